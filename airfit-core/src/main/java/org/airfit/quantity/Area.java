@@ -1,0 +1,104 @@
+package org.airfit.quantity;
+
+import java.util.List;
+
+/**
+ * An area, such as the clear section of a bore.
+ *
+ * <p>This class is immutable, thread-safe and value-based.
+ */
+public final class Area extends Scalar<Area, AreaUnit> {
+
+  private static final Grammar<AreaUnit> GRAMMAR = Grammar.ofUnits("area", AreaUnit.values(), List.of("71 mm2", "0.11 in2"));
+
+  private Area(double si) {
+    super(si, 0.0, "area");
+  }
+
+  /**
+   * Obtains an area from a value in any unit.
+   *
+   * @param value the value in {@code unit}
+   * @param unit the unit
+   * @return the area
+   * @throws IllegalArgumentException if the value is NaN, infinite or outside what physics allows
+   */
+  public static Area of(double value, AreaUnit unit) {
+    return new Area(unit.toSi(value));
+  }
+
+  /**
+   * Obtains an area from square metres.
+   *
+   * @param squareMetres the area [m²]
+   * @return the area
+   * @throws IllegalArgumentException if {@code squareMetres} is NaN, infinite or outside what physics allows
+   */
+  public static Area ofSquareMetres(double squareMetres) {
+    return of(squareMetres, AreaUnit.SQUARE_METRE);
+  }
+
+  /**
+   * Obtains an area from square millimetres.
+   *
+   * @param squareMillimetres the area [mm²]
+   * @return the area
+   * @throws IllegalArgumentException if {@code squareMillimetres} is NaN, infinite or outside what physics allows
+   */
+  public static Area ofSquareMillimetres(double squareMillimetres) {
+    return of(squareMillimetres, AreaUnit.SQUARE_MILLIMETRE);
+  }
+
+  /**
+   * Obtains an area from square inches.
+   *
+   * @param squareInches the area [in²]
+   * @return the area
+   * @throws IllegalArgumentException if {@code squareInches} is NaN, infinite or outside what physics allows
+   */
+  public static Area ofSquareInches(double squareInches) {
+    return of(squareInches, AreaUnit.SQUARE_INCH);
+  }
+
+  /**
+   * Reads what people type.
+   *
+   * @param text a number and a unit, such as "71 mm2", "0.11 in2"
+   * @return the area
+   * @throws QuantityFormatException if the text is not an area; it tells where and what would be accepted
+   */
+  public static Area parse(String text) {
+    Parsed<AreaUnit> parsed = GRAMMAR.read(text);
+    return of(parsed.value(), parsed.unit());
+  }
+
+  /** {@return this area [m²]} */
+  public double squareMetres() {
+    return in(AreaUnit.SQUARE_METRE);
+  }
+
+  /** {@return this area [mm²]} */
+  public double squareMillimetres() {
+    return in(AreaUnit.SQUARE_MILLIMETRE);
+  }
+
+  /** {@return this area [in²]} */
+  public double squareInches() {
+    return in(AreaUnit.SQUARE_INCH);
+  }
+
+  /**
+   * Obtains the area of a circle.
+   *
+   * @param diameter the diameter of the circle
+   * @return π/4 times the square of {@code diameter}
+   */
+  public static Area ofCircle(Length diameter) {
+    return new Area(Math.PI / 4.0 * diameter.metres() * diameter.metres());
+  }
+
+  @Override
+  AreaUnit siUnit() {
+    return AreaUnit.SQUARE_METRE;
+  }
+}

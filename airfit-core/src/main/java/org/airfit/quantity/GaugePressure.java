@@ -1,0 +1,128 @@
+package org.airfit.quantity;
+
+import java.util.List;
+
+/**
+ * A pressure above (or, if negative, below) the surrounding atmosphere, such as '90 psig' or '6.2 bar(g)'.
+ *
+ * <p>Not interchangeable with {@link AbsolutePressure}: the atmosphere must be named to cross over.
+ *
+ * <p>This class is immutable, thread-safe and value-based.
+ */
+public final class GaugePressure extends Scalar<GaugePressure, PressureUnit> {
+
+  private static final Grammar<PressureUnit> GRAMMAR = Grammar.ofPressures("gauge pressure", PressureKind.GAUGE, List.of("90 psig", "6.2 bar(g)", "620 kPa(g)"));
+
+  private GaugePressure(double si) {
+    super(si, -Double.MAX_VALUE, "gauge pressure");
+  }
+
+  /**
+   * Obtains a gauge pressure from a value in any unit.
+   *
+   * @param value the value in {@code unit}
+   * @param unit the unit
+   * @return the gauge pressure
+   * @throws IllegalArgumentException if the value is NaN, infinite or outside what physics allows
+   */
+  public static GaugePressure of(double value, PressureUnit unit) {
+    return new GaugePressure(unit.toSi(value));
+  }
+
+  /**
+   * Obtains a gauge pressure from pascals.
+   *
+   * @param pascals the gauge pressure [Pa]
+   * @return the gauge pressure
+   * @throws IllegalArgumentException if {@code pascals} is NaN, infinite or outside what physics allows
+   */
+  public static GaugePressure ofPascals(double pascals) {
+    return of(pascals, PressureUnit.PASCAL);
+  }
+
+  /**
+   * Obtains a gauge pressure from bar.
+   *
+   * @param bar the gauge pressure [bar]
+   * @return the gauge pressure
+   * @throws IllegalArgumentException if {@code bar} is NaN, infinite or outside what physics allows
+   */
+  public static GaugePressure ofBar(double bar) {
+    return of(bar, PressureUnit.BAR);
+  }
+
+  /**
+   * Obtains a gauge pressure from kilopascals.
+   *
+   * @param kilopascals the gauge pressure [kPa]
+   * @return the gauge pressure
+   * @throws IllegalArgumentException if {@code kilopascals} is NaN, infinite or outside what physics allows
+   */
+  public static GaugePressure ofKilopascals(double kilopascals) {
+    return of(kilopascals, PressureUnit.KILOPASCAL);
+  }
+
+  /**
+   * Obtains a gauge pressure from psi.
+   *
+   * @param psi the gauge pressure [psi]
+   * @return the gauge pressure
+   * @throws IllegalArgumentException if {@code psi} is NaN, infinite or outside what physics allows
+   */
+  public static GaugePressure ofPsi(double psi) {
+    return of(psi, PressureUnit.PSI);
+  }
+
+  /**
+   * Reads what people type.
+   *
+   * @param text a number and a unit, such as "90 psig", "6.2 bar(g)", "620 kPa(g)"
+   * @return the gauge pressure
+   * @throws QuantityFormatException if the text is not a gauge pressure; it tells where and what would be accepted
+   */
+  public static GaugePressure parse(String text) {
+    Parsed<PressureUnit> parsed = GRAMMAR.read(text);
+    return of(parsed.value(), parsed.unit());
+  }
+
+  /** {@return this gauge pressure [Pa]} */
+  public double pascals() {
+    return in(PressureUnit.PASCAL);
+  }
+
+  /** {@return this gauge pressure [bar]} */
+  public double bar() {
+    return in(PressureUnit.BAR);
+  }
+
+  /** {@return this gauge pressure [kPa]} */
+  public double kilopascals() {
+    return in(PressureUnit.KILOPASCAL);
+  }
+
+  /** {@return this gauge pressure [psi]} */
+  public double psi() {
+    return in(PressureUnit.PSI);
+  }
+
+  /**
+   * Converts to an absolute pressure.
+   *
+   * @param atmosphere the pressure this gauge reads against
+   * @return {@code atmosphere} plus this
+   * @throws IllegalArgumentException if the sum would lie below a perfect vacuum
+   */
+  public AbsolutePressure above(AbsolutePressure atmosphere) {
+    return AbsolutePressure.ofPascals(atmosphere.pascals() + si());
+  }
+
+  @Override
+  PressureUnit siUnit() {
+    return PressureUnit.PASCAL;
+  }
+
+  @Override
+  String written(PressureUnit unit) {
+    return PressureKind.GAUGE.written(unit);
+  }
+}

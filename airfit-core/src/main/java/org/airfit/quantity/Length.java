@@ -1,0 +1,144 @@
+package org.airfit.quantity;
+
+import java.util.List;
+
+/**
+ * A length or a distance, such as a caliper reading '12.70 mm' or a hose '25 ft' long.
+ *
+ * <p>Not a nominal size: a pipe thread called 3/8 is a {@link NominalThreadSize}, and nothing on it measures 3/8 inch.
+ *
+ * <p>This class is immutable, thread-safe and value-based.
+ */
+public final class Length extends Scalar<Length, LengthUnit> {
+
+  private static final Grammar<LengthUnit> GRAMMAR = Grammar.ofUnits("length", LengthUnit.values(), List.of("12.7 mm", "3/8 in", "1-1/4\"", "25 ft"));
+
+  private Length(double si) {
+    super(si, 0.0, "length");
+  }
+
+  /**
+   * Obtains a length from a value in any unit.
+   *
+   * @param value the value in {@code unit}
+   * @param unit the unit
+   * @return the length
+   * @throws IllegalArgumentException if the value is NaN, infinite or outside what physics allows
+   */
+  public static Length of(double value, LengthUnit unit) {
+    return new Length(unit.toSi(value));
+  }
+
+  /**
+   * Obtains a length from metres.
+   *
+   * @param metres the length [m]
+   * @return the length
+   * @throws IllegalArgumentException if {@code metres} is NaN, infinite or outside what physics allows
+   */
+  public static Length ofMetres(double metres) {
+    return of(metres, LengthUnit.METRE);
+  }
+
+  /**
+   * Obtains a length from millimetres.
+   *
+   * @param millimetres the length [mm]
+   * @return the length
+   * @throws IllegalArgumentException if {@code millimetres} is NaN, infinite or outside what physics allows
+   */
+  public static Length ofMillimetres(double millimetres) {
+    return of(millimetres, LengthUnit.MILLIMETRE);
+  }
+
+  /**
+   * Obtains a length from inches.
+   *
+   * @param inches the length [in]
+   * @return the length
+   * @throws IllegalArgumentException if {@code inches} is NaN, infinite or outside what physics allows
+   */
+  public static Length ofInches(double inches) {
+    return of(inches, LengthUnit.INCH);
+  }
+
+  /**
+   * Obtains a length from feet.
+   *
+   * @param feet the length [ft]
+   * @return the length
+   * @throws IllegalArgumentException if {@code feet} is NaN, infinite or outside what physics allows
+   */
+  public static Length ofFeet(double feet) {
+    return of(feet, LengthUnit.FOOT);
+  }
+
+  /**
+   * Reads what people type.
+   *
+   * @param text a number and a unit, such as "12.7 mm", "3/8 in", "1-1/4&quot;", "25 ft"
+   * @return the length
+   * @throws QuantityFormatException if the text is not a length; it tells where and what would be accepted
+   */
+  public static Length parse(String text) {
+    Parsed<LengthUnit> parsed = GRAMMAR.read(text);
+    return of(parsed.value(), parsed.unit());
+  }
+
+  /** {@return this length [m]} */
+  public double metres() {
+    return in(LengthUnit.METRE);
+  }
+
+  /** {@return this length [mm]} */
+  public double millimetres() {
+    return in(LengthUnit.MILLIMETRE);
+  }
+
+  /** {@return this length [in]} */
+  public double inches() {
+    return in(LengthUnit.INCH);
+  }
+
+  /** {@return this length [ft]} */
+  public double feet() {
+    return in(LengthUnit.FOOT);
+  }
+
+  /**
+   * Adds a length.
+   *
+   * @param other the length to add
+   * @return this plus {@code other}
+   */
+  public Length plus(Length other) {
+    return new Length(si() + other.si());
+  }
+
+  /**
+   * Takes a length away.
+   *
+   * @param other the length to take away, no longer than this
+   * @return this minus {@code other}
+   * @throws IllegalArgumentException if {@code other} is longer than this
+   */
+  public Length minus(Length other) {
+    return new Length(si() - other.si());
+  }
+
+  /**
+   * Multiplies this length.
+   *
+   * @param factor the factor [-], at least 0
+   * @return this times {@code factor}
+   * @throws IllegalArgumentException if the product is negative or not finite
+   */
+  public Length times(double factor) {
+    return new Length(si() * factor);
+  }
+
+  @Override
+  LengthUnit siUnit() {
+    return LengthUnit.METRE;
+  }
+}

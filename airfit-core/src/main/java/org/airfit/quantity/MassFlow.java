@@ -1,0 +1,131 @@
+package org.airfit.quantity;
+
+import java.util.List;
+
+/**
+ * A mass flow: the one measure of a flow that does not change with pressure and temperature along a line.
+ *
+ * <p>This class is immutable, thread-safe and value-based.
+ */
+public final class MassFlow extends Scalar<MassFlow, MassFlowUnit> {
+
+  private static final Grammar<MassFlowUnit> GRAMMAR = Grammar.ofUnits("mass flow", MassFlowUnit.values(), List.of("8 g/s", "29 kg/h", "1.1 lb/min"));
+
+  private MassFlow(double si) {
+    super(si, 0.0, "mass flow");
+  }
+
+  /**
+   * Obtains a mass flow from a value in any unit.
+   *
+   * @param value the value in {@code unit}
+   * @param unit the unit
+   * @return the mass flow
+   * @throws IllegalArgumentException if the value is NaN, infinite or outside what physics allows
+   */
+  public static MassFlow of(double value, MassFlowUnit unit) {
+    return new MassFlow(unit.toSi(value));
+  }
+
+  /**
+   * Obtains a mass flow from kilograms per second.
+   *
+   * @param kilogramsPerSecond the mass flow [kg/s]
+   * @return the mass flow
+   * @throws IllegalArgumentException if {@code kilogramsPerSecond} is NaN, infinite or outside what physics allows
+   */
+  public static MassFlow ofKilogramsPerSecond(double kilogramsPerSecond) {
+    return of(kilogramsPerSecond, MassFlowUnit.KILOGRAM_PER_SECOND);
+  }
+
+  /**
+   * Obtains a mass flow from kilograms per hour.
+   *
+   * @param kilogramsPerHour the mass flow [kg/h]
+   * @return the mass flow
+   * @throws IllegalArgumentException if {@code kilogramsPerHour} is NaN, infinite or outside what physics allows
+   */
+  public static MassFlow ofKilogramsPerHour(double kilogramsPerHour) {
+    return of(kilogramsPerHour, MassFlowUnit.KILOGRAM_PER_HOUR);
+  }
+
+  /**
+   * Obtains a mass flow from grams per second.
+   *
+   * @param gramsPerSecond the mass flow [g/s]
+   * @return the mass flow
+   * @throws IllegalArgumentException if {@code gramsPerSecond} is NaN, infinite or outside what physics allows
+   */
+  public static MassFlow ofGramsPerSecond(double gramsPerSecond) {
+    return of(gramsPerSecond, MassFlowUnit.GRAM_PER_SECOND);
+  }
+
+  /**
+   * Obtains a mass flow from pounds per minute.
+   *
+   * @param poundsPerMinute the mass flow [lb/min]
+   * @return the mass flow
+   * @throws IllegalArgumentException if {@code poundsPerMinute} is NaN, infinite or outside what physics allows
+   */
+  public static MassFlow ofPoundsPerMinute(double poundsPerMinute) {
+    return of(poundsPerMinute, MassFlowUnit.POUND_PER_MINUTE);
+  }
+
+  /**
+   * Reads what people type.
+   *
+   * @param text a number and a unit, such as "8 g/s", "29 kg/h", "1.1 lb/min"
+   * @return the mass flow
+   * @throws QuantityFormatException if the text is not a mass flow; it tells where and what would be accepted
+   */
+  public static MassFlow parse(String text) {
+    Parsed<MassFlowUnit> parsed = GRAMMAR.read(text);
+    return of(parsed.value(), parsed.unit());
+  }
+
+  /** {@return this mass flow [kg/s]} */
+  public double kilogramsPerSecond() {
+    return in(MassFlowUnit.KILOGRAM_PER_SECOND);
+  }
+
+  /** {@return this mass flow [kg/h]} */
+  public double kilogramsPerHour() {
+    return in(MassFlowUnit.KILOGRAM_PER_HOUR);
+  }
+
+  /** {@return this mass flow [g/s]} */
+  public double gramsPerSecond() {
+    return in(MassFlowUnit.GRAM_PER_SECOND);
+  }
+
+  /** {@return this mass flow [lb/min]} */
+  public double poundsPerMinute() {
+    return in(MassFlowUnit.POUND_PER_MINUTE);
+  }
+
+  /**
+   * Multiplies this flow.
+   *
+   * @param factor the factor [-], at least 0
+   * @return this times {@code factor}
+   * @throws IllegalArgumentException if the product is negative or not finite
+   */
+  public MassFlow times(double factor) {
+    return new MassFlow(si() * factor);
+  }
+
+  /**
+   * Adds a flow.
+   *
+   * @param other the flow to add
+   * @return this plus {@code other}
+   */
+  public MassFlow plus(MassFlow other) {
+    return new MassFlow(si() + other.si());
+  }
+
+  @Override
+  MassFlowUnit siUnit() {
+    return MassFlowUnit.KILOGRAM_PER_SECOND;
+  }
+}

@@ -1,0 +1,78 @@
+package org.airfit.quantity;
+
+import java.util.Arrays;
+import java.util.stream.Collectors;
+
+/**
+ * The name of a pipe thread size, such as 3/8.
+ *
+ * <p>A name only: nothing on a 3/8 pipe thread measures 3/8 inch, and it says nothing of flow. It turns into no
+ * {@link Length}, {@link BasicBodySize} or {@link HoseBore}; the geometry of a thread does the first.
+ */
+public enum NominalThreadSize {
+  /** 1/16. */
+  ONE_SIXTEENTH("1/16"),
+  /** 1/8. */
+  ONE_EIGHTH("1/8"),
+  /** 1/4. */
+  ONE_QUARTER("1/4"),
+  /** 3/8. */
+  THREE_EIGHTHS("3/8"),
+  /** 1/2. */
+  ONE_HALF("1/2"),
+  /** 3/4. */
+  THREE_QUARTERS("3/4"),
+  /** 1. */
+  ONE("1"),
+  /** 1-1/4. */
+  ONE_AND_A_QUARTER("1-1/4"),
+  /** 1-1/2. */
+  ONE_AND_A_HALF("1-1/2"),
+  /** 2. */
+  TWO("2"),
+  /** 2-1/2. */
+  TWO_AND_A_HALF("2-1/2"),
+  /** 3. */
+  THREE("3"),
+  /** 3-1/2. */
+  THREE_AND_A_HALF("3-1/2"),
+  /** 4. */
+  FOUR("4");
+
+  private final String label;
+
+  NominalThreadSize(String label) {
+    this.label = label;
+  }
+
+  /**
+   * Reads a size as people write it.
+   *
+   * @param text a size, such as "3/8", "1-1/4" or "1 1/4"
+   * @return the size
+   * @throws QuantityFormatException if there is no such size
+   */
+  public static NominalThreadSize parse(String text) {
+    String wanted = text.strip().replaceAll("\\s*-\\s*|\\s+", "-");
+    for (NominalThreadSize size : values()) {
+      if (size.label.equals(wanted)) {
+        return size;
+      }
+    }
+    throw new QuantityFormatException(
+        text,
+        0,
+        "no thread size",
+        Arrays.stream(values()).map(NominalThreadSize::label).collect(Collectors.joining(", ")));
+  }
+
+  /** {@return the size as the trade writes it, such as "1-1/4"} */
+  public String label() {
+    return label;
+  }
+
+  @Override
+  public String toString() {
+    return label;
+  }
+}

@@ -1,0 +1,106 @@
+package org.airfit.quantity;
+
+import java.time.Duration;
+import java.util.List;
+
+/**
+ * A power, such as that of a compressor motor.
+ *
+ * <p>This class is immutable, thread-safe and value-based.
+ */
+public final class Power extends Scalar<Power, PowerUnit> {
+
+  private static final Grammar<PowerUnit> GRAMMAR = Grammar.ofUnits("power", PowerUnit.values(), List.of("7.5 kW", "10 hp"));
+
+  private Power(double si) {
+    super(si, 0.0, "power");
+  }
+
+  /**
+   * Obtains a power from a value in any unit.
+   *
+   * @param value the value in {@code unit}
+   * @param unit the unit
+   * @return the power
+   * @throws IllegalArgumentException if the value is NaN, infinite or outside what physics allows
+   */
+  public static Power of(double value, PowerUnit unit) {
+    return new Power(unit.toSi(value));
+  }
+
+  /**
+   * Obtains a power from watts.
+   *
+   * @param watts the power [W]
+   * @return the power
+   * @throws IllegalArgumentException if {@code watts} is NaN, infinite or outside what physics allows
+   */
+  public static Power ofWatts(double watts) {
+    return of(watts, PowerUnit.WATT);
+  }
+
+  /**
+   * Obtains a power from kilowatts.
+   *
+   * @param kilowatts the power [kW]
+   * @return the power
+   * @throws IllegalArgumentException if {@code kilowatts} is NaN, infinite or outside what physics allows
+   */
+  public static Power ofKilowatts(double kilowatts) {
+    return of(kilowatts, PowerUnit.KILOWATT);
+  }
+
+  /**
+   * Obtains a power from horsepower.
+   *
+   * @param horsepower the power [hp]
+   * @return the power
+   * @throws IllegalArgumentException if {@code horsepower} is NaN, infinite or outside what physics allows
+   */
+  public static Power ofHorsepower(double horsepower) {
+    return of(horsepower, PowerUnit.HORSEPOWER);
+  }
+
+  /**
+   * Reads what people type.
+   *
+   * @param text a number and a unit, such as "7.5 kW", "10 hp"
+   * @return the power
+   * @throws QuantityFormatException if the text is not a power; it tells where and what would be accepted
+   */
+  public static Power parse(String text) {
+    Parsed<PowerUnit> parsed = GRAMMAR.read(text);
+    return of(parsed.value(), parsed.unit());
+  }
+
+  /** {@return this power [W]} */
+  public double watts() {
+    return in(PowerUnit.WATT);
+  }
+
+  /** {@return this power [kW]} */
+  public double kilowatts() {
+    return in(PowerUnit.KILOWATT);
+  }
+
+  /** {@return this power [hp]} */
+  public double horsepower() {
+    return in(PowerUnit.HORSEPOWER);
+  }
+
+  /**
+   * Converts to the energy spent in a time.
+   *
+   * @param time the time, not negative
+   * @return this times {@code time}
+   * @throws IllegalArgumentException if {@code time} is negative
+   */
+  public Energy over(Duration time) {
+    return Energy.ofJoules(si() * (time.getSeconds() + time.getNano() * 1.0e-9));
+  }
+
+  @Override
+  PowerUnit siUnit() {
+    return PowerUnit.WATT;
+  }
+}

@@ -1,0 +1,138 @@
+package org.airfit.quantity;
+
+import java.util.List;
+
+/**
+ * A difference of two pressures along the flow, such as '5 psi' across a coupler. Never negative.
+ *
+ * <p>Neither a gauge nor an absolute pressure: it needs no atmosphere to have a meaning.
+ *
+ * <p>This class is immutable, thread-safe and value-based.
+ */
+public final class PressureDrop extends Scalar<PressureDrop, PressureUnit> {
+
+  private static final Grammar<PressureUnit> GRAMMAR = Grammar.ofPressures("pressure drop", PressureKind.DROP, List.of("5 psi", "0.35 bar", "35 kPa"));
+
+  private PressureDrop(double si) {
+    super(si, 0.0, "pressure drop");
+  }
+
+  /**
+   * Obtains a pressure drop from a value in any unit.
+   *
+   * @param value the value in {@code unit}
+   * @param unit the unit
+   * @return the pressure drop
+   * @throws IllegalArgumentException if the value is NaN, infinite or outside what physics allows
+   */
+  public static PressureDrop of(double value, PressureUnit unit) {
+    return new PressureDrop(unit.toSi(value));
+  }
+
+  /**
+   * Obtains a pressure drop from pascals.
+   *
+   * @param pascals the pressure drop [Pa]
+   * @return the pressure drop
+   * @throws IllegalArgumentException if {@code pascals} is NaN, infinite or outside what physics allows
+   */
+  public static PressureDrop ofPascals(double pascals) {
+    return of(pascals, PressureUnit.PASCAL);
+  }
+
+  /**
+   * Obtains a pressure drop from bar.
+   *
+   * @param bar the pressure drop [bar]
+   * @return the pressure drop
+   * @throws IllegalArgumentException if {@code bar} is NaN, infinite or outside what physics allows
+   */
+  public static PressureDrop ofBar(double bar) {
+    return of(bar, PressureUnit.BAR);
+  }
+
+  /**
+   * Obtains a pressure drop from kilopascals.
+   *
+   * @param kilopascals the pressure drop [kPa]
+   * @return the pressure drop
+   * @throws IllegalArgumentException if {@code kilopascals} is NaN, infinite or outside what physics allows
+   */
+  public static PressureDrop ofKilopascals(double kilopascals) {
+    return of(kilopascals, PressureUnit.KILOPASCAL);
+  }
+
+  /**
+   * Obtains a pressure drop from psi.
+   *
+   * @param psi the pressure drop [psi]
+   * @return the pressure drop
+   * @throws IllegalArgumentException if {@code psi} is NaN, infinite or outside what physics allows
+   */
+  public static PressureDrop ofPsi(double psi) {
+    return of(psi, PressureUnit.PSI);
+  }
+
+  /**
+   * Reads what people type.
+   *
+   * @param text a number and a unit, such as "5 psi", "0.35 bar", "35 kPa"
+   * @return the pressure drop
+   * @throws QuantityFormatException if the text is not a pressure drop; it tells where and what would be accepted
+   */
+  public static PressureDrop parse(String text) {
+    Parsed<PressureUnit> parsed = GRAMMAR.read(text);
+    return of(parsed.value(), parsed.unit());
+  }
+
+  /** {@return this pressure drop [Pa]} */
+  public double pascals() {
+    return in(PressureUnit.PASCAL);
+  }
+
+  /** {@return this pressure drop [bar]} */
+  public double bar() {
+    return in(PressureUnit.BAR);
+  }
+
+  /** {@return this pressure drop [kPa]} */
+  public double kilopascals() {
+    return in(PressureUnit.KILOPASCAL);
+  }
+
+  /** {@return this pressure drop [psi]} */
+  public double psi() {
+    return in(PressureUnit.PSI);
+  }
+
+  /**
+   * Adds a drop.
+   *
+   * @param other the drop to add
+   * @return this plus {@code other}
+   */
+  public PressureDrop plus(PressureDrop other) {
+    return new PressureDrop(si() + other.si());
+  }
+
+  /**
+   * Multiplies this drop.
+   *
+   * @param factor the factor [-], at least 0
+   * @return this times {@code factor}
+   * @throws IllegalArgumentException if the product is negative or not finite
+   */
+  public PressureDrop times(double factor) {
+    return new PressureDrop(si() * factor);
+  }
+
+  @Override
+  PressureUnit siUnit() {
+    return PressureUnit.PASCAL;
+  }
+
+  @Override
+  String written(PressureUnit unit) {
+    return PressureKind.DROP.written(unit);
+  }
+}

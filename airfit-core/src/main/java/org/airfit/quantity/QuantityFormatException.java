@@ -1,0 +1,41 @@
+package org.airfit.quantity;
+
+/** Thrown when a text does not say the quantity asked for: it tells the text, the place and what would be accepted. */
+public final class QuantityFormatException extends IllegalArgumentException {
+
+  private static final long serialVersionUID = 1L;
+
+  private final String text;
+  private final int position;
+  private final String accepted;
+
+  /**
+   * Constructs the exception.
+   *
+   * @param text the text that was read
+   * @param position where it stopped making sense, from 0
+   * @param problem what is wrong there
+   * @param accepted what would have been accepted
+   */
+  public QuantityFormatException(String text, int position, String problem, String accepted) {
+    super("\"" + text + "\": " + problem + " at position " + position + "; accepted: " + accepted);
+    this.text = text;
+    this.position = position;
+    this.accepted = accepted;
+  }
+
+  /** {@return the text that was read} */
+  public String text() {
+    return text;
+  }
+
+  /** {@return where the text stopped making sense, from 0} */
+  public int position() {
+    return position;
+  }
+
+  /** {@return what would have been accepted, with examples} */
+  public String accepted() {
+    return accepted;
+  }
+}

@@ -1,0 +1,216 @@
+package org.airfit.quantity;
+
+import java.util.List;
+import org.airfit.internal.Digits;
+import org.airfit.internal.Saturation;
+import org.airfit.source.Source;
+
+/**
+ * The temperature, pressure and humidity at which a volume of free air is counted.
+ *
+ * <p>A litre of free air is not one amount of air until its reference state is named: 100 scfm are 2914 L/min ANR where the
+ * standard cubic foot is counted at 60 °F, and 2870 where it is counted at 68 °F.
+ *
+ * <p>This class is immutable, thread-safe and value-based.
+ */
+public final class ReferenceState {
+
+  /** Specific gas constant of dry air [J/(kg K)], ISO 2533. */
+  private static final double GAS_CONSTANT = 287.05287;
+
+  /**
+   * The reference atmosphere of ISO 8778, marked ANR: 20 °C, 100 kPa, 65 % relative humidity. ISO 6358 counts its flows here, at
+   * a density of 1.185 kg/m³.
+   */
+  public static final ReferenceState ANR = new ReferenceState(
+      "ANR",
+      Temperature.ofCelsius(20),
+      AbsolutePressure.ofKilopascals(100),
+      0.65,
+      1.185,
+      Source.standard("ISO 8778:2003; density ISO 6358 (numbers recalled)"));
+
+  /** The normal state of DIN 1343: 0 °C, 101.325 kPa, dry. */
+  public static final ReferenceState NORMAL = dry(
+      "DIN 1343",
+      Temperature.ofCelsius(0),
+      AbsolutePressure.STANDARD_ATMOSPHERE,
+      Source.standard("DIN 1343:1990"));
+
+  /** The standard cubic foot at 60 °F and 14.7 psia, dry, as handbooks of pipe flow count it. */
+  public static final ReferenceState SCFM_60F = dry(
+      "60 °F",
+      Temperature.ofFahrenheit(60),
+      AbsolutePressure.ofPsi(14.7),
+      Source.handbook("Crane TP-410, heading of the table of air flow through schedule 40 pipe"));
+
+  /** The standard cubic foot at 68 °F and 14.7 psia, dry, as makers of pneumatic parts often count it. */
+  public static final ReferenceState SCFM_68F = dry(
+      "68 °F",
+      Temperature.ofFahrenheit(68),
+      AbsolutePressure.ofPsi(14.7),
+      Source.fromMemory("convention of US pneumatics: 68 °F, 14.7 psia"));
+
+  /** The inlet state of ISO 1217, in which compressors are rated: 20 °C, 100 kPa, dry. */
+  public static final ReferenceState COMPRESSOR_INLET = dry(
+      "ISO 1217",
+      Temperature.ofCelsius(20),
+      AbsolutePressure.ofKilopascals(100),
+      Source.standard("ISO 1217:2009, standard inlet point (recalled)"));
+
+  private final String name;
+  private final Temperature temperature;
+  private final AbsolutePressure pressure;
+  private final double relativeHumidity;
+  private final double kilogramsPerCubicMetre;
+  private final Source source;
+
+  private ReferenceState(
+      String name,
+      Temperature temperature,
+      AbsolutePressure pressure,
+      double relativeHumidity,
+      double kilogramsPerCubicMetre,
+      Source source) {
+    if (name.isBlank()) {
+      throw new IllegalArgumentException("name of a reference state must not be blank");
+    }
+    if (!(temperature.kelvins() >= 173.15 && temperature.kelvins() <= 373.15)) {
+      throw new IllegalArgumentException("reference temperature must be in [-100, 100] °C, was "
+          + Digits.plain(temperature.celsius()) + " °C");
+    }
+    if (!(pressure.pascals() >= 50.0e3 && pressure.pascals() <= 200.0e3)) {
+      throw new IllegalArgumentException("reference pressure must be in [50, 200] kPa(a), was "
+          + Digits.plain(pressure.kilopascals()) + " kPa(a)");
+    }
+    if (!(relativeHumidity >= 0.0 && relativeHumidity <= 1.0)) {
+      throw new IllegalArgumentException("relative humidity must be in [0, 1], was " + relativeHumidity);
+    }
+    if (relativeHumidity > 0.0 && temperature.kelvins() < 273.15) {
+      throw new IllegalArgumentException(
+          "a humid reference state must be at 0 °C or above, was " + Digits.plain(temperature.celsius()) + " °C");
+    }
+    this.name = name;
+    this.temperature = temperature;
+    this.pressure = pressure;
+    this.relativeHumidity = relativeHumidity;
+    this.kilogramsPerCubicMetre = kilogramsPerCubicMetre;
+    this.source = source;
+  }
+
+  private static ReferenceState dry(
+      String name, Temperature temperature, AbsolutePressure pressure, Source source) {
+    return of(name, temperature, pressure, 0.0, source);
+  }
+
+  /**
+   * Obtains a state of the user's own.
+   *
+   * @param name how the state is marked behind a flow, such as "ANR"
+   * @param temperature the temperature at which volumes are counted, in [-100, 100] °C
+   * @param pressure the pressure at which volumes are counted, in [50, 200] kPa
+   * @param relativeHumidity the relative humidity [-], in [0, 1]; 0 for dry air, and only 0 below 0 °C
+   * @param source where the state comes from
+   * @return the state, at the density of the ideal gas law
+   * @throws IllegalArgumentException if an argument lies outside its range
+   */
+  public static ReferenceState of(
+      String name,
+      Temperature temperature,
+      AbsolutePressure pressure,
+      double relativeHumidity,
+      Source source) {
+    return new ReferenceState(
+        name,
+        temperature,
+        pressure,
+        relativeHumidity,
+        pressure.pascals() / (GAS_CONSTANT * temperature.kelvins()),
+        source);
+  }
+
+  /** {@return the states that have a constant here} */
+  public static List<ReferenceState> wellKnown() {
+    return List.of(ANR, NORMAL, SCFM_60F, SCFM_68F, COMPRESSOR_INLET);
+  }
+
+  /** {@return how this state is marked behind a flow, such as "ANR"} */
+  public String name() {
+    return name;
+  }
+
+  /** {@return the temperature at which volumes are counted} */
+  public Temperature temperature() {
+    return temperature;
+  }
+
+  /** {@return the pressure at which volumes are counted} */
+  public AbsolutePressure pressure() {
+    return pressure;
+  }
+
+  /** {@return the relative humidity [-], 0 for dry air} */
+  public double relativeHumidity() {
+    return relativeHumidity;
+  }
+
+  /** {@return where this state comes from} */
+  public Source source() {
+    return source;
+  }
+
+  /**
+   * The mass of air counted per volume.
+   *
+   * <pre>
+   *   ρ = p / (R T),  R = 287.05287 J/(kg K)
+   * </pre>
+   *
+   * <p>ANR alone has a density of its own, the 1.185 kg/m³ that ISO 6358 prescribes. It lies 0.28 % below dry air and 0.29 % above
+   * air of 65 % humidity at that state.
+   *
+   * @return the density of the free air
+   */
+  public Density density() {
+    return Density.ofKilogramsPerCubicMetre(kilogramsPerCubicMetre);
+  }
+
+  /**
+   * The mass of dry air per volume, the water vapour taken off.
+   *
+   * <pre>
+   *   ρ = (p − φ ps(T)) / (R T)
+   * </pre>
+   *
+   * <p>φ is the relative humidity and ps the saturation pressure of water after Wagner and Pruss (1993).
+   *
+   * @return the density of the dry part of the air
+   */
+  public Density dryAirDensity() {
+    double vapour = relativeHumidity == 0.0 ? 0.0 : relativeHumidity * Saturation.pressure(temperature.kelvins());
+    return Density.ofKilogramsPerCubicMetre((pressure.pascals() - vapour) / (GAS_CONSTANT * temperature.kelvins()));
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof ReferenceState that
+        && name.equals(that.name)
+        && temperature.equals(that.temperature)
+        && pressure.equals(that.pressure)
+        && relativeHumidity == that.relativeHumidity
+        && kilogramsPerCubicMetre == that.kilogramsPerCubicMetre;
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * (31 * name.hashCode() + temperature.hashCode()) + pressure.hashCode();
+  }
+
+  /** {@return the name and the state, such as "ANR (20 °C, 100 kPa(a), 65 % humidity)"} */
+  @Override
+  public String toString() {
+    return name + " (" + temperature.format(TemperatureUnit.CELSIUS) + ", "
+        + pressure.format(PressureUnit.KILOPASCAL)
+        + (relativeHumidity == 0.0 ? ", dry" : ", " + Digits.plain(100.0 * relativeHumidity) + " % humidity") + ")";
+  }
+}

@@ -1,0 +1,85 @@
+package org.airfit.quantity;
+
+import org.airfit.internal.Digits;
+
+/** One double in the SI unit of its quantity: what all quantities but free-air flow have in common. */
+abstract class Scalar<Q extends Scalar<Q, U>, U extends Unit> implements Comparable<Q> {
+
+  private final double si;
+
+  Scalar(double si, double lowest, String quantity) {
+    if (!(si >= lowest && si <= Double.MAX_VALUE)) {
+      throw new IllegalArgumentException(
+          quantity + " must be finite" + atLeast(lowest) + ", was " + si + " " + written(siUnit()));
+    }
+    this.si = si + 0.0; // -0.0 becomes 0.0, so that equals agrees with ==
+  }
+
+  private String atLeast(double lowest) {
+    return lowest == -Double.MAX_VALUE ? "" : " and at least " + Digits.plain(lowest) + " " + written(siUnit());
+  }
+
+  abstract U siUnit();
+
+  /** How {@code unit} is printed behind a value of this kind: "psi" becomes "psig" for a gauge pressure. */
+  String written(U unit) {
+    return unit.symbol();
+  }
+
+  final double si() {
+    return si;
+  }
+
+  /**
+   * Reads this quantity in a unit.
+   *
+   * @param unit the unit asked for
+   * @return the value in {@code unit}
+   */
+  public final double in(U unit) {
+    return unit.fromSi(si);
+  }
+
+  /**
+   * Prints this quantity in a unit, with four significant digits and no trailing zeros, whatever the locale.
+   *
+   * @param unit the unit asked for
+   * @return the value and the unit, such as "12.7 mm"
+   */
+  public final String format(U unit) {
+    return Digits.significant(in(unit), 4) + " " + written(unit);
+  }
+
+  /**
+   * Prints this quantity in a unit with a fixed number of decimals, whatever the locale.
+   *
+   * @param unit the unit asked for
+   * @param decimals the number of digits after the point, from 0 to 15
+   * @return the value and the unit, such as "12.70 mm"
+   * @throws IllegalArgumentException if {@code decimals} is out of range
+   */
+  public final String format(U unit, int decimals) {
+    return Digits.fixed(in(unit), decimals) + " " + written(unit);
+  }
+
+  @Override
+  public final int compareTo(Q other) {
+    return Double.compare(si, other.si());
+  }
+
+  @Override
+  public final boolean equals(Object other) {
+    return other != null && other.getClass() == getClass() && ((Scalar<?, ?>) other).si == si;
+  }
+
+  @Override
+  public final int hashCode() {
+    return Double.hashCode(si);
+  }
+
+  /** {@return the value in the SI unit with all its digits, as the type's {@code parse} reads it back} */
+  @Override
+  public final String toString() {
+    return si + " " + written(siUnit());
+  }
+}

@@ -1,0 +1,81 @@
+package org.airfit.quantity;
+
+/**
+ * The flow coefficient of a valve or fitting for water, which is given as Cv or as Kv.
+ *
+ * <p>Kv is the flow of water in m³/h at a drop of 1 bar, Cv that in US gal/min at 1 psi.
+ *
+ * <pre>
+ *   Cv = 1.156099 Kv,  from 1 US gal/min = 0.003785411784 × 60 m³/h and 1 bar = 14.503774 psi
+ * </pre>
+ *
+ * <p>This class is immutable, thread-safe and value-based.
+ */
+public final class ValveCoefficient implements Comparable<ValveCoefficient> {
+
+  /** Kv of Cv = 1: 0.003785411784 m³ × 60 × √(100 000 Pa / 1 psi). */
+  private static final double KV_PER_CV =
+      0.003785411784 * 60.0 * Math.sqrt(PressureUnit.BAR.toSi(1.0) / PressureUnit.PSI.toSi(1.0));
+
+  private final double kv;
+
+  private ValveCoefficient(double kv) {
+    if (!(kv > 0.0 && kv <= Double.MAX_VALUE)) {
+      throw new IllegalArgumentException("Kv must be finite and above 0 m³/h, was " + kv + " m³/h");
+    }
+    this.kv = kv;
+  }
+
+  /**
+   * Obtains a coefficient from Kv.
+   *
+   * @param kv the flow of water at a drop of 1 bar [m³/h], above 0
+   * @return the coefficient
+   * @throws IllegalArgumentException if {@code kv} is NaN, infinite or not above 0
+   */
+  public static ValveCoefficient ofKv(double kv) {
+    return new ValveCoefficient(kv);
+  }
+
+  /**
+   * Obtains a coefficient from Cv.
+   *
+   * @param cv the flow of water at a drop of 1 psi [US gal/min], above 0
+   * @return the coefficient
+   * @throws IllegalArgumentException if {@code cv} is NaN, infinite or not above 0
+   */
+  public static ValveCoefficient ofCv(double cv) {
+    return new ValveCoefficient(cv * KV_PER_CV);
+  }
+
+  /** {@return Kv [m³/h at 1 bar]} */
+  public double kv() {
+    return kv;
+  }
+
+  /** {@return Cv [US gal/min at 1 psi]} */
+  public double cv() {
+    return kv / KV_PER_CV;
+  }
+
+  @Override
+  public int compareTo(ValveCoefficient other) {
+    return Double.compare(kv, other.kv);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof ValveCoefficient that && kv == that.kv;
+  }
+
+  @Override
+  public int hashCode() {
+    return Double.hashCode(kv);
+  }
+
+  /** {@return the coefficient with its kind, such as "0.9 Kv"} */
+  @Override
+  public String toString() {
+    return kv + " Kv";
+  }
+}

@@ -1,0 +1,110 @@
+package org.airfit.quantity;
+
+import java.util.List;
+
+/**
+ * A volume, such as that of an air receiver.
+ *
+ * <p>This class is immutable, thread-safe and value-based.
+ */
+public final class Volume extends Scalar<Volume, VolumeUnit> {
+
+  private static final Grammar<VolumeUnit> GRAMMAR = Grammar.ofUnits("volume", VolumeUnit.values(), List.of("200 L", "7 ft3", "60 US gal"));
+
+  private Volume(double si) {
+    super(si, 0.0, "volume");
+  }
+
+  /**
+   * Obtains a volume from a value in any unit.
+   *
+   * @param value the value in {@code unit}
+   * @param unit the unit
+   * @return the volume
+   * @throws IllegalArgumentException if the value is NaN, infinite or outside what physics allows
+   */
+  public static Volume of(double value, VolumeUnit unit) {
+    return new Volume(unit.toSi(value));
+  }
+
+  /**
+   * Obtains a volume from cubic metres.
+   *
+   * @param cubicMetres the volume [m³]
+   * @return the volume
+   * @throws IllegalArgumentException if {@code cubicMetres} is NaN, infinite or outside what physics allows
+   */
+  public static Volume ofCubicMetres(double cubicMetres) {
+    return of(cubicMetres, VolumeUnit.CUBIC_METRE);
+  }
+
+  /**
+   * Obtains a volume from litres.
+   *
+   * @param litres the volume [L]
+   * @return the volume
+   * @throws IllegalArgumentException if {@code litres} is NaN, infinite or outside what physics allows
+   */
+  public static Volume ofLitres(double litres) {
+    return of(litres, VolumeUnit.LITRE);
+  }
+
+  /**
+   * Obtains a volume from cubic feet.
+   *
+   * @param cubicFeet the volume [ft³]
+   * @return the volume
+   * @throws IllegalArgumentException if {@code cubicFeet} is NaN, infinite or outside what physics allows
+   */
+  public static Volume ofCubicFeet(double cubicFeet) {
+    return of(cubicFeet, VolumeUnit.CUBIC_FOOT);
+  }
+
+  /**
+   * Obtains a volume from US gallons.
+   *
+   * @param usGallons the volume [US gal]
+   * @return the volume
+   * @throws IllegalArgumentException if {@code usGallons} is NaN, infinite or outside what physics allows
+   */
+  public static Volume ofUsGallons(double usGallons) {
+    return of(usGallons, VolumeUnit.US_GALLON);
+  }
+
+  /**
+   * Reads what people type.
+   *
+   * @param text a number and a unit, such as "200 L", "7 ft3", "60 US gal"
+   * @return the volume
+   * @throws QuantityFormatException if the text is not a volume; it tells where and what would be accepted
+   */
+  public static Volume parse(String text) {
+    Parsed<VolumeUnit> parsed = GRAMMAR.read(text);
+    return of(parsed.value(), parsed.unit());
+  }
+
+  /** {@return this volume [m³]} */
+  public double cubicMetres() {
+    return in(VolumeUnit.CUBIC_METRE);
+  }
+
+  /** {@return this volume [L]} */
+  public double litres() {
+    return in(VolumeUnit.LITRE);
+  }
+
+  /** {@return this volume [ft³]} */
+  public double cubicFeet() {
+    return in(VolumeUnit.CUBIC_FOOT);
+  }
+
+  /** {@return this volume [US gal]} */
+  public double usGallons() {
+    return in(VolumeUnit.US_GALLON);
+  }
+
+  @Override
+  VolumeUnit siUnit() {
+    return VolumeUnit.CUBIC_METRE;
+  }
+}

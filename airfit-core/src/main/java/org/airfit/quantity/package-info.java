@@ -1,0 +1,29 @@
+/**
+ * Quantities of compressed air that cannot be mistaken for one another.
+ *
+ * <p>Gauge pressure, absolute pressure and pressure drop are three types. Free air and air under pressure are two. A thread
+ * size, a body size and a hose bore are three, none of which turns into another. What a mistake at the counter would mix up does
+ * not compile.
+ *
+ * <h2>Specification</h2>
+ * <ul>
+ *   <li>Every type holds one {@code double} in its coherent SI unit; factories and readers name the unit. Free-air flow holds
+ *       its {@link org.airfit.quantity.ReferenceState} as well.
+ *   <li>Values are immutable, thread-safe and value-based. {@code equals} is exact; nearness is the caller's, with a tolerance.
+ *   <li>What physics refuses (NaN, infinite, below absolute zero, below a vacuum, negative) throws
+ *       {@link IllegalArgumentException} with the quantity, the range, the value and the unit.
+ *   <li>{@code parse} reads what people type and what {@code toString} writes. A text it cannot read throws
+ *       {@link org.airfit.quantity.QuantityFormatException}. {@code format} writes for people. None of them looks at the locale.
+ *   <li>Conversions use the exact factors given in {@link org.airfit.quantity.Unit#definition()}. There and back returns within
+ *       2 ulp of the value in its SI unit.
+ *   <li>A {@code null} argument throws {@link NullPointerException}.
+ * </ul>
+ *
+ * <h2>Where the trade is silent</h2>
+ * A bare "scfm" names no reference state. {@link org.airfit.quantity.FreeAirFlow#parse(String)} reads it as 60 °F and 14.7 psia
+ * and says so when it prints it; the other conventions have names of their own.
+ */
+@NullMarked
+package org.airfit.quantity;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,21 @@
+package org.airfit.safety;
+
+import org.airfit.source.Source;
+
+/**
+ * A warning that goes with an answer, and what it rests on.
+ *
+ * <p>A caution never replaces local codes, the makers' ratings or licensed practice; it points at them.
+ *
+ * @param title what it is about, in a few words, such as "Hose failure protection"
+ * @param text what to do or not to do, in one or two plain sentences
+ * @param source the rule it rests on, or common practice
+ */
+public record Caution(String title, String text, Source source) {
+
+  /** {@return the caution in one line, such as "Hose failure protection: … [29 CFR 1926.302(b)(7) (handbook)]"} */
+  @Override
+  public String toString() {
+    return title + ": " + text + " [" + source + "]";
+  }
+}

@@ -1,0 +1,97 @@
+package org.airfit.source;
+
+/**
+ * Where a number, a rule or a formula comes from.
+ *
+ * @param basis what kind of place that is
+ * @param citation the place itself, such as "ASME B1.20.1, table 1"; for common practice, what the practice is
+ */
+public record Source(Basis basis, String citation) {
+
+  /**
+   * Checks that there is something to cite.
+   *
+   * @throws IllegalArgumentException if the citation is blank
+   */
+  public Source {
+    if (citation.isBlank()) {
+      throw new IllegalArgumentException("citation must say where the number comes from, was blank");
+    }
+  }
+
+  /**
+   * Cites a published standard.
+   *
+   * @param citation designation, edition and place
+   * @return the source
+   */
+  public static Source standard(String citation) {
+    return new Source(Basis.STANDARD, citation);
+  }
+
+  /**
+   * Cites a handbook, paper, government document or textbook.
+   *
+   * @param citation author, title, year and place
+   * @return the source
+   */
+  public static Source handbook(String citation) {
+    return new Source(Basis.HANDBOOK, citation);
+  }
+
+  /**
+   * Names what a value was computed from.
+   *
+   * @param citation the formula or the inputs
+   * @return the source
+   */
+  public static Source derived(String citation) {
+    return new Source(Basis.DERIVED, citation);
+  }
+
+  /**
+   * Names a measurement.
+   *
+   * @param citation who measured what, with which instrument
+   * @return the source
+   */
+  public static Source measured(String citation) {
+    return new Source(Basis.MEASURED, citation);
+  }
+
+  /**
+   * Marks what the trade does without a source that says so.
+   *
+   * @param practice the practice in words
+   * @return the source
+   */
+  public static Source commonPractice(String practice) {
+    return new Source(Basis.COMMON_PRACTICE, practice);
+  }
+
+  /**
+   * Marks a value that was recalled and seen nowhere.
+   *
+   * @param recollection what was recalled
+   * @return the source
+   */
+  public static Source fromMemory(String recollection) {
+    return new Source(Basis.FROM_MEMORY, recollection);
+  }
+
+  /**
+   * Marks invented data.
+   *
+   * @param scenario what it was invented for
+   * @return the source
+   */
+  public static Source demo(String scenario) {
+    return new Source(Basis.DEMO, scenario);
+  }
+
+  /** {@return the citation with the basis in brackets, such as "ASME B1.20.1 (standard)"} */
+  @Override
+  public String toString() {
+    return citation + " (" + basis.label() + ")";
+  }
+}
