@@ -4,32 +4,37 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 
-/** Prints doubles the same way everywhere, with a point and without grouping: the one formatter below all others. */
+/**
+ * Prints doubles the same way everywhere, with a point and without grouping: the one formatter below all others.
+ *
+ * <p>NaN and infinities are refused: a result that is no number must not reach a sheet.
+ */
 public final class Digits {
 
   private Digits() {}
 
   /**
    * Rounds half-even to significant digits and drops trailing zeros after the point. Whole digits are never rounded away:
-   * 12 345 with 4 digits stays 12345. Values below 0.0001 or from 10⁹ are printed with an exponent.
+   * 12 345 with 4 digits stays 12345. Values below 0.0001 or from 10⁹ are printed with an exponent, such as 1.813e-5.
    *
    * @param value a finite value
    * @param digits the number of significant digits, from 1 to 17
    * @return the text, which {@link Double#parseDouble} reads
+   * @throws IllegalArgumentException if {@code value} is not finite or {@code digits} is out of range
    */
   public static String significant(double value, int digits) {
     if (digits < 1 || digits > 17) {
       throw new IllegalArgumentException("digits must be in [1, 17], was " + digits);
     }
-    double magnitude = Math.abs(value);
-    BigDecimal exact = new BigDecimal(value);
-    if (magnitude != 0.0 && (magnitude < 1.0e-4 || magnitude >= 1.0e9)) {
-      BigDecimal rounded = exact.round(new MathContext(digits, RoundingMode.HALF_EVEN));
-      int exponent = rounded.precision() - rounded.scale() - 1;
-      return plain(rounded.scaleByPowerOfTen(-exponent)) + "e" + exponent;
+    BigDecimal exact = exactly(value);
+    if (value == 0.0) {
+      return "0";
+    }
+    if (needsExponent(value)) {
+      return withExponent(exact.round(new MathContext(digits, RoundingMode.HALF_EVEN)));
     }
     int whole = exact.precision() - exact.scale();
-    return plain(exact.setScale(Math.max(0, magnitude == 0.0 ? 0 : digits - whole), RoundingMode.HALF_EVEN));
+    return trimmed(exact.setScale(Math.max(0, digits - whole), RoundingMode.HALF_EVEN));
   }
 
   /**
@@ -37,27 +42,51 @@ public final class Digits {
    *
    * @param value a finite value
    * @param decimals the number of digits after the point, from 0 to 15
-   * @return the text
+   * @return the text, never "-0.00"
+   * @throws IllegalArgumentException if {@code value} is not finite or {@code decimals} is out of range
    */
   public static String fixed(double value, int decimals) {
     if (decimals < 0 || decimals > 15) {
       throw new IllegalArgumentException("decimals must be in [0, 15], was " + decimals);
     }
-    String text = new BigDecimal(value).setScale(decimals, RoundingMode.HALF_EVEN).toPlainString();
-    return text.chars().anyMatch(c -> c >= '1' && c <= '9') ? text : text.replace("-", "");
+    return exactly(value).setScale(decimals, RoundingMode.HALF_EVEN).toPlainString();
   }
 
   /**
-   * Prints a value with the fewest digits that tell it from its neighbours.
+   * Prints a value as a program would write it: with the digits of {@link Double#toString(double)}, but without a trailing ".0".
    *
    * @param value a finite value
-   * @return the text, such as "0" or "0.05"
+   * @return the text, such as "0" or "0.05", which {@link Double#parseDouble} reads back exactly
+   * @throws IllegalArgumentException if {@code value} is not finite
    */
   public static String plain(double value) {
-    return plain(new BigDecimal(Double.toString(value)));
+    requireFinite(value);
+    BigDecimal written = new BigDecimal(Double.toString(value));
+    return value != 0.0 && needsExponent(value) ? withExponent(written) : trimmed(written);
   }
 
-  private static String plain(BigDecimal rounded) {
+  private static BigDecimal exactly(double value) {
+    requireFinite(value);
+    return new BigDecimal(value);
+  }
+
+  private static void requireFinite(double value) {
+    if (!Double.isFinite(value)) {
+      throw new IllegalArgumentException("a number to print must be finite, was " + value);
+    }
+  }
+
+  private static boolean needsExponent(double value) {
+    double magnitude = Math.abs(value);
+    return magnitude < 1.0e-4 || magnitude >= 1.0e9;
+  }
+
+  private static String withExponent(BigDecimal rounded) {
+    int exponent = rounded.precision() - rounded.scale() - 1;
+    return trimmed(rounded.scaleByPowerOfTen(-exponent)) + "e" + exponent;
+  }
+
+  private static String trimmed(BigDecimal rounded) {
     return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
   }
 }
