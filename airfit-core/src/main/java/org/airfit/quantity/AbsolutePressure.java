@@ -12,12 +12,14 @@ import java.util.List;
 public final class AbsolutePressure extends Scalar<AbsolutePressure, PressureUnit> {
 
   /** The standard atmosphere, 101 325 Pa exactly (ISO 2533, at sea level). */
-  public static final AbsolutePressure STANDARD_ATMOSPHERE = new AbsolutePressure(101_325.0);
+  public static final AbsolutePressure STANDARD_ATMOSPHERE =
+      new AbsolutePressure(101_325.0, PressureUnit.PASCAL);
 
-  private static final Grammar<PressureUnit> GRAMMAR = Grammar.ofPressures("absolute pressure", PressureKind.ABSOLUTE, List.of("7.2 bar(a)", "104.7 psia", "700 kPa abs"));
+  private static final Grammar<PressureUnit> GRAMMAR = Grammar.ofPressures(
+      PressureKind.ABSOLUTE, List.of("7.2 bar(a)", "104.7 psia", "700 kPa abs"));
 
-  private AbsolutePressure(double si) {
-    super(si, 0.0, "absolute pressure");
+  private AbsolutePressure(double value, PressureUnit unit) {
+    super(value, unit, 0.0, "absolute pressure");
   }
 
   /**
@@ -26,10 +28,10 @@ public final class AbsolutePressure extends Scalar<AbsolutePressure, PressureUni
    * @param value the value in {@code unit}
    * @param unit the unit
    * @return the absolute pressure
-   * @throws IllegalArgumentException if the value is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if the value is NaN, infinite or negative
    */
   public static AbsolutePressure of(double value, PressureUnit unit) {
-    return new AbsolutePressure(unit.toSi(value));
+    return new AbsolutePressure(value, unit);
   }
 
   /**
@@ -37,7 +39,7 @@ public final class AbsolutePressure extends Scalar<AbsolutePressure, PressureUni
    *
    * @param pascals the absolute pressure [Pa]
    * @return the absolute pressure
-   * @throws IllegalArgumentException if {@code pascals} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code pascals} is NaN, infinite or negative
    */
   public static AbsolutePressure ofPascals(double pascals) {
     return of(pascals, PressureUnit.PASCAL);
@@ -48,7 +50,7 @@ public final class AbsolutePressure extends Scalar<AbsolutePressure, PressureUni
    *
    * @param bar the absolute pressure [bar]
    * @return the absolute pressure
-   * @throws IllegalArgumentException if {@code bar} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code bar} is NaN, infinite or negative
    */
   public static AbsolutePressure ofBar(double bar) {
     return of(bar, PressureUnit.BAR);
@@ -59,7 +61,7 @@ public final class AbsolutePressure extends Scalar<AbsolutePressure, PressureUni
    *
    * @param kilopascals the absolute pressure [kPa]
    * @return the absolute pressure
-   * @throws IllegalArgumentException if {@code kilopascals} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code kilopascals} is NaN, infinite or negative
    */
   public static AbsolutePressure ofKilopascals(double kilopascals) {
     return of(kilopascals, PressureUnit.KILOPASCAL);
@@ -70,7 +72,7 @@ public final class AbsolutePressure extends Scalar<AbsolutePressure, PressureUni
    *
    * @param psi the absolute pressure [psi]
    * @return the absolute pressure
-   * @throws IllegalArgumentException if {@code psi} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code psi} is NaN, infinite or negative
    */
   public static AbsolutePressure ofPsi(double psi) {
     return of(psi, PressureUnit.PSI);
@@ -84,8 +86,7 @@ public final class AbsolutePressure extends Scalar<AbsolutePressure, PressureUni
    * @throws QuantityFormatException if the text is not an absolute pressure; it tells where and what would be accepted
    */
   public static AbsolutePressure parse(String text) {
-    Parsed<PressureUnit> parsed = GRAMMAR.read(text);
-    return of(parsed.value(), parsed.unit());
+    return GRAMMAR.read(text, AbsolutePressure::of);
   }
 
   /** {@return this absolute pressure [Pa]} */
@@ -126,7 +127,7 @@ public final class AbsolutePressure extends Scalar<AbsolutePressure, PressureUni
    * @throws IllegalArgumentException if the result would lie below a perfect vacuum
    */
   public AbsolutePressure minus(PressureDrop drop) {
-    return new AbsolutePressure(si() - drop.pascals());
+    return new AbsolutePressure(si() - drop.pascals(), PressureUnit.PASCAL);
   }
 
   /**
@@ -136,7 +137,7 @@ public final class AbsolutePressure extends Scalar<AbsolutePressure, PressureUni
    * @return this plus {@code drop}
    */
   public AbsolutePressure plus(PressureDrop drop) {
-    return new AbsolutePressure(si() + drop.pascals());
+    return new AbsolutePressure(si() + drop.pascals(), PressureUnit.PASCAL);
   }
 
   /**

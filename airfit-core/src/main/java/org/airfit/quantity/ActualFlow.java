@@ -11,10 +11,14 @@ import java.util.List;
  */
 public final class ActualFlow extends Scalar<ActualFlow, VolumeFlowUnit> {
 
-  private static final Grammar<VolumeFlowUnit> GRAMMAR = Grammar.ofUnits("actual flow", VolumeFlowUnit.values(), List.of("2.3 L/s", "5 cfm"));
+  private static final Grammar<VolumeFlowUnit> GRAMMAR = Grammar.ofUnits(
+      "actual flow",
+      VolumeFlowUnit.values(),
+      List.of("2.3 L/s", "5 cfm"),
+      FreeAirFlow.hintsForActualFlow());
 
-  private ActualFlow(double si) {
-    super(si, 0.0, "actual flow");
+  private ActualFlow(double value, VolumeFlowUnit unit) {
+    super(value, unit, 0.0, "actual flow");
   }
 
   /**
@@ -23,10 +27,10 @@ public final class ActualFlow extends Scalar<ActualFlow, VolumeFlowUnit> {
    * @param value the value in {@code unit}
    * @param unit the unit
    * @return the actual flow
-   * @throws IllegalArgumentException if the value is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if the value is NaN, infinite or negative
    */
   public static ActualFlow of(double value, VolumeFlowUnit unit) {
-    return new ActualFlow(unit.toSi(value));
+    return new ActualFlow(value, unit);
   }
 
   /**
@@ -34,7 +38,7 @@ public final class ActualFlow extends Scalar<ActualFlow, VolumeFlowUnit> {
    *
    * @param cubicMetresPerSecond the actual flow [m³/s]
    * @return the actual flow
-   * @throws IllegalArgumentException if {@code cubicMetresPerSecond} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code cubicMetresPerSecond} is NaN, infinite or negative
    */
   public static ActualFlow ofCubicMetresPerSecond(double cubicMetresPerSecond) {
     return of(cubicMetresPerSecond, VolumeFlowUnit.CUBIC_METRE_PER_SECOND);
@@ -45,7 +49,7 @@ public final class ActualFlow extends Scalar<ActualFlow, VolumeFlowUnit> {
    *
    * @param litresPerSecond the actual flow [L/s]
    * @return the actual flow
-   * @throws IllegalArgumentException if {@code litresPerSecond} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code litresPerSecond} is NaN, infinite or negative
    */
   public static ActualFlow ofLitresPerSecond(double litresPerSecond) {
     return of(litresPerSecond, VolumeFlowUnit.LITRE_PER_SECOND);
@@ -56,7 +60,7 @@ public final class ActualFlow extends Scalar<ActualFlow, VolumeFlowUnit> {
    *
    * @param cubicFeetPerMinute the actual flow [cfm]
    * @return the actual flow
-   * @throws IllegalArgumentException if {@code cubicFeetPerMinute} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code cubicFeetPerMinute} is NaN, infinite or negative
    */
   public static ActualFlow ofCubicFeetPerMinute(double cubicFeetPerMinute) {
     return of(cubicFeetPerMinute, VolumeFlowUnit.CUBIC_FOOT_PER_MINUTE);
@@ -70,8 +74,7 @@ public final class ActualFlow extends Scalar<ActualFlow, VolumeFlowUnit> {
    * @throws QuantityFormatException if the text is not an actual flow; it tells where and what would be accepted
    */
   public static ActualFlow parse(String text) {
-    Parsed<VolumeFlowUnit> parsed = GRAMMAR.read(text);
-    return of(parsed.value(), parsed.unit());
+    return GRAMMAR.read(text, ActualFlow::of);
   }
 
   /** {@return this actual flow [m³/s]} */

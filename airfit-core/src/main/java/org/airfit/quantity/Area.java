@@ -9,10 +9,11 @@ import java.util.List;
  */
 public final class Area extends Scalar<Area, AreaUnit> {
 
-  private static final Grammar<AreaUnit> GRAMMAR = Grammar.ofUnits("area", AreaUnit.values(), List.of("71 mm2", "0.11 in2"));
+  private static final Grammar<AreaUnit> GRAMMAR =
+      Grammar.ofUnits("area", AreaUnit.values(), List.of("71 mm2", "0.11 in2"));
 
-  private Area(double si) {
-    super(si, 0.0, "area");
+  private Area(double value, AreaUnit unit) {
+    super(value, unit, 0.0, "area");
   }
 
   /**
@@ -21,10 +22,10 @@ public final class Area extends Scalar<Area, AreaUnit> {
    * @param value the value in {@code unit}
    * @param unit the unit
    * @return the area
-   * @throws IllegalArgumentException if the value is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if the value is NaN, infinite or negative
    */
   public static Area of(double value, AreaUnit unit) {
-    return new Area(unit.toSi(value));
+    return new Area(value, unit);
   }
 
   /**
@@ -32,7 +33,7 @@ public final class Area extends Scalar<Area, AreaUnit> {
    *
    * @param squareMetres the area [m²]
    * @return the area
-   * @throws IllegalArgumentException if {@code squareMetres} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code squareMetres} is NaN, infinite or negative
    */
   public static Area ofSquareMetres(double squareMetres) {
     return of(squareMetres, AreaUnit.SQUARE_METRE);
@@ -43,7 +44,7 @@ public final class Area extends Scalar<Area, AreaUnit> {
    *
    * @param squareMillimetres the area [mm²]
    * @return the area
-   * @throws IllegalArgumentException if {@code squareMillimetres} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code squareMillimetres} is NaN, infinite or negative
    */
   public static Area ofSquareMillimetres(double squareMillimetres) {
     return of(squareMillimetres, AreaUnit.SQUARE_MILLIMETRE);
@@ -54,7 +55,7 @@ public final class Area extends Scalar<Area, AreaUnit> {
    *
    * @param squareInches the area [in²]
    * @return the area
-   * @throws IllegalArgumentException if {@code squareInches} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code squareInches} is NaN, infinite or negative
    */
   public static Area ofSquareInches(double squareInches) {
     return of(squareInches, AreaUnit.SQUARE_INCH);
@@ -68,8 +69,7 @@ public final class Area extends Scalar<Area, AreaUnit> {
    * @throws QuantityFormatException if the text is not an area; it tells where and what would be accepted
    */
   public static Area parse(String text) {
-    Parsed<AreaUnit> parsed = GRAMMAR.read(text);
-    return of(parsed.value(), parsed.unit());
+    return GRAMMAR.read(text, Area::of);
   }
 
   /** {@return this area [m²]} */
@@ -94,7 +94,7 @@ public final class Area extends Scalar<Area, AreaUnit> {
    * @return π/4 times the square of {@code diameter}
    */
   public static Area ofCircle(Length diameter) {
-    return new Area(Math.PI / 4.0 * diameter.metres() * diameter.metres());
+    return new Area(Math.PI / 4.0 * diameter.metres() * diameter.metres(), AreaUnit.SQUARE_METRE);
   }
 
   @Override

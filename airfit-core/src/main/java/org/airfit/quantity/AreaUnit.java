@@ -9,13 +9,14 @@ public enum AreaUnit implements Unit {
   /** 1/1 000 000 m². */
   SQUARE_MILLIMETRE("mm²", 1.0, 1e6, "1/1 000 000 m²", "sq mm"),
   /** (0.0254 m)² exactly. */
-  SQUARE_INCH("in²", 0.00064516, 1.0, "(0.0254 m)² exactly", "sq in"),
+  SQUARE_INCH("in²", 64_516.0, 1e8, "(0.0254 m)² exactly", "sq in"),
   /** (0.3048 m)² exactly. */
-  SQUARE_FOOT("ft²", 0.09290304, 1.0, "(0.3048 m)² exactly", "sq ft");
+  SQUARE_FOOT("ft²", 9_290_304.0, 1e8, "(0.3048 m)² exactly", "sq ft");
 
   private final UnitScale scale;
 
-  AreaUnit(String symbol, double multiplier, double divisor, String definition, String... spellings) {
+  AreaUnit(
+      String symbol, double multiplier, double divisor, String definition, String... spellings) {
     scale = UnitScale.of(symbol, multiplier, divisor, 0.0, definition, spellings);
   }
 

@@ -1,5 +1,7 @@
 package org.airfit.quantity;
 
+import java.util.List;
+
 /**
  * The class of a quick coupler by how much air it is built to pass: 1/4, 3/8 or 1/2.
  *
@@ -14,6 +16,12 @@ public enum BasicBodySize {
   /** 1/2, the class of large tools. */
   ONE_HALF("1/2");
 
+  private static final SizeNames<BasicBodySize> NAMES = new SizeNames<>(
+      "basic body size",
+      values(),
+      BasicBodySize::label,
+      List.of("body", "in", "in body", "\"", "\" body", "body size", "basic body size"));
+
   private final String label;
 
   BasicBodySize(String label) {
@@ -25,16 +33,10 @@ public enum BasicBodySize {
    *
    * @param text "1/4", "3/8" or "1/2", with or without "body" behind it
    * @return the size
-   * @throws QuantityFormatException if there is no such size
+   * @throws QuantityFormatException if there is no such size; it lists those there are
    */
   public static BasicBodySize parse(String text) {
-    String wanted = text.strip().replaceAll("(?i)\\s*(in|\")?\\s*(basic)?\\s*(body)?(\\s*size)?$", "");
-    for (BasicBodySize size : values()) {
-      if (size.label.equals(wanted)) {
-        return size;
-      }
-    }
-    throw new QuantityFormatException(text, 0, "no basic body size", "1/4, 3/8, 1/2");
+    return NAMES.parse(text);
   }
 
   /** {@return the size as the trade writes it, such as "3/8"} */

@@ -9,10 +9,11 @@ import java.util.List;
  */
 public final class Density extends Scalar<Density, DensityUnit> {
 
-  private static final Grammar<DensityUnit> GRAMMAR = Grammar.ofUnits("density", DensityUnit.values(), List.of("1.2 kg/m3", "0.075 lb/ft3"));
+  private static final Grammar<DensityUnit> GRAMMAR =
+      Grammar.ofUnits("density", DensityUnit.values(), List.of("1.2 kg/m3", "0.075 lb/ft3"));
 
-  private Density(double si) {
-    super(si, 0.0, "density");
+  private Density(double value, DensityUnit unit) {
+    super(value, unit, 0.0, "density");
   }
 
   /**
@@ -21,10 +22,10 @@ public final class Density extends Scalar<Density, DensityUnit> {
    * @param value the value in {@code unit}
    * @param unit the unit
    * @return the density
-   * @throws IllegalArgumentException if the value is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if the value is NaN, infinite or negative
    */
   public static Density of(double value, DensityUnit unit) {
-    return new Density(unit.toSi(value));
+    return new Density(value, unit);
   }
 
   /**
@@ -32,7 +33,7 @@ public final class Density extends Scalar<Density, DensityUnit> {
    *
    * @param kilogramsPerCubicMetre the density [kg/m³]
    * @return the density
-   * @throws IllegalArgumentException if {@code kilogramsPerCubicMetre} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code kilogramsPerCubicMetre} is NaN, infinite or negative
    */
   public static Density ofKilogramsPerCubicMetre(double kilogramsPerCubicMetre) {
     return of(kilogramsPerCubicMetre, DensityUnit.KILOGRAM_PER_CUBIC_METRE);
@@ -43,7 +44,7 @@ public final class Density extends Scalar<Density, DensityUnit> {
    *
    * @param poundsPerCubicFoot the density [lb/ft³]
    * @return the density
-   * @throws IllegalArgumentException if {@code poundsPerCubicFoot} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code poundsPerCubicFoot} is NaN, infinite or negative
    */
   public static Density ofPoundsPerCubicFoot(double poundsPerCubicFoot) {
     return of(poundsPerCubicFoot, DensityUnit.POUND_PER_CUBIC_FOOT);
@@ -57,8 +58,7 @@ public final class Density extends Scalar<Density, DensityUnit> {
    * @throws QuantityFormatException if the text is not a density; it tells where and what would be accepted
    */
   public static Density parse(String text) {
-    Parsed<DensityUnit> parsed = GRAMMAR.read(text);
-    return of(parsed.value(), parsed.unit());
+    return GRAMMAR.read(text, Density::of);
   }
 
   /** {@return this density [kg/m³]} */

@@ -5,11 +5,17 @@ public enum DensityUnit implements Unit {
   /** SI unit. */
   KILOGRAM_PER_CUBIC_METRE("kg/m³", 1.0, 1.0, "SI unit"),
   /** 0.45359237 kg / (0.3048 m)³ exactly. */
-  POUND_PER_CUBIC_FOOT("lb/ft³", 28_349_523_125.0 / 1_769_802_912.0, 1.0, "0.45359237 kg / (0.3048 m)³ exactly", "lbm/ft³");
+  POUND_PER_CUBIC_FOOT(
+      "lb/ft³",
+      453_592_370_000.0,
+      28_316_846_592.0,
+      "0.45359237 kg / (0.3048 m)³ exactly",
+      "lbm/ft³");
 
   private final UnitScale scale;
 
-  DensityUnit(String symbol, double multiplier, double divisor, String definition, String... spellings) {
+  DensityUnit(
+      String symbol, double multiplier, double divisor, String definition, String... spellings) {
     scale = UnitScale.of(symbol, multiplier, divisor, 0.0, definition, spellings);
   }
 

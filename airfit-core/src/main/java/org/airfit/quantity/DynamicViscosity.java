@@ -9,10 +9,11 @@ import java.util.List;
  */
 public final class DynamicViscosity extends Scalar<DynamicViscosity, ViscosityUnit> {
 
-  private static final Grammar<ViscosityUnit> GRAMMAR = Grammar.ofUnits("dynamic viscosity", ViscosityUnit.values(), List.of("18.13 µPa·s", "1.813e-5 Pa s"));
+  private static final Grammar<ViscosityUnit> GRAMMAR = Grammar.ofUnits(
+      "dynamic viscosity", ViscosityUnit.values(), List.of("18.13 µPa·s", "1.813e-5 Pa s"));
 
-  private DynamicViscosity(double si) {
-    super(si, 0.0, "dynamic viscosity");
+  private DynamicViscosity(double value, ViscosityUnit unit) {
+    super(value, unit, 0.0, "dynamic viscosity");
   }
 
   /**
@@ -21,10 +22,10 @@ public final class DynamicViscosity extends Scalar<DynamicViscosity, ViscosityUn
    * @param value the value in {@code unit}
    * @param unit the unit
    * @return the dynamic viscosity
-   * @throws IllegalArgumentException if the value is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if the value is NaN, infinite or negative
    */
   public static DynamicViscosity of(double value, ViscosityUnit unit) {
-    return new DynamicViscosity(unit.toSi(value));
+    return new DynamicViscosity(value, unit);
   }
 
   /**
@@ -32,7 +33,7 @@ public final class DynamicViscosity extends Scalar<DynamicViscosity, ViscosityUn
    *
    * @param pascalSeconds the dynamic viscosity [Pa·s]
    * @return the dynamic viscosity
-   * @throws IllegalArgumentException if {@code pascalSeconds} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code pascalSeconds} is NaN, infinite or negative
    */
   public static DynamicViscosity ofPascalSeconds(double pascalSeconds) {
     return of(pascalSeconds, ViscosityUnit.PASCAL_SECOND);
@@ -43,7 +44,7 @@ public final class DynamicViscosity extends Scalar<DynamicViscosity, ViscosityUn
    *
    * @param micropascalSeconds the dynamic viscosity [µPa·s]
    * @return the dynamic viscosity
-   * @throws IllegalArgumentException if {@code micropascalSeconds} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code micropascalSeconds} is NaN, infinite or negative
    */
   public static DynamicViscosity ofMicropascalSeconds(double micropascalSeconds) {
     return of(micropascalSeconds, ViscosityUnit.MICROPASCAL_SECOND);
@@ -57,8 +58,7 @@ public final class DynamicViscosity extends Scalar<DynamicViscosity, ViscosityUn
    * @throws QuantityFormatException if the text is not a dynamic viscosity; it tells where and what would be accepted
    */
   public static DynamicViscosity parse(String text) {
-    Parsed<ViscosityUnit> parsed = GRAMMAR.read(text);
-    return of(parsed.value(), parsed.unit());
+    return GRAMMAR.read(text, DynamicViscosity::of);
   }
 
   /** {@return this dynamic viscosity [Pa·s]} */

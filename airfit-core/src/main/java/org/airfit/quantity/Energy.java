@@ -9,10 +9,11 @@ import java.util.List;
  */
 public final class Energy extends Scalar<Energy, EnergyUnit> {
 
-  private static final Grammar<EnergyUnit> GRAMMAR = Grammar.ofUnits("energy", EnergyUnit.values(), List.of("1200 kWh", "5 MJ"));
+  private static final Grammar<EnergyUnit> GRAMMAR =
+      Grammar.ofUnits("energy", EnergyUnit.values(), List.of("1200 kWh", "5 MJ"));
 
-  private Energy(double si) {
-    super(si, 0.0, "energy");
+  private Energy(double value, EnergyUnit unit) {
+    super(value, unit, 0.0, "energy");
   }
 
   /**
@@ -21,10 +22,10 @@ public final class Energy extends Scalar<Energy, EnergyUnit> {
    * @param value the value in {@code unit}
    * @param unit the unit
    * @return the energy
-   * @throws IllegalArgumentException if the value is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if the value is NaN, infinite or negative
    */
   public static Energy of(double value, EnergyUnit unit) {
-    return new Energy(unit.toSi(value));
+    return new Energy(value, unit);
   }
 
   /**
@@ -32,7 +33,7 @@ public final class Energy extends Scalar<Energy, EnergyUnit> {
    *
    * @param joules the energy [J]
    * @return the energy
-   * @throws IllegalArgumentException if {@code joules} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code joules} is NaN, infinite or negative
    */
   public static Energy ofJoules(double joules) {
     return of(joules, EnergyUnit.JOULE);
@@ -43,7 +44,7 @@ public final class Energy extends Scalar<Energy, EnergyUnit> {
    *
    * @param kilowattHours the energy [kWh]
    * @return the energy
-   * @throws IllegalArgumentException if {@code kilowattHours} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code kilowattHours} is NaN, infinite or negative
    */
   public static Energy ofKilowattHours(double kilowattHours) {
     return of(kilowattHours, EnergyUnit.KILOWATT_HOUR);
@@ -57,8 +58,7 @@ public final class Energy extends Scalar<Energy, EnergyUnit> {
    * @throws QuantityFormatException if the text is not an energy; it tells where and what would be accepted
    */
   public static Energy parse(String text) {
-    Parsed<EnergyUnit> parsed = GRAMMAR.read(text);
-    return of(parsed.value(), parsed.unit());
+    return GRAMMAR.read(text, Energy::of);
   }
 
   /** {@return this energy [J]} */

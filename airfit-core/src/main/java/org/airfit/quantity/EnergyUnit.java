@@ -11,13 +11,21 @@ public enum EnergyUnit implements Unit {
   /** 1000 W × 3600 s exactly. */
   KILOWATT_HOUR("kWh", 3.6e6, 1.0, "1000 W × 3600 s exactly"),
   /** 0.3048 m × 4.4482216152605 N exactly. */
-  FOOT_POUND_FORCE("ft·lbf", 1.3558179483314004, 1.0, "0.3048 m × 4.4482216152605 N exactly", "ft lb"),
+  FOOT_POUND_FORCE(
+      "ft·lbf",
+      3_389_544_870_828_501.0,
+      2.5e15,
+      "0.3048 m × 4.4482216152605 N exactly",
+      "ft lb",
+      "ft-lbf",
+      "ft-lb"),
   /** International Table Btu, 1055.05585262 J exactly. */
-  BTU("Btu", 1055.05585262, 1.0, "International Table Btu, 1055.05585262 J exactly");
+  BTU("Btu", 105_505_585_262.0, 1e8, "International Table Btu, 1055.05585262 J exactly");
 
   private final UnitScale scale;
 
-  EnergyUnit(String symbol, double multiplier, double divisor, String definition, String... spellings) {
+  EnergyUnit(
+      String symbol, double multiplier, double divisor, String definition, String... spellings) {
     scale = UnitScale.of(symbol, multiplier, divisor, 0.0, definition, spellings);
   }
 

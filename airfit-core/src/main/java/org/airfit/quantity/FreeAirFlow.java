@@ -1,5 +1,6 @@
 package org.airfit.quantity;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,52 +16,97 @@ import org.airfit.internal.Digits;
  */
 public final class FreeAirFlow {
 
+  /** How people mark the state behind a unit. */
+  private static final Map<String, ReferenceState> MARKS = Map.ofEntries(
+      Map.entry("ANR", ReferenceState.ANR),
+      Map.entry("ISO 8778", ReferenceState.ANR),
+      Map.entry("DIN 1343", ReferenceState.NORMAL),
+      Map.entry("normal", ReferenceState.NORMAL),
+      Map.entry("ISO 1217", ReferenceState.COMPRESSOR_INLET),
+      Map.entry("60 °F", ReferenceState.SCFM_60F),
+      Map.entry("60F", ReferenceState.SCFM_60F),
+      Map.entry("@60 °F", ReferenceState.SCFM_60F),
+      Map.entry("@60F", ReferenceState.SCFM_60F),
+      Map.entry("68 °F", ReferenceState.SCFM_68F),
+      Map.entry("68F", ReferenceState.SCFM_68F),
+      Map.entry("@68 °F", ReferenceState.SCFM_68F),
+      Map.entry("@68F", ReferenceState.SCFM_68F));
+
   private static final Grammar<Counted> GRAMMAR = Grammar.ofWords(
       "free-air flow",
       words(),
-      "scfm (60 °F), scfm (68 °F), L/s ANR, L/min ANR, m³/h ANR, cfm ANR, Nm³/h, or any of these units with"
-          + " ANR, DIN 1343 or ISO 1217 behind it",
+      hints(),
+      "scfm (60 °F), scfm (68 °F), L/s ANR, L/min ANR, m³/h ANR, cfm ANR, Nm³/h, or any unit of volume flow with"
+          + " ANR, DIN 1343, ISO 1217, 60 °F or 68 °F behind it",
       List.of("34 scfm", "16 L/s ANR", "58 Nm3/h"));
 
   private final double cubicMetresPerSecond;
   private final ReferenceState reference;
 
   /** What a unit word stands for: a unit of volume flow and the state it is counted at. */
-  private record Counted(VolumeFlowUnit unit, ReferenceState reference) {}
+  record Counted(VolumeFlowUnit unit, ReferenceState reference) {}
 
-  private FreeAirFlow(double cubicMetresPerSecond, ReferenceState reference) {
-    if (!(cubicMetresPerSecond >= 0.0 && cubicMetresPerSecond <= Double.MAX_VALUE)) {
-      throw new IllegalArgumentException(
-          "free-air flow must be finite and at least 0 m³/s, was " + cubicMetresPerSecond + " m³/s");
-    }
-    this.cubicMetresPerSecond = cubicMetresPerSecond + 0.0; // -0.0 becomes 0.0
+  private FreeAirFlow(double value, VolumeFlowUnit unit, ReferenceState reference) {
     this.reference = reference;
+    this.cubicMetresPerSecond = unit.toSi(value) + 0.0; // -0.0 becomes 0.0
+    if (!(cubicMetresPerSecond >= 0.0 && cubicMetresPerSecond <= Double.MAX_VALUE)) {
+      throw new IllegalArgumentException("free-air flow must be finite and at least 0 "
+          + written(unit) + ", was " + value + " " + written(unit));
+    }
   }
 
-  private static Map<String, Counted> words() {
+  static Map<String, Counted> words() {
     Map<String, Counted> words = new LinkedHashMap<>();
-    Counted at60 = new Counted(VolumeFlowUnit.CUBIC_FOOT_PER_MINUTE, ReferenceState.SCFM_60F);
-    Counted at68 = new Counted(VolumeFlowUnit.CUBIC_FOOT_PER_MINUTE, ReferenceState.SCFM_68F);
-    words.put("scfm", at60);
-    words.put("scfm60F", at60);
-    words.put("scfm@60F", at60);
-    words.put("scfm68F", at68);
-    words.put("scfm@68F", at68);
+    words.put("scfm", new Counted(VolumeFlowUnit.CUBIC_FOOT_PER_MINUTE, ReferenceState.SCFM_60F));
+    words.put("scfh", new Counted(VolumeFlowUnit.CUBIC_FOOT_PER_HOUR, ReferenceState.SCFM_60F));
     for (VolumeFlowUnit unit : VolumeFlowUnit.values()) {
-      addCounted(words, unit, unit.symbol());
-      unit.scale().spellings().forEach(spelling -> addCounted(words, unit, spelling));
+      for (String word : plainWords(unit)) {
+        MARKS.forEach((mark, state) -> words.put(word + mark, new Counted(unit, state)));
+        if (word.startsWith("m³")) {
+          words.put("N" + word, new Counted(unit, ReferenceState.NORMAL));
+        }
+      }
     }
+    MARKS.forEach((mark, state) -> {
+      if (state.equals(ReferenceState.SCFM_60F) || state.equals(ReferenceState.SCFM_68F)) {
+        words.put("scfm" + mark, new Counted(VolumeFlowUnit.CUBIC_FOOT_PER_MINUTE, state));
+        words.put("scfh" + mark, new Counted(VolumeFlowUnit.CUBIC_FOOT_PER_HOUR, state));
+      }
+    });
     return words;
   }
 
-  private static void addCounted(Map<String, Counted> words, VolumeFlowUnit unit, String spelling) {
-    for (ReferenceState state : ReferenceState.wellKnown()) {
-      words.put(spelling + state.name(), new Counted(unit, state));
+  private static Map<String, String> hints() {
+    Map<String, String> hints = new LinkedHashMap<>();
+    for (VolumeFlowUnit unit : VolumeFlowUnit.values()) {
+      String cure = ": say \"" + unit.symbol() + " ANR\" or \"" + unit.symbol() + " DIN 1343\"";
+      for (String word : plainWords(unit)) {
+        hints.put(word, "does not tell the reference state at which the air is counted" + cure);
+        hints.put(
+            word + "FAD",
+            "is free air delivered, counted at the inlet of the compressor, wherever that stood: say \""
+                + unit.symbol() + " ISO 1217\" if it was rated to that standard");
+        hints.put("N" + word, "is counted at one state by some and at another by others" + cure);
+        hints.put("S" + word, "is counted at one state by some and at another by others" + cure);
+      }
     }
-    words.put(spelling + "normal", new Counted(unit, ReferenceState.NORMAL));
-    if (spelling.startsWith("m³")) {
-      words.put("N" + spelling, new Counted(unit, ReferenceState.NORMAL));
-    }
+    return hints;
+  }
+
+  /** For somebody who typed free air where the air flows under pressure. */
+  static Map<String, String> hintsForActualFlow() {
+    Map<String, String> hints = new LinkedHashMap<>();
+    words()
+        .keySet()
+        .forEach(word -> hints.put(
+            word, "counts free air, not the volume the air has under pressure where it flows"));
+    return hints;
+  }
+
+  private static List<String> plainWords(VolumeFlowUnit unit) {
+    List<String> words = new ArrayList<>(unit.scale().spellings());
+    words.add(unit.symbol());
+    return words;
   }
 
   /**
@@ -73,7 +119,11 @@ public final class FreeAirFlow {
    * @throws IllegalArgumentException if {@code value} is NaN, infinite or negative
    */
   public static FreeAirFlow of(double value, VolumeFlowUnit unit, ReferenceState reference) {
-    return new FreeAirFlow(unit.toSi(value), reference);
+    return new FreeAirFlow(value, unit, reference);
+  }
+
+  private static FreeAirFlow ofSi(double cubicMetresPerSecond, ReferenceState reference) {
+    return new FreeAirFlow(cubicMetresPerSecond, VolumeFlowUnit.CUBIC_METRE_PER_SECOND, reference);
   }
 
   /**
@@ -117,21 +167,21 @@ public final class FreeAirFlow {
    * @return {@code massFlow} over the density of {@code reference}
    */
   public static FreeAirFlow from(MassFlow massFlow, ReferenceState reference) {
-    return new FreeAirFlow(
+    return ofSi(
         massFlow.kilogramsPerSecond() / reference.density().kilogramsPerCubicMetre(), reference);
   }
 
   /**
-   * Reads what people type. A bare "scfm" is counted at 60 °F and 14.7 psia. A unit without a reference state is refused, and so
-   * is "NL/min", which means one state in a data sheet of pneumatics and another in DIN 1343.
+   * Reads what people type. A bare "scfm" or "scfh" is counted at 60 °F and 14.7 psia, "Nm³" at DIN 1343. A unit without a
+   * reference state is refused, and so is "NL/min", which means one state in a data sheet of pneumatics and another in DIN 1343. A
+   * state of the user's own has no word: read the number and the unit, and use {@link #of}.
    *
    * @param text a number, a unit and a state, such as "34 scfm", "34 scfm (68 °F)", "16 L/s ANR", "58 Nm3/h"
    * @return the flow
    * @throws QuantityFormatException if the text is not a free-air flow; it tells where and what would be accepted
    */
   public static FreeAirFlow parse(String text) {
-    Parsed<Counted> parsed = GRAMMAR.read(text);
-    return of(parsed.value(), parsed.unit().unit(), parsed.unit().reference());
+    return GRAMMAR.read(text, (value, counted) -> of(value, counted.unit(), counted.reference()));
   }
 
   /** {@return the state at which this flow is counted} */
@@ -181,9 +231,10 @@ public final class FreeAirFlow {
     if (other.equals(reference)) {
       return this;
     }
-    double ratio = reference.pressure().pascals() / other.pressure().pascals()
+    double ratio = reference.pressure().pascals()
+        / other.pressure().pascals()
         * (other.temperature().kelvins() / reference.temperature().kelvins());
-    return new FreeAirFlow(cubicMetresPerSecond * ratio, other);
+    return ofSi(cubicMetresPerSecond * ratio, other);
   }
 
   /**
@@ -199,12 +250,13 @@ public final class FreeAirFlow {
   public FreeAirFlow dryAirAt(ReferenceState other) {
     double ratio = reference.dryAirDensity().kilogramsPerCubicMetre()
         / other.dryAirDensity().kilogramsPerCubicMetre();
-    return new FreeAirFlow(cubicMetresPerSecond * ratio, other);
+    return ofSi(cubicMetresPerSecond * ratio, other);
   }
 
   /** {@return the mass flow: this times the density of its reference state} */
   public MassFlow massFlow() {
-    return MassFlow.ofKilogramsPerSecond(cubicMetresPerSecond * reference.density().kilogramsPerCubicMetre());
+    return MassFlow.ofKilogramsPerSecond(
+        cubicMetresPerSecond * reference.density().kilogramsPerCubicMetre());
   }
 
   /** {@return the mass flow of the dry part of the air} */
@@ -221,11 +273,12 @@ public final class FreeAirFlow {
    * @throws IllegalArgumentException if the product is negative or not finite
    */
   public FreeAirFlow times(double factor) {
-    return new FreeAirFlow(cubicMetresPerSecond * factor, reference);
+    return ofSi(cubicMetresPerSecond * factor, reference);
   }
 
   /**
-   * Prints this flow in a unit with its reference state, with four significant digits, whatever the locale.
+   * Prints this flow in a unit with its reference state, with four significant digits, no trailing zeros, whole digits never rounded
+   * away, whatever the locale.
    *
    * @param unit the unit asked for
    * @return the flow, such as "34 scfm (60 °F)" or "16 L/s ANR"
@@ -234,12 +287,26 @@ public final class FreeAirFlow {
     return Digits.significant(in(unit), 4) + " " + written(unit);
   }
 
+  /**
+   * Prints this flow in a unit with its reference state, with a fixed number of decimals, whatever the locale.
+   *
+   * @param unit the unit asked for
+   * @param decimals the number of digits after the point, from 0 to 15
+   * @return the flow, such as "16.0 L/s ANR"
+   * @throws IllegalArgumentException if {@code decimals} is out of range
+   */
+  public String format(VolumeFlowUnit unit, int decimals) {
+    return Digits.fixed(in(unit), decimals) + " " + written(unit);
+  }
+
   private String written(VolumeFlowUnit unit) {
-    boolean standardFeet = reference.equals(ReferenceState.SCFM_60F) || reference.equals(ReferenceState.SCFM_68F);
-    if (!standardFeet) {
+    boolean isStandardCubicFeet =
+        reference.equals(ReferenceState.SCFM_60F) || reference.equals(ReferenceState.SCFM_68F);
+    if (!isStandardCubicFeet) {
       return unit.symbol() + " " + reference.name();
     }
-    return (unit == VolumeFlowUnit.CUBIC_FOOT_PER_MINUTE ? "scfm" : unit.symbol()) + " (" + reference.name() + ")";
+    return (unit == VolumeFlowUnit.CUBIC_FOOT_PER_MINUTE ? "scfm" : unit.symbol()) + " ("
+        + reference.name() + ")";
   }
 
   @Override
@@ -254,7 +321,7 @@ public final class FreeAirFlow {
     return 31 * Double.hashCode(cubicMetresPerSecond) + reference.hashCode();
   }
 
-  /** {@return the flow in m³/s with all its digits and its state; {@code parse} reads it back where the state is a well-known one} */
+  /** {@return the flow in m³/s with all its digits and its state; {@code parse} reads it back where the state is well known} */
   @Override
   public String toString() {
     return cubicMetresPerSecond + " " + written(VolumeFlowUnit.CUBIC_METRE_PER_SECOND);

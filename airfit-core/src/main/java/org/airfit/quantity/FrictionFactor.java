@@ -15,7 +15,8 @@ public final class FrictionFactor implements Comparable<FrictionFactor> {
 
   private FrictionFactor(double darcy) {
     if (!(darcy > 0.0 && darcy <= Double.MAX_VALUE)) {
-      throw new IllegalArgumentException("Darcy friction factor must be finite and above 0, was " + darcy);
+      throw new IllegalArgumentException(
+          "Darcy friction factor must be finite and above 0, was " + darcy);
     }
     this.darcy = darcy;
   }

@@ -11,10 +11,11 @@ import java.util.List;
  */
 public final class GaugePressure extends Scalar<GaugePressure, PressureUnit> {
 
-  private static final Grammar<PressureUnit> GRAMMAR = Grammar.ofPressures("gauge pressure", PressureKind.GAUGE, List.of("90 psig", "6.2 bar(g)", "620 kPa(g)"));
+  private static final Grammar<PressureUnit> GRAMMAR =
+      Grammar.ofPressures(PressureKind.GAUGE, List.of("90 psig", "6.2 bar(g)", "620 kPa(g)"));
 
-  private GaugePressure(double si) {
-    super(si, -Double.MAX_VALUE, "gauge pressure");
+  private GaugePressure(double value, PressureUnit unit) {
+    super(value, unit, UNBOUNDED, "gauge pressure");
   }
 
   /**
@@ -23,10 +24,10 @@ public final class GaugePressure extends Scalar<GaugePressure, PressureUnit> {
    * @param value the value in {@code unit}
    * @param unit the unit
    * @return the gauge pressure
-   * @throws IllegalArgumentException if the value is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if the value is NaN or infinite
    */
   public static GaugePressure of(double value, PressureUnit unit) {
-    return new GaugePressure(unit.toSi(value));
+    return new GaugePressure(value, unit);
   }
 
   /**
@@ -34,7 +35,7 @@ public final class GaugePressure extends Scalar<GaugePressure, PressureUnit> {
    *
    * @param pascals the gauge pressure [Pa]
    * @return the gauge pressure
-   * @throws IllegalArgumentException if {@code pascals} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code pascals} is NaN or infinite
    */
   public static GaugePressure ofPascals(double pascals) {
     return of(pascals, PressureUnit.PASCAL);
@@ -45,7 +46,7 @@ public final class GaugePressure extends Scalar<GaugePressure, PressureUnit> {
    *
    * @param bar the gauge pressure [bar]
    * @return the gauge pressure
-   * @throws IllegalArgumentException if {@code bar} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code bar} is NaN or infinite
    */
   public static GaugePressure ofBar(double bar) {
     return of(bar, PressureUnit.BAR);
@@ -56,7 +57,7 @@ public final class GaugePressure extends Scalar<GaugePressure, PressureUnit> {
    *
    * @param kilopascals the gauge pressure [kPa]
    * @return the gauge pressure
-   * @throws IllegalArgumentException if {@code kilopascals} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code kilopascals} is NaN or infinite
    */
   public static GaugePressure ofKilopascals(double kilopascals) {
     return of(kilopascals, PressureUnit.KILOPASCAL);
@@ -67,7 +68,7 @@ public final class GaugePressure extends Scalar<GaugePressure, PressureUnit> {
    *
    * @param psi the gauge pressure [psi]
    * @return the gauge pressure
-   * @throws IllegalArgumentException if {@code psi} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code psi} is NaN or infinite
    */
   public static GaugePressure ofPsi(double psi) {
     return of(psi, PressureUnit.PSI);
@@ -81,8 +82,7 @@ public final class GaugePressure extends Scalar<GaugePressure, PressureUnit> {
    * @throws QuantityFormatException if the text is not a gauge pressure; it tells where and what would be accepted
    */
   public static GaugePressure parse(String text) {
-    Parsed<PressureUnit> parsed = GRAMMAR.read(text);
-    return of(parsed.value(), parsed.unit());
+    return GRAMMAR.read(text, GaugePressure::of);
   }
 
   /** {@return this gauge pressure [Pa]} */
@@ -113,6 +113,10 @@ public final class GaugePressure extends Scalar<GaugePressure, PressureUnit> {
    * @throws IllegalArgumentException if the sum would lie below a perfect vacuum
    */
   public AbsolutePressure above(AbsolutePressure atmosphere) {
+    if (-si() > atmosphere.pascals()) {
+      throw new IllegalArgumentException("gauge pressure must be at least minus the atmosphere of "
+          + atmosphere + ", was " + this);
+    }
     return AbsolutePressure.ofPascals(atmosphere.pascals() + si());
   }
 

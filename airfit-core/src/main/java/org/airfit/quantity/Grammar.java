@@ -1,159 +1,283 @@
 package org.airfit.quantity;
 
-import java.util.LinkedHashMap;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The one parser: a number, then a word from a list. Each quantity has one of these, which differs in the words only.
+ * The one parser: a number, then a word from a {@link Lexicon}. Each quantity has one of these, which differs in the words only.
  *
- * <p>Numbers are decimal with a point ({@code 6.2}, {@code 1.813e-5}), fractions ({@code 3/8}) or mixed ({@code 1-1/4},
- * {@code 1 1/4}). A decimal or grouping comma is refused, as it means different things in different places. Spaces,
- * brackets and dots in a unit do not matter. Capitals matter only where they tell two units apart.
+ * <p>Numbers are decimal with a point ({@code 6.2}, {@code 1.813e-5}), fractions ({@code 3/8}, {@code ⅜}) or mixed
+ * ({@code 1-1/4}, {@code 1 1/4}, {@code 1¼}). A decimal or grouping comma is refused, as it means different things in different places;
+ * so are the other ways in which Java writes a number.
  *
  * @param <T> what a unit word stands for
  */
 final class Grammar<T> {
 
-  private static final Pattern NUMBER = Pattern.compile(
-      "(?<sign>[+\\-−]?)(?:(?:(?<whole>\\d+)(?:\\s*-\\s*|\\s+))?(?<top>\\d+)/(?<bottom>\\d+)"
-          + "|(?<decimal>(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][+-]?\\d+)?))");
+  /** In eighths, so that the place in this text is the value. */
+  private static final String EIGHTHS = "0⅛¼⅜½⅝¾⅞";
+
+  private static final Pattern NUMBER = Pattern.compile("(?<sign>[+\\-−]?)"
+      + "(?:(?:(?<whole>\\d+)(?:[\\s\\h]*-[\\s\\h]*|[\\s\\h]+))?(?<top>\\d+)[/⁄](?<bottom>\\d+)"
+      + "|(?:(?<before>\\d+)[\\s\\h]*-?[\\s\\h]*)?(?<eighths>[⅛¼⅜½⅝¾⅞])"
+      + "|(?<decimal>(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][+-]?\\d+)?))");
+
+  private static final Pattern WRITTEN_ZERO = Pattern.compile("[^1-9]+(?:[eE/⁄].*)?$");
 
   private final String quantity;
-  private final Map<String, T> words;
+  private final Lexicon<T> words;
+  private final Lexicon<String> hints;
   private final String accepted;
 
-  private Grammar(String quantity, Map<String, T> words, String units, List<String> examples) {
+  /** Makes the quantity of a number and its unit, or refuses the value. */
+  @FunctionalInterface
+  interface Maker<T, Q> {
+    Q make(double value, T unit);
+  }
+
+  private Grammar(String quantity, Lexicon<T> words, Lexicon<String> hints, String accepted) {
     this.quantity = quantity;
     this.words = words;
-    this.accepted = "a number and one of " + units + ", such as \"" + String.join("\", \"", examples) + "\"";
+    this.hints = hints;
+    this.accepted = accepted;
   }
 
   static <U extends Unit> Grammar<U> ofUnits(String quantity, U[] units, List<String> examples) {
-    Map<String, U> words = new LinkedHashMap<>();
-    StringBuilder shown = new StringBuilder();
+    return ofUnits(quantity, units, examples, Map.of());
+  }
+
+  /** A grammar that explains some words it does not accept; each hint goes on after the word. */
+  static <U extends Unit> Grammar<U> ofUnits(
+      String quantity, U[] units, List<String> examples, Map<String, String> hints) {
+    Lexicon<U> words = new Lexicon<>();
     for (U unit : units) {
-      addWord(words, unit.symbol(), unit);
-      unit.scale().spellings().forEach(word -> addWord(words, word, unit));
-      shown.append(shown.isEmpty() ? "" : ", ").append(unit.symbol());
+      words.add(unit.symbol(), unit);
+      unit.scale().spellings().forEach(spelling -> words.add(spelling, unit));
     }
-    return new Grammar<>(quantity, words, shown.toString(), examples);
+    String symbols = Arrays.stream(units).map(Unit::symbol).collect(Collectors.joining(", "));
+    return new Grammar<>(quantity, words, lexicon(hints), accepted(symbols, examples));
   }
 
-  static Grammar<PressureUnit> ofPressures(String quantity, PressureKind kind, List<String> examples) {
-    Map<String, PressureUnit> words = new LinkedHashMap<>();
-    StringBuilder shown = new StringBuilder();
+  static Grammar<PressureUnit> ofPressures(PressureKind kind, List<String> examples) {
+    Lexicon<PressureUnit> words = new Lexicon<>();
+    Lexicon<String> hints = new Lexicon<>();
     for (PressureUnit unit : PressureUnit.values()) {
-      for (String mark : kind.spellings()) {
-        addWord(words, unit.symbol() + mark, unit);
-        unit.scale().spellings().forEach(word -> addWord(words, word + mark, unit));
+      for (PressureKind typed : PressureKind.values()) {
+        for (String word : typed.words(unit)) {
+          if (typed == kind) {
+            words.add(word, unit);
+          } else {
+            hints.add(word, kind.insteadOf(typed, unit));
+          }
+        }
       }
-      shown.append(shown.isEmpty() ? "" : ", ").append(kind.written(unit));
     }
-    return new Grammar<>(quantity, words, shown.toString(), examples);
+    String symbols =
+        Arrays.stream(PressureUnit.values()).map(kind::written).collect(Collectors.joining(", "));
+    return new Grammar<>(kind.quantity(), words, hints, accepted(symbols, examples));
   }
 
-  static <T> Grammar<T> ofWords(String quantity, Map<String, T> words, String units, List<String> examples) {
-    Map<String, T> normalised = new LinkedHashMap<>();
-    words.forEach((word, meaning) -> addWord(normalised, word, meaning));
-    return new Grammar<>(quantity, normalised, units, examples);
+  static <T> Grammar<T> ofWords(
+      String quantity,
+      Map<String, T> words,
+      Map<String, String> hints,
+      String units,
+      List<String> examples) {
+    return new Grammar<>(quantity, lexicon(words), lexicon(hints), accepted(units, examples));
   }
 
-  private static <T> void addWord(Map<String, T> words, String word, T meaning) {
-    T before = words.putIfAbsent(normalised(word), meaning);
-    if (before != null && !before.equals(meaning)) {
-      throw new IllegalStateException("\"" + word + "\" would mean both " + before + " and " + meaning);
-    }
+  /** A grammar of names that look like numbers, for which the word behind may be missing. */
+  static Grammar<String> ofNames(String quantity, List<String> wordsBehind, List<String> names) {
+    Lexicon<String> words = new Lexicon<>();
+    words.add("", "");
+    wordsBehind.forEach(word -> words.add(word, word));
+    return new Grammar<>(quantity, words, new Lexicon<>(), String.join(", ", names));
   }
 
-  Parsed<T> read(String text) {
-    int start = 0;
-    while (start < text.length() && Character.isWhitespace(text.charAt(start))) {
-      start++;
-    }
+  private static <M> Lexicon<M> lexicon(Map<String, M> words) {
+    Lexicon<M> lexicon = new Lexicon<>();
+    words.forEach(lexicon::add);
+    return lexicon;
+  }
+
+  private static String accepted(String units, List<String> examples) {
+    return "a number and one of " + units + ", such as \"" + String.join("\", \"", examples) + "\"";
+  }
+
+  /** Reads the whole text. What the maker refuses is refused as a text, with the maker's reason. */
+  <Q> Q read(String text, Maker<T, Q> maker) {
+    int start = skipSpaces(text, 0);
     Matcher number = NUMBER.matcher(text);
     number.region(start, text.length());
     if (!number.lookingAt()) {
-      throw wrong(text, start, start == text.length() ? "a number is missing" : "no number");
+      throw wrong(
+          text, start, start == text.length() ? "the number is missing" : "this is no number");
     }
     double value = value(text, number);
-    int end = number.end();
-    if (end < text.length() && text.charAt(end) == ',') {
-      throw wrong(text, end, "a comma (write 6.2 with a point, and 1200 without a mark)");
+    T unit = unit(text, number.end());
+    try {
+      return maker.make(value, unit);
+    } catch (IllegalArgumentException refused) {
+      QuantityFormatException wrong = wrong(text, start, String.valueOf(refused.getMessage()));
+      wrong.initCause(refused);
+      throw wrong;
     }
-    String word = text.substring(end);
-    T unit = meaning(word);
-    if (unit == null) {
-      int at = end;
-      while (at < text.length() && Character.isWhitespace(text.charAt(at))) {
-        at++;
-      }
-      throw wrong(
-          text, at, word.isBlank() ? "the unit is missing" : "\"" + word.strip() + "\" is no unit of " + quantity);
-    }
-    return new Parsed<>(value, unit);
   }
 
   private double value(String text, Matcher number) {
-    double magnitude;
-    String decimal = number.group("decimal");
-    if (decimal != null) {
-      magnitude = Double.parseDouble(decimal);
-    } else {
-      String whole = number.group("whole");
-      double bottom = Double.parseDouble(number.group("bottom"));
-      if (bottom == 0.0) {
-        throw wrong(text, number.start("bottom"), "a fraction over zero");
-      }
-      magnitude = (whole == null ? 0.0 : Double.parseDouble(whole)) + Double.parseDouble(number.group("top")) / bottom;
+    double magnitude = magnitude(text, number);
+    if (magnitude == 0.0 && !WRITTEN_ZERO.matcher(number.group()).lookingAt()) {
+      throw wrong(text, number.start(), "this number is too small to hold");
     }
-    return number.group("sign").isEmpty() || number.group("sign").equals("+") ? magnitude : -magnitude;
+    String sign = number.group("sign");
+    return sign.isEmpty() || sign.equals("+") ? magnitude : -magnitude;
   }
 
-  /** The exact word; or the word in other capitals, where it was typed all small or all large (mPa is not MPa). */
-  private @Nullable T meaning(String word) {
-    String exact = normalised(word);
-    T found = words.get(exact);
-    boolean oneCase =
-        exact.equals(exact.toLowerCase(Locale.ROOT)) || exact.equals(exact.toUpperCase(Locale.ROOT));
-    if (found != null || !oneCase) {
-      return found;
+  private double magnitude(String text, Matcher number) {
+    String decimal = number.group("decimal");
+    if (decimal != null) {
+      return Double.parseDouble(decimal);
     }
-    for (Map.Entry<String, T> entry : words.entrySet()) {
-      if (entry.getKey().equalsIgnoreCase(exact)) {
-        return entry.getValue();
+    String eighths = number.group("eighths");
+    if (eighths != null) {
+      return whole(number.group("before")) + EIGHTHS.indexOf(eighths) / 8.0;
+    }
+    double bottom = Double.parseDouble(number.group("bottom"));
+    if (bottom == 0.0) {
+      throw wrong(text, number.start("bottom"), "a fraction cannot be over zero");
+    }
+    return whole(number.group("whole")) + Double.parseDouble(number.group("top")) / bottom;
+  }
+
+  private static double whole(@Nullable String digits) {
+    return digits == null ? 0.0 : Double.parseDouble(digits);
+  }
+
+  private T unit(String text, int end) {
+    int start = skipSpaces(text, end);
+    if (start == text.length()) {
+      T unmarked = words.find("");
+      if (unmarked == null) {
+        throw wrong(text, start, "the unit is missing");
+      }
+      return unmarked;
+    }
+    char first = text.charAt(start);
+    if (first == ',') {
+      throw wrong(
+          text,
+          start,
+          "a comma means different things in different places: write 6.2 with a point and 1200 without a mark");
+    }
+    if (first >= '0' && first <= '9') {
+      throw wrong(text, start, "a second number: write 1200 without a gap");
+    }
+    String word = text.substring(start);
+    T unit = words.find(word);
+    if (unit == null) {
+      throw unknown(text, start);
+    }
+    requirePairedBrackets(text, start);
+    return unit;
+  }
+
+  private void requirePairedBrackets(String text, int start) {
+    int open = -1;
+    for (int i = start; i < text.length(); i++) {
+      boolean opens = "([".indexOf(text.charAt(i)) >= 0;
+      boolean closes = ")]".indexOf(text.charAt(i)) >= 0;
+      if ((opens && open >= 0) || (closes && open < 0)) {
+        throw wrong(text, i, "this bracket has no partner");
+      }
+      if (opens) {
+        open = i;
+      } else if (closes) {
+        open = -1;
       }
     }
-    return null;
+    if (open >= 0) {
+      throw wrong(text, open, "this bracket has no partner");
+    }
+  }
+
+  private QuantityFormatException unknown(String text, int start) {
+    String word = text.substring(start).strip();
+    String hint = hint(word);
+    if (hint != null) {
+      return wrong(text, start, "\"" + word + "\" " + hint);
+    }
+    for (int end = text.length() - 1; end > start; end--) {
+      if (Lexicon.isSpace(text.charAt(end)) && words.find(text.substring(start, end)) != null) {
+        int rest = skipSpaces(text, end);
+        if (rest < text.length()) {
+          return wrong(text, rest, "\"" + text.substring(rest).strip() + "\" does not belong here");
+        }
+      }
+    }
+    return wrong(text, start, "\"" + word + "\" is no unit of " + quantity);
+  }
+
+  private @Nullable String hint(String word) {
+    String hint = hints.find(word);
+    if (hint != null) {
+      return hint;
+    }
+    String other = OtherKinds.WORDS.find(word);
+    return other == null ? null : "is a unit of " + other + ", not of " + quantity;
   }
 
   private QuantityFormatException wrong(String text, int position, String problem) {
     return new QuantityFormatException(text, position, problem, accepted);
   }
 
-  private static String normalised(String word) {
-    StringBuilder plain = new StringBuilder();
-    for (int i = 0; i < word.length(); i++) {
-      char c = word.charAt(i);
-      switch (c) {
-        case '²' -> plain.append('2');
-        case '³' -> plain.append('3');
-        case '₂' -> plain.append('2');
-        case 'μ' -> plain.append('µ');
-        case '″', '”', '“' -> plain.append('"');
-        case '′', '’' -> plain.append('\'');
-        case '(', ')', '.', '·', '°' -> {}
-        default -> {
-          if (!Character.isWhitespace(c)) {
-            plain.append(c);
-          }
-        }
+  private static int skipSpaces(String text, int from) {
+    int at = from;
+    while (at < text.length() && Lexicon.isSpace(text.charAt(at))) {
+      at++;
+    }
+    return at;
+  }
+
+  /** What a word measures elsewhere, for somebody who typed a right value into the wrong field. Filled at the first such mistake. */
+  private static final class OtherKinds {
+
+    static final Lexicon<String> WORDS = new Lexicon<>();
+
+    static {
+      add("length", LengthUnit.values());
+      add("area", AreaUnit.values());
+      add("volume", VolumeUnit.values());
+      add("pressure", PressureUnit.values());
+      add("temperature", TemperatureUnit.values());
+      add("mass flow", MassFlowUnit.values());
+      add("volume flow", VolumeFlowUnit.values());
+      add("density", DensityUnit.values());
+      add("velocity", VelocityUnit.values());
+      add("viscosity", ViscosityUnit.values());
+      add("power", PowerUnit.values());
+      add("energy", EnergyUnit.values());
+      add("sonic conductance", ConductanceUnit.values());
+      for (PressureUnit unit : PressureUnit.values()) {
+        PressureKind.GAUGE.words(unit).forEach(word -> WORDS.addIfAbsent(word, "gauge pressure"));
+        PressureKind.ABSOLUTE
+            .words(unit)
+            .forEach(word -> WORDS.addIfAbsent(word, "absolute pressure"));
+      }
+      FreeAirFlow.words().keySet().forEach(word -> WORDS.addIfAbsent(word, "free-air flow"));
+    }
+
+    private static void add(String kind, Unit[] units) {
+      for (Unit unit : units) {
+        WORDS.addIfAbsent(unit.symbol(), kind);
+        unit.scale().spellings().forEach(spelling -> WORDS.addIfAbsent(spelling, kind));
       }
     }
-    return plain.toString();
+
+    private OtherKinds() {}
   }
 }

@@ -1,14 +1,31 @@
 package org.airfit.quantity;
 
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
 /**
  * The bore by which a hose is named, such as '3/8 in' or '10 mm'.
  *
  * <p>A hose is named by its inside, a tube by its outside, a pipe by neither. The name is close to the bore but not equal to it:
- * ISO 1307 lets a hose named 10 mm measure 9.3 to 10.1 mm. It turns into no {@link NominalThreadSize} or {@link BasicBodySize}.
+ * ISO 1307:2006, table 1, lets a hose of type A named 10 mm measure 9.3 to 10.1 mm. It turns into no {@link NominalThreadSize} or {@link BasicBodySize}.
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
 public final class HoseBore implements Comparable<HoseBore> {
+
+  private static final Pattern WORD_BEHIND =
+      Pattern.compile("\\s*(bore|hose|i\\.?d\\.?)$", Pattern.CASE_INSENSITIVE);
+
+  private static final Grammar<LengthUnit> GRAMMAR = Grammar.ofWords(
+      "hose bore",
+      words(),
+      Map.of(),
+      Arrays.stream(LengthUnit.values()).map(Unit::symbol).collect(Collectors.joining(", ")),
+      List.of("3/8 in", "10 mm"));
 
   private final Length nominal;
   private final String label;
@@ -36,13 +53,24 @@ public final class HoseBore implements Comparable<HoseBore> {
   /**
    * Reads a bore as people write it.
    *
-   * @param text a length with its unit, such as "3/8 in" or "10 mm"
+   * @param text a length with its unit, such as "3/8 in" or "10 mm", with or without "bore", "hose" or "ID" behind it
    * @return the bore, labelled as it was typed
-   * @throws QuantityFormatException if the text is not a length
-   * @throws IllegalArgumentException if the length is out of range
+   * @throws QuantityFormatException if the text is not a hose bore; it tells where and what would be accepted
    */
   public static HoseBore parse(String text) {
-    return new HoseBore(Length.parse(text), text.strip().replaceAll("\\s+", " "));
+    String label = WORD_BEHIND.matcher(text.strip()).replaceFirst("").replaceAll("\\s+", " ");
+    return GRAMMAR.read(text, (value, unit) -> new HoseBore(Length.of(value, unit), label));
+  }
+
+  private static Map<String, LengthUnit> words() {
+    Map<String, LengthUnit> words = new HashMap<>();
+    for (LengthUnit unit : LengthUnit.values()) {
+      for (String behind : List.of("", "bore", "hose", "ID")) {
+        words.put(unit.symbol() + behind, unit);
+        unit.scale().spellings().forEach(word -> words.put(word + behind, unit));
+      }
+    }
+    return words;
   }
 
   /** {@return the length the hose is named by; the bore measured on a hose differs from it} */

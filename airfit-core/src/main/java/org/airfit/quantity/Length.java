@@ -11,10 +11,11 @@ import java.util.List;
  */
 public final class Length extends Scalar<Length, LengthUnit> {
 
-  private static final Grammar<LengthUnit> GRAMMAR = Grammar.ofUnits("length", LengthUnit.values(), List.of("12.7 mm", "3/8 in", "1-1/4\"", "25 ft"));
+  private static final Grammar<LengthUnit> GRAMMAR = Grammar.ofUnits(
+      "length", LengthUnit.values(), List.of("12.7 mm", "3/8 in", "1-1/4\"", "25 ft"));
 
-  private Length(double si) {
-    super(si, 0.0, "length");
+  private Length(double value, LengthUnit unit) {
+    super(value, unit, 0.0, "length");
   }
 
   /**
@@ -23,10 +24,10 @@ public final class Length extends Scalar<Length, LengthUnit> {
    * @param value the value in {@code unit}
    * @param unit the unit
    * @return the length
-   * @throws IllegalArgumentException if the value is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if the value is NaN, infinite or negative
    */
   public static Length of(double value, LengthUnit unit) {
-    return new Length(unit.toSi(value));
+    return new Length(value, unit);
   }
 
   /**
@@ -34,7 +35,7 @@ public final class Length extends Scalar<Length, LengthUnit> {
    *
    * @param metres the length [m]
    * @return the length
-   * @throws IllegalArgumentException if {@code metres} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code metres} is NaN, infinite or negative
    */
   public static Length ofMetres(double metres) {
     return of(metres, LengthUnit.METRE);
@@ -45,7 +46,7 @@ public final class Length extends Scalar<Length, LengthUnit> {
    *
    * @param millimetres the length [mm]
    * @return the length
-   * @throws IllegalArgumentException if {@code millimetres} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code millimetres} is NaN, infinite or negative
    */
   public static Length ofMillimetres(double millimetres) {
     return of(millimetres, LengthUnit.MILLIMETRE);
@@ -56,7 +57,7 @@ public final class Length extends Scalar<Length, LengthUnit> {
    *
    * @param inches the length [in]
    * @return the length
-   * @throws IllegalArgumentException if {@code inches} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code inches} is NaN, infinite or negative
    */
   public static Length ofInches(double inches) {
     return of(inches, LengthUnit.INCH);
@@ -67,7 +68,7 @@ public final class Length extends Scalar<Length, LengthUnit> {
    *
    * @param feet the length [ft]
    * @return the length
-   * @throws IllegalArgumentException if {@code feet} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code feet} is NaN, infinite or negative
    */
   public static Length ofFeet(double feet) {
     return of(feet, LengthUnit.FOOT);
@@ -81,8 +82,7 @@ public final class Length extends Scalar<Length, LengthUnit> {
    * @throws QuantityFormatException if the text is not a length; it tells where and what would be accepted
    */
   public static Length parse(String text) {
-    Parsed<LengthUnit> parsed = GRAMMAR.read(text);
-    return of(parsed.value(), parsed.unit());
+    return GRAMMAR.read(text, Length::of);
   }
 
   /** {@return this length [m]} */
@@ -112,7 +112,7 @@ public final class Length extends Scalar<Length, LengthUnit> {
    * @return this plus {@code other}
    */
   public Length plus(Length other) {
-    return new Length(si() + other.si());
+    return new Length(si() + other.si(), LengthUnit.METRE);
   }
 
   /**
@@ -123,7 +123,7 @@ public final class Length extends Scalar<Length, LengthUnit> {
    * @throws IllegalArgumentException if {@code other} is longer than this
    */
   public Length minus(Length other) {
-    return new Length(si() - other.si());
+    return new Length(si() - other.si(), LengthUnit.METRE);
   }
 
   /**
@@ -134,7 +134,7 @@ public final class Length extends Scalar<Length, LengthUnit> {
    * @throws IllegalArgumentException if the product is negative or not finite
    */
   public Length times(double factor) {
-    return new Length(si() * factor);
+    return new Length(si() * factor, LengthUnit.METRE);
   }
 
   @Override

@@ -9,10 +9,11 @@ import java.util.List;
  */
 public final class MassFlow extends Scalar<MassFlow, MassFlowUnit> {
 
-  private static final Grammar<MassFlowUnit> GRAMMAR = Grammar.ofUnits("mass flow", MassFlowUnit.values(), List.of("8 g/s", "29 kg/h", "1.1 lb/min"));
+  private static final Grammar<MassFlowUnit> GRAMMAR = Grammar.ofUnits(
+      "mass flow", MassFlowUnit.values(), List.of("8 g/s", "29 kg/h", "1.1 lb/min"));
 
-  private MassFlow(double si) {
-    super(si, 0.0, "mass flow");
+  private MassFlow(double value, MassFlowUnit unit) {
+    super(value, unit, 0.0, "mass flow");
   }
 
   /**
@@ -21,10 +22,10 @@ public final class MassFlow extends Scalar<MassFlow, MassFlowUnit> {
    * @param value the value in {@code unit}
    * @param unit the unit
    * @return the mass flow
-   * @throws IllegalArgumentException if the value is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if the value is NaN, infinite or negative
    */
   public static MassFlow of(double value, MassFlowUnit unit) {
-    return new MassFlow(unit.toSi(value));
+    return new MassFlow(value, unit);
   }
 
   /**
@@ -32,7 +33,7 @@ public final class MassFlow extends Scalar<MassFlow, MassFlowUnit> {
    *
    * @param kilogramsPerSecond the mass flow [kg/s]
    * @return the mass flow
-   * @throws IllegalArgumentException if {@code kilogramsPerSecond} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code kilogramsPerSecond} is NaN, infinite or negative
    */
   public static MassFlow ofKilogramsPerSecond(double kilogramsPerSecond) {
     return of(kilogramsPerSecond, MassFlowUnit.KILOGRAM_PER_SECOND);
@@ -43,7 +44,7 @@ public final class MassFlow extends Scalar<MassFlow, MassFlowUnit> {
    *
    * @param kilogramsPerHour the mass flow [kg/h]
    * @return the mass flow
-   * @throws IllegalArgumentException if {@code kilogramsPerHour} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code kilogramsPerHour} is NaN, infinite or negative
    */
   public static MassFlow ofKilogramsPerHour(double kilogramsPerHour) {
     return of(kilogramsPerHour, MassFlowUnit.KILOGRAM_PER_HOUR);
@@ -54,7 +55,7 @@ public final class MassFlow extends Scalar<MassFlow, MassFlowUnit> {
    *
    * @param gramsPerSecond the mass flow [g/s]
    * @return the mass flow
-   * @throws IllegalArgumentException if {@code gramsPerSecond} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code gramsPerSecond} is NaN, infinite or negative
    */
   public static MassFlow ofGramsPerSecond(double gramsPerSecond) {
     return of(gramsPerSecond, MassFlowUnit.GRAM_PER_SECOND);
@@ -65,7 +66,7 @@ public final class MassFlow extends Scalar<MassFlow, MassFlowUnit> {
    *
    * @param poundsPerMinute the mass flow [lb/min]
    * @return the mass flow
-   * @throws IllegalArgumentException if {@code poundsPerMinute} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code poundsPerMinute} is NaN, infinite or negative
    */
   public static MassFlow ofPoundsPerMinute(double poundsPerMinute) {
     return of(poundsPerMinute, MassFlowUnit.POUND_PER_MINUTE);
@@ -79,8 +80,7 @@ public final class MassFlow extends Scalar<MassFlow, MassFlowUnit> {
    * @throws QuantityFormatException if the text is not a mass flow; it tells where and what would be accepted
    */
   public static MassFlow parse(String text) {
-    Parsed<MassFlowUnit> parsed = GRAMMAR.read(text);
-    return of(parsed.value(), parsed.unit());
+    return GRAMMAR.read(text, MassFlow::of);
   }
 
   /** {@return this mass flow [kg/s]} */
@@ -111,7 +111,7 @@ public final class MassFlow extends Scalar<MassFlow, MassFlowUnit> {
    * @throws IllegalArgumentException if the product is negative or not finite
    */
   public MassFlow times(double factor) {
-    return new MassFlow(si() * factor);
+    return new MassFlow(si() * factor, MassFlowUnit.KILOGRAM_PER_SECOND);
   }
 
   /**
@@ -121,7 +121,7 @@ public final class MassFlow extends Scalar<MassFlow, MassFlowUnit> {
    * @return this plus {@code other}
    */
   public MassFlow plus(MassFlow other) {
-    return new MassFlow(si() + other.si());
+    return new MassFlow(si() + other.si(), MassFlowUnit.KILOGRAM_PER_SECOND);
   }
 
   @Override

@@ -11,15 +11,21 @@ public enum MassFlowUnit implements Unit {
   /** 1/1000 kg/s. */
   GRAM_PER_SECOND("g/s", 1.0, 1000.0, "1/1000 kg/s"),
   /** 0.45359237 kg/s exactly: the international pound of 1959. */
-  POUND_PER_SECOND("lb/s", 0.45359237, 1.0, "0.45359237 kg/s exactly: the international pound of 1959", "lbm/s"),
+  POUND_PER_SECOND(
+      "lb/s",
+      45_359_237.0,
+      1e8,
+      "0.45359237 kg/s exactly: the international pound of 1959",
+      "lbm/s"),
   /** 0.45359237 kg / 60 s exactly. */
-  POUND_PER_MINUTE("lb/min", 45_359_237.0 / 6_000_000_000.0, 1.0, "0.45359237 kg / 60 s exactly", "lbm/min"),
+  POUND_PER_MINUTE("lb/min", 45_359_237.0, 60e8, "0.45359237 kg / 60 s exactly", "lbm/min"),
   /** 0.45359237 kg / 3600 s exactly. */
-  POUND_PER_HOUR("lb/h", 45_359_237.0 / 360_000_000_000.0, 1.0, "0.45359237 kg / 3600 s exactly", "lbm/h", "lb/hr");
+  POUND_PER_HOUR("lb/h", 45_359_237.0, 3600e8, "0.45359237 kg / 3600 s exactly", "lbm/h", "lb/hr");
 
   private final UnitScale scale;
 
-  MassFlowUnit(String symbol, double multiplier, double divisor, String definition, String... spellings) {
+  MassFlowUnit(
+      String symbol, double multiplier, double divisor, String definition, String... spellings) {
     scale = UnitScale.of(symbol, multiplier, divisor, 0.0, definition, spellings);
   }
 

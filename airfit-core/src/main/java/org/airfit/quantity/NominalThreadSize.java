@@ -1,7 +1,6 @@
 package org.airfit.quantity;
 
-import java.util.Arrays;
-import java.util.stream.Collectors;
+import java.util.List;
 
 /**
  * The name of a pipe thread size, such as 3/8.
@@ -39,6 +38,9 @@ public enum NominalThreadSize {
   /** 4. */
   FOUR("4");
 
+  private static final SizeNames<NominalThreadSize> NAMES = new SizeNames<>(
+      "nominal thread size", values(), NominalThreadSize::label, List.of("in", "inch", "\"", "''"));
+
   private final String label;
 
   NominalThreadSize(String label) {
@@ -48,22 +50,12 @@ public enum NominalThreadSize {
   /**
    * Reads a size as people write it.
    *
-   * @param text a size, such as "3/8", "1-1/4" or "1 1/4"
+   * @param text a size, such as "3/8", "3/8 in", "1-1/4", "1 1/4" or "1¼"
    * @return the size
-   * @throws QuantityFormatException if there is no such size
+   * @throws QuantityFormatException if there is no such size; it lists those there are
    */
   public static NominalThreadSize parse(String text) {
-    String wanted = text.strip().replaceAll("\\s*-\\s*|\\s+", "-");
-    for (NominalThreadSize size : values()) {
-      if (size.label.equals(wanted)) {
-        return size;
-      }
-    }
-    throw new QuantityFormatException(
-        text,
-        0,
-        "no thread size",
-        Arrays.stream(values()).map(NominalThreadSize::label).collect(Collectors.joining(", ")));
+    return NAMES.parse(text);
   }
 
   /** {@return the size as the trade writes it, such as "1-1/4"} */

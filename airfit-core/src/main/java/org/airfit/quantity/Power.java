@@ -10,10 +10,11 @@ import java.util.List;
  */
 public final class Power extends Scalar<Power, PowerUnit> {
 
-  private static final Grammar<PowerUnit> GRAMMAR = Grammar.ofUnits("power", PowerUnit.values(), List.of("7.5 kW", "10 hp"));
+  private static final Grammar<PowerUnit> GRAMMAR =
+      Grammar.ofUnits("power", PowerUnit.values(), List.of("7.5 kW", "10 hp"));
 
-  private Power(double si) {
-    super(si, 0.0, "power");
+  private Power(double value, PowerUnit unit) {
+    super(value, unit, 0.0, "power");
   }
 
   /**
@@ -22,10 +23,10 @@ public final class Power extends Scalar<Power, PowerUnit> {
    * @param value the value in {@code unit}
    * @param unit the unit
    * @return the power
-   * @throws IllegalArgumentException if the value is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if the value is NaN, infinite or negative
    */
   public static Power of(double value, PowerUnit unit) {
-    return new Power(unit.toSi(value));
+    return new Power(value, unit);
   }
 
   /**
@@ -33,7 +34,7 @@ public final class Power extends Scalar<Power, PowerUnit> {
    *
    * @param watts the power [W]
    * @return the power
-   * @throws IllegalArgumentException if {@code watts} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code watts} is NaN, infinite or negative
    */
   public static Power ofWatts(double watts) {
     return of(watts, PowerUnit.WATT);
@@ -44,7 +45,7 @@ public final class Power extends Scalar<Power, PowerUnit> {
    *
    * @param kilowatts the power [kW]
    * @return the power
-   * @throws IllegalArgumentException if {@code kilowatts} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code kilowatts} is NaN, infinite or negative
    */
   public static Power ofKilowatts(double kilowatts) {
     return of(kilowatts, PowerUnit.KILOWATT);
@@ -55,7 +56,7 @@ public final class Power extends Scalar<Power, PowerUnit> {
    *
    * @param horsepower the power [hp]
    * @return the power
-   * @throws IllegalArgumentException if {@code horsepower} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code horsepower} is NaN, infinite or negative
    */
   public static Power ofHorsepower(double horsepower) {
     return of(horsepower, PowerUnit.HORSEPOWER);
@@ -69,8 +70,7 @@ public final class Power extends Scalar<Power, PowerUnit> {
    * @throws QuantityFormatException if the text is not a power; it tells where and what would be accepted
    */
   public static Power parse(String text) {
-    Parsed<PowerUnit> parsed = GRAMMAR.read(text);
-    return of(parsed.value(), parsed.unit());
+    return GRAMMAR.read(text, Power::of);
   }
 
   /** {@return this power [W]} */

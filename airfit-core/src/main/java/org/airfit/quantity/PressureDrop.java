@@ -11,10 +11,11 @@ import java.util.List;
  */
 public final class PressureDrop extends Scalar<PressureDrop, PressureUnit> {
 
-  private static final Grammar<PressureUnit> GRAMMAR = Grammar.ofPressures("pressure drop", PressureKind.DROP, List.of("5 psi", "0.35 bar", "35 kPa"));
+  private static final Grammar<PressureUnit> GRAMMAR =
+      Grammar.ofPressures(PressureKind.DROP, List.of("5 psi", "0.35 bar", "35 kPa"));
 
-  private PressureDrop(double si) {
-    super(si, 0.0, "pressure drop");
+  private PressureDrop(double value, PressureUnit unit) {
+    super(value, unit, 0.0, "pressure drop");
   }
 
   /**
@@ -23,10 +24,10 @@ public final class PressureDrop extends Scalar<PressureDrop, PressureUnit> {
    * @param value the value in {@code unit}
    * @param unit the unit
    * @return the pressure drop
-   * @throws IllegalArgumentException if the value is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if the value is NaN, infinite or negative
    */
   public static PressureDrop of(double value, PressureUnit unit) {
-    return new PressureDrop(unit.toSi(value));
+    return new PressureDrop(value, unit);
   }
 
   /**
@@ -34,7 +35,7 @@ public final class PressureDrop extends Scalar<PressureDrop, PressureUnit> {
    *
    * @param pascals the pressure drop [Pa]
    * @return the pressure drop
-   * @throws IllegalArgumentException if {@code pascals} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code pascals} is NaN, infinite or negative
    */
   public static PressureDrop ofPascals(double pascals) {
     return of(pascals, PressureUnit.PASCAL);
@@ -45,7 +46,7 @@ public final class PressureDrop extends Scalar<PressureDrop, PressureUnit> {
    *
    * @param bar the pressure drop [bar]
    * @return the pressure drop
-   * @throws IllegalArgumentException if {@code bar} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code bar} is NaN, infinite or negative
    */
   public static PressureDrop ofBar(double bar) {
     return of(bar, PressureUnit.BAR);
@@ -56,7 +57,7 @@ public final class PressureDrop extends Scalar<PressureDrop, PressureUnit> {
    *
    * @param kilopascals the pressure drop [kPa]
    * @return the pressure drop
-   * @throws IllegalArgumentException if {@code kilopascals} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code kilopascals} is NaN, infinite or negative
    */
   public static PressureDrop ofKilopascals(double kilopascals) {
     return of(kilopascals, PressureUnit.KILOPASCAL);
@@ -67,7 +68,7 @@ public final class PressureDrop extends Scalar<PressureDrop, PressureUnit> {
    *
    * @param psi the pressure drop [psi]
    * @return the pressure drop
-   * @throws IllegalArgumentException if {@code psi} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code psi} is NaN, infinite or negative
    */
   public static PressureDrop ofPsi(double psi) {
     return of(psi, PressureUnit.PSI);
@@ -81,8 +82,7 @@ public final class PressureDrop extends Scalar<PressureDrop, PressureUnit> {
    * @throws QuantityFormatException if the text is not a pressure drop; it tells where and what would be accepted
    */
   public static PressureDrop parse(String text) {
-    Parsed<PressureUnit> parsed = GRAMMAR.read(text);
-    return of(parsed.value(), parsed.unit());
+    return GRAMMAR.read(text, PressureDrop::of);
   }
 
   /** {@return this pressure drop [Pa]} */
@@ -112,7 +112,7 @@ public final class PressureDrop extends Scalar<PressureDrop, PressureUnit> {
    * @return this plus {@code other}
    */
   public PressureDrop plus(PressureDrop other) {
-    return new PressureDrop(si() + other.si());
+    return new PressureDrop(si() + other.si(), PressureUnit.PASCAL);
   }
 
   /**
@@ -123,7 +123,7 @@ public final class PressureDrop extends Scalar<PressureDrop, PressureUnit> {
    * @throws IllegalArgumentException if the product is negative or not finite
    */
   public PressureDrop times(double factor) {
-    return new PressureDrop(si() * factor);
+    return new PressureDrop(si() * factor, PressureUnit.PASCAL);
   }
 
   @Override

@@ -5,6 +5,9 @@ public final class QuantityFormatException extends IllegalArgumentException {
 
   private static final long serialVersionUID = 1L;
 
+  /** A message stays one line, however much was pasted into the field. */
+  private static final int SHOWN = 60;
+
   private final String text;
   private final int position;
   private final String accepted;
@@ -18,18 +21,24 @@ public final class QuantityFormatException extends IllegalArgumentException {
    * @param accepted what would have been accepted
    */
   public QuantityFormatException(String text, int position, String problem, String accepted) {
-    super("\"" + text + "\": " + problem + " at position " + position + "; accepted: " + accepted);
+    super("\"" + shown(text) + "\": " + problem + ", at position " + position + "; accepted: "
+        + accepted);
     this.text = text;
     this.position = position;
     this.accepted = accepted;
   }
 
-  /** {@return the text that was read} */
+  private static String shown(String text) {
+    String oneLine = text.replaceAll("\\p{Cntrl}", " ");
+    return oneLine.length() <= SHOWN ? oneLine : oneLine.substring(0, SHOWN) + "…";
+  }
+
+  /** {@return the whole text that was read} */
   public String text() {
     return text;
   }
 
-  /** {@return where the text stopped making sense, from 0} */
+  /** {@return where the text stopped making sense, from 0; its length where something is missing at the end} */
   public int position() {
     return position;
   }

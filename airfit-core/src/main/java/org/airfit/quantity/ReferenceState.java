@@ -18,6 +18,9 @@ public final class ReferenceState {
   /** Specific gas constant of dry air [J/(kg K)], ISO 2533. */
   private static final double GAS_CONSTANT = 287.05287;
 
+  /** Specific gas constant of water vapour [J/(kg K)]: 8.314 462 618 J/(mol K), exact in the SI, over 18.0153 g/mol. */
+  private static final double GAS_CONSTANT_OF_VAPOUR = 461.523;
+
   /**
    * The reference atmosphere of ISO 8778, marked ANR: 20 °C, 100 kPa, 65 % relative humidity. ISO 6358 counts its flows here, at
    * a density of 1.185 kg/m³.
@@ -84,11 +87,18 @@ public final class ReferenceState {
           + Digits.plain(pressure.kilopascals()) + " kPa(a)");
     }
     if (!(relativeHumidity >= 0.0 && relativeHumidity <= 1.0)) {
-      throw new IllegalArgumentException("relative humidity must be in [0, 1], was " + relativeHumidity);
+      throw new IllegalArgumentException(
+          "relative humidity must be in [0, 1], was " + relativeHumidity);
     }
     if (relativeHumidity > 0.0 && temperature.kelvins() < 273.15) {
       throw new IllegalArgumentException(
-          "a humid reference state must be at 0 °C or above, was " + Digits.plain(temperature.celsius()) + " °C");
+          "temperature of a humid reference state must be in [0, 100] °C, was "
+              + Digits.plain(temperature.celsius()) + " °C");
+    }
+    if (!(vapourPascals(temperature, relativeHumidity) < pressure.pascals())) {
+      throw new IllegalArgumentException("vapour pressure must lie below the reference pressure of "
+          + Digits.plain(pressure.kilopascals()) + " kPa(a), was "
+          + Digits.significant(vapourPascals(temperature, relativeHumidity) / 1000.0, 6) + " kPa");
     }
     this.name = name;
     this.temperature = temperature;
@@ -100,19 +110,20 @@ public final class ReferenceState {
 
   private static ReferenceState dry(
       String name, Temperature temperature, AbsolutePressure pressure, Source source) {
-    return of(name, temperature, pressure, 0.0, source);
+    return new ReferenceState(
+        name, temperature, pressure, 0.0, idealDensity(temperature, pressure), source);
   }
 
   /**
    * Obtains a state of the user's own.
    *
-   * @param name how the state is marked behind a flow, such as "ANR"
+   * @param name how the state is marked behind a flow, such as "15 °C dry"; not a mark that is taken by a well-known state
    * @param temperature the temperature at which volumes are counted, in [-100, 100] °C
    * @param pressure the pressure at which volumes are counted, in [50, 200] kPa
    * @param relativeHumidity the relative humidity [-], in [0, 1]; 0 for dry air, and only 0 below 0 °C
    * @param source where the state comes from
-   * @return the state, at the density of the ideal gas law
-   * @throws IllegalArgumentException if an argument lies outside its range
+   * @return the state, at the density of the ideal gas law for dry air
+   * @throws IllegalArgumentException if an argument lies outside its range or {@code name} is taken
    */
   public static ReferenceState of(
       String name,
@@ -120,13 +131,24 @@ public final class ReferenceState {
       AbsolutePressure pressure,
       double relativeHumidity,
       Source source) {
+    for (ReferenceState known : wellKnown()) {
+      if (known.name.equalsIgnoreCase(name.strip())) {
+        throw new IllegalArgumentException("name of a reference state of your own must differ from "
+            + known + ", was \"" + name + "\"");
+      }
+    }
     return new ReferenceState(
-        name,
-        temperature,
-        pressure,
-        relativeHumidity,
-        pressure.pascals() / (GAS_CONSTANT * temperature.kelvins()),
-        source);
+        name, temperature, pressure, relativeHumidity, idealDensity(temperature, pressure), source);
+  }
+
+  private static double idealDensity(Temperature temperature, AbsolutePressure pressure) {
+    return pressure.pascals() / (GAS_CONSTANT * temperature.kelvins());
+  }
+
+  private static double vapourPascals(Temperature temperature, double relativeHumidity) {
+    return relativeHumidity == 0.0
+        ? 0.0
+        : relativeHumidity * Saturation.pressure(temperature.kelvins());
   }
 
   /** {@return the states that have a constant here} */
@@ -160,7 +182,7 @@ public final class ReferenceState {
   }
 
   /**
-   * The mass of air counted per volume.
+   * The mass of air counted per volume, as the trade counts it: humidity is ignored.
    *
    * <pre>
    *   ρ = p / (R T),  R = 287.05287 J/(kg K)
@@ -187,8 +209,24 @@ public final class ReferenceState {
    * @return the density of the dry part of the air
    */
   public Density dryAirDensity() {
-    double vapour = relativeHumidity == 0.0 ? 0.0 : relativeHumidity * Saturation.pressure(temperature.kelvins());
-    return Density.ofKilogramsPerCubicMetre((pressure.pascals() - vapour) / (GAS_CONSTANT * temperature.kelvins()));
+    return Density.ofKilogramsPerCubicMetre(
+        (pressure.pascals() - vapourPascals(temperature, relativeHumidity))
+            / (GAS_CONSTANT * temperature.kelvins()));
+  }
+
+  /**
+   * The mass of the humid air per volume, water vapour and all: what a weighed litre would show.
+   *
+   * <pre>
+   *   ρ = (p − φ ps(T)) / (R T) + φ ps(T) / (Rw T),  Rw = 461.523 J/(kg K)
+   * </pre>
+   *
+   * @return the density of the humid air
+   */
+  public Density humidAirDensity() {
+    return Density.ofKilogramsPerCubicMetre(dryAirDensity().kilogramsPerCubicMetre()
+        + vapourPascals(temperature, relativeHumidity)
+            / (GAS_CONSTANT_OF_VAPOUR * temperature.kelvins()));
   }
 
   @Override
@@ -210,7 +248,10 @@ public final class ReferenceState {
   @Override
   public String toString() {
     return name + " (" + temperature.format(TemperatureUnit.CELSIUS) + ", "
-        + pressure.format(PressureUnit.KILOPASCAL)
-        + (relativeHumidity == 0.0 ? ", dry" : ", " + Digits.plain(100.0 * relativeHumidity) + " % humidity") + ")";
+        + Digits.significant(pressure.kilopascals(), 6) + " kPa(a)"
+        + (relativeHumidity == 0.0
+            ? ", dry"
+            : ", " + Digits.plain(100.0 * relativeHumidity) + " % humidity")
+        + ")";
   }
 }

@@ -5,18 +5,26 @@ import org.airfit.internal.Digits;
 /** One double in the SI unit of its quantity: what all quantities but free-air flow have in common. */
 abstract class Scalar<Q extends Scalar<Q, U>, U extends Unit> implements Comparable<Q> {
 
+  /** The lowest value of a quantity that may be negative. */
+  static final double UNBOUNDED = -Double.MAX_VALUE;
+
   private final double si;
 
-  Scalar(double si, double lowest, String quantity) {
-    if (!(si >= lowest && si <= Double.MAX_VALUE)) {
-      throw new IllegalArgumentException(
-          quantity + " must be finite" + atLeast(lowest) + ", was " + si + " " + written(siUnit()));
+  /** Checks in the SI unit, but complains in the unit that was given: that is what the reader typed. */
+  Scalar(double value, U unit, double lowest, String quantity) {
+    double converted = unit.toSi(value);
+    if (!(converted >= lowest && converted <= Double.MAX_VALUE)) {
+      throw new IllegalArgumentException(quantity + " must be finite" + atLeast(lowest, unit)
+          + ", was " + value + " " + written(unit)
+          + (Double.isFinite(value) && Double.isInfinite(converted) ? ", too large to hold" : ""));
     }
-    this.si = si + 0.0; // -0.0 becomes 0.0, so that equals agrees with ==
+    this.si = converted + 0.0; // -0.0 becomes 0.0, so that equals agrees with ==
   }
 
-  private String atLeast(double lowest) {
-    return lowest == -Double.MAX_VALUE ? "" : " and at least " + Digits.plain(lowest) + " " + written(siUnit());
+  private String atLeast(double lowest, U unit) {
+    return lowest == UNBOUNDED
+        ? ""
+        : " and at least " + Digits.plain(unit.fromSi(lowest)) + " " + written(unit);
   }
 
   abstract U siUnit();
@@ -41,7 +49,8 @@ abstract class Scalar<Q extends Scalar<Q, U>, U extends Unit> implements Compara
   }
 
   /**
-   * Prints this quantity in a unit, with four significant digits and no trailing zeros, whatever the locale.
+   * Prints this quantity in a unit for people: four significant digits, no trailing zeros, whole digits never rounded away,
+   * whatever the locale.
    *
    * @param unit the unit asked for
    * @return the value and the unit, such as "12.7 mm"

@@ -11,10 +11,11 @@ import java.util.List;
  */
 public final class SonicConductance extends Scalar<SonicConductance, ConductanceUnit> {
 
-  private static final Grammar<ConductanceUnit> GRAMMAR = Grammar.ofUnits("sonic conductance", ConductanceUnit.values(), List.of("3.5 dm3/(s bar)", "210 L/(min bar)"));
+  private static final Grammar<ConductanceUnit> GRAMMAR = Grammar.ofUnits(
+      "sonic conductance", ConductanceUnit.values(), List.of("3.5 dm3/(s bar)", "210 L/(min bar)"));
 
-  private SonicConductance(double si) {
-    super(si, 0.0, "sonic conductance");
+  private SonicConductance(double value, ConductanceUnit unit) {
+    super(value, unit, 0.0, "sonic conductance");
   }
 
   /**
@@ -23,10 +24,10 @@ public final class SonicConductance extends Scalar<SonicConductance, Conductance
    * @param value the value in {@code unit}
    * @param unit the unit
    * @return the sonic conductance
-   * @throws IllegalArgumentException if the value is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if the value is NaN, infinite or negative
    */
   public static SonicConductance of(double value, ConductanceUnit unit) {
-    return new SonicConductance(unit.toSi(value));
+    return new SonicConductance(value, unit);
   }
 
   /**
@@ -34,7 +35,7 @@ public final class SonicConductance extends Scalar<SonicConductance, Conductance
    *
    * @param cubicMetresPerSecondPascal the sonic conductance [m³/(s·Pa)]
    * @return the sonic conductance
-   * @throws IllegalArgumentException if {@code cubicMetresPerSecondPascal} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code cubicMetresPerSecondPascal} is NaN, infinite or negative
    */
   public static SonicConductance ofCubicMetresPerSecondPascal(double cubicMetresPerSecondPascal) {
     return of(cubicMetresPerSecondPascal, ConductanceUnit.CUBIC_METRE_PER_SECOND_PASCAL);
@@ -45,7 +46,7 @@ public final class SonicConductance extends Scalar<SonicConductance, Conductance
    *
    * @param cubicDecimetresPerSecondBar the sonic conductance [dm³/(s·bar)]
    * @return the sonic conductance
-   * @throws IllegalArgumentException if {@code cubicDecimetresPerSecondBar} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code cubicDecimetresPerSecondBar} is NaN, infinite or negative
    */
   public static SonicConductance ofCubicDecimetresPerSecondBar(double cubicDecimetresPerSecondBar) {
     return of(cubicDecimetresPerSecondBar, ConductanceUnit.CUBIC_DECIMETRE_PER_SECOND_BAR);
@@ -59,8 +60,7 @@ public final class SonicConductance extends Scalar<SonicConductance, Conductance
    * @throws QuantityFormatException if the text is not a sonic conductance; it tells where and what would be accepted
    */
   public static SonicConductance parse(String text) {
-    Parsed<ConductanceUnit> parsed = GRAMMAR.read(text);
-    return of(parsed.value(), parsed.unit());
+    return GRAMMAR.read(text, SonicConductance::of);
   }
 
   /** {@return this sonic conductance [m³/(s·Pa)]} */

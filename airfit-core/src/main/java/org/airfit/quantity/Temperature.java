@@ -9,10 +9,11 @@ import java.util.List;
  */
 public final class Temperature extends Scalar<Temperature, TemperatureUnit> {
 
-  private static final Grammar<TemperatureUnit> GRAMMAR = Grammar.ofUnits("temperature", TemperatureUnit.values(), List.of("20 °C", "68 F", "293.15 K"));
+  private static final Grammar<TemperatureUnit> GRAMMAR = Grammar.ofUnits(
+      "temperature", TemperatureUnit.values(), List.of("20 °C", "68 F", "293.15 K"));
 
-  private Temperature(double si) {
-    super(si, 0.0, "temperature");
+  private Temperature(double value, TemperatureUnit unit) {
+    super(value, unit, 0.0, "temperature");
   }
 
   /**
@@ -21,10 +22,10 @@ public final class Temperature extends Scalar<Temperature, TemperatureUnit> {
    * @param value the value in {@code unit}
    * @param unit the unit
    * @return the temperature
-   * @throws IllegalArgumentException if the value is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if the value is NaN, infinite or below absolute zero
    */
   public static Temperature of(double value, TemperatureUnit unit) {
-    return new Temperature(unit.toSi(value));
+    return new Temperature(value, unit);
   }
 
   /**
@@ -32,7 +33,7 @@ public final class Temperature extends Scalar<Temperature, TemperatureUnit> {
    *
    * @param kelvins the temperature [K]
    * @return the temperature
-   * @throws IllegalArgumentException if {@code kelvins} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code kelvins} is NaN, infinite or below absolute zero
    */
   public static Temperature ofKelvins(double kelvins) {
     return of(kelvins, TemperatureUnit.KELVIN);
@@ -43,7 +44,7 @@ public final class Temperature extends Scalar<Temperature, TemperatureUnit> {
    *
    * @param celsius the temperature [°C]
    * @return the temperature
-   * @throws IllegalArgumentException if {@code celsius} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code celsius} is NaN, infinite or below absolute zero
    */
   public static Temperature ofCelsius(double celsius) {
     return of(celsius, TemperatureUnit.CELSIUS);
@@ -54,7 +55,7 @@ public final class Temperature extends Scalar<Temperature, TemperatureUnit> {
    *
    * @param fahrenheit the temperature [°F]
    * @return the temperature
-   * @throws IllegalArgumentException if {@code fahrenheit} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code fahrenheit} is NaN, infinite or below absolute zero
    */
   public static Temperature ofFahrenheit(double fahrenheit) {
     return of(fahrenheit, TemperatureUnit.FAHRENHEIT);
@@ -68,8 +69,7 @@ public final class Temperature extends Scalar<Temperature, TemperatureUnit> {
    * @throws QuantityFormatException if the text is not a temperature; it tells where and what would be accepted
    */
   public static Temperature parse(String text) {
-    Parsed<TemperatureUnit> parsed = GRAMMAR.read(text);
-    return of(parsed.value(), parsed.unit());
+    return GRAMMAR.read(text, Temperature::of);
   }
 
   /** {@return this temperature [K]} */

@@ -9,10 +9,11 @@ import java.util.List;
  */
 public final class Velocity extends Scalar<Velocity, VelocityUnit> {
 
-  private static final Grammar<VelocityUnit> GRAMMAR = Grammar.ofUnits("velocity", VelocityUnit.values(), List.of("15 m/s", "30 ft/s"));
+  private static final Grammar<VelocityUnit> GRAMMAR =
+      Grammar.ofUnits("velocity", VelocityUnit.values(), List.of("15 m/s", "30 ft/s"));
 
-  private Velocity(double si) {
-    super(si, 0.0, "velocity");
+  private Velocity(double value, VelocityUnit unit) {
+    super(value, unit, 0.0, "velocity");
   }
 
   /**
@@ -21,10 +22,10 @@ public final class Velocity extends Scalar<Velocity, VelocityUnit> {
    * @param value the value in {@code unit}
    * @param unit the unit
    * @return the velocity
-   * @throws IllegalArgumentException if the value is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if the value is NaN, infinite or negative
    */
   public static Velocity of(double value, VelocityUnit unit) {
-    return new Velocity(unit.toSi(value));
+    return new Velocity(value, unit);
   }
 
   /**
@@ -32,7 +33,7 @@ public final class Velocity extends Scalar<Velocity, VelocityUnit> {
    *
    * @param metresPerSecond the velocity [m/s]
    * @return the velocity
-   * @throws IllegalArgumentException if {@code metresPerSecond} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code metresPerSecond} is NaN, infinite or negative
    */
   public static Velocity ofMetresPerSecond(double metresPerSecond) {
     return of(metresPerSecond, VelocityUnit.METRE_PER_SECOND);
@@ -43,7 +44,7 @@ public final class Velocity extends Scalar<Velocity, VelocityUnit> {
    *
    * @param feetPerSecond the velocity [ft/s]
    * @return the velocity
-   * @throws IllegalArgumentException if {@code feetPerSecond} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code feetPerSecond} is NaN, infinite or negative
    */
   public static Velocity ofFeetPerSecond(double feetPerSecond) {
     return of(feetPerSecond, VelocityUnit.FOOT_PER_SECOND);
@@ -57,8 +58,7 @@ public final class Velocity extends Scalar<Velocity, VelocityUnit> {
    * @throws QuantityFormatException if the text is not a velocity; it tells where and what would be accepted
    */
   public static Velocity parse(String text) {
-    Parsed<VelocityUnit> parsed = GRAMMAR.read(text);
-    return of(parsed.value(), parsed.unit());
+    return GRAMMAR.read(text, Velocity::of);
   }
 
   /** {@return this velocity [m/s]} */

@@ -5,13 +5,14 @@ public enum VelocityUnit implements Unit {
   /** SI unit. */
   METRE_PER_SECOND("m/s", 1.0, 1.0, "SI unit"),
   /** 0.3048 m/s exactly. */
-  FOOT_PER_SECOND("ft/s", 0.3048, 1.0, "0.3048 m/s exactly", "fps"),
+  FOOT_PER_SECOND("ft/s", 3048.0, 10_000.0, "0.3048 m/s exactly", "fps"),
   /** 0.3048 m / 60 s exactly. */
-  FOOT_PER_MINUTE("ft/min", 0.00508, 1.0, "0.3048 m / 60 s exactly", "fpm");
+  FOOT_PER_MINUTE("ft/min", 3048.0, 600_000.0, "0.3048 m / 60 s exactly", "fpm");
 
   private final UnitScale scale;
 
-  VelocityUnit(String symbol, double multiplier, double divisor, String definition, String... spellings) {
+  VelocityUnit(
+      String symbol, double multiplier, double divisor, String definition, String... spellings) {
     scale = UnitScale.of(symbol, multiplier, divisor, 0.0, definition, spellings);
   }
 

@@ -1,6 +1,7 @@
 package org.airfit.quantity;
 
 import java.util.List;
+import java.util.Map;
 
 /**
  * A volume, such as that of an air receiver.
@@ -9,10 +10,17 @@ import java.util.List;
  */
 public final class Volume extends Scalar<Volume, VolumeUnit> {
 
-  private static final Grammar<VolumeUnit> GRAMMAR = Grammar.ofUnits("volume", VolumeUnit.values(), List.of("200 L", "7 ft3", "60 US gal"));
+  private static final String WHICH_GALLON =
+      "tells neither the US nor the imperial gallon: say US gal or imp gal";
 
-  private Volume(double si) {
-    super(si, 0.0, "volume");
+  private static final Grammar<VolumeUnit> GRAMMAR = Grammar.ofUnits(
+      "volume",
+      VolumeUnit.values(),
+      List.of("200 L", "7 ft3", "60 US gal"),
+      Map.of("gal", WHICH_GALLON, "gallon", WHICH_GALLON, "gallons", WHICH_GALLON));
+
+  private Volume(double value, VolumeUnit unit) {
+    super(value, unit, 0.0, "volume");
   }
 
   /**
@@ -21,10 +29,10 @@ public final class Volume extends Scalar<Volume, VolumeUnit> {
    * @param value the value in {@code unit}
    * @param unit the unit
    * @return the volume
-   * @throws IllegalArgumentException if the value is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if the value is NaN, infinite or negative
    */
   public static Volume of(double value, VolumeUnit unit) {
-    return new Volume(unit.toSi(value));
+    return new Volume(value, unit);
   }
 
   /**
@@ -32,7 +40,7 @@ public final class Volume extends Scalar<Volume, VolumeUnit> {
    *
    * @param cubicMetres the volume [m³]
    * @return the volume
-   * @throws IllegalArgumentException if {@code cubicMetres} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code cubicMetres} is NaN, infinite or negative
    */
   public static Volume ofCubicMetres(double cubicMetres) {
     return of(cubicMetres, VolumeUnit.CUBIC_METRE);
@@ -43,7 +51,7 @@ public final class Volume extends Scalar<Volume, VolumeUnit> {
    *
    * @param litres the volume [L]
    * @return the volume
-   * @throws IllegalArgumentException if {@code litres} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code litres} is NaN, infinite or negative
    */
   public static Volume ofLitres(double litres) {
     return of(litres, VolumeUnit.LITRE);
@@ -54,7 +62,7 @@ public final class Volume extends Scalar<Volume, VolumeUnit> {
    *
    * @param cubicFeet the volume [ft³]
    * @return the volume
-   * @throws IllegalArgumentException if {@code cubicFeet} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code cubicFeet} is NaN, infinite or negative
    */
   public static Volume ofCubicFeet(double cubicFeet) {
     return of(cubicFeet, VolumeUnit.CUBIC_FOOT);
@@ -65,7 +73,7 @@ public final class Volume extends Scalar<Volume, VolumeUnit> {
    *
    * @param usGallons the volume [US gal]
    * @return the volume
-   * @throws IllegalArgumentException if {@code usGallons} is NaN, infinite or outside what physics allows
+   * @throws IllegalArgumentException if {@code usGallons} is NaN, infinite or negative
    */
   public static Volume ofUsGallons(double usGallons) {
     return of(usGallons, VolumeUnit.US_GALLON);
@@ -79,8 +87,7 @@ public final class Volume extends Scalar<Volume, VolumeUnit> {
    * @throws QuantityFormatException if the text is not a volume; it tells where and what would be accepted
    */
   public static Volume parse(String text) {
-    Parsed<VolumeUnit> parsed = GRAMMAR.read(text);
-    return of(parsed.value(), parsed.unit());
+    return GRAMMAR.read(text, Volume::of);
   }
 
   /** {@return this volume [m³]} */

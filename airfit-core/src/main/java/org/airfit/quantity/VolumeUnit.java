@@ -5,19 +5,37 @@ public enum VolumeUnit implements Unit {
   /** SI unit. */
   CUBIC_METRE("m³", 1.0, 1.0, "SI unit", "cu m"),
   /** 1/1000 m³. */
-  LITRE("L", 1.0, 1000.0, "1/1000 m³", "l", "litre", "liter", "litres", "liters", "dm³"),
+  LITRE("L", 1.0, 1000.0, "1/1000 m³", "l", "ltr", "litre", "liter", "litres", "liters", "dm³"),
   /** (0.3048 m)³ exactly. */
-  CUBIC_FOOT("ft³", 0.028316846592, 1.0, "(0.3048 m)³ exactly", "cu ft", "cubic feet", "cubic foot"),
+  CUBIC_FOOT(
+      "ft³", 28_316_846_592.0, 1e12, "(0.3048 m)³ exactly", "cu ft", "cubic feet", "cubic foot"),
   /** (0.0254 m)³ exactly. */
-  CUBIC_INCH("in³", 1.6387064e-5, 1.0, "(0.0254 m)³ exactly", "cu in"),
+  CUBIC_INCH("in³", 16_387_064.0, 1e12, "(0.0254 m)³ exactly", "cu in"),
   /** 231 in³ exactly. */
-  US_GALLON("US gal", 0.003785411784, 1.0, "231 in³ exactly", "gal us", "us gallon", "us gallons"),
+  US_GALLON(
+      "US gal",
+      3_785_411_784.0,
+      1e12,
+      "231 in³ exactly",
+      "gal us",
+      "usg",
+      "us gallon",
+      "us gallons"),
   /** 4.54609 L exactly. */
-  IMPERIAL_GALLON("imp gal", 0.00454609, 1.0, "4.54609 L exactly", "gal imp", "uk gal", "imperial gallon", "imperial gallons");
+  IMPERIAL_GALLON(
+      "imp gal",
+      454_609.0,
+      1e8,
+      "4.54609 L exactly",
+      "gal imp",
+      "uk gal",
+      "imperial gallon",
+      "imperial gallons");
 
   private final UnitScale scale;
 
-  VolumeUnit(String symbol, double multiplier, double divisor, String definition, String... spellings) {
+  VolumeUnit(
+      String symbol, double multiplier, double divisor, String definition, String... spellings) {
     scale = UnitScale.of(symbol, multiplier, divisor, 0.0, definition, spellings);
   }
 

@@ -15,7 +15,8 @@ public record Source(Basis basis, String citation) {
    */
   public Source {
     if (citation.isBlank()) {
-      throw new IllegalArgumentException("citation must say where the number comes from, was blank");
+      throw new IllegalArgumentException(
+          "citation must say where the number comes from, was blank");
     }
   }
 

@@ -1,0 +1,96 @@
+package org.airfit.quantity;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Unit words with what they mean, found again however they are typed.
+ *
+ * <p>Spaces, brackets, dots between factors and carets do not matter: "bar (g)", "barg" and "bar(g)" are one word. Capitals do not
+ * matter either, with one exception: a small m in front is a thousandth and a capital M a million. In a word of mixed capitals
+ * the front letter must therefore be right (mPa is not MPa); one typed all small or all large tells nothing and is taken as known.
+ *
+ * @param <M> what a word means
+ */
+final class Lexicon<M> {
+
+  private final Map<String, M> exact = new HashMap<>();
+  private final Map<String, Map.Entry<String, M>> ignoringCase = new HashMap<>();
+  private final Set<String> ambiguous = new HashSet<>();
+
+  /** Adds a word; the first meaning stays where {@code word} is known already. */
+  void addIfAbsent(String word, M meaning) {
+    if (!exact.containsKey(normalised(word))) {
+      add(word, meaning);
+    }
+  }
+
+  void add(String word, M meaning) {
+    String key = normalised(word);
+    M before = exact.putIfAbsent(key, meaning);
+    if (before != null && !before.equals(meaning)) {
+      throw new IllegalStateException(
+          "\"" + word + "\" would mean both " + before + " and " + meaning);
+    }
+    Map.Entry<String, M> alike = ignoringCase.putIfAbsent(folded(key), Map.entry(key, meaning));
+    if (alike != null && !alike.getValue().equals(meaning)) {
+      ambiguous.add(folded(key));
+    }
+  }
+
+  /** What the word means, or null if it is unknown. */
+  @Nullable
+  M find(String typed) {
+    String key = normalised(typed);
+    M found = exact.get(key);
+    if (found != null || key.isEmpty() || ambiguous.contains(folded(key))) {
+      return found;
+    }
+    Map.Entry<String, M> alike = ignoringCase.get(folded(key));
+    return alike == null || hasWrongPrefix(key, alike.getKey()) ? null : alike.getValue();
+  }
+
+  private static boolean hasWrongPrefix(String typed, String known) {
+    boolean oneCase = typed.equals(folded(typed)) || typed.equals(typed.toUpperCase(Locale.ROOT));
+    char front = typed.charAt(0);
+    return !oneCase && (front == 'm' || front == 'M') && front != known.charAt(0);
+  }
+
+  private static String folded(String word) {
+    return word.toLowerCase(Locale.ROOT);
+  }
+
+  static boolean isSpace(char c) {
+    return Character.isWhitespace(c)
+        || Character.isSpaceChar(c); // the second knows the no-break spaces
+  }
+
+  /** One spelling for what looks alike on paper. */
+  private static String normalised(String word) {
+    StringBuilder plain = new StringBuilder();
+    for (int i = 0; i < word.length(); i++) {
+      char c = word.charAt(i);
+      switch (c) {
+        case '²', '₂' -> plain.append('2');
+        case '³' -> plain.append('3');
+        case 'μ' -> plain.append('µ');
+        case 'º', '˚' -> plain.append('°');
+        case '℃' -> plain.append("°C");
+        case '℉' -> plain.append("°F");
+        case '″', '”', '“' -> plain.append('"');
+        case '′', '’' -> plain.append('\'');
+        case '(', ')', '[', ']', '.', '·', '⋅', '•', '*', '^' -> {}
+        default -> {
+          if (!isSpace(c)) {
+            plain.append(c);
+          }
+        }
+      }
+    }
+    return plain.toString();
+  }
+}
