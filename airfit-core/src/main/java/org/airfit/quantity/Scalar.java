@@ -76,6 +76,8 @@ abstract class Scalar<Q extends Scalar<Q, U>, U extends Unit> implements Compara
     return Double.compare(si, other.si());
   }
 
+  // The classes are final, and a drop of 5 psi is not a gauge pressure of 5 psi.
+  @SuppressWarnings("EqualsGetClass")
   @Override
   public final boolean equals(Object other) {
     return other != null && other.getClass() == getClass() && ((Scalar<?, ?>) other).si == si;

@@ -16,7 +16,13 @@ import org.airfit.source.Source;
  * @param source where the equation comes from
  */
 public record Step(
-    String what, String equation, String latex, List<Term> given, Term result, boolean implicit, Source source) {
+    String what,
+    String equation,
+    String latex,
+    List<Term> given,
+    Term result,
+    boolean implicit,
+    Source source) {
 
   /**
    * Checks that every symbol of the equation has a value.
@@ -32,11 +38,13 @@ public record Step(
   private static void requireValues(String template, List<Term> given, Term result) {
     String left = filled(template, given, result, term -> "");
     if (left.contains("⟨") || left.contains("⟩")) {
-      throw new IllegalArgumentException("every symbol of \"" + template + "\" must be given or be the result");
+      throw new IllegalArgumentException(
+          "every symbol of \"" + template + "\" must be given or be the result");
     }
   }
 
-  private static String filled(String template, List<Term> given, Term result, Function<Term, String> filling) {
+  private static String filled(
+      String template, List<Term> given, Term result, Function<Term, String> filling) {
     String text = template.replace("⟨" + result.symbol() + "⟩", filling.apply(result));
     for (Term term : given) {
       text = text.replace("⟨" + term.symbol() + "⟩", filling.apply(term));
@@ -56,7 +64,9 @@ public record Step(
 
   /** A value with a unit keeps together inside a product or a power by brackets. */
   private static String factor(Term term) {
-    return term.unit().isEmpty() && !term.value().startsWith("-") ? term.value() : "(" + term.quantity() + ")";
+    return term.unit().isEmpty() && !term.value().startsWith("-")
+        ? term.value()
+        : "(" + term.quantity() + ")";
   }
 
   String latexInSymbols() {

@@ -74,10 +74,18 @@ public final class Working {
         out.append(inner).append("  ").append(step.inSymbols()).append('\n');
         if (step.implicit()) {
           out.append(inner).append("  solved: ");
-          out.append(step.result().symbol()).append(" = ").append(step.result().quantity()).append('\n');
+          out.append(step.result().symbol())
+              .append(" = ")
+              .append(step.result().quantity())
+              .append('\n');
           out.append(inner).append("  check:  ").append(step.inNumbers()).append('\n');
         } else {
-          out.append(inner).append("  ").append(margin).append(" = ").append(step.inNumbers()).append('\n');
+          out.append(inner)
+              .append("  ")
+              .append(margin)
+              .append(" = ")
+              .append(step.inNumbers())
+              .append('\n');
           out.append(inner).append("  ").append(margin).append(" = ");
           out.append(step.result().quantity()).append('\n');
         }
@@ -118,7 +126,8 @@ public final class Working {
     String found = step.result().latex() + " = " + step.result().latexQuantity();
     return step.implicit()
         ? found + " \\quad\\text{check: } " + step.latexInNumbers()
-        : step.result().latex() + " = " + step.latexInNumbers() + " = " + step.result().latexQuantity();
+        : step.result().latex() + " = " + step.latexInNumbers() + " = "
+            + step.result().latexQuantity();
   }
 
   /** {@return this working as a LaTeX fragment for a document that loads amsmath} */
@@ -133,7 +142,10 @@ public final class Working {
     for (Part part : parts) {
       if (part instanceof Calculated calculated) {
         Step step = calculated.step();
-        out.append(escaped(step.what())).append(" (").append(escaped(step.source().toString())).append("):\n");
+        out.append(escaped(step.what()))
+            .append(" (")
+            .append(escaped(step.source().toString()))
+            .append("):\n");
         out.append("\\begin{gather*}\n").append(step.latexInSymbols()).append(" \\\\\n");
         out.append(latexNumbers(step)).append("\n\\end{gather*}\n");
       } else if (part instanceof Said said) {
@@ -145,7 +157,8 @@ public final class Working {
   }
 
   private static String escaped(String prose) {
-    return prose.replace("\\", "\\textbackslash{}")
+    return prose
+        .replace("\\", "\\textbackslash{}")
         .replace("%", "\\%")
         .replace("&", "\\&")
         .replace("#", "\\#")

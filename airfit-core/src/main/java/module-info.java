@@ -1,0 +1,14 @@
+/**
+ * Compressed-air connections: identify a plug or a thread, size the line, choose the parts, and show the working.
+ *
+ * <p>Start at {@code org.airfit.circuit} for a run from supply to tool, at {@code org.airfit.plug} and {@code org.airfit.thread} for
+ * what lies in the hand, and at {@code org.airfit.select} for a parts list.
+ */
+module org.airfit.core {
+  requires static org.jspecify;
+
+  exports org.airfit.quantity;
+  exports org.airfit.safety;
+  exports org.airfit.source;
+  exports org.airfit.working;
+}

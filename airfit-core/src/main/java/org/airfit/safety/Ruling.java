@@ -1,0 +1,20 @@
+package org.airfit.safety;
+
+import java.util.Optional;
+
+/**
+ * What one rule says of one situation, and why.
+ *
+ * @param rule the rule
+ * @param judgement what it says
+ * @param reason why, in one plain sentence with the numbers compared
+ */
+public record Ruling(SafetyRule rule, Judgement judgement, String reason) {
+
+  /** {@return the caution this ruling calls for, if it calls for one} */
+  public Optional<Caution> caution() {
+    return judgement.callsForCaution()
+        ? Optional.of(new Caution(rule.title(), rule.demand() + " Here: " + reason, rule.source()))
+        : Optional.empty();
+  }
+}

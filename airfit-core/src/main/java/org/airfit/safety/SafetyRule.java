@@ -1,0 +1,269 @@
+package org.airfit.safety;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.stream.Stream;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.LengthUnit;
+import org.airfit.quantity.PressureUnit;
+import org.airfit.source.Source;
+
+/**
+ * The rules airfit knows, each with what it demands and where it stands.
+ *
+ * <p>They are reminders, not a legal code: other rules apply in other places, and makers' ratings come before all of them. Where
+ * rules differ at their bound (exactly 30 psi for cleaning), each is a constant of its own and each is shown.
+ */
+public enum SafetyRule {
+  /** Quick couplers let go of pressurised air when uncoupled. */
+  DEPRESSURISE(
+      "Depressurise before uncoupling",
+      "Shut the supply and let the air out downstream before a coupling is parted; a vented coupling lets it out by itself.",
+      Source.standard("ISO 4414:1998 clause 9.6, quick-action couplings"),
+      (rule, s) -> s.quickCouplers
+          ? rule.ruling(Judgement.REQUIRED, "quick couplers are in the line.")
+          : rule.silent("no quick coupler was named.")),
+
+  /** No part above its maker's rating. */
+  RATED_PRESSURE(
+      "Rated pressure",
+      "No part may see more than its maker's rating; the weakest part rates the line.",
+      Source.handbook("29 CFR 1926.302(b)(5), maker's safe operating pressure"),
+      (rule, s) -> {
+        GaugePressure line = s.linePressure;
+        GaugePressure rating = s.lowestRating;
+        if (line == null || rating == null) {
+          return rule.silent("pressure or rating was not told.");
+        }
+        String compared = psi(line) + " in the line, weakest part rated " + psi(rating) + ".";
+        return rule.ruling(
+            line.compareTo(rating) <= 0 ? Judgement.ALLOWED : Judgement.NOT_ALLOWED, compared);
+      }),
+
+  /** Large hoses on construction tools need a device that cuts the air when they burst. */
+  HOSE_FAILURE(
+      "Hose failure protection",
+      "A hose of more than 1/2 in inside diameter needs a device at the source or branch that cuts the flow if it fails"
+          + " (US construction work).",
+      Source.handbook("29 CFR 1926.302(b)(7) and OSHA letter of 1983-06-06"),
+      (rule, s) -> {
+        Length bore = s.hoseBore;
+        if (bore == null) {
+          return rule.silent("no hose bore was told.");
+        }
+        boolean larger = bore.compareTo(Length.ofInches(0.5)) > 0;
+        return rule.ruling(
+            larger ? Judgement.REQUIRED : Judgement.NOT_REQUIRED,
+            bore.format(LengthUnit.INCH) + " bore against a limit of 0.5 in.");
+      }),
+
+  /** Tools must not part from their hose by accident. */
+  CONNECTION_RESTRAINT(
+      "Connection restraint",
+      "Secure the tool to its hose or whip by a positive means, so that it cannot come off by accident.",
+      Source.handbook("29 CFR 1926.302(b)(1); 29 CFR 1915.131(e)"),
+      (rule, s) -> s.toolOnHose
+          ? rule.ruling(Judgement.REQUIRED, "a pneumatic tool hangs on a hose.")
+          : rule.silent("no tool on a hose was named.")),
+
+  /** Percussion tools throw their attachments and shake couplers apart. */
+  IMPACT_RETAINER(
+      "Retainer on percussion tools",
+      "Fit a safety clip or retainer so that attachments cannot be expelled.",
+      Source.handbook("29 CFR 1926.302(b)(2)"),
+      (rule, s) -> s.impactTool
+          ? rule.ruling(Judgement.REQUIRED, "the tool is a percussion tool.")
+          : rule.silent("no percussion tool was named.")),
+
+  /** A coupler straight on a hammering tool wears and lets go. */
+  WHIP_HOSE(
+      "Whip hose",
+      "Put a short whip hose between a percussion tool and its coupler; a coupler straight on the tool is shaken and wears.",
+      Source.commonPractice("whip hose between percussion tool and coupler"),
+      (rule, s) -> s.impactTool && s.quickCouplers
+          ? rule.ruling(Judgement.REQUIRED, "a percussion tool meets a quick coupler.")
+          : rule.silent("no percussion tool with a quick coupler was named.")),
+
+  /** Fasteners that feed by themselves. */
+  MUZZLE_CONTACT(
+      "Muzzle contact safety",
+      "A tool that feeds its fasteners by itself and runs above 100 psi needs a safety device at the muzzle.",
+      Source.handbook("29 CFR 1926.302(b)(3)"),
+      (rule, s) -> {
+        GaugePressure tool = s.automaticFeedPressure;
+        if (tool == null) {
+          return rule.silent("no tool with automatic feed was named.");
+        }
+        boolean above = tool.compareTo(GaugePressure.ofPsi(100)) > 0;
+        return rule.ruling(
+            above ? Judgement.REQUIRED : Judgement.NOT_REQUIRED,
+            psi(tool) + " at the tool against a limit of 100 psig.");
+      }),
+
+  /** Cleaning air in general industry: less than 30 psi. */
+  CLEANING_GENERAL_INDUSTRY(
+      "Cleaning pressure (general industry)",
+      "Air for cleaning must be below 30 psi when the nozzle is blocked, with chip guards and personal protection."
+          + " Never point it at a person.",
+      Source.handbook("29 CFR 1910.242(b) and the OSHA letter on it"),
+      (rule, s) -> {
+        GaugePressure nozzle = s.cleaningPressure;
+        if (nozzle == null) {
+          return rule.silent("no cleaning was named.");
+        }
+        boolean below = nozzle.compareTo(GaugePressure.ofPsi(30)) < 0;
+        return rule.ruling(
+            below ? Judgement.ALLOWED : Judgement.NOT_ALLOWED,
+            psi(nozzle) + " against less than 30 psig.");
+      }),
+
+  /** Cleaning air in construction: reduced to 30 psi. */
+  CLEANING_CONSTRUCTION(
+      "Cleaning pressure (construction)",
+      "Air for cleaning must be reduced to 30 psi, with chip guards and personal protection; concrete forms, mill scale and the"
+          + " like are excepted.",
+      Source.handbook("29 CFR 1926.302(b)(4)"),
+      (rule, s) -> {
+        GaugePressure nozzle = s.cleaningPressure;
+        if (nozzle == null) {
+          return rule.silent("no cleaning was named.");
+        }
+        if (s.formsOrMillScale) {
+          return rule.silent(
+              "the limit does not apply to concrete forms, mill scale and the like.");
+        }
+        boolean within = nozzle.compareTo(GaugePressure.ofPsi(30)) <= 0;
+        return rule.ruling(
+            within ? Judgement.ALLOWED : Judgement.NOT_ALLOWED,
+            psi(nozzle) + " against at most 30 psig.");
+      }),
+
+  /** Receivers are guarded by a safety valve. */
+  RECEIVER(
+      "Receiver protection",
+      "A receiver carries a gauge and a spring-loaded safety valve with no valve between, which holds it to at most 110 % of its"
+          + " rated pressure.",
+      Source.handbook("29 CFR 1910.169(b)(3); 29 CFR 1917.155"),
+      (rule, s) -> {
+        GaugePressure rating = s.receiverRating;
+        GaugePressure reaches = s.receiverReaches;
+        if (rating == null || reaches == null) {
+          return rule.silent("no receiver was named.");
+        }
+        // 11/10 of a rounded factor: compared in whole tenths so that exactly 110 % is allowed
+        boolean within = reaches.pascals() * 10.0 <= rating.pascals() * 11.0;
+        return rule.ruling(
+            within ? Judgement.ALLOWED : Judgement.NOT_ALLOWED,
+            "safety valve lets " + psi(reaches) + " stand on a receiver rated " + psi(rating)
+                + ".");
+      }),
+
+  /** Hoses are not ropes. */
+  HOISTING(
+      "Hoisting by the hose",
+      "A hose must not hoist or lower a tool.",
+      Source.handbook("29 CFR 1926.302(b)(6)"),
+      (rule, s) -> s.hoistedByHose
+          ? rule.ruling(Judgement.NOT_ALLOWED, "the tool hangs by its hose.")
+          : rule.silent("no hoisting was named.")),
+
+  /** The federal item description of couplers ends at 16 bar. */
+  FEDERAL_COUPLERS(
+      "Coupler working pressure",
+      "Couplers of this description are for air only, to 232 psi (16 bar).",
+      Source.handbook("A-A-59439 (30 Dec 1999), page 1"),
+      (rule, s) -> {
+        GaugePressure highest = s.couplerPressure;
+        if (highest == null) {
+          return rule.silent("no coupler of this description was named.");
+        }
+        boolean within = highest.compareTo(GaugePressure.ofPsi(232)) <= 0;
+        return rule.ruling(
+            within ? Judgement.ALLOWED : Judgement.NOT_ALLOWED,
+            psi(highest) + " against at most 232 psig.");
+      });
+
+  /** What stands under every list of cautions. */
+  private static final Caution DEFERENCE = new Caution(
+      "Before anyone connects this",
+      "This is a calculation, not an approval. Local codes, the makers' ratings and instructions, and a licensed person's"
+          + " judgement come first.",
+      Source.commonPractice("deference to codes, makers and licensed practice"));
+
+  private final String title;
+  private final String demand;
+  private final Source source;
+  private final BiFunction<SafetyRule, Situation, Ruling> judging;
+
+  SafetyRule(
+      String title,
+      String demand,
+      Source source,
+      BiFunction<SafetyRule, Situation, Ruling> judging) {
+    this.title = title;
+    this.demand = demand;
+    this.source = source;
+    this.judging = judging;
+  }
+
+  /** {@return what the rule is about, in a few words} */
+  public String title() {
+    return title;
+  }
+
+  /** {@return what the rule demands, in plain words} */
+  public String demand() {
+    return demand;
+  }
+
+  /** {@return where the rule stands} */
+  public Source source() {
+    return source;
+  }
+
+  /**
+   * Judges a situation by this rule alone.
+   *
+   * @param situation what is known
+   * @return what this rule says of it
+   */
+  public Ruling judge(Situation situation) {
+    return judging.apply(this, situation);
+  }
+
+  /**
+   * Judges a situation by every rule.
+   *
+   * @param situation what is known
+   * @return a caution for each rule that calls for one, and last, always, that codes, makers and licensed practice come first
+   */
+  public static List<Caution> cautions(Situation situation) {
+    return Stream.concat(
+            Arrays.stream(values())
+                .map(rule -> rule.judge(situation).caution())
+                .flatMap(Optional::stream),
+            Stream.of(DEFERENCE))
+        .toList();
+  }
+
+  private Ruling ruling(Judgement judgement, String reason) {
+    return new Ruling(this, judgement, reason);
+  }
+
+  private Ruling silent(String reason) {
+    return ruling(Judgement.NOT_CONCERNED, reason);
+  }
+
+  private static String psi(GaugePressure pressure) {
+    return pressure.format(PressureUnit.PSI);
+  }
+
+  @Override
+  public String toString() {
+    return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+}

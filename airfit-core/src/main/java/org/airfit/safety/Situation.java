@@ -1,0 +1,186 @@
+package org.airfit.safety;
+
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Length;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What is known of a piece of work with compressed air, as far as a safety rule may ask.
+ *
+ * <p>What was not told stays untold: a rule that asks for it answers {@link Judgement#NOT_CONCERNED}, never a guess.
+ *
+ * <p>This class is immutable and thread-safe.
+ */
+public final class Situation {
+
+  final boolean quickCouplers;
+  final boolean toolOnHose;
+  final boolean impactTool;
+  final boolean formsOrMillScale;
+  final boolean hoistedByHose;
+  final @Nullable GaugePressure linePressure;
+  final @Nullable GaugePressure lowestRating;
+  final @Nullable GaugePressure couplerPressure;
+  final @Nullable Length hoseBore;
+  final @Nullable GaugePressure automaticFeedPressure;
+  final @Nullable GaugePressure cleaningPressure;
+  final @Nullable GaugePressure receiverRating;
+  final @Nullable GaugePressure receiverReaches;
+
+  private Situation(Builder builder) {
+    quickCouplers = builder.quickCouplers;
+    toolOnHose = builder.toolOnHose;
+    impactTool = builder.impactTool;
+    formsOrMillScale = builder.formsOrMillScale;
+    hoistedByHose = builder.hoistedByHose;
+    linePressure = builder.linePressure;
+    lowestRating = builder.lowestRating;
+    couplerPressure = builder.couplerPressure;
+    hoseBore = builder.hoseBore;
+    automaticFeedPressure = builder.automaticFeedPressure;
+    cleaningPressure = builder.cleaningPressure;
+    receiverRating = builder.receiverRating;
+    receiverReaches = builder.receiverReaches;
+  }
+
+  /** {@return a builder of which nothing is known yet} */
+  public static Builder describe() {
+    return new Builder();
+  }
+
+  /** Collects what is known. Not thread-safe. */
+  public static final class Builder {
+
+    private boolean quickCouplers;
+    private boolean toolOnHose;
+    private boolean impactTool;
+    private boolean formsOrMillScale;
+    private boolean hoistedByHose;
+    private @Nullable GaugePressure linePressure;
+    private @Nullable GaugePressure lowestRating;
+    private @Nullable GaugePressure couplerPressure;
+    private @Nullable Length hoseBore;
+    private @Nullable GaugePressure automaticFeedPressure;
+    private @Nullable GaugePressure cleaningPressure;
+    private @Nullable GaugePressure receiverRating;
+    private @Nullable GaugePressure receiverReaches;
+
+    private Builder() {}
+
+    /**
+     * Tells that quick couplers are in the line.
+     *
+     * @return this builder
+     */
+    public Builder quickCouplers() {
+      quickCouplers = true;
+      return this;
+    }
+
+    /**
+     * Tells that the couplers are of the interchange that the federal item description A-A-59439 covers.
+     *
+     * @param highestPressure the highest pressure they see
+     * @return this builder
+     */
+    public Builder federalCouplers(GaugePressure highestPressure) {
+      couplerPressure = highestPressure;
+      return quickCouplers();
+    }
+
+    /**
+     * Tells the highest pressure in the line and the lowest rating of any part in it.
+     *
+     * @param highestPressure the highest pressure in the line
+     * @param lowest the lowest rated pressure of the parts
+     * @return this builder
+     */
+    public Builder ratedParts(GaugePressure highestPressure, GaugePressure lowest) {
+      linePressure = highestPressure;
+      lowestRating = lowest;
+      return this;
+    }
+
+    /**
+     * Tells that a pneumatic tool hangs on a hose.
+     *
+     * @param insideDiameter the inside diameter of the hose
+     * @return this builder
+     */
+    public Builder toolOnHose(Length insideDiameter) {
+      toolOnHose = true;
+      hoseBore = insideDiameter;
+      return this;
+    }
+
+    /**
+     * Tells that the tool is a percussion tool.
+     *
+     * @return this builder
+     */
+    public Builder impactTool() {
+      impactTool = true;
+      return this;
+    }
+
+    /**
+     * Tells that the tool is a nailer, stapler or the like that feeds its fasteners by itself.
+     *
+     * @param atTool the pressure at the tool
+     * @return this builder
+     */
+    public Builder automaticFeed(GaugePressure atTool) {
+      automaticFeedPressure = atTool;
+      return this;
+    }
+
+    /**
+     * Tells that air is used for cleaning.
+     *
+     * @param deadEnd the pressure at the nozzle when it is blocked
+     * @return this builder
+     */
+    public Builder cleaning(GaugePressure deadEnd) {
+      cleaningPressure = deadEnd;
+      return this;
+    }
+
+    /**
+     * Tells that what is cleaned is concrete form, mill scale or the like.
+     *
+     * @return this builder
+     */
+    public Builder formsOrMillScale() {
+      formsOrMillScale = true;
+      return this;
+    }
+
+    /**
+     * Tells of a receiver and how far its safety valve lets the pressure rise.
+     *
+     * @param rating the maximum allowable working pressure of the receiver
+     * @param reaches the highest pressure its safety valve allows
+     * @return this builder
+     */
+    public Builder receiver(GaugePressure rating, GaugePressure reaches) {
+      receiverRating = rating;
+      receiverReaches = reaches;
+      return this;
+    }
+
+    /**
+     * Tells that a tool is hoisted or lowered by its hose.
+     *
+     * @return this builder
+     */
+    public Builder toolHoistedByHose() {
+      hoistedByHose = true;
+      return this;
+    }
+
+    /** {@return what is known} */
+    public Situation build() {
+      return new Situation(this);
+    }
+  }
+}

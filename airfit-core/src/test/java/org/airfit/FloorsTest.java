@@ -1,0 +1,104 @@
+package org.airfit;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** The packages are floors that only look down. */
+class FloorsTest {
+
+  /** Ground floor first. */
+  private static final List<String> FLOORS = List.of(
+      "internal",
+      "source",
+      "quantity",
+      "working",
+      "safety",
+      "air",
+      "thread",
+      "plug",
+      "flow",
+      "line",
+      "circuit",
+      "select");
+
+  private static final Path SOURCES = Path.of("src/main/java/org/airfit");
+
+  private static final JavaClasses CLASSES = new ClassFileImporter()
+      .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+      .importPackages("org.airfit");
+
+  @Test
+  void a_floor_uses_only_what_lies_below_it() {
+    for (int i = 0; i < FLOORS.size(); i++) {
+      List<String> allowed = new ArrayList<>(List.of("java..", "org.jspecify.."));
+      FLOORS.subList(0, i + 1).forEach(floor -> allowed.add("org.airfit." + floor));
+      classes()
+          .that()
+          .resideInAPackage("org.airfit." + FLOORS.get(i))
+          .should()
+          .onlyDependOnClassesThat()
+          .resideInAnyPackage(allowed.toArray(String[]::new))
+          .allowEmptyShould(true)
+          .check(CLASSES);
+    }
+  }
+
+  @Test
+  void no_packages_form_a_cycle() {
+    slices().matching("org.airfit.(*)..").should().beFreeOfCycles().check(CLASSES);
+  }
+
+  @Test
+  void every_class_lives_on_a_floor() {
+    String[] packages = FLOORS.stream().map(floor -> "org.airfit." + floor).toArray(String[]::new);
+    classes().should().resideInAnyPackage(packages).check(CLASSES);
+  }
+
+  @Test
+  void every_package_tells_what_it_is_for() {
+    for (Path folder : packageFolders()) {
+      Path info = folder.resolve("package-info.java");
+      assertThat(info).exists();
+      assertThat(text(info)).as(info.toString()).contains("@NullMarked");
+    }
+  }
+
+  @Test
+  void nothing_prints() {
+    noClasses().should().accessField(System.class, "out").check(CLASSES);
+    noClasses().should().accessField(System.class, "err").check(CLASSES);
+  }
+
+  private static List<Path> packageFolders() {
+    try (Stream<Path> paths = Files.walk(SOURCES)) {
+      return paths
+          .filter(Files::isDirectory)
+          .filter(path -> !path.equals(SOURCES))
+          .toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static String text(Path file) {
+    try {
+      return Files.readString(file);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}
