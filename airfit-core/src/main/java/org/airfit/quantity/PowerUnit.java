@@ -7,7 +7,7 @@ public enum PowerUnit implements Unit {
   /** 1000 W exactly. */
   KILOWATT("kW", 1000.0, 1.0, "1000 W exactly", "kilowatt", "kilowatts"),
   /** 550 ft·lbf/s exactly. */
-  HORSEPOWER("hp", 745.69987158227022, 1.0, "550 ft·lbf/s exactly", "bhp", "horsepower"),
+  HORSEPOWER("hp", 745.6998715822702, 1.0, "550 ft·lbf/s exactly", "bhp", "horsepower"),
   /** 75 kgf·m/s exactly. */
   METRIC_HORSEPOWER("hp(metric)", 73_549_875.0, 1e5, "75 kgf·m/s exactly", "PS", "metric hp"),
   /** 746 W exactly. */

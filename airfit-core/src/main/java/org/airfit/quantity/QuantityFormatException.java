@@ -8,8 +8,13 @@ public final class QuantityFormatException extends IllegalArgumentException {
   /** A message stays one line, however much was pasted into the field. */
   private static final int SHOWN = 60;
 
+  /** The text that was read. */
   private final String text;
+
+  /** Where it stopped making sense. */
   private final int position;
+
+  /** What would have been accepted. */
   private final String accepted;
 
   /**

@@ -30,9 +30,14 @@ public record UnitScale(
     List<String> spellings) {
 
   /**
-   * Checks the factor.
+   * Checks the components.
    *
-   * @throws IllegalArgumentException if multiplier or divisor is not positive and finite, or the offset is not finite
+   * @param symbol how the unit is printed
+   * @param multiplier the top of the factor to the SI unit
+   * @param divisor the bottom of that factor
+   * @param offset added before scaling: 273.15 for °C, 459.67 for °F, otherwise 0 [unit]
+   * @param definition the definition of the unit in words
+   * @param spellings other ways in which people write the unit
    */
   public UnitScale {
     if (!(multiplier > 0.0

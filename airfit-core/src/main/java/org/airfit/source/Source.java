@@ -9,9 +9,10 @@ package org.airfit.source;
 public record Source(Basis basis, String citation) {
 
   /**
-   * Checks that there is something to cite.
+   * Checks the components.
    *
-   * @throws IllegalArgumentException if the citation is blank
+   * @param basis what kind of place that is
+   * @param citation the place itself, such as "ASME B1.20.1, table 1"; for common practice, what the practice is
    */
   public Source {
     if (citation.isBlank()) {

@@ -25,9 +25,15 @@ public record Step(
     Source source) {
 
   /**
-   * Checks that every symbol of the equation has a value.
+   * Checks the components.
    *
-   * @throws IllegalArgumentException if a symbol in angle brackets is neither given nor the result
+   * @param what what this step finds, such as "Reynolds number"
+   * @param equation the equation in plain text with its symbols in angle brackets, such as "⟨A⟩ = π/4 × ⟨D⟩²"
+   * @param latex the same equation in LaTeX, with the same symbols in angle brackets
+   * @param given the symbols put in, with their values
+   * @param result the symbol found, with its value
+   * @param implicit whether the equation holds the result on both sides, so that it is checked by putting the result in
+   * @param source where the equation comes from
    */
   public Step {
     given = List.copyOf(given);
