@@ -7,6 +7,10 @@
 module org.airfit.core {
   requires static org.jspecify;
 
+  exports org.airfit.air;
+  exports org.airfit.circuit;
+  exports org.airfit.flow;
+  exports org.airfit.line;
   exports org.airfit.quantity;
   exports org.airfit.safety;
   exports org.airfit.source;

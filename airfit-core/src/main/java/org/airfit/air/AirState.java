@@ -1,0 +1,167 @@
+package org.airfit.air;
+
+import java.util.List;
+import org.airfit.internal.Digits;
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.Density;
+import org.airfit.quantity.DynamicViscosity;
+import org.airfit.quantity.PressureUnit;
+import org.airfit.quantity.Temperature;
+import org.airfit.quantity.TemperatureUnit;
+import org.airfit.quantity.Velocity;
+import org.airfit.source.Source;
+import org.airfit.working.Term;
+import org.airfit.working.Working;
+
+/**
+ * Dry air at an absolute pressure and a temperature, as an ideal gas.
+ *
+ * <pre>
+ *   ρ = p / (R T)     c = √(γ R T)     μ = β T^1.5 / (T + S)
+ * </pre>
+ *
+ * <p>R = 287.05287 J/(kg K) (ISO 2533), γ = 1.4, β = 1.458·10⁻⁶ kg/(m s √K) and S = 110.4 K (US Standard Atmosphere 1976). The package
+ * page states the error against real air.
+ *
+ * <p>This class is immutable, thread-safe and value-based.
+ */
+public final class AirState {
+
+  /** Specific gas constant of dry air [J/(kg K)], ISO 2533. */
+  public static final double GAS_CONSTANT = 287.05287;
+
+  /** Ratio of the heat capacities of air [-]. */
+  public static final double HEAT_CAPACITY_RATIO = 1.4;
+
+  private static final double SUTHERLAND_BETA = 1.458e-6;
+  private static final double SUTHERLAND_KELVINS = 110.4;
+
+  private final AbsolutePressure pressure;
+  private final Temperature temperature;
+  private final DynamicViscosity viscosity;
+
+  private AirState(AbsolutePressure pressure, Temperature temperature, DynamicViscosity viscosity) {
+    if (!(pressure.pascals() > 0.0)) {
+      throw new IllegalArgumentException("pressure of air must be above 0 Pa(a), was "
+          + Digits.plain(pressure.pascals()) + " Pa(a)");
+    }
+    if (!(temperature.kelvins() >= 173.15 && temperature.kelvins() <= 573.15)) {
+      throw new IllegalArgumentException("temperature of air must be in [-100, 300] °C, was "
+          + Digits.plain(temperature.celsius()) + " °C");
+    }
+    if (!(viscosity.pascalSeconds() > 0.0)) {
+      throw new IllegalArgumentException(
+          "viscosity of air must be above 0 Pa·s, was " + viscosity.pascalSeconds() + " Pa·s");
+    }
+    this.pressure = pressure;
+    this.temperature = temperature;
+    this.viscosity = viscosity;
+  }
+
+  /**
+   * Obtains dry air at a state.
+   *
+   * @param pressure the absolute pressure, above a vacuum
+   * @param temperature the temperature, in [-100, 300] °C
+   * @return the air
+   * @throws IllegalArgumentException if an argument is out of range
+   */
+  public static AirState of(AbsolutePressure pressure, Temperature temperature) {
+    double t = temperature.kelvins();
+    return new AirState(
+        pressure,
+        temperature,
+        DynamicViscosity.ofPascalSeconds(
+            SUTHERLAND_BETA * t * Math.sqrt(t) / (t + SUTHERLAND_KELVINS)));
+  }
+
+  /**
+   * Obtains this air with a viscosity from elsewhere, such as a handbook's.
+   *
+   * @param known the viscosity to use, above 0
+   * @return this with {@code known}
+   * @throws IllegalArgumentException if {@code known} is 0
+   */
+  public AirState withViscosity(DynamicViscosity known) {
+    return new AirState(pressure, temperature, known);
+  }
+
+  /**
+   * Obtains this air at another pressure, at the same temperature and viscosity.
+   *
+   * @param other the absolute pressure, above a vacuum
+   * @return this at {@code other}
+   * @throws IllegalArgumentException if {@code other} is 0
+   */
+  public AirState at(AbsolutePressure other) {
+    return new AirState(other, temperature, viscosity);
+  }
+
+  /** {@return the absolute pressure} */
+  public AbsolutePressure pressure() {
+    return pressure;
+  }
+
+  /** {@return the temperature} */
+  public Temperature temperature() {
+    return temperature;
+  }
+
+  /** {@return the dynamic viscosity} */
+  public DynamicViscosity viscosity() {
+    return viscosity;
+  }
+
+  /** {@return the density, p / (R T)} */
+  public Density density() {
+    return Density.ofKilogramsPerCubicMetre(
+        pressure.pascals() / (GAS_CONSTANT * temperature.kelvins()));
+  }
+
+  /** {@return the speed of sound, √(γ R T)} */
+  public Velocity speedOfSound() {
+    return Velocity.ofMetresPerSecond(
+        Math.sqrt(HEAT_CAPACITY_RATIO * GAS_CONSTANT * temperature.kelvins()));
+  }
+
+  /** {@return how density and speed of sound follow from the state} */
+  public Working working() {
+    Term t = Term.of("T", "T", temperature.kelvins(), "K", 7);
+    Term r = Term.of("R", "R", GAS_CONSTANT, "J/(kg K)", 8);
+    return Working.titled("Air at " + this)
+        .step(
+            "Density",
+            "⟨ρ⟩ = ⟨p⟩ / (⟨R⟩ × ⟨T⟩)",
+            "⟨ρ⟩ = \\frac{⟨p⟩}{⟨R⟩ \\cdot ⟨T⟩}",
+            List.of(Term.of("p", "p", pressure.pascals(), "Pa", 7), r, t),
+            Term.of("ρ", "\\rho", density().kilogramsPerCubicMetre(), "kg/m³", 5),
+            Source.standard("ideal gas, R of ISO 2533"))
+        .step(
+            "Speed of sound",
+            "⟨c⟩ = √(⟨γ⟩ × ⟨R⟩ × ⟨T⟩)",
+            "⟨c⟩ = \\sqrt{⟨γ⟩ \\cdot ⟨R⟩ \\cdot ⟨T⟩}",
+            List.of(Term.of("γ", "\\gamma", HEAT_CAPACITY_RATIO, "", 2), r, t),
+            Term.of("c", "c", speedOfSound().metresPerSecond(), "m/s", 5),
+            Source.standard("ideal gas, R of ISO 2533"))
+        .build();
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof AirState that
+        && pressure.equals(that.pressure)
+        && temperature.equals(that.temperature)
+        && viscosity.equals(that.viscosity);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * (31 * pressure.hashCode() + temperature.hashCode()) + viscosity.hashCode();
+  }
+
+  /** {@return the state, such as "7.2 bar(a), 20 °C"} */
+  @Override
+  public String toString() {
+    return pressure.format(PressureUnit.BAR) + ", " + temperature.format(TemperatureUnit.CELSIUS);
+  }
+}

@@ -1,0 +1,76 @@
+package org.airfit.circuit;
+
+import java.util.List;
+import org.airfit.air.AirState;
+import org.airfit.flow.FlowCapacity;
+import org.airfit.flow.Passage;
+import org.airfit.line.Conduit;
+import org.airfit.line.LineLoss;
+import org.airfit.line.LossModel;
+import org.airfit.quantity.MassFlow;
+import org.airfit.working.Working;
+
+/** One thing on the way from supply to tool. */
+sealed interface Element {
+
+  String name();
+
+  /** What one element makes of a flow: either an outlet, or the largest flow it lets through. */
+  record Outcome(
+      boolean passes,
+      AirState outlet,
+      MassFlow largest,
+      double mach,
+      List<String> warnings,
+      Working working) {}
+
+  /** Where nothing but the pressure behind is wanted: that pressure [Pa], or -1 where the flow does not pass. */
+  double outletPascals(MassFlow massFlow, AirState inlet);
+
+  Outcome solve(MassFlow massFlow, AirState inlet);
+
+  /** A pipe, tube or hose. */
+  record Line(String name, Conduit conduit, LossModel model) implements Element {
+
+    @Override
+    public double outletPascals(MassFlow massFlow, AirState inlet) {
+      return model
+          .loss(conduit, massFlow, inlet)
+          .fold(flowing -> flowing.outlet().pressure().pascals(), choked -> -1.0);
+    }
+
+    @Override
+    public Outcome solve(MassFlow massFlow, AirState inlet) {
+      LineLoss loss = model.loss(conduit, massFlow, inlet);
+      return loss.fold(
+          flowing -> new Outcome(
+              true,
+              flowing.outlet(),
+              massFlow,
+              flowing.outletMach(),
+              flowing.warnings(),
+              loss.working()),
+          choked -> new Outcome(false, inlet, choked.largest(), 0.0, List.of(), loss.working()));
+    }
+  }
+
+  /** A coupler, valve, filter or the like. */
+  record Part(String name, FlowCapacity capacity) implements Element {
+
+    @Override
+    public double outletPascals(MassFlow massFlow, AirState inlet) {
+      return capacity
+          .passage(massFlow, inlet)
+          .fold(passes -> passes.outlet().pascals(), chokes -> -1.0);
+    }
+
+    @Override
+    public Outcome solve(MassFlow massFlow, AirState inlet) {
+      Passage passage = capacity.passage(massFlow, inlet);
+      return passage.fold(
+          passes -> new Outcome(
+              true, inlet.at(passes.outlet()), massFlow, 0.0, List.of(), passage.working()),
+          chokes -> new Outcome(false, inlet, chokes.largest(), 0.0, List.of(), passage.working()));
+    }
+  }
+}

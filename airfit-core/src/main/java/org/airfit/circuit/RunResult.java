@@ -1,0 +1,111 @@
+package org.airfit.circuit;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Function;
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.MassFlow;
+import org.airfit.quantity.PressureDrop;
+import org.airfit.quantity.PressureUnit;
+import org.airfit.safety.Caution;
+import org.airfit.working.Working;
+
+/** What becomes of a flow on its way to the tool: it is delivered at a pressure, or an element chokes. */
+public sealed interface RunResult {
+
+  /**
+   * Handles both cases.
+   *
+   * @param <R> what is made of them
+   * @param delivered what to make of a flow that arrives
+   * @param starved what to make of a flow that does not
+   * @return what was made
+   */
+  <R> R fold(
+      Function<? super Delivered, ? extends R> delivered,
+      Function<? super Starved, ? extends R> starved);
+
+  /** {@return how the answer was reached} */
+  Working working();
+
+  /** {@return the warnings that go with it} */
+  List<Caution> cautions();
+
+  /**
+   * The flow arrives.
+   *
+   * @param massFlow the flow
+   * @param supply the pressure at the supply
+   * @param atTool the pressure at the tool
+   * @param atToolGauge the pressure at the tool as a gauge there shows it
+   * @param shares what each element takes, in order from the supply
+   * @param cautions the warnings that go with it
+   */
+  record Delivered(
+      MassFlow massFlow,
+      AbsolutePressure supply,
+      AbsolutePressure atTool,
+      GaugePressure atToolGauge,
+      List<Share> shares,
+      List<Caution> cautions)
+      implements RunResult {
+
+    /** {@return all that is lost between supply and tool} */
+    public PressureDrop lost() {
+      return supply.dropTo(atTool);
+    }
+
+    /** {@return the element without which the tool would gain most: the one that holds it back} */
+    public Share bottleneck() {
+      return shares.stream().max(Comparator.comparing(Share::gain)).orElseThrow();
+    }
+
+    @Override
+    public <R> R fold(
+        Function<? super Delivered, ? extends R> delivered,
+        Function<? super Starved, ? extends R> starved) {
+      return delivered.apply(this);
+    }
+
+    @Override
+    public Working working() {
+      Working.Builder working = Working.titled("Pressure from supply to tool");
+      for (Share share : shares) {
+        working.note(share.name() + ": from " + share.inlet().format(PressureUnit.BAR) + " to "
+            + share.outlet().format(PressureUnit.BAR));
+        working.include(share.working());
+      }
+      return working.build();
+    }
+  }
+
+  /**
+   * An element chokes: the flow cannot pass, whatever the tool does.
+   *
+   * @param massFlow the flow asked for
+   * @param element the element that chokes
+   * @param inlet the pressure in front of it
+   * @param largest the largest flow it lets through at that pressure
+   * @param before what the elements before it take; their gain is told as 0
+   * @param working how that was found
+   * @param cautions the warnings that go with it
+   */
+  record Starved(
+      MassFlow massFlow,
+      String element,
+      AbsolutePressure inlet,
+      MassFlow largest,
+      List<Share> before,
+      Working working,
+      List<Caution> cautions)
+      implements RunResult {
+
+    @Override
+    public <R> R fold(
+        Function<? super Delivered, ? extends R> delivered,
+        Function<? super Starved, ? extends R> starved) {
+      return starved.apply(this);
+    }
+  }
+}

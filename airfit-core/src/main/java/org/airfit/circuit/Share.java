@@ -1,0 +1,30 @@
+package org.airfit.circuit;
+
+import java.util.List;
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.PressureDrop;
+import org.airfit.working.Working;
+
+/**
+ * What one element takes of the pressure on the way to the tool.
+ *
+ * @param name the element
+ * @param inlet the pressure in front of it
+ * @param outlet the pressure behind it
+ * @param drop the pressure it takes
+ * @param fraction its part of all that is lost on the way [-]; 0 where nothing is lost
+ * @param gain how much more pressure the tool would have if this element took nothing
+ * @param mach velocity over speed of sound at the outlet of a line [-]; 0 for a part
+ * @param warnings where the model is near or outside what it holds for
+ * @param working how the drop was reached
+ */
+public record Share(
+    String name,
+    AbsolutePressure inlet,
+    AbsolutePressure outlet,
+    PressureDrop drop,
+    double fraction,
+    PressureDrop gain,
+    double mach,
+    List<String> warnings,
+    Working working) {}

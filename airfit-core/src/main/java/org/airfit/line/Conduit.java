@@ -1,0 +1,125 @@
+package org.airfit.line;
+
+import org.airfit.internal.Digits;
+import org.airfit.quantity.Area;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.LengthUnit;
+
+/**
+ * A straight or coiled length of pipe, tube or hose of one bore, with the fittings on it.
+ *
+ * <p>The bore is what the air sees, measured or from a table of the pipe: never a nominal size.
+ *
+ * <p>This class is immutable, thread-safe and value-based.
+ */
+public final class Conduit {
+
+  private final Length bore;
+  private final Length length;
+  private final Length roughness;
+  private final double fittingLoss;
+
+  private Conduit(Length bore, Length length, Length roughness, double fittingLoss) {
+    if (!(bore.metres() > 0.0)) {
+      throw new IllegalArgumentException(
+          "bore must be above 0 mm, was " + bore.format(LengthUnit.MILLIMETRE));
+    }
+    if (!(roughness.metres() <= 0.05 * bore.metres())) {
+      throw new IllegalArgumentException(
+          "roughness must be in [0, " + Digits.significant(50.0 * bore.metres(), 4)
+              + "] mm (0.05 of the bore), was " + roughness.format(LengthUnit.MILLIMETRE));
+    }
+    if (!(fittingLoss >= 0.0 && fittingLoss <= 1.0e6)) {
+      throw new IllegalArgumentException(
+          "sum of fitting losses K must be in [0, 1e6], was " + fittingLoss);
+    }
+    this.bore = bore;
+    this.length = length;
+    this.roughness = roughness;
+    this.fittingLoss = fittingLoss + 0.0;
+  }
+
+  /**
+   * Obtains a conduit without fittings.
+   *
+   * @param bore the inside diameter, above 0
+   * @param length the length along the flow
+   * @param roughness the equivalent sand roughness of the wall, at most 0.05 of the bore
+   * @return the conduit
+   * @throws IllegalArgumentException if an argument is out of range
+   */
+  public static Conduit of(Length bore, Length length, Length roughness) {
+    return new Conduit(bore, length, roughness, 0.0);
+  }
+
+  /**
+   * Obtains this conduit with fittings on it.
+   *
+   * @param k the sum of the loss coefficients of its fittings, counted on the velocity in the bore [-], in [0, 10⁶]
+   * @return this with {@code k}
+   * @throws IllegalArgumentException if {@code k} is out of range
+   */
+  public Conduit withFittings(double k) {
+    return new Conduit(bore, length, roughness, k);
+  }
+
+  /**
+   * Obtains this conduit cut or extended to another length.
+   *
+   * @param other the length along the flow
+   * @return this with {@code other}
+   */
+  public Conduit withLength(Length other) {
+    return new Conduit(bore, other, roughness, fittingLoss);
+  }
+
+  /** {@return the inside diameter} */
+  public Length bore() {
+    return bore;
+  }
+
+  /** {@return the length along the flow} */
+  public Length length() {
+    return length;
+  }
+
+  /** {@return the equivalent sand roughness of the wall} */
+  public Length roughness() {
+    return roughness;
+  }
+
+  /** {@return the sum of the loss coefficients of the fittings [-]} */
+  public double fittingLoss() {
+    return fittingLoss;
+  }
+
+  /** {@return the clear section of the bore} */
+  public Area area() {
+    return Area.ofCircle(bore);
+  }
+
+  /** {@return roughness over bore [-]} */
+  public double relativeRoughness() {
+    return roughness.metres() / bore.metres();
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Conduit that
+        && bore.equals(that.bore)
+        && length.equals(that.length)
+        && roughness.equals(that.roughness)
+        && fittingLoss == that.fittingLoss;
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * (31 * bore.hashCode() + length.hashCode()) + roughness.hashCode();
+  }
+
+  /** {@return the conduit, such as "10 m of 9.5 mm bore"} */
+  @Override
+  public String toString() {
+    return length.format(LengthUnit.METRE) + " of " + bore.format(LengthUnit.MILLIMETRE) + " bore";
+  }
+}
