@@ -11,8 +11,10 @@ module org.airfit.core {
   exports org.airfit.circuit;
   exports org.airfit.flow;
   exports org.airfit.line;
+  exports org.airfit.plug;
   exports org.airfit.quantity;
   exports org.airfit.safety;
   exports org.airfit.source;
+  exports org.airfit.thread;
   exports org.airfit.working;
 }

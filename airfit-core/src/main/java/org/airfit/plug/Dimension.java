@@ -1,0 +1,213 @@
+package org.airfit.plug;
+
+/**
+ * What can be measured on the outside of a plug, and its bore.
+ *
+ * <pre>
+ *  tip face                                             stop face
+ *    |&lt;------------------------ L_i ------------------------&gt;|
+ *    |&lt;---------- L_g -----------&gt;|&lt;-- W_g --&gt;|              |
+ *    |&lt;---- L_c ----&gt;|            |           |              |
+ *    |               |   ________ |           | ____________ |
+ *    |               |  /        \|           |/            ||
+ *    |_______________|_/          |           |             ||
+ *    |     tip       |   collar   |___________|  shoulder   || body
+ *    |     D_t       |    D_c     |   D_g     |    D_s      ||
+ *  ==|===============|============|===========|=============||==== bore d_b
+ * </pre>
+ *
+ * <p>The definitions are this project's own, drawn from the common features of ball-locked plugs.
+ */
+public enum Dimension {
+  /** Diameter of the cylinder that the seal of the socket grips. */
+  TIP_DIAMETER(
+      "D_t",
+      "tip diameter",
+      "the outside diameter of the cylinder that the socket's seal grips",
+      "outside jaws, three readings 120° apart; take the mean",
+      Access.OUTSIDE,
+      Wear.SHRINKS,
+      6.5,
+      20.0),
+  /** Largest diameter in front of the locking groove. */
+  COLLAR_DIAMETER(
+      "D_c",
+      "collar diameter",
+      "the largest diameter between the tip and the locking groove",
+      "outside jaws",
+      Access.OUTSIDE,
+      Wear.SHRINKS,
+      10.0,
+      26.0),
+  /** Tip face to the wall of the locking groove that carries the balls. */
+  TIP_LENGTH(
+      "L_g",
+      "tip length",
+      "from the tip face to the groove wall the balls push against, the rear edge of the collar",
+      "step faces or depth rod on the edge, not on the rounding; a length taken over a ball in the groove is another length",
+      Access.STEP,
+      Wear.SHRINKS,
+      8.0,
+      40.0),
+  /** Tip face to the face that stops against the socket. */
+  INSERTION_LENGTH(
+      "L_i",
+      "insertion length",
+      "from the tip face to the face that stops against the socket",
+      "step faces or depth rod",
+      Access.STEP,
+      Wear.NONE,
+      Double.NaN,
+      Double.NaN),
+  /** Axial width of the locking groove. */
+  GROOVE_WIDTH(
+      "W_g",
+      "groove width",
+      "the axial width of the locking groove between its walls",
+      "blade jaws, across the walls at the top",
+      Access.GROOVE,
+      Wear.GROWS,
+      Double.NaN,
+      Double.NaN),
+  /** Diameter at the root of the locking groove. */
+  GROOVE_DIAMETER(
+      "D_g",
+      "groove diameter",
+      "the diameter at the root of the locking groove",
+      "blade jaws, both blades on the root",
+      Access.GROOVE,
+      Wear.NONE,
+      Double.NaN,
+      Double.NaN),
+  /** Tip face to the start of the collar. */
+  TIP_TO_COLLAR(
+      "L_c",
+      "tip to collar",
+      "from the tip face to where the collar starts, the end of the sealing cylinder",
+      "step faces or depth rod; poor where the step is a cone or a rounding",
+      Access.STEP,
+      Wear.NONE,
+      Double.NaN,
+      Double.NaN),
+  /** Diameter behind the locking groove. */
+  SHOULDER_DIAMETER(
+      "D_s",
+      "shoulder diameter",
+      "the diameter behind the locking groove",
+      "outside jaws",
+      Access.OUTSIDE,
+      Wear.NONE,
+      Double.NaN,
+      Double.NaN),
+  /** Smallest hole through the plug: tells its size, not its family. */
+  BORE(
+      "d_b",
+      "bore",
+      "the smallest hole right through the plug",
+      "inside jaws, pin gauges or drill shanks; knife-edge jaws read small in small holes",
+      Access.BORE,
+      Wear.NONE,
+      4.5,
+      13.0);
+
+  /** How a caliper gets at a dimension; decides which of its error limits and which technique allowance applies. */
+  enum Access {
+    OUTSIDE,
+    STEP,
+    GROOVE,
+    BORE
+  }
+
+  /** What wear, which only removes metal, does to a dimension. */
+  public enum Wear {
+    /** Worn plugs read smaller. */
+    SHRINKS,
+    /** Worn plugs read larger: the walls of a groove move apart. */
+    GROWS,
+    /** Nothing rubs or locks there; wear is not counted. */
+    NONE;
+
+    /** Sign of the change: the true size of a worn plug is that of a new one plus this times what has gone. */
+    int sign() {
+      return this == SHRINKS ? -1 : this == GROWS ? 1 : 0;
+    }
+  }
+
+  private final String symbol;
+  private final String label;
+  private final String definition;
+  private final String howToMeasure;
+  private final Access access;
+  private final Wear wear;
+  private final double usualLowMm;
+  private final double usualHighMm;
+
+  Dimension(
+      String symbol,
+      String label,
+      String definition,
+      String howToMeasure,
+      Access access,
+      Wear wear,
+      double usualLowMm,
+      double usualHighMm) {
+    this.symbol = symbol;
+    this.label = label;
+    this.definition = definition;
+    this.howToMeasure = howToMeasure;
+    this.access = access;
+    this.wear = wear;
+    this.usualLowMm = usualLowMm;
+    this.usualHighMm = usualHighMm;
+  }
+
+  /** {@return the symbol, such as "D_t", which reads the same in LaTeX} */
+  public String symbol() {
+    return symbol;
+  }
+
+  /** {@return the name in plain words, such as "tip diameter"} */
+  public String label() {
+    return label;
+  }
+
+  /** {@return what exactly is meant, in words} */
+  public String definition() {
+    return definition;
+  }
+
+  /** {@return how to take it with a caliper} */
+  public String howToMeasure() {
+    return howToMeasure;
+  }
+
+  /** {@return what wear does to it} */
+  public Wear wear() {
+    return wear;
+  }
+
+  /** {@return whether a worn plug reads smaller here than a new one} */
+  public boolean wearShrinks() {
+    return wear == Wear.SHRINKS;
+  }
+
+  Access access() {
+    return access;
+  }
+
+  /**
+   * Whether a size lies among those of air-line plugs of all usual sizes.
+   *
+   * <p>The bounds are order-of-magnitude ranges from memory, for finding inch values typed as millimetres. They overlap between
+   * families on purpose and tell none apart. Dimensions without a remembered range say no.
+   */
+  boolean isUsual(double mm) {
+    return mm >= usualLowMm && mm <= usualHighMm;
+  }
+
+  /** {@return the name and the symbol, such as "tip diameter (D_t)"} */
+  @Override
+  public String toString() {
+    return label + " (" + symbol + ")";
+  }
+}

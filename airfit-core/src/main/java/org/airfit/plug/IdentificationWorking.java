@@ -1,0 +1,284 @@
+package org.airfit.plug;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.airfit.internal.Digits;
+import org.airfit.quantity.LengthUnit;
+import org.airfit.source.Source;
+import org.airfit.working.Term;
+import org.airfit.working.Working;
+
+/** Writes down how an identification was reached. Takes its numbers from the result; computes only what it prints on the way. */
+final class IdentificationWorking {
+
+  private static final Source NORMAL =
+      Source.handbook("normal distribution; variances of independent errors add (GUM 5.1.2)");
+  private static final Source CHI_SQUARE = Source.handbook("chi-square distribution");
+  private static final Source BAYES = Source.handbook("Bayes' rule");
+  private static final Source UNKNOWN = Source.commonPractice(
+      "this project's choice: an unknown plug lies anywhere in 10 mm, dimension by dimension");
+
+  /** Profiles less likely than this change no printed digit of the others. */
+  private static final double SHOWN_ABOVE = 1.0e-6;
+
+  private static final int DIGITS = 7;
+
+  private IdentificationWorking() {}
+
+  static Working of(Identification answer) {
+    Working.Builder out = Working.titled("Identification of a plug against the set \""
+        + answer.identifier().referenceSet().name() + "\"");
+    out.note("The set is " + answer.weakestProvenance() + ".");
+    if (answer.readings().isEmpty()) {
+      return out.note("No readings: every profile keeps the chance it had.").build();
+    }
+    answer.readings().forEach(reading -> out.note("Read: " + reading + "."));
+    List<Candidate> shown = new ArrayList<>();
+    for (Candidate candidate : answer.ranking()) {
+      if (shown.isEmpty() || candidate.probability() > SHOWN_ABOVE) {
+        shown.add(candidate);
+        out.include(profile(answer, candidate));
+      }
+    }
+    int left = answer.ranking().size() - shown.size();
+    if (left > 0) {
+      out.note("Left out here: " + left + (left == 1 ? " profile" : " profiles")
+          + " with a chance below one in a million each.");
+    }
+    posterior(out, answer, shown);
+    return out.note(answer.inWords()).build();
+  }
+
+  private static Working profile(Identification answer, Candidate candidate) {
+    Working.Builder out = Working.titled(candidate.profile().toString());
+    List<Term> misfits = new ArrayList<>();
+    List<Term> densities = new ArrayList<>();
+    for (Residual residual : candidate.residuals()) {
+      reading(out, answer, residual, misfits, densities);
+    }
+    int unread = answer.readings().size() - candidate.residuals().size();
+    if (unread > 0) {
+      out.note("The profile does not know " + unread
+          + " of the dimensions read; each counts ln(1/10) = −2.302585, as for an unknown plug.");
+    }
+    if (misfits.isEmpty()) {
+      return out.build();
+    }
+    Term chiSquare = Term.of("χ²", "\\chi^2", candidate.chiSquare(), "", DIGITS);
+    out.step(
+        "chi-square",
+        "⟨χ²⟩ = " + joined(misfits, "⟨", "⟩²"),
+        "⟨χ²⟩ = " + joined(misfits, "⟨", "⟩^2"),
+        misfits,
+        chiSquare,
+        CHI_SQUARE);
+    Term freedom = Term.of("k", "k", candidate.degreesOfFreedom(), "", DIGITS);
+    out.step(
+        "how often a genuine plug fits as badly; below 0.01 it does not match",
+        "⟨tail⟩ = Q(⟨k⟩/2, ⟨χ²⟩/2)",
+        "⟨tail⟩ = Q(⟨k⟩/2, ⟨χ²⟩/2)",
+        List.of(freedom, chiSquare),
+        Term.of("tail", "p_\\mathrm{tail}", candidate.tailProbability(), "", DIGITS),
+        CHI_SQUARE);
+    String rest = unread > 0 ? " + ⟨m⟩ × (−2.302585)" : "";
+    String latexRest = unread > 0 ? " + ⟨m⟩ \\times (-2.302585)" : "";
+    if (unread > 0) {
+      densities.add(Term.of("m", "m", unread, "", DIGITS));
+    }
+    List<Term> known = unread > 0 ? densities.subList(0, densities.size() - 1) : densities;
+    out.step(
+        "logarithm of the likelihood",
+        "⟨ln L⟩ = " + joined(known, "⟨", "⟩") + rest,
+        "⟨ln L⟩ = " + joined(known, "⟨", "⟩") + latexRest,
+        densities,
+        Term.of("ln L", "\\ln L", candidate.logLikelihood(), "", DIGITS),
+        BAYES);
+    return out.build();
+  }
+
+  private static String joined(List<Term> terms, String before, String after) {
+    StringBuilder sum = new StringBuilder();
+    for (Term term : terms) {
+      sum.append(sum.length() == 0 ? "" : " + ")
+          .append(before)
+          .append(term.symbol())
+          .append(after);
+    }
+    return sum.toString();
+  }
+
+  private static void reading(
+      Working.Builder out,
+      Identification answer,
+      Residual residual,
+      List<Term> misfits,
+      List<Term> densities) {
+    Dimension dimension = residual.dimension();
+    String name = dimension.symbol();
+    double y = residual.reading().length().millimetres();
+    double u = residual.reading().standardUncertainty().millimetres();
+    double wear = answer.identifier().wearAllowance().millimetres();
+    Expected expected = Expected.of(residual.spread(), u, wear, dimension);
+    out.note(residual.inWords() + ".");
+
+    Term sigma = Term.of("σ", "\\sigma", expected.sigma, "mm", DIGITS);
+    if (residual.spread() instanceof PartSpread.Limits) {
+      out.note(
+          "Limits are no scatter: σ is the uncertainty of the reading, " + sigma.quantity() + ".");
+    } else {
+      out.step(
+          "scatter expected of the " + dimension,
+          "⟨σ⟩ = √(⟨s⟩² + ⟨u⟩²)",
+          "⟨σ⟩ = \\sqrt{⟨s⟩^2 + ⟨u⟩^2}",
+          List.of(
+              Term.of("s", "s", residual.spread().standardDeviation().millimetres(), "mm", DIGITS),
+              Term.of("u", "u", u, "mm", DIGITS)),
+          sigma,
+          NORMAL);
+    }
+    Term misfit = Term.of("z(" + name + ")", "z_{" + name + "}", residual.sigmas(), "", DIGITS);
+    Term logDensity =
+        Term.of("ln f(" + name + ")", "\\ln f_{" + name + "}", expected.logDensity(y), "", DIGITS);
+    misfits.add(misfit);
+    densities.add(logDensity);
+    boolean plain = residual.spread() instanceof PartSpread.Normal && expected.wear == 0.0;
+    if (plain) {
+      out.step(
+          "misfit",
+          "⟨" + misfit.symbol() + "⟩ = (⟨y⟩ − ⟨µ⟩)/⟨σ⟩",
+          "⟨" + misfit.symbol() + "⟩ = (⟨y⟩ - ⟨µ⟩)/⟨σ⟩",
+          List.of(
+              Term.of("y", "y", y, "mm", DIGITS),
+              Term.of("µ", "\\mu", residual.spread().nominal().millimetres(), "mm", DIGITS),
+              sigma),
+          misfit,
+          NORMAL);
+      out.step(
+          "logarithm of its density, per mm",
+          "⟨" + logDensity.symbol() + "⟩ = −⟨" + misfit.symbol() + "⟩²/2 − ln(⟨σ⟩ √(2π))",
+          "⟨" + logDensity.symbol() + "⟩ = -⟨" + misfit.symbol()
+              + "⟩^2/2 - \\ln(⟨σ⟩ \\sqrt{2\\pi})",
+          List.of(misfit, Term.of("σ", "\\sigma", expected.sigma, "", DIGITS)),
+          logDensity,
+          NORMAL);
+      return;
+    }
+    out.note("Nearest size allowed: from " + Digits.significant(expected.low, DIGITS) + " mm to "
+        + Digits.significant(expected.high, DIGITS) + " mm"
+        + (expected.wear > 0.0
+            ? ", wear of up to " + answer.identifier().wearAllowance().format(LengthUnit.MILLIMETRE)
+                + " included"
+            : "")
+        + "; the misfit from it is z = " + misfit.value() + ".");
+    out.note(
+        density(residual.spread(), expected.wear > 0.0) + " ln f = " + logDensity.value() + ".");
+  }
+
+  private static String density(PartSpread spread, boolean worn) {
+    String fresh;
+    if (spread instanceof PartSpread.Limits) {
+      fresh = "Density of an even spread from a to b: f = (Φ((y−a)/u) − Φ((y−b)/u))/(b−a)";
+    } else if (spread instanceof PartSpread.Sample sample) {
+      fresh = "Density of Student's t from " + sample.pieces()
+          + " pieces, with s√(1+1/n) for s and the misfit turned into the normal score of the same tail";
+    } else {
+      fresh = "Density of the normal distribution";
+    }
+    return worn
+        ? fresh + ", averaged over every amount of wear from nothing to the allowance:"
+        : fresh + ":";
+  }
+
+  private static void posterior(Working.Builder out, Identification answer, List<Candidate> shown) {
+    List<Term> given = new ArrayList<>();
+    StringBuilder sum = new StringBuilder();
+    StringBuilder latex = new StringBuilder();
+    // all weights are taken against the best, which keeps them printable where every likelihood is
+    // minute
+    double best = shown.get(0).logLikelihood();
+    given.add(Term.of("ln L1", "\\ln L_1", best, "", DIGITS));
+    int k = 0;
+    for (Candidate candidate : shown) {
+      k++;
+      String p = "p" + k;
+      String l = "ln L" + k;
+      given.add(Term.of(p, "p_{" + k + "}", candidate.prior(), "", DIGITS));
+      if (k > 1) {
+        given.add(Term.of(l, "\\ln L_{" + k + "}", candidate.logLikelihood(), "", DIGITS));
+      }
+      sum.append(k == 1 ? "" : " + ").append("⟨" + p + "⟩ e^(⟨" + l + "⟩ − ⟨ln L1⟩)");
+      latex.append(k == 1 ? "" : " + ").append("⟨" + p + "⟩ e^{⟨" + l + "⟩ - ⟨ln L1⟩}");
+    }
+    double unknownPrior = answer.identifier().unknownPrior();
+    if (unknownPrior > 0.0) {
+      double logUnknown = -answer.readings().size() * Math.log(Identifier.UNKNOWN_WIDTH_MM);
+      Term count = Term.of("n", "n", answer.readings().size(), "", DIGITS);
+      Term unknown = Term.of("ln Lu", "\\ln L_u", logUnknown, "", DIGITS);
+      out.step(
+          "logarithm of the likelihood of an unknown plug",
+          "⟨ln Lu⟩ = ⟨n⟩ ln(1/10)",
+          "⟨ln Lu⟩ = ⟨n⟩ \\ln(1/10)",
+          List.of(count),
+          unknown,
+          UNKNOWN);
+      given.add(Term.of("pu", "p_u", unknownPrior, "", DIGITS));
+      given.add(unknown);
+      sum.append(" + ⟨pu⟩ e^(⟨ln Lu⟩ − ⟨ln L1⟩)");
+      latex.append(" + ⟨pu⟩ e^{⟨ln Lu⟩ - ⟨ln L1⟩}");
+    }
+    double total = shown.get(0).prior() / shown.get(0).probability();
+    if (!Double.isFinite(total)) {
+      out.note(
+          "The likelihood of the best profile is nothing beside that of an unknown plug; the chance of the unknown is "
+              + Identification.percent(answer.unknownProbability()) + ".");
+      return;
+    }
+    Term sumTerm = Term.of("S", "S", total, "", DIGITS);
+    out.step(
+        "sum of all weights, against the best profile",
+        "⟨S⟩ = " + sum,
+        "⟨S⟩ = " + latex,
+        given,
+        sumTerm,
+        BAYES);
+    k = 0;
+    for (Candidate candidate : shown) {
+      k++;
+      chance(
+          out,
+          candidate.profile().displayName(),
+          k,
+          candidate.prior(),
+          candidate.logLikelihood(),
+          best,
+          sumTerm,
+          candidate.probability());
+    }
+    if (unknownPrior > 0.0) {
+      out.note("None of the set: what is left, "
+          + Digits.significant(answer.unknownProbability(), 5) + ".");
+    }
+  }
+
+  private static void chance(
+      Working.Builder out,
+      String name,
+      int k,
+      double prior,
+      double logLikelihood,
+      double best,
+      Term sum,
+      double probability) {
+    List<Term> given = List.of(
+        Term.of("p" + k, "p_{" + k + "}", prior, "", DIGITS),
+        Term.of("Δ", "\\Delta", logLikelihood - best, "", DIGITS),
+        sum);
+    out.step(
+        "chance of " + name + ", with Δ the difference of ln L to the best",
+        "⟨P" + k + "⟩ = ⟨p" + k + "⟩ e^⟨Δ⟩ / ⟨S⟩",
+        "⟨P" + k + "⟩ = ⟨p" + k + "⟩ e^{⟨Δ⟩} / ⟨S⟩",
+        given,
+        Term.of("P" + k, "P_{" + k + "}", probability, "", DIGITS),
+        BAYES);
+  }
+}

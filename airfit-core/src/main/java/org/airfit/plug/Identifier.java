@@ -1,0 +1,181 @@
+package org.airfit.plug;
+
+import java.util.Collection;
+import java.util.EnumMap;
+import java.util.Map;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.LengthUnit;
+
+/**
+ * Compares readings of a plug with a reference set.
+ *
+ * <pre>
+ *   P(k) ∝ p(k) Π f_k(y_j),    f_k(y) = exp(−(y − µ)²/(2σ²)) / (σ√(2π)),    σ² = s² + u²
+ *   unknown: p = 0.05, f = 1/10 per mm
+ * </pre>
+ *
+ * <table class="striped">
+ * <caption>Symbols</caption>
+ * <thead><tr><th>symbol</th><th>meaning</th><th>unit</th></tr></thead>
+ * <tbody>
+ * <tr><td>P, p</td><td>chance of profile k after and before the readings; before, all profiles share what the unknown leaves</td><td>-</td></tr>
+ * <tr><td>y, u</td><td>a reading and its standard uncertainty</td><td>mm</td></tr>
+ * <tr><td>µ, s</td><td>nominal of the profile and its standard deviation from part to part</td><td>mm</td></tr>
+ * </tbody>
+ * </table>
+ *
+ * <p>Limits a…b have the density (Φ((y−a)/u) − Φ((y−b)/u))/(b−a). Measured pieces have Student's t with the predictive scale
+ * s√(1+1/n), widened by u and with the degrees of freedom of Welch and Satterthwaite (GUM G.4). Wear, if allowed, is an amount evenly likely
+ * from nothing to the allowance, taken away only: f(y) = (1/w) ∫₀ʷ f₀(y + δ) dδ where wear shrinks, with minus where it widens a
+ * groove, and the dimension untouched where nothing rubs. It therefore never speaks for a profile that is smaller than what was read. A
+ * dimension that a profile does not know counts for it with the density of the unknown.
+ *
+ * <p><b>Fit.</b> The misfits, to the nearest size allowed by limits and wear, give χ²; its upper tail with as many degrees of freedom as
+ * dimensions compared must not be below 0.01, else the profile is the best of a bad lot and does not match.
+ *
+ * <p><b>Source:</b> Bayes' rule with Gaussian scatter; the prior and the density of the unknown are this project's choice. The error of one
+ * caliper is common to its readings and is taken as independent here, a simplification.
+ *
+ * <p>This class is immutable and thread-safe.
+ */
+public final class Identifier {
+
+  /** Width of the range an unknown plug may lie in, for each dimension; this project's choice, no source. */
+  static final double UNKNOWN_WIDTH_MM = 10.0;
+
+  private static final double DEFAULT_UNKNOWN_PRIOR = 0.05;
+  private static final double DEFAULT_CONFIDENCE = 0.95;
+
+  private final ReferenceSet set;
+  private final double unknownPrior;
+  private final double confidence;
+  private final Length wear;
+  private final Instrument instrument;
+
+  private Identifier(
+      ReferenceSet set,
+      double unknownPrior,
+      double confidence,
+      Length wear,
+      Instrument instrument) {
+    this.set = set;
+    this.unknownPrior = unknownPrior;
+    this.confidence = confidence;
+    this.wear = wear;
+    this.instrument = instrument;
+  }
+
+  /**
+   * Obtains an identifier: chance of an unknown plug 0.05, confidence 0.95, no wear, next readings by digital caliper.
+   *
+   * @param set the profiles to compare with
+   * @return the identifier
+   */
+  public static Identifier of(ReferenceSet set) {
+    return new Identifier(
+        set,
+        DEFAULT_UNKNOWN_PRIOR,
+        DEFAULT_CONFIDENCE,
+        Length.ofMetres(0.0),
+        Instrument.DIGITAL_CALIPER);
+  }
+
+  /**
+   * Changes the chance, before any reading, that a plug is of no profile in the set.
+   *
+   * @param prior the chance, in [0, 1); 0 only if every other plug is ruled out by other means
+   * @return an identifier with that chance
+   * @throws IllegalArgumentException if {@code prior} is outside its range
+   */
+  public Identifier withUnknownPrior(double prior) {
+    if (!(prior >= 0.0 && prior < 1.0)) {
+      throw new IllegalArgumentException("prior of the unknown must be in [0, 1), was " + prior);
+    }
+    return new Identifier(set, prior, confidence, wear, instrument);
+  }
+
+  /**
+   * Changes the chance a profile must reach to stand out.
+   *
+   * @param chance the chance, in [0.5, 1)
+   * @return an identifier with that confidence
+   * @throws IllegalArgumentException if {@code chance} is outside its range
+   */
+  public Identifier withConfidence(double chance) {
+    if (!(chance >= 0.5 && chance < 1.0)) {
+      throw new IllegalArgumentException("confidence must be in [0.5, 1), was " + chance);
+    }
+    return new Identifier(set, unknownPrior, chance, wear, instrument);
+  }
+
+  /**
+   * Allows for wear. No published amount was found; judge by the look of the plug.
+   *
+   * @param allowance the most that can have gone from a dimension that wears, at most 2 mm; zero for a plug as new
+   * @return an identifier with that allowance
+   * @throws IllegalArgumentException if {@code allowance} is above 2 mm
+   */
+  public Identifier withWearAllowance(Length allowance) {
+    if (!(allowance.millimetres() <= 2.0)) {
+      throw new IllegalArgumentException(
+          "wear allowance must be in [0, 2] mm, was " + allowance.format(LengthUnit.MILLIMETRE)
+              + "; a plug worn by more is scrap, not a case for identification");
+    }
+    return new Identifier(set, unknownPrior, confidence, allowance, instrument);
+  }
+
+  /**
+   * Changes what the next reading is expected to be taken with.
+   *
+   * @param next the instrument
+   * @return an identifier that ranks next readings for that instrument
+   */
+  public Identifier withInstrument(Instrument next) {
+    return new Identifier(set, unknownPrior, confidence, wear, next);
+  }
+
+  /**
+   * Compares readings with the set.
+   *
+   * @param readings the readings in any order, each dimension once; none gives {@link Verdict#INSUFFICIENT_DATA} and what to measure
+   *     first
+   * @return the answer
+   * @throws IllegalArgumentException if a dimension stands twice
+   */
+  public Identification identify(Collection<Reading> readings) {
+    Map<Dimension, Reading> byDimension = new EnumMap<>(Dimension.class);
+    for (Reading reading : readings) {
+      if (byDimension.put(reading.dimension(), reading) != null) {
+        throw new IllegalArgumentException(
+            "readings of the " + reading.dimension()
+                + " must be one, were two or more; take the mean of repeats, the caliper's own error stays in it");
+      }
+    }
+    return Identification.of(this, byDimension);
+  }
+
+  /** {@return the profiles compared with} */
+  public ReferenceSet referenceSet() {
+    return set;
+  }
+
+  /** {@return the chance, before any reading, that a plug is of no profile in the set} */
+  public double unknownPrior() {
+    return unknownPrior;
+  }
+
+  /** {@return the chance a profile must reach to stand out} */
+  public double confidence() {
+    return confidence;
+  }
+
+  /** {@return the most that wear is allowed to have taken away} */
+  public Length wearAllowance() {
+    return wear;
+  }
+
+  /** {@return what next readings are expected to be taken with} */
+  public Instrument instrument() {
+    return instrument;
+  }
+}

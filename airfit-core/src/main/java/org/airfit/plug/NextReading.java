@@ -1,0 +1,36 @@
+package org.airfit.plug;
+
+import org.airfit.internal.Digits;
+
+/**
+ * A dimension not yet read, and what reading it is expected to bring.
+ *
+ * @param dimension what to measure
+ * @param instrument what it would be measured with
+ * @param expectedDropBits how much doubt the reading takes away on average [bit]; one bit is the doubt between two equals
+ * @param doubtBits the doubt there is now [bit]
+ * @param chanceOfSettling how often one profile would afterwards stand above the confidence asked for
+ */
+public record NextReading(
+    Dimension dimension,
+    Instrument instrument,
+    double expectedDropBits,
+    double doubtBits,
+    double chanceOfSettling) {
+
+  /** {@return what to do and what to expect of it, in plain words} */
+  public String inWords() {
+    return "Measure the " + dimension + " (" + dimension.howToMeasure() + "). " + effect();
+  }
+
+  private String effect() {
+    long inHundred = Math.round(100.0 * chanceOfSettling);
+    String settled = inHundred >= 100
+        ? "almost always"
+        : inHundred <= 0 ? "hardly ever" : "about " + inHundred + " times in 100";
+    return "Of the present doubt of " + Digits.fixed(doubtBits, 2) + " bit it is expected to leave "
+        + Digits.fixed(Math.max(0.0, doubtBits - expectedDropBits), 2)
+        + "; one profile will then stand out " + settled
+        + ".";
+  }
+}

@@ -1,0 +1,43 @@
+package org.airfit.plug;
+
+import org.airfit.quantity.Length;
+import org.airfit.quantity.LengthUnit;
+
+/**
+ * One dimension of a plug as read, with what the reading may be off.
+ *
+ * @param dimension what was measured
+ * @param length what was read
+ * @param standardUncertainty one standard deviation of the reading, of instrument and user together, above 0; take it from an
+ *     {@link Instrument} or from the spread of your own repeats
+ */
+public record Reading(Dimension dimension, Length length, Length standardUncertainty) {
+
+  /**
+   * Checks that there is something read and that it is not taken as perfect.
+   *
+   * @param dimension what was measured
+   * @param length what was read
+   * @param standardUncertainty one standard deviation of the reading, of instrument and user together, above 0; take it from an {@link Instrument} or from the spread of your own repeats
+   * @throws IllegalArgumentException if the length or the uncertainty is zero
+   */
+  public Reading {
+    if (!(length.metres() > 0.0)) {
+      throw new IllegalArgumentException(dimension + " must be above 0 mm, was "
+          + length.format(LengthUnit.MILLIMETRE) + "; leave out what was not measured");
+    }
+    if (!(standardUncertainty.metres() > 0.0)) {
+      throw new IllegalArgumentException(
+          "standard uncertainty of the " + dimension + " must be above 0 mm, was "
+              + standardUncertainty.format(LengthUnit.MILLIMETRE)
+              + "; no reading is perfect, take it from an Instrument");
+    }
+  }
+
+  /** {@return the reading in words, such as "tip diameter (D_t) 18.72 mm ± 0.013 mm"} */
+  @Override
+  public String toString() {
+    return dimension + " " + length.format(LengthUnit.MILLIMETRE, 2) + " ± "
+        + standardUncertainty.format(LengthUnit.MILLIMETRE, 3);
+  }
+}
