@@ -14,6 +14,7 @@ module org.airfit.core {
   exports org.airfit.plug;
   exports org.airfit.quantity;
   exports org.airfit.safety;
+  exports org.airfit.select;
   exports org.airfit.source;
   exports org.airfit.thread;
   exports org.airfit.working;

@@ -1,0 +1,60 @@
+package org.airfit.select;
+
+import java.util.Collection;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The parts to choose from, those the customer has already among them.
+ *
+ * <p>This class is immutable and thread-safe.
+ */
+public final class Catalogue {
+
+  private final Map<String, Part> parts;
+
+  private Catalogue(Map<String, Part> parts) {
+    this.parts = Collections.unmodifiableMap(parts);
+  }
+
+  /**
+   * Obtains a catalogue.
+   *
+   * @param parts its parts
+   * @return the catalogue
+   * @throws IllegalArgumentException if two parts have one id
+   */
+  public static Catalogue of(Collection<? extends Part> parts) {
+    Map<String, Part> byId = new LinkedHashMap<>();
+    for (Part part : parts) {
+      Part twin = byId.put(part.id(), part);
+      if (twin != null) {
+        throw new IllegalArgumentException("id of a part must be unique in its catalogue, was "
+            + part.id() + " for \"" + twin.name() + "\" and \"" + part.name() + "\"");
+      }
+    }
+    return new Catalogue(byId);
+  }
+
+  /** {@return all parts in the order they were given} */
+  public List<Part> parts() {
+    return List.copyOf(parts.values());
+  }
+
+  /**
+   * Finds a part.
+   *
+   * @param id its id
+   * @return the part, empty if there is none of that id
+   */
+  public Optional<Part> part(String id) {
+    return Optional.ofNullable(parts.get(id));
+  }
+
+  <T extends Part> List<T> all(Class<T> kind) {
+    return parts.values().stream().filter(kind::isInstance).map(kind::cast).toList();
+  }
+}

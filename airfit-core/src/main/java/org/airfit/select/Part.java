@@ -1,0 +1,88 @@
+package org.airfit.select;
+
+import java.util.Set;
+import org.airfit.flow.FlowCapacity;
+import org.airfit.line.Conduit;
+import org.airfit.quantity.HoseBore;
+import org.airfit.thread.End;
+
+/** A part that a catalogue can hold. */
+public sealed interface Part {
+
+  /** {@return what it tells of itself} */
+  PartFacts facts();
+
+  /** {@return what the catalogue calls it} */
+  default String id() {
+    return facts().id();
+  }
+
+  /** {@return what people call it} */
+  default String name() {
+    return facts().name();
+  }
+
+  /**
+   * The half of a quick coupling that takes the plug.
+   *
+   * @param facts what it tells of itself
+   * @param profiles the ids of the profiles it takes; several for a universal socket
+   * @param end how it is joined to the line
+   * @param capacity what it lets through with a plug in it
+   */
+  record Socket(PartFacts facts, Set<String> profiles, End end, FlowCapacity capacity)
+      implements Part {
+    /**
+     * Checks that it takes something.
+     *
+     * @param facts what it tells of itself
+     * @param profiles the ids of the profiles it takes; several for a universal socket
+     * @param end how it is joined to the line
+     * @param capacity what it lets through with a plug in it
+     * @throws IllegalArgumentException if it takes no profile
+     */
+    public Socket {
+      profiles = Set.copyOf(profiles);
+      if (profiles.isEmpty()) {
+        throw new IllegalArgumentException(
+            "profiles of socket " + facts.id() + " must be at least one, were none");
+      }
+    }
+
+    /** {@return whether it takes plugs of several profiles} */
+    public boolean isUniversal() {
+      return profiles.size() > 1;
+    }
+  }
+
+  /**
+   * The half of a quick coupling that goes into the socket.
+   *
+   * @param facts what it tells of itself
+   * @param profile the id of its profile
+   * @param end how it is joined to hose or tool
+   */
+  record Plug(PartFacts facts, String profile, End end) implements Part {}
+
+  /**
+   * A hose with its end fittings.
+   *
+   * @param facts what it tells of itself
+   * @param bore the bore it is named by
+   * @param conduit its true bore, length and roughness, and the loss of its end fittings
+   * @param upstream how it ends towards the supply
+   * @param downstream how it ends towards the tool
+   */
+  record Hose(PartFacts facts, HoseBore bore, Conduit conduit, End upstream, End downstream)
+      implements Part {}
+
+  /**
+   * A bushing, nipple, hose tail or other piece between two ends.
+   *
+   * @param facts what it tells of itself
+   * @param one one of its ends
+   * @param other its other end
+   * @param conduit its smallest bore and its length, with the loss where the air enters and leaves it
+   */
+  record Adapter(PartFacts facts, End one, End other, Conduit conduit) implements Part {}
+}

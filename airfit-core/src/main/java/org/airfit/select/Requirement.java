@@ -1,0 +1,409 @@
+package org.airfit.select;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.airfit.air.AirState;
+import org.airfit.circuit.Run;
+import org.airfit.line.Conduit;
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.PressureUnit;
+import org.airfit.thread.End;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a job asks of the parts between a wall outlet and a tool.
+ *
+ * <p>This class is immutable and thread-safe.
+ */
+public final class Requirement {
+
+  private final Builder told;
+  private final FreeAirFlow demand;
+  private final GaugePressure least;
+  private final Run toOutlet;
+  private final End outlet;
+  private final End toolInlet;
+  private final Length reach;
+  private final GaugePressure highest;
+
+  private Requirement(Builder told) {
+    this.told = told;
+    this.demand = told.demand;
+    this.least = told.least;
+    AirState supply = required(told.supply, "supply");
+    AbsolutePressure atmosphere = required(told.atmosphere, "atmosphere");
+    this.outlet = required(told.outlet, "outlet");
+    this.toolInlet = required(told.toolInlet, "tool inlet");
+    this.reach = required(told.reach, "reach");
+    Run run = Run.from(supply, atmosphere);
+    for (Piping pipe : told.pipes) {
+      run = run.through(pipe.name(), pipe.conduit());
+    }
+    this.toOutlet = run;
+    GaugePressure gauge =
+        GaugePressure.ofPascals(supply.pressure().pascals() - atmosphere.pascals());
+    this.highest = told.highest == null ? gauge : told.highest;
+    if (highest.compareTo(gauge) < 0) {
+      throw new IllegalArgumentException(
+          "highest pressure must be at least the supply of " + bar(gauge) + ", was " + bar(highest)
+              + "; give the setting of the relief valve or the cut-out of the compressor");
+    }
+  }
+
+  private record Piping(String name, Conduit conduit) {}
+
+  private static <T> T required(@Nullable T value, String name) {
+    if (value == null) {
+      throw new IllegalArgumentException(
+          name + " of the requirement must be told, was missing; say it to the builder");
+    }
+    return value;
+  }
+
+  private static String bar(GaugePressure pressure) {
+    return pressure.format(PressureUnit.BAR);
+  }
+
+  /**
+   * Starts a requirement with what the tool takes.
+   *
+   * @param demand the air it takes
+   * @param least the lowest pressure at its inlet, while it takes that air, at which it works as it should
+   * @return a builder
+   * @throws IllegalArgumentException if {@code least} is not above 0
+   */
+  public static Builder forTool(FreeAirFlow demand, GaugePressure least) {
+    return new Builder(demand, least);
+  }
+
+  /** {@return the air the tool takes} */
+  public FreeAirFlow demand() {
+    return demand;
+  }
+
+  /** {@return the lowest pressure at the tool's inlet at which it works as it should} */
+  public GaugePressure least() {
+    return least;
+  }
+
+  /** {@return the highest pressure the tool's maker allows, if that is known} */
+  public Optional<GaugePressure> toolRating() {
+    return Optional.ofNullable(told.toolRating);
+  }
+
+  /** {@return the run from the supply through the pipes to the wall outlet; it may have no elements} */
+  public Run toOutlet() {
+    return toOutlet;
+  }
+
+  /** {@return the highest pressure that can occur; the supply's unless told} */
+  public GaugePressure highest() {
+    return highest;
+  }
+
+  /** {@return how the piping ends at the wall} */
+  public End outlet() {
+    return outlet;
+  }
+
+  /** {@return how the tool begins} */
+  public End toolInlet() {
+    return toolInlet;
+  }
+
+  /** {@return the length of hose at least} */
+  public Length reach() {
+    return reach;
+  }
+
+  /** {@return the profile the shop uses; empty if any will do} */
+  public Optional<String> profile() {
+    return Optional.ofNullable(told.profile);
+  }
+
+  /** {@return the socket on the wall that stays, if one does} */
+  public Optional<Part.Socket> wallSocket() {
+    return Optional.ofNullable(told.wallSocket);
+  }
+
+  /** {@return the plug in the tool that stays, if one does} */
+  public Optional<Part.Plug> toolPlug() {
+    return Optional.ofNullable(told.toolPlug);
+  }
+
+  /** {@return where it will be used, if that was told} */
+  public Optional<Place> place() {
+    return Optional.ofNullable(told.place);
+  }
+
+  /** {@return the kind of air in the line, if that was told} */
+  public Optional<AirKind> air() {
+    return Optional.ofNullable(told.air);
+  }
+
+  /** {@return whether couplings are dropped on concrete} */
+  public boolean isDropped() {
+    return told.dropped;
+  }
+
+  /** {@return whether the hose with its socket is dragged} */
+  public boolean isDragged() {
+    return told.dragged;
+  }
+
+  /** {@return whether couplings must let the air out before they part} */
+  public boolean isVentRequired() {
+    return told.ventRequired;
+  }
+
+  /** {@return whether the tool hammers} */
+  public boolean isImpactTool() {
+    return told.impactTool;
+  }
+
+  /** Collects a requirement. Not thread-safe. */
+  public static final class Builder {
+
+    private final FreeAirFlow demand;
+    private final GaugePressure least;
+    private final List<Piping> pipes = new ArrayList<>();
+    private @Nullable GaugePressure toolRating;
+    private @Nullable AirState supply;
+    private @Nullable AbsolutePressure atmosphere;
+    private @Nullable GaugePressure highest;
+    private @Nullable End outlet;
+    private @Nullable End toolInlet;
+    private @Nullable Length reach;
+    private @Nullable String profile;
+    private Part.@Nullable Socket wallSocket;
+    private Part.@Nullable Plug toolPlug;
+    private @Nullable Place place;
+    private @Nullable AirKind air;
+    private boolean dropped;
+    private boolean dragged;
+    private boolean ventRequired;
+    private boolean impactTool;
+
+    private Builder(FreeAirFlow demand, GaugePressure least) {
+      if (!(least.pascals() > 0.0)) {
+        throw new IllegalArgumentException(
+            "least pressure at the tool must be above 0 Pa(g), was " + least);
+      }
+      this.demand = Objects.requireNonNull(demand);
+      this.least = least;
+    }
+
+    /**
+     * Tells the highest pressure the tool's maker allows.
+     *
+     * @param rating that pressure
+     * @return this builder
+     */
+    public Builder toolRating(GaugePressure rating) {
+      toolRating = rating;
+      return this;
+    }
+
+    /**
+     * Tells how the tool begins.
+     *
+     * @param end such as 1/4 NPT female
+     * @return this builder
+     */
+    public Builder toolInlet(End end) {
+      toolInlet = end;
+      return this;
+    }
+
+    /**
+     * Tells the air at the supply and the pressure gauges read against.
+     *
+     * @param air the air behind the regulator, or in the main
+     * @param around the atmosphere
+     * @return this builder
+     */
+    public Builder supply(AirState air, AbsolutePressure around) {
+      supply = air;
+      atmosphere = around;
+      return this;
+    }
+
+    /**
+     * Tells the highest pressure that can occur, by which parts are rated.
+     *
+     * @param pressure the setting of the relief valve or the cut-out of the compressor
+     * @return this builder
+     */
+    public Builder highest(GaugePressure pressure) {
+      highest = pressure;
+      return this;
+    }
+
+    /**
+     * Adds a pipe between supply and wall outlet, the one nearest to the supply first.
+     *
+     * @param name what to call it
+     * @param conduit the pipe
+     * @return this builder
+     */
+    public Builder pipe(String name, Conduit conduit) {
+      pipes.add(new Piping(name, conduit));
+      return this;
+    }
+
+    /**
+     * Tells how the piping ends at the wall.
+     *
+     * @param end such as 1/2 NPT female
+     * @return this builder
+     */
+    public Builder outlet(End end) {
+      outlet = end;
+      return this;
+    }
+
+    /**
+     * Tells how much hose is needed.
+     *
+     * @param least the length at least
+     * @return this builder
+     */
+    public Builder reach(Length least) {
+      reach = least;
+      return this;
+    }
+
+    /**
+     * Tells the profile the shop uses.
+     *
+     * @param id its id
+     * @return this builder
+     */
+    public Builder profile(String id) {
+      profile = id;
+      return this;
+    }
+
+    /**
+     * Tells that the socket on the wall stays.
+     *
+     * @param socket that socket
+     * @return this builder
+     */
+    public Builder wallSocket(Part.Socket socket) {
+      wallSocket = socket;
+      return this;
+    }
+
+    /**
+     * Tells that the plug in the tool stays.
+     *
+     * @param plug that plug
+     * @return this builder
+     */
+    public Builder toolPlug(Part.Plug plug) {
+      toolPlug = plug;
+      return this;
+    }
+
+    /**
+     * Tells where it will be used.
+     *
+     * @param where the place
+     * @return this builder
+     */
+    public Builder place(Place where) {
+      place = where;
+      return this;
+    }
+
+    /**
+     * Tells the kind of air in the line.
+     *
+     * @param kind dry or lubricated
+     * @return this builder
+     */
+    public Builder air(AirKind kind) {
+      air = kind;
+      return this;
+    }
+
+    /**
+     * Tells that couplings are dropped on concrete.
+     *
+     * @return this builder
+     */
+    public Builder dropped() {
+      dropped = true;
+      return this;
+    }
+
+    /**
+     * Tells that the hose with its socket is dragged over floor and edges.
+     *
+     * @return this builder
+     */
+    public Builder dragged() {
+      dragged = true;
+      return this;
+    }
+
+    /**
+     * Tells that couplings must let the air out before they part.
+     *
+     * @return this builder
+     */
+    public Builder ventRequired() {
+      ventRequired = true;
+      return this;
+    }
+
+    /**
+     * Tells that the tool hammers.
+     *
+     * @return this builder
+     */
+    public Builder impactTool() {
+      impactTool = true;
+      return this;
+    }
+
+    /**
+     * Obtains the requirement.
+     *
+     * @return the requirement
+     * @throws IllegalArgumentException if supply, outlet, tool inlet or reach was not told, or the highest pressure is below the supply
+     */
+    public Requirement build() {
+      return new Requirement(copy());
+    }
+
+    /** A requirement keeps its own copy, so that a builder may go on. */
+    private Builder copy() {
+      Builder copy = new Builder(demand, least);
+      copy.pipes.addAll(pipes);
+      copy.toolRating = toolRating;
+      copy.supply = supply;
+      copy.atmosphere = atmosphere;
+      copy.highest = highest;
+      copy.outlet = outlet;
+      copy.toolInlet = toolInlet;
+      copy.reach = reach;
+      copy.profile = profile;
+      copy.wallSocket = wallSocket;
+      copy.toolPlug = toolPlug;
+      copy.place = place;
+      copy.air = air;
+      copy.dropped = dropped;
+      copy.dragged = dragged;
+      copy.ventRequired = ventRequired;
+      copy.impactTool = impactTool;
+      return copy;
+    }
+  }
+}

@@ -1,0 +1,288 @@
+package org.airfit.select;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.LengthUnit;
+import org.airfit.quantity.PressureUnit;
+import org.airfit.quantity.VolumeFlowUnit;
+import org.airfit.select.Finding.Verdict;
+import org.airfit.source.Source;
+
+/** The rules a proposal is judged by, each with what it rests on. */
+public enum Rule {
+  /** Plug and socket are of one profile. */
+  PROFILE_MATES(
+      "Profiles mate",
+      Source.commonPractice(
+          "a socket takes the plugs of the profiles it is made for, and no others"),
+      Rule::profile),
+
+  /** Threads and barbs go together, directly or through adapters. */
+  ENDS_MATE(
+      "Ends mate",
+      Source.standard("ASME B1.20.1, ISO 7-1 and ISO 228-1, pair by pair as the joints say"),
+      Rule::ends),
+
+  /** No part sees more than its maker allows. */
+  PARTS_RATED(
+      "Parts are rated",
+      Source.handbook("29 CFR 1926.302(b)(5): not above the maker's safe operating pressure"),
+      Rule::rated),
+
+  /** The tool sees no more than its maker allows, when it takes no air. */
+  TOOL_RATED(
+      "Tool is not over-pressured",
+      Source.commonPractice("at rest the whole supply pressure stands at the tool"),
+      Rule::toolRated),
+
+  /** The tool has its air at its pressure. */
+  AIR_AT_TOOL(
+      "Air at the tool", Source.derived("the run from the supply, element by element"), Rule::air),
+
+  /** The hose is long enough. */
+  HOSE_REACHES("Hose reaches", Source.commonPractice("the hose reaches the work"), Rule::reach),
+
+  /** The couplings stand the place and the knocks. */
+  MATERIAL_SUITS(
+      "Material suits the place",
+      Source.commonPractice(
+          "hardened steel where couplings are dropped on concrete, brass or stainless where rust matters, brass where sparks could ignite"),
+      Rule::material),
+
+  /** A dragged socket does not open on an edge. */
+  SLEEVE_GUARDED(
+      "Sleeve is guarded",
+      Source.commonPractice("a guarded sleeve where the hose is dragged"),
+      Rule::sleeve),
+
+  /** Where asked for, couplings let the air out before they part. */
+  VENTED(
+      "Couplings are vented",
+      Source.standard("ISO 4414:1998 clause 9.6, quick-action couplings"),
+      Rule::vented),
+
+  /** Dry and lubricated air stay apart. */
+  AIR_KEPT_APART(
+      "Dry and lubricated air stay apart",
+      Source.commonPractice("hoses and couplings of lubricated lines are not used on dry ones"),
+      Rule::airKept);
+
+  /** A verdict with its reason, before the rule's name is put on it. */
+  private record Saying(Verdict verdict, String reason) {}
+
+  private final String title;
+  private final Source source;
+  private final Function<Proposal, Saying> judging;
+
+  Rule(String title, Source source, Function<Proposal, Saying> judging) {
+    this.title = title;
+    this.source = source;
+    this.judging = judging;
+  }
+
+  /** {@return what the rule asks, in a few words} */
+  public String title() {
+    return title;
+  }
+
+  /** {@return what the rule rests on} */
+  public Source source() {
+    return source;
+  }
+
+  /** Judges a proposal. */
+  Finding judge(Proposal proposal) {
+    Saying saying = judging.apply(proposal);
+    return new Finding(this, saying.verdict(), saying.reason(), source);
+  }
+
+  private static Saying met(String reason) {
+    return new Saying(Verdict.MET, reason);
+  }
+
+  private static Saying unmet(String reason) {
+    return new Saying(Verdict.UNMET, reason);
+  }
+
+  private static Saying open(String reason) {
+    return new Saying(Verdict.OPEN, reason);
+  }
+
+  private static Saying notConcerned(String reason) {
+    return new Saying(Verdict.NOT_CONCERNED, reason);
+  }
+
+  private static String bar(GaugePressure pressure) {
+    return pressure.format(PressureUnit.BAR, 2);
+  }
+
+  private static String names(List<? extends Part> parts) {
+    return parts.stream().map(Part::name).distinct().collect(Collectors.joining(", "));
+  }
+
+  private static Saying profile(Proposal p) {
+    List<String> strangers = new ArrayList<>();
+    Optional<String> wanted = p.requirement().profile();
+    pair(p.wallSocket(), p.hosePlug(), wanted, strangers);
+    pair(p.toolSocket(), p.toolPlug(), wanted, strangers);
+    return strangers.isEmpty()
+        ? met("Both couplings are of profile "
+            + String.join(" and ", Set.of(p.hosePlug().profile(), p.toolPlug().profile())) + ".")
+        : unmet(String.join(" ", strangers));
+  }
+
+  private static void pair(
+      Part.Socket socket, Part.Plug plug, Optional<String> wanted, List<String> strangers) {
+    if (!socket.profiles().contains(plug.profile())) {
+      strangers.add(socket.name() + " does not take profile " + plug.profile() + ".");
+    }
+    if (wanted.isPresent() && !wanted.get().equals(plug.profile())) {
+      strangers.add(plug.name() + " is of profile " + plug.profile() + ", the shop uses "
+          + wanted.get() + ".");
+    }
+  }
+
+  private static Saying ends(Proposal p) {
+    String joints = p.joints().stream().map(Joint::inWords).collect(Collectors.joining("; ")) + ".";
+    return p.joints().stream().allMatch(Joint::isSound) ? met(joints) : unmet(joints);
+  }
+
+  private static Saying rated(Proposal p) {
+    GaugePressure highest = p.requirement().highest();
+    List<Part> weak = p.parts().stream()
+        .filter(part -> part.facts().rating().map(r -> r.compareTo(highest) < 0).orElse(false))
+        .toList();
+    if (!weak.isEmpty()) {
+      return unmet("Up to " + bar(highest) + " can occur; too weak: " + names(weak) + ".");
+    }
+    List<Part> unmarked =
+        p.parts().stream().filter(part -> part.facts().rating().isEmpty()).toList();
+    List<Part> bought =
+        unmarked.stream().filter(part -> !part.facts().isAlreadyThere()).toList();
+    if (!bought.isEmpty()) {
+      return unmet("No rating is known of " + names(bought) + "; ask the maker before selling it.");
+    }
+    if (!unmarked.isEmpty()) {
+      return open("No rating is known of " + names(unmarked)
+          + ", there already: find the marking, ask the maker, or replace it.");
+    }
+    GaugePressure lowest = p.lowestRating().orElseThrow();
+    return met("Weakest part " + bar(lowest) + ", up to " + bar(highest) + " can occur.");
+  }
+
+  private static Saying toolRated(Proposal p) {
+    Requirement job = p.requirement();
+    GaugePressure atRest =
+        GaugePressure.ofPascals(job.toOutlet().supply().pressure().pascals()
+            - job.toOutlet().atmosphere().pascals());
+    return job.toolRating()
+        .map(rating -> atRest.compareTo(rating) <= 0
+            ? met("At rest " + bar(atRest) + " stands at the tool, its maker allows " + bar(rating)
+                + ".")
+            : unmet("At rest " + bar(atRest) + " stands at the tool, its maker allows "
+                + bar(rating) + ": regulate the supply down, no part cures that."))
+        .orElseGet(() -> open("Ask for the highest pressure the tool's maker allows; at rest "
+            + bar(atRest) + " stands at it."));
+  }
+
+  private static Saying air(Proposal p) {
+    Requirement job = p.requirement();
+    String wanted =
+        bar(job.least()) + " at " + job.demand().format(VolumeFlowUnit.LITRE_PER_SECOND);
+    return p.result()
+        .fold(
+            delivered -> delivered.atToolGauge().compareTo(job.least()) >= 0
+                ? met("The tool has " + bar(delivered.atToolGauge()) + ", it needs " + wanted + ".")
+                : unmet("The tool has only " + bar(delivered.atToolGauge()) + ", it needs " + wanted
+                    + "; " + delivered.bottleneck().name() + " takes most."),
+            starved -> unmet("The tool starves: " + starved.element()
+                + " chokes before it lets the air through, it needs " + wanted + "."));
+  }
+
+  private static Saying reach(Proposal p) {
+    String compared = p.hose().conduit().length().format(LengthUnit.METRE) + " of hose, "
+        + p.requirement().reach().format(LengthUnit.METRE) + " needed.";
+    return p.hose().conduit().length().compareTo(p.requirement().reach()) >= 0
+        ? met(compared)
+        : unmet(compared);
+  }
+
+  private static Saying material(Proposal p) {
+    Requirement job = p.requirement();
+    Set<Material> good = suited(job);
+    if (good.isEmpty()) {
+      return unmet("Dropped on concrete asks for hardened steel, a sparking hazard for brass: "
+          + "one of the two must give.");
+    }
+    if (good.size() == Material.values().length) {
+      return job.place().isEmpty()
+          ? open("Ask where it will be used, and whether couplings are dropped on concrete.")
+          : notConcerned("Any material will do " + job.place().get() + ".");
+    }
+    String wanted =
+        good.stream().map(Material::toString).sorted().collect(Collectors.joining(" or "));
+    List<Part> wrong = p.boughtCouplings().stream()
+        .filter(part -> part.facts().material().map(m -> !good.contains(m)).orElse(true))
+        .toList();
+    return wrong.isEmpty()
+        ? met("The new couplings are of " + wanted + ".")
+        : unmet("Wanted is " + wanted + "; not of it, or not known: " + names(wrong) + ".");
+  }
+
+  private static Set<Material> suited(Requirement job) {
+    Set<Material> good = EnumSet.allOf(Material.class);
+    if (job.isDropped()) {
+      good.retainAll(Set.of(Material.HARDENED_STEEL, Material.STAINLESS_STEEL));
+    }
+    Place place = job.place().orElse(Place.INDOORS);
+    if (place == Place.OUTDOORS || place == Place.WASH_DOWN) {
+      good.retainAll(Set.of(Material.STAINLESS_STEEL, Material.BRASS));
+    } else if (place == Place.SPARKING_HAZARD) {
+      good.retainAll(Set.of(Material.BRASS));
+    }
+    return good;
+  }
+
+  private static Saying sleeve(Proposal p) {
+    if (!p.requirement().isDragged()) {
+      return notConcerned("The hose is not dragged, as told.");
+    }
+    Part.Socket socket = p.toolSocket();
+    return socket.facts().isSleeveGuarded()
+        ? met(socket.name() + " has a guarded sleeve.")
+        : unmet(socket.name() + " has an open sleeve that an edge can pull back.");
+  }
+
+  private static Saying vented(Proposal p) {
+    if (!p.requirement().isVentRequired()) {
+      return notConcerned(
+          "Vented couplings were not asked for; shut off and let the air out before parting one.");
+    }
+    List<Part.Socket> closed = List.of(p.wallSocket(), p.toolSocket()).stream()
+        .filter(socket -> !socket.facts().isVented())
+        .toList();
+    return closed.isEmpty()
+        ? met("Both sockets let the air out before they part.")
+        : unmet("Not vented: " + names(closed) + ".");
+  }
+
+  private static Saying airKept(Proposal p) {
+    Optional<AirKind> kind = p.requirement().air();
+    if (kind.isEmpty()) {
+      return open("Ask whether the line has a lubricator.");
+    }
+    List<Part> other = p.parts().stream()
+        .filter(part -> part.facts().air().map(a -> a != kind.get()).orElse(false))
+        .toList();
+    return other.isEmpty()
+        ? met("No part is kept for other than " + kind.get()
+            + " air; mark the new ones as your shop does.")
+        : unmet("The line is " + kind.get() + ", kept for the other kind: " + names(other) + ".");
+  }
+}
