@@ -3,6 +3,7 @@ package org.airfit.circuit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoublePredicate;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.line.Conduit;
@@ -129,12 +130,13 @@ public final class Run {
     AirState air = supply;
     for (Element element : elements) {
       Element.Outcome outcome = element.solve(demand, air);
-      if (!outcome.passes()) {
+      boolean reaches = outcome.passes() && outcome.outlet().pressure().compareTo(atmosphere) >= 0;
+      if (!reaches) {
         return new RunResult.Starved(
             demand,
             element.name(),
             air.pressure(),
-            outcome.largest(),
+            largestToAtmosphere(element, air, outcome.passes() ? demand : outcome.largest()),
             shares(demand, outcomes, air.pressure(), false),
             outcome.working(),
             List.of(SUPPLY));
@@ -149,6 +151,33 @@ public final class Run {
         air.pressure().above(atmosphere),
         shares(demand, outcomes, air.pressure(), true),
         List.of(SUPPLY));
+  }
+
+  /** What an element lets through into the open; a flow that would need less than the atmosphere behind it does not pass. */
+  private MassFlow largestToAtmosphere(Element element, AirState inlet, MassFlow tooMuch) {
+    double open = atmosphere.pascals();
+    if (element.outletPascals(tooMuch, inlet) >= open) {
+      return tooMuch;
+    }
+    return MassFlow.ofKilogramsPerSecond(largest(
+        0.0,
+        tooMuch.kilogramsPerSecond(),
+        flow -> element.outletPascals(MassFlow.ofKilogramsPerSecond(flow), inlet) >= open));
+  }
+
+  /** The largest flow [kg/s] that still passes, where {@code low} does and {@code high} does not. */
+  private static double largest(double low, double high, DoublePredicate passes) {
+    double best = low;
+    double worst = high;
+    for (int i = 0; i < 100 && worst - best > 1.0e-13 * worst; i++) {
+      double middle = 0.5 * (best + worst);
+      if (passes.test(middle)) {
+        best = middle;
+      } else {
+        worst = middle;
+      }
+    }
+    return best;
   }
 
   private List<Share> shares(
@@ -208,20 +237,14 @@ public final class Run {
     if (supply.pressure().pascals() < wanted) {
       return Optional.empty();
     }
+    DoublePredicate arrives =
+        flow -> pascalsAtTool(MassFlow.ofKilogramsPerSecond(flow), -1) >= wanted;
     double low = 0.0;
     double high = 1.0e-3;
-    while (pascalsAtTool(MassFlow.ofKilogramsPerSecond(high), -1) >= wanted && high < 1.0e6) {
+    while (arrives.test(high) && high < 1.0e6) {
       low = high;
       high *= 2.0;
     }
-    for (int i = 0; i < 100 && high - low > 1.0e-13 * high; i++) {
-      double middle = 0.5 * (low + high);
-      if (pascalsAtTool(MassFlow.ofKilogramsPerSecond(middle), -1) >= wanted) {
-        low = middle;
-      } else {
-        high = middle;
-      }
-    }
-    return Optional.of(MassFlow.ofKilogramsPerSecond(low));
+    return Optional.of(MassFlow.ofKilogramsPerSecond(largest(low, high, arrives)));
   }
 }

@@ -11,7 +11,7 @@ import org.airfit.quantity.PressureUnit;
 import org.airfit.safety.Caution;
 import org.airfit.working.Working;
 
-/** What becomes of a flow on its way to the tool: it is delivered at a pressure, or an element chokes. */
+/** What becomes of a flow on its way to the tool: it is delivered at a pressure, or an element stops it. */
 public sealed interface RunResult {
 
   /**
@@ -81,12 +81,12 @@ public sealed interface RunResult {
   }
 
   /**
-   * An element chokes: the flow cannot pass, whatever the tool does.
+   * The flow can't pass, whatever the tool does: an element chokes, or would need less than the atmosphere behind it.
    *
    * @param massFlow the flow asked for
-   * @param element the element that chokes
+   * @param element the element that stops it
    * @param inlet the pressure in front of it
-   * @param largest the largest flow it lets through at that pressure
+   * @param largest the largest flow it lets through from that pressure into the open
    * @param before what the elements before it take; their gain is told as 0
    * @param working how that was found
    * @param cautions the warnings that go with it

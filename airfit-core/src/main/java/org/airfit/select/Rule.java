@@ -132,8 +132,8 @@ public enum Rule {
     pair(p.wallSocket(), p.hosePlug(), wanted, strangers);
     pair(p.toolSocket(), p.toolPlug(), wanted, strangers);
     return strangers.isEmpty()
-        ? met("Both couplings are of profile "
-            + String.join(" and ", Set.of(p.hosePlug().profile(), p.toolPlug().profile())) + ".")
+        ? met("At the wall profile " + p.hosePlug().profile() + ", at the tool profile "
+            + p.toolPlug().profile() + ".")
         : unmet(String.join(" ", strangers));
   }
 
@@ -202,7 +202,7 @@ public enum Rule {
                 : unmet("The tool has only " + bar(delivered.atToolGauge()) + ", it needs " + wanted
                     + "; " + delivered.bottleneck().name() + " takes most."),
             starved -> unmet("The tool starves: " + starved.element()
-                + " chokes before it lets the air through, it needs " + wanted + "."));
+                + " does not let the air through, it needs " + wanted + "."));
   }
 
   private static Saying reach(Proposal p) {

@@ -1,14 +1,85 @@
 package org.airfit.examples.jobsheet;
 
-/** Prints a job sheet. */
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+
+/** Reads a job file, prints the job sheet, and writes it as a page beside where it was called. */
 public final class Main {
+
+  private static final int WRONG_INPUT = 2;
+
+  private static final String USAGE =
+      "give a job file, and where the page should go if not beside you: JOB.json [PAGE.html]";
 
   private Main() {}
 
   /**
-   * Runs the program.
+   * Runs the program; exit code 0 if a sheet was made, 2 if a file could not be used.
    *
-   * @param args a job file
+   * @param args the job file, and the page to write (by default the job file's name with .html, in the current folder)
    */
-  public static void main(String[] args) {}
+  public static void main(String[] args) {
+    // the same signs on every terminal, whatever its locale says
+    PrintStream out =
+        new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
+    PrintStream err =
+        new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
+    System.exit(run(args, out, err));
+  }
+
+  static int run(String[] args, PrintStream out, PrintStream err) {
+    if (args.length < 1 || args.length > 2) {
+      err.println(USAGE);
+      return WRONG_INPUT;
+    }
+    try {
+      Path job = path(args[0]);
+      Path page = args.length == 2 ? path(args[1]) : pageOf(job);
+      JobSheet sheet = JobSheet.of(JobFile.read(job));
+      String text = TextSheet.of(sheet);
+      write(page, PageSheet.of(sheet));
+      out.print(text);
+      out.println("The same for the printer: " + page);
+      return 0;
+    } catch (WrongFileException e) {
+      err.println(e.getMessage());
+      return WRONG_INPUT;
+    }
+  }
+
+  private static Path path(String text) throws WrongFileException {
+    try {
+      return Path.of(text);
+    } catch (InvalidPathException e) {
+      throw new WrongFileException(text, "", "is no path; " + USAGE);
+    }
+  }
+
+  private static Path pageOf(Path job) {
+    return Path.of(String.valueOf(job.getFileName()).replaceFirst("(\\.json)?$", "") + ".html");
+  }
+
+  /** Whole or not at all: written beside its place first, then moved there. */
+  private static void write(Path page, String html) throws WrongFileException {
+    Path folder = page.toAbsolutePath().getParent();
+    try {
+      Path draft = Files.createTempFile(folder, "page", ".part");
+      try {
+        Files.writeString(draft, html);
+        Files.move(draft, page, StandardCopyOption.REPLACE_EXISTING);
+      } finally {
+        Files.deleteIfExists(draft);
+      }
+    } catch (IOException e) {
+      throw new WrongFileException(
+          page.toString(), "", "can't be written; give a file in a folder that is there and yours");
+    }
+  }
 }

@@ -1,0 +1,251 @@
+package org.airfit.examples.jobsheet;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.airfit.flow.FlowCapacity;
+import org.airfit.line.Conduit;
+import org.airfit.plug.Dimension;
+import org.airfit.plug.PartSpread;
+import org.airfit.plug.PlugProfile;
+import org.airfit.plug.Provenance;
+import org.airfit.plug.ReferenceSet;
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.HoseBore;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.PressureDrop;
+import org.airfit.quantity.SonicConductance;
+import org.airfit.quantity.Temperature;
+import org.airfit.select.AirKind;
+import org.airfit.select.Catalogue;
+import org.airfit.select.Material;
+import org.airfit.select.Part;
+import org.airfit.select.PartFacts;
+import org.airfit.source.Basis;
+import org.airfit.source.Source;
+import org.airfit.thread.End;
+
+/** Reads a catalogue: the plug profiles a shop knows and the parts it can offer. */
+record CatalogueFile(String name, ReferenceSet profiles, Catalogue parts) {
+
+  private static final String A_LENGTH = "a length such as \"12.7 mm\" or \"1/2 in\"";
+  private static final String AN_END =
+      "a text such as \"3/8 NPT male\", \"G 1/2 female\" or \"3/8 in barb\"";
+
+  static CatalogueFile read(Path path) throws WrongFileException {
+    Field root = Field.ofFile(path);
+    String name = root.field("catalogue", "the name of the catalogue").text();
+    List<PlugProfile> profiles = new ArrayList<>();
+    for (Field item : root.field("profiles", "a list of plug profiles").items()) {
+      profiles.add(profile(item));
+    }
+    ReferenceSet set = root.build(() -> ReferenceSet.of(name, profiles));
+    List<Part> parts = new ArrayList<>();
+    for (Field item : root.field("parts", "a list of parts").items()) {
+      parts.add(part(item, set));
+    }
+    root.requireNothingElse();
+    return new CatalogueFile(name, set, root.build(() -> Catalogue.of(parts)));
+  }
+
+  private static PlugProfile profile(Field item) throws WrongFileException {
+    String id = item.field("id", "a short name, unique in the catalogue").text();
+    PlugProfile.Builder builder = item.build(() -> PlugProfile.builder(id));
+    builder.displayName(item.field("name", "the name for people").text());
+    Optional<Field> letters = item.find("letters");
+    if (letters.isPresent()) {
+      for (Field letter : letters.get().items()) {
+        String word = letter.text();
+        builder.aliases(word);
+      }
+    }
+    source(item, builder);
+    Field sizes = item.field("dimensions", "an object with a field for each dimension");
+    for (String label : sizes.names()) {
+      Dimension dimension = dimension(sizes, label);
+      builder.dimension(dimension, spread(sizes.field(label, "a spread")));
+    }
+    item.requireNothingElse();
+    return item.build(builder::build);
+  }
+
+  private static void source(Field item, PlugProfile.Builder builder) throws WrongFileException {
+    Field kind = item.field("from", "standard, measured, unverified or invented");
+    String place = item.field("source", "where the sizes come from, in words").text();
+    switch (kind.oneOf(List.of("standard", "measured", "unverified", "invented"), word -> word)) {
+      case "standard" -> builder.from(Provenance.standardEntered(), Source.standard(place));
+      case "measured" -> {
+        int pieces = item.field("pieces", "how many known plugs were measured").wholeNumber();
+        builder.from(item.build(() -> Provenance.userMeasured(pieces)), Source.measured(place));
+      }
+      case "unverified" ->
+        builder.from(Provenance.nominalUnverified(), new Source(Basis.FROM_MEMORY, place));
+      default -> builder.from(Provenance.synthetic(), Source.demo(place));
+    }
+  }
+
+  /** Finds a dimension by its words, such as "tip diameter". */
+  static Dimension dimension(Field owner, String label) throws WrongFileException {
+    for (Dimension dimension : Dimension.values()) {
+      if (dimension.label().equalsIgnoreCase(label.strip())) {
+        return dimension;
+      }
+    }
+    List<String> labels =
+        List.of(Dimension.values()).stream().map(Dimension::label).toList();
+    throw owner.wrong(
+        "\"" + label + "\" is no dimension of a plug; accepted: " + String.join(", ", labels));
+  }
+
+  private static PartSpread spread(Field field) throws WrongFileException {
+    Optional<Field> nominal = field.find("nominal");
+    Optional<Field> low = field.find("low");
+    Optional<Field> readings = field.find("readings");
+    PartSpread spread;
+    if (nominal.isPresent()) {
+      Length middle = nominal.get().as(Length::parse);
+      Length deviation = field
+          .field("deviation", "the standard deviation from plug to plug, such as \"0.03 mm\"")
+          .as(Length::parse);
+      spread = field.build(() -> PartSpread.normal(middle, deviation));
+    } else if (low.isPresent()) {
+      Length least = low.get().as(Length::parse);
+      Length most = field.field("high", A_LENGTH).as(Length::parse);
+      spread = field.build(() -> PartSpread.limits(least, most));
+    } else if (readings.isPresent()) {
+      List<Length> lengths = new ArrayList<>();
+      for (Field reading : readings.get().items()) {
+        lengths.add(reading.as(Length::parse));
+      }
+      spread = field.build(() -> PartSpread.measured(lengths));
+    } else {
+      throw field.wrong(
+          "holds no size; accepted: nominal and deviation, low and high, or readings");
+    }
+    field.requireNothingElse();
+    return spread;
+  }
+
+  private static Part part(Field item, ReferenceSet set) throws WrongFileException {
+    Field kind = item.field("kind", "socket, plug, hose or adapter");
+    PartFacts facts = facts(item);
+    Part part = switch (kind.oneOf(List.of("socket", "plug", "hose", "adapter"), word -> word)) {
+      case "socket" -> socket(item, facts, set);
+      case "plug" ->
+        new Part.Plug(
+            facts, profileId(item.field("profile", "the id of a profile"), set), end(item, "end"));
+      case "hose" -> hose(item, facts);
+      default -> new Part.Adapter(facts, end(item, "end"), end(item, "otherEnd"), conduit(item));
+    };
+    item.requireNothingElse();
+    return part;
+  }
+
+  private static Part socket(Field item, PartFacts facts, ReferenceSet set)
+      throws WrongFileException {
+    Set<String> takes = new LinkedHashSet<>();
+    for (Field profile : item.field("takes", "a list of ids of profiles").items()) {
+      takes.add(profileId(profile, set));
+    }
+    End end = end(item, "end");
+    FlowCapacity capacity =
+        capacity(item.field("capacity", "an object with conductance or with a rated flow"));
+    return item.build(() -> new Part.Socket(facts, takes, end, capacity));
+  }
+
+  private static Part hose(Field item, PartFacts facts) throws WrongFileException {
+    HoseBore named =
+        item.field("hose", "the bore it is named by, such as \"3/8 in\"").as(HoseBore::parse);
+    return new Part.Hose(facts, named, conduit(item), end(item, "end"), end(item, "otherEnd"));
+  }
+
+  private static String profileId(Field field, ReferenceSet set) throws WrongFileException {
+    String id = field.text();
+    if (set.profile(id).isEmpty()) {
+      throw field.wrong("\"" + id + "\" is no profile of this catalogue; accepted: "
+          + String.join(", ", set.profiles().stream().map(PlugProfile::id).toList()));
+    }
+    return id;
+  }
+
+  private static End end(Field item, String field) throws WrongFileException {
+    return item.field(field, AN_END).as(End::parse);
+  }
+
+  private static PartFacts facts(Field item) throws WrongFileException {
+    String id = item.field("id", "what the catalogue calls the part").text();
+    String name = item.field("name", "what people call the part").text();
+    PartFacts facts = item.build(() -> PartFacts.of(id, name));
+    Optional<Field> rated = item.find("rated");
+    if (rated.isPresent()) {
+      PartFacts soFar = facts;
+      GaugePressure rating = rated.get().as(GaugePressure::parse);
+      facts = rated.get().build(() -> soFar.withRating(rating));
+    }
+    Optional<Field> material = item.find("material");
+    if (material.isPresent()) {
+      facts =
+          facts.withMaterial(material.get().oneOf(List.of(Material.values()), Material::toString));
+    }
+    Optional<Field> air = item.find("keptFor");
+    if (air.isPresent()) {
+      facts = facts.withAir(air.get().oneOf(List.of(AirKind.values()), AirKind::toString));
+    }
+    facts = flag(item, "sleeveGuarded") ? facts.withSleeveGuarded() : facts;
+    facts = flag(item, "vented") ? facts.withVent() : facts;
+    return flag(item, "alreadyThere") ? facts.alreadyThere() : facts;
+  }
+
+  /** A field that is true or false, and false where it is missing. */
+  static boolean flag(Field item, String field) throws WrongFileException {
+    Optional<Field> found = item.find(field);
+    return found.isPresent() && found.get().yes();
+  }
+
+  /** The bore, length, roughness and fittings of a line. */
+  static Conduit conduit(Field item) throws WrongFileException {
+    Length bore = item.field("bore", A_LENGTH).as(Length::parse);
+    Length length =
+        item.field("length", "a length such as \"10 m\" or \"25 ft\"").as(Length::parse);
+    Length roughness = item.field(
+            "roughness", "the roughness of the wall, such as \"0.045 mm\" for new steel pipe")
+        .as(Length::parse);
+    Optional<Field> fittings = item.find("fittings");
+    double k = fittings.isPresent() ? fittings.get().number() : 0.0;
+    return item.build(() -> Conduit.of(bore, length, roughness).withFittings(k));
+  }
+
+  /** A flow capacity, by its conductance or by a rating with its conditions. */
+  static FlowCapacity capacity(Field field) throws WrongFileException {
+    double b = field
+        .field("criticalPressureRatio", "b of ISO 6358, a number such as 0.3")
+        .number();
+    Optional<Field> conductance = field.find("conductance");
+    FlowCapacity capacity;
+    if (conductance.isPresent()) {
+      SonicConductance c = conductance.get().as(SonicConductance::parse);
+      capacity = field.build(() -> FlowCapacity.of(c, b));
+    } else {
+      FreeAirFlow rated = field
+          .field("flow", "a free-air flow such as \"34 scfm\"; or give the conductance instead")
+          .as(FreeAirFlow::parse);
+      AbsolutePressure inlet = field
+          .field("inlet", "the absolute pressure in front of the part, such as \"7.2 bar(a)\"")
+          .as(AbsolutePressure::parse);
+      PressureDrop drop = field
+          .field("drop", "the drop across the part, such as \"5 psi\"")
+          .as(PressureDrop::parse);
+      Temperature temperature = field
+          .field("temperature", "the temperature of the rating, such as \"20 °C\"")
+          .as(Temperature::parse);
+      capacity = field.build(() -> FlowCapacity.ofRatedFlow(rated, inlet, drop, temperature, b));
+    }
+    field.requireNothingElse();
+    return capacity;
+  }
+}

@@ -1,0 +1,112 @@
+package org.airfit.examples.jobsheet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.airfit.circuit.Run;
+import org.airfit.circuit.RunResult;
+import org.airfit.plug.Identification;
+import org.airfit.plug.Verdict;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.PressureDrop;
+import org.airfit.quantity.PressureUnit;
+import org.airfit.quantity.ReferenceState;
+import org.airfit.quantity.VolumeFlowUnit;
+import org.airfit.safety.Caution;
+import org.airfit.select.Proposal;
+import org.airfit.select.Selection;
+
+/** What text and page say alike. */
+final class InWords {
+
+  private InWords() {}
+
+  /** In bar and in psi, because a counter has customers of both kinds. */
+  static String pressure(GaugePressure pressure) {
+    return pressure.format(PressureUnit.BAR, 2) + " (" + pressure.format(PressureUnit.PSI, 1) + ")";
+  }
+
+  static String drop(PressureDrop drop) {
+    return drop.format(PressureUnit.BAR, 2) + " (" + drop.format(PressureUnit.PSI, 1) + ")";
+  }
+
+  static String flow(FreeAirFlow flow) {
+    FreeAirFlow anr = flow.at(ReferenceState.ANR);
+    return anr.format(VolumeFlowUnit.LITRE_PER_SECOND, 1) + " = "
+        + flow.at(ReferenceState.SCFM_60F).format(VolumeFlowUnit.CUBIC_FOOT_PER_MINUTE, 1);
+  }
+
+  /** Never 0 % or 100 %: nothing is certain. */
+  static String percent(double probability) {
+    if (probability < 0.001) {
+      return "< 0.1 %";
+    }
+    return probability > 0.999
+        ? "> 99.9 %"
+        : String.format(Locale.ROOT, "%.1f %%", 100.0 * probability);
+  }
+
+  static String share(double fraction) {
+    return Math.round(100.0 * fraction) + " %";
+  }
+
+  /** What arrives, against what is needed, in a sentence. */
+  static String arrives(RunResult result, GaugePressure least) {
+    return result.fold(
+        delivered -> "At the tool " + pressure(delivered.atToolGauge()) + ", needed "
+            + pressure(least) + ": "
+            + (delivered.atToolGauge().compareTo(least) >= 0 ? "enough." : "too little."),
+        starved -> "The tool starves: " + starved.element()
+            + " does not let that air through. With the outlet wide open it" + " passes "
+            + flow(FreeAirFlow.from(starved.largest(), ReferenceState.ANR)) + ".");
+  }
+
+  /** What the run carries at the pressure the tool needs, against what the tool takes. */
+  static String carries(JobSheet sheet, Run run) {
+    String takes =
+        sheet.job().toolName() + " takes " + flow(sheet.requirement().demand()) + " of free air. ";
+    String least = pressure(sheet.requirement().least());
+    return run.largestFlow(sheet.requirement().least())
+        .map(most -> takes + "At " + least + " this run carries up to "
+            + flow(FreeAirFlow.from(most, ReferenceState.ANR)) + ".")
+        .orElse(takes + "The supply itself stands below the " + least + " the tool needs.");
+  }
+
+  /** Whether the next reading is worth telling, though the answer stands already. */
+  static boolean leavesDoubt(Identification plug) {
+    return plug.verdict() == Verdict.CANDIDATE
+        && !plug.nextReadings().isEmpty()
+        && plug.nextReadings().get(0).expectedDropBits() >= 0.01;
+  }
+
+  /** Every caution once, those of the plug first, the one that defers to codes and makers last. */
+  static List<Caution> cautions(JobSheet sheet) {
+    List<Caution> all = new ArrayList<>();
+    sheet.plug().map(Identification::cautions).ifPresent(all::addAll);
+    sheet.socket().ifPresent(socket -> all.addAll(socket.cautions()));
+    sheet.now().ifPresent(now -> all.addAll(now.cautions()));
+    sheet
+        .selection()
+        .ifPresent(selection -> selection.fold(
+            fitting -> all.addAll(fitting.best().cautions()),
+            nothing -> nothing.nearest().stream()
+                .findFirst()
+                .map(Proposal::cautions)
+                .map(all::addAll)
+                .orElse(false)));
+    Map<String, Caution> once = new LinkedHashMap<>();
+    all.forEach(caution -> once.putIfAbsent(caution.title(), caution));
+    return List.copyOf(once.values());
+  }
+
+  /** The proposal to show: the best that fits, or the nearest miss. */
+  static Optional<Proposal> shown(Selection selection) {
+    return selection.fold(
+        fitting -> Optional.of(fitting.best()),
+        nothing -> nothing.nearest().stream().findFirst());
+  }
+}

@@ -1,0 +1,256 @@
+package org.airfit.examples.jobsheet;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.airfit.air.AirState;
+import org.airfit.circuit.Run;
+import org.airfit.line.Conduit;
+import org.airfit.plug.Dimension;
+import org.airfit.plug.Instrument;
+import org.airfit.plug.Reading;
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.Temperature;
+import org.airfit.select.AirKind;
+import org.airfit.select.Part;
+import org.airfit.select.Place;
+import org.airfit.select.Requirement;
+import org.airfit.thread.End;
+import org.airfit.thread.ThreadReadings;
+
+/** Reads a job file and the catalogue it names. */
+final class JobFile {
+
+  private static final String A_GAUGE = "a gauge pressure such as \"90 psig\" or \"6.2 bar(g)\"";
+  private static final String A_LENGTH = "a length such as \"12.7 mm\" or \"1/2 in\"";
+  private static final String AN_END = "a text such as \"1/4 NPT female\"";
+
+  private JobFile() {}
+
+  static Job read(Path path) throws WrongFileException {
+    Field root = Field.ofFile(path);
+    String title = root.field("job", "the job in one line").text();
+    String customer = root.field("customer", "whose job it is").text();
+    String name = root.field("catalogue", "the path of a catalogue file, seen from this one")
+        .text();
+    CatalogueFile catalogue = CatalogueFile.read(path.resolveSibling(name));
+
+    Field hand = root.field("atHand", "an object: the plug at hand and its readings");
+    String where = hand.field("where", "where it comes from, in words").text();
+    boolean socketOnly = CatalogueFile.flag(hand, "socketOnly");
+    List<Reading> readings = readings(hand);
+    Optional<ThreadReadings> thread = thread(hand);
+    hand.requireNothingElse();
+
+    Field supplied = root.field("supply", "an object with pressure, temperature and atmosphere");
+    AbsolutePressure atmosphere = supplied
+        .field("atmosphere", "an absolute pressure such as \"1.013 bar(a)\"")
+        .as(AbsolutePressure::parse);
+    GaugePressure pressure = supplied.field("pressure", A_GAUGE).as(GaugePressure::parse);
+    Temperature temperature =
+        supplied.field("temperature", "a temperature such as \"20 °C\"").as(Temperature::parse);
+    AirState supply = supplied.build(() -> AirState.of(pressure.above(atmosphere), temperature));
+
+    Field tool = root.field("tool", "an object with name, air, pressure and inlet");
+    String toolName = tool.field("name", "what the tool is").text();
+    Requirement.Builder requirement = requirement(tool);
+    requirement.supply(supply, atmosphere);
+    Optional<Field> highest = supplied.find("highest");
+    if (highest.isPresent()) {
+      requirement.highest(highest.get().as(GaugePressure::parse));
+    }
+    supplied.requireNothingElse();
+
+    Run piping = supplied.build(() -> Run.from(supply, atmosphere));
+    for (Field pipe :
+        root.field("pipes", "a list of pipes from the supply to the wall").items()) {
+      String called = pipe.field("name", "what to call the pipe").text();
+      Conduit conduit = CatalogueFile.conduit(pipe);
+      pipe.requireNothingElse();
+      requirement.pipe(called, conduit);
+      piping = piping.through(called, conduit);
+    }
+    requirement.outlet(root.field("outlet", AN_END).as(End::parse));
+    requirement.reach(root.field("reach", "a length such as \"10 m\"").as(Length::parse));
+    keep(root, catalogue, requirement);
+    conditions(root, requirement);
+    Optional<Run> now = now(root, catalogue, piping);
+    root.requireNothingElse();
+    root.build(requirement::build);
+    return new Job(
+        title,
+        customer,
+        toolName,
+        catalogue,
+        where,
+        readings,
+        thread,
+        socketOnly,
+        supply,
+        atmosphere,
+        now,
+        requirement);
+  }
+
+  private static List<Reading> readings(Field hand) throws WrongFileException {
+    Optional<Field> field = hand.find("readings");
+    if (field.isEmpty()) {
+      return List.of();
+    }
+    Instrument instrument = hand.field(
+            "instrument",
+            "the caliper: "
+                + String.join(
+                    ", ",
+                    List.of(Instrument.values()).stream().map(Instrument::label).toList()))
+        .oneOf(List.of(Instrument.values()), Instrument::label);
+    List<Reading> readings = new ArrayList<>();
+    for (String label : field.get().names()) {
+      Dimension dimension = CatalogueFile.dimension(field.get(), label);
+      Field reading = field.get().field(label, A_LENGTH);
+      Length length = reading.as(Length::parse);
+      readings.add(reading.build(() -> instrument.reading(dimension, length)));
+    }
+    return readings;
+  }
+
+  private static Optional<ThreadReadings> thread(Field hand) throws WrongFileException {
+    Optional<Field> found = hand.find("thread");
+    if (found.isEmpty()) {
+      return Optional.empty();
+    }
+    Field field = found.get();
+    Length first = field.field("firstCrest", A_LENGTH).as(Length::parse);
+    int pitches = field.field("pitches", "how many pitches were measured over").wholeNumber();
+    Length over = field.field("overPitches", A_LENGTH).as(Length::parse);
+    ThreadReadings readings = field.build(() -> ThreadReadings.ofMale(first, over, pitches));
+    Optional<Field> last = field.find("lastCrest");
+    if (last.isPresent()) {
+      Length crest = last.get().as(Length::parse);
+      ThreadReadings before = readings;
+      readings = last.get().build(() -> before.withLastCrest(crest));
+    }
+    field.requireNothingElse();
+    return Optional.of(readings);
+  }
+
+  private static Requirement.Builder requirement(Field tool) throws WrongFileException {
+    FreeAirFlow air = tool.field("air", "a free-air flow such as \"34 scfm\" or \"16 L/s ANR\"")
+        .as(FreeAirFlow::parse);
+    Field least = tool.field("pressure", A_GAUGE);
+    GaugePressure pressure = least.as(GaugePressure::parse);
+    Requirement.Builder requirement = least.build(() -> Requirement.forTool(air, pressure));
+    requirement.toolInlet(tool.field("inlet", AN_END).as(End::parse));
+    Optional<Field> rating = tool.find("notAbove");
+    if (rating.isPresent()) {
+      requirement.toolRating(rating.get().as(GaugePressure::parse));
+    }
+    if (CatalogueFile.flag(tool, "hammers")) {
+      requirement.impactTool();
+    }
+    tool.requireNothingElse();
+    return requirement;
+  }
+
+  private static void keep(Field root, CatalogueFile catalogue, Requirement.Builder requirement)
+      throws WrongFileException {
+    Optional<Field> field = root.find("stays");
+    if (field.isEmpty()) {
+      return;
+    }
+    Optional<Field> wall = field.get().find("wallSocket");
+    if (wall.isPresent()) {
+      requirement.wallSocket(part(wall.get(), catalogue, Part.Socket.class, "socket"));
+    }
+    Optional<Field> plug = field.get().find("toolPlug");
+    if (plug.isPresent()) {
+      requirement.toolPlug(part(plug.get(), catalogue, Part.Plug.class, "plug"));
+    }
+    field.get().requireNothingElse();
+  }
+
+  private static <T extends Part> T part(
+      Field field, CatalogueFile catalogue, Class<T> kind, String word) throws WrongFileException {
+    String id = field.text();
+    Optional<Part> part = catalogue.parts().part(id).filter(kind::isInstance);
+    if (part.isEmpty()) {
+      List<String> ids = catalogue.parts().parts().stream()
+          .filter(kind::isInstance)
+          .map(Part::id)
+          .toList();
+      throw field.wrong("\"" + id + "\" is no " + word + " of the catalogue \"" + catalogue.name()
+          + "\"; accepted: " + String.join(", ", ids));
+    }
+    return kind.cast(part.get());
+  }
+
+  private static void conditions(Field root, Requirement.Builder requirement)
+      throws WrongFileException {
+    Optional<Field> found = root.find("conditions");
+    if (found.isEmpty()) {
+      return;
+    }
+    Field field = found.get();
+    Optional<Field> place = field.find("place");
+    if (place.isPresent()) {
+      requirement.place(place.get().oneOf(List.of(Place.values()), Place::toString));
+    }
+    Optional<Field> air = field.find("air");
+    if (air.isPresent()) {
+      requirement.air(air.get().oneOf(List.of(AirKind.values()), AirKind::toString));
+    }
+    if (CatalogueFile.flag(field, "dropped")) {
+      requirement.dropped();
+    }
+    if (CatalogueFile.flag(field, "dragged")) {
+      requirement.dragged();
+    }
+    if (CatalogueFile.flag(field, "vented")) {
+      requirement.ventRequired();
+    }
+    field.requireNothingElse();
+  }
+
+  /** The run as it stands: the piping, then what hangs on the wall. */
+  private static Optional<Run> now(Field root, CatalogueFile catalogue, Run piping)
+      throws WrongFileException {
+    Optional<Field> found = root.find("now");
+    if (found.isEmpty()) {
+      return Optional.empty();
+    }
+    Run run = piping;
+    for (Field item : found.get().items()) {
+      Optional<Field> id = item.find("part");
+      if (id.isPresent()) {
+        run = through(run, part(id.get(), catalogue, Part.class, "part"));
+      } else {
+        String name = item.field(
+                "name", "what to call it; or part, the id of a part of the catalogue")
+            .text();
+        Optional<Field> capacity = item.find("capacity");
+        run = capacity.isPresent()
+            ? run.through(name, CatalogueFile.capacity(capacity.get()))
+            : run.through(name, CatalogueFile.conduit(item));
+      }
+      item.requireNothingElse();
+    }
+    return Optional.of(run);
+  }
+
+  private static Run through(Run run, Part part) {
+    if (part instanceof Part.Socket socket) {
+      return run.through(socket.name(), socket.capacity());
+    }
+    if (part instanceof Part.Hose hose) {
+      return run.through(hose.name(), hose.conduit());
+    }
+    if (part instanceof Part.Adapter adapter) {
+      return run.through(adapter.name(), adapter.conduit());
+    }
+    return run; // a plug's loss is told with its socket
+  }
+}

@@ -1,0 +1,55 @@
+package org.airfit.examples.jobsheet;
+
+import java.util.Optional;
+import org.airfit.circuit.RunResult;
+import org.airfit.plug.Identification;
+import org.airfit.plug.Identifier;
+import org.airfit.plug.PlugProfile;
+import org.airfit.plug.SocketAnswer;
+import org.airfit.select.Requirement;
+import org.airfit.select.Selection;
+import org.airfit.thread.ThreadIdentification;
+
+/**
+ * What airfit answers to a job.
+ *
+ * @param job what was asked
+ * @param requirement what the parts must do, with the profile as far as it is known
+ * @param plug what the plug is; empty where none is at hand
+ * @param socket what can be said of a socket alone; empty where a plug is at hand
+ * @param profile the profile that the parts are chosen for; empty where it is not known
+ * @param thread what thread the plug carries; empty where it was not read
+ * @param now what arrives at the tool as things stand; empty where that was not told
+ * @param selection the parts; empty until the plug is known
+ */
+record JobSheet(
+    Job job,
+    Requirement requirement,
+    Optional<Identification> plug,
+    Optional<SocketAnswer> socket,
+    Optional<PlugProfile> profile,
+    Optional<ThreadIdentification> thread,
+    Optional<RunResult> now,
+    Optional<Selection> selection) {
+
+  static JobSheet of(Job job) {
+    Optional<Identification> plug = job.socketOnly()
+        ? Optional.empty()
+        : Optional.of(Identifier.of(job.catalogue().profiles()).identify(job.readings()));
+    Optional<SocketAnswer> socket =
+        job.socketOnly() ? Optional.of(SocketAnswer.alone()) : Optional.empty();
+    Optional<PlugProfile> profile = plug.flatMap(Identification::profile);
+    profile.ifPresent(known -> job.requirement().profile(known.id()));
+    Requirement requirement = job.requirement().build();
+    boolean known = profile.isPresent() || requirement.wallSocket().isPresent();
+    return new JobSheet(
+        job,
+        requirement,
+        plug,
+        socket,
+        profile,
+        job.thread().map(ThreadIdentification::of),
+        job.now().map(run -> run.at(requirement.demand())),
+        known ? Optional.of(Selection.of(requirement, job.catalogue().parts())) : Optional.empty());
+  }
+}

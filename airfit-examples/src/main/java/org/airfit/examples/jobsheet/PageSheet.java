@@ -1,0 +1,310 @@
+package org.airfit.examples.jobsheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.airfit.circuit.RunResult;
+import org.airfit.circuit.Share;
+import org.airfit.plug.Candidate;
+import org.airfit.plug.Identification;
+import org.airfit.plug.PlugDrawing;
+import org.airfit.plug.PlugProfile;
+import org.airfit.plug.Residual;
+import org.airfit.quantity.PressureUnit;
+import org.airfit.safety.Caution;
+import org.airfit.select.Finding;
+import org.airfit.select.PartsLine;
+import org.airfit.select.Proposal;
+import org.airfit.select.Selection;
+
+/** The job sheet as one HTML page that needs nothing but itself, to be read on a screen and printed on A4 or Letter. */
+final class PageSheet {
+
+  private static final String STYLE = """
+      @page { margin: 14mm 15mm; }
+      * { box-sizing: border-box; }
+      body { font: 10.5pt/1.45 Georgia, "DejaVu Serif", serif; color: #1d2429; background: #fff; margin: 0; }
+      main { max-width: 180mm; margin: 10mm auto; padding: 0 4mm; }
+      header { border-bottom: 2.5pt solid #1d2429; padding-bottom: 3mm; margin-bottom: 5mm; }
+      h1 { font-size: 19pt; line-height: 1.2; margin: 0 0 1mm; }
+      h2 { font-size: 13pt; margin: 8mm 0 2mm; break-after: avoid; }
+      p { margin: 0 0 2.5mm; }
+      .answer { font-size: 12pt; border-left: 4pt solid #1d4e6b; padding: 1mm 0 1mm 4mm; margin: 0 0 4mm; }
+      .quiet { color: #46525a; }
+      table { border-collapse: collapse; width: 100%; margin: 0 0 4mm; font-size: 9.5pt; }
+      th, td { text-align: left; vertical-align: top; padding: 1.2mm 3mm 1.2mm 0; border-bottom: 0.5pt solid #c6cdd1; }
+      th { font-weight: bold; border-bottom: 1pt solid #1d2429; }
+      td.n, th.n { text-align: right; white-space: nowrap; }
+      td.nowrap { white-space: nowrap; }
+      tr, figure, .caution { break-inside: avoid; }
+      figure { margin: 0 0 4mm; }
+      figcaption { font-size: 9.5pt; color: #46525a; }
+      figure.chart svg { width: 100%; height: auto; }
+      figure.scale { overflow-x: auto; }
+      .unmet { font-weight: bold; }
+      .caution { margin: 0 0 2.5mm; }
+      .caution cite { color: #46525a; font-size: 8.5pt; font-style: normal; }
+      .before { border: 1pt solid #1d2429; padding: 3mm 4mm 1mm; margin-top: 8mm; }
+      .before h2 { margin-top: 0; }
+      pre { font: 8pt/1.4 "DejaVu Sans Mono", Menlo, Consolas, monospace; white-space: pre-wrap; overflow-wrap: anywhere; margin: 0; }
+      footer { border-top: 0.5pt solid #1d2429; margin-top: 6mm; padding-top: 2mm; font-size: 8.5pt; color: #46525a; }
+      """;
+
+  private final StringBuilder out = new StringBuilder();
+
+  private PageSheet() {}
+
+  static String of(JobSheet sheet) {
+    PageSheet page = new PageSheet();
+    page.write(sheet);
+    return page.out.toString();
+  }
+
+  static String escaped(String text) {
+    return text.replace("&", "&amp;")
+        .replace("<", "&lt;")
+        .replace(">", "&gt;")
+        .replace("\"", "&quot;");
+  }
+
+  private void element(String tag, String text) {
+    out.append('<').append(tag).append('>').append(escaped(text)).append("</");
+    out.append(tag.replaceFirst(" .*", "")).append(">\n");
+  }
+
+  private void write(JobSheet sheet) {
+    out.append("<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
+    out.append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
+    element("title", "Job sheet: " + sheet.job().title());
+    out.append("<style>\n").append(STYLE).append("</style>\n</head>\n<body>\n<main>\n<header>\n");
+    element("h1", sheet.job().title());
+    out.append("<div class=\"quiet\">Job sheet for ")
+        .append(escaped(sheet.job().customer()))
+        .append("</div>\n</header>\n");
+    plug(sheet);
+    thread(sheet);
+    now(sheet);
+    parts(sheet);
+    cautions(sheet);
+    working(sheet);
+    element(
+        "footer",
+        "Parts from " + sheet.job().catalogue().name() + ". Pressures stand above an atmosphere of "
+            + sheet.job().atmosphere().format(PressureUnit.BAR)
+            + "; free air is counted at 20 °C, 1 bar and 65 % humidity (ANR), in brackets at 60 °F and 14.7 psia.");
+    out.append("</main>\n</body>\n</html>\n");
+  }
+
+  private void plug(JobSheet sheet) {
+    element("h2", "The plug at hand");
+    sheet.socket().ifPresent(socket -> {
+      element("p class=\"answer\"", socket.reason());
+      out.append("<ol>\n");
+      socket.waysOut().forEach(way -> element("li", way.toString()));
+      out.append("</ol>\n");
+    });
+    sheet.plug().ifPresent(plug -> identified(sheet, plug));
+  }
+
+  private void identified(JobSheet sheet, Identification plug) {
+    element("p class=\"answer\"", plug.inWords());
+    element("p class=\"quiet\"", "It is from: " + sheet.job().plugWhere() + ".");
+    out.append("<table>\n<tr><th>it may be</th><th class=\"n\">chance</th></tr>\n");
+    for (Candidate candidate : plug.ranking()) {
+      row(candidate.profile().displayName(), InWords.percent(candidate.probability()));
+    }
+    row("none of these", InWords.percent(plug.unknownProbability()));
+    out.append("</table>\n");
+    Candidate best = plug.ranking().get(0);
+    if (!best.residuals().isEmpty()) {
+      element("p", "How the readings lie to " + best.profile().displayName() + ":");
+      out.append("<ul>\n");
+      for (Residual residual : best.residuals()) {
+        element("li", residual.inWords() + ".");
+      }
+      out.append("</ul>\n");
+    }
+    if (InWords.leavesDoubt(plug)) {
+      element("p", "To be surer: " + plug.nextReadings().get(0).inWords());
+    }
+    drawn(plug).stream()
+        .filter(profile -> PlugDrawing.missing(profile).isEmpty())
+        .forEach(profile -> {
+          out.append("<figure class=\"scale\">\n")
+              .append(PlugDrawing.of(profile).svg());
+          element(
+              "figcaption",
+              profile.displayName()
+                  + " to true scale. Print at 100 %, lay a rule on the 50 mm mark: if it is not 50 mm, do not hold a plug against it.");
+          out.append("</figure>\n");
+        });
+  }
+
+  /** What is worth holding the plug against: the one it is, or all it may be. */
+  private static List<PlugProfile> drawn(Identification plug) {
+    return plug.profile()
+        .map(List::of)
+        .orElseGet(() -> plug.likely().stream().map(Candidate::profile).toList());
+  }
+
+  private void row(String what, String number) {
+    out.append("<tr><td>").append(escaped(what)).append("</td><td class=\"n\">");
+    out.append(escaped(number)).append("</td></tr>\n");
+  }
+
+  private void thread(JobSheet sheet) {
+    sheet.thread().ifPresent(thread -> {
+      element("h2", "Its thread");
+      element("p class=\"answer\"", capital(thread.inWords()) + ".");
+      element("p class=\"quiet\"", "Read: " + thread.readings() + ".");
+    });
+  }
+
+  private static String capital(String text) {
+    return Character.toUpperCase(text.charAt(0)) + text.substring(1);
+  }
+
+  private void now(JobSheet sheet) {
+    sheet.now().ifPresent(now -> {
+      element("h2", "The air as things stand");
+      element("p class=\"answer\"", InWords.arrives(now, sheet.requirement().least()));
+      sheet.job().now().ifPresent(run -> element("p", InWords.carries(sheet, run)));
+      now.fold(
+          delivered -> {
+            element("p", "Most is gained at: " + delivered.bottleneck().name() + ".");
+            return delivered;
+          },
+          starved -> starved);
+      chart(sheet, "As things stand", now);
+      shares(now);
+    });
+  }
+
+  private void chart(JobSheet sheet, String title, RunResult result) {
+    List<RunResult> all = new ArrayList<>();
+    sheet.now().ifPresent(all::add);
+    sheet.selection().flatMap(InWords::shown).map(Proposal::result).ifPresent(all::add);
+    PressureChart.Scale scale = PressureChart.Scale.of(
+        all,
+        sheet.job().supply().pressure(),
+        sheet.job().atmosphere(),
+        sheet.requirement().least());
+    out.append("<figure class=\"chart\">\n");
+    out.append(PressureChart.of(
+        title + ": pressure from the supply to the tool",
+        result,
+        sheet.job().atmosphere(),
+        sheet.requirement().least(),
+        scale));
+    element("figcaption", title + ": the pressure from the supply down to the tool.");
+    out.append("</figure>\n");
+  }
+
+  private void shares(RunResult result) {
+    List<Share> shares = result.fold(RunResult.Delivered::shares, RunResult.Starved::before);
+    out.append("<table>\n<tr><th>where the pressure goes</th><th class=\"n\">takes</th>"
+        + "<th class=\"n\">of the loss</th><th class=\"n\">gain without it</th></tr>\n");
+    for (Share share : shares) {
+      out.append("<tr><td>").append(escaped(share.name()));
+      share
+          .warnings()
+          .forEach(warning ->
+              out.append("<br><span class=\"quiet\">").append(escaped(warning)).append("</span>"));
+      out.append("</td><td class=\"n\">").append(InWords.drop(share.drop()));
+      out.append("</td><td class=\"n\">").append(InWords.share(share.fraction()));
+      out.append("</td><td class=\"n\">").append(InWords.drop(share.gain())).append("</td></tr>\n");
+    }
+    out.append("</table>\n");
+  }
+
+  private void parts(JobSheet sheet) {
+    element("h2", "The parts that solve it");
+    if (sheet.selection().isEmpty()) {
+      element("p class=\"answer\"", "Not chosen yet: the profile must be known first.");
+      return;
+    }
+    Selection selection = sheet.selection().get();
+    selection.fold(
+        fitting -> {
+          element(
+              "p class=\"answer\"",
+              InWords.arrives(fitting.best().result(), sheet.requirement().least()));
+          element("p", InWords.carries(sheet, fitting.best().run()));
+          element("p", fitting.whyBest());
+          return fitting;
+        },
+        nothing -> {
+          element("p class=\"answer\"", "Nothing in the catalogue fits. What would have to give:");
+          out.append("<ul>\n");
+          nothing.toGive().forEach(give -> element("li", give));
+          out.append("</ul>\n");
+          return nothing;
+        });
+    InWords.shown(selection).ifPresent(proposal -> proposal(sheet, proposal));
+  }
+
+  private void proposal(JobSheet sheet, Proposal proposal) {
+    out.append(
+        "<table>\n<tr><th class=\"n\">pieces</th><th>part</th><th>what</th><th>why</th></tr>\n");
+    for (PartsLine part : proposal.partsList()) {
+      out.append("<tr><td class=\"n\">")
+          .append(part.alreadyThere() ? "there" : Integer.toString(part.quantity()));
+      out.append("</td><td class=\"nowrap\">").append(escaped(part.part().id()));
+      out.append("</td><td>").append(escaped(part.part().name()));
+      out.append("</td><td>").append(escaped(part.reason())).append("</td></tr>\n");
+    }
+    out.append("</table>\n");
+    chart(sheet, "With these parts", proposal.result());
+    shares(proposal.result());
+    if (!proposal.open().isEmpty()) {
+      element("p", "Still to be asked:");
+      out.append("<ul>\n");
+      proposal.open().forEach(finding -> element("li", finding.reason()));
+      out.append("</ul>\n");
+    }
+    out.append("<table>\n<tr><th>rule</th><th>verdict</th><th>why</th><th>rests on</th></tr>\n");
+    for (Finding finding : proposal.findings()) {
+      if (finding.verdict() == Finding.Verdict.NOT_CONCERNED) {
+        continue;
+      }
+      out.append(
+          finding.verdict() == Finding.Verdict.UNMET ? "<tr class=\"unmet\"><td>" : "<tr><td>");
+      out.append(escaped(finding.rule().title())).append("</td><td class=\"nowrap\">");
+      out.append(
+          switch (finding.verdict()) {
+            case MET -> "met";
+            case UNMET -> "not met";
+            case OPEN -> "ask";
+            case NOT_CONCERNED -> "";
+          });
+      out.append("</td><td>").append(escaped(finding.reason()));
+      out.append("</td><td class=\"quiet\">").append(escaped(finding.source().toString()));
+      out.append("</td></tr>\n");
+    }
+    out.append("</table>\n");
+  }
+
+  private void cautions(JobSheet sheet) {
+    out.append("<section class=\"before\">\n");
+    element("h2", "Before anyone connects this");
+    for (Caution caution : InWords.cautions(sheet)) {
+      out.append("<p class=\"caution\"><strong>").append(escaped(caution.title()));
+      out.append(".</strong> ").append(escaped(caution.text()));
+      out.append(" <cite>").append(escaped(caution.source().toString())).append("</cite></p>\n");
+    }
+    out.append("</section>\n");
+  }
+
+  private void working(JobSheet sheet) {
+    element("h2", "The working");
+    out.append("<pre>");
+    sheet.plug().ifPresent(plug -> pre(plug.working().toText()));
+    sheet.thread().ifPresent(thread -> pre(thread.working().toText()));
+    sheet.now().ifPresent(now -> pre("As things stand\n" + now.working().toText()));
+    sheet.selection().ifPresent(selection -> pre(selection.working().toText()));
+    out.append("</pre>\n");
+  }
+
+  private void pre(String text) {
+    out.append(escaped(text)).append('\n');
+  }
+}
