@@ -38,14 +38,14 @@ public enum FrictionLaw {
   /**
    * Finds the friction factor.
    *
-   * @param reynolds the Reynolds number on the bore [-], in (0, 10⁹]
+   * @param reynolds the Reynolds number on the bore [-], in [10⁻¹⁰⁰, 10⁹]
    * @param relativeRoughness the roughness over the bore [-], in [0, 0.05]
    * @return the friction factor
    * @throws IllegalArgumentException if an argument lies outside the range above, or is NaN
    */
   public FrictionFactor factor(double reynolds, double relativeRoughness) {
-    if (!(reynolds > 0.0 && reynolds <= 1.0e9)) {
-      throw new IllegalArgumentException("Re must be in (0, 1e9], was " + reynolds);
+    if (!(reynolds >= 1.0e-100 && reynolds <= 1.0e9)) {
+      throw new IllegalArgumentException("Re must be in [1e-100, 1e9], was " + reynolds);
     }
     if (!(relativeRoughness >= 0.0 && relativeRoughness <= 0.05)) {
       throw new IllegalArgumentException(
