@@ -47,7 +47,7 @@ public final class AirState {
     }
     if (!(temperature.kelvins() >= 173.15 && temperature.kelvins() <= 573.15)) {
       throw new IllegalArgumentException("temperature of air must be in [-100, 300] °C, was "
-          + Digits.plain(temperature.celsius()) + " °C");
+          + Digits.significant(temperature.celsius(), 6) + " °C");
     }
     if (!(viscosity.pascalSeconds() > 0.0)) {
       throw new IllegalArgumentException(

@@ -1,0 +1,158 @@
+package org.airfit.air;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.stream.Stream;
+import org.airfit.Comparison;
+import org.airfit.Rows;
+import org.airfit.Rows.Row;
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.DynamicViscosity;
+import org.airfit.quantity.Temperature;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class AirStateTest {
+
+  private static final AirState SHOP =
+      AirState.of(AbsolutePressure.ofBar(7.0), Temperature.ofCelsius(20.0));
+
+  static Stream<Row> rows() {
+    return Rows.of(AirStateTest.class, "air_properties.csv");
+  }
+
+  private static AirState state(Row row) {
+    return AirState.of(
+        AbsolutePressure.ofBar(row.number("p_bar_abs")), Temperature.ofKelvins(row.number("t_k")));
+  }
+
+  private static String name(Row row) {
+    return row.text("p_bar_abs") + " bar, " + row.text("t_k") + " K";
+  }
+
+  @ParameterizedTest
+  @MethodSource("rows")
+  void density_sound_and_viscosity_follow_the_equations_named(Row row) {
+    AirState air = state(row);
+    String ten = "ten digits printed";
+    Comparison.of(
+            "Air: ideal gas and Sutherland",
+            name(row) + ", density",
+            row.number("rho_ideal_kg_m3"),
+            "kg/m³",
+            row.source())
+        .isMetWithinFraction(air.density().kilogramsPerCubicMetre(), 1.0e-11, ten);
+    Comparison.of(
+            "Air: ideal gas and Sutherland",
+            name(row) + ", sound",
+            row.number("sound_ideal_1_4_m_s"),
+            "m/s",
+            row.source())
+        .isMetWithinFraction(air.speedOfSound().metresPerSecond(), 2.0e-10, ten);
+    Comparison.of(
+            "Air: ideal gas and Sutherland",
+            name(row) + ", viscosity",
+            row.number("mu_sutherland_isa_pa_s"),
+            "Pa·s",
+            row.source())
+        .isMetWithinFraction(air.viscosity().pascalSeconds(), 1.0e-9, ten);
+  }
+
+  /** The bounds are those the package page states. */
+  @ParameterizedTest
+  @MethodSource("rows")
+  void real_air_is_as_near_as_the_package_page_says(Row row) {
+    double bar = row.number("p_bar_abs");
+    double kelvins = row.number("t_k");
+    if (bar > 16.0 || kelvins < 273.15 || kelvins > 333.15) {
+      return;
+    }
+    AirState air = state(row);
+    String why = "the error the package page states";
+    Comparison.of(
+            "Air: against real air",
+            name(row) + ", density",
+            row.number("rho_real_kg_m3"),
+            "kg/m³",
+            row.source())
+        .isMetWithinFraction(air.density().kilogramsPerCubicMetre(), 0.009, why);
+    Comparison.of(
+            "Air: against real air",
+            name(row) + ", sound",
+            row.number("sound_real_m_s"),
+            "m/s",
+            row.source())
+        .isMetWithinFraction(air.speedOfSound().metresPerSecond(), 0.007, why);
+    Comparison.of(
+            "Air: against real air",
+            name(row) + ", viscosity",
+            row.number("mu_real_pa_s"),
+            "Pa·s",
+            row.source())
+        .isMetWithinFraction(air.viscosity().pascalSeconds(), 0.018, why);
+  }
+
+  @Test
+  void another_pressure_keeps_temperature_and_a_viscosity_from_elsewhere() {
+    DynamicViscosity known = DynamicViscosity.ofPascalSeconds(1.8e-5);
+    AirState air = SHOP.withViscosity(known).at(AbsolutePressure.ofBar(3.5));
+    assertThat(air.viscosity()).isEqualTo(known);
+    assertThat(air.temperature()).isEqualTo(SHOP.temperature());
+    assertThat(air.pressure().bar()).isEqualTo(3.5);
+    assertThat(air.density().kilogramsPerCubicMetre())
+        .isCloseTo(0.5 * SHOP.density().kilogramsPerCubicMetre(), within(1.0e-12));
+  }
+
+  @Test
+  void a_vacuum_is_refused() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> SHOP.at(AbsolutePressure.ofBar(0.0)))
+        .withMessage("pressure of air must be above 0 Pa(a), was 0 Pa(a)");
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {-100.01, 300.01})
+  void a_temperature_where_air_is_not_such_a_gas_is_refused(double celsius) {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> AirState.of(AbsolutePressure.ofBar(7.0), Temperature.ofCelsius(celsius)))
+        .withMessageStartingWith("temperature of air must be in [-100, 300] °C, was " + celsius);
+  }
+
+  @Test
+  void the_ends_of_the_temperature_range_are_accepted() {
+    assertThat(AirState.of(AbsolutePressure.ofBar(7.0), Temperature.ofKelvins(173.15)))
+        .isNotNull();
+    assertThat(AirState.of(AbsolutePressure.ofBar(7.0), Temperature.ofKelvins(573.15)))
+        .isNotNull();
+  }
+
+  @Test
+  void a_viscosity_of_nothing_is_refused() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> SHOP.withViscosity(DynamicViscosity.ofPascalSeconds(0.0)))
+        .withMessageStartingWith("viscosity of air must be above 0 Pa·s");
+  }
+
+  @Test
+  void equal_when_pressure_temperature_and_viscosity_are() {
+    assertThat(SHOP)
+        .isEqualTo(AirState.of(AbsolutePressure.ofBar(7.0), Temperature.ofCelsius(20.0)))
+        .hasSameHashCodeAs(AirState.of(AbsolutePressure.ofBar(7.0), Temperature.ofCelsius(20.0)))
+        .isNotEqualTo(SHOP.at(AbsolutePressure.ofBar(6.0)))
+        .isNotEqualTo(AirState.of(AbsolutePressure.ofBar(7.0), Temperature.ofCelsius(21.0)))
+        .isNotEqualTo(SHOP.withViscosity(DynamicViscosity.ofPascalSeconds(2.0e-5)))
+        .isNotEqualTo(new Object())
+        .hasToString("7 bar(a), 20 °C");
+  }
+
+  @Test
+  void the_working_shows_both_equations_with_their_numbers() {
+    assertThat(SHOP.working().toText())
+        .contains(
+            "ρ = p / (R × T)", "(700000 Pa)", "8.3185 kg/m³", "c = √(γ × R × T)", "343.23 m/s");
+  }
+}

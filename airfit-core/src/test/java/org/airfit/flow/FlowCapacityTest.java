@@ -1,0 +1,243 @@
+package org.airfit.flow;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.airfit.Comparison;
+import org.airfit.Rows;
+import org.airfit.Rows.Row;
+import org.airfit.air.AirState;
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.MassFlow;
+import org.airfit.quantity.PressureDrop;
+import org.airfit.quantity.SonicConductance;
+import org.airfit.quantity.Temperature;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class FlowCapacityTest {
+
+  private static final SonicConductance C = SonicConductance.ofCubicDecimetresPerSecondBar(2.0);
+  private static final AirState INLET =
+      AirState.of(AbsolutePressure.ofBar(7.0), Temperature.ofKelvins(293.15));
+
+  static Stream<Row> rows() {
+    return Rows.of(FlowCapacityTest.class, "iso6358.csv");
+  }
+
+  private static FlowCapacity capacity(Row row) {
+    return FlowCapacity.of(
+            SonicConductance.ofCubicDecimetresPerSecondBar(row.number("c_dm3_s_bar_anr")),
+            row.number("b"))
+        .withSubsonicIndex(row.number("m"))
+        .withCrackingPressure(PressureDrop.ofBar(row.number("dp_cracking_bar")));
+  }
+
+  private static AirState inlet(Row row) {
+    return AirState.of(
+        AbsolutePressure.ofBar(row.number("p1_bar_abs")),
+        Temperature.ofKelvins(row.number("t1_k")));
+  }
+
+  @ParameterizedTest
+  @MethodSource("rows")
+  void flows_and_regimes_of_the_table_agree(Row row) {
+    FlowThrough flow =
+        capacity(row).flow(inlet(row), AbsolutePressure.ofBar(row.number("p2_bar_abs")));
+    assertThat(flow.regime().name().toLowerCase(Locale.ROOT)).isEqualTo(row.text("regime"));
+    Comparison.of(
+            "Flow: ISO 6358",
+            row + ", mass flow",
+            row.number("mdot_kg_s_rho0_1_185"),
+            "kg/s",
+            row.source())
+        .isMetWithinFraction(
+            flow.massFlow().kilogramsPerSecond(), tolerance(row), "15 digits printed, " + REASON);
+    Comparison.of(
+            "Flow: ISO 6358",
+            row + ", free air",
+            row.number("q_anr_m3_s"),
+            "m³/s ANR",
+            row.source())
+        .isMetWithinFraction(
+            flow.freeAir().cubicMetresPerSecond(), tolerance(row), "15 digits printed, " + REASON);
+  }
+
+  private static final String REASON =
+      "fewer left where p2/p1 is near 1 and its rounding is magnified";
+
+  /** Relative error of φ from half an ulp in p2/p1: z/(1−z²) ε/(1−b), with z → 1 as p2 → p1. */
+  private static double tolerance(Row row) {
+    double ratio = row.number("p2_over_p1");
+    return 1.0e-14 + 1.0e-15 / Math.max(1.0e-15, 1.0 - ratio);
+  }
+
+  @ParameterizedTest
+  @MethodSource("rows")
+  void the_pressure_behind_is_found_back_from_the_flow(Row row) {
+    double flow = row.number("mdot_kg_s_rho0_1_185");
+    if (!row.text("regime").equals("subsonic")) {
+      return;
+    }
+    Passage passage = capacity(row).passage(MassFlow.ofKilogramsPerSecond(flow), inlet(row));
+    assertThat(passage).isInstanceOf(Passage.Passes.class);
+    Passage.Passes passes = (Passage.Passes) passage;
+    Comparison.of(
+            "Flow: ISO 6358, solved backwards",
+            row + ", p2",
+            row.number("p2_bar_abs"),
+            "bar(a)",
+            row.source())
+        .isMetWithinFraction(
+            passes.outlet().bar(),
+            1.0e-13 + 1.0e-14 / (row.number("p2_over_p1") - row.number("b")),
+            "15 digits of the flow printed; near b the flow hardly depends on p2");
+    assertThat(passes.drop().pascals())
+        .isCloseTo(inlet(row).pressure().pascals() - passes.outlet().pascals(), within(1.0e-9));
+  }
+
+  @Test
+  void a_choked_flow_does_not_depend_on_the_pressure_behind() {
+    FlowCapacity part = FlowCapacity.of(C, 0.3);
+    assertThat(part.flow(INLET, AbsolutePressure.ofBar(2.1)).massFlow())
+        .isEqualTo(part.flow(INLET, AbsolutePressure.ofBar(0.0)).massFlow())
+        .isEqualTo(part.chokedFlow(INLET));
+  }
+
+  @Test
+  void more_than_the_choked_flow_does_not_pass() {
+    FlowCapacity part = FlowCapacity.of(C, 0.3);
+    MassFlow most = part.chokedFlow(INLET);
+    assertThat(part.passage(most, INLET)).isInstanceOf(Passage.Passes.class);
+    Passage past = part.passage(most.times(1.0 + 1.0e-12), INLET);
+    assertThat(past.<MassFlow>fold(
+            passes -> MassFlow.ofKilogramsPerSecond(0.0), Passage.Chokes::largest))
+        .isEqualTo(most);
+    assertThat(past.working().toText()).contains("chokes", "is more than that");
+  }
+
+  @Test
+  void a_part_that_opens_beyond_its_critical_ratio_passes_nothing() {
+    FlowCapacity part = FlowCapacity.of(C, 0.3).withCrackingPressure(PressureDrop.ofBar(5.0));
+    Passage shut = part.passage(MassFlow.ofKilogramsPerSecond(1.0e-6), INLET);
+    assertThat(shut.<MassFlow>fold(
+            passes -> MassFlow.ofKilogramsPerSecond(1.0), Passage.Chokes::largest))
+        .isEqualTo(MassFlow.ofKilogramsPerSecond(0.0));
+  }
+
+  @Test
+  void nothing_flowing_costs_nothing() {
+    Passage.Passes still =
+        (Passage.Passes) FlowCapacity.of(C, 0.3).passage(MassFlow.ofKilogramsPerSecond(0.0), INLET);
+    assertThat(still.drop().pascals()).isZero();
+    assertThat(still.outlet()).isEqualTo(INLET.pressure());
+  }
+
+  @Test
+  void a_rating_gives_back_its_own_flow_at_its_own_conditions() {
+    FreeAirFlow rated = FreeAirFlow.ofScfm60F(34.0);
+    AbsolutePressure inlet = AbsolutePressure.ofPsi(114.7);
+    PressureDrop drop = PressureDrop.ofPsi(5.0);
+    Temperature shop = Temperature.ofFahrenheit(68.0);
+    FlowCapacity part = FlowCapacity.ofRatedFlow(rated, inlet, drop, shop, 0.3);
+    assertThat(
+            part.flow(AirState.of(inlet, shop), inlet.minus(drop)).massFlow().kilogramsPerSecond())
+        .isCloseTo(rated.massFlow().kilogramsPerSecond(), within(1.0e-15));
+  }
+
+  /** What the page of ofRatedFlow says: at 100 psig and 5 psi, b between 0.2 and 0.5 moves C by about a quarter. */
+  @Test
+  void a_rating_without_b_leaves_a_quarter_of_doubt_in_c() {
+    FreeAirFlow rated = FreeAirFlow.ofScfm60F(34.0);
+    AbsolutePressure inlet = AbsolutePressure.ofPsi(114.7);
+    Temperature shop = Temperature.ofFahrenheit(68.0);
+    double low =
+        conductance(FlowCapacity.ofRatedFlow(rated, inlet, PressureDrop.ofPsi(5.0), shop, 0.5));
+    double high =
+        conductance(FlowCapacity.ofRatedFlow(rated, inlet, PressureDrop.ofPsi(5.0), shop, 0.2));
+    // by hand: p2/p1 = 0.95641; φ(0.2) = √(1 − (0.75641/0.8)²) = 0.3256, φ(0.5) = √(1 −
+    // (0.45641/0.5)²) = 0.4084
+    assertThat(high / low).isCloseTo(0.4084 / 0.3256, within(2.0e-4));
+  }
+
+  private static double conductance(FlowCapacity part) {
+    return part.conductance().cubicDecimetresPerSecondBar();
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {-1.0e-9, 1.0, Double.NaN})
+  void a_critical_ratio_outside_its_range_is_refused(double b) {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> FlowCapacity.of(C, b))
+        .withMessage("critical pressure ratio must be in [0, 1), was " + b);
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0.0, 1.0000001, Double.NaN})
+  void an_index_outside_its_range_is_refused(double m) {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> FlowCapacity.of(C, 0.3).withSubsonicIndex(m))
+        .withMessage("subsonic index must be in (0, 1], was " + m);
+  }
+
+  @Test
+  void a_conductance_of_nothing_is_refused() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(0.0), 0.3))
+        .withMessageContaining("above 0");
+  }
+
+  @Test
+  void air_does_not_flow_uphill() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> FlowCapacity.of(C, 0.3).flow(INLET, AbsolutePressure.ofBar(7.1)));
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0.0, 7.0, 8.0})
+  void a_rated_drop_of_nothing_or_of_everything_is_refused(double bar) {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> FlowCapacity.ofRatedFlow(
+            FreeAirFlow.ofScfm60F(34.0),
+            INLET.pressure(),
+            PressureDrop.ofBar(bar),
+            INLET.temperature(),
+            0.3))
+        .withMessageStartingWith("rated drop must be above 0 and below the inlet pressure");
+  }
+
+  @Test
+  void it_tells_its_figures_and_is_equal_by_them() {
+    FlowCapacity part = FlowCapacity.of(C, 0.3);
+    assertThat(part.subsonicIndex()).isEqualTo(0.5);
+    assertThat(part.crackingPressure().pascals()).isZero();
+    assertThat(part).hasToString("C 2 dm³/(s·bar), b 0.3");
+    assertThat(part).isEqualTo(FlowCapacity.of(C, 0.3)).hasSameHashCodeAs(FlowCapacity.of(C, 0.3));
+    assertThat(part)
+        .isNotEqualTo(FlowCapacity.of(C, 0.31))
+        .isNotEqualTo(FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(2.1), 0.3))
+        .isNotEqualTo(part.withSubsonicIndex(0.4))
+        .isNotEqualTo(part.withCrackingPressure(PressureDrop.ofBar(0.1)))
+        .isNotEqualTo(new Object());
+  }
+
+  @Test
+  void every_regime_shows_its_working() {
+    FlowCapacity valve = FlowCapacity.of(C, 0.3).withCrackingPressure(PressureDrop.ofBar(0.3));
+    assertThat(valve.flow(INLET, AbsolutePressure.ofBar(1.0)).working().toText())
+        .contains("choked");
+    assertThat(valve.flow(INLET, AbsolutePressure.ofBar(6.8)).working().toText())
+        .contains("cracking");
+    assertThat(valve.flow(INLET, AbsolutePressure.ofBar(6.0)).working().toText())
+        .contains("ṁ* ×");
+    assertThat(
+            valve.passage(MassFlow.ofKilogramsPerSecond(0.005), INLET).working().toText())
+        .contains("Δp = Δpc");
+  }
+}
