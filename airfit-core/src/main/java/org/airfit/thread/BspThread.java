@@ -3,6 +3,7 @@ package org.airfit.thread;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.airfit.internal.Digits;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.NominalThreadSize;
@@ -54,7 +55,7 @@ public final class BspThread {
    * @throws IllegalArgumentException if the size is larger than 2
    */
   public static BspThread of(NominalThreadSize size) {
-    Inputs inputs = TABLE.get(size);
+    Inputs inputs = TABLE.get(Objects.requireNonNull(size));
     if (inputs == null) {
       throw new IllegalArgumentException(
           "R and G size must be one of " + TABLE.keySet() + ", was " + size);

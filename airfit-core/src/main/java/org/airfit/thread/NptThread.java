@@ -3,6 +3,7 @@ package org.airfit.thread;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.airfit.internal.Digits;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.NominalThreadSize;
@@ -77,7 +78,7 @@ public final class NptThread {
    * @throws IllegalArgumentException if the size is larger than 2
    */
   public static NptThread of(NominalThreadSize size) {
-    Inputs inputs = TABLE.get(size);
+    Inputs inputs = TABLE.get(Objects.requireNonNull(size));
     if (inputs == null) {
       throw new IllegalArgumentException(
           "NPT size must be one of " + TABLE.keySet() + ", was " + size);

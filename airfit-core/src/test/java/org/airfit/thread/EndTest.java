@@ -1,0 +1,60 @@
+package org.airfit.thread;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import org.airfit.quantity.HoseBore;
+import org.airfit.quantity.NominalThreadSize;
+import org.airfit.quantity.QuantityFormatException;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class EndTest {
+
+  @ParameterizedTest
+  @CsvSource({
+    "3/8 NPT male, 3/8 NPT male",
+    "NPT 3/8 female, 3/8 NPT female",
+    "npt 1-1/4 FEMALE, 1-1/4 NPT female",
+    "1/4-18 NPT male, 1/4 NPT male",
+    "G 1/2 female, G 1/2 female",
+    "1/2 BSPP male, G 1/2 male",
+    "R 1/4 male, R 1/4 male",
+    "BSPT 1/4 female, Rc 1/4 female",
+    "Rc 1/4 female, Rc 1/4 female",
+    "3/8 in barb, 3/8 in barb",
+    "10 mm hose, 10 mm hose"
+  })
+  void ends_are_read_as_people_write_them_and_labels_read_back(String typed, String label) {
+    assertThat(End.parse(typed).label()).isEqualTo(label);
+    assertThat(End.parse(label)).isEqualTo(End.parse(typed));
+  }
+
+  @Test
+  void what_is_read_is_typed() {
+    assertThat(End.parse("1/2 NPT male"))
+        .isEqualTo(new End.Threaded(ThreadFamily.NPT, NominalThreadSize.ONE_HALF, Gender.MALE));
+    assertThat(End.parse("3/8 in barb")).isEqualTo(new End.Barb(HoseBore.parse("3/8 in")));
+    assertThat(End.parse("3/8 in hose")).isEqualTo(new End.HoseEnd(HoseBore.parse("3/8 in")));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"", "3/8", "NPT male", "3/8 NPT", "3/8 NPT 1/2 male", "XYZ 1/2 male"})
+  void what_is_no_end_is_refused_with_what_would_be_accepted(String typed) {
+    assertThatThrownBy(() -> End.parse(typed))
+        .isInstanceOf(QuantityFormatException.class)
+        .hasMessageContaining("G 1/2 female");
+  }
+
+  @Test
+  void a_family_tells_its_flanks_and_its_taper() {
+    assertThat(ThreadFamily.NPT.flankAngleDegrees()).isEqualTo(60);
+    assertThat(ThreadFamily.BSPT.flankAngleDegrees()).isEqualTo(55);
+    assertThat(ThreadFamily.NPT.isTapered()).isTrue();
+    assertThat(ThreadFamily.BSPT.isTapered()).isTrue();
+    assertThat(ThreadFamily.BSPP.isTapered()).isFalse();
+    assertThat(ThreadFamily.BSPP.source().citation()).contains("ISO 228-1");
+  }
+}
