@@ -125,8 +125,10 @@ class UnitTest {
     assertThat(Temperature.ofFahrenheit(212.0).kelvins())
         .isCloseTo(373.15, within(Math.ulp(373.15)));
     assertThat(Temperature.ofKelvins(273.15)).isEqualTo(Temperature.ofCelsius(0.0));
-    assertThat(Temperature.ofFahrenheit(-40.0).celsius()).isEqualTo(-40.0);
-    assertThat(Temperature.ofKelvins(273.15).in(TemperatureUnit.RANKINE)).isEqualTo(491.67);
+    assertThat(Temperature.ofFahrenheit(-40.0).celsius())
+        .isCloseTo(-40.0, within(Math.ulp(273.15)));
+    assertThat(Temperature.ofKelvins(273.15).in(TemperatureUnit.RANKINE))
+        .isCloseTo(491.67, within(Math.ulp(491.67)));
   }
 
   @Test

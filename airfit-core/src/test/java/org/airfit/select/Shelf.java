@@ -1,0 +1,83 @@
+package org.airfit.select;
+
+import java.util.List;
+import java.util.Set;
+import org.airfit.air.AirState;
+import org.airfit.flow.FlowCapacity;
+import org.airfit.line.Conduit;
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.HoseBore;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.SonicConductance;
+import org.airfit.quantity.Temperature;
+import org.airfit.thread.End;
+
+/** Invented parts and a job, for the tests of this package. */
+final class Shelf {
+
+  static final AbsolutePressure ATMOSPHERE = AbsolutePressure.ofBar(1.0);
+  static final AirState SUPPLY =
+      AirState.of(AbsolutePressure.ofBar(8.0), Temperature.ofCelsius(20.0));
+
+  private Shelf() {}
+
+  static PartFacts steel(String id) {
+    return PartFacts.of(id, "part " + id)
+        .withRating(GaugePressure.ofBar(16.0))
+        .withMaterial(Material.HARDENED_STEEL);
+  }
+
+  static Part.Socket socket(PartFacts facts, String profile, String end, double c) {
+    return new Part.Socket(
+        facts,
+        Set.of(profile),
+        End.parse(end),
+        FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(c), 0.3));
+  }
+
+  static Part.Plug plug(PartFacts facts, String profile, String end) {
+    return new Part.Plug(facts, profile, End.parse(end));
+  }
+
+  static Part.Hose hose(PartFacts facts, double boreMm, double metres) {
+    return new Part.Hose(
+        facts,
+        HoseBore.of(Length.ofMillimetres(boreMm)),
+        Conduit.of(
+            Length.ofMillimetres(boreMm), Length.ofMetres(metres), Length.ofMillimetres(0.01)),
+        End.parse("3/8 NPT male"),
+        End.parse("3/8 NPT male"));
+  }
+
+  static Part.Adapter adapter(String id, String one, String other) {
+    return new Part.Adapter(
+        steel(id),
+        End.parse(one),
+        End.parse(other),
+        Conduit.of(Length.ofMillimetres(9.0), Length.ofMillimetres(30.0), Length.ofMillimetres(0.0))
+            .withFittings(1.5));
+  }
+
+  /** A job that {@link #parts()} solves without an adapter. */
+  static Requirement.Builder job() {
+    return Requirement.forTool(FreeAirFlow.ofAnrLitresPerSecond(10.0), GaugePressure.ofBar(6.2))
+        .toolRating(GaugePressure.ofBar(7.5))
+        .toolInlet(End.parse("1/4 NPT female"))
+        .supply(SUPPLY, ATMOSPHERE)
+        .outlet(End.parse("3/8 NPT male"))
+        .reach(Length.ofMetres(10.0))
+        .place(Place.INDOORS)
+        .air(AirKind.DRY);
+  }
+
+  static List<Part> parts() {
+    return List.of(
+        socket(steel("wide"), "finch", "3/8 NPT female", 9.0),
+        socket(steel("narrow"), "finch", "3/8 NPT female", 2.0),
+        plug(steel("hose plug"), "finch", "3/8 NPT female"),
+        plug(steel("tool plug"), "finch", "1/4 NPT male"),
+        hose(steel("10 mm hose"), 9.5, 10.0));
+  }
+}
