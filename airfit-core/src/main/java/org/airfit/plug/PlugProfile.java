@@ -264,16 +264,16 @@ public final class PlugProfile {
       }
     }
 
+    /** One of the two was typed in the other unit where a factor of 25.4 would put them right; sizes of plugs tell which. */
     private static String unitHint(Dimension lesser, double a, Dimension greater, double b) {
-      if (b * MM_PER_INCH >= a && b * 4.0 < a) {
-        return "; the " + greater.label() + " looks like inches typed as millimetres, " + number(b)
-            + " in is " + mm(b * MM_PER_INCH);
+      if (!(b * MM_PER_INCH >= a && b * 4.0 < a)) {
+        return "; check both, and that they were not exchanged";
       }
-      if (a <= b * MM_PER_INCH && a > b * 4.0) {
-        return "; the " + lesser.label() + " looks like millimetres typed as inches, "
-            + number(a / MM_PER_INCH) + " mm";
-      }
-      return "; check both, and that they were not exchanged";
+      return lesser.isUsual(a / MM_PER_INCH) && !greater.isUsual(b * MM_PER_INCH)
+          ? "; the " + lesser.label() + " looks like millimetres typed as inches, "
+              + number(a / MM_PER_INCH) + " mm"
+          : "; the " + greater.label() + " looks like inches typed as millimetres, " + number(b)
+              + " in is " + mm(b * MM_PER_INCH);
     }
 
     private void requireGrooveInFront(List<ProfileFinding> found) {
