@@ -1,7 +1,10 @@
 package org.airfit.thread;
 
+import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.airfit.internal.Digits;
 import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.NominalThreadSize;
 import org.airfit.quantity.QuantityFormatException;
@@ -21,11 +24,28 @@ public sealed interface End {
    */
   record Threaded(ThreadFamily family, NominalThreadSize size, Gender gender) implements End {
 
+    /**
+     * Checks that the standard has such a thread.
+     *
+     * @param family the family
+     * @param size the nominal size
+     * @param gender outside or inside
+     * @throws IllegalArgumentException if the family has no such size, or is only female and {@code gender} is male
+     */
+    public Threaded {
+      family.requireSize(size);
+      family.requireGender(gender);
+    }
+
+    /** {@return the geometry, empty for the dryseal families, whose tables were not seen} */
+    public Optional<PipeThread> thread() {
+      return family.thread(size);
+    }
+
     @Override
     public String label() {
-      String symbol =
-          family == ThreadFamily.BSPT && gender == Gender.FEMALE ? "Rc" : family.symbol();
-      return family == ThreadFamily.NPT
+      String symbol = family.symbol(gender);
+      return family.form() == ThreadForm.FLAT_60
           ? size + " " + symbol + " " + gender.label()
           : symbol + " " + size + " " + gender.label();
     }
@@ -60,37 +80,89 @@ public sealed interface End {
   /**
    * Reads an end as people write it.
    *
-   * @param text such as "3/8 NPT male", "G 1/2 female", "R 1/4 male", "3/8 in barb" or "10 mm hose"
+   * @param text such as "3/8 NPT male", "1/4-18 NPT female", "G 1/2 female", "R 1/4 male", "3/8 in barb" or "10 mm hose"
    * @return the end
-   * @throws QuantityFormatException if the text is no end; it tells where and what would be accepted
+   * @throws QuantityFormatException if the text is no end, names a thread its standard does not have, or gives it the threads per inch of
+   *     another; it tells what would be accepted
    */
   static End parse(String text) {
-    Matcher hose = Pattern.compile("\\s*(.+?)\\s+(barb|hose)\\s*", Pattern.CASE_INSENSITIVE)
-        .matcher(text);
+    return EndReader.read(text);
+  }
+}
+
+/** Reads ends. */
+final class EndReader {
+
+  private static final String EXAMPLES =
+      "size, family (NPT, NPTF, NPSC, NPSM, R, Rc, Rp, G) and male or female, such as \"3/8 NPT male\" or \"G 1/2 female\"; or a hose bore"
+          + " with barb or hose, such as \"3/8 in barb\"";
+
+  private static final Pattern HOSE =
+      Pattern.compile("\\s*(.+?)\\s+(barb|hose)\\s*", Pattern.CASE_INSENSITIVE);
+
+  private static final String SIZE = "[0-9][0-9/ -]*?[\"']?|[0-9]*[¼½¾⅛⅜]";
+
+  private static final Pattern THREAD = Pattern.compile(
+      "\\s*(?:(?<a>" + SIZE + ")(?:\\s*-\\s*(?<tpi>27|28|19|18|14|11\\.5|11|8))?\\s*)?"
+          + "(?<family>NPTF|NPT|NPSC|NPSM|NPSF|NPSI|PTF-SAE SHORT|BSPT|BSPP|Rc|Rp|R|G)\\s*"
+          + "(?<b>" + SIZE + ")?\\s*(?<gender>male|female)\\s*",
+      Pattern.CASE_INSENSITIVE);
+
+  private EndReader() {}
+
+  static End read(String text) {
+    Matcher hose = HOSE.matcher(text);
     if (hose.matches()) {
       HoseBore bore = HoseBore.parse(hose.group(1));
-      return hose.group(2).equalsIgnoreCase("barb") ? new Barb(bore) : new HoseEnd(bore);
+      return hose.group(2).equalsIgnoreCase("barb") ? new End.Barb(bore) : new End.HoseEnd(bore);
     }
-    Matcher thread = Pattern.compile(
-            "\\s*(?:(?<a>[0-9][0-9/ -]*?)(?:\\s*-\\s*[0-9.]+)?\\s*)?(?<family>NPT|BSPT|BSPP|Rc|R|G)\\s*"
-                + "(?<b>[0-9][0-9/ -]*?)?\\s*(?<gender>male|female)\\s*",
-            Pattern.CASE_INSENSITIVE)
-        .matcher(text);
+    Matcher thread = THREAD.matcher(text);
     if (!thread.matches() || (thread.group("a") == null) == (thread.group("b") == null)) {
-      throw new QuantityFormatException(
-          text,
-          0,
-          "no end of a part",
-          "size, family (NPT, R, Rc, G) and male or female, such as \"3/8 NPT male\" or \"G 1/2 female\"; or a hose bore with"
-              + " barb or hose, such as \"3/8 in barb\"");
+      throw new QuantityFormatException(text, 0, "no end of a part", EXAMPLES);
     }
     String size = thread.group("a") == null ? thread.group("b") : thread.group("a");
-    ThreadFamily family = switch (thread.group("family").toUpperCase(java.util.Locale.ROOT)) {
-      case "NPT" -> ThreadFamily.NPT;
-      case "G", "BSPP" -> ThreadFamily.BSPP;
-      default -> ThreadFamily.BSPT;
-    };
+    String symbol = thread.group("family").toUpperCase(Locale.ROOT);
     Gender gender = thread.group("gender").equalsIgnoreCase("male") ? Gender.MALE : Gender.FEMALE;
-    return new Threaded(family, NominalThreadSize.parse(size), gender);
+    if (symbol.equals("RC") && gender == Gender.MALE) {
+      throw new QuantityFormatException(
+          text, thread.start("gender"), "Rc is only female", "R for the male taper thread");
+    }
+    try {
+      End.Threaded end = new End.Threaded(family(symbol), NominalThreadSize.parse(size), gender);
+      requireThreadsPerInch(text, thread, end);
+      return end;
+    } catch (QuantityFormatException e) {
+      throw e;
+    } catch (IllegalArgumentException e) {
+      throw new QuantityFormatException(
+          text, thread.start("family"), String.valueOf(e.getMessage()), EXAMPLES);
+    }
+  }
+
+  private static ThreadFamily family(String symbol) {
+    return switch (symbol) {
+      case "G", "BSPP" -> ThreadFamily.BSPP;
+      case "R", "RC", "BSPT" -> ThreadFamily.BSPT;
+      case "RP" -> ThreadFamily.RP;
+      case "PTF-SAE SHORT" -> ThreadFamily.PTF_SAE_SHORT;
+      default -> ThreadFamily.valueOf(symbol);
+    };
+  }
+
+  private static void requireThreadsPerInch(String text, Matcher thread, End.Threaded end) {
+    String typed = thread.group("tpi");
+    if (typed == null) {
+      return;
+    }
+    double standard =
+        end.thread().map(PipeThread::threadsPerInch).orElse(Double.parseDouble(typed));
+    if (Double.parseDouble(typed) != standard) {
+      throw new QuantityFormatException(
+          text,
+          thread.start("tpi"),
+          end.label() + " has " + Digits.plain(standard) + " threads per inch, not " + typed,
+          end.size() + "-" + Digits.plain(standard) + " " + end.family().symbol()
+              + ", or another family with " + typed);
+    }
   }
 }

@@ -143,8 +143,6 @@ public record Mating(End one, End other, Verdict verdict, String reason, Source 
   }
 
   private static double perInch(End.Threaded end) {
-    return end.family() == ThreadFamily.NPT
-        ? NptThread.of(end.size()).threadsPerInch()
-        : BspThread.of(end.size()).threadsPerInch();
+    return end.thread().map(PipeThread::threadsPerInch).orElse(0.0);
   }
 }

@@ -17,8 +17,13 @@ import org.airfit.working.Working;
  * <pre>
  *   p = 1/n                        h = 0.8 p                     V = 3.47 p
  *   E0 = D − (0.05 D + 1.1) p      E1 = E0 + L1/16               L2 = (0.8 D + 6.8) p
- *   E2 = E0 + L2/16                E3 = E0 − L3/16, L3 = 3 p     L4 = L2 + V
+ *   E2 = E0 + L2/16                E3 = E0 − L3/16,           L4 = L2 + V
  *   L5 = L2 − 2 p                  E5 = E0 + L5/16               K0 = E0 − h
+ *   L3 = 3 p to size 2, 2 p from 2-1/2
+ *   male thread x behind its small end:     pitch E0 + x/16,  crest + h,  root − h
+ *   female thread x inside its mouth:       pitch E1 − x/16,  crest − h,  root + h
+ *   crest flat = 2 f tan 30°,  f from 0.033 p to the tabulated most
+ *   gauging tolerance ± 1 turn, which is ± p on L1 and ± p/16 on a diameter
  * </pre>
  *
  * <table class="striped">
@@ -35,32 +40,29 @@ import org.airfit.working.Working;
  * <tr><td>L4, V</td><td>whole length of the male thread, its vanish part</td><td>in</td></tr>
  * <tr><td>E5, L5</td><td>pitch diameter at the end of the full crests, and their length</td><td>in</td></tr>
  * <tr><td>K0</td><td>minor diameter at the small end</td><td>in</td></tr>
+ * <tr><td>f</td><td>truncation of a crest, below the sharp thread</td><td>in</td></tr>
  * </tbody>
  * </table>
  *
- * <p>Because E5 + h = D, the crests meet the pipe at L5. <b>Valid</b> for sizes 1/16 to 2 (L3 is two turns from 2-1/2 up, which are not
- * here). <b>Source:</b> ASME B1.20.1-2013, tables 1a and 1b and the formulas above them.
+ * <p>Because E5 + h = D, the crests meet the pipe at L5. <b>Valid</b> for sizes 1/16 to 4. <b>Source:</b> ASME B1.20.1-2013, tables 1 and 2
+ * and the formulas above them, in copies; L1 of 1/8 and 1/4 is 0.1615 and 0.2278 in, where older editions have 0.180 and 0.200 in.
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
-public final class NptThread {
+public final class NptThread implements PipeThread {
 
   private static final Source SOURCE = ThreadFamily.NPT.source();
+
+  private static final double TAPER = 1.0 / 16.0;
 
   /** D [in], n [1/in], L1 [in]: the three inputs the standard tabulates. */
   private record Inputs(double d, double n, double l1) {}
 
-  private static final Map<NominalThreadSize, Inputs> TABLE = new EnumMap<>(Map.of(
-      NominalThreadSize.ONE_SIXTEENTH, new Inputs(0.3125, 27.0, 0.1600),
-      NominalThreadSize.ONE_EIGHTH, new Inputs(0.405, 27.0, 0.1615),
-      NominalThreadSize.ONE_QUARTER, new Inputs(0.540, 18.0, 0.2278),
-      NominalThreadSize.THREE_EIGHTHS, new Inputs(0.675, 18.0, 0.2400),
-      NominalThreadSize.ONE_HALF, new Inputs(0.840, 14.0, 0.3200),
-      NominalThreadSize.THREE_QUARTERS, new Inputs(1.050, 14.0, 0.3390),
-      NominalThreadSize.ONE, new Inputs(1.315, 11.5, 0.4000),
-      NominalThreadSize.ONE_AND_A_QUARTER, new Inputs(1.660, 11.5, 0.4200),
-      NominalThreadSize.ONE_AND_A_HALF, new Inputs(1.900, 11.5, 0.4200),
-      NominalThreadSize.TWO, new Inputs(2.375, 11.5, 0.4360)));
+  private static final Map<NominalThreadSize, Inputs> TABLE = table();
+
+  /** The greatest truncation of a crest [in] by threads per inch: ASME B1.20.1 table 1, as copied on a trade page. */
+  private static final Map<Double, Double> GREATEST_TRUNCATION =
+      Map.of(27.0, 0.0036, 18.0, 0.0049, 14.0, 0.0056, 11.5, 0.0063, 8.0, 0.0078);
 
   private final NominalThreadSize size;
   private final Inputs in;
@@ -70,20 +72,34 @@ public final class NptThread {
     this.in = in;
   }
 
+  private static Map<NominalThreadSize, Inputs> table() {
+    Map<NominalThreadSize, Inputs> table = new EnumMap<>(NominalThreadSize.class);
+    table.put(NominalThreadSize.ONE_SIXTEENTH, new Inputs(0.3125, 27.0, 0.1600));
+    table.put(NominalThreadSize.ONE_EIGHTH, new Inputs(0.405, 27.0, 0.1615));
+    table.put(NominalThreadSize.ONE_QUARTER, new Inputs(0.540, 18.0, 0.2278));
+    table.put(NominalThreadSize.THREE_EIGHTHS, new Inputs(0.675, 18.0, 0.2400));
+    table.put(NominalThreadSize.ONE_HALF, new Inputs(0.840, 14.0, 0.3200));
+    table.put(NominalThreadSize.THREE_QUARTERS, new Inputs(1.050, 14.0, 0.3390));
+    table.put(NominalThreadSize.ONE, new Inputs(1.315, 11.5, 0.4000));
+    table.put(NominalThreadSize.ONE_AND_A_QUARTER, new Inputs(1.660, 11.5, 0.4200));
+    table.put(NominalThreadSize.ONE_AND_A_HALF, new Inputs(1.900, 11.5, 0.4200));
+    table.put(NominalThreadSize.TWO, new Inputs(2.375, 11.5, 0.4360));
+    table.put(NominalThreadSize.TWO_AND_A_HALF, new Inputs(2.875, 8.0, 0.682));
+    table.put(NominalThreadSize.THREE, new Inputs(3.500, 8.0, 0.766));
+    table.put(NominalThreadSize.THREE_AND_A_HALF, new Inputs(4.000, 8.0, 0.821));
+    table.put(NominalThreadSize.FOUR, new Inputs(4.500, 8.0, 0.844));
+    return table;
+  }
+
   /**
    * Obtains the thread of a size.
    *
-   * @param size the size, from 1/16 to 2
+   * @param size the size, from 1/16 to 4
    * @return the thread
-   * @throws IllegalArgumentException if the size is larger than 2
    */
   public static NptThread of(NominalThreadSize size) {
-    Inputs inputs = TABLE.get(Objects.requireNonNull(size));
-    if (inputs == null) {
-      throw new IllegalArgumentException(
-          "NPT size must be one of " + TABLE.keySet() + ", was " + size);
-    }
-    return new NptThread(size, inputs);
+    ThreadFamily.NPT.requireSize(size);
+    return new NptThread(size, Objects.requireNonNull(TABLE.get(size)));
   }
 
   /** {@return all sizes, smallest first} */
@@ -91,12 +107,17 @@ public final class NptThread {
     return TABLE.keySet().stream().map(NptThread::of).toList();
   }
 
-  /** {@return the size} */
+  @Override
+  public ThreadFamily family() {
+    return ThreadFamily.NPT;
+  }
+
+  @Override
   public NominalThreadSize size() {
     return size;
   }
 
-  /** {@return n, threads per inch} */
+  @Override
   public double threadsPerInch() {
     return in.n;
   }
@@ -105,8 +126,24 @@ public final class NptThread {
     return 1.0 / in.n;
   }
 
+  private double h() {
+    return ThreadForm.FLAT_60.heightOverPitch() * p();
+  }
+
   private double e0() {
     return in.d - (0.05 * in.d + 1.1) * p();
+  }
+
+  private double e1() {
+    return e0() + TAPER * in.l1;
+  }
+
+  private double l2() {
+    return (0.8 * in.d + 6.8) * p();
+  }
+
+  private double l5() {
+    return (0.8 * in.d + 4.8) * p();
   }
 
   private static Length inches(double value) {
@@ -118,14 +155,15 @@ public final class NptThread {
     return inches(in.d);
   }
 
-  /** {@return p, the pitch} */
+  @Override
   public Length pitch() {
     return inches(p());
   }
 
-  /** {@return h, the height of the thread} */
+  /** {@return h, the height of the thread, 0.8 p} */
+  @Override
   public Length height() {
-    return inches(0.8 * p());
+    return inches(h());
   }
 
   /** {@return E0, the pitch diameter at the small end of the male thread} */
@@ -135,27 +173,32 @@ public final class NptThread {
 
   /** {@return E1, the pitch diameter at the hand-tight plane, which is the mouth of the female thread} */
   public Length pitchDiameterAtHandTight() {
-    return pitchDiameterAt(handTightLength());
+    return inches(e1());
+  }
+
+  /** {@return E1 one turn small to one turn large, the gauging tolerance} */
+  public Limits pitchDiameterLimitsAtHandTight() {
+    return Limits.about(inches(e1()), inches(TAPER * p()));
   }
 
   /** {@return E2, the pitch diameter at the end of the effective thread} */
   public Length pitchDiameterAtEffectiveEnd() {
-    return pitchDiameterAt(effectiveLength());
+    return inches(e0() + TAPER * l2());
   }
 
-  /** {@return E3, the pitch diameter inside the female thread, three turns beyond the hand-tight male end} */
+  /** {@return E3, the pitch diameter inside the female thread, at L3 beyond the hand-tight male end} */
   public Length pitchDiameterInside() {
-    return inches(e0() - 3.0 * p() / 16.0);
+    return inches(e0() - TAPER * wrenchTurns() * p());
   }
 
   /** {@return E5, the pitch diameter at the end of the full crests} */
   public Length pitchDiameterAtFullCrests() {
-    return pitchDiameterAt(fullCrestLength());
+    return inches(e0() + TAPER * l5());
   }
 
   /** {@return K0, the minor diameter at the small end} */
   public Length minorDiameterAtSmallEnd() {
-    return pitchDiameterAtSmallEnd().minus(height());
+    return inches(e0() - h());
   }
 
   /** {@return L1, the hand-tight engagement} */
@@ -163,17 +206,37 @@ public final class NptThread {
     return inches(in.l1);
   }
 
+  /** {@return L1 one turn short to one turn long, the gauging tolerance of the standoff} */
+  public Limits handTightLengthLimits() {
+    return Limits.about(inches(in.l1), inches(p()));
+  }
+
+  /** {@return L1 in turns} */
+  public double handTightTurns() {
+    return in.l1 * in.n;
+  }
+
   /** {@return L2, the length of the effective thread} */
   public Length effectiveLength() {
-    return inches((0.8 * in.d + 6.8) * p());
+    return inches(l2());
   }
 
-  /** {@return L3, the wrench make-up length of three turns} */
+  /** {@return L2 in turns} */
+  public double effectiveTurns() {
+    return l2() * in.n;
+  }
+
+  /** {@return L3 in turns: 3 to size 2, 2 from size 2-1/2} */
+  public int wrenchTurns() {
+    return size.compareTo(NominalThreadSize.TWO) <= 0 ? 3 : 2;
+  }
+
+  /** {@return L3, the wrench make-up length} */
   public Length wrenchLength() {
-    return inches(3.0 * p());
+    return inches(wrenchTurns() * p());
   }
 
-  /** {@return V, the length of the vanish thread} */
+  /** {@return V, the length of the vanish thread, 3.47 turns} */
   public Length vanishLength() {
     return inches(3.47 * p());
   }
@@ -185,89 +248,207 @@ public final class NptThread {
 
   /** {@return L5, the length of the thread with full crests} */
   public Length fullCrestLength() {
-    return inches((0.8 * in.d + 4.8) * p());
+    return inches(l5());
   }
 
-  /**
-   * Finds the pitch diameter of the male thread at a plane.
-   *
-   * @param fromSmallEnd the distance of the plane from the small end
-   * @return E0 plus a sixteenth of the distance
-   */
-  public Length pitchDiameterAt(Length fromSmallEnd) {
-    return inches(e0() + fromSmallEnd.inches() / 16.0);
+  /** {@return by how much one turn changes a diameter, p/16} */
+  public Length diameterPerTurn() {
+    return inches(TAPER * p());
   }
 
-  /**
-   * Finds the diameter over the crests of the male thread at a plane, crests not truncated.
-   *
-   * @param fromSmallEnd the distance of the plane from the small end
-   * @return the pitch diameter plus the height
-   */
-  public Length crestDiameterAt(Length fromSmallEnd) {
-    return pitchDiameterAt(fromSmallEnd).plus(height());
+  @Override
+  public ThreadSection section(Gender gender, Length depth) {
+    double x = TAPER * depth.inches();
+    double pitchDiameter = gender == Gender.MALE ? e0() + x : e1() - x;
+    return ThreadSection.about(inches(pitchDiameter), inches(h()), inches(h()));
   }
 
   /** {@return what a caliper reads on the first thread of the male end, crests not truncated: not D, and not the nominal size} */
   public Length firstThreadCrestDiameter() {
-    return crestDiameterAt(Length.ofMetres(0.0));
+    return inches(e0() + h());
   }
 
   /** {@return the bore at the mouth of the female thread, between its crests: E1 − h} */
   public Length femaleMouthDiameter() {
-    return pitchDiameterAtHandTight().minus(height());
+    return inches(e1() - h());
   }
 
-  /** {@return how the main dimensions follow from pipe diameter and threads per inch} */
+  @Override
+  public Limits firstCrest(Gender gender) {
+    Length turn = diameterPerTurn();
+    return gender == Gender.MALE
+        ? new Limits(
+            firstThreadCrestDiameter().minus(crestSlack()).minus(turn),
+            firstThreadCrestDiameter().plus(turn))
+        : new Limits(
+            femaleMouthDiameter().minus(turn),
+            femaleMouthDiameter().plus(crestSlack()).plus(turn));
+  }
+
+  /** {@return H, the height of the sharp triangle, 0.866025 p} */
+  public Length sharpHeight() {
+    return inches(ThreadForm.FLAT_60.sharpHeightOverPitch() * p());
+  }
+
+  /** {@return f, from the least to the greatest a crest may be cut below the sharp thread} */
+  public Limits truncation() {
+    return new Limits(
+        inches(0.033 * p()), inches(Objects.requireNonNull(GREATEST_TRUNCATION.get(in.n))));
+  }
+
+  /** {@return the width of the flat on a crest, 2 f tan 30°} */
+  public Limits crestFlat() {
+    double flatOverTruncation = 2.0 * Math.tan(Math.toRadians(30.0));
+    return new Limits(
+        truncation().least().times(flatOverTruncation),
+        truncation().most().times(flatOverTruncation));
+  }
+
+  /** {@return how much smaller or wider the most cut crests are than the least cut ones, on the diameter} */
+  @Override
+  public Length crestSlack() {
+    return truncation().most().minus(truncation().least()).times(2.0);
+  }
+
+  @Override
+  public Source source() {
+    return SOURCE;
+  }
+
+  private static Term in(String symbol, double value) {
+    return Term.of(symbol, symbol.charAt(0) + "_" + symbol.substring(1), value, "in", 6);
+  }
+
+  @Override
   public Working working() {
     Term d = Term.of("D", "D", in.d, "in", 6);
     Term p = Term.of("p", "p", p(), "in", 6);
-    Term e0 = Term.of("E0", "E_0", e0(), "in", 6);
-    Term l2 = Term.of("L2", "L_2", effectiveLength().inches(), "in", 6);
-    return Working.titled(size + " NPT, basic dimensions")
+    Term h = Term.of("h", "h", h(), "in", 6);
+    Term e0 = in("E0", e0());
+    Term l1 = in("L1", in.l1);
+    Term l2 = in("L2", l2());
+    Term l3 = in("L3", wrenchTurns() * p());
+    Term l5 = in("L5", l5());
+    Term v = Term.of("V", "V", 3.47 * p(), "in", 6);
+    Working.Builder out = Working.titled(size + " NPT, basic dimensions")
         .step(
             "Pitch",
-            "⟨p⟩ = 1 / ⟨n⟩",
-            "⟨p⟩ = \\frac{1}{⟨n⟩}",
+            "⟨p⟩ = (1 in) / ⟨n⟩",
+            "⟨p⟩ = \\frac{1\\,\\mathrm{in}}{⟨n⟩}",
             List.of(Term.of("n", "n", in.n, "", 4)),
             p,
+            SOURCE)
+        .step(
+            "Height of the thread",
+            "⟨h⟩ = 0.8 × ⟨p⟩",
+            "⟨h⟩ = 0.8 \\cdot ⟨p⟩",
+            List.of(p),
+            h,
             SOURCE)
         .step(
             "Pitch diameter at the small end",
             "⟨E0⟩ = ⟨D⟩ − (0.05 × ⟨D⟩ + 1.1 in) × ⟨p⟩ / (1 in)",
             "⟨E0⟩ = ⟨D⟩ - (0.05 \\cdot ⟨D⟩ + 1.1\\,\\mathrm{in}) \\cdot ⟨p⟩ / (1\\,\\mathrm{in})",
             List.of(d, p),
-            Term.of("E0", "E_0", e0(), "in", 5),
-            SOURCE)
-        .step(
-            "Pitch diameter at the hand-tight plane",
-            "⟨E1⟩ = ⟨E0⟩ + ⟨L1⟩ / 16",
-            "⟨E1⟩ = ⟨E0⟩ + \\frac{⟨L1⟩}{16}",
-            List.of(e0, Term.of("L1", "L_1", in.l1, "in", 5)),
-            Term.of("E1", "E_1", pitchDiameterAtHandTight().inches(), "in", 5),
-            SOURCE)
-        .step(
-            "Effective length",
-            "⟨L2⟩ = (0.8 × ⟨D⟩ + 6.8 in) × ⟨p⟩ / (1 in)",
-            "⟨L2⟩ = (0.8 \\cdot ⟨D⟩ + 6.8\\,\\mathrm{in}) \\cdot ⟨p⟩ / (1\\,\\mathrm{in})",
-            List.of(d, p),
-            Term.of("L2", "L_2", effectiveLength().inches(), "in", 4),
-            SOURCE)
+            e0,
+            SOURCE);
+    cone(out, "Pitch diameter at the hand-tight plane", "E1", "+", l1, e0, e1());
+    out.step(
+        "Effective length",
+        "⟨L2⟩ = (0.8 × ⟨D⟩ + 6.8 in) × ⟨p⟩ / (1 in)",
+        "⟨L2⟩ = (0.8 \\cdot ⟨D⟩ + 6.8\\,\\mathrm{in}) \\cdot ⟨p⟩ / (1\\,\\mathrm{in})",
+        List.of(d, p),
+        l2,
+        SOURCE);
+    cone(
+        out,
+        "Pitch diameter at the end of the effective thread",
+        "E2",
+        "+",
+        l2,
+        e0,
+        pitchDiameterAtEffectiveEnd().inches());
+    out.step(
+        "Wrench make-up",
+        "⟨L3⟩ = ⟨w⟩ × ⟨p⟩",
+        "⟨L3⟩ = ⟨w⟩ \\cdot ⟨p⟩",
+        List.of(Term.of("w", "w", wrenchTurns(), "", 2), p),
+        l3,
+        SOURCE);
+    cone(
+        out,
+        "Pitch diameter inside the female thread",
+        "E3",
+        "-",
+        l3,
+        e0,
+        pitchDiameterInside().inches());
+    out.step("Vanish thread", "⟨V⟩ = 3.47 × ⟨p⟩", "⟨V⟩ = 3.47 \\cdot ⟨p⟩", List.of(p), v, SOURCE)
         .step(
             "Whole length",
-            "⟨L4⟩ = ⟨L2⟩ + 3.47 × ⟨p⟩",
-            "⟨L4⟩ = ⟨L2⟩ + 3.47 \\cdot ⟨p⟩",
+            "⟨L4⟩ = ⟨L2⟩ + ⟨V⟩",
+            "⟨L4⟩ = ⟨L2⟩ + ⟨V⟩",
+            List.of(l2, v),
+            in("L4", overallLength().inches()),
+            SOURCE)
+        .step(
+            "Full crests",
+            "⟨L5⟩ = ⟨L2⟩ − 2 × ⟨p⟩",
+            "⟨L5⟩ = ⟨L2⟩ - 2 \\cdot ⟨p⟩",
             List.of(l2, p),
-            Term.of("L4", "L_4", overallLength().inches(), "in", 4),
+            l5,
+            SOURCE);
+    cone(
+        out,
+        "Pitch diameter at the end of the full crests",
+        "E5",
+        "+",
+        l5,
+        e0,
+        pitchDiameterAtFullCrests().inches());
+    return out.step(
+            "Check: there the crests meet the pipe",
+            "⟨D⟩ = ⟨E5⟩ + ⟨h⟩",
+            "⟨D⟩ = ⟨E5⟩ + ⟨h⟩",
+            List.of(in("E5", pitchDiameterAtFullCrests().inches()), h),
+            d,
+            SOURCE)
+        .step(
+            "Minor diameter at the small end",
+            "⟨K0⟩ = ⟨E0⟩ − ⟨h⟩",
+            "⟨K0⟩ = ⟨E0⟩ - ⟨h⟩",
+            List.of(e0, h),
+            in("K0", minorDiameterAtSmallEnd().inches()),
             SOURCE)
         .step(
             "Crest of the first thread",
-            "⟨d⟩ = ⟨E0⟩ + 0.8 × ⟨p⟩",
-            "⟨d⟩ = ⟨E0⟩ + 0.8 \\cdot ⟨p⟩",
-            List.of(e0, p),
-            Term.of("d", "d", firstThreadCrestDiameter().inches(), "in", 4),
+            "⟨d⟩ = ⟨E0⟩ + ⟨h⟩",
+            "⟨d⟩ = ⟨E0⟩ + ⟨h⟩",
+            List.of(e0, h),
+            Term.of("d", "d", firstThreadCrestDiameter().inches(), "in", 6),
             SOURCE)
+        .step(
+            "Bore at the mouth of the female thread",
+            "⟨b⟩ = ⟨E1⟩ − ⟨h⟩",
+            "⟨b⟩ = ⟨E1⟩ - ⟨h⟩",
+            List.of(in("E1", e1()), h),
+            Term.of("b", "b", femaleMouthDiameter().inches(), "in", 6),
+            SOURCE)
+        .note("Gauging tolerance: one turn either way, "
+            + Digits.fixed(p(), 5) + " in on L1 and "
+            + Digits.fixed(TAPER * p(), 5) + " in on a diameter.")
         .build();
+  }
+
+  private static void cone(
+      Working.Builder out, String what, String e, String sign, Term l, Term e0, double result) {
+    out.step(
+        what,
+        "⟨" + e + "⟩ = ⟨E0⟩ " + sign.replace('-', '−') + " ⟨" + l.symbol() + "⟩ / 16",
+        "⟨" + e + "⟩ = ⟨E0⟩ " + sign + " \\frac{⟨" + l.symbol() + "⟩}{16}",
+        List.of(e0, l),
+        in(e, result),
+        SOURCE);
   }
 
   @Override

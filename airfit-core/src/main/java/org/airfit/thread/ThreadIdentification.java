@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.airfit.internal.Digits;
 import org.airfit.internal.Statistics;
+import org.airfit.quantity.Length;
 import org.airfit.source.Source;
 import org.airfit.working.Term;
 import org.airfit.working.Working;
@@ -113,41 +114,34 @@ public final class ThreadIdentification {
       double small = t.firstThreadCrestDiameter().millimetres();
       double large = t.pipeDiameter().millimetres();
       double turns = 2.0 * t.pitch().millimetres() / 16.0;
-      double slack = crestSlack(t);
+      double slack = t.crestSlack().millimetres();
       all.add(new Hypothesis(
           new End.Threaded(ThreadFamily.NPT, t.size(), Gender.MALE),
           t.pitch().millimetres(),
           new Band(small - slack, bothEnds ? small + turns : large),
           new Band(large - turns - slack, large)));
     }
-    for (BspThread t : BspThread.all()) {
-      double major = t.majorDiameter().millimetres();
-      double small = t.majorDiameterAtSmallEnd().millimetres();
-      double large = small + t.usefulLength().millimetres() / 16.0;
-      double turn = t.pitch().millimetres() / 16.0;
+    for (BsptThread t : BsptThread.all()) {
       double pitch = t.pitch().millimetres();
+      double small = t.section(Gender.MALE, Length.ofMetres(0.0)).major().millimetres();
+      double large = t.section(Gender.MALE, t.usefulLength()).major().millimetres();
+      double turn = t.pitch().millimetres() / 16.0;
       all.add(new Hypothesis(
           new End.Threaded(ThreadFamily.BSPT, t.size(), Gender.MALE),
           pitch,
           new Band(small - turn, bothEnds ? small + 2.0 * turn : large + turn),
           new Band(large - 2.0 * turn, large + turn)));
-      Band parallel = new Band(t.leastMajorDiameter().millimetres(), major);
+    }
+    for (BsppThread t : BsppThread.all()) {
+      Band parallel = new Band(
+          t.maleMajorDiameter().least().millimetres(), t.majorDiameter().millimetres());
       all.add(new Hypothesis(
-          new End.Threaded(ThreadFamily.BSPP, t.size(), Gender.MALE), pitch, parallel, parallel));
+          new End.Threaded(ThreadFamily.BSPP, t.size(), Gender.MALE),
+          t.pitch().millimetres(),
+          parallel,
+          parallel));
     }
     return all;
-  }
-
-  /** How much smaller truncated crests may be [mm]: 2 (f max − f min) of ASME B1.20.1, per threads per inch. */
-  private static double crestSlack(NptThread thread) {
-    double n = thread.threadsPerInch();
-    if (n == 27.0) {
-      return 0.121;
-    }
-    if (n == 18.0) {
-      return 0.156;
-    }
-    return n == 14.0 ? 0.165 : 0.174;
   }
 
   /** {@return the readings} */

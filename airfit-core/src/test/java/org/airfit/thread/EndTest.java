@@ -24,6 +24,12 @@ class EndTest {
     "R 1/4 male, R 1/4 male",
     "BSPT 1/4 female, Rc 1/4 female",
     "Rc 1/4 female, Rc 1/4 female",
+    "Rp 1/2 female, Rp 1/2 female",
+    "1/2 NPSM male, 1/2 NPSM male",
+    "NPSC 1/2 female, 1/2 NPSC female",
+    "PTF-SAE SHORT 1/4 male, 1/4 PTF-SAE SHORT male",
+    "1/4-18 NPTF male, 1/4 NPTF male",
+    "¾ NPT male, 3/4 NPT male",
     "3/8 in barb, 3/8 in barb",
     "10 mm hose, 10 mm hose"
   })
@@ -46,6 +52,31 @@ class EndTest {
     assertThatThrownBy(() -> End.parse(typed))
         .isInstanceOf(QuantityFormatException.class)
         .hasMessageContaining("G 1/2 female");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "1/4-19 NPT male, '1/4 NPT male has 18 threads per inch, not 19'",
+    "1-11.5 BSPP male, 'G 1 male has 11 threads per inch, not 11.5'",
+    "R 3-1/2 male, 'the nearest is 4'",
+    "Rp 1/2 male, 'gender of Rp must be female'",
+    "Rc 1/2 male, 'Rc is only female'",
+    "NPSC 1/2 male, 'gender of NPSC must be female'",
+    "5/8 NPT male, 'no such nominal thread size'",
+    "1/16 NPSM male, 'the nearest is 1/8'"
+  })
+  void a_thread_its_standard_does_not_have_is_refused_with_the_nearest(
+      String typed, String problem) {
+    assertThatThrownBy(() -> End.parse(typed))
+        .isInstanceOf(QuantityFormatException.class)
+        .hasMessageContaining(problem);
+  }
+
+  @Test
+  void a_threaded_end_knows_its_geometry_if_it_was_seen() {
+    assertThat(((End.Threaded) End.parse("R 1/2 male")).thread())
+        .contains(BsptThread.of(NominalThreadSize.ONE_HALF));
+    assertThat(((End.Threaded) End.parse("1/2 NPTF male")).thread()).isEmpty();
   }
 
   @Test

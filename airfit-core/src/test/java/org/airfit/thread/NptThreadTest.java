@@ -13,7 +13,6 @@ import org.airfit.Rows;
 import org.airfit.Rows.Row;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.NominalThreadSize;
-import org.airfit.working.Step;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -37,10 +36,10 @@ class NptThreadTest {
     BASIC.put("vanish_v_in", t -> t.vanishLength().inches());
     BASIC.put("l4_in", t -> t.overallLength().inches());
     BASIC.put("thread_height_h_in", t -> t.height().inches());
-    BASIC.put("l1_turns", t -> t.handTightLength().inches() * t.threadsPerInch());
-    BASIC.put("l2_turns", t -> t.effectiveLength().inches() * t.threadsPerInch());
+    BASIC.put("l1_turns", NptThread::handTightTurns);
+    BASIC.put("l2_turns", NptThread::effectiveTurns);
     BASIC.put("l1_plus_l3_in", t -> t.handTightLength().plus(t.wrenchLength()).inches());
-    BASIC.put("dia_increase_per_turn_in", t -> t.pitch().inches() / 16.0);
+    BASIC.put("dia_increase_per_turn_in", t -> t.diameterPerTurn().inches());
     BASIC.put("pitch_mm", t -> t.pitch().millimetres());
     BASIC.put("e0_mm", t -> t.pitchDiameterAtSmallEnd().millimetres());
     BASIC.put("e1_mm", t -> t.pitchDiameterAtHandTight().millimetres());
@@ -53,14 +52,21 @@ class NptThreadTest {
     CALIPER.put("tpi", NptThread::threadsPerInch);
     CALIPER.put("male_od_first_thread_mm", t -> t.firstThreadCrestDiameter().millimetres());
     CALIPER.put(
-        "male_od_large_end_mm", t -> t.crestDiameterAt(t.fullCrestLength()).millimetres());
+        "male_od_large_end_mm",
+        t -> t.section(Gender.MALE, t.fullCrestLength()).major().millimetres());
     CALIPER.put("female_minor_at_mouth_mm", t -> t.femaleMouthDiameter().millimetres());
     CALIPER.put(
         "female_root_at_mouth_mm",
-        t -> t.pitchDiameterAtHandTight().plus(t.height()).millimetres());
+        t -> t.section(Gender.FEMALE, Length.ofMetres(0.0)).major().millimetres());
     CALIPER.put(
         "female_minor_at_l3_depth_mm",
-        t -> t.pitchDiameterInside().minus(t.height()).millimetres());
+        t -> t.section(Gender.FEMALE, t.handTightLength().plus(t.wrenchLength()))
+            .minor()
+            .millimetres());
+    CALIPER.put(
+        "male_od_first_thread_max_truncation_mm",
+        t -> t.firstThreadCrestDiameter().minus(t.crestSlack()).millimetres());
+    CALIPER.put("crest_dia_slack_mm", t -> t.crestSlack().millimetres());
     CALIPER.put("full_thread_length_l5_mm", t -> t.fullCrestLength().millimetres());
   }
 
@@ -141,15 +147,97 @@ class NptThreadTest {
         .isCloseTo(thread.pitchDiameterAtSmallEnd().inches() - 0.8 * p, within(1.0e-12));
   }
 
-  @ParameterizedTest
-  @MethodSource("threads")
-  void the_working_prints_a_calculation_a_calculator_repeats(NptThread thread) {
-    assertThat(thread.working().steps()).hasSizeGreaterThanOrEqualTo(6);
-    for (Step step : thread.working().steps()) {
-      assertThat(Calculator.keyIn(step))
-          .as("%s of %s: %s", step.what(), thread, step.inNumbers())
-          .isCloseTo(Calculator.printed(step), within(Calculator.lastDigit(step)));
-    }
+  static Stream<Row> truncation() {
+    return Rows.of(NptThreadTest.class, "npt_truncation.csv");
+  }
+
+  static Stream<Row> inputs() {
+    return Rows.of(NptThreadTest.class, "npt_inputs.csv");
+  }
+
+  static Stream<Row> large() {
+    return Rows.of(NptThreadTest.class, "npt_large.csv");
+  }
+
+  @ParameterizedTest(name = "{0} per inch")
+  @MethodSource("truncation")
+  void truncations_and_flats_agree_with_the_printed_table(Row row) {
+    NptThread thread = NptThread.all().stream()
+        .filter(t -> t.threadsPerInch() == row.number("tpi"))
+        .findFirst()
+        .orElseThrow();
+    Map<String, ToDoubleFunction<NptThread>> columns = new LinkedHashMap<>();
+    columns.put("pitch_in", t -> t.pitch().inches());
+    columns.put("sharp_height_in", t -> t.sharpHeight().inches());
+    columns.put("h_max_in", t -> t.height().inches());
+    columns.put("trunc_min_in", t -> t.truncation().least().inches());
+    columns.put("trunc_max_in", t -> t.truncation().most().inches());
+    columns.put("flat_min_check_in", t -> t.crestFlat().least().inches());
+    columns.put("flat_max_check_in", t -> t.crestFlat().most().inches());
+    columns.put("crest_dia_slack_mm", t -> t.crestSlack().millimetres());
+    ThreadTables.compare("Threads: NPT truncation", row, thread, columns);
+    ThreadTables.compare(
+        "Threads: NPT truncation",
+        row,
+        "crest_flat_min_in",
+        thread.crestFlat().least().inches(),
+        0.0001,
+        "made from a truncation rounded to 0.0001 in");
+    ThreadTables.compare(
+        "Threads: NPT truncation",
+        row,
+        "crest_flat_max_in",
+        thread.crestFlat().most().inches(),
+        0.00011,
+        "made from a truncation rounded to 0.0001 in");
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("inputs")
+  void what_is_tabulated_is_tabulated_here(Row row) {
+    NptThread thread = NptThread.of(NominalThreadSize.parse(row.text("size")));
+    Map<String, ToDoubleFunction<NptThread>> columns = new LinkedHashMap<>();
+    columns.put("pipe_od_in", t -> t.pipeDiameter().inches());
+    columns.put("tpi", NptThread::threadsPerInch);
+    columns.put("l1_in", t -> t.handTightLength().inches());
+    columns.put("l3_turns", NptThread::wrenchTurns);
+    columns.put("vanish_turns", t -> t.vanishLength().inches() * t.threadsPerInch());
+    columns.put("pipe_od_mm", t -> t.pipeDiameter().millimetres());
+    columns.put("l1_mm", t -> t.handTightLength().millimetres());
+    ThreadTables.compare("Threads: NPT inputs", row, thread, columns);
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("large")
+  void sizes_above_two_agree_with_the_printed_table(Row row) {
+    NptThread thread = NptThread.of(NominalThreadSize.parse(row.text("size")));
+    Map<String, ToDoubleFunction<NptThread>> columns = new LinkedHashMap<>();
+    columns.put("l1_in", t -> t.handTightLength().inches());
+    columns.put("l2_in", t -> t.effectiveLength().inches());
+    columns.put("l1_turns", NptThread::handTightTurns);
+    columns.put("l2_turns", NptThread::effectiveTurns);
+    columns.put("trunc_max_in", t -> t.truncation().most().inches());
+    ThreadTables.compare("Threads: NPT above 2", row, thread, columns);
+    ThreadTables.compare(
+        "Threads: NPT above 2",
+        row,
+        "e1_in",
+        thread.pitchDiameterAtHandTight().inches(),
+        1.0e-5,
+        "made from E0 and L1/16, both rounded to five places");
+    assertThat(thread.wrenchTurns()).isEqualTo(2);
+  }
+
+  @Test
+  void one_turn_either_way_is_the_gauging_tolerance() {
+    NptThread half = NptThread.of(NominalThreadSize.ONE_HALF);
+    Limits length = half.handTightLengthLimits();
+    Limits diameter = half.pitchDiameterLimitsAtHandTight();
+    assertThat(length.most().minus(length.least()).inches()).isCloseTo(2.0 / 14.0, within(1e-12));
+    assertThat(diameter.most().minus(diameter.least()).inches())
+        .isCloseTo(2.0 / 14.0 / 16.0, within(1e-12));
+    assertThat(half.firstCrest(Gender.FEMALE).contains(half.femaleMouthDiameter()))
+        .isTrue();
   }
 
   static Stream<NptThread> threads() {
@@ -191,7 +279,7 @@ class NptThreadTest {
   @Test
   void a_plane_in_front_of_the_small_end_cannot_be_asked_for() {
     assertThatThrownBy(
-            () -> NptThread.of(NominalThreadSize.ONE).pitchDiameterAt(Length.ofInches(-0.1)))
+            () -> NptThread.of(NominalThreadSize.ONE).section(Gender.MALE, Length.ofInches(-0.1)))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("-0.1 in");
   }

@@ -5,14 +5,17 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.NominalThreadSize;
 
 class ThreadProperties {
 
@@ -22,12 +25,28 @@ class ThreadProperties {
   }
 
   @Provide
+  Arbitrary<BsptThread> bspt() {
+    return Arbitraries.of(BsptThread.all());
+  }
+
+  @Provide
+  Arbitrary<PipeThread> threads() {
+    List<PipeThread> threads = new ArrayList<>();
+    for (ThreadFamily family : ThreadFamily.values()) {
+      family.sizes().forEach(size -> family.thread(size).ifPresent(threads::add));
+    }
+    return Arbitraries.of(threads);
+  }
+
+  @Provide
   Arbitrary<End> ends() {
     List<End> ends = new ArrayList<>();
     for (ThreadFamily family : ThreadFamily.values()) {
-      for (NptThread thread : NptThread.all()) {
+      for (NominalThreadSize size : family.sizes()) {
         for (Gender gender : Gender.values()) {
-          ends.add(new End.Threaded(family, thread.size(), gender));
+          if (family.has(gender)) {
+            ends.add(new End.Threaded(family, size, gender));
+          }
         }
       }
     }
@@ -39,17 +58,48 @@ class ThreadProperties {
   }
 
   @Property
-  void a_plane_further_from_the_small_end_is_larger_by_a_sixteenth(
-      @ForAll("npt") NptThread thread,
-      @ForAll @DoubleRange(min = 0.0, max = 2.0) double near,
-      @ForAll @DoubleRange(min = 0.0, max = 2.0) double further) {
-    Length plane = Length.ofInches(near);
-    Length beyond = Length.ofInches(near + further);
-    assertThat(thread.pitchDiameterAt(beyond).inches()
-            - thread.pitchDiameterAt(plane).inches())
-        .isCloseTo(further / 16.0, within(1.0e-12));
-    assertThat(thread.crestDiameterAt(beyond))
-        .isGreaterThanOrEqualTo(thread.crestDiameterAt(plane));
+  void a_plane_further_in_is_larger_on_a_male_cone_and_smaller_in_a_female_one(
+      @ForAll("threads") PipeThread thread,
+      @ForAll Gender gender,
+      @ForAll @DoubleRange(min = 0.0, max = 10.0) double near,
+      @ForAll @DoubleRange(min = 0.0, max = 10.0) double further) {
+    Assume.that(thread.family().has(gender));
+    ThreadSection here = thread.section(gender, Length.ofMillimetres(near));
+    ThreadSection there = thread.section(gender, Length.ofMillimetres(near + further));
+    double growth = !thread.family().isTapered()
+        ? 0.0
+        : gender == Gender.MALE ? further / 16.0 : -further / 16.0;
+    for (Function<ThreadSection, Length> diameter : List.<Function<ThreadSection, Length>>of(
+        ThreadSection::major, ThreadSection::pitch, ThreadSection::minor)) {
+      assertThat(diameter.apply(there).millimetres() - diameter.apply(here).millimetres())
+          .isCloseTo(growth, within(1.0e-9));
+    }
+  }
+
+  @Property
+  void crest_lies_outside_the_pitch_line_of_a_male_thread_and_inside_that_of_a_female_one(
+      @ForAll("threads") PipeThread thread, @ForAll Gender gender) {
+    Assume.that(thread.family().has(gender));
+    ThreadSection section = thread.section(gender, Length.ofMetres(0.0));
+    assertThat(section.major()).isGreaterThan(section.pitch());
+    assertThat(section.pitch()).isGreaterThan(section.minor());
+    assertThat(section.crest(gender))
+        .isEqualTo(gender == Gender.MALE ? section.major() : section.minor());
+    assertThat(thread.firstCrest(gender).contains(section.crest(gender))
+            || thread.family() == ThreadFamily.NPSC)
+        .isTrue();
+  }
+
+  @Property
+  void male_and_female_cones_of_one_standard_meet_at_the_hand_tight_plane(
+      @ForAll("npt") NptThread npt, @ForAll("bspt") BsptThread bspt) {
+    assertThat(npt.section(Gender.MALE, npt.handTightLength()).pitch().inches())
+        .isCloseTo(
+            npt.section(Gender.FEMALE, Length.ofMetres(0.0)).pitch().inches(), within(1.0e-12));
+    assertThat(bspt.section(Gender.MALE, bspt.gaugeLength()).pitch().millimetres())
+        .isCloseTo(
+            bspt.section(Gender.FEMALE, Length.ofMetres(0.0)).pitch().millimetres(),
+            within(1.0e-12));
   }
 
   @Property

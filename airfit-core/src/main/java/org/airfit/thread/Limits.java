@@ -1,0 +1,48 @@
+package org.airfit.thread;
+
+import org.airfit.internal.Digits;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.LengthUnit;
+
+/**
+ * The least and the most a standard allows of a length.
+ *
+ * @param least the lower limit
+ * @param most the upper limit, at least {@code least}
+ */
+public record Limits(Length least, Length most) {
+
+  /**
+   * Checks the order.
+   *
+   * @param least the lower limit
+   * @param most the upper limit, at least {@code least}
+   * @throws IllegalArgumentException if {@code least} is above {@code most}
+   */
+  public Limits {
+    if (least.compareTo(most) > 0) {
+      throw new IllegalArgumentException("least must be at most "
+          + most.format(LengthUnit.MILLIMETRE) + ", was " + least.format(LengthUnit.MILLIMETRE));
+    }
+  }
+
+  static Limits about(Length middle, Length tolerance) {
+    return new Limits(middle.minus(tolerance), middle.plus(tolerance));
+  }
+
+  /**
+   * Says whether a length keeps the limits.
+   *
+   * @param length the length
+   * @return whether it lies between them or on one of them
+   */
+  public boolean contains(Length length) {
+    return length.compareTo(least) >= 0 && length.compareTo(most) <= 0;
+  }
+
+  /** {@return the limits in millimetres, such as "12.907 to 13.157 mm"} */
+  @Override
+  public String toString() {
+    return Digits.fixed(least.millimetres(), 3) + " to " + most.format(LengthUnit.MILLIMETRE, 3);
+  }
+}
