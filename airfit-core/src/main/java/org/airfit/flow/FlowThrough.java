@@ -54,7 +54,7 @@ public record FlowThrough(
             List.of(
                 Term.of(
                     "ṁ*", "\\dot m^*", capacity.chokedFlow(inlet).kilogramsPerSecond(), "kg/s", 7),
-                Term.of("p2/p1", "p_2/p_1", ratio, "", 8),
+                Term.of("p2/p1", "p_2/p_1", ratio, "", 12),
                 Term.of("b", "b", b, "", 6),
                 Term.of(
                     "Δpc/p1",

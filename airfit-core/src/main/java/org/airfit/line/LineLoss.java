@@ -89,6 +89,13 @@ public sealed interface LineLoss {
       Term re = Term.of("Re", "\\mathrm{Re}", reynolds, "", 7);
       Term bore = Term.of("D", "D", conduit.bore().metres(), "m", 7);
       Term flow = Term.of("ṁ", "\\dot m", massFlow.kilogramsPerSecond(), "kg/s", 7);
+      // as many digits of the pressures as leave four of their difference, and some more of what
+      // they follow from
+      int digits = Math.min(
+          13,
+          Math.max(
+              6,
+              4 - (int) Math.floor(Math.log10(drop.pascals() / inlet.pressure().pascals()))));
       Working.Builder working = Working.titled(title)
           .step(
               "Reynolds number",
@@ -144,26 +151,26 @@ public sealed interface LineLoss {
               "⟨p1⟩² − ⟨p2⟩² = ⟨G⟩² × ⟨R⟩ × ⟨T⟩ × (⟨k⟩ + 2 × ln(⟨p1⟩ / ⟨p2⟩))",
               "⟨p1⟩^2 - ⟨p2⟩^2 = ⟨G⟩^2 \\cdot ⟨R⟩ \\cdot ⟨T⟩ \\left(⟨k⟩ + 2 \\ln\\frac{⟨p1⟩}{⟨p2⟩}\\right)",
               List.of(
-                  Term.of("p1", "p_1", inlet.pressure().pascals(), "Pa", 8),
+                  Term.of("p1", "p_1", inlet.pressure().pascals(), "Pa", digits + 3),
                   Term.of(
                       "G",
                       "G",
                       massFlow.kilogramsPerSecond() / conduit.area().squareMetres(),
                       "kg/(s m²)",
-                      7),
+                      digits + 3),
                   Term.of("R", "R", AirState.GAS_CONSTANT, "J/(kg K)", 8),
                   Term.of("T", "T", inlet.temperature().kelvins(), "K", 6),
-                  Term.of("k", "k", k, "", 7)),
-              Term.of("p2", "p_2", outlet.pressure().pascals(), "Pa", 8),
+                  Term.of("k", "k", k, "", digits + 3)),
+              Term.of("p2", "p_2", outlet.pressure().pascals(), "Pa", digits),
               model.source())
           .step(
               "Pressure lost",
               "⟨Δp⟩ = ⟨p1⟩ − ⟨p2⟩",
               "⟨Δp⟩ = ⟨p1⟩ - ⟨p2⟩",
               List.of(
-                  Term.of("p1", "p_1", inlet.pressure().bar(), "bar", 8),
-                  Term.of("p2", "p_2", outlet.pressure().bar(), "bar", 8)),
-              Term.of("Δp", "\\Delta p", drop.bar(), "bar", 4),
+                  Term.of("p1", "p_1", inlet.pressure().bar(), "bar", digits),
+                  Term.of("p2", "p_2", outlet.pressure().bar(), "bar", digits)),
+              Term.of("Δp", "\\Delta p", drop.bar(), "bar", 3),
               model.source())
           .build();
     }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.stream.Stream;
 import org.airfit.Comparison;
+import org.airfit.Pencil;
 import org.airfit.Rows;
 import org.airfit.Rows.Row;
 import org.airfit.quantity.AbsolutePressure;
@@ -154,5 +155,11 @@ class AirStateTest {
     assertThat(SHOP.working().toText())
         .contains(
             "ρ = p / (R × T)", "(700000 Pa)", "8.3185 kg/m³", "c = √(γ × R × T)", "343.23 m/s");
+  }
+
+  @ParameterizedTest
+  @MethodSource("rows")
+  void the_printed_numbers_give_the_printed_answer(Row row) {
+    Pencil.check(state(row).working());
   }
 }

@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.stream.Stream;
 import org.airfit.Comparison;
+import org.airfit.Pencil;
 import org.airfit.Rows;
 import org.airfit.Rows.Row;
 import org.airfit.air.AirState;
@@ -228,5 +229,12 @@ class RunTest {
   void the_run_tells_its_ends() {
     assertThat(shop().supply()).isEqualTo(SUPPLY);
     assertThat(shop().atmosphere()).isEqualTo(ATMOSPHERE);
+  }
+
+  @ParameterizedTest
+  @MethodSource("chains")
+  void the_printed_numbers_give_the_printed_answer(Row row) {
+    Pencil.check(
+        run(row).at(MassFlow.ofKilogramsPerSecond(row.number("mdot_kg_s"))).working());
   }
 }

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Locale;
 import java.util.stream.Stream;
 import org.airfit.Comparison;
+import org.airfit.Pencil;
 import org.airfit.Rows;
 import org.airfit.Rows.Row;
 import org.airfit.air.AirState;
@@ -239,5 +240,14 @@ class FlowCapacityTest {
     assertThat(
             valve.passage(MassFlow.ofKilogramsPerSecond(0.005), INLET).working().toText())
         .contains("Δp = Δpc");
+  }
+
+  @ParameterizedTest
+  @MethodSource("rows")
+  void the_printed_numbers_give_the_printed_answer(Row row) {
+    FlowThrough flow =
+        capacity(row).flow(inlet(row), AbsolutePressure.ofBar(row.number("p2_bar_abs")));
+    Pencil.check(flow.working());
+    Pencil.check(capacity(row).passage(flow.massFlow(), inlet(row)).working());
   }
 }

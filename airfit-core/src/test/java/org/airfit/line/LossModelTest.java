@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.stream.Stream;
 import org.airfit.Comparison;
+import org.airfit.Pencil;
 import org.airfit.Rows;
 import org.airfit.Rows.Row;
 import org.airfit.air.AirState;
@@ -219,5 +220,20 @@ class LossModelTest {
         .as(
             "without friction a = 1 at choking: ṁ = A p1 / √(R T); k grows as (1 − a)²/2 there, so half the digits are left")
         .isCloseTo(nozzle, within(1.0e-7 * nozzle));
+  }
+
+  @ParameterizedTest
+  @MethodSource("pipes")
+  void the_printed_numbers_give_the_printed_answer(Row row) {
+    Pencil.check(loss(row).working());
+  }
+
+  @Test
+  void a_loss_of_next_to_nothing_still_shows_its_digits() {
+    AirState air = AirState.of(AbsolutePressure.ofPsi(104.7), Temperature.ofCelsius(20.0));
+    Conduit wide =
+        Conduit.of(Length.ofMillimetres(50.0), Length.ofMetres(2.0), Length.ofMillimetres(0.05));
+    Pencil.check(MODEL.loss(wide, MassFlow.ofKilogramsPerSecond(0.0005), air).working());
+    Pencil.check(MODEL.loss(wide, MassFlow.ofKilogramsPerSecond(0.005), air).working());
   }
 }

@@ -1,0 +1,102 @@
+package org.airfit.circuit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
+import org.airfit.air.AirState;
+import org.airfit.flow.FlowCapacity;
+import org.airfit.line.Conduit;
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.MassFlow;
+import org.airfit.quantity.SonicConductance;
+import org.airfit.quantity.Temperature;
+
+class RunProperties {
+
+  private static final AbsolutePressure ATMOSPHERE = AbsolutePressure.ofBar(1.0);
+
+  private static Conduit hose(double boreMm, double metres) {
+    return Conduit.of(
+        Length.ofMillimetres(boreMm), Length.ofMetres(metres), Length.ofMillimetres(0.01));
+  }
+
+  private static Run run(double bar, double c, double b, double boreMm, double metres) {
+    return Run.from(
+            AirState.of(AbsolutePressure.ofBar(bar), Temperature.ofCelsius(20.0)), ATMOSPHERE)
+        .through("coupling", FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(c), b))
+        .through("hose", hose(boreMm, metres));
+  }
+
+  /** Pressure is conserved along the way: what the elements take is what the tool misses, each beginning where the last ended. */
+  @Property(tries = 300)
+  void what_the_elements_take_is_what_is_lost(
+      @ForAll @Scale(9) @DoubleRange(min = 4.0, max = 12.0) double bar,
+      @ForAll @Scale(9) @DoubleRange(min = 1.0, max = 20.0) double c,
+      @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 0.6) double b,
+      @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 0.05) double flow) {
+    RunResult result = run(bar, c, b, 9.5, 10.0).at(MassFlow.ofKilogramsPerSecond(flow));
+    List<Share> shares = result.fold(RunResult.Delivered::shares, RunResult.Starved::before);
+    AbsolutePressure at = AbsolutePressure.ofBar(bar);
+    double taken = 0.0;
+    for (Share share : shares) {
+      assertThat(share.inlet()).isEqualTo(at);
+      at = share.outlet();
+      taken += share.drop().pascals();
+    }
+    AbsolutePressure end = result.fold(RunResult.Delivered::atTool, RunResult.Starved::inlet);
+    assertThat(end).isEqualTo(at);
+    assertThat(taken).as("Pa").isCloseTo(bar * 1.0e5 - end.pascals(), within(1.0e-8));
+  }
+
+  @Property(tries = 300)
+  void the_largest_flow_arrives_at_the_pressure_asked_for_or_something_chokes(
+      @ForAll @Scale(9) @DoubleRange(min = 4.0, max = 12.0) double bar,
+      @ForAll @Scale(9) @DoubleRange(min = 1.0, max = 20.0) double c,
+      @ForAll @Scale(9) @DoubleRange(min = 6.0, max = 20.0) double bore,
+      @ForAll @Scale(9) @DoubleRange(min = 0.05, max = 0.95) double part) {
+    double atTool = part * (bar - 1.0);
+    Run run = run(bar, c, 0.3, bore, 10.0);
+    MassFlow most = run.largestFlow(GaugePressure.ofBar(atTool)).orElseThrow();
+    RunResult.Delivered delivered = (RunResult.Delivered) run.at(most);
+    assertThat(delivered.atToolGauge().bar()).isGreaterThanOrEqualTo(atTool - 1.0e-12);
+    RunResult more = run.at(most.times(1.0 + 1.0e-9));
+    assertThat(more.<Double>fold(d -> d.atToolGauge().bar(), s -> -1.0)).isLessThan(atTool);
+  }
+
+  @Property(tries = 300)
+  void more_flow_or_a_smaller_coupling_never_leaves_more_at_the_tool(
+      @ForAll @Scale(9) @DoubleRange(min = 1.0, max = 20.0) double c,
+      @ForAll @Scale(9) @DoubleRange(min = 0.005, max = 0.05) double flow,
+      @ForAll @Scale(9) @DoubleRange(min = 0.2, max = 1.0) double part) {
+    double all = atTool(run(8.0, c, 0.3, 9.5, 10.0), flow);
+    assertThat(atTool(run(8.0, c, 0.3, 9.5, 10.0), flow / part)).isLessThanOrEqualTo(all);
+    assertThat(atTool(run(8.0, c * part, 0.3, 9.5, 10.0), flow)).isLessThanOrEqualTo(all);
+  }
+
+  private static double atTool(Run run, double flow) {
+    return run.at(MassFlow.ofKilogramsPerSecond(flow))
+        .fold(delivered -> delivered.atTool().pascals(), starved -> 0.0);
+  }
+
+  /** A hose cut in two changes nothing; the issue asks for 1e-10. */
+  @Property(tries = 300)
+  void a_hose_cut_in_two_changes_nothing(
+      @ForAll @Scale(9) @DoubleRange(min = 0.001, max = 0.02) double flow,
+      @ForAll @Scale(9) @DoubleRange(min = 0.01, max = 0.99) double part) {
+    AirState supply = AirState.of(AbsolutePressure.ofBar(8.0), Temperature.ofCelsius(20.0));
+    double whole = atTool(Run.from(supply, ATMOSPHERE).through("whole", hose(9.5, 20.0)), flow);
+    double cut = atTool(
+        Run.from(supply, ATMOSPHERE)
+            .through("one", hose(9.5, 20.0 * part))
+            .through("other", hose(9.5, 20.0 * (1.0 - part))),
+        flow);
+    assertThat(cut).isCloseTo(whole, within(1.0e-10 * whole));
+  }
+}
