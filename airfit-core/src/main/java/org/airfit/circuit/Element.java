@@ -68,8 +68,11 @@ sealed interface Element {
     public Outcome solve(MassFlow massFlow, AirState inlet) {
       Passage passage = capacity.passage(massFlow, inlet);
       return passage.fold(
-          passes -> new Outcome(
-              true, inlet.at(passes.outlet()), massFlow, 0.0, List.of(), passage.working()),
+          passes -> passes.outlet().pascals() > 0.0
+              ? new Outcome(
+                  true, inlet.at(passes.outlet()), massFlow, 0.0, List.of(), passage.working())
+              // with b = 0 the whole choked flow passes into a vacuum only
+              : new Outcome(false, inlet, massFlow, 0.0, List.of(), passage.working()),
           chokes -> new Outcome(false, inlet, chokes.largest(), 0.0, List.of(), passage.working()));
     }
   }

@@ -123,9 +123,7 @@ public final class Run {
    * @throws IllegalStateException if the run has no elements
    */
   public RunResult at(MassFlow demand) {
-    if (elements.isEmpty()) {
-      throw new IllegalStateException("a run needs at least one element between supply and tool");
-    }
+    requireElements();
     List<Element.Outcome> outcomes = new ArrayList<>();
     AirState air = supply;
     for (Element element : elements) {
@@ -180,6 +178,13 @@ public final class Run {
     return best;
   }
 
+  private void requireElements() {
+    if (elements.isEmpty()) {
+      throw new IllegalStateException(
+          "a run needs at least one element between supply and tool, say through(…)");
+    }
+  }
+
   private List<Share> shares(
       MassFlow demand, List<Element.Outcome> outcomes, AbsolutePressure end, boolean withGain) {
     double lost = supply.pressure().pascals() - end.pascals();
@@ -227,12 +232,14 @@ public final class Run {
    * @param atTool the least pressure at the tool, not below the atmosphere
    * @return the flow, or empty where the supply itself is lower than {@code atTool}
    * @throws IllegalArgumentException if {@code atTool} is negative
+   * @throws IllegalStateException if the run has no elements
    */
   public Optional<MassFlow> largestFlow(GaugePressure atTool) {
     if (atTool.pascals() < 0.0) {
       throw new IllegalArgumentException(
           "pressure at the tool must be at least 0 Pa(g), was " + atTool);
     }
+    requireElements();
     double wanted = atTool.above(atmosphere).pascals();
     if (supply.pressure().pascals() < wanted) {
       return Optional.empty();

@@ -105,6 +105,10 @@ public final class FlowCapacity {
       throw new IllegalArgumentException(
           "rated drop must be above 0 and below the inlet pressure " + inlet + ", was " + drop);
     }
+    if (!(rated.cubicMetresPerSecond() > 0.0)) {
+      throw new IllegalArgumentException("rated flow must be above 0, was " + rated
+          + "; a part that passes nothing has no capacity");
+    }
     SonicConductance unit = SonicConductance.ofCubicMetresPerSecondPascal(1.0);
     FlowThrough perUnit =
         of(unit, criticalPressureRatio).flow(AirState.of(inlet, temperature), inlet.minus(drop));
@@ -211,12 +215,15 @@ public final class FlowCapacity {
     double p1 = inlet.pressure().pascals();
     double share = massFlow.kilogramsPerSecond() / choked(inlet);
     double crackingRatio = crackingPressure.pascals() / p1;
-    if (share > 1.0 || crackingRatio >= 1.0 - criticalPressureRatio) {
-      MassFlow largest = share > 1.0 ? chokedFlow(inlet) : MassFlow.ofKilogramsPerSecond(0.0);
+    if (share > 1.0 || crackingRatio >= 1.0) {
+      MassFlow largest =
+          crackingRatio < 1.0 ? chokedFlow(inlet) : MassFlow.ofKilogramsPerSecond(0.0);
       return new Passage.Chokes(this, inlet, massFlow, largest);
     }
-    double drop =
-        p1 * FlowKernels.dropRatio(criticalPressureRatio, subsonicIndex, crackingRatio, share);
+    // a part that opens only beyond its critical ratio is choked as soon as it is open
+    double drop = crackingRatio >= 1.0 - criticalPressureRatio
+        ? crackingPressure.pascals()
+        : p1 * FlowKernels.dropRatio(criticalPressureRatio, subsonicIndex, crackingRatio, share);
     return new Passage.Passes(
         this, inlet, massFlow, AbsolutePressure.ofPascals(p1 - drop), PressureDrop.ofPascals(drop));
   }

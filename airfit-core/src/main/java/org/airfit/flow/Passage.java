@@ -5,6 +5,7 @@ import java.util.function.Function;
 import org.airfit.air.AirState;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.MassFlow;
+import org.airfit.quantity.MassFlowUnit;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.working.Term;
 import org.airfit.working.Working;
@@ -100,8 +101,8 @@ public sealed interface Passage {
     public Working working() {
       return Working.titled("A part of " + capacity + " chokes")
           .include(capacity.chokedWorking(inlet))
-          .note(
-              "The flow asked for, " + massFlow.kilogramsPerSecond() + " kg/s, is more than that.")
+          .note("The flow asked for, " + massFlow.format(MassFlowUnit.KILOGRAM_PER_SECOND)
+              + ", is more than that.")
           .build();
     }
   }

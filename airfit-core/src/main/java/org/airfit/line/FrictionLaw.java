@@ -29,6 +29,9 @@ public enum FrictionLaw {
   /** From this Reynolds number up the flow counts as turbulent. */
   public static final double TURBULENT_FROM = 4000.0;
 
+  /** No measurement of friction goes beyond this Reynolds number. */
+  static final double HIGHEST = 1.0e9;
+
   private final Source source;
 
   FrictionLaw(Source source) {
@@ -44,7 +47,7 @@ public enum FrictionLaw {
    * @throws IllegalArgumentException if an argument lies outside the range above, or is NaN
    */
   public FrictionFactor factor(double reynolds, double relativeRoughness) {
-    if (!(reynolds >= 1.0e-100 && reynolds <= 1.0e9)) {
+    if (!(reynolds >= 1.0e-100 && reynolds <= HIGHEST)) {
       throw new IllegalArgumentException("Re must be in [1e-100, 1e9], was " + reynolds);
     }
     if (!(relativeRoughness >= 0.0 && relativeRoughness <= 0.05)) {

@@ -91,6 +91,11 @@ enum IsothermalModel implements LossModel {
           "Re " + Digits.significant(reynolds, 4)
               + " lies between 2300 and 4000, where friction is not settled; the turbulent value was taken, which is the higher.");
     }
+    if (reynolds > FrictionLaw.HIGHEST) {
+      warnings.add(
+          "Re " + Digits.significant(reynolds, 4)
+              + " is above 1e9, beyond every measurement of friction; Colebrook was taken all the same.");
+    }
     double mach = out.metresPerSecond() / inlet.speedOfSound().metresPerSecond();
     if (mach > 0.3) {
       warnings.add(

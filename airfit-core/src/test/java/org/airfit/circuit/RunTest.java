@@ -212,10 +212,22 @@ class RunTest {
         .withMessageContaining("supply pressure must be at least the atmosphere");
   }
 
+  /** With b = 0 the whole choked flow leaves nothing behind the part: the tool starves, nothing breaks. */
+  @Test
+  void a_part_that_passes_into_a_vacuum_only_starves_the_tool() {
+    FlowCapacity part = part(6.0, 0.0);
+    RunResult result =
+        Run.from(SUPPLY, ATMOSPHERE).through("part", part).at(part.chokedFlow(SUPPLY));
+    assertThat(result).isInstanceOf(RunResult.Starved.class);
+    assertThat(((RunResult.Starved) result).largest()).isLessThan(part.chokedFlow(SUPPLY));
+  }
+
   @Test
   void a_run_of_nothing_is_no_run() {
     assertThatExceptionOfType(IllegalStateException.class)
         .isThrownBy(() -> Run.from(SUPPLY, ATMOSPHERE).at(MassFlow.ofKilogramsPerSecond(0.01)));
+    assertThatExceptionOfType(IllegalStateException.class)
+        .isThrownBy(() -> Run.from(SUPPLY, ATMOSPHERE).largestFlow(GaugePressure.ofBar(6.0)));
   }
 
   @Test

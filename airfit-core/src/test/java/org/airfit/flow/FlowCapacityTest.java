@@ -123,13 +123,39 @@ class FlowCapacityTest {
     assertThat(past.working().toText()).contains("chokes", "is more than that");
   }
 
+  /** Open beyond b means choked: forward and backward must say the same. */
   @Test
-  void a_part_that_opens_beyond_its_critical_ratio_passes_nothing() {
+  void a_part_that_opens_beyond_its_critical_ratio_is_choked_as_soon_as_it_is_open() {
     FlowCapacity part = FlowCapacity.of(C, 0.3).withCrackingPressure(PressureDrop.ofBar(5.0));
-    Passage shut = part.passage(MassFlow.ofKilogramsPerSecond(1.0e-6), INLET);
-    assertThat(shut.<MassFlow>fold(
+    assertThat(part.flow(INLET, AbsolutePressure.ofBar(2.0)).regime()).isEqualTo(FlowRegime.CLOSED);
+    assertThat(part.flow(INLET, AbsolutePressure.ofBar(1.99)).massFlow())
+        .isEqualTo(part.chokedFlow(INLET));
+    for (double share : new double[] {0.0, 0.5, 1.0}) {
+      Passage.Passes passes =
+          (Passage.Passes) part.passage(part.chokedFlow(INLET).times(share), INLET);
+      assertThat(passes.drop()).isEqualTo(PressureDrop.ofBar(5.0));
+    }
+  }
+
+  @Test
+  void a_part_that_never_opens_passes_nothing() {
+    FlowCapacity shut = FlowCapacity.of(C, 0.3).withCrackingPressure(PressureDrop.ofBar(7.0));
+    Passage closed = shut.passage(MassFlow.ofKilogramsPerSecond(1.0e-6), INLET);
+    assertThat(closed.<MassFlow>fold(
             passes -> MassFlow.ofKilogramsPerSecond(1.0), Passage.Chokes::largest))
         .isEqualTo(MassFlow.ofKilogramsPerSecond(0.0));
+  }
+
+  @Test
+  void a_rating_of_nothing_is_refused_by_its_own_name() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> FlowCapacity.ofRatedFlow(
+            FreeAirFlow.ofScfm60F(0.0),
+            INLET.pressure(),
+            PressureDrop.ofBar(1.0),
+            INLET.temperature(),
+            0.3))
+        .withMessageStartingWith("rated flow must be above 0");
   }
 
   @Test
