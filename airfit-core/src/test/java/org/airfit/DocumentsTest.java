@@ -1,0 +1,99 @@
+package org.airfit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.airfit.air.AirState;
+import org.airfit.circuit.Run;
+import org.airfit.circuit.RunResult;
+import org.airfit.flow.FlowCapacity;
+import org.airfit.line.Conduit;
+import org.airfit.plug.DemoProfiles;
+import org.airfit.plug.Dimension;
+import org.airfit.plug.Identification;
+import org.airfit.plug.Identifier;
+import org.airfit.plug.Instrument;
+import org.airfit.plug.Reading;
+import org.airfit.plug.Verdict;
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.SonicConductance;
+import org.airfit.quantity.Temperature;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What the documents say is true: their snippets are the lines below, and their links lead somewhere. */
+class DocumentsTest {
+
+  private static final Path ROOT = Path.of("..");
+
+  private static String read(String file) throws IOException {
+    return Files.readString(ROOT.resolve(file));
+  }
+
+  /** All blanks out, so that the formatter may break lines as it likes. */
+  private static String squeezed(String code) {
+    return code.replaceAll("\\s+", "");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"README.md", "docs/guide.md"})
+  void every_line_of_java_in_a_document_stands_in_this_test(String document) throws IOException {
+    String here = squeezed(read("airfit-core/src/test/java/org/airfit/DocumentsTest.java"));
+    Matcher block = Pattern.compile("```java\n(.*?)```", Pattern.DOTALL).matcher(read(document));
+    assertThat(block.find()).isTrue();
+    block.reset();
+    while (block.find()) {
+      block.group(1).lines().forEach(line -> assertThat(here).contains(squeezed(line)));
+    }
+  }
+
+  @Test
+  void the_taste_of_the_readme_runs() {
+    AbsolutePressure atmosphere = AbsolutePressure.STANDARD_ATMOSPHERE;
+    AirState supply =
+        AirState.of(GaugePressure.parse("7 bar(g)").above(atmosphere), Temperature.parse("20 °C"));
+    FlowCapacity coupler = FlowCapacity.of(SonicConductance.parse("6 dm³/(s·bar)"), 0.3);
+    Conduit hose =
+        Conduit.of(Length.parse("3/8 in"), Length.parse("15 m"), Length.parse("0.01 mm"));
+    RunResult atTool = Run.from(supply, atmosphere)
+        .through("coupler", coupler)
+        .through("hose", hose)
+        .at(FreeAirFlow.parse("34 scfm"));
+    assertThat(atTool.<Double>fold(delivered -> delivered.atToolGauge().bar(), starved -> -1.0))
+        .isBetween(0.0, 7.0);
+    assertThat(atTool.working().toText()).contains("coupler", "hose");
+  }
+
+  @Test
+  void the_plug_of_the_guide_is_ambiguous_as_it_says() {
+    Reading tip =
+        Instrument.DIGITAL_CALIPER.reading(Dimension.TIP_DIAMETER, Length.parse("18.78 mm"));
+    Reading length =
+        Instrument.DIGITAL_CALIPER.reading(Dimension.TIP_LENGTH, Length.parse("21.05 mm"));
+    Identification answer = Identifier.of(DemoProfiles.birds()).identify(List.of(tip, length));
+    assertThat(answer.verdict()).isEqualTo(Verdict.AMBIGUOUS);
+    assertThat(answer.nextReadings()).isNotEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"README.md", "DEVELOPERS.md", "docs/guide.md", "docs/theory.md", "docs/job-file.md"
+      })
+  void links_lead_to_files_that_are_there(String document) throws IOException {
+    Path folder = ROOT.resolve(document).toAbsolutePath().normalize().getParent();
+    Matcher link = Pattern.compile("\\]\\(([^)#]+)\\)").matcher(read(document));
+    while (link.find()) {
+      assertThat(Objects.requireNonNull(folder).resolve(link.group(1))).exists();
+    }
+  }
+}
