@@ -10,14 +10,14 @@ import java.util.List;
  * </pre>
  *
  * <p>The factor is held as the fraction of its definition, so that it is exact, and a conversion rounds once: it gives the
- * double nearest to the true value, and 3/8 in is 9.525 mm. The one factor too long for a fraction of doubles, that of the
+ * double nearest to the true value, so that 3/8 in is 9.525 mm and 212 °F is 100 °C. The one factor too long for a fraction of doubles, that of the
  * horsepower of 550 ft·lbf/s, is the nearest double. There and back returns within 2 ulp of the value in the SI unit, as long as neither
  * overflows nor falls below the normal range of a double; for the temperatures with an offset, from 170 K up.
  *
  * @param symbol how the unit is printed
  * @param multiplier the top of the factor to the SI unit
  * @param divisor the bottom of that factor
- * @param offset added before scaling: 273.15 for °C, 459.67 for °F, otherwise 0 [unit]
+ * @param offset added before scaling, of two decimals at most: 273.15 for °C, 459.67 for °F, otherwise 0 [unit]
  * @param definition the definition of the unit in words
  * @param spellings other ways in which people write the unit
  */
@@ -35,7 +35,7 @@ public record UnitScale(
    * @param symbol how the unit is printed
    * @param multiplier the top of the factor to the SI unit
    * @param divisor the bottom of that factor
-   * @param offset added before scaling: 273.15 for °C, 459.67 for °F, otherwise 0 [unit]
+   * @param offset added before scaling, of two decimals at most: 273.15 for °C, 459.67 for °F, otherwise 0 [unit]
    * @param definition the definition of the unit in words
    * @param spellings other ways in which people write the unit
    */
@@ -47,8 +47,9 @@ public record UnitScale(
       throw new IllegalArgumentException("multiplier and divisor must be positive and finite, were "
           + multiplier + " and " + divisor);
     }
-    if (!Double.isFinite(offset)) {
-      throw new IllegalArgumentException("offset must be finite, was " + offset + " " + symbol);
+    if (!(Double.isFinite(offset) && Math.rint(100.0 * offset) / 100.0 == offset)) {
+      throw new IllegalArgumentException(
+          "offset must be finite, of two decimals at most, was " + offset + " " + symbol);
     }
     spellings = List.copyOf(spellings);
   }
@@ -64,15 +65,29 @@ public record UnitScale(
   }
 
   double toSi(double value) {
-    return scaled(value + offset, multiplier, divisor);
+    double sum = value + offset;
+    if (offset == 0.0 || sum == 0.0 || !Double.isFinite(sum)) {
+      // at a sum of 0, who typed -273.15 °C meant absolute zero, not the hair beside it that a
+      // double holds
+      return scaled(sum, 0.0, multiplier, divisor);
+    }
+    return scaled(sum, lostBySum(value, offset, sum) + lostByOffset(), multiplier, divisor);
   }
 
   double fromSi(double si) {
-    return scaled(si, divisor, multiplier) - offset;
+    double scaled = scaled(si, 0.0, divisor, multiplier);
+    if (offset == 0.0) {
+      return scaled;
+    }
+    double value = scaled - offset;
+    double round = Math.rint(value * 1.0e9) / 1.0e9;
+    // several values stand for one SI value, as the offset took their last digits: the roundest is
+    // what was typed
+    return toSi(round) == si ? round : value;
   }
 
-  /** value × top / bottom with one rounding: what product and quotient round off is caught exactly and put back. */
-  private static double scaled(double value, double top, double bottom) {
+  /** (value + lost) × top / bottom with one rounding: what product and quotient round off is caught exactly and put back. */
+  private static double scaled(double value, double lost, double top, double bottom) {
     double product = value * top;
     if (!Double.isFinite(product)) {
       return value / bottom * top;
@@ -80,6 +95,17 @@ public record UnitScale(
     double lostByProduct = Math.fma(value, top, -product);
     double quotient = product / bottom;
     double lostByQuotient = Math.fma(-quotient, bottom, product);
-    return quotient + (lostByQuotient + lostByProduct) / bottom;
+    return quotient + (lostByQuotient + lostByProduct + lost * top) / bottom;
+  }
+
+  /** What rounding took from one + other, exactly (Knuth's two-sum). */
+  private static double lostBySum(double one, double other, double sum) {
+    double part = sum - one;
+    return (one - (sum - part)) + (other - part);
+  }
+
+  /** By how much the offset, a decimal of two places, lies above the double that holds it. */
+  private double lostByOffset() {
+    return -Math.fma(offset, 100.0, -Math.rint(100.0 * offset)) / 100.0;
   }
 }
