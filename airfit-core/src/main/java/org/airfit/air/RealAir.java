@@ -96,9 +96,8 @@ public final class RealAir {
 
   /** {@return the dynamic viscosity} */
   public DynamicViscosity viscosity() {
-    return DynamicViscosity.ofPascalSeconds(
-        RealAirKernels.diluteViscosity(temperature.kelvins())
-            + RealAirKernels.residualViscosity(tau(), delta()));
+    return DynamicViscosity.ofPascalSeconds(RealAirKernels.diluteViscosity(temperature.kelvins())
+        + RealAirKernels.residualViscosity(tau(), delta()));
   }
 
   /** {@return the heat capacity at constant volume cv [J/(kg K)]} */
@@ -121,10 +120,8 @@ public final class RealAir {
 
   /** {@return the speed of sound} */
   public Velocity speedOfSound() {
-    return Velocity.ofMetresPerSecond(Math.sqrt(heatCapacityRatio()
-        * RealAirKernels.GAS_CONSTANT
-        * temperature.kelvins()
-        * stiffness()));
+    return Velocity.ofMetresPerSecond(Math.sqrt(
+        heatCapacityRatio() * RealAirKernels.GAS_CONSTANT * temperature.kelvins() * stiffness()));
   }
 
   /** (∂p/∂ρ at constant T) / (R T): 1 + 2 δ αδ + δ² αδδ. */
@@ -146,7 +143,8 @@ public final class RealAir {
     Term cv = Term.of("cv", "c_v", isochoricHeatCapacityJoulesPerKilogramKelvin(), "J/(kg K)", 8);
     Term stiffness = Term.of("s", "s", stiffness(), "", 8);
     return Working.titled("Real air at " + this)
-        .note("Z, cv, s = (∂p/∂ρ)/(R T) and e = (∂p/∂T)/(ρ R) are sums of the terms of the equation of state.")
+        .note(
+            "Z, cv, s = (∂p/∂ρ)/(R T) and e = (∂p/∂T)/(ρ R) are sums of the terms of the equation of state.")
         .step(
             "Density",
             "⟨ρ⟩ = ⟨p⟩ / (⟨Z⟩ × ⟨R⟩ × ⟨T⟩)",
@@ -163,16 +161,14 @@ public final class RealAir {
             "⟨cp⟩ = ⟨cv⟩ + ⟨R⟩ × ⟨e⟩² / ⟨s⟩",
             "⟨cp⟩ = ⟨cv⟩ + ⟨R⟩ \\frac{⟨e⟩^2}{⟨s⟩}",
             List.of(cv, r, Term.of("e", "e", expansion(), "", 8), stiffness),
-            Term.of(
-                "cp", "c_p", isobaricHeatCapacityJoulesPerKilogramKelvin(), "J/(kg K)", 6),
+            Term.of("cp", "c_p", isobaricHeatCapacityJoulesPerKilogramKelvin(), "J/(kg K)", 6),
             STATE)
         .step(
             "Speed of sound",
             "⟨c⟩ = √(⟨cp⟩ / ⟨cv⟩ × ⟨R⟩ × ⟨T⟩ × ⟨s⟩)",
             "⟨c⟩ = \\sqrt{\\frac{⟨cp⟩}{⟨cv⟩} ⟨R⟩ \\cdot ⟨T⟩ \\cdot ⟨s⟩}",
             List.of(
-                Term.of(
-                    "cp", "c_p", isobaricHeatCapacityJoulesPerKilogramKelvin(), "J/(kg K)", 8),
+                Term.of("cp", "c_p", isobaricHeatCapacityJoulesPerKilogramKelvin(), "J/(kg K)", 8),
                 cv,
                 r,
                 t,

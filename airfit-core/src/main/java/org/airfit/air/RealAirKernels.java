@@ -151,8 +151,7 @@ final class RealAirKernels {
   /** Viscosity of the dilute gas [Pa s]: 0.0266958 √(M T) / (σ² Ω) µPa s, M = 28.9586 g/mol, σ = 0.360 nm. */
   static double diluteViscosity(double t) {
     double s = Math.log(t / 103.3);
-    double omega =
-        Math.exp(0.431 + s * (-0.4623 + s * (0.08406 + s * (0.005341 - s * 0.00331))));
+    double omega = Math.exp(0.431 + s * (-0.4623 + s * (0.08406 + s * (0.005341 - s * 0.00331))));
     return 0.0266958e-6 * Math.sqrt(28.9586 * t) / (0.360 * 0.360 * omega);
   }
 

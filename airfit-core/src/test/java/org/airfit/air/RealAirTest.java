@@ -68,8 +68,7 @@ class RealAirTest {
         .isCloseTo(r, within(1.0e-4));
     assertThat(thin.speedOfSound().metresPerSecond())
         .isCloseTo(
-            Math.sqrt(thin.heatCapacityRatio() * r * thin.temperature().kelvins()),
-            within(1.0e-4));
+            Math.sqrt(thin.heatCapacityRatio() * r * thin.temperature().kelvins()), within(1.0e-4));
   }
 
   /** p = ρ Z R T, and Newton's density is the root: the equation's own residual. */
