@@ -2,6 +2,7 @@ package org.airfit.air;
 
 import java.util.List;
 import org.airfit.internal.Digits;
+import org.airfit.internal.Saturation;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.Density;
 import org.airfit.quantity.DynamicViscosity;
@@ -45,7 +46,7 @@ public final class AirState {
       throw new IllegalArgumentException("pressure of air must be above 0 Pa(a), was "
           + Digits.plain(pressure.pascals()) + " Pa(a)");
     }
-    if (!(temperature.kelvins() >= 173.15 && temperature.kelvins() <= 573.15)) {
+    if (!(temperature.celsius() >= -100.0 && temperature.celsius() <= 300.0)) {
       throw new IllegalArgumentException("temperature of air must be in [-100, 300] °C, was "
           + Digits.significant(temperature.celsius(), 6) + " °C");
     }
@@ -116,6 +117,53 @@ public final class AirState {
   public Density density() {
     return Density.ofKilogramsPerCubicMetre(
         pressure.pascals() / (GAS_CONSTANT * temperature.kelvins()));
+  }
+
+  /**
+   * Finds the density of air that also holds water vapour, at this pressure and temperature.
+   *
+   * <pre>
+   *   ρ = (p − φ ps(T)) / (R T) + φ ps(T) / (Rw T),  Rw = 461.523 J/(kg K)
+   * </pre>
+   *
+   * <p>Vapour is lighter than air: at 20 °C and 1 bar, 65 % humidity takes 0.6 % off the density; at 8 bar less than 0.1 %. ps is the saturation
+   * pressure of water after Wagner and Pruss (1993).
+   *
+   * @param relativeHumidity the relative humidity φ at this pressure [-], in [0, 1]; above 0 only in [0, 100] °C
+   * @return the density of the humid air
+   * @throws IllegalArgumentException if {@code relativeHumidity} is out of range, or air cannot hold that much vapour at this pressure
+   */
+  public Density humidDensity(double relativeHumidity) {
+    if (!(relativeHumidity >= 0.0 && relativeHumidity <= 1.0)) {
+      throw new IllegalArgumentException(
+          "relative humidity must be in [0, 1], was " + relativeHumidity);
+    }
+    if (relativeHumidity == 0.0) {
+      return density();
+    }
+    double t = temperature.kelvins();
+    if (!(temperature.celsius() >= 0.0 && temperature.celsius() <= 100.0)) {
+      throw new IllegalArgumentException("temperature of humid air must be in [0, 100] °C, was "
+          + Digits.significant(temperature.celsius(), 6) + " °C");
+    }
+    double vapour = relativeHumidity * Saturation.pressure(t);
+    if (!(vapour < pressure.pascals())) {
+      throw new IllegalArgumentException("vapour pressure must lie below the pressure of "
+          + Digits.plain(pressure.pascals()) + " Pa(a), was " + Digits.significant(vapour, 6)
+          + " Pa(a)");
+    }
+    return Density.ofKilogramsPerCubicMetre((pressure.pascals() - vapour) / (GAS_CONSTANT * t)
+        + vapour / (Saturation.GAS_CONSTANT_OF_VAPOUR * t));
+  }
+
+  /**
+   * Obtains the real gas at this pressure and temperature.
+   *
+   * @return the real air
+   * @throws IllegalArgumentException if the pressure is above 100 bar
+   */
+  public RealAir real() {
+    return RealAir.of(pressure, temperature);
   }
 
   /** {@return the speed of sound, √(γ R T)} */

@@ -1,7 +1,8 @@
 /**
  * The gas: dry air at a pressure and a temperature.
  *
- * <p>Here are density, viscosity and speed of sound. Free air and its reference states are quantities; how air flows is told above.
+ * <p>{@link org.airfit.air.AirState} is the ideal gas all flow formulas are made for, {@link org.airfit.air.RealAir} the real one, to 0.1 % on
+ * density. Free air and its reference states are quantities; how air flows is told above.
  *
  * <h2>Specification</h2>
  * <ul>

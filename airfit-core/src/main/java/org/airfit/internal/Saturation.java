@@ -3,6 +3,9 @@ package org.airfit.internal;
 /** Saturation pressure of water, for the humidity of air. */
 public final class Saturation {
 
+  /** Specific gas constant of water vapour [J/(kg K)]: 8.314 462 618 J/(mol K), exact in the SI, over 18.0153 g/mol. */
+  public static final double GAS_CONSTANT_OF_VAPOUR = 461.523;
+
   private static final double CRITICAL_KELVINS = 647.096;
   private static final double CRITICAL_PASCALS = 22.064e6;
 

@@ -18,9 +18,6 @@ public final class ReferenceState {
   /** Specific gas constant of dry air [J/(kg K)], ISO 2533. */
   private static final double GAS_CONSTANT = 287.05287;
 
-  /** Specific gas constant of water vapour [J/(kg K)]: 8.314 462 618 J/(mol K), exact in the SI, over 18.0153 g/mol. */
-  private static final double GAS_CONSTANT_OF_VAPOUR = 461.523;
-
   /**
    * The reference atmosphere of ISO 8778, marked ANR: 20 °C, 100 kPa, 65 % relative humidity. ISO 6358 counts its flows here, at
    * a density of 1.185 kg/m³.
@@ -226,7 +223,7 @@ public final class ReferenceState {
   public Density humidAirDensity() {
     return Density.ofKilogramsPerCubicMetre(dryAirDensity().kilogramsPerCubicMetre()
         + vapourPascals(temperature, relativeHumidity)
-            / (GAS_CONSTANT_OF_VAPOUR * temperature.kelvins()));
+            / (Saturation.GAS_CONSTANT_OF_VAPOUR * temperature.kelvins()));
   }
 
   @Override

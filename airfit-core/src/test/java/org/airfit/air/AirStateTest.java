@@ -162,4 +162,60 @@ class AirStateTest {
   void the_printed_numbers_give_the_printed_answer(Row row) {
     Pencil.check(state(row).working());
   }
+
+  static Stream<Row> humid_rows() {
+    return Rows.of(AirStateTest.class, "humid_air.csv");
+  }
+
+  @ParameterizedTest
+  @MethodSource("humid_rows")
+  void vapour_makes_air_lighter_by_as_much_as_published(Row row) {
+    AirState air = AirState.of(
+        AbsolutePressure.ofPascals(row.number("p_pa")), Temperature.ofKelvins(row.number("t_k")));
+    Comparison.of(
+            "Air: humid", row + ", density", row.number("rho_moist_kg_m3"), "kg/m³", row.source())
+        .isMetBy(
+            air.humidDensity(row.number("rh_percent") / 100.0).kilogramsPerCubicMetre(),
+            5.0e-9,
+            "the gas constant of vapour is known to six digits, vapour is 2 % of the air, nine decimals printed");
+  }
+
+  @Test
+  void dry_air_is_the_limit_of_humid_air_and_pressure_makes_vapour_matter_less() {
+    assertThat(SHOP.humidDensity(0.0)).isEqualTo(SHOP.density());
+    assertThat(SHOP.at(AbsolutePressure.ofBar(8.0)).humidDensity(0.65).kilogramsPerCubicMetre()
+            / SHOP.at(AbsolutePressure.ofBar(8.0)).density().kilogramsPerCubicMetre())
+        .isBetween(0.999, 1.0);
+    assertThat(SHOP.at(AbsolutePressure.ofBar(1.0)).humidDensity(0.65).kilogramsPerCubicMetre()
+            / SHOP.at(AbsolutePressure.ofBar(1.0)).density().kilogramsPerCubicMetre())
+        .isCloseTo(0.994, within(0.0005));
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {-1.0e-9, 1.0000001, Double.NaN})
+  void a_humidity_outside_its_range_is_refused(double humidity) {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> SHOP.humidDensity(humidity))
+        .withMessage("relative humidity must be in [0, 1], was " + humidity);
+  }
+
+  @Test
+  void humid_air_that_freezes_or_boils_is_refused() {
+    AbsolutePressure bar = AbsolutePressure.ofBar(1.0);
+    for (double celsius : new double[] {-0.01, 100.01}) {
+      assertThatIllegalArgumentException()
+          .isThrownBy(() -> AirState.of(bar, Temperature.ofCelsius(celsius)).humidDensity(0.5))
+          .withMessageStartingWith("temperature of humid air must be in [0, 100] °C");
+    }
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> AirState.of(bar, Temperature.ofCelsius(99.9)).humidDensity(1.0))
+        .withMessageStartingWith("vapour pressure must lie below the pressure of 100000 Pa(a)");
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {-100.0, 300.0})
+  void the_ends_of_the_range_are_accepted(double celsius) {
+    AirState air = AirState.of(SHOP.pressure(), Temperature.ofCelsius(celsius));
+    assertThat(air.temperature().celsius()).isEqualTo(celsius);
+  }
 }

@@ -1,0 +1,162 @@
+package org.airfit.flow;
+
+import java.util.List;
+import org.airfit.source.Source;
+import org.airfit.working.Term;
+import org.airfit.working.Working;
+
+/**
+ * Air that speeds up or slows down without friction or heat, at one Mach number.
+ *
+ * <pre>
+ *   T/T0 = 1 / (1 + (γ−1)/2 M²)   p/p0 = (T/T0)^(γ/(γ−1))   ρ/ρ0 = (T/T0)^(1/(γ−1))
+ *   ψ = ṁ √(R T0) / (A p0) = √γ M (T/T0)^((γ+1)/(2(γ−1)))   A/A* = ψ(1)/ψ(M)
+ * </pre>
+ *
+ * <p>Index 0 is air at rest, * air at Mach 1. Valid for an ideal gas with γ = 1.4; M in [0, 100]. <b>Source:</b> Ames Research Staff,
+ * NACA Report 1135 (1953).
+ *
+ * <p>This class is immutable, thread-safe and value-based.
+ */
+public final class IsentropicFlow {
+
+  private static final Source SOURCE = Source.handbook("NACA Report 1135 (1953)");
+
+  private final double mach;
+
+  private IsentropicFlow(double mach) {
+    this.mach = mach;
+  }
+
+  /**
+   * Obtains the flow at a Mach number.
+   *
+   * @param mach M [-], in [0, 100]
+   * @return the flow
+   * @throws IllegalArgumentException if {@code mach} is out of range
+   */
+  public static IsentropicFlow atMach(double mach) {
+    if (!(mach >= 0.0 && mach <= 100.0)) {
+      throw new IllegalArgumentException("Mach number must be in [0, 100], was " + mach);
+    }
+    return new IsentropicFlow(mach + 0.0);
+  }
+
+  /**
+   * Obtains the flow in which the pressure has fallen to a share of that at rest.
+   *
+   * @param ratio p/p0 [-], in [10⁻⁹, 1]
+   * @return the flow
+   * @throws IllegalArgumentException if {@code ratio} is out of range
+   */
+  public static IsentropicFlow atPressureRatio(double ratio) {
+    if (!(ratio >= 1.0e-9 && ratio <= 1.0)) {
+      throw new IllegalArgumentException("p/p0 must be in [1e-9, 1], was " + ratio);
+    }
+    return new IsentropicFlow(GasKernels.machAtPressureRatio(ratio) + 0.0);
+  }
+
+  /**
+   * Obtains the subsonic flow where the section is wider than the throat by a ratio.
+   *
+   * @param ratio A/A* [-], in [1, 10⁶]
+   * @return the flow, at Mach 1 or less
+   * @throws IllegalArgumentException if {@code ratio} is out of range
+   */
+  public static IsentropicFlow subsonicAtAreaRatio(double ratio) {
+    if (!(ratio >= 1.0 && ratio <= 1.0e6)) {
+      throw new IllegalArgumentException("A/A* must be in [1, 1e6], was " + ratio);
+    }
+    return new IsentropicFlow(GasKernels.subsonicMachAtMassFlowFunction(GasKernels.CHOKED / ratio));
+  }
+
+  /** {@return M [-]} */
+  public double mach() {
+    return mach;
+  }
+
+  /** {@return T/T0 [-]} */
+  public double temperatureRatio() {
+    return GasKernels.temperatureRatio(mach);
+  }
+
+  /** {@return p/p0 [-]} */
+  public double pressureRatio() {
+    return Math.pow(temperatureRatio(), GasKernels.G / (GasKernels.G - 1.0));
+  }
+
+  /** {@return ρ/ρ0 [-]} */
+  public double densityRatio() {
+    return Math.pow(temperatureRatio(), 1.0 / (GasKernels.G - 1.0));
+  }
+
+  /** {@return ψ = ṁ √(R T0) / (A p0) [-]; 0.684731 at Mach 1} */
+  public double massFlowFunction() {
+    return GasKernels.massFlowFunction(mach);
+  }
+
+  /**
+   * Obtains the section over that of the throat.
+   *
+   * @return A/A* [-]
+   * @throws IllegalStateException if nothing moves: the ratio has no bound there
+   */
+  public double areaRatio() {
+    if (mach == 0.0) {
+      throw new IllegalStateException("A/A* has no value at Mach 0");
+    }
+    return GasKernels.CHOKED / massFlowFunction();
+  }
+
+  /** {@return how the ratios follow from the Mach number} */
+  public Working working() {
+    Term g = Term.of("γ", "\\gamma", GasKernels.G, "", 3);
+    Term t = Term.of("T/T0", "T/T_0", temperatureRatio(), "", 10);
+    return Working.titled("Isentropic flow at Mach " + mach)
+        .step(
+            "Temperature over that at rest",
+            "⟨T/T0⟩ = 1 / (1 + (⟨γ⟩ − 1) / 2 × ⟨M⟩²)",
+            "⟨T/T0⟩ = \\frac{1}{1 + \\frac{⟨γ⟩ - 1}{2} ⟨M⟩^2}",
+            List.of(g, Term.of("M", "M", mach, "", 10)),
+            Term.of("T/T0", "T/T_0", temperatureRatio(), "", 6),
+            SOURCE)
+        .step(
+            "Pressure over that at rest",
+            "⟨p/p0⟩ = ⟨T/T0⟩^(⟨γ⟩ / (⟨γ⟩ − 1))",
+            "⟨p/p0⟩ = ⟨T/T0⟩^{⟨γ⟩ / (⟨γ⟩ - 1)}",
+            List.of(t, g),
+            Term.of("p/p0", "p/p_0", pressureRatio(), "", 6),
+            SOURCE)
+        .step(
+            "Density over that at rest",
+            "⟨ρ/ρ0⟩ = ⟨T/T0⟩^(1 / (⟨γ⟩ − 1))",
+            "⟨ρ/ρ0⟩ = ⟨T/T0⟩^{1 / (⟨γ⟩ - 1)}",
+            List.of(t, g),
+            Term.of("ρ/ρ0", "\\rho/\\rho_0", densityRatio(), "", 6),
+            SOURCE)
+        .step(
+            "Mass flow function",
+            "⟨ψ⟩ = √⟨γ⟩ × ⟨M⟩ × ⟨T/T0⟩^((⟨γ⟩ + 1) / (2 × (⟨γ⟩ − 1)))",
+            "⟨ψ⟩ = \\sqrt{⟨γ⟩} \\cdot ⟨M⟩ \\cdot ⟨T/T0⟩^{\\frac{⟨γ⟩ + 1}{2 (⟨γ⟩ - 1)}}",
+            List.of(g, Term.of("M", "M", mach, "", 10), t),
+            Term.of("ψ", "\\psi", massFlowFunction(), "", 6),
+            SOURCE)
+        .build();
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof IsentropicFlow that && mach == that.mach;
+  }
+
+  @Override
+  public int hashCode() {
+    return Double.hashCode(mach);
+  }
+
+  /** {@return the flow, such as "isentropic flow at Mach 0.5"} */
+  @Override
+  public String toString() {
+    return "isentropic flow at Mach " + mach;
+  }
+}
