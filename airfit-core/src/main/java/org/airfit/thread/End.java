@@ -6,14 +6,23 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.airfit.internal.Digits;
 import org.airfit.quantity.HoseBore;
+import org.airfit.quantity.Length;
 import org.airfit.quantity.NominalThreadSize;
 import org.airfit.quantity.QuantityFormatException;
+import org.airfit.source.Source;
 
 /** How a part ends, where another part is joined to it: a pipe thread, a hose barb, or the plain end of a hose. */
 public sealed interface End {
 
   /** {@return the end as people write it, which {@link #parse(String)} reads back} */
   String label();
+
+  /**
+   * Obtains what can be said of the clear bore through this end. The size of a thread is not the size of its bore.
+   *
+   * @return the bore to expect; empty where no source tells, as of a female thread, which does not narrow the way
+   */
+  Optional<Bore> clearBore();
 
   /**
    * A pipe thread.
@@ -42,6 +51,23 @@ public sealed interface End {
       return family.thread(size);
     }
 
+    /**
+     * {@inheritDoc}
+     *
+     * <p>A male American thread is taken as cut from steel pipe of schedule 80 to 40, as nipples are.
+     */
+    @Override
+    public Optional<Bore> clearBore() {
+      if (gender == Gender.FEMALE || family.form() != ThreadForm.FLAT_60) {
+        return Optional.empty();
+      }
+      return Tube.find(Tube.Kind.STEEL_PIPE, size.label(), "80")
+          .map(thick -> new Bore(
+              new Limits(thick.bore(), Tube.steelPipe(size, 40).bore()),
+              "if cut from schedule 80 to 40 pipe",
+              Source.derived("ASTM A733: nipples are made from pipe; bores of ASME B36.10M")));
+    }
+
     @Override
     public String label() {
       String symbol = family.symbol(gender);
@@ -58,6 +84,29 @@ public sealed interface End {
    */
   record Barb(HoseBore bore) implements End {
 
+    /** The wall a barb needs [mm]: brass, from memory, no standard. */
+    private static final Limits WALL =
+        new Limits(Length.ofMillimetres(0.8), Length.ofMillimetres(1.2));
+
+    /**
+     * {@inheritDoc}
+     *
+     * <p>A barb is always narrower than the hose it is made for, because it needs a wall.
+     */
+    @Override
+    public Optional<Bore> clearBore() {
+      Length twiceThick = WALL.most().times(2.0);
+      if (bore.nominal().compareTo(twiceThick) <= 0) {
+        return Optional.empty();
+      }
+      return Optional.of(new Bore(
+          new Limits(
+              bore.nominal().minus(twiceThick),
+              bore.nominal().minus(WALL.least().times(2.0))),
+          "if the barb has a wall of 0.8 to 1.2 mm",
+          Source.fromMemory("wall of a brass hose barb; no standard was found")));
+    }
+
     @Override
     public String label() {
       return bore.label() + " barb";
@@ -70,6 +119,13 @@ public sealed interface End {
    * @param bore the hose
    */
   record HoseEnd(HoseBore bore) implements End {
+
+    /** {@inheritDoc} */
+    @Override
+    public Optional<Bore> clearBore() {
+      return StandardHose.of(bore)
+          .map(standard -> new Bore(standard.anyBore(), "if made to ISO 1307", standard.source()));
+    }
 
     @Override
     public String label() {

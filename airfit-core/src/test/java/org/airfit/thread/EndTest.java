@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.NominalThreadSize;
 import org.airfit.quantity.QuantityFormatException;
+import org.airfit.source.Basis;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -87,5 +88,31 @@ class EndTest {
     assertThat(ThreadFamily.BSPT.isTapered()).isTrue();
     assertThat(ThreadFamily.BSPP.isTapered()).isFalse();
     assertThat(ThreadFamily.BSPP.source().citation()).contains("ISO 228-1");
+  }
+
+  @Test
+  void the_clear_bore_of_an_end_says_what_it_assumes() {
+    Bore nipple = End.parse("1/2 NPT male").clearBore().orElseThrow();
+    assertThat(nipple).hasToString("13.87 to 15.8 mm if cut from schedule 80 to 40 pipe");
+    assertThat(nipple.source().citation()).contains("ASME B36.10M");
+    Bore barb = End.parse("10 mm barb").clearBore().orElseThrow();
+    assertThat(barb).hasToString("7.6 to 8.4 mm if the barb has a wall of 0.8 to 1.2 mm");
+    assertThat(barb.source().basis()).isEqualTo(Basis.FROM_MEMORY);
+    assertThat(End.parse("3/8 in hose").clearBore().orElseThrow())
+        .hasToString("8.7 to 10.3 mm if made to ISO 1307");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "1/2 NPT female",
+        "R 1/2 male",
+        "G 1/2 male",
+        "1/16 NPT male",
+        "2 mm barb",
+        "11 mm hose"
+      })
+  void where_no_source_tells_the_bore_there_is_none(String end) {
+    assertThat(End.parse(end).clearBore()).isEmpty();
   }
 }

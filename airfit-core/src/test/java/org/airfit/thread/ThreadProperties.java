@@ -121,4 +121,26 @@ class ThreadProperties {
       assertThat(Mating.of(a, b).verdict().isSound()).isFalse();
     }
   }
+
+  @Property
+  void male_and_female_of_different_sizes_never_catch(
+      @ForAll("ends") End one, @ForAll("ends") End other) {
+    if (one instanceof End.Threaded a
+        && other instanceof End.Threaded b
+        && a.gender() == Gender.MALE
+        && b.gender() == Gender.FEMALE
+        && a.size() != b.size()) {
+      assertThat(Mating.of(a, b).verdict()).isEqualTo(Mating.Verdict.DOES_NOT_FIT);
+      a.thread()
+          .ifPresent(male -> b.thread().ifPresent(female -> {
+            ThreadSection outside = male.section(Gender.MALE, Length.ofMetres(0.0));
+            ThreadSection inside = female.section(Gender.FEMALE, Length.ofMetres(0.0));
+            // either the crests are wider than the mouth between its roots, or narrower than its
+            // bore
+            assertThat(outside.major().compareTo(inside.major()) > 0
+                    || outside.major().compareTo(inside.minor()) < 0)
+                .isTrue();
+          }));
+    }
+  }
 }
