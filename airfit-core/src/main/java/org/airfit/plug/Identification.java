@@ -26,7 +26,7 @@ import org.jspecify.annotations.Nullable;
 public final class Identification {
 
   /** One dimension alone names no profile. This project's rule. */
-  private static final int FEWEST_READINGS = 2;
+  static final int FEWEST_READINGS = 2;
 
   private final Identifier identifier;
   private final Map<Dimension, Reading> readings;
