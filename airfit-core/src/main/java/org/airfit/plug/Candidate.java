@@ -11,7 +11,8 @@ import java.util.List;
  * @param chiSquare the sum of the squared misfits over the dimensions that were read and that the profile knows
  * @param degreesOfFreedom how many those are
  * @param tailProbability how often a genuine plug of this profile would fit as badly or worse; 1 if nothing could be compared
- * @param logLikelihood the natural logarithm of the density of the readings, in mm to the power of minus the number of readings
+ * @param logLikelihood the natural logarithm of the density of the readings, in mm to the power of minus the number of readings,
+ *     and of the chances of the clues
  * @param residuals reading by reading, in the order of {@link Dimension}; readings the profile does not know are left out
  */
 public record Candidate(
@@ -35,7 +36,8 @@ public record Candidate(
    * @param chiSquare the sum of the squared misfits over the dimensions that were read and that the profile knows
    * @param degreesOfFreedom how many those are
    * @param tailProbability how often a genuine plug of this profile would fit as badly or worse; 1 if nothing could be compared
-   * @param logLikelihood the natural logarithm of the density of the readings, in mm to the power of minus the number of readings
+   * @param logLikelihood the natural logarithm of the density of the readings, in mm to the power of minus the number of readings,
+   *     and of the chances of the clues
    * @param residuals reading by reading, in the order of {@link Dimension}; readings the profile does not know are left out
    */
   public Candidate {

@@ -73,6 +73,11 @@ abstract class Expected {
     return (y < low ? y - low : y > high ? y - high : 0.0) / sigma;
   }
 
+  /** How far beyond what is allowed a reading goes with a given chance on each side. */
+  double margin(double tail) {
+    return sigma * Statistics.normalScore(tail);
+  }
+
   /** Beyond this many standard deviations the density counts for nothing in an integral. */
   double reach() {
     return 8.0 * sigma;
@@ -143,6 +148,11 @@ abstract class Expected {
             : Math.sqrt(
                 degreesOfFreedom * Math.log1p(t * t / degreesOfFreedom)); // after Wallace (1959)
         return Math.copySign(score, t);
+      }
+
+      @Override
+      double margin(double tail) {
+        return sigma * Statistics.studentScore(tail, degreesOfFreedom);
       }
 
       @Override

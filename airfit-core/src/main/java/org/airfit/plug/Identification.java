@@ -26,28 +26,34 @@ import org.jspecify.annotations.Nullable;
 public final class Identification {
 
   /** One dimension alone names no profile. This project's rule. */
-  private static final int FEWEST_READINGS = 2;
+  static final int FEWEST_READINGS = 2;
 
   private final Identifier identifier;
   private final Map<Dimension, Reading> readings;
+  private final List<Clue> clues;
   private final List<Candidate> ranking;
   private final double unknownProbability;
   private final List<Candidate> likely;
   private final boolean unknownLikely;
   private final Verdict verdict;
-  private final List<NextReading> nextReadings;
+  private final double[] probabilities;
+
+  /** Worked out when first asked for: most callers want only the verdict. Equal whoever computes it, so a race does no harm. */
+  private volatile @Nullable List<NextReading> nextReadings;
 
   private Identification(
       Identifier identifier,
       Map<Dimension, Reading> readings,
+      List<Clue> clues,
       List<Candidate> ranking,
-      double unknownProbability,
-      List<NextReading> nextReadings) {
+      double[] probabilities,
+      double unknownProbability) {
     this.identifier = identifier;
     this.readings = readings;
+    this.clues = clues;
     this.ranking = List.copyOf(ranking);
     this.unknownProbability = unknownProbability;
-    this.nextReadings = List.copyOf(nextReadings);
+    this.probabilities = probabilities;
 
     List<Candidate> needed = new ArrayList<>();
     double sum = 0.0;
@@ -70,7 +76,8 @@ public final class Identification {
     this.verdict = judge();
   }
 
-  static Identification of(Identifier identifier, Map<Dimension, Reading> readings) {
+  static Identification of(
+      Identifier identifier, Map<Dimension, Reading> readings, List<Clue> clues) {
     List<PlugProfile> profiles = identifier.referenceSet().profiles();
     int n = profiles.size();
     double wear = identifier.wearAllowance().millimetres();
@@ -103,10 +110,15 @@ public final class Identification {
             misfit,
             Length.ofMillimetres(expected.wear)));
       }
+      for (Clue clue : clues) {
+        logLikelihood[k] += Math.log(clue.chance(profiles.get(k)));
+      }
       residuals.add(own);
       logJoint[k] = Math.log(prior) + logLikelihood[k];
     }
-    logJoint[n] = Math.log(identifier.unknownPrior()) + readings.size() * unknownLogDensity;
+    logJoint[n] = Math.log(identifier.unknownPrior())
+        + readings.size() * unknownLogDensity
+        + clues.size() * Math.log(Clue.BY_CHANCE);
     double logSum = Statistics.logSumExp(logJoint);
 
     double[] probabilities = new double[n];
@@ -128,12 +140,7 @@ public final class Identification {
         .reversed()
         .thenComparing(candidate -> candidate.profile().id()));
     double unknown = Math.exp(logJoint[n] - logSum);
-    return new Identification(
-        identifier,
-        readings,
-        ranking,
-        unknown,
-        nextReadings(identifier, readings.keySet(), probabilities, unknown));
+    return new Identification(identifier, readings, clues, ranking, probabilities, unknown);
   }
 
   private static List<NextReading> nextReadings(
@@ -228,6 +235,11 @@ public final class Identification {
     return List.copyOf(readings.values());
   }
 
+  /** {@return the clues that were counted, in the order given} */
+  public List<Clue> clues() {
+    return clues;
+  }
+
   /** {@return what was compared with, and how} */
   public Identifier identifier() {
     return identifier;
@@ -245,19 +257,31 @@ public final class Identification {
    * @return the next readings; empty if everything the set knows was read
    */
   public List<NextReading> nextReadings() {
-    return nextReadings;
+    List<NextReading> known = nextReadings;
+    if (known == null) {
+      known = List.copyOf(
+          nextReadings(identifier, readings.keySet(), probabilities, unknownProbability));
+      nextReadings = known;
+    }
+    return known;
   }
 
   /** {@return the warnings that go with this answer} */
   public List<Caution> cautions() {
-    return PlugCautions.forAnswer(weakestProvenance());
+    return PlugCautions.forAnswer(
+        weakestProvenance(), clues.stream().anyMatch(clue -> clue.kind() == Clue.Kind.MARKING));
   }
 
   /** {@return the answer in a few plain sentences, with what to measure next where that is open} */
   public String inWords() {
-    String answer = answer();
+    String answer = clues.isEmpty()
+        ? answer()
+        : answer() + " Counted as clues: "
+            + clues.stream().map(Clue::toString).collect(Collectors.joining(", ")) + ".";
     boolean open = verdict == Verdict.AMBIGUOUS || verdict == Verdict.INSUFFICIENT_DATA;
-    return open && !nextReadings.isEmpty() ? answer + " " + nextReadings.get(0).inWords() : answer;
+    return open && !nextReadings().isEmpty()
+        ? answer + " " + nextReadings().get(0).inWords()
+        : answer;
   }
 
   private String answer() {

@@ -16,7 +16,7 @@ final class IdentificationWorking {
   private static final Source CHI_SQUARE = Source.handbook("chi-square distribution");
   private static final Source BAYES = Source.handbook("Bayes' rule");
   private static final Source UNKNOWN = Source.commonPractice(
-      "this project's choice: an unknown plug lies anywhere in 10 mm, dimension by dimension");
+      "this project's choice: an unknown plug lies anywhere in 10 mm, dimension by dimension, and shows a clue as often as not");
 
   /** Profiles less likely than this change no printed digit of the others. */
   private static final double SHOWN_ABOVE = 1.0e-6;
@@ -29,10 +29,11 @@ final class IdentificationWorking {
     Working.Builder out = Working.titled("Identification of a plug against the set \""
         + answer.identifier().referenceSet().name() + "\"");
     out.note("The set is " + answer.weakestProvenance() + ".");
-    if (answer.readings().isEmpty()) {
+    if (answer.readings().isEmpty() && answer.clues().isEmpty()) {
       return out.note("No readings: every profile keeps the chance it had.").build();
     }
     answer.readings().forEach(reading -> out.note("Read: " + reading + "."));
+    answer.clues().forEach(clue -> out.note("Clue: " + clue + "."));
     List<Candidate> shown = new ArrayList<>();
     for (Candidate candidate : answer.ranking()) {
       if (shown.isEmpty() || candidate.probability() > SHOWN_ABOVE) {
@@ -61,9 +62,38 @@ final class IdentificationWorking {
       out.note("The profile does not know " + unread
           + " of the dimensions read; each counts ln(1/10) = −2.302585, as for an unknown plug.");
     }
-    if (misfits.isEmpty()) {
-      return out.build();
+    if (!misfits.isEmpty()) {
+      fit(out, candidate, misfits);
     }
+    List<Term> terms = new ArrayList<>(densities);
+    int number = 0;
+    for (Clue clue : answer.clues()) {
+      number++;
+      double chance = clue.chance(candidate.profile());
+      out.note("Clue " + number + ", " + clue + ": a plug of this profile shows it with the chance "
+          + Digits.significant(chance, DIGITS) + ".");
+      terms.add(Term.of("ln c" + number, "\\ln c_{" + number + "}", Math.log(chance), "", DIGITS));
+    }
+    String sum = joined(terms, "⟨", "⟩");
+    String rest = "";
+    String latexRest = "";
+    if (unread > 0) {
+      String plus = terms.isEmpty() ? "" : " + ";
+      rest = plus + "⟨m⟩ × (−2.302585)";
+      latexRest = plus + "⟨m⟩ \\times (-2.302585)";
+      terms.add(Term.of("m", "m", unread, "", DIGITS));
+    }
+    out.step(
+        "logarithm of the likelihood",
+        "⟨ln L⟩ = " + sum + rest,
+        "⟨ln L⟩ = " + sum + latexRest,
+        terms,
+        Term.of("ln L", "\\ln L", candidate.logLikelihood(), "", DIGITS),
+        BAYES);
+    return out.build();
+  }
+
+  private static void fit(Working.Builder out, Candidate candidate, List<Term> misfits) {
     Term chiSquare = Term.of("χ²", "\\chi^2", candidate.chiSquare(), "", DIGITS);
     out.step(
         "chi-square",
@@ -72,28 +102,13 @@ final class IdentificationWorking {
         misfits,
         chiSquare,
         CHI_SQUARE);
-    Term freedom = Term.of("k", "k", candidate.degreesOfFreedom(), "", DIGITS);
     out.step(
         "how often a genuine plug fits as badly; below 0.01 it does not match",
         "⟨tail⟩ = Q(⟨k⟩/2, ⟨χ²⟩/2)",
         "⟨tail⟩ = Q(⟨k⟩/2, ⟨χ²⟩/2)",
-        List.of(freedom, chiSquare),
+        List.of(Term.of("k", "k", candidate.degreesOfFreedom(), "", DIGITS), chiSquare),
         Term.of("tail", "p_\\mathrm{tail}", candidate.tailProbability(), "", DIGITS),
         CHI_SQUARE);
-    String rest = unread > 0 ? " + ⟨m⟩ × (−2.302585)" : "";
-    String latexRest = unread > 0 ? " + ⟨m⟩ \\times (-2.302585)" : "";
-    if (unread > 0) {
-      densities.add(Term.of("m", "m", unread, "", DIGITS));
-    }
-    List<Term> known = unread > 0 ? densities.subList(0, densities.size() - 1) : densities;
-    out.step(
-        "logarithm of the likelihood",
-        "⟨ln L⟩ = " + joined(known, "⟨", "⟩") + rest,
-        "⟨ln L⟩ = " + joined(known, "⟨", "⟩") + latexRest,
-        densities,
-        Term.of("ln L", "\\ln L", candidate.logLikelihood(), "", DIGITS),
-        BAYES);
-    return out.build();
   }
 
   private static String joined(List<Term> terms, String before, String after) {
@@ -211,14 +226,16 @@ final class IdentificationWorking {
     }
     double unknownPrior = answer.identifier().unknownPrior();
     if (unknownPrior > 0.0) {
-      double logUnknown = -answer.readings().size() * Math.log(Identifier.UNKNOWN_WIDTH_MM);
+      int clues = answer.clues().size();
+      double logUnknown = -answer.readings().size() * Math.log(Identifier.UNKNOWN_WIDTH_MM)
+          + clues * Math.log(Clue.BY_CHANCE);
       Term count = Term.of("n", "n", answer.readings().size(), "", DIGITS);
       Term unknown = Term.of("ln Lu", "\\ln L_u", logUnknown, "", DIGITS);
       out.step(
           "logarithm of the likelihood of an unknown plug",
-          "⟨ln Lu⟩ = ⟨n⟩ ln(1/10)",
-          "⟨ln Lu⟩ = ⟨n⟩ \\ln(1/10)",
-          List.of(count),
+          "⟨ln Lu⟩ = ⟨n⟩ ln(1/10)" + (clues == 0 ? "" : " + ⟨c⟩ ln(1/2)"),
+          "⟨ln Lu⟩ = ⟨n⟩ \\ln(1/10)" + (clues == 0 ? "" : " + ⟨c⟩ \\ln(1/2)"),
+          clues == 0 ? List.of(count) : List.of(count, Term.of("c", "c", clues, "", DIGITS)),
           unknown,
           UNKNOWN);
       given.add(Term.of("pu", "p_u", unknownPrior, "", DIGITS));

@@ -2,7 +2,10 @@ package org.airfit.plug;
 
 import java.util.Collection;
 import java.util.EnumMap;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
 
@@ -143,15 +146,39 @@ public final class Identifier {
    * @throws IllegalArgumentException if a dimension stands twice
    */
   public Identification identify(Collection<Reading> readings) {
+    return identify(readings, List.of());
+  }
+
+  /**
+   * Compares readings, and clues that are no lengths, with the set.
+   *
+   * @param readings the readings in any order, each dimension once
+   * @param clues what a gauge said, what is stamped on the plug, how its groove looks; each thing once
+   * @return the answer; clues alone give {@link Verdict#INSUFFICIENT_DATA}
+   * @throws IllegalArgumentException if a dimension or a clue stands twice, or a gauge is of a profile outside the set
+   */
+  public Identification identify(Collection<Reading> readings, Collection<Clue> clues) {
     Map<Dimension, Reading> byDimension = new EnumMap<>(Dimension.class);
     for (Reading reading : readings) {
       if (byDimension.put(reading.dimension(), reading) != null) {
         throw new IllegalArgumentException(
             "readings of the " + reading.dimension()
-                + " must be one, were two or more; take the mean of repeats, the caliper's own error stays in it");
+                + " must be one, were two or more; take Instrument.mean of repeats, the caliper's own error stays in it");
       }
     }
-    return Identification.of(this, byDimension);
+    Set<String> seen = new HashSet<>();
+    for (Clue clue : clues) {
+      // two tries of one gauge, or two looks at one groove, are no independent witnesses
+      if (!seen.add(clue.subject())) {
+        throw new IllegalArgumentException("clues must tell of different things, were two of the "
+            + clue.subject() + "; keep the one you trust");
+      }
+      if (clue.isOfGauge() && set.profile(clue.sign()).isEmpty()) {
+        throw new IllegalArgumentException("profile of a gauge must be in the set \"" + set.name()
+            + "\", was \"" + clue.sign() + "\"; add the profile, or leave the clue out");
+      }
+    }
+    return Identification.of(this, byDimension, List.copyOf(clues));
   }
 
   /** {@return the profiles compared with} */

@@ -1,34 +1,37 @@
 package org.airfit.plug;
 
+import java.util.List;
 import org.airfit.plug.Dimension.Access;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.LengthUnit;
 import org.airfit.source.Source;
 
 /**
- * Classes of calipers, with the uncertainty of one reading taken by a careful user.
+ * Classes of calipers, with the uncertainty of one reading, or of the mean of several, taken by a careful user.
  *
  * <pre>
- *   u² = (MPE/√3)² + (a/√3)²
+ *   u² = (MPE/√3)² + t²/n,   t = a/√3, or the standard deviation of the repeats where that is larger
  * </pre>
  *
  * <table class="striped">
  * <caption>Symbols</caption>
  * <thead><tr><th>symbol</th><th>meaning</th><th>value</th></tr></thead>
  * <tbody>
- * <tr><td>MPE</td><td>limit of error of the caliper to 100 mm, DIN 862; inside and depth 0.02 mm more</td><td>0.02 or 0.05 mm</td></tr>
+ * <tr><td>MPE</td><td>limit of error of the caliper, DIN 862; inside and depth 0.02 mm more</td><td>0.02 to 0.08 mm</td></tr>
  * <tr><td>a</td><td>technique: repeat on a plain cylinder</td><td>0.01 mm</td></tr>
  * <tr><td>a</td><td>technique: a step or a groove found by eye and jaw (from memory, no source)</td><td>0.1 mm</td></tr>
  * <tr><td>a</td><td>technique: a bore with knife-edge jaws (from memory, no source)</td><td>0.05 mm</td></tr>
+ * <tr><td>n</td><td>how many readings the mean is of</td><td>-</td></tr>
  * </tbody>
  * </table>
  *
  * <p>Limits become standard uncertainties by √3, as for a rectangular distribution (GUM 4.3.7, NIST TN 1297 4.6). The error of one
- * caliper is common to all its readings; here it is taken as independent, which is a simplification. Where you know better, from
- * repeats of your own, give {@link Reading} your own uncertainty.
+ * caliper is common to all repeats of a dimension: averaging never makes it smaller, only the technique. Between one dimension and
+ * another it is taken as independent, which is a simplification. Where you know better, give {@link Reading} your own uncertainty.
  */
 public enum Instrument {
   /** Digital caliper with a step of 0.01 mm. */
-  DIGITAL_CALIPER("digital caliper 0.01 mm", 0.02),
+  DIGITAL_CALIPER("digital caliper 0.01 mm", 0.01),
   /** Vernier or dial caliper read to 0.02 mm. */
   VERNIER_CALIPER_0_02("vernier caliper 0.02 mm", 0.02),
   /** Vernier or dial caliper read to 0.05 mm. */
@@ -36,19 +39,22 @@ public enum Instrument {
 
   /** Where the error limits are from. */
   public static final Source ERROR_LIMITS = Source.standard(
-      "DIN 862, limits of error to 100 mm, seen in a secondary one-page transcription");
+      "DIN 862, limits of error to 600 mm, seen in a secondary one-page transcription");
 
   private static final double INSIDE_AND_DEPTH_MORE_MM = 0.02;
 
-  /** The printed limits used here end at this reading. */
-  private static final double RANGE_MM = 100.0;
+  /** No dimension of a plug is longer; the first band of the limits ends here. */
+  private static final double PLUG_MM = 100.0;
+
+  /** The printed limits end at this reading. */
+  private static final double RANGE_MM = 600.0;
 
   private final String label;
-  private final double outsideLimitMm;
+  private final double stepMm;
 
-  Instrument(String label, double outsideLimitMm) {
+  Instrument(String label, double stepMm) {
     this.label = label;
-    this.outsideLimitMm = outsideLimitMm;
+    this.stepMm = stepMm;
   }
 
   /** {@return the class in words, such as "digital caliper 0.01 mm"} */
@@ -56,27 +62,60 @@ public enum Instrument {
     return label;
   }
 
+  /** {@return the smallest difference it shows} */
+  public Length step() {
+    return Length.ofMillimetres(stepMm);
+  }
+
   /**
-   * Obtains the standard uncertainty of one careful reading of a dimension.
+   * Obtains the limit of error of the class by DIN 862: outside as printed, inside, step and depth 0.02 mm more.
+   *
+   * @param dimension what is read
+   * @param length what it reads, above 0 and not more than 600 mm
+   * @return the most that a good caliper is off, either way
+   * @throws IllegalArgumentException if {@code length} is outside the range
+   */
+  public Length limitOfError(Dimension dimension, Length length) {
+    double mm = length.millimetres();
+    if (!(mm > 0.0 && mm <= RANGE_MM)) {
+      throw new IllegalArgumentException(
+          dimension + " must be in (0, 600] mm for the error limits of a " + label + ", was "
+              + length.format(LengthUnit.MILLIMETRE)
+              + "; give the reading an uncertainty of your own");
+    }
+    return Length.ofMillimetres(limitMm(dimension.access(), mm));
+  }
+
+  private double limitMm(Access access, double mm) {
+    double outside = this == VERNIER_CALIPER_0_05
+        ? (mm <= 300.0 ? 0.05 : mm <= 500.0 ? 0.07 : 0.08)
+        : (mm <= PLUG_MM ? 0.02 : 0.03);
+    return access == Access.OUTSIDE ? outside : outside + INSIDE_AND_DEPTH_MORE_MM;
+  }
+
+  /**
+   * Obtains the standard uncertainty of one careful reading of a dimension of a plug, which is to say of up to 100 mm.
    *
    * @param dimension what is read
    * @return the standard uncertainty
    */
   public Length standardUncertainty(Dimension dimension) {
-    double limit = dimension.access() == Access.OUTSIDE
-        ? outsideLimitMm
-        : outsideLimitMm + INSIDE_AND_DEPTH_MORE_MM;
     return Length.ofMillimetres(
-        Math.hypot(limit, techniqueMm(dimension.access())) / Math.sqrt(3.0));
+        uncertaintyMm(dimension, PLUG_MM, techniqueMm(dimension.access()) / Math.sqrt(3.0)));
   }
 
+  private double uncertaintyMm(Dimension dimension, double mm, double techniqueMm) {
+    return Math.hypot(limitMm(dimension.access(), mm) / Math.sqrt(3.0), techniqueMm);
+  }
+
+  /** Half widths a. */
   private static double techniqueMm(Access access) {
     return switch (access) {
-      case OUTSIDE ->
-        0.01; // repeatability printed in a training text on caliper calibration, taken as a half
-      // width
-      case STEP, GROOVE -> 0.1; // from memory, judgement
-      case BORE -> 0.05; // from memory, judgement
+      // printed as repeatability in a training text on caliper calibration, taken as a half width
+      case OUTSIDE -> 0.01;
+      // judgement, from memory
+      case STEP, GROOVE -> 0.1;
+      case BORE -> 0.05;
     };
   }
 
@@ -84,17 +123,43 @@ public enum Instrument {
    * Takes down a reading made with this class of instrument.
    *
    * @param dimension what was read
-   * @param length what the instrument showed, above 0 and not more than 100 mm
+   * @param length what the instrument showed, above 0 and not more than 600 mm
    * @return the reading with its uncertainty
    * @throws IllegalArgumentException if {@code length} is outside the range
    */
   public Reading reading(Dimension dimension, Length length) {
-    if (!(length.millimetres() <= RANGE_MM)) {
+    return mean(dimension, List.of(length));
+  }
+
+  /**
+   * Takes down the mean of several readings of one dimension of one plug, such as three taken 120° apart.
+   *
+   * @param dimension what was read
+   * @param repeats what the instrument showed, one at least, each above 0 and not more than 600 mm
+   * @return the mean with its uncertainty
+   * @throws IllegalArgumentException if there is none, or one is outside the range
+   */
+  public Reading mean(Dimension dimension, List<Length> repeats) {
+    int n = repeats.size();
+    if (n == 0) {
       throw new IllegalArgumentException(
-          dimension + " must be in (0, 100] mm for the error limits of a " + label
-              + ", was " + length.format(org.airfit.quantity.LengthUnit.MILLIMETRE)
-              + "; give the reading an uncertainty of your own");
+          "repeats of the " + dimension + " must be at least one, were none");
     }
-    return new Reading(dimension, length, standardUncertainty(dimension));
+    double sum = 0.0;
+    for (Length repeat : repeats) {
+      limitOfError(dimension, repeat);
+      sum += repeat.millimetres();
+    }
+    double mean = sum / n;
+    double squares = 0.0;
+    for (Length repeat : repeats) {
+      squares += (repeat.millimetres() - mean) * (repeat.millimetres() - mean);
+    }
+    double technique = techniqueMm(dimension.access()) / Math.sqrt(3.0);
+    double scatter = n == 1 ? technique : Math.max(technique, Math.sqrt(squares / (n - 1)));
+    return new Reading(
+        dimension,
+        Length.ofMillimetres(mean),
+        Length.ofMillimetres(uncertaintyMm(dimension, mean, scatter / Math.sqrt(n))));
   }
 }

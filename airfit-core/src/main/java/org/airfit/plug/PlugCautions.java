@@ -28,6 +28,11 @@ final class PlugCautions {
       Source.standard(
           "ISO 7289, scope: not interchangeable with ISO 6150; seen in a secondary transcription"));
 
+  static final Caution MARKINGS = new Caution(
+      "Markings",
+      "Letters and trade words mean different profiles in different places. A marking hints; the caliper decides.",
+      Source.commonPractice("stored trade pages give the letters A and B to several families"));
+
   private PlugCautions() {}
 
   static Caution provenance(Provenance weakest) {
@@ -40,10 +45,13 @@ final class PlugCautions {
             + Provenance.PIECES_TO_IDENTIFY + " measured pieces, identify"));
   }
 
-  static List<Caution> forAnswer(Provenance weakest) {
+  static List<Caution> forAnswer(Provenance weakest, boolean marked) {
     List<Caution> cautions = new ArrayList<>(List.of(MATING, RATING, AIR_ONLY));
     if (!weakest.canIdentify()) {
       cautions.add(0, provenance(weakest));
+    }
+    if (marked) {
+      cautions.add(MARKINGS);
     }
     return List.copyOf(cautions);
   }

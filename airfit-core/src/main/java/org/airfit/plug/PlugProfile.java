@@ -40,6 +40,7 @@ public final class PlugProfile {
   private final Provenance provenance;
   private final Source source;
   private final Map<Dimension, PartSpread> dimensions;
+  private final @Nullable GrooveForm grooveForm;
 
   private PlugProfile(Builder builder, Provenance provenance, Source source) {
     this.id = builder.id;
@@ -49,6 +50,7 @@ public final class PlugProfile {
     this.provenance = provenance;
     this.source = source;
     this.dimensions = Collections.unmodifiableMap(new EnumMap<>(builder.dimensions));
+    this.grooveForm = builder.grooveForm;
   }
 
   /**
@@ -107,6 +109,28 @@ public final class PlugProfile {
     return Optional.ofNullable(dimensions.get(dimension));
   }
 
+  /** {@return the form of the locking groove, empty if it is not known} */
+  public Optional<GrooveForm> grooveForm() {
+    return Optional.ofNullable(grooveForm);
+  }
+
+  /**
+   * Says whether the trade may mean this profile by a letter or word. Upper and lower case are alike.
+   *
+   * @param word the letter, word, name or id
+   * @return whether it is the id, the name or an alias of this profile
+   */
+  public boolean isCalled(String word) {
+    String wanted = folded(word);
+    return folded(id).equals(wanted)
+        || folded(displayName).equals(wanted)
+        || aliases.stream().anyMatch(alias -> folded(alias).equals(wanted));
+  }
+
+  private static String folded(String word) {
+    return word.strip().toLowerCase(Locale.ROOT);
+  }
+
   /** {@return the name and the provenance, such as "Demo Heron (invented, of no real plug)"} */
   @Override
   public String toString() {
@@ -131,6 +155,7 @@ public final class PlugProfile {
     private @Nullable Provenance provenance;
     private @Nullable Source source;
     private final Map<Dimension, PartSpread> dimensions = new EnumMap<>(Dimension.class);
+    private @Nullable GrooveForm grooveForm;
     private boolean unusualConfirmed;
 
     private Builder(String id) {
@@ -203,6 +228,17 @@ public final class PlugProfile {
      */
     public Builder dimension(Dimension dimension, PartSpread spread) {
       dimensions.put(dimension, spread);
+      return this;
+    }
+
+    /**
+     * Says how the locking groove looks. A hint only, see {@link Clue#grooveForm}.
+     *
+     * @param form the form
+     * @return this builder
+     */
+    public Builder grooveForm(GrooveForm form) {
+      this.grooveForm = form;
       return this;
     }
 

@@ -1,11 +1,9 @@
 package org.airfit.plug;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -96,23 +94,9 @@ public final class ReferenceSet {
    * @return every profile it may mean, with a warning
    */
   public Lookup lookUp(String word) {
-    String wanted = folded(word);
-    List<PlugProfile> meant = profiles.stream()
-        .filter(
-            profile -> names(profile).stream().anyMatch(known -> folded(known).equals(wanted)))
-        .toList();
+    List<PlugProfile> meant =
+        profiles.stream().filter(profile -> profile.isCalled(word)).toList();
     return new Lookup(word, meant, warning(word, meant));
-  }
-
-  private static List<String> names(PlugProfile profile) {
-    List<String> names = new ArrayList<>(profile.aliases());
-    names.add(profile.id());
-    names.add(profile.displayName());
-    return names;
-  }
-
-  private static String folded(String word) {
-    return word.strip().toLowerCase(Locale.ROOT);
   }
 
   private String warning(String word, List<PlugProfile> meant) {
