@@ -12,11 +12,15 @@ import org.airfit.Rows;
 import org.airfit.Rows.Row;
 import org.airfit.air.AirState;
 import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.Area;
 import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.Length;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
+import org.airfit.quantity.ValveCoefficient;
+import org.airfit.source.Basis;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -275,5 +279,120 @@ class FlowCapacityTest {
         capacity(row).flow(inlet(row), AbsolutePressure.ofBar(row.number("p2_bar_abs")));
     Pencil.check(flow.working());
     Pencil.check(capacity(row).passage(flow.massFlow(), inlet(row)).working());
+  }
+
+  static Stream<Row> valves() {
+    return Rows.of(FlowCapacityTest.class, "kv_gas.csv");
+  }
+
+  static Stream<Row> tubes() {
+    return Rows.of(FlowCapacityTest.class, "tube_conductance.csv");
+  }
+
+  /** The bound of 6 % on the way is that of the two curves: 1.5 √z (1 − z/3) over √(z (2 − z)) is at most 1.5/√2. */
+  @ParameterizedTest
+  @MethodSource("valves")
+  void valve_coefficients_choke_as_iec_60534_says_and_lie_up_to_6_percent_lower_before(Row row) {
+    FlowCapacity valve = FlowCapacity.ofValveCoefficient(
+        ValveCoefficient.ofKv(row.number("kv_m3_h")), row.number("x_t"));
+    Comparison.of(
+            "Flow: valve coefficients",
+            row + ", C",
+            row.number("equiv_C_dm3_s_bar"),
+            "dm³/(s·bar)",
+            row.source())
+        .isMetWithinFraction(conductance(valve), 1.0e-11, "12 digits printed");
+    Comparison.of(
+            "Flow: valve coefficients",
+            row + ", b",
+            row.number("equiv_b_choke_start"),
+            "-",
+            row.source())
+        .isMetBy(valve.criticalPressureRatio(), 1.0e-15, "all digits printed");
+    double ours = valve
+        .flow(inlet(row), AbsolutePressure.ofBar(row.number("p2_bar_abs")))
+        .massFlow()
+        .kilogramsPerSecond();
+    double theirs = row.number("mdot_kg_s");
+    if (row.text("regime").equals("choked")) {
+      Comparison.of("Flow: valve coefficients", row + ", choked flow", theirs, "kg/s", row.source())
+          .isMetWithinFraction(ours, 1.0e-14, "15 digits printed");
+    } else {
+      assertThat(ours / theirs).as("%s", row).isBetween(Math.sqrt(2.0) / 1.5, 1.0);
+    }
+    assertThat(FlowCapacity.ofValveCoefficient(
+                ValveCoefficient.ofCv(row.number("cv_usgpm")), row.number("x_t"))
+            .conductance()
+            .cubicDecimetresPerSecondBar())
+        .isCloseTo(conductance(valve), within(1.0e-13 * conductance(valve)));
+  }
+
+  /** The formula itself is from memory: the column it is held against is adiabatic flow with friction, which is derived. */
+  @ParameterizedTest
+  @MethodSource("tubes")
+  void plain_tubes_lie_within_six_percent_of_flow_with_friction(Row row) {
+    FlowCapacity tube = FlowCapacity.ofTube(
+        Length.ofMillimetres(row.number("bore_mm")), Length.ofMetres(row.number("length_m")));
+    Comparison.of(
+            "Flow: tubes (formula from memory)",
+            row + " mm, " + row.text("length_m") + " m",
+            row.number("C_fanno_dm3_s_bar"),
+            "dm³/(s·bar)",
+            row.source())
+        .isMetWithinFraction(
+            conductance(tube),
+            0.06,
+            "the error the formula's page states, found against this column");
+    assertThat(conductance(tube))
+        .isCloseTo(row.number("C_formula_dm3_s_bar"), within(row.halfDigit("C_formula_dm3_s_bar")));
+    assertThat(tube.criticalPressureRatio())
+        .isCloseTo(row.number("b_formula"), within(row.halfDigit("b_formula")));
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0.999, 25.001})
+  void a_tube_outside_the_formula_is_refused(double bore) {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> FlowCapacity.ofTube(Length.ofMillimetres(bore), Length.ofMetres(1.0)))
+        .withMessageStartingWith("bore of a tube must be in [1, 25] mm");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> FlowCapacity.ofTube(Length.ofMillimetres(6.0), Length.ofMetres(50.01)))
+        .withMessageStartingWith("length of a tube must be in [0, 50] m");
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0.0, 1.0000001, Double.NaN})
+  void a_pressure_ratio_factor_outside_its_range_is_refused(double xt) {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> FlowCapacity.ofValveCoefficient(ValveCoefficient.ofKv(1.0), xt))
+        .withMessage("pressure ratio factor xT must be in (0, 1], was " + xt);
+  }
+
+  /** By hand: ψ A/(ρ0 √(R T0)) with A = 10 mm² is 0.684731 × 1e-5 / (1.185 × 290.0872) = 1.99190e-8 m³/(s Pa). */
+  @Test
+  void an_effective_area_becomes_a_conductance() {
+    assertThat(conductance(FlowCapacity.ofEffectiveArea(Area.ofSquareMillimetres(10.0), 0.528)))
+        .isCloseTo(1.99192, within(1.0e-4));
+  }
+
+  @Test
+  void a_rating_without_b_gives_a_range_that_holds_every_b_between() {
+    FreeAirFlow rated = FreeAirFlow.ofScfm60F(34.0);
+    AbsolutePressure inlet = AbsolutePressure.ofPsi(114.7);
+    Temperature shop = Temperature.ofFahrenheit(68.0);
+    CapacityRange range = CapacityRange.ofRatedFlow(rated, inlet, PressureDrop.ofPsi(5.0), shop);
+    double middling =
+        conductance(FlowCapacity.ofRatedFlow(rated, inlet, PressureDrop.ofPsi(5.0), shop, 0.35));
+    assertThat(middling).isBetween(conductance(range.least()), conductance(range.most()));
+    assertThat(range.assumption().basis()).isEqualTo(Basis.COMMON_PRACTICE);
+    assertThat(range).asString().contains("uncertain");
+  }
+
+  /** By hand: φ(b = 0.2) at 5 psi of 114.7 psia is 0.3256, so the ends are 1/0.3256 = 3.07 apart. */
+  @Test
+  void a_rating_without_conditions_leaves_a_factor_of_three() {
+    CapacityRange range = CapacityRange.ofRatedFlow(FreeAirFlow.ofScfm60F(34.0));
+    assertThat(conductance(range.most()) / conductance(range.least()))
+        .isCloseTo(1.0 / 0.3256, within(2.0e-3));
   }
 }

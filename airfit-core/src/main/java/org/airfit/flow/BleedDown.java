@@ -1,0 +1,92 @@
+package org.airfit.flow;
+
+import java.time.Duration;
+import java.util.List;
+import org.airfit.air.AirState;
+import org.airfit.internal.Digits;
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.MassFlow;
+import org.airfit.quantity.Temperature;
+import org.airfit.quantity.Volume;
+import org.airfit.source.Source;
+import org.airfit.working.Term;
+import org.airfit.working.Working;
+
+/**
+ * A leak test: a closed system loses pressure in a time.
+ *
+ * <pre>
+ *   ṁ = V (p1 − p2) / (R T t)
+ * </pre>
+ *
+ * <p>The answer is the mean over the fall, at a pressure between the two. The time is that of this fall alone, not the time since the test began. <b>Source:</b> US Navy,
+ * NAVFAC MO-209, leak tests of compressed-air lines.
+ *
+ * @param volume all that is closed in: receiver and pipes
+ * @param start the pressure when the time begins
+ * @param end the pressure when it ends, at most {@code start}
+ * @param time the time the fall took, above 0
+ * @param temperature the temperature of the air in the system
+ */
+public record BleedDown(
+    Volume volume,
+    AbsolutePressure start,
+    AbsolutePressure end,
+    Duration time,
+    Temperature temperature) {
+
+  private static final Source SOURCE = Source.handbook("US Navy, NAVFAC MO-209, table 5-4");
+
+  /**
+   * Checks the components.
+   *
+   * @param volume all that is closed in: receiver and pipes
+   * @param start the pressure when the time begins
+   * @param end the pressure when it ends, at most {@code start}
+   * @param time the time the fall took, above 0
+   * @param temperature the temperature of the air in the system
+   */
+  public BleedDown {
+    if (end.compareTo(start) > 0) {
+      throw new IllegalArgumentException(
+          "pressure at the end must be at most that at the start, " + start + ", was " + end);
+    }
+    if (time.isNegative() || time.isZero()) {
+      throw new IllegalArgumentException("time must be above 0 s, was " + seconds(time) + " s");
+    }
+    if (!(temperature.kelvins() > 0.0)) {
+      throw new IllegalArgumentException(
+          "temperature must be above 0 K, was " + Digits.plain(temperature.kelvins()) + " K");
+    }
+  }
+
+  private static double seconds(Duration time) {
+    return time.getSeconds() + 1.0e-9 * time.getNano();
+  }
+
+  /** {@return the mean leak over the fall} */
+  public MassFlow leak() {
+    return MassFlow.ofKilogramsPerSecond(volume.cubicMetres()
+        * (start.pascals() - end.pascals())
+        / (AirState.GAS_CONSTANT * temperature.kelvins() * seconds(time)));
+  }
+
+  /** {@return how the leak follows from the fall} */
+  public Working working() {
+    return Working.titled("Leak from a fall of pressure")
+        .step(
+            "Leak",
+            "⟨ṁ⟩ = ⟨V⟩ × (⟨p1⟩ − ⟨p2⟩) / (⟨R⟩ × ⟨T⟩ × ⟨t⟩)",
+            "⟨ṁ⟩ = \\frac{⟨V⟩ (⟨p1⟩ - ⟨p2⟩)}{⟨R⟩ \\cdot ⟨T⟩ \\cdot ⟨t⟩}",
+            List.of(
+                Term.of("V", "V", volume.cubicMetres(), "m³", 7),
+                Term.of("p1", "p_1", start.pascals(), "Pa", 10),
+                Term.of("p2", "p_2", end.pascals(), "Pa", 10),
+                Term.of("R", "R", AirState.GAS_CONSTANT, "J/(kg K)", 8),
+                Term.of("T", "T", temperature.kelvins(), "K", 7),
+                Term.of("t", "t", seconds(time), "s", 8)),
+            Term.of("ṁ", "\\dot m", leak().kilogramsPerSecond(), "kg/s", 4),
+            SOURCE)
+        .build();
+  }
+}

@@ -1,0 +1,86 @@
+package org.airfit.flow;
+
+import java.util.List;
+import org.airfit.air.AirState;
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.MassFlow;
+import org.airfit.quantity.ReferenceState;
+import org.airfit.source.Source;
+import org.airfit.working.Term;
+import org.airfit.working.Working;
+
+/**
+ * The flow through a hole between two pressures.
+ *
+ * @param orifice the hole
+ * @param inlet the air in front of it
+ * @param outlet the pressure behind it
+ * @param regime how the air passes
+ * @param massFlow how much passes
+ */
+public record OrificeFlow(
+    Orifice orifice,
+    AirState inlet,
+    AbsolutePressure outlet,
+    FlowRegime regime,
+    MassFlow massFlow) {
+
+  /** p2/p1 at and below which a loss-free nozzle chokes [-]: (2/(γ+1))^(γ/(γ−1)) = 0.528. */
+  static final double CRITICAL_PRESSURE_RATIO =
+      Math.pow(2.0 / (GasKernels.G + 1.0), GasKernels.G / (GasKernels.G - 1.0));
+
+  private static final Source SOURCE =
+      Source.handbook("loss-free nozzle with a discharge coefficient; NACA Report 1135 (1953)");
+
+  /** {@return the flow as free air at ISO 8778 reference} */
+  public FreeAirFlow freeAir() {
+    return FreeAirFlow.from(massFlow, ReferenceState.ANR);
+  }
+
+  /** {@return how the flow follows from the pressures} */
+  public Working working() {
+    Working.Builder working = Working.titled("Flow through an " + orifice);
+    if (regime == FlowRegime.CLOSED) {
+      return working.note("There is no drop: nothing flows.").build();
+    }
+    double psi = GasKernels.CHOKED;
+    Term g = Term.of("γ", "\\gamma", GasKernels.G, "", 3);
+    if (regime == FlowRegime.CHOKED) {
+      working
+          .note("p2/p1 is not above 0.528: the flow is choked.")
+          .step(
+              "Mass flow function at Mach 1",
+              "⟨ψ⟩ = √⟨γ⟩ × (2 / (⟨γ⟩ + 1))^((⟨γ⟩ + 1) / (2 × (⟨γ⟩ − 1)))",
+              "⟨ψ⟩ = \\sqrt{⟨γ⟩} \\left(\\frac{2}{⟨γ⟩ + 1}\\right)^{\\frac{⟨γ⟩ + 1}{2 (⟨γ⟩ - 1)}}",
+              List.of(g),
+              Term.of("ψ", "\\psi", psi, "", 6),
+              SOURCE);
+    } else {
+      double ratio = outlet.pascals() / inlet.pressure().pascals();
+      psi = GasKernels.massFlowFunction(GasKernels.machAtPressureRatio(ratio));
+      working.step(
+          "Mass flow function",
+          "⟨ψ⟩ = √(2 × ⟨γ⟩ / (⟨γ⟩ − 1) × (⟨x⟩^(2 / ⟨γ⟩) − ⟨x⟩^((⟨γ⟩ + 1) / ⟨γ⟩)))",
+          "⟨ψ⟩ = \\sqrt{\\frac{2 ⟨γ⟩}{⟨γ⟩ - 1} \\left(⟨x⟩^{2/⟨γ⟩} - ⟨x⟩^{(⟨γ⟩ + 1)/⟨γ⟩}\\right)}",
+          List.of(g, Term.of("x", "p_2/p_1", ratio, "", 13)),
+          Term.of("ψ", "\\psi", psi, "", 6),
+          SOURCE);
+    }
+    return working
+        .step(
+            "Flow",
+            "⟨ṁ⟩ = ⟨Cd⟩ × π / 4 × ⟨d⟩² × ⟨p1⟩ × ⟨ψ⟩ / √(⟨R⟩ × ⟨T1⟩)",
+            "⟨ṁ⟩ = ⟨Cd⟩ \\frac{\\pi}{4} ⟨d⟩^2 \\frac{⟨p1⟩ \\cdot ⟨ψ⟩}{\\sqrt{⟨R⟩ \\cdot ⟨T1⟩}}",
+            List.of(
+                Term.of("Cd", "C_d", orifice.dischargeCoefficient(), "", 7),
+                Term.of("d", "d", orifice.diameter().metres(), "m", 8),
+                Term.of("p1", "p_1", inlet.pressure().pascals(), "Pa", 8),
+                Term.of("ψ", "\\psi", psi, "", 8),
+                Term.of("R", "R", AirState.GAS_CONSTANT, "J/(kg K)", 8),
+                Term.of("T1", "T_1", inlet.temperature().kelvins(), "K", 8)),
+            Term.of("ṁ", "\\dot m", massFlow.kilogramsPerSecond(), "kg/s", 5),
+            SOURCE)
+        .build();
+  }
+}

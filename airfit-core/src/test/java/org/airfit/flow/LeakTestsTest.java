@@ -1,0 +1,105 @@
+package org.airfit.flow;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.Duration;
+import java.util.stream.Stream;
+import org.airfit.Comparison;
+import org.airfit.Pencil;
+import org.airfit.Rows;
+import org.airfit.Rows.Row;
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.ReferenceState;
+import org.airfit.quantity.Temperature;
+import org.airfit.quantity.Volume;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The two leak tests of a shop: by the fall of pressure, and by the time a compressor runs loaded. */
+class LeakTestsTest {
+
+  private static final AbsolutePressure HIGH = AbsolutePressure.ofPsi(104.7);
+  private static final AbsolutePressure LOW = AbsolutePressure.ofPsi(94.7);
+  private static final Volume SYSTEM = Volume.ofCubicFeet(629.0);
+  private static final Temperature SHOP = Temperature.ofFahrenheit(60.0);
+
+  static Stream<Row> falls() {
+    return Rows.of(LeakTestsTest.class, "leak_test_mo209.csv");
+  }
+
+  /** All seven published losses belong to one system volume, 629 ft³, which the print implies but does not tell. */
+  @ParameterizedTest
+  @MethodSource("falls")
+  void a_published_test_by_fall_of_pressure_agrees(Row row) {
+    BleedDown fall = new BleedDown(
+        SYSTEM,
+        AbsolutePressure.ofPsi(14.7 + row.number("p_start_psig")),
+        AbsolutePressure.ofPsi(14.7 + row.number("p_end_psig")),
+        Duration.ofMillis(Math.round(60000.0 * row.number("interval_min"))),
+        SHOP);
+    Comparison.of(
+            "Flow: leak test by fall of pressure",
+            "from " + row.text("p_start_psig") + " psig",
+            row.number("loss_published_scfm"),
+            "scfm",
+            row.source())
+        .isMetBy(
+            FreeAirFlow.from(fall.leak(), ReferenceState.SCFM_60F).cubicFeetPerMinute(),
+            row.halfDigit("loss_published_scfm"),
+            "half a unit of the last digit printed");
+    Pencil.check(fall.working());
+  }
+
+  @Test
+  void a_system_that_holds_its_pressure_does_not_leak() {
+    assertThat(new BleedDown(SYSTEM, HIGH, HIGH, Duration.ofMinutes(10), SHOP)
+            .leak()
+            .kilogramsPerSecond())
+        .isZero();
+  }
+
+  @Test
+  void rising_pressure_no_time_and_absolute_zero_are_refused() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new BleedDown(SYSTEM, LOW, HIGH, Duration.ofMinutes(10), SHOP))
+        .withMessageStartingWith("pressure at the end must be at most that at the start");
+    for (Duration none : new Duration[] {Duration.ZERO, Duration.ofSeconds(-1)}) {
+      assertThatIllegalArgumentException()
+          .isThrownBy(() -> new BleedDown(SYSTEM, HIGH, LOW, none, SHOP))
+          .withMessageStartingWith("time must be above 0 s, was ");
+    }
+    assertThatIllegalArgumentException()
+        .isThrownBy(() ->
+            new BleedDown(SYSTEM, HIGH, LOW, Duration.ofMinutes(1), Temperature.ofKelvins(0.0)))
+        .withMessage("temperature must be above 0 K, was 0 K");
+  }
+
+  /** By hand: loaded 90 s of 600 s is 15 %, of 200 scfm is 30 scfm. */
+  @Test
+  void load_timing_tells_the_part_that_leaks() {
+    LoadTiming timing = new LoadTiming(
+        Duration.ofSeconds(90), Duration.ofSeconds(510), FreeAirFlow.ofScfm60F(200.0));
+    assertThat(timing.share()).isCloseTo(0.15, within(1.0e-15));
+    assertThat(timing.leak().cubicFeetPerMinute()).isCloseTo(30.0, within(1.0e-12));
+    Pencil.check(timing.working());
+  }
+
+  @Test
+  void a_compressor_that_never_loads_has_no_leak_and_one_that_never_stops_only_leaks() {
+    FreeAirFlow delivery = FreeAirFlow.ofScfm60F(200.0);
+    Duration time = Duration.ofMinutes(10);
+    assertThat(new LoadTiming(Duration.ZERO, time, delivery).share()).isZero();
+    assertThat(new LoadTiming(time, Duration.ZERO, delivery).share()).isEqualTo(1.0);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new LoadTiming(Duration.ZERO, Duration.ZERO, delivery))
+        .withMessageStartingWith("loaded and unloaded time must be at least 0 s");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new LoadTiming(Duration.ofSeconds(-1), time, delivery));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new LoadTiming(time, Duration.ofSeconds(-1), delivery));
+  }
+}

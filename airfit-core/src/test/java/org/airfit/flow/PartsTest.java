@@ -1,0 +1,185 @@
+package org.airfit.flow;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.airfit.Comparison;
+import org.airfit.Pencil;
+import org.airfit.Rows;
+import org.airfit.Rows.Row;
+import org.airfit.air.AirState;
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.PressureDrop;
+import org.airfit.quantity.SonicConductance;
+import org.airfit.quantity.Temperature;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Parts in series and in parallel. */
+class PartsTest {
+
+  private static final String CHAPTER = "Flow: parts in series and in parallel";
+  private static final AirState INLET =
+      AirState.of(AbsolutePressure.ofBar(7.0), Temperature.ofKelvins(293.15));
+
+  static Stream<Row> networks() {
+    return Rows.of(PartsTest.class, "iso6358_network.csv");
+  }
+
+  static Stream<Row> handbook_rows() {
+    return Rows.of(PartsTest.class, "iso6358_series_cases.csv");
+  }
+
+  private static FlowCapacity part(double c, double b) {
+    return FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(c), b);
+  }
+
+  private static List<FlowCapacity> parts(Row row) {
+    return Stream.of(row.text("parts_C_dm3_s_bar_b_m").split("\\|", -1))
+        .map(figures -> figures.split(";", -1))
+        .map(f -> part(Double.parseDouble(f[0]), Double.parseDouble(f[1]))
+            .withSubsonicIndex(Double.parseDouble(f[2])))
+        .toList();
+  }
+
+  @ParameterizedTest
+  @MethodSource("networks")
+  void exact_flows_and_the_approximation_agree(Row row) {
+    AirState inlet = AirState.of(
+        AbsolutePressure.ofBar(row.number("p1_bar_abs")),
+        Temperature.ofKelvins(row.number("t1_k")));
+    AbsolutePressure outlet = AbsolutePressure.ofBar(row.number("p2_bar_abs"));
+    boolean series = row.text("kind").equals("series");
+    GroupFlow exact = series
+        ? PartsInSeries.of(parts(row)).flow(inlet, outlet)
+        : PartsInParallel.of(parts(row)).flow(inlet, outlet);
+    FlowCapacity one = series
+        ? PartsInSeries.of(parts(row)).approximation()
+        : PartsInParallel.of(parts(row)).approximation();
+    assertThat(exact.regime())
+        .isEqualTo(row.text("regime").equals("choked") ? FlowRegime.CHOKED : FlowRegime.SUBSONIC);
+    compare(row, "mdot_kg_s_exact", "kg/s", exact.massFlow().kilogramsPerSecond(), 1.0e-13);
+    compare(
+        row, "q_anr_l_min_exact", "L/min ANR", 60.0 * exact.freeAir().litresPerSecond(), 1.0e-13);
+    compare(
+        row,
+        "c_total_approx_dm3_s_bar",
+        "dm³/(s·bar)",
+        one.conductance().cubicDecimetresPerSecondBar(),
+        1.0e-11);
+    compare(row, "b_total_approx", "-", one.criticalPressureRatio(), 1.0e-11);
+    compare(
+        row,
+        "q_anr_l_min_approx",
+        "L/min ANR",
+        60.0 * one.flow(inlet, outlet).freeAir().litresPerSecond(),
+        1.0e-11);
+    Pencil.check(exact.working());
+  }
+
+  private static void compare(Row row, String column, String unit, double ours, double fraction) {
+    Comparison.of(CHAPTER, row + ", " + column, row.number(column), unit, row.source())
+        .isMetWithinFraction(ours, fraction, "all digits printed: 15 exact, 12 approximate");
+  }
+
+  private static final Pattern FIGURES = Pattern.compile("C=([0-9.]+) b=([0-9.]+)");
+
+  @ParameterizedTest
+  @MethodSource("handbook_rows")
+  void a_second_set_of_series_agrees(Row row) {
+    List<FlowCapacity> parts = FIGURES
+        .matcher(row.text("elements_in_flow_order"))
+        .results()
+        .map(found -> part(Double.parseDouble(found.group(1)), Double.parseDouble(found.group(2))))
+        .toList();
+    GroupFlow flow = PartsInSeries.of(parts)
+        .flow(
+            INLET.at(AbsolutePressure.ofBar(row.number("p1_bar_abs"))),
+            AbsolutePressure.ofBar(row.number("p2_bar_abs")));
+    Comparison.of(CHAPTER, row + ", flow", row.number("q_l_min_ANR"), "L/min ANR", row.source())
+        .isMetBy(
+            60.0 * flow.freeAir().litresPerSecond(),
+            row.halfDigit("q_l_min_ANR"),
+            "half a unit of the last digit printed");
+  }
+
+  @Test
+  void the_pressures_between_chain_up() {
+    PartsInSeries series = PartsInSeries.of(List.of(part(8, 0.3), part(6, 0.45), part(4, 0.2)));
+    GroupFlow flow = series.flow(INLET, AbsolutePressure.ofBar(6.0));
+    assertThat(flow.between()).hasSize(2);
+    AirState air = INLET;
+    for (int i = 0; i < 3; i++) {
+      AbsolutePressure behind = i < 2 ? flow.between().get(i) : AbsolutePressure.ofBar(6.0);
+      assertThat(series.parts().get(i).flow(air, behind).massFlow().kilogramsPerSecond())
+          .isCloseTo(flow.massFlow().kilogramsPerSecond(), within(1.0e-12));
+      air = air.at(behind);
+    }
+  }
+
+  @Test
+  void one_part_alone_is_that_part() {
+    FlowCapacity one = part(4, 0.2);
+    AbsolutePressure low = AbsolutePressure.ofBar(1.0);
+    AbsolutePressure high = AbsolutePressure.ofBar(6.5);
+    for (AbsolutePressure outlet : List.of(low, high)) {
+      FlowThrough alone = one.flow(INLET, outlet);
+      GroupFlow series = PartsInSeries.of(List.of(one)).flow(INLET, outlet);
+      GroupFlow parallel = PartsInParallel.of(List.of(one)).flow(INLET, outlet);
+      assertThat(series.regime()).isEqualTo(alone.regime());
+      assertThat(parallel.regime()).isEqualTo(alone.regime());
+      assertThat(series.massFlow().kilogramsPerSecond())
+          .isCloseTo(alone.massFlow().kilogramsPerSecond(), within(1.0e-15));
+      assertThat(parallel.massFlow()).isEqualTo(alone.massFlow());
+    }
+  }
+
+  @Test
+  void nothing_flows_without_a_drop_or_through_a_shut_valve() {
+    FlowCapacity shut = part(4, 0.2).withCrackingPressure(PressureDrop.ofBar(6.5));
+    AbsolutePressure same = INLET.pressure();
+    assertThat(PartsInSeries.of(List.of(part(4, 0.2))).flow(INLET, same).regime())
+        .isEqualTo(FlowRegime.CLOSED);
+    assertThat(PartsInParallel.of(List.of(part(4, 0.2))).flow(INLET, same).regime())
+        .isEqualTo(FlowRegime.CLOSED);
+    GroupFlow stopped =
+        PartsInSeries.of(List.of(shut, part(4, 0.2))).flow(INLET, AbsolutePressure.ofBar(1.0));
+    assertThat(stopped.regime()).isEqualTo(FlowRegime.CLOSED);
+    assertThat(stopped.massFlow().kilogramsPerSecond()).isZero();
+  }
+
+  @Test
+  void no_parts_are_no_group() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> PartsInSeries.of(List.of()))
+        .withMessage("parts in series must be at least 1, was 0");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> PartsInParallel.of(List.of()))
+        .withMessage("parts in parallel must be at least 1, was 0");
+  }
+
+  @Test
+  void equal_by_their_parts() {
+    List<FlowCapacity> two = List.of(part(4, 0.2), part(3, 0.2));
+    assertThat(PartsInSeries.of(two))
+        .isEqualTo(PartsInSeries.of(two))
+        .hasSameHashCodeAs(PartsInSeries.of(two))
+        .isNotEqualTo(PartsInSeries.of(two.subList(0, 1)))
+        .isNotEqualTo(new Object());
+    assertThat(PartsInParallel.of(two))
+        .isEqualTo(PartsInParallel.of(two))
+        .hasSameHashCodeAs(PartsInParallel.of(two))
+        .isNotEqualTo(PartsInParallel.of(two.subList(0, 1)))
+        .isNotEqualTo(new Object());
+    assertThat(PartsInParallel.of(two).parts()).isEqualTo(two);
+    assertThat(PartsInSeries.of(two))
+        .hasToString("in series: [C 4 dm³/(s·bar), b 0.2, C 3 dm³/(s·bar), b 0.2]");
+    assertThat(PartsInParallel.of(two))
+        .hasToString("in parallel: [C 4 dm³/(s·bar), b 0.2, C 3 dm³/(s·bar), b 0.2]");
+  }
+}
