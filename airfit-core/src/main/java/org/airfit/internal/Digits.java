@@ -53,27 +53,32 @@ public final class Digits {
   }
 
   /**
-   * Prints a value as a program would write it: with the digits of {@link Double#toString(double)}, but without a trailing ".0".
+   * Prints a value as a program would write it: with as few digits as read back exactly, and without a trailing ".0".
    *
    * @param value a finite value
    * @return the text, such as "0" or "0.05", which {@link Double#parseDouble} reads back exactly
    * @throws IllegalArgumentException if {@code value} is not finite
    */
   public static String plain(double value) {
-    requireFinite(value);
-    BigDecimal written = new BigDecimal(Double.toString(value));
-    return value != 0.0 && needsExponent(value) ? withExponent(written) : trimmed(written);
+    BigDecimal exact = exactly(value);
+    BigDecimal shortest = new BigDecimal(Double.toString(value));
+    // Java before 19 writes a digit too many at times, and a sheet must not tell which Java printed
+    // it
+    for (int digits = shortest.precision() - 1; digits >= 1; digits--) {
+      BigDecimal shorter = exact.round(new MathContext(digits, RoundingMode.HALF_EVEN));
+      if (shorter.doubleValue() != value) {
+        break;
+      }
+      shortest = shorter;
+    }
+    return value != 0.0 && needsExponent(value) ? withExponent(shortest) : trimmed(shortest);
   }
 
   private static BigDecimal exactly(double value) {
-    requireFinite(value);
-    return new BigDecimal(value);
-  }
-
-  private static void requireFinite(double value) {
     if (!Double.isFinite(value)) {
       throw new IllegalArgumentException("a number to print must be finite, was " + value);
     }
+    return new BigDecimal(value);
   }
 
   private static boolean needsExponent(double value) {

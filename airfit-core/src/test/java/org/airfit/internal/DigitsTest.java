@@ -1,0 +1,146 @@
+package org.airfit.internal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class DigitsTest {
+
+  @ParameterizedTest(name = "{0} with {1} digits is {2}")
+  @CsvSource({
+    "0,4,0",
+    "-0.0,4,0",
+    "1,4,1",
+    "6.2,4,6.2",
+    "6.20001,4,6.2",
+    "0.012345,3,0.0123",
+    "-0.012345,3,-0.0123",
+    "1.125,3,1.12",
+    "1.375,3,1.38",
+    "1.185,3,1.19", // the double lies above the tie
+    "2.5,1,2",
+    "3.5,1,4",
+    "9.9996,4,10",
+    "12345,4,12345",
+    "12345.6,4,12346",
+    "999999999.4,4,999999999",
+    "999999999.9,4,1000000000",
+    "1e9,4,1e9",
+    "1234567890,4,1.235e9",
+    "0.0001,4,0.0001",
+    "0.00012345,4,0.0001234", // the double lies below the tie
+    "0.00009999,4,9.999e-5",
+    "0.000099999,4,1e-4",
+    "1.8134e-5,4,1.813e-5",
+    "-1.8134e-5,4,-1.813e-5",
+    "1.7976931348623157e308,17,1.7976931348623157e308",
+    "4.9e-324,1,5e-324",
+    "0.1,17,0.10000000000000001",
+    "0.5,17,0.5",
+    "0.3,17,0.29999999999999999"
+  })
+  void significant_digits_are_rounded_half_even_and_trimmed(
+      double value, int digits, String printed) {
+    assertThat(Digits.significant(value, digits)).isEqualTo(printed);
+  }
+
+  @ParameterizedTest(name = "{0} with {1} decimals is {2}")
+  @CsvSource({
+    "0,2,0.00",
+    "-0.001,2,0.00",
+    "-0.0,0,0",
+    "2.5,0,2",
+    "3.5,0,4",
+    "-2.5,0,-2",
+    "0.125,2,0.12",
+    "0.375,2,0.38",
+    "12345.678,1,12345.7",
+    "1e15,0,1000000000000000",
+    "1.6e-15,15,0.000000000000002",
+    "0.999,2,1.00"
+  })
+  void fixed_decimals_are_all_printed(double value, int decimals, String printed) {
+    assertThat(Digits.fixed(value, decimals)).isEqualTo(printed);
+  }
+
+  @ParameterizedTest(name = "{0} is {1}")
+  @CsvSource({
+    "0,0",
+    "-0.0,0",
+    "100,100",
+    "0.05,0.05",
+    "-0.05,-0.05",
+    "620000,620000",
+    "0.1,0.1",
+    "0.30000000000000004,0.30000000000000004",
+    "0.0001,0.0001",
+    "0.00009,9e-5",
+    "999999999,999999999",
+    "1e9,1e9",
+    "1.25e22,1.25e22", // Double.toString of Java 17 writes 1.2499999999999999E22, as would no newer
+    // Java
+    "2e23,2e23",
+    "4.9e-324,5e-324",
+    "1.7976931348623157e308,1.7976931348623157e308"
+  })
+  void plain_numbers_have_no_more_digits_than_they_need(double value, String printed) {
+    assertThat(Digits.plain(value)).isEqualTo(printed);
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY})
+  void what_is_no_number_is_never_printed(double value) {
+    String message = "a number to print must be finite, was " + value;
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Digits.significant(value, 4))
+        .withMessage(message);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Digits.fixed(value, 4))
+        .withMessage(message);
+    assertThatIllegalArgumentException().isThrownBy(() -> Digits.plain(value)).withMessage(message);
+  }
+
+  @Test
+  void significant_digits_end_at_what_a_double_holds() {
+    assertThat(Digits.significant(Math.PI, 1)).isEqualTo("3");
+    assertThat(Digits.significant(Math.PI, 17)).isEqualTo("3.1415926535897931");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Digits.significant(1.0, 0))
+        .withMessage("digits must be in [1, 17], was 0");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Digits.significant(1.0, 18))
+        .withMessage("digits must be in [1, 17], was 18");
+  }
+
+  @Test
+  void decimals_have_bounds() {
+    assertThat(Digits.fixed(0.5, 15)).isEqualTo("0.500000000000000");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Digits.fixed(1.0, -1))
+        .withMessage("decimals must be in [0, 15], was -1");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Digits.fixed(1.0, 16))
+        .withMessage("decimals must be in [0, 15], was 16");
+  }
+
+  @Test
+  void the_country_makes_no_difference() {
+    Locale before = Locale.getDefault();
+    try {
+      for (String tag : List.of("tr-TR", "ar-EG", "de-DE", "hi-IN-u-nu-deva")) {
+        Locale.setDefault(Locale.forLanguageTag(tag));
+        assertThat(Digits.significant(-1234.5, 6)).as(tag).isEqualTo("-1234.5");
+        assertThat(Digits.fixed(1234567.5, 2)).as(tag).isEqualTo("1234567.50");
+        assertThat(Digits.plain(1.25e-5)).as(tag).isEqualTo("1.25e-5");
+      }
+    } finally {
+      Locale.setDefault(before);
+    }
+  }
+}
