@@ -1,5 +1,7 @@
 package org.airfit.source;
 
+import java.util.Objects;
+
 /**
  * Where a number, a rule or a formula comes from.
  *
@@ -15,6 +17,7 @@ public record Source(Basis basis, String citation) {
    * @param citation the place itself, such as "ASME B1.20.1, table 1"; for common practice, what the practice is
    */
   public Source {
+    Objects.requireNonNull(basis, "basis");
     if (citation.isBlank()) {
       throw new IllegalArgumentException(
           "citation must say where the number comes from, was blank");
