@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import org.airfit.internal.Digits;
 
 /**
@@ -47,7 +49,7 @@ public final class FreeAirFlow {
   record Counted(VolumeFlowUnit unit, ReferenceState reference) {}
 
   private FreeAirFlow(double value, VolumeFlowUnit unit, ReferenceState reference) {
-    this.reference = reference;
+    this.reference = Objects.requireNonNull(reference, "reference");
     this.cubicMetresPerSecond = unit.toSi(value) + 0.0; // -0.0 becomes 0.0
     if (!(cubicMetresPerSecond >= 0.0 && cubicMetresPerSecond <= Double.MAX_VALUE)) {
       throw new IllegalArgumentException("free-air flow must be finite and at least 0 "
@@ -101,6 +103,15 @@ public final class FreeAirFlow {
         .forEach(word -> hints.put(
             word, "counts free air, not the volume the air has under pressure where it flows"));
     return hints;
+  }
+
+  /** The state that {@link #parse} reads in a mark, if it reads one. */
+  static Optional<ReferenceState> stateMarked(String mark) {
+    try {
+      return Optional.of(parse("1 m³/s " + mark).reference());
+    } catch (QuantityFormatException noMark) {
+      return Optional.empty();
+    }
   }
 
   private static List<String> plainWords(VolumeFlowUnit unit) {

@@ -29,6 +29,9 @@ final class Grammar<T> {
 
   private static final Pattern WRITTEN_ZERO = Pattern.compile("[^1-9]+(?:[eE/⁄].*)?$");
 
+  /** No unit word is longer: behind a page pasted into the field nobody need look for one. */
+  private static final int LONGEST_WORD = 60;
+
   private final String quantity;
   private final Lexicon<T> words;
   private final Lexicon<String> hints;
@@ -207,19 +210,24 @@ final class Grammar<T> {
 
   private QuantityFormatException unknown(String text, int start) {
     String word = text.substring(start).strip();
+    String shown = "\"" + QuantityFormatException.shown(word) + "\" ";
     String hint = hint(word);
     if (hint != null) {
-      return wrong(text, start, "\"" + word + "\" " + hint);
+      return wrong(text, start, shown + hint);
     }
-    for (int end = text.length() - 1; end > start; end--) {
+    for (int end = Math.min(text.length() - 1, start + LONGEST_WORD); end > start; end--) {
       if (Lexicon.isSpace(text.charAt(end)) && words.find(text.substring(start, end)) != null) {
         int rest = skipSpaces(text, end);
         if (rest < text.length()) {
-          return wrong(text, rest, "\"" + text.substring(rest).strip() + "\" does not belong here");
+          return wrong(
+              text,
+              rest,
+              "\"" + QuantityFormatException.shown(text.substring(rest).strip())
+                  + "\" does not belong here");
         }
       }
     }
-    return wrong(text, start, "\"" + word + "\" is no unit of " + quantity);
+    return wrong(text, start, shown + "is no unit of " + quantity);
   }
 
   private @Nullable String hint(String word) {

@@ -18,7 +18,7 @@ import java.util.stream.Collectors;
 public final class HoseBore implements Comparable<HoseBore> {
 
   private static final Pattern WORD_BEHIND =
-      Pattern.compile("\\s*(bore|hose|i\\.?d\\.?)$", Pattern.CASE_INSENSITIVE);
+      Pattern.compile(" *[(\\[]?(bore|hose|i\\.?d\\.?)[)\\]]?$", Pattern.CASE_INSENSITIVE);
 
   private static final Grammar<LengthUnit> GRAMMAR = Grammar.ofWords(
       "hose bore",
@@ -43,11 +43,13 @@ public final class HoseBore implements Comparable<HoseBore> {
    * Obtains a bore from a length.
    *
    * @param nominal the bore the hose is named by, in [1, 500] mm
-   * @return the bore, labelled in millimetres
+   * @return the bore, labelled in millimetres, or in metres where four digits do not tell it exactly
    * @throws IllegalArgumentException if {@code nominal} is out of range
    */
   public static HoseBore of(Length nominal) {
-    return new HoseBore(nominal, nominal.format(LengthUnit.MILLIMETRE));
+    String rounded = nominal.format(LengthUnit.MILLIMETRE);
+    return new HoseBore(
+        nominal, Length.parse(rounded).equals(nominal) ? rounded : nominal.toString());
   }
 
   /**
@@ -58,7 +60,8 @@ public final class HoseBore implements Comparable<HoseBore> {
    * @throws QuantityFormatException if the text is not a hose bore; it tells where and what would be accepted
    */
   public static HoseBore parse(String text) {
-    String label = WORD_BEHIND.matcher(text.strip()).replaceFirst("").replaceAll("\\s+", " ");
+    String oneSpaced = text.replaceAll("[\\s\\h]+", " ").strip();
+    String label = WORD_BEHIND.matcher(oneSpaced).replaceFirst("");
     return GRAMMAR.read(text, (value, unit) -> new HoseBore(Length.of(value, unit), label));
   }
 

@@ -2,6 +2,7 @@ package org.airfit.quantity;
 
 import java.time.Duration;
 import java.util.List;
+import org.airfit.internal.Digits;
 
 /**
  * A power, such as that of a compressor motor.
@@ -96,7 +97,15 @@ public final class Power extends Scalar<Power, PowerUnit> {
    * @throws IllegalArgumentException if {@code time} is negative
    */
   public Energy over(Duration time) {
-    return Energy.ofJoules(si() * (time.getSeconds() + time.getNano() * 1.0e-9));
+    if (time.isNegative()) {
+      throw new IllegalArgumentException(
+          "time must be at least 0 s, was " + Digits.plain(seconds(time)) + " s");
+    }
+    return Energy.ofJoules(si() * seconds(time));
+  }
+
+  private static double seconds(Duration time) {
+    return time.getSeconds() + time.getNano() * 1.0e-9;
   }
 
   @Override

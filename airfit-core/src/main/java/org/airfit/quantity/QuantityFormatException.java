@@ -33,7 +33,7 @@ public final class QuantityFormatException extends IllegalArgumentException {
     this.accepted = accepted;
   }
 
-  private static String shown(String text) {
+  static String shown(String text) {
     String oneLine = text.replaceAll("\\p{Cntrl}", " ");
     return oneLine.length() <= SHOWN ? oneLine : oneLine.substring(0, SHOWN) + "…";
   }

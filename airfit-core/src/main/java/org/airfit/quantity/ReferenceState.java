@@ -1,6 +1,7 @@
 package org.airfit.quantity;
 
 import java.util.List;
+import java.util.Objects;
 import org.airfit.internal.Digits;
 import org.airfit.internal.Saturation;
 import org.airfit.source.Source;
@@ -102,7 +103,7 @@ public final class ReferenceState {
     this.pressure = pressure;
     this.relativeHumidity = relativeHumidity;
     this.kilogramsPerCubicMetre = kilogramsPerCubicMetre;
-    this.source = source;
+    this.source = Objects.requireNonNull(source, "source");
   }
 
   private static ReferenceState dry(
@@ -114,7 +115,8 @@ public final class ReferenceState {
   /**
    * Obtains a state of the user's own.
    *
-   * @param name how the state is marked behind a flow, such as "15 °C dry"; not a mark that is taken by a well-known state
+   * @param name how the state is marked behind a flow, such as "15 °C dry"; not a mark that {@link FreeAirFlow#parse} reads as a
+   *     well-known state
    * @param temperature the temperature at which volumes are counted, in [-100, 100] °C
    * @param pressure the pressure at which volumes are counted, in [50, 200] kPa
    * @param relativeHumidity the relative humidity [-], in [0, 1]; 0 for dry air, and only 0 below 0 °C
@@ -128,12 +130,10 @@ public final class ReferenceState {
       AbsolutePressure pressure,
       double relativeHumidity,
       Source source) {
-    for (ReferenceState known : wellKnown()) {
-      if (known.name.equalsIgnoreCase(name.strip())) {
-        throw new IllegalArgumentException("name of a reference state of your own must differ from "
-            + known + ", was \"" + name + "\"");
-      }
-    }
+    FreeAirFlow.stateMarked(name).ifPresent(known -> {
+      throw new IllegalArgumentException("name of a reference state of your own must differ from "
+          + known + ", was \"" + name + "\"");
+    });
     return new ReferenceState(
         name, temperature, pressure, relativeHumidity, idealDensity(temperature, pressure), source);
   }

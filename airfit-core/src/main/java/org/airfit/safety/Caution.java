@@ -1,5 +1,6 @@
 package org.airfit.safety;
 
+import java.util.Objects;
 import org.airfit.source.Source;
 
 /**
@@ -12,6 +13,19 @@ import org.airfit.source.Source;
  * @param source the rule it rests on, or common practice
  */
 public record Caution(String title, String text, Source source) {
+
+  /**
+   * Checks the components.
+   *
+   * @param title what it is about, in a few words, such as "Hose failure protection"
+   * @param text what to do or not to do, in one or two plain sentences
+   * @param source the rule it rests on, or common practice
+   */
+  public Caution {
+    Objects.requireNonNull(title, "title");
+    Objects.requireNonNull(text, "text");
+    Objects.requireNonNull(source, "source");
+  }
 
   /** {@return the caution in one line, such as "Hose failure protection: … [29 CFR 1926.302(b)(7) (handbook)]"} */
   @Override

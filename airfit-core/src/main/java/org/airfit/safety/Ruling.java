@@ -1,5 +1,6 @@
 package org.airfit.safety;
 
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -10,6 +11,19 @@ import java.util.Optional;
  * @param reason why, in one plain sentence with the numbers compared
  */
 public record Ruling(SafetyRule rule, Judgement judgement, String reason) {
+
+  /**
+   * Checks the components.
+   *
+   * @param rule the rule
+   * @param judgement what it says
+   * @param reason why, in one plain sentence with the numbers compared
+   */
+  public Ruling {
+    Objects.requireNonNull(rule, "rule");
+    Objects.requireNonNull(judgement, "judgement");
+    Objects.requireNonNull(reason, "reason");
+  }
 
   /** {@return the caution this ruling calls for, if it calls for one} */
   public Optional<Caution> caution() {

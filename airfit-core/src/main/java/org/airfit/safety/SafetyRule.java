@@ -6,10 +6,9 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.stream.Stream;
+import org.airfit.internal.Digits;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
-import org.airfit.quantity.LengthUnit;
-import org.airfit.quantity.PressureUnit;
 import org.airfit.source.Source;
 
 /**
@@ -39,7 +38,8 @@ public enum SafetyRule {
         if (line == null || rating == null) {
           return rule.silent("pressure or rating was not told.");
         }
-        String compared = psi(line) + " in the line, weakest part rated " + psi(rating) + ".";
+        String compared =
+            psi(line, rating) + " in the line, weakest part rated " + psi(rating, line) + ".";
         return rule.ruling(
             line.compareTo(rating) <= 0 ? Judgement.ALLOWED : Judgement.NOT_ALLOWED, compared);
       }),
@@ -55,10 +55,10 @@ public enum SafetyRule {
         if (bore == null) {
           return rule.silent("no hose bore was told.");
         }
-        boolean larger = bore.compareTo(Length.ofInches(0.5)) > 0;
+        Length limit = Length.ofInches(0.5);
         return rule.ruling(
-            larger ? Judgement.REQUIRED : Judgement.NOT_REQUIRED,
-            bore.format(LengthUnit.INCH) + " bore against a limit of 0.5 in.");
+            bore.compareTo(limit) > 0 ? Judgement.REQUIRED : Judgement.NOT_REQUIRED,
+            telling(bore.inches(), limit.inches()) + " in bore against a limit of 0.5 in.");
       }),
 
   /** Tools must not part from their hose by accident. */
@@ -98,10 +98,11 @@ public enum SafetyRule {
         if (tool == null) {
           return rule.silent("no tool with automatic feed was named.");
         }
-        boolean above = tool.compareTo(GaugePressure.ofPsi(100)) > 0;
+        GaugePressure limit = GaugePressure.ofPsi(100);
+        boolean above = tool.compareTo(limit) > 0;
         return rule.ruling(
             above ? Judgement.REQUIRED : Judgement.NOT_REQUIRED,
-            psi(tool) + " at the tool against a limit of 100 psig.");
+            psi(tool, limit) + " at the tool against a limit of 100 psig.");
       }),
 
   /** Cleaning air in general industry: less than 30 psi. */
@@ -115,10 +116,11 @@ public enum SafetyRule {
         if (nozzle == null) {
           return rule.silent("no cleaning was named.");
         }
-        boolean below = nozzle.compareTo(GaugePressure.ofPsi(30)) < 0;
+        GaugePressure limit = GaugePressure.ofPsi(30);
+        boolean below = nozzle.compareTo(limit) < 0;
         return rule.ruling(
             below ? Judgement.ALLOWED : Judgement.NOT_ALLOWED,
-            psi(nozzle) + " against less than 30 psig.");
+            psi(nozzle, limit) + " against less than 30 psig.");
       }),
 
   /** Cleaning air in construction: reduced to 30 psi. */
@@ -136,10 +138,11 @@ public enum SafetyRule {
           return rule.silent(
               "the limit does not apply to concrete forms, mill scale and the like.");
         }
-        boolean within = nozzle.compareTo(GaugePressure.ofPsi(30)) <= 0;
+        GaugePressure limit = GaugePressure.ofPsi(30);
+        boolean within = nozzle.compareTo(limit) <= 0;
         return rule.ruling(
             within ? Judgement.ALLOWED : Judgement.NOT_ALLOWED,
-            psi(nozzle) + " against at most 30 psig.");
+            psi(nozzle, limit) + " against at most 30 psig.");
       }),
 
   /** Receivers are guarded by a safety valve. */
@@ -154,12 +157,13 @@ public enum SafetyRule {
         if (rating == null || reaches == null) {
           return rule.silent("no receiver was named.");
         }
-        // 11/10 of a rounded factor: compared in whole tenths so that exactly 110 % is allowed
-        boolean within = reaches.pascals() * 10.0 <= rating.pascals() * 11.0;
+        double allowed = rating.pascals() * 11.0 / 10.0;
+        // both pressures and the product are rounded: exactly 110 % stays allowed
+        boolean within = reaches.pascals() <= allowed + 2.0 * Math.ulp(allowed);
         return rule.ruling(
             within ? Judgement.ALLOWED : Judgement.NOT_ALLOWED,
-            "safety valve lets " + psi(reaches) + " stand on a receiver rated " + psi(rating)
-                + ".");
+            "safety valve lets " + psi(reaches, rating) + " stand on a receiver rated "
+                + psi(rating, reaches) + ".");
       }),
 
   /** Hoses are not ropes. */
@@ -181,10 +185,11 @@ public enum SafetyRule {
         if (highest == null) {
           return rule.silent("no coupler of this description was named.");
         }
-        boolean within = highest.compareTo(GaugePressure.ofPsi(232)) <= 0;
+        GaugePressure limit = GaugePressure.ofPsi(232);
+        boolean within = highest.compareTo(limit) <= 0;
         return rule.ruling(
             within ? Judgement.ALLOWED : Judgement.NOT_ALLOWED,
-            psi(highest) + " against at most 232 psig.");
+            psi(highest, limit) + " against at most 232 psig.");
       });
 
   /** What stands under every list of cautions. */
@@ -258,8 +263,19 @@ public enum SafetyRule {
     return ruling(Judgement.NOT_CONCERNED, reason);
   }
 
-  private static String psi(GaugePressure pressure) {
-    return pressure.format(PressureUnit.PSI);
+  private static String psi(GaugePressure pressure, GaugePressure other) {
+    return telling(pressure.psi(), other.psi()) + " psig";
+  }
+
+  /** Four digits, or as many as tell the value from what it is compared with: "30 against less than 30" would be no reason. */
+  private static String telling(double value, double other) {
+    for (int digits = 4; digits < 17; digits++) {
+      String text = Digits.significant(value, digits);
+      if (value == other || !text.equals(Digits.significant(other, digits))) {
+        return text;
+      }
+    }
+    return Digits.plain(value);
   }
 
   @Override

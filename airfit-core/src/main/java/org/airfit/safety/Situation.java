@@ -1,5 +1,6 @@
 package org.airfit.safety;
 
+import java.util.Objects;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.jspecify.annotations.Nullable;
@@ -84,7 +85,7 @@ public final class Situation {
      * @return this builder
      */
     public Builder federalCouplers(GaugePressure highestPressure) {
-      couplerPressure = highestPressure;
+      couplerPressure = Objects.requireNonNull(highestPressure, "highestPressure");
       return quickCouplers();
     }
 
@@ -96,8 +97,8 @@ public final class Situation {
      * @return this builder
      */
     public Builder ratedParts(GaugePressure highestPressure, GaugePressure lowest) {
-      linePressure = highestPressure;
-      lowestRating = lowest;
+      linePressure = Objects.requireNonNull(highestPressure, "highestPressure");
+      lowestRating = Objects.requireNonNull(lowest, "lowest");
       return this;
     }
 
@@ -109,7 +110,7 @@ public final class Situation {
      */
     public Builder toolOnHose(Length insideDiameter) {
       toolOnHose = true;
-      hoseBore = insideDiameter;
+      hoseBore = Objects.requireNonNull(insideDiameter, "insideDiameter");
       return this;
     }
 
@@ -130,7 +131,7 @@ public final class Situation {
      * @return this builder
      */
     public Builder automaticFeed(GaugePressure atTool) {
-      automaticFeedPressure = atTool;
+      automaticFeedPressure = Objects.requireNonNull(atTool, "atTool");
       return this;
     }
 
@@ -141,7 +142,7 @@ public final class Situation {
      * @return this builder
      */
     public Builder cleaning(GaugePressure deadEnd) {
-      cleaningPressure = deadEnd;
+      cleaningPressure = Objects.requireNonNull(deadEnd, "deadEnd");
       return this;
     }
 
@@ -163,8 +164,8 @@ public final class Situation {
      * @return this builder
      */
     public Builder receiver(GaugePressure rating, GaugePressure reaches) {
-      receiverRating = rating;
-      receiverReaches = reaches;
+      receiverRating = Objects.requireNonNull(rating, "rating");
+      receiverReaches = Objects.requireNonNull(reaches, "reaches");
       return this;
     }
 

@@ -4,64 +4,79 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 
-import java.util.Map;
+import java.util.Arrays;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class SourceTest {
 
-  private static final Map<Basis, Function<String, Source>> FACTORIES = Map.of(
-      Basis.STANDARD, Source::standard,
-      Basis.HANDBOOK, Source::handbook,
-      Basis.DERIVED, Source::derived,
-      Basis.MEASURED, Source::measured,
-      Basis.COMMON_PRACTICE, Source::commonPractice,
-      Basis.FROM_MEMORY, Source::fromMemory,
-      Basis.DEMO, Source::demo);
-
-  static Stream<Function<String, Source>> factories() {
-    return FACTORIES.values().stream();
+  static Stream<Arguments> factories() {
+    return Stream.of(
+        factory(Source::standard, Basis.STANDARD, "standard"),
+        factory(Source::handbook, Basis.HANDBOOK, "handbook"),
+        factory(Source::derived, Basis.DERIVED, "derived"),
+        factory(Source::measured, Basis.MEASURED, "measured"),
+        factory(Source::commonPractice, Basis.COMMON_PRACTICE, "common practice, no source"),
+        factory(Source::fromMemory, Basis.FROM_MEMORY, "from memory"),
+        factory(Source::demo, Basis.DEMO, "invented for demonstration"));
   }
 
-  @ParameterizedTest
-  @EnumSource
-  void each_basis_has_a_factory(Basis basis) {
-    assertThat(FACTORIES.get(basis).apply("where it stands"))
-        .isEqualTo(new Source(basis, "where it stands"))
-        .hasToString("where it stands (" + basis.label() + ")");
-  }
-
-  @Test
-  void a_source_prints_as_a_reader_cites_it() {
-    assertThat(Source.standard("ASME B1.20.1-2013, table 2"))
-        .hasToString("ASME B1.20.1-2013, table 2 (standard)");
-    assertThat(Source.commonPractice("whip hose between percussion tool and coupler"))
-        .hasToString("whip hose between percussion tool and coupler (common practice, no source)");
-  }
-
-  @ParameterizedTest
-  @ValueSource(strings = {"", " ", "\t\n"})
-  void a_citation_says_something(String blank) {
-    assertThatIllegalArgumentException()
-        .isThrownBy(() -> Source.standard(blank))
-        .withMessage("citation must say where the number comes from, was blank");
+  private static Arguments factory(Function<String, Source> of, Basis basis, String label) {
+    return Arguments.of(of, basis, label);
   }
 
   @ParameterizedTest
   @MethodSource("factories")
-  void nothing_is_not_a_citation(Function<String, Source> factory) {
-    assertThatNullPointerException().isThrownBy(() -> factory.apply(null));
+  void a_source_prints_its_citation_and_how_far_to_trust_it(
+      Function<String, Source> of, Basis basis, String label) {
+    Source source = of.apply("ASME B1.20.1, table 1");
+    assertThat(source).isEqualTo(new Source(basis, "ASME B1.20.1, table 1"));
+    assertThat(source).hasToString("ASME B1.20.1, table 1 (" + label + ")");
+    assertThat(basis.label()).isEqualTo(label);
   }
 
   @Test
-  void a_source_without_a_basis_is_refused() {
-    assertThatNullPointerException()
-        .isThrownBy(() -> new Source(null, "somewhere"))
-        .withMessage("basis");
+  void every_basis_has_a_factory() {
+    assertThat(factories().map(arguments -> arguments.get()[1]))
+        .containsExactlyInAnyOrder((Object[]) Basis.values());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"", " ", "\n"})
+  void a_source_that_names_no_place_is_refused(String citation) {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Source.standard(citation))
+        .withMessage("citation must say where the number comes from, was blank");
+  }
+
+  @Test
+  @SuppressWarnings("NullAway") // what a caller without null checks could pass
+  void what_is_missing_is_refused() {
+    assertThatNullPointerException().isThrownBy(() -> new Source(null, "ASME B1.20.1"));
+    assertThatNullPointerException().isThrownBy(() -> Source.standard(null));
+    assertThatNullPointerException().isThrownBy(() -> Basis.DEMO.weaker(null));
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void the_weaker_of_two_is_the_one_further_down_whichever_is_asked(Basis basis) {
+    Arrays.stream(Basis.values()).forEach(other -> {
+      Basis weaker = basis.weaker(other);
+      assertThat(weaker).isEqualTo(other.weaker(basis)).isIn(basis, other);
+      assertThat(weaker).isGreaterThanOrEqualTo(basis).isGreaterThanOrEqualTo(other);
+    });
+  }
+
+  @Test
+  void what_was_invented_is_never_stronger_than_what_was_read() {
+    assertThat(Basis.STANDARD.weaker(Basis.FROM_MEMORY)).isEqualTo(Basis.FROM_MEMORY);
+    assertThat(Basis.DEMO.weaker(Basis.STANDARD)).isEqualTo(Basis.DEMO);
+    assertThat(Basis.HANDBOOK.weaker(Basis.HANDBOOK)).isEqualTo(Basis.HANDBOOK);
   }
 }

@@ -1,0 +1,50 @@
+package org.airfit.quantity;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import org.junit.jupiter.api.Test;
+
+/** Where gauge pressure, absolute pressure and drop meet. */
+class PressureTest {
+
+  private static final AbsolutePressure SEA = AbsolutePressure.STANDARD_ATMOSPHERE;
+
+  @Test
+  void ninety_psig_at_sea_level_is_104_7_psia() {
+    assertThat(GaugePressure.ofPsi(90).above(SEA).format(PressureUnit.PSI)).isEqualTo("104.7 psia");
+    assertThat(AbsolutePressure.ofPascals(101_325 + 620_000).above(SEA))
+        .isEqualTo(GaugePressure.ofKilopascals(620));
+  }
+
+  @Test
+  void a_vacuum_gauge_cannot_read_below_a_vacuum() {
+    assertThat(GaugePressure.ofPascals(-101_325).above(SEA)).isEqualTo(AbsolutePressure.ofBar(0));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> GaugePressure.ofPascals(-101_326).above(SEA))
+        .withMessage("gauge pressure must be at least minus the atmosphere of 101325.0 Pa(a),"
+            + " was -101326.0 Pa(g)");
+  }
+
+  @Test
+  void a_drop_cannot_go_uphill_or_below_a_vacuum() {
+    AbsolutePressure low = AbsolutePressure.ofBar(6);
+    AbsolutePressure high = AbsolutePressure.ofBar(7);
+    assertThat(high.dropTo(low)).isEqualTo(PressureDrop.ofBar(1));
+    assertThat(high.dropTo(high)).isEqualTo(PressureDrop.ofBar(0));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> low.dropTo(high))
+        .withMessage(
+            "downstream pressure must be at most the upstream 600000.0 Pa(a), was 700000.0 Pa(a)");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> low.minus(PressureDrop.ofBar(7)))
+        .withMessageStartingWith("absolute pressure must be finite and at least 0 Pa(a), was -");
+  }
+
+  @Test
+  void a_length_cannot_be_cut_from_a_shorter_one() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Length.ofMetres(1).minus(Length.ofMetres(1.5)))
+        .withMessage("length must be finite and at least 0 m, was -0.5 m");
+  }
+}

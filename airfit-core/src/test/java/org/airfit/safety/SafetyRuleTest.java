@@ -1,0 +1,290 @@
+package org.airfit.safety;
+
+import static java.util.Map.entry;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatNullPointerException;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Stream;
+import org.airfit.Rows;
+import org.airfit.Rows.Row;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Length;
+import org.airfit.source.Source;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class SafetyRuleTest {
+
+  private static final Situation NOTHING_TOLD = Situation.describe().build();
+
+  /** The situations of the table as a caller would tell them. */
+  private static final Map<String, Situation> SITUATIONS = Map.ofEntries(
+      entry("hose inside diameter 0.5 in, construction air tool", hose("0.5 in")),
+      entry("hose inside diameter 0.75 in, construction air tool", hose("0.75 in")),
+      entry(
+          "nailer with automatic feed at 100 psi at the tool",
+          Situation.describe().automaticFeed(psi(100)).build()),
+      entry("blow gun 30 psi dead-ended, general industry", cleaning(30)),
+      entry(
+          "mill scale cleaning at 60 psi, construction",
+          Situation.describe().cleaning(psi(60)).formsOrMillScale().build()),
+      entry(
+          "hose used to lower a drill", Situation.describe().toolHoistedByHose().build()),
+      entry("system at 250 psi with A-A-59439 couplings", couplers(psi(250))),
+      entry("system at 175 psi with A-A-59439 couplings", couplers(psi(175))),
+      entry(
+          "receiver MAWP 200 psi, safety valve lets pressure reach 218 psi",
+          Situation.describe().receiver(psi(200), psi(218)).build()));
+
+  private static final Map<String, SafetyRule> RULES = Map.of(
+      "29 CFR 1926.302(b)(7)", SafetyRule.HOSE_FAILURE,
+      "29 CFR 1926.302(b)(3)", SafetyRule.MUZZLE_CONTACT,
+      "29 CFR 1910.242(b)", SafetyRule.CLEANING_GENERAL_INDUSTRY,
+      "29 CFR 1926.302(b)(4)", SafetyRule.CLEANING_CONSTRUCTION,
+      "29 CFR 1926.302(b)(6)", SafetyRule.HOISTING,
+      "A-A-59439", SafetyRule.FEDERAL_COUPLERS,
+      "29 CFR 1910.169 and equivalents", SafetyRule.RECEIVER);
+
+  private static final Map<String, Judgement> EXPECTED = Map.of(
+      "not required", Judgement.NOT_REQUIRED,
+      "required", Judgement.REQUIRED,
+      "muzzle safety not required by this paragraph", Judgement.NOT_REQUIRED,
+      "not allowed", Judgement.NOT_ALLOWED,
+      "limit does not apply", Judgement.NOT_CONCERNED,
+      "allowed by the description (other parts may limit)", Judgement.ALLOWED,
+      "allowed", Judgement.ALLOWED);
+
+  static Stream<Row> rows() {
+    return Rows.of(SafetyRuleTest.class, "safety_boundary_cases.csv");
+  }
+
+  private static GaugePressure psi(double psi) {
+    return GaugePressure.ofPsi(psi);
+  }
+
+  private static Situation hose(String bore) {
+    return Situation.describe().toolOnHose(Length.parse(bore)).build();
+  }
+
+  private static Situation cleaning(double psi) {
+    return Situation.describe().cleaning(psi(psi)).build();
+  }
+
+  private static Situation couplers(GaugePressure highest) {
+    return Situation.describe().federalCouplers(highest).build();
+  }
+
+  @Test
+  void every_row_of_the_table_is_told() {
+    assertThat(rows().map(row -> row.text("situation")))
+        .hasSize(9)
+        .containsExactlyInAnyOrderElementsOf(SITUATIONS.keySet());
+  }
+
+  @ParameterizedTest
+  @MethodSource("rows")
+  void a_situation_at_the_bound_is_judged_as_the_rule_says(Row row) {
+    SafetyRule rule = Objects.requireNonNull(RULES.get(row.text("rule")));
+    Situation situation = Objects.requireNonNull(SITUATIONS.get(row.text("situation")));
+    assertThat(rule.judge(situation).judgement())
+        .as("%s, %s", row.text("situation"), row.source())
+        .isEqualTo(EXPECTED.get(row.text("expected")));
+    assertThat(rule.source().citation()).contains(row.text("rule").replace(" and equivalents", ""));
+  }
+
+  /** Exactly 30 psi: "less than 30" forbids what "reduced to 30" allows. Neither is dropped. */
+  @Test
+  void exactly_thirty_psi_differs_between_the_rules_and_both_are_shown() {
+    Ruling industry = SafetyRule.CLEANING_GENERAL_INDUSTRY.judge(cleaning(30));
+    Ruling construction = SafetyRule.CLEANING_CONSTRUCTION.judge(cleaning(30));
+    assertThat(industry.judgement()).isEqualTo(Judgement.NOT_ALLOWED);
+    assertThat(industry.reason()).isEqualTo("30 psig against less than 30 psig.");
+    assertThat(construction.judgement()).isEqualTo(Judgement.ALLOWED);
+    assertThat(construction.reason()).isEqualTo("30 psig against at most 30 psig.");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "29.9, ALLOWED, ALLOWED",
+    "29.99999999, ALLOWED, ALLOWED",
+    "30, NOT_ALLOWED, ALLOWED",
+    "30.00000001, NOT_ALLOWED, NOT_ALLOWED",
+    "31, NOT_ALLOWED, NOT_ALLOWED"
+  })
+  void cleaning_just_beside_the_bound(double psi, Judgement industry, Judgement construction) {
+    assertThat(SafetyRule.CLEANING_GENERAL_INDUSTRY.judge(cleaning(psi)).judgement())
+        .isEqualTo(industry);
+    assertThat(SafetyRule.CLEANING_CONSTRUCTION.judge(cleaning(psi)).judgement())
+        .isEqualTo(construction);
+  }
+
+  /** A reason that says "30 against less than 30" would not be one. */
+  @Test
+  void a_reason_shows_enough_digits_to_be_one() {
+    assertThat(SafetyRule.CLEANING_GENERAL_INDUSTRY.judge(cleaning(29.9999)).reason())
+        .isEqualTo("29.9999 psig against less than 30 psig.");
+    assertThat(SafetyRule.HOSE_FAILURE.judge(hose("0.50001 in")).reason())
+        .isEqualTo("0.50001 in bore against a limit of 0.5 in.");
+    assertThat(
+            SafetyRule.CLEANING_CONSTRUCTION.judge(cleaning(Math.nextUp(30.0))).reason())
+        .isEqualTo("30.000000000000004 psig against at most 30 psig.");
+    assertThat(SafetyRule.RATED_PRESSURE
+            .judge(Situation.describe().ratedParts(psi(150), psi(149.99996)).build())
+            .reason())
+        .isEqualTo("150 psig in the line, weakest part rated 149.99996 psig.");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"99.999, NOT_REQUIRED", "100, NOT_REQUIRED", "100.001, REQUIRED", "120, REQUIRED"})
+  void fasteners_that_feed_by_themselves(double psi, Judgement judgement) {
+    assertThat(SafetyRule.MUZZLE_CONTACT
+            .judge(Situation.describe().automaticFeed(psi(psi)).build())
+            .judgement())
+        .isEqualTo(judgement);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "3/8 in, NOT_REQUIRED",
+    "12.7 mm, NOT_REQUIRED",
+    "12.71 mm, REQUIRED",
+    "1 in, REQUIRED"
+  })
+  void hoses_of_half_an_inch_are_not_larger_than_half_an_inch(String bore, Judgement judgement) {
+    assertThat(SafetyRule.HOSE_FAILURE.judge(hose(bore)).judgement()).isEqualTo(judgement);
+  }
+
+  /** The description prints 232 psi and, beside it, 16 bar, which are 232.06 psi: the smaller is taken. */
+  @Test
+  void couplers_end_at_the_smaller_of_the_two_printed_limits() {
+    assertThat(SafetyRule.FEDERAL_COUPLERS.judge(couplers(psi(232))).judgement())
+        .isEqualTo(Judgement.ALLOWED);
+    assertThat(
+            SafetyRule.FEDERAL_COUPLERS.judge(couplers(GaugePressure.ofBar(16))).judgement())
+        .isEqualTo(Judgement.NOT_ALLOWED);
+    assertThat(SafetyRule.DEPRESSURISE.judge(couplers(psi(90))).judgement())
+        .isEqualTo(Judgement.REQUIRED);
+  }
+
+  /** Exactly 110 %, in psi and in bar, as anybody would type it. */
+  @Test
+  void a_receiver_may_reach_exactly_110_percent_and_no_more() {
+    for (int rating = 1; rating <= 5000; rating++) {
+      double reaches = rating * 11 / 10.0;
+      assertThat(receiver(psi(rating), psi(reaches))).isEqualTo(Judgement.ALLOWED);
+      assertThat(receiver(GaugePressure.ofBar(rating), GaugePressure.ofBar(reaches)))
+          .isEqualTo(Judgement.ALLOWED);
+      assertThat(receiver(psi(rating), psi(reaches * (1.0 + 1.0e-12))))
+          .isEqualTo(Judgement.NOT_ALLOWED);
+    }
+  }
+
+  private static Judgement receiver(GaugePressure rating, GaugePressure reaches) {
+    return SafetyRule.RECEIVER
+        .judge(Situation.describe().receiver(rating, reaches).build())
+        .judgement();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"149, ALLOWED", "150, ALLOWED", "150.001, NOT_ALLOWED"})
+  void the_weakest_part_rates_the_line(double psi, Judgement judgement) {
+    Ruling ruling = SafetyRule.RATED_PRESSURE.judge(
+        Situation.describe().ratedParts(psi(psi), psi(150)).build());
+    assertThat(ruling.judgement()).isEqualTo(judgement);
+    assertThat(ruling.caution().isPresent()).isEqualTo(judgement == Judgement.NOT_ALLOWED);
+  }
+
+  @Test
+  void a_hammer_on_a_coupler_calls_for_a_whip_hose() {
+    Situation hammer = Situation.describe().impactTool().build();
+    Situation coupled = Situation.describe().impactTool().quickCouplers().build();
+    assertThat(SafetyRule.WHIP_HOSE.judge(hammer).judgement()).isEqualTo(Judgement.NOT_CONCERNED);
+    assertThat(SafetyRule.WHIP_HOSE.judge(coupled).judgement()).isEqualTo(Judgement.REQUIRED);
+    assertThat(SafetyRule.IMPACT_RETAINER.judge(hammer).judgement()).isEqualTo(Judgement.REQUIRED);
+    assertThat(SafetyRule.CONNECTION_RESTRAINT.judge(hose("3/8 in")).judgement())
+        .isEqualTo(Judgement.REQUIRED);
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void what_was_not_told_is_not_guessed(SafetyRule rule) {
+    Ruling ruling = rule.judge(NOTHING_TOLD);
+    assertThat(ruling.judgement()).isEqualTo(Judgement.NOT_CONCERNED);
+    assertThat(ruling.reason()).isNotBlank().endsWith(".");
+    assertThat(ruling.caution()).isEmpty();
+    assertThat(ruling.rule()).isEqualTo(rule);
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void every_rule_says_what_it_demands_and_where_it_stands(SafetyRule rule) {
+    assertThat(rule.title()).isNotBlank();
+    assertThat(rule.demand()).endsWith(".");
+    assertThat(rule.source().citation()).isNotBlank();
+    assertThat(rule).hasToString(rule.name().toLowerCase(Locale.ROOT).replace('_', ' '));
+  }
+
+  /** However little is told, local codes, makers' ratings and licensed practice come first. */
+  @Test
+  void every_list_of_cautions_ends_by_deferring() {
+    Situation everything = Situation.describe()
+        .federalCouplers(psi(250))
+        .toolOnHose(Length.ofInches(0.75))
+        .impactTool()
+        .automaticFeed(psi(120))
+        .cleaning(psi(60))
+        .ratedParts(psi(250), psi(150))
+        .receiver(psi(200), psi(250))
+        .toolHoistedByHose()
+        .build();
+    for (Situation situation : List.of(NOTHING_TOLD, everything)) {
+      List<Caution> cautions = SafetyRule.cautions(situation);
+      Caution last = cautions.get(cautions.size() - 1);
+      assertThat(last.text())
+          .contains("not an approval")
+          .contains("Local codes")
+          .contains("makers' ratings")
+          .contains("licensed");
+    }
+    assertThat(SafetyRule.cautions(NOTHING_TOLD)).hasSize(1);
+    assertThat(SafetyRule.cautions(everything))
+        .extracting(Caution::title)
+        .startsWith(Stream.of(SafetyRule.values()).map(SafetyRule::title).toArray(String[]::new))
+        .hasSize(SafetyRule.values().length + 1);
+  }
+
+  @Test
+  void a_caution_tells_the_demand_the_case_and_the_rule() {
+    assertThat(SafetyRule.HOSE_FAILURE.judge(hose("0.75 in")).caution().orElseThrow())
+        .hasToString("Hose failure protection: A hose of more than 1/2 in inside diameter needs a"
+            + " device at the source or branch that cuts the flow if it fails (US construction"
+            + " work). Here: 0.75 in bore against a limit of 0.5 in. [29 CFR 1926.302(b)(7) and"
+            + " OSHA letter of 1983-06-06 (handbook)]");
+  }
+
+  /** A missing pressure must not pass for one that nobody told. */
+  @Test
+  @SuppressWarnings("NullAway") // what a caller without null checks could pass
+  void what_is_missing_is_refused() {
+    Situation.Builder builder = Situation.describe();
+    assertThatNullPointerException().isThrownBy(() -> builder.cleaning(null));
+    assertThatNullPointerException().isThrownBy(() -> builder.automaticFeed(null));
+    assertThatNullPointerException().isThrownBy(() -> builder.toolOnHose(null));
+    assertThatNullPointerException().isThrownBy(() -> builder.federalCouplers(null));
+    assertThatNullPointerException().isThrownBy(() -> builder.ratedParts(null, psi(1)));
+    assertThatNullPointerException().isThrownBy(() -> builder.ratedParts(psi(1), null));
+    assertThatNullPointerException().isThrownBy(() -> builder.receiver(null, psi(1)));
+    assertThatNullPointerException().isThrownBy(() -> builder.receiver(psi(1), null));
+    assertThatNullPointerException()
+        .isThrownBy(() -> new Caution(null, "text", Source.commonPractice("a test")));
+    assertThatNullPointerException()
+        .isThrownBy(() -> new Ruling(SafetyRule.HOISTING, Judgement.ALLOWED, null));
+  }
+}
