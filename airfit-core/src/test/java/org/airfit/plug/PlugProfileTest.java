@@ -224,7 +224,7 @@ class PlugProfileTest {
     assertThat(PartSpread.limits(one, one.times(2.0)).nominal().millimetres()).isEqualTo(1.5);
     assertThatIllegalArgumentException()
         .isThrownBy(() ->
-            Instrument.DIGITAL_CALIPER.reading(Dimension.TIP_LENGTH, Length.ofMillimetres(100.1)));
+            Instrument.DIGITAL_CALIPER.reading(Dimension.TIP_LENGTH, Length.ofMillimetres(600.1)));
     assertThat(Instrument.DIGITAL_CALIPER.reading(Dimension.BORE, one))
         .asString()
         .startsWith("bore (d_b) 1.00 mm ± 0.0");

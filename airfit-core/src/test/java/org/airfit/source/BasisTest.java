@@ -44,6 +44,7 @@ class BasisTest {
     assertThat(Basis.FROM_MEMORY.label()).isEqualTo("from memory");
   }
 
+  @SuppressWarnings("NullAway") // the point is that null is refused
   @Test
   void nothing_is_not_a_basis() {
     assertThatNullPointerException().isThrownBy(() -> Basis.STANDARD.weaker(null));
