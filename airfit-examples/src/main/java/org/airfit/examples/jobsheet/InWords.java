@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.airfit.circuit.Run;
 import org.airfit.circuit.RunResult;
 import org.airfit.plug.Identification;
@@ -52,6 +53,38 @@ final class InWords {
 
   static String share(double fraction) {
     return Math.round(100.0 * fraction) + " %";
+  }
+
+  /** One line of the summary. */
+  record Line(String what, String answer) {}
+
+  /** The whole sheet in a few lines, for somebody who reads no further. */
+  static List<Line> inShort(JobSheet sheet) {
+    List<Line> lines = new ArrayList<>();
+    lines.add(new Line(
+        "Plug", sheet.plug().map(Identification::inWords).orElse("not at hand, only a socket")));
+    sheet.thread().ifPresent(thread -> lines.add(new Line("Its thread", thread.inWords())));
+    sheet
+        .now()
+        .ifPresent(now -> lines.add(new Line(
+            "As things stand",
+            arrives(now, sheet.requirement().least())
+                + now.<String>fold(
+                    delivered -> " Most is gained at: " + delivered.bottleneck().name() + ".",
+                    starved -> ""))));
+    lines.add(new Line(
+        "The cure",
+        sheet
+            .selection()
+            .map(selection -> selection.<String>fold(
+                fitting -> arrives(fitting.best().result(), sheet.requirement().least()) + " "
+                    + fitting.best().partsList().stream()
+                        .filter(part -> !part.alreadyThere())
+                        .map(part -> part.quantity() + " × " + part.part().id())
+                        .collect(Collectors.joining(", ", "To buy: ", ".")),
+                nothing -> "nothing in the catalogue fits: " + String.join(" ", nothing.toGive())))
+            .orElse("not chosen before the plug is known")));
+    return lines;
   }
 
   /** What arrives, against what is needed, in a sentence. */

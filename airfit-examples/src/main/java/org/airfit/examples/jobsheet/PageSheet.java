@@ -36,10 +36,19 @@ final class PageSheet {
       td.n, th.n { text-align: right; white-space: nowrap; }
       td.nowrap { white-space: nowrap; }
       tr, figure, .caution { break-inside: avoid; }
+      tr:first-child { break-after: avoid; }
       figure { margin: 0 0 4mm; }
       figcaption { font-size: 9.5pt; color: #46525a; }
       figure.chart svg { width: 100%; height: auto; }
       figure.scale { overflow-x: auto; }
+      .beside { display: flex; flex-wrap: wrap; gap: 0 6mm; align-items: flex-start; }
+      .beside > div { flex: 1 1 62mm; min-width: 0; }
+      .beside > div + div { flex: 0 0 auto; max-width: 100%; }
+      .beside figcaption { max-width: 100mm; }
+      .beside ul { padding-left: 5mm; font-size: 9.5pt; }
+      table.short { font-size: 10.5pt; border: 1pt solid #1d2429; margin-bottom: 6mm; }
+      table.short th { border: 0; white-space: nowrap; padding: 1.2mm 4mm; }
+      table.short td { border: 0; }
       .unmet { font-weight: bold; }
       .caution { margin: 0 0 2.5mm; }
       .caution cite { color: #46525a; font-size: 8.5pt; font-style: normal; }
@@ -80,6 +89,7 @@ final class PageSheet {
     out.append("<div class=\"quiet\">Job sheet for ")
         .append(escaped(sheet.job().customer()))
         .append("</div>\n</header>\n");
+    inShort(sheet);
     plug(sheet);
     thread(sheet);
     now(sheet);
@@ -92,6 +102,15 @@ final class PageSheet {
             + sheet.job().atmosphere().format(PressureUnit.BAR)
             + "; free air is counted at 20 °C, 1 bar and 65 % humidity (ANR), in brackets at 60 °F and 14.7 psia.");
     out.append("</main>\n</body>\n</html>\n");
+  }
+
+  private void inShort(JobSheet sheet) {
+    out.append("<table class=\"short\">\n");
+    for (InWords.Line line : InWords.inShort(sheet)) {
+      out.append("<tr><th>").append(escaped(line.what())).append("</th><td>");
+      out.append(escaped(capital(line.answer()))).append("</td></tr>\n");
+    }
+    out.append("</table>\n");
   }
 
   private void plug(JobSheet sheet) {
@@ -107,6 +126,7 @@ final class PageSheet {
 
   private void identified(JobSheet sheet, Identification plug) {
     element("p class=\"answer\"", plug.inWords());
+    out.append("<div class=\"beside\">\n<div>\n");
     element("p class=\"quiet\"", "It is from: " + sheet.job().plugWhere() + ".");
     out.append("<table>\n<tr><th>it may be</th><th class=\"n\">chance</th></tr>\n");
     for (Candidate candidate : plug.ranking()) {
@@ -126,6 +146,7 @@ final class PageSheet {
     if (InWords.leavesDoubt(plug)) {
       element("p", "To be surer: " + plug.nextReadings().get(0).inWords());
     }
+    out.append("</div>\n<div>\n");
     drawn(plug).stream()
         .filter(profile -> PlugDrawing.missing(profile).isEmpty())
         .forEach(profile -> {
@@ -134,9 +155,10 @@ final class PageSheet {
           element(
               "figcaption",
               profile.displayName()
-                  + " to true scale. Print at 100 %, lay a rule on the 50 mm mark: if it is not 50 mm, do not hold a plug against it.");
+                  + " to true scale. Print at 100 % and lay a rule on the 50 mm mark: if it is not 50 mm, do not hold a plug against it.");
           out.append("</figure>\n");
         });
+    out.append("</div>\n</div>\n");
   }
 
   /** What is worth holding the plug against: the one it is, or all it may be. */

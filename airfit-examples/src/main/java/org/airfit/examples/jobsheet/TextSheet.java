@@ -27,6 +27,7 @@ final class TextSheet {
   static String of(JobSheet sheet) {
     TextSheet text = new TextSheet();
     text.head(sheet);
+    text.inShort(sheet);
     text.plug(sheet);
     text.thread(sheet);
     text.now(sheet);
@@ -75,6 +76,13 @@ final class TextSheet {
     line("JOB SHEET  " + sheet.job().title());
     line("for " + sheet.job().customer() + "; parts from "
         + sheet.job().catalogue().name());
+  }
+
+  private void inShort(JobSheet sheet) {
+    heading("In short");
+    for (InWords.Line line : InWords.inShort(sheet)) {
+      wrapped(padded(line.what() + ":", 18), line.answer());
+    }
   }
 
   private void plug(JobSheet sheet) {
