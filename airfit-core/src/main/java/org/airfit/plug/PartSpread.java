@@ -179,6 +179,32 @@ public sealed interface PartSpread {
       return sampleDeviation.times(Math.sqrt(1.0 + 1.0 / pieces));
     }
 
+    /**
+     * Joins two samples into the one that all their pieces together would give.
+     *
+     * <pre>
+     *   n = n₁ + n₂,   x̄ = (n₁x̄₁ + n₂x̄₂)/n,   (n − 1)s² = (n₁ − 1)s₁² + (n₂ − 1)s₂² + n₁n₂/n · (x̄₁ − x̄₂)²
+     * </pre>
+     *
+     * @param other a sample of other pieces
+     * @return the joint sample
+     */
+    public Sample joinedWith(Sample other) {
+      int n = pieces + other.pieces;
+      double apart = mean.millimetres() - other.mean.millimetres();
+      double squares = (pieces - 1) * square(sampleDeviation)
+          + (other.pieces - 1) * square(other.sampleDeviation)
+          + (double) pieces * other.pieces / n * apart * apart;
+      return new Sample(
+          n,
+          mean.times(pieces / (double) n).plus(other.mean.times(other.pieces / (double) n)),
+          Length.ofMillimetres(Math.sqrt(squares / (n - 1))));
+    }
+
+    private static double square(Length length) {
+      return length.millimetres() * length.millimetres();
+    }
+
     /** {@return n − 1} */
     public int degreesOfFreedom() {
       return pieces - 1;

@@ -1,5 +1,6 @@
 package org.airfit.plug;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumSet;
 import java.util.HashSet;
@@ -7,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.airfit.source.Source;
 
 /**
  * The profiles a plug is compared with. All of them are for compressed air.
@@ -85,6 +87,74 @@ public final class ReferenceSet {
    */
   public Optional<PlugProfile> profile(String id) {
     return profiles.stream().filter(profile -> profile.id().equals(id)).findFirst();
+  }
+
+  /**
+   * Compares this set with another, profile by profile, by their ids.
+   *
+   * @param other the other set
+   * @param instrument what measured pieces were measured with, or the coarser of two
+   * @return where they agree and where not
+   */
+  public SetComparison comparedWith(ReferenceSet other, Instrument instrument) {
+    return SetComparison.of(this, other, instrument);
+  }
+
+  /**
+   * Joins two sets. A profile of one id in both must be measured in both and agree; its pieces then count together, in the dimensions
+   * both know. Names, aliases of both, and the groove form of this set are kept.
+   *
+   * @param newName what to call the joint set
+   * @param other the other set, of other pieces
+   * @param instrument what the pieces were measured with, or the coarser of two
+   * @return the joint set
+   * @throws IllegalArgumentException if a profile of one id is not measured in both, or the two do not agree
+   */
+  public ReferenceSet mergedWith(String newName, ReferenceSet other, Instrument instrument) {
+    SetComparison comparison = comparedWith(other, instrument);
+    if (!comparison.agrees()) {
+      throw new IllegalArgumentException("profiles of one id must agree in both sets, but "
+          + comparison.inWords() + "; they are two profiles, rename one, or measure again");
+    }
+    List<PlugProfile> joint = new ArrayList<>();
+    profiles.forEach(profile ->
+        joint.add(other.profile(profile.id()).map(that -> joined(profile, that)).orElse(profile)));
+    other.profiles.stream().filter(profile -> profile(profile.id()).isEmpty()).forEach(joint::add);
+    return of(newName, joint);
+  }
+
+  private static PlugProfile joined(PlugProfile one, PlugProfile other) {
+    PlugProfile.Builder builder = PlugProfile.builder(one.id())
+        .displayName(one.displayName())
+        .aliases(one.aliases().toArray(new String[0]))
+        .aliases(other.aliases().toArray(new String[0]))
+        .confirmUnusual();
+    one.grooveForm().or(other::grooveForm).ifPresent(builder::grooveForm);
+    Provenance mine = one.provenance();
+    Provenance theirs = other.provenance();
+    boolean measured = mine.kind() == Provenance.Kind.USER_MEASURED
+        && theirs.kind() == Provenance.Kind.USER_MEASURED;
+    one.dimensions()
+        .forEach((dimension, spread) -> other.spread(dimension).ifPresent(that -> {
+          if (measured
+              && spread instanceof PartSpread.Sample sample
+              && that instanceof PartSpread.Sample more) {
+            builder.dimension(dimension, sample.joinedWith(more));
+          } else {
+            throw new IllegalArgumentException(
+                "profile of one id in two sets must be measured in both, "
+                    + one.id() + " is " + mine + " and " + theirs + " in its " + dimension
+                    + "; keep the better one, or rename one");
+          }
+        }));
+    String citation = one.source().citation().equals(other.source().citation())
+        ? one.source().citation()
+        : one.source().citation() + "; " + other.source().citation();
+    return builder
+        .from(
+            measured ? Provenance.userMeasured(mine.pieces() + theirs.pieces()) : mine,
+            new Source(one.source().basis().weaker(other.source().basis()), citation))
+        .build();
   }
 
   /**

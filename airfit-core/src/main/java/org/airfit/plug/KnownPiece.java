@@ -1,0 +1,42 @@
+package org.airfit.plug;
+
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.Map;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.LengthUnit;
+
+/**
+ * One plug of known profile, as it was measured: a row of the shop's own record.
+ *
+ * @param label what is written on the piece or its bag, unique in the record
+ * @param sizes what it measures, each size once or the mean of its repeats
+ */
+public record KnownPiece(String label, Map<Dimension, Length> sizes) {
+
+  /**
+   * Keeps a copy of the sizes in the order of {@link Dimension}.
+   *
+   * @param label what is written on the piece or its bag, unique in the record
+   * @param sizes what it measures, each size once or the mean of its repeats
+   * @throws IllegalArgumentException if the label is blank, there is no size, or a size is zero
+   */
+  public KnownPiece {
+    if (label.isBlank()) {
+      throw new IllegalArgumentException("label of a piece must not be blank, was \"" + label
+          + "\"; number the pieces, so that one can be found again");
+    }
+    if (sizes.isEmpty()) {
+      throw new IllegalArgumentException(
+          "sizes of piece " + label + " must be at least one, were none");
+    }
+    sizes.forEach((dimension, length) -> {
+      if (!(length.metres() > 0.0)) {
+        throw new IllegalArgumentException(
+            dimension + " of piece " + label + " must be above 0 mm, was "
+                + length.format(LengthUnit.MILLIMETRE) + "; leave out what was not measured");
+      }
+    });
+    sizes = Collections.unmodifiableMap(new EnumMap<>(sizes));
+  }
+}

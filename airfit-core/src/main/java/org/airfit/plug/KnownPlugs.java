@@ -1,0 +1,270 @@
+package org.airfit.plug;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import org.airfit.internal.Statistics;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.LengthUnit;
+import org.airfit.source.Source;
+
+/**
+ * A shop's record of plugs known to be of one profile, and what it says of the profile.
+ *
+ * <p>Collect pieces from different makers, boxes and years: the record shows only the spread of what was measured.
+ *
+ * <p><b>Outliers</b> are those of Grubbs' two-sided test at a risk of 0.05, one at a time:
+ *
+ * <pre>
+ *   G = max |x − x̄| / s   >   (n − 1)/√n · √( t² / (n − 2 + t²) ),   t = t(1 − 0.05/(2n); n − 2)
+ * </pre>
+ *
+ * <p><b>Pieces needed</b> for an error E of the mean, with the caliper's error shared by all pieces:
+ *
+ * <pre>
+ *   E² = ( t(n − 1) · s/√n )² + ( z · MPE/√3 )²
+ * </pre>
+ *
+ * <p><b>Sources:</b> F. E. Grubbs, <cite>Procedures for detecting outlying observations in samples</cite>, Technometrics 11, 1969, 1–21,
+ * as restated by NIST; GUM 4.3.7 and 5.1.2.
+ *
+ * <p>This class is immutable and thread-safe.
+ */
+public final class KnownPlugs {
+
+  private static final double OUTLIER_RISK = 0.05;
+
+  /** Pieces that all read alike show no spread unless there are enough of them. */
+  private static final int ALIKE_ENOUGH = Provenance.PIECES_TO_IDENTIFY;
+
+  /** Nobody measures more. */
+  private static final int MOST_PIECES = 10_000;
+
+  private final String profileId;
+  private final Instrument instrument;
+  private final List<KnownPiece> pieces;
+
+  private KnownPlugs(String profileId, Instrument instrument, List<KnownPiece> pieces) {
+    this.profileId = profileId;
+    this.instrument = instrument;
+    this.pieces = pieces;
+  }
+
+  /**
+   * Starts a record.
+   *
+   * @param profileId the id of the profile all pieces are known to be of
+   * @param instrument what they are measured with
+   * @return a record without pieces
+   */
+  public static KnownPlugs of(String profileId, Instrument instrument) {
+    return new KnownPlugs(profileId, instrument, List.of());
+  }
+
+  /**
+   * Adds a piece.
+   *
+   * @param piece the piece
+   * @return a record with it
+   * @throws IllegalArgumentException if a piece of that label is there already
+   */
+  public KnownPlugs with(KnownPiece piece) {
+    if (pieces.stream().anyMatch(known -> known.label().equals(piece.label()))) {
+      throw new IllegalArgumentException("label of each piece must be unique, \"" + piece.label()
+          + "\" stands twice; a piece measured again is no second piece, enter the mean");
+    }
+    List<KnownPiece> more = new ArrayList<>(pieces);
+    more.add(piece);
+    return new KnownPlugs(profileId, instrument, List.copyOf(more));
+  }
+
+  /**
+   * Leaves a piece out, such as one that was found to be worn or of another profile.
+   *
+   * @param label its label
+   * @return a record without it
+   * @throws IllegalArgumentException if no piece has that label
+   */
+  public KnownPlugs without(String label) {
+    List<KnownPiece> fewer =
+        pieces.stream().filter(piece -> !piece.label().equals(label)).toList();
+    if (fewer.size() == pieces.size()) {
+      throw new IllegalArgumentException(
+          "label must be of a piece in the record, was \"" + label + "\"");
+    }
+    return new KnownPlugs(profileId, instrument, fewer);
+  }
+
+  /** {@return the id of the profile} */
+  public String profileId() {
+    return profileId;
+  }
+
+  /** {@return what the pieces are measured with} */
+  public Instrument instrument() {
+    return instrument;
+  }
+
+  /** {@return the pieces in the order they were added} */
+  public List<KnownPiece> pieces() {
+    return pieces;
+  }
+
+  /** {@return the dimensions that were measured on every piece, which are those the profile will know} */
+  public Set<Dimension> dimensions() {
+    Set<Dimension> common =
+        pieces.isEmpty() ? EnumSet.noneOf(Dimension.class) : EnumSet.allOf(Dimension.class);
+    pieces.forEach(piece -> common.retainAll(piece.sizes().keySet()));
+    return common;
+  }
+
+  private List<Length> sizes(Dimension dimension) {
+    if (!dimensions().contains(dimension)) {
+      throw new IllegalArgumentException(
+          "dimension must be measured on every piece, the " + dimension + " is not");
+    }
+    return pieces.stream()
+        .map(piece -> java.util.Objects.requireNonNull(piece.sizes().get(dimension)))
+        .toList();
+  }
+
+  /**
+   * Obtains how a dimension varies over the pieces. Five pieces or more that all read alike give limits of half a step of the instrument
+   * either side, because that is all it can show.
+   *
+   * @param dimension a dimension measured on every piece
+   * @return its spread
+   * @throws IllegalArgumentException if it was not measured on every piece, if there are fewer than two, or if fewer than five read alike
+   */
+  public PartSpread spread(Dimension dimension) {
+    List<Length> sizes = sizes(dimension);
+    Length first = sizes.get(0);
+    if (sizes.size() >= ALIKE_ENOUGH && sizes.stream().allMatch(first::equals)) {
+      Length half = instrument.step().times(0.5);
+      return PartSpread.limits(first.minus(half), first.plus(half));
+    }
+    if (sizes.size() > 1 && sizes.stream().allMatch(first::equals)) {
+      throw new IllegalArgumentException("pieces that all read alike must be at least "
+          + ALIKE_ENOUGH + " to show a spread, were " + sizes.size() + " for the " + dimension
+          + "; measure more");
+    }
+    return PartSpread.measured(sizes);
+  }
+
+  /** {@return the pieces that stand out, dimension by dimension; empty for fewer than three pieces} */
+  public List<Outlier> outliers() {
+    List<Outlier> found = new ArrayList<>();
+    int n = pieces.size();
+    if (n < 3) {
+      return found;
+    }
+    for (Dimension dimension : dimensions()) {
+      double[] mm = sizes(dimension).stream().mapToDouble(Length::millimetres).toArray();
+      double mean = mean(mm);
+      double s = deviation(mm, mean);
+      int far = 0;
+      for (int i = 1; i < n; i++) {
+        far = Math.abs(mm[i] - mean) > Math.abs(mm[far] - mean) ? i : far;
+      }
+      double away = Math.abs(mm[far] - mean);
+      double critical = grubbs(n, OUTLIER_RISK);
+      // what differs by no more than the instrument's step does not differ
+      if (away > instrument.step().millimetres() && away > critical * s) {
+        found.add(new Outlier(pieces.get(far), dimension, away / s, critical));
+      }
+    }
+    return List.copyOf(found);
+  }
+
+  private static double mean(double[] values) {
+    double sum = 0.0;
+    for (double value : values) {
+      sum += value;
+    }
+    return sum / values.length;
+  }
+
+  private static double deviation(double[] values, double mean) {
+    double squares = 0.0;
+    for (double value : values) {
+      squares += (value - mean) * (value - mean);
+    }
+    return Math.sqrt(squares / (values.length - 1));
+  }
+
+  /** Critical value of Grubbs' two-sided test; see the class. */
+  static double grubbs(int n, double risk) {
+    double t = Statistics.studentScore(0.5 * risk / n, n - 2.0);
+    return (n - 1) / Math.sqrt(n) * Math.sqrt(t * t / (n - 2 + t * t));
+  }
+
+  /**
+   * Works out how many pieces it takes until the mean of a dimension is sure enough.
+   *
+   * @param dimension a dimension measured on every piece
+   * @param wanted the error wanted, either way, above 0
+   * @param confidence the chance with which it is to be kept, in (0, 1)
+   * @return the answer
+   * @throws IllegalArgumentException if an argument is outside its range, or the pieces so far show no spread
+   */
+  public PiecesNeeded piecesFor(Dimension dimension, Length wanted, double confidence) {
+    if (!(wanted.metres() > 0.0)) {
+      throw new IllegalArgumentException(
+          "wanted error must be above 0 mm, was " + wanted.format(LengthUnit.MILLIMETRE));
+    }
+    if (!(confidence > 0.0 && confidence < 1.0)) {
+      throw new IllegalArgumentException("confidence must be in (0, 1), was " + confidence);
+    }
+    int n = pieces.size();
+    if (n < 2) {
+      throw new IllegalArgumentException("pieces must be at least 2 to show a spread, was " + n);
+    }
+    double[] mm = sizes(dimension).stream().mapToDouble(Length::millimetres).toArray();
+    double mean = mean(mm);
+    // pieces that read alike may still differ by what the step hides: an even spread of one step
+    double s = Math.max(deviation(mm, mean), instrument.step().millimetres() / Math.sqrt(12.0));
+    double tail = 0.5 * (1.0 - confidence);
+    double caliper = Statistics.normalScore(tail)
+        * instrument.limitOfError(dimension, Length.ofMillimetres(mean)).millimetres()
+        / Math.sqrt(3.0);
+    Length present = Length.ofMillimetres(error(n, s, tail, caliper));
+    PiecesNeeded.Verdict verdict;
+    int needed = n;
+    if (present.compareTo(wanted) <= 0) {
+      verdict = PiecesNeeded.Verdict.ENOUGH;
+    } else if (error(MOST_PIECES, s, tail, caliper) > wanted.millimetres()) {
+      verdict = PiecesNeeded.Verdict.CALIPER_TOO_COARSE;
+      needed = 0;
+    } else {
+      verdict = PiecesNeeded.Verdict.MEASURE_MORE;
+      while (error(needed, s, tail, caliper) > wanted.millimetres()) {
+        needed++;
+      }
+    }
+    return new PiecesNeeded(verdict, dimension, wanted, present, n, needed);
+  }
+
+  private static double error(int n, double s, double tail, double caliper) {
+    return Math.hypot(Statistics.studentScore(tail, n - 1.0) * s / Math.sqrt(n), caliper);
+  }
+
+  /**
+   * Obtains a profile from the record: every dimension measured on all pieces, with the count of pieces as its provenance.
+   *
+   * @param measured who measured what with what, and when
+   * @return a builder that still takes a name, aliases and a groove form
+   * @throws IllegalArgumentException if no dimension was measured on every piece, or there are too few pieces to show a spread
+   */
+  public PlugProfile.Builder toProfile(Source measured) {
+    Set<Dimension> known = dimensions();
+    if (known.isEmpty()) {
+      throw new IllegalArgumentException("dimensions measured on every piece of " + profileId
+          + " must be at least one, were none");
+    }
+    PlugProfile.Builder builder =
+        PlugProfile.builder(profileId).from(Provenance.userMeasured(pieces.size()), measured);
+    known.forEach(dimension -> builder.dimension(dimension, spread(dimension)));
+    return builder;
+  }
+}
