@@ -9,6 +9,15 @@ import static org.airfit.plug.Dimension.SHOULDER_DIAMETER;
 import static org.airfit.plug.Dimension.TIP_DIAMETER;
 import static org.airfit.plug.Dimension.TIP_LENGTH;
 import static org.airfit.plug.Dimension.TIP_TO_COLLAR;
+import static org.airfit.plug.Svg.FINE;
+import static org.airfit.plug.Svg.INK;
+import static org.airfit.plug.Svg.METAL;
+import static org.airfit.plug.Svg.RULER_LENGTH;
+import static org.airfit.plug.Svg.TEXT;
+import static org.airfit.plug.Svg.escaped;
+import static org.airfit.plug.Svg.fine;
+import static org.airfit.plug.Svg.label;
+import static org.airfit.plug.Svg.n;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -29,6 +38,9 @@ import org.airfit.quantity.Length;
  */
 public final class PlugDrawing {
 
+  /** Above this line stands the name. */
+  static final double HEAD = 14.0;
+
   private static final double LEFT = 26.0;
   private static final double RIGHT = 24.0;
   private static final double BODY_LENGTH = 9.0;
@@ -37,15 +49,8 @@ public final class PlugDrawing {
   private static final double UPPER_SHELF = 20.0;
   private static final double LOWER_SHELF = 25.0;
   private static final double ROW = 5.5;
-  private static final double RULER_LENGTH = 50.0;
-  private static final double TEXT = 2.5;
   private static final double HATCH = 1.3;
-  private static final double ARROW = 1.6;
   private static final double SPAN_TEXT = 11.0;
-
-  private static final String INK = "#1d2429";
-  private static final String FINE = "#5d6a73";
-  private static final String METAL = "#eef1f2";
 
   private final PlugProfile profile;
   private final double width;
@@ -54,36 +59,15 @@ public final class PlugDrawing {
 
   private PlugDrawing(PlugProfile profile) {
     this.profile = profile;
-    double radius = Math.max(mm(COLLAR_DIAMETER), mm(SHOULDER_DIAMETER)) / 2.0 + BODY_RISE;
-    double axis = OUTLINE_TOP + radius;
-    double bottom = axis + radius;
-    this.width =
-        Math.max(LEFT + mm(INSERTION_LENGTH) + BODY_LENGTH + RIGHT, LEFT + RULER_LENGTH + RIGHT);
-    double ruler = bottom + 3 * ROW + 11.0;
+    this.width = Math.max(figureWidth(), LEFT + RULER_LENGTH + RIGHT);
+    double ruler = HEAD + figureHeight() + 8.0;
     this.height = ruler + 17.0;
 
-    StringBuilder out = new StringBuilder();
-    out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"")
-        .append(n(width))
-        .append("mm\" height=\"");
-    out.append(n(height))
-        .append("mm\" viewBox=\"0 0 ")
-        .append(n(width))
-        .append(' ')
-        .append(n(height));
-    out.append("\" role=\"img\" aria-label=\"Outline of ").append(escaped(profile.displayName()));
-    out.append(" to true scale\" font-family=\"Helvetica, Arial, sans-serif\" font-size=\"")
-        .append(n(TEXT));
-    out.append("\" fill=\"").append(INK).append("\">\n");
+    Svg out = new Svg(width, height, "Outline of " + profile.displayName() + " to true scale");
     head(out);
-    metal(out, axis);
-    body(out, axis, radius);
-    axisLine(out, axis);
-    diameters(out, axis);
-    bore(out, axis);
-    lengths(out, axis, bottom);
+    figure(out);
     ruler(out, ruler);
-    this.svg = out.append("</svg>\n").toString();
+    this.svg = out.close();
   }
 
   /**
@@ -136,8 +120,41 @@ public final class PlugDrawing {
     return svg;
   }
 
+  /** The width on paper of the outline with its sizes. */
+  double figureWidth() {
+    return LEFT + mm(INSERTION_LENGTH) + BODY_LENGTH + RIGHT;
+  }
+
+  /** The height on paper of the outline with its sizes, without name and ruler. */
+  double figureHeight() {
+    return axis() + radius() + 3 * ROW - HEAD + 3.0;
+  }
+
+  /** Draws the outline with its sizes, from {@link #HEAD} downward. */
+  void figure(Svg out) {
+    double axis = axis();
+    metal(out, axis);
+    body(out, axis, radius());
+    axisLine(out, axis);
+    diameters(out, axis);
+    bore(out, axis);
+    lengths(out, axis, axis + radius());
+  }
+
+  private double axis() {
+    return OUTLINE_TOP + radius();
+  }
+
+  private double radius() {
+    return Math.max(mm(COLLAR_DIAMETER), mm(SHOULDER_DIAMETER)) / 2.0 + BODY_RISE;
+  }
+
   private double mm(Dimension dimension) {
     return profile.spread(dimension).orElseThrow().nominal().millimetres();
+  }
+
+  private String size(Dimension dimension) {
+    return Digits.fixed(mm(dimension), 2);
   }
 
   /** A stretch of the outline with one outside diameter. */
@@ -154,20 +171,19 @@ public final class PlugDrawing {
     return stretches;
   }
 
-  private void head(StringBuilder out) {
-    text(out, 4.0, 7.0, "start", 4.0, "font-weight=\"bold\"", escaped(profile.displayName()));
-    text(
-        out,
+  private void head(Svg out) {
+    out.text(4.0, 7.0, "start", 4.0, "font-weight=\"bold\"", escaped(profile.displayName()));
+    out.text(
         4.0,
         11.6,
         "start",
         TEXT,
         fine(),
         "Sizes " + escaped(profile.provenance().toString()) + ". Nominal sizes in mm, scale 1:1.");
-    rule(out, 4.0, 14.0, width - 4.0, 14.0, FINE, 0.13);
+    out.rule(4.0, HEAD, width - 4.0, HEAD, FINE, 0.13);
   }
 
-  private void metal(StringBuilder out, double axis) {
+  private void metal(Svg out, double axis) {
     double inner = mm(BORE) / 2.0;
     StringBuilder upper = new StringBuilder("M" + n(LEFT) + " " + n(axis));
     StringBuilder hatch = new StringBuilder();
@@ -204,15 +220,15 @@ public final class PlugDrawing {
     upper.append(" L").append(n(end)).append(' ').append(n(axis)).append('Z');
     String cut = lower + " L" + n(end) + " " + n(axis + inner) + " L" + n(LEFT) + " "
         + n(axis + inner) + "Z";
-    path(out, upper.toString(), METAL, INK, 0.0);
-    path(out, hatch.toString(), "none", "#9aa5ac", 0.12);
-    path(out, steps.toString(), "none", INK, 0.25);
-    path(out, cut, "none", INK, 0.4);
+    out.path(upper.toString(), METAL, INK, 0.0);
+    out.path(hatch.toString(), "none", "#9aa5ac", 0.12);
+    out.path(steps.toString(), "none", INK, 0.25);
+    out.path(cut, "none", INK, 0.4);
     String outline = upper.substring(0, upper.length() - 1);
-    path(out, outline, "none", INK, 0.4);
+    out.path(outline, "none", INK, 0.4);
     // the face of the tip below the axis, and the bore seen through the cut
-    rule(out, LEFT, axis, LEFT, axis + inner, INK, 0.25);
-    rule(out, end, axis, end, axis + inner, INK, 0.25);
+    out.rule(LEFT, axis, LEFT, axis + inner, INK, 0.25);
+    out.rule(end, axis, end, axis + inner, INK, 0.25);
   }
 
   /** Lines at 45°, one family for all stretches, clipped to one rectangle. */
@@ -235,7 +251,7 @@ public final class PlugDrawing {
     }
   }
 
-  private void body(StringBuilder out, double axis, double radius) {
+  private void body(Svg out, double axis, double radius) {
     double from = LEFT + mm(INSERTION_LENGTH);
     double to = from + BODY_LENGTH;
     double wave = radius / 3.0;
@@ -243,10 +259,9 @@ public final class PlugDrawing {
     String shape = "M" + n(from) + " " + n(axis - shoulder) + "V" + n(axis - radius) + "H" + n(to)
         + wave(to, wave, axis - radius, axis) + wave(to, wave, axis, axis + radius) + "H" + n(from)
         + "V" + n(axis + shoulder);
-    out.append("<path d=\"").append(shape).append("\" fill=\"none\" stroke=\"").append(FINE);
-    out.append("\" stroke-width=\"0.18\" stroke-dasharray=\"1.2 0.7\"/>\n");
-    text(out, to + 3.0, axis - radius + 2.4, "start", 2.1, fine(), "body of");
-    text(out, to + 3.0, axis - radius + 5.2, "start", 2.1, fine(), "any shape");
+    out.dashed(shape, FINE, 0.18, "1.2 0.7");
+    out.text(to + 3.0, axis - radius + 2.4, "start", 2.1, fine(), "body of");
+    out.text(to + 3.0, axis - radius + 5.2, "start", 2.1, fine(), "any shape");
   }
 
   private static String wave(double x, double reach, double from, double to) {
@@ -255,15 +270,16 @@ public final class PlugDrawing {
         + " " + n(to);
   }
 
-  private void axisLine(StringBuilder out, double axis) {
-    out.append("<path d=\"M").append(n(LEFT - 4.0)).append(' ').append(n(axis)).append('H');
-    out.append(n(LEFT + mm(INSERTION_LENGTH) + BODY_LENGTH + 4.0))
-        .append("\" fill=\"none\" stroke=\"")
-        .append(FINE);
-    out.append("\" stroke-width=\"0.15\" stroke-dasharray=\"5 0.8 0.8 0.8\"/>\n");
+  private void axisLine(Svg out, double axis) {
+    out.dashed(
+        "M" + n(LEFT - 4.0) + " " + n(axis) + "H"
+            + n(LEFT + mm(INSERTION_LENGTH) + BODY_LENGTH + 4.0),
+        FINE,
+        0.15,
+        "5 0.8 0.8 0.8");
   }
 
-  private void diameters(StringBuilder out, double axis) {
+  private void diameters(Svg out, double axis) {
     double groove = mm(TIP_LENGTH) + mm(GROOVE_WIDTH) / 2.0;
     double shoulder = (mm(TIP_LENGTH) + mm(GROOVE_WIDTH) + mm(INSERTION_LENGTH)) / 2.0;
     leader(out, TIP_DIAMETER, mm(TIP_TO_COLLAR) / 2.0, axis, LOWER_SHELF, "end");
@@ -274,44 +290,42 @@ public final class PlugDrawing {
   }
 
   private void leader(
-      StringBuilder out, Dimension dimension, double at, double axis, double shelf, String anchor) {
+      Svg out, Dimension dimension, double at, double axis, double shelf, String anchor) {
     double x = LEFT + at;
     double y = axis - mm(dimension) / 2.0;
     double reach = anchor.equals("end") ? -14.0 : 14.0;
-    path(out, "M" + n(x) + " " + n(y) + "V" + n(shelf) + "h" + n(reach), "none", FINE, 0.15);
-    arrow(out, x, y, 0, 1);
-    text(
-        out,
+    out.path("M" + n(x) + " " + n(y) + "V" + n(shelf) + "h" + n(reach), "none", FINE, 0.15);
+    out.arrow(x, y, 0, 1);
+    out.text(
         x + (anchor.equals("end") ? -0.6 : 0.6),
         shelf - 1.2,
         anchor,
         TEXT,
         "",
-        label(dimension, "⌀ "));
+        label(dimension, "⌀ " + size(dimension)));
   }
 
-  private void bore(StringBuilder out, double axis) {
+  private void bore(Svg out, double axis) {
     double x = LEFT - 7.0;
     double r = mm(BORE) / 2.0;
-    path(
-        out,
+    out.path(
         "M" + n(LEFT - 0.8) + " " + n(axis + r) + "H" + n(x - 1.2) + "M" + n(x) + " " + n(axis + r)
             + "V" + n(axis - r) + "M" + n(LEFT - 0.8) + " " + n(axis - r) + "H" + n(x - 1.2),
         "none",
         FINE,
         0.15);
-    arrow(out, x, axis + r, 0, 1);
-    arrow(out, x, axis - r, 0, -1);
-    text(out, x - 1.2, axis + 0.9, "end", TEXT, "", label(BORE, "⌀ "));
+    out.arrow(x, axis + r, 0, 1);
+    out.arrow(x, axis - r, 0, -1);
+    out.text(x - 1.2, axis + 0.9, "end", TEXT, "", label(BORE, "⌀ " + size(BORE)));
     // the bore itself is hidden in the upper half
-    out.append("<path d=\"M").append(n(LEFT)).append(' ').append(n(axis - r)).append("H");
-    out.append(n(LEFT + mm(INSERTION_LENGTH)))
-        .append("\" fill=\"none\" stroke=\"")
-        .append(FINE);
-    out.append("\" stroke-width=\"0.18\" stroke-dasharray=\"1.6 0.9\"/>\n");
+    out.dashed(
+        "M" + n(LEFT) + " " + n(axis - r) + "H" + n(LEFT + mm(INSERTION_LENGTH)),
+        FINE,
+        0.18,
+        "1.6 0.9");
   }
 
-  private void lengths(StringBuilder out, double axis, double bottom) {
+  private void lengths(Svg out, double axis, double bottom) {
     double groove = mm(TIP_LENGTH) + mm(GROOVE_WIDTH);
     double first = bottom + ROW - 1.0;
     extension(out, 0.0, axis + mm(TIP_DIAMETER) / 2.0, first + 2 * ROW);
@@ -325,133 +339,46 @@ public final class PlugDrawing {
     span(out, INSERTION_LENGTH, 0.0, mm(INSERTION_LENGTH), first + 2 * ROW);
   }
 
-  private static void extension(StringBuilder out, double at, double from, double to) {
-    rule(out, LEFT + at, from + 0.8, LEFT + at, to + 1.0, FINE, 0.15);
+  private static void extension(Svg out, double at, double from, double to) {
+    out.rule(LEFT + at, from + 0.8, LEFT + at, to + 1.0, FINE, 0.15);
   }
 
-  private void span(StringBuilder out, Dimension dimension, double from, double to, double y) {
+  private void span(Svg out, Dimension dimension, double from, double to, double y) {
     double x1 = LEFT + from;
     double x2 = LEFT + to;
     if (to - from > SPAN_TEXT + 1.0) {
-      rule(out, x1, y, x2, y, FINE, 0.15);
-      arrow(out, x1, y, -1, 0);
-      arrow(out, x2, y, 1, 0);
-      text(out, 0.5 * (x1 + x2), y - 1.1, "middle", TEXT, "", label(dimension, ""));
+      out.rule(x1, y, x2, y, FINE, 0.15);
+      out.arrow(x1, y, -1, 0);
+      out.arrow(x2, y, 1, 0);
+      out.text(0.5 * (x1 + x2), y - 1.1, "middle", TEXT, "", label(dimension, size(dimension)));
       return;
     }
     // too narrow: arrows from outside, the text beside them on the free side; other lines give way
     // to it
     boolean left = from == 0.0;
     double edge = left ? x1 - 3.0 - SPAN_TEXT : x2 + 3.0;
-    rule(out, left ? edge : x1 - 4.0, y, left ? x2 + 4.0 : edge + SPAN_TEXT, y, FINE, 0.15);
-    arrow(out, x1, y, 1, 0);
-    arrow(out, x2, y, -1, 0);
-    out.append("<rect x=\"")
-        .append(n(edge - 0.4))
-        .append("\" y=\"")
-        .append(n(y - 3.5))
-        .append("\" width=\"");
-    out.append(n(SPAN_TEXT + 0.4)).append("\" height=\"2.9\" fill=\"#ffffff\"/>\n");
-    text(out, edge, y - 1.1, "start", TEXT, "", label(dimension, ""));
+    out.rule(left ? edge : x1 - 4.0, y, left ? x2 + 4.0 : edge + SPAN_TEXT, y, FINE, 0.15);
+    out.arrow(x1, y, 1, 0);
+    out.arrow(x2, y, -1, 0);
+    out.box(edge - 0.4, y - 3.5, SPAN_TEXT + 0.4, 2.9, "#ffffff");
+    out.text(edge, y - 1.1, "start", TEXT, "", label(dimension, size(dimension)));
   }
 
-  private void ruler(StringBuilder out, double y) {
-    StringBuilder ticks = new StringBuilder();
-    for (int i = 0; i <= 50; i++) {
-      double tick = i % 10 == 0 ? 4.0 : i % 5 == 0 ? 3.0 : 2.0;
-      ticks.append('M').append(n(LEFT + i)).append(' ').append(n(y)).append('v').append(n(tick));
-      if (i % 10 == 0) {
-        text(out, LEFT + i, y + 6.8, "middle", TEXT, "", i == 50 ? "50 mm" : Integer.toString(i));
-      }
-    }
-    path(out, ticks.toString(), "none", INK, 0.15);
-    rule(out, LEFT, y, LEFT + RULER_LENGTH, y, INK, 0.3);
-    text(
-        out,
+  private static void ruler(Svg out, double y) {
+    out.rulerAcross(LEFT, y);
+    out.text(
         LEFT,
         y + 11.0,
         "start",
         2.1,
         fine(),
         "Lay a steel rule on this one. If they differ, do not hold a plug");
-    text(
-        out,
+    out.text(
         LEFT,
         y + 13.8,
         "start",
         2.1,
         fine(),
         "against this sheet: print again at 100 %, not fitted to the page.");
-  }
-
-  private String label(Dimension dimension, String sign) {
-    String symbol = dimension.symbol();
-    return symbol.substring(0, 1) + "<tspan dy=\"0.7\" font-size=\"1.8\">" + symbol.substring(2)
-        + "</tspan><tspan dx=\"0.7\" dy=\"-0.7\">" + sign + Digits.fixed(mm(dimension), 2)
-        + "</tspan>";
-  }
-
-  private static String fine() {
-    return "fill=\"" + FINE + "\"";
-  }
-
-  private static void text(
-      StringBuilder out,
-      double x,
-      double y,
-      String anchor,
-      double size,
-      String more,
-      String content) {
-    out.append("<text x=\"")
-        .append(n(x))
-        .append("\" y=\"")
-        .append(n(y))
-        .append("\" text-anchor=\"")
-        .append(anchor);
-    out.append("\" font-size=\"")
-        .append(n(size))
-        .append('"')
-        .append(more.isEmpty() ? "" : " " + more)
-        .append('>');
-    out.append(content).append("</text>\n");
-  }
-
-  private static void rule(
-      StringBuilder out, double x1, double y1, double x2, double y2, String colour, double weight) {
-    path(out, "M" + n(x1) + " " + n(y1) + "L" + n(x2) + " " + n(y2), "none", colour, weight);
-  }
-
-  private static void path(StringBuilder out, String d, String fill, String stroke, double weight) {
-    out.append("<path d=\"").append(d).append("\" fill=\"").append(fill).append('"');
-    if (weight > 0.0) {
-      out.append(" stroke=\"")
-          .append(stroke)
-          .append("\" stroke-width=\"")
-          .append(n(weight))
-          .append('"');
-      out.append(" stroke-linejoin=\"round\"");
-    }
-    out.append("/>\n");
-  }
-
-  /** An arrowhead with its point at x, y, pointing along dx, dy. */
-  private static void arrow(StringBuilder out, double x, double y, int dx, int dy) {
-    double side = 0.28;
-    String d = "M" + n(x) + " " + n(y) + "L" + n(x - ARROW * dx + side * dy) + " "
-        + n(y - ARROW * dy + side * dx) + "L" + n(x - ARROW * dx - side * dy) + " "
-        + n(y - ARROW * dy - side * dx) + "Z";
-    path(out, d, FINE, FINE, 0.0);
-  }
-
-  private static String n(double value) {
-    return Digits.significant(Math.rint(value * 1000.0) / 1000.0, 7);
-  }
-
-  private static String escaped(String text) {
-    return text.replace("&", "&amp;")
-        .replace("<", "&lt;")
-        .replace(">", "&gt;")
-        .replace("\"", "&quot;");
   }
 }
