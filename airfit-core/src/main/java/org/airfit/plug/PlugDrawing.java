@@ -158,9 +158,9 @@ public final class PlugDrawing {
   }
 
   /** A stretch of the outline with one outside diameter. */
-  private record Stretch(double from, double to, double outside) {}
+  record Stretch(double from, double to, double outside) {}
 
-  private List<Stretch> stretches() {
+  List<Stretch> stretches() {
     double groove = mm(TIP_LENGTH) + mm(GROOVE_WIDTH);
     List<Stretch> stretches = new ArrayList<>();
     stretches.add(new Stretch(0.0, mm(TIP_TO_COLLAR), mm(TIP_DIAMETER)));
