@@ -158,16 +158,17 @@ public final class PlugDrawing {
   }
 
   /** A stretch of the outline with one outside diameter. */
-  private record Stretch(double from, double to, double outside) {}
+  record Stretch(double from, double to, double outside) {}
 
-  private List<Stretch> stretches() {
+  List<Stretch> stretches() {
     double groove = mm(TIP_LENGTH) + mm(GROOVE_WIDTH);
+    Stretch collar = new Stretch(mm(TIP_TO_COLLAR), mm(TIP_LENGTH), mm(COLLAR_DIAMETER));
     List<Stretch> stretches = new ArrayList<>();
     stretches.add(new Stretch(0.0, mm(TIP_TO_COLLAR), mm(TIP_DIAMETER)));
-    stretches.add(new Stretch(mm(TIP_TO_COLLAR), mm(TIP_LENGTH), mm(COLLAR_DIAMETER)));
+    stretches.add(collar); // even if it is only a ridge
     stretches.add(new Stretch(mm(TIP_LENGTH), groove, mm(GROOVE_DIAMETER)));
     stretches.add(new Stretch(groove, mm(INSERTION_LENGTH), mm(SHOULDER_DIAMETER)));
-    stretches.removeIf(stretch -> stretch.to <= stretch.from);
+    stretches.removeIf(stretch -> stretch != collar && stretch.to <= stretch.from);
     return stretches;
   }
 

@@ -292,6 +292,16 @@ public final class PlugSheet {
         MARGIN, top + 4.2, "start", 3.8, "font-weight=\"bold\"", escaped(profile.displayName()));
     out.text(
         MARGIN, top + 8.2, "start", 2.1, fine(), escaped(profile.provenance().toString()));
+    profile
+        .grooveForm()
+        .ifPresent(form -> out.text(
+            MARGIN,
+            top + 11.4,
+            "start",
+            2.1,
+            fine(),
+            "locking groove " + form.label()
+                + (form == GrooveForm.FLAT ? "" : "; drawn flat, at its size only")));
     double y = top + TABLE_HEAD - 1.6;
     out.text(MARGIN, y, "start", 2.1, fine(), "mm");
     out.text(nominal, y, "end", 2.1, fine(), "nominal");

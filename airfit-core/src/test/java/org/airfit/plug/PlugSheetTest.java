@@ -152,6 +152,20 @@ class PlugSheetTest {
   }
 
   @Test
+  void the_form_of_the_groove_is_told_in_words() {
+    ReferenceSet set = ReferenceSet.of(
+        "grooves",
+        List.of(
+            heronNamed("flat").grooveForm(GrooveForm.FLAT).build(),
+            heronNamed("vee").grooveForm(GrooveForm.VEE).build()));
+    assertThat(String.join("", PlugSheet.of(set, Paper.A4).pages()))
+        .contains("locking groove flat<")
+        .contains("locking groove V-shaped; drawn flat, at its size only<");
+    assertThat(String.join("", PlugSheet.of(BIRDS, Paper.A4).pages()))
+        .doesNotContain("locking groove");
+  }
+
+  @Test
   void a_large_set_takes_more_pages_and_loses_nobody() {
     List<PlugProfile> many = new ArrayList<>();
     for (int i = 0; i < 20; i++) {
