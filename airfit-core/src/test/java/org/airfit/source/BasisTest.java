@@ -45,6 +45,7 @@ class BasisTest {
   }
 
   @Test
+  @SuppressWarnings("NullAway") // the point is what happens to callers without such a check
   void nothing_is_not_a_basis() {
     assertThatNullPointerException().isThrownBy(() -> Basis.STANDARD.weaker(null));
   }
