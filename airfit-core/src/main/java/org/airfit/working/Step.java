@@ -1,11 +1,17 @@
 package org.airfit.working;
 
+import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
+import java.util.Set;
 import java.util.function.Function;
 import org.airfit.source.Source;
 
 /**
  * One step of a calculation: an equation, what was put in and what came out.
+ *
+ * <p>Refused is a step that does not show what it used: a symbol without a value or with two, a value that is not in the equation, or
+ * (unless the step is solved) a result that does not stand alone on the left.
  *
  * @param what what this step finds, such as "Reynolds number"
  * @param equation the equation in plain text with its symbols in angle brackets, such as "⟨A⟩ = π/4 × ⟨D⟩²"
@@ -36,9 +42,28 @@ public record Step(
    * @param source where the equation comes from
    */
   public Step {
+    Markup.requireProse(what, "name of a step");
     given = List.copyOf(given);
-    requireValues(equation, given, result);
-    requireValues(latex, given, result);
+    Objects.requireNonNull(source, "source");
+    requireDistinct(given, result);
+    for (String template : List.of(equation, latex)) {
+      requireValues(template, given, result);
+      requireUse(template, given, result);
+      if (!implicit) {
+        requireAloneOnTheLeft(template, result);
+      }
+    }
+  }
+
+  private static void requireDistinct(List<Term> given, Term result) {
+    Set<String> symbols = new HashSet<>();
+    symbols.add(result.symbol());
+    for (Term term : given) {
+      if (!symbols.add(term.symbol())) {
+        throw new IllegalArgumentException(
+            "every symbol of a step must have one value, " + term.symbol() + " has two");
+      }
+    }
   }
 
   private static void requireValues(String template, List<Term> given, Term result) {
@@ -49,11 +74,37 @@ public record Step(
     }
   }
 
+  private static void requireUse(String template, List<Term> given, Term result) {
+    for (Term term : given) {
+      requireUse(template, term);
+    }
+    requireUse(template, result);
+  }
+
+  private static void requireUse(String template, Term term) {
+    if (!template.contains(bracketed(term))) {
+      throw new IllegalArgumentException("every value of a step must stand in its equation, "
+          + term.symbol() + " is not in \"" + template + "\"");
+    }
+  }
+
+  private static void requireAloneOnTheLeft(String template, Term result) {
+    String left = bracketed(result);
+    if (!template.startsWith(left + " = ") || template.lastIndexOf(left) > 0) {
+      throw new IllegalArgumentException("result must stand alone on the left of \"" + template
+          + "\", was " + left + "; a step that is solved may hold it anywhere");
+    }
+  }
+
+  private static String bracketed(Term term) {
+    return "⟨" + term.symbol() + "⟩";
+  }
+
   private static String filled(
       String template, List<Term> given, Term result, Function<Term, String> filling) {
-    String text = template.replace("⟨" + result.symbol() + "⟩", filling.apply(result));
+    String text = template.replace(bracketed(result), filling.apply(result));
     for (Term term : given) {
-      text = text.replace("⟨" + term.symbol() + "⟩", filling.apply(term));
+      text = text.replace(bracketed(term), filling.apply(term));
     }
     return text;
   }
@@ -70,9 +121,7 @@ public record Step(
 
   /** A value with a unit keeps together inside a product or a power by brackets. */
   private static String factor(Term term) {
-    return term.unit().isEmpty() && !term.value().startsWith("-")
-        ? term.value()
-        : "(" + term.quantity() + ")";
+    return term.standsAlone() ? term.value() : "(" + term.quantity() + ")";
   }
 
   String latexInSymbols() {
@@ -84,13 +133,12 @@ public record Step(
         latex,
         given,
         result,
-        term -> term.unit().isEmpty() && !term.value().startsWith("-")
+        term -> term.standsAlone()
             ? "{" + term.latexQuantity() + "}"
             : "{(" + term.latexQuantity() + ")}"));
   }
 
   private String rightSide(String filled) {
-    int equals = filled.indexOf(" = ");
-    return implicit || equals < 0 ? filled : filled.substring(equals + 3);
+    return implicit ? filled : filled.substring(filled.indexOf(" = ") + 3);
   }
 }

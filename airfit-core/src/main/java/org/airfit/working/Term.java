@@ -1,5 +1,7 @@
 package org.airfit.working;
 
+import java.util.Objects;
+import java.util.regex.Pattern;
 import org.airfit.internal.Digits;
 
 /**
@@ -12,6 +14,33 @@ import org.airfit.internal.Digits;
  */
 public record Term(String symbol, String latex, String value, String unit) {
 
+  private static final Pattern NUMBER = Pattern.compile("-?\\d+(\\.\\d+)?(e-?\\d+)?");
+
+  /**
+   * Checks the components.
+   *
+   * @param symbol the symbol in plain text, such as "ṁ"
+   * @param latex the symbol in LaTeX, such as "\\dot m"
+   * @param value the value as printed, such as "0.002"
+   * @param unit the unit as printed, such as "kg/s"; empty for a pure number
+   */
+  public Term {
+    requireSymbol(symbol);
+    requireSymbol(latex);
+    Objects.requireNonNull(unit, "unit");
+    if (!NUMBER.matcher(value).matches()) {
+      throw new IllegalArgumentException("value of " + symbol
+          + " must be a number such as 0.002 or 1.813e-5, was \"" + value + "\"");
+    }
+  }
+
+  private static void requireSymbol(String symbol) {
+    if (symbol.isBlank() || symbol.contains("⟨") || symbol.contains("⟩")) {
+      throw new IllegalArgumentException(
+          "symbol must be given without angle brackets, was \"" + symbol + "\"");
+    }
+  }
+
   /**
    * Obtains a term from a number.
    *
@@ -21,7 +50,7 @@ public record Term(String symbol, String latex, String value, String unit) {
    * @param unit the unit; empty for a pure number
    * @param digits the number of significant digits to print, from 1 to 17
    * @return the term
-   * @throws IllegalArgumentException if {@code digits} is out of range
+   * @throws IllegalArgumentException if {@code value} is not finite or {@code digits} is out of range
    */
   public static Term of(String symbol, String latex, double value, String unit, int digits) {
     return new Term(symbol, latex, Digits.significant(value, digits), unit);
@@ -30,6 +59,11 @@ public record Term(String symbol, String latex, String value, String unit) {
   /** {@return the value with its unit, such as "0.002 kg/s"} */
   public String quantity() {
     return unit.isEmpty() ? value : value + " " + unit;
+  }
+
+  /** Whether the value needs no brackets inside a product or a power. */
+  boolean standsAlone() {
+    return unit.isEmpty() && !value.startsWith("-") && !value.contains("e");
   }
 
   String latexQuantity() {
@@ -41,12 +75,13 @@ public record Term(String symbol, String latex, String value, String unit) {
   }
 
   private static String latexUnit(String unit) {
-    return unit.replace("²", "^2")
+    return unit.replace(" ", "\\,") // before the spaces that end a command below
+        .replace("²", "^2")
         .replace("³", "^3")
+        .replace("₂", "_2")
         .replace("·", "\\cdot ")
         .replace("µ", "\\mu ")
         .replace("°", "^\\circ ")
-        .replace("%", "\\%")
-        .replace(" ", "\\,");
+        .replace("%", "\\%");
   }
 }

@@ -2,6 +2,7 @@ package org.airfit.working;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.airfit.source.Source;
 
 /**
@@ -33,9 +34,10 @@ public final class Working {
    *
    * @param title what is worked out
    * @return a builder without steps
+   * @throws IllegalArgumentException if {@code title} is blank
    */
   public static Builder titled(String title) {
-    return new Builder(title);
+    return new Builder(Markup.requireProse(title, "title of a working"));
   }
 
   /** {@return what is worked out} */
@@ -69,7 +71,7 @@ public final class Working {
     for (Part part : parts) {
       if (part instanceof Calculated calculated) {
         Step step = calculated.step();
-        String margin = " ".repeat(step.result().symbol().length());
+        String margin = " ".repeat(Markup.width(step.result().symbol()));
         out.append(inner).append(step.what()).append('\n');
         out.append(inner).append("  ").append(step.inSymbols()).append('\n');
         if (step.implicit()) {
@@ -106,16 +108,19 @@ public final class Working {
   }
 
   private void writeMarkdown(StringBuilder out, int level) {
-    out.append("#".repeat(Math.min(level, 6))).append(' ').append(title).append("\n\n");
+    out.append("#".repeat(Math.min(level, 6)))
+        .append(' ')
+        .append(Markup.markdown(title))
+        .append("\n\n");
     for (Part part : parts) {
       if (part instanceof Calculated calculated) {
         Step step = calculated.step();
-        out.append("**").append(step.what()).append("**\n\n");
+        out.append("**").append(Markup.markdown(step.what())).append("**\n\n");
         out.append("$$").append(step.latexInSymbols()).append("$$\n\n");
         out.append("$$").append(latexNumbers(step)).append("$$\n\n");
-        out.append("*").append(step.source()).append("*\n\n");
+        out.append("*").append(Markup.markdown(step.source().toString())).append("*\n\n");
       } else if (part instanceof Said said) {
-        out.append(said.sentence()).append("\n\n");
+        out.append(Markup.markdown(said.sentence())).append("\n\n");
       } else if (part instanceof Used used) {
         used.working().writeMarkdown(out, level + 1);
       }
@@ -138,33 +143,22 @@ public final class Working {
   }
 
   private void writeLatex(StringBuilder out) {
-    out.append("\\paragraph{").append(escaped(title)).append("}\n");
+    out.append("\\paragraph{").append(Markup.latex(title)).append("}\n");
     for (Part part : parts) {
       if (part instanceof Calculated calculated) {
         Step step = calculated.step();
-        out.append(escaped(step.what()))
+        out.append(Markup.latex(step.what()))
             .append(" (")
-            .append(escaped(step.source().toString()))
+            .append(Markup.latex(step.source().toString()))
             .append("):\n");
         out.append("\\begin{gather*}\n").append(step.latexInSymbols()).append(" \\\\\n");
         out.append(latexNumbers(step)).append("\n\\end{gather*}\n");
       } else if (part instanceof Said said) {
-        out.append(escaped(said.sentence())).append("\\par\n");
+        out.append(Markup.latex(said.sentence())).append("\\par\n");
       } else if (part instanceof Used used) {
         used.working().writeLatex(out);
       }
     }
-  }
-
-  private static String escaped(String prose) {
-    return prose
-        .replace("\\", "\\textbackslash{}")
-        .replace("%", "\\%")
-        .replace("&", "\\&")
-        .replace("#", "\\#")
-        .replace("_", "\\_")
-        .replace("°", "\\textdegree{}")
-        .replace("−", "-");
   }
 
   /** {@return the plain text, as {@link #toText()} gives it} */
@@ -193,7 +187,7 @@ public final class Working {
      * @param result the symbol found
      * @param source where the equation comes from
      * @return this builder
-     * @throws IllegalArgumentException if a symbol of the equation has no value
+     * @throws IllegalArgumentException if the equation and its terms do not fit, as {@link Step} tells
      */
     public Builder step(
         String what, String equation, String latex, List<Term> given, Term result, Source source) {
@@ -211,7 +205,7 @@ public final class Working {
      * @param result the symbol found, which the equation may hold anywhere
      * @param source where the equation comes from
      * @return this builder
-     * @throws IllegalArgumentException if a symbol of the equation has no value
+     * @throws IllegalArgumentException if the equation and its terms do not fit, as {@link Step} tells
      */
     public Builder solved(
         String what, String equation, String latex, List<Term> given, Term result, Source source) {
@@ -224,9 +218,10 @@ public final class Working {
      *
      * @param sentence what a reader must know at this place
      * @return this builder
+     * @throws IllegalArgumentException if {@code sentence} is blank
      */
     public Builder note(String sentence) {
-      parts.add(new Said(sentence));
+      parts.add(new Said(Markup.requireProse(sentence, "note in a working")));
       return this;
     }
 
@@ -237,7 +232,7 @@ public final class Working {
      * @return this builder
      */
     public Builder include(Working working) {
-      parts.add(new Used(working));
+      parts.add(new Used(Objects.requireNonNull(working, "working")));
       return this;
     }
 

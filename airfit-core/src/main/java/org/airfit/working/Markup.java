@@ -1,0 +1,97 @@
+package org.airfit.working;
+
+import java.util.Map;
+import java.util.regex.Pattern;
+
+/** Prose made safe for the languages a working is written in: names come from users and may hold any character. */
+final class Markup {
+
+  private static final Pattern MARKDOWN_SIGN = Pattern.compile("[\\\\`*_{}\\[\\]<>#$|~&]");
+
+  /** What makes a list or a rule out of a sentence that begins with it. */
+  private static final Pattern LIST_MARK = Pattern.compile("^(\\d+(?=[.)]\\s)|(?=[-+]))");
+
+  private static final Map<Integer, String> LATEX = Map.ofEntries(
+      entry('\\', "\\textbackslash{}"),
+      entry('{', "\\{"),
+      entry('}', "\\}"),
+      entry('$', "\\$"),
+      entry('&', "\\&"),
+      entry('#', "\\#"),
+      entry('_', "\\_"),
+      entry('%', "\\%"),
+      entry('~', "\\textasciitilde{}"),
+      entry('^', "\\textasciicircum{}"),
+      entry('<', "\\textless{}"),
+      entry('>', "\\textgreater{}"),
+      entry('|', "\\textbar{}"),
+      entry('°', "\\textdegree{}"),
+      entry('§', "\\S{}"),
+      entry('−', "$-$"),
+      entry('×', "$\\times$"),
+      entry('·', "$\\cdot$"),
+      entry('²', "\\textsuperscript{2}"),
+      entry('³', "\\textsuperscript{3}"),
+      entry('⁵', "\\textsuperscript{5}"),
+      entry('⁻', "\\textsuperscript{-}"),
+      entry('√', "$\\surd$"),
+      entry('≤', "$\\le$"),
+      entry('≥', "$\\ge$"),
+      entry('≈', "$\\approx$"),
+      entry('→', "$\\to$"),
+      entry('ṁ', "$\\dot m$"),
+      entry('Δ', "$\\Delta$"),
+      entry('Σ', "$\\Sigma$"),
+      entry('ε', "$\\varepsilon$"),
+      entry('η', "$\\eta$"),
+      entry('κ', "$\\kappa$"),
+      entry('λ', "$\\lambda$"),
+      entry('μ', "$\\mu$"),
+      entry('µ', "$\\mu$"), // U+00B5, the micro sign; the one above is the Greek letter
+      entry('π', "$\\pi$"),
+      entry('ρ', "$\\rho$"),
+      entry('σ', "$\\sigma$"),
+      entry('φ', "$\\varphi$"),
+      entry('χ', "$\\chi$"));
+
+  private Markup() {}
+
+  private static Map.Entry<Integer, String> entry(char sign, String latex) {
+    return Map.entry((int) sign, latex);
+  }
+
+  /** A sentence that Markdown prints as it stands. */
+  static String markdown(String prose) {
+    String escaped = MARKDOWN_SIGN.matcher(prose).replaceAll("\\\\$0");
+    return LIST_MARK.matcher(escaped).replaceFirst("$1\\\\");
+  }
+
+  /** A sentence that LaTeX prints as it stands. Letters of other languages are left to its input encoding. */
+  static String latex(String prose) {
+    StringBuilder out = new StringBuilder();
+    prose.codePoints().forEach(sign -> {
+      String written = LATEX.get(sign);
+      if (written == null) {
+        out.appendCodePoint(sign);
+      } else {
+        out.append(written);
+      }
+    });
+    return out.toString();
+  }
+
+  /** The columns a symbol takes on a terminal: a dot above a letter takes none. */
+  static int width(String symbol) {
+    return (int) symbol
+        .codePoints()
+        .filter(sign -> Character.getType(sign) != Character.NON_SPACING_MARK)
+        .count();
+  }
+
+  static String requireProse(String prose, String what) {
+    if (prose.isBlank()) {
+      throw new IllegalArgumentException(what + " must say something, was blank");
+    }
+    return prose;
+  }
+}

@@ -1,0 +1,267 @@
+package org.airfit.working;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatNullPointerException;
+
+import java.util.List;
+import java.util.Locale;
+import org.airfit.Pencil;
+import org.airfit.source.Source;
+import org.junit.jupiter.api.Test;
+
+class WorkingTest {
+
+  private static final Source DEFINITION = Source.handbook("definition");
+  private static final Source TRIAL = Source.demo("a root for the sheet");
+
+  private static Working.Builder area(Working.Builder builder) {
+    return builder.step(
+        "Area of the bore",
+        "⟨A⟩ = π/4 × ⟨D⟩²",
+        "⟨A⟩ = \\frac{\\pi}{4} ⟨D⟩^2",
+        List.of(Term.of("D", "D", 0.0095, "m", 5)),
+        Term.of("A", "A", Math.PI / 4.0 * 0.0095 * 0.0095, "m²", 5),
+        DEFINITION);
+  }
+
+  private static Working sheet() {
+    Working velocity = Working.titled("Velocity in the bore")
+        .step(
+            "Velocity",
+            "⟨w⟩ = ⟨ṁ⟩ / (⟨ρ⟩ × ⟨A⟩)",
+            "⟨w⟩ = \\frac{⟨ṁ⟩}{⟨ρ⟩ \\cdot ⟨A⟩}",
+            List.of(
+                Term.of("ṁ", "\\dot m", 0.01, "kg/s", 4),
+                Term.of("ρ", "\\rho", 8.0, "kg/m³", 4),
+                Term.of("A", "A", 7.0882e-5, "m²", 5)),
+            Term.of("w", "w", 17.635, "m/s", 5),
+            DEFINITION)
+        .build();
+    return area(Working.titled("A hose of 3/8 in"))
+        .note("The bore is the measured one.")
+        .include(velocity)
+        .solved(
+            "Golden ratio",
+            "⟨x⟩ = 1 + 1/⟨x⟩",
+            "⟨x⟩ = 1 + \\frac{1}{⟨x⟩}",
+            List.of(),
+            Term.of("x", "x", 1.618034, "", 6),
+            TRIAL)
+        .build();
+  }
+
+  @Test
+  void the_text_reads_as_an_engineer_writes_it() {
+    assertThat(sheet().toText()).isEqualTo("""
+        A hose of 3/8 in
+          Area of the bore
+            A = π/4 × D²
+              = π/4 × (0.0095 m)²
+              = 7.0882e-5 m²
+            [definition (handbook)]
+          The bore is the measured one.
+          Velocity in the bore
+            Velocity
+              w = ṁ / (ρ × A)
+                = (0.01 kg/s) / ((8 kg/m³) × (7.0882e-5 m²))
+                = 17.635 m/s
+              [definition (handbook)]
+          Golden ratio
+            x = 1 + 1/x
+            solved: x = 1.61803
+            check:  1.61803 = 1 + 1/1.61803
+            [a root for the sheet (invented for demonstration)]
+        """);
+    assertThat(sheet()).hasToString(sheet().toText());
+  }
+
+  @Test
+  void the_markdown_holds_the_same() {
+    assertThat(sheet().toMarkdown()).isEqualTo("""
+        ### A hose of 3/8 in
+
+        **Area of the bore**
+
+        $${A} = \\frac{\\pi}{4} {D}^2$$
+
+        $$A = \\frac{\\pi}{4} {(0.0095\\,\\mathrm{m})}^2 = 7.0882 \\times 10^{-5}\\,\\mathrm{m^2}$$
+
+        *definition (handbook)*
+
+        The bore is the measured one.
+
+        #### Velocity in the bore
+
+        **Velocity**
+
+        $${w} = \\frac{{\\dot m}}{{\\rho} \\cdot {A}}$$
+
+        $$w = \\frac{{(0.01\\,\\mathrm{kg/s})}}{{(8\\,\\mathrm{kg/m^3})} \\cdot \
+        {(7.0882 \\times 10^{-5}\\,\\mathrm{m^2})}} = 17.635\\,\\mathrm{m/s}$$
+
+        *definition (handbook)*
+
+        **Golden ratio**
+
+        $${x} = 1 + \\frac{1}{{x}}$$
+
+        $$x = 1.61803 \\quad\\text{check: } {1.61803} = 1 + \\frac{1}{{1.61803}}$$
+
+        *a root for the sheet (invented for demonstration)*
+
+        """);
+  }
+
+  @Test
+  void the_latex_holds_the_same() {
+    assertThat(sheet().toLatex()).isEqualTo("""
+        \\paragraph{A hose of 3/8 in}
+        Area of the bore (definition (handbook)):
+        \\begin{gather*}
+        {A} = \\frac{\\pi}{4} {D}^2 \\\\
+        A = \\frac{\\pi}{4} {(0.0095\\,\\mathrm{m})}^2 = 7.0882 \\times 10^{-5}\\,\\mathrm{m^2}
+        \\end{gather*}
+        The bore is the measured one.\\par
+        \\paragraph{Velocity in the bore}
+        Velocity (definition (handbook)):
+        \\begin{gather*}
+        {w} = \\frac{{\\dot m}}{{\\rho} \\cdot {A}} \\\\
+        w = \\frac{{(0.01\\,\\mathrm{kg/s})}}{{(8\\,\\mathrm{kg/m^3})} \\cdot \
+        {(7.0882 \\times 10^{-5}\\,\\mathrm{m^2})}} = 17.635\\,\\mathrm{m/s}
+        \\end{gather*}
+        Golden ratio (a root for the sheet (invented for demonstration)):
+        \\begin{gather*}
+        {x} = 1 + \\frac{1}{{x}} \\\\
+        x = 1.61803 \\quad\\text{check: } {1.61803} = 1 + \\frac{1}{{1.61803}}
+        \\end{gather*}
+        """);
+  }
+
+  @Test
+  void the_printed_numbers_worked_again_give_the_printed_results() {
+    Pencil.check(sheet());
+  }
+
+  @Test
+  void steps_are_listed_in_order_with_those_of_included_workings() {
+    assertThat(sheet().steps())
+        .extracting(Step::what)
+        .containsExactly("Area of the bore", "Velocity", "Golden ratio");
+    assertThat(sheet().title()).isEqualTo("A hose of 3/8 in");
+  }
+
+  @Test
+  void an_accent_takes_no_column_of_its_own() {
+    String text = Working.titled("Flow")
+        .step(
+            "Flow",
+            "⟨q\u0307⟩ = ⟨a⟩",
+            "⟨q\u0307⟩ = ⟨a⟩",
+            List.of(Term.of("a", "a", 2.0, "", 3)),
+            Term.of("q\u0307", "\\dot q", 2.0, "", 3),
+            DEFINITION)
+        .build()
+        .toText();
+    assertThat(text).contains("    q\u0307 = a\n", "      = 2\n");
+  }
+
+  @Test
+  void headings_of_markdown_end_at_the_sixth_level() {
+    Working working = Working.titled("level 8").note("end").build();
+    for (int level = 7; level >= 3; level--) {
+      working = Working.titled("level " + level).include(working).build();
+    }
+    assertThat(working.toMarkdown())
+        .startsWith("### level 3\n\n#### level 4\n\n##### level 5\n\n###### level 6\n\n")
+        .endsWith("###### level 7\n\n###### level 8\n\nend\n\n");
+  }
+
+  @Test
+  void whatever_a_part_is_called_markdown_and_latex_print_it_as_it_stands() {
+    Working working = Working.titled("Hose_1 *new* #2 <b> $5")
+        .note("50 % of {a} & b^2 ~ c\\d | [x](y)")
+        .build();
+    assertThat(working.toText())
+        .isEqualTo("Hose_1 *new* #2 <b> $5\n  50 % of {a} & b^2 ~ c\\d | [x](y)\n");
+    assertThat(working.toMarkdown())
+        .isEqualTo("""
+            ### Hose\\_1 \\*new\\* \\#2 \\<b\\> \\$5
+
+            50 % of \\{a\\} \\& b^2 \\~ c\\\\d \\| \\[x\\](y)
+
+            """);
+    assertThat(working.toLatex())
+        .isEqualTo("""
+            \\paragraph{Hose\\_1 *new* \\#2 \\textless{}b\\textgreater{} \\$5}
+            50 \\% of \\{a\\} \\& b\\textasciicircum{}2 \\textasciitilde{} c\\textbackslash{}d\
+             \\textbar{} [x](y)\\par
+            """);
+  }
+
+  @Test
+  void signs_of_the_trade_are_set_as_formulas_in_latex() {
+    assertThat(Working.titled("C 6 dm³/(s·bar), −5 °C ≤ t, ε/D ≈ 2×10⁻³, Größe")
+            .build()
+            .toLatex())
+        .isEqualTo(
+            "\\paragraph{C 6 dm\\textsuperscript{3}/(s$\\cdot$bar), $-$5 \\textdegree{}C $\\le$ t,"
+                + " $\\varepsilon$/D $\\approx$ 2$\\times$10\\textsuperscript{-}\\textsuperscript{3}, Größe}\n");
+  }
+
+  @Test
+  void a_sentence_does_not_become_a_list_in_markdown() {
+    assertThat(Working.titled("Notes")
+            .note("- 5 bar")
+            .note("1. shut the valve")
+            .note("6.2 bar")
+            .build()
+            .toMarkdown())
+        .isEqualTo("### Notes\n\n\\- 5 bar\n\n1\\. shut the valve\n\n6.2 bar\n\n");
+  }
+
+  @Test
+  void a_working_does_not_change_after_it_was_built() {
+    Working.Builder builder = area(Working.titled("Bore"));
+    Working before = builder.build();
+    builder.note("later");
+    assertThat(before.toText()).doesNotContain("later");
+    assertThatExceptionOfType(UnsupportedOperationException.class)
+        .isThrownBy(() -> before.steps().clear());
+  }
+
+  @Test
+  void the_country_makes_no_difference() {
+    String text = sheet().toText();
+    Locale before = Locale.getDefault();
+    try {
+      for (String tag : List.of("tr-TR", "ar-EG", "de-DE")) {
+        Locale.setDefault(Locale.forLanguageTag(tag));
+        assertThat(sheet().toText()).as(tag).isEqualTo(text);
+      }
+    } finally {
+      Locale.setDefault(before);
+    }
+  }
+
+  @Test
+  void blank_words_are_refused() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Working.titled(" "))
+        .withMessage("title of a working must say something, was blank");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Working.titled("Bore").note(""))
+        .withMessage("note in a working must say something, was blank");
+  }
+
+  @Test
+  @SuppressWarnings("NullAway") // the point is what happens to callers without such a check
+  void nothing_is_not_a_part_of_a_working() {
+    assertThatNullPointerException().isThrownBy(() -> Working.titled(null));
+    assertThatNullPointerException().isThrownBy(() -> Working.titled("Bore").note(null));
+    assertThatNullPointerException()
+        .isThrownBy(() -> Working.titled("Bore").include(null))
+        .withMessage("working");
+  }
+}
