@@ -164,12 +164,17 @@ public final class PlugDrawing {
     double groove = mm(TIP_LENGTH) + mm(GROOVE_WIDTH);
     Stretch collar = new Stretch(mm(TIP_TO_COLLAR), mm(TIP_LENGTH), mm(COLLAR_DIAMETER));
     List<Stretch> stretches = new ArrayList<>();
-    stretches.add(new Stretch(0.0, mm(TIP_TO_COLLAR), mm(TIP_DIAMETER)));
+    addUnlessEmpty(stretches, new Stretch(0.0, mm(TIP_TO_COLLAR), mm(TIP_DIAMETER)));
     stretches.add(collar); // even if it is only a ridge
-    stretches.add(new Stretch(mm(TIP_LENGTH), groove, mm(GROOVE_DIAMETER)));
-    stretches.add(new Stretch(groove, mm(INSERTION_LENGTH), mm(SHOULDER_DIAMETER)));
-    stretches.removeIf(stretch -> stretch != collar && stretch.to <= stretch.from);
+    addUnlessEmpty(stretches, new Stretch(mm(TIP_LENGTH), groove, mm(GROOVE_DIAMETER)));
+    addUnlessEmpty(stretches, new Stretch(groove, mm(INSERTION_LENGTH), mm(SHOULDER_DIAMETER)));
     return stretches;
+  }
+
+  private static void addUnlessEmpty(List<Stretch> stretches, Stretch stretch) {
+    if (stretch.to > stretch.from) {
+      stretches.add(stretch);
+    }
   }
 
   private void head(Svg out) {

@@ -46,7 +46,6 @@ class BasisTest {
 
   @SuppressWarnings("NullAway") // the point is that null is refused
   @Test
-  @SuppressWarnings("NullAway") // the point is what happens to callers without such a check
   void nothing_is_not_a_basis() {
     assertThatNullPointerException().isThrownBy(() -> Basis.STANDARD.weaker(null));
   }

@@ -35,7 +35,7 @@ class TermTest {
         "µm;0.5\\,\\mathrm{\\mu m}",
         "mm²;0.5\\,\\mathrm{mm^2}",
         "mmH₂O;0.5\\,\\mathrm{mmH_2O}",
-    "%;0.5\\,\\mathrm{\\%}",
+        "%;0.5\\,\\mathrm{\\%}",
         "'';0.5"
       })
   void units_stand_upright_in_latex(String unit, String latex) {

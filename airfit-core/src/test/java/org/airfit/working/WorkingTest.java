@@ -185,15 +185,13 @@ class WorkingTest {
         .build();
     assertThat(working.toText())
         .isEqualTo("Hose_1 *new* #2 <b> $5\n  50 % of {a} & b^2 ~ c\\d | [x](y)\n");
-    assertThat(working.toMarkdown())
-        .isEqualTo("""
+    assertThat(working.toMarkdown()).isEqualTo("""
             ### Hose\\_1 \\*new\\* \\#2 \\<b\\> \\$5
 
             50 % of \\{a\\} \\& b^2 \\~ c\\\\d \\| \\[x\\](y)
 
             """);
-    assertThat(working.toLatex())
-        .isEqualTo("""
+    assertThat(working.toLatex()).isEqualTo("""
             \\paragraph{Hose\\_1 *new* \\#2 \\textless{}b\\textgreater{} \\$5}
             50 \\% of \\{a\\} \\& b\\textasciicircum{}2 \\textasciitilde{} c\\textbackslash{}d\
              \\textbar{} [x](y)\\par
