@@ -2,39 +2,63 @@ package org.airfit.thread;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.airfit.internal.Digits;
-import org.airfit.internal.Statistics;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.LengthUnit;
+import org.airfit.safety.Caution;
 import org.airfit.source.Source;
 import org.airfit.working.Term;
 import org.airfit.working.Working;
 
 /**
- * What readings say about a male pipe thread: a ranking over NPT, R and G, and one more candidate, none of these.
- *
- * <p>A crest may lie anywhere between the full and the most truncated thread, and a reading of a taper thread anywhere within two turns of
- * its end (anywhere along it where only one diameter was read). The likelihood of a diameter is a normal error around that even
- * band; that of the pitch a normal error around the standard's pitch.
+ * What readings say about a pipe thread: a ranking over the threads it may be, and one more candidate, none of these.
  *
  * <pre>
- *   L = (Φ((y − lo)/u) − Φ((y − hi)/u)) / (hi − lo) × φ((P − p)/u_P) / u_P
+ *   chance of i = prior of i × L of i / Σ (prior × L)
+ *   L = ∫ ds f(s) B(y1 | s) B(y2 | s)  ×  φ((P − p)/u_P)/u_P  ×  φ((A − α)/u_A)/u_A  ×  taper as seen
+ *   B(y | s) = (Φ((y − lo − s)/u) − Φ((y − hi − s)/u)) / (hi − lo)
  * </pre>
  *
- * <p>None of these has a prior of 0.05 and an even density over 0 to 120 mm of diameter and 0 to 3 mm of pitch. The others share the rest
- * equally. These priors are a choice of this project.
+ * <table class="striped">
+ * <caption>Symbols</caption>
+ * <thead><tr><th>symbol</th><th>meaning</th><th>unit</th></tr></thead>
+ * <tbody>
+ * <tr><td>y1, y2, u</td><td>first and last crest as read, uncertainty of a diameter</td><td>mm</td></tr>
+ * <tr><td>s, f</td><td>by how much this piece is larger than basic on all its crests, and how often that is</td><td>mm</td></tr>
+ * <tr><td>lo, hi</td><td>crest of the basic thread at the ends of the stretch where the reading may have been taken</td><td>mm</td></tr>
+ * <tr><td>P, p, u_P</td><td>pitch read, pitch of the standard, uncertainty</td><td>mm</td></tr>
+ * <tr><td>A, α, u_A</td><td>flank angle read, of the standard, uncertainty</td><td>°</td></tr>
+ * </tbody>
+ * </table>
+ *
+ * <p>Both diameters lie on one cone. Of a taper thread s is the gauging error, normal with the tolerance as two standard deviations, less what
+ * the crests are cut, evenly from nothing to the most; of a straight thread all sizes within its limits are equally likely. The first crest
+ * is read within one turn of the end, the last one within two turns of the end of the full thread (of a female thread anywhere in its deeper
+ * three quarters); a single diameter of a male taper thread may come from anywhere along it. The crests of a male NPT meet the pipe where their
+ * full length ends, and the next two turns, which still look whole, measure as much as the pipe. The eye is right about a taper 19 times in
+ * 20.
+ *
+ * <p>None of these has a prior of 0.05 and even densities: 0 to 120 mm of diameter, 3 mm of difference between the diameters, 0 to 3 mm
+ * of pitch, 50° to 65° of flank angle. NPT, R, Rc and G share the rest equally; NPSC, NPSM and Rp are met less often and weigh a fifth.
+ * These numbers are choices of this project, not data.
  *
  * <p>This class is immutable and thread-safe.
  */
 public final class ThreadIdentification {
 
-  private static final double UNKNOWN_PRIOR = 0.05;
   private static final double DECIDED = 0.95;
+  private static final double CONTENDER = 0.01;
 
   private final ThreadReadings readings;
   private final List<Candidate> ranking;
   private final double unknownProbability;
+  private final double evidence;
 
   /**
    * One thread the readings may mean.
@@ -54,32 +78,53 @@ public final class ThreadIdentification {
     NO_MATCH
   }
 
-  private record Band(double low, double high) {}
+  /** A reading that would settle a doubt. */
+  public enum SettlingReading {
+    /** A pitch, or one over more threads. */
+    PITCH("measure the length over as many threads as there are, which tells the pitch"),
+    /** The crest of the last full thread. */
+    LAST_CREST("measure the crest of the last full thread, which tells taper from parallel"),
+    /** The angle between the flanks. */
+    FLANK_ANGLE(
+        "look at the flanks with a thread gauge: 60° is NPT, NPSC or NPSM, 55° is R, Rp or G"),
+    /** The first diameter once more, and closer. */
+    CLOSER_DIAMETER("measure the first diameter several times with a micrometer or plug gauges");
 
-  private record Hypothesis(End.Threaded end, double pitch, Band first, Band last) {}
+    private final String request;
+
+    SettlingReading(String request) {
+      this.request = request;
+    }
+
+    /** {@return what to do and what it tells} */
+    public String request() {
+      return request;
+    }
+  }
 
   private ThreadIdentification(
-      ThreadReadings readings, List<Candidate> ranking, double unknownProbability) {
+      ThreadReadings readings,
+      List<Candidate> ranking,
+      double unknownProbability,
+      double evidence) {
     this.readings = readings;
     this.ranking = List.copyOf(ranking);
     this.unknownProbability = unknownProbability;
+    this.evidence = evidence;
   }
 
   /**
-   * Ranks what a male thread may be.
+   * Ranks what a thread may be.
    *
-   * @param readings the readings
+   * @param readings the readings of a male or a female thread
    * @return the ranking and the verdict
    */
   public static ThreadIdentification of(ThreadReadings readings) {
-    List<Hypothesis> hypotheses = hypotheses(readings.lastCrest().isPresent());
-    double prior = (1.0 - UNKNOWN_PRIOR) / hypotheses.size();
-    double diameters = readings.lastCrest().isPresent() ? 2.0 : 1.0;
-    double unknown = UNKNOWN_PRIOR / 3.0 / Math.pow(120.0, diameters);
+    double unknown = ThreadHypothesis.unknownWeight(readings);
     double sum = unknown;
     List<Candidate> weighed = new ArrayList<>();
-    for (Hypothesis hypothesis : hypotheses) {
-      double weight = prior * likelihood(hypothesis, readings);
+    for (ThreadHypothesis hypothesis : ThreadHypothesis.all(readings.gender())) {
+      double weight = hypothesis.prior() * hypothesis.likelihood(readings);
       sum += weight;
       weighed.add(new Candidate(hypothesis.end(), weight));
     }
@@ -88,60 +133,7 @@ public final class ThreadIdentification {
         .map(c -> new Candidate(c.end(), c.probability() / total))
         .sorted(Comparator.comparingDouble(Candidate::probability).reversed())
         .toList();
-    return new ThreadIdentification(readings, ranking, unknown / total);
-  }
-
-  private static double likelihood(Hypothesis h, ThreadReadings r) {
-    double u = r.diameterUncertainty().millimetres();
-    double up = r.pitchUncertainty().millimetres();
-    double z = (r.pitch().millimetres() - h.pitch()) / up;
-    double density = Math.exp(-0.5 * z * z - Statistics.LN_SQRT_TWO_PI) / up;
-    density *= inBand(r.firstCrest().millimetres(), h.first(), u);
-    if (r.lastCrest().isPresent()) {
-      density *= inBand(r.lastCrest().get().millimetres(), h.last(), u);
-    }
-    return density;
-  }
-
-  private static double inBand(double y, Band band, double u) {
-    return Statistics.normalBetween((y - band.high()) / u, (y - band.low()) / u)
-        / (band.high() - band.low());
-  }
-
-  private static List<Hypothesis> hypotheses(boolean bothEnds) {
-    List<Hypothesis> all = new ArrayList<>();
-    for (NptThread t : NptThread.all()) {
-      double small = t.firstThreadCrestDiameter().millimetres();
-      double large = t.pipeDiameter().millimetres();
-      double turns = 2.0 * t.pitch().millimetres() / 16.0;
-      double slack = t.crestSlack().millimetres();
-      all.add(new Hypothesis(
-          new End.Threaded(ThreadFamily.NPT, t.size(), Gender.MALE),
-          t.pitch().millimetres(),
-          new Band(small - slack, bothEnds ? small + turns : large),
-          new Band(large - turns - slack, large)));
-    }
-    for (BsptThread t : BsptThread.all()) {
-      double pitch = t.pitch().millimetres();
-      double small = t.section(Gender.MALE, Length.ofMetres(0.0)).major().millimetres();
-      double large = t.section(Gender.MALE, t.usefulLength()).major().millimetres();
-      double turn = t.pitch().millimetres() / 16.0;
-      all.add(new Hypothesis(
-          new End.Threaded(ThreadFamily.BSPT, t.size(), Gender.MALE),
-          pitch,
-          new Band(small - turn, bothEnds ? small + 2.0 * turn : large + turn),
-          new Band(large - 2.0 * turn, large + turn)));
-    }
-    for (BsppThread t : BsppThread.all()) {
-      Band parallel = new Band(
-          t.maleMajorDiameter().least().millimetres(), t.majorDiameter().millimetres());
-      all.add(new Hypothesis(
-          new End.Threaded(ThreadFamily.BSPP, t.size(), Gender.MALE),
-          t.pitch().millimetres(),
-          parallel,
-          parallel));
-    }
-    return all;
+    return new ThreadIdentification(readings, ranking, unknown / total, total);
   }
 
   /** {@return the readings} */
@@ -167,75 +159,153 @@ public final class ThreadIdentification {
     return ranking.get(0).probability() >= DECIDED ? Verdict.IDENTIFIED : Verdict.AMBIGUOUS;
   }
 
+  private List<Candidate> contenders() {
+    return ranking.stream().filter(c -> c.probability() >= CONTENDER).toList();
+  }
+
+  /** {@return the readings that would settle an ambiguous answer, the easiest first; empty for any other answer} */
+  public List<SettlingReading> settlingReadings() {
+    if (verdict() != Verdict.AMBIGUOUS) {
+      return List.of();
+    }
+    List<End.Threaded> ends = contenders().stream().map(Candidate::end).toList();
+    Set<SettlingReading> wanted = EnumSet.noneOf(SettlingReading.class);
+    if (readings.pitch().isEmpty() || differ(ends, e -> geometry(e).threadsPerInch())) {
+      wanted.add(SettlingReading.PITCH);
+    }
+    if (readings.lastCrest().isEmpty() && ends.stream().anyMatch(e -> e.family().isTapered())) {
+      wanted.add(SettlingReading.LAST_CREST);
+    }
+    if (readings.flankAngleDegrees().isEmpty() && differ(ends, e -> e.family().form())) {
+      wanted.add(SettlingReading.FLANK_ANGLE);
+    }
+    if (wanted.isEmpty()) {
+      wanted.add(SettlingReading.CLOSER_DIAMETER);
+    }
+    return List.copyOf(wanted);
+  }
+
+  private static <T> boolean differ(List<End.Threaded> ends, Function<End.Threaded, T> property) {
+    return ends.stream().map(property).distinct().count() > 1;
+  }
+
+  private static PipeThread geometry(End.Threaded end) {
+    return end.thread().orElseThrow();
+  }
+
+  /** {@return the thread nearest to the readings, for the case that none matches} */
+  public End.Threaded nearest() {
+    return ThreadHypothesis.all(readings.gender()).stream()
+        .min(Comparator.comparingDouble(hypothesis -> hypothesis.distance(readings)))
+        .orElseThrow()
+        .end();
+  }
+
   /** {@return the answer in plain words, with the reading that would settle a doubt} */
   public String inWords() {
     return switch (verdict()) {
       case IDENTIFIED ->
         ranking.get(0).end().label() + " (" + percent(ranking.get(0).probability()) + ")";
       case NO_MATCH ->
-        "none of the known pipe threads; the nearest in diameter is "
-            + nearest().label();
+        "none of the known pipe threads; the nearest is " + nearest().label() + ", which has "
+            + nearestMeasures();
       case AMBIGUOUS ->
         "ambiguous between "
-            + ranking.stream()
-                .filter(c -> c.probability() >= 0.01)
+            + contenders().stream()
                 .map(c -> c.end().label() + " (" + percent(c.probability()) + ")")
                 .collect(Collectors.joining(", "))
+            + (unknownProbability >= CONTENDER
+                ? " and none of these (" + percent(unknownProbability) + ")"
+                : "")
             + "; "
-            + (readings.lastCrest().isEmpty()
-                ? "measure the crest of the last full thread, which tells taper from parallel"
-                : "look at the flanks with a thread gauge: 60° is NPT, 55° is R or G");
+            + settlingReadings().stream()
+                .map(SettlingReading::request)
+                .collect(Collectors.joining("; "));
     };
   }
 
-  private End.Threaded nearest() {
-    double wanted = readings.firstCrest().millimetres();
-    return hypotheses(true).stream()
-        .min(Comparator.comparingDouble(
-            h -> Math.abs(0.5 * (h.first().low() + h.first().high()) - wanted)))
-        .orElseThrow()
-        .end();
+  private String nearestMeasures() {
+    End.Threaded end = nearest();
+    PipeThread thread = geometry(end);
+    return Digits.plain(thread.threadsPerInch()) + " threads per inch and a first crest of "
+        + thread.firstCrest(end.gender());
   }
 
   private static String percent(double probability) {
     return Digits.significant(100.0 * probability, 3) + " %";
   }
 
-  /** {@return how the ranking was reached} */
+  /** {@return the warnings that go with this answer} */
+  public List<Caution> cautions() {
+    if (verdict() == Verdict.IDENTIFIED) {
+      return List.of();
+    }
+    return List.of(new Caution(
+        "Do not try it under pressure",
+        "A thread that is not known must not be put under pressure with one that seems to fit: threads of two standards can run in, hold for a"
+            + " while and come apart.",
+        Source.handbook("article on thread compatibility; geometry of the standards")));
+  }
+
+  /** {@return how the ranking was reached: the leading thread against the readings, step by step} */
   public Working working() {
     Candidate best = ranking.get(0);
-    Hypothesis h = hypotheses(readings.lastCrest().isPresent()).stream()
-        .filter(hypothesis -> hypothesis.end().equals(best.end()))
-        .findFirst()
-        .orElseThrow();
-    return Working.titled("Male thread from " + readings)
-        .step(
-            "Pitch against " + best.end().label(),
-            "⟨z⟩ = (⟨P⟩ − ⟨p⟩) / ⟨u⟩",
-            "⟨z⟩ = \\frac{⟨P⟩ - ⟨p⟩}{⟨u⟩}",
-            List.of(
-                Term.of("P", "P", readings.pitch().millimetres(), "mm", 5),
-                Term.of("p", "p", h.pitch(), "mm", 5),
-                Term.of("u", "u", readings.pitchUncertainty().millimetres(), "mm", 5)),
-            Term.of(
-                "z",
-                "z",
-                (readings.pitch().millimetres() - h.pitch())
-                    / readings.pitchUncertainty().millimetres(),
-                "",
-                3),
-            best.end().family().source())
-        .note("First crest may lie between " + Digits.fixed(h.first().low(), 3) + " and "
-            + Digits.fixed(h.first().high(), 3) + " mm, last between "
-            + Digits.fixed(h.last().low(), 3) + " and " + Digits.fixed(h.last().high(), 3) + " mm.")
-        .note("Answer: " + inWords() + ". None of these: " + percent(unknownProbability) + ".")
+    PipeThread thread = geometry(best.end());
+    Source source = best.end().family().source();
+    Working.Builder out = Working.titled(
+        (readings.gender() == Gender.MALE ? "Male" : "Female") + " thread from " + readings);
+    readings.pitch().ifPresent(read -> {
+      double u = readings.pitchUncertainty().orElseThrow().millimetres();
+      double standard = 25.4 / thread.threadsPerInch();
+      out.step(
+          "Pitch against " + best.end().label(),
+          "⟨z⟩ = (⟨P⟩ − ⟨p⟩) / ⟨u⟩",
+          "⟨z⟩ = \\frac{⟨P⟩ - ⟨p⟩}{⟨u⟩}",
+          List.of(
+              millimetres("P", read.millimetres()),
+              millimetres("p", standard),
+              millimetres("u", u)),
+          new Term("z", "z", Digits.fixed((read.millimetres() - standard) / u, 1), ""),
+          source);
+    });
+    out.note("The first crest of " + best.end().label() + " may measure "
+        + thread.firstCrest(readings.gender()) + ", basic "
+        + thread
+            .section(readings.gender(), Length.ofMetres(0.0))
+            .crest(readings.gender())
+            .format(LengthUnit.MILLIMETRE, 3)
+        + "; read " + readings.firstCrest().format(LengthUnit.MILLIMETRE, 2) + ".");
+    readings
+        .lastCrest()
+        .ifPresent(last -> out.note("The last crest differs from the first by "
+            + Digits.fixed(last.millimetres() - readings.firstCrest().millimetres(), 2)
+            + " mm; a taper thread grows 1 mm on 16."));
+    out.step(
+        "Chance of " + best.end().label(),
+        "⟨c⟩ = ⟨w⟩ / ⟨s⟩",
+        "⟨c⟩ = \\frac{⟨w⟩}{⟨s⟩}",
+        List.of(
+            Term.of("w", "w", best.probability() * evidence, "", 5),
+            Term.of("s", "\\Sigma", evidence, "", 5)),
+        Term.of("c", "c", best.probability(), "", 3),
+        Source.derived("Bayes' rule over all pipe threads of this gender; priors of this project"));
+    return out.note(
+            "Answer: " + inWords() + ". None of these: " + percent(unknownProbability) + ".")
         .build();
+  }
+
+  private static Term millimetres(String symbol, double value) {
+    return new Term(symbol, symbol, Digits.fixed(value, 5), "mm");
   }
 
   /** {@return the standards compared} */
   public static List<Source> sources() {
-    return List.of(
-        ThreadFamily.NPT.source(), ThreadFamily.BSPT.source(), ThreadFamily.BSPP.source());
+    return ThreadHypothesis.FAMILIES.stream().map(ThreadFamily::source).toList();
+  }
+
+  /** {@return the likeliest thread, if one was identified} */
+  public Optional<End.Threaded> identified() {
+    return verdict() == Verdict.IDENTIFIED ? Optional.of(ranking.get(0).end()) : Optional.empty();
   }
 
   /** {@return the answer in plain words} */

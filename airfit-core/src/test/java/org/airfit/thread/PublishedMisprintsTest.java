@@ -154,6 +154,25 @@ class PublishedMisprintsTest {
         .isGreaterThan(quarter.handTightLength().plus(quarter.wrenchLength()));
   }
 
+  /** D26: a page lists them for G; they are drills for Rp. */
+  @Test
+  void tap_drills_below_the_least_minor_diameter_are_not_for_g() {
+    assertThat(18.5)
+        .isLessThan(BsppThread.of(NominalThreadSize.ONE_HALF)
+            .femaleMinorDiameter()
+            .least()
+            .millimetres());
+    assertThat(24.0)
+        .isLessThan(BsppThread.of(NominalThreadSize.THREE_QUARTERS)
+            .femaleMinorDiameter()
+            .least()
+            .millimetres());
+    assertThat(RpThread.of(NominalThreadSize.ONE_HALF)
+            .minorDiameter()
+            .contains(Length.ofMillimetres(18.5)))
+        .isTrue();
+  }
+
   @Test
   void old_inch_based_diameters_are_one_or_two_microns_larger() {
     double[] old = {13.158, 20.956, 33.250, 41.912, 47.805, 59.616};

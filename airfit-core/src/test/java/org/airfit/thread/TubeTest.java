@@ -143,6 +143,12 @@ class TubeTest {
     String chapter = "Threads: bore of nipples";
     String why = "digits printed";
     same(row, chapter, "npt_minor_at_small_end_k0_mm", root, why);
+    same(
+        row,
+        chapter,
+        "bspt_minor_at_small_end_mm",
+        BsptThread.of(size).section(Gender.MALE, ThreadTables.END).minor().millimetres(),
+        why);
     same(row, chapter, "nipple_bore_sch40_mm", thin.bore().millimetres(), why);
     same(row, chapter, "nipple_bore_sch80_mm", thick.bore().millimetres(), why);
     same(row, chapter, "root_wall_sch40_mm", 0.5 * (root - thin.bore().millimetres()), why);
