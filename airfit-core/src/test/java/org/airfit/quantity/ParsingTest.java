@@ -2,7 +2,9 @@ package org.airfit.quantity;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
+import java.time.Duration;
 import java.util.Locale;
 import java.util.function.Function;
 import org.junit.jupiter.api.AfterEach;
@@ -236,13 +238,13 @@ class ParsingTest {
     assertThat(refused.text()).hasSize(505);
   }
 
-  /** Somebody pastes a page: the answer must come at once, and stay one line. */
+  /** Somebody pastes a book. A search that is quadratic in its length would take minutes, a straight one no second. */
   @ParameterizedTest
   @ValueSource(strings = {" x", "1 ", "x", "  ", "1"})
-  void a_pasted_page_is_refused_at_once(String piece) {
-    long start = System.nanoTime();
-    QuantityFormatException refused = refusal(Length::parse, "12 mm " + piece.repeat(20_000) + "!");
-    assertThat(System.nanoTime() - start).isLessThan(3_000_000_000L);
+  void a_pasted_book_is_refused_at_once(String piece) {
+    QuantityFormatException refused = assertTimeoutPreemptively(
+        Duration.ofMinutes(2),
+        () -> refusal(Length::parse, "12 mm " + piece.repeat(200_000) + "!"));
     assertThat(refused.getMessage()).hasSizeLessThan(600);
   }
 
