@@ -249,6 +249,7 @@ public final class Proposal {
     List<Caution> cautions = new ArrayList<>(SafetyRule.cautions(situation.build()));
     Caution deference = cautions.remove(cautions.size() - 1);
     cautions.addAll(result.cautions());
+    joints.forEach(joint -> cautions.addAll(joint.chain().cautions()));
     joints.stream()
         .flatMap(joint -> joint.matings().stream())
         .filter(mating -> mating.verdict() == Mating.Verdict.SEALS_WITH_SEALANT)
