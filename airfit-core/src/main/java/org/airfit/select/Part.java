@@ -4,6 +4,7 @@ import java.util.Set;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.line.Conduit;
 import org.airfit.quantity.HoseBore;
+import org.airfit.quantity.Length;
 import org.airfit.thread.End;
 
 /** A part that a catalogue can hold. */
@@ -84,5 +85,18 @@ public sealed interface Part {
    * @param other its other end
    * @param conduit its smallest bore and its length, with the loss where the air enters and leaves it
    */
-  record Adapter(PartFacts facts, End one, End other, Conduit conduit) implements Part {}
+  record Adapter(PartFacts facts, End one, End other, Conduit conduit)
+      implements Part, org.airfit.thread.Adapter {
+
+    @Override
+    public String name() {
+      return facts.name();
+    }
+
+    /** {@return the bore of its conduit} */
+    @Override
+    public Length smallestBore() {
+      return conduit.bore();
+    }
+  }
 }
