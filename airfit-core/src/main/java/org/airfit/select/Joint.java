@@ -1,15 +1,18 @@
 package org.airfit.select;
 
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.airfit.safety.Caution;
 import org.airfit.thread.Chain;
 import org.airfit.thread.End;
 import org.airfit.thread.Mating;
 
 /**
- * Two ends of a run that must be joined, with the shortest chain of the catalogue's adapters between them.
+ * Two ends that must be joined, and the fewest adapters that join them soundly.
  *
  * @param where what is joined, such as "wall outlet to socket"
- * @param chain the ends, the adapters between, and every pair of ends that meets
+ * @param chain the ends, the adapters between them and every pair that meets, from the supply on
  */
 public record Joint(String where, Chain<Part.Adapter> chain) {
 
@@ -17,23 +20,50 @@ public record Joint(String where, Chain<Part.Adapter> chain) {
     return new Joint(where, Chain.between(upstream, downstream, stock));
   }
 
+  /** {@return the end towards the supply} */
+  public End upstream() {
+    return chain.from();
+  }
+
+  /** {@return the end towards the tool} */
+  public End downstream() {
+    return chain.to();
+  }
+
   /** {@return the adapters between, from the supply on; empty where the ends meet directly or nothing joins them} */
   public List<Part.Adapter> adapters() {
     return chain.adapters();
   }
 
-  /** {@return every pair of ends that meets, from the supply on} */
+  /** {@return every pair of ends that meet, from the supply on} */
   public List<Mating> matings() {
     return chain.matings();
   }
 
-  /** {@return whether every pair of ends that meets is sound} */
+  /** {@return whether every pair of ends that meet is sound} */
   public boolean isSound() {
     return chain.verdict() != Chain.Verdict.NOT_JOINED;
   }
 
+  /** {@return the warnings of every pair of ends that meet, and of a stack of adapters} */
+  public List<Caution> cautions() {
+    return Stream.concat(
+            matings().stream().flatMap(mating -> mating.cautions().stream()),
+            chain.cautions().stream())
+        .distinct()
+        .toList();
+  }
+
   /** {@return what meets what, in words} */
   public String inWords() {
-    return where + ", " + chain.inWords();
+    if (!isSound()) {
+      return where + ": " + upstream().label() + " and " + downstream().label()
+          + " are not joined (" + matings().get(0).reason() + ")";
+    }
+    if (adapters().isEmpty()) {
+      return where + ": " + downstream().label() + " goes straight to " + upstream().label();
+    }
+    return where + ": " + upstream().label() + " to " + downstream().label() + " through "
+        + adapters().stream().map(Part.Adapter::name).collect(Collectors.joining(" and "));
   }
 }

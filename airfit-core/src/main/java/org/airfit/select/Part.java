@@ -93,6 +93,7 @@ public sealed interface Part {
       return facts.name();
     }
 
+    /** {@return the bore of its conduit} */
     @Override
     public Length smallestBore() {
       return conduit.bore();

@@ -16,7 +16,6 @@ import org.airfit.quantity.PressureUnit;
 import org.airfit.safety.Caution;
 import org.airfit.safety.SafetyRule;
 import org.airfit.safety.Situation;
-import org.airfit.thread.Mating;
 import org.airfit.working.Working;
 
 /**
@@ -249,15 +248,7 @@ public final class Proposal {
     List<Caution> cautions = new ArrayList<>(SafetyRule.cautions(situation.build()));
     Caution deference = cautions.remove(cautions.size() - 1);
     cautions.addAll(result.cautions());
-    joints.forEach(joint -> cautions.addAll(joint.chain().cautions()));
-    joints.stream()
-        .flatMap(joint -> joint.matings().stream())
-        .filter(mating -> mating.verdict() == Mating.Verdict.SEALS_WITH_SEALANT)
-        .findFirst()
-        .ifPresent(mating -> cautions.add(new Caution(
-            "Sealant on taper threads",
-            mating.reason() + " Nothing loose may get into the air.",
-            mating.source())));
+    joints.stream().flatMap(joint -> joint.cautions().stream()).distinct().forEach(cautions::add);
     cautions.add(deference);
     return List.copyOf(cautions);
   }

@@ -154,9 +154,11 @@ class SelectionTest {
         .hasSize(1);
     Part first = Shelf.adapter("first", "1/2 NPT male", "1/4 NPT female");
     Part second = Shelf.adapter("second", "1/4 NPT male", "3/8 NPT male");
-    assertThat(fitting(select(odd, with(first, second))).best().joints().get(0).adapters())
+    Proposal best = fitting(select(odd, with(first, second))).best();
+    assertThat(best.joints().get(0).adapters())
         .extracting(Part::id)
         .containsExactly("first", "second");
+    assertThat(best.cautions()).extracting(Caution::title).contains("Stacked adapters");
   }
 
   @Test
