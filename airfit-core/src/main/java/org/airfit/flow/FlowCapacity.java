@@ -295,32 +295,35 @@ public final class FlowCapacity {
    * @return the pressure behind, or that the part chokes
    */
   public Passage passage(MassFlow massFlow, AirState inlet) {
-    double p1 = inlet.pressure().pascals();
     double share = massFlow.kilogramsPerSecond() / choked(inlet);
-    double crackingRatio = crackingPressure.pascals() / p1;
-    if (share > 1.0 || crackingRatio >= 1.0) {
+    double p1 = inlet.pressure().pascals();
+    double drop = dropPascals(share, p1);
+    if (drop < 0.0) {
       MassFlow largest =
-          crackingRatio < 1.0 ? chokedFlow(inlet) : MassFlow.ofKilogramsPerSecond(0.0);
+          crackingPressure.pascals() < p1 ? chokedFlow(inlet) : MassFlow.ofKilogramsPerSecond(0.0);
       return new Passage.Chokes(this, inlet, massFlow, largest);
     }
-    // a part that opens only beyond its critical ratio is choked as soon as it is open
-    double drop = crackingRatio >= 1.0 - criticalPressureRatio
-        ? crackingPressure.pascals()
-        : p1 * FlowKernels.dropRatio(criticalPressureRatio, subsonicIndex, crackingRatio, share);
     return new Passage.Passes(
         this, inlet, massFlow, AbsolutePressure.ofPascals(p1 - drop), PressureDrop.ofPascals(drop));
+  }
+
+  /** The drop [Pa] for a share of the choked flow, or -1 where the part does not pass it. */
+  private double dropPascals(double share, double p1) {
+    double crackingRatio = crackingPressure.pascals() / p1;
+    if (share > 1.0 || crackingRatio >= 1.0) {
+      return -1.0;
+    }
+    // a part that opens only beyond its critical ratio is choked as soon as it is open
+    return crackingRatio >= 1.0 - criticalPressureRatio
+        ? crackingPressure.pascals()
+        : p1 * FlowKernels.dropRatio(criticalPressureRatio, subsonicIndex, crackingRatio, share);
   }
 
   /** The pressure [Pa] behind the part for a flow, or -1 where the flow does not pass. */
   double outletPascals(double massFlow, AirState inlet) {
     double p1 = inlet.pressure().pascals();
-    double share = massFlow / choked(inlet);
-    double crackingRatio = crackingPressure.pascals() / p1;
-    if (share > 1.0 || crackingRatio >= 1.0 - criticalPressureRatio) {
-      return -1.0;
-    }
-    return p1
-        * (1.0 - FlowKernels.dropRatio(criticalPressureRatio, subsonicIndex, crackingRatio, share));
+    double drop = dropPascals(massFlow / choked(inlet), p1);
+    return drop < 0.0 ? -1.0 : p1 - drop;
   }
 
   Working chokedWorking(AirState inlet) {

@@ -73,6 +73,17 @@ public final class Conduit {
     return new Conduit(bore, other, roughness, fittingLoss);
   }
 
+  /**
+   * Obtains this conduit with another bore and the same wall.
+   *
+   * @param other the inside diameter, above 0
+   * @return this with {@code other}
+   * @throws IllegalArgumentException if {@code other} is 0 or less than 20 times the roughness
+   */
+  public Conduit withBore(Length other) {
+    return new Conduit(other, length, roughness, fittingLoss);
+  }
+
   /** {@return the inside diameter} */
   public Length bore() {
     return bore;

@@ -32,4 +32,90 @@ final class FrictionKernels {
     }
     return 1.0 / (x * x);
   }
+
+  /** Common tail of most formulas: 1/(−2 log₁₀ x)². */
+  private static double inverseSquare(double x) {
+    double root = -2.0 * Math.log10(x);
+    return 1.0 / (root * root);
+  }
+
+  /** Haaland (1983): 1/√λ = −1.8 log₁₀( (ε/D/3.7)^1.11 + 6.9/Re ). */
+  static double haaland(double re, double rough) {
+    double root = -1.8 * Math.log10(Math.pow(rough / 3.7, 1.11) + 6.9 / re);
+    return 1.0 / (root * root);
+  }
+
+  /** Swamee and Jain (1976), as textbooks print it: λ = 0.25 / log₁₀²( ε/D/3.7 + 5.74/Re^0.9 ). */
+  static double swameeJain(double re, double rough) {
+    return inverseSquare(rough / 3.7 + 5.74 / Math.pow(re, 0.9));
+  }
+
+  /** Churchill (1973): 1/√λ = −2 log₁₀( ε/D/3.7 + (7/Re)^0.9 ). */
+  static double churchill1973(double re, double rough) {
+    return inverseSquare(rough / 3.7 + Math.pow(7.0 / re, 0.9));
+  }
+
+  /** Churchill (1977), all Re: λ = 8 ( (8/Re)¹² + (A + B)^−1.5 )^(1/12). */
+  static double churchill1977(double re, double rough) {
+    double a = Math.pow(-2.457 * Math.log(Math.pow(7.0 / re, 0.9) + 0.27 * rough), 16.0);
+    double b = Math.pow(37530.0 / re, 16.0);
+    return 8.0 * Math.pow(Math.pow(8.0 / re, 12.0) + Math.pow(a + b, -1.5), 1.0 / 12.0);
+  }
+
+  /** Chen (1979). */
+  static double chen(double re, double rough) {
+    double inner = Math.pow(rough, 1.1098) / 2.8257 + Math.pow(7.149 / re, 0.8981);
+    return inverseSquare(rough / 3.7065 - 5.0452 / re * Math.log10(inner));
+  }
+
+  /** Zigrang and Sylvester (1982), with one step inside. */
+  static double zigrangSylvester1(double re, double rough) {
+    double a = rough / 3.7;
+    return inverseSquare(a - 5.02 / re * Math.log10(a + 13.0 / re));
+  }
+
+  /** Zigrang and Sylvester (1982), with two steps inside. */
+  static double zigrangSylvester2(double re, double rough) {
+    double a = rough / 3.7;
+    return inverseSquare(a - 5.02 / re * Math.log10(a - 5.02 / re * Math.log10(a + 13.0 / re)));
+  }
+
+  /** Serghides (1984): Steffensen's step on Colebrook from three values of 1/√λ. */
+  static double serghides1(double re, double rough) {
+    double a = -2.0 * Math.log10(rough / 3.7 + 12.0 / re);
+    double b = -2.0 * Math.log10(rough / 3.7 + 2.51 * a / re);
+    double c = -2.0 * Math.log10(rough / 3.7 + 2.51 * b / re);
+    double second = c - 2.0 * b + a;
+    // in fully rough flow the three agree and there is no step to take
+    double root = second == 0.0 ? c : a - (b - a) * (b - a) / second;
+    return 1.0 / (root * root);
+  }
+
+  /** Serghides (1984), the shorter form. */
+  static double serghides2(double re, double rough) {
+    double a = -2.0 * Math.log10(rough / 3.7 + 12.0 / re);
+    double b = -2.0 * Math.log10(rough / 3.7 + 2.51 * a / re);
+    double root = 4.781 - (a - 4.781) * (a - 4.781) / (b - 2.0 * a + 4.781);
+    return 1.0 / (root * root);
+  }
+
+  /** Altshul (1952): λ = 0.11 (68/Re + ε/D)^0.25. */
+  static double altshul(double re, double rough) {
+    return 0.11 * Math.sqrt(Math.sqrt(68.0 / re + rough));
+  }
+
+  /** Moody (1947): λ = 0.0055 (1 + (2·10⁴ ε/D + 10⁶/Re)^(1/3)). */
+  static double moody(double re, double rough) {
+    return 0.0055 * (1.0 + Math.cbrt(2.0e4 * rough + 1.0e6 / re));
+  }
+
+  /** Manadilli (1997). */
+  static double manadilli(double re, double rough) {
+    return inverseSquare(rough / 3.7 + 95.0 / Math.pow(re, 0.983) - 96.82 / re);
+  }
+
+  /** Blasius (1913), smooth bores: λ = 0.3164/Re^0.25. The roughness does not enter. */
+  static double blasius(double re) {
+    return 0.3164 / Math.sqrt(Math.sqrt(re));
+  }
 }

@@ -1,5 +1,6 @@
 package org.airfit.line;
 
+import java.util.function.DoubleBinaryOperator;
 import org.airfit.quantity.FrictionFactor;
 import org.airfit.source.Source;
 
@@ -8,7 +9,11 @@ import org.airfit.source.Source;
  *
  * <p>Below Re = 2300 every law gives 64/Re, whatever the wall. From 4000 up it gives its own formula. Between the two nothing is settled:
  * the flow may be laminar or turbulent and change from one to the other. There a law gives its turbulent value, which is the
- * higher, and {@link #isTransition(double)} tells that a result needs a warning.
+ * higher, and {@link #isTransition(double)} tells that a result needs a warning. {@link #CHURCHILL_1977} alone gives its own formula
+ * everywhere.
+ *
+ * <p>{@link #COLEBROOK} is solved exactly and is the one to use; the explicit formulas stand for it and are here to check the work of those who used them. {@link #deviation()} is
+ * the largest share by which one leaves Colebrook at Re 5·10³ to 10⁷ and ε/D 10⁻⁴ to 10⁻².
  */
 public enum FrictionLaw {
   /**
@@ -20,8 +25,42 @@ public enum FrictionLaw {
    *
    * <p>Books also print 3.71 and 2.523; they move λ by up to 0.1 %.
    */
-  COLEBROOK(Source.handbook(
-      "C. F. Colebrook, Turbulent flow in pipes, J. Inst. Civ. Eng. 11 (1939) 133-156"));
+  COLEBROOK(
+      "C. F. Colebrook, Turbulent flow in pipes, J. Inst. Civ. Eng. 11 (1939) 133-156",
+      4.0e3,
+      1.0e9,
+      0.05,
+      0.0,
+      FrictionKernels::colebrook),
+  /** 1/√λ = −1.8 log₁₀( (ε/D/3.7)^1.11 + 6.9/Re ). */
+  HAALAND("Haaland, 1983", 4.0e3, 1.0e8, 0.05, 0.0135, FrictionKernels::haaland),
+  /** λ = 0.25 / log₁₀²( ε/D/3.7 + 5.74/Re^0.9 ), the textbook form. */
+  SWAMEE_JAIN("Swamee, Jain, 1976", 5.0e3, 1.0e8, 0.05, 0.0283, FrictionKernels::swameeJain),
+  /** 1/√λ = −2 log₁₀( ε/D/3.7 + (7/Re)^0.9 ). */
+  CHURCHILL_1973("Churchill, 1973", 4.0e3, 1.0e8, 0.05, 0.0291, FrictionKernels::churchill1973),
+  /** λ = 8 ( (8/Re)¹² + (A + B)^−1.5 )^(1/12), one curve through laminar, unsettled and turbulent flow. */
+  CHURCHILL_1977(
+      "Churchill, Chem. Eng. 84 (1977)", 1.0, 1.0e8, 0.05, 0.0287, FrictionKernels::churchill1977),
+  /** An explicit form of Chen's with one logarithm inside another. */
+  CHEN("Chen, 1979", 4.0e3, 4.0e8, 0.05, 0.00302, FrictionKernels::chen),
+  /** Zigrang and Sylvester with one step inside. */
+  ZIGRANG_SYLVESTER_1(
+      "Zigrang, Sylvester, 1982", 4.0e3, 1.0e8, 0.05, 0.0073, FrictionKernels::zigrangSylvester1),
+  /** Zigrang and Sylvester with two steps inside. */
+  ZIGRANG_SYLVESTER_2(
+      "Zigrang, Sylvester, 1982", 4.0e3, 1.0e8, 0.05, 0.00092, FrictionKernels::zigrangSylvester2),
+  /** Serghides with three values of 1/√λ. */
+  SERGHIDES_1("Serghides, 1984", 4.0e3, 1.0e8, 0.05, 2.0e-5, FrictionKernels::serghides1),
+  /** Serghides with two values of 1/√λ. */
+  SERGHIDES_2("Serghides, 1984", 4.0e3, 1.0e8, 0.05, 0.0015, FrictionKernels::serghides2),
+  /** λ = 0.11 (68/Re + ε/D)^0.25. */
+  ALTSHUL("Altshul, 1952", 4.0e3, 1.0e8, 0.05, 0.0878, FrictionKernels::altshul),
+  /** λ = 0.0055 (1 + (2·10⁴ ε/D + 10⁶/Re)^(1/3)). */
+  MOODY("Moody, 1947", 4.0e3, 1.0e8, 0.01, 0.0401, FrictionKernels::moody),
+  /** 1/√λ = −2 log₁₀( ε/D/3.7 + 95/Re^0.983 − 96.82/Re ). */
+  MANADILLI("Manadilli, 1997", 5245.0, 1.0e8, 0.05, 0.0214, FrictionKernels::manadilli),
+  /** λ = 0.3164/Re^0.25, for smooth bores only; its deviation is that in smooth bores up to Re 2·10⁵. */
+  BLASIUS("Blasius, 1913", 3.0e3, 2.0e5, 0.0, 0.0246, (re, rough) -> FrictionKernels.blasius(re));
 
   /** Below this Reynolds number the flow counts as laminar. */
   public static final double LAMINAR_BELOW = 2300.0;
@@ -33,9 +72,25 @@ public enum FrictionLaw {
   static final double HIGHEST = 1.0e9;
 
   private final Source source;
+  private final double leastReynolds;
+  private final double mostReynolds;
+  private final double mostRoughness;
+  private final double deviation;
+  private final DoubleBinaryOperator turbulent;
 
-  FrictionLaw(Source source) {
-    this.source = source;
+  FrictionLaw(
+      String citation,
+      double leastReynolds,
+      double mostReynolds,
+      double mostRoughness,
+      double deviation,
+      DoubleBinaryOperator turbulent) {
+    this.source = Source.handbook(citation);
+    this.leastReynolds = leastReynolds;
+    this.mostReynolds = mostReynolds;
+    this.mostRoughness = mostRoughness;
+    this.deviation = deviation;
+    this.turbulent = turbulent;
   }
 
   /**
@@ -58,9 +113,30 @@ public enum FrictionLaw {
   }
 
   double darcy(double reynolds, double relativeRoughness) {
-    return reynolds < LAMINAR_BELOW
+    // Churchill's sixteenth powers leave the range of a double below Re = 1, where it is 64/Re to
+    // all digits
+    boolean laminar = reynolds < (this == CHURCHILL_1977 ? 1.0 : LAMINAR_BELOW);
+    return laminar
         ? FrictionKernels.laminar(reynolds)
-        : FrictionKernels.colebrook(reynolds, relativeRoughness);
+        : turbulent.applyAsDouble(reynolds, relativeRoughness);
+  }
+
+  /**
+   * Tells whether a turbulent flow lies in the range this law was published for.
+   *
+   * @param reynolds the Reynolds number [-]
+   * @param relativeRoughness the roughness over the bore [-]
+   * @return whether it does; laminar flow always does
+   */
+  public boolean holds(double reynolds, double relativeRoughness) {
+    boolean published =
+        reynolds >= leastReynolds && reynolds <= mostReynolds && relativeRoughness <= mostRoughness;
+    return reynolds < LAMINAR_BELOW || published;
+  }
+
+  /** {@return the largest share by which it leaves Colebrook at Re 5·10³ to 10⁷ and ε/D 10⁻⁴ to 10⁻² [-]} */
+  public double deviation() {
+    return deviation;
   }
 
   /**

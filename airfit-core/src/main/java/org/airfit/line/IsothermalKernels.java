@@ -47,31 +47,4 @@ final class IsothermalKernels {
     }
     return Math.min(u, -Math.log(a));
   }
-
-  /** The mass flow that chokes at the end of a conduit, with the friction it has at that flow. By halving in ln ṁ. */
-  static double chokingFlow(
-      FrictionLaw law,
-      double bore,
-      double area,
-      double length,
-      double relativeRoughness,
-      double fittings,
-      double mu,
-      double rt,
-      double p1) {
-    double high = Math.log(area * p1 / Math.sqrt(rt));
-    double low = high - 60.0;
-    for (int i = 0; i < 200; i++) {
-      double middle = 0.5 * (low + high);
-      double flow = Math.exp(middle);
-      double re = 4.0 * flow / (Math.PI * bore * mu);
-      double k = law.darcy(re, relativeRoughness) * length / bore + fittings;
-      if (k < largestResistance(parameter(flow, area, rt, p1))) {
-        low = middle;
-      } else {
-        high = middle;
-      }
-    }
-    return Math.exp(low);
-  }
 }

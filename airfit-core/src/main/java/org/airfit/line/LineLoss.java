@@ -9,8 +9,6 @@ import org.airfit.quantity.FrictionFactor;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Velocity;
-import org.airfit.source.Source;
-import org.airfit.working.Term;
 import org.airfit.working.Working;
 
 /** What becomes of a flow along a conduit: it arrives with a loss, or it is more than the conduit lets through. */
@@ -40,7 +38,7 @@ public sealed interface LineLoss {
    * @param outlet the air as it leaves
    * @param drop the pressure lost
    * @param reynolds the Reynolds number on the bore [-], 0 without flow
-   * @param friction the friction factor; empty without flow
+   * @param friction the friction factor; empty without flow and for formulas that have none
    * @param inletVelocity the mean velocity at the inlet
    * @param outletVelocity the mean velocity at the outlet
    * @param warnings where the model is near or outside what it holds for
@@ -78,113 +76,20 @@ public sealed interface LineLoss {
 
     @Override
     public Working working() {
-      String title = "Pressure lost along " + conduit + " (" + model.title() + ")";
-      if (friction.isEmpty()) {
-        return Working.titled(title).note("Nothing flows, so nothing is lost.").build();
-      }
-      double darcy = friction.get().darcy();
-      double k =
-          darcy * conduit.length().metres() / conduit.bore().metres() + conduit.fittingLoss();
-      Term lambda = Term.of("λ", "\\lambda", darcy, "", 7);
-      Term re = Term.of("Re", "\\mathrm{Re}", reynolds, "", 7);
-      Term bore = Term.of("D", "D", conduit.bore().metres(), "m", 7);
-      Term flow = Term.of("ṁ", "\\dot m", massFlow.kilogramsPerSecond(), "kg/s", 7);
-      // as many digits of the pressures as leave four of their difference, and some more of what
-      // they follow from
-      int digits = Math.min(
-          13,
-          Math.max(
-              6,
-              4 - (int) Math.floor(Math.log10(drop.pascals() / inlet.pressure().pascals()))));
-      Working.Builder working = Working.titled(title)
-          .step(
-              "Reynolds number",
-              "⟨Re⟩ = 4 × ⟨ṁ⟩ / (π × ⟨D⟩ × ⟨μ⟩)",
-              "⟨Re⟩ = \\frac{4 \\cdot ⟨ṁ⟩}{\\pi \\cdot ⟨D⟩ \\cdot ⟨μ⟩}",
-              List.of(
-                  flow, bore, Term.of("μ", "\\mu", inlet.viscosity().pascalSeconds(), "Pa·s", 7)),
-              Term.of("Re", "\\mathrm{Re}", reynolds, "", 6),
-              Source.handbook("definition"));
-      if (reynolds < FrictionLaw.LAMINAR_BELOW) {
-        working.step(
-            "Friction factor (Darcy), laminar",
-            "⟨λ⟩ = 64 / ⟨Re⟩",
-            "⟨λ⟩ = \\frac{64}{⟨Re⟩}",
-            List.of(re),
-            Term.of("λ", "\\lambda", darcy, "", 6),
-            Source.handbook("Hagen and Poiseuille"));
-      } else {
-        working.solved(
-            "Friction factor (Darcy), turbulent",
-            "1/√⟨λ⟩ = −2 × log10(⟨ε/D⟩ / 3.7 + 2.51 / (⟨Re⟩ × √⟨λ⟩))",
-            "\\frac{1}{\\sqrt{⟨λ⟩}} = -2 \\log_{10}\\left(\\frac{⟨ε/D⟩}{3.7} + \\frac{2.51}{⟨Re⟩ \\sqrt{⟨λ⟩}}\\right)",
-            List.of(Term.of("ε/D", "\\varepsilon/D", conduit.relativeRoughness(), "", 6), re),
-            Term.of("λ", "\\lambda", darcy, "", 6),
-            FrictionLaw.COLEBROOK.source());
-      }
-      return working
-          .step(
-              "Resistance",
-              "⟨k⟩ = ⟨λ⟩ × ⟨L⟩ / ⟨D⟩ + ⟨ΣK⟩",
-              "⟨k⟩ = ⟨λ⟩ \\frac{⟨L⟩}{⟨D⟩} + ⟨ΣK⟩",
-              List.of(
-                  lambda,
-                  Term.of("L", "L", conduit.length().metres(), "m", 7),
-                  bore,
-                  Term.of("ΣK", "\\Sigma K", conduit.fittingLoss(), "", 6)),
-              Term.of("k", "k", k, "", 6),
-              Source.handbook("sum of wall friction and fittings"))
-          .step(
-              "Mass flow per area",
-              "⟨G⟩ = 4 × ⟨ṁ⟩ / (π × ⟨D⟩²)",
-              "⟨G⟩ = \\frac{4 \\cdot ⟨ṁ⟩}{\\pi \\cdot ⟨D⟩^2}",
-              List.of(flow, bore),
-              Term.of(
-                  "G",
-                  "G",
-                  massFlow.kilogramsPerSecond() / conduit.area().squareMetres(),
-                  "kg/(s m²)",
-                  6),
-              Source.handbook("definition"))
-          .solved(
-              "Pressure at the outlet",
-              "⟨p1⟩² − ⟨p2⟩² = ⟨G⟩² × ⟨R⟩ × ⟨T⟩ × (⟨k⟩ + 2 × ln(⟨p1⟩ / ⟨p2⟩))",
-              "⟨p1⟩^2 - ⟨p2⟩^2 = ⟨G⟩^2 \\cdot ⟨R⟩ \\cdot ⟨T⟩ \\left(⟨k⟩ + 2 \\ln\\frac{⟨p1⟩}{⟨p2⟩}\\right)",
-              List.of(
-                  Term.of("p1", "p_1", inlet.pressure().pascals(), "Pa", digits + 3),
-                  Term.of(
-                      "G",
-                      "G",
-                      massFlow.kilogramsPerSecond() / conduit.area().squareMetres(),
-                      "kg/(s m²)",
-                      digits + 3),
-                  Term.of("R", "R", AirState.GAS_CONSTANT, "J/(kg K)", 8),
-                  Term.of("T", "T", inlet.temperature().kelvins(), "K", 6),
-                  Term.of("k", "k", k, "", digits + 3)),
-              Term.of("p2", "p_2", outlet.pressure().pascals(), "Pa", digits),
-              model.source())
-          .step(
-              "Pressure lost",
-              "⟨Δp⟩ = ⟨p1⟩ − ⟨p2⟩",
-              "⟨Δp⟩ = ⟨p1⟩ - ⟨p2⟩",
-              List.of(
-                  Term.of("p1", "p_1", inlet.pressure().bar(), "bar", digits),
-                  Term.of("p2", "p_2", outlet.pressure().bar(), "bar", digits)),
-              Term.of("Δp", "\\Delta p", drop.bar(), "bar", 3),
-              model.source())
-          .build();
+      return model.working(this);
     }
   }
 
   /**
-   * The conduit chokes: the flow would have to pass the speed of sound.
+   * The conduit chokes: the flow would have to pass the speed of sound. Models that do not know choking give this answer where nothing would be left of the
+   * pressure; their largest flow is then too high.
    *
    * @param model the model that says so
    * @param conduit what the air runs through
    * @param massFlow the flow asked for
    * @param inlet the air as it enters
-   * @param largest all that the conduit lets through from this inlet
-   * @param chokingPressure the pressure at the outlet at that flow
+   * @param largest all that the conduit lets through from this inlet, as far as the model can tell
+   * @param chokingPressure the pressure at the outlet at that flow; 0 for models that do not know choking
    */
   record Choked(
       LossModel model,
@@ -204,22 +109,7 @@ public sealed interface LineLoss {
 
     @Override
     public Working working() {
-      double area = conduit.area().squareMetres();
-      return Working.titled(conduit + " chokes (" + model.title() + ")")
-          .step(
-              "Pressure at the outlet where it chokes",
-              "⟨p2⟩ = ⟨ṁ⟩ / ⟨A⟩ × √(⟨R⟩ × ⟨T⟩)",
-              "⟨p2⟩ = \\frac{⟨ṁ⟩}{⟨A⟩} \\sqrt{⟨R⟩ \\cdot ⟨T⟩}",
-              List.of(
-                  Term.of("ṁ", "\\dot m_{max}", largest.kilogramsPerSecond(), "kg/s", 7),
-                  Term.of("A", "A", area, "m²", 7),
-                  Term.of("R", "R", AirState.GAS_CONSTANT, "J/(kg K)", 8),
-                  Term.of("T", "T", inlet.temperature().kelvins(), "K", 6)),
-              Term.of("p2", "p_2", chokingPressure.pascals(), "Pa", 5),
-              model.source())
-          .note(
-              "The flow asked for is more than the largest, which was found by trial. Isothermal flow chokes at Mach 0.845.")
-          .build();
+      return model.working(this);
     }
   }
 }

@@ -7,6 +7,8 @@
  * <h2>Specification</h2>
  * <ul>
  *   <li>Pressures are absolute. The drop is counted along the flow.
+ *   <li>The isothermal equation with exact Colebrook friction is the model to use. The others, and the formulas of the handbooks, are here to
+ *       follow and to judge calculations made with them; outside what they hold for they answer with a warning.
  *   <li>Choking is a result. A flow of zero is an answer. Reynolds numbers between 2300 and 4000 are answered with a warning.
  *   <li>Everything is immutable and thread-safe. A {@code null} argument throws {@link NullPointerException}.
  * </ul>
