@@ -22,7 +22,9 @@ public record Ruling(SafetyRule rule, Judgement judgement, String reason) {
   public Ruling {
     Objects.requireNonNull(rule, "rule");
     Objects.requireNonNull(judgement, "judgement");
-    Objects.requireNonNull(reason, "reason");
+    if (reason.isBlank()) {
+      throw new IllegalArgumentException("reason of a ruling must say why, was blank");
+    }
   }
 
   /** {@return the caution this ruling calls for, if it calls for one} */

@@ -138,12 +138,26 @@ public enum SafetyRule {
           return rule.silent(
               "the limit does not apply to concrete forms, mill scale and the like.");
         }
-        GaugePressure limit = GaugePressure.ofPsi(30);
-        boolean within = nozzle.compareTo(limit) <= 0;
-        return rule.ruling(
-            within ? Judgement.ALLOWED : Judgement.NOT_ALLOWED,
-            psi(nozzle, limit) + " against at most 30 psig.");
+        return rule.atMostThirtyPsi(nozzle);
       }),
+
+  /** Cleaning air at marine terminals: not above 30 psi. */
+  CLEANING_MARINE_TERMINALS(
+      "Cleaning pressure (marine terminals)",
+      "Air for cleaning must not be above 30 psi, with chip guards and personal protection, and never cleans people.",
+      Source.handbook("29 CFR 1917.154"),
+      (rule, s) -> s.cleaningPressure == null
+          ? rule.silent("no cleaning was named.")
+          : rule.atMostThirtyPsi(s.cleaningPressure)),
+
+  /** A pressure within the limits does not make cleaning with air safe by itself. */
+  CLEANING_PROTECTION(
+      "Guards when cleaning with air",
+      "At any pressure, clean with air only behind chip guards and with personal protection, and never point it at a person.",
+      Source.handbook("29 CFR 1910.242(b); 29 CFR 1926.302(b)(4); 29 CFR 1917.154"),
+      (rule, s) -> s.cleaningPressure == null
+          ? rule.silent("no cleaning was named.")
+          : rule.ruling(Judgement.REQUIRED, "air is used for cleaning.")),
 
   /** Receivers are guarded by a safety valve. */
   RECEIVER(
@@ -157,13 +171,13 @@ public enum SafetyRule {
         if (rating == null || reaches == null) {
           return rule.silent("no receiver was named.");
         }
-        double allowed = rating.pascals() * 11.0 / 10.0;
+        GaugePressure limit = GaugePressure.ofPascals(rating.pascals() * 11.0 / 10.0);
         // both pressures and the product are rounded: exactly 110 % stays allowed
-        boolean within = reaches.pascals() <= allowed + 2.0 * Math.ulp(allowed);
+        boolean within = reaches.pascals() <= limit.pascals() + 2.0 * Math.ulp(limit.pascals());
         return rule.ruling(
             within ? Judgement.ALLOWED : Judgement.NOT_ALLOWED,
-            "safety valve lets " + psi(reaches, rating) + " stand on a receiver rated "
-                + psi(rating, reaches) + ".");
+            "safety valve lets " + psi(reaches, limit) + " stand on a receiver rated "
+                + psi(rating, rating) + ", of which 110 % are " + psi(limit, reaches) + ".");
       }),
 
   /** Hoses are not ropes. */
@@ -261,6 +275,13 @@ public enum SafetyRule {
 
   private Ruling silent(String reason) {
     return ruling(Judgement.NOT_CONCERNED, reason);
+  }
+
+  private Ruling atMostThirtyPsi(GaugePressure nozzle) {
+    GaugePressure limit = GaugePressure.ofPsi(30);
+    return ruling(
+        nozzle.compareTo(limit) <= 0 ? Judgement.ALLOWED : Judgement.NOT_ALLOWED,
+        psi(nozzle, limit) + " against at most 30 psig.");
   }
 
   private static String psi(GaugePressure pressure, GaugePressure other) {

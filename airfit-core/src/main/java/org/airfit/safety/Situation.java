@@ -3,6 +3,7 @@ package org.airfit.safety;
 import java.util.Objects;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.PressureUnit;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -93,12 +94,13 @@ public final class Situation {
      * Tells the highest pressure in the line and the lowest rating of any part in it.
      *
      * @param highestPressure the highest pressure in the line
-     * @param lowest the lowest rated pressure of the parts
+     * @param lowest the lowest rated pressure of the parts, above 0
      * @return this builder
+     * @throws IllegalArgumentException if {@code lowest} is not above 0
      */
     public Builder ratedParts(GaugePressure highestPressure, GaugePressure lowest) {
       linePressure = Objects.requireNonNull(highestPressure, "highestPressure");
-      lowestRating = Objects.requireNonNull(lowest, "lowest");
+      lowestRating = rating(lowest, "lowest rating");
       return this;
     }
 
@@ -159,12 +161,13 @@ public final class Situation {
     /**
      * Tells of a receiver and how far its safety valve lets the pressure rise.
      *
-     * @param rating the maximum allowable working pressure of the receiver
+     * @param rating the maximum allowable working pressure of the receiver, above 0
      * @param reaches the highest pressure its safety valve allows
      * @return this builder
+     * @throws IllegalArgumentException if {@code rating} is not above 0
      */
     public Builder receiver(GaugePressure rating, GaugePressure reaches) {
-      receiverRating = Objects.requireNonNull(rating, "rating");
+      receiverRating = rating(rating, "receiver rating");
       receiverReaches = Objects.requireNonNull(reaches, "reaches");
       return this;
     }
@@ -177,6 +180,14 @@ public final class Situation {
     public Builder toolHoistedByHose() {
       hoistedByHose = true;
       return this;
+    }
+
+    private static GaugePressure rating(GaugePressure rating, String name) {
+      if (!(rating.pascals() > 0.0)) {
+        throw new IllegalArgumentException(
+            name + " must be above 0 psig, was " + rating.format(PressureUnit.PSI));
+      }
+      return rating;
     }
 
     /** {@return what is known} */

@@ -141,6 +141,42 @@ class SafetyRuleTest {
         .isEqualTo("150 psig in the line, weakest part rated 149.99996 psig.");
   }
 
+  @Test
+  void every_rule_on_cleaning_is_shown_and_a_low_pressure_does_not_spare_the_guards() {
+    assertThat(SafetyRule.cautions(cleaning(5)))
+        .extracting(Caution::title)
+        .containsExactly("Guards when cleaning with air", "Before anyone connects this");
+    assertThat(SafetyRule.cautions(cleaning(30)))
+        .extracting(Caution::title)
+        .containsExactly(
+            "Cleaning pressure (general industry)",
+            "Guards when cleaning with air",
+            "Before anyone connects this");
+    assertThat(SafetyRule.CLEANING_MARINE_TERMINALS.judge(cleaning(30)).judgement())
+        .isEqualTo(Judgement.ALLOWED);
+    assertThat(SafetyRule.CLEANING_MARINE_TERMINALS.judge(cleaning(30.00000001)).judgement())
+        .isEqualTo(Judgement.NOT_ALLOWED);
+  }
+
+  @Test
+  void forms_and_mill_scale_are_excepted_in_construction_only() {
+    Situation scale = Situation.describe().cleaning(psi(60)).formsOrMillScale().build();
+    assertThat(SafetyRule.CLEANING_CONSTRUCTION.judge(scale).reason()).contains("does not apply");
+    assertThat(SafetyRule.CLEANING_GENERAL_INDUSTRY.judge(scale).judgement())
+        .isEqualTo(Judgement.NOT_ALLOWED);
+    assertThat(SafetyRule.CLEANING_MARINE_TERMINALS.judge(scale).judgement())
+        .isEqualTo(Judgement.NOT_ALLOWED);
+  }
+
+  @Test
+  void a_receiver_says_what_110_percent_are() {
+    assertThat(SafetyRule.RECEIVER
+            .judge(Situation.describe().receiver(psi(200), psi(221)).build())
+            .reason())
+        .isEqualTo("safety valve lets 221 psig stand on a receiver rated 200 psig,"
+            + " of which 110 % are 220 psig.");
+  }
+
   @ParameterizedTest
   @CsvSource({"99.999, NOT_REQUIRED", "100, NOT_REQUIRED", "100.001, REQUIRED", "120, REQUIRED"})
   void fasteners_that_feed_by_themselves(double psi, Judgement judgement) {
