@@ -1,8 +1,8 @@
 /**
  * Plugs of quick-action couplings: their shape, caliper readings of them, and what the readings say.
  *
- * <p>Here is the method: dimensions and how they vary, readings and what they may be off, the comparison with a reference set, what to
- * measure next, and an outline to true scale. Not here: any table of real plugs. None could be read from a published source, so none is
+ * <p>Here is the method: dimensions and how they vary, readings and clues and what they may be off, the comparison with a reference set,
+ * what to measure first and next, sets built from a shop's own pieces, and outlines to true scale. Not here: any table of real plugs. None could be read from a published source, so none is
  * built in; {@link org.airfit.plug.DemoProfiles} is invented. A shop brings its own set, entered from a standard it holds or
  * measured on known plugs.
  *

@@ -1,0 +1,108 @@
+package org.airfit.plug;
+
+import org.airfit.quantity.Length;
+import org.airfit.quantity.LengthUnit;
+
+/**
+ * A steel ball laid into the locking groove, to take the tip length where jaws find no good edge.
+ *
+ * <p>The ball lies on the root of the groove and is pushed against the wall that carries the locking balls. Measure with outside jaws
+ * from the tip face over the ball.
+ *
+ * <pre>
+ *   L_g = M − d/2 − x,   x = d/2          where the wall is as high as half the ball, h ≥ d/2
+ *                        x = √(h(d − h))  where it is lower: the ball touches its edge,   h = (D_c − D_g)/2
+ *   u² = u(M)² + (∂x/∂h)² (u(D_c)² + u(D_g)²)/4,   ∂x/∂h = (d − 2h)/(2x), 0 for the high wall
+ * </pre>
+ *
+ * <table class="striped">
+ * <caption>Symbols</caption>
+ * <thead><tr><th>symbol</th><th>meaning</th><th>unit</th></tr></thead>
+ * <tbody>
+ * <tr><td>L_g</td><td>tip length to the edge, returned</td><td>mm</td></tr>
+ * <tr><td>M</td><td>what was measured over the ball</td><td>mm</td></tr>
+ * <tr><td>d, h</td><td>diameter of the ball and height of the wall above the root</td><td>mm</td></tr>
+ * <tr><td>D_c, D_g</td><td>collar and groove diameter</td><td>mm</td></tr>
+ * </tbody>
+ * </table>
+ *
+ * <p><b>Valid</b> for an upright wall with a sharp edge, and a ball that is smaller than the groove is wide, so that it lies on the root.
+ * <b>Source:</b> plane geometry; the uncertainty after GUM 5.1.2, the ball taken as exact. A length that a standard refers to a gauge ball
+ * and a gauge diameter, as ISO 7241 does, is yet another one: convert it before it is compared.
+ *
+ * @param diameter the diameter of the ball, in (0, 10] mm
+ */
+public record GaugeBall(Length diameter) {
+
+  private static final double LARGEST_MM = 10.0;
+
+  /**
+   * Checks the diameter.
+   *
+   * @param diameter the diameter of the ball, in (0, 10] mm
+   * @throws IllegalArgumentException if it is outside its range
+   */
+  public GaugeBall {
+    if (!(diameter.metres() > 0.0 && diameter.millimetres() <= LARGEST_MM)) {
+      throw new IllegalArgumentException("diameter of a gauge ball must be in (0, 10] mm, was "
+          + diameter.format(LengthUnit.MILLIMETRE) + "; it must go into the groove of a plug");
+    }
+  }
+
+  /**
+   * Obtains the tip length to the edge from a measurement over the ball.
+   *
+   * @param overBall what was measured from the tip face over the ball
+   * @param instrument what with, by its outside jaws
+   * @param collar the collar diameter as read
+   * @param groove the groove diameter as read, below that of the collar
+   * @return the tip length with its uncertainty
+   * @throws IllegalArgumentException if the readings are of other dimensions, the groove is no groove, or the measurement is too short for
+   *     the ball
+   */
+  public Reading tipLength(Length overBall, Instrument instrument, Reading collar, Reading groove) {
+    require(collar, Dimension.COLLAR_DIAMETER);
+    require(groove, Dimension.GROOVE_DIAMETER);
+    double d = diameter.millimetres();
+    double h = 0.5 * (collar.length().millimetres() - groove.length().millimetres());
+    if (!(h > 0.0)) {
+      throw new IllegalArgumentException(
+          groove.dimension() + " must be below the " + collar.dimension() + " of "
+              + collar.length().format(LengthUnit.MILLIMETRE) + ", was "
+              + groove.length().format(LengthUnit.MILLIMETRE) + "; check both");
+    }
+    double x = fromWall(d, h);
+    double length = overBall.millimetres() - 0.5 * d - x;
+    if (!(length > 0.0)) {
+      throw new IllegalArgumentException("measurement over the ball must be above "
+          + Length.ofMillimetres(0.5 * d + x).format(LengthUnit.MILLIMETRE) + " for a ball of "
+          + diameter.format(LengthUnit.MILLIMETRE) + ", was "
+          + overBall.format(LengthUnit.MILLIMETRE) + "; measure from the tip face");
+    }
+    instrument.limitOfError(Dimension.COLLAR_DIAMETER, overBall);
+    double slope = h < 0.5 * d ? (d - 2.0 * h) / (2.0 * x) : 0.0;
+    double ofHeight = 0.5
+        * Math.hypot(
+            collar.standardUncertainty().millimetres(),
+            groove.standardUncertainty().millimetres());
+    // outside jaws on a face and a ball: as good as on a cylinder
+    double ofMeasurement =
+        instrument.standardUncertainty(Dimension.COLLAR_DIAMETER).millimetres();
+    return new Reading(
+        Dimension.TIP_LENGTH,
+        Length.ofMillimetres(length),
+        Length.ofMillimetres(Math.hypot(ofMeasurement, slope * ofHeight)));
+  }
+
+  /** How far the middle of the ball lies behind the wall [mm]. */
+  static double fromWall(double d, double h) {
+    return h < 0.5 * d ? Math.sqrt(h * (d - h)) : 0.5 * d;
+  }
+
+  private static void require(Reading reading, Dimension dimension) {
+    if (reading.dimension() != dimension) {
+      throw new IllegalArgumentException(
+          "reading must be of the " + dimension + ", was of the " + reading.dimension());
+    }
+  }
+}
