@@ -61,7 +61,8 @@ public record Joint(String where, Chain<Part.Adapter> chain) {
           + " are not joined (" + matings().get(0).reason() + ")";
     }
     if (adapters().isEmpty()) {
-      return where + ": " + downstream().label() + " goes straight to " + upstream().label();
+      return where + ": " + downstream().label() + " goes straight to "
+          + upstream().label();
     }
     return where + ": " + upstream().label() + " to " + downstream().label() + " through "
         + adapters().stream().map(Part.Adapter::name).collect(Collectors.joining(" and "));

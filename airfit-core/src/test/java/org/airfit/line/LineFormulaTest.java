@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.airfit.Comparison;
 import org.airfit.Pencil;
@@ -129,7 +130,8 @@ class LineFormulaTest {
         row.number("q_scfm"),
         VolumeFlowUnit.CUBIC_FOOT_PER_MINUTE,
         metric ? ReferenceState.ANR : ReferenceState.SCFM_60F);
-    double psi = flowing(MODELS.get(formula).loss(conduit, flow.massFlow(), inlet))
+    double psi = flowing(
+            Objects.requireNonNull(MODELS.get(formula)).loss(conduit, flow.massFlow(), inlet))
         .drop()
         .psi();
     boolean atInletDensity = formula.startsWith("babcock") || formula.startsWith("unwin");

@@ -108,11 +108,11 @@ class PlugDrawingTest {
     PlugProfile.Builder builder = PlugProfile.builder("odd")
         .from(Provenance.synthetic(), Source.demo("test"))
         .confirmUnusual();
+    int next = 0;
     for (Dimension dimension : Dimension.values()) {
       builder.dimension(
           dimension,
-          PartSpread.normal(
-              Length.ofMillimetres(millimetres[dimension.ordinal()]), Length.ofMillimetres(0.04)));
+          PartSpread.normal(Length.ofMillimetres(millimetres[next++]), Length.ofMillimetres(0.04)));
     }
     return PlugDrawing.of(builder.build());
   }

@@ -167,7 +167,7 @@ class SelectionTest {
         nothing(select(Shelf.job().outlet(End.parse("R 3/8 male")), Shelf.parts()));
     Finding ends = of(miss.nearest().get(0), Rule.ENDS_MATE);
     assertThat(ends.verdict()).isEqualTo(Finding.Verdict.UNMET);
-    assertThat(ends.reason()).contains("joins them");
+    assertThat(ends.reason()).contains("are not joined");
   }
 
   @Test
