@@ -185,6 +185,12 @@ public final class BsppThread implements PipeThread {
     return new ThreadSection(majorDiameter(), pitchDiameter(), minorDiameter());
   }
 
+  /** {@return Td2 of class B, or TD2} */
+  @Override
+  public Length looseness(Gender gender) {
+    return mm(gender == Gender.MALE ? 2.0 * in.td2 : in.td2);
+  }
+
   @Override
   public Limits firstCrest(Gender gender) {
     return gender == Gender.MALE ? maleMajorDiameter() : femaleMinorDiameter();

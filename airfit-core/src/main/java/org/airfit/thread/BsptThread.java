@@ -207,11 +207,15 @@ public final class BsptThread implements PipeThread {
         mm(plane.minor().millimetres() + growth));
   }
 
+  /** {@return the gauging tolerance on the cone} */
+  @Override
+  public Length looseness(Gender gender) {
+    return (gender == Gender.MALE ? gaugeTolerance() : femaleGaugeTolerance()).times(TAPER);
+  }
+
   @Override
   public Limits firstCrest(Gender gender) {
-    Length tolerance = gender == Gender.MALE ? gaugeTolerance() : femaleGaugeTolerance();
-    return Limits.about(
-        section(gender, Length.ofMetres(0.0)).crest(gender), tolerance.times(TAPER));
+    return Limits.about(section(gender, Length.ofMetres(0.0)).crest(gender), looseness(gender));
   }
 
   /** {@return nothing: crests are rounded, not cut} */

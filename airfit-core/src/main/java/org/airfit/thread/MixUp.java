@@ -16,7 +16,7 @@ import org.airfit.working.Working;
  *   turns until the flanks meet   16 c / p          (one of them tapered, or both)
  *   turns until crest meets root  16 min(crest, root) / p
  *   turns until the difference of pitch has used up the play   c tan α / (|Δp| + p tan α / k)
- *   the estimate is the smallest
+ *   the estimate is the smallest; a pair that does not start at basic size may start if both pieces are loose
  * </pre>
  *
  * <table class="striped">
@@ -123,10 +123,29 @@ public record MixUp(PipeThread male, PipeThread female) {
         0.25 * (male.family().flankAngleDegrees() + female.family().flankAngleDegrees())));
   }
 
+  /** {@return whether a pair starts if both pieces are as loose as their standards allow; roots are no looser than their flanks} */
+  public boolean startsAtTheLimits() {
+    double maleLoose = male.looseness(Gender.MALE).millimetres();
+    double femaleLoose = female.looseness(Gender.FEMALE).millimetres();
+    double crestLoose = maleEnd().major().millimetres()
+        - male.firstCrest(Gender.MALE).least().millimetres()
+        + (female.family().isTapered() ? femaleLoose : 0.0);
+    double rootLoose = female.firstCrest(Gender.FEMALE).most().millimetres()
+        - femaleMouth().minor().millimetres()
+        + maleLoose;
+    return pitchClearanceMillimetres() + maleLoose + femaleLoose > 0.0
+        && crestClearanceMillimetres() + crestLoose > 0.0
+        && rootClearanceMillimetres() + rootLoose > 0.0;
+  }
+
+  private boolean startsWithCutCrests() {
+    return turnsWithCutCrests().orElse(SEVERAL_TURNS) > 0.0;
+  }
+
   /** {@return what becomes of the attempt: never a sound joint} */
   public Mating.Verdict verdict() {
-    if (turnsWithCutCrests().orElse(SEVERAL_TURNS) <= 0.0) {
-      return Mating.Verdict.DOES_NOT_FIT;
+    if (!startsWithCutCrests()) {
+      return startsAtTheLimits() ? Mating.Verdict.STARTS_AND_JAMS : Mating.Verdict.DOES_NOT_FIT;
     }
     boolean runsIn = (isSamePitch() && turns().orElse(SEVERAL_TURNS) > 0.0)
         || turns().orElse(SEVERAL_TURNS) >= SEVERAL_TURNS;
@@ -137,16 +156,18 @@ public record MixUp(PipeThread male, PipeThread female) {
   public String inWords() {
     return switch (verdict()) {
       case DOES_NOT_FIT ->
-        "At basic size it does not start: the male is "
+        "It does not start: at basic size the male is "
             + (pitchClearanceMillimetres() < 0.0
                 ? "too large on the flanks"
                 : "too large over the crests")
-            + " by " + Digits.fixed(-lacking(), 2) + " mm.";
+            + " by " + Digits.fixed(-lacking(), 2) + " mm" + ".";
       case STARTS_AND_JAMS ->
         turns().orElse(0.0) > 0.0
             ? "It starts, and jams after " + counted(turns()) + " turns."
-            : "It starts only if its crests are cut short, and jams within "
-                + counted(turnsWithCutCrests()) + " turns.";
+            : !startsWithCutCrests()
+                ? "At basic size it does not start, but loose pieces within their tolerances do, and jam."
+                : "It starts only if its crests are cut short, and jams within "
+                    + counted(turnsWithCutCrests()) + " turns.";
       default ->
         isSamePitch()
             ? "At the same threads per inch it runs in "

@@ -99,6 +99,13 @@ public final class NpscThread implements PipeThread {
     return ThreadSection.about(npt.pitchDiameterAtHandTight(), height(), height());
   }
 
+  /** {@return one and a half turns on the cone of NPT} */
+  @Override
+  public Length looseness(Gender gender) {
+    family().requireGender(gender);
+    return npt.diameterPerTurn().times(TOLERANCE_TURNS);
+  }
+
   /** {@return the bore: the minor diameter varies with the pitch diameter, and crests may be cut as on NPT} */
   @Override
   public Limits firstCrest(Gender gender) {

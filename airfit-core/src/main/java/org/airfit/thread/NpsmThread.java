@@ -174,6 +174,12 @@ public final class NpsmThread implements PipeThread {
             femalePitchDiameter().least(), outward, pitch().times(MINOR_OVER_PITCH));
   }
 
+  /** {@return the width of the limits of the pitch diameter} */
+  @Override
+  public Length looseness(Gender gender) {
+    return Length.ofInches(gender == Gender.MALE ? in.malePitch : in.femalePitch);
+  }
+
   @Override
   public Limits firstCrest(Gender gender) {
     return gender == Gender.MALE ? maleMajorDiameter() : femaleMinorDiameter();

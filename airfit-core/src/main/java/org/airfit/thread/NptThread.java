@@ -46,6 +46,7 @@ import org.airfit.working.Working;
  *
  * <p>Because E5 + h = D, the crests meet the pipe at L5. <b>Valid</b> for sizes 1/16 to 4. <b>Source:</b> ASME B1.20.1-2013, tables 1 and 2
  * and the formulas above them, in copies; L1 of 1/8 and 1/4 is 0.1615 and 0.2278 in, where older editions have 0.180 and 0.200 in.
+ * The gauging tolerance of one turn is from memory of section 3.2; of NPSC, one and a half turns were read.
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
@@ -271,6 +272,12 @@ public final class NptThread implements PipeThread {
   /** {@return the bore at the mouth of the female thread, between its crests: E1 − h} */
   public Length femaleMouthDiameter() {
     return inches(e1() - h());
+  }
+
+  /** {@return one turn on the cone, p/16} */
+  @Override
+  public Length looseness(Gender gender) {
+    return diameterPerTurn();
   }
 
   @Override

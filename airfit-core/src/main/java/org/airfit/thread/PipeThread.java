@@ -48,6 +48,15 @@ public sealed interface PipeThread
    */
   Limits firstCrest(Gender gender);
 
+  /**
+   * Obtains the tolerance that lets a piece be loose.
+   *
+   * @param gender the male or the female thread
+   * @return by how much the standard lets the pitch diameter be smaller than basic on a male thread, larger on a female one
+   * @throws IllegalArgumentException if the standard has no thread of that gender
+   */
+  Length looseness(Gender gender);
+
   /** {@return how much smaller (male) or wider (female) the standard lets cut crests be, on the diameter} */
   Length crestSlack();
 

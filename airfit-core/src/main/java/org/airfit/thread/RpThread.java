@@ -93,6 +93,13 @@ public final class RpThread implements PipeThread {
     return taper.atGaugePlane();
   }
 
+  /** {@return the tolerance of a diameter} */
+  @Override
+  public Length looseness(Gender gender) {
+    family().requireGender(gender);
+    return diameterTolerance();
+  }
+
   @Override
   public Limits firstCrest(Gender gender) {
     family().requireGender(gender);

@@ -394,6 +394,21 @@ class MatingTest {
     assertThat(other.working().steps()).hasSize(2);
   }
 
+  /** E1 less d2 is −0.021 mm at size 1/2: no start at basic size, but class B lets G be 0.284 mm smaller. */
+  @Test
+  void a_pair_that_starts_only_when_loose_is_not_called_one_that_does_not_start() {
+    MixUp half = new MixUp(
+        BsppThread.of(NominalThreadSize.ONE_HALF), NptThread.of(NominalThreadSize.ONE_HALF));
+    assertThat(half.turns()).hasValue(0.0);
+    assertThat(half.startsAtTheLimits()).isTrue();
+    assertThat(half.verdict()).isEqualTo(Verdict.STARTS_AND_JAMS);
+    assertThat(half.inWords()).contains("loose pieces");
+    MixUp eighth = new MixUp(
+        NptThread.of(NominalThreadSize.ONE_EIGHTH), BsppThread.of(NominalThreadSize.ONE_EIGHTH));
+    assertThat(eighth.startsAtTheLimits()).isFalse();
+    assertThat(eighth.inWords()).contains("does not start").contains("0.09 mm");
+  }
+
   @Test
   void a_thread_that_is_only_female_cannot_be_the_male_one() {
     assertThat(catchThrowable(() ->

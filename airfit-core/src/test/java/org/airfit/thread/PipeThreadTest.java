@@ -50,6 +50,19 @@ class PipeThreadTest {
     assertThat(thread.height()).isLessThan(thread.pitch());
   }
 
+  @ParameterizedTest
+  @MethodSource("threads")
+  void a_loose_piece_is_still_near_its_basic_size(PipeThread thread) {
+    for (Gender gender : Gender.values()) {
+      if (thread.family().has(gender)) {
+        assertThat(thread.looseness(gender)).isBetween(Length.ofMetres(0.0), thread.height());
+      } else {
+        assertThatThrownBy(() -> thread.looseness(gender))
+            .isInstanceOf(IllegalArgumentException.class);
+      }
+    }
+  }
+
   @Test
   void dryseal_families_have_no_geometry_here() {
     assertThat(ThreadFamily.NPTF.thread(NominalThreadSize.ONE)).isEmpty();
