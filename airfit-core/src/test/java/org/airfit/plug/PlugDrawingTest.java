@@ -102,4 +102,46 @@ class PlugDrawingTest {
         .contains("&lt;Odd&gt; &amp; &quot;quoted&quot;")
         .doesNotContain("<Odd>");
   }
+
+  /** Sizes in the order of {@link Dimension}. */
+  private static PlugDrawing drawingOf(double... millimetres) {
+    PlugProfile.Builder builder = PlugProfile.builder("odd")
+        .from(Provenance.synthetic(), Source.demo("test"))
+        .confirmUnusual();
+    int next = 0;
+    for (Dimension dimension : Dimension.values()) {
+      builder.dimension(
+          dimension,
+          PartSpread.normal(
+              Length.ofMillimetres(millimetres[next++]), Length.ofMillimetres(0.04)));
+    }
+    return PlugDrawing.of(builder.build());
+  }
+
+  @Test
+  void a_collar_that_is_only_a_ridge_is_drawn_as_a_line_of_its_height() {
+    PlugDrawing ridge = drawingOf(20, 24, 8, 18, 3, 17, 8, 22, 9);
+    assertThat(ridge.stretches())
+        .extracting(PlugDrawing.Stretch::outside)
+        .containsExactly(20.0, 24.0, 17.0, 22.0);
+    // the axis lies at 31 + 12 + 2.5, the tip face at 26
+    assertThat(ridge.svg()).contains("L34 35.5 L34 33.5 L34 33.5 L34 37");
+  }
+
+  @Test
+  void a_plug_without_a_shoulder_ends_with_its_groove() {
+    PlugDrawing none = drawingOf(20, 23, 11, 15, 4, 17, 7, 23, 9);
+    assertThat(none.stretches())
+        .extracting(PlugDrawing.Stretch::outside)
+        .containsExactly(20.0, 23.0, 17.0);
+    assertThat(none.stretches().get(2).to()).isEqualTo(15.0);
+  }
+
+  /** A length shorter than its text has the text outside its arrows, on the side where no other stands. */
+  @Test
+  void short_lengths_are_written_beside_their_arrows() {
+    String svg = drawingOf(20, 23, 11, 15, 4, 17, 7, 23, 9).svg();
+    assertThat(svg).containsPattern("<text x=\"12\"[^>]*>L<tspan[^>]*>c<"); // 26 − 3 − 11
+    assertThat(svg).containsPattern("<text x=\"44\"[^>]*>W<tspan[^>]*>g<"); // 26 + 15 + 3
+  }
 }
