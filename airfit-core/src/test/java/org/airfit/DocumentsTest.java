@@ -27,6 +27,8 @@ import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
+import org.airfit.thread.End;
+import org.airfit.thread.Mating;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -83,6 +85,13 @@ class DocumentsTest {
     Identification answer = Identifier.of(DemoProfiles.birds()).identify(List.of(tip, length));
     assertThat(answer.verdict()).isEqualTo(Verdict.AMBIGUOUS);
     assertThat(answer.nextReadings()).isNotEmpty();
+  }
+
+  @Test
+  void the_pair_of_the_guide_is_not_one_to_build() {
+    Mating mating = Mating.of(End.parse("1/2 NPT male"), End.parse("G 1/2 female"));
+    assertThat(mating.verdict().isSound()).isFalse();
+    assertThat(mating.inWords()).contains("1/2 NPT male", "G 1/2 female");
   }
 
   @ParameterizedTest
