@@ -112,8 +112,7 @@ class PlugDrawingTest {
     for (Dimension dimension : Dimension.values()) {
       builder.dimension(
           dimension,
-          PartSpread.normal(
-              Length.ofMillimetres(millimetres[next++]), Length.ofMillimetres(0.04)));
+          PartSpread.normal(Length.ofMillimetres(millimetres[next++]), Length.ofMillimetres(0.04)));
     }
     return PlugDrawing.of(builder.build());
   }
