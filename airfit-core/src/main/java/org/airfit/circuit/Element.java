@@ -1,6 +1,7 @@
 package org.airfit.circuit;
 
 import java.util.List;
+import java.util.function.Supplier;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.flow.Passage;
@@ -22,7 +23,7 @@ sealed interface Element {
       MassFlow largest,
       double mach,
       List<String> warnings,
-      Working working) {}
+      Supplier<Working> working) {}
 
   /** Where nothing but the pressure behind is wanted: that pressure [Pa], or -1 where the flow does not pass. */
   double outletPascals(MassFlow massFlow, AirState inlet);
@@ -49,8 +50,8 @@ sealed interface Element {
               massFlow,
               flowing.outletMach(),
               flowing.warnings(),
-              loss.working()),
-          choked -> new Outcome(false, inlet, choked.largest(), 0.0, List.of(), loss.working()));
+              loss::working),
+          choked -> new Outcome(false, inlet, choked.largest(), 0.0, List.of(), loss::working));
     }
   }
 
@@ -70,10 +71,10 @@ sealed interface Element {
       return passage.fold(
           passes -> passes.outlet().pascals() > 0.0
               ? new Outcome(
-                  true, inlet.at(passes.outlet()), massFlow, 0.0, List.of(), passage.working())
+                  true, inlet.at(passes.outlet()), massFlow, 0.0, List.of(), passage::working)
               // with b = 0 the whole choked flow passes into a vacuum only
-              : new Outcome(false, inlet, massFlow, 0.0, List.of(), passage.working()),
-          chokes -> new Outcome(false, inlet, chokes.largest(), 0.0, List.of(), passage.working()));
+              : new Outcome(false, inlet, massFlow, 0.0, List.of(), passage::working),
+          chokes -> new Outcome(false, inlet, chokes.largest(), 0.0, List.of(), passage::working));
     }
   }
 }

@@ -136,7 +136,7 @@ public final class Run {
             air.pressure(),
             largestToAtmosphere(element, air, outcome.passes() ? demand : outcome.largest()),
             shares(demand, outcomes, air.pressure(), false),
-            outcome.working(),
+            outcome.working().get(),
             List.of(SUPPLY));
       }
       outcomes.add(outcome);

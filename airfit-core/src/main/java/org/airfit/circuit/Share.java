@@ -1,6 +1,7 @@
 package org.airfit.circuit;
 
 import java.util.List;
+import java.util.function.Supplier;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.working.Working;
@@ -16,7 +17,7 @@ import org.airfit.working.Working;
  * @param gain how much more pressure the tool would have if this element took nothing
  * @param mach velocity over speed of sound at the outlet of a line [-]; 0 for a part
  * @param warnings where the model is near or outside what it holds for
- * @param working how the drop was reached
+ * @param reached works out how the drop was reached; a run is solved far oftener than its working is read
  */
 public record Share(
     String name,
@@ -27,4 +28,10 @@ public record Share(
     PressureDrop gain,
     double mach,
     List<String> warnings,
-    Working working) {}
+    Supplier<Working> reached) {
+
+  /** {@return how the drop was reached} */
+  public Working working() {
+    return reached.get();
+  }
+}
