@@ -1,9 +1,9 @@
 package org.airfit.plug;
 
-import org.airfit.internal.Digits;
+import org.airfit.internal.SvgWriter;
 
-/** Writes an SVG element whose unit is the millimetre on paper. Not thread-safe. */
-final class Svg {
+/** Draws plugs, their dimensions and rulers. Not thread-safe. */
+final class Svg extends SvgWriter {
 
   static final String INK = "#1d2429";
   static final String FINE = "#5d6a73";
@@ -18,29 +18,19 @@ final class Svg {
 
   private static final double ARROW = 1.6;
 
-  private final StringBuilder out = new StringBuilder();
+  private final double width;
+  private final double height;
+  private final String label;
 
   Svg(double width, double height, String label) {
-    out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"")
-        .append(n(width))
-        .append("mm\" height=\"")
-        .append(n(height))
-        .append("mm\" viewBox=\"0 0 ")
-        .append(n(width))
-        .append(' ')
-        .append(n(height))
-        .append("\" role=\"img\" aria-label=\"")
-        .append(escaped(label))
-        .append("\" font-family=\"Helvetica, Arial, sans-serif\" font-size=\"")
-        .append(n(TEXT))
-        .append("\" fill=\"")
-        .append(INK)
-        .append("\">\n");
+    this.width = width;
+    this.height = height;
+    this.label = label;
   }
 
   /** Ends the element. */
   String close() {
-    return out.append("</svg>\n").toString();
+    return svg(width, height, label, TEXT, INK);
   }
 
   /** Starts a group that is moved, never scaled. */
@@ -66,19 +56,7 @@ final class Svg {
 
   /** Writes text; the content is escaped already or holds elements. */
   void text(double x, double y, String anchor, double size, String more, String content) {
-    out.append("<text x=\"")
-        .append(n(x))
-        .append("\" y=\"")
-        .append(n(y))
-        .append("\" text-anchor=\"")
-        .append(anchor)
-        .append("\" font-size=\"")
-        .append(n(size))
-        .append('"')
-        .append(more.isEmpty() ? "" : " " + more)
-        .append('>')
-        .append(content)
-        .append("</text>\n");
+    textOf(x, y, anchor, size, more, content);
   }
 
   void rule(double x1, double y1, double x2, double y2, String colour, double weight) {
@@ -95,18 +73,6 @@ final class Svg {
         .append("\" stroke-dasharray=\"")
         .append(dashes)
         .append("\"/>\n");
-  }
-
-  void path(String d, String fill, String stroke, double weight) {
-    out.append("<path d=\"").append(d).append("\" fill=\"").append(fill).append('"');
-    if (weight > 0.0) {
-      out.append(" stroke=\"")
-          .append(stroke)
-          .append("\" stroke-width=\"")
-          .append(n(weight))
-          .append("\" stroke-linejoin=\"round\"");
-    }
-    out.append("/>\n");
   }
 
   void box(double x, double y, double width, double height, String fill) {
@@ -171,17 +137,5 @@ final class Svg {
 
   static String fine() {
     return "fill=\"" + FINE + "\"";
-  }
-
-  /** A number with as many decimals as paper can show. */
-  static String n(double value) {
-    return Digits.significant(Math.rint(value * 1000.0) / 1000.0, 7);
-  }
-
-  static String escaped(String text) {
-    return text.replace("&", "&amp;")
-        .replace("<", "&lt;")
-        .replace(">", "&gt;")
-        .replace("\"", "&quot;");
   }
 }

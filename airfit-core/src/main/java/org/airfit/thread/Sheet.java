@@ -1,37 +1,12 @@
 package org.airfit.thread;
 
-import org.airfit.internal.Digits;
+import org.airfit.internal.SvgWriter;
 
-/** Collects the elements of an SVG drawing; units are millimetres. Not thread-safe. */
-final class Sheet {
+/** Draws threads: lines, dots and dimension lines. Not thread-safe. */
+final class Sheet extends SvgWriter {
 
   private static final double ARROW = 1.7;
   private static final double ARROW_HALF = 0.32;
-
-  private final StringBuilder out = new StringBuilder();
-
-  static String n(double value) {
-    return Digits.significant(Math.rint(value * 1000.0) / 1000.0, 7);
-  }
-
-  private static String escaped(String text) {
-    return text.replace("&", "&amp;")
-        .replace("<", "&lt;")
-        .replace(">", "&gt;")
-        .replace("\"", "&quot;");
-  }
-
-  void path(String d, String fill, String stroke, double weight) {
-    out.append("<path d=\"").append(d).append("\" fill=\"").append(fill).append('"');
-    if (weight > 0.0) {
-      out.append(" stroke=\"")
-          .append(stroke)
-          .append("\" stroke-width=\"")
-          .append(n(weight))
-          .append("\" stroke-linejoin=\"round\"");
-    }
-    out.append("/>\n");
-  }
 
   void line(double x1, double y1, double x2, double y2, String colour, double weight, String more) {
     out.append("<path d=\"M")
@@ -79,19 +54,7 @@ final class Sheet {
   }
 
   void text(double x, double y, String anchor, double size, String more, String content) {
-    out.append("<text x=\"")
-        .append(n(x))
-        .append("\" y=\"")
-        .append(n(y))
-        .append("\" text-anchor=\"")
-        .append(anchor)
-        .append("\" font-size=\"")
-        .append(n(size))
-        .append('"')
-        .append(more.isEmpty() ? "" : " " + more)
-        .append('>')
-        .append(escaped(content))
-        .append("</text>\n");
+    textOf(x, y, anchor, size, more, escaped(content));
   }
 
   /** A text with a white edge, so that lines behind it give way. */
@@ -104,13 +67,5 @@ final class Sheet {
         "stroke=\"#ffffff\" stroke-width=\"1\" stroke-linejoin=\"round\" paint-order=\"stroke\""
             + (more.isEmpty() ? "" : " " + more),
         content);
-  }
-
-  String svg(double width, double height, String label, double size, String ink) {
-    return "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" + n(width) + "mm\" height=\""
-        + n(height) + "mm\" viewBox=\"0 0 " + n(width) + " " + n(height)
-        + "\" role=\"img\" aria-label=\"" + escaped(label)
-        + "\" font-family=\"Helvetica, Arial, sans-serif\" font-size=\"" + n(size) + "\" fill=\""
-        + ink + "\">\n" + out + "</svg>\n";
   }
 }
