@@ -44,7 +44,8 @@ import org.airfit.working.Working;
  */
 public final class FlowCapacity {
 
-  static final Source SOURCE = Source.standard("ISO 6358-1:2013 (recalled)");
+  static final Source SOURCE = Source.handbook(
+      "equation of ISO 6358-1:2013, read in documentation of general modelling libraries; the standard not seen");
 
   private final SonicConductance conductance;
   private final double criticalPressureRatio;

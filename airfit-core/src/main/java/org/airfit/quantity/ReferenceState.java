@@ -29,7 +29,7 @@ public final class ReferenceState {
       AbsolutePressure.ofKilopascals(100),
       0.65,
       1.185,
-      Source.standard("ISO 8778:2003; density ISO 6358 (numbers recalled)"));
+      Source.fromMemory("ISO 8778:2003; density ISO 6358"));
 
   /** The normal state of DIN 1343: 0 °C, 101.325 kPa, dry. */
   public static final ReferenceState NORMAL = dry(
@@ -57,7 +57,7 @@ public final class ReferenceState {
       "ISO 1217",
       Temperature.ofCelsius(20),
       AbsolutePressure.ofKilopascals(100),
-      Source.standard("ISO 1217:2009, standard inlet point (recalled)"));
+      Source.fromMemory("ISO 1217:2009, standard inlet point"));
 
   private final String name;
   private final Temperature temperature;
