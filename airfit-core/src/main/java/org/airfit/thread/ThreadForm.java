@@ -1,5 +1,6 @@
 package org.airfit.thread;
 
+import java.util.OptionalDouble;
 import org.airfit.source.Source;
 
 /**
@@ -8,6 +9,7 @@ import org.airfit.source.Source;
  * <pre>
  *   parallel: H/p = 1 / (2 tan α)      taper: H/p = (cot α − tan²β tan α) / 2,  tan β = 1/32
  *   60°: h = 0.8 p (the most a truncated thread may be high)      55°: h = 0.640327 P = 2/3 of the parallel H
+ *   55°, parallel: r = (H/6) sin α / (1 − sin α) = 0.137329 P, the circle that touches both flanks and cuts H/6 off the sharp crest
  * </pre>
  *
  * <table class="striped">
@@ -18,6 +20,7 @@ import org.airfit.source.Source;
  * <tr><td>β</td><td>half of the angle of the cone, 1.78991°</td><td>°</td></tr>
  * <tr><td>H</td><td>height of the sharp triangle the thread is cut from</td><td>mm or in</td></tr>
  * <tr><td>h</td><td>height of the thread</td><td>mm or in</td></tr>
+ * <tr><td>r</td><td>radius of crest and root</td><td>mm or in</td></tr>
  * <tr><td>p, P</td><td>pitch</td><td>mm or in</td></tr>
  * </tbody>
  * </table>
@@ -61,6 +64,15 @@ public enum ThreadForm {
   /** {@return H/p of a thread of taper 1:16, the height of the sharp triangle over the pitch [-]} */
   public double taperSharpHeightOverPitch() {
     return 0.5 * (1.0 / tanHalfFlank() - TAN_BETA * TAN_BETA * tanHalfFlank());
+  }
+
+  /** {@return r/P of a parallel thread, the radius of its crests and roots over the pitch [-]; empty for flat ones} */
+  public OptionalDouble crestRadiusOverPitch() {
+    if (this == FLAT_60) {
+      return OptionalDouble.empty();
+    }
+    double sine = Math.sin(Math.toRadians(0.5 * flankAngleDegrees));
+    return OptionalDouble.of(sharpHeightOverPitch() / 6.0 * sine / (1.0 - sine));
   }
 
   /** {@return half of the angle of the cone of a taper thread, atan(1/32) [°]} */
