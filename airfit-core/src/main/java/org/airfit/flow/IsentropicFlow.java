@@ -70,6 +70,21 @@ public final class IsentropicFlow {
     return new IsentropicFlow(GasKernels.subsonicMachAtMassFlowFunction(GasKernels.CHOKED / ratio));
   }
 
+  /**
+   * Obtains the subsonic flow of a mass flow function, as where air at rest is drawn into a bore.
+   *
+   * @param psi ψ = ṁ √(R T0)/(A p0) [-], in [10⁻⁶, 0.684731]
+   * @return the flow, at Mach 1 or less
+   * @throws IllegalArgumentException if {@code psi} is out of range
+   */
+  public static IsentropicFlow subsonicAtMassFlowFunction(double psi) {
+    if (!(psi >= 1.0e-6 && psi <= GasKernels.CHOKED)) {
+      throw new IllegalArgumentException(
+          "mass flow function must be in [1e-6, " + GasKernels.CHOKED + "], was " + psi);
+    }
+    return new IsentropicFlow(GasKernels.subsonicMachAtMassFlowFunction(psi));
+  }
+
   /** {@return M [-]} */
   public double mach() {
     return mach;

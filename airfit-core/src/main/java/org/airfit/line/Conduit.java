@@ -1,5 +1,6 @@
 package org.airfit.line;
 
+import java.util.List;
 import org.airfit.internal.Digits;
 import org.airfit.quantity.Area;
 import org.airfit.quantity.Length;
@@ -61,6 +62,18 @@ public final class Conduit {
    */
   public Conduit withFittings(double k) {
     return new Conduit(bore, length, roughness, k);
+  }
+
+  /**
+   * Obtains this conduit with fittings on it, each by its loss coefficient in fully turbulent flow in this bore.
+   *
+   * @param fittings all fittings; one that is there twice is named twice
+   * @return this with the sum of their coefficients
+   * @throws IllegalArgumentException if the bore is not above 0.5 mm or the sum is out of range
+   */
+  public Conduit withFittings(List<Fitting> fittings) {
+    return withFittings(
+        fittings.stream().mapToDouble(fitting -> fitting.k(bore)).sum());
   }
 
   /**

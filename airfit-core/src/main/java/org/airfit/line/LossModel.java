@@ -39,6 +39,25 @@ public interface LossModel {
     return new PipeModel(equation, law);
   }
 
+  /**
+   * Obtains the adiabatic model for a conduit that draws air at rest from a tank or header: the air is sped up into the bore without loss,
+   * cools by it, and then loses pressure by friction.
+   *
+   * <pre>
+   *   ṁ √(R T0)/(A p0) = √γ M1 (1 + (γ−1)/2 M1²)^(−(γ+1)/(2(γ−1)))    p1 = p0 (1 + (γ−1)/2 M1²)^(−γ/(γ−1)),  then as {@link PipeEquation#ADIABATIC}
+   * </pre>
+   *
+   * <p>The inlet asked for is the air at rest. In the answer the inlet is the air where it has entered the bore, and the drop is counted from
+   * rest. A sharp entrance loses more: give its K with the fittings. <b>Source:</b> Shapiro, <cite>Compressible Fluid Flow</cite> (1953),
+   * chapters 4 and 6.
+   *
+   * @param law the law of friction
+   * @return the model
+   */
+  static LossModel fromReservoir(FrictionLaw law) {
+    return new ReservoirModel(law);
+  }
+
   /** {@return all models there are, the equations with Colebrook friction first} */
   static List<LossModel> all() {
     List<LossModel> all = new ArrayList<>();

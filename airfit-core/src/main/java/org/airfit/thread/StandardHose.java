@@ -3,6 +3,7 @@ package org.airfit.thread;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.airfit.internal.Table;
 import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
@@ -31,8 +32,9 @@ public final class StandardHose {
 
   /** Loaded on first use. */
   private static final class Loaded {
-    static final List<StandardHose> ALL =
-        Table.read("hose_bores.csv").stream().map(StandardHose::new).toList();
+    static final List<StandardHose> ALL = Table.read(StandardHose.class, "hose_bores.csv").stream()
+        .map(StandardHose::new)
+        .toList();
   }
 
   private final HoseBore nominal;
@@ -49,7 +51,7 @@ public final class StandardHose {
     this.a = limits(row, "a");
     this.b = row.text("b_least_mm").isEmpty() ? null : limits(row, "b");
     this.c = limits(row, "c");
-    this.source = row.source();
+    this.source = Published.source(row);
   }
 
   private static Limits limits(Table.Row row, String type) {

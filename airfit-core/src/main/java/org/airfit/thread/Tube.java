@@ -3,6 +3,7 @@ package org.airfit.thread;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.airfit.internal.Table;
 import org.airfit.quantity.Area;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
@@ -50,7 +51,8 @@ public final class Tube {
 
   /** Loaded on first use. */
   private static final class Loaded {
-    static final List<Tube> ALL = Table.read("tubes.csv").stream().map(Tube::of).toList();
+    static final List<Tube> ALL =
+        Table.read(Tube.class, "tubes.csv").stream().map(Tube::of).toList();
   }
 
   private final Kind kind;
@@ -78,7 +80,7 @@ public final class Tube {
     this.wallMinus = length(row, "wall_minus", unit);
     this.wallPlus = length(row, "wall_plus", unit);
     this.bendRadius = length(row, "bend_radius_mm", LengthUnit.MILLIMETRE);
-    this.source = row.source();
+    this.source = Published.source(row);
     this.toleranceSource = row.text("tolerance_basis").equals("memory")
         ? Source.fromMemory(
             "ASTM A53: outside ± 1/64 in to size 1-1/2 and ± 1 % above, wall not more than 12.5 % thinner")

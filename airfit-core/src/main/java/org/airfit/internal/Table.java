@@ -1,4 +1,4 @@
-package org.airfit.thread;
+package org.airfit.internal;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -10,19 +10,21 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import org.airfit.source.Basis;
-import org.airfit.source.Source;
 
-/** A CSV table that lies beside the classes: a heading, one line to a row, commas inside quotes. */
-final class Table {
-
-  private static final Map<String, Basis> BASES = Map.of(
-      "read", Basis.STANDARD, "memory", Basis.FROM_MEMORY, "practice", Basis.COMMON_PRACTICE);
+/** A CSV table that lies beside a class: a heading, one line to a row, commas inside quotes. */
+public final class Table {
 
   private Table() {}
 
-  static List<Row> read(String file) {
-    try (InputStream in = Objects.requireNonNull(Table.class.getResourceAsStream(file), file)) {
+  /**
+   * Reads a table of the core's own resources.
+   *
+   * @param beside the class it lies beside
+   * @param file its name
+   * @return its rows
+   */
+  public static List<Row> read(Class<?> beside, String file) {
+    try (InputStream in = Objects.requireNonNull(beside.getResourceAsStream(file), file)) {
       List<String> lines =
           new String(in.readAllBytes(), StandardCharsets.UTF_8).lines().toList();
       List<String> heading = cells(lines.get(0));
@@ -51,8 +53,12 @@ final class Table {
     return cells;
   }
 
-  /** A row by the names of its columns. */
-  record Row(Map<String, String> cells) {
+  /**
+   * A row by the names of its columns.
+   *
+   * @param cells the cells
+   */
+  public record Row(Map<String, String> cells) {
 
     static Row of(List<String> heading, List<String> cells) {
       Map<String, String> row = new HashMap<>();
@@ -62,20 +68,34 @@ final class Table {
       return new Row(row);
     }
 
-    String text(String column) {
+    /**
+     * Obtains a cell.
+     *
+     * @param column the name of its column
+     * @return the text, empty for an empty cell
+     */
+    public String text(String column) {
       return Objects.requireNonNull(cells.get(column), column);
     }
 
-    double number(String column) {
+    /**
+     * Obtains a cell as a number.
+     *
+     * @param column the name of its column
+     * @return the number
+     */
+    public double number(String column) {
       return Double.parseDouble(text(column));
     }
 
-    Optional<Double> optional(String column) {
+    /**
+     * Obtains a cell that may be empty as a number.
+     *
+     * @param column the name of its column
+     * @return the number, or empty
+     */
+    public Optional<Double> optional(String column) {
       return text(column).isEmpty() ? Optional.empty() : Optional.of(number(column));
-    }
-
-    Source source() {
-      return new Source(Objects.requireNonNull(BASES.get(text("basis"))), text("source"));
     }
   }
 }
