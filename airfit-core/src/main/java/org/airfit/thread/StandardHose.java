@@ -92,6 +92,18 @@ public final class StandardHose {
         .orElseThrow();
   }
 
+  /**
+   * Finds the next standard size up.
+   *
+   * @param bore the bore it must have at least
+   * @return the smallest hose whose bore is not below {@code bore} even at its least limit, however it is made; empty if the sizes seen end before
+   */
+  public static Optional<StandardHose> nextSizeUp(Length bore) {
+    return all().stream()
+        .filter(hose -> hose.anyBore().least().compareTo(bore) >= 0)
+        .min(Comparator.comparing(hose -> hose.anyBore().least()));
+  }
+
   /** {@return the name in millimetres} */
   public HoseBore nominal() {
     return nominal;

@@ -1,5 +1,6 @@
 package org.airfit.thread;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -140,6 +141,20 @@ public final class Tube {
    */
   public static Tube steelPipe(NominalThreadSize size, int schedule) {
     return of(Kind.STEEL_PIPE, size.label(), Integer.toString(schedule));
+  }
+
+  /**
+   * Finds the next standard size up.
+   *
+   * @param kind the kind
+   * @param type its type, such as "40"
+   * @param bore the bore it must have at least
+   * @return the tube with the smallest bore that is not below {@code bore}, empty if the table ends before
+   */
+  public static Optional<Tube> nextSizeUp(Kind kind, String type, Length bore) {
+    return all(kind).stream()
+        .filter(tube -> tube.type.equals(type) && tube.bore().compareTo(bore) >= 0)
+        .min(Comparator.comparing(Tube::bore));
   }
 
   /** {@return what kind of tube it is} */

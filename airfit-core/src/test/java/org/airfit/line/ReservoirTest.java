@@ -124,8 +124,7 @@ class ReservoirTest {
         0.684731 * stub.area().squareMetres() * 7.0e5 / Math.sqrt(AirState.GAS_CONSTANT * 293.15);
     assertThat(choked.largest().kilogramsPerSecond()).isCloseTo(nozzle, within(1.0e-6 * nozzle));
     assertThat(MODEL.title()).startsWith("adiabatic flow from a reservoir");
-    assertThat(LossModel.fromReservoir(FrictionLaw.HAALAND).title())
-        .contains("friction after");
+    assertThat(LossModel.fromReservoir(FrictionLaw.HAALAND).title()).contains("friction after");
     assertThat(MODEL.validity()).contains("air at rest");
     assertThat(MODEL.bias()).contains("0.7 M1²");
     assertThat(MODEL.fitBasis()).contains("balances");

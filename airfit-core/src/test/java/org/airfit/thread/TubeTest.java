@@ -11,6 +11,8 @@ import java.util.stream.Stream;
 import org.airfit.Comparison;
 import org.airfit.Rows;
 import org.airfit.Rows.Row;
+import org.airfit.quantity.HoseBore;
+import org.airfit.quantity.Length;
 import org.airfit.quantity.NominalThreadSize;
 import org.airfit.source.Basis;
 import org.airfit.thread.Tube.Kind;
@@ -210,5 +212,27 @@ class TubeTest {
     assertThat(pipe.wallPlus()).isEmpty();
     assertThat(Tube.all(Kind.STEEL_PIPE)).hasSize(26);
     assertThat(Tube.all(Kind.COPPER_TUBE)).hasSize(26);
+  }
+
+  @Test
+  void the_next_size_up_has_at_least_the_bore_and_the_one_below_has_less() {
+    Tube inch = Tube.steelPipe(NominalThreadSize.ONE, 40);
+    assertThat(Tube.nextSizeUp(Tube.Kind.STEEL_PIPE, "40", inch.bore())).contains(inch);
+    assertThat(Tube.nextSizeUp(Tube.Kind.STEEL_PIPE, "40", inch.bore().times(1.0001)))
+        .contains(Tube.steelPipe(NominalThreadSize.ONE_AND_A_QUARTER, 40));
+    assertThat(Tube.nextSizeUp(Tube.Kind.STEEL_PIPE, "40", Length.ofMetres(1.0)))
+        .isEmpty();
+    assertThat(Tube.nextSizeUp(Tube.Kind.STEEL_PIPE, "no such type", inch.bore()))
+        .isEmpty();
+  }
+
+  @Test
+  void the_next_hose_up_is_wide_enough_even_at_its_least() {
+    // ISO 1307: 10 mm hose has 8.7 mm at least, made without a mandrel
+    assertThat(StandardHose.nextSizeUp(Length.ofMillimetres(8.7)).orElseThrow().nominal())
+        .isEqualTo(HoseBore.parse("10 mm"));
+    assertThat(StandardHose.nextSizeUp(Length.ofMillimetres(8.71)).orElseThrow().nominal())
+        .isEqualTo(HoseBore.parse("12.5 mm"));
+    assertThat(StandardHose.nextSizeUp(Length.ofMillimetres(60.0))).isEmpty();
   }
 }

@@ -1,0 +1,88 @@
+package org.airfit.flow;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.airfit.quantity.BasicBodySize;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.safety.Caution;
+import org.airfit.source.Source;
+
+/**
+ * Which basic body size of quick coupler a flow asks for, as the trade says it.
+ *
+ * <pre>
+ *   1/4 up to 40 scfm,  3/8 up to 60 scfm,  1/2 from 60 scfm on
+ * </pre>
+ *
+ * <p>Exactly 60 scfm belongs to 3/8 and to 1/2, and the answer holds both. scfm is counted at 60 °F and 14.7 psi absolute. Common practice, no source: a rule to
+ * begin with. What a coupler costs in pressure comes from its {@link FlowCapacity}, never from its class or its thread: two plugs of one profile
+ * with a 1/8 and a 3/8 thread carry the same flow.
+ *
+ * @param flow the flow the tool takes
+ * @param sizes the body sizes that answer it, smallest first: one, or two on a bound that belongs to both
+ */
+public record BodySizeAdvice(FreeAirFlow flow, List<BasicBodySize> sizes) {
+
+  /** What the bounds rest on. */
+  public static final Source SOURCE =
+      Source.commonPractice("body size by flow: up to 40, up to 60, 60 scfm and above");
+
+  private static final double QUARTER_UP_TO = 40.0;
+  private static final double HALF_FROM = 60.0;
+
+  private static final Caution NOT_PRESSURE = new Caution(
+      "Flow is not pressure",
+      "A larger coupler does not push more air into a tool than the tool takes at its pressure. Over-pressure damages tools, under-flow starves"
+          + " them: set the pressure at the tool, and give the air room.",
+      Source.commonPractice("over-pressure damages tools, under-flow starves them"));
+
+  /**
+   * Copies the list.
+   *
+   * @param flow the flow the tool takes
+   * @param sizes the body sizes that answer it
+   */
+  public BodySizeAdvice {
+    sizes = List.copyOf(sizes);
+  }
+
+  /**
+   * Asks for the body size of a flow.
+   *
+   * @param flow the flow the tool takes, at any reference state
+   * @return the size, or the two sizes that share the bound
+   */
+  public static BodySizeAdvice of(FreeAirFlow flow) {
+    double scfm = flow.at(FreeAirFlow.ofScfm60F(1.0).reference()).cubicFeetPerMinute();
+    // a flow typed as 60 scfm is 60 scfm, though cubic metres rounded it
+    double rounding = 1.0e-12 * scfm;
+    if (scfm <= QUARTER_UP_TO + rounding) {
+      return new BodySizeAdvice(flow, List.of(BasicBodySize.ONE_QUARTER));
+    }
+    if (Math.abs(scfm - HALF_FROM) <= rounding) {
+      return new BodySizeAdvice(flow, List.of(BasicBodySize.THREE_EIGHTHS, BasicBodySize.ONE_HALF));
+    }
+    return new BodySizeAdvice(
+        flow, List.of(scfm < HALF_FROM ? BasicBodySize.THREE_EIGHTHS : BasicBodySize.ONE_HALF));
+  }
+
+  /** {@return whether two sizes answer it} */
+  public boolean isOnBound() {
+    return sizes.size() > 1;
+  }
+
+  /** {@return the warnings that go with it} */
+  public List<Caution> cautions() {
+    return List.of(NOT_PRESSURE);
+  }
+
+  /** {@return the advice in words} */
+  public String inWords() {
+    String names = sizes.stream().map(BasicBodySize::label).collect(Collectors.joining(" or "));
+    return isOnBound()
+        ? flow + ": body size " + names
+            + "; exactly 60 scfm belongs to both, so ask what pressure either leaves at the tool ["
+            + SOURCE + "]"
+        : flow + ": body size " + names + " [" + SOURCE + "]";
+  }
+}

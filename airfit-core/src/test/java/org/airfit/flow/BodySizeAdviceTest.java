@@ -1,0 +1,53 @@
+package org.airfit.flow;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Locale;
+import org.airfit.quantity.BasicBodySize;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.ReferenceState;
+import org.airfit.source.Basis;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** A rule of the trade without a source: what is tested is that the rule is told as it is, bounds and all. */
+class BodySizeAdviceTest {
+
+  @ParameterizedTest
+  @CsvSource({"0, 1/4", "34, 1/4", "40, 1/4", "40.001, 3/8", "59.999, 3/8", "60.001, 1/2", "99, 1/2"
+  })
+  void a_flow_asks_for_a_body_size(double scfm, String size) {
+    BodySizeAdvice advice = BodySizeAdvice.of(FreeAirFlow.ofScfm60F(scfm));
+    assertThat(advice.sizes()).containsExactly(BasicBodySize.parse(size));
+    assertThat(advice.isOnBound()).isFalse();
+    assertThat(advice.inWords()).contains("body size " + size);
+  }
+
+  @Test
+  void exactly_sixty_belongs_to_both_and_the_answer_says_so() {
+    for (FreeAirFlow flow : List.of(
+        FreeAirFlow.ofScfm60F(60.0),
+        FreeAirFlow.ofScfm60F(60.0).at(ReferenceState.ANR),
+        FreeAirFlow.ofScfm60F(20.0).times(3.0))) {
+      BodySizeAdvice advice = BodySizeAdvice.of(flow);
+      assertThat(advice.sizes())
+          .containsExactly(BasicBodySize.THREE_EIGHTHS, BasicBodySize.ONE_HALF);
+      assertThat(advice.isOnBound()).isTrue();
+      assertThat(advice.inWords()).contains("3/8 or 1/2").contains("belongs to both");
+    }
+  }
+
+  @Test
+  void the_advice_warns_that_flow_is_not_pressure_and_says_that_it_has_no_source() {
+    BodySizeAdvice advice = BodySizeAdvice.of(FreeAirFlow.ofScfm60F(34.0));
+    assertThat(BodySizeAdvice.SOURCE.basis()).isEqualTo(Basis.COMMON_PRACTICE);
+    assertThat(advice.inWords().toLowerCase(Locale.ROOT)).contains("common practice");
+    assertThat(advice.cautions())
+        .singleElement()
+        .satisfies(caution -> assertThat(caution.text())
+            .contains("does not push more air")
+            .contains("Over-pressure damages tools, under-flow starves"));
+  }
+}
