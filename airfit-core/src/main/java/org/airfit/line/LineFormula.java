@@ -11,6 +11,7 @@ import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.source.Source;
 import org.airfit.working.Term;
+import org.airfit.working.UnitSystem;
 import org.airfit.working.Working;
 
 /**
@@ -379,7 +380,7 @@ public enum LineFormula implements LossModel {
   }
 
   @Override
-  public Working working(LineLoss loss) {
+  public Working working(LineLoss loss, UnitSystem units) {
     return loss.fold(this::flowing, this::choked);
   }
 

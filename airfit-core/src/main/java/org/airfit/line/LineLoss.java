@@ -9,6 +9,7 @@ import org.airfit.quantity.FrictionFactor;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Velocity;
+import org.airfit.working.UnitSystem;
 import org.airfit.working.Working;
 
 /** What becomes of a flow along a conduit: it arrives with a loss, or it is more than the conduit lets through. */
@@ -25,8 +26,18 @@ public sealed interface LineLoss {
   <R> R fold(
       Function<? super Flowing, ? extends R> flowing, Function<? super Choked, ? extends R> choked);
 
-  /** {@return how the answer was reached} */
-  Working working();
+  /** {@return how the answer was reached, in SI units} */
+  default Working working() {
+    return working(UnitSystem.SI);
+  }
+
+  /**
+   * Tells how the answer was reached.
+   *
+   * @param units in which units; a formula of a handbook keeps those it was published in
+   * @return the working
+   */
+  Working working(UnitSystem units);
 
   /**
    * The flow arrives.
@@ -75,8 +86,8 @@ public sealed interface LineLoss {
     }
 
     @Override
-    public Working working() {
-      return model.working(this);
+    public Working working(UnitSystem units) {
+      return model.working(this, units);
     }
   }
 
@@ -108,8 +119,8 @@ public sealed interface LineLoss {
     }
 
     @Override
-    public Working working() {
-      return model.working(this);
+    public Working working(UnitSystem units) {
+      return model.working(this, units);
     }
   }
 }

@@ -9,6 +9,7 @@ import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.MassFlow;
 import org.airfit.source.Source;
+import org.airfit.working.UnitSystem;
 import org.airfit.working.Working;
 
 /**
@@ -82,9 +83,10 @@ public interface LossModel {
    * Tells how this model reached a loss.
    *
    * @param loss a loss this model gave
+   * @param units in which units; a formula of a handbook keeps those it was published in, and a reservoir shows SI
    * @return its working
    */
-  Working working(LineLoss loss);
+  Working working(LineLoss loss, UnitSystem units);
 
   /** {@return what the model is called} */
   String title();

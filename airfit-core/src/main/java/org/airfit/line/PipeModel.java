@@ -12,6 +12,7 @@ import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Temperature;
 import org.airfit.quantity.Velocity;
 import org.airfit.source.Source;
+import org.airfit.working.UnitSystem;
 import org.airfit.working.Working;
 
 /** An equation of pipe flow with a law of friction; see {@link LossModel#of}. */
@@ -177,9 +178,10 @@ record PipeModel(PipeEquation equation, FrictionLaw law) implements LossModel {
   }
 
   @Override
-  public Working working(LineLoss loss) {
+  public Working working(LineLoss loss, UnitSystem units) {
     return loss.fold(
-        flowing -> PipeWorking.of(this, flowing), choked -> PipeWorking.of(this, choked));
+        flowing -> PipeWorking.of(this, flowing, units),
+        choked -> PipeWorking.of(this, choked, units));
   }
 
   @Override

@@ -10,6 +10,7 @@ import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Temperature;
 import org.airfit.source.Source;
 import org.airfit.working.Term;
+import org.airfit.working.UnitSystem;
 import org.airfit.working.Working;
 
 /** Adiabatic flow from air at rest; see {@link LossModel#fromReservoir}. */
@@ -107,7 +108,7 @@ record ReservoirModel(FrictionLaw law) implements LossModel {
   }
 
   @Override
-  public Working working(LineLoss loss) {
+  public Working working(LineLoss loss, UnitSystem units) {
     return loss.fold(this::working, this::working);
   }
 
