@@ -7,11 +7,17 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.airfit.air.AirState;
+import org.airfit.circuit.Change;
+import org.airfit.circuit.Money;
+import org.airfit.circuit.RankedChange;
 import org.airfit.circuit.Run;
 import org.airfit.circuit.RunResult;
+import org.airfit.circuit.SupplyNeeded;
+import org.airfit.circuit.ToolDemand;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.line.Conduit;
 import org.airfit.plug.DemoProfiles;
@@ -74,6 +80,28 @@ class DocumentsTest {
     assertThat(atTool.<Double>fold(delivered -> delivered.atToolGauge().bar(), starved -> -1.0))
         .isBetween(0.0, 7.0);
     assertThat(atTool.working().toText()).contains("coupler", "hose");
+  }
+
+  @Test
+  void the_tool_of_the_guide_balances() {
+    AbsolutePressure atmosphere = AbsolutePressure.STANDARD_ATMOSPHERE;
+    Conduit wider =
+        Conduit.of(Length.parse("1/2 in"), Length.parse("15 m"), Length.parse("0.01 mm"));
+    Run run = Run.from(
+            AirState.of(
+                GaugePressure.parse("7 bar(g)").above(atmosphere), Temperature.parse("20 °C")),
+            atmosphere)
+        .through("hose", wider.withBore(Length.parse("3/8 in")));
+    ToolDemand wrench = ToolDemand.following(
+        "wrench", FreeAirFlow.parse("25 scfm"), GaugePressure.parse("90 psig").above(atmosphere));
+    RunResult balanced = run.balance(wrench);
+    List<RankedChange> ranked = run.rank(
+        wrench,
+        List.of(new Change("wider hose", run.replacing("hose", wider), Money.parse("30 USD"))));
+    Optional<SupplyNeeded> raised = run.supplyNeeded(wrench, GaugePressure.parse("90 psig"));
+    assertThat(balanced).isInstanceOf(RunResult.Delivered.class);
+    assertThat(ranked.get(0).gainPascals()).isPositive();
+    assertThat(raised.orElseThrow().needed()).isGreaterThan(AbsolutePressure.ofPsi(104.0));
   }
 
   @Test
