@@ -5,20 +5,25 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.airfit.air.AirState;
+import org.airfit.circuit.AirPlant;
 import org.airfit.circuit.Change;
+import org.airfit.circuit.Compression;
 import org.airfit.circuit.Money;
 import org.airfit.circuit.RankedChange;
 import org.airfit.circuit.Run;
 import org.airfit.circuit.RunResult;
 import org.airfit.circuit.SupplyNeeded;
 import org.airfit.circuit.ToolDemand;
+import org.airfit.circuit.YearlyCost;
 import org.airfit.flow.FlowCapacity;
+import org.airfit.flow.Orifice;
 import org.airfit.line.Conduit;
 import org.airfit.plug.DemoProfiles;
 import org.airfit.plug.Dimension;
@@ -102,6 +107,23 @@ class DocumentsTest {
     assertThat(balanced).isInstanceOf(RunResult.Delivered.class);
     assertThat(ranked.get(0).gainPascals()).isPositive();
     assertThat(raised.orElseThrow().needed()).isGreaterThan(AbsolutePressure.ofPsi(104.0));
+  }
+
+  @Test
+  void the_hole_of_the_guide_costs_money() {
+    AirState intake = AirState.of(AbsolutePressure.STANDARD_ATMOSPHERE, Temperature.parse("20 °C"));
+    AbsolutePressure discharge = AbsolutePressure.parse("8 bar(a)");
+    AirState line = intake.at(discharge);
+    AirPlant plant = new AirPlant(
+        Compression.adiabatic(intake, discharge),
+        0.75,
+        0.92,
+        Duration.ofHours(4000),
+        Money.parse("0.11 USD"));
+    YearlyCost hole = plant.ofFlow(
+        "hole of 3 mm",
+        Orifice.sharp(Length.parse("3 mm")).flow(line, intake.pressure()).massFlow());
+    assertThat(hole.money()).isGreaterThan(Money.parse("1000 USD"));
   }
 
   @Test
