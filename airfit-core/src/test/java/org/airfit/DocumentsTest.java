@@ -16,9 +16,13 @@ import org.airfit.circuit.AirPlant;
 import org.airfit.circuit.Change;
 import org.airfit.circuit.Compression;
 import org.airfit.circuit.Money;
+import org.airfit.circuit.Network;
+import org.airfit.circuit.NetworkResult;
+import org.airfit.circuit.NetworkSimulation;
 import org.airfit.circuit.RankedChange;
 import org.airfit.circuit.Run;
 import org.airfit.circuit.RunResult;
+import org.airfit.circuit.Supply;
 import org.airfit.circuit.SupplyNeeded;
 import org.airfit.circuit.ToolDemand;
 import org.airfit.circuit.YearlyCost;
@@ -107,6 +111,28 @@ class DocumentsTest {
     assertThat(balanced).isInstanceOf(RunResult.Delivered.class);
     assertThat(ranked.get(0).gainPascals()).isPositive();
     assertThat(raised.orElseThrow().needed()).isGreaterThan(AbsolutePressure.ofPsi(104.0));
+  }
+
+  @Test
+  void the_ring_of_the_guide_is_solved() {
+    AbsolutePressure atmosphere = AbsolutePressure.STANDARD_ATMOSPHERE;
+    AirState supply =
+        AirState.of(GaugePressure.parse("7 bar(g)").above(atmosphere), Temperature.parse("20 °C"));
+    Conduit main = Conduit.of(Length.parse("1 in"), Length.parse("30 m"), Length.parse("0.045 mm"));
+    FlowCapacity coupler = FlowCapacity.of(SonicConductance.parse("6 dm³/(s·bar)"), 0.3);
+    ToolDemand wrench = ToolDemand.following(
+        "wrench", FreeAirFlow.parse("25 scfm"), AbsolutePressure.parse("104.7 psia"));
+    Network ring = Network.at(atmosphere)
+        .supply("compressor", Supply.fixed(supply))
+        .line("north", "compressor", "bench", main)
+        .line("south", "compressor", "bench", main)
+        .part("coupler", "bench", "tool", coupler)
+        .tool("tool", wrench.withDuty(0.3))
+        .build();
+    NetworkResult steady = ring.solve();
+    NetworkSimulation shop = ring.simulate(42, 1000);
+    assertThat(steady).isInstanceOf(NetworkResult.Solved.class);
+    assertThat(shop.unsolved()).isZero();
   }
 
   @Test

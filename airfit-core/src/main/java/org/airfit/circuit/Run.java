@@ -29,7 +29,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Run {
 
-  private static final Caution SUPPLY = new Caution(
+  static final Caution SUPPLY = new Caution(
       "More pressure at the supply is no cure",
       "Pressure above the tool's rating damages tools; too little flow starves them. A larger coupler or hose does not push more"
           + " air into a tool than it takes at its pressure. Remove the restriction before raising the supply.",

@@ -2,7 +2,7 @@
  * The run from supply to tool: what pressure arrives, where it goes, and what holds it back.
  *
  * <p>A {@link org.airfit.circuit.Run} strings the lines and parts of the floors below together, from a {@link org.airfit.circuit.Supply} to a
- * {@link org.airfit.circuit.ToolDemand}. Which parts to choose is told above.
+ * {@link org.airfit.circuit.ToolDemand}; a {@link org.airfit.circuit.Network} joins them in trees and rings. An {@link org.airfit.circuit.AirPlant} tells what air costs. Which parts to choose is told above.
  *
  * <h2>Specification</h2>
  * <ul>
