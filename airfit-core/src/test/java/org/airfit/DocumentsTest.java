@@ -22,6 +22,8 @@ import org.airfit.circuit.NetworkSimulation;
 import org.airfit.circuit.RankedChange;
 import org.airfit.circuit.Run;
 import org.airfit.circuit.RunResult;
+import org.airfit.circuit.Sensitivity;
+import org.airfit.circuit.Sizing;
 import org.airfit.circuit.Supply;
 import org.airfit.circuit.SupplyNeeded;
 import org.airfit.circuit.ToolDemand;
@@ -103,6 +105,15 @@ class DocumentsTest {
         .through("hose", wider.withBore(Length.parse("3/8 in")));
     ToolDemand wrench = ToolDemand.following(
         "wrench", FreeAirFlow.parse("25 scfm"), GaugePressure.parse("90 psig").above(atmosphere));
+    Conduit narrow = wider.withBore(Length.parse("3/8 in"));
+    Sizing.Result sized = Sizing.of(run, wrench, GaugePressure.parse("85 psig"))
+        .with("hose", "3/8 in", narrow, Money.parse("20 USD"))
+        .with("hose", "1/2 in", wider, Money.parse("30 USD"))
+        .withLossFactor(1.25)
+        .solve();
+    List<Sensitivity> matter = run.sensitivities(FreeAirFlow.parse("25 scfm").massFlow());
+    assertThat(sized).isInstanceOf(Sizing.Fitting.class);
+    assertThat(matter.get(0).input()).isEqualTo(Sensitivity.Input.BORE);
     RunResult balanced = run.balance(wrench);
     List<RankedChange> ranked = run.rank(
         wrench,
