@@ -5,14 +5,31 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.airfit.air.AirState;
+import org.airfit.circuit.AirPlant;
+import org.airfit.circuit.Change;
+import org.airfit.circuit.Compression;
+import org.airfit.circuit.Money;
+import org.airfit.circuit.Network;
+import org.airfit.circuit.NetworkResult;
+import org.airfit.circuit.NetworkSimulation;
+import org.airfit.circuit.RankedChange;
 import org.airfit.circuit.Run;
 import org.airfit.circuit.RunResult;
+import org.airfit.circuit.Sensitivity;
+import org.airfit.circuit.Sizing;
+import org.airfit.circuit.Supply;
+import org.airfit.circuit.SupplyNeeded;
+import org.airfit.circuit.ToolDemand;
+import org.airfit.circuit.YearlyCost;
 import org.airfit.flow.FlowCapacity;
+import org.airfit.flow.Orifice;
 import org.airfit.line.Conduit;
 import org.airfit.plug.DemoProfiles;
 import org.airfit.plug.Dimension;
@@ -74,6 +91,76 @@ class DocumentsTest {
     assertThat(atTool.<Double>fold(delivered -> delivered.atToolGauge().bar(), starved -> -1.0))
         .isBetween(0.0, 7.0);
     assertThat(atTool.working().toText()).contains("coupler", "hose");
+  }
+
+  @Test
+  void the_tool_of_the_guide_balances() {
+    AbsolutePressure atmosphere = AbsolutePressure.STANDARD_ATMOSPHERE;
+    Conduit wider =
+        Conduit.of(Length.parse("1/2 in"), Length.parse("15 m"), Length.parse("0.01 mm"));
+    Run run = Run.from(
+            AirState.of(
+                GaugePressure.parse("7 bar(g)").above(atmosphere), Temperature.parse("20 °C")),
+            atmosphere)
+        .through("hose", wider.withBore(Length.parse("3/8 in")));
+    ToolDemand wrench = ToolDemand.following(
+        "wrench", FreeAirFlow.parse("25 scfm"), GaugePressure.parse("90 psig").above(atmosphere));
+    Conduit narrow = wider.withBore(Length.parse("3/8 in"));
+    Sizing.Result sized = Sizing.of(run, wrench, GaugePressure.parse("85 psig"))
+        .with("hose", "3/8 in", narrow, Money.parse("20 USD"))
+        .with("hose", "1/2 in", wider, Money.parse("30 USD"))
+        .withLossFactor(1.25)
+        .solve();
+    List<Sensitivity> matter = run.sensitivities(FreeAirFlow.parse("25 scfm").massFlow());
+    assertThat(sized).isInstanceOf(Sizing.Fitting.class);
+    assertThat(matter.get(0).input()).isEqualTo(Sensitivity.Input.BORE);
+    RunResult balanced = run.balance(wrench);
+    List<RankedChange> ranked = run.rank(
+        wrench,
+        List.of(new Change("wider hose", run.replacing("hose", wider), Money.parse("30 USD"))));
+    Optional<SupplyNeeded> raised = run.supplyNeeded(wrench, GaugePressure.parse("90 psig"));
+    assertThat(balanced).isInstanceOf(RunResult.Delivered.class);
+    assertThat(ranked.get(0).gainPascals()).isPositive();
+    assertThat(raised.orElseThrow().needed()).isGreaterThan(AbsolutePressure.ofPsi(104.0));
+  }
+
+  @Test
+  void the_ring_of_the_guide_is_solved() {
+    AbsolutePressure atmosphere = AbsolutePressure.STANDARD_ATMOSPHERE;
+    AirState supply =
+        AirState.of(GaugePressure.parse("7 bar(g)").above(atmosphere), Temperature.parse("20 °C"));
+    Conduit main = Conduit.of(Length.parse("1 in"), Length.parse("30 m"), Length.parse("0.045 mm"));
+    FlowCapacity coupler = FlowCapacity.of(SonicConductance.parse("6 dm³/(s·bar)"), 0.3);
+    ToolDemand wrench = ToolDemand.following(
+        "wrench", FreeAirFlow.parse("25 scfm"), AbsolutePressure.parse("104.7 psia"));
+    Network ring = Network.at(atmosphere)
+        .supply("compressor", Supply.fixed(supply))
+        .line("north", "compressor", "bench", main)
+        .line("south", "compressor", "bench", main)
+        .part("coupler", "bench", "tool", coupler)
+        .tool("tool", wrench.withDuty(0.3))
+        .build();
+    NetworkResult steady = ring.solve();
+    NetworkSimulation shop = ring.simulate(42, 1000);
+    assertThat(steady).isInstanceOf(NetworkResult.Solved.class);
+    assertThat(shop.unsolved()).isZero();
+  }
+
+  @Test
+  void the_hole_of_the_guide_costs_money() {
+    AirState intake = AirState.of(AbsolutePressure.STANDARD_ATMOSPHERE, Temperature.parse("20 °C"));
+    AbsolutePressure discharge = AbsolutePressure.parse("8 bar(a)");
+    AirState line = intake.at(discharge);
+    AirPlant plant = new AirPlant(
+        Compression.adiabatic(intake, discharge),
+        0.75,
+        0.92,
+        Duration.ofHours(4000),
+        Money.parse("0.11 USD"));
+    YearlyCost hole = plant.ofFlow(
+        "hole of 3 mm",
+        Orifice.sharp(Length.parse("3 mm")).flow(line, intake.pressure()).massFlow());
+    assertThat(hole.money()).isGreaterThan(Money.parse("1000 USD"));
   }
 
   @Test

@@ -8,8 +8,11 @@ import org.airfit.flow.Passage;
 import org.airfit.line.Conduit;
 import org.airfit.line.LineLoss;
 import org.airfit.line.LossModel;
+import org.airfit.quantity.Length;
 import org.airfit.quantity.MassFlow;
+import org.airfit.quantity.SonicConductance;
 import org.airfit.working.Working;
+import org.jspecify.annotations.Nullable;
 
 /** One thing on the way from supply to tool. */
 sealed interface Element {
@@ -21,23 +24,28 @@ sealed interface Element {
       boolean passes,
       AirState outlet,
       MassFlow largest,
+      double inletMach,
       double mach,
       List<String> warnings,
       Supplier<Working> working) {}
 
-  /** Where nothing but the pressure behind is wanted: that pressure [Pa], or -1 where the flow does not pass. */
-  double outletPascals(MassFlow massFlow, AirState inlet);
+  /** Where nothing but the air behind is wanted: that air, or null where the flow does not pass. */
+  @Nullable
+  AirState behind(MassFlow massFlow, AirState inlet);
 
   Outcome solve(MassFlow massFlow, AirState inlet);
+
+  /** This with its loss multiplied, for wear and dirt. */
+  Element withLossFactor(double factor);
 
   /** A pipe, tube or hose. */
   record Line(String name, Conduit conduit, LossModel model) implements Element {
 
     @Override
-    public double outletPascals(MassFlow massFlow, AirState inlet) {
-      return model
-          .loss(conduit, massFlow, inlet)
-          .fold(flowing -> flowing.outlet().pressure().pascals(), choked -> -1.0);
+    public @Nullable AirState behind(MassFlow massFlow, AirState inlet) {
+      return model.loss(conduit, massFlow, inlet) instanceof LineLoss.Flowing flowing
+          ? flowing.outlet()
+          : null;
     }
 
     @Override
@@ -48,10 +56,23 @@ sealed interface Element {
               true,
               flowing.outlet(),
               massFlow,
+              flowing.inletMach(),
               flowing.outletMach(),
               flowing.warnings(),
               loss::working),
-          choked -> new Outcome(false, inlet, choked.largest(), 0.0, List.of(), loss::working));
+          choked ->
+              new Outcome(false, inlet, choked.largest(), 0.0, 0.0, List.of(), loss::working));
+    }
+
+    /** λL/D + ΣK grows by the factor. */
+    @Override
+    public Element withLossFactor(double factor) {
+      return new Line(
+          name,
+          conduit
+              .withLength(Length.ofMetres(factor * conduit.length().metres()))
+              .withFittings(factor * conduit.fittingLoss()),
+          model);
     }
   }
 
@@ -59,10 +80,11 @@ sealed interface Element {
   record Part(String name, FlowCapacity capacity) implements Element {
 
     @Override
-    public double outletPascals(MassFlow massFlow, AirState inlet) {
-      return capacity
-          .passage(massFlow, inlet)
-          .fold(passes -> passes.outlet().pascals(), chokes -> -1.0);
+    public @Nullable AirState behind(MassFlow massFlow, AirState inlet) {
+      return capacity.passage(massFlow, inlet) instanceof Passage.Passes passes
+              && passes.outlet().pascals() > 0.0
+          ? inlet.at(passes.outlet())
+          : null;
     }
 
     @Override
@@ -71,10 +93,24 @@ sealed interface Element {
       return passage.fold(
           passes -> passes.outlet().pascals() > 0.0
               ? new Outcome(
-                  true, inlet.at(passes.outlet()), massFlow, 0.0, List.of(), passage::working)
+                  true, inlet.at(passes.outlet()), massFlow, 0.0, 0.0, List.of(), passage::working)
               // with b = 0 the whole choked flow passes into a vacuum only
-              : new Outcome(false, inlet, massFlow, 0.0, List.of(), passage::working),
-          chokes -> new Outcome(false, inlet, chokes.largest(), 0.0, List.of(), passage::working));
+              : new Outcome(false, inlet, massFlow, 0.0, 0.0, List.of(), passage::working),
+          chokes ->
+              new Outcome(false, inlet, chokes.largest(), 0.0, 0.0, List.of(), passage::working));
+    }
+
+    /** Far from choking the drop goes with 1/C². */
+    @Override
+    public Element withLossFactor(double factor) {
+      return new Part(
+          name,
+          FlowCapacity.of(
+                  SonicConductance.ofCubicMetresPerSecondPascal(
+                      capacity.conductance().cubicMetresPerSecondPascal() / Math.sqrt(factor)),
+                  capacity.criticalPressureRatio())
+              .withSubsonicIndex(capacity.subsonicIndex())
+              .withCrackingPressure(capacity.crackingPressure()));
     }
   }
 }

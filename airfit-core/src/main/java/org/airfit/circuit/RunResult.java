@@ -2,7 +2,9 @@ package org.airfit.circuit;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.MassFlow;
@@ -41,6 +43,7 @@ public sealed interface RunResult {
    * @param atToolGauge the pressure at the tool as a gauge there shows it
    * @param shares what each element takes, in order from the supply
    * @param cautions the warnings that go with it
+   * @param ends works out what the supply gives and the tool takes, where that is not plain
    */
   record Delivered(
       MassFlow massFlow,
@@ -48,7 +51,8 @@ public sealed interface RunResult {
       AbsolutePressure atTool,
       GaugePressure atToolGauge,
       List<Share> shares,
-      List<Caution> cautions)
+      List<Caution> cautions,
+      List<Supplier<Working>> ends)
       implements RunResult {
 
     /** {@return all that is lost between supply and tool} */
@@ -61,6 +65,18 @@ public sealed interface RunResult {
       return shares.stream().max(Comparator.comparing(Share::gain)).orElseThrow();
     }
 
+    /** {@return what each element takes, the largest drop first} */
+    public List<Share> ranked() {
+      return shares.stream()
+          .sorted(Comparator.comparing(Share::drop).reversed())
+          .toList();
+    }
+
+    /** {@return the element that chokes, if one does} */
+    public Optional<Share> choking() {
+      return shares.stream().filter(Share::chokes).findFirst();
+    }
+
     @Override
     public <R> R fold(
         Function<? super Delivered, ? extends R> delivered,
@@ -71,21 +87,27 @@ public sealed interface RunResult {
     @Override
     public Working working() {
       Working.Builder working = Working.titled("Pressure from supply to tool");
+      ends.forEach(end -> working.include(end.get()));
       for (Share share : shares) {
         working.note(share.name() + ": from " + share.inlet().format(PressureUnit.BAR) + " to "
             + share.outlet().format(PressureUnit.BAR));
         working.include(share.working());
+        if (share.chokes()) {
+          working.note(
+              share.name()
+                  + " chokes: it lets no more through, and the pressure behind it is what the tool leaves of the flow.");
+        }
       }
       return working.build();
     }
   }
 
   /**
-   * The flow can't pass, whatever the tool does: an element chokes, or would need less than the atmosphere behind it.
+   * The flow can't pass, whatever the tool does: an element chokes, or would need less than the atmosphere behind it, or the supply does not give that much.
    *
    * @param massFlow the flow asked for
-   * @param element the element that stops it
-   * @param inlet the pressure in front of it
+   * @param element the element that stops it; "supply" where that gives no more
+   * @param inlet the pressure in front of it; of a supply, while nothing flows
    * @param largest the largest flow it lets through from that pressure into the open
    * @param before what the elements before it take; their gain is told as 0
    * @param working how that was found

@@ -15,7 +15,9 @@ import org.airfit.working.Working;
  * @param drop the pressure it takes
  * @param fraction its part of all that is lost on the way [-]; 0 where nothing is lost
  * @param gain how much more pressure the tool would have if this element took nothing
- * @param mach velocity over speed of sound at the outlet of a line [-]; 0 for a part
+ * @param chokes whether it lets no more through however low the pressure behind it
+ * @param inletMach velocity over speed of sound at the inlet of a line [-]; 0 for a part
+ * @param outletMach velocity over speed of sound at the outlet of a line, before the pressure falls further where it chokes [-]; 0 for a part
  * @param warnings where the model is near or outside what it holds for
  * @param reached works out how the drop was reached; a run is solved far oftener than its working is read
  */
@@ -26,7 +28,9 @@ public record Share(
     PressureDrop drop,
     double fraction,
     PressureDrop gain,
-    double mach,
+    boolean chokes,
+    double inletMach,
+    double outletMach,
     List<String> warnings,
     Supplier<Working> reached) {
 

@@ -12,9 +12,11 @@ import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.line.Conduit;
 import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.MassFlow;
+import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
 
@@ -98,5 +100,53 @@ class RunProperties {
             .through("other", hose(9.5, 20.0 * (1.0 - part))),
         flow);
     assertThat(cut).isCloseTo(whole, within(1.0e-10 * whole));
+  }
+
+  private static ToolDemand tool(double kilogramsPerSecond) {
+    return ToolDemand.following(
+        "tool",
+        FreeAirFlow.from(
+            MassFlow.ofKilogramsPerSecond(kilogramsPerSecond), ReferenceState.COMPRESSOR_INLET),
+        AbsolutePressure.ofBar(7.0));
+  }
+
+  /** Balance: what the run brings at the tool's pressure is what the tool takes there, choked or not. */
+  @Property(tries = 300)
+  void a_balanced_tool_takes_what_arrives(
+      @ForAll @Scale(9) @DoubleRange(min = 1.1, max = 12.0) double bar,
+      @ForAll @Scale(9) @DoubleRange(min = 0.5, max = 20.0) double c,
+      @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 0.6) double b,
+      @ForAll @Scale(9) @DoubleRange(min = 4.0, max = 20.0) double bore,
+      @ForAll @Scale(9) @DoubleRange(min = 0.003, max = 0.2) double rated) {
+    RunResult.Delivered balance =
+        (RunResult.Delivered) run(bar, c, b, bore, 10.0).balance(tool(rated));
+    double flow = balance.massFlow().kilogramsPerSecond();
+    double taken = tool(rated).flowAt(balance.atTool(), ATMOSPHERE).kilogramsPerSecond();
+    double reynolds = 4.0 * flow / (Math.PI * 0.001 * bore * 1.813e-5);
+    // at Re 2300 the friction jumps, and with it the pressure: no flow balances exactly there
+    if (Math.abs(reynolds - 2300.0) > 30.0) {
+      assertThat(taken).isCloseTo(flow, within(1.0e-9 * flow));
+    }
+  }
+
+  /** A wider hose, a shorter hose and a larger coupling never take pressure or flow from the tool. */
+  @Property(tries = 300)
+  void widening_never_hurts_a_balanced_tool(
+      @ForAll @Scale(9) @DoubleRange(min = 1.0, max = 20.0) double c,
+      @ForAll @Scale(9) @DoubleRange(min = 5.0, max = 20.0) double bore,
+      @ForAll @Scale(9) @DoubleRange(min = 1.0, max = 2.0) double wider,
+      @ForAll @Scale(9) @DoubleRange(min = 0.005, max = 0.1) double rated) {
+    double now = balanced(run(8.0, c, 0.3, bore, 10.0), rated);
+    double allowed = now * (1.0 - 1.0e-9);
+    assertThat(balanced(run(8.0, c, 0.3, bore * wider, 10.0), rated))
+        .isGreaterThanOrEqualTo(allowed);
+    assertThat(balanced(run(8.0, c * wider, 0.3, bore, 10.0), rated))
+        .isGreaterThanOrEqualTo(allowed);
+    assertThat(balanced(run(8.0, c, 0.3, bore, 10.0 / wider), rated))
+        .isGreaterThanOrEqualTo(allowed);
+  }
+
+  private static double balanced(Run run, double rated) {
+    return ((RunResult.Delivered) run.balance(tool(rated))).atTool().pascals();
   }
 }

@@ -1,0 +1,98 @@
+package org.airfit.circuit;
+
+import java.util.List;
+import java.util.Optional;
+import org.airfit.air.AirState;
+import org.airfit.internal.Digits;
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.MassFlow;
+import org.airfit.quantity.MassFlowUnit;
+import org.airfit.quantity.PressureUnit;
+import org.airfit.source.Source;
+import org.airfit.working.Term;
+import org.airfit.working.Working;
+
+/**
+ * A regulator whose outlet pressure droops in a straight line as the flow rises.
+ *
+ * <pre>
+ *   p = p0 − (p0 − p1) ṁ/ṁ1
+ * </pre>
+ *
+ * <p>p0 is what it holds while nothing flows, p1 what it still holds at the flow ṁ1. Two points of the maker's flow curve, or two readings of a gauge, give the line; it is taken
+ * on beyond ṁ1, where the real curve bends down. The line between stated points is an approximation of our own.
+ *
+ * @param still the air behind it while nothing flows
+ * @param flow a flow, above 0
+ * @param pressure the pressure it holds at that flow, at most that of {@code still}
+ */
+public record Regulator(AirState still, FreeAirFlow flow, AbsolutePressure pressure)
+    implements Supply {
+
+  private static final Source SOURCE =
+      Source.derived("straight line through the two stated points of the regulator");
+
+  /**
+   * Checks the components.
+   *
+   * @param still the air behind it while nothing flows
+   * @param flow a flow, above 0
+   * @param pressure the pressure it holds at that flow, at most that of {@code still}
+   */
+  public Regulator {
+    if (!(flow.cubicMetresPerSecond() > 0.0)) {
+      throw new IllegalArgumentException(
+          "flow of the second point of a regulator must be above 0, was " + flow);
+    }
+    if (pressure.compareTo(still.pressure()) > 0) {
+      throw new IllegalArgumentException(
+          "pressure of a regulator under flow must be at most that without flow, "
+              + still.pressure() + ", was " + pressure);
+    }
+  }
+
+  private double pascals(double massFlow) {
+    double p0 = still.pressure().pascals();
+    return p0 - (p0 - pressure.pascals()) * (massFlow / flow.massFlow().kilogramsPerSecond());
+  }
+
+  @Override
+  public Optional<AirState> at(MassFlow wanted) {
+    double pascals = pascals(wanted.kilogramsPerSecond());
+    return pascals > 0.0
+        ? Optional.of(still.at(AbsolutePressure.ofPascals(pascals)))
+        : Optional.empty();
+  }
+
+  @Override
+  public Working working(MassFlow wanted) {
+    double p = pascals(wanted.kilogramsPerSecond());
+    Working.Builder working = Working.titled("Pressure behind the regulator");
+    if (!(p > 0.0)) {
+      return working
+          .note("At " + wanted.format(MassFlowUnit.KILOGRAM_PER_SECOND)
+              + " nothing would be left of the " + still.pressure().format(PressureUnit.BAR)
+              + " it is set to.")
+          .build();
+    }
+    if (wanted.compareTo(flow.massFlow()) > 0) {
+      working.note("The flow lies beyond the stated point of "
+          + Digits.significant(flow.massFlow().kilogramsPerSecond(), 4)
+          + " kg/s: the straight line is too kind there.");
+    }
+    return working
+        .step(
+            "Droop",
+            "⟨p⟩ = ⟨p0⟩ − (⟨p0⟩ − ⟨p1⟩) × ⟨ṁ⟩ / ⟨ṁ1⟩",
+            "⟨p⟩ = ⟨p0⟩ - (⟨p0⟩ - ⟨p1⟩) \\frac{⟨ṁ⟩}{⟨ṁ1⟩}",
+            List.of(
+                Term.of("p0", "p_0", still.pressure().bar(), "bar(a)", 9),
+                Term.of("p1", "p_1", pressure.bar(), "bar(a)", 9),
+                Term.of("ṁ", "\\dot m", wanted.kilogramsPerSecond(), "kg/s", 8),
+                Term.of("ṁ1", "\\dot m_1", flow.massFlow().kilogramsPerSecond(), "kg/s", 8)),
+            Term.of("p", "p", p / 1.0e5, "bar(a)", 6),
+            SOURCE)
+        .build();
+  }
+}

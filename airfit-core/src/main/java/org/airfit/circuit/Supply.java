@@ -1,0 +1,61 @@
+package org.airfit.circuit;
+
+import java.util.Optional;
+import org.airfit.air.AirState;
+import org.airfit.quantity.MassFlow;
+import org.airfit.quantity.PressureUnit;
+import org.airfit.working.Working;
+
+/** What feeds a run or a network: a pressure that holds, a {@link Regulator} with droop, or a {@link Compressor} with its receiver. */
+public sealed interface Supply permits Supply.Fixed, Regulator, Compressor {
+
+  /**
+   * Obtains a supply whose pressure does not depend on the flow.
+   *
+   * @param air the air at the supply
+   * @return the supply
+   */
+  static Supply fixed(AirState air) {
+    return new Fixed(air);
+  }
+
+  /** {@return the air while nothing flows} */
+  AirState still();
+
+  /**
+   * Finds the air it gives at a flow.
+   *
+   * @param flow the flow
+   * @return the air, or empty where it cannot give that much
+   */
+  Optional<AirState> at(MassFlow flow);
+
+  /**
+   * Tells how the pressure follows from the flow.
+   *
+   * @param flow the flow
+   * @return the working
+   */
+  Working working(MassFlow flow);
+
+  /**
+   * A pressure that holds whatever flows.
+   *
+   * @param still the air
+   */
+  record Fixed(AirState still) implements Supply {
+
+    @Override
+    public Optional<AirState> at(MassFlow flow) {
+      return Optional.of(still);
+    }
+
+    @Override
+    public Working working(MassFlow flow) {
+      return Working.titled("Supply")
+          .note(
+              "The supply holds " + still.pressure().format(PressureUnit.BAR) + " whatever flows.")
+          .build();
+    }
+  }
+}

@@ -1,0 +1,129 @@
+package org.airfit.circuit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import org.airfit.Pencil;
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.MassFlow;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class ToolDemandTest {
+
+  private static final AbsolutePressure ATMOSPHERE = AbsolutePressure.ofPsi(14.7);
+  private static final FreeAirFlow RATED = FreeAirFlow.ofScfm60F(30.0);
+  private static final ToolDemand NUT_SETTER =
+      ToolDemand.following("nut setter", RATED, AbsolutePressure.ofPsi(104.7));
+
+  private static double atPsia(ToolDemand tool, double psia) {
+    return tool.flowAt(AbsolutePressure.ofPsi(psia), ATMOSPHERE).kilogramsPerSecond();
+  }
+
+  @Test
+  void at_its_rated_pressure_a_tool_takes_its_rated_flow() {
+    double rated = RATED.massFlow().kilogramsPerSecond();
+    assertThat(atPsia(NUT_SETTER, 104.7)).isCloseTo(rated, within(1.0e-14));
+    assertThat(NUT_SETTER.rated()).isEqualTo(RATED);
+    assertThat(NUT_SETTER.ratedInlet()).contains(AbsolutePressure.ofPsi(104.7));
+  }
+
+  @Test
+  void its_flow_is_in_proportion_to_the_absolute_pressure() {
+    assertThat(atPsia(NUT_SETTER, 52.35))
+        .isCloseTo(0.5 * atPsia(NUT_SETTER, 104.7), within(1.0e-14));
+  }
+
+  @Test
+  void towards_the_atmosphere_the_flow_goes_down_to_nothing() {
+    double proportional = atPsia(NUT_SETTER, 104.7) * 18.0 / 104.7;
+    assertThat(atPsia(NUT_SETTER, 18.0)).isBetween(0.5 * proportional, proportional);
+    assertThat(atPsia(NUT_SETTER, 14.7)).isZero();
+    assertThat(atPsia(NUT_SETTER, 10.0)).isZero();
+  }
+
+  @Test
+  void a_fixed_flow_does_not_ask_for_the_pressure() {
+    ToolDemand fixed = ToolDemand.fixed("spray gun", RATED);
+    assertThat(fixed.flowAt(ATMOSPHERE, ATMOSPHERE)).isEqualTo(RATED.massFlow());
+    assertThat(atPsia(fixed, 104.7)).isEqualTo(RATED.massFlow().kilogramsPerSecond());
+    assertThat(fixed.ratedInlet()).isEmpty();
+  }
+
+  @Test
+  void duty_thins_the_mean_and_load_the_flow_itself() {
+    ToolDemand grinder = NUT_SETTER.withDuty(0.25).withLoad(0.8);
+    assertThat(grinder.duty()).isEqualTo(0.25);
+    assertThat(grinder.load()).isEqualTo(0.8);
+    assertThat(grinder.useFactor()).isEqualTo(0.2);
+    assertThat(grinder.meanFlow()).isEqualTo(RATED.times(0.2));
+    assertThat(atPsia(grinder, 104.7))
+        .isCloseTo(0.8 * RATED.massFlow().kilogramsPerSecond(), within(1.0e-14));
+    MassFlow fixed = ToolDemand.fixed("gun", RATED).withLoad(0.5).flowAt(ATMOSPHERE, ATMOSPHERE);
+    assertThat(fixed).isEqualTo(RATED.massFlow().times(0.5));
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {20.0, 52.35, 104.7})
+  void the_printed_numbers_give_the_printed_flow(double psia) {
+    AbsolutePressure inlet = AbsolutePressure.ofPsi(psia);
+    Pencil.check(NUT_SETTER.withLoad(0.7).working(inlet, ATMOSPHERE));
+    Pencil.check(ToolDemand.fixed("gun", RATED).withLoad(0.7).working(inlet, ATMOSPHERE));
+    assertThat(NUT_SETTER.working(ATMOSPHERE, ATMOSPHERE).toText()).contains("takes nothing");
+  }
+
+  @Test
+  void what_is_no_tool_is_refused() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> ToolDemand.fixed(" ", RATED))
+        .withMessage("name of a tool must say which, was blank");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> ToolDemand.fixed("gun", FreeAirFlow.ofScfm60F(0.0)))
+        .withMessageStartingWith("rated flow of gun must be above 0, was ");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() ->
+            ToolDemand.following("gun", FreeAirFlow.ofScfm60F(0.0), AbsolutePressure.ofBar(7.0)))
+        .withMessageStartingWith("rated flow of gun must be above 0, was ");
+  }
+
+  /** 90 psi taken for absolute is a classic; 1 bar absolute is an open end. */
+  @Test
+  void a_rating_that_would_not_choke_is_refused() {
+    assertThat(ToolDemand.following("gun", RATED, AbsolutePressure.ofBar(1.92))).isNotNull();
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> ToolDemand.following("gun", RATED, AbsolutePressure.ofBar(1.91)))
+        .withMessage(
+            "rated inlet pressure of gun must be at least 191.8 kPa(a), was 191 kPa(a); is it a gauge pressure?");
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {-1.0e-9, 1.000000001, Double.NaN})
+  void a_part_above_all_or_below_nothing_is_refused(double share) {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> NUT_SETTER.withDuty(share))
+        .withMessage("duty of nut setter must be in [0, 1], was " + share);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> NUT_SETTER.withLoad(share))
+        .withMessage("load of nut setter must be in [0, 1], was " + share);
+  }
+
+  @Test
+  void equal_tools_are_equal() {
+    ToolDemand same = ToolDemand.following("nut setter", RATED, AbsolutePressure.ofPsi(104.7));
+    assertThat(NUT_SETTER).isEqualTo(same).hasSameHashCodeAs(same);
+    assertThat(NUT_SETTER)
+        .isNotEqualTo(same.withDuty(0.5))
+        .isNotEqualTo(same.withLoad(0.5))
+        .isNotEqualTo(ToolDemand.fixed("nut setter", RATED))
+        .isNotEqualTo(ToolDemand.fixed("nut setter", RATED.times(2.0)))
+        .isNotEqualTo(ToolDemand.fixed("drill", RATED))
+        .isNotEqualTo("nut setter");
+    assertThat(NUT_SETTER.toString())
+        .startsWith("nut setter: 0.01")
+        .endsWith("at its rated pressure");
+    assertThat(ToolDemand.fixed("gun", RATED).toString()).endsWith("while it runs");
+  }
+}
