@@ -38,7 +38,7 @@ public final class Exercises {
     }
 
     String solution() {
-      return isNumber() ? answer + " " + unit : answer.split("/", -1)[0].strip();
+      return isNumber() ? answer + " " + unit : answer.split(";", -1)[0].strip();
     }
   }
 
@@ -124,7 +124,7 @@ public final class Exercises {
       return id + ": still blank. Put your answer between the quotes and run the cell.";
     }
     boolean known =
-        Arrays.stream(task.answer().split("/", -1)).anyMatch(word -> same(word, answer));
+        Arrays.stream(task.answer().split(";", -1)).anyMatch(word -> same(word, answer));
     return known ? right(task) : wrong(task, "");
   }
 
