@@ -8,8 +8,9 @@ import java.util.Locale;
 public final class Bars {
 
   private static final double WIDTH = 680.0;
-  private static final double NAMES = 250.0;
-  private static final double ROOM = 340.0;
+  private static final double LEAST_NAMES = 160.0;
+  private static final double LETTER = 7.6;
+  private static final double NUMBERS = 70.0;
   private static final double LINE = 28.0;
   private static final double TOP = 40.0;
 
@@ -57,17 +58,20 @@ public final class Bars {
 
   /** {@return the drawing} */
   public String svg() {
+    int longest = bars.stream().mapToInt(bar -> bar.name().length()).max().orElse(0);
+    double names = Math.max(LEAST_NAMES, 16.0 + LETTER * longest);
+    double room = WIDTH - names - NUMBERS;
     double most = bars.stream().mapToDouble(Bar::amount).max().orElse(1.0);
     StringBuilder svg = Drawing.begin(WIDTH, TOP + LINE * bars.size() + 6.0, title);
     Drawing.text(svg, 10, 20, "start", "bold", title + " [" + unit + "]");
     for (int i = 0; i < bars.size(); i++) {
       Bar bar = bars.get(i);
       double y = TOP + LINE * i;
-      double length = most > 0.0 ? ROOM * bar.amount() / most : 0.0;
-      Drawing.text(svg, NAMES - 8, y + 14, "end", "normal", bar.name());
-      Drawing.box(svg, NAMES, y, length, LINE - 10.0);
+      double length = most > 0.0 ? room * bar.amount() / most : 0.0;
+      Drawing.text(svg, names - 8, y + 14, "end", "normal", bar.name());
+      Drawing.box(svg, names, y, length, LINE - 10.0);
       String amount = String.format(Locale.ROOT, "%." + digits + "f", bar.amount());
-      Drawing.text(svg, NAMES + length + 6, y + 14, "start", "normal", amount);
+      Drawing.text(svg, names + length + 6, y + 14, "start", "normal", amount);
     }
     return svg.append("</svg>\n").toString();
   }

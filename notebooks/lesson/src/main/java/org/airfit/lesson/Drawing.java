@@ -32,6 +32,17 @@ final class Drawing {
         escaped(text)));
   }
 
+  /** Text that stays readable where a line runs through it. */
+  static void label(StringBuilder svg, double x, double y, String text) {
+    svg.append(String.format(
+        Locale.ROOT,
+        "<text x=\"%.1f\" y=\"%.1f\" text-anchor=\"end\" fill=\"#111111\" stroke=\"#ffffff\" stroke-width=\"4\""
+            + " paint-order=\"stroke\">%s</text>\n",
+        x,
+        y,
+        escaped(text)));
+  }
+
   static void line(
       StringBuilder svg,
       double x1,

@@ -180,7 +180,6 @@ public final class Plot {
     for (Mark mark : marks) {
       double y = high.at(mark.y(), bottom, TOP);
       Drawing.line(svg, LEFT, y, WIDTH - RIGHT, y, "#333333", 1.2, "1 3");
-      Drawing.text(svg, WIDTH - RIGHT - 4, y - 4, "end", "normal", mark.name());
     }
     for (int i = 0; i < series.size(); i++) {
       draw(svg, series.get(i), i, wide, high, bottom);
@@ -192,6 +191,9 @@ public final class Plot {
         Drawing.mark(svg, LEFT + 20, y - 4, i, ink);
       }
       Drawing.text(svg, LEFT + 50, y, "start", "normal", series.get(i).name());
+    }
+    for (Mark mark : marks) {
+      Drawing.label(svg, WIDTH - RIGHT - 4, high.at(mark.y(), bottom, TOP) - 5, mark.name());
     }
     return svg.append("</svg>\n").toString();
   }
