@@ -1,5 +1,6 @@
 package org.airfit.lesson;
 
+import java.math.BigDecimal;
 import java.util.Locale;
 
 /**
@@ -43,10 +44,10 @@ public final class Comparisons {
     }
     table.row(
         what,
-        number(published) + " " + unit,
+        printed(published) + " " + unit,
         number(ours) + " " + unit,
         String.format(Locale.ROOT, "%+.2f %%", Math.round(100.0 * difference) / 100.0),
-        "±" + number(percent) + " %: " + why,
+        "±" + printed(percent) + " %: " + why,
         source);
     return this;
   }
@@ -75,9 +76,14 @@ public final class Comparisons {
     return table.toMarkdown();
   }
 
-  /** Five digits, so that no published number loses one. */
+  /** The digits that were entered, so that no published number loses or gains one. */
+  private static String printed(double value) {
+    return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+  }
+
+  /** More digits than any of the published numbers has. */
   private static String number(double value) {
-    String text = String.format(Locale.ROOT, "%.5g", value);
+    String text = String.format(Locale.ROOT, "%.6g", value);
     if (text.contains("e")) {
       return text;
     }

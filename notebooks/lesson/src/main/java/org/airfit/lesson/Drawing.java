@@ -36,7 +36,7 @@ final class Drawing {
   static void label(StringBuilder svg, double x, double y, String text) {
     svg.append(String.format(
         Locale.ROOT,
-        "<text x=\"%.1f\" y=\"%.1f\" text-anchor=\"end\" fill=\"#111111\" stroke=\"#ffffff\" stroke-width=\"4\""
+        "<text x=\"%.1f\" y=\"%.1f\" fill=\"#111111\" stroke=\"#ffffff\" stroke-width=\"4\""
             + " paint-order=\"stroke\">%s</text>\n",
         x,
         y,

@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
@@ -80,6 +81,11 @@ public final class Exercises {
     } catch (IOException unreadable) {
       throw new UncheckedIOException("exercises.txt cannot be read", unreadable);
     }
+  }
+
+  /** {@return the exercises of this lesson, in order} */
+  public List<String> ids() {
+    return List.copyOf(tasks.keySet());
   }
 
   /**

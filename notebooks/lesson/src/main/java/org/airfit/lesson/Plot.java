@@ -193,7 +193,7 @@ public final class Plot {
       Drawing.text(svg, LEFT + 50, y, "start", "normal", series.get(i).name());
     }
     for (Mark mark : marks) {
-      Drawing.label(svg, WIDTH - RIGHT - 4, high.at(mark.y(), bottom, TOP) - 5, mark.name());
+      Drawing.label(svg, LEFT + 6, high.at(mark.y(), bottom, TOP) - 5, mark.name());
     }
     return svg.append("</svg>\n").toString();
   }

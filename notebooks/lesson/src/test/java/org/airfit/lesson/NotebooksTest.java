@@ -57,6 +57,37 @@ class NotebooksTest {
     }
   }
 
+  static List<Path> solutions() throws IOException {
+    return notebooks().stream().filter(file -> file.startsWith("solutions")).toList();
+  }
+
+  static List<Path> lessons() throws IOException {
+    return notebooks().stream().filter(file -> file.getNameCount() == 1).toList();
+  }
+
+  @ParameterizedTest
+  @MethodSource("solutions")
+  void a_solution_answers_every_exercise_rightly(Path solution) throws IOException {
+    int lesson = Integer.parseInt(solution.getFileName().toString().substring(0, 2));
+    String shown = Files.readString(FOLDER.resolve(solution));
+    assertThat(Exercises.of(lesson).ids())
+        .hasSizeBetween(3, 5)
+        .allSatisfy(id -> assertThat(shown).contains("\"" + id + ": right"));
+    assertThat(FOLDER.resolve("exercises").resolve(solution.getFileName())).exists();
+  }
+
+  @ParameterizedTest
+  @MethodSource("lessons")
+  void a_lesson_compares_at_least_two_numbers_with_published_ones_and_has_its_page(Path lesson)
+      throws IOException {
+    String shown = Files.readString(FOLDER.resolve(lesson));
+    assertThat(shown.split("% \\| ±", -1)).hasSizeGreaterThan(2);
+    assertThat(FOLDER
+            .resolve("pages")
+            .resolve(lesson.getFileName().toString().replace(".ipynb", ".html")))
+        .exists();
+  }
+
   private static void check(JavaKernel kernel, JsonObject cell, String where) {
     ByteArrayOutputStream printed = new ByteArrayOutputStream();
     PrintStream before = System.out;
