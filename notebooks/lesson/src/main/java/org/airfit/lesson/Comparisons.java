@@ -1,0 +1,92 @@
+package org.airfit.lesson;
+
+import java.math.BigDecimal;
+import java.util.Locale;
+
+/**
+ * Published numbers and ours, side by side.
+ *
+ * <p>Each row is checked when it is added: a difference beyond its tolerance throws {@link WrongNumberException} and ends the notebook.
+ */
+public final class Comparisons {
+
+  private final Table table =
+      Table.of("what", "published", "ours", "difference", "allowed, and why", "source");
+
+  /** Starts an empty comparison. */
+  public Comparisons() {}
+
+  /**
+   * Adds a published number and ours.
+   *
+   * @param what what the number is
+   * @param published the published number
+   * @param ours ours, in the same unit
+   * @param unit the unit; empty for none
+   * @param percent how far ours may lie from the published number [%]
+   * @param why where the tolerance comes from
+   * @param source where the number is published
+   * @return this
+   * @throws WrongNumberException if ours lies further away, or is NaN
+   */
+  public Comparisons add(
+      String what,
+      double published,
+      double ours,
+      String unit,
+      double percent,
+      String why,
+      String source) {
+    double difference = 100.0 * (ours - published) / Math.abs(published);
+    if (!(Math.abs(difference) <= percent)) {
+      throw new WrongNumberException(what + " must be within " + percent + " % of " + published
+          + " " + unit + " (" + source + "), was " + ours + " " + unit);
+    }
+    table.row(
+        what,
+        printed(published) + " " + unit,
+        number(ours) + " " + unit,
+        String.format(Locale.ROOT, "%+.2f %%", Math.round(100.0 * difference) / 100.0),
+        "±" + printed(percent) + " %: " + why,
+        source);
+    return this;
+  }
+
+  /**
+   * Adds a verdict that must be the same word.
+   *
+   * @param what what was judged
+   * @param published the published verdict
+   * @param ours ours
+   * @param source where it is published
+   * @return this
+   * @throws WrongNumberException if they differ
+   */
+  public Comparisons addWord(String what, String published, String ours, String source) {
+    if (!published.equals(ours)) {
+      throw new WrongNumberException(
+          what + " must be \"" + published + "\" (" + source + "), was \"" + ours + "\"");
+    }
+    table.row(what, published, ours, "same", "must agree", source);
+    return this;
+  }
+
+  /** {@return the rows as a Markdown table} */
+  public String toMarkdown() {
+    return table.toMarkdown();
+  }
+
+  /** The digits that were entered, so that no published number loses or gains one. */
+  private static String printed(double value) {
+    return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+  }
+
+  /** More digits than any of the published numbers has. */
+  private static String number(double value) {
+    String text = String.format(Locale.ROOT, "%.6g", value);
+    if (text.contains("e")) {
+      return text;
+    }
+    return text.contains(".") ? text.replaceAll("\\.?0+$", "") : text;
+  }
+}

@@ -1,0 +1,110 @@
+package org.airfit.lesson;
+
+import java.util.Locale;
+
+/** The few marks of SVG that plots are made of. */
+final class Drawing {
+
+  private Drawing() {}
+
+  static StringBuilder begin(double width, double height, String title) {
+    return new StringBuilder(String.format(
+        Locale.ROOT,
+        "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%.0f\" height=\"%.0f\" viewBox=\"0 0 %.0f %.0f\""
+            + " font-family=\"DejaVu Sans, Arial, sans-serif\" font-size=\"13\">\n<title>%s</title>\n"
+            + "<rect width=\"100%%\" height=\"100%%\" fill=\"#ffffff\"/>\n",
+        width,
+        height,
+        width,
+        height,
+        escaped(title)));
+  }
+
+  static void text(
+      StringBuilder svg, double x, double y, String anchor, String weight, String text) {
+    svg.append(String.format(
+        Locale.ROOT,
+        "<text x=\"%.1f\" y=\"%.1f\" text-anchor=\"%s\" font-weight=\"%s\" fill=\"#111111\">%s</text>\n",
+        x,
+        y,
+        anchor,
+        weight,
+        escaped(text)));
+  }
+
+  /** Text that stays readable where a line runs through it. */
+  static void label(StringBuilder svg, double x, double y, String text) {
+    svg.append(String.format(
+        Locale.ROOT,
+        "<text x=\"%.1f\" y=\"%.1f\" fill=\"#111111\" stroke=\"#ffffff\" stroke-width=\"4\""
+            + " paint-order=\"stroke\">%s</text>\n",
+        x,
+        y,
+        escaped(text)));
+  }
+
+  static void line(
+      StringBuilder svg,
+      double x1,
+      double y1,
+      double x2,
+      double y2,
+      String ink,
+      double width,
+      String dash) {
+    svg.append(String.format(
+        Locale.ROOT,
+        "<line x1=\"%.1f\" y1=\"%.1f\" x2=\"%.1f\" y2=\"%.1f\" stroke=\"%s\" stroke-width=\"%.1f\"%s/>\n",
+        x1,
+        y1,
+        x2,
+        y2,
+        ink,
+        width,
+        dashed(dash)));
+  }
+
+  static void path(StringBuilder svg, String path, String ink, String dash) {
+    svg.append(String.format(
+        Locale.ROOT,
+        "<path d=\"%s\" fill=\"none\" stroke=\"%s\" stroke-width=\"2\"%s/>\n",
+        path,
+        ink,
+        dashed(dash)));
+  }
+
+  static void box(StringBuilder svg, double x, double y, double width, double height) {
+    svg.append(String.format(
+        Locale.ROOT,
+        "<rect x=\"%.1f\" y=\"%.1f\" width=\"%.1f\" height=\"%.1f\" fill=\"#9db7d3\" stroke=\"#1b4f8a\"/>\n",
+        x,
+        y,
+        width,
+        height));
+  }
+
+  /** Circle, square, triangle, diamond in turn. */
+  static void mark(StringBuilder svg, double x, double y, int kind, String ink) {
+    String path = switch (kind % 4) {
+      case 0 -> "M-5 0 A5 5 0 1 0 5 0 A5 5 0 1 0 -5 0 Z";
+      case 1 -> "M-4.5 -4.5 H4.5 V4.5 H-4.5 Z";
+      case 2 -> "M0 -5.5 L5.5 4.5 H-5.5 Z";
+      default -> "M0 -6 L6 0 L0 6 L-6 0 Z";
+    };
+    svg.append(String.format(
+        Locale.ROOT,
+        "<path d=\"%s\" transform=\"translate(%.1f %.1f)\" fill=\"#ffffff\" stroke=\"%s\" stroke-width=\"2\"/>\n",
+        path,
+        x,
+        y,
+        ink));
+  }
+
+  private static String dashed(String dash) {
+    return dash.isEmpty() ? "" : " stroke-dasharray=\"" + dash + "\"";
+  }
+
+  private static String escaped(String text) {
+    return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+  }
+}

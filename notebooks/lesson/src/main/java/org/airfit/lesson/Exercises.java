@@ -1,0 +1,186 @@
+package org.airfit.lesson;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/**
+ * Checks what a learner writes into the blanks of an exercise sheet.
+ *
+ * <p>A wrong answer brings a hint, the second one the hint and the direction, and only then {@link #reveal} tells. What lies within the
+ * tolerance that the task allows is right; the tolerance and its reason are told with it.
+ */
+public final class Exercises {
+
+  /** How many columns a line of the key has. */
+  private static final int COLUMNS = 7;
+
+  private final Map<String, Task> tasks;
+  private final Map<String, Integer> tries = new HashMap<>();
+
+  private record Task(
+      String id,
+      String answer,
+      String unit,
+      double tolerance,
+      String why,
+      String hint,
+      String reason) {
+
+    boolean isNumber() {
+      return tolerance > 0.0;
+    }
+
+    String solution() {
+      return isNumber() ? answer + " " + unit : answer.split(";", -1)[0].strip();
+    }
+  }
+
+  private Exercises(Map<String, Task> tasks) {
+    this.tasks = tasks;
+  }
+
+  /**
+   * The exercises of one lesson.
+   *
+   * @param lesson its number, 1 to 9
+   * @return its exercises, none tried yet
+   * @throws IllegalArgumentException if there is no such lesson
+   */
+  public static Exercises of(int lesson) {
+    Map<String, Task> tasks = new LinkedHashMap<>();
+    for (String line : key().lines().toList()) {
+      String[] cells =
+          Arrays.stream(line.split("\\|", -1)).map(String::strip).toArray(String[]::new);
+      if (cells.length == COLUMNS && cells[0].startsWith(String.valueOf(lesson))) {
+        double tolerance = cells[3].isEmpty() ? 0.0 : Double.parseDouble(cells[3]);
+        tasks.put(
+            cells[0],
+            new Task(cells[0], cells[1], cells[2], tolerance, cells[4], cells[5], cells[6]));
+      }
+    }
+    if (tasks.isEmpty()) {
+      throw new IllegalArgumentException("lesson must be in [1, 9], was " + lesson);
+    }
+    return new Exercises(tasks);
+  }
+
+  private static String key() {
+    try (InputStream key = Exercises.class.getResourceAsStream("exercises.txt")) {
+      if (key == null) {
+        throw new IllegalStateException("exercises.txt is missing from the jar");
+      }
+      return new String(key.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException unreadable) {
+      throw new UncheckedIOException("exercises.txt cannot be read", unreadable);
+    }
+  }
+
+  /** {@return the exercises of this lesson, in order} */
+  public List<String> ids() {
+    return List.copyOf(tasks.keySet());
+  }
+
+  /**
+   * Checks a number.
+   *
+   * @param id the exercise, such as "4b"
+   * @param answer the number in the unit the exercise asks for; NaN is a blank
+   * @return what to tell the learner
+   * @throws IllegalArgumentException if there is no such exercise, or its answer is a word
+   */
+  public String check(String id, double answer) {
+    Task task = task(id);
+    if (!task.isNumber()) {
+      throw new IllegalArgumentException(id + " wants a word in quotes, was a number");
+    }
+    if (Double.isNaN(answer)) {
+      return id + ": still blank. Put your number [" + task.unit()
+          + "] in place of Double.NaN and run the cell.";
+    }
+    double right = Double.parseDouble(task.answer());
+    if (Math.abs(answer - right) <= task.tolerance()) {
+      return right(task);
+    }
+    return wrong(task, answer > right ? "Yours is too large." : "Yours is too small.");
+  }
+
+  /**
+   * Checks a word.
+   *
+   * @param id the exercise
+   * @param answer the word; an empty one is a blank
+   * @return what to tell the learner
+   * @throws IllegalArgumentException if there is no such exercise, or its answer is a number
+   */
+  public String check(String id, String answer) {
+    Task task = task(id);
+    if (task.isNumber()) {
+      throw new IllegalArgumentException(
+          id + " wants a number in " + task.unit() + ", was \"" + answer + "\"");
+    }
+    if (answer.isBlank()) {
+      return id + ": still blank. Put your answer between the quotes and run the cell.";
+    }
+    boolean known =
+        Arrays.stream(task.answer().split(";", -1)).anyMatch(word -> same(word, answer));
+    return known ? right(task) : wrong(task, "");
+  }
+
+  /**
+   * Tells the answer, to a learner who has tried.
+   *
+   * @param id the exercise
+   * @return the answer and how to reach it, or the request to try first
+   * @throws IllegalArgumentException if there is no such exercise
+   */
+  public String reveal(String id) {
+    Task task = task(id);
+    if (tries.getOrDefault(id, 0) == 0) {
+      return id + ": try it once first. Hint: " + task.hint();
+    }
+    return id + ": " + task.solution() + ". " + task.reason();
+  }
+
+  private Task task(String id) {
+    Task task = tasks.get(id);
+    if (task == null) {
+      throw new IllegalArgumentException(
+          "exercise must be one of " + tasks.keySet() + ", was " + id);
+    }
+    return task;
+  }
+
+  private static String right(Task task) {
+    String allowed = task.isNumber()
+        ? " (within " + plain(task.tolerance()) + " " + task.unit() + ": " + task.why() + ")"
+        : "";
+    return task.id() + ": right" + allowed + ". " + task.reason();
+  }
+
+  private String wrong(Task task, String direction) {
+    int tried = tries.merge(task.id(), 1, Integer::sum);
+    String more = tried > 1 && !direction.isEmpty() ? " " + direction : "";
+    return task.id() + ": not yet." + more + " Hint: " + task.hint();
+  }
+
+  private static String plain(double value) {
+    String text = String.format(Locale.ROOT, "%.6f", value);
+    return text.replaceAll("\\.?0+$", "");
+  }
+
+  private static boolean same(String one, String other) {
+    return normal(one).equals(normal(other));
+  }
+
+  private static String normal(String word) {
+    return word.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", " ");
+  }
+}

@@ -1,0 +1,60 @@
+package org.airfit.lesson;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import org.junit.jupiter.api.Test;
+
+class ExercisesTest {
+
+  private final Exercises sheet = Exercises.of(1);
+
+  @Test
+  void a_blank_asks_to_be_filled_and_is_no_try() {
+    assertThat(sheet.check("1a", Double.NaN)).startsWith("1a: still blank");
+    assertThat(sheet.check("1b", " ")).startsWith("1b: still blank");
+    assertThat(sheet.reveal("1a")).contains("try it once first");
+  }
+
+  @Test
+  void a_right_answer_is_told_with_its_tolerance_and_the_way() {
+    assertThat(sheet.check("1a", 0.62))
+        .startsWith("1a: right (within 0.02 standard deviations")
+        .contains("sqrt");
+    assertThat(sheet.check("1b", " Ambiguous ")).startsWith("1b: right");
+    assertThat(sheet.check("1c", "GROOVE_WIDTH")).startsWith("1c: right");
+  }
+
+  @Test
+  void a_wrong_answer_brings_the_hint_then_the_direction_and_never_the_answer() {
+    assertThat(sheet.check("1a", 6.1))
+        .contains("Hint:")
+        .doesNotContain("too large")
+        .doesNotContain("0.61");
+    assertThat(sheet.check("1a", 6.1)).contains("too large", "Hint:").doesNotContain("0.61");
+    assertThat(sheet.check("1a", 0.1)).contains("too small");
+    assertThat(sheet.check("1b", "tern")).contains("Hint:").doesNotContain("ambiguous");
+  }
+
+  @Test
+  void the_answer_is_told_to_who_has_tried() {
+    assertThat(sheet.check("1a", 5.0)).contains("not yet");
+    assertThat(sheet.reveal("1a")).contains("0.61 standard deviations");
+  }
+
+  @Test
+  void what_does_not_exist_is_refused_with_what_does() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> sheet.check("9z", 1.0))
+        .withMessageContaining("1a");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> sheet.check("1b", 1.0))
+        .withMessageContaining("word");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> sheet.check("1a", "x"))
+        .withMessageContaining("number");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Exercises.of(12))
+        .withMessageContaining("[1, 9]");
+  }
+}
