@@ -173,20 +173,27 @@ public final class BenchPath {
       return number;
     }
 
-    private static Set<Dimension> open(List<PlugProfile> left, Set<Dimension> taken) {
+    private Set<Dimension> open(List<PlugProfile> left, Set<Dimension> taken) {
       Set<Dimension> open = EnumSet.allOf(Dimension.class);
       open.removeAll(taken);
       // a profile that does not know the dimension would go into every band and into none
-      left.forEach(profile -> open.retainAll(profile.dimensions().keySet()));
+      open.removeIf(
+          dimension -> left.stream().anyMatch(profile -> model(profile, dimension) == null));
       return open;
     }
 
     private Expected expected(PlugProfile profile, Dimension dimension) {
-      return Expected.of(
-          profile.spread(dimension).orElseThrow(),
-          identifier.instrument().standardUncertainty(dimension).millimetres(),
-          identifier.wearAllowance().millimetres(),
-          dimension);
+      return java.util.Objects.requireNonNull(model(profile, dimension));
+    }
+
+    private @Nullable Expected model(PlugProfile profile, Dimension dimension) {
+      Optional<GaugeBall> ball = ball(identifier, dimension);
+      return TipLength.expected(
+          profile,
+          dimension,
+          ball,
+          Identification.uncertainty(identifier.instrument(), dimension, ball),
+          identifier.wearAllowance().millimetres());
     }
 
     private List<Band> bands(List<PlugProfile> left, Dimension dimension) {
@@ -226,6 +233,12 @@ public final class BenchPath {
       return Information.bits(chances, unknown)
           - Information.of(chances, models, unknown, identifier.confidence()).expectedBits();
     }
+  }
+
+  private static Optional<GaugeBall> ball(Identifier identifier, Dimension dimension) {
+    return dimension == Dimension.TIP_LENGTH
+        ? TipLength.usual(identifier.referenceSet())
+        : Optional.empty();
   }
 
   /** {@return what the path was worked out for} */
@@ -288,10 +301,12 @@ public final class BenchPath {
         .toString();
   }
 
-  private static void write(StringBuilder out, Step step) {
+  private void write(StringBuilder out, Step step) {
     String indent = "   ";
     out.append('\n').append(step.number()).append("  Measure the ").append(step.dimension());
-    out.append(": ").append(step.dimension().howToMeasure()).append(".\n");
+    out.append(": ")
+        .append(NextReading.how(step.dimension(), ball(identifier, step.dimension())))
+        .append(".\n");
     for (Branch branch : step.branches()) {
       String names = branch.profiles().stream()
           .map(PlugProfile::displayName)

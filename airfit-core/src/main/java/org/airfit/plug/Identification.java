@@ -90,9 +90,11 @@ public final class Identification {
     List<List<Residual>> residuals = new ArrayList<>();
     for (int k = 0; k < n; k++) {
       List<Residual> own = new ArrayList<>();
-      for (Reading reading : readings.values()) {
-        PartSpread spread = profiles.get(k).dimensions().get(reading.dimension());
-        if (spread == null) {
+      for (Reading taken : readings.values()) {
+        PartSpread spread = profiles.get(k).dimensions().get(taken.dimension());
+        Reading reading =
+            spread == null ? null : TipLength.asStatedBy(profiles.get(k), taken).orElse(null);
+        if (spread == null || reading == null) {
           logLikelihood[k] += unknownLogDensity;
           continue;
         }
@@ -152,13 +154,14 @@ public final class Identification {
     open.removeAll(taken);
     List<NextReading> next = new ArrayList<>();
     for (Dimension dimension : open) {
-      double u = identifier.instrument().standardUncertainty(dimension).millimetres();
+      Optional<GaugeBall> ball = dimension == Dimension.TIP_LENGTH
+          ? TipLength.usual(identifier.referenceSet())
+          : Optional.empty();
+      double u = uncertainty(identifier.instrument(), dimension, ball);
       @Nullable Expected[] models = new Expected[profiles.size()];
       for (int k = 0; k < models.length; k++) {
-        PartSpread spread = profiles.get(k).dimensions().get(dimension);
-        models[k] = spread == null
-            ? null
-            : Expected.of(spread, u, identifier.wearAllowance().millimetres(), dimension);
+        models[k] = TipLength.expected(
+            profiles.get(k), dimension, ball, u, identifier.wearAllowance().millimetres());
       }
       Information.Outlook outlook =
           Information.of(probabilities, models, unknown, identifier.confidence());
@@ -167,7 +170,8 @@ public final class Identification {
           identifier.instrument(),
           doubt - outlook.expectedBits(),
           doubt,
-          outlook.chanceOfSettling()));
+          outlook.chanceOfSettling(),
+          ball));
     }
     // what does not differ by a hundredth of a bit is taken in the order of the bench: diameters
     // and lengths first
@@ -175,6 +179,13 @@ public final class Identification {
             reading -> Math.round(-100.0 * reading.expectedDropBits()))
         .thenComparing(NextReading::dimension));
     return next;
+  }
+
+  /** Standard uncertainty of a reading to come [mm]; over a ball as on a cylinder. */
+  static double uncertainty(Instrument instrument, Dimension dimension, Optional<GaugeBall> ball) {
+    return instrument
+        .standardUncertainty(ball.isPresent() ? Dimension.COLLAR_DIAMETER : dimension)
+        .millimetres();
   }
 
   private Verdict judge() {

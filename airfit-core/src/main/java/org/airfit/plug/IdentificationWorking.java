@@ -55,12 +55,18 @@ final class IdentificationWorking {
     List<Term> misfits = new ArrayList<>();
     List<Term> densities = new ArrayList<>();
     for (Residual residual : candidate.residuals()) {
+      if (!answer.readings().contains(residual.reading())) {
+        out.note(
+            "The tip length was not taken as this profile states it. With the nominal collar and groove diameters it becomes "
+                + residual.reading() + " (plane geometry, see GaugeBall).");
+      }
       reading(out, answer, residual, misfits, densities);
     }
     int unread = answer.readings().size() - candidate.residuals().size();
     if (unread > 0) {
-      out.note("The profile does not know " + unread
-          + " of the dimensions read; each counts ln(1/10) = −2.302585, as for an unknown plug.");
+      out.note(
+          "The profile does not know " + unread
+              + " of the dimensions read as they were taken; each counts ln(1/10) = −2.302585, as for an unknown plug.");
     }
     if (!misfits.isEmpty()) {
       fit(out, candidate, misfits);

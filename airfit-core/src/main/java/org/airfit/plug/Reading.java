@@ -1,5 +1,6 @@
 package org.airfit.plug;
 
+import java.util.Optional;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
 
@@ -10,8 +11,22 @@ import org.airfit.quantity.LengthUnit;
  * @param length what was read
  * @param standardUncertainty one standard deviation of the reading, of instrument and user together, above 0; take it from an
  *     {@link Instrument} or from the spread of your own repeats
+ * @param ball the ball a tip length is referred to, see {@link GaugeBall}; empty for the edge, and for any other dimension
  */
-public record Reading(Dimension dimension, Length length, Length standardUncertainty) {
+public record Reading(
+    Dimension dimension, Length length, Length standardUncertainty, Optional<GaugeBall> ball) {
+
+  /**
+   * Takes down a reading that has nothing to do with a ball.
+   *
+   * @param dimension what was measured
+   * @param length what was read
+   * @param standardUncertainty one standard deviation of the reading, above 0
+   * @throws IllegalArgumentException if the length or the uncertainty is zero
+   */
+  public Reading(Dimension dimension, Length length, Length standardUncertainty) {
+    this(dimension, length, standardUncertainty, Optional.empty());
+  }
 
   /**
    * Checks that there is something read and that it is not taken as perfect.
@@ -19,9 +34,14 @@ public record Reading(Dimension dimension, Length length, Length standardUncerta
    * @param dimension what was measured
    * @param length what was read
    * @param standardUncertainty one standard deviation of the reading, of instrument and user together, above 0; take it from an {@link Instrument} or from the spread of your own repeats
-   * @throws IllegalArgumentException if the length or the uncertainty is zero
+   * @param ball the ball a tip length is referred to, see {@link GaugeBall}; empty for the edge, and for any other dimension
+   * @throws IllegalArgumentException if the length or the uncertainty is zero, or a ball stands with another dimension than the tip length
    */
   public Reading {
+    if (ball.isPresent() && dimension != Dimension.TIP_LENGTH) {
+      throw new IllegalArgumentException("dimension taken by a ball must be the "
+          + Dimension.TIP_LENGTH + ", was the " + dimension + "; leave the ball out");
+    }
     if (!(length.metres() > 0.0)) {
       throw new IllegalArgumentException(dimension + " must be above 0 mm, was "
           + length.format(LengthUnit.MILLIMETRE) + "; leave out what was not measured");
@@ -38,6 +58,7 @@ public record Reading(Dimension dimension, Length length, Length standardUncerta
   @Override
   public String toString() {
     return dimension + " " + length.format(LengthUnit.MILLIMETRE, 2) + " ± "
-        + standardUncertainty.format(LengthUnit.MILLIMETRE, 3);
+        + standardUncertainty.format(LengthUnit.MILLIMETRE, 3)
+        + ball.map(by -> ", by " + by).orElse("");
   }
 }
