@@ -256,6 +256,13 @@ public final class Identification {
     return identifier;
   }
 
+  /** {@return which size classes the readings leave open, from memory; empty unless {@link Identifier#withSizeClasses} asked for it} */
+  public Optional<SizeClasses> sizeClasses() {
+    return identifier.usesSizeClasses()
+        ? Optional.of(SizeClasses.of(readings.values()))
+        : Optional.empty();
+  }
+
   /** {@return the doubt that is left [bit]; one bit is the doubt between two equals} */
   public double doubtBits() {
     return Information.bits(
@@ -279,8 +286,10 @@ public final class Identification {
 
   /** {@return the warnings that go with this answer} */
   public List<Caution> cautions() {
-    return PlugCautions.forAnswer(
-        weakestProvenance(), clues.stream().anyMatch(clue -> clue.kind() == Clue.Kind.MARKING));
+    List<Caution> cautions = new ArrayList<>(PlugCautions.forAnswer(
+        weakestProvenance(), clues.stream().anyMatch(clue -> clue.kind() == Clue.Kind.MARKING)));
+    sizeClasses().ifPresent(sizes -> cautions.addAll(sizes.cautions()));
+    return List.copyOf(cautions);
   }
 
   /** {@return the answer in a few plain sentences, with what to measure next where that is open} */
@@ -289,6 +298,7 @@ public final class Identification {
         ? answer()
         : answer() + " Counted as clues: "
             + clues.stream().map(Clue::toString).collect(Collectors.joining(", ")) + ".";
+    answer += sizeClasses().map(sizes -> " " + sizes.inWords()).orElse("");
     boolean open = verdict == Verdict.AMBIGUOUS || verdict == Verdict.INSUFFICIENT_DATA;
     return open && !nextReadings().isEmpty()
         ? answer + " " + nextReadings().get(0).inWords()

@@ -54,18 +54,21 @@ public final class Identifier {
   private final double confidence;
   private final Length wear;
   private final Instrument instrument;
+  private final boolean sizeClasses;
 
   private Identifier(
       ReferenceSet set,
       double unknownPrior,
       double confidence,
       Length wear,
-      Instrument instrument) {
+      Instrument instrument,
+      boolean sizeClasses) {
     this.set = set;
     this.unknownPrior = unknownPrior;
     this.confidence = confidence;
     this.wear = wear;
     this.instrument = instrument;
+    this.sizeClasses = sizeClasses;
   }
 
   /**
@@ -80,7 +83,8 @@ public final class Identifier {
         DEFAULT_UNKNOWN_PRIOR,
         DEFAULT_CONFIDENCE,
         Length.ofMetres(0.0),
-        Instrument.DIGITAL_CALIPER);
+        Instrument.DIGITAL_CALIPER,
+        false);
   }
 
   /**
@@ -94,7 +98,7 @@ public final class Identifier {
     if (!(prior >= 0.0 && prior < 1.0)) {
       throw new IllegalArgumentException("prior of the unknown must be in [0, 1), was " + prior);
     }
-    return new Identifier(set, prior, confidence, wear, instrument);
+    return new Identifier(set, prior, confidence, wear, instrument, sizeClasses);
   }
 
   /**
@@ -108,7 +112,7 @@ public final class Identifier {
     if (!(chance >= 0.5 && chance < 1.0)) {
       throw new IllegalArgumentException("confidence must be in [0.5, 1), was " + chance);
     }
-    return new Identifier(set, unknownPrior, chance, wear, instrument);
+    return new Identifier(set, unknownPrior, chance, wear, instrument, sizeClasses);
   }
 
   /**
@@ -124,7 +128,7 @@ public final class Identifier {
           "wear allowance must be in [0, 2] mm, was " + allowance.format(LengthUnit.MILLIMETRE)
               + "; a plug worn by more is scrap, not a case for identification");
     }
-    return new Identifier(set, unknownPrior, confidence, allowance, instrument);
+    return new Identifier(set, unknownPrior, confidence, allowance, instrument, sizeClasses);
   }
 
   /**
@@ -134,7 +138,21 @@ public final class Identifier {
    * @return an identifier that ranks next readings for that instrument
    */
   public Identifier withInstrument(Instrument next) {
-    return new Identifier(set, unknownPrior, confidence, wear, next);
+    return new Identifier(set, unknownPrior, confidence, wear, next, sizeClasses);
+  }
+
+  /**
+   * Lets the answer also say which size class the readings leave open, by ranges from memory. It changes no chance and no verdict.
+   *
+   * @return an identifier whose answers tell the size class
+   */
+  public Identifier withSizeClasses() {
+    return new Identifier(set, unknownPrior, confidence, wear, instrument, true);
+  }
+
+  /** {@return whether answers also tell the size class; not unless {@link #withSizeClasses} asked for it} */
+  public boolean usesSizeClasses() {
+    return sizeClasses;
   }
 
   /**
