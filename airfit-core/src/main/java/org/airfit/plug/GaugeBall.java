@@ -103,7 +103,9 @@ public record GaugeBall(Length diameter) {
     return new Reading(
         Dimension.TIP_LENGTH,
         Length.ofMillimetres(length),
-        Length.ofMillimetres(Math.hypot(ofMeasurement, slope * ofHeight)));
+        Length.ofMillimetres(Math.hypot(ofMeasurement, slope * ofHeight)),
+        Optional.empty(),
+        Optional.of(instrument));
   }
 
   /**
@@ -125,7 +127,8 @@ public record GaugeBall(Length diameter) {
         Dimension.TIP_LENGTH,
         overBall.minus(diameter),
         instrument.standardUncertainty(Dimension.COLLAR_DIAMETER),
-        Optional.of(this));
+        Optional.of(this),
+        Optional.of(instrument));
   }
 
   /** {@return the ball in words, such as "a ball of 4 mm"} */

@@ -83,6 +83,10 @@ public final class Identification {
     double wear = identifier.wearAllowance().millimetres();
     double prior = (1.0 - identifier.unknownPrior()) / n;
     double unknownLogDensity = -Math.log(Identifier.UNKNOWN_WIDTH_MM);
+    boolean together = readings.values().stream()
+            .filter(reading -> reading.caliper().isPresent())
+            .count()
+        > 1;
 
     double[] chiSquare = new double[n];
     double[] logLikelihood = new double[n];
@@ -102,8 +106,6 @@ public final class Identification {
         Expected expected = Expected.of(
             spread, reading.standardUncertainty().millimetres(), wear, reading.dimension());
         double misfit = expected.misfit(y);
-        chiSquare[k] += misfit * misfit;
-        logLikelihood[k] += expected.logDensity(y);
         own.add(new Residual(
             reading,
             spread,
@@ -111,6 +113,29 @@ public final class Identification {
             Length.ofMillimetres(expected.sigma),
             misfit,
             Length.ofMillimetres(expected.wear)));
+        if (!together || reading.caliper().isEmpty()) {
+          chiSquare[k] += misfit * misfit;
+          logLikelihood[k] += expected.logDensity(y);
+        }
+      }
+      if (together) {
+        List<CommonError> groups = CommonError.of(own, wear);
+        for (CommonError group : groups) {
+          chiSquare[k] += group.chiSquare;
+          logLikelihood[k] += group.logLikelihood;
+        }
+        for (Residual single : own) {
+          Reading reading = single.reading();
+          if (reading.caliper().isPresent() && !CommonError.shares(groups, reading)) {
+            chiSquare[k] += single.sigmas() * single.sigmas();
+            logLikelihood[k] += Expected.of(
+                    single.spread(),
+                    reading.standardUncertainty().millimetres(),
+                    wear,
+                    reading.dimension())
+                .logDensity(reading.length().millimetres());
+          }
+        }
       }
       for (Clue clue : clues) {
         logLikelihood[k] += Math.log(clue.chance(profiles.get(k)));

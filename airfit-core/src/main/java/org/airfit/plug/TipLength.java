@@ -91,7 +91,8 @@ final class TipLength {
             Length.ofMillimetres(reading.length().millimetres() + bridge.shift()),
             Length.ofMillimetres(
                 Math.hypot(reading.standardUncertainty().millimetres(), bridge.u())),
-            profile.tipLengthBall()));
+            profile.tipLengthBall(),
+            reading.caliper()));
   }
 
   /** What a reading to come should be on plugs of the profile, a tip length by {@code ball}; null if the profile cannot tell. */

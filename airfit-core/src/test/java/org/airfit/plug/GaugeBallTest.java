@@ -243,8 +243,12 @@ class GaugeBallTest {
   @Test
   void a_ball_goes_with_the_tip_length_only() {
     assertThatIllegalArgumentException()
-        .isThrownBy(
-            () -> new Reading(Dimension.BORE, mm(5.0), mm(0.01), java.util.Optional.of(TEN)))
+        .isThrownBy(() -> new Reading(
+            Dimension.BORE,
+            mm(5.0),
+            mm(0.01),
+            java.util.Optional.of(TEN),
+            java.util.Optional.empty()))
         .withMessageContaining("must be the tip length");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> TEN.tipLengthByBall(mm(10.0), Instrument.DIGITAL_CALIPER))
