@@ -10,6 +10,7 @@ import java.util.regex.Pattern;
 import org.airfit.working.Step;
 import org.airfit.working.Term;
 import org.airfit.working.Working;
+import org.hipparchus.special.Gamma;
 
 /** Works every step of a working again from the printed numbers alone, as a reader with a calculator does. */
 public final class Pencil {
@@ -151,6 +152,15 @@ public final class Pencil {
     }
     if (take("exp")) {
       return Math.exp(factor());
+    }
+    if (take("Q(")) { // the upper regularised gamma function, from a library of its own
+      double shape = sum();
+      boolean two = take(",");
+      double value = Gamma.regularizedGammaQ(shape, sum());
+      if (!two || !take(")")) {
+        throw new IllegalArgumentException("no Q(a, x) at " + at + " of \"" + text + "\"");
+      }
+      return value;
     }
     if (take("π")) {
       return Math.PI;

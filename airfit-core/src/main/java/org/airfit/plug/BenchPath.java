@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * What to measure first at the bench, and what next, for any plug of a set: a sorting to print and to hang beside the caliper.
  *
- * <p>At each step stands the dimension that takes away most doubt among those whose bands part the profiles still possible. A band is
+ * <p>At each step stands the dimension that takes away most doubt for its {@link Effort} among those whose bands part the profiles still possible. A band is
  * where a reading of a genuine plug lies with a chance of {@value #INSIDE_IN_WORDS}; bands that touch are one. A path ends when one
  * profile is left and two dimensions at least were read, or when nothing the set knows parts what is left. A reading outside every band
  * is of none in the set.
@@ -32,14 +32,19 @@ public final class BenchPath {
   /** 0.135 % on either side: three standard deviations of a normal scatter. */
   private static final double TAIL = 0.00135;
 
+  /** More than any drop of doubt over the smallest effort that is allowed for in practice. */
+  private static final double FIRST = 1.0e6;
+
   /** Longer paths are no sorting any more; this project's choice. */
   private static final int MOST_READINGS = 5;
 
   private final Identifier identifier;
+  private final Effort effort;
   private final List<Step> steps;
 
-  private BenchPath(Identifier identifier, List<Step> steps) {
+  private BenchPath(Identifier identifier, Effort effort, List<Step> steps) {
     this.identifier = identifier;
+    this.effort = effort;
     this.steps = List.copyOf(steps);
   }
 
@@ -106,16 +111,27 @@ public final class BenchPath {
   }
 
   /**
-   * Works out the path for a set.
+   * Works out the path for a set, with {@link Effort#usual}.
    *
    * @param identifier the set, the instrument, the wear and the chance of an unknown plug
    * @return the path
    */
   public static BenchPath of(Identifier identifier) {
-    Builder builder = new Builder(identifier);
+    return of(identifier, Effort.usual());
+  }
+
+  /**
+   * Works out the path for a set.
+   *
+   * @param identifier the set, the instrument, the wear and the chance of an unknown plug
+   * @param effort how much trouble each reading is
+   * @return the path
+   */
+  public static BenchPath of(Identifier identifier, Effort effort) {
+    Builder builder = new Builder(identifier, effort);
     builder.step(identifier.referenceSet().profiles(), EnumSet.noneOf(Dimension.class));
     builder.steps.sort(Comparator.comparingInt(Step::number));
-    return new BenchPath(identifier, builder.steps);
+    return new BenchPath(identifier, effort, builder.steps);
   }
 
   /** A band before it is known where it leads. */
@@ -124,11 +140,13 @@ public final class BenchPath {
   private static final class Builder {
 
     private final Identifier identifier;
+    private final Effort effort;
     private final List<Step> steps = new ArrayList<>();
     private int last;
 
-    Builder(Identifier identifier) {
+    Builder(Identifier identifier, Effort effort) {
       this.identifier = identifier;
+      this.effort = effort;
     }
 
     /** Returns the number of the step, or 0 where the path ends. */
@@ -148,7 +166,7 @@ public final class BenchPath {
         }
         // a dimension that parts the profiles goes before any that only speaks for or against the
         // set
-        double worth = drop(left, dimension) + (parts ? 100.0 : 0.0);
+        double worth = drop(left, dimension) / effort.of(dimension) + (parts ? FIRST : 0.0);
         if (worth > most + 0.01) { // what is worth the same is taken in the order of the bench
           most = worth;
           best = dimension;
@@ -173,20 +191,27 @@ public final class BenchPath {
       return number;
     }
 
-    private static Set<Dimension> open(List<PlugProfile> left, Set<Dimension> taken) {
+    private Set<Dimension> open(List<PlugProfile> left, Set<Dimension> taken) {
       Set<Dimension> open = EnumSet.allOf(Dimension.class);
       open.removeAll(taken);
       // a profile that does not know the dimension would go into every band and into none
-      left.forEach(profile -> open.retainAll(profile.dimensions().keySet()));
+      open.removeIf(
+          dimension -> left.stream().anyMatch(profile -> model(profile, dimension) == null));
       return open;
     }
 
     private Expected expected(PlugProfile profile, Dimension dimension) {
-      return Expected.of(
-          profile.spread(dimension).orElseThrow(),
-          identifier.instrument().standardUncertainty(dimension).millimetres(),
-          identifier.wearAllowance().millimetres(),
-          dimension);
+      return java.util.Objects.requireNonNull(model(profile, dimension));
+    }
+
+    private @Nullable Expected model(PlugProfile profile, Dimension dimension) {
+      Optional<GaugeBall> ball = ball(identifier, dimension);
+      return TipLength.expected(
+          profile,
+          dimension,
+          ball,
+          Identification.uncertainty(identifier.instrument(), dimension, ball),
+          identifier.wearAllowance().millimetres());
     }
 
     private List<Band> bands(List<PlugProfile> left, Dimension dimension) {
@@ -228,9 +253,20 @@ public final class BenchPath {
     }
   }
 
+  private static Optional<GaugeBall> ball(Identifier identifier, Dimension dimension) {
+    return dimension == Dimension.TIP_LENGTH
+        ? TipLength.usual(identifier.referenceSet())
+        : Optional.empty();
+  }
+
   /** {@return what the path was worked out for} */
   public Identifier identifier() {
     return identifier;
+  }
+
+  /** {@return how much trouble each reading was taken to be} */
+  public Effort effort() {
+    return effort;
   }
 
   /** {@return the steps by their number; empty if the profiles of the set have no dimension in common} */
@@ -282,16 +318,25 @@ public final class BenchPath {
     }
     out.append(".\nA band holds ").append(INSIDE_IN_WORDS).append(" of genuine plugs. ");
     out.append(Digits.fixed(expectedReadings(), 1)).append(" readings on average.\n");
+    out.append("Effort of a reading: ")
+        .append(set.dimensions().stream()
+            .map(dimension -> dimension.label() + " " + Digits.significant(effort.of(dimension), 3))
+            .collect(Collectors.joining(", ")))
+        .append(" [")
+        .append(effort.source())
+        .append("].\n");
     steps.forEach(step -> write(out, step));
     return out.append(
             "\nThis sorts and does not weigh: for the verdict enter every reading. Then check the mating, depressurised.\n")
         .toString();
   }
 
-  private static void write(StringBuilder out, Step step) {
+  private void write(StringBuilder out, Step step) {
     String indent = "   ";
     out.append('\n').append(step.number()).append("  Measure the ").append(step.dimension());
-    out.append(": ").append(step.dimension().howToMeasure()).append(".\n");
+    out.append(": ")
+        .append(NextReading.how(step.dimension(), ball(identifier, step.dimension())))
+        .append(".\n");
     for (Branch branch : step.branches()) {
       String names = branch.profiles().stream()
           .map(PlugProfile::displayName)

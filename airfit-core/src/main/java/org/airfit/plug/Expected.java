@@ -65,6 +65,11 @@ abstract class Expected {
   /** The same for a new plug. */
   abstract double logDensityNew(double y);
 
+  /** Whether the density is that of the normal distribution, nothing worn. */
+  boolean isNormal() {
+    return false;
+  }
+
   /** ln of the chance that a reading of a new plug lies between two bounds. */
   abstract double logChance(double from, double to);
 
@@ -100,6 +105,11 @@ abstract class Expected {
       Bell(double nominal, double sigma, double wear, int sign) {
         super(nominal, sigma, wear, sign);
         this.logPeak = -Math.log(sigma) - Statistics.LN_SQRT_TWO_PI;
+      }
+
+      @Override
+      boolean isNormal() {
+        return wear == 0.0;
       }
 
       @Override

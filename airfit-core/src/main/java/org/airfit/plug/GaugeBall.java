@@ -1,5 +1,6 @@
 package org.airfit.plug;
 
+import java.util.Optional;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
 
@@ -19,7 +20,7 @@ import org.airfit.quantity.LengthUnit;
  * <caption>Symbols</caption>
  * <thead><tr><th>symbol</th><th>meaning</th><th>unit</th></tr></thead>
  * <tbody>
- * <tr><td>L_g</td><td>tip length to the edge, returned</td><td>mm</td></tr>
+ * <tr><td>L_g, L_b</td><td>tip length to the edge and by the ball</td><td>mm</td></tr>
  * <tr><td>M</td><td>what was measured over the ball</td><td>mm</td></tr>
  * <tr><td>d, h</td><td>diameter of the ball and height of the wall above the root</td><td>mm</td></tr>
  * <tr><td>D_c, D_g</td><td>collar and groove diameter</td><td>mm</td></tr>
@@ -29,6 +30,17 @@ import org.airfit.quantity.LengthUnit;
  * <p><b>Valid</b> for an upright wall with a sharp edge, and a ball that is smaller than the groove is wide, so that it lies on the root.
  * <b>Source:</b> plane geometry; the uncertainty after GUM 5.1.2, the ball taken as exact. A length that a standard refers to a gauge ball
  * and a gauge diameter, as ISO 7241 does, is yet another one: convert it before it is compared.
+ *
+ * <p><b>By the ball.</b> Where the edge is rounded or the groove is of no plain form, the length itself may be stated by the ball,
+ *
+ * <pre>
+ *   L_b = M − d = L_g + x − d/2
+ * </pre>
+ *
+ * <p>which is L_g where the wall is high and a little less where it is low. A profile may state its tip length so, see
+ * {@link PlugProfile.Builder#tipLengthBy}. A reading by the same ball is compared with it as it is; a reading by the edge or another ball
+ * is converted by the equation above with the collar and groove diameters of the profile, and where the profile does not know them, or the
+ * ball is wider than its groove, it is not compared at all.
  *
  * @param diameter the diameter of the ball, in (0, 10] mm
  */
@@ -80,7 +92,7 @@ public record GaugeBall(Length diameter) {
           + overBall.format(LengthUnit.MILLIMETRE) + "; measure from the tip face");
     }
     instrument.limitOfError(Dimension.COLLAR_DIAMETER, overBall);
-    double slope = h < 0.5 * d ? (d - 2.0 * h) / (2.0 * x) : 0.0;
+    double slope = slope(d, h);
     double ofHeight = 0.5
         * Math.hypot(
             collar.standardUncertainty().millimetres(),
@@ -91,12 +103,48 @@ public record GaugeBall(Length diameter) {
     return new Reading(
         Dimension.TIP_LENGTH,
         Length.ofMillimetres(length),
-        Length.ofMillimetres(Math.hypot(ofMeasurement, slope * ofHeight)));
+        Length.ofMillimetres(Math.hypot(ofMeasurement, slope * ofHeight)),
+        Optional.empty(),
+        Optional.of(instrument));
+  }
+
+  /**
+   * Obtains the tip length by this ball from a measurement over it, for a profile that states its tip length so.
+   *
+   * @param overBall what was measured from the tip face over the ball
+   * @param instrument what with, by its outside jaws
+   * @return the tip length by the ball with its uncertainty
+   * @throws IllegalArgumentException if the measurement is not longer than the ball
+   */
+  public Reading tipLengthByBall(Length overBall, Instrument instrument) {
+    if (!(overBall.compareTo(diameter) > 0)) {
+      throw new IllegalArgumentException("measurement over the ball must be above its diameter of "
+          + diameter.format(LengthUnit.MILLIMETRE) + ", was "
+          + overBall.format(LengthUnit.MILLIMETRE) + "; measure from the tip face");
+    }
+    instrument.limitOfError(Dimension.COLLAR_DIAMETER, overBall);
+    return new Reading(
+        Dimension.TIP_LENGTH,
+        overBall.minus(diameter),
+        instrument.standardUncertainty(Dimension.COLLAR_DIAMETER),
+        Optional.of(this),
+        Optional.of(instrument));
+  }
+
+  /** {@return the ball in words, such as "a ball of 4 mm"} */
+  @Override
+  public String toString() {
+    return "a ball of " + diameter.format(LengthUnit.MILLIMETRE);
   }
 
   /** How far the middle of the ball lies behind the wall [mm]. */
   static double fromWall(double d, double h) {
     return h < 0.5 * d ? Math.sqrt(h * (d - h)) : 0.5 * d;
+  }
+
+  /** How much further for a higher wall, ∂x/∂h. */
+  static double slope(double d, double h) {
+    return h < 0.5 * d ? (d - 2.0 * h) / (2.0 * fromWall(d, h)) : 0.0;
   }
 
   private static void require(Reading reading, Dimension dimension) {

@@ -83,6 +83,10 @@ public final class Identification {
     double wear = identifier.wearAllowance().millimetres();
     double prior = (1.0 - identifier.unknownPrior()) / n;
     double unknownLogDensity = -Math.log(Identifier.UNKNOWN_WIDTH_MM);
+    boolean together = readings.values().stream()
+            .filter(reading -> reading.caliper().isPresent())
+            .count()
+        > 1;
 
     double[] chiSquare = new double[n];
     double[] logLikelihood = new double[n];
@@ -90,9 +94,11 @@ public final class Identification {
     List<List<Residual>> residuals = new ArrayList<>();
     for (int k = 0; k < n; k++) {
       List<Residual> own = new ArrayList<>();
-      for (Reading reading : readings.values()) {
-        PartSpread spread = profiles.get(k).dimensions().get(reading.dimension());
-        if (spread == null) {
+      for (Reading taken : readings.values()) {
+        PartSpread spread = profiles.get(k).dimensions().get(taken.dimension());
+        Reading reading =
+            spread == null ? null : TipLength.asStatedBy(profiles.get(k), taken).orElse(null);
+        if (spread == null || reading == null) {
           logLikelihood[k] += unknownLogDensity;
           continue;
         }
@@ -100,8 +106,6 @@ public final class Identification {
         Expected expected = Expected.of(
             spread, reading.standardUncertainty().millimetres(), wear, reading.dimension());
         double misfit = expected.misfit(y);
-        chiSquare[k] += misfit * misfit;
-        logLikelihood[k] += expected.logDensity(y);
         own.add(new Residual(
             reading,
             spread,
@@ -109,6 +113,29 @@ public final class Identification {
             Length.ofMillimetres(expected.sigma),
             misfit,
             Length.ofMillimetres(expected.wear)));
+        if (!together || reading.caliper().isEmpty()) {
+          chiSquare[k] += misfit * misfit;
+          logLikelihood[k] += expected.logDensity(y);
+        }
+      }
+      if (together) {
+        List<CommonError> groups = CommonError.of(own, wear);
+        for (CommonError group : groups) {
+          chiSquare[k] += group.chiSquare;
+          logLikelihood[k] += group.logLikelihood;
+        }
+        for (Residual single : own) {
+          Reading reading = single.reading();
+          if (reading.caliper().isPresent() && !CommonError.shares(groups, reading)) {
+            chiSquare[k] += single.sigmas() * single.sigmas();
+            logLikelihood[k] += Expected.of(
+                    single.spread(),
+                    reading.standardUncertainty().millimetres(),
+                    wear,
+                    reading.dimension())
+                .logDensity(reading.length().millimetres());
+          }
+        }
       }
       for (Clue clue : clues) {
         logLikelihood[k] += Math.log(clue.chance(profiles.get(k)));
@@ -152,13 +179,14 @@ public final class Identification {
     open.removeAll(taken);
     List<NextReading> next = new ArrayList<>();
     for (Dimension dimension : open) {
-      double u = identifier.instrument().standardUncertainty(dimension).millimetres();
+      Optional<GaugeBall> ball = dimension == Dimension.TIP_LENGTH
+          ? TipLength.usual(identifier.referenceSet())
+          : Optional.empty();
+      double u = uncertainty(identifier.instrument(), dimension, ball);
       @Nullable Expected[] models = new Expected[profiles.size()];
       for (int k = 0; k < models.length; k++) {
-        PartSpread spread = profiles.get(k).dimensions().get(dimension);
-        models[k] = spread == null
-            ? null
-            : Expected.of(spread, u, identifier.wearAllowance().millimetres(), dimension);
+        models[k] = TipLength.expected(
+            profiles.get(k), dimension, ball, u, identifier.wearAllowance().millimetres());
       }
       Information.Outlook outlook =
           Information.of(probabilities, models, unknown, identifier.confidence());
@@ -167,7 +195,8 @@ public final class Identification {
           identifier.instrument(),
           doubt - outlook.expectedBits(),
           doubt,
-          outlook.chanceOfSettling()));
+          outlook.chanceOfSettling(),
+          ball));
     }
     // what does not differ by a hundredth of a bit is taken in the order of the bench: diameters
     // and lengths first
@@ -175,6 +204,13 @@ public final class Identification {
             reading -> Math.round(-100.0 * reading.expectedDropBits()))
         .thenComparing(NextReading::dimension));
     return next;
+  }
+
+  /** Standard uncertainty of a reading to come [mm]; over a ball as on a cylinder. */
+  static double uncertainty(Instrument instrument, Dimension dimension, Optional<GaugeBall> ball) {
+    return instrument
+        .standardUncertainty(ball.isPresent() ? Dimension.COLLAR_DIAMETER : dimension)
+        .millimetres();
   }
 
   private Verdict judge() {
@@ -245,6 +281,13 @@ public final class Identification {
     return identifier;
   }
 
+  /** {@return which size classes the readings leave open, from memory; empty unless {@link Identifier#withSizeClasses} asked for it} */
+  public Optional<SizeClasses> sizeClasses() {
+    return identifier.usesSizeClasses()
+        ? Optional.of(SizeClasses.of(readings.values()))
+        : Optional.empty();
+  }
+
   /** {@return the doubt that is left [bit]; one bit is the doubt between two equals} */
   public double doubtBits() {
     return Information.bits(
@@ -268,8 +311,10 @@ public final class Identification {
 
   /** {@return the warnings that go with this answer} */
   public List<Caution> cautions() {
-    return PlugCautions.forAnswer(
-        weakestProvenance(), clues.stream().anyMatch(clue -> clue.kind() == Clue.Kind.MARKING));
+    List<Caution> cautions = new ArrayList<>(PlugCautions.forAnswer(
+        weakestProvenance(), clues.stream().anyMatch(clue -> clue.kind() == Clue.Kind.MARKING)));
+    sizeClasses().ifPresent(sizes -> cautions.addAll(sizes.cautions()));
+    return List.copyOf(cautions);
   }
 
   /** {@return the answer in a few plain sentences, with what to measure next where that is open} */
@@ -278,6 +323,7 @@ public final class Identification {
         ? answer()
         : answer() + " Counted as clues: "
             + clues.stream().map(Clue::toString).collect(Collectors.joining(", ")) + ".";
+    answer += sizeClasses().map(sizes -> " " + sizes.inWords()).orElse("");
     boolean open = verdict == Verdict.AMBIGUOUS || verdict == Verdict.INSUFFICIENT_DATA;
     return open && !nextReadings().isEmpty()
         ? answer + " " + nextReadings().get(0).inWords()

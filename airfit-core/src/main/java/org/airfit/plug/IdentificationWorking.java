@@ -13,6 +13,8 @@ final class IdentificationWorking {
 
   private static final Source NORMAL =
       Source.handbook("normal distribution; variances of independent errors add (GUM 5.1.2)");
+  private static final Source COVARIANCE = Source.handbook(
+      "normal distribution with covariance c² between readings that share an error (GUM 5.2.2)");
   private static final Source CHI_SQUARE = Source.handbook("chi-square distribution");
   private static final Source BAYES = Source.handbook("Bayes' rule");
   private static final Source UNKNOWN = Source.commonPractice(
@@ -22,6 +24,12 @@ final class IdentificationWorking {
   private static final double SHOWN_ABOVE = 1.0e-6;
 
   private static final int DIGITS = 7;
+
+  /** What goes through a difference on the way is printed finer, so that the result keeps its digits. */
+  private static final int FINE = 9;
+
+  private static final int FINER = 10;
+  private static final int FINEST = 12;
 
   private IdentificationWorking() {}
 
@@ -54,13 +62,26 @@ final class IdentificationWorking {
     Working.Builder out = Working.titled(candidate.profile().toString());
     List<Term> misfits = new ArrayList<>();
     List<Term> densities = new ArrayList<>();
+    List<CommonError> groups = CommonError.of(
+        candidate.residuals(), answer.identifier().wearAllowance().millimetres());
     for (Residual residual : candidate.residuals()) {
-      reading(out, answer, residual, misfits, densities);
+      if (!answer.readings().contains(residual.reading())) {
+        out.note(
+            "The tip length was not taken as this profile states it. With the nominal collar and groove diameters it becomes "
+                + residual.reading() + " (plane geometry, see GaugeBall).");
+      }
+      if (!CommonError.shares(groups, residual.reading())) {
+        reading(out, answer, residual, misfits, densities);
+      }
+    }
+    for (CommonError group : groups) {
+      shared(out, candidate, group, misfits, densities);
     }
     int unread = answer.readings().size() - candidate.residuals().size();
     if (unread > 0) {
-      out.note("The profile does not know " + unread
-          + " of the dimensions read; each counts ln(1/10) = −2.302585, as for an unknown plug.");
+      out.note(
+          "The profile does not know " + unread
+              + " of the dimensions read as they were taken; each counts ln(1/10) = −2.302585, as for an unknown plug.");
     }
     if (!misfits.isEmpty()) {
       fit(out, candidate, misfits);
@@ -170,7 +191,7 @@ final class IdentificationWorking {
           NORMAL);
       out.step(
           "logarithm of its density, per mm",
-          "⟨" + logDensity.symbol() + "⟩ = −⟨" + misfit.symbol() + "⟩²/2 − ln(⟨σ⟩ √(2π))",
+          "⟨" + logDensity.symbol() + "⟩ = −⟨" + misfit.symbol() + "⟩²/2 − ln(⟨σ⟩ × √(2 × π))",
           "⟨" + logDensity.symbol() + "⟩ = -⟨" + misfit.symbol()
               + "⟩^2/2 - \\ln(⟨σ⟩ \\sqrt{2\\pi})",
           List.of(misfit, Term.of("σ", "\\sigma", expected.sigma, "", DIGITS)),
@@ -204,6 +225,175 @@ final class IdentificationWorking {
         : fresh + ":";
   }
 
+  /** Readings by one caliper: its error first, then each reading less that error. */
+  private static void shared(
+      Working.Builder out,
+      Candidate candidate,
+      CommonError group,
+      List<Term> misfits,
+      List<Term> densities) {
+    String caliper = group.caliper.label();
+    out.note(
+        "The readings with the " + caliper
+            + " share its error e, which has the standard deviation c; what else they may be off is each one's own.");
+    Term c = Term.of("c", "c", group.c, "mm", FINEST);
+    List<Residual> residuals = candidate.residuals().stream()
+        .filter(residual -> residual.reading().caliper().isPresent()
+            && residual.reading().caliper().get() == group.caliper)
+        .toList();
+    List<Term> given = new ArrayList<>();
+    StringBuilder over = new StringBuilder();
+    StringBuilder weights = new StringBuilder();
+    List<Term> sigmas = new ArrayList<>();
+    for (int j = 0; j < residuals.size(); j++) {
+      Residual residual = residuals.get(j);
+      String name = residual.dimension().symbol();
+      out.note(residual.inWords() + ".");
+      Term sigma =
+          Term.of("σ(" + name + ")", "\\sigma_{" + name + "}", group.own.get(j).sigma, "mm", FINER);
+      Term difference = Term.of(
+          "r(" + name + ")", "r_{" + name + "}", residual.differenceMillimetres(), "mm", DIGITS);
+      sigmas.add(sigma);
+      if (residual.spread() instanceof PartSpread.Limits) {
+        out.note("Limits are no scatter: " + sigma.symbol()
+            + " is the reading's own uncertainty, √(u² − c²) = " + sigma.quantity() + ".");
+      } else {
+        out.step(
+            "scatter expected of the " + residual.dimension() + ", without e",
+            "⟨" + sigma.symbol() + "⟩ = √(⟨s⟩² + ⟨u⟩² − ⟨c⟩²)",
+            "⟨" + sigma.symbol() + "⟩ = \\sqrt{⟨s⟩^2 + ⟨u⟩^2 - ⟨c⟩^2}",
+            List.of(
+                Term.of(
+                    "s", "s", residual.spread().standardDeviation().millimetres(), "mm", FINEST),
+                Term.of(
+                    "u", "u", residual.reading().standardUncertainty().millimetres(), "mm", FINEST),
+                c),
+            sigma,
+            NORMAL);
+      }
+      if (group.isPlain()) {
+        out.step(
+            "reading less nominal",
+            "⟨" + difference.symbol() + "⟩ = ⟨y⟩ − ⟨µ⟩",
+            "⟨" + difference.symbol() + "⟩ = ⟨y⟩ - ⟨µ⟩",
+            List.of(
+                Term.of("y", "y", residual.reading().length().millimetres(), "mm", DIGITS),
+                Term.of("µ", "\\mu", residual.spread().nominal().millimetres(), "mm", DIGITS)),
+            difference,
+            NORMAL);
+        given.add(difference);
+        over.append(j == 0 ? "" : " + ")
+            .append("⟨" + difference.symbol() + "⟩/⟨" + sigma.symbol() + "⟩²");
+        weights.append(j == 0 ? "" : " + ").append("1/⟨" + sigma.symbol() + "⟩²");
+      }
+    }
+    Term error = Term.of("e", "e", group.best, "mm", FINE);
+    Term weight = Term.of("W", "W", group.weight, "", FINE);
+    if (group.isPlain()) {
+      List<Term> scatter = new ArrayList<>(sigmas);
+      scatter.add(c);
+      out.step(
+          "weight of the readings against the caliper's own limits",
+          "⟨W⟩ = ⟨c⟩² × (" + weights + ")",
+          "⟨W⟩ = ⟨c⟩^2 \\times (" + weights.toString().replace("²", "^2") + ")",
+          scatter,
+          weight,
+          COVARIANCE);
+      given.addAll(scatter);
+      given.add(weight);
+      out.step(
+          "the caliper's most likely error, were the plug of this profile",
+          "⟨e⟩ = ⟨c⟩² × (" + over + ") / (1 + ⟨W⟩)",
+          "⟨e⟩ = ⟨c⟩^2 \\times (" + over.toString().replace("²", "^2") + ") / (1 + ⟨W⟩)",
+          given,
+          error,
+          COVARIANCE);
+    } else {
+      out.note("The caliper's most likely error, were the plug of this profile: e = "
+          + error.quantity() + ", where χ² with its own (e/c)² is least.");
+    }
+    for (int j = 0; j < residuals.size(); j++) {
+      less(out, residuals.get(j), group, j, sigmas.get(j), error, misfits, densities);
+    }
+    Term own = Term.of("z(e)", "z_e", group.best / group.c, "", DIGITS);
+    out.step(
+        "misfit of the caliper itself",
+        "⟨z(e)⟩ = ⟨e⟩/⟨c⟩",
+        "⟨z(e)⟩ = ⟨e⟩/⟨c⟩",
+        List.of(error, c),
+        own,
+        COVARIANCE);
+    misfits.add(own);
+    if (group.isPlain()) {
+      Term log = Term.of(
+          "ln g",
+          "\\ln g",
+          -0.5 * (group.best / group.c) * (group.best / group.c) - 0.5 * Math.log1p(group.weight),
+          "",
+          DIGITS);
+      out.step(
+          "what every error the caliper may have adds",
+          "⟨ln g⟩ = −⟨z(e)⟩²/2 − ln(1 + ⟨W⟩)/2",
+          "⟨ln g⟩ = -⟨z(e)⟩^2/2 - \\ln(1 + ⟨W⟩)/2",
+          List.of(own, weight),
+          log,
+          COVARIANCE);
+      densities.add(log);
+    } else {
+      Term log = Term.of("ln F", "\\ln F", group.logLikelihood, "", DIGITS);
+      out.note(
+          "Density of these readings together, averaged over every error the caliper may have, "
+              + "∫ φ(e/c)/c Π f(y − e) de by small even steps: ln F = " + log.value() + ".");
+      densities.add(log);
+    }
+  }
+
+  private static void less(
+      Working.Builder out,
+      Residual residual,
+      CommonError group,
+      int j,
+      Term sigma,
+      Term error,
+      List<Term> misfits,
+      List<Term> densities) {
+    String name = residual.dimension().symbol();
+    double y = residual.reading().length().millimetres() - group.best;
+    Expected expected = group.own.get(j);
+    Term misfit = Term.of("z(" + name + ")", "z_{" + name + "}", expected.misfit(y), "", DIGITS);
+    misfits.add(misfit);
+    if (!group.isPlain()) {
+      out.note("Less e, the " + residual.dimension() + " misses the nearest size allowed, from "
+          + Digits.significant(expected.low, DIGITS) + " mm to "
+          + Digits.significant(expected.high, DIGITS) + " mm, by z = " + misfit.value() + ".");
+      return;
+    }
+    Term difference = Term.of(
+        "r(" + name + ")", "r_{" + name + "}", residual.differenceMillimetres(), "mm", DIGITS);
+    out.step(
+        "misfit less the caliper's error",
+        "⟨" + misfit.symbol() + "⟩ = (⟨" + difference.symbol() + "⟩ − ⟨e⟩)/⟨" + sigma.symbol()
+            + "⟩",
+        "⟨" + misfit.symbol() + "⟩ = (⟨" + difference.symbol() + "⟩ - ⟨e⟩)/⟨" + sigma.symbol()
+            + "⟩",
+        List.of(difference, error, sigma),
+        misfit,
+        NORMAL);
+    Term logDensity =
+        Term.of("ln f(" + name + ")", "\\ln f_{" + name + "}", expected.logDensity(y), "", DIGITS);
+    out.step(
+        "logarithm of its density, per mm",
+        "⟨" + logDensity.symbol() + "⟩ = −⟨" + misfit.symbol() + "⟩²/2 − ln(⟨" + sigma.symbol()
+            + "⟩ × √(2 × π))",
+        "⟨" + logDensity.symbol() + "⟩ = -⟨" + misfit.symbol() + "⟩^2/2 - \\ln(⟨" + sigma.symbol()
+            + "⟩ \\sqrt{2\\pi})",
+        List.of(
+            misfit, Term.of(sigma.symbol(), "\\sigma_{" + name + "}", expected.sigma, "", FINER)),
+        logDensity,
+        NORMAL);
+    densities.add(logDensity);
+  }
+
   private static void posterior(Working.Builder out, Identification answer, List<Candidate> shown) {
     List<Term> given = new ArrayList<>();
     StringBuilder sum = new StringBuilder();
@@ -221,7 +411,7 @@ final class IdentificationWorking {
       if (k > 1) {
         given.add(Term.of(l, "\\ln L_{" + k + "}", candidate.logLikelihood(), "", DIGITS));
       }
-      sum.append(k == 1 ? "" : " + ").append("⟨" + p + "⟩ e^(⟨" + l + "⟩ − ⟨ln L1⟩)");
+      sum.append(k == 1 ? "" : " + ").append("⟨" + p + "⟩ × exp(⟨" + l + "⟩ − ⟨ln L1⟩)");
       latex.append(k == 1 ? "" : " + ").append("⟨" + p + "⟩ e^{⟨" + l + "⟩ - ⟨ln L1⟩}");
     }
     double unknownPrior = answer.identifier().unknownPrior();
@@ -233,14 +423,14 @@ final class IdentificationWorking {
       Term unknown = Term.of("ln Lu", "\\ln L_u", logUnknown, "", DIGITS);
       out.step(
           "logarithm of the likelihood of an unknown plug",
-          "⟨ln Lu⟩ = ⟨n⟩ ln(1/10)" + (clues == 0 ? "" : " + ⟨c⟩ ln(1/2)"),
+          "⟨ln Lu⟩ = ⟨n⟩ × ln(1/10)" + (clues == 0 ? "" : " + ⟨c⟩ × ln(1/2)"),
           "⟨ln Lu⟩ = ⟨n⟩ \\ln(1/10)" + (clues == 0 ? "" : " + ⟨c⟩ \\ln(1/2)"),
           clues == 0 ? List.of(count) : List.of(count, Term.of("c", "c", clues, "", DIGITS)),
           unknown,
           UNKNOWN);
       given.add(Term.of("pu", "p_u", unknownPrior, "", DIGITS));
       given.add(unknown);
-      sum.append(" + ⟨pu⟩ e^(⟨ln Lu⟩ − ⟨ln L1⟩)");
+      sum.append(" + ⟨pu⟩ × exp(⟨ln Lu⟩ − ⟨ln L1⟩)");
       latex.append(" + ⟨pu⟩ e^{⟨ln Lu⟩ - ⟨ln L1⟩}");
     }
     double total = shown.get(0).prior() / shown.get(0).probability();
@@ -292,7 +482,7 @@ final class IdentificationWorking {
         sum);
     out.step(
         "chance of " + name + ", with Δ the difference of ln L to the best",
-        "⟨P" + k + "⟩ = ⟨p" + k + "⟩ e^⟨Δ⟩ / ⟨S⟩",
+        "⟨P" + k + "⟩ = ⟨p" + k + "⟩ × exp(⟨Δ⟩) / ⟨S⟩",
         "⟨P" + k + "⟩ = ⟨p" + k + "⟩ e^{⟨Δ⟩} / ⟨S⟩",
         given,
         Term.of("P" + k, "P_{" + k + "}", probability, "", DIGITS),

@@ -36,8 +36,18 @@ import org.airfit.quantity.LengthUnit;
  * <p><b>Fit.</b> The misfits, to the nearest size allowed by limits and wear, give χ²; its upper tail with as many degrees of freedom as
  * dimensions compared must not be below 0.01, else the profile is the best of a bad lot and does not match.
  *
- * <p><b>Source:</b> Bayes' rule with Gaussian scatter; the prior and the density of the unknown are this project's choice. The error of one
- * caliper is common to its readings and is taken as independent here, a simplification.
+ * <p><b>One caliper.</b> Readings that name their {@link Reading#caliper} share its error: one e, normal with the caliper's common
+ * uncertainty c, is in all of them. The product of densities then stands under an integral over e, and χ² takes e along:
+ *
+ * <pre>
+ *   ∫ φ(e/c)/c Π f_k(y_j − e) de,    χ² = min over e of Σ z_j² + (e/c)²
+ * </pre>
+ *
+ * <p>which for normal scatter is the multivariate normal with covariance c² between any two. It is the rule here because the errors of one
+ * caliper are common to its readings in part at least; how far they are along its scale is in no source. What next readings are expected
+ * to bring is reckoned as if their errors were independent.
+ *
+ * <p><b>Source:</b> Bayes' rule with Gaussian scatter; the prior and the density of the unknown are this project's choice; GUM 5.2.2.
  *
  * <p>This class is immutable and thread-safe.
  */
@@ -54,18 +64,24 @@ public final class Identifier {
   private final double confidence;
   private final Length wear;
   private final Instrument instrument;
+  private final boolean sizeClasses;
+  private final boolean independent;
 
   private Identifier(
       ReferenceSet set,
       double unknownPrior,
       double confidence,
       Length wear,
-      Instrument instrument) {
+      Instrument instrument,
+      boolean sizeClasses,
+      boolean independent) {
     this.set = set;
     this.unknownPrior = unknownPrior;
     this.confidence = confidence;
     this.wear = wear;
     this.instrument = instrument;
+    this.sizeClasses = sizeClasses;
+    this.independent = independent;
   }
 
   /**
@@ -80,7 +96,9 @@ public final class Identifier {
         DEFAULT_UNKNOWN_PRIOR,
         DEFAULT_CONFIDENCE,
         Length.ofMetres(0.0),
-        Instrument.DIGITAL_CALIPER);
+        Instrument.DIGITAL_CALIPER,
+        false,
+        false);
   }
 
   /**
@@ -94,7 +112,7 @@ public final class Identifier {
     if (!(prior >= 0.0 && prior < 1.0)) {
       throw new IllegalArgumentException("prior of the unknown must be in [0, 1), was " + prior);
     }
-    return new Identifier(set, prior, confidence, wear, instrument);
+    return new Identifier(set, prior, confidence, wear, instrument, sizeClasses, independent);
   }
 
   /**
@@ -108,7 +126,7 @@ public final class Identifier {
     if (!(chance >= 0.5 && chance < 1.0)) {
       throw new IllegalArgumentException("confidence must be in [0.5, 1), was " + chance);
     }
-    return new Identifier(set, unknownPrior, chance, wear, instrument);
+    return new Identifier(set, unknownPrior, chance, wear, instrument, sizeClasses, independent);
   }
 
   /**
@@ -124,7 +142,8 @@ public final class Identifier {
           "wear allowance must be in [0, 2] mm, was " + allowance.format(LengthUnit.MILLIMETRE)
               + "; a plug worn by more is scrap, not a case for identification");
     }
-    return new Identifier(set, unknownPrior, confidence, allowance, instrument);
+    return new Identifier(
+        set, unknownPrior, confidence, allowance, instrument, sizeClasses, independent);
   }
 
   /**
@@ -134,7 +153,36 @@ public final class Identifier {
    * @return an identifier that ranks next readings for that instrument
    */
   public Identifier withInstrument(Instrument next) {
-    return new Identifier(set, unknownPrior, confidence, wear, next);
+    return new Identifier(set, unknownPrior, confidence, wear, next, sizeClasses, independent);
+  }
+
+  /**
+   * Takes the errors of all readings as independent, also of those by one caliper. For comparing with a calculation that does so, or where
+   * every dimension was read with another caliper of the class.
+   *
+   * @return an identifier that shares no error between readings
+   */
+  public Identifier withIndependentErrors() {
+    return new Identifier(set, unknownPrior, confidence, wear, instrument, sizeClasses, true);
+  }
+
+  /** {@return whether the error of a caliper is taken as independent from reading to reading; not unless asked for} */
+  public boolean takesErrorsAsIndependent() {
+    return independent;
+  }
+
+  /**
+   * Lets the answer also say which size class the readings leave open, by ranges from memory. It changes no chance and no verdict.
+   *
+   * @return an identifier whose answers tell the size class
+   */
+  public Identifier withSizeClasses() {
+    return new Identifier(set, unknownPrior, confidence, wear, instrument, true, independent);
+  }
+
+  /** {@return whether answers also tell the size class; not unless {@link #withSizeClasses} asked for it} */
+  public boolean usesSizeClasses() {
+    return sizeClasses;
   }
 
   /**
@@ -160,7 +208,7 @@ public final class Identifier {
   public Identification identify(Collection<Reading> readings, Collection<Clue> clues) {
     Map<Dimension, Reading> byDimension = new EnumMap<>(Dimension.class);
     for (Reading reading : readings) {
-      if (byDimension.put(reading.dimension(), reading) != null) {
+      if (byDimension.put(reading.dimension(), independent ? reading.alone() : reading) != null) {
         throw new IllegalArgumentException(
             "readings of the " + reading.dimension()
                 + " must be one, were two or more; take Instrument.mean of repeats, the caliper's own error stays in it");

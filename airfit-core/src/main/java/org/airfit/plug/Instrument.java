@@ -1,6 +1,7 @@
 package org.airfit.plug;
 
 import java.util.List;
+import java.util.Optional;
 import org.airfit.plug.Dimension.Access;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
@@ -26,8 +27,8 @@ import org.airfit.source.Source;
  * </table>
  *
  * <p>Limits become standard uncertainties by √3, as for a rectangular distribution (GUM 4.3.7, NIST TN 1297 4.6). The error of one
- * caliper is common to all repeats of a dimension: averaging never makes it smaller, only the technique. Between one dimension and
- * another it is taken as independent, which is a simplification. Where you know better, give {@link Reading} your own uncertainty.
+ * caliper is common to all repeats of a dimension: averaging never makes it smaller, only the technique. It is common to all dimensions of a
+ * plug as well, see {@link #commonUncertainty} and {@link Identifier}. Where you know better, give {@link Reading} your own uncertainty.
  */
 public enum Instrument {
   /** Digital caliper with a step of 0.01 mm. */
@@ -104,6 +105,16 @@ public enum Instrument {
         uncertaintyMm(dimension, PLUG_MM, techniqueMm(dimension.access()) / Math.sqrt(3.0)));
   }
 
+  /**
+   * Obtains the part of the standard uncertainty that all readings with one caliper share: its limit of error on outside jaws to 100 mm,
+   * divided by √3. What inside, step and longer readings may be off beyond that is taken as their own.
+   *
+   * @return the common standard uncertainty
+   */
+  public Length commonUncertainty() {
+    return Length.ofMillimetres(limitMm(Access.OUTSIDE, PLUG_MM) / Math.sqrt(3.0));
+  }
+
   private double uncertaintyMm(Dimension dimension, double mm, double techniqueMm) {
     return Math.hypot(limitMm(dimension.access(), mm) / Math.sqrt(3.0), techniqueMm);
   }
@@ -160,6 +171,8 @@ public enum Instrument {
     return new Reading(
         dimension,
         Length.ofMillimetres(mean),
-        Length.ofMillimetres(uncertaintyMm(dimension, mean, scatter / Math.sqrt(n))));
+        Length.ofMillimetres(uncertaintyMm(dimension, mean, scatter / Math.sqrt(n))),
+        Optional.empty(),
+        Optional.of(this));
   }
 }

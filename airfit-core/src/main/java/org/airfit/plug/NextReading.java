@@ -1,5 +1,6 @@
 package org.airfit.plug;
 
+import java.util.Optional;
 import org.airfit.internal.Digits;
 
 /**
@@ -10,17 +11,26 @@ import org.airfit.internal.Digits;
  * @param expectedDropBits how much doubt the reading takes away on average [bit]; one bit is the doubt between two equals
  * @param doubtBits the doubt there is now [bit]
  * @param chanceOfSettling how often one profile would afterwards stand above the confidence asked for
+ * @param ball the ball to take a tip length by; empty for the edge, and for any other dimension
  */
 public record NextReading(
     Dimension dimension,
     Instrument instrument,
     double expectedDropBits,
     double doubtBits,
-    double chanceOfSettling) {
+    double chanceOfSettling,
+    Optional<GaugeBall> ball) {
 
   /** {@return what to do and what to expect of it, in plain words} */
   public String inWords() {
-    return "Measure the " + dimension + " (" + dimension.howToMeasure() + "). " + effect();
+    return "Measure the " + dimension + " (" + how(dimension, ball) + "). " + effect();
+  }
+
+  /** How to take a dimension, by a ball where there is one. */
+  static String how(Dimension dimension, Optional<GaugeBall> ball) {
+    return ball.map(by -> "outside jaws from the tip face over " + by
+            + " pushed against the groove wall, less its diameter")
+        .orElse(dimension.howToMeasure());
   }
 
   private String effect() {

@@ -150,7 +150,9 @@ public final class PlugDrawing {
   }
 
   private double mm(Dimension dimension) {
-    return profile.spread(dimension).orElseThrow().nominal().millimetres();
+    return dimension == TIP_LENGTH
+        ? TipLength.edge(profile).millimetres()
+        : profile.spread(dimension).orElseThrow().nominal().millimetres();
   }
 
   private String size(Dimension dimension) {

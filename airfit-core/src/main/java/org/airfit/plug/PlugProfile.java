@@ -41,6 +41,7 @@ public final class PlugProfile {
   private final Source source;
   private final Map<Dimension, PartSpread> dimensions;
   private final @Nullable GrooveForm grooveForm;
+  private final @Nullable GaugeBall tipLengthBall;
 
   private PlugProfile(Builder builder, Provenance provenance, Source source) {
     this.id = builder.id;
@@ -51,6 +52,7 @@ public final class PlugProfile {
     this.source = source;
     this.dimensions = Collections.unmodifiableMap(new EnumMap<>(builder.dimensions));
     this.grooveForm = builder.grooveForm;
+    this.tipLengthBall = builder.tipLengthBall;
   }
 
   /**
@@ -114,6 +116,11 @@ public final class PlugProfile {
     return Optional.ofNullable(grooveForm);
   }
 
+  /** {@return the ball its tip length is stated by, see {@link GaugeBall}; empty for the edge} */
+  public Optional<GaugeBall> tipLengthBall() {
+    return Optional.ofNullable(tipLengthBall);
+  }
+
   /**
    * Says whether the trade may mean this profile by a letter or word. Upper and lower case are alike.
    *
@@ -156,6 +163,7 @@ public final class PlugProfile {
     private @Nullable Source source;
     private final Map<Dimension, PartSpread> dimensions = new EnumMap<>(Dimension.class);
     private @Nullable GrooveForm grooveForm;
+    private @Nullable GaugeBall tipLengthBall;
     private boolean unusualConfirmed;
 
     private Builder(String id) {
@@ -243,6 +251,18 @@ public final class PlugProfile {
     }
 
     /**
+     * Says that the tip length is stated by a ball in the groove and not to the edge. Readings to the edge or by another ball are converted
+     * before they are compared, where the profile knows its collar and groove diameters.
+     *
+     * @param ball the ball
+     * @return this builder
+     */
+    public Builder tipLengthBy(GaugeBall ball) {
+      this.tipLengthBall = ball;
+      return this;
+    }
+
+    /**
      * States that doubtful sizes were looked at again and are meant. What is impossible stays refused.
      *
      * @return this builder
@@ -269,7 +289,9 @@ public final class PlugProfile {
           "the collar is the largest diameter in front of the groove");
       requireBelow(
           found, GROOVE_DIAMETER, COLLAR_DIAMETER, false, "otherwise the balls cannot lock");
-      requireBelow(found, TIP_TO_COLLAR, TIP_LENGTH, true, "the collar starts before it ends");
+      if (tipLengthBall == null) { // by a ball the length may end before the edge
+        requireBelow(found, TIP_TO_COLLAR, TIP_LENGTH, true, "the collar starts before it ends");
+      }
       requireBelow(
           found, TIP_LENGTH, INSERTION_LENGTH, true, "the groove lies in front of the stop face");
       requireGrooveInFront(found);

@@ -185,7 +185,9 @@ public final class ReadingOverlay {
   }
 
   private static double mm(PlugProfile profile, Dimension dimension) {
-    return profile.spread(dimension).orElseThrow().nominal().millimetres();
+    return dimension == TIP_LENGTH
+        ? TipLength.edge(profile).millimetres()
+        : profile.spread(dimension).orElseThrow().nominal().millimetres();
   }
 
   private static boolean isDrawable(Candidate candidate) {

@@ -20,11 +20,14 @@ public final class ReferenceSet {
   private final String name;
   private final List<PlugProfile> profiles;
   private final Provenance weakest;
+  private final List<UniversalSocket> sockets;
 
-  private ReferenceSet(String name, List<PlugProfile> profiles, Provenance weakest) {
+  private ReferenceSet(
+      String name, List<PlugProfile> profiles, Provenance weakest, List<UniversalSocket> sockets) {
     this.name = name;
     this.profiles = profiles;
     this.weakest = weakest;
+    this.sockets = sockets;
   }
 
   /**
@@ -54,7 +57,42 @@ public final class ReferenceSet {
       }
       weakest = weakest.weaker(profile.provenance());
     }
-    return new ReferenceSet(name, List.copyOf(profiles), weakest);
+    return new ReferenceSet(name, List.copyOf(profiles), weakest, List.of());
+  }
+
+  /**
+   * Adds the universal sockets the shop knows of. They take no part in an identification; {@link SocketAnswer} reads them.
+   *
+   * @param known the sockets, replacing any before; no two of one name, each of profiles in this set
+   * @return a set with these sockets
+   * @throws IllegalArgumentException if a name stands twice, or a profile is not in this set
+   */
+  public ReferenceSet withSockets(Collection<UniversalSocket> known) {
+    Set<String> names = new HashSet<>();
+    for (UniversalSocket socket : known) {
+      if (!names.add(socket.name())) {
+        throw new IllegalArgumentException("name of each universal socket must be unique, \""
+            + socket.name() + "\" stands twice; rename one");
+      }
+      for (String id : socket.profileIds()) {
+        requireProfile(id, "universal socket \"" + socket.name() + "\"");
+      }
+    }
+    return new ReferenceSet(name, profiles, weakest, List.copyOf(known));
+  }
+
+  /** Refuses an id that is not of this set. */
+  void requireProfile(String id, String owner) {
+    if (profile(id).isEmpty()) {
+      throw new IllegalArgumentException("profile of the " + owner + " must be one of "
+          + profiles.stream().map(PlugProfile::id).collect(Collectors.joining(", "))
+          + " of the set \"" + name + "\", was \"" + id + "\"; add the profile, or leave it out");
+    }
+  }
+
+  /** {@return the universal sockets the set knows of, in the order given} */
+  public List<UniversalSocket> sockets() {
+    return sockets;
   }
 
   /** {@return the name} */
@@ -102,7 +140,7 @@ public final class ReferenceSet {
 
   /**
    * Joins two sets. A profile of one id in both must be measured in both and agree; its pieces then count together, in the dimensions
-   * both know. Names, aliases of both, and the groove form of this set are kept.
+   * both know. Names, aliases of both, the groove form of this set, and the universal sockets of both are kept.
    *
    * @param newName what to call the joint set
    * @param other the other set, of other pieces
@@ -120,7 +158,9 @@ public final class ReferenceSet {
     profiles.forEach(profile ->
         joint.add(other.profile(profile.id()).map(that -> joined(profile, that)).orElse(profile)));
     other.profiles.stream().filter(profile -> profile(profile.id()).isEmpty()).forEach(joint::add);
-    return of(newName, joint);
+    List<UniversalSocket> known = new ArrayList<>(sockets);
+    other.sockets.stream().filter(socket -> !sockets.contains(socket)).forEach(known::add);
+    return of(newName, joint).withSockets(known);
   }
 
   private static PlugProfile joined(PlugProfile one, PlugProfile other) {
@@ -129,6 +169,14 @@ public final class ReferenceSet {
         .aliases(one.aliases().toArray(new String[0]))
         .aliases(other.aliases().toArray(new String[0]))
         .confirmUnusual();
+    if (!one.tipLengthBall().equals(other.tipLengthBall())) {
+      throw new IllegalArgumentException("tip length of profile " + one.id()
+          + " must be taken alike in both sets, was by "
+          + one.tipLengthBall().map(GaugeBall::toString).orElse("the edge") + " and by "
+          + other.tipLengthBall().map(GaugeBall::toString).orElse("the edge")
+          + "; convert one, or leave it out");
+    }
+    one.tipLengthBall().ifPresent(builder::tipLengthBy);
     one.grooveForm().or(other::grooveForm).ifPresent(builder::grooveForm);
     Provenance mine = one.provenance();
     Provenance theirs = other.provenance();

@@ -73,18 +73,19 @@ public final class Separation {
   public static Separation of(PlugProfile one, PlugProfile other, Instrument instrument) {
     List<ByDimension> found = new ArrayList<>();
     one.dimensions()
-        .forEach((dimension, spread) -> other.spread(dimension).ifPresent(that -> {
-          double a = spread.standardDeviation().millimetres();
-          double b = that.standardDeviation().millimetres();
-          double part = Math.sqrt(0.5 * (a * a + b * b));
-          double u = instrument.standardUncertainty(dimension).millimetres();
-          found.add(new ByDimension(
-              dimension,
-              Length.ofMillimetres(
-                  Math.abs(spread.nominal().millimetres() - that.nominal().millimetres())),
-              Length.ofMillimetres(part),
-              Length.ofMillimetres(Math.hypot(part, u))));
-        }));
+        .forEach((dimension, spread) -> TipLength.spread(other, dimension, one.tipLengthBall())
+            .ifPresent(that -> {
+              double a = spread.standardDeviation().millimetres();
+              double b = that.standardDeviation().millimetres();
+              double part = Math.sqrt(0.5 * (a * a + b * b));
+              double u = instrument.standardUncertainty(dimension).millimetres();
+              found.add(new ByDimension(
+                  dimension,
+                  Length.ofMillimetres(
+                      Math.abs(spread.nominal().millimetres() - that.nominal().millimetres())),
+                  Length.ofMillimetres(part),
+                  Length.ofMillimetres(Math.hypot(part, u))));
+            }));
     found.sort(Comparator.comparingDouble(ByDimension::risk));
     return new Separation(one, other, instrument, found);
   }

@@ -80,7 +80,8 @@ public record SetComparison(
       other.profile(profile.id()).ifPresent(that -> {
         profile
             .dimensions()
-            .forEach((dimension, spread) -> that.spread(dimension)
+            .forEach((dimension, spread) -> TipLength.spread(
+                    that, dimension, profile.tipLengthBall())
                 .ifPresent(twin -> differences.add(new Difference(
                     profile.id(),
                     dimension,

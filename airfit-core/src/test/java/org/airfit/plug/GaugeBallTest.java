@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.SplittableRandom;
 import org.airfit.quantity.Length;
+import org.airfit.source.Source;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -111,5 +113,145 @@ class GaugeBallTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> ball.tipLength(mm(25.0), Instrument.DIGITAL_CALIPER, collar, collar))
         .withMessageContaining("must be of the groove diameter");
+  }
+
+  /** A low wall: collar 24, groove 20, so that a ball of 10 mm has its middle 4 mm behind the edge and reads 1 mm shorter. */
+  private static PlugProfile.Builder lowWall(String id, double tipLength, PartSpread groove) {
+    return PlugProfile.builder(id)
+        .from(Provenance.synthetic(), Source.demo("sizes for a test"))
+        .dimension(Dimension.COLLAR_DIAMETER, PartSpread.normal(mm(24.0), mm(0.03)))
+        .dimension(Dimension.GROOVE_DIAMETER, groove)
+        .dimension(Dimension.TIP_LENGTH, PartSpread.normal(mm(tipLength), mm(0.03)))
+        .confirmUnusual();
+  }
+
+  private static final PartSpread ROOT = PartSpread.normal(mm(20.0), mm(0.03));
+  private static final GaugeBall TEN = new GaugeBall(mm(10.0));
+
+  private static Identification identify(PlugProfile profile, Reading... readings) {
+    return Identifier.of(ReferenceSet.of("one", List.of(profile))).identify(List.of(readings));
+  }
+
+  @Test
+  void a_length_by_the_ball_is_compared_with_one_stated_by_the_same_ball() {
+    Reading reading = TEN.tipLengthByBall(mm(29.0), Instrument.DIGITAL_CALIPER);
+    assertThat(reading.length()).isEqualTo(mm(29.0).minus(mm(10.0)));
+    assertThat(reading).asString().contains("19.00 mm", "by a ball of 10 mm");
+    PlugProfile byBall = lowWall("by-ball", 19.0, ROOT).tipLengthBy(TEN).build();
+    Residual residual = identify(byBall, reading).ranking().get(0).residuals().get(0);
+    assertThat(residual.sigmas()).isCloseTo(0.0, within(1.0e-9));
+    assertThat(residual.reading()).isEqualTo(reading);
+    assertThat(byBall.tipLengthBall()).contains(TEN);
+  }
+
+  /** L_b = L_g + x − d/2: 20 mm to the edge are 20 + 4 − 5 = 19 mm by the ball. */
+  @Test
+  void a_length_taken_the_other_way_is_converted_with_the_diameters_of_the_profile() {
+    PlugProfile byBall = lowWall("by-ball", 19.0, ROOT).tipLengthBy(TEN).build();
+    PlugProfile byEdge = lowWall("by-edge", 20.0, ROOT).build();
+    Reading edge = read(Dimension.TIP_LENGTH, 20.0);
+    Reading ball = TEN.tipLengthByBall(mm(29.0), Instrument.DIGITAL_CALIPER);
+    Residual one = identify(byBall, edge).ranking().get(0).residuals().get(0);
+    Residual other = identify(byEdge, ball).ranking().get(0).residuals().get(0);
+    assertThat(one.reading().length().millimetres()).isCloseTo(19.0, within(1.0e-9));
+    assertThat(other.reading().length().millimetres()).isCloseTo(20.0, within(1.0e-9));
+    assertThat(one.sigmas()).isCloseTo(0.0, within(1.0e-9));
+    // ∂x/∂h = (10 − 4)/(2 × 4), and h is half the difference of two diameters of 0.03 mm each
+    double more = 0.75 * 0.5 * Math.hypot(0.03, 0.03);
+    assertThat(other.reading().standardUncertainty().millimetres())
+        .isCloseTo(Math.hypot(ball.standardUncertainty().millimetres(), more), within(1.0e-12));
+    assertThat(identify(byBall, edge).working().toText())
+        .contains("was not taken as this profile states it");
+    GaugeBall eight = new GaugeBall(mm(8.0));
+    double x = Math.sqrt(2.0 * 6.0);
+    Reading byEight = eight.tipLengthByBall(mm(20.0 + x + 4.0), Instrument.DIGITAL_CALIPER);
+    assertThat(identify(byBall, byEight).ranking().get(0).residuals().get(0).sigmas())
+        .as("from one ball to another")
+        .isCloseTo(0.0, within(1.0e-9));
+  }
+
+  @Test
+  void what_cannot_be_converted_is_not_compared() {
+    Reading ball = TEN.tipLengthByBall(mm(29.0), Instrument.DIGITAL_CALIPER);
+    PlugProfile bare = PlugProfile.builder("bare")
+        .from(Provenance.synthetic(), Source.demo("sizes for a test"))
+        .dimension(Dimension.TIP_LENGTH, PartSpread.normal(mm(20.0), mm(0.03)))
+        .build();
+    assertThat(identify(bare, ball).ranking().get(0).degreesOfFreedom()).isZero();
+    assertThat(identify(bare, ball).verdict()).isEqualTo(Verdict.INSUFFICIENT_DATA);
+    PlugProfile narrow = lowWall("narrow", 20.0, ROOT)
+        .dimension(Dimension.GROOVE_WIDTH, PartSpread.normal(mm(9.0), mm(0.06)))
+        .build();
+    assertThat(identify(narrow, ball).ranking().get(0).degreesOfFreedom())
+        .as("the ball does not go into the groove")
+        .isZero();
+    assertThat(identify(narrow, ball).working().toText()).contains("as they were taken");
+  }
+
+  @Test
+  void what_to_measure_next_follows_the_way_the_set_states_it() {
+    PlugProfile one = lowWall("one", 19.0, ROOT).tipLengthBy(TEN).build();
+    PlugProfile two = lowWall("two", 21.0, ROOT).tipLengthBy(TEN).build();
+    PlugProfile edge =
+        lowWall("edge", 24.0, PartSpread.limits(mm(19.9), mm(20.1))).build();
+    PlugProfile strange = PlugProfile.builder("strange")
+        .from(Provenance.synthetic(), Source.demo("sizes for a test"))
+        .dimension(Dimension.COLLAR_DIAMETER, PartSpread.normal(mm(24.0), mm(0.03)))
+        .build();
+    ReferenceSet balls = ReferenceSet.of("balls", List.of(strange, one, two));
+    NextReading next = Identifier.of(balls).identify(List.of()).nextReadings().get(0);
+    assertThat(next.ball()).contains(TEN);
+    assertThat(next.inWords()).contains("over a ball of 10 mm");
+    assertThat(BenchPath.of(Identifier.of(ReferenceSet.of("two", List.of(one, two))))
+            .toText())
+        .contains("over a ball of 10 mm");
+    NextReading mixed = Identifier.of(ReferenceSet.of("mixed", List.of(one, two, edge)))
+        .identify(List.of())
+        .nextReadings()
+        .get(0);
+    assertThat(mixed.dimension()).isEqualTo(Dimension.TIP_LENGTH);
+    assertThat(mixed.ball()).isEmpty();
+    // to the edge they are 20, 22 and 24 mm, all well apart
+    assertThat(mixed.chanceOfSettling()).isGreaterThan(0.8);
+  }
+
+  /** 19 mm by the ball and 20 mm to the edge are one length. */
+  @Test
+  void sets_and_pairs_are_compared_on_one_footing() {
+    PartSpread sample = new PartSpread.Sample(6, mm(19.0), mm(0.02));
+    PlugProfile byBall = lowWall("p", 19.0, ROOT)
+        .tipLengthBy(TEN)
+        .dimension(Dimension.TIP_LENGTH, sample)
+        .build();
+    PlugProfile byLimits = lowWall("p", 19.0, ROOT)
+        .tipLengthBy(TEN)
+        .dimension(Dimension.TIP_LENGTH, PartSpread.limits(mm(18.9), mm(19.1)))
+        .build();
+    PlugProfile byEdge = lowWall("p", 20.0, ROOT).build();
+    for (PlugProfile stated : List.of(byBall, byLimits)) {
+      Separation separation = Separation.of(byEdge, stated, Instrument.DIGITAL_CALIPER);
+      assertThat(separation.risk()).isCloseTo(0.5, within(1.0e-9));
+      ReferenceSet one = ReferenceSet.of("one", List.of(byEdge));
+      ReferenceSet other = ReferenceSet.of("other", List.of(stated));
+      assertThat(one.comparedWith(other, Instrument.DIGITAL_CALIPER).agrees()).isTrue();
+      assertThatIllegalArgumentException()
+          .isThrownBy(() -> one.mergedWith("both", other, Instrument.DIGITAL_CALIPER))
+          .withMessageContaining("must be taken alike in both sets, was by the edge");
+    }
+  }
+
+  @Test
+  void a_ball_goes_with_the_tip_length_only() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new Reading(
+            Dimension.BORE,
+            mm(5.0),
+            mm(0.01),
+            java.util.Optional.of(TEN),
+            java.util.Optional.empty()))
+        .withMessageContaining("must be the tip length");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> TEN.tipLengthByBall(mm(10.0), Instrument.DIGITAL_CALIPER))
+        .withMessageContaining("measure from the tip face");
   }
 }

@@ -434,7 +434,7 @@ class IdentificationTest {
   void the_working_shows_chi_square_and_posterior_of_the_best() {
     Identification answer =
         birds(digital(Dimension.TIP_DIAMETER, 18.78), digital(Dimension.TIP_LENGTH, 21.05));
-    assertThat(answer.working().toText()).contains("χ²", "ln L", "e^", "None of the set");
+    assertThat(answer.working().toText()).contains("χ²", "ln L", "exp(", "None of the set");
     assertThat(answer.working().toLatex()).contains("\\chi");
     assertThat(birds().working().toText()).isNotBlank();
     assertThat(birds(digital(Dimension.TIP_DIAMETER, 60.0), digital(Dimension.TIP_LENGTH, 90.0))

@@ -8,10 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.line.Conduit;
-import org.airfit.plug.Dimension;
-import org.airfit.plug.PartSpread;
 import org.airfit.plug.PlugProfile;
-import org.airfit.plug.Provenance;
 import org.airfit.plug.ReferenceSet;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
@@ -26,8 +23,6 @@ import org.airfit.select.Catalogue;
 import org.airfit.select.Material;
 import org.airfit.select.Part;
 import org.airfit.select.PartFacts;
-import org.airfit.source.Basis;
-import org.airfit.source.Source;
 import org.airfit.thread.End;
 
 /** Reads a catalogue: the plug profiles a shop knows and the parts it can offer. */
@@ -40,11 +35,7 @@ record CatalogueFile(String name, ReferenceSet profiles, Catalogue parts) {
   static CatalogueFile read(Path path) throws WrongFileException {
     Field root = Field.ofFile(path);
     String name = root.field("catalogue", "the name of the catalogue").text();
-    List<PlugProfile> profiles = new ArrayList<>();
-    for (Field item : root.field("profiles", "a list of plug profiles").items()) {
-      profiles.add(profile(item));
-    }
-    ReferenceSet set = root.build(() -> ReferenceSet.of(name, profiles));
+    ReferenceSet set = profiles(path, root, name);
     List<Part> parts = new ArrayList<>();
     for (Field item : root.field("parts", "a list of parts").items()) {
       parts.add(part(item, set));
@@ -53,82 +44,23 @@ record CatalogueFile(String name, ReferenceSet profiles, Catalogue parts) {
     return new CatalogueFile(name, set, root.build(() -> Catalogue.of(parts)));
   }
 
-  private static PlugProfile profile(Field item) throws WrongFileException {
-    String id = item.field("id", "a short name, unique in the catalogue").text();
-    PlugProfile.Builder builder = item.build(() -> PlugProfile.builder(id));
-    builder.displayName(item.field("name", "the name for people").text());
-    Optional<Field> letters = item.find("letters");
-    if (letters.isPresent()) {
-      for (Field letter : letters.get().items()) {
-        String word = letter.text();
-        builder.aliases(word);
+  /** The profiles in the catalogue itself, or in a set file of the shop's own. */
+  private static ReferenceSet profiles(Path path, Field root, String name)
+      throws WrongFileException {
+    Optional<Field> own = root.find("profileSet");
+    if (own.isPresent()) {
+      if (root.find("profiles").isPresent()) {
+        throw own.get().wrong("stands beside profiles; keep one of the two");
       }
+      return ReferenceSetFile.read(path.resolveSibling(own.get().text()));
     }
-    source(item, builder);
-    Field sizes = item.field("dimensions", "an object with a field for each dimension");
-    for (String label : sizes.names()) {
-      Dimension dimension = dimension(sizes, label);
-      builder.dimension(dimension, spread(sizes.field(label, "a spread")));
+    List<PlugProfile> profiles = new ArrayList<>();
+    for (Field item : root.field(
+            "profiles", "a list of plug profiles; or profileSet, the path of a set file")
+        .items()) {
+      profiles.add(ProfileFields.profile(item, false));
     }
-    item.requireNothingElse();
-    return item.build(builder::build);
-  }
-
-  private static void source(Field item, PlugProfile.Builder builder) throws WrongFileException {
-    Field kind = item.field("from", "standard, measured, unverified or invented");
-    String place = item.field("source", "where the sizes come from, in words").text();
-    switch (kind.oneOf(List.of("standard", "measured", "unverified", "invented"), word -> word)) {
-      case "standard" -> builder.from(Provenance.standardEntered(), Source.standard(place));
-      case "measured" -> {
-        int pieces = item.field("pieces", "how many known plugs were measured").wholeNumber();
-        builder.from(item.build(() -> Provenance.userMeasured(pieces)), Source.measured(place));
-      }
-      case "unverified" ->
-        builder.from(Provenance.nominalUnverified(), new Source(Basis.FROM_MEMORY, place));
-      default -> builder.from(Provenance.synthetic(), Source.demo(place));
-    }
-  }
-
-  /** Finds a dimension by its words, such as "tip diameter". */
-  static Dimension dimension(Field owner, String label) throws WrongFileException {
-    for (Dimension dimension : Dimension.values()) {
-      if (dimension.label().equalsIgnoreCase(label.strip())) {
-        return dimension;
-      }
-    }
-    List<String> labels =
-        List.of(Dimension.values()).stream().map(Dimension::label).toList();
-    throw owner.wrong(
-        "\"" + label + "\" is no dimension of a plug; accepted: " + String.join(", ", labels));
-  }
-
-  private static PartSpread spread(Field field) throws WrongFileException {
-    Optional<Field> nominal = field.find("nominal");
-    Optional<Field> low = field.find("low");
-    Optional<Field> readings = field.find("readings");
-    PartSpread spread;
-    if (nominal.isPresent()) {
-      Length middle = nominal.get().as(Length::parse);
-      Length deviation = field
-          .field("deviation", "the standard deviation from plug to plug, such as \"0.03 mm\"")
-          .as(Length::parse);
-      spread = field.build(() -> PartSpread.normal(middle, deviation));
-    } else if (low.isPresent()) {
-      Length least = low.get().as(Length::parse);
-      Length most = field.field("high", A_LENGTH).as(Length::parse);
-      spread = field.build(() -> PartSpread.limits(least, most));
-    } else if (readings.isPresent()) {
-      List<Length> lengths = new ArrayList<>();
-      for (Field reading : readings.get().items()) {
-        lengths.add(reading.as(Length::parse));
-      }
-      spread = field.build(() -> PartSpread.measured(lengths));
-    } else {
-      throw field.wrong(
-          "holds no size; accepted: nominal and deviation, low and high, or readings");
-    }
-    field.requireNothingElse();
-    return spread;
+    return root.build(() -> ReferenceSet.of(name, profiles));
   }
 
   private static Part part(Field item, ReferenceSet set) throws WrongFileException {

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.charset.MalformedInputException;
 import java.nio.file.Files;
@@ -14,13 +15,14 @@ import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
- * A place in a JSON file that knows its name, so that every complaint can say where it is.
+ * A place in a JSON file, or in a table, that knows its name, so that every complaint can say where it is.
  *
  * <p>Each object remembers which of its fields were asked for: {@link #requireNothingElse()} finds the misspelt ones.
  */
@@ -34,29 +36,46 @@ final class Field {
   private final String file;
   private final String name;
   private final JsonNode node;
+  private final boolean ofTable;
   private final Set<String> known = new LinkedHashSet<>();
 
-  private Field(String file, String name, JsonNode node) {
+  private Field(String file, String name, JsonNode node, boolean ofTable) {
     this.file = file;
     this.name = name;
     this.node = node;
+    this.ofTable = ofTable;
+  }
+
+  /** A row of a table, with its filled cells by the names of their columns. */
+  static Field ofRow(String file, int number, Map<String, String> cells) {
+    ObjectNode row = MAPPER.createObjectNode();
+    cells.forEach(row::put);
+    return new Field(file, "row " + number, row, true);
   }
 
   /** Reads a file whose outermost value is an object. */
   static Field ofFile(Path path) throws WrongFileException {
+    return ofText(String.valueOf(path.getFileName()), read(path, "a JSON file"));
+  }
+
+  /** The text of a file. */
+  static String read(Path path, String kind) throws WrongFileException {
     String file = String.valueOf(path.getFileName());
-    String text;
     try {
-      text = Files.readString(path);
+      return Files.readString(path);
     } catch (NoSuchFileException e) {
       throw new WrongFileException(
-          path.toString(), "", "there is no such file; give the path of a JSON file");
+          path.toString(), "", "there is no such file; give the path of " + kind);
     } catch (MalformedInputException e) {
       throw new WrongFileException(file, "", "is not text in UTF-8; save it as UTF-8");
     } catch (IOException e) {
       throw new WrongFileException(
           path.toString(), "", "can't be read (" + e.getClass().getSimpleName() + ")");
     }
+  }
+
+  /** Reads a text whose outermost value is an object. */
+  static Field ofText(String file, String text) throws WrongFileException {
     if (text.isBlank()) {
       throw new WrongFileException(
           file, "", "is empty; a JSON object is wanted, see docs/job-file.md");
@@ -67,7 +86,7 @@ final class Field {
         throw new WrongFileException(
             file, "", "holds " + kind(root) + "; a JSON object is wanted, see docs/job-file.md");
       }
-      return new Field(file, "", root);
+      return new Field(file, "", root, false);
     } catch (JsonProcessingException e) {
       String where = e.getLocation() == null
           ? ""
@@ -88,6 +107,9 @@ final class Field {
   }
 
   private String path(String field) {
+    if (ofTable) {
+      return name + ", column " + field;
+    }
     return name.isEmpty() ? field : name + "." + field;
   }
 
@@ -105,7 +127,7 @@ final class Field {
     JsonNode found = node.get(field);
     return found == null || found.isNull()
         ? Optional.empty()
-        : Optional.of(new Field(file, path(field), found));
+        : Optional.of(new Field(file, path(field), found, ofTable));
   }
 
   /** A field that must be there. */
@@ -135,9 +157,27 @@ final class Field {
     }
     List<Field> items = new ArrayList<>();
     for (int i = 0; i < node.size(); i++) {
-      items.add(new Field(file, name + "[" + (i + 1) + "]", node.get(i)));
+      items.add(new Field(file, name + "[" + (i + 1) + "]", node.get(i), false));
     }
     return items;
+  }
+
+  /** The words of a list; in a table they stand in one cell with a bar between. */
+  List<String> words() throws WrongFileException {
+    List<String> words = new ArrayList<>();
+    if (ofTable) {
+      for (String word : Csv.parts(text())) {
+        if (word.isBlank()) {
+          throw wrong("was \"" + text() + "\"; type the words with one bar between, such as A | B");
+        }
+        words.add(word);
+      }
+      return words;
+    }
+    for (Field item : items()) {
+      words.add(item.text());
+    }
+    return words;
   }
 
   /** The names of the fields of an object, all of them taken as known. */
@@ -190,6 +230,12 @@ final class Field {
   }
 
   int wholeNumber() throws WrongFileException {
+    if (ofTable) {
+      if (!text().strip().matches("[0-9]{1,9}")) {
+        throw wrong("was \"" + text() + "\"; type a whole number such as 5");
+      }
+      return Integer.parseInt(text().strip());
+    }
     if (!node.isInt()) {
       throw wrong("was " + kind(node) + "; a whole number without quotation marks is wanted");
     }
@@ -197,6 +243,9 @@ final class Field {
   }
 
   boolean yes() throws WrongFileException {
+    if (ofTable) {
+      return oneOf(List.of(true, false), choice -> choice ? "yes" : "no");
+    }
     if (!node.isBoolean()) {
       throw wrong("was " + kind(node) + "; true or false is wanted, without quotation marks");
     }

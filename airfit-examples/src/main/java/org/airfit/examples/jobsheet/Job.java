@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.airfit.air.AirState;
 import org.airfit.circuit.Run;
 import org.airfit.plug.Reading;
+import org.airfit.plug.SocketAnswer;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.select.Requirement;
 import org.airfit.thread.ThreadReadings;
@@ -19,7 +20,7 @@ import org.airfit.thread.ThreadReadings;
  * @param plugWhere where the plug at hand comes from
  * @param readings what was read on it; empty for none
  * @param thread what was read on its thread
- * @param socketOnly whether only a socket is at hand
+ * @param socket the answer where only a socket is at hand
  * @param supply the air at the supply
  * @param atmosphere the pressure around it
  * @param now the run as it stands
@@ -33,7 +34,7 @@ record Job(
     String plugWhere,
     List<Reading> readings,
     Optional<ThreadReadings> thread,
-    boolean socketOnly,
+    Optional<SocketAnswer> socket,
     AirState supply,
     AbsolutePressure atmosphere,
     Optional<Run> now,

@@ -2,14 +2,17 @@ package org.airfit.examples.jobsheet;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.airfit.air.AirState;
 import org.airfit.circuit.Run;
 import org.airfit.line.Conduit;
 import org.airfit.plug.Dimension;
 import org.airfit.plug.Instrument;
 import org.airfit.plug.Reading;
+import org.airfit.plug.SocketAnswer;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
@@ -44,6 +47,7 @@ final class JobFile {
     boolean socketOnly = CatalogueFile.flag(hand, "socketOnly");
     List<Reading> readings = readings(hand);
     Optional<ThreadReadings> thread = thread(hand);
+    Optional<SocketAnswer> socket = socket(hand, catalogue, socketOnly);
     hand.requireNothingElse();
 
     Field supplied = root.field("supply", "an object with pressure, temperature and atmosphere");
@@ -89,7 +93,7 @@ final class JobFile {
         where,
         readings,
         thread,
-        socketOnly,
+        socket,
         supply,
         atmosphere,
         now,
@@ -110,12 +114,28 @@ final class JobFile {
         .oneOf(List.of(Instrument.values()), Instrument::label);
     List<Reading> readings = new ArrayList<>();
     for (String label : field.get().names()) {
-      Dimension dimension = CatalogueFile.dimension(field.get(), label);
+      Dimension dimension = ProfileFields.dimension(field.get(), label);
       Field reading = field.get().field(label, A_LENGTH);
       Length length = reading.as(Length::parse);
       readings.add(reading.build(() -> instrument.reading(dimension, length)));
     }
     return readings;
+  }
+
+  private static Optional<SocketAnswer> socket(
+      Field hand, CatalogueFile catalogue, boolean socketOnly) throws WrongFileException {
+    Optional<Field> inUse = hand.find("inUse");
+    if (!socketOnly) {
+      if (inUse.isPresent()) {
+        throw inUse.get().wrong("goes with socketOnly, true; leave it out where a plug is at hand");
+      }
+      return Optional.empty();
+    }
+    if (inUse.isEmpty()) {
+      return Optional.of(SocketAnswer.alone());
+    }
+    Set<String> ids = new LinkedHashSet<>(inUse.get().words());
+    return Optional.of(inUse.get().build(() -> SocketAnswer.alone(catalogue.profiles(), ids)));
   }
 
   private static Optional<ThreadReadings> thread(Field hand) throws WrongFileException {

@@ -33,11 +33,9 @@ record JobSheet(
     Optional<Selection> selection) {
 
   static JobSheet of(Job job) {
-    Optional<Identification> plug = job.socketOnly()
+    Optional<Identification> plug = job.socket().isPresent()
         ? Optional.empty()
         : Optional.of(Identifier.of(job.catalogue().profiles()).identify(job.readings()));
-    Optional<SocketAnswer> socket =
-        job.socketOnly() ? Optional.of(SocketAnswer.alone()) : Optional.empty();
     Optional<PlugProfile> profile = plug.flatMap(Identification::profile);
     profile.ifPresent(known -> job.requirement().profile(known.id()));
     Requirement requirement = job.requirement().build();
@@ -46,7 +44,7 @@ record JobSheet(
         job,
         requirement,
         plug,
-        socket,
+        job.socket(),
         profile,
         job.thread().map(ThreadIdentification::of),
         job.now().map(run -> run.at(requirement.demand())),

@@ -54,7 +54,7 @@ public final class Main {
     }
   }
 
-  private static Path path(String text) throws WrongFileException {
+  static Path path(String text) throws WrongFileException {
     try {
       return Path.of(text);
     } catch (InvalidPathException e) {
@@ -67,7 +67,7 @@ public final class Main {
   }
 
   /** Whole or not at all: written beside its place first, then moved there. */
-  private static void write(Path page, String html) throws WrongFileException {
+  static void write(Path page, String html) throws WrongFileException {
     Path folder = page.toAbsolutePath().getParent();
     try {
       Path draft = Files.createTempFile(folder, "page", ".part");

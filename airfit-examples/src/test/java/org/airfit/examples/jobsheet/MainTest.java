@@ -139,6 +139,49 @@ class MainTest {
   }
 
   @Test
+  void a_catalogue_may_take_its_profiles_from_the_shop_s_own_set() throws IOException {
+    assertThat(run(YARD.resolve("weak-sander.json").toString(), page().toString()))
+        .isZero();
+    String before = printed();
+    out.reset();
+    int from = catalogue.indexOf("\"profiles\"");
+    int to = catalogue.indexOf("\"parts\"");
+    catalogue = catalogue.substring(0, from) + "\"profileSet\": \"workshop.csv\",\n  "
+        + catalogue.substring(to);
+    Files.copy(Path.of("sets", "workshop.csv"), folder.resolve("workshop.csv"));
+    assertThat(runChanged()).isZero();
+    assertThat(printed())
+        .contains("Ferry Lane workshop set (invented)")
+        .isEqualToNormalizingWhitespace(before.replaceAll(
+            "the set\\s+\"Ferry\\s+Lane\\s+Air\\s+Counter", "the set \"Ferry Lane workshop set"));
+    catalogue = change(catalogue, "\"profileSet\"", "\"profiles\": [], \"profileSet\"");
+    assertThat(runChanged()).isEqualTo(2);
+    assertThat(complained()).contains("profileSet: stands beside profiles");
+  }
+
+  @Test
+  void a_socket_alone_is_answered_with_the_sockets_the_set_knows() throws IOException {
+    int from = catalogue.indexOf("\"profiles\"");
+    int to = catalogue.indexOf("\"parts\"");
+    catalogue = catalogue.substring(0, from) + "\"profileSet\": \"workshop.csv\",\n  "
+        + catalogue.substring(to);
+    Files.copy(Path.of("sets", "workshop.csv"), folder.resolve("workshop.csv"));
+    String before = job;
+    job = change(
+        before,
+        "\"where\":",
+        "\"socketOnly\": true, \"inUse\": [\"tern\", \"gannet\"], \"where\":");
+    assertThat(runChanged()).isZero();
+    assertThat(printed()).contains("Two-way socket (invented)");
+    job = change(before, "\"where\":", "\"socketOnly\": true, \"inUse\": [\"owl\"], \"where\":");
+    assertThat(runChanged()).isEqualTo(2);
+    assertThat(complained()).contains("atHand.inUse: profile of the place must be one of tern");
+    job = change(before, "\"where\":", "\"inUse\": [\"tern\"], \"where\":");
+    assertThat(runChanged()).isEqualTo(2);
+    assertThat(complained()).contains("goes with socketOnly");
+  }
+
+  @Test
   void a_job_that_nothing_fits_says_what_would_have_to_give() throws IOException {
     job = change(job, "\"reach\": \"10 m\"", "\"reach\": \"25 m\"");
     assertThat(runChanged()).isZero();
