@@ -10,6 +10,7 @@ import org.airfit.internal.Digits;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.source.Source;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The rules airfit knows, each with what it demands and where it stands.
@@ -60,6 +61,31 @@ public enum SafetyRule {
             bore.compareTo(limit) > 0 ? Judgement.REQUIRED : Judgement.NOT_REQUIRED,
             telling(bore.inches(), limit.inches()) + " in bore against a limit of 0.5 in.");
       }),
+
+  /** Surface coal mines: large hoses are chained. */
+  HOSE_CHAIN_COAL(
+      "Hose restraint (surface coal mines)",
+      "Safety chains or locking devices at high-pressure hose lines of 1 in inside diameter or more.",
+      Source.handbook("30 CFR 77.412(d)"),
+      (rule, s) -> rule.chained(s.mineHoseBore, 1.0)),
+
+  /** Metal and nonmetal mines: hoses are chained from 3/4 in on. */
+  HOSE_CHAIN_METAL(
+      "Hose restraint (metal and nonmetal mines)",
+      "Safety chains or locking devices at the connections of high-pressure hose lines of 3/4 in inside diameter or more, unless automatic"
+          + " shut-off valves are used.",
+      Source.fromMemory("30 CFR 56.13021"),
+      (rule, s) -> rule.chained(s.mineHoseBore, 0.75)),
+
+  /** Nobody works on what is still under pressure. */
+  ENERGY_ISOLATION(
+      "Energy isolation",
+      "Before somebody works on the line or machine: shut off, lock the valve, let the air out of every part, receivers too, and prove it"
+          + " empty.",
+      Source.fromMemory("29 CFR 1910.147, control of hazardous energy"),
+      (rule, s) -> s.maintenance
+          ? rule.ruling(Judgement.REQUIRED, "somebody works on the line or the machine.")
+          : rule.silent("no work on the line itself was named.")),
 
   /** Tools must not part from their hose by accident. */
   CONNECTION_RESTRAINT(
@@ -149,6 +175,22 @@ public enum SafetyRule {
       (rule, s) -> s.cleaningPressure == null
           ? rule.silent("no cleaning was named.")
           : rule.atMostThirtyPsi(s.cleaningPressure)),
+
+  /** California: hardly any air on clothing that is worn. */
+  CLOTHING(
+      "Air on clothing",
+      "Air above 10 psi must not blow dirt from clothing that somebody wears (California); better never at all.",
+      Source.handbook("California Code of Regulations, Title 8, section 3301(a)"),
+      (rule, s) -> {
+        GaugePressure nozzle = s.clothingPressure;
+        if (nozzle == null) {
+          return rule.silent("no air on clothing was named.");
+        }
+        GaugePressure limit = GaugePressure.ofPsi(10);
+        return rule.ruling(
+            nozzle.compareTo(limit) <= 0 ? Judgement.ALLOWED : Judgement.NOT_ALLOWED,
+            psi(nozzle, limit) + " against at most 10 psig.");
+      }),
 
   /** A pressure within the limits does not make cleaning with air safe by itself. */
   CLEANING_PROTECTION(
@@ -275,6 +317,17 @@ public enum SafetyRule {
 
   private Ruling silent(String reason) {
     return ruling(Judgement.NOT_CONCERNED, reason);
+  }
+
+  private Ruling chained(@Nullable Length bore, double fromInches) {
+    if (bore == null) {
+      return silent("no hose in a mine was named.");
+    }
+    Length limit = Length.ofInches(fromInches);
+    return ruling(
+        bore.compareTo(limit) >= 0 ? Judgement.REQUIRED : Judgement.NOT_REQUIRED,
+        telling(bore.inches(), limit.inches()) + " in bore, asked for from "
+            + Digits.plain(fromInches) + " in on.");
   }
 
   private Ruling atMostThirtyPsi(GaugePressure nozzle) {

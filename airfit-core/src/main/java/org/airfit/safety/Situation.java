@@ -20,6 +20,9 @@ public final class Situation {
   final boolean impactTool;
   final boolean formsOrMillScale;
   final boolean hoistedByHose;
+  final boolean maintenance;
+  final @Nullable GaugePressure clothingPressure;
+  final @Nullable Length mineHoseBore;
   final @Nullable GaugePressure linePressure;
   final @Nullable GaugePressure lowestRating;
   final @Nullable GaugePressure couplerPressure;
@@ -35,6 +38,9 @@ public final class Situation {
     impactTool = builder.impactTool;
     formsOrMillScale = builder.formsOrMillScale;
     hoistedByHose = builder.hoistedByHose;
+    maintenance = builder.maintenance;
+    clothingPressure = builder.clothingPressure;
+    mineHoseBore = builder.mineHoseBore;
     linePressure = builder.linePressure;
     lowestRating = builder.lowestRating;
     couplerPressure = builder.couplerPressure;
@@ -58,6 +64,9 @@ public final class Situation {
     private boolean impactTool;
     private boolean formsOrMillScale;
     private boolean hoistedByHose;
+    private boolean maintenance;
+    private @Nullable GaugePressure clothingPressure;
+    private @Nullable Length mineHoseBore;
     private @Nullable GaugePressure linePressure;
     private @Nullable GaugePressure lowestRating;
     private @Nullable GaugePressure couplerPressure;
@@ -179,6 +188,38 @@ public final class Situation {
      */
     public Builder toolHoistedByHose() {
       hoistedByHose = true;
+      return this;
+    }
+
+    /**
+     * Tells that air blows dirt off clothing that somebody wears.
+     *
+     * @param atNozzle the pressure at the nozzle
+     * @return this builder
+     */
+    public Builder clothing(GaugePressure atNozzle) {
+      clothingPressure = Objects.requireNonNull(atNozzle, "atNozzle");
+      return this;
+    }
+
+    /**
+     * Tells that the line is in a mine.
+     *
+     * @param insideDiameter the inside diameter of the high-pressure hose
+     * @return this builder
+     */
+    public Builder hoseInMine(Length insideDiameter) {
+      mineHoseBore = Objects.requireNonNull(insideDiameter, "insideDiameter");
+      return this;
+    }
+
+    /**
+     * Tells that somebody works on the line or the machine itself.
+     *
+     * @return this builder
+     */
+    public Builder maintenance() {
+      maintenance = true;
       return this;
     }
 

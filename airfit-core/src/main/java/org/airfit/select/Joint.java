@@ -45,6 +45,11 @@ public record Joint(String where, Chain<Part.Adapter> chain) {
     return chain.verdict() != Chain.Verdict.NOT_JOINED;
   }
 
+  /** {@return whether a pair that meets is meant for low pressure only} */
+  public boolean isForLowPressure() {
+    return matings().stream().anyMatch(Mating::isForLowPressure);
+  }
+
   /** {@return the warnings of every pair of ends that meet, and of a stack of adapters} */
   public List<Caution> cautions() {
     return Stream.concat(

@@ -2,7 +2,9 @@ package org.airfit.select;
 
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Temperature;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -12,32 +14,45 @@ import org.jspecify.annotations.Nullable;
  */
 public final class PartFacts {
 
+  /** What was told so far; a copy is changed, never this one. */
+  private static final class Told {
+    private @Nullable GaugePressure rating;
+    private @Nullable Material material;
+    private @Nullable AirKind air;
+    private @Nullable Temperature coldest;
+    private @Nullable Temperature hottest;
+    private boolean sleeveGuarded;
+    private boolean vented;
+    private boolean there;
+
+    private Told copy() {
+      Told copy = new Told();
+      copy.rating = rating;
+      copy.material = material;
+      copy.air = air;
+      copy.coldest = coldest;
+      copy.hottest = hottest;
+      copy.sleeveGuarded = sleeveGuarded;
+      copy.vented = vented;
+      copy.there = there;
+      return copy;
+    }
+  }
+
   private final String id;
   private final String name;
-  private final @Nullable GaugePressure rating;
-  private final @Nullable Material material;
-  private final @Nullable AirKind air;
-  private final boolean sleeveGuarded;
-  private final boolean vented;
-  private final boolean there;
+  private final Told told;
 
-  private PartFacts(
-      String id,
-      String name,
-      @Nullable GaugePressure rating,
-      @Nullable Material material,
-      @Nullable AirKind air,
-      boolean sleeveGuarded,
-      boolean vented,
-      boolean there) {
+  private PartFacts(String id, String name, Told told) {
     this.id = id;
     this.name = name;
-    this.rating = rating;
-    this.material = material;
-    this.air = air;
-    this.sleeveGuarded = sleeveGuarded;
-    this.vented = vented;
-    this.there = there;
+    this.told = told;
+  }
+
+  private PartFacts with(Consumer<Told> telling) {
+    Told fuller = told.copy();
+    telling.accept(fuller);
+    return new PartFacts(id, name, fuller);
   }
 
   /**
@@ -56,7 +71,7 @@ public final class PartFacts {
       throw new IllegalArgumentException(
           "name of part " + id + " must not be blank, was \"" + name + "\"");
     }
-    return new PartFacts(id, name, null, null, null, false, false, false);
+    return new PartFacts(id, name, new Told());
   }
 
   /**
@@ -71,7 +86,7 @@ public final class PartFacts {
       throw new IllegalArgumentException(
           "rating of part " + id + " must be above 0 Pa(g), was " + pressure);
     }
-    return new PartFacts(id, name, pressure, material, air, sleeveGuarded, vented, there);
+    return with(facts -> facts.rating = pressure);
   }
 
   /**
@@ -81,8 +96,8 @@ public final class PartFacts {
    * @return fuller facts
    */
   public PartFacts withMaterial(Material body) {
-    return new PartFacts(
-        id, name, rating, Objects.requireNonNull(body), air, sleeveGuarded, vented, there);
+    Objects.requireNonNull(body);
+    return with(facts -> facts.material = body);
   }
 
   /**
@@ -92,8 +107,27 @@ public final class PartFacts {
    * @return fuller facts
    */
   public PartFacts withAir(AirKind kind) {
-    return new PartFacts(
-        id, name, rating, material, Objects.requireNonNull(kind), sleeveGuarded, vented, there);
+    Objects.requireNonNull(kind);
+    return with(facts -> facts.air = kind);
+  }
+
+  /**
+   * Tells between which temperatures its maker allows it.
+   *
+   * @param coldest the lowest
+   * @param hottest the highest, not below {@code coldest}
+   * @return fuller facts
+   * @throws IllegalArgumentException if {@code hottest} is below {@code coldest}
+   */
+  public PartFacts withTemperatures(Temperature coldest, Temperature hottest) {
+    if (hottest.compareTo(coldest) < 0) {
+      throw new IllegalArgumentException("highest temperature of part " + id + " must be at least "
+          + coldest + ", was " + hottest);
+    }
+    return with(facts -> {
+      facts.coldest = coldest;
+      facts.hottest = hottest;
+    });
   }
 
   /**
@@ -102,7 +136,7 @@ public final class PartFacts {
    * @return fuller facts
    */
   public PartFacts withSleeveGuarded() {
-    return new PartFacts(id, name, rating, material, air, true, vented, there);
+    return with(facts -> facts.sleeveGuarded = true);
   }
 
   /**
@@ -111,7 +145,7 @@ public final class PartFacts {
    * @return fuller facts
    */
   public PartFacts withVent() {
-    return new PartFacts(id, name, rating, material, air, sleeveGuarded, true, there);
+    return with(facts -> facts.vented = true);
   }
 
   /**
@@ -120,7 +154,7 @@ public final class PartFacts {
    * @return fuller facts
    */
   public PartFacts alreadyThere() {
-    return new PartFacts(id, name, rating, material, air, sleeveGuarded, vented, true);
+    return with(facts -> facts.there = true);
   }
 
   /** {@return what the catalogue calls it} */
@@ -135,32 +169,42 @@ public final class PartFacts {
 
   /** {@return the highest pressure its maker allows, if that is known} */
   public Optional<GaugePressure> rating() {
-    return Optional.ofNullable(rating);
+    return Optional.ofNullable(told.rating);
   }
 
   /** {@return what its body is made of, if that is known} */
   public Optional<Material> material() {
-    return Optional.ofNullable(material);
+    return Optional.ofNullable(told.material);
   }
 
   /** {@return the kind of air it is kept for, if its owner keeps it for one} */
   public Optional<AirKind> air() {
-    return Optional.ofNullable(air);
+    return Optional.ofNullable(told.air);
+  }
+
+  /** {@return the lowest temperature its maker allows, if known} */
+  public Optional<Temperature> coldest() {
+    return Optional.ofNullable(told.coldest);
+  }
+
+  /** {@return the highest temperature its maker allows, if known} */
+  public Optional<Temperature> hottest() {
+    return Optional.ofNullable(told.hottest);
   }
 
   /** {@return whether its sleeve is guarded} */
   public boolean isSleeveGuarded() {
-    return sleeveGuarded;
+    return told.sleeveGuarded;
   }
 
   /** {@return whether it lets the air out before it parts} */
   public boolean isVented() {
-    return vented;
+    return told.vented;
   }
 
   /** {@return whether the customer has it already} */
   public boolean isAlreadyThere() {
-    return there;
+    return told.there;
   }
 
   /** {@return name and id, such as "Hose 1/2 in, 10 m (H-12)"} */

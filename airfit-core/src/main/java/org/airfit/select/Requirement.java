@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import org.airfit.air.AirState;
 import org.airfit.circuit.Run;
 import org.airfit.line.Conduit;
@@ -12,6 +13,8 @@ import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.PressureUnit;
+import org.airfit.quantity.Temperature;
+import org.airfit.safety.Medium;
 import org.airfit.thread.End;
 import org.jspecify.annotations.Nullable;
 
@@ -166,6 +169,36 @@ public final class Requirement {
     return told.impactTool;
   }
 
+  /** {@return what the line carries} */
+  public Medium medium() {
+    return told.medium;
+  }
+
+  /** {@return the profiles that must all go into the socket on the wall; empty where that was not asked for} */
+  public Set<String> profilesInUse() {
+    return told.profilesInUse;
+  }
+
+  /** {@return the lowest temperature the parts will see, if that was told} */
+  public Optional<Temperature> coldest() {
+    return Optional.ofNullable(told.coldest);
+  }
+
+  /** {@return the highest temperature the parts will see, if that was told} */
+  public Optional<Temperature> hottest() {
+    return Optional.ofNullable(told.hottest);
+  }
+
+  /** {@return the shop's own mark for parts of this kind of air, if it has one} */
+  public Optional<String> marking() {
+    return Optional.ofNullable(told.marking);
+  }
+
+  /** {@return the hose that stays, if one does} */
+  public Optional<Part.Hose> hose() {
+    return Optional.ofNullable(told.hose);
+  }
+
   /** Collects a requirement. Not thread-safe. */
   public static final class Builder {
 
@@ -188,6 +221,12 @@ public final class Requirement {
     private boolean dragged;
     private boolean ventRequired;
     private boolean impactTool;
+    private Medium medium = Medium.COMPRESSED_AIR;
+    private Set<String> profilesInUse = Set.of();
+    private @Nullable Temperature coldest;
+    private @Nullable Temperature hottest;
+    private @Nullable String marking;
+    private Part.@Nullable Hose hose;
 
     private Builder(FreeAirFlow demand, GaugePressure least) {
       if (!(least.pascals() > 0.0)) {
@@ -374,6 +413,73 @@ public final class Requirement {
     }
 
     /**
+     * Tells what the line carries, where it is not compressed air for tools; everything else is refused.
+     *
+     * @param carried the medium
+     * @return this builder
+     */
+    public Builder medium(Medium carried) {
+      medium = Objects.requireNonNull(carried);
+      return this;
+    }
+
+    /**
+     * Tells that plugs of several profiles are in use and must all go into the socket on the wall.
+     *
+     * @param ids the ids of the profiles
+     * @return this builder
+     */
+    public Builder profilesInUse(Set<String> ids) {
+      profilesInUse = Set.copyOf(ids);
+      return this;
+    }
+
+    /**
+     * Tells between which temperatures the parts will live, air and surroundings alike.
+     *
+     * @param lowest the lowest
+     * @param highestOfAll the highest, not below {@code lowest}
+     * @return this builder
+     * @throws IllegalArgumentException if {@code highestOfAll} is below {@code lowest}
+     */
+    public Builder temperatures(Temperature lowest, Temperature highestOfAll) {
+      if (highestOfAll.compareTo(lowest) < 0) {
+        throw new IllegalArgumentException(
+            "highest temperature of the requirement must be at least " + lowest + ", was "
+                + highestOfAll);
+      }
+      coldest = lowest;
+      hottest = highestOfAll;
+      return this;
+    }
+
+    /**
+     * Tells by what mark this shop keeps parts for this kind of air apart; airfit prescribes none.
+     *
+     * @param mark such as "green tape", not blank
+     * @return this builder
+     * @throws IllegalArgumentException if {@code mark} is blank
+     */
+    public Builder marking(String mark) {
+      if (mark.isBlank()) {
+        throw new IllegalArgumentException("marking must not be blank, was \"" + mark + "\"");
+      }
+      marking = mark;
+      return this;
+    }
+
+    /**
+     * Tells that the hose stays.
+     *
+     * @param there that hose
+     * @return this builder
+     */
+    public Builder hose(Part.Hose there) {
+      hose = there;
+      return this;
+    }
+
+    /**
      * Obtains the requirement.
      *
      * @return the requirement
@@ -397,6 +503,12 @@ public final class Requirement {
       copy.profile = profile;
       copy.wallSocket = wallSocket;
       copy.toolPlug = toolPlug;
+      copy.medium = medium;
+      copy.profilesInUse = profilesInUse;
+      copy.coldest = coldest;
+      copy.hottest = hottest;
+      copy.marking = marking;
+      copy.hose = hose;
       copy.place = place;
       copy.air = air;
       copy.dropped = dropped;

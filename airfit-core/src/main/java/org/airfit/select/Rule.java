@@ -10,6 +10,8 @@ import java.util.stream.Collectors;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.PressureUnit;
+import org.airfit.quantity.Temperature;
+import org.airfit.quantity.TemperatureUnit;
 import org.airfit.quantity.VolumeFlowUnit;
 import org.airfit.select.Finding.Verdict;
 import org.airfit.source.Source;
@@ -23,6 +25,12 @@ public enum Rule {
           "a socket takes the plugs of the profiles it is made for, and no others"),
       Rule::profile),
 
+  /** Where plugs of several profiles are in use, the socket on the wall takes them all. */
+  PROFILES_IN_USE(
+      "Socket takes every plug in use",
+      Source.commonPractice("a universal socket where several profiles are in use"),
+      Rule::inUse),
+
   /** Threads and barbs go together, directly or through adapters. */
   ENDS_MATE(
       "Ends mate",
@@ -34,6 +42,12 @@ public enum Rule {
       "Parts are rated",
       Source.handbook("29 CFR 1926.302(b)(5): not above the maker's safe operating pressure"),
       Rule::rated),
+
+  /** No part is colder or hotter than its maker allows. */
+  TEMPERATURE_SUITS(
+      "Temperature suits the parts",
+      Source.standard("ISO 4414:2010 clause 5.2.1: components operate within their rated limits"),
+      Rule::temperature),
 
   /** The tool sees no more than its maker allows, when it takes no air. */
   TOOL_RATED(
@@ -150,7 +164,54 @@ public enum Rule {
 
   private static Saying ends(Proposal p) {
     String joints = p.joints().stream().map(Joint::inWords).collect(Collectors.joining("; ")) + ".";
-    return p.joints().stream().allMatch(Joint::isSound) ? met(joints) : unmet(joints);
+    if (!p.joints().stream().allMatch(Joint::isSound)) {
+      return unmet(joints);
+    }
+    return p.joints().stream().anyMatch(Joint::isForLowPressure)
+        ? open(
+            joints
+                + " A straight coupling thread is meant for low pressure: ask its maker for a rating for compressed air.")
+        : met(joints);
+  }
+
+  private static Saying inUse(Proposal p) {
+    Set<String> wanted = p.requirement().profilesInUse();
+    if (wanted.isEmpty()) {
+      return notConcerned("Several profiles were not named.");
+    }
+    List<String> left = wanted.stream()
+        .filter(profile -> !p.wallSocket().profiles().contains(profile))
+        .sorted()
+        .toList();
+    return left.isEmpty()
+        ? met(p.wallSocket().name() + " takes them all.")
+        : unmet(p.wallSocket().name() + " does not take " + String.join(", ", left) + ".");
+  }
+
+  private static Saying temperature(Proposal p) {
+    Requirement job = p.requirement();
+    Optional<Temperature> coldest = job.coldest();
+    Optional<Temperature> hottest = job.hottest();
+    if (coldest.isEmpty() || hottest.isEmpty()) {
+      return notConcerned("Temperatures out of the ordinary were not named.");
+    }
+    String range = coldest.get().format(TemperatureUnit.CELSIUS) + " to "
+        + hottest.get().format(TemperatureUnit.CELSIUS);
+    List<Part> wrong = p.parts().stream()
+        .filter(part -> part.facts()
+                .coldest()
+                .map(t -> t.compareTo(coldest.get()) > 0)
+                .orElse(false)
+            || part.facts().hottest().map(t -> t.compareTo(hottest.get()) < 0).orElse(false))
+        .toList();
+    if (!wrong.isEmpty()) {
+      return unmet("Needed from " + range + "; not allowed by the maker of " + names(wrong) + ".");
+    }
+    List<Part> unknown =
+        p.parts().stream().filter(part -> part.facts().coldest().isEmpty()).toList();
+    return unknown.isEmpty()
+        ? met("All parts are allowed from " + range + ".")
+        : open("Needed from " + range + "; ask the makers of " + names(unknown) + ".");
   }
 
   private static Saying rated(Proposal p) {
@@ -282,7 +343,9 @@ public enum Rule {
         .toList();
     return other.isEmpty()
         ? met("No part is kept for other than " + kind.get()
-            + " air; mark the new ones as your shop does.")
+            + " air; mark the new ones "
+            + p.requirement().marking().map(mark -> "with " + mark).orElse("as your shop does")
+            + ".")
         : unmet("The line is " + kind.get() + ", kept for the other kind: " + names(other) + ".");
   }
 }

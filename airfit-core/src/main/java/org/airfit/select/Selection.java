@@ -3,8 +3,10 @@ package org.airfit.select;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import org.airfit.quantity.PressureUnit;
+import org.airfit.safety.Caution;
 import org.airfit.select.Proposal.Coupling;
 import org.airfit.working.Working;
 
@@ -95,10 +97,17 @@ public sealed interface Selection {
    *
    * @param requirement what the job asks
    * @param catalogue the parts to choose from
-   * @return the proposals that fit, or the nearest miss
+   * @return the proposals that fit, or the nearest miss; for another medium than compressed air, nothing and why
    * @throws IllegalArgumentException if there are more than {@link #MOST_COMBINATIONS} combinations
    */
   static Selection of(Requirement requirement, Catalogue catalogue) {
+    Optional<Caution> refusal = requirement.medium().refusal();
+    if (refusal.isPresent()) {
+      return new NothingFits(
+          List.of(),
+          List.of("airfit advises on compressed air for tools only, not on " + requirement.medium()
+              + ". " + refusal.get()));
+    }
     List<Coupling> atWall = couplings(
         requirement.wallSocket().map(List::of).orElseGet(() -> catalogue.all(Part.Socket.class)),
         catalogue.all(Part.Plug.class),
@@ -107,7 +116,8 @@ public sealed interface Selection {
         catalogue.all(Part.Socket.class),
         requirement.toolPlug().map(List::of).orElseGet(() -> catalogue.all(Part.Plug.class)),
         requirement);
-    List<Part.Hose> hoses = catalogue.all(Part.Hose.class);
+    List<Part.Hose> hoses =
+        requirement.hose().map(List::of).orElseGet(() -> catalogue.all(Part.Hose.class));
     List<String> missing = new ArrayList<>();
     if (atWall.isEmpty() || atTool.isEmpty()) {
       missing.add("The catalogue has no socket and plug for both ends of the hose: add them.");

@@ -232,6 +232,14 @@ public record Mating(End one, End other, Verdict verdict, String reason, Source 
     };
   }
 
+  /** {@return whether it seals, but is meant for low pressure: a taper thread in a straight coupling} */
+  public boolean isForLowPressure() {
+    return verdict.isSound()
+        && threaded(Gender.FEMALE)
+            .filter(end -> end.family() == ThreadFamily.NPSC)
+            .isPresent();
+  }
+
   /** {@return the warnings that go with this pair} */
   public List<Caution> cautions() {
     List<Caution> cautions = new ArrayList<>();
@@ -241,9 +249,7 @@ public record Mating(End one, End other, Verdict verdict, String reason, Source 
       case HOLDS_WITH_CLAMP -> cautions.add(CLAMP);
       default -> {}
     }
-    if (threaded(Gender.FEMALE)
-        .filter(end -> end.family() == ThreadFamily.NPSC && verdict.isSound())
-        .isPresent()) {
+    if (isForLowPressure()) {
       cautions.add(LOW_PRESSURE);
     }
     if (verdict == Verdict.NOT_TO_BE_RELIED_ON || verdict == Verdict.STARTS_AND_JAMS) {

@@ -279,6 +279,9 @@ class SafetyRuleTest {
         .ratedParts(psi(250), psi(150))
         .receiver(psi(200), psi(250))
         .toolHoistedByHose()
+        .clothing(psi(30))
+        .hoseInMine(Length.ofInches(1.0))
+        .maintenance()
         .build();
     for (Situation situation : List.of(NOTHING_TOLD, everything)) {
       List<Caution> cautions = SafetyRule.cautions(situation);
@@ -313,6 +316,8 @@ class SafetyRuleTest {
     assertThatNullPointerException().isThrownBy(() -> builder.cleaning(null));
     assertThatNullPointerException().isThrownBy(() -> builder.automaticFeed(null));
     assertThatNullPointerException().isThrownBy(() -> builder.toolOnHose(null));
+    assertThatNullPointerException().isThrownBy(() -> builder.clothing(null));
+    assertThatNullPointerException().isThrownBy(() -> builder.hoseInMine(null));
     assertThatNullPointerException().isThrownBy(() -> builder.federalCouplers(null));
     assertThatNullPointerException().isThrownBy(() -> builder.ratedParts(null, psi(1)));
     assertThatNullPointerException().isThrownBy(() -> builder.ratedParts(psi(1), null));
