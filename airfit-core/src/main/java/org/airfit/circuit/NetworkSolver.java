@@ -120,6 +120,10 @@ final class NetworkSolver {
   }
 
   private double demandSlope(int node, double p) {
+    double corner = atmosphere.pascals() + RAMP_PASCALS;
+    if (p < corner) {
+      return demand(node, corner) / RAMP_PASCALS;
+    }
     double h = STEP * pressureScale;
     return (demand(node, p + h) - demand(node, p)) / h;
   }

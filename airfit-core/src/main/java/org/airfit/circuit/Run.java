@@ -36,6 +36,13 @@ public final class Run {
           + " air into a tool than it takes at its pressure. Remove the restriction before raising the supply.",
       Source.commonPractice("over-pressure damages tools, under-flow starves them"));
 
+  private static final Caution BUDGET = new Caution(
+      "More than a tenth of the pressure is lost",
+      "Between the receiver and the tool at most 10 % of the pressure should be lost. Look at the largest shares first.",
+      Source.handbook(
+          "Fluid Power Journal, article on Compressed Air Challenge training: at most 10 percent from receiver to point of use"));
+
+  private static final double BUDGET_SHARE = 0.1;
   private static final double HIGHEST_SUPPLY_PASCALS = 1.0e8;
 
   private final Supply supply;
@@ -303,8 +310,15 @@ public final class Run {
         air.pressure(),
         air.pressure().above(atmosphere),
         shares(demand, first, outcomes, air.pressure(), true),
-        List.of(SUPPLY),
+        cautions(first.pressure(), air.pressure()),
         supplyWorking(demand));
+  }
+
+  /** The gauge pressure is what there is to lose. */
+  private List<Caution> cautions(AbsolutePressure from, AbsolutePressure to) {
+    double lost = from.pascals() - to.pascals();
+    double toLose = from.pascals() - atmosphere.pascals();
+    return lost > BUDGET_SHARE * toLose ? List.of(SUPPLY, BUDGET) : List.of(SUPPLY);
   }
 
   private List<Supplier<Working>> supplyWorking(MassFlow demand) {
@@ -333,7 +347,7 @@ public final class Run {
   private static double largest(double low, double high, DoublePredicate passes) {
     double best = low;
     double worst = high;
-    for (int i = 0; i < 100 && worst - best > 1.0e-13 * worst; i++) {
+    for (int i = 0; i < 100 && worst - best > 2.0e-16 * worst; i++) {
       double middle = 0.5 * (best + worst);
       if (passes.test(middle)) {
         best = middle;
@@ -448,8 +462,8 @@ public final class Run {
   private RunResult withTool(RunResult.Delivered delivered, ToolDemand tool, double flow) {
     RunResult.Delivered whole = delivered;
     double arriving = delivered.atTool().pascals();
-    boolean wantsMore = tool.flowAt(arriving, atmosphere, tool.load()) > flow * (1.0 + 1.0e-9);
-    MassFlow slightlyMore = MassFlow.ofKilogramsPerSecond(flow * (1.0 + 1.0e-12));
+    boolean wantsMore = tool.flowAt(arriving, atmosphere, tool.load()) > flow * (1.0 + 1.0e-10);
+    MassFlow slightlyMore = MassFlow.ofKilogramsPerSecond(flow * (1.0 + 1.0e-9));
     if (wantsMore && supply.at(slightlyMore).isEmpty()) {
       return at(slightlyMore);
     }
@@ -544,7 +558,7 @@ public final class Run {
         end,
         end.above(atmosphere),
         List.copyOf(shares),
-        passing.cautions(),
+        cautions(passing.supply(), end),
         passing.ends());
   }
 
@@ -585,7 +599,11 @@ public final class Run {
       }
     }
     AbsolutePressure needed = AbsolutePressure.ofPascals(high);
-    AbsolutePressure present = supply.at(flow).orElse(still).pressure();
+    AbsolutePressure present = supply
+        .at(flow)
+        .filter(air -> air.pressure().compareTo(atmosphere) >= 0)
+        .orElse(still)
+        .pressure();
     return Optional.of(new SupplyNeeded(
         flow,
         present,

@@ -18,7 +18,7 @@ import org.airfit.working.Working;
  * the absolute pressure. A rule of the trade says 0.5 % of the power per psi (7 % per bar) near 100 psig.
  *
  * @param massFlow the flow of the tool at its pressure
- * @param present the pressure of the supply at that flow; while nothing flows where it cannot give that much
+ * @param present the pressure of the supply at that flow; while nothing flows where it cannot give that much above the atmosphere
  * @param needed the pressure it would need
  * @param neededGauge the same as a gauge shows it
  * @param presentWork the work on the air at present, one adiabatic stage without losses
@@ -51,8 +51,11 @@ public record SupplyNeeded(
     return needed.pascals() - present.pascals();
   }
 
-  /** {@return the extra work on each kilogram of air over the present work [-]; negative where the pressure may fall} */
+  /** {@return the extra work on each kilogram of air over the present work [-]; negative where the pressure may fall, infinite where nothing is compressed at present} */
   public double extraWork() {
+    if (presentWork.joulesPerKilogram() == 0.0) {
+      return isMet() ? 0.0 : Double.POSITIVE_INFINITY;
+    }
     return neededWork.joulesPerKilogram() / presentWork.joulesPerKilogram() - 1.0;
   }
 
@@ -79,6 +82,11 @@ public record SupplyNeeded(
         .include(run.working())
         .include(presentWork.working())
         .include(neededWork.working());
+    if (presentWork.joulesPerKilogram() == 0.0) {
+      return working
+          .note("Nothing is compressed at present: there is no work to compare with.")
+          .build();
+    }
     return working
         .step(
             "Extra work on each kilogram",

@@ -225,6 +225,28 @@ class RunQuestionsTest {
   }
 
   @Test
+  void a_supply_that_gives_nothing_at_the_flow_is_compared_at_rest() {
+    Regulator weak = new Regulator(EIGHT, air(0.005), AbsolutePressure.ofBar(3.0));
+    SupplyNeeded needed = shop()
+        .suppliedBy(weak)
+        .supplyNeeded(ToolDemand.fixed("gun", air(0.0075)), GaugePressure.ofBar(6.0))
+        .orElseThrow();
+    assertThat(needed.present()).isEqualTo(EIGHT.pressure());
+    SupplyNeeded none = shop()
+        .suppliedBy(Supply.fixed(EIGHT.at(ATMOSPHERE)))
+        .supplyNeeded(GRINDER, GaugePressure.ofBar(6.0))
+        .orElseThrow();
+    assertThat(none.extraWork()).isInfinite();
+    assertThat(none.working().toText()).contains("Nothing is compressed at present");
+    SupplyNeeded met = shop()
+        .suppliedBy(Supply.fixed(EIGHT.at(ATMOSPHERE)))
+        .supplyNeeded(GRINDER, GaugePressure.ofBar(0.0))
+        .orElseThrow();
+    assertThat(met.isMet()).isTrue();
+    assertThat(met.extraWork()).isZero();
+  }
+
+  @Test
   void a_check_valve_too_strong_for_any_supply_has_no_answer() {
     Run run = Run.from(EIGHT, ATMOSPHERE)
         .through("valve", part(5.0, 0.3).withCrackingPressure(PressureDrop.ofBar(2000.0)));
