@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.airfit.quantity.BasicBodySize;
 import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.VolumeFlowUnit;
 import org.airfit.safety.Caution;
 import org.airfit.source.Source;
 
@@ -79,10 +80,11 @@ public record BodySizeAdvice(FreeAirFlow flow, List<BasicBodySize> sizes) {
   /** {@return the advice in words} */
   public String inWords() {
     String names = sizes.stream().map(BasicBodySize::label).collect(Collectors.joining(" or "));
+    String asked = flow.format(VolumeFlowUnit.CUBIC_FOOT_PER_MINUTE);
     return isOnBound()
-        ? flow + ": body size " + names
+        ? asked + ": body size " + names
             + "; exactly 60 scfm belongs to both, so ask what pressure either leaves at the tool ["
             + SOURCE + "]"
-        : flow + ": body size " + names + " [" + SOURCE + "]";
+        : asked + ": body size " + names + " [" + SOURCE + "]";
   }
 }

@@ -22,7 +22,7 @@ class BodySizeAdviceTest {
     BodySizeAdvice advice = BodySizeAdvice.of(FreeAirFlow.ofScfm60F(scfm));
     assertThat(advice.sizes()).containsExactly(BasicBodySize.parse(size));
     assertThat(advice.isOnBound()).isFalse();
-    assertThat(advice.inWords()).contains("body size " + size);
+    assertThat(advice.inWords()).contains("scfm (60 °F): body size " + size);
   }
 
   @Test
