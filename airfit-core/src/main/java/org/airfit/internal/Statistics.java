@@ -35,7 +35,7 @@ public final class Statistics {
   private static double erfSeries(double x) {
     double term = x;
     double sum = x;
-    for (int n = 1; n < MAX_TERMS && Math.abs(term) > 1.0e-17 * Math.abs(sum); n++) {
+    for (int n = 1; Math.abs(term) > 1.0e-17 * Math.abs(sum); n++) { // ends also for NaN
       term *= 2.0 * x * x / (2 * n + 1);
       sum += term;
     }
@@ -105,7 +105,7 @@ public final class Statistics {
    * @return ln(Φ(high) − Φ(low)), −∞ for equal bounds
    */
   public static double logNormalBetween(double low, double high) {
-    if (high <= 0.0) {
+    if (high <= 0.0 && low < 0.0) { // two zeros would be mirrored for ever
       return logNormalBetween(-high, -low);
     }
     if (high - low < 1.0e-5) {
@@ -325,7 +325,7 @@ public final class Statistics {
    * @return ln of the chance
    */
   public static double logStudentBetween(double low, double high, double degreesOfFreedom) {
-    if (high <= 0.0) {
+    if (high <= 0.0 && low < 0.0) { // two zeros would be mirrored for ever
       return logStudentBetween(-high, -low, degreesOfFreedom);
     }
     double middle = 0.5 * (low + high);
@@ -354,7 +354,7 @@ public final class Statistics {
       low = high;
       high *= 2.0;
     }
-    for (int i = 0; i < 200 && high - low > 1.0e-15 * high; i++) {
+    while (high - low > 1.0e-15 * high) { // four neighbouring doubles
       double middle = 0.5 * (low + high);
       if (studentAbove(middle, degreesOfFreedom) > tail) {
         low = middle;

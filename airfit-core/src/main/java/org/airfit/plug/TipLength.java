@@ -76,11 +76,8 @@ final class TipLength {
     return ball.isEmpty() ? 0.0 : GaugeBall.slope(ball.get().diameter().millimetres(), h);
   }
 
-  /** A reading as the profile states the dimension; empty if the two cannot be compared. */
+  /** A reading as the profile states the dimension, which it knows; empty if the two cannot be compared. */
   static Optional<Reading> asStatedBy(PlugProfile profile, Reading reading) {
-    if (profile.spread(reading.dimension()).isEmpty()) {
-      return Optional.empty();
-    }
     if (reading.dimension() != Dimension.TIP_LENGTH
         || reading.ball().equals(profile.tipLengthBall())) {
       return Optional.of(reading);

@@ -168,4 +168,45 @@ class StatisticsTest {
     assertThat(Statistics.logSumExp(new double[] {Double.NEGATIVE_INFINITY}))
         .isEqualTo(Double.NEGATIVE_INFINITY);
   }
+
+  /** One degree of freedom is Cauchy's distribution, two have a root for a tail; both from handbooks, neither uses the beta function. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0.0, 1.0e-9, 0.3, 1.0, 4.0, 63.7, 1.0e6})
+  void student_tails_of_one_and_two_degrees_have_closed_forms(double t) {
+    double one = Math.atan2(1.0, t) / Math.PI;
+    double two = 1.0 / (Math.sqrt(2.0 + t * t) * (Math.sqrt(2.0 + t * t) + t));
+    assertThat(Statistics.studentAbove(t, 1.0) / one).isCloseTo(1.0, within(1.0e-11));
+    assertThat(Statistics.studentAbove(t, 2.0) / two).isCloseTo(1.0, within(1.0e-11));
+    assertThat(Statistics.studentAbove(-t, 2.0)).isCloseTo(1.0 - two, within(1.0e-14));
+  }
+
+  @Test
+  void a_student_tail_whose_square_overflows_is_none() {
+    assertThat(Statistics.studentAbove(1.0e200, 5.0)).isZero();
+    assertThat(Statistics.studentAbove(-1.0e200, 5.0)).isEqualTo(1.0);
+    assertThat(Statistics.studentAbove(1.0e150, 1.0) * 1.0e150)
+        .isCloseTo(1.0 / Math.PI, within(1.0e-9));
+  }
+
+  /** With many degrees of freedom t becomes normal: the difference is of the order of 1/ν. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0.5, 1.96, 4.0})
+  void many_degrees_of_freedom_are_normal(double z) {
+    assertThat(Statistics.studentAbove(z, 1.0e7) / Statistics.normalAbove(z))
+        .isCloseTo(1.0, within(1.0e-5));
+    assertThat(Statistics.studentScore(Statistics.normalAbove(z), 1.0e7))
+        .isCloseTo(z, within(1.0e-5));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0,0", "-2,2", "1.5,1.5", "-1,3"})
+  void chances_over_a_range_add_up_to_those_of_its_parts(double low, double high) {
+    double middle = 0.5 * (low + high) + 0.1;
+    double last = high + 1.0;
+    assertThat(Statistics.normalBetween(low, middle) + Statistics.normalBetween(middle, last))
+        .isCloseTo(Statistics.normalBetween(low, last), within(1.0e-14));
+    assertThat(Statistics.normalBetween(-40.0, 40.0)).isEqualTo(1.0);
+    assertThat(Statistics.normalBetween(low, low)).isZero();
+    assertThat(Statistics.logStudentBetween(low, low, 3.0)).isEqualTo(Double.NEGATIVE_INFINITY);
+  }
 }

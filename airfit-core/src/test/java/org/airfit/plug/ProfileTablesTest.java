@@ -1,0 +1,305 @@
+package org.airfit.plug;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import org.airfit.Comparison;
+import org.airfit.Rows;
+import org.airfit.Rows.Row;
+import org.airfit.internal.Statistics;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Length;
+import org.airfit.source.Source;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The gathered tables that belong to no one class: every row that says a number of ours is held against it. */
+class ProfileTablesTest {
+
+  private static final String DIGITS = "half the last digit printed";
+
+  private static Length mm(double value) {
+    return Length.ofMillimetres(value);
+  }
+
+  private static Stream<Row> rows(String file) {
+    return Rows.of(ProfileTablesTest.class, file);
+  }
+
+  private static PartSpread near(double mm) {
+    return PartSpread.normal(mm(mm), mm(0.03));
+  }
+
+  private static PlugProfile.Builder sound() {
+    return PlugProfile.builder("wren")
+        .from(Provenance.standardEntered(), Source.demo("a sound profile for a test"))
+        .dimension(Dimension.TIP_DIAMETER, near(10.0))
+        .dimension(Dimension.COLLAR_DIAMETER, near(13.0))
+        .dimension(Dimension.TIP_LENGTH, near(15.0))
+        .dimension(Dimension.INSERTION_LENGTH, near(25.0))
+        .dimension(Dimension.GROOVE_WIDTH, near(4.0))
+        .dimension(Dimension.GROOVE_DIAMETER, near(9.0))
+        .dimension(Dimension.TIP_TO_COLLAR, near(10.0))
+        .dimension(Dimension.BORE, near(6.0));
+  }
+
+  /** How to break each rule and no other. */
+  private static final Map<String, UnaryOperator<PlugProfile.Builder>> BREAKING = Map.of(
+      "d_b > 0 and d_b < D_g", wren -> wren.dimension(Dimension.BORE, near(9.0)),
+      "D_t > d_b",
+          wren -> wren.dimension(Dimension.BORE, near(8.5))
+              .dimension(Dimension.TIP_DIAMETER, near(8.5)),
+      "D_t <= D_c", wren -> wren.dimension(Dimension.TIP_DIAMETER, near(13.01)),
+      "D_g < D_c", wren -> wren.dimension(Dimension.GROOVE_DIAMETER, near(13.0)),
+      "L_c <= L_g", wren -> wren.dimension(Dimension.TIP_TO_COLLAR, near(15.01)),
+      "L_g + W_g <= L_i", wren -> wren.dimension(Dimension.GROOVE_WIDTH, near(10.01)));
+
+  static Stream<Row> rules() {
+    return rows("profile_validation_rules.csv");
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("rules")
+  void a_profile_that_breaks_a_rule_of_the_table_is_found(Row row) {
+    assertThat(sound().findings()).isEmpty();
+    if (row.text("rule").startsWith("every sigma > 0")) {
+      Length nothing = mm(0.0);
+      Length size = mm(10.0);
+      assertThatIllegalArgumentException()
+          .isThrownBy(() -> PartSpread.normal(size, nothing))
+          .withMessageContaining("above 0 mm");
+      // a sigma of half the difference of the nominals leaves one in six mistaken
+      PlugProfile other = sound().dimension(Dimension.TIP_DIAMETER, near(10.06)).build();
+      assertThat(
+              Separation.of(sound().build(), other, Instrument.DIGITAL_CALIPER).risk())
+          .isGreaterThan(Statistics.normalAbove(1.0));
+      return;
+    }
+    PlugProfile.Builder broken =
+        Objects.requireNonNull(BREAKING.get(row.text("rule")), row.text("rule")).apply(sound());
+    assertThat(broken.findings()).as(row.source()).hasSize(1);
+    assertThat(broken.findings().get(0).severity()).isEqualTo(ProfileFinding.Severity.IMPOSSIBLE);
+  }
+
+  static Stream<Row> definitions() {
+    return rows("dimension_definitions.csv");
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("definitions")
+  void every_dimension_of_the_table_has_its_symbol_and_name_here(Row row) {
+    String symbol = row.text("symbol");
+    if (symbol.equals("form_g")) {
+      assertThat(GrooveForm.values()).as(row.text("definition")).hasSize(4);
+      return;
+    }
+    if (symbol.equals("theta_t")) { // the table itself calls the chamfer weak; it is not read here
+      assertThat(row.text("value_for_identification")).isEqualTo("weak");
+      return;
+    }
+    Dimension ours = Arrays.stream(Dimension.values())
+        .filter(dimension -> dimension.symbol().equals(symbol))
+        .findFirst()
+        .orElseThrow();
+    assertThat(row.text("name")).startsWith(ours.label());
+  }
+
+  /** What each rule of the table that holds a number says, and the same from here. */
+  private static Map<String, double[]> ruleNumbers() {
+    return Map.of(
+        "guard band from a chosen risk p (normal)",
+            new double[] {2.33, Statistics.normalScore(0.01)},
+        "few readings", new double[] {3.75, Statistics.studentScore(0.01, 4.0)},
+        "Type B from stated multiple", new double[] {1.960, Statistics.normalScore(0.025)},
+        "Type B from bounds",
+            new double[] {
+              0.87, PartSpread.limits(mm(1.0), mm(4.0)).standardDeviation().millimetres()
+            },
+        "normal, 1 chance in 2 inside +/-a",
+            new double[] {1.48, 1.0 / Statistics.normalScore(0.25)});
+  }
+
+  static Stream<Row> decision_rules() {
+    return rows("decision_rules.csv");
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("decision_rules")
+  void decision_rules_give_the_numbers_they_state(Row row) {
+    String rule = row.text("rule");
+    double[] numbers = ruleNumbers().get(rule);
+    if (numbers != null) {
+      Comparison.of("Plugs: decision rules", rule, numbers[0], "-", row.source())
+          .isMetBy(numbers[1], rule.startsWith("Type B from stated") ? 0.0005 : 0.005, DIGITS);
+      return;
+    }
+    PartSpread.Limits window = new PartSpread.Limits(mm(10.0), mm(11.0));
+    switch (rule) {
+      case "simple acceptance" -> // 50 % at the limit itself
+        assertThat(window.judge(reading(10.0, 0.01)).probability())
+            .isCloseTo(0.5, org.assertj.core.api.Assertions.within(1.0e-12));
+      case "guard band w = U (95 %, k = 2)" ->
+        assertThat(1.0 - window.judge(reading(10.02, 0.01)).probability()).isLessThan(0.025);
+      case "non-binary statement" -> assertThat(Conformance.Verdict.values()).hasSize(4);
+      case "guard band definition", "ISO 14253-1 default" -> {
+        assertThat(window.judge(reading(10.02, 0.01)).verdict())
+            .isEqualTo(Conformance.Verdict.INSIDE_PROVEN);
+        assertThat(window.judge(reading(10.0199, 0.01)).verdict())
+            .isEqualTo(Conformance.Verdict.INSIDE_NOT_PROVEN);
+        assertThat(window.judge(reading(9.9801, 0.01)).verdict())
+            .isEqualTo(Conformance.Verdict.OUTSIDE_NOT_PROVEN);
+        assertThat(window.judge(reading(9.98, 0.01)).verdict())
+            .isEqualTo(Conformance.Verdict.OUTSIDE_PROVEN);
+      }
+      case "conformance probability (normal)" -> // from memory, and in the guard band vectors
+        assertThat(window.judge(reading(10.3, 0.2)).probability())
+            .isCloseTo(
+                Statistics.normalBetween(-1.5, 3.5),
+                org.assertj.core.api.Assertions.within(1.0e-12));
+      case "guard band from a chosen risk p (rectangular posterior)",
+          "risk from costs",
+          "root-sum-square guard band factor" ->
+        assertThat(row.text("formula")).as("a rule that is not used here").isNotBlank();
+      default -> throw new IllegalArgumentException("a rule nobody looked at: " + rule);
+    }
+  }
+
+  private static Reading reading(double mm, double u) {
+    return new Reading(Dimension.TIP_DIAMETER, mm(mm), mm(u));
+  }
+
+  /** The parts made to a tolerance grade, in sigma_components.csv, from the tables of the grades. */
+  @Test
+  void part_scatter_follows_from_the_printed_tolerances() {
+    Map<String, Double> widths = Map.of(
+        "FAB_H10_6_10",
+        width("6", "10", "IT10"),
+        "FAB_H10_10_18",
+        width("10", "18", "IT10"),
+        "FAB_2768M_3_6",
+        2.0 * general("3", "6", "m"),
+        "FAB_2768M_6_30",
+        2.0 * general("6", "30", "m"));
+    List<Row> made = rows("sigma_components.csv")
+        .filter(row -> widths.containsKey(row.text("component_id")))
+        .toList();
+    assertThat(made).hasSize(4);
+    for (Row row : made) {
+      double width = Objects.requireNonNull(widths.get(row.text("component_id")));
+      Comparison.of(
+              "Plugs: scatter from tolerances",
+              row.text("component_id"),
+              row.number("sigma_mm"),
+              "mm",
+              row.source())
+          .isMetBy(
+              PartSpread.limits(mm(8.0 - width), mm(8.0)).standardDeviation().millimetres(),
+              row.halfDigit("sigma_mm"),
+              DIGITS);
+    }
+  }
+
+  private static double width(String over, String to, String grade) {
+    return rows("iso286_it_widths.csv")
+        .filter(row -> row.text("over_mm").equals(over)
+            && row.text("up_to_mm").equals(to)
+            && row.text("grade").equals(grade))
+        .findFirst()
+        .orElseThrow()
+        .number("width_mm");
+  }
+
+  private static double general(String over, String to, String grade) {
+    return rows("iso2768_1_linear.csv")
+        .filter(row -> row.text("over_mm").equals(over)
+            && row.text("up_to_mm").equals(to)
+            && row.text("class").equals(grade))
+        .findFirst()
+        .orElseThrow()
+        .number("tolerance_plus_minus_mm");
+  }
+
+  static Stream<Row> components() {
+    return rows("sigma_components.csv").filter(row -> row.has("half_width_mm"));
+  }
+
+  /** All rows with bounds, those of the instruments among them, are an even spread between two limits. */
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("components")
+  void bounds_become_deviations_as_printed(Row row) {
+    double half = row.number("half_width_mm");
+    Comparison.of(
+            "Plugs: deviation of even spreads",
+            row.text("component_id"),
+            row.number("sigma_mm"),
+            "mm",
+            row.source())
+        .isMetBy(
+            PartSpread.limits(mm(10.0 - half), mm(10.0 + half))
+                .standardDeviation()
+                .millimetres(),
+            row.halfDigit("sigma_mm"),
+            DIGITS);
+  }
+
+  @Test
+  void sixteen_bar_are_the_printed_psi() {
+    rows("working_pressure.csv")
+        .filter(row -> !row.text("basis").equals("memory"))
+        .forEach(row -> Comparison.of(
+                "Plugs: working pressure",
+                row.text("document") + ", " + row.text("series_or_class"),
+                row.number("max_working_pressure_psi"),
+                "psi",
+                row.source())
+            .isMetBy(
+                GaugePressure.ofBar(row.number("max_working_pressure_bar")).psi(),
+                row.halfDigit("max_working_pressure_psi"),
+                DIGITS));
+  }
+
+  static Stream<Row> hydraulic() {
+    return rows("hydraulic_interface_limits_for_comparison.csv");
+  }
+
+  /** Real limits to try the kinds of spread on, of couplings that are never mixed with air. */
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("hydraulic")
+  void hydraulic_interfaces_can_be_written_down_and_never_stand_in_an_air_set(Row row) {
+    switch (row.text("limit_kind")) {
+      case "limits" -> {
+        PartSpread.Limits limits =
+            new PartSpread.Limits(mm(row.number("limit_low_mm")), mm(row.number("limit_high_mm")));
+        PlugProfile.Builder builder = PlugProfile.builder("interface")
+            .from(Provenance.standardEntered(), Source.standard(row.text("document")))
+            .dimension(Dimension.SHOULDER_DIAMETER, limits);
+        assertThat(builder.findings())
+            .as("its source alone gives it away")
+            .anySatisfy(finding -> assertThat(finding.message()).contains("never offered for air"));
+        PlugProfile profile = builder.medium(Medium.HYDRAULIC).confirmUnusual().build();
+        List<PlugProfile> one = List.of(profile);
+        assertThatIllegalArgumentException()
+            .isThrownBy(() -> ReferenceSet.of("air", one))
+            .withMessageContaining("hydraulic oil");
+        assertThat(limits.nominal().compareTo(limits.low())).isPositive();
+      }
+      case "ball", "ball +/-0.0025" -> {
+        GaugeBall ball = new GaugeBall(mm(row.number("limit_low_mm")));
+        assertThat(ball.tipLengthByBall(mm(20.0), Instrument.DIGITAL_CALIPER).ball())
+            .isEqualTo(Optional.of(ball));
+      }
+      default ->
+        assertThat(row.text("basis"))
+            .as("a bound on one side, nothing to spread")
+            .isNotBlank();
+    }
+  }
+}
