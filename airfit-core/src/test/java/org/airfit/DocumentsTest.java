@@ -31,6 +31,8 @@ import org.airfit.circuit.YearlyCost;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.flow.Orifice;
 import org.airfit.line.Conduit;
+import org.airfit.line.Fitting;
+import org.airfit.line.Wall;
 import org.airfit.plug.DemoProfiles;
 import org.airfit.plug.Dimension;
 import org.airfit.plug.Identification;
@@ -42,10 +44,12 @@ import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.NominalThreadSize;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
 import org.airfit.thread.End;
 import org.airfit.thread.Mating;
+import org.airfit.thread.Tube;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -122,6 +126,20 @@ class DocumentsTest {
     assertThat(balanced).isInstanceOf(RunResult.Delivered.class);
     assertThat(ranked.get(0).gainPascals()).isPositive();
     assertThat(raised.orElseThrow().needed()).isGreaterThan(AbsolutePressure.ofPsi(104.0));
+  }
+
+  @Test
+  void the_header_of_the_guide_has_elbows_and_a_next_size_up() {
+    Fitting elbow = Fitting.of(Fitting.Method.LENGTH, "elbow 90°, standard, threaded");
+    Conduit header = Conduit.of(
+            Tube.steelPipe(NominalThreadSize.ONE, 40).bore(),
+            Length.parse("30 m"),
+            Wall.COMMERCIAL_STEEL.roughness())
+        .withFittings(List.of(elbow, elbow));
+    Optional<Tube> up =
+        Tube.nextSizeUp(Tube.Kind.STEEL_PIPE, "40", header.bore().times(1.1));
+    assertThat(header.fittingLoss()).isBetween(1.2, 1.5); // 2 × 30 × 0.0225
+    assertThat(up).contains(Tube.steelPipe(NominalThreadSize.ONE_AND_A_QUARTER, 40));
   }
 
   @Test

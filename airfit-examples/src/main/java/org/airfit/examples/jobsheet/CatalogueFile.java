@@ -113,6 +113,14 @@ record CatalogueFile(String name, ReferenceSet profiles, Catalogue parts) {
     String id = item.field("id", "what the catalogue calls the part").text();
     String name = item.field("name", "what people call the part").text();
     PartFacts facts = item.build(() -> PartFacts.of(id, name));
+    Optional<Field> coldest = item.find("coldest");
+    if (coldest.isPresent()) {
+      Temperature low = coldest.get().as(Temperature::parse);
+      Field hottest = item.field("hottest", "the highest temperature, such as \"60 °C\"");
+      Temperature high = hottest.as(Temperature::parse);
+      PartFacts before = facts;
+      facts = hottest.build(() -> before.withTemperatures(low, high));
+    }
     Optional<Field> rated = item.find("rated");
     if (rated.isPresent()) {
       PartFacts soFar = facts;

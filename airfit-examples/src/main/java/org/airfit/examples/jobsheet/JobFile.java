@@ -18,6 +18,7 @@ import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.Temperature;
+import org.airfit.safety.Medium;
 import org.airfit.select.AirKind;
 import org.airfit.select.Part;
 import org.airfit.select.Place;
@@ -190,6 +191,10 @@ final class JobFile {
     if (plug.isPresent()) {
       requirement.toolPlug(part(plug.get(), catalogue, Part.Plug.class, "plug"));
     }
+    Optional<Field> hose = field.get().find("hose");
+    if (hose.isPresent()) {
+      requirement.hose(part(hose.get(), catalogue, Part.Hose.class, "hose"));
+    }
     field.get().requireNothingElse();
   }
 
@@ -222,6 +227,25 @@ final class JobFile {
     Optional<Field> air = field.find("air");
     if (air.isPresent()) {
       requirement.air(air.get().oneOf(List.of(AirKind.values()), AirKind::toString));
+    }
+    Optional<Field> medium = field.find("medium");
+    if (medium.isPresent()) {
+      requirement.medium(medium.get().oneOf(List.of(Medium.values()), Medium::toString));
+    }
+    Optional<Field> marking = field.find("marking");
+    if (marking.isPresent()) {
+      requirement.marking(marking.get().text());
+    }
+    Optional<Field> profiles = field.find("profilesInUse");
+    if (profiles.isPresent()) {
+      requirement.profilesInUse(new LinkedHashSet<>(profiles.get().words()));
+    }
+    Optional<Field> coldest = field.find("coldest");
+    if (coldest.isPresent()) {
+      Temperature low = coldest.get().as(Temperature::parse);
+      Field hottest = field.field("hottest", "the highest temperature, such as \"50 °C\"");
+      Temperature high = hottest.as(Temperature::parse);
+      hottest.build(() -> requirement.temperatures(low, high));
     }
     if (CatalogueFile.flag(field, "dropped")) {
       requirement.dropped();

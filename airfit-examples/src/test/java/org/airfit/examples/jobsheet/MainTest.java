@@ -212,6 +212,26 @@ class MainTest {
         .contains("Nothing was read yet.", "Whip hose", "Ask for the highest pressure");
   }
 
+  @Test
+  void what_a_customer_adds_is_asked_of_the_parts() throws IOException {
+    job = job.replace(
+        "\"dragged\": true",
+        "\"dragged\": true, \"marking\": \"two notches\", \"coldest\": \"-10 °C\", \"hottest\": \"50 °C\","
+            + " \"profilesInUse\": [\"no such profile\"]");
+    assertThat(runChanged()).isZero();
+    assertThat(printed())
+        .contains("does not take no such profile")
+        .contains("Needed from -10 °C to 50 °C");
+    assertThat(Files.readString(page())).contains("two notches");
+  }
+
+  @Test
+  void another_medium_is_refused_on_the_sheet() throws IOException {
+    job = job.replace("\"dragged\": true", "\"dragged\": true, \"medium\": \"breathing air\"");
+    assertThat(runChanged()).isZero();
+    assertThat(printed()).contains("compressed air for tools only, not on breathing air");
+  }
+
   static Stream<Arguments> wrong_jobs() {
     return Stream.of(
         Arguments.of("\"22 scfm\"", "\"22 scmf\"", "tool.air: \"22 scmf\"", "accepted:"),
