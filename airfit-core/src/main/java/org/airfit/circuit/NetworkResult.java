@@ -66,6 +66,8 @@ public sealed interface NetworkResult {
       List<String> warnings,
       Supplier<Working> reached) {
 
+    private static final double LEAST_FLOW = 1.0e-30;
+
     static BranchFlow of(
         NetworkSolver.Branch branch, List<String> nodes, double[] pascals, AirState air) {
       boolean forward = branch.flow >= 0.0;
@@ -74,7 +76,9 @@ public sealed interface NetworkResult {
       // a drop below the last digit of the pressure may come out negative
       double behind = Math.min(pascals[to], pascals[from]);
       AbsolutePressure inlet = AbsolutePressure.ofPascals(pascals[from]);
-      MassFlow flow = MassFlow.ofKilogramsPerSecond(Math.abs(branch.flow));
+      // what Newton leaves of no flow may be too small to have a friction factor
+      double left = Math.abs(branch.flow) < LEAST_FLOW ? 0.0 : Math.abs(branch.flow);
+      MassFlow flow = MassFlow.ofKilogramsPerSecond(left);
       Element.Outcome outcome = branch.element.solve(flow, air.at(inlet));
       return new BranchFlow(
           branch.element.name(),
