@@ -30,7 +30,14 @@ public final class Main {
     JavaKernel kernel = JavaKernel.withClasspathOf(System.getenv());
     kernel.becomeHandlerForConnection(connection);
     kernel.onStartup();
-    connection.connect();
+    try {
+      connection.connect();
+    } catch (RuntimeException portTaken) {
+      // The sockets' threads would keep a kernel alive that nobody can reach, and Jupyter would
+      // wait for it.
+      System.err.println("the kernel cannot listen on its ports: " + portTaken);
+      System.exit(1);
+    }
     connection.waitUntilClose();
   }
 }
