@@ -46,7 +46,8 @@ class CommonErrorProperties {
     return builder.build();
   }
 
-  private record Tally(double promised, int given, int right) {
+  private record Tally(
+      double promised, int given, int right, int unknowns, int unknownsIdentified) {
 
     double share() {
       return right / (double) given;
@@ -58,6 +59,9 @@ class CommonErrorProperties {
   }
 
   private static Tally simulate(Identifier identifier, long seed) {
+    double wear = identifier.wearAllowance().millimetres();
+    int unknowns = 0;
+    int unknownsIdentified = 0;
     List<PlugProfile> profiles = identifier.referenceSet().profiles();
     SplittableRandom random = new SplittableRandom(seed);
     double c = CALIPER.commonUncertainty().millimetres();
@@ -66,25 +70,35 @@ class CommonErrorProperties {
     int right = 0;
     for (int i = 0; i < PLUGS; i++) {
       PlugProfile truth = profiles.get(random.nextInt(profiles.size()));
+      boolean unknown = random.nextDouble() < identifier.unknownPrior();
       double e = c * random.nextGaussian();
       List<Reading> readings = new ArrayList<>();
       for (Dimension dimension : READ) {
         double u = CALIPER.standardUncertainty(dimension).millimetres();
         double own = Math.sqrt(u * u - c * c);
         double nominal = truth.spread(dimension).orElseThrow().nominal().millimetres();
-        readings.add(CALIPER.reading(
-            dimension,
-            Length.ofMillimetres(
-                nominal + PART_MM * random.nextGaussian() + own * random.nextGaussian() + e)));
+        double size = unknown
+            ? nominal + random.nextDouble(-5.0, 5.0)
+            : nominal
+                + wear * random.nextDouble() * dimension.wear().sign()
+                + PART_MM * random.nextGaussian()
+                + own * random.nextGaussian()
+                + e;
+        readings.add(CALIPER.reading(dimension, Length.ofMillimetres(size)));
       }
-      Candidate best = identifier.identify(readings).ranking().get(0);
+      Identification answer = identifier.identify(readings);
+      if (unknown) {
+        unknowns++;
+        unknownsIdentified += answer.verdict() == Verdict.IDENTIFIED ? 1 : 0;
+      }
+      Candidate best = answer.ranking().get(0);
       if (best.probability() >= 0.85 && best.probability() < 0.95) {
         given++;
         promised += best.probability();
-        right += best.profile() == truth ? 1 : 0;
+        right += !unknown && best.profile() == truth ? 1 : 0;
       }
     }
-    return new Tally(promised, given, right);
+    return new Tally(promised, given, right, unknowns, unknownsIdentified);
   }
 
   @Property(tries = 5, seed = "20261125")
@@ -97,6 +111,28 @@ class CommonErrorProperties {
           .as("seed %d, of %d answers promised %.4f", seed, tally.given(), tally.meant())
           .isCloseTo(tally.meant(), within(0.02));
     }
+  }
+
+  @Property(tries = 2, seed = "20261125")
+  void they_are_so_with_worn_plugs_too(@ForAll long seed) {
+    Tally tally = simulate(
+        Identifier.of(SET).withUnknownPrior(0.0).withWearAllowance(Length.ofMillimetres(0.1)),
+        seed);
+    assertThat(tally.given()).isGreaterThan(1000);
+    assertThat(tally.share())
+        .as("seed %d, of %d answers promised %.4f", seed, tally.given(), tally.meant())
+        .isCloseTo(tally.meant(), within(0.02));
+  }
+
+  @Property(tries = 2, seed = "20261125")
+  void unknown_plugs_mixed_in_are_hardly_ever_identified(@ForAll long seed) {
+    Tally tally = simulate(Identifier.of(SET).withUnknownPrior(0.2), seed);
+    assertThat(tally.given()).isGreaterThan(1000);
+    assertThat(tally.share())
+        .as("seed %d, of %d answers promised %.4f", seed, tally.given(), tally.meant())
+        .isCloseTo(tally.meant(), within(0.02));
+    assertThat(tally.unknowns()).isGreaterThan(3500);
+    assertThat(tally.unknownsIdentified() / (double) tally.unknowns()).isLessThan(0.01);
   }
 
   /** Why the error is shared unless told otherwise: between profiles that differ in all sizes alike, answers promise what they do not keep. */
