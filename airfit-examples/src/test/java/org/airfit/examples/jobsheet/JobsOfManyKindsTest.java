@@ -1,0 +1,130 @@
+package org.airfit.examples.jobsheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Jobs as they come to a counter, each with what a practitioner must find on the sheet. */
+class JobsOfManyKindsTest {
+
+  private static final Path YARD = Path.of("jobs", "boatyard");
+
+  @TempDir
+  Path folder;
+
+  /** The sheet of the boat yard's job, changed: pairs of what stands there and what shall stand there instead. */
+  private String sheet(String... changes) throws IOException {
+    String job = Files.readString(YARD.resolve("weak-sander.json"));
+    for (int i = 0; i < changes.length; i += 2) {
+      assertThat(job).contains(changes[i]);
+      job = job.replace(changes[i], changes[i + 1]);
+    }
+    Files.writeString(folder.resolve("job.json"), job);
+    Files.copy(YARD.resolve("catalogue.json"), folder.resolve("catalogue.json"));
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+    int code = Main.run(
+        new String[] {
+          folder.resolve("job.json").toString(), folder.resolve("sheet.html").toString()
+        },
+        new PrintStream(out, true, StandardCharsets.UTF_8),
+        new PrintStream(err, true, StandardCharsets.UTF_8));
+    assertThat(err.toString(StandardCharsets.UTF_8)).isEmpty();
+    assertThat(code).isZero();
+    return out.toString(StandardCharsets.UTF_8).replaceAll("\\s+", " ");
+  }
+
+  @Test
+  void a_weak_impact_wrench_on_small_hose_gets_a_wider_one_and_a_whip_hose() throws IOException {
+    assertThat(sheet(
+            "\"Orbital sander\"",
+            "\"Impact wrench\"",
+            "\"22 scfm\"",
+            "\"25 scfm\"",
+            "\"inlet\": \"1/4 NPT female\"",
+            "\"inlet\": \"1/4 NPT female\", \"hammers\": true"))
+        .contains(
+            "too little",
+            "Most is gained at: old hose",
+            "H-12",
+            "Whip hose",
+            "Retainer on percussion tools");
+  }
+
+  @Test
+  void a_spray_gun_is_not_given_more_pressure_than_its_maker_allows() throws IOException {
+    assertThat(sheet(
+            "\"Orbital sander\"",
+            "\"Spray gun\"",
+            "\"22 scfm\"",
+            "\"12 scfm\"",
+            "\"90 psig\"",
+            "\"50 psig\"",
+            "\"110 psig\"",
+            "\"60 psig\""))
+        .contains("regulate the supply down, no part cures that");
+  }
+
+  @Test
+  void an_inherited_tool_with_an_unmarked_plug_is_a_candidate_and_no_more() throws IOException {
+    assertThat(sheet()).contains("Candidate only", "none of these", "1/4 NPT male");
+  }
+
+  @Test
+  void a_socket_without_its_plug_is_not_identified_but_given_ways_out() throws IOException {
+    String readings = Files.readString(YARD.resolve("weak-sander.json"));
+    int from = readings.indexOf("\"instrument\"");
+    int to = readings.indexOf("},\n  \"supply\"");
+    assertThat(sheet(readings.substring(from, to), "\"socketOnly\": true\n  "))
+        .contains("Find its plug", "Fit a universal socket", "Follow one of the ways above")
+        .doesNotContain("Candidate only");
+  }
+
+  @Test
+  void an_outdoor_kit_that_is_dropped_and_dragged_is_stainless_with_a_guarded_sleeve()
+      throws IOException {
+    assertThat(sheet()).contains("S-11").doesNotContain("open sleeve that an edge can pull back");
+  }
+
+  @Test
+  void dry_and_lubricated_lines_do_not_share_a_hose() throws IOException {
+    String dry = sheet();
+    Files.delete(folder.resolve("catalogue.json"));
+    String oiled = sheet("\"air\": \"dry\"", "\"air\": \"lubricated\"");
+    assertThat(parts(dry)).contains("H-12").doesNotContain("H-13");
+    assertThat(oiled).contains("lubricated");
+  }
+
+  private static String parts(String sheet) {
+    return sheet.substring(
+        sheet.indexOf("THE PARTS THAT SOLVE IT"), sheet.indexOf("BEFORE ANYONE CONNECTS THIS"));
+  }
+
+  @Test
+  void pressure_above_what_the_parts_are_rated_for_is_refused() throws IOException {
+    assertThat(sheet("\"8.5 bar(g)\"", "\"17 bar(g)\""))
+        .contains("17.00 bar(g) can occur; too weak:")
+        .contains("Nothing in the catalogue fits. What would have to give:");
+  }
+
+  @Test
+  void where_nothing_in_stock_reaches_the_sheet_says_what_would_have_to_give() throws IOException {
+    assertThat(sheet("\"reach\": \"10 m\"", "\"reach\": \"90 m\""))
+        .contains("90 m needed")
+        .contains("Nothing in the catalogue fits. What would have to give:");
+  }
+
+  @Test
+  void breathing_air_is_refused() throws IOException {
+    assertThat(sheet("\"dragged\": true", "\"dragged\": true, \"medium\": \"breathing air\""))
+        .contains("compressed air for tools only, not on breathing air")
+        .contains("Nothing in the catalogue fits. What would have to give:");
+  }
+}
