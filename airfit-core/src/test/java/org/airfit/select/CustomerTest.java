@@ -145,4 +145,19 @@ class CustomerTest {
     assertThat(ends.verdict()).isEqualTo(Verdict.OPEN);
     assertThat(ends.reason()).contains("low pressure: ask its maker");
   }
+
+  /** A check of the trade, without a source: two plugs of one profile carry the same flow, whatever thread is behind them. */
+  @Test
+  void the_thread_of_a_plug_does_not_change_what_arrives() {
+    List<Double> arrives = new ArrayList<>();
+    for (String thread : List.of("1/8 NPT", "1/4 NPT", "3/8 NPT")) {
+      List<Part> parts = new ArrayList<>(Shelf.parts());
+      parts.removeIf(part -> part.id().equals("tool plug"));
+      parts.add(Shelf.plug(Shelf.steel("tool plug"), "finch", thread + " male"));
+      arrives.add(best(Shelf.job().toolInlet(End.parse(thread + " female")), parts)
+          .result()
+          .<Double>fold(delivered -> delivered.atToolGauge().pascals(), starved -> -1.0));
+    }
+    assertThat(arrives).allMatch(pascals -> pascals.equals(arrives.get(0)) && pascals > 0.0);
+  }
 }
