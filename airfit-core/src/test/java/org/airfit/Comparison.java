@@ -113,6 +113,9 @@ public final class Comparison {
           .append(" | ")
           .append(percent(lines.stream().mapToDouble(Line::share).max().orElse(0.0)))
           .append(" |\n"));
+      out.append("| **all** | **")
+          .append(CHAPTERS.values().stream().mapToInt(List::size).sum())
+          .append("** | |\n");
       CHAPTERS.forEach((chapter, lines) -> out.append(chapter(chapter, lines)));
     }
     try {
@@ -126,7 +129,7 @@ public final class Comparison {
   private static String chapter(String title, List<Line> lines) {
     StringBuilder out = new StringBuilder("\n## " + title + "\n\n");
     out.append(
-        "| what | published | ours | unit | allowed | why so much | source | share |\n|---|--:|--:|---|--:|---|---|--:|\n");
+        "| what | published | ours | difference | unit | allowed | why so much | source | share |\n|---|--:|--:|--:|---|--:|---|---|--:|\n");
     lines.stream()
         .sorted((one, other) -> one.what().compareTo(other.what()))
         .forEach(line -> out.append("| ")
@@ -135,6 +138,7 @@ public final class Comparison {
                 cell(line.what()),
                 digits(line.published()),
                 digits(line.ours()),
+                difference(line),
                 cell(line.unit()),
                 String.format(Locale.ROOT, "%.2g", line.allowed()),
                 cell(line.why()),
@@ -151,6 +155,13 @@ public final class Comparison {
   /** Seven digits: more would change with the processor. */
   private static String digits(double value) {
     return String.format(Locale.ROOT, "%.7g", value);
+  }
+
+  /** Of the numbers as printed: that of the doubles would change with the processor. */
+  private static String difference(Line line) {
+    double printed =
+        Double.parseDouble(digits(line.ours())) - Double.parseDouble(digits(line.published()));
+    return printed == 0.0 ? "0" : String.format(Locale.ROOT, "%+.2g", printed);
   }
 
   private static String percent(double share) {
