@@ -26,12 +26,12 @@ public final class Main {
    * @param args the job file, and the page to write (by default the job file's name with .html, in the current folder)
    */
   public static void main(String[] args) {
-    // the same signs on every terminal, whatever its locale says
-    PrintStream out =
-        new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
-    PrintStream err =
-        new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
-    System.exit(run(args, out, err));
+    System.exit(run(args, terminal(FileDescriptor.out), terminal(FileDescriptor.err)));
+  }
+
+  /** The same signs on every terminal, whatever its locale says. */
+  static PrintStream terminal(FileDescriptor descriptor) {
+    return new PrintStream(new FileOutputStream(descriptor), true, StandardCharsets.UTF_8);
   }
 
   static int run(String[] args, PrintStream out, PrintStream err) {
@@ -40,8 +40,8 @@ public final class Main {
       return WRONG_INPUT;
     }
     try {
-      Path job = path(args[0]);
-      Path page = args.length == 2 ? path(args[1]) : pageOf(job);
+      Path job = path(args[0], USAGE);
+      Path page = args.length == 2 ? path(args[1], USAGE) : pageOf(job);
       JobSheet sheet = JobSheet.of(JobFile.read(job));
       String text = TextSheet.of(sheet);
       write(page, PageSheet.of(sheet));
@@ -54,11 +54,11 @@ public final class Main {
     }
   }
 
-  static Path path(String text) throws WrongFileException {
+  static Path path(String text, String usage) throws WrongFileException {
     try {
       return Path.of(text);
     } catch (InvalidPathException e) {
-      throw new WrongFileException(text, "", "is no path; " + USAGE);
+      throw new WrongFileException(text, "", "is no path; " + usage);
     }
   }
 

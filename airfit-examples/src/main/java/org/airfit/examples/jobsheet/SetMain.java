@@ -1,9 +1,7 @@
 package org.airfit.examples.jobsheet;
 
 import java.io.FileDescriptor;
-import java.io.FileOutputStream;
 import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -33,11 +31,7 @@ public final class SetMain {
    * @param args the set file, and a file to write: .csv or .json for the set, .html for its sheet to true scale
    */
   public static void main(String[] args) {
-    PrintStream out =
-        new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
-    PrintStream err =
-        new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
-    System.exit(run(args, out, err));
+    System.exit(run(args, Main.terminal(FileDescriptor.out), Main.terminal(FileDescriptor.err)));
   }
 
   static int run(String[] args, PrintStream out, PrintStream err) {
@@ -46,9 +40,9 @@ public final class SetMain {
       return WRONG_INPUT;
     }
     try {
-      ReferenceSet set = ReferenceSetFile.read(Main.path(args[0]));
+      ReferenceSet set = ReferenceSetFile.read(Main.path(args[0], USAGE));
       if (args.length == 2) {
-        write(Main.path(args[1]), set);
+        write(Main.path(args[1], USAGE), set);
       }
       out.print(text(set));
       if (args.length == 2) {
