@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.airfit.quantity.BasicBodySize;
 import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.VolumeFlowUnit;
 import org.airfit.safety.Caution;
 import org.airfit.source.Source;
@@ -54,7 +55,7 @@ public record BodySizeAdvice(FreeAirFlow flow, List<BasicBodySize> sizes) {
    * @return the size, or the two sizes that share the bound
    */
   public static BodySizeAdvice of(FreeAirFlow flow) {
-    double scfm = flow.at(FreeAirFlow.ofScfm60F(1.0).reference()).cubicFeetPerMinute();
+    double scfm = flow.at(ReferenceState.SCFM_60F).cubicFeetPerMinute();
     // a flow typed as 60 scfm is 60 scfm, though cubic metres rounded it
     double rounding = 1.0e-12 * scfm;
     if (scfm <= QUARTER_UP_TO + rounding) {

@@ -1,10 +1,14 @@
 package org.airfit.flow;
 
+import java.util.List;
 import org.airfit.air.AirState;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.ValveCoefficient;
 import org.airfit.source.Source;
+import org.airfit.working.Term;
+import org.airfit.working.Working;
 
 /**
  * The two rules by which handbooks turn a Cv that comes without its pressure ratio factor into a flow of air.
@@ -78,7 +82,40 @@ public enum CoefficientRule {
       throw new IllegalArgumentException("pressure behind must be below that in front, "
           + inlet.pressure() + ", to find a coefficient, was " + outlet);
     }
-    return ValveCoefficient.ofCv(
-        flow.at(FreeAirFlow.ofScfm60F(1.0).reference()).cubicFeetPerMinute() / per);
+    return ValveCoefficient.ofCv(flow.at(ReferenceState.SCFM_60F).cubicFeetPerMinute() / per);
+  }
+
+  /**
+   * Tells how a flow is reached.
+   *
+   * @param coefficient Cv or Kv
+   * @param inlet the air in front
+   * @param outlet the pressure behind, at most that in front
+   * @return the working, in the units of the rule
+   * @throws IllegalArgumentException if {@code outlet} is above the inlet pressure
+   */
+  public Working working(ValveCoefficient coefficient, AirState inlet, AbsolutePressure outlet) {
+    FreeAirFlow flow = flow(coefficient, inlet, outlet);
+    double p1 = inlet.pressure().psi();
+    boolean choked = outlet.psi() < CHOKED * p1;
+    Working.Builder working = Working.titled("Flow by a Cv without its pressure ratio factor");
+    if (choked) {
+      working.note(
+          "Less than 0.53 of the pressure in front stands behind: it chokes, and p2 is 0.53 p1.");
+    }
+    String density = this == DOWNSTREAM ? "⟨p2⟩" : "(⟨p1⟩ + ⟨p2⟩) / 2";
+    return working
+        .step(
+            "Free air",
+            "⟨q⟩ = " + factor + " × ⟨Cv⟩ × √((⟨p1⟩ − ⟨p2⟩) × " + density + " / ⟨T1⟩)",
+            "⟨q⟩ = " + factor + " ⟨Cv⟩ \\sqrt{\\frac{(⟨p1⟩ - ⟨p2⟩) " + density + "}{⟨T1⟩}}",
+            List.of(
+                Term.of("Cv", "C_v", coefficient.cv(), "", 8),
+                Term.of("p1", "p_1", p1, "psia", 9),
+                Term.of("p2", "p_2", choked ? CHOKED * p1 : outlet.psi(), "psia", 9),
+                Term.of("T1", "T_1", 1.8 * inlet.temperature().kelvins(), "°R", 8)),
+            Term.of("q", "q", flow.cubicFeetPerMinute(), "scfm", 4),
+            source)
+        .build();
   }
 }

@@ -38,9 +38,6 @@ public record ControlValve(ValveCoefficient coefficient, double pressureRatioFac
 
   private static final Source SOURCE = Source.standard("IEC 60534-2-1");
 
-  /** kg/s of water-like fluid per Kv and root of Pa · kg/m³. */
-  private static final double N = Math.sqrt(1000.0 / 1.0e5) / 3600.0;
-
   /**
    * Checks the components.
    *
@@ -53,6 +50,11 @@ public record ControlValve(ValveCoefficient coefficient, double pressureRatioFac
       throw new IllegalArgumentException(
           "pressure ratio factor xT must be in (0, 1], was " + pressureRatioFactor);
     }
+  }
+
+  /** N Kv in kg/s per root of Pa · kg/m³. */
+  double perRoot() {
+    return coefficient.kv() / 3600.0 * Math.sqrt(1000.0 / 1.0e5);
   }
 
   private double x(AirState inlet, AbsolutePressure outlet) {
@@ -93,8 +95,7 @@ public record ControlValve(ValveCoefficient coefficient, double pressureRatioFac
    */
   public MassFlow flow(AirState inlet, AbsolutePressure outlet) {
     double x = Math.min(x(inlet, outlet), pressureRatioFactor);
-    return MassFlow.ofKilogramsPerSecond(N
-        * coefficient.kv()
+    return MassFlow.ofKilogramsPerSecond(perRoot()
         * expansionFactor(inlet, outlet)
         * Math.sqrt(x * inlet.pressure().pascals() * inlet.density().kilogramsPerCubicMetre()));
   }

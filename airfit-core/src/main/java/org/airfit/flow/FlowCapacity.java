@@ -158,14 +158,10 @@ public final class FlowCapacity {
    */
   public static FlowCapacity ofValveCoefficient(
       ValveCoefficient coefficient, double pressureRatioFactor) {
-    if (!(pressureRatioFactor > 0.0 && pressureRatioFactor <= 1.0)) {
-      throw new IllegalArgumentException(
-          "pressure ratio factor xT must be in (0, 1], was " + pressureRatioFactor);
-    }
-    double perRoot = coefficient.kv() / 3600.0 * Math.sqrt(1000.0 / 1.0e5);
+    ControlValve valve = new ControlValve(coefficient, pressureRatioFactor);
     double c = 2.0
         / 3.0
-        * perRoot
+        * valve.perRoot()
         * Math.sqrt(pressureRatioFactor / (AirState.GAS_CONSTANT * FlowKernels.T0))
         / ReferenceState.ANR.density().kilogramsPerCubicMetre();
     return of(SonicConductance.ofCubicMetresPerSecondPascal(c), 1.0 - pressureRatioFactor);

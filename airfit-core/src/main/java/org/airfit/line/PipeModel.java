@@ -30,8 +30,8 @@ record PipeModel(PipeEquation equation, FrictionLaw law) implements LossModel {
     double rt = AirState.GAS_CONSTANT * inlet.temperature().kelvins();
     double p1 = inlet.pressure().pascals();
     double reynolds = reynolds(conduit, flow, inlet);
-    double darcy = law.darcy(reynolds, conduit.relativeRoughness());
-    double k = darcy * conduit.length().metres() / conduit.bore().metres() + conduit.fittingLoss();
+    double darcy = friction(conduit, flow, inlet);
+    double k = resistance(conduit, darcy);
     double a = IsothermalKernels.parameter(flow, area, rt, p1);
     if (chokes(a, k)) {
       double largest = chokingFlow(conduit, inlet, area, rt);
@@ -75,6 +75,15 @@ record PipeModel(PipeEquation equation, FrictionLaw law) implements LossModel {
     return supersonicInlet || k > equation.largestResistance(a);
   }
 
+  double friction(Conduit conduit, double flow, AirState inlet) {
+    return law.darcy(reynolds(conduit, flow, inlet), conduit.relativeRoughness());
+  }
+
+  /** k = λL/D + ΣK. */
+  static double resistance(Conduit conduit, double darcy) {
+    return darcy * conduit.length().metres() / conduit.bore().metres() + conduit.fittingLoss();
+  }
+
   static double reynolds(Conduit conduit, double flow, AirState inlet) {
     return 4.0 * flow / (Math.PI * conduit.bore().metres() * inlet.viscosity().pascalSeconds());
   }
@@ -88,10 +97,7 @@ record PipeModel(PipeEquation equation, FrictionLaw law) implements LossModel {
     for (int i = 0; i < HALVINGS; i++) {
       double middle = 0.5 * (low + high);
       double flow = Math.exp(middle);
-      double k = law.darcy(reynolds(conduit, flow, inlet), conduit.relativeRoughness())
-              * conduit.length().metres()
-              / conduit.bore().metres()
-          + conduit.fittingLoss();
+      double k = resistance(conduit, friction(conduit, flow, inlet));
       if (chokes(IsothermalKernels.parameter(flow, area, rt, p1), k)) {
         high = middle;
       } else {

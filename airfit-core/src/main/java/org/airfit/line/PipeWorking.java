@@ -122,7 +122,7 @@ final class PipeWorking {
     this.loss = loss;
     this.darcy = darcy;
     this.flux = loss.massFlow().kilogramsPerSecond() / conduit.area().squareMetres();
-    this.k = darcy * conduit.length().metres() / conduit.bore().metres() + conduit.fittingLoss();
+    this.k = PipeModel.resistance(conduit, darcy);
     this.digits = digits(loss);
   }
 

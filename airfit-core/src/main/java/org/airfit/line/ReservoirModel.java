@@ -84,11 +84,7 @@ record ReservoirModel(FrictionLaw law) implements LossModel {
       double middle = 0.5 * (low + high);
       IsentropicFlow entering = IsentropicFlow.atMach(Math.exp(middle));
       double flow = flowAtOne(conduit, rest) * entering.massFlowFunction();
-      double reynolds = PipeModel.reynolds(conduit, flow, rest);
-      double k = law.darcy(reynolds, conduit.relativeRoughness())
-              * conduit.length().metres()
-              / conduit.bore().metres()
-          + conduit.fittingLoss();
+      double k = PipeModel.resistance(conduit, inBore().friction(conduit, flow, rest));
       if (FannoFlow.atMach(Math.exp(middle)).resistanceLeft() < k) {
         high = middle;
       } else {

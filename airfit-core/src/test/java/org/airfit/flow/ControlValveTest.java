@@ -74,6 +74,13 @@ class ControlValveTest {
         .withMessage("pressure ratio factor xT must be in (0, 1], was " + factor);
   }
 
+  @ParameterizedTest
+  @ValueSource(doubles = {1.0e-9, 0.5, 1.0})
+  void a_pressure_ratio_factor_up_to_one_is_taken(double factor) {
+    assertThat(new ControlValve(ValveCoefficient.ofKv(1.0), factor).pressureRatioFactor())
+        .isEqualTo(factor);
+  }
+
   /** Example CV01: Cv 7.4 at 80 psig and 80 °F into so little pressure that it chokes. The book cuts 341.66 off. */
   @Test
   void the_rule_with_the_density_behind_gives_its_books_example() {
@@ -115,6 +122,10 @@ class ControlValveTest {
         .isCloseTo(
             FreeAirFlow.ofScfm60F(35.0).at(ReferenceState.ANR).litresPerSecond(), within(1e-9));
     for (CoefficientRule rule : CoefficientRule.values()) {
+      // without a drop, with some, at the edge of choking, and choked
+      for (double behind : new double[] {104.7, 94.7, 0.53 * 104.7, 14.7}) {
+        Pencil.check(rule.working(coefficient, inlet, AbsolutePressure.ofPsi(behind)));
+      }
       assertThat(rule.source().basis()).isEqualTo(Basis.HANDBOOK);
       assertThatIllegalArgumentException()
           .isThrownBy(

@@ -191,6 +191,21 @@ class FittingTest {
   }
 
   @Test
+  void what_lies_at_a_bound_is_taken() {
+    for (double k : new double[] {0.0, 1.0e6}) {
+      assertThat(Fitting.ofLossCoefficient("gate", k, Source.demo("test")).k(INCH))
+          .isEqualTo(k);
+    }
+    for (double bores : new double[] {0.0, 1.0e4}) {
+      assertThat(Fitting.ofEquivalentLength("gate", bores, Source.demo("test"))
+              .k(FrictionFactor.ofDarcy(0.02)))
+          .isEqualTo(0.02 * bores);
+    }
+    assertThat(Fitting.fullyTurbulentFriction(Length.ofMillimetres(0.501)).darcy())
+        .isPositive();
+  }
+
+  @Test
   void what_has_no_sense_is_refused() {
     Fitting elbow = Fitting.of(Method.LENGTH, "elbow 90°, standard, threaded");
     assertThatIllegalArgumentException()
