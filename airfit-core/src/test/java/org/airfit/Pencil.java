@@ -9,6 +9,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.airfit.working.Step;
 import org.airfit.working.Term;
+import org.airfit.working.UnitSystem;
+import org.airfit.working.Worked;
 import org.airfit.working.Working;
 import org.hipparchus.special.Gamma;
 
@@ -49,6 +51,17 @@ public final class Pencil {
             .as("%s: %s", working.title(), step.inNumbers())
             .isCloseTo(printed, within(digit));
       }
+    }
+  }
+
+  /**
+   * Asserts the same of an answer in SI units and in US units.
+   *
+   * @param answer the answer
+   */
+  public static void check(Worked answer) {
+    for (UnitSystem units : UnitSystem.values()) {
+      check(answer.working(units));
     }
   }
 

@@ -12,6 +12,8 @@ import org.airfit.quantity.TemperatureUnit;
 import org.airfit.quantity.Velocity;
 import org.airfit.source.Source;
 import org.airfit.working.Term;
+import org.airfit.working.UnitSystem;
+import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
 /**
@@ -26,7 +28,7 @@ import org.airfit.working.Working;
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
-public final class AirState {
+public final class AirState implements Worked {
 
   /** Specific gas constant of dry air [J/(kg K)], ISO 2533. */
   public static final double GAS_CONSTANT = 287.05287;
@@ -172,24 +174,26 @@ public final class AirState {
         Math.sqrt(HEAT_CAPACITY_RATIO * GAS_CONSTANT * temperature.kelvins()));
   }
 
-  /** {@return how density and speed of sound follow from the state} */
-  public Working working() {
-    Term t = Term.of("T", "T", temperature.kelvins(), "K", 7);
-    Term r = Term.of("R", "R", GAS_CONSTANT, "J/(kg K)", 8);
+  @Override
+  public Working working(UnitSystem units) {
+    Term t = units.temperature("T", "T", temperature.kelvins(), 7);
+    Term r = units.heatCapacity("R", "R", GAS_CONSTANT, 8);
     return Working.titled("Air at " + this)
         .step(
             "Density",
-            "⟨ρ⟩ = ⟨p⟩ / (⟨R⟩ × ⟨T⟩)",
-            "⟨ρ⟩ = \\frac{⟨p⟩}{⟨R⟩ \\cdot ⟨T⟩}",
-            List.of(Term.of("p", "p", pressure.pascals(), "Pa", 7), r, t),
-            Term.of("ρ", "\\rho", density().kilogramsPerCubicMetre(), "kg/m³", 5),
+            "⟨ρ⟩ = " + units.either("", "144 × ") + "⟨p⟩ / (⟨R⟩ × ⟨T⟩)",
+            "⟨ρ⟩ = \\frac{" + units.either("", "144 ") + "⟨p⟩}{⟨R⟩ \\cdot ⟨T⟩}",
+            List.of(units.pressure("p", "p", pressure.pascals(), 7), r, t),
+            units.density("ρ", "\\rho", density().kilogramsPerCubicMetre(), 5),
             Source.standard("ideal gas, R of ISO 2533"))
         .step(
             "Speed of sound",
-            "⟨c⟩ = √(⟨γ⟩ × ⟨R⟩ × ⟨T⟩)",
-            "⟨c⟩ = \\sqrt{⟨γ⟩ \\cdot ⟨R⟩ \\cdot ⟨T⟩}",
+            "⟨c⟩ = √(⟨γ⟩ × ⟨R⟩ × ⟨T⟩" + units.either("", " × " + UnitSystem.G_C) + ")",
+            "⟨c⟩ = \\sqrt{⟨γ⟩ \\cdot ⟨R⟩ \\cdot ⟨T⟩"
+                + units.either("", " \\cdot " + UnitSystem.G_C)
+                + "}",
             List.of(Term.of("γ", "\\gamma", HEAT_CAPACITY_RATIO, "", 2), r, t),
-            Term.of("c", "c", speedOfSound().metresPerSecond(), "m/s", 5),
+            units.velocity("c", "c", speedOfSound().metresPerSecond(), 5),
             Source.standard("ideal gas, R of ISO 2533"))
         .build();
   }

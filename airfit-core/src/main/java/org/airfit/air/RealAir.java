@@ -11,6 +11,8 @@ import org.airfit.quantity.TemperatureUnit;
 import org.airfit.quantity.Velocity;
 import org.airfit.source.Source;
 import org.airfit.working.Term;
+import org.airfit.working.UnitSystem;
+import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
 /**
@@ -29,7 +31,7 @@ import org.airfit.working.Working;
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
-public final class RealAir {
+public final class RealAir implements Worked {
 
   private static final Source STATE = Source.handbook(
       "Lemmon, Jacobsen, Penoncello, Friend, J. Phys. Chem. Ref. Data 29 (2000) 331");
@@ -136,63 +138,65 @@ public final class RealAir {
     return compressibilityFactor() - RealAirKernels.mixed(tau(), delta());
   }
 
-  /** {@return how the properties follow from one another; the sums of the papers' terms are told as numbers} */
-  public Working working() {
-    Term t = Term.of("T", "T", temperature.kelvins(), "K", 9);
-    Term r = Term.of("R", "R", RealAirKernels.GAS_CONSTANT, "J/(kg K)", 9);
-    Term cv = Term.of("cv", "c_v", isochoricHeatCapacityJoulesPerKilogramKelvin(), "J/(kg K)", 8);
+  /**
+   * Tells how the properties follow from one another; the sums of the papers' terms are told as numbers.
+   *
+   * @param units the units to show numbers in
+   * @return the working
+   */
+  @Override
+  public Working working(UnitSystem units) {
+    Term t = units.temperature("T", "T", temperature.kelvins(), 9);
+    Term r = units.heatCapacity("R", "R", RealAirKernels.GAS_CONSTANT, 9);
+    Term cv = units.heatCapacity("cv", "c_v", isochoricHeatCapacityJoulesPerKilogramKelvin(), 8);
     Term stiffness = Term.of("s", "s", stiffness(), "", 8);
     return Working.titled("Real air at " + this)
         .note(
             "Z, cv, s = (∂p/∂ρ)/(R T) and e = (∂p/∂T)/(ρ R) are sums of the terms of the equation of state.")
         .step(
             "Density",
-            "⟨ρ⟩ = ⟨p⟩ / (⟨Z⟩ × ⟨R⟩ × ⟨T⟩)",
-            "⟨ρ⟩ = \\frac{⟨p⟩}{⟨Z⟩ \\cdot ⟨R⟩ \\cdot ⟨T⟩}",
+            "⟨ρ⟩ = " + units.either("", "144 × ") + "⟨p⟩ / (⟨Z⟩ × ⟨R⟩ × ⟨T⟩)",
+            "⟨ρ⟩ = \\frac{" + units.either("", "144 ") + "⟨p⟩}{⟨Z⟩ \\cdot ⟨R⟩ \\cdot ⟨T⟩}",
             List.of(
-                Term.of("p", "p", pressure.pascals(), "Pa", 9),
+                units.pressure("p", "p", pressure.pascals(), 9),
                 Term.of("Z", "Z", compressibilityFactor(), "", 8),
                 r,
                 t),
-            Term.of("ρ", "\\rho", rho, "kg/m³", 6),
+            units.density("ρ", "\\rho", rho, 6),
             STATE)
         .step(
             "Heat capacity at constant pressure",
             "⟨cp⟩ = ⟨cv⟩ + ⟨R⟩ × ⟨e⟩² / ⟨s⟩",
             "⟨cp⟩ = ⟨cv⟩ + ⟨R⟩ \\frac{⟨e⟩^2}{⟨s⟩}",
             List.of(cv, r, Term.of("e", "e", expansion(), "", 8), stiffness),
-            Term.of("cp", "c_p", isobaricHeatCapacityJoulesPerKilogramKelvin(), "J/(kg K)", 6),
+            units.heatCapacity("cp", "c_p", isobaricHeatCapacityJoulesPerKilogramKelvin(), 6),
             STATE)
         .step(
             "Speed of sound",
-            "⟨c⟩ = √(⟨cp⟩ / ⟨cv⟩ × ⟨R⟩ × ⟨T⟩ × ⟨s⟩)",
-            "⟨c⟩ = \\sqrt{\\frac{⟨cp⟩}{⟨cv⟩} ⟨R⟩ \\cdot ⟨T⟩ \\cdot ⟨s⟩}",
+            "⟨c⟩ = √(⟨cp⟩ / ⟨cv⟩ × ⟨R⟩ × ⟨T⟩ × ⟨s⟩"
+                + units.either("", " × " + UnitSystem.G_C)
+                + ")",
+            "⟨c⟩ = \\sqrt{\\frac{⟨cp⟩}{⟨cv⟩} ⟨R⟩ \\cdot ⟨T⟩ \\cdot ⟨s⟩"
+                + units.either("", " \\cdot " + UnitSystem.G_C)
+                + "}",
             List.of(
-                Term.of("cp", "c_p", isobaricHeatCapacityJoulesPerKilogramKelvin(), "J/(kg K)", 8),
+                units.heatCapacity("cp", "c_p", isobaricHeatCapacityJoulesPerKilogramKelvin(), 8),
                 cv,
                 r,
                 t,
                 stiffness),
-            Term.of("c", "c", speedOfSound().metresPerSecond(), "m/s", 6),
+            units.velocity("c", "c", speedOfSound().metresPerSecond(), 6),
             STATE)
         .step(
             "Viscosity",
             "⟨μ⟩ = ⟨μ0⟩ + ⟨μr⟩",
             "⟨μ⟩ = ⟨μ0⟩ + ⟨μr⟩",
             List.of(
-                Term.of(
-                    "μ0",
-                    "\\mu_0",
-                    1.0e6 * RealAirKernels.diluteViscosity(temperature.kelvins()),
-                    "µPa·s",
-                    8),
-                Term.of(
-                    "μr",
-                    "\\mu_r",
-                    1.0e6 * RealAirKernels.residualViscosity(tau(), delta()),
-                    "µPa·s",
-                    8)),
-            Term.of("μ", "\\mu", viscosity().micropascalSeconds(), "µPa·s", 6),
+                units.viscosity(
+                    "μ0", "\\mu_0", RealAirKernels.diluteViscosity(temperature.kelvins()), 8),
+                units.viscosity(
+                    "μr", "\\mu_r", RealAirKernels.residualViscosity(tau(), delta()), 8)),
+            units.viscosity("μ", "\\mu", viscosity().pascalSeconds(), 6),
             TRANSPORT)
         .build();
   }

@@ -10,6 +10,8 @@ import org.airfit.quantity.Temperature;
 import org.airfit.quantity.Volume;
 import org.airfit.source.Source;
 import org.airfit.working.Term;
+import org.airfit.working.UnitSystem;
+import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
 /**
@@ -33,7 +35,8 @@ public record BleedDown(
     AbsolutePressure start,
     AbsolutePressure end,
     Duration time,
-    Temperature temperature) {
+    Temperature temperature)
+    implements Worked {
 
   private static final Source SOURCE = Source.handbook("US Navy, NAVFAC MO-209, table 5-4");
 
@@ -71,21 +74,22 @@ public record BleedDown(
         / (AirState.GAS_CONSTANT * temperature.kelvins() * seconds(time)));
   }
 
-  /** {@return how the leak follows from the fall} */
-  public Working working() {
+  @Override
+  public Working working(UnitSystem units) {
     return Working.titled("Leak from a fall of pressure")
         .step(
             "Leak",
-            "⟨ṁ⟩ = ⟨V⟩ × (⟨p1⟩ − ⟨p2⟩) / (⟨R⟩ × ⟨T⟩ × ⟨t⟩)",
-            "⟨ṁ⟩ = \\frac{⟨V⟩ (⟨p1⟩ - ⟨p2⟩)}{⟨R⟩ \\cdot ⟨T⟩ \\cdot ⟨t⟩}",
+            "⟨ṁ⟩ = " + units.either("", "144 × ") + "⟨V⟩ × (⟨p1⟩ − ⟨p2⟩) / (⟨R⟩ × ⟨T⟩ × ⟨t⟩)",
+            "⟨ṁ⟩ = \\frac{" + units.either("", "144 \\cdot ")
+                + "⟨V⟩ (⟨p1⟩ - ⟨p2⟩)}{⟨R⟩ \\cdot ⟨T⟩ \\cdot ⟨t⟩}",
             List.of(
-                Term.of("V", "V", volume.cubicMetres(), "m³", 7),
-                Term.of("p1", "p_1", start.pascals(), "Pa", 10),
-                Term.of("p2", "p_2", end.pascals(), "Pa", 10),
-                Term.of("R", "R", AirState.GAS_CONSTANT, "J/(kg K)", 8),
-                Term.of("T", "T", temperature.kelvins(), "K", 7),
+                units.volume("V", "V", volume.cubicMetres(), 7),
+                units.pressure("p1", "p_1", start.pascals(), 10),
+                units.pressure("p2", "p_2", end.pascals(), 10),
+                units.heatCapacity("R", "R", AirState.GAS_CONSTANT, 8),
+                units.temperature("T", "T", temperature.kelvins(), 7),
                 Term.of("t", "t", seconds(time), "s", 8)),
-            Term.of("ṁ", "\\dot m", leak().kilogramsPerSecond(), "kg/s", 4),
+            units.massFlow("ṁ", "\\dot m", leak().kilogramsPerSecond(), 4),
             SOURCE)
         .build();
   }

@@ -2,12 +2,16 @@ package org.airfit.flow;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import org.airfit.internal.Digits;
 import org.airfit.quantity.BasicBodySize;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.VolumeFlowUnit;
 import org.airfit.safety.Caution;
 import org.airfit.source.Source;
+import org.airfit.working.UnitSystem;
+import org.airfit.working.Worked;
+import org.airfit.working.Working;
 
 /**
  * Which basic body size of quick coupler a flow asks for, as the trade says it.
@@ -23,7 +27,7 @@ import org.airfit.source.Source;
  * @param flow the flow the tool takes
  * @param sizes the body sizes that answer it, smallest first: one, or two on a bound that belongs to both
  */
-public record BodySizeAdvice(FreeAirFlow flow, List<BasicBodySize> sizes) {
+public record BodySizeAdvice(FreeAirFlow flow, List<BasicBodySize> sizes) implements Worked {
 
   /** What the bounds rest on. */
   public static final Source SOURCE =
@@ -76,6 +80,17 @@ public record BodySizeAdvice(FreeAirFlow flow, List<BasicBodySize> sizes) {
   /** {@return the warnings that go with it} */
   public List<Caution> cautions() {
     return List.of(NOT_PRESSURE);
+  }
+
+  @Override
+  public Working working(UnitSystem units) {
+    double scfm = flow.at(ReferenceState.SCFM_60F).cubicFeetPerMinute();
+    return Working.titled(
+            "Basic body size for " + flow.format(VolumeFlowUnit.CUBIC_FOOT_PER_MINUTE))
+        .note("At 60 °F and 14.7 psi that is " + Digits.significant(scfm, 4)
+            + " scfm. The trade counts in scfm: 1/4 up to 40, 3/8 up to 60, 1/2 from 60 on.")
+        .note(inWords())
+        .build();
   }
 
   /** {@return the advice in words} */

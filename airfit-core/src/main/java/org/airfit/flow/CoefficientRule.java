@@ -1,13 +1,16 @@
 package org.airfit.flow;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.airfit.air.AirState;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.ValveCoefficient;
 import org.airfit.source.Source;
 import org.airfit.working.Term;
+import org.airfit.working.UnitSystem;
 import org.airfit.working.Working;
 
 /**
@@ -91,31 +94,61 @@ public enum CoefficientRule {
    * @param coefficient Cv or Kv
    * @param inlet the air in front
    * @param outlet the pressure behind, at most that in front
-   * @return the working, in the units of the rule
+   * @param units the units to show numbers in; the rule was published in US units, its factor is turned into SI
+   * @return the working
    * @throws IllegalArgumentException if {@code outlet} is above the inlet pressure
    */
-  public Working working(ValveCoefficient coefficient, AirState inlet, AbsolutePressure outlet) {
+  public Working working(
+      ValveCoefficient coefficient, AirState inlet, AbsolutePressure outlet, UnitSystem units) {
     FreeAirFlow flow = flow(coefficient, inlet, outlet);
-    double p1 = inlet.pressure().psi();
-    boolean choked = outlet.psi() < CHOKED * p1;
+    double p1 = inlet.pressure().pascals();
+    double p2 = Math.max(outlet.pascals(), CHOKED * p1);
     Working.Builder working = Working.titled("Flow by a Cv without its pressure ratio factor");
-    if (choked) {
+    if (outlet.pascals() < p2) {
       working.note(
           "Less than 0.53 of the pressure in front stands behind: it chokes, and p2 is 0.53 p1.");
     }
+    Term n = Term.of("N", "N", siFactor(), "", 8);
+    if (units == UnitSystem.SI) {
+      working.step(
+          "Factor for Kv, bar and K, and free air in m³/h",
+          "⟨N⟩ = " + factor + " × 0.3048³ × 60 / 0.86497 × 14.503774 / √1.8",
+          "⟨N⟩ = " + factor
+              + " \\cdot \\frac{0.3048^3 \\cdot 60}{0.86497} \\cdot \\frac{14.503774}{\\sqrt{1.8}}",
+          List.of(),
+          Term.of("N", "N", siFactor(), "", 5),
+          source);
+    }
     String density = this == DOWNSTREAM ? "⟨p2⟩" : "(⟨p1⟩ + ⟨p2⟩) / 2";
+    String head = units.either("⟨N⟩", Double.toString(factor));
+    String name = units.either("⟨Kv⟩", "⟨Cv⟩");
+    List<Term> given = new ArrayList<>();
+    if (units == UnitSystem.SI) {
+      given.add(n);
+    }
+    given.add(units.either(
+        Term.of("Kv", "K_v", coefficient.kv(), "", 8),
+        Term.of("Cv", "C_v", coefficient.cv(), "", 8)));
+    given.add(units.saidPressure("p1", "p_1", p1, 9));
+    given.add(units.saidPressure("p2", "p_2", p2, 9));
+    given.add(units.temperature("T1", "T_1", inlet.temperature().kelvins(), 8));
     return working
         .step(
-            "Free air",
-            "⟨q⟩ = " + factor + " × ⟨Cv⟩ × √((⟨p1⟩ − ⟨p2⟩) × " + density + " / ⟨T1⟩)",
-            "⟨q⟩ = " + factor + " ⟨Cv⟩ \\sqrt{\\frac{(⟨p1⟩ - ⟨p2⟩) " + density + "}{⟨T1⟩}}",
-            List.of(
-                Term.of("Cv", "C_v", coefficient.cv(), "", 8),
-                Term.of("p1", "p_1", p1, "psia", 9),
-                Term.of("p2", "p_2", choked ? CHOKED * p1 : outlet.psi(), "psia", 9),
-                Term.of("T1", "T_1", 1.8 * inlet.temperature().kelvins(), "°R", 8)),
-            Term.of("q", "q", flow.cubicFeetPerMinute(), "scfm", 4),
+            "Free air, at 14.7 psi and 60 °F",
+            "⟨q⟩ = " + head + " × " + name + " × √((⟨p1⟩ − ⟨p2⟩) × " + density + " / ⟨T1⟩)",
+            "⟨q⟩ = " + head + " " + name + " \\sqrt{\\frac{(⟨p1⟩ - ⟨p2⟩) " + density + "}{⟨T1⟩}}",
+            given,
+            units.either(
+                Term.of("q", "q", 3600.0 * flow.cubicMetresPerSecond(), "m³/h", 4),
+                Term.of("q", "q", flow.cubicFeetPerMinute(), "scfm", 4)),
             source)
         .build();
+  }
+
+  /** The factor for q in m³/h, Kv, pressures in bar and T1 in K. */
+  private double siFactor() {
+    double feet = 0.3048 * 0.3048 * 0.3048;
+    double psiPerBar = PressureUnit.BAR.toSi(1.0) / PressureUnit.PSI.toSi(1.0);
+    return factor * feet * 60.0 / ValveCoefficient.ofCv(1.0).kv() * psiPerBar / Math.sqrt(1.8);
   }
 }

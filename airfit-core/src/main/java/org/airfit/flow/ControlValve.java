@@ -7,6 +7,7 @@ import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.ValveCoefficient;
 import org.airfit.source.Source;
 import org.airfit.working.Term;
+import org.airfit.working.UnitSystem;
 import org.airfit.working.Working;
 
 /**
@@ -35,6 +36,9 @@ import org.airfit.working.Working;
  * @param pressureRatioFactor xT [-], in (0, 1]
  */
 public record ControlValve(ValveCoefficient coefficient, double pressureRatioFactor) {
+
+  /** 1000 kg/m³ in lb/ft³: Cv counts gallons of 231 in³ a minute, of water at a psi. */
+  private static final String WATER_US = "62.4279606";
 
   private static final Source SOURCE = Source.standard("IEC 60534-2-1");
 
@@ -110,12 +114,13 @@ public record ControlValve(ValveCoefficient coefficient, double pressureRatioFac
    *
    * @param inlet the air in front
    * @param outlet the pressure behind, at most that in front
-   * @return the working
+   * @param units the units to show numbers in
+   * @return the working, with Kv in SI and Cv in US units
    * @throws IllegalArgumentException if {@code outlet} is above the inlet pressure
    */
-  public Working working(AirState inlet, AbsolutePressure outlet) {
+  public Working working(AirState inlet, AbsolutePressure outlet, UnitSystem units) {
     double x = Math.min(x(inlet, outlet), pressureRatioFactor);
-    Term p1 = Term.of("p1", "p_1", inlet.pressure().pascals(), "Pa", 9);
+    Term p1 = units.pressure("p1", "p_1", inlet.pressure().pascals(), 9);
     Working.Builder working = Working.titled("Flow through a valve of " + coefficient);
     if (isChoked(inlet, outlet)) {
       working.note("The drop is at least xT of the pressure in front: it chokes, and x is xT.");
@@ -124,7 +129,7 @@ public record ControlValve(ValveCoefficient coefficient, double pressureRatioFac
           "Drop over the pressure in front",
           "⟨x⟩ = (⟨p1⟩ − ⟨p2⟩) / ⟨p1⟩",
           "⟨x⟩ = \\frac{⟨p1⟩ - ⟨p2⟩}{⟨p1⟩}",
-          List.of(p1, Term.of("p2", "p_2", outlet.pascals(), "Pa", 9)),
+          List.of(p1, units.pressure("p2", "p_2", outlet.pascals(), 9)),
           Term.of("x", "x", x, "", 5),
           SOURCE);
     }
@@ -138,15 +143,22 @@ public record ControlValve(ValveCoefficient coefficient, double pressureRatioFac
             SOURCE)
         .step(
             "Mass flow",
-            "⟨ṁ⟩ = √(1000 / 10^5) / 3600 × ⟨Kv⟩ × ⟨Y⟩ × √(⟨x⟩ × ⟨p1⟩ × ⟨ρ1⟩)",
-            "⟨ṁ⟩ = \\frac{\\sqrt{1000 / 10^5}}{3600} ⟨Kv⟩ \\cdot ⟨Y⟩ \\sqrt{⟨x⟩ \\cdot ⟨p1⟩ \\cdot ⟨ρ1⟩}",
+            units.either(
+                "⟨ṁ⟩ = √(1000 / 10^5) / 3600 × ⟨Kv⟩ × ⟨Y⟩ × √(⟨x⟩ × ⟨p1⟩ × ⟨ρ1⟩)",
+                "⟨ṁ⟩ = √" + WATER_US + " / 60 × 231 / 1728 × ⟨Cv⟩ × ⟨Y⟩ × √(⟨x⟩ × ⟨p1⟩ × ⟨ρ1⟩)"),
+            units.either(
+                    "⟨ṁ⟩ = \\frac{\\sqrt{1000 / 10^5}}{3600} ⟨Kv⟩",
+                    "⟨ṁ⟩ = \\frac{\\sqrt{" + WATER_US + "}}{60} \\cdot \\frac{231}{1728} ⟨Cv⟩")
+                + " \\cdot ⟨Y⟩ \\sqrt{⟨x⟩ \\cdot ⟨p1⟩ \\cdot ⟨ρ1⟩}",
             List.of(
-                Term.of("Kv", "K_v", coefficient.kv(), "", 8),
+                units.either(
+                    Term.of("Kv", "K_v", coefficient.kv(), "", 8),
+                    Term.of("Cv", "C_v", coefficient.cv(), "", 8)),
                 Term.of("Y", "Y", expansionFactor(inlet, outlet), "", 8),
                 Term.of("x", "x", x, "", 8),
                 p1,
-                Term.of("ρ1", "\\rho_1", inlet.density().kilogramsPerCubicMetre(), "kg/m³", 8)),
-            Term.of("ṁ", "\\dot m", flow(inlet, outlet).kilogramsPerSecond(), "kg/s", 5),
+                units.density("ρ1", "\\rho_1", inlet.density().kilogramsPerCubicMetre(), 8)),
+            units.massFlow("ṁ", "\\dot m", flow(inlet, outlet).kilogramsPerSecond(), 5),
             SOURCE)
         .build();
   }

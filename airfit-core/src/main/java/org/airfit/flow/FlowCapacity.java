@@ -16,6 +16,7 @@ import org.airfit.quantity.Temperature;
 import org.airfit.quantity.ValveCoefficient;
 import org.airfit.source.Source;
 import org.airfit.working.Term;
+import org.airfit.working.UnitSystem;
 import org.airfit.working.Working;
 
 /**
@@ -323,26 +324,26 @@ public final class FlowCapacity {
     return drop < 0.0 ? -1.0 : p1 - drop;
   }
 
-  Working chokedWorking(AirState inlet) {
+  Working chokedWorking(AirState inlet, UnitSystem units) {
+    double reference = ReferenceState.ANR.density().kilogramsPerCubicMetre();
     return Working.titled("Largest flow it lets through")
         .step(
             "Choked flow",
             "⟨ṁ*⟩ = ⟨C⟩ × ⟨ρ0⟩ × ⟨p1⟩ × √(⟨T0⟩ / ⟨T1⟩)",
             "⟨ṁ*⟩ = ⟨C⟩ \\cdot ⟨ρ0⟩ \\cdot ⟨p1⟩ \\sqrt{\\frac{⟨T0⟩}{⟨T1⟩}}",
             List.of(
-                Term.of("C", "C", conductance.cubicMetresPerSecondPascal(), "m³/(s·Pa)", 7),
-                Term.of(
-                    "ρ0",
-                    "\\rho_0",
-                    ReferenceState.ANR.density().kilogramsPerCubicMetre(),
-                    "kg/m³",
-                    4),
-                Term.of("p1", "p_1", inlet.pressure().pascals(), "Pa", 7),
-                Term.of("T0", "T_0", FlowKernels.T0, "K", 5),
-                Term.of("T1", "T_1", inlet.temperature().kelvins(), "K", 6)),
-            Term.of("ṁ*", "\\dot m^*", choked(inlet), "kg/s", 5),
+                units.conductance("C", "C", conductance.cubicMetresPerSecondPascal(), 7),
+                units.density("ρ0", "\\rho_0", reference, units.either(4, 8)),
+                units.pressure("p1", "p_1", inlet.pressure().pascals(), 7),
+                units.temperature("T0", "T_0", FlowKernels.T0, 5),
+                units.temperature("T1", "T_1", inlet.temperature().kelvins(), 6)),
+            chokedTerm(inlet, units, 5),
             SOURCE)
         .build();
+  }
+
+  Term chokedTerm(AirState inlet, UnitSystem units, int digits) {
+    return units.massFlow("ṁ*", "\\dot m^*", choked(inlet), digits);
   }
 
   @Override

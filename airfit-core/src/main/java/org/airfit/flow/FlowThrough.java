@@ -7,6 +7,8 @@ import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.working.Term;
+import org.airfit.working.UnitSystem;
+import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
 /**
@@ -23,17 +25,18 @@ public record FlowThrough(
     AirState inlet,
     AbsolutePressure outlet,
     FlowRegime regime,
-    MassFlow massFlow) {
+    MassFlow massFlow)
+    implements Worked {
 
   /** {@return the flow as free air at ISO 8778 reference} */
   public FreeAirFlow freeAir() {
     return FreeAirFlow.from(massFlow, ReferenceState.ANR);
   }
 
-  /** {@return how the flow follows from the pressures} */
-  public Working working() {
-    Working.Builder working =
-        Working.titled("Flow through a part of " + capacity).include(capacity.chokedWorking(inlet));
+  @Override
+  public Working working(UnitSystem units) {
+    Working.Builder working = Working.titled("Flow through a part of " + capacity)
+        .include(capacity.chokedWorking(inlet, units));
     double ratio = outlet.pascals() / inlet.pressure().pascals();
     double b = capacity.criticalPressureRatio();
     if (regime == FlowRegime.CHOKED) {
@@ -52,8 +55,7 @@ public record FlowThrough(
             "⟨ṁ⟩ = ⟨ṁ*⟩ × (1 − ((⟨p2/p1⟩ − ⟨b⟩) / (1 − ⟨Δpc/p1⟩ − ⟨b⟩))²)^⟨m⟩",
             "⟨ṁ⟩ = ⟨ṁ*⟩ \\left(1 - \\left(\\frac{⟨p2/p1⟩ - ⟨b⟩}{1 - ⟨Δpc/p1⟩ - ⟨b⟩}\\right)^2\\right)^{⟨m⟩}",
             List.of(
-                Term.of(
-                    "ṁ*", "\\dot m^*", capacity.chokedFlow(inlet).kilogramsPerSecond(), "kg/s", 7),
+                capacity.chokedTerm(inlet, units, 7),
                 Term.of("p2/p1", "p_2/p_1", ratio, "", 12),
                 Term.of("b", "b", b, "", 6),
                 Term.of(
@@ -63,7 +65,7 @@ public record FlowThrough(
                     "",
                     8),
                 Term.of("m", "m", capacity.subsonicIndex(), "", 4)),
-            Term.of("ṁ", "\\dot m", massFlow.kilogramsPerSecond(), "kg/s", 5),
+            units.massFlow("ṁ", "\\dot m", massFlow.kilogramsPerSecond(), 5),
             FlowCapacity.SOURCE)
         .build();
   }

@@ -8,6 +8,8 @@ import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.source.Source;
 import org.airfit.working.Term;
+import org.airfit.working.UnitSystem;
+import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
 /**
@@ -20,11 +22,8 @@ import org.airfit.working.Working;
  * @param massFlow how much passes
  */
 public record OrificeFlow(
-    Orifice orifice,
-    AirState inlet,
-    AbsolutePressure outlet,
-    FlowRegime regime,
-    MassFlow massFlow) {
+    Orifice orifice, AirState inlet, AbsolutePressure outlet, FlowRegime regime, MassFlow massFlow)
+    implements Worked {
 
   /** p2/p1 at and below which a loss-free nozzle chokes [-]: (2/(γ+1))^(γ/(γ−1)) = 0.528. */
   static final double CRITICAL_PRESSURE_RATIO =
@@ -38,8 +37,8 @@ public record OrificeFlow(
     return FreeAirFlow.from(massFlow, ReferenceState.ANR);
   }
 
-  /** {@return how the flow follows from the pressures} */
-  public Working working() {
+  @Override
+  public Working working(UnitSystem units) {
     Working.Builder working = Working.titled("Flow through an " + orifice);
     if (regime == FlowRegime.CLOSED) {
       return working.note("There is no drop: nothing flows.").build();
@@ -70,16 +69,22 @@ public record OrificeFlow(
     return working
         .step(
             "Flow",
-            "⟨ṁ⟩ = ⟨Cd⟩ × π / 4 × ⟨d⟩² × ⟨p1⟩ × ⟨ψ⟩ / √(⟨R⟩ × ⟨T1⟩)",
-            "⟨ṁ⟩ = ⟨Cd⟩ \\frac{\\pi}{4} ⟨d⟩^2 \\frac{⟨p1⟩ \\cdot ⟨ψ⟩}{\\sqrt{⟨R⟩ \\cdot ⟨T1⟩}}",
+            "⟨ṁ⟩ = ⟨Cd⟩ × π / 4 × ⟨d⟩² × ⟨p1⟩ × ⟨ψ⟩"
+                + units.either("", " × √" + UnitSystem.G_C)
+                + " / √(⟨R⟩ × ⟨T1⟩)",
+            "⟨ṁ⟩ = ⟨Cd⟩ \\frac{\\pi}{4} ⟨d⟩^2 \\frac{⟨p1⟩ \\cdot ⟨ψ⟩"
+                + units.either("", " \\sqrt{" + UnitSystem.G_C + "}")
+                + "}{\\sqrt{⟨R⟩ \\cdot ⟨T1⟩}}",
             List.of(
                 Term.of("Cd", "C_d", orifice.dischargeCoefficient(), "", 7),
-                Term.of("d", "d", orifice.diameter().metres(), "m", 8),
-                Term.of("p1", "p_1", inlet.pressure().pascals(), "Pa", 8),
+                units.either(
+                    units.length("d", "d", orifice.diameter().metres(), 8),
+                    units.smallLength("d", "d", orifice.diameter().metres(), 8)),
+                units.pressure("p1", "p_1", inlet.pressure().pascals(), 8),
                 Term.of("ψ", "\\psi", psi, "", 8),
-                Term.of("R", "R", AirState.GAS_CONSTANT, "J/(kg K)", 8),
-                Term.of("T1", "T_1", inlet.temperature().kelvins(), "K", 8)),
-            Term.of("ṁ", "\\dot m", massFlow.kilogramsPerSecond(), "kg/s", 5),
+                units.heatCapacity("R", "R", AirState.GAS_CONSTANT, 8),
+                units.temperature("T1", "T_1", inlet.temperature().kelvins(), 8)),
+            units.massFlow("ṁ", "\\dot m", massFlow.kilogramsPerSecond(), 5),
             SOURCE)
         .build();
   }

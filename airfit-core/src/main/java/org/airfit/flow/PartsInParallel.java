@@ -1,11 +1,12 @@
 package org.airfit.flow;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.airfit.air.AirState;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.SonicConductance;
-import org.airfit.working.Working;
+import org.airfit.working.Worked;
 
 /**
  * Parts side by side, between the same two pressures.
@@ -50,18 +51,17 @@ public final class PartsInParallel {
   public GroupFlow flow(AirState inlet, AbsolutePressure outlet) {
     MassFlow sum = MassFlow.ofKilogramsPerSecond(0.0);
     boolean choked = true;
-    Working.Builder working = Working.titled("Flow through parts side by side")
-        .note("Each part passes its own flow between the two pressures; the flows add up.");
+    List<Worked> each = new ArrayList<>();
     for (FlowCapacity part : parts) {
       FlowThrough one = part.flow(inlet, outlet);
       sum = sum.plus(one.massFlow());
       choked &= one.regime() == FlowRegime.CHOKED;
-      working.include(one.working());
+      each.add(one);
     }
     FlowRegime regime = choked
         ? FlowRegime.CHOKED
         : sum.kilogramsPerSecond() > 0.0 ? FlowRegime.SUBSONIC : FlowRegime.CLOSED;
-    return new GroupFlow(inlet, outlet, regime, sum, List.of(), working.build());
+    return new GroupFlow(inlet, outlet, regime, sum, List.of(), true, each);
   }
 
   /**

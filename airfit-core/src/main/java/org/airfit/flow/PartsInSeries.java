@@ -6,7 +6,7 @@ import org.airfit.air.AirState;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.SonicConductance;
-import org.airfit.working.Working;
+import org.airfit.working.Worked;
 
 /**
  * Parts the air passes one after the other.
@@ -97,20 +97,18 @@ public final class PartsInSeries {
       AirState inlet, AbsolutePressure outlet, FlowRegime regime, double flow) {
     MassFlow massFlow = MassFlow.ofKilogramsPerSecond(flow);
     List<AbsolutePressure> between = new ArrayList<>();
-    Working.Builder working = Working.titled("Flow through parts in series, found by trial")
-        .note(
-            "The flow was halved in until the pressure behind the last part is that asked for; it is checked part by part.");
+    List<Worked> each = new ArrayList<>();
     AirState air = inlet;
     for (FlowCapacity part : parts.subList(0, parts.size() - 1)) {
       Passage passage = part.passage(massFlow, air);
-      working.include(passage.working());
+      each.add(passage);
       // a flow that was found passes every part; what does not even open lets nothing behind it
       // rise
       air = air.at(passage.fold(Passage.Passes::outlet, chokes -> outlet));
       between.add(air.pressure());
     }
-    working.include(parts.get(parts.size() - 1).passage(massFlow, air).working());
-    return new GroupFlow(inlet, outlet, regime, massFlow, between, working.build());
+    each.add(parts.get(parts.size() - 1).passage(massFlow, air));
+    return new GroupFlow(inlet, outlet, regime, massFlow, between, false, each);
   }
 
   /**

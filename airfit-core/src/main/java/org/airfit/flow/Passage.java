@@ -8,10 +8,12 @@ import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.MassFlowUnit;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.working.Term;
+import org.airfit.working.UnitSystem;
+import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
 /** What becomes of a given flow at a part: it passes at a drop, or it is more than the part lets through. */
-public sealed interface Passage {
+public sealed interface Passage extends Worked {
 
   /**
    * Handles both cases.
@@ -23,9 +25,6 @@ public sealed interface Passage {
    */
   <R> R fold(
       Function<? super Passes, ? extends R> passes, Function<? super Chokes, ? extends R> chokes);
-
-  /** {@return how the answer was reached} */
-  Working working();
 
   /**
    * The flow passes.
@@ -52,28 +51,23 @@ public sealed interface Passage {
     }
 
     @Override
-    public Working working() {
-      double p1 = inlet.pressure().pascals();
+    public Working working(UnitSystem units) {
       return Working.titled("Pressure behind a part of " + capacity)
-          .include(capacity.chokedWorking(inlet))
+          .include(capacity.chokedWorking(inlet, units))
           .step(
               "Drop",
               "⟨Δp⟩ = ⟨Δpc⟩ + (⟨p1⟩ × (1 − ⟨b⟩) − ⟨Δpc⟩) × (1 − √(1 − (⟨ṁ⟩ / ⟨ṁ*⟩)^(1/⟨m⟩)))",
               "⟨Δp⟩ = ⟨Δpc⟩ + \\left(⟨p1⟩ (1 - ⟨b⟩) - ⟨Δpc⟩\\right)"
                   + " \\left(1 - \\sqrt{1 - \\left(\\frac{⟨ṁ⟩}{⟨ṁ*⟩}\\right)^{1/⟨m⟩}}\\right)",
               List.of(
-                  Term.of("Δpc", "\\Delta p_c", capacity.crackingPressure().bar(), "bar", 6),
-                  Term.of("p1", "p_1", p1 / 1.0e5, "bar", 7),
+                  units.saidPressure(
+                      "Δpc", "\\Delta p_c", capacity.crackingPressure().pascals(), 6),
+                  units.saidPressure("p1", "p_1", inlet.pressure().pascals(), 7),
                   Term.of("b", "b", capacity.criticalPressureRatio(), "", 6),
-                  Term.of("ṁ", "\\dot m", massFlow.kilogramsPerSecond(), "kg/s", 7),
-                  Term.of(
-                      "ṁ*",
-                      "\\dot m^*",
-                      capacity.chokedFlow(inlet).kilogramsPerSecond(),
-                      "kg/s",
-                      7),
+                  units.massFlow("ṁ", "\\dot m", massFlow.kilogramsPerSecond(), 7),
+                  capacity.chokedTerm(inlet, units, 7),
                   Term.of("m", "m", capacity.subsonicIndex(), "", 4)),
-              Term.of("Δp", "\\Delta p", drop.bar(), "bar", 4),
+              units.saidPressure("Δp", "\\Delta p", drop.pascals(), 4),
               FlowCapacity.SOURCE)
           .build();
     }
@@ -98,10 +92,12 @@ public sealed interface Passage {
     }
 
     @Override
-    public Working working() {
+    public Working working(UnitSystem units) {
       return Working.titled("A part of " + capacity + " chokes")
-          .include(capacity.chokedWorking(inlet))
-          .note("The flow asked for, " + massFlow.format(MassFlowUnit.KILOGRAM_PER_SECOND)
+          .include(capacity.chokedWorking(inlet, units))
+          .note("The flow asked for, "
+              + massFlow.format(
+                  units.either(MassFlowUnit.KILOGRAM_PER_SECOND, MassFlowUnit.POUND_PER_SECOND))
               + ", is more than that.")
           .build();
     }

@@ -5,11 +5,14 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.airfit.internal.Digits;
 import org.airfit.internal.Table;
+import org.airfit.quantity.Area;
 import org.airfit.quantity.FrictionFactor;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
+import org.airfit.quantity.ValveCoefficient;
 import org.airfit.source.Source;
 import org.airfit.working.Term;
+import org.airfit.working.UnitSystem;
 import org.airfit.working.Working;
 
 /**
@@ -156,6 +159,26 @@ public final class Fitting {
           "loss coefficient of " + name + " must be in [0, 1e6], was " + k);
     }
     return new Fitting(Method.CONSTANT, name, 0.0, k, source);
+  }
+
+  /**
+   * Obtains a valve of a known flow coefficient, for drops small against the pressure; near choking a {@link org.airfit.flow.ControlValve} is right.
+   *
+   * <pre>
+   *   K = 2 A² Δp/(ρ Q²) at Q = Kv of water at 1 bar: 1.6·10⁹ D⁴/Kv²   (m, m³/h)
+   * </pre>
+   *
+   * @param name what to call it
+   * @param coefficient its Kv or Cv
+   * @param bore the bore of the pipe it sits in
+   * @return the valve, to be counted on that bore
+   * @throws IllegalArgumentException if K comes out above 10⁶: the valve is too small for that bore to be reckoned as a fitting
+   */
+  public static Fitting ofValveCoefficient(String name, ValveCoefficient coefficient, Length bore) {
+    double flow = coefficient.kv() / 3600.0;
+    double k = 2.0 * square(Area.ofCircle(bore).squareMetres() / flow) * 1.0e5 / 1000.0;
+    return ofLossCoefficient(
+        name, k, Source.handbook("Crane TP-410 (2009), K from Kv; exact from the definition"));
   }
 
   /**
@@ -331,14 +354,18 @@ public final class Fitting {
    * Tells how the loss coefficient in fully turbulent flow is reached.
    *
    * @param bore the bore of the pipe it sits in
+   * @param units the units to show numbers in
    * @return the working
    * @throws IllegalArgumentException if {@code bore} is not above 0.5 mm
    */
-  public Working working(Length bore) {
-    Working.Builder working =
-        Working.titled(name + " in a bore of " + bore.format(LengthUnit.MILLIMETRE));
+  public Working working(Length bore, UnitSystem units) {
+    Working.Builder working = Working.titled(name + " in a bore of "
+        + bore.format(units.either(LengthUnit.MILLIMETRE, LengthUnit.INCH)));
     Term k = Term.of("K", "K", k(bore), "", 4);
-    Term inches = Term.of("D", "D", bore.inches(), "in", 6);
+    Term d = units.smallLength("D", "D", bore.metres(), 7);
+    // the two rules count the bore in inches
+    String inches = units.either("25.4 / ⟨D⟩", "1 / ⟨D⟩");
+    String inchesLatex = units.either("\\frac{25.4}{⟨D⟩}", "\\frac{1}{⟨D⟩}");
     Term infinity = Term.of("K∞", "K_\\infty", atInfinity, "", 4);
     return switch (method) {
       case LENGTH ->
@@ -347,7 +374,7 @@ public final class Fitting {
                 "Friction factor (Darcy), fully turbulent, new steel",
                 "⟨λT⟩ = 1 / (2 × log10(3.7 × ⟨D⟩ / ⟨ε⟩))²",
                 "⟨λT⟩ = \\frac{1}{\\left(2 \\log_{10}\\frac{3.7 ⟨D⟩}{⟨ε⟩}\\right)^2}",
-                List.of(inches, Term.of("ε", "\\varepsilon", STEEL.inches(), "in", 4)),
+                List.of(d, units.smallLength("ε", "\\varepsilon", STEEL.metres(), 4)),
                 Term.of("λT", "\\lambda_T", fullyTurbulentFriction(bore).darcy(), "", 5),
                 source)
             .step(
@@ -366,9 +393,9 @@ public final class Fitting {
         working
             .step(
                 "Loss coefficient, fully turbulent",
-                "⟨K⟩ = ⟨K∞⟩ × (1 + 1 / ⟨D⟩)",
-                "⟨K⟩ = ⟨K∞⟩ \\left(1 + \\frac{1}{⟨D⟩}\\right)",
-                List.of(infinity, inches),
+                "⟨K⟩ = ⟨K∞⟩ × (1 + " + inches + ")",
+                "⟨K⟩ = ⟨K∞⟩ \\left(1 + " + inchesLatex + "\\right)",
+                List.of(infinity, d),
                 k,
                 source)
             .build();
@@ -376,9 +403,9 @@ public final class Fitting {
         working
             .step(
                 "Loss coefficient, fully turbulent",
-                "⟨K⟩ = ⟨K∞⟩ × (1 + ⟨Kd⟩ / ⟨D⟩^0.3)",
-                "⟨K⟩ = ⟨K∞⟩ \\left(1 + \\frac{⟨Kd⟩}{⟨D⟩^{0.3}}\\right)",
-                List.of(infinity, Term.of("Kd", "K_d", kd, "", 4), inches),
+                "⟨K⟩ = ⟨K∞⟩ × (1 + ⟨Kd⟩ × (" + inches + ")^0.3)",
+                "⟨K⟩ = ⟨K∞⟩ \\left(1 + ⟨Kd⟩ \\left(" + inchesLatex + "\\right)^{0.3}\\right)",
+                List.of(infinity, Term.of("Kd", "K_d", kd, "", 4), d),
                 k,
                 source)
             .build();

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.airfit.air.AirState;
-import org.airfit.internal.Digits;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.PressureDrop;
@@ -381,19 +380,21 @@ public enum LineFormula implements LossModel {
 
   @Override
   public Working working(LineLoss loss, UnitSystem units) {
-    return loss.fold(this::flowing, this::choked);
+    return loss.fold(flowing -> flowing(flowing, units), choked -> choked(choked, units));
   }
 
-  private Working choked(LineLoss.Choked loss) {
+  private Working choked(LineLoss.Choked loss, UnitSystem units) {
     return Working.titled("No answer for " + loss.conduit() + " (" + title + ")")
         .note(
             "The flow asked for would lose more than all the pressure there is. At the largest flow, "
-                + Digits.significant(loss.largest().kilogramsPerSecond(), 6)
-                + " kg/s, nothing is left at the outlet. This formula does not know choking, which comes before.")
+                + units
+                    .massFlow("ṁ", "\\dot m", loss.largest().kilogramsPerSecond(), 6)
+                    .quantity()
+                + ", nothing is left at the outlet. This formula does not know choking, which comes before.")
         .build();
   }
 
-  private Working flowing(LineLoss.Flowing loss) {
+  private Working flowing(LineLoss.Flowing loss, UnitSystem units) {
     String heading = PipeWorking.title(loss);
     double flow = loss.massFlow().kilogramsPerSecond();
     if (flow == 0.0) {
@@ -446,29 +447,46 @@ public enum LineFormula implements LossModel {
         given,
         Term.of(symbol, symbolLatex, found, unit, 6),
         source);
-    double rt = AirState.GAS_CONSTANT * inlet.temperature().kelvins();
-    double flux = flow / conduit.area().squareMetres();
-    List<Term> last = List.of(
-        Term.of("p1", "p_1", inlet.pressure().pascals(), "Pa", digits + 3),
-        Term.of("c", "c", metric ? 1.0 : inPsi, metric ? "" : squares ? "Pa²/psi²" : "Pa/psi", 14),
-        Term.of(symbol, symbolLatex, found, unit, digits + 3),
-        Term.of("ΣK", "\\Sigma K", conduit.fittingLoss(), "", 10),
-        Term.of("G", "G", flux, "kg/(s m²)", digits + 3),
-        Term.of("RT", "R T", rt, "J/kg", 12));
+    fittingsIncluded(working, loss, Term.of(symbol, symbolLatex, found, unit, digits + 3), units);
+    PipeWorking.pressureLost(working, loss, digits, units);
+    loss.warnings().forEach(working::note);
+    return working.build();
+  }
+
+  /** What the formula says and what the fittings take, in the units asked for; the formula's own may be others. */
+  private void fittingsIncluded(
+      Working.Builder working, LineLoss.Flowing loss, Term wall, UnitSystem units) {
+    int digits = PipeWorking.digits(loss) + 3;
+    AirState inlet = loss.inlet();
+    boolean squares = givesSquares();
+    boolean inPascals = wall.unit().startsWith("Pa");
+    double own = inPascals ? 1.0 : PASCALS_PER_PSI;
+    double asked = units.either(1.0, PASCALS_PER_PSI);
+    boolean same = own == asked;
+    double ratio = own / asked;
+    String square = squares ? "²" : "";
+    String unit = units.either("Pa", "psi") + square + "/" + wall.unit();
+    double flux = loss.massFlow().kilogramsPerSecond() / loss.conduit().area().squareMetres();
+    String perForce = units.either("", " / (" + UnitSystem.G_C + " × 144²)");
+    String perForceLatex = units.either("", " / (" + UnitSystem.G_C + " \\cdot 144^2)");
     working.step(
         "Pressure at the outlet, fittings included",
         squares
-            ? "⟨p2⟩ = √(⟨p1⟩² − ⟨c⟩ × ⟨S⟩ − ⟨ΣK⟩ × ⟨G⟩² × ⟨RT⟩)"
-            : "⟨p2⟩ = ⟨p1⟩ − ⟨c⟩ × ⟨Δp⟩ − ⟨ΣK⟩ × ⟨G⟩² × ⟨RT⟩ / (2 × ⟨p1⟩)",
+            ? "⟨p2⟩ = √(⟨p1⟩² − ⟨c⟩ × ⟨S⟩ − ⟨ΣK⟩ × ⟨G⟩² × ⟨RT⟩" + perForce + ")"
+            : "⟨p2⟩ = ⟨p1⟩ − ⟨c⟩ × ⟨Δp⟩ − ⟨ΣK⟩ × ⟨G⟩² × ⟨RT⟩" + perForce + " / (2 × ⟨p1⟩)",
         squares
-            ? "⟨p2⟩ = \\sqrt{⟨p1⟩^2 - ⟨c⟩ ⟨S⟩ - ⟨ΣK⟩ ⟨G⟩^2 ⟨RT⟩}"
-            : "⟨p2⟩ = ⟨p1⟩ - ⟨c⟩ ⟨Δp⟩ - \\frac{⟨ΣK⟩ ⟨G⟩^2 ⟨RT⟩}{2 ⟨p1⟩}",
-        last,
-        Term.of("p2", "p_2", loss.outlet().pressure().pascals(), "Pa", digits),
+            ? "⟨p2⟩ = \\sqrt{⟨p1⟩^2 - ⟨c⟩ ⟨S⟩ - ⟨ΣK⟩ ⟨G⟩^2 ⟨RT⟩" + perForceLatex + "}"
+            : "⟨p2⟩ = ⟨p1⟩ - ⟨c⟩ ⟨Δp⟩ - \\frac{⟨ΣK⟩ ⟨G⟩^2 ⟨RT⟩" + perForceLatex + "}{2 ⟨p1⟩}",
+        List.of(
+            units.pressure("p1", "p_1", inlet.pressure().pascals(), digits),
+            Term.of("c", "c", squares ? ratio * ratio : ratio, same ? "" : unit, 14),
+            wall,
+            Term.of("ΣK", "\\Sigma K", loss.conduit().fittingLoss(), "", 10),
+            units.massFlux("G", "G", flux, digits),
+            units.energyPerMass(
+                "RT", "R T", AirState.GAS_CONSTANT * inlet.temperature().kelvins(), 12)),
+        units.pressure("p2", "p_2", loss.outlet().pressure().pascals(), digits - 3),
         source);
-    PipeWorking.pressureLost(working, loss, digits);
-    loss.warnings().forEach(working::note);
-    return working.build();
   }
 
   @Override

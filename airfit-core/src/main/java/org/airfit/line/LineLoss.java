@@ -10,10 +10,11 @@ import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Velocity;
 import org.airfit.working.UnitSystem;
+import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
 /** What becomes of a flow along a conduit: it arrives with a loss, or it is more than the conduit lets through. */
-public sealed interface LineLoss {
+public sealed interface LineLoss extends Worked {
 
   /**
    * Handles both cases.
@@ -25,19 +26,6 @@ public sealed interface LineLoss {
    */
   <R> R fold(
       Function<? super Flowing, ? extends R> flowing, Function<? super Choked, ? extends R> choked);
-
-  /** {@return how the answer was reached, in SI units} */
-  default Working working() {
-    return working(UnitSystem.SI);
-  }
-
-  /**
-   * Tells how the answer was reached.
-   *
-   * @param units in which units; a formula of a handbook keeps those it was published in
-   * @return the working
-   */
-  Working working(UnitSystem units);
 
   /**
    * The flow arrives.

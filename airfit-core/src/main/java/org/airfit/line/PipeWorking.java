@@ -2,8 +2,6 @@ package org.airfit.line;
 
 import java.util.List;
 import org.airfit.air.AirState;
-import org.airfit.quantity.AbsolutePressure;
-import org.airfit.quantity.PressureUnit;
 import org.airfit.source.Source;
 import org.airfit.working.Term;
 import org.airfit.working.UnitSystem;
@@ -14,7 +12,7 @@ final class PipeWorking {
 
   private static final Source DEFINITION = Source.handbook("definition");
 
-  private final Scale scale;
+  private final UnitSystem units;
   private final PipeModel model;
   private final LineLoss.Flowing loss;
   private final double flux;
@@ -24,99 +22,8 @@ final class PipeWorking {
   /** As many digits of the pressures as leave three of their difference; what they follow from gets some more. */
   private final int digits;
 
-  /** The numbers in the units asked for: what one kg, m, K and Pa are worth in them, and their names. */
-  private record Scale(
-      UnitSystem system,
-      double mass,
-      double length,
-      double temperature,
-      double pressure,
-      String massUnit,
-      String lengthUnit,
-      String temperatureUnit,
-      String pressureUnit,
-      String gasUnit,
-      String viscosityUnit,
-      String densityUnit) {
-
-    static final Scale SI = new Scale(
-        UnitSystem.SI, 1.0, 1.0, 1.0, 1.0, "kg", "m", "K", "Pa", "J/(kg K)", "Pa·s", "kg/m³");
-
-    static final Scale US = new Scale(
-        UnitSystem.US,
-        1.0 / POUND,
-        1.0 / FOOT,
-        1.8,
-        0.0254 * 0.0254 / (POUND * 9.80665),
-        "lb",
-        "ft",
-        "°R",
-        "psi",
-        "ft lbf/(lb °R)",
-        "lb/(ft s)",
-        "lb/ft³");
-
-    static Scale of(UnitSystem system) {
-      return system == UnitSystem.SI ? SI : US;
-    }
-
-    /** What stands where force meets mass: nothing in SI. */
-    String of(String si, String us) {
-      return system == UnitSystem.SI ? si : us;
-    }
-
-    Term massFlow(String latex, double kilogramsPerSecond) {
-      return Term.of("ṁ", latex, mass * kilogramsPerSecond, massUnit + "/s", 7);
-    }
-
-    Term metres(String symbol, double metres, int digits) {
-      return Term.of(symbol, symbol, length * metres, lengthUnit, digits);
-    }
-
-    Term kelvins(String symbol, String latex, double kelvins, int digits) {
-      return Term.of(symbol, latex, temperature * kelvins, temperatureUnit, digits);
-    }
-
-    Term pascals(String symbol, String latex, double pascals, int digits) {
-      return Term.of(symbol, latex, pressure * pascals, pressureUnit, digits);
-    }
-
-    Term flux(double kilograms, int digits) {
-      return Term.of(
-          "G",
-          "G",
-          mass / (length * length) * kilograms,
-          massUnit + "/(s " + lengthUnit + "²)",
-          digits);
-    }
-
-    Term gasConstant() {
-      // ft lbf/(lb °R): a J/(kg K) is ft² /s² per °R, over the 32.174 of a lbf
-      double per = system == UnitSystem.SI ? 1.0 : length * length / (temperature * G_US);
-      return Term.of("R", "R", per * AirState.GAS_CONSTANT, gasUnit, 9);
-    }
-
-    Term viscosity(double pascalSeconds) {
-      return Term.of("μ", "\\mu", mass / length * pascalSeconds, viscosityUnit, 7);
-    }
-
-    Term density(double kilograms, int digits) {
-      return Term.of(
-          "ρ1", "\\rho_1", mass / (length * length * length) * kilograms, densityUnit, digits);
-    }
-  }
-
-  private static final double POUND = 0.453_592_37;
-  private static final double FOOT = 0.3048;
-
-  /** Standard acceleration of fall in ft/s². */
-  private static final double G_US = 9.80665 / FOOT;
-
-  /** The same as it stands in the equations, to as many digits as the pressures have. */
-  private static final String GC = "32.17404856";
-
-  private PipeWorking(PipeModel model, LineLoss.Flowing loss, double darcy, Scale scale) {
-    this.scale = scale;
+  private PipeWorking(PipeModel model, LineLoss.Flowing loss, double darcy, UnitSystem units) {
+    this.units = units;
     Conduit conduit = loss.conduit();
     this.model = model;
     this.loss = loss;
@@ -134,8 +41,7 @@ final class PipeWorking {
   static Working of(PipeModel model, LineLoss.Flowing loss, UnitSystem units) {
     String title = title(loss);
     return loss.friction()
-        .map(friction ->
-            new PipeWorking(model, loss, friction.darcy(), Scale.of(units)).build(title))
+        .map(friction -> new PipeWorking(model, loss, friction.darcy(), units).build(title))
         .orElseGet(() -> still(title));
   }
 
@@ -148,29 +54,24 @@ final class PipeWorking {
   }
 
   static Working of(PipeModel model, LineLoss.Choked loss, UnitSystem units) {
-    Scale scale = Scale.of(units);
     Working.Builder working = Working.titled(loss.conduit() + " chokes (" + model.title() + ")");
-    Term flow = scale.massFlow("\\dot m_{max}", loss.largest().kilogramsPerSecond());
-    Term area = Term.of(
-        "A",
-        "A",
-        scale.length() * scale.length() * loss.conduit().area().squareMetres(),
-        scale.lengthUnit() + "²",
-        7);
-    Term r = scale.gasConstant();
-    Term t = scale.kelvins("T", "T", loss.inlet().temperature().kelvins(), 7);
-    Term p2 = scale.pascals("p2", "p_2", loss.chokingPressure().pascals(), 5);
+    Term flow = units.massFlow("ṁ", "\\dot m_{max}", loss.largest().kilogramsPerSecond(), 7);
+    Term area = units.area("A", "A", loss.conduit().area().squareMetres(), 7);
+    Term r = gasConstant(units);
+    Term t = units.temperature("T", "T", loss.inlet().temperature().kelvins(), 7);
+    Term p2 = units.pressure("p2", "p_2", loss.chokingPressure().pascals(), 5);
     return switch (model.equation()) {
       case ISOTHERMAL ->
         working
             .step(
                 "Pressure at the outlet where it chokes",
-                scale.of(
+                units.either(
                     "⟨p2⟩ = ⟨ṁ⟩ / ⟨A⟩ × √(⟨R⟩ × ⟨T⟩)",
-                    "⟨p2⟩ = ⟨ṁ⟩ / ⟨A⟩ / 144 × √(⟨R⟩ × ⟨T⟩ / " + GC + ")"),
-                scale.of(
+                    "⟨p2⟩ = ⟨ṁ⟩ / ⟨A⟩ / 144 × √(⟨R⟩ × ⟨T⟩ / " + UnitSystem.G_C + ")"),
+                units.either(
                     "⟨p2⟩ = \\frac{⟨ṁ⟩}{⟨A⟩} \\sqrt{⟨R⟩ \\cdot ⟨T⟩}",
-                    "⟨p2⟩ = \\frac{⟨ṁ⟩}{144 ⟨A⟩} \\sqrt{\\frac{⟨R⟩ \\cdot ⟨T⟩}{" + GC + "}}"),
+                    "⟨p2⟩ = \\frac{⟨ṁ⟩}{144 ⟨A⟩} \\sqrt{\\frac{⟨R⟩ \\cdot ⟨T⟩}{" + UnitSystem.G_C
+                        + "}}"),
                 List.of(flow, area, r, t),
                 p2,
                 model.source())
@@ -181,17 +82,18 @@ final class PipeWorking {
         working
             .step(
                 "Mach number at the inlet at the largest flow",
-                scale.of(
+                units.either(
                     "⟨M1⟩ = ⟨ṁ⟩ / (⟨A⟩ × ⟨p1⟩) × √(⟨R⟩ × ⟨T⟩ / ⟨γ⟩)",
-                    "⟨M1⟩ = ⟨ṁ⟩ / (⟨A⟩ × ⟨p1⟩ × 144) × √(⟨R⟩ × ⟨T⟩ / (⟨γ⟩ × " + GC + "))"),
-                scale.of(
+                    "⟨M1⟩ = ⟨ṁ⟩ / (⟨A⟩ × ⟨p1⟩ × 144) × √(⟨R⟩ × ⟨T⟩ / (⟨γ⟩ × " + UnitSystem.G_C
+                        + "))"),
+                units.either(
                     "⟨M1⟩ = \\frac{⟨ṁ⟩}{⟨A⟩ \\cdot ⟨p1⟩} \\sqrt{\\frac{⟨R⟩ \\cdot ⟨T⟩}{⟨γ⟩}}",
                     "⟨M1⟩ = \\frac{⟨ṁ⟩}{144 ⟨A⟩ \\cdot ⟨p1⟩} \\sqrt{\\frac{⟨R⟩ \\cdot ⟨T⟩}{⟨γ⟩ \\cdot "
-                        + GC + "}}"),
+                        + UnitSystem.G_C + "}}"),
                 List.of(
                     flow,
                     area,
-                    scale.pascals("p1", "p_1", loss.inlet().pressure().pascals(), 8),
+                    units.pressure("p1", "p_1", loss.inlet().pressure().pascals(), 8),
                     r,
                     t,
                     gamma()),
@@ -202,7 +104,7 @@ final class PipeWorking {
                 "⟨p2⟩ = ⟨p1⟩ × ⟨M1⟩ × √((2 + (⟨γ⟩ − 1) × ⟨M1⟩²) / (⟨γ⟩ + 1))",
                 "⟨p2⟩ = ⟨p1⟩ \\cdot ⟨M1⟩ \\sqrt{\\frac{2 + (⟨γ⟩ - 1) ⟨M1⟩^2}{⟨γ⟩ + 1}}",
                 List.of(
-                    scale.pascals("p1", "p_1", loss.inlet().pressure().pascals(), 8),
+                    units.pressure("p1", "p_1", loss.inlet().pressure().pascals(), 8),
                     Term.of("M1", "M_1", chokedInletMach(loss), "", 8),
                     gamma()),
                 p2,
@@ -233,7 +135,7 @@ final class PipeWorking {
   }
 
   private Term inletPressure() {
-    return scale.pascals("p1", "p_1", loss.inlet().pressure().pascals(), digits + 3);
+    return units.pressure("p1", "p_1", loss.inlet().pressure().pascals(), digits + 3);
   }
 
   private Working build(String title) {
@@ -247,17 +149,17 @@ final class PipeWorking {
       case DARCY_INLET_DENSITY -> inletDensity(working);
       case DARCY_MEAN_DENSITY -> meanDensity(working);
     }
-    pressureLost(working, loss, digits, scale.system());
+    pressureLost(working, loss, digits, units);
     loss.warnings().forEach(working::note);
     return working.build();
   }
 
   private Term bore() {
-    return scale.metres("D", loss.conduit().bore().metres(), 7);
+    return units.length("D", "D", loss.conduit().bore().metres(), 8);
   }
 
   private Term flow() {
-    return scale.massFlow("\\dot m", loss.massFlow().kilogramsPerSecond());
+    return units.massFlow("ṁ", "\\dot m", loss.massFlow().kilogramsPerSecond(), 8);
   }
 
   private Term kTerm(int shown) {
@@ -265,15 +167,15 @@ final class PipeWorking {
   }
 
   private Term fluxTerm() {
-    return scale.flux(flux, digits + 3);
+    return units.massFlux("G", "G", flux, digits + 3);
   }
 
   private Term gasConstant() {
-    return scale.gasConstant();
+    return gasConstant(units);
   }
 
   private Term temperature() {
-    return scale.kelvins("T", "T", loss.inlet().temperature().kelvins(), digits + 3);
+    return units.temperature("T", "T", loss.inlet().temperature().kelvins(), digits + 3);
   }
 
   private void reynolds(Working.Builder working) {
@@ -281,7 +183,10 @@ final class PipeWorking {
         "Reynolds number",
         "⟨Re⟩ = 4 × ⟨ṁ⟩ / (π × ⟨D⟩ × ⟨μ⟩)",
         "⟨Re⟩ = \\frac{4 \\cdot ⟨ṁ⟩}{\\pi \\cdot ⟨D⟩ \\cdot ⟨μ⟩}",
-        List.of(flow(), bore(), scale.viscosity(loss.inlet().viscosity().pascalSeconds())),
+        List.of(
+            flow(),
+            bore(),
+            units.viscosity("μ", "\\mu", loss.inlet().viscosity().pascalSeconds(), 8)),
         Term.of("Re", "\\mathrm{Re}", loss.reynolds(), "", 6),
         DEFINITION);
   }
@@ -319,8 +224,8 @@ final class PipeWorking {
             "⟨k⟩ = ⟨λ⟩ \\frac{⟨L⟩}{⟨D⟩} + ⟨ΣK⟩",
             List.of(
                 Term.of("λ", "\\lambda", darcy, "", 8),
-                scale.metres("L", loss.conduit().length().metres(), 8),
-                scale.metres("D", loss.conduit().bore().metres(), 8),
+                units.length("L", "L", loss.conduit().length().metres(), 8),
+                units.length("D", "D", loss.conduit().bore().metres(), 8),
                 Term.of("ΣK", "\\Sigma K", loss.conduit().fittingLoss(), "", 8)),
             kTerm(6),
             Source.handbook("sum of wall friction and fittings"))
@@ -329,12 +234,12 @@ final class PipeWorking {
             "⟨G⟩ = 4 × ⟨ṁ⟩ / (π × ⟨D⟩²)",
             "⟨G⟩ = \\frac{4 \\cdot ⟨ṁ⟩}{\\pi \\cdot ⟨D⟩^2}",
             List.of(flow(), bore()),
-            scale.flux(flux, 6),
+            units.massFlux("G", "G", flux, 6),
             DEFINITION);
   }
 
   private Term outletPressure() {
-    return scale.pascals("p2", "p_2", loss.outlet().pressure().pascals(), digits);
+    return units.pressure("p2", "p_2", loss.outlet().pressure().pascals(), digits);
   }
 
   private void isothermal(Working.Builder working) {
@@ -360,31 +265,34 @@ final class PipeWorking {
   private void inletDensity(Working.Builder working) {
     working.step(
         "Pressure at the outlet",
-        "⟨p2⟩ = ⟨p1⟩ − ⟨k⟩ × ⟨G⟩² / (2 × ⟨ρ1⟩" + scale.of("", " × 144 × " + GC) + ")",
-        "⟨p2⟩ = ⟨p1⟩ - ⟨k⟩ \\frac{⟨G⟩^2}{2 ⟨ρ1⟩" + scale.of("", " \\cdot 144 \\cdot " + GC) + "}",
+        "⟨p2⟩ = ⟨p1⟩ − ⟨k⟩ × ⟨G⟩² / (2 × ⟨ρ1⟩" + units.either("", " × 144 × " + UnitSystem.G_C)
+            + ")",
+        "⟨p2⟩ = ⟨p1⟩ - ⟨k⟩ \\frac{⟨G⟩^2}{2 ⟨ρ1⟩"
+            + units.either("", " \\cdot 144 \\cdot " + UnitSystem.G_C) + "}",
         List.of(
             inletPressure(),
             kTerm(digits + 3),
             fluxTerm(),
-            scale.density(loss.inlet().density().kilogramsPerCubicMetre(), digits + 3)),
+            units.density(
+                "ρ1", "\\rho_1", loss.inlet().density().kilogramsPerCubicMetre(), digits + 3)),
         outletPressure(),
         model.source());
   }
 
   private void adiabatic(Working.Builder working) {
     Term first = Term.of("M1", "M_1", loss.inletMach(), "", digits + 4);
-    Term t1 = scale.kelvins("T1", "T_1", loss.inlet().temperature().kelvins(), digits + 3);
-    Term t2 = scale.kelvins("T2", "T_2", loss.outlet().temperature().kelvins(), digits + 3);
+    Term t1 = units.temperature("T1", "T_1", loss.inlet().temperature().kelvins(), digits + 3);
+    Term t2 = units.temperature("T2", "T_2", loss.outlet().temperature().kelvins(), digits + 3);
     working
         .step(
             "Mach number at the inlet",
-            scale.of(
+            units.either(
                 "⟨M1⟩ = ⟨G⟩ / ⟨p1⟩ × √(⟨R⟩ × ⟨T1⟩ / ⟨γ⟩)",
-                "⟨M1⟩ = ⟨G⟩ / (144 × ⟨p1⟩) × √(⟨R⟩ × ⟨T1⟩ / (⟨γ⟩ × " + GC + "))"),
-            scale.of(
+                "⟨M1⟩ = ⟨G⟩ / (144 × ⟨p1⟩) × √(⟨R⟩ × ⟨T1⟩ / (⟨γ⟩ × " + UnitSystem.G_C + "))"),
+            units.either(
                 "⟨M1⟩ = \\frac{⟨G⟩}{⟨p1⟩} \\sqrt{\\frac{⟨R⟩ \\cdot ⟨T1⟩}{⟨γ⟩}}",
-                "⟨M1⟩ = \\frac{⟨G⟩}{144 ⟨p1⟩} \\sqrt{\\frac{⟨R⟩ \\cdot ⟨T1⟩}{⟨γ⟩ \\cdot " + GC
-                    + "}}"),
+                "⟨M1⟩ = \\frac{⟨G⟩}{144 ⟨p1⟩} \\sqrt{\\frac{⟨R⟩ \\cdot ⟨T1⟩}{⟨γ⟩ \\cdot "
+                    + UnitSystem.G_C + "}}"),
             List.of(fluxTerm(), inletPressure(), gasConstant(), t1, gamma()),
             Term.of("M1", "M_1", loss.inletMach(), "", 6),
             model.source())
@@ -402,7 +310,7 @@ final class PipeWorking {
             "⟨T2⟩ = ⟨T1⟩ × (2 + (⟨γ⟩ − 1) × ⟨M1⟩²) / (2 + (⟨γ⟩ − 1) × ⟨M2⟩²)",
             "⟨T2⟩ = ⟨T1⟩ \\frac{2 + (⟨γ⟩ - 1) ⟨M1⟩^2}{2 + (⟨γ⟩ - 1) ⟨M2⟩^2}",
             List.of(t1, first, secondMach(), gamma()),
-            scale.kelvins("T2", "T_2", loss.outlet().temperature().kelvins(), 6),
+            units.temperature("T2", "T_2", loss.outlet().temperature().kelvins(), 6),
             model.source())
         .step(
             "Pressure at the outlet",
@@ -418,41 +326,29 @@ final class PipeWorking {
   }
 
   private String perForce() {
-    return scale.of("", " / (" + GC + " × 144²)");
+    return units.either("", " / (" + UnitSystem.G_C + " × 144²)");
   }
 
   private String squaredFlow() {
-    return scale.of(
+    return units.either(
         "⟨G⟩^2 \\cdot ⟨R⟩ \\cdot ⟨T⟩",
-        "\\frac{⟨G⟩^2 \\cdot ⟨R⟩ \\cdot ⟨T⟩}{" + GC + " \\cdot 144^2}");
+        "\\frac{⟨G⟩^2 \\cdot ⟨R⟩ \\cdot ⟨T⟩}{" + UnitSystem.G_C + " \\cdot 144^2}");
   }
 
-  static void pressureLost(Working.Builder working, LineLoss.Flowing loss, int digits) {
-    pressureLost(working, loss, digits, UnitSystem.SI);
+  static Term gasConstant(UnitSystem units) {
+    return units.heatCapacity("R", "R", AirState.GAS_CONSTANT, 9);
   }
 
-  private static void pressureLost(
+  static void pressureLost(
       Working.Builder working, LineLoss.Flowing loss, int digits, UnitSystem units) {
-    PressureUnit unit = units == UnitSystem.SI ? PressureUnit.BAR : PressureUnit.PSI;
-    double pascals = AbsolutePressure.of(1.0, unit).pascals();
     working.step(
         "Pressure lost",
         "⟨Δp⟩ = ⟨p1⟩ − ⟨p2⟩",
         "⟨Δp⟩ = ⟨p1⟩ - ⟨p2⟩",
         List.of(
-            Term.of(
-                "p1",
-                "p_1",
-                loss.inlet().pressure().pascals() / pascals,
-                unit.symbol(),
-                digits + 1),
-            Term.of(
-                "p2",
-                "p_2",
-                loss.outlet().pressure().pascals() / pascals,
-                unit.symbol(),
-                digits + 1)),
-        Term.of("Δp", "\\Delta p", loss.drop().pascals() / pascals, unit.symbol(), 3),
+            units.saidPressure("p1", "p_1", loss.inlet().pressure().pascals(), digits + 1),
+            units.saidPressure("p2", "p_2", loss.outlet().pressure().pascals(), digits + 1)),
+        units.saidPressure("Δp", "\\Delta p", loss.drop().pascals(), 3),
         loss.model().source());
   }
 }

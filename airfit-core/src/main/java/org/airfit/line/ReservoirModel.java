@@ -105,10 +105,10 @@ record ReservoirModel(FrictionLaw law) implements LossModel {
 
   @Override
   public Working working(LineLoss loss, UnitSystem units) {
-    return loss.fold(this::working, this::working);
+    return loss.fold(flowing -> working(flowing, units), choked -> working(choked, units));
   }
 
-  private Working working(LineLoss.Flowing loss) {
+  private Working working(LineLoss.Flowing loss, UnitSystem units) {
     String title = PipeWorking.title(loss);
     if (loss.reynolds() == 0.0) {
       return PipeWorking.still(title);
@@ -121,14 +121,20 @@ record ReservoirModel(FrictionLaw law) implements LossModel {
         .note("The air at rest has been sped up into the bore, where it has the state 1.")
         .step(
             "Mach number where it has entered",
-            "⟨M1⟩ = 4 × ⟨ṁ⟩ / (π × ⟨D⟩² × ⟨p1⟩) × √(⟨R⟩ × ⟨T1⟩ / ⟨γ⟩)",
-            "⟨M1⟩ = \\frac{4 ⟨ṁ⟩}{\\pi ⟨D⟩^2 \\cdot ⟨p1⟩} \\sqrt{\\frac{⟨R⟩ \\cdot ⟨T1⟩}{⟨γ⟩}}",
+            units.either(
+                "⟨M1⟩ = 4 × ⟨ṁ⟩ / (π × ⟨D⟩² × ⟨p1⟩) × √(⟨R⟩ × ⟨T1⟩ / ⟨γ⟩)",
+                "⟨M1⟩ = 4 × ⟨ṁ⟩ / (π × ⟨D⟩² × ⟨p1⟩ × 144) × √(⟨R⟩ × ⟨T1⟩ / (⟨γ⟩ × " + UnitSystem.G_C
+                    + "))"),
+            units.either(
+                "⟨M1⟩ = \\frac{4 ⟨ṁ⟩}{\\pi ⟨D⟩^2 \\cdot ⟨p1⟩} \\sqrt{\\frac{⟨R⟩ \\cdot ⟨T1⟩}{⟨γ⟩}}",
+                "⟨M1⟩ = \\frac{4 ⟨ṁ⟩}{144 \\pi ⟨D⟩^2 \\cdot ⟨p1⟩} \\sqrt{\\frac{⟨R⟩ \\cdot ⟨T1⟩}{⟨γ⟩ \\cdot "
+                    + UnitSystem.G_C + "}}"),
             List.of(
-                Term.of("ṁ", "\\dot m", loss.massFlow().kilogramsPerSecond(), "kg/s", digits),
-                Term.of("D", "D", loss.conduit().bore().metres(), "m", digits),
-                Term.of("p1", "p_1", p1, "Pa", digits),
-                Term.of("R", "R", AirState.GAS_CONSTANT, "J/(kg K)", 8),
-                Term.of("T1", "T_1", loss.inlet().temperature().kelvins(), "K", digits),
+                units.massFlow("ṁ", "\\dot m", loss.massFlow().kilogramsPerSecond(), digits),
+                units.length("D", "D", loss.conduit().bore().metres(), digits),
+                units.pressure("p1", "p_1", p1, digits),
+                PipeWorking.gasConstant(units),
+                units.temperature("T1", "T_1", loss.inlet().temperature().kelvins(), digits),
                 Term.of("γ", "\\gamma", G, "", 3)),
             Term.of("M1", "M_1", m1, "", 5),
             source())
@@ -137,40 +143,46 @@ record ReservoirModel(FrictionLaw law) implements LossModel {
             "⟨p0⟩ = ⟨p1⟩ × (1 + (⟨γ⟩ − 1) / 2 × ⟨M1⟩²)^(⟨γ⟩ / (⟨γ⟩ − 1))",
             "⟨p0⟩ = ⟨p1⟩ \\left(1 + \\frac{⟨γ⟩ - 1}{2} ⟨M1⟩^2\\right)^{⟨γ⟩ / (⟨γ⟩ - 1)}",
             List.of(
-                Term.of("p1", "p_1", p1, "Pa", digits),
+                units.pressure("p1", "p_1", p1, digits),
                 Term.of("γ", "\\gamma", G, "", 3),
                 Term.of("M1", "M_1", m1, "", digits)),
-            Term.of("p0", "p_0", p0, "Pa", 6),
+            units.pressure("p0", "p_0", p0, 6),
             source())
-        .include(inBore().loss(loss.conduit(), loss.massFlow(), loss.inlet()).working())
+        .include(inBore().loss(loss.conduit(), loss.massFlow(), loss.inlet()).working(units))
         .step(
             "Pressure lost from rest",
             "⟨Δp⟩ = ⟨p0⟩ − ⟨p2⟩",
             "⟨Δp⟩ = ⟨p0⟩ - ⟨p2⟩",
             List.of(
-                Term.of("p0", "p_0", p0 / 1.0e5, "bar", digits),
-                Term.of("p2", "p_2", loss.outlet().pressure().bar(), "bar", digits)),
-            Term.of("Δp", "\\Delta p", loss.drop().bar(), "bar", 3),
+                units.saidPressure("p0", "p_0", p0, digits),
+                units.saidPressure("p2", "p_2", loss.outlet().pressure().pascals(), digits)),
+            units.saidPressure("Δp", "\\Delta p", loss.drop().pascals(), 3),
             source())
         .build();
   }
 
-  private Working working(LineLoss.Choked loss) {
+  private Working working(LineLoss.Choked loss, UnitSystem units) {
     double psi = loss.largest().kilogramsPerSecond() / flowAtOne(loss.conduit(), loss.inlet());
     double m1 = IsentropicFlow.subsonicAtMassFlowFunction(psi).mach();
     return Working.titled(loss.conduit() + " chokes (" + title() + ")")
         .step(
             "Largest flow, at the Mach number of the inlet found by trial",
-            "⟨ṁ⟩ = π / 4 × ⟨D⟩² × ⟨p0⟩ × √(⟨γ⟩ / (⟨R⟩ × ⟨T0⟩)) × ⟨M1⟩ × (1 + (⟨γ⟩ − 1) / 2 × ⟨M1⟩²)^(−3)",
-            "⟨ṁ⟩ = \\frac{\\pi}{4} ⟨D⟩^2 \\cdot ⟨p0⟩ \\sqrt{\\frac{⟨γ⟩}{⟨R⟩ \\cdot ⟨T0⟩}} ⟨M1⟩ \\left(1 + \\frac{⟨γ⟩ - 1}{2} ⟨M1⟩^2\\right)^{-3}",
+            "⟨ṁ⟩ = π / 4 × ⟨D⟩² × ⟨p0⟩ × "
+                + units.either("√(⟨γ⟩", "144 × √(⟨γ⟩ × " + UnitSystem.G_C)
+                + " / (⟨R⟩ × ⟨T0⟩)) × ⟨M1⟩ × (1 + (⟨γ⟩ − 1) / 2 × ⟨M1⟩²)^(−3)",
+            "⟨ṁ⟩ = \\frac{\\pi}{4} ⟨D⟩^2 \\cdot ⟨p0⟩"
+                + units.either(
+                    " \\sqrt{\\frac{⟨γ⟩}",
+                    " \\cdot 144 \\sqrt{\\frac{⟨γ⟩ \\cdot " + UnitSystem.G_C + "}")
+                + "{⟨R⟩ \\cdot ⟨T0⟩}} ⟨M1⟩ \\left(1 + \\frac{⟨γ⟩ - 1}{2} ⟨M1⟩^2\\right)^{-3}",
             List.of(
-                Term.of("D", "D", loss.conduit().bore().metres(), "m", 8),
-                Term.of("p0", "p_0", loss.inlet().pressure().pascals(), "Pa", 8),
+                units.length("D", "D", loss.conduit().bore().metres(), 8),
+                units.pressure("p0", "p_0", loss.inlet().pressure().pascals(), 8),
                 Term.of("γ", "\\gamma", G, "", 3),
-                Term.of("R", "R", AirState.GAS_CONSTANT, "J/(kg K)", 8),
-                Term.of("T0", "T_0", loss.inlet().temperature().kelvins(), "K", 8),
+                PipeWorking.gasConstant(units),
+                units.temperature("T0", "T_0", loss.inlet().temperature().kelvins(), 8),
                 Term.of("M1", "M_1", m1, "", 8)),
-            Term.of("ṁ", "\\dot m_{max}", loss.largest().kilogramsPerSecond(), "kg/s", 5),
+            units.massFlow("ṁ", "\\dot m_{max}", loss.largest().kilogramsPerSecond(), 5),
             source())
         .note("Friction brings it to Mach 1 at the outlet. The flow asked for is more.")
         .build();

