@@ -178,7 +178,7 @@ public final class AirState implements Worked {
   public Working working(UnitSystem units) {
     Term t = units.temperature("T", "T", temperature.kelvins(), 7);
     Term r = units.heatCapacity("R", "R", GAS_CONSTANT, 8);
-    return Working.titled("Air at " + this)
+    return Working.titled("Air at " + in(units))
         .step(
             "Density",
             "⟨ρ⟩ = " + units.either("", "144 × ") + "⟨p⟩ / (⟨R⟩ × ⟨T⟩)",
@@ -211,9 +211,20 @@ public final class AirState implements Worked {
     return 31 * (31 * pressure.hashCode() + temperature.hashCode()) + viscosity.hashCode();
   }
 
+  /**
+   * Writes it out.
+   *
+   * @param units the units to write it in
+   * @return the state, such as "114.7 psi(a), 60 °F"
+   */
+  public String in(UnitSystem units) {
+    return pressure.format(units.either(PressureUnit.BAR, PressureUnit.PSI)) + ", "
+        + temperature.format(units.either(TemperatureUnit.CELSIUS, TemperatureUnit.FAHRENHEIT));
+  }
+
   /** {@return the state, such as "7.2 bar(a), 20 °C"} */
   @Override
   public String toString() {
-    return pressure.format(PressureUnit.BAR) + ", " + temperature.format(TemperatureUnit.CELSIUS);
+    return in(UnitSystem.SI);
   }
 }

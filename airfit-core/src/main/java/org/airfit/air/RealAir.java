@@ -150,7 +150,7 @@ public final class RealAir implements Worked {
     Term r = units.heatCapacity("R", "R", RealAirKernels.GAS_CONSTANT, 9);
     Term cv = units.heatCapacity("cv", "c_v", isochoricHeatCapacityJoulesPerKilogramKelvin(), 8);
     Term stiffness = Term.of("s", "s", stiffness(), "", 8);
-    return Working.titled("Real air at " + this)
+    return Working.titled("Real air at " + in(units))
         .note(
             "Z, cv, s = (∂p/∂ρ)/(R T) and e = (∂p/∂T)/(ρ R) are sums of the terms of the equation of state.")
         .step(
@@ -213,9 +213,20 @@ public final class RealAir implements Worked {
     return 31 * pressure.hashCode() + temperature.hashCode();
   }
 
+  /**
+   * Writes it out.
+   *
+   * @param units the units to write it in
+   * @return the state, such as "114.7 psi(a), 60 °F"
+   */
+  public String in(UnitSystem units) {
+    return pressure.format(units.either(PressureUnit.BAR, PressureUnit.PSI)) + ", "
+        + temperature.format(units.either(TemperatureUnit.CELSIUS, TemperatureUnit.FAHRENHEIT));
+  }
+
   /** {@return the state, such as "7.2 bar(a), 20 °C"} */
   @Override
   public String toString() {
-    return pressure.format(PressureUnit.BAR) + ", " + temperature.format(TemperatureUnit.CELSIUS);
+    return in(UnitSystem.SI);
   }
 }

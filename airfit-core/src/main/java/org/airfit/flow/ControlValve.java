@@ -2,6 +2,7 @@ package org.airfit.flow;
 
 import java.util.List;
 import org.airfit.air.AirState;
+import org.airfit.internal.Digits;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.ValveCoefficient;
@@ -121,7 +122,8 @@ public record ControlValve(ValveCoefficient coefficient, double pressureRatioFac
   public Working working(AirState inlet, AbsolutePressure outlet, UnitSystem units) {
     double x = Math.min(x(inlet, outlet), pressureRatioFactor);
     Term p1 = units.pressure("p1", "p_1", inlet.pressure().pascals(), 9);
-    Working.Builder working = Working.titled("Flow through a valve of " + coefficient);
+    Working.Builder working = Working.titled("Flow through a valve of "
+        + units.either(coefficient.kv() + " Kv", Digits.significant(coefficient.cv(), 6) + " Cv"));
     if (isChoked(inlet, outlet)) {
       working.note("The drop is at least xT of the pressure in front: it chokes, and x is xT.");
     } else {

@@ -6,6 +6,7 @@ import org.airfit.quantity.Area;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.MassFlow;
+import org.airfit.working.UnitSystem;
 
 /**
  * A hole: a leak, a nozzle, the tip of a blow gun.
@@ -14,9 +15,8 @@ import org.airfit.quantity.MassFlow;
  *   ṁ = Cd A p1 / √(R T1) ψ(M),  ψ as in {@link IsentropicFlow} at p/p0 = p2/p1, or at Mach 1 where p2/p1 ≤ 0.528
  * </pre>
  *
- * <p>The pressure in front is that of air at rest. The discharge coefficient Cd carries the whole uncertainty: rounded entrances pass 0.97 of the loss-free
- * flow; for sharp edges handbooks of compressed air say 0.65 and leak tables 0.61 to 0.64, while measured curves run from 0.60 near p2/p1 = 1
- * to 0.84 far below choking.
+ * <p>The pressure in front is that of air at rest. The discharge coefficient Cd carries the whole uncertainty: {@link OrificeEdge} has what is published, from 0.56 to 0.84
+ * for a sharp edge.
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
@@ -51,6 +51,18 @@ public final class Orifice {
   }
 
   /**
+   * Obtains a round hole with an edge of a kind.
+   *
+   * @param diameter its diameter, above 0
+   * @param edge the kind of edge, which brings the discharge coefficient
+   * @return the orifice
+   * @throws IllegalArgumentException if {@code diameter} is 0
+   */
+  public static Orifice of(Length diameter, OrificeEdge edge) {
+    return new Orifice(diameter, edge.coefficient());
+  }
+
+  /**
    * Obtains a sharp-edged hole, Cd = 0.65 after the orifice tables of compressed-air handbooks.
    *
    * @param diameter its diameter, above 0
@@ -58,7 +70,7 @@ public final class Orifice {
    * @throws IllegalArgumentException if {@code diameter} is 0
    */
   public static Orifice sharp(Length diameter) {
-    return new Orifice(diameter, 0.65);
+    return of(diameter, OrificeEdge.SHARP);
   }
 
   /**
@@ -69,7 +81,7 @@ public final class Orifice {
    * @throws IllegalArgumentException if {@code diameter} is 0
    */
   public static Orifice rounded(Length diameter) {
-    return new Orifice(diameter, 0.97);
+    return of(diameter, OrificeEdge.WELL_ROUNDED);
   }
 
   /** {@return the diameter} */
@@ -140,9 +152,20 @@ public final class Orifice {
     return 31 * diameter.hashCode() + Double.hashCode(dischargeCoefficient);
   }
 
+  /**
+   * Writes it out.
+   *
+   * @param units the units to write it in
+   * @return the hole, such as "orifice of 0.125 in, Cd 0.65"
+   */
+  public String in(UnitSystem units) {
+    return "orifice of " + diameter.format(units.either(LengthUnit.MILLIMETRE, LengthUnit.INCH))
+        + ", Cd " + dischargeCoefficient;
+  }
+
   /** {@return the hole, such as "orifice of 3 mm, Cd 0.65"} */
   @Override
   public String toString() {
-    return "orifice of " + diameter.format(LengthUnit.MILLIMETRE) + ", Cd " + dischargeCoefficient;
+    return in(UnitSystem.SI);
   }
 }

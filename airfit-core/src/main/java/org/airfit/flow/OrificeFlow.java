@@ -39,7 +39,7 @@ public record OrificeFlow(
 
   @Override
   public Working working(UnitSystem units) {
-    Working.Builder working = Working.titled("Flow through an " + orifice);
+    Working.Builder working = Working.titled("Flow through an " + orifice.in(units));
     if (regime == FlowRegime.CLOSED) {
       return working.note("There is no drop: nothing flows.").build();
     }

@@ -5,6 +5,7 @@ import org.airfit.internal.Digits;
 import org.airfit.quantity.Area;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
+import org.airfit.working.UnitSystem;
 
 /**
  * A straight or coiled length of pipe, tube or hose of one bore, with the fittings on it.
@@ -141,9 +142,20 @@ public final class Conduit {
     return 31 * (31 * bore.hashCode() + length.hashCode()) + roughness.hashCode();
   }
 
+  /**
+   * Writes it out.
+   *
+   * @param units the units to write it in
+   * @return the length and the bore, such as "25 ft of 0.5 in bore"
+   */
+  public String in(UnitSystem units) {
+    return length.format(units.either(LengthUnit.METRE, LengthUnit.FOOT)) + " of "
+        + bore.format(units.either(LengthUnit.MILLIMETRE, LengthUnit.INCH)) + " bore";
+  }
+
   /** {@return the conduit, such as "10 m of 9.5 mm bore"} */
   @Override
   public String toString() {
-    return length.format(LengthUnit.METRE) + " of " + bore.format(LengthUnit.MILLIMETRE) + " bore";
+    return in(UnitSystem.SI);
   }
 }

@@ -384,7 +384,7 @@ public enum LineFormula implements LossModel {
   }
 
   private Working choked(LineLoss.Choked loss, UnitSystem units) {
-    return Working.titled("No answer for " + loss.conduit() + " (" + title + ")")
+    return Working.titled("No answer for " + loss.conduit().in(units) + " (" + title + ")")
         .note(
             "The flow asked for would lose more than all the pressure there is. At the largest flow, "
                 + units
@@ -395,7 +395,7 @@ public enum LineFormula implements LossModel {
   }
 
   private Working flowing(LineLoss.Flowing loss, UnitSystem units) {
-    String heading = PipeWorking.title(loss);
+    String heading = PipeWorking.title(loss, units);
     double flow = loss.massFlow().kilogramsPerSecond();
     if (flow == 0.0) {
       return PipeWorking.still(heading);

@@ -1,6 +1,8 @@
 package org.airfit.line;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -73,19 +75,66 @@ public record LossComparison(List<LineLoss> losses, LineLoss reference) {
 
   /** {@return the largest drop over the smallest [-]; empty where all choke or nothing is lost} */
   public OptionalDouble spread() {
-    double least = Double.POSITIVE_INFINITY;
-    double most = 0.0;
-    for (LineLoss loss : losses) {
-      OptionalDouble drop = drop(loss);
-      if (drop.isPresent()) {
-        least = Math.min(least, drop.getAsDouble());
-        most = Math.max(most, drop.getAsDouble());
-      }
-    }
-    return most > 0.0 && least > 0.0 ? OptionalDouble.of(most / least) : OptionalDouble.empty();
+    return spread(losses);
   }
 
-  /** {@return a table in Markdown: model, drop, deviation from the isothermal answer, what it was fitted to and how it is usually off} */
+  private static OptionalDouble spread(List<LineLoss> losses) {
+    DoubleSummaryStatistics drops = losses.stream()
+        .mapToDouble(loss -> drop(loss).orElse(0.0))
+        .filter(drop -> drop > 0.0)
+        .summaryStatistics();
+    return drops.getCount() > 0
+        ? OptionalDouble.of(drops.getMax() / drops.getMin())
+        : OptionalDouble.empty();
+  }
+
+  /**
+   * Explains the spread: which models lie at its ends and why, and how much of it is the equation, how much the friction.
+   *
+   * @return sentences; none where fewer than two models give a drop
+   */
+  public List<String> explanation() {
+    List<LineLoss> given = losses.stream()
+        .filter(loss -> drop(loss).orElse(0.0) > 0.0)
+        .sorted(Comparator.comparingDouble(loss -> drop(loss).orElseThrow()))
+        .toList();
+    if (given.size() < 2) {
+      return List.of();
+    }
+    LineLoss least = given.get(0);
+    LineLoss most = given.get(given.size() - 1);
+    List<String> sentences = new ArrayList<>();
+    sentences.add("The drops lie between " + inBar(least) + " (" + model(least).title() + ") and "
+        + inBar(most) + " (" + model(most).title() + "): a factor of "
+        + Digits.significant(spread().orElseThrow(), 3) + ".");
+    OptionalDouble equations =
+        spread(given.stream().filter(LossComparison::hasFriction).toList());
+    if (equations.isPresent()) {
+      sentences.add(String.format(
+          Locale.ROOT,
+          "Those that reckon with the wall's own roughness differ by %.1f %%: that is what the equations do with air that thins on its way, and the laws of friction.",
+          100.0 * (equations.getAsDouble() - 1.0)));
+    }
+    for (LineLoss end : List.of(least, most)) {
+      if (!hasFriction(end)) {
+        LossModel model = model(end);
+        sentences.add(model.title() + " has a friction of its own, fitted to " + model.fitBasis()
+            + ". It is meant for " + model.validity() + ". On shop lines it is usually "
+            + model.bias() + ".");
+      }
+    }
+    return List.copyOf(sentences);
+  }
+
+  private static boolean hasFriction(LineLoss loss) {
+    return loss.fold(flowing -> flowing.friction().isPresent(), choked -> false);
+  }
+
+  private static String inBar(LineLoss loss) {
+    return Digits.significant(drop(loss).orElseThrow() / 1.0e5, 3) + " bar";
+  }
+
+  /** {@return a table in Markdown: model, drop, deviation from the isothermal answer, what it was fitted to and how it is usually off; and the spread explained} */
   public String toMarkdown() {
     StringBuilder out = new StringBuilder(
         "| model | drop [bar] | against isothermal | fitted to | usually, on shop lines |\n|---|--:|--:|---|---|\n");
@@ -110,6 +159,10 @@ public record LossComparison(List<LineLoss> losses, LineLoss reference) {
           .append(" | ")
           .append(model.bias())
           .append(" |\n");
+    }
+    List<String> explanation = explanation();
+    if (!explanation.isEmpty()) {
+      out.append('\n').append(String.join(" ", explanation)).append('\n');
     }
     return out.toString();
   }

@@ -39,14 +39,15 @@ final class PipeWorking {
   }
 
   static Working of(PipeModel model, LineLoss.Flowing loss, UnitSystem units) {
-    String title = title(loss);
+    String title = title(loss, units);
     return loss.friction()
         .map(friction -> new PipeWorking(model, loss, friction.darcy(), units).build(title))
         .orElseGet(() -> still(title));
   }
 
-  static String title(LineLoss.Flowing loss) {
-    return "Pressure lost along " + loss.conduit() + " (" + loss.model().title() + ")";
+  static String title(LineLoss.Flowing loss, UnitSystem units) {
+    return "Pressure lost along " + loss.conduit().in(units) + " ("
+        + loss.model().title() + ")";
   }
 
   static Working still(String title) {
@@ -54,7 +55,8 @@ final class PipeWorking {
   }
 
   static Working of(PipeModel model, LineLoss.Choked loss, UnitSystem units) {
-    Working.Builder working = Working.titled(loss.conduit() + " chokes (" + model.title() + ")");
+    Working.Builder working =
+        Working.titled(loss.conduit().in(units) + " chokes (" + model.title() + ")");
     Term flow = units.massFlow("ṁ", "\\dot m_{max}", loss.largest().kilogramsPerSecond(), 7);
     Term area = units.area("A", "A", loss.conduit().area().squareMetres(), 7);
     Term r = gasConstant(units);

@@ -109,7 +109,7 @@ record ReservoirModel(FrictionLaw law) implements LossModel {
   }
 
   private Working working(LineLoss.Flowing loss, UnitSystem units) {
-    String title = PipeWorking.title(loss);
+    String title = PipeWorking.title(loss, units);
     if (loss.reynolds() == 0.0) {
       return PipeWorking.still(title);
     }
@@ -164,7 +164,7 @@ record ReservoirModel(FrictionLaw law) implements LossModel {
   private Working working(LineLoss.Choked loss, UnitSystem units) {
     double psi = loss.largest().kilogramsPerSecond() / flowAtOne(loss.conduit(), loss.inlet());
     double m1 = IsentropicFlow.subsonicAtMassFlowFunction(psi).mach();
-    return Working.titled(loss.conduit() + " chokes (" + title() + ")")
+    return Working.titled(loss.conduit().in(units) + " chokes (" + title() + ")")
         .step(
             "Largest flow, at the Mach number of the inlet found by trial",
             "⟨ṁ⟩ = π / 4 × ⟨D⟩² × ⟨p0⟩ × "

@@ -218,4 +218,28 @@ class AirStateTest {
     AirState air = AirState.of(SHOP.pressure(), Temperature.ofCelsius(celsius));
     assertThat(air.temperature().celsius()).isEqualTo(celsius);
   }
+
+  static Stream<Row> recalled_viscosities() {
+    return Rows.of(AirStateTest.class, "sutherland_variants.csv");
+  }
+
+  /** The constants were recalled: these rows gate nothing alone, viscosity is held against the reference tables above. */
+  @ParameterizedTest
+  @MethodSource("recalled_viscosities")
+  void recalled_forms_of_sutherlands_law_lie_where_their_constants_put_them(Row row) {
+    double ours = AirState.of(AbsolutePressure.ofBar(1.0), Temperature.ofKelvins(row.number("t_k")))
+        .viscosity()
+        .pascalSeconds();
+    boolean same = row.text("variant").startsWith("ISA");
+    Comparison.of(
+            "Air: viscosity, recalled forms",
+            row.text("variant") + " at " + row.text("t_k") + " K",
+            row.number("mu_pa_s"),
+            "Pa·s",
+            row.source())
+        .isMetWithinFraction(
+            ours,
+            same ? 1.0e-9 : 0.02,
+            same ? "10 digits printed" : "2 % between recalled constants; ours are those of 1976");
+  }
 }

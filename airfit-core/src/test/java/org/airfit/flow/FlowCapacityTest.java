@@ -327,6 +327,25 @@ class FlowCapacityTest {
         .isCloseTo(conductance(valve), within(1.0e-13 * conductance(valve)));
   }
 
+  /** A tube of a published simulation: its C is that of the tube formula, its b is not, as the row tells. */
+  @Test
+  void a_published_tube_has_the_conductance_of_the_formula() {
+    Row row = Rows.of(FlowCapacityTest.class, "iso6358_published_values.csv")
+        .filter(one -> one.text("bore_mm").equals("4"))
+        .findFirst()
+        .orElseThrow();
+    Comparison.of(
+            "Flow: tubes",
+            "tube of 4 mm, 10 m, C",
+            row.number("C_dm3_s_bar"),
+            "dm³/(s·bar)",
+            row.source())
+        .isMetBy(
+            conductance(FlowCapacity.ofTube(Length.ofMillimetres(4.0), Length.ofMetres(10.0))),
+            row.halfDigit("C_dm3_s_bar"),
+            "digits printed");
+  }
+
   /** The formula itself is from memory: the column it is held against is adiabatic flow with friction, which is derived. */
   @ParameterizedTest
   @MethodSource("tubes")

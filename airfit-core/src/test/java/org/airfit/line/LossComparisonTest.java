@@ -281,6 +281,29 @@ class LossComparisonTest {
   }
 
   @Test
+  void the_spread_is_explained_by_its_ends_and_by_what_the_equations_leave_of_it() {
+    LossComparison all = LossComparison.of(LossModel.all(), PIPE, FLOW, AIR);
+    List<String> words = all.explanation();
+    assertThat(words.get(0))
+        .startsWith("The drops lie between ")
+        .contains("Unwin, K 0.005 (Arson)", "a factor of ");
+    assertThat(words.get(1))
+        .startsWith("Those that reckon with the wall's own roughness differ by ");
+    assertThat(words)
+        .anyMatch(sentence -> sentence.startsWith("Unwin, K 0.005 (Arson) has a friction"));
+    assertThat(all.toMarkdown()).contains(words.get(0));
+    LossComparison equations = LossComparison.of(
+        List.of(LossModel.isothermal(), model(PipeEquation.DARCY_INLET_DENSITY)), PIPE, FLOW, AIR);
+    assertThat(equations.explanation()).hasSize(2);
+    assertThat(LossComparison.of(List.of(LineFormula.HARRIS, LineFormula.WEYMOUTH), PIPE, FLOW, AIR)
+            .explanation())
+        .as("without an equation nothing is said of equations")
+        .hasSize(3);
+    assertThat(LossComparison.of(List.of(LineFormula.HARRIS), PIPE, FLOW, AIR).explanation())
+        .isEmpty();
+  }
+
+  @Test
   void a_choked_line_and_a_still_one_have_no_spread() {
     List<LossModel> one = List.of(LossModel.isothermal());
     LossComparison choked = LossComparison.of(one, PIPE, MassFlow.ofKilogramsPerSecond(100.0), AIR);

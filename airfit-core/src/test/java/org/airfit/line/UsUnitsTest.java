@@ -37,7 +37,9 @@ class UsUnitsTest {
           .contains("psi")
           .contains("ft")
           .doesNotContain("Pa")
-          .doesNotContain(" bar");
+          .doesNotContain(" bar")
+          .doesNotContain(" m ")
+          .doesNotContain("mm");
     }
   }
 
