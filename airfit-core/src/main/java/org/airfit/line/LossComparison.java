@@ -107,13 +107,13 @@ public record LossComparison(List<LineLoss> losses, LineLoss reference) {
     sentences.add("The drops lie between " + inBar(least) + " (" + model(least).title() + ") and "
         + inBar(most) + " (" + model(most).title() + "): a factor of "
         + Digits.significant(spread().orElseThrow(), 3) + ".");
-    OptionalDouble equations =
-        spread(given.stream().filter(LossComparison::hasFriction).toList());
-    if (equations.isPresent()) {
+    List<LineLoss> equations =
+        given.stream().filter(LossComparison::hasFriction).toList();
+    if (equations.size() > 1) {
       sentences.add(String.format(
           Locale.ROOT,
           "Those that reckon with the wall's own roughness differ by %.1f %%: that is what the equations do with air that thins on its way, and the laws of friction.",
-          100.0 * (equations.getAsDouble() - 1.0)));
+          100.0 * (spread(equations).orElseThrow() - 1.0)));
     }
     for (LineLoss end : List.of(least, most)) {
       if (!hasFriction(end)) {

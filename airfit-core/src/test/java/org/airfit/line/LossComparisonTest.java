@@ -297,7 +297,7 @@ class LossComparisonTest {
     assertThat(equations.explanation()).hasSize(2);
     assertThat(LossComparison.of(List.of(LineFormula.HARRIS, LineFormula.WEYMOUTH), PIPE, FLOW, AIR)
             .explanation())
-        .as("without an equation nothing is said of equations")
+        .as("without two equations nothing is said of equations")
         .hasSize(3);
     assertThat(LossComparison.of(List.of(LineFormula.HARRIS), PIPE, FLOW, AIR).explanation())
         .isEmpty();
