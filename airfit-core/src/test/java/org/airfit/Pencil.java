@@ -175,6 +175,11 @@ public final class Pencil {
       }
       return value;
     }
+    if (take("tan")) {
+      double degrees = factor();
+      take("°");
+      return Math.tan(Math.toRadians(degrees));
+    }
     if (take("π")) {
       return Math.PI;
     }
@@ -194,6 +199,10 @@ public final class Pencil {
       throw new IllegalArgumentException("no number at " + at + " of \"" + text + "\"");
     }
     at = number.end();
+    // a constant of the equation may carry its unit
+    if (!take("in")) {
+      take("mm");
+    }
     return Double.parseDouble(number.group());
   }
 }

@@ -187,9 +187,13 @@ public record MixUp(PipeThread male, PipeThread female) {
     return "about " + Digits.fixed(turns.orElse(0.0), 1);
   }
 
-  /** To a tenth of a micron, so that a difference of two printed diameters is the printed clearance. */
   private static Term millimetres(String symbol, String latex, double value) {
     return new Term(symbol, latex, Digits.fixed(value, 4), "mm");
+  }
+
+  /** One place more than the clearance, so that the difference of two printed diameters is the printed clearance. */
+  private static Term diameter(String symbol, String latex, Length value) {
+    return new Term(symbol, latex, Digits.fixed(value.millimetres(), 5), "mm");
   }
 
   /** {@return the clearances and the three limits, with the numbers put in} */
@@ -205,8 +209,8 @@ public record MixUp(PipeThread male, PipeThread female) {
             "⟨c⟩ = ⟨Ef⟩ − ⟨Em⟩",
             "⟨c⟩ = ⟨Ef⟩ - ⟨Em⟩",
             List.of(
-                millimetres("Ef", "E_f", femaleMouth().pitch().millimetres()),
-                millimetres("Em", "E_m", maleEnd().pitch().millimetres())),
+                diameter("Ef", "E_f", femaleMouth().pitch()),
+                diameter("Em", "E_m", maleEnd().pitch())),
             c,
             source)
         .note("Crest under root: " + Digits.fixed(crestClearanceMillimetres(), 3)

@@ -2,17 +2,16 @@ package org.airfit.thread;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowable;
-import static org.assertj.core.api.Assertions.within;
 
 import java.util.Locale;
 import java.util.stream.Stream;
+import org.airfit.Pencil;
 import org.airfit.Rows;
 import org.airfit.Rows.Row;
 import org.airfit.quantity.NominalThreadSize;
 import org.airfit.safety.Caution;
 import org.airfit.source.Basis;
 import org.airfit.thread.Mating.Verdict;
-import org.airfit.working.Step;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -370,11 +369,7 @@ class MatingTest {
       new MixUp(npt, BsptThread.of(size)),
       new MixUp(BsppThread.of(size), npt)
     }) {
-      for (Step step : mix.working().steps()) {
-        assertThat(Calculator.keyIn(step))
-            .as("%s: %s", step.what(), step.inNumbers())
-            .isCloseTo(Calculator.printed(step), within(1.5 * Calculator.lastDigit(step)));
-      }
+      Pencil.check(mix.working());
       assertThat(mix.working().toText()).contains("never relied on to seal");
       assertThat(mix.verdict().isSound()).isFalse();
     }

@@ -7,12 +7,12 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import org.airfit.Pencil;
 import org.airfit.Rows;
 import org.airfit.Rows.Row;
 import org.airfit.quantity.Length;
 import org.airfit.thread.ThreadIdentification.SettlingReading;
 import org.airfit.thread.ThreadIdentification.Verdict;
-import org.airfit.working.Step;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -200,11 +200,7 @@ class ThreadIdentificationTest {
   void the_working_can_be_worked_again(ThreadReadings readings) {
     ThreadIdentification answer = ThreadIdentification.of(readings);
     assertThat(answer.readings()).isSameAs(readings);
-    for (Step step : answer.working().steps()) {
-      assertThat(Calculator.keyIn(step))
-          .as(step.inNumbers())
-          .isCloseTo(Calculator.printed(step), within(1.01 * Calculator.lastDigit(step)));
-    }
+    Pencil.check(answer.working());
     assertThat(answer.working().toText()).contains("None of these").contains("first crest of");
     assertThat(ThreadIdentification.sources()).hasSize(6);
   }
