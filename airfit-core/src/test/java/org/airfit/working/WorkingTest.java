@@ -208,6 +208,14 @@ class WorkingTest {
                 + " $\\varepsilon$/D $\\approx$ 2$\\times$10\\textsuperscript{-}\\textsuperscript{3}, Größe}\n");
   }
 
+  /** Compiled with pdfLaTeX and inputenc: these it knows as they are, any other sign of the library's sentences must be written out. */
+  @Test
+  void every_sign_of_the_librarys_sentences_compiles_in_latex() {
+    String signs = "×γ²−ṁ³°Δ√·λρψπμσµηΣ±∞…χεταβδθκω∂⌀₂¼½¾⅛⅜⅝⅞⁄Φ∫φΠ∏§≤≥≈→⁵⁻";
+    assertThat(Working.titled(signs).build().toLatex().replaceAll("[\\x00-\\x7F±…¼½¾]", ""))
+        .isEmpty();
+  }
+
   @Test
   void a_sentence_does_not_become_a_list_in_markdown() {
     assertThat(Working.titled("Notes")
