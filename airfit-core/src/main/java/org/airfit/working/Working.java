@@ -12,6 +12,9 @@ import org.airfit.source.Source;
  */
 public final class Working {
 
+  /** About as much LaTeX as fills a printed line. */
+  private static final int MOST_SIGNS_OF_A_LINE = 120;
+
   private final String title;
   private final List<Part> parts;
 
@@ -135,6 +138,18 @@ public final class Working {
             + step.result().latexQuantity();
   }
 
+  /** The same on two lines where one would not fit on a page. */
+  private static String latexLines(Step step) {
+    String numbers = step.latexInNumbers();
+    if (numbers.length() <= MOST_SIGNS_OF_A_LINE) {
+      return latexNumbers(step);
+    }
+    String result = step.result().latexQuantity();
+    return step.implicit()
+        ? step.result().latex() + " = " + result + " \\\\\n\\text{check: } " + numbers
+        : step.result().latex() + " = " + numbers + " \\\\\n{} = " + result;
+  }
+
   /** {@return this working as a LaTeX fragment for a document that loads amsmath} */
   public String toLatex() {
     StringBuilder out = new StringBuilder();
@@ -152,7 +167,7 @@ public final class Working {
             .append(Markup.latex(step.source().toString()))
             .append("):\n");
         out.append("\\begin{gather*}\n").append(step.latexInSymbols()).append(" \\\\\n");
-        out.append(latexNumbers(step)).append("\n\\end{gather*}\n");
+        out.append(latexLines(step)).append("\n\\end{gather*}\n");
       } else if (part instanceof Said said) {
         out.append(Markup.latex(said.sentence())).append("\\par\n");
       } else if (part instanceof Used used) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.airfit.Pencil;
@@ -206,6 +207,29 @@ class WorkingTest {
         .isEqualTo(
             "\\paragraph{C 6 dm\\textsuperscript{3}/(s$\\cdot$bar), $-$5 \\textdegree{}C $\\le$ t,"
                 + " $\\varepsilon$/D $\\approx$ 2$\\times$10\\textsuperscript{-}\\textsuperscript{3}, Größe}\n");
+  }
+
+  @Test
+  void what_would_run_off_a_printed_line_goes_on_two() {
+    List<Term> given = new ArrayList<>();
+    StringBuilder sum = new StringBuilder("⟨s⟩ = 0");
+    for (int i = 0; i < 6; i++) {
+      given.add(Term.of("x" + i, "x_" + i, 0.125, "kg/(s m²)", 3));
+      sum.append(" + ⟨x").append(i).append("⟩");
+    }
+    Term total = Term.of("s", "s", 0.75, "kg/(s m²)", 3);
+    String explicit = Working.titled("Sum")
+        .step("Sum", sum.toString(), sum.toString(), given, total, Source.handbook("pencil"))
+        .build()
+        .toLatex();
+    assertThat(explicit).contains(" \\\\\n{} = 0.75\\,\\mathrm{");
+    String implicit = Working.titled("Sum")
+        .solved("Sum", sum.toString(), sum.toString(), given, total, Source.handbook("pencil"))
+        .build()
+        .toLatex();
+    assertThat(implicit)
+        .contains("\ns = 0.75\\,\\mathrm{")
+        .contains(" \\\\\n\\text{check: } {(0.75");
   }
 
   /** Compiled with pdfLaTeX and inputenc: these it knows as they are, any other sign of the library's sentences must be written out. */
