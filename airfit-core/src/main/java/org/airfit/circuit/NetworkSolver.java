@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
+import org.airfit.internal.AirKernel;
 import org.airfit.line.FrictionLaw;
 import org.airfit.line.LineLoss;
 import org.airfit.quantity.AbsolutePressure;
@@ -34,6 +35,7 @@ final class NetworkSolver {
   /** One branch as the solver sees it. */
   static final class Branch {
     final Element element;
+    final AirKernel kernel;
     final int from;
     final int to;
     final double jumpFlow; // of friction at Re 2300; 0 for a part
@@ -50,6 +52,7 @@ final class NetworkSolver {
 
     Branch(Element element, int from, int to, AirState air) {
       this.element = element;
+      this.kernel = element.kernel();
       this.from = from;
       this.to = to;
       this.jumpFlow = element instanceof Element.Line line
@@ -76,6 +79,7 @@ final class NetworkSolver {
   double imbalance;
   int iterations;
 
+  private final double[] behind = new double[AirKernel.SIZE];
   private double demanded;
   private double damping;
   private double flowScale;
@@ -344,9 +348,9 @@ final class NetworkSolver {
 
   /** The pressure [Pa] behind a branch, or −1 where the flow does not pass. */
   private double behind(Branch branch, double flow, double p1) {
-    AirState behind = branch.element.behind(
-        MassFlow.ofKilogramsPerSecond(flow), air.at(AbsolutePressure.ofPascals(p1)));
-    return behind == null ? -1.0 : behind.pressure().pascals();
+    RunKernel.put(air, behind);
+    behind[AirKernel.PASCALS] = p1;
+    return branch.kernel.pass(flow, behind) ? behind[AirKernel.PASCALS] : -1.0;
   }
 
   /** A flow just below that at which a branch chokes. */

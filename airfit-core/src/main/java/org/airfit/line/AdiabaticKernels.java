@@ -33,7 +33,7 @@ final class AdiabaticKernels {
    * d = y1 − y2 for k not above {@link #largestResistance}: d + ln(1 − d/(1+y1)) = 2γ/(γ+1) k. Concave and negative at 0, so Newton
    * from 0 climbs to the root and never passes it.
    */
-  private static double difference(double a, double k) {
+  static double difference(double a, double k) {
     double y1 = y(a);
     double wanted = 2.0 * G / (G + 1.0) * k;
     double d = 0.0;
@@ -65,14 +65,13 @@ final class AdiabaticKernels {
     return -Math.log1p((G - 1.0) * gained / (2.0 + (G - 1.0) * m1));
   }
 
-  /** T2/T1. */
-  static double temperatureRatio(double a, double k) {
-    return Math.exp(logTemperatureRatio(a, difference(a, k)));
+  /** T2/T1 from d. */
+  static double temperatureRatio(double a, double d) {
+    return Math.exp(logTemperatureRatio(a, d));
   }
 
-  /** (p1 − p2)/p1, from p2/p1 = M1/M2 √(T2/T1). */
-  static double dropShare(double a, double k) {
-    double d = difference(a, k);
+  /** (p1 − p2)/p1 from d, by p2/p1 = M1/M2 √(T2/T1). */
+  static double dropShare(double a, double d) {
     double lnMach = 0.5 * Math.log1p(-0.5 * (G + 1.0) * d * a / G);
     return -Math.expm1(lnMach + 0.5 * logTemperatureRatio(a, d));
   }
