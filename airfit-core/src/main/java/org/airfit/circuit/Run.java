@@ -178,6 +178,10 @@ public final class Run {
     return new Run(supply, atmosphere, others);
   }
 
+  RunKernel kernel() {
+    return kernel;
+  }
+
   private List<String> names() {
     return elements.stream().map(Element::name).toList();
   }

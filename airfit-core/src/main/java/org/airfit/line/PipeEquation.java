@@ -98,27 +98,22 @@ public enum PipeEquation {
 
   /** Whether a flow of parameter a does not get through a resistance k. */
   boolean chokes(double a, double k) {
-    boolean supersonicInlet = switch (this) {
-      case ISOTHERMAL -> a >= 1.0;
-      case ADIABATIC -> a >= G;
-      case DARCY_INLET_DENSITY, DARCY_MEAN_DENSITY -> false;
+    return switch (this) {
+      case ISOTHERMAL -> IsothermalKernels.chokes(a, k);
+      case ADIABATIC -> AdiabaticKernels.chokes(a, k);
+      case DARCY_INLET_DENSITY, DARCY_MEAN_DENSITY -> k > largestResistance(a);
     };
-    return supersonicInlet || k > largestResistance(a);
   }
 
-  /** What an equation is solved for, where it can't be written down: u of isothermal and d of adiabatic flow; for k not above {@link #largestResistance}. */
+  /** What both ratios of adiabatic flow follow from, found by trial; the others have no use for it. For k not above {@link #largestResistance}. */
   double root(double a, double k) {
-    return switch (this) {
-      case ISOTHERMAL -> IsothermalKernels.logSquaredRatio(a, k);
-      case ADIABATIC -> AdiabaticKernels.difference(a, k);
-      case DARCY_INLET_DENSITY, DARCY_MEAN_DENSITY -> 0.0;
-    };
+    return this == ADIABATIC ? AdiabaticKernels.difference(a, k) : 0.0;
   }
 
   /** (p1 − p2)/p1. */
   double dropShare(double a, double k, double root) {
     return switch (this) {
-      case ISOTHERMAL -> -Math.expm1(-0.5 * root);
+      case ISOTHERMAL -> IsothermalKernels.dropShare(a, k);
       case ADIABATIC -> AdiabaticKernels.dropShare(a, root);
       case DARCY_INLET_DENSITY -> 0.5 * a * k;
       case DARCY_MEAN_DENSITY -> a * k / (1.0 + Math.sqrt(1.0 - a * k));
