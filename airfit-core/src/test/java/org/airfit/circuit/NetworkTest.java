@@ -567,4 +567,35 @@ class NetworkTest {
         .isThrownBy(() -> solved(network).through("nothing"))
         .withMessage("branch must be one of the network, was \"nothing\"");
   }
+
+  @Test
+  void a_wider_pipe_or_a_larger_coupler_is_put_in_by_its_name() {
+    Network thin = Network.at(ATMOSPHERE)
+        .supply("s", SUPPLY)
+        .line("main", "s", "a", pipe(10.0, 20.0))
+        .part("coupler", "a", "t", part(3.0, 0.3))
+        .tool("t", fixed(0.01))
+        .build();
+    double before = ((NetworkResult.Solved) thin.solve()).at("t").pascals();
+    double wider = ((NetworkResult.Solved)
+            thin.replacing("main", pipe(20.0, 20.0)).solve())
+        .at("t")
+        .pascals();
+    double larger = ((NetworkResult.Solved)
+            thin.replacing("coupler", part(6.0, 0.3)).solve())
+        .at("t")
+        .pascals();
+    assertThat(wider).isGreaterThan(before);
+    assertThat(larger).isGreaterThan(before);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> thin.replacing("coupler", pipe(20.0, 20.0)))
+        .withMessage("name must be that of a line of this network, was \"coupler\"");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> thin.replacing("main", part(6.0, 0.3)))
+        .withMessage("name must be that of a part of this network, was \"main\"");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() ->
+            thin.replacing("coupler", part(6.0, 0.3).withCrackingPressure(PressureDrop.ofBar(0.1))))
+        .withMessageContaining("check valves are not solved for");
+  }
 }
