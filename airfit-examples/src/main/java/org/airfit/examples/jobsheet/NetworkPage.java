@@ -4,6 +4,7 @@ import static org.airfit.examples.jobsheet.PageSheet.escaped;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.airfit.circuit.PipeDuty;
 import org.airfit.circuit.PipeVelocity;
 import org.airfit.quantity.FreeAirFlow;
@@ -17,7 +18,7 @@ import org.airfit.safety.Caution;
 final class NetworkPage {
 
   private static final int MOST_CURES = 3;
-  private static final double MUCH_PASCALS = 1.0e4;
+  private static final double MUCH_PASCALS = 2.0e4;
 
   private static final String STYLE = """
       @page { margin: 10mm 13mm; }
@@ -156,7 +157,7 @@ final class NetworkPage {
     int left = sheet.ways().size() - shown.size();
     if (left > 0) {
       out.append("<p class=\"quiet\">")
-          .append(left + " drops and parts that each take less than 0.1 bar are left out.")
+          .append(left + " drops and parts that each take less than 0.2 bar are left out.")
           .append("</p>\n");
     }
   }
@@ -199,7 +200,16 @@ final class NetworkPage {
     }
     element("h2", "One main closed for repair, all tools running");
     out.append("<ul>\n");
-    sheet.closures().forEach(closure -> element("li", closure.pipe() + ": " + closure.answer()));
+    String may = sheet.closures().stream()
+        .filter(NetworkSheet.Closure::serves)
+        .map(NetworkSheet.Closure::pipe)
+        .collect(Collectors.joining(", "));
+    if (!may.isEmpty()) {
+      element("li", "no drop falls short that did not before: " + may);
+    }
+    sheet.closures().stream()
+        .filter(closure -> !closure.serves())
+        .forEach(closure -> element("li", closure.pipe() + ": " + closure.answer()));
     out.append("</ul>\n");
   }
 }

@@ -68,7 +68,7 @@ record NetworkSheet(
       if (isEnough()) {
         return "enough";
       }
-// a tool of fixed flow that does not get it has nothing left at its inlet
+      // a tool of fixed flow that does not get it has nothing left at its inlet
       boolean fixed = flow.tool().ratedInlet().isEmpty();
       return fixed && flow.isStarved() ? "starved" : "too little";
     }
