@@ -21,6 +21,7 @@ import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.safety.Caution;
+import org.airfit.safety.SafetyRule;
 
 /**
  * What a network does with all its tools running, as they run by their use factors, with each pipe closed in turn, and with single branches made wider.
@@ -303,6 +304,9 @@ record NetworkSheet(
             .reversed())
         .flatMap(velocity -> velocity.cautions().stream())
         .forEach(caution -> once.putIfAbsent(caution.title(), caution));
+    // the sheet tells of mains closed for repair
+    SafetyRule isolate = SafetyRule.ENERGY_ISOLATION;
+    once.put(isolate.title(), new Caution(isolate.title(), isolate.demand(), isolate.source()));
     return List.copyOf(once.values());
   }
 

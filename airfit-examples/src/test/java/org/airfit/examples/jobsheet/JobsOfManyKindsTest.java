@@ -172,7 +172,10 @@ class JobsOfManyKindsTest {
         .contains(
             "room header: cut off: mast shop, rigging, blasting, hull bay, paint room, slipway")
         .contains("any one main may be closed but room header")
-        .contains("Air too fast in the pipe", "More pressure at the supply is no cure");
+        .contains(
+            "Air too fast in the pipe",
+            "More pressure at the supply is no cure",
+            "Energy isolation");
     assertThat(Files.readString(page)).contains("For repair", "What to change", "At the drops");
   }
 
