@@ -19,6 +19,7 @@ import org.airfit.line.Conduit;
 import org.airfit.line.LossModel;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.PressureUnit;
+import org.airfit.quantity.Volume;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -70,6 +71,17 @@ public final class Network {
   /** {@return the names of the nodes, those of the supplies first} */
   public List<String> nodes() {
     return nodes;
+  }
+
+  /** {@return what its pipes, tubes and hoses hold, which stores air as a receiver does} */
+  public Volume pipeVolume() {
+    return Volume.ofCubicMetres(joints.stream()
+        .map(Joint::element)
+        .filter(Element.Line.class::isInstance)
+        .map(Element.Line.class::cast)
+        .mapToDouble(line ->
+            line.conduit().area().squareMetres() * line.conduit().length().metres())
+        .sum());
   }
 
   /**
