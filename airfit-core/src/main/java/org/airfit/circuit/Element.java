@@ -5,14 +5,17 @@ import java.util.function.Supplier;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.flow.Passage;
+import org.airfit.internal.AirKernel;
+import org.airfit.internal.LineKernels;
+import org.airfit.internal.PartKernel;
 import org.airfit.line.Conduit;
 import org.airfit.line.LineLoss;
 import org.airfit.line.LossModel;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.MassFlow;
+import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.working.Working;
-import org.jspecify.annotations.Nullable;
 
 /** One thing on the way from supply to tool. */
 sealed interface Element {
@@ -29,9 +32,8 @@ sealed interface Element {
       List<String> warnings,
       Supplier<Working> working) {}
 
-  /** Where nothing but the air behind is wanted: that air, or null where the flow does not pass. */
-  @Nullable
-  AirState behind(MassFlow massFlow, AirState inlet);
+  /** What it does to the air, on plain doubles; {@link #solve} says the same with all that belongs to it. */
+  AirKernel kernel();
 
   Outcome solve(MassFlow massFlow, AirState inlet);
 
@@ -42,10 +44,14 @@ sealed interface Element {
   record Line(String name, Conduit conduit, LossModel model) implements Element {
 
     @Override
-    public @Nullable AirState behind(MassFlow massFlow, AirState inlet) {
-      return model.loss(conduit, massFlow, inlet) instanceof LineLoss.Flowing flowing
-          ? flowing.outlet()
-          : null;
+    public AirKernel kernel() {
+      return model instanceof LineKernels kernels
+          ? kernels.kernel(
+              conduit.bore().metres(),
+              conduit.length().metres(),
+              conduit.roughness().metres(),
+              conduit.fittingLoss())
+          : new ModelKernel(conduit, model);
     }
 
     @Override
@@ -80,11 +86,13 @@ sealed interface Element {
   record Part(String name, FlowCapacity capacity) implements Element {
 
     @Override
-    public @Nullable AirState behind(MassFlow massFlow, AirState inlet) {
-      return capacity.passage(massFlow, inlet) instanceof Passage.Passes passes
-              && passes.outlet().pascals() > 0.0
-          ? inlet.at(passes.outlet())
-          : null;
+    public AirKernel kernel() {
+      return new PartKernel(
+          capacity.conductance().cubicMetresPerSecondPascal(),
+          ReferenceState.ANR.density().kilogramsPerCubicMetre(),
+          capacity.criticalPressureRatio(),
+          capacity.subsonicIndex(),
+          capacity.crackingPressure().pascals());
     }
 
     @Override

@@ -11,6 +11,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
@@ -18,6 +19,7 @@ import org.airfit.line.Conduit;
 import org.airfit.line.LossModel;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.PressureUnit;
+import org.airfit.quantity.Volume;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -71,6 +73,17 @@ public final class Network {
     return nodes;
   }
 
+  /** {@return what its pipes, tubes and hoses hold, which stores air as a receiver does} */
+  public Volume pipeVolume() {
+    return Volume.ofCubicMetres(joints.stream()
+        .map(Joint::element)
+        .filter(Element.Line.class::isInstance)
+        .map(Element.Line.class::cast)
+        .mapToDouble(line ->
+            line.conduit().area().squareMetres() * line.conduit().length().metres())
+        .sum());
+  }
+
   /**
    * Obtains this network with a branch closed off.
    *
@@ -90,6 +103,67 @@ public final class Network {
           "name must be that of a branch of this network, was \"" + name + "\"");
     }
     return new Network(builder);
+  }
+
+  /**
+   * Obtains this network with another pipe, tube or hose in the place of one.
+   *
+   * @param name the name of a branch that is a line
+   * @param conduit what to put in its place, by the same model
+   * @return this with {@code conduit}
+   * @throws IllegalArgumentException if no line has that name
+   */
+  public Network replacing(String name, Conduit conduit) {
+    return replacing(
+        name,
+        "line",
+        element -> element instanceof Element.Line line
+            ? Optional.of(new Element.Line(name, conduit, line.model()))
+            : Optional.empty());
+  }
+
+  /**
+   * Obtains this network with another coupler, valve, filter or the like in the place of one.
+   *
+   * @param name the name of a branch that is a part
+   * @param capacity what to put in its place; without cracking pressure
+   * @return this with {@code capacity}
+   * @throws IllegalArgumentException if no part has that name, or it is a check valve
+   */
+  public Network replacing(String name, FlowCapacity capacity) {
+    requireNoCheckValve(name, capacity);
+    return replacing(
+        name,
+        "part",
+        element -> element instanceof Element.Part
+            ? Optional.of(new Element.Part(name, capacity))
+            : Optional.empty());
+  }
+
+  private Network replacing(String name, String kind, Function<Element, Optional<Element>> other) {
+    Builder builder = new Builder(atmosphere);
+    builder.supplies.putAll(supplies);
+    builder.outlets.addAll(outlets);
+    boolean found = false;
+    for (Joint joint : joints) {
+      Optional<Element> instead =
+          joint.element.name().equals(name) ? other.apply(joint.element) : Optional.empty();
+      found |= instead.isPresent();
+      builder.joints.add(new Joint(joint.from, joint.to, instead.orElse(joint.element)));
+    }
+    if (!found) {
+      throw new IllegalArgumentException(
+          "name must be that of a " + kind + " of this network, was \"" + name + "\"");
+    }
+    return new Network(builder);
+  }
+
+  private static void requireNoCheckValve(String name, FlowCapacity capacity) {
+    if (capacity.crackingPressure().pascals() > 0.0) {
+      throw new IllegalArgumentException("cracking pressure of " + name
+          + " must be 0 Pa in a network, was " + capacity.crackingPressure()
+          + "; check valves are not solved for");
+    }
   }
 
   /**
@@ -318,11 +392,7 @@ public final class Network {
      * @throws IllegalArgumentException if the name is taken, the ends are one, or it is a check valve
      */
     public Builder part(String name, String from, String to, FlowCapacity capacity) {
-      if (capacity.crackingPressure().pascals() > 0.0) {
-        throw new IllegalArgumentException("cracking pressure of " + name
-            + " must be 0 Pa in a network, was " + capacity.crackingPressure()
-            + "; check valves are not solved for");
-      }
+      requireNoCheckValve(name, capacity);
       return branch(from, to, new Element.Part(name, capacity));
     }
 

@@ -1,11 +1,16 @@
 package org.airfit.circuit;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.MassFlow;
+import org.airfit.quantity.Temperature;
+import org.airfit.quantity.Volume;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -81,6 +86,32 @@ public record NetworkSimulation(
           : Optional.of(pressure.get(
               (int) Math.min(pressure.size() - 1.0, Math.floor(share * pressure.size()))));
     }
+  }
+
+  /**
+   * Finds the receiver that carries the peaks: what all tools take at most in 95 % of the trials, over a time in which the compressor does not keep up.
+   *
+   * @param delivery what the compressor delivers meanwhile
+   * @param time how long a peak lasts
+   * @param start the pressure when it begins
+   * @param least the least pressure it may fall to, below {@code start}
+   * @param temperature the temperature in the receiver, above 0 K
+   * @param pipes the volume of the pipes, such as {@link Network#pipeVolume()}
+   * @return the receiver, or empty where the compressor keeps up with that peak
+   * @throws IllegalArgumentException if an argument is out of range
+   */
+  public Optional<ReceiverSize> receiver(
+      FreeAirFlow delivery,
+      Duration time,
+      AbsolutePressure start,
+      AbsolutePressure least,
+      Temperature temperature,
+      Volume pipes) {
+    if (flow95.compareTo(delivery.massFlow()) <= 0) {
+      return Optional.empty();
+    }
+    FreeAirFlow peak = FreeAirFlow.from(flow95, delivery.reference());
+    return Optional.of(new ReceiverSize(peak, delivery, time, start, least, temperature, pipes));
   }
 
   /** Counts. */

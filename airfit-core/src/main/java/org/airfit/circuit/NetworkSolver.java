@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
+import org.airfit.internal.AirKernel;
 import org.airfit.line.FrictionLaw;
 import org.airfit.line.LineLoss;
 import org.airfit.quantity.AbsolutePressure;
@@ -20,29 +21,30 @@ import org.jspecify.annotations.Nullable;
  * </pre>
  *
  * <p>f is what {@link Element} gives, the same as in a run. Three edges of it are made passable, so narrow that no answer can show them: beyond choking the pressure falls by 10¹⁰
- * p/q instead of at once; below 10⁻⁷ of the whole flow the law is a straight line; and where friction jumps at Re = 2300, a branch that can't settle on either side holds that flow, and
- * its drop lies between the two.
+ * p/q instead of at once; below 10⁻⁷ of the whole flow the law is a straight line; and where friction jumps at Re = 2300, a ramp leads from the laminar to the turbulent value. The ramp is wide at first, a third
+ * of that flow, where Newton finds its way, and is drawn in by tens to 10⁻⁹ of it, each answer leading to the next: a branch whose drop lies between the two values ends on it.
  */
 final class NetworkSolver {
 
-  private static final int MAX_ITERATIONS = 300;
+  private static final int MAX_ITERATIONS = 500;
   private static final double STEEP = 1.0e10;
   private static final double STEP = 1.0e-6;
-  private static final int FLIPS = 4;
+  private static final int STRAIGHT = 5;
+  private static final double WIDEST = 0.3;
+  private static final double NARROWEST = 1.0e-9;
   private static final double RAMP_PASCALS = 100.0;
 
   /** One branch as the solver sees it. */
   static final class Branch {
     final Element element;
+    final AirKernel kernel;
     final int from;
     final int to;
     final double jumpFlow; // of friction at Re 2300; 0 for a part
 
     double flow;
     boolean chokes;
-    boolean held;
-    int flips;
-    boolean below;
+    boolean held; // on the ramp
 
     double left; // r
     double slope; // −f_q > 0
@@ -50,6 +52,7 @@ final class NetworkSolver {
 
     Branch(Element element, int from, int to, AirState air) {
       this.element = element;
+      this.kernel = element.kernel();
       this.from = from;
       this.to = to;
       this.jumpFlow = element instanceof Element.Line line
@@ -76,6 +79,9 @@ final class NetworkSolver {
   double imbalance;
   int iterations;
 
+  private final double[] behind = new double[AirKernel.SIZE];
+  private int steps; // with this width
+  private double width; // of the ramp, over the flow at which friction jumps
   private double demanded;
   private double damping;
   private double flowScale;
@@ -156,7 +162,10 @@ final class NetworkSolver {
           a >= 0 && b >= 0 ? new int[] {system.place(a, b), system.place(b, a)} : new int[0];
     }
     double[] right = new double[count];
+    width = WIDEST;
+    steps = 0;
     for (iterations = 1; iterations <= MAX_ITERATIONS; iterations++) {
+      steps++;
       flowScale = demanded;
       for (Branch branch : branches) {
         flowScale = Math.max(flowScale, Math.abs(branch.flow));
@@ -166,7 +175,7 @@ final class NetworkSolver {
       }
       assemble(system, places, unknown, right);
       system.solve(right);
-      if (iterations > undamped && iterations % undamped != 0) {
+      if (steps > undamped && steps % undamped != 0) {
         for (int i = 0; i < count; i++) {
           right[i] *= 0.5;
         }
@@ -176,15 +185,66 @@ final class NetworkSolver {
       }
       confine(unknown, right);
       boolean settled = advance(unknown, right);
-      if (settled && release()) {
-        settled = false;
-      }
       imbalance = imbalance();
       if (settled && imbalance <= 1.0e-11) {
-        return true;
+        if (!narrow()) {
+          return true;
+        }
+        steps = 0;
       }
     }
     return false;
+  }
+
+  /** Draws the ramp in, and the flows on it with their drops kept; false where none is on it any more, or it is narrow enough. */
+  private boolean narrow() {
+    boolean any = false;
+    for (Branch branch : branches) {
+      branch.held = isOnRamp(branch, Math.abs(branch.flow));
+      any |= branch.held;
+    }
+    if (!any || width <= NARROWEST) {
+      return false;
+    }
+    width = Math.max(NARROWEST, 0.1 * width);
+    for (Branch branch : branches) {
+      if (!branch.held) {
+        continue;
+      }
+      boolean forward = branch.flow >= 0.0;
+      double p1 = Math.max(floor, pascals[forward ? branch.from : branch.to]);
+      double p2 = pascals[forward ? branch.to : branch.from];
+      double laminar = laminar(branch, p1);
+      double turbulent = turbulent(branch, p1);
+      double part = (laminar - p2) / (laminar - turbulent);
+      if (part >= 0.0 && part <= 1.0) {
+        branch.flow = Math.copySign(branch.jumpFlow * (1.0 + part * width), branch.flow);
+      }
+    }
+    return true;
+  }
+
+  /** Whether a step led over the whole ramp, where the slope on neither side tells of it. */
+  private boolean isOver(Branch branch, double before) {
+    double least = Math.min(Math.abs(before), Math.abs(branch.flow));
+    double most = Math.max(Math.abs(before), Math.abs(branch.flow));
+    return before * branch.flow > 0.0
+        && least <= branch.jumpFlow
+        && most >= branch.jumpFlow * (1.0 + width);
+  }
+
+  private boolean isOnRamp(Branch branch, double flow) {
+    return flow > branch.jumpFlow && flow < branch.jumpFlow * (1.0 + width);
+  }
+
+  /** The pressure [Pa] where the ramp begins, or −1 where the flow does not pass. */
+  private double laminar(Branch branch, double p1) {
+    return passed(branch, branch.jumpFlow * (1.0 - 1.0e-12), p1);
+  }
+
+  /** The pressure [Pa] where the ramp ends, or −1 where the flow does not pass. */
+  private double turbulent(Branch branch, double p1) {
+    return passed(branch, branch.jumpFlow * (1.0 + width) * (1.0 + 1.0e-12), p1);
   }
 
   /** Flows along a tree of shortest ways from the supplies, pressures a little below theirs. */
@@ -208,8 +268,6 @@ final class NetworkSolver {
     int[] sequence = sequence(feeding);
     for (Branch branch : branches) {
       branch.flow = 0.01 * flowScale;
-      branch.held = false;
-      branch.flips = 0;
     }
     for (int at = n - 1; at >= 0; at--) {
       int node = sequence[at];
@@ -221,9 +279,6 @@ final class NetworkSolver {
       } else {
         supplied[node] = through[node];
       }
-    }
-    for (Branch branch : branches) {
-      branch.below = Math.abs(branch.flow) < branch.jumpFlow;
     }
   }
 
@@ -294,40 +349,48 @@ final class NetworkSolver {
     double least = 1.0e-7 * pressureScale / flowScale;
     double behind;
     branch.chokes = false;
-    if (branch.held) {
-      double middle = 0.5
-          * (behind(branch, branch.jumpFlow * (1.0 - 1.0e-12), p1)
-              + behind(branch, branch.jumpFlow * (1.0 + 1.0e-12), p1));
-      double steep = STEEP * p1 / branch.jumpFlow;
-      behind = middle - steep * (flow - branch.jumpFlow);
-      branch.slope = steep;
+    double small = 1.0e-7 * flowScale;
+    double measured = Math.max(flow, small);
+    double atMeasured = behind(branch, measured, p1);
+    if (atMeasured < 0.0) {
+      double limit = limit(branch, p1);
+      double atLimit = behind(branch, limit, p1);
+      branch.slope = STEEP * p1 / limit;
+      behind = atLimit - branch.slope * (measured - limit);
+      branch.byInlet = 1.0 + branch.slope * limit / p1;
+      branch.chokes = true;
+    } else if (flow < small) {
+      branch.slope = Math.max(least, (p1 - atMeasured) / small);
+      behind = p1 - (p1 - atMeasured) * flow / small;
       branch.byInlet = 1.0;
     } else {
-      double small = 1.0e-7 * flowScale;
-      double measured = Math.max(flow, small);
-      double atMeasured = behind(branch, measured, p1);
-      if (atMeasured < 0.0) {
-        double limit = limit(branch, p1);
-        double atLimit = behind(branch, limit, p1);
-        branch.slope = STEEP * p1 / limit;
-        behind = atLimit - branch.slope * (measured - limit);
-        branch.byInlet = 1.0 + branch.slope * limit / p1;
-        branch.chokes = true;
-      } else if (flow < small) {
-        branch.slope = Math.max(least, (p1 - atMeasured) / small);
-        behind = p1 - (p1 - atMeasured) * flow / small;
-        branch.byInlet = 1.0;
-      } else {
-        behind = atMeasured;
-        double further = behind(branch, flow * (1.0 + STEP), p1);
-        double slope = further >= 0.0
-            ? (behind - further) / (STEP * flow)
-            : slopeToLimit(branch, flow, p1, behind, outlet);
-        branch.slope = Math.max(least, slope);
-        branch.byInlet = Math.max(0.1, (behind + flow * branch.slope) / p1);
-      }
+      behind = atMeasured;
+      branch.slope = Math.max(least, slope(branch, flow, p1, behind, outlet));
+      branch.byInlet =
+          isOnRamp(branch, flow) ? 1.0 : Math.max(0.1, (behind + flow * branch.slope) / p1);
     }
     branch.left = behind - (p1 - inlet) - outlet;
+  }
+
+  /** −f_q of a flow that passes. */
+  private double slope(Branch branch, double flow, double p1, double behind, double outlet) {
+    if (isOnRamp(branch, flow)) {
+      double turbulent = turbulent(branch, p1);
+      if (turbulent >= 0.0) {
+        return (laminar(branch, p1) - turbulent) / (width * branch.jumpFlow);
+      }
+    }
+    // a small drop has few digits left in the pressure behind: the step is to move it by more than
+    // these
+    double step = Math.min(1.0e-2, Math.max(STEP, Math.sqrt(2.0e-16 * p1 / (p1 - behind))));
+    boolean overTheJump = flow <= branch.jumpFlow && flow * (1.0 + step) > branch.jumpFlow;
+    if (overTheJump) {
+      step = -step;
+    }
+    double further = behind(branch, flow * (1.0 + step), p1);
+    return further >= 0.0
+        ? (behind - further) / (step * flow)
+        : slopeToLimit(branch, flow, p1, behind, outlet);
   }
 
   /** The slope of the chord to the pressure behind, round the corner where the branch chokes, which lies ahead by less than a step. */
@@ -342,11 +405,22 @@ final class NetworkSolver {
         : ahead > 1.0e-13 * flow ? (behind - atLimit) / ahead : steep;
   }
 
-  /** The pressure [Pa] behind a branch, or −1 where the flow does not pass. */
+  /** The pressure [Pa] behind a branch, on the ramp where there is one, or −1 where the flow does not pass. */
   private double behind(Branch branch, double flow, double p1) {
-    AirState behind = branch.element.behind(
-        MassFlow.ofKilogramsPerSecond(flow), air.at(AbsolutePressure.ofPascals(p1)));
-    return behind == null ? -1.0 : behind.pressure().pascals();
+    if (isOnRamp(branch, flow)) {
+      double laminar = laminar(branch, p1);
+      double turbulent = turbulent(branch, p1);
+      if (turbulent >= 0.0) {
+        return laminar - (laminar - turbulent) * (flow / branch.jumpFlow - 1.0) / width;
+      }
+    }
+    return passed(branch, flow, p1);
+  }
+
+  private double passed(Branch branch, double flow, double p1) {
+    RunKernel.put(air, behind);
+    behind[AirKernel.PASCALS] = p1;
+    return branch.kernel.pass(flow, behind) ? behind[AirKernel.PASCALS] : -1.0;
   }
 
   /** A flow just below that at which a branch chokes. */
@@ -471,13 +545,10 @@ final class NetworkSolver {
       double change = (damping * branch.left + branch.byInlet * a - b) / branch.slope;
       settled &= Math.abs(branch.left) <= pressureAllowed
           || Math.abs(branch.left) / branch.slope <= flowAllowed;
+      double before = branch.flow;
       branch.flow += forward ? change : -change;
-      boolean below = Math.abs(branch.flow) < branch.jumpFlow;
-      if (below != branch.below && !branch.held) {
-        branch.below = below;
-        branch.flips++;
-        branch.held = branch.flips >= FLIPS;
-        settled &= !branch.held;
+      if (steps > STRAIGHT && isOver(branch, before)) {
+        branch.flow = Math.copySign(branch.jumpFlow * (1.0 + 0.5 * width), branch.flow);
       }
     }
     for (int i = 0; i < pascals.length; i++) {
@@ -496,30 +567,6 @@ final class NetworkSolver {
 
   private static double change(int[] unknown, double[] step, int node) {
     return unknown[node] < 0 ? 0.0 : step[unknown[node]];
-  }
-
-  /** Lets go of branches held at the jump of friction whose drop lies outside it; true where one was. */
-  private boolean release() {
-    boolean any = false;
-    for (Branch branch : branches) {
-      if (!branch.held) {
-        continue;
-      }
-      boolean forward = branch.flow >= 0.0;
-      double p1 = pascals[forward ? branch.from : branch.to];
-      double p2 = pascals[forward ? branch.to : branch.from];
-      double laminar = behind(branch, branch.jumpFlow * (1.0 - 1.0e-12), p1);
-      double turbulent = behind(branch, branch.jumpFlow * (1.0 + 1.0e-12), p1);
-      double slack = 1.0e-9 * pressureScale;
-      if (p2 > laminar + slack || p2 < turbulent - slack) {
-        branch.held = false;
-        branch.flips = 0;
-        branch.flow *= p2 > laminar ? 0.99 : 1.01;
-        branch.below = p2 > laminar;
-        any = true;
-      }
-    }
-    return any;
   }
 
   /** The largest of what nodes gain or lose, over all that is supplied. */

@@ -3,7 +3,6 @@ package org.airfit.circuit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.function.DoublePredicate;
 import java.util.function.DoubleUnaryOperator;
@@ -11,6 +10,7 @@ import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
+import org.airfit.internal.AirKernel;
 import org.airfit.line.Conduit;
 import org.airfit.line.LossModel;
 import org.airfit.quantity.AbsolutePressure;
@@ -48,6 +48,7 @@ public final class Run {
   private final Supply supply;
   private final AbsolutePressure atmosphere;
   private final List<Element> elements;
+  private final RunKernel kernel;
 
   private Run(Supply supply, AbsolutePressure atmosphere, List<Element> elements) {
     if (supply.still().pressure().compareTo(atmosphere) < 0) {
@@ -57,6 +58,7 @@ public final class Run {
     this.supply = supply;
     this.atmosphere = atmosphere;
     this.elements = List.copyOf(elements);
+    this.kernel = new RunKernel(supply, this.elements);
   }
 
   /**
@@ -174,6 +176,10 @@ public final class Run {
           + names() + ", was \"" + name + "\"");
     }
     return new Run(supply, atmosphere, others);
+  }
+
+  RunKernel kernel() {
+    return kernel;
   }
 
   private List<String> names() {
@@ -334,9 +340,11 @@ public final class Run {
 
   /** What an element lets through into the open; a flow that would need less than the atmosphere behind it does not pass. */
   private MassFlow largestToAtmosphere(Element element, AirState inlet, MassFlow tooMuch) {
+    AirKernel passage = element.kernel();
+    double[] air = new double[AirKernel.SIZE];
     DoublePredicate arrives = flow -> {
-      AirState behind = element.behind(MassFlow.ofKilogramsPerSecond(flow), inlet);
-      return behind != null && behind.pressure().compareTo(atmosphere) >= 0;
+      RunKernel.put(inlet, air);
+      return passage.pass(flow, air) && air[AirKernel.PASCALS] >= atmosphere.pascals();
     };
     return arrives.test(tooMuch.kilogramsPerSecond())
         ? tooMuch
@@ -378,7 +386,8 @@ public final class Run {
       Element.Outcome outcome = outcomes.get(i);
       AbsolutePressure outlet = outcome.outlet().pressure();
       PressureDrop drop = inlet.dropTo(outlet);
-      double gain = withGain ? Math.max(0.0, pascalsAtTool(demand, i) - end.pascals()) : 0.0;
+      double gain =
+          withGain ? gain(demand, i, i == 0 ? first : outcomes.get(i - 1).outlet(), end) : 0.0;
       shares.add(new Share(
           elements.get(i).name(),
           inlet,
@@ -396,13 +405,17 @@ public final class Run {
     return List.copyOf(shares);
   }
 
-  /** The pressure [Pa] at the tool with one element left out (none for -1), or -1 where the flow does not get there. */
-  private double pascalsAtTool(MassFlow demand, int leftOut) {
-    AirState air = supply.at(demand).orElse(null);
-    for (int i = 0; i < elements.size() && air != null; i++) {
-      air = i == leftOut ? air : elements.get(i).behind(demand, air);
-    }
-    return air == null ? -1.0 : air.pressure().pascals();
+  /** How much more pressure [Pa] would arrive with one element left out, from the air in front of it on; none where the flow would not get there. */
+  private double gain(MassFlow demand, int leftOut, AirState inFront, AbsolutePressure end) {
+    double[] air = new double[AirKernel.SIZE];
+    RunKernel.put(inFront, air);
+    boolean arrives = kernel.lead(demand.kilogramsPerSecond(), air, leftOut + 1) == elements.size();
+    return arrives ? Math.max(0.0, air[AirKernel.PASCALS] - end.pascals()) : 0.0;
+  }
+
+  /** The pressure [Pa] at the tool, or -1 where the flow does not get there. */
+  private double pascalsAtTool(MassFlow demand) {
+    return kernel.pascalsAtTool(demand.kilogramsPerSecond(), new double[AirKernel.SIZE]);
   }
 
   /**
@@ -420,8 +433,8 @@ public final class Run {
     if (supply.still().pressure().pascals() < wanted) {
       return Optional.empty();
     }
-    DoublePredicate arrives =
-        flow -> pascalsAtTool(MassFlow.ofKilogramsPerSecond(flow), -1) >= wanted;
+    double[] air = new double[AirKernel.SIZE];
+    DoublePredicate arrives = flow -> kernel.pascalsAtTool(flow, air) >= wanted;
     double low = 0.0;
     double high = 1.0e-3;
     while (arrives.test(high) && high < 1.0e6) {
@@ -446,8 +459,9 @@ public final class Run {
       return at(tool.flowAt(atmosphere, atmosphere));
     }
     double most = tool.flowAt(supply.still().pressure(), atmosphere).kilogramsPerSecond();
+    double[] air = new double[AirKernel.SIZE];
     DoublePredicate takesIt = flow -> {
-      double pascals = pascalsAtTool(MassFlow.ofKilogramsPerSecond(flow), -1);
+      double pascals = kernel.pascalsAtTool(flow, air);
       return pascals > 0.0 && tool.flowAt(pascals, atmosphere, tool.load()) >= flow;
     };
     double flow = takesIt.test(most) ? most : largest(0.0, most, takesIt);
@@ -486,14 +500,10 @@ public final class Run {
 
   /** The element that does not pass a flow, or -1. */
   private int stopping(MassFlow demand) {
-    AirState air = supply.at(demand).orElse(null);
-    for (int i = 0; i < elements.size() && air != null; i++) {
-      air = elements.get(i).behind(demand, air);
-      if (air == null) {
-        return i;
-      }
-    }
-    return -1;
+    double[] air = new double[AirKernel.SIZE];
+    double flow = demand.kilogramsPerSecond();
+    int at = kernel.enter(flow, air) ? kernel.lead(flow, air, 0) : elements.size();
+    return at < elements.size() ? at : -1;
   }
 
   /** The same with the pressure behind a choking element lowered until the tool has what it takes. */
@@ -501,18 +511,19 @@ public final class Run {
     MassFlow flow = passing.massFlow();
     AirState inlet = supply.at(flow).orElseThrow();
     for (int i = 0; i < choking; i++) {
-      inlet = Objects.requireNonNull(elements.get(i).behind(flow, inlet));
+      inlet = elements.get(i).solve(flow, inlet).outlet();
     }
-    Element.Outcome full = elements.get(choking).solve(flow, inlet);
+    AirState full = elements.get(choking).solve(flow, inlet).outlet();
+    double[] behind = new double[AirKernel.SIZE];
     double low = atTool;
-    double high = full.outlet().pressure().pascals();
+    double high = full.pressure().pascals();
     for (int i = 0; i < 100 && high - low > 1.0e-15 * high; i++) {
       double middle = 0.5 * (low + high);
-      AirState air = full.outlet().at(AbsolutePressure.ofPascals(middle));
-      for (int j = choking + 1; j < elements.size() && air != null; j++) {
-        air = elements.get(j).behind(flow, air);
-      }
-      if (air != null && air.pressure().pascals() >= atTool) {
+      RunKernel.put(full, behind);
+      behind[AirKernel.PASCALS] = middle;
+      boolean arrives =
+          kernel.lead(flow.kilogramsPerSecond(), behind, choking + 1) == elements.size();
+      if (arrives && behind[AirKernel.PASCALS] >= atTool) {
         high = middle;
       } else {
         low = middle;
@@ -577,9 +588,8 @@ public final class Run {
     AbsolutePressure wanted = atTool.above(atmosphere);
     MassFlow flow = tool.flowAt(wanted, atmosphere);
     AirState still = supply.still();
-    DoublePredicate tooLow =
-        pascals -> suppliedBy(Supply.fixed(still.at(AbsolutePressure.ofPascals(pascals))))
-                .pascalsAtTool(flow, -1)
+    DoublePredicate tooLow = pascals ->
+        suppliedBy(Supply.fixed(still.at(AbsolutePressure.ofPascals(pascals)))).pascalsAtTool(flow)
             < wanted.pascals();
     double low = wanted.pascals();
     double high = low;
@@ -712,7 +722,7 @@ public final class Run {
 
   /** The pressure [Pa] lost on the way, or NaN where the flow does not get there. */
   private double lost(MassFlow demand) {
-    double end = pascalsAtTool(demand, -1);
+    double end = pascalsAtTool(demand);
     return end > 0.0 ? supply.at(demand).orElseThrow().pressure().pascals() - end : Double.NaN;
   }
 

@@ -12,7 +12,9 @@ import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.MassFlowUnit;
 import org.airfit.quantity.PressureDrop;
+import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.Temperature;
+import org.airfit.quantity.Volume;
 import org.airfit.source.Source;
 import org.airfit.working.Term;
 import org.airfit.working.Working;
@@ -139,6 +141,37 @@ public final class ToolDemand {
             : Optional.empty(),
         1.0,
         1.0);
+  }
+
+  /**
+   * Obtains a cylinder or another chamber that is filled again and again: a fixed flow.
+   *
+   * <pre>
+   *   ṁ = ρ V n
+   * </pre>
+   *
+   * <p>A cylinder driven by air both ways fills both sides in a cycle. What is left in it from the cycle before is not taken off, as handbooks do not: it is counted full each time. <b>Source:</b> ideal gas; Sullivan, Fluid
+   * Power, example 15.5.
+   *
+   * @param name what to call it
+   * @param filledPerCycle the volume filled in a cycle
+   * @param cyclesPerMinute how often it is filled in a minute while it runs [1/min], at least 0
+   * @param filled the air that fills it
+   * @return the demand
+   * @throws IllegalArgumentException if {@code cyclesPerMinute} is negative, NaN or infinite
+   */
+  public static ToolDemand filling(
+      String name, Volume filledPerCycle, double cyclesPerMinute, AirState filled) {
+    if (!(cyclesPerMinute >= 0.0 && cyclesPerMinute < Double.POSITIVE_INFINITY)) {
+      throw new IllegalArgumentException(
+          "cycles per minute must be at least 0 and finite, was " + cyclesPerMinute);
+    }
+    double flow = filled.density().kilogramsPerCubicMetre()
+        * filledPerCycle.cubicMetres()
+        * cyclesPerMinute
+        / 60.0;
+    return fixed(
+        name, FreeAirFlow.from(MassFlow.ofKilogramsPerSecond(flow), ReferenceState.SCFM_60F));
   }
 
   /**

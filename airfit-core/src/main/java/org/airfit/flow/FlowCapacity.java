@@ -3,6 +3,8 @@ package org.airfit.flow;
 import java.util.List;
 import org.airfit.air.AirState;
 import org.airfit.internal.Digits;
+import org.airfit.internal.FlowKernels;
+import org.airfit.internal.PartKernel;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.Area;
 import org.airfit.quantity.ConductanceUnit;
@@ -52,6 +54,7 @@ public final class FlowCapacity {
   private final double criticalPressureRatio;
   private final double subsonicIndex;
   private final PressureDrop crackingPressure;
+  private final PartKernel kernel;
 
   private FlowCapacity(
       SonicConductance conductance,
@@ -72,6 +75,12 @@ public final class FlowCapacity {
     this.criticalPressureRatio = criticalPressureRatio + 0.0;
     this.subsonicIndex = subsonicIndex;
     this.crackingPressure = crackingPressure;
+    this.kernel = new PartKernel(
+        conductance.cubicMetresPerSecondPascal(),
+        ReferenceState.ANR.density().kilogramsPerCubicMetre(),
+        this.criticalPressureRatio,
+        subsonicIndex,
+        crackingPressure.pascals());
   }
 
   /**
@@ -249,11 +258,7 @@ public final class FlowCapacity {
   }
 
   private double choked(AirState inlet) {
-    return FlowKernels.choked(
-        conductance.cubicMetresPerSecondPascal(),
-        ReferenceState.ANR.density().kilogramsPerCubicMetre(),
-        inlet.pressure().pascals(),
-        inlet.temperature().kelvins());
+    return kernel.choked(inlet.pressure().pascals(), inlet.temperature().kelvins());
   }
 
   /**
@@ -293,9 +298,9 @@ public final class FlowCapacity {
    * @return the pressure behind, or that the part chokes
    */
   public Passage passage(MassFlow massFlow, AirState inlet) {
-    double share = massFlow.kilogramsPerSecond() / choked(inlet);
     double p1 = inlet.pressure().pascals();
-    double drop = dropPascals(share, p1);
+    double drop =
+        kernel.drop(massFlow.kilogramsPerSecond(), p1, inlet.temperature().kelvins());
     if (drop < 0.0) {
       MassFlow largest =
           crackingPressure.pascals() < p1 ? chokedFlow(inlet) : MassFlow.ofKilogramsPerSecond(0.0);
@@ -305,22 +310,10 @@ public final class FlowCapacity {
         this, inlet, massFlow, AbsolutePressure.ofPascals(p1 - drop), PressureDrop.ofPascals(drop));
   }
 
-  /** The drop [Pa] for a share of the choked flow, or -1 where the part does not pass it. */
-  private double dropPascals(double share, double p1) {
-    double crackingRatio = crackingPressure.pascals() / p1;
-    if (share > 1.0 || crackingRatio >= 1.0) {
-      return -1.0;
-    }
-    // a part that opens only beyond its critical ratio is choked as soon as it is open
-    return crackingRatio >= 1.0 - criticalPressureRatio
-        ? crackingPressure.pascals()
-        : p1 * FlowKernels.dropRatio(criticalPressureRatio, subsonicIndex, crackingRatio, share);
-  }
-
   /** The pressure [Pa] behind the part for a flow, or -1 where the flow does not pass. */
   double outletPascals(double massFlow, AirState inlet) {
     double p1 = inlet.pressure().pascals();
-    double drop = dropPascals(massFlow / choked(inlet), p1);
+    double drop = kernel.drop(massFlow, p1, inlet.temperature().kelvins());
     return drop < 0.0 ? -1.0 : p1 - drop;
   }
 

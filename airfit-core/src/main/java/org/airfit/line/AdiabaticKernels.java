@@ -29,51 +29,57 @@ final class AdiabaticKernels {
     return y <= 0.0 ? 0.0 : 0.5 * (G + 1.0) / G * (y - Math.log1p(y));
   }
 
+  /** Whether a flow of parameter {@code a} does not get through k. */
+  static boolean chokes(double a, double k) {
+    return a >= G || k > largestResistance(a);
+  }
+
   /**
-   * d = y1 − y2 for k not above {@link #largestResistance}: d + ln(1 − d/(1+y1)) = 2γ/(γ+1) k. Concave and negative at 0, so Newton
-   * from 0 climbs to the root and never passes it.
+   * d = y1 − y2 for k not above {@link #largestResistance}: d + ln(1 − d/(1+y1)) = 2γ/(γ+1) k. Concave and, as ln(1−z) ≤ −z, not above zero at d = 2γ/(γ+1) k (1+y1)/y1, so
+   * Newton from there climbs to the root and never passes it.
    */
-  private static double difference(double a, double k) {
+  static double difference(double a, double k) {
     double y1 = y(a);
     double wanted = 2.0 * G / (G + 1.0) * k;
-    double d = 0.0;
+    double d = Math.min(y1, wanted * (1.0 + y1) / y1);
     for (int i = 0; i < MAX_ITERATIONS; i++) {
-      double value = d + Math.log1p(-d / (1.0 + y1)) - wanted;
-      double slope = 1.0 - 1.0 / (1.0 + y1 - d);
-      if (!(slope > 0.0)) {
+      double left = 1.0 + y1 - d;
+      double slope = 1.0 - 1.0 / left;
+      double step = (wanted - d - IsothermalKernels.logOfRest(d / (1.0 + y1))) / slope;
+      if (!(slope > 0.0 && step > 0.0)) {
         break;
       }
-      double next = Math.min(y1, d - value / slope);
-      if (!(next > d)) {
+      d = Math.min(y1, d + step);
+      // what Newton leaves is half of this; below the last digit there is nothing left to do
+      if (step * step <= 1.0e-17 * d * left * left * slope) {
         break;
       }
-      d = next;
     }
     return d;
   }
 
-  /** M2², from 1/M2² = 1/M1² − (γ+1)/2 d. */
-  private static double machSquared(double a, double d) {
-    return 1.0 / (G / a - 0.5 * (G + 1.0) * d);
+  /** M1²/M2² = 1 − A with A = (γ+1)/2 d M1². */
+  private static double squaresLost(double a, double d) {
+    return 0.5 * (G + 1.0) * d * a / G;
   }
 
-  /** ln(T2/T1), from T (2 + (γ−1) M²) being the same at both ends. */
-  private static double logTemperatureRatio(double a, double d) {
+  /** T1/T2 = 1 + B, from T (2 + (γ−1) M²) being the same at both ends. */
+  private static double cooling(double a, double d) {
     double m1 = a / G;
-    double m2 = machSquared(a, d);
+    double m2 = 1.0 / (G / a - 0.5 * (G + 1.0) * d);
     double gained = 0.5 * (G + 1.0) * d * m1 * m2; // M2² − M1²
-    return -Math.log1p((G - 1.0) * gained / (2.0 + (G - 1.0) * m1));
+    return (G - 1.0) * gained / (2.0 + (G - 1.0) * m1);
   }
 
-  /** T2/T1. */
-  static double temperatureRatio(double a, double k) {
-    return Math.exp(logTemperatureRatio(a, difference(a, k)));
+  /** T2/T1 from d. */
+  static double temperatureRatio(double a, double d) {
+    return 1.0 / (1.0 + cooling(a, d));
   }
 
-  /** (p1 − p2)/p1, from p2/p1 = M1/M2 √(T2/T1). */
-  static double dropShare(double a, double k) {
-    double d = difference(a, k);
-    double lnMach = 0.5 * Math.log1p(-0.5 * (G + 1.0) * d * a / G);
-    return -Math.expm1(lnMach + 0.5 * logTemperatureRatio(a, d));
+  /** (p1 − p2)/p1 from d: (p2/p1)² = M1²/M2² T2/T1 = (1−A)/(1+B) = 1 − (A+B)/(1+B). */
+  static double dropShare(double a, double d) {
+    double lost = squaresLost(a, d);
+    double cooling = cooling(a, d);
+    return (lost + cooling) / (1.0 + cooling) / (1.0 + Math.sqrt((1.0 - lost) / (1.0 + cooling)));
   }
 }

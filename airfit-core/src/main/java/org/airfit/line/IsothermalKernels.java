@@ -7,8 +7,8 @@ package org.airfit.line;
  *   p1² − p2² = G² R T (k + 2 ln(p1/p2)),  k = λ L/D + ΣK,  G = ṁ/A
  * </pre>
  *
- * <p>With a = G² R T/p1² and u = 2 ln(p1/p2) this is 1 − e⁻ᵘ = a (k + u). The physical root is the smaller one, u ≤ −ln a; at
- * u = −ln a the flow chokes.
+ * <p>With a = G² R T/p1² and v = 1 − (p2/p1)² this is v = a (k − ln(1−v)); with u = 2 ln(p1/p2), which keeps the digits where little is left of the pressure, 1 − e⁻ᵘ = a (k + u). The physical root is the
+ * smaller one, v ≤ 1 − a; at v = 1 − a the flow chokes.
  */
 final class IsothermalKernels {
 
@@ -27,11 +27,64 @@ final class IsothermalKernels {
     return a >= 1.0 ? 0.0 : 1.0 / a - 1.0 + Math.log(a);
   }
 
+  /** Whether a flow of parameter {@code a} does not get through k. */
+  static boolean chokes(double a, double k) {
+    // ln y ≤ 2 (√y − 1) spares the logarithm of y = 1/a wherever choking is far away
+    double root = 1.0 + Math.sqrt(k);
+    return !(a * root * root < 1.0) && (a >= 1.0 || k > largestResistance(a));
+  }
+
+  /** (p1 − p2)/p1, for k not above {@link #largestResistance}. */
+  static double dropShare(double a, double k) {
+    double least = a * k / (1.0 - a);
+    if (least < 0.5) {
+      double v = squaresLost(a, k, least);
+      return v / (1.0 + Math.sqrt(1.0 - v));
+    }
+    return -Math.expm1(-0.5 * logSquaredRatio(a, k));
+  }
+
+  /**
+   * v = 1 − (p2/p1)². The function v − a (k − ln(1−v)) is concave and not above zero at a k/(1−a), as −ln(1−v) ≥ v: Newton from there climbs to the smaller root and never passes it.
+   */
+  private static double squaresLost(double a, double k, double least) {
+    double v = least;
+    for (int i = 0; i < MAX_ITERATIONS; i++) {
+      double rest = 1.0 - v;
+      double slope = 1.0 - a / rest;
+      double step = (a * (k - logOfRest(v)) - v) / slope;
+      if (!(slope > 0.0 && step > 0.0)) {
+        break;
+      }
+      v += step;
+      // what Newton leaves is half of this; below the last digit there is nothing left to do
+      if (step * step * a <= 1.0e-17 * v * rest * rest * slope) {
+        break;
+      }
+    }
+    return Math.min(v, 1.0 - a);
+  }
+
+  /** ln(1 − z) for z in [0, 1), with all digits where z is small: a series below 0.01, whose next term is 10⁻¹⁷ of it. */
+  static double logOfRest(double z) {
+    if (z >= 0.01) {
+      return Math.log(1.0 - z);
+    }
+    double tail = 1.0 / 8.0 + z / 9.0;
+    tail = 1.0 / 7.0 + z * tail;
+    tail = 1.0 / 6.0 + z * tail;
+    tail = 1.0 / 5.0 + z * tail;
+    tail = 1.0 / 4.0 + z * tail;
+    tail = 1.0 / 3.0 + z * tail;
+    tail = 1.0 / 2.0 + z * tail;
+    return -z * (1.0 + z * tail);
+  }
+
   /**
    * u = 2 ln(p1/p2), for k not above {@link #largestResistance}. The function 1 − e⁻ᵘ − a (k + u) is concave and starts below zero, so
    * Newton from 0 climbs to the smaller root and never passes it.
    */
-  static double logSquaredRatio(double a, double k) {
+  private static double logSquaredRatio(double a, double k) {
     double u = 0.0;
     for (int i = 0; i < MAX_ITERATIONS; i++) {
       double value = -Math.expm1(-u) - a * (k + u);

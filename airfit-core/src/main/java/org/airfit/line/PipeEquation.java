@@ -96,19 +96,33 @@ public enum PipeEquation {
     };
   }
 
-  /** (p1 − p2)/p1, for k not above {@link #largestResistance}. */
-  double dropShare(double a, double k) {
+  /** Whether a flow of parameter a does not get through a resistance k. */
+  boolean chokes(double a, double k) {
     return switch (this) {
-      case ISOTHERMAL -> -Math.expm1(-0.5 * IsothermalKernels.logSquaredRatio(a, k));
-      case ADIABATIC -> AdiabaticKernels.dropShare(a, k);
+      case ISOTHERMAL -> IsothermalKernels.chokes(a, k);
+      case ADIABATIC -> AdiabaticKernels.chokes(a, k);
+      case DARCY_INLET_DENSITY, DARCY_MEAN_DENSITY -> k > largestResistance(a);
+    };
+  }
+
+  /** What both ratios of adiabatic flow follow from, found by trial; the others have no use for it. For k not above {@link #largestResistance}. */
+  double root(double a, double k) {
+    return this == ADIABATIC ? AdiabaticKernels.difference(a, k) : 0.0;
+  }
+
+  /** (p1 − p2)/p1. */
+  double dropShare(double a, double k, double root) {
+    return switch (this) {
+      case ISOTHERMAL -> IsothermalKernels.dropShare(a, k);
+      case ADIABATIC -> AdiabaticKernels.dropShare(a, root);
       case DARCY_INLET_DENSITY -> 0.5 * a * k;
       case DARCY_MEAN_DENSITY -> a * k / (1.0 + Math.sqrt(1.0 - a * k));
     };
   }
 
-  /** T2/T1, for k not above {@link #largestResistance}. */
-  double temperatureRatio(double a, double k) {
-    return this == ADIABATIC ? AdiabaticKernels.temperatureRatio(a, k) : 1.0;
+  /** T2/T1. */
+  double temperatureRatio(double a, double root) {
+    return this == ADIABATIC ? AdiabaticKernels.temperatureRatio(a, root) : 1.0;
   }
 
   /** p2/p1 where a flow of parameter {@code a} chokes; 0 for models that do not know choking. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.airfit.air.AirState;
 import org.airfit.internal.Digits;
+import org.airfit.internal.LineKernels;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FrictionFactor;
 import org.airfit.quantity.MassFlow;
@@ -16,7 +17,7 @@ import org.airfit.working.UnitSystem;
 import org.airfit.working.Working;
 
 /** An equation of pipe flow with a law of friction; see {@link LossModel#of}. */
-record PipeModel(PipeEquation equation, FrictionLaw law) implements LossModel {
+record PipeModel(PipeEquation equation, FrictionLaw law) implements LossModel, LineKernels {
 
   private static final int HALVINGS = 200;
 
@@ -26,17 +27,15 @@ record PipeModel(PipeEquation equation, FrictionLaw law) implements LossModel {
     if (flow == 0.0) {
       return still(this, conduit, massFlow, inlet);
     }
-    double area = conduit.area().squareMetres();
-    double rt = AirState.GAS_CONSTANT * inlet.temperature().kelvins();
+    PipeKernel kernel = kernel(conduit);
     double p1 = inlet.pressure().pascals();
-    double reynolds = reynolds(conduit, flow, inlet);
-    double darcy = friction(conduit, flow, inlet);
-    double k = resistance(conduit, darcy);
-    double a = IsothermalKernels.parameter(flow, area, rt, p1);
-    if (chokes(a, k)) {
-      double largest = chokingFlow(conduit, inlet, area, rt);
-      double ratio =
-          equation.chokingPressureRatio(IsothermalKernels.parameter(largest, area, rt, p1));
+    double t1 = inlet.temperature().kelvins();
+    double darcy = kernel.darcy(flow, inlet.viscosity().pascalSeconds());
+    double k = kernel.resistance(darcy);
+    double a = kernel.parameter(flow, p1, t1);
+    if (equation.chokes(a, k)) {
+      double largest = chokingFlow(kernel, conduit, inlet);
+      double ratio = equation.chokingPressureRatio(kernel.parameter(largest, p1, t1));
       return new LineLoss.Choked(
           this,
           conduit,
@@ -45,16 +44,16 @@ record PipeModel(PipeEquation equation, FrictionLaw law) implements LossModel {
           MassFlow.ofKilogramsPerSecond(largest),
           AbsolutePressure.ofPascals(ratio * p1));
     }
-    double share = equation.dropShare(a, k);
+    double root = equation.root(a, k);
+    double share = equation.dropShare(a, k, root);
     AbsolutePressure p2 = AbsolutePressure.ofPascals(p1 * (1.0 - share));
     if (p2.pascals() == 0.0) {
       return new LineLoss.Choked(this, conduit, massFlow, inlet, massFlow, p2);
     }
-    double cooling = equation.temperatureRatio(a, k);
+    double cooling = equation.temperatureRatio(a, root);
     AirState outlet = cooling == 1.0
         ? inlet.at(p2)
-        : AirState.of(p2, Temperature.ofKelvins(cooling * inlet.temperature().kelvins()))
-            .withViscosity(inlet.viscosity());
+        : AirState.of(p2, Temperature.ofKelvins(cooling * t1)).withViscosity(inlet.viscosity());
     return flowing(
         this,
         conduit,
@@ -63,42 +62,49 @@ record PipeModel(PipeEquation equation, FrictionLaw law) implements LossModel {
         outlet,
         PressureDrop.ofPascals(share * p1),
         Optional.of(FrictionFactor.ofDarcy(darcy)),
-        warnings(conduit, reynolds, share));
+        warnings(conduit, reynolds(conduit, flow, inlet), share));
   }
 
-  private boolean chokes(double a, double k) {
-    boolean supersonicInlet = switch (equation) {
-      case ISOTHERMAL -> a >= 1.0;
-      case ADIABATIC -> a >= AirState.HEAT_CAPACITY_RATIO;
-      case DARCY_INLET_DENSITY, DARCY_MEAN_DENSITY -> false;
-    };
-    return supersonicInlet || k > equation.largestResistance(a);
+  @Override
+  public PipeKernel kernel(double bore, double length, double roughness, double fittingLoss) {
+    return new PipeKernel(this, bore, length, roughness, fittingLoss);
+  }
+
+  private PipeKernel kernel(Conduit conduit) {
+    return kernel(
+        conduit.bore().metres(),
+        conduit.length().metres(),
+        conduit.roughness().metres(),
+        conduit.fittingLoss());
   }
 
   double friction(Conduit conduit, double flow, AirState inlet) {
     return law.darcy(reynolds(conduit, flow, inlet), conduit.relativeRoughness());
   }
 
-  /** k = λL/D + ΣK. */
   static double resistance(Conduit conduit, double darcy) {
-    return darcy * conduit.length().metres() / conduit.bore().metres() + conduit.fittingLoss();
+    return PipeKernel.resistance(
+        darcy, conduit.length().metres(), conduit.bore().metres(), conduit.fittingLoss());
   }
 
   static double reynolds(Conduit conduit, double flow, AirState inlet) {
-    return 4.0 * flow / (Math.PI * conduit.bore().metres() * inlet.viscosity().pascalSeconds());
+    return PipeKernel.reynolds(flow, conduit.bore().metres(), inlet.viscosity().pascalSeconds());
   }
 
   /** The largest flow [kg/s] the model gives an outlet pressure for, with the friction it has at that flow. By halving in ln ṁ. */
-  private double chokingFlow(Conduit conduit, AirState inlet, double area, double rt) {
+  private double chokingFlow(PipeKernel kernel, Conduit conduit, AirState inlet) {
     double p1 = inlet.pressure().pascals();
+    double t1 = inlet.temperature().kelvins();
+    double viscosity = inlet.viscosity().pascalSeconds();
     // at G = 10³ p1/√(RT) even the shortest bore has choked, or lost all its pressure
-    double high = Math.log(1.0e3 * area * p1 / Math.sqrt(rt));
+    double high = Math.log(
+        1.0e3 * conduit.area().squareMetres() * p1 / Math.sqrt(AirState.GAS_CONSTANT * t1));
     double low = high - 70.0;
-    for (int i = 0; i < HALVINGS; i++) {
+    for (int i = 0; i < HALVINGS && high - low > 1.0e-16 * Math.abs(low); i++) {
       double middle = 0.5 * (low + high);
       double flow = Math.exp(middle);
-      double k = resistance(conduit, friction(conduit, flow, inlet));
-      if (chokes(IsothermalKernels.parameter(flow, area, rt, p1), k)) {
+      double k = kernel.resistance(kernel.darcy(flow, viscosity));
+      if (equation.chokes(kernel.parameter(flow, p1, t1), k)) {
         high = middle;
       } else {
         low = middle;

@@ -81,13 +81,26 @@ class NetworkProperties {
       @ForAll @IntRange(max = 1_000_000) int seed,
       @ForAll @IntRange(min = 2, max = 40) int nodes,
       @ForAll @IntRange(max = 15) int across) {
-    NetworkResult result = random(seed, nodes, across).solve();
-    if (!(result instanceof NetworkResult.Solved solved)) {
-      // about one in two thousand of these wild networks circles between laminar and turbulent; it
-      // says so
-      assertThat(((NetworkResult.NoSolution) result).reason()).contains("came to no end");
-      return;
+    assertBalanced(seed, nodes, across);
+  }
+
+  /** Wild networks in which Newton once circled between laminar and turbulent, or in the last digits of tiny drops. */
+  @Example
+  void networks_that_once_found_no_end_are_solved() {
+    int[][] cases = {
+      {888300, 25, 12}, {362633, 34, 0}, {863936, 3, 14}, {829091, 31, 7}, {249977, 6, 14},
+      {177555, 4, 14}, {922977, 7, 7}, {268325, 26, 8}, {53924, 30, 9}, {339553, 19, 7},
+      {832350, 18, 8}, {999263, 2, 13}, {723156, 16, 10}, {532700, 37, 6}, {632768, 34, 11},
+      {497720, 8, 5}, {676532, 36, 4}, {647795, 7, 8}, {217707, 23, 7}, {850788, 7, 14}
+    };
+    for (int[] wild : cases) {
+      assertBalanced(wild[0], wild[1], wild[2]);
     }
+  }
+
+  private static void assertBalanced(long seed, int nodes, int across) {
+    NetworkResult.Solved solved =
+        (NetworkResult.Solved) random(seed, nodes, across).solve();
     Map<String, Double> sums = new LinkedHashMap<>();
     solved.branches().forEach(branch -> {
       sums.merge(branch.from(), -branch.massFlow().kilogramsPerSecond(), Double::sum);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -566,5 +567,70 @@ class NetworkTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> solved(network).through("nothing"))
         .withMessage("branch must be one of the network, was \"nothing\"");
+  }
+
+  @Test
+  void a_wider_pipe_or_a_larger_coupler_is_put_in_by_its_name() {
+    Network thin = Network.at(ATMOSPHERE)
+        .supply("s", SUPPLY)
+        .line("main", "s", "a", pipe(10.0, 20.0))
+        .part("coupler", "a", "t", part(3.0, 0.3))
+        .tool("t", fixed(0.01))
+        .build();
+    double before = ((NetworkResult.Solved) thin.solve()).at("t").pascals();
+    double wider = ((NetworkResult.Solved)
+            thin.replacing("main", pipe(20.0, 20.0)).solve())
+        .at("t")
+        .pascals();
+    double larger = ((NetworkResult.Solved)
+            thin.replacing("coupler", part(6.0, 0.3)).solve())
+        .at("t")
+        .pascals();
+    assertThat(wider).isGreaterThan(before);
+    assertThat(larger).isGreaterThan(before);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> thin.replacing("coupler", pipe(20.0, 20.0)))
+        .withMessage("name must be that of a line of this network, was \"coupler\"");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> thin.replacing("main", part(6.0, 0.3)))
+        .withMessage("name must be that of a part of this network, was \"main\"");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() ->
+            thin.replacing("coupler", part(6.0, 0.3).withCrackingPressure(PressureDrop.ofBar(0.1))))
+        .withMessageContaining("check valves are not solved for");
+  }
+
+  /** Two tools that always run: the peak is known. V = t (ṁd − ṁc) R T/(p1 − p2) less the pipe. */
+  @Test
+  void a_receiver_carries_the_peak_that_the_simulation_found() {
+    Network network = Network.at(ATMOSPHERE)
+        .supply("s", SUPPLY)
+        .line("main", "s", "a", pipe(40.0, 20.0))
+        .part("valve", "a", "b", part(50.0, 0.3))
+        .tool("b", fixed(0.02))
+        .tool("a", fixed(0.01))
+        .build();
+    double pipe = Math.PI / 4.0 * 0.04 * 0.04 * 20.0;
+    assertThat(network.pipeVolume().cubicMetres()).isCloseTo(pipe, within(1.0e-12));
+    NetworkSimulation shop = network.simulate(1, 3);
+    AbsolutePressure least = AbsolutePressure.ofBar(7.0);
+    ReceiverSize receiver = shop.receiver(
+            air(0.02),
+            Duration.ofSeconds(60),
+            EIGHT.pressure(),
+            least,
+            EIGHT.temperature(),
+            network.pipeVolume())
+        .orElseThrow();
+    double stored = 60.0 * 0.01 * AirState.GAS_CONSTANT * 293.15 / 1.0e5;
+    assertThat(receiver.volume().cubicMetres()).isCloseTo(stored - pipe, within(1.0e-6));
+    assertThat(shop.receiver(
+            air(0.031),
+            Duration.ofSeconds(60),
+            EIGHT.pressure(),
+            least,
+            EIGHT.temperature(),
+            network.pipeVolume()))
+        .isEmpty();
   }
 }

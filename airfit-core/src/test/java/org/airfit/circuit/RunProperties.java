@@ -3,6 +3,7 @@ package org.airfit.circuit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -10,7 +11,11 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
+import org.airfit.internal.AirKernel;
 import org.airfit.line.Conduit;
+import org.airfit.line.FrictionLaw;
+import org.airfit.line.LossModel;
+import org.airfit.line.PipeEquation;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
@@ -150,5 +155,63 @@ class RunProperties {
 
   private static double balanced(Run run, double rated) {
     return ((RunResult.Delivered) run.balance(tool(rated))).atTool().pascals();
+  }
+
+  private static Run by(boolean adiabatic, Conduit line) {
+    Run run = Run.from(
+            AirState.of(AbsolutePressure.ofBar(8.0), Temperature.ofCelsius(20.0)), ATMOSPHERE)
+        .through("hose", line);
+    return adiabatic ? run.by(LossModel.of(PipeEquation.ADIABATIC, FrictionLaw.COLEBROOK)) : run;
+  }
+
+  /** At one flow, isothermal and adiabatic, laminar to choking; a flow that stops arriving counts as no pressure. */
+  @Property(tries = 300)
+  void adding_length_never_raises_the_pressure_at_the_tool(
+      @ForAll @Scale(9) @DoubleRange(min = 1.0e-5, max = 0.03) double flow,
+      @ForAll @Scale(9) @DoubleRange(min = 4.0, max = 30.0) double bore,
+      @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 60.0) double metres,
+      @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 60.0) double more,
+      @ForAll boolean adiabatic) {
+    assertThat(atTool(by(adiabatic, hose(bore, metres + more)), flow))
+        .isLessThanOrEqualTo(atTool(by(adiabatic, hose(bore, metres)), flow));
+  }
+
+  @Property(tries = 300)
+  void a_bigger_bore_never_lowers_the_pressure_at_the_tool(
+      @ForAll @Scale(9) @DoubleRange(min = 1.0e-5, max = 0.03) double flow,
+      @ForAll @Scale(9) @DoubleRange(min = 4.0, max = 30.0) double bore,
+      @ForAll @Scale(9) @DoubleRange(min = 1.0, max = 3.0) double wider,
+      @ForAll @Scale(9) @DoubleRange(min = 0.1, max = 60.0) double metres,
+      @ForAll boolean adiabatic) {
+    assertThat(atTool(by(adiabatic, hose(bore * wider, metres)), flow))
+        .isGreaterThanOrEqualTo(atTool(by(adiabatic, hose(bore, metres)), flow));
+  }
+
+  /** One computation: the pressure of the answer is that of the kernel to the last bit, by every kind of model. */
+  @Property(tries = 300)
+  void the_kernel_and_the_answer_are_the_same_to_the_last_bit(
+      @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 0.05) double flow,
+      @ForAll @Scale(9) @DoubleRange(min = 4.0, max = 30.0) double bore,
+      @ForAll @Scale(9) @DoubleRange(min = 0.1, max = 60.0) double metres,
+      @ForAll @Scale(9) @DoubleRange(min = 1.0, max = 20.0) double c,
+      @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 0.6) double b,
+      @ForAll @Scale(9) @DoubleRange(min = 0.2, max = 1.0) double index) {
+    FlowCapacity coupling = FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(c), b)
+        .withSubsonicIndex(index);
+    List<LossModel> models = new ArrayList<>(LossModel.all());
+    models.add(LossModel.fromReservoir(FrictionLaw.HAALAND));
+    for (LossModel model : models) {
+      Run run = Run.from(
+              AirState.of(AbsolutePressure.ofBar(8.0), Temperature.ofCelsius(35.0)), ATMOSPHERE)
+          .through("coupling", coupling)
+          .through("hose", hose(bore, metres), model)
+          .through("end", hose(bore, 1.0));
+      double kernel = run.kernel().pascalsAtTool(flow, new double[AirKernel.SIZE]);
+      run.at(MassFlow.ofKilogramsPerSecond(flow))
+          .fold(
+              delivered ->
+                  assertThat(delivered.atTool().pascals()).as(model.title()).isEqualTo(kernel),
+              starved -> assertThat(kernel).as(model.title()).isLessThan(ATMOSPHERE.pascals()));
+    }
   }
 }

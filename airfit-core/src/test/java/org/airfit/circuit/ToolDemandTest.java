@@ -4,10 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import org.airfit.Comparison;
 import org.airfit.Pencil;
+import org.airfit.Rows;
+import org.airfit.Rows.Row;
+import org.airfit.air.AirState;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.MassFlow;
+import org.airfit.quantity.ReferenceState;
+import org.airfit.quantity.Temperature;
+import org.airfit.quantity.Volume;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -125,5 +132,101 @@ class ToolDemandTest {
         .startsWith("nut setter: 0.01")
         .endsWith("at its rated pressure");
     assertThat(ToolDemand.fixed("gun", RATED).toString()).endsWith("while it runs");
+  }
+
+  private static Row example(String id) {
+    return Rows.of(ToolDemandTest.class, "worked_examples.csv")
+        .filter(row -> row.text("id").equals(id))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static Volume cylinder(double boreInches, double strokeInches) {
+    return Volume.ofCubicFeet(Math.PI / 4.0 * boreInches * boreInches * strokeInches / 1728.0);
+  }
+
+  @Test
+  void what_a_cylinder_takes_is_that_of_the_textbooks() {
+    Row row = example("FA04");
+    ReferenceState free = ReferenceState.SCFM_60F;
+    AirState at80psig = AirState.of(AbsolutePressure.ofPsi(94.7), Temperature.ofFahrenheit(60.0));
+    Comparison.of(
+            "Circuit: demands",
+            row + ", " + row.text("question"),
+            row.number("published_answer"),
+            "cfm",
+            row.source())
+        .isMetWithinFraction(
+            ToolDemand.filling("cylinder", cylinder(2.0, 10.0), 40.0, at80psig)
+                .rated()
+                .at(free)
+                .cubicFeetPerMinute(),
+            3.0e-4,
+            "14.7 for 14.696 psi, and half a unit of the last digit printed");
+    Row other = example("FA02");
+    AirState at100psig = AirState.of(AbsolutePressure.ofPsi(114.7), Temperature.ofFahrenheit(80.0));
+    Comparison.of(
+            "Circuit: demands",
+            other + ", " + other.text("question"),
+            other.number("recomputed"),
+            "scfm",
+            other.source())
+        .isMetWithinFraction(
+            ToolDemand.filling("cylinder", cylinder(1.75, 6.0), 30.0, at100psig)
+                .rated()
+                .at(ReferenceState.SCFM_68F)
+                .cubicFeetPerMinute(),
+            5.0e-4,
+            "14.7 for 14.696 psi and 460 for 459.67 °R; the book rounds its answer to 2.0");
+  }
+
+  /** A compressor is measured use and a reserve; the book adds a quarter. */
+  @Test
+  void a_reserve_is_a_multiple_of_the_use() {
+    Row row = example("CS01");
+    FreeAirFlow use = FreeAirFlow.ofScfm60F(60.0);
+    Comparison.of(
+            "Circuit: demands",
+            row + ", " + row.text("question"),
+            row.number("published_answer"),
+            "ft³/min",
+            row.source())
+        .isMetBy(
+            FreeAirFlow.from(use.massFlow().times(1.25), ReferenceState.SCFM_60F)
+                .cubicFeetPerMinute(),
+            row.halfDigit("published_answer"),
+            "half a unit of the last digit printed");
+  }
+
+  @Test
+  void compressed_air_counted_as_free_air_is_that_of_the_textbook() {
+    Row row = example("FA01");
+    AirState line = AirState.of(AbsolutePressure.ofPsi(139.7), Temperature.ofFahrenheit(90.0));
+    Volume aMinute = Volume.ofCubicFeet(30.0);
+    double published = row.number("published_answer");
+    double scfm60 = ToolDemand.filling("line", aMinute, 1.0, line)
+        .rated()
+        .at(ReferenceState.SCFM_60F)
+        .cubicFeetPerMinute();
+    Comparison.of(
+            "Circuit: demands",
+            row + ", " + row.text("question"),
+            published,
+            "cfm at 70 °F",
+            row.source())
+        .isMetBy(
+            scfm60 * (459.67 + 70.0) / (459.67 + 60.0),
+            row.halfDigit("published_answer"),
+            "half a unit of the last digit printed");
+  }
+
+  @Test
+  void a_cylinder_does_not_run_backwards() {
+    AirState air = AirState.of(AbsolutePressure.ofBar(7.0), Temperature.ofCelsius(20.0));
+    for (double cycles : new double[] {-1.0, Double.NaN, Double.POSITIVE_INFINITY}) {
+      assertThatIllegalArgumentException()
+          .isThrownBy(() -> ToolDemand.filling("cylinder", cylinder(2.0, 10.0), cycles, air))
+          .withMessage("cycles per minute must be at least 0 and finite, was " + cycles);
+    }
   }
 }

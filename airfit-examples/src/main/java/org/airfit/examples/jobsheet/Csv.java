@@ -1,7 +1,11 @@
 package org.airfit.examples.jobsheet;
 
 import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 
 /**
  * Tables of text after RFC 4180: quoted cells may hold commas, line ends and doubled quotes. Spreadsheets in some countries part cells by
@@ -29,6 +33,61 @@ final class Csv {
     Csv csv = new Csv(file, text);
     csv.read();
     return csv.rows;
+  }
+
+  /**
+   * The filled cells of each row by the names of their columns, the heading left out: the second row of the file comes first. A row of empty cells is an empty map.
+   */
+  static List<Map<String, String>> table(String file, String text, List<String> columns)
+      throws WrongFileException {
+    List<List<String>> rows = rows(file, text);
+    if (rows.isEmpty()) {
+      throw new WrongFileException(
+          file, "", "is empty; type the heading " + String.join(",", columns));
+    }
+    List<String> heading = heading(file, rows.get(0), columns);
+    List<Map<String, String>> table = new ArrayList<>();
+    for (int i = 1; i < rows.size(); i++) {
+      table.add(cells(file, heading, rows.get(i), i + 1));
+    }
+    return table;
+  }
+
+  private static List<String> heading(String file, List<String> heading, List<String> columns)
+      throws WrongFileException {
+    Set<String> seen = new HashSet<>();
+    for (String column : heading) {
+      if (!columns.contains(column)) {
+        throw new WrongFileException(
+            file,
+            "row 1",
+            "\"" + column + "\" is no column here; accepted: " + String.join(", ", columns));
+      }
+      if (!seen.add(column)) {
+        throw new WrongFileException(
+            file, "row 1", "column " + column + " stands twice; leave one out");
+      }
+    }
+    return heading;
+  }
+
+  private static Map<String, String> cells(
+      String file, List<String> heading, List<String> row, int number) throws WrongFileException {
+    Map<String, String> cells = new LinkedHashMap<>();
+    for (int k = 0; k < row.size(); k++) {
+      if (row.get(k).isEmpty()) {
+        continue;
+      }
+      if (k >= heading.size()) {
+        throw new WrongFileException(
+            file,
+            "row " + number,
+            "has more cells than the heading, \"" + row.get(k)
+                + "\" stands under none; put cells with a comma in quotation marks");
+      }
+      cells.put(heading.get(k), row.get(k));
+    }
+    return cells;
   }
 
   private void read() throws WrongFileException {

@@ -223,6 +223,12 @@ final class Field {
   }
 
   double number() throws WrongFileException {
+    if (ofTable) {
+      if (!text().strip().matches("[0-9]{1,9}(\\.[0-9]{1,9})?")) {
+        throw wrong("was \"" + text() + "\"; type a number with a point, such as 0.3");
+      }
+      return Double.parseDouble(text().strip());
+    }
     if (!node.isNumber()) {
       throw wrong("was " + kind(node) + "; a number without quotation marks is wanted");
     }

@@ -109,6 +109,14 @@ final class InWords {
         .orElse(takes + "The supply itself stands below the " + least + " the tool needs.");
   }
 
+  /** A change to a network and what it gives, in a sentence. */
+  static String sentence(NetworkSheet.Cure cure, String weakest) {
+    return cure.what() + " gives " + weakest + " " + NetworkSheet.gained(cure.pascals()) + " more"
+        + (cure.lackAfter() <= 0.0
+            ? ", which is enough for every drop."
+            : ", not enough by itself.");
+  }
+
   /** Whether the next reading is worth telling, though the answer stands already. */
   static boolean leavesDoubt(Identification plug) {
     return plug.verdict() == Verdict.CANDIDATE

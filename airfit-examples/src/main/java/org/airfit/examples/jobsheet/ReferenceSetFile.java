@@ -156,30 +156,7 @@ final class ReferenceSetFile {
   }
 
   static ReferenceSet ofCsv(String file, String text) throws WrongFileException {
-    List<List<String>> rows = Csv.rows(file, text);
-    if (rows.isEmpty()) {
-      throw new WrongFileException(
-          file, "", "is empty; type the heading " + String.join(",", COLUMNS));
-    }
-    List<String> heading = heading(file, rows.get(0));
-    return new Table(file).read(heading, rows);
-  }
-
-  private static List<String> heading(String file, List<String> heading) throws WrongFileException {
-    Set<String> seen = new HashSet<>();
-    for (String column : heading) {
-      if (!COLUMNS.contains(column)) {
-        throw new WrongFileException(
-            file,
-            "row 1",
-            "\"" + column + "\" is no column here; accepted: " + String.join(", ", COLUMNS));
-      }
-      if (!seen.add(column)) {
-        throw new WrongFileException(
-            file, "row 1", "column " + column + " stands twice; leave one out");
-      }
-    }
-    return heading;
+    return new Table(file).read(Csv.table(file, text, COLUMNS));
   }
 
   /** Collects the rows of a table: profiles go on over several rows, one to a dimension. */
@@ -194,11 +171,10 @@ final class ReferenceSetFile {
       this.file = file;
     }
 
-    ReferenceSet read(List<String> heading, List<List<String>> rows) throws WrongFileException {
-      for (int i = 1; i < rows.size(); i++) {
-        Map<String, String> cells = cells(heading, rows.get(i), i + 1);
-        if (!cells.isEmpty()) {
-          add(Field.ofRow(file, i + 1, cells), cells);
+    ReferenceSet read(List<Map<String, String>> rows) throws WrongFileException {
+      for (int i = 0; i < rows.size(); i++) {
+        if (!rows.get(i).isEmpty()) {
+          add(Field.ofRow(file, i + 2, rows.get(i)), rows.get(i));
         }
       }
       if (name.isEmpty()) {
@@ -214,25 +190,6 @@ final class ReferenceSetFile {
       } catch (IllegalArgumentException e) {
         throw new WrongFileException(file, "", String.valueOf(e.getMessage()));
       }
-    }
-
-    private Map<String, String> cells(List<String> heading, List<String> row, int number)
-        throws WrongFileException {
-      Map<String, String> cells = new LinkedHashMap<>();
-      for (int k = 0; k < row.size(); k++) {
-        if (row.get(k).isEmpty()) {
-          continue;
-        }
-        if (k >= heading.size()) {
-          throw new WrongFileException(
-              file,
-              "row " + number,
-              "has more cells than the heading, \"" + row.get(k)
-                  + "\" stands under none; put cells with a comma in quotation marks");
-        }
-        cells.put(heading.get(k), row.get(k));
-      }
-      return cells;
     }
 
     private void add(Field row, Map<String, String> cells) throws WrongFileException {

@@ -1,6 +1,7 @@
 package org.airfit.examples.jobsheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -8,6 +9,8 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.airfit.circuit.Network;
+import org.airfit.circuit.NetworkResult;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -126,5 +129,83 @@ class JobsOfManyKindsTest {
     assertThat(sheet("\"dragged\": true", "\"dragged\": true, \"medium\": \"breathing air\""))
         .contains("compressed air for tools only, not on breathing air")
         .contains("Nothing in the catalogue fits. What would have to give:");
+  }
+
+  private static NetworkResult.Solved steady(Network network) {
+    return (NetworkResult.Solved) network.solve();
+  }
+
+  @Test
+  void a_ring_main_with_six_drops_is_told_drop_by_drop_on_one_sheet() throws Exception {
+    Path file = Path.of("networks", "ferry-lane-ring.csv");
+    Path page = folder.resolve("ring.html");
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    PrintStream terminal = new PrintStream(out, true, StandardCharsets.UTF_8);
+    assertThat(NetworkMain.run(new String[] {file.toString(), page.toString()}, terminal, terminal))
+        .isZero();
+    String sheet = out.toString(StandardCharsets.UTF_8);
+    NetworkJob job = NetworkFile.read(file);
+    NetworkResult.Solved solved = steady(job.network());
+    assertThat(job.drops()).hasSize(6);
+    for (int i = 0; i < 6; i++) {
+      String at = InWords.pressure(solved.tools().get(i).atTool());
+      assertThat(sheet)
+          .contains(job.drops().get(i).name() + ", " + job.drops().get(i).tool() + ": " + at);
+      assertThat(Files.readString(page)).contains(job.drops().get(i).name());
+    }
+    double supplied = solved.supplies().get(0).kilogramsPerSecond();
+    assertThat(solved.taken().kilogramsPerSecond())
+        .as("mass")
+        .isCloseTo(supplied, within(1.0e-9 * supplied));
+    for (String junction : new String[] {"door", "W", "NW", "N", "NE", "E"}) {
+      double gained = solved.branches().stream()
+          .mapToDouble(branch -> branch.massFlow().kilogramsPerSecond()
+              * ((branch.to().equals(junction) ? 1.0 : 0.0)
+                  - (branch.from().equals(junction) ? 1.0 : 0.0)))
+          .sum();
+      assertThat(gained).as(junction).isCloseTo(0.0, within(1.0e-9 * supplied));
+    }
+    assertThat(sheet)
+        .as(
+            "only the impact wrench on the long narrow hose is short, and its hose is what to change")
+        .contains("too little at 1 of 6 drops: slipway", "To change: slipway: a bore of")
+        .contains(
+            "room header: cut off: mast shop, rigging, blasting, hull bay, paint room, slipway")
+        .contains("any one main may be closed but room header")
+        .contains(
+            "Air too fast in the pipe",
+            "More pressure at the supply is no cure",
+            "Energy isolation");
+    assertThat(Files.readString(page)).contains("For repair", "What to change", "At the drops");
+  }
+
+  @Test
+  void a_ring_with_one_leg_closed_serves_every_drop_from_the_other_side() throws Exception {
+    NetworkJob job = NetworkFile.read(Path.of("networks", "ferry-lane-ring.csv"));
+    NetworkResult.Solved open = steady(job.network());
+    for (String leg : new String[] {"west leg", "north leg", "south leg"}) {
+      NetworkResult.Solved closed = steady(job.network().without(leg));
+      for (int i = 0; i < 6; i++) {
+        double wanted = open.tools().get(i).massFlow().kilogramsPerSecond();
+        assertThat(closed.tools().get(i).massFlow().kilogramsPerSecond())
+            .as(leg + " closed, " + job.drops().get(i).name())
+            .isBetween(0.95 * wanted, 1.01 * wanted);
+      }
+    }
+  }
+
+  /** Half the bore in the ring: with the south leg closed all air goes the long way, and the sheet tells who falls short. */
+  @Test
+  void a_ring_too_narrow_for_a_closed_leg_is_told() throws Exception {
+    String ring = Files.readString(Path.of("networks", "ferry-lane-ring.csv"));
+    Files.writeString(folder.resolve("narrow.csv"), ring.replace("40.9 mm", "15.8 mm"));
+    NetworkSheet sheet = NetworkSheet.of(NetworkFile.read(folder.resolve("narrow.csv")));
+    assertThat(sheet.closures())
+        .filteredOn(closure -> closure.pipe().equals("south leg"))
+        .singleElement()
+        .satisfies(closure -> {
+          assertThat(closure.serves()).isFalse();
+          assertThat(closure.answer()).startsWith("too little at");
+        });
   }
 }
