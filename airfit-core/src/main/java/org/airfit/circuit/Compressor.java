@@ -14,6 +14,7 @@ import org.airfit.quantity.Temperature;
 import org.airfit.quantity.Volume;
 import org.airfit.source.Source;
 import org.airfit.working.Term;
+import org.airfit.working.UnitSystem;
 import org.airfit.working.Working;
 
 /**
@@ -177,41 +178,46 @@ public record Compressor(
   }
 
   @Override
-  public Working working(MassFlow flow) {
+  public Working working(MassFlow flow, UnitSystem units) {
+    PressureUnit pressureUnit = units.either(PressureUnit.BAR, PressureUnit.PSI);
+    MassFlowUnit flowUnit =
+        units.either(MassFlowUnit.KILOGRAM_PER_SECOND, MassFlowUnit.POUND_PER_SECOND);
     Working.Builder working = Working.titled("Pressure at the receiver");
     MassFlow full = delivery(cutIn);
     Optional<AirState> at = at(flow);
     if (at.isEmpty()) {
       return working
-          .note(flow.format(MassFlowUnit.KILOGRAM_PER_SECOND)
+          .note(flow.format(flowUnit)
               + " is more than the compressor delivers anywhere on its curve.")
           .build();
     }
     if (flow.compareTo(full) > 0) {
       return working
-          .note("More is taken than the " + full.format(MassFlowUnit.KILOGRAM_PER_SECOND)
+          .note("More is taken than the " + full.format(flowUnit)
               + " it delivers at cut-in: the pressure sinks along the curve to "
-              + at.orElseThrow().pressure().format(PressureUnit.BAR) + ".")
+              + at.orElseThrow().pressure().format(pressureUnit) + ".")
           .build();
     }
     working.note("It keeps up. The pressure swings between cut-in and cut-out; "
-        + cutIn.format(PressureUnit.BAR) + " at cut-in is the lowest, and taken here.");
+        + cutIn.format(pressureUnit) + " at cut-in is the lowest, and taken here.");
     if (timeBetweenStarts(flow).isEmpty()) {
       return working.build();
     }
     return working
         .step(
             "Time from one start to the next",
-            "⟨t⟩ = ⟨V⟩ × (⟨p2⟩ − ⟨p1⟩) / (⟨R⟩ × ⟨T⟩) × (1 / (⟨ṁc⟩ − ⟨ṁ⟩) + 1 / ⟨ṁ⟩)",
-            "⟨t⟩ = \\frac{⟨V⟩ (⟨p2⟩ - ⟨p1⟩)}{⟨R⟩ \\cdot ⟨T⟩} \\left(\\frac{1}{⟨ṁc⟩ - ⟨ṁ⟩} + \\frac{1}{⟨ṁ⟩}\\right)",
+            "⟨t⟩ = " + units.either("", "144 × ")
+                + "⟨V⟩ × (⟨p2⟩ − ⟨p1⟩) / (⟨R⟩ × ⟨T⟩) × (1 / (⟨ṁc⟩ − ⟨ṁ⟩) + 1 / ⟨ṁ⟩)",
+            "⟨t⟩ = \\frac{" + units.either("", "144 ")
+                + "⟨V⟩ (⟨p2⟩ - ⟨p1⟩)}{⟨R⟩ \\cdot ⟨T⟩} \\left(\\frac{1}{⟨ṁc⟩ - ⟨ṁ⟩} + \\frac{1}{⟨ṁ⟩}\\right)",
             List.of(
-                Term.of("V", "V", receiver.cubicMetres(), "m³", 9),
-                Term.of("p2", "p_2", cutOut.pascals(), "Pa", 9),
-                Term.of("p1", "p_1", cutIn.pascals(), "Pa", 9),
-                Term.of("R", "R", AirState.GAS_CONSTANT, "J/(kg K)", 8),
-                Term.of("T", "T", temperature.kelvins(), "K", 7),
-                Term.of("ṁc", "\\dot m_c", meanDelivery(), "kg/s", 12),
-                Term.of("ṁ", "\\dot m", flow.kilogramsPerSecond(), "kg/s", 12)),
+                units.volume("V", "V", receiver.cubicMetres(), 9),
+                units.pressure("p2", "p_2", cutOut.pascals(), 9),
+                units.pressure("p1", "p_1", cutIn.pascals(), 9),
+                units.heatCapacity("R", "R", AirState.GAS_CONSTANT, 8),
+                units.temperature("T", "T", temperature.kelvins(), 7),
+                units.massFlow("ṁc", "\\dot m_c", meanDelivery(), 12),
+                units.massFlow("ṁ", "\\dot m", flow.kilogramsPerSecond(), 12)),
             Term.of(
                 "t",
                 "t",

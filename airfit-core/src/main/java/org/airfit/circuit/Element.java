@@ -1,7 +1,6 @@
 package org.airfit.circuit;
 
 import java.util.List;
-import java.util.function.Supplier;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.flow.Passage;
@@ -15,7 +14,7 @@ import org.airfit.quantity.Length;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.SonicConductance;
-import org.airfit.working.Working;
+import org.airfit.working.Worked;
 
 /** One thing on the way from supply to tool. */
 sealed interface Element {
@@ -30,7 +29,7 @@ sealed interface Element {
       double inletMach,
       double mach,
       List<String> warnings,
-      Supplier<Working> working) {}
+      Worked working) {}
 
   /** What it does to the air, on plain doubles; {@link #solve} says the same with all that belongs to it. */
   AirKernel kernel();
@@ -65,9 +64,8 @@ sealed interface Element {
               flowing.inletMach(),
               flowing.outletMach(),
               flowing.warnings(),
-              loss::working),
-          choked ->
-              new Outcome(false, inlet, choked.largest(), 0.0, 0.0, List.of(), loss::working));
+              loss),
+          choked -> new Outcome(false, inlet, choked.largest(), 0.0, 0.0, List.of(), loss));
     }
 
     /** λL/D + ΣK grows by the factor. */
@@ -100,12 +98,10 @@ sealed interface Element {
       Passage passage = capacity.passage(massFlow, inlet);
       return passage.fold(
           passes -> passes.outlet().pascals() > 0.0
-              ? new Outcome(
-                  true, inlet.at(passes.outlet()), massFlow, 0.0, 0.0, List.of(), passage::working)
+              ? new Outcome(true, inlet.at(passes.outlet()), massFlow, 0.0, 0.0, List.of(), passage)
               // with b = 0 the whole choked flow passes into a vacuum only
-              : new Outcome(false, inlet, massFlow, 0.0, 0.0, List.of(), passage::working),
-          chokes ->
-              new Outcome(false, inlet, chokes.largest(), 0.0, 0.0, List.of(), passage::working));
+              : new Outcome(false, inlet, massFlow, 0.0, 0.0, List.of(), passage),
+          chokes -> new Outcome(false, inlet, chokes.largest(), 0.0, 0.0, List.of(), passage));
     }
 
     /** Far from choking the drop goes with 1/C². */

@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
-import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.airfit.air.AirState;
 import org.airfit.internal.Digits;
@@ -18,10 +17,12 @@ import org.airfit.quantity.PressureUnit;
 import org.airfit.safety.Caution;
 import org.airfit.source.Source;
 import org.airfit.working.Term;
+import org.airfit.working.UnitSystem;
+import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
 /** What becomes of a network: a steady flow everywhere, or no solution and why. */
-public sealed interface NetworkResult {
+public sealed interface NetworkResult extends Worked {
 
   /**
    * Handles both cases.
@@ -33,9 +34,6 @@ public sealed interface NetworkResult {
    */
   <R> R fold(
       Function<? super Solved, ? extends R> solved, Function<? super NoSolution, ? extends R> none);
-
-  /** {@return how the answer was reached} */
-  Working working();
 
   /** {@return the warnings that go with it} */
   List<Caution> cautions();
@@ -64,7 +62,7 @@ public sealed interface NetworkResult {
       boolean chokes,
       boolean unsettled,
       List<String> warnings,
-      Supplier<Working> reached) {
+      Worked reached) {
 
     private static final double LEAST_FLOW = 1.0e-30;
 
@@ -242,22 +240,24 @@ public sealed interface NetworkResult {
     }
 
     @Override
-    public Working working() {
+    public Working working(UnitSystem units) {
+      PressureUnit unit = units.either(PressureUnit.BAR, PressureUnit.PSI);
       Working.Builder working = Working.titled("Steady flow in the network")
           .note("Flows and pressures were found together by Newton's method in " + iterations
               + " steps; mass is out of balance by " + Digits.significant(imbalance, 2)
               + " of the whole flow. They are checked branch by branch and node by node.");
       supplies.forEach(supply -> {
         if (supply.kilogramsPerSecond() >= 0.0) {
-          working.include(
-              supply.supply().working(MassFlow.ofKilogramsPerSecond(supply.kilogramsPerSecond())));
+          working.include(supply
+              .supply()
+              .working(MassFlow.ofKilogramsPerSecond(supply.kilogramsPerSecond()), units));
         }
       });
       for (BranchFlow branch : branches) {
         working.note(branch.name() + ": from " + branch.from() + " at "
-            + branch.inlet().format(PressureUnit.BAR) + " to " + branch.to() + " at "
-            + branch.outlet().format(PressureUnit.BAR));
-        working.include(branch.reached().get());
+            + branch.inlet().format(unit) + " to " + branch.to() + " at "
+            + branch.outlet().format(unit));
+        working.include(branch.reached().working(units));
         if (branch.chokes()) {
           working.note(branch.name() + " chokes: the pressure behind it lies lower.");
         }
@@ -267,11 +267,11 @@ public sealed interface NetworkResult {
                   + " stands at Re 2300, where friction jumps: its drop lies between the laminar and the turbulent one.");
         }
       }
-      pressures.keySet().forEach(node -> balance(working, node));
+      pressures.keySet().forEach(node -> balance(working, node, units));
       return working.build();
     }
 
-    private void balance(Working.Builder working, String node) {
+    private void balance(Working.Builder working, String node, UnitSystem units) {
       List<BranchFlow> in =
           branches.stream().filter(branch -> branch.to().equals(node)).toList();
       if (in.isEmpty() || supplies.stream().anyMatch(supply -> supply.node().equals(node))) {
@@ -289,17 +289,17 @@ public sealed interface NetworkResult {
       }
       List<Term> given = new ArrayList<>();
       for (BranchFlow branch : in) {
-        given.add(flow(given.size() + 1, branch.massFlow().kilogramsPerSecond(), 14));
+        given.add(flow(given.size() + 1, branch.massFlow().kilogramsPerSecond(), 14, units));
       }
       String plus =
           given.stream().map(term -> "⟨" + term.symbol() + "⟩").collect(Collectors.joining(" + "));
       StringBuilder minus = new StringBuilder();
       double result = out.get(out.size() - 1);
       for (double other : out.subList(0, out.size() - 1)) {
-        given.add(flow(given.size() + 1, other, 14));
+        given.add(flow(given.size() + 1, other, 14, units));
         minus.append(" − ⟨").append(given.get(given.size() - 1).symbol()).append('⟩');
       }
-      Term last = flow(given.size() + 1, result, 4);
+      Term last = flow(given.size() + 1, result, 4, units);
       working.step(
           "Mass at " + node + ": what comes in, less what goes out before, is what goes out last",
           "⟨" + last.symbol() + "⟩ = " + plus + minus,
@@ -309,8 +309,8 @@ public sealed interface NetworkResult {
           BALANCE);
     }
 
-    private static Term flow(int number, double kilogramsPerSecond, int digits) {
-      return Term.of("ṁ" + number, "\\dot m_{" + number + "}", kilogramsPerSecond, "kg/s", digits);
+    private static Term flow(int number, double kilogramsPerSecond, int digits, UnitSystem units) {
+      return units.massFlow("ṁ" + number, "\\dot m_{" + number + "}", kilogramsPerSecond, digits);
     }
   }
 
@@ -340,7 +340,7 @@ public sealed interface NetworkResult {
     }
 
     @Override
-    public Working working() {
+    public Working working(UnitSystem units) {
       return Working.titled("No steady flow in the network").note(reason).build();
     }
 

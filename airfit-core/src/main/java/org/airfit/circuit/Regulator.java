@@ -3,14 +3,12 @@ package org.airfit.circuit;
 import java.util.List;
 import java.util.Optional;
 import org.airfit.air.AirState;
-import org.airfit.internal.Digits;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.MassFlow;
-import org.airfit.quantity.MassFlowUnit;
 import org.airfit.quantity.PressureUnit;
 import org.airfit.source.Source;
-import org.airfit.working.Term;
+import org.airfit.working.UnitSystem;
 import org.airfit.working.Working;
 
 /**
@@ -66,20 +64,24 @@ public record Regulator(AirState still, FreeAirFlow flow, AbsolutePressure press
   }
 
   @Override
-  public Working working(MassFlow wanted) {
+  public Working working(MassFlow wanted, UnitSystem units) {
     double p = pascals(wanted.kilogramsPerSecond());
     Working.Builder working = Working.titled("Pressure behind the regulator");
     if (!(p > 0.0)) {
       return working
-          .note("At " + wanted.format(MassFlowUnit.KILOGRAM_PER_SECOND)
-              + " nothing would be left of the " + still.pressure().format(PressureUnit.BAR)
+          .note("At "
+              + units.massFlow("ṁ", "\\dot m", wanted.kilogramsPerSecond(), 4).quantity()
+              + " nothing would be left of the "
+              + still.pressure().format(units.either(PressureUnit.BAR, PressureUnit.PSI))
               + " it is set to.")
           .build();
     }
     if (wanted.compareTo(flow.massFlow()) > 0) {
       working.note("The flow lies beyond the stated point of "
-          + Digits.significant(flow.massFlow().kilogramsPerSecond(), 4)
-          + " kg/s: the straight line is too kind there.");
+          + units
+              .massFlow("ṁ1", "\\dot m_1", flow.massFlow().kilogramsPerSecond(), 4)
+              .quantity()
+          + ": the straight line is too kind there.");
     }
     return working
         .step(
@@ -87,11 +89,11 @@ public record Regulator(AirState still, FreeAirFlow flow, AbsolutePressure press
             "⟨p⟩ = ⟨p0⟩ − (⟨p0⟩ − ⟨p1⟩) × ⟨ṁ⟩ / ⟨ṁ1⟩",
             "⟨p⟩ = ⟨p0⟩ - (⟨p0⟩ - ⟨p1⟩) \\frac{⟨ṁ⟩}{⟨ṁ1⟩}",
             List.of(
-                Term.of("p0", "p_0", still.pressure().bar(), "bar(a)", 9),
-                Term.of("p1", "p_1", pressure.bar(), "bar(a)", 9),
-                Term.of("ṁ", "\\dot m", wanted.kilogramsPerSecond(), "kg/s", 8),
-                Term.of("ṁ1", "\\dot m_1", flow.massFlow().kilogramsPerSecond(), "kg/s", 8)),
-            Term.of("p", "p", p / 1.0e5, "bar(a)", 6),
+                units.saidPressure("p0", "p_0", still.pressure().pascals(), 9),
+                units.saidPressure("p1", "p_1", pressure.pascals(), 9),
+                units.massFlow("ṁ", "\\dot m", wanted.kilogramsPerSecond(), 8),
+                units.massFlow("ṁ1", "\\dot m_1", flow.massFlow().kilogramsPerSecond(), 8)),
+            units.saidPressure("p", "p", p, 6),
             SOURCE)
         .build();
   }

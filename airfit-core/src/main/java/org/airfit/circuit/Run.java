@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.DoublePredicate;
 import java.util.function.DoubleUnaryOperator;
-import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
@@ -20,7 +19,7 @@ import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.safety.Caution;
 import org.airfit.source.Source;
-import org.airfit.working.Working;
+import org.airfit.working.Worked;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -289,7 +288,7 @@ public final class Run {
           MassFlow.ofKilogramsPerSecond(
               largest(0.0, demand.kilogramsPerSecond(), this::isSupplied)),
           List.of(),
-          supply.working(demand),
+          units -> supply.working(demand, units),
           List.of(SUPPLY));
     }
     AirState first = air;
@@ -304,7 +303,7 @@ public final class Run {
             air.pressure(),
             largestToAtmosphere(element, air, outcome.passes() ? demand : outcome.largest()),
             shares(demand, first, outcomes, air.pressure(), false),
-            outcome.working().get(),
+            outcome.working(),
             List.of(SUPPLY));
       }
       outcomes.add(outcome);
@@ -327,8 +326,10 @@ public final class Run {
     return lost > BUDGET_SHARE * toLose ? List.of(SUPPLY, BUDGET) : List.of(SUPPLY);
   }
 
-  private List<Supplier<Working>> supplyWorking(MassFlow demand) {
-    return supply instanceof Supply.Fixed ? List.of() : List.of(() -> supply.working(demand));
+  private List<Worked> supplyWorking(MassFlow demand) {
+    return supply instanceof Supply.Fixed
+        ? List.of()
+        : List.of(units -> supply.working(demand, units));
   }
 
   private boolean isSupplied(double flow) {
@@ -485,9 +486,9 @@ public final class Run {
     if (choking >= 0) {
       whole = choked(delivered, choking, tool.pascalsFor(flow, arriving, atmosphere));
     }
-    List<Supplier<Working>> ends = new ArrayList<>(whole.ends());
+    List<Worked> ends = new ArrayList<>(whole.ends());
     AbsolutePressure atTool = whole.atTool();
-    ends.add(() -> tool.working(atTool, atmosphere));
+    ends.add(units -> tool.working(atTool, atmosphere, units));
     return new RunResult.Delivered(
         whole.massFlow(),
         whole.supply(),

@@ -4,17 +4,18 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.function.Supplier;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.PressureUnit;
 import org.airfit.safety.Caution;
+import org.airfit.working.UnitSystem;
+import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
 /** What becomes of a flow on its way to the tool: it is delivered at a pressure, or an element stops it. */
-public sealed interface RunResult {
+public sealed interface RunResult extends Worked {
 
   /**
    * Handles both cases.
@@ -28,9 +29,6 @@ public sealed interface RunResult {
       Function<? super Delivered, ? extends R> delivered,
       Function<? super Starved, ? extends R> starved);
 
-  /** {@return how the answer was reached} */
-  Working working();
-
   /** {@return the warnings that go with it} */
   List<Caution> cautions();
 
@@ -43,7 +41,7 @@ public sealed interface RunResult {
    * @param atToolGauge the pressure at the tool as a gauge there shows it
    * @param shares what each element takes, in order from the supply
    * @param cautions the warnings that go with it
-   * @param ends works out what the supply gives and the tool takes, where that is not plain
+   * @param ends what the supply gives and the tool takes, where that is not plain
    */
   record Delivered(
       MassFlow massFlow,
@@ -52,7 +50,7 @@ public sealed interface RunResult {
       GaugePressure atToolGauge,
       List<Share> shares,
       List<Caution> cautions,
-      List<Supplier<Working>> ends)
+      List<Worked> ends)
       implements RunResult {
 
     /** {@return all that is lost between supply and tool} */
@@ -85,13 +83,14 @@ public sealed interface RunResult {
     }
 
     @Override
-    public Working working() {
+    public Working working(UnitSystem units) {
+      PressureUnit unit = units.either(PressureUnit.BAR, PressureUnit.PSI);
       Working.Builder working = Working.titled("Pressure from supply to tool");
-      ends.forEach(end -> working.include(end.get()));
+      ends.forEach(end -> working.include(end.working(units)));
       for (Share share : shares) {
-        working.note(share.name() + ": from " + share.inlet().format(PressureUnit.BAR) + " to "
-            + share.outlet().format(PressureUnit.BAR));
-        working.include(share.working());
+        working.note(share.name() + ": from " + share.inlet().format(unit) + " to "
+            + share.outlet().format(unit));
+        working.include(share.working(units));
         if (share.chokes()) {
           working.note(
               share.name()
@@ -110,7 +109,7 @@ public sealed interface RunResult {
    * @param inlet the pressure in front of it; of a supply, while nothing flows
    * @param largest the largest flow it lets through from that pressure into the open
    * @param before what the elements before it take; their gain is told as 0
-   * @param working how that was found
+   * @param reached the answer of line, part or supply that says so
    * @param cautions the warnings that go with it
    */
   record Starved(
@@ -119,7 +118,7 @@ public sealed interface RunResult {
       AbsolutePressure inlet,
       MassFlow largest,
       List<Share> before,
-      Working working,
+      Worked reached,
       List<Caution> cautions)
       implements RunResult {
 
@@ -128,6 +127,11 @@ public sealed interface RunResult {
         Function<? super Delivered, ? extends R> delivered,
         Function<? super Starved, ? extends R> starved) {
       return starved.apply(this);
+    }
+
+    @Override
+    public Working working(UnitSystem units) {
+      return reached.working(units);
     }
   }
 }

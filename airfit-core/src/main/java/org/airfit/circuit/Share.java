@@ -1,9 +1,10 @@
 package org.airfit.circuit;
 
 import java.util.List;
-import java.util.function.Supplier;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.PressureDrop;
+import org.airfit.working.UnitSystem;
+import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
 /**
@@ -19,7 +20,7 @@ import org.airfit.working.Working;
  * @param inletMach velocity over speed of sound at the inlet of a line [-]; 0 for a part
  * @param outletMach velocity over speed of sound at the outlet of a line, before the pressure falls further where it chokes [-]; 0 for a part
  * @param warnings where the model is near or outside what it holds for
- * @param reached works out how the drop was reached; a run is solved far oftener than its working is read
+ * @param reached the answer of line or part that the drop was taken from
  */
 public record Share(
     String name,
@@ -32,10 +33,11 @@ public record Share(
     double inletMach,
     double outletMach,
     List<String> warnings,
-    Supplier<Working> reached) {
+    Worked reached)
+    implements Worked {
 
-  /** {@return how the drop was reached} */
-  public Working working() {
-    return reached.get();
+  @Override
+  public Working working(UnitSystem units) {
+    return reached.working(units);
   }
 }

@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.airfit.air.AirState;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.PressureUnit;
+import org.airfit.working.UnitSystem;
 import org.airfit.working.Working;
 
 /** What feeds a run or a network: a pressure that holds, a {@link Regulator} with droop, or a {@link Compressor} with its receiver. */
@@ -31,12 +32,23 @@ public sealed interface Supply permits Supply.Fixed, Regulator, Compressor {
   Optional<AirState> at(MassFlow flow);
 
   /**
-   * Tells how the pressure follows from the flow.
+   * Tells how the pressure follows from the flow, in SI units.
    *
    * @param flow the flow
    * @return the working
    */
-  Working working(MassFlow flow);
+  default Working working(MassFlow flow) {
+    return working(flow, UnitSystem.SI);
+  }
+
+  /**
+   * Tells how the pressure follows from the flow.
+   *
+   * @param flow the flow
+   * @param units the units to show numbers in
+   * @return the working
+   */
+  Working working(MassFlow flow, UnitSystem units);
 
   /**
    * A pressure that holds whatever flows.
@@ -51,10 +63,11 @@ public sealed interface Supply permits Supply.Fixed, Regulator, Compressor {
     }
 
     @Override
-    public Working working(MassFlow flow) {
+    public Working working(MassFlow flow, UnitSystem units) {
       return Working.titled("Supply")
-          .note(
-              "The supply holds " + still.pressure().format(PressureUnit.BAR) + " whatever flows.")
+          .note("The supply holds "
+              + still.pressure().format(units.either(PressureUnit.BAR, PressureUnit.PSI))
+              + " whatever flows.")
           .build();
     }
   }

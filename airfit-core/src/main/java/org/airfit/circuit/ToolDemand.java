@@ -17,6 +17,7 @@ import org.airfit.quantity.Temperature;
 import org.airfit.quantity.Volume;
 import org.airfit.source.Source;
 import org.airfit.working.Term;
+import org.airfit.working.UnitSystem;
 import org.airfit.working.Working;
 
 /**
@@ -279,13 +280,14 @@ public final class ToolDemand {
    *
    * @param inlet the pressure at its inlet
    * @param atmosphere the pressure it lets its air out into
+   * @param units the units to show numbers in
    * @return the working
    */
-  public Working working(AbsolutePressure inlet, AbsolutePressure atmosphere) {
+  public Working working(AbsolutePressure inlet, AbsolutePressure atmosphere, UnitSystem units) {
     Working.Builder working = Working.titled("Air taken by " + name);
     Term u = Term.of("u", "u", load, "", 6);
-    Term ratedFlow = Term.of("ṁr", "\\dot m_r", rated.massFlow().kilogramsPerSecond(), "kg/s", 7);
-    Term taken = Term.of("ṁ", "\\dot m", flowAt(inlet, atmosphere).kilogramsPerSecond(), "kg/s", 5);
+    Term ratedFlow = units.massFlow("ṁr", "\\dot m_r", rated.massFlow().kilogramsPerSecond(), 7);
+    Term taken = units.massFlow("ṁ", "\\dot m", flowAt(inlet, atmosphere).kilogramsPerSecond(), 5);
     if (opening.isEmpty()) {
       return working
           .step(
@@ -303,8 +305,8 @@ public final class ToolDemand {
           .build();
     }
     FlowThrough through = through(opening.orElseThrow(), inlet.pascals(), atmosphere);
-    Term pr = Term.of("pr", "p_r", ratedInlet.orElseThrow().pascals(), "Pa", 7);
-    Term p = Term.of("p", "p", inlet.pascals(), "Pa", 7);
+    Term pr = units.pressure("pr", "p_r", ratedInlet.orElseThrow().pascals(), 7);
+    Term p = units.pressure("p", "p", inlet.pascals(), 7);
     if (through.regime() == FlowRegime.CHOKED) {
       return working
           .step(
@@ -324,9 +326,9 @@ public final class ToolDemand {
             List.of(
                 u,
                 ratedFlow,
-                Term.of("p", "p", inlet.pascals(), "Pa", 12),
+                units.pressure("p", "p", inlet.pascals(), 12),
                 pr,
-                Term.of("pa", "p_a", atmosphere.pascals(), "Pa", 12),
+                units.pressure("pa", "p_a", atmosphere.pascals(), 12),
                 Term.of("b", "b", CRITICAL_PRESSURE_RATIO, "", 8)),
             taken,
             Source.handbook(

@@ -348,7 +348,7 @@ class NetworkTest {
     assertThat(result.at("t").pascals()).isCloseTo(run.atTool().pascals(), within(1.0e-4));
     assertThat(result.at("s").pascals()).isCloseTo(run.supply().pascals(), within(1.0e-4));
     assertThat(result.supplies().get(0).exhausted()).isFalse();
-    Pencil.check(result.working());
+    Pencil.check(result);
   }
 
   @Test
@@ -454,7 +454,7 @@ class NetworkTest {
         .tool("t", following(0.01))
         .build();
     NetworkResult.Solved result = solved(ring);
-    Pencil.check(result.working());
+    Pencil.check(result);
     assertThat(result.working().toText()).contains("Mass at x", "Mass at y", "coupler: from y");
     assertThat(ring).hasToString("4 nodes, 4 branches, 1 supplies, 3 tools at 1 bar(a)");
     assertThat(ring.nodes()).containsExactly("s", "x", "y", "t");

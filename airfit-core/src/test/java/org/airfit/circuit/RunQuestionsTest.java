@@ -74,7 +74,7 @@ class RunQuestionsTest {
         .isCloseTo(flow, within(1.0e-11 * flow));
     assertThat(delivered(shop().at(balance.massFlow())).atTool()).isEqualTo(balance.atTool());
     assertThat(balance.choking()).isEmpty();
-    Pencil.check(balance.working());
+    Pencil.check(balance);
     assertThat(balance.working().toText()).contains("Air taken by grinder");
   }
 
@@ -137,7 +137,7 @@ class RunQuestionsTest {
     assertThat(result.supply().bar()).isCloseTo(7.7, within(1.0e-12));
     assertThat(result.shares().get(0).inlet()).isEqualTo(result.supply());
     assertThat(result.working().toText()).contains("Pressure behind the regulator");
-    Pencil.check(result.working());
+    Pencil.check(result);
     assertThat(shop().suppliedBy(regulator).source()).isEqualTo(regulator);
   }
 

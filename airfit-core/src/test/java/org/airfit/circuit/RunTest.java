@@ -256,7 +256,6 @@ class RunTest {
   @ParameterizedTest
   @MethodSource("chains")
   void the_printed_numbers_give_the_printed_answer(Row row) {
-    Pencil.check(
-        run(row).at(MassFlow.ofKilogramsPerSecond(row.number("mdot_kg_s"))).working());
+    Pencil.check(run(row).at(MassFlow.ofKilogramsPerSecond(row.number("mdot_kg_s"))));
   }
 }

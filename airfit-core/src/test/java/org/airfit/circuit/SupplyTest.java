@@ -65,7 +65,7 @@ class SupplyTest {
     assertThat(bar(REGULATOR, 0.02)).isCloseTo(6.5, within(1.0e-12));
     assertThat(bar(REGULATOR, 0.04)).isCloseTo(6.0, within(1.0e-12));
     assertThat(REGULATOR.at(kg(0.28001))).isEmpty();
-    Pencil.check(REGULATOR.working(kg(0.013)));
+    Pencil.check(units -> REGULATOR.working(kg(0.013), units));
     assertThat(REGULATOR.working(kg(0.013)).toText()).doesNotContain("beyond");
     assertThat(REGULATOR.working(kg(0.04)).toText()).contains("beyond the stated point of 0.02");
     assertThat(REGULATOR.working(kg(0.3)).toText()).contains("nothing would be left");
@@ -117,7 +117,7 @@ class SupplyTest {
 
   @Test
   void its_working_tells_which_of_the_three_it_is() {
-    Pencil.check(COMPRESSOR.working(kg(0.03)));
+    Pencil.check(units -> COMPRESSOR.working(kg(0.03), units));
     assertThat(COMPRESSOR.working(kg(0.03)).toText()).contains("keeps up", "start to the next");
     assertThat(COMPRESSOR.working(kg(0.0)).toText()).contains("keeps up");
     assertThat(COMPRESSOR.working(kg(0.115)).toText()).contains("sinks along the curve to 6 bar");

@@ -15,6 +15,7 @@ import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.Temperature;
 import org.airfit.quantity.Volume;
+import org.airfit.working.UnitSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -77,9 +78,11 @@ class ToolDemandTest {
   @ValueSource(doubles = {20.0, 52.35, 104.7})
   void the_printed_numbers_give_the_printed_flow(double psia) {
     AbsolutePressure inlet = AbsolutePressure.ofPsi(psia);
-    Pencil.check(NUT_SETTER.withLoad(0.7).working(inlet, ATMOSPHERE));
-    Pencil.check(ToolDemand.fixed("gun", RATED).withLoad(0.7).working(inlet, ATMOSPHERE));
-    assertThat(NUT_SETTER.working(ATMOSPHERE, ATMOSPHERE).toText()).contains("takes nothing");
+    Pencil.check(units -> NUT_SETTER.withLoad(0.7).working(inlet, ATMOSPHERE, units));
+    ToolDemand gun = ToolDemand.fixed("gun", RATED).withLoad(0.7);
+    Pencil.check(units -> gun.working(inlet, ATMOSPHERE, units));
+    assertThat(NUT_SETTER.working(ATMOSPHERE, ATMOSPHERE, UnitSystem.SI).toText())
+        .contains("takes nothing");
   }
 
   @Test
