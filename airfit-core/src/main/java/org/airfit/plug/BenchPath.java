@@ -255,7 +255,7 @@ public final class BenchPath {
 
   private static Optional<GaugeBall> ball(Identifier identifier, Dimension dimension) {
     return dimension == Dimension.TIP_LENGTH
-        ? TipLength.usual(identifier.referenceSet())
+        ? identifier.referenceSet().sizes().usualBall()
         : Optional.empty();
   }
 

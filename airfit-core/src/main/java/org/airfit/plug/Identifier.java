@@ -214,7 +214,7 @@ public final class Identifier {
                 + " must be one, were two or more; take Instrument.mean of repeats, the caliper's own error stays in it");
       }
     }
-    Set<String> seen = new HashSet<>();
+    Set<String> seen = clues.isEmpty() ? Set.of() : new HashSet<>();
     for (Clue clue : clues) {
       // two tries of one gauge, or two looks at one groove, are no independent witnesses
       if (!seen.add(clue.subject())) {

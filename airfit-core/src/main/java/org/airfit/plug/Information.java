@@ -18,7 +18,7 @@ import java.util.List;
 final class Information {
 
   /** A profile less likely than this adds less to the doubt than is printed. */
-  private static final double NEGLIGIBLE = 1.0e-7;
+  static final double NEGLIGIBLE = 1.0e-7;
 
   private static final double[] SHOULDERS = {0.0, 1.0, 2.0, 3.5, 5.0};
   private static final int NODES = 10;
