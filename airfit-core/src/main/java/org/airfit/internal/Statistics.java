@@ -16,6 +16,9 @@ public final class Statistics {
   /** Below this the power series of erf is quicker than the continued fraction, above it is the less exact. */
   private static final double SERIES_UNTIL = 1.5;
 
+  /** From here on erf is 1 to the last bit. */
+  private static final double ONE_FROM = 6.0;
+
   /** Far above what any argument needs (the slowest takes about 120); a loop that reaches it would be a fault. */
   private static final int MAX_TERMS = 2000;
 
@@ -121,6 +124,9 @@ public final class Statistics {
   }
 
   private static double erf(double x) {
+    if (x > ONE_FROM) {
+      return 1.0;
+    }
     return x < SERIES_UNTIL ? erfSeries(x) : 1.0 - Math.exp(-x * x) * scaledErfc(x);
   }
 
@@ -226,10 +232,10 @@ public final class Statistics {
    * <p>Source: DLMF 5.11.1 with the Bernoulli numbers of 24.2.1.
    */
   static double logGamma(double x) {
-    double lift = 0.0;
+    double lift = 1.0;
     double y = x;
     while (y < 12.0) {
-      lift += Math.log(y);
+      lift *= y;
       y += 1.0;
     }
     double s = 1.0 / (y * y);
@@ -238,7 +244,7 @@ public final class Statistics {
                 * (1.0 / 360
                     - s * (1.0 / 1260 - s * (1.0 / 1680 - s * (1.0 / 1188 - s * 691.0 / 360360)))))
         / y;
-    return (y - 0.5) * Math.log(y) - y + LN_SQRT_TWO_PI + series - lift;
+    return (y - 0.5) * Math.log(y) - y + LN_SQRT_TWO_PI + series - Math.log(lift);
   }
 
   /**

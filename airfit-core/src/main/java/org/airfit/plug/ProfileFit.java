@@ -16,14 +16,15 @@ final class ProfileFit {
 
   private static final double LN_UNKNOWN_WIDTH = Math.log(Identifier.UNKNOWN_WIDTH_MM);
 
-  private final List<Reading> readings = new ArrayList<>();
-  private final List<PartSpread> spreads = new ArrayList<>();
-  private final List<CommonError> groups;
+  private final List<Reading> readings;
+  private final List<PartSpread> spreads;
   private final double wear;
   private final int unknown;
 
   private ProfileFit(PlugProfile profile, Collection<Reading> taken, double wear) {
     this.wear = wear;
+    this.readings = new ArrayList<>(taken.size());
+    this.spreads = new ArrayList<>(taken.size());
     int missing = 0;
     for (Reading reading : taken) {
       PartSpread spread = profile.dimensions().get(reading.dimension());
@@ -37,14 +38,17 @@ final class ProfileFit {
       }
     }
     this.unknown = missing;
-    this.groups = CommonError.of(readings, spreads, wear);
   }
 
   static ProfileFit of(PlugProfile profile, Collection<Reading> taken, double wear) {
     return new ProfileFit(profile, taken, wear);
   }
 
-  private @Nullable Expected alone(int j) {
+  private List<CommonError> groups() {
+    return CommonError.of(readings, spreads, wear);
+  }
+
+  private @Nullable Expected alone(List<CommonError> groups, int j) {
     return CommonError.shares(groups, readings.get(j)) ? null : expected(j);
   }
 
@@ -57,11 +61,12 @@ final class ProfileFit {
   /** Of the readings, those of unknown dimensions included. */
   double logLikelihood() {
     double sum = -unknown * LN_UNKNOWN_WIDTH;
+    List<CommonError> groups = groups();
     for (CommonError group : groups) {
       sum += group.logLikelihood();
     }
     for (int j = 0; j < readings.size(); j++) {
-      Expected single = alone(j);
+      Expected single = alone(groups, j);
       sum += single == null ? 0.0 : single.logDensity(readings.get(j).length().millimetres());
     }
     return sum;
@@ -69,11 +74,12 @@ final class ProfileFit {
 
   double chiSquare() {
     double sum = 0.0;
+    List<CommonError> groups = groups();
     for (CommonError group : groups) {
       sum += group.chiSquare();
     }
     for (int j = 0; j < readings.size(); j++) {
-      Expected single = alone(j);
+      Expected single = alone(groups, j);
       if (single != null) {
         double z = single.misfit(readings.get(j).length().millimetres());
         sum += z * z;

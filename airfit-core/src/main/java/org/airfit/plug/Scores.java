@@ -76,9 +76,10 @@ final class Scores {
   /** The tip length as each profile states it, where it was not taken so. */
   private @Nullable Converted converted;
 
-  // scratch for one profile: residuals and weights
+  // scratch for one profile: residuals, weights and the product of variances
   private final double[] r;
   private final double[] w;
+  private double det;
 
   private final double[] logLikelihood;
   private final double[] chiSquare;
@@ -113,7 +114,7 @@ final class Scores {
       SizeTable table, Collection<Reading> taken, List<Clue> clues, double wear, double reach) {
     Scores scores = new Scores(table, taken, wear);
     scores.layOut();
-    scores.weigh(clues);
+    scores.weigh(clues, reach);
     scores.workOut(clues, reach);
     return scores;
   }
@@ -196,7 +197,8 @@ final class Scores {
         && (converted == null || converted.j != j || !Double.isNaN(converted.shift[k]));
   }
 
-  private void weigh(List<Clue> clues) {
+  private void weigh(List<Clue> clues, double reach) {
+    double best = Double.NEGATIVE_INFINITY;
     for (int k = 0; k < logLikelihood.length; k++) {
       boolean normal = true;
       int n = 0;
@@ -207,11 +209,17 @@ final class Scores {
         }
       }
       compared[k] = n;
-      bounded[k] = !normal;
-      logLikelihood[k] = (normal ? normal(k) : bound(k))
+      double rest = logChance(clues, table.profiles.get(k))
           - n * Statistics.LN_SQRT_TWO_PI
-          - (y.length - n) * LN_UNKNOWN_WIDTH
-          + logChance(clues, table.profiles.get(k));
+          - (y.length - n) * LN_UNKNOWN_WIDTH;
+      double drop = normal ? normal(k) : bound(k);
+      // the exponent of a number is never above its logarithm to the base two
+      logLikelihood[k] = rest - 0.5 * (drop + LN_TWO * Math.getExponent(det));
+      bounded[k] = !normal || logLikelihood[k] < best - reach;
+      if (!bounded[k]) {
+        logLikelihood[k] = rest - 0.5 * (drop + Math.log(det));
+        best = Math.max(best, logLikelihood[k]);
+      }
     }
   }
 
@@ -223,11 +231,11 @@ final class Scores {
     return log;
   }
 
-  /** −(χ² + ln |V|)/2 of a profile whose densities are all normal; leaves χ². */
+  /** χ² + ln |V| of a profile whose densities are all normal, less the logarithm of what it leaves in {@link #det}. */
   private double normal(int k) {
     double square = 0.0;
     double log = 0.0;
-    double det = 1.0;
+    det = 1.0;
     int end;
     for (int start = 0; start < y.length; start = end) {
       end = start + sharing[start];
@@ -261,14 +269,14 @@ final class Scores {
       }
     }
     chiSquare[k] = square;
-    return -0.5 * (square + log + Math.log(det));
+    return square + log;
   }
 
-  /** The same for any other profile, or more. */
+  /** Σ q + ln B of any other profile, likewise. */
   private double bound(int k) {
     double drop = 0.0;
     double log = -calipers * LN_TWO;
-    double det = 1.0;
+    det = 1.0;
     for (int j = 0; j < y.length; j++) {
       if (!compares(j, k)) {
         continue;
@@ -282,7 +290,6 @@ final class Scores {
         double ratio = sigma2 / sizes.variance[k];
         double nu = sizes.freedom[k] * ratio * ratio;
         double quarter = 0.25 * d * d;
-        // the exponent of a number is never above its logarithm to the base two
         double far = (nu + 1.0) * LN_TWO * Math.getExponent(1.0 + quarter / (nu * sigma2));
         drop += Math.min(quarter / room, far);
       } else {
@@ -294,7 +301,7 @@ final class Scores {
         det = 1.0;
       }
     }
-    return -0.5 * (drop + log + LN_TWO * Math.getExponent(det));
+    return drop + log;
   }
 
   /** Puts the exact value for the bound where that is within reach, the highest bound first. */
