@@ -1,6 +1,5 @@
 package org.airfit.benchmarks;
 
-import java.util.List;
 import java.util.SplittableRandom;
 import java.util.concurrent.TimeUnit;
 import org.airfit.air.AirState;
@@ -9,11 +8,6 @@ import org.airfit.circuit.RunResult;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.line.Conduit;
 import org.airfit.line.FrictionLaw;
-import org.airfit.plug.DemoProfiles;
-import org.airfit.plug.Dimension;
-import org.airfit.plug.Identification;
-import org.airfit.plug.Identifier;
-import org.airfit.plug.Instrument;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.MassFlow;
@@ -32,7 +26,7 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import org.openjdk.jmh.infra.Blackhole;
 
-/** How long the answers of a counter take: a friction factor, a run from supply to tool, a plug. Inputs vary, the seed is fixed. */
+/** How long the answers of a counter take: a friction factor, a run from supply to tool. Inputs vary, the seed is fixed. */
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.NANOSECONDS)
 @Warmup(iterations = 5, time = 1)
@@ -45,7 +39,6 @@ public class AnswerBenchmark {
 
   private final double[] reynolds = new double[N];
   private final MassFlow[] flows = new MassFlow[N];
-  private final double[] tips = new double[N];
   private Run run = Run.from(
       AirState.of(AbsolutePressure.ofBar(8.0), Temperature.ofCelsius(20.0)),
       AbsolutePressure.STANDARD_ATMOSPHERE);
@@ -65,7 +58,6 @@ public class AnswerBenchmark {
     for (int i = 0; i < N; i++) {
       reynolds[i] = Math.pow(10.0, random.nextDouble(3.7, 8.0));
       flows[i] = MassFlow.ofKilogramsPerSecond(random.nextDouble(0.001, 0.015));
-      tips[i] = random.nextDouble(18.0, 19.5);
     }
     // Re 1e5, ε/D 1e-3: λ = 0.0221744, Colebrook 1939 in closed form
     double known = FrictionLaw.COLEBROOK.factor(1.0e5, 1.0e-3).darcy();
@@ -100,24 +92,6 @@ public class AnswerBenchmark {
   public void runFromSupplyToTool(Blackhole sink) {
     for (MassFlow flow : flows) {
       sink.consume(run.at(flow));
-    }
-  }
-
-  /**
-   * Plugs by two readings against four profiles, with the next reading.
-   *
-   * @param sink takes the answers
-   */
-  @Benchmark
-  @OperationsPerInvocation(N)
-  public void identification(Blackhole sink) {
-    for (double tip : tips) {
-      Identification answer = Identifier.of(DemoProfiles.birds())
-          .identify(List.of(
-              Instrument.DIGITAL_CALIPER.reading(Dimension.TIP_DIAMETER, Length.ofMillimetres(tip)),
-              Instrument.DIGITAL_CALIPER.reading(
-                  Dimension.TIP_LENGTH, Length.ofMillimetres(21.05))));
-      sink.consume(answer);
     }
   }
 }
