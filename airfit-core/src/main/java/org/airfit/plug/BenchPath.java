@@ -21,6 +21,9 @@ import org.jspecify.annotations.Nullable;
  * profile is left and two dimensions at least were read, or when nothing the set knows parts what is left. A reading outside every band
  * is of none in the set.
  *
+ * <p>A sheet cannot know what the caliper's error was in the readings before, so a band is that of a reading by itself, with the error in it. It holds
+ * what it says whether or not readings share the error; only the order of the steps is reckoned as if each were the first.
+ *
  * <p>The path sorts; it does not weigh. For the verdict give the readings to {@link Identifier#identify}.
  *
  * <p>This class is immutable and thread-safe.
@@ -255,7 +258,7 @@ public final class BenchPath {
 
   private static Optional<GaugeBall> ball(Identifier identifier, Dimension dimension) {
     return dimension == Dimension.TIP_LENGTH
-        ? TipLength.usual(identifier.referenceSet())
+        ? identifier.referenceSet().sizes().usualBall()
         : Optional.empty();
   }
 

@@ -1,6 +1,7 @@
 package org.airfit.plug;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.airfit.internal.Statistics;
 
@@ -48,57 +49,99 @@ final class CommonError {
   /** The most likely common error. */
   final double best;
 
-  final double chiSquare;
-  final double logLikelihood;
-
   /** c² Σ 1/σ². */
   final double weight;
 
-  private CommonError(Instrument caliper, List<Residual> residuals, double wear) {
+  private CommonError(
+      Instrument caliper, List<Reading> readings, List<PartSpread> spreads, double wear) {
     this.caliper = caliper;
     this.c = caliper.commonUncertainty().millimetres();
-    this.y = new double[residuals.size()];
+    double[] lengths = new double[readings.size()];
+    int n = 0;
     boolean closed = true;
     double sum = 0.0;
-    for (int j = 0; j < y.length; j++) {
-      Residual residual = residuals.get(j);
-      Reading reading = residual.reading();
-      y[j] = reading.length().millimetres();
-      Expected expected = Expected.of(residual.spread(), ownU(reading), wear, residual.dimension());
-      own.add(expected);
-      closed &= expected.isNormal();
-      sum += 1.0 / (expected.sigma * expected.sigma);
+    for (int j = 0; j < lengths.length; j++) {
+      Reading reading = readings.get(j);
+      if (isBy(caliper, reading)) {
+        lengths[n++] = reading.length().millimetres();
+        Expected expected = Expected.of(spreads.get(j), ownU(reading), wear, reading.dimension());
+        own.add(expected);
+        closed &= expected.isNormal();
+        sum += 1.0 / (expected.sigma * expected.sigma);
+      }
     }
+    this.y = Arrays.copyOf(lengths, n);
     this.plain = closed;
     this.weight = c * c * sum;
     this.best = mostLikely();
+  }
+
+  /** The readings by calipers that share their error with at least one other, caliper by caliper. */
+  static List<CommonError> of(List<Reading> readings, List<PartSpread> spreads, double wear) {
+    List<CommonError> groups = new ArrayList<>();
+    for (Instrument caliper : Instrument.ALL) {
+      int count = 0;
+      for (Reading reading : readings) {
+        count += isBy(caliper, reading) ? 1 : 0;
+      }
+      if (count > 1) {
+        groups.add(new CommonError(caliper, readings, spreads, wear));
+      }
+    }
+    return groups;
+  }
+
+  /** What the readings by one caliper, any number of them, tell of its error. */
+  static CommonError of(
+      Instrument caliper, List<Reading> readings, List<PartSpread> spreads, double wear) {
+    return new CommonError(caliper, readings, spreads, wear);
+  }
+
+  /** Whether a reading is by this caliper. */
+  static boolean isBy(Instrument caliper, Reading reading) {
+    return reading.caliper().isPresent() && reading.caliper().get() == caliper;
+  }
+
+  double chiSquare() {
     double square = best / c * (best / c);
     for (int j = 0; j < y.length; j++) {
       double z = own.get(j).misfit(y[j] - best);
       square += z * z;
     }
-    this.chiSquare = square;
-    this.logLikelihood =
-        plain ? logDensities(best) - 0.5 * Math.log1p(weight) : integral(1.0 / Math.sqrt(sum));
+    return square;
   }
 
-  /** The readings by calipers that share their error with at least one other, caliper by caliper. */
-  static List<CommonError> of(List<Residual> residuals, double wear) {
-    List<CommonError> groups = new ArrayList<>();
-    for (Instrument caliper : Instrument.values()) {
-      List<Residual> group = null;
-      for (Residual residual : residuals) {
-        if (residual.reading().caliper().isPresent()
-            && residual.reading().caliper().get() == caliper) {
-          group = group == null ? new ArrayList<>() : group;
-          group.add(residual);
-        }
-      }
-      if (group != null && group.size() > 1) {
-        groups.add(new CommonError(caliper, group, wear));
-      }
+  double logLikelihood() {
+    return plain
+        ? logDensities(best) - 0.5 * Math.log1p(weight)
+        : Statistics.logSumExp(logs()) + Math.log(step() / c) - Statistics.LN_SQRT_TWO_PI;
+  }
+
+  /** Mean and variance that are left for the common error. */
+  record Left(double mean, double variance) {}
+
+  /**
+   * What is left of the common error once the readings are known, were the plug of the profile.
+   *
+   * <pre>
+   *   mean e*, variance c²/(1 + c² Σ 1/σ_j²)   where all f_j are normal; else the moments of φ(e/c) Π f_j(y_j − e)
+   * </pre>
+   */
+  Left left() {
+    if (plain) {
+      return new Left(best, c * c / (1.0 + weight));
     }
-    return groups;
+    double[] logs = logs();
+    double all = Statistics.logSumExp(logs);
+    double mean = 0.0;
+    double square = 0.0;
+    for (int k = 0; k < logs.length; k++) {
+      double away = (k - logs.length / 2) * step();
+      double share = Math.exp(logs[k] - all);
+      mean += share * away;
+      square += share * away * away;
+    }
+    return new Left(best + mean, square - mean * mean);
   }
 
   /** Whether a reading shares its error with another of these. */
@@ -156,14 +199,19 @@ final class CommonError {
     return sum;
   }
 
-  private double integral(double narrowest) {
-    double step = Math.min(COARSEST * c, STEP * narrowest);
+  private double step() {
+    return Math.min(COARSEST * c, STEP * c / Math.sqrt(weight));
+  }
+
+  /** ln of the integrand at even steps either side of the best. */
+  private double[] logs() {
+    double step = step();
     int each = (int) Math.ceil(REACH * c / step);
     double[] logs = new double[2 * each + 1];
     for (int k = -each; k <= each; k++) {
       logs[k + each] = logDensities(best + k * step);
     }
-    return Statistics.logSumExp(logs) + Math.log(step / c) - Statistics.LN_SQRT_TWO_PI;
+    return logs;
   }
 
   /** Whether the closed form was used. */

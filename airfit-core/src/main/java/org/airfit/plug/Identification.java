@@ -1,6 +1,7 @@
 package org.airfit.plug;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
@@ -10,7 +11,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.airfit.internal.Digits;
 import org.airfit.internal.Statistics;
-import org.airfit.quantity.Length;
 import org.airfit.safety.Caution;
 import org.airfit.working.Working;
 import org.jspecify.annotations.Nullable;
@@ -28,168 +28,168 @@ public final class Identification {
   /** One dimension alone names no profile. This project's rule. */
   static final int FEWEST_READINGS = 2;
 
+  /** So near to certainty that no profile may be left out of the sum for being out of reach. */
+  private static final double CERTAIN = 1.0 - 1.0e-12;
+
   private final Identifier identifier;
   private final Map<Dimension, Reading> readings;
   private final List<Clue> clues;
-  private final List<Candidate> ranking;
+  private final Scores scores;
+
+  /** ln of the sum of all weights, the prior of the profiles left out. */
+  private final double logSum;
+
   private final double unknownProbability;
   private final List<Candidate> likely;
   private final boolean unknownLikely;
   private final Verdict verdict;
-  private final double[] probabilities;
 
-  /** Worked out when first asked for: most callers want only the verdict. Equal whoever computes it, so a race does no harm. */
+  /** Worked out when first asked for: most callers want only the verdict. Equal whoever computes them, so a race does no harm. */
+  private volatile @Nullable List<Candidate> ranking;
+
   private volatile @Nullable List<NextReading> nextReadings;
 
   private Identification(
-      Identifier identifier,
-      Map<Dimension, Reading> readings,
-      List<Clue> clues,
-      List<Candidate> ranking,
-      double[] probabilities,
-      double unknownProbability) {
+      Identifier identifier, Map<Dimension, Reading> readings, List<Clue> clues, Scores scores) {
     this.identifier = identifier;
     this.readings = readings;
     this.clues = clues;
-    this.ranking = List.copyOf(ranking);
-    this.unknownProbability = unknownProbability;
-    this.probabilities = probabilities;
+    this.scores = scores;
+    double logUnknown = Math.log(identifier.unknownPrior() / prior())
+        - readings.size() * Math.log(Identifier.UNKNOWN_WIDTH_MM)
+        + clues.size() * Math.log(Clue.BY_CHANCE);
+    this.logSum = logSum(scores, logUnknown);
+    this.unknownProbability = Math.exp(logUnknown - logSum);
 
-    List<Candidate> needed = new ArrayList<>();
+    List<Candidate> needed = new ArrayList<>(2);
+    boolean[] used = new boolean[scores.count()];
     double sum = 0.0;
     boolean unknownCounted = false;
-    for (Candidate candidate : ranking) {
-      if (!unknownCounted
-          && sum < identifier.confidence()
-          && unknownProbability > candidate.probability()) {
+    while (needed.size() < scores.count()) {
+      int k = likeliest(used);
+      double chance = chance(scores, k);
+      if (!unknownCounted && sum < identifier.confidence() && unknownProbability > chance) {
         unknownCounted = true;
         sum += unknownProbability;
       }
       if (sum >= identifier.confidence()) {
         break;
       }
-      needed.add(candidate);
-      sum += candidate.probability();
+      used[k] = true;
+      needed.add(candidate(scores, k));
+      sum += chance;
     }
-    this.likely = List.copyOf(needed);
+    this.likely = Collections.unmodifiableList(needed);
     this.unknownLikely = unknownCounted || sum < identifier.confidence();
     this.verdict = judge();
   }
 
   static Identification of(
       Identifier identifier, Map<Dimension, Reading> readings, List<Clue> clues) {
-    List<PlugProfile> profiles = identifier.referenceSet().profiles();
-    int n = profiles.size();
-    double wear = identifier.wearAllowance().millimetres();
-    double prior = (1.0 - identifier.unknownPrior()) / n;
-    double unknownLogDensity = -Math.log(Identifier.UNKNOWN_WIDTH_MM);
-    boolean together = readings.values().stream()
-            .filter(reading -> reading.caliper().isPresent())
-            .count()
-        > 1;
-
-    double[] chiSquare = new double[n];
-    double[] logLikelihood = new double[n];
-    double[] logJoint = new double[n + 1];
-    List<List<Residual>> residuals = new ArrayList<>();
-    for (int k = 0; k < n; k++) {
-      List<Residual> own = new ArrayList<>();
-      for (Reading taken : readings.values()) {
-        PartSpread spread = profiles.get(k).dimensions().get(taken.dimension());
-        Reading reading =
-            spread == null ? null : TipLength.asStatedBy(profiles.get(k), taken).orElse(null);
-        if (spread == null || reading == null) {
-          logLikelihood[k] += unknownLogDensity;
-          continue;
-        }
-        double y = reading.length().millimetres();
-        Expected expected = Expected.of(
-            spread, reading.standardUncertainty().millimetres(), wear, reading.dimension());
-        double misfit = expected.misfit(y);
-        own.add(new Residual(
-            reading,
-            spread,
-            y - spread.nominal().millimetres(),
-            Length.ofMillimetres(expected.sigma),
-            misfit,
-            Length.ofMillimetres(expected.wear)));
-        if (!together || reading.caliper().isEmpty()) {
-          chiSquare[k] += misfit * misfit;
-          logLikelihood[k] += expected.logDensity(y);
-        }
-      }
-      if (together) {
-        List<CommonError> groups = CommonError.of(own, wear);
-        for (CommonError group : groups) {
-          chiSquare[k] += group.chiSquare;
-          logLikelihood[k] += group.logLikelihood;
-        }
-        for (Residual single : own) {
-          Reading reading = single.reading();
-          if (reading.caliper().isPresent() && !CommonError.shares(groups, reading)) {
-            chiSquare[k] += single.sigmas() * single.sigmas();
-            logLikelihood[k] += Expected.of(
-                    single.spread(),
-                    reading.standardUncertainty().millimetres(),
-                    wear,
-                    reading.dimension())
-                .logDensity(reading.length().millimetres());
-          }
-        }
-      }
-      for (Clue clue : clues) {
-        logLikelihood[k] += Math.log(clue.chance(profiles.get(k)));
-      }
-      residuals.add(own);
-      logJoint[k] = Math.log(prior) + logLikelihood[k];
-    }
-    logJoint[n] = Math.log(identifier.unknownPrior())
-        + readings.size() * unknownLogDensity
-        + clues.size() * Math.log(Clue.BY_CHANCE);
-    double logSum = Statistics.logSumExp(logJoint);
-
-    double[] probabilities = new double[n];
-    List<Candidate> ranking = new ArrayList<>();
-    for (int k = 0; k < n; k++) {
-      probabilities[k] = Math.exp(logJoint[k] - logSum);
-      int compared = residuals.get(k).size();
-      ranking.add(new Candidate(
-          profiles.get(k),
-          prior,
-          probabilities[k],
-          chiSquare[k],
-          compared,
-          compared == 0 ? 1.0 : Statistics.chiSquareAbove(chiSquare[k], compared),
-          logLikelihood[k],
-          residuals.get(k)));
-    }
-    ranking.sort(Comparator.comparingDouble(Candidate::logLikelihood)
-        .reversed()
-        .thenComparing(candidate -> candidate.profile().id()));
-    double unknown = Math.exp(logJoint[n] - logSum);
-    return new Identification(identifier, readings, clues, ranking, probabilities, unknown);
+    double reach = identifier.confidence() < CERTAIN ? Scores.REACH : Double.POSITIVE_INFINITY;
+    return new Identification(
+        identifier, readings, clues, score(identifier, readings, clues, reach));
   }
 
-  private static List<NextReading> nextReadings(
-      Identifier identifier, Set<Dimension> taken, double[] probabilities, double unknown) {
-    List<PlugProfile> profiles = identifier.referenceSet().profiles();
-    double doubt = Information.bits(probabilities, unknown);
+  private static Scores score(
+      Identifier identifier, Map<Dimension, Reading> readings, List<Clue> clues, double reach) {
+    return Scores.of(
+        identifier.referenceSet().sizes(),
+        readings.values(),
+        clues,
+        identifier.wearAllowance().millimetres(),
+        reach);
+  }
+
+  /** The chance of each profile before the readings. */
+  private double prior() {
+    return (1.0 - identifier.unknownPrior())
+        / identifier.referenceSet().profiles().size();
+  }
+
+  private static double logSum(Scores scores, double logUnknown) {
+    double largest = logUnknown;
+    for (int k = 0; k < scores.count(); k++) {
+      largest = Math.max(largest, scores.logLikelihood(k));
+    }
+    double sum = 0.0;
+    for (int k = 0; k < scores.count(); k++) {
+      double below = scores.logLikelihood(k) - largest;
+      sum += below < -Scores.REACH ? 0.0 : Math.exp(below);
+    }
+    return largest + Math.log(sum + Math.exp(logUnknown - largest));
+  }
+
+  private double chance(Scores of, int k) {
+    return Math.exp(of.logLikelihood(k) - logSum);
+  }
+
+  /** Of the profiles not used yet; of equals the one with the first id. */
+  private int likeliest(boolean[] used) {
+    int best = -1;
+    for (int k = 0; k < used.length; k++) {
+      if (!used[k] && (best < 0 || goesBefore(k, best))) {
+        best = k;
+      }
+    }
+    return best;
+  }
+
+  private boolean goesBefore(int k, int other) {
+    double by = scores.logLikelihood(k) - scores.logLikelihood(other);
+    return by > 0.0 || (by == 0.0 && profile(k).id().compareTo(profile(other).id()) < 0);
+  }
+
+  private PlugProfile profile(int k) {
+    return identifier.referenceSet().profiles().get(k);
+  }
+
+  private Candidate candidate(Scores of, int k) {
+    int compared = of.compared(k);
+    double chiSquare = of.chiSquare(k);
+    return new Candidate(
+        profile(k),
+        prior(),
+        chance(of, k),
+        chiSquare,
+        compared,
+        compared == 0 ? 1.0 : Statistics.chiSquareAbove(chiSquare, compared),
+        of.logLikelihood(k),
+        of.fit(k).residuals());
+  }
+
+  /** The chances in the order of the set; 0 where a profile is out of reach. */
+  private double[] chances() {
+    double[] chances = new double[scores.count()];
+    for (int k = 0; k < chances.length; k++) {
+      chances[k] = scores.isOutOfReach(k) ? 0.0 : chance(scores, k);
+    }
+    return chances;
+  }
+
+  private List<NextReading> rankNextReadings() {
+    ReferenceSet set = identifier.referenceSet();
+    double wear = identifier.wearAllowance().millimetres();
+    double[] chances = chances();
+    double doubt = Information.bits(chances, unknownProbability);
+    CommonError.@Nullable Left[] left = leftOfCommonError(chances);
     Set<Dimension> open = EnumSet.noneOf(Dimension.class);
-    open.addAll(identifier.referenceSet().dimensions());
-    open.removeAll(taken);
+    open.addAll(set.dimensions());
+    open.removeAll(readings.keySet());
     List<NextReading> next = new ArrayList<>();
     for (Dimension dimension : open) {
-      Optional<GaugeBall> ball = dimension == Dimension.TIP_LENGTH
-          ? TipLength.usual(identifier.referenceSet())
-          : Optional.empty();
+      Optional<GaugeBall> ball =
+          dimension == Dimension.TIP_LENGTH ? set.sizes().usualBall() : Optional.empty();
       double u = uncertainty(identifier.instrument(), dimension, ball);
-      @Nullable Expected[] models = new Expected[profiles.size()];
+      @Nullable Expected[] models = new Expected[chances.length];
       for (int k = 0; k < models.length; k++) {
-        models[k] = TipLength.expected(
-            profiles.get(k), dimension, ball, u, identifier.wearAllowance().millimetres());
+        CommonError.Left error = left[k];
+        models[k] = error == null
+            ? TipLength.expected(profile(k), dimension, ball, u, wear)
+            : TipLength.expected(profile(k), dimension, ball, error, ownU(u), wear);
       }
       Information.Outlook outlook =
-          Information.of(probabilities, models, unknown, identifier.confidence());
+          Information.of(chances, models, unknownProbability, identifier.confidence());
       next.add(new NextReading(
           dimension,
           identifier.instrument(),
@@ -203,7 +203,25 @@ public final class Identification {
     next.sort(Comparator.<NextReading>comparingLong(
             reading -> Math.round(-100.0 * reading.expectedDropBits()))
         .thenComparing(NextReading::dimension));
-    return next;
+    return List.copyOf(next);
+  }
+
+  /** What the readings so far leave of the error of the caliper that the next one is by, profile by profile; nothing if it took none. */
+  private CommonError.@Nullable Left[] leftOfCommonError(double[] chances) {
+    CommonError.@Nullable Left[] left = new CommonError.Left[chances.length];
+    boolean none = readings.values().stream()
+        .noneMatch(reading -> reading.caliper().equals(Optional.of(identifier.instrument())));
+    for (int k = 0; k < chances.length && !none; k++) {
+      if (chances[k] > Information.NEGLIGIBLE) {
+        left[k] = scores.fit(k).leftOfError(identifier.instrument());
+      }
+    }
+    return left;
+  }
+
+  private double ownU(double u) {
+    double c = identifier.instrument().commonUncertainty().millimetres();
+    return Math.sqrt((u - c) * (u + c));
   }
 
   /** Standard uncertainty of a reading to come [mm]; over a ball as on a cylinder. */
@@ -214,7 +232,7 @@ public final class Identification {
   }
 
   private Verdict judge() {
-    if (ranking.stream().allMatch(candidate -> candidate.degreesOfFreedom() == 0)) {
+    if (nothingCompared()) {
       return Verdict.INSUFFICIENT_DATA;
     }
     if (likely.stream().noneMatch(Candidate::fits)) {
@@ -229,6 +247,15 @@ public final class Identification {
     return weakestProvenance().canIdentify() ? Verdict.IDENTIFIED : Verdict.CANDIDATE;
   }
 
+  private boolean nothingCompared() {
+    for (int k = 0; k < scores.count(); k++) {
+      if (scores.compared(k) > 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** {@return the verdict; handle every one of them} */
   public Verdict verdict() {
     return verdict;
@@ -237,13 +264,37 @@ public final class Identification {
   /** {@return the profile that stands out, for {@link Verdict#IDENTIFIED} and {@link Verdict#CANDIDATE} only} */
   public Optional<PlugProfile> profile() {
     return verdict == Verdict.IDENTIFIED || verdict == Verdict.CANDIDATE
-        ? Optional.of(ranking.get(0).profile())
+        ? Optional.of(best().profile())
         : Optional.empty();
+  }
+
+  /** {@return the likeliest profile, the first of the {@link #ranking}; it may not fit, and the unknown may be likelier} */
+  public Candidate best() {
+    return likely.isEmpty()
+        ? candidate(scores, likeliest(new boolean[scores.count()]))
+        : likely.get(0);
   }
 
   /** {@return every profile of the set, the likeliest first} */
   public List<Candidate> ranking() {
-    return ranking;
+    List<Candidate> known = ranking;
+    if (known == null) {
+      known = rank();
+      ranking = known;
+    }
+    return known;
+  }
+
+  private List<Candidate> rank() {
+    Scores all = score(identifier, readings, clues, Double.POSITIVE_INFINITY);
+    List<Candidate> candidates = new ArrayList<>();
+    for (int k = 0; k < all.count(); k++) {
+      candidates.add(candidate(all, k));
+    }
+    candidates.sort(Comparator.comparingDouble(Candidate::logLikelihood)
+        .reversed()
+        .thenComparing(candidate -> candidate.profile().id()));
+    return List.copyOf(candidates);
   }
 
   /** {@return the chance that the plug is of no profile in the set} */
@@ -290,8 +341,7 @@ public final class Identification {
 
   /** {@return the doubt that is left [bit]; one bit is the doubt between two equals} */
   public double doubtBits() {
-    return Information.bits(
-        ranking.stream().mapToDouble(Candidate::probability).toArray(), unknownProbability);
+    return Information.bits(chances(), unknownProbability);
   }
 
   /**
@@ -302,8 +352,7 @@ public final class Identification {
   public List<NextReading> nextReadings() {
     List<NextReading> known = nextReadings;
     if (known == null) {
-      known = List.copyOf(
-          nextReadings(identifier, readings.keySet(), probabilities, unknownProbability));
+      known = rankNextReadings();
       nextReadings = known;
     }
     return known;
@@ -331,7 +380,7 @@ public final class Identification {
   }
 
   private String answer() {
-    Candidate best = ranking.get(0);
+    Candidate best = best();
     String set =
         "the set \"" + identifier.referenceSet().name() + "\" (" + weakestProvenance() + ")";
     return switch (verdict) {

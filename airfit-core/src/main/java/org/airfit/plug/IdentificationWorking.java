@@ -63,7 +63,9 @@ final class IdentificationWorking {
     List<Term> misfits = new ArrayList<>();
     List<Term> densities = new ArrayList<>();
     List<CommonError> groups = CommonError.of(
-        candidate.residuals(), answer.identifier().wearAllowance().millimetres());
+        candidate.residuals().stream().map(Residual::reading).toList(),
+        candidate.residuals().stream().map(Residual::spread).toList(),
+        answer.identifier().wearAllowance().millimetres());
     for (Residual residual : candidate.residuals()) {
       if (!answer.readings().contains(residual.reading())) {
         out.note(
@@ -340,7 +342,7 @@ final class IdentificationWorking {
           COVARIANCE);
       densities.add(log);
     } else {
-      Term log = Term.of("ln F", "\\ln F", group.logLikelihood, "", DIGITS);
+      Term log = Term.of("ln F", "\\ln F", group.logLikelihood(), "", DIGITS);
       out.note(
           "Density of these readings together, averaged over every error the caliper may have, "
               + "∫ φ(e/c)/c Π f(y − e) de by small even steps: ln F = " + log.value() + ".");

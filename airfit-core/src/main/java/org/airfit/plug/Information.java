@@ -1,7 +1,6 @@
 package org.airfit.plug;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Arrays;
 
 /**
  * What one more reading is expected to bring: a deterministic sum over all readings it could give.
@@ -18,10 +17,11 @@ import java.util.List;
 final class Information {
 
   /** A profile less likely than this adds less to the doubt than is printed. */
-  private static final double NEGLIGIBLE = 1.0e-7;
+  static final double NEGLIGIBLE = 1.0e-7;
 
-  private static final double[] SHOULDERS = {0.0, 1.0, 2.0, 3.5, 5.0};
-  private static final int NODES = 10;
+  private static final double LN_TWO = Math.log(2.0);
+  private static final double[] SHOULDERS = {0.0, 1.0, 2.0, 3.5};
+  private static final int NODES = 8;
   private static final double[] NODE = new double[NODES];
   private static final double[] WEIGHT = new double[NODES];
 
@@ -47,36 +47,42 @@ final class Information {
     }
   }
 
-  private final double[] chance;
+  private final double[] logChance;
   private final Expected[] expected;
+  private final double[] from;
+  private final double[] to;
   private final double broadChance;
   private final double broadDoubt;
-  private final double broadDensity;
   private final double confidence;
-  private final List<double[]> pieces;
 
+  /** Which profiles reach the piece at hand, and how many do. */
+  private final int[] active;
+
+  private int reaching;
+
+  private double broadDensity;
   private double entropy;
   private double settled;
 
   private Information(
-      double[] chance,
+      double[] logChance,
       Expected[] expected,
       double broadChance,
       double broadDoubt,
       double confidence) {
-    this.chance = chance;
+    this.logChance = logChance;
     this.expected = expected;
     this.broadChance = broadChance;
     this.broadDoubt = broadDoubt;
     this.confidence = confidence;
-    this.pieces = pieces(expected);
-    double covered = 0.0;
-    for (double[] piece : pieces) {
-      covered += piece[1] - piece[0];
+    this.from = new double[expected.length];
+    this.to = new double[expected.length];
+    this.active = new int[expected.length];
+    for (int k = 0; k < expected.length; k++) {
+      double reach = expected[k].reach();
+      from[k] = expected[k].low - reach;
+      to[k] = expected[k].high + reach;
     }
-    this.broadDensity = 1.0 / Math.max(Identifier.UNKNOWN_WIDTH_MM, covered);
-    // outside the reach of every profile
-    this.entropy = Math.max(0.0, 1.0 - covered * broadDensity) * broadDoubt;
   }
 
   /** Expected doubt after the reading [bit], and the chance that one profile then reaches the confidence. */
@@ -97,7 +103,7 @@ final class Information {
     for (int k = 0; k < models.length; k++) {
       n += models[k] != null && probabilities[k] > NEGLIGIBLE ? 1 : 0;
     }
-    double[] chance = new double[n];
+    double[] logChance = new double[n];
     Expected[] expected = new Expected[n];
     double broad = unknown;
     double broadDoubt = plogp(unknown);
@@ -108,12 +114,12 @@ final class Information {
         broad += probabilities[k];
         broadDoubt += plogp(probabilities[k]);
       } else if (probabilities[k] > NEGLIGIBLE) {
-        chance[i] = probabilities[k];
+        logChance[i] = Math.log(probabilities[k]);
         expected[i++] = model;
       }
     }
     Information information =
-        new Information(chance, expected, broad, broadDoubt - plogp(broad), confidence);
+        new Information(logChance, expected, broad, broadDoubt - plogp(broad), confidence);
     information.integrate();
     return new Outlook(information.entropy, information.settled);
   }
@@ -128,63 +134,73 @@ final class Information {
   }
 
   private static double plogp(double p) {
-    return p > 0.0 ? -p * Math.log(p) / Math.log(2.0) : 0.0;
+    return p > 0.0 ? -p * Math.log(p) / LN_TWO : 0.0;
   }
 
-  private static List<double[]> pieces(Expected[] expected) {
+  /** The middles and shoulders of every density, in order. */
+  private double[] cuts() {
     double[] cuts = new double[expected.length * (2 * SHOULDERS.length + 2)];
     int n = 0;
-    for (Expected model : expected) {
+    for (int k = 0; k < expected.length; k++) {
       for (double shoulder : SHOULDERS) {
-        cuts[n++] = model.low - shoulder * model.sigma;
-        cuts[n++] = model.high + shoulder * model.sigma;
+        cuts[n++] = expected[k].low - shoulder * expected[k].sigma;
+        cuts[n++] = expected[k].high + shoulder * expected[k].sigma;
       }
-      cuts[n++] = model.low - model.reach();
-      cuts[n++] = model.high + model.reach();
+      cuts[n++] = from[k];
+      cuts[n++] = to[k];
     }
-    java.util.Arrays.sort(cuts);
-    List<double[]> pieces = new ArrayList<>();
-    for (int i = 1; i < n; i++) {
-      double middle = 0.5 * (cuts[i - 1] + cuts[i]);
-      for (Expected model : expected) {
-        if (cuts[i] > cuts[i - 1] && reaches(model, middle)) {
-          pieces.add(new double[] {cuts[i - 1], cuts[i]});
-          break;
-        }
-      }
-    }
-    return pieces;
-  }
-
-  private static boolean reaches(Expected model, double y) {
-    return y > model.low - model.reach() && y < model.high + model.reach();
+    Arrays.sort(cuts);
+    return cuts;
   }
 
   private void integrate() {
-    double[] w = new double[expected.length];
-    for (double[] piece : pieces) {
-      double half = 0.5 * (piece[1] - piece[0]);
-      double middle = 0.5 * (piece[1] + piece[0]);
-      for (int i = 0; i < NODES; i++) {
-        add(middle + half * NODE[i], half * WEIGHT[i], w);
+    double[] cuts = cuts();
+    double covered = 0.0;
+    for (int i = 1; i < cuts.length; i++) {
+      covered += findReaching(cuts[i - 1], cuts[i]) > 0 ? cuts[i] - cuts[i - 1] : 0.0;
+    }
+    broadDensity = 1.0 / Math.max(Identifier.UNKNOWN_WIDTH_MM, covered);
+    // everywhere: what is broad has the same doubt among itself
+    entropy = broadDoubt;
+    for (int i = 1; i < cuts.length; i++) {
+      if (findReaching(cuts[i - 1], cuts[i]) > 0) {
+        double half = 0.5 * (cuts[i] - cuts[i - 1]);
+        double middle = 0.5 * (cuts[i] + cuts[i - 1]);
+        for (int node = 0; node < NODES; node++) {
+          add(middle + half * NODE[node], half * WEIGHT[node]);
+        }
       }
     }
   }
 
-  private void add(double y, double weight, double[] w) {
+  private int findReaching(double low, double high) {
+    reaching = 0;
+    double middle = 0.5 * (low + high);
+    for (int k = 0; k < expected.length && high > low; k++) {
+      if (middle > from[k] && middle < to[k]) {
+        active[reaching++] = k;
+      }
+    }
+    return reaching;
+  }
+
+  /** Σ w ln(Σw/w) = Σw ln Σw − Σ w ln w, where ln w is at hand and the logarithm of the sum is the only one to take. */
+  private void add(double y, double weight) {
     double broad = broadChance * broadDensity;
     double total = broad;
+    double sum = broad > 0.0 ? broad * Math.log(broad) : 0.0;
     double largest = 0.0;
-    for (int k = 0; k < w.length; k++) {
-      w[k] = reaches(expected[k], y) ? chance[k] * Math.exp(expected[k].logDensity(y)) : 0.0;
-      total += w[k];
-      largest = Math.max(largest, w[k]);
+    for (int i = 0; i < reaching; i++) {
+      int k = active[i];
+      double log = logChance[k] + expected[k].logDensity(y);
+      double w = Math.exp(log);
+      total += w;
+      sum += w > 0.0 ? w * log : 0.0;
+      largest = Math.max(largest, w);
     }
-    double doubt = plogp(broad / total);
-    for (double share : w) {
-      doubt += plogp(share / total);
+    if (total > 0.0) {
+      entropy += weight * (total * Math.log(total) - sum) / LN_TWO;
     }
-    entropy += weight * (total * doubt + broadDensity * broadDoubt);
     if (largest >= confidence * total) {
       settled += weight * total;
     }

@@ -50,6 +50,9 @@ public enum Instrument {
   /** The printed limits end at this reading. */
   private static final double RANGE_MM = 600.0;
 
+  /** All classes, the finest first. */
+  static final List<Instrument> ALL = List.of(values());
+
   private final String label;
   private final double stepMm;
 

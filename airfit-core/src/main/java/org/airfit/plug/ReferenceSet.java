@@ -21,6 +21,7 @@ public final class ReferenceSet {
   private final List<PlugProfile> profiles;
   private final Provenance weakest;
   private final List<UniversalSocket> sockets;
+  private final SizeTable sizes;
 
   private ReferenceSet(
       String name, List<PlugProfile> profiles, Provenance weakest, List<UniversalSocket> sockets) {
@@ -28,6 +29,7 @@ public final class ReferenceSet {
     this.profiles = profiles;
     this.weakest = weakest;
     this.sockets = sockets;
+    this.sizes = new SizeTable(profiles);
   }
 
   /**
@@ -88,6 +90,11 @@ public final class ReferenceSet {
           + profiles.stream().map(PlugProfile::id).collect(Collectors.joining(", "))
           + " of the set \"" + name + "\", was \"" + id + "\"; add the profile, or leave it out");
     }
+  }
+
+  /** The sizes as plain numbers. */
+  SizeTable sizes() {
+    return sizes;
   }
 
   /** {@return the universal sockets the set knows of, in the order given} */

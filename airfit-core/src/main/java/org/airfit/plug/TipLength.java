@@ -1,5 +1,6 @@
 package org.airfit.plug;
 
+import java.util.List;
 import java.util.Optional;
 import org.airfit.quantity.Length;
 import org.jspecify.annotations.Nullable;
@@ -16,12 +17,13 @@ final class TipLength {
   record Bridge(double shift, double u) {}
 
   private static final Bridge NONE = new Bridge(0.0, 0.0);
+  private static final CommonError.Left NO_ERROR = new CommonError.Left(0.0, 0.0);
 
   /** The same ball, or the edge, if all profiles that know the length state it so; the edge if they differ. */
-  static Optional<GaugeBall> usual(ReferenceSet set) {
+  static Optional<GaugeBall> usual(List<PlugProfile> profiles) {
     Optional<GaugeBall> first = Optional.empty();
     boolean any = false;
-    for (PlugProfile profile : set.profiles()) {
+    for (PlugProfile profile : profiles) {
       if (profile.spread(Dimension.TIP_LENGTH).isEmpty()) {
         continue;
       }
@@ -95,6 +97,17 @@ final class TipLength {
   /** What a reading to come should be on plugs of the profile, a tip length by {@code ball}; null if the profile cannot tell. */
   static @Nullable Expected expected(
       PlugProfile profile, Dimension dimension, Optional<GaugeBall> ball, double u, double wear) {
+    return expected(profile, dimension, ball, NO_ERROR, u, wear);
+  }
+
+  /** The same by a caliper of whose error a part is known, with {@code u} what else the reading may be off. */
+  static @Nullable Expected expected(
+      PlugProfile profile,
+      Dimension dimension,
+      Optional<GaugeBall> ball,
+      CommonError.Left error,
+      double u,
+      double wear) {
     Optional<PartSpread> spread = profile.spread(dimension);
     if (spread.isEmpty()) {
       return null;
@@ -103,8 +116,11 @@ final class TipLength {
         ? bridge(profile, profile.tipLengthBall(), ball)
         : Optional.of(NONE);
     return bridge
-        .map(by ->
-            Expected.of(shifted(spread.get(), by.shift()), Math.hypot(u, by.u()), wear, dimension))
+        .map(by -> Expected.of(
+            shifted(spread.get(), by.shift() + error.mean()),
+            Math.sqrt(u * u + by.u() * by.u() + error.variance()),
+            wear,
+            dimension))
         .orElse(null);
   }
 

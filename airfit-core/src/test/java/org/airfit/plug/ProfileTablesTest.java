@@ -89,6 +89,29 @@ class ProfileTablesTest {
     assertThat(broken.findings().get(0).severity()).isEqualTo(ProfileFinding.Severity.IMPOSSIBLE);
   }
 
+  /** The greater size of each rule that compares two, in inches where the others are in millimetres. */
+  private static final Map<String, UnaryOperator<PlugProfile.Builder>> IN_INCHES = Map.of(
+      "d_b > 0 and d_b < D_g", wren -> wren.dimension(Dimension.GROOVE_DIAMETER, near(9.0 / 25.4)),
+      "D_t > d_b", wren -> wren.dimension(Dimension.TIP_DIAMETER, near(10.0 / 25.4)),
+      "D_t <= D_c", wren -> wren.dimension(Dimension.COLLAR_DIAMETER, near(13.0 / 25.4)),
+      "D_g < D_c", wren -> wren.dimension(Dimension.COLLAR_DIAMETER, near(13.0 / 25.4)),
+      "L_c <= L_g", wren -> wren.dimension(Dimension.TIP_LENGTH, near(15.0 / 25.4)),
+      "L_g + W_g <= L_i", wren -> wren.dimension(Dimension.INSERTION_LENGTH, near(25.0 / 25.4)));
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("rules")
+  void a_size_in_inches_that_breaks_a_rule_is_told_to_be_one(Row row) {
+    UnaryOperator<PlugProfile.Builder> inches = IN_INCHES.get(row.text("rule"));
+    if (inches == null) { // the rule for sigmas compares no two sizes
+      assertThat(row.text("rule")).startsWith("every sigma > 0");
+      return;
+    }
+    assertThat(inches.apply(sound()).findings()).as(row.source()).anySatisfy(found -> {
+      assertThat(found.severity()).isEqualTo(ProfileFinding.Severity.IMPOSSIBLE);
+      assertThat(found.message()).contains("inches typed as millimetres");
+    });
+  }
+
   static Stream<Row> definitions() {
     return rows("dimension_definitions.csv");
   }

@@ -1,0 +1,112 @@
+package org.airfit.plug;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import org.airfit.quantity.Length;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One profile compared with the readings of a plug, reading by reading: the long way, for any kind of spread, and for what is shown.
+ *
+ * <p>Kernel: millimetres; no checks.
+ */
+final class ProfileFit {
+
+  private static final double LN_UNKNOWN_WIDTH = Math.log(Identifier.UNKNOWN_WIDTH_MM);
+
+  private final List<Reading> readings;
+  private final List<PartSpread> spreads;
+  private final double wear;
+  private final int unknown;
+
+  private ProfileFit(PlugProfile profile, Collection<Reading> taken, double wear) {
+    this.wear = wear;
+    this.readings = new ArrayList<>(taken.size());
+    this.spreads = new ArrayList<>(taken.size());
+    int missing = 0;
+    for (Reading reading : taken) {
+      PartSpread spread = profile.dimensions().get(reading.dimension());
+      Optional<Reading> stated =
+          spread == null ? Optional.empty() : TipLength.asStatedBy(profile, reading);
+      if (spread == null || stated.isEmpty()) {
+        missing++;
+      } else {
+        readings.add(stated.get());
+        spreads.add(spread);
+      }
+    }
+    this.unknown = missing;
+  }
+
+  static ProfileFit of(PlugProfile profile, Collection<Reading> taken, double wear) {
+    return new ProfileFit(profile, taken, wear);
+  }
+
+  private List<CommonError> groups() {
+    return CommonError.of(readings, spreads, wear);
+  }
+
+  private @Nullable Expected alone(List<CommonError> groups, int j) {
+    return CommonError.shares(groups, readings.get(j)) ? null : expected(j);
+  }
+
+  private Expected expected(int j) {
+    Reading reading = readings.get(j);
+    return Expected.of(
+        spreads.get(j), reading.standardUncertainty().millimetres(), wear, reading.dimension());
+  }
+
+  /** Of the readings, those of unknown dimensions included. */
+  double logLikelihood() {
+    double sum = -unknown * LN_UNKNOWN_WIDTH;
+    List<CommonError> groups = groups();
+    for (CommonError group : groups) {
+      sum += group.logLikelihood();
+    }
+    for (int j = 0; j < readings.size(); j++) {
+      Expected single = alone(groups, j);
+      sum += single == null ? 0.0 : single.logDensity(readings.get(j).length().millimetres());
+    }
+    return sum;
+  }
+
+  double chiSquare() {
+    double sum = 0.0;
+    List<CommonError> groups = groups();
+    for (CommonError group : groups) {
+      sum += group.chiSquare();
+    }
+    for (int j = 0; j < readings.size(); j++) {
+      Expected single = alone(groups, j);
+      if (single != null) {
+        double z = single.misfit(readings.get(j).length().millimetres());
+        sum += z * z;
+      }
+    }
+    return sum;
+  }
+
+  /** What the readings by a caliper leave of its error. */
+  CommonError.Left leftOfError(Instrument caliper) {
+    return CommonError.of(caliper, readings, spreads, wear).left();
+  }
+
+  /** In the order of the readings; those the profile does not know are left out. */
+  List<Residual> residuals() {
+    List<Residual> residuals = new ArrayList<>(readings.size());
+    for (int j = 0; j < readings.size(); j++) {
+      double y = readings.get(j).length().millimetres();
+      Expected expected = expected(j);
+      residuals.add(new Residual(
+          readings.get(j),
+          spreads.get(j),
+          y - spreads.get(j).nominal().millimetres(),
+          Length.ofMillimetres(expected.sigma),
+          expected.misfit(y),
+          Length.ofMillimetres(expected.wear)));
+    }
+    return residuals;
+  }
+}

@@ -1,0 +1,362 @@
+package org.airfit.plug;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import org.airfit.internal.Statistics;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How well the readings of one plug suit each profile of a set, all profiles in one go.
+ *
+ * <pre>
+ *   ln L = −(χ² + ln |V|)/2 − n ln √(2π) − m ln 10 + Σ ln P(clue)
+ *
+ *   e  = c² Σ r/σ² / (1 + W),   W = c² Σ 1/σ²,   r = y − µ,   σ² = s² + u² − c²
+ *   χ² = Σ (r − e)²/σ² + (e/c)²,                 |V| = (1 + W) Π σ²
+ * </pre>
+ *
+ * <table class="striped">
+ * <caption>Symbols</caption>
+ * <thead><tr><th>symbol</th><th>meaning</th><th>unit</th></tr></thead>
+ * <tbody>
+ * <tr><td>y, u</td><td>a reading and its standard uncertainty</td><td>mm</td></tr>
+ * <tr><td>µ, s</td><td>nominal of the profile and its standard deviation from part to part</td><td>mm</td></tr>
+ * <tr><td>c</td><td>what the readings by one caliper share; 0 for readings on their own</td><td>mm</td></tr>
+ * <tr><td>e</td><td>the most likely error of that caliper, were the plug of the profile</td><td>mm</td></tr>
+ * <tr><td>n, m</td><td>how many of the dimensions read the profile knows, and does not know</td><td>-</td></tr>
+ * </tbody>
+ * </table>
+ *
+ * <p>with the sums taken caliper by caliper. This is the multivariate normal density, V the covariance of the readings.
+ *
+ * <p><b>Limits, pieces and wear</b> have densities f that are not normal and go the long way of {@link ProfileFit}. A profile out of reach of
+ * the likeliest is spared that way; it keeps a bound instead:
+ *
+ * <pre>
+ *   ln L ≤ −(Σ q + ln B)/2 − n ln √(2π) − m ln 10 + Σ ln P(clue),   B = Π b / 2^g,   h = 2 g' c²
+ *
+ *   limits, width a:   q = d²/(u² − c² + h),       b = max(a²/(2π), u² − c²)
+ *   deviation:         q = d²/(σ² + h),            b = σ²
+ *   pieces:            q = min( (d/2)²/h, (ν + 1) ln(1 + (d/2)²/(νσ²)) ),   b = σ²
+ * </pre>
+ *
+ * <p>with d the distance to the nearest size allowed, wear included, g the number of calipers that share an error and g' how many readings share
+ * this one. No density is above its peak 1/√(2πb), nor falls off slower than said, wear averaged or not. Half the exponent of φ(e/c) is
+ * left to pay for e, reading by reading, the other half integrates to √2.
+ *
+ * <p><b>Source:</b> the density, see {@link CommonError}; the bound is elementary.
+ *
+ * <p>Kernel: millimetres; no checks; immutable once built.
+ */
+final class Scores {
+
+  /** e to the minus this changes no digit of a sum of chances. */
+  static final double REACH = 40.0;
+
+  private static final double LN_TWO = Math.log(2.0);
+  private static final double LN_UNKNOWN_WIDTH = Math.log(Identifier.UNKNOWN_WIDTH_MM);
+
+  /** A product of variances below this is put away as a logarithm before it underflows. */
+  private static final double SMALL = 1.0e-100;
+
+  private final SizeTable table;
+  private final Collection<Reading> taken;
+  private final double wear;
+
+  // the readings, those that share an error with others side by side
+  private final SizeTable.Column[] column;
+  private final double[] y;
+  private final double[] ownVariance;
+  private final double[] common;
+  private final int[] sharing;
+  private int calipers;
+  private int laidOut;
+
+  /** The tip length as each profile states it, where it was not taken so. */
+  private @Nullable Converted converted;
+
+  // scratch for one profile: residuals, weights and the product of variances
+  private final double[] r;
+  private final double[] w;
+  private double det;
+
+  private final double[] logLikelihood;
+  private final double[] chiSquare;
+  private final int[] compared;
+  private final @Nullable ProfileFit[] fits;
+  private final boolean[] bounded;
+
+  private Scores(SizeTable table, Collection<Reading> taken, double wear) {
+    int n = taken.size();
+    int profiles = table.profiles.size();
+    this.table = table;
+    this.taken = taken;
+    this.wear = wear;
+    this.column = new SizeTable.Column[n];
+    this.y = new double[n];
+    this.ownVariance = new double[n];
+    this.common = new double[n];
+    this.sharing = new int[n];
+    this.r = new double[n];
+    this.w = new double[n];
+    this.logLikelihood = new double[profiles];
+    this.chiSquare = new double[profiles];
+    this.compared = new int[profiles];
+    this.fits = new ProfileFit[profiles];
+    this.bounded = new boolean[profiles];
+  }
+
+  /**
+   * @param reach profiles so far below the likeliest, or less, keep a bound; infinite for none
+   */
+  static Scores of(
+      SizeTable table, Collection<Reading> taken, List<Clue> clues, double wear, double reach) {
+    Scores scores = new Scores(table, taken, wear);
+    scores.layOut();
+    scores.weigh(clues, reach);
+    scores.workOut(clues, reach);
+    return scores;
+  }
+
+  /** Readings by a caliper that took two or more come side by side, then all others on their own. */
+  private void layOut() {
+    for (Instrument caliper : Instrument.ALL) {
+      int together = 0;
+      for (Reading reading : taken) {
+        together += CommonError.isBy(caliper, reading) ? 1 : 0;
+      }
+      boolean shared = together > 1;
+      calipers += shared ? 1 : 0;
+      for (Reading reading : taken) {
+        if (CommonError.isBy(caliper, reading)) {
+          put(
+              reading,
+              shared ? caliper.commonUncertainty().millimetres() : 0.0,
+              shared ? together : 1);
+        }
+      }
+    }
+    for (Reading reading : taken) {
+      if (reading.caliper().isEmpty()) {
+        put(reading, 0.0, 1);
+      }
+    }
+  }
+
+  private void put(Reading reading, double c, int together) {
+    int j = laidOut++;
+    double u = reading.standardUncertainty().millimetres();
+    column[j] = table.column(reading.dimension());
+    y[j] = reading.length().millimetres();
+    ownVariance[j] = (u - c) * (u + c);
+    common[j] = c;
+    sharing[j] = together;
+    if (!table.takenAsStated(reading)) {
+      converted = new Converted(table.profiles, reading, j);
+    }
+  }
+
+  /** A tip length that was not taken as all profiles state it. */
+  private static final class Converted {
+
+    /** Which of the readings it is. */
+    final int j;
+
+    /** What to add, profile by profile [mm]; NaN where it cannot be compared. */
+    final double[] shift;
+
+    /** How uncertain that is [mm²]. */
+    final double[] variance;
+
+    Converted(List<PlugProfile> profiles, Reading reading, int j) {
+      this.j = j;
+      this.shift = new double[profiles.size()];
+      this.variance = new double[shift.length];
+      for (int k = 0; k < shift.length; k++) {
+        Optional<TipLength.Bridge> bridge =
+            TipLength.bridge(profiles.get(k), reading.ball(), profiles.get(k).tipLengthBall());
+        shift[k] = bridge.map(TipLength.Bridge::shift).orElse(Double.NaN);
+        variance[k] = bridge.map(by -> by.u() * by.u()).orElse(Double.NaN);
+      }
+    }
+  }
+
+  private double length(int j, int k) {
+    return converted != null && converted.j == j ? y[j] + converted.shift[k] : y[j];
+  }
+
+  private double variance(int j, int k) {
+    return converted != null && converted.j == j
+        ? ownVariance[j] + converted.variance[k]
+        : ownVariance[j];
+  }
+
+  private boolean compares(int j, int k) {
+    return column[j].kind[k] != SizeTable.Kind.NOTHING
+        && (converted == null || converted.j != j || !Double.isNaN(converted.shift[k]));
+  }
+
+  private void weigh(List<Clue> clues, double reach) {
+    double best = Double.NEGATIVE_INFINITY;
+    for (int k = 0; k < logLikelihood.length; k++) {
+      boolean normal = true;
+      int n = 0;
+      for (int j = 0; j < y.length; j++) {
+        if (compares(j, k)) {
+          n++;
+          normal &= column[j].isNormal(k, wear);
+        }
+      }
+      compared[k] = n;
+      double rest = logChance(clues, table.profiles.get(k))
+          - n * Statistics.LN_SQRT_TWO_PI
+          - (y.length - n) * LN_UNKNOWN_WIDTH;
+      double drop = normal ? normal(k) : bound(k);
+      // the exponent of a number is never above its logarithm to the base two
+      logLikelihood[k] = rest - 0.5 * (drop + LN_TWO * Math.getExponent(det));
+      bounded[k] = !normal || logLikelihood[k] < best - reach;
+      if (!bounded[k]) {
+        logLikelihood[k] = rest - 0.5 * (drop + Math.log(det));
+        best = Math.max(best, logLikelihood[k]);
+      }
+    }
+  }
+
+  private static double logChance(List<Clue> clues, PlugProfile profile) {
+    double log = 0.0;
+    for (Clue clue : clues) {
+      log += Math.log(clue.chance(profile));
+    }
+    return log;
+  }
+
+  /** χ² + ln |V| of a profile whose densities are all normal, less the logarithm of what it leaves in {@link #det}. */
+  private double normal(int k) {
+    double square = 0.0;
+    double log = 0.0;
+    det = 1.0;
+    int end;
+    for (int start = 0; start < y.length; start = end) {
+      end = start + sharing[start];
+      double pull = 0.0;
+      double weight = 0.0;
+      for (int j = start; j < end; j++) {
+        if (compares(j, k)) {
+          double sigma2 = column[j].variance[k] + variance(j, k);
+          r[j] = length(j, k) - column[j].nominal[k];
+          w[j] = 1.0 / sigma2;
+          weight += w[j];
+          pull += r[j] * w[j];
+          det *= sigma2;
+          if (det < SMALL) {
+            log += Math.log(det);
+            det = 1.0;
+          }
+        } else {
+          r[j] = 0.0;
+          w[j] = 0.0;
+        }
+      }
+      double c2 = common[start] * common[start];
+      double e = c2 * pull / (1.0 + c2 * weight);
+      for (int j = start; j < end; j++) {
+        square += (r[j] - e) * (r[j] - e) * w[j];
+      }
+      if (c2 > 0.0) {
+        square += e * e / c2;
+        det *= 1.0 + c2 * weight;
+      }
+    }
+    chiSquare[k] = square;
+    return square + log;
+  }
+
+  /** Σ q + ln B of any other profile, likewise. */
+  private double bound(int k) {
+    double drop = 0.0;
+    double log = -calipers * LN_TWO;
+    det = 1.0;
+    for (int j = 0; j < y.length; j++) {
+      if (!compares(j, k)) {
+        continue;
+      }
+      SizeTable.Column sizes = column[j];
+      double sigma2 = sizes.variance[k] + variance(j, k);
+      double room = 2.0 * sharing[j] * common[j] * common[j];
+      double width = 2.0 * sizes.half[k];
+      double d = sizes.beyond(k, length(j, k), wear);
+      if (d > 0.0 && sizes.kind[k] == SizeTable.Kind.PIECES) {
+        double ratio = sigma2 / sizes.variance[k];
+        double nu = sizes.freedom[k] * ratio * ratio;
+        double quarter = 0.25 * d * d;
+        double far = (nu + 1.0) * LN_TWO * Math.getExponent(1.0 + quarter / (nu * sigma2));
+        drop += Math.min(quarter / room, far);
+      } else {
+        drop += d * d / (sigma2 + room);
+      }
+      det *= Math.max(width * width / (2.0 * Math.PI), sigma2);
+      if (det < SMALL) {
+        log += Math.log(det);
+        det = 1.0;
+      }
+    }
+    return drop + log;
+  }
+
+  /** Puts the exact value for the bound where that is within reach, the highest bound first. */
+  private void workOut(List<Clue> clues, double reach) {
+    double best = Double.NEGATIVE_INFINITY;
+    for (int k = 0; k < logLikelihood.length; k++) {
+      best = bounded[k] ? best : Math.max(best, logLikelihood[k]);
+    }
+    while (true) {
+      int next = -1;
+      for (int k = 0; k < logLikelihood.length; k++) {
+        if (bounded[k] && (next < 0 || logLikelihood[k] > logLikelihood[next])) {
+          next = k;
+        }
+      }
+      if (next < 0 || logLikelihood[next] < best - reach) {
+        return;
+      }
+      ProfileFit fit = ProfileFit.of(table.profiles.get(next), taken, wear);
+      double log = fit.logLikelihood() + logChance(clues, table.profiles.get(next));
+      fits[next] = fit;
+      logLikelihood[next] = log;
+      bounded[next] = false;
+      best = Math.max(best, log);
+    }
+  }
+
+  /** How many profiles there are. */
+  int count() {
+    return logLikelihood.length;
+  }
+
+  /** The likelihood of the readings and clues, in mm to the power of minus the number of readings, or a bound where out of reach. */
+  double logLikelihood(int k) {
+    return logLikelihood[k];
+  }
+
+  boolean isOutOfReach(int k) {
+    return bounded[k];
+  }
+
+  /** How many readings could be compared with the profile. */
+  int compared(int k) {
+    return compared[k];
+  }
+
+  /** χ² of the profile; to be asked of profiles within reach. */
+  double chiSquare(int k) {
+    ProfileFit fit = fits[k];
+    return fit == null ? chiSquare[k] : fit.chiSquare();
+  }
+
+  /** Reading by reading. */
+  ProfileFit fit(int k) {
+    ProfileFit fit = fits[k];
+    return fit == null ? ProfileFit.of(table.profiles.get(k), taken, wear) : fit;
+  }
+}

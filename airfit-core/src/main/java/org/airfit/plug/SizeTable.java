@@ -1,0 +1,114 @@
+package org.airfit.plug;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * The sizes of a set as plain numbers, dimension by dimension, worked out once: what does not depend on the plug in hand.
+ *
+ * <p>Kernel: millimetres.
+ */
+final class SizeTable {
+
+  /** What a profile says of a dimension. */
+  enum Kind {
+    NOTHING,
+    DEVIATION,
+    PIECES,
+    LIMITS
+  }
+
+  final List<PlugProfile> profiles;
+  private final Map<Dimension, Column> columns = new EnumMap<>(Dimension.class);
+  private final Optional<GaugeBall> usualBall;
+
+  /** Whether every profile that knows the tip length states it by the usual ball. */
+  private final boolean oneBall;
+
+  SizeTable(List<PlugProfile> profiles) {
+    this.profiles = profiles;
+    for (Dimension dimension : Dimension.values()) {
+      columns.put(dimension, new Column(dimension, profiles));
+    }
+    this.usualBall = TipLength.usual(profiles);
+    this.oneBall = profiles.stream()
+        .filter(profile -> profile.spread(Dimension.TIP_LENGTH).isPresent())
+        .allMatch(profile -> profile.tipLengthBall().equals(usualBall));
+  }
+
+  /** One dimension, profile by profile. */
+  static final class Column {
+
+    final int wearSign;
+    final Kind[] kind;
+    final double[] nominal;
+
+    /** Half of the room between limits; 0 for any other kind. */
+    final double[] half;
+
+    /** Variance from part to part; 0 for limits, which are no scatter. */
+    final double[] variance;
+
+    /** Degrees of freedom of measured pieces. */
+    final double[] freedom;
+
+    private Column(Dimension dimension, List<PlugProfile> profiles) {
+      int n = profiles.size();
+      this.wearSign = dimension.wear().sign();
+      this.kind = new Kind[n];
+      this.nominal = new double[n];
+      this.half = new double[n];
+      this.variance = new double[n];
+      this.freedom = new double[n];
+      for (int k = 0; k < n; k++) {
+        PartSpread spread = profiles.get(k).dimensions().get(dimension);
+        kind[k] = spread == null ? Kind.NOTHING : fill(k, spread);
+      }
+    }
+
+    private Kind fill(int k, PartSpread spread) {
+      nominal[k] = spread.nominal().millimetres();
+      if (spread instanceof PartSpread.Limits limits) {
+        half[k] = 0.5 * (limits.high().millimetres() - limits.low().millimetres());
+        return Kind.LIMITS;
+      }
+      double s = spread.standardDeviation().millimetres();
+      variance[k] = s * s;
+      if (spread instanceof PartSpread.Sample sample) {
+        freedom[k] = sample.degreesOfFreedom();
+        return Kind.PIECES;
+      }
+      return Kind.DEVIATION;
+    }
+
+    boolean isNormal(int k, double wear) {
+      return kind[k] == Kind.DEVIATION && (wear == 0.0 || wearSign == 0);
+    }
+
+    /** How far a reading lies from the nearest size that limits and wear allow. */
+    double beyond(int k, double y, double wear) {
+      double away = y - nominal[k];
+      double low = -half[k] - (wearSign < 0 ? wear : 0.0);
+      double high = half[k] + (wearSign > 0 ? wear : 0.0);
+      return Math.max(0.0, Math.max(low - away, away - high));
+    }
+  }
+
+  Column column(Dimension dimension) {
+    return Objects.requireNonNull(columns.get(dimension));
+  }
+
+  /** The same ball, or the edge, if all profiles that know the tip length state it so; the edge if they differ. */
+  Optional<GaugeBall> usualBall() {
+    return usualBall;
+  }
+
+  /** Whether a reading needs no conversion for any profile that knows its dimension. */
+  boolean takenAsStated(Reading reading) {
+    return reading.dimension() != Dimension.TIP_LENGTH
+        || (oneBall && reading.ball().equals(usualBall));
+  }
+}
