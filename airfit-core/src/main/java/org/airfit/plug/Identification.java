@@ -352,7 +352,9 @@ public final class Identification {
   public List<NextReading> nextReadings() {
     List<NextReading> known = nextReadings;
     if (known == null) {
-      known = rankNextReadings();
+      known = readings.isEmpty() && clues.isEmpty()
+          ? identifier.firstReadings(this::rankNextReadings)
+          : rankNextReadings();
       nextReadings = known;
     }
     return known;

@@ -6,8 +6,10 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Compares readings of a plug with a reference set.
@@ -70,6 +72,9 @@ public final class Identifier {
   private final Instrument instrument;
   private final boolean sizeClasses;
   private final boolean independent;
+
+  /** What to read first, which is the same for every plug; worked out when first asked for, equal whoever does it. */
+  private volatile @Nullable List<NextReading> firstReadings;
 
   private Identifier(
       ReferenceSet set,
@@ -231,6 +236,15 @@ public final class Identifier {
       }
     }
     return Identification.of(this, byDimension, List.copyOf(clues));
+  }
+
+  List<NextReading> firstReadings(Supplier<List<NextReading>> ranking) {
+    List<NextReading> known = firstReadings;
+    if (known == null) {
+      known = ranking.get();
+      firstReadings = known;
+    }
+    return known;
   }
 
   /** {@return the profiles compared with} */

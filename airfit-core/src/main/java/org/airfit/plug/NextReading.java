@@ -37,7 +37,9 @@ public record NextReading(
     long inHundred = Math.round(100.0 * chanceOfSettling);
     String settled = inHundred >= 100
         ? "almost always"
-        : inHundred <= 0 ? "hardly ever" : "about " + inHundred + " times in 100";
+        : inHundred <= 0
+            ? "hardly ever"
+            : "about " + (inHundred == 1 ? "once" : inHundred + " times") + " in 100";
     return "Of the present doubt of " + Digits.fixed(doubtBits, 2) + " bit it is expected to leave "
         + Digits.fixed(Math.max(0.0, doubtBits - expectedDropBits), 2)
         + "; one profile will then stand out " + settled
