@@ -144,24 +144,30 @@ public final class Proposal {
     return unmet().isEmpty();
   }
 
+  /** A part and where it sits. */
+  record Seated(Seat seat, Part part) {}
+
   /** Every part from the wall to the tool, adapters in their places. */
   List<Part> parts() {
-    List<Part> parts = new ArrayList<>(joints.get(0).adapters());
-    parts.add(wallSocket);
-    parts.add(hosePlug);
-    parts.addAll(joints.get(1).adapters());
-    parts.add(hose);
-    parts.addAll(joints.get(2).adapters());
-    parts.add(toolSocket);
-    parts.add(toolPlug);
-    parts.addAll(joints.get(3).adapters());
-    return parts;
+    return seated().stream().map(Seated::part).toList();
   }
 
-  List<Part> boughtCouplings() {
-    return Stream.<Part>of(wallSocket, hosePlug, toolSocket, toolPlug)
-        .filter(part -> !part.facts().isAlreadyThere())
-        .toList();
+  List<Seated> seated() {
+    List<Seated> seated = new ArrayList<>();
+    seatAdapters(seated, 0);
+    seated.add(new Seated(Seat.WALL_SOCKET, wallSocket));
+    seated.add(new Seated(Seat.HOSE_PLUG, hosePlug));
+    seatAdapters(seated, 1);
+    seated.add(new Seated(Seat.HOSE, hose));
+    seatAdapters(seated, 2);
+    seated.add(new Seated(Seat.TOOL_SOCKET, toolSocket));
+    seated.add(new Seated(Seat.TOOL_PLUG, toolPlug));
+    seatAdapters(seated, 3);
+    return seated;
+  }
+
+  private void seatAdapters(List<Seated> seated, int joint) {
+    joints.get(joint).adapters().forEach(part -> seated.add(new Seated(Seat.ADAPTER, part)));
   }
 
   Optional<GaugePressure> lowestRating() {

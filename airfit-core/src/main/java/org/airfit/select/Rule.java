@@ -29,7 +29,12 @@ public enum Rule {
   PROFILES_IN_USE(
       "Socket takes every plug in use",
       Source.commonPractice("a universal socket where several profiles are in use"),
-      Rule::inUse),
+      Rule::inUse) {
+    @Override
+    boolean isBrokenBy(Requirement job, Seat seat, Part part) {
+      return seat == Seat.WALL_SOCKET && !takes(part).containsAll(job.profilesInUse());
+    }
+  },
 
   /** Threads and barbs go together, directly or through adapters. */
   ENDS_MATE(
@@ -41,51 +46,99 @@ public enum Rule {
   PARTS_RATED(
       "Parts are rated",
       Source.handbook("29 CFR 1926.302(b)(5): not above the maker's safe operating pressure"),
-      Rule::rated),
+      Rule::rated) {
+    @Override
+    boolean isBrokenBy(Requirement job, Seat seat, Part part) {
+      return isTooWeak(job, part) || isUnmarkedToBuy(part);
+    }
+  },
 
   /** No part is colder or hotter than its maker allows. */
   TEMPERATURE_SUITS(
       "Temperature suits the parts",
       Source.standard("ISO 4414:2010 clause 5.2.1: components operate within their rated limits"),
-      Rule::temperature),
+      Rule::temperature) {
+    @Override
+    boolean isBrokenBy(Requirement job, Seat seat, Part part) {
+      return isNamed(job) && !isAllowed(job, part);
+    }
+  },
 
   /** The tool sees no more than its maker allows, when it takes no air. */
   TOOL_RATED(
       "Tool is not over-pressured",
       Source.commonPractice("at rest the whole supply pressure stands at the tool"),
-      Rule::toolRated),
+      Rule::toolRated) {
+    @Override
+    boolean isBrokenBy(Requirement job) {
+      return job.toolRating()
+          .filter(rating -> atRest(job).compareTo(rating) > 0)
+          .isPresent();
+    }
+  },
 
   /** The tool has its air at its pressure. */
   AIR_AT_TOOL(
       "Air at the tool", Source.derived("the run from the supply, element by element"), Rule::air),
 
   /** The hose is long enough. */
-  HOSE_REACHES("Hose reaches", Source.commonPractice("the hose reaches the work"), Rule::reach),
+  HOSE_REACHES("Hose reaches", Source.commonPractice("the hose reaches the work"), Rule::reach) {
+    @Override
+    boolean isBrokenBy(Requirement job, Seat seat, Part part) {
+      return part instanceof Part.Hose hose && hose.conduit().length().compareTo(job.reach()) < 0;
+    }
+  },
 
   /** The couplings stand the place and the knocks. */
   MATERIAL_SUITS(
       "Material suits the place",
       Source.commonPractice(
           "hardened steel where couplings are dropped on concrete, brass or stainless where rust matters, brass where sparks could ignite"),
-      Rule::material),
+      Rule::material) {
+    @Override
+    boolean isBrokenBy(Requirement job) {
+      return suited(job).isEmpty();
+    }
+
+    @Override
+    boolean isBrokenBy(Requirement job, Seat seat, Part part) {
+      return seat.isCoupling() && !part.facts().isAlreadyThere() && !isOf(suited(job), part);
+    }
+  },
 
   /** A dragged socket does not open on an edge. */
   SLEEVE_GUARDED(
       "Sleeve is guarded",
       Source.commonPractice("a guarded sleeve where the hose is dragged"),
-      Rule::sleeve),
+      Rule::sleeve) {
+    @Override
+    boolean isBrokenBy(Requirement job, Seat seat, Part part) {
+      return job.isDragged() && seat == Seat.TOOL_SOCKET && !part.facts().isSleeveGuarded();
+    }
+  },
 
   /** Where asked for, couplings let the air out before they part. */
   VENTED(
       "Couplings are vented",
       Source.standard("ISO 4414:1998 clause 9.6, quick-action couplings"),
-      Rule::vented),
+      Rule::vented) {
+    @Override
+    boolean isBrokenBy(Requirement job, Seat seat, Part part) {
+      return job.isVentRequired() && seat.isSocket() && !part.facts().isVented();
+    }
+  },
 
   /** Dry and lubricated air stay apart. */
   AIR_KEPT_APART(
       "Dry and lubricated air stay apart",
       Source.commonPractice("hoses and couplings of lubricated lines are not used on dry ones"),
-      Rule::airKept);
+      Rule::airKept) {
+    @Override
+    boolean isBrokenBy(Requirement job, Seat seat, Part part) {
+      return job.air().isPresent()
+          && part.facts().air().filter(kept -> kept != job.air().get()).isPresent();
+    }
+  };
 
   /** A verdict with its reason, before the rule's name is put on it. */
   private record Saying(Verdict verdict, String reason) {}
@@ -114,6 +167,26 @@ public enum Rule {
   Finding judge(Proposal proposal) {
     Saying saying = judging.apply(proposal);
     return new Finding(this, saying.verdict(), saying.reason(), source);
+  }
+
+  /** Whether the job itself breaks this rule, whatever parts are taken. */
+  boolean isBrokenBy(Requirement job) {
+    return false;
+  }
+
+  /**
+   * Whether one part breaks this rule, whatever the others are. {@link #judge} asks the same, so that a search which leaves such parts
+   * out loses nothing; what takes two parts or the whole run to tell is not told here.
+   */
+  boolean isBrokenBy(Requirement job, Seat seat, Part part) {
+    return false;
+  }
+
+  private List<Part> breaking(Proposal p) {
+    return p.seated().stream()
+        .filter(seated -> isBrokenBy(p.requirement(), seated.seat(), seated.part()))
+        .map(Proposal.Seated::part)
+        .toList();
   }
 
   private static Saying met(String reason) {
@@ -174,6 +247,10 @@ public enum Rule {
         : met(joints);
   }
 
+  private static Set<String> takes(Part part) {
+    return part instanceof Part.Socket socket ? socket.profiles() : Set.of();
+  }
+
   private static Saying inUse(Proposal p) {
     Set<String> wanted = p.requirement().profilesInUse();
     if (wanted.isEmpty()) {
@@ -183,27 +260,31 @@ public enum Rule {
         .filter(profile -> !p.wallSocket().profiles().contains(profile))
         .sorted()
         .toList();
-    return left.isEmpty()
+    return PROFILES_IN_USE.breaking(p).isEmpty()
         ? met(p.wallSocket().name() + " takes them all.")
         : unmet(p.wallSocket().name() + " does not take " + String.join(", ", left) + ".");
   }
 
+  private static boolean isNamed(Requirement job) {
+    return job.coldest().isPresent() && job.hottest().isPresent();
+  }
+
+  /** What its maker does not tell does not break the rule; it is asked for. */
+  private static boolean isAllowed(Requirement job, Part part) {
+    Temperature coldest = job.coldest().orElseThrow();
+    Temperature hottest = job.hottest().orElseThrow();
+    return part.facts().coldest().map(t -> t.compareTo(coldest) <= 0).orElse(true)
+        && part.facts().hottest().map(t -> t.compareTo(hottest) >= 0).orElse(true);
+  }
+
   private static Saying temperature(Proposal p) {
     Requirement job = p.requirement();
-    Optional<Temperature> coldest = job.coldest();
-    Optional<Temperature> hottest = job.hottest();
-    if (coldest.isEmpty() || hottest.isEmpty()) {
+    if (!isNamed(job)) {
       return notConcerned("Temperatures out of the ordinary were not named.");
     }
-    String range = coldest.get().format(TemperatureUnit.CELSIUS) + " to "
-        + hottest.get().format(TemperatureUnit.CELSIUS);
-    List<Part> wrong = p.parts().stream()
-        .filter(part -> part.facts()
-                .coldest()
-                .map(t -> t.compareTo(coldest.get()) > 0)
-                .orElse(false)
-            || part.facts().hottest().map(t -> t.compareTo(hottest.get()) < 0).orElse(false))
-        .toList();
+    String range = job.coldest().orElseThrow().format(TemperatureUnit.CELSIUS) + " to "
+        + job.hottest().orElseThrow().format(TemperatureUnit.CELSIUS);
+    List<Part> wrong = TEMPERATURE_SUITS.breaking(p);
     if (!wrong.isEmpty()) {
       return unmet("Needed from " + range + "; not allowed by the maker of " + names(wrong) + ".");
     }
@@ -214,21 +295,27 @@ public enum Rule {
         : open("Needed from " + range + "; ask the makers of " + names(unknown) + ".");
   }
 
+  private static boolean isTooWeak(Requirement job, Part part) {
+    return part.facts().rating().map(r -> r.compareTo(job.highest()) < 0).orElse(false);
+  }
+
+  private static boolean isUnmarkedToBuy(Part part) {
+    return part.facts().rating().isEmpty() && !part.facts().isAlreadyThere();
+  }
+
   private static Saying rated(Proposal p) {
     GaugePressure highest = p.requirement().highest();
-    List<Part> weak = p.parts().stream()
-        .filter(part -> part.facts().rating().map(r -> r.compareTo(highest) < 0).orElse(false))
-        .toList();
+    List<Part> weak =
+        p.parts().stream().filter(part -> isTooWeak(p.requirement(), part)).toList();
     if (!weak.isEmpty()) {
       return unmet("Up to " + bar(highest) + " can occur; too weak: " + names(weak) + ".");
     }
-    List<Part> unmarked =
-        p.parts().stream().filter(part -> part.facts().rating().isEmpty()).toList();
-    List<Part> bought =
-        unmarked.stream().filter(part -> !part.facts().isAlreadyThere()).toList();
+    List<Part> bought = p.parts().stream().filter(Rule::isUnmarkedToBuy).toList();
     if (!bought.isEmpty()) {
       return unmet("No rating is known of " + names(bought) + "; ask the maker before selling it.");
     }
+    List<Part> unmarked =
+        p.parts().stream().filter(part -> part.facts().rating().isEmpty()).toList();
     if (!unmarked.isEmpty()) {
       return open("No rating is known of " + names(unmarked)
           + ", there already: find the marking, ask the maker, or replace it.");
@@ -237,13 +324,16 @@ public enum Rule {
     return met("Weakest part " + bar(lowest) + ", up to " + bar(highest) + " can occur.");
   }
 
+  private static GaugePressure atRest(Requirement job) {
+    return GaugePressure.ofPascals(job.toOutlet().supply().pressure().pascals()
+        - job.toOutlet().atmosphere().pascals());
+  }
+
   private static Saying toolRated(Proposal p) {
     Requirement job = p.requirement();
-    GaugePressure atRest =
-        GaugePressure.ofPascals(job.toOutlet().supply().pressure().pascals()
-            - job.toOutlet().atmosphere().pascals());
+    GaugePressure atRest = atRest(job);
     return job.toolRating()
-        .map(rating -> atRest.compareTo(rating) <= 0
+        .map(rating -> !TOOL_RATED.isBrokenBy(job)
             ? met("At rest " + bar(atRest) + " stands at the tool, its maker allows " + bar(rating)
                 + ".")
             : unmet("At rest " + bar(atRest) + " stands at the tool, its maker allows "
@@ -269,9 +359,7 @@ public enum Rule {
   private static Saying reach(Proposal p) {
     String compared = p.hose().conduit().length().format(LengthUnit.METRE) + " of hose, "
         + p.requirement().reach().format(LengthUnit.METRE) + " needed.";
-    return p.hose().conduit().length().compareTo(p.requirement().reach()) >= 0
-        ? met(compared)
-        : unmet(compared);
+    return HOSE_REACHES.breaking(p).isEmpty() ? met(compared) : unmet(compared);
   }
 
   private static Saying material(Proposal p) {
@@ -288,12 +376,16 @@ public enum Rule {
     }
     String wanted =
         good.stream().map(Material::toString).sorted().collect(Collectors.joining(" or "));
-    List<Part> wrong = p.boughtCouplings().stream()
-        .filter(part -> part.facts().material().map(m -> !good.contains(m)).orElse(true))
-        .toList();
+    List<Part> wrong = MATERIAL_SUITS.breaking(p);
     return wrong.isEmpty()
         ? met("The new couplings are of " + wanted + ".")
         : unmet("Wanted is " + wanted + "; not of it, or not known: " + names(wrong) + ".");
+  }
+
+  /** Any material will do where all are good, known or not. */
+  private static boolean isOf(Set<Material> good, Part part) {
+    return good.size() == Material.values().length
+        || part.facts().material().map(good::contains).orElse(false);
   }
 
   private static Set<Material> suited(Requirement job) {
@@ -315,7 +407,7 @@ public enum Rule {
       return notConcerned("The hose is not dragged, as told.");
     }
     Part.Socket socket = p.toolSocket();
-    return socket.facts().isSleeveGuarded()
+    return SLEEVE_GUARDED.breaking(p).isEmpty()
         ? met(socket.name() + " has a guarded sleeve.")
         : unmet(socket.name() + " has an open sleeve that an edge can pull back.");
   }
@@ -325,9 +417,7 @@ public enum Rule {
       return notConcerned(
           "Vented couplings were not asked for; shut off and let the air out before parting one.");
     }
-    List<Part.Socket> closed = List.of(p.wallSocket(), p.toolSocket()).stream()
-        .filter(socket -> !socket.facts().isVented())
-        .toList();
+    List<Part> closed = VENTED.breaking(p);
     return closed.isEmpty()
         ? met("Both sockets let the air out before they part.")
         : unmet("Not vented: " + names(closed) + ".");
@@ -338,9 +428,7 @@ public enum Rule {
     if (kind.isEmpty()) {
       return open("Ask whether the line has a lubricator.");
     }
-    List<Part> other = p.parts().stream()
-        .filter(part -> part.facts().air().map(a -> a != kind.get()).orElse(false))
-        .toList();
+    List<Part> other = AIR_KEPT_APART.breaking(p);
     return other.isEmpty()
         ? met("No part is kept for other than " + kind.get()
             + " air; mark the new ones "
