@@ -6,7 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.airfit.circuit.Money;
 import org.airfit.circuit.Run;
 import org.airfit.circuit.RunResult;
 import org.airfit.circuit.Share;
@@ -179,6 +181,31 @@ public final class Proposal {
   /** How many pieces must be bought. */
   long pieces() {
     return parts().stream().filter(part -> !part.facts().isAlreadyThere()).count();
+  }
+
+  /** {@return the parts to buy whose price is not known, each once} */
+  public List<Part> unpriced() {
+    return parts().stream()
+        .filter(part -> !part.facts().isAlreadyThere())
+        .filter(part -> part.facts().price().isEmpty())
+        .distinct()
+        .toList();
+  }
+
+  /** {@return what the parts to buy cost together, as far as prices are known; empty if none is} */
+  public Optional<Money> price() {
+    return parts().stream()
+        .filter(part -> !part.facts().isAlreadyThere())
+        .flatMap(part -> part.facts().price().stream())
+        .reduce(Money::plus);
+  }
+
+  /** {@return the price in words, such as "48.20 EUR" or "48.20 EUR without Hose 10 m, whose price is not known"; empty if no price is known} */
+  public Optional<String> priceInWords() {
+    String without = unpriced().stream().map(Part::name).distinct().collect(Collectors.joining(", "));
+    return price()
+        .map(known -> known.format(2)
+            + (without.isEmpty() ? "" : " without " + without + ", of unknown price"));
   }
 
   /** The pressure at the tool [Pa above atmosphere]; below every other where it starves. */

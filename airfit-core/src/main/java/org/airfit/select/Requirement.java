@@ -199,6 +199,24 @@ public final class Requirement {
     return Optional.ofNullable(told.hose);
   }
 
+  /** {@return by what the proposals that fit are put in order} */
+  public Ranking ranking() {
+    return told.ranking;
+  }
+
+  /** The air at the wall outlet while the tool works, or null where it does not get there. */
+  @Nullable
+  AirState atOutlet() {
+    AirState supply = toOutlet.supply();
+    return told.pipes.isEmpty()
+        ? supply
+        : toOutlet
+            .at(demand)
+            .<Optional<AirState>>fold(
+                delivered -> Optional.of(supply.at(delivered.atTool())), starved -> Optional.empty())
+            .orElse(null);
+  }
+
   /** Collects a requirement. Not thread-safe. */
   public static final class Builder {
 
@@ -227,6 +245,7 @@ public final class Requirement {
     private @Nullable Temperature hottest;
     private @Nullable String marking;
     private Part.@Nullable Hose hose;
+    private Ranking ranking = Ranking.FEWEST_PIECES;
 
     private Builder(FreeAirFlow demand, GaugePressure least) {
       if (!(least.pascals() > 0.0)) {
@@ -480,6 +499,17 @@ public final class Requirement {
     }
 
     /**
+     * Tells by what to put the proposals that fit in order; by the fewest pieces to buy unless told.
+     *
+     * @param order the order
+     * @return this builder
+     */
+    public Builder rankedBy(Ranking order) {
+      ranking = Objects.requireNonNull(order);
+      return this;
+    }
+
+    /**
      * Obtains the requirement.
      *
      * @return the requirement
@@ -509,6 +539,7 @@ public final class Requirement {
       copy.hottest = hottest;
       copy.marking = marking;
       copy.hose = hose;
+      copy.ranking = ranking;
       copy.place = place;
       copy.air = air;
       copy.dropped = dropped;

@@ -143,6 +143,8 @@ public enum Rule {
   /** A verdict with its reason, before the rule's name is put on it. */
   private record Saying(Verdict verdict, String reason) {}
 
+  private static final List<Rule> ALL = List.of(values());
+
   private final String title;
   private final Source source;
   private final Function<Proposal, Saying> judging;
@@ -180,6 +182,29 @@ public enum Rule {
    */
   boolean isBrokenBy(Requirement job, Seat seat, Part part) {
     return false;
+  }
+
+  /** This rule as a bit, so that a set of rules is a number. */
+  int bit() {
+    return 1 << ordinal();
+  }
+
+  /** The rules one part breaks, as bits. */
+  static int brokenBy(Requirement job, Seat seat, Part part) {
+    int broken = 0;
+    for (Rule rule : ALL) {
+      broken |= rule.isBrokenBy(job, seat, part) ? rule.bit() : 0;
+    }
+    return broken;
+  }
+
+  /** The rules the job itself breaks, as bits. */
+  static int brokenBy(Requirement job) {
+    int broken = 0;
+    for (Rule rule : ALL) {
+      broken |= rule.isBrokenBy(job) ? rule.bit() : 0;
+    }
+    return broken;
   }
 
   private List<Part> breaking(Proposal p) {

@@ -1,7 +1,6 @@
 package org.airfit.select;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -324,22 +323,6 @@ class SelectionTest {
     assertThat(none.toGive()).hasSize(2);
     assertThat(none.working().toText()).contains("no hose");
     assertThat(none.<String>fold(f -> "fits", n -> "nothing")).isEqualTo("nothing");
-  }
-
-  @Test
-  void too_many_combinations_are_refused_with_the_way_out() {
-    List<Part> many = new ArrayList<>();
-    for (int i = 0; i < 9; i++) {
-      many.add(Shelf.socket(Shelf.steel("s" + i), "finch", "3/8 NPT female", 9.0));
-      many.add(Shelf.plug(Shelf.steel("p" + i), "finch", "3/8 NPT female"));
-    }
-    for (int i = 0; i < 40; i++) {
-      many.add(Shelf.hose(Shelf.steel("h" + i), 9.5, 10.0));
-    }
-    assertThatIllegalArgumentException()
-        .isThrownBy(() -> select(Shelf.job(), many))
-        .withMessageContaining("must be at most 250000, was 262440")
-        .withMessageContaining("name the profile");
   }
 
   @Test
