@@ -22,6 +22,7 @@ public record PartsLine(Part part, int quantity, boolean alreadyThere, String re
   /** {@return what all pieces of this line cost, if that is known; empty where the customer has them} */
   public Optional<Money> price() {
     return priceEach()
-        .map(each -> new Money(each.amount().multiply(BigDecimal.valueOf(quantity)), each.currency()));
+        .map(each ->
+            new Money(each.amount().multiply(BigDecimal.valueOf(quantity)), each.currency()));
   }
 }

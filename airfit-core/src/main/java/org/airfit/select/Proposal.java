@@ -202,7 +202,8 @@ public final class Proposal {
 
   /** {@return the price in words, such as "48.20 EUR" or "48.20 EUR without Hose 10 m, whose price is not known"; empty if no price is known} */
   public Optional<String> priceInWords() {
-    String without = unpriced().stream().map(Part::name).distinct().collect(Collectors.joining(", "));
+    String without =
+        unpriced().stream().map(Part::name).distinct().collect(Collectors.joining(", "));
     return price()
         .map(known -> known.format(2)
             + (without.isEmpty() ? "" : " without " + without + ", of unknown price"));

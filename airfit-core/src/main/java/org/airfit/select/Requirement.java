@@ -213,7 +213,8 @@ public final class Requirement {
         : toOutlet
             .at(demand)
             .<Optional<AirState>>fold(
-                delivered -> Optional.of(supply.at(delivered.atTool())), starved -> Optional.empty())
+                delivered -> Optional.of(supply.at(delivered.atTool())),
+                starved -> Optional.empty())
             .orElse(null);
   }
 

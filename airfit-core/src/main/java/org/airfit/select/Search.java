@@ -39,7 +39,11 @@ final class Search {
 
   /** A socket at the wall with the way before it, for plugs of one profile. */
   private record WallWay(
-      Option<Part.Socket> socket, String profile, long cost, double gauge, @Nullable AirState air) {}
+      Option<Part.Socket> socket,
+      String profile,
+      long cost,
+      double gauge,
+      @Nullable AirState air) {}
 
   /** A socket of the tool with the way before it, for plugs of one profile, at least what is behind it. */
   private record ToolWay(
@@ -52,7 +56,8 @@ final class Search {
   private record Behind(List<ToolWay> ways, List<Block> blocks, List<FlowCapacity> widest) {}
 
   /** All that can come before a hose that begins so, at the best cost and the most pressure of them. */
-  private record Before(List<WallWay> ways, long cost, @Nullable AirState air) {}
+  private record Before(
+      List<WallWay> ways, long cost, @Nullable AirState air) {}
 
   /** A hose with what could become of it at best. */
   private record HoseWay(
@@ -131,8 +136,7 @@ final class Search {
     List<Part.Plug> plugs = catalogue.all(Part.Plug.class);
     this.hoses = options(
         Seat.HOSE, job.hose().map(List::of).orElseGet(() -> catalogue.all(Part.Hose.class)));
-    this.wallSockets =
-        options(Seat.WALL_SOCKET, job.wallSocket().map(List::of).orElse(sockets));
+    this.wallSockets = options(Seat.WALL_SOCKET, job.wallSocket().map(List::of).orElse(sockets));
     this.toolSockets = options(Seat.TOOL_SOCKET, sockets);
     this.hosePlugs = options(Seat.HOSE_PLUG, plugs);
     this.toolPlugs = options(Seat.TOOL_PLUG, job.toolPlug().map(List::of).orElse(plugs));
@@ -143,8 +147,8 @@ final class Search {
   private <T extends Part> List<Option<T>> options(Seat seat, List<T> parts) {
     List<Option<T>> options = new ArrayList<>(parts.size());
     for (T part : parts) {
-      options.add(new Option<>(
-          part, Rule.brokenBy(job, seat, part), job.ranking().cost(part.facts())));
+      options.add(
+          new Option<>(part, Rule.brokenBy(job, seat, part), job.ranking().cost(part.facts())));
     }
     return options;
   }
@@ -195,7 +199,8 @@ final class Search {
       Level level = new Level(BY_PRESSURE);
       for (int set : sets) {
         int broken = Integer.bitCount(set);
-        // one rule more is broken where the air does not suffice; that it does was ruled out one size before
+        // one rule more is broken where the air does not suffice; that it does was ruled out one
+        // size before
         if (broken == size || broken == size - 1) {
           level.search(set | always, broken == size);
         }
@@ -361,8 +366,8 @@ final class Search {
     }
 
     private void sort(List<PlugWay> plugs) {
-      Comparator<PlugWay> byPart = Comparator.comparing(
-          (PlugWay way) -> (Part) way.plug.part, Catalogue.BY_NAME);
+      Comparator<PlugWay> byPart =
+          Comparator.comparing((PlugWay way) -> (Part) way.plug.part, Catalogue.BY_NAME);
       Comparator<PlugWay> byCostFirst = Comparator.comparingLong(PlugWay::cost);
       plugs.sort(
           byCost
@@ -391,8 +396,7 @@ final class Search {
         if (!isAllowed(way.broken())) {
           continue;
         }
-        AirState behind =
-            air.behind(socket.part.capacity(), air.behind(way.adapters(), outlet));
+        AirState behind = air.behind(socket.part.capacity(), air.behind(way.adapters(), outlet));
         for (String profile : groups(socket.part, atWall)) {
           if (plugsAtWall.containsKey(profile)) {
             walls.add(new WallWay(
@@ -433,8 +437,8 @@ final class Search {
       }
       Comparator<HoseWay> byCostFirst = Comparator.comparingLong(HoseWay::cost);
       Comparator<HoseWay> byGauge = Comparator.comparingDouble(HoseWay::gauge).reversed();
-      Comparator<HoseWay> byPart = Comparator.comparing(
-          (HoseWay way) -> (Part) way.hose.part, Catalogue.BY_NAME);
+      Comparator<HoseWay> byPart =
+          Comparator.comparing((HoseWay way) -> (Part) way.hose.part, Catalogue.BY_NAME);
       ordered.sort(
           byCost
               ? byCostFirst.thenComparing(byGauge).thenComparing(byPart)
@@ -444,8 +448,7 @@ final class Search {
 
     private Before before(End end, List<WallWay> walls) {
       Map<String, List<PlugWay>> plugs = new HashMap<>();
-      plugsAtWall.forEach(
-          (group, all) -> all.forEach(plug -> add(plugs, group, plug, end)));
+      plugsAtWall.forEach((group, all) -> all.forEach(plug -> add(plugs, group, plug, end)));
       plugs.values().forEach(this::sort);
       plugsBefore.put(end, plugs);
       Map<String, Long> least = new HashMap<>();
@@ -458,16 +461,16 @@ final class Search {
         if (plug == null) {
           continue;
         }
-        WallWay whole = new WallWay(
-            wall.socket, wall.profile, wall.cost + plug, wall.gauge, wall.air);
+        WallWay whole =
+            new WallWay(wall.socket, wall.profile, wall.cost + plug, wall.gauge, wall.air);
         here.add(whole);
         cost = Math.min(cost, whole.cost);
         best = best == null || whole.gauge > best.gauge ? whole : best;
       }
       Comparator<WallWay> byCostFirst = Comparator.comparingLong(WallWay::cost);
       Comparator<WallWay> byGauge = Comparator.comparingDouble(WallWay::gauge).reversed();
-      Comparator<WallWay> byPart = Comparator.comparing(
-          (WallWay way) -> (Part) way.socket.part, Catalogue.BY_NAME);
+      Comparator<WallWay> byPart =
+          Comparator.comparing((WallWay way) -> (Part) way.socket.part, Catalogue.BY_NAME);
       here.sort(
           byCost
               ? byCostFirst.thenComparing(byGauge).thenComparing(byPart)
@@ -495,19 +498,19 @@ final class Search {
         }
       }
       Comparator<ToolWay> byCostFirst = Comparator.comparingLong(ToolWay::atLeast);
-      Comparator<ToolWay> byWidth = Comparator.comparingDouble((ToolWay way) -> way.socket
-              .part
-              .capacity()
-              .conductance()
-              .cubicMetresPerSecondPascal())
+      Comparator<ToolWay> byWidth = Comparator.comparingDouble((ToolWay way) ->
+              way.socket.part.capacity().conductance().cubicMetresPerSecondPascal())
           .reversed();
-      Comparator<ToolWay> byPart = Comparator.comparing(
-          (ToolWay way) -> (Part) way.socket.part, Catalogue.BY_NAME);
+      Comparator<ToolWay> byPart =
+          Comparator.comparing((ToolWay way) -> (Part) way.socket.part, Catalogue.BY_NAME);
       here.sort(
           byCost
               ? byCostFirst.thenComparing(byWidth).thenComparing(byPart)
               : byWidth.thenComparing(byCostFirst).thenComparing(byPart));
-      return new Behind(here, byCost ? blocks(here) : List.of(new Block(least(here), widest(here))), widest(here));
+      return new Behind(
+          here,
+          byCost ? blocks(here) : List.of(new Block(least(here), widest(here))),
+          widest(here));
     }
 
     private static long least(List<ToolWay> ways) {
@@ -524,8 +527,8 @@ final class Search {
       for (int i = 1; i <= byCostFirst.size(); i++) {
         if (i == byCostFirst.size()
             || byCostFirst.get(i).atLeast != byCostFirst.get(from).atLeast) {
-          blocks.add(new Block(
-              byCostFirst.get(from).atLeast, widest(byCostFirst.subList(from, i))));
+          blocks.add(
+              new Block(byCostFirst.get(from).atLeast, widest(byCostFirst.subList(from, i))));
           from = i;
         }
       }
@@ -629,8 +632,8 @@ final class Search {
         if (byCost && isFull() && cost + hose.behind.blocks.get(0).cost > last().cost) {
           return;
         }
-        AirState behind = air.behind(
-            hose.hose.part.conduit(), air.behind(plug.way.adapters(), wall.air));
+        AirState behind =
+            air.behind(hose.hose.part.conduit(), air.behind(plug.way.adapters(), wall.air));
         if (isWorthwhileBehind(hose, cost, behind, wall.socket.part, plug.plug.part)) {
           tools(hose, wall, plug, cost, behind);
         }
@@ -643,8 +646,8 @@ final class Search {
         if (byCost && isFull() && cost + tool.atLeast > last().cost) {
           return;
         }
-        AirState behind = air.behind(
-            tool.socket.part.capacity(), air.behind(tool.way.adapters(), before));
+        AirState behind =
+            air.behind(tool.socket.part.capacity(), air.behind(tool.way.adapters(), before));
         if (isWorthwhile(
             cost + tool.atLeast,
             air.gaugePascals(behind),

@@ -28,7 +28,13 @@ final class Ways {
   private record Edge(int far, Step step) {}
 
   /** A chain as far as it goes. */
-  private record Open(int breaking, long cost, int count, long drop, @Nullable Open before, @Nullable Step last) {
+  private record Open(
+      int breaking,
+      long cost,
+      int count,
+      long drop,
+      @Nullable Open before,
+      @Nullable Step last) {
 
     static final Open START = new Open(0, 0L, 0, 0L, null, null);
 
@@ -132,13 +138,13 @@ final class Ways {
         : Math.round(1.0e3 * (air.gaugePascals(supply) - air.gaugePascals(behind)));
   }
 
-  private static void offer(
-      Map<Integer, Map<Integer, Step>> best, int near, int far, Step step) {
+  private static void offer(Map<Integer, Map<Integer, Step>> best, int near, int far, Step step) {
     best.computeIfAbsent(near, any -> new HashMap<>())
         .merge(
             far,
             step,
-            (old, other) -> Open.START.through(other).isBetterThan(Open.START.through(old)) ? other : old);
+            (old, other) ->
+                Open.START.through(other).isBetterThan(Open.START.through(old)) ? other : old);
   }
 
   private int number(End end) {
@@ -205,10 +211,12 @@ final class Ways {
 
   /** The ends of adapters that go together with an end. An adapter may be turned round, so that they are its ways in and its ways out. */
   private int[] mates(int end) {
-    return mates.computeIfAbsent(end, any -> entrances.stream()
-        .filter(near -> Mating.isSound(ends.get(end), ends.get(near)))
-        .mapToInt(Integer::intValue)
-        .toArray());
+    return mates.computeIfAbsent(
+        end,
+        any -> entrances.stream()
+            .filter(near -> Mating.isSound(ends.get(end), ends.get(near)))
+            .mapToInt(Integer::intValue)
+            .toArray());
   }
 
   /** That way as a joint, with its pairs of ends worked out. */
@@ -221,8 +229,7 @@ final class Ways {
   static Chain<Part.Adapter> chain(End upstream, End downstream, List<Part.Adapter> adapters) {
     List<Mating> matings = new ArrayList<>();
     if (!turned(upstream, downstream, adapters, 0, matings)) {
-      return new Chain<>(
-          upstream, downstream, List.of(), List.of(Mating.of(upstream, downstream)));
+      return new Chain<>(upstream, downstream, List.of(), List.of(Mating.of(upstream, downstream)));
     }
     return new Chain<>(upstream, downstream, adapters, matings);
   }
