@@ -33,6 +33,7 @@ public final class Requirement {
   private final End toolInlet;
   private final Length reach;
   private final GaugePressure highest;
+  private final Set<Material> suited;
 
   private Requirement(Builder told) {
     this.told = told;
@@ -48,6 +49,7 @@ public final class Requirement {
       run = run.through(pipe.name(), pipe.conduit());
     }
     this.toOutlet = run;
+    this.suited = Rule.suited(told.place, told.dropped);
     GaugePressure gauge =
         GaugePressure.ofPascals(supply.pressure().pascals() - atmosphere.pascals());
     this.highest = told.highest == null ? gauge : told.highest;
@@ -202,6 +204,11 @@ public final class Requirement {
   /** {@return by what the proposals that fit are put in order} */
   public Ranking ranking() {
     return told.ranking;
+  }
+
+  /** The materials that suit the place and the knocks; none where the two exclude one another. */
+  Set<Material> suited() {
+    return suited;
   }
 
   /** The air at the wall outlet while the tool works, or null where it does not get there. */

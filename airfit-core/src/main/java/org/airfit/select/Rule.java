@@ -1,8 +1,11 @@
 package org.airfit.select;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -15,6 +18,7 @@ import org.airfit.quantity.TemperatureUnit;
 import org.airfit.quantity.VolumeFlowUnit;
 import org.airfit.select.Finding.Verdict;
 import org.airfit.source.Source;
+import org.jspecify.annotations.Nullable;
 
 /** The rules a proposal is judged by, each with what it rests on. */
 public enum Rule {
@@ -97,12 +101,12 @@ public enum Rule {
       Rule::material) {
     @Override
     boolean isBrokenBy(Requirement job) {
-      return suited(job).isEmpty();
+      return job.suited().isEmpty();
     }
 
     @Override
     boolean isBrokenBy(Requirement job, Seat seat, Part part) {
-      return seat.isCoupling() && !part.facts().isAlreadyThere() && !isOf(suited(job), part);
+      return seat.isCoupling() && !part.facts().isAlreadyThere() && !isOf(job.suited(), part);
     }
   },
 
@@ -143,7 +147,13 @@ public enum Rule {
   /** A verdict with its reason, before the rule's name is put on it. */
   private record Saying(Verdict verdict, String reason) {}
 
-  private static final List<Rule> ALL = List.of(values());
+  private static final Map<Rule, Integer> BITS = new EnumMap<>(Rule.class);
+
+  static {
+    for (Rule rule : values()) {
+      BITS.put(rule, 1 << BITS.size());
+    }
+  }
 
   private final String title;
   private final Source source;
@@ -186,14 +196,14 @@ public enum Rule {
 
   /** This rule as a bit, so that a set of rules is a number. */
   int bit() {
-    return 1 << ordinal();
+    return BITS.getOrDefault(this, 0);
   }
 
   /** The rules one part breaks, as bits. */
   static int brokenBy(Requirement job, Seat seat, Part part) {
     int broken = 0;
-    for (Rule rule : ALL) {
-      broken |= rule.isBrokenBy(job, seat, part) ? rule.bit() : 0;
+    for (Map.Entry<Rule, Integer> rule : BITS.entrySet()) {
+      broken |= rule.getKey().isBrokenBy(job, seat, part) ? rule.getValue() : 0;
     }
     return broken;
   }
@@ -201,8 +211,8 @@ public enum Rule {
   /** The rules the job itself breaks, as bits. */
   static int brokenBy(Requirement job) {
     int broken = 0;
-    for (Rule rule : ALL) {
-      broken |= rule.isBrokenBy(job) ? rule.bit() : 0;
+    for (Map.Entry<Rule, Integer> rule : BITS.entrySet()) {
+      broken |= rule.getKey().isBrokenBy(job) ? rule.getValue() : 0;
     }
     return broken;
   }
@@ -389,7 +399,7 @@ public enum Rule {
 
   private static Saying material(Proposal p) {
     Requirement job = p.requirement();
-    Set<Material> good = suited(job);
+    Set<Material> good = job.suited();
     if (good.isEmpty()) {
       return unmet("Dropped on concrete asks for hardened steel, a sparking hazard for brass: "
           + "one of the two must give.");
@@ -413,18 +423,17 @@ public enum Rule {
         || part.facts().material().map(good::contains).orElse(false);
   }
 
-  private static Set<Material> suited(Requirement job) {
+  static Set<Material> suited(@Nullable Place place, boolean isDropped) {
     Set<Material> good = EnumSet.allOf(Material.class);
-    if (job.isDropped()) {
+    if (isDropped) {
       good.retainAll(Set.of(Material.HARDENED_STEEL, Material.STAINLESS_STEEL));
     }
-    Place place = job.place().orElse(Place.INDOORS);
     if (place == Place.OUTDOORS || place == Place.WASH_DOWN) {
       good.retainAll(Set.of(Material.STAINLESS_STEEL, Material.BRASS));
     } else if (place == Place.SPARKING_HAZARD) {
       good.retainAll(Set.of(Material.BRASS));
     }
-    return good;
+    return Collections.unmodifiableSet(good);
   }
 
   private static Saying sleeve(Proposal p) {

@@ -1,7 +1,6 @@
 package org.airfit.select;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -31,11 +30,22 @@ final class Search {
   /** The one group of plugs where none fits, so that a miss can be shown. */
   private static final String ANY = "";
 
-  /** A part where it could sit, with the rules it breaks and what it costs. */
-  private record Option<T extends Part>(T part, int broken, long cost) {}
+  /** A part where it could sit, with the rules it breaks, what it costs and the numbers of its ends. */
+  private record Option<T extends Part>(T part, int broken, long cost, int end, int otherEnd) {}
 
-  /** A plug with the way that joins its thread. */
-  private record PlugWay(Option<Part.Plug> plug, Ways.Way way, long cost) {}
+  /** Plugs of one profile and one end, the cheapest first. */
+  private record PlugGroup(String profile, int end, List<Option<Part.Plug>> plugs) {
+    long cheapest() {
+      return plugs.get(0).cost;
+    }
+  }
+
+  /** Such plugs with the way that joins their end. */
+  private record PlugWay(PlugGroup group, Ways.Way way) {
+    long cheapest() {
+      return group.cheapest() + way.cost();
+    }
+  }
 
   /** A socket at the wall with the way before it, for plugs of one profile. */
   private record WallWay(
@@ -45,7 +55,11 @@ final class Search {
       double gauge,
       @Nullable AirState air) {}
 
-  /** A socket of the tool with the way before it, for plugs of one profile, at least what is behind it. */
+  /** Sockets of the tool for plugs of one profile that begin alike, and what the cheapest costs with its plug. */
+  private record ToolGroup(
+      String profile, int end, List<Option<Part.Socket>> sockets, long plug, long cheapest) {}
+
+  /** A socket of the tool with the way before it, for plugs of one profile; and at least what all of it costs together with the plug. */
   private record ToolWay(
       Option<Part.Socket> socket, String profile, Ways.Way way, long cost, long atLeast) {}
 
@@ -53,15 +67,18 @@ final class Search {
   private record Block(long cost, List<FlowCapacity> widest) {}
 
   /** All that can follow a hose that ends so. */
-  private record Behind(List<ToolWay> ways, List<Block> blocks, List<FlowCapacity> widest) {}
+  private record Behind(List<ToolWay> ways, List<Block> blocks) {
+    long cost() {
+      return blocks.get(0).cost;
+    }
+  }
 
-  /** All that can come before a hose that begins so, at the best cost and the most pressure of them. */
+  /** What can come before a hose that begins so: plugs by profile, the least that socket and plug cost, the most pressure. */
   private record Before(
-      List<WallWay> ways, long cost, @Nullable AirState air) {}
+      Map<String, List<PlugWay>> plugs, long cost, @Nullable AirState air) {}
 
   /** A hose with what could become of it at best. */
-  private record HoseWay(
-      Option<Part.Hose> hose, Before before, Behind behind, long cost, double gauge) {}
+  private record HoseWay(Option<Part.Hose> hose, Before before, long cost, double gauge) {}
 
   /** A whole combination, or one as far as it is chosen, with its bounds. */
   private record Found(
@@ -147,10 +164,28 @@ final class Search {
   private <T extends Part> List<Option<T>> options(Seat seat, List<T> parts) {
     List<Option<T>> options = new ArrayList<>(parts.size());
     for (T part : parts) {
-      options.add(
-          new Option<>(part, Rule.brokenBy(job, seat, part), job.ranking().cost(part.facts())));
+      options.add(new Option<>(
+          part,
+          Rule.brokenBy(job, seat, part),
+          job.ranking().cost(part.facts()),
+          ways.number(upstream(part)),
+          ways.number(downstream(part))));
     }
     return options;
+  }
+
+  private static End upstream(Part part) {
+    if (part instanceof Part.Socket socket) {
+      return socket.end();
+    }
+    if (part instanceof Part.Plug plug) {
+      return plug.end();
+    }
+    return part instanceof Part.Hose hose ? hose.upstream() : ((Part.Adapter) part).one();
+  }
+
+  private static End downstream(Part part) {
+    return part instanceof Part.Hose hose ? hose.downstream() : upstream(part);
   }
 
   /** The profiles of pairs that mate and are wanted; none where no pair does. */
@@ -278,9 +313,12 @@ final class Search {
 
     private int allowed;
     private boolean wantsAir;
-    private Map<String, List<Option<Part.Plug>>> plugsAtWall = Map.of();
-    private Map<String, List<PlugWay>> plugsAtTool = Map.of();
-    private final Map<End, Map<String, List<PlugWay>>> plugsBefore = new HashMap<>();
+    private List<PlugGroup> hosePlugGroups = List.of();
+    private Map<String, List<PlugWay>> atTools = Map.of();
+    private List<ToolGroup> toolGroups = List.of();
+    private List<WallWay> walls = List.of();
+    private final Map<Integer, List<WallWay>> wallsBefore = new HashMap<>();
+    private final Map<Integer, Behind> behind = new HashMap<>();
 
     Level(Comparator<Found> order) {
       this.order = order;
@@ -308,6 +346,11 @@ final class Search {
       return !isFull() || order.compare(bound, last()) < 0;
     }
 
+    /** Where list and ways are by cost: whether this and all that follow are out. */
+    private boolean isTooDear(long cost) {
+      return byCost && isFull() && cost > last().cost;
+    }
+
     private void offer(Found found) {
       int at = list.size();
       while (at > 0 && order.compare(found, list.get(at - 1)) < 0) {
@@ -322,230 +365,273 @@ final class Search {
     Level search(int rules, boolean withAir) {
       allowed = rules;
       wantsAir = withAir;
-      plugsBefore.clear();
-      plugsAtWall = new HashMap<>();
-      for (Option<Part.Plug> plug : hosePlugs) {
-        String group = atWall.isEmpty() ? ANY : plug.part.profile();
-        if (isAllowed(plug.broken) && (atWall.isEmpty() || atWall.contains(group))) {
-          plugsAtWall.computeIfAbsent(group, any -> new ArrayList<>()).add(plug);
-        }
-      }
-      plugsAtTool = new HashMap<>();
-      for (Option<Part.Plug> plug : toolPlugs) {
-        String group = atTool.isEmpty() ? ANY : plug.part.profile();
-        if (isAllowed(plug.broken) && (atTool.isEmpty() || atTool.contains(group))) {
-          add(plugsAtTool, group, plug, job.toolInlet());
-        }
-      }
-      plugsAtTool.values().forEach(this::sort);
-      List<WallWay> walls = walls();
-      if (walls.isEmpty() || plugsAtTool.isEmpty()) {
+      wallsBefore.clear();
+      behind.clear();
+      hosePlugGroups = groups(hosePlugs, atWall);
+      atTools = ways(groups(toolPlugs, atTool), ways.number(job.toolInlet()));
+      toolGroups = toolGroups();
+      walls = walls();
+      if (walls.isEmpty() || toolGroups.isEmpty()) {
         return this;
       }
-      List<HoseWay> ordered = hoses(walls);
-      for (HoseWay hose : ordered) {
-        if (!isWorthwhile(hose.cost, hose.gauge, hose.hose.part, null, null, null)) {
-          if (isFull() && (byCost ? hose.cost > last().cost : whole(hose.gauge) < last().pascals)) {
-            return this;
-          }
-          continue;
+      for (HoseWay hose : hoses()) {
+        if (isWorthwhile(hose.cost, hose.gauge, hose.hose.part, null, null, null)) {
+          walls(hose);
+        } else if (isTooDear(hose.cost)
+            || (!byCost && isFull() && whole(hose.gauge) < last().pascals)) {
+          return this;
         }
-        walls(hose);
       }
       return this;
     }
 
-    private void add(
-        Map<String, List<PlugWay>> groups, String group, Option<Part.Plug> plug, End end) {
-      Ways.Way way = ways.between(plug.part.end(), end);
-      if (isAllowed(way.broken())) {
-        groups
-            .computeIfAbsent(group, any -> new ArrayList<>())
-            .add(new PlugWay(plug, way, plug.cost + way.cost()));
+    private List<PlugGroup> groups(List<Option<Part.Plug>> plugs, Set<String> mating) {
+      Map<String, Map<Integer, List<Option<Part.Plug>>>> byProfile = new HashMap<>();
+      for (Option<Part.Plug> plug : plugs) {
+        if (isAllowed(plug.broken) && (mating.isEmpty() || mating.contains(plug.part.profile()))) {
+          byProfile
+              .computeIfAbsent(mating.isEmpty() ? ANY : plug.part.profile(), any -> new HashMap<>())
+              .computeIfAbsent(plug.end, any -> new ArrayList<>())
+              .add(plug);
+        }
       }
+      List<PlugGroup> groups = new ArrayList<>();
+      byProfile.forEach((profile, byEnd) -> byEnd.forEach((end, alike) -> {
+        alike.sort(Comparator.<Option<Part.Plug>>comparingLong(Option::cost)
+            .thenComparing(Option::part, Catalogue.BY_NAME));
+        groups.add(new PlugGroup(profile, end, alike));
+      }));
+      return groups;
     }
 
-    private void sort(List<PlugWay> plugs) {
-      Comparator<PlugWay> byPart =
-          Comparator.comparing((PlugWay way) -> (Part) way.plug.part, Catalogue.BY_NAME);
-      Comparator<PlugWay> byCostFirst = Comparator.comparingLong(PlugWay::cost);
-      plugs.sort(
-          byCost
-              ? byCostFirst.thenComparing(byPart)
-              : Comparator.comparingLong((PlugWay way) -> way.way.drop())
-                  .thenComparing(byCostFirst)
-                  .thenComparing(byPart));
+    /** The plugs that can be joined to an end, by profile. */
+    private Map<String, List<PlugWay>> ways(List<PlugGroup> groups, int end) {
+      Map<String, List<PlugWay>> joined = new HashMap<>();
+      for (PlugGroup group : groups) {
+        Ways.Way way = ways.between(group.end, end);
+        if (isAllowed(way.broken())) {
+          joined
+              .computeIfAbsent(group.profile, any -> new ArrayList<>())
+              .add(new PlugWay(group, way));
+        }
+      }
+      Comparator<PlugWay> byCostFirst = Comparator.comparingLong(PlugWay::cheapest);
+      Comparator<PlugWay> byDropFirst =
+          Comparator.<PlugWay>comparingLong(plug -> plug.way.drop()).thenComparing(byCostFirst);
+      joined.values().forEach(all -> all.sort(byCost ? byCostFirst : byDropFirst));
+      return joined;
     }
 
-    private static long cheapest(Collection<PlugWay> plugs) {
+    private long cheapest(List<PlugWay> plugs) {
+      if (byCost) {
+        return plugs.get(0).cheapest();
+      }
       long cheapest = Long.MAX_VALUE;
       for (PlugWay plug : plugs) {
-        cheapest = Math.min(cheapest, plug.cost);
+        cheapest = Math.min(cheapest, plug.cheapest());
       }
       return cheapest;
     }
 
+    private List<ToolGroup> toolGroups() {
+      Map<String, Map<Integer, List<Option<Part.Socket>>>> byProfile = new HashMap<>();
+      for (Option<Part.Socket> socket : toolSockets) {
+        if (isAllowed(socket.broken)) {
+          for (String profile : profiles(socket.part, atTool)) {
+            byProfile
+                .computeIfAbsent(profile, any -> new HashMap<>())
+                .computeIfAbsent(socket.end, any -> new ArrayList<>())
+                .add(socket);
+          }
+        }
+      }
+      List<ToolGroup> groups = new ArrayList<>();
+      byProfile.forEach((profile, byEnd) -> {
+        List<PlugWay> plugs = atTools.get(profile);
+        if (plugs != null) {
+          long plug = cheapest(plugs);
+          byEnd.forEach((end, alike) -> {
+            long cheapest = alike.stream().mapToLong(Option::cost).min().orElseThrow();
+            groups.add(new ToolGroup(profile, end, alike, plug, cheapest + plug));
+          });
+        }
+      });
+      return groups;
+    }
+
+    private List<String> profiles(Part.Socket socket, Set<String> mating) {
+      if (mating.isEmpty()) {
+        return List.of(ANY);
+      }
+      List<String> profiles = new ArrayList<>(socket.profiles());
+      profiles.retainAll(mating);
+      return profiles;
+    }
+
     /** The sockets at the wall with the ways before them; without their plugs yet. */
     private List<WallWay> walls() {
-      List<WallWay> walls = new ArrayList<>();
+      Set<String> offered = new TreeSet<>();
+      hosePlugGroups.forEach(group -> offered.add(group.profile));
+      int outletEnd = ways.number(job.outlet());
+      List<WallWay> joined = new ArrayList<>();
       for (Option<Part.Socket> socket : wallSockets) {
         if (!isAllowed(socket.broken)) {
           continue;
         }
-        Ways.Way way = ways.between(job.outlet(), socket.part.end());
+        Ways.Way way = ways.between(outletEnd, socket.end);
         if (!isAllowed(way.broken())) {
           continue;
         }
-        AirState behind = air.behind(socket.part.capacity(), air.behind(way.adapters(), outlet));
-        for (String profile : groups(socket.part, atWall)) {
-          if (plugsAtWall.containsKey(profile)) {
-            walls.add(new WallWay(
-                socket, profile, socket.cost + way.cost(), air.gaugePascals(behind), behind));
+        AirState after = air.behind(socket.part.capacity(), air.behind(way.adapters(), outlet));
+        double gauge = air.gaugePascals(after);
+        for (String profile : profiles(socket.part, atWall)) {
+          if (offered.contains(profile)) {
+            joined.add(new WallWay(socket, profile, socket.cost + way.cost(), gauge, after));
           }
         }
       }
-      return walls;
+      return joined;
     }
 
-    private Collection<String> groups(Part.Socket socket, Set<String> mating) {
-      if (mating.isEmpty()) {
-        return List.of(ANY);
+    private List<HoseWay> hoses() {
+      Map<String, Long> socketAtWall = new HashMap<>();
+      Map<String, WallWay> bestAtWall = new HashMap<>();
+      for (WallWay wall : walls) {
+        socketAtWall.merge(wall.profile, wall.cost, Math::min);
+        bestAtWall.merge(wall.profile, wall, (a, b) -> b.gauge > a.gauge ? b : a);
       }
-      List<String> groups = new ArrayList<>(socket.profiles());
-      groups.retainAll(mating);
-      return groups;
-    }
-
-    private List<HoseWay> hoses(List<WallWay> walls) {
-      Map<End, Before> before = new HashMap<>();
-      Map<End, Behind> behind = new HashMap<>();
+      List<FlowCapacity> widest = new ArrayList<>();
+      toolGroups.forEach(group -> group.sockets.forEach(socket -> widen(widest, socket)));
+      Map<Integer, Before> before = new HashMap<>();
+      Map<Integer, Long> costBehind = new HashMap<>();
       List<HoseWay> ordered = new ArrayList<>();
       for (Option<Part.Hose> hose : hoses) {
         if (!isAllowed(hose.broken)) {
           continue;
         }
-        Before upstream = before.computeIfAbsent(hose.part.upstream(), end -> before(end, walls));
-        Behind downstream = behind.computeIfAbsent(hose.part.downstream(), this::behind);
-        if (!upstream.ways.isEmpty() && !downstream.ways.isEmpty()) {
+        Before upstream =
+            before.computeIfAbsent(hose.end, end -> before(end, socketAtWall, bestAtWall));
+        long downstream = costBehind.computeIfAbsent(hose.otherEnd, this::costBehind);
+        if (upstream.cost != Long.MAX_VALUE && downstream != Long.MAX_VALUE) {
           ordered.add(new HoseWay(
               hose,
               upstream,
-              downstream,
-              hose.cost + upstream.cost + downstream.blocks.get(0).cost,
-              best(downstream.widest, air.behind(hose.part.conduit(), upstream.air))));
+              hose.cost + upstream.cost + downstream,
+              best(widest, air.behind(hose.part.conduit(), upstream.air))));
         }
       }
       Comparator<HoseWay> byCostFirst = Comparator.comparingLong(HoseWay::cost);
       Comparator<HoseWay> byGauge = Comparator.comparingDouble(HoseWay::gauge).reversed();
-      Comparator<HoseWay> byPart =
-          Comparator.comparing((HoseWay way) -> (Part) way.hose.part, Catalogue.BY_NAME);
       ordered.sort(
-          byCost
-              ? byCostFirst.thenComparing(byGauge).thenComparing(byPart)
-              : byGauge.thenComparing(byCostFirst).thenComparing(byPart));
+          (byCost ? byCostFirst.thenComparing(byGauge) : byGauge.thenComparing(byCostFirst))
+              .thenComparing(hose -> hose.hose.part, Catalogue.BY_NAME));
       return ordered;
     }
 
-    private Before before(End end, List<WallWay> walls) {
-      Map<String, List<PlugWay>> plugs = new HashMap<>();
-      plugsAtWall.forEach((group, all) -> all.forEach(plug -> add(plugs, group, plug, end)));
-      plugs.values().forEach(this::sort);
-      plugsBefore.put(end, plugs);
-      Map<String, Long> least = new HashMap<>();
-      plugs.forEach((group, all) -> least.put(group, cheapest(all)));
-      List<WallWay> here = new ArrayList<>();
+    private Before before(
+        int end, Map<String, Long> socketAtWall, Map<String, WallWay> bestAtWall) {
+      Map<String, List<PlugWay>> plugs = ways(hosePlugGroups, end);
       long cost = Long.MAX_VALUE;
       WallWay best = null;
-      for (WallWay wall : walls) {
-        Long plug = least.get(wall.profile);
-        if (plug == null) {
-          continue;
+      for (Map.Entry<String, List<PlugWay>> plug : plugs.entrySet()) {
+        Long socket = socketAtWall.get(plug.getKey());
+        WallWay wall = bestAtWall.get(plug.getKey());
+        if (socket != null && wall != null) {
+          cost = Math.min(cost, socket + cheapest(plug.getValue()));
+          best = best == null || wall.gauge > best.gauge ? wall : best;
         }
-        WallWay whole =
-            new WallWay(wall.socket, wall.profile, wall.cost + plug, wall.gauge, wall.air);
-        here.add(whole);
-        cost = Math.min(cost, whole.cost);
-        best = best == null || whole.gauge > best.gauge ? whole : best;
       }
-      Comparator<WallWay> byCostFirst = Comparator.comparingLong(WallWay::cost);
-      Comparator<WallWay> byGauge = Comparator.comparingDouble(WallWay::gauge).reversed();
-      Comparator<WallWay> byPart =
-          Comparator.comparing((WallWay way) -> (Part) way.socket.part, Catalogue.BY_NAME);
-      here.sort(
-          byCost
-              ? byCostFirst.thenComparing(byGauge).thenComparing(byPart)
-              : byGauge.thenComparing(byCostFirst).thenComparing(byPart));
-      return new Before(here, cost, best == null ? null : best.air);
+      return new Before(plugs, cost, best == null ? null : best.air);
     }
 
-    private Behind behind(End end) {
-      List<ToolWay> here = new ArrayList<>();
-      for (Option<Part.Socket> socket : toolSockets) {
-        if (!isAllowed(socket.broken)) {
-          continue;
+    /** The least that socket and plug of the tool cost behind a hose that ends so. */
+    private long costBehind(int end) {
+      long cost = Long.MAX_VALUE;
+      for (ToolGroup group : toolGroups) {
+        Ways.Way way = ways.between(end, group.end);
+        if (isAllowed(way.broken())) {
+          cost = Math.min(cost, group.cheapest + way.cost());
         }
-        Ways.Way way = ways.between(end, socket.part.end());
-        if (!isAllowed(way.broken())) {
-          continue;
-        }
-        for (String profile : groups(socket.part, atTool)) {
-          List<PlugWay> plugs = plugsAtTool.get(profile);
-          if (plugs != null) {
-            long plug = cheapest(plugs);
-            here.add(new ToolWay(
-                socket, profile, way, socket.cost + way.cost(), socket.cost + way.cost() + plug));
+      }
+      return cost;
+    }
+
+    /** The sockets at the wall before a hose that begins so, each with the least its plug costs. */
+    private List<WallWay> wallsBefore(HoseWay hose) {
+      return wallsBefore.computeIfAbsent(hose.hose.end, any -> {
+        Map<String, Long> least = new HashMap<>();
+        hose.before.plugs.forEach((profile, plugs) -> least.put(profile, cheapest(plugs)));
+        List<WallWay> here = new ArrayList<>();
+        for (WallWay wall : walls) {
+          Long plug = least.get(wall.profile);
+          if (plug != null) {
+            here.add(
+                new WallWay(wall.socket, wall.profile, wall.cost + plug, wall.gauge, wall.air));
           }
         }
-      }
-      Comparator<ToolWay> byCostFirst = Comparator.comparingLong(ToolWay::atLeast);
-      Comparator<ToolWay> byWidth = Comparator.comparingDouble((ToolWay way) ->
-              way.socket.part.capacity().conductance().cubicMetresPerSecondPascal())
-          .reversed();
-      Comparator<ToolWay> byPart =
-          Comparator.comparing((ToolWay way) -> (Part) way.socket.part, Catalogue.BY_NAME);
-      here.sort(
-          byCost
-              ? byCostFirst.thenComparing(byWidth).thenComparing(byPart)
-              : byWidth.thenComparing(byCostFirst).thenComparing(byPart));
-      return new Behind(
-          here,
-          byCost ? blocks(here) : List.of(new Block(least(here), widest(here))),
-          widest(here));
+        Comparator<WallWay> byCostFirst = Comparator.comparingLong(WallWay::cost);
+        Comparator<WallWay> byGauge = Comparator.comparingDouble(WallWay::gauge).reversed();
+        here.sort((byCost ? byCostFirst.thenComparing(byGauge) : byGauge.thenComparing(byCostFirst))
+            .thenComparing(wall -> wall.socket.part, Catalogue.BY_NAME));
+        return here;
+      });
     }
 
-    private static long least(List<ToolWay> ways) {
-      long least = Long.MAX_VALUE;
-      for (ToolWay way : ways) {
-        least = Math.min(least, way.atLeast);
-      }
-      return least;
+    private Behind behind(HoseWay hose) {
+      return behind.computeIfAbsent(hose.hose.otherEnd, end -> {
+        List<ToolWay> here = new ArrayList<>();
+        for (ToolGroup group : toolGroups) {
+          Ways.Way way = ways.between(end, group.end);
+          if (isAllowed(way.broken())) {
+            for (Option<Part.Socket> socket : group.sockets) {
+              long cost = socket.cost + way.cost();
+              here.add(new ToolWay(socket, group.profile, way, cost, cost + group.plug));
+            }
+          }
+        }
+        Comparator<ToolWay> byCostFirst = Comparator.comparingLong(ToolWay::atLeast);
+        Comparator<ToolWay> byWidth = Comparator.<ToolWay>comparingDouble(
+                tool -> tool.socket.part.capacity().conductance().cubicMetresPerSecondPascal())
+            .reversed();
+        here.sort((byCost ? byCostFirst.thenComparing(byWidth) : byWidth.thenComparing(byCostFirst))
+            .thenComparing(tool -> tool.socket.part, Catalogue.BY_NAME));
+        return new Behind(here, byCost ? blocks(here) : List.of(block(here)));
+      });
     }
 
-    private List<Block> blocks(List<ToolWay> byCostFirst) {
+    private static List<Block> blocks(List<ToolWay> byCostFirst) {
       List<Block> blocks = new ArrayList<>();
       int from = 0;
       for (int i = 1; i <= byCostFirst.size(); i++) {
         if (i == byCostFirst.size()
             || byCostFirst.get(i).atLeast != byCostFirst.get(from).atLeast) {
-          blocks.add(
-              new Block(byCostFirst.get(from).atLeast, widest(byCostFirst.subList(from, i))));
+          blocks.add(block(byCostFirst.subList(from, i)));
           from = i;
         }
       }
       return blocks;
     }
 
-    /** The capacities of which no other lets through at least as much at every pressure. */
-    private List<FlowCapacity> widest(List<ToolWay> ways) {
+    private static Block block(List<ToolWay> ways) {
+      long cost = Long.MAX_VALUE;
       List<FlowCapacity> widest = new ArrayList<>();
       for (ToolWay way : ways) {
-        FlowCapacity capacity = way.socket.part.capacity();
-        if (widest.stream().noneMatch(other -> isAsWide(other, capacity))) {
-          widest.removeIf(other -> isAsWide(capacity, other));
-          widest.add(capacity);
+        cost = Math.min(cost, way.atLeast);
+        widen(widest, way.socket);
+      }
+      return new Block(cost, widest);
+    }
+
+    /** Keeps the capacities of which no other lets through at least as much at every pressure. */
+    private static void widen(List<FlowCapacity> widest, Option<Part.Socket> socket) {
+      FlowCapacity capacity = socket.part.capacity();
+      for (FlowCapacity other : widest) {
+        if (isAsWide(other, capacity)) {
+          return;
         }
       }
-      return widest;
+      widest.removeIf(other -> isAsWide(capacity, other));
+      widest.add(capacity);
     }
 
     /** More of C and of b and less cracking pressure leave more behind; the index is not weighed against them. */
@@ -581,81 +667,85 @@ final class Search {
       return gauge == RunAir.STARVED ? -1L : (long) Math.floor(gauge + NOISE_PASCALS);
     }
 
-    private void walls(HoseWay hose) {
-      long hopeless = Long.MIN_VALUE;
-      for (WallWay wall : hose.before.ways) {
-        long cost = hose.hose.cost + wall.cost;
-        if (byCost && isFull() && cost + hose.behind.blocks.get(0).cost > last().cost) {
-          return;
-        }
-        if (cost == hopeless) {
-          continue;
-        }
-        AirState behind = air.behind(hose.hose.part.conduit(), wall.air);
-        if (isWorthwhileBehind(hose, cost, behind, wall.socket.part, null)) {
-          plugs(hose, wall, cost);
-        } else if (byCost && !isWorthwhileBehind(hose, cost, behind, null, null)) {
-          hopeless = cost; // it is not the name: the next of this cost leave less pressure still
-        } else if (!byCost
-            && !isWorthwhileBehind(hose, hose.hose.cost + hose.before.cost, behind, null, null)) {
-          return;
-        }
-      }
-    }
-
     /** Whether anything that can follow a hose is worth a look. */
     private boolean isWorthwhileBehind(
         HoseWay hose,
         long cost,
-        @Nullable AirState behind,
+        @Nullable AirState after,
         Part.@Nullable Socket wall,
         Part.@Nullable Plug plug) {
-      for (Block block : hose.behind.blocks) {
-        long whole = cost + block.cost;
-        if (byCost && isFull() && whole > last().cost) {
+      for (Block block : behind(hose).blocks) {
+        if (isTooDear(cost + block.cost)) {
           return false;
         }
-        if (isWorthwhile(whole, best(block.widest, behind), hose.hose.part, wall, plug, null)) {
+        double gauge = best(block.widest, after);
+        if (isWorthwhile(cost + block.cost, gauge, hose.hose.part, wall, plug, null)) {
           return true;
         }
       }
       return false;
     }
 
-    private void plugs(HoseWay hose, WallWay wall, long costWithCheapest) {
-      List<PlugWay> plugs = plugsBefore
-          .getOrDefault(hose.hose.part.upstream(), Map.of())
-          .getOrDefault(wall.profile, List.of());
-      long cheapest = cheapest(plugs);
-      for (PlugWay plug : plugs) {
-        long cost = costWithCheapest - cheapest + plug.cost;
-        if (byCost && isFull() && cost + hose.behind.blocks.get(0).cost > last().cost) {
+    private void walls(HoseWay hose) {
+      long costBehind = behind(hose).cost();
+      long hopeless = Long.MIN_VALUE;
+      for (WallWay wall : wallsBefore(hose)) {
+        long cost = hose.hose.cost + wall.cost;
+        if (isTooDear(cost + costBehind)) {
           return;
         }
-        AirState behind =
-            air.behind(hose.hose.part.conduit(), air.behind(plug.way.adapters(), wall.air));
-        if (isWorthwhileBehind(hose, cost, behind, wall.socket.part, plug.plug.part)) {
-          tools(hose, wall, plug, cost, behind);
+        if (cost == hopeless) {
+          continue;
+        }
+        AirState after = air.behind(hose.hose.part.conduit(), wall.air);
+        if (isWorthwhileBehind(hose, cost, after, wall.socket.part, null)) {
+          plugs(hose, wall, wall.cost);
+        } else if (byCost && !isWorthwhileBehind(hose, cost, after, null, null)) {
+          hopeless = cost; // it is not the name: the next of this cost leave less pressure still
+        } else if (!byCost
+            && !isWorthwhileBehind(hose, hose.hose.cost + hose.before.cost, after, null, null)) {
+          return;
+        }
+      }
+    }
+
+    private void plugs(HoseWay hose, WallWay wall, long wallCost) {
+      List<PlugWay> plugs = hose.before.plugs.getOrDefault(wall.profile, List.of());
+      long costWithout = hose.hose.cost + wallCost - cheapest(plugs);
+      long costBehind = behind(hose).cost();
+      for (PlugWay way : plugs) {
+        if (isTooDear(costWithout + way.cheapest() + costBehind)) {
+          return;
+        }
+        AirState after =
+            air.behind(hose.hose.part.conduit(), air.behind(way.way.adapters(), wall.air));
+        for (Option<Part.Plug> plug : way.group.plugs) {
+          long cost = costWithout + way.way.cost() + plug.cost;
+          if (isWorthwhileBehind(hose, cost, after, wall.socket.part, plug.part)) {
+            tools(hose, wall, plug.part, cost, after);
+          } else {
+            break; // the plugs of a group are in order, and alike but for cost and name
+          }
         }
       }
     }
 
     private void tools(
-        HoseWay hose, WallWay wall, PlugWay plug, long cost, @Nullable AirState before) {
-      for (ToolWay tool : hose.behind.ways) {
-        if (byCost && isFull() && cost + tool.atLeast > last().cost) {
+        HoseWay hose, WallWay wall, Part.Plug plug, long cost, @Nullable AirState before) {
+      for (ToolWay tool : behind(hose).ways) {
+        if (isTooDear(cost + tool.atLeast)) {
           return;
         }
-        AirState behind =
+        AirState after =
             air.behind(tool.socket.part.capacity(), air.behind(tool.way.adapters(), before));
         if (isWorthwhile(
             cost + tool.atLeast,
-            air.gaugePascals(behind),
+            air.gaugePascals(after),
             hose.hose.part,
             wall.socket.part,
-            plug.plug.part,
+            plug,
             tool.socket.part)) {
-          toolPlugs(hose, wall, plug, tool, cost + tool.cost, behind);
+          toolPlugs(hose, wall, plug, tool, cost + tool.cost, after);
         }
       }
     }
@@ -663,21 +753,24 @@ final class Search {
     private void toolPlugs(
         HoseWay hose,
         WallWay wall,
-        PlugWay plug,
+        Part.Plug plug,
         ToolWay tool,
         long cost,
         @Nullable AirState before) {
-      for (PlugWay last : plugsAtTool.getOrDefault(tool.profile, List.of())) {
-        double gauge = air.gaugePascals(air.behind(last.way.adapters(), before));
-        Found found = new Found(
-            cost + last.cost,
-            (long) Math.floor(gauge),
-            hose.hose.part,
-            wall.socket.part,
-            plug.plug.part,
-            tool.socket.part,
-            last.plug.part);
-        if (suffices(gauge) && couldEnter(found)) {
+      for (PlugWay way : atTools.getOrDefault(tool.profile, List.of())) {
+        double gauge = air.gaugePascals(air.behind(way.way.adapters(), before));
+        for (Option<Part.Plug> last : way.group.plugs) {
+          Found found = new Found(
+              cost + way.way.cost() + last.cost,
+              (long) Math.floor(gauge),
+              hose.hose.part,
+              wall.socket.part,
+              plug,
+              tool.socket.part,
+              last.part);
+          if (!suffices(gauge) || !couldEnter(found)) {
+            break; // the plugs of a group are in order, and alike but for cost and name
+          }
           offer(found);
         }
       }

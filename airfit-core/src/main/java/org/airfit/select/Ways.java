@@ -107,7 +107,7 @@ final class Ways {
   private final List<Integer> entrances;
   private final Map<Integer, int[]> mates = new HashMap<>();
   private final Map<Integer, List<Map<Integer, Open>>> layers = new HashMap<>();
-  private final Map<Long, Way> known = new HashMap<>();
+  private final Map<Integer, Map<Integer, Way>> known = new HashMap<>();
 
   Ways(Requirement job, List<Part.Adapter> stock, RunAir air, @Nullable AirState supply) {
     Map<Integer, Map<Integer, Step>> best = new HashMap<>();
@@ -147,20 +147,23 @@ final class Ways {
                 Open.START.through(other).isBetterThan(Open.START.through(old)) ? other : old);
   }
 
-  private int number(End end) {
+  /** A number for an end, the same for equal ends. */
+  int number(End end) {
     return numbers.computeIfAbsent(end, any -> {
       ends.add(end);
       return ends.size() - 1;
     });
   }
 
-  /** The best way between two ends, seen from the supply. */
-  Way between(End upstream, End downstream) {
-    int start = number(upstream);
-    int goal = number(downstream);
-    return known.computeIfAbsent(
-        (long) start << 32 | goal,
-        any -> Mating.isSound(upstream, downstream) ? Way.DIRECT : through(start, goal));
+  /** The best way between two ends, seen from the supply, by their numbers. */
+  Way between(int start, int goal) {
+    Map<Integer, Way> fromStart = known.computeIfAbsent(start, any -> new HashMap<>());
+    Way way = fromStart.get(goal);
+    if (way == null) {
+      way = Mating.isSound(ends.get(start), ends.get(goal)) ? Way.DIRECT : through(start, goal);
+      fromStart.put(goal, way);
+    }
+    return way;
   }
 
   private Way through(int start, int goal) {
@@ -221,7 +224,7 @@ final class Ways {
 
   /** That way as a joint, with its pairs of ends worked out. */
   Joint joint(String where, End upstream, End downstream) {
-    List<Part.Adapter> adapters = between(upstream, downstream).adapters();
+    List<Part.Adapter> adapters = between(number(upstream), number(downstream)).adapters();
     return new Joint(where, chain(upstream, downstream, adapters));
   }
 
