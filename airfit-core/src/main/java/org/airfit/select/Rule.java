@@ -147,6 +147,17 @@ public enum Rule {
   /** A verdict with its reason, before the rule's name is put on it. */
   private record Saying(Verdict verdict, String reason) {}
 
+  /** The rules that one part can break on its own. */
+  private static final List<Rule> OF_ONE_PART = List.of(
+      PROFILES_IN_USE,
+      PARTS_RATED,
+      TEMPERATURE_SUITS,
+      HOSE_REACHES,
+      MATERIAL_SUITS,
+      SLEEVE_GUARDED,
+      VENTED,
+      AIR_KEPT_APART);
+
   private static final Map<Rule, Integer> BITS = new EnumMap<>(Rule.class);
 
   static {
@@ -202,8 +213,10 @@ public enum Rule {
   /** The rules one part breaks, as bits. */
   static int brokenBy(Requirement job, Seat seat, Part part) {
     int broken = 0;
-    for (Map.Entry<Rule, Integer> rule : BITS.entrySet()) {
-      broken |= rule.getKey().isBrokenBy(job, seat, part) ? rule.getValue() : 0;
+    for (Rule rule : OF_ONE_PART) {
+      if (rule.isBrokenBy(job, seat, part)) {
+        broken |= rule.bit();
+      }
     }
     return broken;
   }
@@ -211,8 +224,10 @@ public enum Rule {
   /** The rules the job itself breaks, as bits. */
   static int brokenBy(Requirement job) {
     int broken = 0;
-    for (Map.Entry<Rule, Integer> rule : BITS.entrySet()) {
-      broken |= rule.getKey().isBrokenBy(job) ? rule.getValue() : 0;
+    for (Rule rule : BITS.keySet()) {
+      if (rule.isBrokenBy(job)) {
+        broken |= rule.bit();
+      }
     }
     return broken;
   }

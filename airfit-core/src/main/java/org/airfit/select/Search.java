@@ -51,9 +51,15 @@ final class Search {
   private record WallWay(
       Option<Part.Socket> socket,
       String profile,
+      int broken,
       long cost,
       double gauge,
-      @Nullable AirState air) {}
+      @Nullable AirState air) {
+
+    WallWay withCost(long whole) {
+      return new WallWay(socket, profile, broken, whole, gauge, air);
+    }
+  }
 
   /** Sockets of the tool for plugs of one profile that begin alike, and what the cheapest costs with its plug. */
   private record ToolGroup(
@@ -63,8 +69,8 @@ final class Search {
   private record ToolWay(
       Option<Part.Socket> socket, String profile, Ways.Way way, long cost, long atLeast) {}
 
-  /** Sockets of the tool of one cost, and those of them that could let most through. */
-  private record Block(long cost, List<FlowCapacity> widest) {}
+  /** Sockets of the tool of one cost, and those of them that could leave most. */
+  private record Block(long cost, List<ToolWay> widest) {}
 
   /** All that can follow a hose that ends so. */
   private record Behind(List<ToolWay> ways, List<Block> blocks) {
@@ -140,15 +146,14 @@ final class Search {
   private final List<Option<Part.Plug>> toolPlugs;
   private final Set<String> atWall;
   private final Set<String> atTool;
-  private final List<Part.Adapter> adapters;
+  private final List<WallWay> wallWays;
 
   Search(Requirement job, Catalogue catalogue, int most) {
     this.job = job;
     this.most = most;
     this.air = new RunAir(job);
     this.outlet = job.atOutlet();
-    this.adapters = catalogue.all(Part.Adapter.class);
-    this.ways = new Ways(job, adapters, air, outlet);
+    this.ways = new Ways(job, catalogue.all(Part.Adapter.class), air, outlet);
     List<Part.Socket> sockets = catalogue.all(Part.Socket.class);
     List<Part.Plug> plugs = catalogue.all(Part.Plug.class);
     this.hoses = options(
@@ -159,6 +164,7 @@ final class Search {
     this.toolPlugs = options(Seat.TOOL_PLUG, job.toolPlug().map(List::of).orElse(plugs));
     this.atWall = mating(wallSockets, hosePlugs);
     this.atTool = mating(toolSockets, toolPlugs);
+    this.wallWays = wallWays();
   }
 
   private <T extends Part> List<Option<T>> options(Seat seat, List<T> parts) {
@@ -204,6 +210,31 @@ final class Search {
       }
     }
     return taken;
+  }
+
+  private static List<String> profiles(Part.Socket socket, Set<String> mating) {
+    if (mating.isEmpty()) {
+      return List.of(ANY);
+    }
+    List<String> profiles = new ArrayList<>(socket.profiles());
+    profiles.retainAll(mating);
+    return profiles;
+  }
+
+  /** The sockets at the wall with the ways before them; without their plugs yet. */
+  private List<WallWay> wallWays() {
+    int end = ways.number(job.outlet());
+    List<WallWay> joined = new ArrayList<>();
+    for (Option<Part.Socket> socket : wallSockets) {
+      Ways.Way way = ways.between(end, socket.end);
+      AirState after = air.behind(socket.part.capacity(), air.behind(way.adapters(), outlet));
+      double gauge = air.gaugePascals(after);
+      for (String profile : profiles(socket.part, atWall)) {
+        joined.add(new WallWay(
+            socket, profile, socket.broken | way.broken(), socket.cost + way.cost(), gauge, after));
+      }
+    }
+    return joined;
   }
 
   /** {@return the kinds of part that the catalogue lacks, in words; empty where there is something to combine} */
@@ -260,10 +291,7 @@ final class Search {
         broken |= option.broken;
       }
     }
-    for (Part.Adapter adapter : adapters) {
-      broken |= Rule.brokenBy(job, Seat.ADAPTER, adapter);
-    }
-    return broken;
+    return broken | ways.everBroken();
   }
 
   private static List<Integer> subsetsOf(int rules) {
@@ -459,35 +487,13 @@ final class Search {
       return groups;
     }
 
-    private List<String> profiles(Part.Socket socket, Set<String> mating) {
-      if (mating.isEmpty()) {
-        return List.of(ANY);
-      }
-      List<String> profiles = new ArrayList<>(socket.profiles());
-      profiles.retainAll(mating);
-      return profiles;
-    }
-
-    /** The sockets at the wall with the ways before them; without their plugs yet. */
     private List<WallWay> walls() {
       Set<String> offered = new TreeSet<>();
       hosePlugGroups.forEach(group -> offered.add(group.profile));
-      int outletEnd = ways.number(job.outlet());
       List<WallWay> joined = new ArrayList<>();
-      for (Option<Part.Socket> socket : wallSockets) {
-        if (!isAllowed(socket.broken)) {
-          continue;
-        }
-        Ways.Way way = ways.between(outletEnd, socket.end);
-        if (!isAllowed(way.broken())) {
-          continue;
-        }
-        AirState after = air.behind(socket.part.capacity(), air.behind(way.adapters(), outlet));
-        double gauge = air.gaugePascals(after);
-        for (String profile : profiles(socket.part, atWall)) {
-          if (offered.contains(profile)) {
-            joined.add(new WallWay(socket, profile, socket.cost + way.cost(), gauge, after));
-          }
+      for (WallWay wall : wallWays) {
+        if (isAllowed(wall.broken) && offered.contains(wall.profile)) {
+          joined.add(wall);
         }
       }
       return joined;
@@ -500,8 +506,9 @@ final class Search {
         socketAtWall.merge(wall.profile, wall.cost, Math::min);
         bestAtWall.merge(wall.profile, wall, (a, b) -> b.gauge > a.gauge ? b : a);
       }
-      List<FlowCapacity> widest = new ArrayList<>();
-      toolGroups.forEach(group -> group.sockets.forEach(socket -> widen(widest, socket)));
+      List<ToolWay> widest = new ArrayList<>(); // as if each went straight to the hose
+      toolGroups.forEach(group -> group.sockets.forEach(
+          socket -> widen(widest, new ToolWay(socket, group.profile, Ways.Way.DIRECT, 0L, 0L))));
       Map<Integer, Before> before = new HashMap<>();
       Map<Integer, Long> costBehind = new HashMap<>();
       List<HoseWay> ordered = new ArrayList<>();
@@ -565,8 +572,7 @@ final class Search {
         for (WallWay wall : walls) {
           Long plug = least.get(wall.profile);
           if (plug != null) {
-            here.add(
-                new WallWay(wall.socket, wall.profile, wall.cost + plug, wall.gauge, wall.air));
+            here.add(wall.withCost(wall.cost + plug));
           }
         }
         Comparator<WallWay> byCostFirst = Comparator.comparingLong(WallWay::cost);
@@ -614,24 +620,28 @@ final class Search {
 
     private static Block block(List<ToolWay> ways) {
       long cost = Long.MAX_VALUE;
-      List<FlowCapacity> widest = new ArrayList<>();
+      List<ToolWay> widest = new ArrayList<>();
       for (ToolWay way : ways) {
         cost = Math.min(cost, way.atLeast);
-        widen(widest, way.socket);
+        widen(widest, way);
       }
       return new Block(cost, widest);
     }
 
-    /** Keeps the capacities of which no other lets through at least as much at every pressure. */
-    private static void widen(List<FlowCapacity> widest, Option<Part.Socket> socket) {
-      FlowCapacity capacity = socket.part.capacity();
-      for (FlowCapacity other : widest) {
-        if (isAsWide(other, capacity)) {
+    /** Keeps the sockets of which no other leaves at least as much at every pressure. */
+    private static void widen(List<ToolWay> widest, ToolWay way) {
+      for (ToolWay other : widest) {
+        if (isAsWide(other, way)) {
           return;
         }
       }
-      widest.removeIf(other -> isAsWide(capacity, other));
-      widest.add(capacity);
+      widest.removeIf(other -> isAsWide(way, other));
+      widest.add(way);
+    }
+
+    private static boolean isAsWide(ToolWay one, ToolWay other) {
+      return (one.way.adapters().isEmpty() || one.way == other.way)
+          && isAsWide(one.socket.part.capacity(), other.socket.part.capacity());
     }
 
     /** More of C and of b and less cracking pressure leave more behind; the index is not weighed against them. */
@@ -642,11 +652,17 @@ final class Search {
           && one.crackingPressure().compareTo(other.crackingPressure()) <= 0;
     }
 
+    private @Nullable AirState behind(ToolWay tool, @Nullable AirState inlet) {
+      return air.behind(tool.socket.part.capacity(), air.behind(tool.way.adapters(), inlet));
+    }
+
     /** The most gauge pressure [Pa] that any of the sockets leaves. */
-    private double best(List<FlowCapacity> widest, @Nullable AirState inlet) {
+    private double best(List<ToolWay> widest, @Nullable AirState inlet) {
       double best = RunAir.STARVED;
-      for (FlowCapacity capacity : widest) {
-        best = Math.max(best, air.gaugePascals(air.behind(capacity, inlet)));
+      if (inlet != null) {
+        for (ToolWay tool : widest) {
+          best = Math.max(best, air.gaugePascals(behind(tool, inlet)));
+        }
       }
       return best;
     }
@@ -736,8 +752,7 @@ final class Search {
         if (isTooDear(cost + tool.atLeast)) {
           return;
         }
-        AirState after =
-            air.behind(tool.socket.part.capacity(), air.behind(tool.way.adapters(), before));
+        AirState after = behind(tool, before);
         if (isWorthwhile(
             cost + tool.atLeast,
             air.gaugePascals(after),

@@ -97,7 +97,7 @@ final class Ways {
   /** What joins two ends: the adapters, the rules broken by it as bits of {@link Rule#bit()}, and what it costs. */
   record Way(List<Part.Adapter> adapters, int broken, long cost, long drop) {
 
-    private static final Way DIRECT = new Way(List.of(), 0, 0L, 0L);
+    static final Way DIRECT = new Way(List.of(), 0, 0L, 0L);
     private static final Way NONE = new Way(List.of(), Rule.ENDS_MATE.bit(), 0L, 0L);
   }
 
@@ -105,18 +105,21 @@ final class Ways {
   private final List<End> ends = new ArrayList<>();
   private final Map<Integer, List<Edge>> from = new HashMap<>();
   private final List<Integer> entrances;
+  private final int everBroken;
   private final Map<Integer, int[]> mates = new HashMap<>();
   private final Map<Integer, List<Map<Integer, Open>>> layers = new HashMap<>();
   private final Map<Integer, Map<Integer, Way>> known = new HashMap<>();
 
   Ways(Requirement job, List<Part.Adapter> stock, RunAir air, @Nullable AirState supply) {
     Map<Integer, Map<Integer, Step>> best = new HashMap<>();
+    int broken = 0;
     for (Part.Adapter adapter : stock) {
       Step step = new Step(
           adapter,
           Rule.brokenBy(job, Seat.ADAPTER, adapter),
           job.ranking().cost(adapter.facts()),
           drop(adapter, air, supply));
+      broken |= step.broken;
       int one = number(adapter.one());
       int other = number(adapter.other());
       offer(best, one, other, step);
@@ -128,6 +131,7 @@ final class Ways {
       from.put(near, edges);
     });
     entrances = List.copyOf(from.keySet());
+    everBroken = broken;
   }
 
   /** The drop at the supply's pressure, in whole millipascals so that sums are exact. */
@@ -145,6 +149,11 @@ final class Ways {
             step,
             (old, other) ->
                 Open.START.through(other).isBetterThan(Open.START.through(old)) ? other : old);
+  }
+
+  /** The rules that an adapter breaks, as bits. */
+  int everBroken() {
+    return everBroken;
   }
 
   /** A number for an end, the same for equal ends. */
