@@ -54,8 +54,8 @@ public final class Catalogue {
       String currency = first.facts().price().orElseThrow().currency();
       if (!part.facts().price().orElseThrow().currency().equals(currency)) {
         throw new IllegalArgumentException("prices of a catalogue must be in one currency, were "
-            + first.facts().price().orElseThrow() + " for " + first + " and "
-            + part.facts().price().orElseThrow() + " for " + part
+            + first.facts().price().orElseThrow() + " for " + first.facts() + " and "
+            + part.facts().price().orElseThrow() + " for " + part.facts()
             + "; airfit knows no rates, turn them into one currency first");
       }
     }

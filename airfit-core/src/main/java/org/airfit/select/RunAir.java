@@ -7,6 +7,7 @@ import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.flow.Passage;
 import org.airfit.line.Conduit;
+import org.airfit.line.FrictionLaw;
 import org.airfit.line.LineLoss;
 import org.airfit.line.LossModel;
 import org.airfit.quantity.AbsolutePressure;
@@ -23,6 +24,10 @@ final class RunAir {
 
   /** The pressure told for a flow that does not get there [Pa above atmosphere]. */
   static final double STARVED = -1.0;
+
+  private static final double LEAST_REYNOLDS = 1.0e-100;
+  private static final double MOST_REYNOLDS = 1.0e9;
+  private static final double ROUGHEST = 0.05;
 
   private static final LossModel MODEL = LossModel.isothermal();
 
@@ -59,7 +64,8 @@ final class RunAir {
     if (known != null) {
       return known;
     }
-    AirState found = MODEL.loss(conduit, demand, inlet) instanceof LineLoss.Flowing flowing
+    AirState found = !isHopeless(conduit, inlet)
+            && MODEL.loss(conduit, demand, inlet) instanceof LineLoss.Flowing flowing
         ? orNull(flowing.outlet())
         : null;
     if (found == null) {
@@ -68,6 +74,33 @@ final class RunAir {
       line.behind.put(pascals, found);
     }
     return found;
+  }
+
+  /**
+   * Whether friction alone takes more than there is above the atmosphere. Where a line chokes, the model also looks for the flow at which it would not, which takes a hundred
+   * times as long as this.
+   *
+   * <pre>
+   *   p1² − p2² ≥ (ṁ/A)² R T (λL/D + ΣK),  p2 ≥ p of the atmosphere
+   * </pre>
+   */
+  private boolean isHopeless(Conduit conduit, AirState inlet) {
+    double flow = demand.kilogramsPerSecond();
+    double reynolds =
+        4.0 * flow / (Math.PI * conduit.bore().metres() * inlet.viscosity().pascalSeconds());
+    if (!(reynolds >= LEAST_REYNOLDS && reynolds <= MOST_REYNOLDS)
+        || conduit.relativeRoughness() > ROUGHEST) {
+      return false; // outside what the law tells on its own: ask the model
+    }
+    double darcy =
+        FrictionLaw.COLEBROOK.factor(reynolds, conduit.relativeRoughness()).darcy();
+    double resistance =
+        darcy * conduit.length().metres() / conduit.bore().metres() + conduit.fittingLoss();
+    double flux = flow / conduit.area().squareMetres();
+    double rt = AirState.GAS_CONSTANT * inlet.temperature().kelvins();
+    double p1 = inlet.pressure().pascals();
+    double p2 = atmosphere.pascals();
+    return flux * flux * rt * resistance > (p1 * p1 - p2 * p2) * (1.0 + 1.0e-9);
   }
 
   @Nullable
