@@ -279,6 +279,7 @@ public final class Proposal {
     if (requirement.isImpactTool()) {
       situation.impactTool();
     }
+    requirement.cleaningDeadEnd().ifPresent(situation::cleaning);
     List<Caution> cautions = new ArrayList<>(SafetyRule.cautions(situation.build()));
     Caution deference = cautions.remove(cautions.size() - 1);
     cautions.addAll(result.cautions());

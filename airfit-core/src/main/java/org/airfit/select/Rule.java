@@ -10,12 +10,17 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.Temperature;
 import org.airfit.quantity.TemperatureUnit;
 import org.airfit.quantity.VolumeFlowUnit;
+import org.airfit.safety.Judgement;
+import org.airfit.safety.Ruling;
+import org.airfit.safety.SafetyRule;
+import org.airfit.safety.Situation;
 import org.airfit.select.Finding.Verdict;
 import org.airfit.source.Source;
 import org.jspecify.annotations.Nullable;
@@ -78,6 +83,18 @@ public enum Rule {
       return job.toolRating()
           .filter(rating -> atRest(job).compareTo(rating) > 0)
           .isPresent();
+    }
+  },
+
+  /** A blow gun is kept to the pressure that the safety rules allow at a blocked nozzle. */
+  CLEANING_PRESSURE(
+      "Cleaning pressure is kept down",
+      Source.handbook("29 CFR 1910.242(b), 1926.302(b)(4) and 1917.154, as their rules say"),
+      Rule::cleaning) {
+    @Override
+    boolean isBrokenBy(Requirement job) {
+      List<Ruling> rulings = cleaningRulings(job);
+      return !rulings.isEmpty() && rulings.stream().noneMatch(Rule::isAllowed);
     }
   },
 
@@ -390,6 +407,41 @@ public enum Rule {
                 + bar(rating) + ": regulate the supply down, no part cures that."))
         .orElseGet(() -> open("Ask for the highest pressure the tool's maker allows; at rest "
             + bar(atRest) + " stands at it."));
+  }
+
+  private static List<Ruling> cleaningRulings(Requirement job) {
+    return job.cleaningDeadEnd()
+        .map(deadEnd -> Situation.describe().cleaning(deadEnd).build())
+        .map(situation -> Stream.of(
+                SafetyRule.CLEANING_GENERAL_INDUSTRY,
+                SafetyRule.CLEANING_CONSTRUCTION,
+                SafetyRule.CLEANING_MARINE_TERMINALS)
+            .map(rule -> rule.judge(situation))
+            .toList())
+        .orElse(List.of());
+  }
+
+  private static boolean isAllowed(Ruling ruling) {
+    return ruling.judgement() != Judgement.NOT_ALLOWED;
+  }
+
+  private static Saying cleaning(Proposal p) {
+    List<Ruling> rulings = cleaningRulings(p.requirement());
+    if (rulings.isEmpty()) {
+      return notConcerned("The tool was not told to clean with air.");
+    }
+    String each = rulings.stream()
+        .map(ruling -> ruling.rule().title() + ": "
+            + (isAllowed(ruling) ? "allowed, " : "not allowed, ") + ruling.reason())
+        .collect(Collectors.joining(" "));
+    if (CLEANING_PRESSURE.isBrokenBy(p.requirement())) {
+      return unmet(
+          each
+              + " Take a gun that lets the pressure off when its nozzle is blocked, or regulate the supply down: no part between cures that.");
+    }
+    return rulings.stream().allMatch(Rule::isAllowed)
+        ? met(each)
+        : open(each + " The rules differ here: ask which of them holds at this place.");
   }
 
   private static Saying air(Proposal p) {

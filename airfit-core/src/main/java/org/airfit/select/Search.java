@@ -640,7 +640,7 @@ final class Search {
     }
 
     private static boolean isAsWide(ToolWay one, ToolWay other) {
-      return (one.way.adapters().isEmpty() || one.way == other.way)
+      return (one.way.adapters().isEmpty() || one.way.adapters().equals(other.way.adapters()))
           && isAsWide(one.socket.part.capacity(), other.socket.part.capacity());
     }
 

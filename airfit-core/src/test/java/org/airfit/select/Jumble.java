@@ -158,6 +158,7 @@ final class Jumble {
     job = rarely() ? job.dropped() : job;
     job = rarely() ? job.dragged() : job;
     job = rarely() ? job.ventRequired() : job;
+    job = rarely() ? job.blowGun(GaugePressure.ofPsi(one(20, 30, 40))) : job;
     job = rarely() ? job.toolRating(GaugePressure.ofBar(one(6.0, 7.0))) : job;
     job = rarely() ? job.wallSocket(socket()) : job;
     job = rarely() ? job.toolPlug(plug()) : job;
