@@ -183,10 +183,11 @@ final class JobFile {
     if (CatalogueFile.flag(tool, "hammers")) {
       requirement.impactTool();
     }
+    boolean cleans = CatalogueFile.flag(tool, "cleans");
     Optional<Field> blocked = tool.find("atBlockedNozzle");
     if (blocked.isPresent()) {
       requirement.blowGun(blocked.get().as(GaugePressure::parse));
-    } else if (CatalogueFile.flag(tool, "cleans")) {
+    } else if (cleans) {
       requirement.blowGun();
     }
     tool.requireNothingElse();

@@ -116,13 +116,13 @@ class MainTest {
     assertThat(run(YARD.resolve("weak-sander.json").toString(), page().toString()))
         .isZero();
     assertThat(printed().replaceAll("\\s+", " "))
-        .contains("; together 149.90 USD.", "Together 149.90 USD.", "; 38.90 USD.");
-    assertThat(Files.readString(page())).contains("together", "149.90 USD");
+        .contains("; together 149.80 USD.", "Together 149.80 USD.", "; 38.90 USD.");
+    assertThat(Files.readString(page())).contains("together", "149.80 USD");
     out.reset();
     catalogue = change(catalogue, "\"price\": \"49.00\", ", "");
     assertThat(runChanged()).isZero();
     assertThat(printed().replaceAll("\\s+", " "))
-        .contains("Together 100.90 USD without Hose 1/2 in, 10 m, of unknown price.");
+        .contains("Together 100.80 USD without Hose 1/2 in, 10 m, of unknown price.");
     assertThat(Files.readString(page())).contains("together, as far as prices are known", ">?<");
   }
 
