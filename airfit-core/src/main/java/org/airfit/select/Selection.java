@@ -76,7 +76,7 @@ public sealed interface Selection {
    * No proposal meets every rule.
    *
    * @param nearest the best {@link #LISTED} of all proposals with the fewest rules unmet: most pressure at the tool first, in whole pascals, then
-   *     by the {@link Ranking} of the requirement, then by name, the hose first; empty where a kind of part is missing altogether
+   *     the fewest joints that nothing joins, then by the {@link Ranking} of the requirement, then by name, the hose first; empty where a kind of part is missing altogether
    * @param toGive what would have to give, in plain words
    */
   record NothingFits(List<Proposal> nearest, List<String> toGive) implements Selection {

@@ -21,6 +21,9 @@ final class Ways {
   /** Where a conduit stops the flow; above every real drop, and small enough to sum. */
   private static final long STOPS = 1_000_000_000_000L;
 
+  /** What a joint that nothing joins costs: more than all prices, so that of two misses the one with fewer such joints comes first. */
+  private static final long UNJOINED = 1L << 58;
+
   /** An adapter as it is used, with what a chain sums. */
   private record Step(Part.Adapter part, int broken, long cost, long drop) {}
 
@@ -98,7 +101,7 @@ final class Ways {
   record Way(List<Part.Adapter> adapters, int broken, long cost, long drop) {
 
     static final Way DIRECT = new Way(List.of(), 0, 0L, 0L);
-    private static final Way NONE = new Way(List.of(), Rule.ENDS_MATE.bit(), 0L, 0L);
+    private static final Way NONE = new Way(List.of(), Rule.ENDS_MATE.bit(), UNJOINED, 0L);
   }
 
   private final Map<End, Integer> numbers = new HashMap<>();

@@ -208,7 +208,11 @@ final class EveryCombination {
         .sorted(
             fewest == 0
                 ? cost.thenComparing(pressure).thenComparing(name)
-                : pressure.thenComparing(cost).thenComparing(name))
+                : pressure
+                    .thenComparing(p ->
+                        p.joints().stream().filter(joint -> !joint.isSound()).count())
+                    .thenComparing(cost)
+                    .thenComparing(name))
         .limit(Selection.LISTED)
         .toList();
   }
