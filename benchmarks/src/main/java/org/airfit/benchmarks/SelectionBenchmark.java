@@ -42,7 +42,7 @@ import org.openjdk.jmh.annotations.Warmup;
 /** How long a choice out of a large shop takes. The shop is invented, its seed is fixed. */
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Warmup(iterations = 5, time = 1)
+@Warmup(iterations = 10, time = 1) // a choice takes so long that five seconds do not compile it
 @Measurement(iterations = 5, time = 1)
 @Fork(2)
 @State(Scope.Thread)
