@@ -2,6 +2,7 @@ package org.airfit.select;
 
 import java.util.Collection;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +15,9 @@ import java.util.Optional;
  */
 public final class Catalogue {
 
+  /** An order that does not depend on how a catalogue was written down. */
+  static final Comparator<Part> BY_NAME = Comparator.comparing(Part::name).thenComparing(Part::id);
+
   private final Map<String, Part> parts;
 
   private Catalogue(Map<String, Part> parts) {
@@ -25,7 +29,7 @@ public final class Catalogue {
    *
    * @param parts its parts
    * @return the catalogue
-   * @throws IllegalArgumentException if two parts have one id
+   * @throws IllegalArgumentException if two parts have one id, or two prices are in two currencies
    */
   public static Catalogue of(Collection<? extends Part> parts) {
     Map<String, Part> byId = new LinkedHashMap<>();
@@ -36,7 +40,25 @@ public final class Catalogue {
             + part.id() + " for \"" + twin.name() + "\" and \"" + part.name() + "\"");
       }
     }
+    requireOneCurrency(byId.values());
     return new Catalogue(byId);
+  }
+
+  private static void requireOneCurrency(Collection<Part> parts) {
+    Part first = null;
+    for (Part part : parts) {
+      if (part.facts().price().isEmpty()) {
+        continue;
+      }
+      first = first == null ? part : first;
+      String currency = first.facts().price().orElseThrow().currency();
+      if (!part.facts().price().orElseThrow().currency().equals(currency)) {
+        throw new IllegalArgumentException("prices of a catalogue must be in one currency, were "
+            + first.facts().price().orElseThrow() + " for " + first.facts() + " and "
+            + part.facts().price().orElseThrow() + " for " + part.facts()
+            + "; airfit knows no rates, turn them into one currency first");
+      }
+    }
   }
 
   /** {@return all parts in the order they were given} */

@@ -9,16 +9,13 @@ import org.airfit.thread.End;
 import org.airfit.thread.Mating;
 
 /**
- * Two ends that must be joined, and the fewest adapters that join them soundly.
+ * Two ends that must be joined, and the adapters that join them soundly: of all chains of at most three, the one that breaks the fewest rules,
+ * then costs least by the {@link Ranking}, then has the fewest adapters, then takes least of the pressure.
  *
  * @param where what is joined, such as "wall outlet to socket"
  * @param chain the ends, the adapters between them and every pair that meets, from the supply on
  */
 public record Joint(String where, Chain<Part.Adapter> chain) {
-
-  static Joint of(String where, End upstream, End downstream, List<Part.Adapter> stock) {
-    return new Joint(where, Chain.between(upstream, downstream, stock));
-  }
 
   /** {@return the end towards the supply} */
   public End upstream() {

@@ -1,8 +1,10 @@
 package org.airfit.select;
 
+import java.math.BigDecimal;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.airfit.circuit.Money;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Temperature;
 import org.jspecify.annotations.Nullable;
@@ -17,6 +19,7 @@ public final class PartFacts {
   /** What was told so far; a copy is changed, never this one. */
   private static final class Told {
     private @Nullable GaugePressure rating;
+    private @Nullable Money price;
     private @Nullable Material material;
     private @Nullable AirKind air;
     private @Nullable Temperature coldest;
@@ -28,6 +31,7 @@ public final class PartFacts {
     private Told copy() {
       Told copy = new Told();
       copy.rating = rating;
+      copy.price = price;
       copy.material = material;
       copy.air = air;
       copy.coldest = coldest;
@@ -38,6 +42,8 @@ public final class PartFacts {
       return copy;
     }
   }
+
+  private static final BigDecimal DEAREST = BigDecimal.valueOf(1_000_000_000L);
 
   private final String id;
   private final String name;
@@ -87,6 +93,25 @@ public final class PartFacts {
           "rating of part " + id + " must be above 0 Pa(g), was " + pressure);
     }
     return with(facts -> facts.rating = pressure);
+  }
+
+  /**
+   * Tells what one piece of it costs.
+   *
+   * @param each the price, from 0 to below 10⁹ and with at most four decimals, in the one currency of the catalogue
+   * @return fuller facts
+   * @throws IllegalArgumentException if {@code each} is out of range or has more decimals
+   */
+  public PartFacts withPrice(Money each) {
+    BigDecimal amount = each.amount().stripTrailingZeros();
+    if (amount.signum() < 0
+        || amount.compareTo(DEAREST) >= 0
+        || amount.scale() > Ranking.DECIMALS) {
+      throw new IllegalArgumentException("price of part " + id
+          + " must be in [0, 10^9) with at most " + Ranking.DECIMALS + " decimals, was "
+          + each.amount().toPlainString() + " " + each.currency());
+    }
+    return with(facts -> facts.price = each);
   }
 
   /**
@@ -149,7 +174,7 @@ public final class PartFacts {
   }
 
   /**
-   * Tells that the customer has it already: it need not be bought, and is not for sale.
+   * Tells that the customer has it already, as many as the job takes: it need not be bought, and is not for sale.
    *
    * @return fuller facts
    */
@@ -170,6 +195,11 @@ public final class PartFacts {
   /** {@return the highest pressure its maker allows, if that is known} */
   public Optional<GaugePressure> rating() {
     return Optional.ofNullable(told.rating);
+  }
+
+  /** {@return what one piece costs, if that is known} */
+  public Optional<Money> price() {
+    return Optional.ofNullable(told.price);
   }
 
   /** {@return what its body is made of, if that is known} */

@@ -6,7 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.airfit.circuit.Money;
 import org.airfit.circuit.Run;
 import org.airfit.circuit.RunResult;
 import org.airfit.circuit.Share;
@@ -144,24 +146,30 @@ public final class Proposal {
     return unmet().isEmpty();
   }
 
+  /** A part and where it sits. */
+  record Seated(Seat seat, Part part) {}
+
   /** Every part from the wall to the tool, adapters in their places. */
   List<Part> parts() {
-    List<Part> parts = new ArrayList<>(joints.get(0).adapters());
-    parts.add(wallSocket);
-    parts.add(hosePlug);
-    parts.addAll(joints.get(1).adapters());
-    parts.add(hose);
-    parts.addAll(joints.get(2).adapters());
-    parts.add(toolSocket);
-    parts.add(toolPlug);
-    parts.addAll(joints.get(3).adapters());
-    return parts;
+    return seated().stream().map(Seated::part).toList();
   }
 
-  List<Part> boughtCouplings() {
-    return Stream.<Part>of(wallSocket, hosePlug, toolSocket, toolPlug)
-        .filter(part -> !part.facts().isAlreadyThere())
-        .toList();
+  List<Seated> seated() {
+    List<Seated> seated = new ArrayList<>();
+    seatAdapters(seated, 0);
+    seated.add(new Seated(Seat.WALL_SOCKET, wallSocket));
+    seated.add(new Seated(Seat.HOSE_PLUG, hosePlug));
+    seatAdapters(seated, 1);
+    seated.add(new Seated(Seat.HOSE, hose));
+    seatAdapters(seated, 2);
+    seated.add(new Seated(Seat.TOOL_SOCKET, toolSocket));
+    seated.add(new Seated(Seat.TOOL_PLUG, toolPlug));
+    seatAdapters(seated, 3);
+    return seated;
+  }
+
+  private void seatAdapters(List<Seated> seated, int joint) {
+    joints.get(joint).adapters().forEach(part -> seated.add(new Seated(Seat.ADAPTER, part)));
   }
 
   Optional<GaugePressure> lowestRating() {
@@ -173,6 +181,32 @@ public final class Proposal {
   /** How many pieces must be bought. */
   long pieces() {
     return parts().stream().filter(part -> !part.facts().isAlreadyThere()).count();
+  }
+
+  /** {@return the parts to buy whose price is not known, each once} */
+  public List<Part> unpriced() {
+    return parts().stream()
+        .filter(part -> !part.facts().isAlreadyThere())
+        .filter(part -> part.facts().price().isEmpty())
+        .distinct()
+        .toList();
+  }
+
+  /** {@return what the parts to buy cost together, as far as prices are known; empty if none is} */
+  public Optional<Money> price() {
+    return parts().stream()
+        .filter(part -> !part.facts().isAlreadyThere())
+        .flatMap(part -> part.facts().price().stream())
+        .reduce(Money::plus);
+  }
+
+  /** {@return the price in words, such as "48.20 EUR" or "48.20 EUR without Hose 10 m, whose price is not known"; empty if no price is known} */
+  public Optional<String> priceInWords() {
+    String without =
+        unpriced().stream().map(Part::name).distinct().collect(Collectors.joining(", "));
+    return price()
+        .map(known -> known.format(2)
+            + (without.isEmpty() ? "" : " without " + without + ", of unknown price"));
   }
 
   /** The pressure at the tool [Pa above atmosphere]; below every other where it starves. */
@@ -245,6 +279,7 @@ public final class Proposal {
     if (requirement.isImpactTool()) {
       situation.impactTool();
     }
+    requirement.cleaningDeadEnd().ifPresent(situation::cleaning);
     List<Caution> cautions = new ArrayList<>(SafetyRule.cautions(situation.build()));
     Caution deference = cautions.remove(cautions.size() - 1);
     cautions.addAll(result.cautions());

@@ -33,6 +33,8 @@ public final class Requirement {
   private final End toolInlet;
   private final Length reach;
   private final GaugePressure highest;
+  private final Set<Material> suited;
+  private final @Nullable GaugePressure cleaningDeadEnd;
 
   private Requirement(Builder told) {
     this.told = told;
@@ -48,8 +50,10 @@ public final class Requirement {
       run = run.through(pipe.name(), pipe.conduit());
     }
     this.toOutlet = run;
+    this.suited = Rule.suited(told.place, told.dropped);
     GaugePressure gauge =
         GaugePressure.ofPascals(supply.pressure().pascals() - atmosphere.pascals());
+    this.cleaningDeadEnd = told.blowGun && told.deadEnd == null ? gauge : told.deadEnd;
     this.highest = told.highest == null ? gauge : told.highest;
     if (highest.compareTo(gauge) < 0) {
       throw new IllegalArgumentException(
@@ -199,6 +203,35 @@ public final class Requirement {
     return Optional.ofNullable(told.hose);
   }
 
+  /** {@return the pressure at the nozzle when it is blocked, if the tool cleans with air} */
+  public Optional<GaugePressure> cleaningDeadEnd() {
+    return Optional.ofNullable(cleaningDeadEnd);
+  }
+
+  /** {@return by what the proposals that fit are put in order} */
+  public Ranking ranking() {
+    return told.ranking;
+  }
+
+  /** The materials that suit the place and the knocks; none where the two exclude one another. */
+  Set<Material> suited() {
+    return suited;
+  }
+
+  /** The air at the wall outlet while the tool works, or null where it does not get there. */
+  @Nullable
+  AirState atOutlet() {
+    AirState supply = toOutlet.supply();
+    return told.pipes.isEmpty()
+        ? supply
+        : toOutlet
+            .at(demand)
+            .<Optional<AirState>>fold(
+                delivered -> Optional.of(supply.at(delivered.atTool())),
+                starved -> Optional.empty())
+            .orElse(null);
+  }
+
   /** Collects a requirement. Not thread-safe. */
   public static final class Builder {
 
@@ -227,6 +260,9 @@ public final class Requirement {
     private @Nullable Temperature hottest;
     private @Nullable String marking;
     private Part.@Nullable Hose hose;
+    private Ranking ranking = Ranking.FEWEST_PIECES;
+    private boolean blowGun;
+    private @Nullable GaugePressure deadEnd;
 
     private Builder(FreeAirFlow demand, GaugePressure least) {
       if (!(least.pascals() > 0.0)) {
@@ -480,6 +516,39 @@ public final class Requirement {
     }
 
     /**
+     * Tells that the tool cleans with air and that nothing in it lets pressure off: when its nozzle is blocked, the supply's stands at it.
+     *
+     * @return this builder
+     */
+    public Builder blowGun() {
+      blowGun = true;
+      return this;
+    }
+
+    /**
+     * Tells that the tool cleans with air and holds the pressure at its nozzle down when that is blocked.
+     *
+     * @param atBlockedNozzle the pressure that its maker tells for the blocked nozzle
+     * @return this builder
+     */
+    public Builder blowGun(GaugePressure atBlockedNozzle) {
+      blowGun = true;
+      deadEnd = Objects.requireNonNull(atBlockedNozzle);
+      return this;
+    }
+
+    /**
+     * Tells by what to put the proposals that fit in order; by the fewest pieces to buy unless told.
+     *
+     * @param order the order
+     * @return this builder
+     */
+    public Builder rankedBy(Ranking order) {
+      ranking = Objects.requireNonNull(order);
+      return this;
+    }
+
+    /**
      * Obtains the requirement.
      *
      * @return the requirement
@@ -509,6 +578,9 @@ public final class Requirement {
       copy.hottest = hottest;
       copy.marking = marking;
       copy.hose = hose;
+      copy.ranking = ranking;
+      copy.blowGun = blowGun;
+      copy.deadEnd = deadEnd;
       copy.place = place;
       copy.air = air;
       copy.dropped = dropped;

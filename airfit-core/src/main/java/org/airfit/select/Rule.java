@@ -1,20 +1,29 @@
 package org.airfit.select;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.Temperature;
 import org.airfit.quantity.TemperatureUnit;
 import org.airfit.quantity.VolumeFlowUnit;
+import org.airfit.safety.Judgement;
+import org.airfit.safety.Ruling;
+import org.airfit.safety.SafetyRule;
+import org.airfit.safety.Situation;
 import org.airfit.select.Finding.Verdict;
 import org.airfit.source.Source;
+import org.jspecify.annotations.Nullable;
 
 /** The rules a proposal is judged by, each with what it rests on. */
 public enum Rule {
@@ -29,7 +38,12 @@ public enum Rule {
   PROFILES_IN_USE(
       "Socket takes every plug in use",
       Source.commonPractice("a universal socket where several profiles are in use"),
-      Rule::inUse),
+      Rule::inUse) {
+    @Override
+    boolean isBrokenBy(Requirement job, Seat seat, Part part) {
+      return seat == Seat.WALL_SOCKET && !takes(part).containsAll(job.profilesInUse());
+    }
+  },
 
   /** Threads and barbs go together, directly or through adapters. */
   ENDS_MATE(
@@ -41,54 +55,133 @@ public enum Rule {
   PARTS_RATED(
       "Parts are rated",
       Source.handbook("29 CFR 1926.302(b)(5): not above the maker's safe operating pressure"),
-      Rule::rated),
+      Rule::rated) {
+    @Override
+    boolean isBrokenBy(Requirement job, Seat seat, Part part) {
+      return isTooWeak(job, part) || isUnmarkedToBuy(part);
+    }
+  },
 
   /** No part is colder or hotter than its maker allows. */
   TEMPERATURE_SUITS(
       "Temperature suits the parts",
       Source.standard("ISO 4414:2010 clause 5.2.1: components operate within their rated limits"),
-      Rule::temperature),
+      Rule::temperature) {
+    @Override
+    boolean isBrokenBy(Requirement job, Seat seat, Part part) {
+      return isNamed(job) && !isAllowed(job, part);
+    }
+  },
 
   /** The tool sees no more than its maker allows, when it takes no air. */
   TOOL_RATED(
       "Tool is not over-pressured",
       Source.commonPractice("at rest the whole supply pressure stands at the tool"),
-      Rule::toolRated),
+      Rule::toolRated) {
+    @Override
+    boolean isBrokenBy(Requirement job) {
+      return job.toolRating()
+          .filter(rating -> atRest(job).compareTo(rating) > 0)
+          .isPresent();
+    }
+  },
+
+  /** A blow gun is kept to the pressure that the safety rules allow at a blocked nozzle. */
+  CLEANING_PRESSURE(
+      "Cleaning pressure is kept down",
+      Source.handbook("29 CFR 1910.242(b), 1926.302(b)(4) and 1917.154, as their rules say"),
+      Rule::cleaning) {
+    @Override
+    boolean isBrokenBy(Requirement job) {
+      List<Ruling> rulings = cleaningRulings(job);
+      return !rulings.isEmpty() && rulings.stream().noneMatch(Rule::isAllowed);
+    }
+  },
 
   /** The tool has its air at its pressure. */
   AIR_AT_TOOL(
       "Air at the tool", Source.derived("the run from the supply, element by element"), Rule::air),
 
   /** The hose is long enough. */
-  HOSE_REACHES("Hose reaches", Source.commonPractice("the hose reaches the work"), Rule::reach),
+  HOSE_REACHES("Hose reaches", Source.commonPractice("the hose reaches the work"), Rule::reach) {
+    @Override
+    boolean isBrokenBy(Requirement job, Seat seat, Part part) {
+      return part instanceof Part.Hose hose && hose.conduit().length().compareTo(job.reach()) < 0;
+    }
+  },
 
   /** The couplings stand the place and the knocks. */
   MATERIAL_SUITS(
       "Material suits the place",
       Source.commonPractice(
           "hardened steel where couplings are dropped on concrete, brass or stainless where rust matters, brass where sparks could ignite"),
-      Rule::material),
+      Rule::material) {
+    @Override
+    boolean isBrokenBy(Requirement job) {
+      return job.suited().isEmpty();
+    }
+
+    @Override
+    boolean isBrokenBy(Requirement job, Seat seat, Part part) {
+      return seat.isCoupling() && !part.facts().isAlreadyThere() && !isOf(job.suited(), part);
+    }
+  },
 
   /** A dragged socket does not open on an edge. */
   SLEEVE_GUARDED(
       "Sleeve is guarded",
       Source.commonPractice("a guarded sleeve where the hose is dragged"),
-      Rule::sleeve),
+      Rule::sleeve) {
+    @Override
+    boolean isBrokenBy(Requirement job, Seat seat, Part part) {
+      return job.isDragged() && seat == Seat.TOOL_SOCKET && !part.facts().isSleeveGuarded();
+    }
+  },
 
   /** Where asked for, couplings let the air out before they part. */
   VENTED(
       "Couplings are vented",
       Source.standard("ISO 4414:1998 clause 9.6, quick-action couplings"),
-      Rule::vented),
+      Rule::vented) {
+    @Override
+    boolean isBrokenBy(Requirement job, Seat seat, Part part) {
+      return job.isVentRequired() && seat.isSocket() && !part.facts().isVented();
+    }
+  },
 
   /** Dry and lubricated air stay apart. */
   AIR_KEPT_APART(
       "Dry and lubricated air stay apart",
       Source.commonPractice("hoses and couplings of lubricated lines are not used on dry ones"),
-      Rule::airKept);
+      Rule::airKept) {
+    @Override
+    boolean isBrokenBy(Requirement job, Seat seat, Part part) {
+      return job.air().isPresent()
+          && part.facts().air().filter(kept -> kept != job.air().get()).isPresent();
+    }
+  };
 
   /** A verdict with its reason, before the rule's name is put on it. */
   private record Saying(Verdict verdict, String reason) {}
+
+  /** The rules that one part can break on its own. */
+  private static final List<Rule> OF_ONE_PART = List.of(
+      PROFILES_IN_USE,
+      PARTS_RATED,
+      TEMPERATURE_SUITS,
+      HOSE_REACHES,
+      MATERIAL_SUITS,
+      SLEEVE_GUARDED,
+      VENTED,
+      AIR_KEPT_APART);
+
+  private static final Map<Rule, Integer> BITS = new EnumMap<>(Rule.class);
+
+  static {
+    for (Rule rule : values()) {
+      BITS.put(rule, 1 << BITS.size());
+    }
+  }
 
   private final String title;
   private final Source source;
@@ -114,6 +207,53 @@ public enum Rule {
   Finding judge(Proposal proposal) {
     Saying saying = judging.apply(proposal);
     return new Finding(this, saying.verdict(), saying.reason(), source);
+  }
+
+  /** Whether the job itself breaks this rule, whatever parts are taken. */
+  boolean isBrokenBy(Requirement job) {
+    return false;
+  }
+
+  /**
+   * Whether one part breaks this rule, whatever the others are. {@link #judge} asks the same, so that a search which leaves such parts
+   * out loses nothing; what takes two parts or the whole run to tell is not told here.
+   */
+  boolean isBrokenBy(Requirement job, Seat seat, Part part) {
+    return false;
+  }
+
+  /** This rule as a bit, so that a set of rules is a number. */
+  int bit() {
+    return BITS.getOrDefault(this, 0);
+  }
+
+  /** The rules one part breaks, as bits. */
+  static int brokenBy(Requirement job, Seat seat, Part part) {
+    int broken = 0;
+    for (Rule rule : OF_ONE_PART) {
+      if (rule.isBrokenBy(job, seat, part)) {
+        broken |= rule.bit();
+      }
+    }
+    return broken;
+  }
+
+  /** The rules the job itself breaks, as bits. */
+  static int brokenBy(Requirement job) {
+    int broken = 0;
+    for (Rule rule : BITS.keySet()) {
+      if (rule.isBrokenBy(job)) {
+        broken |= rule.bit();
+      }
+    }
+    return broken;
+  }
+
+  private List<Part> breaking(Proposal p) {
+    return p.seated().stream()
+        .filter(seated -> isBrokenBy(p.requirement(), seated.seat(), seated.part()))
+        .map(Proposal.Seated::part)
+        .toList();
   }
 
   private static Saying met(String reason) {
@@ -174,6 +314,10 @@ public enum Rule {
         : met(joints);
   }
 
+  private static Set<String> takes(Part part) {
+    return part instanceof Part.Socket socket ? socket.profiles() : Set.of();
+  }
+
   private static Saying inUse(Proposal p) {
     Set<String> wanted = p.requirement().profilesInUse();
     if (wanted.isEmpty()) {
@@ -183,27 +327,31 @@ public enum Rule {
         .filter(profile -> !p.wallSocket().profiles().contains(profile))
         .sorted()
         .toList();
-    return left.isEmpty()
+    return PROFILES_IN_USE.breaking(p).isEmpty()
         ? met(p.wallSocket().name() + " takes them all.")
         : unmet(p.wallSocket().name() + " does not take " + String.join(", ", left) + ".");
   }
 
+  private static boolean isNamed(Requirement job) {
+    return job.coldest().isPresent() && job.hottest().isPresent();
+  }
+
+  /** What its maker does not tell does not break the rule; it is asked for. */
+  private static boolean isAllowed(Requirement job, Part part) {
+    Temperature coldest = job.coldest().orElseThrow();
+    Temperature hottest = job.hottest().orElseThrow();
+    return part.facts().coldest().map(t -> t.compareTo(coldest) <= 0).orElse(true)
+        && part.facts().hottest().map(t -> t.compareTo(hottest) >= 0).orElse(true);
+  }
+
   private static Saying temperature(Proposal p) {
     Requirement job = p.requirement();
-    Optional<Temperature> coldest = job.coldest();
-    Optional<Temperature> hottest = job.hottest();
-    if (coldest.isEmpty() || hottest.isEmpty()) {
+    if (!isNamed(job)) {
       return notConcerned("Temperatures out of the ordinary were not named.");
     }
-    String range = coldest.get().format(TemperatureUnit.CELSIUS) + " to "
-        + hottest.get().format(TemperatureUnit.CELSIUS);
-    List<Part> wrong = p.parts().stream()
-        .filter(part -> part.facts()
-                .coldest()
-                .map(t -> t.compareTo(coldest.get()) > 0)
-                .orElse(false)
-            || part.facts().hottest().map(t -> t.compareTo(hottest.get()) < 0).orElse(false))
-        .toList();
+    String range = job.coldest().orElseThrow().format(TemperatureUnit.CELSIUS) + " to "
+        + job.hottest().orElseThrow().format(TemperatureUnit.CELSIUS);
+    List<Part> wrong = TEMPERATURE_SUITS.breaking(p);
     if (!wrong.isEmpty()) {
       return unmet("Needed from " + range + "; not allowed by the maker of " + names(wrong) + ".");
     }
@@ -214,21 +362,27 @@ public enum Rule {
         : open("Needed from " + range + "; ask the makers of " + names(unknown) + ".");
   }
 
+  private static boolean isTooWeak(Requirement job, Part part) {
+    return part.facts().rating().map(r -> r.compareTo(job.highest()) < 0).orElse(false);
+  }
+
+  private static boolean isUnmarkedToBuy(Part part) {
+    return part.facts().rating().isEmpty() && !part.facts().isAlreadyThere();
+  }
+
   private static Saying rated(Proposal p) {
     GaugePressure highest = p.requirement().highest();
-    List<Part> weak = p.parts().stream()
-        .filter(part -> part.facts().rating().map(r -> r.compareTo(highest) < 0).orElse(false))
-        .toList();
+    List<Part> weak =
+        p.parts().stream().filter(part -> isTooWeak(p.requirement(), part)).toList();
     if (!weak.isEmpty()) {
       return unmet("Up to " + bar(highest) + " can occur; too weak: " + names(weak) + ".");
     }
-    List<Part> unmarked =
-        p.parts().stream().filter(part -> part.facts().rating().isEmpty()).toList();
-    List<Part> bought =
-        unmarked.stream().filter(part -> !part.facts().isAlreadyThere()).toList();
+    List<Part> bought = p.parts().stream().filter(Rule::isUnmarkedToBuy).toList();
     if (!bought.isEmpty()) {
       return unmet("No rating is known of " + names(bought) + "; ask the maker before selling it.");
     }
+    List<Part> unmarked =
+        p.parts().stream().filter(part -> part.facts().rating().isEmpty()).toList();
     if (!unmarked.isEmpty()) {
       return open("No rating is known of " + names(unmarked)
           + ", there already: find the marking, ask the maker, or replace it.");
@@ -237,19 +391,57 @@ public enum Rule {
     return met("Weakest part " + bar(lowest) + ", up to " + bar(highest) + " can occur.");
   }
 
+  private static GaugePressure atRest(Requirement job) {
+    return GaugePressure.ofPascals(job.toOutlet().supply().pressure().pascals()
+        - job.toOutlet().atmosphere().pascals());
+  }
+
   private static Saying toolRated(Proposal p) {
     Requirement job = p.requirement();
-    GaugePressure atRest =
-        GaugePressure.ofPascals(job.toOutlet().supply().pressure().pascals()
-            - job.toOutlet().atmosphere().pascals());
+    GaugePressure atRest = atRest(job);
     return job.toolRating()
-        .map(rating -> atRest.compareTo(rating) <= 0
+        .map(rating -> !TOOL_RATED.isBrokenBy(job)
             ? met("At rest " + bar(atRest) + " stands at the tool, its maker allows " + bar(rating)
                 + ".")
             : unmet("At rest " + bar(atRest) + " stands at the tool, its maker allows "
                 + bar(rating) + ": regulate the supply down, no part cures that."))
         .orElseGet(() -> open("Ask for the highest pressure the tool's maker allows; at rest "
             + bar(atRest) + " stands at it."));
+  }
+
+  private static List<Ruling> cleaningRulings(Requirement job) {
+    return job.cleaningDeadEnd()
+        .map(deadEnd -> Situation.describe().cleaning(deadEnd).build())
+        .map(situation -> Stream.of(
+                SafetyRule.CLEANING_GENERAL_INDUSTRY,
+                SafetyRule.CLEANING_CONSTRUCTION,
+                SafetyRule.CLEANING_MARINE_TERMINALS)
+            .map(rule -> rule.judge(situation))
+            .toList())
+        .orElse(List.of());
+  }
+
+  private static boolean isAllowed(Ruling ruling) {
+    return ruling.judgement() != Judgement.NOT_ALLOWED;
+  }
+
+  private static Saying cleaning(Proposal p) {
+    List<Ruling> rulings = cleaningRulings(p.requirement());
+    if (rulings.isEmpty()) {
+      return notConcerned("The tool was not told to clean with air.");
+    }
+    String each = rulings.stream()
+        .map(ruling -> ruling.rule().title() + ": "
+            + (isAllowed(ruling) ? "allowed, " : "not allowed, ") + ruling.reason())
+        .collect(Collectors.joining(" "));
+    if (CLEANING_PRESSURE.isBrokenBy(p.requirement())) {
+      return unmet(
+          each
+              + " Take a gun that lets the pressure off when its nozzle is blocked, or regulate the supply down: no part between cures that.");
+    }
+    return rulings.stream().allMatch(Rule::isAllowed)
+        ? met(each)
+        : open(each + " The rules differ here: ask which of them holds at this place.");
   }
 
   private static Saying air(Proposal p) {
@@ -269,14 +461,12 @@ public enum Rule {
   private static Saying reach(Proposal p) {
     String compared = p.hose().conduit().length().format(LengthUnit.METRE) + " of hose, "
         + p.requirement().reach().format(LengthUnit.METRE) + " needed.";
-    return p.hose().conduit().length().compareTo(p.requirement().reach()) >= 0
-        ? met(compared)
-        : unmet(compared);
+    return HOSE_REACHES.breaking(p).isEmpty() ? met(compared) : unmet(compared);
   }
 
   private static Saying material(Proposal p) {
     Requirement job = p.requirement();
-    Set<Material> good = suited(job);
+    Set<Material> good = job.suited();
     if (good.isEmpty()) {
       return unmet("Dropped on concrete asks for hardened steel, a sparking hazard for brass: "
           + "one of the two must give.");
@@ -288,26 +478,29 @@ public enum Rule {
     }
     String wanted =
         good.stream().map(Material::toString).sorted().collect(Collectors.joining(" or "));
-    List<Part> wrong = p.boughtCouplings().stream()
-        .filter(part -> part.facts().material().map(m -> !good.contains(m)).orElse(true))
-        .toList();
+    List<Part> wrong = MATERIAL_SUITS.breaking(p);
     return wrong.isEmpty()
         ? met("The new couplings are of " + wanted + ".")
         : unmet("Wanted is " + wanted + "; not of it, or not known: " + names(wrong) + ".");
   }
 
-  private static Set<Material> suited(Requirement job) {
+  /** Any material will do where all are good, known or not. */
+  private static boolean isOf(Set<Material> good, Part part) {
+    return good.size() == Material.values().length
+        || part.facts().material().map(good::contains).orElse(false);
+  }
+
+  static Set<Material> suited(@Nullable Place place, boolean isDropped) {
     Set<Material> good = EnumSet.allOf(Material.class);
-    if (job.isDropped()) {
+    if (isDropped) {
       good.retainAll(Set.of(Material.HARDENED_STEEL, Material.STAINLESS_STEEL));
     }
-    Place place = job.place().orElse(Place.INDOORS);
     if (place == Place.OUTDOORS || place == Place.WASH_DOWN) {
       good.retainAll(Set.of(Material.STAINLESS_STEEL, Material.BRASS));
     } else if (place == Place.SPARKING_HAZARD) {
       good.retainAll(Set.of(Material.BRASS));
     }
-    return good;
+    return Collections.unmodifiableSet(good);
   }
 
   private static Saying sleeve(Proposal p) {
@@ -315,7 +508,7 @@ public enum Rule {
       return notConcerned("The hose is not dragged, as told.");
     }
     Part.Socket socket = p.toolSocket();
-    return socket.facts().isSleeveGuarded()
+    return SLEEVE_GUARDED.breaking(p).isEmpty()
         ? met(socket.name() + " has a guarded sleeve.")
         : unmet(socket.name() + " has an open sleeve that an edge can pull back.");
   }
@@ -325,9 +518,7 @@ public enum Rule {
       return notConcerned(
           "Vented couplings were not asked for; shut off and let the air out before parting one.");
     }
-    List<Part.Socket> closed = List.of(p.wallSocket(), p.toolSocket()).stream()
-        .filter(socket -> !socket.facts().isVented())
-        .toList();
+    List<Part> closed = VENTED.breaking(p);
     return closed.isEmpty()
         ? met("Both sockets let the air out before they part.")
         : unmet("Not vented: " + names(closed) + ".");
@@ -338,9 +529,7 @@ public enum Rule {
     if (kind.isEmpty()) {
       return open("Ask whether the line has a lubricator.");
     }
-    List<Part> other = p.parts().stream()
-        .filter(part -> part.facts().air().map(a -> a != kind.get()).orElse(false))
-        .toList();
+    List<Part> other = AIR_KEPT_APART.breaking(p);
     return other.isEmpty()
         ? met("No part is kept for other than " + kind.get()
             + " air; mark the new ones "

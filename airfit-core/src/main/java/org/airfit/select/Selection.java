@@ -1,20 +1,17 @@
 package org.airfit.select;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.airfit.quantity.PressureUnit;
 import org.airfit.safety.Caution;
-import org.airfit.select.Proposal.Coupling;
 import org.airfit.working.Working;
 
 /** Which parts of a catalogue solve a job: proposals that fit, best first, or none and the nearest miss. */
 public sealed interface Selection {
 
-  /** Above this many combinations a catalogue should be narrowed first. */
-  int MOST_COMBINATIONS = 250_000;
+  /** How many proposals are listed at most, the best of all. */
+  int LISTED = 20;
 
   /**
    * Handles both cases.
@@ -34,7 +31,8 @@ public sealed interface Selection {
   /**
    * At least one proposal meets every rule.
    *
-   * @param ranking the proposals that fit, best first: fewest pieces to buy, then most pressure at the tool
+   * @param ranking the best {@link #LISTED} of all proposals that fit, best first: by the {@link Ranking} of the requirement, then most pressure
+   *     at the tool in whole pascals, then by name, the hose first
    */
   record Fitting(List<Proposal> ranking) implements Selection {
 
@@ -45,14 +43,20 @@ public sealed interface Selection {
 
     /** {@return why the best wins, in plain words} */
     public String whyBest() {
-      String own = best().pieces() + " pieces to buy and "
+      String own = best().pieces() + " pieces to buy, "
+          + best().priceInWords().map(price -> price + ", ").orElse("")
           + best().result().fold(d -> d.atToolGauge().format(PressureUnit.BAR, 2), s -> "no air")
-          + " at the tool";
-      return ranking.size() == 1
-          ? "It is the only combination that meets every rule: " + own + "."
-          : "Of " + ranking.size()
-              + " combinations that meet every rule it needs the fewest pieces to buy, and of those it keeps "
-              + "the most pressure: " + own + ".";
+          + " at the tool.";
+      if (ranking.size() == 1) {
+        return "It is the only combination that meets every rule: " + own;
+      }
+      return "Of all combinations that meet every rule "
+          + (best().requirement().ranking() == Ranking.LOWEST_PRICE
+              ? best().unpriced().isEmpty()
+                  ? "it costs least"
+                  : "it has the fewest pieces of unknown price, and costs least as far as prices are known"
+              : "it needs the fewest pieces to buy, and of those it keeps the most pressure")
+          + ": " + own;
     }
 
     @Override
@@ -71,7 +75,8 @@ public sealed interface Selection {
   /**
    * No proposal meets every rule.
    *
-   * @param nearest the proposals with the fewest rules unmet, most pressure first; empty where a kind of part is missing altogether
+   * @param nearest the best {@link #LISTED} of all proposals with the fewest rules unmet: most pressure at the tool first, in whole pascals, then
+   *     the fewest joints that nothing joins, then by the {@link Ranking} of the requirement, then by name, the hose first; empty where a kind of part is missing altogether
    * @param toGive what would have to give, in plain words
    */
   record NothingFits(List<Proposal> nearest, List<String> toGive) implements Selection {
@@ -93,12 +98,14 @@ public sealed interface Selection {
   }
 
   /**
-   * Tries every combination of parts.
+   * Finds the best of all combinations of parts.
+   *
+   * <p>The answer does not depend on the order of the catalogue, nor on parts that are not in it: without a part that the best does not use,
+   * the best stays the best.
    *
    * @param requirement what the job asks
    * @param catalogue the parts to choose from
    * @return the proposals that fit, or the nearest miss; for another medium than compressed air, nothing and why
-   * @throws IllegalArgumentException if there are more than {@link #MOST_COMBINATIONS} combinations
    */
   static Selection of(Requirement requirement, Catalogue catalogue) {
     Optional<Caution> refusal = requirement.medium().refusal();
@@ -108,91 +115,16 @@ public sealed interface Selection {
           List.of("airfit advises on compressed air for tools only, not on " + requirement.medium()
               + ". " + refusal.get()));
     }
-    List<Coupling> atWall = couplings(
-        requirement.wallSocket().map(List::of).orElseGet(() -> catalogue.all(Part.Socket.class)),
-        catalogue.all(Part.Plug.class),
-        requirement);
-    List<Coupling> atTool = couplings(
-        catalogue.all(Part.Socket.class),
-        requirement.toolPlug().map(List::of).orElseGet(() -> catalogue.all(Part.Plug.class)),
-        requirement);
-    List<Part.Hose> hoses =
-        requirement.hose().map(List::of).orElseGet(() -> catalogue.all(Part.Hose.class));
-    List<String> missing = new ArrayList<>();
-    if (atWall.isEmpty() || atTool.isEmpty()) {
-      missing.add("The catalogue has no socket and plug for both ends of the hose: add them.");
-    }
-    if (hoses.isEmpty()) {
-      missing.add("The catalogue has no hose: add one.");
-    }
+    Search search = new Search(requirement, catalogue, LISTED);
+    List<String> missing = search.missing();
     if (!missing.isEmpty()) {
       return new NothingFits(List.of(), missing);
     }
-    long combinations = (long) atWall.size() * hoses.size() * atTool.size();
-    if (combinations > MOST_COMBINATIONS) {
-      throw new IllegalArgumentException("combinations of parts must be at most "
-          + MOST_COMBINATIONS + ", was " + combinations
-          + "; name the profile, or give a catalogue of the parts you would sell");
-    }
-    return ranked(proposals(requirement, catalogue, atWall, hoses, atTool));
-  }
-
-  /** Pairs that mate and are of the wanted profile; where there are none, every pair, so that a miss can be shown. */
-  private static List<Coupling> couplings(
-      List<Part.Socket> sockets, List<Part.Plug> plugs, Requirement requirement) {
-    List<Coupling> all = new ArrayList<>();
-    for (Part.Socket socket : sockets) {
-      for (Part.Plug plug : plugs) {
-        all.add(new Coupling(socket, plug));
-      }
-    }
-    List<Coupling> mating = all.stream()
-        .filter(Coupling::mates)
-        .filter(pair -> requirement.profile().map(pair.plug().profile()::equals).orElse(true))
-        .toList();
-    return mating.isEmpty() ? all : mating;
-  }
-
-  private static List<Proposal> proposals(
-      Requirement job,
-      Catalogue catalogue,
-      List<Coupling> atWall,
-      List<Part.Hose> hoses,
-      List<Coupling> atTool) {
-    List<Part.Adapter> stock = catalogue.all(Part.Adapter.class);
-    List<Proposal> proposals = new ArrayList<>();
-    for (Coupling wall : atWall) {
-      Joint first =
-          Joint.of("wall outlet to socket", job.outlet(), wall.socket().end(), stock);
-      for (Part.Hose hose : hoses) {
-        Joint second = Joint.of("plug to hose", wall.plug().end(), hose.upstream(), stock);
-        for (Coupling tool : atTool) {
-          Joint third =
-              Joint.of("hose to socket", hose.downstream(), tool.socket().end(), stock);
-          Joint fourth = Joint.of("plug to tool", tool.plug().end(), job.toolInlet(), stock);
-          proposals.add(new Proposal(job, wall, hose, tool, List.of(first, second, third, fourth)));
-        }
-      }
-    }
-    return proposals;
-  }
-
-  private static Selection ranked(List<Proposal> proposals) {
-    Comparator<Proposal> order = Comparator.<Proposal>comparingInt(
-            p -> p.unmet().size())
-        .thenComparingLong(Proposal::pieces)
-        .thenComparing(Comparator.comparingDouble(Proposal::pascalsAtTool).reversed())
-        .thenComparing(Proposal::toString);
-    List<Proposal> ranking = proposals.stream().sorted(order).toList();
-    List<Proposal> fitting = ranking.stream().filter(Proposal::fits).toList();
+    List<Proposal> fitting = search.fitting();
     if (!fitting.isEmpty()) {
       return new Fitting(fitting);
     }
-    int fewest = ranking.get(0).unmet().size();
-    List<Proposal> nearest = ranking.stream()
-        .filter(p -> p.unmet().size() == fewest)
-        .sorted(Comparator.comparingDouble(Proposal::pascalsAtTool).reversed())
-        .toList();
+    List<Proposal> nearest = search.nearest();
     return new NothingFits(
         nearest, nearest.get(0).unmet().stream().map(Finding::toString).toList());
   }

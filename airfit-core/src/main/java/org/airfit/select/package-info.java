@@ -8,7 +8,8 @@
  * <h2>Specification</h2>
  * <ul>
  *   <li>A run is chosen whole: socket at the wall, plug and hose, socket at the tool, plug of the tool, and the adapters between them. The
- *       pressure at the tool is computed for each combination, never read off a label.
+ *       pressure at the tool is computed, never read off a label.
+ *   <li>The list is that of all combinations, found without building them; it does not depend on the order of the catalogue, nor on parts that it does not use.
  *   <li>Every rule gives a verdict, a reason and its source. What was not told is a question to ask, never a guess.
  *   <li>Nothing that fits is a result: the nearest miss and what would have to give.
  *   <li>Everything is immutable and thread-safe. A {@code null} argument throws {@link NullPointerException}.

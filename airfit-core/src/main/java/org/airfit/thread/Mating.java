@@ -112,6 +112,25 @@ public record Mating(End one, End other, Verdict verdict, String reason, Source 
         Source.commonPractice("ends of different kinds need an adapter"));
   }
 
+  /**
+   * Tells whether a pair of ends is a joint to build, without the reasons: for a search over many ends.
+   *
+   * @param one one end
+   * @param other the other end
+   * @return whether the verdict of {@link #of} is sound
+   */
+  public static boolean isSound(End one, End other) {
+    if (one instanceof End.Threaded a && other instanceof End.Threaded b) {
+      // threads of two sizes or two forms are never sound, and their reasons are long
+      return a.gender() != b.gender()
+          && a.size() == b.size()
+          && a.family().form() == b.family().form()
+          && of(one, other).verdict().isSound();
+    }
+    return (one instanceof End.Threaded) == (other instanceof End.Threaded)
+        && of(one, other).verdict().isSound();
+  }
+
   private static Mating hoseOnBarb(End one, End other, End.HoseEnd hose, End.Barb barb) {
     Optional<StandardHose> standard = StandardHose.of(hose.bore());
     boolean same = hose.bore().equals(barb.bore());

@@ -7,11 +7,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.airfit.flow.FlowCapacity;
+import org.airfit.line.Conduit;
+import org.airfit.quantity.HoseBore;
+import org.airfit.quantity.Length;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
+import org.airfit.safety.Caution;
 import org.airfit.safety.Medium;
 import org.airfit.select.Finding.Verdict;
 import org.airfit.thread.End;
+import org.airfit.thread.Mating;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -144,6 +149,62 @@ class CustomerTest {
     Finding ends = of(best(Shelf.job(), parts), Rule.ENDS_MATE);
     assertThat(ends.verdict()).isEqualTo(Verdict.OPEN);
     assertThat(ends.reason()).contains("low pressure: ask its maker");
+  }
+
+  private static Part.Hose bareHose(String bore) {
+    return new Part.Hose(
+        Shelf.steel("bare hose"),
+        HoseBore.parse(bore),
+        Conduit.of(Length.ofMillimetres(9.5), Length.ofMetres(10.0), Length.ofMillimetres(0.01)),
+        End.parse(bore + " hose"),
+        End.parse(bore + " hose"));
+  }
+
+  private static List<Part> barbed(String bore, Part.Hose hose) {
+    return List.of(
+        Shelf.socket(Shelf.steel("at the wall"), "finch", "3/8 NPT female", 9.0),
+        Shelf.plug(Shelf.steel("hose plug"), "finch", bore + " barb"),
+        hose,
+        Shelf.socket(Shelf.steel("on the hose"), "finch", bore + " barb", 9.0),
+        Shelf.plug(Shelf.steel("tool plug"), "finch", "1/4 NPT male"));
+  }
+
+  /** 3/8 in and 10 mm are two names of one bore; 8 mm is another. */
+  @Test
+  void a_bare_hose_goes_on_the_barbs_made_for_its_bore_and_on_no_others() {
+    for (String bore : List.of("3/8 in", "10 mm")) {
+      Proposal fits = best(Shelf.job(), barbed(bore, bareHose("3/8 in")));
+      assertThat(fits.unmet()).as(bore).isEmpty();
+      assertThat(fits.joints().get(1).matings())
+          .singleElement()
+          .extracting(Mating::verdict)
+          .isEqualTo(Mating.Verdict.HOLDS_WITH_CLAMP);
+      assertThat(fits.cautions()).extracting(Caution::title).contains("Hose on a barb");
+    }
+    Proposal loose = best(Shelf.job(), barbed("8 mm", bareHose("3/8 in")));
+    assertThat(loose.unmet()).extracting(Finding::rule).containsExactly(Rule.ENDS_MATE);
+    assertThat(of(loose, Rule.ENDS_MATE).reason()).contains("plug to hose", "it would sit loose");
+    assertThat(loose.joints())
+        .as("the nearest miss has no more of it than must be")
+        .extracting(Joint::isSound)
+        .containsExactly(true, false, false, true);
+  }
+
+  @Test
+  void a_barb_that_is_missing_comes_with_an_adapter() {
+    List<Part> parts = new ArrayList<>(Shelf.parts());
+    parts.removeIf(part -> part instanceof Part.Hose);
+    parts.add(bareHose("3/8 in"));
+    parts.add(Shelf.adapter("tail", "3/8 in barb", "3/8 NPT male"));
+    Proposal best = best(Shelf.job(), parts);
+    assertThat(best.fits()).isTrue();
+    assertThat(best.partsList())
+        .filteredOn(line -> line.part().id().equals("tail"))
+        .singleElement()
+        .satisfies(line -> {
+          assertThat(line.quantity()).isEqualTo(2);
+          assertThat(line.reason()).contains("joins plug to hose", "joins hose to socket");
+        });
   }
 
   /** A check of the trade, without a source: two plugs of one profile carry the same flow, whatever thread is behind them. */

@@ -1,7 +1,6 @@
 package org.airfit.select;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -326,20 +325,42 @@ class SelectionTest {
     assertThat(none.<String>fold(f -> "fits", n -> "nothing")).isEqualTo("nothing");
   }
 
+  /** More than a quarter of a million combinations, which were refused before they were searched. */
   @Test
-  void too_many_combinations_are_refused_with_the_way_out() {
-    List<Part> many = new ArrayList<>();
-    for (int i = 0; i < 9; i++) {
-      many.add(Shelf.socket(Shelf.steel("s" + i), "finch", "3/8 NPT female", 9.0));
+  void a_large_catalogue_is_searched_and_the_best_are_listed() {
+    List<Part> many = new ArrayList<>(Shelf.parts());
+    for (int i = 0; i < 60; i++) {
+      many.add(Shelf.socket(Shelf.steel("s" + i), "finch", "3/8 NPT female", 5.0 + 0.05 * i));
       many.add(Shelf.plug(Shelf.steel("p" + i), "finch", "3/8 NPT female"));
+      many.add(Shelf.hose(Shelf.steel("h" + i), 9.0 + 0.01 * i, 10.0));
     }
-    for (int i = 0; i < 40; i++) {
-      many.add(Shelf.hose(Shelf.steel("h" + i), 9.5, 10.0));
-    }
-    assertThatIllegalArgumentException()
-        .isThrownBy(() -> select(Shelf.job(), many))
-        .withMessageContaining("must be at most 250000, was 262440")
-        .withMessageContaining("name the profile");
+    Selection.Fitting answer = fitting(select(Shelf.job(), many));
+    assertThat(answer.ranking()).hasSize(Selection.LISTED);
+    assertThat(answer.best().hose().id()).isEqualTo("h59");
+    assertThat(answer.best().wallSocket().id()).isEqualTo("wide");
+    assertThat(answer.best().toolSocket().id()).isEqualTo("wide");
+    assertThat(answer.best().hosePlug().id()).as("the first by name").isEqualTo("hose plug");
+    assertThat(answer.whyBest()).startsWith("Of all combinations that meet every rule");
+    assertThat(nothing(select(Shelf.job().reach(Length.ofMetres(11.0)), many)).nearest())
+        .hasSize(Selection.LISTED);
+  }
+
+  /** The widest adapter has no rating: it would spoil what the rated one mends. */
+  @Test
+  void an_adapter_that_breaks_no_rule_is_preferred_to_a_wider_one_that_does() {
+    Requirement.Builder half = Shelf.job().outlet(End.parse("1/2 NPT female"));
+    Part.Adapter rated = Shelf.adapter("rated", "1/2 NPT male", "3/8 NPT male");
+    Part.Adapter wider = new Part.Adapter(
+        PartFacts.of("wider", "wider"),
+        rated.one(),
+        rated.other(),
+        rated.conduit().withBore(Length.ofMillimetres(12.0)));
+    assertThat(fitting(select(half, with(wider, rated))).best().joints().get(0).adapters())
+        .containsExactly(rated);
+    Selection.NothingFits miss = nothing(select(half, with(wider)));
+    assertThat(miss.nearest().get(0).unmet())
+        .extracting(Finding::rule)
+        .containsExactly(Rule.PARTS_RATED);
   }
 
   @Test

@@ -3,6 +3,8 @@ package org.airfit.thread;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowable;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import org.airfit.Pencil;
@@ -410,5 +412,33 @@ class MatingTest {
             new MixUp(RpThread.of(NominalThreadSize.ONE), NptThread.of(NominalThreadSize.ONE))))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("gender of Rp must be female");
+  }
+
+  @Test
+  void whether_a_pair_is_sound_is_told_without_reasons_as_with_them() {
+    List<End> ends = new ArrayList<>(List.of(
+        End.parse("10 mm hose"),
+        End.parse("3/8 in hose"),
+        End.parse("3/8 in barb"),
+        End.parse("10 mm barb")));
+    for (ThreadFamily family : ThreadFamily.values()) {
+      for (String size : List.of("1/4", "3/8", "1")) {
+        for (Gender gender : Gender.values()) {
+          try {
+            ends.add(new End.Threaded(family, NominalThreadSize.parse(size), gender));
+          } catch (IllegalArgumentException noSuchThread) {
+            assertThat(noSuchThread).hasMessageContaining(family.symbol());
+          }
+        }
+      }
+    }
+    assertThat(ends).hasSizeGreaterThan(40);
+    for (End one : ends) {
+      for (End other : ends) {
+        assertThat(Mating.isSound(one, other))
+            .as(one.label() + ", " + other.label())
+            .isEqualTo(Mating.of(one, other).verdict().isSound());
+      }
+    }
   }
 }

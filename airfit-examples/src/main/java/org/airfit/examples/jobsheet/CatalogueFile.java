@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.airfit.circuit.Money;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.line.Conduit;
 import org.airfit.plug.PlugProfile;
@@ -36,9 +37,12 @@ record CatalogueFile(String name, ReferenceSet profiles, Catalogue parts) {
     Field root = Field.ofFile(path);
     String name = root.field("catalogue", "the name of the catalogue").text();
     ReferenceSet set = profiles(path, root, name);
+    Optional<Field> currency = root.find("currency");
+    Optional<String> money =
+        currency.isPresent() ? Optional.of(currency.get().text()) : Optional.empty();
     List<Part> parts = new ArrayList<>();
     for (Field item : root.field("parts", "a list of parts").items()) {
-      parts.add(part(item, set));
+      parts.add(part(item, set, money));
     }
     root.requireNothingElse();
     return new CatalogueFile(name, set, root.build(() -> Catalogue.of(parts)));
@@ -63,9 +67,10 @@ record CatalogueFile(String name, ReferenceSet profiles, Catalogue parts) {
     return root.build(() -> ReferenceSet.of(name, profiles));
   }
 
-  private static Part part(Field item, ReferenceSet set) throws WrongFileException {
+  private static Part part(Field item, ReferenceSet set, Optional<String> currency)
+      throws WrongFileException {
     Field kind = item.field("kind", "socket, plug, hose or adapter");
-    PartFacts facts = facts(item);
+    PartFacts facts = priced(item, facts(item), currency);
     Part part = switch (kind.oneOf(List.of("socket", "plug", "hose", "adapter"), word -> word)) {
       case "socket" -> socket(item, facts, set);
       case "plug" ->
@@ -139,6 +144,22 @@ record CatalogueFile(String name, ReferenceSet profiles, Catalogue parts) {
     facts = flag(item, "sleeveGuarded") ? facts.withSleeveGuarded() : facts;
     facts = flag(item, "vented") ? facts.withVent() : facts;
     return flag(item, "alreadyThere") ? facts.alreadyThere() : facts;
+  }
+
+  private static PartFacts priced(Field item, PartFacts facts, Optional<String> currency)
+      throws WrongFileException {
+    Optional<Field> price = item.find("price");
+    if (price.isEmpty()) {
+      return facts;
+    }
+    if (currency.isEmpty()) {
+      throw price
+          .get()
+          .wrong(
+              "needs the currency of the catalogue; say \"currency\": \"EUR\" or what yours is beside its name");
+    }
+    Money each = price.get().as(amount -> Money.parse(amount + " " + currency.get()));
+    return price.get().build(() -> facts.withPrice(each));
   }
 
   /** A field that is true or false, and false where it is missing. */

@@ -81,7 +81,13 @@ final class InWords {
                     + fitting.best().partsList().stream()
                         .filter(part -> !part.alreadyThere())
                         .map(part -> part.quantity() + " × " + part.part().id())
-                        .collect(Collectors.joining(", ", "To buy: ", ".")),
+                        .collect(Collectors.joining(", ", "To buy: ", ""))
+                    + fitting
+                        .best()
+                        .priceInWords()
+                        .map(price -> "; together " + price)
+                        .orElse("")
+                    + ".",
                 nothing -> "nothing in the catalogue fits: " + String.join(" ", nothing.toGive())))
             .orElse("not chosen before the plug is known")));
     return lines;

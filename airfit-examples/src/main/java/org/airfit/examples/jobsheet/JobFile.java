@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.airfit.air.AirState;
@@ -22,6 +23,7 @@ import org.airfit.safety.Medium;
 import org.airfit.select.AirKind;
 import org.airfit.select.Part;
 import org.airfit.select.Place;
+import org.airfit.select.Ranking;
 import org.airfit.select.Requirement;
 import org.airfit.thread.End;
 import org.airfit.thread.ThreadReadings;
@@ -83,6 +85,14 @@ final class JobFile {
     requirement.reach(root.field("reach", "a length such as \"10 m\"").as(Length::parse));
     keep(root, catalogue, requirement);
     conditions(root, requirement);
+    Optional<Field> ranking = root.find("rankedBy");
+    if (ranking.isPresent()) {
+      requirement.rankedBy(ranking
+          .get()
+          .oneOf(
+              List.of(Ranking.values()),
+              order -> order.name().toLowerCase(Locale.ROOT).replace('_', ' ')));
+    }
     Optional<Run> now = now(root, catalogue, piping);
     root.requireNothingElse();
     root.build(requirement::build);
@@ -172,6 +182,13 @@ final class JobFile {
     }
     if (CatalogueFile.flag(tool, "hammers")) {
       requirement.impactTool();
+    }
+    boolean cleans = CatalogueFile.flag(tool, "cleans");
+    Optional<Field> blocked = tool.find("atBlockedNozzle");
+    if (blocked.isPresent()) {
+      requirement.blowGun(blocked.get().as(GaugePressure::parse));
+    } else if (cleans) {
+      requirement.blowGun();
     }
     tool.requireNothingElse();
     return requirement;

@@ -2,6 +2,8 @@ package org.airfit.examples.jobsheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.airfit.circuit.Money;
 import org.airfit.circuit.RunResult;
 import org.airfit.circuit.Share;
 import org.airfit.plug.Candidate;
@@ -49,7 +51,7 @@ final class PageSheet {
       table.short { font-size: 10.5pt; border: 1pt solid #1d2429; margin-bottom: 6mm; }
       table.short th { border: 0; white-space: nowrap; padding: 1.2mm 4mm; }
       table.short td { border: 0; }
-      .unmet { font-weight: bold; }
+      .unmet, .total td { font-weight: bold; }
       .caution { margin: 0 0 2.5mm; }
       .caution cite { color: #46525a; font-size: 8.5pt; font-style: normal; }
       .before { border: 1pt solid #1d2429; padding: 3mm 4mm 1mm; margin-top: 8mm; }
@@ -265,15 +267,32 @@ final class PageSheet {
   }
 
   private void proposal(JobSheet sheet, Proposal proposal) {
-    out.append(
-        "<table>\n<tr><th class=\"n\">pieces</th><th>part</th><th>what</th><th>why</th></tr>\n");
+    boolean priced = proposal.price().isPresent();
+    out.append("<table>\n<tr><th class=\"n\">pieces</th><th>part</th><th>what</th><th>why</th>")
+        .append(priced ? "<th class=\"n\">each</th><th class=\"n\">price</th>" : "")
+        .append("</tr>\n");
     for (PartsLine part : proposal.partsList()) {
       out.append("<tr><td class=\"n\">")
           .append(part.alreadyThere() ? "there" : Integer.toString(part.quantity()));
       out.append("</td><td class=\"nowrap\">").append(escaped(part.part().id()));
       out.append("</td><td>").append(escaped(part.part().name()));
-      out.append("</td><td>").append(escaped(part.reason())).append("</td></tr>\n");
+      out.append("</td><td>").append(escaped(part.reason()));
+      if (priced) {
+        out.append("</td><td class=\"n\">").append(money(part, part.priceEach()));
+        out.append("</td><td class=\"n\">").append(money(part, part.price()));
+      }
+      out.append("</td></tr>\n");
     }
+    proposal
+        .price()
+        .ifPresent(total -> out.append("<tr class=\"total\"><td></td><td></td><td></td><td>")
+            .append(escaped(
+                proposal.unpriced().isEmpty()
+                    ? "together"
+                    : "together, as far as prices are known"))
+            .append("</td><td></td><td class=\"n\">")
+            .append(escaped(total.format(2)))
+            .append("</td></tr>\n"));
     out.append("</table>\n");
     chart(sheet, "With these parts", proposal.result());
     shares(proposal.result());
@@ -303,6 +322,11 @@ final class PageSheet {
       out.append("</td></tr>\n");
     }
     out.append("</table>\n");
+  }
+
+  /** Nothing for what is there already, a question mark for what nobody told. */
+  private static String money(PartsLine part, Optional<Money> amount) {
+    return amount.map(known -> escaped(known.format(2))).orElse(part.alreadyThere() ? "" : "?");
   }
 
   private void cautions(JobSheet sheet) {

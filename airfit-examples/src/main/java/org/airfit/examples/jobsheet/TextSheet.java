@@ -176,8 +176,9 @@ final class TextSheet {
     for (PartsLine part : proposal.partsList()) {
       line("  " + part.quantity() + " x " + padded(part.part().id(), 10)
           + part.part().name() + (part.alreadyThere() ? " (there already)" : ""));
-      wrapped("                ", part.reason() + ".");
+      wrapped("                ", part.reason() + price(part) + ".");
     }
+    proposal.priceInWords().ifPresent(price -> wrapped("", "Together " + price + "."));
     wrapped("", InWords.arrives(proposal.result(), sheet.requirement().least()));
     wrapped("", InWords.carries(sheet, proposal.run()));
     shares(proposal.result());
@@ -187,6 +188,16 @@ final class TextSheet {
         wrapped("    - ", finding.toString());
       }
     }
+  }
+
+  private static String price(PartsLine part) {
+    return part.priceEach()
+        .flatMap(each -> part.price()
+            .map(all -> "; "
+                + (part.quantity() == 1
+                    ? each.format(2)
+                    : part.quantity() + " × " + each.format(2) + " = " + all.format(2))))
+        .orElse("");
   }
 
   private void cautions(JobSheet sheet) {

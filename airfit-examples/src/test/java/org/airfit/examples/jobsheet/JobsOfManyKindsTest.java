@@ -24,7 +24,11 @@ class JobsOfManyKindsTest {
 
   /** The sheet of the boat yard's job, changed: pairs of what stands there and what shall stand there instead. */
   private String sheet(String... changes) throws IOException {
-    String job = Files.readString(YARD.resolve("weak-sander.json"));
+    return sheetOf("weak-sander.json", changes);
+  }
+
+  private String sheetOf(String file, String... changes) throws IOException {
+    String job = Files.readString(YARD.resolve(file));
     for (int i = 0; i < changes.length; i += 2) {
       assertThat(job).contains(changes[i]);
       job = job.replace(changes[i], changes[i + 1]);
@@ -73,6 +77,32 @@ class JobsOfManyKindsTest {
             "\"110 psig\"",
             "\"60 psig\""))
         .contains("regulate the supply down, no part cures that");
+  }
+
+  /** Less than 30 psi at a blocked nozzle in general industry, at most 30 psi elsewhere. */
+  @Test
+  void a_blow_gun_that_lets_the_pressure_off_is_served_with_guards_to_wear() throws IOException {
+    assertThat(sheetOf("blow-gun.json"))
+        .contains("Cleaning pressure is kept down: met.")
+        .contains("28 psig against less than 30 psig")
+        .contains("it costs least", "Together", "USD")
+        .contains("Guards when cleaning with air", "never point it at a person");
+  }
+
+  @Test
+  void a_blow_gun_with_the_whole_supply_at_its_blocked_nozzle_is_not_served() throws IOException {
+    assertThat(sheetOf("blow-gun.json", ",\n    \"atBlockedNozzle\": \"28 psig\"", ""))
+        .contains("Nothing in the catalogue fits. What would have to give:")
+        .contains("Cleaning pressure is kept down: NOT MET.")
+        .contains("Take a gun that lets the pressure off when its nozzle is blocked");
+  }
+
+  @Test
+  void a_blow_gun_at_exactly_thirty_psi_is_a_question_which_rule_holds() throws IOException {
+    assertThat(sheetOf("blow-gun.json", "\"28 psig\"", "\"30 psig\""))
+        .contains("Cleaning pressure is kept down: ask.")
+        .contains("ask which of them holds at this place")
+        .doesNotContain("Nothing in the catalogue fits");
   }
 
   @Test

@@ -112,6 +112,28 @@ class MainTest {
   }
 
   @Test
+  void prices_are_shown_with_their_total_and_what_is_unknown_is_said() throws IOException {
+    assertThat(run(YARD.resolve("weak-sander.json").toString(), page().toString()))
+        .isZero();
+    assertThat(printed().replaceAll("\\s+", " "))
+        .contains("; together 149.80 USD.", "Together 149.80 USD.", "; 38.90 USD.");
+    assertThat(Files.readString(page())).contains("together", "149.80 USD");
+    out.reset();
+    catalogue = change(catalogue, "\"price\": \"49.00\", ", "");
+    assertThat(runChanged()).isZero();
+    assertThat(printed().replaceAll("\\s+", " "))
+        .contains("Together 100.80 USD without Hose 1/2 in, 10 m, of unknown price.");
+    assertThat(Files.readString(page())).contains("together, as far as prices are known", ">?<");
+  }
+
+  @Test
+  void a_price_without_the_catalogue_s_currency_is_refused() throws IOException {
+    catalogue = change(catalogue, "  \"currency\": \"USD\",\n", "");
+    assertThat(runChanged()).isEqualTo(2);
+    assertThat(complained()).contains("price", "needs the currency of the catalogue");
+  }
+
+  @Test
   void two_runs_write_the_same() throws IOException {
     run(YARD.resolve("weak-sander.json").toString(), page().toString());
     String first = Files.readString(page());

@@ -1,0 +1,171 @@
+package org.airfit.select;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.Set;
+import org.airfit.circuit.Money;
+import org.airfit.flow.FlowCapacity;
+import org.airfit.line.Conduit;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.HoseBore;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.SonicConductance;
+import org.airfit.quantity.Temperature;
+import org.airfit.thread.End;
+
+/** Small catalogues and jobs at random, from few values so that ties and near misses are common. */
+final class Jumble {
+
+  private static final List<String> ENDS = List.of(
+      "3/8 NPT female",
+      "3/8 NPT male",
+      "3/8 NPT female",
+      "3/8 NPT male",
+      "1/4 NPT male",
+      "1/4 NPT female",
+      "3/8 NPSC female",
+      "G 1/4 male",
+      "10 mm barb");
+
+  private final Random random;
+  private final boolean isSpoiled;
+  private int made;
+
+  Jumble(long seed) {
+    this.random = new Random(seed);
+    this.isSpoiled = random.nextInt(3) == 0;
+  }
+
+  @SafeVarargs
+  private <T> T one(T... of) {
+    return of[random.nextInt(of.length)];
+  }
+
+  private boolean rarely() {
+    return random.nextInt(isSpoiled ? 4 : 30) == 0;
+  }
+
+  private boolean often() {
+    return random.nextInt(isSpoiled ? 3 : 8) > 0;
+  }
+
+  private PartFacts facts() {
+    made++;
+    PartFacts facts = PartFacts.of("id" + random.nextInt(1000) + "-" + made, one("a", "b", "c"))
+        .withMaterial(
+            rarely() ? one(Material.values()) : one(Material.STAINLESS_STEEL, Material.BRASS));
+    if (!rarely()) {
+      facts = facts.withRating(GaugePressure.ofBar(rarely() ? 6.0 : one(10.0, 16.0)));
+    }
+    if (often()) {
+      facts = facts.withPrice(Money.parse(one("5 EUR", "5.00 EUR", "12.25 EUR", "30 EUR")));
+    }
+    if (rarely()) {
+      facts = facts.withAir(one(AirKind.values()));
+    }
+    if (rarely()) {
+      facts = facts.withTemperatures(
+          Temperature.ofCelsius(one(-30.0, 0.0)), Temperature.ofCelsius(one(40.0, 80.0)));
+    }
+    facts = often() ? facts.withSleeveGuarded() : facts;
+    facts = often() ? facts.withVent() : facts;
+    return rarely() ? facts.alreadyThere() : facts;
+  }
+
+  private End end() {
+    return End.parse(ENDS.get(random.nextInt(ENDS.size())));
+  }
+
+  private Part.Socket socket() {
+    return new Part.Socket(
+        facts(),
+        one(Set.of("finch"), Set.of("finch"), Set.of("wren"), Set.of("finch", "wren")),
+        often() ? End.parse("3/8 NPT female") : end(),
+        FlowCapacity.of(
+                SonicConductance.ofCubicDecimetresPerSecondBar(one(2.5, 6.0, 9.0, 9.0)),
+                one(0.2, 0.3, 0.45))
+            .withSubsonicIndex(one(0.5, 0.5, 0.6)));
+  }
+
+  private Part.Plug plug() {
+    return new Part.Plug(
+        facts(),
+        one("finch", "finch", "wren"),
+        often() ? End.parse(one("3/8 NPT female", "1/4 NPT male")) : end());
+  }
+
+  private Conduit conduit(double boreMm, double metres, double fittings) {
+    return Conduit.of(
+            Length.ofMillimetres(boreMm), Length.ofMetres(metres), Length.ofMillimetres(0.01))
+        .withFittings(fittings);
+  }
+
+  private Part.Hose hose() {
+    double bore = one(6.0, 9.5, 9.5, 12.7);
+    return new Part.Hose(
+        facts(),
+        HoseBore.of(Length.ofMillimetres(bore)),
+        conduit(bore, one(5.0, 10.0, 10.0, 20.0), one(0.0, 1.5)),
+        often() ? End.parse("3/8 NPT male") : end(),
+        often() ? End.parse("3/8 NPT male") : end());
+  }
+
+  private Part.Adapter adapter() {
+    return new Part.Adapter(
+        facts(), end(), end(), conduit(one(4.0, 7.0, 9.0), 0.03, one(0.5, 1.5)));
+  }
+
+  List<Part> parts() {
+    List<Part> parts = new ArrayList<>();
+    if (!isSpoiled) {
+      parts.add(new Part.Plug(facts(), "finch", End.parse("3/8 NPT female")));
+      parts.add(new Part.Plug(facts(), "finch", End.parse("1/4 NPT male")));
+      parts.add(Shelf.socket(facts(), "finch", "3/8 NPT female", one(6.0, 9.0)));
+      parts.add(Shelf.hose(facts(), one(9.5, 12.7), 10.0));
+    }
+    for (int i = random.nextInt(4); i >= -1; i--) {
+      parts.add(socket());
+    }
+    for (int i = random.nextInt(5); i >= -2; i--) {
+      parts.add(plug());
+    }
+    for (int i = random.nextInt(3); i >= 0; i--) {
+      parts.add(hose());
+    }
+    for (int i = random.nextInt(5); i > 0; i--) {
+      parts.add(adapter());
+    }
+    return parts;
+  }
+
+  Requirement.Builder job() {
+    Requirement.Builder job = Requirement.forTool(
+            FreeAirFlow.ofAnrLitresPerSecond(one(4.0, 8.0, 12.0, 12.0)),
+            GaugePressure.ofBar(one(4.0, 5.0, 5.5, 6.2)))
+        .toolInlet(
+            End.parse(one("1/4 NPT female", "1/4 NPT female", "1/4 NPT female", "3/8 NPT female")))
+        .supply(Shelf.SUPPLY, Shelf.ATMOSPHERE)
+        .outlet(End.parse(one("3/8 NPT male", "3/8 NPT male", "3/8 NPT male", "1/4 NPT male")))
+        .reach(Length.ofMetres(one(5.0, 5.0, 10.0)))
+        .highest(GaugePressure.ofBar(one(8.0, 8.0, 10.0)))
+        .rankedBy(one(Ranking.values()));
+    job = rarely() ? job.profile(one("finch", "wren")) : job;
+    job = rarely() ? job.profilesInUse(Set.of("finch", "wren")) : job;
+    job = rarely() ? job.place(one(Place.values())) : job;
+    job = rarely() ? job.air(one(AirKind.values())) : job;
+    job = rarely() ? job.dropped() : job;
+    job = rarely() ? job.dragged() : job;
+    job = rarely() ? job.ventRequired() : job;
+    job = rarely() ? job.blowGun(GaugePressure.ofPsi(one(20, 30, 40))) : job;
+    job = rarely() ? job.toolRating(GaugePressure.ofBar(one(6.0, 7.0))) : job;
+    job = rarely() ? job.wallSocket(socket()) : job;
+    job = rarely() ? job.toolPlug(plug()) : job;
+    job = rarely() ? job.hose(hose()) : job;
+    job = rarely() ? job.pipe("pipe", conduit(12.0, 40.0, 2.0)) : job;
+    return rarely()
+        ? job.temperatures(Temperature.ofCelsius(-10.0), Temperature.ofCelsius(60.0))
+        : job;
+  }
+}

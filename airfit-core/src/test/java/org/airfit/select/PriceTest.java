@@ -1,0 +1,149 @@
+package org.airfit.select;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.airfit.circuit.Money;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What parts cost, and choosing by it. */
+class PriceTest {
+
+  private static PartFacts priced(String id, String price) {
+    return Shelf.steel(id).withPrice(Money.parse(price));
+  }
+
+  /** The wide socket costs more than the middling one, which does as well. */
+  private static List<Part> parts() {
+    return new ArrayList<>(List.of(
+        Shelf.socket(priced("wide", "20 EUR"), "finch", "3/8 NPT female", 9.0),
+        Shelf.socket(priced("middling", "14.50 EUR"), "finch", "3/8 NPT female", 8.0),
+        Shelf.plug(priced("hose plug", "3.25 EUR"), "finch", "3/8 NPT female"),
+        Shelf.plug(priced("tool plug", "2.75 EUR"), "finch", "1/4 NPT male"),
+        Shelf.hose(priced("hose", "40 EUR"), 9.5, 10.0)));
+  }
+
+  private static Selection.Fitting fitting(Ranking ranking, List<Part> parts) {
+    Selection answer = Selection.of(Shelf.job().rankedBy(ranking).build(), Catalogue.of(parts));
+    assertThat(answer).isInstanceOf(Selection.Fitting.class);
+    return (Selection.Fitting) answer;
+  }
+
+  @Test
+  void pressure_decides_between_as_many_pieces_and_price_where_it_is_asked_for() {
+    assertThat(Shelf.job().build().ranking()).isEqualTo(Ranking.FEWEST_PIECES);
+    Selection.Fitting pieces = fitting(Ranking.FEWEST_PIECES, parts());
+    assertThat(pieces.best().wallSocket().id()).isEqualTo("wide");
+    assertThat(pieces.whyBest())
+        .contains("fewest pieces to buy, and of those it keeps the most pressure")
+        .contains("5 pieces to buy, 86.00 EUR,");
+    Selection.Fitting price = fitting(Ranking.LOWEST_PRICE, parts());
+    assertThat(price.best().wallSocket().id()).isEqualTo("middling");
+    assertThat(price.best().toolSocket().id()).isEqualTo("middling");
+    assertThat(price.best().price()).contains(Money.parse("75 EUR"));
+    assertThat(price.whyBest()).contains("it costs least: 5 pieces to buy, 75.00 EUR,");
+    assertThat(price.ranking())
+        .isSortedAccordingTo(
+            (one, other) -> one.price().orElseThrow().compareTo(other.price().orElseThrow()));
+  }
+
+  @Test
+  void what_has_no_price_comes_after_what_has_one_and_the_answer_says_so() {
+    List<Part> parts = parts();
+    parts.add(Shelf.socket(Shelf.steel("gift"), "finch", "3/8 NPT female", 9.5));
+    List<Proposal> ranking = fitting(Ranking.LOWEST_PRICE, parts).ranking();
+    assertThat(ranking.get(0).unpriced()).isEmpty();
+    assertThat(ranking)
+        .extracting(p -> p.unpriced().size() > 0)
+        .as("known first")
+        .isSortedAccordingTo(Boolean::compare);
+    assertThat(ranking.get(ranking.size() - 1).priceInWords())
+        .contains("46.00 EUR without part gift, of unknown price");
+    List<Part> hoseUnknown = parts();
+    hoseUnknown.removeIf(Part.Hose.class::isInstance);
+    hoseUnknown.add(Shelf.hose(Shelf.steel("hose"), 9.5, 10.0));
+    assertThat(fitting(Ranking.LOWEST_PRICE, hoseUnknown).whyBest())
+        .contains("fewest pieces of unknown price, and costs least as far as prices are known")
+        .contains("35.00 EUR without part hose, of unknown price");
+  }
+
+  @Test
+  void without_any_price_nothing_is_said_of_it() {
+    Proposal best =
+        fitting(Ranking.LOWEST_PRICE, new ArrayList<>(Shelf.parts())).best();
+    assertThat(best.price()).isEmpty();
+    assertThat(best.priceInWords()).isEmpty();
+    assertThat(best.unpriced()).hasSize(4);
+  }
+
+  @Test
+  void the_parts_list_tells_price_each_and_of_all() {
+    List<PartsLine> list = fitting(Ranking.LOWEST_PRICE, parts()).best().partsList();
+    PartsLine sockets = list.get(0);
+    assertThat(sockets.quantity()).isEqualTo(2);
+    assertThat(sockets.priceEach()).contains(Money.parse("14.50 EUR"));
+    assertThat(sockets.price()).contains(Money.parse("29 EUR"));
+    assertThat(list.stream().flatMap(line -> line.price().stream()).reduce(Money::plus))
+        .as("the lines sum to the whole")
+        .isEqualTo(fitting(Ranking.LOWEST_PRICE, parts()).best().price());
+  }
+
+  @Test
+  void what_is_there_already_costs_nothing() {
+    List<Part> parts = parts();
+    parts.add(Shelf.hose(priced("old hose", "99 EUR").alreadyThere(), 9.5, 10.0));
+    Proposal best = fitting(Ranking.LOWEST_PRICE, parts).best();
+    assertThat(best.hose().id()).isEqualTo("old hose");
+    assertThat(best.price()).contains(Money.parse("35 EUR"));
+    assertThat(best.partsList())
+        .filteredOn(PartsLine::alreadyThere)
+        .singleElement()
+        .extracting(PartsLine::price)
+        .isEqualTo(Optional.empty());
+  }
+
+  @Test
+  void prices_in_two_currencies_are_refused() {
+    List<Part> parts = parts();
+    parts.add(Shelf.plug(priced("other", "3 USD"), "finch", "3/8 NPT female"));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Catalogue.of(parts))
+        .withMessageStartingWith("prices of a catalogue must be in one currency, were 20 EUR")
+        .withMessageContaining("3 USD for part other (other)")
+        .withMessageContaining("airfit knows no rates");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"-0.01", "1000000000", "0.00001", "12345.67891"})
+  void prices_out_of_range_or_finer_than_any_currency_are_refused(String amount) {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Shelf.steel("valve").withPrice(new Money(new BigDecimal(amount), "EUR")))
+        .withMessageStartingWith("price of part valve must be in [0, 10^9) with at most 4 decimals")
+        .withMessageContaining("was " + amount + " EUR");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"0", "0.0001", "999999999.9999", "1.50000000"})
+  void prices_at_the_bounds_are_taken(String amount) {
+    Money price = new Money(new BigDecimal(amount), "EUR");
+    assertThat(Shelf.steel("valve").withPrice(price).price()).contains(price);
+    assertThatCode(() -> Ranking.LOWEST_PRICE.cost(Shelf.steel("valve").withPrice(price)))
+        .doesNotThrowAnyException();
+  }
+
+  /** Seventeen pieces at most: five parts and four stacks of three adapters. */
+  @Test
+  void sums_of_the_dearest_pieces_do_not_spill_into_the_count_of_unknown_ones() {
+    long dearest = Ranking.LOWEST_PRICE.cost(
+        Shelf.steel("dear").withPrice(new Money(new BigDecimal("999999999.9999"), "EUR")));
+    assertThat(17L * dearest).isLessThan(Ranking.LOWEST_PRICE.cost(Shelf.steel("unknown")));
+    assertThat(17L * Ranking.LOWEST_PRICE.cost(Shelf.steel("unknown"))).isPositive();
+  }
+}
