@@ -32,8 +32,8 @@ import org.airfit.working.Working;
  * </table>
  *
  * <p>The air left in the clearance expands before new air comes in, the more the higher the ratio. At a height the gauge at the discharge shows the same while the intake is thinner: the ratio rises. Leaks of
- * valves and rings and the heating of the intake are left out, as are rotary compressors, which have no clearance to speak of. <b>Source:</b> clearance and re-expansion as in Cengel and Boles,
- * Thermodynamics, and textbooks of compressors; pressure over height of the International Standard Atmosphere (ISO 2533), up to 11 000 m.
+ * valves and rings and the heating of the intake are left out, as are rotary compressors, which have no clearance to speak of. <b>Source:</b> clearance and re-expansion as in
+ * textbooks of compressors, and pressure over height of the International Standard Atmosphere (ISO 2533), up to 11 000 m; both from memory.
  *
  * @param stages the stages, in [1, 10]
  * @param clearance the clearance of a stage over its swept volume [-], in [0, 0.5]
@@ -42,9 +42,9 @@ public record PistonCompressor(int stages, double clearance) {
 
   private static final double HIGHEST_METRES = 11_000.0;
   private static final Source EXPANSION =
-      Source.handbook("re-expansion of the clearance, textbooks of compressors");
+      Source.fromMemory("re-expansion of the clearance, textbooks of compressors");
   private static final Source ATMOSPHERE =
-      Source.standard("ISO 2533, International Standard Atmosphere");
+      Source.fromMemory("ISO 2533, International Standard Atmosphere");
 
   /**
    * Checks the components.

@@ -37,61 +37,28 @@ class PistonCompressorTest {
   }
 
   /**
-   * The table does not tell the clearance. Ours is the middle of what piston compressors have, 3 to 15 % (from memory), and the tolerance what those bounds make of it; a rotary
-   * compressor has none, and what it loses by leaking back is not in the model.
+   * The table does not tell the clearance. Ours is the middle of what piston compressors have, 3 to 15 % (from memory), and the tolerance what those bounds make of it. The rows ask for different
+   * clearances: 4 % at 2000 ft, 10 % at 8000 ft in one stage, so this says no more than that the law has the right size.
    */
   @ParameterizedTest
   @MethodSource("rows")
   void what_is_delivered_at_a_height_is_that_of_the_army_table(Row row) {
     String type = row.text("compressor_type");
-    Comparison comparison =
-        Comparison.of(CHAPTER, row.toString(), row.number("efficiency_pct"), "%", row.source());
     if (type.equals("rotary")) {
-      comparison.isMetBy(
-          percent(1, 0.0, row), 1.5, "a rotary compressor leaks back, which is not in the model");
+      // leaking back is left out, so that the model can only promise more than the table
+      assertThat(percent(1, 0.0, row))
+          .as(row.toString())
+          .isGreaterThanOrEqualTo(row.number("efficiency_pct"));
       return;
     }
     int stages = type.startsWith("two") ? 2 : 1;
     double most = percent(stages, 0.03, row);
     double least = percent(stages, 0.15, row);
-    comparison.isMetBy(
-        0.5 * (most + least),
-        0.5 * (most - least) + row.halfDigit("efficiency_pct"),
-        "the clearance is not printed: 3 to 15 %, from memory");
-  }
-
-  /** One clearance explains one stage and two: that from the first row foretells the others. The row of 2000 ft leaves that curve by 1.6 %, and is not among them. */
-  @Test
-  void the_clearance_of_one_row_foretells_the_others() {
-    Row first = row("single_stage_reciprocating", 8000);
-    double low = 0.0;
-    double high = 0.3;
-    for (int i = 0; i < 60; i++) {
-      double middle = 0.5 * (low + high);
-      if (percent(1, middle, first) > first.number("efficiency_pct")) {
-        low = middle;
-      } else {
-        high = middle;
-      }
-    }
-    for (Row other : new Row[] {
-      row("single_stage_reciprocating", 10_000),
-      row("two_stage_reciprocating", 5000),
-      row("two_stage_reciprocating", 8000)
-    }) {
-      int stages = other.text("compressor_type").startsWith("two") ? 2 : 1;
-      assertThat(percent(stages, low, other))
-          .as(other.toString())
-          .isCloseTo(other.number("efficiency_pct"), within(0.6));
-    }
-  }
-
-  private static Row row(String type, double feet) {
-    return rows()
-        .filter(
-            row -> row.text("compressor_type").equals(type) && row.number("altitude_ft") == feet)
-        .findFirst()
-        .orElseThrow();
+    Comparison.of(CHAPTER, row.toString(), row.number("efficiency_pct"), "%", row.source())
+        .isMetBy(
+            0.5 * (most + least),
+            0.5 * (most - least) + row.halfDigit("efficiency_pct"),
+            "the clearance is not printed: 3 to 15 %, from memory");
   }
 
   /** Nodes of ISO 2533 from memory; the law itself is checked by the bounds below. */
