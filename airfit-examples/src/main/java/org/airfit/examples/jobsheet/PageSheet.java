@@ -18,11 +18,15 @@ import org.airfit.select.PartsLine;
 import org.airfit.select.Proposal;
 import org.airfit.select.Selection;
 
-/** The job sheet as one HTML page that needs nothing but itself, to be read on a screen and printed on A4 or Letter. */
+/**
+ * The job sheet as one HTML page that needs nothing but itself, to be read on a screen and printed on A4 or Letter.
+ *
+ * <p>The sheet to sign and hand over is its first printed side: answers, parts, what to ask, cautions. What they rest on follows from the second side on.
+ */
 final class PageSheet {
 
   private static final String STYLE = """
-      @page { margin: 14mm 15mm; }
+      @page { margin: 11mm 14mm; }
       * { box-sizing: border-box; }
       body { font: 10.5pt/1.45 Georgia, "DejaVu Serif", serif; color: #1d2429; background: #fff; margin: 0; }
       main { max-width: 180mm; margin: 10mm auto; padding: 0 4mm; }
@@ -57,7 +61,20 @@ final class PageSheet {
       .before { border: 1pt solid #1d2429; padding: 3mm 4mm 1mm; margin-top: 8mm; }
       .before h2 { margin-top: 0; }
       pre { font: 8pt/1.4 "DejaVu Sans Mono", Menlo, Consolas, monospace; white-space: pre-wrap; overflow-wrap: anywhere; margin: 0; }
-      footer { border-top: 0.5pt solid #1d2429; margin-top: 6mm; padding-top: 2mm; font-size: 8.5pt; color: #46525a; }
+      footer { border-top: 0.5pt solid #1d2429; margin-top: 3mm; padding-top: 1mm; font-size: 8pt; color: #46525a; }
+      .sheet { font-size: 9pt; line-height: 1.28; }
+      .sheet h2 { font-size: 11pt; margin: 3mm 0 0.8mm; }
+      .sheet table { font-size: 8.5pt; margin-bottom: 2mm; }
+      .sheet th, .sheet td { padding: 0.4mm 3mm 0.4mm 0; }
+      .sheet table.short { font-size: 9.5pt; }
+      .sheet table.short th { padding: 0.8mm 4mm; }
+      .sheet ul { margin: 0 0 2mm; padding-left: 5mm; }
+      .sheet .before { padding: 1.5mm 3mm 0.3mm; margin-top: 3mm; }
+      .sheet .before h2 { margin-top: 0; }
+      .sheet .caution { margin-bottom: 0.7mm; font-size: 7.8pt; line-height: 1.24; }
+      .sheet .caution cite { font-size: 7pt; }
+      .behind { break-before: page; border-top: 2.5pt solid #1d2429; margin-top: 10mm; padding-top: 3mm; }
+      @media print { main { margin: 0 auto; padding: 0; } h1 { font-size: 16pt; } header { padding-bottom: 2mm; margin-bottom: 3mm; } .behind { border: 0; margin: 0; padding: 0; } }
       """;
 
   private final StringBuilder out = new StringBuilder();
@@ -91,19 +108,22 @@ final class PageSheet {
     out.append("<div class=\"quiet\">Job sheet for ")
         .append(escaped(sheet.job().customer()))
         .append("</div>\n</header>\n");
+    out.append("<section class=\"sheet\">\n");
     inShort(sheet);
-    plug(sheet);
-    thread(sheet);
-    now(sheet);
-    parts(sheet);
+    order(sheet);
     cautions(sheet);
-    working(sheet);
     element(
         "footer",
         "Parts from " + sheet.job().catalogue().name() + ". Pressures stand above an atmosphere of "
             + sheet.job().atmosphere().format(PressureUnit.BAR)
-            + "; free air is counted at 20 °C, 1 bar and 65 % humidity (ANR), in brackets at 60 °F and 14.7 psia.");
-    out.append("</main>\n</body>\n</html>\n");
+            + "; free air is counted at 20 °C, 1 bar and 65 % humidity (ANR), in brackets at 60 °F and 14.7 psia. The sides that follow show what this rests on.");
+    out.append("</section>\n<section class=\"behind\">\n");
+    plug(sheet);
+    thread(sheet);
+    now(sheet);
+    parts(sheet);
+    working(sheet);
+    out.append("</section>\n</main>\n</body>\n</html>\n");
   }
 
   private void inShort(JobSheet sheet) {
@@ -241,7 +261,7 @@ final class PageSheet {
   }
 
   private void parts(JobSheet sheet) {
-    element("h2", "The parts that solve it");
+    element("h2", "Why these parts");
     if (sheet.selection().isEmpty()) {
       element("p class=\"answer\"", "Not chosen yet: the profile must be known first.");
       return;
@@ -266,7 +286,32 @@ final class PageSheet {
     InWords.shown(selection).ifPresent(proposal -> proposal(sheet, proposal));
   }
 
-  private void proposal(JobSheet sheet, Proposal proposal) {
+  /** What to buy, what to ask and what is not right: all that someone at the counter needs. */
+  private void order(JobSheet sheet) {
+    if (sheet.selection().isEmpty()) {
+      return;
+    }
+    Selection selection = sheet.selection().get();
+    boolean fits = selection.fold(fitting -> true, nothing -> false);
+    InWords.shown(selection).ifPresent(proposal -> {
+      element("h2", fits ? "The parts" : "The nearest miss, not to be sold as it is");
+      list(proposal);
+      sentences("Not right with it:", proposal.unmet());
+      sentences("Still to be asked:", proposal.open());
+    });
+  }
+
+  private void sentences(String heading, List<Finding> findings) {
+    if (findings.isEmpty()) {
+      return;
+    }
+    element("p", heading);
+    out.append("<ul>\n");
+    findings.forEach(finding -> element("li", finding.reason()));
+    out.append("</ul>\n");
+  }
+
+  private void list(Proposal proposal) {
     boolean priced = proposal.price().isPresent();
     out.append("<table>\n<tr><th class=\"n\">pieces</th><th>part</th><th>what</th><th>why</th>")
         .append(priced ? "<th class=\"n\">each</th><th class=\"n\">price</th>" : "")
@@ -294,14 +339,11 @@ final class PageSheet {
             .append(escaped(total.format(2)))
             .append("</td></tr>\n"));
     out.append("</table>\n");
+  }
+
+  private void proposal(JobSheet sheet, Proposal proposal) {
     chart(sheet, "With these parts", proposal.result());
     shares(proposal.result());
-    if (!proposal.open().isEmpty()) {
-      element("p", "Still to be asked:");
-      out.append("<ul>\n");
-      proposal.open().forEach(finding -> element("li", finding.reason()));
-      out.append("</ul>\n");
-    }
     out.append("<table>\n<tr><th>rule</th><th>verdict</th><th>why</th><th>rests on</th></tr>\n");
     for (Finding finding : proposal.findings()) {
       if (finding.verdict() == Finding.Verdict.NOT_CONCERNED) {

@@ -103,6 +103,17 @@ class MainTest {
         .doesNotContain("http:", "https:", "<script", "<link", "url(", "@import");
     assertThat(html)
         .contains("<!doctype html>", "pressure from the supply to the tool", "50 mm", "true scale");
+    // the sheet to hand over is the first printed side: parts and cautions before what they rest on
+    assertThat(html)
+        .containsSubsequence(
+            "class=\"sheet\"",
+            "The cure",
+            "The parts",
+            "together",
+            "Before anyone connects this",
+            "class=\"behind\"",
+            "The plug at hand",
+            "The working");
     assertThat(html.split("<svg", -1))
         .as("outline, chart now, chart with the new parts")
         .hasSize(4);
