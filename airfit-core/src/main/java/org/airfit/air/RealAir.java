@@ -5,7 +5,6 @@ import org.airfit.internal.Digits;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.Density;
 import org.airfit.quantity.DynamicViscosity;
-import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.Temperature;
 import org.airfit.quantity.TemperatureUnit;
 import org.airfit.quantity.Velocity;
@@ -220,7 +219,7 @@ public final class RealAir implements Worked {
    * @return the state, such as "114.7 psi(a), 60 °F"
    */
   public String in(UnitSystem units) {
-    return pressure.format(units.either(PressureUnit.BAR, PressureUnit.PSI)) + ", "
+    return pressure.format(units.pressureUnit()) + ", "
         + temperature.format(units.either(TemperatureUnit.CELSIUS, TemperatureUnit.FAHRENHEIT));
   }
 

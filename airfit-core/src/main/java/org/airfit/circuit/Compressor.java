@@ -8,7 +8,6 @@ import org.airfit.internal.Digits;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.MassFlow;
-import org.airfit.quantity.MassFlowUnit;
 import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.Temperature;
 import org.airfit.quantity.Volume;
@@ -179,27 +178,24 @@ public record Compressor(
 
   @Override
   public Working working(MassFlow flow, UnitSystem units) {
-    PressureUnit pressureUnit = units.either(PressureUnit.BAR, PressureUnit.PSI);
-    MassFlowUnit flowUnit =
-        units.either(MassFlowUnit.KILOGRAM_PER_SECOND, MassFlowUnit.POUND_PER_SECOND);
     Working.Builder working = Working.titled("Pressure at the receiver");
     MassFlow full = delivery(cutIn);
     Optional<AirState> at = at(flow);
     if (at.isEmpty()) {
       return working
-          .note(flow.format(flowUnit)
+          .note(flow.format(units.massFlowUnit())
               + " is more than the compressor delivers anywhere on its curve.")
           .build();
     }
     if (flow.compareTo(full) > 0) {
       return working
-          .note("More is taken than the " + full.format(flowUnit)
+          .note("More is taken than the " + full.format(units.massFlowUnit())
               + " it delivers at cut-in: the pressure sinks along the curve to "
-              + at.orElseThrow().pressure().format(pressureUnit) + ".")
+              + at.orElseThrow().pressure().format(units.pressureUnit()) + ".")
           .build();
     }
     working.note("It keeps up. The pressure swings between cut-in and cut-out; "
-        + cutIn.format(pressureUnit) + " at cut-in is the lowest, and taken here.");
+        + cutIn.format(units.pressureUnit()) + " at cut-in is the lowest, and taken here.");
     if (timeBetweenStarts(flow).isEmpty()) {
       return working.build();
     }

@@ -13,7 +13,6 @@ import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.PressureDrop;
-import org.airfit.quantity.PressureUnit;
 import org.airfit.safety.Caution;
 import org.airfit.source.Source;
 import org.airfit.working.Term;
@@ -241,7 +240,6 @@ public sealed interface NetworkResult extends Worked {
 
     @Override
     public Working working(UnitSystem units) {
-      PressureUnit unit = units.either(PressureUnit.BAR, PressureUnit.PSI);
       Working.Builder working = Working.titled("Steady flow in the network")
           .note("Flows and pressures were found together by Newton's method in " + iterations
               + " steps; mass is out of balance by " + Digits.significant(imbalance, 2)
@@ -255,8 +253,8 @@ public sealed interface NetworkResult extends Worked {
       });
       for (BranchFlow branch : branches) {
         working.note(branch.name() + ": from " + branch.from() + " at "
-            + branch.inlet().format(unit) + " to " + branch.to() + " at "
-            + branch.outlet().format(unit));
+            + branch.inlet().format(units.pressureUnit()) + " to " + branch.to() + " at "
+            + branch.outlet().format(units.pressureUnit()));
         working.include(branch.reached().working(units));
         if (branch.chokes()) {
           working.note(branch.name() + " chokes: the pressure behind it lies lower.");

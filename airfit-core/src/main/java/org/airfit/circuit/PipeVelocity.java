@@ -11,7 +11,8 @@ import org.airfit.quantity.Velocity;
 import org.airfit.quantity.VelocityUnit;
 import org.airfit.safety.Caution;
 import org.airfit.source.Source;
-import org.airfit.working.Term;
+import org.airfit.working.UnitSystem;
+import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
 /**
@@ -26,7 +27,8 @@ import org.airfit.working.Working;
  * @param massFlow the flow
  * @param air the air in it
  */
-public record PipeVelocity(PipeDuty duty, Length bore, MassFlow massFlow, AirState air) {
+public record PipeVelocity(PipeDuty duty, Length bore, MassFlow massFlow, AirState air)
+    implements Worked {
 
   /** How a velocity stands to the rule. */
   public enum Verdict {
@@ -98,29 +100,22 @@ public record PipeVelocity(PipeDuty duty, Length bore, MassFlow massFlow, AirSta
         + velocity.format(VelocityUnit.FOOT_PER_SECOND, 0) + ")";
   }
 
-  /** {@return how the velocity was found} */
-  public Working working() {
+  @Override
+  public Working working(UnitSystem units) {
     return Working.titled("Velocity in the " + duty.label())
         .step(
-            "Density",
-            "⟨ρ⟩ = ⟨p⟩ / (⟨R⟩ × ⟨T⟩)",
-            "⟨ρ⟩ = \\frac{⟨p⟩}{⟨R⟩ \\cdot ⟨T⟩}",
+            "Velocity, the density being p/(R T)",
+            "⟨v⟩ = 4 × ⟨ṁ⟩ × ⟨R⟩ × ⟨T⟩ / (π × ⟨D⟩² × ⟨p⟩" + units.either("", " × 144") + ")",
+            "⟨v⟩ = \\frac{4 ⟨ṁ⟩ ⟨R⟩ ⟨T⟩}{\\pi ⟨D⟩^2 \\cdot ⟨p⟩" + units.either("", " \\cdot 144")
+                + "}",
             List.of(
-                Term.of("p", "p", air.pressure().pascals(), "Pa", 9),
-                Term.of("R", "R", AirState.GAS_CONSTANT, "J/(kg K)", 8),
-                Term.of("T", "T", air.temperature().kelvins(), "K", 9)),
-            Term.of("ρ", "\\rho", air.density().kilogramsPerCubicMetre(), "kg/m³", 6),
-            Source.standard("ideal gas, R of ISO 2533"))
-        .step(
-            "Velocity",
-            "⟨v⟩ = 4 × ⟨ṁ⟩ / (π × ⟨D⟩² × ⟨ρ⟩)",
-            "⟨v⟩ = \\frac{4 ⟨ṁ⟩}{\\pi ⟨D⟩^2 \\cdot ⟨ρ⟩}",
-            List.of(
-                Term.of("ṁ", "\\dot m", massFlow.kilogramsPerSecond(), "kg/s", 9),
-                Term.of("D", "D", bore.metres(), "m", 9),
-                Term.of("ρ", "\\rho", air.density().kilogramsPerCubicMetre(), "kg/m³", 9)),
-            Term.of("v", "v", velocity().metresPerSecond(), "m/s", 4),
-            Source.derived("mass flow over density and section"))
+                units.massFlow("ṁ", "\\dot m", massFlow.kilogramsPerSecond(), 9),
+                units.heatCapacity("R", "R", AirState.GAS_CONSTANT, 8),
+                units.temperature("T", "T", air.temperature().kelvins(), 9),
+                units.length("D", "D", bore.metres(), 9),
+                units.pressure("p", "p", air.pressure().pascals(), 9)),
+            units.velocity("v", "v", velocity().metresPerSecond(), 4),
+            Source.derived("mass flow over density and section, ideal gas with R of ISO 2533"))
         .note("It should be at most " + inWords(duty.highest()) + " in a " + duty.label() + " ["
             + duty.source() + "].")
         .build();

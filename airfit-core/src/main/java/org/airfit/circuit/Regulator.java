@@ -6,7 +6,6 @@ import org.airfit.air.AirState;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.MassFlow;
-import org.airfit.quantity.PressureUnit;
 import org.airfit.source.Source;
 import org.airfit.working.UnitSystem;
 import org.airfit.working.Working;
@@ -72,7 +71,7 @@ public record Regulator(AirState still, FreeAirFlow flow, AbsolutePressure press
           .note("At "
               + units.massFlow("ṁ", "\\dot m", wanted.kilogramsPerSecond(), 4).quantity()
               + " nothing would be left of the "
-              + still.pressure().format(units.either(PressureUnit.BAR, PressureUnit.PSI))
+              + still.pressure().format(units.pressureUnit())
               + " it is set to.")
           .build();
     }

@@ -8,7 +8,6 @@ import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.PressureDrop;
-import org.airfit.quantity.PressureUnit;
 import org.airfit.safety.Caution;
 import org.airfit.working.UnitSystem;
 import org.airfit.working.Worked;
@@ -84,12 +83,11 @@ public sealed interface RunResult extends Worked {
 
     @Override
     public Working working(UnitSystem units) {
-      PressureUnit unit = units.either(PressureUnit.BAR, PressureUnit.PSI);
       Working.Builder working = Working.titled("Pressure from supply to tool");
       ends.forEach(end -> working.include(end.working(units)));
       for (Share share : shares) {
-        working.note(share.name() + ": from " + share.inlet().format(unit) + " to "
-            + share.outlet().format(unit));
+        working.note(share.name() + ": from " + share.inlet().format(units.pressureUnit()) + " to "
+            + share.outlet().format(units.pressureUnit()));
         working.include(share.working(units));
         if (share.chokes()) {
           working.note(

@@ -3,7 +3,6 @@ package org.airfit.circuit;
 import java.util.Optional;
 import org.airfit.air.AirState;
 import org.airfit.quantity.MassFlow;
-import org.airfit.quantity.PressureUnit;
 import org.airfit.working.UnitSystem;
 import org.airfit.working.Working;
 
@@ -66,7 +65,7 @@ public sealed interface Supply permits Supply.Fixed, Regulator, Compressor {
     public Working working(MassFlow flow, UnitSystem units) {
       return Working.titled("Supply")
           .note("The supply holds "
-              + still.pressure().format(units.either(PressureUnit.BAR, PressureUnit.PSI))
+              + still.pressure().format(units.pressureUnit())
               + " whatever flows.")
           .build();
     }

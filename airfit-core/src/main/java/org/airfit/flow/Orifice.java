@@ -159,8 +159,8 @@ public final class Orifice {
    * @return the hole, such as "orifice of 0.125 in, Cd 0.65"
    */
   public String in(UnitSystem units) {
-    return "orifice of " + diameter.format(units.either(LengthUnit.MILLIMETRE, LengthUnit.INCH))
-        + ", Cd " + dischargeCoefficient;
+    return "orifice of " + diameter.format(units.smallLengthUnit()) + ", Cd "
+        + dischargeCoefficient;
   }
 
   /** {@return the hole, such as "orifice of 3 mm, Cd 0.65"} */

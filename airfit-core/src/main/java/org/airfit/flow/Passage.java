@@ -5,7 +5,6 @@ import java.util.function.Function;
 import org.airfit.air.AirState;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.MassFlow;
-import org.airfit.quantity.MassFlowUnit;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.working.Term;
 import org.airfit.working.UnitSystem;
@@ -96,8 +95,7 @@ public sealed interface Passage extends Worked {
       return Working.titled("A part of " + capacity + " chokes")
           .include(capacity.chokedWorking(inlet, units))
           .note("The flow asked for, "
-              + massFlow.format(
-                  units.either(MassFlowUnit.KILOGRAM_PER_SECOND, MassFlowUnit.POUND_PER_SECOND))
+              + massFlow.format(units.massFlowUnit())
               + ", is more than that.")
           .build();
     }

@@ -150,7 +150,7 @@ public final class Conduit {
    */
   public String in(UnitSystem units) {
     return length.format(units.either(LengthUnit.METRE, LengthUnit.FOOT)) + " of "
-        + bore.format(units.either(LengthUnit.MILLIMETRE, LengthUnit.INCH)) + " bore";
+        + bore.format(units.smallLengthUnit()) + " bore";
   }
 
   /** {@return the conduit, such as "10 m of 9.5 mm bore"} */

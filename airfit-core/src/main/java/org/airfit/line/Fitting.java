@@ -359,8 +359,8 @@ public final class Fitting {
    * @throws IllegalArgumentException if {@code bore} is not above 0.5 mm
    */
   public Working working(Length bore, UnitSystem units) {
-    Working.Builder working = Working.titled(name + " in a bore of "
-        + bore.format(units.either(LengthUnit.MILLIMETRE, LengthUnit.INCH)));
+    Working.Builder working =
+        Working.titled(name + " in a bore of " + bore.format(units.smallLengthUnit()));
     Term k = Term.of("K", "K", k(bore), "", 4);
     Term d = units.smallLength("D", "D", bore.metres(), 7);
     // the two rules count the bore in inches

@@ -1,5 +1,9 @@
 package org.airfit.working;
 
+import org.airfit.quantity.LengthUnit;
+import org.airfit.quantity.MassFlowUnit;
+import org.airfit.quantity.PressureUnit;
+
 /**
  * In which units a working shows its numbers. Each method takes a value in SI and obtains its term in these units.
  *
@@ -53,6 +57,21 @@ public enum UnitSystem {
    */
   public <T> T either(T si, T us) {
     return this == SI ? si : us;
+  }
+
+  /** {@return the unit of a mass flow in a sentence, kg/s or lb/s} */
+  public MassFlowUnit massFlowUnit() {
+    return either(MassFlowUnit.KILOGRAM_PER_SECOND, MassFlowUnit.POUND_PER_SECOND);
+  }
+
+  /** {@return the unit of a small length in a sentence, mm or in} */
+  public LengthUnit smallLengthUnit() {
+    return either(LengthUnit.MILLIMETRE, LengthUnit.INCH);
+  }
+
+  /** {@return the unit of a pressure in a sentence, bar or psi} */
+  public PressureUnit pressureUnit() {
+    return either(PressureUnit.BAR, PressureUnit.PSI);
   }
 
   /**

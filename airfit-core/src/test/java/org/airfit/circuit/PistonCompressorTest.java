@@ -112,6 +112,18 @@ class PistonCompressorTest {
   }
 
   @Test
+  void the_ends_of_the_ranges_are_accepted() {
+    assertThat(new PistonCompressor(1, 0.0).stages()).isEqualTo(1);
+    assertThat(new PistonCompressor(10, 0.5).clearance()).isEqualTo(0.5);
+    assertThat(PistonCompressor.atmosphereAt(SEA).pascals()).isEqualTo(101_325.0);
+    // 22 632 Pa in ISO 2533, from memory
+    assertThat(PistonCompressor.atmosphereAt(Length.ofMetres(11_000.0)).pascals())
+        .isCloseTo(22_632.0, within(2.0e-4 * 22_632.0));
+    AbsolutePressure two = AbsolutePressure.ofBar(2.0);
+    assertThat(new PistonCompressor(1, 0.08).volumetricEfficiency(two, two)).isEqualTo(1.0);
+  }
+
+  @Test
   void what_no_compressor_does_is_refused() {
     PistonCompressor one = new PistonCompressor(1, 0.08);
     assertThatIllegalArgumentException().isThrownBy(() -> new PistonCompressor(0, 0.08));

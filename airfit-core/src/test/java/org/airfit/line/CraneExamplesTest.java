@@ -64,23 +64,25 @@ class CraneExamplesTest {
   }
 
   private static Comparison published(Row row) {
-    return Comparison.of(
-        CHAPTER,
-        row.text("example") + ", " + row.text("quantity") + ", " + row.text("inputs"),
-        row.number("published"),
-        row.text("unit"),
-        row.source());
+    return comparison(row, "published", row.source());
   }
 
   /** The value a general-purpose script found for the same inputs; the answer printed differs, as the row tells. */
   private static Comparison recomputed(Row row) {
+    return comparison(
+        row,
+        "recomputed",
+        "recomputed by " + row.text("method_of_recomputation") + " (derived); Crane prints "
+            + row.text("published"));
+  }
+
+  private static Comparison comparison(Row row, String column, String source) {
     return Comparison.of(
         CHAPTER,
         row.text("example") + ", " + row.text("quantity") + ", " + row.text("inputs"),
-        row.number("recomputed"),
+        row.number(column),
         row.text("unit"),
-        "recomputed by " + row.text("method_of_recomputation") + " (derived); Crane prints "
-            + row.text("published"));
+        source);
   }
 
   private static void smoothPipe(Row row) {

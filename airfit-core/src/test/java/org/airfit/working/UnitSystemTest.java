@@ -50,4 +50,16 @@ class UnitSystemTest {
     assertThat(UnitSystem.SI.viscosity("μ", "m", 1.8e-5, 3).unit()).isEqualTo("Pa·s");
     assertThat(UnitSystem.SI.volume("V", "V", 1.0, 3).quantity()).isEqualTo("1 m³");
   }
+
+  @Test
+  void sentences_name_the_units_of_the_terms() {
+    for (UnitSystem units : UnitSystem.values()) {
+      assertThat(units.pressureUnit().symbol())
+          .isEqualTo(units.saidPressure("p", "p", 1.0, 3).unit());
+      assertThat(units.massFlowUnit().symbol())
+          .isEqualTo(units.massFlow("m", "m", 1.0, 3).unit());
+      assertThat(units.smallLengthUnit().symbol())
+          .isEqualTo(units.smallLength("D", "D", 1.0, 3).unit());
+    }
+  }
 }

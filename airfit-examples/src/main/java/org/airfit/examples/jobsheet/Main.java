@@ -35,18 +35,30 @@ public final class Main {
   }
 
   static int run(String[] args, PrintStream out, PrintStream err) {
-    if (args.length < 1 || args.length > 2) {
-      err.println(USAGE);
-      return WRONG_INPUT;
-    }
-    try {
+    return run(args, USAGE, err, () -> {
       Path job = path(args[0], USAGE);
-      Path page = args.length == 2 ? path(args[1], USAGE) : pageOf(job);
+      Path page = args.length == 2 ? path(args[1], USAGE) : pageOf(job, "\\.json");
       JobSheet sheet = JobSheet.of(JobFile.read(job));
       String text = TextSheet.of(sheet);
       write(page, PageSheet.of(sheet));
       out.print(text);
       out.println("The same for the printer: " + page);
+    });
+  }
+
+  /** What a program does with a file, and perhaps a second one. */
+  interface Program {
+    void run() throws WrongFileException;
+  }
+
+  /** Runs a program that wants one or two files: its exit code, and one line of what was wrong. */
+  static int run(String[] args, String usage, PrintStream err, Program program) {
+    if (args.length < 1 || args.length > 2) {
+      err.println(usage);
+      return WRONG_INPUT;
+    }
+    try {
+      program.run();
       return 0;
     } catch (WrongFileException e) {
       err.println(e.getMessage());
@@ -62,8 +74,10 @@ public final class Main {
     }
   }
 
-  private static Path pageOf(Path job) {
-    return Path.of(String.valueOf(job.getFileName()).replaceFirst("(\\.json)?$", "") + ".html");
+  /** The page of a file, where the program was called: its name without the ending, which is a pattern. */
+  static Path pageOf(Path file, String ending) {
+    return Path.of(
+        String.valueOf(file.getFileName()).replaceFirst("(" + ending + ")?$", "") + ".html");
   }
 
   /** Whole or not at all: written beside its place first, then moved there. */

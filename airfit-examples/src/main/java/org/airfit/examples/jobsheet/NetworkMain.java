@@ -7,8 +7,6 @@ import java.nio.file.Path;
 /** Reads a network file, prints what its drops have, and writes it as a page beside where it was called. */
 public final class NetworkMain {
 
-  private static final int WRONG_INPUT = 2;
-
   private static final String USAGE =
       "give a network file, and where the page should go if not beside you: NETWORK.csv [PAGE.html]";
 
@@ -24,24 +22,13 @@ public final class NetworkMain {
   }
 
   static int run(String[] args, PrintStream out, PrintStream err) {
-    if (args.length < 1 || args.length > 2) {
-      err.println(USAGE);
-      return WRONG_INPUT;
-    }
-    try {
+    return Main.run(args, USAGE, err, () -> {
       Path file = Main.path(args[0], USAGE);
-      Path page = args.length == 2
-          ? Main.path(args[1], USAGE)
-          : Path.of(
-              String.valueOf(file.getFileName()).replaceFirst("(?i)(\\.csv)?$", "") + ".html");
+      Path page = args.length == 2 ? Main.path(args[1], USAGE) : Main.pageOf(file, "(?i)\\.csv");
       NetworkSheet sheet = NetworkSheet.of(NetworkFile.read(file));
       Main.write(page, NetworkPage.of(sheet));
       out.print(NetworkText.of(sheet));
       out.println("The same for the printer, on one page without the working: " + page);
-      return 0;
-    } catch (WrongFileException e) {
-      err.println(e.getMessage());
-      return WRONG_INPUT;
-    }
+    });
   }
 }

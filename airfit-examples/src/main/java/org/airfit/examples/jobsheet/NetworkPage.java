@@ -58,19 +58,17 @@ final class NetworkPage {
   }
 
   private void element(String tag, String text) {
-    out.append('<').append(tag).append('>').append(escaped(text)).append("</");
-    out.append(tag).append(">\n");
+    PageSheet.element(out, tag, text);
   }
 
   private void write(NetworkSheet sheet) {
-    out.append("<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
-    out.append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
-    element("title", "Network: " + sheet.job().title());
-    out.append("<style>\n").append(STYLE).append("</style>\n</head>\n<body>\n<main>\n<header>\n");
-    element("h1", sheet.job().title());
-    out.append("<div class=\"quiet\">Network sheet for ")
-        .append(escaped(sheet.job().customer()))
-        .append("</div>\n</header>\n<table class=\"short\">\n");
+    PageSheet.head(
+        out,
+        "Network: " + sheet.job().title(),
+        STYLE,
+        sheet.job().title(),
+        "Network sheet for " + sheet.job().customer());
+    out.append("<table class=\"short\">\n");
     for (InWords.Line line : sheet.inShort()) {
       out.append("<tr><th>").append(escaped(line.what())).append("</th><td>");
       out.append(escaped(line.answer())).append("</td></tr>\n");

@@ -95,19 +95,32 @@ final class PageSheet {
   }
 
   private void element(String tag, String text) {
+    element(out, tag, text);
+  }
+
+  static void element(StringBuilder out, String tag, String text) {
     out.append('<').append(tag).append('>').append(escaped(text)).append("</");
     out.append(tag.replaceFirst(" .*", "")).append(">\n");
   }
 
-  private void write(JobSheet sheet) {
+  /** Begins a page that needs nothing but itself. */
+  static void head(StringBuilder out, String title, String style, String heading, String forWhom) {
     out.append("<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
     out.append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
-    element("title", "Job sheet: " + sheet.job().title());
-    out.append("<style>\n").append(STYLE).append("</style>\n</head>\n<body>\n<main>\n<header>\n");
-    element("h1", sheet.job().title());
-    out.append("<div class=\"quiet\">Job sheet for ")
-        .append(escaped(sheet.job().customer()))
-        .append("</div>\n</header>\n");
+    element(out, "title", title);
+    out.append("<style>\n").append(style).append("</style>\n</head>\n<body>\n<main>\n<header>\n");
+    element(out, "h1", heading);
+    element(out, "div class=\"quiet\"", forWhom);
+    out.append("</header>\n");
+  }
+
+  private void write(JobSheet sheet) {
+    head(
+        out,
+        "Job sheet: " + sheet.job().title(),
+        STYLE,
+        sheet.job().title(),
+        "Job sheet for " + sheet.job().customer());
     out.append("<section class=\"sheet\">\n");
     inShort(sheet);
     order(sheet);

@@ -17,7 +17,6 @@ import org.airfit.plug.UniversalSocket;
 /** Checks a reference set file, says what it can tell apart and what to measure first, and writes it in the other form or as a page. */
 public final class SetMain {
 
-  private static final int WRONG_INPUT = 2;
   private static final double RISK = 0.01;
 
   private static final String USAGE =
@@ -35,11 +34,7 @@ public final class SetMain {
   }
 
   static int run(String[] args, PrintStream out, PrintStream err) {
-    if (args.length < 1 || args.length > 2) {
-      err.println(USAGE);
-      return WRONG_INPUT;
-    }
-    try {
+    return Main.run(args, USAGE, err, () -> {
       ReferenceSet set = ReferenceSetFile.read(Main.path(args[0], USAGE));
       if (args.length == 2) {
         write(Main.path(args[1], USAGE), set);
@@ -48,11 +43,7 @@ public final class SetMain {
       if (args.length == 2) {
         out.println("Written: " + args[1]);
       }
-      return 0;
-    } catch (WrongFileException e) {
-      err.println(e.getMessage());
-      return WRONG_INPUT;
-    }
+    });
   }
 
   private static void write(Path path, ReferenceSet set) throws WrongFileException {
