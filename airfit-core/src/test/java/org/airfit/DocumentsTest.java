@@ -12,44 +12,44 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.airfit.air.AirState;
-import org.airfit.circuit.AirPlant;
-import org.airfit.circuit.Change;
-import org.airfit.circuit.Compression;
-import org.airfit.circuit.Money;
-import org.airfit.circuit.Network;
-import org.airfit.circuit.NetworkResult;
-import org.airfit.circuit.NetworkSimulation;
-import org.airfit.circuit.RankedChange;
-import org.airfit.circuit.Run;
-import org.airfit.circuit.RunResult;
-import org.airfit.circuit.Sensitivity;
-import org.airfit.circuit.Sizing;
-import org.airfit.circuit.Supply;
-import org.airfit.circuit.SupplyNeeded;
-import org.airfit.circuit.ToolDemand;
-import org.airfit.circuit.YearlyCost;
+import org.airfit.air.Compression;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.flow.Orifice;
+import org.airfit.joint.End;
+import org.airfit.joint.Mating;
+import org.airfit.joint.Tube;
 import org.airfit.line.Conduit;
-import org.airfit.line.Fitting;
+import org.airfit.line.PipeFitting;
 import org.airfit.line.Wall;
+import org.airfit.network.Network;
+import org.airfit.network.NetworkResult;
+import org.airfit.network.NetworkSimulation;
+import org.airfit.plant.AirPlant;
+import org.airfit.plant.Supply;
+import org.airfit.plant.YearlyCost;
 import org.airfit.plug.DemoProfiles;
 import org.airfit.plug.Dimension;
 import org.airfit.plug.Identification;
 import org.airfit.plug.Identifier;
 import org.airfit.plug.Instrument;
+import org.airfit.plug.PlugVerdict;
 import org.airfit.plug.Reading;
-import org.airfit.plug.Verdict;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.Money;
 import org.airfit.quantity.NominalThreadSize;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
-import org.airfit.thread.End;
-import org.airfit.thread.Mating;
-import org.airfit.thread.Tube;
+import org.airfit.run.Change;
+import org.airfit.run.RankedChange;
+import org.airfit.run.Run;
+import org.airfit.run.RunResult;
+import org.airfit.run.Sensitivity;
+import org.airfit.run.Sizing;
+import org.airfit.run.SupplyNeeded;
+import org.airfit.run.ToolDemand;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -83,8 +83,8 @@ class DocumentsTest {
   @Test
   void the_taste_of_the_readme_runs() {
     AbsolutePressure atmosphere = AbsolutePressure.STANDARD_ATMOSPHERE;
-    AirState supply =
-        AirState.of(GaugePressure.parse("7 bar(g)").above(atmosphere), Temperature.parse("20 °C"));
+    AirState supply = AirState.of(
+        GaugePressure.parse("7 bar(g)").absolute(atmosphere), Temperature.parse("20 °C"));
     FlowCapacity coupler = FlowCapacity.of(SonicConductance.parse("6 dm³/(s·bar)"), 0.3);
     Conduit hose =
         Conduit.of(Length.parse("3/8 in"), Length.parse("15 m"), Length.parse("0.01 mm"));
@@ -104,11 +104,13 @@ class DocumentsTest {
         Conduit.of(Length.parse("1/2 in"), Length.parse("15 m"), Length.parse("0.01 mm"));
     Run run = Run.from(
             AirState.of(
-                GaugePressure.parse("7 bar(g)").above(atmosphere), Temperature.parse("20 °C")),
+                GaugePressure.parse("7 bar(g)").absolute(atmosphere), Temperature.parse("20 °C")),
             atmosphere)
         .through("hose", wider.withBore(Length.parse("3/8 in")));
     ToolDemand wrench = ToolDemand.following(
-        "wrench", FreeAirFlow.parse("25 scfm"), GaugePressure.parse("90 psig").above(atmosphere));
+        "wrench",
+        FreeAirFlow.parse("25 scfm"),
+        GaugePressure.parse("90 psig").absolute(atmosphere));
     Conduit narrow = wider.withBore(Length.parse("3/8 in"));
     Sizing.Result sized = Sizing.of(run, wrench, GaugePressure.parse("85 psig"))
         .with("hose", "3/8 in", narrow, Money.parse("20 USD"))
@@ -130,7 +132,7 @@ class DocumentsTest {
 
   @Test
   void the_header_of_the_guide_has_elbows_and_a_next_size_up() {
-    Fitting elbow = Fitting.of(Fitting.Method.LENGTH, "elbow 90°, standard, threaded");
+    PipeFitting elbow = PipeFitting.of(PipeFitting.Method.LENGTH, "elbow 90°, standard, threaded");
     Conduit header = Conduit.of(
             Tube.steelPipe(NominalThreadSize.ONE, 40).bore(),
             Length.parse("30 m"),
@@ -145,8 +147,8 @@ class DocumentsTest {
   @Test
   void the_ring_of_the_guide_is_solved() {
     AbsolutePressure atmosphere = AbsolutePressure.STANDARD_ATMOSPHERE;
-    AirState supply =
-        AirState.of(GaugePressure.parse("7 bar(g)").above(atmosphere), Temperature.parse("20 °C"));
+    AirState supply = AirState.of(
+        GaugePressure.parse("7 bar(g)").absolute(atmosphere), Temperature.parse("20 °C"));
     Conduit main = Conduit.of(Length.parse("1 in"), Length.parse("30 m"), Length.parse("0.045 mm"));
     FlowCapacity coupler = FlowCapacity.of(SonicConductance.parse("6 dm³/(s·bar)"), 0.3);
     ToolDemand wrench = ToolDemand.following(
@@ -188,7 +190,7 @@ class DocumentsTest {
     Reading length =
         Instrument.DIGITAL_CALIPER.reading(Dimension.TIP_LENGTH, Length.parse("21.05 mm"));
     Identification answer = Identifier.of(DemoProfiles.birds()).identify(List.of(tip, length));
-    assertThat(answer.verdict()).isEqualTo(Verdict.AMBIGUOUS);
+    assertThat(answer.verdict()).isEqualTo(PlugVerdict.AMBIGUOUS);
     assertThat(answer.nextReadings()).isNotEmpty();
   }
 

@@ -3,8 +3,6 @@ package org.airfit.flow;
 import java.util.List;
 import org.airfit.air.AirState;
 import org.airfit.internal.Digits;
-import org.airfit.internal.FlowKernels;
-import org.airfit.internal.PartKernel;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.Area;
 import org.airfit.quantity.ConductanceUnit;
@@ -124,7 +122,7 @@ public final class FlowCapacity {
           + "; a part that passes nothing has no capacity");
     }
     SonicConductance unit = SonicConductance.ofCubicMetresPerSecondPascal(1.0);
-    FlowThrough perUnit =
+    FlowAtOutlet perUnit =
         of(unit, criticalPressureRatio).flow(AirState.of(inlet, temperature), inlet.minus(drop));
     double c = rated.massFlow().kilogramsPerSecond() / perUnit.massFlow().kilogramsPerSecond();
     return of(SonicConductance.ofCubicMetresPerSecondPascal(c), criticalPressureRatio);
@@ -269,20 +267,20 @@ public final class FlowCapacity {
    * @return the flow and its regime
    * @throws IllegalArgumentException if {@code outlet} is above the inlet pressure
    */
-  public FlowThrough flow(AirState inlet, AbsolutePressure outlet) {
+  public FlowAtOutlet flow(AirState inlet, AbsolutePressure outlet) {
     double p1 = inlet.pressure().pascals();
     double drop = inlet.pressure().dropTo(outlet).pascals();
     double ratio = outlet.pascals() / p1;
     if (drop <= crackingPressure.pascals()) {
-      return new FlowThrough(
+      return new FlowAtOutlet(
           this, inlet, outlet, FlowRegime.CLOSED, MassFlow.ofKilogramsPerSecond(0.0));
     }
     if (ratio <= criticalPressureRatio) {
-      return new FlowThrough(this, inlet, outlet, FlowRegime.CHOKED, chokedFlow(inlet));
+      return new FlowAtOutlet(this, inlet, outlet, FlowRegime.CHOKED, chokedFlow(inlet));
     }
     double share = FlowKernels.subsonicShare(
         criticalPressureRatio, subsonicIndex, crackingPressure.pascals() / p1, ratio);
-    return new FlowThrough(
+    return new FlowAtOutlet(
         this,
         inlet,
         outlet,
@@ -297,16 +295,16 @@ public final class FlowCapacity {
    * @param inlet the air in front of the part
    * @return the pressure behind, or that the part chokes
    */
-  public Passage passage(MassFlow massFlow, AirState inlet) {
+  public OutletAtFlow passage(MassFlow massFlow, AirState inlet) {
     double p1 = inlet.pressure().pascals();
     double drop =
         kernel.drop(massFlow.kilogramsPerSecond(), p1, inlet.temperature().kelvins());
     if (drop < 0.0) {
       MassFlow largest =
           crackingPressure.pascals() < p1 ? chokedFlow(inlet) : MassFlow.ofKilogramsPerSecond(0.0);
-      return new Passage.Chokes(this, inlet, massFlow, largest);
+      return new OutletAtFlow.Chokes(this, inlet, massFlow, largest);
     }
-    return new Passage.Passes(
+    return new OutletAtFlow.Passes(
         this, inlet, massFlow, AbsolutePressure.ofPascals(p1 - drop), PressureDrop.ofPascals(drop));
   }
 

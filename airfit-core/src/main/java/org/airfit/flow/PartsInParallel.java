@@ -53,7 +53,7 @@ public final class PartsInParallel {
     boolean choked = true;
     List<Worked> each = new ArrayList<>();
     for (FlowCapacity part : parts) {
-      FlowThrough one = part.flow(inlet, outlet);
+      FlowAtOutlet one = part.flow(inlet, outlet);
       sum = sum.plus(one.massFlow());
       choked &= one.regime() == FlowRegime.CHOKED;
       each.add(one);

@@ -100,11 +100,11 @@ public final class PartsInSeries {
     List<Worked> each = new ArrayList<>();
     AirState air = inlet;
     for (FlowCapacity part : parts.subList(0, parts.size() - 1)) {
-      Passage passage = part.passage(massFlow, air);
+      OutletAtFlow passage = part.passage(massFlow, air);
       each.add(passage);
       // a flow that was found passes every part; what does not even open lets nothing behind it
       // rise
-      air = air.at(passage.fold(Passage.Passes::outlet, chokes -> outlet));
+      air = air.at(passage.fold(OutletAtFlow.Passes::outlet, chokes -> outlet));
       between.add(air.pressure());
     }
     each.add(parts.get(parts.size() - 1).passage(massFlow, air));

@@ -72,7 +72,7 @@ public final class Conduit {
    * @return this with the sum of their coefficients
    * @throws IllegalArgumentException if the bore is not above 0.5 mm or the sum is out of range
    */
-  public Conduit withFittings(List<Fitting> fittings) {
+  public Conduit withFittings(List<PipeFitting> fittings) {
     return withFittings(
         fittings.stream().mapToDouble(fitting -> fitting.k(bore)).sum());
   }

@@ -1,7 +1,7 @@
 package org.airfit.line;
 
 import org.airfit.air.AirState;
-import org.airfit.internal.AirKernel;
+import org.airfit.flow.AirKernel;
 
 /** One line by an equation of pipe flow: plain doubles in SI, no checks, no allocation. {@link PipeModel} wraps it. */
 final class PipeKernel implements AirKernel {

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.airfit.air.AirState;
 import org.airfit.internal.Digits;
-import org.airfit.internal.LineKernels;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FrictionFactor;
 import org.airfit.quantity.MassFlow;

@@ -12,7 +12,7 @@ import org.airfit.internal.Digits;
  *   P(clue | unknown) = 1/2
  * </pre>
  *
- * <p>A clue moves the chances and never identifies: a verdict above {@link Verdict#INSUFFICIENT_DATA} still needs dimensions. The
+ * <p>A clue moves the chances and never identifies: a verdict above {@link PlugVerdict#INSUFFICIENT_DATA} still needs dimensions. The
  * reliability r is the user's own judgement; no source gives one. That an unknown plug shows a clue as often as not is this project's
  * choice.
  *

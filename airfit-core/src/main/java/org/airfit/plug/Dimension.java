@@ -127,8 +127,12 @@ public enum Dimension {
     /** Nothing rubs or locks there; wear is not counted. */
     NONE;
 
-    /** Sign of the change: the true size of a worn plug is that of a new one plus this times what has gone. */
-    int sign() {
+    /**
+     * Obtains the sign of the change: the true size of a worn plug is that of a new one plus this times what has gone.
+     *
+     * @return −1, 0 or 1
+     */
+    public int sign() {
       return this == SHRINKS ? -1 : this == GROWS ? 1 : 0;
     }
   }

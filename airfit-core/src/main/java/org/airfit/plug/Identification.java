@@ -40,12 +40,12 @@ public final class Identification {
   private final double logSum;
 
   private final double unknownProbability;
-  private final List<Candidate> likely;
+  private final List<ProfileCandidate> likely;
   private final boolean unknownLikely;
-  private final Verdict verdict;
+  private final PlugVerdict verdict;
 
   /** Worked out when first asked for: most callers want only the verdict. Equal whoever computes them, so a race does no harm. */
-  private volatile @Nullable List<Candidate> ranking;
+  private volatile @Nullable List<ProfileCandidate> ranking;
 
   private volatile @Nullable List<NextReading> nextReadings;
 
@@ -61,7 +61,7 @@ public final class Identification {
     this.logSum = logSum(scores, logUnknown);
     this.unknownProbability = Math.exp(logUnknown - logSum);
 
-    List<Candidate> needed = new ArrayList<>(2);
+    List<ProfileCandidate> needed = new ArrayList<>(2);
     boolean[] used = new boolean[scores.count()];
     double sum = 0.0;
     boolean unknownCounted = false;
@@ -144,10 +144,10 @@ public final class Identification {
     return identifier.referenceSet().profiles().get(k);
   }
 
-  private Candidate candidate(Scores of, int k) {
+  private ProfileCandidate candidate(Scores of, int k) {
     int compared = of.compared(k);
     double chiSquare = of.chiSquare(k);
-    return new Candidate(
+    return new ProfileCandidate(
         profile(k),
         prior(),
         chance(of, k),
@@ -231,20 +231,20 @@ public final class Identification {
         .millimetres();
   }
 
-  private Verdict judge() {
+  private PlugVerdict judge() {
     if (nothingCompared()) {
-      return Verdict.INSUFFICIENT_DATA;
+      return PlugVerdict.INSUFFICIENT_DATA;
     }
-    if (likely.stream().noneMatch(Candidate::fits)) {
-      return Verdict.NO_MATCH;
+    if (likely.stream().noneMatch(ProfileCandidate::fits)) {
+      return PlugVerdict.NO_MATCH;
     }
     if (likely.size() > 1 || unknownLikely) {
-      return Verdict.AMBIGUOUS;
+      return PlugVerdict.AMBIGUOUS;
     }
     if (likely.get(0).degreesOfFreedom() < FEWEST_READINGS) {
-      return Verdict.INSUFFICIENT_DATA;
+      return PlugVerdict.INSUFFICIENT_DATA;
     }
-    return weakestProvenance().canIdentify() ? Verdict.IDENTIFIED : Verdict.CANDIDATE;
+    return weakestProvenance().canIdentify() ? PlugVerdict.IDENTIFIED : PlugVerdict.CANDIDATE;
   }
 
   private boolean nothingCompared() {
@@ -257,27 +257,27 @@ public final class Identification {
   }
 
   /** {@return the verdict; handle every one of them} */
-  public Verdict verdict() {
+  public PlugVerdict verdict() {
     return verdict;
   }
 
-  /** {@return the profile that stands out, for {@link Verdict#IDENTIFIED} and {@link Verdict#CANDIDATE} only} */
+  /** {@return the profile that stands out, for {@link PlugVerdict#IDENTIFIED} and {@link PlugVerdict#CANDIDATE} only} */
   public Optional<PlugProfile> profile() {
-    return verdict == Verdict.IDENTIFIED || verdict == Verdict.CANDIDATE
+    return verdict == PlugVerdict.IDENTIFIED || verdict == PlugVerdict.CANDIDATE
         ? Optional.of(best().profile())
         : Optional.empty();
   }
 
   /** {@return the likeliest profile, the first of the {@link #ranking}; it may not fit, and the unknown may be likelier} */
-  public Candidate best() {
+  public ProfileCandidate best() {
     return likely.isEmpty()
         ? candidate(scores, likeliest(new boolean[scores.count()]))
         : likely.get(0);
   }
 
   /** {@return every profile of the set, the likeliest first} */
-  public List<Candidate> ranking() {
-    List<Candidate> known = ranking;
+  public List<ProfileCandidate> ranking() {
+    List<ProfileCandidate> known = ranking;
     if (known == null) {
       known = rank();
       ranking = known;
@@ -285,13 +285,13 @@ public final class Identification {
     return known;
   }
 
-  private List<Candidate> rank() {
+  private List<ProfileCandidate> rank() {
     Scores all = score(identifier, readings, clues, Double.POSITIVE_INFINITY);
-    List<Candidate> candidates = new ArrayList<>();
+    List<ProfileCandidate> candidates = new ArrayList<>();
     for (int k = 0; k < all.count(); k++) {
       candidates.add(candidate(all, k));
     }
-    candidates.sort(Comparator.comparingDouble(Candidate::logLikelihood)
+    candidates.sort(Comparator.comparingDouble(ProfileCandidate::logLikelihood)
         .reversed()
         .thenComparing(candidate -> candidate.profile().id()));
     return List.copyOf(candidates);
@@ -303,7 +303,7 @@ public final class Identification {
   }
 
   /** {@return the fewest profiles that, with the unknown where it is likely, hold the confidence asked for} */
-  public List<Candidate> likely() {
+  public List<ProfileCandidate> likely() {
     return likely;
   }
 
@@ -375,14 +375,14 @@ public final class Identification {
         : answer() + " Counted as clues: "
             + clues.stream().map(Clue::toString).collect(Collectors.joining(", ")) + ".";
     answer += sizeClasses().map(sizes -> " " + sizes.inWords()).orElse("");
-    boolean open = verdict == Verdict.AMBIGUOUS || verdict == Verdict.INSUFFICIENT_DATA;
+    boolean open = verdict == PlugVerdict.AMBIGUOUS || verdict == PlugVerdict.INSUFFICIENT_DATA;
     return open && !nextReadings().isEmpty()
         ? answer + " " + nextReadings().get(0).inWords()
         : answer;
   }
 
   private String answer() {
-    Candidate best = best();
+    ProfileCandidate best = best();
     String set =
         "the set \"" + identifier.referenceSet().name() + "\" (" + weakestProvenance() + ")";
     return switch (verdict) {
@@ -398,19 +398,19 @@ public final class Identification {
   private String remaining() {
     String profiles = likely.stream().map(Identification::chance).collect(Collectors.joining(", "));
     return unknownLikely
-        ? profiles + ", or none of the set, " + percent(unknownProbability)
+        ? profiles + ", or none of the set, " + Digits.percent(unknownProbability)
         : profiles;
   }
 
-  private String noMatch(Candidate best) {
+  private String noMatch(ProfileCandidate best) {
     if (best.fits()) {
-      return "the plug is of none of its profiles, " + percent(unknownProbability);
+      return "the plug is of none of its profiles, " + Digits.percent(unknownProbability);
     }
     return "the nearest is " + best.profile().displayName() + ", and "
-        + percent(best.tailProbability()) + " of its genuine plugs fit as badly";
+        + Digits.percent(best.tailProbability()) + " of its genuine plugs fit as badly";
   }
 
-  private String insufficient(Candidate best) {
+  private String insufficient(ProfileCandidate best) {
     if (readings.isEmpty()) {
       return "Nothing was read yet.";
     }
@@ -422,16 +422,8 @@ public final class Identification {
         + " is the likeliest, but one dimension alone names no profile.";
   }
 
-  private static String chance(Candidate candidate) {
-    return candidate.profile().displayName() + ", " + percent(candidate.probability());
-  }
-
-  /** Never says 0 % or 100 %: nothing here is certain. */
-  static String percent(double probability) {
-    if (probability < 0.0005) {
-      return "less than 0.1 %";
-    }
-    return probability > 0.9995 ? "more than 99.9 %" : Digits.fixed(100.0 * probability, 1) + " %";
+  private static String chance(ProfileCandidate candidate) {
+    return candidate.profile().displayName() + ", " + Digits.percent(candidate.probability());
   }
 
   /** {@return the chi-square and the posterior arithmetic, step by step} */

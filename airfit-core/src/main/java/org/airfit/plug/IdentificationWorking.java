@@ -42,8 +42,8 @@ final class IdentificationWorking {
     }
     answer.readings().forEach(reading -> out.note("Read: " + reading + "."));
     answer.clues().forEach(clue -> out.note("Clue: " + clue + "."));
-    List<Candidate> shown = new ArrayList<>();
-    for (Candidate candidate : answer.ranking()) {
+    List<ProfileCandidate> shown = new ArrayList<>();
+    for (ProfileCandidate candidate : answer.ranking()) {
       if (shown.isEmpty() || candidate.probability() > SHOWN_ABOVE) {
         shown.add(candidate);
         out.include(profile(answer, candidate));
@@ -58,7 +58,7 @@ final class IdentificationWorking {
     return out.note(answer.inWords()).build();
   }
 
-  private static Working profile(Identification answer, Candidate candidate) {
+  private static Working profile(Identification answer, ProfileCandidate candidate) {
     Working.Builder out = Working.titled(candidate.profile().toString());
     List<Term> misfits = new ArrayList<>();
     List<Term> densities = new ArrayList<>();
@@ -116,7 +116,7 @@ final class IdentificationWorking {
     return out.build();
   }
 
-  private static void fit(Working.Builder out, Candidate candidate, List<Term> misfits) {
+  private static void fit(Working.Builder out, ProfileCandidate candidate, List<Term> misfits) {
     Term chiSquare = Term.of("χ²", "\\chi^2", candidate.chiSquare(), "", DIGITS);
     out.step(
         "chi-square",
@@ -230,7 +230,7 @@ final class IdentificationWorking {
   /** Readings by one caliper: its error first, then each reading less that error. */
   private static void shared(
       Working.Builder out,
-      Candidate candidate,
+      ProfileCandidate candidate,
       CommonError group,
       List<Term> misfits,
       List<Term> densities) {
@@ -396,7 +396,8 @@ final class IdentificationWorking {
     densities.add(logDensity);
   }
 
-  private static void posterior(Working.Builder out, Identification answer, List<Candidate> shown) {
+  private static void posterior(
+      Working.Builder out, Identification answer, List<ProfileCandidate> shown) {
     List<Term> given = new ArrayList<>();
     StringBuilder sum = new StringBuilder();
     StringBuilder latex = new StringBuilder();
@@ -405,7 +406,7 @@ final class IdentificationWorking {
     double best = shown.get(0).logLikelihood();
     given.add(Term.of("ln L1", "\\ln L_1", best, "", DIGITS));
     int k = 0;
-    for (Candidate candidate : shown) {
+    for (ProfileCandidate candidate : shown) {
       k++;
       String p = "p" + k;
       String l = "ln L" + k;
@@ -439,7 +440,7 @@ final class IdentificationWorking {
     if (!Double.isFinite(total)) {
       out.note(
           "The likelihood of the best profile is nothing beside that of an unknown plug; the chance of the unknown is "
-              + Identification.percent(answer.unknownProbability()) + ".");
+              + Digits.percent(answer.unknownProbability()) + ".");
       return;
     }
     Term sumTerm = Term.of("S", "S", total, "", DIGITS);
@@ -451,7 +452,7 @@ final class IdentificationWorking {
         sumTerm,
         BAYES);
     k = 0;
-    for (Candidate candidate : shown) {
+    for (ProfileCandidate candidate : shown) {
       k++;
       chance(
           out,

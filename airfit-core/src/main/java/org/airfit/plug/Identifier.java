@@ -197,7 +197,7 @@ public final class Identifier {
   /**
    * Compares readings with the set.
    *
-   * @param readings the readings in any order, each dimension once; none gives {@link Verdict#INSUFFICIENT_DATA} and what to measure
+   * @param readings the readings in any order, each dimension once; none gives {@link PlugVerdict#INSUFFICIENT_DATA} and what to measure
    *     first
    * @return the answer
    * @throws IllegalArgumentException if a dimension stands twice
@@ -211,7 +211,7 @@ public final class Identifier {
    *
    * @param readings the readings in any order, each dimension once
    * @param clues what a gauge said, what is stamped on the plug, how its groove looks; each thing once
-   * @return the answer; clues alone give {@link Verdict#INSUFFICIENT_DATA}
+   * @return the answer; clues alone give {@link PlugVerdict#INSUFFICIENT_DATA}
    * @throws IllegalArgumentException if a dimension or a clue stands twice, or a gauge is of a profile outside the set
    */
   public Identification identify(Collection<Reading> readings, Collection<Clue> clues) {

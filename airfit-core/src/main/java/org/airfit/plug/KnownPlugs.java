@@ -208,7 +208,7 @@ public final class KnownPlugs {
    * @return the answer
    * @throws IllegalArgumentException if an argument is outside its range, or the pieces so far show no spread
    */
-  public PiecesNeeded piecesFor(Dimension dimension, Length wanted, double confidence) {
+  public SampleSize piecesFor(Dimension dimension, Length wanted, double confidence) {
     if (!(wanted.metres() > 0.0)) {
       throw new IllegalArgumentException(
           "wanted error must be above 0 mm, was " + wanted.format(LengthUnit.MILLIMETRE));
@@ -229,20 +229,20 @@ public final class KnownPlugs {
         * instrument.limitOfError(dimension, Length.ofMillimetres(mean)).millimetres()
         / Math.sqrt(3.0);
     Length present = Length.ofMillimetres(error(n, s, tail, caliper));
-    PiecesNeeded.Verdict verdict;
+    SampleSize.Verdict verdict;
     int needed = n;
     if (present.compareTo(wanted) <= 0) {
-      verdict = PiecesNeeded.Verdict.ENOUGH;
+      verdict = SampleSize.Verdict.ENOUGH;
     } else if (error(MOST_PIECES, s, tail, caliper) > wanted.millimetres()) {
-      verdict = PiecesNeeded.Verdict.CALIPER_TOO_COARSE;
+      verdict = SampleSize.Verdict.CALIPER_TOO_COARSE;
       needed = 0;
     } else {
-      verdict = PiecesNeeded.Verdict.MEASURE_MORE;
+      verdict = SampleSize.Verdict.MEASURE_MORE;
       while (error(needed, s, tail, caliper) > wanted.millimetres()) {
         needed++;
       }
     }
-    return new PiecesNeeded(verdict, dimension, wanted, present, n, needed);
+    return new SampleSize(verdict, dimension, wanted, present, n, needed);
   }
 
   private static double error(int n, double s, double tail, double caliper) {

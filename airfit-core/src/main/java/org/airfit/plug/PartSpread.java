@@ -125,8 +125,8 @@ public sealed interface PartSpread {
      * @param reading the reading
      * @return the chance and the guarded verdict
      */
-    public Conformance judge(Reading reading) {
-      return Conformance.of(this, reading);
+    public Conformity judge(Reading reading) {
+      return Conformity.of(this, reading);
     }
   }
 

@@ -21,6 +21,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.airfit.internal.Digits;
 import org.airfit.plug.ProfileFinding.Severity;
+import org.airfit.quantity.Length;
 import org.airfit.source.Source;
 import org.jspecify.annotations.Nullable;
 
@@ -114,6 +115,19 @@ public final class PlugProfile {
   /** {@return the form of the locking groove, empty if it is not known} */
   public Optional<GrooveForm> grooveForm() {
     return Optional.ofNullable(grooveForm);
+  }
+
+  /**
+   * Obtains the nominal tip length to the edge, for drawing.
+   *
+   * @return the nominal tip length to the edge, or the stated one where the profile cannot tell the edge
+   * @throws java.util.NoSuchElementException if the profile has no tip length
+   */
+  public Length tipLengthToEdge() {
+    PartSpread stated = spread(Dimension.TIP_LENGTH).orElseThrow();
+    return TipLength.spread(this, Dimension.TIP_LENGTH, Optional.empty())
+        .orElse(stated)
+        .nominal();
   }
 
   /** {@return the ball its tip length is stated by, see {@link GaugeBall}; empty for the edge} */

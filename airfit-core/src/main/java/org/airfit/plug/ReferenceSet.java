@@ -218,10 +218,10 @@ public final class ReferenceSet {
    * @param word the letter, word, name or id
    * @return every profile it may mean, with a warning
    */
-  public Lookup lookUp(String word) {
+  public AliasLookup lookUp(String word) {
     List<PlugProfile> meant =
         profiles.stream().filter(profile -> profile.isCalled(word)).toList();
-    return new Lookup(word, meant, warning(word, meant));
+    return new AliasLookup(word, meant, warning(word, meant));
   }
 
   private String warning(String word, List<PlugProfile> meant) {

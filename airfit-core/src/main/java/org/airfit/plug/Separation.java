@@ -201,7 +201,7 @@ public final class Separation {
       return pair + " have no dimension in common and cannot be compared.";
     }
     ByDimension best = dimensions.get(0);
-    String chance = Identification.percent(risk());
+    String chance = Digits.percent(risk());
     String by = "the " + best.dimension() + " differs most, by "
         + best.difference().format(LengthUnit.MILLIMETRE, 2) + " or "
         + Digits.fixed(best.difference().millimetres() / best.scatter().millimetres(), 1)

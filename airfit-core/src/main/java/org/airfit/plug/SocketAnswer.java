@@ -25,17 +25,17 @@ public final class SocketAnswer {
       "that every profile in use is on the maker's list by its name, not by a letter; the word universal is also used of two-lug "
           + "claw couplings, which are something else.";
 
-  private static final List<WayOut> ANYWHERE = List.of(
-      new WayOut(
+  private static final List<SocketRemedy> ANYWHERE = List.of(
+      new SocketRemedy(
           "Find its plug",
           "Look for a plug that has been used in this socket, on its hose, tool or bench, and measure the plug.",
           "that the two really were used together; a plug that was forced in proves nothing."),
-      new WayOut(
+      new SocketRemedy(
           "Try known plugs, depressurised",
           "Shut off and vent the line, then try plugs of known profile by hand, without force.",
           "that it locks, does not turn wobbly and cannot be pulled out by hand; then leak and pull check at slowly rising pressure. "
               + "More than one profile may go in, and one that goes in may not seal."),
-      new WayOut(
+      new SocketRemedy(
           "Replace the pair",
           "Fit a new socket and a new plug of one known profile.",
           "thread, pressure rating and flow of both halves, and every other plug that is used at this place."));
@@ -45,12 +45,12 @@ public final class SocketAnswer {
       "Where several profiles are in use, fit a socket whose maker states that it takes each of them.");
 
   private final List<UniversalSocket> universal;
-  private final List<WayOut> waysOut;
+  private final List<SocketRemedy> waysOut;
 
   private SocketAnswer(List<UniversalSocket> universal, String fit) {
     this.universal = universal;
-    List<WayOut> ways = new ArrayList<>(ANYWHERE);
-    ways.add(new WayOut("Fit a universal socket", fit, CHECK_UNIVERSAL));
+    List<SocketRemedy> ways = new ArrayList<>(ANYWHERE);
+    ways.add(new SocketRemedy("Fit a universal socket", fit, CHECK_UNIVERSAL));
     this.waysOut = List.copyOf(ways);
   }
 
@@ -97,9 +97,9 @@ public final class SocketAnswer {
     return universal;
   }
 
-  /** {@return always {@link Verdict#INSUFFICIENT_DATA}} */
-  public Verdict verdict() {
-    return Verdict.INSUFFICIENT_DATA;
+  /** {@return always {@link PlugVerdict#INSUFFICIENT_DATA}} */
+  public PlugVerdict verdict() {
+    return PlugVerdict.INSUFFICIENT_DATA;
   }
 
   /** {@return why it cannot be told} */
@@ -108,7 +108,7 @@ public final class SocketAnswer {
   }
 
   /** {@return the ways out, the cheapest first} */
-  public List<WayOut> waysOut() {
+  public List<SocketRemedy> waysOut() {
     return waysOut;
   }
 

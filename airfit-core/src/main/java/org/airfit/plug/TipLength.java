@@ -150,12 +150,4 @@ final class TipLength {
   private static Length moved(Length length, double mm) {
     return Length.ofMillimetres(length.millimetres() + mm);
   }
-
-  /** The nominal to the edge, for drawing; the stated one where the profile cannot tell. */
-  static Length edge(PlugProfile profile) {
-    PartSpread stated = profile.spread(Dimension.TIP_LENGTH).orElseThrow();
-    return spread(profile, Dimension.TIP_LENGTH, Optional.empty())
-        .orElse(stated)
-        .nominal();
-  }
 }

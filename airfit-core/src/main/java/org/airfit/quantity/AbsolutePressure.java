@@ -110,16 +110,6 @@ public final class AbsolutePressure extends Scalar<AbsolutePressure, PressureUni
   }
 
   /**
-   * Converts to what a gauge shows.
-   *
-   * @param atmosphere the pressure around the gauge
-   * @return this minus {@code atmosphere}; negative for a vacuum
-   */
-  public GaugePressure above(AbsolutePressure atmosphere) {
-    return GaugePressure.ofPascals(si() - atmosphere.si());
-  }
-
-  /**
    * Takes a drop away.
    *
    * @param drop the drop, no larger than this

@@ -31,6 +31,17 @@ public final class GaugePressure extends Scalar<GaugePressure, PressureUnit> {
   }
 
   /**
+   * Obtains what a gauge reads at an absolute pressure.
+   *
+   * @param pressure the absolute pressure
+   * @param atmosphere the pressure the gauge reads against
+   * @return {@code pressure} minus {@code atmosphere}, negative for a vacuum
+   */
+  public static GaugePressure of(AbsolutePressure pressure, AbsolutePressure atmosphere) {
+    return ofPascals(pressure.pascals() - atmosphere.pascals());
+  }
+
+  /**
    * Obtains a gauge pressure from pascals.
    *
    * @param pascals the gauge pressure [Pa]
@@ -112,7 +123,7 @@ public final class GaugePressure extends Scalar<GaugePressure, PressureUnit> {
    * @return {@code atmosphere} plus this
    * @throws IllegalArgumentException if the sum would lie below a perfect vacuum
    */
-  public AbsolutePressure above(AbsolutePressure atmosphere) {
+  public AbsolutePressure absolute(AbsolutePressure atmosphere) {
     if (-si() > atmosphere.pascals()) {
       throw new IllegalArgumentException("gauge pressure must be at least minus the atmosphere of "
           + atmosphere + ", was " + this);

@@ -3,14 +3,14 @@ package org.airfit.select;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.airfit.joint.Chain;
+import org.airfit.joint.End;
+import org.airfit.joint.Mating;
 import org.airfit.safety.Caution;
-import org.airfit.thread.Chain;
-import org.airfit.thread.End;
-import org.airfit.thread.Mating;
 
 /**
  * Two ends that must be joined, and the adapters that join them soundly: of all chains of at most three, the one that breaks the fewest rules,
- * then costs least by the {@link Ranking}, then has the fewest adapters, then takes least of the pressure.
+ * then costs least by the {@link Objective}, then has the fewest adapters, then takes least of the pressure.
  *
  * @param where what is joined, such as "wall outlet to socket"
  * @param chain the ends, the adapters between them and every pair that meets, from the supply on

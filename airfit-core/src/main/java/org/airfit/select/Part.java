@@ -2,10 +2,11 @@ package org.airfit.select;
 
 import java.util.Set;
 import org.airfit.flow.FlowCapacity;
+import org.airfit.joint.End;
+import org.airfit.joint.TwoEnded;
 import org.airfit.line.Conduit;
 import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
-import org.airfit.thread.End;
 
 /** A part that a catalogue can hold. */
 public sealed interface Part {
@@ -85,8 +86,7 @@ public sealed interface Part {
    * @param other its other end
    * @param conduit its smallest bore and its length, with the loss where the air enters and leaves it
    */
-  record Adapter(PartFacts facts, End one, End other, Conduit conduit)
-      implements Part, org.airfit.thread.Adapter {
+  record Adapter(PartFacts facts, End one, End other, Conduit conduit) implements Part, TwoEnded {
 
     @Override
     public String name() {

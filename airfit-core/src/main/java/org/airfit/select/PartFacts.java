@@ -4,8 +4,8 @@ import java.math.BigDecimal;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
-import org.airfit.circuit.Money;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Money;
 import org.airfit.quantity.Temperature;
 import org.jspecify.annotations.Nullable;
 
@@ -21,7 +21,7 @@ public final class PartFacts {
     private @Nullable GaugePressure rating;
     private @Nullable Money price;
     private @Nullable Material material;
-    private @Nullable AirKind air;
+    private @Nullable Lubrication air;
     private @Nullable Temperature coldest;
     private @Nullable Temperature hottest;
     private boolean sleeveGuarded;
@@ -106,9 +106,9 @@ public final class PartFacts {
     BigDecimal amount = each.amount().stripTrailingZeros();
     if (amount.signum() < 0
         || amount.compareTo(DEAREST) >= 0
-        || amount.scale() > Ranking.DECIMALS) {
+        || amount.scale() > Objective.DECIMALS) {
       throw new IllegalArgumentException("price of part " + id
-          + " must be in [0, 10^9) with at most " + Ranking.DECIMALS + " decimals, was "
+          + " must be in [0, 10^9) with at most " + Objective.DECIMALS + " decimals, was "
           + each.amount().toPlainString() + " " + each.currency());
     }
     return with(facts -> facts.price = each);
@@ -131,7 +131,7 @@ public final class PartFacts {
    * @param kind the kind of air
    * @return fuller facts
    */
-  public PartFacts withAir(AirKind kind) {
+  public PartFacts withAir(Lubrication kind) {
     Objects.requireNonNull(kind);
     return with(facts -> facts.air = kind);
   }
@@ -208,7 +208,7 @@ public final class PartFacts {
   }
 
   /** {@return the kind of air it is kept for, if its owner keeps it for one} */
-  public Optional<AirKind> air() {
+  public Optional<Lubrication> air() {
     return Optional.ofNullable(told.air);
   }
 

@@ -2,7 +2,7 @@ package org.airfit.select;
 
 import java.math.BigDecimal;
 import java.util.Optional;
-import org.airfit.circuit.Money;
+import org.airfit.quantity.Money;
 
 /**
  * One line of a parts list.

@@ -8,13 +8,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.airfit.circuit.Money;
-import org.airfit.circuit.Run;
-import org.airfit.circuit.RunResult;
-import org.airfit.circuit.Share;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.LengthUnit;
+import org.airfit.quantity.Money;
 import org.airfit.quantity.PressureUnit;
+import org.airfit.run.ElementLoss;
+import org.airfit.run.Run;
+import org.airfit.run.RunResult;
 import org.airfit.safety.Caution;
 import org.airfit.safety.SafetyRule;
 import org.airfit.safety.Situation;
@@ -147,7 +147,7 @@ public final class Proposal {
   }
 
   /** A part and where it sits. */
-  record Seated(Seat seat, Part part) {}
+  record Seated(Slot seat, Part part) {}
 
   /** Every part from the wall to the tool, adapters in their places. */
   List<Part> parts() {
@@ -157,19 +157,19 @@ public final class Proposal {
   List<Seated> seated() {
     List<Seated> seated = new ArrayList<>();
     seatAdapters(seated, 0);
-    seated.add(new Seated(Seat.WALL_SOCKET, wallSocket));
-    seated.add(new Seated(Seat.HOSE_PLUG, hosePlug));
+    seated.add(new Seated(Slot.WALL_SOCKET, wallSocket));
+    seated.add(new Seated(Slot.HOSE_PLUG, hosePlug));
     seatAdapters(seated, 1);
-    seated.add(new Seated(Seat.HOSE, hose));
+    seated.add(new Seated(Slot.HOSE, hose));
     seatAdapters(seated, 2);
-    seated.add(new Seated(Seat.TOOL_SOCKET, toolSocket));
-    seated.add(new Seated(Seat.TOOL_PLUG, toolPlug));
+    seated.add(new Seated(Slot.TOOL_SOCKET, toolSocket));
+    seated.add(new Seated(Slot.TOOL_PLUG, toolPlug));
     seatAdapters(seated, 3);
     return seated;
   }
 
   private void seatAdapters(List<Seated> seated, int joint) {
-    joints.get(joint).adapters().forEach(part -> seated.add(new Seated(Seat.ADAPTER, part)));
+    joints.get(joint).adapters().forEach(part -> seated.add(new Seated(Slot.ADAPTER, part)));
   }
 
   Optional<GaugePressure> lowestRating() {
@@ -267,7 +267,7 @@ public final class Proposal {
         .orElse("");
   }
 
-  private List<Share> shares() {
+  private List<ElementLoss> shares() {
     return result.fold(delivered -> delivered.shares(), starved -> starved.before());
   }
 

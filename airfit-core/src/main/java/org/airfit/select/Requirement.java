@@ -6,7 +6,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.airfit.air.AirState;
-import org.airfit.circuit.Run;
+import org.airfit.joint.End;
 import org.airfit.line.Conduit;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
@@ -14,8 +14,8 @@ import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.Temperature;
+import org.airfit.run.Run;
 import org.airfit.safety.Medium;
-import org.airfit.thread.End;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -144,12 +144,12 @@ public final class Requirement {
   }
 
   /** {@return where it will be used, if that was told} */
-  public Optional<Place> place() {
+  public Optional<Environment> place() {
     return Optional.ofNullable(told.place);
   }
 
   /** {@return the kind of air in the line, if that was told} */
-  public Optional<AirKind> air() {
+  public Optional<Lubrication> air() {
     return Optional.ofNullable(told.air);
   }
 
@@ -209,7 +209,7 @@ public final class Requirement {
   }
 
   /** {@return by what the proposals that fit are put in order} */
-  public Ranking ranking() {
+  public Objective ranking() {
     return told.ranking;
   }
 
@@ -248,8 +248,8 @@ public final class Requirement {
     private @Nullable String profile;
     private Part.@Nullable Socket wallSocket;
     private Part.@Nullable Plug toolPlug;
-    private @Nullable Place place;
-    private @Nullable AirKind air;
+    private @Nullable Environment place;
+    private @Nullable Lubrication air;
     private boolean dropped;
     private boolean dragged;
     private boolean ventRequired;
@@ -260,7 +260,7 @@ public final class Requirement {
     private @Nullable Temperature hottest;
     private @Nullable String marking;
     private Part.@Nullable Hose hose;
-    private Ranking ranking = Ranking.FEWEST_PIECES;
+    private Objective ranking = Objective.FEWEST_PIECES;
     private boolean blowGun;
     private @Nullable GaugePressure deadEnd;
 
@@ -392,7 +392,7 @@ public final class Requirement {
      * @param where the place
      * @return this builder
      */
-    public Builder place(Place where) {
+    public Builder place(Environment where) {
       place = where;
       return this;
     }
@@ -403,7 +403,7 @@ public final class Requirement {
      * @param kind dry or lubricated
      * @return this builder
      */
-    public Builder air(AirKind kind) {
+    public Builder air(Lubrication kind) {
       air = kind;
       return this;
     }
@@ -543,7 +543,7 @@ public final class Requirement {
      * @param order the order
      * @return this builder
      */
-    public Builder rankedBy(Ranking order) {
+    public Builder rankedBy(Objective order) {
       ranking = Objects.requireNonNull(order);
       return this;
     }

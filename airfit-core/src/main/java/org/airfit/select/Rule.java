@@ -40,8 +40,8 @@ public enum Rule {
       Source.commonPractice("a universal socket where several profiles are in use"),
       Rule::inUse) {
     @Override
-    boolean isBrokenBy(Requirement job, Seat seat, Part part) {
-      return seat == Seat.WALL_SOCKET && !takes(part).containsAll(job.profilesInUse());
+    boolean isBrokenBy(Requirement job, Slot seat, Part part) {
+      return seat == Slot.WALL_SOCKET && !takes(part).containsAll(job.profilesInUse());
     }
   },
 
@@ -57,7 +57,7 @@ public enum Rule {
       Source.handbook("29 CFR 1926.302(b)(5): not above the maker's safe operating pressure"),
       Rule::rated) {
     @Override
-    boolean isBrokenBy(Requirement job, Seat seat, Part part) {
+    boolean isBrokenBy(Requirement job, Slot seat, Part part) {
       return isTooWeak(job, part) || isUnmarkedToBuy(part);
     }
   },
@@ -68,7 +68,7 @@ public enum Rule {
       Source.standard("ISO 4414:2010 clause 5.2.1: components operate within their rated limits"),
       Rule::temperature) {
     @Override
-    boolean isBrokenBy(Requirement job, Seat seat, Part part) {
+    boolean isBrokenBy(Requirement job, Slot seat, Part part) {
       return isNamed(job) && !isAllowed(job, part);
     }
   },
@@ -105,7 +105,7 @@ public enum Rule {
   /** The hose is long enough. */
   HOSE_REACHES("Hose reaches", Source.commonPractice("the hose reaches the work"), Rule::reach) {
     @Override
-    boolean isBrokenBy(Requirement job, Seat seat, Part part) {
+    boolean isBrokenBy(Requirement job, Slot seat, Part part) {
       return part instanceof Part.Hose hose && hose.conduit().length().compareTo(job.reach()) < 0;
     }
   },
@@ -122,7 +122,7 @@ public enum Rule {
     }
 
     @Override
-    boolean isBrokenBy(Requirement job, Seat seat, Part part) {
+    boolean isBrokenBy(Requirement job, Slot seat, Part part) {
       return seat.isCoupling() && !part.facts().isAlreadyThere() && !isOf(job.suited(), part);
     }
   },
@@ -133,8 +133,8 @@ public enum Rule {
       Source.commonPractice("a guarded sleeve where the hose is dragged"),
       Rule::sleeve) {
     @Override
-    boolean isBrokenBy(Requirement job, Seat seat, Part part) {
-      return job.isDragged() && seat == Seat.TOOL_SOCKET && !part.facts().isSleeveGuarded();
+    boolean isBrokenBy(Requirement job, Slot seat, Part part) {
+      return job.isDragged() && seat == Slot.TOOL_SOCKET && !part.facts().isSleeveGuarded();
     }
   },
 
@@ -144,7 +144,7 @@ public enum Rule {
       Source.standard("ISO 4414:1998 clause 9.6, quick-action couplings"),
       Rule::vented) {
     @Override
-    boolean isBrokenBy(Requirement job, Seat seat, Part part) {
+    boolean isBrokenBy(Requirement job, Slot seat, Part part) {
       return job.isVentRequired() && seat.isSocket() && !part.facts().isVented();
     }
   },
@@ -155,7 +155,7 @@ public enum Rule {
       Source.commonPractice("hoses and couplings of lubricated lines are not used on dry ones"),
       Rule::airKept) {
     @Override
-    boolean isBrokenBy(Requirement job, Seat seat, Part part) {
+    boolean isBrokenBy(Requirement job, Slot seat, Part part) {
       return job.air().isPresent()
           && part.facts().air().filter(kept -> kept != job.air().get()).isPresent();
     }
@@ -218,7 +218,7 @@ public enum Rule {
    * Whether one part breaks this rule, whatever the others are. {@link #judge} asks the same, so that a search which leaves such parts
    * out loses nothing; what takes two parts or the whole run to tell is not told here.
    */
-  boolean isBrokenBy(Requirement job, Seat seat, Part part) {
+  boolean isBrokenBy(Requirement job, Slot seat, Part part) {
     return false;
   }
 
@@ -228,7 +228,7 @@ public enum Rule {
   }
 
   /** The rules one part breaks, as bits. */
-  static int brokenBy(Requirement job, Seat seat, Part part) {
+  static int brokenBy(Requirement job, Slot seat, Part part) {
     int broken = 0;
     for (Rule rule : OF_ONE_PART) {
       if (rule.isBrokenBy(job, seat, part)) {
@@ -490,14 +490,14 @@ public enum Rule {
         || part.facts().material().map(good::contains).orElse(false);
   }
 
-  static Set<Material> suited(@Nullable Place place, boolean isDropped) {
+  static Set<Material> suited(@Nullable Environment place, boolean isDropped) {
     Set<Material> good = EnumSet.allOf(Material.class);
     if (isDropped) {
       good.retainAll(Set.of(Material.HARDENED_STEEL, Material.STAINLESS_STEEL));
     }
-    if (place == Place.OUTDOORS || place == Place.WASH_DOWN) {
+    if (place == Environment.OUTDOORS || place == Environment.WASH_DOWN) {
       good.retainAll(Set.of(Material.STAINLESS_STEEL, Material.BRASS));
-    } else if (place == Place.SPARKING_HAZARD) {
+    } else if (place == Environment.SPARKING_HAZARD) {
       good.retainAll(Set.of(Material.BRASS));
     }
     return Collections.unmodifiableSet(good);
@@ -525,7 +525,7 @@ public enum Rule {
   }
 
   private static Saying airKept(Proposal p) {
-    Optional<AirKind> kind = p.requirement().air();
+    Optional<Lubrication> kind = p.requirement().air();
     if (kind.isEmpty()) {
       return open("Ask whether the line has a lubricator.");
     }

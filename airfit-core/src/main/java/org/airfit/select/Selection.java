@@ -31,7 +31,7 @@ public sealed interface Selection {
   /**
    * At least one proposal meets every rule.
    *
-   * @param ranking the best {@link #LISTED} of all proposals that fit, best first: by the {@link Ranking} of the requirement, then most pressure
+   * @param ranking the best {@link #LISTED} of all proposals that fit, best first: by the {@link Objective} of the requirement, then most pressure
    *     at the tool in whole pascals, then by name, the hose first
    */
   record Fitting(List<Proposal> ranking) implements Selection {
@@ -51,7 +51,7 @@ public sealed interface Selection {
         return "It is the only combination that meets every rule: " + own;
       }
       return "Of all combinations that meet every rule "
-          + (best().requirement().ranking() == Ranking.LOWEST_PRICE
+          + (best().requirement().ranking() == Objective.LOWEST_PRICE
               ? best().unpriced().isEmpty()
                   ? "it costs least"
                   : "it has the fewest pieces of unknown price, and costs least as far as prices are known"
@@ -76,7 +76,7 @@ public sealed interface Selection {
    * No proposal meets every rule.
    *
    * @param nearest the best {@link #LISTED} of all proposals with the fewest rules unmet: most pressure at the tool first, in whole pascals, then
-   *     the fewest joints that nothing joins, then by the {@link Ranking} of the requirement, then by name, the hose first; empty where a kind of part is missing altogether
+   *     the fewest joints that nothing joins, then by the {@link Objective} of the requirement, then by name, the hose first; empty where a kind of part is missing altogether
    * @param toGive what would have to give, in plain words
    */
   record NothingFits(List<Proposal> nearest, List<String> toGive) implements Selection {
@@ -115,7 +115,7 @@ public sealed interface Selection {
           List.of("airfit advises on compressed air for tools only, not on " + requirement.medium()
               + ". " + refusal.get()));
     }
-    Search search = new Search(requirement, catalogue, LISTED);
+    CatalogueSearch search = new CatalogueSearch(requirement, catalogue, LISTED);
     List<String> missing = search.missing();
     if (!missing.isEmpty()) {
       return new NothingFits(List.of(), missing);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import org.airfit.joint.Mating;
 import org.airfit.quantity.NominalThreadSize;
 import org.airfit.source.Source;
 import org.jspecify.annotations.Nullable;
@@ -158,7 +159,13 @@ public enum ThreadFamily {
     return symbol;
   }
 
-  String symbol(Gender gender) {
+  /**
+   * Obtains the letters of a thread of this family.
+   *
+   * @param gender male or female
+   * @return the letters, such as "Rc"
+   */
+  public String symbol(Gender gender) {
     return this == BSPT && gender == Gender.FEMALE ? "Rc" : symbol;
   }
 
@@ -204,7 +211,13 @@ public enum ThreadFamily {
     return Optional.ofNullable(geometry).map(of -> of.apply(size));
   }
 
-  void requireSize(NominalThreadSize size) {
+  /**
+   * Refuses a size that this family does not have.
+   *
+   * @param size the size
+   * @throws IllegalArgumentException if the family does not have it
+   */
+  public void requireSize(NominalThreadSize size) {
     Objects.requireNonNull(size);
     if (!span.sizes().contains(size)) {
       throw new IllegalArgumentException(symbol + " size must be one of " + span.sizes() + ", was "
@@ -212,7 +225,13 @@ public enum ThreadFamily {
     }
   }
 
-  void requireGender(Gender gender) {
+  /**
+   * Refuses a gender that this family does not have.
+   *
+   * @param gender male or female
+   * @throws IllegalArgumentException if the family does not have it
+   */
+  public void requireGender(Gender gender) {
     if (!has(gender)) {
       throw new IllegalArgumentException("gender of " + symbol + " must be female, was "
           + gender.label() + "; there is no such thread outside");

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.airfit.internal.Statistics;
+import org.airfit.joint.End;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.NominalThreadSize;
 

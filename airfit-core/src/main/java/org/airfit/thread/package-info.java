@@ -1,10 +1,9 @@
 /**
- * Pipe threads and hose ends: their geometry, what a thread in the hand is, and what goes into what.
+ * Pipe threads: their geometry, and what a thread in the hand is.
  *
- * <p>"Will this go into that?" is {@link org.airfit.thread.Mating#of(End, End)}. "What is this?" is
- * {@link org.airfit.thread.ThreadIdentification#of(ThreadReadings)}. "What does it measure?" is a {@link org.airfit.thread.PipeThread}, computed
- * from the formulas of its standard and not looked up. Nothing here knows flow: thread size is not flow size, and
- * {@link org.airfit.thread.End#clearBore()} tells the bore to expect.
+ * <p>"What is this?" is {@link org.airfit.thread.ThreadIdentification#of(ThreadReadings)}. "What does it measure?" is a
+ * {@link org.airfit.thread.PipeThread}, computed from the formulas of its standard and not looked up. "Will this go into
+ * that?" is asked of {@code org.airfit.joint}.
  *
  * <h2>Specification</h2>
  * <ul>

@@ -53,7 +53,7 @@ class FlowCapacityTest {
   @ParameterizedTest
   @MethodSource("rows")
   void flows_and_regimes_of_the_table_agree(Row row) {
-    FlowThrough flow =
+    FlowAtOutlet flow =
         capacity(row).flow(inlet(row), AbsolutePressure.ofBar(row.number("p2_bar_abs")));
     assertThat(flow.regime().name().toLowerCase(Locale.ROOT)).isEqualTo(row.text("regime"));
     Comparison.of(
@@ -90,9 +90,9 @@ class FlowCapacityTest {
     if (!row.text("regime").equals("subsonic")) {
       return;
     }
-    Passage passage = capacity(row).passage(MassFlow.ofKilogramsPerSecond(flow), inlet(row));
-    assertThat(passage).isInstanceOf(Passage.Passes.class);
-    Passage.Passes passes = (Passage.Passes) passage;
+    OutletAtFlow passage = capacity(row).passage(MassFlow.ofKilogramsPerSecond(flow), inlet(row));
+    assertThat(passage).isInstanceOf(OutletAtFlow.Passes.class);
+    OutletAtFlow.Passes passes = (OutletAtFlow.Passes) passage;
     Comparison.of(
             "Flow: ISO 6358, solved backwards",
             row + ", p2",
@@ -119,10 +119,10 @@ class FlowCapacityTest {
   void more_than_the_choked_flow_does_not_pass() {
     FlowCapacity part = FlowCapacity.of(C, 0.3);
     MassFlow most = part.chokedFlow(INLET);
-    assertThat(part.passage(most, INLET)).isInstanceOf(Passage.Passes.class);
-    Passage past = part.passage(most.times(1.0 + 1.0e-12), INLET);
+    assertThat(part.passage(most, INLET)).isInstanceOf(OutletAtFlow.Passes.class);
+    OutletAtFlow past = part.passage(most.times(1.0 + 1.0e-12), INLET);
     assertThat(past.<MassFlow>fold(
-            passes -> MassFlow.ofKilogramsPerSecond(0.0), Passage.Chokes::largest))
+            passes -> MassFlow.ofKilogramsPerSecond(0.0), OutletAtFlow.Chokes::largest))
         .isEqualTo(most);
     assertThat(past.working().toText()).contains("chokes", "is more than that");
   }
@@ -135,8 +135,8 @@ class FlowCapacityTest {
     assertThat(part.flow(INLET, AbsolutePressure.ofBar(1.99)).massFlow())
         .isEqualTo(part.chokedFlow(INLET));
     for (double share : new double[] {0.0, 0.5, 1.0}) {
-      Passage.Passes passes =
-          (Passage.Passes) part.passage(part.chokedFlow(INLET).times(share), INLET);
+      OutletAtFlow.Passes passes =
+          (OutletAtFlow.Passes) part.passage(part.chokedFlow(INLET).times(share), INLET);
       assertThat(passes.drop()).isEqualTo(PressureDrop.ofBar(5.0));
     }
   }
@@ -144,9 +144,9 @@ class FlowCapacityTest {
   @Test
   void a_part_that_never_opens_passes_nothing() {
     FlowCapacity shut = FlowCapacity.of(C, 0.3).withCrackingPressure(PressureDrop.ofBar(7.0));
-    Passage closed = shut.passage(MassFlow.ofKilogramsPerSecond(1.0e-6), INLET);
+    OutletAtFlow closed = shut.passage(MassFlow.ofKilogramsPerSecond(1.0e-6), INLET);
     assertThat(closed.<MassFlow>fold(
-            passes -> MassFlow.ofKilogramsPerSecond(1.0), Passage.Chokes::largest))
+            passes -> MassFlow.ofKilogramsPerSecond(1.0), OutletAtFlow.Chokes::largest))
         .isEqualTo(MassFlow.ofKilogramsPerSecond(0.0));
   }
 
@@ -164,8 +164,8 @@ class FlowCapacityTest {
 
   @Test
   void nothing_flowing_costs_nothing() {
-    Passage.Passes still =
-        (Passage.Passes) FlowCapacity.of(C, 0.3).passage(MassFlow.ofKilogramsPerSecond(0.0), INLET);
+    OutletAtFlow.Passes still = (OutletAtFlow.Passes)
+        FlowCapacity.of(C, 0.3).passage(MassFlow.ofKilogramsPerSecond(0.0), INLET);
     assertThat(still.drop().pascals()).isZero();
     assertThat(still.outlet()).isEqualTo(INLET.pressure());
   }
@@ -275,7 +275,7 @@ class FlowCapacityTest {
   @ParameterizedTest
   @MethodSource("rows")
   void the_printed_numbers_give_the_printed_answer(Row row) {
-    FlowThrough flow =
+    FlowAtOutlet flow =
         capacity(row).flow(inlet(row), AbsolutePressure.ofBar(row.number("p2_bar_abs")));
     Pencil.check(flow);
     Pencil.check(capacity(row).passage(flow.massFlow(), inlet(row)));

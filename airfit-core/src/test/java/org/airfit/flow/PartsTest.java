@@ -128,7 +128,7 @@ class PartsTest {
     AbsolutePressure low = AbsolutePressure.ofBar(1.0);
     AbsolutePressure high = AbsolutePressure.ofBar(6.5);
     for (AbsolutePressure outlet : List.of(low, high)) {
-      FlowThrough alone = one.flow(INLET, outlet);
+      FlowAtOutlet alone = one.flow(INLET, outlet);
       GroupFlow series = PartsInSeries.of(List.of(one)).flow(INLET, outlet);
       GroupFlow parallel = PartsInParallel.of(List.of(one)).flow(INLET, outlet);
       assertThat(series.regime()).isEqualTo(alone.regime());

@@ -106,14 +106,14 @@ class CraneExamplesTest {
   private static void valve(Row row) {
     Length bore = Length.ofMillimetres(154.0);
     FrictionFactor friction = FrictionFactor.ofDarcy(0.015);
-    Fitting valve =
-        Fitting.ofValveCoefficient("Y-pattern globe valve", ValveCoefficient.ofKv(500.0), bore);
+    PipeFitting valve =
+        PipeFitting.ofValveCoefficient("Y-pattern globe valve", ValveCoefficient.ofKv(500.0), bore);
     double ours = switch (row.text("quantity")) {
       case "K" -> valve.k(bore);
       case "L/D" -> valve.equivalentLength(bore, friction).metres() / bore.metres();
       // the handbook goes on with its rounded K of 3.6
       default ->
-        Fitting.ofLossCoefficient("valve", 3.6, Source.demo("example 7.2"))
+        PipeFitting.ofLossCoefficient("valve", 3.6, Source.demo("example 7.2"))
             .equivalentLength(bore, friction)
             .metres();
     };

@@ -249,7 +249,9 @@ class LineFormulaTest {
     assertThat(flowing(LineFormula.SPITZGLASS_LOW.loss(wide, flow, AIR)).warnings())
         .isNotEmpty();
     assertThat(flowing(LineFormula.OLIPHANT.loss(
-                PIPE, flow, AIR.at(GaugePressure.ofPsi(101.0).above(AbsolutePressure.ofPsi(14.7)))))
+                PIPE,
+                flow,
+                AIR.at(GaugePressure.ofPsi(101.0).absolute(AbsolutePressure.ofPsi(14.7)))))
             .warnings())
         .isNotEmpty();
     assertThat(

@@ -67,7 +67,8 @@ class LineProperties {
             american,
             FreeAirFlow.ofScfm60F(scfm).massFlow(),
             AirState.of(
-                GaugePressure.ofPsi(psig).above(atmosphere), Temperature.ofFahrenheit(fahrenheit)));
+                GaugePressure.ofPsi(psig).absolute(atmosphere),
+                Temperature.ofFahrenheit(fahrenheit)));
     LineLoss other = LossModel.isothermal()
         .loss(
             metric,
@@ -77,7 +78,7 @@ class LineProperties {
                     ReferenceState.SCFM_60F)
                 .massFlow(),
             AirState.of(
-                GaugePressure.ofBar(psig * barPerPsi).above(atmosphere),
+                GaugePressure.ofBar(psig * barPerPsi).absolute(atmosphere),
                 Temperature.ofCelsius((fahrenheit - 32.0) / 1.8)));
     double first = one.fold(f -> f.outlet().pressure().bar(), c -> -1.0);
     double mach = one.fold(LineLoss.Flowing::outletMach, c -> 1.0);

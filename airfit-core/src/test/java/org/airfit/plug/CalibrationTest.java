@@ -58,10 +58,10 @@ class CalibrationTest {
         readings.add(new Reading(dimension, Length.ofMillimetres(size), u));
       }
       Identification answer = identifier.identify(readings);
-      Candidate best = answer.ranking().get(0);
+      ProfileCandidate best = answer.ranking().get(0);
       if (unknown) {
         unknowns++;
-        unknownsIdentified += answer.verdict() == Verdict.IDENTIFIED ? 1 : 0;
+        unknownsIdentified += answer.verdict() == PlugVerdict.IDENTIFIED ? 1 : 0;
       }
       if (best.probability() >= 0.85 && best.probability() < 0.95) {
         given++;

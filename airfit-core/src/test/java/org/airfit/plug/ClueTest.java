@@ -101,7 +101,7 @@ class ClueTest {
   void clues_alone_never_identify() {
     Identification answer = Identifier.of(TWINS)
         .identify(List.of(), List.of(Clue.marking("T", 0.999), Clue.gauge("right", true, 0.999)));
-    assertThat(answer.verdict()).isEqualTo(Verdict.INSUFFICIENT_DATA);
+    assertThat(answer.verdict()).isEqualTo(PlugVerdict.INSUFFICIENT_DATA);
     assertThat(answer.profile()).isEmpty();
     assertThat(answer.working().toText()).contains("Clue 1, marked \"T\"");
   }

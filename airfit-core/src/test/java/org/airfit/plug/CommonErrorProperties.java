@@ -89,9 +89,9 @@ class CommonErrorProperties {
       Identification answer = identifier.identify(readings);
       if (unknown) {
         unknowns++;
-        unknownsIdentified += answer.verdict() == Verdict.IDENTIFIED ? 1 : 0;
+        unknownsIdentified += answer.verdict() == PlugVerdict.IDENTIFIED ? 1 : 0;
       }
-      Candidate best = answer.ranking().get(0);
+      ProfileCandidate best = answer.ranking().get(0);
       if (best.probability() >= 0.85 && best.probability() < 0.95) {
         given++;
         promised += best.probability();

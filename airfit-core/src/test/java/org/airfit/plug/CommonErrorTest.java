@@ -40,7 +40,7 @@ class CommonErrorTest {
     return readings;
   }
 
-  private static Candidate only(PlugProfile profile, List<Reading> readings, double wearMm) {
+  private static ProfileCandidate only(PlugProfile profile, List<Reading> readings, double wearMm) {
     return Identifier.of(ReferenceSet.of("one", List.of(profile)))
         .withWearAllowance(mm(wearMm))
         .identify(readings)
@@ -86,7 +86,7 @@ class CommonErrorTest {
       {0.02, 0.03}, {0.02, -0.03, 0.1}, {0.05, 0.04, -0.2, 0.08}, {0.5, 0.5, 0.5, 0.5}
     }) {
       List<Reading> readings = readings(caliper, HERON, off);
-      Candidate candidate = only(HERON, readings, 0.0);
+      ProfileCandidate candidate = only(HERON, readings, 0.0);
       double[] known = byMatrix(readings, HERON, c);
       assertThat(candidate.chiSquare()).isCloseTo(known[0], within(1.0e-9 * (1.0 + known[0])));
       assertThat(candidate.logLikelihood())

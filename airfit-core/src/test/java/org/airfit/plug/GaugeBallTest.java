@@ -178,7 +178,7 @@ class GaugeBallTest {
         .dimension(Dimension.TIP_LENGTH, PartSpread.normal(mm(20.0), mm(0.03)))
         .build();
     assertThat(identify(bare, ball).ranking().get(0).degreesOfFreedom()).isZero();
-    assertThat(identify(bare, ball).verdict()).isEqualTo(Verdict.INSUFFICIENT_DATA);
+    assertThat(identify(bare, ball).verdict()).isEqualTo(PlugVerdict.INSUFFICIENT_DATA);
     PlugProfile narrow = lowWall("narrow", 20.0, ROOT)
         .dimension(Dimension.GROOVE_WIDTH, PartSpread.normal(mm(9.0), mm(0.06)))
         .build();

@@ -92,7 +92,7 @@ class IdentificationTest {
       compare(row, "posterior", answer.unknownProbability());
       return;
     }
-    Candidate candidate = answer.ranking().stream()
+    ProfileCandidate candidate = answer.ranking().stream()
         .filter(c -> c.profile().id().equals(row.text("profile")))
         .findFirst()
         .orElseThrow();
@@ -113,7 +113,7 @@ class IdentificationTest {
         new PartSpread.Limits(mm(row.number("limit_low_mm")), mm(row.number("limit_high_mm")));
     Reading reading =
         new Reading(Dimension.TIP_DIAMETER, mm(row.number("reading_mm")), mm(row.number("u_mm")));
-    Conformance judged = limits.judge(reading);
+    Conformity judged = limits.judge(reading);
     Comparison.of(
             "Plugs: guard band vectors",
             row + ", conformance",
@@ -232,7 +232,7 @@ class IdentificationTest {
   void nearly_equal_tip_lengths_lead_to_measure_the_width_and_then_to_an_answer() {
     Identification doubt =
         birds(digital(Dimension.TIP_DIAMETER, 18.78), digital(Dimension.TIP_LENGTH, 21.05));
-    assertThat(doubt.verdict()).isEqualTo(Verdict.AMBIGUOUS);
+    assertThat(doubt.verdict()).isEqualTo(PlugVerdict.AMBIGUOUS);
     assertThat(doubt.profile()).isEmpty();
     assertThat(doubt.likely())
         .extracting(c -> c.profile().id())
@@ -248,7 +248,7 @@ class IdentificationTest {
         digital(Dimension.TIP_DIAMETER, 18.78),
         digital(Dimension.TIP_LENGTH, 21.05),
         digital(Dimension.GROOVE_WIDTH, 6.55));
-    assertThat(settled.verdict()).isEqualTo(Verdict.CANDIDATE);
+    assertThat(settled.verdict()).isEqualTo(PlugVerdict.CANDIDATE);
     assertThat(settled.profile().map(PlugProfile::id)).contains("demo-plover");
     assertThat(settled.inWords()).startsWith("Candidate only");
     assertThat(settled).hasToString(settled.inWords());
@@ -273,7 +273,7 @@ class IdentificationTest {
       double draw = random.nextDouble();
       double at = 0.0;
       double width = random.nextDouble(0.5, 10.5); // of an unknown plug
-      for (Candidate candidate : doubt.ranking()) {
+      for (ProfileCandidate candidate : doubt.ranking()) {
         at += candidate.probability();
         if (draw < at) {
           PartSpread spread = candidate.profile().spread(Dimension.GROOVE_WIDTH).orElseThrow();
@@ -323,7 +323,7 @@ class IdentificationTest {
                 + u.millimetres() * random.nextGaussian()),
             u));
       }
-      Candidate best = Identifier.of(DemoProfiles.birds())
+      ProfileCandidate best = Identifier.of(DemoProfiles.birds())
           .withUnknownPrior(0.0)
           .identify(readings)
           .ranking()
@@ -353,7 +353,7 @@ class IdentificationTest {
         digital(Dimension.TIP_DIAMETER, 14.0),
         digital(Dimension.COLLAR_DIAMETER, 17.0),
         digital(Dimension.TIP_LENGTH, 12.0));
-    assertThat(answer.verdict()).isEqualTo(Verdict.NO_MATCH);
+    assertThat(answer.verdict()).isEqualTo(PlugVerdict.NO_MATCH);
     assertThat(answer.unknownProbability()).isGreaterThan(0.999);
     assertThat(answer.unknownIsLikely()).isTrue();
     assertThat(answer.inWords()).contains("No match");
@@ -361,11 +361,11 @@ class IdentificationTest {
 
   @Test
   void nothing_read_and_one_reading_are_not_enough() {
-    assertThat(birds().verdict()).isEqualTo(Verdict.INSUFFICIENT_DATA);
+    assertThat(birds().verdict()).isEqualTo(PlugVerdict.INSUFFICIENT_DATA);
     assertThat(birds().inWords()).startsWith("Nothing was read yet.");
     assertThat(birds().doubtBits()).isGreaterThan(2.0);
     Identification one = birds(digital(Dimension.TIP_DIAMETER, 23.6));
-    assertThat(one.verdict()).isEqualTo(Verdict.INSUFFICIENT_DATA);
+    assertThat(one.verdict()).isEqualTo(PlugVerdict.INSUFFICIENT_DATA);
     assertThat(one.inWords()).contains("one dimension alone names no profile");
   }
 
@@ -377,7 +377,7 @@ class IdentificationTest {
         .build();
   }
 
-  private static Verdict verdict(Provenance one, Provenance other) {
+  private static PlugVerdict verdict(Provenance one, Provenance other) {
     return Identifier.of(
             ReferenceSet.of("set", List.of(pair("a", one, 10.0), pair("b", other, 12.0))))
         .identify(
@@ -388,15 +388,15 @@ class IdentificationTest {
   @Test
   void only_a_standard_or_five_measured_pieces_identify_and_the_weakest_counts() {
     assertThat(verdict(Provenance.standardEntered(), Provenance.standardEntered()))
-        .isEqualTo(Verdict.IDENTIFIED);
+        .isEqualTo(PlugVerdict.IDENTIFIED);
     assertThat(verdict(Provenance.userMeasured(5), Provenance.standardEntered()))
-        .isEqualTo(Verdict.IDENTIFIED);
+        .isEqualTo(PlugVerdict.IDENTIFIED);
     assertThat(verdict(Provenance.userMeasured(4), Provenance.standardEntered()))
-        .isEqualTo(Verdict.CANDIDATE);
+        .isEqualTo(PlugVerdict.CANDIDATE);
     assertThat(verdict(Provenance.standardEntered(), Provenance.nominalUnverified()))
-        .isEqualTo(Verdict.CANDIDATE);
+        .isEqualTo(PlugVerdict.CANDIDATE);
     assertThat(verdict(Provenance.standardEntered(), Provenance.synthetic()))
-        .isEqualTo(Verdict.CANDIDATE);
+        .isEqualTo(PlugVerdict.CANDIDATE);
   }
 
   @Test
@@ -407,10 +407,10 @@ class IdentificationTest {
         digital(Dimension.COLLAR_DIAMETER, 29.10),
         digital(Dimension.GROOVE_WIDTH, 5.8));
     assertThat(birds(thin.toArray(new Reading[0])).ranking().get(0).fits()).isFalse();
-    Candidate allowed = worn.identify(thin).ranking().get(0);
+    ProfileCandidate allowed = worn.identify(thin).ranking().get(0);
     assertThat(allowed.fits()).isTrue();
     assertThat(allowed.residuals()).allSatisfy(r -> assertThat(r.inWords()).contains("agrees"));
-    Candidate grown = worn.identify(List.of(
+    ProfileCandidate grown = worn.identify(List.of(
             digital(Dimension.TIP_DIAMETER, 23.90), digital(Dimension.COLLAR_DIAMETER, 29.60)))
         .ranking()
         .get(0);
@@ -471,9 +471,9 @@ class IdentificationTest {
             List.of(digital(Dimension.TIP_DIAMETER, 11.97), digital(Dimension.TIP_LENGTH, 20.0)));
     assertThat(other.profile().map(PlugProfile::id)).contains("sample");
     assertThat(other.working().toText()).isNotBlank();
-    assertThat(other.verdict()).isEqualTo(Verdict.IDENTIFIED);
+    assertThat(other.verdict()).isEqualTo(PlugVerdict.IDENTIFIED);
     assertThat(identifier.identify(List.of(digital(Dimension.BORE, 8.0))).verdict())
-        .isEqualTo(Verdict.INSUFFICIENT_DATA);
+        .isEqualTo(PlugVerdict.INSUFFICIENT_DATA);
   }
 
   @Test

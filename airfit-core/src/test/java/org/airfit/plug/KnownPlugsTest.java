@@ -159,8 +159,8 @@ class KnownPlugsTest {
   @ValueSource(doubles = {0.03, 0.04, 0.05})
   void the_pieces_needed_are_the_fewest_that_keep_the_error(double wanted) {
     KnownPlugs plugs = tips(20.2, 19.8, 20.0, 20.1);
-    PiecesNeeded answer = plugs.piecesFor(Dimension.TIP_DIAMETER, mm(wanted), 0.95);
-    assertThat(answer.verdict()).isEqualTo(PiecesNeeded.Verdict.MEASURE_MORE);
+    SampleSize answer = plugs.piecesFor(Dimension.TIP_DIAMETER, mm(wanted), 0.95);
+    assertThat(answer.verdict()).isEqualTo(SampleSize.Verdict.MEASURE_MORE);
     assertThat(error(answer.needed())).isLessThanOrEqualTo(wanted);
     assertThat(error(answer.needed() - 1)).isGreaterThan(wanted);
     assertThat(answer.inWords())
@@ -177,12 +177,12 @@ class KnownPlugsTest {
   @Test
   void a_coarse_caliper_is_told_and_so_is_enough() {
     KnownPlugs plugs = tips(20.02, 19.98, 20.0, 20.03, 19.99);
-    PiecesNeeded coarse = plugs.piecesFor(Dimension.TIP_DIAMETER, mm(0.02), 0.95);
-    assertThat(coarse.verdict()).isEqualTo(PiecesNeeded.Verdict.CALIPER_TOO_COARSE);
+    SampleSize coarse = plugs.piecesFor(Dimension.TIP_DIAMETER, mm(0.02), 0.95);
+    assertThat(coarse.verdict()).isEqualTo(SampleSize.Verdict.CALIPER_TOO_COARSE);
     assertThat(coarse.needed()).isZero();
     assertThat(coarse.inWords()).contains("no number of pieces is enough");
-    PiecesNeeded enough = plugs.piecesFor(Dimension.TIP_DIAMETER, mm(0.1), 0.95);
-    assertThat(enough.verdict()).isEqualTo(PiecesNeeded.Verdict.ENOUGH);
+    SampleSize enough = plugs.piecesFor(Dimension.TIP_DIAMETER, mm(0.1), 0.95);
+    assertThat(enough.verdict()).isEqualTo(SampleSize.Verdict.ENOUGH);
     assertThat(enough.inWords()).contains("within");
     assertThat(tips(20.0, 20.0)
             .piecesFor(Dimension.TIP_DIAMETER, mm(0.1), 0.9)

@@ -167,7 +167,7 @@ class PlugProfileTest {
         .dimension(Dimension.TIP_DIAMETER, near(10.0))
         .build()));
     ReferenceSet set = ReferenceSet.of("letters", profiles);
-    Lookup meant = set.lookUp("a");
+    AliasLookup meant = set.lookUp("a");
     assertThat(meant.profiles()).hasSizeGreaterThanOrEqualTo(2);
     assertThat(meant.warning()).contains(" or ", "measure the plug");
     assertThat(meant.asked()).isEqualTo("a");
@@ -243,9 +243,9 @@ class PlugProfileTest {
   @Test
   void a_socket_alone_cannot_be_told_and_the_ways_out_are_given() {
     SocketAnswer answer = SocketAnswer.alone();
-    assertThat(answer.verdict()).isEqualTo(Verdict.INSUFFICIENT_DATA);
+    assertThat(answer.verdict()).isEqualTo(PlugVerdict.INSUFFICIENT_DATA);
     assertThat(answer.waysOut())
-        .extracting(WayOut::title)
+        .extracting(SocketRemedy::title)
         .containsExactly(
             "Find its plug",
             "Try known plugs, depressurised",

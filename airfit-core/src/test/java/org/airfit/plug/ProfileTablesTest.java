@@ -171,16 +171,16 @@ class ProfileTablesTest {
             .isCloseTo(0.5, org.assertj.core.api.Assertions.within(1.0e-12));
       case "guard band w = U (95 %, k = 2)" ->
         assertThat(1.0 - window.judge(reading(10.02, 0.01)).probability()).isLessThan(0.025);
-      case "non-binary statement" -> assertThat(Conformance.Verdict.values()).hasSize(4);
+      case "non-binary statement" -> assertThat(Conformity.Verdict.values()).hasSize(4);
       case "guard band definition", "ISO 14253-1 default" -> {
         assertThat(window.judge(reading(10.02, 0.01)).verdict())
-            .isEqualTo(Conformance.Verdict.INSIDE_PROVEN);
+            .isEqualTo(Conformity.Verdict.INSIDE_PROVEN);
         assertThat(window.judge(reading(10.0199, 0.01)).verdict())
-            .isEqualTo(Conformance.Verdict.INSIDE_NOT_PROVEN);
+            .isEqualTo(Conformity.Verdict.INSIDE_NOT_PROVEN);
         assertThat(window.judge(reading(9.9801, 0.01)).verdict())
-            .isEqualTo(Conformance.Verdict.OUTSIDE_NOT_PROVEN);
+            .isEqualTo(Conformity.Verdict.OUTSIDE_NOT_PROVEN);
         assertThat(window.judge(reading(9.98, 0.01)).verdict())
-            .isEqualTo(Conformance.Verdict.OUTSIDE_PROVEN);
+            .isEqualTo(Conformity.Verdict.OUTSIDE_PROVEN);
       }
       case "conformance probability (normal)" -> // from memory, and in the guard band vectors
         assertThat(window.judge(reading(10.3, 0.2)).probability())

@@ -239,7 +239,7 @@ class ScoresProperties {
 
     assertThat(answer.unknownProbability()).isCloseTo(weight[n] / total, within(STEPS));
     assertThat(answer.best()).isEqualTo(answer.ranking().get(0));
-    for (Candidate candidate : answer.ranking()) {
+    for (ProfileCandidate candidate : answer.ranking()) {
       int k = set.profiles().indexOf(candidate.profile());
       assertThat(candidate.probability())
           .as("%s in %s", candidate, readings)
@@ -304,20 +304,20 @@ class ScoresProperties {
       return;
     }
     unknown |= sum < 0.95;
-    Verdict plain = !fits
-        ? Verdict.NO_MATCH
+    PlugVerdict plain = !fits
+        ? PlugVerdict.NO_MATCH
         : likely.size() > 1 || unknown
-            ? Verdict.AMBIGUOUS
+            ? PlugVerdict.AMBIGUOUS
             : readings.stream()
                         .filter(
                             reading -> likely.get(0).spread(reading.dimension()).isPresent())
                         .count()
                     < 2
-                ? Verdict.INSUFFICIENT_DATA
-                : Verdict.IDENTIFIED;
+                ? PlugVerdict.INSUFFICIENT_DATA
+                : PlugVerdict.IDENTIFIED;
     assertThat(answer.verdict()).as("%s", readings).isEqualTo(plain);
     assertThat(answer.likely())
-        .extracting(Candidate::profile)
+        .extracting(ProfileCandidate::profile)
         .containsExactlyInAnyOrderElementsOf(likely);
   }
 }

@@ -109,7 +109,7 @@ class SizeClassesTest {
     assertThat(with.verdict())
         .as("never more than without")
         .isEqualTo(without.verdict())
-        .isEqualTo(Verdict.NO_MATCH);
+        .isEqualTo(PlugVerdict.NO_MATCH);
     assertThat(with.unknownProbability()).isEqualTo(without.unknownProbability());
     assertThat(with.inWords()).contains("Size class small");
     assertThat(with.cautions()).extracting(Caution::title).contains("Size class from memory");

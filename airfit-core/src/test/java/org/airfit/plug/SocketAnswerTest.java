@@ -23,7 +23,7 @@ class SocketAnswerTest {
     assertThat(answer.waysOut().get(3).what())
         .contains("Demo Curlew, Demo Plover", "wide", "tried, says this test");
     assertThat(answer.working().toText()).contains("wide");
-    assertThat(answer.verdict()).isEqualTo(Verdict.INSUFFICIENT_DATA);
+    assertThat(answer.verdict()).isEqualTo(PlugVerdict.INSUFFICIENT_DATA);
   }
 
   @Test

@@ -12,16 +12,18 @@ class PressureTest {
 
   @Test
   void ninety_psig_at_sea_level_is_104_7_psia() {
-    assertThat(GaugePressure.ofPsi(90).above(SEA).format(PressureUnit.PSI)).isEqualTo("104.7 psia");
-    assertThat(AbsolutePressure.ofPascals(101_325 + 620_000).above(SEA))
+    assertThat(GaugePressure.ofPsi(90).absolute(SEA).format(PressureUnit.PSI))
+        .isEqualTo("104.7 psia");
+    assertThat(GaugePressure.of(AbsolutePressure.ofPascals(101_325 + 620_000), SEA))
         .isEqualTo(GaugePressure.ofKilopascals(620));
   }
 
   @Test
   void a_vacuum_gauge_cannot_read_below_a_vacuum() {
-    assertThat(GaugePressure.ofPascals(-101_325).above(SEA)).isEqualTo(AbsolutePressure.ofBar(0));
+    assertThat(GaugePressure.ofPascals(-101_325).absolute(SEA))
+        .isEqualTo(AbsolutePressure.ofBar(0));
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> GaugePressure.ofPascals(-101_326).above(SEA))
+        .isThrownBy(() -> GaugePressure.ofPascals(-101_326).absolute(SEA))
         .withMessage("gauge pressure must be at least minus the atmosphere of 101325.0 Pa(a),"
             + " was -101326.0 Pa(g)");
   }

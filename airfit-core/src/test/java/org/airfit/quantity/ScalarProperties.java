@@ -170,9 +170,9 @@ class ScalarProperties {
       @ForAll @Scale(3) @DoubleRange(min = -80.0e3, max = 2.0e6) double gauge,
       @ForAll @Scale(3) @DoubleRange(min = 80.0e3, max = 110.0e3) double atmosphere) {
     AbsolutePressure around = AbsolutePressure.ofPascals(atmosphere);
-    AbsolutePressure absolute = GaugePressure.ofPascals(gauge).above(around);
+    AbsolutePressure absolute = GaugePressure.ofPascals(gauge).absolute(around);
     assertThat(absolute.pascals()).isEqualTo(atmosphere + gauge);
-    assertThat(absolute.above(around).pascals())
+    assertThat(GaugePressure.of(absolute, around).pascals())
         .isCloseTo(gauge, within(2.0 * Math.ulp(absolute.pascals() + atmosphere)));
   }
 

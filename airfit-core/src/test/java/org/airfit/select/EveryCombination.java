@@ -7,12 +7,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.airfit.air.AirState;
-import org.airfit.circuit.Money;
-import org.airfit.circuit.Run;
+import org.airfit.joint.Chain;
+import org.airfit.joint.End;
+import org.airfit.joint.Mating;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Money;
+import org.airfit.run.Run;
 import org.airfit.select.Proposal.Coupling;
-import org.airfit.thread.Chain;
-import org.airfit.thread.End;
-import org.airfit.thread.Mating;
 
 /** What {@link Selection} promises, done the long way: every combination is built, judged and sorted. */
 final class EveryCombination {
@@ -147,7 +148,7 @@ final class EveryCombination {
             .at(job.demand())
             .fold(
                 delivered -> Math.round(1.0e3
-                    * (delivered.supply().above(alone.atmosphere()).pascals()
+                    * (GaugePressure.of(delivered.supply(), alone.atmosphere()).pascals()
                         - delivered.atToolGauge().pascals())),
                 starved -> Long.MAX_VALUE / 100);
   }
@@ -165,7 +166,7 @@ final class EveryCombination {
   static Comparator<List<? extends Part>> byCost(Requirement job) {
     Comparator<List<? extends Part>> pieces =
         Comparator.comparingInt(parts -> bought(parts).size());
-    if (job.ranking() == Ranking.FEWEST_PIECES) {
+    if (job.ranking() == Objective.FEWEST_PIECES) {
       return pieces;
     }
     Function<List<? extends Part>, Long> unknown = parts ->

@@ -4,16 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
-import org.airfit.circuit.Money;
 import org.airfit.flow.FlowCapacity;
+import org.airfit.joint.End;
 import org.airfit.line.Conduit;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.Money;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
-import org.airfit.thread.End;
 
 /** Small catalogues and jobs at random, from few values so that ties and near misses are common. */
 final class Jumble {
@@ -63,7 +63,7 @@ final class Jumble {
       facts = facts.withPrice(Money.parse(one("5 EUR", "5.00 EUR", "12.25 EUR", "30 EUR")));
     }
     if (rarely()) {
-      facts = facts.withAir(one(AirKind.values()));
+      facts = facts.withAir(one(Lubrication.values()));
     }
     if (rarely()) {
       facts = facts.withTemperatures(
@@ -150,11 +150,11 @@ final class Jumble {
         .outlet(End.parse(one("3/8 NPT male", "3/8 NPT male", "3/8 NPT male", "1/4 NPT male")))
         .reach(Length.ofMetres(one(5.0, 5.0, 10.0)))
         .highest(GaugePressure.ofBar(one(8.0, 8.0, 10.0)))
-        .rankedBy(one(Ranking.values()));
+        .rankedBy(one(Objective.values()));
     job = rarely() ? job.profile(one("finch", "wren")) : job;
     job = rarely() ? job.profilesInUse(Set.of("finch", "wren")) : job;
-    job = rarely() ? job.place(one(Place.values())) : job;
-    job = rarely() ? job.air(one(AirKind.values())) : job;
+    job = rarely() ? job.place(one(Environment.values())) : job;
+    job = rarely() ? job.air(one(Lubrication.values())) : job;
     job = rarely() ? job.dropped() : job;
     job = rarely() ? job.dragged() : job;
     job = rarely() ? job.ventRequired() : job;

@@ -8,7 +8,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.airfit.circuit.Money;
+import org.airfit.quantity.Money;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -30,7 +30,7 @@ class PriceTest {
         Shelf.hose(priced("hose", "40 EUR"), 9.5, 10.0)));
   }
 
-  private static Selection.Fitting fitting(Ranking ranking, List<Part> parts) {
+  private static Selection.Fitting fitting(Objective ranking, List<Part> parts) {
     Selection answer = Selection.of(Shelf.job().rankedBy(ranking).build(), Catalogue.of(parts));
     assertThat(answer).isInstanceOf(Selection.Fitting.class);
     return (Selection.Fitting) answer;
@@ -38,13 +38,13 @@ class PriceTest {
 
   @Test
   void pressure_decides_between_as_many_pieces_and_price_where_it_is_asked_for() {
-    assertThat(Shelf.job().build().ranking()).isEqualTo(Ranking.FEWEST_PIECES);
-    Selection.Fitting pieces = fitting(Ranking.FEWEST_PIECES, parts());
+    assertThat(Shelf.job().build().ranking()).isEqualTo(Objective.FEWEST_PIECES);
+    Selection.Fitting pieces = fitting(Objective.FEWEST_PIECES, parts());
     assertThat(pieces.best().wallSocket().id()).isEqualTo("wide");
     assertThat(pieces.whyBest())
         .contains("fewest pieces to buy, and of those it keeps the most pressure")
         .contains("5 pieces to buy, 86.00 EUR,");
-    Selection.Fitting price = fitting(Ranking.LOWEST_PRICE, parts());
+    Selection.Fitting price = fitting(Objective.LOWEST_PRICE, parts());
     assertThat(price.best().wallSocket().id()).isEqualTo("middling");
     assertThat(price.best().toolSocket().id()).isEqualTo("middling");
     assertThat(price.best().price()).contains(Money.parse("75 EUR"));
@@ -58,7 +58,7 @@ class PriceTest {
   void what_has_no_price_comes_after_what_has_one_and_the_answer_says_so() {
     List<Part> parts = parts();
     parts.add(Shelf.socket(Shelf.steel("gift"), "finch", "3/8 NPT female", 9.5));
-    List<Proposal> ranking = fitting(Ranking.LOWEST_PRICE, parts).ranking();
+    List<Proposal> ranking = fitting(Objective.LOWEST_PRICE, parts).ranking();
     assertThat(ranking.get(0).unpriced()).isEmpty();
     assertThat(ranking)
         .extracting(p -> p.unpriced().size() > 0)
@@ -69,7 +69,7 @@ class PriceTest {
     List<Part> hoseUnknown = parts();
     hoseUnknown.removeIf(Part.Hose.class::isInstance);
     hoseUnknown.add(Shelf.hose(Shelf.steel("hose"), 9.5, 10.0));
-    assertThat(fitting(Ranking.LOWEST_PRICE, hoseUnknown).whyBest())
+    assertThat(fitting(Objective.LOWEST_PRICE, hoseUnknown).whyBest())
         .contains("fewest pieces of unknown price, and costs least as far as prices are known")
         .contains("35.00 EUR without part hose, of unknown price");
   }
@@ -77,7 +77,7 @@ class PriceTest {
   @Test
   void without_any_price_nothing_is_said_of_it() {
     Proposal best =
-        fitting(Ranking.LOWEST_PRICE, new ArrayList<>(Shelf.parts())).best();
+        fitting(Objective.LOWEST_PRICE, new ArrayList<>(Shelf.parts())).best();
     assertThat(best.price()).isEmpty();
     assertThat(best.priceInWords()).isEmpty();
     assertThat(best.unpriced()).hasSize(4);
@@ -85,21 +85,21 @@ class PriceTest {
 
   @Test
   void the_parts_list_tells_price_each_and_of_all() {
-    List<PartsLine> list = fitting(Ranking.LOWEST_PRICE, parts()).best().partsList();
+    List<PartsLine> list = fitting(Objective.LOWEST_PRICE, parts()).best().partsList();
     PartsLine sockets = list.get(0);
     assertThat(sockets.quantity()).isEqualTo(2);
     assertThat(sockets.priceEach()).contains(Money.parse("14.50 EUR"));
     assertThat(sockets.price()).contains(Money.parse("29 EUR"));
     assertThat(list.stream().flatMap(line -> line.price().stream()).reduce(Money::plus))
         .as("the lines sum to the whole")
-        .isEqualTo(fitting(Ranking.LOWEST_PRICE, parts()).best().price());
+        .isEqualTo(fitting(Objective.LOWEST_PRICE, parts()).best().price());
   }
 
   @Test
   void what_is_there_already_costs_nothing() {
     List<Part> parts = parts();
     parts.add(Shelf.hose(priced("old hose", "99 EUR").alreadyThere(), 9.5, 10.0));
-    Proposal best = fitting(Ranking.LOWEST_PRICE, parts).best();
+    Proposal best = fitting(Objective.LOWEST_PRICE, parts).best();
     assertThat(best.hose().id()).isEqualTo("old hose");
     assertThat(best.price()).contains(Money.parse("35 EUR"));
     assertThat(best.partsList())
@@ -134,16 +134,16 @@ class PriceTest {
   void prices_at_the_bounds_are_taken(String amount) {
     Money price = new Money(new BigDecimal(amount), "EUR");
     assertThat(Shelf.steel("valve").withPrice(price).price()).contains(price);
-    assertThatCode(() -> Ranking.LOWEST_PRICE.cost(Shelf.steel("valve").withPrice(price)))
+    assertThatCode(() -> Objective.LOWEST_PRICE.cost(Shelf.steel("valve").withPrice(price)))
         .doesNotThrowAnyException();
   }
 
   /** Seventeen pieces at most: five parts and four stacks of three adapters. */
   @Test
   void sums_of_the_dearest_pieces_do_not_spill_into_the_count_of_unknown_ones() {
-    long dearest = Ranking.LOWEST_PRICE.cost(
+    long dearest = Objective.LOWEST_PRICE.cost(
         Shelf.steel("dear").withPrice(new Money(new BigDecimal("999999999.9999"), "EUR")));
-    assertThat(17L * dearest).isLessThan(Ranking.LOWEST_PRICE.cost(Shelf.steel("unknown")));
-    assertThat(17L * Ranking.LOWEST_PRICE.cost(Shelf.steel("unknown"))).isPositive();
+    assertThat(17L * dearest).isLessThan(Objective.LOWEST_PRICE.cost(Shelf.steel("unknown")));
+    assertThat(17L * Objective.LOWEST_PRICE.cost(Shelf.steel("unknown"))).isPositive();
   }
 }

@@ -6,11 +6,11 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import java.util.List;
 import java.util.Set;
 import org.airfit.flow.FlowCapacity;
+import org.airfit.joint.End;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.SonicConductance;
-import org.airfit.thread.End;
 import org.junit.jupiter.api.Test;
 
 class RequirementTest {
@@ -28,8 +28,8 @@ class RequirementTest {
     assertThat(job.toolInlet()).isEqualTo(End.parse("1/4 NPT female"));
     assertThat(job.outlet()).isEqualTo(End.parse("3/8 NPT male"));
     assertThat(job.reach()).isEqualTo(Length.ofMetres(10.0));
-    assertThat(job.place()).contains(Place.INDOORS);
-    assertThat(job.air()).contains(AirKind.DRY);
+    assertThat(job.place()).contains(Environment.INDOORS);
+    assertThat(job.air()).contains(Lubrication.DRY);
     assertThat(job.isDropped()).isTrue();
     assertThat(job.isDragged()).isTrue();
     assertThat(job.isVentRequired()).isTrue();
@@ -127,7 +127,7 @@ class RequirementTest {
   void facts_and_words_read_well() {
     assertThat(Shelf.steel("x")).hasToString("part x (x)");
     assertThat(Material.HARDENED_STEEL).hasToString("hardened steel");
-    assertThat(Place.WASH_DOWN).hasToString("wash down");
-    assertThat(AirKind.LUBRICATED).hasToString("lubricated");
+    assertThat(Environment.WASH_DOWN).hasToString("wash down");
+    assertThat(Lubrication.LUBRICATED).hasToString("lubricated");
   }
 }

@@ -14,13 +14,13 @@ import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.airfit.flow.FlowCapacity;
+import org.airfit.joint.End;
+import org.airfit.joint.Mating;
 import org.airfit.line.Conduit;
 import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.select.Finding.Verdict;
-import org.airfit.thread.End;
-import org.airfit.thread.Mating;
 
 class SelectionProperties {
 
@@ -196,11 +196,11 @@ class SelectionProperties {
             assertThat(material).get().isIn(Material.HARDENED_STEEL, Material.STAINLESS_STEEL);
           }
           job.place()
-              .filter(place -> place == Place.OUTDOORS || place == Place.WASH_DOWN)
+              .filter(place -> place == Environment.OUTDOORS || place == Environment.WASH_DOWN)
               .ifPresent(place ->
                   assertThat(material).get().isIn(Material.BRASS, Material.STAINLESS_STEEL));
           job.place()
-              .filter(place -> place == Place.SPARKING_HAZARD)
+              .filter(place -> place == Environment.SPARKING_HAZARD)
               .ifPresent(place -> assertThat(material).contains(Material.BRASS));
         });
   }

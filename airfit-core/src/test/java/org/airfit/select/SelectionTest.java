@@ -5,12 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.airfit.joint.End;
 import org.airfit.line.Conduit;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.safety.Caution;
-import org.airfit.thread.End;
 import org.junit.jupiter.api.Test;
 
 class SelectionTest {
@@ -230,28 +230,29 @@ class SelectionTest {
             .verdict())
         .isEqualTo(Finding.Verdict.MET);
     assertThat(of(
-                nothing(select(Shelf.job().place(Place.OUTDOORS), Shelf.parts()))
+                nothing(select(Shelf.job().place(Environment.OUTDOORS), Shelf.parts()))
                     .nearest()
                     .get(0),
                 Rule.MATERIAL_SUITS)
             .reason())
         .contains("brass or stainless steel");
     assertThat(of(
-                nothing(select(Shelf.job().place(Place.WASH_DOWN), Shelf.parts()))
+                nothing(select(Shelf.job().place(Environment.WASH_DOWN), Shelf.parts()))
                     .nearest()
                     .get(0),
                 Rule.MATERIAL_SUITS)
             .verdict())
         .isEqualTo(Finding.Verdict.UNMET);
     assertThat(of(
-                nothing(select(Shelf.job().place(Place.SPARKING_HAZARD), Shelf.parts()))
+                nothing(select(Shelf.job().place(Environment.SPARKING_HAZARD), Shelf.parts()))
                     .nearest()
                     .get(0),
                 Rule.MATERIAL_SUITS)
             .reason())
         .contains("Wanted is brass");
     assertThat(of(
-                nothing(select(Shelf.job().place(Place.SPARKING_HAZARD).dropped(), Shelf.parts()))
+                nothing(select(
+                        Shelf.job().place(Environment.SPARKING_HAZARD).dropped(), Shelf.parts()))
                     .nearest()
                     .get(0),
                 Rule.MATERIAL_SUITS)
@@ -295,11 +296,13 @@ class SelectionTest {
   @Test
   void hoses_of_lubricated_lines_stay_off_dry_ones() {
     List<Part> oily = new ArrayList<>(without("10 mm hose"));
-    oily.add(Shelf.hose(Shelf.steel("oily").withAir(AirKind.LUBRICATED), 9.5, 10.0));
+    oily.add(Shelf.hose(Shelf.steel("oily").withAir(Lubrication.LUBRICATED), 9.5, 10.0));
     assertThat(of(nothing(select(Shelf.job(), oily)).nearest().get(0), Rule.AIR_KEPT_APART)
             .reason())
         .contains("The line is dry", "oily");
-    assertThat(fitting(select(Shelf.job().air(AirKind.LUBRICATED), oily)).best().fits())
+    assertThat(fitting(select(Shelf.job().air(Lubrication.LUBRICATED), oily))
+            .best()
+            .fits())
         .isTrue();
   }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Set;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
+import org.airfit.joint.End;
 import org.airfit.line.Conduit;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
@@ -12,7 +13,6 @@ import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
-import org.airfit.thread.End;
 
 /** Invented parts and a job, for the tests of this package. */
 final class Shelf {
@@ -68,8 +68,8 @@ final class Shelf {
         .supply(SUPPLY, ATMOSPHERE)
         .outlet(End.parse("3/8 NPT male"))
         .reach(Length.ofMetres(10.0))
-        .place(Place.INDOORS)
-        .air(AirKind.DRY);
+        .place(Environment.INDOORS)
+        .air(Lubrication.DRY);
   }
 
   static List<Part> parts() {

@@ -10,6 +10,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.airfit.Rows;
 import org.airfit.Rows.Row;
+import org.airfit.ThreadTables;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.NominalThreadSize;
 import org.airfit.source.Basis;

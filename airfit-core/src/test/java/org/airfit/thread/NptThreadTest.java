@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.airfit.Comparison;
 import org.airfit.Rows;
 import org.airfit.Rows.Row;
+import org.airfit.ThreadTables;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.NominalThreadSize;
 import org.junit.jupiter.api.Test;

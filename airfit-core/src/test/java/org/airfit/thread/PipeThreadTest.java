@@ -10,6 +10,7 @@ import org.airfit.Comparison;
 import org.airfit.Pencil;
 import org.airfit.Rows;
 import org.airfit.Rows.Row;
+import org.airfit.ThreadTables;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.NominalThreadSize;
 import org.junit.jupiter.api.Test;

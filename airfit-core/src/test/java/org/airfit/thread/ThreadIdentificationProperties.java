@@ -8,6 +8,7 @@ import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.LongRange;
+import org.airfit.joint.End;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.NominalThreadSize;
 

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.airfit.Pencil;
 import org.airfit.Rows;
 import org.airfit.Rows.Row;
+import org.airfit.joint.End;
 import org.airfit.quantity.Length;
 import org.airfit.thread.ThreadIdentification.SettlingReading;
 import org.airfit.thread.ThreadIdentification.Verdict;

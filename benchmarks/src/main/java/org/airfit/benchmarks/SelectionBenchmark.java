@@ -7,26 +7,26 @@ import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.concurrent.TimeUnit;
 import org.airfit.air.AirState;
-import org.airfit.circuit.Money;
 import org.airfit.flow.FlowCapacity;
+import org.airfit.joint.End;
 import org.airfit.line.Conduit;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.Money;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
-import org.airfit.select.AirKind;
 import org.airfit.select.Catalogue;
+import org.airfit.select.Environment;
+import org.airfit.select.Lubrication;
 import org.airfit.select.Material;
+import org.airfit.select.Objective;
 import org.airfit.select.Part;
 import org.airfit.select.PartFacts;
-import org.airfit.select.Place;
-import org.airfit.select.Ranking;
 import org.airfit.select.Requirement;
 import org.airfit.select.Selection;
-import org.airfit.thread.End;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -76,7 +76,7 @@ public class SelectionBenchmark {
 
   /** By what it is put in order. */
   @Param
-  public Ranking ranking;
+  public Objective ranking;
 
   private final SplittableRandom random = new SplittableRandom(1);
   private Catalogue catalogue = Catalogue.of(List.of());
@@ -124,7 +124,7 @@ public class SelectionBenchmark {
       facts = facts.withTemperatures(
           Temperature.ofCelsius(-20.0), Temperature.ofCelsius(random.nextBoolean() ? 60.0 : 80.0));
     }
-    return random.nextInt(20) == 0 ? facts.withAir(one(List.of(AirKind.values()))) : facts;
+    return random.nextInt(20) == 0 ? facts.withAir(one(List.of(Lubrication.values()))) : facts;
   }
 
   private PartFacts coupling(String id) {
@@ -199,9 +199,9 @@ public class SelectionBenchmark {
                 Length.ofMillimetres(35.1), Length.ofMetres(40.0), Length.ofMillimetres(0.045)))
         .outlet(End.parse("1/2 NPT female"))
         .reach(Length.ofMetres(10.0))
-        .place(Place.OUTDOORS)
+        .place(Environment.OUTDOORS)
         .dragged()
-        .air(AirKind.DRY);
+        .air(Lubrication.DRY);
     return job == Job.NO_PART_SUITS
         ? requirement
             .highest(GaugePressure.ofBar(40.0))

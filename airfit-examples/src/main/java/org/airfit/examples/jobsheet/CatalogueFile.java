@@ -6,8 +6,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.airfit.circuit.Money;
 import org.airfit.flow.FlowCapacity;
+import org.airfit.joint.End;
 import org.airfit.line.Conduit;
 import org.airfit.plug.PlugProfile;
 import org.airfit.plug.ReferenceSet;
@@ -16,15 +16,15 @@ import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.Money;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
-import org.airfit.select.AirKind;
 import org.airfit.select.Catalogue;
+import org.airfit.select.Lubrication;
 import org.airfit.select.Material;
 import org.airfit.select.Part;
 import org.airfit.select.PartFacts;
-import org.airfit.thread.End;
 
 /** Reads a catalogue: the plug profiles a shop knows and the parts it can offer. */
 record CatalogueFile(String name, ReferenceSet profiles, Catalogue parts) {
@@ -139,7 +139,7 @@ record CatalogueFile(String name, ReferenceSet profiles, Catalogue parts) {
     }
     Optional<Field> air = item.find("keptFor");
     if (air.isPresent()) {
-      facts = facts.withAir(air.get().oneOf(List.of(AirKind.values()), AirKind::toString));
+      facts = facts.withAir(air.get().oneOf(List.of(Lubrication.values()), Lubrication::toString));
     }
     facts = flag(item, "sleeveGuarded") ? facts.withSleeveGuarded() : facts;
     facts = flag(item, "vented") ? facts.withVent() : facts;

@@ -7,16 +7,16 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.airfit.circuit.Run;
-import org.airfit.circuit.RunResult;
 import org.airfit.plug.Identification;
-import org.airfit.plug.Verdict;
+import org.airfit.plug.PlugVerdict;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.VolumeFlowUnit;
+import org.airfit.run.Run;
+import org.airfit.run.RunResult;
 import org.airfit.safety.Caution;
 import org.airfit.select.Proposal;
 import org.airfit.select.Selection;
@@ -125,7 +125,7 @@ final class InWords {
 
   /** Whether the next reading is worth telling, though the answer stands already. */
   static boolean leavesDoubt(Identification plug) {
-    return plug.verdict() == Verdict.CANDIDATE
+    return plug.verdict() == PlugVerdict.CANDIDATE
         && !plug.nextReadings().isEmpty()
         && plug.nextReadings().get(0).expectedDropBits() >= 0.01;
   }

@@ -3,10 +3,10 @@ package org.airfit.examples.jobsheet;
 import java.util.List;
 import java.util.Optional;
 import org.airfit.air.AirState;
-import org.airfit.circuit.Run;
 import org.airfit.plug.Reading;
 import org.airfit.plug.SocketAnswer;
 import org.airfit.quantity.AbsolutePressure;
+import org.airfit.run.Run;
 import org.airfit.select.Requirement;
 import org.airfit.thread.ThreadReadings;
 

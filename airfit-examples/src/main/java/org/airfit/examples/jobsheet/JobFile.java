@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.airfit.air.AirState;
-import org.airfit.circuit.Run;
+import org.airfit.joint.End;
 import org.airfit.line.Conduit;
 import org.airfit.plug.Dimension;
 import org.airfit.plug.Instrument;
@@ -19,13 +19,13 @@ import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.Temperature;
+import org.airfit.run.Run;
 import org.airfit.safety.Medium;
-import org.airfit.select.AirKind;
+import org.airfit.select.Environment;
+import org.airfit.select.Lubrication;
+import org.airfit.select.Objective;
 import org.airfit.select.Part;
-import org.airfit.select.Place;
-import org.airfit.select.Ranking;
 import org.airfit.select.Requirement;
-import org.airfit.thread.End;
 import org.airfit.thread.ThreadReadings;
 
 /** Reads a job file and the catalogue it names. */
@@ -60,7 +60,7 @@ final class JobFile {
     GaugePressure pressure = supplied.field("pressure", A_GAUGE).as(GaugePressure::parse);
     Temperature temperature =
         supplied.field("temperature", "a temperature such as \"20 °C\"").as(Temperature::parse);
-    AirState supply = supplied.build(() -> AirState.of(pressure.above(atmosphere), temperature));
+    AirState supply = supplied.build(() -> AirState.of(pressure.absolute(atmosphere), temperature));
 
     Field tool = root.field("tool", "an object with name, air, pressure and inlet");
     String toolName = tool.field("name", "what the tool is").text();
@@ -90,7 +90,7 @@ final class JobFile {
       requirement.rankedBy(ranking
           .get()
           .oneOf(
-              List.of(Ranking.values()),
+              List.of(Objective.values()),
               order -> order.name().toLowerCase(Locale.ROOT).replace('_', ' ')));
     }
     Optional<Run> now = now(root, catalogue, piping);
@@ -239,11 +239,11 @@ final class JobFile {
     Field field = found.get();
     Optional<Field> place = field.find("place");
     if (place.isPresent()) {
-      requirement.place(place.get().oneOf(List.of(Place.values()), Place::toString));
+      requirement.place(place.get().oneOf(List.of(Environment.values()), Environment::toString));
     }
     Optional<Field> air = field.find("air");
     if (air.isPresent()) {
-      requirement.air(air.get().oneOf(List.of(AirKind.values()), AirKind::toString));
+      requirement.air(air.get().oneOf(List.of(Lubrication.values()), Lubrication::toString));
     }
     Optional<Field> medium = field.find("medium");
     if (medium.isPresent()) {

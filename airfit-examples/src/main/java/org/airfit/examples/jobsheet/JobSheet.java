@@ -1,11 +1,11 @@
 package org.airfit.examples.jobsheet;
 
 import java.util.Optional;
-import org.airfit.circuit.RunResult;
 import org.airfit.plug.Identification;
 import org.airfit.plug.Identifier;
 import org.airfit.plug.PlugProfile;
 import org.airfit.plug.SocketAnswer;
+import org.airfit.run.RunResult;
 import org.airfit.select.Requirement;
 import org.airfit.select.Selection;
 import org.airfit.thread.ThreadIdentification;

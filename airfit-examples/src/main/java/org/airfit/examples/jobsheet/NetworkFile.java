@@ -8,17 +8,17 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.airfit.air.AirState;
-import org.airfit.circuit.Network;
-import org.airfit.circuit.PipeDuty;
-import org.airfit.circuit.Supply;
-import org.airfit.circuit.ToolDemand;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.line.Conduit;
+import org.airfit.line.PipeDuty;
+import org.airfit.network.Network;
+import org.airfit.plant.Supply;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
+import org.airfit.run.ToolDemand;
 import org.jspecify.annotations.Nullable;
 
 /** Reads a network, a table (CSV); docs/network-file.md has the columns. */
@@ -151,7 +151,7 @@ final class NetworkFile {
     row.find("name"); // for people; the junction is what counts
     String to = row.field("to", "the junction it feeds").text();
     GaugePressure pressure = row.field("pressure", A_GAUGE).as(GaugePressure::parse);
-    AirState air = AirState.of(pressure.above(known.atmosphere), known.temperature);
+    AirState air = AirState.of(pressure.absolute(known.atmosphere), known.temperature);
     known.builder.supply(to, Supply.fixed(air));
     junctions.add(to);
     first = first == null || air.pressure().compareTo(first.pressure()) > 0 ? air : first;
@@ -231,7 +231,7 @@ final class NetworkFile {
     boolean following = follows.isEmpty() || follows.get().yes();
     Optional<Field> share = row.find("use");
     double use = share.isPresent() ? share.get().number() : 1.0;
-    AbsolutePressure rated = needs.above(head(file).atmosphere);
+    AbsolutePressure rated = needs.absolute(head(file).atmosphere);
     ToolDemand demand =
         following ? ToolDemand.following(tool, air, rated) : ToolDemand.fixed(tool, air);
     builder.tool(name, demand.withDuty(use));

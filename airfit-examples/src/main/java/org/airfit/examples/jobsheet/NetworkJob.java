@@ -3,10 +3,10 @@ package org.airfit.examples.jobsheet;
 import java.util.List;
 import java.util.Optional;
 import org.airfit.air.AirState;
-import org.airfit.circuit.Network;
-import org.airfit.circuit.PipeDuty;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.line.Conduit;
+import org.airfit.line.PipeDuty;
+import org.airfit.network.Network;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.GaugePressure;
 

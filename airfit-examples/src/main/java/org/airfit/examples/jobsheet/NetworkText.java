@@ -1,7 +1,7 @@
 package org.airfit.examples.jobsheet;
 
 import java.util.Locale;
-import org.airfit.circuit.PipeVelocity;
+import org.airfit.line.PipeVelocity;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.ReferenceState;

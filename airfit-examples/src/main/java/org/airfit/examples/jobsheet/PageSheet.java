@@ -3,15 +3,15 @@ package org.airfit.examples.jobsheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.airfit.circuit.Money;
-import org.airfit.circuit.RunResult;
-import org.airfit.circuit.Share;
-import org.airfit.plug.Candidate;
+import org.airfit.drawing.PlugDrawing;
 import org.airfit.plug.Identification;
-import org.airfit.plug.PlugDrawing;
 import org.airfit.plug.PlugProfile;
+import org.airfit.plug.ProfileCandidate;
 import org.airfit.plug.Residual;
+import org.airfit.quantity.Money;
 import org.airfit.quantity.PressureUnit;
+import org.airfit.run.ElementLoss;
+import org.airfit.run.RunResult;
 import org.airfit.safety.Caution;
 import org.airfit.select.Finding;
 import org.airfit.select.PartsLine;
@@ -164,12 +164,12 @@ final class PageSheet {
     out.append("<div class=\"beside\">\n<div>\n");
     element("p class=\"quiet\"", "It is from: " + sheet.job().plugWhere() + ".");
     out.append("<table>\n<tr><th>it may be</th><th class=\"n\">chance</th></tr>\n");
-    for (Candidate candidate : plug.ranking()) {
+    for (ProfileCandidate candidate : plug.ranking()) {
       row(candidate.profile().displayName(), InWords.percent(candidate.probability()));
     }
     row("none of these", InWords.percent(plug.unknownProbability()));
     out.append("</table>\n");
-    Candidate best = plug.ranking().get(0);
+    ProfileCandidate best = plug.ranking().get(0);
     if (!best.residuals().isEmpty()) {
       element("p", "How the readings lie to " + best.profile().displayName() + ":");
       out.append("<ul>\n");
@@ -200,7 +200,7 @@ final class PageSheet {
   private static List<PlugProfile> drawn(Identification plug) {
     return plug.profile()
         .map(List::of)
-        .orElseGet(() -> plug.likely().stream().map(Candidate::profile).toList());
+        .orElseGet(() -> plug.likely().stream().map(ProfileCandidate::profile).toList());
   }
 
   private void row(String what, String number) {
@@ -257,10 +257,10 @@ final class PageSheet {
   }
 
   private void shares(RunResult result) {
-    List<Share> shares = result.fold(RunResult.Delivered::shares, RunResult.Starved::before);
+    List<ElementLoss> shares = result.fold(RunResult.Delivered::shares, RunResult.Starved::before);
     out.append("<table>\n<tr><th>where the pressure goes</th><th class=\"n\">takes</th>"
         + "<th class=\"n\">of the loss</th><th class=\"n\">gain without it</th></tr>\n");
-    for (Share share : shares) {
+    for (ElementLoss share : shares) {
       out.append("<tr><td>").append(escaped(share.name()));
       share
           .warnings()

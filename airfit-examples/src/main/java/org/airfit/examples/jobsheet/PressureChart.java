@@ -3,10 +3,10 @@ package org.airfit.examples.jobsheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.airfit.circuit.RunResult;
-import org.airfit.circuit.Share;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.run.ElementLoss;
+import org.airfit.run.RunResult;
 
 /**
  * The pressure along a run as an SVG element: one row for each element from the supply down to the tool, the pressure to the right.
@@ -41,7 +41,7 @@ final class PressureChart {
         GaugePressure need) {
       double low = need.bar();
       for (RunResult result : results) {
-        for (Share share : shares(result)) {
+        for (ElementLoss share : shares(result)) {
           low = Math.min(low, share.outlet().bar() - atmosphere.bar());
         }
       }
@@ -60,7 +60,7 @@ final class PressureChart {
     return new PressureChart(scale.from(), scale.to()).draw(title, result, atmosphere, need);
   }
 
-  private static List<Share> shares(RunResult result) {
+  private static List<ElementLoss> shares(RunResult result) {
     return result.fold(RunResult.Delivered::shares, RunResult.Starved::before);
   }
 
@@ -74,7 +74,7 @@ final class PressureChart {
 
   private String draw(
       String title, RunResult result, AbsolutePressure atmosphere, GaugePressure need) {
-    List<Share> shares = shares(result);
+    List<ElementLoss> shares = shares(result);
     boolean starves = result.fold(delivered -> false, starved -> true);
     double height = TOP + ROW * (shares.size() + 2) + 44.0;
     out.append(
@@ -92,7 +92,7 @@ final class PressureChart {
         : shares.get(0).inlet().bar() - atmosphere.bar();
     way.add(n(x(bar)) + "," + n(y));
     dot(bar, y);
-    for (Share share : shares) {
+    for (ElementLoss share : shares) {
       y += ROW;
       double in = share.inlet().bar() - atmosphere.bar();
       double end = share.outlet().bar() - atmosphere.bar();

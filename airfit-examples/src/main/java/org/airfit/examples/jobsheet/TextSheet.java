@@ -2,12 +2,12 @@ package org.airfit.examples.jobsheet;
 
 import java.util.List;
 import java.util.Locale;
-import org.airfit.circuit.RunResult;
-import org.airfit.circuit.Share;
-import org.airfit.plug.Candidate;
 import org.airfit.plug.Identification;
+import org.airfit.plug.ProfileCandidate;
 import org.airfit.plug.Residual;
 import org.airfit.quantity.LengthUnit;
+import org.airfit.run.ElementLoss;
+import org.airfit.run.RunResult;
 import org.airfit.safety.Caution;
 import org.airfit.select.Finding;
 import org.airfit.select.PartsLine;
@@ -97,7 +97,7 @@ final class TextSheet {
   private void identified(JobSheet sheet, Identification plug) {
     wrapped("", "It is from: " + sheet.job().plugWhere() + ".");
     wrapped("", plug.inWords());
-    for (Candidate candidate : plug.ranking()) {
+    for (ProfileCandidate candidate : plug.ranking()) {
       line("  " + padded(candidate.profile().displayName(), 28)
           + right(InWords.percent(candidate.probability()), 8));
     }
@@ -128,10 +128,10 @@ final class TextSheet {
   }
 
   private void shares(RunResult result) {
-    List<Share> shares = result.fold(RunResult.Delivered::shares, RunResult.Starved::before);
+    List<ElementLoss> shares = result.fold(RunResult.Delivered::shares, RunResult.Starved::before);
     line("  " + padded("where the pressure goes", NAME) + right("takes", 20)
         + right("of the loss", 13) + right("gain without", 20));
-    for (Share share : shares) {
+    for (ElementLoss share : shares) {
       boolean fits = share.name().length() < NAME;
       if (!fits) {
         line("  " + share.name());

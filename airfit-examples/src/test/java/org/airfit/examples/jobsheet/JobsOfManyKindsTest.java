@@ -9,8 +9,8 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.airfit.circuit.Network;
-import org.airfit.circuit.NetworkResult;
+import org.airfit.network.Network;
+import org.airfit.network.NetworkResult;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

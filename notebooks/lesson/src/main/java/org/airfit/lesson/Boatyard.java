@@ -3,6 +3,7 @@ package org.airfit.lesson;
 import java.util.List;
 import java.util.Set;
 import org.airfit.flow.FlowCapacity;
+import org.airfit.joint.End;
 import org.airfit.line.Conduit;
 import org.airfit.plug.Dimension;
 import org.airfit.plug.PartSpread;
@@ -13,13 +14,12 @@ import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.SonicConductance;
-import org.airfit.select.AirKind;
 import org.airfit.select.Catalogue;
+import org.airfit.select.Lubrication;
 import org.airfit.select.Material;
 import org.airfit.select.Part;
 import org.airfit.select.PartFacts;
 import org.airfit.source.Source;
-import org.airfit.thread.End;
 
 /**
  * Tern Creek Boatyard and the Ferry Lane Air Counter, where all lessons take place.
@@ -95,7 +95,7 @@ public final class Boatyard {
         hose(facts("H-12", "Hose 1/2 in, 10 m", 15.0), "1/2 in", 12.7, 2.5),
         hose(
             facts("H-13", "Hose 1/2 in, 10 m, kept for oiled air", 15.0)
-                .withAir(AirKind.LUBRICATED)
+                .withAir(Lubrication.LUBRICATED)
                 .alreadyThere(),
             "1/2 in",
             12.7,

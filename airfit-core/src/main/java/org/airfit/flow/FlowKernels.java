@@ -1,0 +1,72 @@
+package org.airfit.flow;
+
+/** Numeric kernels of ISO 6358: plain doubles in SI, no checks, no allocation. Callers validate. */
+public final class FlowKernels {
+
+  /** Reference temperature of ISO 8778 [K]. */
+  public static final double T0 = 293.15;
+
+  private FlowKernels() {}
+
+  /**
+   * Choked mass flow [kg/s]: C ρ0 p1 √(T0/T1).
+   *
+   * @param c sonic conductance [m³/(s Pa)]
+   * @param rho0 density of the reference state [kg/m³]
+   * @param p1 pressure in front [Pa]
+   * @param t1 temperature in front [K]
+   * @return the flow [kg/s]
+   */
+  public static double choked(double c, double rho0, double p1, double t1) {
+    return c * rho0 * p1 * Math.sqrt(T0 / t1);
+  }
+
+  /**
+   * Mass flow over choked mass flow for p2/p1 above b: [1 − ((p2/p1 − b)/(1 − Δpc/p1 − b))²]^m.
+   *
+   * @param b critical pressure ratio [-]
+   * @param m subsonic index [-]
+   * @param crackingRatio Δpc/p1 [-]
+   * @param ratio p2/p1 [-]
+   * @return the share of the choked flow [-]
+   */
+  public static double subsonicShare(double b, double m, double crackingRatio, double ratio) {
+    double z = (ratio - b) / (1.0 - crackingRatio - b);
+    return Math.pow(1.0 - z * z, m);
+  }
+
+  /**
+   * Drop over inlet pressure for a share y of the choked flow: the inverse of {@link #subsonicShare}, written so that no digits are
+   * lost where y is small.
+   *
+   * @param b critical pressure ratio [-]
+   * @param m subsonic index [-]
+   * @param crackingRatio Δpc/p1 [-]
+   * @param share y [-], in [0, 1]
+   * @return (p1 − p2)/p1 [-]
+   */
+  public static double dropRatio(double b, double m, double crackingRatio, double share) {
+    // the usual index in a tenth of the time of a power
+    double z = m == 0.5 ? share * share : Math.pow(share, 1.0 / m);
+    return crackingRatio + (1.0 - crackingRatio - b) * z / (1.0 + Math.sqrt(1.0 - z));
+  }
+
+  /**
+   * Drop for a share of the choked flow.
+   *
+   * @param b critical pressure ratio [-]
+   * @param m subsonic index [-]
+   * @param cracking cracking pressure Δpc [Pa]
+   * @param share the share [-]
+   * @param p1 pressure in front [Pa]
+   * @return the drop [Pa], or -1 where the part does not pass it
+   */
+  public static double drop(double b, double m, double cracking, double share, double p1) {
+    double crackingRatio = cracking / p1;
+    if (share > 1.0 || crackingRatio >= 1.0) {
+      return -1.0;
+    }
+    // a part that opens only beyond its critical ratio is choked as soon as it is open
+    return crackingRatio >= 1.0 - b ? cracking : p1 * dropRatio(b, m, crackingRatio, share);
+  }
+}

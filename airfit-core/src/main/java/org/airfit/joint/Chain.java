@@ -1,0 +1,196 @@
+package org.airfit.joint;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.LengthUnit;
+import org.airfit.safety.Caution;
+import org.airfit.source.Source;
+import org.airfit.working.Working;
+
+/**
+ * Two ends that are to be joined, and the fewest adapters that join them soundly; of equally short chains the one with the widest narrowest
+ * bore.
+ *
+ * <p>Every pair of ends that meets in it is sound by {@link Mating}. An adapter may be turned round, and used more than once: a catalogue
+ * holds kinds of parts. It is searched breadth first, so that no shorter chain exists.
+ *
+ * @param <A> the kind of adapter
+ * @param from the end it starts at
+ * @param to the end it shall reach
+ * @param adapters the adapters between, from {@code from} on; empty where the ends meet directly or nothing joins them
+ * @param matings every pair of ends that meets, from {@code from} on; where nothing joins them, only the two ends themselves
+ */
+public record Chain<A extends TwoEnded>(End from, End to, List<A> adapters, List<Mating> matings) {
+
+  /** More than three pieces on one another is a lever, not a joint. A choice of this project. */
+  public static final int MOST_ADAPTERS = 3;
+
+  private static final Caution STACKED = new Caution(
+      "Stacked adapters",
+      "Every adapter more is a joint more that can leak, and a longer lever on the first thread, which vibration and a dragged hose work on."
+          + " Use one piece that does it all, or hold the end of the stack.",
+      Source.commonPractice("no stacks of adapters"));
+
+  /** What the search found. */
+  public enum Verdict {
+    /** The ends go together without anything between. */
+    DIRECT,
+    /** One to three adapters join them. */
+    THROUGH_ADAPTERS,
+    /** No three of the adapters join them. */
+    NOT_JOINED
+  }
+
+  /** A way that has been gone, up to the end it left open. */
+  private record Way<A extends TwoEnded>(
+      End open, List<A> adapters, List<Mating> matings, double boreMetres) {
+
+    Way<A> through(A adapter, End far, Mating mating) {
+      return new Way<>(
+          far,
+          longer(adapters, adapter),
+          longer(matings, mating),
+          Math.min(boreMetres, adapter.smallestBore().metres()));
+    }
+  }
+
+  /**
+   * Copies the lists.
+   *
+   * @param from the end it starts at
+   * @param to the end it shall reach
+   * @param adapters the adapters between, from {@code from} on
+   * @param matings every pair of ends that meets, from {@code from} on, one more than the adapters
+   * @throws IllegalArgumentException if the numbers do not go together
+   */
+  public Chain {
+    adapters = List.copyOf(adapters);
+    matings = List.copyOf(matings);
+    if (matings.size() != adapters.size() + 1) {
+      throw new IllegalArgumentException("matings must be one more than the " + adapters.size()
+          + " adapters, were " + matings.size());
+    }
+  }
+
+  /**
+   * Looks for the shortest chain.
+   *
+   * @param from one end
+   * @param to the other end
+   * @param stock the adapters there are
+   * @param <A> the kind of adapter
+   * @return the chain, or that there is none of at most {@value #MOST_ADAPTERS} adapters
+   */
+  public static <A extends TwoEnded> Chain<A> between(End from, End to, List<A> stock) {
+    Mating direct = Mating.of(from, to);
+    if (direct.verdict().isSound()) {
+      return new Chain<>(from, to, List.of(), List.of(direct));
+    }
+    Set<End> reached = new HashSet<>(List.of(from));
+    List<Way<A>> ways = List.of(new Way<>(from, List.of(), List.of(), Double.POSITIVE_INFINITY));
+    for (int pieces = 1; pieces <= MOST_ADAPTERS && !ways.isEmpty(); pieces++) {
+      ways = oneMore(ways, stock, reached);
+      Optional<Chain<A>> found = ways.stream()
+          .filter(way -> Mating.of(way.open, to).verdict().isSound())
+          .max(Comparator.comparingDouble(Way::boreMetres))
+          .map(way ->
+              new Chain<>(from, to, way.adapters, longer(way.matings, Mating.of(way.open, to))));
+      if (found.isPresent()) {
+        return found.get();
+      }
+    }
+    return new Chain<>(from, to, List.of(), List.of(direct));
+  }
+
+  /** The widest way to every end that is reached for the first time with one adapter more. */
+  private static <A extends TwoEnded> List<Way<A>> oneMore(
+      List<Way<A>> ways, List<A> stock, Set<End> reached) {
+    Map<End, Way<A>> next = new LinkedHashMap<>();
+    for (Way<A> way : ways) {
+      for (A adapter : stock) {
+        step(way, adapter, adapter.one(), adapter.other(), reached, next);
+        step(way, adapter, adapter.other(), adapter.one(), reached, next);
+      }
+    }
+    reached.addAll(next.keySet());
+    return List.copyOf(next.values());
+  }
+
+  private static <A extends TwoEnded> void step(
+      Way<A> way, A adapter, End near, End far, Set<End> reached, Map<End, Way<A>> next) {
+    Mating mating = Mating.of(way.open, near);
+    if (mating.verdict().isSound() && !reached.contains(far)) {
+      next.merge(
+          far,
+          way.through(adapter, far, mating),
+          (one, other) -> other.boreMetres > one.boreMetres ? other : one);
+    }
+  }
+
+  private static <T> List<T> longer(List<T> list, T last) {
+    List<T> longer = new ArrayList<>(list);
+    longer.add(last);
+    return List.copyOf(longer);
+  }
+
+  /** {@return what the search found} */
+  public Verdict verdict() {
+    if (!matings.get(matings.size() - 1).verdict().isSound()) {
+      return Verdict.NOT_JOINED;
+    }
+    return adapters.isEmpty() ? Verdict.DIRECT : Verdict.THROUGH_ADAPTERS;
+  }
+
+  /** {@return the narrowest bore of the adapters, which rules the flow; empty if there are none} */
+  public Optional<Length> smallestBore() {
+    return adapters.stream().map(TwoEnded::smallestBore).min(Comparator.naturalOrder());
+  }
+
+  /** {@return a warning from the second adapter on; those of the single joints are with {@link #matings()}} */
+  public List<Caution> cautions() {
+    return adapters.size() > 1 ? List.of(STACKED) : List.of();
+  }
+
+  /** {@return the answer in words, such as "3/8 NPT female to G 1/4 male: through nipple (bore 9 mm)"} */
+  public String inWords() {
+    String ends = from.label() + " to " + to.label() + ": ";
+    return switch (verdict()) {
+      case DIRECT -> ends + "they go straight together";
+      case NOT_JOINED ->
+        ends + "no chain of up to " + MOST_ADAPTERS + " of these adapters joins them. "
+            + matings.get(0).reason();
+      case THROUGH_ADAPTERS ->
+        ends
+            + adapters.stream()
+                .map(adapter -> adapter.name() + " (bore "
+                    + adapter.smallestBore().format(LengthUnit.MILLIMETRE) + ")")
+                .collect(Collectors.joining(", then ", "through ", ""));
+    };
+  }
+
+  /** {@return every joint of the chain, why it holds, and the narrowest bore} */
+  public Working working() {
+    Working.Builder out = Working.titled(from.label() + " to " + to.label());
+    for (int i = 0; i < matings.size(); i++) {
+      Mating mating = matings.get(i);
+      out.note(mating.one().label() + " and " + mating.other().label() + ": " + mating.reason()
+          + " [" + mating.source() + "]");
+      if (i < adapters.size()) {
+        out.note(adapters.get(i).name() + ", narrowest bore "
+            + adapters.get(i).smallestBore().format(LengthUnit.MILLIMETRE));
+      }
+    }
+    smallestBore()
+        .ifPresent(
+            bore -> out.note("Narrowest bore on the way: " + bore.format(LengthUnit.MILLIMETRE)));
+    return out.build();
+  }
+}

@@ -1,0 +1,236 @@
+package org.airfit.plant;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import org.airfit.air.AirState;
+import org.airfit.internal.Digits;
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.MassFlow;
+import org.airfit.quantity.PressureUnit;
+import org.airfit.quantity.Temperature;
+import org.airfit.quantity.Volume;
+import org.airfit.source.Source;
+import org.airfit.working.Term;
+import org.airfit.working.UnitSystem;
+import org.airfit.working.Working;
+
+/**
+ * A compressor that loads and unloads, with the receiver behind it.
+ *
+ * <p>While it delivers more than is taken, the pressure swings between cut-in and cut-out. A run is then computed at cut-in, the lowest it falls to. Where more is taken
+ * than it delivers at cut-in, the pressure sinks along the curve of delivery until the two are equal. Where more is taken than the curve shows anywhere, it can't.
+ *
+ * <p>In a swing the receiver takes up and gives back V (p2 − p1)/(R T), so that
+ *
+ * <pre>
+ *   t = V (p2 − p1)/(R T) (1/(ṁc − ṁ) + 1/ṁ)
+ * </pre>
+ *
+ * <p>is the time from one start to the next; V receiver [m³], p1 and p2 cut-in and cut-out [Pa], ṁc delivery at the mean of the two and ṁ flow taken [kg/s]. It is shortest where ṁ is
+ * half of ṁc. <b>Source:</b> balance of mass.
+ *
+ * @param curve what it delivers against which pressure, pressures rising, deliveries not; at least two points, straight lines between
+ * @param cutIn the pressure at which it begins to deliver, on the curve
+ * @param cutOut the pressure at which it stops, above cut-in and on the curve
+ * @param receiver the volume of the receiver, above 0
+ * @param temperature the temperature of the air in the receiver
+ */
+public record Compressor(
+    List<Point> curve,
+    AbsolutePressure cutIn,
+    AbsolutePressure cutOut,
+    Volume receiver,
+    Temperature temperature)
+    implements Supply {
+
+  private static final Source SOURCE = Source.derived("balance of mass of the receiver");
+
+  /**
+   * A point of the curve.
+   *
+   * @param pressure the pressure it delivers against
+   * @param delivery what it delivers
+   */
+  public record Point(AbsolutePressure pressure, FreeAirFlow delivery) {}
+
+  /**
+   * Checks the components.
+   *
+   * @param curve what it delivers against which pressure, pressures rising, deliveries not; at least two points
+   * @param cutIn the pressure at which it begins to deliver, on the curve
+   * @param cutOut the pressure at which it stops, above cut-in and on the curve
+   * @param receiver the volume of the receiver, above 0
+   * @param temperature the temperature of the air in the receiver
+   */
+  public Compressor {
+    curve = List.copyOf(curve);
+    if (curve.size() < 2) {
+      throw new IllegalArgumentException(
+          "points of a compressor's curve must be at least 2, was " + curve.size());
+    }
+    for (int i = 1; i < curve.size(); i++) {
+      Point one = curve.get(i - 1);
+      Point next = curve.get(i);
+      if (!(next.pressure.compareTo(one.pressure) > 0 && mass(next) <= mass(one))) {
+        throw new IllegalArgumentException(
+            "points of a compressor's curve must have rising pressures and deliveries that do not rise, was "
+                + one + " before " + next);
+      }
+    }
+    if (!(cutIn.compareTo(curve.get(0).pressure) >= 0
+        && cutIn.compareTo(cutOut) < 0
+        && cutOut.compareTo(curve.get(curve.size() - 1).pressure) <= 0)) {
+      throw new IllegalArgumentException("cut-in must be below cut-out and both on the curve, in ["
+          + curve.get(0).pressure + ", " + curve.get(curve.size() - 1).pressure + "], was "
+          + cutIn + " and " + cutOut);
+    }
+    if (!(receiver.cubicMetres() > 0.0)) {
+      throw new IllegalArgumentException("receiver must be above 0 m³, was " + receiver);
+    }
+    AirState.of(cutIn, temperature); // refuses a temperature that air cannot have
+  }
+
+  private static double mass(Point point) {
+    return point.delivery.massFlow().kilogramsPerSecond();
+  }
+
+  /**
+   * Finds what it delivers against a pressure.
+   *
+   * @param pressure the pressure, on the curve
+   * @return the delivery
+   * @throws IllegalArgumentException if {@code pressure} lies off the curve
+   */
+  public MassFlow delivery(AbsolutePressure pressure) {
+    AbsolutePressure first = curve.get(0).pressure;
+    AbsolutePressure last = curve.get(curve.size() - 1).pressure;
+    if (pressure.compareTo(first) < 0 || pressure.compareTo(last) > 0) {
+      throw new IllegalArgumentException("pressure must be on the compressor's curve, in [" + first
+          + ", " + last + "], was " + pressure);
+    }
+    int i = 1;
+    while (curve.get(i).pressure.compareTo(pressure) < 0) {
+      i++;
+    }
+    double p0 = curve.get(i - 1).pressure.pascals();
+    double p1 = curve.get(i).pressure.pascals();
+    double part = (pressure.pascals() - p0) / (p1 - p0);
+    return MassFlow.ofKilogramsPerSecond(
+        (1.0 - part) * mass(curve.get(i - 1)) + part * mass(curve.get(i)));
+  }
+
+  @Override
+  public AirState still() {
+    return AirState.of(cutOut, temperature);
+  }
+
+  @Override
+  public Optional<AirState> at(MassFlow flow) {
+    if (flow.compareTo(delivery(cutIn)) <= 0) {
+      return Optional.of(AirState.of(cutIn, temperature));
+    }
+    double wanted = flow.kilogramsPerSecond();
+    if (wanted > mass(curve.get(0))) {
+      return Optional.empty();
+    }
+    int i = 1;
+    while (mass(curve.get(i)) >= wanted) {
+      i++;
+    }
+    Point before = curve.get(i - 1);
+    Point behind = curve.get(i);
+    double part = (mass(before) - wanted) / (mass(before) - mass(behind));
+    return Optional.of(AirState.of(
+        AbsolutePressure.ofPascals(
+            (1.0 - part) * before.pressure.pascals() + part * behind.pressure.pascals()),
+        temperature));
+  }
+
+  /**
+   * Finds the time from one start of the compressor to the next.
+   *
+   * @param flow the flow taken
+   * @return the time; empty where it runs on (as much is taken as it delivers) or never starts (nothing is taken)
+   */
+  public Optional<Duration> timeBetweenStarts(MassFlow flow) {
+    double delivered = meanDelivery();
+    double taken = flow.kilogramsPerSecond();
+    if (!(taken > 0.0 && taken < delivered)) {
+      return Optional.empty();
+    }
+    double seconds = stored() * (1.0 / (delivered - taken) + 1.0 / taken);
+    return Optional.of(Duration.ofNanos(Math.round(1.0e9 * seconds)));
+  }
+
+  private double meanDelivery() {
+    return delivery(AbsolutePressure.ofPascals(0.5 * (cutIn.pascals() + cutOut.pascals())))
+        .kilogramsPerSecond();
+  }
+
+  /** The air [kg] the receiver takes up from cut-in to cut-out. */
+  private double stored() {
+    return receiver.cubicMetres()
+        * (cutOut.pascals() - cutIn.pascals())
+        / (AirState.GAS_CONSTANT * temperature.kelvins());
+  }
+
+  @Override
+  public Working working(MassFlow flow, UnitSystem units) {
+    Working.Builder working = Working.titled("Pressure at the receiver");
+    MassFlow full = delivery(cutIn);
+    Optional<AirState> at = at(flow);
+    if (at.isEmpty()) {
+      return working
+          .note(flow.format(units.massFlowUnit())
+              + " is more than the compressor delivers anywhere on its curve.")
+          .build();
+    }
+    if (flow.compareTo(full) > 0) {
+      return working
+          .note("More is taken than the " + full.format(units.massFlowUnit())
+              + " it delivers at cut-in: the pressure sinks along the curve to "
+              + at.orElseThrow().pressure().format(units.pressureUnit()) + ".")
+          .build();
+    }
+    working.note("It keeps up. The pressure swings between cut-in and cut-out; "
+        + cutIn.format(units.pressureUnit()) + " at cut-in is the lowest, and taken here.");
+    if (timeBetweenStarts(flow).isEmpty()) {
+      return working.build();
+    }
+    return working
+        .step(
+            "Time from one start to the next",
+            "⟨t⟩ = " + units.either("", "144 × ")
+                + "⟨V⟩ × (⟨p2⟩ − ⟨p1⟩) / (⟨R⟩ × ⟨T⟩) × (1 / (⟨ṁc⟩ − ⟨ṁ⟩) + 1 / ⟨ṁ⟩)",
+            "⟨t⟩ = \\frac{" + units.either("", "144 ")
+                + "⟨V⟩ (⟨p2⟩ - ⟨p1⟩)}{⟨R⟩ \\cdot ⟨T⟩} \\left(\\frac{1}{⟨ṁc⟩ - ⟨ṁ⟩} + \\frac{1}{⟨ṁ⟩}\\right)",
+            List.of(
+                units.volume("V", "V", receiver.cubicMetres(), 9),
+                units.pressure("p2", "p_2", cutOut.pascals(), 9),
+                units.pressure("p1", "p_1", cutIn.pascals(), 9),
+                units.heatCapacity("R", "R", AirState.GAS_CONSTANT, 8),
+                units.temperature("T", "T", temperature.kelvins(), 7),
+                units.massFlow("ṁc", "\\dot m_c", meanDelivery(), 12),
+                units.massFlow("ṁ", "\\dot m", flow.kilogramsPerSecond(), 12)),
+            Term.of(
+                "t",
+                "t",
+                stored()
+                    * (1.0 / (meanDelivery() - flow.kilogramsPerSecond())
+                        + 1.0 / flow.kilogramsPerSecond()),
+                "s",
+                4),
+            SOURCE)
+        .build();
+  }
+
+  /** {@return the compressor, such as "compressor, cut-in 7 bar(a), cut-out 8 bar(a), 500 L"} */
+  @Override
+  public String toString() {
+    return "compressor, cut-in " + cutIn.format(PressureUnit.BAR) + ", cut-out "
+        + cutOut.format(PressureUnit.BAR) + ", "
+        + Digits.significant(1000.0 * receiver.cubicMetres(), 4) + " L";
+  }
+}

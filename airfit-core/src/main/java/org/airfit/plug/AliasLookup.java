@@ -1,0 +1,23 @@
+package org.airfit.plug;
+
+import java.util.List;
+
+/**
+ * What a letter or a word may mean in one set.
+ *
+ * @param asked the letter or word as it was asked
+ * @param profiles every profile it may mean; empty if none
+ * @param warning why this is a hint and no identification
+ */
+public record AliasLookup(String asked, List<PlugProfile> profiles, String warning) {
+
+  /** Keeps a copy of the list.
+   *
+   * @param asked the letter or word as it was asked
+   * @param profiles every profile it may mean; empty if none
+   * @param warning why this is a hint and no identification
+   */
+  public AliasLookup {
+    profiles = List.copyOf(profiles);
+  }
+}

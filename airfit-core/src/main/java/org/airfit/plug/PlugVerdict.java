@@ -1,0 +1,26 @@
+package org.airfit.plug;
+
+/** What readings say about a plug. */
+public enum PlugVerdict {
+  /** One profile stands out, fits, and comes from a standard or from five measured pieces or more, as all of its set do. */
+  IDENTIFIED("identified"),
+  /** One profile stands out and fits, but its set holds dimensions that nobody verified or that are invented. */
+  CANDIDATE("candidate only"),
+  /** Several profiles, or a profile and an unknown one, remain likely. */
+  AMBIGUOUS("ambiguous"),
+  /** No likely profile fits; the plug is most likely of none in the set. */
+  NO_MATCH("no match in the set"),
+  /** Too little was read, or nothing the set knows. */
+  INSUFFICIENT_DATA("not enough readings");
+
+  private final String label;
+
+  PlugVerdict(String label) {
+    this.label = label;
+  }
+
+  /** {@return the verdict in words} */
+  public String label() {
+    return label;
+  }
+}

@@ -1,0 +1,369 @@
+package org.airfit.run;
+
+import java.util.List;
+import java.util.Optional;
+import org.airfit.air.AirState;
+import org.airfit.flow.FlowAtOutlet;
+import org.airfit.flow.FlowCapacity;
+import org.airfit.flow.FlowRegime;
+import org.airfit.internal.Digits;
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.MassFlow;
+import org.airfit.quantity.MassFlowUnit;
+import org.airfit.quantity.PressureDrop;
+import org.airfit.quantity.ReferenceState;
+import org.airfit.quantity.Temperature;
+import org.airfit.quantity.Volume;
+import org.airfit.source.Source;
+import org.airfit.working.Term;
+import org.airfit.working.UnitSystem;
+import org.airfit.working.Working;
+
+/**
+ * The air a tool takes: a fixed flow, or a flow that follows the pressure at its inlet.
+ *
+ * <p>Most tools let their air out through openings that stay the same, and take more the more pressure they get:
+ *
+ * <pre>
+ *   ṁ = u ṁr p/pr     while the atmosphere is at most 0.528 p
+ * </pre>
+ *
+ * <table class="striped">
+ * <caption>Symbols</caption>
+ * <thead><tr><th>symbol</th><th>meaning</th><th>unit</th></tr></thead>
+ * <tbody>
+ * <tr><td>ṁ</td><td>flow the tool takes</td><td>kg/s</td></tr>
+ * <tr><td>ṁr, pr</td><td>rated flow and the absolute inlet pressure it is rated at</td><td>kg/s, Pa</td></tr>
+ * <tr><td>p</td><td>absolute pressure at the inlet</td><td>Pa</td></tr>
+ * <tr><td>u</td><td>load: the part of the rated flow it takes while it runs</td><td>-</td></tr>
+ * </tbody>
+ * </table>
+ *
+ * <p>Nearer to the atmosphere the flow falls off along the curve of ISO 6358 with b = 0.528, and is 0 at the atmosphere. The temperature of the air is left out of account. A
+ * regulated or positive tool takes a fixed flow.
+ *
+ * <p>How much of the time a tool runs is its duty. Duty times load is the use factor: mean flow over rated flow.
+ *
+ * <p>This class is immutable and thread-safe.
+ */
+public final class ToolDemand {
+
+  /** Where an ideal nozzle chokes: (2/(γ+1))^(γ/(γ−1)). */
+  private static final double CRITICAL_PRESSURE_RATIO = Math.pow(
+      2.0 / (AirState.HEAT_CAPACITY_RATIO + 1.0),
+      AirState.HEAT_CAPACITY_RATIO / (AirState.HEAT_CAPACITY_RATIO - 1.0));
+
+  /** The temperature at which ISO 6358 counts a conductance, so that it drops out. */
+  private static final Temperature COUNTED_AT = Temperature.ofCelsius(20.0);
+
+  private static final double LEAST_RATED_PASCALS =
+      AbsolutePressure.STANDARD_ATMOSPHERE.pascals() / CRITICAL_PRESSURE_RATIO;
+
+  private static final Source SOURCE = Source.derived(
+      "choked flow through an opening is in proportion to the absolute pressure before it");
+
+  private final String name;
+  private final FreeAirFlow rated;
+  private final Optional<AbsolutePressure> ratedInlet;
+  private final Optional<FlowCapacity> opening;
+  private final double duty;
+  private final double load;
+
+  private ToolDemand(
+      String name,
+      FreeAirFlow rated,
+      Optional<AbsolutePressure> ratedInlet,
+      Optional<FlowCapacity> opening,
+      double duty,
+      double load) {
+    if (name.isBlank()) {
+      throw new IllegalArgumentException("name of a tool must say which, was blank");
+    }
+    if (!(rated.cubicMetresPerSecond() > 0.0)) {
+      throw new IllegalArgumentException(
+          "rated flow of " + name + " must be above 0, was " + rated);
+    }
+    this.name = name;
+    this.rated = rated;
+    this.ratedInlet = ratedInlet;
+    this.opening = opening;
+    this.duty = requireShare("duty", name, duty);
+    this.load = requireShare("load", name, load);
+  }
+
+  private static double requireShare(String what, String name, double value) {
+    if (!(value >= 0.0 && value <= 1.0)) {
+      throw new IllegalArgumentException(what + " of " + name + " must be in [0, 1], was " + value);
+    }
+    return value + 0.0;
+  }
+
+  /**
+   * Obtains a tool that takes the same flow at any pressure.
+   *
+   * @param name what to call it
+   * @param flow the flow while it runs, above 0
+   * @return the demand, at full duty and load
+   * @throws IllegalArgumentException if {@code flow} is 0 or {@code name} is blank
+   */
+  public static ToolDemand fixed(String name, FreeAirFlow flow) {
+    return new ToolDemand(name, flow, Optional.empty(), Optional.empty(), 1.0, 1.0);
+  }
+
+  /**
+   * Obtains a tool whose flow is in proportion to the absolute pressure at its inlet.
+   *
+   * @param name what to call it
+   * @param rated the flow it is rated at, above 0
+   * @param ratedInlet the absolute pressure at its inlet in the rating, at least 191.8 kPa, so that the rating is a choked one
+   * @return the demand, at full duty and load
+   * @throws IllegalArgumentException if an argument is out of range
+   */
+  public static ToolDemand following(String name, FreeAirFlow rated, AbsolutePressure ratedInlet) {
+    if (!(ratedInlet.pascals() >= LEAST_RATED_PASCALS)) {
+      throw new IllegalArgumentException("rated inlet pressure of " + name + " must be at least "
+          + Digits.significant(LEAST_RATED_PASCALS / 1000.0, 4)
+          + " kPa(a), was " + Digits.significant(ratedInlet.kilopascals(), 6)
+          + " kPa(a); is it a gauge pressure?");
+    }
+    return new ToolDemand(
+        name,
+        rated,
+        Optional.of(ratedInlet),
+        rated.cubicMetresPerSecond() > 0.0
+            ? Optional.of(FlowCapacity.ofRatedFlow(
+                rated,
+                ratedInlet,
+                PressureDrop.ofPascals(
+                    ratedInlet.pascals() * (1.0 - 0.5 * CRITICAL_PRESSURE_RATIO)),
+                COUNTED_AT,
+                CRITICAL_PRESSURE_RATIO))
+            : Optional.empty(),
+        1.0,
+        1.0);
+  }
+
+  /**
+   * Obtains a cylinder or another chamber that is filled again and again: a fixed flow.
+   *
+   * <pre>
+   *   ṁ = ρ V n
+   * </pre>
+   *
+   * <p>A cylinder driven by air both ways fills both sides in a cycle. What is left in it from the cycle before is not taken off, as handbooks do not: it is counted full each time. <b>Source:</b> ideal gas; Sullivan, Fluid
+   * Power, example 15.5.
+   *
+   * @param name what to call it
+   * @param filledPerCycle the volume filled in a cycle
+   * @param cyclesPerMinute how often it is filled in a minute while it runs [1/min], at least 0
+   * @param filled the air that fills it
+   * @return the demand
+   * @throws IllegalArgumentException if {@code cyclesPerMinute} is negative, NaN or infinite
+   */
+  public static ToolDemand filling(
+      String name, Volume filledPerCycle, double cyclesPerMinute, AirState filled) {
+    if (!(cyclesPerMinute >= 0.0 && cyclesPerMinute < Double.POSITIVE_INFINITY)) {
+      throw new IllegalArgumentException(
+          "cycles per minute must be at least 0 and finite, was " + cyclesPerMinute);
+    }
+    double flow = filled.density().kilogramsPerCubicMetre()
+        * filledPerCycle.cubicMetres()
+        * cyclesPerMinute
+        / 60.0;
+    return fixed(
+        name, FreeAirFlow.from(MassFlow.ofKilogramsPerSecond(flow), ReferenceState.SCFM_60F));
+  }
+
+  /**
+   * Obtains this tool run part of the time.
+   *
+   * @param share the part of the time it runs [-], in [0, 1]
+   * @return this with {@code share}
+   * @throws IllegalArgumentException if {@code share} is out of range
+   */
+  public ToolDemand withDuty(double share) {
+    return new ToolDemand(name, rated, ratedInlet, opening, share, load);
+  }
+
+  /**
+   * Obtains this tool run at part of its rated flow.
+   *
+   * @param share the part of the rated flow it takes while it runs [-], in [0, 1]
+   * @return this with {@code share}
+   * @throws IllegalArgumentException if {@code share} is out of range
+   */
+  public ToolDemand withLoad(double share) {
+    return new ToolDemand(name, rated, ratedInlet, opening, duty, share);
+  }
+
+  /** {@return what it is called} */
+  public String name() {
+    return name;
+  }
+
+  /** {@return the flow it is rated at} */
+  public FreeAirFlow rated() {
+    return rated;
+  }
+
+  /** {@return the inlet pressure of the rating; empty where the flow does not depend on it} */
+  public Optional<AbsolutePressure> ratedInlet() {
+    return ratedInlet;
+  }
+
+  /** {@return the part of the time it runs [-]} */
+  public double duty() {
+    return duty;
+  }
+
+  /** {@return the part of the rated flow it takes while it runs [-]} */
+  public double load() {
+    return load;
+  }
+
+  /** {@return duty times load: mean flow over rated flow [-]} */
+  public double useFactor() {
+    return duty * load;
+  }
+
+  /** {@return the flow it takes on average, at its rated pressure} */
+  public FreeAirFlow meanFlow() {
+    return rated.times(useFactor());
+  }
+
+  /**
+   * Finds the flow it takes while it runs.
+   *
+   * @param inlet the pressure at its inlet
+   * @param atmosphere the pressure it lets its air out into
+   * @return the flow; 0 where it follows the pressure and that is not above the atmosphere
+   */
+  public MassFlow flowAt(AbsolutePressure inlet, AbsolutePressure atmosphere) {
+    return MassFlow.ofKilogramsPerSecond(flowAt(inlet.pascals(), atmosphere, load));
+  }
+
+  /**
+   * Finds the flow on plain doubles.
+   *
+   * @param inletPascals the pressure at the tool [Pa]
+   * @param atmosphere the pressure around it
+   * @param part the part of its load [-]
+   * @return the flow [kg/s]
+   */
+  public double flowAt(double inletPascals, AbsolutePressure atmosphere, double part) {
+    return opening
+        .map(open -> inletPascals > atmosphere.pascals()
+            ? part * through(open, inletPascals, atmosphere).massFlow().kilogramsPerSecond()
+            : 0.0)
+        .orElseGet(() -> part * rated.massFlow().kilogramsPerSecond());
+  }
+
+  private static FlowAtOutlet through(
+      FlowCapacity open, double inletPascals, AbsolutePressure atmosphere) {
+    return open.flow(AirState.of(AbsolutePressure.ofPascals(inletPascals), COUNTED_AT), atmosphere);
+  }
+
+  /** The pressure [Pa] at which the tool takes a flow [kg/s] not above what it takes at {@code most}; for one that follows the pressure. */
+  double pascalsFor(double flow, double most, AbsolutePressure atmosphere) {
+    double low = atmosphere.pascals();
+    double high = most;
+    for (int i = 0; i < 100 && high - low > 1.0e-15 * high; i++) {
+      double middle = 0.5 * (low + high);
+      if (flowAt(middle, atmosphere, load) < flow) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return high;
+  }
+
+  boolean followsPressure() {
+    return opening.isPresent();
+  }
+
+  /**
+   * Tells how the flow follows from the pressure.
+   *
+   * @param inlet the pressure at its inlet
+   * @param atmosphere the pressure it lets its air out into
+   * @param units the units to show numbers in
+   * @return the working
+   */
+  public Working working(AbsolutePressure inlet, AbsolutePressure atmosphere, UnitSystem units) {
+    Working.Builder working = Working.titled("Air taken by " + name);
+    Term u = Term.of("u", "u", load, "", 6);
+    Term ratedFlow = units.massFlow("ṁr", "\\dot m_r", rated.massFlow().kilogramsPerSecond(), 7);
+    Term taken = units.massFlow("ṁ", "\\dot m", flowAt(inlet, atmosphere).kilogramsPerSecond(), 5);
+    if (opening.isEmpty()) {
+      return working
+          .step(
+              "Flow, whatever the pressure",
+              "⟨ṁ⟩ = ⟨u⟩ × ⟨ṁr⟩",
+              "⟨ṁ⟩ = ⟨u⟩ \\cdot ⟨ṁr⟩",
+              List.of(u, ratedFlow),
+              taken,
+              Source.derived("rated flow and load as given"))
+          .build();
+    }
+    if (inlet.compareTo(atmosphere) <= 0) {
+      return working
+          .note("The pressure is not above the atmosphere: it takes nothing.")
+          .build();
+    }
+    FlowAtOutlet through = through(opening.orElseThrow(), inlet.pascals(), atmosphere);
+    Term pr = units.pressure("pr", "p_r", ratedInlet.orElseThrow().pascals(), 7);
+    Term p = units.pressure("p", "p", inlet.pascals(), 7);
+    if (through.regime() == FlowRegime.CHOKED) {
+      return working
+          .step(
+              "Flow in proportion to the absolute pressure",
+              "⟨ṁ⟩ = ⟨u⟩ × ⟨ṁr⟩ × ⟨p⟩ / ⟨pr⟩",
+              "⟨ṁ⟩ = ⟨u⟩ \\cdot ⟨ṁr⟩ \\frac{⟨p⟩}{⟨pr⟩}",
+              List.of(u, ratedFlow, p, pr),
+              taken,
+              SOURCE)
+          .build();
+    }
+    return working
+        .step(
+            "Flow so near the atmosphere that the tool no longer chokes",
+            "⟨ṁ⟩ = ⟨u⟩ × ⟨ṁr⟩ × ⟨p⟩ / ⟨pr⟩ × √(1 − ((⟨pa⟩ / ⟨p⟩ − ⟨b⟩) / (1 − ⟨b⟩))²)",
+            "⟨ṁ⟩ = ⟨u⟩ \\cdot ⟨ṁr⟩ \\frac{⟨p⟩}{⟨pr⟩} \\sqrt{1 - \\left(\\frac{⟨pa⟩ / ⟨p⟩ - ⟨b⟩}{1 - ⟨b⟩}\\right)^2}",
+            List.of(
+                u,
+                ratedFlow,
+                units.pressure("p", "p", inlet.pascals(), 12),
+                pr,
+                units.pressure("pa", "p_a", atmosphere.pascals(), 12),
+                Term.of("b", "b", CRITICAL_PRESSURE_RATIO, "", 8)),
+            taken,
+            Source.handbook(
+                "equation of ISO 6358-1:2013, read in documentation of general modelling libraries; the standard not seen"))
+        .build();
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof ToolDemand that
+        && name.equals(that.name)
+        && rated.equals(that.rated)
+        && ratedInlet.equals(that.ratedInlet)
+        && duty == that.duty
+        && load == that.load;
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * name.hashCode() + rated.hashCode();
+  }
+
+  /** {@return the tool and what it takes, such as "grinder: 0.0085 kg/s while it runs"} */
+  @Override
+  public String toString() {
+    return name + ": "
+        + rated.massFlow().times(load).format(MassFlowUnit.KILOGRAM_PER_SECOND)
+        + (opening.isPresent() ? " at its rated pressure" : " while it runs");
+  }
+}

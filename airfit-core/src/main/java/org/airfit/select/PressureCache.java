@@ -1,0 +1,105 @@
+package org.airfit.select;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.airfit.air.AirState;
+import org.airfit.flow.AirKernel;
+import org.airfit.flow.FlowCapacity;
+import org.airfit.flow.OutletAtFlow;
+import org.airfit.line.Conduit;
+import org.airfit.line.LineKernels;
+import org.airfit.line.LossModel;
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.MassFlow;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What the tool's air becomes part by part, by the same kernels as {@link org.airfit.run.Run} and nothing but the pressure: a search asks
+ * for it far oftener than it makes a proposal. Null stands for a flow that does not get there. Not thread-safe: it remembers.
+ *
+ * <p>More pressure in front of a part never leaves less behind it; the search rests on that.
+ */
+final class PressureCache {
+
+  /** The pressure told for a flow that does not get there [Pa above atmosphere]. */
+  static final double STARVED = -1.0;
+
+  /** Of the model that a run takes where none is named. */
+  private static final LineKernels LINES = (LineKernels) LossModel.isothermal();
+
+  private final MassFlow demand;
+  private final AbsolutePressure atmosphere;
+  private final Map<Conduit, Line> lines = new HashMap<>();
+  private final double[] air = new double[AirKernel.SIZE];
+
+  PressureCache(Requirement job) {
+    this.demand = job.demand().massFlow();
+    this.atmosphere = job.toOutlet().atmosphere();
+  }
+
+  /** One conduit and the air behind it by the pressure in front. */
+  private static final class Line {
+    private final AirKernel kernel;
+    private final Map<Double, Optional<AirState>> behind = new HashMap<>();
+
+    Line(Conduit conduit) {
+      this.kernel = LINES.kernel(
+          conduit.bore().metres(),
+          conduit.length().metres(),
+          conduit.roughness().metres(),
+          conduit.fittingLoss());
+    }
+  }
+
+  double gaugePascals(@Nullable AirState state) {
+    return state == null
+        ? STARVED
+        : GaugePressure.of(state.pressure(), atmosphere).pascals();
+  }
+
+  @Nullable
+  AirState behind(Conduit conduit, @Nullable AirState inlet) {
+    if (inlet == null) {
+      return null;
+    }
+    Line line = lines.computeIfAbsent(conduit, Line::new);
+    return line.behind
+        .computeIfAbsent(inlet.pressure().pascals(), any -> through(line.kernel, inlet))
+        .orElse(null);
+  }
+
+  private Optional<AirState> through(AirKernel kernel, AirState inlet) {
+    air[AirKernel.PASCALS] = inlet.pressure().pascals();
+    air[AirKernel.KELVINS] = inlet.temperature().kelvins();
+    air[AirKernel.VISCOSITY] = inlet.viscosity().pascalSeconds();
+    return kernel.pass(demand.kilogramsPerSecond(), air)
+            && air[AirKernel.PASCALS] >= atmosphere.pascals()
+        ? Optional.of(inlet.at(AbsolutePressure.ofPascals(air[AirKernel.PASCALS])))
+        : Optional.empty();
+  }
+
+  @Nullable
+  AirState behind(FlowCapacity capacity, @Nullable AirState inlet) {
+    return inlet != null
+            && capacity.passage(demand, inlet) instanceof OutletAtFlow.Passes passes
+            && passes.outlet().pascals() > 0.0
+        ? orNull(inlet.at(passes.outlet()))
+        : null;
+  }
+
+  @Nullable
+  AirState behind(List<Part.Adapter> adapters, @Nullable AirState inlet) {
+    AirState last = inlet;
+    for (Part.Adapter adapter : adapters) {
+      last = behind(adapter.conduit(), last);
+    }
+    return last;
+  }
+
+  private @Nullable AirState orNull(AirState outlet) {
+    return outlet.pressure().compareTo(atmosphere) >= 0 ? outlet : null;
+  }
+}

@@ -1,0 +1,452 @@
+package org.airfit.joint;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowable;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.airfit.Pencil;
+import org.airfit.Rows;
+import org.airfit.Rows.Row;
+import org.airfit.ThreadTables;
+import org.airfit.joint.Mating.Verdict;
+import org.airfit.quantity.NominalThreadSize;
+import org.airfit.safety.Caution;
+import org.airfit.source.Basis;
+import org.airfit.thread.BsppThread;
+import org.airfit.thread.BsptThread;
+import org.airfit.thread.Gender;
+import org.airfit.thread.NpsmThread;
+import org.airfit.thread.NptThread;
+import org.airfit.thread.RpThread;
+import org.airfit.thread.ThreadFamily;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class MatingTest {
+
+  private static Mating mating(String one, String other) {
+    return Mating.of(End.parse(one), End.parse(other));
+  }
+
+  static Stream<Row> cases() {
+    return Rows.of(MatingTest.class, "mating_cases.csv");
+  }
+
+  static Stream<Row> combinations() {
+    return Rows.of(MatingTest.class, "thread_combinations.csv");
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("cases")
+  void worked_verdicts_are_met(Row row) {
+    Mating mating = mating(row.text("male"), row.text("female"));
+    String seal = row.text("seal");
+    if (seal.startsWith("thread")) {
+      assertThat(mating.verdict()).isEqualTo(Verdict.SEALS_WITH_SEALANT);
+    } else if (seal.startsWith("face") || seal.startsWith("washer")) {
+      assertThat(mating.verdict()).isEqualTo(Verdict.SEALS_ON_FACE);
+    } else {
+      assertThat(mating.verdict().isSound()).as(row.text("why")).isFalse();
+    }
+    String assembles = row.text("assembles");
+    if (assembles.equals("no") || assembles.startsWith("no start")) {
+      assertThat(mating.verdict()).isEqualTo(Verdict.DOES_NOT_FIT);
+    } else {
+      assertThat(mating.verdict()).isNotEqualTo(Verdict.DOES_NOT_FIT);
+    }
+  }
+
+  /** The size 1/2 is there in every family. */
+  @ParameterizedTest(name = "{0} in {index}")
+  @MethodSource("combinations")
+  void every_combination_of_families_is_judged_as_the_standards_judge_it(Row row) {
+    Mating mating =
+        mating("1/2 " + row.text("external") + " male", "1/2 " + internal(row) + " female");
+    String onThread = row.text("seals_on_thread");
+    String where = row.text("seal_where");
+    String why = row + " in " + row.text("internal") + ": " + row.text("reason");
+    switch (onThread) {
+      case "yes" ->
+        assertThat(mating.verdict()).as(why).isIn(Verdict.SEALS_WITH_SEALANT, Verdict.SEALS_DRY);
+      // documents disagree on R in G; the other conditions stand in the reason
+      case "conditional" ->
+        assertThat(mating.verdict())
+            .as(why)
+            .isIn(Verdict.SEALS_WITH_SEALANT, Verdict.SEALS_DRY, Verdict.NOT_TO_BE_RELIED_ON);
+      case "never" -> assertThat(mating.verdict().isSound()).as(why).isFalse();
+      default -> {
+        boolean onFace = !where.equals("none") && row.text("assembles").equals("yes");
+        assertThat(mating.verdict() == Verdict.SEALS_ON_FACE).as(why).isEqualTo(onFace);
+        assertThat(mating.verdict().isSound()).as(why).isEqualTo(onFace);
+      }
+    }
+    if (row.text("condition").startsWith("dry")) {
+      assertThat(mating.verdict()).isEqualTo(Verdict.SEALS_DRY);
+    }
+    if (row.text("condition").contains("sealant")) {
+      assertThat(mating.verdict()).isEqualTo(Verdict.SEALS_WITH_SEALANT);
+    }
+    if (row.text("assembles").equals("no")) {
+      assertThat(mating.verdict()).isEqualTo(Verdict.DOES_NOT_FIT);
+    }
+  }
+
+  private static String internal(Row row) {
+    return row.text("internal");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "NPT 1/2 male, NPT 1/2 male, coupling",
+    "R 1/2 female, NPT 1/2 female, nipple",
+    "NPT 1/2 male, 1/2 in hose, nothing to hold on to",
+    "1/2 in barb, 1/2 in barb, nothing to hold on to",
+    "1/2 in barb, 3/8 in hose, would not go on",
+    "1/4 in barb, 3/8 in hose, loose",
+    "NPT 1/4 male, NPT 3/8 female, drops in",
+    "NPT 3/8 male, NPT 1/4 female, does not enter",
+    "NPTF 3/8 male, NPTF 1/4 female, does not enter"
+  })
+  void what_has_nothing_to_hold_on_to_does_not_fit(String one, String other, String why) {
+    assertThat(mating(one, other).verdict()).isEqualTo(Verdict.DOES_NOT_FIT);
+    assertThat(mating(one, other).reason()).contains(why);
+    assertThat(mating(other, one).verdict()).isEqualTo(Verdict.DOES_NOT_FIT);
+    assertThat(mating(one, other).sealantNotes()).isEmpty();
+    assertThat(mating(one, other).cautions()).isEmpty();
+    assertThat(mating(one, other).engagement()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "3/8 in barb, 3/8 in hose",
+    "3/8 in barb, 10 mm hose",
+    "19 mm barb, 3/4 in hose",
+    "11 mm barb, 11 mm hose"
+  })
+  void a_barb_holds_the_hose_it_is_made_for_in_either_order_and_by_either_name(
+      String barb, String hose) {
+    for (Mating mating : new Mating[] {mating(barb, hose), mating(hose, barb)}) {
+      assertThat(mating.verdict()).isEqualTo(Verdict.HOLDS_WITH_CLAMP);
+      assertThat(mating.verdict().isSound()).isTrue();
+      assertThat(mating.cautions())
+          .extracting(Caution::text)
+          .anyMatch(text -> text.contains("clamp") && text.contains("push-in"));
+      assertThat(mating.sealantNotes()).isEmpty();
+    }
+    assertThat(mating("12.5 mm barb", "13 mm hose").verdict()).isEqualTo(Verdict.DOES_NOT_FIT);
+  }
+
+  @Test
+  void it_matters_which_one_is_male() {
+    assertThat(mating("NPT 1/8 male", "G 1/8 female").verdict()).isEqualTo(Verdict.DOES_NOT_FIT);
+    assertThat(mating("R 1/8 male", "NPT 1/8 female").verdict())
+        .isEqualTo(Verdict.NOT_TO_BE_RELIED_ON);
+  }
+
+  @Test
+  void the_same_threads_per_inch_run_in_and_look_right() {
+    Mating mating = mating("NPT 1/2 male", "G 1/2 female");
+    assertThat(mating.verdict()).isEqualTo(Verdict.NOT_TO_BE_RELIED_ON);
+    assertThat(mating.reason()).contains("looks right").contains("2.1 turns").contains("spiral");
+    assertThat(mating.cautions()).extracting(Caution::title).contains("Threads of two standards");
+    assertThat(mating.sealantNotes())
+        .extracting(Caution::title)
+        .containsExactly("Sealant cures no mismatch");
+  }
+
+  @Test
+  void what_was_not_worked_out_is_not_relied_on() {
+    assertThat(mating("R 1/2 male", "NPTF 1/2 female").verdict())
+        .isEqualTo(Verdict.NOT_TO_BE_RELIED_ON);
+    assertThat(mating("R 1/2 male", "NPTF 1/2 female").mixUp()).isEmpty();
+    assertThat(mating("NPSM 1/2 male", "NPT 1/2 female").reason()).contains("no standard");
+  }
+
+  @Test
+  void a_taper_joint_tells_how_far_to_turn_it_and_how_to_seal_it() {
+    Mating mating = mating("NPT 1/2 female", "NPT 1/2 male");
+    Engagement engagement = mating.engagement().orElseThrow();
+    assertThat(engagement)
+        .hasToString("4.48 turns by hand, then 3 turns by wrench: 13.57 mm in all");
+    assertThat(mating.sealantNotes())
+        .extracting(Caution::title)
+        .contains("Direction of tape", "Wraps of tape", "Never turn back", "Hand tight is a place");
+    assertThat(mating.sealantNotes())
+        .filteredOn(note -> note.title().equals("Wraps of tape"))
+        .allMatch(note -> note.source().basis() == Basis.COMMON_PRACTICE)
+        .allMatch(note -> note.text().contains("four wraps"));
+    assertThat(mating("NPT 3 male", "NPT 3 female").sealantNotes())
+        .filteredOn(note -> note.title().equals("Wraps of tape"))
+        .allMatch(note -> note.text().contains("Eight"));
+    assertThat(mating.cautions()).extracting(Caution::text).anyMatch(t -> t.contains("loose"));
+    assertThat(mating("NPTF 1/2 male", "NPT 1/2 female").engagement()).isEmpty();
+    assertThat(mating("G 1/2 male", "G 1/2 female").engagement()).isEmpty();
+  }
+
+  @Test
+  void parallel_threads_want_a_face_and_no_tape() {
+    Mating mating = mating("G 1/2 male", "G 1/2 female");
+    assertThat(mating.sealantNotes())
+        .extracting(Caution::title)
+        .containsExactly("No tape on a parallel thread");
+    assertThat(mating.cautions()).extracting(Caution::title).containsExactly("Seat or washer");
+  }
+
+  @Test
+  void a_straight_coupling_is_for_low_pressure() {
+    Mating mating = mating("NPT 1/2 male", "NPSC 1/2 female");
+    assertThat(mating.verdict()).isEqualTo(Verdict.SEALS_WITH_SEALANT);
+    assertThat(mating.reason()).contains("low pressure");
+    assertThat(mating.cautions()).extracting(Caution::title).contains("Straight coupling");
+  }
+
+  @Test
+  void a_dryseal_pair_wants_no_sealant() {
+    Mating mating = mating("NPTF 1/4 male", "NPTF 1/4 female");
+    assertThat(mating.verdict()).isEqualTo(Verdict.SEALS_DRY);
+    assertThat(mating.sealantNotes()).extracting(Caution::title).containsExactly("Dryseal threads");
+    assertThat(mating.cautions()).isEmpty();
+  }
+
+  @Test
+  void the_working_shows_the_geometry_that_was_used() {
+    String mixed = mating("NPT 1/4 male", "G 1/4 female").working().toText();
+    assertThat(mixed).contains("1/4-18 NPT male into G 1/4-19 female").contains("jams");
+    String sealed = mating("R 1/4 male", "Rp 1/4 female").working().toText();
+    assertThat(sealed).contains("seals on the thread").contains("turns by hand");
+    String barb = mating("3/8 in barb", "3/8 in hose").working().toText();
+    assertThat(barb).contains("holds with a clamp");
+    assertThat(mating("G 1/2 male", "G 1/2 female").inWords())
+        .startsWith("G 1/2 male and G 1/2 female: seals on a face");
+  }
+
+  @ParameterizedTest
+  @EnumSource(Verdict.class)
+  void a_verdict_reads_as_a_sentence(Verdict verdict) {
+    assertThat(verdict.label()).isNotBlank();
+    assertThat(verdict.isSound()).isEqualTo(verdict.name().matches("SEALS_.*|HOLDS_.*"));
+  }
+
+  static Stream<Row> engagements() {
+    return Rows.of(MatingTest.class, "thread_engagement.csv");
+  }
+
+  @ParameterizedTest(name = "{0} {index}")
+  @MethodSource("engagements")
+  void hand_tight_and_wrench_turns_agree_with_the_published_ones(Row row) {
+    boolean npt = row.text("family").equals("NPT");
+    String size = row.text("size");
+    Engagement engagement = mating(
+            size + (npt ? " NPT male" : " R male"), size + (npt ? " NPT female" : " Rc female"))
+        .engagement()
+        .orElseThrow();
+    String chapter = "Threads: engagement of " + (npt ? "NPT" : "R");
+    compare(chapter, row, "hand_turns", engagement.handTightTurns());
+    compare(chapter, row, "wrench_turns", engagement.wrenchTurns());
+    compare(chapter, row, "total_turns", engagement.totalTurns());
+    compare(chapter, row, "hand_length_mm", engagement.handTightLength().millimetres());
+    compare(chapter, row, "wrench_length_mm", engagement.wrenchLength().millimetres());
+    compare(chapter, row, "total_length_mm", engagement.totalLength().millimetres());
+    if (npt) {
+      compare(chapter, row, "total_length_in", engagement.totalLength().inches());
+      compare(
+          chapter,
+          row,
+          "npt_l2_in",
+          NptThread.of(NominalThreadSize.parse(size)).effectiveLength().inches());
+    }
+    if (row.has("trade_makeup_in")) {
+      compare(
+          chapter,
+          row,
+          "trade_makeup_in",
+          engagement.workshopMakeUp().orElseThrow().inches());
+      // the workshop figure is the shorter one, and never to be mixed with the other
+      assertThat(engagement.workshopMakeUp().orElseThrow()).isLessThan(engagement.totalLength());
+    }
+  }
+
+  private static void compare(String chapter, Row row, String column, double ours) {
+    ThreadTables.compare(
+        chapter + " " + row.text("size"),
+        row,
+        column,
+        ours,
+        row.halfDigit(column),
+        "digits printed");
+  }
+
+  @Test
+  void an_allowance_that_was_recalled_says_so() {
+    Engagement engagement = mating("R 2 male", "Rp 2 female").engagement().orElseThrow();
+    assertThat(engagement.wrenchSource().basis()).isEqualTo(Basis.FROM_MEMORY);
+    assertThat(engagement.handTightSource().basis()).isEqualTo(Basis.STANDARD);
+    assertThat(Engagement.WORKSHOP.basis()).isEqualTo(Basis.COMMON_PRACTICE);
+  }
+
+  @ParameterizedTest
+  @EnumSource(NominalThreadSize.class)
+  void the_workshop_chart_grows_with_the_size(NominalThreadSize size) {
+    Engagement engagement = Engagement.of(NptThread.of(size));
+    assertThat(engagement.workshopMakeUp().isPresent())
+        .isEqualTo(size != NominalThreadSize.ONE_SIXTEENTH);
+    engagement
+        .workshopMakeUp()
+        .ifPresent(length -> assertThat(length).isLessThan(engagement.totalLength()));
+  }
+
+  static Stream<Row> mixups() {
+    return Rows.of(MatingTest.class, "npt_bsp_mixups.csv");
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("mixups")
+  void npt_and_bsp_of_one_name_meet_as_the_model_says(Row row) {
+    NominalThreadSize size = NominalThreadSize.parse(row.text("size"));
+    NptThread npt = NptThread.of(size);
+    BsppThread g = BsppThread.of(size);
+    BsptThread r = BsptThread.of(size);
+    ThreadMismatch a = new ThreadMismatch(npt, g);
+    ThreadMismatch b = new ThreadMismatch(r, npt);
+    mixed(row, "npt_tpi", npt.threadsPerInch());
+    mixed(row, "bsp_tpi", g.threadsPerInch());
+    mixed(row, "npt_pitch_mm", npt.pitch().millimetres());
+    mixed(row, "bsp_pitch_mm", 25.4 / g.threadsPerInch());
+    mixed(row, "pitch_diff_mm", a.pitchDifferenceMillimetres());
+    mixed(row, "pitch_error_4_threads_mm", 4.0 * Math.abs(a.pitchDifferenceMillimetres()));
+    mixed(row, "pitch_error_10_threads_mm", 10.0 * Math.abs(a.pitchDifferenceMillimetres()));
+    double nptFirst = npt.firstThreadCrestDiameter().millimetres();
+    double nptLast = npt.pipeDiameter().millimetres();
+    double rFirst = r.section(Gender.MALE, ThreadTables.END).major().millimetres();
+    double major = g.majorDiameter().millimetres();
+    mixed(row, "npt_male_first_thread_od_mm", nptFirst);
+    mixed(row, "npt_male_large_end_od_mm", nptLast);
+    mixed(row, "bsp_major_mm", major);
+    mixed(row, "bspt_male_first_thread_od_mm", rFirst);
+    mixed(row, "od_diff_first_thread_npt_minus_bsp_mm", nptFirst - major);
+    mixed(row, "od_diff_large_end_npt_minus_bsp_mm", nptLast - major);
+    mixed(
+        row,
+        "pitch_dia_diff_at_gauge_plane_npt_minus_bsp_mm",
+        npt.pitchDiameterAtHandTight().millimetres() - g.pitchDiameter().millimetres());
+    mixed(row, "a_pitch_clearance_mm", a.pitchClearanceMillimetres());
+    mixed(row, "a_crest_clearance_mm", a.crestClearanceMillimetres());
+    mixed(row, "a_est_turns_basic", a.turns().orElseThrow());
+    mixed(row, "a_est_turns_max_truncation", a.turnsWithCutCrests().orElseThrow());
+    mixed(row, "b_pitch_clearance_mm", b.pitchClearanceMillimetres());
+    mixed(row, "b_root_clearance_mm", b.rootClearanceMillimetres());
+    mixed(row, "b_est_turns_basic", b.turns().orElseThrow());
+    mixed(row, "b_est_turns_max_truncation", b.turnsWithCutCrests().orElseThrow());
+    assertThat(a.isSamePitch()).isEqualTo(row.text("same_tpi").equals("yes"));
+    assertThat(a.verdict()).as(a.inWords()).isEqualTo(verdict(row.text("a_npt_male_in_g_female")));
+    assertThat(b.verdict()).as(b.inWords()).isEqualTo(verdict(row.text("b_r_male_in_npt_female")));
+  }
+
+  /** Three decimals of a difference of two rounded diameters in the table, hence the half digit more. */
+  private static void mixed(Row row, String column, double ours) {
+    ThreadTables.compare(
+        "Threads: NPT and BSP mixed up",
+        row,
+        column,
+        ours,
+        row.halfDigit(column) + 0.00001,
+        "digits printed, and the rounding of ties");
+  }
+
+  private static Verdict verdict(String words) {
+    if (words.startsWith("no start")) {
+      return Verdict.DOES_NOT_FIT;
+    }
+    return words.toLowerCase(Locale.ROOT).matches("(starts, jams|starts only).*")
+        ? Verdict.STARTS_AND_JAMS
+        : Verdict.NOT_TO_BE_RELIED_ON;
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("mixups")
+  void the_working_of_a_mix_up_can_be_worked_again(Row row) {
+    NominalThreadSize size = NominalThreadSize.parse(row.text("size"));
+    NptThread npt = NptThread.of(size);
+    for (ThreadMismatch mix : new ThreadMismatch[] {
+      new ThreadMismatch(npt, BsppThread.of(size)),
+      new ThreadMismatch(BsptThread.of(size), npt),
+      new ThreadMismatch(npt, BsptThread.of(size)),
+      new ThreadMismatch(BsppThread.of(size), npt)
+    }) {
+      Pencil.check(mix.working());
+      assertThat(mix.working().toText()).contains("never relied on to seal");
+      assertThat(mix.verdict().isSound()).isFalse();
+    }
+  }
+
+  @Test
+  void two_parallel_threads_of_one_pitch_run_in_all_the_way() {
+    ThreadMismatch mix = new ThreadMismatch(
+        NpsmThread.of(NominalThreadSize.ONE_HALF), BsppThread.of(NominalThreadSize.ONE_HALF));
+    assertThat(mix.turns()).isEmpty();
+    assertThat(mix.turnsWithCutCrests()).isEmpty();
+    assertThat(mix.verdict()).isEqualTo(Verdict.NOT_TO_BE_RELIED_ON);
+    assertThat(mix.inWords()).contains("all the way");
+    ThreadMismatch other = new ThreadMismatch(
+        NpsmThread.of(NominalThreadSize.ONE), BsppThread.of(NominalThreadSize.ONE));
+    assertThat(other.turns()).isPresent();
+    assertThat(other.working().steps()).hasSize(2);
+  }
+
+  /** E1 less d2 is −0.021 mm at size 1/2: no start at basic size, but class B lets G be 0.284 mm smaller. */
+  @Test
+  void a_pair_that_starts_only_when_loose_is_not_called_one_that_does_not_start() {
+    ThreadMismatch half = new ThreadMismatch(
+        BsppThread.of(NominalThreadSize.ONE_HALF), NptThread.of(NominalThreadSize.ONE_HALF));
+    assertThat(half.turns()).hasValue(0.0);
+    assertThat(half.startsAtTheLimits()).isTrue();
+    assertThat(half.verdict()).isEqualTo(Verdict.STARTS_AND_JAMS);
+    assertThat(half.inWords()).contains("loose pieces");
+    ThreadMismatch eighth = new ThreadMismatch(
+        NptThread.of(NominalThreadSize.ONE_EIGHTH), BsppThread.of(NominalThreadSize.ONE_EIGHTH));
+    assertThat(eighth.startsAtTheLimits()).isFalse();
+    assertThat(eighth.inWords()).contains("does not start").contains("0.09 mm");
+  }
+
+  @Test
+  void a_thread_that_is_only_female_cannot_be_the_male_one() {
+    assertThat(catchThrowable(() -> new ThreadMismatch(
+            RpThread.of(NominalThreadSize.ONE), NptThread.of(NominalThreadSize.ONE))))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("gender of Rp must be female");
+  }
+
+  @Test
+  void whether_a_pair_is_sound_is_told_without_reasons_as_with_them() {
+    List<End> ends = new ArrayList<>(List.of(
+        End.parse("10 mm hose"),
+        End.parse("3/8 in hose"),
+        End.parse("3/8 in barb"),
+        End.parse("10 mm barb")));
+    for (ThreadFamily family : ThreadFamily.values()) {
+      for (String size : List.of("1/4", "3/8", "1")) {
+        for (Gender gender : Gender.values()) {
+          try {
+            ends.add(new End.Threaded(family, NominalThreadSize.parse(size), gender));
+          } catch (IllegalArgumentException noSuchThread) {
+            assertThat(noSuchThread).hasMessageContaining(family.symbol());
+          }
+        }
+      }
+    }
+    assertThat(ends).hasSizeGreaterThan(40);
+    for (End one : ends) {
+      for (End other : ends) {
+        assertThat(Mating.isSound(one, other))
+            .as(one.label() + ", " + other.label())
+            .isEqualTo(Mating.of(one, other).verdict().isSound());
+      }
+    }
+  }
+}

@@ -1,0 +1,157 @@
+package org.airfit.plant;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.Duration;
+import java.util.List;
+import org.airfit.Pencil;
+import org.airfit.air.AirState;
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.MassFlow;
+import org.airfit.quantity.ReferenceState;
+import org.airfit.quantity.Temperature;
+import org.airfit.quantity.Volume;
+import org.junit.jupiter.api.Test;
+
+class SupplyTest {
+
+  private static final Temperature ROOM = Temperature.ofCelsius(20.0);
+  private static final AirState SEVEN = AirState.of(AbsolutePressure.ofBar(7.0), ROOM);
+  private static final Regulator REGULATOR =
+      new Regulator(SEVEN, flow(0.02), AbsolutePressure.ofBar(6.5));
+  private static final Compressor COMPRESSOR = compressor(7.0, 8.0);
+
+  private static FreeAirFlow flow(double kilogramsPerSecond) {
+    return FreeAirFlow.from(kg(kilogramsPerSecond), ReferenceState.COMPRESSOR_INLET);
+  }
+
+  private static MassFlow kg(double kilogramsPerSecond) {
+    return MassFlow.ofKilogramsPerSecond(kilogramsPerSecond);
+  }
+
+  private static Compressor.Point point(double bar, double kilogramsPerSecond) {
+    return new Compressor.Point(AbsolutePressure.ofBar(bar), flow(kilogramsPerSecond));
+  }
+
+  private static Compressor compressor(double cutIn, double cutOut) {
+    return new Compressor(
+        List.of(point(5.0, 0.12), point(7.0, 0.11), point(9.0, 0.09)),
+        AbsolutePressure.ofBar(cutIn),
+        AbsolutePressure.ofBar(cutOut),
+        Volume.ofLitres(500.0),
+        ROOM);
+  }
+
+  private static double bar(Supply supply, double kilogramsPerSecond) {
+    return supply.at(kg(kilogramsPerSecond)).orElseThrow().pressure().bar();
+  }
+
+  @Test
+  void a_fixed_supply_holds() {
+    Supply fixed = Supply.fixed(SEVEN);
+    assertThat(fixed.still()).isEqualTo(SEVEN);
+    assertThat(fixed.at(kg(100.0))).contains(SEVEN);
+    assertThat(fixed.working(kg(1.0)).toText()).contains("holds 7 bar(a)");
+  }
+
+  @Test
+  void a_regulator_droops_along_its_two_points_and_beyond() {
+    assertThat(REGULATOR.still()).isEqualTo(SEVEN);
+    assertThat(bar(REGULATOR, 0.0)).isEqualTo(7.0);
+    assertThat(bar(REGULATOR, 0.01)).isCloseTo(6.75, within(1.0e-12));
+    assertThat(bar(REGULATOR, 0.02)).isCloseTo(6.5, within(1.0e-12));
+    assertThat(bar(REGULATOR, 0.04)).isCloseTo(6.0, within(1.0e-12));
+    assertThat(REGULATOR.at(kg(0.28001))).isEmpty();
+    Pencil.check(units -> REGULATOR.working(kg(0.013), units));
+    assertThat(REGULATOR.working(kg(0.013)).toText()).doesNotContain("beyond");
+    assertThat(REGULATOR.working(kg(0.04)).toText()).contains("beyond the stated point of 0.02");
+    assertThat(REGULATOR.working(kg(0.3)).toText()).contains("nothing would be left");
+  }
+
+  @Test
+  void a_regulator_that_rises_or_has_one_point_is_refused() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new Regulator(SEVEN, flow(0.02), AbsolutePressure.ofBar(7.01)))
+        .withMessageStartingWith("pressure of a regulator under flow must be at most");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new Regulator(SEVEN, flow(0.0), AbsolutePressure.ofBar(6.5)))
+        .withMessageStartingWith("flow of the second point of a regulator must be above 0");
+  }
+
+  @Test
+  void a_compressor_holds_cut_in_until_it_no_longer_keeps_up_and_then_sinks_along_its_curve() {
+    assertThat(COMPRESSOR.still().pressure().bar()).isEqualTo(8.0);
+    assertThat(bar(COMPRESSOR, 0.0)).isEqualTo(7.0);
+    assertThat(bar(COMPRESSOR, 0.11)).isCloseTo(7.0, within(1.0e-12));
+    assertThat(bar(COMPRESSOR, 0.115)).isCloseTo(6.0, within(1.0e-9));
+    assertThat(bar(COMPRESSOR, 0.12 - 1.0e-15)).isCloseTo(5.0, within(1.0e-9));
+    assertThat(COMPRESSOR.at(kg(0.1201))).isEmpty();
+  }
+
+  @Test
+  void its_delivery_lies_on_the_curve() {
+    assertThat(COMPRESSOR.delivery(AbsolutePressure.ofBar(5.0)).kilogramsPerSecond())
+        .isCloseTo(0.12, within(1.0e-14));
+    assertThat(COMPRESSOR.delivery(AbsolutePressure.ofBar(8.0)).kilogramsPerSecond())
+        .isCloseTo(0.10, within(1.0e-14));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> COMPRESSOR.delivery(AbsolutePressure.ofBar(9.1)))
+        .withMessageStartingWith("pressure must be on the compressor's curve");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> COMPRESSOR.delivery(AbsolutePressure.ofBar(4.9)));
+  }
+
+  /** By hand: 0.5 m³ × 1 bar / (R × 293.15 K) = 0.59418 kg; at 0.0525 kg/s, half of 0.105, it fills and empties in 11.3178 s each. */
+  @Test
+  void the_receiver_sets_the_time_between_starts() {
+    Duration half = COMPRESSOR.timeBetweenStarts(kg(0.0525)).orElseThrow();
+    assertThat(half.toNanos() * 1.0e-9).isCloseTo(2.0 * 11.3178, within(1.0e-3));
+    assertThat(COMPRESSOR.timeBetweenStarts(kg(0.03)).orElseThrow()).isGreaterThan(half);
+    assertThat(COMPRESSOR.timeBetweenStarts(kg(0.08)).orElseThrow()).isGreaterThan(half);
+    assertThat(COMPRESSOR.timeBetweenStarts(kg(0.0))).isEmpty();
+    assertThat(COMPRESSOR.timeBetweenStarts(kg(0.106))).isEmpty();
+  }
+
+  @Test
+  void its_working_tells_which_of_the_three_it_is() {
+    Pencil.check(units -> COMPRESSOR.working(kg(0.03), units));
+    assertThat(COMPRESSOR.working(kg(0.03)).toText()).contains("keeps up", "start to the next");
+    assertThat(COMPRESSOR.working(kg(0.0)).toText()).contains("keeps up");
+    assertThat(COMPRESSOR.working(kg(0.115)).toText()).contains("sinks along the curve to 6 bar");
+    assertThat(COMPRESSOR.working(kg(0.2)).toText()).contains("anywhere on its curve");
+    assertThat(COMPRESSOR).hasToString("compressor, cut-in 7 bar(a), cut-out 8 bar(a), 500 L");
+  }
+
+  @Test
+  void a_curve_that_is_none_is_refused() {
+    AbsolutePressure six = AbsolutePressure.ofBar(6.0);
+    AbsolutePressure seven = AbsolutePressure.ofBar(7.0);
+    Volume receiver = Volume.ofLitres(500.0);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new Compressor(List.of(point(5.0, 0.1)), six, seven, receiver, ROOM))
+        .withMessage("points of a compressor's curve must be at least 2, was 1");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() ->
+            new Compressor(List.of(point(5.0, 0.1), point(8.0, 0.11)), six, seven, receiver, ROOM))
+        .withMessageContaining("must have rising pressures");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() ->
+            new Compressor(List.of(point(8.0, 0.1), point(8.0, 0.1)), six, seven, receiver, ROOM));
+    assertThatIllegalArgumentException()
+        .isThrownBy(
+            () -> new Compressor(COMPRESSOR.curve(), six, seven, Volume.ofLitres(0.0), ROOM))
+        .withMessageStartingWith("receiver must be above 0 m³");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() ->
+            new Compressor(COMPRESSOR.curve(), six, seven, receiver, Temperature.ofCelsius(400.0)))
+        .withMessageContaining("temperature of air");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> compressor(8.0, 7.0))
+        .withMessageStartingWith("cut-in must be below cut-out and both on the curve");
+    assertThatIllegalArgumentException().isThrownBy(() -> compressor(4.9, 7.0));
+    assertThatIllegalArgumentException().isThrownBy(() -> compressor(7.0, 9.1));
+  }
+}

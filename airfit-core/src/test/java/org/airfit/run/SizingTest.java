@@ -1,0 +1,206 @@
+package org.airfit.run;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.airfit.Pencil;
+import org.airfit.air.AirState;
+import org.airfit.flow.FlowCapacity;
+import org.airfit.line.Conduit;
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.MassFlow;
+import org.airfit.quantity.Money;
+import org.airfit.quantity.ReferenceState;
+import org.airfit.quantity.SonicConductance;
+import org.airfit.quantity.Temperature;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class SizingTest {
+
+  private static final AbsolutePressure ATMOSPHERE = AbsolutePressure.ofBar(1.0);
+  private static final AirState EIGHT =
+      AirState.of(AbsolutePressure.ofBar(8.0), Temperature.ofCelsius(20.0));
+  private static final ToolDemand TOOL = ToolDemand.following(
+      "wrench",
+      FreeAirFlow.from(MassFlow.ofKilogramsPerSecond(0.014), ReferenceState.COMPRESSOR_INLET),
+      AbsolutePressure.ofBar(7.2));
+  private static final Run RUN =
+      Run.from(EIGHT, ATMOSPHERE).through("coupler", part(6.0)).through("hose", hose(9.5));
+
+  private static FlowCapacity part(double c) {
+    return FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(c), 0.3);
+  }
+
+  private static Conduit hose(double boreMm) {
+    return Conduit.of(
+        Length.ofMillimetres(boreMm), Length.ofMetres(10.0), Length.ofMillimetres(0.01));
+  }
+
+  private static Sizing sizing(double leastBar) {
+    Sizing sizing = Sizing.of(RUN, TOOL, GaugePressure.ofBar(leastBar));
+    double[] bores = {6.3, 8.0, 9.5, 12.7};
+    double[] prices = {10.0, 16.0, 20.0, 30.0};
+    double[] conductances = {3.0, 6.0, 12.0};
+    for (int i = 0; i < bores.length; i++) {
+      sizing = sizing.with("hose", bores[i] + " mm", hose(bores[i]), usd(prices[i]));
+    }
+    for (int i = 0; i < conductances.length; i++) {
+      sizing =
+          sizing.with("coupler", "C " + conductances[i], part(conductances[i]), usd(5.0 * (i + 1)));
+    }
+    return sizing;
+  }
+
+  private static Money usd(double amount) {
+    return Money.parse("1 USD").times(amount);
+  }
+
+  private static Sizing.Fitting fitting(Sizing sizing) {
+    return (Sizing.Fitting) sizing.solve();
+  }
+
+  /** Tried one by one here, the cheapest that keeps the tool at pressure is the one found. */
+  @ParameterizedTest
+  @ValueSource(doubles = {4.0, 5.5, 6.0, 6.4, 6.6})
+  void the_cheapest_is_the_cheapest_of_all_that_fit(double least) {
+    Sizing.Fitting fitting = fitting(sizing(least));
+    double cheapest = Double.POSITIVE_INFINITY;
+    double most = Double.NEGATIVE_INFINITY;
+    double[][] hoses = {{6.3, 10.0}, {8.0, 16.0}, {9.5, 20.0}, {12.7, 30.0}};
+    double[][] couplers = {{3.0, 5.0}, {6.0, 10.0}, {12.0, 15.0}};
+    int fit = 0;
+    for (double[] hose : hoses) {
+      for (double[] coupler : couplers) {
+        double bar = ((RunResult.Delivered) Run.from(EIGHT, ATMOSPHERE)
+                .through("coupler", part(coupler[0]))
+                .through("hose", hose(hose[0]))
+                .balance(TOOL))
+            .atToolGauge()
+            .bar();
+        if (bar >= least) {
+          fit++;
+          cheapest = Math.min(cheapest, hose[1] + coupler[1]);
+          most = Math.max(most, bar);
+        }
+      }
+    }
+    assertThat(fitting.candidates()).hasSize(fit);
+    assertThat(fitting.cheapest().price()).isEqualTo(usd(cheapest));
+    assertThat(fitting.mostMargin().marginPascals())
+        .isCloseTo((most - least) * 1.0e5, within(1.0e-6));
+    assertThat(fitting.mostMargin().chosen())
+        .containsEntry("hose", "12.7 mm")
+        .containsEntry("coupler", "C 12.0");
+  }
+
+  @Test
+  void no_candidate_off_the_front_is_as_good_as_one_on_it() {
+    Sizing.Fitting fitting = fitting(sizing(4.0));
+    List<Sizing.Candidate> front = fitting.pareto();
+    assertThat(front).contains(fitting.cheapest()).hasSizeGreaterThan(2);
+    assertThat(front.get(front.size() - 1).marginPascals())
+        .isEqualTo(fitting.mostMargin().marginPascals());
+    for (Sizing.Candidate candidate : fitting.candidates()) {
+      boolean beaten = fitting.candidates().stream()
+          .anyMatch(other -> !other.equals(candidate)
+              && other.price().compareTo(candidate.price()) <= 0
+              && other.marginPascals() >= candidate.marginPascals());
+      assertThat(front.contains(candidate)).as(candidate.chosen().toString()).isEqualTo(!beaten);
+    }
+  }
+
+  @Test
+  void a_margin_for_wear_asks_for_more() {
+    Sizing.Fitting clean = fitting(sizing(6.0));
+    Sizing.Fitting worn = fitting(sizing(6.0).withLossFactor(2.0));
+    assertThat(worn.candidates()).hasSizeLessThan(clean.candidates().size());
+    assertThat(worn.cheapest().price()).isGreaterThan(clean.cheapest().price());
+    Sizing.Candidate chosen = worn.cheapest();
+    double again = ((RunResult.Delivered) chosen.run().withLossFactor(2.0).balance(TOOL))
+        .atToolGauge()
+        .pascals();
+    assertThat(chosen.marginPascals()).isEqualTo(again - 6.0e5);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> sizing(6.0).withLossFactor(0.5))
+        .withMessage("factor on the loss must be in [1, 10], was 0.5");
+  }
+
+  @Test
+  void nothing_fits_with_the_nearest_miss() {
+    Sizing.Result result = sizing(6.95).solve();
+    assertThat(result.<Boolean>fold(fitting -> false, nothing -> true)).isTrue();
+    Sizing.NothingFits nothing = (Sizing.NothingFits) result;
+    assertThat(nothing.nearest().chosen())
+        .containsEntry("hose", "12.7 mm")
+        .containsEntry("coupler", "C 12.0");
+    assertThat(nothing.nearest().marginPascals()).isNegative();
+    assertThat(nothing.working().toText()).startsWith("Nothing keeps the tool at pressure");
+    assertThat(nothing.cautions()).isNotEmpty();
+  }
+
+  @Test
+  void a_tool_that_cannot_be_fed_is_the_farthest_miss() {
+    ToolDemand gun = ToolDemand.fixed("gun", TOOL.rated().times(5.0));
+    Sizing.NothingFits nothing = (Sizing.NothingFits) Sizing.of(RUN, gun, GaugePressure.ofBar(6.9))
+        .with("hose", "thin", hose(5.0), usd(1.0))
+        .with("hose", "thick", hose(19.0), usd(2.0))
+        .with("coupler", "wide", part(30.0), usd(3.0))
+        .solve();
+    assertThat(nothing.nearest().chosen()).containsEntry("hose", "thick");
+  }
+
+  @Test
+  void the_printed_numbers_give_the_printed_answer() {
+    Sizing.Result result = sizing(6.0).solve();
+    Pencil.check(result.working());
+    assertThat(result.working().toText()).contains("Chosen: {hose=", " for ");
+    assertThat(result.cautions()).isNotEmpty();
+    assertThat(result.<Boolean>fold(fitting -> true, nothing -> false)).isTrue();
+  }
+
+  @Test
+  void what_is_no_offer_is_refused() {
+    Sizing none = Sizing.of(RUN, TOOL, GaugePressure.ofBar(6.0));
+    assertThatExceptionOfType(IllegalStateException.class)
+        .isThrownBy(none::solve)
+        .withMessage("a sizing needs options, say with(…)");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> none.with("pipe", "any", hose(9.5), usd(1.0)))
+        .withMessageStartingWith("name must be that of a line of this run");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> none.with("hose", "any", part(3.0), usd(1.0)))
+        .withMessageStartingWith("name must be that of a part of this run");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> none.with("hose", "gift", hose(9.5), usd(-1.0)))
+        .withMessage("price of gift must be at least 0, was -1 USD");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> none.with("hose", "one", hose(9.5), usd(1.0))
+            .with("coupler", "other", part(3.0), Money.parse("1 EUR")))
+        .withMessageContaining("currency must be");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Sizing.of(RUN, TOOL, GaugePressure.ofBar(-0.1)))
+        .withMessageStartingWith("pressure at the tool must be at least 0 Pa(g)");
+  }
+
+  @Test
+  void too_many_combinations_are_refused_before_they_are_computed() {
+    Sizing sizing = Sizing.of(RUN, TOOL, GaugePressure.ofBar(6.0));
+    for (int i = 0; i < 316; i++) {
+      sizing = sizing
+          .with("hose", "h" + i, hose(9.5), usd(1.0))
+          .with("coupler", "c" + i, part(6.0), usd(1.0));
+    }
+    Sizing full = sizing;
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> full.with("hose", "one", hose(9.5), usd(1.0)))
+        .withMessage("combinations of the options must be at most 100000, was 100172");
+  }
+}
