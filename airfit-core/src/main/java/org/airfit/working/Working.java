@@ -1,6 +1,7 @@
 package org.airfit.working;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -307,6 +308,9 @@ public final class Working {
       private final boolean given;
       private boolean used;
 
+      /** Whether only the working needed it. */
+      private boolean between;
+
       private Binding(Found found, boolean given) {
         this.found = found;
         this.given = given;
@@ -407,6 +411,27 @@ public final class Working {
       return this;
     }
 
+    /**
+     * Adds a step of which only the working needs the result: the formula gives it. It is no answer.
+     *
+     * @param formula a formula whose result stands alone on the left
+     * @param digits the number of significant digits of the result to print, from 1 to 17
+     * @return this builder
+     * @throws IllegalArgumentException if {@code digits} is out of range, or the result is not finite
+     * @throws IllegalStateException if a symbol was not given or found before, if the result was, or if the formula
+     *     is solved by trial
+     */
+    public Builder step(Formula formula, int digits) {
+      UnitSystem shown = requireUnits();
+      Map<Symbol, Double> values = new HashMap<>();
+      for (Symbol symbol : formula.inputs(shown)) {
+        values.put(symbol, bound(symbol, formula.what()).found.value);
+      }
+      step(formula, formula.evaluate(shown, values), digits);
+      Objects.requireNonNull(scope.get(formula.result().text())).between = true;
+      return this;
+    }
+
     private int printedDigits(Symbol symbol) {
       Binding binding = Objects.requireNonNull(scope.get(symbol.text()));
       return binding.given
@@ -448,6 +473,10 @@ public final class Working {
         if (binding.given) {
           throw new IllegalStateException(
               "an answer must be found by a step, " + symbol + " of \"" + title + "\" was given");
+        }
+        if (binding.between) {
+          throw new IllegalStateException("an answer must be computed by its owner, " + symbol
+              + " of \"" + title + "\" is only what its formula gives");
         }
         answers.add(new Found(symbol, binding.found.value, binding.found.digits));
       }
