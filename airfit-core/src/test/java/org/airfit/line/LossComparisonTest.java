@@ -77,7 +77,7 @@ class LossComparisonTest {
               row + ", p2_no_log_bar_abs",
               row.number("p2_no_log_bar_abs"),
               "bar(a)",
-              row.source())
+              row.evidence("p2_no_log_bar_abs"))
           .isMetWithinFraction(
               ((LineLoss.Flowing) mean).outlet().pressure().bar(),
               1.0e-12,
@@ -93,7 +93,7 @@ class LossComparisonTest {
               row + ", dp_incompressible_inlet_density_bar",
               row.number("dp_incompressible_inlet_density_bar"),
               "bar",
-              row.source())
+              row.evidence("dp_incompressible_inlet_density_bar"))
           .isMetWithinFraction(flowing.drop().bar(), 1.0e-13, "15 digits printed");
       Pencil.check(flowing);
     }
@@ -137,7 +137,7 @@ class LossComparisonTest {
             row.text("nps") + " in, " + row.text("free_air_scfm") + " scfm",
             row.number("published_dp_psi_per_100ft"),
             "psi/100 ft",
-            row.source())
+            row.evidence("published_dp_psi_per_100ft"))
         .isMetWithinFraction(
             scheduleForty(row),
             allowed,
@@ -169,7 +169,7 @@ class LossComparisonTest {
             row + ", flow",
             flow.kilogramsPerSecond(),
             "kg/s",
-            row.source())
+            row.evidence("mdot_kg_s"))
         .isMetWithinFraction(
             model.flowFor(conduit(row), inlet(row), outlet).kilogramsPerSecond(), 1.0e-12, why);
     Comparison.of(
@@ -177,7 +177,7 @@ class LossComparisonTest {
             row + ", bore",
             row.number("id_mm"),
             "mm",
-            row.source())
+            row.evidence("id_mm"))
         .isMetWithinFraction(
             model
                 .boreFor(conduit(row).withBore(Length.ofMetres(1.0)), flow, inlet(row), outlet)
@@ -190,7 +190,7 @@ class LossComparisonTest {
             row + ", length",
             row.number("length_m"),
             "m",
-            row.source())
+            row.evidence("length_m"))
         .isMetWithinFraction(
             model
                 .lengthFor(conduit(row).withLength(Length.ofMetres(1.0)), flow, inlet(row), outlet)

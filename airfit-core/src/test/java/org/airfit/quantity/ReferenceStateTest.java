@@ -69,7 +69,8 @@ class ReferenceStateTest {
   }
 
   private static void compare(Row row, String column, double ours, String unit) {
-    Comparison.of(STATES, row.text("id") + ", " + column, row.number(column), unit, row.source())
+    Comparison.of(
+            STATES, row.text("id") + ", " + column, row.number(column), unit, row.evidence(column))
         .isMetBy(ours, row.halfDigit(column), "digits printed");
   }
 
@@ -101,7 +102,7 @@ class ReferenceStateTest {
             row.text("id") + ", printed density (partly recalled)",
             row.number("rho_stated_kg_m3"),
             "kg/m³",
-            row.source())
+            row.evidence("rho_stated_kg_m3"))
         .isMetWithinFraction(
             state(row).density().kilogramsPerCubicMetre(),
             prescribed ? 0.0 : digits + 0.0006,
@@ -147,14 +148,14 @@ class ReferenceStateTest {
             name + ", humidity ignored",
             row.number("result_simple"),
             unit.symbol(),
-            row.source())
+            row.evidence("result_simple"))
         .isMetBy(flow.at(to).in(unit), row.halfDigit("result_simple"), "digits printed");
     Comparison.of(
             CONVERSIONS,
             name + ", same dry air",
             row.number("result_dry_air_basis"),
             unit.symbol(),
-            row.source())
+            row.evidence("result_dry_air_basis"))
         .isMetBy(
             flow.dryAirAt(to).in(unit), row.halfDigit("result_dry_air_basis"), "digits printed");
     Comparison.of(
@@ -162,7 +163,7 @@ class ReferenceStateTest {
             name + ", mass of dry air",
             row.number("mass_flow_dry_kg_s"),
             "kg/s",
-            row.source())
+            row.evidence("mass_flow_dry_kg_s"))
         .isMetBy(
             flow.dryAirMassFlow().kilogramsPerSecond(),
             row.halfDigit("mass_flow_dry_kg_s"),

@@ -167,7 +167,7 @@ class UnitTest {
             name(row),
             row.number("factor_to_si"),
             row.text("si_unit") + " per unit",
-            row.source())
+            row.evidence("factor_to_si"))
         .isMetWithinFraction(
             ours(row),
             composed ? 1.0e-15 : 2.3e-16,
@@ -185,7 +185,7 @@ class UnitTest {
             name(row) + ", as recalled from the print",
             row.number("sp811_printed"),
             row.text("si_unit") + " per unit",
-            row.source())
+            row.evidence("sp811_printed"))
         .isMetBy(ours(row), row.halfDigit("sp811_printed"), "digits printed");
   }
 
