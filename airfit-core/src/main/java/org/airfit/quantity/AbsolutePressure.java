@@ -9,7 +9,7 @@ import java.util.List;
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
-public final class AbsolutePressure extends Scalar<AbsolutePressure, PressureUnit> {
+public final class AbsolutePressure extends Quantity<AbsolutePressure, PressureUnit> {
 
   /** The standard atmosphere, 101 325 Pa exactly (ISO 2533, at sea level). */
   public static final AbsolutePressure STANDARD_ATMOSPHERE =
@@ -146,7 +146,7 @@ public final class AbsolutePressure extends Scalar<AbsolutePressure, PressureUni
   }
 
   @Override
-  PressureUnit siUnit() {
+  public PressureUnit siUnit() {
     return PressureUnit.PASCAL;
   }
 

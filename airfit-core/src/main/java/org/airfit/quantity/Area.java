@@ -7,7 +7,7 @@ import java.util.List;
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
-public final class Area extends Scalar<Area, AreaUnit> {
+public final class Area extends Quantity<Area, AreaUnit> {
 
   private static final Grammar<AreaUnit> GRAMMAR =
       Grammar.ofUnits("area", AreaUnit.values(), List.of("71 mm2", "0.11 in2"));
@@ -98,7 +98,7 @@ public final class Area extends Scalar<Area, AreaUnit> {
   }
 
   @Override
-  AreaUnit siUnit() {
+  public AreaUnit siUnit() {
     return AreaUnit.SQUARE_METRE;
   }
 }

@@ -7,7 +7,7 @@ import java.util.List;
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
-public final class Energy extends Scalar<Energy, EnergyUnit> {
+public final class Energy extends Quantity<Energy, EnergyUnit> {
 
   private static final Grammar<EnergyUnit> GRAMMAR =
       Grammar.ofUnits("energy", EnergyUnit.values(), List.of("1200 kWh", "5 MJ"));
@@ -72,7 +72,7 @@ public final class Energy extends Scalar<Energy, EnergyUnit> {
   }
 
   @Override
-  EnergyUnit siUnit() {
+  public EnergyUnit siUnit() {
     return EnergyUnit.JOULE;
   }
 }

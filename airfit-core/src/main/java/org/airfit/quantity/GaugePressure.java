@@ -9,7 +9,7 @@ import java.util.List;
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
-public final class GaugePressure extends Scalar<GaugePressure, PressureUnit> {
+public final class GaugePressure extends Quantity<GaugePressure, PressureUnit> {
 
   private static final Grammar<PressureUnit> GRAMMAR =
       Grammar.ofPressures(PressureKind.GAUGE, List.of("90 psig", "6.2 bar(g)", "620 kPa(g)"));
@@ -132,7 +132,7 @@ public final class GaugePressure extends Scalar<GaugePressure, PressureUnit> {
   }
 
   @Override
-  PressureUnit siUnit() {
+  public PressureUnit siUnit() {
     return PressureUnit.PASCAL;
   }
 

@@ -9,11 +9,12 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The one parser: a number, then a word from a {@link Lexicon}. Each quantity has one of these, which differs in the words only.
+ * The one parser: a number, then a word from a {@link Lexicon}. Each quantity has one of these, which differs in the
+ * words only.
  *
  * <p>Numbers are decimal with a point ({@code 6.2}, {@code 1.813e-5}), fractions ({@code 3/8}, {@code ⅜}) or mixed
- * ({@code 1-1/4}, {@code 1 1/4}, {@code 1¼}). A decimal or grouping comma is refused, as it means different things in different places;
- * so are the other ways in which Java writes a number.
+ * ({@code 1-1/4}, {@code 1 1/4}, {@code 1¼}). A decimal or grouping comma is refused, as it means different things in
+ * different places; so are the other ways in which Java writes a number.
  *
  * @param <T> what a unit word stands for
  */
@@ -251,7 +252,10 @@ final class Grammar<T> {
     return at;
   }
 
-  /** What a word measures elsewhere, for somebody who typed a right value into the wrong field. Filled at the first such mistake. */
+  /**
+   * What a word measures elsewhere, for somebody who typed a right value into the wrong field. Filled at the first such
+   * mistake.
+   */
   private static final class OtherKinds {
 
     static final Lexicon<String> WORDS = new Lexicon<>();
@@ -276,7 +280,7 @@ final class Grammar<T> {
             .words(unit)
             .forEach(word -> WORDS.addIfAbsent(word, "absolute pressure"));
       }
-      FreeAirFlow.words().keySet().forEach(word -> WORDS.addIfAbsent(word, "free-air flow"));
+      FreeAirMarks.words().keySet().forEach(word -> WORDS.addIfAbsent(word, "free-air flow"));
     }
 
     private static void add(String kind, Unit[] units) {

@@ -10,8 +10,9 @@ import java.util.stream.Collectors;
 /**
  * The bore by which a hose is named, such as '3/8 in' or '10 mm'.
  *
- * <p>A hose is named by its inside, a tube by its outside, a pipe by neither. The name is close to the bore but not equal to it:
- * ISO 1307:2006, table 1, lets a hose of type A named 10 mm measure 9.3 to 10.1 mm. It turns into no {@link NominalThreadSize} or {@link BasicBodySize}.
+ * <p>A hose is named by its inside, a tube by its outside, a pipe by neither. The name is close to the bore but not
+ * equal to it: ISO 1307:2006, table 1, lets a hose of type A named 10 mm measure 9.3 to 10.1 mm. It turns into no
+ * {@link NominalThreadSize} or {@link BasicBodySize}.
  *
  * <p>This class is immutable, thread-safe and value-based.
  */

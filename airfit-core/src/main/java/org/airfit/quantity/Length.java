@@ -9,7 +9,7 @@ import java.util.List;
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
-public final class Length extends Scalar<Length, LengthUnit> {
+public final class Length extends Quantity<Length, LengthUnit> {
 
   private static final Grammar<LengthUnit> GRAMMAR = Grammar.ofUnits(
       "length", LengthUnit.values(), List.of("12.7 mm", "3/8 in", "1-1/4\"", "25 ft"));
@@ -138,7 +138,7 @@ public final class Length extends Scalar<Length, LengthUnit> {
   }
 
   @Override
-  LengthUnit siUnit() {
+  public LengthUnit siUnit() {
     return LengthUnit.METRE;
   }
 }

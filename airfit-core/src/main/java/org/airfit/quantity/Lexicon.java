@@ -10,9 +10,10 @@ import org.jspecify.annotations.Nullable;
 /**
  * Unit words with what they mean, found again however they are typed.
  *
- * <p>Spaces, brackets, dots between factors and carets do not matter: "bar (g)", "barg" and "bar(g)" are one word. Capitals do not
- * matter either, with one exception: a small m in front is a thousandth and a capital M a million. In a word of mixed capitals
- * the front letter must therefore be right (mPa is not MPa); one typed all small or all large tells nothing and is taken as known.
+ * <p>Spaces, brackets, dots between factors and carets do not matter: "bar (g)", "barg" and "bar(g)" are one word.
+ * Capitals do not matter either, with one exception: a small m in front is a thousandth and a capital M a million. In a
+ * word of mixed capitals the front letter must therefore be right (mPa is not MPa); one typed all small or all large
+ * tells nothing and is taken as known.
  *
  * @param <M> what a word means
  */

@@ -7,7 +7,7 @@ import java.util.List;
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
-public final class MassFlow extends Scalar<MassFlow, MassFlowUnit> {
+public final class MassFlow extends Quantity<MassFlow, MassFlowUnit> {
 
   private static final Grammar<MassFlowUnit> GRAMMAR = Grammar.ofUnits(
       "mass flow", MassFlowUnit.values(), List.of("8 g/s", "29 kg/h", "1.1 lb/min"));
@@ -125,7 +125,7 @@ public final class MassFlow extends Scalar<MassFlow, MassFlowUnit> {
   }
 
   @Override
-  MassFlowUnit siUnit() {
+  public MassFlowUnit siUnit() {
     return MassFlowUnit.KILOGRAM_PER_SECOND;
   }
 }

@@ -9,7 +9,7 @@ import org.airfit.internal.Digits;
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
-public final class Power extends Scalar<Power, PowerUnit> {
+public final class Power extends Quantity<Power, PowerUnit> {
 
   private static final Grammar<PowerUnit> GRAMMAR =
       Grammar.ofUnits("power", PowerUnit.values(), List.of("7.5 kW", "10 hp"));
@@ -109,7 +109,7 @@ public final class Power extends Scalar<Power, PowerUnit> {
   }
 
   @Override
-  PowerUnit siUnit() {
+  public PowerUnit siUnit() {
     return PowerUnit.WATT;
   }
 }

@@ -9,7 +9,7 @@ import java.util.List;
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
-public final class PressureDrop extends Scalar<PressureDrop, PressureUnit> {
+public final class PressureDrop extends Quantity<PressureDrop, PressureUnit> {
 
   private static final Grammar<PressureUnit> GRAMMAR =
       Grammar.ofPressures(PressureKind.DROP, List.of("5 psi", "0.35 bar", "35 kPa"));
@@ -127,7 +127,7 @@ public final class PressureDrop extends Scalar<PressureDrop, PressureUnit> {
   }
 
   @Override
-  PressureUnit siUnit() {
+  public PressureUnit siUnit() {
     return PressureUnit.PASCAL;
   }
 

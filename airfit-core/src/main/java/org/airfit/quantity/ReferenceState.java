@@ -1,5 +1,6 @@
 package org.airfit.quantity;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import org.airfit.internal.Digits;
@@ -9,8 +10,8 @@ import org.airfit.source.Source;
 /**
  * The temperature, pressure and humidity at which a volume of free air is counted.
  *
- * <p>A litre of free air is not one amount of air until its reference state is named: 100 scfm are 2914 L/min ANR where the
- * standard cubic foot is counted at 60 °F, and 2870 where it is counted at 68 °F.
+ * <p>A litre of free air is not one amount of air until its reference state is named: 100 scfm are 2914 L/min ANR where
+ * the standard cubic foot is counted at 60 °F, and 2870 where it is counted at 68 °F.
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
@@ -20,11 +21,11 @@ public final class ReferenceState {
   private static final double GAS_CONSTANT = 287.05287;
 
   /**
-   * The reference atmosphere of ISO 8778, marked ANR: 20 °C, 100 kPa, 65 % relative humidity. ISO 6358 counts its flows here, at
-   * a density of 1.185 kg/m³.
+   * The reference atmosphere of ISO 8778, marked ANR: 20 °C, 100 kPa, 65 % relative humidity. ISO 6358 counts its flows
+   * here, at a density of 1.185 kg/m³.
    */
   public static final ReferenceState ANR = new ReferenceState(
-      "ANR",
+      FreeAirMarks.ANR,
       Temperature.ofCelsius(20),
       AbsolutePressure.ofKilopascals(100),
       0.65,
@@ -33,31 +34,38 @@ public final class ReferenceState {
 
   /** The normal state of DIN 1343: 0 °C, 101.325 kPa, dry. */
   public static final ReferenceState NORMAL = dry(
-      "DIN 1343",
+      FreeAirMarks.NORMAL,
       Temperature.ofCelsius(0),
       AbsolutePressure.STANDARD_ATMOSPHERE,
       Source.standard("DIN 1343:1990"));
 
   /** The standard cubic foot at 60 °F and 14.7 psia, dry, as handbooks of pipe flow count it. */
   public static final ReferenceState SCFM_60F = dry(
-      "60 °F",
+      FreeAirMarks.SCFM_60F,
       Temperature.ofFahrenheit(60),
       AbsolutePressure.ofPsi(14.7),
       Source.handbook("Crane TP-410, heading of the table of air flow through schedule 40 pipe"));
 
   /** The standard cubic foot at 68 °F and 14.7 psia, dry, as makers of pneumatic parts often count it. */
   public static final ReferenceState SCFM_68F = dry(
-      "68 °F",
+      FreeAirMarks.SCFM_68F,
       Temperature.ofFahrenheit(68),
       AbsolutePressure.ofPsi(14.7),
       Source.fromMemory("convention of US pneumatics: 68 °F, 14.7 psia"));
 
   /** The inlet state of ISO 1217, in which compressors are rated: 20 °C, 100 kPa, dry. */
   public static final ReferenceState COMPRESSOR_INLET = dry(
-      "ISO 1217",
+      FreeAirMarks.COMPRESSOR_INLET,
       Temperature.ofCelsius(20),
       AbsolutePressure.ofKilopascals(100),
       Source.fromMemory("ISO 1217:2009, standard inlet point"));
+
+  /** Some order of states that differ, for what must have one. */
+  static final Comparator<ReferenceState> ORDER = Comparator.comparing(ReferenceState::name)
+      .thenComparing(ReferenceState::temperature)
+      .thenComparing(ReferenceState::pressure)
+      .thenComparing(ReferenceState::relativeHumidity)
+      .thenComparing(ReferenceState::density);
 
   private final String name;
   private final Temperature temperature;
@@ -115,8 +123,8 @@ public final class ReferenceState {
   /**
    * Obtains a state of the user's own.
    *
-   * @param name how the state is marked behind a flow, such as "15 °C dry"; not a mark that {@link FreeAirFlow#parse} reads as a
-   *     well-known state
+   * @param name how the state is marked behind a flow, such as "15 °C dry"; not a mark that {@link FreeAirFlow#parse}
+   *     reads as a well-known state
    * @param temperature the temperature at which volumes are counted, in [-100, 100] °C
    * @param pressure the pressure at which volumes are counted, in [50, 200] kPa
    * @param relativeHumidity the relative humidity [-], in [0, 1]; 0 for dry air, and only 0 below 0 °C
@@ -130,10 +138,11 @@ public final class ReferenceState {
       AbsolutePressure pressure,
       double relativeHumidity,
       Source source) {
-    FreeAirFlow.stateMarked(name).ifPresent(known -> {
+    String known = FreeAirMarks.stateMarked(name);
+    if (known != null) {
       throw new IllegalArgumentException("name of a reference state of your own must differ from "
-          + known + ", was \"" + name + "\"");
-    });
+          + wellKnown(known) + ", was \"" + name + "\"");
+    }
     return new ReferenceState(
         name, temperature, pressure, relativeHumidity, idealDensity(temperature, pressure), source);
   }
@@ -151,6 +160,14 @@ public final class ReferenceState {
   /** {@return the states that have a constant here} */
   public static List<ReferenceState> wellKnown() {
     return List.of(ANR, NORMAL, SCFM_60F, SCFM_68F, COMPRESSOR_INLET);
+  }
+
+  /** The well-known state of that name. */
+  static ReferenceState wellKnown(String name) {
+    return wellKnown().stream()
+        .filter(state -> state.name.equals(name))
+        .findFirst()
+        .orElseThrow();
   }
 
   /** {@return how this state is marked behind a flow, such as "ANR"} */
@@ -185,8 +202,8 @@ public final class ReferenceState {
    *   ρ = p / (R T),  R = 287.05287 J/(kg K)
    * </pre>
    *
-   * <p>ANR alone has a density of its own, the 1.185 kg/m³ that ISO 6358 prescribes. It lies 0.28 % below dry air and 0.29 % above
-   * air of 65 % humidity at that state.
+   * <p>ANR alone has a density of its own, the 1.185 kg/m³ that ISO 6358 prescribes. It lies 0.28 % below dry air and
+   * 0.29 % above air of 65 % humidity at that state.
    *
    * @return the density of the free air
    */

@@ -9,10 +9,11 @@ import java.util.List;
  *   si = (value + offset) × multiplier / divisor
  * </pre>
  *
- * <p>The factor is held as the fraction of its definition, so that it is exact, and a conversion rounds once: it gives the
- * double nearest to the true value, so that 3/8 in is 9.525 mm and 212 °F is 100 °C. The one factor too long for a fraction of doubles, that of the
- * horsepower of 550 ft·lbf/s, is the nearest double. There and back returns within 2 ulp of the value in the SI unit, as long as neither
- * overflows nor falls below the normal range of a double; for the temperatures with an offset, from 170 K up.
+ * <p>The factor is held as the fraction of its definition, so that it is exact, and a conversion rounds once: it gives
+ * the double nearest to the true value, so that 3/8 in is 9.525 mm and 212 °F is 100 °C. The one factor too long for a
+ * fraction of doubles, that of the horsepower of 550 ft·lbf/s, is the nearest double. There and back returns within 2
+ * ulp of the value in the SI unit, as long as neither overflows nor falls below the normal range of a double; for the
+ * temperatures with an offset, from 170 K up.
  *
  * @param symbol how the unit is printed
  * @param multiplier the top of the factor to the SI unit
@@ -86,7 +87,10 @@ public record UnitScale(
     return toSi(round) == si ? round : value;
   }
 
-  /** (value + lost) × top / bottom with one rounding: what product and quotient round off is caught exactly and put back. */
+  /**
+   * (value + lost) × top / bottom with one rounding: what product and quotient round off is caught exactly and put
+   * back.
+   */
   private static double scaled(double value, double lost, double top, double bottom) {
     double product = value * top;
     if (!Double.isFinite(product)) {

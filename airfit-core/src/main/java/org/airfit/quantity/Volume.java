@@ -8,7 +8,7 @@ import java.util.Map;
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
-public final class Volume extends Scalar<Volume, VolumeUnit> {
+public final class Volume extends Quantity<Volume, VolumeUnit> {
 
   private static final String WHICH_GALLON =
       "tells neither the US nor the imperial gallon: say US gal or imp gal";
@@ -111,7 +111,7 @@ public final class Volume extends Scalar<Volume, VolumeUnit> {
   }
 
   @Override
-  VolumeUnit siUnit() {
+  public VolumeUnit siUnit() {
     return VolumeUnit.CUBIC_METRE;
   }
 }

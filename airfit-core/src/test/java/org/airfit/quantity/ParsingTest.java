@@ -150,7 +150,6 @@ class ParsingTest {
     assertThat(Temperature.parse("68 F")).isEqualTo(Temperature.ofCelsius(20));
     assertThat(Temperature.parse("-40 °F")).isEqualTo(Temperature.ofCelsius(-40));
     assertThat(Volume.parse("60 US gal")).isEqualTo(Volume.ofUsGallons(60));
-    assertThat(ActualFlow.parse("5 cfm")).isEqualTo(ActualFlow.ofCubicFeetPerMinute(5));
     assertThat(SonicConductance.parse("3.5 dm3/(s bar)"))
         .isEqualTo(SonicConductance.parse("3.5 L/s/bar"))
         .isEqualTo(SonicConductance.parse("210 L/(min·bar)"));
@@ -222,13 +221,6 @@ class ParsingTest {
     assertThat(refusal(Volume::parse, "60 gal"))
         .hasMessageContaining(
             "\"gal\" tells neither the US nor the imperial gallon: say US gal or imp gal");
-  }
-
-  @Test
-  void free_air_is_not_a_flow_under_pressure() {
-    assertThat(refusal(ActualFlow::parse, "34 scfm"))
-        .hasMessageContaining(
-            "\"scfm\" counts free air, not the volume the air has under pressure where it flows");
   }
 
   @Test

@@ -32,7 +32,9 @@ class ReferenceStateTest {
       "US68_147", ReferenceState.SCFM_68F,
       "US60_147", ReferenceState.SCFM_60F);
 
-  /** Densities printed in lb/ft³ to two or three digits, half a unit of the last as a fraction: 0.075, 0.0764, 0.07494. */
+  /**
+   * Densities printed in lb/ft³ to two or three digits, half a unit of the last as a fraction: 0.075, 0.0764, 0.07494.
+   */
   private static final Map<String, Double> PRINTED_IN_POUNDS = Map.of(
       "ASME36", 0.0005 / 0.075,
       "AMCA70", 0.0005 / 0.075,
@@ -51,7 +53,9 @@ class ReferenceStateTest {
     return Rows.of(ReferenceStateTest.class, "reference_conversions.csv");
   }
 
-  /** A constant of ours where there is one, otherwise the state as a user would enter it, read from the printed words. */
+  /**
+   * A constant of ours where there is one, otherwise the state as a user would enter it, read from the printed words.
+   */
   private static ReferenceState state(Row row) {
     ReferenceState constant = CONSTANTS.get(row.text("id"));
     return constant != null
@@ -88,8 +92,8 @@ class ReferenceStateTest {
   }
 
   /**
-   * What the documents print as the density. Real air at 0 °C and one atmosphere is 0.06 % denser than the ideal gas (compressibility
-   * factor 0.9994, Lemmon et al. 2000, as in air_properties.csv of the air package).
+   * What the documents print as the density. Real air at 0 °C and one atmosphere is 0.06 % denser than the ideal gas
+   * (compressibility factor 0.9994, Lemmon et al. 2000, as in air_properties.csv of the air package).
    */
   @ParameterizedTest
   @MethodSource("statesWithDensity")
