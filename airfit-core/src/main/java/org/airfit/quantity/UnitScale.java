@@ -1,6 +1,7 @@
 package org.airfit.quantity;
 
 import java.util.List;
+import java.util.Objects;
 
 /**
  * How a unit stands to the SI unit of its quantity.
@@ -30,6 +31,12 @@ public record UnitScale(
     String definition,
     List<String> spellings) {
 
+  /** Veltkamp's, for a significand of 53 bits. */
+  private static final double SPLIT = 0x1p27 + 1.0;
+
+  private static final double LARGE = 0x1p990;
+  private static final double SHRINK = 0x1p100;
+
   /**
    * Checks the components.
    *
@@ -41,6 +48,9 @@ public record UnitScale(
    * @param spellings other ways in which people write the unit
    */
   public UnitScale {
+    Objects.requireNonNull(symbol, "symbol");
+    Objects.requireNonNull(definition, "definition");
+    Objects.requireNonNull(spellings, "spellings");
     if (!(multiplier > 0.0
         && multiplier <= Double.MAX_VALUE
         && divisor > 0.0
@@ -96,10 +106,40 @@ public record UnitScale(
     if (!Double.isFinite(product)) {
       return value / bottom * top;
     }
-    double lostByProduct = Math.fma(value, top, -product);
+    double lostByProduct = lostByProduct(value, top, product);
     double quotient = product / bottom;
-    double lostByQuotient = Math.fma(-quotient, bottom, product);
+    double back = quotient * bottom;
+    double lostByQuotient = (product - back) - lostByProduct(quotient, bottom, back);
     return quotient + (lostByQuotient + lostByProduct + lost * top) / bottom;
+  }
+
+  /**
+   * What rounding took from one × other, exactly, as long as it does not fall below the normal range: Dekker's
+   * product of halves that Veltkamp's split makes (T. J. Dekker, Numerische Mathematik 18, 1971, 224-242). A fused
+   * multiply-add would give the same, but not every place where this runs has one.
+   */
+  static double lostByProduct(double one, double other, double product) {
+    if (Math.abs(product) > LARGE || Math.abs(one) > LARGE || Math.abs(other) > LARGE) {
+      // the split would overflow: the larger factor is made smaller by a power of two, which rounds
+      // nothing
+      boolean isOneLarger = Math.abs(one) > Math.abs(other);
+      return lostByProduct(
+              isOneLarger ? one / SHRINK : one,
+              isOneLarger ? other : other / SHRINK,
+              product / SHRINK)
+          * SHRINK;
+    }
+    double oneHigh = highHalf(one);
+    double oneLow = one - oneHigh;
+    double otherHigh = highHalf(other);
+    double otherLow = other - otherHigh;
+    return ((oneHigh * otherHigh - product) + oneHigh * otherLow + oneLow * otherHigh)
+        + oneLow * otherLow;
+  }
+
+  private static double highHalf(double value) {
+    double shifted = SPLIT * value;
+    return shifted - (shifted - value);
   }
 
   /** What rounding took from one + other, exactly (Knuth's two-sum). */
@@ -110,6 +150,8 @@ public record UnitScale(
 
   /** By how much the offset, a decimal of two places, lies above the double that holds it. */
   private double lostByOffset() {
-    return -Math.fma(offset, 100.0, -Math.rint(100.0 * offset)) / 100.0;
+    double hundredths = 100.0 * offset;
+    double above = hundredths - Math.rint(hundredths) + lostByProduct(offset, 100.0, hundredths);
+    return -above / 100.0;
   }
 }
