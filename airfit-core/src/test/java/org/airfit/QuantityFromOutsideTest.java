@@ -7,12 +7,14 @@ import java.lang.invoke.MethodHandles;
 import java.lang.invoke.MethodType;
 import java.lang.reflect.Method;
 import java.lang.reflect.Modifier;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
 import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.AdditiveQuantity;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
@@ -23,11 +25,17 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Quantities as a program in another package uses them: by method reference, by reflection and from other languages. */
+/**
+ * Quantities as a program in another package uses them: by method reference, by reflection and from other languages.
+ */
 class QuantityFromOutsideTest {
 
   static List<Class<?>> types() {
-    return List.of(Objects.requireNonNull(Quantity.class.getPermittedSubclasses()));
+    List<Class<?>> types = new ArrayList<>();
+    types.addAll(List.of(Objects.requireNonNull(Quantity.class.getPermittedSubclasses())));
+    types.addAll(List.of(Objects.requireNonNull(AdditiveQuantity.class.getPermittedSubclasses())));
+    types.remove(AdditiveQuantity.class);
+    return types;
   }
 
   @Test

@@ -7,13 +7,13 @@ import java.util.List;
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
-public final class Energy extends Quantity<Energy, EnergyUnit> {
+public final class Energy extends AdditiveQuantity<Energy, EnergyUnit> {
 
   private static final Grammar<EnergyUnit> GRAMMAR =
       Grammar.ofUnits("energy", EnergyUnit.values(), List.of("1200 kWh", "5 MJ"));
 
   private Energy(double value, EnergyUnit unit) {
-    super(value, unit, 0.0, "energy");
+    super(value, unit, "energy");
   }
 
   /**
@@ -69,6 +69,11 @@ public final class Energy extends Quantity<Energy, EnergyUnit> {
   /** {@return this energy [kWh]} */
   public double kilowattHours() {
     return in(EnergyUnit.KILOWATT_HOUR);
+  }
+
+  @Override
+  Energy ofSi(double value) {
+    return new Energy(value, EnergyUnit.JOULE);
   }
 
   @Override

@@ -11,7 +11,7 @@ import java.util.Objects;
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
-public final class FreeAirFlow extends Quantity<FreeAirFlow, VolumeFlowUnit> {
+public final class FreeAirFlow extends AdditiveQuantity<FreeAirFlow, VolumeFlowUnit> {
 
   private static final Grammar<FreeAirMarks.Counted> GRAMMAR = Grammar.ofWords(
       "free-air flow",
@@ -21,21 +21,20 @@ public final class FreeAirFlow extends Quantity<FreeAirFlow, VolumeFlowUnit> {
           + " ANR, DIN 1343, ISO 1217, 60 °F or 68 °F behind it",
       List.of("34 scfm", "16 L/s ANR", "58 Nm3/h"));
 
+  private static final Grammar<VolumeFlowUnit> VOLUME =
+      Grammar.ofUnits("volume flow", VolumeFlowUnit.values(), List.of("5 L/s", "5 cfm"));
+
   private final ReferenceState reference;
 
   private FreeAirFlow(double value, VolumeFlowUnit unit, ReferenceState reference) {
-    super(
-        checked(value, unit, reference),
-        VolumeFlowUnit.CUBIC_METRE_PER_SECOND,
-        0.0,
-        "free-air flow");
+    super(checked(value, unit, reference), VolumeFlowUnit.CUBIC_METRE_PER_SECOND, "free-air flow");
     this.reference = reference;
   }
 
   /** Converts to the SI unit, but complains in the unit and the state that were given. */
   private static double checked(double value, VolumeFlowUnit unit, ReferenceState reference) {
     Objects.requireNonNull(reference, "reference");
-    double cubicMetresPerSecond = unit.toSi(value);
+    double cubicMetresPerSecond = Objects.requireNonNull(unit, "unit").toSi(value);
     if (!(cubicMetresPerSecond >= 0.0 && cubicMetresPerSecond <= Double.MAX_VALUE)) {
       throw new IllegalArgumentException("free-air flow must be finite and at least 0 "
           + written(unit, reference) + ", was " + value + " " + written(unit, reference));
@@ -101,6 +100,8 @@ public final class FreeAirFlow extends Quantity<FreeAirFlow, VolumeFlowUnit> {
    * @return {@code massFlow} over the density of {@code reference}
    */
   public static FreeAirFlow from(MassFlow massFlow, ReferenceState reference) {
+    Objects.requireNonNull(massFlow, "massFlow");
+    Objects.requireNonNull(reference, "reference");
     return ofSi(
         massFlow.kilogramsPerSecond() / reference.density().kilogramsPerCubicMetre(), reference);
   }
@@ -108,16 +109,35 @@ public final class FreeAirFlow extends Quantity<FreeAirFlow, VolumeFlowUnit> {
   /**
    * Reads what people type. A bare "scfm" or "scfh" is counted at 60 °F and 14.7 psia, "Nm³" at DIN 1343. A unit
    * without a reference state is refused, and so is "NL/min", which means one state in a data sheet of pneumatics and
-   * another in DIN 1343. A state of the user's own has no word: read the number and the unit, and use {@link #of}.
+   * another in DIN 1343. A state of the user's own stands behind "at" with all that it is.
    *
-   * @param text a number, a unit and a state, such as "34 scfm", "34 scfm (68 °F)", "16 L/s ANR", "58 Nm3/h"
+   * @param text a number, a unit and a state, such as "34 scfm", "34 scfm (68 °F)", "16 L/s ANR", "58 Nm3/h",
+   *     "16 L/s at shop (15 °C, 100 kPa(a), dry)"
    * @return the flow
    * @throws QuantityFormatException if the text is not a free-air flow; it tells where and what would be accepted
    */
   public static FreeAirFlow parse(String text) {
-    return GRAMMAR.read(
-        text,
-        (value, counted) -> of(value, counted.unit(), ReferenceState.wellKnown(counted.state())));
+    int at = wordAt(Objects.requireNonNull(text, "text"));
+    if (at < 0) {
+      return GRAMMAR.read(
+          text,
+          (value, counted) -> of(value, counted.unit(), ReferenceState.wellKnown(counted.state())));
+    }
+    ReferenceState state = Grammar.readPart(text, at + 2, text.length(), ReferenceState::parse);
+    return Grammar.readPart(
+        text, 0, at, volume -> VOLUME.read(volume, (value, unit) -> of(value, unit, state)));
+  }
+
+  /** Where the word "at" stands, or -1. */
+  private static int wordAt(String text) {
+    for (int i = 1; i + 2 < text.length() && i < Grammar.LONGEST; i++) {
+      if (text.startsWith("at", i)
+          && Lexicon.isSpace(text.charAt(i - 1))
+          && Lexicon.isSpace(text.charAt(i + 2))) {
+        return i;
+      }
+    }
+    return -1;
   }
 
   /** {@return the state at which this flow is counted} */
@@ -154,7 +174,7 @@ public final class FreeAirFlow extends Quantity<FreeAirFlow, VolumeFlowUnit> {
    * @return the same flow at {@code other}
    */
   public FreeAirFlow at(ReferenceState other) {
-    if (other.equals(reference)) {
+    if (Objects.requireNonNull(other, "other").equals(reference)) {
       return this;
     }
     double ratio = reference.pressure().pascals()
@@ -174,6 +194,7 @@ public final class FreeAirFlow extends Quantity<FreeAirFlow, VolumeFlowUnit> {
    * @return the same dry air at {@code other}
    */
   public FreeAirFlow dryAirAt(ReferenceState other) {
+    Objects.requireNonNull(other, "other");
     double ratio = reference.dryAirDensity().kilogramsPerCubicMetre()
         / other.dryAirDensity().kilogramsPerCubicMetre();
     return ofSi(si() * ratio, other);
@@ -190,14 +211,42 @@ public final class FreeAirFlow extends Quantity<FreeAirFlow, VolumeFlowUnit> {
   }
 
   /**
-   * Multiplies this flow.
+   * Adds a flow counted at the same state.
    *
-   * @param factor the factor [-], at least 0
-   * @return this times {@code factor}
-   * @throws IllegalArgumentException if the product is negative or not finite
+   * @param other the flow to add
+   * @return this plus {@code other}
+   * @throws IllegalArgumentException if the states differ or the sum is too large to hold
    */
-  public FreeAirFlow times(double factor) {
-    return ofSi(si() * factor, reference);
+  @Override
+  public FreeAirFlow plus(FreeAirFlow other) {
+    requireSameState(other);
+    return super.plus(other);
+  }
+
+  /**
+   * Takes away a flow counted at the same state.
+   *
+   * @param other the flow to take away, no larger than this
+   * @return this minus {@code other}
+   * @throws IllegalArgumentException if the states differ or {@code other} is larger than this
+   */
+  @Override
+  public FreeAirFlow minus(FreeAirFlow other) {
+    requireSameState(other);
+    return super.minus(other);
+  }
+
+  private void requireSameState(FreeAirFlow other) {
+    Objects.requireNonNull(other, "other");
+    if (!other.reference.equals(reference)) {
+      throw new IllegalArgumentException("reference state must be " + reference + ", was "
+          + other.reference + ": count both flows at one state first, with at(...)");
+    }
+  }
+
+  @Override
+  FreeAirFlow ofSi(double value) {
+    return ofSi(value, reference);
   }
 
   @Override
@@ -227,7 +276,7 @@ public final class FreeAirFlow extends Quantity<FreeAirFlow, VolumeFlowUnit> {
    */
   @Override
   public int compareTo(FreeAirFlow other) {
-    int byMass = massFlow().compareTo(other.massFlow());
+    int byMass = massFlow().compareTo(Objects.requireNonNull(other, "other").massFlow());
     if (byMass != 0) {
       return byMass;
     }
@@ -244,5 +293,13 @@ public final class FreeAirFlow extends Quantity<FreeAirFlow, VolumeFlowUnit> {
   @Override
   public int hashCode() {
     return 31 * super.hashCode() + reference.hashCode();
+  }
+
+  /** {@return the flow in m³/s with all its digits and its state, as {@code parse} reads it back} */
+  @Override
+  public String toString() {
+    return FreeAirMarks.stateMarked(reference.name()) != null
+        ? super.toString()
+        : si() + " " + siUnit().symbol() + " at " + reference;
   }
 }

@@ -19,6 +19,9 @@ import org.jspecify.annotations.Nullable;
  */
 final class Lexicon<M> {
 
+  /** Zero-width space and joiners, direction marks, byte order mark. */
+  private static final String WITHOUT_WIDTH = "\u200b\u200c\u200d\u200e\u200f\u2060\ufeff";
+
   private final Map<String, M> exact = new HashMap<>();
   private final Map<String, Map.Entry<String, M>> ignoringCase = new HashMap<>();
   private final Set<String> ambiguous = new HashSet<>();
@@ -65,9 +68,19 @@ final class Lexicon<M> {
     return word.toLowerCase(Locale.ROOT);
   }
 
+  /**
+   * Blanks of every kind, those that do not break a line and those without a width too: texts are pasted from pages.
+   */
   static boolean isSpace(char c) {
-    return Character.isWhitespace(c)
-        || Character.isSpaceChar(c); // the second knows the no-break spaces
+    return Character.isWhitespace(c) || Character.isSpaceChar(c) || WITHOUT_WIDTH.indexOf(c) >= 0;
+  }
+
+  static int skipSpaces(String text, int from) {
+    int at = from;
+    while (at < text.length() && isSpace(text.charAt(at))) {
+      at++;
+    }
+    return at;
   }
 
   /** One spelling for what looks alike on paper. */
@@ -82,8 +95,8 @@ final class Lexicon<M> {
         case 'º', '˚' -> plain.append('°');
         case '℃' -> plain.append("°C");
         case '℉' -> plain.append("°F");
-        case '″', '”', '“' -> plain.append('"');
-        case '′', '’' -> plain.append('\'');
+        case '″', '”', '“', '„', '‟', '＂' -> plain.append('"');
+        case '′', '’', '‘', '‛', '´', '＇' -> plain.append('\'');
         case '(', ')', '[', ']', '.', '·', '⋅', '•', '*', '^' -> {}
         default -> {
           if (!isSpace(c)) {

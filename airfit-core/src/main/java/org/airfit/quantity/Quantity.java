@@ -1,5 +1,6 @@
 package org.airfit.quantity;
 
+import java.util.Objects;
 import org.airfit.internal.Digits;
 
 /**
@@ -17,20 +18,13 @@ import org.airfit.internal.Digits;
 public abstract sealed class Quantity<Q extends Quantity<Q, U>, U extends Unit>
     implements Comparable<Q>
     permits AbsolutePressure,
-        Area,
+        AdditiveQuantity,
         Density,
         DynamicViscosity,
-        Energy,
-        FreeAirFlow,
         GaugePressure,
-        Length,
-        MassFlow,
-        Power,
-        PressureDrop,
         SonicConductance,
         Temperature,
-        Velocity,
-        Volume {
+        Velocity {
 
   /** The lowest value of a quantity that may be negative. */
   static final double UNBOUNDED = -Double.MAX_VALUE;
@@ -39,7 +33,7 @@ public abstract sealed class Quantity<Q extends Quantity<Q, U>, U extends Unit>
 
   /** Checks in the SI unit, but complains in the unit that was given: that is what the reader typed. */
   Quantity(double value, U unit, double lowest, String quantity) {
-    double converted = unit.toSi(value);
+    double converted = Objects.requireNonNull(unit, "unit").toSi(value);
     if (!(converted >= lowest && converted <= Double.MAX_VALUE)) {
       throw new IllegalArgumentException(quantity + " must be finite" + atLeast(lowest, unit)
           + ", was " + value + " " + written(unit)
@@ -73,7 +67,7 @@ public abstract sealed class Quantity<Q extends Quantity<Q, U>, U extends Unit>
    * @return the value in {@code unit}
    */
   public final double in(U unit) {
-    return unit.fromSi(si);
+    return Objects.requireNonNull(unit, "unit").fromSi(si);
   }
 
   /**
@@ -107,7 +101,7 @@ public abstract sealed class Quantity<Q extends Quantity<Q, U>, U extends Unit>
    */
   @Override
   public int compareTo(Q other) {
-    return Double.compare(si, other.si());
+    return Double.compare(si, Objects.requireNonNull(other, "other").si());
   }
 
   // The types are final, and a drop of 5 psi is not a gauge pressure of 5 psi.
@@ -124,7 +118,7 @@ public abstract sealed class Quantity<Q extends Quantity<Q, U>, U extends Unit>
 
   /** {@return the value in the SI unit with all its digits, as the type's {@code parse} reads it back} */
   @Override
-  public final String toString() {
+  public String toString() {
     return si + " " + written(siUnit());
   }
 }

@@ -2,6 +2,7 @@ package org.airfit.quantity;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import org.airfit.internal.Digits;
 import org.airfit.internal.Saturation;
@@ -74,6 +75,19 @@ public final class ReferenceState {
   private final double kilogramsPerCubicMetre;
   private final Source source;
 
+  private static final Grammar<Double> HUMIDITY = Grammar.ofWords(
+      "relative humidity",
+      Map.of("% humidity", 100.0, "% relative humidity", 100.0, "% RH", 100.0, "humidity", 1.0),
+      Map.of(),
+      "% humidity",
+      List.of("65 % humidity", "dry"));
+
+  private static final String ACCEPTED =
+      "ANR, DIN 1343, ISO 1217, 60 °F, 68 °F, or a name and its state, such as"
+          + " \"shop (15 °C, 100 kPa(a), dry)\"";
+
+  private static final int LONGEST_NAME = 60;
+
   private ReferenceState(
       String name,
       Temperature temperature,
@@ -83,6 +97,10 @@ public final class ReferenceState {
       Source source) {
     if (name.isBlank()) {
       throw new IllegalArgumentException("name of a reference state must not be blank");
+    }
+    if (name.length() > LONGEST_NAME) {
+      throw new IllegalArgumentException("name of a reference state must have at most "
+          + LONGEST_NAME + " characters, had " + name.length());
     }
     if (!(temperature.kelvins() >= 173.15 && temperature.kelvins() <= 373.15)) {
       throw new IllegalArgumentException("reference temperature must be in [-100, 100] °C, was "
@@ -138,13 +156,82 @@ public final class ReferenceState {
       AbsolutePressure pressure,
       double relativeHumidity,
       Source source) {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(temperature, "temperature");
+    Objects.requireNonNull(pressure, "pressure");
+    Objects.requireNonNull(source, "source");
     String known = FreeAirMarks.stateMarked(name);
     if (known != null) {
       throw new IllegalArgumentException("name of a reference state of your own must differ from "
           + wellKnown(known) + ", was \"" + name + "\"");
     }
     return new ReferenceState(
-        name, temperature, pressure, relativeHumidity, idealDensity(temperature, pressure), source);
+        name.strip(),
+        temperature,
+        pressure,
+        relativeHumidity + 0.0,
+        idealDensity(temperature, pressure),
+        source);
+  }
+
+  /**
+   * Reads a well-known state by its mark, or a state of the user's own as {@link #toString} writes it. A state that
+   * is read has no source but the text.
+   *
+   * @param text a state, such as "ANR", "60 °F", "shop (15 °C, 100 kPa(a), dry)"
+   * @return the state
+   * @throws QuantityFormatException if the text is no reference state; it tells where and what would be accepted
+   */
+  public static ReferenceState parse(String text) {
+    Grammar.requireShort(text, ACCEPTED);
+    String mark = FreeAirMarks.stateMarked(text);
+    if (mark != null) {
+      return wellKnown(mark);
+    }
+    StateText parts = StateText.of(text);
+    if (parts == null) {
+      throw new QuantityFormatException(
+          text,
+          text.length(),
+          "the temperature, pressure and humidity of the state are missing in a bracket at the end",
+          ACCEPTED);
+    }
+    String name = text.substring(0, parts.open()).strip();
+    String known = FreeAirMarks.stateMarked(name);
+    if (known != null) {
+      return wellKnown(known, text, parts);
+    }
+    Temperature temperature =
+        Grammar.readPart(text, parts.open() + 1, parts.first(), Temperature::parse);
+    AbsolutePressure pressure =
+        Grammar.readPart(text, parts.first() + 1, parts.second(), AbsolutePressure::parse);
+    double humidity =
+        Grammar.readPart(text, parts.second() + 1, parts.close(), ReferenceState::humidity);
+    try {
+      return of(
+          name, temperature, pressure, humidity, Source.fromMemory("typed in without a source"));
+    } catch (IllegalArgumentException refused) {
+      QuantityFormatException wrong =
+          new QuantityFormatException(text, 0, String.valueOf(refused.getMessage()), ACCEPTED);
+      wrong.initCause(refused);
+      throw wrong;
+    }
+  }
+
+  /** The well-known state of that name, if what stands in the bracket behind it is that state. */
+  private static ReferenceState wellKnown(String name, String text, StateText parts) {
+    ReferenceState state = wellKnown(name);
+    if (!state.toString().equals(name + " " + text.substring(parts.open(), parts.close() + 1))) {
+      throw new QuantityFormatException(
+          text, parts.open(), "this mark has a state of its own: " + state, ACCEPTED);
+    }
+    return state;
+  }
+
+  private static double humidity(String text) {
+    return text.strip().equals("dry")
+        ? 0.0
+        : HUMIDITY.read(text, (number, whole) -> number / whole);
   }
 
   private static double idealDensity(Temperature temperature, AbsolutePressure pressure) {
@@ -258,14 +345,36 @@ public final class ReferenceState {
     return 31 * (31 * name.hashCode() + temperature.hashCode()) + pressure.hashCode();
   }
 
-  /** {@return the name and the state, such as "ANR (20 °C, 100 kPa(a), 65 % humidity)"} */
+  /** {@return the name and the state, such as "ANR (20 °C, 100 kPa(a), 65 % humidity)"; {@code parse} reads it back} */
   @Override
   public String toString() {
-    return name + " (" + temperature.format(TemperatureUnit.CELSIUS) + ", "
-        + Digits.significant(pressure.kilopascals(), 6) + " kPa(a)"
-        + (relativeHumidity == 0.0
-            ? ", dry"
-            : ", " + Digits.plain(100.0 * relativeHumidity) + " % humidity")
-        + ")";
+    boolean isWellKnown = FreeAirMarks.stateMarked(name) != null;
+    return name + " ("
+        + (isWellKnown ? temperature.format(TemperatureUnit.CELSIUS) : exact(temperature))
+        + ", "
+        + (isWellKnown
+            ? Digits.significant(pressure.kilopascals(), 6) + " kPa(a)"
+            : exact(pressure))
+        + ", " + exactHumidity() + ")";
+  }
+
+  private static String exact(Temperature temperature) {
+    String celsius = Digits.plain(temperature.celsius()) + " °C";
+    return Temperature.parse(celsius).equals(temperature) ? celsius : temperature.toString();
+  }
+
+  private static String exact(AbsolutePressure pressure) {
+    String kilopascals = Digits.plain(pressure.kilopascals()) + " kPa(a)";
+    return AbsolutePressure.parse(kilopascals).equals(pressure) ? kilopascals : pressure.toString();
+  }
+
+  private String exactHumidity() {
+    if (relativeHumidity == 0.0) {
+      return "dry";
+    }
+    double percent = Math.rint(1.0e11 * relativeHumidity) / 1.0e9;
+    return percent / 100.0 == relativeHumidity
+        ? Digits.plain(percent) + " % humidity"
+        : Digits.plain(relativeHumidity) + " humidity";
   }
 }

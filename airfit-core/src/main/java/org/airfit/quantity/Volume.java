@@ -8,7 +8,7 @@ import java.util.Map;
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
-public final class Volume extends Quantity<Volume, VolumeUnit> {
+public final class Volume extends AdditiveQuantity<Volume, VolumeUnit> {
 
   private static final String WHICH_GALLON =
       "tells neither the US nor the imperial gallon: say US gal or imp gal";
@@ -20,7 +20,7 @@ public final class Volume extends Quantity<Volume, VolumeUnit> {
       Map.of("gal", WHICH_GALLON, "gallon", WHICH_GALLON, "gallons", WHICH_GALLON));
 
   private Volume(double value, VolumeUnit unit) {
-    super(value, unit, 0.0, "volume");
+    super(value, unit, "volume");
   }
 
   /**
@@ -108,6 +108,11 @@ public final class Volume extends Quantity<Volume, VolumeUnit> {
   /** {@return this volume [US gal]} */
   public double usGallons() {
     return in(VolumeUnit.US_GALLON);
+  }
+
+  @Override
+  Volume ofSi(double value) {
+    return new Volume(value, VolumeUnit.CUBIC_METRE);
   }
 
   @Override

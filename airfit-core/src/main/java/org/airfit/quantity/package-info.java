@@ -1,9 +1,9 @@
 /**
  * Quantities of compressed air that cannot be mistaken for one another.
  *
- * <p>Gauge pressure, absolute pressure and pressure drop are three types. A volume of free air has its reference state with
- * it. A thread size, a body size and a hose bore are three types, none of which turns into another. What a mistake at the
- * counter would mix up does not compile.
+ * <p>Gauge pressure, absolute pressure and pressure drop are three types. A volume of free air has its reference
+ * state with it. A thread size, a body size and a hose bore are three types, none of which turns into another. What a
+ * mistake at the counter would mix up does not compile.
  *
  * <h2>Specification</h2>
  * <ul>

@@ -215,6 +215,27 @@ class ReferenceStateTest {
   }
 
   @Test
+  void a_state_is_read_from_its_mark_or_from_all_that_it_prints() {
+    assertThat(ReferenceState.parse("anr")).isSameAs(ReferenceState.ANR);
+    assertThat(ReferenceState.parse("normal")).isSameAs(ReferenceState.NORMAL);
+    assertThat(ReferenceState.parse(ReferenceState.SCFM_60F.toString()))
+        .isSameAs(ReferenceState.SCFM_60F);
+    ReferenceState shop = ReferenceState.parse("shop (20 °C, 1 bar(a), 50 % RH)");
+    assertThat(shop).isEqualTo(ReferenceState.of("shop", ROOM, BAR, 0.5, TEST));
+    assertThat(shop.source().basis()).isEqualTo(Basis.FROM_MEMORY);
+    assertThat(shop).hasToString("shop (20 °C, 100 kPa(a), 50 % humidity)");
+  }
+
+  @Test
+  void a_name_is_as_long_as_a_name_and_stands_without_blanks_around() {
+    assertThat(ReferenceState.of(" shop ", ROOM, BAR, 0.0, TEST).name()).isEqualTo("shop");
+    assertThat(ReferenceState.of("x".repeat(60), ROOM, BAR, 0.0, TEST).name()).hasSize(60);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> ReferenceState.of("x".repeat(61), ROOM, BAR, 0.0, TEST))
+        .withMessage("name of a reference state must have at most 60 characters, had 61");
+  }
+
+  @Test
   void states_differ_by_each_of_their_parts() {
     ReferenceState own = ReferenceState.of("shop", ROOM, BAR, 0.5, TEST);
     assertThat(own)
