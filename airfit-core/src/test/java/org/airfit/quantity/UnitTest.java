@@ -84,7 +84,9 @@ class UnitTest {
   private static final double POUND_FORCE =
       PressureUnit.PSI.toSi(1.0) * AreaUnit.SQUARE_INCH.toSi(1.0);
 
-  /** The rows that are no unit of ours but a product of units of ours: they check the same factors from another side. */
+  /**
+   * The rows that are no unit of ours but a product of units of ours: they check the same factors from another side.
+   */
   private static final Map<String, Double> COMPOSED = Map.ofEntries(
       entry("flow_volume, US gal/min", VolumeUnit.US_GALLON.toSi(1.0) / 60.0),
       entry("flow_volume, imp gal/min", VolumeUnit.IMPERIAL_GALLON.toSi(1.0) / 60.0),
