@@ -27,7 +27,14 @@ final class EvidenceList {
     String source = listed(row, column).text("source_if_not_of_the_row");
     return new Evidence(
         weaker(kind(row, column), row.text("basis")),
-        source.isEmpty() ? row.text("source") : source);
+        source.isEmpty() ? ofRow(row) : source);
+  }
+
+  /** The tables about plugs number their sources apart from those about threads. */
+  private static String ofRow(Row row) {
+    return row.table().startsWith("plug/")
+        ? row.text("source").replaceAll("\\bS([0-9]{2})\\b", "P$1")
+        : row.text("source");
   }
 
   /** How the column came about, whatever the row. */

@@ -73,7 +73,8 @@ class CraneExamplesTest {
     return comparison(
         row,
         "recomputed",
-        Evidence.recomputed("recomputed by " + row.text("method_of_recomputation")
+        Evidence.recomputed("TP-410 ch.7 example worked again by a script of the reference notes, "
+            + row.text("method_of_recomputation")
             + "; Crane prints " + row.text("published")));
   }
 

@@ -25,7 +25,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 class PipeDutyTest {
 
-  private static final String CHAPTER = "Circuit: velocity and budget rules";
+  private static final String CHAPTER = "Line: velocity and budget rules";
   private static final AirState AIR =
       AirState.of(AbsolutePressure.ofPsi(104.7), Temperature.ofFahrenheit(60.0));
   private static final MassFlow FLOW = FreeAirFlow.ofScfm60F(200.0).massFlow();

@@ -169,7 +169,7 @@ class NetworkTest {
     }
     NetworkResult.Solved result = solved(builder.build());
     Comparison.of(
-            "Circuit: parts in a network",
+            "Network: parts",
             row.toString(),
             row.number("mdot_kg_s_exact"),
             "kg/s",

@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class PistonCompressorTest {
 
-  private static final String CHAPTER = "Circuit: compressors at a height";
+  private static final String CHAPTER = "Plant: compressors at a height";
   private static final Length SEA = Length.ofMetres(0.0);
 
   static Stream<Row> rows() {

@@ -43,7 +43,7 @@ class ReceiverSizeTest {
         .findFirst()
         .orElseThrow();
     Comparison.of(
-            "Circuit: receivers",
+            "Plant: receivers",
             row + ", " + row.text("inputs"),
             row.number("published_answer"),
             row.text("unit"),

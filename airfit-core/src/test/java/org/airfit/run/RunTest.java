@@ -85,7 +85,7 @@ class RunTest {
     assertThat(shares).hasSize(printed.length);
     for (int i = 0; i < printed.length; i++) {
       Comparison.of(
-              "Circuit: supply lines",
+              "Run: supply lines",
               row + ", after element " + (i + 1),
               Double.parseDouble(printed[i]),
               "bar(a)",
@@ -95,7 +95,7 @@ class RunTest {
     if (row.text("status").equals("ok")) {
       RunResult.Delivered delivered = (RunResult.Delivered) result;
       Comparison.of(
-              "Circuit: supply lines",
+              "Run: supply lines",
               row + ", whole drop",
               row.number("dp_total_bar"),
               "bar",

@@ -154,7 +154,7 @@ class ToolDemandTest {
     ReferenceState free = ReferenceState.SCFM_60F;
     AirState at80psig = AirState.of(AbsolutePressure.ofPsi(94.7), Temperature.ofFahrenheit(60.0));
     Comparison.of(
-            "Circuit: demands",
+            "Run: demands",
             row + ", " + row.text("question"),
             row.number("published_answer"),
             "cfm",
@@ -169,7 +169,7 @@ class ToolDemandTest {
     Row other = example("FA02");
     AirState at100psig = AirState.of(AbsolutePressure.ofPsi(114.7), Temperature.ofFahrenheit(80.0));
     Comparison.of(
-            "Circuit: demands",
+            "Run: demands",
             other + ", " + other.text("question"),
             other.number("recomputed"),
             "scfm",
@@ -189,7 +189,7 @@ class ToolDemandTest {
     Row row = example("CS01");
     FreeAirFlow use = FreeAirFlow.ofScfm60F(60.0);
     Comparison.of(
-            "Circuit: demands",
+            "Run: demands",
             row + ", " + row.text("question"),
             row.number("published_answer"),
             "ft³/min",
@@ -212,7 +212,7 @@ class ToolDemandTest {
         .at(ReferenceState.SCFM_60F)
         .cubicFeetPerMinute();
     Comparison.of(
-            "Circuit: demands",
+            "Run: demands",
             row + ", " + row.text("question"),
             published,
             "cfm at 70 °F",
