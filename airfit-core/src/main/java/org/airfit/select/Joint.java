@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.airfit.joint.Chain;
+import org.airfit.joint.ChainVerdict;
 import org.airfit.joint.End;
 import org.airfit.joint.Mating;
 import org.airfit.safety.Caution;
@@ -39,7 +40,7 @@ public record Joint(String where, Chain<Part.Adapter> chain) {
 
   /** {@return whether every pair of ends that meet is sound} */
   public boolean isSound() {
-    return chain.verdict() != Chain.Verdict.NOT_JOINED;
+    return chain.verdict() != ChainVerdict.NOT_JOINED;
   }
 
   /** {@return whether a pair that meets is meant for low pressure only} */

@@ -9,6 +9,7 @@ import java.util.Set;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.joint.End;
 import org.airfit.joint.Mating;
+import org.airfit.joint.MatingVerdict;
 import org.airfit.line.Conduit;
 import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
@@ -178,7 +179,7 @@ class CustomerTest {
       assertThat(fits.joints().get(1).matings())
           .singleElement()
           .extracting(Mating::verdict)
-          .isEqualTo(Mating.Verdict.HOLDS_WITH_CLAMP);
+          .isEqualTo(MatingVerdict.HOLDS_WITH_CLAMP);
       assertThat(fits.cautions()).extracting(Caution::title).contains("Hose on a barb");
     }
     Proposal loose = best(Shelf.job(), barbed("8 mm", bareHose("3/8 in")));

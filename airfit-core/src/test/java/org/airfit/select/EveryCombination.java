@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.airfit.air.AirState;
 import org.airfit.joint.Chain;
+import org.airfit.joint.ChainVerdict;
 import org.airfit.joint.End;
 import org.airfit.joint.Mating;
 import org.airfit.quantity.GaugePressure;
@@ -68,7 +69,7 @@ final class EveryCombination {
 
   private Joint joint(String where, End from, End to) {
     Chain<Part.Adapter> direct = new Chain<>(from, to, List.of(), List.of(Mating.of(from, to)));
-    if (direct.verdict() == Chain.Verdict.DIRECT) {
+    if (direct.verdict() == ChainVerdict.DIRECT) {
       return new Joint(where, direct);
     }
     List<Chain<Part.Adapter>> chains = new ArrayList<>();

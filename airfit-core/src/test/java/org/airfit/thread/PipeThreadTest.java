@@ -23,7 +23,8 @@ class PipeThreadTest {
 
   static Stream<PipeThread> threads() {
     return Arrays.stream(ThreadFamily.values())
-        .flatMap(family -> family.sizes().stream().flatMap(size -> family.thread(size).stream()));
+        .flatMap(family ->
+            family.sizes().stream().flatMap(size -> PipeThreads.of(family, size).stream()));
   }
 
   @ParameterizedTest
@@ -36,7 +37,7 @@ class PipeThreadTest {
   @ParameterizedTest
   @MethodSource("threads")
   void a_thread_knows_its_family_size_and_source(PipeThread thread) {
-    assertThat(thread.family().thread(thread.size())).contains(thread);
+    assertThat(PipeThreads.of(thread.family(), thread.size())).contains(thread);
     assertThat(thread.source().citation()).isNotBlank();
     assertThat(thread.pitch().inches() * thread.threadsPerInch()).isCloseTo(1.0, within(0.0005));
     assertThat(thread.height()).isLessThan(thread.pitch());
@@ -57,9 +58,9 @@ class PipeThreadTest {
 
   @Test
   void dryseal_families_have_no_geometry_here() {
-    assertThat(ThreadFamily.NPTF.thread(NominalThreadSize.ONE)).isEmpty();
+    assertThat(PipeThreads.of(ThreadFamily.NPTF, NominalThreadSize.ONE)).isEmpty();
     assertThat(ThreadFamily.NPTF.sizes()).endsWith(NominalThreadSize.THREE);
-    assertThatThrownBy(() -> ThreadFamily.NPTF.thread(NominalThreadSize.FOUR))
+    assertThatThrownBy(() -> PipeThreads.of(ThreadFamily.NPTF, NominalThreadSize.FOUR))
         .hasMessageContaining("nearest is 3");
   }
 
