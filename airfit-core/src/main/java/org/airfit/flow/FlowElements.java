@@ -3,6 +3,7 @@ package org.airfit.flow;
 import java.util.List;
 import java.util.Objects;
 import org.airfit.air.AirState;
+import org.airfit.quantity.Area;
 import org.airfit.source.Source;
 
 /** Makes elements of other elements, and elements of one's own from the sheet of a part. */
@@ -18,6 +19,20 @@ public final class FlowElements {
    */
   public static FlowElement inSeries(List<? extends FlowElement> elements) {
     return new SeriesElement(List.copyOf(Objects.requireNonNull(elements, "elements")));
+  }
+
+  /**
+   * Obtains a well rounded entrance from a tank or header into a bore: air at rest is sped up without loss.
+   *
+   * @param bore the clear section of the bore, above 0
+   * @return the entrance; pressure and temperature behind it are those of the moving air
+   * @throws IllegalArgumentException if there is no section
+   */
+  public static FlowElement entrance(Area bore) {
+    if (!(bore.squareMetres() > 0.0)) {
+      throw new IllegalArgumentException("section of an entrance must be above 0, was " + bore);
+    }
+    return new EntranceElement(bore.squareMetres());
   }
 
   /**

@@ -121,6 +121,11 @@ public enum FrictionLaw {
         : turbulent.applyAsDouble(reynolds, relativeRoughness);
   }
 
+  /** Whether the factor jumps at Re 2300. */
+  boolean jumps() {
+    return this != CHURCHILL_1977;
+  }
+
   /**
    * Tells whether a turbulent flow lies in the range this law was published for.
    *

@@ -2,9 +2,11 @@ package org.airfit.line;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.airfit.air.AirState;
+import org.airfit.flow.FlowElement;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.MassFlow;
@@ -78,6 +80,21 @@ public interface LossModel {
    * @return the loss, or that the conduit chokes
    */
   LineLoss loss(Conduit conduit, MassFlow massFlow, AirState inlet);
+
+  /**
+   * Obtains a conduit by this model on plain doubles, for runs and networks.
+   *
+   * <p>By way of {@link #loss}, unless a model has kernels of its own.
+   *
+   * @param conduit what the air runs through
+   * @return the conduit as an element
+   */
+  default FlowElement element(Conduit conduit) {
+    return new LossElement(
+        this,
+        Objects.requireNonNull(conduit, "conduit"),
+        (massFlow, inlet) -> loss(conduit, massFlow, inlet));
+  }
 
   /**
    * Tells how this model reached a loss.
