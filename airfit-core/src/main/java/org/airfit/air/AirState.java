@@ -1,6 +1,5 @@
 package org.airfit.air;
 
-import java.util.List;
 import org.airfit.internal.Digits;
 import org.airfit.internal.Saturation;
 import org.airfit.quantity.AbsolutePressure;
@@ -10,8 +9,10 @@ import org.airfit.quantity.Temperature;
 import org.airfit.quantity.TemperatureUnit;
 import org.airfit.quantity.Velocity;
 import org.airfit.source.Source;
-import org.airfit.working.Term;
+import org.airfit.working.Formula;
+import org.airfit.working.Symbol;
 import org.airfit.working.UnitSystem;
+import org.airfit.working.ValueKind;
 import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
@@ -22,8 +23,8 @@ import org.airfit.working.Working;
  *   ρ = p / (R T)     c = √(γ R T)     μ = β T^1.5 / (T + S)
  * </pre>
  *
- * <p>R = 287.05287 J/(kg K) (ISO 2533), γ = 1.4, β = 1.458·10⁻⁶ kg/(m s √K) and S = 110.4 K (US Standard Atmosphere 1976). The package
- * page states the error against real air.
+ * <p>R = 287.05287 J/(kg K) (ISO 2533), γ = 1.4, β = 1.458·10⁻⁶ kg/(m s √K) and S = 110.4 K (US Standard Atmosphere
+ * 1976). The package page states the error against real air.
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
@@ -34,6 +35,31 @@ public final class AirState implements Worked {
 
   /** Ratio of the heat capacities of air [-]. */
   public static final double HEAT_CAPACITY_RATIO = 1.4;
+
+  private static final Symbol PRESSURE = Symbol.of("p", ValueKind.PRESSURE);
+  private static final Symbol CONSTANT = Symbol.of("R", ValueKind.HEAT_CAPACITY);
+  private static final Symbol KELVINS = Symbol.of("T", ValueKind.TEMPERATURE);
+  private static final Symbol RATIO = Symbol.of("γ", ValueKind.NUMBER);
+
+  private static final Source IDEAL_GAS = Source.standard("ideal gas, R of ISO 2533");
+
+  private static final Formula DENSITY = Formula.of(
+      "Density",
+      "⟨ρ⟩ = [144] × ⟨p⟩ / (⟨R⟩ × ⟨T⟩)",
+      IDEAL_GAS,
+      Symbol.of("ρ", ValueKind.DENSITY),
+      PRESSURE,
+      CONSTANT,
+      KELVINS);
+
+  private static final Formula SPEED_OF_SOUND = Formula.of(
+      "Speed of sound",
+      "⟨c⟩ = √(⟨γ⟩ × ⟨R⟩ × ⟨T⟩ × [g_c])",
+      IDEAL_GAS,
+      Symbol.of("c", ValueKind.VELOCITY),
+      RATIO,
+      CONSTANT,
+      KELVINS);
 
   private static final double SUTHERLAND_BETA = 1.458e-6;
   private static final double SUTHERLAND_KELVINS = 110.4;
@@ -127,12 +153,13 @@ public final class AirState implements Worked {
    *   ρ = (p − φ ps(T)) / (R T) + φ ps(T) / (Rw T),  Rw = 461.523 J/(kg K)
    * </pre>
    *
-   * <p>Vapour is lighter than air: at 20 °C and 1 bar, 65 % humidity takes 0.6 % off the density; at 8 bar less than 0.1 %. ps is the saturation
-   * pressure of water after Wagner and Pruss (1993).
+   * <p>Vapour is lighter than air: at 20 °C and 1 bar, 65 % humidity takes 0.6 % off the density; at 8 bar less than
+   * 0.1 %. ps is the saturation pressure of water after Wagner and Pruss (1993).
    *
    * @param relativeHumidity the relative humidity φ at this pressure [-], in [0, 1]; above 0 only in [0, 100] °C
    * @return the density of the humid air
-   * @throws IllegalArgumentException if {@code relativeHumidity} is out of range, or air cannot hold that much vapour at this pressure
+   * @throws IllegalArgumentException if {@code relativeHumidity} is out of range, or air cannot hold that much vapour
+   *     at this pressure
    */
   public Density humidDensity(double relativeHumidity) {
     if (!(relativeHumidity >= 0.0 && relativeHumidity <= 1.0)) {
@@ -175,25 +202,14 @@ public final class AirState implements Worked {
 
   @Override
   public Working working(UnitSystem units) {
-    Term t = units.temperature("T", "T", temperature.kelvins(), 7);
-    Term r = units.heatCapacity("R", "R", GAS_CONSTANT, 8);
-    return Working.titled("Air at " + in(units))
-        .step(
-            "Density",
-            "⟨ρ⟩ = " + units.either("", "144 × ") + "⟨p⟩ / (⟨R⟩ × ⟨T⟩)",
-            "⟨ρ⟩ = \\frac{" + units.either("", "144 ") + "⟨p⟩}{⟨R⟩ \\cdot ⟨T⟩}",
-            List.of(units.pressure("p", "p", pressure.pascals(), 7), r, t),
-            units.density("ρ", "\\rho", density().kilogramsPerCubicMetre(), 5),
-            Source.standard("ideal gas, R of ISO 2533"))
-        .step(
-            "Speed of sound",
-            "⟨c⟩ = √(⟨γ⟩ × ⟨R⟩ × ⟨T⟩" + units.either("", " × " + UnitSystem.G_C) + ")",
-            "⟨c⟩ = \\sqrt{⟨γ⟩ \\cdot ⟨R⟩ \\cdot ⟨T⟩"
-                + units.either("", " \\cdot " + UnitSystem.G_C)
-                + "}",
-            List.of(Term.of("γ", "\\gamma", HEAT_CAPACITY_RATIO, "", 2), r, t),
-            units.velocity("c", "c", speedOfSound().metresPerSecond(), 5),
-            Source.standard("ideal gas, R of ISO 2533"))
+    return Working.titled("Air at " + in(units), units)
+        .given(PRESSURE, pressure.pascals(), 7)
+        .given(CONSTANT, GAS_CONSTANT, 8)
+        .given(KELVINS, temperature.kelvins(), 7)
+        .given(RATIO, HEAT_CAPACITY_RATIO, 2)
+        .step(DENSITY, density().kilogramsPerCubicMetre(), 5)
+        .step(SPEED_OF_SOUND, speedOfSound().metresPerSecond(), 5)
+        .answer(DENSITY.result(), SPEED_OF_SOUND.result())
         .build();
   }
 

@@ -1,6 +1,5 @@
 package org.airfit.air;
 
-import java.util.List;
 import org.airfit.internal.Digits;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.Density;
@@ -9,8 +8,10 @@ import org.airfit.quantity.Temperature;
 import org.airfit.quantity.TemperatureUnit;
 import org.airfit.quantity.Velocity;
 import org.airfit.source.Source;
-import org.airfit.working.Term;
+import org.airfit.working.Formula;
+import org.airfit.working.Symbol;
 import org.airfit.working.UnitSystem;
+import org.airfit.working.ValueKind;
 import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
@@ -21,12 +22,12 @@ import org.airfit.working.Working;
  *   ρ = p / (Z R T),  Z = 1 + δ ∂αr/∂δ
  * </pre>
  *
- * <p>αr is the residual Helmholtz energy of Lemmon, Jacobsen, Penoncello and Friend (2000), a sum of 19 terms in δ = ρ/ρj and
- * τ = Tj/T. R = 8.31451/0.02896546 = 287.0491 J/(kg K) is that paper's. The viscosity is that of Lemmon and Jacobsen (2004). The
- * papers claim 0.1 % on density and 1 % on viscosity here.
+ * <p>αr is the residual Helmholtz energy of Lemmon, Jacobsen, Penoncello and Friend (2000), a sum of 19 terms in δ =
+ * ρ/ρj and τ = Tj/T. R = 8.31451/0.02896546 = 287.0491 J/(kg K) is that paper's. The viscosity is that of Lemmon and
+ * Jacobsen (2004). The papers claim 0.1 % on density and 1 % on viscosity here.
  *
- * <p>Flow formulas are made for the ideal gas of {@link AirState}; this type tells what that costs, and gives the properties where they are
- * wanted for themselves.
+ * <p>Flow formulas are made for the ideal gas of {@link AirState}; this type tells what that costs, and gives the
+ * properties where they are wanted for themselves.
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
@@ -36,6 +37,56 @@ public final class RealAir implements Worked {
       "Lemmon, Jacobsen, Penoncello, Friend, J. Phys. Chem. Ref. Data 29 (2000) 331");
   private static final Source TRANSPORT =
       Source.handbook("Lemmon, Jacobsen, Int. J. Thermophys. 25 (2004) 21");
+
+  private static final Symbol PRESSURE = Symbol.of("p", ValueKind.PRESSURE);
+  private static final Symbol COMPRESSIBILITY = Symbol.of("Z", ValueKind.NUMBER);
+  private static final Symbol CONSTANT = Symbol.of("R", ValueKind.HEAT_CAPACITY);
+  private static final Symbol KELVINS = Symbol.of("T", ValueKind.TEMPERATURE);
+  private static final Symbol ISOCHORIC = Symbol.of("cv", ValueKind.HEAT_CAPACITY);
+  private static final Symbol ISOBARIC = Symbol.of("cp", ValueKind.HEAT_CAPACITY);
+  private static final Symbol EXPANSION = Symbol.of("e", ValueKind.NUMBER);
+  private static final Symbol STIFFNESS = Symbol.of("s", ValueKind.NUMBER);
+  private static final Symbol DILUTE = Symbol.of("μ0", ValueKind.VISCOSITY);
+  private static final Symbol RESIDUAL = Symbol.of("μr", ValueKind.VISCOSITY);
+
+  private static final Formula DENSITY = Formula.of(
+      "Density",
+      "⟨ρ⟩ = [144] × ⟨p⟩ / (⟨Z⟩ × ⟨R⟩ × ⟨T⟩)",
+      STATE,
+      Symbol.of("ρ", ValueKind.DENSITY),
+      PRESSURE,
+      COMPRESSIBILITY,
+      CONSTANT,
+      KELVINS);
+
+  private static final Formula HEAT_CAPACITY = Formula.of(
+      "Heat capacity at constant pressure",
+      "⟨cp⟩ = ⟨cv⟩ + ⟨R⟩ × ⟨e⟩² / ⟨s⟩",
+      STATE,
+      ISOBARIC,
+      ISOCHORIC,
+      CONSTANT,
+      EXPANSION,
+      STIFFNESS);
+
+  private static final Formula SPEED_OF_SOUND = Formula.of(
+      "Speed of sound",
+      "⟨c⟩ = √(⟨cp⟩ / ⟨cv⟩ × ⟨R⟩ × ⟨T⟩ × ⟨s⟩ × [g_c])",
+      STATE,
+      Symbol.of("c", ValueKind.VELOCITY),
+      ISOBARIC,
+      ISOCHORIC,
+      CONSTANT,
+      KELVINS,
+      STIFFNESS);
+
+  private static final Formula VISCOSITY = Formula.of(
+      "Viscosity",
+      "⟨μ⟩ = ⟨μ0⟩ + ⟨μr⟩",
+      TRANSPORT,
+      Symbol.of("μ", ValueKind.VISCOSITY),
+      DILUTE,
+      RESIDUAL);
 
   private final AbsolutePressure pressure;
   private final Temperature temperature;
@@ -145,58 +196,23 @@ public final class RealAir implements Worked {
    */
   @Override
   public Working working(UnitSystem units) {
-    Term t = units.temperature("T", "T", temperature.kelvins(), 9);
-    Term r = units.heatCapacity("R", "R", RealAirKernels.GAS_CONSTANT, 9);
-    Term cv = units.heatCapacity("cv", "c_v", isochoricHeatCapacityJoulesPerKilogramKelvin(), 8);
-    Term stiffness = Term.of("s", "s", stiffness(), "", 8);
-    return Working.titled("Real air at " + in(units))
+    return Working.titled("Real air at " + in(units), units)
         .note(
             "Z, cv, s = (∂p/∂ρ)/(R T) and e = (∂p/∂T)/(ρ R) are sums of the terms of the equation of state.")
-        .step(
-            "Density",
-            "⟨ρ⟩ = " + units.either("", "144 × ") + "⟨p⟩ / (⟨Z⟩ × ⟨R⟩ × ⟨T⟩)",
-            "⟨ρ⟩ = \\frac{" + units.either("", "144 ") + "⟨p⟩}{⟨Z⟩ \\cdot ⟨R⟩ \\cdot ⟨T⟩}",
-            List.of(
-                units.pressure("p", "p", pressure.pascals(), 9),
-                Term.of("Z", "Z", compressibilityFactor(), "", 8),
-                r,
-                t),
-            units.density("ρ", "\\rho", rho, 6),
-            STATE)
-        .step(
-            "Heat capacity at constant pressure",
-            "⟨cp⟩ = ⟨cv⟩ + ⟨R⟩ × ⟨e⟩² / ⟨s⟩",
-            "⟨cp⟩ = ⟨cv⟩ + ⟨R⟩ \\frac{⟨e⟩^2}{⟨s⟩}",
-            List.of(cv, r, Term.of("e", "e", expansion(), "", 8), stiffness),
-            units.heatCapacity("cp", "c_p", isobaricHeatCapacityJoulesPerKilogramKelvin(), 6),
-            STATE)
-        .step(
-            "Speed of sound",
-            "⟨c⟩ = √(⟨cp⟩ / ⟨cv⟩ × ⟨R⟩ × ⟨T⟩ × ⟨s⟩"
-                + units.either("", " × " + UnitSystem.G_C)
-                + ")",
-            "⟨c⟩ = \\sqrt{\\frac{⟨cp⟩}{⟨cv⟩} ⟨R⟩ \\cdot ⟨T⟩ \\cdot ⟨s⟩"
-                + units.either("", " \\cdot " + UnitSystem.G_C)
-                + "}",
-            List.of(
-                units.heatCapacity("cp", "c_p", isobaricHeatCapacityJoulesPerKilogramKelvin(), 8),
-                cv,
-                r,
-                t,
-                stiffness),
-            units.velocity("c", "c", speedOfSound().metresPerSecond(), 6),
-            STATE)
-        .step(
-            "Viscosity",
-            "⟨μ⟩ = ⟨μ0⟩ + ⟨μr⟩",
-            "⟨μ⟩ = ⟨μ0⟩ + ⟨μr⟩",
-            List.of(
-                units.viscosity(
-                    "μ0", "\\mu_0", RealAirKernels.diluteViscosity(temperature.kelvins()), 8),
-                units.viscosity(
-                    "μr", "\\mu_r", RealAirKernels.residualViscosity(tau(), delta()), 8)),
-            units.viscosity("μ", "\\mu", viscosity().pascalSeconds(), 6),
-            TRANSPORT)
+        .given(PRESSURE, pressure.pascals(), 9)
+        .given(COMPRESSIBILITY, compressibilityFactor(), 8)
+        .given(CONSTANT, RealAirKernels.GAS_CONSTANT, 9)
+        .given(KELVINS, temperature.kelvins(), 9)
+        .step(DENSITY, rho, 6)
+        .given(ISOCHORIC, isochoricHeatCapacityJoulesPerKilogramKelvin(), 8)
+        .given(EXPANSION, expansion(), 8)
+        .given(STIFFNESS, stiffness(), 8)
+        .step(HEAT_CAPACITY, isobaricHeatCapacityJoulesPerKilogramKelvin(), 6)
+        .step(SPEED_OF_SOUND, speedOfSound().metresPerSecond(), 6)
+        .given(DILUTE, RealAirKernels.diluteViscosity(temperature.kelvins()), 8)
+        .given(RESIDUAL, RealAirKernels.residualViscosity(tau(), delta()), 8)
+        .step(VISCOSITY, viscosity().pascalSeconds(), 6)
+        .answer(DENSITY.result(), ISOBARIC, SPEED_OF_SOUND.result(), VISCOSITY.result())
         .build();
   }
 

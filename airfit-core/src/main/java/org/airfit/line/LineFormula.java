@@ -9,16 +9,18 @@ import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.source.Source;
-import org.airfit.working.Term;
+import org.airfit.working.Formula;
 import org.airfit.working.UnitSystem;
+import org.airfit.working.ValueKind;
 import org.airfit.working.Working;
 
 /**
  * The empirical formulas of the handbooks for air and gas in pipes.
  *
- * <p>Each has a friction of its own built in: the roughness of the conduit does not enter. Most were fitted to long gas mains and miss on shop lines; {@link #bias()} says
- * by how much. They are here so that a calculation made with one can be followed. They do not know choking. Fittings, which none of them knows, are
- * added as K G² R T to p1² − p2², or as K G²/(2 ρ1) to a drop.
+ * <p>Each has a friction of its own built in: the roughness of the conduit does not enter. Most were fitted to long
+ * gas mains and miss on shop lines; {@link #bias()} says by how much. They are here so that a calculation made with
+ * one can be followed. They do not know choking. Fittings, which none of them knows, are added as K G² R T to p1² −
+ * p2², or as K G²/(2 ρ1) to a drop.
  */
 public enum LineFormula implements LossModel {
   /**
@@ -36,8 +38,7 @@ public enum LineFormula implements LossModel {
       "compressed-air pipe of its time, rougher than clean steel",
       "12 to 26 % high",
       Source.handbook("E. G. Harris, Compressed Air (1910), formula 28; exponent recalled"),
-      "⟨Δp⟩ = 0.1025 × ⟨L⟩ × ⟨q⟩² / (⟨p1⟩ / 14.7 × ⟨d⟩^5.31)",
-      "⟨Δp⟩ = \\frac{0.1025 \\cdot ⟨L⟩ \\cdot ⟨q⟩^2}{(⟨p1⟩ / 14.7) \\cdot ⟨d⟩^{5.31}}",
+      "⟨Δpw⟩ = 0.1025 × ⟨L⟩ × ⟨q⟩² / (⟨p1⟩ / 14.7 × ⟨d⟩^5.31)",
       0.0,
       0.1),
   /**
@@ -54,7 +55,6 @@ public enum LineFormula implements LossModel {
       "170 to 270 % high in bores of 1 to 2 in",
       Source.handbook("Steam: Its Generation and Use, formulas 38 and 43"),
       "⟨S⟩ = 2 × ⟨RT⟩ × 0.04839 × 0.005 × (1 + 3.6 / ⟨d⟩) × ⟨w⟩² × ⟨L⟩ / ⟨d⟩^5",
-      "⟨S⟩ = 2 \\cdot ⟨RT⟩ \\cdot 0.04839 \\cdot 0.005 \\left(1 + \\frac{3.6}{⟨d⟩}\\right) \\frac{⟨w⟩^2 ⟨L⟩}{⟨d⟩^5}",
       4.0 * 0.0254,
       1.0),
   /**
@@ -71,7 +71,6 @@ public enum LineFormula implements LossModel {
       "twice too high at 1 in, 46 % at 2 in, 17 % at 4 in",
       Source.handbook("Steam: Its Generation and Use, formulas 43 to 45"),
       "⟨S⟩ = 2 × ⟨RT⟩ × 0.04839 × 0.0027 × (1 + 3.6 / ⟨d⟩) × ⟨w⟩² × ⟨L⟩ / ⟨d⟩^5",
-      "⟨S⟩ = 2 \\cdot ⟨RT⟩ \\cdot 0.04839 \\cdot 0.0027 \\left(1 + \\frac{3.6}{⟨d⟩}\\right) \\frac{⟨w⟩^2 ⟨L⟩}{⟨d⟩^5}",
       4.0 * 0.0254,
       1.0),
   /**
@@ -88,7 +87,6 @@ public enum LineFormula implements LossModel {
       "20 to 40 % high",
       menon(),
       "⟨S⟩ = ⟨L⟩ × ⟨T⟩ × (⟨Q⟩ × ⟨Ps⟩ / (137.32958 × ⟨Ts⟩ × ⟨D⟩^2.667))²",
-      "⟨S⟩ = ⟨L⟩ \\cdot ⟨T⟩ \\left(\\frac{⟨Q⟩ ⟨Ps⟩}{137.32958 \\cdot ⟨Ts⟩ ⟨D⟩^{2.667}}\\right)^2",
       4.0 * 0.0254,
       1.0),
   /**
@@ -105,14 +103,14 @@ public enum LineFormula implements LossModel {
       "28 to 39 % low",
       menon(),
       "⟨S⟩ = ⟨L⟩ × ⟨T⟩ × (⟨Q⟩ / (158.02053 × 0.92 × (⟨Ts⟩ / ⟨Ps⟩)^1.0788 × ⟨D⟩^2.6182))^(1 / 0.5394)",
-      "⟨S⟩ = ⟨L⟩ \\cdot ⟨T⟩ \\left(\\frac{⟨Q⟩}{158.02053 \\cdot 0.92 (⟨Ts⟩ / ⟨Ps⟩)^{1.0788} ⟨D⟩^{2.6182}}\\right)^{1/0.5394}",
       4.0 * 0.0254,
       1.0),
   /**
    * Spitzglass, high pressure.
    *
    * <pre>
-   *   Q = 125.1060 (Ts/Ps) ( (p1² − p2²)/(L T (1 + 0.09144/D + 150 D/127)) )^0.5 D^2.5   (SI, gas of the density of air)
+   *   Q = 125.1060 (Ts/Ps) ( (p1² − p2²)/(L T (1 + 0.09144/D + 150 D/127)) )^0.5 D^2.5   (SI, gas of the density of
+   *   air)
    * </pre>
    */
   SPITZGLASS_HIGH(
@@ -122,7 +120,6 @@ public enum LineFormula implements LossModel {
       "38 % high at 4 in, 70 % at 2 in, 200 % at 1/2 in",
       menon(),
       "⟨S⟩ = ⟨L⟩ × ⟨T⟩ × (1 + 0.09144 / ⟨D⟩ + 150 × ⟨D⟩ / 127) × (⟨Q⟩ × ⟨Ps⟩ / (125.1060 × ⟨Ts⟩ × ⟨D⟩^2.5))²",
-      "⟨S⟩ = ⟨L⟩ \\cdot ⟨T⟩ \\left(1 + \\frac{0.09144}{⟨D⟩} + \\frac{150 ⟨D⟩}{127}\\right) \\left(\\frac{⟨Q⟩ ⟨Ps⟩}{125.1060 \\cdot ⟨Ts⟩ ⟨D⟩^{2.5}}\\right)^2",
       4.0 * 0.0254,
       1.0),
   /**
@@ -140,8 +137,7 @@ public enum LineFormula implements LossModel {
       "town gas in house pipes",
       "high by the ratio of the line's pressure to the atmosphere: of no use in a compressed-air line",
       Source.fromMemory("Spitzglass low-pressure formula, constant 3550"),
-      "⟨Δp⟩ = ⟨psi/inH2O⟩ × ⟨L⟩ × (1 + 3.6 / ⟨d⟩ + 0.03 × ⟨d⟩) × (3600 × ⟨q⟩ / 3550)² / ⟨d⟩^5",
-      "⟨Δp⟩ = ⟨psi/inH2O⟩ \\cdot ⟨L⟩ \\left(1 + \\frac{3.6}{⟨d⟩} + 0.03 ⟨d⟩\\right) \\frac{(3600 ⟨q⟩ / 3550)^2}{⟨d⟩^5}",
+      "⟨Δpw⟩ = ⟨psi/inH2O⟩ × ⟨L⟩ × (1 + 3.6 / ⟨d⟩ + 0.03 × ⟨d⟩) × (3600 × ⟨q⟩ / 3550)² / ⟨d⟩^5",
       0.0,
       1.0),
   /**
@@ -158,7 +154,6 @@ public enum LineFormula implements LossModel {
       "14 % low at 1/2 in to 30 % high at 4 in",
       menon(),
       "⟨S⟩ = ⟨L⟩ × ⟨T⟩ × (⟨Q⟩ × ⟨Ps⟩ / (84.5872 × ⟨Ts⟩ × (⟨D⟩^2.5 + 0.20915 × ⟨D⟩³)))²",
-      "⟨S⟩ = ⟨L⟩ \\cdot ⟨T⟩ \\left(\\frac{⟨Q⟩ ⟨Ps⟩}{84.5872 \\cdot ⟨Ts⟩ (⟨D⟩^{2.5} + 0.20915 ⟨D⟩^3)}\\right)^2",
       0.0,
       1.0),
   /**
@@ -175,7 +170,6 @@ public enum LineFormula implements LossModel {
       "within 9 %",
       menon(),
       "⟨S⟩ = ⟨L⟩ × ⟨T⟩ × (⟨Q⟩ × ⟨Ps⟩ / (93.500 × ⟨Ts⟩ × ⟨D⟩^2.69))^(1 / 0.538)",
-      "⟨S⟩ = ⟨L⟩ \\cdot ⟨T⟩ \\left(\\frac{⟨Q⟩ ⟨Ps⟩}{93.500 \\cdot ⟨Ts⟩ ⟨D⟩^{2.69}}\\right)^{1/0.538}",
       0.0,
       1.0),
   /**
@@ -185,7 +179,8 @@ public enum LineFormula implements LossModel {
    *   Δp = 1.6·10³ q^1.85 L / (D⁵ p1)   (SI; q is free air)
    * </pre>
    *
-   * <p>It is also printed as 1.6·10¹² with kPa, m³/s and mm, and as 450 with bar, L/s and mm; 450 is 0.2 % lower. Its free air is taken as ANR.
+   * <p>It is also printed as 1.6·10¹² with kPa, m³/s and mm, and as 450 with bar, L/s and mm; 450 is 0.2 % lower. Its
+   * free air is taken as ANR.
    */
   METRIC_185(
       "metric form, exponent 1.85",
@@ -193,21 +188,14 @@ public enum LineFormula implements LossModel {
       "compressed-air pipes; source of the fit not known",
       "1 to 15 % high, more in small pipes",
       Source.commonPractice("1.6e12 q^1.85 L/(d^5 p) as read on an engineering page"),
-      "⟨Δp⟩ = 1600 × ⟨Q⟩^1.85 × ⟨L⟩ / (⟨D⟩^5 × ⟨p1⟩)",
-      "⟨Δp⟩ = \\frac{1600 \\cdot ⟨Q⟩^{1.85} ⟨L⟩}{⟨D⟩^5 ⟨p1⟩}",
+      "⟨Δpw⟩ = 1600 × ⟨Q⟩^1.85 × ⟨L⟩ / (⟨D⟩^5 × ⟨p1⟩)",
       0.0,
       0.1);
 
   /** The standard state the constants of the gas-main formulas hide: 60 °F as 288.7 K, and one atmosphere. */
-  private static final double TS = 288.7;
+  private static final double TS = FormulaWorking.TS;
 
-  private static final double PS = 101325.0;
-
-  private static final double PASCALS_PER_PSI = 0.453_592_37 * 9.806_65 / (0.0254 * 0.0254);
-  private static final double POUNDS_PER_KILOGRAM = 1.0 / 0.453_592_37;
-
-  /** 1 inch of water in psi: 1000 kg/m³ × 9.80665 m/s² × 0.0254 m. */
-  private static final double PSI_PER_INCH_OF_WATER = 1000.0 * 9.806_65 * 0.0254 / PASCALS_PER_PSI;
+  private static final double PS = FormulaWorking.PS;
 
   private static final int HALVINGS = 200;
 
@@ -216,8 +204,7 @@ public enum LineFormula implements LossModel {
   private final String fitBasis;
   private final String bias;
   private final Source source;
-  private final String equation;
-  private final String latex;
+  private final Formula formula;
   private final double leastBoreMetres;
   private final double mostDropShare;
 
@@ -227,8 +214,7 @@ public enum LineFormula implements LossModel {
       String fitBasis,
       String bias,
       Source source,
-      String equation,
-      String latex,
+      String definition,
       double leastBoreMetres,
       double mostDropShare) {
     this.title = title;
@@ -236,8 +222,7 @@ public enum LineFormula implements LossModel {
     this.fitBasis = fitBasis;
     this.bias = bias;
     this.source = source;
-    this.equation = equation;
-    this.latex = latex;
+    this.formula = FormulaWorking.formula(definition, source);
     this.leastBoreMetres = leastBoreMetres;
     this.mostDropShare = mostDropShare;
   }
@@ -249,7 +234,7 @@ public enum LineFormula implements LossModel {
 
   /** Whether the formula gives p1² − p2², not p1 − p2. */
   private boolean givesSquares() {
-    return equation.startsWith("⟨S⟩");
+    return formula.result().text().equals("S");
   }
 
   /** Free air [m³/s] as the formula counts it. */
@@ -384,12 +369,10 @@ public enum LineFormula implements LossModel {
   }
 
   private Working choked(LineLoss.Choked loss, UnitSystem units) {
-    return Working.titled("No answer for " + loss.conduit().in(units) + " (" + title + ")")
-        .note(
+    return Working.titled("No answer for " + loss.conduit().in(units) + " (" + title + ")", units)
+        .answer(
             "The flow asked for would lose more than all the pressure there is. At the largest flow, "
-                + units
-                    .massFlow("ṁ", "\\dot m", loss.largest().kilogramsPerSecond(), 6)
-                    .quantity()
+                + ValueKind.MASS_FLOW.format(loss.largest().kilogramsPerSecond(), 6, units)
                 + ", nothing is left at the outlet. This formula does not know choking, which comes before.")
         .build();
   }
@@ -398,95 +381,10 @@ public enum LineFormula implements LossModel {
     String heading = PipeWorking.title(loss, units);
     double flow = loss.massFlow().kilogramsPerSecond();
     if (flow == 0.0) {
-      return PipeWorking.still(heading);
+      return PipeWorking.still(heading, units);
     }
-    int digits = PipeWorking.digits(loss);
-    AirState inlet = loss.inlet();
-    Conduit conduit = loss.conduit();
-    boolean metric = !equation.contains("⟨d⟩");
-    boolean squares = givesSquares();
-    double wall = wall(conduit, flow, inlet);
-    double inPsi = PASCALS_PER_PSI * (squares ? PASCALS_PER_PSI : 1.0);
-    List<Term> given = new ArrayList<>();
-    double q = freeAir(flow);
-    double feet3 = q / (0.3048 * 0.3048 * 0.3048);
-    double length = metric ? conduit.length().metres() : conduit.length().feet();
-    given.add(Term.of("L", "L", length, metric ? "m" : "ft", 12));
-    given.add(Term.of("T", "T", inlet.temperature().kelvins(), "K", 12));
-    given.add(Term.of("Q", "Q", q, "m³/s", 15));
-    given.add(Term.of("Ps", "P_s", PS, "Pa", 6));
-    given.add(Term.of("Ts", "T_s", TS, "K", 4));
-    given.add(Term.of("D", "D", conduit.bore().metres(), "m", 14));
-    given.add(Term.of("d", "d", conduit.bore().inches(), "in", 14));
-    given.add(Term.of("q", "q", feet3, "ft³/s", 15));
-    given.add(Term.of("w", "w", flow * POUNDS_PER_KILOGRAM * 60.0, "lb/min", 15));
-    given.add(Term.of(
-        "RT",
-        "R T",
-        FormulaKernels.psiPerDensity(inlet.temperature().kelvins()),
-        "psi/(lb/ft³)",
-        12));
-    given.add(Term.of("psi/inH2O", "\\mathrm{psi/inH_2O}", PSI_PER_INCH_OF_WATER, "", 12));
-    given.add(
-        metric
-            ? Term.of("p1", "p_1", inlet.pressure().pascals(), "Pa", 12)
-            : Term.of("p1", "p_1", inlet.pressure().psi(), "psi", 12));
-    given.removeIf(term -> !equation.contains("⟨" + term.symbol() + "⟩"));
-    String unit = (metric ? "Pa" : "psi") + (squares ? "²" : "");
-    double found = metric ? wall : wall / inPsi;
-    String symbol = squares ? "S" : "Δp";
-    String symbolLatex = squares ? "S" : "\\Delta p";
-    Working.Builder working = Working.titled(heading);
-    if (squares) {
-      working.note("S stands for p1² − p2².");
-    }
-    working.step(
-        squares ? "Difference of the squared pressures" : "Drop along the wall",
-        equation,
-        latex,
-        given,
-        Term.of(symbol, symbolLatex, found, unit, 6),
-        source);
-    fittingsIncluded(working, loss, Term.of(symbol, symbolLatex, found, unit, digits + 3), units);
-    PipeWorking.pressureLost(working, loss, digits, units);
-    loss.warnings().forEach(working::note);
-    return working.build();
-  }
-
-  /** What the formula says and what the fittings take, in the units asked for; the formula's own may be others. */
-  private void fittingsIncluded(
-      Working.Builder working, LineLoss.Flowing loss, Term wall, UnitSystem units) {
-    int digits = PipeWorking.digits(loss) + 3;
-    AirState inlet = loss.inlet();
-    boolean squares = givesSquares();
-    boolean inPascals = wall.unit().startsWith("Pa");
-    double own = inPascals ? 1.0 : PASCALS_PER_PSI;
-    double asked = units.either(1.0, PASCALS_PER_PSI);
-    boolean same = own == asked;
-    double ratio = own / asked;
-    String square = squares ? "²" : "";
-    String unit = units.either("Pa", "psi") + square + "/" + wall.unit();
-    double flux = loss.massFlow().kilogramsPerSecond() / loss.conduit().area().squareMetres();
-    String perForce = units.either("", " / (" + UnitSystem.G_C + " × 144²)");
-    String perForceLatex = units.either("", " / (" + UnitSystem.G_C + " \\cdot 144^2)");
-    working.step(
-        "Pressure at the outlet, fittings included",
-        squares
-            ? "⟨p2⟩ = √(⟨p1⟩² − ⟨c⟩ × ⟨S⟩ − ⟨ΣK⟩ × ⟨G⟩² × ⟨RT⟩" + perForce + ")"
-            : "⟨p2⟩ = ⟨p1⟩ − ⟨c⟩ × ⟨Δp⟩ − ⟨ΣK⟩ × ⟨G⟩² × ⟨RT⟩" + perForce + " / (2 × ⟨p1⟩)",
-        squares
-            ? "⟨p2⟩ = \\sqrt{⟨p1⟩^2 - ⟨c⟩ ⟨S⟩ - ⟨ΣK⟩ ⟨G⟩^2 ⟨RT⟩" + perForceLatex + "}"
-            : "⟨p2⟩ = ⟨p1⟩ - ⟨c⟩ ⟨Δp⟩ - \\frac{⟨ΣK⟩ ⟨G⟩^2 ⟨RT⟩" + perForceLatex + "}{2 ⟨p1⟩}",
-        List.of(
-            units.pressure("p1", "p_1", inlet.pressure().pascals(), digits),
-            Term.of("c", "c", squares ? ratio * ratio : ratio, same ? "" : unit, 14),
-            wall,
-            Term.of("ΣK", "\\Sigma K", loss.conduit().fittingLoss(), "", 10),
-            units.massFlux("G", "G", flux, digits),
-            units.energyPerMass(
-                "RT", "R T", AirState.GAS_CONSTANT * inlet.temperature().kelvins(), 12)),
-        units.pressure("p2", "p_2", loss.outlet().pressure().pascals(), digits - 3),
-        source);
+    return FormulaWorking.of(
+        heading, loss, formula, freeAir(flow), wall(loss.conduit(), flow, loss.inlet()), units);
   }
 
   @Override

@@ -1,6 +1,18 @@
 package org.airfit.line;
 
-import java.util.List;
+import static org.airfit.line.LineSymbols.BORE;
+import static org.airfit.line.LineSymbols.DROP;
+import static org.airfit.line.LineSymbols.FLOW;
+import static org.airfit.line.LineSymbols.GAS_CONSTANT;
+import static org.airfit.line.LineSymbols.INLET_KELVINS;
+import static org.airfit.line.LineSymbols.INLET_MACH;
+import static org.airfit.line.LineSymbols.INLET_PRESSURE;
+import static org.airfit.line.LineSymbols.LARGEST_FLOW;
+import static org.airfit.line.LineSymbols.OUTLET_PRESSURE;
+import static org.airfit.line.LineSymbols.RATIO;
+import static org.airfit.line.LineSymbols.REST_KELVINS;
+import static org.airfit.line.LineSymbols.REST_PRESSURE;
+
 import org.airfit.air.AirState;
 import org.airfit.flow.FannoFlow;
 import org.airfit.flow.IsentropicFlow;
@@ -9,8 +21,9 @@ import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Temperature;
 import org.airfit.source.Source;
-import org.airfit.working.Term;
+import org.airfit.working.Formula;
 import org.airfit.working.UnitSystem;
+import org.airfit.working.ValueKind;
 import org.airfit.working.Working;
 
 /** Adiabatic flow from air at rest; see {@link LossModel#fromReservoir}. */
@@ -22,6 +35,51 @@ record ReservoirModel(FrictionLaw law) implements LossModel {
   private static final double SLOW = 1.0e-6;
 
   private static final int HALVINGS = 200;
+
+  private static final Source SOURCE =
+      Source.handbook("Shapiro, Compressible Fluid Flow (1953), chapters 4 and 6");
+
+  private static final Formula MACH_ENTERED = Formula.of(
+      "Mach number where it has entered",
+      "⟨M1⟩ = 4 × ⟨ṁ⟩ / (π × ⟨D⟩² × ⟨p1⟩ × [144]) × √(⟨R⟩ × ⟨T1⟩ / (⟨γ⟩ × [g_c]))",
+      SOURCE,
+      INLET_MACH,
+      FLOW,
+      BORE,
+      INLET_PRESSURE,
+      GAS_CONSTANT,
+      INLET_KELVINS,
+      RATIO);
+
+  private static final Formula PRESSURE_AT_REST = Formula.of(
+      "Pressure at rest",
+      "⟨p0⟩ = ⟨p1⟩ × (1 + (⟨γ⟩ − 1) / 2 × ⟨M1⟩²)^(⟨γ⟩ / (⟨γ⟩ − 1))",
+      SOURCE,
+      REST_PRESSURE,
+      INLET_PRESSURE,
+      RATIO,
+      INLET_MACH);
+
+  private static final Formula LOST_FROM_REST = Formula.of(
+      "Pressure lost from rest",
+      "⟨Δp⟩ = ⟨p0⟩ − ⟨p2⟩",
+      SOURCE,
+      DROP,
+      REST_PRESSURE.as(ValueKind.SAID_PRESSURE),
+      OUTLET_PRESSURE.as(ValueKind.SAID_PRESSURE));
+
+  private static final Formula LARGEST = Formula.of(
+      "Largest flow, at the Mach number of the inlet found by trial",
+      "⟨ṁ⟩ = π / 4 × ⟨D⟩² × ⟨p0⟩ × [144] × √(⟨γ⟩ × [g_c] / (⟨R⟩ × ⟨T0⟩)) × ⟨M1⟩"
+          + " × (1 + (⟨γ⟩ − 1) / 2 × ⟨M1⟩²)^(−3)",
+      SOURCE,
+      LARGEST_FLOW,
+      BORE,
+      REST_PRESSURE,
+      RATIO,
+      GAS_CONSTANT,
+      REST_KELVINS,
+      INLET_MACH);
 
   private PipeModel inBore() {
     return new PipeModel(PipeEquation.ADIABATIC, law);
@@ -76,7 +134,9 @@ record ReservoirModel(FrictionLaw law) implements LossModel {
         .withViscosity(rest.viscosity());
   }
 
-  /** The largest flow: the inlet Mach number from which friction brings it to Mach 1 at the outlet. By halving in ln M1. */
+  /**
+   * The largest flow: the inlet Mach number from which friction brings it to Mach 1 at the outlet. By halving in ln M1.
+   */
   private LineLoss choked(Conduit conduit, MassFlow asked, AirState rest) {
     double low = Math.log(SLOW);
     double high = 0.0;
@@ -111,79 +171,38 @@ record ReservoirModel(FrictionLaw law) implements LossModel {
   private Working working(LineLoss.Flowing loss, UnitSystem units) {
     String title = PipeWorking.title(loss, units);
     if (loss.reynolds() == 0.0) {
-      return PipeWorking.still(title);
+      return PipeWorking.still(title, units);
     }
-    int digits = PipeWorking.digits(loss) + 3;
-    double m1 = loss.inletMach();
-    double p1 = loss.inlet().pressure().pascals();
-    double p0 = loss.outlet().pressure().pascals() + loss.drop().pascals();
-    return Working.titled(title)
+    int digits = PipeWorking.digits(loss);
+    LineLoss inBore = inBore().loss(loss.conduit(), loss.massFlow(), loss.inlet());
+    return Working.titled(title, units)
         .note("The air at rest has been sped up into the bore, where it has the state 1.")
-        .step(
-            "Mach number where it has entered",
-            units.either(
-                "⟨M1⟩ = 4 × ⟨ṁ⟩ / (π × ⟨D⟩² × ⟨p1⟩) × √(⟨R⟩ × ⟨T1⟩ / ⟨γ⟩)",
-                "⟨M1⟩ = 4 × ⟨ṁ⟩ / (π × ⟨D⟩² × ⟨p1⟩ × 144) × √(⟨R⟩ × ⟨T1⟩ / (⟨γ⟩ × " + UnitSystem.G_C
-                    + "))"),
-            units.either(
-                "⟨M1⟩ = \\frac{4 ⟨ṁ⟩}{\\pi ⟨D⟩^2 \\cdot ⟨p1⟩} \\sqrt{\\frac{⟨R⟩ \\cdot ⟨T1⟩}{⟨γ⟩}}",
-                "⟨M1⟩ = \\frac{4 ⟨ṁ⟩}{144 \\pi ⟨D⟩^2 \\cdot ⟨p1⟩} \\sqrt{\\frac{⟨R⟩ \\cdot ⟨T1⟩}{⟨γ⟩ \\cdot "
-                    + UnitSystem.G_C + "}}"),
-            List.of(
-                units.massFlow("ṁ", "\\dot m", loss.massFlow().kilogramsPerSecond(), digits),
-                units.length("D", "D", loss.conduit().bore().metres(), digits),
-                units.pressure("p1", "p_1", p1, digits),
-                PipeWorking.gasConstant(units),
-                units.temperature("T1", "T_1", loss.inlet().temperature().kelvins(), digits),
-                Term.of("γ", "\\gamma", G, "", 3)),
-            Term.of("M1", "M_1", m1, "", 5),
-            source())
-        .step(
-            "Pressure at rest",
-            "⟨p0⟩ = ⟨p1⟩ × (1 + (⟨γ⟩ − 1) / 2 × ⟨M1⟩²)^(⟨γ⟩ / (⟨γ⟩ − 1))",
-            "⟨p0⟩ = ⟨p1⟩ \\left(1 + \\frac{⟨γ⟩ - 1}{2} ⟨M1⟩^2\\right)^{⟨γ⟩ / (⟨γ⟩ - 1)}",
-            List.of(
-                units.pressure("p1", "p_1", p1, digits),
-                Term.of("γ", "\\gamma", G, "", 3),
-                Term.of("M1", "M_1", m1, "", digits)),
-            units.pressure("p0", "p_0", p0, 6),
-            source())
-        .include(inBore().loss(loss.conduit(), loss.massFlow(), loss.inlet()).working(units))
-        .step(
-            "Pressure lost from rest",
-            "⟨Δp⟩ = ⟨p0⟩ − ⟨p2⟩",
-            "⟨Δp⟩ = ⟨p0⟩ - ⟨p2⟩",
-            List.of(
-                units.saidPressure("p0", "p_0", p0, digits),
-                units.saidPressure("p2", "p_2", loss.outlet().pressure().pascals(), digits)),
-            units.saidPressure("Δp", "\\Delta p", loss.drop().pascals(), 3),
-            source())
+        .given(FLOW, loss.massFlow().kilogramsPerSecond(), 8)
+        .given(BORE, loss.conduit().bore().metres(), 8)
+        .given(INLET_PRESSURE, loss.inlet().pressure().pascals(), digits)
+        .given(GAS_CONSTANT, AirState.GAS_CONSTANT, 9)
+        .given(INLET_KELVINS, loss.inlet().temperature().kelvins(), 7)
+        .given(RATIO, G, 3)
+        .step(MACH_ENTERED, loss.inletMach(), 5)
+        .step(PRESSURE_AT_REST, loss.outlet().pressure().pascals() + loss.drop().pascals(), digits)
+        .include(inBore.working(units), OUTLET_PRESSURE)
+        .step(LOST_FROM_REST, loss.drop().pascals(), 3)
+        .answer(DROP)
         .build();
   }
 
   private Working working(LineLoss.Choked loss, UnitSystem units) {
     double psi = loss.largest().kilogramsPerSecond() / flowAtOne(loss.conduit(), loss.inlet());
     double m1 = IsentropicFlow.subsonicAtMassFlowFunction(psi).mach();
-    return Working.titled(loss.conduit().in(units) + " chokes (" + title() + ")")
-        .step(
-            "Largest flow, at the Mach number of the inlet found by trial",
-            "⟨ṁ⟩ = π / 4 × ⟨D⟩² × ⟨p0⟩ × "
-                + units.either("√(⟨γ⟩", "144 × √(⟨γ⟩ × " + UnitSystem.G_C)
-                + " / (⟨R⟩ × ⟨T0⟩)) × ⟨M1⟩ × (1 + (⟨γ⟩ − 1) / 2 × ⟨M1⟩²)^(−3)",
-            "⟨ṁ⟩ = \\frac{\\pi}{4} ⟨D⟩^2 \\cdot ⟨p0⟩"
-                + units.either(
-                    " \\sqrt{\\frac{⟨γ⟩}",
-                    " \\cdot 144 \\sqrt{\\frac{⟨γ⟩ \\cdot " + UnitSystem.G_C + "}")
-                + "{⟨R⟩ \\cdot ⟨T0⟩}} ⟨M1⟩ \\left(1 + \\frac{⟨γ⟩ - 1}{2} ⟨M1⟩^2\\right)^{-3}",
-            List.of(
-                units.length("D", "D", loss.conduit().bore().metres(), 8),
-                units.pressure("p0", "p_0", loss.inlet().pressure().pascals(), 8),
-                Term.of("γ", "\\gamma", G, "", 3),
-                PipeWorking.gasConstant(units),
-                units.temperature("T0", "T_0", loss.inlet().temperature().kelvins(), 8),
-                Term.of("M1", "M_1", m1, "", 8)),
-            units.massFlow("ṁ", "\\dot m_{max}", loss.largest().kilogramsPerSecond(), 5),
-            source())
+    return Working.titled(loss.conduit().in(units) + " chokes (" + title() + ")", units)
+        .given(BORE, loss.conduit().bore().metres(), 8)
+        .given(REST_PRESSURE, loss.inlet().pressure().pascals(), 8)
+        .given(RATIO, G, 3)
+        .given(GAS_CONSTANT, AirState.GAS_CONSTANT, 9)
+        .given(REST_KELVINS, loss.inlet().temperature().kelvins(), 8)
+        .given(INLET_MACH, m1, 8)
+        .step(LARGEST, loss.largest().kilogramsPerSecond(), 5)
+        .answer(LARGEST_FLOW)
         .note("Friction brings it to Mach 1 at the outlet. The flow asked for is more.")
         .build();
   }
@@ -213,6 +232,6 @@ record ReservoirModel(FrictionLaw law) implements LossModel {
 
   @Override
   public Source source() {
-    return Source.handbook("Shapiro, Compressible Fluid Flow (1953), chapters 4 and 6");
+    return SOURCE;
   }
 }

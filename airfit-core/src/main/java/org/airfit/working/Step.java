@@ -1,7 +1,9 @@
 package org.airfit.working;
 
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
@@ -10,8 +12,8 @@ import org.airfit.source.Source;
 /**
  * One step of a calculation: an equation, what was put in and what came out.
  *
- * <p>Refused is a step that does not show what it used: a symbol without a value or with two, a value that is not in the equation, or
- * (unless the step is solved) a result that does not stand alone on the left.
+ * <p>Refused is a step that does not show what it used: a symbol without a value or with two, a value that is not in
+ * the equation, or (unless the step is solved) a result that does not stand alone on the left.
  *
  * @param what what this step finds, such as "Reynolds number"
  * @param equation the equation in plain text with its symbols in angle brackets, such as "⟨A⟩ = π/4 × ⟨D⟩²"
@@ -102,19 +104,23 @@ public record Step(
 
   private static String filled(
       String template, List<Term> given, Term result, Function<Term, String> filling) {
-    String text = template.replace(bracketed(result), filling.apply(result));
+    Map<String, String> values = new HashMap<>();
+    values.put(result.symbol(), filling.apply(result));
     for (Term term : given) {
-      text = text.replace(bracketed(term), filling.apply(term));
+      values.put(term.symbol(), filling.apply(term));
     }
-    return text;
+    return Template.filled(template, values);
   }
 
   /** {@return the equation in symbols, such as "A = π/4 × D²"} */
   public String inSymbols() {
-    return filled(equation, given, result, Term::symbol);
+    return Template.inSymbols(equation);
   }
 
-  /** {@return the equation with numbers and units put in; the left side is kept only where the result stands on both sides} */
+  /**
+   * {@return the equation with numbers and units put in; the left side is kept only where the result stands on both
+   * sides}
+   */
   public String inNumbers() {
     return rightSide(filled(equation, given, result, Step::factor));
   }
@@ -125,7 +131,12 @@ public record Step(
   }
 
   String latexInSymbols() {
-    return filled(latex, given, result, term -> "{" + term.latex() + "}");
+    Map<String, String> symbols = new HashMap<>();
+    symbols.put(result.symbol(), result.latex());
+    for (Term term : given) {
+      symbols.put(term.symbol(), term.latex());
+    }
+    return Template.latexInSymbols(latex, symbols);
   }
 
   String latexInNumbers() {

@@ -12,6 +12,7 @@ import org.airfit.Rows.Row;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.DynamicViscosity;
 import org.airfit.quantity.Temperature;
+import org.airfit.working.Completeness;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -161,6 +162,7 @@ class AirStateTest {
   @MethodSource("rows")
   void the_printed_numbers_give_the_printed_answer(Row row) {
     Pencil.check(state(row));
+    Completeness.check(state(row));
   }
 
   static Stream<Row> humid_rows() {
@@ -223,7 +225,9 @@ class AirStateTest {
     return Rows.of(AirStateTest.class, "sutherland_variants.csv");
   }
 
-  /** The constants were recalled: these rows gate nothing alone, viscosity is held against the reference tables above. */
+  /**
+   * The constants were recalled: these rows gate nothing alone, viscosity is held against the reference tables above.
+   */
   @ParameterizedTest
   @MethodSource("recalled_viscosities")
   void recalled_forms_of_sutherlands_law_lie_where_their_constants_put_them(Row row) {

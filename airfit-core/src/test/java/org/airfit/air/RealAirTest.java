@@ -11,6 +11,7 @@ import org.airfit.Rows;
 import org.airfit.Rows.Row;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.Temperature;
+import org.airfit.working.Completeness;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -106,6 +107,7 @@ class RealAirTest {
   @MethodSource("rows")
   void the_printed_numbers_give_the_printed_answer(Row row) {
     Pencil.check(air(row));
+    Completeness.check(air(row));
   }
 
   @Test

@@ -15,6 +15,7 @@ import org.airfit.quantity.DynamicViscosity;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.Temperature;
+import org.airfit.working.Completeness;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -64,6 +65,7 @@ class AdiabaticTest {
           1.0e-12,
           "15 digits printed, one condition number of 10²");
       Pencil.check(loss);
+      Completeness.check(loss);
       return;
     }
     LineLoss.Flowing flowing = (LineLoss.Flowing) loss;
@@ -93,6 +95,7 @@ class AdiabaticTest {
             near * row.number("p2_bar_abs"),
             "as for p2, of which it is the difference");
     Pencil.check(loss);
+    Completeness.check(loss);
   }
 
   @ParameterizedTest

@@ -21,6 +21,7 @@ import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.Temperature;
 import org.airfit.quantity.VolumeFlowUnit;
+import org.airfit.working.Completeness;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -88,7 +89,9 @@ class LineFormulaTest {
             1.0e-9,
             "ten digits printed");
     Pencil.check(loss);
+    Completeness.check(loss);
     Pencil.check(formula.loss(conduit.withFittings(5.0), flow, inlet));
+    Completeness.check(formula.loss(conduit.withFittings(5.0), flow, inlet));
   }
 
   private static final Map<String, LossModel> MODELS = Map.ofEntries(
@@ -109,8 +112,8 @@ class LineFormulaTest {
       Map.entry("metric_450_q1.85", LineFormula.METRIC_185));
 
   /**
-   * The rows were computed with handbook constants in American units. Babcock and Unwin were computed there at inlet density, ours is at mean
-   * density as the book has it: p1² − p2² = 2 p1 Δp converts one to the other.
+   * The rows were computed with handbook constants in American units. Babcock and Unwin were computed there at inlet
+   * density, ours is at mean density as the book has it: p1² − p2² = 2 p1 Δp converts one to the other.
    */
   @ParameterizedTest
   @MethodSource("cross_cases")

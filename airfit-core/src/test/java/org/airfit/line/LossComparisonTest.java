@@ -19,6 +19,7 @@ import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.Temperature;
+import org.airfit.working.Completeness;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -83,6 +84,7 @@ class LossComparisonTest {
               1.0e-12,
               "15 digits printed, a difference of squares");
       Pencil.check(mean);
+      Completeness.check(mean);
     }
     LineLoss inletDensity =
         model(PipeEquation.DARCY_INLET_DENSITY).loss(conduit(row), flow, inlet(row));
@@ -96,10 +98,13 @@ class LossComparisonTest {
               row.source())
           .isMetWithinFraction(flowing.drop().bar(), 1.0e-13, "15 digits printed");
       Pencil.check(flowing);
+      Completeness.check(flowing);
     }
   }
 
-  /** 100 ft of schedule 40 pipe at 100 psig and 60 °F, with the roughness and viscosity the table was recomputed with. */
+  /**
+   * 100 ft of schedule 40 pipe at 100 psig and 60 °F, with the roughness and viscosity the table was recomputed with.
+   */
   private static double scheduleForty(Row row) {
     LineLoss loss = model(PipeEquation.DARCY_INLET_DENSITY)
         .loss(
@@ -232,7 +237,10 @@ class LossComparisonTest {
   void every_equation_shows_its_working_and_tells_what_it_is(PipeEquation equation) {
     LossModel model = model(equation);
     Pencil.check(model.loss(PIPE, FLOW, AIR));
+    Completeness.check(model.loss(PIPE, FLOW, AIR));
     Pencil.check(model.loss(PIPE.withFittings(3.0), MassFlow.ofKilogramsPerSecond(0.001), AIR));
+    Completeness.check(
+        model.loss(PIPE.withFittings(3.0), MassFlow.ofKilogramsPerSecond(0.001), AIR));
     assertThat(model.title()).contains("Colebrook");
     assertThat(model.fitBasis()).isNotBlank();
     assertThat(model.bias()).isNotBlank();
@@ -256,6 +264,7 @@ class LossComparisonTest {
     assertThat(loss.warnings().isEmpty())
         .isEqualTo(law.holds(loss.reynolds(), PIPE.relativeRoughness()));
     Pencil.check(loss);
+    Completeness.check(loss);
   }
 
   @Test

@@ -14,6 +14,7 @@ import org.airfit.quantity.DynamicViscosity;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.Temperature;
+import org.airfit.working.Completeness;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -226,6 +227,7 @@ class LossModelTest {
   @MethodSource("pipes")
   void the_printed_numbers_give_the_printed_answer(Row row) {
     Pencil.check(loss(row));
+    Completeness.check(loss(row));
   }
 
   @Test
@@ -234,6 +236,8 @@ class LossModelTest {
     Conduit wide =
         Conduit.of(Length.ofMillimetres(50.0), Length.ofMetres(2.0), Length.ofMillimetres(0.05));
     Pencil.check(MODEL.loss(wide, MassFlow.ofKilogramsPerSecond(0.0005), air));
+    Completeness.check(MODEL.loss(wide, MassFlow.ofKilogramsPerSecond(0.0005), air));
     Pencil.check(MODEL.loss(wide, MassFlow.ofKilogramsPerSecond(0.005), air));
+    Completeness.check(MODEL.loss(wide, MassFlow.ofKilogramsPerSecond(0.005), air));
   }
 }

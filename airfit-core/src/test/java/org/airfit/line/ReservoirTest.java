@@ -13,6 +13,7 @@ import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.Temperature;
+import org.airfit.working.Completeness;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -68,6 +69,7 @@ class ReservoirTest {
           .isCloseTo(choked.largest().kilogramsPerSecond(), within(1.0e-9));
     }
     Pencil.check(choked);
+    Completeness.check(choked);
   }
 
   @ParameterizedTest
@@ -88,6 +90,7 @@ class ReservoirTest {
       assertThat(flowing.drop().bar())
           .isCloseTo(row.number("p0_bar_abs") - row.number("p_exit_bar_abs"), within(1.0e-6));
       Pencil.check(flowing);
+      Completeness.check(flowing);
     }
   }
 

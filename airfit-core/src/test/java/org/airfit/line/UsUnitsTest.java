@@ -9,6 +9,7 @@ import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.Temperature;
+import org.airfit.working.Completeness;
 import org.airfit.working.UnitSystem;
 import org.airfit.working.Working;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -33,6 +34,7 @@ class UsUnitsTest {
     for (double scfm : new double[] {0.5, 10.0, 100.0, 400.0}) {
       Working us = working(equation, FreeAirFlow.ofScfm60F(scfm).massFlow(), UnitSystem.US);
       Pencil.check(us);
+      Completeness.check(us);
       assertThat(us.toText())
           .contains("psi")
           .contains("ft")
@@ -61,5 +63,6 @@ class UsUnitsTest {
   @EnumSource(names = {"ISOTHERMAL", "ADIABATIC"})
   void a_choked_line_can_be_worked_out_in_us_units(PipeEquation equation) {
     Pencil.check(working(equation, MassFlow.ofKilogramsPerSecond(5.0), UnitSystem.US));
+    Completeness.check(working(equation, MassFlow.ofKilogramsPerSecond(5.0), UnitSystem.US));
   }
 }

@@ -1,0 +1,315 @@
+package org.airfit.working;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import org.airfit.source.Source;
+
+/**
+ * An equation, written down once: it evaluates, prints as text and as LaTeX, in SI and in US units.
+ *
+ * <pre>{@code
+ * Symbol flow = Symbol.of("ṁ", ValueKind.MASS_FLOW);
+ * Symbol area = Symbol.of("A", ValueKind.AREA);
+ * Symbol constant = Symbol.of("R", ValueKind.HEAT_CAPACITY);
+ * Symbol kelvins = Symbol.of("T", ValueKind.TEMPERATURE);
+ * Symbol p2 = Symbol.of("p2", ValueKind.PRESSURE);
+ * Formula choking = Formula.of(
+ *     "Pressure at the outlet where it chokes",
+ *     "⟨p2⟩ = ⟨ṁ⟩ / ⟨A⟩ / [144] × √(⟨R⟩ × ⟨T⟩ / [g_c])",
+ *     Source.handbook("isothermal flow"),
+ *     p2, flow, area, constant, kelvins);
+ * choking.toText(UnitSystem.SI);  // p2 = ṁ / A × √(R × T)
+ * choking.toText(UnitSystem.US);  // p2 = ṁ / A / 144 × √(R × T / 32.17404856)
+ * choking.toLatex(UnitSystem.SI); // {p_2} = \frac{{\dot m}}{{A}} \cdot \sqrt{{R} \cdot {T}}
+ * }</pre>
+ *
+ * <p>In a definition symbols stand in angle brackets; operators are + − × / ^ ² ³ ⁴ ⁵, functions √ ln log10 exp tan…°
+ * and Q(a, x), the upper regularised gamma function. √, ln, log10 and exp take the one factor behind them. A number
+ * may carry mm or in. In square brackets stands a factor that only US units need, {@code [144]}, or one for each
+ * system, {@code [30.48|100]}; g_c is {@link UnitSystem#G_C}. In the other system it is 1 and not printed.
+ *
+ * <p>This class is immutable, thread-safe and value-based.
+ */
+public final class Formula {
+
+  private final String what;
+  private final String definition;
+  private final Source source;
+  private final Symbol result;
+  private final Map<String, Symbol> symbols;
+  private final boolean solved;
+  private final Written si;
+  private final Written us;
+
+  /** The equation as it stands in one system of units. */
+  private record Written(
+      Expression left, Expression right, String text, String latex, Set<String> symbols) {
+
+    private static Written of(String definition, UnitSystem units) {
+      ExpressionReader.Equation equation = ExpressionReader.read(definition, units);
+      StringBuilder text = new StringBuilder();
+      equation.left().text(text);
+      text.append(" = ");
+      equation.right().text(text);
+      StringBuilder latex = new StringBuilder();
+      equation.left().latex(latex, false);
+      latex.append(" = ");
+      equation.right().latex(latex, false);
+      Set<String> symbols = new LinkedHashSet<>();
+      equation.left().symbols(symbols);
+      equation.right().symbols(symbols);
+      return new Written(
+          equation.left(), equation.right(), text.toString(), latex.toString(), symbols);
+    }
+  }
+
+  private Formula(
+      String what,
+      String definition,
+      Source source,
+      Symbol result,
+      Map<String, Symbol> symbols,
+      boolean solved,
+      Written si,
+      Written us) {
+    this.what = Markup.requireProse(what, "name of a formula");
+    this.definition = definition;
+    this.source = Objects.requireNonNull(source, "source");
+    this.result = result;
+    this.symbols = symbols;
+    this.solved = solved;
+    this.si = si;
+    this.us = us;
+  }
+
+  /**
+   * Obtains a formula whose result stands alone on the left.
+   *
+   * @param what what it finds, such as "Reynolds number"
+   * @param definition the equation, such as "⟨A⟩ = π/4 × ⟨D⟩²"
+   * @param source where the equation comes from
+   * @param symbols all its symbols, in any order
+   * @return the formula
+   * @throws IllegalArgumentException if the definition cannot be read, has a symbol that is not among {@code symbols}
+   *     or lacks one of them, or if its result does not stand alone on the left
+   */
+  public static Formula of(String what, String definition, Source source, Symbol... symbols) {
+    Written si = Written.of(definition, UnitSystem.SI);
+    Written us = Written.of(definition, UnitSystem.US);
+    Map<String, Symbol> named = named(definition, List.of(symbols), si, us);
+    for (Written written : List.of(si, us)) {
+      Set<String> right = new LinkedHashSet<>();
+      written.right.symbols(right);
+      if (!(written.left instanceof Expression.Variable alone) || right.contains(alone.symbol())) {
+        throw new IllegalArgumentException("result must stand alone on the left of \"" + definition
+            + "\"; a formula that is solved may hold it anywhere");
+      }
+    }
+    Symbol result = Objects.requireNonNull(named.get(si.symbols.iterator().next()));
+    return new Formula(what, definition, source, result, named, false, si, us);
+  }
+
+  /**
+   * Obtains a formula whose result is found by trial, and checked by putting it in.
+   *
+   * @param result the symbol that is found, which the equation may hold anywhere
+   * @param what what it finds, such as "Pressure at the outlet"
+   * @param definition the equation, such as "1/√⟨λ⟩ = −2 × log10(2.51 / (⟨Re⟩ × √⟨λ⟩))"
+   * @param source where the equation comes from
+   * @param symbols the other symbols, in any order
+   * @return the formula
+   * @throws IllegalArgumentException if the definition cannot be read, or its symbols are not those given
+   */
+  public static Formula solvedFor(
+      Symbol result, String what, String definition, Source source, Symbol... symbols) {
+    Written si = Written.of(definition, UnitSystem.SI);
+    Written us = Written.of(definition, UnitSystem.US);
+    List<Symbol> all = new ArrayList<>(List.of(symbols));
+    all.add(result);
+    return new Formula(
+        what, definition, source, result, named(definition, all, si, us), true, si, us);
+  }
+
+  private static Map<String, Symbol> named(
+      String definition, List<Symbol> symbols, Written si, Written us) {
+    Map<String, Symbol> named = new LinkedHashMap<>();
+    for (Symbol symbol : symbols) {
+      if (named.put(symbol.text(), symbol) != null) {
+        throw new IllegalArgumentException(
+            "every symbol of \"" + definition + "\" must be given once, " + symbol + " was twice");
+      }
+      if (!si.symbols.contains(symbol.text()) && !us.symbols.contains(symbol.text())) {
+        throw new IllegalArgumentException("every symbol of a formula must stand in it, " + symbol
+            + " is not in \"" + definition + "\"");
+      }
+    }
+    for (Written written : List.of(si, us)) {
+      for (String text : written.symbols) {
+        if (!named.containsKey(text)) {
+          throw new IllegalArgumentException(
+              "symbol " + text + " of \"" + definition + "\" must be among the symbols given");
+        }
+      }
+    }
+    return Map.copyOf(named);
+  }
+
+  /**
+   * Obtains this equation with another source, such as that of the model that uses it.
+   *
+   * @param other where the equation comes from
+   * @return this from {@code other}
+   */
+  public Formula from(Source other) {
+    return new Formula(what, definition, other, result, symbols, solved, si, us);
+  }
+
+  /**
+   * Obtains this equation under another name.
+   *
+   * @param other what it finds here
+   * @return this as {@code other}
+   * @throws IllegalArgumentException if {@code other} is blank
+   */
+  public Formula named(String other) {
+    return new Formula(other, definition, source, result, symbols, solved, si, us);
+  }
+
+  /** {@return what this finds, such as "Reynolds number"} */
+  public String what() {
+    return what;
+  }
+
+  /** {@return the equation as it was written down} */
+  public String definition() {
+    return definition;
+  }
+
+  /** {@return where the equation comes from} */
+  public Source source() {
+    return source;
+  }
+
+  /** {@return the symbol that is found} */
+  public Symbol result() {
+    return result;
+  }
+
+  /** {@return whether the result is found by trial and may stand anywhere} */
+  public boolean isSolved() {
+    return solved;
+  }
+
+  /**
+   * Lists the symbols that are put in.
+   *
+   * @param units SI or US units
+   * @return the symbols in the order they stand, without the result
+   */
+  public List<Symbol> inputs(UnitSystem units) {
+    return written(units).symbols.stream()
+        .filter(text -> !text.equals(result.text()))
+        .map(text -> Objects.requireNonNull(symbols.get(text)))
+        .toList();
+  }
+
+  /**
+   * Writes the equation in symbols.
+   *
+   * @param units SI or US units
+   * @return the equation, such as "Re = 4 × ṁ / (π × D × μ)"
+   */
+  public String toText(UnitSystem units) {
+    return Template.inSymbols(written(units).text);
+  }
+
+  /**
+   * Writes the equation in LaTeX.
+   *
+   * @param units SI or US units
+   * @return the equation in symbols, without dollar signs
+   */
+  public String toLatex(UnitSystem units) {
+    Map<String, String> latex = new HashMap<>();
+    symbols.forEach((text, symbol) -> latex.put(text, symbol.latex()));
+    return Template.latexInSymbols(written(units).latex, latex);
+  }
+
+  /**
+   * Evaluates the right side, by the equation as it stands in one system of units.
+   *
+   * @param units SI or US units: the answer is the same, but for rounding
+   * @param values what is put in, each in the base of its kind
+   * @return the result in the base of its kind
+   * @throws IllegalArgumentException if a symbol of the right side has no value
+   * @throws IllegalStateException if this formula is solved: it finds its result by trial
+   */
+  public double evaluate(UnitSystem units, Map<Symbol, Double> values) {
+    if (solved) {
+      throw new IllegalStateException("\"" + definition + "\" is solved by trial");
+    }
+    Map<String, Double> shown = new HashMap<>();
+    values.forEach((symbol, value) -> shown.put(symbol.text(), symbol.kind().shown(value, units)));
+    double right = written(units).right.worth(text -> {
+      Double value = shown.get(text);
+      if (value == null) {
+        throw new IllegalArgumentException(
+            "every symbol put in must have a value, " + text + " has none");
+      }
+      return value;
+    });
+    return result.kind().value(right, units);
+  }
+
+  /** The right side, of printed values. */
+  double right(UnitSystem units, Map<String, Double> shown) {
+    return written(units).right.worth(text -> Objects.requireNonNull(shown.get(text)));
+  }
+
+  /** What the left side is above the right side, of printed values, the result among them. */
+  double residual(UnitSystem units, Map<String, Double> shown) {
+    return written(units).left.worth(text -> Objects.requireNonNull(shown.get(text)))
+        - right(units, shown);
+  }
+
+  /** The equation in these units with its symbols in angle brackets. */
+  String template(UnitSystem units) {
+    return written(units).text;
+  }
+
+  String latexTemplate(UnitSystem units) {
+    return written(units).latex;
+  }
+
+  private Written written(UnitSystem units) {
+    return units.either(si, us);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Formula that
+        && what.equals(that.what)
+        && definition.equals(that.definition)
+        && source.equals(that.source)
+        && result.equals(that.result)
+        && symbols.equals(that.symbols)
+        && solved == that.solved;
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(what, definition, source, result, symbols, solved);
+  }
+
+  /** {@return what it finds with the equation in SI, such as "Reynolds number: Re = 4 × ṁ / (π × D × μ)"} */
+  @Override
+  public String toString() {
+    return what + ": " + toText(UnitSystem.SI);
+  }
+}
