@@ -55,6 +55,18 @@ final class PipeElement implements FlowElement {
     return flow > above ? flow : Double.POSITIVE_INFINITY;
   }
 
+  /** A flow [kg/s] that passes: the one given, or less by as many of its last digits as rounding calls for. */
+  static double passing(
+      FlowElement element, double flow, double pascals, double kelvins, double viscosity) {
+    double less = Math.ulp(1.0);
+    double passing = flow;
+    while (Double.isNaN(element.outlet(passing, pascals, kelvins, viscosity))) {
+      passing = flow * (1.0 - less);
+      less *= 2.0;
+    }
+    return passing;
+  }
+
   double darcy(double flow, double viscosity) {
     return law.darcy(reynolds(flow, bore, viscosity), relativeRoughness);
   }
@@ -109,7 +121,7 @@ final class PipeElement implements FlowElement {
     double atWithin = atBeyond;
     while (atBeyond <= 0.0) {
       if (beyond >= highest) {
-        return flowOfOne * Math.exp(highest);
+        return passing(this, flowOfOne * Math.exp(highest), pascals, kelvins, viscosity);
       }
       if (beyond > FARTHEST) {
         return Double.POSITIVE_INFINITY;
@@ -126,9 +138,9 @@ final class PipeElement implements FlowElement {
       within -= Math.max(0.25, atWithin);
       atWithin = tooMuch(within, reynoldsOfOne);
     }
-    return flowOfOne
-        * Math.exp(RootFinder.find(
-            x -> tooMuch(x, reynoldsOfOne), within, atWithin, beyond, atBeyond, TOLERANCE));
+    double found = RootFinder.find(
+        x -> tooMuch(x, reynoldsOfOne), within, atWithin, beyond, atBeyond, TOLERANCE);
+    return passing(this, flowOfOne * Math.exp(found), pascals, kelvins, viscosity);
   }
 
   private double tooMuch(double x, double reynoldsOfOne) {

@@ -21,7 +21,7 @@ public enum PipeEquation {
       "none: other models are held against this one",
       "isothermal pipe flow, as in Crane TP-410 and textbooks of gas dynamics"),
   /**
-   * Air that neither takes up nor gives off heat, from a static inlet state (Fanno). From air at rest see {@link LossModel#fromReservoir}.
+   * Air that neither takes up nor gives off heat, from a static inlet state (Fanno). From air at rest see {@link LossModels#fromReservoir}.
    *
    * <pre>
    *   k = (1/γ)(1/M1² − 1/M2²) + (γ+1)/(2γ) ln( M1² (2 + (γ−1)M2²) / (M2² (2 + (γ−1)M1²)) )
@@ -72,6 +72,15 @@ public enum PipeEquation {
   /** {@return what the equation is called} */
   public String title() {
     return title;
+  }
+
+  /** The largest drop over the inlet pressure the equation is meant for. */
+  double largestDropShare() {
+    return switch (this) {
+      case ISOTHERMAL, ADIABATIC -> 1.0;
+      case DARCY_INLET_DENSITY -> 0.1;
+      case DARCY_MEAN_DENSITY -> 0.4;
+    };
   }
 
   String validity() {
