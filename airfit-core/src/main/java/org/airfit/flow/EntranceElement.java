@@ -9,9 +9,6 @@ import org.airfit.air.AirState;
  */
 final class EntranceElement implements FlowElement {
 
-  /** ψ of Mach 10⁻⁶: below it speeding the air up takes less than 10⁻¹¹ of its pressure. */
-  private static final double SLOW = GasKernels.massFlowFunction(1.0e-6);
-
   private final double area;
 
   EntranceElement(double area) {
@@ -25,7 +22,7 @@ final class EntranceElement implements FlowElement {
   /** T/T0 behind; NaN where the flow does not pass. */
   private double temperatureRatio(double flow, double pascals, double kelvins) {
     double psi = massFlowFunction(flow, pascals, kelvins);
-    if (psi < SLOW) {
+    if (psi == 0.0) {
       return 1.0;
     }
     return psi > GasKernels.CHOKED

@@ -74,4 +74,10 @@ record LossElement(Object model, Conduit conduit, BiFunction<MassFlow, AirState,
   public int hashCode() {
     return 31 * model.hashCode() + conduit.hashCode();
   }
+
+  /** {@return the model and the line} */
+  @Override
+  public String toString() {
+    return model + " along " + conduit;
+  }
 }

@@ -10,8 +10,8 @@ import org.airfit.internal.RootFinder;
 /** A bore that draws air at rest: an entrance without loss, and adiabatic flow behind it. {@link ReservoirModel} wraps it. */
 final class ReservoirElement implements FlowElement {
 
-  /** The least Mach number looked at: below it speeding the air up takes less than 10⁻¹¹ of its pressure. */
-  static final double SLOW = 1.0e-6;
+  /** The least Mach number looked at where a line chokes. */
+  private static final double SLOW = 1.0e-6;
 
   /** Of the Mach number, in its logarithm. */
   private static final double TOLERANCE = 1.0e-15;
