@@ -28,4 +28,22 @@ public interface AirKernel {
    * @return whether the flow passes and leaves a pressure above 0
    */
   boolean pass(double massFlow, double[] air);
+
+  /**
+   * Until runs and networks ask elements themselves.
+   *
+   * @param element the element
+   * @return the same as a kernel
+   */
+  static AirKernel of(FlowElement element) {
+    return (flow, air) -> {
+      double outlet = element.outlet(flow, air[PASCALS], air[KELVINS], air[VISCOSITY]);
+      if (Double.isNaN(outlet)) {
+        return false;
+      }
+      air[KELVINS] = element.outletKelvins(flow, air[PASCALS], air[KELVINS], air[VISCOSITY]);
+      air[PASCALS] = outlet;
+      return true;
+    };
+  }
 }

@@ -52,7 +52,7 @@ public final class FlowCapacity {
   private final double criticalPressureRatio;
   private final double subsonicIndex;
   private final PressureDrop crackingPressure;
-  private final PartKernel kernel;
+  private final PartElement element;
 
   private FlowCapacity(
       SonicConductance conductance,
@@ -73,7 +73,7 @@ public final class FlowCapacity {
     this.criticalPressureRatio = criticalPressureRatio + 0.0;
     this.subsonicIndex = subsonicIndex;
     this.crackingPressure = crackingPressure;
-    this.kernel = new PartKernel(
+    this.element = new PartElement(
         conductance.cubicMetresPerSecondPascal(),
         ReferenceState.ANR.density().kilogramsPerCubicMetre(),
         this.criticalPressureRatio,
@@ -245,6 +245,11 @@ public final class FlowCapacity {
     return crackingPressure;
   }
 
+  /** {@return this part on plain doubles, for runs and networks} */
+  public FlowElement element() {
+    return element;
+  }
+
   /**
    * Finds the largest flow this part lets through.
    *
@@ -256,7 +261,7 @@ public final class FlowCapacity {
   }
 
   private double choked(AirState inlet) {
-    return kernel.choked(inlet.pressure().pascals(), inlet.temperature().kelvins());
+    return element.choked(inlet.pressure().pascals(), inlet.temperature().kelvins());
   }
 
   /**
@@ -298,7 +303,7 @@ public final class FlowCapacity {
   public OutletAtFlow passage(MassFlow massFlow, AirState inlet) {
     double p1 = inlet.pressure().pascals();
     double drop =
-        kernel.drop(massFlow.kilogramsPerSecond(), p1, inlet.temperature().kelvins());
+        element.drop(massFlow.kilogramsPerSecond(), p1, inlet.temperature().kelvins());
     if (drop < 0.0) {
       MassFlow largest =
           crackingPressure.pascals() < p1 ? chokedFlow(inlet) : MassFlow.ofKilogramsPerSecond(0.0);
@@ -311,7 +316,7 @@ public final class FlowCapacity {
   /** The pressure [Pa] behind the part for a flow, or -1 where the flow does not pass. */
   double outletPascals(double massFlow, AirState inlet) {
     double p1 = inlet.pressure().pascals();
-    double drop = kernel.drop(massFlow, p1, inlet.temperature().kelvins());
+    double drop = element.drop(massFlow, p1, inlet.temperature().kelvins());
     return drop < 0.0 ? -1.0 : p1 - drop;
   }
 

@@ -29,19 +29,26 @@ final class GasKernels {
     return Math.sqrt(2.0 / (G - 1.0) * Math.expm1((1.0 - G) / G * Math.log(x)));
   }
 
-  /** The subsonic M at which ψ has a value, by halving in ln M: ψ rises with M up to M = 1. */
+  /** p/p0 from T/T0. */
+  static double pressureRatio(double temperatureRatio) {
+    return Math.pow(temperatureRatio, G / (G - 1.0));
+  }
+
+  /**
+   * The subsonic M at which ψ has a value. With d ln ψ/d ln M = (1 − M²) T/T0, the logarithm of ψ is concave in that of M, and M = ψ/√γ lies below the root: Newton climbs
+   * from there and never passes it.
+   */
   static double subsonicMachAtMassFlowFunction(double psi) {
-    double low = Math.log(psi) - 1.0; // ψ ≤ √γ M
-    double high = 0.0;
-    for (int i = 0; i < MAX_ITERATIONS && high - low > 1.0e-16; i++) {
-      double middle = 0.5 * (low + high);
-      if (massFlowFunction(Math.exp(middle)) < psi) {
-        low = middle;
-      } else {
-        high = middle;
+    double m = psi / Math.sqrt(G);
+    for (int i = 0; i < MAX_ITERATIONS; i++) {
+      double slope = (1.0 - m) * (1.0 + m) * temperatureRatio(m);
+      double step = Math.log(psi / massFlowFunction(m)) / slope;
+      if (!(slope > 0.0 && step > 1.0e-17)) {
+        break;
       }
+      m = Math.min(1.0, m * Math.exp(step));
     }
-    return Math.exp(high);
+    return m;
   }
 
   /**

@@ -97,7 +97,7 @@ public final class IsentropicFlow {
 
   /** {@return p/p0 [-]} */
   public double pressureRatio() {
-    return Math.pow(temperatureRatio(), GasKernels.G / (GasKernels.G - 1.0));
+    return GasKernels.pressureRatio(temperatureRatio());
   }
 
   /** {@return ρ/ρ0 [-]} */

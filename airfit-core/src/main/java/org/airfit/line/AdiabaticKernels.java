@@ -23,6 +23,16 @@ final class AdiabaticKernels {
     return 2.0 / (G + 1.0) * (G / a - 1.0);
   }
 
+  /** z = 1/(1 + y1), 1 where the inlet is at Mach 1. */
+  static double inverseOfOneAndY(double a) {
+    return 1.0 / (1.0 + y(a));
+  }
+
+  /** w = 2γ/(γ+1) k, the excess g(y1) − g(y2) that a resistance takes. */
+  static double wanted(double k) {
+    return 2.0 * G / (G + 1.0) * k;
+  }
+
   /** The largest k through which a flow of parameter {@code a} gets. Not above 0 where the inlet is at Mach 1 or more. */
   static double largestResistance(double a) {
     double y = y(a);
@@ -40,7 +50,7 @@ final class AdiabaticKernels {
    */
   static double difference(double a, double k) {
     double y1 = y(a);
-    double wanted = 2.0 * G / (G + 1.0) * k;
+    double wanted = wanted(k);
     double d = Math.min(y1, wanted * (1.0 + y1) / y1);
     for (int i = 0; i < MAX_ITERATIONS; i++) {
       double left = 1.0 + y1 - d;

@@ -21,11 +21,6 @@ import org.airfit.working.Working;
  */
 final class FormulaWorking {
 
-  /** The standard state the constants of the gas-main formulas hide: 60 °F as 288.7 K, and one atmosphere. */
-  static final double TS = 288.7;
-
-  static final double PS = 101325.0;
-
   private static final double FOOT = 0.3048;
   private static final double POUND = 0.453_592_37;
   private static final double PASCALS_PER_PSI = POUND * 9.806_65 / (0.0254 * 0.0254);
@@ -126,8 +121,8 @@ final class FormulaWorking {
       case "L" -> conduit.length().metres();
       case "D", "d" -> conduit.bore().metres();
       case "T" -> loss.inlet().temperature().kelvins();
-      case "Ts" -> TS;
-      case "Ps" -> PS;
+      case "Ts" -> FormulaLaw.TS;
+      case "Ps" -> FormulaLaw.PS;
       case "Q", "q" -> freeAir;
       case "w" -> loss.massFlow().kilogramsPerSecond();
       case "RT" -> specificEnergy();

@@ -121,6 +121,16 @@ public enum FrictionLaw {
         : turbulent.applyAsDouble(reynolds, relativeRoughness);
   }
 
+  /** What a model with this law adds to its title. */
+  String title() {
+    return this == COLEBROOK ? "Colebrook friction" : "friction after " + source.citation();
+  }
+
+  /** Whether the factor jumps at Re 2300. */
+  boolean jumps() {
+    return this != CHURCHILL_1977;
+  }
+
   /**
    * Tells whether a turbulent flow lies in the range this law was published for.
    *

@@ -2,12 +2,13 @@ package org.airfit.line;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.airfit.air.AirState;
+import org.airfit.flow.FlowElement;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.PressureDrop;
-import org.airfit.quantity.ReferenceState;
 import org.airfit.source.Source;
 import org.airfit.working.Formula;
 import org.airfit.working.UnitSystem;
@@ -192,19 +193,13 @@ public enum LineFormula implements LossModel {
       0.0,
       0.1);
 
-  /** The standard state the constants of the gas-main formulas hide: 60 °F as 288.7 K, and one atmosphere. */
-  private static final double TS = FormulaWorking.TS;
-
-  private static final double PS = FormulaWorking.PS;
-
-  private static final int HALVINGS = 200;
-
   private final String title;
   private final String validity;
   private final String fitBasis;
   private final String bias;
   private final Source source;
   private final Formula formula;
+  private final FormulaLaw law;
   private final double leastBoreMetres;
   private final double mostDropShare;
 
@@ -223,6 +218,7 @@ public enum LineFormula implements LossModel {
     this.bias = bias;
     this.source = source;
     this.formula = FormulaWorking.formula(definition, source);
+    this.law = FormulaLaw.valueOf(name());
     this.leastBoreMetres = leastBoreMetres;
     this.mostDropShare = mostDropShare;
   }
@@ -232,117 +228,37 @@ public enum LineFormula implements LossModel {
         "Menon, Gas Pipeline Hydraulics (2005) and others, in SI as an open library of fluid mechanics has it");
   }
 
-  /** Whether the formula gives p1² − p2², not p1 − p2. */
-  private boolean givesSquares() {
-    return formula.result().text().equals("S");
-  }
-
-  /** Free air [m³/s] as the formula counts it. */
-  private double freeAir(double flow) {
-    return switch (this) {
-      case METRIC_185 -> flow / ReferenceState.ANR.density().kilogramsPerCubicMetre();
-      case HARRIS, SPITZGLASS_LOW ->
-        flow / ReferenceState.SCFM_60F.density().kilogramsPerCubicMetre();
-      default -> flow * AirState.GAS_CONSTANT * TS / PS;
-    };
-  }
-
-  /** p1² − p2² [Pa²] or p1 − p2 [Pa] of the wall alone. */
-  private double wall(Conduit conduit, double flow, AirState inlet) {
-    double length = conduit.length().metres();
-    double bore = conduit.bore().metres();
-    double t = inlet.temperature().kelvins();
-    double q = freeAir(flow);
-    return switch (this) {
-      case HARRIS -> FormulaKernels.harris(length, bore, q, inlet.pressure().pascals());
-      case UNWIN -> FormulaKernels.unwin(0.005, length, bore, flow, t);
-      case BABCOCK -> FormulaKernels.unwin(0.0027, length, bore, flow, t);
-      case WEYMOUTH ->
-        length * t * FormulaKernels.square(q * PS / (137.32958 * TS * Math.pow(bore, 2.667)));
-      case PANHANDLE_A ->
-        length
-            * t
-            * Math.pow(
-                q / (158.02053 * 0.92 * Math.pow(TS / PS, 1.0788) * Math.pow(bore, 2.6182)),
-                1.0 / 0.5394);
-      case SPITZGLASS_HIGH ->
-        length
-            * t
-            * (1.0 + 0.09144 / bore + 150.0 * bore / 127.0)
-            * FormulaKernels.square(q * PS / (125.1060 * TS * Math.pow(bore, 2.5)));
-      case SPITZGLASS_LOW -> FormulaKernels.spitzglassLow(length, bore, q);
-      case OLIPHANT ->
-        length
-            * t
-            * FormulaKernels.square(
-                q * PS / (84.5872 * TS * (Math.pow(bore, 2.5) + 0.20915 * bore * bore * bore)));
-      case FRITZSCHE ->
-        length * t * Math.pow(q * PS / (93.500 * TS * Math.pow(bore, 2.69)), 1.0 / 0.538);
-      case METRIC_185 ->
-        1600.0
-            * Math.pow(q, 1.85)
-            * length
-            / (Math.pow(bore, 5.0) * inlet.pressure().pascals());
-    };
-  }
-
-  /** (p1 − p2)/p1, fittings and all; 1 or more where nothing is left. */
-  private double share(Conduit conduit, double flow, AirState inlet) {
-    double p1 = inlet.pressure().pascals();
-    double wall = wall(conduit, flow, inlet);
-    double a = IsothermalKernels.parameter(
-        flow,
-        conduit.area().squareMetres(),
-        AirState.GAS_CONSTANT * inlet.temperature().kelvins(),
-        p1);
-    double fittings = a * conduit.fittingLoss();
-    if (!givesSquares()) {
-      return wall / p1 + 0.5 * fittings;
-    }
-    double squares = wall / (p1 * p1) + fittings;
-    return squares >= 1.0 ? 1.0 : squares / (1.0 + Math.sqrt(1.0 - squares));
-  }
-
   @Override
   public LineLoss loss(Conduit conduit, MassFlow massFlow, AirState inlet) {
     double flow = massFlow.kilogramsPerSecond();
     if (flow == 0.0) {
-      return PipeModel.still(this, conduit, massFlow, inlet);
+      return LineLoss.still(this, conduit, inlet);
     }
+    FormulaElement element = new FormulaElement(law, conduit);
     double p1 = inlet.pressure().pascals();
-    double share = share(conduit, flow, inlet);
-    if (!(share < 1.0)) {
-      return new LineLoss.Choked(
-          this,
-          conduit,
-          massFlow,
-          inlet,
-          MassFlow.ofKilogramsPerSecond(largest(conduit, flow, inlet)),
-          AbsolutePressure.ofPascals(0.0));
+    double t = inlet.temperature().kelvins();
+    double share = element.dropShare(flow, p1, t);
+    AbsolutePressure p2 = AbsolutePressure.ofPascals(Math.max(0.0, p1 * (1.0 - share)));
+    if (p2.pascals() == 0.0) {
+      double largest =
+          Math.min(flow, element.largest(p1, t, inlet.viscosity().pascalSeconds()));
+      return LineLoss.choked(
+          this, conduit, massFlow, inlet, MassFlow.ofKilogramsPerSecond(largest), p2);
     }
-    return PipeModel.flowing(
+    return LineLoss.flowing(
         this,
         conduit,
         massFlow,
         inlet,
-        inlet.at(AbsolutePressure.ofPascals(p1 * (1.0 - share))),
+        inlet.at(p2),
         PressureDrop.ofPascals(share * p1),
         Optional.empty(),
         warnings(conduit, inlet, share));
   }
 
-  private double largest(Conduit conduit, double tooMuch, AirState inlet) {
-    double low = 0.0;
-    double high = tooMuch;
-    for (int i = 0; i < HALVINGS && high - low > 1.0e-16 * high; i++) {
-      double middle = 0.5 * (low + high);
-      if (share(conduit, middle, inlet) < 1.0) {
-        low = middle;
-      } else {
-        high = middle;
-      }
-    }
-    return low;
+  @Override
+  public FlowElement element(Conduit conduit) {
+    return new FormulaElement(law, Objects.requireNonNull(conduit, "conduit"));
   }
 
   private List<String> warnings(Conduit conduit, AirState inlet, double share) {
@@ -383,8 +299,13 @@ public enum LineFormula implements LossModel {
     if (flow == 0.0) {
       return PipeWorking.still(heading, units);
     }
-    return FormulaWorking.of(
-        heading, loss, formula, freeAir(flow), wall(loss.conduit(), flow, loss.inlet()), units);
+    double wall = law.wall(
+        loss.conduit().length().metres(),
+        loss.conduit().bore().metres(),
+        flow,
+        loss.inlet().pressure().pascals(),
+        loss.inlet().temperature().kelvins());
+    return FormulaWorking.of(heading, loss, formula, law.freeAir(flow), wall, units);
   }
 
   @Override

@@ -14,7 +14,7 @@ import org.airfit.quantity.MassFlow;
  * Several models on one line, side by side.
  *
  * @param losses what each model says, in the order asked for
- * @param reference what {@link LossModel#isothermal()} says, which the others are held against
+ * @param reference what {@link LossModels#isothermal()} says, which the others are held against
  */
 public record LossComparison(List<LineLoss> losses, LineLoss reference) {
 
@@ -22,7 +22,7 @@ public record LossComparison(List<LineLoss> losses, LineLoss reference) {
    * Copies the list.
    *
    * @param losses what each model says, in the order asked for
-   * @param reference what {@link LossModel#isothermal()} says, which the others are held against
+   * @param reference what {@link LossModels#isothermal()} says, which the others are held against
    */
   public LossComparison {
     losses = List.copyOf(losses);
@@ -31,7 +31,7 @@ public record LossComparison(List<LineLoss> losses, LineLoss reference) {
   /**
    * Runs models on a line.
    *
-   * @param models the models, at least one; {@link LossModel#all()} for all there are
+   * @param models the models, at least one; {@link LossModels#all()} for all there are
    * @param conduit what the air runs through
    * @param massFlow the flow
    * @param inlet the air as it enters
@@ -47,16 +47,12 @@ public record LossComparison(List<LineLoss> losses, LineLoss reference) {
     for (LossModel model : models) {
       losses.add(model.loss(conduit, massFlow, inlet));
     }
-    return new LossComparison(losses, LossModel.isothermal().loss(conduit, massFlow, inlet));
+    return new LossComparison(losses, LossModels.isothermal().loss(conduit, massFlow, inlet));
   }
 
   private static OptionalDouble drop(LineLoss loss) {
     return loss.fold(
         flowing -> OptionalDouble.of(flowing.drop().pascals()), choked -> OptionalDouble.empty());
-  }
-
-  private static LossModel model(LineLoss loss) {
-    return loss.fold(LineLoss.Flowing::model, LineLoss.Choked::model);
   }
 
   /**
@@ -104,8 +100,8 @@ public record LossComparison(List<LineLoss> losses, LineLoss reference) {
     LineLoss least = given.get(0);
     LineLoss most = given.get(given.size() - 1);
     List<String> sentences = new ArrayList<>();
-    sentences.add("The drops lie between " + inBar(least) + " (" + model(least).title() + ") and "
-        + inBar(most) + " (" + model(most).title() + "): a factor of "
+    sentences.add("The drops lie between " + inBar(least) + " (" + least.model().title() + ") and "
+        + inBar(most) + " (" + most.model().title() + "): a factor of "
         + Digits.significant(spread().orElseThrow(), 3) + ".");
     List<LineLoss> equations =
         given.stream().filter(LossComparison::hasFriction).toList();
@@ -117,7 +113,7 @@ public record LossComparison(List<LineLoss> losses, LineLoss reference) {
     }
     for (LineLoss end : List.of(least, most)) {
       if (!hasFriction(end)) {
-        LossModel model = model(end);
+        LineLoss.Explainer model = end.model();
         sentences.add(model.title() + " has a friction of its own, fitted to " + model.fitBasis()
             + ". It is meant for " + model.validity() + ". On shop lines it is usually "
             + model.bias() + ".");
@@ -139,7 +135,7 @@ public record LossComparison(List<LineLoss> losses, LineLoss reference) {
     StringBuilder out = new StringBuilder(
         "| model | drop [bar] | against isothermal | fitted to | usually, on shop lines |\n|---|--:|--:|---|---|\n");
     for (LineLoss loss : losses) {
-      LossModel model = model(loss);
+      LineLoss.Explainer model = loss.model();
       OptionalDouble drop = drop(loss);
       OptionalDouble deviation = deviation(loss);
       out.append("| ")

@@ -21,7 +21,7 @@ public enum PipeEquation {
       "none: other models are held against this one",
       "isothermal pipe flow, as in Crane TP-410 and textbooks of gas dynamics"),
   /**
-   * Air that neither takes up nor gives off heat, from a static inlet state (Fanno). From air at rest see {@link LossModel#fromReservoir}.
+   * Air that neither takes up nor gives off heat, from a static inlet state (Fanno). From air at rest see {@link LossModels#fromReservoir}.
    *
    * <pre>
    *   k = (1/γ)(1/M1² − 1/M2²) + (γ+1)/(2γ) ln( M1² (2 + (γ−1)M2²) / (M2² (2 + (γ−1)M1²)) )
@@ -74,6 +74,15 @@ public enum PipeEquation {
     return title;
   }
 
+  /** The largest drop over the inlet pressure the equation is meant for. */
+  double largestDropShare() {
+    return switch (this) {
+      case ISOTHERMAL, ADIABATIC -> 1.0;
+      case DARCY_INLET_DENSITY -> 0.1;
+      case DARCY_MEAN_DENSITY -> 0.4;
+    };
+  }
+
   String validity() {
     return validity;
   }
@@ -103,6 +112,49 @@ public enum PipeEquation {
       case ADIABATIC -> AdiabaticKernels.chokes(a, k);
       case DARCY_INLET_DENSITY, DARCY_MEAN_DENSITY -> k > largestResistance(a);
     };
+  }
+
+  /** The parameter a that not even an inlet without resistance behind it passes; infinite for models that do not know choking. */
+  double largestParameter() {
+    return switch (this) {
+      case ISOTHERMAL -> 1.0;
+      case ADIABATIC -> G;
+      case DARCY_INLET_DENSITY, DARCY_MEAN_DENSITY -> Double.POSITIVE_INFINITY;
+    };
+  }
+
+  /**
+   * A smooth function of ln a that is 0 where {@code k} is the largest resistance, and above 0 where a flow does not get through: the logarithm of z (w + 1 − ln z), which
+   * comes from 1/z − 1 + ln z = w, or of the pressure lost over that in front.
+   */
+  double tooMuch(double logOfA, double k) {
+    return switch (this) {
+      case ISOTHERMAL -> logOfA + Math.log(k + 1.0 - logOfA);
+      case ADIABATIC -> {
+        double z = AdiabaticKernels.inverseOfOneAndY(Math.exp(logOfA));
+        yield Math.log(z * (AdiabaticKernels.wanted(k) + 1.0 - Math.log(z)));
+      }
+      case DARCY_INLET_DENSITY -> logOfA + Math.log(0.5 * k);
+      case DARCY_MEAN_DENSITY -> logOfA + Math.log(k);
+    };
+  }
+
+  /** Whether the air cools on its way. */
+  boolean cools() {
+    return this == ADIABATIC;
+  }
+
+  /** d(p2/p1)/d ln ṁ from dk/d ln ṁ, for the equations that keep the temperature. */
+  double slope(double a, double k, double kByFlow) {
+    if (this == DARCY_INLET_DENSITY) {
+      return -a * (k + 0.5 * kByFlow);
+    }
+    double share = dropShare(a, k, 0.0);
+    double lost = share * (2.0 - share); // v = 1 − (p2/p1)²
+    double byFlow = 2.0 * lost + a * kByFlow;
+    double rest = 1.0 - lost;
+    double feedback = this == ISOTHERMAL ? Math.max(0.0, 1.0 - a / rest) : 1.0;
+    return -0.5 * byFlow / (feedback * Math.sqrt(rest));
   }
 
   /** What both ratios of adiabatic flow follow from, found by trial; the others have no use for it. For k not above {@link #largestResistance}. */

@@ -170,13 +170,22 @@ final class PipeWorking {
       INLET_MACH,
       RATIO);
 
-  private final PipeModel model;
+  private final PipeEquation equation;
+  private final FrictionLaw law;
+  private final Source source;
   private final LineLoss.Flowing loss;
   private final double darcy;
   private final int digits;
 
-  private PipeWorking(PipeModel model, LineLoss.Flowing loss, double darcy) {
-    this.model = model;
+  private PipeWorking(
+      PipeEquation equation,
+      FrictionLaw law,
+      Source source,
+      LineLoss.Flowing loss,
+      double darcy) {
+    this.equation = equation;
+    this.law = law;
+    this.source = source;
     this.loss = loss;
     this.darcy = darcy;
     this.digits = digits(loss);
@@ -188,10 +197,16 @@ final class PipeWorking {
     return Math.min(13, Math.max(6, 4 - (int) Math.floor(Math.log10(share))));
   }
 
-  static Working of(PipeModel model, LineLoss.Flowing loss, UnitSystem units) {
+  static Working of(
+      PipeEquation equation,
+      FrictionLaw law,
+      Source source,
+      LineLoss.Flowing loss,
+      UnitSystem units) {
     String title = title(loss, units);
     return loss.friction()
-        .map(friction -> new PipeWorking(model, loss, friction.darcy()).build(title, units))
+        .map(friction ->
+            new PipeWorking(equation, law, source, loss, friction.darcy()).build(title, units))
         .orElseGet(() -> still(title, units));
   }
 
@@ -206,14 +221,15 @@ final class PipeWorking {
         .build();
   }
 
-  static Working of(PipeModel model, LineLoss.Choked loss, UnitSystem units) {
-    Working.Builder working =
-        Working.titled(loss.conduit().in(units) + " chokes (" + model.title() + ")", units);
-    return switch (model.equation()) {
+  static Working of(
+      PipeEquation equation, Source source, LineLoss.Choked loss, UnitSystem units) {
+    Working.Builder working = Working.titled(
+        loss.conduit().in(units) + " chokes (" + loss.model().title() + ")", units);
+    return switch (equation) {
       case ISOTHERMAL ->
         choking(working, loss)
             .step(
-                ISOTHERMAL_CHOKING.from(model.source()), loss.chokingPressure().pascals(), 5)
+                ISOTHERMAL_CHOKING.from(source), loss.chokingPressure().pascals(), 5)
             .answer(OUTLET_PRESSURE)
             .note(
                 "The flow asked for is more than the largest, which was found by trial. Isothermal flow chokes at Mach 0.845.")
@@ -222,8 +238,8 @@ final class PipeWorking {
         choking(working, loss)
             .given(INLET_PRESSURE, loss.inlet().pressure().pascals(), 8)
             .given(RATIO, AirState.HEAT_CAPACITY_RATIO, 3)
-            .step(MACH_AT_LARGEST_FLOW.from(model.source()), 5)
-            .step(ADIABATIC_CHOKING.from(model.source()), loss.chokingPressure().pascals(), 5)
+            .step(MACH_AT_LARGEST_FLOW.from(source), 5)
+            .step(ADIABATIC_CHOKING.from(source), loss.chokingPressure().pascals(), 5)
             .answer(OUTLET_PRESSURE)
             .note(
                 "The flow asked for is more than the largest, which was found by trial. Adiabatic flow chokes at Mach 1.")
@@ -254,14 +270,14 @@ final class PipeWorking {
         .given(BORE, conduit.bore().metres(), 8)
         .given(VISCOSITY, loss.inlet().viscosity().pascalSeconds(), 8)
         .step(REYNOLDS_NUMBER, loss.reynolds(), 6);
-    FrictionWorking.add(working, model.law(), loss.reynolds(), conduit.relativeRoughness(), darcy);
+    FrictionWorking.add(working, law, loss.reynolds(), conduit.relativeRoughness(), darcy);
     working
         .given(LENGTH, conduit.length().metres(), 8)
         .given(FITTINGS, conduit.fittingLoss(), 8)
-        .step(TOTAL_RESISTANCE, PipeModel.resistance(conduit, darcy), 6)
+        .step(TOTAL_RESISTANCE, resistance(conduit, darcy), 6)
         .step(MASS_FLUX, flow / conduit.area().squareMetres(), 6)
         .given(INLET_PRESSURE, loss.inlet().pressure().pascals(), digits);
-    switch (model.equation()) {
+    switch (equation) {
       case ISOTHERMAL -> oneTemperature(working, ISOTHERMAL);
       case ADIABATIC -> adiabatic(working);
       case DARCY_INLET_DENSITY -> {
@@ -275,8 +291,13 @@ final class PipeWorking {
     return working.build();
   }
 
+  private static double resistance(Conduit conduit, double darcy) {
+    return PipeElement.resistance(
+        darcy, conduit.length().metres(), conduit.bore().metres(), conduit.fittingLoss());
+  }
+
   private void outletPressure(Working.Builder working, Formula formula) {
-    working.step(formula.from(model.source()), loss.outlet().pressure().pascals(), digits);
+    working.step(formula.from(source), loss.outlet().pressure().pascals(), digits);
   }
 
   private void oneTemperature(Working.Builder working, Formula formula) {
@@ -291,10 +312,10 @@ final class PipeWorking {
         .given(GAS_CONSTANT, AirState.GAS_CONSTANT, 9)
         .given(INLET_KELVINS, loss.inlet().temperature().kelvins(), 7)
         .given(RATIO, AirState.HEAT_CAPACITY_RATIO, 3)
-        .step(MACH_AT_INLET.from(model.source()), loss.inletMach(), 6)
-        .step(MACH_AT_OUTLET.from(model.source()), loss.outletMach(), digits)
+        .step(MACH_AT_INLET.from(source), loss.inletMach(), 6)
+        .step(MACH_AT_OUTLET.from(source), loss.outletMach(), digits)
         .step(
-            TEMPERATURE_AT_OUTLET.from(model.source()),
+            TEMPERATURE_AT_OUTLET.from(source),
             loss.outlet().temperature().kelvins(),
             6);
     outletPressure(working, ADIABATIC);

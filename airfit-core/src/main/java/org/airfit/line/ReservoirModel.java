@@ -13,8 +13,11 @@ import static org.airfit.line.LineSymbols.RATIO;
 import static org.airfit.line.LineSymbols.REST_KELVINS;
 import static org.airfit.line.LineSymbols.REST_PRESSURE;
 
+import java.util.Objects;
 import org.airfit.air.AirState;
 import org.airfit.flow.FannoFlow;
+import org.airfit.flow.FlowElement;
+import org.airfit.flow.FlowElements;
 import org.airfit.flow.IsentropicFlow;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.MassFlow;
@@ -26,15 +29,10 @@ import org.airfit.working.UnitSystem;
 import org.airfit.working.ValueKind;
 import org.airfit.working.Working;
 
-/** Adiabatic flow from air at rest; see {@link LossModel#fromReservoir}. */
+/** Adiabatic flow from air at rest; see {@link LossModels#fromReservoir}. */
 record ReservoirModel(FrictionLaw law) implements LossModel {
 
   private static final double G = AirState.HEAT_CAPACITY_RATIO;
-
-  /** The least Mach number looked at: below it speeding the air up takes less than 10⁻¹¹ of its pressure. */
-  private static final double SLOW = 1.0e-6;
-
-  private static final int HALVINGS = 200;
 
   private static final Source SOURCE =
       Source.handbook("Shapiro, Compressible Fluid Flow (1953), chapters 4 and 6");
@@ -89,78 +87,57 @@ record ReservoirModel(FrictionLaw law) implements LossModel {
   public LineLoss loss(Conduit conduit, MassFlow massFlow, AirState inlet) {
     double flow = massFlow.kilogramsPerSecond();
     if (flow == 0.0) {
-      return PipeModel.still(this, conduit, massFlow, inlet);
+      return LineLoss.still(this, conduit, inlet);
     }
-    double perPsi = flowAtOne(conduit, inlet);
-    IsentropicFlow sonic = IsentropicFlow.atMach(1.0);
-    if (flow > perPsi * sonic.massFlowFunction()) {
+    double p0 = inlet.pressure().pascals();
+    double t0 = inlet.temperature().kelvins();
+    double viscosity = inlet.viscosity().pascalSeconds();
+    FlowElement entrance = FlowElements.entrance(conduit.area());
+    double entered = entrance.outlet(flow, p0, t0, viscosity);
+    if (Double.isNaN(entered)) {
       return choked(conduit, massFlow, inlet);
     }
-    double psi = flow / perPsi;
-    AirState entry = psi < IsentropicFlow.atMach(SLOW).massFlowFunction()
+    AirState entry = entered == p0
         ? inlet
-        : entered(inlet, IsentropicFlow.subsonicAtMassFlowFunction(psi));
+        : AirState.of(
+                AbsolutePressure.ofPascals(entered),
+                Temperature.ofKelvins(entrance.outletKelvins(flow, p0, t0, viscosity)))
+            .withViscosity(inlet.viscosity());
     return inBore()
         .loss(conduit, massFlow, entry)
         .fold(
-            flowing -> new LineLoss.Flowing(
+            flowing -> LineLoss.flowing(
                 this,
                 conduit,
                 massFlow,
                 entry,
                 flowing.outlet(),
-                PressureDrop.ofPascals(inlet.pressure().pascals()
-                    - entry.pressure().pascals()
-                    + flowing.drop().pascals()),
-                flowing.reynolds(),
+                PressureDrop.ofPascals(p0 - entered + flowing.drop().pascals()),
                 flowing.friction(),
-                flowing.inletVelocity(),
-                flowing.outletVelocity(),
                 flowing.warnings()),
             more -> choked(conduit, massFlow, inlet));
   }
 
-  /** ṁ/ψ = A p0/√(R T0) [kg/s]. */
-  private static double flowAtOne(Conduit conduit, AirState rest) {
-    return conduit.area().squareMetres()
-        * rest.pressure().pascals()
-        / Math.sqrt(AirState.GAS_CONSTANT * rest.temperature().kelvins());
+  @Override
+  public FlowElement element(Conduit conduit) {
+    return new ReservoirElement(law, Objects.requireNonNull(conduit, "conduit"));
   }
 
-  private static AirState entered(AirState rest, IsentropicFlow flow) {
-    return AirState.of(
-            AbsolutePressure.ofPascals(flow.pressureRatio() * rest.pressure().pascals()),
-            Temperature.ofKelvins(flow.temperatureRatio() * rest.temperature().kelvins()))
-        .withViscosity(rest.viscosity());
-  }
-
-  /**
-   * The largest flow: the inlet Mach number from which friction brings it to Mach 1 at the outlet. By halving in ln M1.
-   */
   private LineLoss choked(Conduit conduit, MassFlow asked, AirState rest) {
-    double low = Math.log(SLOW);
-    double high = 0.0;
-    for (int i = 0; i < HALVINGS; i++) {
-      double middle = 0.5 * (low + high);
-      IsentropicFlow entering = IsentropicFlow.atMach(Math.exp(middle));
-      double flow = flowAtOne(conduit, rest) * entering.massFlowFunction();
-      double k = PipeModel.resistance(conduit, inBore().friction(conduit, flow, rest));
-      if (FannoFlow.atMach(Math.exp(middle)).resistanceLeft() < k) {
-        high = middle;
-      } else {
-        low = middle;
-      }
-    }
-    IsentropicFlow entering = IsentropicFlow.atMach(Math.exp(low));
-    return new LineLoss.Choked(
+    ReservoirElement element = new ReservoirElement(law, conduit);
+    double p0 = rest.pressure().pascals();
+    double t0 = rest.temperature().kelvins();
+    IsentropicFlow entering = IsentropicFlow.atMach(
+        element.machAtLargest(p0, t0, rest.viscosity().pascalSeconds()));
+    double largest = element.flowAtOne(p0, t0) * entering.massFlowFunction();
+    return LineLoss.choked(
         this,
         conduit,
         asked,
         rest,
-        MassFlow.ofKilogramsPerSecond(flowAtOne(conduit, rest) * entering.massFlowFunction()),
-        AbsolutePressure.ofPascals(entering.pressureRatio()
-            * rest.pressure().pascals()
-            / FannoFlow.atMach(entering.mach()).pressureRatio()));
+        MassFlow.ofKilogramsPerSecond(Math.min(largest, asked.kilogramsPerSecond())),
+        AbsolutePressure.ofPascals(
+            entering.pressureRatio() * p0 / FannoFlow.atMach(entering.mach()).pressureRatio()));
   }
 
   @Override
@@ -192,8 +169,11 @@ record ReservoirModel(FrictionLaw law) implements LossModel {
   }
 
   private Working working(LineLoss.Choked loss, UnitSystem units) {
-    double psi = loss.largest().kilogramsPerSecond() / flowAtOne(loss.conduit(), loss.inlet());
-    double m1 = IsentropicFlow.subsonicAtMassFlowFunction(psi).mach();
+    double m1 = new ReservoirElement(law, loss.conduit())
+        .machAtLargest(
+            loss.inlet().pressure().pascals(),
+            loss.inlet().temperature().kelvins(),
+            loss.inlet().viscosity().pascalSeconds());
     return Working.titled(loss.conduit().in(units) + " chokes (" + title() + ")", units)
         .given(BORE, loss.conduit().bore().metres(), 8)
         .given(REST_PRESSURE, loss.inlet().pressure().pascals(), 8)
@@ -209,10 +189,7 @@ record ReservoirModel(FrictionLaw law) implements LossModel {
 
   @Override
   public String title() {
-    return "adiabatic flow from a reservoir, "
-        + (law == FrictionLaw.COLEBROOK
-            ? "Colebrook friction"
-            : "friction after " + law.source().citation());
+    return "adiabatic flow from a reservoir, " + law.title();
   }
 
   @Override
@@ -222,7 +199,7 @@ record ReservoirModel(FrictionLaw law) implements LossModel {
 
   @Override
   public String fitBasis() {
-    return inBore().fitBasis();
+    return PipeModel.FIT_BASIS;
   }
 
   @Override

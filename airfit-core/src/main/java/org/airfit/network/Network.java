@@ -17,6 +17,7 @@ import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.line.Conduit;
 import org.airfit.line.LossModel;
+import org.airfit.line.LossModels;
 import org.airfit.plant.Supply;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.PressureUnit;
@@ -368,7 +369,7 @@ public final class Network {
      * @throws IllegalArgumentException if the name is taken or the ends are one
      */
     public Builder line(String name, String from, String to, Conduit conduit) {
-      return line(name, from, to, conduit, LossModel.isothermal());
+      return line(name, from, to, conduit, LossModels.isothermal());
     }
 
     /**

@@ -5,15 +5,11 @@ import org.airfit.air.AirState;
 import org.airfit.flow.AirKernel;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.flow.OutletAtFlow;
-import org.airfit.flow.PartKernel;
 import org.airfit.line.Conduit;
-import org.airfit.line.LineKernels;
 import org.airfit.line.LineLoss;
 import org.airfit.line.LossModel;
-import org.airfit.line.ModelElement;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.MassFlow;
-import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.working.Worked;
 
@@ -74,13 +70,7 @@ public sealed interface Element {
 
     @Override
     public AirKernel kernel() {
-      return model instanceof LineKernels kernels
-          ? kernels.kernel(
-              conduit.bore().metres(),
-              conduit.length().metres(),
-              conduit.roughness().metres(),
-              conduit.fittingLoss())
-          : new ModelElement(conduit, model);
+      return AirKernel.of(model.element(conduit));
     }
 
     @Override
@@ -120,12 +110,7 @@ public sealed interface Element {
 
     @Override
     public AirKernel kernel() {
-      return new PartKernel(
-          capacity.conductance().cubicMetresPerSecondPascal(),
-          ReferenceState.ANR.density().kilogramsPerCubicMetre(),
-          capacity.criticalPressureRatio(),
-          capacity.subsonicIndex(),
-          capacity.crackingPressure().pascals());
+      return AirKernel.of(capacity.element());
     }
 
     @Override

@@ -12,6 +12,7 @@ import org.airfit.flow.AirKernel;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.line.Conduit;
 import org.airfit.line.LossModel;
+import org.airfit.line.LossModels;
 import org.airfit.plant.Supply;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
@@ -87,7 +88,7 @@ public final class Run {
    * @return the longer run
    */
   public Run through(String name, Conduit conduit) {
-    return through(name, conduit, LossModel.isothermal());
+    return through(name, conduit, LossModels.isothermal());
   }
 
   /**

@@ -9,8 +9,8 @@ import org.airfit.flow.AirKernel;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.flow.OutletAtFlow;
 import org.airfit.line.Conduit;
-import org.airfit.line.LineKernels;
 import org.airfit.line.LossModel;
+import org.airfit.line.LossModels;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.MassFlow;
@@ -28,7 +28,7 @@ final class PressureCache {
   static final double STARVED = -1.0;
 
   /** Of the model that a run takes where none is named. */
-  private static final LineKernels LINES = (LineKernels) LossModel.isothermal();
+  private static final LossModel LINES = LossModels.isothermal();
 
   private final MassFlow demand;
   private final AbsolutePressure atmosphere;
@@ -46,11 +46,7 @@ final class PressureCache {
     private final Map<Double, Optional<AirState>> behind = new HashMap<>();
 
     Line(Conduit conduit) {
-      this.kernel = LINES.kernel(
-          conduit.bore().metres(),
-          conduit.length().metres(),
-          conduit.roughness().metres(),
-          conduit.fittingLoss());
+      this.kernel = AirKernel.of(LINES.element(conduit));
     }
   }
 

@@ -24,7 +24,7 @@ class AdiabaticTest {
 
   private static final String CHAPTER = "Line: adiabatic flow in a pipe";
   private static final LossModel MODEL =
-      LossModel.of(PipeEquation.ADIABATIC, FrictionLaw.COLEBROOK);
+      LossModels.of(PipeEquation.ADIABATIC, FrictionLaw.COLEBROOK);
 
   static Stream<Row> pipes() {
     return Rows.of(AdiabaticTest.class, "adiabatic_pipe.csv");
@@ -141,7 +141,7 @@ class AdiabaticTest {
     for (double flow : new double[] {1.0e-12, 1.0e-9, 1.0e-6, 1.0e-5}) {
       MassFlow breath = MassFlow.ofKilogramsPerSecond(flow);
       double one = ((LineLoss.Flowing) MODEL.loss(hose, breath, air)).drop().pascals();
-      double other = ((LineLoss.Flowing) LossModel.isothermal().loss(hose, breath, air))
+      double other = ((LineLoss.Flowing) LossModels.isothermal().loss(hose, breath, air))
           .drop()
           .pascals();
       assertThat(one).isGreaterThan(0.0).isCloseTo(other, within(1.0e-5 * other));

@@ -66,7 +66,7 @@ class HandbookExamplesTest {
       PipeEquation equation, double kg, double metres, double p1, double p2, double fanning) {
     double low = 1.0e-3;
     double high = 10.0;
-    LossModel model = LossModel.of(equation, FrictionLaw.COLEBROOK);
+    LossModel model = LossModels.of(equation, FrictionLaw.COLEBROOK);
     AirState inlet = AirState.of(AbsolutePressure.ofPascals(p1), Temperature.ofKelvins(288.0));
     for (int i = 0; i < 100; i++) {
       double middle = 0.5 * (low + high);
@@ -86,7 +86,7 @@ class HandbookExamplesTest {
 
   /** The flow [kg/s] a length of adiabatic pipe of given Darcy friction takes from air at rest when it chokes. */
   private static LineLoss.Choked fromRest() {
-    return (LineLoss.Choked) LossModel.fromReservoir(FrictionLaw.COLEBROOK)
+    return (LineLoss.Choked) LossModels.fromReservoir(FrictionLaw.COLEBROOK)
         .loss(
             Conduit.of(Length.ofMetres(0.1), Length.ofMetres(0.0), Length.ofMetres(0.0))
                 .withFittings(0.02 * 2.0 / 0.1),
@@ -110,7 +110,7 @@ class HandbookExamplesTest {
       AirState inlet =
           AirState.of(AbsolutePressure.ofKilopascals(220.0), Temperature.ofKelvins(450.0));
       double flow = 85.0 * inlet.density().kilogramsPerCubicMetre() * Math.PI / 4.0 * 0.0025;
-      return LossModel.of(PipeEquation.ADIABATIC, FrictionLaw.COLEBROOK)
+      return LossModels.of(PipeEquation.ADIABATIC, FrictionLaw.COLEBROOK)
           .loss(
               Conduit.of(Length.ofMetres(0.05), Length.ofMetres(0.0), Length.ofMetres(0.0))
                   .withFittings(0.023 * 27.0 / 0.05),
@@ -121,7 +121,7 @@ class HandbookExamplesTest {
     OURS.put("LL11", () -> fromRest().largest().kilogramsPerSecond());
     OURS.put(
         "LL13",
-        () -> LossModel.fromReservoir(FrictionLaw.COLEBROOK)
+        () -> LossModels.fromReservoir(FrictionLaw.COLEBROOK)
             .loss(
                 Conduit.of(Length.ofMetres(0.1), Length.ofMetres(0.0), Length.ofMetres(0.0))
                     .withFittings(0.02 * 1.0 / 0.1),

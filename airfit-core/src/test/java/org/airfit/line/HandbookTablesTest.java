@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class HandbookTablesTest {
 
   private static final LossModel DARCY =
-      LossModel.of(PipeEquation.DARCY_INLET_DENSITY, FrictionLaw.COLEBROOK);
+      LossModels.of(PipeEquation.DARCY_INLET_DENSITY, FrictionLaw.COLEBROOK);
 
   /** 100 psig and 60 °F, with the viscosity the tables were worked again with: 1.21e-5 lb/(ft s). */
   private static final AirState AIR = AirState.of(
@@ -122,7 +122,7 @@ class HandbookTablesTest {
     MassFlow flow = formula.flowFor(
         Conduit.of(Length.ofMetres(0.340), Length.ofMetres(160.0e3), Length.ofMetres(0.0)),
         AirState.of(AbsolutePressure.ofPascals(90.0e5), Temperature.ofKelvins(277.15)),
-        AbsolutePressure.ofPascals(20.0e5));
+        AbsolutePressure.ofPascals(20.0e5)).massFlow();
     double standard = flow.kilogramsPerSecond() * AirState.GAS_CONSTANT * 288.7 / 101325.0;
     double ours = formula == LineFormula.FRITZSCHE
         ? standard * heavier
@@ -142,7 +142,7 @@ class HandbookTablesTest {
   }
 
   private static LineLoss.Choked choked(double k) {
-    return (LineLoss.Choked) LossModel.fromReservoir(FrictionLaw.COLEBROOK)
+    return (LineLoss.Choked) LossModels.fromReservoir(FrictionLaw.COLEBROOK)
         .loss(
             Conduit.of(Length.ofMetres(0.1), Length.ofMetres(0.0), Length.ofMetres(0.0))
                 .withFittings(k),
@@ -218,6 +218,7 @@ class HandbookTablesTest {
                 Length.ofMetres(0.0)),
             inlet,
             AbsolutePressure.ofPsi(mean - 0.5 * drop))
+        .massFlow()
         .poundsPerMinute();
     String cell = row.text("pipe_nps_in") + " in, " + row.text("density_lb_ft3") + " lb/ft³, "
         + row.text("dp_psi") + " psi";

@@ -85,7 +85,7 @@ class LineFormulaTest {
             "bar",
             row.evidence("dp_isothermal_colebrook_bar"))
         .isMetWithinFraction(
-            flowing(LossModel.isothermal().loss(conduit, flow, inlet)).drop().bar(),
+            flowing(LossModels.isothermal().loss(conduit, flow, inlet)).drop().bar(),
             1.0e-9,
             "ten digits printed");
     Pencil.check(loss);
@@ -97,11 +97,11 @@ class LineFormulaTest {
   private static final Map<String, LossModel> MODELS = Map.ofEntries(
       Map.entry(
           "darcy_colebrook_inlet_density",
-          LossModel.of(PipeEquation.DARCY_INLET_DENSITY, FrictionLaw.COLEBROOK)),
+          LossModels.of(PipeEquation.DARCY_INLET_DENSITY, FrictionLaw.COLEBROOK)),
       Map.entry(
           "darcy_isothermal_no_log",
-          LossModel.of(PipeEquation.DARCY_MEAN_DENSITY, FrictionLaw.COLEBROOK)),
-      Map.entry("darcy_isothermal_with_log", LossModel.isothermal()),
+          LossModels.of(PipeEquation.DARCY_MEAN_DENSITY, FrictionLaw.COLEBROOK)),
+      Map.entry("darcy_isothermal_with_log", LossModels.isothermal()),
       Map.entry("harris_0.1025_inlet_ratio", LineFormula.HARRIS),
       Map.entry("babcock_0.000131_air", LineFormula.BABCOCK),
       Map.entry("unwin_arson_K0.005", LineFormula.UNWIN),
@@ -270,14 +270,14 @@ class LineFormulaTest {
     MassFlow flow = MassFlow.ofKilogramsPerSecond(0.03);
     Conduit fitted = PIPE.withFittings(10.0);
     Conduit bare = fitted.withLength(Length.ofMetres(0.0));
-    double darcy = flowing(LossModel.of(PipeEquation.DARCY_INLET_DENSITY, FrictionLaw.COLEBROOK)
+    double darcy = flowing(LossModels.of(PipeEquation.DARCY_INLET_DENSITY, FrictionLaw.COLEBROOK)
             .loss(bare, flow, AIR))
         .drop()
         .pascals();
     double harris = flowing(LineFormula.HARRIS.loss(fitted, flow, AIR)).drop().pascals()
         - flowing(LineFormula.HARRIS.loss(PIPE, flow, AIR)).drop().pascals();
     assertThat(harris).isCloseTo(darcy, within(1.0e-8 * darcy));
-    double mean = flowing(LossModel.of(PipeEquation.DARCY_MEAN_DENSITY, FrictionLaw.COLEBROOK)
+    double mean = flowing(LossModels.of(PipeEquation.DARCY_MEAN_DENSITY, FrictionLaw.COLEBROOK)
             .loss(bare, flow, AIR))
         .drop()
         .pascals();

@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 class LossModelTest {
 
-  private static final LossModel MODEL = LossModel.isothermal();
+  private static final LossModel MODEL = LossModels.isothermal();
   private static final String CHAPTER = "Line: isothermal flow in a pipe";
 
   static Stream<Row> pipes() {

@@ -55,7 +55,7 @@ class OdeTest {
       PipeEquation equation, double bore, double length, double flow) {
     Conduit pipe =
         Conduit.of(Length.ofMillimetres(bore), Length.ofMetres(length), Length.ofMillimetres(0.03));
-    return (LineLoss.Flowing) LossModel.of(equation, FrictionLaw.COLEBROOK)
+    return (LineLoss.Flowing) LossModels.of(equation, FrictionLaw.COLEBROOK)
         .loss(pipe, MassFlow.ofKilogramsPerSecond(flow), AIR);
   }
 

@@ -138,10 +138,10 @@ class PipeFittingTest {
     assertThat(bent.fittingLoss()).isCloseTo(4.0 * elbow.k(bore), within(1e-12));
     AirState air = AirState.of(AbsolutePressure.ofBar(8.0), Temperature.ofCelsius(20.0));
     MassFlow flow = MassFlow.ofKilogramsPerSecond(0.1);
-    LineLoss.Flowing loss = (LineLoss.Flowing) LossModel.isothermal().loss(bent, flow, air);
+    LineLoss.Flowing loss = (LineLoss.Flowing) LossModels.isothermal().loss(bent, flow, air);
     Length added = elbow.equivalentLength(bore, loss.friction().orElseThrow()).times(4.0);
     LineLoss.Flowing longer = (LineLoss.Flowing)
-        LossModel.isothermal().loss(plain.withLength(plain.length().plus(added)), flow, air);
+        LossModels.isothermal().loss(plain.withLength(plain.length().plus(added)), flow, air);
     assertThat(longer.drop().pascals()).isCloseTo(loss.drop().pascals(), within(1e-6));
   }
 

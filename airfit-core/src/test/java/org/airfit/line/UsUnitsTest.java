@@ -25,7 +25,7 @@ class UsUnitsTest {
       .withFittings(2.4);
 
   private static Working working(PipeEquation equation, MassFlow flow, UnitSystem units) {
-    return LossModel.of(equation, FrictionLaw.COLEBROOK).loss(PIPE, flow, AIR).working(units);
+    return LossModels.of(equation, FrictionLaw.COLEBROOK).loss(PIPE, flow, AIR).working(units);
   }
 
   @ParameterizedTest

@@ -23,9 +23,9 @@ class WorkingProperties {
   private static final List<LossModel> MODELS = Stream.of(
           Stream.of(PipeEquation.values())
               .flatMap(equation ->
-                  Stream.of(FrictionLaw.values()).map(law -> LossModel.of(equation, law))),
+                  Stream.of(FrictionLaw.values()).map(law -> LossModels.of(equation, law))),
           Stream.<LossModel>of(LineFormula.values()),
-          Stream.of(LossModel.fromReservoir(FrictionLaw.COLEBROOK)))
+          Stream.of(LossModels.fromReservoir(FrictionLaw.COLEBROOK)))
       .flatMap(models -> models)
       .toList();
 

@@ -17,6 +17,7 @@ import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.line.Conduit;
 import org.airfit.line.LossModel;
+import org.airfit.line.LossModels;
 import org.airfit.plant.Compressor;
 import org.airfit.plant.ReceiverSize;
 import org.airfit.plant.Regulator;
@@ -263,7 +264,7 @@ class NetworkTest {
       AirState inlet = EIGHT.at(AbsolutePressure.ofPascals(p[high]));
       AbsolutePressure outlet = AbsolutePressure.ofPascals(p[low]);
       MassFlow flow = k < pipes.length
-          ? LossModel.isothermal().flowFor(pipes[k], inlet, outlet)
+          ? LossModels.isothermal().flowFor(pipes[k], inlet, outlet).massFlow()
           : valve.flow(inlet, outlet).massFlow();
       sum[high] -= flow.kilogramsPerSecond();
       sum[low] += flow.kilogramsPerSecond();
@@ -443,7 +444,7 @@ class NetworkTest {
   }
 
   private static double drop(double flow) {
-    return LossModel.isothermal()
+    return LossModels.isothermal()
         .loss(pipe(10.0, 10.0), MassFlow.ofKilogramsPerSecond(flow), EIGHT)
         .<Double>fold(flowing -> flowing.drop().pascals(), choked -> -1.0);
   }

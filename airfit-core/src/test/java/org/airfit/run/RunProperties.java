@@ -15,6 +15,7 @@ import org.airfit.flow.FlowCapacity;
 import org.airfit.line.Conduit;
 import org.airfit.line.FrictionLaw;
 import org.airfit.line.LossModel;
+import org.airfit.line.LossModels;
 import org.airfit.line.PipeEquation;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
@@ -161,7 +162,7 @@ class RunProperties {
     Run run = Run.from(
             AirState.of(AbsolutePressure.ofBar(8.0), Temperature.ofCelsius(20.0)), ATMOSPHERE)
         .through("hose", line);
-    return adiabatic ? run.by(LossModel.of(PipeEquation.ADIABATIC, FrictionLaw.COLEBROOK)) : run;
+    return adiabatic ? run.by(LossModels.of(PipeEquation.ADIABATIC, FrictionLaw.COLEBROOK)) : run;
   }
 
   /** At one flow, isothermal and adiabatic, laminar to choking; a flow that stops arriving counts as no pressure. */
@@ -198,8 +199,8 @@ class RunProperties {
       @ForAll @Scale(9) @DoubleRange(min = 0.2, max = 1.0) double index) {
     FlowCapacity coupling = FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(c), b)
         .withSubsonicIndex(index);
-    List<LossModel> models = new ArrayList<>(LossModel.all());
-    models.add(LossModel.fromReservoir(FrictionLaw.HAALAND));
+    List<LossModel> models = new ArrayList<>(LossModels.all());
+    models.add(LossModels.fromReservoir(FrictionLaw.HAALAND));
     for (LossModel model : models) {
       Run run = Run.from(
               AirState.of(AbsolutePressure.ofBar(8.0), Temperature.ofCelsius(35.0)), ATMOSPHERE)

@@ -13,6 +13,7 @@ import org.airfit.line.Conduit;
 import org.airfit.line.FrictionLaw;
 import org.airfit.line.LineLoss;
 import org.airfit.line.LossModel;
+import org.airfit.line.LossModels;
 import org.airfit.line.PipeEquation;
 import org.airfit.plant.Compressor;
 import org.airfit.plant.Regulator;
@@ -41,7 +42,7 @@ class RunQuestionsTest {
   private static final Conduit HOSE =
       Conduit.of(Length.ofMillimetres(9.5), Length.ofMetres(10.0), Length.ofMillimetres(0.01));
   private static final LossModel ADIABATIC =
-      LossModel.of(PipeEquation.ADIABATIC, FrictionLaw.COLEBROOK);
+      LossModels.of(PipeEquation.ADIABATIC, FrictionLaw.COLEBROOK);
   private static final ToolDemand GRINDER = following(0.012);
 
   private static FlowCapacity part(double c, double b) {

@@ -8,6 +8,7 @@ import org.airfit.flow.FlowCapacity;
 import org.airfit.line.Conduit;
 import org.airfit.line.FrictionLaw;
 import org.airfit.line.LossModel;
+import org.airfit.line.LossModels;
 import org.airfit.line.PipeEquation;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
@@ -66,7 +67,7 @@ public class RunBenchmark {
   /** Builds the run and refuses to time wrong answers. */
   @Setup
   public void fill() {
-    LossModel model = LossModel.of(equation, FrictionLaw.COLEBROOK);
+    LossModel model = LossModels.of(equation, FrictionLaw.COLEBROOK);
     FlowCapacity filter = FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(8.0), 0.4);
     FlowCapacity coupler =
         FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(6.0), 0.3);
