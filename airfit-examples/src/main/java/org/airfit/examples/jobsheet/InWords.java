@@ -79,7 +79,7 @@ final class InWords {
             .map(selection -> selection.<String>fold(
                 fitting -> arrives(fitting.best().result(), sheet.requirement().least()) + " "
                     + fitting.best().partsList().stream()
-                        .filter(part -> !part.alreadyThere())
+                        .filter(part -> !part.existing())
                         .map(part -> part.quantity() + " × " + part.part().id())
                         .collect(Collectors.joining(", ", "To buy: ", ""))
                     + fitting
