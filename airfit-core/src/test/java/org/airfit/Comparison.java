@@ -32,7 +32,7 @@ public final class Comparison {
       String unit,
       double allowed,
       String why,
-      String source) {
+      Evidence evidence) {
 
     double share() {
       return allowed == 0.0 ? 0.0 : Math.abs(ours - published) / allowed;
@@ -43,14 +43,15 @@ public final class Comparison {
   private final String what;
   private final double published;
   private final String unit;
-  private final String source;
+  private final Evidence evidence;
 
-  private Comparison(String chapter, String what, double published, String unit, String source) {
+  private Comparison(
+      String chapter, String what, double published, String unit, Evidence evidence) {
     this.chapter = chapter;
     this.what = what;
     this.published = published;
     this.unit = unit;
-    this.source = source;
+    this.evidence = evidence;
   }
 
   /**
@@ -60,12 +61,12 @@ public final class Comparison {
    * @param what the row, such as "1/2, E0"; unique in its chapter
    * @param published the published value
    * @param unit its unit, "-" for none
-   * @param source where it was published, and its basis
+   * @param evidence how it came about, and where it stands
    * @return the comparison, which still wants our value
    */
   public static Comparison of(
-      String chapter, String what, double published, String unit, String source) {
-    return new Comparison(chapter, what, published, unit, source);
+      String chapter, String what, double published, String unit, Evidence evidence) {
+    return new Comparison(chapter, what, published, unit, evidence);
   }
 
   /**
@@ -79,10 +80,10 @@ public final class Comparison {
     synchronized (CHAPTERS) {
       CHAPTERS
           .computeIfAbsent(chapter, any -> new ArrayList<>())
-          .add(new Line(what, published, ours, unit, allowed, why, source));
+          .add(new Line(what, published, ours, unit, allowed, why, evidence));
     }
     assertThat(Math.abs(ours - published))
-        .as("%s, %s: published %s %s, ours %s (%s)", chapter, what, published, unit, ours, source)
+        .as("%s, %s: published %s %s, ours %s (%s)", chapter, what, published, unit, ours, evidence)
         .isLessThanOrEqualTo(allowed);
   }
 
@@ -142,7 +143,7 @@ public final class Comparison {
                 cell(line.unit()),
                 String.format(Locale.ROOT, "%.2g", line.allowed()),
                 cell(line.why()),
-                cell(line.source()),
+                cell(line.evidence().source()),
                 percent(line.share())))
             .append(" |\n"));
     return out.toString();

@@ -44,7 +44,11 @@ class PipeDutyTest {
   private static void compare(String begins, PipeDuty duty) {
     Row row = rule(begins);
     Comparison.of(
-            CHAPTER, row + ", " + row.text("basis"), row.number("value"), "ft/s", row.source())
+            CHAPTER,
+            row + ", " + row.text("basis"),
+            row.number("value"),
+            "ft/s",
+            row.evidence("value"))
         .isMetBy(duty.highest().feetPerSecond(), 1.0e-12, "exact");
   }
 
@@ -74,7 +78,7 @@ class PipeDutyTest {
             row + ", " + row.text("question"),
             row.number("recomputed"),
             "in",
-            row.source())
+            row.evidence("recomputed"))
         .isMetBy(
             PipeDuty.ROOM_HEADER.boreFor(FLOW, AIR).inches(),
             5.0e-4,

@@ -174,7 +174,7 @@ class NetworkTest {
             row.toString(),
             row.number("mdot_kg_s_exact"),
             "kg/s",
-            row.source())
+            row.evidence("mdot_kg_s_exact"))
         .isMetWithinFraction(
             result.supplies().get(0).kilogramsPerSecond(),
             1.0e-8,

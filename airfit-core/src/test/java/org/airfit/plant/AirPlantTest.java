@@ -53,7 +53,12 @@ class AirPlantTest {
   }
 
   private static Comparison compare(Row row, String what, double published, String unit) {
-    return Comparison.of(CHAPTER, row + ", " + what, published, unit, row.source());
+    return Comparison.of(
+        CHAPTER,
+        row + ", " + what,
+        published,
+        unit,
+        row.evidence(row.heading().contains("value") ? "value" : "published_answer"));
   }
 
   @Test

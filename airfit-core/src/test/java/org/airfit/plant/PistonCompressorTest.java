@@ -54,7 +54,12 @@ class PistonCompressorTest {
     int stages = type.startsWith("two") ? 2 : 1;
     double most = percent(stages, 0.03, row);
     double least = percent(stages, 0.15, row);
-    Comparison.of(CHAPTER, row.toString(), row.number("efficiency_pct"), "%", row.source())
+    Comparison.of(
+            CHAPTER,
+            row.toString(),
+            row.number("efficiency_pct"),
+            "%",
+            row.evidence("efficiency_pct"))
         .isMetBy(
             0.5 * (most + least),
             0.5 * (most - least) + row.halfDigit("efficiency_pct"),

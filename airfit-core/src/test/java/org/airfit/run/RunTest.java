@@ -89,7 +89,7 @@ class RunTest {
               row + ", after element " + (i + 1),
               Double.parseDouble(printed[i]),
               "bar(a)",
-              row.source())
+              row.evidence("p_after_each_bar_abs"))
           .isMetBy(shares.get(i).outlet().bar(), 5.0e-13, "13 decimals printed");
     }
     if (row.text("status").equals("ok")) {
@@ -99,7 +99,7 @@ class RunTest {
               row + ", whole drop",
               row.number("dp_total_bar"),
               "bar",
-              row.source())
+              row.evidence("dp_total_bar"))
           .isMetBy(delivered.lost().bar(), 1.0e-12, "12 digits printed");
     } else {
       assertThat(result).isInstanceOf(RunResult.Starved.class);

@@ -158,7 +158,7 @@ class ToolDemandTest {
             row + ", " + row.text("question"),
             row.number("published_answer"),
             "cfm",
-            row.source())
+            row.evidence("published_answer"))
         .isMetWithinFraction(
             ToolDemand.filling("cylinder", cylinder(2.0, 10.0), 40.0, at80psig)
                 .rated()
@@ -173,7 +173,7 @@ class ToolDemandTest {
             other + ", " + other.text("question"),
             other.number("recomputed"),
             "scfm",
-            other.source())
+            other.evidence("recomputed"))
         .isMetWithinFraction(
             ToolDemand.filling("cylinder", cylinder(1.75, 6.0), 30.0, at100psig)
                 .rated()
@@ -193,7 +193,7 @@ class ToolDemandTest {
             row + ", " + row.text("question"),
             row.number("published_answer"),
             "ft³/min",
-            row.source())
+            row.evidence("published_answer"))
         .isMetBy(
             FreeAirFlow.from(use.massFlow().times(1.25), ReferenceState.SCFM_60F)
                 .cubicFeetPerMinute(),
@@ -216,7 +216,7 @@ class ToolDemandTest {
             row + ", " + row.text("question"),
             published,
             "cfm at 70 °F",
-            row.source())
+            row.evidence("published_answer"))
         .isMetBy(
             scfm60 * (459.67 + 70.0) / (459.67 + 60.0),
             row.halfDigit("published_answer"),

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Arrays;
 import java.util.stream.Stream;
 import org.airfit.Comparison;
+import org.airfit.Evidence;
 import org.airfit.Pencil;
 import org.airfit.Rows;
 import org.airfit.Rows.Row;
@@ -92,13 +93,13 @@ class PipeThreadTest {
             row + ", " + column,
             Double.parseDouble(printed),
             row.text("unit"),
-            row.source())
+            row.evidence(column))
         .isMetBy(ours, 0.5000001 * Math.pow(10.0, -decimals), "digits printed");
   }
 
   @Test
   void the_half_angle_of_the_cone_is_the_printed_one() {
-    Comparison.of("Threads: forms", "half angle of the cone", 1.7899, "°", "S15 (read)")
+    Comparison.of("Threads: forms", "half angle of the cone", 1.7899, "°", Evidence.printed("S15"))
         .isMetBy(ThreadForm.coneHalfAngleDegrees(), 0.00005, "digits printed");
     assertThat(ThreadForm.FLAT_60.source().citation()).contains("B1.20.1");
   }
