@@ -221,7 +221,7 @@ public final class Requirement {
   /** The air at the wall outlet while the tool works, or null where it does not get there. */
   @Nullable
   AirState atOutlet() {
-    AirState supply = toOutlet.supply();
+    AirState supply = toOutlet.stillAir();
     return told.pipes.isEmpty()
         ? supply
         : toOutlet

@@ -392,7 +392,7 @@ public enum Rule {
   }
 
   private static GaugePressure atRest(Requirement job) {
-    return GaugePressure.ofPascals(job.toOutlet().supply().pressure().pascals()
+    return GaugePressure.ofPascals(job.toOutlet().stillAir().pressure().pascals()
         - job.toOutlet().atmosphere().pascals());
   }
 
