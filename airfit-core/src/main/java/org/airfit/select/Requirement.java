@@ -266,7 +266,7 @@ public final class Requirement {
   /** The air at the outlet while the tool works, or null where it does not get there. */
   @Nullable
   AirState atOutlet() {
-    AirState supply = toOutlet.supply();
+    AirState supply = toOutlet.stillAir();
     return pipes().isEmpty()
         ? supply
         : toOutlet

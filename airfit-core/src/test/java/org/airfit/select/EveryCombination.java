@@ -147,7 +147,7 @@ final class EveryCombination {
 
   /** The drop of an adapter in front of everything else [mPa]. */
   private long drop(Part.Adapter adapter) {
-    AirState supply = job.toOutlet().supply();
+    AirState supply = job.toOutlet().stillAir();
     Run alone = Run.from(
         job.toOutlet() == null ? supply : atOutlet().orElse(supply),
         job.toOutlet().atmosphere());
@@ -158,7 +158,7 @@ final class EveryCombination {
             .at(job.demand())
             .fold(
                 delivered -> Math.round(1.0e3
-                    * (GaugePressure.of(delivered.supply(), alone.atmosphere()).pascals()
+                    * (GaugePressure.of(delivered.atSupply(), alone.atmosphere()).pascals()
                         - delivered.atToolGauge().pascals())),
                 starved -> Long.MAX_VALUE / 100);
   }

@@ -166,7 +166,7 @@ class SelectionProperties {
           .ifPresent(rating -> assertThat(rating.pascals())
               .isGreaterThanOrEqualTo(
                   Shelf.SUPPLY.pressure().pascals() - Shelf.ATMOSPHERE.pascals()));
-      assertThat(p.run().largestFlow(job.least()).orElseThrow().kilogramsPerSecond())
+      assertThat(p.run().largestFlow(job.least()).orElseThrow().massFlow().kilogramsPerSecond())
           .as("the run carries the tool's air at its pressure")
           .isGreaterThanOrEqualTo(job.demand().massFlow().kilogramsPerSecond() * (1.0 - 1.0e-9));
       assertThat(p.hose().conduit().length()).isGreaterThanOrEqualTo(job.reach());

@@ -427,6 +427,6 @@ class SelectionTest {
         fitting(select(Shelf.job().pipe("pipe", pipe), Shelf.parts())).best();
     Proposal bare = fitting(select(Shelf.job(), Shelf.parts())).best();
     assertThat(Shelf.pascalsAtTool(piped)).isLessThan(Shelf.pascalsAtTool(bare));
-    assertThat(Optional.of(piped.requirement().toOutlet().supply())).contains(Shelf.SUPPLY);
+    assertThat(Optional.of(piped.requirement().toOutlet().stillAir())).contains(Shelf.SUPPLY);
   }
 }

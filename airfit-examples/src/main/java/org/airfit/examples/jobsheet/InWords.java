@@ -111,7 +111,7 @@ final class InWords {
     String least = pressure(sheet.requirement().least());
     return run.largestFlow(sheet.requirement().least())
         .map(most -> takes + "At " + least + " this run carries up to "
-            + flow(FreeAirFlow.from(most, ReferenceState.ANR)) + ".")
+            + flow(FreeAirFlow.from(most.massFlow(), ReferenceState.ANR)) + ".")
         .orElse(takes + "The supply itself stands below the " + least + " the tool needs.");
   }
 
