@@ -6,8 +6,8 @@ import java.util.List;
 /**
  * CSV text after RFC 4180 to rows of cells and back; what the cells mean is not known here.
  *
- * <p>Quoted cells may hold commas, line ends and doubled quotes. Spreadsheets in some countries separate cells by semicolons; the heading
- * tells which.
+ * <p>Quoted cells may hold commas, line ends and doubled quotes. Spreadsheets in some countries separate cells by
+ * semicolons; the heading tells which.
  */
 public final class Csv {
 

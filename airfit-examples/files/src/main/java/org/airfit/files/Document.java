@@ -7,8 +7,9 @@ import java.util.Objects;
 /**
  * A file as plain values, whatever library read it: what its meaning is checked on.
  *
- * <p>A JSON file is a {@link Map} of {@link String} to values; a value is a map again, a {@link List} of values, a {@link String}, a
- * {@link Number}, a {@link Boolean} or null. A table is a list of rows, the heading first, and each row a list of texts.
+ * <p>A JSON file is a {@link Map} of {@link String} to values; a value is a map again, a {@link List} of values, a
+ * {@link String}, a {@link Number}, a {@link Boolean} or null. A table is a list of rows, the heading first, and each
+ * row a list of texts.
  *
  * @param name the name of the file, for complaints
  * @param content the plain values

@@ -10,7 +10,10 @@ import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
 
-/** The fields of what air goes through, alike in a job, a catalogue and a network: pipe, tube or hose, and flow capacity. */
+/**
+ * The fields of what air goes through, alike in a job, a catalogue and a network: pipe, tube or hose, and flow
+ * capacity.
+ */
 final class FlowFields {
 
   private FlowFields() {}

@@ -9,7 +9,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * How a file writes its values: JSON has numbers, lists and truth values of its own, in a table all is text.
  *
- * <p>A value that cannot be read gives an {@link IllegalArgumentException} with the complaint; {@link Field} adds the place.
+ * <p>A value that cannot be read gives an {@link IllegalArgumentException} with the complaint; {@link Field} adds the
+ * place.
  */
 enum Notation {
   JSON {

@@ -181,7 +181,8 @@ class ReferenceSetFileTest {
     ReferenceSet set = ofCsv("x.csv", """
         record;id;name;from;pieces;source;basis;dimension;readings
         set;;Bench;;;;;;
-        profile;a;Ay;measured;5;by K. with the shop's caliper, May;measured;tip diameter;11.90 mm | 11.92 mm | 11.91 mm | 0.4685 in | 11.89 mm
+        profile;a;Ay;measured;5;by K. with the shop's caliper, May;measured;tip diameter;\
+        11.90 mm | 11.92 mm | 11.91 mm | 0.4685 in | 11.89 mm
 
         """);
     PartSpread spread =
@@ -251,7 +252,8 @@ class ReferenceSetFileTest {
   void a_wrong_table_is_told_by_file_row_column_and_what_to_type(
       String from, String to, String where, String what) {
     String table = """
-        record,id,name,letters,grooveForm,ball,from,pieces,source,basis,confirmed,dimension,nominal,deviation,low,high,count,mean,readings,takes
+        record,id,name,letters,grooveForm,ball,from,pieces,source,basis,confirmed,\
+        dimension,nominal,deviation,low,high,count,mean,readings,takes
         set,,Shop,,,,,,,,,,,,,,,,,
         profile,terns,Tern,T,,,invented,,made up,invented for demonstration,,tip diameter,11.9 mm,0.03 mm,,,,,,""";
     assertThat(table).contains(from);

@@ -48,7 +48,9 @@ final class CommandLine {
     }
   }
 
-  /** The page of a file, in the folder where the program was called: its name without the ending, which is a pattern. */
+  /**
+   * The page of a file, in the folder where the program was called: its name without the ending, which is a pattern.
+   */
   static Path pageOf(Path file, String ending) {
     return Path.of(
         String.valueOf(file.getFileName()).replaceFirst("(" + ending + ")?$", "") + ".html");

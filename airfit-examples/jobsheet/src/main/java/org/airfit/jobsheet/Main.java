@@ -4,7 +4,10 @@ import java.io.FileDescriptor;
 import java.io.PrintStream;
 import java.util.Arrays;
 
-/** Starts the program that is asked for: the job sheet, or by a word before the files the network sheet or the check of a set. */
+/**
+ * Starts the program that is asked for: the job sheet, or by a word before the files the network sheet or the check
+ * of a set.
+ */
 public final class Main {
 
   private Main() {}
@@ -12,8 +15,8 @@ public final class Main {
   /**
    * Runs the program; exit code 0 if a sheet was made, 2 if a file could not be used.
    *
-   * @param args the job file, and the page to write (by default the job file's name with .html, in the current folder); or "network" and a
-   *     network file; or "set" and a set file
+   * @param args the job file, and the page to write (by default the job file's name with .html, in the current
+   *     folder); or "network" and a network file; or "set" and a set file
    */
   public static void main(String[] args) {
     System.exit(run(

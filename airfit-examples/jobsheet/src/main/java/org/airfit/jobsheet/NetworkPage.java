@@ -30,7 +30,8 @@ public final class NetworkPage {
       p { margin: 0 0 1mm; }
       .quiet { color: #46525a; }
       table { border-collapse: collapse; width: 100%; margin: 0 0 1.5mm; font-size: 8pt; }
-      th, td { text-align: left; vertical-align: top; padding: 0.4mm 2.5mm 0.4mm 0; border-bottom: 0.5pt solid #c6cdd1; }
+      th, td { text-align: left; vertical-align: top; padding: 0.4mm 2.5mm 0.4mm 0; }
+      th, td { border-bottom: 0.5pt solid #c6cdd1; }
       th { border-bottom: 1pt solid #1d2429; }
       td.n, th.n { text-align: right; white-space: nowrap; }
       table.short { font-size: 8.3pt; border: 1pt solid #1d2429; }

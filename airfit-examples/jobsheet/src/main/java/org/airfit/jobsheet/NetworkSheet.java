@@ -24,8 +24,8 @@ import org.airfit.safety.Caution;
 import org.airfit.safety.SafetyRule;
 
 /**
- * What a network does with all its tools running, as they run by their use factors, with each main closed in turn, and with single branches
- * made wider.
+ * What a network does with all its tools running, as they run by their use factors, with each main closed in turn, and
+ * with single branches made wider.
  *
  * @param job the network
  * @param all all tools at once

@@ -77,7 +77,8 @@ final class PageReasons {
           element(
               "figcaption",
               profile.displayName()
-                  + " to true scale. Print at 100 % and lay a rule on the 50 mm mark: if it is not 50 mm, do not hold a plug against it.");
+                  + " to true scale. Print at 100 % and lay a rule on the 50 mm mark: if it is not 50 mm, do not"
+                  + " hold a plug against it.");
           out.append("</figure>\n");
         });
     out.append("</div>\n</div>\n");

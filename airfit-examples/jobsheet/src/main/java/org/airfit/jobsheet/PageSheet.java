@@ -13,8 +13,8 @@ import org.airfit.select.Selection;
 /**
  * The job sheet as one HTML page that needs nothing but itself, to be read on a screen and printed on A4 or Letter.
  *
- * <p>The sheet to sign and hand over is its first printed side: answers, parts, what to ask, cautions. The reasons follow from the second
- * side on.
+ * <p>The sheet to sign and hand over is its first printed side: answers, parts, what to ask, cautions. The reasons
+ * follow from the second side on.
  */
 public final class PageSheet {
 

@@ -8,10 +8,11 @@ import org.airfit.run.ElementLoss;
 import org.airfit.run.RunResult;
 
 /**
- * The pressure along a run as an SVG element: one row for each element from the supply down to the tool, the pressure to
- * the right.
+ * The pressure along a run as an SVG element: one row for each element from the supply down to the tool, the pressure
+ * to the right.
  *
- * <p>A thick stroke is the pressure loss of the element; the line steps down to the next. The dashed upright is what the tool needs.
+ * <p>A thick stroke is the pressure loss of the element; the line steps down to the next. The dashed upright is what
+ * the tool needs.
  */
 final class PressureChart {
 

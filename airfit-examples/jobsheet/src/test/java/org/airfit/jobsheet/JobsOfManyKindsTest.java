@@ -228,7 +228,10 @@ class JobsOfManyKindsTest {
     }
   }
 
-  /** Half the bore in the ring: with the south leg closed all air goes the long way, and the sheet tells who falls short. */
+  /**
+   * Half the bore in the ring: with the south leg closed all air goes the long way, and the sheet tells who falls
+   * short.
+   */
   @Test
   void a_ring_too_narrow_for_a_closed_leg_is_told() throws Exception {
     String ring = Files.readString(Path.of("..", "networks", "ferry-lane-ring.csv"));

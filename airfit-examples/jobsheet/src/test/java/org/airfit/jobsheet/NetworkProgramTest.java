@@ -14,7 +14,8 @@ import org.junit.jupiter.api.io.TempDir;
 class NetworkProgramTest {
 
   private static final String TABLE = """
-      record,name,from,to,bore,length,roughness,fittings,serves,conductance,criticalPressureRatio,tool,air,needs,follows,use,pressure,temperature,atmosphere,customer
+      record,name,from,to,bore,length,roughness,fittings,serves,\
+      conductance,criticalPressureRatio,tool,air,needs,follows,use,pressure,temperature,atmosphere,customer
       network,Shed,,,,,,,,,,,,,,,,20 °C,1 bar(a),K.
       supply,,,room,,,,,,,,,,,,,7 bar(g),,,
       pipe,main,room,wall,27 mm,30 m,0.045 mm,2.0,main,,,,,,,,,,,
