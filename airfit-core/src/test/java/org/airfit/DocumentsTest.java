@@ -1,6 +1,7 @@
 package org.airfit;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -11,6 +12,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.airfit.air.AirState;
 import org.airfit.air.Compression;
 import org.airfit.flow.FlowCapacity;
@@ -35,11 +37,13 @@ import org.airfit.plug.Instrument;
 import org.airfit.plug.PlugVerdict;
 import org.airfit.plug.Reading;
 import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.DecimalMark;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.Money;
 import org.airfit.quantity.NominalThreadSize;
+import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
 import org.airfit.run.Change;
@@ -78,6 +82,21 @@ class DocumentsTest {
     while (block.find()) {
       block.group(1).lines().forEach(line -> assertThat(here).contains(squeezed(line)));
     }
+  }
+
+  @Test
+  void quantities_compare_add_up_and_are_read_back() {
+    Optional<Length> widest =
+        Stream.of("3/8 in", "1/2 in").map(Length::parse).max(Length::compareTo);
+    PressureDrop drops = PressureDrop.parse("4 psi").plus(PressureDrop.parse("6 psi"));
+    GaugePressure atTool = GaugePressure.parse("90 psig").minus(drops);
+    GaugePressure typed = DecimalMark.COMMA.read("6,2 bar(g)", GaugePressure::parse);
+    FreeAirFlow counted = FreeAirFlow.parse("16 L/s at shop (15 °C, 100 kPa(a), dry)");
+    assertThat(widest).hasValue(Length.ofInches(0.5));
+    assertThat(atTool.psi()).isCloseTo(80.0, within(1e-9));
+    assertThat(typed).isEqualTo(GaugePressure.ofBar(6.2));
+    assertThat(FreeAirFlow.parse(counted.toString())).isEqualTo(counted);
+    assertThat(counted.reference().temperature()).isEqualTo(Temperature.ofCelsius(15));
   }
 
   @Test

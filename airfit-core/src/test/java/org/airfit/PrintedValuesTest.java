@@ -90,7 +90,7 @@ class PrintedValuesTest {
           List.of(
               HoseBore.parse("3/8 in ID"),
               HoseBore.parse("1¼\u00a0″ hose"),
-              HoseBore.parse("0." + "0".repeat(170) + "1e173 mm"),
+              HoseBore.parse("0." + "0".repeat(189) + "1e192 mm"),
               HoseBore.of(Length.ofMillimetres(9.525)),
               HoseBore.of(Length.ofMillimetres(12.34567)))),
       entry(Length.class, List.of(Length.ofInches(0.375), Length.ofMetres(0), Length.ofFeet(1e9))),
