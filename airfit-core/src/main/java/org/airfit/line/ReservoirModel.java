@@ -161,7 +161,7 @@ record ReservoirModel(FrictionLaw law) implements LossModel {
         .given(INLET_KELVINS, loss.inlet().temperature().kelvins(), 7)
         .given(RATIO, G, 3)
         .step(MACH_ENTERED, loss.inletMach(), 5)
-        .step(PRESSURE_AT_REST, loss.outlet().pressure().pascals() + loss.drop().pascals(), digits)
+        .step(PRESSURE_AT_REST, loss.outlet().pressure().pascals() + loss.drop().pascals(), 6)
         .include(inBore.working(units), OUTLET_PRESSURE)
         .step(LOST_FROM_REST, loss.drop().pascals(), 3)
         .answer(DROP)
