@@ -127,8 +127,8 @@ record ReservoirModel(FrictionLaw law) implements LossModel {
     ReservoirElement element = new ReservoirElement(law, conduit);
     double p0 = rest.pressure().pascals();
     double t0 = rest.temperature().kelvins();
-    IsentropicFlow entering = IsentropicFlow.atMach(
-        element.machAtLargest(p0, t0, rest.viscosity().pascalSeconds()));
+    IsentropicFlow entering =
+        IsentropicFlow.atMach(element.machAtLargest(p0, t0, rest.viscosity().pascalSeconds()));
     double largest = element.flowAtOne(p0, t0) * entering.massFlowFunction();
     return LineLoss.choked(
         this,

@@ -241,11 +241,13 @@ public final class JobFile {
     Field field = found.get();
     Optional<Field> place = field.find("place");
     if (place.isPresent()) {
-      requirement.environment(place.get().oneOf(List.of(Environment.values()), Environment::toString));
+      requirement.environment(
+          place.get().oneOf(List.of(Environment.values()), Environment::toString));
     }
     Optional<Field> air = field.find("air");
     if (air.isPresent()) {
-      requirement.lubrication(air.get().oneOf(List.of(Lubrication.values()), Lubrication::toString));
+      requirement.lubrication(
+          air.get().oneOf(List.of(Lubrication.values()), Lubrication::toString));
     }
     Optional<Field> medium = field.find("medium");
     if (medium.isPresent()) {

@@ -73,8 +73,7 @@ public record NetworkSheet(
   public record Improvement(String what, double pascals, double lackAfter) {}
 
   /** What a drop has: its pressure with all running, and what it has or exceeds in 95 % of the time it runs. */
-  record DropAnswer(
-      NetworkJob.Drop drop, ToolFlow flow, Optional<GaugePressure> usual) {
+  record DropAnswer(NetworkJob.Drop drop, ToolFlow flow, Optional<GaugePressure> usual) {
 
     /** How much is missing [Pa]; negative where there is a margin. */
     double lack() {

@@ -3,7 +3,6 @@ package org.airfit.jobsheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import org.airfit.network.NetworkResult;
 import org.airfit.quantity.PressureDrop;
 
 /** The sentences of a network sheet that text and page share. */

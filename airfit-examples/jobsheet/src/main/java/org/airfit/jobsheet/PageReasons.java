@@ -193,8 +193,7 @@ final class PageReasons {
       if (finding.outcome() == RuleOutcome.DOES_NOT_APPLY) {
         continue;
       }
-      out.append(
-          finding.outcome() == RuleOutcome.UNMET ? "<tr class=\"unmet\"><td>" : "<tr><td>");
+      out.append(finding.outcome() == RuleOutcome.UNMET ? "<tr class=\"unmet\"><td>" : "<tr><td>");
       out.append(Html.escaped(finding.rule().title())).append("</td><td class=\"nowrap\">");
       out.append(
           switch (finding.outcome()) {
