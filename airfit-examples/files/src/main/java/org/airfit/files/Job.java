@@ -25,7 +25,7 @@ import org.airfit.thread.ThreadReadings;
  * @param supply the air at the supply
  * @param atmosphere the pressure around it
  * @param now the run of today; empty where it was not told
- * @param requirement what the parts must do; its profile is filled in when the plug is known
+ * @param requirement what the parts must do, without the profile, which the plug must tell
  */
 public record Job(
     String title,
@@ -39,7 +39,7 @@ public record Job(
     AirState supply,
     AbsolutePressure atmosphere,
     Optional<Run> now,
-    Requirement.Builder requirement) {
+    Requirement requirement) {
 
   /** Copies the readings; refuses what is null. */
   public Job {

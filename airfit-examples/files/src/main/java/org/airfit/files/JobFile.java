@@ -97,7 +97,7 @@ public final class JobFile {
     }
     Optional<Run> now = now(root, catalogue, piping);
     root.requireNothingElse();
-    root.build(requirement::build);
+    Requirement asked = root.build(requirement::build);
     return new Job(
         title,
         customer,
@@ -110,7 +110,7 @@ public final class JobFile {
         supply,
         atmosphere,
         now,
-        requirement);
+        asked);
   }
 
   private static List<Reading> readings(Field hand) throws WrongFileException {
@@ -202,9 +202,9 @@ public final class JobFile {
     if (field.isEmpty()) {
       return;
     }
-    Optional<Field> wall = field.get().find("outletSocket");
-    if (wall.isPresent()) {
-      requirement.outletSocket(part(wall.get(), catalogue, Part.Socket.class, "socket"));
+    Optional<Field> socket = field.get().find("outletSocket");
+    if (socket.isPresent()) {
+      requirement.outletSocket(part(socket.get(), catalogue, Part.Socket.class, "socket"));
     }
     Optional<Field> plug = field.get().find("toolPlug");
     if (plug.isPresent()) {

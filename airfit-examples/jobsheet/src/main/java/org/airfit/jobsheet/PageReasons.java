@@ -11,6 +11,7 @@ import org.airfit.run.ElementLoss;
 import org.airfit.run.RunResult;
 import org.airfit.select.Finding;
 import org.airfit.select.Proposal;
+import org.airfit.select.RuleOutcome;
 import org.airfit.select.Selection;
 
 /** The sides of the page behind the first: what its answers rest on, from the readings to the working. */
