@@ -20,7 +20,7 @@ import java.util.List;
 import org.airfit.internal.Digits;
 import org.airfit.plug.Dimension;
 import org.airfit.plug.Identification;
-import org.airfit.plug.PartSpread;
+import org.airfit.measure.PartSpread;
 import org.airfit.plug.PlugProfile;
 import org.airfit.plug.ProfileCandidate;
 import org.airfit.plug.Residual;

@@ -10,7 +10,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.airfit.internal.Digits;
+import org.airfit.internal.ReadingDensity;
+import org.airfit.internal.SharedError;
 import org.airfit.internal.Statistics;
+import org.airfit.measure.Access;
+import org.airfit.measure.Instrument;
 import org.airfit.safety.Caution;
 import org.airfit.working.Working;
 import org.jspecify.annotations.Nullable;
@@ -32,7 +36,7 @@ public final class Identification {
   private static final double CERTAIN = 1.0 - 1.0e-12;
 
   private final Identifier identifier;
-  private final Map<Dimension, Reading> readings;
+  private final Map<Dimension, PlugReading> readings;
   private final List<Clue> clues;
   private final Scores scores;
 
@@ -50,7 +54,7 @@ public final class Identification {
   private volatile @Nullable List<NextReading> nextReadings;
 
   private Identification(
-      Identifier identifier, Map<Dimension, Reading> readings, List<Clue> clues, Scores scores) {
+      Identifier identifier, Map<Dimension, PlugReading> readings, List<Clue> clues, Scores scores) {
     this.identifier = identifier;
     this.readings = readings;
     this.clues = clues;
@@ -85,14 +89,14 @@ public final class Identification {
   }
 
   static Identification of(
-      Identifier identifier, Map<Dimension, Reading> readings, List<Clue> clues) {
+      Identifier identifier, Map<Dimension, PlugReading> readings, List<Clue> clues) {
     double reach = identifier.confidence() < CERTAIN ? Scores.REACH : Double.POSITIVE_INFINITY;
     return new Identification(
         identifier, readings, clues, score(identifier, readings, clues, reach));
   }
 
   private static Scores score(
-      Identifier identifier, Map<Dimension, Reading> readings, List<Clue> clues, double reach) {
+      Identifier identifier, Map<Dimension, PlugReading> readings, List<Clue> clues, double reach) {
     return Scores.of(
         identifier.referenceSet().sizes(),
         readings.values(),
@@ -172,7 +176,7 @@ public final class Identification {
     double wear = identifier.wearAllowance().millimetres();
     double[] chances = chances();
     double doubt = Information.bits(chances, unknownProbability);
-    CommonError.@Nullable Left[] left = leftOfCommonError(chances);
+    SharedError.@Nullable Left[] left = leftOfCommonError(chances);
     Set<Dimension> open = EnumSet.noneOf(Dimension.class);
     open.addAll(set.dimensions());
     open.removeAll(readings.keySet());
@@ -181,9 +185,9 @@ public final class Identification {
       Optional<GaugeBall> ball =
           dimension == Dimension.TIP_LENGTH ? set.sizes().usualBall() : Optional.empty();
       double u = uncertainty(identifier.instrument(), dimension, ball);
-      @Nullable Expected[] models = new Expected[chances.length];
+      @Nullable ReadingDensity[] models = new ReadingDensity[chances.length];
       for (int k = 0; k < models.length; k++) {
-        CommonError.Left error = left[k];
+        SharedError.Left error = left[k];
         models[k] = error == null
             ? TipLength.expected(profile(k), dimension, ball, u, wear)
             : TipLength.expected(profile(k), dimension, ball, error, ownU(u), wear);
@@ -207,8 +211,8 @@ public final class Identification {
   }
 
   /** What the readings so far leave of the error of the caliper that the next one is by, profile by profile; nothing if it took none. */
-  private CommonError.@Nullable Left[] leftOfCommonError(double[] chances) {
-    CommonError.@Nullable Left[] left = new CommonError.Left[chances.length];
+  private SharedError.@Nullable Left[] leftOfCommonError(double[] chances) {
+    SharedError.@Nullable Left[] left = new SharedError.Left[chances.length];
     boolean none = readings.values().stream()
         .noneMatch(reading -> reading.caliper().equals(Optional.of(identifier.instrument())));
     for (int k = 0; k < chances.length && !none; k++) {
@@ -227,7 +231,7 @@ public final class Identification {
   /** Standard uncertainty of a reading to come [mm]; over a ball as on a cylinder. */
   static double uncertainty(Instrument instrument, Dimension dimension, Optional<GaugeBall> ball) {
     return instrument
-        .standardUncertainty(ball.isPresent() ? Dimension.COLLAR_DIAMETER : dimension)
+        .standardUncertainty(ball.isPresent() ? Access.OUTSIDE : dimension.access())
         .millimetres();
   }
 
@@ -318,7 +322,7 @@ public final class Identification {
   }
 
   /** {@return the readings, in the order of {@link Dimension}} */
-  public List<Reading> readings() {
+  public List<PlugReading> readings() {
     return List.copyOf(readings.values());
   }
 

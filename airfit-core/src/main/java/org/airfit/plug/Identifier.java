@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
+import org.airfit.measure.Instrument;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
 import org.jspecify.annotations.Nullable;
@@ -38,7 +39,7 @@ import org.jspecify.annotations.Nullable;
  * <p><b>Fit.</b> The misfits, to the nearest size allowed by limits and wear, give χ²; its upper tail with as many degrees of freedom as
  * dimensions compared must not be below 0.01, else the profile is the best of a bad lot and does not match.
  *
- * <p><b>One caliper.</b> Readings that name their {@link Reading#caliper} share its error: one e, normal with the caliper's common
+ * <p><b>One caliper.</b> Readings that name their {@link PlugReading#caliper} share its error: one e, normal with the caliper's common
  * uncertainty c, is in all of them. The product of densities then stands under an integral over e, and χ² takes e along:
  *
  * <pre>
@@ -202,7 +203,7 @@ public final class Identifier {
    * @return the answer
    * @throws IllegalArgumentException if a dimension stands twice
    */
-  public Identification identify(Collection<Reading> readings) {
+  public Identification identify(Collection<PlugReading> readings) {
     return identify(readings, List.of());
   }
 
@@ -214,9 +215,9 @@ public final class Identifier {
    * @return the answer; clues alone give {@link PlugVerdict#INSUFFICIENT_DATA}
    * @throws IllegalArgumentException if a dimension or a clue stands twice, or a gauge is of a profile outside the set
    */
-  public Identification identify(Collection<Reading> readings, Collection<Clue> clues) {
-    Map<Dimension, Reading> byDimension = new EnumMap<>(Dimension.class);
-    for (Reading reading : readings) {
+  public Identification identify(Collection<PlugReading> readings, Collection<Clue> clues) {
+    Map<Dimension, PlugReading> byDimension = new EnumMap<>(Dimension.class);
+    for (PlugReading reading : readings) {
       if (byDimension.put(reading.dimension(), independent ? reading.alone() : reading) != null) {
         throw new IllegalArgumentException(
             "readings of the " + reading.dimension()

@@ -20,8 +20,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.airfit.internal.Digits;
+import org.airfit.measure.PartSpread;
 import org.airfit.plug.ProfileFinding.Severity;
 import org.airfit.quantity.Length;
+import org.airfit.safety.Medium;
 import org.airfit.source.Source;
 import org.jspecify.annotations.Nullable;
 

@@ -8,6 +8,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.airfit.measure.Instrument;
+import org.airfit.measure.PartSpread;
+import org.airfit.safety.Medium;
 import org.airfit.source.Source;
 
 /**
@@ -50,7 +53,7 @@ public final class ReferenceSet {
     for (PlugProfile profile : profiles) {
       if (profile.medium() != Medium.COMPRESSED_AIR) {
         throw new IllegalArgumentException("medium of profile " + profile.id()
-            + " must be compressed air in an air set, was " + profile.medium().label()
+            + " must be compressed air in an air set, was " + profile.medium()
             + "; welding-gas and hydraulic plugs are never offered for air, leave it out");
       }
       if (!ids.add(profile.id())) {

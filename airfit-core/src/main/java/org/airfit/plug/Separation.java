@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.airfit.internal.Digits;
 import org.airfit.internal.Statistics;
+import org.airfit.measure.Instrument;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
 
@@ -78,7 +79,7 @@ public final class Separation {
               double a = spread.standardDeviation().millimetres();
               double b = that.standardDeviation().millimetres();
               double part = Math.sqrt(0.5 * (a * a + b * b));
-              double u = instrument.standardUncertainty(dimension).millimetres();
+              double u = instrument.standardUncertainty(dimension.access()).millimetres();
               found.add(new ByDimension(
                   dimension,
                   Length.ofMillimetres(

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.airfit.internal.Digits;
 import org.airfit.internal.Statistics;
+import org.airfit.measure.Instrument;
+import org.airfit.measure.PartSpread;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
 
@@ -108,7 +110,7 @@ public record SetComparison(
       if (spread instanceof PartSpread.Sample sample) {
         double s = sample.sampleDeviation().millimetres();
         double ofMean = s * s / sample.pieces();
-        double caliper = instrument.limitOfError(dimension, sample.mean()).millimetres();
+        double caliper = instrument.limitOfError(dimension.access(), sample.mean()).millimetres();
         square += ofMean + caliper * caliper / 3.0;
         overFreedom += ofMean * ofMean / sample.degreesOfFreedom();
       }

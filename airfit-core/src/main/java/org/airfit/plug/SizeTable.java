@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.airfit.measure.PartSpread;
 
 /**
  * The sizes of a set as plain numbers, dimension by dimension, worked out once: what does not depend on the plug in hand.
@@ -107,7 +108,7 @@ final class SizeTable {
   }
 
   /** Whether a reading needs no conversion for any profile that knows its dimension. */
-  boolean takenAsStated(Reading reading) {
+  boolean takenAsStated(PlugReading reading) {
     return reading.dimension() != Dimension.TIP_LENGTH
         || (oneBall && reading.ball().equals(usualBall));
   }

@@ -2,6 +2,10 @@ package org.airfit.plug;
 
 import java.util.List;
 import java.util.Optional;
+import org.airfit.internal.ReadingDensity;
+import org.airfit.internal.SharedError;
+import org.airfit.measure.PartSpread;
+import org.airfit.measure.Reading;
 import org.airfit.quantity.Length;
 import org.jspecify.annotations.Nullable;
 
@@ -17,7 +21,7 @@ final class TipLength {
   record Bridge(double shift, double u) {}
 
   private static final Bridge NONE = new Bridge(0.0, 0.0);
-  private static final CommonError.Left NO_ERROR = new CommonError.Left(0.0, 0.0);
+  private static final SharedError.Left NO_ERROR = new SharedError.Left(0.0, 0.0);
 
   /** The same ball, or the edge, if all profiles that know the length state it so; the edge if they differ. */
   static Optional<GaugeBall> usual(List<PlugProfile> profiles) {
@@ -79,33 +83,34 @@ final class TipLength {
   }
 
   /** A reading as the profile states the dimension, which it knows; empty if the two cannot be compared. */
-  static Optional<Reading> asStatedBy(PlugProfile profile, Reading reading) {
+  static Optional<PlugReading> asStatedBy(PlugProfile profile, PlugReading reading) {
     if (reading.dimension() != Dimension.TIP_LENGTH
         || reading.ball().equals(profile.tipLengthBall())) {
       return Optional.of(reading);
     }
     return bridge(profile, reading.ball(), profile.tipLengthBall())
-        .map(bridge -> new Reading(
+        .map(bridge -> new PlugReading(
             reading.dimension(),
-            Length.ofMillimetres(reading.length().millimetres() + bridge.shift()),
-            Length.ofMillimetres(
-                Math.hypot(reading.standardUncertainty().millimetres(), bridge.u())),
-            profile.tipLengthBall(),
-            reading.caliper()));
+            new Reading(
+                Length.ofMillimetres(reading.length().millimetres() + bridge.shift()),
+                Length.ofMillimetres(
+                    Math.hypot(reading.standardUncertainty().millimetres(), bridge.u())),
+                reading.caliper()),
+            profile.tipLengthBall()));
   }
 
   /** What a reading to come should be on plugs of the profile, a tip length by {@code ball}; null if the profile cannot tell. */
-  static @Nullable Expected expected(
+  static @Nullable ReadingDensity expected(
       PlugProfile profile, Dimension dimension, Optional<GaugeBall> ball, double u, double wear) {
     return expected(profile, dimension, ball, NO_ERROR, u, wear);
   }
 
   /** The same by a caliper of whose error a part is known, with {@code u} what else the reading may be off. */
-  static @Nullable Expected expected(
+  static @Nullable ReadingDensity expected(
       PlugProfile profile,
       Dimension dimension,
       Optional<GaugeBall> ball,
-      CommonError.Left error,
+      SharedError.Left error,
       double u,
       double wear) {
     Optional<PartSpread> spread = profile.spread(dimension);
@@ -116,7 +121,7 @@ final class TipLength {
         ? bridge(profile, profile.tipLengthBall(), ball)
         : Optional.of(NONE);
     return bridge
-        .map(by -> Expected.of(
+        .map(by -> CaliperGroup.density(
             shifted(spread.get(), by.shift() + error.mean()),
             Math.sqrt(u * u + by.u() * by.u() + error.variance()),
             wear,

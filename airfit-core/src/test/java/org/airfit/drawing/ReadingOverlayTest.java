@@ -14,12 +14,12 @@ import org.airfit.plug.DemoProfiles;
 import org.airfit.plug.Dimension;
 import org.airfit.plug.Identification;
 import org.airfit.plug.Identifier;
-import org.airfit.plug.Instrument;
-import org.airfit.plug.PartSpread;
+import org.airfit.measure.Instrument;
+import org.airfit.measure.PartSpread;
 import org.airfit.plug.PlugProfile;
 import org.airfit.plug.PlugVerdict;
 import org.airfit.plug.Provenance;
-import org.airfit.plug.Reading;
+import org.airfit.plug.PlugReading;
 import org.airfit.plug.ReferenceSet;
 import org.airfit.plug.Residual;
 import org.airfit.quantity.Length;
@@ -34,9 +34,9 @@ class ReadingOverlayTest {
   private static final PlugProfile PLOVER = BIRDS.profile("demo-plover").orElseThrow();
 
   private static Identification answer(ReferenceSet set, Map<Dimension, Double> millimetres) {
-    List<Reading> readings = new ArrayList<>();
+    List<PlugReading> readings = new ArrayList<>();
     millimetres.forEach((dimension, mm) ->
-        readings.add(Instrument.DIGITAL_CALIPER.reading(dimension, Length.ofMillimetres(mm))));
+        readings.add(PlugReading.of(dimension, Instrument.DIGITAL_CALIPER, Length.ofMillimetres(mm))));
     return Identifier.of(set).identify(readings);
   }
 

@@ -6,6 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import org.airfit.measure.Instrument;
+import org.airfit.measure.PartSpread;
+import org.airfit.measure.Reading;
 import org.airfit.quantity.Length;
 import org.airfit.source.Source;
 import org.junit.jupiter.api.Test;
@@ -49,13 +52,13 @@ class CalibrationTest {
     for (int i = 0; i < PLUGS; i++) {
       boolean unknown = random.nextDouble() < unknownShare;
       PlugProfile truth = SET.profiles().get(random.nextInt(SET.profiles().size()));
-      List<Reading> readings = new ArrayList<>();
+      List<PlugReading> readings = new ArrayList<>();
       for (Dimension dimension : READ) {
-        Length u = Instrument.DIGITAL_CALIPER.standardUncertainty(dimension);
+        Length u = Instrument.DIGITAL_CALIPER.standardUncertainty(dimension.access());
         double size = unknown
             ? middle(dimension) + random.nextDouble(-5.0, 5.0)
             : plug(random, truth, dimension, wearMm) + u.millimetres() * random.nextGaussian();
-        readings.add(new Reading(dimension, Length.ofMillimetres(size), u));
+        readings.add(PlugReading.of(dimension, Reading.of(Length.ofMillimetres(size), u)));
       }
       Identification answer = identifier.identify(readings);
       ProfileCandidate best = answer.ranking().get(0);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 
 import java.util.List;
 import java.util.Set;
+import org.airfit.measure.Instrument;
 import org.airfit.source.Source;
 import org.junit.jupiter.api.Test;
 
