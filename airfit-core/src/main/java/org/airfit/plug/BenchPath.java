@@ -210,12 +210,13 @@ public final class BenchPath {
 
     private @Nullable ReadingDensity model(PlugProfile profile, Dimension dimension) {
       Optional<GaugeBall> ball = ball(identifier, dimension);
-      return TipLength.expected(
-          profile,
-          dimension,
-          ball,
-          Identification.uncertainty(identifier.instrument(), dimension, ball),
-          identifier.wearAllowance().millimetres());
+      return profile
+          .sizes()
+          .expected(
+              dimension,
+              ball,
+              Evidence.uncertainty(identifier.instrument(), dimension, ball),
+              identifier.wearAllowance().millimetres());
     }
 
     private List<Band> bands(List<PlugProfile> left, Dimension dimension) {

@@ -35,39 +35,39 @@ final class IdentificationWorking {
 
   private IdentificationWorking() {}
 
-  static Working of(Identification answer) {
+  static Working of(Evidence answer, String inWords) {
     Working.Builder out = Working.titled("Identification of a plug against the set \""
-        + answer.identifier().referenceSet().name() + "\"");
-    out.note("The set is " + answer.weakestProvenance() + ".");
+        + answer.set().name() + "\"");
+    out.note("The set is " + answer.set().weakestProvenance() + ".");
     if (answer.readings().isEmpty() && answer.clues().isEmpty()) {
       return out.note("No readings: every profile keeps the chance it had.").build();
     }
     answer.readings().forEach(reading -> out.note("Read: " + reading + "."));
     answer.clues().forEach(clue -> out.note("Clue: " + clue + "."));
     List<ProfileCandidate> shown = new ArrayList<>();
-    for (ProfileCandidate candidate : answer.ranking()) {
+    for (ProfileCandidate candidate : answer.candidates()) {
       if (shown.isEmpty() || candidate.probability() > SHOWN_ABOVE) {
         shown.add(candidate);
         out.include(profile(answer, candidate));
       }
     }
-    int left = answer.ranking().size() - shown.size();
+    int left = answer.candidates().size() - shown.size();
     if (left > 0) {
       out.note("Left out here: " + left + (left == 1 ? " profile" : " profiles")
           + " with a chance below one in a million each.");
     }
     posterior(out, answer, shown);
-    return out.note(answer.inWords()).build();
+    return out.note(inWords).build();
   }
 
-  private static Working profile(Identification answer, ProfileCandidate candidate) {
+  private static Working profile(Evidence answer, ProfileCandidate candidate) {
     Working.Builder out = Working.titled(candidate.profile().toString());
     List<Term> misfits = new ArrayList<>();
     List<Term> densities = new ArrayList<>();
     List<CaliperGroup> groups = CaliperGroup.of(
         candidate.residuals().stream().map(Residual::reading).toList(),
         candidate.residuals().stream().map(Residual::spread).toList(),
-        answer.identifier().wearAllowance().millimetres());
+        answer.assumptions().wear().millimetres());
     for (Residual residual : candidate.residuals()) {
       if (!answer.readings().contains(residual.reading())) {
         out.note(
@@ -149,7 +149,7 @@ final class IdentificationWorking {
 
   private static void reading(
       Working.Builder out,
-      Identification answer,
+      Evidence answer,
       Residual residual,
       List<Term> misfits,
       List<Term> densities) {
@@ -157,7 +157,7 @@ final class IdentificationWorking {
     String name = dimension.symbol();
     double y = residual.reading().length().millimetres();
     double u = residual.reading().standardUncertainty().millimetres();
-    double wear = answer.identifier().wearAllowance().millimetres();
+    double wear = answer.assumptions().wear().millimetres();
     ReadingDensity expected = CaliperGroup.density(residual.spread(), u, wear, dimension);
     out.note(residual.inWords() + ".");
 
@@ -206,7 +206,7 @@ final class IdentificationWorking {
     out.note("Nearest size allowed: from " + Digits.significant(expected.low(), DIGITS) + " mm to "
         + Digits.significant(expected.high(), DIGITS) + " mm"
         + (expected.wear() > 0.0
-            ? ", wear of up to " + answer.identifier().wearAllowance().format(LengthUnit.MILLIMETRE)
+            ? ", wear of up to " + answer.assumptions().wear().format(LengthUnit.MILLIMETRE)
                 + " included"
             : "")
         + "; the misfit from it is z = " + misfit.value() + ".");
@@ -399,7 +399,7 @@ final class IdentificationWorking {
   }
 
   private static void posterior(
-      Working.Builder out, Identification answer, List<ProfileCandidate> shown) {
+      Working.Builder out, Evidence answer, List<ProfileCandidate> shown) {
     List<Term> given = new ArrayList<>();
     StringBuilder sum = new StringBuilder();
     StringBuilder latex = new StringBuilder();
@@ -419,11 +419,10 @@ final class IdentificationWorking {
       sum.append(k == 1 ? "" : " + ").append("⟨" + p + "⟩ × exp(⟨" + l + "⟩ − ⟨ln L1⟩)");
       latex.append(k == 1 ? "" : " + ").append("⟨" + p + "⟩ e^{⟨" + l + "⟩ - ⟨ln L1⟩}");
     }
-    double unknownPrior = answer.identifier().unknownPrior();
+    double unknownPrior = answer.assumptions().unknownPrior();
     if (unknownPrior > 0.0) {
       int clues = answer.clues().size();
-      double logUnknown = -answer.readings().size() * Math.log(Identifier.UNKNOWN_WIDTH_MM)
-          + clues * Math.log(Clue.BY_CHANCE);
+      double logUnknown = answer.logUnknownLikelihood();
       Term count = Term.of("n", "n", answer.readings().size(), "", DIGITS);
       Term unknown = Term.of("ln Lu", "\\ln L_u", logUnknown, "", DIGITS);
       out.step(

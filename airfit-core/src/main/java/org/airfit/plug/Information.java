@@ -160,7 +160,7 @@ final class Information {
     for (int i = 1; i < cuts.length; i++) {
       covered += findReaching(cuts[i - 1], cuts[i]) > 0 ? cuts[i] - cuts[i - 1] : 0.0;
     }
-    broadDensity = 1.0 / Math.max(Identifier.UNKNOWN_WIDTH_MM, covered);
+    broadDensity = 1.0 / Math.max(Assumptions.UNKNOWN_WIDTH_MM, covered);
     // everywhere: what is broad has the same doubt among itself
     entropy = broadDoubt;
     for (int i = 1; i < cuts.length; i++) {

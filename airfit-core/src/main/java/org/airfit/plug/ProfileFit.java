@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class ProfileFit {
 
-  private static final double LN_UNKNOWN_WIDTH = Math.log(Identifier.UNKNOWN_WIDTH_MM);
+  private static final double LN_UNKNOWN_WIDTH = Math.log(Assumptions.UNKNOWN_WIDTH_MM);
 
   private final List<PlugReading> readings;
   private final List<PartSpread> spreads;
@@ -33,7 +33,7 @@ final class ProfileFit {
     for (PlugReading reading : taken) {
       PartSpread spread = profile.dimensions().get(reading.dimension());
       Optional<PlugReading> stated =
-          spread == null ? Optional.empty() : TipLength.asStatedBy(profile, reading);
+          spread == null ? Optional.empty() : profile.sizes().asStated(reading);
       if (spread == null || stated.isEmpty()) {
         missing++;
       } else {

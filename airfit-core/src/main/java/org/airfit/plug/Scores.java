@@ -57,7 +57,7 @@ final class Scores {
   static final double REACH = 40.0;
 
   private static final double LN_TWO = Math.log(2.0);
-  private static final double LN_UNKNOWN_WIDTH = Math.log(Identifier.UNKNOWN_WIDTH_MM);
+  private static final double LN_UNKNOWN_WIDTH = Math.log(Assumptions.UNKNOWN_WIDTH_MM);
 
   private static final List<Instrument> CALIPERS = List.of(Instrument.values());
 
@@ -179,7 +179,7 @@ final class Scores {
       this.variance = new double[shift.length];
       for (int k = 0; k < shift.length; k++) {
         Optional<TipLength.Bridge> bridge =
-            TipLength.bridge(profiles.get(k), reading.ball(), profiles.get(k).tipLengthBall());
+            profiles.get(k).sizes().bridge(reading.ball(), profiles.get(k).tipLengthBall());
         shift[k] = bridge.map(TipLength.Bridge::shift).orElse(Double.NaN);
         variance[k] = bridge.map(by -> by.u() * by.u()).orElse(Double.NaN);
       }

@@ -34,7 +34,7 @@ final class SizeTable {
     for (Dimension dimension : Dimension.values()) {
       columns.put(dimension, new Column(dimension, profiles));
     }
-    this.usualBall = TipLength.usual(profiles);
+    this.usualBall = usual(profiles);
     this.oneBall = profiles.stream()
         .filter(profile -> profile.spread(Dimension.TIP_LENGTH).isPresent())
         .allMatch(profile -> profile.tipLengthBall().equals(usualBall));
@@ -96,6 +96,23 @@ final class SizeTable {
       double high = half[k] + (wearSign > 0 ? wear : 0.0);
       return Math.max(0.0, Math.max(low - away, away - high));
     }
+  }
+
+  /** The same ball, or the edge, if all profiles that know the length state it so; the edge if they differ. */
+  private static Optional<GaugeBall> usual(List<PlugProfile> profiles) {
+    Optional<GaugeBall> first = Optional.empty();
+    boolean any = false;
+    for (PlugProfile profile : profiles) {
+      if (profile.spread(Dimension.TIP_LENGTH).isEmpty()) {
+        continue;
+      }
+      if (any && !profile.tipLengthBall().equals(first)) {
+        return Optional.empty();
+      }
+      any = true;
+      first = profile.tipLengthBall();
+    }
+    return first;
   }
 
   Column column(Dimension dimension) {

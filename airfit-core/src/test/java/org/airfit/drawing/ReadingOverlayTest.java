@@ -99,7 +99,7 @@ class ReadingOverlayTest {
   void the_band_is_two_standard_deviations_each_way() {
     Identification answer = plover(0.0);
     ReadingOverlay overlay = ReadingOverlay.of(answer);
-    Residual tip = answer.ranking().get(0).residuals().get(0);
+    Residual tip = answer.candidates().get(0).residuals().get(0);
     assertThat(tip.dimension()).isEqualTo(Dimension.TIP_DIAMETER);
     Matcher band = Pattern.compile(
             "<rect x=\"[0-9.]+\" y=\"([0-9.]+)\" width=\"[0-9.]+\" height=\"([0-9.]+)\"")

@@ -61,7 +61,7 @@ class CalibrationTest {
         readings.add(PlugReading.of(dimension, Reading.of(Length.ofMillimetres(size), u)));
       }
       Identification answer = identifier.identify(readings);
-      ProfileCandidate best = answer.ranking().get(0);
+      ProfileCandidate best = answer.candidates().get(0);
       if (unknown) {
         unknowns++;
         unknownsIdentified += answer.verdict() == PlugVerdict.IDENTIFIED ? 1 : 0;
@@ -69,7 +69,7 @@ class CalibrationTest {
       if (best.probability() >= 0.85 && best.probability() < 0.95) {
         given++;
         promised += best.probability();
-        right += !unknown && best.profile() == truth ? 1 : 0;
+        right += !unknown && best.profile().equals(truth) ? 1 : 0;
       }
     }
     return new Tally(promised, given, right, unknowns, unknownsIdentified);

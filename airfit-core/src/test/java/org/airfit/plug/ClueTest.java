@@ -44,7 +44,7 @@ class ClueTest {
   }
 
   private static double chance(Identification answer, String id) {
-    return answer.ranking().stream()
+    return answer.candidates().stream()
         .filter(candidate -> candidate.profile().id().equals(id))
         .findFirst()
         .orElseThrow()

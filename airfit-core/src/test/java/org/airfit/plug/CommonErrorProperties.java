@@ -93,7 +93,7 @@ class CommonErrorProperties {
         unknowns++;
         unknownsIdentified += answer.verdict() == PlugVerdict.IDENTIFIED ? 1 : 0;
       }
-      ProfileCandidate best = answer.ranking().get(0);
+      ProfileCandidate best = answer.candidates().get(0);
       if (best.probability() >= 0.85 && best.probability() < 0.95) {
         given++;
         promised += best.probability();

@@ -48,7 +48,7 @@ class CommonErrorTest {
     return Identifier.of(ReferenceSet.of("one", List.of(profile)))
         .withWearAllowance(mm(wearMm))
         .identify(readings)
-        .ranking()
+        .candidates()
         .get(0);
   }
 
@@ -166,14 +166,14 @@ class CommonErrorTest {
     Identifier each = together.withIndependentErrors();
     assertThat(together.takesErrorsAsIndependent()).isFalse();
     assertThat(each.withSizeClasses().takesErrorsAsIndependent()).isTrue();
-    assertThat(together.identify(alike).ranking().get(0).chiSquare())
-        .isLessThan(each.identify(alike).ranking().get(0).chiSquare());
-    assertThat(together.identify(apart).ranking().get(0).chiSquare())
-        .isGreaterThan(each.identify(apart).ranking().get(0).chiSquare());
-    assertThat(each.identify(alike).ranking().get(0).chiSquare())
+    assertThat(together.identify(alike).candidates().get(0).chiSquare())
+        .isLessThan(each.identify(alike).candidates().get(0).chiSquare());
+    assertThat(together.identify(apart).candidates().get(0).chiSquare())
+        .isGreaterThan(each.identify(apart).candidates().get(0).chiSquare());
+    assertThat(each.identify(alike).candidates().get(0).chiSquare())
         .isEqualTo(together
             .identify(alike.stream().map(PlugReading::alone).toList())
-            .ranking()
+            .candidates()
             .get(0)
             .chiSquare());
   }

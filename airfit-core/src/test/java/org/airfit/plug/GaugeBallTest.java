@@ -141,7 +141,7 @@ class GaugeBallTest {
     assertThat(reading.length()).isEqualTo(mm(29.0).minus(mm(10.0)));
     assertThat(reading).asString().contains("19.00 mm", "by a ball of 10 mm");
     PlugProfile byBall = lowWall("by-ball", 19.0, ROOT).tipLengthBy(TEN).build();
-    Residual residual = identify(byBall, reading).ranking().get(0).residuals().get(0);
+    Residual residual = identify(byBall, reading).candidates().get(0).residuals().get(0);
     assertThat(residual.sigmas()).isCloseTo(0.0, within(1.0e-9));
     assertThat(residual.reading()).isEqualTo(reading);
     assertThat(byBall.tipLengthBall()).contains(TEN);
@@ -154,8 +154,8 @@ class GaugeBallTest {
     PlugProfile byEdge = lowWall("by-edge", 20.0, ROOT).build();
     PlugReading edge = read(Dimension.TIP_LENGTH, 20.0);
     PlugReading ball = PlugReading.byBall(TEN, mm(29.0), Instrument.DIGITAL_CALIPER);
-    Residual one = identify(byBall, edge).ranking().get(0).residuals().get(0);
-    Residual other = identify(byEdge, ball).ranking().get(0).residuals().get(0);
+    Residual one = identify(byBall, edge).candidates().get(0).residuals().get(0);
+    Residual other = identify(byEdge, ball).candidates().get(0).residuals().get(0);
     assertThat(one.reading().length().millimetres()).isCloseTo(19.0, within(1.0e-9));
     assertThat(other.reading().length().millimetres()).isCloseTo(20.0, within(1.0e-9));
     assertThat(one.sigmas()).isCloseTo(0.0, within(1.0e-9));
@@ -168,7 +168,7 @@ class GaugeBallTest {
     GaugeBall eight = new GaugeBall(mm(8.0));
     double x = Math.sqrt(2.0 * 6.0);
     PlugReading byEight = PlugReading.byBall(eight, mm(20.0 + x + 4.0), Instrument.DIGITAL_CALIPER);
-    assertThat(identify(byBall, byEight).ranking().get(0).residuals().get(0).sigmas())
+    assertThat(identify(byBall, byEight).candidates().get(0).residuals().get(0).sigmas())
         .as("from one ball to another")
         .isCloseTo(0.0, within(1.0e-9));
   }
@@ -180,12 +180,12 @@ class GaugeBallTest {
         .from(Provenance.synthetic(), Source.demo("sizes for a test"))
         .dimension(Dimension.TIP_LENGTH, PartSpread.normal(mm(20.0), mm(0.03)))
         .build();
-    assertThat(identify(bare, ball).ranking().get(0).degreesOfFreedom()).isZero();
+    assertThat(identify(bare, ball).candidates().get(0).degreesOfFreedom()).isZero();
     assertThat(identify(bare, ball).verdict()).isEqualTo(PlugVerdict.INSUFFICIENT_DATA);
     PlugProfile narrow = lowWall("narrow", 20.0, ROOT)
         .dimension(Dimension.GROOVE_WIDTH, PartSpread.normal(mm(9.0), mm(0.06)))
         .build();
-    assertThat(identify(narrow, ball).ranking().get(0).degreesOfFreedom())
+    assertThat(identify(narrow, ball).candidates().get(0).degreesOfFreedom())
         .as("the ball does not go into the groove")
         .isZero();
     assertThat(identify(narrow, ball).working().toText()).contains("as they were taken");
@@ -236,9 +236,9 @@ class GaugeBallTest {
       assertThat(separation.risk()).isCloseTo(0.5, within(1.0e-9));
       ReferenceSet one = ReferenceSet.of("one", List.of(byEdge));
       ReferenceSet other = ReferenceSet.of("other", List.of(stated));
-      assertThat(one.comparedWith(other, Instrument.DIGITAL_CALIPER).agrees()).isTrue();
+      assertThat(SetComparison.of(one, other, Instrument.DIGITAL_CALIPER).agrees()).isTrue();
       assertThatIllegalArgumentException()
-          .isThrownBy(() -> one.mergedWith("both", other, Instrument.DIGITAL_CALIPER))
+          .isThrownBy(() -> SetComparison.of(one, other, Instrument.DIGITAL_CALIPER).merged("both"))
           .withMessageContaining("must be taken alike in both sets, was by the edge");
     }
   }

@@ -97,7 +97,7 @@ class IdentificationTest {
       compare(row, "posterior", answer.unknownProbability());
       return;
     }
-    ProfileCandidate candidate = answer.ranking().stream()
+    ProfileCandidate candidate = answer.candidates().stream()
         .filter(c -> c.profile().id().equals(row.text("profile")))
         .findFirst()
         .orElseThrow();
@@ -278,7 +278,7 @@ class IdentificationTest {
       double draw = random.nextDouble();
       double at = 0.0;
       double width = random.nextDouble(0.5, 10.5); // of an unknown plug
-      for (ProfileCandidate candidate : doubt.ranking()) {
+      for (ProfileCandidate candidate : doubt.candidates()) {
         at += candidate.probability();
         if (draw < at) {
           PartSpread spread = candidate.profile().spread(Dimension.GROOVE_WIDTH).orElseThrow();
@@ -331,7 +331,7 @@ class IdentificationTest {
       ProfileCandidate best = Identifier.of(DemoProfiles.birds())
           .withUnknownPrior(0.0)
           .identify(readings)
-          .ranking()
+          .candidates()
           .get(0);
       double p = best.probability();
       boolean hit = best.profile().id().equals(truth.id());
@@ -411,13 +411,13 @@ class IdentificationTest {
         digital(Dimension.TIP_DIAMETER, 23.40),
         digital(Dimension.COLLAR_DIAMETER, 29.10),
         digital(Dimension.GROOVE_WIDTH, 5.8));
-    assertThat(birds(thin.toArray(new PlugReading[0])).ranking().get(0).fits()).isFalse();
-    ProfileCandidate allowed = worn.identify(thin).ranking().get(0);
+    assertThat(birds(thin.toArray(new PlugReading[0])).candidates().get(0).fits()).isFalse();
+    ProfileCandidate allowed = worn.identify(thin).candidates().get(0);
     assertThat(allowed.fits()).isTrue();
     assertThat(allowed.residuals()).allSatisfy(r -> assertThat(r.inWords()).contains("agrees"));
     ProfileCandidate grown = worn.identify(List.of(
             digital(Dimension.TIP_DIAMETER, 23.90), digital(Dimension.COLLAR_DIAMETER, 29.60)))
-        .ranking()
+        .candidates()
         .get(0);
     assertThat(grown.fits()).isFalse();
     assertThat(grown.residuals().get(0).inWords())
@@ -468,7 +468,7 @@ class IdentificationTest {
     Identification one = identifier.identify(
         List.of(digital(Dimension.TIP_DIAMETER, 10.01), digital(Dimension.TIP_LENGTH, 20.0)));
     assertThat(one.profile().map(PlugProfile::id)).contains("limits");
-    assertThat(one.ranking().get(0).residuals().get(0).inWords()).contains("inside the limits");
+    assertThat(one.candidates().get(0).residuals().get(0).inWords()).contains("inside the limits");
     assertThat(one.working().toText()).isNotBlank();
     Identification other = identifier
         .withWearAllowance(mm(0.05))
@@ -493,7 +493,13 @@ class IdentificationTest {
     assertThat(identifier.wearAllowance()).isEqualTo(mm(0.1));
     assertThat(identifier.instrument()).isEqualTo(Instrument.VERNIER_CALIPER_0_05);
     assertThat(identifier.referenceSet()).isSameAs(DemoProfiles.birds());
-    assertThat(identifier.identify(List.of()).identifier()).isSameAs(identifier);
+    Identification answer = identifier.identify(List.of());
+    assertThat(answer.referenceSet()).isSameAs(identifier.referenceSet());
+    assertThat(answer.confidence()).isEqualTo(0.9);
+    assertThat(answer.unknownPrior()).isEqualTo(0.1);
+    assertThat(answer.wearAllowance()).isEqualTo(mm(0.1));
+    assertThat(answer.nextReadings().get(0).instrument())
+        .isEqualTo(Instrument.VERNIER_CALIPER_0_05);
     for (double wrong : new double[] {-0.1, 1.0, Double.NaN}) {
       assertThatIllegalArgumentException().isThrownBy(() -> identifier.withUnknownPrior(wrong));
     }

@@ -240,8 +240,8 @@ class ScoresProperties {
     double total = IntStream.rangeClosed(0, n).mapToDouble(k -> weight[k]).sum();
 
     assertThat(answer.unknownProbability()).isCloseTo(weight[n] / total, within(STEPS));
-    assertThat(answer.best()).isEqualTo(answer.ranking().get(0));
-    for (ProfileCandidate candidate : answer.ranking()) {
+    assertThat(answer.best()).isEqualTo(answer.candidates().get(0));
+    for (ProfileCandidate candidate : answer.candidates()) {
       int k = set.profiles().indexOf(candidate.profile());
       assertThat(candidate.probability())
           .as("%s in %s", candidate, readings)
@@ -258,7 +258,7 @@ class ScoresProperties {
         .sorted(Comparator.<Integer>comparingDouble(k -> -weight[k]))
         .toList();
     for (int i = 0; i < n && weight[order.get(i)] > STEPS * total; i++) {
-      assertThat(answer.ranking().get(i).probability())
+      assertThat(answer.candidates().get(i).probability())
           .isCloseTo(weight[order.get(i)] / total, within(STEPS));
     }
     verdict(answer, readings, weight, total, order, wear);
@@ -271,7 +271,7 @@ class ScoresProperties {
       double total,
       List<Integer> order,
       double wear) {
-    List<PlugProfile> profiles = answer.identifier().referenceSet().profiles();
+    List<PlugProfile> profiles = answer.referenceSet().profiles();
     int n = profiles.size();
     double sum = 0.0;
     boolean unknown = false;

@@ -75,8 +75,9 @@ class SocketAnswerTest {
             birds.profiles().get(0).spread(Dimension.TIP_DIAMETER).orElseThrow())
         .confirmUnusual()
         .build();
-    ReferenceSet joint = ReferenceSet.of("more", List.of(more))
-        .mergedWith("joint", BIRDS, Instrument.DIGITAL_CALIPER);
+    ReferenceSet joint = SetComparison.of(
+            ReferenceSet.of("more", List.of(more)), BIRDS, Instrument.DIGITAL_CALIPER)
+        .merged("joint");
     assertThat(joint.sockets()).containsExactly(WIDE);
   }
 }
