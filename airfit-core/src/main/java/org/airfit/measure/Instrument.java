@@ -1,8 +1,7 @@
 package org.airfit.measure;
 
-import java.util.Arrays;
 import java.util.Objects;
-import java.util.stream.Collectors;
+import org.airfit.internal.Labels;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.source.Source;
@@ -71,15 +70,7 @@ public enum Instrument {
    * @throws IllegalArgumentException if no class has that label
    */
   public static Instrument parse(String label) {
-    String wanted = label.strip();
-    for (Instrument instrument : values()) {
-      if (instrument.label.equalsIgnoreCase(wanted)) {
-        return instrument;
-      }
-    }
-    throw new IllegalArgumentException("instrument must be one of "
-        + Arrays.stream(values()).map(Instrument::label).collect(Collectors.joining(", "))
-        + ", was \"" + label + "\"");
+    return Labels.parse("instrument", label, values());
   }
 
   /** {@return the smallest difference it shows} */
