@@ -33,9 +33,9 @@ import org.airfit.plug.DemoProfiles;
 import org.airfit.plug.Dimension;
 import org.airfit.plug.Identification;
 import org.airfit.plug.Identifier;
-import org.airfit.plug.Instrument;
+import org.airfit.measure.Instrument;
 import org.airfit.plug.PlugVerdict;
-import org.airfit.plug.Reading;
+import org.airfit.plug.PlugReading;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.DecimalMark;
 import org.airfit.quantity.FreeAirFlow;
@@ -205,10 +205,10 @@ class DocumentsTest {
 
   @Test
   void the_plug_of_the_guide_is_ambiguous_as_it_says() {
-    Reading tip =
-        Instrument.DIGITAL_CALIPER.reading(Dimension.TIP_DIAMETER, Length.parse("18.78 mm"));
-    Reading length =
-        Instrument.DIGITAL_CALIPER.reading(Dimension.TIP_LENGTH, Length.parse("21.05 mm"));
+    PlugReading tip =
+        PlugReading.of(Dimension.TIP_DIAMETER, Instrument.DIGITAL_CALIPER, Length.parse("18.78 mm"));
+    PlugReading length =
+        PlugReading.of(Dimension.TIP_LENGTH, Instrument.DIGITAL_CALIPER, Length.parse("21.05 mm"));
     Identification answer = Identifier.of(DemoProfiles.birds()).identify(List.of(tip, length));
     assertThat(answer.verdict()).isEqualTo(PlugVerdict.AMBIGUOUS);
     assertThat(answer.nextReadings()).isNotEmpty();

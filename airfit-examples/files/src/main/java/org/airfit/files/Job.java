@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.airfit.air.AirState;
-import org.airfit.plug.Reading;
+import org.airfit.plug.PlugReading;
 import org.airfit.plug.SocketAnswer;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.run.Run;
@@ -33,7 +33,7 @@ public record Job(
     String toolName,
     ShopCatalogue catalogue,
     String plugWhere,
-    List<Reading> readings,
+    List<PlugReading> readings,
     Optional<ThreadReadings> thread,
     Optional<SocketAnswer> socket,
     AirState supply,

@@ -10,8 +10,8 @@ import org.airfit.air.AirState;
 import org.airfit.joint.End;
 import org.airfit.line.Conduit;
 import org.airfit.plug.Dimension;
-import org.airfit.plug.Instrument;
-import org.airfit.plug.Reading;
+import org.airfit.measure.Instrument;
+import org.airfit.plug.PlugReading;
 import org.airfit.plug.SocketAnswer;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
@@ -50,7 +50,7 @@ public final class JobFile {
     Field hand = root.field("atHand", "an object: the plug at hand and its readings");
     String where = hand.field("where", "where it comes from, in words").text();
     boolean socketOnly = hand.flag("socketOnly");
-    List<Reading> readings = readings(hand);
+    List<PlugReading> readings = readings(hand);
     Optional<ThreadReadings> thread = thread(hand);
     Optional<SocketAnswer> socket = socket(hand, catalogue, socketOnly);
     hand.requireNothingElse();
@@ -113,7 +113,7 @@ public final class JobFile {
         asked);
   }
 
-  private static List<Reading> readings(Field hand) throws WrongFileException {
+  private static List<PlugReading> readings(Field hand) throws WrongFileException {
     Optional<Field> field = hand.find("readings");
     if (field.isEmpty()) {
       return List.of();
@@ -125,12 +125,12 @@ public final class JobFile {
                     ", ",
                     List.of(Instrument.values()).stream().map(Instrument::label).toList()))
         .oneOf(List.of(Instrument.values()), Instrument::label);
-    List<Reading> readings = new ArrayList<>();
+    List<PlugReading> readings = new ArrayList<>();
     for (String label : field.get().names()) {
       Dimension dimension = ProfileFields.dimension(field.get(), label);
       Field reading = field.get().field(label, Accepted.LENGTH);
       Length length = reading.as(Length::parse);
-      readings.add(reading.build(() -> instrument.reading(dimension, length)));
+      readings.add(reading.build(() -> PlugReading.of(dimension, instrument, length)));
     }
     return readings;
   }

@@ -52,12 +52,12 @@ final class PageReasons {
     out.append("<div class=\"beside\">\n<div>\n");
     element("p class=\"quiet\"", "It is from: " + sheet.job().plugWhere() + ".");
     out.append("<table>\n<tr><th>it may be</th><th class=\"n\">chance</th></tr>\n");
-    for (ProfileCandidate candidate : plug.ranking()) {
+    for (ProfileCandidate candidate : plug.candidates()) {
       row(candidate.profile().displayName(), Amounts.percent(candidate.probability()));
     }
     row("none of these", Amounts.percent(plug.unknownProbability()));
     out.append("</table>\n");
-    ProfileCandidate best = plug.ranking().get(0);
+    ProfileCandidate best = plug.candidates().get(0);
     if (!best.residuals().isEmpty()) {
       element("p", "How the readings lie to " + best.profile().displayName() + ":");
       out.append("<ul>\n");

@@ -105,12 +105,12 @@ public final class TextSheet {
   private void identified(JobSheet sheet, Identification plug) {
     wrapped("", "It is from: " + sheet.job().plugWhere() + ".");
     wrapped("", plug.inWords());
-    for (ProfileCandidate candidate : plug.ranking()) {
+    for (ProfileCandidate candidate : plug.candidates()) {
       line("  " + padded(candidate.profile().displayName(), 28)
           + right(Amounts.percent(candidate.probability()), 8));
     }
     line("  " + padded("none of these", 28) + right(Amounts.percent(plug.unknownProbability()), 8));
-    for (Residual residual : plug.ranking().get(0).residuals()) {
+    for (Residual residual : plug.candidates().get(0).residuals()) {
       wrapped("    ", residual.inWords() + ".");
     }
     if (InWords.leavesDoubt(plug)) {
