@@ -34,6 +34,11 @@ final class GasKernels {
     return Math.pow(temperatureRatio, G / (G - 1.0));
   }
 
+  /** 1 − p/p0, with all its digits where little is lost. */
+  static double pressureLost(double m) {
+    return -Math.expm1(G / (1.0 - G) * Math.log1p(0.5 * (G - 1.0) * m * m));
+  }
+
   /**
    * The subsonic M at which ψ has a value. With d ln ψ/d ln M = (1 − M²) T/T0, the logarithm of ψ is concave in that of M, and M = ψ/√γ lies below the root: Newton climbs
    * from there and never passes it.

@@ -73,14 +73,14 @@ public final class IsentropicFlow {
   /**
    * Obtains the subsonic flow of a mass flow function, as where air at rest is drawn into a bore.
    *
-   * @param psi ψ = ṁ √(R T0)/(A p0) [-], in [10⁻⁶, 0.684731]
+   * @param psi ψ = ṁ √(R T0)/(A p0) [-], above 0 and at most 0.684731
    * @return the flow, at Mach 1 or less
    * @throws IllegalArgumentException if {@code psi} is out of range
    */
   public static IsentropicFlow subsonicAtMassFlowFunction(double psi) {
-    if (!(psi >= 1.0e-6 && psi <= GasKernels.CHOKED)) {
+    if (!(psi > 0.0 && psi <= GasKernels.CHOKED)) {
       throw new IllegalArgumentException(
-          "mass flow function must be in [1e-6, " + GasKernels.CHOKED + "], was " + psi);
+          "mass flow function must be in (0, " + GasKernels.CHOKED + "], was " + psi);
     }
     return new IsentropicFlow(GasKernels.subsonicMachAtMassFlowFunction(psi));
   }
@@ -98,6 +98,11 @@ public final class IsentropicFlow {
   /** {@return p/p0 [-]} */
   public double pressureRatio() {
     return GasKernels.pressureRatio(temperatureRatio());
+  }
+
+  /** {@return 1 − p/p0 [-], with all its digits where little is lost} */
+  public double pressureLost() {
+    return GasKernels.pressureLost(mach);
   }
 
   /** {@return ρ/ρ0 [-]} */

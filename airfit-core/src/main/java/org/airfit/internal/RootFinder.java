@@ -22,7 +22,7 @@ import java.util.function.DoubleUnaryOperator;
 public final class RootFinder {
 
   /** The steps that a search may take beyond those of halving. */
-  public static final int SPARE = 2;
+  public static final int SPARE = 6;
 
   private RootFinder() {}
 

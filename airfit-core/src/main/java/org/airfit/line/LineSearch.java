@@ -54,8 +54,10 @@ final class LineSearch {
   private final double allowed;
   private final double wantedSquares;
 
-  /** The first answer that said the line chokes at a pressure above the one wanted. */
+  /** The first answer that said the line chokes at a pressure above the one wanted. No search of a flow need go on. */
   private LineLoss.@Nullable Choked limit;
+
+  private boolean isFlowUnknown;
 
   private LineSearch(
       Asked model,
@@ -129,7 +131,7 @@ final class LineSearch {
   private double atChoking(LineLoss.Choked choked) {
     double drop = inlet.pressure().pascals() - choked.chokingPressure().pascals();
     double value = 0.5 * Math.log(squares(drop) / wantedSquares);
-    if (!(value > 0.0) && limit == null) {
+    if (!(value > 0.0) && isFlowUnknown && limit == null) {
       limit = choked;
     }
     return value;
@@ -150,6 +152,7 @@ final class LineSearch {
   }
 
   private LineSolution flow() {
+    isFlowUnknown = true;
     if (allowed == 0.0) {
       return solution(LineSolution.Unknown.FLOW, atFlow(0.0), false);
     }
@@ -253,6 +256,7 @@ final class LineSearch {
     double atWithin = atNone;
     double beyond = Double.NaN;
     double atBeyond = Double.NaN;
+    double aside = FARTHER;
     while (true) {
       if (y <= 0.0) {
         within = x;
@@ -269,9 +273,10 @@ final class LineSearch {
       }
       // straight from no length to here, and a little farther, so that the answer comes to lie between
       double straight = x * atNone / (atNone - y);
-      double least = y > 0.0 ? 0.01 * x : 1.02 * x;
-      double most = y > 0.0 ? 0.98 * x : 1.0e4 * x;
-      x = Math.min(LONGEST, Math.min(most, Math.max(least, (y > 0.0 ? 0.98 : 1.02) * straight)));
+      x = y > 0.0
+          ? Math.max(0.01 * x, Math.min(x, straight) * (1.0 - aside))
+          : Math.min(LONGEST, Math.min(100.0 * x, Math.max(x, straight) * (1.0 + aside)));
+      aside = Math.min(0.5, 2.0 * aside);
       if (!(x > Double.MIN_NORMAL)) {
         return Optional.of(solution(LineSolution.Unknown.LENGTH, without, false));
       }
