@@ -13,9 +13,10 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /**
- * A published number beside ours: asserts that they agree, and leaves a line in the verification report.
+ * A number from elsewhere beside ours: asserts that they agree, and leaves a line in the verification report.
  *
- * <p>When the tests end, all lines are written to {@code target/verification.md}; {@code docs/verification.md} is its committed copy.
+ * <p>When the tests end, the report is written to {@code target}: {@code verification.md}, a page a chapter in
+ * {@code verification}, and {@code sources.md}. Their committed copies are in {@code docs}.
  */
 public final class Comparison {
 
@@ -32,7 +33,7 @@ public final class Comparison {
       String unit,
       double allowed,
       String why,
-      String source) {
+      Evidence evidence) {
 
     double share() {
       return allowed == 0.0 ? 0.0 : Math.abs(ours - published) / allowed;
@@ -43,14 +44,15 @@ public final class Comparison {
   private final String what;
   private final double published;
   private final String unit;
-  private final String source;
+  private final Evidence evidence;
 
-  private Comparison(String chapter, String what, double published, String unit, String source) {
+  private Comparison(
+      String chapter, String what, double published, String unit, Evidence evidence) {
     this.chapter = chapter;
     this.what = what;
     this.published = published;
     this.unit = unit;
-    this.source = source;
+    this.evidence = evidence;
   }
 
   /**
@@ -60,12 +62,12 @@ public final class Comparison {
    * @param what the row, such as "1/2, E0"; unique in its chapter
    * @param published the published value
    * @param unit its unit, "-" for none
-   * @param source where it was published, and its basis
+   * @param evidence how it came about, and where it stands
    * @return the comparison, which still wants our value
    */
   public static Comparison of(
-      String chapter, String what, double published, String unit, String source) {
-    return new Comparison(chapter, what, published, unit, source);
+      String chapter, String what, double published, String unit, Evidence evidence) {
+    return new Comparison(chapter, what, published, unit, evidence);
   }
 
   /**
@@ -76,13 +78,14 @@ public final class Comparison {
    * @param why the reason of the allowance, from outside our code
    */
   public void isMetBy(double ours, double allowed, String why) {
+    Sources.links(evidence.source()); // a source without a key fails here, where the test can be seen
     synchronized (CHAPTERS) {
       CHAPTERS
           .computeIfAbsent(chapter, any -> new ArrayList<>())
-          .add(new Line(what, published, ours, unit, allowed, why, source));
+          .add(new Line(what, published, ours, unit, allowed, why, evidence));
     }
     assertThat(Math.abs(ours - published))
-        .as("%s, %s: published %s %s, ours %s (%s)", chapter, what, published, unit, ours, source)
+        .as("%s, %s: published %s %s, ours %s (%s)", chapter, what, published, unit, ours, evidence)
         .isLessThanOrEqualTo(allowed);
   }
 
@@ -98,38 +101,75 @@ public final class Comparison {
   }
 
   private static void write() {
-    StringBuilder out = new StringBuilder("# Verification\n\n");
-    out.append("""
-        Every published number the tests compare with, beside ours. The tests write this page; nobody edits it.
-        The last column is the difference as a share of what is allowed: above 100 % the build fails.
-
-        """);
-    out.append("| chapter | rows | largest share of the allowance |\n|---|--:|--:|\n");
-    synchronized (CHAPTERS) {
-      CHAPTERS.forEach((chapter, lines) -> out.append("| ")
-          .append(chapter)
-          .append(" | ")
-          .append(lines.size())
-          .append(" | ")
-          .append(percent(lines.stream().mapToDouble(Line::share).max().orElse(0.0)))
-          .append(" |\n"));
-      out.append("| **all** | **")
-          .append(CHAPTERS.values().stream().mapToInt(List::size).sum())
-          .append("** | |\n");
-      CHAPTERS.forEach((chapter, lines) -> out.append(chapter(chapter, lines)));
-    }
+    Path target = Path.of("target");
+    Path pages = target.resolve("verification");
     try {
-      Files.createDirectories(Path.of("target"));
-      Files.writeString(Path.of("target", "verification.md"), out);
+      Files.createDirectories(pages);
+      synchronized (CHAPTERS) {
+        Files.writeString(target.resolve("verification.md"), index());
+        for (Map.Entry<String, List<Line>> chapter : CHAPTERS.entrySet()) {
+          Files.writeString(
+              pages.resolve(file(chapter.getKey())), page(chapter.getKey(), chapter.getValue()));
+        }
+      }
+      Files.writeString(target.resolve("sources.md"), Sources.page());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
   }
 
-  private static String chapter(String title, List<Line> lines) {
-    StringBuilder out = new StringBuilder("\n## " + title + "\n\n");
-    out.append(
-        "| what | published | ours | difference | unit | allowed | why so much | source | share |\n|---|--:|--:|--:|---|--:|---|---|--:|\n");
+  private static String file(String chapter) {
+    return chapter.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-") + ".md";
+  }
+
+  private static String index() {
+    List<Line> all = CHAPTERS.values().stream().flatMap(List::stream).toList();
+    StringBuilder out = new StringBuilder("# Verification\n\n");
+    out.append(String.format(
+        Locale.ROOT,
+        """
+        airfit's numbers beside the same numbers from elsewhere, %d in all. They are not worth the same:
+
+        | evidence | numbers | what it is |
+        |---|--:|---|
+        | printed | %d | stands in a standard, a handbook or a paper; airfit computes it |
+        | recomputed | %d | another program computed it, from the same equation or by another method |
+        | transcribed | %d | a constant of airfit, held against the table it was copied from |
+        | recalled | %d | nobody saw it while this was written; never the only check of anything |
+
+        The tests write these pages; nobody edits them. The last column of a page is the difference as a share of what
+        is allowed: above 100 %% the build fails. [Sources](sources.md) tells what the keys stand for.
+
+        """,
+        all.size(),
+        count(all, Evidence.Kind.PRINTED),
+        count(all, Evidence.Kind.RECOMPUTED),
+        count(all, Evidence.Kind.TRANSCRIBED),
+        count(all, Evidence.Kind.RECALLED)));
+    out.append("| chapter | printed | recomputed | transcribed | recalled | largest share of what is allowed |\n");
+    out.append("|---|--:|--:|--:|--:|--:|\n");
+    CHAPTERS.forEach((chapter, lines) -> {
+      out.append("| [").append(chapter).append("](verification/").append(file(chapter)).append(") |");
+      for (Evidence.Kind kind : Evidence.Kind.values()) {
+        long count = count(lines, kind);
+        out.append(' ').append(count == 0 ? "" : count).append(" |");
+      }
+      out.append(' ')
+          .append(percent(lines.stream().mapToDouble(Line::share).max().orElse(0.0)))
+          .append(" |\n");
+    });
+    return out.toString();
+  }
+
+  private static long count(List<Line> lines, Evidence.Kind kind) {
+    return lines.stream().filter(line -> line.evidence().kind() == kind).count();
+  }
+
+  private static String page(String title, List<Line> lines) {
+    StringBuilder out = new StringBuilder("# " + title + "\n\n");
+    out.append("Written by the tests. [All chapters](../verification.md)\n\n");
+    out.append("| what | theirs | ours | difference | unit | allowed | why so much | evidence | source | share |\n");
+    out.append("|---|--:|--:|--:|---|--:|---|---|---|--:|\n");
     lines.stream()
         .sorted((one, other) -> one.what().compareTo(other.what()))
         .forEach(line -> out.append("| ")
@@ -142,13 +182,15 @@ public final class Comparison {
                 cell(line.unit()),
                 String.format(Locale.ROOT, "%.2g", line.allowed()),
                 cell(line.why()),
-                cell(line.source()),
+                line.evidence().kind().word(),
+                cell(Sources.links(line.evidence().source())),
                 percent(line.share())))
             .append(" |\n"));
     return out.toString();
   }
 
-  private static String cell(String text) {
+  /** A text as a cell of a Markdown table. */
+  static String cell(String text) {
     return text.replace("|", "\\|").replace('\n', ' ');
   }
 

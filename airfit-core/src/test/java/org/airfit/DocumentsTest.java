@@ -118,15 +118,16 @@ class DocumentsTest {
         .withLossFactor(1.25)
         .solve();
     List<Sensitivity> matter = run.sensitivities(FreeAirFlow.parse("25 scfm").massFlow());
-    assertThat(sized).isInstanceOf(Sizing.Fitting.class);
+    assertThat(sized).isInstanceOf(Sizing.Solutions.class);
     assertThat(matter.get(0).input()).isEqualTo(Sensitivity.Input.BORE);
     RunResult balanced = run.balance(wrench);
-    List<RankedChange> ranked = run.rank(
+    List<RankedChange> ranked = RankedChange.rank(
+        run,
         wrench,
         List.of(new Change("wider hose", run.replacing("hose", wider), Money.parse("30 USD"))));
     Optional<SupplyNeeded> raised = run.supplyNeeded(wrench, GaugePressure.parse("90 psig"));
     assertThat(balanced).isInstanceOf(RunResult.Delivered.class);
-    assertThat(ranked.get(0).gainPascals()).isPositive();
+    assertThat(ranked.get(0).gain().pascals()).isPositive();
     assertThat(raised.orElseThrow().needed()).isGreaterThan(AbsolutePressure.ofPsi(104.0));
   }
 

@@ -1,6 +1,5 @@
 package org.airfit;
 
-import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
@@ -51,9 +50,6 @@ class FloorsTest {
     for (int i = 0; i < FLOORS.size(); i++) {
       List<String> allowed = new ArrayList<>(List.of("java..", "org.jspecify.."));
       FLOORS.subList(0, i + 1).forEach(floor -> allowed.add("org.airfit." + floor));
-      if (FLOORS.get(i).equals("thread")) {
-        allowed.add("org.airfit.joint"); // until a thread is named without its end
-      }
       classes()
           .that()
           .resideInAPackage("org.airfit." + FLOORS.get(i))
@@ -67,13 +63,7 @@ class FloorsTest {
 
   @Test
   void no_packages_form_a_cycle() {
-    slices()
-        .matching("org.airfit.(*)..")
-        .should()
-        .beFreeOfCycles()
-        .ignoreDependency(
-            resideInAPackage("org.airfit.thread"), resideInAPackage("org.airfit.joint"))
-        .check(CLASSES);
+    slices().matching("org.airfit.(*)..").should().beFreeOfCycles().check(CLASSES);
   }
 
   @Test

@@ -29,8 +29,16 @@ public final class Rows {
         throw new IllegalArgumentException(
             file + " must have " + heading.size() + " cells in every row, was " + cells);
       }
-      return new Row(file, heading, cells);
+      return new Row(name(test, file), heading, cells, lines.subList(1, lines.size()));
     });
+  }
+
+  /** The file with its package, such as "line/roughness.csv". */
+  private static String name(Class<?> test, String file) {
+    String path = file.startsWith("/")
+        ? file.substring(1)
+        : test.getPackageName().replace('.', '/') + "/" + file;
+    return path.substring("org/airfit/".length());
   }
 
   private static String text(Class<?> test, String file) {
@@ -82,14 +90,31 @@ public final class Rows {
     return lines;
   }
 
+  /** A number as it is written: the unit of its last digit, and how many digits it has from the first that is not 0. */
+  private record Figure(double unit, int digits) {
+
+    static Figure of(String text) {
+      String mantissa = text.toLowerCase(Locale.ROOT);
+      int e = mantissa.indexOf('e');
+      int exponent = e < 0 ? 0 : Integer.parseInt(mantissa.substring(e + 1).replace("+", ""));
+      String digits = e < 0 ? mantissa : mantissa.substring(0, e);
+      int point = digits.indexOf('.');
+      int decimals = point < 0 ? 0 : digits.length() - point - 1;
+      String figures = digits.replace(".", "").replace("-", "").replaceFirst("^0+", "");
+      return new Figure(Math.pow(10.0, exponent - decimals), figures.length());
+    }
+  }
+
   /**
    * One row.
    *
-   * @param file the file it comes from
+   * @param table the table it comes from, such as "line/roughness.csv"
    * @param heading the names of the columns
    * @param cells its cells
+   * @param lines the cells of all rows of the table
    */
-  public record Row(String file, List<String> heading, List<String> cells) {
+  public record Row(
+      String table, List<String> heading, List<String> cells, List<List<String>> lines) {
 
     /**
      * Obtains a cell as text.
@@ -100,7 +125,8 @@ public final class Rows {
     public String text(String column) {
       int at = heading.indexOf(column);
       if (at < 0) {
-        throw new IllegalArgumentException(file + " has no column " + column + ", only " + heading);
+        throw new IllegalArgumentException(
+            table + " has no column " + column + ", only " + heading);
       }
       return cells.get(at);
     }
@@ -126,20 +152,50 @@ public final class Rows {
     }
 
     /**
-     * Obtains half a unit of the last digit printed in a cell, the most by which a correct rounding may differ.
+     * Obtains half a unit of the last digit of a cell, the most by which a correct rounding may differ.
+     *
+     * <p>In a printed column that is the last digit printed. A program drops trailing zeros: in any other column 0.5
+     * beside 0.123456789 has nine decimals, and as many digits as its neighbours.
      *
      * @param column the name of its column
      * @return half of the last digit's unit
      */
     public double halfDigit(String column) {
-      String mantissa = text(column).toLowerCase(Locale.ROOT);
-      int e = mantissa.indexOf('e');
-      int exponent = e < 0 ? 0 : Integer.parseInt(mantissa.substring(e + 1).replace("+", ""));
-      String digits = e < 0 ? mantissa : mantissa.substring(0, e);
-      int point = digits.indexOf('.');
-      int decimals = point < 0 ? 0 : digits.length() - point - 1;
+      double unit = Figure.of(text(column)).unit();
+      if (EvidenceList.kind(this, column) == Evidence.Kind.RECOMPUTED) {
+        Figure finest = finest(column);
+        double byDigits = Math.pow(
+            10.0, Math.floor(Math.log10(Math.abs(number(column)))) - finest.digits() + 1.0);
+        unit = Math.min(unit, Math.max(finest.unit(), number(column) == 0.0 ? 0.0 : byDigits));
+      }
       // a hair more than one half, because both numbers are binary
-      return 0.5 * Math.pow(10.0, exponent - decimals) * (1.0 + 1.0e-9);
+      return 0.5 * unit * (1.0 + 1.0e-9);
+    }
+
+    /** The most digits and the smallest last digit of all cells of a column. */
+    private Figure finest(String column) {
+      int at = heading.indexOf(column);
+      double unit = Double.MAX_VALUE;
+      int digits = 0;
+      for (List<String> line : lines) {
+        if (!line.get(at).isEmpty()) {
+          Figure figure = Figure.of(line.get(at));
+          unit = Math.min(unit, figure.unit());
+          digits = Math.max(digits, figure.digits());
+        }
+      }
+      return new Figure(unit, digits);
+    }
+
+    /**
+     * Obtains what a number is worth. The basis belongs to the column: {@code evidence.csv} lists every column that
+     * is compared.
+     *
+     * @param column the name of its column
+     * @return how it came about, and where it stands
+     */
+    public Evidence evidence(String column) {
+      return EvidenceList.of(this, column);
     }
 
     /** {@return the source and its basis, to be shown when a row fails} */

@@ -33,7 +33,8 @@ public final class ThreadTables {
 
   public static void compare(
       String chapter, Row row, String column, double ours, double allowed, String why) {
-    Comparison.of(chapter, row + ", " + column, row.number(column), unit(column), row.source())
+    Comparison.of(
+            chapter, row + ", " + column, row.number(column), unit(column), row.evidence(column))
         .isMetBy(ours, allowed, why);
   }
 }

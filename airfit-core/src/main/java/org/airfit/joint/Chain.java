@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -39,16 +40,6 @@ public record Chain<A extends TwoEnded>(End from, End to, List<A> adapters, List
           + " Use one piece that does it all, or hold the end of the stack.",
       Source.commonPractice("no stacks of adapters"));
 
-  /** What the search found. */
-  public enum Verdict {
-    /** The ends go together without anything between. */
-    DIRECT,
-    /** One to three adapters join them. */
-    THROUGH_ADAPTERS,
-    /** No three of the adapters join them. */
-    NOT_JOINED
-  }
-
   /** A way that has been gone, up to the end it left open. */
   private record Way<A extends TwoEnded>(
       End open, List<A> adapters, List<Mating> matings, double boreMetres) {
@@ -63,21 +54,56 @@ public record Chain<A extends TwoEnded>(End from, End to, List<A> adapters, List
   }
 
   /**
-   * Copies the lists.
+   * Copies the lists and checks that they belong together.
    *
    * @param from the end it starts at
    * @param to the end it shall reach
    * @param adapters the adapters between, from {@code from} on
    * @param matings every pair of ends that meets, from {@code from} on, one more than the adapters
-   * @throws IllegalArgumentException if the numbers do not go together
+   * @throws IllegalArgumentException if the pairs are not those of the ends and adapters in this order, or one of them beside an adapter is
+   *     not sound
    */
   public Chain {
-    adapters = List.copyOf(adapters);
-    matings = List.copyOf(matings);
+    Objects.requireNonNull(from, "from");
+    Objects.requireNonNull(to, "to");
+    adapters = List.copyOf(Objects.requireNonNull(adapters, "adapters"));
+    matings = List.copyOf(Objects.requireNonNull(matings, "matings"));
     if (matings.size() != adapters.size() + 1) {
       throw new IllegalArgumentException("matings must be one more than the " + adapters.size()
           + " adapters, were " + matings.size());
     }
+    requireInRow(from, to, adapters, matings);
+  }
+
+  private static void requireInRow(
+      End from, End to, List<? extends TwoEnded> adapters, List<Mating> matings) {
+    End open = from;
+    for (int i = 0; i < matings.size(); i++) {
+      Mating mating = matings.get(i);
+      End next = i < adapters.size() ? mating.other() : to;
+      if (!mating.one().equals(open) || !mating.other().equals(next)) {
+        throw new IllegalArgumentException("mating " + (i + 1) + " must be of " + open + " and "
+            + next + ", was of " + mating.one() + " and " + mating.other());
+      }
+      if (!adapters.isEmpty() && !mating.verdict().isSound()) {
+        throw new IllegalArgumentException(
+            "every mating of a chain through adapters must be sound, was " + mating);
+      }
+      if (i < adapters.size()) {
+        open = farEnd(adapters.get(i), next);
+      }
+    }
+  }
+
+  private static End farEnd(TwoEnded adapter, End near) {
+    if (adapter.one().equals(near)) {
+      return adapter.other();
+    }
+    if (adapter.other().equals(near)) {
+      return adapter.one();
+    }
+    throw new IllegalArgumentException("mating before " + adapter.name() + " must be of "
+        + adapter.one() + " or " + adapter.other() + ", was of " + near);
   }
 
   /**
@@ -90,6 +116,9 @@ public record Chain<A extends TwoEnded>(End from, End to, List<A> adapters, List
    * @return the chain, or that there is none of at most {@value #MOST_ADAPTERS} adapters
    */
   public static <A extends TwoEnded> Chain<A> between(End from, End to, List<A> stock) {
+    Objects.requireNonNull(from, "from");
+    Objects.requireNonNull(to, "to");
+    Objects.requireNonNull(stock, "stock");
     Mating direct = Mating.of(from, to);
     if (direct.verdict().isSound()) {
       return new Chain<>(from, to, List.of(), List.of(direct));
@@ -142,11 +171,11 @@ public record Chain<A extends TwoEnded>(End from, End to, List<A> adapters, List
   }
 
   /** {@return what the search found} */
-  public Verdict verdict() {
+  public ChainVerdict verdict() {
     if (!matings.get(matings.size() - 1).verdict().isSound()) {
-      return Verdict.NOT_JOINED;
+      return ChainVerdict.NOT_JOINED;
     }
-    return adapters.isEmpty() ? Verdict.DIRECT : Verdict.THROUGH_ADAPTERS;
+    return adapters.isEmpty() ? ChainVerdict.DIRECT : ChainVerdict.THROUGH_ADAPTERS;
   }
 
   /** {@return the narrowest bore of the adapters, which rules the flow; empty if there are none} */

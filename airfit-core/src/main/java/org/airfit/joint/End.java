@@ -1,10 +1,7 @@
 package org.airfit.joint;
 
-import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import org.airfit.internal.Digits;
 import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.NominalThreadSize;
@@ -12,14 +9,14 @@ import org.airfit.quantity.QuantityFormatException;
 import org.airfit.source.Source;
 import org.airfit.thread.Gender;
 import org.airfit.thread.Limits;
-import org.airfit.thread.PipeThread;
+import org.airfit.thread.ThreadDesignation;
 import org.airfit.thread.ThreadFamily;
 import org.airfit.thread.ThreadForm;
 
 /** How a part ends, where another part is joined to it: a pipe thread, a hose barb, or the plain end of a hose. */
 public sealed interface End {
 
-  /** {@return the end as people write it, which {@link #parse(String)} reads back} */
+  /** {@return the end as people write it, which {@link #parse(String)} reads back; what it prints is the same} */
   String label();
 
   /**
@@ -32,28 +29,44 @@ public sealed interface End {
   /**
    * A pipe thread.
    *
-   * @param family the family
-   * @param size the nominal size
-   * @param gender outside or inside
+   * @param thread which thread
    */
-  record Threaded(ThreadFamily family, NominalThreadSize size, Gender gender) implements End {
+  record Threaded(ThreadDesignation thread) implements End {
 
     /**
-     * Checks that the standard has such a thread.
+     * Refuses {@code null}.
+     *
+     * @param thread which thread
+     */
+    public Threaded {
+      Objects.requireNonNull(thread, "thread");
+    }
+
+    /**
+     * Obtains an end from what names its thread.
      *
      * @param family the family
      * @param size the nominal size
      * @param gender outside or inside
      * @throws IllegalArgumentException if the family has no such size, or is only female and {@code gender} is male
      */
-    public Threaded {
-      family.requireSize(size);
-      family.requireGender(gender);
+    public Threaded(ThreadFamily family, NominalThreadSize size, Gender gender) {
+      this(new ThreadDesignation(family, size, gender));
     }
 
-    /** {@return the geometry, empty for the dryseal families, whose tables were not seen} */
-    public Optional<PipeThread> thread() {
-      return family.thread(size);
+    /** {@return the family of the thread} */
+    public ThreadFamily family() {
+      return thread.family();
+    }
+
+    /** {@return the nominal size of the thread} */
+    public NominalThreadSize size() {
+      return thread.size();
+    }
+
+    /** {@return whether the thread is outside or inside} */
+    public Gender gender() {
+      return thread.gender();
     }
 
     /**
@@ -63,22 +76,25 @@ public sealed interface End {
      */
     @Override
     public Optional<Bore> clearBore() {
-      if (gender == Gender.FEMALE || family.form() != ThreadForm.FLAT_60) {
+      if (gender() == Gender.FEMALE || family().form() != ThreadForm.FLAT_60) {
         return Optional.empty();
       }
-      return Tube.find(Tube.Kind.STEEL_PIPE, size.label(), "80")
+      return Tube.find(Tube.Kind.STEEL_PIPE, size().label(), "80")
           .map(thick -> new Bore(
-              new Limits(thick.bore(), Tube.steelPipe(size, 40).bore()),
+              new Limits(thick.bore(), Tube.steelPipe(size(), 40).bore()),
               "if cut from schedule 80 to 40 pipe",
               Source.derived("ASTM A733: nipples are made from pipe; bores of ASME B36.10M")));
     }
 
     @Override
     public String label() {
-      String symbol = family.symbol(gender);
-      return family.form() == ThreadForm.FLAT_60
-          ? size + " " + symbol + " " + gender.label()
-          : symbol + " " + size + " " + gender.label();
+      return thread.label();
+    }
+
+    /** {@return the {@link #label()}} */
+    @Override
+    public String toString() {
+      return label();
     }
   }
 
@@ -88,6 +104,15 @@ public sealed interface End {
    * @param bore the hose it is made for
    */
   record Barb(HoseBore bore) implements End {
+
+    /**
+     * Refuses {@code null}.
+     *
+     * @param bore the hose it is made for
+     */
+    public Barb {
+      Objects.requireNonNull(bore, "bore");
+    }
 
     /** The wall a barb needs [mm]: brass, from memory, no standard. */
     private static final Limits WALL =
@@ -116,6 +141,12 @@ public sealed interface End {
     public String label() {
       return bore.label() + " barb";
     }
+
+    /** {@return the {@link #label()}} */
+    @Override
+    public String toString() {
+      return label();
+    }
   }
 
   /**
@@ -124,6 +155,15 @@ public sealed interface End {
    * @param bore the hose
    */
   record HoseEnd(HoseBore bore) implements End {
+
+    /**
+     * Refuses {@code null}.
+     *
+     * @param bore the hose
+     */
+    public HoseEnd {
+      Objects.requireNonNull(bore, "bore");
+    }
 
     /** {@inheritDoc} */
     @Override
@@ -136,94 +176,44 @@ public sealed interface End {
     public String label() {
       return bore.label() + " hose";
     }
+
+    /** {@return the {@link #label()}} */
+    @Override
+    public String toString() {
+      return label();
+    }
   }
 
   /**
    * Reads an end as people write it.
    *
-   * @param text such as "3/8 NPT male", "1/4-18 NPT female", "G 1/2 female", "R 1/4 male", "3/8 in barb" or "10 mm hose"
+   * <p>Size, thread and gender stand in any order. R is male, Rc, Rp and what else a standard has only inside is female by its letters; every
+   * other thread needs male or female, M or F, as a word of its own or in front of the letters (MNPT, FIP). A dash and a number behind the
+   * size are threads per inch, as in "1/4-18 NPT": they must be those of the thread. So "3-8 NPT" is size 3 with 8 threads per inch, see
+   * {@link #remarkOn}. At most 200 characters are read.
+   *
+   * @param text such as "3/8 NPT male", "1/4-18 NPT female", "1/4 in FIP", "0.25 MNPT", "R 1/4", "G 1/2 female", "3/8 in barb" or "10 mm hose"
    * @return the end
    * @throws QuantityFormatException if the text is no end, names a thread its standard does not have, or gives it the threads per inch of
-   *     another; it tells what would be accepted
+   *     another; it tells what is missing or what would be accepted
    */
   static End parse(String text) {
-    return EndReader.read(text);
-  }
-}
-
-/** Reads ends. */
-final class EndReader {
-
-  private static final String EXAMPLES =
-      "size, family (NPT, NPTF, NPSC, NPSM, R, Rc, Rp, G) and male or female, such as \"3/8 NPT male\" or \"G 1/2 female\"; or a hose bore"
-          + " with barb or hose, such as \"3/8 in barb\"";
-
-  private static final Pattern HOSE =
-      Pattern.compile("\\s*(.+?)\\s+(barb|hose)\\s*", Pattern.CASE_INSENSITIVE);
-
-  private static final String SIZE = "[0-9][0-9/ -]*?[\"']?|[0-9]*[¼½¾⅛⅜]";
-
-  private static final Pattern THREAD = Pattern.compile(
-      "\\s*(?:(?<a>" + SIZE + ")(?:\\s*-\\s*(?<tpi>27|28|19|18|14|11\\.5|11|8))?\\s*)?"
-          + "(?<family>NPTF|NPT|NPSC|NPSM|NPSF|NPSI|PTF-SAE SHORT|BSPT|BSPP|Rc|Rp|R|G)\\s*"
-          + "(?<b>" + SIZE + ")?\\s*(?<gender>male|female)\\s*",
-      Pattern.CASE_INSENSITIVE);
-
-  private EndReader() {}
-
-  static End read(String text) {
-    Matcher hose = HOSE.matcher(text);
-    if (hose.matches()) {
-      HoseBore bore = HoseBore.parse(hose.group(1));
-      return hose.group(2).equalsIgnoreCase("barb") ? new End.Barb(bore) : new End.HoseEnd(bore);
+    EndReader.Words words = EndReader.read(text);
+    if (words.thread() != null) {
+      return new Threaded(words.thread());
     }
-    Matcher thread = THREAD.matcher(text);
-    if (!thread.matches() || (thread.group("a") == null) == (thread.group("b") == null)) {
-      throw new QuantityFormatException(text, 0, "no end of a part", EXAMPLES);
-    }
-    String size = thread.group("a") == null ? thread.group("b") : thread.group("a");
-    String symbol = thread.group("family").toUpperCase(Locale.ROOT);
-    Gender gender = thread.group("gender").equalsIgnoreCase("male") ? Gender.MALE : Gender.FEMALE;
-    if (symbol.equals("RC") && gender == Gender.MALE) {
-      throw new QuantityFormatException(
-          text, thread.start("gender"), "Rc is only female", "R for the male taper thread");
-    }
-    try {
-      End.Threaded end = new End.Threaded(family(symbol), NominalThreadSize.parse(size), gender);
-      requireThreadsPerInch(text, thread, end);
-      return end;
-    } catch (QuantityFormatException e) {
-      throw e;
-    } catch (IllegalArgumentException e) {
-      throw new QuantityFormatException(
-          text, thread.start("family"), String.valueOf(e.getMessage()), EXAMPLES);
-    }
+    HoseBore bore = Objects.requireNonNull(words.bore());
+    return words.isBarb() ? new Barb(bore) : new HoseEnd(bore);
   }
 
-  private static ThreadFamily family(String symbol) {
-    return switch (symbol) {
-      case "G", "BSPP" -> ThreadFamily.BSPP;
-      case "R", "RC", "BSPT" -> ThreadFamily.BSPT;
-      case "RP" -> ThreadFamily.RP;
-      case "PTF-SAE SHORT" -> ThreadFamily.PTF_SAE_SHORT;
-      default -> ThreadFamily.valueOf(symbol);
-    };
-  }
-
-  private static void requireThreadsPerInch(String text, Matcher thread, End.Threaded end) {
-    String typed = thread.group("tpi");
-    if (typed == null) {
-      return;
-    }
-    double standard =
-        end.thread().map(PipeThread::threadsPerInch).orElse(Double.parseDouble(typed));
-    if (Double.parseDouble(typed) != standard) {
-      throw new QuantityFormatException(
-          text,
-          thread.start("tpi"),
-          end.label() + " has " + Digits.plain(standard) + " threads per inch, not " + typed,
-          end.size() + "-" + Digits.plain(standard) + " " + end.family().symbol()
-              + ", or another family with " + typed);
-    }
+  /**
+   * Tells what whoever typed an end ought to know, because it may be meant otherwise.
+   *
+   * @param text a text that {@link #parse} reads
+   * @return the remark on "3-8 NPT male", which is size 3 and not 3/8; empty for most texts
+   * @throws QuantityFormatException if {@code text} is no end
+   */
+  static Optional<String> remarkOn(String text) {
+    return EndReader.read(text).remark();
   }
 }

@@ -2,6 +2,7 @@ package org.airfit.joint;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
@@ -21,50 +22,9 @@ import org.airfit.working.Working;
  * <p>Pairs of one standard are judged by that standard, pairs of 60° and 55° threads by the geometry of a {@link ThreadMismatch}, which is never sound.
  * It matters which of the two is male: R 1/8 drops loosely into NPT 1/8, NPT 1/8 does not start in G 1/8.
  *
- * @param one one end
- * @param other the other end
- * @param verdict what happens when they are put together
- * @param reason why, in one or two plain sentences
- * @param source the standard or practice it rests on
+ * <p>Only {@link #of} makes one. This class is immutable, thread-safe and value-based.
  */
-public record Mating(End one, End other, Verdict verdict, String reason, Source source) {
-
-  /** What happens when two ends are put together. */
-  public enum Verdict {
-    /** They assemble and seal on the thread, with a sealant. */
-    SEALS_WITH_SEALANT("seals on the thread, with a sealant"),
-    /** They assemble and seal on the thread as they are; a lubricant does no harm. */
-    SEALS_DRY("seals on the thread, dry"),
-    /** They assemble and seal on a face, seat or ring, not on the thread. */
-    SEALS_ON_FACE("seals on a face, seat or ring, not on the thread"),
-    /** The hose goes on the barb and holds with a clamp. */
-    HOLDS_WITH_CLAMP("holds with a clamp"),
-    /** They go together and may even look tight, but must not be relied on to seal or hold. */
-    NOT_TO_BE_RELIED_ON("assembles, but must not be relied on"),
-    /** They start and then jam. */
-    STARTS_AND_JAMS("starts and jams"),
-    /** They do not start, or have nothing to hold on to. */
-    DOES_NOT_FIT("does not start");
-
-    private final String label;
-
-    Verdict(String label) {
-      this.label = label;
-    }
-
-    /** {@return the verdict in words} */
-    public String label() {
-      return label;
-    }
-
-    /** {@return whether the joint is one to build} */
-    public boolean isSound() {
-      return this == SEALS_WITH_SEALANT
-          || this == SEALS_DRY
-          || this == SEALS_ON_FACE
-          || this == HOLDS_WITH_CLAMP;
-    }
-  }
+public final class Mating {
 
   private static final Caution LOW_PRESSURE = new Caution(
       "Straight coupling",
@@ -92,6 +52,20 @@ public record Mating(End one, End other, Verdict verdict, String reason, Source 
       Source.commonPractice(
           "the barb is larger than the hose bore, and the hose stretches over it"));
 
+  private final End one;
+  private final End other;
+  private final Pairing pairing;
+
+  private Mating(End one, End other, Pairing pairing) {
+    this.one = one;
+    this.other = other;
+    this.pairing = pairing;
+  }
+
+  private Mating(End one, End other, MatingVerdict verdict, String reason, Source source) {
+    this(one, other, new Pairing(verdict, reason, source));
+  }
+
   /**
    * Judges a pair of ends.
    *
@@ -100,6 +74,8 @@ public record Mating(End one, End other, Verdict verdict, String reason, Source 
    * @return what happens when they are put together; it does not matter which is named first
    */
   public static Mating of(End one, End other) {
+    Objects.requireNonNull(one, "one");
+    Objects.requireNonNull(other, "other");
     if (one instanceof End.Threaded a && other instanceof End.Threaded b) {
       return threads(a, b);
     }
@@ -112,7 +88,7 @@ public record Mating(End one, End other, Verdict verdict, String reason, Source 
     return new Mating(
         one,
         other,
-        Verdict.DOES_NOT_FIT,
+        MatingVerdict.DOES_NOT_FIT,
         "A " + one.label() + " and a " + other.label() + " have nothing to hold on to.",
         Source.commonPractice("ends of different kinds need an adapter"));
   }
@@ -125,6 +101,8 @@ public record Mating(End one, End other, Verdict verdict, String reason, Source 
    * @return whether the verdict of {@link #of} is sound
    */
   public static boolean isSound(End one, End other) {
+    Objects.requireNonNull(one, "one");
+    Objects.requireNonNull(other, "other");
     if (one instanceof End.Threaded a && other instanceof End.Threaded b) {
       // threads of two sizes or two forms are never sound, and their reasons are long
       return a.gender() != b.gender()
@@ -145,7 +123,7 @@ public record Mating(End one, End other, Verdict verdict, String reason, Source 
       return new Mating(
           one,
           other,
-          Verdict.DOES_NOT_FIT,
+          MatingVerdict.DOES_NOT_FIT,
           "The barb is made for a " + barb.bore() + ", the hose has a " + hose.bore() + ": "
               + (loose ? "it would sit loose." : "it would not go on, or split."),
           Source.commonPractice("a barb takes the hose bore it is made for"));
@@ -153,7 +131,7 @@ public record Mating(End one, End other, Verdict verdict, String reason, Source 
     return new Mating(
         one,
         other,
-        Verdict.HOLDS_WITH_CLAMP,
+        MatingVerdict.HOLDS_WITH_CLAMP,
         "The barb is made for this bore"
             + (same ? "" : ", which goes by both names")
             + "; it holds with a clamp or ferrule of the hose maker's choosing.",
@@ -165,7 +143,7 @@ public record Mating(End one, End other, Verdict verdict, String reason, Source 
       return new Mating(
           a,
           b,
-          Verdict.DOES_NOT_FIT,
+          MatingVerdict.DOES_NOT_FIT,
           "Both are " + a.gender().label() + "; a "
               + (a.gender() == Gender.MALE ? "coupling" : "nipple") + " must go between.",
           a.family().source());
@@ -177,15 +155,17 @@ public record Mating(End one, End other, Verdict verdict, String reason, Source 
         : male.family().form() == female.family().form()
             ? Pairing.ofOneForm(male.family(), female.family())
             : mixedForms(male, female);
-    return new Mating(a, b, pairing.verdict(), pairing.reason(), pairing.source());
+    return new Mating(a, b, pairing);
   }
 
   private static Pairing sizesDiffer(End.Threaded male, End.Threaded female) {
     boolean larger = male.size().compareTo(female.size()) > 0;
-    String measured =
-        male.thread().flatMap(m -> female.thread().map(f -> measured(m, f))).orElse("");
+    String measured = male.thread()
+        .geometry()
+        .flatMap(m -> female.thread().geometry().map(f -> measured(m, f)))
+        .orElse("");
     return new Pairing(
-        Verdict.DOES_NOT_FIT,
+        MatingVerdict.DOES_NOT_FIT,
         "The sizes differ: male " + male.size() + ", female " + female.size() + measured
             + ", so it "
             + (larger ? "does not enter" : "drops in without catching") + ". A "
@@ -204,17 +184,46 @@ public record Mating(End one, End other, Verdict verdict, String reason, Source 
     Source source = Source.derived("thread forms of ASME B1.20.1 and ISO 7-1 / ISO 228-1");
     String why =
         " 60° flats against 55° rounds leave a spiral path open, and under pressure the parts can separate.";
-    return mixUp(male, female)
-        .map(mix -> new Pairing(mix.verdict(), mix.inWords() + why, source))
+    return mismatch(male, female)
+        .map(mismatch -> new Pairing(mismatch.verdict(), mismatch.inWords() + why, source))
         .orElseGet(() -> new Pairing(
-            Verdict.NOT_TO_BE_RELIED_ON, "How far it goes was not worked out." + why, source));
+            MatingVerdict.NOT_TO_BE_RELIED_ON,
+            "How far it goes was not worked out." + why,
+            source));
   }
 
-  private static Optional<ThreadMismatch> mixUp(End.Threaded male, End.Threaded female) {
+  private static Optional<ThreadMismatch> mismatch(End.Threaded male, End.Threaded female) {
     return male.size() == female.size()
             && male.family().form() != female.family().form()
-        ? male.thread().flatMap(m -> female.thread().map(f -> new ThreadMismatch(m, f)))
+        ? male.thread()
+            .geometry()
+            .flatMap(m -> female.thread().geometry().map(f -> new ThreadMismatch(m, f)))
         : Optional.empty();
+  }
+
+  /** {@return one end} */
+  public End one() {
+    return one;
+  }
+
+  /** {@return the other end} */
+  public End other() {
+    return other;
+  }
+
+  /** {@return what happens when they are put together} */
+  public MatingVerdict verdict() {
+    return pairing.verdict();
+  }
+
+  /** {@return why, in one or two plain sentences} */
+  public String reason() {
+    return pairing.reason();
+  }
+
+  /** {@return the standard or practice it rests on} */
+  public Source source() {
+    return pairing.source();
   }
 
   private Optional<End.Threaded> threaded(Gender gender) {
@@ -226,18 +235,18 @@ public record Mating(End one, End other, Verdict verdict, String reason, Source 
   }
 
   /** {@return how far a pair of 60° and 55° threads of one size goes, empty for all other pairs} */
-  public Optional<ThreadMismatch> mixUp() {
+  public Optional<ThreadMismatch> mismatch() {
     return threaded(Gender.MALE)
-        .flatMap(male -> threaded(Gender.FEMALE).flatMap(female -> mixUp(male, female)));
+        .flatMap(male -> threaded(Gender.FEMALE).flatMap(female -> mismatch(male, female)));
   }
 
   /** {@return how far to turn it by hand and by wrench, empty where it does not seal on a taper thread or no table was seen} */
   public Optional<Engagement> engagement() {
-    if (verdict != Verdict.SEALS_WITH_SEALANT) {
+    if (verdict() != MatingVerdict.SEALS_WITH_SEALANT) {
       return Optional.empty();
     }
     return threaded(Gender.MALE)
-        .flatMap(End.Threaded::thread)
+        .flatMap(end -> end.thread().geometry())
         .flatMap(thread -> thread instanceof NptThread npt
             ? Optional.of(Engagement.of(npt))
             : thread instanceof BsptThread r ? Optional.of(Engagement.of(r)) : Optional.empty());
@@ -245,7 +254,7 @@ public record Mating(End one, End other, Verdict verdict, String reason, Source 
 
   /** {@return how to use sealant on it, or that it does no good; each with its source or marked common practice} */
   public List<Caution> sealantNotes() {
-    return switch (verdict) {
+    return switch (verdict()) {
       case SEALS_WITH_SEALANT ->
         Sealant.onTaper(
             threaded(Gender.MALE).map(End.Threaded::size).orElse(NominalThreadSize.ONE));
@@ -258,7 +267,7 @@ public record Mating(End one, End other, Verdict verdict, String reason, Source 
 
   /** {@return whether it seals, but is meant for low pressure: a taper thread in a straight coupling} */
   public boolean isForLowPressure() {
-    return verdict.isSound()
+    return verdict().isSound()
         && threaded(Gender.FEMALE)
             .filter(end -> end.family() == ThreadFamily.NPSC)
             .isPresent();
@@ -267,7 +276,7 @@ public record Mating(End one, End other, Verdict verdict, String reason, Source 
   /** {@return the warnings that go with this pair} */
   public List<Caution> cautions() {
     List<Caution> cautions = new ArrayList<>();
-    switch (verdict) {
+    switch (verdict()) {
       case SEALS_WITH_SEALANT -> cautions.add(Sealant.LOOSE);
       case SEALS_ON_FACE -> cautions.add(SEAT);
       case HOLDS_WITH_CLAMP -> cautions.add(CLAMP);
@@ -276,7 +285,8 @@ public record Mating(End one, End other, Verdict verdict, String reason, Source 
     if (isForLowPressure()) {
       cautions.add(LOW_PRESSURE);
     }
-    if (verdict == Verdict.NOT_TO_BE_RELIED_ON || verdict == Verdict.STARTS_AND_JAMS) {
+    if (verdict() == MatingVerdict.NOT_TO_BE_RELIED_ON
+        || verdict() == MatingVerdict.STARTS_AND_JAMS) {
       cautions.add(MISMATCH);
     }
     return List.copyOf(cautions);
@@ -285,11 +295,11 @@ public record Mating(End one, End other, Verdict verdict, String reason, Source 
   /** {@return how the verdict was reached, with the geometry that was used} */
   public Working working() {
     Working.Builder out = Working.titled(one.label() + " and " + other.label())
-        .note(verdict.label() + ". " + reason + " [" + source + "]");
-    mixUp().ifPresent(mix -> out.include(mix.working()));
+        .note(verdict().label() + ". " + reason() + " [" + source() + "]");
+    mismatch().ifPresent(mismatch -> out.include(mismatch.working()));
     engagement().ifPresent(engagement -> {
       threaded(Gender.MALE)
-          .flatMap(End.Threaded::thread)
+          .flatMap(end -> end.thread().geometry())
           .ifPresent(thread -> out.include(thread.working()));
       out.note(engagement + " [" + engagement.handTightSource() + "; " + engagement.wrenchSource()
           + "].");
@@ -299,6 +309,26 @@ public record Mating(End one, End other, Verdict verdict, String reason, Source 
 
   /** {@return the answer in one line, such as "G 1/2 male into G 1/2 female: seals on a face, …"} */
   public String inWords() {
-    return one.label() + " and " + other.label() + ": " + verdict.label() + ". " + reason;
+    return one.label() + " and " + other.label() + ": " + verdict().label() + ". " + reason();
+  }
+
+  /** Equal for equal ends named in the same order. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Mating that
+        && one.equals(that.one)
+        && this.other.equals(that.other)
+        && pairing.equals(that.pairing);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(one, other, pairing);
+  }
+
+  /** {@return the answer in one line, as {@link #inWords()}} */
+  @Override
+  public String toString() {
+    return inWords();
   }
 }

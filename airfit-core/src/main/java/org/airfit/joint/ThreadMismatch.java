@@ -146,13 +146,13 @@ public record ThreadMismatch(PipeThread male, PipeThread female) {
   }
 
   /** {@return what becomes of the attempt: never a sound joint} */
-  public Mating.Verdict verdict() {
+  public MatingVerdict verdict() {
     if (!startsWithCutCrests()) {
-      return startsAtTheLimits() ? Mating.Verdict.STARTS_AND_JAMS : Mating.Verdict.DOES_NOT_FIT;
+      return startsAtTheLimits() ? MatingVerdict.STARTS_AND_JAMS : MatingVerdict.DOES_NOT_FIT;
     }
     boolean runsIn = (isSamePitch() && turns().orElse(SEVERAL_TURNS) > 0.0)
         || turns().orElse(SEVERAL_TURNS) >= SEVERAL_TURNS;
-    return runsIn ? Mating.Verdict.NOT_TO_BE_RELIED_ON : Mating.Verdict.STARTS_AND_JAMS;
+    return runsIn ? MatingVerdict.NOT_TO_BE_RELIED_ON : MatingVerdict.STARTS_AND_JAMS;
   }
 
   /** {@return what becomes of the attempt, in plain words} */

@@ -5,17 +5,13 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.airfit.air.AirState;
 import org.airfit.internal.Digits;
-import org.airfit.plant.Supply;
 import org.airfit.quantity.AbsolutePressure;
-import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.MassFlow;
-import org.airfit.quantity.PressureDrop;
-import org.airfit.run.Element;
-import org.airfit.run.ToolDemand;
+import org.airfit.quantity.MassFlowUnit;
 import org.airfit.safety.Caution;
 import org.airfit.source.Source;
 import org.airfit.working.Term;
@@ -41,150 +37,81 @@ public sealed interface NetworkResult extends Worked {
   List<Caution> cautions();
 
   /**
-   * The flow through one branch.
-   *
-   * @param name the branch
-   * @param from the node the air comes from
-   * @param to the node it goes to
-   * @param massFlow the flow
-   * @param inlet the pressure in front
-   * @param outlet the pressure behind
-   * @param chokes whether it lets no more through however low the pressure behind it
-   * @param unsettled whether its flow stands at Re 2300, with a drop between the laminar and the turbulent one
-   * @param warnings where its model is near or outside what it holds for
-   * @param reached works out how the pressure behind follows from the flow
-   */
-  record BranchFlow(
-      String name,
-      String from,
-      String to,
-      MassFlow massFlow,
-      AbsolutePressure inlet,
-      AbsolutePressure outlet,
-      boolean chokes,
-      boolean unsettled,
-      List<String> warnings,
-      Worked reached) {
-
-    private static final double LEAST_FLOW = 1.0e-30;
-
-    static BranchFlow of(
-        NetworkSolver.Branch branch, List<String> nodes, double[] pascals, AirState air) {
-      boolean forward = branch.flow >= 0.0;
-      int from = forward ? branch.from : branch.to;
-      int to = forward ? branch.to : branch.from;
-      // a drop below the last digit of the pressure may come out negative
-      double behind = Math.min(pascals[to], pascals[from]);
-      AbsolutePressure inlet = AbsolutePressure.ofPascals(pascals[from]);
-      // what Newton leaves of no flow may be too small to have a friction factor
-      double left = Math.abs(branch.flow) < LEAST_FLOW ? 0.0 : Math.abs(branch.flow);
-      MassFlow flow = MassFlow.ofKilogramsPerSecond(left);
-      Element.Outcome outcome = branch.element.solve(flow, air.at(inlet));
-      return new BranchFlow(
-          branch.element.name(),
-          nodes.get(from),
-          nodes.get(to),
-          flow,
-          inlet,
-          AbsolutePressure.ofPascals(behind),
-          branch.chokes,
-          branch.held,
-          outcome.warnings(),
-          outcome.working());
-    }
-
-    /** {@return the pressure it takes} */
-    public PressureDrop drop() {
-      return inlet.dropTo(outlet);
-    }
-  }
-
-  /**
-   * What one supply gives.
-   *
-   * @param node its node
-   * @param supply the supply
-   * @param kilogramsPerSecond what it gives [kg/s]; negative where air runs back into it from a higher supply
-   * @param exhausted whether it gives all it can
-   */
-  record SupplyFlow(String node, Supply supply, double kilogramsPerSecond, boolean exhausted) {}
-
-  /**
-   * What one tool gets.
-   *
-   * @param node its node
-   * @param tool the tool
-   * @param wanted the flow it wants: the part of its rated flow that it runs at
-   * @param massFlow the flow it gets
-   * @param atTool the pressure at its inlet as a gauge shows it
-   */
-  record ToolFlow(
-      String node, ToolDemand tool, MassFlow wanted, MassFlow massFlow, GaugePressure atTool) {
-
-    static ToolFlow of(
-        String node,
-        ToolDemand tool,
-        double part,
-        double flow,
-        double pascals,
-        AbsolutePressure atmosphere) {
-      return new ToolFlow(
-          node,
-          tool,
-          tool.rated().massFlow().times(part),
-          MassFlow.ofKilogramsPerSecond(Math.max(0.0, flow)),
-          GaugePressure.of(AbsolutePressure.ofPascals(pascals), atmosphere));
-    }
-
-    /** {@return whether it gets less than it wants, by more than a millionth} */
-    public boolean isStarved() {
-      return massFlow.kilogramsPerSecond() < wanted.kilogramsPerSecond() * (1.0 - 1.0e-6);
-    }
-  }
-
-  /**
    * A steady flow.
    *
-   * @param atmosphere the pressure against which gauges read
-   * @param pressures the pressure at every node, by name
-   * @param branches the flow through every branch, in the order they were added
-   * @param supplies what every supply gives
-   * @param tools what every tool gets, in the order they were added
-   * @param imbalance the most that a node gains or loses over all that the tools take [-]
-   * @param iterations the steps it took
-   * @param cautions the warnings that go with it
+   * <p>This class is immutable, thread-safe and value-based.
    */
-  record Solved(
-      AbsolutePressure atmosphere,
-      Map<String, AbsolutePressure> pressures,
-      List<BranchFlow> branches,
-      List<SupplyFlow> supplies,
-      List<ToolFlow> tools,
-      double imbalance,
-      int iterations,
-      List<Caution> cautions)
-      implements NetworkResult {
+  final class Solved implements NetworkResult {
 
     private static final Source BALANCE = Source.derived("balance of mass at a node");
 
-    /**
-     * Copies the collections.
-     *
-     * @param atmosphere the pressure against which gauges read
-     * @param pressures the pressure at every node, by name
-     * @param branches the flow through every branch, in the order they were added
-     * @param supplies what every supply gives
-     * @param tools what every tool gets, in the order they were added
-     * @param imbalance the most that a node gains or loses over all that the tools take [-]
-     * @param iterations the steps it took
-     * @param cautions the warnings that go with it
-     */
-    public Solved {
-      pressures = Collections.unmodifiableMap(new LinkedHashMap<>(pressures));
-      branches = List.copyOf(branches);
-      supplies = List.copyOf(supplies);
-      tools = List.copyOf(tools);
-      cautions = List.copyOf(cautions);
+    private record Values(
+        AbsolutePressure atmosphere,
+        Map<String, AbsolutePressure> pressures,
+        List<BranchFlow> branches,
+        List<SupplyFlow> supplies,
+        List<ToolFlow> tools,
+        double imbalance,
+        int iterations) {}
+
+    private final Values values;
+
+    Solved(
+        AbsolutePressure atmosphere,
+        Map<String, AbsolutePressure> pressures,
+        List<BranchFlow> branches,
+        List<SupplyFlow> supplies,
+        List<ToolFlow> tools,
+        double imbalance,
+        int iterations) {
+      this.values = new Values(
+          atmosphere,
+          Collections.unmodifiableMap(new LinkedHashMap<>(pressures)),
+          List.copyOf(branches),
+          List.copyOf(supplies),
+          List.copyOf(tools),
+          imbalance,
+          iterations);
+    }
+
+    /** {@return the pressure against which gauges read} */
+    public AbsolutePressure atmosphere() {
+      return values.atmosphere;
+    }
+
+    /** {@return the pressure at every node, by name} */
+    public Map<String, AbsolutePressure> pressures() {
+      return values.pressures;
+    }
+
+    /** {@return the flow through every branch, in the order they were added} */
+    public List<BranchFlow> branches() {
+      return values.branches;
+    }
+
+    /** {@return what every supply gives} */
+    public List<SupplyFlow> supplies() {
+      return values.supplies;
+    }
+
+    /** {@return what every tool gets, in the order they were added} */
+    public List<ToolFlow> tools() {
+      return values.tools;
+    }
+
+    /** {@return the most that a node gains or loses over all that is supplied [-]} */
+    public double imbalance() {
+      return values.imbalance;
+    }
+
+    /** {@return the steps it took} */
+    public int iterations() {
+      return values.iterations;
+    }
+
+    @Override
+    public List<Caution> cautions() {
+      return List.of(Caution.MORE_SUPPLY_PRESSURE);
     }
 
     /**
@@ -195,7 +122,7 @@ public sealed interface NetworkResult extends Worked {
      * @throws IllegalArgumentException if there is no such node
      */
     public AbsolutePressure at(String node) {
-      AbsolutePressure pressure = pressures.get(node);
+      AbsolutePressure pressure = values.pressures.get(Objects.requireNonNull(node, "node"));
       if (pressure == null) {
         throw new IllegalArgumentException("node must be one of the network, was \"" + node + "\"");
       }
@@ -210,7 +137,8 @@ public sealed interface NetworkResult extends Worked {
      * @throws IllegalArgumentException if there is no such branch
      */
     public BranchFlow through(String name) {
-      return branches.stream()
+      Objects.requireNonNull(name, "name");
+      return values.branches.stream()
           .filter(branch -> branch.name().equals(name))
           .findFirst()
           .orElseThrow(() -> new IllegalArgumentException(
@@ -219,17 +147,17 @@ public sealed interface NetworkResult extends Worked {
 
     /** {@return the tools that get less than they want} */
     public List<ToolFlow> starved() {
-      return tools.stream().filter(ToolFlow::isStarved).toList();
+      return values.tools.stream().filter(ToolFlow::isStarved).toList();
     }
 
     /** {@return the branches that choke} */
     public List<BranchFlow> choking() {
-      return branches.stream().filter(BranchFlow::chokes).toList();
+      return values.branches.stream().filter(BranchFlow::chokes).toList();
     }
 
     /** {@return all that the tools take} */
     public MassFlow taken() {
-      return MassFlow.ofKilogramsPerSecond(tools.stream()
+      return MassFlow.ofKilogramsPerSecond(values.tools.stream()
           .mapToDouble(tool -> tool.massFlow().kilogramsPerSecond())
           .sum());
     }
@@ -244,21 +172,19 @@ public sealed interface NetworkResult extends Worked {
     @Override
     public Working working(UnitSystem units) {
       Working.Builder working = Working.titled("Steady flow in the network")
-          .note("Flows and pressures were found together by Newton's method in " + iterations
-              + " steps; mass is out of balance by " + Digits.significant(imbalance, 2)
+          .note("Flows and pressures were found together by Newton's method in " + values.iterations
+              + " steps; mass is out of balance by " + Digits.significant(values.imbalance, 2)
               + " of the whole flow. They are checked branch by branch and node by node.");
-      supplies.forEach(supply -> {
-        if (supply.kilogramsPerSecond() >= 0.0) {
-          working.include(supply
-              .supply()
-              .working(MassFlow.ofKilogramsPerSecond(supply.kilogramsPerSecond()), units));
+      for (SupplyFlow supply : values.supplies) {
+        if (supply.takenBack().kilogramsPerSecond() == 0.0) {
+          working.include(supply.supply().working(supply.given(), units));
         }
-      });
-      for (BranchFlow branch : branches) {
+      }
+      for (BranchFlow branch : values.branches) {
         working.note(branch.name() + ": from " + branch.from() + " at "
             + branch.inlet().format(units.pressureUnit()) + " to " + branch.to() + " at "
             + branch.outlet().format(units.pressureUnit()));
-        working.include(branch.reached().working(units));
+        working.include(branch.working(units));
         if (branch.chokes()) {
           working.note(branch.name() + " chokes: the pressure behind it lies lower.");
         }
@@ -268,21 +194,21 @@ public sealed interface NetworkResult extends Worked {
                   + " stands at Re 2300, where friction jumps: its drop lies between the laminar and the turbulent one.");
         }
       }
-      pressures.keySet().forEach(node -> balance(working, node, units));
+      values.pressures.keySet().forEach(node -> balance(working, node, units));
       return working.build();
     }
 
     private void balance(Working.Builder working, String node, UnitSystem units) {
       List<BranchFlow> in =
-          branches.stream().filter(branch -> branch.to().equals(node)).toList();
-      if (in.isEmpty() || supplies.stream().anyMatch(supply -> supply.node().equals(node))) {
+          values.branches.stream().filter(branch -> branch.to().equals(node)).toList();
+      if (in.isEmpty() || values.supplies.stream().anyMatch(supply -> supply.node().equals(node))) {
         return;
       }
       List<Double> out = new ArrayList<>();
-      branches.stream()
+      values.branches.stream()
           .filter(branch -> branch.from().equals(node))
           .forEach(branch -> out.add(branch.massFlow().kilogramsPerSecond()));
-      tools.stream()
+      values.tools.stream()
           .filter(tool -> tool.node().equals(node))
           .forEach(tool -> out.add(tool.massFlow().kilogramsPerSecond()));
       if (out.isEmpty()) {
@@ -313,24 +239,48 @@ public sealed interface NetworkResult extends Worked {
     private static Term flow(int number, double kilogramsPerSecond, int digits, UnitSystem units) {
       return units.massFlow("ṁ" + number, "\\dot m_{" + number + "}", kilogramsPerSecond, digits);
     }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Solved that && values.equals(that.values);
+    }
+
+    @Override
+    public int hashCode() {
+      return values.hashCode();
+    }
+
+    /** {@return the answer in one line, such as "steady flow of 0.05 kg/s to 3 tools"} */
+    @Override
+    public String toString() {
+      return "steady flow of " + taken().format(MassFlowUnit.KILOGRAM_PER_SECOND) + " to "
+          + values.tools.size() + " tools";
+    }
   }
 
   /**
    * There is no steady flow, or none was found.
    *
-   * @param reason why, in one sentence
-   * @param nodes the nodes concerned, if any
+   * <p>This class is immutable, thread-safe and value-based.
    */
-  record NoSolution(String reason, List<String> nodes) implements NetworkResult {
+  final class NoSolution implements NetworkResult {
 
-    /**
-     * Copies the list.
-     *
-     * @param reason why, in one sentence
-     * @param nodes the nodes concerned, if any
-     */
-    public NoSolution {
-      nodes = List.copyOf(nodes);
+    private final String reason;
+    private final List<String> nodes;
+
+    NoSolution(String reason, List<String> nodes) {
+      this.reason = reason;
+      this.nodes = List.copyOf(nodes);
+    }
+
+    /** {@return why, in one sentence} */
+    public String reason() {
+      return reason;
+    }
+
+    /** {@return the nodes concerned, if any} */
+    public List<String> nodes() {
+      return nodes;
     }
 
     @Override
@@ -348,6 +298,24 @@ public sealed interface NetworkResult extends Worked {
     @Override
     public List<Caution> cautions() {
       return List.of();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof NoSolution that
+          && reason.equals(that.reason)
+          && nodes.equals(that.nodes);
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * reason.hashCode() + nodes.hashCode();
+    }
+
+    /** {@return why there is none} */
+    @Override
+    public String toString() {
+      return reason;
     }
   }
 }

@@ -4,7 +4,9 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Random;
 import org.airfit.plant.ReceiverSize;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
@@ -13,63 +15,148 @@ import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.Temperature;
 import org.airfit.quantity.Volume;
 import org.airfit.run.ToolDemand;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What came of drawing at random which tools run.
  *
- * @param seed where the random numbers began
- * @param trials how often it was drawn
- * @param unsolved how often no steady flow was found; those trials are left out of all that follows
- * @param meanFlow the mean of all that the tools took
- * @param flow95 what they took at most in 95 % of the trials
- * @param tools how each tool fared, in the order they were added to the network
+ * <p>This class is immutable, thread-safe and value-based.
  */
-public record NetworkSimulation(
-    long seed,
-    int trials,
-    int unsolved,
-    MassFlow meanFlow,
-    MassFlow flow95,
-    List<ToolRecord> tools) {
+public final class NetworkSimulation {
 
-  /**
-   * Copies the list.
-   *
-   * @param seed where the random numbers began
-   * @param trials how often it was drawn
-   * @param unsolved how often no steady flow was found
-   * @param meanFlow the mean of all that the tools took
-   * @param flow95 what they took at most in 95 % of the trials
-   * @param tools how each tool fared
-   */
-  public NetworkSimulation {
-    tools = List.copyOf(tools);
+  private record Values(
+      long seed,
+      int trials,
+      int unsolved,
+      MassFlow meanFlow,
+      MassFlow flow95,
+      List<ToolRecord> tools) {}
+
+  private final Values values;
+
+  private NetworkSimulation(Values values) {
+    this.values = values;
+  }
+
+  /** Draws which tools of a plan run, and solves again and again. */
+  static NetworkSimulation of(NetworkPlan plan, long seed, int trials) {
+    Random random = new Random(seed);
+    int tools = plan.outlets().size();
+    List<List<ToolFlow>> flows = new ArrayList<>();
+    plan.outlets().forEach(outlet -> flows.add(new ArrayList<>()));
+    List<Double> taken = new ArrayList<>();
+    for (int trial = 0; trial < trials; trial++) {
+      boolean[] runs = new boolean[tools];
+      double[] parts = new double[tools];
+      for (int i = 0; i < tools; i++) {
+        ToolDemand tool = plan.outlets().get(i).tool();
+        runs[i] = random.nextDouble() < tool.duty();
+        parts[i] = runs[i] ? tool.load() : 0.0;
+      }
+      if (SteadyFlow.of(plan, parts) instanceof NetworkResult.Solved solved) {
+        taken.add(solved.taken().kilogramsPerSecond());
+        for (int i = 0; i < tools; i++) {
+          if (runs[i]) {
+            flows.get(i).add(solved.tools().get(i));
+          }
+        }
+      }
+    }
+    double[] sorted = taken.stream().mapToDouble(Double::doubleValue).sorted().toArray();
+    List<ToolRecord> records = new ArrayList<>();
+    for (int i = 0; sorted.length > 0 && i < tools; i++) {
+      records.add(ToolRecord.of(plan.outlets().get(i), flows.get(i)));
+    }
+    double mean = Arrays.stream(sorted).average().orElse(0.0);
+    double high = sorted.length == 0
+        ? 0.0
+        : sorted[(int) Math.min(sorted.length - 1.0, Math.floor(0.95 * sorted.length))];
+    return new NetworkSimulation(new Values(
+        seed,
+        trials,
+        trials - sorted.length,
+        MassFlow.ofKilogramsPerSecond(mean),
+        MassFlow.ofKilogramsPerSecond(high),
+        List.copyOf(records)));
+  }
+
+  /** {@return where the random numbers began} */
+  public long seed() {
+    return values.seed;
+  }
+
+  /** {@return how often it was drawn} */
+  public int trials() {
+    return values.trials;
+  }
+
+  /** {@return how often no steady flow was found; those trials are left out of all that follows} */
+  public int unsolved() {
+    return values.unsolved;
+  }
+
+  /** {@return the mean of all that the tools took} */
+  public MassFlow meanFlow() {
+    return values.meanFlow;
+  }
+
+  /** {@return what they took at most in 95 % of the trials} */
+  public MassFlow flow95() {
+    return values.flow95;
+  }
+
+  /** {@return how each tool fared, in the order they were added to the network} */
+  public List<ToolRecord> tools() {
+    return values.tools;
   }
 
   /**
    * How one tool fared.
    *
-   * @param node its node
-   * @param tool the tool
-   * @param ran in how many trials it ran
-   * @param starved in how many of these it got less than it wanted
-   * @param pressure what it had at its inlet, lowest first, of the trials in which it ran
+   * <p>This class is immutable, thread-safe and value-based.
    */
-  public record ToolRecord(
-      String node, ToolDemand tool, int ran, int starved, List<GaugePressure> pressure) {
+  public static final class ToolRecord {
 
-    /**
-     * Copies the list.
-     *
-     * @param node its node
-     * @param tool the tool
-     * @param ran in how many trials it ran
-     * @param starved in how many of these it got less than it wanted
-     * @param pressure what it had at its inlet, lowest first
-     */
-    public ToolRecord {
-      pressure = List.copyOf(pressure);
+    private record Fare(
+        String node, ToolDemand tool, int ran, int starved, List<GaugePressure> pressure) {}
+
+    private final Fare fare;
+
+    private ToolRecord(Fare fare) {
+      this.fare = fare;
+    }
+
+    private static ToolRecord of(NetworkPlan.Outlet outlet, List<ToolFlow> flows) {
+      return new ToolRecord(new Fare(
+          outlet.node(),
+          outlet.tool(),
+          flows.size(),
+          (int) flows.stream().filter(ToolFlow::isStarved).count(),
+          flows.stream().map(ToolFlow::atTool).sorted().toList()));
+    }
+
+    /** {@return its node} */
+    public String node() {
+      return fare.node;
+    }
+
+    /** {@return the tool} */
+    public ToolDemand tool() {
+      return fare.tool;
+    }
+
+    /** {@return in how many trials it ran} */
+    public int ran() {
+      return fare.ran;
+    }
+
+    /** {@return in how many of these it got less than it wanted} */
+    public int starved() {
+      return fare.starved;
+    }
+
+    /** {@return what it had at its inlet, lowest first, of the trials in which it ran} */
+    public List<GaugePressure> pressure() {
+      return fare.pressure;
     }
 
     /**
@@ -83,10 +170,28 @@ public record NetworkSimulation(
       if (!(share >= 0.0 && share <= 1.0)) {
         throw new IllegalArgumentException("share must be in [0, 1], was " + share);
       }
-      return pressure.isEmpty()
+      int count = fare.pressure.size();
+      return count == 0
           ? Optional.empty()
-          : Optional.of(pressure.get(
-              (int) Math.min(pressure.size() - 1.0, Math.floor(share * pressure.size()))));
+          : Optional.of(
+              fare.pressure.get((int) Math.min(count - 1.0, Math.floor(share * count))));
+    }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof ToolRecord that && fare.equals(that.fare);
+    }
+
+    @Override
+    public int hashCode() {
+      return fare.hashCode();
+    }
+
+    /** {@return the tool in one line, such as "grinder at bench: starved in 12 of 400 trials"} */
+    @Override
+    public String toString() {
+      return fare.tool.name() + " at " + fare.node + ": starved in " + fare.starved + " of "
+          + fare.ran + " trials";
     }
   }
 
@@ -109,65 +214,33 @@ public record NetworkSimulation(
       AbsolutePressure least,
       Temperature temperature,
       Volume pipes) {
-    if (flow95.compareTo(delivery.massFlow()) <= 0) {
+    Objects.requireNonNull(delivery, "delivery");
+    Objects.requireNonNull(time, "time");
+    Objects.requireNonNull(start, "start");
+    Objects.requireNonNull(least, "least");
+    Objects.requireNonNull(temperature, "temperature");
+    Objects.requireNonNull(pipes, "pipes");
+    if (flow95().compareTo(delivery.massFlow()) <= 0) {
       return Optional.empty();
     }
-    FreeAirFlow peak = FreeAirFlow.from(flow95, delivery.reference());
+    FreeAirFlow peak = FreeAirFlow.from(flow95(), delivery.reference());
     return Optional.of(new ReceiverSize(peak, delivery, time, start, least, temperature, pipes));
   }
 
-  /** Counts. */
-  static final class Tally {
-    private final long seed;
-    private final List<List<NetworkResult.ToolFlow>> flows = new ArrayList<>();
-    private final List<Double> taken = new ArrayList<>();
-    private int trials;
-    private NetworkResult.@Nullable Solved last;
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof NetworkSimulation that && values.equals(that.values);
+  }
 
-    Tally(long seed, int tools) {
-      this.seed = seed;
-      for (int i = 0; i < tools; i++) {
-        flows.add(new ArrayList<>());
-      }
-    }
+  @Override
+  public int hashCode() {
+    return values.hashCode();
+  }
 
-    void add(boolean[] runs, NetworkResult result) {
-      trials++;
-      if (result instanceof NetworkResult.Solved solved) {
-        last = solved;
-        taken.add(solved.taken().kilogramsPerSecond());
-        for (int i = 0; i < runs.length; i++) {
-          if (runs[i]) {
-            flows.get(i).add(solved.tools().get(i));
-          }
-        }
-      }
-    }
-
-    NetworkSimulation finished() {
-      double[] sorted = taken.stream().mapToDouble(Double::doubleValue).sorted().toArray();
-      List<ToolRecord> records = new ArrayList<>();
-      for (int i = 0; last != null && i < flows.size(); i++) {
-        List<NetworkResult.ToolFlow> of = flows.get(i);
-        NetworkResult.ToolFlow any = last.tools().get(i);
-        records.add(new ToolRecord(
-            any.node(),
-            any.tool(),
-            of.size(),
-            (int) of.stream().filter(NetworkResult.ToolFlow::isStarved).count(),
-            of.stream().map(NetworkResult.ToolFlow::atTool).sorted().toList()));
-      }
-      double mean = Arrays.stream(sorted).average().orElse(0.0);
-      double high = sorted.length == 0
-          ? 0.0
-          : sorted[(int) Math.min(sorted.length - 1.0, Math.floor(0.95 * sorted.length))];
-      return new NetworkSimulation(
-          seed,
-          trials,
-          trials - sorted.length,
-          MassFlow.ofKilogramsPerSecond(mean),
-          MassFlow.ofKilogramsPerSecond(high),
-          records);
-    }
+  /** {@return the simulation in one line, such as "1000 trials with 12 tools from seed 42"} */
+  @Override
+  public String toString() {
+    return values.trials + " trials with " + values.tools.size() + " tools from seed "
+        + values.seed;
   }
 }

@@ -2,6 +2,7 @@ package org.airfit.plant;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Objects;
 import org.airfit.air.Compression;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.MassFlow;
@@ -10,6 +11,8 @@ import org.airfit.quantity.Power;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.source.Source;
 import org.airfit.working.Term;
+import org.airfit.working.UnitSystem;
+import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
 /**
@@ -63,11 +66,11 @@ public record AirPlant(
    * @param perKilowattHour the rate
    */
   public AirPlant {
-    compression.stages(); // null fails here
+    Objects.requireNonNull(compression, "compression");
+    Objects.requireNonNull(perKilowattHour, "perKilowattHour");
     YearlyCost.requireEfficiency("compressor efficiency", compressorEfficiency);
     YearlyCost.requireEfficiency("motor efficiency", motorEfficiency);
     YearlyCost.requireTime(time);
-    perKilowattHour.amount();
   }
 
   /**
@@ -77,6 +80,7 @@ public record AirPlant(
    * @return the power
    */
   public Power shaftPower(MassFlow flow) {
+    Objects.requireNonNull(flow, "flow");
     return Power.ofWatts(compression.power(flow).watts() / compressorEfficiency);
   }
 
@@ -87,6 +91,7 @@ public record AirPlant(
    * @return the power
    */
   public Power electricPower(MassFlow flow) {
+    Objects.requireNonNull(flow, "flow");
     return Power.ofWatts(shaftPower(flow).watts() / motorEfficiency);
   }
 
@@ -98,9 +103,8 @@ public record AirPlant(
    * @return the cost
    */
   public YearlyCost ofFlow(String what, MassFlow flow) {
-    Working.Builder working =
-        Working.titled("Yearly cost of " + what).include(compression.working());
-    return cost(what, flow.kilogramsPerSecond(), compression.joulesPerKilogram(), working);
+    Objects.requireNonNull(flow, "flow");
+    return cost(what, new OfFlow(this, flow));
   }
 
   /**
@@ -113,21 +117,10 @@ public record AirPlant(
    * @throws IllegalArgumentException if nothing would be left to compress to without the drop
    */
   public YearlyCost ofDrop(String what, MassFlow flow, PressureDrop drop) {
+    Objects.requireNonNull(flow, "flow");
+    Objects.requireNonNull(drop, "drop");
     Compression without = compression.to(compression.discharge().minus(drop));
-    double more = compression.joulesPerKilogram() - without.joulesPerKilogram();
-    Working.Builder working = Working.titled("Yearly cost of " + what)
-        .include(compression.working())
-        .include(without.working())
-        .step(
-            "Work that the drop costs",
-            "⟨w⟩ = ⟨w1⟩ − ⟨w2⟩",
-            "⟨w⟩ = ⟨w1⟩ - ⟨w2⟩",
-            List.of(
-                Term.of("w1", "w_1", compression.joulesPerKilogram(), "J/kg", 12),
-                Term.of("w2", "w_2", without.joulesPerKilogram(), "J/kg", 12)),
-            Term.of("w", "w", more, "J/kg", 5),
-            SOURCE);
-    return cost(what, flow.kilogramsPerSecond(), more, working);
+    return cost(what, new OfDrop(this, flow, without));
   }
 
   /**
@@ -142,40 +135,136 @@ public record AirPlant(
    */
   public YearlyCost ofSetting(
       String what, MassFlow flow, AbsolutePressure needed, AbsolutePressure set) {
+    Objects.requireNonNull(flow, "flow");
+    Objects.requireNonNull(needed, "needed");
+    Objects.requireNonNull(set, "set");
     if (!(needed.pascals() > 0.0 && set.compareTo(needed) >= 0)) {
       throw new IllegalArgumentException(
           "pressure set must be at least that needed, and that above 0 Pa(a), was " + set + " and "
               + needed);
     }
-    double more = flow.kilogramsPerSecond() * (set.pascals() / needed.pascals() - 1.0);
-    Working.Builder working = Working.titled("Yearly cost of " + what)
-        .include(compression.working())
-        .step(
-            "Air taken on top",
-            "⟨ṁ⟩ = ⟨ṁn⟩ × (⟨ps⟩ / ⟨pn⟩ − 1)",
-            "⟨ṁ⟩ = ⟨ṁn⟩ \\left(\\frac{⟨ps⟩}{⟨pn⟩} - 1\\right)",
-            List.of(
-                Term.of("ṁn", "\\dot m_n", flow.kilogramsPerSecond(), "kg/s", 12),
-                Term.of("ps", "p_s", set.pascals(), "Pa", 12),
-                Term.of("pn", "p_n", needed.pascals(), "Pa", 12)),
-            Term.of("ṁ", "\\dot m", more, "kg/s", 5),
-            Source.derived("choked flow is in proportion to the absolute pressure"));
-    return cost(what, more, compression.joulesPerKilogram(), working);
+    return cost(what, new OfSetting(this, flow, needed, set));
   }
 
-  private YearlyCost cost(String what, double flow, double work, Working.Builder working) {
-    Power electric = Power.ofWatts(flow * work / (compressorEfficiency * motorEfficiency));
-    working.step(
-        "Electric power",
-        "⟨P⟩ = ⟨ṁ⟩ × ⟨w⟩ / (1000 × ⟨ηc⟩ × ⟨ηm⟩)",
-        "⟨P⟩ = \\frac{⟨ṁ⟩ \\cdot ⟨w⟩}{1000 \\cdot ⟨ηc⟩ \\cdot ⟨ηm⟩}",
-        List.of(
-            Term.of("ṁ", "\\dot m", flow, "kg/s", 12),
-            Term.of("w", "w", work, "J/kg", 12),
-            Term.of("ηc", "\\eta_c", compressorEfficiency, "", 12),
-            Term.of("ηm", "\\eta_m", motorEfficiency, "", 12)),
-        Term.of("P", "P", electric.kilowatts(), "kW", 4),
-        SOURCE);
-    return YearlyCost.of(what, electric, time, perKilowattHour, working);
+  private YearlyCost cost(String what, PowerTaken power) {
+    double watts =
+        power.kilogramsPerSecond() * power.joulesPerKilogram() / (compressorEfficiency * motorEfficiency);
+    return YearlyCost.of(what, Power.ofWatts(watts), time, perKilowattHour, power);
+  }
+
+  /** The electric power that something takes: a flow, the work on each kilogram of it, and the two efficiencies. */
+  private sealed interface PowerTaken extends Worked {
+
+    AirPlant plant();
+
+    double kilogramsPerSecond();
+
+    double joulesPerKilogram();
+
+    /** Adds the steps that find the flow and the work. */
+    void begin(Working.Builder working, UnitSystem units);
+
+    @Override
+    default Working working(UnitSystem units) {
+      Working.Builder working = Working.titled("Electric power");
+      begin(working, units);
+      double watts = kilogramsPerSecond()
+          * joulesPerKilogram()
+          / (plant().compressorEfficiency * plant().motorEfficiency);
+      return working
+          .step(
+              "Electric power",
+              "⟨P⟩ = ⟨ṁ⟩ × ⟨w⟩ / (1000 × ⟨ηc⟩ × ⟨ηm⟩)",
+              "⟨P⟩ = \\frac{⟨ṁ⟩ \\cdot ⟨w⟩}{1000 \\cdot ⟨ηc⟩ \\cdot ⟨ηm⟩}",
+              List.of(
+                  Term.of("ṁ", "\\dot m", kilogramsPerSecond(), "kg/s", 12),
+                  Term.of("w", "w", joulesPerKilogram(), "J/kg", 12),
+                  Term.of("ηc", "\\eta_c", plant().compressorEfficiency, "", 12),
+                  Term.of("ηm", "\\eta_m", plant().motorEfficiency, "", 12)),
+              Term.of("P", "P", watts / 1000.0, "kW", 4),
+              SOURCE)
+          .build();
+    }
+  }
+
+  /** Of a flow compressed all the way. */
+  private record OfFlow(AirPlant plant, MassFlow flow) implements PowerTaken {
+
+    @Override
+    public double kilogramsPerSecond() {
+      return flow.kilogramsPerSecond();
+    }
+
+    @Override
+    public double joulesPerKilogram() {
+      return plant.compression.joulesPerKilogram();
+    }
+
+    @Override
+    public void begin(Working.Builder working, UnitSystem units) {
+      working.include(plant.compression.working());
+    }
+  }
+
+  /** Of a flow compressed higher than it would have to be without a drop. */
+  private record OfDrop(AirPlant plant, MassFlow flow, Compression without) implements PowerTaken {
+
+    @Override
+    public double kilogramsPerSecond() {
+      return flow.kilogramsPerSecond();
+    }
+
+    @Override
+    public double joulesPerKilogram() {
+      return plant.compression.joulesPerKilogram() - without.joulesPerKilogram();
+    }
+
+    @Override
+    public void begin(Working.Builder working, UnitSystem units) {
+      working
+          .include(plant.compression.working())
+          .include(without.working())
+          .step(
+              "Work that the drop costs",
+              "⟨w⟩ = ⟨w1⟩ − ⟨w2⟩",
+              "⟨w⟩ = ⟨w1⟩ - ⟨w2⟩",
+              List.of(
+                  Term.of("w1", "w_1", plant.compression.joulesPerKilogram(), "J/kg", 12),
+                  Term.of("w2", "w_2", without.joulesPerKilogram(), "J/kg", 12)),
+              Term.of("w", "w", joulesPerKilogram(), "J/kg", 5),
+              SOURCE);
+    }
+  }
+
+  /** Of the air that openings take on top at a pressure set too high. */
+  private record OfSetting(
+      AirPlant plant, MassFlow flow, AbsolutePressure needed, AbsolutePressure set)
+      implements PowerTaken {
+
+    @Override
+    public double kilogramsPerSecond() {
+      return flow.kilogramsPerSecond() * (set.pascals() / needed.pascals() - 1.0);
+    }
+
+    @Override
+    public double joulesPerKilogram() {
+      return plant.compression.joulesPerKilogram();
+    }
+
+    @Override
+    public void begin(Working.Builder working, UnitSystem units) {
+      working
+          .include(plant.compression.working())
+          .step(
+              "Air taken on top",
+              "⟨ṁ⟩ = ⟨ṁn⟩ × (⟨ps⟩ / ⟨pn⟩ − 1)",
+              "⟨ṁ⟩ = ⟨ṁn⟩ \\left(\\frac{⟨ps⟩}{⟨pn⟩} - 1\\right)",
+              List.of(
+                  Term.of("ṁn", "\\dot m_n", flow.kilogramsPerSecond(), "kg/s", 12),
+                  Term.of("ps", "p_s", set.pascals(), "Pa", 12),
+                  Term.of("pn", "p_n", needed.pascals(), "Pa", 12)),
+              Term.of("ṁ", "\\dot m", kilogramsPerSecond(), "kg/s", 5),
+              Source.derived("choked flow is in proportion to the absolute pressure"));
+    }
   }
 }

@@ -2,6 +2,7 @@ package org.airfit.plant;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.airfit.air.AirState;
 import org.airfit.internal.Digits;
@@ -53,7 +54,19 @@ public record Compressor(
    * @param pressure the pressure it delivers against
    * @param delivery what it delivers
    */
-  public record Point(AbsolutePressure pressure, FreeAirFlow delivery) {}
+  public record Point(AbsolutePressure pressure, FreeAirFlow delivery) {
+
+    /**
+     * Checks the components.
+     *
+     * @param pressure the pressure it delivers against
+     * @param delivery what it delivers
+     */
+    public Point {
+      Objects.requireNonNull(pressure, "pressure");
+      Objects.requireNonNull(delivery, "delivery");
+    }
+  }
 
   /**
    * Checks the components.
@@ -65,7 +78,11 @@ public record Compressor(
    * @param temperature the temperature of the air in the receiver
    */
   public Compressor {
-    curve = List.copyOf(curve);
+    curve = List.copyOf(Objects.requireNonNull(curve, "curve"));
+    Objects.requireNonNull(cutIn, "cutIn");
+    Objects.requireNonNull(cutOut, "cutOut");
+    Objects.requireNonNull(receiver, "receiver");
+    Objects.requireNonNull(temperature, "temperature");
     if (curve.size() < 2) {
       throw new IllegalArgumentException(
           "points of a compressor's curve must be at least 2, was " + curve.size());
@@ -104,6 +121,7 @@ public record Compressor(
    * @throws IllegalArgumentException if {@code pressure} lies off the curve
    */
   public MassFlow delivery(AbsolutePressure pressure) {
+    Objects.requireNonNull(pressure, "pressure");
     AbsolutePressure first = curve.get(0).pressure;
     AbsolutePressure last = curve.get(curve.size() - 1).pressure;
     if (pressure.compareTo(first) < 0 || pressure.compareTo(last) > 0) {
@@ -127,25 +145,43 @@ public record Compressor(
   }
 
   @Override
-  public Optional<AirState> at(MassFlow flow) {
-    if (flow.compareTo(delivery(cutIn)) <= 0) {
-      return Optional.of(AirState.of(cutIn, temperature));
+  public double pascals(double flow) {
+    if (flow <= delivery(cutIn).kilogramsPerSecond()) {
+      return cutIn.pascals();
     }
-    double wanted = flow.kilogramsPerSecond();
-    if (wanted > mass(curve.get(0))) {
-      return Optional.empty();
-    }
-    int i = 1;
-    while (mass(curve.get(i)) >= wanted) {
-      i++;
+    int i = behind(flow);
+    if (i == 0) {
+      return Double.NaN;
     }
     Point before = curve.get(i - 1);
     Point behind = curve.get(i);
-    double part = (mass(before) - wanted) / (mass(before) - mass(behind));
-    return Optional.of(AirState.of(
-        AbsolutePressure.ofPascals(
-            (1.0 - part) * before.pressure.pascals() + part * behind.pressure.pascals()),
-        temperature));
+    double part = (mass(before) - flow) / (mass(before) - mass(behind));
+    return (1.0 - part) * before.pressure.pascals() + part * behind.pressure.pascals();
+  }
+
+  @Override
+  public double largest() {
+    return mass(curve.get(0));
+  }
+
+  @Override
+  public double slope(double flow) {
+    if (flow <= delivery(cutIn).kilogramsPerSecond()) {
+      return 0.0;
+    }
+    int i = Math.max(1, behind(flow));
+    Point before = curve.get(i - 1);
+    Point behind = curve.get(i);
+    return (before.pressure.pascals() - behind.pressure.pascals()) / (mass(before) - mass(behind));
+  }
+
+  /** The first point that delivers less than a flow [kg/s] above what it delivers at cut-in; 0 where none delivers as much. */
+  private int behind(double flow) {
+    int i = 0;
+    while (mass(curve.get(i)) >= flow) {
+      i++;
+    }
+    return i;
   }
 
   /**
@@ -156,7 +192,7 @@ public record Compressor(
    */
   public Optional<Duration> timeBetweenStarts(MassFlow flow) {
     double delivered = meanDelivery();
-    double taken = flow.kilogramsPerSecond();
+    double taken = Objects.requireNonNull(flow, "flow").kilogramsPerSecond();
     if (!(taken > 0.0 && taken < delivered)) {
       return Optional.empty();
     }

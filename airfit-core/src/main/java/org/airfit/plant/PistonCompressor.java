@@ -1,6 +1,7 @@
 package org.airfit.plant;
 
 import java.util.List;
+import java.util.Objects;
 import org.airfit.air.AirState;
 import org.airfit.internal.Digits;
 import org.airfit.quantity.AbsolutePressure;
@@ -69,6 +70,7 @@ public record PistonCompressor(int stages, double clearance) {
    * @throws IllegalArgumentException if {@code height} is out of range
    */
   public static AbsolutePressure atmosphereAt(Length height) {
+    Objects.requireNonNull(height, "height");
     if (!(height.metres() <= HIGHEST_METRES)) {
       throw new IllegalArgumentException(
           "height must be in [0, 11000] m, was " + Digits.significant(height.metres(), 6) + " m");
@@ -86,6 +88,8 @@ public record PistonCompressor(int stages, double clearance) {
    * @throws IllegalArgumentException if a pressure is out of range
    */
   public double volumetricEfficiency(AbsolutePressure intake, AbsolutePressure discharge) {
+    Objects.requireNonNull(intake, "intake");
+    Objects.requireNonNull(discharge, "discharge");
     if (!(intake.pascals() > 0.0 && discharge.compareTo(intake) >= 0)) {
       throw new IllegalArgumentException(
           "discharge pressure must be at least that of the intake, and"
@@ -107,6 +111,8 @@ public record PistonCompressor(int stages, double clearance) {
    * @throws IllegalArgumentException if {@code height} is out of range, {@code discharge} is below the atmosphere, or nothing is delivered by the sea
    */
   public double volumeShareAt(Length height, GaugePressure discharge) {
+    Objects.requireNonNull(height, "height");
+    Objects.requireNonNull(discharge, "discharge");
     double bySea = efficiencyAt(Length.ofMetres(0.0), discharge);
     if (bySea == 0.0) {
       throw new IllegalArgumentException(

@@ -2,6 +2,7 @@ package org.airfit.plant;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Objects;
 import org.airfit.air.AirState;
 import org.airfit.internal.Digits;
 import org.airfit.quantity.AbsolutePressure;
@@ -69,6 +70,13 @@ public record ReceiverSize(
    * @param pipes the volume of the pipes between receiver and tools
    */
   public ReceiverSize {
+    Objects.requireNonNull(demand, "demand");
+    Objects.requireNonNull(delivery, "delivery");
+    Objects.requireNonNull(time, "time");
+    Objects.requireNonNull(start, "start");
+    Objects.requireNonNull(least, "least");
+    Objects.requireNonNull(temperature, "temperature");
+    Objects.requireNonNull(pipes, "pipes");
     if (delivery.massFlow().compareTo(demand.massFlow()) > 0) {
       throw new IllegalArgumentException("delivery must be at most the demand, " + demand + ", was "
           + delivery + "; no receiver is needed");
@@ -85,7 +93,6 @@ public record ReceiverSize(
       throw new IllegalArgumentException(
           "temperature must be above 0 K, was " + Digits.plain(temperature.kelvins()) + " K");
     }
-    pipes.cubicMetres(); // null fails here
   }
 
   private static double seconds(Duration time) {

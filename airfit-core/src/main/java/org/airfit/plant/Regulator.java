@@ -1,7 +1,7 @@
 package org.airfit.plant;
 
 import java.util.List;
-import java.util.Optional;
+import java.util.Objects;
 import org.airfit.air.AirState;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
@@ -38,6 +38,9 @@ public record Regulator(AirState still, FreeAirFlow flow, AbsolutePressure press
    * @param pressure the pressure it holds at that flow, at most that of {@code still}
    */
   public Regulator {
+    Objects.requireNonNull(still, "still");
+    Objects.requireNonNull(flow, "flow");
+    Objects.requireNonNull(pressure, "pressure");
     if (!(flow.cubicMetresPerSecond() > 0.0)) {
       throw new IllegalArgumentException(
           "flow of the second point of a regulator must be above 0, was " + flow);
@@ -49,17 +52,27 @@ public record Regulator(AirState still, FreeAirFlow flow, AbsolutePressure press
     }
   }
 
-  private double pascals(double massFlow) {
+  @Override
+  public double pascals(double massFlow) {
     double p0 = still.pressure().pascals();
-    return p0 - (p0 - pressure.pascals()) * (massFlow / flow.massFlow().kilogramsPerSecond());
+    double left =
+        p0 - (p0 - pressure.pascals()) * (massFlow / flow.massFlow().kilogramsPerSecond());
+    return left > 0.0 ? left : Double.NaN;
   }
 
   @Override
-  public Optional<AirState> at(MassFlow wanted) {
-    double pascals = pascals(wanted.kilogramsPerSecond());
-    return pascals > 0.0
-        ? Optional.of(still.at(AbsolutePressure.ofPascals(pascals)))
-        : Optional.empty();
+  public double largest() {
+    double p0 = still.pressure().pascals();
+    double droop = p0 - pressure.pascals();
+    return droop > 0.0
+        ? flow.massFlow().kilogramsPerSecond() * (p0 / droop)
+        : Double.POSITIVE_INFINITY;
+  }
+
+  @Override
+  public double slope(double massFlow) {
+    return -((still.pressure().pascals() - pressure.pascals())
+        / flow.massFlow().kilogramsPerSecond());
   }
 
   @Override

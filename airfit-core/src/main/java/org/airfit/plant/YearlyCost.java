@@ -2,6 +2,7 @@ package org.airfit.plant;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Objects;
 import org.airfit.internal.Digits;
 import org.airfit.quantity.Energy;
 import org.airfit.quantity.EnergyUnit;
@@ -9,6 +10,8 @@ import org.airfit.quantity.Money;
 import org.airfit.quantity.Power;
 import org.airfit.source.Source;
 import org.airfit.working.Term;
+import org.airfit.working.UnitSystem;
+import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
 /**
@@ -20,16 +23,27 @@ import org.airfit.working.Working;
  *
  * <p>P electric power [kW], t time [h], r rate [money/kWh].
  *
- * @param what what it is that costs
- * @param electric the electric power it takes
- * @param energy the energy in the year
- * @param money the money in the year
- * @param working how that was found
+ * <p>This class is immutable, thread-safe and value-based.
  */
-public record YearlyCost(String what, Power electric, Energy energy, Money money, Working working) {
+public final class YearlyCost implements Worked {
 
   private static final Source PRICE = Source.handbook(
       "US DOE Compressed Air Tip Sheet 1: bhp x 0.746 x hours x rate x time share x load share / motor efficiency");
+
+  private final String what;
+  private final Power electric;
+  private final Duration time;
+  private final Money perKilowattHour;
+  private final Worked power;
+
+  private YearlyCost(
+      String what, Power electric, Duration time, Money perKilowattHour, Worked power) {
+    this.what = Objects.requireNonNull(what, "what");
+    this.electric = electric;
+    this.time = time;
+    this.perKilowattHour = Objects.requireNonNull(perKilowattHour, "perKilowattHour");
+    this.power = power;
+  }
 
   /**
    * Finds the cost of a shaft power, as a compressor running at full or part load or idle takes it.
@@ -44,19 +58,33 @@ public record YearlyCost(String what, Power electric, Energy energy, Money money
    */
   public static YearlyCost ofShaft(
       String what, Power shaft, double motorEfficiency, Duration time, Money perKilowattHour) {
+    Objects.requireNonNull(shaft, "shaft");
     requireEfficiency("motor efficiency", motorEfficiency);
-    Power electric = Power.ofWatts(shaft.watts() / motorEfficiency);
-    Working.Builder working = Working.titled("Yearly cost of " + what)
-        .step(
-            "Electric power",
-            "⟨P⟩ = ⟨Ps⟩ / ⟨ηm⟩",
-            "⟨P⟩ = \\frac{⟨Ps⟩}{⟨ηm⟩}",
-            List.of(
-                Term.of("Ps", "P_s", shaft.kilowatts(), "kW", 12),
-                Term.of("ηm", "\\eta_m", motorEfficiency, "", 6)),
-            Term.of("P", "P", electric.kilowatts(), "kW", 4),
-            PRICE);
-    return of(what, electric, time, perKilowattHour, working);
+    return of(
+        what,
+        Power.ofWatts(shaft.watts() / motorEfficiency),
+        time,
+        perKilowattHour,
+        new OfShaft(shaft, motorEfficiency));
+  }
+
+  /** The electric power of a motor that gives a power at its shaft. */
+  private record OfShaft(Power shaft, double motorEfficiency) implements Worked {
+
+    @Override
+    public Working working(UnitSystem units) {
+      return Working.titled("Electric power")
+          .step(
+              "Electric power",
+              "⟨P⟩ = ⟨Ps⟩ / ⟨ηm⟩",
+              "⟨P⟩ = \\frac{⟨Ps⟩}{⟨ηm⟩}",
+              List.of(
+                  Term.of("Ps", "P_s", shaft.kilowatts(), "kW", 12),
+                  Term.of("ηm", "\\eta_m", motorEfficiency, "", 6)),
+              Term.of("P", "P", shaft.kilowatts() / motorEfficiency, "kW", 4),
+              PRICE)
+          .build();
+    }
   }
 
   static void requireEfficiency(String name, double value) {
@@ -66,19 +94,44 @@ public record YearlyCost(String what, Power electric, Energy energy, Money money
   }
 
   static void requireTime(Duration time) {
-    if (time.isNegative()) {
+    if (Objects.requireNonNull(time, "time").isNegative()) {
       throw new IllegalArgumentException(
           "time in the year must be at least 0 h, was " + Digits.plain(hours(time)) + " h");
     }
   }
 
-  /** Ends a working that has found the electric power with the energy and the money. */
+  /** The cost of an electric power, which tells its own working. */
   static YearlyCost of(
-      String what, Power electric, Duration time, Money rate, Working.Builder working) {
+      String what, Power electric, Duration time, Money perKilowattHour, Worked power) {
     requireTime(time);
-    Energy energy = electric.over(time);
-    Money money = rate.times(energy.kilowattHours());
-    working
+    return new YearlyCost(what, electric, time, perKilowattHour, power);
+  }
+
+  /** {@return what it is that costs} */
+  public String what() {
+    return what;
+  }
+
+  /** {@return the electric power it takes} */
+  public Power electric() {
+    return electric;
+  }
+
+  /** {@return the energy in the year} */
+  public Energy energy() {
+    return electric.over(time);
+  }
+
+  /** {@return the money in the year} */
+  public Money money() {
+    return perKilowattHour.times(energy().kilowattHours());
+  }
+
+  @Override
+  public Working working(UnitSystem units) {
+    double kilowattHours = energy().kilowattHours();
+    return Working.titled("Yearly cost of " + what)
+        .include(power.working(units))
         .step(
             "Energy in the year",
             "⟨E⟩ = ⟨P⟩ × ⟨t⟩",
@@ -86,29 +139,44 @@ public record YearlyCost(String what, Power electric, Energy energy, Money money
             List.of(
                 Term.of("P", "P", electric.kilowatts(), "kW", 12),
                 Term.of("t", "t", hours(time), "h", 12)),
-            Term.of("E", "E", energy.kilowattHours(), "kWh", 5),
+            Term.of("E", "E", kilowattHours, "kWh", 5),
             PRICE)
         .step(
             "Money in the year",
             "⟨K⟩ = ⟨E⟩ × ⟨r⟩",
             "⟨K⟩ = ⟨E⟩ \\cdot ⟨r⟩",
             List.of(
-                Term.of("E", "E", energy.kilowattHours(), "kWh", 12),
-                Term.of("r", "r", rate.amount().doubleValue(), "per kWh", 12)),
-            Term.of("K", "K", money.amount().doubleValue(), "", 5),
+                Term.of("E", "E", kilowattHours, "kWh", 12),
+                Term.of("r", "r", perKilowattHour.amount().doubleValue(), "per kWh", 12)),
+            Term.of("K", "K", money().amount().doubleValue(), "", 5),
             PRICE)
-        .note("Money is in " + rate.currency() + ".");
-    return new YearlyCost(what, electric, energy, money, working.build());
+        .note("Money is in " + perKilowattHour.currency() + ".")
+        .build();
   }
 
   private static double hours(Duration time) {
     return (time.getSeconds() + 1.0e-9 * time.getNano()) / 3600.0;
   }
 
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof YearlyCost that
+        && what.equals(that.what)
+        && electric.equals(that.electric)
+        && time.equals(that.time)
+        && perKilowattHour.equals(that.perKilowattHour)
+        && power.equals(that.power);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(what, electric, time, perKilowattHour, power);
+  }
+
   /** {@return the cost in one line, such as "leak of 3 mm: 912.45 USD and 11698 kWh in the year"} */
   @Override
   public String toString() {
-    return what + ": " + money.format(2) + " and " + energy.format(EnergyUnit.KILOWATT_HOUR, 0)
+    return what + ": " + money().format(2) + " and " + energy().format(EnergyUnit.KILOWATT_HOUR, 0)
         + " in the year";
   }
 }

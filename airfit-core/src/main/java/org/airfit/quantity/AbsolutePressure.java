@@ -1,6 +1,7 @@
 package org.airfit.quantity;
 
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A pressure above a perfect vacuum, such as '7.2 bar(a)': the only kind a gas law takes.
@@ -9,7 +10,7 @@ import java.util.List;
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
-public final class AbsolutePressure extends Scalar<AbsolutePressure, PressureUnit> {
+public final class AbsolutePressure extends Quantity<AbsolutePressure, PressureUnit> {
 
   /** The standard atmosphere, 101 325 Pa exactly (ISO 2533, at sea level). */
   public static final AbsolutePressure STANDARD_ATMOSPHERE =
@@ -117,7 +118,8 @@ public final class AbsolutePressure extends Scalar<AbsolutePressure, PressureUni
    * @throws IllegalArgumentException if the result would lie below a perfect vacuum
    */
   public AbsolutePressure minus(PressureDrop drop) {
-    return new AbsolutePressure(si() - drop.pascals(), PressureUnit.PASCAL);
+    return new AbsolutePressure(
+        si() - Objects.requireNonNull(drop, "drop").pascals(), PressureUnit.PASCAL);
   }
 
   /**
@@ -127,7 +129,8 @@ public final class AbsolutePressure extends Scalar<AbsolutePressure, PressureUni
    * @return this plus {@code drop}
    */
   public AbsolutePressure plus(PressureDrop drop) {
-    return new AbsolutePressure(si() + drop.pascals(), PressureUnit.PASCAL);
+    return new AbsolutePressure(
+        si() + Objects.requireNonNull(drop, "drop").pascals(), PressureUnit.PASCAL);
   }
 
   /**
@@ -138,7 +141,7 @@ public final class AbsolutePressure extends Scalar<AbsolutePressure, PressureUni
    * @throws IllegalArgumentException if {@code downstream} is higher than this
    */
   public PressureDrop dropTo(AbsolutePressure downstream) {
-    if (downstream.si() > si()) {
+    if (Objects.requireNonNull(downstream, "downstream").si() > si()) {
       throw new IllegalArgumentException(
           "downstream pressure must be at most the upstream " + this + ", was " + downstream);
     }
@@ -146,7 +149,7 @@ public final class AbsolutePressure extends Scalar<AbsolutePressure, PressureUni
   }
 
   @Override
-  PressureUnit siUnit() {
+  public PressureUnit siUnit() {
     return PressureUnit.PASCAL;
   }
 

@@ -1,19 +1,20 @@
 package org.airfit.quantity;
 
 import java.util.List;
+import java.util.Objects;
 
 /**
  * An area, such as the clear section of a bore.
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
-public final class Area extends Scalar<Area, AreaUnit> {
+public final class Area extends AdditiveQuantity<Area, AreaUnit> {
 
   private static final Grammar<AreaUnit> GRAMMAR =
       Grammar.ofUnits("area", AreaUnit.values(), List.of("71 mm2", "0.11 in2"));
 
   private Area(double value, AreaUnit unit) {
-    super(value, unit, 0.0, "area");
+    super(value, unit, "area");
   }
 
   /**
@@ -94,11 +95,17 @@ public final class Area extends Scalar<Area, AreaUnit> {
    * @return π/4 times the square of {@code diameter}
    */
   public static Area ofCircle(Length diameter) {
-    return new Area(Math.PI / 4.0 * diameter.metres() * diameter.metres(), AreaUnit.SQUARE_METRE);
+    double metres = Objects.requireNonNull(diameter, "diameter").metres();
+    return new Area(Math.PI / 4.0 * metres * metres, AreaUnit.SQUARE_METRE);
   }
 
   @Override
-  AreaUnit siUnit() {
+  Area ofSi(double value) {
+    return new Area(value, AreaUnit.SQUARE_METRE);
+  }
+
+  @Override
+  public AreaUnit siUnit() {
     return AreaUnit.SQUARE_METRE;
   }
 }

@@ -5,8 +5,8 @@ import java.util.List;
 /**
  * The class of a quick coupler by how much air it is built to pass: 1/4, 3/8 or 1/2.
  *
- * <p>A class, not a measure. It is neither the size of the thread on the coupler nor the bore of the hose behind it, and turns
- * into neither.
+ * <p>A class, not a measure. It is neither the size of the thread on the coupler nor the bore of the hose behind it,
+ * and turns into neither.
  */
 public enum BasicBodySize {
   /** 1/4, the class of small hand tools. */

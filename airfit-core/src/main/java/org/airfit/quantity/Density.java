@@ -7,7 +7,7 @@ import java.util.List;
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
-public final class Density extends Scalar<Density, DensityUnit> {
+public final class Density extends Quantity<Density, DensityUnit> {
 
   private static final Grammar<DensityUnit> GRAMMAR =
       Grammar.ofUnits("density", DensityUnit.values(), List.of("1.2 kg/m3", "0.075 lb/ft3"));
@@ -72,7 +72,7 @@ public final class Density extends Scalar<Density, DensityUnit> {
   }
 
   @Override
-  DensityUnit siUnit() {
+  public DensityUnit siUnit() {
     return DensityUnit.KILOGRAM_PER_CUBIC_METRE;
   }
 }

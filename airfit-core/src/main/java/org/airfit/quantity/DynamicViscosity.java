@@ -7,7 +7,7 @@ import java.util.List;
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
-public final class DynamicViscosity extends Scalar<DynamicViscosity, ViscosityUnit> {
+public final class DynamicViscosity extends Quantity<DynamicViscosity, ViscosityUnit> {
 
   private static final Grammar<ViscosityUnit> GRAMMAR = Grammar.ofUnits(
       "dynamic viscosity", ViscosityUnit.values(), List.of("18.13 µPa·s", "1.813e-5 Pa s"));
@@ -72,7 +72,7 @@ public final class DynamicViscosity extends Scalar<DynamicViscosity, ViscosityUn
   }
 
   @Override
-  ViscosityUnit siUnit() {
+  public ViscosityUnit siUnit() {
     return ViscosityUnit.PASCAL_SECOND;
   }
 }

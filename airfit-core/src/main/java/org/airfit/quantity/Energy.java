@@ -7,13 +7,13 @@ import java.util.List;
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
-public final class Energy extends Scalar<Energy, EnergyUnit> {
+public final class Energy extends AdditiveQuantity<Energy, EnergyUnit> {
 
   private static final Grammar<EnergyUnit> GRAMMAR =
       Grammar.ofUnits("energy", EnergyUnit.values(), List.of("1200 kWh", "5 MJ"));
 
   private Energy(double value, EnergyUnit unit) {
-    super(value, unit, 0.0, "energy");
+    super(value, unit, "energy");
   }
 
   /**
@@ -72,7 +72,12 @@ public final class Energy extends Scalar<Energy, EnergyUnit> {
   }
 
   @Override
-  EnergyUnit siUnit() {
+  Energy ofSi(double value) {
+    return new Energy(value, EnergyUnit.JOULE);
+  }
+
+  @Override
+  public EnergyUnit siUnit() {
     return EnergyUnit.JOULE;
   }
 }

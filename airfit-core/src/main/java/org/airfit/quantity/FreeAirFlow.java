@@ -1,123 +1,45 @@
 package org.airfit.quantity;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
-import org.airfit.internal.Digits;
 
 /**
  * A flow of air counted as the volume it would fill at a named reference state, such as '34 scfm' or '16 L/s ANR'.
  *
- * <p>Not {@link ActualFlow}, which is counted under pressure. The {@link ReferenceState} is part of the value: two flows are
- * equal only at the same state, and there is no factory without one.
+ * <p>Not the volume that the air has under pressure where it flows. The {@link ReferenceState} is part of the value:
+ * two flows are equal only at the same state, and there is no factory without one.
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
-public final class FreeAirFlow {
+public final class FreeAirFlow extends AdditiveQuantity<FreeAirFlow, VolumeFlowUnit> {
 
-  /** How people mark the state behind a unit. */
-  private static final Map<String, ReferenceState> MARKS = Map.ofEntries(
-      Map.entry("ANR", ReferenceState.ANR),
-      Map.entry("ISO 8778", ReferenceState.ANR),
-      Map.entry("DIN 1343", ReferenceState.NORMAL),
-      Map.entry("normal", ReferenceState.NORMAL),
-      Map.entry("ISO 1217", ReferenceState.COMPRESSOR_INLET),
-      Map.entry("60 °F", ReferenceState.SCFM_60F),
-      Map.entry("60F", ReferenceState.SCFM_60F),
-      Map.entry("@60 °F", ReferenceState.SCFM_60F),
-      Map.entry("@60F", ReferenceState.SCFM_60F),
-      Map.entry("68 °F", ReferenceState.SCFM_68F),
-      Map.entry("68F", ReferenceState.SCFM_68F),
-      Map.entry("@68 °F", ReferenceState.SCFM_68F),
-      Map.entry("@68F", ReferenceState.SCFM_68F));
-
-  private static final Grammar<Counted> GRAMMAR = Grammar.ofWords(
+  private static final Grammar<FreeAirMarks.Counted> GRAMMAR = Grammar.ofWords(
       "free-air flow",
-      words(),
-      hints(),
+      FreeAirMarks.words(),
+      FreeAirMarks.hints(),
       "scfm (60 °F), scfm (68 °F), L/s ANR, L/min ANR, m³/h ANR, cfm ANR, Nm³/h, or any unit of volume flow with"
           + " ANR, DIN 1343, ISO 1217, 60 °F or 68 °F behind it",
       List.of("34 scfm", "16 L/s ANR", "58 Nm3/h"));
 
-  private final double cubicMetresPerSecond;
+  private static final Grammar<VolumeFlowUnit> VOLUME =
+      Grammar.ofUnits("volume flow", VolumeFlowUnit.values(), List.of("5 L/s", "5 cfm"));
+
   private final ReferenceState reference;
 
-  /** What a unit word stands for: a unit of volume flow and the state it is counted at. */
-  record Counted(VolumeFlowUnit unit, ReferenceState reference) {}
-
   private FreeAirFlow(double value, VolumeFlowUnit unit, ReferenceState reference) {
-    this.reference = Objects.requireNonNull(reference, "reference");
-    this.cubicMetresPerSecond = unit.toSi(value) + 0.0; // -0.0 becomes 0.0
+    super(checked(value, unit, reference), VolumeFlowUnit.CUBIC_METRE_PER_SECOND, "free-air flow");
+    this.reference = reference;
+  }
+
+  /** Converts to the SI unit, but complains in the unit and the state that were given. */
+  private static double checked(double value, VolumeFlowUnit unit, ReferenceState reference) {
+    Objects.requireNonNull(reference, "reference");
+    double cubicMetresPerSecond = Objects.requireNonNull(unit, "unit").toSi(value);
     if (!(cubicMetresPerSecond >= 0.0 && cubicMetresPerSecond <= Double.MAX_VALUE)) {
       throw new IllegalArgumentException("free-air flow must be finite and at least 0 "
-          + written(unit) + ", was " + value + " " + written(unit));
+          + written(unit, reference) + ", was " + value + " " + written(unit, reference));
     }
-  }
-
-  static Map<String, Counted> words() {
-    Map<String, Counted> words = new LinkedHashMap<>();
-    words.put("scfm", new Counted(VolumeFlowUnit.CUBIC_FOOT_PER_MINUTE, ReferenceState.SCFM_60F));
-    words.put("scfh", new Counted(VolumeFlowUnit.CUBIC_FOOT_PER_HOUR, ReferenceState.SCFM_60F));
-    for (VolumeFlowUnit unit : VolumeFlowUnit.values()) {
-      for (String word : plainWords(unit)) {
-        MARKS.forEach((mark, state) -> words.put(word + mark, new Counted(unit, state)));
-        if (word.startsWith("m³")) {
-          words.put("N" + word, new Counted(unit, ReferenceState.NORMAL));
-        }
-      }
-    }
-    MARKS.forEach((mark, state) -> {
-      if (state.equals(ReferenceState.SCFM_60F) || state.equals(ReferenceState.SCFM_68F)) {
-        words.put("scfm" + mark, new Counted(VolumeFlowUnit.CUBIC_FOOT_PER_MINUTE, state));
-        words.put("scfh" + mark, new Counted(VolumeFlowUnit.CUBIC_FOOT_PER_HOUR, state));
-      }
-    });
-    return words;
-  }
-
-  private static Map<String, String> hints() {
-    Map<String, String> hints = new LinkedHashMap<>();
-    for (VolumeFlowUnit unit : VolumeFlowUnit.values()) {
-      String cure = ": say \"" + unit.symbol() + " ANR\" or \"" + unit.symbol() + " DIN 1343\"";
-      for (String word : plainWords(unit)) {
-        hints.put(word, "does not tell the reference state at which the air is counted" + cure);
-        hints.put(
-            word + "FAD",
-            "is free air delivered, counted at the inlet of the compressor, wherever that stood: say \""
-                + unit.symbol() + " ISO 1217\" if it was rated to that standard");
-        hints.put("N" + word, "is counted at one state by some and at another by others" + cure);
-        hints.put("S" + word, "is counted at one state by some and at another by others" + cure);
-      }
-    }
-    return hints;
-  }
-
-  /** For somebody who typed free air where the air flows under pressure. */
-  static Map<String, String> hintsForActualFlow() {
-    Map<String, String> hints = new LinkedHashMap<>();
-    words()
-        .keySet()
-        .forEach(word -> hints.put(
-            word, "counts free air, not the volume the air has under pressure where it flows"));
-    return hints;
-  }
-
-  /** The state that {@link #parse} reads in a mark, if it reads one. */
-  static Optional<ReferenceState> stateMarked(String mark) {
-    try {
-      return Optional.of(parse("1 m³/s " + mark).reference());
-    } catch (QuantityFormatException noMark) {
-      return Optional.empty();
-    }
-  }
-
-  private static List<String> plainWords(VolumeFlowUnit unit) {
-    List<String> words = new ArrayList<>(unit.scale().spellings());
-    words.add(unit.symbol());
-    return words;
+    return cubicMetresPerSecond;
   }
 
   /**
@@ -178,21 +100,44 @@ public final class FreeAirFlow {
    * @return {@code massFlow} over the density of {@code reference}
    */
   public static FreeAirFlow from(MassFlow massFlow, ReferenceState reference) {
+    Objects.requireNonNull(massFlow, "massFlow");
+    Objects.requireNonNull(reference, "reference");
     return ofSi(
         massFlow.kilogramsPerSecond() / reference.density().kilogramsPerCubicMetre(), reference);
   }
 
   /**
-   * Reads what people type. A bare "scfm" or "scfh" is counted at 60 °F and 14.7 psia, "Nm³" at DIN 1343. A unit without a
-   * reference state is refused, and so is "NL/min", which means one state in a data sheet of pneumatics and another in DIN 1343. A
-   * state of the user's own has no word: read the number and the unit, and use {@link #of}.
+   * Reads what people type. A bare "scfm" or "scfh" is counted at 60 °F and 14.7 psia, "Nm³" at DIN 1343. A unit
+   * without a reference state is refused, and so is "NL/min", which means one state in a data sheet of pneumatics and
+   * another in DIN 1343. A state of the user's own stands behind "at" with all that it is.
    *
-   * @param text a number, a unit and a state, such as "34 scfm", "34 scfm (68 °F)", "16 L/s ANR", "58 Nm3/h"
+   * @param text a number, a unit and a state, such as "34 scfm", "34 scfm (68 °F)", "16 L/s ANR", "58 Nm3/h",
+   *     "16 L/s at shop (15 °C, 100 kPa(a), dry)"
    * @return the flow
    * @throws QuantityFormatException if the text is not a free-air flow; it tells where and what would be accepted
    */
   public static FreeAirFlow parse(String text) {
-    return GRAMMAR.read(text, (value, counted) -> of(value, counted.unit(), counted.reference()));
+    int at = wordAt(Objects.requireNonNull(text, "text"));
+    if (at < 0) {
+      return GRAMMAR.read(
+          text,
+          (value, counted) -> of(value, counted.unit(), ReferenceState.wellKnown(counted.state())));
+    }
+    ReferenceState state = Grammar.readPart(text, at + 2, text.length(), ReferenceState::parse);
+    return Grammar.readPart(
+        text, 0, at, volume -> VOLUME.read(volume, (value, unit) -> of(value, unit, state)));
+  }
+
+  /** Where the word "at" stands, or -1. */
+  private static int wordAt(String text) {
+    for (int i = 1; i + 2 < text.length() && i < Grammar.LONGEST; i++) {
+      if (text.startsWith("at", i)
+          && Lexicon.isSpace(text.charAt(i - 1))
+          && Lexicon.isSpace(text.charAt(i + 2))) {
+        return i;
+      }
+    }
+    return -1;
   }
 
   /** {@return the state at which this flow is counted} */
@@ -202,7 +147,7 @@ public final class FreeAirFlow {
 
   /** {@return the volume flow at the reference state [m³/s]} */
   public double cubicMetresPerSecond() {
-    return cubicMetresPerSecond;
+    return si();
   }
 
   /** {@return the volume flow at the reference state [L/s]} */
@@ -216,36 +161,26 @@ public final class FreeAirFlow {
   }
 
   /**
-   * Reads the volume flow in a unit, at the reference state it has.
-   *
-   * @param unit the unit asked for
-   * @return the value in {@code unit}
-   */
-  public double in(VolumeFlowUnit unit) {
-    return unit.fromSi(cubicMetresPerSecond);
-  }
-
-  /**
    * Counts the same air at another state, humidity ignored, as the trade does.
    *
    * <pre>
    *   q₂ = q₁ (p₁ / p₂) (T₂ / T₁)
    * </pre>
    *
-   * <p>The amount of gas is the same. As ANR has a prescribed density, the mass flow read before and after a change to or from ANR
-   * differs by 0.28 %; a calculation should go to mass once, at its door.
+   * <p>The amount of gas is the same. As ANR has a prescribed density, the mass flow read before and after a change to
+   * or from ANR differs by 0.28 %; a calculation should go to mass once, at its door.
    *
    * @param other the state to count at
    * @return the same flow at {@code other}
    */
   public FreeAirFlow at(ReferenceState other) {
-    if (other.equals(reference)) {
+    if (Objects.requireNonNull(other, "other").equals(reference)) {
       return this;
     }
     double ratio = reference.pressure().pascals()
         / other.pressure().pascals()
         * (other.temperature().kelvins() / reference.temperature().kelvins());
-    return ofSi(cubicMetresPerSecond * ratio, other);
+    return ofSi(si() * ratio, other);
   }
 
   /**
@@ -259,82 +194,112 @@ public final class FreeAirFlow {
    * @return the same dry air at {@code other}
    */
   public FreeAirFlow dryAirAt(ReferenceState other) {
+    Objects.requireNonNull(other, "other");
     double ratio = reference.dryAirDensity().kilogramsPerCubicMetre()
         / other.dryAirDensity().kilogramsPerCubicMetre();
-    return ofSi(cubicMetresPerSecond * ratio, other);
+    return ofSi(si() * ratio, other);
   }
 
   /** {@return the mass flow: this times the density of its reference state} */
   public MassFlow massFlow() {
-    return MassFlow.ofKilogramsPerSecond(
-        cubicMetresPerSecond * reference.density().kilogramsPerCubicMetre());
+    return MassFlow.ofKilogramsPerSecond(si() * reference.density().kilogramsPerCubicMetre());
   }
 
   /** {@return the mass flow of the dry part of the air} */
   public MassFlow dryAirMassFlow() {
-    return MassFlow.ofKilogramsPerSecond(
-        cubicMetresPerSecond * reference.dryAirDensity().kilogramsPerCubicMetre());
+    return MassFlow.ofKilogramsPerSecond(si() * reference.dryAirDensity().kilogramsPerCubicMetre());
   }
 
   /**
-   * Multiplies this flow.
+   * Adds a flow counted at the same state.
    *
-   * @param factor the factor [-], at least 0
-   * @return this times {@code factor}
-   * @throws IllegalArgumentException if the product is negative or not finite
+   * @param other the flow to add
+   * @return this plus {@code other}
+   * @throws IllegalArgumentException if the states differ or the sum is too large to hold
    */
-  public FreeAirFlow times(double factor) {
-    return ofSi(cubicMetresPerSecond * factor, reference);
+  @Override
+  public FreeAirFlow plus(FreeAirFlow other) {
+    requireSameState(other);
+    return super.plus(other);
   }
 
   /**
-   * Prints this flow in a unit with its reference state, with four significant digits, no trailing zeros, whole digits never rounded
-   * away, whatever the locale.
+   * Takes away a flow counted at the same state.
    *
-   * @param unit the unit asked for
-   * @return the flow, such as "34 scfm (60 °F)" or "16 L/s ANR"
+   * @param other the flow to take away, no larger than this
+   * @return this minus {@code other}
+   * @throws IllegalArgumentException if the states differ or {@code other} is larger than this
    */
-  public String format(VolumeFlowUnit unit) {
-    return Digits.significant(in(unit), 4) + " " + written(unit);
+  @Override
+  public FreeAirFlow minus(FreeAirFlow other) {
+    requireSameState(other);
+    return super.minus(other);
   }
 
-  /**
-   * Prints this flow in a unit with its reference state, with a fixed number of decimals, whatever the locale.
-   *
-   * @param unit the unit asked for
-   * @param decimals the number of digits after the point, from 0 to 15
-   * @return the flow, such as "16.0 L/s ANR"
-   * @throws IllegalArgumentException if {@code decimals} is out of range
-   */
-  public String format(VolumeFlowUnit unit, int decimals) {
-    return Digits.fixed(in(unit), decimals) + " " + written(unit);
+  private void requireSameState(FreeAirFlow other) {
+    Objects.requireNonNull(other, "other");
+    if (!other.reference.equals(reference)) {
+      throw new IllegalArgumentException("reference state must be " + reference + ", was "
+          + other.reference + ": count both flows at one state first, with at(...)");
+    }
   }
 
-  private String written(VolumeFlowUnit unit) {
-    boolean isStandardCubicFeet =
-        reference.equals(ReferenceState.SCFM_60F) || reference.equals(ReferenceState.SCFM_68F);
-    if (!isStandardCubicFeet) {
+  @Override
+  FreeAirFlow ofSi(double value) {
+    return ofSi(value, reference);
+  }
+
+  @Override
+  public VolumeFlowUnit siUnit() {
+    return VolumeFlowUnit.CUBIC_METRE_PER_SECOND;
+  }
+
+  @Override
+  String written(VolumeFlowUnit unit) {
+    return written(unit, reference);
+  }
+
+  private static String written(VolumeFlowUnit unit, ReferenceState reference) {
+    if (!FreeAirMarks.isStandardCubicFoot(reference.name())) {
       return unit.symbol() + " " + reference.name();
     }
     return (unit == VolumeFlowUnit.CUBIC_FOOT_PER_MINUTE ? "scfm" : unit.symbol()) + " ("
         + reference.name() + ")";
   }
 
+  /**
+   * Compares by mass flow, as volumes counted at two states tell nothing. Flows of one mass flow, but not equal, stand
+   * in an order without a meaning.
+   *
+   * @param other the flow to compare with
+   * @return below 0, 0 or above 0 as this carries less air than, equals or carries more air than {@code other}
+   */
+  @Override
+  public int compareTo(FreeAirFlow other) {
+    int byMass = massFlow().compareTo(Objects.requireNonNull(other, "other").massFlow());
+    if (byMass != 0) {
+      return byMass;
+    }
+    int byVolume = Double.compare(si(), other.si());
+    return byVolume != 0 ? byVolume : ReferenceState.ORDER.compare(reference, other.reference);
+  }
+
+  /** Flows are equal that count the same volume at the same state. */
   @Override
   public boolean equals(Object other) {
-    return other instanceof FreeAirFlow that
-        && cubicMetresPerSecond == that.cubicMetresPerSecond
-        && reference.equals(that.reference);
+    return super.equals(other) && ((FreeAirFlow) other).reference.equals(reference);
   }
 
   @Override
   public int hashCode() {
-    return 31 * Double.hashCode(cubicMetresPerSecond) + reference.hashCode();
+    return 31 * super.hashCode() + reference.hashCode();
   }
 
-  /** {@return the flow in m³/s with all its digits and its state; {@code parse} reads it back where the state is well known} */
+  /** {@return the flow in m³/s with all its digits and its state, as {@code parse} reads it back} */
   @Override
   public String toString() {
-    return cubicMetresPerSecond + " " + written(VolumeFlowUnit.CUBIC_METRE_PER_SECOND);
+    return FreeAirMarks.stateMarked(reference.name()) != null
+        ? super.toString()
+        : si() + " " + siUnit().symbol() + " at " + reference;
   }
 }

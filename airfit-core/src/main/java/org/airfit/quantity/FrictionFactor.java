@@ -1,5 +1,9 @@
 package org.airfit.quantity;
 
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+
 /**
  * The friction factor of flow in a bore, which half of the books give after Darcy and half after Fanning.
  *
@@ -10,6 +14,14 @@ package org.airfit.quantity;
  * <p>This class is immutable, thread-safe and value-based.
  */
 public final class FrictionFactor implements Comparable<FrictionFactor> {
+
+  /** What one of each is after Darcy. */
+  private static final Grammar<Double> GRAMMAR = Grammar.ofWords(
+      "friction factor",
+      Map.of("Darcy", 1.0, "Fanning", 4.0),
+      Map.of(),
+      "Darcy, Fanning",
+      List.of("0.02 Darcy", "0.005 Fanning"));
 
   private final double darcy;
 
@@ -43,6 +55,17 @@ public final class FrictionFactor implements Comparable<FrictionFactor> {
     return new FrictionFactor(4.0 * fanning);
   }
 
+  /**
+   * Reads what people type.
+   *
+   * @param text a number and which of the two it is, such as "0.02 Darcy", "0.005 Fanning"
+   * @return the friction factor
+   * @throws QuantityFormatException if the text is not a friction factor; it tells where and what would be accepted
+   */
+  public static FrictionFactor parse(String text) {
+    return GRAMMAR.read(text, (value, darcy) -> new FrictionFactor(value * darcy));
+  }
+
   /** {@return the factor after Darcy [-]} */
   public double darcy() {
     return darcy;
@@ -55,7 +78,7 @@ public final class FrictionFactor implements Comparable<FrictionFactor> {
 
   @Override
   public int compareTo(FrictionFactor other) {
-    return Double.compare(darcy, other.darcy);
+    return Double.compare(darcy, Objects.requireNonNull(other, "other").darcy);
   }
 
   @Override

@@ -1,6 +1,7 @@
 package org.airfit.quantity;
 
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A pressure above (or, if negative, below) the surrounding atmosphere, such as '90 psig' or '6.2 bar(g)'.
@@ -9,7 +10,7 @@ import java.util.List;
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
-public final class GaugePressure extends Scalar<GaugePressure, PressureUnit> {
+public final class GaugePressure extends Quantity<GaugePressure, PressureUnit> {
 
   private static final Grammar<PressureUnit> GRAMMAR =
       Grammar.ofPressures(PressureKind.GAUGE, List.of("90 psig", "6.2 bar(g)", "620 kPa(g)"));
@@ -38,6 +39,8 @@ public final class GaugePressure extends Scalar<GaugePressure, PressureUnit> {
    * @return {@code pressure} minus {@code atmosphere}, negative for a vacuum
    */
   public static GaugePressure of(AbsolutePressure pressure, AbsolutePressure atmosphere) {
+    Objects.requireNonNull(pressure, "pressure");
+    Objects.requireNonNull(atmosphere, "atmosphere");
     return ofPascals(pressure.pascals() - atmosphere.pascals());
   }
 
@@ -124,15 +127,50 @@ public final class GaugePressure extends Scalar<GaugePressure, PressureUnit> {
    * @throws IllegalArgumentException if the sum would lie below a perfect vacuum
    */
   public AbsolutePressure absolute(AbsolutePressure atmosphere) {
-    if (-si() > atmosphere.pascals()) {
+    if (-si() > Objects.requireNonNull(atmosphere, "atmosphere").pascals()) {
       throw new IllegalArgumentException("gauge pressure must be at least minus the atmosphere of "
           + atmosphere + ", was " + this);
     }
     return AbsolutePressure.ofPascals(atmosphere.pascals() + si());
   }
 
+  /**
+   * Takes a drop away.
+   *
+   * @param drop the drop
+   * @return this minus {@code drop}; negative for a vacuum
+   */
+  public GaugePressure minus(PressureDrop drop) {
+    return ofPascals(si() - Objects.requireNonNull(drop, "drop").si());
+  }
+
+  /**
+   * Adds a drop, going against the flow.
+   *
+   * @param drop the drop to add
+   * @return this plus {@code drop}
+   */
+  public GaugePressure plus(PressureDrop drop) {
+    return ofPascals(si() + Objects.requireNonNull(drop, "drop").si());
+  }
+
+  /**
+   * Obtains the drop from this pressure to a lower one downstream, both read against the same atmosphere.
+   *
+   * @param downstream the pressure downstream, no higher than this
+   * @return this minus {@code downstream}
+   * @throws IllegalArgumentException if {@code downstream} is higher than this
+   */
+  public PressureDrop dropTo(GaugePressure downstream) {
+    if (Objects.requireNonNull(downstream, "downstream").si() > si()) {
+      throw new IllegalArgumentException(
+          "downstream pressure must be at most the upstream " + this + ", was " + downstream);
+    }
+    return PressureDrop.ofPascals(si() - downstream.si());
+  }
+
   @Override
-  PressureUnit siUnit() {
+  public PressureUnit siUnit() {
     return PressureUnit.PASCAL;
   }
 

@@ -3,31 +3,32 @@ package org.airfit.quantity;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.Objects;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The one parser: a number, then a word from a {@link Lexicon}. Each quantity has one of these, which differs in the words only.
+ * The one parser: a number, then a word from a {@link Lexicon}. Each quantity has one of these, which differs in the
+ * words only.
  *
- * <p>Numbers are decimal with a point ({@code 6.2}, {@code 1.813e-5}), fractions ({@code 3/8}, {@code ⅜}) or mixed
- * ({@code 1-1/4}, {@code 1 1/4}, {@code 1¼}). A decimal or grouping comma is refused, as it means different things in different places;
- * so are the other ways in which Java writes a number.
+ * <p>Numbers are written as a {@link WrittenNumber}. A decimal or grouping comma is refused, as it means different
+ * things in different places, and so are the other ways in which Java writes a number; {@link DecimalMark} reads
+ * decimal commas.
+ *
+ * <p>The cost is linear in the length of a text, and a text longer than {@link #LONGEST} characters is refused unread.
  *
  * @param <T> what a unit word stands for
  */
 final class Grammar<T> {
 
-  /** In eighths, so that the place in this text is the value. */
-  private static final String EIGHTHS = "0⅛¼⅜½⅝¾⅞";
+  /** Longer than anything a person types for one value. */
+  static final int LONGEST = 200;
 
-  private static final Pattern NUMBER = Pattern.compile("(?<sign>[+\\-−]?)"
-      + "(?:(?:(?<whole>\\d+)(?:[\\s\\h]*-[\\s\\h]*|[\\s\\h]+))?(?<top>\\d+)[/⁄](?<bottom>\\d+)"
-      + "|(?:(?<before>\\d+)[\\s\\h]*-?[\\s\\h]*)?(?<eighths>[⅛¼⅜½⅝¾⅞])"
-      + "|(?<decimal>(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][+-]?\\d+)?))");
+  static final String COMMA =
+      "a comma means different things in different places: write 6.2 with a point and 1200 without a mark";
 
-  private static final Pattern WRITTEN_ZERO = Pattern.compile("[^1-9]+(?:[eE/⁄].*)?$");
+  static final String SECOND_NUMBER = "a second number: write 1200 without a gap";
 
   /** No unit word is longer: behind a page pasted into the field nobody need look for one. */
   private static final int LONGEST_WORD = 60;
@@ -114,17 +115,19 @@ final class Grammar<T> {
 
   /** Reads the whole text. What the maker refuses is refused as a text, with the maker's reason. */
   <Q> Q read(String text, Maker<T, Q> maker) {
-    int start = skipSpaces(text, 0);
-    Matcher number = NUMBER.matcher(text);
-    number.region(start, text.length());
-    if (!number.lookingAt()) {
+    requireShort(text, accepted);
+    int start = Lexicon.skipSpaces(text, 0);
+    WrittenNumber number = WrittenNumber.at(text, start);
+    if (number == null) {
       throw wrong(
           text, start, start == text.length() ? "the number is missing" : "this is no number");
     }
-    double value = value(text, number);
+    if (number.problem() != null) {
+      throw wrong(text, number.problemAt(), number.problem());
+    }
     T unit = unit(text, number.end());
     try {
-      return maker.make(value, unit);
+      return maker.make(number.value(), unit);
     } catch (IllegalArgumentException refused) {
       QuantityFormatException wrong = wrong(text, start, String.valueOf(refused.getMessage()));
       wrong.initCause(refused);
@@ -132,37 +135,24 @@ final class Grammar<T> {
     }
   }
 
-  private double value(String text, Matcher number) {
-    double magnitude = magnitude(text, number);
-    if (magnitude == 0.0 && !WRITTEN_ZERO.matcher(number.group()).lookingAt()) {
-      throw wrong(text, number.start(), "this number is too small to hold");
+  static void requireShort(String text, String accepted) {
+    if (Objects.requireNonNull(text, "text").length() > LONGEST) {
+      throw new QuantityFormatException(
+          text, LONGEST, "this text is longer than " + LONGEST + " characters", accepted);
     }
-    String sign = number.group("sign");
-    return sign.isEmpty() || sign.equals("+") ? magnitude : -magnitude;
   }
 
-  private double magnitude(String text, Matcher number) {
-    String decimal = number.group("decimal");
-    if (decimal != null) {
-      return Double.parseDouble(decimal);
+  /** Reads a part of a text; what is wrong with it is told of the whole. */
+  static <Q> Q readPart(String text, int from, int to, Function<String, Q> parse) {
+    try {
+      return parse.apply(text.substring(from, to));
+    } catch (QuantityFormatException wrong) {
+      throw wrong.inside(text, from);
     }
-    String eighths = number.group("eighths");
-    if (eighths != null) {
-      return whole(number.group("before")) + EIGHTHS.indexOf(eighths) / 8.0;
-    }
-    double bottom = Double.parseDouble(number.group("bottom"));
-    if (bottom == 0.0) {
-      throw wrong(text, number.start("bottom"), "a fraction cannot be over zero");
-    }
-    return whole(number.group("whole")) + Double.parseDouble(number.group("top")) / bottom;
-  }
-
-  private static double whole(@Nullable String digits) {
-    return digits == null ? 0.0 : Double.parseDouble(digits);
   }
 
   private T unit(String text, int end) {
-    int start = skipSpaces(text, end);
+    int start = Lexicon.skipSpaces(text, end);
     if (start == text.length()) {
       T unmarked = words.find("");
       if (unmarked == null) {
@@ -172,13 +162,10 @@ final class Grammar<T> {
     }
     char first = text.charAt(start);
     if (first == ',') {
-      throw wrong(
-          text,
-          start,
-          "a comma means different things in different places: write 6.2 with a point and 1200 without a mark");
+      throw wrong(text, start, COMMA);
     }
     if (first >= '0' && first <= '9') {
-      throw wrong(text, start, "a second number: write 1200 without a gap");
+      throw wrong(text, start, SECOND_NUMBER);
     }
     String word = text.substring(start);
     T unit = words.find(word);
@@ -217,7 +204,7 @@ final class Grammar<T> {
     }
     for (int end = Math.min(text.length() - 1, start + LONGEST_WORD); end > start; end--) {
       if (Lexicon.isSpace(text.charAt(end)) && words.find(text.substring(start, end)) != null) {
-        int rest = skipSpaces(text, end);
+        int rest = Lexicon.skipSpaces(text, end);
         if (rest < text.length()) {
           return wrong(
               text,
@@ -243,15 +230,10 @@ final class Grammar<T> {
     return new QuantityFormatException(text, position, problem, accepted);
   }
 
-  private static int skipSpaces(String text, int from) {
-    int at = from;
-    while (at < text.length() && Lexicon.isSpace(text.charAt(at))) {
-      at++;
-    }
-    return at;
-  }
-
-  /** What a word measures elsewhere, for somebody who typed a right value into the wrong field. Filled at the first such mistake. */
+  /**
+   * What a word measures elsewhere, for somebody who typed a right value into the wrong field. Filled at the first such
+   * mistake.
+   */
   private static final class OtherKinds {
 
     static final Lexicon<String> WORDS = new Lexicon<>();
@@ -276,7 +258,7 @@ final class Grammar<T> {
             .words(unit)
             .forEach(word -> WORDS.addIfAbsent(word, "absolute pressure"));
       }
-      FreeAirFlow.words().keySet().forEach(word -> WORDS.addIfAbsent(word, "free-air flow"));
+      FreeAirMarks.words().keySet().forEach(word -> WORDS.addIfAbsent(word, "free-air flow"));
     }
 
     private static void add(String kind, Unit[] units) {

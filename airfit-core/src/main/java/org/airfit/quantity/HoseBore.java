@@ -4,21 +4,25 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Pattern;
+import java.util.Objects;
 import java.util.stream.Collectors;
 
 /**
  * The bore by which a hose is named, such as '3/8 in' or '10 mm'.
  *
- * <p>A hose is named by its inside, a tube by its outside, a pipe by neither. The name is close to the bore but not equal to it:
- * ISO 1307:2006, table 1, lets a hose of type A named 10 mm measure 9.3 to 10.1 mm. It turns into no {@link NominalThreadSize} or {@link BasicBodySize}.
+ * <p>A hose is named by its inside, a tube by its outside, a pipe by neither. The name is close to the bore but not
+ * equal to it: ISO 1307:2006, table 1, lets a hose of type A named 10 mm measure 9.3 to 10.1 mm. It turns into no
+ * {@link NominalThreadSize} or {@link BasicBodySize}.
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
 public final class HoseBore implements Comparable<HoseBore> {
 
-  private static final Pattern WORD_BEHIND =
-      Pattern.compile(" *[(\\[]?(bore|hose|i\\.?d\\.?)[)\\]]?$", Pattern.CASE_INSENSITIVE);
+  /** What may stand behind the length, the longer of two alike first. */
+  private static final List<String> KINDS = List.of("bore", "hose", "i.d.", "id.", "i.d", "id");
+
+  /** A label as typed stays as short as a label is. */
+  private static final int LONGEST_LABEL = 60;
 
   private static final Grammar<LengthUnit> GRAMMAR = Grammar.ofWords(
       "hose bore",
@@ -47,6 +51,7 @@ public final class HoseBore implements Comparable<HoseBore> {
    * @throws IllegalArgumentException if {@code nominal} is out of range
    */
   public static HoseBore of(Length nominal) {
+    Objects.requireNonNull(nominal, "nominal");
     String rounded = nominal.format(LengthUnit.MILLIMETRE);
     return new HoseBore(
         nominal, Length.parse(rounded).equals(nominal) ? rounded : nominal.toString());
@@ -60,9 +65,38 @@ public final class HoseBore implements Comparable<HoseBore> {
    * @throws QuantityFormatException if the text is not a hose bore; it tells where and what would be accepted
    */
   public static HoseBore parse(String text) {
-    String oneSpaced = text.replaceAll("[\\s\\h]+", " ").strip();
-    String label = WORD_BEHIND.matcher(oneSpaced).replaceFirst("");
-    return GRAMMAR.read(text, (value, unit) -> new HoseBore(Length.of(value, unit), label));
+    return GRAMMAR.read(text, (value, unit) -> {
+      HoseBore bore = of(Length.of(value, unit));
+      String typed = withoutKind(oneSpaced(text));
+      return typed.length() > LONGEST_LABEL ? bore : new HoseBore(bore.nominal, typed);
+    });
+  }
+
+  private static String oneSpaced(String text) {
+    StringBuilder words = new StringBuilder();
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (!Lexicon.isSpace(c)) {
+        words.append(c);
+      } else if (words.length() > 0 && words.charAt(words.length() - 1) != ' ') {
+        words.append(' ');
+      }
+    }
+    return words.toString().strip();
+  }
+
+  /** Takes "bore", "(ID)" and the like from the end. */
+  private static String withoutKind(String text) {
+    int end = text.length() - (text.endsWith(")") || text.endsWith("]") ? 1 : 0);
+    for (String kind : KINDS) {
+      int start = end - kind.length();
+      if (start > 0 && text.regionMatches(true, start, kind, 0, kind.length())) {
+        char before = text.charAt(start - 1);
+        return text.substring(0, before == '(' || before == '[' ? start - 1 : start)
+            .strip();
+      }
+    }
+    return text;
   }
 
   private static Map<String, LengthUnit> words() {
@@ -88,7 +122,7 @@ public final class HoseBore implements Comparable<HoseBore> {
 
   @Override
   public int compareTo(HoseBore other) {
-    return nominal.compareTo(other.nominal);
+    return nominal.compareTo(Objects.requireNonNull(other, "other").nominal);
   }
 
   /** Equal bores are equal however they are written: '3/8 in' equals '9.525 mm'. */

@@ -9,13 +9,13 @@ import java.util.List;
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
-public final class Length extends Scalar<Length, LengthUnit> {
+public final class Length extends AdditiveQuantity<Length, LengthUnit> {
 
   private static final Grammar<LengthUnit> GRAMMAR = Grammar.ofUnits(
       "length", LengthUnit.values(), List.of("12.7 mm", "3/8 in", "1-1/4\"", "25 ft"));
 
   private Length(double value, LengthUnit unit) {
-    super(value, unit, 0.0, "length");
+    super(value, unit, "length");
   }
 
   /**
@@ -105,40 +105,13 @@ public final class Length extends Scalar<Length, LengthUnit> {
     return in(LengthUnit.FOOT);
   }
 
-  /**
-   * Adds a length.
-   *
-   * @param other the length to add
-   * @return this plus {@code other}
-   */
-  public Length plus(Length other) {
-    return new Length(si() + other.si(), LengthUnit.METRE);
-  }
-
-  /**
-   * Takes a length away.
-   *
-   * @param other the length to take away, no longer than this
-   * @return this minus {@code other}
-   * @throws IllegalArgumentException if {@code other} is longer than this
-   */
-  public Length minus(Length other) {
-    return new Length(si() - other.si(), LengthUnit.METRE);
-  }
-
-  /**
-   * Multiplies this length.
-   *
-   * @param factor the factor [-], at least 0
-   * @return this times {@code factor}
-   * @throws IllegalArgumentException if the product is negative or not finite
-   */
-  public Length times(double factor) {
-    return new Length(si() * factor, LengthUnit.METRE);
+  @Override
+  Length ofSi(double value) {
+    return new Length(value, LengthUnit.METRE);
   }
 
   @Override
-  LengthUnit siUnit() {
+  public LengthUnit siUnit() {
     return LengthUnit.METRE;
   }
 }

@@ -10,13 +10,17 @@ import org.jspecify.annotations.Nullable;
 /**
  * Unit words with what they mean, found again however they are typed.
  *
- * <p>Spaces, brackets, dots between factors and carets do not matter: "bar (g)", "barg" and "bar(g)" are one word. Capitals do not
- * matter either, with one exception: a small m in front is a thousandth and a capital M a million. In a word of mixed capitals
- * the front letter must therefore be right (mPa is not MPa); one typed all small or all large tells nothing and is taken as known.
+ * <p>Spaces, brackets, dots between factors and carets do not matter: "bar (g)", "barg" and "bar(g)" are one word.
+ * Capitals do not matter either, with one exception: a small m in front is a thousandth and a capital M a million. In a
+ * word of mixed capitals the front letter must therefore be right (mPa is not MPa); one typed all small or all large
+ * tells nothing and is taken as known.
  *
  * @param <M> what a word means
  */
 final class Lexicon<M> {
+
+  /** Zero-width space and joiners, direction marks, byte order mark. */
+  private static final String WITHOUT_WIDTH = "\u200b\u200c\u200d\u200e\u200f\u2060\ufeff";
 
   private final Map<String, M> exact = new HashMap<>();
   private final Map<String, Map.Entry<String, M>> ignoringCase = new HashMap<>();
@@ -64,9 +68,19 @@ final class Lexicon<M> {
     return word.toLowerCase(Locale.ROOT);
   }
 
+  /**
+   * Blanks of every kind, those that do not break a line and those without a width too: texts are pasted from pages.
+   */
   static boolean isSpace(char c) {
-    return Character.isWhitespace(c)
-        || Character.isSpaceChar(c); // the second knows the no-break spaces
+    return Character.isWhitespace(c) || Character.isSpaceChar(c) || WITHOUT_WIDTH.indexOf(c) >= 0;
+  }
+
+  static int skipSpaces(String text, int from) {
+    int at = from;
+    while (at < text.length() && isSpace(text.charAt(at))) {
+      at++;
+    }
+    return at;
   }
 
   /** One spelling for what looks alike on paper. */
@@ -81,8 +95,8 @@ final class Lexicon<M> {
         case 'º', '˚' -> plain.append('°');
         case '℃' -> plain.append("°C");
         case '℉' -> plain.append("°F");
-        case '″', '”', '“' -> plain.append('"');
-        case '′', '’' -> plain.append('\'');
+        case '″', '”', '“', '„', '‟', '＂' -> plain.append('"');
+        case '′', '’', '‘', '‛', '´', '＇' -> plain.append('\'');
         case '(', ')', '[', ']', '.', '·', '⋅', '•', '*', '^' -> {}
         default -> {
           if (!isSpace(c)) {

@@ -7,13 +7,13 @@ import java.util.List;
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
-public final class MassFlow extends Scalar<MassFlow, MassFlowUnit> {
+public final class MassFlow extends AdditiveQuantity<MassFlow, MassFlowUnit> {
 
   private static final Grammar<MassFlowUnit> GRAMMAR = Grammar.ofUnits(
       "mass flow", MassFlowUnit.values(), List.of("8 g/s", "29 kg/h", "1.1 lb/min"));
 
   private MassFlow(double value, MassFlowUnit unit) {
-    super(value, unit, 0.0, "mass flow");
+    super(value, unit, "mass flow");
   }
 
   /**
@@ -103,29 +103,13 @@ public final class MassFlow extends Scalar<MassFlow, MassFlowUnit> {
     return in(MassFlowUnit.POUND_PER_MINUTE);
   }
 
-  /**
-   * Multiplies this flow.
-   *
-   * @param factor the factor [-], at least 0
-   * @return this times {@code factor}
-   * @throws IllegalArgumentException if the product is negative or not finite
-   */
-  public MassFlow times(double factor) {
-    return new MassFlow(si() * factor, MassFlowUnit.KILOGRAM_PER_SECOND);
-  }
-
-  /**
-   * Adds a flow.
-   *
-   * @param other the flow to add
-   * @return this plus {@code other}
-   */
-  public MassFlow plus(MassFlow other) {
-    return new MassFlow(si() + other.si(), MassFlowUnit.KILOGRAM_PER_SECOND);
+  @Override
+  MassFlow ofSi(double value) {
+    return new MassFlow(value, MassFlowUnit.KILOGRAM_PER_SECOND);
   }
 
   @Override
-  MassFlowUnit siUnit() {
+  public MassFlowUnit siUnit() {
     return MassFlowUnit.KILOGRAM_PER_SECOND;
   }
 }

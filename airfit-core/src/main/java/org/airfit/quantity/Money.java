@@ -3,7 +3,7 @@ package org.airfit.quantity;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
-import org.airfit.internal.Digits;
+import java.util.Objects;
 
 /**
  * An amount of money in the user's own currency, such as "0.11 USD".
@@ -15,6 +15,15 @@ import org.airfit.internal.Digits;
  */
 public record Money(BigDecimal amount, String currency) implements Comparable<Money> {
 
+  /** The most digits behind the point that an amount may have. */
+  private static final int MOST_DECIMALS = 30;
+
+  private static final int LONGEST_CURRENCY = 60;
+
+  private static final BigDecimal TOO_LARGE = new BigDecimal("1e30");
+
+  private static final String ACCEPTED = "an amount and a currency, such as \"0.11 USD\"";
+
   /**
    * Checks the components.
    *
@@ -22,12 +31,26 @@ public record Money(BigDecimal amount, String currency) implements Comparable<Mo
    * @param currency how the currency is written, such as "USD"
    */
   public Money {
-    amount.signum(); // null fails here
-    if (currency.isBlank() || !currency.equals(currency.strip())) {
+    Objects.requireNonNull(amount, "amount");
+    if (!isCurrency(Objects.requireNonNull(currency, "currency"))) {
       throw new IllegalArgumentException(
-          "currency must be a text such as \"USD\" without blanks around it, was \"" + currency
-              + "\"");
+          "currency must be a text such as \"USD\" without blanks around it, of at most "
+              + LONGEST_CURRENCY + " characters and no digit or sign in front, was \""
+              + QuantityFormatException.shown(currency) + "\"");
     }
+    if (amount.abs().compareTo(TOO_LARGE) >= 0
+        || amount.stripTrailingZeros().scale() > MOST_DECIMALS) {
+      throw new IllegalArgumentException("amount must lie below 1e30 with at most " + MOST_DECIMALS
+          + " decimals, was " + QuantityFormatException.shown(amount.toString()) + " " + currency);
+    }
+  }
+
+  private static boolean isCurrency(String text) {
+    return !text.isEmpty()
+        && text.length() <= LONGEST_CURRENCY
+        && "+-−.,0123456789".indexOf(text.charAt(0)) < 0
+        && !Lexicon.isSpace(text.charAt(0))
+        && !Lexicon.isSpace(text.charAt(text.length() - 1));
   }
 
   /**
@@ -35,15 +58,65 @@ public record Money(BigDecimal amount, String currency) implements Comparable<Mo
    *
    * @param text the amount, a blank and the currency, such as "0.11 USD"
    * @return the money
-   * @throws IllegalArgumentException if {@code text} is anything else
+   * @throws QuantityFormatException if {@code text} is anything else; it tells where and what would be accepted
    */
   public static Money parse(String text) {
-    String[] words = text.strip().split("\\s+", 2);
-    if (words.length == 2 && words[0].matches("-?\\d{1,15}(\\.\\d{1,15})?")) {
-      return new Money(new BigDecimal(words[0]), words[1]);
+    Grammar.requireShort(text, ACCEPTED);
+    int start = Lexicon.skipSpaces(text, 0);
+    int end = afterAmount(text, start);
+    if (end == start) {
+      throw wrong(text, start, "the amount is missing");
     }
-    throw new IllegalArgumentException(
-        "money must be an amount and a currency such as \"0.11 USD\", was \"" + text + "\"");
+    int word = Lexicon.skipSpaces(text, end);
+    if (word == text.length()) {
+      throw wrong(text, word, "the currency is missing");
+    }
+    if (text.charAt(word) == ',') {
+      throw wrong(text, word, Grammar.COMMA);
+    }
+    if (afterDigits(text, word) > word) {
+      throw wrong(text, word, Grammar.SECOND_NUMBER);
+    }
+    if (word == end) {
+      throw wrong(text, end, "between amount and currency stands a blank");
+    }
+    int last = text.length();
+    while (Lexicon.isSpace(text.charAt(last - 1))) {
+      last--;
+    }
+    try {
+      String amount = text.charAt(start) == '−'
+          ? "-" + text.substring(start + 1, end)
+          : text.substring(start, end);
+      return new Money(new BigDecimal(amount), text.substring(word, last));
+    } catch (IllegalArgumentException refused) {
+      QuantityFormatException wrong = wrong(text, start, String.valueOf(refused.getMessage()));
+      wrong.initCause(refused);
+      throw wrong;
+    }
+  }
+
+  /** Digits with or without a sign and decimals; where none begin, {@code from}. */
+  private static int afterAmount(String text, int from) {
+    int sign = from < text.length() && "-−".indexOf(text.charAt(from)) >= 0 ? from + 1 : from;
+    int whole = afterDigits(text, sign);
+    if (whole == sign) {
+      return from;
+    }
+    boolean hasDecimals = text.startsWith(".", whole) && afterDigits(text, whole + 1) > whole + 1;
+    return hasDecimals ? afterDigits(text, whole + 1) : whole;
+  }
+
+  private static int afterDigits(String text, int from) {
+    int at = from;
+    while (at < text.length() && text.charAt(at) >= '0' && text.charAt(at) <= '9') {
+      at++;
+    }
+    return at;
+  }
+
+  private static QuantityFormatException wrong(String text, int position, String problem) {
+    return new QuantityFormatException(text, position, problem, ACCEPTED);
   }
 
   /**
@@ -62,18 +135,20 @@ public record Money(BigDecimal amount, String currency) implements Comparable<Mo
    * Multiplies this.
    *
    * @param factor a finite factor
-   * @return this times {@code factor}, to 16 digits
-   * @throws IllegalArgumentException if {@code factor} is not finite
+   * @return this times {@code factor}, to 16 digits and at most 30 decimals
+   * @throws IllegalArgumentException if {@code factor} is not finite or the product is too large
    */
   public Money times(double factor) {
     if (!Double.isFinite(factor)) {
       throw new IllegalArgumentException("factor of money must be finite, was " + factor);
     }
-    return new Money(amount.multiply(BigDecimal.valueOf(factor), MathContext.DECIMAL64), currency);
+    BigDecimal product = amount.multiply(BigDecimal.valueOf(factor), MathContext.DECIMAL64);
+    int decimals = Math.min(product.scale(), MOST_DECIMALS);
+    return new Money(product.setScale(decimals, RoundingMode.HALF_EVEN), currency);
   }
 
   private void requireSame(Money other) {
-    if (!currency.equals(other.currency)) {
+    if (!currency.equals(Objects.requireNonNull(other, "other").currency)) {
       throw new IllegalArgumentException(
           "currency must be " + currency + " as in the other amount, was " + other.currency);
     }
@@ -119,9 +194,10 @@ public record Money(BigDecimal amount, String currency) implements Comparable<Mo
     return amount.setScale(decimals, RoundingMode.HALF_EVEN).toPlainString() + " " + currency;
   }
 
-  /** {@return the amount to at most 10 digits and the currency, such as "0.11 USD"} */
+  /** {@return the amount with all its digits and the currency, such as "0.11 USD"; {@code parse} reads it back} */
   @Override
   public String toString() {
-    return Digits.significant(amount.doubleValue(), 10) + " " + currency;
+    BigDecimal shortest = amount.signum() == 0 ? BigDecimal.ZERO : amount.stripTrailingZeros();
+    return shortest.toPlainString() + " " + currency;
   }
 }

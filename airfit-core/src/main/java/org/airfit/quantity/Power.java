@@ -2,6 +2,7 @@ package org.airfit.quantity;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Objects;
 import org.airfit.internal.Digits;
 
 /**
@@ -9,13 +10,13 @@ import org.airfit.internal.Digits;
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
-public final class Power extends Scalar<Power, PowerUnit> {
+public final class Power extends AdditiveQuantity<Power, PowerUnit> {
 
   private static final Grammar<PowerUnit> GRAMMAR =
       Grammar.ofUnits("power", PowerUnit.values(), List.of("7.5 kW", "10 hp"));
 
   private Power(double value, PowerUnit unit) {
-    super(value, unit, 0.0, "power");
+    super(value, unit, "power");
   }
 
   /**
@@ -97,7 +98,7 @@ public final class Power extends Scalar<Power, PowerUnit> {
    * @throws IllegalArgumentException if {@code time} is negative
    */
   public Energy over(Duration time) {
-    if (time.isNegative()) {
+    if (Objects.requireNonNull(time, "time").isNegative()) {
       throw new IllegalArgumentException(
           "time must be at least 0 s, was " + Digits.plain(seconds(time)) + " s");
     }
@@ -109,7 +110,12 @@ public final class Power extends Scalar<Power, PowerUnit> {
   }
 
   @Override
-  PowerUnit siUnit() {
+  Power ofSi(double value) {
+    return new Power(value, PowerUnit.WATT);
+  }
+
+  @Override
+  public PowerUnit siUnit() {
     return PowerUnit.WATT;
   }
 }

@@ -9,13 +9,13 @@ import java.util.List;
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
-public final class PressureDrop extends Scalar<PressureDrop, PressureUnit> {
+public final class PressureDrop extends AdditiveQuantity<PressureDrop, PressureUnit> {
 
   private static final Grammar<PressureUnit> GRAMMAR =
       Grammar.ofPressures(PressureKind.DROP, List.of("5 psi", "0.35 bar", "35 kPa"));
 
   private PressureDrop(double value, PressureUnit unit) {
-    super(value, unit, 0.0, "pressure drop");
+    super(value, unit, "pressure drop");
   }
 
   /**
@@ -105,29 +105,13 @@ public final class PressureDrop extends Scalar<PressureDrop, PressureUnit> {
     return in(PressureUnit.PSI);
   }
 
-  /**
-   * Adds a drop.
-   *
-   * @param other the drop to add
-   * @return this plus {@code other}
-   */
-  public PressureDrop plus(PressureDrop other) {
-    return new PressureDrop(si() + other.si(), PressureUnit.PASCAL);
-  }
-
-  /**
-   * Multiplies this drop.
-   *
-   * @param factor the factor [-], at least 0
-   * @return this times {@code factor}
-   * @throws IllegalArgumentException if the product is negative or not finite
-   */
-  public PressureDrop times(double factor) {
-    return new PressureDrop(si() * factor, PressureUnit.PASCAL);
+  @Override
+  PressureDrop ofSi(double value) {
+    return new PressureDrop(value, PressureUnit.PASCAL);
   }
 
   @Override
-  PressureUnit siUnit() {
+  public PressureUnit siUnit() {
     return PressureUnit.PASCAL;
   }
 

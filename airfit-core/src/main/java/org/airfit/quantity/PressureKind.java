@@ -40,7 +40,10 @@ enum PressureKind {
     return unit == PressureUnit.PSI ? "psi" + mark : unit.symbol() + "(" + mark + ")";
   }
 
-  /** What to say to somebody who marked a pressure of this kind as another: the rest of a sentence that begins with his word. */
+  /**
+   * What to say to somebody who marked a pressure of this kind as another: the rest of a sentence that begins with his
+   * word.
+   */
   String insteadOf(PressureKind typed, PressureUnit unit) {
     if (this == DROP) {
       return "marks a pressure against the " + (typed == GAUGE ? "atmosphere" : "vacuum")

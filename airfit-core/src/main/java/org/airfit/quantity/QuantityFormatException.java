@@ -1,5 +1,7 @@
 package org.airfit.quantity;
 
+import java.util.Objects;
+
 /** Thrown when a text does not say the quantity asked for: it tells the text, the place and what would be accepted. */
 public final class QuantityFormatException extends IllegalArgumentException {
 
@@ -14,6 +16,9 @@ public final class QuantityFormatException extends IllegalArgumentException {
   /** Where it stopped making sense. */
   private final int position;
 
+  /** What is wrong there. */
+  private final String problem;
+
   /** What would have been accepted. */
   private final String accepted;
 
@@ -26,16 +31,29 @@ public final class QuantityFormatException extends IllegalArgumentException {
    * @param accepted what would have been accepted
    */
   public QuantityFormatException(String text, int position, String problem, String accepted) {
-    super("\"" + shown(text) + "\": " + problem + ", at position " + position + "; accepted: "
-        + accepted);
+    super("\"" + shown(Objects.requireNonNull(text, "text")) + "\": " + problem + ", at position "
+        + position + "; accepted: " + accepted);
     this.text = text;
     this.position = position;
-    this.accepted = accepted;
+    this.problem = Objects.requireNonNull(problem, "problem");
+    this.accepted = Objects.requireNonNull(accepted, "accepted");
+  }
+
+  /** The same refusal, told of the text in which the one that was read begins at {@code offset}. */
+  QuantityFormatException inside(String whole, int offset) {
+    QuantityFormatException wrong =
+        new QuantityFormatException(whole, offset + position, problem, accepted);
+    wrong.initCause(getCause());
+    return wrong;
   }
 
   static String shown(String text) {
-    String oneLine = text.replaceAll("\\p{Cntrl}", " ");
-    return oneLine.length() <= SHOWN ? oneLine : oneLine.substring(0, SHOWN) + "…";
+    StringBuilder oneLine = new StringBuilder();
+    for (int i = 0; i < Math.min(text.length(), SHOWN); i++) {
+      char c = text.charAt(i);
+      oneLine.append(c < ' ' || c == '\u007f' ? ' ' : c);
+    }
+    return text.length() <= SHOWN ? oneLine.toString() : oneLine.append('…').toString();
   }
 
   /** {@return the whole text that was read} */

@@ -1,6 +1,8 @@
 package org.airfit.quantity;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import org.airfit.internal.Digits;
 import org.airfit.internal.Saturation;
@@ -9,8 +11,8 @@ import org.airfit.source.Source;
 /**
  * The temperature, pressure and humidity at which a volume of free air is counted.
  *
- * <p>A litre of free air is not one amount of air until its reference state is named: 100 scfm are 2914 L/min ANR where the
- * standard cubic foot is counted at 60 °F, and 2870 where it is counted at 68 °F.
+ * <p>A litre of free air is not one amount of air until its reference state is named: 100 scfm are 2914 L/min ANR where
+ * the standard cubic foot is counted at 60 °F, and 2870 where it is counted at 68 °F.
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
@@ -20,11 +22,11 @@ public final class ReferenceState {
   private static final double GAS_CONSTANT = 287.05287;
 
   /**
-   * The reference atmosphere of ISO 8778, marked ANR: 20 °C, 100 kPa, 65 % relative humidity. ISO 6358 counts its flows here, at
-   * a density of 1.185 kg/m³.
+   * The reference atmosphere of ISO 8778, marked ANR: 20 °C, 100 kPa, 65 % relative humidity. ISO 6358 counts its flows
+   * here, at a density of 1.185 kg/m³.
    */
   public static final ReferenceState ANR = new ReferenceState(
-      "ANR",
+      FreeAirMarks.ANR,
       Temperature.ofCelsius(20),
       AbsolutePressure.ofKilopascals(100),
       0.65,
@@ -33,31 +35,38 @@ public final class ReferenceState {
 
   /** The normal state of DIN 1343: 0 °C, 101.325 kPa, dry. */
   public static final ReferenceState NORMAL = dry(
-      "DIN 1343",
+      FreeAirMarks.NORMAL,
       Temperature.ofCelsius(0),
       AbsolutePressure.STANDARD_ATMOSPHERE,
       Source.standard("DIN 1343:1990"));
 
   /** The standard cubic foot at 60 °F and 14.7 psia, dry, as handbooks of pipe flow count it. */
   public static final ReferenceState SCFM_60F = dry(
-      "60 °F",
+      FreeAirMarks.SCFM_60F,
       Temperature.ofFahrenheit(60),
       AbsolutePressure.ofPsi(14.7),
       Source.handbook("Crane TP-410, heading of the table of air flow through schedule 40 pipe"));
 
   /** The standard cubic foot at 68 °F and 14.7 psia, dry, as makers of pneumatic parts often count it. */
   public static final ReferenceState SCFM_68F = dry(
-      "68 °F",
+      FreeAirMarks.SCFM_68F,
       Temperature.ofFahrenheit(68),
       AbsolutePressure.ofPsi(14.7),
       Source.fromMemory("convention of US pneumatics: 68 °F, 14.7 psia"));
 
   /** The inlet state of ISO 1217, in which compressors are rated: 20 °C, 100 kPa, dry. */
   public static final ReferenceState COMPRESSOR_INLET = dry(
-      "ISO 1217",
+      FreeAirMarks.COMPRESSOR_INLET,
       Temperature.ofCelsius(20),
       AbsolutePressure.ofKilopascals(100),
       Source.fromMemory("ISO 1217:2009, standard inlet point"));
+
+  /** Some order of states that differ, for what must have one. */
+  static final Comparator<ReferenceState> ORDER = Comparator.comparing(ReferenceState::name)
+      .thenComparing(ReferenceState::temperature)
+      .thenComparing(ReferenceState::pressure)
+      .thenComparing(ReferenceState::relativeHumidity)
+      .thenComparing(ReferenceState::density);
 
   private final String name;
   private final Temperature temperature;
@@ -65,6 +74,19 @@ public final class ReferenceState {
   private final double relativeHumidity;
   private final double kilogramsPerCubicMetre;
   private final Source source;
+
+  private static final Grammar<Double> HUMIDITY = Grammar.ofWords(
+      "relative humidity",
+      Map.of("% humidity", 100.0, "% relative humidity", 100.0, "% RH", 100.0, "humidity", 1.0),
+      Map.of(),
+      "% humidity",
+      List.of("65 % humidity", "dry"));
+
+  private static final String ACCEPTED =
+      "ANR, DIN 1343, ISO 1217, 60 °F, 68 °F, or a name and its state, such as"
+          + " \"shop (15 °C, 100 kPa(a), dry)\"";
+
+  private static final int LONGEST_NAME = 60;
 
   private ReferenceState(
       String name,
@@ -75,6 +97,10 @@ public final class ReferenceState {
       Source source) {
     if (name.isBlank()) {
       throw new IllegalArgumentException("name of a reference state must not be blank");
+    }
+    if (name.length() > LONGEST_NAME) {
+      throw new IllegalArgumentException("name of a reference state must have at most "
+          + LONGEST_NAME + " characters, had " + name.length());
     }
     if (!(temperature.kelvins() >= 173.15 && temperature.kelvins() <= 373.15)) {
       throw new IllegalArgumentException("reference temperature must be in [-100, 100] °C, was "
@@ -115,8 +141,8 @@ public final class ReferenceState {
   /**
    * Obtains a state of the user's own.
    *
-   * @param name how the state is marked behind a flow, such as "15 °C dry"; not a mark that {@link FreeAirFlow#parse} reads as a
-   *     well-known state
+   * @param name how the state is marked behind a flow, such as "15 °C dry"; not a mark that {@link FreeAirFlow#parse}
+   *     reads as a well-known state
    * @param temperature the temperature at which volumes are counted, in [-100, 100] °C
    * @param pressure the pressure at which volumes are counted, in [50, 200] kPa
    * @param relativeHumidity the relative humidity [-], in [0, 1]; 0 for dry air, and only 0 below 0 °C
@@ -130,12 +156,82 @@ public final class ReferenceState {
       AbsolutePressure pressure,
       double relativeHumidity,
       Source source) {
-    FreeAirFlow.stateMarked(name).ifPresent(known -> {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(temperature, "temperature");
+    Objects.requireNonNull(pressure, "pressure");
+    Objects.requireNonNull(source, "source");
+    String known = FreeAirMarks.stateMarked(name);
+    if (known != null) {
       throw new IllegalArgumentException("name of a reference state of your own must differ from "
-          + known + ", was \"" + name + "\"");
-    });
+          + wellKnown(known) + ", was \"" + name + "\"");
+    }
     return new ReferenceState(
-        name, temperature, pressure, relativeHumidity, idealDensity(temperature, pressure), source);
+        name.strip(),
+        temperature,
+        pressure,
+        relativeHumidity + 0.0,
+        idealDensity(temperature, pressure),
+        source);
+  }
+
+  /**
+   * Reads a well-known state by its mark, or a state of the user's own as {@link #toString} writes it. A state that
+   * is read has no source but the text.
+   *
+   * @param text a state, such as "ANR", "60 °F", "shop (15 °C, 100 kPa(a), dry)"
+   * @return the state
+   * @throws QuantityFormatException if the text is no reference state; it tells where and what would be accepted
+   */
+  public static ReferenceState parse(String text) {
+    Grammar.requireShort(text, ACCEPTED);
+    String mark = FreeAirMarks.stateMarked(text);
+    if (mark != null) {
+      return wellKnown(mark);
+    }
+    StateText parts = StateText.of(text);
+    if (parts == null) {
+      throw new QuantityFormatException(
+          text,
+          text.length(),
+          "the temperature, pressure and humidity of the state are missing in a bracket at the end",
+          ACCEPTED);
+    }
+    String name = text.substring(0, parts.open()).strip();
+    String known = FreeAirMarks.stateMarked(name);
+    if (known != null) {
+      return wellKnown(known, text, parts);
+    }
+    Temperature temperature =
+        Grammar.readPart(text, parts.open() + 1, parts.first(), Temperature::parse);
+    AbsolutePressure pressure =
+        Grammar.readPart(text, parts.first() + 1, parts.second(), AbsolutePressure::parse);
+    double humidity =
+        Grammar.readPart(text, parts.second() + 1, parts.close(), ReferenceState::humidity);
+    try {
+      return of(
+          name, temperature, pressure, humidity, Source.fromMemory("typed in without a source"));
+    } catch (IllegalArgumentException refused) {
+      QuantityFormatException wrong =
+          new QuantityFormatException(text, 0, String.valueOf(refused.getMessage()), ACCEPTED);
+      wrong.initCause(refused);
+      throw wrong;
+    }
+  }
+
+  /** The well-known state of that name, if what stands in the bracket behind it is that state. */
+  private static ReferenceState wellKnown(String name, String text, StateText parts) {
+    ReferenceState state = wellKnown(name);
+    if (!state.toString().equals(name + " " + text.substring(parts.open(), parts.close() + 1))) {
+      throw new QuantityFormatException(
+          text, parts.open(), "this mark has a state of its own: " + state, ACCEPTED);
+    }
+    return state;
+  }
+
+  private static double humidity(String text) {
+    return text.strip().equals("dry")
+        ? 0.0
+        : HUMIDITY.read(text, (number, whole) -> number / whole);
   }
 
   private static double idealDensity(Temperature temperature, AbsolutePressure pressure) {
@@ -151,6 +247,14 @@ public final class ReferenceState {
   /** {@return the states that have a constant here} */
   public static List<ReferenceState> wellKnown() {
     return List.of(ANR, NORMAL, SCFM_60F, SCFM_68F, COMPRESSOR_INLET);
+  }
+
+  /** The well-known state of that name. */
+  static ReferenceState wellKnown(String name) {
+    return wellKnown().stream()
+        .filter(state -> state.name.equals(name))
+        .findFirst()
+        .orElseThrow();
   }
 
   /** {@return how this state is marked behind a flow, such as "ANR"} */
@@ -185,8 +289,8 @@ public final class ReferenceState {
    *   ρ = p / (R T),  R = 287.05287 J/(kg K)
    * </pre>
    *
-   * <p>ANR alone has a density of its own, the 1.185 kg/m³ that ISO 6358 prescribes. It lies 0.28 % below dry air and 0.29 % above
-   * air of 65 % humidity at that state.
+   * <p>ANR alone has a density of its own, the 1.185 kg/m³ that ISO 6358 prescribes. It lies 0.28 % below dry air and
+   * 0.29 % above air of 65 % humidity at that state.
    *
    * @return the density of the free air
    */
@@ -241,14 +345,36 @@ public final class ReferenceState {
     return 31 * (31 * name.hashCode() + temperature.hashCode()) + pressure.hashCode();
   }
 
-  /** {@return the name and the state, such as "ANR (20 °C, 100 kPa(a), 65 % humidity)"} */
+  /** {@return the name and the state, such as "ANR (20 °C, 100 kPa(a), 65 % humidity)"; {@code parse} reads it back} */
   @Override
   public String toString() {
-    return name + " (" + temperature.format(TemperatureUnit.CELSIUS) + ", "
-        + Digits.significant(pressure.kilopascals(), 6) + " kPa(a)"
-        + (relativeHumidity == 0.0
-            ? ", dry"
-            : ", " + Digits.plain(100.0 * relativeHumidity) + " % humidity")
-        + ")";
+    boolean isWellKnown = FreeAirMarks.stateMarked(name) != null;
+    return name + " ("
+        + (isWellKnown ? temperature.format(TemperatureUnit.CELSIUS) : exact(temperature))
+        + ", "
+        + (isWellKnown
+            ? Digits.significant(pressure.kilopascals(), 6) + " kPa(a)"
+            : exact(pressure))
+        + ", " + exactHumidity() + ")";
+  }
+
+  private static String exact(Temperature temperature) {
+    String celsius = Digits.plain(temperature.celsius()) + " °C";
+    return Temperature.parse(celsius).equals(temperature) ? celsius : temperature.toString();
+  }
+
+  private static String exact(AbsolutePressure pressure) {
+    String kilopascals = Digits.plain(pressure.kilopascals()) + " kPa(a)";
+    return AbsolutePressure.parse(kilopascals).equals(pressure) ? kilopascals : pressure.toString();
+  }
+
+  private String exactHumidity() {
+    if (relativeHumidity == 0.0) {
+      return "dry";
+    }
+    double percent = Math.rint(1.0e11 * relativeHumidity) / 1.0e9;
+    return percent / 100.0 == relativeHumidity
+        ? Digits.plain(percent) + " % humidity"
+        : Digits.plain(relativeHumidity) + " humidity";
   }
 }

@@ -3,13 +3,14 @@ package org.airfit.quantity;
 import java.util.List;
 
 /**
- * The sonic conductance C of a part: its choked flow, as free air at ISO 8778 reference (ANR), per absolute inlet pressure.
+ * The sonic conductance C of a part: its choked flow, as free air at ISO 8778 reference (ANR), per absolute inlet
+ * pressure.
  *
  * <p>Defined in ISO 6358-1; the trade unit is dm³/(s·bar).
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
-public final class SonicConductance extends Scalar<SonicConductance, ConductanceUnit> {
+public final class SonicConductance extends Quantity<SonicConductance, ConductanceUnit> {
 
   private static final Grammar<ConductanceUnit> GRAMMAR = Grammar.ofUnits(
       "sonic conductance", ConductanceUnit.values(), List.of("3.5 dm3/(s bar)", "210 L/(min bar)"));
@@ -74,7 +75,7 @@ public final class SonicConductance extends Scalar<SonicConductance, Conductance
   }
 
   @Override
-  ConductanceUnit siUnit() {
+  public ConductanceUnit siUnit() {
     return ConductanceUnit.CUBIC_METRE_PER_SECOND_PASCAL;
   }
 }

@@ -7,7 +7,7 @@ import java.util.List;
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
-public final class Temperature extends Scalar<Temperature, TemperatureUnit> {
+public final class Temperature extends Quantity<Temperature, TemperatureUnit> {
 
   private static final Grammar<TemperatureUnit> GRAMMAR = Grammar.ofUnits(
       "temperature", TemperatureUnit.values(), List.of("20 °C", "68 F", "293.15 K"));
@@ -88,7 +88,7 @@ public final class Temperature extends Scalar<Temperature, TemperatureUnit> {
   }
 
   @Override
-  TemperatureUnit siUnit() {
+  public TemperatureUnit siUnit() {
     return TemperatureUnit.KELVIN;
   }
 }

@@ -1,6 +1,7 @@
 package org.airfit.quantity;
 
 import java.util.List;
+import java.util.Objects;
 
 /**
  * How a unit stands to the SI unit of its quantity.
@@ -9,10 +10,11 @@ import java.util.List;
  *   si = (value + offset) × multiplier / divisor
  * </pre>
  *
- * <p>The factor is held as the fraction of its definition, so that it is exact, and a conversion rounds once: it gives the
- * double nearest to the true value, so that 3/8 in is 9.525 mm and 212 °F is 100 °C. The one factor too long for a fraction of doubles, that of the
- * horsepower of 550 ft·lbf/s, is the nearest double. There and back returns within 2 ulp of the value in the SI unit, as long as neither
- * overflows nor falls below the normal range of a double; for the temperatures with an offset, from 170 K up.
+ * <p>The factor is held as the fraction of its definition, so that it is exact, and a conversion rounds once: it gives
+ * the double nearest to the true value, so that 3/8 in is 9.525 mm and 212 °F is 100 °C. The one factor too long for a
+ * fraction of doubles, that of the horsepower of 550 ft·lbf/s, is the nearest double. There and back returns within 2
+ * ulp of the value in the SI unit, as long as neither overflows nor falls below the normal range of a double; for the
+ * temperatures with an offset, from 170 K up.
  *
  * @param symbol how the unit is printed
  * @param multiplier the top of the factor to the SI unit
@@ -29,6 +31,12 @@ public record UnitScale(
     String definition,
     List<String> spellings) {
 
+  /** Veltkamp's, for a significand of 53 bits. */
+  private static final double SPLIT = 0x1p27 + 1.0;
+
+  private static final double LARGE = 0x1p990;
+  private static final double SHRINK = 0x1p100;
+
   /**
    * Checks the components.
    *
@@ -40,6 +48,9 @@ public record UnitScale(
    * @param spellings other ways in which people write the unit
    */
   public UnitScale {
+    Objects.requireNonNull(symbol, "symbol");
+    Objects.requireNonNull(definition, "definition");
+    Objects.requireNonNull(spellings, "spellings");
     if (!(multiplier > 0.0
         && multiplier <= Double.MAX_VALUE
         && divisor > 0.0
@@ -86,16 +97,49 @@ public record UnitScale(
     return toSi(round) == si ? round : value;
   }
 
-  /** (value + lost) × top / bottom with one rounding: what product and quotient round off is caught exactly and put back. */
+  /**
+   * (value + lost) × top / bottom with one rounding: what product and quotient round off is caught exactly and put
+   * back.
+   */
   private static double scaled(double value, double lost, double top, double bottom) {
     double product = value * top;
     if (!Double.isFinite(product)) {
       return value / bottom * top;
     }
-    double lostByProduct = Math.fma(value, top, -product);
+    double lostByProduct = lostByProduct(value, top, product);
     double quotient = product / bottom;
-    double lostByQuotient = Math.fma(-quotient, bottom, product);
+    double back = quotient * bottom;
+    double lostByQuotient = (product - back) - lostByProduct(quotient, bottom, back);
     return quotient + (lostByQuotient + lostByProduct + lost * top) / bottom;
+  }
+
+  /**
+   * What rounding took from one × other, exactly, as long as it does not fall below the normal range: Dekker's
+   * product of halves that Veltkamp's split makes (T. J. Dekker, Numerische Mathematik 18, 1971, 224-242). A fused
+   * multiply-add would give the same, but not every place where this runs has one.
+   */
+  static double lostByProduct(double one, double other, double product) {
+    if (Math.abs(product) > LARGE || Math.abs(one) > LARGE || Math.abs(other) > LARGE) {
+      // the split would overflow: the larger factor is made smaller by a power of two, which rounds
+      // nothing
+      boolean isOneLarger = Math.abs(one) > Math.abs(other);
+      return lostByProduct(
+              isOneLarger ? one / SHRINK : one,
+              isOneLarger ? other : other / SHRINK,
+              product / SHRINK)
+          * SHRINK;
+    }
+    double oneHigh = highHalf(one);
+    double oneLow = one - oneHigh;
+    double otherHigh = highHalf(other);
+    double otherLow = other - otherHigh;
+    return ((oneHigh * otherHigh - product) + oneHigh * otherLow + oneLow * otherHigh)
+        + oneLow * otherLow;
+  }
+
+  private static double highHalf(double value) {
+    double shifted = SPLIT * value;
+    return shifted - (shifted - value);
   }
 
   /** What rounding took from one + other, exactly (Knuth's two-sum). */
@@ -106,6 +150,8 @@ public record UnitScale(
 
   /** By how much the offset, a decimal of two places, lies above the double that holds it. */
   private double lostByOffset() {
-    return -Math.fma(offset, 100.0, -Math.rint(100.0 * offset)) / 100.0;
+    double hundredths = 100.0 * offset;
+    double above = hundredths - Math.rint(hundredths) + lostByProduct(offset, 100.0, hundredths);
+    return -above / 100.0;
   }
 }

@@ -1,5 +1,9 @@
 package org.airfit.quantity;
 
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+
 /**
  * The flow coefficient of a valve or fitting for water, which is given as Cv or as Kv.
  *
@@ -16,6 +20,14 @@ public final class ValveCoefficient implements Comparable<ValveCoefficient> {
   /** Kv of Cv = 1: 0.003785411784 m³ × 60 × √(100 000 Pa / 1 psi). */
   private static final double KV_PER_CV =
       0.003785411784 * 60.0 * Math.sqrt(PressureUnit.BAR.toSi(1.0) / PressureUnit.PSI.toSi(1.0));
+
+  /** What one of each is in Kv. */
+  private static final Grammar<Double> GRAMMAR = Grammar.ofWords(
+      "valve coefficient",
+      Map.of("Kv", 1.0, "Cv", KV_PER_CV),
+      Map.of(),
+      "Kv, Cv",
+      List.of("0.9 Kv", "1.04 Cv"));
 
   private final double kv;
 
@@ -48,6 +60,17 @@ public final class ValveCoefficient implements Comparable<ValveCoefficient> {
     return new ValveCoefficient(cv * KV_PER_CV);
   }
 
+  /**
+   * Reads what people type.
+   *
+   * @param text a number and which of the two it is, such as "0.9 Kv", "1.04 Cv"
+   * @return the coefficient
+   * @throws QuantityFormatException if the text is not a coefficient; it tells where and what would be accepted
+   */
+  public static ValveCoefficient parse(String text) {
+    return GRAMMAR.read(text, (value, kv) -> new ValveCoefficient(value * kv));
+  }
+
   /** {@return Kv [m³/h at 1 bar]} */
   public double kv() {
     return kv;
@@ -60,7 +83,7 @@ public final class ValveCoefficient implements Comparable<ValveCoefficient> {
 
   @Override
   public int compareTo(ValveCoefficient other) {
-    return Double.compare(kv, other.kv);
+    return Double.compare(kv, Objects.requireNonNull(other, "other").kv);
   }
 
   @Override

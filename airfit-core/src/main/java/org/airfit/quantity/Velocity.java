@@ -7,7 +7,7 @@ import java.util.List;
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
-public final class Velocity extends Scalar<Velocity, VelocityUnit> {
+public final class Velocity extends Quantity<Velocity, VelocityUnit> {
 
   private static final Grammar<VelocityUnit> GRAMMAR =
       Grammar.ofUnits("velocity", VelocityUnit.values(), List.of("15 m/s", "30 ft/s"));
@@ -72,7 +72,7 @@ public final class Velocity extends Scalar<Velocity, VelocityUnit> {
   }
 
   @Override
-  VelocityUnit siUnit() {
+  public VelocityUnit siUnit() {
     return VelocityUnit.METRE_PER_SECOND;
   }
 }

@@ -8,7 +8,7 @@ import java.util.Map;
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
-public final class Volume extends Scalar<Volume, VolumeUnit> {
+public final class Volume extends AdditiveQuantity<Volume, VolumeUnit> {
 
   private static final String WHICH_GALLON =
       "tells neither the US nor the imperial gallon: say US gal or imp gal";
@@ -20,7 +20,7 @@ public final class Volume extends Scalar<Volume, VolumeUnit> {
       Map.of("gal", WHICH_GALLON, "gallon", WHICH_GALLON, "gallons", WHICH_GALLON));
 
   private Volume(double value, VolumeUnit unit) {
-    super(value, unit, 0.0, "volume");
+    super(value, unit, "volume");
   }
 
   /**
@@ -111,7 +111,12 @@ public final class Volume extends Scalar<Volume, VolumeUnit> {
   }
 
   @Override
-  VolumeUnit siUnit() {
+  Volume ofSi(double value) {
+    return new Volume(value, VolumeUnit.CUBIC_METRE);
+  }
+
+  @Override
+  public VolumeUnit siUnit() {
     return VolumeUnit.CUBIC_METRE;
   }
 }

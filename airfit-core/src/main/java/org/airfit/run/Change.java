@@ -1,5 +1,6 @@
 package org.airfit.run;
 
+import java.util.Objects;
 import org.airfit.quantity.Money;
 
 /**
@@ -19,12 +20,14 @@ public record Change(String name, Run run, Money price) {
    * @param price what the change costs, at least 0
    */
   public Change {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(run, "run");
+    Objects.requireNonNull(price, "price");
     if (name.isBlank()) {
       throw new IllegalArgumentException("name of a change must say what is changed, was blank");
     }
     if (price.amount().signum() < 0) {
       throw new IllegalArgumentException("price of " + name + " must be at least 0, was " + price);
     }
-    run.atmosphere(); // null fails here
   }
 }

@@ -2,54 +2,49 @@ package org.airfit.run;
 
 import java.util.List;
 import org.airfit.air.AirState;
-import org.airfit.flow.AirKernel;
 import org.airfit.flow.FlowCapacity;
+import org.airfit.flow.FlowElement;
+import org.airfit.flow.FlowTable;
 import org.airfit.flow.OutletAtFlow;
 import org.airfit.line.Conduit;
 import org.airfit.line.LineLoss;
 import org.airfit.line.LossModel;
+import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.SonicConductance;
+import org.airfit.working.UnitSystem;
 import org.airfit.working.Worked;
+import org.airfit.working.Working;
 
-/** One thing on the way from supply to tool. */
-public sealed interface Element {
+/** A named element of a run: a line, a part, or an element of the user's own. It explains the numbers that its {@link FlowElement} found. */
+sealed interface Element {
 
   /** {@return its name in the run} */
   String name();
 
+  /** {@return what it does to the air, on plain doubles} */
+  FlowElement flow();
+
   /**
-   * What one element makes of a flow: either an outlet, or the largest flow it lets through.
+   * What belongs to the numbers found.
    *
-   * @param passes whether the flow passes
-   * @param outlet the air behind
-   * @param largest the flow, or the largest that passes
-   * @param inletMach the Mach number at the inlet [-]
-   * @param mach the Mach number at the outlet [-]
+   * @param inletMach the Mach number at the inlet [-]; 0 for what is no line
+   * @param outletMach the Mach number at the outlet [-]; 0 for what is no line
    * @param warnings what lies outside a model's validity
-   * @param working how that was found
+   * @param working how the outlet pressure follows from the flow
    */
-  record Outcome(
-      boolean passes,
-      AirState outlet,
-      MassFlow largest,
-      double inletMach,
-      double mach,
-      List<String> warnings,
-      Worked working) {}
-
-  /** {@return what it does to the air, on plain doubles; {@link #solve} says the same with all that belongs to it} */
-  AirKernel kernel();
+  record Explanation(
+      double inletMach, double outletMach, List<String> warnings, Worked working) {}
 
   /**
-   * Solves it for one flow.
+   * Explains what it makes of a flow.
    *
    * @param massFlow the flow
    * @param inlet the air in front
-   * @return what it makes of the flow
+   * @return what belongs to the numbers, or why the flow does not pass
    */
-  Outcome solve(MassFlow massFlow, AirState inlet);
+  Explanation explain(MassFlow massFlow, AirState inlet);
 
   /**
    * Multiplies its loss, for wear and dirt.
@@ -65,27 +60,21 @@ public sealed interface Element {
    * @param name its name in the run
    * @param conduit its bore, length, wall and fittings
    * @param model the equation of its loss
+   * @param flow the two of them on plain doubles
    */
-  record Line(String name, Conduit conduit, LossModel model) implements Element {
+  record Line(String name, Conduit conduit, LossModel model, FlowElement flow) implements Element {
 
-    @Override
-    public AirKernel kernel() {
-      return AirKernel.of(model.element(conduit));
+    Line(String name, Conduit conduit, LossModel model) {
+      this(name, conduit, model, model.element(conduit));
     }
 
     @Override
-    public Outcome solve(MassFlow massFlow, AirState inlet) {
+    public Explanation explain(MassFlow massFlow, AirState inlet) {
       LineLoss loss = model.loss(conduit, massFlow, inlet);
       return loss.fold(
-          flowing -> new Outcome(
-              true,
-              flowing.outlet(),
-              massFlow,
-              flowing.inletMach(),
-              flowing.outletMach(),
-              flowing.warnings(),
-              loss),
-          choked -> new Outcome(false, inlet, choked.largest(), 0.0, 0.0, List.of(), loss));
+          flowing -> new Explanation(
+              flowing.inletMach(), flowing.outletMach(), flowing.warnings(), loss),
+          choked -> new Explanation(0.0, 0.0, List.of(), loss));
     }
 
     /** λL/D + ΣK grows by the factor. */
@@ -101,7 +90,7 @@ public sealed interface Element {
   }
 
   /**
-   * A coupler, valve, filter or the like.
+   * A coupling, valve, filter or the like.
    *
    * @param name its name in the run
    * @param capacity what it lets through
@@ -109,19 +98,14 @@ public sealed interface Element {
   record Part(String name, FlowCapacity capacity) implements Element {
 
     @Override
-    public AirKernel kernel() {
-      return AirKernel.of(capacity.element());
+    public FlowElement flow() {
+      return capacity.element();
     }
 
     @Override
-    public Outcome solve(MassFlow massFlow, AirState inlet) {
+    public Explanation explain(MassFlow massFlow, AirState inlet) {
       OutletAtFlow passage = capacity.passage(massFlow, inlet);
-      return passage.fold(
-          passes -> passes.outlet().pascals() > 0.0
-              ? new Outcome(true, inlet.at(passes.outlet()), massFlow, 0.0, 0.0, List.of(), passage)
-              // with b = 0 the whole choked flow passes into a vacuum only
-              : new Outcome(false, inlet, massFlow, 0.0, 0.0, List.of(), passage),
-          chokes -> new Outcome(false, inlet, chokes.largest(), 0.0, 0.0, List.of(), passage));
+      return new Explanation(0.0, 0.0, List.of(), passage);
     }
 
     /** Far from choking the drop goes with 1/C². */
@@ -135,6 +119,55 @@ public sealed interface Element {
                   capacity.criticalPressureRatio())
               .withSubsonicIndex(capacity.subsonicIndex())
               .withCrackingPressure(capacity.crackingPressure()));
+    }
+  }
+
+  /**
+   * An element of the user's own, such as the table of a filter's sheet.
+   *
+   * @param name its name in the run
+   * @param flow what it does to the air
+   */
+  record Own(String name, FlowElement flow) implements Element {
+
+    @Override
+    public Explanation explain(MassFlow massFlow, AirState inlet) {
+      return new Explanation(0.0, 0.0, List.of(), new OwnWorking(this, massFlow, inlet));
+    }
+
+    /** Where the drop goes with the square of the flow, this multiplies it. */
+    @Override
+    public Element withLossFactor(double factor) {
+      return new Own(name, new WornElement(flow, Math.sqrt(factor)));
+    }
+  }
+
+  /** What an element of the user's own made of a flow, in words: how it does so is known to the user. */
+  record OwnWorking(Own own, MassFlow massFlow, AirState inlet) implements Worked {
+
+    @Override
+    public Working working(UnitSystem units) {
+      double behind = own.flow.outlet(
+          massFlow.kilogramsPerSecond(),
+          inlet.pressure().pascals(),
+          inlet.temperature().kelvins(),
+          inlet.viscosity().pascalSeconds());
+      Working.Builder working = Working.titled("Pressure behind " + own.name);
+      if (own.flow instanceof FlowTable table) {
+        working.note("A table gives it: " + table + ", read with air at " + table.inlet().in(units)
+            + " in front [" + table.source() + "]. At another inlet the pressure ratio is that of the"
+            + " same ṁ √T/p1; the Reynolds number is left out.");
+      }
+      String asked = massFlow.format(units.massFlowUnit()) + " from "
+          + inlet.pressure().format(units.pressureUnit());
+      return working
+          .note(
+              Double.isNaN(behind)
+                  ? asked + " is more than it lets through."
+                  : asked + " leaves "
+                      + AbsolutePressure.ofPascals(behind).format(units.pressureUnit())
+                      + " behind it.")
+          .build();
     }
   }
 }

@@ -1,43 +1,112 @@
 package org.airfit.run;
 
 import java.util.List;
+import org.airfit.internal.Digits;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.PressureDrop;
+import org.airfit.quantity.PressureUnit;
 import org.airfit.working.UnitSystem;
 import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
 /**
- * What one element takes of the pressure on the way to the tool.
+ * What one element loses of the pressure on the way to the tool.
  *
- * @param name the element
- * @param inlet the pressure in front of it
- * @param outlet the pressure behind it
- * @param drop the pressure it takes
- * @param fraction its part of all that is lost on the way [-]; 0 where nothing is lost
- * @param gain how much more pressure the tool would have if this element took nothing
- * @param chokes whether it lets no more through however low the pressure behind it
- * @param inletMach velocity over speed of sound at the inlet of a line [-]; 0 for a part
- * @param outletMach velocity over speed of sound at the outlet of a line, before the pressure falls further where it chokes [-]; 0 for a part
- * @param warnings where the model is near or outside what it holds for
- * @param reached the answer of line or part that the drop was taken from
+ * <p>This class is immutable, thread-safe and value-based.
  */
-public record ElementLoss(
-    String name,
-    AbsolutePressure inlet,
-    AbsolutePressure outlet,
-    PressureDrop drop,
-    double fraction,
-    PressureDrop gain,
-    boolean chokes,
-    double inletMach,
-    double outletMach,
-    List<String> warnings,
-    Worked reached)
-    implements Worked {
+public final class ElementLoss implements Worked {
+
+  private record Values(
+      String name,
+      AbsolutePressure inlet,
+      AbsolutePressure outlet,
+      double fraction,
+      PressureDrop gain,
+      boolean chokes,
+      Element.Explanation explanation) {}
+
+  private final Values values;
+
+  ElementLoss(
+      String name,
+      AbsolutePressure inlet,
+      AbsolutePressure outlet,
+      double fraction,
+      PressureDrop gain,
+      boolean chokes,
+      Element.Explanation explanation) {
+    this.values = new Values(name, inlet, outlet, fraction, gain, chokes, explanation);
+  }
+
+  /** {@return the element} */
+  public String name() {
+    return values.name;
+  }
+
+  /** {@return the pressure in front of it} */
+  public AbsolutePressure inlet() {
+    return values.inlet;
+  }
+
+  /** {@return the pressure behind it} */
+  public AbsolutePressure outlet() {
+    return values.outlet;
+  }
+
+  /** {@return the pressure it loses} */
+  public PressureDrop drop() {
+    return values.inlet.dropTo(values.outlet);
+  }
+
+  /** {@return its part of all that is lost on the way [-]; 0 where nothing is lost} */
+  public double fraction() {
+    return values.fraction;
+  }
+
+  /** {@return how much more pressure the tool would have if this element lost nothing; 0 where the flow does not get to the tool} */
+  public PressureDrop gain() {
+    return values.gain;
+  }
+
+  /** {@return whether it lets no more through however low the pressure behind it} */
+  public boolean chokes() {
+    return values.chokes;
+  }
+
+  /** {@return velocity over speed of sound at the inlet of a line [-]; 0 for what is no line} */
+  public double inletMach() {
+    return values.explanation.inletMach();
+  }
+
+  /** {@return velocity over speed of sound at the outlet of a line, before the pressure falls further where it chokes [-]; 0 for what is no line} */
+  public double outletMach() {
+    return values.explanation.outletMach();
+  }
+
+  /** {@return where the model is near or outside what it holds for} */
+  public List<String> warnings() {
+    return values.explanation.warnings();
+  }
 
   @Override
   public Working working(UnitSystem units) {
-    return reached.working(units);
+    return values.explanation.working().working(units);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof ElementLoss that && values.equals(that.values);
+  }
+
+  @Override
+  public int hashCode() {
+    return values.hashCode();
+  }
+
+  /** {@return the loss in one line, such as "hose: 0.42 bar of 6.8 bar(a)"} */
+  @Override
+  public String toString() {
+    return name() + ": " + Digits.significant(drop().bar(), 3) + " bar of "
+        + inlet().format(PressureUnit.BAR);
   }
 }

@@ -4,10 +4,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.airfit.plant.Supply;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.MassFlow;
+import org.airfit.quantity.MassFlowUnit;
 import org.airfit.quantity.PressureDrop;
+import org.airfit.quantity.PressureUnit;
 import org.airfit.safety.Caution;
 import org.airfit.working.UnitSystem;
 import org.airfit.working.Worked;
@@ -28,50 +31,114 @@ public sealed interface RunResult extends Worked {
       Function<? super Delivered, ? extends R> delivered,
       Function<? super Starved, ? extends R> starved);
 
+  /** {@return the flow asked for, or the flow that a tool and the run agree on} */
+  MassFlow massFlow();
+
   /** {@return the warnings that go with it} */
   List<Caution> cautions();
 
   /**
    * The flow arrives.
    *
-   * @param massFlow the flow
-   * @param supply the pressure at the supply
-   * @param atTool the pressure at the tool
-   * @param atToolGauge the pressure at the tool as a gauge there shows it
-   * @param shares what each element takes, in order from the supply
-   * @param cautions the warnings that go with it
-   * @param ends what the supply gives and the tool takes, where that is not plain
+   * <p>This class is immutable, thread-safe and value-based.
    */
-  record Delivered(
-      MassFlow massFlow,
-      AbsolutePressure supply,
-      AbsolutePressure atTool,
-      GaugePressure atToolGauge,
-      List<ElementLoss> shares,
-      List<Caution> cautions,
-      List<Worked> ends)
-      implements RunResult {
+  final class Delivered implements RunResult {
+
+    private record Arrival(
+        MassFlow massFlow,
+        Supply supply,
+        AbsolutePressure atSupply,
+        AbsolutePressure atTool,
+        AbsolutePressure atmosphere,
+        List<ElementLoss> shares,
+        List<Caution> cautions,
+        Optional<ToolDemand> tool) {}
+
+    private final Arrival arrival;
+
+    Delivered(
+        MassFlow massFlow,
+        Supply supply,
+        AbsolutePressure atSupply,
+        AbsolutePressure atTool,
+        AbsolutePressure atmosphere,
+        List<ElementLoss> shares,
+        List<Caution> cautions,
+        Optional<ToolDemand> tool) {
+      this.arrival = new Arrival(
+          massFlow,
+          supply,
+          atSupply,
+          atTool,
+          atmosphere,
+          List.copyOf(shares),
+          List.copyOf(cautions),
+          tool);
+    }
+
+    /** The same as the answer for a tool that takes this flow. */
+    Delivered to(ToolDemand tool) {
+      return new Delivered(
+          arrival.massFlow,
+          arrival.supply,
+          arrival.atSupply,
+          arrival.atTool,
+          arrival.atmosphere,
+          arrival.shares,
+          arrival.cautions,
+          Optional.of(tool));
+    }
+
+    @Override
+    public MassFlow massFlow() {
+      return arrival.massFlow;
+    }
+
+    /** {@return the pressure at the supply} */
+    public AbsolutePressure atSupply() {
+      return arrival.atSupply;
+    }
+
+    /** {@return the pressure at the tool} */
+    public AbsolutePressure atTool() {
+      return arrival.atTool;
+    }
+
+    /** {@return the pressure at the tool as a gauge there shows it} */
+    public GaugePressure atToolGauge() {
+      return GaugePressure.of(arrival.atTool, arrival.atmosphere);
+    }
+
+    /** {@return what each element loses, in order from the supply} */
+    public List<ElementLoss> shares() {
+      return arrival.shares;
+    }
+
+    @Override
+    public List<Caution> cautions() {
+      return arrival.cautions;
+    }
 
     /** {@return all that is lost between supply and tool} */
     public PressureDrop lost() {
-      return supply.dropTo(atTool);
+      return arrival.atSupply.dropTo(arrival.atTool);
     }
 
     /** {@return the element without which the tool would gain most: the one that holds it back} */
     public ElementLoss bottleneck() {
-      return shares.stream().max(Comparator.comparing(ElementLoss::gain)).orElseThrow();
+      return arrival.shares.stream().max(Comparator.comparing(ElementLoss::gain)).orElseThrow();
     }
 
-    /** {@return what each element takes, the largest drop first} */
+    /** {@return what each element loses, the largest drop first} */
     public List<ElementLoss> ranked() {
-      return shares.stream()
+      return arrival.shares.stream()
           .sorted(Comparator.comparing(ElementLoss::drop).reversed())
           .toList();
     }
 
     /** {@return the element that chokes, if one does} */
     public Optional<ElementLoss> choking() {
-      return shares.stream().filter(ElementLoss::chokes).findFirst();
+      return arrival.shares.stream().filter(ElementLoss::chokes).findFirst();
     }
 
     @Override
@@ -84,41 +151,107 @@ public sealed interface RunResult extends Worked {
     @Override
     public Working working(UnitSystem units) {
       Working.Builder working = Working.titled("Pressure from supply to tool");
-      ends.forEach(end -> working.include(end.working(units)));
-      for (ElementLoss share : shares) {
+      if (!arrival.supply.holds()) {
+        working.include(arrival.supply.working(arrival.massFlow, units));
+      }
+      for (ElementLoss share : arrival.shares) {
         working.note(share.name() + ": from " + share.inlet().format(units.pressureUnit()) + " to "
             + share.outlet().format(units.pressureUnit()));
         working.include(share.working(units));
         if (share.chokes()) {
-          working.note(
-              share.name()
-                  + " chokes: it lets no more through, and the pressure behind it is what the tool leaves of the flow.");
+          working.note(share.name() + " chokes: it lets no more through, and the pressure behind it"
+              + " is what the tool leaves of the flow.");
         }
       }
+      arrival.tool.ifPresent(tool -> working
+          .note("The flow was found by search: at the pressure that arrives, the tool takes it.")
+          .include(tool.working(arrival.atTool, arrival.atmosphere, units)));
       return working.build();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Delivered that && arrival.equals(that.arrival);
+    }
+
+    @Override
+    public int hashCode() {
+      return arrival.hashCode();
+    }
+
+    /** {@return the answer in one line, such as "0.012 kg/s at 6.2 bar(g)"} */
+    @Override
+    public String toString() {
+      return arrival.massFlow.format(MassFlowUnit.KILOGRAM_PER_SECOND) + " at "
+          + atToolGauge().format(PressureUnit.BAR);
     }
   }
 
   /**
-   * The flow can't pass, whatever the tool does: an element chokes, or would need less than the atmosphere behind it, or the supply does not give that much.
+   * The flow cannot pass, whatever the tool does: an element chokes, or would need less than the atmosphere behind it, or the
+   * supply does not give that much.
    *
-   * @param massFlow the flow asked for
-   * @param element the element that stops it; "supply" where that gives no more
-   * @param inlet the pressure in front of it; of a supply, while nothing flows
-   * @param largest the largest flow it lets through from that pressure into the open
-   * @param before what the elements before it take; their gain is told as 0
-   * @param reached the answer of line, part or supply that says so
-   * @param cautions the warnings that go with it
+   * <p>This class is immutable, thread-safe and value-based.
    */
-  record Starved(
-      MassFlow massFlow,
-      String element,
-      AbsolutePressure inlet,
-      MassFlow largest,
-      List<ElementLoss> before,
-      Worked reached,
-      List<Caution> cautions)
-      implements RunResult {
+  final class Starved implements RunResult {
+
+    private record Stop(
+        MassFlow massFlow,
+        String element,
+        AbsolutePressure inlet,
+        MassFlow largest,
+        List<ElementLoss> before,
+        Worked reached,
+        List<Caution> cautions) {}
+
+    private final Stop stop;
+
+    Starved(
+        MassFlow massFlow,
+        String element,
+        AbsolutePressure inlet,
+        MassFlow largest,
+        List<ElementLoss> before,
+        Worked reached) {
+      this.stop = new Stop(
+          massFlow,
+          element,
+          inlet,
+          largest,
+          List.copyOf(before),
+          reached,
+          List.of(Caution.MORE_SUPPLY_PRESSURE));
+    }
+
+    @Override
+    public MassFlow massFlow() {
+      return stop.massFlow;
+    }
+
+    /** {@return the element that stops it; "supply" where that gives no more} */
+    public String element() {
+      return stop.element;
+    }
+
+    /** {@return the pressure in front of it; of a supply, while nothing flows} */
+    public AbsolutePressure inlet() {
+      return stop.inlet;
+    }
+
+    /** {@return the largest flow it lets through from that pressure into the open} */
+    public MassFlow largest() {
+      return stop.largest;
+    }
+
+    /** {@return what the elements before it lose; their gain is told as 0} */
+    public List<ElementLoss> before() {
+      return stop.before;
+    }
+
+    @Override
+    public List<Caution> cautions() {
+      return stop.cautions;
+    }
 
     @Override
     public <R> R fold(
@@ -129,7 +262,25 @@ public sealed interface RunResult extends Worked {
 
     @Override
     public Working working(UnitSystem units) {
-      return reached.working(units);
+      return stop.reached.working(units);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Starved that && stop.equals(that.stop);
+    }
+
+    @Override
+    public int hashCode() {
+      return stop.hashCode();
+    }
+
+    /** {@return the answer in one line, such as "0.2 kg/s does not pass hose, which lets 0.031 kg/s through"} */
+    @Override
+    public String toString() {
+      return stop.massFlow.format(MassFlowUnit.KILOGRAM_PER_SECOND) + " does not pass "
+          + stop.element + ", which lets "
+          + stop.largest.format(MassFlowUnit.KILOGRAM_PER_SECOND) + " through";
     }
   }
 }

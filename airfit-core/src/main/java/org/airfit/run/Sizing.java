@@ -2,21 +2,25 @@ package org.airfit.run;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.line.Conduit;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Money;
+import org.airfit.quantity.PressureUnit;
 import org.airfit.safety.Caution;
+import org.airfit.working.UnitSystem;
+import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
 /**
- * Which of the hoses, bodies and pipes on offer keep a tool at its pressure: the cheapest, the one with most margin, and those that nothing on offer beats in both.
+ * Which of the hoses, bodies and pipes on offer keep a tool at its pressure: the cheapest, the one with most margin, and
+ * those that nothing on offer beats in both.
  *
  * <p>Every combination of the options is computed as a run of its own, with a margin for wear and dirt. Nothing is estimated.
  *
@@ -27,7 +31,30 @@ public final class Sizing {
   private static final int MOST_COMBINATIONS = 100_000;
 
   /** One thing on offer for a place in the run. */
-  private record Option(String name, Money price, Function<Run, Run> put) {}
+  private sealed interface Option {
+
+    String name();
+
+    Money price();
+
+    Run put(Run run, String place);
+  }
+
+  private record LineOption(String name, Conduit conduit, Money price) implements Option {
+
+    @Override
+    public Run put(Run run, String place) {
+      return run.replacing(place, conduit);
+    }
+  }
+
+  private record PartOption(String name, FlowCapacity capacity, Money price) implements Option {
+
+    @Override
+    public Run put(Run run, String place) {
+      return run.replacing(place, capacity);
+    }
+  }
 
   private final Run run;
   private final ToolDemand tool;
@@ -45,7 +72,7 @@ public final class Sizing {
     this.tool = tool;
     this.least = least;
     this.lossFactor = lossFactor;
-    this.options = options;
+    this.options = Collections.unmodifiableMap(options);
   }
 
   /**
@@ -58,9 +85,9 @@ public final class Sizing {
    * @throws IllegalArgumentException if {@code least} is negative
    */
   public static Sizing of(Run run, ToolDemand tool, GaugePressure least) {
-    Run.requireNoVacuum(least);
-    run.atmosphere(); // null fails here
-    tool.name();
+    Objects.requireNonNull(run, "run");
+    Objects.requireNonNull(tool, "tool");
+    Run.requireNoVacuum(Objects.requireNonNull(least, "least"));
     return new Sizing(run, tool, least, 1.0, Map.of());
   }
 
@@ -75,8 +102,12 @@ public final class Sizing {
    * @throws IllegalArgumentException if the run has no such line, or the price is negative or in another currency
    */
   public Sizing with(String place, String name, Conduit conduit, Money price) {
-    run.replacing(place, conduit);
-    return with(place, new Option(name, price, r -> r.replacing(place, conduit)));
+    return with(
+        place,
+        new LineOption(
+            Objects.requireNonNull(name, "name"),
+            Objects.requireNonNull(conduit, "conduit"),
+            Objects.requireNonNull(price, "price")));
   }
 
   /**
@@ -90,19 +121,24 @@ public final class Sizing {
    * @throws IllegalArgumentException if the run has no such part, or the price is negative or in another currency
    */
   public Sizing with(String place, String name, FlowCapacity capacity, Money price) {
-    run.replacing(place, capacity);
-    return with(place, new Option(name, price, r -> r.replacing(place, capacity)));
+    return with(
+        place,
+        new PartOption(
+            Objects.requireNonNull(name, "name"),
+            Objects.requireNonNull(capacity, "capacity"),
+            Objects.requireNonNull(price, "price")));
   }
 
   private Sizing with(String place, Option option) {
-    if (option.price.amount().signum() < 0) {
+    option.put(run, Objects.requireNonNull(place, "place")); // refuses a place that is none
+    if (option.price().amount().signum() < 0) {
       throw new IllegalArgumentException(
-          "price of " + option.name + " must be at least 0, was " + option.price);
+          "price of " + option.name() + " must be at least 0, was " + option.price());
     }
     options.values().stream()
         .flatMap(List::stream)
         .findFirst()
-        .ifPresent(first -> first.price.compareTo(option.price)); // one currency
+        .ifPresent(first -> first.price().compareTo(option.price())); // one currency
     Map<String, List<Option>> more = new LinkedHashMap<>(options);
     List<Option> here = new ArrayList<>(more.getOrDefault(place, List.of()));
     here.add(option);
@@ -140,18 +176,15 @@ public final class Sizing {
     if (options.isEmpty()) {
       throw new IllegalStateException("a sizing needs options, say with(…)");
     }
-    List<Candidate> candidates = new ArrayList<>();
-    combine(new ArrayList<>(options.entrySet()), 0, new LinkedHashMap<>(), run, candidates);
-    List<Candidate> fitting = candidates.stream()
-        .filter(candidate -> candidate.marginPascals() >= 0.0)
-        .sorted(BY_PRICE)
+    List<SizingOption> all = new ArrayList<>();
+    combine(new ArrayList<>(options.entrySet()), 0, new LinkedHashMap<>(), run, all);
+    List<SizingOption> kept = all.stream()
+        .filter(SizingOption::keepsPressure)
+        .sorted(SizingOption.BY_PRICE)
         .toList();
-    return fitting.isEmpty()
-        ? new NothingFits(
-            least,
-            candidates.stream().min(BY_MARGIN).orElseThrow(),
-            List.of(Caution.MORE_SUPPLY_PRESSURE))
-        : new Fitting(least, fitting, List.of(Caution.MORE_SUPPLY_PRESSURE));
+    return kept.isEmpty()
+        ? new NoSolution(all.stream().min(SizingOption.BY_MARGIN).orElseThrow())
+        : new Solutions(kept);
   }
 
   private void combine(
@@ -159,120 +192,105 @@ public final class Sizing {
       int at,
       Map<String, Option> chosen,
       Run sofar,
-      List<Candidate> candidates) {
+      List<SizingOption> all) {
     if (at < places.size()) {
       for (Option option : places.get(at).getValue()) {
         chosen.put(places.get(at).getKey(), option);
-        combine(places, at + 1, chosen, option.put.apply(sofar), candidates);
+        combine(places, at + 1, chosen, option.put(sofar, places.get(at).getKey()), all);
       }
       return;
     }
     Map<String, String> names = new LinkedHashMap<>();
     Optional<Money> price = Optional.empty();
     for (Map.Entry<String, Option> one : chosen.entrySet()) {
-      Money next = one.getValue().price;
-      names.put(one.getKey(), one.getValue().name);
+      Money next = one.getValue().price();
+      names.put(one.getKey(), one.getValue().name());
       price = Optional.of(price.map(sum -> sum.plus(next)).orElse(next));
     }
     RunResult result = sofar.withLossFactor(lossFactor).balance(tool);
-    double margin = result.<Double>fold(
-        delivered -> delivered.atToolGauge().pascals() - least.pascals(),
-        starved -> -least.pascals() - 1.0);
-    candidates.add(new Candidate(names, price.orElseThrow(), sofar, result, margin));
+    all.add(new SizingOption(names, price.orElseThrow(), sofar, result, least));
   }
 
-  private static final Comparator<Candidate> BY_MARGIN =
-      Comparator.comparingDouble(Candidate::marginPascals).reversed();
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Sizing that
+        && run.equals(that.run)
+        && tool.equals(that.tool)
+        && least.equals(that.least)
+        && lossFactor == that.lossFactor
+        && options.equals(that.options);
+  }
 
-  private static final Comparator<Candidate> BY_PRICE =
-      Comparator.comparing(Candidate::price).thenComparing(BY_MARGIN);
+  @Override
+  public int hashCode() {
+    return Objects.hash(run, tool, least, lossFactor, options);
+  }
 
-  /**
-   * One combination of options.
-   *
-   * @param chosen the option at each place
-   * @param price what they cost together
-   * @param run the run with them, new and clean
-   * @param result how the tool fares with the margin for wear and dirt
-   * @param marginPascals the pressure at the tool above the least one then [Pa]; negative where it is missed, and by more than the whole where the tool can't be fed
-   */
-  public record Candidate(
-      Map<String, String> chosen, Money price, Run run, RunResult result, double marginPascals) {
-
-    /**
-     * Copies the map.
-     *
-     * @param chosen the option at each place
-     * @param price what they cost together
-     * @param run the run with them, new and clean
-     * @param result how the tool fares with the margin for wear and dirt
-     * @param marginPascals the pressure at the tool above the least one then [Pa]
-     */
-    public Candidate {
-      chosen = Collections.unmodifiableMap(new LinkedHashMap<>(chosen));
-    }
+  /** {@return the sizing in one line, such as "2 places for grinder to have 6 bar(g)"} */
+  @Override
+  public String toString() {
+    return options.size() + " places for " + tool.name() + " to have "
+        + least.format(PressureUnit.BAR);
   }
 
   /** What came of a sizing. */
-  public sealed interface Result {
+  public sealed interface Result extends Worked {
 
     /**
      * Handles both cases.
      *
      * @param <R> what is made of them
-     * @param fitting what to make of combinations that fit
-     * @param nothing what to make of none
+     * @param solutions what to make of combinations that keep the tool at pressure
+     * @param none what to make of no such combination
      * @return what was made
      */
     <R> R fold(
-        Function<? super Fitting, ? extends R> fitting,
-        Function<? super NothingFits, ? extends R> nothing);
-
-    /** {@return how the tool fares with the best combination, or the nearest} */
-    Working working();
+        Function<? super Solutions, ? extends R> solutions,
+        Function<? super NoSolution, ? extends R> none);
 
     /** {@return the warnings that go with it} */
-    List<Caution> cautions();
+    default List<Caution> cautions() {
+      return List.of(Caution.MORE_SUPPLY_PRESSURE);
+    }
   }
 
   /**
    * Combinations that keep the tool at pressure.
    *
-   * @param least the least pressure at the tool
-   * @param candidates all of them, the cheapest first
-   * @param cautions the warnings that go with it
+   * <p>This class is immutable, thread-safe and value-based.
    */
-  public record Fitting(GaugePressure least, List<Candidate> candidates, List<Caution> cautions)
-      implements Result {
+  public static final class Solutions implements Result {
 
-    /**
-     * Copies the list.
-     *
-     * @param least the least pressure at the tool
-     * @param candidates all of them, the cheapest first
-     * @param cautions the warnings that go with it
-     */
-    public Fitting {
-      candidates = List.copyOf(candidates);
+    private final List<SizingOption> options;
+
+    private Solutions(List<SizingOption> options) {
+      this.options = List.copyOf(options);
+    }
+
+    /** {@return all of them, the cheapest first} */
+    public List<SizingOption> options() {
+      return options;
     }
 
     /** {@return the cheapest; of equal prices, that with most margin} */
-    public Candidate cheapest() {
-      return candidates.get(0);
+    public SizingOption cheapest() {
+      return options.get(0);
     }
 
     /** {@return that with most pressure at the tool; of equal ones, the cheapest} */
-    public Candidate mostMargin() {
-      return candidates.stream().min(BY_MARGIN.thenComparing(Candidate::price)).orElseThrow();
+    public SizingOption mostMargin() {
+      return options.stream()
+          .min(SizingOption.BY_MARGIN.thenComparing(SizingOption::price))
+          .orElseThrow();
     }
 
     /** {@return those that no other beats in price without losing margin, cheapest first: each has more margin than all before it} */
-    public List<Candidate> pareto() {
-      List<Candidate> front = new ArrayList<>();
-      for (Candidate candidate : candidates) {
+    public List<SizingOption> pareto() {
+      List<SizingOption> front = new ArrayList<>();
+      for (SizingOption option : options) {
         if (front.isEmpty()
-            || candidate.marginPascals() > front.get(front.size() - 1).marginPascals()) {
-          front.add(candidate);
+            || option.marginPascals() > front.get(front.size() - 1).marginPascals()) {
+          front.add(option);
         }
       }
       return List.copyOf(front);
@@ -280,44 +298,84 @@ public final class Sizing {
 
     @Override
     public <R> R fold(
-        Function<? super Fitting, ? extends R> fitting,
-        Function<? super NothingFits, ? extends R> nothing) {
-      return fitting.apply(this);
+        Function<? super Solutions, ? extends R> solutions,
+        Function<? super NoSolution, ? extends R> none) {
+      return solutions.apply(this);
     }
 
     @Override
-    public Working working() {
-      return told("The cheapest that keeps the tool at pressure", cheapest());
+    public Working working(UnitSystem units) {
+      return told("The cheapest that keeps the tool at pressure", cheapest(), units);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Solutions that && options.equals(that.options);
+    }
+
+    @Override
+    public int hashCode() {
+      return options.hashCode();
+    }
+
+    /** {@return the answer in one line, such as "12 combinations, the cheapest {hose=1/2 in} for 30 USD"} */
+    @Override
+    public String toString() {
+      return options.size() + " combinations, the cheapest " + cheapest();
     }
   }
 
   /**
    * No combination keeps the tool at pressure.
    *
-   * @param least the least pressure at the tool
-   * @param nearest the combination that comes nearest
-   * @param cautions the warnings that go with it
+   * <p>This class is immutable, thread-safe and value-based.
    */
-  public record NothingFits(GaugePressure least, Candidate nearest, List<Caution> cautions)
-      implements Result {
+  public static final class NoSolution implements Result {
+
+    private final SizingOption nearest;
+
+    private NoSolution(SizingOption nearest) {
+      this.nearest = nearest;
+    }
+
+    /** {@return the combination that comes nearest} */
+    public SizingOption nearest() {
+      return nearest;
+    }
 
     @Override
     public <R> R fold(
-        Function<? super Fitting, ? extends R> fitting,
-        Function<? super NothingFits, ? extends R> nothing) {
-      return nothing.apply(this);
+        Function<? super Solutions, ? extends R> solutions,
+        Function<? super NoSolution, ? extends R> none) {
+      return none.apply(this);
     }
 
     @Override
-    public Working working() {
-      return told("Nothing keeps the tool at pressure; the nearest", nearest);
+    public Working working(UnitSystem units) {
+      return told("Nothing keeps the tool at pressure; the nearest", nearest, units);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof NoSolution that && nearest.equals(that.nearest);
+    }
+
+    @Override
+    public int hashCode() {
+      return nearest.hashCode();
+    }
+
+    /** {@return the answer in one line, such as "nothing keeps the tool at pressure; the nearest {hose=1/2 in} for 30 USD"} */
+    @Override
+    public String toString() {
+      return "nothing keeps the tool at pressure; the nearest " + nearest;
     }
   }
 
-  private static Working told(String title, Candidate candidate) {
+  private static Working told(String title, SizingOption option, UnitSystem units) {
     return Working.titled(title)
-        .note("Chosen: " + candidate.chosen() + " for " + candidate.price() + ".")
-        .include(candidate.result().working())
+        .note("Chosen: " + option.chosen() + " for " + option.price() + ".")
+        .include(option.result().working(units))
         .build();
   }
 }

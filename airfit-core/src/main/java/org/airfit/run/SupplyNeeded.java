@@ -1,15 +1,22 @@
 package org.airfit.run;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 import org.airfit.air.AirState;
 import org.airfit.air.Compression;
+import org.airfit.internal.RootFinder;
+import org.airfit.plant.Supply;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.MassFlow;
+import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.PressureUnit;
 import org.airfit.safety.Caution;
 import org.airfit.source.Source;
 import org.airfit.working.Term;
+import org.airfit.working.UnitSystem;
+import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
 /**
@@ -18,46 +25,125 @@ import org.airfit.working.Working;
  * <p>Raising the supply is the costly way: every kilogram of air of the whole shop is then compressed further, and every leak and every tool without a regulator takes more, in proportion to
  * the absolute pressure. A rule of the trade says 0.5 % of the power per psi (7 % per bar) near 100 psig.
  *
- * @param massFlow the flow of the tool at its pressure
- * @param present the pressure of the supply at that flow; while nothing flows where it cannot give that much above the atmosphere
- * @param needed the pressure it would need
- * @param neededGauge the same as a gauge shows it
- * @param presentWork the work on the air at present, one adiabatic stage without losses
- * @param neededWork the work at the pressure needed
- * @param run how the run fares with that supply
- * @param cautions the warnings that go with it
+ * <p>This class is immutable, thread-safe and value-based.
  */
-public record SupplyNeeded(
-    MassFlow massFlow,
-    AbsolutePressure present,
-    AbsolutePressure needed,
-    GaugePressure neededGauge,
-    Compression presentWork,
-    Compression neededWork,
-    RunResult run,
-    List<Caution> cautions) {
+public final class SupplyNeeded implements Worked {
 
   private static final double RULE_PER_PSI = 0.005;
 
   private static final Source RULE = Source.handbook(
       "US DOE Compressed Air Challenge practice, quoted in trade articles: 0.5 percent per psi near 100 psig");
 
-  /** {@return whether the present supply is enough} */
-  public boolean isMet() {
-    return needed.compareTo(present) <= 0;
+  private static final double HIGHEST_PASCALS = 1.0e8;
+
+  private record Values(
+      AbsolutePressure present,
+      AbsolutePressure needed,
+      AbsolutePressure atmosphere,
+      Compression presentWork,
+      Compression neededWork,
+      RunResult run) {}
+
+  private final Values values;
+
+  private SupplyNeeded(Values values) {
+    this.values = values;
   }
 
-  /** {@return how much the pressure must rise [Pa]; negative where it may fall} */
-  public double risePascals() {
-    return needed.pascals() - present.pascals();
+  /** The pressure that a path's supply would need; empty where not even 1000 bar would do. */
+  static Optional<SupplyNeeded> of(RunPath path, ToolDemand tool, GaugePressure atTool) {
+    double wanted = atTool.absolute(path.atmosphere()).pascals();
+    MassFlow taken = MassFlow.ofKilogramsPerSecond(tool.flow(wanted, path.atmosphere().pascals()));
+    double flow = taken.kilogramsPerSecond();
+    DoubleUnaryOperator missing = pascals -> wanted - path.pascalsAtTool(flow, pascals);
+    double low = wanted;
+    double high = wanted;
+    while (!(missing.applyAsDouble(high) <= 0.0)) {
+      low = high;
+      high *= 2.0;
+      if (high > HIGHEST_PASCALS) {
+        return Optional.empty();
+      }
+    }
+    AbsolutePressure needed = AbsolutePressure.ofPascals(
+        high > low ? RootFinder.find(missing, high, low, RunPath.TOLERANCE * high) : high);
+    AirState still = path.still();
+    AbsolutePressure present = path.supply()
+        .at(taken)
+        .map(AirState::pressure)
+        .filter(pressure -> pressure.compareTo(path.atmosphere()) >= 0)
+        .orElse(still.pressure());
+    return Optional.of(new SupplyNeeded(new Values(
+        present,
+        needed,
+        path.atmosphere(),
+        work(still, path.atmosphere(), present),
+        work(still, path.atmosphere(), needed),
+        RunAnswers.at(path.suppliedBy(Supply.fixed(still.at(needed))), taken))));
+  }
+
+  private static Compression work(
+      AirState supply, AbsolutePressure atmosphere, AbsolutePressure to) {
+    return Compression.adiabatic(supply.at(atmosphere), to);
+  }
+
+  /** {@return the flow of the tool at its pressure} */
+  public MassFlow massFlow() {
+    return values.run.massFlow();
+  }
+
+  /** {@return the pressure of the supply at that flow; while nothing flows where it cannot give that much above the atmosphere} */
+  public AbsolutePressure present() {
+    return values.present;
+  }
+
+  /** {@return the pressure it would need} */
+  public AbsolutePressure needed() {
+    return values.needed;
+  }
+
+  /** {@return the same as a gauge shows it} */
+  public GaugePressure neededGauge() {
+    return GaugePressure.of(values.needed, values.atmosphere);
+  }
+
+  /** {@return the work on the air at present, one adiabatic stage without losses} */
+  public Compression presentWork() {
+    return values.presentWork;
+  }
+
+  /** {@return the work at the pressure needed} */
+  public Compression neededWork() {
+    return values.neededWork;
+  }
+
+  /** {@return how the run fares with that supply} */
+  public RunResult run() {
+    return values.run;
+  }
+
+  /** {@return the warnings that go with it} */
+  public List<Caution> cautions() {
+    return List.of(Caution.MORE_SUPPLY_PRESSURE);
+  }
+
+  /** {@return whether the present supply is enough} */
+  public boolean isMet() {
+    return values.needed.compareTo(values.present) <= 0;
+  }
+
+  /** {@return how much the pressure must rise; 0 where the present supply is enough} */
+  public PressureDrop rise() {
+    return PressureDrop.ofPascals(
+        Math.max(0.0, values.needed.pascals() - values.present.pascals()));
   }
 
   /** {@return the extra work on each kilogram of air over the present work [-]; negative where the pressure may fall, infinite where nothing is compressed at present} */
   public double extraWork() {
-    if (presentWork.joulesPerKilogram() == 0.0) {
+    if (values.presentWork.joulesPerKilogram() == 0.0) {
       return isMet() ? 0.0 : Double.POSITIVE_INFINITY;
     }
-    return neededWork.joulesPerKilogram() / presentWork.joulesPerKilogram() - 1.0;
+    return values.neededWork.joulesPerKilogram() / values.presentWork.joulesPerKilogram() - 1.0;
   }
 
   /** {@return the extra power by the rule of 0.5 % per psi [-], which holds near 100 psig} */
@@ -67,23 +153,23 @@ public record SupplyNeeded(
 
   /** {@return how much more leaks and unregulated tools would take over what they take now [-]} */
   public double extraUnregulatedFlow() {
-    return needed.pascals() / present.pascals() - 1.0;
+    return values.needed.pascals() / values.present.pascals() - 1.0;
   }
 
   private double psi() {
-    return needed.psi() - present.psi();
+    return values.needed.psi() - values.present.psi();
   }
 
-  /** {@return how the pressure was found and what it costs} */
-  public Working working() {
+  @Override
+  public Working working(UnitSystem units) {
     Working.Builder working = Working.titled("Pressure needed at the supply")
         .note("The supply was raised until the tool had its pressure: "
-            + needed.format(PressureUnit.BAR) + " instead of "
-            + present.format(PressureUnit.BAR) + ".")
-        .include(run.working())
-        .include(presentWork.working())
-        .include(neededWork.working());
-    if (presentWork.joulesPerKilogram() == 0.0) {
+            + values.needed.format(units.pressureUnit()) + " instead of "
+            + values.present.format(units.pressureUnit()) + ".")
+        .include(values.run.working(units))
+        .include(values.presentWork.working())
+        .include(values.neededWork.working());
+    if (values.presentWork.joulesPerKilogram() == 0.0) {
       return working
           .note("Nothing is compressed at present: there is no work to compare with.")
           .build();
@@ -94,8 +180,8 @@ public record SupplyNeeded(
             "⟨x⟩ = ⟨w2⟩ / ⟨w1⟩ − 1",
             "⟨x⟩ = \\frac{⟨w2⟩}{⟨w1⟩} - 1",
             List.of(
-                Term.of("w2", "w_2", neededWork.joulesPerKilogram(), "J/kg", 9),
-                Term.of("w1", "w_1", presentWork.joulesPerKilogram(), "J/kg", 9)),
+                Term.of("w2", "w_2", values.neededWork.joulesPerKilogram(), "J/kg", 9),
+                Term.of("w1", "w_1", values.presentWork.joulesPerKilogram(), "J/kg", 9)),
             Term.of("x", "x", extraWork(), "", 4),
             Source.derived("ratio of the two works"))
         .step(
@@ -103,8 +189,8 @@ public record SupplyNeeded(
             "⟨x⟩ = 0.005 × (⟨p2⟩ − ⟨p1⟩)",
             "⟨x⟩ = 0.005 (⟨p2⟩ - ⟨p1⟩)",
             List.of(
-                Term.of("p2", "p_2", needed.psi(), "psia", 9),
-                Term.of("p1", "p_1", present.psi(), "psia", 9)),
+                Term.of("p2", "p_2", values.needed.psi(), "psia", 9),
+                Term.of("p1", "p_1", values.present.psi(), "psia", 9)),
             Term.of("x", "x", extraWorkByRule(), "", 4),
             RULE)
         .step(
@@ -112,14 +198,27 @@ public record SupplyNeeded(
             "⟨y⟩ = ⟨p2⟩ / ⟨p1⟩ − 1",
             "⟨y⟩ = \\frac{⟨p2⟩}{⟨p1⟩} - 1",
             List.of(
-                Term.of("p2", "p_2", needed.bar(), "bar(a)", 9),
-                Term.of("p1", "p_1", present.bar(), "bar(a)", 9)),
+                Term.of("p2", "p_2", values.needed.bar(), "bar(a)", 9),
+                Term.of("p1", "p_1", values.present.bar(), "bar(a)", 9)),
             Term.of("y", "y", extraUnregulatedFlow(), "", 4),
             Source.derived("choked flow is in proportion to the absolute pressure"))
         .build();
   }
 
-  static Compression work(AirState supply, AbsolutePressure atmosphere, AbsolutePressure to) {
-    return Compression.adiabatic(supply.at(atmosphere), to);
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof SupplyNeeded that && values.equals(that.values);
+  }
+
+  @Override
+  public int hashCode() {
+    return values.hashCode();
+  }
+
+  /** {@return the answer in one line, such as "9.1 bar(a) needed, 8 bar(a) at present"} */
+  @Override
+  public String toString() {
+    return values.needed.format(PressureUnit.BAR) + " needed, "
+        + values.present.format(PressureUnit.BAR) + " at present";
   }
 }

@@ -1,19 +1,15 @@
 package org.airfit.run;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.airfit.air.AirState;
-import org.airfit.flow.FlowAtOutlet;
-import org.airfit.flow.FlowCapacity;
-import org.airfit.flow.FlowRegime;
 import org.airfit.internal.Digits;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.MassFlowUnit;
-import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.ReferenceState;
-import org.airfit.quantity.Temperature;
 import org.airfit.quantity.Volume;
 import org.airfit.source.Source;
 import org.airfit.working.Term;
@@ -54,9 +50,6 @@ public final class ToolDemand {
       2.0 / (AirState.HEAT_CAPACITY_RATIO + 1.0),
       AirState.HEAT_CAPACITY_RATIO / (AirState.HEAT_CAPACITY_RATIO - 1.0));
 
-  /** The temperature at which ISO 6358 counts a conductance, so that it drops out. */
-  private static final Temperature COUNTED_AT = Temperature.ofCelsius(20.0);
-
   private static final double LEAST_RATED_PASCALS =
       AbsolutePressure.STANDARD_ATMOSPHERE.pascals() / CRITICAL_PRESSURE_RATIO;
 
@@ -66,7 +59,8 @@ public final class ToolDemand {
   private final String name;
   private final FreeAirFlow rated;
   private final Optional<AbsolutePressure> ratedInlet;
-  private final Optional<FlowCapacity> opening;
+  private final double ratedFlow; // kg/s
+  private final double ratedPascals; // NaN where the flow does not depend on the pressure
   private final double duty;
   private final double load;
 
@@ -74,10 +68,10 @@ public final class ToolDemand {
       String name,
       FreeAirFlow rated,
       Optional<AbsolutePressure> ratedInlet,
-      Optional<FlowCapacity> opening,
       double duty,
       double load) {
-    if (name.isBlank()) {
+    Objects.requireNonNull(rated, "rated");
+    if (Objects.requireNonNull(name, "name").isBlank()) {
       throw new IllegalArgumentException("name of a tool must say which, was blank");
     }
     if (!(rated.cubicMetresPerSecond() > 0.0)) {
@@ -87,7 +81,8 @@ public final class ToolDemand {
     this.name = name;
     this.rated = rated;
     this.ratedInlet = ratedInlet;
-    this.opening = opening;
+    this.ratedFlow = rated.massFlow().kilogramsPerSecond();
+    this.ratedPascals = ratedInlet.map(AbsolutePressure::pascals).orElse(Double.NaN);
     this.duty = requireShare("duty", name, duty);
     this.load = requireShare("load", name, load);
   }
@@ -108,7 +103,8 @@ public final class ToolDemand {
    * @throws IllegalArgumentException if {@code flow} is 0 or {@code name} is blank
    */
   public static ToolDemand fixed(String name, FreeAirFlow flow) {
-    return new ToolDemand(name, flow, Optional.empty(), Optional.empty(), 1.0, 1.0);
+    return new ToolDemand(
+        name, Objects.requireNonNull(flow, "flow"), Optional.empty(), 1.0, 1.0);
   }
 
   /**
@@ -121,27 +117,14 @@ public final class ToolDemand {
    * @throws IllegalArgumentException if an argument is out of range
    */
   public static ToolDemand following(String name, FreeAirFlow rated, AbsolutePressure ratedInlet) {
-    if (!(ratedInlet.pascals() >= LEAST_RATED_PASCALS)) {
+    Objects.requireNonNull(name, "name");
+    if (!(Objects.requireNonNull(ratedInlet, "ratedInlet").pascals() >= LEAST_RATED_PASCALS)) {
       throw new IllegalArgumentException("rated inlet pressure of " + name + " must be at least "
           + Digits.significant(LEAST_RATED_PASCALS / 1000.0, 4)
           + " kPa(a), was " + Digits.significant(ratedInlet.kilopascals(), 6)
           + " kPa(a); is it a gauge pressure?");
     }
-    return new ToolDemand(
-        name,
-        rated,
-        Optional.of(ratedInlet),
-        rated.cubicMetresPerSecond() > 0.0
-            ? Optional.of(FlowCapacity.ofRatedFlow(
-                rated,
-                ratedInlet,
-                PressureDrop.ofPascals(
-                    ratedInlet.pascals() * (1.0 - 0.5 * CRITICAL_PRESSURE_RATIO)),
-                COUNTED_AT,
-                CRITICAL_PRESSURE_RATIO))
-            : Optional.empty(),
-        1.0,
-        1.0);
+    return new ToolDemand(name, rated, Optional.of(ratedInlet), 1.0, 1.0);
   }
 
   /**
@@ -163,6 +146,9 @@ public final class ToolDemand {
    */
   public static ToolDemand filling(
       String name, Volume filledPerCycle, double cyclesPerMinute, AirState filled) {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(filledPerCycle, "filledPerCycle");
+    Objects.requireNonNull(filled, "filled");
     if (!(cyclesPerMinute >= 0.0 && cyclesPerMinute < Double.POSITIVE_INFINITY)) {
       throw new IllegalArgumentException(
           "cycles per minute must be at least 0 and finite, was " + cyclesPerMinute);
@@ -183,7 +169,7 @@ public final class ToolDemand {
    * @throws IllegalArgumentException if {@code share} is out of range
    */
   public ToolDemand withDuty(double share) {
-    return new ToolDemand(name, rated, ratedInlet, opening, share, load);
+    return new ToolDemand(name, rated, ratedInlet, share, load);
   }
 
   /**
@@ -194,7 +180,7 @@ public final class ToolDemand {
    * @throws IllegalArgumentException if {@code share} is out of range
    */
   public ToolDemand withLoad(double share) {
-    return new ToolDemand(name, rated, ratedInlet, opening, duty, share);
+    return new ToolDemand(name, rated, ratedInlet, duty, share);
   }
 
   /** {@return what it is called} */
@@ -240,47 +226,75 @@ public final class ToolDemand {
    * @return the flow; 0 where it follows the pressure and that is not above the atmosphere
    */
   public MassFlow flowAt(AbsolutePressure inlet, AbsolutePressure atmosphere) {
-    return MassFlow.ofKilogramsPerSecond(flowAt(inlet.pascals(), atmosphere, load));
+    Objects.requireNonNull(inlet, "inlet");
+    Objects.requireNonNull(atmosphere, "atmosphere");
+    return MassFlow.ofKilogramsPerSecond(flow(inlet.pascals(), atmosphere.pascals()));
   }
 
   /**
-   * Finds the flow on plain doubles.
+   * Finds the flow it takes while it runs, on plain doubles.
    *
-   * @param inletPascals the pressure at the tool [Pa]
-   * @param atmosphere the pressure around it
-   * @param part the part of its load [-]
+   * @param pascals the absolute pressure at its inlet [Pa]; NaN is taken for none
+   * @param atmosphere the absolute pressure it lets its air out into [Pa]
    * @return the flow [kg/s]
    */
-  public double flowAt(double inletPascals, AbsolutePressure atmosphere, double part) {
-    return opening
-        .map(open -> inletPascals > atmosphere.pascals()
-            ? part * through(open, inletPascals, atmosphere).massFlow().kilogramsPerSecond()
-            : 0.0)
-        .orElseGet(() -> part * rated.massFlow().kilogramsPerSecond());
-  }
-
-  private static FlowAtOutlet through(
-      FlowCapacity open, double inletPascals, AbsolutePressure atmosphere) {
-    return open.flow(AirState.of(AbsolutePressure.ofPascals(inletPascals), COUNTED_AT), atmosphere);
-  }
-
-  /** The pressure [Pa] at which the tool takes a flow [kg/s] not above what it takes at {@code most}; for one that follows the pressure. */
-  double pascalsFor(double flow, double most, AbsolutePressure atmosphere) {
-    double low = atmosphere.pascals();
-    double high = most;
-    for (int i = 0; i < 100 && high - low > 1.0e-15 * high; i++) {
-      double middle = 0.5 * (low + high);
-      if (flowAt(middle, atmosphere, load) < flow) {
-        low = middle;
-      } else {
-        high = middle;
-      }
+  public double flow(double pascals, double atmosphere) {
+    if (ratedInlet.isEmpty()) {
+      return load * ratedFlow;
     }
-    return high;
+    return pascals > atmosphere
+        ? load * ratedFlow * (pascals / ratedPascals) * subsonicShare(atmosphere / pascals)
+        : 0.0;
+  }
+
+  /**
+   * Finds how fast that flow rises with the pressure.
+   *
+   * @param pascals the absolute pressure at its inlet [Pa]
+   * @param atmosphere the absolute pressure it lets its air out into [Pa]
+   * @return d flow / d pressure [kg/(s Pa)], at least 0
+   */
+  public double slope(double pascals, double atmosphere) {
+    if (ratedInlet.isEmpty() || !(pascals > atmosphere)) {
+      return 0.0;
+    }
+    double ratio = atmosphere / pascals;
+    double share = subsonicShare(ratio);
+    double z = beyondCritical(ratio);
+    // d(p s)/dp = s + z (pa/p)/((1 − b) s)
+    return load
+        * (ratedFlow / ratedPascals)
+        * (share + z * ratio / ((1.0 - CRITICAL_PRESSURE_RATIO) * share));
+  }
+
+  /** z = (pa/p − b)/(1 − b), and 0 where the flow is choked. */
+  private static double beyondCritical(double ratio) {
+    return Math.max(0.0, (ratio - CRITICAL_PRESSURE_RATIO) / (1.0 - CRITICAL_PRESSURE_RATIO));
+  }
+
+  /** √(1 − z²): what passes over what would pass if the flow were choked. */
+  private static double subsonicShare(double ratio) {
+    double z = beyondCritical(ratio);
+    return Math.sqrt(1.0 - z * z);
+  }
+
+  /**
+   * The pressure [Pa] at which a tool that follows the pressure takes a flow [kg/s]: p of {@link #flow} is the smaller root of (1 − 2b) p² +
+   * 2 b pa p − pa² − (1 − b)² q² = 0 with q = ṁ pr/(u ṁr) as long as pa > b p, and q itself beyond.
+   */
+  double pascalsFor(double flow, double atmosphere) {
+    double b = CRITICAL_PRESSURE_RATIO;
+    double q = flow * ratedPascals / (load * ratedFlow);
+    if (atmosphere <= b * q) {
+      return q;
+    }
+    double half = b * atmosphere;
+    double last = atmosphere * atmosphere + (1.0 - b) * (1.0 - b) * q * q;
+    return last / (half + Math.sqrt(half * half + (1.0 - 2.0 * b) * last));
   }
 
   boolean followsPressure() {
-    return opening.isPresent();
+    return ratedInlet.isPresent();
   }
 
   /**
@@ -292,11 +306,13 @@ public final class ToolDemand {
    * @return the working
    */
   public Working working(AbsolutePressure inlet, AbsolutePressure atmosphere, UnitSystem units) {
+    Objects.requireNonNull(inlet, "inlet");
+    Objects.requireNonNull(atmosphere, "atmosphere");
     Working.Builder working = Working.titled("Air taken by " + name);
     Term u = Term.of("u", "u", load, "", 6);
     Term ratedFlow = units.massFlow("ṁr", "\\dot m_r", rated.massFlow().kilogramsPerSecond(), 7);
     Term taken = units.massFlow("ṁ", "\\dot m", flowAt(inlet, atmosphere).kilogramsPerSecond(), 5);
-    if (opening.isEmpty()) {
+    if (ratedInlet.isEmpty()) {
       return working
           .step(
               "Flow, whatever the pressure",
@@ -312,10 +328,9 @@ public final class ToolDemand {
           .note("The pressure is not above the atmosphere: it takes nothing.")
           .build();
     }
-    FlowAtOutlet through = through(opening.orElseThrow(), inlet.pascals(), atmosphere);
     Term pr = units.pressure("pr", "p_r", ratedInlet.orElseThrow().pascals(), 7);
     Term p = units.pressure("p", "p", inlet.pascals(), 7);
-    if (through.regime() == FlowRegime.CHOKED) {
+    if (beyondCritical(atmosphere.pascals() / inlet.pascals()) == 0.0) {
       return working
           .step(
               "Flow in proportion to the absolute pressure",
@@ -356,7 +371,7 @@ public final class ToolDemand {
 
   @Override
   public int hashCode() {
-    return 31 * name.hashCode() + rated.hashCode();
+    return Objects.hash(name, rated, ratedInlet, duty, load);
   }
 
   /** {@return the tool and what it takes, such as "grinder: 0.0085 kg/s while it runs"} */
@@ -364,6 +379,6 @@ public final class ToolDemand {
   public String toString() {
     return name + ": "
         + rated.massFlow().times(load).format(MassFlowUnit.KILOGRAM_PER_SECOND)
-        + (opening.isPresent() ? " at its rated pressure" : " while it runs");
+        + (ratedInlet.isPresent() ? " at its rated pressure" : " while it runs");
   }
 }

@@ -29,6 +29,8 @@ public record Caution(String title, String text, Source source) {
    * @param source the rule it rests on, or common practice
    */
   public Caution {
+    Objects.requireNonNull(title, "title");
+    Objects.requireNonNull(text, "text");
     if (title.isBlank() || text.isBlank()) {
       throw new IllegalArgumentException("title and text of a caution must say something, were \""
           + title + "\" and \"" + text + "\"");

@@ -1,9 +1,11 @@
 package org.airfit.safety;
 
-/** What a rule says of a situation. */
+import org.airfit.internal.Labels;
+
+/** What a safety rule says of a situation. */
 public enum Judgement {
-  /** The rule does not speak of this situation, or what it asks about was not told. */
-  NOT_CONCERNED,
+  /** The rule does not apply to this situation, or what it asks about was not told. */
+  DOES_NOT_APPLY,
   /** The rule allows it. */
   ALLOWED,
   /** The rule asks for nothing here. */
@@ -16,5 +18,22 @@ public enum Judgement {
   /** {@return whether somebody must act on this judgement} */
   public boolean callsForCaution() {
     return this == REQUIRED || this == NOT_ALLOWED;
+  }
+
+  /**
+   * Reads a judgement.
+   *
+   * @param text the judgement in words, as {@link #toString} prints it
+   * @return the judgement
+   * @throws IllegalArgumentException if {@code text} is no judgement
+   */
+  public static Judgement parse(String text) {
+    return Labels.parse("judgement", text, values());
+  }
+
+  /** {@return the judgement in words, such as "not allowed"} */
+  @Override
+  public String toString() {
+    return Labels.of(this);
   }
 }

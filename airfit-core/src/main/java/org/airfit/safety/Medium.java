@@ -1,7 +1,7 @@
 package org.airfit.safety;
 
-import java.util.Locale;
 import java.util.Optional;
+import org.airfit.internal.Labels;
 import org.airfit.source.Source;
 import org.jspecify.annotations.Nullable;
 
@@ -24,6 +24,12 @@ public enum Medium {
       "Not for welding gas",
       "Couplings for welding gases must not connect with those for compressed air, even where dimensions match.",
       Source.standard("ISO 7289, as summarised on a public page"))),
+  /** Oil under pressure for cylinders and motors. */
+  HYDRAULIC_OIL(new Caution(
+      "Not for hydraulic oil",
+      "Couplings for hydraulic oil and those for compressed air must not be exchanged, even where dimensions match: pressures, seals"
+          + " and what is left inside differ.",
+      Source.commonPractice("couplings for hydraulic oil are kept apart from those for air"))),
   /** Water or another liquid. */
   WATER(new Caution(
       "Not for water",
@@ -41,9 +47,20 @@ public enum Medium {
     return Optional.ofNullable(refusal);
   }
 
+  /**
+   * Reads a medium.
+   *
+   * @param text the medium in words, as {@link #toString} prints it
+   * @return the medium
+   * @throws IllegalArgumentException if {@code text} is no medium
+   */
+  public static Medium parse(String text) {
+    return Labels.parse("medium", text, values());
+  }
+
   /** {@return the medium in words, such as "breathing air"} */
   @Override
   public String toString() {
-    return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    return Labels.of(this);
   }
 }

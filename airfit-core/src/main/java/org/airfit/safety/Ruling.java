@@ -1,30 +1,82 @@
 package org.airfit.safety;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.airfit.source.Source;
 
 /**
- * What one rule says of one situation, and why.
+ * What one safety rule says of one situation, and why.
  *
- * @param rule the rule
- * @param judgement what it says
- * @param reason why, in one plain sentence with the numbers compared
+ * <p>This class is immutable and thread-safe.
  */
-public record Ruling(SafetyRule rule, Judgement judgement, String reason) {
+public final class Ruling {
 
-  /**
-   * Checks the components.
-   *
-   * @param rule the rule
-   * @param judgement what it says
-   * @param reason why, in one plain sentence with the numbers compared
-   */
-  public Ruling {
-    Objects.requireNonNull(rule, "rule");
-    Objects.requireNonNull(judgement, "judgement");
+  /** What stands under every list of cautions. */
+  private static final Caution DEFERENCE = new Caution(
+      "Before anyone connects this",
+      "This is a calculation, not an approval. Local codes, the makers' ratings and instructions, and a licensed person's"
+          + " judgement come first.",
+      Source.commonPractice("deference to codes, makers and licensed practice"));
+
+  private final SafetyRule rule;
+  private final Judgement judgement;
+  private final String reason;
+
+  Ruling(SafetyRule rule, Judgement judgement, String reason) {
+    this.rule = Objects.requireNonNull(rule, "rule");
+    this.judgement = Objects.requireNonNull(judgement, "judgement");
+    Objects.requireNonNull(reason, "reason");
     if (reason.isBlank()) {
       throw new IllegalArgumentException("reason of a ruling must say why, was blank");
     }
+    this.reason = reason;
+  }
+
+  /**
+   * Judges a situation by one rule alone.
+   *
+   * @param rule the rule
+   * @param situation what is known
+   * @return what the rule says of it
+   */
+  public static Ruling of(SafetyRule rule, Situation situation) {
+    SafetyRule.Answer answer =
+        Objects.requireNonNull(rule, "rule").judge(Objects.requireNonNull(situation, "situation"));
+    return new Ruling(rule, answer.judgement(), answer.reason());
+  }
+
+  /**
+   * Judges a situation by every rule.
+   *
+   * @param situation what is known
+   * @return a caution for each rule that calls for one, and last, always, that codes, makers and licensed practice come first
+   */
+  public static List<Caution> cautions(Situation situation) {
+    Objects.requireNonNull(situation, "situation");
+    return Stream.concat(
+            Arrays.stream(SafetyRule.values())
+                .map(rule -> of(rule, situation).caution())
+                .flatMap(Optional::stream),
+            Stream.of(DEFERENCE))
+        .toList();
+  }
+
+  /** {@return the rule} */
+  public SafetyRule rule() {
+    return rule;
+  }
+
+  /** {@return what the rule says} */
+  public Judgement judgement() {
+    return judgement;
+  }
+
+  /** {@return why, in one plain sentence with the numbers compared} */
+  public String reason() {
+    return reason;
   }
 
   /** {@return the caution this ruling calls for, if it calls for one} */
@@ -32,5 +84,24 @@ public record Ruling(SafetyRule rule, Judgement judgement, String reason) {
     return judgement.callsForCaution()
         ? Optional.of(new Caution(rule.title(), rule.demand() + " Here: " + reason, rule.source()))
         : Optional.empty();
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Ruling that
+        && rule == that.rule
+        && judgement == that.judgement
+        && reason.equals(that.reason);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(rule, judgement, reason);
+  }
+
+  /** {@return the ruling in one line, such as "Rated pressure: allowed. 90 psig in the line, weakest part rated 150 psig."} */
+  @Override
+  public String toString() {
+    return rule.title() + ": " + judgement + ". " + reason;
   }
 }

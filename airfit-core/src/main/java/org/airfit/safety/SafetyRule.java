@@ -1,12 +1,8 @@
 package org.airfit.safety;
 
-import java.util.Arrays;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.function.BiFunction;
-import java.util.stream.Stream;
+import java.util.function.Function;
 import org.airfit.internal.Digits;
+import org.airfit.internal.Labels;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.source.Source;
@@ -24,24 +20,24 @@ public enum SafetyRule {
       "Depressurise before uncoupling",
       "Shut the supply and let the air out downstream before a coupling is parted; a vented coupling lets it out by itself.",
       Source.standard("ISO 4414:1998 clause 9.6, quick-action couplings"),
-      (rule, s) -> s.quickCouplers
-          ? rule.ruling(Judgement.REQUIRED, "quick couplers are in the line.")
-          : rule.silent("no quick coupler was named.")),
+      s -> s.is(Situation.QUICK_COUPLERS)
+          ? answer(Judgement.REQUIRED, "quick couplers are in the line.")
+          : silent("no quick coupler was named.")),
 
   /** No part above its maker's rating. */
   RATED_PRESSURE(
       "Rated pressure",
       "No part may see more than its maker's rating; the weakest part rates the line.",
       Source.handbook("29 CFR 1926.302(b)(5), maker's safe operating pressure"),
-      (rule, s) -> {
-        GaugePressure line = s.linePressure;
-        GaugePressure rating = s.lowestRating;
+      s -> {
+        GaugePressure line = s.get(Situation.LINE_PRESSURE);
+        GaugePressure rating = s.get(Situation.LOWEST_RATING);
         if (line == null || rating == null) {
-          return rule.silent("pressure or rating was not told.");
+          return silent("pressure or rating was not told.");
         }
         String compared =
             psi(line, rating) + " in the line, weakest part rated " + psi(rating, line) + ".";
-        return rule.ruling(
+        return answer(
             line.compareTo(rating) <= 0 ? Judgement.ALLOWED : Judgement.NOT_ALLOWED, compared);
       }),
 
@@ -51,13 +47,13 @@ public enum SafetyRule {
       "A hose of more than 1/2 in inside diameter needs a device at the source or branch that cuts the flow if it fails"
           + " (US construction work).",
       Source.handbook("29 CFR 1926.302(b)(7) and OSHA letter of 1983-06-06"),
-      (rule, s) -> {
-        Length bore = s.hoseBore;
+      s -> {
+        Length bore = s.get(Situation.HOSE_BORE);
         if (bore == null) {
-          return rule.silent("no hose bore was told.");
+          return silent("no hose bore was told.");
         }
         Length limit = Length.ofInches(0.5);
-        return rule.ruling(
+        return answer(
             bore.compareTo(limit) > 0 ? Judgement.REQUIRED : Judgement.NOT_REQUIRED,
             telling(bore.inches(), limit.inches()) + " in bore against a limit of 0.5 in.");
       }),
@@ -67,7 +63,7 @@ public enum SafetyRule {
       "Hose restraint (surface coal mines)",
       "Safety chains or locking devices at high-pressure hose lines of 1 in inside diameter or more.",
       Source.handbook("30 CFR 77.412(d)"),
-      (rule, s) -> rule.chained(s.mineHoseBore, 1.0)),
+      s -> chained(s.get(Situation.MINE_HOSE_BORE), 1.0)),
 
   /** Metal and nonmetal mines: hoses are chained from 3/4 in on. */
   HOSE_CHAIN_METAL(
@@ -75,7 +71,7 @@ public enum SafetyRule {
       "Safety chains or locking devices at the connections of high-pressure hose lines of 3/4 in inside diameter or more, unless automatic"
           + " shut-off valves are used.",
       Source.fromMemory("30 CFR 56.13021"),
-      (rule, s) -> rule.chained(s.mineHoseBore, 0.75)),
+      s -> chained(s.get(Situation.MINE_HOSE_BORE), 0.75)),
 
   /** Nobody works on what is still under pressure. */
   ENERGY_ISOLATION(
@@ -83,50 +79,50 @@ public enum SafetyRule {
       "Before somebody works on the line or machine: shut off, lock the valve, let the air out of every part, receivers too, and prove it"
           + " empty.",
       Source.fromMemory("29 CFR 1910.147, control of hazardous energy"),
-      (rule, s) -> s.maintenance
-          ? rule.ruling(Judgement.REQUIRED, "somebody works on the line or the machine.")
-          : rule.silent("no work on the line itself was named.")),
+      s -> s.is(Situation.MAINTENANCE)
+          ? answer(Judgement.REQUIRED, "somebody works on the line or the machine.")
+          : silent("no work on the line itself was named.")),
 
   /** Tools must not part from their hose by accident. */
   CONNECTION_RESTRAINT(
       "Connection restraint",
       "Secure the tool to its hose or whip by a positive means, so that it cannot come off by accident.",
       Source.handbook("29 CFR 1926.302(b)(1); 29 CFR 1915.131(e)"),
-      (rule, s) -> s.toolOnHose
-          ? rule.ruling(Judgement.REQUIRED, "a pneumatic tool hangs on a hose.")
-          : rule.silent("no tool on a hose was named.")),
+      s -> s.is(Situation.TOOL_ON_HOSE)
+          ? answer(Judgement.REQUIRED, "a pneumatic tool hangs on a hose.")
+          : silent("no tool on a hose was named.")),
 
   /** Percussion tools throw their attachments and shake couplers apart. */
   IMPACT_RETAINER(
       "Retainer on percussion tools",
       "Fit a safety clip or retainer so that attachments cannot be expelled.",
       Source.handbook("29 CFR 1926.302(b)(2)"),
-      (rule, s) -> s.impactTool
-          ? rule.ruling(Judgement.REQUIRED, "the tool is a percussion tool.")
-          : rule.silent("no percussion tool was named.")),
+      s -> s.is(Situation.IMPACT_TOOL)
+          ? answer(Judgement.REQUIRED, "the tool is a percussion tool.")
+          : silent("no percussion tool was named.")),
 
   /** A coupler straight on a hammering tool wears and lets go. */
   WHIP_HOSE(
       "Whip hose",
       "Put a short whip hose between a percussion tool and its coupler; a coupler straight on the tool is shaken and wears.",
       Source.commonPractice("whip hose between percussion tool and coupler"),
-      (rule, s) -> s.impactTool && s.quickCouplers
-          ? rule.ruling(Judgement.REQUIRED, "a percussion tool meets a quick coupler.")
-          : rule.silent("no percussion tool with a quick coupler was named.")),
+      s -> s.is(Situation.IMPACT_TOOL) && s.is(Situation.QUICK_COUPLERS)
+          ? answer(Judgement.REQUIRED, "a percussion tool meets a quick coupler.")
+          : silent("no percussion tool with a quick coupler was named.")),
 
   /** Fasteners that feed by themselves. */
   MUZZLE_CONTACT(
       "Muzzle contact safety",
       "A tool that feeds its fasteners by itself and runs above 100 psi needs a safety device at the muzzle.",
       Source.handbook("29 CFR 1926.302(b)(3)"),
-      (rule, s) -> {
-        GaugePressure tool = s.automaticFeedPressure;
+      s -> {
+        GaugePressure tool = s.get(Situation.AUTOMATIC_FEED_PRESSURE);
         if (tool == null) {
-          return rule.silent("no tool with automatic feed was named.");
+          return silent("no tool with automatic feed was named.");
         }
         GaugePressure limit = GaugePressure.ofPsi(100);
         boolean above = tool.compareTo(limit) > 0;
-        return rule.ruling(
+        return answer(
             above ? Judgement.REQUIRED : Judgement.NOT_REQUIRED,
             psi(tool, limit) + " at the tool against a limit of 100 psig.");
       }),
@@ -137,14 +133,14 @@ public enum SafetyRule {
       "Air for cleaning must be below 30 psi when the nozzle is blocked, with chip guards and personal protection."
           + " Never point it at a person.",
       Source.handbook("29 CFR 1910.242(b) and the OSHA letter on it"),
-      (rule, s) -> {
-        GaugePressure nozzle = s.cleaningPressure;
+      s -> {
+        GaugePressure nozzle = s.get(Situation.CLEANING_PRESSURE);
         if (nozzle == null) {
-          return rule.silent("no cleaning was named.");
+          return silent("no cleaning was named.");
         }
         GaugePressure limit = GaugePressure.ofPsi(30);
         boolean below = nozzle.compareTo(limit) < 0;
-        return rule.ruling(
+        return answer(
             below ? Judgement.ALLOWED : Judgement.NOT_ALLOWED,
             psi(nozzle, limit) + " against less than 30 psig.");
       }),
@@ -155,16 +151,15 @@ public enum SafetyRule {
       "Air for cleaning must be reduced to 30 psi, with chip guards and personal protection; concrete forms, mill scale and the"
           + " like are excepted.",
       Source.handbook("29 CFR 1926.302(b)(4)"),
-      (rule, s) -> {
-        GaugePressure nozzle = s.cleaningPressure;
+      s -> {
+        GaugePressure nozzle = s.get(Situation.CLEANING_PRESSURE);
         if (nozzle == null) {
-          return rule.silent("no cleaning was named.");
+          return silent("no cleaning was named.");
         }
-        if (s.formsOrMillScale) {
-          return rule.silent(
-              "the limit does not apply to concrete forms, mill scale and the like.");
+        if (s.is(Situation.FORMS_OR_MILL_SCALE)) {
+          return silent("the limit does not apply to concrete forms, mill scale and the like.");
         }
-        return rule.atMostThirtyPsi(nozzle);
+        return atMostThirtyPsi(nozzle);
       }),
 
   /** Cleaning air at marine terminals: not above 30 psi. */
@@ -172,22 +167,20 @@ public enum SafetyRule {
       "Cleaning pressure (marine terminals)",
       "Air for cleaning must not be above 30 psi, with chip guards and personal protection, and never cleans people.",
       Source.handbook("29 CFR 1917.154"),
-      (rule, s) -> s.cleaningPressure == null
-          ? rule.silent("no cleaning was named.")
-          : rule.atMostThirtyPsi(s.cleaningPressure)),
+      s -> atMostThirtyPsi(s.get(Situation.CLEANING_PRESSURE))),
 
   /** California: hardly any air on clothing that is worn. */
   CLOTHING(
       "Air on clothing",
       "Air above 10 psi must not blow dirt from clothing that somebody wears (California); better never at all.",
       Source.handbook("California Code of Regulations, Title 8, section 3301(a)"),
-      (rule, s) -> {
-        GaugePressure nozzle = s.clothingPressure;
+      s -> {
+        GaugePressure nozzle = s.get(Situation.CLOTHING_PRESSURE);
         if (nozzle == null) {
-          return rule.silent("no air on clothing was named.");
+          return silent("no air on clothing was named.");
         }
         GaugePressure limit = GaugePressure.ofPsi(10);
-        return rule.ruling(
+        return answer(
             nozzle.compareTo(limit) <= 0 ? Judgement.ALLOWED : Judgement.NOT_ALLOWED,
             psi(nozzle, limit) + " against at most 10 psig.");
       }),
@@ -197,9 +190,9 @@ public enum SafetyRule {
       "Guards when cleaning with air",
       "At any pressure, clean with air only behind chip guards and with personal protection, and never point it at a person.",
       Source.handbook("29 CFR 1910.242(b); 29 CFR 1926.302(b)(4); 29 CFR 1917.154"),
-      (rule, s) -> s.cleaningPressure == null
-          ? rule.silent("no cleaning was named.")
-          : rule.ruling(Judgement.REQUIRED, "air is used for cleaning.")),
+      s -> s.get(Situation.CLEANING_PRESSURE) == null
+          ? silent("no cleaning was named.")
+          : answer(Judgement.REQUIRED, "air is used for cleaning.")),
 
   /** Receivers are guarded by a safety valve. */
   RECEIVER(
@@ -207,16 +200,16 @@ public enum SafetyRule {
       "A receiver carries a gauge and a spring-loaded safety valve with no valve between, which holds it to at most 110 % of its"
           + " rated pressure.",
       Source.handbook("29 CFR 1910.169(b)(3); 29 CFR 1917.155"),
-      (rule, s) -> {
-        GaugePressure rating = s.receiverRating;
-        GaugePressure reaches = s.receiverReaches;
+      s -> {
+        GaugePressure rating = s.get(Situation.RECEIVER_RATING);
+        GaugePressure reaches = s.get(Situation.RECEIVER_REACHES);
         if (rating == null || reaches == null) {
-          return rule.silent("no receiver was named.");
+          return silent("no receiver was named.");
         }
         GaugePressure limit = GaugePressure.ofPascals(rating.pascals() * 11.0 / 10.0);
         // both pressures and the product are rounded: exactly 110 % stays allowed
         boolean within = reaches.pascals() <= limit.pascals() + 2.0 * Math.ulp(limit.pascals());
-        return rule.ruling(
+        return answer(
             within ? Judgement.ALLOWED : Judgement.NOT_ALLOWED,
             "safety valve lets " + psi(reaches, limit) + " stand on a receiver rated "
                 + psi(rating, rating) + ", of which 110 % are " + psi(limit, reaches) + ".");
@@ -227,44 +220,36 @@ public enum SafetyRule {
       "Hoisting by the hose",
       "A hose must not hoist or lower a tool.",
       Source.handbook("29 CFR 1926.302(b)(6)"),
-      (rule, s) -> s.hoistedByHose
-          ? rule.ruling(Judgement.NOT_ALLOWED, "the tool hangs by its hose.")
-          : rule.silent("no hoisting was named.")),
+      s -> s.is(Situation.HOISTED_BY_HOSE)
+          ? answer(Judgement.NOT_ALLOWED, "the tool hangs by its hose.")
+          : silent("no hoisting was named.")),
 
   /** The federal item description of couplers ends at 16 bar. */
   FEDERAL_COUPLERS(
       "Coupler working pressure",
       "Couplers of this description are for air only, to 232 psi (16 bar).",
       Source.handbook("A-A-59439 (30 Dec 1999), page 1"),
-      (rule, s) -> {
-        GaugePressure highest = s.couplerPressure;
+      s -> {
+        GaugePressure highest = s.get(Situation.COUPLER_PRESSURE);
         if (highest == null) {
-          return rule.silent("no coupler of this description was named.");
+          return silent("no coupler of this description was named.");
         }
         GaugePressure limit = GaugePressure.ofPsi(232);
         boolean within = highest.compareTo(limit) <= 0;
-        return rule.ruling(
+        return answer(
             within ? Judgement.ALLOWED : Judgement.NOT_ALLOWED,
             psi(highest, limit) + " against at most 232 psig.");
       });
 
-  /** What stands under every list of cautions. */
-  private static final Caution DEFERENCE = new Caution(
-      "Before anyone connects this",
-      "This is a calculation, not an approval. Local codes, the makers' ratings and instructions, and a licensed person's"
-          + " judgement come first.",
-      Source.commonPractice("deference to codes, makers and licensed practice"));
+  /** What a rule says of a situation, before its name is put on it. */
+  record Answer(Judgement judgement, String reason) {}
 
   private final String title;
   private final String demand;
   private final Source source;
-  private final BiFunction<SafetyRule, Situation, Ruling> judging;
+  private final Function<Situation, Answer> judging;
 
-  SafetyRule(
-      String title,
-      String demand,
-      Source source,
-      BiFunction<SafetyRule, Situation, Ruling> judging) {
+  SafetyRule(String title, String demand, Source source, Function<Situation, Answer> judging) {
     this.title = title;
     this.demand = demand;
     this.source = source;
@@ -286,53 +271,36 @@ public enum SafetyRule {
     return source;
   }
 
-  /**
-   * Judges a situation by this rule alone.
-   *
-   * @param situation what is known
-   * @return what this rule says of it
-   */
-  public Ruling judge(Situation situation) {
-    return judging.apply(this, situation);
+  /** What this rule alone says of a situation. */
+  Answer judge(Situation situation) {
+    return judging.apply(situation);
   }
 
-  /**
-   * Judges a situation by every rule.
-   *
-   * @param situation what is known
-   * @return a caution for each rule that calls for one, and last, always, that codes, makers and licensed practice come first
-   */
-  public static List<Caution> cautions(Situation situation) {
-    return Stream.concat(
-            Arrays.stream(values())
-                .map(rule -> rule.judge(situation).caution())
-                .flatMap(Optional::stream),
-            Stream.of(DEFERENCE))
-        .toList();
+  private static Answer answer(Judgement judgement, String reason) {
+    return new Answer(judgement, reason);
   }
 
-  private Ruling ruling(Judgement judgement, String reason) {
-    return new Ruling(this, judgement, reason);
+  private static Answer silent(String reason) {
+    return answer(Judgement.DOES_NOT_APPLY, reason);
   }
 
-  private Ruling silent(String reason) {
-    return ruling(Judgement.NOT_CONCERNED, reason);
-  }
-
-  private Ruling chained(@Nullable Length bore, double fromInches) {
+  private static Answer chained(@Nullable Length bore, double fromInches) {
     if (bore == null) {
       return silent("no hose in a mine was named.");
     }
     Length limit = Length.ofInches(fromInches);
-    return ruling(
+    return answer(
         bore.compareTo(limit) >= 0 ? Judgement.REQUIRED : Judgement.NOT_REQUIRED,
         telling(bore.inches(), limit.inches()) + " in bore, asked for from "
             + Digits.plain(fromInches) + " in on.");
   }
 
-  private Ruling atMostThirtyPsi(GaugePressure nozzle) {
+  private static Answer atMostThirtyPsi(@Nullable GaugePressure nozzle) {
+    if (nozzle == null) {
+      return silent("no cleaning was named.");
+    }
     GaugePressure limit = GaugePressure.ofPsi(30);
-    return ruling(
+    return answer(
         nozzle.compareTo(limit) <= 0 ? Judgement.ALLOWED : Judgement.NOT_ALLOWED,
         psi(nozzle, limit) + " against at most 30 psig.");
   }
@@ -354,6 +322,6 @@ public enum SafetyRule {
 
   @Override
   public String toString() {
-    return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    return Labels.of(this);
   }
 }

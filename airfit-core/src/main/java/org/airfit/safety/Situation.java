@@ -1,6 +1,8 @@
 package org.airfit.safety;
 
 import java.util.Objects;
+import org.airfit.internal.NamedValues;
+import org.airfit.internal.NamedValues.Name;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.PressureUnit;
@@ -9,46 +11,41 @@ import org.jspecify.annotations.Nullable;
 /**
  * What is known of a piece of work with compressed air, as far as a safety rule may ask.
  *
- * <p>What was not told stays untold: a rule that asks for it answers {@link Judgement#NOT_CONCERNED}, never a guess.
+ * <p>What was not told stays untold: a rule that asks for it answers {@link Judgement#DOES_NOT_APPLY}, never a guess.
  *
  * <p>This class is immutable and thread-safe.
  */
 public final class Situation {
 
-  final boolean quickCouplers;
-  final boolean toolOnHose;
-  final boolean impactTool;
-  final boolean formsOrMillScale;
-  final boolean hoistedByHose;
-  final boolean maintenance;
-  final @Nullable GaugePressure clothingPressure;
-  final @Nullable Length mineHoseBore;
-  final @Nullable GaugePressure linePressure;
-  final @Nullable GaugePressure lowestRating;
-  final @Nullable GaugePressure couplerPressure;
-  final @Nullable Length hoseBore;
-  final @Nullable GaugePressure automaticFeedPressure;
-  final @Nullable GaugePressure cleaningPressure;
-  final @Nullable GaugePressure receiverRating;
-  final @Nullable GaugePressure receiverReaches;
+  static final Name<Boolean> QUICK_COUPLERS = Name.flag("quick couplers");
+  static final Name<Boolean> TOOL_ON_HOSE = Name.flag("tool on hose");
+  static final Name<Boolean> IMPACT_TOOL = Name.flag("impact tool");
+  static final Name<Boolean> FORMS_OR_MILL_SCALE = Name.flag("forms or mill scale");
+  static final Name<Boolean> HOISTED_BY_HOSE = Name.flag("hoisted by hose");
+  static final Name<Boolean> MAINTENANCE = Name.flag("maintenance");
+  static final Name<GaugePressure> CLOTHING_PRESSURE = Name.of("clothing pressure");
+  static final Name<Length> MINE_HOSE_BORE = Name.of("mine hose bore");
+  static final Name<GaugePressure> LINE_PRESSURE = Name.of("line pressure");
+  static final Name<GaugePressure> LOWEST_RATING = Name.of("lowest rating");
+  static final Name<GaugePressure> COUPLER_PRESSURE = Name.of("coupler pressure");
+  static final Name<Length> HOSE_BORE = Name.of("hose bore");
+  static final Name<GaugePressure> AUTOMATIC_FEED_PRESSURE = Name.of("automatic feed pressure");
+  static final Name<GaugePressure> CLEANING_PRESSURE = Name.of("cleaning pressure");
+  static final Name<GaugePressure> RECEIVER_RATING = Name.of("receiver rating");
+  static final Name<GaugePressure> RECEIVER_REACHES = Name.of("receiver reaches");
 
-  private Situation(Builder builder) {
-    quickCouplers = builder.quickCouplers;
-    toolOnHose = builder.toolOnHose;
-    impactTool = builder.impactTool;
-    formsOrMillScale = builder.formsOrMillScale;
-    hoistedByHose = builder.hoistedByHose;
-    maintenance = builder.maintenance;
-    clothingPressure = builder.clothingPressure;
-    mineHoseBore = builder.mineHoseBore;
-    linePressure = builder.linePressure;
-    lowestRating = builder.lowestRating;
-    couplerPressure = builder.couplerPressure;
-    hoseBore = builder.hoseBore;
-    automaticFeedPressure = builder.automaticFeedPressure;
-    cleaningPressure = builder.cleaningPressure;
-    receiverRating = builder.receiverRating;
-    receiverReaches = builder.receiverReaches;
+  private final NamedValues told;
+
+  private Situation(NamedValues told) {
+    this.told = told;
+  }
+
+  boolean is(Name<Boolean> name) {
+    return told.is(name);
+  }
+
+  <T> @Nullable T get(Name<T> name) {
+    return told.get(name);
   }
 
   /** {@return a builder of which nothing is known yet} */
@@ -56,25 +53,26 @@ public final class Situation {
     return new Builder();
   }
 
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Situation that && told.equals(that.told);
+  }
+
+  @Override
+  public int hashCode() {
+    return told.hashCode();
+  }
+
+  /** {@return what is known, by name} */
+  @Override
+  public String toString() {
+    return "Situation" + told;
+  }
+
   /** Collects what is known. Not thread-safe. */
   public static final class Builder {
 
-    private boolean quickCouplers;
-    private boolean toolOnHose;
-    private boolean impactTool;
-    private boolean formsOrMillScale;
-    private boolean hoistedByHose;
-    private boolean maintenance;
-    private @Nullable GaugePressure clothingPressure;
-    private @Nullable Length mineHoseBore;
-    private @Nullable GaugePressure linePressure;
-    private @Nullable GaugePressure lowestRating;
-    private @Nullable GaugePressure couplerPressure;
-    private @Nullable Length hoseBore;
-    private @Nullable GaugePressure automaticFeedPressure;
-    private @Nullable GaugePressure cleaningPressure;
-    private @Nullable GaugePressure receiverRating;
-    private @Nullable GaugePressure receiverReaches;
+    private NamedValues told = NamedValues.NONE;
 
     private Builder() {}
 
@@ -84,7 +82,7 @@ public final class Situation {
      * @return this builder
      */
     public Builder quickCouplers() {
-      quickCouplers = true;
+      told = told.with(QUICK_COUPLERS);
       return this;
     }
 
@@ -95,7 +93,8 @@ public final class Situation {
      * @return this builder
      */
     public Builder federalCouplers(GaugePressure highestPressure) {
-      couplerPressure = Objects.requireNonNull(highestPressure, "highestPressure");
+      told =
+          told.with(COUPLER_PRESSURE, Objects.requireNonNull(highestPressure, "highestPressure"));
       return quickCouplers();
     }
 
@@ -108,8 +107,8 @@ public final class Situation {
      * @throws IllegalArgumentException if {@code lowest} is not above 0
      */
     public Builder ratedParts(GaugePressure highestPressure, GaugePressure lowest) {
-      linePressure = Objects.requireNonNull(highestPressure, "highestPressure");
-      lowestRating = rating(lowest, "lowest rating");
+      told = told.with(LINE_PRESSURE, Objects.requireNonNull(highestPressure, "highestPressure"));
+      told = told.with(LOWEST_RATING, rating(lowest, "lowest", "lowest rating"));
       return this;
     }
 
@@ -120,8 +119,8 @@ public final class Situation {
      * @return this builder
      */
     public Builder toolOnHose(Length insideDiameter) {
-      toolOnHose = true;
-      hoseBore = Objects.requireNonNull(insideDiameter, "insideDiameter");
+      told = told.with(TOOL_ON_HOSE);
+      told = told.with(HOSE_BORE, Objects.requireNonNull(insideDiameter, "insideDiameter"));
       return this;
     }
 
@@ -131,7 +130,7 @@ public final class Situation {
      * @return this builder
      */
     public Builder impactTool() {
-      impactTool = true;
+      told = told.with(IMPACT_TOOL);
       return this;
     }
 
@@ -142,7 +141,7 @@ public final class Situation {
      * @return this builder
      */
     public Builder automaticFeed(GaugePressure atTool) {
-      automaticFeedPressure = Objects.requireNonNull(atTool, "atTool");
+      told = told.with(AUTOMATIC_FEED_PRESSURE, Objects.requireNonNull(atTool, "atTool"));
       return this;
     }
 
@@ -153,7 +152,7 @@ public final class Situation {
      * @return this builder
      */
     public Builder cleaning(GaugePressure deadEnd) {
-      cleaningPressure = Objects.requireNonNull(deadEnd, "deadEnd");
+      told = told.with(CLEANING_PRESSURE, Objects.requireNonNull(deadEnd, "deadEnd"));
       return this;
     }
 
@@ -163,7 +162,7 @@ public final class Situation {
      * @return this builder
      */
     public Builder formsOrMillScale() {
-      formsOrMillScale = true;
+      told = told.with(FORMS_OR_MILL_SCALE);
       return this;
     }
 
@@ -176,8 +175,8 @@ public final class Situation {
      * @throws IllegalArgumentException if {@code rating} is not above 0
      */
     public Builder receiver(GaugePressure rating, GaugePressure reaches) {
-      receiverRating = rating(rating, "receiver rating");
-      receiverReaches = Objects.requireNonNull(reaches, "reaches");
+      told = told.with(RECEIVER_RATING, rating(rating, "rating", "receiver rating"));
+      told = told.with(RECEIVER_REACHES, Objects.requireNonNull(reaches, "reaches"));
       return this;
     }
 
@@ -187,7 +186,7 @@ public final class Situation {
      * @return this builder
      */
     public Builder toolHoistedByHose() {
-      hoistedByHose = true;
+      told = told.with(HOISTED_BY_HOSE);
       return this;
     }
 
@@ -198,7 +197,7 @@ public final class Situation {
      * @return this builder
      */
     public Builder clothing(GaugePressure atNozzle) {
-      clothingPressure = Objects.requireNonNull(atNozzle, "atNozzle");
+      told = told.with(CLOTHING_PRESSURE, Objects.requireNonNull(atNozzle, "atNozzle"));
       return this;
     }
 
@@ -209,7 +208,7 @@ public final class Situation {
      * @return this builder
      */
     public Builder hoseInMine(Length insideDiameter) {
-      mineHoseBore = Objects.requireNonNull(insideDiameter, "insideDiameter");
+      told = told.with(MINE_HOSE_BORE, Objects.requireNonNull(insideDiameter, "insideDiameter"));
       return this;
     }
 
@@ -219,11 +218,12 @@ public final class Situation {
      * @return this builder
      */
     public Builder maintenance() {
-      maintenance = true;
+      told = told.with(MAINTENANCE);
       return this;
     }
 
-    private static GaugePressure rating(GaugePressure rating, String name) {
+    private static GaugePressure rating(GaugePressure rating, String parameter, String name) {
+      Objects.requireNonNull(rating, parameter);
       if (!(rating.pascals() > 0.0)) {
         throw new IllegalArgumentException(
             name + " must be above 0 psig, was " + rating.format(PressureUnit.PSI));
@@ -233,7 +233,7 @@ public final class Situation {
 
     /** {@return what is known} */
     public Situation build() {
-      return new Situation(this);
+      return new Situation(told);
     }
   }
 }

@@ -1,7 +1,7 @@
 /**
  * Cautions, and the rules they rest on.
  *
- * <p>This floor lies low in the house so that every result above can carry its warnings with it. It knows quantities only.
+ * <p>This package lies low, so that every result above it can carry its warnings. It knows quantities only.
  *
  * <h2>Specification</h2>
  * <ul>

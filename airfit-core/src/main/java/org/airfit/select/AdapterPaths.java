@@ -12,8 +12,8 @@ import org.airfit.joint.Mating;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The best chain of adapters between any two ends of a job: the one that breaks the fewest rules, then costs least by the ranking, then has
- * the fewest adapters, then takes least of the pressure, then the first by name. Each of these sums over the chain, so that the best chain of
+ * The best chain of adapters between any two ends of a job: the one that breaks the fewest rules, then costs least by the objective, then has
+ * the fewest adapters, then has the least pressure loss, then the first by name. Each of these sums over the chain, so that the best chain of
  * n adapters begins with a best chain of n − 1. Not thread-safe: it remembers.
  */
 final class AdapterPaths {
@@ -121,7 +121,7 @@ final class AdapterPaths {
       Step step = new Step(
           adapter,
           Rule.brokenBy(job, Slot.ADAPTER, adapter),
-          job.ranking().cost(adapter.facts()),
+          job.objective().cost(adapter.facts()),
           drop(adapter, air, supply));
       broken |= step.broken;
       int one = number(adapter.one());

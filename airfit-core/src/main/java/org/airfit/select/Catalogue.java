@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -33,7 +34,7 @@ public final class Catalogue {
    */
   public static Catalogue of(Collection<? extends Part> parts) {
     Map<String, Part> byId = new LinkedHashMap<>();
-    for (Part part : parts) {
+    for (Part part : Objects.requireNonNull(parts, "parts")) {
       Part twin = byId.put(part.id(), part);
       if (twin != null) {
         throw new IllegalArgumentException("id of a part must be unique in its catalogue, was "
@@ -73,7 +74,24 @@ public final class Catalogue {
    * @return the part, empty if there is none of that id
    */
   public Optional<Part> part(String id) {
-    return Optional.ofNullable(parts.get(id));
+    return Optional.ofNullable(parts.get(Objects.requireNonNull(id, "id")));
+  }
+
+  /** Catalogues are equal if they hold equal parts in the same order. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Catalogue that && parts().equals(that.parts());
+  }
+
+  @Override
+  public int hashCode() {
+    return parts().hashCode();
+  }
+
+  /** {@return how many parts it holds} */
+  @Override
+  public String toString() {
+    return "Catalogue of " + parts.size() + " parts";
   }
 
   <T extends Part> List<T> all(Class<T> kind) {

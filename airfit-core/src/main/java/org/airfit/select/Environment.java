@@ -1,6 +1,6 @@
 package org.airfit.select;
 
-import java.util.Locale;
+import org.airfit.internal.Labels;
 
 /** Where the parts will be used, as far as it decides the material. */
 public enum Environment {
@@ -13,9 +13,20 @@ public enum Environment {
   /** Where a spark could ignite something. */
   SPARKING_HAZARD;
 
-  /** {@return the place in words, such as "wash down"} */
+  /**
+   * Reads an environment.
+   *
+   * @param text the environment in words, as {@link #toString} prints it
+   * @return the environment
+   * @throws IllegalArgumentException if {@code text} is no environment
+   */
+  public static Environment parse(String text) {
+    return Labels.parse("environment", text, values());
+  }
+
+  /** {@return the environment in words, such as "wash down"} */
   @Override
   public String toString() {
-    return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    return Labels.of(this);
   }
 }

@@ -1,34 +1,72 @@
 package org.airfit.select;
 
+import java.util.Objects;
 import org.airfit.source.Source;
 
 /**
  * What one rule says of one proposal.
  *
- * @param rule the rule
- * @param verdict whether it is met
- * @param reason why, in plain words
- * @param source what the rule rests on
+ * <p>This class is immutable and thread-safe.
  */
-public record Finding(Rule rule, Verdict verdict, String reason, Source source) {
+public final class Finding {
 
-  /** Whether a rule is met. */
-  public enum Verdict {
-    /** It is met. */
-    MET,
-    /** It is not met. */
-    UNMET,
-    /** It can't be told before somebody is asked; the reason says what. */
-    OPEN,
-    /** It does not speak of this job. */
-    NOT_CONCERNED
+  private final Rule rule;
+  private final RuleOutcome outcome;
+  private final String reason;
+
+  private Finding(Rule rule, RuleAnswer answer) {
+    this.rule = rule;
+    this.outcome = answer.outcome();
+    this.reason = answer.reason();
   }
 
-  /** {@return the finding in one line} */
+  /** Judges an assembly by one rule. */
+  static Finding of(Rule rule, Assembly assembly) {
+    return new Finding(rule, rule.judge(assembly));
+  }
+
+  /** {@return the rule} */
+  public Rule rule() {
+    return rule;
+  }
+
+  /** {@return whether it is met} */
+  public RuleOutcome outcome() {
+    return outcome;
+  }
+
+  /** {@return why, in plain words} */
+  public String reason() {
+    return reason;
+  }
+
+  /** {@return what the rule rests on} */
+  public Source source() {
+    return rule.source();
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Finding that
+        && rule == that.rule
+        && outcome == that.outcome
+        && reason.equals(that.reason);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(rule, outcome, reason);
+  }
+
+  /** {@return the finding in one line, such as "Hose reaches: met. 10 m of hose, 10 m needed."} */
   @Override
   public String toString() {
-    String said = verdict == Verdict.MET ? "met" : verdict == Verdict.UNMET ? "NOT MET" : "ask";
-    return rule.title() + ": " + (verdict == Verdict.NOT_CONCERNED ? "not concerned" : said) + ". "
-        + reason;
+    String said = switch (outcome) {
+      case MET -> "met";
+      case UNMET -> "NOT MET";
+      case OPEN -> "ask";
+      case DOES_NOT_APPLY -> "does not apply";
+    };
+    return rule.title() + ": " + said + ". " + reason;
   }
 }

@@ -1,21 +1,41 @@
 package org.airfit.select;
 
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
+import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.airfit.joint.Chain;
+import org.airfit.joint.ChainVerdict;
 import org.airfit.joint.End;
 import org.airfit.joint.Mating;
 import org.airfit.safety.Caution;
 
 /**
  * Two ends that must be joined, and the adapters that join them soundly: of all chains of at most three, the one that breaks the fewest rules,
- * then costs least by the {@link Objective}, then has the fewest adapters, then takes least of the pressure.
+ * then costs least by the {@link Objective}, then has the fewest adapters, then has the least pressure loss.
  *
- * @param where what is joined, such as "wall outlet to socket"
- * @param chain the ends, the adapters between them and every pair that meets, from the supply on
+ * <p>This class is immutable and thread-safe.
  */
-public record Joint(String where, Chain<Part.Adapter> chain) {
+public final class Joint {
+
+  private final String where;
+  private final Chain<Part.Adapter> chain;
+
+  Joint(String where, Chain<Part.Adapter> chain) {
+    this.where = where;
+    this.chain = chain;
+  }
+
+  /** {@return what is joined, such as "outlet to socket"} */
+  public String where() {
+    return where;
+  }
+
+  /** {@return the ends, the adapters between them and every pair that meets, from the supply on} */
+  public Chain<Part.Adapter> chain() {
+    return chain;
+  }
 
   /** {@return the end towards the supply} */
   public End upstream() {
@@ -39,7 +59,7 @@ public record Joint(String where, Chain<Part.Adapter> chain) {
 
   /** {@return whether every pair of ends that meet is sound} */
   public boolean isSound() {
-    return chain.verdict() != Chain.Verdict.NOT_JOINED;
+    return chain.verdict() != ChainVerdict.NOT_JOINED;
   }
 
   /** {@return whether a pair that meets is meant for low pressure only} */
@@ -49,11 +69,10 @@ public record Joint(String where, Chain<Part.Adapter> chain) {
 
   /** {@return the warnings of every pair of ends that meet, and of a stack of adapters} */
   public List<Caution> cautions() {
-    return Stream.concat(
-            matings().stream().flatMap(mating -> mating.cautions().stream()),
-            chain.cautions().stream())
-        .distinct()
-        .toList();
+    Set<Caution> each = new LinkedHashSet<>();
+    matings().forEach(mating -> each.addAll(mating.cautions()));
+    each.addAll(chain.cautions());
+    return List.copyOf(each);
   }
 
   /** {@return what meets what, in words} */
@@ -68,5 +87,21 @@ public record Joint(String where, Chain<Part.Adapter> chain) {
     }
     return where + ": " + upstream().label() + " to " + downstream().label() + " through "
         + adapters().stream().map(Part.Adapter::name).collect(Collectors.joining(" and "));
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Joint that && where.equals(that.where) && chain.equals(that.chain);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(where, chain);
+  }
+
+  /** {@return what meets what, in words} */
+  @Override
+  public String toString() {
+    return inWords();
   }
 }

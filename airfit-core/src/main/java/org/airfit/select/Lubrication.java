@@ -1,6 +1,6 @@
 package org.airfit.select;
 
-import java.util.Locale;
+import org.airfit.internal.Labels;
 
 /** Whether the air of a line carries oil for the tools. Lines of the two kinds are kept apart: oil stays in hoses and couplings. */
 public enum Lubrication {
@@ -9,9 +9,20 @@ public enum Lubrication {
   /** With oil from a lubricator. */
   LUBRICATED;
 
+  /**
+   * Reads a kind of air.
+   *
+   * @param text the kind in words, as {@link #toString} prints it
+   * @return the kind
+   * @throws IllegalArgumentException if {@code text} is no kind
+   */
+  public static Lubrication parse(String text) {
+    return Labels.parse("lubrication", text, values());
+  }
+
   /** {@return the kind in words} */
   @Override
   public String toString() {
-    return name().toLowerCase(Locale.ROOT);
+    return Labels.of(this);
   }
 }

@@ -1,6 +1,7 @@
 package org.airfit.select;
 
 import java.math.BigDecimal;
+import org.airfit.internal.Labels;
 
 /** By what the proposals that fit are put in order. */
 public enum Objective {
@@ -8,7 +9,7 @@ public enum Objective {
   FEWEST_PIECES {
     @Override
     long cost(PartFacts facts) {
-      return facts.isAlreadyThere() ? 0L : 1L;
+      return facts.isExisting() ? 0L : 1L;
     }
   },
 
@@ -19,7 +20,7 @@ public enum Objective {
   LOWEST_PRICE {
     @Override
     long cost(PartFacts facts) {
-      if (facts.isAlreadyThere()) {
+      if (facts.isExisting()) {
         return 0L;
       }
       return 1L
@@ -30,9 +31,6 @@ public enum Objective {
     }
   };
 
-  /** More decimals than any currency has, so that sums are exact. */
-  static final int DECIMALS = 4;
-
   /** Up to 17 pieces, which is less than 2⁵. */
   private static final int PRICE_SHIFT = 5;
 
@@ -40,12 +38,29 @@ public enum Objective {
   private static final int UNKNOWN_SHIFT = PRICE_SHIFT + 48;
 
   /**
-   * What a part adds to a proposal, as a number that sums and whose order is that of the ranking: pieces without a price, the price, pieces to
-   * buy, each in bits of its own.
+   * What a part adds to a proposal, as a number that sums and whose order is that of the proposals: pieces without a price, the price, pieces
+   * to buy, each in bits of its own.
    */
   abstract long cost(PartFacts facts);
 
   private static long hundredthsOfCents(BigDecimal amount) {
-    return amount.movePointRight(DECIMALS).longValueExact();
+    return amount.movePointRight(PartFacts.PRICE_DECIMALS).longValueExact();
+  }
+
+  /**
+   * Reads an objective.
+   *
+   * @param text the objective in words, as {@link #toString} prints it
+   * @return the objective
+   * @throws IllegalArgumentException if {@code text} is no objective
+   */
+  public static Objective parse(String text) {
+    return Labels.parse("objective", text, values());
+  }
+
+  /** {@return the objective in words, such as "lowest price"} */
+  @Override
+  public String toString() {
+    return Labels.of(this);
   }
 }

@@ -1,5 +1,6 @@
 package org.airfit.select;
 
+import java.util.Objects;
 import java.util.Set;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.joint.End;
@@ -44,16 +45,14 @@ public sealed interface Part {
      * @throws IllegalArgumentException if it takes no profile
      */
     public Socket {
-      profiles = Set.copyOf(profiles);
+      Objects.requireNonNull(facts, "facts");
+      Objects.requireNonNull(end, "end");
+      Objects.requireNonNull(capacity, "capacity");
+      profiles = Set.copyOf(Objects.requireNonNull(profiles, "profiles"));
       if (profiles.isEmpty()) {
         throw new IllegalArgumentException(
             "profiles of socket " + facts.id() + " must be at least one, were none");
       }
-    }
-
-    /** {@return whether it takes plugs of several profiles} */
-    public boolean isUniversal() {
-      return profiles.size() > 1;
     }
   }
 
@@ -64,7 +63,25 @@ public sealed interface Part {
    * @param profile the id of its profile
    * @param end how it is joined to hose or tool
    */
-  record Plug(PartFacts facts, String profile, End end) implements Part {}
+  record Plug(PartFacts facts, String profile, End end) implements Part {
+    /**
+     * Checks the components.
+     *
+     * @param facts what it tells of itself
+     * @param profile the id of its profile
+     * @param end how it is joined to hose or tool
+     * @throws IllegalArgumentException if {@code profile} is blank
+     */
+    public Plug {
+      Objects.requireNonNull(facts, "facts");
+      Objects.requireNonNull(profile, "profile");
+      Objects.requireNonNull(end, "end");
+      if (profile.isBlank()) {
+        throw new IllegalArgumentException(
+            "profile of plug " + facts.id() + " must not be blank, was \"" + profile + "\"");
+      }
+    }
+  }
 
   /**
    * A hose with its end fittings.
@@ -76,7 +93,24 @@ public sealed interface Part {
    * @param downstream how it ends towards the tool
    */
   record Hose(PartFacts facts, HoseBore bore, Conduit conduit, End upstream, End downstream)
-      implements Part {}
+      implements Part {
+    /**
+     * Checks the components.
+     *
+     * @param facts what it tells of itself
+     * @param bore the bore it is named by
+     * @param conduit its true bore, length and roughness, and the loss of its end fittings
+     * @param upstream how it ends towards the supply
+     * @param downstream how it ends towards the tool
+     */
+    public Hose {
+      Objects.requireNonNull(facts, "facts");
+      Objects.requireNonNull(bore, "bore");
+      Objects.requireNonNull(conduit, "conduit");
+      Objects.requireNonNull(upstream, "upstream");
+      Objects.requireNonNull(downstream, "downstream");
+    }
+  }
 
   /**
    * A bushing, nipple, hose tail or other piece between two ends.
@@ -87,6 +121,20 @@ public sealed interface Part {
    * @param conduit its smallest bore and its length, with the loss where the air enters and leaves it
    */
   record Adapter(PartFacts facts, End one, End other, Conduit conduit) implements Part, TwoEnded {
+    /**
+     * Checks the components.
+     *
+     * @param facts what it tells of itself
+     * @param one one of its ends
+     * @param other its other end
+     * @param conduit its smallest bore and its length, with the loss where the air enters and leaves it
+     */
+    public Adapter {
+      Objects.requireNonNull(facts, "facts");
+      Objects.requireNonNull(one, "one");
+      Objects.requireNonNull(other, "other");
+      Objects.requireNonNull(conduit, "conduit");
+    }
 
     @Override
     public String name() {

@@ -3,11 +3,11 @@ package org.airfit.select;
 import java.math.BigDecimal;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.function.Consumer;
+import org.airfit.internal.NamedValues;
+import org.airfit.internal.NamedValues.Name;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Money;
 import org.airfit.quantity.Temperature;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What every part of a catalogue tells of itself, whatever it is. What is not told is not known.
@@ -16,48 +16,32 @@ import org.jspecify.annotations.Nullable;
  */
 public final class PartFacts {
 
-  /** What was told so far; a copy is changed, never this one. */
-  private static final class Told {
-    private @Nullable GaugePressure rating;
-    private @Nullable Money price;
-    private @Nullable Material material;
-    private @Nullable Lubrication air;
-    private @Nullable Temperature coldest;
-    private @Nullable Temperature hottest;
-    private boolean sleeveGuarded;
-    private boolean vented;
-    private boolean there;
+  /** A price has at most as many decimals: more than any currency has, so that sums are exact. */
+  static final int PRICE_DECIMALS = 4;
 
-    private Told copy() {
-      Told copy = new Told();
-      copy.rating = rating;
-      copy.price = price;
-      copy.material = material;
-      copy.air = air;
-      copy.coldest = coldest;
-      copy.hottest = hottest;
-      copy.sleeveGuarded = sleeveGuarded;
-      copy.vented = vented;
-      copy.there = there;
-      return copy;
-    }
-  }
+  private static final Name<GaugePressure> RATING = Name.of("rating");
+  private static final Name<Money> PRICE = Name.of("price");
+  private static final Name<Material> MATERIAL = Name.of("material");
+  private static final Name<Lubrication> LUBRICATION = Name.of("lubrication");
+  private static final Name<Temperature> COLDEST = Name.of("coldest");
+  private static final Name<Temperature> HOTTEST = Name.of("hottest");
+  private static final Name<Boolean> SLEEVE_GUARDED = Name.flag("sleeve guarded");
+  private static final Name<Boolean> VENTED = Name.flag("vented");
+  private static final Name<Boolean> EXISTING = Name.flag("existing");
 
   private static final BigDecimal DEAREST = BigDecimal.valueOf(1_000_000_000L);
 
   private final String id;
   private final String name;
-  private final Told told;
+  private final NamedValues told;
 
-  private PartFacts(String id, String name, Told told) {
+  private PartFacts(String id, String name, NamedValues told) {
     this.id = id;
     this.name = name;
     this.told = told;
   }
 
-  private PartFacts with(Consumer<Told> telling) {
-    Told fuller = told.copy();
-    telling.accept(fuller);
+  private PartFacts with(NamedValues fuller) {
     return new PartFacts(id, name, fuller);
   }
 
@@ -70,6 +54,8 @@ public final class PartFacts {
    * @throws IllegalArgumentException if one of them is blank
    */
   public static PartFacts of(String id, String name) {
+    Objects.requireNonNull(id, "id");
+    Objects.requireNonNull(name, "name");
     if (id.isBlank()) {
       throw new IllegalArgumentException("id of a part must not be blank, was \"" + id + "\"");
     }
@@ -77,7 +63,7 @@ public final class PartFacts {
       throw new IllegalArgumentException(
           "name of part " + id + " must not be blank, was \"" + name + "\"");
     }
-    return new PartFacts(id, name, new Told());
+    return new PartFacts(id, name, NamedValues.NONE);
   }
 
   /**
@@ -88,11 +74,12 @@ public final class PartFacts {
    * @throws IllegalArgumentException if {@code pressure} is not above 0
    */
   public PartFacts withRating(GaugePressure pressure) {
+    Objects.requireNonNull(pressure, "pressure");
     if (!(pressure.pascals() > 0.0)) {
       throw new IllegalArgumentException(
           "rating of part " + id + " must be above 0 Pa(g), was " + pressure);
     }
-    return with(facts -> facts.rating = pressure);
+    return with(told.with(RATING, pressure));
   }
 
   /**
@@ -103,15 +90,14 @@ public final class PartFacts {
    * @throws IllegalArgumentException if {@code each} is out of range or has more decimals
    */
   public PartFacts withPrice(Money each) {
+    Objects.requireNonNull(each, "each");
     BigDecimal amount = each.amount().stripTrailingZeros();
-    if (amount.signum() < 0
-        || amount.compareTo(DEAREST) >= 0
-        || amount.scale() > Objective.DECIMALS) {
+    if (amount.signum() < 0 || amount.compareTo(DEAREST) >= 0 || amount.scale() > PRICE_DECIMALS) {
       throw new IllegalArgumentException("price of part " + id
-          + " must be in [0, 10^9) with at most " + Objective.DECIMALS + " decimals, was "
+          + " must be in [0, 10^9) with at most " + PRICE_DECIMALS + " decimals, was "
           + each.amount().toPlainString() + " " + each.currency());
     }
-    return with(facts -> facts.price = each);
+    return with(told.with(PRICE, each));
   }
 
   /**
@@ -121,8 +107,7 @@ public final class PartFacts {
    * @return fuller facts
    */
   public PartFacts withMaterial(Material body) {
-    Objects.requireNonNull(body);
-    return with(facts -> facts.material = body);
+    return with(told.with(MATERIAL, Objects.requireNonNull(body, "body")));
   }
 
   /**
@@ -131,9 +116,8 @@ public final class PartFacts {
    * @param kind the kind of air
    * @return fuller facts
    */
-  public PartFacts withAir(Lubrication kind) {
-    Objects.requireNonNull(kind);
-    return with(facts -> facts.air = kind);
+  public PartFacts withLubrication(Lubrication kind) {
+    return with(told.with(LUBRICATION, Objects.requireNonNull(kind, "kind")));
   }
 
   /**
@@ -145,14 +129,13 @@ public final class PartFacts {
    * @throws IllegalArgumentException if {@code hottest} is below {@code coldest}
    */
   public PartFacts withTemperatures(Temperature coldest, Temperature hottest) {
+    Objects.requireNonNull(coldest, "coldest");
+    Objects.requireNonNull(hottest, "hottest");
     if (hottest.compareTo(coldest) < 0) {
       throw new IllegalArgumentException("highest temperature of part " + id + " must be at least "
           + coldest + ", was " + hottest);
     }
-    return with(facts -> {
-      facts.coldest = coldest;
-      facts.hottest = hottest;
-    });
+    return with(told.with(COLDEST, coldest).with(HOTTEST, hottest));
   }
 
   /**
@@ -161,7 +144,7 @@ public final class PartFacts {
    * @return fuller facts
    */
   public PartFacts withSleeveGuarded() {
-    return with(facts -> facts.sleeveGuarded = true);
+    return with(told.with(SLEEVE_GUARDED));
   }
 
   /**
@@ -170,7 +153,7 @@ public final class PartFacts {
    * @return fuller facts
    */
   public PartFacts withVent() {
-    return with(facts -> facts.vented = true);
+    return with(told.with(VENTED));
   }
 
   /**
@@ -178,8 +161,8 @@ public final class PartFacts {
    *
    * @return fuller facts
    */
-  public PartFacts alreadyThere() {
-    return with(facts -> facts.there = true);
+  public PartFacts asExisting() {
+    return with(told.with(EXISTING));
   }
 
   /** {@return what the catalogue calls it} */
@@ -194,47 +177,60 @@ public final class PartFacts {
 
   /** {@return the highest pressure its maker allows, if that is known} */
   public Optional<GaugePressure> rating() {
-    return Optional.ofNullable(told.rating);
+    return told.find(RATING);
   }
 
   /** {@return what one piece costs, if that is known} */
   public Optional<Money> price() {
-    return Optional.ofNullable(told.price);
+    return told.find(PRICE);
   }
 
   /** {@return what its body is made of, if that is known} */
   public Optional<Material> material() {
-    return Optional.ofNullable(told.material);
+    return told.find(MATERIAL);
   }
 
   /** {@return the kind of air it is kept for, if its owner keeps it for one} */
-  public Optional<Lubrication> air() {
-    return Optional.ofNullable(told.air);
+  public Optional<Lubrication> lubrication() {
+    return told.find(LUBRICATION);
   }
 
   /** {@return the lowest temperature its maker allows, if known} */
   public Optional<Temperature> coldest() {
-    return Optional.ofNullable(told.coldest);
+    return told.find(COLDEST);
   }
 
   /** {@return the highest temperature its maker allows, if known} */
   public Optional<Temperature> hottest() {
-    return Optional.ofNullable(told.hottest);
+    return told.find(HOTTEST);
   }
 
   /** {@return whether its sleeve is guarded} */
   public boolean isSleeveGuarded() {
-    return told.sleeveGuarded;
+    return told.is(SLEEVE_GUARDED);
   }
 
   /** {@return whether it lets the air out before it parts} */
   public boolean isVented() {
-    return told.vented;
+    return told.is(VENTED);
   }
 
   /** {@return whether the customer has it already} */
-  public boolean isAlreadyThere() {
-    return told.there;
+  public boolean isExisting() {
+    return told.is(EXISTING);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof PartFacts that
+        && id.equals(that.id)
+        && name.equals(that.name)
+        && told.equals(that.told);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(id, name, told);
   }
 
   /** {@return name and id, such as "Hose 1/2 in, 10 m (H-12)"} */

@@ -1,125 +1,83 @@
 package org.airfit.select;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.Money;
 import org.airfit.quantity.PressureUnit;
-import org.airfit.run.ElementLoss;
 import org.airfit.run.Run;
 import org.airfit.run.RunResult;
 import org.airfit.safety.Caution;
-import org.airfit.safety.SafetyRule;
+import org.airfit.safety.Ruling;
 import org.airfit.safety.Situation;
 import org.airfit.working.Working;
 
 /**
- * A set of parts between the wall outlet and the tool, with what the rules say of it.
+ * A set of parts between the outlet and the tool, with what the rules say of it.
  *
  * <p>This class is immutable and thread-safe.
  */
 public final class Proposal {
 
-  private final Requirement requirement;
-  private final Part.Socket wallSocket;
-  private final Part.Plug hosePlug;
-  private final Part.Hose hose;
-  private final Part.Socket toolSocket;
-  private final Part.Plug toolPlug;
-  private final List<Joint> joints;
-  private final Run run;
-  private final RunResult result;
+  private final Assembly assembly;
   private final List<Finding> findings;
 
-  Proposal(
-      Requirement requirement,
-      Coupling atWall,
-      Part.Hose hose,
-      Coupling atTool,
-      List<Joint> joints) {
-    this.requirement = requirement;
-    this.wallSocket = atWall.socket();
-    this.hosePlug = atWall.plug();
-    this.hose = hose;
-    this.toolSocket = atTool.socket();
-    this.toolPlug = atTool.plug();
-    this.joints = List.copyOf(joints);
-    Run way = through(requirement.toOutlet(), joints.get(0));
-    way = way.through("wall coupling, " + wallSocket.name(), wallSocket.capacity());
-    way = through(way, joints.get(1)).through(hose.name(), hose.conduit());
-    way = through(way, joints.get(2));
-    way = way.through("tool coupling, " + toolSocket.name(), toolSocket.capacity());
-    this.run = through(way, joints.get(3));
-    this.result = run.at(requirement.demand());
-    this.findings = Stream.of(Rule.values()).map(rule -> rule.judge(this)).toList();
-  }
-
-  /** A socket and the plug that goes into it. */
-  record Coupling(Part.Socket socket, Part.Plug plug) {
-
-    boolean mates() {
-      return socket.profiles().contains(plug.profile());
-    }
-  }
-
-  private static Run through(Run run, Joint joint) {
-    Run longer = run;
-    for (Part.Adapter adapter : joint.adapters()) {
-      longer = longer.through(adapter.name(), adapter.conduit());
-    }
-    return longer;
+  Proposal(Assembly assembly) {
+    this.assembly = assembly;
+    this.findings =
+        Stream.of(Rule.values()).map(rule -> Finding.of(rule, assembly)).toList();
   }
 
   /** {@return what was asked for} */
   public Requirement requirement() {
-    return requirement;
+    return assembly.requirement();
   }
 
-  /** {@return the socket at the wall} */
-  public Part.Socket wallSocket() {
-    return wallSocket;
+  /** {@return the socket at the outlet} */
+  public Part.Socket outletSocket() {
+    return assembly.outletSocket();
   }
 
   /** {@return the plug at the hose's upstream end} */
   public Part.Plug hosePlug() {
-    return hosePlug;
+    return assembly.hosePlug();
   }
 
   /** {@return the hose} */
   public Part.Hose hose() {
-    return hose;
+    return assembly.hose();
   }
 
   /** {@return the socket at the hose's downstream end} */
   public Part.Socket toolSocket() {
-    return toolSocket;
+    return assembly.toolSocket();
   }
 
   /** {@return the plug in the tool} */
   public Part.Plug toolPlug() {
-    return toolPlug;
+    return assembly.toolPlug();
   }
 
-  /** {@return the four joints from the wall to the tool, with their adapters} */
+  /** {@return the four joints from the outlet to the tool, with their adapters} */
   public List<Joint> joints() {
-    return joints;
+    return assembly.joints();
   }
 
   /** {@return the run from the supply to the tool} */
   public Run run() {
-    return run;
+    return assembly.run();
   }
 
   /** {@return what arrives at the tool} */
   public RunResult result() {
-    return result;
+    return assembly.result();
   }
 
   /** {@return what every rule says, in the order of {@link Rule}} */
@@ -129,16 +87,16 @@ public final class Proposal {
 
   /** {@return the findings that are not met} */
   public List<Finding> unmet() {
-    return of(Finding.Verdict.UNMET);
+    return of(RuleOutcome.UNMET);
   }
 
   /** {@return the findings that wait for an answer: what is still to be asked of the customer} */
   public List<Finding> open() {
-    return of(Finding.Verdict.OPEN);
+    return of(RuleOutcome.OPEN);
   }
 
-  private List<Finding> of(Finding.Verdict verdict) {
-    return findings.stream().filter(finding -> finding.verdict() == verdict).toList();
+  private List<Finding> of(RuleOutcome outcome) {
+    return findings.stream().filter(finding -> finding.outcome() == outcome).toList();
   }
 
   /** {@return whether no rule is unmet} */
@@ -146,47 +104,23 @@ public final class Proposal {
     return unmet().isEmpty();
   }
 
-  /** A part and where it sits. */
-  record Seated(Slot seat, Part part) {}
-
-  /** Every part from the wall to the tool, adapters in their places. */
+  /** Every part from the outlet to the tool, adapters where they stand. */
   List<Part> parts() {
-    return seated().stream().map(Seated::part).toList();
+    return assembly.parts();
   }
 
-  List<Seated> seated() {
-    List<Seated> seated = new ArrayList<>();
-    seatAdapters(seated, 0);
-    seated.add(new Seated(Slot.WALL_SOCKET, wallSocket));
-    seated.add(new Seated(Slot.HOSE_PLUG, hosePlug));
-    seatAdapters(seated, 1);
-    seated.add(new Seated(Slot.HOSE, hose));
-    seatAdapters(seated, 2);
-    seated.add(new Seated(Slot.TOOL_SOCKET, toolSocket));
-    seated.add(new Seated(Slot.TOOL_PLUG, toolPlug));
-    seatAdapters(seated, 3);
-    return seated;
-  }
-
-  private void seatAdapters(List<Seated> seated, int joint) {
-    joints.get(joint).adapters().forEach(part -> seated.add(new Seated(Slot.ADAPTER, part)));
-  }
-
-  Optional<GaugePressure> lowestRating() {
-    return parts().stream()
-        .flatMap(part -> part.facts().rating().stream())
-        .min(Comparator.naturalOrder());
+  private List<Part> toBuy() {
+    return parts().stream().filter(part -> !part.facts().isExisting()).toList();
   }
 
   /** How many pieces must be bought. */
   long pieces() {
-    return parts().stream().filter(part -> !part.facts().isAlreadyThere()).count();
+    return toBuy().size();
   }
 
   /** {@return the parts to buy whose price is not known, each once} */
   public List<Part> unpriced() {
-    return parts().stream()
-        .filter(part -> !part.facts().isAlreadyThere())
+    return toBuy().stream()
         .filter(part -> part.facts().price().isEmpty())
         .distinct()
         .toList();
@@ -194,13 +128,17 @@ public final class Proposal {
 
   /** {@return what the parts to buy cost together, as far as prices are known; empty if none is} */
   public Optional<Money> price() {
-    return parts().stream()
-        .filter(part -> !part.facts().isAlreadyThere())
-        .flatMap(part -> part.facts().price().stream())
-        .reduce(Money::plus);
+    Money sum = null;
+    for (Part part : toBuy()) {
+      Money each = part.facts().price().orElse(null);
+      if (each != null) {
+        sum = sum == null ? each : sum.plus(each);
+      }
+    }
+    return Optional.ofNullable(sum);
   }
 
-  /** {@return the price in words, such as "48.20 EUR" or "48.20 EUR without Hose 10 m, whose price is not known"; empty if no price is known} */
+  /** {@return the price in words, such as "48.20 EUR" or "48.20 EUR without Hose 10 m, of unknown price"; empty if no price is known} */
   public Optional<String> priceInWords() {
     String without =
         unpriced().stream().map(Part::name).distinct().collect(Collectors.joining(", "));
@@ -209,45 +147,38 @@ public final class Proposal {
             + (without.isEmpty() ? "" : " without " + without + ", of unknown price"));
   }
 
-  /** The pressure at the tool [Pa above atmosphere]; below every other where it starves. */
-  double pascalsAtTool() {
-    return result.fold(delivered -> delivered.atToolGauge().pascals(), starved -> -1.0);
-  }
-
-  /** {@return the parts with their quantities and a reason each, from the wall to the tool} */
+  /** {@return the parts with their quantities and a reason each, from the outlet to the tool} */
   public List<PartsLine> partsList() {
     Map<Part, List<String>> reasons = new LinkedHashMap<>();
     adapters(reasons, 0);
     note(
         reasons,
-        wallSocket,
-        "at the wall: takes profile " + hosePlug.profile() + taken("wall coupling, "));
-    note(reasons, hosePlug, "on the hose, into " + wallSocket.name());
+        outletSocket(),
+        "at the outlet: takes profile " + hosePlug().profile() + loss(Slot.OUTLET_SOCKET));
+    note(reasons, hosePlug(), "on the hose, into " + outletSocket().name());
     adapters(reasons, 1);
     note(
         reasons,
-        hose,
-        "reaches " + hose.conduit().length().format(LengthUnit.METRE) + " with "
-            + hose.conduit().bore().format(LengthUnit.MILLIMETRE) + " of bore" + taken(""));
+        hose(),
+        "reaches " + hose().conduit().length().format(LengthUnit.METRE) + " with "
+            + hose().conduit().bore().format(LengthUnit.MILLIMETRE) + " of bore"
+            + loss(Slot.HOSE));
     adapters(reasons, 2);
     note(
         reasons,
-        toolSocket,
-        "on the hose: takes profile " + toolPlug.profile() + taken("tool coupling, "));
-    note(reasons, toolPlug, "in the tool, into " + toolSocket.name());
+        toolSocket(),
+        "on the hose: takes profile " + toolPlug().profile() + loss(Slot.TOOL_SOCKET));
+    note(reasons, toolPlug(), "in the tool, into " + toolSocket().name());
     adapters(reasons, 3);
     return reasons.entrySet().stream()
         .map(entry -> new PartsLine(
-            entry.getKey(),
-            entry.getValue().size(),
-            entry.getKey().facts().isAlreadyThere(),
-            String.join("; ", entry.getValue())))
+            entry.getKey(), entry.getValue().size(), String.join("; ", entry.getValue())))
         .toList();
   }
 
   private void adapters(Map<Part, List<String>> reasons, int joint) {
-    for (Part.Adapter adapter : joints.get(joint).adapters()) {
-      note(reasons, adapter, "joins " + joints.get(joint).where());
+    for (Part.Adapter adapter : joints().get(joint).adapters()) {
+      note(reasons, adapter, "joins " + joints().get(joint).where());
     }
   }
 
@@ -255,47 +186,53 @@ public final class Proposal {
     reasons.computeIfAbsent(part, any -> new ArrayList<>()).add(reason);
   }
 
-  /** What the element of that name takes of the pressure, as the end of a sentence. */
-  private String taken(String place) {
-    String name = place.isEmpty()
-        ? hose.name()
-        : place + (place.startsWith("wall") ? wallSocket : toolSocket).name();
-    return shares().stream()
-        .filter(share -> share.name().equals(name))
-        .findFirst()
-        .map(share -> ", costs " + share.drop().format(PressureUnit.BAR, 2))
+  /** The pressure loss in a slot, as the end of a sentence. */
+  private String loss(Slot slot) {
+    return assembly
+        .loss(slot)
+        .map(loss -> ", pressure loss " + loss.drop().format(PressureUnit.BAR, 2))
         .orElse("");
-  }
-
-  private List<ElementLoss> shares() {
-    return result.fold(delivered -> delivered.shares(), starved -> starved.before());
   }
 
   /** {@return the warnings that go with these parts} */
   public List<Caution> cautions() {
     Situation.Builder situation =
-        Situation.describe().quickCouplers().toolOnHose(hose.conduit().bore());
-    lowestRating().ifPresent(lowest -> situation.ratedParts(requirement.highest(), lowest));
-    if (requirement.isImpactTool()) {
+        Situation.describe().quickCouplers().toolOnHose(hose().conduit().bore());
+    assembly
+        .lowestRating()
+        .ifPresent(lowest -> situation.ratedParts(requirement().highest(), lowest));
+    if (requirement().isImpactTool()) {
       situation.impactTool();
     }
-    requirement.cleaningDeadEnd().ifPresent(situation::cleaning);
-    List<Caution> cautions = new ArrayList<>(SafetyRule.cautions(situation.build()));
+    requirement().cleaningDeadEnd().ifPresent(situation::cleaning);
+    List<Caution> cautions = new ArrayList<>(Ruling.cautions(situation.build()));
     Caution deference = cautions.remove(cautions.size() - 1);
-    cautions.addAll(result.cautions());
-    joints.stream().flatMap(joint -> joint.cautions().stream()).distinct().forEach(cautions::add);
+    cautions.addAll(result().cautions());
+    Set<Caution> ofJoints = new LinkedHashSet<>();
+    joints().forEach(joint -> ofJoints.addAll(joint.cautions()));
+    cautions.addAll(ofJoints);
     cautions.add(deference);
     return List.copyOf(cautions);
   }
 
-  /** {@return the verdict of every rule and the working of the pressure at the tool} */
+  /** {@return the outcome of every rule and the working of the pressure at the tool} */
   public Working working() {
-    Working.Builder working = Working.titled("Parts from wall to tool");
+    Working.Builder working = Working.titled("Parts from outlet to tool");
     findings.forEach(finding -> working.note(finding.toString()));
-    return working.include(result.working()).build();
+    return working.include(result().working()).build();
   }
 
-  /** {@return the parts in one line, from the wall to the tool} */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Proposal that && assembly.equals(that.assembly);
+  }
+
+  @Override
+  public int hashCode() {
+    return assembly.hashCode();
+  }
+
+  /** {@return the parts in one line, from the outlet to the tool} */
   @Override
   public String toString() {
     return String.join(" + ", parts().stream().map(Part::name).toList());

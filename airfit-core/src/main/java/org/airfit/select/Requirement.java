@@ -6,6 +6,8 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.airfit.air.AirState;
+import org.airfit.internal.NamedValues;
+import org.airfit.internal.NamedValues.Name;
 import org.airfit.joint.End;
 import org.airfit.line.Conduit;
 import org.airfit.quantity.AbsolutePressure;
@@ -19,55 +21,76 @@ import org.airfit.safety.Medium;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a job asks of the parts between a wall outlet and a tool.
+ * What a job asks of the parts between an outlet and a tool.
  *
  * <p>This class is immutable and thread-safe.
  */
 public final class Requirement {
 
-  private final Builder told;
-  private final FreeAirFlow demand;
-  private final GaugePressure least;
-  private final Run toOutlet;
-  private final End outlet;
-  private final End toolInlet;
-  private final Length reach;
-  private final GaugePressure highest;
-  private final Set<Material> suited;
-  private final @Nullable GaugePressure cleaningDeadEnd;
+  private static final Name<FreeAirFlow> DEMAND = Name.of("demand");
+  private static final Name<GaugePressure> LEAST = Name.of("least");
+  private static final Name<GaugePressure> TOOL_RATING = Name.of("tool rating");
+  private static final Name<End> TOOL_INLET = Name.of("tool inlet");
+  private static final Name<AirState> SUPPLY = Name.of("supply");
+  private static final Name<AbsolutePressure> ATMOSPHERE = Name.of("atmosphere");
+  private static final Name<GaugePressure> HIGHEST = Name.of("highest");
+  private static final Name<End> OUTLET = Name.of("outlet");
+  private static final Name<Length> REACH = Name.of("reach");
+  private static final Name<String> PROFILE = Name.of("profile");
+  private static final Name<Part.Socket> OUTLET_SOCKET = Name.of("outlet socket");
+  private static final Name<Part.Plug> TOOL_PLUG = Name.of("tool plug");
+  private static final Name<Part.Hose> HOSE = Name.of("hose");
+  private static final Name<Environment> ENVIRONMENT = Name.of("environment");
+  private static final Name<Lubrication> LUBRICATION = Name.of("lubrication");
+  private static final Name<Temperature> COLDEST = Name.of("coldest");
+  private static final Name<Temperature> HOTTEST = Name.of("hottest");
+  private static final Name<String> MARKING = Name.of("marking");
+  private static final Name<GaugePressure> DEAD_END = Name.of("dead end");
+  private static final Name<Boolean> DROPPED = Name.flag("dropped");
+  private static final Name<Boolean> DRAGGED = Name.flag("dragged");
+  private static final Name<Boolean> VENT_REQUIRED = Name.flag("vent required");
+  private static final Name<Boolean> IMPACT_TOOL = Name.flag("impact tool");
+  private static final Name<Boolean> BLOW_GUN = Name.flag("blow gun");
+  private static final Name<List<Piping>> PIPES = new Name<>("pipes", List.of());
+  private static final Name<Set<String>> PROFILES_IN_USE = new Name<>("profiles in use", Set.of());
+  private static final Name<Medium> MEDIUM = new Name<>("medium", Medium.COMPRESSED_AIR);
+  private static final Name<Objective> OBJECTIVE = new Name<>("objective", Objective.FEWEST_PIECES);
 
-  private Requirement(Builder told) {
+  private final NamedValues told;
+  private final Run toOutlet;
+  private final GaugePressure supplyGauge;
+  private final Set<Material> suited;
+
+  private Requirement(NamedValues told) {
     this.told = told;
-    this.demand = told.demand;
-    this.least = told.least;
-    AirState supply = required(told.supply, "supply");
-    AbsolutePressure atmosphere = required(told.atmosphere, "atmosphere");
-    this.outlet = required(told.outlet, "outlet");
-    this.toolInlet = required(told.toolInlet, "tool inlet");
-    this.reach = required(told.reach, "reach");
+    AirState supply = required(SUPPLY);
+    AbsolutePressure atmosphere = required(ATMOSPHERE);
+    required(OUTLET);
+    required(TOOL_INLET);
+    required(REACH);
     Run run = Run.from(supply, atmosphere);
-    for (Piping pipe : told.pipes) {
+    for (Piping pipe : pipes()) {
       run = run.through(pipe.name(), pipe.conduit());
     }
     this.toOutlet = run;
-    this.suited = Rule.suited(told.place, told.dropped);
-    GaugePressure gauge =
-        GaugePressure.ofPascals(supply.pressure().pascals() - atmosphere.pascals());
-    this.cleaningDeadEnd = told.blowGun && told.deadEnd == null ? gauge : told.deadEnd;
-    this.highest = told.highest == null ? gauge : told.highest;
-    if (highest.compareTo(gauge) < 0) {
+    this.supplyGauge = GaugePressure.of(supply.pressure(), atmosphere);
+    this.suited = Material.suited(told.get(ENVIRONMENT), isDropped());
+    if (highest().compareTo(supplyGauge) < 0) {
       throw new IllegalArgumentException(
-          "highest pressure must be at least the supply of " + bar(gauge) + ", was " + bar(highest)
+          "highest pressure must be at least the supply of " + bar(supplyGauge) + ", was "
+              + bar(highest())
               + "; give the setting of the relief valve or the cut-out of the compressor");
     }
   }
 
+  /** A pipe between the supply and the outlet. */
   private record Piping(String name, Conduit conduit) {}
 
-  private static <T> T required(@Nullable T value, String name) {
+  private <T> T required(Name<T> name) {
+    T value = told.get(name);
     if (value == null) {
       throw new IllegalArgumentException(
-          name + " of the requirement must be told, was missing; say it to the builder");
+          name.text() + " of the requirement must be told, was missing; say it to the builder");
     }
     return value;
   }
@@ -85,132 +108,140 @@ public final class Requirement {
    * @throws IllegalArgumentException if {@code least} is not above 0
    */
   public static Builder forTool(FreeAirFlow demand, GaugePressure least) {
-    return new Builder(demand, least);
+    Objects.requireNonNull(demand, "demand");
+    Objects.requireNonNull(least, "least");
+    if (!(least.pascals() > 0.0)) {
+      throw new IllegalArgumentException(
+          "least pressure at the tool must be above 0 Pa(g), was " + least);
+    }
+    return new Builder(NamedValues.NONE.with(DEMAND, demand).with(LEAST, least));
   }
 
   /** {@return the air the tool takes} */
   public FreeAirFlow demand() {
-    return demand;
+    return required(DEMAND);
   }
 
   /** {@return the lowest pressure at the tool's inlet at which it works as it should} */
   public GaugePressure least() {
-    return least;
+    return required(LEAST);
   }
 
   /** {@return the highest pressure the tool's maker allows, if that is known} */
   public Optional<GaugePressure> toolRating() {
-    return Optional.ofNullable(told.toolRating);
+    return told.find(TOOL_RATING);
   }
 
-  /** {@return the run from the supply through the pipes to the wall outlet; it may have no elements} */
+  /** {@return the run from the supply through the pipes to the outlet; it may have no elements} */
   public Run toOutlet() {
     return toOutlet;
   }
 
   /** {@return the highest pressure that can occur; the supply's unless told} */
   public GaugePressure highest() {
-    return highest;
+    return told.find(HIGHEST).orElse(supplyGauge);
   }
 
-  /** {@return how the piping ends at the wall} */
+  /** {@return how the piping ends at the outlet} */
   public End outlet() {
-    return outlet;
+    return required(OUTLET);
   }
 
   /** {@return how the tool begins} */
   public End toolInlet() {
-    return toolInlet;
+    return required(TOOL_INLET);
   }
 
   /** {@return the length of hose at least} */
   public Length reach() {
-    return reach;
+    return required(REACH);
   }
 
   /** {@return the profile the shop uses; empty if any will do} */
   public Optional<String> profile() {
-    return Optional.ofNullable(told.profile);
+    return told.find(PROFILE);
   }
 
-  /** {@return the socket on the wall that stays, if one does} */
-  public Optional<Part.Socket> wallSocket() {
-    return Optional.ofNullable(told.wallSocket);
+  /** {@return the socket at the outlet that stays, if one does} */
+  public Optional<Part.Socket> outletSocket() {
+    return told.find(OUTLET_SOCKET);
   }
 
   /** {@return the plug in the tool that stays, if one does} */
   public Optional<Part.Plug> toolPlug() {
-    return Optional.ofNullable(told.toolPlug);
+    return told.find(TOOL_PLUG);
   }
 
   /** {@return where it will be used, if that was told} */
-  public Optional<Environment> place() {
-    return Optional.ofNullable(told.place);
+  public Optional<Environment> environment() {
+    return told.find(ENVIRONMENT);
   }
 
   /** {@return the kind of air in the line, if that was told} */
-  public Optional<Lubrication> air() {
-    return Optional.ofNullable(told.air);
+  public Optional<Lubrication> lubrication() {
+    return told.find(LUBRICATION);
   }
 
   /** {@return whether couplings are dropped on concrete} */
   public boolean isDropped() {
-    return told.dropped;
+    return told.is(DROPPED);
   }
 
   /** {@return whether the hose with its socket is dragged} */
   public boolean isDragged() {
-    return told.dragged;
+    return told.is(DRAGGED);
   }
 
   /** {@return whether couplings must let the air out before they part} */
   public boolean isVentRequired() {
-    return told.ventRequired;
+    return told.is(VENT_REQUIRED);
   }
 
   /** {@return whether the tool hammers} */
   public boolean isImpactTool() {
-    return told.impactTool;
+    return told.is(IMPACT_TOOL);
   }
 
   /** {@return what the line carries} */
   public Medium medium() {
-    return told.medium;
+    return required(MEDIUM);
   }
 
-  /** {@return the profiles that must all go into the socket on the wall; empty where that was not asked for} */
+  /** {@return the profiles that must all go into the socket at the outlet; empty where that was not asked for} */
   public Set<String> profilesInUse() {
-    return told.profilesInUse;
+    return required(PROFILES_IN_USE);
   }
 
   /** {@return the lowest temperature the parts will see, if that was told} */
   public Optional<Temperature> coldest() {
-    return Optional.ofNullable(told.coldest);
+    return told.find(COLDEST);
   }
 
   /** {@return the highest temperature the parts will see, if that was told} */
   public Optional<Temperature> hottest() {
-    return Optional.ofNullable(told.hottest);
+    return told.find(HOTTEST);
   }
 
   /** {@return the shop's own mark for parts of this kind of air, if it has one} */
   public Optional<String> marking() {
-    return Optional.ofNullable(told.marking);
+    return told.find(MARKING);
   }
 
   /** {@return the hose that stays, if one does} */
   public Optional<Part.Hose> hose() {
-    return Optional.ofNullable(told.hose);
+    return told.find(HOSE);
   }
 
   /** {@return the pressure at the nozzle when it is blocked, if the tool cleans with air} */
   public Optional<GaugePressure> cleaningDeadEnd() {
-    return Optional.ofNullable(cleaningDeadEnd);
+    return told.is(BLOW_GUN)
+        ? Optional.of(told.find(DEAD_END).orElse(supplyGauge))
+        : Optional.empty();
   }
 
   /** {@return by what the proposals that fit are put in order} */
-  public Objective ranking() {
-    return told.ranking;
+  public Objective objective() {
+    return required(OBJECTIVE);
   }
 
   /** The materials that suit the place and the knocks; none where the two exclude one another. */
@@ -218,59 +249,57 @@ public final class Requirement {
     return suited;
   }
 
-  /** The air at the wall outlet while the tool works, or null where it does not get there. */
+  /** The pressure at the supply, which stands everywhere while no air flows. */
+  GaugePressure supplyGauge() {
+    return supplyGauge;
+  }
+
+  /** How many pipes lie between the supply and the outlet. */
+  int pipeCount() {
+    return pipes().size();
+  }
+
+  private List<Piping> pipes() {
+    return required(PIPES);
+  }
+
+  /** The air at the outlet while the tool works, or null where it does not get there. */
   @Nullable
   AirState atOutlet() {
-    AirState supply = toOutlet.supply();
-    return told.pipes.isEmpty()
+    AirState supply = toOutlet.stillAir();
+    return pipes().isEmpty()
         ? supply
         : toOutlet
-            .at(demand)
+            .at(demand())
             .<Optional<AirState>>fold(
                 delivered -> Optional.of(supply.at(delivered.atTool())),
                 starved -> Optional.empty())
             .orElse(null);
   }
 
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Requirement that && told.equals(that.told);
+  }
+
+  @Override
+  public int hashCode() {
+    return told.hashCode();
+  }
+
+  /** {@return what was told, by name} */
+  @Override
+  public String toString() {
+    return "Requirement" + told;
+  }
+
   /** Collects a requirement. Not thread-safe. */
   public static final class Builder {
 
-    private final FreeAirFlow demand;
-    private final GaugePressure least;
-    private final List<Piping> pipes = new ArrayList<>();
-    private @Nullable GaugePressure toolRating;
-    private @Nullable AirState supply;
-    private @Nullable AbsolutePressure atmosphere;
-    private @Nullable GaugePressure highest;
-    private @Nullable End outlet;
-    private @Nullable End toolInlet;
-    private @Nullable Length reach;
-    private @Nullable String profile;
-    private Part.@Nullable Socket wallSocket;
-    private Part.@Nullable Plug toolPlug;
-    private @Nullable Environment place;
-    private @Nullable Lubrication air;
-    private boolean dropped;
-    private boolean dragged;
-    private boolean ventRequired;
-    private boolean impactTool;
-    private Medium medium = Medium.COMPRESSED_AIR;
-    private Set<String> profilesInUse = Set.of();
-    private @Nullable Temperature coldest;
-    private @Nullable Temperature hottest;
-    private @Nullable String marking;
-    private Part.@Nullable Hose hose;
-    private Objective ranking = Objective.FEWEST_PIECES;
-    private boolean blowGun;
-    private @Nullable GaugePressure deadEnd;
+    private NamedValues told;
 
-    private Builder(FreeAirFlow demand, GaugePressure least) {
-      if (!(least.pascals() > 0.0)) {
-        throw new IllegalArgumentException(
-            "least pressure at the tool must be above 0 Pa(g), was " + least);
-      }
-      this.demand = Objects.requireNonNull(demand);
-      this.least = least;
+    private Builder(NamedValues told) {
+      this.told = told;
     }
 
     /**
@@ -280,7 +309,7 @@ public final class Requirement {
      * @return this builder
      */
     public Builder toolRating(GaugePressure rating) {
-      toolRating = rating;
+      told = told.with(TOOL_RATING, Objects.requireNonNull(rating, "rating"));
       return this;
     }
 
@@ -291,7 +320,7 @@ public final class Requirement {
      * @return this builder
      */
     public Builder toolInlet(End end) {
-      toolInlet = end;
+      told = told.with(TOOL_INLET, Objects.requireNonNull(end, "end"));
       return this;
     }
 
@@ -303,8 +332,8 @@ public final class Requirement {
      * @return this builder
      */
     public Builder supply(AirState air, AbsolutePressure around) {
-      supply = air;
-      atmosphere = around;
+      told = told.with(SUPPLY, Objects.requireNonNull(air, "air"));
+      told = told.with(ATMOSPHERE, Objects.requireNonNull(around, "around"));
       return this;
     }
 
@@ -315,30 +344,33 @@ public final class Requirement {
      * @return this builder
      */
     public Builder highest(GaugePressure pressure) {
-      highest = pressure;
+      told = told.with(HIGHEST, Objects.requireNonNull(pressure, "pressure"));
       return this;
     }
 
     /**
-     * Adds a pipe between supply and wall outlet, the one nearest to the supply first.
+     * Adds a pipe between supply and outlet, the one nearest to the supply first.
      *
      * @param name what to call it
      * @param conduit the pipe
      * @return this builder
      */
     public Builder pipe(String name, Conduit conduit) {
-      pipes.add(new Piping(name, conduit));
+      List<Piping> longer = new ArrayList<>(told.find(PIPES).orElse(List.of()));
+      longer.add(new Piping(
+          Objects.requireNonNull(name, "name"), Objects.requireNonNull(conduit, "conduit")));
+      told = told.with(PIPES, List.copyOf(longer));
       return this;
     }
 
     /**
-     * Tells how the piping ends at the wall.
+     * Tells how the piping ends at the outlet.
      *
      * @param end such as 1/2 NPT female
      * @return this builder
      */
     public Builder outlet(End end) {
-      outlet = end;
+      told = told.with(OUTLET, Objects.requireNonNull(end, "end"));
       return this;
     }
 
@@ -349,7 +381,7 @@ public final class Requirement {
      * @return this builder
      */
     public Builder reach(Length least) {
-      reach = least;
+      told = told.with(REACH, Objects.requireNonNull(least, "least"));
       return this;
     }
 
@@ -360,18 +392,18 @@ public final class Requirement {
      * @return this builder
      */
     public Builder profile(String id) {
-      profile = id;
+      told = told.with(PROFILE, Objects.requireNonNull(id, "id"));
       return this;
     }
 
     /**
-     * Tells that the socket on the wall stays.
+     * Tells that the socket at the outlet stays.
      *
      * @param socket that socket
      * @return this builder
      */
-    public Builder wallSocket(Part.Socket socket) {
-      wallSocket = socket;
+    public Builder outletSocket(Part.Socket socket) {
+      told = told.with(OUTLET_SOCKET, Objects.requireNonNull(socket, "socket"));
       return this;
     }
 
@@ -382,18 +414,18 @@ public final class Requirement {
      * @return this builder
      */
     public Builder toolPlug(Part.Plug plug) {
-      toolPlug = plug;
+      told = told.with(TOOL_PLUG, Objects.requireNonNull(plug, "plug"));
       return this;
     }
 
     /**
      * Tells where it will be used.
      *
-     * @param where the place
+     * @param where the environment
      * @return this builder
      */
-    public Builder place(Environment where) {
-      place = where;
+    public Builder environment(Environment where) {
+      told = told.with(ENVIRONMENT, Objects.requireNonNull(where, "where"));
       return this;
     }
 
@@ -403,8 +435,8 @@ public final class Requirement {
      * @param kind dry or lubricated
      * @return this builder
      */
-    public Builder air(Lubrication kind) {
-      air = kind;
+    public Builder lubrication(Lubrication kind) {
+      told = told.with(LUBRICATION, Objects.requireNonNull(kind, "kind"));
       return this;
     }
 
@@ -414,7 +446,7 @@ public final class Requirement {
      * @return this builder
      */
     public Builder dropped() {
-      dropped = true;
+      told = told.with(DROPPED);
       return this;
     }
 
@@ -424,7 +456,7 @@ public final class Requirement {
      * @return this builder
      */
     public Builder dragged() {
-      dragged = true;
+      told = told.with(DRAGGED);
       return this;
     }
 
@@ -434,7 +466,7 @@ public final class Requirement {
      * @return this builder
      */
     public Builder ventRequired() {
-      ventRequired = true;
+      told = told.with(VENT_REQUIRED);
       return this;
     }
 
@@ -444,7 +476,7 @@ public final class Requirement {
      * @return this builder
      */
     public Builder impactTool() {
-      impactTool = true;
+      told = told.with(IMPACT_TOOL);
       return this;
     }
 
@@ -455,18 +487,18 @@ public final class Requirement {
      * @return this builder
      */
     public Builder medium(Medium carried) {
-      medium = Objects.requireNonNull(carried);
+      told = told.with(MEDIUM, Objects.requireNonNull(carried, "carried"));
       return this;
     }
 
     /**
-     * Tells that plugs of several profiles are in use and must all go into the socket on the wall.
+     * Tells that plugs of several profiles are in use and must all go into the socket at the outlet.
      *
      * @param ids the ids of the profiles
      * @return this builder
      */
     public Builder profilesInUse(Set<String> ids) {
-      profilesInUse = Set.copyOf(ids);
+      told = told.with(PROFILES_IN_USE, Set.copyOf(Objects.requireNonNull(ids, "ids")));
       return this;
     }
 
@@ -479,13 +511,15 @@ public final class Requirement {
      * @throws IllegalArgumentException if {@code highestOfAll} is below {@code lowest}
      */
     public Builder temperatures(Temperature lowest, Temperature highestOfAll) {
+      Objects.requireNonNull(lowest, "lowest");
+      Objects.requireNonNull(highestOfAll, "highestOfAll");
       if (highestOfAll.compareTo(lowest) < 0) {
         throw new IllegalArgumentException(
             "highest temperature of the requirement must be at least " + lowest + ", was "
                 + highestOfAll);
       }
-      coldest = lowest;
-      hottest = highestOfAll;
+      told = told.with(COLDEST, lowest);
+      told = told.with(HOTTEST, highestOfAll);
       return this;
     }
 
@@ -497,10 +531,11 @@ public final class Requirement {
      * @throws IllegalArgumentException if {@code mark} is blank
      */
     public Builder marking(String mark) {
+      Objects.requireNonNull(mark, "mark");
       if (mark.isBlank()) {
         throw new IllegalArgumentException("marking must not be blank, was \"" + mark + "\"");
       }
-      marking = mark;
+      told = told.with(MARKING, mark);
       return this;
     }
 
@@ -511,7 +546,7 @@ public final class Requirement {
      * @return this builder
      */
     public Builder hose(Part.Hose there) {
-      hose = there;
+      told = told.with(HOSE, Objects.requireNonNull(there, "there"));
       return this;
     }
 
@@ -521,7 +556,7 @@ public final class Requirement {
      * @return this builder
      */
     public Builder blowGun() {
-      blowGun = true;
+      told = told.with(BLOW_GUN);
       return this;
     }
 
@@ -532,8 +567,8 @@ public final class Requirement {
      * @return this builder
      */
     public Builder blowGun(GaugePressure atBlockedNozzle) {
-      blowGun = true;
-      deadEnd = Objects.requireNonNull(atBlockedNozzle);
+      told = told.with(BLOW_GUN);
+      told = told.with(DEAD_END, Objects.requireNonNull(atBlockedNozzle, "atBlockedNozzle"));
       return this;
     }
 
@@ -543,8 +578,8 @@ public final class Requirement {
      * @param order the order
      * @return this builder
      */
-    public Builder rankedBy(Objective order) {
-      ranking = Objects.requireNonNull(order);
+    public Builder objective(Objective order) {
+      told = told.with(OBJECTIVE, Objects.requireNonNull(order, "order"));
       return this;
     }
 
@@ -555,39 +590,7 @@ public final class Requirement {
      * @throws IllegalArgumentException if supply, outlet, tool inlet or reach was not told, or the highest pressure is below the supply
      */
     public Requirement build() {
-      return new Requirement(copy());
-    }
-
-    /** A requirement keeps its own copy, so that a builder may go on. */
-    private Builder copy() {
-      Builder copy = new Builder(demand, least);
-      copy.pipes.addAll(pipes);
-      copy.toolRating = toolRating;
-      copy.supply = supply;
-      copy.atmosphere = atmosphere;
-      copy.highest = highest;
-      copy.outlet = outlet;
-      copy.toolInlet = toolInlet;
-      copy.reach = reach;
-      copy.profile = profile;
-      copy.wallSocket = wallSocket;
-      copy.toolPlug = toolPlug;
-      copy.medium = medium;
-      copy.profilesInUse = profilesInUse;
-      copy.coldest = coldest;
-      copy.hottest = hottest;
-      copy.marking = marking;
-      copy.hose = hose;
-      copy.ranking = ranking;
-      copy.blowGun = blowGun;
-      copy.deadEnd = deadEnd;
-      copy.place = place;
-      copy.air = air;
-      copy.dropped = dropped;
-      copy.dragged = dragged;
-      copy.ventRequired = ventRequired;
-      copy.impactTool = impactTool;
-      return copy;
+      return new Requirement(told);
     }
   }
 }

@@ -1,6 +1,7 @@
 package org.airfit.select;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import org.airfit.quantity.PressureUnit;
@@ -17,42 +18,53 @@ public sealed interface Selection {
    * Handles both cases.
    *
    * @param <R> what is made of them
-   * @param fitting what to make of proposals that fit
+   * @param proposals what to make of proposals that fit
    * @param nothingFits what to make of none
    * @return what was made
    */
   <R> R fold(
-      Function<? super Fitting, ? extends R> fitting,
+      Function<? super Proposals, ? extends R> proposals,
       Function<? super NothingFits, ? extends R> nothingFits);
 
   /** {@return how the answer was reached} */
   Working working();
 
-  /**
-   * At least one proposal meets every rule.
-   *
-   * @param ranking the best {@link #LISTED} of all proposals that fit, best first: by the {@link Objective} of the requirement, then most pressure
-   *     at the tool in whole pascals, then by name, the hose first
-   */
-  record Fitting(List<Proposal> ranking) implements Selection {
+  /** At least one proposal meets every rule. */
+  final class Proposals implements Selection {
+
+    private final Proposal best;
+    private final List<Proposal> proposals;
+
+    private Proposals(Proposal best, List<Proposal> proposals) {
+      this.best = best;
+      this.proposals = List.copyOf(proposals);
+    }
+
+    /**
+     * {@return the best {@link #LISTED} of all proposals that fit, best first: by the {@link Objective} of the requirement, then most pressure
+     * at the tool in whole pascals, then by name, the hose first; never empty}
+     */
+    public List<Proposal> proposals() {
+      return proposals;
+    }
 
     /** {@return the best} */
     public Proposal best() {
-      return ranking.get(0);
+      return best;
     }
 
     /** {@return why the best wins, in plain words} */
     public String whyBest() {
-      String own = best().pieces() + " pieces to buy, "
-          + best().priceInWords().map(price -> price + ", ").orElse("")
-          + best().result().fold(d -> d.atToolGauge().format(PressureUnit.BAR, 2), s -> "no air")
+      String own = best.pieces() + " pieces to buy, "
+          + best.priceInWords().map(price -> price + ", ").orElse("")
+          + best.result().fold(d -> d.atToolGauge().format(PressureUnit.BAR, 2), s -> "no air")
           + " at the tool.";
-      if (ranking.size() == 1) {
+      if (proposals.size() == 1) {
         return "It is the only combination that meets every rule: " + own;
       }
       return "Of all combinations that meet every rule "
-          + (best().requirement().ranking() == Objective.LOWEST_PRICE
-              ? best().unpriced().isEmpty()
+          + (best.requirement().objective() == Objective.LOWEST_PRICE
+              ? best.unpriced().isEmpty()
                   ? "it costs least"
                   : "it has the fewest pieces of unknown price, and costs least as far as prices are known"
               : "it needs the fewest pieces to buy, and of those it keeps the most pressure")
@@ -61,31 +73,65 @@ public sealed interface Selection {
 
     @Override
     public <R> R fold(
-        Function<? super Fitting, ? extends R> fitting,
+        Function<? super Proposals, ? extends R> proposals,
         Function<? super NothingFits, ? extends R> nothingFits) {
-      return fitting.apply(this);
+      Objects.requireNonNull(nothingFits, "nothingFits");
+      return Objects.requireNonNull(proposals, "proposals").apply(this);
     }
 
     @Override
     public Working working() {
-      return best().working();
+      return best.working();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Proposals that && proposals.equals(that.proposals);
+    }
+
+    @Override
+    public int hashCode() {
+      return proposals.hashCode();
+    }
+
+    /** {@return why the best wins} */
+    @Override
+    public String toString() {
+      return best + ": " + whyBest();
     }
   }
 
-  /**
-   * No proposal meets every rule.
-   *
-   * @param nearest the best {@link #LISTED} of all proposals with the fewest rules unmet: most pressure at the tool first, in whole pascals, then
-   *     the fewest joints that nothing joins, then by the {@link Objective} of the requirement, then by name, the hose first; empty where a kind of part is missing altogether
-   * @param toGive what would have to give, in plain words
-   */
-  record NothingFits(List<Proposal> nearest, List<String> toGive) implements Selection {
+  /** No proposal meets every rule. */
+  final class NothingFits implements Selection {
+
+    private final List<Proposal> nearest;
+    private final List<String> toGive;
+
+    private NothingFits(List<Proposal> nearest, List<String> toGive) {
+      this.nearest = List.copyOf(nearest);
+      this.toGive = List.copyOf(toGive);
+    }
+
+    /**
+     * {@return the best {@link #LISTED} of all proposals with the fewest rules unmet: most pressure at the tool first, in whole pascals, then
+     * the fewest joints that nothing joins, then by the {@link Objective} of the requirement, then by name, the hose first; empty where a kind
+     * of part is missing altogether}
+     */
+    public List<Proposal> nearest() {
+      return nearest;
+    }
+
+    /** {@return what would have to give, in plain words} */
+    public List<String> toGive() {
+      return toGive;
+    }
 
     @Override
     public <R> R fold(
-        Function<? super Fitting, ? extends R> fitting,
+        Function<? super Proposals, ? extends R> proposals,
         Function<? super NothingFits, ? extends R> nothingFits) {
-      return nothingFits.apply(this);
+      Objects.requireNonNull(proposals, "proposals");
+      return Objects.requireNonNull(nothingFits, "nothingFits").apply(this);
     }
 
     @Override
@@ -94,6 +140,24 @@ public sealed interface Selection {
       toGive.forEach(working::note);
       nearest.stream().findFirst().ifPresent(miss -> working.include(miss.working()));
       return working.build();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof NothingFits that
+          && nearest.equals(that.nearest)
+          && toGive.equals(that.toGive);
+    }
+
+    @Override
+    public int hashCode() {
+      return Objects.hash(nearest, toGive);
+    }
+
+    /** {@return what would have to give} */
+    @Override
+    public String toString() {
+      return "Nothing in the catalogue fits: " + String.join(" ", toGive);
     }
   }
 
@@ -108,6 +172,8 @@ public sealed interface Selection {
    * @return the proposals that fit, or the nearest miss; for another medium than compressed air, nothing and why
    */
   static Selection of(Requirement requirement, Catalogue catalogue) {
+    Objects.requireNonNull(requirement, "requirement");
+    Objects.requireNonNull(catalogue, "catalogue");
     Optional<Caution> refusal = requirement.medium().refusal();
     if (refusal.isPresent()) {
       return new NothingFits(
@@ -122,7 +188,7 @@ public sealed interface Selection {
     }
     List<Proposal> fitting = search.fitting();
     if (!fitting.isEmpty()) {
-      return new Fitting(fitting);
+      return new Proposals(fitting.get(0), fitting);
     }
     List<Proposal> nearest = search.nearest();
     return new NothingFits(

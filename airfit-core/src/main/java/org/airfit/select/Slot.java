@@ -1,8 +1,8 @@
 package org.airfit.select;
 
-/** Where in the run a part sits, as far as a rule asks. */
+/** A part's place in the run, as far as a rule asks. */
 enum Slot {
-  WALL_SOCKET,
+  OUTLET_SOCKET,
   HOSE_PLUG,
   HOSE,
   TOOL_SOCKET,
@@ -10,7 +10,7 @@ enum Slot {
   ADAPTER;
 
   boolean isSocket() {
-    return this == WALL_SOCKET || this == TOOL_SOCKET;
+    return this == OUTLET_SOCKET || this == TOOL_SOCKET;
   }
 
   boolean isCoupling() {

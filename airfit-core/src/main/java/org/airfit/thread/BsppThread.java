@@ -165,6 +165,7 @@ public final class BsppThread implements PipeThread {
    * @return d2 − Td2 to d2
    */
   public Limits malePitchDiameter(ToleranceClass toleranceClass) {
+    Objects.requireNonNull(toleranceClass, "toleranceClass");
     double tolerance = toleranceClass == ToleranceClass.A ? in.td2 : 2.0 * in.td2;
     return new Limits(mm(in.d - h() - tolerance), pitchDiameter());
   }
@@ -182,17 +183,21 @@ public final class BsppThread implements PipeThread {
   /** {@return the diameters, which are the same at every depth} */
   @Override
   public ThreadSection section(Gender gender, Length depth) {
+    Objects.requireNonNull(gender, "gender");
+    Objects.requireNonNull(depth, "depth");
     return new ThreadSection(majorDiameter(), pitchDiameter(), minorDiameter());
   }
 
   /** {@return Td2 of class B, or TD2} */
   @Override
   public Length looseness(Gender gender) {
+    Objects.requireNonNull(gender, "gender");
     return mm(gender == Gender.MALE ? 2.0 * in.td2 : in.td2);
   }
 
   @Override
   public Limits firstCrest(Gender gender) {
+    Objects.requireNonNull(gender, "gender");
     return gender == Gender.MALE ? maleMajorDiameter() : femaleMinorDiameter();
   }
 

@@ -198,6 +198,8 @@ public final class BsptThread implements PipeThread {
 
   @Override
   public ThreadSection section(Gender gender, Length depth) {
+    Objects.requireNonNull(gender, "gender");
+    Objects.requireNonNull(depth, "depth");
     ThreadSection plane = atGaugePlane();
     double growth =
         gender == Gender.MALE ? TAPER * (depth.millimetres() - in.a) : -TAPER * depth.millimetres();
@@ -210,11 +212,13 @@ public final class BsptThread implements PipeThread {
   /** {@return the gauging tolerance on the cone} */
   @Override
   public Length looseness(Gender gender) {
+    Objects.requireNonNull(gender, "gender");
     return (gender == Gender.MALE ? gaugeTolerance() : femaleGaugeTolerance()).times(TAPER);
   }
 
   @Override
   public Limits firstCrest(Gender gender) {
+    Objects.requireNonNull(gender, "gender");
     return Limits.about(section(gender, Length.ofMetres(0.0)).crest(gender), looseness(gender));
   }
 

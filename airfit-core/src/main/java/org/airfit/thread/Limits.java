@@ -1,5 +1,6 @@
 package org.airfit.thread;
 
+import java.util.Objects;
 import org.airfit.internal.Digits;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
@@ -20,6 +21,8 @@ public record Limits(Length least, Length most) {
    * @throws IllegalArgumentException if {@code least} is above {@code most}
    */
   public Limits {
+    Objects.requireNonNull(least, "least");
+    Objects.requireNonNull(most, "most");
     if (least.compareTo(most) > 0) {
       throw new IllegalArgumentException("least must be at most "
           + most.format(LengthUnit.MILLIMETRE) + ", was " + least.format(LengthUnit.MILLIMETRE));
@@ -37,6 +40,7 @@ public record Limits(Length least, Length most) {
    * @return whether it lies between them or on one of them
    */
   public boolean contains(Length length) {
+    Objects.requireNonNull(length, "length");
     return length.compareTo(least) >= 0 && length.compareTo(most) <= 0;
   }
 

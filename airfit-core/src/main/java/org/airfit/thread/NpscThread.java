@@ -1,6 +1,7 @@
 package org.airfit.thread;
 
 import java.util.List;
+import java.util.Objects;
 import org.airfit.internal.Digits;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.NominalThreadSize;
@@ -95,6 +96,7 @@ public final class NpscThread implements PipeThread {
 
   @Override
   public ThreadSection section(Gender gender, Length depth) {
+    Objects.requireNonNull(depth, "depth");
     family().requireGender(gender);
     return ThreadSection.about(npt.pitchDiameterAtHandTight(), height(), height());
   }

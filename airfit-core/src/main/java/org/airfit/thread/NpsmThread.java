@@ -167,6 +167,8 @@ public final class NpsmThread implements PipeThread {
   /** {@return the diameters; roots, which the standard leaves to the tool, are taken 0.649519 p from the pitch diameter} */
   @Override
   public ThreadSection section(Gender gender, Length depth) {
+    Objects.requireNonNull(gender, "gender");
+    Objects.requireNonNull(depth, "depth");
     Length outward = pitch().times(MAJOR_OVER_PITCH);
     return gender == Gender.MALE
         ? ThreadSection.about(malePitchDiameter().most(), outward, outward)
@@ -177,11 +179,13 @@ public final class NpsmThread implements PipeThread {
   /** {@return the width of the limits of the pitch diameter} */
   @Override
   public Length looseness(Gender gender) {
+    Objects.requireNonNull(gender, "gender");
     return Length.ofInches(gender == Gender.MALE ? in.malePitch : in.femalePitch);
   }
 
   @Override
   public Limits firstCrest(Gender gender) {
+    Objects.requireNonNull(gender, "gender");
     return gender == Gender.MALE ? maleMajorDiameter() : femaleMinorDiameter();
   }
 

@@ -259,6 +259,8 @@ public final class NptThread implements PipeThread {
 
   @Override
   public ThreadSection section(Gender gender, Length depth) {
+    Objects.requireNonNull(gender, "gender");
+    Objects.requireNonNull(depth, "depth");
     double x = TAPER * depth.inches();
     double pitchDiameter = gender == Gender.MALE ? e0() + x : e1() - x;
     return ThreadSection.about(inches(pitchDiameter), inches(h()), inches(h()));
@@ -277,11 +279,13 @@ public final class NptThread implements PipeThread {
   /** {@return one turn on the cone, p/16} */
   @Override
   public Length looseness(Gender gender) {
+    Objects.requireNonNull(gender, "gender");
     return diameterPerTurn();
   }
 
   @Override
   public Limits firstCrest(Gender gender) {
+    Objects.requireNonNull(gender, "gender");
     Length turn = diameterPerTurn();
     return gender == Gender.MALE
         ? new Limits(

@@ -1,6 +1,7 @@
 package org.airfit.thread;
 
 import java.util.List;
+import java.util.Objects;
 import org.airfit.internal.Digits;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.NominalThreadSize;
@@ -89,6 +90,7 @@ public final class RpThread implements PipeThread {
   /** {@return the diameters, which are the same at every depth} */
   @Override
   public ThreadSection section(Gender gender, Length depth) {
+    Objects.requireNonNull(depth, "depth");
     family().requireGender(gender);
     return taper.atGaugePlane();
   }

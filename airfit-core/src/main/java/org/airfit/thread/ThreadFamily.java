@@ -3,18 +3,14 @@ package org.airfit.thread;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
-import java.util.function.Function;
-import org.airfit.joint.Mating;
 import org.airfit.quantity.NominalThreadSize;
 import org.airfit.source.Source;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The families of pipe threads met on compressed-air parts.
  *
- * <p>Of the dryseal families (NPTF, PTF-SAE SHORT, NPSF, NPSI) no table was seen: they are known to {@link Mating}, but have no
- * {@link PipeThread}. Their sizes are from memory.
+ * <p>What a family is stands here; {@link PipeThreads} finds the geometry of a size. Of the dryseal families (NPTF, PTF-SAE SHORT,
+ * NPSF, NPSI) no table was seen: it is known what they mate with, but they have no {@link PipeThread}. Their sizes are from memory.
  */
 public enum ThreadFamily {
   /** American taper pipe thread: 60°, taper 1:16, seals on the thread with a sealant. */
@@ -24,7 +20,6 @@ public enum ThreadFamily {
       true,
       Cut.BOTH,
       Span.of("1/16", "4"),
-      NptThread::of,
       Source.standard("ASME B1.20.1-2013")),
   /** American straight thread inside pipe couplings: takes NPT, with a sealant, for low pressure. */
   NPSC(
@@ -33,7 +28,6 @@ public enum ThreadFamily {
       false,
       Cut.FEMALE_ONLY,
       Span.of("1/8", "4"),
-      NpscThread::of,
       Source.standard("ASME B1.20.1-2013, section 4")),
   /** American straight thread for free-fitting mechanical joints: seals on a seat or washer, not on the thread. */
   NPSM(
@@ -42,7 +36,6 @@ public enum ThreadFamily {
       false,
       Cut.BOTH,
       Span.of("1/8", "4"),
-      NpsmThread::of,
       Source.standard("ASME B1.20.1-2013, section 6")),
   /** American dryseal taper thread: crests meet roots, seals without sealant. */
   NPTF(
@@ -51,7 +44,6 @@ public enum ThreadFamily {
       true,
       Cut.BOTH,
       Span.of("1/16", "3"),
-      null,
       Source.standard("ASME B1.20.3-1976 (R2018)")),
   /** American dryseal taper thread, one thread shorter. */
   PTF_SAE_SHORT(
@@ -60,7 +52,6 @@ public enum ThreadFamily {
       true,
       Cut.BOTH,
       Span.of("1/16", "1"),
-      null,
       Source.standard("ASME B1.20.3-1976 (R2018)")),
   /** American dryseal straight thread inside soft or ductile fittings, for NPTF. */
   NPSF(
@@ -69,7 +60,6 @@ public enum ThreadFamily {
       false,
       Cut.FEMALE_ONLY,
       Span.of("1/16", "1"),
-      null,
       Source.standard("ASME B1.20.3-1976 (R2018)")),
   /** American dryseal straight thread inside hard fittings, for PTF-SAE SHORT. */
   NPSI(
@@ -78,7 +68,6 @@ public enum ThreadFamily {
       false,
       Cut.FEMALE_ONLY,
       Span.of("1/16", "1"),
-      null,
       Source.standard("ASME B1.20.3-1976 (R2018)")),
   /** R outside and Rc inside: 55°, taper 1:16, seals on the thread with a jointing medium. */
   BSPT(
@@ -87,7 +76,6 @@ public enum ThreadFamily {
       true,
       Cut.BOTH,
       Span.of("1/16", "4").without(NominalThreadSize.THREE_AND_A_HALF),
-      BsptThread::of,
       Source.standard("ISO 7-1, as quoted in other documents")),
   /** Rp: the parallel inside thread of ISO 7-1, which takes R with a jointing medium. */
   RP(
@@ -96,7 +84,6 @@ public enum ThreadFamily {
       false,
       Cut.FEMALE_ONLY,
       Span.of("1/16", "4").without(NominalThreadSize.THREE_AND_A_HALF),
-      RpThread::of,
       Source.standard("ISO 7-1, as quoted in other documents")),
   /** G: 55°, parallel, seals on a face or ring and not on the thread. */
   BSPP(
@@ -105,7 +92,6 @@ public enum ThreadFamily {
       false,
       Cut.BOTH,
       Span.of("1/16", "4"),
-      BsppThread::of,
       Source.standard("ISO 228-1:2003, as quoted in other documents"));
 
   private enum Cut {
@@ -134,23 +120,14 @@ public enum ThreadFamily {
   private final boolean tapered;
   private final Cut cut;
   private final Span span;
-  private final @Nullable Function<NominalThreadSize, PipeThread> geometry;
   private final Source source;
 
-  ThreadFamily(
-      String symbol,
-      ThreadForm form,
-      boolean tapered,
-      Cut cut,
-      Span span,
-      @Nullable Function<NominalThreadSize, PipeThread> geometry,
-      Source source) {
+  ThreadFamily(String symbol, ThreadForm form, boolean tapered, Cut cut, Span span, Source source) {
     this.symbol = symbol;
     this.form = form;
     this.tapered = tapered;
     this.cut = cut;
     this.span = span;
-    this.geometry = geometry;
     this.source = source;
   }
 
@@ -166,6 +143,7 @@ public enum ThreadFamily {
    * @return the letters, such as "Rc"
    */
   public String symbol(Gender gender) {
+    Objects.requireNonNull(gender, "gender");
     return this == BSPT && gender == Gender.FEMALE ? "Rc" : symbol;
   }
 
@@ -191,6 +169,7 @@ public enum ThreadFamily {
    * @return whether there is such a thread; NPSC, NPSF, NPSI and Rp are only inside
    */
   public boolean has(Gender gender) {
+    Objects.requireNonNull(gender, "gender");
     return cut == Cut.BOTH || gender == Gender.FEMALE;
   }
 
@@ -200,25 +179,13 @@ public enum ThreadFamily {
   }
 
   /**
-   * Obtains the geometry of a size.
-   *
-   * @param size the size, one of {@link #sizes()}
-   * @return the geometry, empty for the dryseal families, whose tables were not seen
-   * @throws IllegalArgumentException if the family has no such size
-   */
-  public Optional<PipeThread> thread(NominalThreadSize size) {
-    requireSize(size);
-    return Optional.ofNullable(geometry).map(of -> of.apply(size));
-  }
-
-  /**
    * Refuses a size that this family does not have.
    *
    * @param size the size
    * @throws IllegalArgumentException if the family does not have it
    */
   public void requireSize(NominalThreadSize size) {
-    Objects.requireNonNull(size);
+    Objects.requireNonNull(size, "size");
     if (!span.sizes().contains(size)) {
       throw new IllegalArgumentException(symbol + " size must be one of " + span.sizes() + ", was "
           + size + "; the nearest is " + nearest(size));
@@ -232,6 +199,7 @@ public enum ThreadFamily {
    * @throws IllegalArgumentException if the family does not have it
    */
   public void requireGender(Gender gender) {
+    Objects.requireNonNull(gender, "gender");
     if (!has(gender)) {
       throw new IllegalArgumentException("gender of " + symbol + " must be female, was "
           + gender.label() + "; there is no such thread outside");

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.airfit.internal.Statistics;
-import org.airfit.joint.End;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.NominalThreadSize;
 
@@ -42,7 +41,7 @@ final class ThreadHypothesis {
   private static final Map<Gender, List<ThreadHypothesis>> ALL = new EnumMap<>(
       Map.of(Gender.MALE, hypotheses(Gender.MALE), Gender.FEMALE, hypotheses(Gender.FEMALE)));
 
-  private final End.Threaded end;
+  private final ThreadDesignation thread;
   private final double prior;
   private final double pitch;
   private final boolean tapered;
@@ -68,12 +67,12 @@ final class ThreadHypothesis {
 
   private final double most;
 
-  private ThreadHypothesis(End.Threaded end, PipeThread thread, double prior) {
-    Gender gender = end.gender();
-    this.end = end;
+  private ThreadHypothesis(ThreadDesignation designation, PipeThread thread, double prior) {
+    Gender gender = designation.gender();
+    this.thread = designation;
     this.prior = prior;
     this.pitch = 25.4 / thread.threadsPerInch();
-    this.tapered = end.family().isTapered();
+    this.tapered = designation.family().isTapered();
     this.crest = thread.section(gender, Length.ofMetres(0.0)).crest(gender).millimetres();
     this.perTurn = (gender == Gender.MALE ? 1.0 : -1.0) * pitch / 16.0;
     this.fullTurns = fullThread(thread, gender).millimetres() / pitch;
@@ -105,20 +104,20 @@ final class ThreadHypothesis {
   }
 
   private static List<ThreadHypothesis> hypotheses(Gender gender) {
-    List<End.Threaded> ends = new ArrayList<>();
+    List<ThreadDesignation> threads = new ArrayList<>();
     double shares = 0.0;
     for (ThreadFamily family : FAMILIES) {
       if (family.has(gender)) {
         for (NominalThreadSize size : family.sizes()) {
-          ends.add(new End.Threaded(family, size, gender));
+          threads.add(new ThreadDesignation(family, size, gender));
           shares += share(family);
         }
       }
     }
     double all = shares;
-    return ends.stream()
-        .map(end -> new ThreadHypothesis(
-            end, end.thread().orElseThrow(), (1.0 - UNKNOWN_PRIOR) * share(end.family()) / all))
+    return threads.stream()
+        .map(one -> new ThreadHypothesis(
+            one, one.geometry().orElseThrow(), (1.0 - UNKNOWN_PRIOR) * share(one.family()) / all))
         .toList();
   }
 
@@ -128,8 +127,8 @@ final class ThreadHypothesis {
         : 1.0;
   }
 
-  End.Threaded end() {
-    return end;
+  ThreadDesignation thread() {
+    return thread;
   }
 
   double prior() {
@@ -160,7 +159,7 @@ final class ThreadHypothesis {
     }
     if (r.flankAngleDegrees().isPresent()) {
       density *= normal(
-          r.flankAngleDegrees().getAsDouble() - end.family().flankAngleDegrees(),
+          r.flankAngleDegrees().getAsDouble() - thread.family().flankAngleDegrees(),
           r.flankAngleUncertaintyDegrees().orElseThrow());
     }
     if (r.taperSeen().isPresent()) {

@@ -1,15 +1,15 @@
 package org.airfit.thread;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.airfit.internal.Digits;
-import org.airfit.joint.End;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.safety.Caution;
@@ -49,7 +49,7 @@ import org.airfit.working.Working;
  * of pitch, 50° to 65° of flank angle. NPT, R, Rc and G share the rest equally; NPSC, NPSM and Rp are met less often and weigh a fifth.
  * These numbers are choices of this project, not data.
  *
- * <p>This class is immutable and thread-safe.
+ * <p>This class is immutable, thread-safe and value-based.
  */
 public final class ThreadIdentification {
 
@@ -57,27 +57,9 @@ public final class ThreadIdentification {
   private static final double CONTENDER = 0.01;
 
   private final ThreadReadings readings;
-  private final List<Candidate> ranking;
+  private final List<ThreadCandidate> candidates;
   private final double unknownProbability;
   private final double evidence;
-
-  /**
-   * One thread the readings may mean.
-   *
-   * @param end the thread
-   * @param probability its chance [-]
-   */
-  public record Candidate(End.Threaded end, double probability) {}
-
-  /** How firmly the readings speak. */
-  public enum Verdict {
-    /** One thread has 95 % of the chance or more. */
-    IDENTIFIED,
-    /** Several threads, or none of these, share the chance. */
-    AMBIGUOUS,
-    /** None of these has 95 % of the chance or more. */
-    NO_MATCH
-  }
 
   /** A reading that would settle a doubt. */
   public enum SettlingReading {
@@ -105,11 +87,11 @@ public final class ThreadIdentification {
 
   private ThreadIdentification(
       ThreadReadings readings,
-      List<Candidate> ranking,
+      List<ThreadCandidate> candidates,
       double unknownProbability,
       double evidence) {
     this.readings = readings;
-    this.ranking = List.copyOf(ranking);
+    this.candidates = List.copyOf(candidates);
     this.unknownProbability = unknownProbability;
     this.evidence = evidence;
   }
@@ -118,23 +100,25 @@ public final class ThreadIdentification {
    * Ranks what a thread may be.
    *
    * @param readings the readings of a male or a female thread
-   * @return the ranking and the verdict
+   * @return the candidates and the verdict
    */
   public static ThreadIdentification of(ThreadReadings readings) {
+    Objects.requireNonNull(readings, "readings");
     double unknown = ThreadHypothesis.unknownWeight(readings);
     double sum = unknown;
-    List<Candidate> weighed = new ArrayList<>();
-    for (ThreadHypothesis hypothesis : ThreadHypothesis.all(readings.gender())) {
-      double weight = hypothesis.prior() * hypothesis.likelihood(readings);
-      sum += weight;
-      weighed.add(new Candidate(hypothesis.end(), weight));
+    List<ThreadHypothesis> hypotheses = ThreadHypothesis.all(readings.gender());
+    double[] weights = new double[hypotheses.size()];
+    for (int i = 0; i < weights.length; i++) {
+      ThreadHypothesis hypothesis = hypotheses.get(i);
+      weights[i] = hypothesis.prior() * hypothesis.likelihood(readings);
+      sum += weights[i];
     }
     double total = sum;
-    List<Candidate> ranking = weighed.stream()
-        .map(c -> new Candidate(c.end(), c.probability() / total))
-        .sorted(Comparator.comparingDouble(Candidate::probability).reversed())
+    List<ThreadCandidate> candidates = IntStream.range(0, weights.length)
+        .mapToObj(i -> new ThreadCandidate(hypotheses.get(i).thread(), weights[i] / total))
+        .sorted(Comparator.comparingDouble(ThreadCandidate::probability).reversed())
         .toList();
-    return new ThreadIdentification(readings, ranking, unknown / total, total);
+    return new ThreadIdentification(readings, candidates, unknown / total, total);
   }
 
   /** {@return the readings} */
@@ -143,8 +127,8 @@ public final class ThreadIdentification {
   }
 
   /** {@return the threads, likeliest first} */
-  public List<Candidate> ranking() {
-    return ranking;
+  public List<ThreadCandidate> candidates() {
+    return candidates;
   }
 
   /** {@return the chance that it is none of these [-]} */
@@ -153,31 +137,36 @@ public final class ThreadIdentification {
   }
 
   /** {@return how firmly the readings speak} */
-  public Verdict verdict() {
+  public ThreadVerdict verdict() {
     if (unknownProbability >= DECIDED) {
-      return Verdict.NO_MATCH;
+      return ThreadVerdict.NO_MATCH;
     }
-    return ranking.get(0).probability() >= DECIDED ? Verdict.IDENTIFIED : Verdict.AMBIGUOUS;
+    return candidates.get(0).probability() >= DECIDED
+        ? ThreadVerdict.IDENTIFIED
+        : ThreadVerdict.AMBIGUOUS;
   }
 
-  private List<Candidate> contenders() {
-    return ranking.stream().filter(c -> c.probability() >= CONTENDER).toList();
+  private List<ThreadCandidate> contenders() {
+    return candidates.stream().filter(c -> c.probability() >= CONTENDER).toList();
   }
 
   /** {@return the readings that would settle an ambiguous answer, the easiest first; empty for any other answer} */
   public List<SettlingReading> settlingReadings() {
-    if (verdict() != Verdict.AMBIGUOUS) {
+    if (verdict() != ThreadVerdict.AMBIGUOUS) {
       return List.of();
     }
-    List<End.Threaded> ends = contenders().stream().map(Candidate::end).toList();
+    List<ThreadDesignation> threads =
+        contenders().stream().map(ThreadCandidate::thread).toList();
     Set<SettlingReading> wanted = EnumSet.noneOf(SettlingReading.class);
-    if (readings.pitch().isEmpty() || differ(ends, e -> geometry(e).threadsPerInch())) {
+    if (readings.pitch().isEmpty() || differ(threads, ThreadDesignation::threadsPerInch)) {
       wanted.add(SettlingReading.PITCH);
     }
-    if (readings.lastCrest().isEmpty() && ends.stream().anyMatch(e -> e.family().isTapered())) {
+    if (readings.lastCrest().isEmpty()
+        && threads.stream().anyMatch(thread -> thread.family().isTapered())) {
       wanted.add(SettlingReading.LAST_CREST);
     }
-    if (readings.flankAngleDegrees().isEmpty() && differ(ends, e -> e.family().form())) {
+    if (readings.flankAngleDegrees().isEmpty()
+        && differ(threads, thread -> thread.family().form())) {
       wanted.add(SettlingReading.FLANK_ANGLE);
     }
     if (wanted.isEmpty()) {
@@ -186,34 +175,35 @@ public final class ThreadIdentification {
     return List.copyOf(wanted);
   }
 
-  private static <T> boolean differ(List<End.Threaded> ends, Function<End.Threaded, T> property) {
-    return ends.stream().map(property).distinct().count() > 1;
+  private static <T> boolean differ(
+      List<ThreadDesignation> threads, Function<ThreadDesignation, T> property) {
+    return threads.stream().map(property).distinct().count() > 1;
   }
 
-  private static PipeThread geometry(End.Threaded end) {
-    return end.thread().orElseThrow();
+  private static PipeThread geometry(ThreadDesignation thread) {
+    return thread.geometry().orElseThrow();
   }
 
   /** {@return the thread nearest to the readings, for the case that none matches} */
-  public End.Threaded nearest() {
+  public ThreadDesignation nearest() {
     return ThreadHypothesis.all(readings.gender()).stream()
         .min(Comparator.comparingDouble(hypothesis -> hypothesis.distance(readings)))
         .orElseThrow()
-        .end();
+        .thread();
   }
 
   /** {@return the answer in plain words, with the reading that would settle a doubt} */
   public String inWords() {
     return switch (verdict()) {
       case IDENTIFIED ->
-        ranking.get(0).end().label() + " (" + percent(ranking.get(0).probability()) + ")";
+        candidates.get(0).thread().label() + " (" + percent(candidates.get(0).probability()) + ")";
       case NO_MATCH ->
         "none of the known pipe threads; the nearest is " + nearest().label() + ", which has "
             + nearestMeasures();
       case AMBIGUOUS ->
         "ambiguous between "
             + contenders().stream()
-                .map(c -> c.end().label() + " (" + percent(c.probability()) + ")")
+                .map(c -> c.thread().label() + " (" + percent(c.probability()) + ")")
                 .collect(Collectors.joining(", "))
             + (unknownProbability >= CONTENDER
                 ? " and none of these (" + percent(unknownProbability) + ")"
@@ -226,10 +216,9 @@ public final class ThreadIdentification {
   }
 
   private String nearestMeasures() {
-    End.Threaded end = nearest();
-    PipeThread thread = geometry(end);
+    ThreadDesignation thread = nearest();
     return Digits.plain(thread.threadsPerInch()) + " threads per inch and a first crest of "
-        + thread.firstCrest(end.gender());
+        + geometry(thread).firstCrest(thread.gender());
   }
 
   private static String percent(double probability) {
@@ -238,7 +227,7 @@ public final class ThreadIdentification {
 
   /** {@return the warnings that go with this answer} */
   public List<Caution> cautions() {
-    if (verdict() == Verdict.IDENTIFIED) {
+    if (verdict() == ThreadVerdict.IDENTIFIED) {
       return List.of();
     }
     return List.of(new Caution(
@@ -250,16 +239,16 @@ public final class ThreadIdentification {
 
   /** {@return how the ranking was reached: the leading thread against the readings, step by step} */
   public Working working() {
-    Candidate best = ranking.get(0);
-    PipeThread thread = geometry(best.end());
-    Source source = best.end().family().source();
+    ThreadCandidate best = candidates.get(0);
+    PipeThread thread = geometry(best.thread());
+    Source source = best.thread().family().source();
     Working.Builder out = Working.titled(
         (readings.gender() == Gender.MALE ? "Male" : "Female") + " thread from " + readings);
     readings.pitch().ifPresent(read -> {
       double u = readings.pitchUncertainty().orElseThrow().millimetres();
       double standard = 25.4 / thread.threadsPerInch();
       out.step(
-          "Pitch against " + best.end().label(),
+          "Pitch against " + best.thread().label(),
           "⟨z⟩ = (⟨P⟩ − ⟨p⟩) / ⟨u⟩",
           "⟨z⟩ = \\frac{⟨P⟩ - ⟨p⟩}{⟨u⟩}",
           List.of(
@@ -269,7 +258,7 @@ public final class ThreadIdentification {
           new Term("z", "z", Digits.fixed((read.millimetres() - standard) / u, 1), ""),
           source);
     });
-    out.note("The first crest of " + best.end().label() + " may measure "
+    out.note("The first crest of " + best.thread().label() + " may measure "
         + thread.firstCrest(readings.gender()) + ", basic "
         + thread
             .section(readings.gender(), Length.ofMetres(0.0))
@@ -282,7 +271,7 @@ public final class ThreadIdentification {
             + Digits.fixed(last.millimetres() - readings.firstCrest().millimetres(), 2)
             + " mm; a taper thread grows 1 mm on 16."));
     out.step(
-        "Chance of " + best.end().label(),
+        "Chance of " + best.thread().label(),
         "⟨c⟩ = ⟨w⟩ / ⟨s⟩",
         "⟨c⟩ = \\frac{⟨w⟩}{⟨s⟩}",
         List.of(
@@ -305,8 +294,21 @@ public final class ThreadIdentification {
   }
 
   /** {@return the likeliest thread, if one was identified} */
-  public Optional<End.Threaded> identified() {
-    return verdict() == Verdict.IDENTIFIED ? Optional.of(ranking.get(0).end()) : Optional.empty();
+  public Optional<ThreadDesignation> identified() {
+    return verdict() == ThreadVerdict.IDENTIFIED
+        ? Optional.of(candidates.get(0).thread())
+        : Optional.empty();
+  }
+
+  /** Equal readings have equal answers. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof ThreadIdentification that && readings.equals(that.readings);
+  }
+
+  @Override
+  public int hashCode() {
+    return readings.hashCode();
   }
 
   /** {@return the answer in plain words} */

@@ -1,5 +1,6 @@
 package org.airfit.thread;
 
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.airfit.internal.Digits;
@@ -14,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  * of a female one. Everything else makes the answer firmer. Uncertainties are standard uncertainties; those given unless told otherwise
  * (0.03 mm on a diameter, 0.05 mm on a length over pitches, 1 % on a leaf of a pitch gauge) are judgements from memory.
  *
- * <p>This class is immutable and thread-safe; {@code with} methods return fuller readings.
+ * <p>This class is immutable, thread-safe and value-based; {@code with} methods return fuller readings.
  */
 public final class ThreadReadings {
 
@@ -22,56 +23,35 @@ public final class ThreadReadings {
   private static final double OVER_PITCHES_UNCERTAINTY_MM = 0.05;
   private static final double LEAF_UNCERTAINTY = 0.01;
 
+  /** A pitch and its standard uncertainty. */
+  private record Pitch(Length read, Length uncertainty) {}
+
+  /** The angle between the flanks and its standard uncertainty [°]. */
+  private record Flanks(double degrees, double uncertainty) {}
+
   private final Gender gender;
   private final Length firstCrest;
   private final @Nullable Length lastCrest;
   private final Length diameterUncertainty;
-  private final @Nullable Length pitch;
-  private final @Nullable Length pitchUncertainty;
+  private final @Nullable Pitch pitch;
   private final @Nullable Boolean taperSeen;
-  private final double flankAngle;
-  private final double flankAngleUncertainty;
+  private final @Nullable Flanks flanks;
 
-  private ThreadReadings(Draft draft) {
-    this.gender = draft.gender;
-    this.firstCrest = draft.firstCrest;
-    this.lastCrest = draft.lastCrest;
-    this.diameterUncertainty = draft.diameterUncertainty;
-    this.pitch = draft.pitch;
-    this.pitchUncertainty = draft.pitchUncertainty;
-    this.taperSeen = draft.taperSeen;
-    this.flankAngle = draft.flankAngle;
-    this.flankAngleUncertainty = draft.flankAngleUncertainty;
-  }
-
-  /** What the next readings are made from. */
-  private static final class Draft {
-    private final Gender gender;
-    private final Length firstCrest;
-    private @Nullable Length lastCrest;
-    private Length diameterUncertainty = DIAMETER_UNCERTAINTY;
-    private @Nullable Length pitch;
-    private @Nullable Length pitchUncertainty;
-    private @Nullable Boolean taperSeen;
-    private double flankAngle;
-    private double flankAngleUncertainty;
-
-    Draft(Gender gender, Length firstCrest) {
-      this.gender = gender;
-      this.firstCrest = firstCrest;
-    }
-  }
-
-  private Draft draft() {
-    Draft draft = new Draft(gender, firstCrest);
-    draft.lastCrest = lastCrest;
-    draft.diameterUncertainty = diameterUncertainty;
-    draft.pitch = pitch;
-    draft.pitchUncertainty = pitchUncertainty;
-    draft.taperSeen = taperSeen;
-    draft.flankAngle = flankAngle;
-    draft.flankAngleUncertainty = flankAngleUncertainty;
-    return draft;
+  private ThreadReadings(
+      Gender gender,
+      Length firstCrest,
+      @Nullable Length lastCrest,
+      Length diameterUncertainty,
+      @Nullable Pitch pitch,
+      @Nullable Boolean taperSeen,
+      @Nullable Flanks flanks) {
+    this.gender = gender;
+    this.firstCrest = firstCrest;
+    this.lastCrest = lastCrest;
+    this.diameterUncertainty = diameterUncertainty;
+    this.pitch = pitch;
+    this.taperSeen = taperSeen;
+    this.flanks = flanks;
   }
 
   /**
@@ -82,7 +62,7 @@ public final class ThreadReadings {
    * @throws IllegalArgumentException if it is 0
    */
   public static ThreadReadings ofMale(Length firstCrest) {
-    return of(Gender.MALE, firstCrest, "diameter of the first crest");
+    return of(Gender.MALE, firstCrest, "firstCrest", "diameter of the first crest");
   }
 
   /**
@@ -93,12 +73,13 @@ public final class ThreadReadings {
    * @throws IllegalArgumentException if it is 0
    */
   public static ThreadReadings ofFemale(Length mouthBore) {
-    return of(Gender.FEMALE, mouthBore, "bore at the mouth");
+    return of(Gender.FEMALE, mouthBore, "mouthBore", "bore at the mouth");
   }
 
-  private static ThreadReadings of(Gender gender, Length firstCrest, String what) {
+  private static ThreadReadings of(Gender gender, Length firstCrest, String name, String what) {
+    Objects.requireNonNull(firstCrest, name);
     requirePositive(what, firstCrest);
-    return new ThreadReadings(new Draft(gender, firstCrest));
+    return new ThreadReadings(gender, firstCrest, null, DIAMETER_UNCERTAINTY, null, null, null);
   }
 
   /**
@@ -130,10 +111,10 @@ public final class ThreadReadings {
    * @throws IllegalArgumentException if {@code crest} is 0
    */
   public ThreadReadings withLastCrest(Length crest) {
+    Objects.requireNonNull(crest, "crest");
     requirePositive("diameter of the last crest", crest);
-    Draft draft = draft();
-    draft.lastCrest = crest;
-    return new ThreadReadings(draft);
+    return new ThreadReadings(
+        gender, firstCrest, crest, diameterUncertainty, pitch, taperSeen, flanks);
   }
 
   /**
@@ -145,6 +126,7 @@ public final class ThreadReadings {
    * @throws IllegalArgumentException if a number is out of range
    */
   public ThreadReadings withPitches(Length overPitches, int pitches) {
+    Objects.requireNonNull(overPitches, "overPitches");
     requirePositive("length over the pitches", overPitches);
     if (pitches < 1 || pitches > 50) {
       throw new IllegalArgumentException("pitches counted must be in [1, 50], was " + pitches);
@@ -179,12 +161,13 @@ public final class ThreadReadings {
    * @throws IllegalArgumentException if one of them is 0
    */
   public ThreadReadings withPitch(Length read, Length uncertainty) {
+    Objects.requireNonNull(read, "read");
+    Objects.requireNonNull(uncertainty, "uncertainty");
     requirePositive("pitch", read);
     requirePositive("uncertainty of the pitch", uncertainty);
-    Draft draft = draft();
-    draft.pitch = read;
-    draft.pitchUncertainty = uncertainty;
-    return new ThreadReadings(draft);
+    Pitch known = new Pitch(read, uncertainty);
+    return new ThreadReadings(
+        gender, firstCrest, lastCrest, diameterUncertainty, known, taperSeen, flanks);
   }
 
   /**
@@ -195,10 +178,9 @@ public final class ThreadReadings {
    * @throws IllegalArgumentException if it is 0
    */
   public ThreadReadings withDiameterUncertainty(Length uncertainty) {
+    Objects.requireNonNull(uncertainty, "uncertainty");
     requirePositive("uncertainty of a diameter", uncertainty);
-    Draft draft = draft();
-    draft.diameterUncertainty = uncertainty;
-    return new ThreadReadings(draft);
+    return new ThreadReadings(gender, firstCrest, lastCrest, uncertainty, pitch, taperSeen, flanks);
   }
 
   /**
@@ -208,9 +190,8 @@ public final class ThreadReadings {
    * @return this with {@code seen}
    */
   public ThreadReadings withTaperSeen(boolean seen) {
-    Draft draft = draft();
-    draft.taperSeen = seen;
-    return new ThreadReadings(draft);
+    return new ThreadReadings(
+        gender, firstCrest, lastCrest, diameterUncertainty, pitch, seen, flanks);
   }
 
   /**
@@ -229,10 +210,9 @@ public final class ThreadReadings {
       throw new IllegalArgumentException(
           "uncertainty of the flank angle must be in [0.05, 20] °, was " + uncertaintyDegrees);
     }
-    Draft draft = draft();
-    draft.flankAngle = degrees;
-    draft.flankAngleUncertainty = uncertaintyDegrees;
-    return new ThreadReadings(draft);
+    Flanks known = new Flanks(degrees, uncertaintyDegrees);
+    return new ThreadReadings(
+        gender, firstCrest, lastCrest, diameterUncertainty, pitch, taperSeen, known);
   }
 
   /** {@return whether the thread is outside or inside} */
@@ -257,12 +237,12 @@ public final class ThreadReadings {
 
   /** {@return the pitch, if it was read} */
   public Optional<Length> pitch() {
-    return Optional.ofNullable(pitch);
+    return Optional.ofNullable(pitch).map(Pitch::read);
   }
 
   /** {@return the standard uncertainty of the pitch, if it was read} */
   public Optional<Length> pitchUncertainty() {
-    return Optional.ofNullable(pitchUncertainty);
+    return Optional.ofNullable(pitch).map(Pitch::uncertainty);
   }
 
   /** {@return whether a taper is seen, if anybody looked} */
@@ -272,12 +252,30 @@ public final class ThreadReadings {
 
   /** {@return the angle between the flanks [°], if it was read} */
   public OptionalDouble flankAngleDegrees() {
-    return flankAngle > 0.0 ? OptionalDouble.of(flankAngle) : OptionalDouble.empty();
+    return flanks == null ? OptionalDouble.empty() : OptionalDouble.of(flanks.degrees);
   }
 
   /** {@return the standard uncertainty of the angle between the flanks [°], if it was read} */
   public OptionalDouble flankAngleUncertaintyDegrees() {
-    return flankAngle > 0.0 ? OptionalDouble.of(flankAngleUncertainty) : OptionalDouble.empty();
+    return flanks == null ? OptionalDouble.empty() : OptionalDouble.of(flanks.uncertainty);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof ThreadReadings that
+        && gender == that.gender
+        && firstCrest.equals(that.firstCrest)
+        && Objects.equals(lastCrest, that.lastCrest)
+        && diameterUncertainty.equals(that.diameterUncertainty)
+        && Objects.equals(pitch, that.pitch)
+        && Objects.equals(taperSeen, that.taperSeen)
+        && Objects.equals(flanks, that.flanks);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(
+        gender, firstCrest, lastCrest, diameterUncertainty, pitch, taperSeen, flanks);
   }
 
   /** {@return the readings in words} */
@@ -291,16 +289,16 @@ public final class ThreadReadings {
     }
     if (pitch != null) {
       out.append(", pitch ")
-          .append(pitch.format(LengthUnit.MILLIMETRE))
+          .append(pitch.read.format(LengthUnit.MILLIMETRE))
           .append(" (")
-          .append(Digits.significant(25.4 / pitch.millimetres(), 4))
+          .append(Digits.significant(25.4 / pitch.read.millimetres(), 4))
           .append(" threads per inch)");
     }
     if (taperSeen != null) {
       out.append(taperSeen ? ", taper seen" : ", no taper seen");
     }
-    if (flankAngle > 0.0) {
-      out.append(", flanks ").append(Digits.significant(flankAngle, 4)).append("°");
+    if (flanks != null) {
+      out.append(", flanks ").append(Digits.significant(flanks.degrees, 4)).append("°");
     }
     return out.toString();
   }

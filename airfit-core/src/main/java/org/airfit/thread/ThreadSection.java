@@ -1,5 +1,6 @@
 package org.airfit.thread;
 
+import java.util.Objects;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
 
@@ -15,6 +16,28 @@ import org.airfit.quantity.LengthUnit;
  */
 public record ThreadSection(Length major, Length pitch, Length minor) {
 
+  /**
+   * Checks the order.
+   *
+   * @param major the largest diameter, at least {@code pitch}
+   * @param pitch the diameter where ridge and groove are equally wide
+   * @param minor the smallest diameter, at most {@code pitch}
+   * @throws IllegalArgumentException if the diameters are not in that order
+   */
+  public ThreadSection {
+    Objects.requireNonNull(major, "major");
+    Objects.requireNonNull(pitch, "pitch");
+    Objects.requireNonNull(minor, "minor");
+    if (major.compareTo(pitch) < 0) {
+      throw new IllegalArgumentException("major must be at least pitch, "
+          + pitch.format(LengthUnit.MILLIMETRE) + ", was " + major.format(LengthUnit.MILLIMETRE));
+    }
+    if (minor.compareTo(pitch) > 0) {
+      throw new IllegalArgumentException("minor must be at most pitch, "
+          + pitch.format(LengthUnit.MILLIMETRE) + ", was " + minor.format(LengthUnit.MILLIMETRE));
+    }
+  }
+
   static ThreadSection about(Length pitch, Length outward, Length inward) {
     return new ThreadSection(pitch.plus(outward), pitch, pitch.minus(inward));
   }
@@ -26,6 +49,7 @@ public record ThreadSection(Length major, Length pitch, Length minor) {
    * @return the major diameter of a male thread, the minor diameter of a female one
    */
   public Length crest(Gender gender) {
+    Objects.requireNonNull(gender, "gender");
     return gender == Gender.MALE ? major : minor;
   }
 

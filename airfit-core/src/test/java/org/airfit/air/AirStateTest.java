@@ -46,21 +46,21 @@ class AirStateTest {
             name(row) + ", density",
             row.number("rho_ideal_kg_m3"),
             "kg/m³",
-            row.source())
+            row.evidence("rho_ideal_kg_m3"))
         .isMetWithinFraction(air.density().kilogramsPerCubicMetre(), 1.0e-11, ten);
     Comparison.of(
             "Air: ideal gas and Sutherland",
             name(row) + ", sound",
             row.number("sound_ideal_1_4_m_s"),
             "m/s",
-            row.source())
+            row.evidence("sound_ideal_1_4_m_s"))
         .isMetWithinFraction(air.speedOfSound().metresPerSecond(), 2.0e-10, ten);
     Comparison.of(
             "Air: ideal gas and Sutherland",
             name(row) + ", viscosity",
             row.number("mu_sutherland_isa_pa_s"),
             "Pa·s",
-            row.source())
+            row.evidence("mu_sutherland_isa_pa_s"))
         .isMetWithinFraction(air.viscosity().pascalSeconds(), 1.0e-9, ten);
   }
 
@@ -80,21 +80,21 @@ class AirStateTest {
             name(row) + ", density",
             row.number("rho_real_kg_m3"),
             "kg/m³",
-            row.source())
+            row.evidence("rho_real_kg_m3"))
         .isMetWithinFraction(air.density().kilogramsPerCubicMetre(), 0.009, why);
     Comparison.of(
             "Air: against real air",
             name(row) + ", sound",
             row.number("sound_real_m_s"),
             "m/s",
-            row.source())
+            row.evidence("sound_real_m_s"))
         .isMetWithinFraction(air.speedOfSound().metresPerSecond(), 0.007, why);
     Comparison.of(
             "Air: against real air",
             name(row) + ", viscosity",
             row.number("mu_real_pa_s"),
             "Pa·s",
-            row.source())
+            row.evidence("mu_real_pa_s"))
         .isMetWithinFraction(air.viscosity().pascalSeconds(), 0.018, why);
   }
 
@@ -175,7 +175,11 @@ class AirStateTest {
     AirState air = AirState.of(
         AbsolutePressure.ofPascals(row.number("p_pa")), Temperature.ofKelvins(row.number("t_k")));
     Comparison.of(
-            "Air: humid", row + ", density", row.number("rho_moist_kg_m3"), "kg/m³", row.source())
+            "Air: humid",
+            row + ", density",
+            row.number("rho_moist_kg_m3"),
+            "kg/m³",
+            row.evidence("rho_moist_kg_m3"))
         .isMetBy(
             air.humidDensity(row.number("rh_percent") / 100.0).kilogramsPerCubicMetre(),
             5.0e-9,
@@ -240,7 +244,7 @@ class AirStateTest {
             row.text("variant") + " at " + row.text("t_k") + " K",
             row.number("mu_pa_s"),
             "Pa·s",
-            row.source())
+            row.evidence("mu_pa_s"))
         .isMetWithinFraction(
             ours,
             same ? 1.0e-9 : 0.02,

@@ -37,7 +37,7 @@ class RealAirTest {
             row.text("p_bar_abs") + " bar, " + row.text("t_k") + " K, " + column,
             row.number(column),
             unit,
-            row.source())
+            row.evidence(column))
         .isMetBy(
             ours,
             row.halfDigit(column) + 1.0e-13 * row.number(column),

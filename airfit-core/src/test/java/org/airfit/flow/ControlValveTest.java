@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.stream.Stream;
 import org.airfit.Comparison;
+import org.airfit.Evidence;
 import org.airfit.Pencil;
 import org.airfit.Rows;
 import org.airfit.Rows.Row;
@@ -40,10 +41,19 @@ class ControlValveTest {
         Temperature.ofKelvins(row.number("t1_k")));
     AbsolutePressure outlet = AbsolutePressure.ofBar(row.number("p2_bar_abs"));
     Comparison.of(
-            "Flow: control valves", row + ", ṁ", row.number("mdot_kg_s"), "kg/s", row.source())
+            "Flow: control valves",
+            row + ", ṁ",
+            row.number("mdot_kg_s"),
+            "kg/s",
+            row.evidence("mdot_kg_s"))
         .isMetWithinFraction(
             valve.flow(inlet, outlet).kilogramsPerSecond(), 1.0e-12, "15 digits printed");
-    Comparison.of("Flow: control valves", row + ", Y", row.number("y_expansion"), "-", row.source())
+    Comparison.of(
+            "Flow: control valves",
+            row + ", Y",
+            row.number("y_expansion"),
+            "-",
+            row.evidence("y_expansion"))
         .isMetWithinFraction(valve.expansionFactor(inlet, outlet), 1.0e-12, "15 digits printed");
     assertThat(valve.isChoked(inlet, outlet)).isEqualTo(row.text("regime").equals("choked"));
     Pencil.check(units -> valve.working(inlet, outlet, units));
@@ -92,7 +102,7 @@ class ControlValveTest {
             "CV01",
             341.0,
             "scfm",
-            "Esposito, Fluid Power with Applications, Ex 13-10 p 498 (read)")
+            Evidence.printed("Esposito, Fluid Power with Applications, Ex 13-10 p 498"))
         .isMetBy(flow.cubicFeetPerMinute(), 1.0, "the last digit, cut off in print");
   }
 
@@ -107,7 +117,7 @@ class ControlValveTest {
             "CV03",
             1.14,
             "-",
-            "Sullivan, Fluid Power Theory and Applications 4th ed, Ex 16.5 p 444 (read)")
+            Evidence.printed("Sullivan, Fluid Power Theory and Applications 4th ed, Ex 16.5 p 444"))
         .isMetBy(coefficient.cv(), 0.005, "digits printed");
     // the other rule asks for more, by the root of mean over downstream pressure
     assertThat(CoefficientRule.DOWNSTREAM

@@ -47,7 +47,7 @@ class GasFunctionsTest {
             table + ", M " + row.text("mach") + ", " + column,
             row.number(column),
             "-",
-            row.source())
+            row.evidence(column))
         .isMetBy(
             ours,
             row.halfDigit(column) + 4.0e-15 * row.number(column),
@@ -75,7 +75,7 @@ class GasFunctionsTest {
             "Fanno, M " + row.text("mach") + ", f_darcy_lmax_over_d",
             row.number("f_darcy_lmax_over_d"),
             "-",
-            row.source())
+            row.evidence("f_darcy_lmax_over_d"))
         .isMetBy(
             flow.resistanceLeft(),
             row.halfDigit("f_darcy_lmax_over_d")
@@ -121,7 +121,7 @@ class GasFunctionsTest {
                 + row.text("published"),
             row.number("published"),
             "-",
-            row.source())
+            row.evidence("published"))
         .isMetBy(
             function(row), row.halfDigit("published"), "half a unit of the last digit printed");
   }
@@ -144,7 +144,7 @@ class GasFunctionsTest {
             "both, M " + row.text("mach") + ", " + column,
             row.number(column),
             "-",
-            row.source())
+            row.evidence(column))
         .isMetBy(ours, row.halfDigit(column), "half a unit of the last digit printed");
   }
 
@@ -160,7 +160,7 @@ class GasFunctionsTest {
   }
 
   private static void choking(Row row, String column, double ours) {
-    Comparison.of(CHAPTER, "choking, " + column, row.number(column), "-", row.source())
+    Comparison.of(CHAPTER, "choking, " + column, row.number(column), "-", row.evidence(column))
         .isMetBy(ours, row.halfDigit(column) + 1.0e-15, "half a unit of the last digit printed");
   }
 

@@ -46,7 +46,7 @@ class LeakTestsTest {
             "from " + row.text("p_start_psig") + " psig",
             row.number("loss_published_scfm"),
             "scfm",
-            row.source())
+            row.evidence("loss_published_scfm"))
         .isMetBy(
             FreeAirFlow.from(fall.leak(), ReferenceState.SCFM_60F).cubicFeetPerMinute(),
             row.halfDigit("loss_published_scfm"),

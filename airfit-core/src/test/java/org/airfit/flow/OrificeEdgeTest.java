@@ -46,7 +46,7 @@ class OrificeEdgeTest {
               "sharp edge by Perry's curve, p2/p1 " + row.text("pressure_ratio"),
               row.number("cd_min"),
               "-",
-              row.source())
+              row.evidence("cd_min"))
           .isMetBy(
               OrificeEdge.sharpCoefficient(row.number("pressure_ratio")),
               1.0e-6,
@@ -63,7 +63,7 @@ class OrificeEdgeTest {
   @ValueSource(strings = {"well rounded entrance (nozzle)", "sharp-edged orifice, choked"})
   void the_orifice_tables_say_what_to_calculate_with(String name) {
     Row row = rows().filter(one -> one.text("edge").equals(name)).findFirst().orElseThrow();
-    Comparison.of(CHAPTER, name, row.number("cd_min"), "-", row.source())
+    Comparison.of(CHAPTER, name, row.number("cd_min"), "-", row.evidence("cd_min"))
         .isMetBy(Objects.requireNonNull(EDGES.get(name)).coefficient(), 0.0, "as printed");
   }
 

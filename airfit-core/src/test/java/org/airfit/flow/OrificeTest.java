@@ -56,10 +56,19 @@ class OrificeTest {
                 Temperature.ofKelvins(row.number("t0_k"))),
             atmosphere);
     assertThat(leak.regime().name().toLowerCase(Locale.ROOT)).isEqualTo(row.text("regime"));
-    Comparison.of("Flow: leaks", row + ", flow", row.number("mdot_kg_s"), "kg/s", row.source())
+    Comparison.of(
+            "Flow: leaks",
+            row + ", flow",
+            row.number("mdot_kg_s"),
+            "kg/s",
+            row.evidence("mdot_kg_s"))
         .isMetWithinFraction(leak.massFlow().kilogramsPerSecond(), 2.0e-14, "15 digits printed");
     Comparison.of(
-            "Flow: leaks", row + ", free air", row.number("q_anr_l_min"), "L/min ANR", row.source())
+            "Flow: leaks",
+            row + ", free air",
+            row.number("q_anr_l_min"),
+            "L/min ANR",
+            row.evidence("q_anr_l_min"))
         .isMetWithinFraction(60.0 * leak.freeAir().litresPerSecond(), 2.0e-14, "15 digits printed");
     Pencil.check(leak);
   }
@@ -90,7 +99,7 @@ class OrificeTest {
             row.text("d_in") + " in, " + row.text("p_gauge_psi") + " psig",
             row.number("published_free_air_cfm"),
             "ft³/min",
-            row.source())
+            row.evidence("published_free_air_cfm"))
         .isMetBy(
             cubicFeetPerMinute(row.number("p_gauge_psi"), fraction(row.text("d_in"))),
             row.halfDigit("published_free_air_cfm") + 0.0038 * row.number("published_free_air_cfm"),
@@ -106,7 +115,7 @@ class OrificeTest {
             row.text("orifice_dia_frac_in") + " in, " + row.text("p_upstream_psig") + " psig",
             row.number("discharge_cfm_free_air_coeff1"),
             "ft³/min",
-            row.source())
+            row.evidence("discharge_cfm_free_air_coeff1"))
         .isMetBy(
             cubicFeetPerMinute(row.number("p_upstream_psig"), row.number("orifice_dia_in")),
             row.halfDigit("discharge_cfm_free_air_coeff1")
@@ -124,7 +133,7 @@ class OrificeTest {
             row.text("orifice_dia_frac_in") + " in, " + row.text("p_psig") + " psig",
             row.number("leak_sharp_cfm"),
             "ft³/min",
-            row.source())
+            row.evidence("leak_sharp_cfm"))
         .isMetWithinFraction(
             0.61 * 0.97 * lossless,
             0.04,

@@ -83,7 +83,7 @@ class PartsTest {
   }
 
   private static void compare(Row row, String column, String unit, double ours, double fraction) {
-    Comparison.of(CHAPTER, row + ", " + column, row.number(column), unit, row.source())
+    Comparison.of(CHAPTER, row + ", " + column, row.number(column), unit, row.evidence(column))
         .isMetWithinFraction(ours, fraction, "all digits printed: 15 exact, 12 approximate");
   }
 
@@ -101,7 +101,12 @@ class PartsTest {
         .flow(
             INLET.at(AbsolutePressure.ofBar(row.number("p1_bar_abs"))),
             AbsolutePressure.ofBar(row.number("p2_bar_abs")));
-    Comparison.of(CHAPTER, row + ", flow", row.number("q_l_min_ANR"), "L/min ANR", row.source())
+    Comparison.of(
+            CHAPTER,
+            row + ", flow",
+            row.number("q_l_min_ANR"),
+            "L/min ANR",
+            row.evidence("q_l_min_ANR"))
         .isMetBy(
             60.0 * flow.freeAir().litresPerSecond(),
             row.halfDigit("q_l_min_ANR"),

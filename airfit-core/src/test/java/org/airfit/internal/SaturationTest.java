@@ -25,7 +25,7 @@ class SaturationTest {
             row.toString(),
             row.number("pressure_pa"),
             "Pa",
-            row.source())
+            row.evidence("pressure_pa"))
         .isMetWithinFraction(
             Saturation.pressure(row.number("temperature_k")),
             oldScale ? 1.4e-3 : 5.0e-4,

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.stream.Stream;
 import org.airfit.Comparison;
+import org.airfit.Evidence;
 import org.airfit.Rows;
 import org.airfit.Rows.Row;
 import org.hipparchus.distribution.continuous.ChiSquaredDistribution;
@@ -40,7 +41,7 @@ class StatisticsTest {
               degrees + " degrees of freedom, " + column,
               1.0 - below,
               "-",
-              row.source())
+              row.evidence(column))
           .isMetBy(
               Statistics.chiSquareAbove(quantile, degrees),
               slope * row.halfDigit(column),
@@ -164,7 +165,7 @@ class StatisticsTest {
             "upper tail " + tail + ", " + degrees + " degrees of freedom",
             printed,
             "-",
-            "NIST/SEMATECH e-Handbook of Statistical Methods 1.3.6.7.2, digits from memory; checked against Hipparchus")
+            Evidence.recalled("NIST/SEMATECH e-Handbook of Statistical Methods 1.3.6.7.2"))
         .isMetBy(Statistics.studentScore(tail, degrees), 5.0e-7, "six decimals printed");
     assertThat(Statistics.studentScore(tail, degrees))
         .isCloseTo(-new TDistribution(degrees).inverseCumulativeProbability(tail), within(1.0e-8));

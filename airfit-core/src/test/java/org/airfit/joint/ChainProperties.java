@@ -10,7 +10,6 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
-import org.airfit.joint.Chain.Verdict;
 import org.airfit.quantity.Length;
 
 class ChainProperties {
@@ -61,7 +60,7 @@ class ChainProperties {
     Chain<Piece> few = Chain.between(from, to, stock);
     List<Piece> all = Stream.concat(stock.stream(), more.stream()).toList();
     Chain<Piece> many = Chain.between(from, to, all);
-    if (few.verdict() != Verdict.NOT_JOINED) {
+    if (few.verdict() != ChainVerdict.NOT_JOINED) {
       assertThat(many.adapters()).hasSizeLessThanOrEqualTo(few.adapters().size());
       if (many.adapters().size() == few.adapters().size() && few.smallestBore().isPresent()) {
         assertThat(many.smallestBore().orElseThrow())
@@ -74,7 +73,7 @@ class ChainProperties {
   void every_link_of_a_chain_is_sound_and_each_adapter_is_gone_through(
       @ForAll("ends") End from, @ForAll("ends") End to, @ForAll("stocks") List<Piece> stock) {
     Chain<Piece> chain = Chain.between(from, to, stock);
-    if (chain.verdict() == Verdict.NOT_JOINED) {
+    if (chain.verdict() == ChainVerdict.NOT_JOINED) {
       return;
     }
     assertThat(chain.matings()).allMatch(mating -> mating.verdict().isSound());

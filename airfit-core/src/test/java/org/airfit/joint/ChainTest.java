@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import org.airfit.joint.Chain.Verdict;
 import org.airfit.quantity.Length;
 import org.airfit.source.Basis;
 import org.junit.jupiter.api.Test;
@@ -34,7 +33,7 @@ class ChainTest {
   @Test
   void ends_that_go_together_need_nothing_between() {
     Chain<Piece> chain = chain("1/4 NPT male", "1/4 NPT female", BUSHING);
-    assertThat(chain.verdict()).isEqualTo(Verdict.DIRECT);
+    assertThat(chain.verdict()).isEqualTo(ChainVerdict.DIRECT);
     assertThat(chain.adapters()).isEmpty();
     assertThat(chain.smallestBore()).isEmpty();
     assertThat(chain.cautions()).isEmpty();
@@ -45,7 +44,7 @@ class ChainTest {
   @Test
   void the_shortest_chain_is_found_with_its_narrowest_bore() {
     Chain<Piece> chain = chain("3/8 NPT female", "3/8 in hose", NIPPLE, CHANGER, BUSHING, TAIL);
-    assertThat(chain.verdict()).isEqualTo(Verdict.THROUGH_ADAPTERS);
+    assertThat(chain.verdict()).isEqualTo(ChainVerdict.THROUGH_ADAPTERS);
     assertThat(chain.adapters()).containsExactly(BUSHING, TAIL);
     assertThat(chain.smallestBore()).contains(Length.ofMillimetres(7.0));
     assertThat(chain.matings()).hasSize(3).allMatch(mating -> mating.verdict().isSound());
@@ -62,7 +61,7 @@ class ChainTest {
   void an_adapter_may_be_turned_round() {
     Chain<Piece> chain = chain("G 1/4 female", "1/4 NPT female", CHANGER);
     assertThat(chain.adapters()).containsExactly(CHANGER);
-    assertThat(chain.matings().get(0).verdict()).isEqualTo(Mating.Verdict.SEALS_ON_FACE);
+    assertThat(chain.matings().get(0).verdict()).isEqualTo(MatingVerdict.SEALS_ON_FACE);
     assertThat(chain.cautions()).isEmpty();
   }
 
@@ -95,11 +94,11 @@ class ChainTest {
   @Test
   void what_nothing_joins_is_a_result() {
     Chain<Piece> chain = chain("3/8 NPT female", "R 1/4 male", BUSHING, NIPPLE, TAIL);
-    assertThat(chain.verdict()).isEqualTo(Verdict.NOT_JOINED);
+    assertThat(chain.verdict()).isEqualTo(ChainVerdict.NOT_JOINED);
     assertThat(chain.adapters()).isEmpty();
     assertThat(chain.smallestBore()).isEmpty();
     assertThat(chain.inWords()).contains("no chain of up to 3 of these adapters joins them");
-    assertThat(chain("3/8 NPT female", "R 1/4 male").verdict()).isEqualTo(Verdict.NOT_JOINED);
+    assertThat(chain("3/8 NPT female", "R 1/4 male").verdict()).isEqualTo(ChainVerdict.NOT_JOINED);
   }
 
   @Test
@@ -112,14 +111,14 @@ class ChainTest {
     };
     assertThat(chain("2 NPT female", "3/4 NPT male", steps).adapters()).hasSize(3);
     assertThat(chain("2 NPT female", "1/2 NPT male", steps).verdict())
-        .isEqualTo(Verdict.NOT_JOINED);
+        .isEqualTo(ChainVerdict.NOT_JOINED);
   }
 
   @Test
   void a_mismatch_is_never_a_link() {
     Piece wrong = piece("half an answer", "1/2 NPT male", "1/4 NPT female", 9.0);
     assertThat(chain("G 1/2 female", "1/4 NPT male", wrong).verdict())
-        .isEqualTo(Verdict.NOT_JOINED);
+        .isEqualTo(ChainVerdict.NOT_JOINED);
   }
 
   @Test

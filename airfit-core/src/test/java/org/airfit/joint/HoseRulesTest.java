@@ -27,7 +27,8 @@ class HoseRulesTest {
 
   private static void meets(String topic, double ours) {
     Row row = fact(topic);
-    Comparison.of("Hose: rules", topic, row.number("value"), row.text("unit"), row.source())
+    Comparison.of(
+            "Hose: rules", topic, row.number("value"), row.text("unit"), row.evidence("value"))
         .isMetBy(ours, row.halfDigit("value"), "digits printed");
   }
 

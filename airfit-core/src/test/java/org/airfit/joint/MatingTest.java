@@ -11,7 +11,6 @@ import org.airfit.Pencil;
 import org.airfit.Rows;
 import org.airfit.Rows.Row;
 import org.airfit.ThreadTables;
-import org.airfit.joint.Mating.Verdict;
 import org.airfit.quantity.NominalThreadSize;
 import org.airfit.safety.Caution;
 import org.airfit.source.Basis;
@@ -48,17 +47,17 @@ class MatingTest {
     Mating mating = mating(row.text("male"), row.text("female"));
     String seal = row.text("seal");
     if (seal.startsWith("thread")) {
-      assertThat(mating.verdict()).isEqualTo(Verdict.SEALS_WITH_SEALANT);
+      assertThat(mating.verdict()).isEqualTo(MatingVerdict.SEALS_WITH_SEALANT);
     } else if (seal.startsWith("face") || seal.startsWith("washer")) {
-      assertThat(mating.verdict()).isEqualTo(Verdict.SEALS_ON_FACE);
+      assertThat(mating.verdict()).isEqualTo(MatingVerdict.SEALS_ON_FACE);
     } else {
       assertThat(mating.verdict().isSound()).as(row.text("why")).isFalse();
     }
     String assembles = row.text("assembles");
     if (assembles.equals("no") || assembles.startsWith("no start")) {
-      assertThat(mating.verdict()).isEqualTo(Verdict.DOES_NOT_FIT);
+      assertThat(mating.verdict()).isEqualTo(MatingVerdict.DOES_NOT_FIT);
     } else {
-      assertThat(mating.verdict()).isNotEqualTo(Verdict.DOES_NOT_FIT);
+      assertThat(mating.verdict()).isNotEqualTo(MatingVerdict.DOES_NOT_FIT);
     }
   }
 
@@ -73,27 +72,32 @@ class MatingTest {
     String why = row + " in " + row.text("internal") + ": " + row.text("reason");
     switch (onThread) {
       case "yes" ->
-        assertThat(mating.verdict()).as(why).isIn(Verdict.SEALS_WITH_SEALANT, Verdict.SEALS_DRY);
+        assertThat(mating.verdict())
+            .as(why)
+            .isIn(MatingVerdict.SEALS_WITH_SEALANT, MatingVerdict.SEALS_DRY);
       // documents disagree on R in G; the other conditions stand in the reason
       case "conditional" ->
         assertThat(mating.verdict())
             .as(why)
-            .isIn(Verdict.SEALS_WITH_SEALANT, Verdict.SEALS_DRY, Verdict.NOT_TO_BE_RELIED_ON);
+            .isIn(
+                MatingVerdict.SEALS_WITH_SEALANT,
+                MatingVerdict.SEALS_DRY,
+                MatingVerdict.NOT_TO_BE_RELIED_ON);
       case "never" -> assertThat(mating.verdict().isSound()).as(why).isFalse();
       default -> {
         boolean onFace = !where.equals("none") && row.text("assembles").equals("yes");
-        assertThat(mating.verdict() == Verdict.SEALS_ON_FACE).as(why).isEqualTo(onFace);
+        assertThat(mating.verdict() == MatingVerdict.SEALS_ON_FACE).as(why).isEqualTo(onFace);
         assertThat(mating.verdict().isSound()).as(why).isEqualTo(onFace);
       }
     }
     if (row.text("condition").startsWith("dry")) {
-      assertThat(mating.verdict()).isEqualTo(Verdict.SEALS_DRY);
+      assertThat(mating.verdict()).isEqualTo(MatingVerdict.SEALS_DRY);
     }
     if (row.text("condition").contains("sealant")) {
-      assertThat(mating.verdict()).isEqualTo(Verdict.SEALS_WITH_SEALANT);
+      assertThat(mating.verdict()).isEqualTo(MatingVerdict.SEALS_WITH_SEALANT);
     }
     if (row.text("assembles").equals("no")) {
-      assertThat(mating.verdict()).isEqualTo(Verdict.DOES_NOT_FIT);
+      assertThat(mating.verdict()).isEqualTo(MatingVerdict.DOES_NOT_FIT);
     }
   }
 
@@ -114,9 +118,9 @@ class MatingTest {
     "NPTF 3/8 male, NPTF 1/4 female, does not enter"
   })
   void what_has_nothing_to_hold_on_to_does_not_fit(String one, String other, String why) {
-    assertThat(mating(one, other).verdict()).isEqualTo(Verdict.DOES_NOT_FIT);
+    assertThat(mating(one, other).verdict()).isEqualTo(MatingVerdict.DOES_NOT_FIT);
     assertThat(mating(one, other).reason()).contains(why);
-    assertThat(mating(other, one).verdict()).isEqualTo(Verdict.DOES_NOT_FIT);
+    assertThat(mating(other, one).verdict()).isEqualTo(MatingVerdict.DOES_NOT_FIT);
     assertThat(mating(one, other).sealantNotes()).isEmpty();
     assertThat(mating(one, other).cautions()).isEmpty();
     assertThat(mating(one, other).engagement()).isEmpty();
@@ -132,27 +136,29 @@ class MatingTest {
   void a_barb_holds_the_hose_it_is_made_for_in_either_order_and_by_either_name(
       String barb, String hose) {
     for (Mating mating : new Mating[] {mating(barb, hose), mating(hose, barb)}) {
-      assertThat(mating.verdict()).isEqualTo(Verdict.HOLDS_WITH_CLAMP);
+      assertThat(mating.verdict()).isEqualTo(MatingVerdict.HOLDS_WITH_CLAMP);
       assertThat(mating.verdict().isSound()).isTrue();
       assertThat(mating.cautions())
           .extracting(Caution::text)
           .anyMatch(text -> text.contains("clamp") && text.contains("push-in"));
       assertThat(mating.sealantNotes()).isEmpty();
     }
-    assertThat(mating("12.5 mm barb", "13 mm hose").verdict()).isEqualTo(Verdict.DOES_NOT_FIT);
+    assertThat(mating("12.5 mm barb", "13 mm hose").verdict())
+        .isEqualTo(MatingVerdict.DOES_NOT_FIT);
   }
 
   @Test
   void it_matters_which_one_is_male() {
-    assertThat(mating("NPT 1/8 male", "G 1/8 female").verdict()).isEqualTo(Verdict.DOES_NOT_FIT);
+    assertThat(mating("NPT 1/8 male", "G 1/8 female").verdict())
+        .isEqualTo(MatingVerdict.DOES_NOT_FIT);
     assertThat(mating("R 1/8 male", "NPT 1/8 female").verdict())
-        .isEqualTo(Verdict.NOT_TO_BE_RELIED_ON);
+        .isEqualTo(MatingVerdict.NOT_TO_BE_RELIED_ON);
   }
 
   @Test
   void the_same_threads_per_inch_run_in_and_look_right() {
     Mating mating = mating("NPT 1/2 male", "G 1/2 female");
-    assertThat(mating.verdict()).isEqualTo(Verdict.NOT_TO_BE_RELIED_ON);
+    assertThat(mating.verdict()).isEqualTo(MatingVerdict.NOT_TO_BE_RELIED_ON);
     assertThat(mating.reason()).contains("looks right").contains("2.1 turns").contains("spiral");
     assertThat(mating.cautions()).extracting(Caution::title).contains("Threads of two standards");
     assertThat(mating.sealantNotes())
@@ -163,8 +169,8 @@ class MatingTest {
   @Test
   void what_was_not_worked_out_is_not_relied_on() {
     assertThat(mating("R 1/2 male", "NPTF 1/2 female").verdict())
-        .isEqualTo(Verdict.NOT_TO_BE_RELIED_ON);
-    assertThat(mating("R 1/2 male", "NPTF 1/2 female").mixUp()).isEmpty();
+        .isEqualTo(MatingVerdict.NOT_TO_BE_RELIED_ON);
+    assertThat(mating("R 1/2 male", "NPTF 1/2 female").mismatch()).isEmpty();
     assertThat(mating("NPSM 1/2 male", "NPT 1/2 female").reason()).contains("no standard");
   }
 
@@ -201,7 +207,7 @@ class MatingTest {
   @Test
   void a_straight_coupling_is_for_low_pressure() {
     Mating mating = mating("NPT 1/2 male", "NPSC 1/2 female");
-    assertThat(mating.verdict()).isEqualTo(Verdict.SEALS_WITH_SEALANT);
+    assertThat(mating.verdict()).isEqualTo(MatingVerdict.SEALS_WITH_SEALANT);
     assertThat(mating.reason()).contains("low pressure");
     assertThat(mating.cautions()).extracting(Caution::title).contains("Straight coupling");
   }
@@ -209,7 +215,7 @@ class MatingTest {
   @Test
   void a_dryseal_pair_wants_no_sealant() {
     Mating mating = mating("NPTF 1/4 male", "NPTF 1/4 female");
-    assertThat(mating.verdict()).isEqualTo(Verdict.SEALS_DRY);
+    assertThat(mating.verdict()).isEqualTo(MatingVerdict.SEALS_DRY);
     assertThat(mating.sealantNotes()).extracting(Caution::title).containsExactly("Dryseal threads");
     assertThat(mating.cautions()).isEmpty();
   }
@@ -227,8 +233,8 @@ class MatingTest {
   }
 
   @ParameterizedTest
-  @EnumSource(Verdict.class)
-  void a_verdict_reads_as_a_sentence(Verdict verdict) {
+  @EnumSource(MatingVerdict.class)
+  void a_verdict_reads_as_a_sentence(MatingVerdict verdict) {
     assertThat(verdict.label()).isNotBlank();
     assertThat(verdict.isSound()).isEqualTo(verdict.name().matches("SEALS_.*|HOLDS_.*"));
   }
@@ -359,13 +365,13 @@ class MatingTest {
         "digits printed, and the rounding of ties");
   }
 
-  private static Verdict verdict(String words) {
+  private static MatingVerdict verdict(String words) {
     if (words.startsWith("no start")) {
-      return Verdict.DOES_NOT_FIT;
+      return MatingVerdict.DOES_NOT_FIT;
     }
     return words.toLowerCase(Locale.ROOT).matches("(starts, jams|starts only).*")
-        ? Verdict.STARTS_AND_JAMS
-        : Verdict.NOT_TO_BE_RELIED_ON;
+        ? MatingVerdict.STARTS_AND_JAMS
+        : MatingVerdict.NOT_TO_BE_RELIED_ON;
   }
 
   @ParameterizedTest(name = "{0}")
@@ -391,7 +397,7 @@ class MatingTest {
         NpsmThread.of(NominalThreadSize.ONE_HALF), BsppThread.of(NominalThreadSize.ONE_HALF));
     assertThat(mix.turns()).isEmpty();
     assertThat(mix.turnsWithCutCrests()).isEmpty();
-    assertThat(mix.verdict()).isEqualTo(Verdict.NOT_TO_BE_RELIED_ON);
+    assertThat(mix.verdict()).isEqualTo(MatingVerdict.NOT_TO_BE_RELIED_ON);
     assertThat(mix.inWords()).contains("all the way");
     ThreadMismatch other = new ThreadMismatch(
         NpsmThread.of(NominalThreadSize.ONE), BsppThread.of(NominalThreadSize.ONE));
@@ -406,7 +412,7 @@ class MatingTest {
         BsppThread.of(NominalThreadSize.ONE_HALF), NptThread.of(NominalThreadSize.ONE_HALF));
     assertThat(half.turns()).hasValue(0.0);
     assertThat(half.startsAtTheLimits()).isTrue();
-    assertThat(half.verdict()).isEqualTo(Verdict.STARTS_AND_JAMS);
+    assertThat(half.verdict()).isEqualTo(MatingVerdict.STARTS_AND_JAMS);
     assertThat(half.inWords()).contains("loose pieces");
     ThreadMismatch eighth = new ThreadMismatch(
         NptThread.of(NominalThreadSize.ONE_EIGHTH), BsppThread.of(NominalThreadSize.ONE_EIGHTH));

@@ -92,7 +92,7 @@ class PublishedMisprintsTest {
     assertThat(List.of("Rc 1/2 female", "Rp 1/2 female"))
         .allSatisfy(female -> assertThat(
                 Mating.of(End.parse("R 1/2 male"), End.parse(female)).verdict())
-            .isEqualTo(Mating.Verdict.SEALS_WITH_SEALANT));
+            .isEqualTo(MatingVerdict.SEALS_WITH_SEALANT));
   }
 
   @Test

@@ -133,7 +133,7 @@ class TubeTest {
             name + ", " + column,
             row.number(column),
             ThreadTables.unit(column),
-            row.source())
+            row.evidence(column))
         .isMetBy(ours.applyAsDouble(tube), row.halfDigit(column), "digits printed"));
   }
 

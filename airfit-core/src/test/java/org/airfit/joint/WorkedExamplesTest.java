@@ -10,6 +10,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.airfit.Comparison;
+import org.airfit.Evidence;
 import org.airfit.Rows;
 import org.airfit.Rows.Row;
 import org.airfit.ThreadTables;
@@ -113,7 +114,9 @@ class WorkedExamplesTest {
             row + ": " + row.text("topic") + ", " + row.text("given"),
             printed,
             row.has("unit") ? row.text("unit") : "mm",
-            row.source())
+            row.source().contains("prints")
+                ? Evidence.printed(row.text("source"))
+                : row.evidence("expected"))
         .isMetBy(
             Objects.requireNonNull(OURS.get(row.text("id"))).getAsDouble(),
             told ? row.number("tolerance") * (1.0 + 1.0e-9) : 0.0005,

@@ -46,7 +46,7 @@ class AdiabaticTest {
 
   private static void compare(
       Row row, String column, String unit, double ours, double fraction, String why) {
-    Comparison.of(CHAPTER, row + ", " + column, row.number(column), unit, row.source())
+    Comparison.of(CHAPTER, row + ", " + column, row.number(column), unit, row.evidence(column))
         .isMetWithinFraction(ours, fraction, why);
   }
 
@@ -89,7 +89,7 @@ class AdiabaticTest {
             row + ", drop",
             row.number("p1_static_bar_abs") - row.number("p2_bar_abs"),
             "bar",
-            row.source())
+            row.evidence("p2_bar_abs"))
         .isMetBy(
             flowing.drop().bar(),
             near * row.number("p2_bar_abs"),

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.airfit.Comparison;
+import org.airfit.Evidence;
 import org.airfit.Rows;
 import org.airfit.Rows.Row;
 import org.airfit.air.AirState;
@@ -64,7 +65,7 @@ class CraneExamplesTest {
   }
 
   private static Comparison published(Row row) {
-    return comparison(row, "published", row.source());
+    return comparison(row, "published", row.evidence("published"));
   }
 
   /** The value a general-purpose script found for the same inputs; the answer printed differs, as the row tells. */
@@ -72,17 +73,18 @@ class CraneExamplesTest {
     return comparison(
         row,
         "recomputed",
-        "recomputed by " + row.text("method_of_recomputation") + " (derived); Crane prints "
-            + row.text("published"));
+        Evidence.recomputed("TP-410 ch.7 example worked again by a script of the reference notes, "
+            + row.text("method_of_recomputation")
+            + "; Crane prints " + row.text("published")));
   }
 
-  private static Comparison comparison(Row row, String column, String source) {
+  private static Comparison comparison(Row row, String column, Evidence evidence) {
     return Comparison.of(
         CHAPTER,
         row.text("example") + ", " + row.text("quantity") + ", " + row.text("inputs"),
         row.number(column),
         row.text("unit"),
-        source);
+        evidence);
   }
 
   private static void smoothPipe(Row row) {

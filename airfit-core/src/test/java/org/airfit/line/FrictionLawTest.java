@@ -30,7 +30,7 @@ class FrictionLawTest {
             "Re " + row.text("re") + ", ε/D " + row.text("rel_roughness"),
             row.number("f_darcy_30_digits"),
             "-",
-            row.source())
+            row.evidence("f_darcy_30_digits"))
         .isMetWithinFraction(
             FrictionLaw.COLEBROOK.factor(re, rough).darcy(),
             2.0e-15,
@@ -117,7 +117,7 @@ class FrictionLawTest {
                 column + ", Re " + row.text("re") + ", ε/D " + row.text("rel_roughness"),
                 row.number(column),
                 "-",
-                row.source())
+                row.evidence(column))
             .isMetBy(
                 law.factor(row.number("re"), row.number("rel_roughness")).darcy(),
                 row.halfDigit(column) + 1.0e-14,
@@ -136,7 +136,7 @@ class FrictionLawTest {
             "Churchill 1977, Re " + row.text("re") + ", ε/D " + row.text("rel_roughness"),
             row.number("f_churchill_1977"),
             "-",
-            row.source())
+            row.evidence("f_churchill_1977"))
         .isMetBy(
             FrictionLaw.CHURCHILL_1977.factor(re, rough).darcy(),
             row.halfDigit("f_churchill_1977") + 1.0e-13 * row.number("f_churchill_1977"),
@@ -147,7 +147,7 @@ class FrictionLawTest {
               "Re " + row.text("re") + ", ε/D " + row.text("rel_roughness"),
               row.number("f_expected"),
               "-",
-              row.source())
+              row.evidence("f_expected"))
           .isMetBy(
               FrictionLaw.COLEBROOK.factor(re, rough).darcy(),
               row.halfDigit("f_expected") + 1.0e-15,
@@ -179,7 +179,7 @@ class FrictionLawTest {
               row + ", largest deviation from Colebrook",
               published,
               "-",
-              row.source())
+              row.evidence("max_dev_vs_colebrook_on_check_grid"))
           .isMetWithinFraction(most, 1.0e-3, "four digits printed");
     }
   }

@@ -12,6 +12,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.airfit.Comparison;
+import org.airfit.Evidence;
 import org.airfit.Rows;
 import org.airfit.Rows.Row;
 import org.airfit.air.AirState;
@@ -172,7 +173,9 @@ class HandbookExamplesTest {
             row + ": " + row.text("topic") + ", " + row.text("question"),
             answer,
             row.text("unit"),
-            row.text("source") + ", " + row.text("place") + " (" + row.text("basis") + ")")
+            new Evidence(
+                row.evidence(printed ? "published_answer" : "recomputed").kind(),
+                row.text("source") + ", " + row.text("place")))
         .isMetWithinFraction(
             ours, 0.005 + off * 1.01 + BOOK.getOrDefault(row.text("id"), 0.0), why(row, off));
   }

@@ -56,7 +56,7 @@ class IsothermalKernelsTest {
             row + ", " + row.text("question"),
             row.number("published_answer"),
             "Pa",
-            row.source())
+            row.evidence("published_answer"))
         .isMetWithinFraction(p1, 1.0e-4, "the gas constant, 8314.3 or 8314.34");
   }
 
@@ -72,7 +72,7 @@ class IsothermalKernelsTest {
             row + ", " + row.text("question"),
             row.number("published_answer"),
             "kg/(m² s)",
-            row.source())
+            row.evidence("published_answer"))
         .isMetBy(g, row.halfDigit("published_answer"), "half a unit of the last digit printed");
   }
 

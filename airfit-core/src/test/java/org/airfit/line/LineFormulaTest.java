@@ -75,7 +75,7 @@ class LineFormulaTest {
             row + ", " + row.text("formula_name"),
             row.number("dp_formula_bar"),
             "bar",
-            row.source())
+            row.evidence("dp_formula_bar"))
         .isMetWithinFraction(
             loss.drop().bar(), 2.0e-9, "ten digits printed, the flow to the power of 2");
     Comparison.of(
@@ -83,7 +83,7 @@ class LineFormulaTest {
             row + ", isothermal beside " + row.text("formula_name"),
             row.number("dp_isothermal_colebrook_bar"),
             "bar",
-            row.source())
+            row.evidence("dp_isothermal_colebrook_bar"))
         .isMetWithinFraction(
             flowing(LossModels.isothermal().loss(conduit, flow, inlet)).drop().bar(),
             1.0e-9,
@@ -145,7 +145,7 @@ class LineFormulaTest {
             row + ", " + formula,
             published,
             "psi",
-            row.source())
+            row.evidence("dp_psi"))
         .isMetBy(
             comparable,
             row.halfDigit("dp_psi") + (metric ? 0.0021 : 1.0e-3) * published,
@@ -183,7 +183,7 @@ class LineFormulaTest {
               row + ", " + row.text("inputs"),
               input(row, "dp_inH2O"),
               "in water",
-              row.source())
+              row.evidence("result"))
           .isMetWithinFraction(inches, 4.0e-5, "five digits of the flow printed, squared");
       return;
     }
@@ -203,7 +203,7 @@ class LineFormulaTest {
             row + ", " + row.text("inputs"),
             row.number("result"),
             row.text("unit"),
-            row.source())
+            row.evidence("result"))
         .isMetBy(
             kilopascals ? loss.drop().kilopascals() : loss.drop().bar(),
             row.halfDigit("result") + (kilopascals ? 0.0 : 0.0021 * row.number("result")),

@@ -78,7 +78,7 @@ class LossComparisonTest {
               row + ", p2_no_log_bar_abs",
               row.number("p2_no_log_bar_abs"),
               "bar(a)",
-              row.source())
+              row.evidence("p2_no_log_bar_abs"))
           .isMetWithinFraction(
               ((LineLoss.Flowing) mean).outlet().pressure().bar(),
               1.0e-12,
@@ -95,7 +95,7 @@ class LossComparisonTest {
               row + ", dp_incompressible_inlet_density_bar",
               row.number("dp_incompressible_inlet_density_bar"),
               "bar",
-              row.source())
+              row.evidence("dp_incompressible_inlet_density_bar"))
           .isMetWithinFraction(flowing.drop().bar(), 1.0e-13, "15 digits printed");
       Pencil.check(flowing);
       Completeness.check(flowing);
@@ -142,7 +142,7 @@ class LossComparisonTest {
             row.text("nps") + " in, " + row.text("free_air_scfm") + " scfm",
             row.number("published_dp_psi_per_100ft"),
             "psi/100 ft",
-            row.source())
+            row.evidence("published_dp_psi_per_100ft"))
         .isMetWithinFraction(
             scheduleForty(row),
             allowed,
@@ -174,7 +174,7 @@ class LossComparisonTest {
             row + ", flow",
             flow.kilogramsPerSecond(),
             "kg/s",
-            row.source())
+            row.evidence("mdot_kg_s"))
         .isMetWithinFraction(
             model.flowFor(conduit(row), inlet(row), outlet).massFlow().kilogramsPerSecond(), 1.0e-12, why);
     Comparison.of(
@@ -182,7 +182,7 @@ class LossComparisonTest {
             row + ", bore",
             row.number("id_mm"),
             "mm",
-            row.source())
+            row.evidence("id_mm"))
         .isMetWithinFraction(
             model
                 .boreFor(conduit(row).withBore(Length.ofMetres(1.0)), flow, inlet(row), outlet)
@@ -197,7 +197,7 @@ class LossComparisonTest {
             row + ", length",
             row.number("length_m"),
             "m",
-            row.source())
+            row.evidence("length_m"))
         .isMetWithinFraction(
             model
                 .lengthFor(conduit(row).withLength(Length.ofMetres(1.0)), flow, inlet(row), outlet)

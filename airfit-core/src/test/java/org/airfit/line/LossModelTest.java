@@ -63,7 +63,7 @@ class LossModelTest {
 
   private static void compare(
       Row row, String column, String unit, double ours, double fraction, String why) {
-    Comparison.of(CHAPTER, row + ", " + column, row.number(column), unit, row.source())
+    Comparison.of(CHAPTER, row + ", " + column, row.number(column), unit, row.evidence(column))
         .isMetWithinFraction(ours, fraction, why);
   }
 
@@ -132,7 +132,7 @@ class LossModelTest {
             row + ", p2_bar_abs",
             row.number("p2_bar_abs"),
             "bar(a)",
-            row.source())
+            row.evidence("p2_bar_abs"))
         .isMetWithinFraction(
             flowing.outlet().pressure().bar(), 1.0e-12, "15 digits of the solved input printed");
   }

@@ -25,7 +25,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 class PipeDutyTest {
 
-  private static final String CHAPTER = "Circuit: velocity and budget rules";
+  private static final String CHAPTER = "Line: velocity and budget rules";
   private static final AirState AIR =
       AirState.of(AbsolutePressure.ofPsi(104.7), Temperature.ofFahrenheit(60.0));
   private static final MassFlow FLOW = FreeAirFlow.ofScfm60F(200.0).massFlow();
@@ -44,7 +44,11 @@ class PipeDutyTest {
   private static void compare(String begins, PipeDuty duty) {
     Row row = rule(begins);
     Comparison.of(
-            CHAPTER, row + ", " + row.text("basis"), row.number("value"), "ft/s", row.source())
+            CHAPTER,
+            row + ", " + row.text("basis"),
+            row.number("value"),
+            "ft/s",
+            row.evidence("value"))
         .isMetBy(duty.highest().feetPerSecond(), 1.0e-12, "exact");
   }
 
@@ -74,7 +78,7 @@ class PipeDutyTest {
             row + ", " + row.text("question"),
             row.number("recomputed"),
             "in",
-            row.source())
+            row.evidence("recomputed"))
         .isMetBy(
             PipeDuty.ROOM_HEADER.boreFor(FLOW, AIR).inches(),
             5.0e-4,
@@ -130,7 +134,8 @@ class PipeDutyTest {
     double allowed = 7.0e5 * row.number("value") / 100.0;
     MassFlow just = run.largestFlow(
             GaugePressure.of(supply.pressure().minus(PressureDrop.ofPascals(allowed)), atmosphere))
-        .orElseThrow();
+        .orElseThrow()
+        .massFlow();
     String title = "More than a tenth of the pressure is lost";
     assertThat(run.at(just.times(1.0 - 1.0e-6)).cautions())
         .as(row.source())

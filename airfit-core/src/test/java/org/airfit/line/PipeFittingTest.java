@@ -89,7 +89,7 @@ class PipeFittingTest {
                 + row.text("method"),
             row.number("k_value"),
             "-",
-            row.source())
+            row.evidence("k_value"))
         .isMetWithinFraction(ours(row), 1.0e-10, "12 digits printed");
   }
 
@@ -101,7 +101,11 @@ class PipeFittingTest {
   @MethodSource("turbulentFriction")
   void fully_turbulent_friction_is_that_of_the_handbook(Row row) {
     Comparison.of(
-            "Line: fully turbulent friction", "size " + row, row.number("f_t"), "-", row.source())
+            "Line: fully turbulent friction",
+            "size " + row,
+            row.number("f_t"),
+            "-",
+            row.evidence("f_t"))
         .isMetBy(
             PipeFitting.fullyTurbulentFriction(Length.ofMillimetres(row.number("id_mm_sch40")))
                 .darcy(),

@@ -44,7 +44,7 @@ class ReservoirTest {
 
   private static void compare(Row row, String column, String unit, double ours) {
     double near = row.number("mach_2") > 0.7 ? 1.0e-7 : 1.0e-9;
-    Comparison.of(CHAPTER, row + ", " + column, row.number(column), unit, row.source())
+    Comparison.of(CHAPTER, row + ", " + column, row.number(column), unit, row.evidence(column))
         .isMetWithinFraction(
             ours, near, "the table's own advice: 1e-9, 1e-7 where Mach 0.7 is passed");
   }
@@ -62,7 +62,7 @@ class ReservoirTest {
             row + ", p_back_at_choke",
             row.number("p_back_at_choke_bar_abs"),
             "bar(a)",
-            row.source())
+            row.evidence("p_back_at_choke_bar_abs"))
         .isMetWithinFraction(choked.chokingPressure().bar(), 1.0e-12, "15 digits printed");
     if (row.text("status").equals("choked")) {
       assertThat(flow.kilogramsPerSecond())

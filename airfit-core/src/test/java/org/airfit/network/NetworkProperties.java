@@ -110,9 +110,11 @@ class NetworkProperties {
       assertThat(branch.inlet()).isGreaterThanOrEqualTo(branch.outlet());
     });
     double supplied = 0.0;
-    for (NetworkResult.SupplyFlow supply : solved.supplies()) {
-      sums.merge(supply.node(), supply.kilogramsPerSecond(), Double::sum);
-      supplied += supply.kilogramsPerSecond();
+    for (SupplyFlow supply : solved.supplies()) {
+      double given =
+          supply.given().kilogramsPerSecond() - supply.takenBack().kilogramsPerSecond();
+      sums.merge(supply.node(), given, Double::sum);
+      supplied += given;
     }
     solved
         .tools()

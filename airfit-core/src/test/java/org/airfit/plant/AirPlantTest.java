@@ -26,7 +26,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class AirPlantTest {
 
-  private static final String CHAPTER = "Circuit: energy and money";
+  private static final String CHAPTER = "Plant: energy and money";
   private static final AirState INTAKE =
       AirState.of(AbsolutePressure.ofPsi(14.7), Temperature.ofFahrenheit(60.0));
   private static final AbsolutePressure AT_100_PSIG = AbsolutePressure.ofPsi(114.7);
@@ -53,7 +53,12 @@ class AirPlantTest {
   }
 
   private static Comparison compare(Row row, String what, double published, String unit) {
-    return Comparison.of(CHAPTER, row + ", " + what, published, unit, row.source());
+    return Comparison.of(
+        CHAPTER,
+        row + ", " + what,
+        published,
+        unit,
+        row.evidence(row.heading().contains("value") ? "value" : "published_answer"));
   }
 
   @Test

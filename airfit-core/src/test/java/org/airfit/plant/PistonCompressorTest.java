@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class PistonCompressorTest {
 
-  private static final String CHAPTER = "Circuit: compressors at a height";
+  private static final String CHAPTER = "Plant: compressors at a height";
   private static final Length SEA = Length.ofMetres(0.0);
 
   static Stream<Row> rows() {
@@ -54,7 +54,12 @@ class PistonCompressorTest {
     int stages = type.startsWith("two") ? 2 : 1;
     double most = percent(stages, 0.03, row);
     double least = percent(stages, 0.15, row);
-    Comparison.of(CHAPTER, row.toString(), row.number("efficiency_pct"), "%", row.source())
+    Comparison.of(
+            CHAPTER,
+            row.toString(),
+            row.number("efficiency_pct"),
+            "%",
+            row.evidence("efficiency_pct"))
         .isMetBy(
             0.5 * (most + least),
             0.5 * (most - least) + row.halfDigit("efficiency_pct"),

@@ -43,11 +43,11 @@ class ReceiverSizeTest {
         .findFirst()
         .orElseThrow();
     Comparison.of(
-            "Circuit: receivers",
+            "Plant: receivers",
             row + ", " + row.text("inputs"),
             row.number("published_answer"),
             row.text("unit"),
-            row.source())
+            row.evidence("published_answer"))
         .isMetBy(
             size.volume().in(unit),
             row.halfDigit("published_answer") + 7.0e-5 * row.number("published_answer"),

@@ -77,7 +77,7 @@ class IdentificationTest {
             row.text("vector") + ", " + row.text("profile") + ", " + column,
             printed,
             "-",
-            row.source())
+            row.evidence(column))
         .isMetBy(
             ours,
             Math.max(1.0e-12, Math.max(1.0e-5 * Math.abs(printed), row.halfDigit(column))),
@@ -119,7 +119,7 @@ class IdentificationTest {
             row + ", conformance",
             row.number("conformance_probability"),
             "-",
-            row.source())
+            row.evidence("conformance_probability"))
         .isMetBy(
             judged.probability(),
             Math.max(1.0e-12, 1.0e-5 * row.number("conformance_probability")),
@@ -132,7 +132,7 @@ class IdentificationTest {
             row + ", density",
             row.number("density_uniform_part_per_mm"),
             "1/mm",
-            row.source())
+            row.evidence("density_uniform_part_per_mm"))
         .isMetBy(
             density,
             Math.max(1.0e-6, 1.0e-5 * row.number("density_uniform_part_per_mm")),
@@ -159,7 +159,8 @@ class IdentificationTest {
   }
 
   private static void vector(Row row, String column, Length ours) {
-    Comparison.of("Plugs: measured set vector", column, row.number(column), "mm", row.source())
+    Comparison.of(
+            "Plugs: measured set vector", column, row.number(column), "mm", row.evidence(column))
         .isMetBy(ours.millimetres(), 1.01 * row.halfDigit(column), "half the last digit printed");
   }
 
@@ -181,7 +182,7 @@ class IdentificationTest {
             row.toString(),
             row.number("sigma_mm"),
             "mm",
-            row.source())
+            row.evidence("sigma_mm"))
         .isMetBy(
             expected.sigma,
             1.5 * row.halfDigit("sigma_mm"),

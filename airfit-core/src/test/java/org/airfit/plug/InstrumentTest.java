@@ -45,7 +45,7 @@ class InstrumentTest {
                     + " mm",
                 row.number("mpe_mm"),
                 "mm",
-                row.source())
+                row.evidence("mpe_mm"))
             .isMetBy(
                 instrument
                     .limitOfError(dimension, mm(row.number("length_up_to_mm")))

@@ -52,7 +52,7 @@ class KnownPlugsTest {
               n + " pieces, " + column,
               row.number(column),
               "-",
-              row.source())
+              row.evidence(column))
           .isMetBy(
               KnownPlugs.grubbs(n, risk),
               2.0 * row.halfDigit(column),

@@ -160,7 +160,7 @@ class ProfileTablesTest {
     String rule = row.text("rule");
     double[] numbers = ruleNumbers().get(rule);
     if (numbers != null) {
-      Comparison.of("Plugs: decision rules", rule, numbers[0], "-", row.source())
+      Comparison.of("Plugs: decision rules", rule, numbers[0], "-", row.evidence("value_or_remark"))
           .isMetBy(numbers[1], rule.startsWith("Type B from stated") ? 0.0005 : 0.005, DIGITS);
       return;
     }
@@ -222,7 +222,7 @@ class ProfileTablesTest {
               row.text("component_id"),
               row.number("sigma_mm"),
               "mm",
-              row.source())
+              row.evidence("sigma_mm"))
           .isMetBy(
               PartSpread.limits(mm(8.0 - width), mm(8.0)).standardDeviation().millimetres(),
               row.halfDigit("sigma_mm"),
@@ -264,7 +264,7 @@ class ProfileTablesTest {
             row.text("component_id"),
             row.number("sigma_mm"),
             "mm",
-            row.source())
+            row.evidence("sigma_mm"))
         .isMetBy(
             PartSpread.limits(mm(10.0 - half), mm(10.0 + half))
                 .standardDeviation()
@@ -282,7 +282,7 @@ class ProfileTablesTest {
                 row.text("document") + ", " + row.text("series_or_class"),
                 row.number("max_working_pressure_psi"),
                 "psi",
-                row.source())
+                row.evidence("max_working_pressure_psi"))
             .isMetBy(
                 GaugePressure.ofBar(row.number("max_working_pressure_bar")).psi(),
                 row.halfDigit("max_working_pressure_psi"),

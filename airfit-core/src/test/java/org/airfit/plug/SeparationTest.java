@@ -41,7 +41,7 @@ class SeparationTest {
             row.text("case") + ", risk " + row.text("misidentification_risk"),
             risk,
             "-",
-            row.source())
+            row.evidence("min_difference_of_nominals_mm"))
         .isMetBy(
             Separation.riskAt(difference / sigma),
             1.1 * density * (byDifference + bySigma),

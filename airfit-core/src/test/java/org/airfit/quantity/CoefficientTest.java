@@ -30,6 +30,22 @@ class CoefficientTest {
   }
 
   @Test
+  void coefficients_are_read_with_the_word_that_tells_which() {
+    assertThat(FrictionFactor.parse("0.02 Darcy")).isEqualTo(FrictionFactor.ofDarcy(0.02));
+    assertThat(FrictionFactor.parse("0.005 (fanning)")).isEqualTo(FrictionFactor.ofFanning(0.005));
+    assertThat(ValveCoefficient.parse("0.9 Kv")).isEqualTo(ValveCoefficient.ofKv(0.9));
+    assertThat(ValveCoefficient.parse("1.04 CV")).isEqualTo(ValveCoefficient.ofCv(1.04));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> ValveCoefficient.parse("0.9"))
+        .withMessage(
+            "\"0.9\": the unit is missing, at position 3; accepted: a number and one of Kv,"
+                + " Cv, such as \"0.9 Kv\", \"1.04 Cv\"");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> FrictionFactor.parse("0 Darcy"))
+        .withMessageContaining("must be finite and above 0");
+  }
+
+  @Test
   void coefficients_order_print_and_equal_by_their_number() {
     assertThat(FrictionFactor.ofDarcy(0.02))
         .isEqualTo(FrictionFactor.ofFanning(0.005))

@@ -116,12 +116,40 @@ class FreeAirFlowTest {
   }
 
   @Test
-  void a_state_of_the_users_own_is_printed_and_not_guessed_back() {
+  void a_state_of_the_users_own_is_printed_in_full_and_read_back() {
     ReferenceState own = ReferenceState.of(
         "15 °C dry", Temperature.ofCelsius(15), AbsolutePressure.ofBar(1), 0, Source.demo("test"));
     FreeAirFlow flow = FreeAirFlow.of(5, VolumeFlowUnit.LITRE_PER_SECOND, own);
     assertThat(flow.format(VolumeFlowUnit.LITRE_PER_SECOND)).isEqualTo("5 L/s 15 °C dry");
+    assertThat(flow).hasToString("0.005 m³/s at 15 °C dry (15 °C, 100 kPa(a), dry)");
+    assertThat(FreeAirFlow.parse(flow.toString())).isEqualTo(flow);
+    assertThat(
+            FreeAirFlow.parse("300 L/min at 15 °C dry (59 °F, 1 bar(a), dry)").reference())
+        .isEqualTo(own);
+    assertThat(FreeAirFlow.parse("16 L/s at ANR")).isEqualTo(FreeAirFlow.ofAnrLitresPerSecond(16));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "5 L/s at shop | 13 | the temperature, pressure and humidity of the state are missing",
+        "5 L/s at shop (15 °C, 1 bar(a)) | 31 | the temperature, pressure and humidity of the state are missing",
+        "5 L/s at shop (15 °C, 1 bar, dry) | 24 | \"bar\" does not tell from where the pressure counts",
+        "5 L/s at shop (15, 1 bar(a), dry) | 17 | the unit is missing",
+        "5 L/s at shop (15 °C, 1 bar(a), wet) | 32 | this is no number",
+        "5 L/s at shop (15 °C, 9 bar(a), dry) | 8 | reference pressure must be in [50, 200] kPa(a)",
+        "5 L/s at ANR (0 °C, 1 bar(a), dry) | 13 | this mark has a state of its own: ANR (20 °C",
+        "5 L/s at (15 °C, 1 bar(a), dry) | 8 | name of a reference state must not be blank",
+        "5 furlongs at shop (15 °C, 1 bar(a), dry) | 2 | \"furlongs\" is no unit of volume flow",
+        "34 scfm at shop (15 °C, 1 bar(a), dry) | 3 | \"scfm\" is a unit of free-air flow, not of volume flow"
+      })
+  void a_state_that_is_not_whole_is_told_in_the_text_as_typed(
+      String text, int position, String problem) {
     assertThatExceptionOfType(QuantityFormatException.class)
-        .isThrownBy(() -> FreeAirFlow.parse(flow.toString()));
+        .isThrownBy(() -> FreeAirFlow.parse(text))
+        .withMessageStartingWith("\"" + text + "\": " + problem)
+        .satisfies(wrong -> assertThat(wrong.text()).isEqualTo(text))
+        .satisfies(wrong -> assertThat(wrong.position()).isEqualTo(position));
   }
 }

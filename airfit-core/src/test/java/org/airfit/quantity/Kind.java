@@ -11,7 +11,7 @@ import java.util.function.Function;
  * @param units its units, the SI unit first
  * @param lowest the lowest value in the SI unit
  */
-record Kind<Q extends Scalar<Q, U>, U extends Unit>(
+record Kind<Q extends Quantity<Q, U>, U extends Unit>(
     String name,
     Class<Q> type,
     List<U> units,
@@ -50,11 +50,11 @@ record Kind<Q extends Scalar<Q, U>, U extends Unit>(
           Temperature::parse),
       kind("mass flow", MassFlow.class, MassFlowUnit.values(), MassFlow::of, MassFlow::parse),
       kind(
-          "actual flow",
-          ActualFlow.class,
+          "free-air flow",
+          FreeAirFlow.class,
           VolumeFlowUnit.values(),
-          ActualFlow::of,
-          ActualFlow::parse),
+          (value, unit) -> FreeAirFlow.of(value, unit, ReferenceState.ANR),
+          FreeAirFlow::parse),
       kind("density", Density.class, DensityUnit.values(), Density::of, Density::parse),
       kind("velocity", Velocity.class, VelocityUnit.values(), Velocity::of, Velocity::parse),
       kind(
@@ -72,7 +72,7 @@ record Kind<Q extends Scalar<Q, U>, U extends Unit>(
           SonicConductance::of,
           SonicConductance::parse));
 
-  private static <Q extends Scalar<Q, U>, U extends Unit> Kind<Q, U> kind(
+  private static <Q extends Quantity<Q, U>, U extends Unit> Kind<Q, U> kind(
       String name,
       Class<Q> type,
       U[] units,

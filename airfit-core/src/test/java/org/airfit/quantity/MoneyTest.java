@@ -1,12 +1,14 @@
 package org.airfit.quantity;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import java.math.BigDecimal;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class MoneyTest {
 
@@ -22,12 +24,44 @@ class MoneyTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "USD", "12", "1e3 USD", "1,5 USD", "NaN USD", "$12"})
-  void anything_else_is_refused_with_what_to_type(String text) {
-    assertThatIllegalArgumentException()
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "`` | 0 | the amount is missing",
+        "USD | 0 | the amount is missing",
+        "$12 | 0 | the amount is missing",
+        "NaN USD | 0 | the amount is missing",
+        "- USD | 0 | the amount is missing",
+        "12 | 2 | the currency is missing",
+        "12USD | 2 | between amount and currency stands a blank",
+        "1e3 USD | 1 | between amount and currency stands a blank",
+        "1. USD | 1 | between amount and currency stands a blank",
+        "1,5 USD | 1 | a comma means different things in different places",
+        "1 200 USD | 2 | a second number: write 1200 without a gap",
+        "5 -USD | 0 | currency must be a text such as",
+        "1000000000000000000000000000000 USD | 0 | amount must lie below 1e30",
+        "0.0000000000000000000000000000001 USD | 0 | amount must lie below 1e30 with at most 30 decimals"
+      })
+  void anything_else_is_refused_with_what_to_type(String text, int position, String problem) {
+    assertThatExceptionOfType(QuantityFormatException.class)
         .isThrownBy(() -> Money.parse(text))
-        .withMessage(
-            "money must be an amount and a currency such as \"0.11 USD\", was \"" + text + "\"");
+        .withMessageStartingWith("\"" + text + "\": " + problem)
+        .withMessageEndingWith("accepted: an amount and a currency, such as \"0.11 USD\"")
+        .satisfies(wrong -> assertThat(wrong.position()).isEqualTo(position));
+  }
+
+  /** A cent must not be lost in what is printed, however much money it is. */
+  @Test
+  void it_prints_every_digit_and_reads_it_back() {
+    assertThat(Money.parse("123456789.01 USD")).hasToString("123456789.01 USD");
+    assertThat(Money.parse("12345678901.23 EUR")).hasToString("12345678901.23 EUR");
+    assertThat(Money.parse("−3.50 USD")).isEqualTo(Money.parse("-3.5 USD")).hasToString("-3.5 USD");
+    assertThat(Money.parse("999999999999999999999999999999.5 USD").currency()).isEqualTo("USD");
+    assertThat(Money.parse("1 USD").times(1e-40)).isEqualTo(Money.parse("0 USD"));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Money.parse("1 USD").times(1e30))
+        .withMessageStartingWith("amount must lie below 1e30");
   }
 
   @Test
@@ -56,6 +90,11 @@ class MoneyTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> new Money(BigDecimal.ONE, " USD"))
         .withMessageStartingWith("currency must be a text");
-    assertThatIllegalArgumentException().isThrownBy(() -> new Money(BigDecimal.ONE, ""));
+    for (String currency : List.of("", "USD ", "\u00a0USD", "2USD", "-USD", "x".repeat(61))) {
+      assertThatIllegalArgumentException()
+          .isThrownBy(() -> new Money(BigDecimal.ONE, currency))
+          .withMessageStartingWith("currency must be a text");
+    }
+    assertThat(new Money(BigDecimal.ONE, "x".repeat(60)).currency()).hasSize(60);
   }
 }

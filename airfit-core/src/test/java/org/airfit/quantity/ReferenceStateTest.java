@@ -32,7 +32,9 @@ class ReferenceStateTest {
       "US68_147", ReferenceState.SCFM_68F,
       "US60_147", ReferenceState.SCFM_60F);
 
-  /** Densities printed in lb/ft³ to two or three digits, half a unit of the last as a fraction: 0.075, 0.0764, 0.07494. */
+  /**
+   * Densities printed in lb/ft³ to two or three digits, half a unit of the last as a fraction: 0.075, 0.0764, 0.07494.
+   */
   private static final Map<String, Double> PRINTED_IN_POUNDS = Map.of(
       "ASME36", 0.0005 / 0.075,
       "AMCA70", 0.0005 / 0.075,
@@ -51,7 +53,9 @@ class ReferenceStateTest {
     return Rows.of(ReferenceStateTest.class, "reference_conversions.csv");
   }
 
-  /** A constant of ours where there is one, otherwise the state as a user would enter it, read from the printed words. */
+  /**
+   * A constant of ours where there is one, otherwise the state as a user would enter it, read from the printed words.
+   */
   private static ReferenceState state(Row row) {
     ReferenceState constant = CONSTANTS.get(row.text("id"));
     return constant != null
@@ -69,7 +73,8 @@ class ReferenceStateTest {
   }
 
   private static void compare(Row row, String column, double ours, String unit) {
-    Comparison.of(STATES, row.text("id") + ", " + column, row.number(column), unit, row.source())
+    Comparison.of(
+            STATES, row.text("id") + ", " + column, row.number(column), unit, row.evidence(column))
         .isMetBy(ours, row.halfDigit(column), "digits printed");
   }
 
@@ -87,8 +92,8 @@ class ReferenceStateTest {
   }
 
   /**
-   * What the documents print as the density. Real air at 0 °C and one atmosphere is 0.06 % denser than the ideal gas (compressibility
-   * factor 0.9994, Lemmon et al. 2000, as in air_properties.csv of the air package).
+   * What the documents print as the density. Real air at 0 °C and one atmosphere is 0.06 % denser than the ideal gas
+   * (compressibility factor 0.9994, Lemmon et al. 2000, as in air_properties.csv of the air package).
    */
   @ParameterizedTest
   @MethodSource("statesWithDensity")
@@ -101,7 +106,7 @@ class ReferenceStateTest {
             row.text("id") + ", printed density (partly recalled)",
             row.number("rho_stated_kg_m3"),
             "kg/m³",
-            row.source())
+            row.evidence("rho_stated_kg_m3"))
         .isMetWithinFraction(
             state(row).density().kilogramsPerCubicMetre(),
             prescribed ? 0.0 : digits + 0.0006,
@@ -147,14 +152,14 @@ class ReferenceStateTest {
             name + ", humidity ignored",
             row.number("result_simple"),
             unit.symbol(),
-            row.source())
+            row.evidence("result_simple"))
         .isMetBy(flow.at(to).in(unit), row.halfDigit("result_simple"), "digits printed");
     Comparison.of(
             CONVERSIONS,
             name + ", same dry air",
             row.number("result_dry_air_basis"),
             unit.symbol(),
-            row.source())
+            row.evidence("result_dry_air_basis"))
         .isMetBy(
             flow.dryAirAt(to).in(unit), row.halfDigit("result_dry_air_basis"), "digits printed");
     Comparison.of(
@@ -162,7 +167,7 @@ class ReferenceStateTest {
             name + ", mass of dry air",
             row.number("mass_flow_dry_kg_s"),
             "kg/s",
-            row.source())
+            row.evidence("mass_flow_dry_kg_s"))
         .isMetBy(
             flow.dryAirMassFlow().kilogramsPerSecond(),
             row.halfDigit("mass_flow_dry_kg_s"),
@@ -207,6 +212,27 @@ class ReferenceStateTest {
     assertThat(ReferenceState.ANR).hasToString("ANR (20 °C, 100 kPa(a), 65 % humidity)");
     assertThat(ReferenceState.NORMAL).hasToString("DIN 1343 (0 °C, 101.325 kPa(a), dry)");
     assertThat(ReferenceState.SCFM_60F).hasToString("60 °F (15.56 °C, 101.353 kPa(a), dry)");
+  }
+
+  @Test
+  void a_state_is_read_from_its_mark_or_from_all_that_it_prints() {
+    assertThat(ReferenceState.parse("anr")).isSameAs(ReferenceState.ANR);
+    assertThat(ReferenceState.parse("normal")).isSameAs(ReferenceState.NORMAL);
+    assertThat(ReferenceState.parse(ReferenceState.SCFM_60F.toString()))
+        .isSameAs(ReferenceState.SCFM_60F);
+    ReferenceState shop = ReferenceState.parse("shop (20 °C, 1 bar(a), 50 % RH)");
+    assertThat(shop).isEqualTo(ReferenceState.of("shop", ROOM, BAR, 0.5, TEST));
+    assertThat(shop.source().basis()).isEqualTo(Basis.FROM_MEMORY);
+    assertThat(shop).hasToString("shop (20 °C, 100 kPa(a), 50 % humidity)");
+  }
+
+  @Test
+  void a_name_is_as_long_as_a_name_and_stands_without_blanks_around() {
+    assertThat(ReferenceState.of(" shop ", ROOM, BAR, 0.0, TEST).name()).isEqualTo("shop");
+    assertThat(ReferenceState.of("x".repeat(60), ROOM, BAR, 0.0, TEST).name()).hasSize(60);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> ReferenceState.of("x".repeat(61), ROOM, BAR, 0.0, TEST))
+        .withMessage("name of a reference state must have at most 60 characters, had 61");
   }
 
   @Test

@@ -84,7 +84,9 @@ class UnitTest {
   private static final double POUND_FORCE =
       PressureUnit.PSI.toSi(1.0) * AreaUnit.SQUARE_INCH.toSi(1.0);
 
-  /** The rows that are no unit of ours but a product of units of ours: they check the same factors from another side. */
+  /**
+   * The rows that are no unit of ours but a product of units of ours: they check the same factors from another side.
+   */
   private static final Map<String, Double> COMPOSED = Map.ofEntries(
       entry("flow_volume, US gal/min", VolumeUnit.US_GALLON.toSi(1.0) / 60.0),
       entry("flow_volume, imp gal/min", VolumeUnit.IMPERIAL_GALLON.toSi(1.0) / 60.0),
@@ -167,7 +169,7 @@ class UnitTest {
             name(row),
             row.number("factor_to_si"),
             row.text("si_unit") + " per unit",
-            row.source())
+            row.evidence("factor_to_si"))
         .isMetWithinFraction(
             ours(row),
             composed ? 1.0e-15 : 2.3e-16,
@@ -185,7 +187,7 @@ class UnitTest {
             name(row) + ", as recalled from the print",
             row.number("sp811_printed"),
             row.text("si_unit") + " per unit",
-            row.source())
+            row.evidence("sp811_printed"))
         .isMetBy(ours(row), row.halfDigit("sp811_printed"), "digits printed");
   }
 

@@ -85,21 +85,21 @@ class RunTest {
     assertThat(shares).hasSize(printed.length);
     for (int i = 0; i < printed.length; i++) {
       Comparison.of(
-              "Circuit: supply lines",
+              "Run: supply lines",
               row + ", after element " + (i + 1),
               Double.parseDouble(printed[i]),
               "bar(a)",
-              row.source())
+              row.evidence("p_after_each_bar_abs"))
           .isMetBy(shares.get(i).outlet().bar(), 5.0e-13, "13 decimals printed");
     }
     if (row.text("status").equals("ok")) {
       RunResult.Delivered delivered = (RunResult.Delivered) result;
       Comparison.of(
-              "Circuit: supply lines",
+              "Run: supply lines",
               row + ", whole drop",
               row.number("dp_total_bar"),
               "bar",
-              row.source())
+              row.evidence("dp_total_bar"))
           .isMetBy(delivered.lost().bar(), 1.0e-12, "12 digits printed");
     } else {
       assertThat(result).isInstanceOf(RunResult.Starved.class);
@@ -121,7 +121,7 @@ class RunTest {
     assertThat(at).isEqualTo(delivered.atTool());
     assertThat(parts).isCloseTo(1.0, within(1.0e-12));
     assertThat(delivered.atToolGauge().bar()).isCloseTo(at.bar() - 1.0, within(1.0e-12));
-    assertThat(delivered.supply()).isEqualTo(SUPPLY.pressure());
+    assertThat(delivered.atSupply()).isEqualTo(SUPPLY.pressure());
   }
 
   /** By hand: without the hose only the two couplings are left, and a run of these tells the gain. */
@@ -162,7 +162,7 @@ class RunTest {
     Conduit longHose =
         Conduit.of(Length.ofMillimetres(7.9), Length.ofMetres(15.0), Length.ofMillimetres(0.02));
     Run run = Run.from(SUPPLY, ATMOSPHERE).through("long hose", longHose);
-    double open = run.largestFlow(GaugePressure.ofBar(0.0)).orElseThrow().kilogramsPerSecond();
+    double open = run.largestFlow(GaugePressure.ofBar(0.0)).orElseThrow().massFlow().kilogramsPerSecond();
     RunResult more = run.at(MassFlow.ofKilogramsPerSecond(open * 1.0001));
     assertThat(more).isInstanceOf(RunResult.Starved.class);
     RunResult.Starved starved = (RunResult.Starved) more;
@@ -176,7 +176,7 @@ class RunTest {
   @Test
   void the_largest_flow_arrives_at_just_the_pressure_asked_for() {
     GaugePressure least = GaugePressure.ofBar(6.0);
-    MassFlow most = shop().largestFlow(least).orElseThrow();
+    MassFlow most = shop().largestFlow(least).orElseThrow().massFlow();
     RunResult.Delivered delivered = (RunResult.Delivered) shop().at(most);
     assertThat(delivered.atToolGauge().bar())
         .isCloseTo(6.0, within(1.0e-10))
@@ -186,7 +186,7 @@ class RunTest {
   @Test
   void a_supply_below_the_pressure_asked_for_carries_nothing() {
     assertThat(shop().largestFlow(GaugePressure.ofBar(7.1))).isEmpty();
-    assertThat(shop().largestFlow(GaugePressure.ofBar(7.0)).orElseThrow().kilogramsPerSecond())
+    assertThat(shop().largestFlow(GaugePressure.ofBar(7.0)).orElseThrow().massFlow().kilogramsPerSecond())
         .as("kg/s; what is left is the rounding of 8 bar")
         .isLessThan(1.0e-9);
   }
@@ -225,7 +225,7 @@ class RunTest {
   /** 10 % of the pressure from receiver to tool, of Fluid Power Journal: 0.7 bar of 7 bar(g). */
   @Test
   void a_loss_of_more_than_a_tenth_is_told() {
-    MassFlow most = shop().largestFlow(GaugePressure.ofBar(6.3)).orElseThrow();
+    MassFlow most = shop().largestFlow(GaugePressure.ofBar(6.3)).orElseThrow().massFlow();
     assertThat(shop().at(most.times(0.999)).cautions()).hasSize(1);
     assertThat(shop().at(most.times(1.001)).cautions())
         .extracting(caution -> caution.title())
@@ -249,7 +249,7 @@ class RunTest {
 
   @Test
   void the_run_tells_its_ends() {
-    assertThat(shop().supply()).isEqualTo(SUPPLY);
+    assertThat(shop().stillAir()).isEqualTo(SUPPLY);
     assertThat(shop().atmosphere()).isEqualTo(ATMOSPHERE);
   }
 

@@ -63,15 +63,15 @@ class SizingTest {
     return Money.parse("1 USD").times(amount);
   }
 
-  private static Sizing.Fitting fitting(Sizing sizing) {
-    return (Sizing.Fitting) sizing.solve();
+  private static Sizing.Solutions fitting(Sizing sizing) {
+    return (Sizing.Solutions) sizing.solve();
   }
 
   /** Tried one by one here, the cheapest that keeps the tool at pressure is the one found. */
   @ParameterizedTest
   @ValueSource(doubles = {4.0, 5.5, 6.0, 6.4, 6.6})
   void the_cheapest_is_the_cheapest_of_all_that_fit(double least) {
-    Sizing.Fitting fitting = fitting(sizing(least));
+    Sizing.Solutions fitting = fitting(sizing(least));
     double cheapest = Double.POSITIVE_INFINITY;
     double most = Double.NEGATIVE_INFINITY;
     double[][] hoses = {{6.3, 10.0}, {8.0, 16.0}, {9.5, 20.0}, {12.7, 30.0}};
@@ -92,10 +92,11 @@ class SizingTest {
         }
       }
     }
-    assertThat(fitting.candidates()).hasSize(fit);
+    assertThat(fitting.options()).hasSize(fit);
     assertThat(fitting.cheapest().price()).isEqualTo(usd(cheapest));
-    assertThat(fitting.mostMargin().marginPascals())
+    assertThat(fitting.mostMargin().margin().pascals())
         .isCloseTo((most - least) * 1.0e5, within(1.0e-6));
+    assertThat(fitting.mostMargin().lack().pascals()).isZero();
     assertThat(fitting.mostMargin().chosen())
         .containsEntry("hose", "12.7 mm")
         .containsEntry("coupler", "C 12.0");
@@ -103,31 +104,31 @@ class SizingTest {
 
   @Test
   void no_candidate_off_the_front_is_as_good_as_one_on_it() {
-    Sizing.Fitting fitting = fitting(sizing(4.0));
-    List<Sizing.Candidate> front = fitting.pareto();
+    Sizing.Solutions fitting = fitting(sizing(4.0));
+    List<SizingOption> front = fitting.pareto();
     assertThat(front).contains(fitting.cheapest()).hasSizeGreaterThan(2);
-    assertThat(front.get(front.size() - 1).marginPascals())
-        .isEqualTo(fitting.mostMargin().marginPascals());
-    for (Sizing.Candidate candidate : fitting.candidates()) {
-      boolean beaten = fitting.candidates().stream()
+    assertThat(front.get(front.size() - 1).margin())
+        .isEqualTo(fitting.mostMargin().margin());
+    for (SizingOption candidate : fitting.options()) {
+      boolean beaten = fitting.options().stream()
           .anyMatch(other -> !other.equals(candidate)
               && other.price().compareTo(candidate.price()) <= 0
-              && other.marginPascals() >= candidate.marginPascals());
+              && other.margin().compareTo(candidate.margin()) >= 0);
       assertThat(front.contains(candidate)).as(candidate.chosen().toString()).isEqualTo(!beaten);
     }
   }
 
   @Test
   void a_margin_for_wear_asks_for_more() {
-    Sizing.Fitting clean = fitting(sizing(6.0));
-    Sizing.Fitting worn = fitting(sizing(6.0).withLossFactor(2.0));
-    assertThat(worn.candidates()).hasSizeLessThan(clean.candidates().size());
+    Sizing.Solutions clean = fitting(sizing(6.0));
+    Sizing.Solutions worn = fitting(sizing(6.0).withLossFactor(2.0));
+    assertThat(worn.options()).hasSizeLessThan(clean.options().size());
     assertThat(worn.cheapest().price()).isGreaterThan(clean.cheapest().price());
-    Sizing.Candidate chosen = worn.cheapest();
+    SizingOption chosen = worn.cheapest();
     double again = ((RunResult.Delivered) chosen.run().withLossFactor(2.0).balance(TOOL))
         .atToolGauge()
         .pascals();
-    assertThat(chosen.marginPascals()).isEqualTo(again - 6.0e5);
+    assertThat(chosen.margin().pascals()).isEqualTo(again - 6.0e5);
     assertThatIllegalArgumentException()
         .isThrownBy(() -> sizing(6.0).withLossFactor(0.5))
         .withMessage("factor on the loss must be in [1, 10], was 0.5");
@@ -137,11 +138,14 @@ class SizingTest {
   void nothing_fits_with_the_nearest_miss() {
     Sizing.Result result = sizing(6.95).solve();
     assertThat(result.<Boolean>fold(fitting -> false, nothing -> true)).isTrue();
-    Sizing.NothingFits nothing = (Sizing.NothingFits) result;
+    Sizing.NoSolution nothing = (Sizing.NoSolution) result;
     assertThat(nothing.nearest().chosen())
         .containsEntry("hose", "12.7 mm")
         .containsEntry("coupler", "C 12.0");
-    assertThat(nothing.nearest().marginPascals()).isNegative();
+    assertThat(nothing.nearest().keepsPressure()).isFalse();
+    assertThat(nothing.nearest().margin().pascals()).isZero();
+    assertThat(nothing.nearest().lack().pascals())
+        .isEqualTo(6.95e5 - nothing.nearest().atTool().orElseThrow().pascals());
     assertThat(nothing.working().toText()).startsWith("Nothing keeps the tool at pressure");
     assertThat(nothing.cautions()).isNotEmpty();
   }
@@ -149,7 +153,7 @@ class SizingTest {
   @Test
   void a_tool_that_cannot_be_fed_is_the_farthest_miss() {
     ToolDemand gun = ToolDemand.fixed("gun", TOOL.rated().times(5.0));
-    Sizing.NothingFits nothing = (Sizing.NothingFits) Sizing.of(RUN, gun, GaugePressure.ofBar(6.9))
+    Sizing.NoSolution nothing = (Sizing.NoSolution) Sizing.of(RUN, gun, GaugePressure.ofBar(6.9))
         .with("hose", "thin", hose(5.0), usd(1.0))
         .with("hose", "thick", hose(19.0), usd(2.0))
         .with("coupler", "wide", part(30.0), usd(3.0))

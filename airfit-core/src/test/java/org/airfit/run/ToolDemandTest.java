@@ -154,11 +154,11 @@ class ToolDemandTest {
     ReferenceState free = ReferenceState.SCFM_60F;
     AirState at80psig = AirState.of(AbsolutePressure.ofPsi(94.7), Temperature.ofFahrenheit(60.0));
     Comparison.of(
-            "Circuit: demands",
+            "Run: demands",
             row + ", " + row.text("question"),
             row.number("published_answer"),
             "cfm",
-            row.source())
+            row.evidence("published_answer"))
         .isMetWithinFraction(
             ToolDemand.filling("cylinder", cylinder(2.0, 10.0), 40.0, at80psig)
                 .rated()
@@ -169,11 +169,11 @@ class ToolDemandTest {
     Row other = example("FA02");
     AirState at100psig = AirState.of(AbsolutePressure.ofPsi(114.7), Temperature.ofFahrenheit(80.0));
     Comparison.of(
-            "Circuit: demands",
+            "Run: demands",
             other + ", " + other.text("question"),
             other.number("recomputed"),
             "scfm",
-            other.source())
+            other.evidence("recomputed"))
         .isMetWithinFraction(
             ToolDemand.filling("cylinder", cylinder(1.75, 6.0), 30.0, at100psig)
                 .rated()
@@ -189,11 +189,11 @@ class ToolDemandTest {
     Row row = example("CS01");
     FreeAirFlow use = FreeAirFlow.ofScfm60F(60.0);
     Comparison.of(
-            "Circuit: demands",
+            "Run: demands",
             row + ", " + row.text("question"),
             row.number("published_answer"),
             "ft³/min",
-            row.source())
+            row.evidence("published_answer"))
         .isMetBy(
             FreeAirFlow.from(use.massFlow().times(1.25), ReferenceState.SCFM_60F)
                 .cubicFeetPerMinute(),
@@ -212,11 +212,11 @@ class ToolDemandTest {
         .at(ReferenceState.SCFM_60F)
         .cubicFeetPerMinute();
     Comparison.of(
-            "Circuit: demands",
+            "Run: demands",
             row + ", " + row.text("question"),
             published,
             "cfm at 70 °F",
-            row.source())
+            row.evidence("published_answer"))
         .isMetBy(
             scfm60 * (459.67 + 70.0) / (459.67 + 60.0),
             row.halfDigit("published_answer"),

@@ -57,7 +57,7 @@ class SafetyRuleTest {
       "required", Judgement.REQUIRED,
       "muzzle safety not required by this paragraph", Judgement.NOT_REQUIRED,
       "not allowed", Judgement.NOT_ALLOWED,
-      "limit does not apply", Judgement.NOT_CONCERNED,
+      "limit does not apply", Judgement.DOES_NOT_APPLY,
       "allowed by the description (other parts may limit)", Judgement.ALLOWED,
       "allowed", Judgement.ALLOWED);
 
@@ -93,7 +93,7 @@ class SafetyRuleTest {
   void a_situation_at_the_bound_is_judged_as_the_rule_says(Row row) {
     SafetyRule rule = Objects.requireNonNull(RULES.get(row.text("rule")));
     Situation situation = Objects.requireNonNull(SITUATIONS.get(row.text("situation")));
-    assertThat(rule.judge(situation).judgement())
+    assertThat(Ruling.of(rule, situation).judgement())
         .as("%s, %s", row.text("situation"), row.source())
         .isEqualTo(EXPECTED.get(row.text("expected")));
     assertThat(rule.source().citation()).contains(row.text("rule").replace(" and equivalents", ""));
@@ -102,8 +102,8 @@ class SafetyRuleTest {
   /** Exactly 30 psi: "less than 30" forbids what "reduced to 30" allows. Neither is dropped. */
   @Test
   void exactly_thirty_psi_differs_between_the_rules_and_both_are_shown() {
-    Ruling industry = SafetyRule.CLEANING_GENERAL_INDUSTRY.judge(cleaning(30));
-    Ruling construction = SafetyRule.CLEANING_CONSTRUCTION.judge(cleaning(30));
+    Ruling industry = Ruling.of(SafetyRule.CLEANING_GENERAL_INDUSTRY, cleaning(30));
+    Ruling construction = Ruling.of(SafetyRule.CLEANING_CONSTRUCTION, cleaning(30));
     assertThat(industry.judgement()).isEqualTo(Judgement.NOT_ALLOWED);
     assertThat(industry.reason()).isEqualTo("30 psig against less than 30 psig.");
     assertThat(construction.judgement()).isEqualTo(Judgement.ALLOWED);
@@ -119,59 +119,64 @@ class SafetyRuleTest {
     "31, NOT_ALLOWED, NOT_ALLOWED"
   })
   void cleaning_just_beside_the_bound(double psi, Judgement industry, Judgement construction) {
-    assertThat(SafetyRule.CLEANING_GENERAL_INDUSTRY.judge(cleaning(psi)).judgement())
+    assertThat(Ruling.of(SafetyRule.CLEANING_GENERAL_INDUSTRY, cleaning(psi)).judgement())
         .isEqualTo(industry);
-    assertThat(SafetyRule.CLEANING_CONSTRUCTION.judge(cleaning(psi)).judgement())
+    assertThat(Ruling.of(SafetyRule.CLEANING_CONSTRUCTION, cleaning(psi)).judgement())
         .isEqualTo(construction);
   }
 
   /** A reason that says "30 against less than 30" would not be one. */
   @Test
   void a_reason_shows_enough_digits_to_be_one() {
-    assertThat(SafetyRule.CLEANING_GENERAL_INDUSTRY.judge(cleaning(29.9999)).reason())
-        .isEqualTo("29.9999 psig against less than 30 psig.");
-    assertThat(SafetyRule.HOSE_FAILURE.judge(hose("0.50001 in")).reason())
-        .isEqualTo("0.50001 in bore against a limit of 0.5 in.");
     assertThat(
-            SafetyRule.CLEANING_CONSTRUCTION.judge(cleaning(Math.nextUp(30.0))).reason())
+            Ruling.of(SafetyRule.CLEANING_GENERAL_INDUSTRY, cleaning(29.9999)).reason())
+        .isEqualTo("29.9999 psig against less than 30 psig.");
+    assertThat(Ruling.of(SafetyRule.HOSE_FAILURE, hose("0.50001 in")).reason())
+        .isEqualTo("0.50001 in bore against a limit of 0.5 in.");
+    assertThat(Ruling.of(SafetyRule.CLEANING_CONSTRUCTION, cleaning(Math.nextUp(30.0)))
+            .reason())
         .isEqualTo("30.000000000000004 psig against at most 30 psig.");
-    assertThat(SafetyRule.RATED_PRESSURE
-            .judge(Situation.describe().ratedParts(psi(150), psi(149.99996)).build())
+    assertThat(Ruling.of(
+                SafetyRule.RATED_PRESSURE,
+                Situation.describe().ratedParts(psi(150), psi(149.99996)).build())
             .reason())
         .isEqualTo("150 psig in the line, weakest part rated 149.99996 psig.");
   }
 
   @Test
   void every_rule_on_cleaning_is_shown_and_a_low_pressure_does_not_spare_the_guards() {
-    assertThat(SafetyRule.cautions(cleaning(5)))
+    assertThat(Ruling.cautions(cleaning(5)))
         .extracting(Caution::title)
         .containsExactly("Guards when cleaning with air", "Before anyone connects this");
-    assertThat(SafetyRule.cautions(cleaning(30)))
+    assertThat(Ruling.cautions(cleaning(30)))
         .extracting(Caution::title)
         .containsExactly(
             "Cleaning pressure (general industry)",
             "Guards when cleaning with air",
             "Before anyone connects this");
-    assertThat(SafetyRule.CLEANING_MARINE_TERMINALS.judge(cleaning(30)).judgement())
+    assertThat(Ruling.of(SafetyRule.CLEANING_MARINE_TERMINALS, cleaning(30)).judgement())
         .isEqualTo(Judgement.ALLOWED);
-    assertThat(SafetyRule.CLEANING_MARINE_TERMINALS.judge(cleaning(30.00000001)).judgement())
+    assertThat(Ruling.of(SafetyRule.CLEANING_MARINE_TERMINALS, cleaning(30.00000001))
+            .judgement())
         .isEqualTo(Judgement.NOT_ALLOWED);
   }
 
   @Test
   void forms_and_mill_scale_are_excepted_in_construction_only() {
     Situation scale = Situation.describe().cleaning(psi(60)).formsOrMillScale().build();
-    assertThat(SafetyRule.CLEANING_CONSTRUCTION.judge(scale).reason()).contains("does not apply");
-    assertThat(SafetyRule.CLEANING_GENERAL_INDUSTRY.judge(scale).judgement())
+    assertThat(Ruling.of(SafetyRule.CLEANING_CONSTRUCTION, scale).reason())
+        .contains("does not apply");
+    assertThat(Ruling.of(SafetyRule.CLEANING_GENERAL_INDUSTRY, scale).judgement())
         .isEqualTo(Judgement.NOT_ALLOWED);
-    assertThat(SafetyRule.CLEANING_MARINE_TERMINALS.judge(scale).judgement())
+    assertThat(Ruling.of(SafetyRule.CLEANING_MARINE_TERMINALS, scale).judgement())
         .isEqualTo(Judgement.NOT_ALLOWED);
   }
 
   @Test
   void a_receiver_says_what_110_percent_are() {
-    assertThat(SafetyRule.RECEIVER
-            .judge(Situation.describe().receiver(psi(200), psi(221)).build())
+    assertThat(Ruling.of(
+                SafetyRule.RECEIVER,
+                Situation.describe().receiver(psi(200), psi(221)).build())
             .reason())
         .isEqualTo("safety valve lets 221 psig stand on a receiver rated 200 psig,"
             + " of which 110 % are 220 psig.");
@@ -180,8 +185,9 @@ class SafetyRuleTest {
   @ParameterizedTest
   @CsvSource({"99.999, NOT_REQUIRED", "100, NOT_REQUIRED", "100.001, REQUIRED", "120, REQUIRED"})
   void fasteners_that_feed_by_themselves(double psi, Judgement judgement) {
-    assertThat(SafetyRule.MUZZLE_CONTACT
-            .judge(Situation.describe().automaticFeed(psi(psi)).build())
+    assertThat(Ruling.of(
+                SafetyRule.MUZZLE_CONTACT,
+                Situation.describe().automaticFeed(psi(psi)).build())
             .judgement())
         .isEqualTo(judgement);
   }
@@ -194,18 +200,18 @@ class SafetyRuleTest {
     "1 in, REQUIRED"
   })
   void hoses_of_half_an_inch_are_not_larger_than_half_an_inch(String bore, Judgement judgement) {
-    assertThat(SafetyRule.HOSE_FAILURE.judge(hose(bore)).judgement()).isEqualTo(judgement);
+    assertThat(Ruling.of(SafetyRule.HOSE_FAILURE, hose(bore)).judgement()).isEqualTo(judgement);
   }
 
   /** The description prints 232 psi and, beside it, 16 bar, which are 232.06 psi: the smaller is taken. */
   @Test
   void couplers_end_at_the_smaller_of_the_two_printed_limits() {
-    assertThat(SafetyRule.FEDERAL_COUPLERS.judge(couplers(psi(232))).judgement())
+    assertThat(Ruling.of(SafetyRule.FEDERAL_COUPLERS, couplers(psi(232))).judgement())
         .isEqualTo(Judgement.ALLOWED);
-    assertThat(
-            SafetyRule.FEDERAL_COUPLERS.judge(couplers(GaugePressure.ofBar(16))).judgement())
+    assertThat(Ruling.of(SafetyRule.FEDERAL_COUPLERS, couplers(GaugePressure.ofBar(16)))
+            .judgement())
         .isEqualTo(Judgement.NOT_ALLOWED);
-    assertThat(SafetyRule.DEPRESSURISE.judge(couplers(psi(90))).judgement())
+    assertThat(Ruling.of(SafetyRule.DEPRESSURISE, couplers(psi(90))).judgement())
         .isEqualTo(Judgement.REQUIRED);
   }
 
@@ -223,15 +229,16 @@ class SafetyRuleTest {
   }
 
   private static Judgement receiver(GaugePressure rating, GaugePressure reaches) {
-    return SafetyRule.RECEIVER
-        .judge(Situation.describe().receiver(rating, reaches).build())
+    return Ruling.of(
+            SafetyRule.RECEIVER, Situation.describe().receiver(rating, reaches).build())
         .judgement();
   }
 
   @ParameterizedTest
   @CsvSource({"149, ALLOWED", "150, ALLOWED", "150.001, NOT_ALLOWED"})
   void the_weakest_part_rates_the_line(double psi, Judgement judgement) {
-    Ruling ruling = SafetyRule.RATED_PRESSURE.judge(
+    Ruling ruling = Ruling.of(
+        SafetyRule.RATED_PRESSURE,
         Situation.describe().ratedParts(psi(psi), psi(150)).build());
     assertThat(ruling.judgement()).isEqualTo(judgement);
     assertThat(ruling.caution().isPresent()).isEqualTo(judgement == Judgement.NOT_ALLOWED);
@@ -241,18 +248,20 @@ class SafetyRuleTest {
   void a_hammer_on_a_coupler_calls_for_a_whip_hose() {
     Situation hammer = Situation.describe().impactTool().build();
     Situation coupled = Situation.describe().impactTool().quickCouplers().build();
-    assertThat(SafetyRule.WHIP_HOSE.judge(hammer).judgement()).isEqualTo(Judgement.NOT_CONCERNED);
-    assertThat(SafetyRule.WHIP_HOSE.judge(coupled).judgement()).isEqualTo(Judgement.REQUIRED);
-    assertThat(SafetyRule.IMPACT_RETAINER.judge(hammer).judgement()).isEqualTo(Judgement.REQUIRED);
-    assertThat(SafetyRule.CONNECTION_RESTRAINT.judge(hose("3/8 in")).judgement())
+    assertThat(Ruling.of(SafetyRule.WHIP_HOSE, hammer).judgement())
+        .isEqualTo(Judgement.DOES_NOT_APPLY);
+    assertThat(Ruling.of(SafetyRule.WHIP_HOSE, coupled).judgement()).isEqualTo(Judgement.REQUIRED);
+    assertThat(Ruling.of(SafetyRule.IMPACT_RETAINER, hammer).judgement())
+        .isEqualTo(Judgement.REQUIRED);
+    assertThat(Ruling.of(SafetyRule.CONNECTION_RESTRAINT, hose("3/8 in")).judgement())
         .isEqualTo(Judgement.REQUIRED);
   }
 
   @ParameterizedTest
   @EnumSource
   void what_was_not_told_is_not_guessed(SafetyRule rule) {
-    Ruling ruling = rule.judge(NOTHING_TOLD);
-    assertThat(ruling.judgement()).isEqualTo(Judgement.NOT_CONCERNED);
+    Ruling ruling = Ruling.of(rule, NOTHING_TOLD);
+    assertThat(ruling.judgement()).isEqualTo(Judgement.DOES_NOT_APPLY);
     assertThat(ruling.reason()).isNotBlank().endsWith(".");
     assertThat(ruling.caution()).isEmpty();
     assertThat(ruling.rule()).isEqualTo(rule);
@@ -284,7 +293,7 @@ class SafetyRuleTest {
         .maintenance()
         .build();
     for (Situation situation : List.of(NOTHING_TOLD, everything)) {
-      List<Caution> cautions = SafetyRule.cautions(situation);
+      List<Caution> cautions = Ruling.cautions(situation);
       Caution last = cautions.get(cautions.size() - 1);
       assertThat(last.text())
           .contains("not an approval")
@@ -292,8 +301,8 @@ class SafetyRuleTest {
           .contains("makers' ratings")
           .contains("licensed");
     }
-    assertThat(SafetyRule.cautions(NOTHING_TOLD)).hasSize(1);
-    assertThat(SafetyRule.cautions(everything))
+    assertThat(Ruling.cautions(NOTHING_TOLD)).hasSize(1);
+    assertThat(Ruling.cautions(everything))
         .extracting(Caution::title)
         .startsWith(Stream.of(SafetyRule.values()).map(SafetyRule::title).toArray(String[]::new))
         .hasSize(SafetyRule.values().length + 1);
@@ -301,7 +310,7 @@ class SafetyRuleTest {
 
   @Test
   void a_caution_tells_the_demand_the_case_and_the_rule() {
-    assertThat(SafetyRule.HOSE_FAILURE.judge(hose("0.75 in")).caution().orElseThrow())
+    assertThat(Ruling.of(SafetyRule.HOSE_FAILURE, hose("0.75 in")).caution().orElseThrow())
         .hasToString("Hose failure protection: A hose of more than 1/2 in inside diameter needs a"
             + " device at the source or branch that cuts the flow if it fails (US construction"
             + " work). Here: 0.75 in bore against a limit of 0.5 in. [29 CFR 1926.302(b)(7) and"

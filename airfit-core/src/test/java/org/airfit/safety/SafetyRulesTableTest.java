@@ -91,7 +91,7 @@ class SafetyRulesTableTest {
   }
 
   private static boolean acts(Known known, double at) {
-    return known.rule().judge(known.at().apply(at)).judgement().callsForCaution();
+    return Ruling.of(known.rule(), known.at().apply(at)).judgement().callsForCaution();
   }
 
   @ParameterizedTest(name = "{1}")
@@ -146,8 +146,8 @@ class SafetyRulesTableTest {
     assertThat(Arrays.stream(SafetyRule.values())
             .filter(rule -> rule.source().basis() == Basis.FROM_MEMORY))
         .containsExactlyInAnyOrder(SafetyRule.HOSE_CHAIN_METAL, SafetyRule.ENERGY_ISOLATION);
-    assertThat(SafetyRule.ENERGY_ISOLATION
-            .judge(Situation.describe().maintenance().build())
+    assertThat(Ruling.of(
+                SafetyRule.ENERGY_ISOLATION, Situation.describe().maintenance().build())
             .judgement())
         .isEqualTo(Judgement.REQUIRED);
   }

@@ -28,7 +28,8 @@ class SituationTest {
   @Test
   void couplers_of_the_federal_description_are_quick_couplers() {
     Situation situation = Situation.describe().federalCouplers(LINE).build();
-    assertThat(SafetyRule.DEPRESSURISE.judge(situation).judgement()).isEqualTo(Judgement.REQUIRED);
+    assertThat(Ruling.of(SafetyRule.DEPRESSURISE, situation).judgement())
+        .isEqualTo(Judgement.REQUIRED);
   }
 
   @Test
@@ -36,7 +37,7 @@ class SituationTest {
     Situation.Builder builder = Situation.describe();
     Situation before = builder.build();
     builder.quickCouplers().toolOnHose(Length.ofInches(1.0));
-    assertThat(SafetyRule.cautions(before)).hasSize(1);
-    assertThat(SafetyRule.cautions(builder.build())).hasSize(4);
+    assertThat(Ruling.cautions(before)).hasSize(1);
+    assertThat(Ruling.cautions(builder.build())).hasSize(4);
   }
 }

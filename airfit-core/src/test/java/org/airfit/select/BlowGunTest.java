@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.airfit.quantity.GaugePressure;
 import org.airfit.safety.Caution;
-import org.airfit.select.Finding.Verdict;
 import org.junit.jupiter.api.Test;
 
 /** Cleaning with air: less than 30 psi at a blocked nozzle by one rule, at most 30 psi by two others. */
@@ -19,7 +18,7 @@ class BlowGunTest {
 
   private static Proposal best(Requirement.Builder job) {
     return Selection.of(job.build(), Catalogue.of(Shelf.parts()))
-        .fold(Selection.Fitting::best, miss -> miss.nearest().get(0));
+        .fold(Selection.Proposals::best, miss -> miss.nearest().get(0));
   }
 
   @Test
@@ -27,7 +26,7 @@ class BlowGunTest {
     Requirement.Builder job = Shelf.job().blowGun();
     assertThat(job.build().cleaningDeadEnd()).contains(GaugePressure.ofBar(7.0));
     Finding finding = cleaning(job);
-    assertThat(finding.verdict()).isEqualTo(Verdict.UNMET);
+    assertThat(finding.outcome()).isEqualTo(RuleOutcome.UNMET);
     assertThat(finding.reason())
         .contains("(general industry): not allowed", "(construction): not allowed")
         .contains("lets the pressure off when its nozzle is blocked");
@@ -38,7 +37,7 @@ class BlowGunTest {
   @Test
   void below_thirty_psi_all_rules_allow_it_and_guards_are_still_asked_for() {
     Requirement.Builder job = Shelf.job().blowGun(GaugePressure.ofPsi(29.9));
-    assertThat(cleaning(job).verdict()).isEqualTo(Verdict.MET);
+    assertThat(cleaning(job).outcome()).isEqualTo(RuleOutcome.MET);
     assertThat(best(job).fits()).isTrue();
     assertThat(best(job).cautions())
         .extracting(Caution::title)
@@ -48,7 +47,7 @@ class BlowGunTest {
   @Test
   void at_exactly_thirty_psi_the_rules_differ_and_somebody_must_say_which_holds() {
     Finding finding = cleaning(Shelf.job().blowGun(GaugePressure.ofPsi(30)));
-    assertThat(finding.verdict()).isEqualTo(Verdict.OPEN);
+    assertThat(finding.outcome()).isEqualTo(RuleOutcome.OPEN);
     assertThat(finding.reason())
         .contains("(general industry): not allowed", "(construction): allowed")
         .contains("(marine terminals): allowed", "ask which of them holds");
@@ -56,14 +55,14 @@ class BlowGunTest {
 
   @Test
   void above_thirty_psi_no_rule_allows_it() {
-    assertThat(cleaning(Shelf.job().blowGun(GaugePressure.ofPsi(30.1))).verdict())
-        .isEqualTo(Verdict.UNMET);
+    assertThat(cleaning(Shelf.job().blowGun(GaugePressure.ofPsi(30.1))).outcome())
+        .isEqualTo(RuleOutcome.UNMET);
   }
 
   @Test
   void other_tools_are_not_concerned() {
     assertThat(Shelf.job().build().cleaningDeadEnd()).isEmpty();
-    assertThat(cleaning(Shelf.job()).verdict()).isEqualTo(Verdict.NOT_CONCERNED);
+    assertThat(cleaning(Shelf.job()).outcome()).isEqualTo(RuleOutcome.DOES_NOT_APPLY);
     assertThat(best(Shelf.job()).cautions())
         .extracting(Caution::title)
         .doesNotContain("Guards when cleaning with air");

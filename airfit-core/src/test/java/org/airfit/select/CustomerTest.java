@@ -9,6 +9,7 @@ import java.util.Set;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.joint.End;
 import org.airfit.joint.Mating;
+import org.airfit.joint.MatingVerdict;
 import org.airfit.line.Conduit;
 import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
@@ -16,7 +17,6 @@ import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
 import org.airfit.safety.Caution;
 import org.airfit.safety.Medium;
-import org.airfit.select.Finding.Verdict;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -33,7 +33,7 @@ class CustomerTest {
 
   private static Proposal best(Requirement.Builder job, List<Part> parts) {
     return Selection.of(job.build(), Catalogue.of(parts))
-        .fold(Selection.Fitting::best, miss -> miss.nearest().get(0));
+        .fold(Selection.Proposals::best, miss -> miss.nearest().get(0));
   }
 
   private static List<Part> with(Part... more) {
@@ -67,13 +67,13 @@ class CustomerTest {
         FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(8.0), 0.3));
     Requirement.Builder job = Shelf.job().profilesInUse(Set.of("finch", "wren"));
     Proposal best = best(job, with(universal));
-    assertThat(best.wallSocket()).isEqualTo(universal);
-    assertThat(of(best, Rule.PROFILES_IN_USE).verdict()).isEqualTo(Verdict.MET);
+    assertThat(best.outletSocket()).isEqualTo(universal);
+    assertThat(of(best, Rule.PROFILES_IN_USE).outcome()).isEqualTo(RuleOutcome.MET);
     Finding miss = of(best(job, Shelf.parts()), Rule.PROFILES_IN_USE);
-    assertThat(miss.verdict()).isEqualTo(Verdict.UNMET);
+    assertThat(miss.outcome()).isEqualTo(RuleOutcome.UNMET);
     assertThat(miss.reason()).endsWith("does not take wren.");
-    assertThat(of(best(Shelf.job(), Shelf.parts()), Rule.PROFILES_IN_USE).verdict())
-        .isEqualTo(Verdict.NOT_CONCERNED);
+    assertThat(of(best(Shelf.job(), Shelf.parts()), Rule.PROFILES_IN_USE).outcome())
+        .isEqualTo(RuleOutcome.DOES_NOT_APPLY);
   }
 
   @Test
@@ -82,15 +82,15 @@ class CustomerTest {
     Temperature warm = Temperature.ofCelsius(60.0);
     Requirement.Builder job = Shelf.job().temperatures(frost, warm);
     Finding unknown = of(best(job, Shelf.parts()), Rule.TEMPERATURE_SUITS);
-    assertThat(unknown.verdict()).isEqualTo(Verdict.OPEN);
+    assertThat(unknown.outcome()).isEqualTo(RuleOutcome.OPEN);
     assertThat(unknown.reason()).contains("-20 °C to 60 °C").contains("ask the makers");
     PartFacts weak = Shelf.steel("10 mm hose").withTemperatures(Temperature.ofCelsius(-10.0), warm);
     List<Part> parts = new ArrayList<>(Shelf.parts());
     parts.removeIf(part -> part.id().equals("10 mm hose"));
     parts.add(Shelf.hose(weak, 9.5, 10.0));
-    assertThat(of(best(job, parts), Rule.TEMPERATURE_SUITS).verdict()).isEqualTo(Verdict.UNMET);
-    assertThat(of(best(Shelf.job(), parts), Rule.TEMPERATURE_SUITS).verdict())
-        .isEqualTo(Verdict.NOT_CONCERNED);
+    assertThat(of(best(job, parts), Rule.TEMPERATURE_SUITS).outcome()).isEqualTo(RuleOutcome.UNMET);
+    assertThat(of(best(Shelf.job(), parts), Rule.TEMPERATURE_SUITS).outcome())
+        .isEqualTo(RuleOutcome.DOES_NOT_APPLY);
     assertThat(weak.coldest()).contains(Temperature.ofCelsius(-10.0));
     assertThat(weak.hottest()).contains(warm);
     PartFacts exact = Shelf.steel("x").withTemperatures(frost, warm);
@@ -99,7 +99,7 @@ class CustomerTest {
         Shelf.plug(facts("hose plug", frost, warm), "finch", "3/8 NPT female"),
         Shelf.plug(facts("tool plug", frost, warm), "finch", "1/4 NPT male"),
         Shelf.hose(facts("hose", frost, warm), 9.5, 10.0));
-    assertThat(of(best(job, all), Rule.TEMPERATURE_SUITS).verdict()).isEqualTo(Verdict.MET);
+    assertThat(of(best(job, all), Rule.TEMPERATURE_SUITS).outcome()).isEqualTo(RuleOutcome.MET);
   }
 
   private static PartFacts facts(String id, Temperature coldest, Temperature hottest) {
@@ -120,7 +120,7 @@ class CustomerTest {
 
   @Test
   void the_customers_own_hose_is_kept() {
-    Part.Hose own = Shelf.hose(Shelf.steel("own").alreadyThere(), 9.0, 10.0);
+    Part.Hose own = Shelf.hose(Shelf.steel("own").asExisting(), 9.0, 10.0);
     Requirement.Builder job = Shelf.job().hose(own);
     assertThat(best(job, Shelf.parts()).hose()).isEqualTo(own);
     assertThat(job.build().hose()).contains(own);
@@ -147,7 +147,7 @@ class CustomerTest {
         Shelf.plug(Shelf.steel("tool plug"), "finch", "1/4 NPT male"),
         Shelf.hose(Shelf.steel("10 mm hose"), 9.5, 10.0));
     Finding ends = of(best(Shelf.job(), parts), Rule.ENDS_MATE);
-    assertThat(ends.verdict()).isEqualTo(Verdict.OPEN);
+    assertThat(ends.outcome()).isEqualTo(RuleOutcome.OPEN);
     assertThat(ends.reason()).contains("low pressure: ask its maker");
   }
 
@@ -178,7 +178,7 @@ class CustomerTest {
       assertThat(fits.joints().get(1).matings())
           .singleElement()
           .extracting(Mating::verdict)
-          .isEqualTo(Mating.Verdict.HOLDS_WITH_CLAMP);
+          .isEqualTo(MatingVerdict.HOLDS_WITH_CLAMP);
       assertThat(fits.cautions()).extracting(Caution::title).contains("Hose on a barb");
     }
     Proposal loose = best(Shelf.job(), barbed("8 mm", bareHose("3/8 in")));

@@ -8,15 +8,23 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.airfit.air.AirState;
 import org.airfit.joint.Chain;
+import org.airfit.joint.ChainVerdict;
 import org.airfit.joint.End;
 import org.airfit.joint.Mating;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Money;
 import org.airfit.run.Run;
-import org.airfit.select.Proposal.Coupling;
 
 /** What {@link Selection} promises, done the long way: every combination is built, judged and sorted. */
 final class EveryCombination {
+
+  /** A socket and the plug that goes into it. */
+  private record Coupling(Part.Socket socket, Part.Plug plug) {
+
+    boolean mates() {
+      return socket.profiles().contains(plug.profile());
+    }
+  }
 
   private final Requirement job;
   private final Catalogue catalogue;
@@ -33,22 +41,24 @@ final class EveryCombination {
   List<Proposal> proposals() {
     List<Part.Socket> sockets = all(Part.Socket.class);
     List<Part.Plug> plugs = all(Part.Plug.class);
-    List<Coupling> atWall = couplings(job.wallSocket().map(List::of).orElse(sockets), plugs);
+    List<Coupling> atWall = couplings(job.outletSocket().map(List::of).orElse(sockets), plugs);
     List<Coupling> atTool = couplings(sockets, job.toolPlug().map(List::of).orElse(plugs));
     List<Proposal> proposals = new ArrayList<>();
     for (Coupling wall : atWall) {
       for (Part.Hose hose : job.hose().map(List::of).orElse(all(Part.Hose.class))) {
         for (Coupling tool : atTool) {
-          proposals.add(new Proposal(
+          proposals.add(new Proposal(Assembly.of(
               job,
-              wall,
+              wall.socket(),
+              wall.plug(),
               hose,
-              tool,
+              tool.socket(),
+              tool.plug(),
               List.of(
-                  joint("wall outlet to socket", job.outlet(), wall.socket().end()),
+                  joint("outlet to socket", job.outlet(), wall.socket().end()),
                   joint("plug to hose", wall.plug().end(), hose.upstream()),
                   joint("hose to socket", hose.downstream(), tool.socket().end()),
-                  joint("plug to tool", tool.plug().end(), job.toolInlet()))));
+                  joint("plug to tool", tool.plug().end(), job.toolInlet())))));
         }
       }
     }
@@ -68,7 +78,7 @@ final class EveryCombination {
 
   private Joint joint(String where, End from, End to) {
     Chain<Part.Adapter> direct = new Chain<>(from, to, List.of(), List.of(Mating.of(from, to)));
-    if (direct.verdict() == Chain.Verdict.DIRECT) {
+    if (direct.verdict() == ChainVerdict.DIRECT) {
       return new Joint(where, direct);
     }
     List<Chain<Part.Adapter>> chains = new ArrayList<>();
@@ -121,7 +131,7 @@ final class EveryCombination {
   static boolean breaksARule(Requirement job, Part part) {
     PartFacts facts = part.facts();
     boolean weak = facts.rating().isEmpty()
-        ? !facts.isAlreadyThere()
+        ? !facts.isExisting()
         : facts.rating().get().compareTo(job.highest()) < 0;
     boolean cold = job.coldest().isPresent()
         && facts.coldest().isPresent()
@@ -129,15 +139,15 @@ final class EveryCombination {
     boolean hot = job.hottest().isPresent()
         && facts.hottest().isPresent()
         && facts.hottest().get().compareTo(job.hottest().get()) < 0;
-    boolean other = job.air().isPresent()
-        && facts.air().isPresent()
-        && facts.air().get() != job.air().get();
+    boolean other = job.lubrication().isPresent()
+        && facts.lubrication().isPresent()
+        && facts.lubrication().get() != job.lubrication().get();
     return weak || cold || hot || other;
   }
 
   /** The drop of an adapter in front of everything else [mPa]. */
   private long drop(Part.Adapter adapter) {
-    AirState supply = job.toOutlet().supply();
+    AirState supply = job.toOutlet().stillAir();
     Run alone = Run.from(
         job.toOutlet() == null ? supply : atOutlet().orElse(supply),
         job.toOutlet().atmosphere());
@@ -148,7 +158,7 @@ final class EveryCombination {
             .at(job.demand())
             .fold(
                 delivered -> Math.round(1.0e3
-                    * (GaugePressure.of(delivered.supply(), alone.atmosphere()).pascals()
+                    * (GaugePressure.of(delivered.atSupply(), alone.atmosphere()).pascals()
                         - delivered.atToolGauge().pascals())),
                 starved -> Long.MAX_VALUE / 100);
   }
@@ -159,14 +169,14 @@ final class EveryCombination {
 
   private static List<Part> bought(List<? extends Part> parts) {
     List<Part> bought = new ArrayList<>(parts);
-    bought.removeIf(part -> part.facts().isAlreadyThere());
+    bought.removeIf(part -> part.facts().isExisting());
     return bought;
   }
 
   static Comparator<List<? extends Part>> byCost(Requirement job) {
     Comparator<List<? extends Part>> pieces =
         Comparator.comparingInt(parts -> bought(parts).size());
-    if (job.ranking() == Objective.FEWEST_PIECES) {
+    if (job.objective() == Objective.FEWEST_PIECES) {
       return pieces;
     }
     Function<List<? extends Part>, Long> unknown = parts ->
@@ -192,13 +202,14 @@ final class EveryCombination {
   }
 
   private static List<Part> fromTheHose(Proposal p) {
-    return List.of(p.hose(), p.wallSocket(), p.hosePlug(), p.toolSocket(), p.toolPlug());
+    return List.of(p.hose(), p.outletSocket(), p.hosePlug(), p.toolSocket(), p.toolPlug());
   }
 
   /** The list that {@link Selection} must give, whether something fits or not. */
   List<Proposal> best() {
-    Comparator<Proposal> pressure =
-        Comparator.<Proposal>comparingDouble(p -> Math.floor(p.pascalsAtTool())).reversed();
+    Comparator<Proposal> pressure = Comparator.<Proposal>comparingDouble(
+            p -> Math.floor(Shelf.pascalsAtTool(p)))
+        .reversed();
     Comparator<Proposal> cost = Comparator.comparing(Proposal::parts, byCost(job));
     Comparator<Proposal> name =
         Comparator.comparing(EveryCombination::fromTheHose, EveryCombination::byName);

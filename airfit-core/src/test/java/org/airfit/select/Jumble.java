@@ -63,7 +63,7 @@ final class Jumble {
       facts = facts.withPrice(Money.parse(one("5 EUR", "5.00 EUR", "12.25 EUR", "30 EUR")));
     }
     if (rarely()) {
-      facts = facts.withAir(one(Lubrication.values()));
+      facts = facts.withLubrication(one(Lubrication.values()));
     }
     if (rarely()) {
       facts = facts.withTemperatures(
@@ -71,7 +71,7 @@ final class Jumble {
     }
     facts = often() ? facts.withSleeveGuarded() : facts;
     facts = often() ? facts.withVent() : facts;
-    return rarely() ? facts.alreadyThere() : facts;
+    return rarely() ? facts.asExisting() : facts;
   }
 
   private End end() {
@@ -150,17 +150,17 @@ final class Jumble {
         .outlet(End.parse(one("3/8 NPT male", "3/8 NPT male", "3/8 NPT male", "1/4 NPT male")))
         .reach(Length.ofMetres(one(5.0, 5.0, 10.0)))
         .highest(GaugePressure.ofBar(one(8.0, 8.0, 10.0)))
-        .rankedBy(one(Objective.values()));
+        .objective(one(Objective.values()));
     job = rarely() ? job.profile(one("finch", "wren")) : job;
     job = rarely() ? job.profilesInUse(Set.of("finch", "wren")) : job;
-    job = rarely() ? job.place(one(Environment.values())) : job;
-    job = rarely() ? job.air(one(Lubrication.values())) : job;
+    job = rarely() ? job.environment(one(Environment.values())) : job;
+    job = rarely() ? job.lubrication(one(Lubrication.values())) : job;
     job = rarely() ? job.dropped() : job;
     job = rarely() ? job.dragged() : job;
     job = rarely() ? job.ventRequired() : job;
     job = rarely() ? job.blowGun(GaugePressure.ofPsi(one(20, 30, 40))) : job;
     job = rarely() ? job.toolRating(GaugePressure.ofBar(one(6.0, 7.0))) : job;
-    job = rarely() ? job.wallSocket(socket()) : job;
+    job = rarely() ? job.outletSocket(socket()) : job;
     job = rarely() ? job.toolPlug(plug()) : job;
     job = rarely() ? job.hose(hose()) : job;
     job = rarely() ? job.pipe("pipe", conduit(12.0, 40.0, 2.0)) : job;

@@ -30,26 +30,26 @@ class PriceTest {
         Shelf.hose(priced("hose", "40 EUR"), 9.5, 10.0)));
   }
 
-  private static Selection.Fitting fitting(Objective ranking, List<Part> parts) {
-    Selection answer = Selection.of(Shelf.job().rankedBy(ranking).build(), Catalogue.of(parts));
-    assertThat(answer).isInstanceOf(Selection.Fitting.class);
-    return (Selection.Fitting) answer;
+  private static Selection.Proposals fitting(Objective ranking, List<Part> parts) {
+    Selection answer = Selection.of(Shelf.job().objective(ranking).build(), Catalogue.of(parts));
+    assertThat(answer).isInstanceOf(Selection.Proposals.class);
+    return (Selection.Proposals) answer;
   }
 
   @Test
   void pressure_decides_between_as_many_pieces_and_price_where_it_is_asked_for() {
-    assertThat(Shelf.job().build().ranking()).isEqualTo(Objective.FEWEST_PIECES);
-    Selection.Fitting pieces = fitting(Objective.FEWEST_PIECES, parts());
-    assertThat(pieces.best().wallSocket().id()).isEqualTo("wide");
+    assertThat(Shelf.job().build().objective()).isEqualTo(Objective.FEWEST_PIECES);
+    Selection.Proposals pieces = fitting(Objective.FEWEST_PIECES, parts());
+    assertThat(pieces.best().outletSocket().id()).isEqualTo("wide");
     assertThat(pieces.whyBest())
         .contains("fewest pieces to buy, and of those it keeps the most pressure")
         .contains("5 pieces to buy, 86.00 EUR,");
-    Selection.Fitting price = fitting(Objective.LOWEST_PRICE, parts());
-    assertThat(price.best().wallSocket().id()).isEqualTo("middling");
+    Selection.Proposals price = fitting(Objective.LOWEST_PRICE, parts());
+    assertThat(price.best().outletSocket().id()).isEqualTo("middling");
     assertThat(price.best().toolSocket().id()).isEqualTo("middling");
     assertThat(price.best().price()).contains(Money.parse("75 EUR"));
     assertThat(price.whyBest()).contains("it costs least: 5 pieces to buy, 75.00 EUR,");
-    assertThat(price.ranking())
+    assertThat(price.proposals())
         .isSortedAccordingTo(
             (one, other) -> one.price().orElseThrow().compareTo(other.price().orElseThrow()));
   }
@@ -58,7 +58,7 @@ class PriceTest {
   void what_has_no_price_comes_after_what_has_one_and_the_answer_says_so() {
     List<Part> parts = parts();
     parts.add(Shelf.socket(Shelf.steel("gift"), "finch", "3/8 NPT female", 9.5));
-    List<Proposal> ranking = fitting(Objective.LOWEST_PRICE, parts).ranking();
+    List<Proposal> ranking = fitting(Objective.LOWEST_PRICE, parts).proposals();
     assertThat(ranking.get(0).unpriced()).isEmpty();
     assertThat(ranking)
         .extracting(p -> p.unpriced().size() > 0)
@@ -98,12 +98,12 @@ class PriceTest {
   @Test
   void what_is_there_already_costs_nothing() {
     List<Part> parts = parts();
-    parts.add(Shelf.hose(priced("old hose", "99 EUR").alreadyThere(), 9.5, 10.0));
+    parts.add(Shelf.hose(priced("old hose", "99 EUR").asExisting(), 9.5, 10.0));
     Proposal best = fitting(Objective.LOWEST_PRICE, parts).best();
     assertThat(best.hose().id()).isEqualTo("old hose");
     assertThat(best.price()).contains(Money.parse("35 EUR"));
     assertThat(best.partsList())
-        .filteredOn(PartsLine::alreadyThere)
+        .filteredOn(PartsLine::existing)
         .singleElement()
         .extracting(PartsLine::price)
         .isEqualTo(Optional.empty());

@@ -28,14 +28,14 @@ class RequirementTest {
     assertThat(job.toolInlet()).isEqualTo(End.parse("1/4 NPT female"));
     assertThat(job.outlet()).isEqualTo(End.parse("3/8 NPT male"));
     assertThat(job.reach()).isEqualTo(Length.ofMetres(10.0));
-    assertThat(job.place()).contains(Environment.INDOORS);
-    assertThat(job.air()).contains(Lubrication.DRY);
+    assertThat(job.environment()).contains(Environment.INDOORS);
+    assertThat(job.lubrication()).contains(Lubrication.DRY);
     assertThat(job.isDropped()).isTrue();
     assertThat(job.isDragged()).isTrue();
     assertThat(job.isVentRequired()).isTrue();
     assertThat(job.isImpactTool()).isTrue();
     assertThat(job.profile()).isEmpty();
-    assertThat(job.wallSocket()).isEmpty();
+    assertThat(job.outletSocket()).isEmpty();
     assertThat(job.toolPlug()).isEmpty();
     assertThat(job.highest())
         .as("the supply's, as nothing higher was told")
@@ -108,19 +108,6 @@ class RequirementTest {
             End.parse("3/8 NPT female"),
             FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(2.0), 0.3)))
         .withMessageStartingWith("profiles of socket x must be at least one");
-  }
-
-  @Test
-  void a_socket_of_several_profiles_is_universal() {
-    assertThat(Shelf.socket(Shelf.steel("x"), "finch", "3/8 NPT female", 2.0).isUniversal())
-        .isFalse();
-    assertThat(new Part.Socket(
-                Shelf.steel("x"),
-                Set.of("finch", "wren"),
-                End.parse("3/8 NPT female"),
-                FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(2.0), 0.3))
-            .isUniversal())
-        .isTrue();
   }
 
   @Test

@@ -20,12 +20,11 @@ import org.airfit.line.Conduit;
 import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.SonicConductance;
-import org.airfit.select.Finding.Verdict;
 
 class SelectionProperties {
 
   private static List<Proposal> listed(Selection selection) {
-    return selection.fold(Selection.Fitting::ranking, Selection.NothingFits::nearest);
+    return selection.fold(Selection.Proposals::proposals, Selection.NothingFits::nearest);
   }
 
   private static List<String> ids(Proposal proposal) {
@@ -44,11 +43,25 @@ class SelectionProperties {
     Selection found = Selection.of(job, catalogue);
     List<Proposal> known = new EveryCombination(job, catalogue).best();
     assertThat(ids(listed(found))).isEqualTo(ids(known));
-    assertThat(found instanceof Selection.Fitting).isEqualTo(known.get(0).fits());
+    assertThat(found instanceof Selection.Proposals).isEqualTo(known.get(0).fits());
     for (int i = 0; i < known.size(); i++) {
-      assertThat(listed(found).get(i).pascalsAtTool()).isEqualTo(known.get(i).pascalsAtTool());
+      assertThat(Shelf.pascalsAtTool(listed(found).get(i)))
+          .isEqualTo(Shelf.pascalsAtTool(known.get(i)));
       assertThat(listed(found).get(i).joints()).isEqualTo(known.get(i).joints());
     }
+  }
+
+  private static List<SlotPart> slotParts(Proposal p) {
+    List<SlotPart> parts = new ArrayList<>(List.of(
+        new SlotPart(Slot.OUTLET_SOCKET, p.outletSocket()),
+        new SlotPart(Slot.HOSE_PLUG, p.hosePlug()),
+        new SlotPart(Slot.HOSE, p.hose()),
+        new SlotPart(Slot.TOOL_SOCKET, p.toolSocket()),
+        new SlotPart(Slot.TOOL_PLUG, p.toolPlug())));
+    p.joints()
+        .forEach(joint ->
+            joint.adapters().forEach(adapter -> parts.add(new SlotPart(Slot.ADAPTER, adapter))));
+    return parts;
   }
 
   @Property(tries = 100)
@@ -59,14 +72,14 @@ class SelectionProperties {
     Set<Rule> ofOnePart =
         EnumSet.complementOf(EnumSet.of(Rule.PROFILE_MATES, Rule.ENDS_MATE, Rule.AIR_AT_TOOL));
     for (Proposal proposal : new EveryCombination(job, catalogue).proposals()) {
-      int broken = proposal.seated().stream()
-          .mapToInt(seated -> Rule.brokenBy(job, seated.seat(), seated.part()))
+      int broken = slotParts(proposal).stream()
+          .mapToInt(each -> Rule.brokenBy(job, each.slot(), each.part()))
           .reduce(Rule.brokenBy(job), (one, other) -> one | other);
       for (Finding finding : proposal.findings()) {
         if (ofOnePart.contains(finding.rule())) {
           assertThat((broken & finding.rule().bit()) != 0)
               .as(finding.toString())
-              .isEqualTo(finding.verdict() == Verdict.UNMET);
+              .isEqualTo(finding.outcome() == RuleOutcome.UNMET);
         }
       }
     }
@@ -138,22 +151,22 @@ class SelectionProperties {
     List<Part> parts = jumble.parts();
     Requirement job = jumble.job().build();
     Selection selection = Selection.of(job, Catalogue.of(parts));
-    Assume.that(selection instanceof Selection.Fitting);
+    Assume.that(selection instanceof Selection.Proposals);
     for (Proposal p : listed(selection)) {
-      assertThat(p.wallSocket().profiles()).contains(p.hosePlug().profile());
+      assertThat(p.outletSocket().profiles()).contains(p.hosePlug().profile());
       assertThat(p.toolSocket().profiles()).contains(p.toolPlug().profile());
       job.profile()
           .ifPresent(
               profile -> assertThat(List.of(p.hosePlug().profile(), p.toolPlug().profile()))
                   .containsOnly(profile));
-      assertThat(p.wallSocket().profiles()).containsAll(job.profilesInUse());
+      assertThat(p.outletSocket().profiles()).containsAll(job.profilesInUse());
       checkEnds(p);
       assertThat(p.parts()).noneMatch(part -> EveryCombination.breaksARule(job, part));
       job.toolRating()
           .ifPresent(rating -> assertThat(rating.pascals())
               .isGreaterThanOrEqualTo(
                   Shelf.SUPPLY.pressure().pascals() - Shelf.ATMOSPHERE.pascals()));
-      assertThat(p.run().largestFlow(job.least()).orElseThrow().kilogramsPerSecond())
+      assertThat(p.run().largestFlow(job.least()).orElseThrow().massFlow().kilogramsPerSecond())
           .as("the run carries the tool's air at its pressure")
           .isGreaterThanOrEqualTo(job.demand().massFlow().kilogramsPerSecond() * (1.0 - 1.0e-9));
       assertThat(p.hose().conduit().length()).isGreaterThanOrEqualTo(job.reach());
@@ -162,7 +175,7 @@ class SelectionProperties {
         assertThat(p.toolSocket().facts().isSleeveGuarded()).isTrue();
       }
       if (job.isVentRequired()) {
-        assertThat(p.wallSocket().facts().isVented() && p.toolSocket().facts().isVented())
+        assertThat(p.outletSocket().facts().isVented() && p.toolSocket().facts().isVented())
             .isTrue();
       }
     }
@@ -173,7 +186,7 @@ class SelectionProperties {
     List<End> froms = List.of(
         job.outlet(), p.hosePlug().end(), p.hose().downstream(), p.toolPlug().end());
     List<End> tos =
-        List.of(p.wallSocket().end(), p.hose().upstream(), p.toolSocket().end(), job.toolInlet());
+        List.of(p.outletSocket().end(), p.hose().upstream(), p.toolSocket().end(), job.toolInlet());
     for (int i = 0; i < 4; i++) {
       List<Mating> matings = p.joints().get(i).matings();
       assertThat(matings).allMatch(mating -> mating.verdict().isSound());
@@ -188,18 +201,18 @@ class SelectionProperties {
   }
 
   private static void checkMaterial(Requirement job, Proposal p) {
-    Stream.<Part>of(p.wallSocket(), p.hosePlug(), p.toolSocket(), p.toolPlug())
-        .filter(part -> !part.facts().isAlreadyThere())
+    Stream.<Part>of(p.outletSocket(), p.hosePlug(), p.toolSocket(), p.toolPlug())
+        .filter(part -> !part.facts().isExisting())
         .forEach(part -> {
           Optional<Material> material = part.facts().material();
           if (job.isDropped()) {
             assertThat(material).get().isIn(Material.HARDENED_STEEL, Material.STAINLESS_STEEL);
           }
-          job.place()
+          job.environment()
               .filter(place -> place == Environment.OUTDOORS || place == Environment.WASH_DOWN)
               .ifPresent(place ->
                   assertThat(material).get().isIn(Material.BRASS, Material.STAINLESS_STEEL));
-          job.place()
+          job.environment()
               .filter(place -> place == Environment.SPARKING_HAZARD)
               .ifPresent(place -> assertThat(material).contains(Material.BRASS));
         });

@@ -19,9 +19,9 @@ class SelectionTest {
     return Selection.of(job.build(), Catalogue.of(parts));
   }
 
-  private static Selection.Fitting fitting(Selection selection) {
-    assertThat(selection).isInstanceOf(Selection.Fitting.class);
-    return (Selection.Fitting) selection;
+  private static Selection.Proposals fitting(Selection selection) {
+    assertThat(selection).isInstanceOf(Selection.Proposals.class);
+    return (Selection.Proposals) selection;
   }
 
   private static Selection.NothingFits nothing(Selection selection) {
@@ -51,15 +51,15 @@ class SelectionTest {
 
   @Test
   void the_combination_that_keeps_most_pressure_wins() {
-    Selection.Fitting answer = fitting(select(Shelf.job(), Shelf.parts()));
+    Selection.Proposals answer = fitting(select(Shelf.job(), Shelf.parts()));
     Proposal best = answer.best();
-    assertThat(best.wallSocket().id()).isEqualTo("wide");
+    assertThat(best.outletSocket().id()).isEqualTo("wide");
     assertThat(best.toolSocket().id()).isEqualTo("wide");
     assertThat(best.fits()).isTrue();
     assertThat(best.findings()).extracting(Finding::rule).containsExactly(Rule.values());
-    assertThat(answer.ranking())
+    assertThat(answer.proposals())
         .isSortedAccordingTo(
-            (one, other) -> Double.compare(other.pascalsAtTool(), one.pascalsAtTool()));
+            (one, other) -> Double.compare(Shelf.pascalsAtTool(other), Shelf.pascalsAtTool(one)));
     assertThat(answer.whyBest()).contains("bar(g) at the tool");
   }
 
@@ -71,28 +71,27 @@ class SelectionTest {
         .containsExactly("wide", "hose plug", "10 mm hose", "tool plug");
     assertThat(list).extracting(PartsLine::quantity).containsExactly(2, 1, 1, 1);
     assertThat(list).allSatisfy(line -> assertThat(line.reason()).isNotBlank());
-    assertThat(list.get(0).reason()).contains("at the wall", "on the hose", "costs");
-    assertThat(list.get(2).reason()).contains("10 m", "9.5 mm", "costs");
+    assertThat(list.get(0).reason()).contains("at the outlet", "on the hose", "pressure loss");
+    assertThat(list.get(2).reason()).contains("10 m", "9.5 mm", "pressure loss");
   }
 
   @Test
   void a_part_that_is_there_already_is_preferred_to_a_better_one_to_be_bought() {
-    Part.Hose there = Shelf.hose(Shelf.steel("old hose").alreadyThere(), 9.0, 10.0);
+    Part.Hose there = Shelf.hose(Shelf.steel("old hose").asExisting(), 9.0, 10.0);
     Proposal best = fitting(select(Shelf.job(), with(there))).best();
     assertThat(best.hose().id()).isEqualTo("old hose");
     assertThat(best.partsList())
-        .filteredOn(PartsLine::alreadyThere)
+        .filteredOn(PartsLine::existing)
         .extracting(line -> line.part().id())
         .containsExactly("old hose");
   }
 
   @Test
   void a_flow_that_narrow_couplings_cannot_pass_is_solved_by_wide_ones_only() {
-    Selection.Fitting answer = fitting(select(Shelf.job(), Shelf.parts()));
-    assertThat(answer.ranking()).noneMatch(p -> p.wallSocket().id().equals("narrow"));
+    Selection.Proposals answer = fitting(select(Shelf.job(), Shelf.parts()));
+    assertThat(answer.proposals()).noneMatch(p -> p.outletSocket().id().equals("narrow"));
     Selection.NothingFits miss = nothing(select(Shelf.job(), without("wide")));
-    assertThat(of(miss.nearest().get(0), Rule.AIR_AT_TOOL).verdict())
-        .isEqualTo(Finding.Verdict.UNMET);
+    assertThat(of(miss.nearest().get(0), Rule.AIR_AT_TOOL).outcome()).isEqualTo(RuleOutcome.UNMET);
     assertThat(miss.toGive()).singleElement().asString().contains("Air at the tool", "6.20 bar(g)");
     assertThat(miss.working().toText()).contains("Nothing in the catalogue fits");
   }
@@ -165,7 +164,7 @@ class SelectionTest {
     Selection.NothingFits miss =
         nothing(select(Shelf.job().outlet(End.parse("R 3/8 male")), Shelf.parts()));
     Finding ends = of(miss.nearest().get(0), Rule.ENDS_MATE);
-    assertThat(ends.verdict()).isEqualTo(Finding.Verdict.UNMET);
+    assertThat(ends.outcome()).isEqualTo(RuleOutcome.UNMET);
     assertThat(ends.reason()).contains("are not joined");
   }
 
@@ -179,8 +178,8 @@ class SelectionTest {
                 fitting(select(Shelf.job().highest(GaugePressure.ofBar(16.0)), Shelf.parts()))
                     .best(),
                 Rule.PARTS_RATED)
-            .verdict())
-        .isEqualTo(Finding.Verdict.MET);
+            .outcome())
+        .isEqualTo(RuleOutcome.MET);
   }
 
   @Test
@@ -192,7 +191,7 @@ class SelectionTest {
             .reason())
         .contains("ask the maker before selling it");
     List<Part> there = new ArrayList<>(without("10 mm hose"));
-    there.add(Shelf.hose(unmarked.alreadyThere(), 9.5, 10.0));
+    there.add(Shelf.hose(unmarked.asExisting(), 9.5, 10.0));
     Proposal best = fitting(select(Shelf.job(), there)).best();
     assertThat(best.open()).extracting(Finding::rule).containsExactly(Rule.PARTS_RATED);
   }
@@ -227,40 +226,41 @@ class SelectionTest {
   @Test
   void material_follows_the_place() {
     assertThat(of(fitting(select(Shelf.job().dropped(), Shelf.parts())).best(), Rule.MATERIAL_SUITS)
-            .verdict())
-        .isEqualTo(Finding.Verdict.MET);
+            .outcome())
+        .isEqualTo(RuleOutcome.MET);
     assertThat(of(
-                nothing(select(Shelf.job().place(Environment.OUTDOORS), Shelf.parts()))
+                nothing(select(Shelf.job().environment(Environment.OUTDOORS), Shelf.parts()))
                     .nearest()
                     .get(0),
                 Rule.MATERIAL_SUITS)
             .reason())
         .contains("brass or stainless steel");
     assertThat(of(
-                nothing(select(Shelf.job().place(Environment.WASH_DOWN), Shelf.parts()))
+                nothing(select(Shelf.job().environment(Environment.WASH_DOWN), Shelf.parts()))
                     .nearest()
                     .get(0),
                 Rule.MATERIAL_SUITS)
-            .verdict())
-        .isEqualTo(Finding.Verdict.UNMET);
+            .outcome())
+        .isEqualTo(RuleOutcome.UNMET);
     assertThat(of(
-                nothing(select(Shelf.job().place(Environment.SPARKING_HAZARD), Shelf.parts()))
+                nothing(select(Shelf.job().environment(Environment.SPARKING_HAZARD), Shelf.parts()))
                     .nearest()
                     .get(0),
                 Rule.MATERIAL_SUITS)
             .reason())
-        .contains("Wanted is brass");
+        .contains("must be of brass");
     assertThat(of(
                 nothing(select(
-                        Shelf.job().place(Environment.SPARKING_HAZARD).dropped(), Shelf.parts()))
+                        Shelf.job().environment(Environment.SPARKING_HAZARD).dropped(),
+                        Shelf.parts()))
                     .nearest()
                     .get(0),
                 Rule.MATERIAL_SUITS)
             .reason())
         .contains("one of the two must give");
     assertThat(of(fitting(select(Shelf.job(), Shelf.parts())).best(), Rule.MATERIAL_SUITS)
-            .verdict())
-        .isEqualTo(Finding.Verdict.NOT_CONCERNED);
+            .outcome())
+        .isEqualTo(RuleOutcome.DOES_NOT_APPLY);
   }
 
   @Test
@@ -288,7 +288,7 @@ class SelectionTest {
     Part vented = Shelf.socket(Shelf.steel("vented").withVent(), "finch", "3/8 NPT female", 8.0);
     assertThat(fitting(select(Shelf.job().ventRequired(), with(vented)))
             .best()
-            .wallSocket()
+            .outletSocket()
             .id())
         .isEqualTo("vented");
   }
@@ -296,11 +296,11 @@ class SelectionTest {
   @Test
   void hoses_of_lubricated_lines_stay_off_dry_ones() {
     List<Part> oily = new ArrayList<>(without("10 mm hose"));
-    oily.add(Shelf.hose(Shelf.steel("oily").withAir(Lubrication.LUBRICATED), 9.5, 10.0));
+    oily.add(Shelf.hose(Shelf.steel("oily").withLubrication(Lubrication.LUBRICATED), 9.5, 10.0));
     assertThat(of(nothing(select(Shelf.job(), oily)).nearest().get(0), Rule.AIR_KEPT_APART)
             .reason())
         .contains("The line is dry", "oily");
-    assertThat(fitting(select(Shelf.job().air(Lubrication.LUBRICATED), oily))
+    assertThat(fitting(select(Shelf.job().lubrication(Lubrication.LUBRICATED), oily))
             .best()
             .fits())
         .isTrue();
@@ -309,12 +309,12 @@ class SelectionTest {
   @Test
   void a_socket_and_a_plug_that_stay_are_not_replaced() {
     Part.Socket wall =
-        Shelf.socket(Shelf.steel("stays").alreadyThere(), "finch", "3/8 NPT female", 7.0);
-    Part.Plug plug = Shelf.plug(Shelf.steel("tool's own").alreadyThere(), "finch", "1/4 NPT male");
-    Selection.Fitting answer =
-        fitting(select(Shelf.job().wallSocket(wall).toolPlug(plug), Shelf.parts()));
-    assertThat(answer.ranking()).allSatisfy(p -> {
-      assertThat(p.wallSocket()).isEqualTo(wall);
+        Shelf.socket(Shelf.steel("stays").asExisting(), "finch", "3/8 NPT female", 7.0);
+    Part.Plug plug = Shelf.plug(Shelf.steel("tool's own").asExisting(), "finch", "1/4 NPT male");
+    Selection.Proposals answer =
+        fitting(select(Shelf.job().outletSocket(wall).toolPlug(plug), Shelf.parts()));
+    assertThat(answer.proposals()).allSatisfy(p -> {
+      assertThat(p.outletSocket()).isEqualTo(wall);
       assertThat(p.toolPlug()).isEqualTo(plug);
     });
   }
@@ -337,10 +337,10 @@ class SelectionTest {
       many.add(Shelf.plug(Shelf.steel("p" + i), "finch", "3/8 NPT female"));
       many.add(Shelf.hose(Shelf.steel("h" + i), 9.0 + 0.01 * i, 10.0));
     }
-    Selection.Fitting answer = fitting(select(Shelf.job(), many));
-    assertThat(answer.ranking()).hasSize(Selection.LISTED);
+    Selection.Proposals answer = fitting(select(Shelf.job(), many));
+    assertThat(answer.proposals()).hasSize(Selection.LISTED);
     assertThat(answer.best().hose().id()).isEqualTo("h59");
-    assertThat(answer.best().wallSocket().id()).isEqualTo("wide");
+    assertThat(answer.best().outletSocket().id()).isEqualTo("wide");
     assertThat(answer.best().toolSocket().id()).isEqualTo("wide");
     assertThat(answer.best().hosePlug().id()).as("the first by name").isEqualTo("hose plug");
     assertThat(answer.whyBest()).startsWith("Of all combinations that meet every rule");
@@ -396,7 +396,7 @@ class SelectionTest {
 
   @Test
   void working_holds_every_rule_and_the_run() {
-    Selection.Fitting answer = fitting(select(Shelf.job(), Shelf.parts()));
+    Selection.Proposals answer = fitting(select(Shelf.job(), Shelf.parts()));
     String text = answer.working().toText();
     for (Rule rule : Rule.values()) {
       assertThat(text).contains(rule.title());
@@ -414,19 +414,19 @@ class SelectionTest {
         Shelf.socket(Shelf.steel("wide"), "finch", "3/8 NPT female", 9.0),
         Shelf.plug(Shelf.steel("hose plug"), "finch", "3/8 NPT female"),
         Shelf.hose(Shelf.steel("10 mm hose"), 9.5, 10.0));
-    Part.Plug fixed = Shelf.plug(Shelf.steel("tool plug").alreadyThere(), "finch", "1/4 NPT male");
+    Part.Plug fixed = Shelf.plug(Shelf.steel("tool plug").asExisting(), "finch", "1/4 NPT male");
     assertThat(fitting(select(Shelf.job().toolPlug(fixed), lone)).whyBest())
         .startsWith("It is the only combination");
   }
 
   @Test
-  void the_piping_to_the_wall_costs_its_share() {
+  void the_piping_to_the_outlet_has_its_share_of_the_pressure_loss() {
     Conduit pipe =
         Conduit.of(Length.ofMillimetres(20.9), Length.ofMetres(30.0), Length.ofMillimetres(0.045));
     Proposal piped =
         fitting(select(Shelf.job().pipe("pipe", pipe), Shelf.parts())).best();
     Proposal bare = fitting(select(Shelf.job(), Shelf.parts())).best();
-    assertThat(piped.pascalsAtTool()).isLessThan(bare.pascalsAtTool());
-    assertThat(Optional.of(piped.requirement().toOutlet().supply())).contains(Shelf.SUPPLY);
+    assertThat(Shelf.pascalsAtTool(piped)).isLessThan(Shelf.pascalsAtTool(bare));
+    assertThat(Optional.of(piped.requirement().toOutlet().stillAir())).contains(Shelf.SUPPLY);
   }
 }

@@ -68,8 +68,8 @@ final class Shelf {
         .supply(SUPPLY, ATMOSPHERE)
         .outlet(End.parse("3/8 NPT male"))
         .reach(Length.ofMetres(10.0))
-        .place(Environment.INDOORS)
-        .air(Lubrication.DRY);
+        .environment(Environment.INDOORS)
+        .lubrication(Lubrication.DRY);
   }
 
   static List<Part> parts() {
@@ -79,5 +79,12 @@ final class Shelf {
         plug(steel("hose plug"), "finch", "3/8 NPT female"),
         plug(steel("tool plug"), "finch", "1/4 NPT male"),
         hose(steel("10 mm hose"), 9.5, 10.0));
+  }
+
+  /** What arrives at the tool [Pa above atmosphere]; below every other where it starves. */
+  static double pascalsAtTool(Proposal proposal) {
+    return proposal
+        .result()
+        .<Double>fold(delivered -> delivered.atToolGauge().pascals(), starved -> -1.0);
   }
 }

@@ -88,7 +88,7 @@ class NptThreadTest {
             row + ", " + column,
             row.number(column),
             unit(column),
-            row.source())
+            row.evidence(column))
         .isMetBy(ours.applyAsDouble(thread), allowed(row, column), why(column)));
   }
 
@@ -125,7 +125,7 @@ class NptThreadTest {
             row + ", " + column,
             row.number(column),
             unit(column),
-            row.source())
+            row.evidence(column))
         .isMetBy(ours.applyAsDouble(thread), row.halfDigit(column), "digits printed"));
   }
 

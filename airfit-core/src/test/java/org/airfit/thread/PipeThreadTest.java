@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Arrays;
 import java.util.stream.Stream;
 import org.airfit.Comparison;
+import org.airfit.Evidence;
 import org.airfit.Pencil;
 import org.airfit.Rows;
 import org.airfit.Rows.Row;
@@ -22,7 +23,8 @@ class PipeThreadTest {
 
   static Stream<PipeThread> threads() {
     return Arrays.stream(ThreadFamily.values())
-        .flatMap(family -> family.sizes().stream().flatMap(size -> family.thread(size).stream()));
+        .flatMap(family ->
+            family.sizes().stream().flatMap(size -> PipeThreads.of(family, size).stream()));
   }
 
   @ParameterizedTest
@@ -35,7 +37,7 @@ class PipeThreadTest {
   @ParameterizedTest
   @MethodSource("threads")
   void a_thread_knows_its_family_size_and_source(PipeThread thread) {
-    assertThat(thread.family().thread(thread.size())).contains(thread);
+    assertThat(PipeThreads.of(thread.family(), thread.size())).contains(thread);
     assertThat(thread.source().citation()).isNotBlank();
     assertThat(thread.pitch().inches() * thread.threadsPerInch()).isCloseTo(1.0, within(0.0005));
     assertThat(thread.height()).isLessThan(thread.pitch());
@@ -56,9 +58,9 @@ class PipeThreadTest {
 
   @Test
   void dryseal_families_have_no_geometry_here() {
-    assertThat(ThreadFamily.NPTF.thread(NominalThreadSize.ONE)).isEmpty();
+    assertThat(PipeThreads.of(ThreadFamily.NPTF, NominalThreadSize.ONE)).isEmpty();
     assertThat(ThreadFamily.NPTF.sizes()).endsWith(NominalThreadSize.THREE);
-    assertThatThrownBy(() -> ThreadFamily.NPTF.thread(NominalThreadSize.FOUR))
+    assertThatThrownBy(() -> PipeThreads.of(ThreadFamily.NPTF, NominalThreadSize.FOUR))
         .hasMessageContaining("nearest is 3");
   }
 
@@ -92,13 +94,13 @@ class PipeThreadTest {
             row + ", " + column,
             Double.parseDouble(printed),
             row.text("unit"),
-            row.source())
+            row.evidence(column))
         .isMetBy(ours, 0.5000001 * Math.pow(10.0, -decimals), "digits printed");
   }
 
   @Test
   void the_half_angle_of_the_cone_is_the_printed_one() {
-    Comparison.of("Threads: forms", "half angle of the cone", 1.7899, "°", "S15 (read)")
+    Comparison.of("Threads: forms", "half angle of the cone", 1.7899, "°", Evidence.printed("S15"))
         .isMetBy(ThreadForm.coneHalfAngleDegrees(), 0.00005, "digits printed");
     assertThat(ThreadForm.FLAT_60.source().citation()).contains("B1.20.1");
   }

@@ -8,7 +8,6 @@ import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.LongRange;
-import org.airfit.joint.End;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.NominalThreadSize;
 
@@ -18,15 +17,15 @@ class ThreadIdentificationProperties {
   private static final int DRAWN = 300;
 
   /** A thread with the chance of being met that the answer assumes. */
-  private static End.Threaded draw(Random random, Gender gender) {
-    List<End.Threaded> often = new ArrayList<>();
+  private static ThreadDesignation draw(Random random, Gender gender) {
+    List<ThreadDesignation> often = new ArrayList<>();
     for (ThreadFamily family : ThreadFamily.values()) {
       boolean rare =
           family == ThreadFamily.NPSC || family == ThreadFamily.NPSM || family == ThreadFamily.RP;
       for (NominalThreadSize size : family.sizes()) {
-        if (family.has(gender) && family.thread(size).isPresent()) {
+        if (family.has(gender) && PipeThreads.of(family, size).isPresent()) {
           for (int i = 0; i < (rare ? 1 : 5); i++) {
-            often.add(new End.Threaded(family, size, gender));
+            often.add(new ThreadDesignation(family, size, gender));
           }
         }
       }
@@ -35,9 +34,10 @@ class ThreadIdentificationProperties {
   }
 
   /** Readings of one piece: its own gauging error and cut crests, read where people read. */
-  private static ThreadReadings read(Random random, End.Threaded end, boolean both, boolean eye) {
+  private static ThreadReadings read(
+      Random random, ThreadDesignation end, boolean both, boolean eye) {
     Gender gender = end.gender();
-    PipeThread thread = end.thread().orElseThrow();
+    PipeThread thread = end.geometry().orElseThrow();
     double turn = 25.4 / thread.threadsPerInch();
     double sign = gender == Gender.MALE ? 1.0 : -1.0;
     Limits limits = thread.firstCrest(gender);
@@ -107,14 +107,14 @@ class ThreadIdentificationProperties {
     double variance = 0.0;
     int right = 0;
     for (int i = 0; i < DRAWN; i++) {
-      End.Threaded truth = draw(random, gender);
+      ThreadDesignation truth = draw(random, gender);
       ThreadIdentification answer = ThreadIdentification.of(read(random, truth, both, eye));
-      ThreadIdentification.Candidate best = answer.ranking().get(0);
+      ThreadCandidate best = answer.candidates().get(0);
       // the pieces are never unknown ones, so the chance is that among the known
       double p = best.probability() / (1.0 - answer.unknownProbability());
       promised += p;
       variance += p * (1.0 - p);
-      right += best.end().equals(truth) ? 1 : 0;
+      right += best.thread().equals(truth) ? 1 : 0;
     }
     // four standard deviations of a sum of independent draws, and one draw for roundness
     assertThat(Math.abs(right - promised))
@@ -129,7 +129,7 @@ class ThreadIdentificationProperties {
     int told = 0;
     int wrong = 0;
     for (int i = 0; i < DRAWN; i++) {
-      End.Threaded truth = draw(random, gender);
+      ThreadDesignation truth = draw(random, gender);
       ThreadIdentification answer = ThreadIdentification.of(read(random, truth, true, true));
       if (answer.identified().isPresent()) {
         told++;

@@ -13,7 +13,6 @@ import org.airfit.Rows.Row;
 import org.airfit.joint.End;
 import org.airfit.quantity.Length;
 import org.airfit.thread.ThreadIdentification.SettlingReading;
-import org.airfit.thread.ThreadIdentification.Verdict;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -40,8 +39,12 @@ class ThreadIdentificationTest {
         : readings;
   }
 
-  private static End end(String written, Row row) {
-    return End.parse(written.strip() + " " + row.text("member"));
+  private static ThreadDesignation thread(String written) {
+    return ((End.Threaded) End.parse(written)).thread();
+  }
+
+  private static ThreadDesignation thread(String written, Row row) {
+    return thread(written.strip() + " " + row.text("member"));
   }
 
   @ParameterizedTest(name = "{0}")
@@ -49,25 +52,25 @@ class ThreadIdentificationTest {
   void worked_cases_are_told_or_left_open_as_they_should_be(Row row) {
     ThreadIdentification answer = ThreadIdentification.of(readings(row));
     for (String never : row.text("must_not_report").split(";", -1)) {
-      assertThat(answer.verdict() == Verdict.IDENTIFIED
-              && answer.ranking().get(0).end().equals(end(never, row)))
+      assertThat(answer.verdict() == ThreadVerdict.IDENTIFIED
+              && answer.candidates().get(0).thread().equals(thread(never, row)))
           .as(row.text("why"))
           .isFalse();
     }
     if (row.text("expected").equals("ambiguous")) {
-      assertThat(answer.verdict()).isEqualTo(Verdict.AMBIGUOUS);
-      List<End.Threaded> open = answer.ranking().stream()
+      assertThat(answer.verdict()).isEqualTo(ThreadVerdict.AMBIGUOUS);
+      List<ThreadDesignation> open = answer.candidates().stream()
           .filter(candidate -> candidate.probability() > 0.05)
-          .map(ThreadIdentification.Candidate::end)
+          .map(ThreadCandidate::thread)
           .toList();
       for (String alternative : row.text("acceptable_alternatives").split(";", -1)) {
-        assertThat(open).as(row.text("why")).anyMatch(end(alternative, row)::equals);
+        assertThat(open).as(row.text("why")).anyMatch(thread(alternative, row)::equals);
       }
     } else {
       assertThat(answer.verdict())
           .as("%s: %s", row.text("why"), answer)
-          .isEqualTo(Verdict.IDENTIFIED);
-      assertThat(answer.identified()).contains((End.Threaded) end(row.text("expected"), row));
+          .isEqualTo(ThreadVerdict.IDENTIFIED);
+      assertThat(answer.identified()).contains(thread(row.text("expected"), row));
     }
   }
 
@@ -82,18 +85,19 @@ class ThreadIdentificationTest {
     assertThat(one.cautions()).isNotEmpty();
     ThreadIdentification settled = ThreadIdentification.of(
         ThreadReadings.ofMale(mm(21.00), mm(9.07), 5).withFlankAngle(60.0, 1.0));
-    assertThat(settled.ranking().get(0).end().label()).isEqualTo("1/2 NPT male");
+    assertThat(settled.candidates().get(0).thread().label()).isEqualTo("1/2 NPT male");
     assertThat(settled.settlingReadings()).isEmpty();
   }
 
   @Test
   void an_answer_without_a_pitch_asks_for_it() {
     ThreadIdentification answer = ThreadIdentification.of(ThreadReadings.ofMale(mm(13.10)));
-    assertThat(answer.verdict()).isEqualTo(Verdict.AMBIGUOUS);
+    assertThat(answer.verdict()).isEqualTo(ThreadVerdict.AMBIGUOUS);
     assertThat(answer.settlingReadings().get(0)).isEqualTo(SettlingReading.PITCH);
     assertThat(ThreadIdentification.of(
             ThreadReadings.ofMale(mm(13.10)).withThreadsPerInch(19).withTaperSeen(false)))
-        .satisfies(told -> assertThat(told.ranking().get(0).end().label()).isEqualTo("G 1/4 male"));
+        .satisfies(
+            told -> assertThat(told.candidates().get(0).thread().label()).isEqualTo("G 1/4 male"));
   }
 
   /** The overlap of trap 7: NPSM 1/2 from 20.65 to 20.90 mm, G 1/2 from 20.671 to 20.955 mm, both 14 per inch and parallel. */
@@ -102,15 +106,15 @@ class ThreadIdentificationTest {
     ThreadReadings readings =
         ThreadReadings.ofMale(mm(20.80), mm(9.07), 5).withLastCrest(mm(20.80));
     ThreadIdentification answer = ThreadIdentification.of(readings);
-    assertThat(answer.verdict()).isEqualTo(Verdict.AMBIGUOUS);
-    assertThat(answer.ranking().subList(0, 2))
-        .extracting(candidate -> candidate.end().label())
+    assertThat(answer.verdict()).isEqualTo(ThreadVerdict.AMBIGUOUS);
+    assertThat(answer.candidates().subList(0, 2))
+        .extracting(candidate -> candidate.thread().label())
         .containsExactly("G 1/2 male", "1/2 NPSM male");
     assertThat(answer.settlingReadings()).containsExactly(SettlingReading.FLANK_ANGLE);
     assertThat(ThreadIdentification.of(readings.withFlankAngle(55.0, 1.0)).identified())
-        .contains((End.Threaded) End.parse("G 1/2 male"));
+        .contains(thread("G 1/2 male"));
     assertThat(ThreadIdentification.of(readings.withFlankAngle(60.0, 1.0)).identified())
-        .contains((End.Threaded) End.parse("1/2 NPSM male"));
+        .contains(thread("1/2 NPSM male"));
   }
 
   @Test
@@ -119,7 +123,7 @@ class ThreadIdentificationTest {
         .withLastCrest(mm(18.70))
         .withPitches(mm(9.07), 5)
         .withFlankAngle(55.0, 0.5));
-    assertThat(answer.verdict()).isEqualTo(Verdict.AMBIGUOUS);
+    assertThat(answer.verdict()).isEqualTo(ThreadVerdict.AMBIGUOUS);
     assertThat(answer.settlingReadings()).containsExactly(SettlingReading.CLOSER_DIAMETER);
     assertThat(answer.inWords()).contains("Rp 1/2 female").contains("G 1/2 female");
   }
@@ -130,14 +134,14 @@ class ThreadIdentificationTest {
     assertThat(ThreadIdentification.of(
                 ThreadReadings.ofMale(mm(13.25)).withLastCrest(mm(13.71)).withThreadsPerInch(18))
             .identified())
-        .contains((End.Threaded) End.parse("1/4 NPT male"));
+        .contains(thread("1/4 NPT male"));
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"1/2 NPT", "1/2 NPSC", "1 NPSM", "Rc 1/2", "G 3/4", "3 NPT", "Rc 4"})
   void a_female_thread_of_basic_size_is_found_or_at_least_not_lost(String written) {
-    End.Threaded end = (End.Threaded) End.parse(written + " female");
-    PipeThread thread = end.thread().orElseThrow();
+    ThreadDesignation end = thread(written + " female");
+    PipeThread thread = end.geometry().orElseThrow();
     Limits first = thread.firstCrest(Gender.FEMALE);
     double mouth = 0.5 * (first.least().millimetres() + first.most().millimetres());
     double taper = end.family().isTapered() ? 6.0 * 25.4 / thread.threadsPerInch() / 16.0 : 0.0;
@@ -146,14 +150,14 @@ class ThreadIdentificationTest {
         .withThreadsPerInch(thread.threadsPerInch())
         .withTaperSeen(end.family().isTapered())
         .withFlankAngle(end.family().flankAngleDegrees(), 1.0));
-    assertThat(answer.ranking().get(0).end()).as(answer.inWords()).isEqualTo(end);
+    assertThat(answer.candidates().get(0).thread()).as(answer.inWords()).isEqualTo(end);
   }
 
   @Test
   void readings_outside_any_thread_match_none_and_the_nearest_is_offered() {
     ThreadIdentification answer =
         ThreadIdentification.of(ThreadReadings.ofMale(mm(18.4), mm(7.5), 5));
-    assertThat(answer.verdict()).isEqualTo(Verdict.NO_MATCH);
+    assertThat(answer.verdict()).isEqualTo(ThreadVerdict.NO_MATCH);
     assertThat(answer.unknownProbability()).isGreaterThan(0.95);
     assertThat(answer.inWords())
         .contains("the nearest is")
@@ -168,7 +172,7 @@ class ThreadIdentificationTest {
   void threads_per_inch_of_no_family_match_none() {
     ThreadIdentification answer =
         ThreadIdentification.of(ThreadReadings.ofMale(mm(20.9)).withThreadsPerInch(20));
-    assertThat(answer.verdict()).isEqualTo(Verdict.NO_MATCH);
+    assertThat(answer.verdict()).isEqualTo(ThreadVerdict.NO_MATCH);
     assertThat(answer.nearest().family().form()).isNotNull();
   }
 
@@ -186,13 +190,13 @@ class ThreadIdentificationTest {
   @MethodSource("some")
   void chances_add_up_to_one(ThreadReadings readings) {
     ThreadIdentification answer = ThreadIdentification.of(readings);
-    assertThat(answer.ranking().stream()
-                .mapToDouble(ThreadIdentification.Candidate::probability)
+    assertThat(answer.candidates().stream()
+                .mapToDouble(ThreadCandidate::probability)
                 .sum()
             + answer.unknownProbability())
         .isCloseTo(1.0, within(1.0e-12));
-    assertThat(answer.ranking())
-        .extracting(ThreadIdentification.Candidate::probability)
+    assertThat(answer.candidates())
+        .extracting(ThreadCandidate::probability)
         .isSortedAccordingTo((a, b) -> Double.compare(b, a));
   }
 

@@ -15,6 +15,7 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import org.airfit.joint.End;
 import org.airfit.joint.Mating;
+import org.airfit.joint.MatingVerdict;
 import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.NominalThreadSize;
@@ -35,7 +36,7 @@ class ThreadProperties {
   Arbitrary<PipeThread> threads() {
     List<PipeThread> threads = new ArrayList<>();
     for (ThreadFamily family : ThreadFamily.values()) {
-      family.sizes().forEach(size -> family.thread(size).ifPresent(threads::add));
+      family.sizes().forEach(size -> PipeThreads.of(family, size).ifPresent(threads::add));
     }
     return Arbitraries.of(threads);
   }
@@ -132,9 +133,10 @@ class ThreadProperties {
         && a.gender() == Gender.MALE
         && b.gender() == Gender.FEMALE
         && a.size() != b.size()) {
-      assertThat(Mating.of(a, b).verdict()).isEqualTo(Mating.Verdict.DOES_NOT_FIT);
+      assertThat(Mating.of(a, b).verdict()).isEqualTo(MatingVerdict.DOES_NOT_FIT);
       a.thread()
-          .ifPresent(male -> b.thread().ifPresent(female -> {
+          .geometry()
+          .ifPresent(male -> b.thread().geometry().ifPresent(female -> {
             ThreadSection outside = male.section(Gender.MALE, Length.ofMetres(0.0));
             ThreadSection inside = female.section(Gender.FEMALE, Length.ofMetres(0.0));
             // either the crests are wider than the mouth between its roots, or narrower than its

@@ -99,10 +99,10 @@ public class SelectionBenchmark {
       parts.add(adapter(i));
     }
     catalogue = Catalogue.of(parts);
-    requirement = requirement(job).rankedBy(ranking).build();
+    requirement = requirement(job).objective(ranking).build();
     Selection answer = select();
-    boolean fits = answer instanceof Selection.Fitting;
-    List<?> listed = answer.fold(Selection.Fitting::ranking, Selection.NothingFits::nearest);
+    boolean fits = answer instanceof Selection.Proposals;
+    List<?> listed = answer.fold(Selection.Proposals::proposals, Selection.NothingFits::nearest);
     if (fits != (job == Job.MANY_FIT) || listed.size() != Selection.LISTED) {
       throw new IllegalStateException("not the answer to " + job + ": " + answer);
     }
@@ -124,7 +124,7 @@ public class SelectionBenchmark {
       facts = facts.withTemperatures(
           Temperature.ofCelsius(-20.0), Temperature.ofCelsius(random.nextBoolean() ? 60.0 : 80.0));
     }
-    return random.nextInt(20) == 0 ? facts.withAir(one(List.of(Lubrication.values()))) : facts;
+    return random.nextInt(20) == 0 ? facts.withLubrication(one(List.of(Lubrication.values()))) : facts;
   }
 
   private PartFacts coupling(String id) {
@@ -199,9 +199,9 @@ public class SelectionBenchmark {
                 Length.ofMillimetres(35.1), Length.ofMetres(40.0), Length.ofMillimetres(0.045)))
         .outlet(End.parse("1/2 NPT female"))
         .reach(Length.ofMetres(10.0))
-        .place(Environment.OUTDOORS)
+        .environment(Environment.OUTDOORS)
         .dragged()
-        .air(Lubrication.DRY);
+        .lubrication(Lubrication.DRY);
     return job == Job.NO_PART_SUITS
         ? requirement
             .highest(GaugePressure.ofBar(40.0))

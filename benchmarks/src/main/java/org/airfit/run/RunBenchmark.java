@@ -3,7 +3,6 @@ package org.airfit.run;
 import java.util.SplittableRandom;
 import java.util.concurrent.TimeUnit;
 import org.airfit.air.AirState;
-import org.airfit.flow.AirKernel;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.line.Conduit;
 import org.airfit.line.FrictionLaw;
@@ -31,9 +30,11 @@ import org.openjdk.jmh.annotations.Warmup;
 import org.openjdk.jmh.infra.Blackhole;
 
 /**
- * How long a run of four elements takes: the kernel, the answer with all that belongs to it, and the questions that search. Flows vary, the seed is fixed.
+ * How long a run of four elements takes: the pressure as a number, the answer with all that belongs to it, and the questions
+ * that search. Flows vary, the seed is fixed.
  *
- * <p>It lies in the package of what it measures, as the kernel is not public. With {@code -prof gc} the kernel must show no allocation.
+ * <p>It lies in the package of what it measures, as {@code RunPath} is not public. With {@code -prof gc} the number must show no
+ * allocation.
  */
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.NANOSECONDS)
@@ -51,13 +52,12 @@ public class RunBenchmark {
 
   private final double[] flows = new double[N];
   private final MassFlow[] typed = new MassFlow[N];
-  private final double[] air = new double[AirKernel.SIZE];
   private final ToolDemand tool = ToolDemand.following(
       "tool", FreeAirFlow.ofAnrLitresPerSecond(10.0), AbsolutePressure.ofBar(7.2));
   private Run run = Run.from(
       AirState.of(AbsolutePressure.ofBar(8.0), Temperature.ofCelsius(20.0)),
       AbsolutePressure.STANDARD_ATMOSPHERE);
-  private RunKernel kernel = run.kernel();
+  private RunPath path = run.path();
 
   private static Conduit line(double boreMm, double metres) {
     return Conduit.of(
@@ -75,15 +75,15 @@ public class RunBenchmark {
         .through("filter", filter)
         .through("coupler", coupler)
         .through("hose", line(9.5, 10.0), model);
-    kernel = run.kernel();
+    path = run.path();
     SplittableRandom random = new SplittableRandom(1);
     for (int i = 0; i < N; i++) {
       flows[i] = random.nextDouble(0.001, 0.015);
       typed[i] = MassFlow.ofKilogramsPerSecond(flows[i]);
       double answer =
           run.at(typed[i]).fold(delivered -> delivered.atTool().pascals(), starved -> -1.0);
-      if (!(answer > 0.0 && answer == kernel.pascalsAtTool(flows[i], air))) {
-        throw new IllegalStateException("the kernel and the answer differ");
+      if (!(answer > 0.0 && answer == path.pascalsAtTool(flows[i]))) {
+        throw new IllegalStateException("the number and the answer differ");
       }
     }
   }
@@ -95,9 +95,9 @@ public class RunBenchmark {
    */
   @Benchmark
   @OperationsPerInvocation(N)
-  public void kernel(Blackhole sink) {
+  public void number(Blackhole sink) {
     for (double flow : flows) {
-      sink.consume(kernel.pascalsAtTool(flow, air));
+      sink.consume(path.pascalsAtTool(flow));
     }
   }
 

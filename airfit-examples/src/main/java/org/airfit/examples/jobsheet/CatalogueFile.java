@@ -139,11 +139,11 @@ record CatalogueFile(String name, ReferenceSet profiles, Catalogue parts) {
     }
     Optional<Field> air = item.find("keptFor");
     if (air.isPresent()) {
-      facts = facts.withAir(air.get().oneOf(List.of(Lubrication.values()), Lubrication::toString));
+      facts = facts.withLubrication(air.get().oneOf(List.of(Lubrication.values()), Lubrication::toString));
     }
     facts = flag(item, "sleeveGuarded") ? facts.withSleeveGuarded() : facts;
     facts = flag(item, "vented") ? facts.withVent() : facts;
-    return flag(item, "alreadyThere") ? facts.alreadyThere() : facts;
+    return flag(item, "alreadyThere") ? facts.asExisting() : facts;
   }
 
   private static PartFacts priced(Field item, PartFacts facts, Optional<String> currency)

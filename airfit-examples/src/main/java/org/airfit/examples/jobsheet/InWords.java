@@ -79,7 +79,7 @@ final class InWords {
             .map(selection -> selection.<String>fold(
                 fitting -> arrives(fitting.best().result(), sheet.requirement().least()) + " "
                     + fitting.best().partsList().stream()
-                        .filter(part -> !part.alreadyThere())
+                        .filter(part -> !part.existing())
                         .map(part -> part.quantity() + " × " + part.part().id())
                         .collect(Collectors.joining(", ", "To buy: ", ""))
                     + fitting
@@ -111,7 +111,7 @@ final class InWords {
     String least = pressure(sheet.requirement().least());
     return run.largestFlow(sheet.requirement().least())
         .map(most -> takes + "At " + least + " this run carries up to "
-            + flow(FreeAirFlow.from(most, ReferenceState.ANR)) + ".")
+            + flow(FreeAirFlow.from(most.massFlow(), ReferenceState.ANR)) + ".")
         .orElse(takes + "The supply itself stands below the " + least + " the tool needs.");
   }
 

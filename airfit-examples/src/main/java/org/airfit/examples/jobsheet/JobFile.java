@@ -87,7 +87,7 @@ final class JobFile {
     conditions(root, requirement);
     Optional<Field> ranking = root.find("rankedBy");
     if (ranking.isPresent()) {
-      requirement.rankedBy(ranking
+      requirement.objective(ranking
           .get()
           .oneOf(
               List.of(Objective.values()),
@@ -202,7 +202,7 @@ final class JobFile {
     }
     Optional<Field> wall = field.get().find("wallSocket");
     if (wall.isPresent()) {
-      requirement.wallSocket(part(wall.get(), catalogue, Part.Socket.class, "socket"));
+      requirement.outletSocket(part(wall.get(), catalogue, Part.Socket.class, "socket"));
     }
     Optional<Field> plug = field.get().find("toolPlug");
     if (plug.isPresent()) {
@@ -239,11 +239,11 @@ final class JobFile {
     Field field = found.get();
     Optional<Field> place = field.find("place");
     if (place.isPresent()) {
-      requirement.place(place.get().oneOf(List.of(Environment.values()), Environment::toString));
+      requirement.environment(place.get().oneOf(List.of(Environment.values()), Environment::toString));
     }
     Optional<Field> air = field.find("air");
     if (air.isPresent()) {
-      requirement.air(air.get().oneOf(List.of(Lubrication.values()), Lubrication::toString));
+      requirement.lubrication(air.get().oneOf(List.of(Lubrication.values()), Lubrication::toString));
     }
     Optional<Field> medium = field.find("medium");
     if (medium.isPresent()) {

@@ -39,7 +39,7 @@ record JobSheet(
     Optional<PlugProfile> profile = plug.flatMap(Identification::profile);
     profile.ifPresent(known -> job.requirement().profile(known.id()));
     Requirement requirement = job.requirement().build();
-    boolean known = profile.isPresent() || requirement.wallSocket().isPresent();
+    boolean known = profile.isPresent() || requirement.outletSocket().isPresent();
     return new JobSheet(
         job,
         requirement,

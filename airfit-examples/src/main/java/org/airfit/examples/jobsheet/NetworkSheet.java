@@ -12,9 +12,11 @@ import org.airfit.flow.FlowCapacity;
 import org.airfit.line.Conduit;
 import org.airfit.line.PipeDuty;
 import org.airfit.line.PipeVelocity;
+import org.airfit.network.BranchFlow;
 import org.airfit.network.Network;
 import org.airfit.network.NetworkResult;
 import org.airfit.network.NetworkSimulation;
+import org.airfit.network.ToolFlow;
 import org.airfit.quantity.ConductanceUnit;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.LengthUnit;
@@ -53,7 +55,7 @@ record NetworkSheet(
   record Cure(String what, double pascals, double lackAfter) {}
 
   /** What a drop has: its pressure with all running, and what it has or exceeds in 95 % of the time it runs. */
-  record Fare(NetworkJob.Drop drop, NetworkResult.ToolFlow flow, Optional<GaugePressure> usual) {
+  record Fare(NetworkJob.Drop drop, ToolFlow flow, Optional<GaugePressure> usual) {
 
     /** How much is missing [Pa]; negative where there is a margin. */
     double lack() {
@@ -205,13 +207,13 @@ record NetworkSheet(
   }
 
   /** A pipe or part with its flow. */
-  record Way(NetworkResult.BranchFlow flow, Optional<PipeVelocity> velocity) {}
+  record Way(BranchFlow flow, Optional<PipeVelocity> velocity) {}
 
   List<Way> ways() {
     List<Way> ways = new ArrayList<>();
     if (all instanceof NetworkResult.Solved solved) {
       for (NetworkJob.Branch branch : job.branches()) {
-        NetworkResult.BranchFlow flow = solved.through(branch.name());
+        BranchFlow flow = solved.through(branch.name());
         AirState fastest = job.supply().at(flow.outlet());
         ways.add(new Way(
             flow,
@@ -245,7 +247,7 @@ record NetworkSheet(
             lines.add(new InWords.Line(
                 "Chokes",
                 solved.choking().stream()
-                        .map(NetworkResult.BranchFlow::name)
+                        .map(BranchFlow::name)
                         .collect(Collectors.joining(", "))
                     + ": no more goes through, whatever the pressure behind."));
           }

@@ -16,6 +16,7 @@ import org.airfit.safety.Caution;
 import org.airfit.select.Finding;
 import org.airfit.select.PartsLine;
 import org.airfit.select.Proposal;
+import org.airfit.select.RuleOutcome;
 import org.airfit.select.Selection;
 
 /**
@@ -331,7 +332,7 @@ final class PageSheet {
         .append("</tr>\n");
     for (PartsLine part : proposal.partsList()) {
       out.append("<tr><td class=\"n\">")
-          .append(part.alreadyThere() ? "there" : Integer.toString(part.quantity()));
+          .append(part.existing() ? "there" : Integer.toString(part.quantity()));
       out.append("</td><td class=\"nowrap\">").append(escaped(part.part().id()));
       out.append("</td><td>").append(escaped(part.part().name()));
       out.append("</td><td>").append(escaped(part.reason()));
@@ -359,18 +360,18 @@ final class PageSheet {
     shares(proposal.result());
     out.append("<table>\n<tr><th>rule</th><th>verdict</th><th>why</th><th>rests on</th></tr>\n");
     for (Finding finding : proposal.findings()) {
-      if (finding.verdict() == Finding.Verdict.NOT_CONCERNED) {
+      if (finding.outcome() == RuleOutcome.DOES_NOT_APPLY) {
         continue;
       }
       out.append(
-          finding.verdict() == Finding.Verdict.UNMET ? "<tr class=\"unmet\"><td>" : "<tr><td>");
+          finding.outcome() == RuleOutcome.UNMET ? "<tr class=\"unmet\"><td>" : "<tr><td>");
       out.append(escaped(finding.rule().title())).append("</td><td class=\"nowrap\">");
       out.append(
-          switch (finding.verdict()) {
+          switch (finding.outcome()) {
             case MET -> "met";
             case UNMET -> "not met";
             case OPEN -> "ask";
-            case NOT_CONCERNED -> "";
+            case DOES_NOT_APPLY -> "";
           });
       out.append("</td><td>").append(escaped(finding.reason()));
       out.append("</td><td class=\"quiet\">").append(escaped(finding.source().toString()));
@@ -381,7 +382,7 @@ final class PageSheet {
 
   /** Nothing for what is there already, a question mark for what nobody told. */
   private static String money(PartsLine part, Optional<Money> amount) {
-    return amount.map(known -> escaped(known.format(2))).orElse(part.alreadyThere() ? "" : "?");
+    return amount.map(known -> escaped(known.format(2))).orElse(part.existing() ? "" : "?");
   }
 
   private void cautions(JobSheet sheet) {

@@ -88,7 +88,7 @@ final class PressureChart {
     label("supply", y);
     List<String> way = new ArrayList<>();
     double bar = shares.isEmpty()
-        ? result.fold(d -> d.supply(), s -> s.inlet()).bar() - atmosphere.bar()
+        ? result.fold(d -> d.atSupply(), s -> s.inlet()).bar() - atmosphere.bar()
         : shares.get(0).inlet().bar() - atmosphere.bar();
     way.add(n(x(bar)) + "," + n(y));
     dot(bar, y);

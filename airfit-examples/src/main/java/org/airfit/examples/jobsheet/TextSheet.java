@@ -12,6 +12,7 @@ import org.airfit.safety.Caution;
 import org.airfit.select.Finding;
 import org.airfit.select.PartsLine;
 import org.airfit.select.Proposal;
+import org.airfit.select.RuleOutcome;
 import org.airfit.select.Selection;
 
 /** The job sheet as plain text for a terminal, about a hundred characters wide. */
@@ -175,7 +176,7 @@ final class TextSheet {
   private void proposal(JobSheet sheet, Proposal proposal) {
     for (PartsLine part : proposal.partsList()) {
       line("  " + part.quantity() + " x " + padded(part.part().id(), 10)
-          + part.part().name() + (part.alreadyThere() ? " (there already)" : ""));
+          + part.part().name() + (part.existing() ? " (there already)" : ""));
       wrapped("                ", part.reason() + price(part) + ".");
     }
     proposal.priceInWords().ifPresent(price -> wrapped("", "Together " + price + "."));
@@ -184,7 +185,7 @@ final class TextSheet {
     shares(proposal.result());
     line("  rules");
     for (Finding finding : proposal.findings()) {
-      if (finding.verdict() != Finding.Verdict.NOT_CONCERNED) {
+      if (finding.outcome() != RuleOutcome.DOES_NOT_APPLY) {
         wrapped("    - ", finding.toString());
       }
     }

@@ -95,8 +95,8 @@ public final class Boatyard {
         hose(facts("H-12", "Hose 1/2 in, 10 m", 15.0), "1/2 in", 12.7, 2.5),
         hose(
             facts("H-13", "Hose 1/2 in, 10 m, kept for oiled air", 15.0)
-                .withAir(Lubrication.LUBRICATED)
-                .alreadyThere(),
+                .withLubrication(Lubrication.LUBRICATED)
+                .asExisting(),
             "1/2 in",
             12.7,
             2.5),

@@ -1,9 +1,30 @@
 package org.airfit.quantity;
 
+import java.util.Objects;
 import org.airfit.internal.Digits;
 
-/** One double in the SI unit of its quantity: what all quantities but free-air flow have in common. */
-abstract class Scalar<Q extends Scalar<Q, U>, U extends Unit> implements Comparable<Q> {
+/**
+ * A measured quantity: one value in the SI unit of its kind, with units to give it, read it and print it in.
+ *
+ * <p>Each kind is a type of its own, so that what must not be mixed up does not compile. Values of one kind have an
+ * order: {@code Stream.of("3/8 in", "1/2 in").map(Length::parse).max(Length::compareTo)} is the larger bore. Sums and
+ * differences stand at the types for which physics has them.
+ *
+ * <p>All quantities are immutable, thread-safe and value-based.
+ *
+ * @param <Q> the kind of quantity
+ * @param <U> its units
+ */
+public abstract sealed class Quantity<Q extends Quantity<Q, U>, U extends Unit>
+    implements Comparable<Q>
+    permits AbsolutePressure,
+        AdditiveQuantity,
+        Density,
+        DynamicViscosity,
+        GaugePressure,
+        SonicConductance,
+        Temperature,
+        Velocity {
 
   /** The lowest value of a quantity that may be negative. */
   static final double UNBOUNDED = -Double.MAX_VALUE;
@@ -11,8 +32,8 @@ abstract class Scalar<Q extends Scalar<Q, U>, U extends Unit> implements Compara
   private final double si;
 
   /** Checks in the SI unit, but complains in the unit that was given: that is what the reader typed. */
-  Scalar(double value, U unit, double lowest, String quantity) {
-    double converted = unit.toSi(value);
+  Quantity(double value, U unit, double lowest, String quantity) {
+    double converted = Objects.requireNonNull(unit, "unit").toSi(value);
     if (!(converted >= lowest && converted <= Double.MAX_VALUE)) {
       throw new IllegalArgumentException(quantity + " must be finite" + atLeast(lowest, unit)
           + ", was " + value + " " + written(unit)
@@ -27,7 +48,8 @@ abstract class Scalar<Q extends Scalar<Q, U>, U extends Unit> implements Compara
         : " and at least " + Digits.plain(unit.fromSi(lowest)) + " " + written(unit);
   }
 
-  abstract U siUnit();
+  /** {@return the SI unit of this kind; {@code in(siUnit())} is the value this quantity holds} */
+  public abstract U siUnit();
 
   /** How {@code unit} is printed behind a value of this kind: "psi" becomes "psig" for a gauge pressure. */
   String written(U unit) {
@@ -45,12 +67,12 @@ abstract class Scalar<Q extends Scalar<Q, U>, U extends Unit> implements Compara
    * @return the value in {@code unit}
    */
   public final double in(U unit) {
-    return unit.fromSi(si);
+    return Objects.requireNonNull(unit, "unit").fromSi(si);
   }
 
   /**
-   * Prints this quantity in a unit for people: four significant digits, no trailing zeros, whole digits never rounded away,
-   * whatever the locale.
+   * Prints this quantity in a unit for people: four significant digits, no trailing zeros, whole digits never rounded
+   * away, whatever the locale.
    *
    * @param unit the unit asked for
    * @return the value and the unit, such as "12.7 mm"
@@ -71,26 +93,32 @@ abstract class Scalar<Q extends Scalar<Q, U>, U extends Unit> implements Compara
     return Digits.fixed(in(unit), decimals) + " " + written(unit);
   }
 
+  /**
+   * Compares two quantities of one kind.
+   *
+   * @param other the quantity to compare with
+   * @return below 0, 0 or above 0 as this is smaller than, equal to or larger than {@code other}
+   */
   @Override
-  public final int compareTo(Q other) {
-    return Double.compare(si, other.si());
+  public int compareTo(Q other) {
+    return Double.compare(si, Objects.requireNonNull(other, "other").si());
   }
 
-  // The classes are final, and a drop of 5 psi is not a gauge pressure of 5 psi.
+  // The types are final, and a drop of 5 psi is not a gauge pressure of 5 psi.
   @SuppressWarnings("EqualsGetClass")
   @Override
-  public final boolean equals(Object other) {
-    return other != null && other.getClass() == getClass() && ((Scalar<?, ?>) other).si == si;
+  public boolean equals(Object other) {
+    return other != null && other.getClass() == getClass() && ((Quantity<?, ?>) other).si == si;
   }
 
   @Override
-  public final int hashCode() {
+  public int hashCode() {
     return Double.hashCode(si);
   }
 
   /** {@return the value in the SI unit with all its digits, as the type's {@code parse} reads it back} */
   @Override
-  public final String toString() {
+  public String toString() {
     return si + " " + written(siUnit());
   }
 }

@@ -14,7 +14,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
 
 /** What holds for every unit of every quantity. */
-class ScalarProperties {
+class QuantityProperties {
 
   @Provide
   Arbitrary<Kind<?, ?>> kinds() {
@@ -89,7 +89,7 @@ class ScalarProperties {
     }
   }
 
-  private static <Q extends Scalar<Q, U>, U extends Unit> void readsBack(
+  private static <Q extends Quantity<Q, U>, U extends Unit> void readsBack(
       Kind<Q, U> kind, double si) {
     Q quantity = kind.ofSi(si);
     assertThat(kind.parse().apply(quantity.toString())).isEqualTo(quantity);
@@ -104,7 +104,7 @@ class ScalarProperties {
   }
 
   /** Half a unit of the fourth digit, and the rounding of the conversion there and back. */
-  private static <Q extends Scalar<Q, U>, U extends Unit> void typedBack(
+  private static <Q extends Quantity<Q, U>, U extends Unit> void typedBack(
       Kind<Q, U> kind, double value) {
     for (U unit : kind.units()) {
       Q quantity = kind.of().apply(value, unit);
@@ -125,7 +125,7 @@ class ScalarProperties {
     ordered(kind, one, Math.nextUp(one));
   }
 
-  private static <Q extends Scalar<Q, U>, U extends Unit> void ordered(
+  private static <Q extends Quantity<Q, U>, U extends Unit> void ordered(
       Kind<Q, U> kind, double one, double other) {
     Q first = kind.ofSi(one);
     Q second = kind.ofSi(other);

@@ -1,0 +1,56 @@
+package org.airfit.network;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.airfit.plant.Supply;
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.run.ToolDemand;
+
+/**
+ * What a {@link Network} is made of: supplies, branches and tools at named nodes.
+ *
+ * @param atmosphere the pressure against which gauges read and into which tools let their air out
+ * @param supplies the supplies by their nodes, in the order they were added
+ * @param branches the branches in the order they were added
+ * @param outlets the tools in the order they were added
+ */
+record NetworkPlan(
+    AbsolutePressure atmosphere,
+    Map<String, Supply> supplies,
+    List<Branch> branches,
+    List<Outlet> outlets) {
+
+  /**
+   * A tool at a node.
+   *
+   * @param node the node
+   * @param tool the tool
+   */
+  record Outlet(String node, ToolDemand tool) {}
+
+  NetworkPlan {
+    supplies = Collections.unmodifiableMap(new LinkedHashMap<>(supplies));
+    branches = List.copyOf(branches);
+    outlets = List.copyOf(outlets);
+  }
+
+  /** {@return the names of the nodes, those of the supplies first} */
+  List<String> nodes() {
+    Set<String> all = new LinkedHashSet<>(supplies.keySet());
+    branches.forEach(branch -> {
+      all.add(branch.from());
+      all.add(branch.to());
+    });
+    outlets.forEach(outlet -> all.add(outlet.node()));
+    return List.copyOf(all);
+  }
+
+  /** {@return the same with other branches} */
+  NetworkPlan with(List<Branch> others) {
+    return new NetworkPlan(atmosphere, supplies, others, outlets);
+  }
+}

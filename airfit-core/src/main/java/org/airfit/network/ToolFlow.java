@@ -1,0 +1,88 @@
+package org.airfit.network;
+
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.MassFlow;
+import org.airfit.quantity.MassFlowUnit;
+import org.airfit.quantity.PressureUnit;
+import org.airfit.run.ToolDemand;
+
+/**
+ * What one tool in a network gets.
+ *
+ * <p>This class is immutable, thread-safe and value-based.
+ */
+public final class ToolFlow {
+
+  private record Values(
+      String node, ToolDemand tool, MassFlow wanted, MassFlow massFlow, GaugePressure atTool) {}
+
+  private final Values values;
+
+  private ToolFlow(Values values) {
+    this.values = values;
+  }
+
+  static ToolFlow of(
+      NetworkPlan.Outlet outlet,
+      double part,
+      double flow,
+      double pascals,
+      AbsolutePressure atmosphere) {
+    return new ToolFlow(new Values(
+        outlet.node(),
+        outlet.tool(),
+        outlet.tool().rated().massFlow().times(part),
+        MassFlow.ofKilogramsPerSecond(Math.max(0.0, flow)),
+        GaugePressure.of(AbsolutePressure.ofPascals(pascals), atmosphere)));
+  }
+
+  /** {@return its node} */
+  public String node() {
+    return values.node;
+  }
+
+  /** {@return the tool} */
+  public ToolDemand tool() {
+    return values.tool;
+  }
+
+  /** {@return the flow it wants: the part of its rated flow that it runs at} */
+  public MassFlow wanted() {
+    return values.wanted;
+  }
+
+  /** {@return the flow it gets} */
+  public MassFlow massFlow() {
+    return values.massFlow;
+  }
+
+  /** {@return the pressure at its inlet as a gauge shows it} */
+  public GaugePressure atTool() {
+    return values.atTool;
+  }
+
+  /** {@return whether it gets less than it wants, by more than a millionth} */
+  public boolean isStarved() {
+    return values.massFlow.kilogramsPerSecond()
+        < values.wanted.kilogramsPerSecond() * (1.0 - 1.0e-6);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof ToolFlow that && values.equals(that.values);
+  }
+
+  @Override
+  public int hashCode() {
+    return values.hashCode();
+  }
+
+  /** {@return the flow in one line, such as "grinder at bench: 0.012 kg/s at 6.1 bar(g)"} */
+  @Override
+  public String toString() {
+    return values.tool.name() + " at " + values.node + ": "
+        + values.massFlow.format(MassFlowUnit.KILOGRAM_PER_SECOND) + " at "
+        + values.atTool.format(PressureUnit.BAR);
+  }
+}

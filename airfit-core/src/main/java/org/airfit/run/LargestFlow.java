@@ -1,0 +1,90 @@
+package org.airfit.run;
+
+import java.util.Optional;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.MassFlow;
+import org.airfit.quantity.MassFlowUnit;
+import org.airfit.quantity.PressureUnit;
+import org.airfit.working.UnitSystem;
+import org.airfit.working.Worked;
+import org.airfit.working.Working;
+
+/**
+ * The largest flow that still arrives at a pressure, and what holds it there.
+ *
+ * <p>This class is immutable, thread-safe and value-based.
+ */
+public final class LargestFlow implements Worked {
+
+  private record Values(GaugePressure atTool, RunResult result, Optional<String> stopping) {}
+
+  private final Values values;
+
+  private LargestFlow(Values values) {
+    this.values = values;
+  }
+
+  /** The largest flow along a path; empty where the supply itself is lower than the pressure asked for. */
+  static Optional<LargestFlow> of(RunPath path, GaugePressure atTool) {
+    double wanted = atTool.absolute(path.atmosphere()).pascals();
+    if (path.still().pressure().pascals() < wanted) {
+      return Optional.empty();
+    }
+    double flow = RunPath.largest(path::pascalsAtTool, wanted, path.bound());
+    return Optional.of(new LargestFlow(new Values(
+        atTool,
+        RunAnswers.at(path, MassFlow.ofKilogramsPerSecond(flow)),
+        RunAnswers.stopping(path, flow))));
+  }
+
+  /** {@return the flow} */
+  public MassFlow massFlow() {
+    return values.result.massFlow();
+  }
+
+  /** {@return the least pressure at the tool that was asked for} */
+  public GaugePressure atTool() {
+    return values.atTool;
+  }
+
+  /** {@return how the run fares with that flow} */
+  public RunResult result() {
+    return values.result;
+  }
+
+  /** {@return what lets no more through, an element or "supply"; empty where the pressure asked for is what holds the flow} */
+  public Optional<String> stopping() {
+    return values.stopping;
+  }
+
+  @Override
+  public Working working(UnitSystem units) {
+    String pressure = values.atTool.format(units.pressureUnit());
+    return Working.titled("Largest flow that arrives at " + pressure)
+        .note("The flow was raised until "
+            + values
+                .stopping
+                .map(name -> "more of it would not get through: " + name + " stops it.")
+                .orElse("just " + pressure + " was left at the tool.")
+            + " It is " + massFlow().format(units.massFlowUnit()) + ".")
+        .include(values.result.working(units))
+        .build();
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof LargestFlow that && values.equals(that.values);
+  }
+
+  @Override
+  public int hashCode() {
+    return values.hashCode();
+  }
+
+  /** {@return the answer in one line, such as "0.012 kg/s at 6.2 bar(g) or more"} */
+  @Override
+  public String toString() {
+    return massFlow().format(MassFlowUnit.KILOGRAM_PER_SECOND) + " at "
+        + values.atTool.format(PressureUnit.BAR) + " or more";
+  }
+}

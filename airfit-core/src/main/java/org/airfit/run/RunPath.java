@@ -1,0 +1,198 @@
+package org.airfit.run;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import org.airfit.air.AirState;
+import org.airfit.flow.FlowElement;
+import org.airfit.flow.FlowElements;
+import org.airfit.internal.RootFinder;
+import org.airfit.plant.Supply;
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.Temperature;
+
+/**
+ * What a run is made of, asked on plain doubles in SI by the searches of {@link Run}: supply, atmosphere, elements in order.
+ *
+ * <p>{@link #pascalsAtTool} allocates nothing where the supply and the elements allocate nothing.
+ */
+final class RunPath {
+
+  /** What a search leaves open, over what it looks for [-]. */
+  static final double TOLERANCE = 1.0e-14;
+
+  /** A flow that passes lies below the largest of an element by at most this part of it [-]. */
+  private static final double JUST_BELOW = 1.0e-12;
+
+  /** More than any line carries [kg/s]: where nothing limits the flow, a search ends here. */
+  private static final double MOST = 1.0e6;
+
+  private final Supply supply;
+  private final AbsolutePressure atmosphere;
+  private final List<Element> elements;
+  private final FlowElement whole;
+  private final AirState still;
+  private final double kelvins;
+  private final double viscosity;
+
+  RunPath(Supply supply, AbsolutePressure atmosphere, List<Element> elements) {
+    this.supply = supply;
+    this.atmosphere = atmosphere;
+    this.elements = List.copyOf(elements);
+    this.whole = behind(-1);
+    this.still = supply.still();
+    this.kelvins = still.temperature().kelvins();
+    this.viscosity = still.viscosity().pascalSeconds();
+    if (still.pressure().compareTo(atmosphere) < 0) {
+      throw new IllegalArgumentException("supply pressure must be at least the atmosphere "
+          + atmosphere + ", was " + still.pressure());
+    }
+  }
+
+  Supply supply() {
+    return supply;
+  }
+
+  AbsolutePressure atmosphere() {
+    return atmosphere;
+  }
+
+  List<Element> elements() {
+    return elements;
+  }
+
+  AirState still() {
+    return still;
+  }
+
+  RunPath suppliedBy(Supply other) {
+    return new RunPath(other, atmosphere, elements);
+  }
+
+  RunPath of(List<Element> others) {
+    return new RunPath(supply, atmosphere, others);
+  }
+
+  /** The same with one element exchanged. */
+  RunPath with(int at, Element other) {
+    List<Element> others = new ArrayList<>(elements);
+    others.set(at, other);
+    return of(others);
+  }
+
+  /** The elements behind one of them as one element; all of them behind -1. */
+  private FlowElement behind(int element) {
+    return FlowElements.inSeries(elements.subList(element + 1, elements.size()).stream()
+        .map(Element::flow)
+        .toList());
+  }
+
+  /** The pressure [Pa] that arrives at the tool, or NaN where the flow does not. */
+  double pascalsAtTool(double flow) {
+    double given = supply.pascals(flow);
+    return given > 0.0 ? whole.outlet(flow, given, kelvins, viscosity) : Double.NaN;
+  }
+
+  /** The pressure [Pa] that arrives at the tool from a pressure held at the supply, or NaN. */
+  double pascalsAtTool(double flow, double held) {
+    return whole.outlet(flow, held, kelvins, viscosity);
+  }
+
+  /** The pressure [Pa] that arrives at the tool where one element loses nothing, or NaN. */
+  double pascalsWithout(int element, double flow, Pass pass) {
+    return behind(element)
+        .outlet(flow, pass.pascals(element), pass.kelvins(element), viscosity);
+  }
+
+  /** Leads a flow along, and keeps what is found on the way. */
+  Pass pass(double flow) {
+    return pass(flow, elements.size(), Double.NaN);
+  }
+
+  /** The same with the pressure behind an element put at a lower one, as where it chokes. */
+  Pass pass(double flow, int lowered, double pascalsBehind) {
+    Pass pass = new Pass(elements.size());
+    double p = supply.pascals(flow);
+    double t = kelvins;
+    for (int i = 0; i < elements.size() && p > 0.0; i++) {
+      pass.put(i, p, t);
+      FlowElement element = elements.get(i).flow();
+      double outlet = element.outlet(flow, p, t, viscosity);
+      if (outlet > 0.0) {
+        t = element.outletKelvins(flow, p, t, viscosity);
+      }
+      p = i == lowered ? pascalsBehind : outlet;
+    }
+    if (p > 0.0) {
+      pass.put(elements.size(), p, t);
+    }
+    return pass;
+  }
+
+  /** The air of a pass in front of an element; of their number, at the tool. */
+  AirState air(Pass pass, int element) {
+    AbsolutePressure pressure = AbsolutePressure.ofPascals(pass.pascals(element));
+    return pass.kelvins(element) == kelvins
+        ? still.at(pressure)
+        : AirState.of(pressure, Temperature.ofKelvins(pass.kelvins(element)))
+            .withViscosity(still.viscosity());
+  }
+
+  /** Above every flow [kg/s] that gets to the tool, or the largest that does. */
+  double bound() {
+    double passes = whole.largest(still.pressure().pascals(), kelvins, viscosity);
+    return Math.min(MOST, Math.min(passes, supply.largest()));
+  }
+
+  /** The largest flow [kg/s] from none up that still gets somewhere, with at least a pressure [Pa] left there. */
+  static double largest(Outlet outlet, double least, double bound) {
+    return last(flow -> least - outlet.pascals(flow), bound);
+  }
+
+  /** The pressure [Pa] somewhere at a flow [kg/s], or NaN where the flow does not get there. */
+  interface Outlet {
+    double pascals(double flow);
+  }
+
+  /** The last flow [kg/s] from none up at which a function that rises with the flow is not above 0; none where it is at no flow. */
+  static double last(DoubleUnaryOperator function, double bound) {
+    double atNone = function.applyAsDouble(0.0);
+    if (!(atNone <= 0.0)) {
+      return 0.0;
+    }
+    double atBound = function.applyAsDouble(bound);
+    if (atBound <= 0.0) {
+      return bound;
+    }
+    double just = bound * (1.0 - JUST_BELOW);
+    double atJust = function.applyAsDouble(just);
+    return atJust <= 0.0
+        ? just
+        : RootFinder.find(function, 0.0, atNone, just, atJust, TOLERANCE * bound);
+  }
+
+  /** The pressure [Pa] behind a choking element at which a pressure arrives at the tool. */
+  double pascalsBehind(int choking, double flow, Pass pass, double atTool) {
+    FlowElement rest = behind(choking);
+    double t = pass.kelvins(choking + 1);
+    double full = pass.pascals(choking + 1);
+    DoubleUnaryOperator missing =
+        pascals -> atTool - rest.outlet(flow, pascals, t, viscosity);
+    return missing.applyAsDouble(atTool) <= 0.0
+        ? atTool
+        : RootFinder.find(missing, full, atTool, TOLERANCE * full);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof RunPath that
+        && supply.equals(that.supply)
+        && atmosphere.equals(that.atmosphere)
+        && elements.equals(that.elements);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * (31 * supply.hashCode() + atmosphere.hashCode()) + elements.hashCode();
+  }
+}

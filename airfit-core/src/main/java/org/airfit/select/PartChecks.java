@@ -1,0 +1,130 @@
+package org.airfit.select;
+
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.airfit.quantity.Temperature;
+import org.airfit.safety.Judgement;
+import org.airfit.safety.Ruling;
+import org.airfit.safety.SafetyRule;
+import org.airfit.safety.Situation;
+
+/**
+ * What a job or a single part breaks whatever else is chosen. The search leaves such parts out, and the sentences of the rules ask the same, so
+ * that nothing is lost. True means broken.
+ */
+final class PartChecks {
+
+  private PartChecks() {}
+
+  /** Tells whether a part breaks a rule in its slot. */
+  interface OfPart {
+    boolean isBroken(Requirement job, Slot slot, Part part);
+  }
+
+  static boolean takesNotAllInUse(Requirement job, Slot slot, Part part) {
+    return slot == Slot.OUTLET_SOCKET && !takes(part).containsAll(job.profilesInUse());
+  }
+
+  private static Set<String> takes(Part part) {
+    return part instanceof Part.Socket socket ? socket.profiles() : Set.of();
+  }
+
+  static boolean isNotRated(Requirement job, Slot slot, Part part) {
+    return isTooWeak(job, part) || isUnmarkedToBuy(part);
+  }
+
+  static boolean isTooWeak(Requirement job, Part part) {
+    return part.facts().rating().map(r -> r.compareTo(job.highest()) < 0).orElse(false);
+  }
+
+  static boolean isUnmarkedToBuy(Part part) {
+    return part.facts().rating().isEmpty() && !part.facts().isExisting();
+  }
+
+  static boolean hasTemperatures(Requirement job) {
+    return job.coldest().isPresent() && job.hottest().isPresent();
+  }
+
+  /** What its maker does not tell does not break the rule; it is asked for. */
+  static boolean isOutOfTemperature(Requirement job, Slot slot, Part part) {
+    if (!hasTemperatures(job)) {
+      return false;
+    }
+    Temperature coldest = job.coldest().orElseThrow();
+    Temperature hottest = job.hottest().orElseThrow();
+    return part.facts().coldest().map(t -> t.compareTo(coldest) > 0).orElse(false)
+        || part.facts().hottest().map(t -> t.compareTo(hottest) < 0).orElse(false);
+  }
+
+  /** A tool that takes no air has the whole supply pressure at it. */
+  static boolean isToolOverPressured(Requirement job) {
+    return job.toolRating()
+        .filter(rating -> job.supplyGauge().compareTo(rating) > 0)
+        .isPresent();
+  }
+
+  static boolean isCleaningForbidden(Requirement job) {
+    List<Ruling> rulings = cleaningRulings(job);
+    return !rulings.isEmpty() && rulings.stream().noneMatch(PartChecks::isAllowed);
+  }
+
+  /** What the safety rules on cleaning say of a tool that cleans with air; nothing for another. */
+  static List<Ruling> cleaningRulings(Requirement job) {
+    return job.cleaningDeadEnd()
+        .map(deadEnd -> Situation.describe().cleaning(deadEnd).build())
+        .map(situation -> Stream.of(
+                SafetyRule.CLEANING_GENERAL_INDUSTRY,
+                SafetyRule.CLEANING_CONSTRUCTION,
+                SafetyRule.CLEANING_MARINE_TERMINALS)
+            .map(rule -> Ruling.of(rule, situation))
+            .toList())
+        .orElse(List.of());
+  }
+
+  static boolean isAllowed(Ruling ruling) {
+    return ruling.judgement() != Judgement.NOT_ALLOWED;
+  }
+
+  static boolean isTooShort(Requirement job, Slot slot, Part part) {
+    return part instanceof Part.Hose hose && hose.conduit().length().compareTo(job.reach()) < 0;
+  }
+
+  static boolean hasNoMaterial(Requirement job) {
+    return job.suited().isEmpty();
+  }
+
+  static boolean isOfWrongMaterial(Requirement job, Slot slot, Part part) {
+    return slot.isCoupling() && !part.facts().isExisting() && !isOf(job.suited(), part);
+  }
+
+  /** Any material will do where all are good, known or not. */
+  private static boolean isOf(Set<Material> good, Part part) {
+    return good.size() == Material.values().length
+        || part.facts().material().map(good::contains).orElse(false);
+  }
+
+  static boolean isUnguarded(Requirement job, Slot slot, Part part) {
+    return job.isDragged() && slot == Slot.TOOL_SOCKET && !part.facts().isSleeveGuarded();
+  }
+
+  static boolean isUnvented(Requirement job, Slot slot, Part part) {
+    return job.isVentRequired() && slot.isSocket() && !part.facts().isVented();
+  }
+
+  static boolean isKeptForOtherAir(Requirement job, Slot slot, Part part) {
+    return job.lubrication().isPresent()
+        && part.facts()
+            .lubrication()
+            .filter(kept -> kept != job.lubrication().get())
+            .isPresent();
+  }
+
+  /** The parts of an assembly that break a rule, in order from the outlet. */
+  static List<Part> breaking(Assembly assembly, OfPart check) {
+    return assembly.slotParts().stream()
+        .filter(each -> check.isBroken(assembly.requirement(), each.slot(), each.part()))
+        .map(SlotPart::part)
+        .toList();
+  }
+}

@@ -1,0 +1,240 @@
+package org.airfit.select;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.LengthUnit;
+import org.airfit.quantity.PressureUnit;
+import org.airfit.quantity.TemperatureUnit;
+import org.airfit.quantity.VolumeFlowUnit;
+import org.airfit.safety.Ruling;
+
+/** What each rule answers for an assembly, and the sentence that says why. */
+final class RuleSentences {
+
+  private RuleSentences() {}
+
+  private static String bar(GaugePressure pressure) {
+    return pressure.format(PressureUnit.BAR, 2);
+  }
+
+  private static String names(List<? extends Part> parts) {
+    Set<String> names = new LinkedHashSet<>();
+    parts.forEach(part -> names.add(part.name()));
+    return String.join(", ", names);
+  }
+
+  static RuleAnswer profile(Assembly a) {
+    List<String> strangers = new ArrayList<>();
+    Optional<String> wanted = a.requirement().profile();
+    pair(a.outletSocket(), a.hosePlug(), wanted, strangers);
+    pair(a.toolSocket(), a.toolPlug(), wanted, strangers);
+    return strangers.isEmpty()
+        ? RuleAnswer.met("At the outlet profile " + a.hosePlug().profile()
+            + ", at the tool profile " + a.toolPlug().profile() + ".")
+        : RuleAnswer.unmet(String.join(" ", strangers));
+  }
+
+  private static void pair(
+      Part.Socket socket, Part.Plug plug, Optional<String> wanted, List<String> strangers) {
+    if (!socket.profiles().contains(plug.profile())) {
+      strangers.add(socket.name() + " does not take profile " + plug.profile() + ".");
+    }
+    if (wanted.isPresent() && !wanted.get().equals(plug.profile())) {
+      strangers.add(plug.name() + " is of profile " + plug.profile() + ", the shop uses "
+          + wanted.get() + ".");
+    }
+  }
+
+  static RuleAnswer inUse(Assembly a) {
+    Set<String> wanted = a.requirement().profilesInUse();
+    if (wanted.isEmpty()) {
+      return RuleAnswer.doesNotApply("The job does not name several profiles.");
+    }
+    String socket = a.outletSocket().name();
+    String left = wanted.stream()
+        .filter(profile -> !a.outletSocket().profiles().contains(profile))
+        .sorted()
+        .collect(Collectors.joining(", "));
+    return PartChecks.breaking(a, PartChecks::takesNotAllInUse).isEmpty()
+        ? RuleAnswer.met(socket + " takes them all.")
+        : RuleAnswer.unmet(socket + " does not take " + left + ".");
+  }
+
+  static RuleAnswer ends(Assembly a) {
+    String joints = a.joints().stream().map(Joint::inWords).collect(Collectors.joining("; ")) + ".";
+    if (!a.joints().stream().allMatch(Joint::isSound)) {
+      return RuleAnswer.unmet(joints);
+    }
+    return a.joints().stream().anyMatch(Joint::isForLowPressure)
+        ? RuleAnswer.open(
+            joints
+                + " A straight coupling thread is meant for low pressure: ask its maker for a rating for compressed air.")
+        : RuleAnswer.met(joints);
+  }
+
+  static RuleAnswer rated(Assembly a) {
+    Requirement job = a.requirement();
+    String highest = "Up to " + bar(job.highest()) + " can occur";
+    List<Part> weak =
+        a.parts().stream().filter(part -> PartChecks.isTooWeak(job, part)).toList();
+    if (!weak.isEmpty()) {
+      return RuleAnswer.unmet(highest + "; too weak: " + names(weak) + ".");
+    }
+    List<Part> bought = a.parts().stream().filter(PartChecks::isUnmarkedToBuy).toList();
+    if (!bought.isEmpty()) {
+      return RuleAnswer.unmet(
+          "No rating is known of " + names(bought) + "; ask the maker before selling it.");
+    }
+    List<Part> unmarked =
+        a.parts().stream().filter(part -> part.facts().rating().isEmpty()).toList();
+    if (!unmarked.isEmpty()) {
+      return RuleAnswer.open("No rating is known of " + names(unmarked)
+          + ", which the customer has already: find the marking, ask the maker, or replace it.");
+    }
+    GaugePressure lowest = a.lowestRating().orElseThrow();
+    return RuleAnswer.met(highest + "; the weakest part is rated for " + bar(lowest) + ".");
+  }
+
+  static RuleAnswer temperature(Assembly a) {
+    Requirement job = a.requirement();
+    if (!PartChecks.hasTemperatures(job)) {
+      return RuleAnswer.doesNotApply("The job does not name unusual temperatures.");
+    }
+    String range = job.coldest().orElseThrow().format(TemperatureUnit.CELSIUS) + " to "
+        + job.hottest().orElseThrow().format(TemperatureUnit.CELSIUS);
+    List<Part> wrong = PartChecks.breaking(a, PartChecks::isOutOfTemperature);
+    if (!wrong.isEmpty()) {
+      return RuleAnswer.unmet(
+          "The job needs " + range + "; the makers of " + names(wrong) + " do not allow that.");
+    }
+    List<Part> unknown =
+        a.parts().stream().filter(part -> part.facts().coldest().isEmpty()).toList();
+    return unknown.isEmpty()
+        ? RuleAnswer.met("All parts are allowed from " + range + ".")
+        : RuleAnswer.open("The job needs " + range + "; ask the makers of " + names(unknown) + ".");
+  }
+
+  static RuleAnswer toolRated(Assembly a) {
+    Requirement job = a.requirement();
+    String deadEnd = bar(job.supplyGauge());
+    if (job.toolRating().isEmpty()) {
+      return RuleAnswer.open("Ask for the highest pressure that the tool's maker allows;"
+          + " the dead-end pressure at the tool is " + deadEnd + ".");
+    }
+    String compared = "The dead-end pressure at the tool is " + deadEnd + ", its maker allows "
+        + bar(job.toolRating().get());
+    return PartChecks.isToolOverPressured(job)
+        ? RuleAnswer.unmet(
+            compared + ": regulate the supply down, no part of the catalogue changes that.")
+        : RuleAnswer.met(compared + ".");
+  }
+
+  static RuleAnswer cleaning(Assembly a) {
+    List<Ruling> rulings = PartChecks.cleaningRulings(a.requirement());
+    if (rulings.isEmpty()) {
+      return RuleAnswer.doesNotApply("The job does not say that the tool cleans with air.");
+    }
+    String each = rulings.stream()
+        .map(ruling -> ruling.rule().title() + ": "
+            + (PartChecks.isAllowed(ruling) ? "allowed, " : "not allowed, ") + ruling.reason())
+        .collect(Collectors.joining(" "));
+    if (PartChecks.isCleaningForbidden(a.requirement())) {
+      return RuleAnswer.unmet(each
+          + " Take a gun that lets the pressure off when its nozzle is blocked, or regulate the supply down:"
+          + " no part between them changes that.");
+    }
+    return rulings.stream().allMatch(PartChecks::isAllowed)
+        ? RuleAnswer.met(each)
+        : RuleAnswer.open(each + " The rules differ here: ask which of them holds at this place.");
+  }
+
+  static RuleAnswer air(Assembly a) {
+    Requirement job = a.requirement();
+    String wanted =
+        bar(job.least()) + " at " + job.demand().format(VolumeFlowUnit.LITRE_PER_SECOND);
+    return a.result()
+        .fold(
+            delivered -> delivered.atToolGauge().compareTo(job.least()) >= 0
+                ? RuleAnswer.met(
+                    "The tool has " + bar(delivered.atToolGauge()) + ", it needs " + wanted + ".")
+                : RuleAnswer.unmet("The tool has only " + bar(delivered.atToolGauge())
+                    + ", it needs " + wanted + ". The biggest restriction is "
+                    + delivered.bottleneck().name() + "."),
+            starved -> RuleAnswer.unmet("The tool starves: " + starved.element()
+                + " does not let the air through, it needs " + wanted + "."));
+  }
+
+  static RuleAnswer reach(Assembly a) {
+    String compared = a.hose().conduit().length().format(LengthUnit.METRE) + " of hose, "
+        + a.requirement().reach().format(LengthUnit.METRE) + " needed.";
+    return PartChecks.breaking(a, PartChecks::isTooShort).isEmpty()
+        ? RuleAnswer.met(compared)
+        : RuleAnswer.unmet(compared);
+  }
+
+  static RuleAnswer material(Assembly a) {
+    Requirement job = a.requirement();
+    Set<Material> good = job.suited();
+    if (good.isEmpty()) {
+      return RuleAnswer.unmet(
+          "Couplings dropped on concrete need hardened steel, a sparking hazard needs brass:"
+              + " one of the two must give.");
+    }
+    if (job.environment().isEmpty() && !job.isDropped()) {
+      return RuleAnswer.open(
+          "Ask where it will be used, and whether couplings are dropped on concrete.");
+    }
+    if (good.size() == Material.values().length) {
+      return RuleAnswer.doesNotApply(
+          "Any material will do " + job.environment().orElseThrow() + ".");
+    }
+    String wanted =
+        good.stream().map(Material::toString).sorted().collect(Collectors.joining(" or "));
+    List<Part> wrong = PartChecks.breaking(a, PartChecks::isOfWrongMaterial);
+    return wrong.isEmpty()
+        ? RuleAnswer.met("The new couplings are of " + wanted + ".")
+        : RuleAnswer.unmet("The new couplings must be of " + wanted
+            + "; of another material, or of one not known: " + names(wrong) + ".");
+  }
+
+  static RuleAnswer sleeve(Assembly a) {
+    if (!a.requirement().isDragged()) {
+      return RuleAnswer.doesNotApply("The job does not say that the hose is dragged.");
+    }
+    String socket = a.toolSocket().name();
+    return PartChecks.breaking(a, PartChecks::isUnguarded).isEmpty()
+        ? RuleAnswer.met(socket + " has a guarded sleeve.")
+        : RuleAnswer.unmet(socket + " has an open sleeve that an edge can pull back.");
+  }
+
+  static RuleAnswer vented(Assembly a) {
+    if (!a.requirement().isVentRequired()) {
+      return RuleAnswer.doesNotApply(
+          "The job does not ask for vented couplings; shut off and let the air out before parting one.");
+    }
+    List<Part> closed = PartChecks.breaking(a, PartChecks::isUnvented);
+    return closed.isEmpty()
+        ? RuleAnswer.met("Both sockets let the air out before they part.")
+        : RuleAnswer.unmet("Not vented: " + names(closed) + ".");
+  }
+
+  static RuleAnswer airKept(Assembly a) {
+    Optional<Lubrication> kind = a.requirement().lubrication();
+    if (kind.isEmpty()) {
+      return RuleAnswer.open("Ask whether the line has a lubricator.");
+    }
+    List<Part> other = PartChecks.breaking(a, PartChecks::isKeptForOtherAir);
+    return other.isEmpty()
+        ? RuleAnswer.met("No part is kept for other than " + kind.get()
+            + " air; mark the new ones "
+            + a.requirement().marking().map(mark -> "with " + mark).orElse("as your shop does")
+            + ".")
+        : RuleAnswer.unmet(
+            "The line is " + kind.get() + ", kept for the other kind: " + names(other) + ".");
+  }
+}

@@ -1,0 +1,168 @@
+package org.airfit.select;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.airfit.air.AirState;
+import org.airfit.joint.End;
+import org.jspecify.annotations.Nullable;
+
+/** The parts of a catalogue in the slots they could take, with what each breaks and costs there, for one job. It is made once for a search. */
+final class SearchStock {
+
+  /** The one group of plugs where none fits, so that a miss can be shown. */
+  static final String ANY = "";
+
+  /** A part in a slot it could take, with the rules it breaks, what it costs and the numbers of its ends. */
+  record Option<T extends Part>(T part, int broken, long cost, int end, int otherEnd) {}
+
+  /** A socket at the outlet with the way before it, for plugs of one profile. */
+  record OutletWay(
+      Option<Part.Socket> socket,
+      String profile,
+      int broken,
+      long cost,
+      double gauge,
+      @Nullable AirState air) {
+
+    OutletWay withCost(long whole) {
+      return new OutletWay(socket, profile, broken, whole, gauge, air);
+    }
+  }
+
+  final Requirement job;
+  final PressureCache air;
+  final AdapterPaths paths;
+  final List<Option<Part.Hose>> hoses;
+  final List<Option<Part.Socket>> toolSockets;
+  final List<Option<Part.Plug>> hosePlugs;
+  final List<Option<Part.Plug>> toolPlugs;
+  final Set<String> atOutlet;
+  final Set<String> atTool;
+  final List<OutletWay> outletWays;
+  private final List<Option<Part.Socket>> outletSockets;
+
+  SearchStock(Requirement job, Catalogue catalogue) {
+    this.job = job;
+    this.air = new PressureCache(job);
+    AirState outlet = job.atOutlet();
+    this.paths = new AdapterPaths(job, catalogue.all(Part.Adapter.class), air, outlet);
+    List<Part.Socket> sockets = catalogue.all(Part.Socket.class);
+    List<Part.Plug> plugs = catalogue.all(Part.Plug.class);
+    this.hoses = options(
+        Slot.HOSE, job.hose().map(List::of).orElseGet(() -> catalogue.all(Part.Hose.class)));
+    this.outletSockets =
+        options(Slot.OUTLET_SOCKET, job.outletSocket().map(List::of).orElse(sockets));
+    this.toolSockets = options(Slot.TOOL_SOCKET, sockets);
+    this.hosePlugs = options(Slot.HOSE_PLUG, plugs);
+    this.toolPlugs = options(Slot.TOOL_PLUG, job.toolPlug().map(List::of).orElse(plugs));
+    this.atOutlet = mating(outletSockets, hosePlugs);
+    this.atTool = mating(toolSockets, toolPlugs);
+    this.outletWays = outletWays(outlet);
+  }
+
+  private <T extends Part> List<Option<T>> options(Slot slot, List<T> parts) {
+    List<Option<T>> options = new ArrayList<>(parts.size());
+    for (T part : parts) {
+      options.add(new Option<>(
+          part,
+          Rule.brokenBy(job, slot, part),
+          job.objective().cost(part.facts()),
+          paths.number(upstream(part)),
+          paths.number(downstream(part))));
+    }
+    return options;
+  }
+
+  private static End upstream(Part part) {
+    if (part instanceof Part.Socket socket) {
+      return socket.end();
+    }
+    if (part instanceof Part.Plug plug) {
+      return plug.end();
+    }
+    return part instanceof Part.Hose hose ? hose.upstream() : ((Part.Adapter) part).one();
+  }
+
+  private static End downstream(Part part) {
+    return part instanceof Part.Hose hose ? hose.downstream() : upstream(part);
+  }
+
+  /** The profiles of pairs that mate and are wanted; none where no pair does. */
+  private Set<String> mating(List<Option<Part.Socket>> sockets, List<Option<Part.Plug>> plugs) {
+    Set<String> offered = new TreeSet<>();
+    for (Option<Part.Plug> plug : plugs) {
+      offered.add(plug.part.profile());
+    }
+    job.profile().ifPresent(wanted -> offered.retainAll(Set.of(wanted)));
+    Set<String> taken = new TreeSet<>();
+    for (Option<Part.Socket> socket : sockets) {
+      for (String profile : socket.part.profiles()) {
+        if (offered.contains(profile)) {
+          taken.add(profile);
+        }
+      }
+    }
+    return taken;
+  }
+
+  /** The profiles of a socket that mate. */
+  static List<String> profiles(Part.Socket socket, Set<String> mating) {
+    if (mating.isEmpty()) {
+      return List.of(ANY);
+    }
+    List<String> profiles = new ArrayList<>(socket.profiles());
+    profiles.retainAll(mating);
+    return profiles;
+  }
+
+  /** The sockets at the outlet with the ways before them; without their plugs yet. */
+  private List<OutletWay> outletWays(@Nullable AirState outlet) {
+    int end = paths.number(job.outlet());
+    List<OutletWay> joined = new ArrayList<>();
+    for (Option<Part.Socket> socket : outletSockets) {
+      AdapterPaths.Way way = paths.between(end, socket.end);
+      AirState after = air.behind(socket.part.capacity(), air.behind(way.adapters(), outlet));
+      double gauge = air.gaugePascals(after);
+      for (String profile : profiles(socket.part, atOutlet)) {
+        joined.add(new OutletWay(
+            socket, profile, socket.broken | way.broken(), socket.cost + way.cost(), gauge, after));
+      }
+    }
+    return joined;
+  }
+
+  /** {@return the kinds of part that the catalogue lacks, in words; empty where there is something to combine} */
+  List<String> missing() {
+    List<String> missing = new ArrayList<>();
+    if (outletSockets.isEmpty()
+        || hosePlugs.isEmpty()
+        || toolSockets.isEmpty()
+        || toolPlugs.isEmpty()) {
+      missing.add("The catalogue has no socket and plug for both ends of the hose: add them.");
+    }
+    if (hoses.isEmpty()) {
+      missing.add("The catalogue has no hose: add one.");
+    }
+    return missing;
+  }
+
+  /** The rules that no choice of parts mends: the job's own, and profiles where no pair mates. */
+  int alwaysBroken() {
+    int profiles = atOutlet.isEmpty() || atTool.isEmpty() ? Rule.PROFILE_MATES.bit() : 0;
+    return Rule.brokenBy(job) | profiles;
+  }
+
+  /** The rules that some part breaks, as bits. */
+  int everBroken() {
+    int broken = Rule.ENDS_MATE.bit();
+    for (List<? extends Option<?>> options :
+        List.of(hoses, outletSockets, toolSockets, hosePlugs, toolPlugs)) {
+      for (Option<?> option : options) {
+        broken |= option.broken;
+      }
+    }
+    return broken | paths.everBroken();
+  }
+}
