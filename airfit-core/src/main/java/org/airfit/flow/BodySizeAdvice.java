@@ -86,10 +86,10 @@ public record BodySizeAdvice(FreeAirFlow flow, List<BasicBodySize> sizes) implem
   public Working working(UnitSystem units) {
     double scfm = flow.at(ReferenceState.SCFM_60F).cubicFeetPerMinute();
     return Working.titled(
-            "Basic body size for " + flow.format(VolumeFlowUnit.CUBIC_FOOT_PER_MINUTE))
+            "Basic body size for " + flow.format(VolumeFlowUnit.CUBIC_FOOT_PER_MINUTE), units)
         .note("At 60 °F and 14.7 psi that is " + Digits.significant(scfm, 4)
             + " scfm. The trade counts in scfm: 1/4 up to 40, 3/8 up to 60, 1/2 from 60 on.")
-        .note(inWords())
+        .answer(inWords())
         .build();
   }
 

@@ -15,6 +15,7 @@ import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Temperature;
+import org.airfit.working.Completeness;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -71,6 +72,7 @@ class OrificeTest {
             row.evidence("q_anr_l_min"))
         .isMetWithinFraction(60.0 * leak.freeAir().litresPerSecond(), 2.0e-14, "15 digits printed");
     Pencil.check(leak);
+    Completeness.check(leak);
   }
 
   private static double fraction(String text) {
