@@ -1,0 +1,197 @@
+package org.airfit.files;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A place in a file that knows its name, so that every complaint can say where it is.
+ *
+ * <p>Each object remembers which of its fields were asked for: {@link #requireNothingElse()} finds the misspelt ones.
+ */
+final class Field {
+
+  private final String file;
+  private final String name;
+  private final @Nullable Object value;
+  private final Notation notation;
+  private final Set<String> known = new LinkedHashSet<>();
+
+  private Field(String file, String name, @Nullable Object value, Notation notation) {
+    this.file = file;
+    this.name = name;
+    this.value = value;
+    this.notation = notation;
+  }
+
+  /** The outermost object of a JSON file. */
+  static Field of(Document document) throws WrongFileException {
+    if (!(document.content() instanceof Map)) {
+      throw new WrongFileException(
+          document.name(),
+          "",
+          "holds " + Notation.kind(document.content())
+              + "; a JSON object is wanted, see docs/job-file.md");
+    }
+    return new Field(document.name(), "", document.content(), Notation.JSON);
+  }
+
+  /** A row of a table, with its filled cells by the names of their columns. */
+  static Field ofRow(String file, int number, Map<String, String> cells) {
+    return new Field(file, "row " + number, cells, Notation.TABLE);
+  }
+
+  /** A complaint about this place. */
+  WrongFileException wrong(String complaint) {
+    return new WrongFileException(file, name, complaint);
+  }
+
+  private Map<?, ?> object() throws WrongFileException {
+    if (value instanceof Map<?, ?> object) {
+      return object;
+    }
+    throw wrong("was " + Notation.kind(value) + "; an object in braces is wanted");
+  }
+
+  /** A field that may be missing. */
+  Optional<Field> find(String field) throws WrongFileException {
+    Object found = object().get(field);
+    known.add(field);
+    return found == null
+        ? Optional.empty()
+        : Optional.of(new Field(file, notation.place(name, field), found, notation));
+  }
+
+  /** A field that must be there. */
+  Field field(String field, String accepted) throws WrongFileException {
+    Optional<Field> found = find(field);
+    if (found.isEmpty()) {
+      throw new WrongFileException(
+          file, notation.place(name, field), "is missing; accepted: " + accepted);
+    }
+    return found.get();
+  }
+
+  /** A field that is true or false, and false where it is missing. */
+  boolean flag(String field) throws WrongFileException {
+    Optional<Field> found = find(field);
+    return found.isPresent() && found.get().yes();
+  }
+
+  /** Refuses a field nobody asked for: it is misspelt, or does not do what its writer thinks. */
+  void requireNothingElse() throws WrongFileException {
+    for (String field : names()) {
+      if (!known.contains(field) && !field.startsWith("//")) {
+        throw new WrongFileException(
+            file,
+            notation.place(name, field),
+            "is no field here; accepted: " + String.join(", ", known));
+      }
+    }
+  }
+
+  /** The names of the fields of an object. */
+  List<String> names() throws WrongFileException {
+    List<String> names = new ArrayList<>();
+    for (Object key : object().keySet()) {
+      names.add(String.valueOf(key));
+    }
+    return names;
+  }
+
+  /** The items of a list. */
+  List<Field> items() throws WrongFileException {
+    if (!(value instanceof List<?> list)) {
+      throw wrong("was " + Notation.kind(value) + "; a list in square brackets is wanted");
+    }
+    List<Field> items = new ArrayList<>();
+    for (int i = 0; i < list.size(); i++) {
+      items.add(new Field(file, name + "[" + (i + 1) + "]", list.get(i), notation));
+    }
+    return items;
+  }
+
+  /** The words of a list; in a table they stand in one cell with a bar between. */
+  List<String> words() throws WrongFileException {
+    if (notation == Notation.TABLE) {
+      return read(Notation::cellWords);
+    }
+    List<String> words = new ArrayList<>();
+    for (Field item : items()) {
+      words.add(item.text());
+    }
+    return words;
+  }
+
+  String text() throws WrongFileException {
+    return read(Notation::text);
+  }
+
+  double number() throws WrongFileException {
+    return read(notation::number);
+  }
+
+  int wholeNumber() throws WrongFileException {
+    return read(notation::wholeNumber);
+  }
+
+  boolean yes() throws WrongFileException {
+    return read(notation::yes);
+  }
+
+  /** How a value is read; not a {@link Function}, because it may be given null. */
+  private interface Reader<T> {
+    T read(@Nullable Object value);
+  }
+
+  private <T> T read(Reader<T> reader) throws WrongFileException {
+    try {
+      return reader.read(value);
+    } catch (IllegalArgumentException e) {
+      throw wrong(String.valueOf(e.getMessage()));
+    }
+  }
+
+  /** A value with its unit, read by one of airfit's parsers; what the parser refuses is told with this place. */
+  <T> T as(Function<String, T> parser) throws WrongFileException {
+    String text = text();
+    try {
+      return parser.apply(text);
+    } catch (IllegalArgumentException e) {
+      String message = String.valueOf(e.getMessage());
+      throw wrong(message.startsWith("\"") ? message : "\"" + text + "\": " + message);
+    }
+  }
+
+  /** Something built from the fields below; what airfit refuses is told with this place. */
+  <T> T build(Building<T> building) throws WrongFileException {
+    try {
+      return building.build();
+    } catch (IllegalArgumentException e) {
+      throw wrong(String.valueOf(e.getMessage()));
+    }
+  }
+
+  /** What {@link #build} runs. */
+  interface Building<T> {
+    T build() throws WrongFileException;
+  }
+
+  /** One of several words, compared without regard to case. */
+  <T> T oneOf(List<T> choices, Function<T, String> word) throws WrongFileException {
+    String text = text().strip();
+    for (T choice : choices) {
+      if (word.apply(choice).equalsIgnoreCase(text)) {
+        return choice;
+      }
+    }
+    throw wrong("was \"" + text + "\"; accepted: "
+        + choices.stream().map(word).collect(Collectors.joining(", ")));
+  }
+}

@@ -1,0 +1,73 @@
+package org.airfit.files;
+
+import java.util.Optional;
+import org.airfit.flow.FlowCapacity;
+import org.airfit.line.Conduit;
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.PressureDrop;
+import org.airfit.quantity.SonicConductance;
+import org.airfit.quantity.Temperature;
+
+/**
+ * The fields of what air goes through, alike in a job, a catalogue and a network: pipe, tube or hose, and flow
+ * capacity.
+ */
+final class FlowFields {
+
+  private FlowFields() {}
+
+  /** The bore, length, roughness and fittings of a pipe, tube or hose. */
+  static Conduit conduit(Field item) throws WrongFileException {
+    Length bore = item.field("bore", Accepted.LENGTH).as(Length::parse);
+    Length length =
+        item.field("length", "a length such as \"10 m\" or \"25 ft\"").as(Length::parse);
+    Length roughness = item.field(
+            "roughness", "the roughness of the wall, such as \"0.045 mm\" for new steel pipe")
+        .as(Length::parse);
+    Optional<Field> fittings = item.find("fittings");
+    double k = fittings.isPresent() ? fittings.get().number() : 0.0;
+    return item.build(() -> Conduit.of(bore, length, roughness).withFittings(k));
+  }
+
+  /** A flow capacity, by its conductance or by a rating with its conditions. */
+  static FlowCapacity capacity(Field field) throws WrongFileException {
+    Optional<Field> conductance = field.find("conductance");
+    FlowCapacity capacity = conductance.isPresent() ? ofConductance(field) : ofRating(field);
+    field.requireNothingElse();
+    return capacity;
+  }
+
+  /** A flow capacity by the conductance and ratio that stand among other fields. */
+  static FlowCapacity ofConductance(Field field) throws WrongFileException {
+    SonicConductance c = field
+        .field("conductance", "a sonic conductance such as \"6.0 dm3/(s bar)\"")
+        .as(SonicConductance::parse);
+    double b = ratio(field);
+    return field.build(() -> FlowCapacity.of(c, b));
+  }
+
+  private static FlowCapacity ofRating(Field field) throws WrongFileException {
+    double b = ratio(field);
+    FreeAirFlow rated = field
+        .field("flow", "a free-air flow such as \"34 scfm\"; or give the conductance instead")
+        .as(FreeAirFlow::parse);
+    AbsolutePressure inlet = field
+        .field("inlet", "the absolute pressure in front of the part, such as \"7.2 bar(a)\"")
+        .as(AbsolutePressure::parse);
+    PressureDrop drop = field
+        .field("drop", "the pressure loss across the part, such as \"5 psi\"")
+        .as(PressureDrop::parse);
+    Temperature temperature = field
+        .field("temperature", "the temperature of the rating, such as \"20 °C\"")
+        .as(Temperature::parse);
+    return field.build(() -> FlowCapacity.ofRatedFlow(rated, inlet, drop, temperature, b));
+  }
+
+  private static double ratio(Field field) throws WrongFileException {
+    return field
+        .field("criticalPressureRatio", "b of ISO 6358, a number such as 0.3")
+        .number();
+  }
+}

@@ -1,0 +1,59 @@
+package org.airfit.files;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.airfit.air.AirState;
+import org.airfit.plug.Reading;
+import org.airfit.plug.SocketAnswer;
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.run.Run;
+import org.airfit.select.Requirement;
+import org.airfit.thread.ThreadReadings;
+
+/**
+ * What a customer asks.
+ *
+ * @param title the job in a line
+ * @param customer whose job it is
+ * @param toolName the tool
+ * @param catalogue the profiles and parts to work with
+ * @param plugWhere where the plug at hand comes from
+ * @param readings what was read on it; empty for none
+ * @param thread what was read on its thread
+ * @param socket the answer where only a socket is at hand
+ * @param supply the air at the supply
+ * @param atmosphere the pressure around it
+ * @param now the run of today; empty where it was not told
+ * @param requirement what the parts must do; its profile is filled in when the plug is known
+ */
+public record Job(
+    String title,
+    String customer,
+    String toolName,
+    ShopCatalogue catalogue,
+    String plugWhere,
+    List<Reading> readings,
+    Optional<ThreadReadings> thread,
+    Optional<SocketAnswer> socket,
+    AirState supply,
+    AbsolutePressure atmosphere,
+    Optional<Run> now,
+    Requirement.Builder requirement) {
+
+  /** Copies the readings; refuses what is null. */
+  public Job {
+    Objects.requireNonNull(title, "title");
+    Objects.requireNonNull(customer, "customer");
+    Objects.requireNonNull(toolName, "toolName");
+    Objects.requireNonNull(catalogue, "catalogue");
+    Objects.requireNonNull(plugWhere, "plugWhere");
+    readings = List.copyOf(readings);
+    Objects.requireNonNull(thread, "thread");
+    Objects.requireNonNull(socket, "socket");
+    Objects.requireNonNull(supply, "supply");
+    Objects.requireNonNull(atmosphere, "atmosphere");
+    Objects.requireNonNull(now, "now");
+    Objects.requireNonNull(requirement, "requirement");
+  }
+}

@@ -1,0 +1,319 @@
+package org.airfit.files;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import org.airfit.air.AirState;
+import org.airfit.joint.End;
+import org.airfit.line.Conduit;
+import org.airfit.plug.Dimension;
+import org.airfit.plug.Instrument;
+import org.airfit.plug.Reading;
+import org.airfit.plug.SocketAnswer;
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.Temperature;
+import org.airfit.run.Run;
+import org.airfit.safety.Medium;
+import org.airfit.select.Environment;
+import org.airfit.select.Lubrication;
+import org.airfit.select.Objective;
+import org.airfit.select.Part;
+import org.airfit.select.Requirement;
+import org.airfit.thread.ThreadReadings;
+
+/** What a job file says; docs/job-file.md has the fields. */
+public final class JobFile {
+
+  private JobFile() {}
+
+  /**
+   * Reads a job and the catalogue it names.
+   *
+   * @param document a JSON file
+   * @return the job
+   * @throws WrongFileException if a field is missing, misspelt or refused, in the job or in the catalogue
+   */
+  public static Job read(Document document) throws WrongFileException {
+    Field root = Field.of(document);
+    String title = root.field("job", "the job in one line").text();
+    String customer = root.field("customer", "whose job it is").text();
+    String name = root.field("catalogue", "the path of a catalogue file, seen from this one")
+        .text();
+    ShopCatalogue catalogue = CatalogueFile.read(document.shelf().open(name));
+
+    Field hand = root.field("atHand", "an object: the plug at hand and its readings");
+    String where = hand.field("where", "where it comes from, in words").text();
+    boolean socketOnly = hand.flag("socketOnly");
+    List<Reading> readings = readings(hand);
+    Optional<ThreadReadings> thread = thread(hand);
+    Optional<SocketAnswer> socket = socket(hand, catalogue, socketOnly);
+    hand.requireNothingElse();
+
+    Field supplied = root.field("supply", "an object with pressure, temperature and atmosphere");
+    AbsolutePressure atmosphere = supplied
+        .field("atmosphere", "an absolute pressure such as \"1.013 bar(a)\"")
+        .as(AbsolutePressure::parse);
+    GaugePressure pressure = supplied.field("pressure", Accepted.GAUGE).as(GaugePressure::parse);
+    Temperature temperature =
+        supplied.field("temperature", "a temperature such as \"20 °C\"").as(Temperature::parse);
+    AirState supply = supplied.build(() -> AirState.of(pressure.absolute(atmosphere), temperature));
+
+    Field tool = root.field("tool", "an object with name, air, pressure and inlet");
+    String toolName = tool.field("name", "what the tool is").text();
+    Requirement.Builder requirement = requirement(tool);
+    requirement.supply(supply, atmosphere);
+    Optional<Field> highest = supplied.find("highest");
+    if (highest.isPresent()) {
+      requirement.highest(highest.get().as(GaugePressure::parse));
+    }
+    supplied.requireNothingElse();
+
+    Run piping = supplied.build(() -> Run.from(supply, atmosphere));
+    for (Field pipe :
+        root.field("pipes", "a list of pipes from the supply to the outlet").items()) {
+      String called = pipe.field("name", "what to call the pipe").text();
+      Conduit conduit = FlowFields.conduit(pipe);
+      pipe.requireNothingElse();
+      requirement.pipe(called, conduit);
+      piping = piping.through(called, conduit);
+    }
+    requirement.outlet(root.field("outlet", Accepted.END).as(End::parse));
+    requirement.reach(root.field("reach", "a length such as \"10 m\"").as(Length::parse));
+    keep(root, catalogue, requirement);
+    conditions(root, requirement);
+    Optional<Field> ranking = root.find("rankedBy");
+    if (ranking.isPresent()) {
+      requirement.objective(ranking
+          .get()
+          .oneOf(
+              List.of(Objective.values()),
+              order -> order.name().toLowerCase(Locale.ROOT).replace('_', ' ')));
+    }
+    Optional<Run> now = now(root, catalogue, piping);
+    root.requireNothingElse();
+    root.build(requirement::build);
+    return new Job(
+        title,
+        customer,
+        toolName,
+        catalogue,
+        where,
+        readings,
+        thread,
+        socket,
+        supply,
+        atmosphere,
+        now,
+        requirement);
+  }
+
+  private static List<Reading> readings(Field hand) throws WrongFileException {
+    Optional<Field> field = hand.find("readings");
+    if (field.isEmpty()) {
+      return List.of();
+    }
+    Instrument instrument = hand.field(
+            "instrument",
+            "the caliper: "
+                + String.join(
+                    ", ",
+                    List.of(Instrument.values()).stream().map(Instrument::label).toList()))
+        .oneOf(List.of(Instrument.values()), Instrument::label);
+    List<Reading> readings = new ArrayList<>();
+    for (String label : field.get().names()) {
+      Dimension dimension = ProfileFields.dimension(field.get(), label);
+      Field reading = field.get().field(label, Accepted.LENGTH);
+      Length length = reading.as(Length::parse);
+      readings.add(reading.build(() -> instrument.reading(dimension, length)));
+    }
+    return readings;
+  }
+
+  private static Optional<SocketAnswer> socket(
+      Field hand, ShopCatalogue catalogue, boolean socketOnly) throws WrongFileException {
+    Optional<Field> inUse = hand.find("inUse");
+    if (!socketOnly) {
+      if (inUse.isPresent()) {
+        throw inUse.get().wrong("goes with socketOnly, true; leave it out where a plug is at hand");
+      }
+      return Optional.empty();
+    }
+    if (inUse.isEmpty()) {
+      return Optional.of(SocketAnswer.alone());
+    }
+    Set<String> ids = new LinkedHashSet<>(inUse.get().words());
+    return Optional.of(inUse.get().build(() -> SocketAnswer.alone(catalogue.profiles(), ids)));
+  }
+
+  private static Optional<ThreadReadings> thread(Field hand) throws WrongFileException {
+    Optional<Field> found = hand.find("thread");
+    if (found.isEmpty()) {
+      return Optional.empty();
+    }
+    Field field = found.get();
+    Length first = field.field("firstCrest", Accepted.LENGTH).as(Length::parse);
+    int pitches = field.field("pitches", "how many pitches were measured over").wholeNumber();
+    Length over = field.field("overPitches", Accepted.LENGTH).as(Length::parse);
+    ThreadReadings readings = field.build(() -> ThreadReadings.ofMale(first, over, pitches));
+    Optional<Field> last = field.find("lastCrest");
+    if (last.isPresent()) {
+      Length crest = last.get().as(Length::parse);
+      ThreadReadings before = readings;
+      readings = last.get().build(() -> before.withLastCrest(crest));
+    }
+    field.requireNothingElse();
+    return Optional.of(readings);
+  }
+
+  private static Requirement.Builder requirement(Field tool) throws WrongFileException {
+    FreeAirFlow air = tool.field("air", "a free-air flow such as \"34 scfm\" or \"16 L/s ANR\"")
+        .as(FreeAirFlow::parse);
+    Field least = tool.field("pressure", Accepted.GAUGE);
+    GaugePressure pressure = least.as(GaugePressure::parse);
+    Requirement.Builder requirement = least.build(() -> Requirement.forTool(air, pressure));
+    requirement.toolInlet(tool.field("inlet", Accepted.END).as(End::parse));
+    Optional<Field> rating = tool.find("notAbove");
+    if (rating.isPresent()) {
+      requirement.toolRating(rating.get().as(GaugePressure::parse));
+    }
+    if (tool.flag("hammers")) {
+      requirement.impactTool();
+    }
+    boolean cleans = tool.flag("cleans");
+    Optional<Field> blocked = tool.find("atBlockedNozzle");
+    if (blocked.isPresent()) {
+      requirement.blowGun(blocked.get().as(GaugePressure::parse));
+    } else if (cleans) {
+      requirement.blowGun();
+    }
+    tool.requireNothingElse();
+    return requirement;
+  }
+
+  private static void keep(Field root, ShopCatalogue catalogue, Requirement.Builder requirement)
+      throws WrongFileException {
+    Optional<Field> field = root.find("stays");
+    if (field.isEmpty()) {
+      return;
+    }
+    Optional<Field> wall = field.get().find("outletSocket");
+    if (wall.isPresent()) {
+      requirement.outletSocket(part(wall.get(), catalogue, Part.Socket.class, "socket"));
+    }
+    Optional<Field> plug = field.get().find("toolPlug");
+    if (plug.isPresent()) {
+      requirement.toolPlug(part(plug.get(), catalogue, Part.Plug.class, "plug"));
+    }
+    Optional<Field> hose = field.get().find("hose");
+    if (hose.isPresent()) {
+      requirement.hose(part(hose.get(), catalogue, Part.Hose.class, "hose"));
+    }
+    field.get().requireNothingElse();
+  }
+
+  private static <T extends Part> T part(
+      Field field, ShopCatalogue catalogue, Class<T> kind, String word) throws WrongFileException {
+    String id = field.text();
+    Optional<Part> part = catalogue.parts().part(id).filter(kind::isInstance);
+    if (part.isEmpty()) {
+      List<String> ids = catalogue.parts().parts().stream()
+          .filter(kind::isInstance)
+          .map(Part::id)
+          .toList();
+      throw field.wrong("\"" + id + "\" is no " + word + " of the catalogue \"" + catalogue.name()
+          + "\"; accepted: " + String.join(", ", ids));
+    }
+    return kind.cast(part.get());
+  }
+
+  private static void conditions(Field root, Requirement.Builder requirement)
+      throws WrongFileException {
+    Optional<Field> found = root.find("conditions");
+    if (found.isEmpty()) {
+      return;
+    }
+    Field field = found.get();
+    Optional<Field> place = field.find("place");
+    if (place.isPresent()) {
+      requirement.environment(place.get().oneOf(List.of(Environment.values()), Environment::toString));
+    }
+    Optional<Field> air = field.find("air");
+    if (air.isPresent()) {
+      requirement.lubrication(air.get().oneOf(List.of(Lubrication.values()), Lubrication::toString));
+    }
+    Optional<Field> medium = field.find("medium");
+    if (medium.isPresent()) {
+      requirement.medium(medium.get().oneOf(List.of(Medium.values()), Medium::toString));
+    }
+    Optional<Field> marking = field.find("marking");
+    if (marking.isPresent()) {
+      requirement.marking(marking.get().text());
+    }
+    Optional<Field> profiles = field.find("profilesInUse");
+    if (profiles.isPresent()) {
+      requirement.profilesInUse(new LinkedHashSet<>(profiles.get().words()));
+    }
+    Optional<Field> coldest = field.find("coldest");
+    if (coldest.isPresent()) {
+      Temperature low = coldest.get().as(Temperature::parse);
+      Field hottest = field.field("hottest", "the highest temperature, such as \"50 °C\"");
+      Temperature high = hottest.as(Temperature::parse);
+      hottest.build(() -> requirement.temperatures(low, high));
+    }
+    if (field.flag("dropped")) {
+      requirement.dropped();
+    }
+    if (field.flag("dragged")) {
+      requirement.dragged();
+    }
+    if (field.flag("vented")) {
+      requirement.ventRequired();
+    }
+    field.requireNothingElse();
+  }
+
+  /** The run of today: the piping, then what is connected to its outlet. */
+  private static Optional<Run> now(Field root, ShopCatalogue catalogue, Run piping)
+      throws WrongFileException {
+    Optional<Field> found = root.find("now");
+    if (found.isEmpty()) {
+      return Optional.empty();
+    }
+    Run run = piping;
+    for (Field item : found.get().items()) {
+      Optional<Field> id = item.find("part");
+      if (id.isPresent()) {
+        run = through(run, part(id.get(), catalogue, Part.class, "part"));
+      } else {
+        String name = item.field(
+                "name", "what to call it; or part, the id of a part of the catalogue")
+            .text();
+        Optional<Field> capacity = item.find("capacity");
+        run = capacity.isPresent()
+            ? run.through(name, FlowFields.capacity(capacity.get()))
+            : run.through(name, FlowFields.conduit(item));
+      }
+      item.requireNothingElse();
+    }
+    return Optional.of(run);
+  }
+
+  private static Run through(Run run, Part part) {
+    if (part instanceof Part.Socket socket) {
+      return run.through(socket.name(), socket.capacity());
+    }
+    if (part instanceof Part.Hose hose) {
+      return run.through(hose.name(), hose.conduit());
+    }
+    if (part instanceof Part.Adapter adapter) {
+      return run.through(adapter.name(), adapter.conduit());
+    }
+    return run; // a plug's loss is told with its socket
+  }
+}

@@ -1,0 +1,68 @@
+package org.airfit.files;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** JSON text to plain values and back; the only class that knows the JSON library. */
+public final class Json {
+
+  private static final JsonMapper MAPPER = JsonMapper.builder()
+      .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+      .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+      .build();
+
+  private Json() {}
+
+  /**
+   * Reads a text.
+   *
+   * @param file the name of the file, for complaints
+   * @param text the text of the file
+   * @return the plain values, as {@link Document} lists them
+   * @throws WrongFileException if the text is not JSON, is the word null, or a field stands twice in one object
+   */
+  public static Object read(String file, String text) throws WrongFileException {
+    if (text.isBlank()) {
+      throw new WrongFileException(
+          file, "", "is empty; a JSON object is wanted, see docs/job-file.md");
+    }
+    try {
+      @Nullable Object value = MAPPER.readValue(text, Object.class);
+      if (value == null) {
+        throw new WrongFileException(
+            file, "", "holds null; a JSON object is wanted, see docs/job-file.md");
+      }
+      return value;
+    } catch (JsonProcessingException e) {
+      String where = e.getLocation() == null
+          ? ""
+          : "line " + e.getLocation().getLineNr() + ", column "
+              + e.getLocation().getColumnNr();
+      throw new WrongFileException(file, where, "is not JSON: " + e.getOriginalMessage());
+    }
+  }
+
+  /**
+   * Writes an object, indented by two.
+   *
+   * @param object plain values, as {@link Document} lists them
+   * @return the text, which ends with a line feed
+   */
+  public static String write(Map<String, Object> object) {
+    DefaultPrettyPrinter printer = new DefaultPrettyPrinter();
+    printer.indentObjectsWith(new DefaultIndenter("  ", "\n"));
+    printer.indentArraysWith(new DefaultIndenter("  ", "\n"));
+    try {
+      return MAPPER.writer(printer).writeValueAsString(object) + "\n";
+    } catch (JsonProcessingException e) {
+      throw new IllegalArgumentException(
+          "object must hold maps, lists, texts, numbers and truth values only", e);
+    }
+  }
+}

@@ -1,0 +1,227 @@
+package org.airfit.files;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.airfit.air.AirState;
+import org.airfit.flow.FlowCapacity;
+import org.airfit.line.Conduit;
+import org.airfit.line.PipeDuty;
+import org.airfit.network.Network;
+import org.airfit.plant.Supply;
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Temperature;
+import org.airfit.run.ToolDemand;
+import org.jspecify.annotations.Nullable;
+
+/** What a network file says, a table; docs/network-file.md has the columns. */
+public final class NetworkFile {
+
+  private static final List<String> COLUMNS = List.of(
+      "record",
+      "name",
+      "from",
+      "to",
+      "bore",
+      "length",
+      "roughness",
+      "fittings",
+      "serves",
+      "conductance",
+      "criticalPressureRatio",
+      "tool",
+      "air",
+      "needs",
+      "follows",
+      "use",
+      "pressure",
+      "temperature",
+      "atmosphere",
+      "customer");
+
+  private static final List<String> RECORDS = List.of("network", "supply", "pipe", "part", "drop");
+
+  private final String file;
+  private final List<NetworkJob.Branch> branches = new ArrayList<>();
+  private final List<NetworkJob.Drop> drops = new ArrayList<>();
+  private final Set<String> junctions = new HashSet<>();
+  private final List<Field> leaving = new ArrayList<>();
+  private @Nullable Head head;
+  private @Nullable AirState first;
+
+  private record Head(
+      String title,
+      String customer,
+      AbsolutePressure atmosphere,
+      Temperature temperature,
+      Network.Builder builder) {}
+
+  private NetworkFile(String file) {
+    this.file = file;
+  }
+
+  /**
+   * Reads a network.
+   *
+   * @param document a table
+   * @return the network
+   * @throws WrongFileException if a cell is missing, misspelt or refused
+   */
+  public static NetworkJob read(Document document) throws WrongFileException {
+    return new NetworkFile(document.name()).read(Table.rows(document, COLUMNS));
+  }
+
+  private NetworkJob read(List<Field> rows) throws WrongFileException {
+    for (Field row : rows) {
+      row.build(() -> {
+        add(row);
+        return row;
+      });
+      row.requireNothingElse();
+    }
+    Head known = head(file);
+    if (first == null) {
+      throw new WrongFileException(file, "", "has no supply; add a row with supply under record");
+    }
+    if (drops.isEmpty()) {
+      throw new WrongFileException(file, "", "has no drop; add a row with drop under record");
+    }
+    for (Field from : leaving) {
+      if (!junctions.contains(from.text())) {
+        throw from.wrong("was \"" + from.text()
+            + "\", to which no supply, pipe or part leads; type a junction of another row");
+      }
+    }
+    return new NetworkJob(
+        known.title,
+        known.customer,
+        known.atmosphere,
+        first,
+        known.builder.build(),
+        branches,
+        drops);
+  }
+
+  private Head head(String place) throws WrongFileException {
+    if (head == null) {
+      throw new WrongFileException(
+          place, "", "begins without a network; type a row with network under record first");
+    }
+    return head;
+  }
+
+  private void add(Field row) throws WrongFileException {
+    String record = row.field("record", String.join(", ", RECORDS)).oneOf(RECORDS, word -> word);
+    switch (record) {
+      case "network" -> network(row);
+      case "supply" -> supply(row);
+      case "pipe" -> pipe(row);
+      case "part" -> part(row);
+      default -> drop(row);
+    }
+  }
+
+  private void network(Field row) throws WrongFileException {
+    Field title = row.field("name", "what to call the network");
+    if (head != null) {
+      throw title.wrong("is a second network; keep one row with network under record");
+    }
+    AbsolutePressure atmosphere = row.field(
+            "atmosphere", "an absolute pressure such as 1.013 bar(a)")
+        .as(AbsolutePressure::parse);
+    head = new Head(
+        title.text(),
+        row.field("customer", "whose network it is").text(),
+        atmosphere,
+        row.field("temperature", "a temperature such as 20 °C").as(Temperature::parse),
+        Network.at(atmosphere));
+  }
+
+  private void supply(Field row) throws WrongFileException {
+    Head known = head(file);
+    row.find("name"); // for people; the junction is what counts
+    String to = row.field("to", "the junction it feeds").text();
+    GaugePressure pressure = row.field("pressure", Accepted.GAUGE).as(GaugePressure::parse);
+    AirState air = AirState.of(pressure.absolute(known.atmosphere), known.temperature);
+    known.builder.supply(to, Supply.fixed(air));
+    junctions.add(to);
+    first = first == null || air.pressure().compareTo(first.pressure()) > 0 ? air : first;
+  }
+
+  private void pipe(Field row) throws WrongFileException {
+    String name = row.field("name", "what to call the pipe").text();
+    Conduit conduit = FlowFields.conduit(row);
+    Optional<Field> serves = row.find("serves");
+    PipeDuty duty = PipeDuty.DISTRIBUTION;
+    if (serves.isPresent()) {
+      duty = serves.get().oneOf(List.of(PipeDuty.values()), NetworkFile::word);
+    }
+    head(file).builder.line(name, from(row), to(row), conduit);
+    branches.add(
+        new NetworkJob.Branch(name, Optional.of(duty), Optional.of(conduit), Optional.empty()));
+  }
+
+  private static String word(PipeDuty duty) {
+    return switch (duty) {
+      case ROOM_HEADER -> "header";
+      case DISTRIBUTION -> "main";
+      case BRANCH -> "branch";
+    };
+  }
+
+  private String from(Field row) throws WrongFileException {
+    Field from = row.field("from", "the junction at one end");
+    leaving.add(from);
+    return from.text();
+  }
+
+  private String to(Field row) throws WrongFileException {
+    String to = row.field("to", "the junction at the other end").text();
+    junctions.add(to);
+    return to;
+  }
+
+  private void part(Field row) throws WrongFileException {
+    String name = row.field("name", "what to call the part").text();
+    FlowCapacity capacity = FlowFields.ofConductance(row);
+    head(file).builder.part(name, from(row), to(row), capacity);
+    branches.add(
+        new NetworkJob.Branch(name, Optional.empty(), Optional.empty(), Optional.of(capacity)));
+  }
+
+  private void drop(Field row) throws WrongFileException {
+    Network.Builder builder = head(file).builder;
+    String name = row.field("name", "what to call the drop").text();
+    Conduit conduit = FlowFields.conduit(row);
+    String from = from(row);
+    boolean coupled = row.find("conductance").isPresent();
+    String end = coupled ? name + ", end of the pipe" : name;
+    builder.line(name, from, end, conduit);
+    branches.add(new NetworkJob.Branch(
+        name, Optional.of(PipeDuty.BRANCH), Optional.of(conduit), Optional.empty()));
+    if (coupled) {
+      String coupling = "coupling of " + name;
+      FlowCapacity capacity = FlowFields.ofConductance(row);
+      builder.part(coupling, end, name, capacity);
+      branches.add(new NetworkJob.Branch(
+          coupling, Optional.empty(), Optional.empty(), Optional.of(capacity)));
+    }
+    String tool = row.field("tool", "what stands at the drop").text();
+    FreeAirFlow air =
+        row.field("air", "a free-air flow such as 34 scfm or 16 L/s ANR").as(FreeAirFlow::parse);
+    GaugePressure needs = row.field("needs", Accepted.GAUGE).as(GaugePressure::parse);
+    Optional<Field> follows = row.find("follows");
+    boolean following = follows.isEmpty() || follows.get().yes();
+    Optional<Field> share = row.find("use");
+    double use = share.isPresent() ? share.get().number() : 1.0;
+    AbsolutePressure rated = needs.absolute(head(file).atmosphere);
+    ToolDemand demand =
+        following ? ToolDemand.following(tool, air, rated) : ToolDemand.fixed(tool, air);
+    builder.tool(name, demand.withDuty(use));
+    drops.add(new NetworkJob.Drop(name, tool, needs, use));
+  }
+}

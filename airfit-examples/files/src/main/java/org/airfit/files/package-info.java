@@ -1,0 +1,26 @@
+/**
+ * Files of the trade's daily work: jobs, catalogues, reference sets and networks, read into airfit's values and
+ * written again.
+ *
+ * <p>{@link org.airfit.files.Json} and {@link org.airfit.files.Csv} turn text into plain values (maps, lists, texts,
+ * numbers), each with its library. What the values mean is checked on the plain values: {@link
+ * org.airfit.files.JobFile}, {@link org.airfit.files.CatalogueFile}, {@link org.airfit.files.NetworkFile} and {@link
+ * org.airfit.files.ReferenceSetFile} know no library and no folder, so that a web page may use the very same. {@link
+ * org.airfit.files.Disk} finds the files in folders; begin there.
+ *
+ * <h2>Specification</h2>
+ * <ul>
+ *   <li>Whatever is wrong with a file is a {@link org.airfit.files.WrongFileException}: one line with file, field,
+ *       value and what is accepted.
+ *   <li>A field whose name is not known is wrong; names that begin with {@code //} are remarks.
+ *   <li>A {@code null} argument throws {@link NullPointerException}; null inside a document is a field that is missing.
+ *   <li>All values are immutable and may be shared by threads, but for the builder in a {@link org.airfit.files.Job}.
+ * </ul>
+ *
+ * <p>May use: the library, and in {@code Json}, {@code Csv} and {@code Disk} alone what reads text and folders. The
+ * formats: docs/job-file.md, docs/network-file.md and docs/reference-set-file.md.
+ */
+@NullMarked
+package org.airfit.files;
+
+import org.jspecify.annotations.NullMarked;

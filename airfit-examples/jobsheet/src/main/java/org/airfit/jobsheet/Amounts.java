@@ -1,0 +1,48 @@
+package org.airfit.jobsheet;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.PressureDrop;
+import org.airfit.quantity.PressureUnit;
+import org.airfit.quantity.ReferenceState;
+import org.airfit.quantity.VolumeFlowUnit;
+
+/** Amounts as every sheet shows them, with the digits they are worth. */
+final class Amounts {
+
+  private Amounts() {}
+
+  /** In bar and in psi, because a counter has customers of both kinds. */
+  static String pressure(GaugePressure pressure) {
+    return pressure.format(PressureUnit.BAR, 2) + " (" + pressure.format(PressureUnit.PSI, 1) + ")";
+  }
+
+  static String loss(PressureDrop loss) {
+    return loss.format(PressureUnit.BAR, 2) + " (" + loss.format(PressureUnit.PSI, 1) + ")";
+  }
+
+  static String flow(FreeAirFlow flow) {
+    FreeAirFlow anr = flow.at(ReferenceState.ANR);
+    return anr.format(VolumeFlowUnit.LITRE_PER_SECOND, 1) + " = "
+        + flow.at(ReferenceState.SCFM_60F).format(VolumeFlowUnit.CUBIC_FOOT_PER_MINUTE, 1);
+  }
+
+  /** Never 0 % or 100 %: nothing is certain. */
+  static String percent(double probability) {
+    if (probability < 0.001) {
+      return "< 0.1 %";
+    }
+    return probability > 0.999 ? "> 99.9 %" : fixed(100.0 * probability, 1) + " %";
+  }
+
+  static String share(double fraction) {
+    return fixed(100.0 * fraction, 0) + " %";
+  }
+
+  /** A number with so many decimals, halves rounded to even as the library does. */
+  static String fixed(double value, int decimals) {
+    return new BigDecimal(value).setScale(decimals, RoundingMode.HALF_EVEN).toPlainString();
+  }
+}

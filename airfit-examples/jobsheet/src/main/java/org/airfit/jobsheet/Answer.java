@@ -1,0 +1,4 @@
+package org.airfit.jobsheet;
+
+/** One line of a sheet's summary. */
+record Answer(String what, String answer) {}

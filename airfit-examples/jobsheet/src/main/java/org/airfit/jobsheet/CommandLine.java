@@ -1,0 +1,58 @@
+package org.airfit.jobsheet;
+
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import org.airfit.files.WrongFileException;
+
+/** What the programs share: one or two files as arguments, exit codes, one line for what was wrong. */
+final class CommandLine {
+
+  private static final int WRONG_INPUT = 2;
+
+  private CommandLine() {}
+
+  /** What a program does with its files. */
+  interface Program {
+    void run() throws WrongFileException;
+  }
+
+  /** The same signs on every terminal, whatever its locale says. */
+  static PrintStream terminal(FileDescriptor descriptor) {
+    return new PrintStream(new FileOutputStream(descriptor), true, StandardCharsets.UTF_8);
+  }
+
+  /** Runs a program that wants one or two files: its exit code, and one line of what was wrong. */
+  static int run(String[] args, String usage, PrintStream err, Program program) {
+    if (args.length < 1 || args.length > 2) {
+      err.println(usage);
+      return WRONG_INPUT;
+    }
+    try {
+      program.run();
+      return 0;
+    } catch (WrongFileException e) {
+      err.println(e.getMessage());
+      return WRONG_INPUT;
+    }
+  }
+
+  static Path path(String text, String usage) throws WrongFileException {
+    try {
+      return Path.of(text);
+    } catch (InvalidPathException e) {
+      throw new WrongFileException(text, "", "is no path; " + usage);
+    }
+  }
+
+  /**
+   * The page of a file, in the folder where the program was called: its name without the ending, which is a pattern.
+   */
+  static Path pageOf(Path file, String ending) {
+    return Path.of(
+        String.valueOf(file.getFileName()).replaceFirst("(" + ending + ")?$", "") + ".html");
+  }
+}

@@ -1,0 +1,28 @@
+package org.airfit.jobsheet;
+
+import java.io.PrintStream;
+import java.nio.file.Path;
+import org.airfit.files.Disk;
+
+/** Reads a job file, prints the job sheet, and writes it as a page. */
+final class JobProgram {
+
+  private static final String USAGE =
+      "give a job file, and where the page should go if not beside you: JOB.json [PAGE.html]; for a network sheet:"
+          + " network NETWORK.csv [PAGE.html]; to check a reference set: set SET.csv|SET.json [OUT]";
+
+  private JobProgram() {}
+
+  static int run(String[] args, PrintStream out, PrintStream err) {
+    return CommandLine.run(args, USAGE, err, () -> {
+      Path job = CommandLine.path(args[0], USAGE);
+      Path page =
+          args.length == 2 ? CommandLine.path(args[1], USAGE) : CommandLine.pageOf(job, "\\.json");
+      JobSheet sheet = JobSheet.of(Disk.job(job));
+      String text = TextSheet.of(sheet);
+      Disk.write(page, PageSheet.of(sheet));
+      out.print(text);
+      out.println("The same for the printer: " + page);
+    });
+  }
+}

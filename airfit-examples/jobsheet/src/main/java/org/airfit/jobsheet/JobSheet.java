@@ -1,0 +1,60 @@
+package org.airfit.jobsheet;
+
+import java.util.Optional;
+import org.airfit.files.Job;
+import org.airfit.plug.Identification;
+import org.airfit.plug.Identifier;
+import org.airfit.plug.PlugProfile;
+import org.airfit.plug.SocketAnswer;
+import org.airfit.run.RunResult;
+import org.airfit.select.Requirement;
+import org.airfit.select.Selection;
+import org.airfit.thread.ThreadIdentification;
+
+/**
+ * What airfit answers to a job.
+ *
+ * @param job what was asked
+ * @param requirement what the parts must do, with the profile as far as it is known
+ * @param plug what the plug is; empty where none is at hand
+ * @param socket what can be said of a socket alone; empty where a plug is at hand
+ * @param profile the profile that the parts are chosen for; empty where it is not known
+ * @param thread what thread the plug carries; empty where it was not read
+ * @param now what arrives at the tool now; empty where that was not told
+ * @param selection the parts; empty until the plug is known
+ */
+public record JobSheet(
+    Job job,
+    Requirement requirement,
+    Optional<Identification> plug,
+    Optional<SocketAnswer> socket,
+    Optional<PlugProfile> profile,
+    Optional<ThreadIdentification> thread,
+    Optional<RunResult> now,
+    Optional<Selection> selection) {
+
+  /**
+   * Answers a job.
+   *
+   * @param job what was asked
+   * @return the answers
+   */
+  public static JobSheet of(Job job) {
+    Optional<Identification> plug = job.socket().isPresent()
+        ? Optional.empty()
+        : Optional.of(Identifier.of(job.catalogue().profiles()).identify(job.readings()));
+    Optional<PlugProfile> profile = plug.flatMap(Identification::profile);
+    profile.ifPresent(known -> job.requirement().profile(known.id()));
+    Requirement requirement = job.requirement().build();
+    boolean known = profile.isPresent() || requirement.outletSocket().isPresent();
+    return new JobSheet(
+        job,
+        requirement,
+        plug,
+        job.socket(),
+        profile,
+        job.thread().map(ThreadIdentification::of),
+        job.now().map(run -> run.at(requirement.demand())),
+        known ? Optional.of(Selection.of(requirement, job.catalogue().parts())) : Optional.empty());
+  }
+}

@@ -1,0 +1,275 @@
+package org.airfit.jobsheet;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.airfit.air.AirState;
+import org.airfit.files.NetworkJob;
+import org.airfit.flow.FlowCapacity;
+import org.airfit.line.Conduit;
+import org.airfit.line.PipeDuty;
+import org.airfit.line.PipeVelocity;
+import org.airfit.network.Network;
+import org.airfit.network.NetworkResult;
+import org.airfit.network.NetworkSimulation;
+import org.airfit.quantity.ConductanceUnit;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.LengthUnit;
+import org.airfit.quantity.SonicConductance;
+import org.airfit.safety.Caution;
+import org.airfit.safety.SafetyRule;
+
+/**
+ * What a network does with all its tools running, as they run by their use factors, with each main closed in turn, and
+ * with single branches made wider.
+ *
+ * @param job the network
+ * @param all all tools at once
+ * @param simulation tools drawn at random by their use factors
+ * @param closures what is left with each main closed
+ * @param improvements what single changes give to the drop that lacks most, the most first; only those worth 0.01 bar
+ */
+public record NetworkSheet(
+    NetworkJob job,
+    NetworkResult all,
+    NetworkSimulation simulation,
+    List<Closure> closures,
+    List<Improvement> improvements) {
+
+  /** How often the tools are drawn by their use factors. */
+  static final int TRIALS = 400;
+
+  private static final long SEED = 1;
+  private static final double WIDER = 1.25;
+  private static final double LARGER = 1.5;
+  private static final double WORTH_PASCALS = 1000.0;
+
+  /** Copies the lists. */
+  public NetworkSheet {
+    closures = List.copyOf(closures);
+    improvements = List.copyOf(improvements);
+  }
+
+  /**
+   * A pipe closed for repair.
+   *
+   * @param pipe the name of the pipe
+   * @param answer what is left, in words
+   * @param serves whether every drop has as much as before or enough
+   */
+  public record Closure(String pipe, String answer, boolean serves) {}
+
+  /**
+   * A change and what the weakest drop gains by it.
+   *
+   * @param what the change, in words
+   * @param pascals the gain [Pa]
+   * @param lackAfter what is still missing [Pa]; negative where there is a margin
+   */
+  public record Improvement(String what, double pascals, double lackAfter) {}
+
+  /** What a drop has: its pressure with all running, and what it has or exceeds in 95 % of the time it runs. */
+  record DropAnswer(
+      NetworkJob.Drop drop, ToolFlow flow, Optional<GaugePressure> usual) {
+
+    /** How much is missing [Pa]; negative where there is a margin. */
+    double lack() {
+      return drop.needs().pascals() - flow.atTool().pascals();
+    }
+
+    boolean isEnough() {
+      return lack() <= 0.0 && !flow.isStarved();
+    }
+
+    /** What becomes of it in a few words. */
+    String verdict() {
+      if (isEnough()) {
+        return "enough";
+      }
+      // a tool of fixed flow that does not get it has nothing left at its inlet
+      boolean fixed = flow.tool().ratedInlet().isEmpty();
+      return fixed && flow.isStarved() ? "starved" : "too little";
+    }
+  }
+
+  /**
+   * Answers a network.
+   *
+   * @param job the network
+   * @return the answers
+   */
+  public static NetworkSheet of(NetworkJob job) {
+    NetworkResult all = job.network().solve();
+    List<Closure> closures = new ArrayList<>();
+    List<Improvement> improvements = new ArrayList<>();
+    if (all instanceof NetworkResult.Solved solved) {
+      for (NetworkJob.Branch branch : job.branches()) {
+        boolean main = branch.duty().filter(duty -> duty != PipeDuty.BRANCH).isPresent();
+        if (main) {
+          closures.add(closed(job, solved, branch.name()));
+        }
+      }
+      improvements.addAll(improvements(job, solved));
+    }
+    return new NetworkSheet(job, all, job.network().simulate(SEED, TRIALS), closures, improvements);
+  }
+
+  private static Closure closed(NetworkJob job, NetworkResult.Solved open, String pipe) {
+    List<String> before = lacking(job, open);
+    return job.network()
+        .without(pipe)
+        .solve()
+        .fold(
+            solved -> {
+              List<String> more = new ArrayList<>(lacking(job, solved));
+              more.removeAll(before);
+              DropAnswer worst = weakest(job, solved);
+              String least = "; weakest is " + worst.drop().name() + " with "
+                  + Amounts.pressure(worst.flow().atTool());
+              return more.isEmpty()
+                  ? new Closure(pipe, "no drop falls short that did not before" + least, true)
+                  : new Closure(pipe, "too little at " + String.join(", ", more) + least, false);
+            },
+            none -> new Closure(
+                pipe,
+                "cut off: "
+                    + job.drops().stream()
+                        .map(NetworkJob.Drop::name)
+                        .filter(none.nodes()::contains)
+                        .collect(Collectors.joining(", ")),
+                false));
+  }
+
+  private static List<String> lacking(NetworkJob job, NetworkResult.Solved solved) {
+    return answers(job, solved).stream()
+        .filter(answer -> !answer.isEnough())
+        .map(answer -> answer.drop().name())
+        .toList();
+  }
+
+  private static List<Improvement> improvements(NetworkJob job, NetworkResult.Solved now) {
+    double lack = weakest(job, now).lack();
+    List<Improvement> improvements = new ArrayList<>();
+    for (NetworkJob.Branch branch : job.branches()) {
+      branch.pipe().ifPresent(pipe -> {
+        Conduit wider = pipe.withBore(pipe.bore().times(WIDER));
+        gain(
+                job,
+                job.network().replacing(branch.name(), wider),
+                lack,
+                branch.name() + ": a bore of " + wider.bore().format(LengthUnit.MILLIMETRE, 1)
+                    + " instead of " + pipe.bore().format(LengthUnit.MILLIMETRE, 1))
+            .ifPresent(improvements::add);
+      });
+      branch.part().ifPresent(part -> {
+        FlowCapacity larger = FlowCapacity.of(
+            SonicConductance.ofCubicMetresPerSecondPascal(
+                LARGER * part.conductance().cubicMetresPerSecondPascal()),
+            part.criticalPressureRatio());
+        gain(
+                job,
+                job.network().replacing(branch.name(), larger),
+                lack,
+                branch.name() + ": one of "
+                    + larger.conductance().format(ConductanceUnit.CUBIC_DECIMETRE_PER_SECOND_BAR, 1)
+                    + " instead of "
+                    + part.conductance().format(ConductanceUnit.CUBIC_DECIMETRE_PER_SECOND_BAR, 1))
+            .ifPresent(improvements::add);
+      });
+    }
+    improvements.sort(Comparator.comparingDouble(Improvement::pascals).reversed());
+    return improvements;
+  }
+
+  private static Optional<Improvement> gain(
+      NetworkJob job, Network changed, double lack, String what) {
+    return changed
+        .solve()
+        .fold(
+            solved -> {
+              double after = weakest(job, solved).lack();
+              return lack - after >= WORTH_PASCALS
+                  ? Optional.of(new Improvement(what, lack - after, after))
+                  : Optional.empty();
+            },
+            none -> Optional.empty());
+  }
+
+  private static List<DropAnswer> answers(NetworkJob job, NetworkResult.Solved solved) {
+    List<DropAnswer> answers = new ArrayList<>();
+    for (int i = 0; i < job.drops().size(); i++) {
+      answers.add(new DropAnswer(job.drops().get(i), solved.tools().get(i), Optional.empty()));
+    }
+    return answers;
+  }
+
+  /** The drop that lacks most, or has the least margin. */
+  private static DropAnswer weakest(NetworkJob job, NetworkResult.Solved solved) {
+    return answers(job, solved).stream()
+        .max(Comparator.comparingDouble(DropAnswer::lack))
+        .orElseThrow();
+  }
+
+  /** The drop that lacks most, or has the least margin; none where there is no steady flow. */
+  Optional<DropAnswer> weakest() {
+    return all.fold(solved -> Optional.of(weakest(job, solved)), none -> Optional.empty());
+  }
+
+  /** What every drop has; none where there is no steady flow. */
+  List<DropAnswer> drops() {
+    List<DropAnswer> answers = new ArrayList<>();
+    if (all instanceof NetworkResult.Solved solved) {
+      for (int i = 0; i < job.drops().size(); i++) {
+        answers.add(new DropAnswer(
+            job.drops().get(i),
+            solved.tools().get(i),
+            simulation.tools().isEmpty()
+                ? Optional.empty()
+                : simulation.tools().get(i).quantile(0.05)));
+      }
+    }
+    return answers;
+  }
+
+  /** A pipe or part with its flow. */
+  record BranchAnswer(BranchFlow flow, Optional<PipeVelocity> velocity) {}
+
+  List<BranchAnswer> branches() {
+    List<BranchAnswer> answers = new ArrayList<>();
+    if (all instanceof NetworkResult.Solved solved) {
+      for (NetworkJob.Branch branch : job.branches()) {
+        BranchFlow flow = solved.through(branch.name());
+        AirState fastest = job.supply().at(flow.outlet());
+        answers.add(new BranchAnswer(
+            flow,
+            branch
+                .duty()
+                .flatMap(duty ->
+                    branch.pipe().map(pipe -> duty.judge(pipe, flow.massFlow(), fastest)))));
+      }
+    }
+    return answers;
+  }
+
+  /** Every caution once; of several alike that of the fastest pipe. */
+  List<Caution> cautions() {
+    Map<String, Caution> once = new LinkedHashMap<>();
+    all.cautions().forEach(caution -> once.putIfAbsent(caution.title(), caution));
+    branches().stream()
+        .flatMap(branch -> branch.velocity().stream())
+        .sorted(Comparator.comparingDouble(
+                (PipeVelocity velocity) -> velocity.velocity().metresPerSecond()
+                    / velocity.duty().highest().metresPerSecond())
+            .reversed())
+        .flatMap(velocity -> velocity.cautions().stream())
+        .forEach(caution -> once.putIfAbsent(caution.title(), caution));
+    // the sheet tells of mains closed for repair
+    SafetyRule isolate = SafetyRule.ENERGY_ISOLATION;
+    once.put(isolate.title(), new Caution(isolate.title(), isolate.demand(), isolate.source()));
+    return List.copyOf(once.values());
+  }
+}

@@ -1,0 +1,100 @@
+package org.airfit.jobsheet;
+
+import java.util.Locale;
+import org.airfit.line.PipeVelocity;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.PressureUnit;
+import org.airfit.quantity.ReferenceState;
+import org.airfit.quantity.VelocityUnit;
+import org.airfit.quantity.VolumeFlowUnit;
+
+/** The sheet of a network as plain text, with the working. */
+public final class NetworkText {
+
+  private final StringBuilder out = new StringBuilder();
+
+  private NetworkText() {}
+
+  /**
+   * Writes the text.
+   *
+   * @param sheet what is answered
+   * @return lines, the working last
+   */
+  public static String of(NetworkSheet sheet) {
+    NetworkText text = new NetworkText();
+    text.write(sheet);
+    return text.out.toString();
+  }
+
+  private void line(String text) {
+    out.append(text.stripTrailing()).append('\n');
+  }
+
+  private void heading(String text) {
+    line("");
+    line(text.toUpperCase(Locale.ROOT));
+    line("-".repeat(text.length()));
+  }
+
+  private void write(NetworkSheet sheet) {
+    line("NETWORK  " + sheet.job().title());
+    line("for " + sheet.job().customer());
+    heading("In short");
+    NetworkWords.inShort(sheet).forEach(line -> line(line.what() + ": " + line.answer()));
+    heading("At the drops, all tools running");
+    for (NetworkSheet.DropAnswer answer : sheet.drops()) {
+      line("  " + answer.drop().name() + ", " + answer.drop().tool() + ": "
+          + Amounts.pressure(answer.flow().atTool()) + ", needs "
+          + Amounts.pressure(answer.drop().needs()) + ": " + answer.verdict() + "; "
+          + free(answer)
+          + answer
+              .usual()
+              .map(usual -> "; in 95 % of its running time at least " + Amounts.pressure(usual))
+              .orElse(""));
+    }
+    heading("On the way there");
+    for (NetworkSheet.BranchAnswer branch : sheet.branches()) {
+      line("  " + branch.flow().name() + ": " + flow(branch) + ", pressure loss "
+          + Amounts.loss(branch.flow().drop())
+          + branch.velocity().map(NetworkText::velocity).map(v -> ", " + v).orElse("")
+          + (branch.flow().chokes() ? ", chokes" : ""));
+      branch.flow().warnings().forEach(warning -> line("      note: " + warning));
+    }
+    heading("What to change");
+    sheet
+        .improvements()
+        .forEach(
+            improvement -> line("  - " + NetworkWords.sentence(improvement, "the weakest drop")));
+    heading("One main closed for repair, all tools running");
+    sheet.closures().forEach(closure -> line("  - " + closure.pipe() + ": " + closure.answer()));
+    heading("Before anyone works on it");
+    sheet.cautions().forEach(caution -> line("  - " + caution));
+    heading("The working");
+    out.append(sheet.all().working().toText()).append('\n');
+    line("Pressures stand above an atmosphere of "
+        + sheet.job().atmosphere().format(PressureUnit.BAR) + ".");
+  }
+
+  /** What a drop gets of the free air it wants. */
+  static String free(NetworkSheet.DropAnswer answer) {
+    String got = FreeAirFlow.from(answer.flow().massFlow(), ReferenceState.ANR)
+        .format(VolumeFlowUnit.LITRE_PER_SECOND, 1);
+    return "gets " + got + " of "
+        + FreeAirFlow.from(answer.flow().wanted(), ReferenceState.ANR)
+            .format(VolumeFlowUnit.LITRE_PER_SECOND, 1);
+  }
+
+  static String flow(NetworkSheet.BranchAnswer branch) {
+    return Amounts.flow(FreeAirFlow.from(branch.flow().massFlow(), ReferenceState.ANR));
+  }
+
+  static String velocity(PipeVelocity velocity) {
+    return velocity.velocity().format(VelocityUnit.METRE_PER_SECOND, 1) + " ("
+        + switch (velocity.verdict()) {
+          case WITHIN -> "rule: at most ";
+          case ABOVE -> "too fast, rule: at most ";
+        }
+        + velocity.duty().highest().format(VelocityUnit.METRE_PER_SECOND, 1) + ")";
+  }
+}

@@ -1,0 +1,103 @@
+package org.airfit.jobsheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.airfit.network.NetworkResult;
+import org.airfit.quantity.PressureDrop;
+
+/** The sentences of a network sheet that text and page share. */
+final class NetworkWords {
+
+  private static final double HIGH_PASCALS = 1.0e5;
+
+  private NetworkWords() {}
+
+  /** The whole sheet in a few lines. */
+  static List<Answer> inShort(NetworkSheet sheet) {
+    List<Answer> lines = new ArrayList<>();
+    sheet
+        .all()
+        .fold(
+            solved -> {
+              List<NetworkSheet.DropAnswer> answers = sheet.drops();
+              List<NetworkSheet.DropAnswer> lacking =
+                  answers.stream().filter(answer -> !answer.isEnough()).toList();
+              NetworkSheet.DropAnswer worst = sheet.weakest().orElseThrow();
+              lines.add(new Answer(
+                  "All at once",
+                  (lacking.isEmpty()
+                          ? "all " + answers.size() + " drops have what they need. "
+                          : "too little at " + lacking.size() + " of " + answers.size() + " drops: "
+                              + names(lacking) + ". ")
+                      + "Weakest is " + worst.drop().name() + " with "
+                      + Amounts.pressure(worst.flow().atTool()) + ", needed "
+                      + Amounts.pressure(worst.drop().needs()) + "."));
+              if (!solved.choking().isEmpty()) {
+                lines.add(new Answer(
+                    "Chokes",
+                    solved.choking().stream()
+                            .map(BranchFlow::name)
+                            .collect(Collectors.joining(", "))
+                        + ": no more goes through, whatever the pressure behind."));
+              }
+              lines.add(new Answer("As they run", usual(answers)));
+              lines.add(new Answer(
+                  "To change",
+                  sheet.improvements().isEmpty()
+                      ? "no single branch made wider gives the weakest drop as much as 0.01 bar."
+                      : sentence(sheet.improvements().get(0), worst.drop().name())));
+              List<NetworkSheet.DropAnswer> high = answers.stream()
+                  .filter(answer -> -answer.lack() > HIGH_PASCALS)
+                  .toList();
+              if (!high.isEmpty()) {
+                lines.add(new Answer(
+                    "Set down",
+                    "more than 1 bar above the need at " + names(high)
+                        + ": a regulator at the drop spares air and tool."));
+              }
+              List<String> must = sheet.closures().stream()
+                  .filter(c -> !c.serves())
+                  .map(NetworkSheet.Closure::pipe)
+                  .toList();
+              lines.add(new Answer(
+                  "For repair",
+                  must.isEmpty()
+                      ? "any one main may be closed with all tools running."
+                      : "with all tools running any one main may be closed but "
+                          + String.join(", ", must) + "."));
+              return lines;
+            },
+            none -> {
+              lines.add(new Answer("No answer", none.reason()));
+              return lines;
+            });
+    return lines;
+  }
+
+  private static String usual(List<NetworkSheet.DropAnswer> answers) {
+    List<NetworkSheet.DropAnswer> lacking = answers.stream()
+        .filter(answer -> answer
+            .usual()
+            .filter(pressure -> pressure.compareTo(answer.drop().needs()) < 0)
+            .isPresent())
+        .toList();
+    return "by their use factors, drawn " + NetworkSheet.TRIALS + " times, "
+        + (lacking.isEmpty()
+            ? "every drop has what it needs in 95 % of its running time or more."
+            : "short in more than 5 % of their running time: " + names(lacking) + ".");
+  }
+
+  private static String names(List<NetworkSheet.DropAnswer> answers) {
+    return answers.stream().map(answer -> answer.drop().name()).collect(Collectors.joining(", "));
+  }
+
+  /** A change to a network and what it gives, in a sentence. */
+  static String sentence(NetworkSheet.Improvement improvement, String weakest) {
+    return improvement.what() + " gives " + weakest + " "
+        + Amounts.loss(PressureDrop.ofPascals(improvement.pascals())) + " more"
+        + (improvement.lackAfter() <= 0.0
+            ? ", which is enough for every drop."
+            : ", not enough by itself.");
+  }
+}

@@ -1,0 +1,42 @@
+package org.airfit.jobsheet;
+
+import java.io.PrintStream;
+import java.nio.file.Path;
+import java.util.Locale;
+import org.airfit.drawing.PlugSheet;
+import org.airfit.files.Disk;
+import org.airfit.files.WrongFileException;
+import org.airfit.plug.ReferenceSet;
+
+/** Checks a reference set file, prints what the set can tell apart, and writes it in the other form or as a page. */
+final class SetProgram {
+
+  private static final String USAGE =
+      "give a set file, and what to write if anything: set SET.csv|SET.json [OUT.csv|OUT.json|PAGE.html]";
+
+  private SetProgram() {}
+
+  static int run(String[] args, PrintStream out, PrintStream err) {
+    return CommandLine.run(args, USAGE, err, () -> {
+      ReferenceSet set = Disk.referenceSet(CommandLine.path(args[0], USAGE));
+      if (args.length == 2) {
+        write(CommandLine.path(args[1], USAGE), set);
+      }
+      out.print(SetText.of(set));
+      if (args.length == 2) {
+        out.println("Written: " + args[1]);
+      }
+    });
+  }
+
+  private static void write(Path path, ReferenceSet set) throws WrongFileException {
+    String name = path.toString().toLowerCase(Locale.ROOT);
+    if (name.endsWith(".html")) {
+      Disk.write(path, PlugSheet.of(set, PlugSheet.Paper.A4).html());
+    } else if (name.endsWith(".csv") || name.endsWith(".json")) {
+      Disk.write(path, set);
+    } else {
+      throw new WrongFileException(path.toString(), "", "must end in .csv, .json or .html");
+    }
+  }
+}

@@ -1,0 +1,230 @@
+package org.airfit.jobsheet;
+
+import java.util.List;
+import java.util.Locale;
+import org.airfit.plug.Identification;
+import org.airfit.plug.ProfileCandidate;
+import org.airfit.plug.Residual;
+import org.airfit.quantity.LengthUnit;
+import org.airfit.run.ElementLoss;
+import org.airfit.run.RunResult;
+import org.airfit.safety.Caution;
+import org.airfit.select.Finding;
+import org.airfit.select.PartsLine;
+import org.airfit.select.Proposal;
+import org.airfit.select.RuleOutcome;
+import org.airfit.select.Selection;
+
+/** The job sheet as plain text for a terminal, about a hundred characters wide. */
+public final class TextSheet {
+
+  private static final int WIDTH = 100;
+  private static final int NAME = 46;
+
+  private final StringBuilder out = new StringBuilder();
+
+  private TextSheet() {}
+
+  /**
+   * Writes the text.
+   *
+   * @param sheet what is answered
+   * @return lines, the working last
+   */
+  public static String of(JobSheet sheet) {
+    TextSheet text = new TextSheet();
+    text.head(sheet);
+    text.inShort(sheet);
+    text.plug(sheet);
+    text.thread(sheet);
+    text.now(sheet);
+    text.parts(sheet);
+    text.cautions(sheet);
+    text.working(sheet);
+    return text.out.toString();
+  }
+
+  private void line(String text) {
+    out.append(text).append('\n');
+  }
+
+  private void heading(String text) {
+    line("");
+    line(text.toUpperCase(Locale.ROOT));
+    line("-".repeat(text.length()));
+  }
+
+  /** Wraps at words; what follows the first line is indented under it. */
+  private void wrapped(String indent, String text) {
+    String hanging = " ".repeat(indent.length());
+    StringBuilder row = new StringBuilder(indent);
+    boolean empty = true;
+    for (String word : text.strip().split("\\s+", -1)) {
+      if (!empty && row.length() + 1 + word.length() > WIDTH) {
+        line(row.toString());
+        row = new StringBuilder(hanging);
+        empty = true;
+      }
+      row.append(empty ? "" : " ").append(word);
+      empty = false;
+    }
+    line(row.toString());
+  }
+
+  private static String padded(String text, int width) {
+    return text + " ".repeat(Math.max(1, width - text.length()));
+  }
+
+  private static String right(String text, int width) {
+    return " ".repeat(Math.max(0, width - text.length())) + text;
+  }
+
+  private void head(JobSheet sheet) {
+    line("JOB SHEET  " + sheet.job().title());
+    line("for " + sheet.job().customer() + "; parts from "
+        + sheet.job().catalogue().name());
+  }
+
+  private void inShort(JobSheet sheet) {
+    heading("In short");
+    for (Answer line : InWords.inShort(sheet)) {
+      wrapped(padded(line.what() + ":", 18), line.answer());
+    }
+  }
+
+  private void plug(JobSheet sheet) {
+    heading("The plug at hand");
+    sheet.socket().ifPresent(socket -> {
+      wrapped("", socket.reason());
+      socket.waysOut().forEach(way -> wrapped("  - ", way.toString()));
+    });
+    sheet.plug().ifPresent(plug -> identified(sheet, plug));
+  }
+
+  private void identified(JobSheet sheet, Identification plug) {
+    wrapped("", "It is from: " + sheet.job().plugWhere() + ".");
+    wrapped("", plug.inWords());
+    for (ProfileCandidate candidate : plug.ranking()) {
+      line("  " + padded(candidate.profile().displayName(), 28)
+          + right(Amounts.percent(candidate.probability()), 8));
+    }
+    line("  " + padded("none of these", 28) + right(Amounts.percent(plug.unknownProbability()), 8));
+    for (Residual residual : plug.ranking().get(0).residuals()) {
+      wrapped("    ", residual.inWords() + ".");
+    }
+    if (InWords.leavesDoubt(plug)) {
+      wrapped("", "To be surer: " + plug.nextReadings().get(0).inWords());
+    }
+  }
+
+  private void thread(JobSheet sheet) {
+    sheet.thread().ifPresent(thread -> {
+      heading("Its thread");
+      wrapped("", "Read: " + thread.readings() + ".");
+      wrapped("", "It is " + thread.inWords() + ".");
+    });
+  }
+
+  private void now(JobSheet sheet) {
+    sheet.now().ifPresent(now -> {
+      heading("The air now");
+      wrapped("", InWords.arrives(now, sheet.requirement().least()));
+      sheet.job().now().ifPresent(run -> wrapped("", InWords.carries(sheet, run)));
+      shares(now);
+    });
+  }
+
+  private void shares(RunResult result) {
+    List<ElementLoss> shares = result.fold(RunResult.Delivered::shares, RunResult.Starved::before);
+    line("  " + padded("where pressure is lost", NAME) + right("pressure loss", 20)
+        + right("share", 13) + right("gain without it", 20));
+    for (ElementLoss share : shares) {
+      boolean fits = share.name().length() < NAME;
+      if (!fits) {
+        line("  " + share.name());
+      }
+      line("  " + padded(fits ? share.name() : "", NAME) + right(Amounts.loss(share.drop()), 20)
+          + right(Amounts.share(share.fraction()), 13)
+          + right(Amounts.loss(share.gain()), 20));
+      share.warnings().forEach(warning -> wrapped("      note: ", warning));
+    }
+    result.fold(
+        delivered -> {
+          wrapped("  ", "Biggest restriction: " + delivered.bottleneck().name() + ".");
+          return delivered;
+        },
+        starved -> starved);
+  }
+
+  private void parts(JobSheet sheet) {
+    heading("Recommended parts");
+    if (sheet.selection().isEmpty()) {
+      wrapped(
+          "",
+          "Not chosen yet: the profile must be known first. "
+              + sheet.plug().map(Identification::inWords).orElse("Follow one of the ways above."));
+      return;
+    }
+    Selection selection = sheet.selection().get();
+    selection.fold(
+        fitting -> {
+          wrapped("", fitting.whyBest());
+          return fitting;
+        },
+        nothing -> {
+          wrapped("", "Nothing in the catalogue fits. What would have to change:");
+          nothing.toGive().forEach(give -> wrapped("  - ", give));
+          return nothing;
+        });
+    InWords.shown(selection).ifPresent(proposal -> proposal(sheet, proposal));
+  }
+
+  private void proposal(JobSheet sheet, Proposal proposal) {
+    for (PartsLine part : proposal.partsList()) {
+      line("  " + part.quantity() + " x " + padded(part.part().id(), 10)
+          + part.part().name() + (part.existing() ? " (there already)" : ""));
+      wrapped("                ", part.reason() + price(part) + ".");
+    }
+    proposal.priceInWords().ifPresent(price -> wrapped("", "Together " + price + "."));
+    wrapped("", InWords.arrives(proposal.result(), sheet.requirement().least()));
+    wrapped("", InWords.carries(sheet, proposal.run()));
+    shares(proposal.result());
+    line("  rules");
+    for (Finding finding : proposal.findings()) {
+      if (finding.outcome() != RuleOutcome.DOES_NOT_APPLY) {
+        wrapped("    - ", finding.toString());
+      }
+    }
+  }
+
+  private static String price(PartsLine part) {
+    return part.priceEach()
+        .flatMap(each -> part.price()
+            .map(all -> "; "
+                + (part.quantity() == 1
+                    ? each.format(2)
+                    : part.quantity() + " × " + each.format(2) + " = " + all.format(2))))
+        .orElse("");
+  }
+
+  private void cautions(JobSheet sheet) {
+    heading("Before anyone connects this");
+    for (Caution caution : InWords.cautions(sheet)) {
+      wrapped("  - ", caution.toString());
+    }
+  }
+
+  private void working(JobSheet sheet) {
+    heading("The working");
+    sheet.plug().ifPresent(plug -> out.append(plug.working().toText()).append('\n'));
+    sheet.thread().ifPresent(thread -> out.append(thread.working().toText()).append('\n'));
+    sheet
+        .now()
+        .ifPresent(now -> out.append("Now\n").append(now.working().toText()).append('\n'));
+    sheet.selection().ifPresent(selection -> out.append(selection.working().toText()));
+    line("");
+    line("Lengths in " + LengthUnit.MILLIMETRE.symbol()
+        + " as read; pressures with (g) stand above the atmosphere of "
+        + sheet.job().atmosphere() + ".");
+  }
+}
