@@ -23,8 +23,8 @@ import org.airfit.working.Working;
  *   ṁ = V (p1 − p2) / (R T t)
  * </pre>
  *
- * <p>The answer is the mean over the fall, at a pressure between the two. The time is that of this fall alone, not the time since the test began. <b>Source:</b> US Navy,
- * NAVFAC MO-209, leak tests of compressed-air lines.
+ * <p>The answer is the mean over the fall, at a pressure between the two. The time is that of this fall alone, not
+ * the time since the test began. <b>Source:</b> US Navy, NAVFAC MO-209, leak tests of compressed-air lines.
  *
  * @param volume all that is closed in: receiver and pipes
  * @param start the pressure when the time begins

@@ -21,8 +21,9 @@ import org.airfit.working.Working;
  *   MEAN        q = 22.67 Cv √( (p1 − p2) (p1 + p2)/2 / T1 )
  * </pre>
  *
- * <p>q in ft³/min of free air (14.7 psia, 60 °F), pressures in psi absolute, T1 in °R. p2 is not taken below 0.53 p1. The two differ by the
- * root of mean over downstream pressure: 3 % for a drop of a tenth of p1. Where xT is known take {@link ControlValve}.
+ * <p>q in ft³/min of free air (14.7 psia, 60 °F), pressures in psi absolute, T1 in °R. p2 is not taken below 0.53 p1.
+ * The two differ by the root of mean over downstream pressure: 3 % for a drop of a tenth of p1. Where xT is known
+ * take {@link ControlValve}.
  */
 public enum CoefficientRule {
   /** With the density behind the valve: the smaller flow. */

@@ -24,7 +24,8 @@ import org.airfit.working.Working;
  * <caption>Symbols</caption>
  * <thead><tr><th>symbol</th><th>meaning</th><th>unit</th></tr></thead>
  * <tbody>
- * <tr><td>N</td><td>√(1000 kg/m³ × 10⁵ Pa)/3600 per Pa, exact where the standard prints 3.16 for kPa and kg/h</td><td>-</td></tr>
+ * <tr><td>N</td><td>√(1000 kg/m³ × 10⁵ Pa)/3600 per Pa, exact where the standard prints 3.16 for kPa and
+ * kg/h</td><td>-</td></tr>
  * <tr><td>Kv</td><td>flow coefficient</td><td>m³/h</td></tr>
  * <tr><td>Y</td><td>expansion factor, 2/3 where it chokes</td><td>-</td></tr>
  * <tr><td>xT</td><td>pressure ratio factor: the drop over p1 at which it chokes</td><td>-</td></tr>
@@ -32,8 +33,9 @@ import org.airfit.working.Working;
  * </tbody>
  * </table>
  *
- * <p>For a part in a run take the capacity of ISO 6358 from the same two figures ({@code FlowCapacity.ofValveCoefficient}),
- * which agrees where the valve chokes and lies up to 6 % lower before. <b>Source:</b> IEC 60534-2-1 with γ = 1.4 and no pipe reducers beside the valve.
+ * <p>For a part in a run take the capacity of ISO 6358 from the same two figures ({@code
+ * FlowCapacity.ofValveCoefficient}), which agrees where the valve chokes and lies up to 6 % lower before.
+ * <b>Source:</b> IEC 60534-2-1 with γ = 1.4 and no pipe reducers beside the valve.
  *
  * @param coefficient Kv or Cv
  * @param pressureRatioFactor xT [-], in (0, 1]

@@ -16,9 +16,10 @@ import org.airfit.working.Working;
  *   T/T* = (γ+1) / (2 + (γ−1)M²)   p/p* = √(T/T*) / M   p0/p0* = (T/T*)^(−(γ+1)/(2(γ−1))) / M
  * </pre>
  *
- * <p>L* is the length that is left to Mach 1, λ the friction factor after Darcy; * marks air at Mach 1. Books that print 4 f L* /D with Fanning's f
- * print the same number. Valid for an ideal gas with γ = 1.4; M in (0, 100]. <b>Source:</b> A. H. Shapiro, <cite>The Dynamics and
- * Thermodynamics of Compressible Fluid Flow</cite> (1953), chapter 6.
+ * <p>L* is the length that is left to Mach 1, λ the friction factor after Darcy; * marks air at Mach 1. Books that
+ * print 4 f L* /D with Fanning's f print the same number. Valid for an ideal gas with γ = 1.4; M in (0, 100].
+ * <b>Source:</b> A. H. Shapiro, <cite>The Dynamics and Thermodynamics of Compressible Fluid Flow</cite> (1953),
+ * chapter 6.
  *
  * <p>This class is immutable, thread-safe and value-based.
  */

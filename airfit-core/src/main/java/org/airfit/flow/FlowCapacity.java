@@ -79,8 +79,8 @@ public final class FlowCapacity {
   /**
    * Obtains a capacity from a flow rated at an inlet pressure and a drop, as couplers are often rated.
    *
-   * <p>The rating alone does not tell b. A wrong b moves C: at 100 psig and a drop of 5 psi, b between 0.2 and 0.5 moves it by about a
-   * quarter. {@link CapacityRange} keeps that doubt.
+   * <p>The rating alone does not tell b. A wrong b moves C: at 100 psig and a drop of 5 psi, b between 0.2 and 0.5
+   * moves it by about a quarter. {@link CapacityRange} keeps that doubt.
    *
    * @param rated the flow
    * @param inlet the pressure in front of the part in the rating
@@ -138,9 +138,10 @@ public final class FlowCapacity {
    *   C p1 ρ0 = (2/3) N Kv √(xT p1 ρ1),  b = 1 − xT
    * </pre>
    *
-   * <p>N turns Kv [m³/h] into SI: √(1000 kg/m³ × 10⁵ Pa)/3600 per Pa. The choked flow is that of IEC 60534 exactly, and begins at the same p2/p1.
-   * In between the curve of IEC 60534 lies higher: by 2 % halfway down, by 6 % where p2 comes near p1. The coefficient alone does not tell
-   * the capacity: xT is about 0.7 for globe valves and 0.2 to 0.5 for ball valves and the like (from memory).
+   * <p>N turns Kv [m³/h] into SI: √(1000 kg/m³ × 10⁵ Pa)/3600 per Pa. The choked flow is that of IEC 60534 exactly,
+   * and begins at the same p2/p1. In between the curve of IEC 60534 lies higher: by 2 % halfway down, by 6 % where p2
+   * comes near p1. The coefficient alone does not tell the capacity: xT is about 0.7 for globe valves and 0.2 to 0.5
+   * for ball valves and the like (from memory).
    *
    * @param coefficient Kv or Cv
    * @param pressureRatioFactor xT [-], in (0, 1]
@@ -165,8 +166,8 @@ public final class FlowCapacity {
    *   C = 0.029 d² / √(L/d^1.25 + 510),  b = 474 C/d²   (m, m³/(s Pa))
    * </pre>
    *
-   * <p>The formula is recalled, seen in no source. It lies up to 6 % below adiabatic flow with friction in smooth tubes of 2 to 13 mm; its b is rough. Where a run
-   * is computed, use a conduit of the line package instead.
+   * <p>The formula is recalled, seen in no source. It lies up to 6 % below adiabatic flow with friction in smooth
+   * tubes of 2 to 13 mm; its b is rough. Where a run is computed, use a conduit of the line package instead.
    *
    * @param bore the inside diameter d, in [1, 25] mm
    * @param length the length L, at most 50 m

@@ -36,8 +36,8 @@ final class FlowKernels {
   }
 
   /**
-   * Drop over inlet pressure for a share y of the choked flow: the inverse of {@link #subsonicShare}, written so that no digits are
-   * lost where y is small.
+   * Drop over inlet pressure for a share y of the choked flow: the inverse of {@link #subsonicShare}, written so that
+   * no digits are lost where y is small.
    *
    * @param b critical pressure ratio [-]
    * @param m subsonic index [-]

@@ -16,8 +16,8 @@ import org.airfit.working.Working;
  *   ψ = ṁ √(R T0) / (A p0) = √γ M (T/T0)^((γ+1)/(2(γ−1)))   A/A* = ψ(1)/ψ(M)
  * </pre>
  *
- * <p>Index 0 is air at rest, * air at Mach 1. Valid for an ideal gas with γ = 1.4; M in [0, 100]. <b>Source:</b> Ames Research Staff,
- * NACA Report 1135 (1953).
+ * <p>Index 0 is air at rest, * air at Mach 1. Valid for an ideal gas with γ = 1.4; M in [0, 100]. <b>Source:</b> Ames
+ * Research Staff, NACA Report 1135 (1953).
  *
  * <p>This class is immutable, thread-safe and value-based.
  */

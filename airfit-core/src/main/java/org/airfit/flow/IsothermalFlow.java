@@ -15,8 +15,9 @@ import org.airfit.working.Working;
  *   λ Lmax/D = (1 − γM²)/(γM²) + ln(γM²)   p/p* = 1/(√γ M)
  * </pre>
  *
- * <p>Such flow chokes at M = 1/√γ = 0.845, not at 1; Lmax is the length left to there, * the state there, λ the friction factor after Darcy.
- * Valid for an ideal gas with γ = 1.4; M in [10⁻⁶, 1/√γ]. <b>Source:</b> Shapiro (1953), chapter 6.
+ * <p>Such flow chokes at M = 1/√γ = 0.845, not at 1; Lmax is the length left to there, * the state there, λ the
+ * friction factor after Darcy. Valid for an ideal gas with γ = 1.4; M in [10⁻⁶, 1/√γ]. <b>Source:</b> Shapiro (1953),
+ * chapter 6.
  *
  * <p>This class is immutable, thread-safe and value-based.
  */

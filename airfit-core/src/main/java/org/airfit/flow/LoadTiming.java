@@ -12,7 +12,8 @@ import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
 /**
- * A leak test: with nothing in use, a compressor of known delivery runs loaded and unloaded in turn, and only feeds the leaks.
+ * A leak test: with nothing in use, a compressor of known delivery runs loaded and unloaded in turn, and only feeds
+ * the leaks.
  *
  * <pre>
  *   leak = delivery × T/(T + t)

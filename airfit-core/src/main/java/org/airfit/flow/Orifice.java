@@ -15,8 +15,8 @@ import org.airfit.working.UnitSystem;
  *   ṁ = Cd A p1 / √(R T1) ψ(M),  ψ as in {@link IsentropicFlow} at p/p0 = p2/p1, or at Mach 1 where p2/p1 ≤ 0.528
  * </pre>
  *
- * <p>The pressure in front is that of air at rest. The discharge coefficient Cd carries the whole uncertainty: {@link OrificeEdge} has what is published, from 0.56 to 0.84
- * for a sharp edge.
+ * <p>The pressure in front is that of air at rest. The discharge coefficient Cd carries the whole uncertainty: {@link
+ * OrificeEdge} has what is published, from 0.56 to 0.84 for a sharp edge.
  *
  * <p>This class is immutable, thread-safe and value-based.
  */

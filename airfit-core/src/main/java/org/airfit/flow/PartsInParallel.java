@@ -70,8 +70,8 @@ public final class PartsInParallel {
    *   C = Σ Ci   C/√(1 − b) = Σ Ci/√(1 − bi)
    * </pre>
    *
-   * <p>The rule is recalled from texts on ISO 6358, seen in no source. It is exact where all are choked and for equal parts, and within 0.3 % for parts of b 0.25 and
-   * 0.4.
+   * <p>The rule is recalled from texts on ISO 6358, seen in no source. It is exact where all are choked and for equal
+   * parts, and within 0.3 % for parts of b 0.25 and 0.4.
    *
    * @return the capacity, with a subsonic index of 0.5 and no cracking pressure
    */

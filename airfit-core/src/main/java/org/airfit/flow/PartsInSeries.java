@@ -12,7 +12,8 @@ import org.airfit.quantity.SonicConductance;
 /**
  * Parts the air passes one after the other.
  *
- * <p>C and b of parts do not add. The exact way is to go from part to part, which {@link #flow} does; the order counts as soon as one of them chokes.
+ * <p>C and b of parts do not add. The exact way is to go from part to part, which {@link #flow} does; the order
+ * counts as soon as one of them chokes.
  *
  * <p>This class is immutable and thread-safe.
  */
@@ -21,7 +22,10 @@ public final class PartsInSeries {
   /** Of the flow, as a share of the largest. */
   private static final double TOLERANCE = 1.0e-16;
 
-  /** Where the pressure behind the last part is higher than asked for by more than this share, the flow no longer depends on it. */
+  /**
+   * Where the pressure behind the last part is higher than asked for by more than this share, the flow no longer
+   * depends on it.
+   */
   private static final double CHOKED_ABOVE = 1.0e-6;
 
   private final List<FlowCapacity> parts;
@@ -106,8 +110,9 @@ public final class PartsInSeries {
    *   1/C³ = Σ 1/Ci³   (1 − b)/C² = Σ (1 − bi)/Ci²
    * </pre>
    *
-   * <p>The rule is recalled from texts on ISO 6358, seen in no source. It ignores the order. Where the series chokes it overestimates the flow, by 5 % for two and 6 %
-   * for three equal parts; at a drop of a seventh of the inlet pressure it is within 0.7 %.
+   * <p>The rule is recalled from texts on ISO 6358, seen in no source. It ignores the order. Where the series chokes
+   * it overestimates the flow, by 5 % for two and 6 % for three equal parts; at a drop of a seventh of the inlet
+   * pressure it is within 0.7 %.
    *
    * @return the capacity, with a subsonic index of 0.5 and no cracking pressure
    * @throws IllegalArgumentException if the rule gives a b below 0, as it does for many parts with a low b

@@ -41,7 +41,8 @@ public final class BoreStep {
   }
 
   /**
-   * Obtains the same step by another author, 19 to 35 % higher for β from 0.25 to 0.75 and lower near 1: K = 0.0696 (1 − β⁵) j² + (j − 1)², j = 1 + 0.622 (1 − 0.215 β² − 0.785 β⁵).
+   * Obtains the same step by another author, 19 to 35 % higher for β from 0.25 to 0.75 and lower near 1: K = 0.0696
+   * (1 − β⁵) j² + (j − 1)², j = 1 + 0.622 (1 − 0.215 β² − 0.785 β⁵).
    *
    * @param wide the bore in front of it, at least {@code narrow}
    * @param narrow the bore behind it

@@ -15,8 +15,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>What is brought to 0 is half the logarithm of p1² − p2² over what it may be. It goes nearly straight with the
  * logarithm of the flow (slope 0.5 in laminar flow to 1 in rough bores) and of the bore (−2 to −2.7), and p1² − p2²
- * itself goes nearly straight with the length. Where a line chokes, it is carried on from the pressure at choking by the
- * logarithm of the flow over the largest, so that it stays continuous there.
+ * itself goes nearly straight with the length. Where a line chokes, it is carried on from the pressure at choking by
+ * the logarithm of the flow over the largest, so that it stays continuous there.
  */
 final class LineSearch {
 
@@ -307,9 +307,9 @@ final class LineSearch {
   }
 
   /**
-   * Finds where a function passes 0 on the way from a point within to one beyond: brackets it from a first guess, by steps
-   * along its slope, and then asks the root finder. NaN where even {@code farWithin} is beyond; {@code farBeyond} where
-   * that is still within.
+   * Finds where a function passes 0 on the way from a point within to one beyond: brackets it from a first guess, by
+   * steps along its slope, and then asks the root finder. NaN where even {@code farWithin} is beyond; {@code
+   * farBeyond} where that is still within.
    *
    * @param slope how fast the function rises on the way, about
    */

@@ -95,7 +95,8 @@ public final class LossComparison {
   }
 
   /**
-   * Explains the spread: which models lie at its ends and why, and how much of it is the equation, how much the friction.
+   * Explains the spread: which models lie at its ends and why, and how much of it is the equation, how much the
+   * friction.
    *
    * @return sentences; none where fewer than two models give a drop
    */
@@ -139,7 +140,10 @@ public final class LossComparison {
     return Digits.significant(drop(loss).orElseThrow() / 1.0e5, 3) + " bar";
   }
 
-  /** {@return a table in Markdown: model, drop, deviation from the isothermal answer, what it was fitted to and how it is usually off; and the spread explained} */
+  /**
+   * {@return a table in Markdown: model, drop, deviation from the isothermal answer, what it was fitted to and how it
+   * is usually off; and the spread explained}
+   */
   public String toMarkdown() {
     StringBuilder out = new StringBuilder(
         "| model | drop [bar] | against isothermal | fitted to | usually, on shop lines |\n|---|--:|--:|---|---|\n");

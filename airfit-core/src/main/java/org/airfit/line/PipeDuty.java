@@ -10,8 +10,8 @@ import org.airfit.source.Source;
  * What a pipe does in a shop, and how fast air should go in it: the rules by which mains are laid out before a pressure
  * loss is calculated.
  *
- * <p>The velocity is that of the compressed air in the bore, not of free air. A rule is no law of nature: a pipe above it
- * works, with more loss and with water carried along. {@link PipeVelocity} judges a flow by it.
+ * <p>The velocity is that of the compressed air in the bore, not of free air. A rule is no law of nature: a pipe
+ * above it works, with more loss and with water carried along. {@link PipeVelocity} judges a flow by it.
  */
 public enum PipeDuty {
   /** The header in the compressor room, at peak flow. */

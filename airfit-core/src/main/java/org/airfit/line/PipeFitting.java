@@ -19,7 +19,8 @@ import org.airfit.working.ValueKind;
 import org.airfit.working.Working;
 
 /**
- * An elbow, tee, valve or other piece in a line, by the pressure it takes: its loss coefficient K on the velocity in the bore.
+ * An elbow, tee, valve or other piece in a line, by the pressure it takes: its loss coefficient K on the velocity in
+ * the bore.
  *
  * <pre>
  *   Δp = K ρ v²/2
@@ -34,16 +35,18 @@ import org.airfit.working.Working;
  * <thead><tr><th>symbol</th><th>meaning</th><th>unit</th></tr></thead>
  * <tbody>
  * <tr><td>L/D</td><td>equivalent length in bores</td><td>-</td></tr>
- * <tr><td>λT</td><td>friction factor of fully turbulent flow in new commercial steel pipe of the bore, whatever the pipe is of</td><td>-</td></tr>
+ * <tr><td>λT</td><td>friction factor of fully turbulent flow in new commercial steel pipe of the bore, whatever the
+ * pipe is of</td><td>-</td></tr>
  * <tr><td>K1, K∞, Kd</td><td>coefficients of the fitting</td><td>-</td></tr>
  * <tr><td>D_in, N</td><td>bore, nominal size of the pipe</td><td>in</td></tr>
  * <tr><td>Re</td><td>Reynolds number on the bore</td><td>-</td></tr>
  * </tbody>
  * </table>
  *
- * <p>Methods differ by some ten percent on one piece, and a drilled or cast passage narrower than the pipe loses more than any of them says. Crane
- * prints λT with two digits, which moves K by up to 4 %. <b>Sources:</b> Crane TP-410 (2009); W. B. Hooper, Chem. Eng. 88 (1981); R. Darby, Chem.
- * Eng. 108 (2001), as coded in the open library fluids 1.0.22.
+ * <p>Methods differ by some ten percent on one piece, and a drilled or cast passage narrower than the pipe loses more
+ * than any of them says. Crane prints λT with two digits, which moves K by up to 4 %. <b>Sources:</b> Crane TP-410
+ * (2009); W. B. Hooper, Chem. Eng. 88 (1981); R. Darby, Chem. Eng. 108 (2001), as coded in the open library fluids
+ * 1.0.22.
  *
  * <p>A sudden change of bore is a {@link BoreStep}.
  *
@@ -208,7 +211,8 @@ public final class PipeFitting {
   }
 
   /**
-   * Obtains a valve of a known flow coefficient, for drops small against the pressure; near choking a {@link org.airfit.flow.ControlValve} is right.
+   * Obtains a valve of a known flow coefficient, for drops small against the pressure; near choking a {@link
+   * org.airfit.flow.ControlValve} is right.
    *
    * <pre>
    *   K = 2 A² Δp/(ρ Q²) at Q = Kv of water at 1 bar: 1.6·10⁹ D⁴/Kv²   (m, m³/h)
@@ -218,7 +222,8 @@ public final class PipeFitting {
    * @param coefficient its Kv or Cv
    * @param bore the bore of the pipe it sits in
    * @return the valve, to be counted on that bore
-   * @throws IllegalArgumentException if K comes out above 10⁶: the valve is too small for that bore to be reckoned as a fitting
+   * @throws IllegalArgumentException if K comes out above 10⁶: the valve is too small for that bore to be reckoned as
+   *     a fitting
    */
   public static PipeFitting ofValveCoefficient(
       String name, ValveCoefficient coefficient, Length bore) {

@@ -191,7 +191,8 @@ record ReservoirModel(FrictionLaw law) implements LossModel {
 
   @Override
   public String validity() {
-    return "ideal gas without heat through the wall, any length, up to choking at Mach 1; the inlet is air at rest, a rounded entrance";
+    return "ideal gas without heat through the wall, any length, up to choking at Mach 1; the inlet is air at "
+        + "rest, a rounded entrance";
   }
 
   @Override
@@ -201,7 +202,8 @@ record ReservoirModel(FrictionLaw law) implements LossModel {
 
   @Override
   public String bias() {
-    return "higher by the pressure that speeds the air up, 0.7 M1² of p0: nothing in shop lines, most of the drop in a stub that blows off";
+    return "higher by the pressure that speeds the air up, 0.7 M1² of p0: nothing in shop lines, most of the drop "
+        + "in a stub that blows off";
   }
 
   @Override

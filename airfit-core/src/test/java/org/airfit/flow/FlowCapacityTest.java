@@ -354,7 +354,10 @@ class FlowCapacityTest {
             "digits printed");
   }
 
-  /** The formula itself is from memory: the column it is held against is adiabatic flow with friction, which is derived. */
+  /**
+   * The formula itself is from memory: the column it is held against is adiabatic flow with friction, which is
+   * derived.
+   */
   @ParameterizedTest
   @MethodSource("tubes")
   void plain_tubes_lie_within_six_percent_of_flow_with_friction(Row row) {

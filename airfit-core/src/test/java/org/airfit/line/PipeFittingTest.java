@@ -129,7 +129,10 @@ class PipeFittingTest {
         .withMessageStartingWith("loss coefficient of needle must be in [0, 1e6], was ");
   }
 
-  /** A line that carries elbows loses as much as one that is longer by their equivalent length, in fully turbulent flow. */
+  /**
+   * A line that carries elbows loses as much as one that is longer by their equivalent length, in fully turbulent
+   * flow.
+   */
   @Test
   void fittings_on_a_conduit_are_worth_their_length() {
     Length bore = Tube.steelPipe(NominalThreadSize.ONE, 40).bore();

@@ -24,8 +24,9 @@ import org.airfit.quantity.Temperature;
  * </tbody>
  * </table>
  *
- * <p>Holds for drops below a tenth of the absolute pressure, and for bores near the table's: the friction factor is taken along unchanged. <b>Source:</b> R. Darby and
- * R. P. Chhabra, <cite>Chemical Engineering Fluid Mechanics</cite>, 3rd ed., appendix G; the table is that of Crane TP-410.
+ * <p>Holds for drops below a tenth of the absolute pressure, and for bores near the table's: the friction factor is
+ * taken along unchanged. <b>Source:</b> R. Darby and R. P. Chhabra, <cite>Chemical Engineering Fluid
+ * Mechanics</cite>, 3rd ed., appendix G; the table is that of Crane TP-410.
  *
  * @param printed the drop the table prints for 100 ft
  * @param tableBore the bore of the pipe the table means
