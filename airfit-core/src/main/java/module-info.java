@@ -12,6 +12,7 @@ module org.airfit.core {
   exports org.airfit.flow;
   exports org.airfit.joint;
   exports org.airfit.line;
+  exports org.airfit.measure;
   exports org.airfit.network;
   exports org.airfit.plant;
   exports org.airfit.plug;

@@ -78,7 +78,8 @@ public final class Comparison {
    * @param why the reason of the allowance, from outside our code
    */
   public void isMetBy(double ours, double allowed, String why) {
-    Sources.links(evidence.source()); // a source without a key fails here, where the test can be seen
+    Sources.links(
+        evidence.source()); // a source without a key fails here, where the test can be seen
     synchronized (CHAPTERS) {
       CHAPTERS
           .computeIfAbsent(chapter, any -> new ArrayList<>())
@@ -146,10 +147,15 @@ public final class Comparison {
         count(all, Evidence.Kind.RECOMPUTED),
         count(all, Evidence.Kind.TRANSCRIBED),
         count(all, Evidence.Kind.RECALLED)));
-    out.append("| chapter | printed | recomputed | transcribed | recalled | largest share of what is allowed |\n");
+    out.append(
+        "| chapter | printed | recomputed | transcribed | recalled | largest share of what is allowed |\n");
     out.append("|---|--:|--:|--:|--:|--:|\n");
     CHAPTERS.forEach((chapter, lines) -> {
-      out.append("| [").append(chapter).append("](verification/").append(file(chapter)).append(") |");
+      out.append("| [")
+          .append(chapter)
+          .append("](verification/")
+          .append(file(chapter))
+          .append(") |");
       for (Evidence.Kind kind : Evidence.Kind.values()) {
         long count = count(lines, kind);
         out.append(' ').append(count == 0 ? "" : count).append(" |");
@@ -168,7 +174,8 @@ public final class Comparison {
   private static String page(String title, List<Line> lines) {
     StringBuilder out = new StringBuilder("# " + title + "\n\n");
     out.append("Written by the tests. [All chapters](../verification.md)\n\n");
-    out.append("| what | theirs | ours | difference | unit | allowed | why so much | evidence | source | share |\n");
+    out.append(
+        "| what | theirs | ours | difference | unit | allowed | why so much | evidence | source | share |\n");
     out.append("|---|--:|--:|--:|---|--:|---|---|---|--:|\n");
     lines.stream()
         .sorted((one, other) -> one.what().compareTo(other.what()))

@@ -1,6 +1,7 @@
 package org.airfit;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -11,6 +12,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.airfit.air.AirState;
 import org.airfit.air.Compression;
 import org.airfit.flow.FlowCapacity;
@@ -31,15 +33,17 @@ import org.airfit.plug.DemoProfiles;
 import org.airfit.plug.Dimension;
 import org.airfit.plug.Identification;
 import org.airfit.plug.Identifier;
-import org.airfit.plug.Instrument;
+import org.airfit.measure.Instrument;
 import org.airfit.plug.PlugVerdict;
-import org.airfit.plug.Reading;
+import org.airfit.plug.PlugReading;
 import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.DecimalMark;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.Money;
 import org.airfit.quantity.NominalThreadSize;
+import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
 import org.airfit.run.Change;
@@ -78,6 +82,21 @@ class DocumentsTest {
     while (block.find()) {
       block.group(1).lines().forEach(line -> assertThat(here).contains(squeezed(line)));
     }
+  }
+
+  @Test
+  void quantities_compare_add_up_and_are_read_back() {
+    Optional<Length> widest =
+        Stream.of("3/8 in", "1/2 in").map(Length::parse).max(Length::compareTo);
+    PressureDrop drops = PressureDrop.parse("4 psi").plus(PressureDrop.parse("6 psi"));
+    GaugePressure atTool = GaugePressure.parse("90 psig").minus(drops);
+    GaugePressure typed = DecimalMark.COMMA.read("6,2 bar(g)", GaugePressure::parse);
+    FreeAirFlow counted = FreeAirFlow.parse("16 L/s at shop (15 °C, 100 kPa(a), dry)");
+    assertThat(widest).hasValue(Length.ofInches(0.5));
+    assertThat(atTool.psi()).isCloseTo(80.0, within(1e-9));
+    assertThat(typed).isEqualTo(GaugePressure.ofBar(6.2));
+    assertThat(FreeAirFlow.parse(counted.toString())).isEqualTo(counted);
+    assertThat(counted.reference().temperature()).isEqualTo(Temperature.ofCelsius(15));
   }
 
   @Test
@@ -186,10 +205,10 @@ class DocumentsTest {
 
   @Test
   void the_plug_of_the_guide_is_ambiguous_as_it_says() {
-    Reading tip =
-        Instrument.DIGITAL_CALIPER.reading(Dimension.TIP_DIAMETER, Length.parse("18.78 mm"));
-    Reading length =
-        Instrument.DIGITAL_CALIPER.reading(Dimension.TIP_LENGTH, Length.parse("21.05 mm"));
+    PlugReading tip =
+        PlugReading.of(Dimension.TIP_DIAMETER, Instrument.DIGITAL_CALIPER, Length.parse("18.78 mm"));
+    PlugReading length =
+        PlugReading.of(Dimension.TIP_LENGTH, Instrument.DIGITAL_CALIPER, Length.parse("21.05 mm"));
     Identification answer = Identifier.of(DemoProfiles.birds()).identify(List.of(tip, length));
     assertThat(answer.verdict()).isEqualTo(PlugVerdict.AMBIGUOUS);
     assertThat(answer.nextReadings()).isNotEmpty();

@@ -26,8 +26,7 @@ final class EvidenceList {
   static Evidence of(Row row, String column) {
     String source = listed(row, column).text("source_if_not_of_the_row");
     return new Evidence(
-        weaker(kind(row, column), row.text("basis")),
-        source.isEmpty() ? ofRow(row) : source);
+        weaker(kind(row, column), row.text("basis")), source.isEmpty() ? ofRow(row) : source);
   }
 
   /** The tables about plugs number their sources apart from those about threads. */

@@ -28,6 +28,7 @@ class FloorsTest {
       "working",
       "safety",
       "air",
+      "measure",
       "thread",
       "joint",
       "plug",

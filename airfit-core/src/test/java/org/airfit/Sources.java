@@ -43,7 +43,8 @@ final class Sources {
         best = entry.getKey();
       }
     }
-    return link(known(best, source)) + source.substring(BY_KEY.get(best).text("source").length());
+    return link(known(best, source))
+        + source.substring(BY_KEY.get(best).text("source").length());
   }
 
   private static String known(String key, String source) {

@@ -19,7 +19,7 @@ import org.airfit.internal.Digits;
 import org.airfit.internal.Statistics;
 import org.airfit.plug.Dimension;
 import org.airfit.plug.GrooveForm;
-import org.airfit.plug.PartSpread;
+import org.airfit.measure.PartSpread;
 import org.airfit.plug.PlugProfile;
 import org.airfit.plug.ReferenceSet;
 import org.airfit.quantity.Length;

@@ -20,7 +20,7 @@ import java.util.List;
 import org.airfit.internal.Digits;
 import org.airfit.plug.Dimension;
 import org.airfit.plug.Identification;
-import org.airfit.plug.PartSpread;
+import org.airfit.measure.PartSpread;
 import org.airfit.plug.PlugProfile;
 import org.airfit.plug.ProfileCandidate;
 import org.airfit.plug.Residual;
@@ -94,7 +94,7 @@ public final class ReadingOverlay {
    */
   public static ReadingOverlay of(Identification identification) {
     List<ProfileCandidate> shown = identification.likely().isEmpty()
-        ? identification.ranking().subList(0, 1)
+        ? identification.candidates().subList(0, 1)
         : identification.likely();
     List<ProfileCandidate> compared = shown.stream()
         .filter(candidate -> !candidate.residuals().isEmpty())
@@ -227,7 +227,7 @@ public final class ReadingOverlay {
         "start",
         TEXT,
         fine(),
-        escaped(identification.identifier().referenceSet().toString()));
+        escaped(identification.referenceSet().toString()));
     double y = HEAD;
     for (ProfileCandidate candidate : candidates) {
       out.rule(EDGE, y, width - EDGE, y, FINE, 0.13);

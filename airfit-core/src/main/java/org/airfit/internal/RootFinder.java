@@ -88,7 +88,8 @@ public final class RootFinder {
     if (atWithin == 0.0) {
       return within;
     }
-    // what halving, and the spare steps, may have left of the width: 2 eps after the last of them, less a tenth for
+    // what halving, and the spare steps, may have left of the width: 2 eps after the last of them,
+    // less a tenth for
     // the rounding of the points
     double allowed = 0.9 * eps * Math.scalb(1.0, halvings(width, eps) + SPARE);
     double x1 = beyond; // the newest point, x2 on the other side of 0, x3 the one before

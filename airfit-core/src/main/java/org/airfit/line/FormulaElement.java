@@ -25,8 +25,7 @@ final class FormulaElement implements FlowElement {
   }
 
   private double fittings(double flow, double p1, double t) {
-    return fittingLoss
-        * IsothermalKernels.parameter(flow, area, AirState.GAS_CONSTANT * t, p1);
+    return fittingLoss * IsothermalKernels.parameter(flow, area, AirState.GAS_CONSTANT * t, p1);
   }
 
   private double lost(double flow, double p1, double t) {

@@ -25,8 +25,7 @@ enum FormulaLaw {
   static final double PS = 101325.0;
 
   private static final double ANR = ReferenceState.ANR.density().kilogramsPerCubicMetre();
-  private static final double SCFM_60F =
-      ReferenceState.SCFM_60F.density().kilogramsPerCubicMetre();
+  private static final double SCFM_60F = ReferenceState.SCFM_60F.density().kilogramsPerCubicMetre();
 
   private final boolean squares;
   private final double power;
@@ -83,11 +82,7 @@ enum FormulaLaw {
                 q * PS / (84.5872 * TS * (Math.pow(bore, 2.5) + 0.20915 * bore * bore * bore)));
       case FRITZSCHE ->
         length * t * Math.pow(q * PS / (93.500 * TS * Math.pow(bore, 2.69)), 1.0 / 0.538);
-      case METRIC_185 ->
-        1600.0
-            * Math.pow(q, 1.85)
-            * length
-            / (Math.pow(bore, 5.0) * p1);
+      case METRIC_185 -> 1600.0 * Math.pow(q, 1.85) * length / (Math.pow(bore, 5.0) * p1);
     };
   }
 

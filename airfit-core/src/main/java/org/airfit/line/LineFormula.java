@@ -240,8 +240,7 @@ public enum LineFormula implements LossModel {
     double share = element.dropShare(flow, p1, t);
     AbsolutePressure p2 = AbsolutePressure.ofPascals(Math.max(0.0, p1 * (1.0 - share)));
     if (p2.pascals() == 0.0) {
-      double largest =
-          Math.min(flow, element.largest(p1, t, inlet.viscosity().pascalSeconds()));
+      double largest = Math.min(flow, element.largest(p1, t, inlet.viscosity().pascalSeconds()));
       return LineLoss.choked(
           this, conduit, massFlow, inlet, MassFlow.ofKilogramsPerSecond(largest), p2);
     }

@@ -60,11 +60,7 @@ final class LineSearch {
   private boolean isFlowUnknown;
 
   private LineSearch(
-      Asked model,
-      Conduit conduit,
-      MassFlow massFlow,
-      AirState inlet,
-      AbsolutePressure outlet) {
+      Asked model, Conduit conduit, MassFlow massFlow, AirState inlet, AbsolutePressure outlet) {
     this.model = model;
     this.conduit = Objects.requireNonNull(conduit, "conduit");
     this.massFlow = Objects.requireNonNull(massFlow, "massFlow");
@@ -74,27 +70,18 @@ final class LineSearch {
     this.wantedSquares = squares(allowed);
   }
 
-  static LineSolution flow(
-      Asked model, Conduit conduit, AirState inlet, AbsolutePressure outlet) {
+  static LineSolution flow(Asked model, Conduit conduit, AirState inlet, AbsolutePressure outlet) {
     MassFlow none = MassFlow.ofKilogramsPerSecond(0.0);
     return new LineSearch(model, conduit, none, inlet, outlet).flow();
   }
 
   static Optional<LineSolution> bore(
-      Asked model,
-      Conduit conduit,
-      MassFlow massFlow,
-      AirState inlet,
-      AbsolutePressure outlet) {
+      Asked model, Conduit conduit, MassFlow massFlow, AirState inlet, AbsolutePressure outlet) {
     return new LineSearch(model, conduit, massFlow, inlet, outlet).bore();
   }
 
   static Optional<LineSolution> length(
-      Asked model,
-      Conduit conduit,
-      MassFlow massFlow,
-      AirState inlet,
-      AbsolutePressure outlet) {
+      Asked model, Conduit conduit, MassFlow massFlow, AirState inlet, AbsolutePressure outlet) {
     return new LineSearch(model, conduit, massFlow, inlet, outlet).length();
   }
 
@@ -123,8 +110,8 @@ final class LineSearch {
             flowing.drop().pascals() <= allowed),
         choked -> signed(
             Math.max(0.0, atChoking(choked))
-                + Math.log(choked.massFlow().kilogramsPerSecond()
-                    / choked.largest().kilogramsPerSecond()),
+                + Math.log(
+                    choked.massFlow().kilogramsPerSecond() / choked.largest().kilogramsPerSecond()),
             false));
   }
 
@@ -193,8 +180,7 @@ final class LineSearch {
         * Math.PI
         * Math.pow(bore, 4.0)
         / (256.0 * viscosity * Math.max(bore, length) * rt);
-    boolean isLaminar =
-        PipeElement.reynolds(laminar, bore, viscosity) < FrictionLaw.LAMINAR_BELOW;
+    boolean isLaminar = PipeElement.reynolds(laminar, bore, viscosity) < FrictionLaw.LAMINAR_BELOW;
     double flow = isLaminar ? Math.min(laminar, turbulent) : turbulent;
     return Math.min(MOST_FLOW, Math.max(LEAST_FLOW, Math.min(flow, area * p1 / Math.sqrt(rt))));
   }
@@ -217,7 +203,9 @@ final class LineSearch {
     double found = Math.exp(x);
     LineLoss loss = atBore(Math.min(WIDEST, Math.max(least, found)));
     return Optional.of(solution(
-        LineSolution.Unknown.BORE, loss, hasLeft(loss) && chokes(atBore(nextNarrower(found, least)))));
+        LineSolution.Unknown.BORE,
+        loss,
+        hasLeft(loss) && chokes(atBore(nextNarrower(found, least)))));
   }
 
   private static double nextNarrower(double bore, double least) {
@@ -271,7 +259,8 @@ final class LineSearch {
       if (within > 0.0 && beyond > 0.0) {
         break;
       }
-      // straight from no length to here, and a little farther, so that the answer comes to lie between
+      // straight from no length to here, and a little farther, so that the answer comes to lie
+      // between
       double straight = x * atNone / (atNone - y);
       x = y > 0.0
           ? Math.max(0.01 * x, Math.min(x, straight) * (1.0 - aside))
@@ -302,8 +291,7 @@ final class LineSearch {
     double k = wantedSquares
             / (flux * flux * AirState.GAS_CONSTANT * inlet.temperature().kelvins())
         - conduit.fittingLoss();
-    return Math.min(
-        LONGEST, Math.max(1.0e-6, Math.max(0.1, k) * conduit.bore().metres() / DARCY));
+    return Math.min(LONGEST, Math.max(1.0e-6, Math.max(0.1, k) * conduit.bore().metres() / DARCY));
   }
 
   /**

@@ -66,7 +66,8 @@ public final class LineSolution implements Worked {
   @Override
   public Working working(UnitSystem units) {
     return Working.titled(title(units), units)
-        .note("Found by trial: the " + name() + " was moved until the pressure at the outlet was the one wanted."
+        .note("Found by trial: the " + name()
+            + " was moved until the pressure at the outlet was the one wanted."
             + " The loss at the " + name() + " found:")
         .include(loss.working(units))
         .answer(sentence(units))
@@ -85,8 +86,7 @@ public final class LineSolution implements Worked {
     String pressure = ValueKind.PRESSURE.format(wanted.pascals(), 6, units);
     return switch (unknown) {
       case FLOW -> "Largest flow through " + conduit().in(units) + " that arrives at " + pressure;
-      case BORE ->
-        "Smallest bore through which " + flow(units) + " arrives at " + pressure;
+      case BORE -> "Smallest bore through which " + flow(units) + " arrives at " + pressure;
       case LENGTH ->
         "Longest line of " + conduit().bore().format(units.smallLengthUnit())
             + " bore through which " + flow(units) + " arrives at " + pressure;
@@ -100,8 +100,7 @@ public final class LineSolution implements Worked {
   private String sentence(UnitSystem units) {
     String found = switch (unknown) {
       case FLOW -> "The largest flow is " + flow(units);
-      case BORE ->
-        "The smallest bore is " + conduit().bore().format(units.smallLengthUnit(), 3);
+      case BORE -> "The smallest bore is " + conduit().bore().format(units.smallLengthUnit(), 3);
       case LENGTH ->
         "The longest line is "
             + conduit().length().format(units.either(LengthUnit.METRE, LengthUnit.FOOT), 2);
@@ -110,10 +109,8 @@ public final class LineSolution implements Worked {
         + switch (unknown) {
           case FLOW ->
             choked ? ": the line chokes, and no more passes however low the pressure behind." : ".";
-          case BORE ->
-            choked ? ": the flow chokes in a smaller one." : ".";
-          case LENGTH ->
-            choked ? ": the flow chokes in a longer one." : ".";
+          case BORE -> choked ? ": the flow chokes in a smaller one." : ".";
+          case LENGTH -> choked ? ": the flow chokes in a longer one." : ".";
         };
   }
 

@@ -42,9 +42,8 @@ record LossElement(Object model, Conduit conduit, BiFunction<MassFlow, AirState,
   /** What the model itself says, asked from a flow that no pipe passes: as much mass as fills the bore at p1/√(R T). */
   @Override
   public double largest(double pascals, double kelvins, double viscosity) {
-    double flow = conduit.area().squareMetres()
-        * pascals
-        / Math.sqrt(AirState.GAS_CONSTANT * kelvins);
+    double flow =
+        conduit.area().squareMetres() * pascals / Math.sqrt(AirState.GAS_CONSTANT * kelvins);
     for (int i = 0; i < DOUBLINGS; i++) {
       double largest = ask(flow, pascals, kelvins, viscosity)
           .fold(flowing -> Double.NaN, choked -> choked.largest().kilogramsPerSecond());
@@ -59,8 +58,7 @@ record LossElement(Object model, Conduit conduit, BiFunction<MassFlow, AirState,
   /** Not told by the model; taken where friction usually jumps. */
   @Override
   public double nextJump(double above, double viscosity) {
-    return PipeElement.nextJump(
-        FrictionLaw.COLEBROOK, above, conduit.bore().metres(), viscosity);
+    return PipeElement.nextJump(FrictionLaw.COLEBROOK, above, conduit.bore().metres(), viscosity);
   }
 
   @Override

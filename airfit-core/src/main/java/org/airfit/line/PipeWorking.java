@@ -178,11 +178,7 @@ final class PipeWorking {
   private final int digits;
 
   private PipeWorking(
-      PipeEquation equation,
-      FrictionLaw law,
-      Source source,
-      LineLoss.Flowing loss,
-      double darcy) {
+      PipeEquation equation, FrictionLaw law, Source source, LineLoss.Flowing loss, double darcy) {
     this.equation = equation;
     this.law = law;
     this.source = source;
@@ -221,15 +217,13 @@ final class PipeWorking {
         .build();
   }
 
-  static Working of(
-      PipeEquation equation, Source source, LineLoss.Choked loss, UnitSystem units) {
-    Working.Builder working = Working.titled(
-        loss.conduit().in(units) + " chokes (" + loss.model().title() + ")", units);
+  static Working of(PipeEquation equation, Source source, LineLoss.Choked loss, UnitSystem units) {
+    Working.Builder working =
+        Working.titled(loss.conduit().in(units) + " chokes (" + loss.model().title() + ")", units);
     return switch (equation) {
       case ISOTHERMAL ->
         choking(working, loss)
-            .step(
-                ISOTHERMAL_CHOKING.from(source), loss.chokingPressure().pascals(), 5)
+            .step(ISOTHERMAL_CHOKING.from(source), loss.chokingPressure().pascals(), 5)
             .answer(OUTLET_PRESSURE)
             .note(
                 "The flow asked for is more than the largest, which was found by trial. Isothermal flow chokes at "
@@ -316,10 +310,7 @@ final class PipeWorking {
         .given(RATIO, AirState.HEAT_CAPACITY_RATIO, 3)
         .step(MACH_AT_INLET.from(source), loss.inletMach(), 6)
         .step(MACH_AT_OUTLET.from(source), loss.outletMach(), digits)
-        .step(
-            TEMPERATURE_AT_OUTLET.from(source),
-            loss.outlet().temperature().kelvins(),
-            6);
+        .step(TEMPERATURE_AT_OUTLET.from(source), loss.outlet().temperature().kelvins(), 6);
     outletPressure(working, ADIABATIC);
   }
 

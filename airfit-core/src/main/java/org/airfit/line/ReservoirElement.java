@@ -80,8 +80,7 @@ final class ReservoirElement implements FlowElement {
 
   private double tooMuch(double logOfMach, double flowAtOne, double viscosity) {
     IsentropicFlow entering = IsentropicFlow.atMach(Math.exp(logOfMach));
-    double k = inBore.resistance(
-        inBore.darcy(flowAtOne * entering.massFlowFunction(), viscosity));
+    double k = inBore.resistance(inBore.darcy(flowAtOne * entering.massFlowFunction(), viscosity));
     return Math.log(k / FannoFlow.atMach(entering.mach()).resistanceLeft());
   }
 

@@ -124,8 +124,8 @@ record ReservoirModel(FrictionLaw law) implements LossModel {
     ReservoirElement element = new ReservoirElement(law, conduit);
     double p0 = rest.pressure().pascals();
     double t0 = rest.temperature().kelvins();
-    IsentropicFlow entering = IsentropicFlow.atMach(
-        element.machAtLargest(p0, t0, rest.viscosity().pascalSeconds()));
+    IsentropicFlow entering =
+        IsentropicFlow.atMach(element.machAtLargest(p0, t0, rest.viscosity().pascalSeconds()));
     double largest = element.flowAtOne(p0, t0) * entering.massFlowFunction();
     return LineLoss.choked(
         this,
@@ -158,7 +158,7 @@ record ReservoirModel(FrictionLaw law) implements LossModel {
         .given(INLET_KELVINS, loss.inlet().temperature().kelvins(), 7)
         .given(RATIO, G, 3)
         .step(MACH_ENTERED, loss.inletMach(), 5)
-        .step(PRESSURE_AT_REST, loss.outlet().pressure().pascals() + loss.drop().pascals(), digits)
+        .step(PRESSURE_AT_REST, loss.outlet().pressure().pascals() + loss.drop().pascals(), 6)
         .include(inBore.working(units), OUTLET_PRESSURE)
         .step(LOST_FROM_REST, loss.drop().pascals(), 3)
         .answer(DROP)

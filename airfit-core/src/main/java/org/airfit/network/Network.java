@@ -315,8 +315,13 @@ public final class Network {
      */
     public Builder element(String name, String from, String to, FlowElement element) {
       requireName("name", "branch", name);
-      double lost = ATMOSPHERES - Objects.requireNonNull(element, "element")
-          .outlet(0.0, ATMOSPHERES, ROOM.temperature().kelvins(), ROOM.viscosity().pascalSeconds());
+      double lost = ATMOSPHERES
+          - Objects.requireNonNull(element, "element")
+              .outlet(
+                  0.0,
+                  ATMOSPHERES,
+                  ROOM.temperature().kelvins(),
+                  ROOM.viscosity().pascalSeconds());
       if (lost != 0.0) {
         throw new IllegalArgumentException("pressure lost by " + name
             + " without flow must be 0 Pa in a network, was " + lost
@@ -328,8 +333,8 @@ public final class Network {
 
     private Builder branch(Branch branch) {
       if (branch.from().equals(branch.to())) {
-        throw new IllegalArgumentException("ends of " + branch.name() + " must be two nodes, was \""
-            + branch.from() + "\" twice");
+        throw new IllegalArgumentException(
+            "ends of " + branch.name() + " must be two nodes, was \"" + branch.from() + "\" twice");
       }
       if (!names.add(branch.name())) {
         throw new IllegalArgumentException(

@@ -201,7 +201,8 @@ public sealed interface NetworkResult extends Worked {
     private void balance(Working.Builder working, String node, UnitSystem units) {
       List<BranchFlow> in =
           values.branches.stream().filter(branch -> branch.to().equals(node)).toList();
-      if (in.isEmpty() || values.supplies.stream().anyMatch(supply -> supply.node().equals(node))) {
+      if (in.isEmpty()
+          || values.supplies.stream().anyMatch(supply -> supply.node().equals(node))) {
         return;
       }
       List<Double> out = new ArrayList<>();

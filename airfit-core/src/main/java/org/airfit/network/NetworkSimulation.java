@@ -173,8 +173,7 @@ public final class NetworkSimulation {
       int count = fare.pressure.size();
       return count == 0
           ? Optional.empty()
-          : Optional.of(
-              fare.pressure.get((int) Math.min(count - 1.0, Math.floor(share * count))));
+          : Optional.of(fare.pressure.get((int) Math.min(count - 1.0, Math.floor(share * count))));
     }
 
     @Override

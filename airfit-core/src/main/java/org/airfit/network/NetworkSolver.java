@@ -88,9 +88,7 @@ final class NetworkSolver {
     double corner = atmosphere + RAMP_PASCALS;
     double sum = 0.0;
     for (ToolDemand tool : toolsAt.get(node)) {
-      sum += p < corner
-          ? tool.flow(corner, atmosphere) / RAMP_PASCALS
-          : tool.slope(p, atmosphere);
+      sum += p < corner ? tool.flow(corner, atmosphere) / RAMP_PASCALS : tool.slope(p, atmosphere);
     }
     return sum;
   }
@@ -297,8 +295,7 @@ final class NetworkSolver {
     for (int i = 0; i < pascals.length; i++) {
       if (unknown[i] >= 0) {
         double to = pascals[i] + step[unknown[i]];
-        double within =
-            Math.min(Math.max(to, atmosphere), pressureScale * (1.0 + 1.0e-9));
+        double within = Math.min(Math.max(to, atmosphere), pressureScale * (1.0 + 1.0e-9));
         if (within != to) { // a step kept keeps its digits
           step[unknown[i]] = within - pascals[i];
         }

@@ -80,8 +80,7 @@ final class SolverBranch {
     } else {
       behind = atMeasured;
       slope = Math.max(least, slope(q, p1, behind, outlet, scales.width()));
-      byInlet =
-          isOnRamp(q, scales.width()) ? 1.0 : Math.max(0.1, (behind + q * slope) / p1);
+      byInlet = isOnRamp(q, scales.width()) ? 1.0 : Math.max(0.1, (behind + q * slope) / p1);
     }
     left = behind - (p1 - inlet) - outlet;
   }
@@ -106,7 +105,8 @@ final class SolverBranch {
     }
     return Double.isNaN(behind(q * (1.0 + STEP), p1, width))
         ? slopeToLimit(q, p1, behind, outlet, width)
-        // no drop grows more slowly than in a straight line; where it has no digits left in the pressure, this is what counts
+        // no drop grows more slowly than in a straight line; where it has no digits left in the
+        // pressure, this is what counts
         : Math.max(-element.slope(q, p1, kelvins, viscosity), (p1 - behind) / q);
   }
 

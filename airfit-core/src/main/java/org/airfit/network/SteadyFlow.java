@@ -86,16 +86,17 @@ final class SteadyFlow {
 
   private NetworkResult solved(NetworkSolver solver) {
     Map<String, AbsolutePressure> pressures = new LinkedHashMap<>();
-    nodes.forEach(node ->
-        pressures.put(node, AbsolutePressure.ofPascals(solver.pascals[number(node)])));
+    nodes.forEach(
+        node -> pressures.put(node, AbsolutePressure.ofPascals(solver.pascals[number(node)])));
     List<BranchFlow> flows = new ArrayList<>();
     for (int k = 0; k < solver.branches.length; k++) {
-      flows.add(BranchFlow.of(
-          plan.branches().get(k), solver.branches[k], nodes, solver.pascals, air));
+      flows.add(
+          BranchFlow.of(plan.branches().get(k), solver.branches[k], nodes, solver.pascals, air));
     }
     List<SupplyFlow> given = new ArrayList<>();
-    plan.supplies().forEach((node, supply) -> given.add(SupplyFlow.of(
-        node, supply, solver.supplied[number(node)], solver.exhausted[number(node)])));
+    plan.supplies()
+        .forEach((node, supply) -> given.add(SupplyFlow.of(
+            node, supply, solver.supplied[number(node)], solver.exhausted[number(node)])));
     List<ToolFlow> taken = new ArrayList<>();
     int[] next = new int[nodes.size()];
     for (int i = 0; i < parts.length; i++) {

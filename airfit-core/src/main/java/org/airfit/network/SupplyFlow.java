@@ -68,7 +68,8 @@ public final class SupplyFlow {
   @Override
   public String toString() {
     boolean gives = values.takenBack.kilogramsPerSecond() == 0.0;
-    return values.node + (gives ? " gives " : " takes back ")
+    return values.node
+        + (gives ? " gives " : " takes back ")
         + (gives ? values.given : values.takenBack).format(MassFlowUnit.KILOGRAM_PER_SECOND);
   }
 }

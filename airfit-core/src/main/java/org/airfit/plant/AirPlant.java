@@ -147,8 +147,9 @@ public record AirPlant(
   }
 
   private YearlyCost cost(String what, PowerTaken power) {
-    double watts =
-        power.kilogramsPerSecond() * power.joulesPerKilogram() / (compressorEfficiency * motorEfficiency);
+    double watts = power.kilogramsPerSecond()
+        * power.joulesPerKilogram()
+        / (compressorEfficiency * motorEfficiency);
     return YearlyCost.of(what, Power.ofWatts(watts), time, perKilowattHour, power);
   }
 

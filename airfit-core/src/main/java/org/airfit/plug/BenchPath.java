@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.airfit.internal.Digits;
+import org.airfit.internal.ReadingDensity;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.safety.Caution;
@@ -203,27 +204,28 @@ public final class BenchPath {
       return open;
     }
 
-    private Expected expected(PlugProfile profile, Dimension dimension) {
+    private ReadingDensity expected(PlugProfile profile, Dimension dimension) {
       return java.util.Objects.requireNonNull(model(profile, dimension));
     }
 
-    private @Nullable Expected model(PlugProfile profile, Dimension dimension) {
+    private @Nullable ReadingDensity model(PlugProfile profile, Dimension dimension) {
       Optional<GaugeBall> ball = ball(identifier, dimension);
-      return TipLength.expected(
-          profile,
-          dimension,
-          ball,
-          Identification.uncertainty(identifier.instrument(), dimension, ball),
-          identifier.wearAllowance().millimetres());
+      return profile
+          .sizes()
+          .expected(
+              dimension,
+              ball,
+              Evidence.uncertainty(identifier.instrument(), dimension, ball),
+              identifier.wearAllowance().millimetres());
     }
 
     private List<Band> bands(List<PlugProfile> left, Dimension dimension) {
       List<Band> own = new ArrayList<>();
       for (PlugProfile profile : left) {
-        Expected expected = expected(profile, dimension);
+        ReadingDensity expected = expected(profile, dimension);
         double margin = expected.margin(TAIL);
         own.add(new Band(
-            Math.max(0.0, expected.low - margin), expected.high + margin, List.of(profile)));
+            Math.max(0.0, expected.low() - margin), expected.high() + margin, List.of(profile)));
       }
       own.sort(Comparator.comparingDouble(Band::low));
       List<Band> merged = new ArrayList<>();
@@ -246,7 +248,7 @@ public final class BenchPath {
     private double drop(List<PlugProfile> left, Dimension dimension) {
       double unknown = identifier.unknownPrior();
       double[] chances = new double[left.size()];
-      @Nullable Expected[] models = new Expected[left.size()];
+      @Nullable ReadingDensity[] models = new ReadingDensity[left.size()];
       for (int k = 0; k < chances.length; k++) {
         chances[k] = (1.0 - unknown) / chances.length;
         models[k] = expected(left.get(k), dimension);

@@ -1,6 +1,8 @@
 package org.airfit.plug;
 
 import java.util.List;
+import org.airfit.measure.Access;
+import org.airfit.measure.PartSpread;
 import org.airfit.quantity.Length;
 import org.airfit.source.Source;
 
@@ -44,7 +46,7 @@ public final class DemoProfiles {
         PlugProfile.builder(id).displayName(name).from(Provenance.synthetic(), INVENTED);
     int next = 0;
     for (Dimension dimension : Dimension.values()) {
-      double deviation = dimension.access() == Dimension.Access.OUTSIDE ? 0.03 : 0.06;
+      double deviation = dimension.access() == Access.OUTSIDE ? 0.03 : 0.06;
       builder.dimension(
           dimension,
           PartSpread.normal(Length.ofMillimetres(sizes[next++]), Length.ofMillimetres(deviation)));

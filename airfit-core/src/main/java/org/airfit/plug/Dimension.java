@@ -1,5 +1,10 @@
 package org.airfit.plug;
 
+import java.util.Arrays;
+import java.util.stream.Collectors;
+import org.airfit.measure.Access;
+import org.airfit.measure.Wear;
+
 /**
  * What can be measured on the outside of a plug, and its bore.
  *
@@ -110,33 +115,6 @@ public enum Dimension {
       4.5,
       13.0);
 
-  /** How a caliper gets at a dimension; decides which of its error limits and which technique allowance applies. */
-  enum Access {
-    OUTSIDE,
-    STEP,
-    GROOVE,
-    BORE
-  }
-
-  /** What wear, which only removes metal, does to a dimension. */
-  public enum Wear {
-    /** Worn plugs read smaller. */
-    SHRINKS,
-    /** Worn plugs read larger: the walls of a groove move apart. */
-    GROWS,
-    /** Nothing rubs or locks there; wear is not counted. */
-    NONE;
-
-    /**
-     * Obtains the sign of the change: the true size of a worn plug is that of a new one plus this times what has gone.
-     *
-     * @return −1, 0 or 1
-     */
-    public int sign() {
-      return this == SHRINKS ? -1 : this == GROWS ? 1 : 0;
-    }
-  }
-
   private final String symbol;
   private final String label;
   private final String definition;
@@ -163,6 +141,27 @@ public enum Dimension {
     this.wear = wear;
     this.usualLowMm = usualLowMm;
     this.usualHighMm = usualHighMm;
+  }
+
+  /**
+   * Finds the dimension by its label or symbol. Upper and lower case are alike in a label; a symbol is taken as it stands.
+   *
+   * @param text the label, such as "tip diameter", the symbol, such as "D_t", or both, as {@link #toString} writes them
+   * @return the dimension
+   * @throws IllegalArgumentException if no dimension is called so
+   */
+  public static Dimension parse(String text) {
+    String wanted = text.strip();
+    for (Dimension dimension : values()) {
+      if (dimension.label.equalsIgnoreCase(wanted)
+          || dimension.symbol.equals(wanted)
+          || dimension.toString().equalsIgnoreCase(wanted)) {
+        return dimension;
+      }
+    }
+    throw new IllegalArgumentException("dimension must be one of "
+        + Arrays.stream(values()).map(Dimension::toString).collect(Collectors.joining(", "))
+        + ", was \"" + text + "\"");
   }
 
   /** {@return the symbol, such as "D_t", which reads the same in LaTeX} */
@@ -195,7 +194,8 @@ public enum Dimension {
     return wear == Wear.SHRINKS;
   }
 
-  Access access() {
+  /** {@return how a caliper gets at it} */
+  public Access access() {
     return access;
   }
 

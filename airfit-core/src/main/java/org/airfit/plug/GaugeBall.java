@@ -1,6 +1,6 @@
 package org.airfit.plug;
 
-import java.util.Optional;
+import java.util.Objects;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
 
@@ -8,7 +8,7 @@ import org.airfit.quantity.LengthUnit;
  * A steel ball laid into the locking groove, to take the tip length where jaws find no good edge.
  *
  * <p>The ball lies on the root of the groove and is pushed against the wall that carries the locking balls. Measure with outside jaws
- * from the tip face over the ball.
+ * from the tip face over the ball; {@link PlugReading#overBall} works out the tip length.
  *
  * <pre>
  *   L_g = M − d/2 − x,   x = d/2          where the wall is as high as half the ball, h ≥ d/2
@@ -55,80 +55,11 @@ public record GaugeBall(Length diameter) {
    * @throws IllegalArgumentException if it is outside its range
    */
   public GaugeBall {
+    Objects.requireNonNull(diameter, "diameter");
     if (!(diameter.metres() > 0.0 && diameter.millimetres() <= LARGEST_MM)) {
       throw new IllegalArgumentException("diameter of a gauge ball must be in (0, 10] mm, was "
           + diameter.format(LengthUnit.MILLIMETRE) + "; it must go into the groove of a plug");
     }
-  }
-
-  /**
-   * Obtains the tip length to the edge from a measurement over the ball.
-   *
-   * @param overBall what was measured from the tip face over the ball
-   * @param instrument what with, by its outside jaws
-   * @param collar the collar diameter as read
-   * @param groove the groove diameter as read, below that of the collar
-   * @return the tip length with its uncertainty
-   * @throws IllegalArgumentException if the readings are of other dimensions, the groove is no groove, or the measurement is too short for
-   *     the ball
-   */
-  public Reading tipLength(Length overBall, Instrument instrument, Reading collar, Reading groove) {
-    require(collar, Dimension.COLLAR_DIAMETER);
-    require(groove, Dimension.GROOVE_DIAMETER);
-    double d = diameter.millimetres();
-    double h = 0.5 * (collar.length().millimetres() - groove.length().millimetres());
-    if (!(h > 0.0)) {
-      throw new IllegalArgumentException(
-          groove.dimension() + " must be below the " + collar.dimension() + " of "
-              + collar.length().format(LengthUnit.MILLIMETRE) + ", was "
-              + groove.length().format(LengthUnit.MILLIMETRE) + "; check both");
-    }
-    double x = fromWall(d, h);
-    double length = overBall.millimetres() - 0.5 * d - x;
-    if (!(length > 0.0)) {
-      throw new IllegalArgumentException("measurement over the ball must be above "
-          + Length.ofMillimetres(0.5 * d + x).format(LengthUnit.MILLIMETRE) + " for a ball of "
-          + diameter.format(LengthUnit.MILLIMETRE) + ", was "
-          + overBall.format(LengthUnit.MILLIMETRE) + "; measure from the tip face");
-    }
-    instrument.limitOfError(Dimension.COLLAR_DIAMETER, overBall);
-    double slope = slope(d, h);
-    double ofHeight = 0.5
-        * Math.hypot(
-            collar.standardUncertainty().millimetres(),
-            groove.standardUncertainty().millimetres());
-    // outside jaws on a face and a ball: as good as on a cylinder
-    double ofMeasurement =
-        instrument.standardUncertainty(Dimension.COLLAR_DIAMETER).millimetres();
-    return new Reading(
-        Dimension.TIP_LENGTH,
-        Length.ofMillimetres(length),
-        Length.ofMillimetres(Math.hypot(ofMeasurement, slope * ofHeight)),
-        Optional.empty(),
-        Optional.of(instrument));
-  }
-
-  /**
-   * Obtains the tip length by this ball from a measurement over it, for a profile that states its tip length so.
-   *
-   * @param overBall what was measured from the tip face over the ball
-   * @param instrument what with, by its outside jaws
-   * @return the tip length by the ball with its uncertainty
-   * @throws IllegalArgumentException if the measurement is not longer than the ball
-   */
-  public Reading tipLengthByBall(Length overBall, Instrument instrument) {
-    if (!(overBall.compareTo(diameter) > 0)) {
-      throw new IllegalArgumentException("measurement over the ball must be above its diameter of "
-          + diameter.format(LengthUnit.MILLIMETRE) + ", was "
-          + overBall.format(LengthUnit.MILLIMETRE) + "; measure from the tip face");
-    }
-    instrument.limitOfError(Dimension.COLLAR_DIAMETER, overBall);
-    return new Reading(
-        Dimension.TIP_LENGTH,
-        overBall.minus(diameter),
-        instrument.standardUncertainty(Dimension.COLLAR_DIAMETER),
-        Optional.of(this),
-        Optional.of(instrument));
   }
 
   /** {@return the ball in words, such as "a ball of 4 mm"} */
@@ -145,12 +76,5 @@ public record GaugeBall(Length diameter) {
   /** How much further for a higher wall, ∂x/∂h. */
   static double slope(double d, double h) {
     return h < 0.5 * d ? (d - 2.0 * h) / (2.0 * fromWall(d, h)) : 0.0;
-  }
-
-  private static void require(Reading reading, Dimension dimension) {
-    if (reading.dimension() != dimension) {
-      throw new IllegalArgumentException(
-          "reading must be of the " + dimension + ", was of the " + reading.dimension());
-    }
   }
 }

@@ -3,6 +3,8 @@ package org.airfit.plug;
 import java.util.ArrayList;
 import java.util.List;
 import org.airfit.internal.Digits;
+import org.airfit.internal.ReadingDensity;
+import org.airfit.measure.PartSpread;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.source.Source;
 import org.airfit.working.Term;
@@ -33,50 +35,50 @@ final class IdentificationWorking {
 
   private IdentificationWorking() {}
 
-  static Working of(Identification answer) {
+  static Working of(Evidence answer, String inWords) {
     Working.Builder out = Working.titled("Identification of a plug against the set \""
-        + answer.identifier().referenceSet().name() + "\"");
-    out.note("The set is " + answer.weakestProvenance() + ".");
+        + answer.set().name() + "\"");
+    out.note("The set is " + answer.set().weakestProvenance() + ".");
     if (answer.readings().isEmpty() && answer.clues().isEmpty()) {
       return out.note("No readings: every profile keeps the chance it had.").build();
     }
     answer.readings().forEach(reading -> out.note("Read: " + reading + "."));
     answer.clues().forEach(clue -> out.note("Clue: " + clue + "."));
     List<ProfileCandidate> shown = new ArrayList<>();
-    for (ProfileCandidate candidate : answer.ranking()) {
+    for (ProfileCandidate candidate : answer.candidates()) {
       if (shown.isEmpty() || candidate.probability() > SHOWN_ABOVE) {
         shown.add(candidate);
         out.include(profile(answer, candidate));
       }
     }
-    int left = answer.ranking().size() - shown.size();
+    int left = answer.candidates().size() - shown.size();
     if (left > 0) {
       out.note("Left out here: " + left + (left == 1 ? " profile" : " profiles")
           + " with a chance below one in a million each.");
     }
     posterior(out, answer, shown);
-    return out.note(answer.inWords()).build();
+    return out.note(inWords).build();
   }
 
-  private static Working profile(Identification answer, ProfileCandidate candidate) {
+  private static Working profile(Evidence answer, ProfileCandidate candidate) {
     Working.Builder out = Working.titled(candidate.profile().toString());
     List<Term> misfits = new ArrayList<>();
     List<Term> densities = new ArrayList<>();
-    List<CommonError> groups = CommonError.of(
+    List<CaliperGroup> groups = CaliperGroup.of(
         candidate.residuals().stream().map(Residual::reading).toList(),
         candidate.residuals().stream().map(Residual::spread).toList(),
-        answer.identifier().wearAllowance().millimetres());
+        answer.assumptions().wear().millimetres());
     for (Residual residual : candidate.residuals()) {
       if (!answer.readings().contains(residual.reading())) {
         out.note(
             "The tip length was not taken as this profile states it. With the nominal collar and groove diameters it becomes "
                 + residual.reading() + " (plane geometry, see GaugeBall).");
       }
-      if (!CommonError.shares(groups, residual.reading())) {
+      if (!CaliperGroup.shares(groups, residual.reading())) {
         reading(out, answer, residual, misfits, densities);
       }
     }
-    for (CommonError group : groups) {
+    for (CaliperGroup group : groups) {
       shared(out, candidate, group, misfits, densities);
     }
     int unread = answer.readings().size() - candidate.residuals().size();
@@ -147,7 +149,7 @@ final class IdentificationWorking {
 
   private static void reading(
       Working.Builder out,
-      Identification answer,
+      Evidence answer,
       Residual residual,
       List<Term> misfits,
       List<Term> densities) {
@@ -155,11 +157,11 @@ final class IdentificationWorking {
     String name = dimension.symbol();
     double y = residual.reading().length().millimetres();
     double u = residual.reading().standardUncertainty().millimetres();
-    double wear = answer.identifier().wearAllowance().millimetres();
-    Expected expected = Expected.of(residual.spread(), u, wear, dimension);
+    double wear = answer.assumptions().wear().millimetres();
+    ReadingDensity expected = CaliperGroup.density(residual.spread(), u, wear, dimension);
     out.note(residual.inWords() + ".");
 
-    Term sigma = Term.of("σ", "\\sigma", expected.sigma, "mm", DIGITS);
+    Term sigma = Term.of("σ", "\\sigma", expected.sigma(), "mm", DIGITS);
     if (residual.spread() instanceof PartSpread.Limits) {
       out.note(
           "Limits are no scatter: σ is the uncertainty of the reading, " + sigma.quantity() + ".");
@@ -179,7 +181,7 @@ final class IdentificationWorking {
         Term.of("ln f(" + name + ")", "\\ln f_{" + name + "}", expected.logDensity(y), "", DIGITS);
     misfits.add(misfit);
     densities.add(logDensity);
-    boolean plain = residual.spread() instanceof PartSpread.Normal && expected.wear == 0.0;
+    boolean plain = residual.spread() instanceof PartSpread.Normal && expected.wear() == 0.0;
     if (plain) {
       out.step(
           "misfit",
@@ -196,20 +198,20 @@ final class IdentificationWorking {
           "⟨" + logDensity.symbol() + "⟩ = −⟨" + misfit.symbol() + "⟩²/2 − ln(⟨σ⟩ × √(2 × π))",
           "⟨" + logDensity.symbol() + "⟩ = -⟨" + misfit.symbol()
               + "⟩^2/2 - \\ln(⟨σ⟩ \\sqrt{2\\pi})",
-          List.of(misfit, Term.of("σ", "\\sigma", expected.sigma, "", DIGITS)),
+          List.of(misfit, Term.of("σ", "\\sigma", expected.sigma(), "", DIGITS)),
           logDensity,
           NORMAL);
       return;
     }
-    out.note("Nearest size allowed: from " + Digits.significant(expected.low, DIGITS) + " mm to "
-        + Digits.significant(expected.high, DIGITS) + " mm"
-        + (expected.wear > 0.0
-            ? ", wear of up to " + answer.identifier().wearAllowance().format(LengthUnit.MILLIMETRE)
+    out.note("Nearest size allowed: from " + Digits.significant(expected.low(), DIGITS) + " mm to "
+        + Digits.significant(expected.high(), DIGITS) + " mm"
+        + (expected.wear() > 0.0
+            ? ", wear of up to " + answer.assumptions().wear().format(LengthUnit.MILLIMETRE)
                 + " included"
             : "")
         + "; the misfit from it is z = " + misfit.value() + ".");
     out.note(
-        density(residual.spread(), expected.wear > 0.0) + " ln f = " + logDensity.value() + ".");
+        density(residual.spread(), expected.wear() > 0.0) + " ln f = " + logDensity.value() + ".");
   }
 
   private static String density(PartSpread spread, boolean worn) {
@@ -231,17 +233,17 @@ final class IdentificationWorking {
   private static void shared(
       Working.Builder out,
       ProfileCandidate candidate,
-      CommonError group,
+      CaliperGroup group,
       List<Term> misfits,
       List<Term> densities) {
-    String caliper = group.caliper.label();
+    String caliper = group.caliper().label();
     out.note(
         "The readings with the " + caliper
             + " share its error e, which has the standard deviation c; what else they may be off is each one's own.");
-    Term c = Term.of("c", "c", group.c, "mm", FINEST);
+    Term c = Term.of("c", "c", group.error().c(), "mm", FINEST);
     List<Residual> residuals = candidate.residuals().stream()
         .filter(residual -> residual.reading().caliper().isPresent()
-            && residual.reading().caliper().get() == group.caliper)
+            && residual.reading().caliper().get() == group.caliper())
         .toList();
     List<Term> given = new ArrayList<>();
     StringBuilder over = new StringBuilder();
@@ -252,7 +254,7 @@ final class IdentificationWorking {
       String name = residual.dimension().symbol();
       out.note(residual.inWords() + ".");
       Term sigma =
-          Term.of("σ(" + name + ")", "\\sigma_{" + name + "}", group.own.get(j).sigma, "mm", FINER);
+          Term.of("σ(" + name + ")", "\\sigma_{" + name + "}", group.error().own(j).sigma(), "mm", FINER);
       Term difference = Term.of(
           "r(" + name + ")", "r_{" + name + "}", residual.differenceMillimetres(), "mm", DIGITS);
       sigmas.add(sigma);
@@ -273,7 +275,7 @@ final class IdentificationWorking {
             sigma,
             NORMAL);
       }
-      if (group.isPlain()) {
+      if (group.error().isPlain()) {
         out.step(
             "reading less nominal",
             "⟨" + difference.symbol() + "⟩ = ⟨y⟩ − ⟨µ⟩",
@@ -289,9 +291,9 @@ final class IdentificationWorking {
         weights.append(j == 0 ? "" : " + ").append("1/⟨" + sigma.symbol() + "⟩²");
       }
     }
-    Term error = Term.of("e", "e", group.best, "mm", FINE);
-    Term weight = Term.of("W", "W", group.weight, "", FINE);
-    if (group.isPlain()) {
+    Term error = Term.of("e", "e", group.error().best(), "mm", FINE);
+    Term weight = Term.of("W", "W", group.error().weight(), "", FINE);
+    if (group.error().isPlain()) {
       List<Term> scatter = new ArrayList<>(sigmas);
       scatter.add(c);
       out.step(
@@ -317,7 +319,7 @@ final class IdentificationWorking {
     for (int j = 0; j < residuals.size(); j++) {
       less(out, residuals.get(j), group, j, sigmas.get(j), error, misfits, densities);
     }
-    Term own = Term.of("z(e)", "z_e", group.best / group.c, "", DIGITS);
+    Term own = Term.of("z(e)", "z_e", group.error().best() / group.error().c(), "", DIGITS);
     out.step(
         "misfit of the caliper itself",
         "⟨z(e)⟩ = ⟨e⟩/⟨c⟩",
@@ -326,11 +328,11 @@ final class IdentificationWorking {
         own,
         COVARIANCE);
     misfits.add(own);
-    if (group.isPlain()) {
+    if (group.error().isPlain()) {
       Term log = Term.of(
           "ln g",
           "\\ln g",
-          -0.5 * (group.best / group.c) * (group.best / group.c) - 0.5 * Math.log1p(group.weight),
+          -0.5 * (group.error().best() / group.error().c()) * (group.error().best() / group.error().c()) - 0.5 * Math.log1p(group.error().weight()),
           "",
           DIGITS);
       out.step(
@@ -342,7 +344,7 @@ final class IdentificationWorking {
           COVARIANCE);
       densities.add(log);
     } else {
-      Term log = Term.of("ln F", "\\ln F", group.logLikelihood(), "", DIGITS);
+      Term log = Term.of("ln F", "\\ln F", group.error().logLikelihood(), "", DIGITS);
       out.note(
           "Density of these readings together, averaged over every error the caliper may have, "
               + "∫ φ(e/c)/c Π f(y − e) de by small even steps: ln F = " + log.value() + ".");
@@ -353,21 +355,21 @@ final class IdentificationWorking {
   private static void less(
       Working.Builder out,
       Residual residual,
-      CommonError group,
+      CaliperGroup group,
       int j,
       Term sigma,
       Term error,
       List<Term> misfits,
       List<Term> densities) {
     String name = residual.dimension().symbol();
-    double y = residual.reading().length().millimetres() - group.best;
-    Expected expected = group.own.get(j);
+    double y = residual.reading().length().millimetres() - group.error().best();
+    ReadingDensity expected = group.error().own(j);
     Term misfit = Term.of("z(" + name + ")", "z_{" + name + "}", expected.misfit(y), "", DIGITS);
     misfits.add(misfit);
-    if (!group.isPlain()) {
+    if (!group.error().isPlain()) {
       out.note("Less e, the " + residual.dimension() + " misses the nearest size allowed, from "
-          + Digits.significant(expected.low, DIGITS) + " mm to "
-          + Digits.significant(expected.high, DIGITS) + " mm, by z = " + misfit.value() + ".");
+          + Digits.significant(expected.low(), DIGITS) + " mm to "
+          + Digits.significant(expected.high(), DIGITS) + " mm, by z = " + misfit.value() + ".");
       return;
     }
     Term difference = Term.of(
@@ -390,14 +392,14 @@ final class IdentificationWorking {
         "⟨" + logDensity.symbol() + "⟩ = -⟨" + misfit.symbol() + "⟩^2/2 - \\ln(⟨" + sigma.symbol()
             + "⟩ \\sqrt{2\\pi})",
         List.of(
-            misfit, Term.of(sigma.symbol(), "\\sigma_{" + name + "}", expected.sigma, "", FINER)),
+            misfit, Term.of(sigma.symbol(), "\\sigma_{" + name + "}", expected.sigma(), "", FINER)),
         logDensity,
         NORMAL);
     densities.add(logDensity);
   }
 
   private static void posterior(
-      Working.Builder out, Identification answer, List<ProfileCandidate> shown) {
+      Working.Builder out, Evidence answer, List<ProfileCandidate> shown) {
     List<Term> given = new ArrayList<>();
     StringBuilder sum = new StringBuilder();
     StringBuilder latex = new StringBuilder();
@@ -417,11 +419,10 @@ final class IdentificationWorking {
       sum.append(k == 1 ? "" : " + ").append("⟨" + p + "⟩ × exp(⟨" + l + "⟩ − ⟨ln L1⟩)");
       latex.append(k == 1 ? "" : " + ").append("⟨" + p + "⟩ e^{⟨" + l + "⟩ - ⟨ln L1⟩}");
     }
-    double unknownPrior = answer.identifier().unknownPrior();
+    double unknownPrior = answer.assumptions().unknownPrior();
     if (unknownPrior > 0.0) {
       int clues = answer.clues().size();
-      double logUnknown = -answer.readings().size() * Math.log(Identifier.UNKNOWN_WIDTH_MM)
-          + clues * Math.log(Clue.BY_CHANCE);
+      double logUnknown = answer.logUnknownLikelihood();
       Term count = Term.of("n", "n", answer.readings().size(), "", DIGITS);
       Term unknown = Term.of("ln Lu", "\\ln L_u", logUnknown, "", DIGITS);
       out.step(

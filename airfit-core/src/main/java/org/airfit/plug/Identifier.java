@@ -5,8 +5,9 @@ import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
-import java.util.function.Supplier;
+import org.airfit.measure.Instrument;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
 import org.jspecify.annotations.Nullable;
@@ -38,7 +39,7 @@ import org.jspecify.annotations.Nullable;
  * <p><b>Fit.</b> The misfits, to the nearest size allowed by limits and wear, give χ²; its upper tail with as many degrees of freedom as
  * dimensions compared must not be below 0.01, else the profile is the best of a bad lot and does not match.
  *
- * <p><b>One caliper.</b> Readings that name their {@link Reading#caliper} share its error: one e, normal with the caliper's common
+ * <p><b>One caliper.</b> Readings that name their {@link PlugReading#caliper} share its error: one e, normal with the caliper's common
  * uncertainty c, is in all of them. The product of densities then stands under an integral over e, and χ² takes e along:
  *
  * <pre>
@@ -59,38 +60,15 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Identifier {
 
-  /** Width of the range an unknown plug may lie in, for each dimension; this project's choice, no source. */
-  static final double UNKNOWN_WIDTH_MM = 10.0;
-
-  private static final double DEFAULT_UNKNOWN_PRIOR = 0.05;
-  private static final double DEFAULT_CONFIDENCE = 0.95;
-
   private final ReferenceSet set;
-  private final double unknownPrior;
-  private final double confidence;
-  private final Length wear;
-  private final Instrument instrument;
-  private final boolean sizeClasses;
-  private final boolean independent;
+  private final Assumptions assumptions;
 
-  /** What to read first, which is the same for every plug; worked out when first asked for, equal whoever does it. */
-  private volatile @Nullable List<NextReading> firstReadings;
+  /** The answer to no readings, which is the same for every plug; worked out when first asked for, equal whoever does it. */
+  private volatile @Nullable Identification withoutReadings;
 
-  private Identifier(
-      ReferenceSet set,
-      double unknownPrior,
-      double confidence,
-      Length wear,
-      Instrument instrument,
-      boolean sizeClasses,
-      boolean independent) {
-    this.set = set;
-    this.unknownPrior = unknownPrior;
-    this.confidence = confidence;
-    this.wear = wear;
-    this.instrument = instrument;
-    this.sizeClasses = sizeClasses;
-    this.independent = independent;
+  private Identifier(ReferenceSet set, Assumptions assumptions) {
+    this.set = Objects.requireNonNull(set, "set");
+    this.assumptions = assumptions;
   }
 
   /**
@@ -100,14 +78,7 @@ public final class Identifier {
    * @return the identifier
    */
   public static Identifier of(ReferenceSet set) {
-    return new Identifier(
-        set,
-        DEFAULT_UNKNOWN_PRIOR,
-        DEFAULT_CONFIDENCE,
-        Length.ofMetres(0.0),
-        Instrument.DIGITAL_CALIPER,
-        false,
-        false);
+    return new Identifier(set, Assumptions.USUAL);
   }
 
   /**
@@ -118,10 +89,7 @@ public final class Identifier {
    * @throws IllegalArgumentException if {@code prior} is outside its range
    */
   public Identifier withUnknownPrior(double prior) {
-    if (!(prior >= 0.0 && prior < 1.0)) {
-      throw new IllegalArgumentException("prior of the unknown must be in [0, 1), was " + prior);
-    }
-    return new Identifier(set, prior, confidence, wear, instrument, sizeClasses, independent);
+    return new Identifier(set, assumptions.withUnknownPrior(prior));
   }
 
   /**
@@ -132,10 +100,7 @@ public final class Identifier {
    * @throws IllegalArgumentException if {@code chance} is outside its range
    */
   public Identifier withConfidence(double chance) {
-    if (!(chance >= 0.5 && chance < 1.0)) {
-      throw new IllegalArgumentException("confidence must be in [0.5, 1), was " + chance);
-    }
-    return new Identifier(set, unknownPrior, chance, wear, instrument, sizeClasses, independent);
+    return new Identifier(set, assumptions.withConfidence(chance));
   }
 
   /**
@@ -146,13 +111,7 @@ public final class Identifier {
    * @throws IllegalArgumentException if {@code allowance} is above 2 mm
    */
   public Identifier withWearAllowance(Length allowance) {
-    if (!(allowance.millimetres() <= 2.0)) {
-      throw new IllegalArgumentException(
-          "wear allowance must be in [0, 2] mm, was " + allowance.format(LengthUnit.MILLIMETRE)
-              + "; a plug worn by more is scrap, not a case for identification");
-    }
-    return new Identifier(
-        set, unknownPrior, confidence, allowance, instrument, sizeClasses, independent);
+    return new Identifier(set, assumptions.withWear(Objects.requireNonNull(allowance, "allowance")));
   }
 
   /**
@@ -162,7 +121,7 @@ public final class Identifier {
    * @return an identifier that ranks next readings for that instrument
    */
   public Identifier withInstrument(Instrument next) {
-    return new Identifier(set, unknownPrior, confidence, wear, next, sizeClasses, independent);
+    return new Identifier(set, assumptions.withInstrument(Objects.requireNonNull(next, "next")));
   }
 
   /**
@@ -172,12 +131,12 @@ public final class Identifier {
    * @return an identifier that shares no error between readings
    */
   public Identifier withIndependentErrors() {
-    return new Identifier(set, unknownPrior, confidence, wear, instrument, sizeClasses, true);
+    return new Identifier(set, assumptions.withIndependentErrors());
   }
 
   /** {@return whether the error of a caliper is taken as independent from reading to reading; not unless asked for} */
   public boolean takesErrorsAsIndependent() {
-    return independent;
+    return assumptions.independent();
   }
 
   /**
@@ -186,12 +145,12 @@ public final class Identifier {
    * @return an identifier whose answers tell the size class
    */
   public Identifier withSizeClasses() {
-    return new Identifier(set, unknownPrior, confidence, wear, instrument, true, independent);
+    return new Identifier(set, assumptions.withSizeClasses());
   }
 
   /** {@return whether answers also tell the size class; not unless {@link #withSizeClasses} asked for it} */
   public boolean usesSizeClasses() {
-    return sizeClasses;
+    return assumptions.sizeClasses();
   }
 
   /**
@@ -202,7 +161,7 @@ public final class Identifier {
    * @return the answer
    * @throws IllegalArgumentException if a dimension stands twice
    */
-  public Identification identify(Collection<Reading> readings) {
+  public Identification identify(Collection<PlugReading> readings) {
     return identify(readings, List.of());
   }
 
@@ -214,13 +173,13 @@ public final class Identifier {
    * @return the answer; clues alone give {@link PlugVerdict#INSUFFICIENT_DATA}
    * @throws IllegalArgumentException if a dimension or a clue stands twice, or a gauge is of a profile outside the set
    */
-  public Identification identify(Collection<Reading> readings, Collection<Clue> clues) {
-    Map<Dimension, Reading> byDimension = new EnumMap<>(Dimension.class);
-    for (Reading reading : readings) {
-      if (byDimension.put(reading.dimension(), independent ? reading.alone() : reading) != null) {
+  public Identification identify(Collection<PlugReading> readings, Collection<Clue> clues) {
+    Map<Dimension, PlugReading> byDimension = new EnumMap<>(Dimension.class);
+    for (PlugReading reading : readings) {
+      if (byDimension.put(reading.dimension(), assumptions.independent() ? reading.alone() : reading) != null) {
         throw new IllegalArgumentException(
             "readings of the " + reading.dimension()
-                + " must be one, were two or more; take Instrument.mean of repeats, the caliper's own error stays in it");
+                + " must be one, were two or more; take PlugReading.of all repeats, the caliper's own error stays in it");
       }
     }
     Set<String> seen = clues.isEmpty() ? Set.of() : new HashSet<>();
@@ -235,14 +194,17 @@ public final class Identifier {
             + "\", was \"" + clue.sign() + "\"; add the profile, or leave the clue out");
       }
     }
-    return Identification.of(this, byDimension, List.copyOf(clues));
+    if (byDimension.isEmpty() && clues.isEmpty()) {
+      return withoutReadings();
+    }
+    return Identification.of(set, assumptions, byDimension, List.copyOf(clues));
   }
 
-  List<NextReading> firstReadings(Supplier<List<NextReading>> ranking) {
-    List<NextReading> known = firstReadings;
+  private Identification withoutReadings() {
+    Identification known = withoutReadings;
     if (known == null) {
-      known = ranking.get();
-      firstReadings = known;
+      known = Identification.of(set, assumptions, new EnumMap<>(Dimension.class), List.of());
+      withoutReadings = known;
     }
     return known;
   }
@@ -254,21 +216,41 @@ public final class Identifier {
 
   /** {@return the chance, before any reading, that a plug is of no profile in the set} */
   public double unknownPrior() {
-    return unknownPrior;
+    return assumptions.unknownPrior();
   }
 
   /** {@return the chance a profile must reach to stand out} */
   public double confidence() {
-    return confidence;
+    return assumptions.confidence();
   }
 
   /** {@return the most that wear is allowed to have taken away} */
   public Length wearAllowance() {
-    return wear;
+    return assumptions.wear();
   }
 
   /** {@return what next readings are expected to be taken with} */
   public Instrument instrument() {
-    return instrument;
+    return assumptions.instrument();
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Identifier that
+        && set.equals(that.set)
+        && assumptions.equals(that.assumptions);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(set, assumptions);
+  }
+
+  /** {@return the set and the settings} */
+  @Override
+  public String toString() {
+    return "Identifier by the set " + set + ", unknown plug " + unknownPrior() + ", confidence "
+        + confidence() + ", wear up to " + wearAllowance().format(LengthUnit.MILLIMETRE)
+        + ", next readings by " + instrument();
   }
 }

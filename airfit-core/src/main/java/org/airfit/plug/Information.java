@@ -1,6 +1,7 @@
 package org.airfit.plug;
 
 import java.util.Arrays;
+import org.airfit.internal.ReadingDensity;
 
 /**
  * What one more reading is expected to bring: a deterministic sum over all readings it could give.
@@ -48,7 +49,7 @@ final class Information {
   }
 
   private final double[] logChance;
-  private final Expected[] expected;
+  private final ReadingDensity[] expected;
   private final double[] from;
   private final double[] to;
   private final double broadChance;
@@ -66,7 +67,7 @@ final class Information {
 
   private Information(
       double[] logChance,
-      Expected[] expected,
+      ReadingDensity[] expected,
       double broadChance,
       double broadDoubt,
       double confidence) {
@@ -80,8 +81,8 @@ final class Information {
     this.active = new int[expected.length];
     for (int k = 0; k < expected.length; k++) {
       double reach = expected[k].reach();
-      from[k] = expected[k].low - reach;
-      to[k] = expected[k].high + reach;
+      from[k] = expected[k].low() - reach;
+      to[k] = expected[k].high() + reach;
     }
   }
 
@@ -96,7 +97,7 @@ final class Information {
    */
   static Outlook of(
       double[] probabilities,
-      @org.jspecify.annotations.Nullable Expected[] models,
+      @org.jspecify.annotations.Nullable ReadingDensity[] models,
       double unknown,
       double confidence) {
     int n = 0;
@@ -104,12 +105,12 @@ final class Information {
       n += models[k] != null && probabilities[k] > NEGLIGIBLE ? 1 : 0;
     }
     double[] logChance = new double[n];
-    Expected[] expected = new Expected[n];
+    ReadingDensity[] expected = new ReadingDensity[n];
     double broad = unknown;
     double broadDoubt = plogp(unknown);
     int i = 0;
     for (int k = 0; k < models.length; k++) {
-      Expected model = models[k];
+      ReadingDensity model = models[k];
       if (model == null) {
         broad += probabilities[k];
         broadDoubt += plogp(probabilities[k]);
@@ -143,8 +144,8 @@ final class Information {
     int n = 0;
     for (int k = 0; k < expected.length; k++) {
       for (double shoulder : SHOULDERS) {
-        cuts[n++] = expected[k].low - shoulder * expected[k].sigma;
-        cuts[n++] = expected[k].high + shoulder * expected[k].sigma;
+        cuts[n++] = expected[k].low() - shoulder * expected[k].sigma();
+        cuts[n++] = expected[k].high() + shoulder * expected[k].sigma();
       }
       cuts[n++] = from[k];
       cuts[n++] = to[k];
@@ -159,7 +160,7 @@ final class Information {
     for (int i = 1; i < cuts.length; i++) {
       covered += findReaching(cuts[i - 1], cuts[i]) > 0 ? cuts[i] - cuts[i - 1] : 0.0;
     }
-    broadDensity = 1.0 / Math.max(Identifier.UNKNOWN_WIDTH_MM, covered);
+    broadDensity = 1.0 / Math.max(Assumptions.UNKNOWN_WIDTH_MM, covered);
     // everywhere: what is broad has the same doubt among itself
     entropy = broadDoubt;
     for (int i = 1; i < cuts.length; i++) {

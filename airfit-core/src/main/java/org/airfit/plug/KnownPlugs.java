@@ -5,6 +5,8 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import org.airfit.internal.Statistics;
+import org.airfit.measure.Instrument;
+import org.airfit.measure.PartSpread;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.source.Source;
@@ -226,7 +228,7 @@ public final class KnownPlugs {
     double s = Math.max(deviation(mm, mean), instrument.step().millimetres() / Math.sqrt(12.0));
     double tail = 0.5 * (1.0 - confidence);
     double caliper = Statistics.normalScore(tail)
-        * instrument.limitOfError(dimension, Length.ofMillimetres(mean)).millimetres()
+        * instrument.limitOfError(dimension.access(), Length.ofMillimetres(mean)).millimetres()
         / Math.sqrt(3.0);
     Length present = Length.ofMillimetres(error(n, s, tail, caliper));
     SampleSize.Verdict verdict;

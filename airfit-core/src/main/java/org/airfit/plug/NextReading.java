@@ -2,6 +2,7 @@ package org.airfit.plug;
 
 import java.util.Optional;
 import org.airfit.internal.Digits;
+import org.airfit.measure.Instrument;
 
 /**
  * A dimension not yet read, and what reading it is expected to bring.

@@ -16,12 +16,15 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.airfit.internal.Digits;
+import org.airfit.measure.PartSpread;
 import org.airfit.plug.ProfileFinding.Severity;
 import org.airfit.quantity.Length;
+import org.airfit.safety.Medium;
 import org.airfit.source.Source;
 import org.jspecify.annotations.Nullable;
 
@@ -30,7 +33,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Trade letters and words are aliases, and nothing more: one letter may mean several profiles.
  *
- * <p>This class is immutable and thread-safe. Two profiles are equal when they are the same object.
+ * <p>This class is immutable and thread-safe. Two profiles are equal when all they say is equal.
  */
 public final class PlugProfile {
 
@@ -43,6 +46,7 @@ public final class PlugProfile {
   private final Map<Dimension, PartSpread> dimensions;
   private final @Nullable GrooveForm grooveForm;
   private final @Nullable GaugeBall tipLengthBall;
+  private final TipLength sizes;
 
   private PlugProfile(Builder builder, Provenance provenance, Source source) {
     this.id = builder.id;
@@ -54,6 +58,7 @@ public final class PlugProfile {
     this.dimensions = Collections.unmodifiableMap(new EnumMap<>(builder.dimensions));
     this.grooveForm = builder.grooveForm;
     this.tipLengthBall = builder.tipLengthBall;
+    this.sizes = new TipLength(dimensions, Optional.ofNullable(tipLengthBall));
   }
 
   /**
@@ -125,9 +130,14 @@ public final class PlugProfile {
    */
   public Length tipLengthToEdge() {
     PartSpread stated = spread(Dimension.TIP_LENGTH).orElseThrow();
-    return TipLength.spread(this, Dimension.TIP_LENGTH, Optional.empty())
+    return sizes.spread(Dimension.TIP_LENGTH, Optional.empty())
         .orElse(stated)
         .nominal();
+  }
+
+  /** The sizes, with the tip length as it is wanted. */
+  TipLength sizes() {
+    return sizes;
   }
 
   /** {@return the ball its tip length is stated by, see {@link GaugeBall}; empty for the edge} */
@@ -150,6 +160,34 @@ public final class PlugProfile {
 
   private static String folded(String word) {
     return word.strip().toLowerCase(Locale.ROOT);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof PlugProfile that
+        && id.equals(that.id)
+        && displayName.equals(that.displayName)
+        && aliases.equals(that.aliases)
+        && medium == that.medium
+        && provenance.equals(that.provenance)
+        && source.equals(that.source)
+        && dimensions.equals(that.dimensions)
+        && grooveForm == that.grooveForm
+        && Objects.equals(tipLengthBall, that.tipLengthBall);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(
+        id,
+        displayName,
+        aliases,
+        medium,
+        provenance,
+        source,
+        dimensions,
+        grooveForm,
+        tipLengthBall);
   }
 
   /** {@return the name and the provenance, such as "Demo Heron (invented, of no real plug)"} */

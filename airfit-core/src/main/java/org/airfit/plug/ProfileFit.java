@@ -4,6 +4,10 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import org.airfit.internal.ReadingDensity;
+import org.airfit.internal.SharedError;
+import org.airfit.measure.Instrument;
+import org.airfit.measure.PartSpread;
 import org.airfit.quantity.Length;
 import org.jspecify.annotations.Nullable;
 
@@ -14,22 +18,22 @@ import org.jspecify.annotations.Nullable;
  */
 final class ProfileFit {
 
-  private static final double LN_UNKNOWN_WIDTH = Math.log(Identifier.UNKNOWN_WIDTH_MM);
+  private static final double LN_UNKNOWN_WIDTH = Math.log(Assumptions.UNKNOWN_WIDTH_MM);
 
-  private final List<Reading> readings;
+  private final List<PlugReading> readings;
   private final List<PartSpread> spreads;
   private final double wear;
   private final int unknown;
 
-  private ProfileFit(PlugProfile profile, Collection<Reading> taken, double wear) {
+  private ProfileFit(PlugProfile profile, Collection<PlugReading> taken, double wear) {
     this.wear = wear;
     this.readings = new ArrayList<>(taken.size());
     this.spreads = new ArrayList<>(taken.size());
     int missing = 0;
-    for (Reading reading : taken) {
+    for (PlugReading reading : taken) {
       PartSpread spread = profile.dimensions().get(reading.dimension());
-      Optional<Reading> stated =
-          spread == null ? Optional.empty() : TipLength.asStatedBy(profile, reading);
+      Optional<PlugReading> stated =
+          spread == null ? Optional.empty() : profile.sizes().asStated(reading);
       if (spread == null || stated.isEmpty()) {
         missing++;
       } else {
@@ -40,33 +44,33 @@ final class ProfileFit {
     this.unknown = missing;
   }
 
-  static ProfileFit of(PlugProfile profile, Collection<Reading> taken, double wear) {
+  static ProfileFit of(PlugProfile profile, Collection<PlugReading> taken, double wear) {
     return new ProfileFit(profile, taken, wear);
   }
 
-  private List<CommonError> groups() {
-    return CommonError.of(readings, spreads, wear);
+  private List<CaliperGroup> groups() {
+    return CaliperGroup.of(readings, spreads, wear);
   }
 
-  private @Nullable Expected alone(List<CommonError> groups, int j) {
-    return CommonError.shares(groups, readings.get(j)) ? null : expected(j);
+  private @Nullable ReadingDensity alone(List<CaliperGroup> groups, int j) {
+    return CaliperGroup.shares(groups, readings.get(j)) ? null : expected(j);
   }
 
-  private Expected expected(int j) {
-    Reading reading = readings.get(j);
-    return Expected.of(
+  private ReadingDensity expected(int j) {
+    PlugReading reading = readings.get(j);
+    return CaliperGroup.density(
         spreads.get(j), reading.standardUncertainty().millimetres(), wear, reading.dimension());
   }
 
   /** Of the readings, those of unknown dimensions included. */
   double logLikelihood() {
     double sum = -unknown * LN_UNKNOWN_WIDTH;
-    List<CommonError> groups = groups();
-    for (CommonError group : groups) {
-      sum += group.logLikelihood();
+    List<CaliperGroup> groups = groups();
+    for (CaliperGroup group : groups) {
+      sum += group.error().logLikelihood();
     }
     for (int j = 0; j < readings.size(); j++) {
-      Expected single = alone(groups, j);
+      ReadingDensity single = alone(groups, j);
       sum += single == null ? 0.0 : single.logDensity(readings.get(j).length().millimetres());
     }
     return sum;
@@ -74,12 +78,12 @@ final class ProfileFit {
 
   double chiSquare() {
     double sum = 0.0;
-    List<CommonError> groups = groups();
-    for (CommonError group : groups) {
-      sum += group.chiSquare();
+    List<CaliperGroup> groups = groups();
+    for (CaliperGroup group : groups) {
+      sum += group.error().chiSquare();
     }
     for (int j = 0; j < readings.size(); j++) {
-      Expected single = alone(groups, j);
+      ReadingDensity single = alone(groups, j);
       if (single != null) {
         double z = single.misfit(readings.get(j).length().millimetres());
         sum += z * z;
@@ -89,8 +93,8 @@ final class ProfileFit {
   }
 
   /** What the readings by a caliper leave of its error. */
-  CommonError.Left leftOfError(Instrument caliper) {
-    return CommonError.of(caliper, readings, spreads, wear).left();
+  SharedError.Left leftOfError(Instrument caliper) {
+    return CaliperGroup.of(caliper, readings, spreads, wear).error().left();
   }
 
   /** In the order of the readings; those the profile does not know are left out. */
@@ -98,14 +102,14 @@ final class ProfileFit {
     List<Residual> residuals = new ArrayList<>(readings.size());
     for (int j = 0; j < readings.size(); j++) {
       double y = readings.get(j).length().millimetres();
-      Expected expected = expected(j);
+      ReadingDensity expected = expected(j);
       residuals.add(new Residual(
           readings.get(j),
           spreads.get(j),
           y - spreads.get(j).nominal().millimetres(),
-          Length.ofMillimetres(expected.sigma),
+          Length.ofMillimetres(expected.sigma()),
           expected.misfit(y),
-          Length.ofMillimetres(expected.wear)));
+          Length.ofMillimetres(expected.wear())));
     }
     return residuals;
   }

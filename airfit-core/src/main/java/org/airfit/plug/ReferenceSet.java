@@ -1,14 +1,14 @@
 package org.airfit.plug;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.airfit.source.Source;
+import org.airfit.safety.Medium;
 
 /**
  * The profiles a plug is compared with. All of them are for compressed air.
@@ -50,7 +50,7 @@ public final class ReferenceSet {
     for (PlugProfile profile : profiles) {
       if (profile.medium() != Medium.COMPRESSED_AIR) {
         throw new IllegalArgumentException("medium of profile " + profile.id()
-            + " must be compressed air in an air set, was " + profile.medium().label()
+            + " must be compressed air in an air set, was " + profile.medium()
             + "; welding-gas and hydraulic plugs are never offered for air, leave it out");
       }
       if (!ids.add(profile.id())) {
@@ -135,84 +135,6 @@ public final class ReferenceSet {
   }
 
   /**
-   * Compares this set with another, profile by profile, by their ids.
-   *
-   * @param other the other set
-   * @param instrument what measured pieces were measured with, or the coarser of two
-   * @return where they agree and where not
-   */
-  public SetComparison comparedWith(ReferenceSet other, Instrument instrument) {
-    return SetComparison.of(this, other, instrument);
-  }
-
-  /**
-   * Joins two sets. A profile of one id in both must be measured in both and agree; its pieces then count together, in the dimensions
-   * both know. Names, aliases of both, the groove form of this set, and the universal sockets of both are kept.
-   *
-   * @param newName what to call the joint set
-   * @param other the other set, of other pieces
-   * @param instrument what the pieces were measured with, or the coarser of two
-   * @return the joint set
-   * @throws IllegalArgumentException if a profile of one id is not measured in both, or the two do not agree
-   */
-  public ReferenceSet mergedWith(String newName, ReferenceSet other, Instrument instrument) {
-    SetComparison comparison = comparedWith(other, instrument);
-    if (!comparison.agrees()) {
-      throw new IllegalArgumentException("profiles of one id must agree in both sets, but "
-          + comparison.inWords() + "; they are two profiles, rename one, or measure again");
-    }
-    List<PlugProfile> joint = new ArrayList<>();
-    profiles.forEach(profile ->
-        joint.add(other.profile(profile.id()).map(that -> joined(profile, that)).orElse(profile)));
-    other.profiles.stream().filter(profile -> profile(profile.id()).isEmpty()).forEach(joint::add);
-    List<UniversalSocket> known = new ArrayList<>(sockets);
-    other.sockets.stream().filter(socket -> !sockets.contains(socket)).forEach(known::add);
-    return of(newName, joint).withSockets(known);
-  }
-
-  private static PlugProfile joined(PlugProfile one, PlugProfile other) {
-    PlugProfile.Builder builder = PlugProfile.builder(one.id())
-        .displayName(one.displayName())
-        .aliases(one.aliases().toArray(new String[0]))
-        .aliases(other.aliases().toArray(new String[0]))
-        .confirmUnusual();
-    if (!one.tipLengthBall().equals(other.tipLengthBall())) {
-      throw new IllegalArgumentException("tip length of profile " + one.id()
-          + " must be taken alike in both sets, was by "
-          + one.tipLengthBall().map(GaugeBall::toString).orElse("the edge") + " and by "
-          + other.tipLengthBall().map(GaugeBall::toString).orElse("the edge")
-          + "; convert one, or leave it out");
-    }
-    one.tipLengthBall().ifPresent(builder::tipLengthBy);
-    one.grooveForm().or(other::grooveForm).ifPresent(builder::grooveForm);
-    Provenance mine = one.provenance();
-    Provenance theirs = other.provenance();
-    boolean measured = mine.kind() == Provenance.Kind.USER_MEASURED
-        && theirs.kind() == Provenance.Kind.USER_MEASURED;
-    one.dimensions()
-        .forEach((dimension, spread) -> other.spread(dimension).ifPresent(that -> {
-          if (measured
-              && spread instanceof PartSpread.Sample sample
-              && that instanceof PartSpread.Sample more) {
-            builder.dimension(dimension, sample.joinedWith(more));
-          } else {
-            throw new IllegalArgumentException(
-                "profile of one id in two sets must be measured in both, "
-                    + one.id() + " is " + mine + " and " + theirs + " in its " + dimension
-                    + "; keep the better one, or rename one");
-          }
-        }));
-    String citation = one.source().citation().equals(other.source().citation())
-        ? one.source().citation()
-        : one.source().citation() + "; " + other.source().citation();
-    return builder
-        .from(
-            measured ? Provenance.userMeasured(mine.pieces() + theirs.pieces()) : mine,
-            new Source(one.source().basis().weaker(other.source().basis()), citation))
-        .build();
-  }
-
-  /**
    * Finds what a trade letter or word may mean. Upper and lower case are alike.
    *
    * @param word the letter, word, name or id
@@ -233,6 +155,19 @@ public final class ReferenceSet {
     String which = meant.stream().map(PlugProfile::displayName).collect(Collectors.joining(" or "));
     return "\"" + word + "\" may mean " + which + " in the set \"" + name
         + "\", and others outside it. " + hint;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof ReferenceSet that
+        && name.equals(that.name)
+        && profiles.equals(that.profiles)
+        && sockets.equals(that.sockets);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(name, profiles, sockets);
   }
 
   /** {@return the name, the count and the weakest provenance} */

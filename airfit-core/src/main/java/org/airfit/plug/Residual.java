@@ -1,6 +1,7 @@
 package org.airfit.plug;
 
 import org.airfit.internal.Digits;
+import org.airfit.measure.PartSpread;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
 
@@ -15,7 +16,7 @@ import org.airfit.quantity.LengthUnit;
  * @param allowedWear the wear that was allowed here; zero where none was
  */
 public record Residual(
-    Reading reading,
+    PlugReading reading,
     PartSpread spread,
     double differenceMillimetres,
     Length scatter,

@@ -3,7 +3,9 @@ package org.airfit.plug;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import org.airfit.internal.SharedError;
 import org.airfit.internal.Statistics;
+import org.airfit.measure.Instrument;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -45,7 +47,7 @@ import org.jspecify.annotations.Nullable;
  * this one. No density is above its peak 1/√(2πb), nor falls off slower than said, wear averaged or not. Half the exponent of φ(e/c) is
  * left to pay for e, reading by reading, the other half integrates to √2.
  *
- * <p><b>Source:</b> the density, see {@link CommonError}; the bound is elementary.
+ * <p><b>Source:</b> the density, see {@link SharedError}; the bound is elementary.
  *
  * <p>Kernel: millimetres; no checks; immutable once built.
  */
@@ -55,13 +57,15 @@ final class Scores {
   static final double REACH = 40.0;
 
   private static final double LN_TWO = Math.log(2.0);
-  private static final double LN_UNKNOWN_WIDTH = Math.log(Identifier.UNKNOWN_WIDTH_MM);
+  private static final double LN_UNKNOWN_WIDTH = Math.log(Assumptions.UNKNOWN_WIDTH_MM);
+
+  private static final List<Instrument> CALIPERS = List.of(Instrument.values());
 
   /** A product of variances below this is put away as a logarithm before it underflows. */
   private static final double SMALL = 1.0e-100;
 
   private final SizeTable table;
-  private final Collection<Reading> taken;
+  private final Collection<PlugReading> taken;
   private final double wear;
 
   // the readings, those that share an error with others side by side
@@ -87,7 +91,7 @@ final class Scores {
   private final @Nullable ProfileFit[] fits;
   private final boolean[] bounded;
 
-  private Scores(SizeTable table, Collection<Reading> taken, double wear) {
+  private Scores(SizeTable table, Collection<PlugReading> taken, double wear) {
     int n = taken.size();
     int profiles = table.profiles.size();
     this.table = table;
@@ -111,7 +115,7 @@ final class Scores {
    * @param reach profiles so far below the likeliest, or less, keep a bound; infinite for none
    */
   static Scores of(
-      SizeTable table, Collection<Reading> taken, List<Clue> clues, double wear, double reach) {
+      SizeTable table, Collection<PlugReading> taken, List<Clue> clues, double wear, double reach) {
     Scores scores = new Scores(table, taken, wear);
     scores.layOut();
     scores.weigh(clues, reach);
@@ -121,15 +125,15 @@ final class Scores {
 
   /** Readings by a caliper that took two or more come side by side, then all others on their own. */
   private void layOut() {
-    for (Instrument caliper : Instrument.ALL) {
+    for (Instrument caliper : CALIPERS) {
       int together = 0;
-      for (Reading reading : taken) {
-        together += CommonError.isBy(caliper, reading) ? 1 : 0;
+      for (PlugReading reading : taken) {
+        together += CaliperGroup.isBy(caliper, reading) ? 1 : 0;
       }
       boolean shared = together > 1;
       calipers += shared ? 1 : 0;
-      for (Reading reading : taken) {
-        if (CommonError.isBy(caliper, reading)) {
+      for (PlugReading reading : taken) {
+        if (CaliperGroup.isBy(caliper, reading)) {
           put(
               reading,
               shared ? caliper.commonUncertainty().millimetres() : 0.0,
@@ -137,14 +141,14 @@ final class Scores {
         }
       }
     }
-    for (Reading reading : taken) {
+    for (PlugReading reading : taken) {
       if (reading.caliper().isEmpty()) {
         put(reading, 0.0, 1);
       }
     }
   }
 
-  private void put(Reading reading, double c, int together) {
+  private void put(PlugReading reading, double c, int together) {
     int j = laidOut++;
     double u = reading.standardUncertainty().millimetres();
     column[j] = table.column(reading.dimension());
@@ -169,13 +173,13 @@ final class Scores {
     /** How uncertain that is [mm²]. */
     final double[] variance;
 
-    Converted(List<PlugProfile> profiles, Reading reading, int j) {
+    Converted(List<PlugProfile> profiles, PlugReading reading, int j) {
       this.j = j;
       this.shift = new double[profiles.size()];
       this.variance = new double[shift.length];
       for (int k = 0; k < shift.length; k++) {
         Optional<TipLength.Bridge> bridge =
-            TipLength.bridge(profiles.get(k), reading.ball(), profiles.get(k).tipLengthBall());
+            profiles.get(k).sizes().bridge(reading.ball(), profiles.get(k).tipLengthBall());
         shift[k] = bridge.map(TipLength.Bridge::shift).orElse(Double.NaN);
         variance[k] = bridge.map(by -> by.u() * by.u()).orElse(Double.NaN);
       }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.airfit.internal.Digits;
 import org.airfit.internal.Statistics;
+import org.airfit.measure.Instrument;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
 
@@ -73,12 +74,12 @@ public final class Separation {
   public static Separation of(PlugProfile one, PlugProfile other, Instrument instrument) {
     List<ByDimension> found = new ArrayList<>();
     one.dimensions()
-        .forEach((dimension, spread) -> TipLength.spread(other, dimension, one.tipLengthBall())
+        .forEach((dimension, spread) -> other.sizes().spread(dimension, one.tipLengthBall())
             .ifPresent(that -> {
               double a = spread.standardDeviation().millimetres();
               double b = that.standardDeviation().millimetres();
               double part = Math.sqrt(0.5 * (a * a + b * b));
-              double u = instrument.standardUncertainty(dimension).millimetres();
+              double u = instrument.standardUncertainty(dimension.access()).millimetres();
               found.add(new ByDimension(
                   dimension,
                   Length.ofMillimetres(

@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import org.airfit.plug.PartSpread.Limits;
+import org.airfit.measure.PartSpread.Limits;
 import org.airfit.quantity.Length;
 import org.airfit.source.Basis;
 import org.airfit.source.Source;

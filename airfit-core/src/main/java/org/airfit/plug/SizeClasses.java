@@ -5,7 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.airfit.plug.PartSpread.Limits;
+import org.airfit.measure.PartSpread.Limits;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.safety.Caution;
 import org.airfit.working.Working;
@@ -17,7 +17,7 @@ import org.airfit.working.Working;
  * @param open the classes whose remembered ranges hold every reading that has one; none for a typing error, or a plug that is no air-line
  *     plug; all of them where nothing was read that has a range
  */
-public record SizeClasses(List<Reading> readings, List<SizeClass> open) {
+public record SizeClasses(List<PlugReading> readings, List<SizeClass> open) {
 
   static final Caution FROM_MEMORY = new Caution(
       "Size class from memory",
@@ -42,14 +42,14 @@ public record SizeClasses(List<Reading> readings, List<SizeClass> open) {
    * @param readings the readings
    * @return the classes
    */
-  public static SizeClasses of(Collection<Reading> readings) {
+  public static SizeClasses of(Collection<PlugReading> readings) {
     List<SizeClass> open = Stream.of(SizeClass.values())
         .filter(size -> readings.stream().allMatch(reading -> holds(size, reading)))
         .toList();
     return new SizeClasses(List.copyOf(readings), open);
   }
 
-  private static boolean holds(SizeClass size, Reading reading) {
+  private static boolean holds(SizeClass size, PlugReading reading) {
     return size.range(reading.dimension())
         .map(range -> reading.length().compareTo(range.low()) >= 0
             && reading.length().compareTo(range.high()) <= 0)
@@ -77,7 +77,7 @@ public record SizeClasses(List<Reading> readings, List<SizeClass> open) {
   /** {@return the readings beside the ranges} */
   public Working working() {
     Working.Builder out = Working.titled("Size class of a plug");
-    for (Reading reading : readings) {
+    for (PlugReading reading : readings) {
       List<String> ranges = new ArrayList<>();
       for (SizeClass size : SizeClass.values()) {
         size.range(reading.dimension())

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.airfit.measure.PartSpread;
 
 /**
  * The sizes of a set as plain numbers, dimension by dimension, worked out once: what does not depend on the plug in hand.
@@ -33,7 +34,7 @@ final class SizeTable {
     for (Dimension dimension : Dimension.values()) {
       columns.put(dimension, new Column(dimension, profiles));
     }
-    this.usualBall = TipLength.usual(profiles);
+    this.usualBall = usual(profiles);
     this.oneBall = profiles.stream()
         .filter(profile -> profile.spread(Dimension.TIP_LENGTH).isPresent())
         .allMatch(profile -> profile.tipLengthBall().equals(usualBall));
@@ -97,6 +98,23 @@ final class SizeTable {
     }
   }
 
+  /** The same ball, or the edge, if all profiles that know the length state it so; the edge if they differ. */
+  private static Optional<GaugeBall> usual(List<PlugProfile> profiles) {
+    Optional<GaugeBall> first = Optional.empty();
+    boolean any = false;
+    for (PlugProfile profile : profiles) {
+      if (profile.spread(Dimension.TIP_LENGTH).isEmpty()) {
+        continue;
+      }
+      if (any && !profile.tipLengthBall().equals(first)) {
+        return Optional.empty();
+      }
+      any = true;
+      first = profile.tipLengthBall();
+    }
+    return first;
+  }
+
   Column column(Dimension dimension) {
     return Objects.requireNonNull(columns.get(dimension));
   }
@@ -107,7 +125,7 @@ final class SizeTable {
   }
 
   /** Whether a reading needs no conversion for any profile that knows its dimension. */
-  boolean takenAsStated(Reading reading) {
+  boolean takenAsStated(PlugReading reading) {
     return reading.dimension() != Dimension.TIP_LENGTH
         || (oneBall && reading.ball().equals(usualBall));
   }

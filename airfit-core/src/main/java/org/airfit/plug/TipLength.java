@@ -1,50 +1,41 @@
 package org.airfit.plug;
 
-import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.airfit.internal.ReadingDensity;
+import org.airfit.internal.SharedError;
+import org.airfit.measure.PartSpread;
+import org.airfit.measure.Reading;
 import org.airfit.quantity.Length;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Brings tip lengths by the edge and by balls together, see {@link GaugeBall}. Works with the nominal diameters of a profile; what they
- * may be off goes into the uncertainty.
+ * The sizes of one profile, its tip length by the edge or by any ball, see {@link GaugeBall}. Converts with the nominal diameters of the
+ * profile; what they may be off goes into the uncertainty. Every other dimension is taken as it stands.
+ *
+ * @param sizes what the profile knows
+ * @param statedBy the ball its tip length is stated by; empty for the edge
  */
-final class TipLength {
-
-  private TipLength() {}
+record TipLength(Map<Dimension, PartSpread> sizes, Optional<GaugeBall> statedBy) {
 
   /** What to add to a length by one way of taking it to get the other [mm], and how uncertain that is [mm]. */
   record Bridge(double shift, double u) {}
 
   private static final Bridge NONE = new Bridge(0.0, 0.0);
-  private static final CommonError.Left NO_ERROR = new CommonError.Left(0.0, 0.0);
+  private static final SharedError.Left NO_ERROR = new SharedError.Left(0.0, 0.0);
 
-  /** The same ball, or the edge, if all profiles that know the length state it so; the edge if they differ. */
-  static Optional<GaugeBall> usual(List<PlugProfile> profiles) {
-    Optional<GaugeBall> first = Optional.empty();
-    boolean any = false;
-    for (PlugProfile profile : profiles) {
-      if (profile.spread(Dimension.TIP_LENGTH).isEmpty()) {
-        continue;
-      }
-      if (any && !profile.tipLengthBall().equals(first)) {
-        return Optional.empty();
-      }
-      any = true;
-      first = profile.tipLengthBall();
-    }
-    return first;
+  private Optional<PartSpread> size(Dimension dimension) {
+    return Optional.ofNullable(sizes.get(dimension));
   }
 
   /** How a length taken by {@code from} becomes one taken by {@code to} on plugs of the profile; empty where the profile cannot tell. */
-  static Optional<Bridge> bridge(
-      PlugProfile profile, Optional<GaugeBall> from, Optional<GaugeBall> to) {
+  Optional<Bridge> bridge(Optional<GaugeBall> from, Optional<GaugeBall> to) {
     if (from.equals(to)) {
       return Optional.of(NONE);
     }
-    Optional<PartSpread> collar = profile.spread(Dimension.COLLAR_DIAMETER);
-    Optional<PartSpread> groove = profile.spread(Dimension.GROOVE_DIAMETER);
-    if (collar.isEmpty() || groove.isEmpty() || !goesIn(profile, from) || !goesIn(profile, to)) {
+    Optional<PartSpread> collar = size(Dimension.COLLAR_DIAMETER);
+    Optional<PartSpread> groove = size(Dimension.GROOVE_DIAMETER);
+    if (collar.isEmpty() || groove.isEmpty() || !goesIn(from) || !goesIn(to)) {
       return Optional.empty();
     }
     double h =
@@ -57,10 +48,9 @@ final class TipLength {
         new Bridge(offset(to, h) - offset(from, h), Math.abs(slope(to, h) - slope(from, h)) * u));
   }
 
-  private static boolean goesIn(PlugProfile profile, Optional<GaugeBall> ball) {
+  private boolean goesIn(Optional<GaugeBall> ball) {
     return ball.isEmpty()
-        || profile
-            .spread(Dimension.GROOVE_WIDTH)
+        || size(Dimension.GROOVE_WIDTH)
             .map(width -> ball.get().diameter().compareTo(width.nominal()) < 0)
             .orElse(true);
   }
@@ -79,45 +69,43 @@ final class TipLength {
   }
 
   /** A reading as the profile states the dimension, which it knows; empty if the two cannot be compared. */
-  static Optional<Reading> asStatedBy(PlugProfile profile, Reading reading) {
-    if (reading.dimension() != Dimension.TIP_LENGTH
-        || reading.ball().equals(profile.tipLengthBall())) {
+  Optional<PlugReading> asStated(PlugReading reading) {
+    if (reading.dimension() != Dimension.TIP_LENGTH || reading.ball().equals(statedBy)) {
       return Optional.of(reading);
     }
-    return bridge(profile, reading.ball(), profile.tipLengthBall())
-        .map(bridge -> new Reading(
+    return bridge(reading.ball(), statedBy)
+        .map(bridge -> new PlugReading(
             reading.dimension(),
-            Length.ofMillimetres(reading.length().millimetres() + bridge.shift()),
-            Length.ofMillimetres(
-                Math.hypot(reading.standardUncertainty().millimetres(), bridge.u())),
-            profile.tipLengthBall(),
-            reading.caliper()));
+            new Reading(
+                Length.ofMillimetres(reading.length().millimetres() + bridge.shift()),
+                Length.ofMillimetres(
+                    Math.hypot(reading.standardUncertainty().millimetres(), bridge.u())),
+                reading.caliper()),
+            statedBy));
   }
 
   /** What a reading to come should be on plugs of the profile, a tip length by {@code ball}; null if the profile cannot tell. */
-  static @Nullable Expected expected(
-      PlugProfile profile, Dimension dimension, Optional<GaugeBall> ball, double u, double wear) {
-    return expected(profile, dimension, ball, NO_ERROR, u, wear);
+  @Nullable ReadingDensity expected(
+      Dimension dimension, Optional<GaugeBall> ball, double u, double wear) {
+    return expected(dimension, ball, NO_ERROR, u, wear);
   }
 
   /** The same by a caliper of whose error a part is known, with {@code u} what else the reading may be off. */
-  static @Nullable Expected expected(
-      PlugProfile profile,
+  @Nullable ReadingDensity expected(
       Dimension dimension,
       Optional<GaugeBall> ball,
-      CommonError.Left error,
+      SharedError.Left error,
       double u,
       double wear) {
-    Optional<PartSpread> spread = profile.spread(dimension);
-    if (spread.isEmpty()) {
+    PartSpread spread = sizes.get(dimension);
+    if (spread == null) {
       return null;
     }
-    Optional<Bridge> bridge = dimension == Dimension.TIP_LENGTH
-        ? bridge(profile, profile.tipLengthBall(), ball)
-        : Optional.of(NONE);
+    Optional<Bridge> bridge =
+        dimension == Dimension.TIP_LENGTH ? bridge(statedBy, ball) : Optional.of(NONE);
     return bridge
-        .map(by -> Expected.of(
-            shifted(spread.get(), by.shift() + error.mean()),
+        .map(by -> CaliperGroup.density(
+            shifted(spread, by.shift() + error.mean()),
             Math.sqrt(u * u + by.u() * by.u() + error.variance()),
             wear,
             dimension))
@@ -125,14 +113,12 @@ final class TipLength {
   }
 
   /** The spread of a dimension, a tip length as {@code ball} would give it; empty if the profile cannot tell. */
-  static Optional<PartSpread> spread(
-      PlugProfile profile, Dimension dimension, Optional<GaugeBall> ball) {
+  Optional<PartSpread> spread(Dimension dimension, Optional<GaugeBall> ball) {
     return dimension == Dimension.TIP_LENGTH
-        ? profile
-            .spread(dimension)
-            .flatMap(spread -> bridge(profile, profile.tipLengthBall(), ball)
-                .map(by -> shifted(spread, by.shift())))
-        : profile.spread(dimension);
+        ? size(dimension)
+            .flatMap(
+                spread -> bridge(statedBy, ball).map(by -> shifted(spread, by.shift())))
+        : size(dimension);
   }
 
   private static PartSpread shifted(PartSpread spread, double mm) {

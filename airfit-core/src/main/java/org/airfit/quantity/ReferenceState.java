@@ -349,20 +349,15 @@ public final class ReferenceState {
   @Override
   public String toString() {
     boolean isWellKnown = FreeAirMarks.stateMarked(name) != null;
-    return name + " ("
-        + (isWellKnown ? temperature.format(TemperatureUnit.CELSIUS) : exact(temperature))
-        + ", "
-        + (isWellKnown
-            ? Digits.significant(pressure.kilopascals(), 6) + " kPa(a)"
-            : exact(pressure))
-        + ", " + exactHumidity() + ")";
+    String celsius = isWellKnown
+        ? temperature.format(TemperatureUnit.CELSIUS)
+        : Digits.plain(temperature.celsius()) + " °C";
+    String absolute =
+        isWellKnown ? Digits.significant(pressure.kilopascals(), 6) + " kPa(a)" : exact(pressure);
+    return name + " (" + celsius + ", " + absolute + ", " + exactHumidity() + ")";
   }
 
-  private static String exact(Temperature temperature) {
-    String celsius = Digits.plain(temperature.celsius()) + " °C";
-    return Temperature.parse(celsius).equals(temperature) ? celsius : temperature.toString();
-  }
-
+  /** In kilopascals, unless the way there and back would not return to the same value. */
   private static String exact(AbsolutePressure pressure) {
     String kilopascals = Digits.plain(pressure.kilopascals()) + " kPa(a)";
     return AbsolutePressure.parse(kilopascals).equals(pressure) ? kilopascals : pressure.toString();

@@ -16,10 +16,12 @@
  *       {@link IllegalArgumentException} with the quantity, the range, the value and the unit it was given in.
  *   <li>{@code parse} reads what people type and what {@code toString} writes. A text it cannot read, or whose value
  *       physics refuses, throws {@link org.airfit.quantity.QuantityFormatException}. {@code format} writes for people.
- *       None of them looks at the locale.
+ *       None of them looks at the locale. A text is read to 200 characters; a longer one is refused.
+ *   <li>A decimal comma is refused unless a {@link org.airfit.quantity.DecimalMark} asks for it.
+ *   <li>What adds up is an {@link org.airfit.quantity.AdditiveQuantity}. The other quantities have no sum.
  *   <li>A conversion is the exact factor of {@link org.airfit.quantity.Unit#definition()}, rounded once. There and back
  *       returns within 2 ulp of the value in its SI unit: for a temperature, of its value in kelvins.
- *   <li>A {@code null} argument throws {@link NullPointerException}.
+ *   <li>A {@code null} argument throws {@link NullPointerException} with the name of the parameter.
  * </ul>
  *
  * <h2>Where the trade is silent</h2>

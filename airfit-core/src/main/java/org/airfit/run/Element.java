@@ -34,8 +34,7 @@ sealed interface Element {
    * @param warnings what lies outside a model's validity
    * @param working how the outlet pressure follows from the flow
    */
-  record Explanation(
-      double inletMach, double outletMach, List<String> warnings, Worked working) {}
+  record Explanation(double inletMach, double outletMach, List<String> warnings, Worked working) {}
 
   /**
    * Explains what it makes of a flow.
@@ -72,8 +71,8 @@ sealed interface Element {
     public Explanation explain(MassFlow massFlow, AirState inlet) {
       LineLoss loss = model.loss(conduit, massFlow, inlet);
       return loss.fold(
-          flowing -> new Explanation(
-              flowing.inletMach(), flowing.outletMach(), flowing.warnings(), loss),
+          flowing ->
+              new Explanation(flowing.inletMach(), flowing.outletMach(), flowing.warnings(), loss),
           choked -> new Explanation(0.0, 0.0, List.of(), loss));
     }
 
@@ -154,9 +153,11 @@ sealed interface Element {
           inlet.viscosity().pascalSeconds());
       Working.Builder working = Working.titled("Pressure behind " + own.name);
       if (own.flow instanceof FlowTable table) {
-        working.note("A table gives it: " + table + ", read with air at " + table.inlet().in(units)
-            + " in front [" + table.source() + "]. At another inlet the pressure ratio is that of the"
-            + " same ṁ √T/p1; the Reynolds number is left out.");
+        working.note(
+            "A table gives it: " + table + ", read with air at " + table.inlet().in(units)
+                + " in front [" + table.source()
+                + "]. At another inlet the pressure ratio is that of the"
+                + " same ṁ √T/p1; the Reynolds number is left out.");
       }
       String asked = massFlow.format(units.massFlowUnit()) + " from "
           + inlet.pressure().format(units.pressureUnit());

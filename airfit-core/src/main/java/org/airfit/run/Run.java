@@ -189,9 +189,8 @@ public final class Run {
    */
   public Run without(String name) {
     Objects.requireNonNull(name, "name");
-    List<Element> others = path.elements().stream()
-        .filter(element -> !element.name().equals(name))
-        .toList();
+    List<Element> others =
+        path.elements().stream().filter(element -> !element.name().equals(name)).toList();
     if (others.size() == path.elements().size()) {
       throw new IllegalArgumentException(
           "name must be that of an element of this run, of " + names() + ", was \"" + name + "\"");

@@ -172,9 +172,10 @@ final class RunAnswers {
     if (choking == path.elements().size()) {
       return found.to(tool); // the pressure jumps at Re 2300
     }
-    double behind = path.pascalsBehind(
-        choking, flow, path.pass(flow), tool.pascalsFor(flow, atmosphere));
-    return delivered(path, found.massFlow(), path.pass(flow, choking, behind), choking).to(tool);
+    double behind =
+        path.pascalsBehind(choking, flow, path.pass(flow), tool.pascalsFor(flow, atmosphere));
+    return delivered(path, found.massFlow(), path.pass(flow, choking, behind), choking)
+        .to(tool);
   }
 
   /** What stops a flow slightly larger than one that arrives, if it is not just the pressure that falls: "supply" or an element. */

@@ -100,8 +100,7 @@ final class RunPath {
 
   /** The pressure [Pa] that arrives at the tool where one element loses nothing, or NaN. */
   double pascalsWithout(int element, double flow, Pass pass) {
-    return behind(element)
-        .outlet(flow, pass.pascals(element), pass.kelvins(element), viscosity);
+    return behind(element).outlet(flow, pass.pascals(element), pass.kelvins(element), viscosity);
   }
 
   /** Leads a flow along, and keeps what is found on the way. */
@@ -176,8 +175,7 @@ final class RunPath {
     FlowElement rest = behind(choking);
     double t = pass.kelvins(choking + 1);
     double full = pass.pascals(choking + 1);
-    DoubleUnaryOperator missing =
-        pascals -> atTool - rest.outlet(flow, pascals, t, viscosity);
+    DoubleUnaryOperator missing = pascals -> atTool - rest.outlet(flow, pascals, t, viscosity);
     return missing.applyAsDouble(atTool) <= 0.0
         ? atTool
         : RootFinder.find(missing, full, atTool, TOLERANCE * full);

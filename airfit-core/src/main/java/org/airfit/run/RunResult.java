@@ -126,7 +126,9 @@ public sealed interface RunResult extends Worked {
 
     /** {@return the element without which the tool would gain most: the one that holds it back} */
     public ElementLoss bottleneck() {
-      return arrival.shares.stream().max(Comparator.comparing(ElementLoss::gain)).orElseThrow();
+      return arrival.shares.stream()
+          .max(Comparator.comparing(ElementLoss::gain))
+          .orElseThrow();
     }
 
     /** {@return what each element loses, the largest drop first} */

@@ -53,7 +53,8 @@ public final class SupplyNeeded implements Worked {
   /** The pressure that a path's supply would need; empty where not even 1000 bar would do. */
   static Optional<SupplyNeeded> of(RunPath path, ToolDemand tool, GaugePressure atTool) {
     double wanted = atTool.absolute(path.atmosphere()).pascals();
-    MassFlow taken = MassFlow.ofKilogramsPerSecond(tool.flow(wanted, path.atmosphere().pascals()));
+    MassFlow taken =
+        MassFlow.ofKilogramsPerSecond(tool.flow(wanted, path.atmosphere().pascals()));
     double flow = taken.kilogramsPerSecond();
     DoubleUnaryOperator missing = pascals -> wanted - path.pascalsAtTool(flow, pascals);
     double low = wanted;

@@ -103,8 +103,7 @@ public final class ToolDemand {
    * @throws IllegalArgumentException if {@code flow} is 0 or {@code name} is blank
    */
   public static ToolDemand fixed(String name, FreeAirFlow flow) {
-    return new ToolDemand(
-        name, Objects.requireNonNull(flow, "flow"), Optional.empty(), 1.0, 1.0);
+    return new ToolDemand(name, Objects.requireNonNull(flow, "flow"), Optional.empty(), 1.0, 1.0);
   }
 
   /**

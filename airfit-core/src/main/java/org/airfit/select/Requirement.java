@@ -117,6 +117,11 @@ public final class Requirement {
     return new Builder(NamedValues.NONE.with(DEMAND, demand).with(LEAST, least));
   }
 
+  /** {@return a builder with all that was told, to tell more} */
+  public Builder toBuilder() {
+    return new Builder(told);
+  }
+
   /** {@return the air the tool takes} */
   public FreeAirFlow demand() {
     return required(DEMAND);

@@ -14,12 +14,12 @@ import org.airfit.plug.DemoProfiles;
 import org.airfit.plug.Dimension;
 import org.airfit.plug.Identification;
 import org.airfit.plug.Identifier;
-import org.airfit.plug.Instrument;
-import org.airfit.plug.PartSpread;
+import org.airfit.measure.Instrument;
+import org.airfit.measure.PartSpread;
 import org.airfit.plug.PlugProfile;
 import org.airfit.plug.PlugVerdict;
 import org.airfit.plug.Provenance;
-import org.airfit.plug.Reading;
+import org.airfit.plug.PlugReading;
 import org.airfit.plug.ReferenceSet;
 import org.airfit.plug.Residual;
 import org.airfit.quantity.Length;
@@ -34,9 +34,9 @@ class ReadingOverlayTest {
   private static final PlugProfile PLOVER = BIRDS.profile("demo-plover").orElseThrow();
 
   private static Identification answer(ReferenceSet set, Map<Dimension, Double> millimetres) {
-    List<Reading> readings = new ArrayList<>();
+    List<PlugReading> readings = new ArrayList<>();
     millimetres.forEach((dimension, mm) ->
-        readings.add(Instrument.DIGITAL_CALIPER.reading(dimension, Length.ofMillimetres(mm))));
+        readings.add(PlugReading.of(dimension, Instrument.DIGITAL_CALIPER, Length.ofMillimetres(mm))));
     return Identifier.of(set).identify(readings);
   }
 
@@ -99,7 +99,7 @@ class ReadingOverlayTest {
   void the_band_is_two_standard_deviations_each_way() {
     Identification answer = plover(0.0);
     ReadingOverlay overlay = ReadingOverlay.of(answer);
-    Residual tip = answer.ranking().get(0).residuals().get(0);
+    Residual tip = answer.candidates().get(0).residuals().get(0);
     assertThat(tip.dimension()).isEqualTo(Dimension.TIP_DIAMETER);
     Matcher band = Pattern.compile(
             "<rect x=\"[0-9.]+\" y=\"([0-9.]+)\" width=\"[0-9.]+\" height=\"([0-9.]+)\"")

@@ -86,9 +86,8 @@ class RootFinderTest {
       double behind = Math.pow(10.0, random.nextDouble(-1.0, 1.0));
       double jump = Math.pow(10.0, random.nextDouble(-6.0, 2.0));
       double scale = Math.pow(10.0, random.nextDouble(-3.0, 3.0));
-      Counted counted = new Counted(x -> x <= root
-          ? -scale * Math.pow(root - x, before)
-          : jump + Math.pow(x - root, behind));
+      Counted counted = new Counted(
+          x -> x <= root ? -scale * Math.pow(root - x, before) : jump + Math.pow(x - root, behind));
       double found = RootFinder.find(counted, 0.0, 1.0, TOLERANCE);
       assertThat(counted.count).isLessThanOrEqualTo(most);
       if (before < 3.0) { // else the function is 0 to all digits well before
@@ -137,8 +136,7 @@ class RootFinderTest {
         .hasMessage("tolerance must be above 0, was 0.0");
     assertThatThrownBy(() -> RootFinder.find(straight, -1.0, 1.0, Double.NaN))
         .hasMessage("tolerance must be above 0, was NaN");
-    assertThatThrownBy(
-            () -> RootFinder.find(straight, -1.0, Double.POSITIVE_INFINITY, TOLERANCE))
+    assertThatThrownBy(() -> RootFinder.find(straight, -1.0, Double.POSITIVE_INFINITY, TOLERANCE))
         .hasMessage("points must be finite, were -1.0 and Infinity");
   }
 

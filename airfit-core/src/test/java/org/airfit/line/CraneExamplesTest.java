@@ -176,10 +176,12 @@ class CraneExamplesTest {
     boolean panhandle = row.text("quantity").equals("flow, Panhandle A");
     MassFlow air = switch (row.text("quantity")) {
       case "flow, Weymouth" -> LineFormula.WEYMOUTH.flowFor(main, inlet, outlet).massFlow();
-      case "flow, Panhandle A" -> LineFormula.PANHANDLE_A.flowFor(main, inlet, outlet).massFlow();
+      case "flow, Panhandle A" ->
+        LineFormula.PANHANDLE_A.flowFor(main, inlet, outlet).massFlow();
       default ->
         LossModels.of(PipeEquation.DARCY_MEAN_DENSITY, FrictionLaw.COLEBROOK)
-            .flowFor(known, inlet, outlet).massFlow();
+            .flowFor(known, inlet, outlet)
+            .massFlow();
     };
     // Panhandle A has the gravity to a power of its own, (1/S)^0.4606
     double gas = Math.pow(NATURAL_GAS, panhandle ? -0.4606 : -0.5);

@@ -205,7 +205,8 @@ class ElementsTest {
           double low = outlet(of, flow - step, pascals);
           double high = outlet(of, flow + step, pascals);
           double rounding = 4.0 * Math.ulp(pascals) / (2.0 * step);
-          // a difference over a ten thousandth of the flow misses the bend, which grows towards choking
+          // a difference over a ten thousandth of the flow misses the bend, which grows towards
+          // choking
           double bend = 2.0e-6 + Math.pow(1.0e-4 / (1.0 - share), 2.0);
           assertThat(of.element.slope(flow, pascals, KELVINS, VISCOSITY))
               .as("%s of the largest flow from %s Pa", share, pascals)
@@ -222,8 +223,7 @@ class ElementsTest {
   @MethodSource("elements")
   void the_slope_without_flow_is_that_of_the_first_flow(Case of) {
     double pascals = PRESSURES[2];
-    double small = 1.0e-4 * Math.min(
-        largest(of, pascals), of.element.nextJump(0.0, VISCOSITY));
+    double small = 1.0e-4 * Math.min(largest(of, pascals), of.element.nextJump(0.0, VISCOSITY));
     double mean = (outlet(of, small, pascals) - outlet(of, 0.0, pascals)) / small;
     double atEnd = Math.abs(of.element.slope(small, pascals, KELVINS, VISCOSITY));
     assertThat(of.element.slope(0.0, pascals, KELVINS, VISCOSITY))
@@ -235,7 +235,8 @@ class ElementsTest {
   @MethodSource("elements")
   void no_slope_is_told_where_the_flow_does_not_pass(Case of) {
     double pascals = PRESSURES[2];
-    assertThat(of.element.slope(1.001 * largest(of, pascals), pascals, KELVINS, VISCOSITY)).isNaN();
+    assertThat(of.element.slope(1.001 * largest(of, pascals), pascals, KELVINS, VISCOSITY))
+        .isNaN();
   }
 
   @ParameterizedTest
@@ -307,8 +308,7 @@ class ElementsTest {
   @Test
   void an_element_says_what_the_objects_say() {
     Conduit hose = conduit(9.5, 10.0, 3.0);
-    AirState inlet = AirState.of(
-            AbsolutePressure.ofPascals(8.0e5), Temperature.ofKelvins(KELVINS))
+    AirState inlet = AirState.of(AbsolutePressure.ofPascals(8.0e5), Temperature.ofKelvins(KELVINS))
         .withViscosity(DynamicViscosity.ofPascalSeconds(VISCOSITY));
     List<LossModel> models = new ArrayList<>(LossModels.all());
     models.add(LossModels.fromReservoir(FrictionLaw.COLEBROOK));
@@ -333,9 +333,8 @@ class ElementsTest {
   @Test
   void a_line_without_length_and_fittings_limits_only_where_the_model_knows_choking() {
     Conduit nothing = conduit(10.0, 0.0, 0.0);
-    double sonic = nothing.area().squareMetres()
-        * 8.0e5
-        / Math.sqrt(AirState.GAS_CONSTANT * KELVINS);
+    double sonic =
+        nothing.area().squareMetres() * 8.0e5 / Math.sqrt(AirState.GAS_CONSTANT * KELVINS);
     for (PipeEquation equation : PipeEquation.values()) {
       double largest = LossModels.of(equation, FrictionLaw.COLEBROOK)
           .element(nothing)
@@ -347,6 +346,7 @@ class ElementsTest {
         default -> assertThat(largest).isInfinite();
       }
     }
-    assertThat(LineFormula.HARRIS.element(nothing).largest(8.0e5, KELVINS, VISCOSITY)).isInfinite();
+    assertThat(LineFormula.HARRIS.element(nothing).largest(8.0e5, KELVINS, VISCOSITY))
+        .isInfinite();
   }
 }

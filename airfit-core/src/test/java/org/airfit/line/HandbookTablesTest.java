@@ -122,10 +122,12 @@ class HandbookTablesTest {
     double efficiency = row.text("inputs").contains("E=0.92") ? 0.92 : 1.0;
     double power = formula == LineFormula.FRITZSCHE ? 0.538 : 0.5;
     double heavier = formula == LineFormula.FRITZSCHE ? Math.pow(0.693, -0.8587 * 0.538) : 1.0;
-    MassFlow flow = formula.flowFor(
-        Conduit.of(Length.ofMetres(0.340), Length.ofMetres(160.0e3), Length.ofMetres(0.0)),
-        AirState.of(AbsolutePressure.ofPascals(90.0e5), Temperature.ofKelvins(277.15)),
-        AbsolutePressure.ofPascals(20.0e5)).massFlow();
+    MassFlow flow = formula
+        .flowFor(
+            Conduit.of(Length.ofMetres(0.340), Length.ofMetres(160.0e3), Length.ofMetres(0.0)),
+            AirState.of(AbsolutePressure.ofPascals(90.0e5), Temperature.ofKelvins(277.15)),
+            AbsolutePressure.ofPascals(20.0e5))
+        .massFlow();
     double standard = flow.kilogramsPerSecond() * AirState.GAS_CONSTANT * 288.7 / 101325.0;
     double ours = formula == LineFormula.FRITZSCHE
         ? standard * heavier

@@ -235,11 +235,13 @@ class LineProperties {
     AirState air = AirState.of(AbsolutePressure.ofBar(8.0), Temperature.ofCelsius(20.0));
     Conduit pipe = Conduit.of(
         Length.ofMillimetres(millimetres), Length.ofMetres(50.0), Length.ofMillimetres(0.03));
-    MassFlow flow =
-        LossModels.isothermal().flowFor(pipe, air, AbsolutePressure.ofBar(8.0 * (1.0 - share))).massFlow();
+    MassFlow flow = LossModels.isothermal()
+        .flowFor(pipe, air, AbsolutePressure.ofBar(8.0 * (1.0 - share)))
+        .massFlow();
     // friction jumps where flow turns turbulent, so that a drop wanted may lie in the jump
-    double drop =
-        ((LineLoss.Flowing) LossModels.isothermal().loss(pipe, flow, air)).drop().pascals();
+    double drop = ((LineLoss.Flowing) LossModels.isothermal().loss(pipe, flow, air))
+        .drop()
+        .pascals();
     for (PipeEquation equation : PipeEquation.values()) {
       LineLoss.Flowing loss =
           (LineLoss.Flowing) LossModels.of(equation, FrictionLaw.COLEBROOK).loss(pipe, flow, air);

@@ -176,7 +176,9 @@ class LossComparisonTest {
             "kg/s",
             row.evidence("mdot_kg_s"))
         .isMetWithinFraction(
-            model.flowFor(conduit(row), inlet(row), outlet).massFlow().kilogramsPerSecond(), 1.0e-12, why);
+            model.flowFor(conduit(row), inlet(row), outlet).massFlow().kilogramsPerSecond(),
+            1.0e-12,
+            why);
     Comparison.of(
             "Line: the problem turned round",
             row + ", bore",
@@ -216,7 +218,8 @@ class LossComparisonTest {
     assertThat(model.boreFor(PIPE, FLOW, AIR, same)).isEmpty();
     assertThat(model.lengthFor(PIPE.withFittings(5.0), FLOW, AIR, same)).isEmpty();
     assertThat(model.flowFor(PIPE, AIR, same).massFlow().kilogramsPerSecond()).isLessThan(1.0e-9);
-    assertThat(model.boreFor(PIPE, NONE, AIR, same).orElseThrow().conduit().bore().millimetres())
+    assertThat(
+            model.boreFor(PIPE, NONE, AIR, same).orElseThrow().conduit().bore().millimetres())
         .as("nothing flows: the narrowest bore the wall allows")
         .isCloseTo(20.0 * 0.045, within(1.0e-9));
     assertThatIllegalArgumentException()
@@ -228,8 +231,10 @@ class LossComparisonTest {
 
   @Test
   void a_conduit_that_chokes_first_gives_its_choking_flow() {
-    double most =
-        LossModels.isothermal().flowFor(PIPE, AIR, AbsolutePressure.ofBar(0.1)).massFlow().kilogramsPerSecond();
+    double most = LossModels.isothermal()
+        .flowFor(PIPE, AIR, AbsolutePressure.ofBar(0.1))
+        .massFlow()
+        .kilogramsPerSecond();
     double choking = LossModels.isothermal()
         .loss(PIPE, MassFlow.ofKilogramsPerSecond(10.0), AIR)
         .fold(flowing -> 0.0, choked -> choked.largest().kilogramsPerSecond());

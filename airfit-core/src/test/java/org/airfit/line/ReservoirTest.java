@@ -52,8 +52,9 @@ class ReservoirTest {
   @ParameterizedTest
   @MethodSource("tanks")
   void the_flow_into_a_back_pressure_agrees(Row row) {
-    MassFlow flow = MODEL.flowFor(
-        conduit(row), tank(row), AbsolutePressure.ofBar(row.number("p_back_bar_abs"))).massFlow();
+    MassFlow flow = MODEL
+        .flowFor(conduit(row), tank(row), AbsolutePressure.ofBar(row.number("p_back_bar_abs")))
+        .massFlow();
     compare(row, "mdot_kg_s", "kg/s", flow.kilogramsPerSecond());
     LineLoss.Choked choked =
         (LineLoss.Choked) MODEL.loss(conduit(row), MassFlow.ofKilogramsPerSecond(10.0), tank(row));

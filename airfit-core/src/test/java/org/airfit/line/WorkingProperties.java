@@ -34,7 +34,7 @@ class WorkingProperties {
     return Arbitraries.of(MODELS);
   }
 
-  @Property(tries = 3000)
+  @Property(tries = 1000)
   void every_answer_has_a_working(
       @ForAll("models") LossModel model,
       @ForAll @DoubleRange(min = -2.6, max = -0.7) double bore,

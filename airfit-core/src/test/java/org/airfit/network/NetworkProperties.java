@@ -111,8 +111,7 @@ class NetworkProperties {
     });
     double supplied = 0.0;
     for (SupplyFlow supply : solved.supplies()) {
-      double given =
-          supply.given().kilogramsPerSecond() - supply.takenBack().kilogramsPerSecond();
+      double given = supply.given().kilogramsPerSecond() - supply.takenBack().kilogramsPerSecond();
       sums.merge(supply.node(), given, Double::sum);
       supplied += given;
     }

@@ -136,9 +136,7 @@ class NetworkTest {
     RunResult.Delivered one = (RunResult.Delivered) run.balance(following(0.06));
     NetworkResult.Solved other = solved(network);
     assertThat(one.choking()).isPresent();
-    assertThat(other.choking())
-        .extracting(BranchFlow::name)
-        .containsExactly("coupling");
+    assertThat(other.choking()).extracting(BranchFlow::name).containsExactly("coupling");
     assertThat(other.taken().kilogramsPerSecond())
         .isCloseTo(one.massFlow().kilogramsPerSecond(), within(1.0e-10));
     assertThat(other.at("a").pascals())
@@ -300,7 +298,8 @@ class NetworkTest {
   @Test
   void a_tool_that_cannot_be_fed_starves_at_the_atmosphere() {
     NetworkResult.Solved result = solved(chain(fixed(0.2)));
-    double open = run().largestFlow(GaugePressure.ofBar(0.0)).orElseThrow().massFlow().kilogramsPerSecond();
+    double open =
+        run().largestFlow(GaugePressure.ofBar(0.0)).orElseThrow().massFlow().kilogramsPerSecond();
     assertThat(result.starved()).hasSize(1);
     ToolFlow tool = result.tools().get(0);
     assertThat(tool.wanted().kilogramsPerSecond()).isCloseTo(0.2, within(1.0e-12));
@@ -412,7 +411,8 @@ class NetworkTest {
         .line("between", "regulated", "high", pipe(20.0, 40.0))
         .tool("regulated", fixed(0.01))
         .build());
-    assertThat(result.supplies().get(1).given().kilogramsPerSecond()).isCloseTo(0.0, within(1.0e-9));
+    assertThat(result.supplies().get(1).given().kilogramsPerSecond())
+        .isCloseTo(0.0, within(1.0e-9));
     assertThat(result.supplies().get(1).takenBack().kilogramsPerSecond())
         .isCloseTo(0.0, within(1.0e-9));
     assertThat(result.at("regulated").bar()).isGreaterThan(7.0);

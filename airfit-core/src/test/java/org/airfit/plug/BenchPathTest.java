@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.SplittableRandom;
+import org.airfit.measure.Instrument;
+import org.airfit.measure.PartSpread;
+import org.airfit.measure.Wear;
 import org.airfit.quantity.Length;
 import org.airfit.safety.Caution;
 import org.airfit.source.Source;
@@ -52,7 +55,7 @@ class BenchPathTest {
       PartSpread spread = truth.spread(step.dimension()).orElseThrow();
       double sigma = Math.hypot(
           spread.standardDeviation().millimetres(),
-          path.identifier().instrument().standardUncertainty(step.dimension()).millimetres());
+          path.identifier().instrument().standardUncertainty(step.dimension().access()).millimetres());
       branch = step.of(mm(spread.nominal().millimetres() + scatter * sigma * random.nextGaussian()))
           .orElse(new BenchPath.Branch(mm(0.0), mm(0.0), List.of(), 0));
       number = branch.next();
@@ -135,7 +138,7 @@ class BenchPathTest {
         Identifier.of(ReferenceSet.of("heron", List.of(heron))).withWearAllowance(mm(0.3)));
     assertThat(worn.toText()).contains("wear of up to 0.3 mm allowed");
     BenchPath.Step first = worn.steps().stream()
-        .filter(step -> step.dimension().wear() == Dimension.Wear.SHRINKS)
+        .filter(step -> step.dimension().wear() == Wear.SHRINKS)
         .findFirst()
         .orElseThrow();
     Length nominal = heron.spread(first.dimension()).orElseThrow().nominal();
@@ -166,7 +169,7 @@ class BenchPathTest {
             .orElseThrow()
             .standardDeviation()
             .millimetres(),
-        Instrument.DIGITAL_CALIPER.standardUncertainty(Dimension.TIP_DIAMETER).millimetres());
+        Instrument.DIGITAL_CALIPER.standardUncertainty(Dimension.TIP_DIAMETER.access()).millimetres());
     assertThat(band.high().millimetres() - 10.0).isGreaterThan(3.0 * scale);
   }
 }

@@ -6,6 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import org.airfit.measure.Instrument;
+import org.airfit.measure.PartSpread;
+import org.airfit.measure.Reading;
 import org.airfit.quantity.Length;
 import org.airfit.source.Source;
 import org.junit.jupiter.api.Test;
@@ -49,16 +52,16 @@ class CalibrationTest {
     for (int i = 0; i < PLUGS; i++) {
       boolean unknown = random.nextDouble() < unknownShare;
       PlugProfile truth = SET.profiles().get(random.nextInt(SET.profiles().size()));
-      List<Reading> readings = new ArrayList<>();
+      List<PlugReading> readings = new ArrayList<>();
       for (Dimension dimension : READ) {
-        Length u = Instrument.DIGITAL_CALIPER.standardUncertainty(dimension);
+        Length u = Instrument.DIGITAL_CALIPER.standardUncertainty(dimension.access());
         double size = unknown
             ? middle(dimension) + random.nextDouble(-5.0, 5.0)
             : plug(random, truth, dimension, wearMm) + u.millimetres() * random.nextGaussian();
-        readings.add(new Reading(dimension, Length.ofMillimetres(size), u));
+        readings.add(PlugReading.of(dimension, Reading.of(Length.ofMillimetres(size), u)));
       }
       Identification answer = identifier.identify(readings);
-      ProfileCandidate best = answer.ranking().get(0);
+      ProfileCandidate best = answer.candidates().get(0);
       if (unknown) {
         unknowns++;
         unknownsIdentified += answer.verdict() == PlugVerdict.IDENTIFIED ? 1 : 0;
@@ -66,7 +69,7 @@ class CalibrationTest {
       if (best.probability() >= 0.85 && best.probability() < 0.95) {
         given++;
         promised += best.probability();
-        right += !unknown && best.profile() == truth ? 1 : 0;
+        right += !unknown && best.profile().equals(truth) ? 1 : 0;
       }
     }
     return new Tally(promised, given, right, unknowns, unknownsIdentified);

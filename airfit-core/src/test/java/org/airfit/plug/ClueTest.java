@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import org.airfit.measure.Instrument;
+import org.airfit.measure.PartSpread;
 import org.airfit.quantity.Length;
 import org.airfit.safety.Caution;
 import org.airfit.source.Source;
@@ -33,16 +35,16 @@ class ClueTest {
           twin("right").aliases("M", "T").grooveForm(GrooveForm.VEE).build(),
           twin("bare").build()));
 
-  private static final List<Reading> READINGS = List.of(
-      Instrument.DIGITAL_CALIPER.reading(Dimension.TIP_DIAMETER, mm(10.0)),
-      Instrument.DIGITAL_CALIPER.reading(Dimension.TIP_LENGTH, mm(20.0)));
+  private static final List<PlugReading> READINGS = List.of(
+      PlugReading.of(Dimension.TIP_DIAMETER, Instrument.DIGITAL_CALIPER, mm(10.0)),
+      PlugReading.of(Dimension.TIP_LENGTH, Instrument.DIGITAL_CALIPER, mm(20.0)));
 
   private static Identification with(Clue... clues) {
     return Identifier.of(TWINS).withUnknownPrior(0.0).identify(READINGS, List.of(clues));
   }
 
   private static double chance(Identification answer, String id) {
-    return answer.ranking().stream()
+    return answer.candidates().stream()
         .filter(candidate -> candidate.profile().id().equals(id))
         .findFirst()
         .orElseThrow()

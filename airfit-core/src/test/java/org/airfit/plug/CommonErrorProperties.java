@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.SplittableRandom;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import org.airfit.measure.Instrument;
+import org.airfit.measure.PartSpread;
 import org.airfit.quantity.Length;
 import org.airfit.source.Source;
 
@@ -72,9 +74,9 @@ class CommonErrorProperties {
       PlugProfile truth = profiles.get(random.nextInt(profiles.size()));
       boolean unknown = random.nextDouble() < identifier.unknownPrior();
       double e = c * random.nextGaussian();
-      List<Reading> readings = new ArrayList<>();
+      List<PlugReading> readings = new ArrayList<>();
       for (Dimension dimension : READ) {
-        double u = CALIPER.standardUncertainty(dimension).millimetres();
+        double u = CALIPER.standardUncertainty(dimension.access()).millimetres();
         double own = Math.sqrt(u * u - c * c);
         double nominal = truth.spread(dimension).orElseThrow().nominal().millimetres();
         double size = unknown
@@ -84,14 +86,14 @@ class CommonErrorProperties {
                 + PART_MM * random.nextGaussian()
                 + own * random.nextGaussian()
                 + e;
-        readings.add(CALIPER.reading(dimension, Length.ofMillimetres(size)));
+        readings.add(PlugReading.of(dimension, CALIPER, Length.ofMillimetres(size)));
       }
       Identification answer = identifier.identify(readings);
       if (unknown) {
         unknowns++;
         unknownsIdentified += answer.verdict() == PlugVerdict.IDENTIFIED ? 1 : 0;
       }
-      ProfileCandidate best = answer.ranking().get(0);
+      ProfileCandidate best = answer.candidates().get(0);
       if (best.probability() >= 0.85 && best.probability() < 0.95) {
         given++;
         promised += best.probability();

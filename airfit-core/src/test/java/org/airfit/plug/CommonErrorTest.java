@@ -8,7 +8,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.airfit.Pencil;
+import org.airfit.internal.ReadingDensity;
 import org.airfit.internal.Statistics;
+import org.airfit.measure.Instrument;
+import org.airfit.measure.PartSpread;
+import org.airfit.measure.Reading;
 import org.airfit.quantity.Length;
 import org.airfit.source.Source;
 import org.junit.jupiter.api.Test;
@@ -31,32 +35,32 @@ class CommonErrorTest {
     return profile.spread(dimension).orElseThrow().nominal().millimetres();
   }
 
-  private static List<Reading> readings(Instrument caliper, PlugProfile of, double... off) {
-    List<Reading> readings = new ArrayList<>();
+  private static List<PlugReading> readings(Instrument caliper, PlugProfile of, double... off) {
+    List<PlugReading> readings = new ArrayList<>();
     for (int j = 0; j < off.length; j++) {
       Dimension dimension = DIMENSIONS.get(j);
-      readings.add(caliper.reading(dimension, mm(nominal(of, dimension) + off[j])));
+      readings.add(PlugReading.of(dimension, caliper, mm(nominal(of, dimension) + off[j])));
     }
     return readings;
   }
 
-  private static ProfileCandidate only(PlugProfile profile, List<Reading> readings, double wearMm) {
+  private static ProfileCandidate only(PlugProfile profile, List<PlugReading> readings, double wearMm) {
     return Identifier.of(ReferenceSet.of("one", List.of(profile)))
         .withWearAllowance(mm(wearMm))
         .identify(readings)
-        .ranking()
+        .candidates()
         .get(0);
   }
 
   /** The multivariate normal distribution by the factors of Cholesky, which know nothing of the short way for diag + c². */
-  private static double[] byMatrix(List<Reading> readings, PlugProfile profile, double c) {
+  private static double[] byMatrix(List<PlugReading> readings, PlugProfile profile, double c) {
     int n = readings.size();
     double[][] lower = new double[n][n];
     double[] solved = new double[n];
     double square = 0.0;
     double log = -n * Statistics.LN_SQRT_TWO_PI;
     for (int i = 0; i < n; i++) {
-      Reading reading = readings.get(i);
+      PlugReading reading = readings.get(i);
       double s =
           profile.spread(reading.dimension()).orElseThrow().standardDeviation().millimetres();
       double u = reading.standardUncertainty().millimetres();
@@ -85,7 +89,7 @@ class CommonErrorTest {
     for (double[] off : new double[][] {
       {0.02, 0.03}, {0.02, -0.03, 0.1}, {0.05, 0.04, -0.2, 0.08}, {0.5, 0.5, 0.5, 0.5}
     }) {
-      List<Reading> readings = readings(caliper, HERON, off);
+      List<PlugReading> readings = readings(caliper, HERON, off);
       ProfileCandidate candidate = only(HERON, readings, 0.0);
       double[] known = byMatrix(readings, HERON, c);
       assertThat(candidate.chiSquare()).isCloseTo(known[0], within(1.0e-9 * (1.0 + known[0])));
@@ -120,7 +124,7 @@ class CommonErrorTest {
         for (double[] off : new double[][] {
           {0.0, 0.0, 0.0}, {0.06, 0.05, 0.12}, {-0.06, 0.05, -0.12}, {0.0, -0.15}, {0.3, 0.3, 0.3}
         }) {
-          List<Reading> readings = readings(caliper, profile, off);
+          List<PlugReading> readings = readings(caliper, profile, off);
           double integrated = integrated(readings, profile, caliper, wear);
           // 1e-4 of a likelihood moves no printed chance
           assertThat(only(profile, readings, wear).logLikelihood())
@@ -132,7 +136,7 @@ class CommonErrorTest {
   }
 
   private static double integrated(
-      List<Reading> readings, PlugProfile profile, Instrument caliper, double wear) {
+      List<PlugReading> readings, PlugProfile profile, Instrument caliper, double wear) {
     double c = caliper.commonUncertainty().millimetres();
     int steps = 4_000;
     double width = 80.0 * c / steps;
@@ -140,9 +144,9 @@ class CommonErrorTest {
     for (int i = 0; i <= steps; i++) {
       double e = -40.0 * c + i * width;
       double log = -0.5 * e / c * e / c - Math.log(c) - Statistics.LN_SQRT_TWO_PI;
-      for (Reading reading : readings) {
+      for (PlugReading reading : readings) {
         double u = reading.standardUncertainty().millimetres();
-        Expected own = Expected.of(
+        ReadingDensity own = CaliperGroup.density(
             profile.spread(reading.dimension()).orElseThrow(),
             Math.sqrt(u * u - c * c),
             wear,
@@ -156,32 +160,32 @@ class CommonErrorTest {
 
   @Test
   void what_is_off_alike_may_be_the_caliper_and_what_is_off_apart_may_not() {
-    List<Reading> alike = readings(Instrument.VERNIER_CALIPER_0_05, HERON, 0.05, 0.05, 0.05);
-    List<Reading> apart = readings(Instrument.VERNIER_CALIPER_0_05, HERON, 0.05, -0.05, 0.05);
+    List<PlugReading> alike = readings(Instrument.VERNIER_CALIPER_0_05, HERON, 0.05, 0.05, 0.05);
+    List<PlugReading> apart = readings(Instrument.VERNIER_CALIPER_0_05, HERON, 0.05, -0.05, 0.05);
     Identifier together = Identifier.of(DemoProfiles.birds());
     Identifier each = together.withIndependentErrors();
     assertThat(together.takesErrorsAsIndependent()).isFalse();
     assertThat(each.withSizeClasses().takesErrorsAsIndependent()).isTrue();
-    assertThat(together.identify(alike).ranking().get(0).chiSquare())
-        .isLessThan(each.identify(alike).ranking().get(0).chiSquare());
-    assertThat(together.identify(apart).ranking().get(0).chiSquare())
-        .isGreaterThan(each.identify(apart).ranking().get(0).chiSquare());
-    assertThat(each.identify(alike).ranking().get(0).chiSquare())
+    assertThat(together.identify(alike).candidates().get(0).chiSquare())
+        .isLessThan(each.identify(alike).candidates().get(0).chiSquare());
+    assertThat(together.identify(apart).candidates().get(0).chiSquare())
+        .isGreaterThan(each.identify(apart).candidates().get(0).chiSquare());
+    assertThat(each.identify(alike).candidates().get(0).chiSquare())
         .isEqualTo(together
-            .identify(alike.stream().map(Reading::alone).toList())
-            .ranking()
+            .identify(alike.stream().map(PlugReading::alone).toList())
+            .candidates()
             .get(0)
             .chiSquare());
   }
 
   @Test
   void one_reading_and_readings_by_different_calipers_share_nothing() {
-    List<Reading> one = readings(Instrument.DIGITAL_CALIPER, HERON, 0.03);
+    List<PlugReading> one = readings(Instrument.DIGITAL_CALIPER, HERON, 0.03);
     assertThat(only(HERON, one, 0.0).logLikelihood())
         .isEqualTo(only(HERON, List.of(one.get(0).alone()), 0.0).logLikelihood());
-    List<Reading> two = List.of(
+    List<PlugReading> two = List.of(
         one.get(0), readings(Instrument.VERNIER_CALIPER_0_02, HERON, 0.0, 0.04).get(1));
-    List<Reading> alone = two.stream().map(Reading::alone).toList();
+    List<PlugReading> alone = two.stream().map(PlugReading::alone).toList();
     assertThat(only(HERON, two, 0.0).logLikelihood())
         .isCloseTo(only(HERON, alone, 0.0).logLikelihood(), within(1.0e-12));
     assertThat(only(HERON, two, 0.0).chiSquare())
@@ -194,20 +198,20 @@ class CommonErrorTest {
         .from(Provenance.synthetic(), Source.demo("sizes for a test"))
         .dimension(Dimension.TIP_DIAMETER, HERON.spread(Dimension.TIP_DIAMETER).orElseThrow())
         .build();
-    List<Reading> two = readings(Instrument.DIGITAL_CALIPER, HERON, 0.03, 0.03);
+    List<PlugReading> two = readings(Instrument.DIGITAL_CALIPER, HERON, 0.03, 0.03);
     assertThat(only(tipOnly, two, 0.0).chiSquare())
         .isEqualTo(only(tipOnly, two.subList(0, 1), 0.0).chiSquare());
   }
 
   @Test
   void the_working_can_be_worked_again_with_a_pencil() {
-    List<Reading> readings =
+    List<PlugReading> readings =
         new ArrayList<>(readings(Instrument.DIGITAL_CALIPER, HERON, 0.03, -0.02, 0.1));
     Identification answer = Identifier.of(DemoProfiles.birds()).identify(readings);
     Pencil.check(answer.working());
     assertThat(answer.working().toText())
         .contains("share its error e", "most likely error", "misfit of the caliper itself", "ln g");
-    readings.add(new Reading(Dimension.BORE, mm(14.22), mm(0.04)));
+    readings.add(PlugReading.of(Dimension.BORE, Reading.of(mm(14.22), mm(0.04))));
     Pencil.check(Identifier.of(DemoProfiles.birds()).identify(readings).working());
     for (double wear : new double[] {0.0, 0.1}) {
       Identification odd = Identifier.of(ReferenceSet.of("odd", List.of(MIXED)))
@@ -224,12 +228,9 @@ class CommonErrorTest {
     Length c = Instrument.VERNIER_CALIPER_0_05.commonUncertainty();
     assertThat(c.millimetres()).isCloseTo(0.05 / Math.sqrt(3.0), within(1.0e-12));
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> new Reading(
+        .isThrownBy(() -> PlugReading.of(
             Dimension.BORE,
-            mm(5.0),
-            c,
-            Optional.empty(),
-            Optional.of(Instrument.VERNIER_CALIPER_0_05)))
+            new Reading(mm(5.0), c, Optional.of(Instrument.VERNIER_CALIPER_0_05))))
         .withMessageContainingAll(
             "must be above that of a vernier caliper", "leave the caliper out");
   }

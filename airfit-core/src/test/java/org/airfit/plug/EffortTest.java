@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import java.util.Map;
+import org.airfit.measure.PartSpread;
 import org.airfit.quantity.Length;
 import org.airfit.source.Basis;
 import org.airfit.source.Source;

@@ -6,6 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.SplittableRandom;
+import org.airfit.measure.Instrument;
+import org.airfit.measure.PartSpread;
+import org.airfit.measure.Reading;
 import org.airfit.quantity.Length;
 import org.airfit.source.Source;
 import org.junit.jupiter.api.Test;
@@ -19,17 +22,17 @@ class GaugeBallTest {
     return Length.ofMillimetres(value);
   }
 
-  private static Reading read(Dimension dimension, double mm) {
-    return Instrument.DIGITAL_CALIPER.reading(dimension, mm(mm));
+  private static PlugReading read(Dimension dimension, double mm) {
+    return PlugReading.of(dimension, Instrument.DIGITAL_CALIPER, mm(mm));
   }
 
-  private static Reading tip(double overBall, double ball, double collar, double groove) {
-    return new GaugeBall(mm(ball))
-        .tipLength(
-            mm(overBall),
-            Instrument.DIGITAL_CALIPER,
-            read(Dimension.COLLAR_DIAMETER, collar),
-            read(Dimension.GROOVE_DIAMETER, groove));
+  private static PlugReading tip(double overBall, double ball, double collar, double groove) {
+    return PlugReading.overBall(
+        new GaugeBall(mm(ball)),
+        mm(overBall),
+        Instrument.DIGITAL_CALIPER,
+        read(Dimension.COLLAR_DIAMETER, collar),
+        read(Dimension.GROOVE_DIAMETER, groove));
   }
 
   /** A 3-4-5 triangle: a ball of 10 mm against an edge 2 mm above the root has its middle 3 mm below and 4 mm behind the edge. */
@@ -42,12 +45,12 @@ class GaugeBallTest {
 
   @Test
   void a_high_wall_is_touched_by_the_side_of_the_ball() {
-    Reading reading = tip(24.0, 3.0, 24.0, 17.0);
+    PlugReading reading = tip(24.0, 3.0, 24.0, 17.0);
     assertThat(reading.length().millimetres()).isCloseTo(21.0, within(1.0e-12));
     assertThat(reading.dimension()).isEqualTo(Dimension.TIP_LENGTH);
     assertThat(reading.standardUncertainty())
         .as("a millimetre of collar more or less moves nothing")
-        .isEqualTo(Instrument.DIGITAL_CALIPER.standardUncertainty(Dimension.COLLAR_DIAMETER));
+        .isEqualTo(Instrument.DIGITAL_CALIPER.standardUncertainty(Dimension.COLLAR_DIAMETER.access()));
   }
 
   /** The edge lies on the ball: its distance from the middle is half the diameter. */
@@ -68,12 +71,12 @@ class GaugeBallTest {
   @Test
   void the_uncertainty_is_that_of_simulated_measurements() {
     SplittableRandom random = new SplittableRandom(9);
-    Reading reading = tip(25.0, 4.0, 22.0, 20.0);
+    PlugReading reading = tip(25.0, 4.0, 22.0, 20.0);
     double uBall = Instrument.DIGITAL_CALIPER
-        .standardUncertainty(Dimension.COLLAR_DIAMETER)
+        .standardUncertainty(Dimension.COLLAR_DIAMETER.access())
         .millimetres();
     double uGroove = Instrument.DIGITAL_CALIPER
-        .standardUncertainty(Dimension.GROOVE_DIAMETER)
+        .standardUncertainty(Dimension.GROOVE_DIAMETER.access())
         .millimetres();
     int draws = 20_000;
     double sum = 0.0;
@@ -109,9 +112,9 @@ class GaugeBallTest {
         .isThrownBy(() -> tip(3.9, 4.0, 24.0, 16.0))
         .withMessageContaining("measure from the tip face");
     GaugeBall ball = new GaugeBall(mm(4.0));
-    Reading collar = read(Dimension.COLLAR_DIAMETER, 24.0);
+    PlugReading collar = read(Dimension.COLLAR_DIAMETER, 24.0);
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> ball.tipLength(mm(25.0), Instrument.DIGITAL_CALIPER, collar, collar))
+        .isThrownBy(() -> PlugReading.overBall(ball, mm(25.0), Instrument.DIGITAL_CALIPER, collar, collar))
         .withMessageContaining("must be of the groove diameter");
   }
 
@@ -128,17 +131,17 @@ class GaugeBallTest {
   private static final PartSpread ROOT = PartSpread.normal(mm(20.0), mm(0.03));
   private static final GaugeBall TEN = new GaugeBall(mm(10.0));
 
-  private static Identification identify(PlugProfile profile, Reading... readings) {
+  private static Identification identify(PlugProfile profile, PlugReading... readings) {
     return Identifier.of(ReferenceSet.of("one", List.of(profile))).identify(List.of(readings));
   }
 
   @Test
   void a_length_by_the_ball_is_compared_with_one_stated_by_the_same_ball() {
-    Reading reading = TEN.tipLengthByBall(mm(29.0), Instrument.DIGITAL_CALIPER);
+    PlugReading reading = PlugReading.byBall(TEN, mm(29.0), Instrument.DIGITAL_CALIPER);
     assertThat(reading.length()).isEqualTo(mm(29.0).minus(mm(10.0)));
     assertThat(reading).asString().contains("19.00 mm", "by a ball of 10 mm");
     PlugProfile byBall = lowWall("by-ball", 19.0, ROOT).tipLengthBy(TEN).build();
-    Residual residual = identify(byBall, reading).ranking().get(0).residuals().get(0);
+    Residual residual = identify(byBall, reading).candidates().get(0).residuals().get(0);
     assertThat(residual.sigmas()).isCloseTo(0.0, within(1.0e-9));
     assertThat(residual.reading()).isEqualTo(reading);
     assertThat(byBall.tipLengthBall()).contains(TEN);
@@ -149,10 +152,10 @@ class GaugeBallTest {
   void a_length_taken_the_other_way_is_converted_with_the_diameters_of_the_profile() {
     PlugProfile byBall = lowWall("by-ball", 19.0, ROOT).tipLengthBy(TEN).build();
     PlugProfile byEdge = lowWall("by-edge", 20.0, ROOT).build();
-    Reading edge = read(Dimension.TIP_LENGTH, 20.0);
-    Reading ball = TEN.tipLengthByBall(mm(29.0), Instrument.DIGITAL_CALIPER);
-    Residual one = identify(byBall, edge).ranking().get(0).residuals().get(0);
-    Residual other = identify(byEdge, ball).ranking().get(0).residuals().get(0);
+    PlugReading edge = read(Dimension.TIP_LENGTH, 20.0);
+    PlugReading ball = PlugReading.byBall(TEN, mm(29.0), Instrument.DIGITAL_CALIPER);
+    Residual one = identify(byBall, edge).candidates().get(0).residuals().get(0);
+    Residual other = identify(byEdge, ball).candidates().get(0).residuals().get(0);
     assertThat(one.reading().length().millimetres()).isCloseTo(19.0, within(1.0e-9));
     assertThat(other.reading().length().millimetres()).isCloseTo(20.0, within(1.0e-9));
     assertThat(one.sigmas()).isCloseTo(0.0, within(1.0e-9));
@@ -164,25 +167,25 @@ class GaugeBallTest {
         .contains("was not taken as this profile states it");
     GaugeBall eight = new GaugeBall(mm(8.0));
     double x = Math.sqrt(2.0 * 6.0);
-    Reading byEight = eight.tipLengthByBall(mm(20.0 + x + 4.0), Instrument.DIGITAL_CALIPER);
-    assertThat(identify(byBall, byEight).ranking().get(0).residuals().get(0).sigmas())
+    PlugReading byEight = PlugReading.byBall(eight, mm(20.0 + x + 4.0), Instrument.DIGITAL_CALIPER);
+    assertThat(identify(byBall, byEight).candidates().get(0).residuals().get(0).sigmas())
         .as("from one ball to another")
         .isCloseTo(0.0, within(1.0e-9));
   }
 
   @Test
   void what_cannot_be_converted_is_not_compared() {
-    Reading ball = TEN.tipLengthByBall(mm(29.0), Instrument.DIGITAL_CALIPER);
+    PlugReading ball = PlugReading.byBall(TEN, mm(29.0), Instrument.DIGITAL_CALIPER);
     PlugProfile bare = PlugProfile.builder("bare")
         .from(Provenance.synthetic(), Source.demo("sizes for a test"))
         .dimension(Dimension.TIP_LENGTH, PartSpread.normal(mm(20.0), mm(0.03)))
         .build();
-    assertThat(identify(bare, ball).ranking().get(0).degreesOfFreedom()).isZero();
+    assertThat(identify(bare, ball).candidates().get(0).degreesOfFreedom()).isZero();
     assertThat(identify(bare, ball).verdict()).isEqualTo(PlugVerdict.INSUFFICIENT_DATA);
     PlugProfile narrow = lowWall("narrow", 20.0, ROOT)
         .dimension(Dimension.GROOVE_WIDTH, PartSpread.normal(mm(9.0), mm(0.06)))
         .build();
-    assertThat(identify(narrow, ball).ranking().get(0).degreesOfFreedom())
+    assertThat(identify(narrow, ball).candidates().get(0).degreesOfFreedom())
         .as("the ball does not go into the groove")
         .isZero();
     assertThat(identify(narrow, ball).working().toText()).contains("as they were taken");
@@ -233,9 +236,9 @@ class GaugeBallTest {
       assertThat(separation.risk()).isCloseTo(0.5, within(1.0e-9));
       ReferenceSet one = ReferenceSet.of("one", List.of(byEdge));
       ReferenceSet other = ReferenceSet.of("other", List.of(stated));
-      assertThat(one.comparedWith(other, Instrument.DIGITAL_CALIPER).agrees()).isTrue();
+      assertThat(SetComparison.of(one, other, Instrument.DIGITAL_CALIPER).agrees()).isTrue();
       assertThatIllegalArgumentException()
-          .isThrownBy(() -> one.mergedWith("both", other, Instrument.DIGITAL_CALIPER))
+          .isThrownBy(() -> SetComparison.of(one, other, Instrument.DIGITAL_CALIPER).merged("both"))
           .withMessageContaining("must be taken alike in both sets, was by the edge");
     }
   }
@@ -243,15 +246,11 @@ class GaugeBallTest {
   @Test
   void a_ball_goes_with_the_tip_length_only() {
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> new Reading(
-            Dimension.BORE,
-            mm(5.0),
-            mm(0.01),
-            java.util.Optional.of(TEN),
-            java.util.Optional.empty()))
+        .isThrownBy(() -> new PlugReading(
+            Dimension.BORE, Reading.of(mm(5.0), mm(0.01)), java.util.Optional.of(TEN)))
         .withMessageContaining("must be the tip length");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> TEN.tipLengthByBall(mm(10.0), Instrument.DIGITAL_CALIPER))
+        .isThrownBy(() -> PlugReading.byBall(TEN, mm(10.0), Instrument.DIGITAL_CALIPER))
         .withMessageContaining("measure from the tip face");
   }
 }

@@ -12,8 +12,13 @@ import java.util.Objects;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import org.airfit.Comparison;
-import org.airfit.Rows;
 import org.airfit.Rows.Row;
+import org.airfit.Rows;
+import org.airfit.internal.ReadingDensity;
+import org.airfit.measure.Conformity;
+import org.airfit.measure.Instrument;
+import org.airfit.measure.PartSpread;
+import org.airfit.measure.Reading;
 import org.airfit.quantity.Length;
 import org.airfit.safety.Caution;
 import org.airfit.source.Source;
@@ -36,8 +41,8 @@ class IdentificationTest {
   }
 
   /** The vectors count with the whole σ in the profile, so the reading's own u is made nothing beside it. */
-  private static Reading exact(Dimension dimension, double mm) {
-    return new Reading(dimension, mm(mm), mm(1.0e-7));
+  private static PlugReading exact(Dimension dimension, double mm) {
+    return PlugReading.of(dimension, Reading.of(mm(mm), mm(1.0e-7)));
   }
 
   private static ReferenceSet vectors() {
@@ -59,7 +64,7 @@ class IdentificationTest {
   }
 
   private static Identification identify(Row row) {
-    List<Reading> readings = new ArrayList<>();
+    List<PlugReading> readings = new ArrayList<>();
     SYMBOLS.forEach((symbol, dimension) -> {
       if (row.has(symbol + "_mm")) {
         readings.add(exact(dimension, row.number(symbol + "_mm")));
@@ -92,7 +97,7 @@ class IdentificationTest {
       compare(row, "posterior", answer.unknownProbability());
       return;
     }
-    ProfileCandidate candidate = answer.ranking().stream()
+    ProfileCandidate candidate = answer.candidates().stream()
         .filter(c -> c.profile().id().equals(row.text("profile")))
         .findFirst()
         .orElseThrow();
@@ -111,9 +116,8 @@ class IdentificationTest {
   void guard_band_vectors_agree(Row row) {
     PartSpread.Limits limits =
         new PartSpread.Limits(mm(row.number("limit_low_mm")), mm(row.number("limit_high_mm")));
-    Reading reading =
-        new Reading(Dimension.TIP_DIAMETER, mm(row.number("reading_mm")), mm(row.number("u_mm")));
-    Conformity judged = limits.judge(reading);
+    Reading reading = Reading.of(mm(row.number("reading_mm")), mm(row.number("u_mm")));
+    Conformity judged = Conformity.of(limits, reading);
     Comparison.of(
             "Plugs: guard band vectors",
             row + ", conformance",
@@ -125,7 +129,7 @@ class IdentificationTest {
             Math.max(1.0e-12, 1.0e-5 * row.number("conformance_probability")),
             "1e-5, as the table's README advises");
     assertThat(judged.verdict().label()).isEqualTo(row.text("guarded_verdict_U_2u"));
-    double density = Math.exp(Expected.of(limits, row.number("u_mm"), 0.0, Dimension.TIP_DIAMETER)
+    double density = Math.exp(CaliperGroup.density(limits, row.number("u_mm"), 0.0, Dimension.TIP_DIAMETER)
         .logDensity(row.number("reading_mm")));
     Comparison.of(
             "Plugs: guard band vectors",
@@ -175,8 +179,8 @@ class IdentificationTest {
     String[] names = row.text("formula").replace("root sum of squares of ", "").split(" \\+ ", -1);
     double part = component(names[2]);
     double u = Math.hypot(component(names[0]), component(names[1]));
-    Expected expected =
-        Expected.of(PartSpread.normal(mm(10.0), mm(part)), u, 0.0, Dimension.TIP_DIAMETER);
+    ReadingDensity expected =
+        CaliperGroup.density(PartSpread.normal(mm(10.0), mm(part)), u, 0.0, Dimension.TIP_DIAMETER);
     Comparison.of(
             "Plugs: combined uncertainties",
             row.toString(),
@@ -184,7 +188,7 @@ class IdentificationTest {
             "mm",
             row.evidence("sigma_mm"))
         .isMetBy(
-            expected.sigma,
+            expected.sigma(),
             1.5 * row.halfDigit("sigma_mm"),
             "last digit printed; components are printed to five decimals");
   }
@@ -201,31 +205,31 @@ class IdentificationTest {
   @Test
   void instruments_hold_the_components_of_the_table() {
     assertThat(Instrument.DIGITAL_CALIPER
-            .standardUncertainty(Dimension.TIP_DIAMETER)
+            .standardUncertainty(Dimension.TIP_DIAMETER.access())
             .millimetres())
         .isCloseTo(Math.hypot(component("CAL_EXT_DIG"), component("REPEAT")), within(1.0e-5));
     assertThat(
-            Instrument.DIGITAL_CALIPER.standardUncertainty(Dimension.TIP_LENGTH).millimetres())
+            Instrument.DIGITAL_CALIPER.standardUncertainty(Dimension.TIP_LENGTH.access()).millimetres())
         .isCloseTo(Math.hypot(component("CAL_DEP_DIG"), component("TECH_STEP")), within(1.0e-5));
     assertThat(Instrument.VERNIER_CALIPER_0_05
-            .standardUncertainty(Dimension.COLLAR_DIAMETER)
+            .standardUncertainty(Dimension.COLLAR_DIAMETER.access())
             .millimetres())
         .isCloseTo(Math.hypot(component("CAL_EXT_V05"), component("REPEAT")), within(1.0e-5));
     assertThat(Instrument.VERNIER_CALIPER_0_05
-            .standardUncertainty(Dimension.GROOVE_WIDTH)
+            .standardUncertainty(Dimension.GROOVE_WIDTH.access())
             .millimetres())
         .isCloseTo(Math.hypot(component("CAL_DEP_V05"), component("TECH_GROOVE")), within(1.0e-5));
     assertThat(
-            Instrument.VERNIER_CALIPER_0_02.standardUncertainty(Dimension.BORE).millimetres())
+            Instrument.VERNIER_CALIPER_0_02.standardUncertainty(Dimension.BORE.access()).millimetres())
         .isCloseTo(Math.hypot(component("CAL_DEP_DIG"), component("TECH_BORE")), within(1.0e-5));
     assertThat(Instrument.DIGITAL_CALIPER.label()).contains("0.01");
   }
 
-  private static Reading digital(Dimension dimension, double mm) {
-    return Instrument.DIGITAL_CALIPER.reading(dimension, mm(mm));
+  private static PlugReading digital(Dimension dimension, double mm) {
+    return PlugReading.of(dimension, Instrument.DIGITAL_CALIPER, mm(mm));
   }
 
-  private static Identification birds(Reading... readings) {
+  private static Identification birds(PlugReading... readings) {
     return Identifier.of(DemoProfiles.birds()).identify(List.of(readings));
   }
 
@@ -267,14 +271,14 @@ class IdentificationTest {
     SplittableRandom random = new SplittableRandom(11);
     int tries = 2000;
     double u =
-        Instrument.DIGITAL_CALIPER.standardUncertainty(Dimension.GROOVE_WIDTH).millimetres();
+        Instrument.DIGITAL_CALIPER.standardUncertainty(Dimension.GROOVE_WIDTH.access()).millimetres();
     double sum = 0.0;
     double squares = 0.0;
     for (int i = 0; i < tries; i++) {
       double draw = random.nextDouble();
       double at = 0.0;
       double width = random.nextDouble(0.5, 10.5); // of an unknown plug
-      for (ProfileCandidate candidate : doubt.ranking()) {
+      for (ProfileCandidate candidate : doubt.candidates()) {
         at += candidate.probability();
         if (draw < at) {
           PartSpread spread = candidate.profile().spread(Dimension.GROOVE_WIDTH).orElseThrow();
@@ -313,21 +317,21 @@ class IdentificationTest {
     int doubtfulRight = 0;
     for (int i = 0; i < 4000; i++) {
       PlugProfile truth = profiles.get(random.nextInt(profiles.size()));
-      List<Reading> readings = new ArrayList<>();
+      List<PlugReading> readings = new ArrayList<>();
       for (Dimension dimension : measured) {
         PartSpread spread = truth.spread(dimension).orElseThrow();
-        Length u = Instrument.DIGITAL_CALIPER.standardUncertainty(dimension);
-        readings.add(new Reading(
+        Length u = Instrument.DIGITAL_CALIPER.standardUncertainty(dimension.access());
+        readings.add(PlugReading.of(
             dimension,
-            mm(spread.nominal().millimetres()
+            Reading.of(mm(spread.nominal().millimetres()
                 + spread.standardDeviation().millimetres() * random.nextGaussian()
                 + u.millimetres() * random.nextGaussian()),
-            u));
+            u)));
       }
       ProfileCandidate best = Identifier.of(DemoProfiles.birds())
           .withUnknownPrior(0.0)
           .identify(readings)
-          .ranking()
+          .candidates()
           .get(0);
       double p = best.probability();
       boolean hit = best.profile().id().equals(truth.id());
@@ -403,17 +407,17 @@ class IdentificationTest {
   @Test
   void wear_makes_a_worn_plug_fit_and_a_plug_that_grew_none_the_better() {
     Identifier worn = Identifier.of(DemoProfiles.birds()).withWearAllowance(mm(0.3));
-    List<Reading> thin = List.of(
+    List<PlugReading> thin = List.of(
         digital(Dimension.TIP_DIAMETER, 23.40),
         digital(Dimension.COLLAR_DIAMETER, 29.10),
         digital(Dimension.GROOVE_WIDTH, 5.8));
-    assertThat(birds(thin.toArray(new Reading[0])).ranking().get(0).fits()).isFalse();
-    ProfileCandidate allowed = worn.identify(thin).ranking().get(0);
+    assertThat(birds(thin.toArray(new PlugReading[0])).candidates().get(0).fits()).isFalse();
+    ProfileCandidate allowed = worn.identify(thin).candidates().get(0);
     assertThat(allowed.fits()).isTrue();
     assertThat(allowed.residuals()).allSatisfy(r -> assertThat(r.inWords()).contains("agrees"));
     ProfileCandidate grown = worn.identify(List.of(
             digital(Dimension.TIP_DIAMETER, 23.90), digital(Dimension.COLLAR_DIAMETER, 29.60)))
-        .ranking()
+        .candidates()
         .get(0);
     assertThat(grown.fits()).isFalse();
     assertThat(grown.residuals().get(0).inWords())
@@ -464,7 +468,7 @@ class IdentificationTest {
     Identification one = identifier.identify(
         List.of(digital(Dimension.TIP_DIAMETER, 10.01), digital(Dimension.TIP_LENGTH, 20.0)));
     assertThat(one.profile().map(PlugProfile::id)).contains("limits");
-    assertThat(one.ranking().get(0).residuals().get(0).inWords()).contains("inside the limits");
+    assertThat(one.candidates().get(0).residuals().get(0).inWords()).contains("inside the limits");
     assertThat(one.working().toText()).isNotBlank();
     Identification other = identifier
         .withWearAllowance(mm(0.05))
@@ -489,7 +493,13 @@ class IdentificationTest {
     assertThat(identifier.wearAllowance()).isEqualTo(mm(0.1));
     assertThat(identifier.instrument()).isEqualTo(Instrument.VERNIER_CALIPER_0_05);
     assertThat(identifier.referenceSet()).isSameAs(DemoProfiles.birds());
-    assertThat(identifier.identify(List.of()).identifier()).isSameAs(identifier);
+    Identification answer = identifier.identify(List.of());
+    assertThat(answer.referenceSet()).isSameAs(identifier.referenceSet());
+    assertThat(answer.confidence()).isEqualTo(0.9);
+    assertThat(answer.unknownPrior()).isEqualTo(0.1);
+    assertThat(answer.wearAllowance()).isEqualTo(mm(0.1));
+    assertThat(answer.nextReadings().get(0).instrument())
+        .isEqualTo(Instrument.VERNIER_CALIPER_0_05);
     for (double wrong : new double[] {-0.1, 1.0, Double.NaN}) {
       assertThatIllegalArgumentException().isThrownBy(() -> identifier.withUnknownPrior(wrong));
     }

@@ -7,8 +7,11 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.stream.Stream;
 import org.airfit.Comparison;
-import org.airfit.Rows;
 import org.airfit.Rows.Row;
+import org.airfit.Rows;
+import org.airfit.measure.Access;
+import org.airfit.measure.Instrument;
+import org.airfit.measure.Reading;
 import org.airfit.quantity.Length;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -48,7 +51,7 @@ class InstrumentTest {
                 row.evidence("mpe_mm"))
             .isMetBy(
                 instrument
-                    .limitOfError(dimension, mm(row.number("length_up_to_mm")))
+                    .limitOfError(dimension.access(), mm(row.number("length_up_to_mm")))
                     .millimetres(),
                 1.0e-12,
                 "a constant of the standard");
@@ -60,19 +63,21 @@ class InstrumentTest {
   @EnumSource(Instrument.class)
   void limits_are_refused_beyond_the_printed_range(Instrument instrument) {
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> instrument.limitOfError(Dimension.TIP_DIAMETER, mm(600.001)))
+        .isThrownBy(() -> instrument.limitOfError(Access.OUTSIDE, mm(600.001)))
+        .withMessageContainingAll("(0, 600] mm", "600");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> PlugReading.of(Dimension.TIP_DIAMETER, instrument, mm(600.001)))
         .withMessageContainingAll("tip diameter", "(0, 600] mm", "600");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> instrument.reading(Dimension.TIP_DIAMETER, mm(0.0)));
+        .isThrownBy(() -> PlugReading.of(Dimension.TIP_DIAMETER, instrument, mm(0.0)));
     assertThat(instrument.label()).contains(String.valueOf(instrument.step().millimetres()));
   }
 
   @ParameterizedTest
   @ValueSource(ints = {2, 3, 10, 1000})
   void averaging_wears_the_technique_down_and_never_the_caliper(int n) {
-    List<Length> repeats = Stream.generate(() -> mm(12.0)).limit(n).toList();
-    double u = Instrument.DIGITAL_CALIPER
-        .mean(Dimension.TIP_LENGTH, repeats)
+    Length[] repeats = Stream.generate(() -> mm(12.0)).limit(n).toArray(Length[]::new);
+    double u = PlugReading.of(Dimension.TIP_LENGTH, Instrument.DIGITAL_CALIPER, repeats)
         .standardUncertainty()
         .millimetres();
     double caliper = 0.04 / Math.sqrt(3.0);
@@ -85,8 +90,8 @@ class InstrumentTest {
 
   @Test
   void repeats_that_scatter_more_than_the_technique_count_with_their_own_scatter() {
-    Reading oval =
-        Instrument.DIGITAL_CALIPER.mean(Dimension.TIP_DIAMETER, List.of(mm(9.9), mm(10.1)));
+    PlugReading oval =
+        PlugReading.of(Dimension.TIP_DIAMETER, Instrument.DIGITAL_CALIPER, mm(9.9), mm(10.1));
     assertThat(oval.length().millimetres()).isCloseTo(10.0, within(1.0e-12));
     double s = 0.1 * Math.sqrt(2.0);
     assertThat(oval.standardUncertainty().millimetres())
@@ -94,25 +99,24 @@ class InstrumentTest {
   }
 
   @Test
-  void one_reading_is_a_mean_of_one() {
-    assertThat(Instrument.VERNIER_CALIPER_0_05.reading(Dimension.BORE, mm(8.0)))
-        .isEqualTo(Instrument.VERNIER_CALIPER_0_05.mean(Dimension.BORE, List.of(mm(8.0))))
+  void one_reading_is_as_good_as_the_instrument_says() {
+    assertThat(PlugReading.of(Dimension.BORE, Instrument.VERNIER_CALIPER_0_05, mm(8.0)))
         .satisfies(reading -> assertThat(reading.standardUncertainty())
-            .isEqualTo(Instrument.VERNIER_CALIPER_0_05.standardUncertainty(Dimension.BORE)));
+            .isEqualTo(Instrument.VERNIER_CALIPER_0_05.standardUncertainty(Access.BORE)));
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> Instrument.DIGITAL_CALIPER.mean(Dimension.BORE, List.of()))
+        .isThrownBy(() -> PlugReading.of(Dimension.BORE, Instrument.DIGITAL_CALIPER))
         .withMessageContaining("at least one");
   }
 
   @Test
   void a_reading_says_itself_and_is_never_nothing_and_never_perfect() {
-    assertThat(Instrument.DIGITAL_CALIPER.reading(Dimension.TIP_DIAMETER, mm(18.72)))
+    assertThat(PlugReading.of(Dimension.TIP_DIAMETER, Instrument.DIGITAL_CALIPER, mm(18.72)))
         .hasToString("tip diameter (D_t) 18.72 mm ± 0.013 mm");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> new Reading(Dimension.BORE, mm(0.0), mm(0.01)))
+        .isThrownBy(() -> PlugReading.of(Dimension.BORE, Reading.of(mm(0.0), mm(0.01))))
         .withMessageContaining("leave out what was not measured");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> new Reading(Dimension.BORE, mm(5.0), mm(0.0)))
+        .isThrownBy(() -> PlugReading.of(Dimension.BORE, Reading.of(mm(5.0), mm(0.0))))
         .withMessageContaining("no reading is perfect");
   }
 }

@@ -10,8 +10,10 @@ import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import org.airfit.Comparison;
-import org.airfit.Rows;
 import org.airfit.Rows.Row;
+import org.airfit.Rows;
+import org.airfit.measure.Instrument;
+import org.airfit.measure.PartSpread;
 import org.airfit.quantity.Length;
 import org.airfit.source.Source;
 import org.junit.jupiter.api.Test;
@@ -235,8 +237,11 @@ class KnownPlugsTest {
 
   @Test
   void two_shops_join_their_pieces_as_if_one_had_measured_them_all() {
-    ReferenceSet joint = measured("one", "known", 12.02, 11.98, 12.0)
-        .mergedWith("joint", measured("two", "known", 12.03, 11.99), Instrument.DIGITAL_CALIPER);
+    ReferenceSet joint = SetComparison.of(
+            measured("one", "known", 12.02, 11.98, 12.0),
+            measured("two", "known", 12.03, 11.99),
+            Instrument.DIGITAL_CALIPER)
+        .merged("joint");
     PlugProfile profile = joint.profile("known").orElseThrow();
     PartSpread.Sample all = (PartSpread.Sample)
         PartSpread.measured(List.of(mm(12.02), mm(11.98), mm(12.0), mm(12.03), mm(11.99)));
@@ -253,8 +258,11 @@ class KnownPlugsTest {
 
   @Test
   void sets_of_different_profiles_are_put_side_by_side() {
-    ReferenceSet joint = measured("one", "a", 12.02, 11.98)
-        .mergedWith("joint", measured("two", "b", 12.03, 11.99), Instrument.DIGITAL_CALIPER);
+    ReferenceSet joint = SetComparison.of(
+            measured("one", "a", 12.02, 11.98),
+            measured("two", "b", 12.03, 11.99),
+            Instrument.DIGITAL_CALIPER)
+        .merged("joint");
     assertThat(joint.profiles()).extracting(PlugProfile::id).containsExactly("a", "b");
   }
 
@@ -262,17 +270,17 @@ class KnownPlugsTest {
   void sets_that_disagree_are_compared_in_words_and_not_joined() {
     ReferenceSet one = measured("one", "known", 12.02, 11.98, 12.0, 12.01);
     ReferenceSet two = measured("two", "known", 12.33, 12.31, 12.29, 12.30);
-    SetComparison comparison = one.comparedWith(two, Instrument.DIGITAL_CALIPER);
+    SetComparison comparison = SetComparison.of(one, two, Instrument.DIGITAL_CALIPER);
     assertThat(comparison.agrees()).isFalse();
     assertThat(comparison.inWords()).contains("known, tip diameter", "do not agree");
     assertThat(comparison.differences().get(0).millimetres()).isCloseTo(0.305, within(1.0e-9));
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> one.mergedWith("joint", two, Instrument.DIGITAL_CALIPER))
+        .isThrownBy(() -> SetComparison.of(one, two, Instrument.DIGITAL_CALIPER).merged("joint"))
         .withMessageContaining("rename one");
-    SetComparison same = one.comparedWith(one, Instrument.DIGITAL_CALIPER);
+    SetComparison same = SetComparison.of(one, one, Instrument.DIGITAL_CALIPER);
     assertThat(same.agrees()).isTrue();
     assertThat(same.inWords()).isEqualTo("The sets agree in all 2 dimensions they share.");
-    SetComparison apart = one.comparedWith(DemoProfiles.birds(), Instrument.DIGITAL_CALIPER);
+    SetComparison apart = SetComparison.of(one, DemoProfiles.birds(), Instrument.DIGITAL_CALIPER);
     assertThat(apart.onlyInOne()).containsExactly("known");
     assertThat(apart.onlyInOther()).hasSize(4);
   }
@@ -285,7 +293,7 @@ class KnownPlugsTest {
     int disagree = 0;
     for (int i = 0; i < pairs; i++) {
       SetComparison comparison =
-          honest(random, 5, 0.10).comparedWith(honest(random, 9, 0.03), Instrument.DIGITAL_CALIPER);
+          SetComparison.of(honest(random, 5, 0.10), honest(random, 9, 0.03), Instrument.DIGITAL_CALIPER);
       disagree += comparison.agrees() ? 0 : 1;
     }
     assertThat(disagree / (double) pairs)
@@ -312,9 +320,10 @@ class KnownPlugsTest {
             .dimension(Dimension.TIP_DIAMETER, PartSpread.normal(mm(12.0), mm(0.02)))
             .build()));
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> typed.mergedWith(
-            "joint", measured("one", "known", 12.02, 11.98, 12.0), Instrument.DIGITAL_CALIPER))
+        .isThrownBy(() -> SetComparison.of(
+                typed, measured("one", "known", 12.02, 11.98, 12.0), Instrument.DIGITAL_CALIPER)
+            .merged("joint"))
         .withMessageContaining("must be measured in both");
-    assertThat(typed.comparedWith(typed, Instrument.DIGITAL_CALIPER).agrees()).isTrue();
+    assertThat(SetComparison.of(typed, typed, Instrument.DIGITAL_CALIPER).agrees()).isTrue();
   }
 }

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import org.airfit.measure.Instrument;
+import org.airfit.measure.PartSpread;
 import org.airfit.quantity.Length;
 import org.airfit.source.Source;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -43,9 +45,9 @@ class NextReadingTest {
         .build();
   }
 
-  private static List<Reading> with(List<Reading> taken, double next) {
-    List<Reading> more = new ArrayList<>(taken);
-    more.add(CALIPER.reading(NEXT, mm(next)));
+  private static List<PlugReading> with(List<PlugReading> taken, double next) {
+    List<PlugReading> more = new ArrayList<>(taken);
+    more.add(PlugReading.of(NEXT, CALIPER, mm(next)));
     return more;
   }
 
@@ -70,15 +72,15 @@ class NextReadingTest {
     ReferenceSet set = ReferenceSet.of(
         "two", List.of(profile("a", 0.0, 0.0, limits), profile("b", off, nextOff, limits)));
     Identifier identifier = Identifier.of(set).withUnknownPrior(0.0).withInstrument(CALIPER);
-    List<Reading> taken = List.of(
-        CALIPER.reading(READ.get(0), mm(12.0 + 0.5 * off)),
-        CALIPER.reading(READ.get(1), mm(16.0 + 0.5 * off)));
+    List<PlugReading> taken = List.of(
+        PlugReading.of(READ.get(0), CALIPER, mm(12.0 + 0.5 * off)),
+        PlugReading.of(READ.get(1), CALIPER, mm(16.0 + 0.5 * off)));
     Identification doubt = identifier.identify(taken);
     NextReading next = doubt.nextReadings().get(0);
     assertThat(next.dimension()).isEqualTo(NEXT);
 
     double c = CALIPER.commonUncertainty().millimetres();
-    double u = CALIPER.standardUncertainty(NEXT).millimetres();
+    double u = CALIPER.standardUncertainty(NEXT.access()).millimetres();
     double own = Math.sqrt(u * u - c * c);
     SplittableRandom random = new SplittableRandom(20261125);
     double weights = 0.0;
@@ -88,8 +90,8 @@ class NextReadingTest {
       PlugProfile truth = set.profiles().get(random.nextInt(2));
       double e = c * random.nextGaussian();
       double weight = 1.0;
-      for (Reading reading : taken) {
-        weight *= Math.exp(Expected.of(
+      for (PlugReading reading : taken) {
+        weight *= Math.exp(CaliperGroup.density(
                 truth.spread(reading.dimension()).orElseThrow(), own, 0.0, reading.dimension())
             .logDensity(reading.length().millimetres() - e));
       }

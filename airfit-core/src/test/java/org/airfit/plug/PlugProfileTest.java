@@ -8,7 +8,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.airfit.Rows;
+import org.airfit.measure.Instrument;
+import org.airfit.measure.PartSpread;
+import org.airfit.measure.Reading;
+import org.airfit.measure.Wear;
 import org.airfit.quantity.Length;
+import org.airfit.safety.Medium;
 import org.airfit.source.Source;
 import org.junit.jupiter.api.Test;
 
@@ -207,9 +212,9 @@ class PlugProfileTest {
   void readings_and_spreads_of_nothing_are_refused() {
     Length zero = Length.ofMetres(0.0);
     Length one = Length.ofMillimetres(1.0);
-    assertThatIllegalArgumentException().isThrownBy(() -> new Reading(Dimension.BORE, zero, one));
+    assertThatIllegalArgumentException().isThrownBy(() -> PlugReading.of(Dimension.BORE, Reading.of(zero, one)));
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> new Reading(Dimension.BORE, one, zero))
+        .isThrownBy(() -> PlugReading.of(Dimension.BORE, Reading.of(one, zero)))
         .withMessageContaining("no reading is perfect");
     assertThatIllegalArgumentException().isThrownBy(() -> PartSpread.normal(zero, one));
     assertThatIllegalArgumentException().isThrownBy(() -> PartSpread.normal(one, zero));
@@ -224,8 +229,8 @@ class PlugProfileTest {
     assertThat(PartSpread.limits(one, one.times(2.0)).nominal().millimetres()).isEqualTo(1.5);
     assertThatIllegalArgumentException()
         .isThrownBy(() ->
-            Instrument.DIGITAL_CALIPER.reading(Dimension.TIP_LENGTH, Length.ofMillimetres(600.1)));
-    assertThat(Instrument.DIGITAL_CALIPER.reading(Dimension.BORE, one))
+            PlugReading.of(Dimension.TIP_LENGTH, Instrument.DIGITAL_CALIPER, Length.ofMillimetres(600.1)));
+    assertThat(PlugReading.of(Dimension.BORE, Instrument.DIGITAL_CALIPER, one))
         .asString()
         .startsWith("bore (d_b) 1.00 mm ± 0.0");
   }
@@ -236,7 +241,7 @@ class PlugProfileTest {
       assertThat(dimension.definition()).isNotBlank();
       assertThat(dimension.howToMeasure()).isNotBlank();
       assertThat(dimension.toString()).contains(dimension.label(), dimension.symbol());
-      assertThat(dimension.wearShrinks()).isEqualTo(dimension.wear() == Dimension.Wear.SHRINKS);
+      assertThat(dimension.wearShrinks()).isEqualTo(dimension.wear() == Wear.SHRINKS);
     }
   }
 

@@ -11,11 +11,17 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.airfit.Comparison;
-import org.airfit.Rows;
 import org.airfit.Rows.Row;
+import org.airfit.Rows;
 import org.airfit.internal.Statistics;
+import org.airfit.measure.Conformity;
+import org.airfit.measure.ConformityVerdict;
+import org.airfit.measure.Instrument;
+import org.airfit.measure.PartSpread;
+import org.airfit.measure.Reading;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
+import org.airfit.safety.Medium;
 import org.airfit.source.Source;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -167,23 +173,23 @@ class ProfileTablesTest {
     PartSpread.Limits window = new PartSpread.Limits(mm(10.0), mm(11.0));
     switch (rule) {
       case "simple acceptance" -> // 50 % at the limit itself
-        assertThat(window.judge(reading(10.0, 0.01)).probability())
+        assertThat(Conformity.of(window, reading(10.0, 0.01)).probability())
             .isCloseTo(0.5, org.assertj.core.api.Assertions.within(1.0e-12));
       case "guard band w = U (95 %, k = 2)" ->
-        assertThat(1.0 - window.judge(reading(10.02, 0.01)).probability()).isLessThan(0.025);
-      case "non-binary statement" -> assertThat(Conformity.Verdict.values()).hasSize(4);
+        assertThat(1.0 - Conformity.of(window, reading(10.02, 0.01)).probability()).isLessThan(0.025);
+      case "non-binary statement" -> assertThat(ConformityVerdict.values()).hasSize(4);
       case "guard band definition", "ISO 14253-1 default" -> {
-        assertThat(window.judge(reading(10.02, 0.01)).verdict())
-            .isEqualTo(Conformity.Verdict.INSIDE_PROVEN);
-        assertThat(window.judge(reading(10.0199, 0.01)).verdict())
-            .isEqualTo(Conformity.Verdict.INSIDE_NOT_PROVEN);
-        assertThat(window.judge(reading(9.9801, 0.01)).verdict())
-            .isEqualTo(Conformity.Verdict.OUTSIDE_NOT_PROVEN);
-        assertThat(window.judge(reading(9.98, 0.01)).verdict())
-            .isEqualTo(Conformity.Verdict.OUTSIDE_PROVEN);
+        assertThat(Conformity.of(window, reading(10.02, 0.01)).verdict())
+            .isEqualTo(ConformityVerdict.INSIDE_PROVEN);
+        assertThat(Conformity.of(window, reading(10.0199, 0.01)).verdict())
+            .isEqualTo(ConformityVerdict.INSIDE_NOT_PROVEN);
+        assertThat(Conformity.of(window, reading(9.9801, 0.01)).verdict())
+            .isEqualTo(ConformityVerdict.OUTSIDE_NOT_PROVEN);
+        assertThat(Conformity.of(window, reading(9.98, 0.01)).verdict())
+            .isEqualTo(ConformityVerdict.OUTSIDE_PROVEN);
       }
       case "conformance probability (normal)" -> // from memory, and in the guard band vectors
-        assertThat(window.judge(reading(10.3, 0.2)).probability())
+        assertThat(Conformity.of(window, reading(10.3, 0.2)).probability())
             .isCloseTo(
                 Statistics.normalBetween(-1.5, 3.5),
                 org.assertj.core.api.Assertions.within(1.0e-12));
@@ -196,7 +202,7 @@ class ProfileTablesTest {
   }
 
   private static Reading reading(double mm, double u) {
-    return new Reading(Dimension.TIP_DIAMETER, mm(mm), mm(u));
+    return Reading.of(mm(mm), mm(u));
   }
 
   /** The parts made to a tolerance grade, in sigma_components.csv, from the tables of the grades. */
@@ -307,7 +313,7 @@ class ProfileTablesTest {
         assertThat(builder.findings())
             .as("its source alone gives it away")
             .anySatisfy(finding -> assertThat(finding.message()).contains("never offered for air"));
-        PlugProfile profile = builder.medium(Medium.HYDRAULIC).confirmUnusual().build();
+        PlugProfile profile = builder.medium(Medium.HYDRAULIC_OIL).confirmUnusual().build();
         List<PlugProfile> one = List.of(profile);
         assertThatIllegalArgumentException()
             .isThrownBy(() -> ReferenceSet.of("air", one))
@@ -316,7 +322,7 @@ class ProfileTablesTest {
       }
       case "ball", "ball +/-0.0025" -> {
         GaugeBall ball = new GaugeBall(mm(row.number("limit_low_mm")));
-        assertThat(ball.tipLengthByBall(mm(20.0), Instrument.DIGITAL_CALIPER).ball())
+        assertThat(PlugReading.byBall(ball, mm(20.0), Instrument.DIGITAL_CALIPER).ball())
             .isEqualTo(Optional.of(ball));
       }
       default ->

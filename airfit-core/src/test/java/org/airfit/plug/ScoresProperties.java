@@ -11,6 +11,8 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import org.airfit.measure.Instrument;
+import org.airfit.measure.PartSpread;
 import org.airfit.quantity.Length;
 import org.airfit.source.Source;
 import org.hipparchus.distribution.continuous.ChiSquaredDistribution;
@@ -78,17 +80,17 @@ class ScoresProperties {
 
   /** A dimension the profile does not know is as broad as for an unknown plug. */
   private static double density(
-      PlugProfile profile, Reading reading, double e, double u, double wear) {
+      PlugProfile profile, PlugReading reading, double e, double u, double wear) {
     return profile
         .spread(reading.dimension())
         .map(spread -> density(reading.dimension(), spread, mm(reading.length()) - e, u, wear))
         .orElse(0.1);
   }
 
-  private static double likelihood(PlugProfile profile, List<Reading> readings, double wear) {
+  private static double likelihood(PlugProfile profile, List<PlugReading> readings, double wear) {
     double alone = 1.0;
-    List<Reading> shared = new ArrayList<>();
-    for (Reading reading : readings) {
+    List<PlugReading> shared = new ArrayList<>();
+    for (PlugReading reading : readings) {
       if (reading.caliper().isPresent() && profile.spread(reading.dimension()).isPresent()) {
         shared.add(reading);
       } else {
@@ -96,7 +98,7 @@ class ScoresProperties {
       }
     }
     if (shared.size() < 2) {
-      for (Reading reading : shared) {
+      for (PlugReading reading : shared) {
         alone *= density(profile, reading, 0.0, mm(reading.standardUncertainty()), wear);
       }
       return alone;
@@ -105,14 +107,14 @@ class ScoresProperties {
     return alone
         * simpson(-7.0 * c, 7.0 * c, 140, e -> {
           double product = NORMAL.density(e / c) / c;
-          for (Reading reading : shared) {
+          for (PlugReading reading : shared) {
             product *= density(profile, reading, e, own(reading, c), wear);
           }
           return product;
         });
   }
 
-  private static double own(Reading reading, double c) {
+  private static double own(PlugReading reading, double c) {
     double u = mm(reading.standardUncertainty());
     return Math.sqrt(u * u - c * c);
   }
@@ -128,13 +130,13 @@ class ScoresProperties {
 
   private static double squares(
       PlugProfile profile,
-      List<Reading> readings,
+      List<PlugReading> readings,
       double wear,
       double e,
       double c,
       boolean scored) {
     double sum = c > 0.0 ? e * e / (c * c) : 0.0;
-    for (Reading reading : readings) {
+    for (PlugReading reading : readings) {
       PartSpread spread = profile.spread(reading.dimension()).orElse(null);
       if (spread == null) {
         continue;
@@ -152,8 +154,8 @@ class ScoresProperties {
     return sum;
   }
 
-  private static double chiSquare(PlugProfile profile, List<Reading> readings, double wear) {
-    List<Reading> shared = readings.stream()
+  private static double chiSquare(PlugProfile profile, List<PlugReading> readings, double wear) {
+    List<PlugReading> shared = readings.stream()
         .filter(reading -> reading.caliper().isPresent())
         .filter(reading -> profile.spread(reading.dimension()).isPresent())
         .toList();
@@ -161,7 +163,7 @@ class ScoresProperties {
       return squares(profile, readings, wear, 0.0, 0.0, true);
     }
     double c = mm(shared.get(0).caliper().orElseThrow().commonUncertainty());
-    List<Reading> rest =
+    List<PlugReading> rest =
         readings.stream().filter(reading -> !shared.contains(reading)).toList();
     double low = -1.0;
     double high = 1.0;
@@ -207,14 +209,14 @@ class ScoresProperties {
     return ReferenceSet.of("drawn by lot", profiles);
   }
 
-  private static List<Reading> readings(SplittableRandom random, PlugProfile truth) {
-    Instrument caliper = Instrument.ALL.get(random.nextInt(Instrument.ALL.size()));
+  private static List<PlugReading> readings(SplittableRandom random, PlugProfile truth) {
+    Instrument caliper = List.of(Instrument.values()).get(random.nextInt(Instrument.values().length));
     double off = caliper.commonUncertainty().millimetres() * random.nextGaussian();
-    List<Reading> readings = new ArrayList<>();
+    List<PlugReading> readings = new ArrayList<>();
     for (int j = 0; j < random.nextInt(1, READ.size() + 1); j++) {
       double size = truth.spread(READ.get(j)).map(s -> mm(s.nominal())).orElse(MIDDLE[j])
           + random.nextDouble(-0.08, 0.08);
-      Reading reading = caliper.reading(READ.get(j), Length.ofMillimetres(size + off));
+      PlugReading reading = PlugReading.of(READ.get(j), caliper, Length.ofMillimetres(size + off));
       readings.add(random.nextInt(5) == 0 ? reading.alone() : reading);
     }
     return readings;
@@ -225,7 +227,7 @@ class ScoresProperties {
     SplittableRandom random = new SplittableRandom(seed);
     ReferenceSet set = set(random);
     double wear = random.nextInt(3) == 0 ? 0.1 : 0.0;
-    List<Reading> readings = readings(random, set.profiles().get(random.nextInt(6)));
+    List<PlugReading> readings = readings(random, set.profiles().get(random.nextInt(6)));
     Identification answer =
         Identifier.of(set).withWearAllowance(Length.ofMillimetres(wear)).identify(readings);
 
@@ -238,8 +240,8 @@ class ScoresProperties {
     double total = IntStream.rangeClosed(0, n).mapToDouble(k -> weight[k]).sum();
 
     assertThat(answer.unknownProbability()).isCloseTo(weight[n] / total, within(STEPS));
-    assertThat(answer.best()).isEqualTo(answer.ranking().get(0));
-    for (ProfileCandidate candidate : answer.ranking()) {
+    assertThat(answer.best()).isEqualTo(answer.candidates().get(0));
+    for (ProfileCandidate candidate : answer.candidates()) {
       int k = set.profiles().indexOf(candidate.profile());
       assertThat(candidate.probability())
           .as("%s in %s", candidate, readings)
@@ -256,7 +258,7 @@ class ScoresProperties {
         .sorted(Comparator.<Integer>comparingDouble(k -> -weight[k]))
         .toList();
     for (int i = 0; i < n && weight[order.get(i)] > STEPS * total; i++) {
-      assertThat(answer.ranking().get(i).probability())
+      assertThat(answer.candidates().get(i).probability())
           .isCloseTo(weight[order.get(i)] / total, within(STEPS));
     }
     verdict(answer, readings, weight, total, order, wear);
@@ -264,12 +266,12 @@ class ScoresProperties {
 
   private static void verdict(
       Identification answer,
-      List<Reading> readings,
+      List<PlugReading> readings,
       double[] weight,
       double total,
       List<Integer> order,
       double wear) {
-    List<PlugProfile> profiles = answer.identifier().referenceSet().profiles();
+    List<PlugProfile> profiles = answer.referenceSet().profiles();
     int n = profiles.size();
     double sum = 0.0;
     boolean unknown = false;

@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
-import org.airfit.Rows;
 import org.airfit.Rows.Row;
+import org.airfit.Rows;
+import org.airfit.measure.Instrument;
+import org.airfit.measure.PartSpread;
 import org.airfit.quantity.Length;
 import org.airfit.safety.Caution;
 import org.airfit.source.Basis;
@@ -20,8 +22,8 @@ class SizeClassesTest {
     return Length.ofMillimetres(value);
   }
 
-  private static Reading read(Dimension dimension, double mm) {
-    return Instrument.DIGITAL_CALIPER.reading(dimension, mm(mm));
+  private static PlugReading read(Dimension dimension, double mm) {
+    return PlugReading.of(dimension, Instrument.DIGITAL_CALIPER, mm(mm));
   }
 
   static Stream<Row> ranges() {
@@ -97,7 +99,7 @@ class SizeClassesTest {
   @Test
   void an_identification_knows_nothing_of_them_unless_asked() {
     Identifier off = Identifier.of(DemoProfiles.birds());
-    List<Reading> readings =
+    List<PlugReading> readings =
         List.of(read(Dimension.TIP_DIAMETER, 9.0), read(Dimension.COLLAR_DIAMETER, 12.0));
     Identification without = off.identify(readings);
     assertThat(without.sizeClasses()).isEmpty();

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 
 import java.util.List;
 import java.util.Set;
+import org.airfit.measure.Instrument;
 import org.airfit.source.Source;
 import org.junit.jupiter.api.Test;
 
@@ -74,8 +75,9 @@ class SocketAnswerTest {
             birds.profiles().get(0).spread(Dimension.TIP_DIAMETER).orElseThrow())
         .confirmUnusual()
         .build();
-    ReferenceSet joint = ReferenceSet.of("more", List.of(more))
-        .mergedWith("joint", BIRDS, Instrument.DIGITAL_CALIPER);
+    ReferenceSet joint = SetComparison.of(
+            ReferenceSet.of("more", List.of(more)), BIRDS, Instrument.DIGITAL_CALIPER)
+        .merged("joint");
     assertThat(joint.sockets()).containsExactly(WIDE);
   }
 }

@@ -95,7 +95,9 @@ class NullsTest {
         assertThat(refusal)
             .as("%s, parameter %d", door, i)
             .isInstanceOf(NullPointerException.class);
-        assertThat(Objects.requireNonNull(refusal).getMessage()).as("%s", door).matches("[a-z][A-Za-z]*");
+        assertThat(Objects.requireNonNull(refusal).getMessage())
+            .as("%s", door)
+            .matches("[a-z][A-Za-z]*");
       }
     }
   }

@@ -12,6 +12,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
+import org.airfit.source.Source;
 
 /** What holds for every unit of every quantity. */
 class QuantityProperties {
@@ -206,5 +207,23 @@ class QuantityProperties {
                 within(8.0 * Math.ulp(flow.dryAirMassFlow().kilogramsPerSecond())));
       }
     }
+  }
+
+  /** Whatever it is, and however few of its digits fall on a round number of kilopascals or per cent. */
+  @Property
+  void a_state_of_ones_own_and_a_flow_at_it_read_back(
+      @ForAll @Scale(12) @DoubleRange(min = 273.16, max = 373.15) double kelvins,
+      @ForAll @Scale(9) @DoubleRange(min = 110.0e3, max = 200.0e3) double pascals,
+      @ForAll @Scale(17) @DoubleRange(min = 0.0, max = 1.0) double humidity,
+      @ForAll @Scale(9) @DoubleRange(min = 0.0, max = 1.0e4) double litres) {
+    ReferenceState state = ReferenceState.of(
+        "shop",
+        Temperature.ofKelvins(kelvins),
+        AbsolutePressure.ofPascals(pascals),
+        humidity,
+        Source.demo("a test"));
+    FreeAirFlow flow = FreeAirFlow.of(litres, VolumeFlowUnit.LITRE_PER_SECOND, state);
+    assertThat(ReferenceState.parse(state.toString())).isEqualTo(state);
+    assertThat(FreeAirFlow.parse(flow.toString())).isEqualTo(flow);
   }
 }

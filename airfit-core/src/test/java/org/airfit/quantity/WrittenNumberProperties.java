@@ -46,7 +46,7 @@ class WrittenNumberProperties {
     assertThat(found.end()).isEqualTo(expected.end());
     boolean isOverZero = expected.group("bottom") != null && number(expected, "bottom") == 0.0;
     double value = isOverZero ? 0.0 : value(expected);
-    boolean isLost = value == 0.0 && !expected.group().split("[eE/⁄∕]")[0].matches("[^1-9]*");
+    boolean isLost = value == 0.0 && !expected.group().matches("[^1-9eE/⁄∕]*([eE/⁄∕].*)?");
     if (isOverZero) {
       assertThat(found.problem()).isEqualTo("a fraction cannot be over zero");
       assertThat(found.problemAt()).isEqualTo(expected.start("bottom"));

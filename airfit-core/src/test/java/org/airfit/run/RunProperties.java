@@ -211,7 +211,8 @@ class RunProperties {
           .fold(
               delivered ->
                   assertThat(delivered.atTool().pascals()).as(model.title()).isEqualTo(kernel),
-              starved -> assertThat(kernel >= ATMOSPHERE.pascals()).as(model.title()).isFalse());
+              starved ->
+                  assertThat(kernel >= ATMOSPHERE.pascals()).as(model.title()).isFalse());
     }
   }
 }

@@ -178,7 +178,8 @@ class RunQuestionsTest {
     RunResult.Starved starved = (RunResult.Starved) run.balance(following(0.05));
     assertThat(starved.element()).isEqualTo("supply");
     assertThat(starved.largest().kilogramsPerSecond()).isCloseTo(0.012, within(1.0e-12));
-    assertThat(run.largestFlow(GaugePressure.ofBar(0.5)).orElseThrow().massFlow().kilogramsPerSecond())
+    assertThat(
+            run.largestFlow(GaugePressure.ofBar(0.5)).orElseThrow().massFlow().kilogramsPerSecond())
         .isCloseTo(0.012, within(1.0e-12));
   }
 

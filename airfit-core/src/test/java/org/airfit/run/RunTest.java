@@ -162,7 +162,8 @@ class RunTest {
     Conduit longHose =
         Conduit.of(Length.ofMillimetres(7.9), Length.ofMetres(15.0), Length.ofMillimetres(0.02));
     Run run = Run.from(SUPPLY, ATMOSPHERE).through("long hose", longHose);
-    double open = run.largestFlow(GaugePressure.ofBar(0.0)).orElseThrow().massFlow().kilogramsPerSecond();
+    double open =
+        run.largestFlow(GaugePressure.ofBar(0.0)).orElseThrow().massFlow().kilogramsPerSecond();
     RunResult more = run.at(MassFlow.ofKilogramsPerSecond(open * 1.0001));
     assertThat(more).isInstanceOf(RunResult.Starved.class);
     RunResult.Starved starved = (RunResult.Starved) more;
@@ -186,7 +187,11 @@ class RunTest {
   @Test
   void a_supply_below_the_pressure_asked_for_carries_nothing() {
     assertThat(shop().largestFlow(GaugePressure.ofBar(7.1))).isEmpty();
-    assertThat(shop().largestFlow(GaugePressure.ofBar(7.0)).orElseThrow().massFlow().kilogramsPerSecond())
+    assertThat(shop()
+            .largestFlow(GaugePressure.ofBar(7.0))
+            .orElseThrow()
+            .massFlow()
+            .kilogramsPerSecond())
         .as("kg/s; what is left is the rounding of 8 bar")
         .isLessThan(1.0e-9);
   }

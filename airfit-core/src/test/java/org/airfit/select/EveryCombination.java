@@ -158,7 +158,8 @@ final class EveryCombination {
             .at(job.demand())
             .fold(
                 delivered -> Math.round(1.0e3
-                    * (GaugePressure.of(delivered.atSupply(), alone.atmosphere()).pascals()
+                    * (GaugePressure.of(delivered.atSupply(), alone.atmosphere())
+                            .pascals()
                         - delivered.atToolGauge().pascals())),
                 starved -> Long.MAX_VALUE / 100);
   }

@@ -52,6 +52,16 @@ class RequirementTest {
   }
 
   @Test
+  void a_builder_of_a_requirement_goes_on_from_it_and_leaves_it_as_it_is() {
+    Requirement before = Shelf.job().dropped().build();
+    Requirement after = before.toBuilder().profile("finch").dragged().build();
+    assertThat(after.profile()).contains("finch");
+    assertThat(after.isDropped()).isTrue();
+    assertThat(after.isDragged()).isTrue();
+    assertThat(before).isEqualTo(Shelf.job().dropped().build()).isNotEqualTo(after);
+  }
+
+  @Test
   void what_is_missing_is_named() {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Requirement.forTool(AIR, LEAST).build())

@@ -7,11 +7,11 @@ import java.util.concurrent.TimeUnit;
 import org.airfit.plug.Dimension;
 import org.airfit.plug.Identification;
 import org.airfit.plug.Identifier;
-import org.airfit.plug.Instrument;
-import org.airfit.plug.PartSpread;
+import org.airfit.measure.Instrument;
+import org.airfit.measure.PartSpread;
 import org.airfit.plug.PlugProfile;
 import org.airfit.plug.Provenance;
-import org.airfit.plug.Reading;
+import org.airfit.plug.PlugReading;
 import org.airfit.plug.ReferenceSet;
 import org.airfit.quantity.Length;
 import org.airfit.source.Source;
@@ -72,7 +72,7 @@ public class PlugBenchmark {
   public double wearMm;
 
   private final List<List<Length>> sizes = new ArrayList<>();
-  private final List<List<Reading>> readings = new ArrayList<>();
+  private final List<List<PlugReading>> readings = new ArrayList<>();
   private Identifier identifier = Identifier.of(ReferenceSet.of("none yet", profiles()));
 
   /** Draws set and plugs, and refuses to time wrong answers. */
@@ -141,10 +141,10 @@ public class PlugBenchmark {
     };
   }
 
-  private static List<Reading> readings(List<Length> read) {
-    List<Reading> taken = new ArrayList<>();
+  private static List<PlugReading> readings(List<Length> read) {
+    List<PlugReading> taken = new ArrayList<>();
     for (int j = 0; j < read.size(); j++) {
-      taken.add(CALIPER.reading(READ.get(j), read.get(j)));
+      taken.add(PlugReading.of(READ.get(j), CALIPER, read.get(j)));
     }
     return taken;
   }
@@ -157,7 +157,7 @@ public class PlugBenchmark {
   @Benchmark
   @OperationsPerInvocation(N)
   public void verdictAndChance(Blackhole sink) {
-    for (List<Reading> taken : readings) {
+    for (List<PlugReading> taken : readings) {
       Identification answer = identifier.identify(taken);
       sink.consume(answer.verdict());
       sink.consume(answer.best().probability());
@@ -187,8 +187,8 @@ public class PlugBenchmark {
   @Benchmark
   @OperationsPerInvocation(N)
   public void wholeRanking(Blackhole sink) {
-    for (List<Reading> taken : readings) {
-      sink.consume(identifier.identify(taken).ranking());
+    for (List<PlugReading> taken : readings) {
+      sink.consume(identifier.identify(taken).candidates());
     }
   }
 
@@ -200,7 +200,7 @@ public class PlugBenchmark {
   @Benchmark
   @OperationsPerInvocation(N)
   public void nextReadingAfterTwo(Blackhole sink) {
-    for (List<Reading> taken : readings) {
+    for (List<PlugReading> taken : readings) {
       sink.consume(identifier.identify(taken.subList(0, 2)).nextReadings());
     }
   }

@@ -124,7 +124,9 @@ public class SelectionBenchmark {
       facts = facts.withTemperatures(
           Temperature.ofCelsius(-20.0), Temperature.ofCelsius(random.nextBoolean() ? 60.0 : 80.0));
     }
-    return random.nextInt(20) == 0 ? facts.withLubrication(one(List.of(Lubrication.values()))) : facts;
+    return random.nextInt(20) == 0
+        ? facts.withLubrication(one(List.of(Lubrication.values())))
+        : facts;
   }
 
   private PartFacts coupling(String id) {

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.airfit.air.AirState;
-import org.airfit.plug.Reading;
+import org.airfit.plug.PlugReading;
 import org.airfit.plug.SocketAnswer;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.run.Run;
@@ -25,7 +25,7 @@ import org.airfit.thread.ThreadReadings;
  * @param supply the air at the supply
  * @param atmosphere the pressure around it
  * @param now the run of today; empty where it was not told
- * @param requirement what the parts must do; its profile is filled in when the plug is known
+ * @param requirement what the parts must do, without the profile, which the plug must tell
  */
 public record Job(
     String title,
@@ -33,13 +33,13 @@ public record Job(
     String toolName,
     ShopCatalogue catalogue,
     String plugWhere,
-    List<Reading> readings,
+    List<PlugReading> readings,
     Optional<ThreadReadings> thread,
     Optional<SocketAnswer> socket,
     AirState supply,
     AbsolutePressure atmosphere,
     Optional<Run> now,
-    Requirement.Builder requirement) {
+    Requirement requirement) {
 
   /** Copies the readings; refuses what is null. */
   public Job {

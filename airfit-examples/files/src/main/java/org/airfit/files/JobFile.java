@@ -10,8 +10,8 @@ import org.airfit.air.AirState;
 import org.airfit.joint.End;
 import org.airfit.line.Conduit;
 import org.airfit.plug.Dimension;
-import org.airfit.plug.Instrument;
-import org.airfit.plug.Reading;
+import org.airfit.measure.Instrument;
+import org.airfit.plug.PlugReading;
 import org.airfit.plug.SocketAnswer;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
@@ -50,7 +50,7 @@ public final class JobFile {
     Field hand = root.field("atHand", "an object: the plug at hand and its readings");
     String where = hand.field("where", "where it comes from, in words").text();
     boolean socketOnly = hand.flag("socketOnly");
-    List<Reading> readings = readings(hand);
+    List<PlugReading> readings = readings(hand);
     Optional<ThreadReadings> thread = thread(hand);
     Optional<SocketAnswer> socket = socket(hand, catalogue, socketOnly);
     hand.requireNothingElse();
@@ -97,7 +97,7 @@ public final class JobFile {
     }
     Optional<Run> now = now(root, catalogue, piping);
     root.requireNothingElse();
-    root.build(requirement::build);
+    Requirement asked = root.build(requirement::build);
     return new Job(
         title,
         customer,
@@ -110,10 +110,10 @@ public final class JobFile {
         supply,
         atmosphere,
         now,
-        requirement);
+        asked);
   }
 
-  private static List<Reading> readings(Field hand) throws WrongFileException {
+  private static List<PlugReading> readings(Field hand) throws WrongFileException {
     Optional<Field> field = hand.find("readings");
     if (field.isEmpty()) {
       return List.of();
@@ -125,12 +125,12 @@ public final class JobFile {
                     ", ",
                     List.of(Instrument.values()).stream().map(Instrument::label).toList()))
         .oneOf(List.of(Instrument.values()), Instrument::label);
-    List<Reading> readings = new ArrayList<>();
+    List<PlugReading> readings = new ArrayList<>();
     for (String label : field.get().names()) {
       Dimension dimension = ProfileFields.dimension(field.get(), label);
       Field reading = field.get().field(label, Accepted.LENGTH);
       Length length = reading.as(Length::parse);
-      readings.add(reading.build(() -> instrument.reading(dimension, length)));
+      readings.add(reading.build(() -> PlugReading.of(dimension, instrument, length)));
     }
     return readings;
   }
@@ -202,9 +202,9 @@ public final class JobFile {
     if (field.isEmpty()) {
       return;
     }
-    Optional<Field> wall = field.get().find("outletSocket");
-    if (wall.isPresent()) {
-      requirement.outletSocket(part(wall.get(), catalogue, Part.Socket.class, "socket"));
+    Optional<Field> socket = field.get().find("outletSocket");
+    if (socket.isPresent()) {
+      requirement.outletSocket(part(socket.get(), catalogue, Part.Socket.class, "socket"));
     }
     Optional<Field> plug = field.get().find("toolPlug");
     if (plug.isPresent()) {
@@ -241,11 +241,13 @@ public final class JobFile {
     Field field = found.get();
     Optional<Field> place = field.find("place");
     if (place.isPresent()) {
-      requirement.environment(place.get().oneOf(List.of(Environment.values()), Environment::toString));
+      requirement.environment(
+          place.get().oneOf(List.of(Environment.values()), Environment::toString));
     }
     Optional<Field> air = field.find("air");
     if (air.isPresent()) {
-      requirement.lubrication(air.get().oneOf(List.of(Lubrication.values()), Lubrication::toString));
+      requirement.lubrication(
+          air.get().oneOf(List.of(Lubrication.values()), Lubrication::toString));
     }
     Optional<Field> medium = field.find("medium");
     if (medium.isPresent()) {

@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.airfit.plug.Dimension;
-import org.airfit.plug.PartSpread;
+import org.airfit.measure.PartSpread;
 import org.airfit.plug.PlugProfile;
 import org.airfit.plug.Provenance;
 import org.airfit.plug.ReferenceSet;

@@ -14,7 +14,7 @@
  *       value and what is accepted.
  *   <li>A field whose name is not known is wrong; names that begin with {@code //} are remarks.
  *   <li>A {@code null} argument throws {@link NullPointerException}; null inside a document is a field that is missing.
- *   <li>All values are immutable and may be shared by threads, but for the builder in a {@link org.airfit.files.Job}.
+ *   <li>All values are immutable and may be shared by threads.
  * </ul>
  *
  * <p>May use: the library, and in {@code Json}, {@code Csv} and {@code Disk} alone what reads text and folders. The

@@ -77,7 +77,7 @@ class PlainValuesTest {
     Job job = read(job(2));
     assertThat(job.title()).isEqualTo("A job");
     assertThat(job.catalogue().parts().part("S-1")).isPresent();
-    assertThat(job.requirement().build().least()).isEqualTo(GaugePressure.ofBar(6.0));
+    assertThat(job.requirement().least()).isEqualTo(GaugePressure.ofBar(6.0));
     assertThat(job.now()).as("null is a field that is missing").isEmpty();
   }
 

@@ -44,8 +44,9 @@ public record JobSheet(
         ? Optional.empty()
         : Optional.of(Identifier.of(job.catalogue().profiles()).identify(job.readings()));
     Optional<PlugProfile> profile = plug.flatMap(Identification::profile);
-    profile.ifPresent(known -> job.requirement().profile(known.id()));
-    Requirement requirement = job.requirement().build();
+    Requirement requirement = profile
+        .map(found -> job.requirement().toBuilder().profile(found.id()).build())
+        .orElse(job.requirement());
     boolean known = profile.isPresent() || requirement.outletSocket().isPresent();
     return new JobSheet(
         job,

@@ -14,7 +14,9 @@ import org.airfit.line.Conduit;
 import org.airfit.line.PipeDuty;
 import org.airfit.line.PipeVelocity;
 import org.airfit.network.Network;
+import org.airfit.network.BranchFlow;
 import org.airfit.network.NetworkResult;
+import org.airfit.network.ToolFlow;
 import org.airfit.network.NetworkSimulation;
 import org.airfit.quantity.ConductanceUnit;
 import org.airfit.quantity.GaugePressure;
@@ -73,8 +75,7 @@ public record NetworkSheet(
   public record Improvement(String what, double pascals, double lackAfter) {}
 
   /** What a drop has: its pressure with all running, and what it has or exceeds in 95 % of the time it runs. */
-  record DropAnswer(
-      NetworkJob.Drop drop, ToolFlow flow, Optional<GaugePressure> usual) {
+  record DropAnswer(NetworkJob.Drop drop, ToolFlow flow, Optional<GaugePressure> usual) {
 
     /** How much is missing [Pa]; negative where there is a margin. */
     double lack() {

@@ -3,7 +3,7 @@ package org.airfit.jobsheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import org.airfit.network.NetworkResult;
+import org.airfit.network.BranchFlow;
 import org.airfit.quantity.PressureDrop;
 
 /** The sentences of a network sheet that text and page share. */

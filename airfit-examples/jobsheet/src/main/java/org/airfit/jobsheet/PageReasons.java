@@ -11,6 +11,7 @@ import org.airfit.run.ElementLoss;
 import org.airfit.run.RunResult;
 import org.airfit.select.Finding;
 import org.airfit.select.Proposal;
+import org.airfit.select.RuleOutcome;
 import org.airfit.select.Selection;
 
 /** The sides of the page behind the first: what its answers rest on, from the readings to the working. */
@@ -51,12 +52,12 @@ final class PageReasons {
     out.append("<div class=\"beside\">\n<div>\n");
     element("p class=\"quiet\"", "It is from: " + sheet.job().plugWhere() + ".");
     out.append("<table>\n<tr><th>it may be</th><th class=\"n\">chance</th></tr>\n");
-    for (ProfileCandidate candidate : plug.ranking()) {
+    for (ProfileCandidate candidate : plug.candidates()) {
       row(candidate.profile().displayName(), Amounts.percent(candidate.probability()));
     }
     row("none of these", Amounts.percent(plug.unknownProbability()));
     out.append("</table>\n");
-    ProfileCandidate best = plug.ranking().get(0);
+    ProfileCandidate best = plug.candidates().get(0);
     if (!best.residuals().isEmpty()) {
       element("p", "How the readings lie to " + best.profile().displayName() + ":");
       out.append("<ul>\n");
@@ -193,8 +194,7 @@ final class PageReasons {
       if (finding.outcome() == RuleOutcome.DOES_NOT_APPLY) {
         continue;
       }
-      out.append(
-          finding.outcome() == RuleOutcome.UNMET ? "<tr class=\"unmet\"><td>" : "<tr><td>");
+      out.append(finding.outcome() == RuleOutcome.UNMET ? "<tr class=\"unmet\"><td>" : "<tr><td>");
       out.append(Html.escaped(finding.rule().title())).append("</td><td class=\"nowrap\">");
       out.append(
           switch (finding.outcome()) {

@@ -184,9 +184,7 @@ public final class PageSheet {
 
   /** Nothing for what is there already, a question mark for what nobody told. */
   private static String money(PartsLine part, Optional<Money> amount) {
-    return amount
-        .map(known -> Html.escaped(known.format(2)))
-        .orElse(part.existing() ? "" : "?");
+    return amount.map(known -> Html.escaped(known.format(2))).orElse(part.existing() ? "" : "?");
   }
 
   private void cautions(JobSheet sheet) {

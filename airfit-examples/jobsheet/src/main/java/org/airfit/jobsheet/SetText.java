@@ -3,7 +3,7 @@ package org.airfit.jobsheet;
 import java.util.List;
 import org.airfit.plug.BenchPath;
 import org.airfit.plug.Identifier;
-import org.airfit.plug.Instrument;
+import org.airfit.measure.Instrument;
 import org.airfit.plug.PlugProfile;
 import org.airfit.plug.ReferenceSet;
 import org.airfit.plug.Separation;

@@ -6,6 +6,7 @@ import org.airfit.plug.Identification;
 import org.airfit.plug.ProfileCandidate;
 import org.airfit.plug.Residual;
 import org.airfit.quantity.LengthUnit;
+import org.airfit.quantity.PressureUnit;
 import org.airfit.run.ElementLoss;
 import org.airfit.run.RunResult;
 import org.airfit.safety.Caution;
@@ -88,7 +89,7 @@ public final class TextSheet {
   private void inShort(JobSheet sheet) {
     heading("In short");
     for (Answer line : InWords.inShort(sheet)) {
-      wrapped(padded(line.what() + ":", 18), line.answer());
+      wrapped(padded(line.what() + ":", 20), line.answer());
     }
   }
 
@@ -104,12 +105,12 @@ public final class TextSheet {
   private void identified(JobSheet sheet, Identification plug) {
     wrapped("", "It is from: " + sheet.job().plugWhere() + ".");
     wrapped("", plug.inWords());
-    for (ProfileCandidate candidate : plug.ranking()) {
+    for (ProfileCandidate candidate : plug.candidates()) {
       line("  " + padded(candidate.profile().displayName(), 28)
           + right(Amounts.percent(candidate.probability()), 8));
     }
     line("  " + padded("none of these", 28) + right(Amounts.percent(plug.unknownProbability()), 8));
-    for (Residual residual : plug.ranking().get(0).residuals()) {
+    for (Residual residual : plug.candidates().get(0).residuals()) {
       wrapped("    ", residual.inWords() + ".");
     }
     if (InWords.leavesDoubt(plug)) {
@@ -225,6 +226,6 @@ public final class TextSheet {
     line("");
     line("Lengths in " + LengthUnit.MILLIMETRE.symbol()
         + " as read; pressures with (g) stand above the atmosphere of "
-        + sheet.job().atmosphere() + ".");
+        + sheet.job().atmosphere().format(PressureUnit.BAR) + ".");
   }
 }

@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.airfit.files.Disk;
+import org.airfit.files.Job;
 import org.airfit.files.NetworkJob;
 import org.airfit.network.Network;
 import org.airfit.network.NetworkResult;
@@ -108,6 +109,13 @@ class JobsOfManyKindsTest {
   }
 
   @Test
+  void answering_a_job_does_not_change_it() throws Exception {
+    Job job = Disk.job(YARD.resolve("weak-sander.json"));
+    assertThat(JobSheet.of(job).requirement().profile()).contains("gannet");
+    assertThat(job.requirement().profile()).isEmpty();
+  }
+
+  @Test
   void an_inherited_tool_with_an_unmarked_plug_is_a_candidate_and_no_more() throws IOException {
     assertThat(sheet()).contains("Candidate only", "none of these", "1/4 NPT male");
   }
@@ -187,7 +195,7 @@ class JobsOfManyKindsTest {
           .contains(job.drops().get(i).name() + ", " + job.drops().get(i).tool() + ": " + at);
       assertThat(Files.readString(page)).contains(job.drops().get(i).name());
     }
-    double supplied = solved.supplies().get(0).kilogramsPerSecond();
+    double supplied = solved.supplies().get(0).given().kilogramsPerSecond();
     assertThat(solved.taken().kilogramsPerSecond())
         .as("mass")
         .isCloseTo(supplied, within(1.0e-9 * supplied));

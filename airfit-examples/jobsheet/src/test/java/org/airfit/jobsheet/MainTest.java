@@ -144,6 +144,30 @@ class MainTest {
     assertThat(complained()).contains("price", "needs the currency of the catalogue");
   }
 
+  /** Such as 101299.99999999999: no sheet is worth so many digits. */
+  @Test
+  void no_number_has_more_digits_than_it_is_worth() throws IOException {
+    run(YARD.resolve("weak-sander.json").toString(), page().toString());
+    assertThat(printed())
+        .contains("stand above the atmosphere of 1.013 bar(a).")
+        .doesNotContainPattern("[0-9]{4,}\\.[0-9]{5,}|[0-9]\\.[0-9]{13,}");
+    assertThat(Files.readString(page()))
+        .doesNotContainPattern("[0-9]{4,}\\.[0-9]{5,}|[0-9]\\.[0-9]{13,}");
+  }
+
+  @Test
+  void a_word_before_the_files_starts_another_program() {
+    String net = Path.of("..", "networks", "ferry-lane-ring.csv").toString();
+    assertThat(run("network", net, page().toString())).isZero();
+    assertThat(printed()).startsWith("NETWORK  ");
+    out.reset();
+    assertThat(run("set", Path.of("..", "sets", "workshop.csv").toString())).isZero();
+    assertThat(printed()).contains("Which pairs can be told apart");
+    assertThat(run("network")).isEqualTo(2);
+    assertThat(run("set")).isEqualTo(2);
+    assertThat(complained()).contains("give a network file", "give a set file");
+  }
+
   @Test
   void two_runs_write_the_same() throws IOException {
     run(YARD.resolve("weak-sander.json").toString(), page().toString());

@@ -1,8 +1,7 @@
-package org.airfit.plug;
+package org.airfit.measure;
 
-import java.util.List;
-import java.util.Optional;
-import org.airfit.plug.Dimension.Access;
+import java.util.Objects;
+import org.airfit.internal.Labels;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.source.Source;
@@ -28,7 +27,7 @@ import org.airfit.source.Source;
  *
  * <p>Limits become standard uncertainties by √3, as for a rectangular distribution (GUM 4.3.7, NIST TN 1297 4.6). The error of one
  * caliper is common to all repeats of a dimension: averaging never makes it smaller, only the technique. It is common to all dimensions of a
- * plug as well, see {@link #commonUncertainty} and {@link Identifier}. Where you know better, give {@link Reading} your own uncertainty.
+ * plug as well, see {@link #commonUncertainty}. Where you know better, give {@link Reading#of} your own uncertainty.
  */
 public enum Instrument {
   /** Digital caliper with a step of 0.01 mm. */
@@ -50,9 +49,6 @@ public enum Instrument {
   /** The printed limits end at this reading. */
   private static final double RANGE_MM = 600.0;
 
-  /** All classes, the finest first. */
-  static final List<Instrument> ALL = List.of(values());
-
   private final String label;
   private final double stepMm;
 
@@ -66,6 +62,17 @@ public enum Instrument {
     return label;
   }
 
+  /**
+   * Finds the class by its label. Upper and lower case are alike.
+   *
+   * @param label the label, such as "digital caliper 0.01 mm"
+   * @return the class
+   * @throws IllegalArgumentException if no class has that label
+   */
+  public static Instrument parse(String label) {
+    return Labels.parse("instrument", label, values());
+  }
+
   /** {@return the smallest difference it shows} */
   public Length step() {
     return Length.ofMillimetres(stepMm);
@@ -74,20 +81,21 @@ public enum Instrument {
   /**
    * Obtains the limit of error of the class by DIN 862: outside as printed, inside, step and depth 0.02 mm more.
    *
-   * @param dimension what is read
+   * @param access how the instrument gets at the size
    * @param length what it reads, above 0 and not more than 600 mm
    * @return the most that a good caliper is off, either way
    * @throws IllegalArgumentException if {@code length} is outside the range
    */
-  public Length limitOfError(Dimension dimension, Length length) {
+  public Length limitOfError(Access access, Length length) {
+    Objects.requireNonNull(access, "access");
     double mm = length.millimetres();
     if (!(mm > 0.0 && mm <= RANGE_MM)) {
       throw new IllegalArgumentException(
-          dimension + " must be in (0, 600] mm for the error limits of a " + label + ", was "
+          "length to read must be in (0, 600] mm for the error limits of a " + label + ", was "
               + length.format(LengthUnit.MILLIMETRE)
               + "; give the reading an uncertainty of your own");
     }
-    return Length.ofMillimetres(limitMm(dimension.access(), mm));
+    return Length.ofMillimetres(limitMm(access, mm));
   }
 
   private double limitMm(Access access, double mm) {
@@ -98,14 +106,14 @@ public enum Instrument {
   }
 
   /**
-   * Obtains the standard uncertainty of one careful reading of a dimension of a plug, which is to say of up to 100 mm.
+   * Obtains the standard uncertainty of one careful reading of a size of a plug, which is to say of up to 100 mm.
    *
-   * @param dimension what is read
+   * @param access how the instrument gets at the size
    * @return the standard uncertainty
    */
-  public Length standardUncertainty(Dimension dimension) {
-    return Length.ofMillimetres(
-        uncertaintyMm(dimension, PLUG_MM, techniqueMm(dimension.access()) / Math.sqrt(3.0)));
+  public Length standardUncertainty(Access access) {
+    Objects.requireNonNull(access, "access");
+    return Length.ofMillimetres(uncertaintyMm(access, PLUG_MM, techniqueMm(access)));
   }
 
   /**
@@ -118,64 +126,26 @@ public enum Instrument {
     return Length.ofMillimetres(limitMm(Access.OUTSIDE, PLUG_MM) / Math.sqrt(3.0));
   }
 
-  private double uncertaintyMm(Dimension dimension, double mm, double techniqueMm) {
-    return Math.hypot(limitMm(dimension.access(), mm) / Math.sqrt(3.0), techniqueMm);
+  /** Standard uncertainty of a reading of {@code mm} whose technique scatters by so much [mm]. */
+  double uncertaintyMm(Access access, double mm, double scatterMm) {
+    return Math.hypot(limitMm(access, mm) / Math.sqrt(3.0), scatterMm);
   }
 
-  /** Half widths a. */
-  private static double techniqueMm(Access access) {
-    return switch (access) {
+  /** The scatter of technique a/√3 [mm]. */
+  double techniqueMm(Access access) {
+    double half = switch (access) {
       // printed as repeatability in a training text on caliper calibration, taken as a half width
       case OUTSIDE -> 0.01;
       // judgement, from memory
       case STEP, GROOVE -> 0.1;
       case BORE -> 0.05;
     };
+    return half / Math.sqrt(3.0);
   }
 
-  /**
-   * Takes down a reading made with this class of instrument.
-   *
-   * @param dimension what was read
-   * @param length what the instrument showed, above 0 and not more than 600 mm
-   * @return the reading with its uncertainty
-   * @throws IllegalArgumentException if {@code length} is outside the range
-   */
-  public Reading reading(Dimension dimension, Length length) {
-    return mean(dimension, List.of(length));
-  }
-
-  /**
-   * Takes down the mean of several readings of one dimension of one plug, such as three taken 120° apart.
-   *
-   * @param dimension what was read
-   * @param repeats what the instrument showed, one at least, each above 0 and not more than 600 mm
-   * @return the mean with its uncertainty
-   * @throws IllegalArgumentException if there is none, or one is outside the range
-   */
-  public Reading mean(Dimension dimension, List<Length> repeats) {
-    int n = repeats.size();
-    if (n == 0) {
-      throw new IllegalArgumentException(
-          "repeats of the " + dimension + " must be at least one, were none");
-    }
-    double sum = 0.0;
-    for (Length repeat : repeats) {
-      limitOfError(dimension, repeat);
-      sum += repeat.millimetres();
-    }
-    double mean = sum / n;
-    double squares = 0.0;
-    for (Length repeat : repeats) {
-      squares += (repeat.millimetres() - mean) * (repeat.millimetres() - mean);
-    }
-    double technique = techniqueMm(dimension.access()) / Math.sqrt(3.0);
-    double scatter = n == 1 ? technique : Math.max(technique, Math.sqrt(squares / (n - 1)));
-    return new Reading(
-        dimension,
-        Length.ofMillimetres(mean),
-        Length.ofMillimetres(uncertaintyMm(dimension, mean, scatter / Math.sqrt(n))),
-        Optional.empty(),
-        Optional.of(this));
+  /** {@return the class in words, which {@link #parse} reads} */
+  @Override
+  public String toString() {
+    return label;
   }
 }

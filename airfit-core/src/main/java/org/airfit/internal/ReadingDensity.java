@@ -1,21 +1,20 @@
-package org.airfit.plug;
-
-import org.airfit.internal.Statistics;
+package org.airfit.internal;
 
 /**
- * What a reading of one dimension should be if the plug were of one profile: part spread, reading uncertainty and wear together.
+ * What a reading of one size should be if the part were of one kind: spread from part to part, uncertainty of the reading and wear
+ * together.
  *
- * <p>Kernel: millimetres, because the density of the unknown profile is stated per millimetre; no checks. Wear takes an amount away
+ * <p>Kernel: any unit of length, the same for all; densities are per that unit; no checks. Immutable. Wear takes an amount away
  * that is evenly likely from 0 to w, in the one direction metal can go:
  *
  * <pre>
  *   f(y) = (1/w) ∫₀ʷ f₀(y − s·δ) dδ,   s = −1 where wear shrinks, +1 where it widens, w = 0 where nothing wears
  * </pre>
  *
- * <p>with f₀ the density of the same reading on a new plug. The misfit is the distance of the reading from the nearest size that is
+ * <p>with f₀ the density of the same reading on a new part. The misfit is the distance of the reading from the nearest size that is
  * allowed, wear included, in standard deviations: the kindest reading of the wear.
  */
-abstract class Expected {
+public abstract class ReadingDensity {
 
   /** Sizes from {@code low} to {@code high}, wear included, are no misfit at all. */
   final double low;
@@ -28,7 +27,7 @@ abstract class Expected {
   final double wear;
   private final double sign;
 
-  private Expected(double low, double high, double sigma, double wear, int sign) {
+  private ReadingDensity(double low, double high, double sigma, double wear, int sign) {
     this.low = sign < 0 ? low - wear : low;
     this.high = sign > 0 ? high + wear : high;
     this.sigma = sigma;
@@ -36,25 +35,81 @@ abstract class Expected {
     this.sign = sign;
   }
 
-  static Expected of(PartSpread spread, double u, double wear, Dimension dimension) {
-    int sign = dimension.wear().sign();
-    if (spread instanceof PartSpread.Limits limits) {
-      return new Within(limits.low().millimetres(), limits.high().millimetres(), u, wear, sign);
-    }
-    double nominal = spread.nominal().millimetres();
-    double part = spread.standardDeviation().millimetres();
-    double sigma = Math.sqrt(part * part + u * u);
-    if (spread instanceof PartSpread.Sample sample) {
-      // Welch and Satterthwaite (GUM G.4): the reading's own uncertainty counts as known
-      double ratio = sigma / part;
-      return new Around.Student(
-          nominal, sigma, sample.degreesOfFreedom() * ratio * ratio * ratio * ratio, wear, sign);
-    }
-    return new Around.Bell(nominal, sigma, wear, sign);
+  /**
+   * A part of an even spread between two limits.
+   *
+   * @param low the lower limit
+   * @param high the upper limit
+   * @param u standard uncertainty of the reading
+   * @param wear the most that wear may have taken away
+   * @param sign −1 where wear shrinks the size, 1 where it widens it, 0 where nothing wears
+   * @return the density
+   */
+  public static ReadingDensity within(double low, double high, double u, double wear, int sign) {
+    return new Within(low, high, u, wear, sign);
   }
 
-  /** ln of the density at a reading, per millimetre. */
-  final double logDensity(double y) {
+  /**
+   * A part of a normal spread around a nominal.
+   *
+   * @param nominal the nominal
+   * @param s standard deviation from part to part
+   * @param u standard uncertainty of the reading
+   * @param wear the most that wear may have taken away
+   * @param sign −1 where wear shrinks the size, 1 where it widens it, 0 where nothing wears
+   * @return the density
+   */
+  public static ReadingDensity normal(double nominal, double s, double u, double wear, int sign) {
+    return new Around.Bell(nominal, Math.sqrt(s * s + u * u), wear, sign);
+  }
+
+  /**
+   * The next part after a sample of measured ones, by Student's t; after Welch and Satterthwaite (GUM G.4) the reading's own uncertainty
+   * counts as known.
+   *
+   * @param mean the mean of the sample
+   * @param s predictive scale of the next part
+   * @param degreesOfFreedom ν of the sample
+   * @param u standard uncertainty of the reading
+   * @param wear the most that wear may have taken away
+   * @param sign −1 where wear shrinks the size, 1 where it widens it, 0 where nothing wears
+   * @return the density
+   */
+  public static ReadingDensity student(
+      double mean, double s, double degreesOfFreedom, double u, double wear, int sign) {
+    double sigma = Math.sqrt(s * s + u * u);
+    double ratio = sigma / s;
+    return new Around.Student(
+        mean, sigma, degreesOfFreedom * ratio * ratio * ratio * ratio, wear, sign);
+  }
+
+  /** {@return the smallest size that is no misfit, wear included} */
+  public final double low() {
+    return low;
+  }
+
+  /** {@return the largest size that is no misfit, wear included} */
+  public final double high() {
+    return high;
+  }
+
+  /** {@return the standard deviation of a reading around what is allowed} */
+  public final double sigma() {
+    return sigma;
+  }
+
+  /** {@return the wear that is allowed for here, 0 where nothing wears} */
+  public final double wear() {
+    return wear;
+  }
+
+  /**
+   * Density of a reading.
+   *
+   * @param y the reading
+   * @return ln of its density
+   */
+  public final double logDensity(double y) {
     if (wear == 0.0) {
       return logDensityNew(y);
     }
@@ -62,34 +117,44 @@ abstract class Expected {
     return logChance(from, from + wear) - Math.log(wear);
   }
 
-  /** The same for a new plug. */
+  /** The same for a new part. */
   abstract double logDensityNew(double y);
 
-  /** Whether the density is that of the normal distribution, nothing worn. */
-  boolean isNormal() {
+  /** {@return whether the density is that of the normal distribution, nothing worn} */
+  public boolean isNormal() {
     return false;
   }
 
-  /** ln of the chance that a reading of a new plug lies between two bounds. */
+  /** ln of the chance that a reading of a new part lies between two bounds. */
   abstract double logChance(double from, double to);
 
-  /** How far a reading lies from what is allowed, signed, in standard deviations. */
-  double misfit(double y) {
+  /**
+   * How far a reading lies from what is allowed.
+   *
+   * @param y the reading
+   * @return the distance in standard deviations, signed
+   */
+  public double misfit(double y) {
     return (y < low ? y - low : y > high ? y - high : 0.0) / sigma;
   }
 
-  /** How far beyond what is allowed a reading goes with a given chance on each side. */
-  double margin(double tail) {
+  /**
+   * How far beyond what is allowed a reading goes with a given chance on each side.
+   *
+   * @param tail the chance, in (0, 0.5]
+   * @return the distance
+   */
+  public double margin(double tail) {
     return sigma * Statistics.normalScore(tail);
   }
 
-  /** Beyond this many standard deviations the density counts for nothing in an integral. */
-  double reach() {
+  /** {@return the distance from what is allowed beyond which the density counts for nothing in an integral} */
+  public double reach() {
     return 6.1 * sigma;
   }
 
   /** Spread around one nominal. */
-  private abstract static class Around extends Expected {
+  private abstract static class Around extends ReadingDensity {
 
     final double nominal;
 
@@ -108,7 +173,7 @@ abstract class Expected {
       }
 
       @Override
-      boolean isNormal() {
+      public boolean isNormal() {
         return wear == 0.0;
       }
 
@@ -126,7 +191,7 @@ abstract class Expected {
 
     private static final class Student extends Around {
 
-      /** A tail below this is no tail of any plug; an approximation serves there, before the exact tail underflows. */
+      /** A tail below this is no tail of any part; an approximation serves there, before the exact tail underflows. */
       private static final double NO_TAIL = 1.0e-200;
 
       private final double degreesOfFreedom;
@@ -153,7 +218,7 @@ abstract class Expected {
 
       /** The normal score with the same tail, so that chi-square stays a chi-square. */
       @Override
-      double misfit(double y) {
+      public double misfit(double y) {
         double t = super.misfit(y);
         double tail = Statistics.studentAbove(Math.abs(t), degreesOfFreedom);
         double score = tail > NO_TAIL
@@ -164,13 +229,13 @@ abstract class Expected {
       }
 
       @Override
-      double margin(double tail) {
+      public double margin(double tail) {
         return sigma * Statistics.studentScore(tail, degreesOfFreedom);
       }
 
       /** Where the density is a hundred-millionth of its peak, as that of a normal one is at six; its tails are longer. */
       @Override
-      double reach() {
+      public double reach() {
         double power = Math.pow(1.0e-8, -2.0 / (degreesOfFreedom + 1.0));
         return sigma * Math.min(40.0, Math.sqrt(degreesOfFreedom * (power - 1.0)));
       }
@@ -178,7 +243,7 @@ abstract class Expected {
   }
 
   /** Even spread between two limits. */
-  private static final class Within extends Expected {
+  private static final class Within extends ReadingDensity {
 
     private final double a;
     private final double b;

@@ -1,4 +1,4 @@
-package org.airfit.plug;
+package org.airfit.measure;
 
 import java.util.List;
 import org.airfit.internal.Statistics;
@@ -117,16 +117,6 @@ public sealed interface PartSpread {
     @Override
     public Length standardDeviation() {
       return high.minus(low).times(1.0 / Math.sqrt(12.0));
-    }
-
-    /**
-     * Judges whether a reading shows a part to be within these limits.
-     *
-     * @param reading the reading
-     * @return the chance and the guarded verdict
-     */
-    public Conformity judge(Reading reading) {
-      return Conformity.of(this, reading);
     }
   }
 

@@ -1,12 +1,7 @@
-package org.airfit.plug;
-
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.List;
-import org.airfit.internal.Statistics;
+package org.airfit.internal;
 
 /**
- * Readings by one caliper, whose error they share: y_j = size_j + own error_j + e, one e for all of them.
+ * Readings by one instrument, whose error they share: y_j = size_j + own error_j + e, one e for all of them.
  *
  * <pre>
  *   L = ∫ φ(e/c)/c Π f_j(y_j − e) de
@@ -25,9 +20,9 @@ import org.airfit.internal.Statistics;
  *
  * <p><b>Source:</b> GUM 5.2.2 for the covariance, C. R. Rao, <cite>Linear statistical inference</cite>, for the inverse of diag + c².
  *
- * <p>Kernel: millimetres; no checks.
+ * <p>Kernel: any unit of length, the same for all; no checks. Immutable.
  */
-final class CommonError {
+public final class SharedError {
 
   /** Even steps no wider than this share of the narrowest part; the sum of a normal curve is then good to 1e-5. */
   private static final double STEP = 1.2;
@@ -37,97 +32,111 @@ final class CommonError {
 
   private static final double REACH = 5.5;
 
-  final Instrument caliper;
-
-  /** Standard deviation of the common error. */
-  final double c;
-
-  final List<Expected> own = new ArrayList<>();
+  private final double c;
   private final double[] y;
+  private final ReadingDensity[] own;
   private final boolean plain;
+  private final double best;
+  private final double weight;
 
-  /** The most likely common error. */
-  final double best;
-
-  /** c² Σ 1/σ². */
-  final double weight;
-
-  private CommonError(
-      Instrument caliper, List<Reading> readings, List<PartSpread> spreads, double wear) {
-    this.caliper = caliper;
-    this.c = caliper.commonUncertainty().millimetres();
-    double[] lengths = new double[readings.size()];
-    int n = 0;
+  private SharedError(double c, double[] y, ReadingDensity[] own) {
+    this.c = c;
+    this.y = y;
+    this.own = own;
     boolean closed = true;
     double sum = 0.0;
-    for (int j = 0; j < lengths.length; j++) {
-      Reading reading = readings.get(j);
-      if (isBy(caliper, reading)) {
-        lengths[n++] = reading.length().millimetres();
-        Expected expected = Expected.of(spreads.get(j), ownU(reading), wear, reading.dimension());
-        own.add(expected);
-        closed &= expected.isNormal();
-        sum += 1.0 / (expected.sigma * expected.sigma);
-      }
+    for (ReadingDensity density : own) {
+      closed &= density.isNormal();
+      sum += 1.0 / (density.sigma * density.sigma);
     }
-    this.y = Arrays.copyOf(lengths, n);
     this.plain = closed;
     this.weight = c * c * sum;
     this.best = mostLikely();
   }
 
-  /** The readings by calipers that share their error with at least one other, caliper by caliper. */
-  static List<CommonError> of(List<Reading> readings, List<PartSpread> spreads, double wear) {
-    List<CommonError> groups = new ArrayList<>();
-    for (Instrument caliper : Instrument.ALL) {
-      int count = 0;
-      for (Reading reading : readings) {
-        count += isBy(caliper, reading) ? 1 : 0;
-      }
-      if (count > 1) {
-        groups.add(new CommonError(caliper, readings, spreads, wear));
-      }
-    }
-    return groups;
+  /**
+   * Takes readings by one instrument together.
+   *
+   * @param c standard deviation of the error they share, above 0
+   * @param y the readings, taken over and not copied; none is allowed, and leaves the error as it was
+   * @param own what each should be, without the shared part of its error, in the same order, taken over likewise
+   * @return the readings with what they tell of the error
+   */
+  public static SharedError of(double c, double[] y, ReadingDensity[] own) {
+    return new SharedError(c, y, own);
   }
 
-  /** What the readings by one caliper, any number of them, tell of its error. */
-  static CommonError of(
-      Instrument caliper, List<Reading> readings, List<PartSpread> spreads, double wear) {
-    return new CommonError(caliper, readings, spreads, wear);
+  /**
+   * What is left of the uncertainty of a reading without the part it shares.
+   *
+   * @param u standard uncertainty of the reading
+   * @param c standard deviation of the shared error, not above {@code u}
+   * @return √(u² − c²)
+   */
+  public static double ownUncertainty(double u, double c) {
+    return Math.sqrt((u - c) * (u + c));
   }
 
-  /** Whether a reading is by this caliper. */
-  static boolean isBy(Instrument caliper, Reading reading) {
-    return reading.caliper().isPresent() && reading.caliper().get() == caliper;
+  /** {@return the standard deviation of the shared error} */
+  public double c() {
+    return c;
   }
 
-  double chiSquare() {
+  /** {@return the most likely shared error e*} */
+  public double best() {
+    return best;
+  }
+
+  /** {@return c² Σ 1/σ²} */
+  public double weight() {
+    return weight;
+  }
+
+  /**
+   * What one of the readings should be, without the shared part of its error.
+   *
+   * @param j which, from 0
+   * @return its density
+   */
+  public ReadingDensity own(int j) {
+    return own[j];
+  }
+
+  /** {@return χ² of all the readings together} */
+  public double chiSquare() {
     double square = best / c * (best / c);
     for (int j = 0; j < y.length; j++) {
-      double z = own.get(j).misfit(y[j] - best);
+      double z = own[j].misfit(y[j] - best);
       square += z * z;
     }
     return square;
   }
 
-  double logLikelihood() {
+  /** {@return ln L of all the readings together} */
+  public double logLikelihood() {
     return plain
         ? logDensities(best) - 0.5 * Math.log1p(weight)
         : Statistics.logSumExp(logs()) + Math.log(step() / c) - Statistics.LN_SQRT_TWO_PI;
   }
 
-  /** Mean and variance that are left for the common error. */
-  record Left(double mean, double variance) {}
+  /**
+   * What is left of the shared error.
+   *
+   * @param mean its mean
+   * @param variance its variance
+   */
+  public record Left(double mean, double variance) {}
 
   /**
-   * What is left of the common error once the readings are known, were the plug of the profile.
+   * What is left of the common error once the readings are known, were the part of the kind.
    *
    * <pre>
    *   mean e*, variance c²/(1 + c² Σ 1/σ_j²)   where all f_j are normal; else the moments of φ(e/c) Π f_j(y_j − e)
    * </pre>
+   *
+   * @return mean and variance
    */
-  Left left() {
+  public Left left() {
     if (plain) {
       return new Left(best, c * c / (1.0 + weight));
     }
@@ -144,25 +153,12 @@ final class CommonError {
     return new Left(best + mean, square - mean * mean);
   }
 
-  /** Whether a reading shares its error with another of these. */
-  static boolean shares(List<CommonError> groups, Reading reading) {
-    return reading.caliper().isPresent()
-        && groups.stream().anyMatch(group -> group.caliper == reading.caliper().get());
-  }
-
-  /** What is left of a reading's uncertainty without the common part [mm]. */
-  static double ownU(Reading reading) {
-    double u = reading.standardUncertainty().millimetres();
-    double c = reading.caliper().orElseThrow().commonUncertainty().millimetres();
-    return Math.sqrt((u - c) * (u + c));
-  }
-
   /** Zero of the slope of χ², which only rises: in closed form, or by halving. */
   private double mostLikely() {
     double high = 0.0;
     double low = 0.0;
     for (int j = 0; j < y.length; j++) {
-      double pull = c * c * beyond(j, 0.0) / (own.get(j).sigma * own.get(j).sigma);
+      double pull = c * c * beyond(j, 0.0) / (own[j].sigma * own[j].sigma);
       high += Math.max(0.0, pull);
       low += Math.min(0.0, pull);
     }
@@ -173,7 +169,7 @@ final class CommonError {
       double middle = 0.5 * (low + high);
       double slope = middle / (c * c);
       for (int j = 0; j < y.length; j++) {
-        slope -= beyond(j, middle) / (own.get(j).sigma * own.get(j).sigma);
+        slope -= beyond(j, middle) / (own[j].sigma * own[j].sigma);
       }
       if (slope > 0.0) {
         high = middle;
@@ -186,7 +182,7 @@ final class CommonError {
 
   /** How far a reading less e lies from what is allowed. */
   private double beyond(int j, double e) {
-    Expected expected = own.get(j);
+    ReadingDensity expected = own[j];
     return y[j] - e - Math.max(expected.low, Math.min(expected.high, y[j] - e));
   }
 
@@ -194,7 +190,7 @@ final class CommonError {
   private double logDensities(double e) {
     double sum = -0.5 * (e / c) * (e / c);
     for (int j = 0; j < y.length; j++) {
-      sum += own.get(j).logDensity(y[j] - e);
+      sum += own[j].logDensity(y[j] - e);
     }
     return sum;
   }
@@ -214,8 +210,8 @@ final class CommonError {
     return logs;
   }
 
-  /** Whether the closed form was used. */
-  boolean isPlain() {
+  /** {@return whether the closed form was used} */
+  public boolean isPlain() {
     return plain;
   }
 }

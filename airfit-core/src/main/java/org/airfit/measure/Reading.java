@@ -1,0 +1,109 @@
+package org.airfit.measure;
+
+import java.util.Objects;
+import java.util.Optional;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.LengthUnit;
+
+/**
+ * One size as read, with what the reading may be off.
+ *
+ * @param length what was read
+ * @param standardUncertainty one standard deviation of the reading, of instrument and user together, above 0; take it from an
+ *     {@link Instrument} or from the spread of your own repeats
+ * @param caliper the caliper whose error is in the uncertainty and common to all readings with it; empty for a reading on its own
+ */
+public record Reading(Length length, Length standardUncertainty, Optional<Instrument> caliper) {
+
+  /**
+   * Checks that there is something read and that it is not taken as perfect.
+   *
+   * @param length what was read
+   * @param standardUncertainty one standard deviation of the reading, of instrument and user together, above 0; take it from an
+   *     {@link Instrument} or from the spread of your own repeats
+   * @param caliper the caliper whose error is in the uncertainty and common to all readings with it; empty for a reading on its own
+   * @throws IllegalArgumentException if the length or the uncertainty is zero, or the uncertainty is not above the caliper's own
+   */
+  public Reading {
+    Objects.requireNonNull(length, "length");
+    Objects.requireNonNull(standardUncertainty, "standardUncertainty");
+    Objects.requireNonNull(caliper, "caliper");
+    if (!(length.metres() > 0.0)) {
+      throw new IllegalArgumentException("reading must be above 0 mm, was "
+          + length.format(LengthUnit.MILLIMETRE) + "; leave out what was not measured");
+    }
+    if (!(standardUncertainty.metres() > 0.0)) {
+      throw new IllegalArgumentException("standard uncertainty of a reading must be above 0 mm, was "
+          + standardUncertainty.format(LengthUnit.MILLIMETRE)
+          + "; no reading is perfect, take it from an Instrument");
+    }
+    if (caliper.isPresent()
+        && !(standardUncertainty.compareTo(caliper.get().commonUncertainty()) > 0)) {
+      throw new IllegalArgumentException("standard uncertainty of a reading must be above that of a "
+          + caliper.get().label() + ", "
+          + caliper.get().commonUncertainty().format(LengthUnit.MILLIMETRE, 4) + ", was "
+          + standardUncertainty.format(LengthUnit.MILLIMETRE, 4)
+          + "; leave the caliper out if you know it better than its class");
+    }
+  }
+
+  /**
+   * Takes down a reading with an uncertainty of its own, which it shares with no other.
+   *
+   * @param length what was read
+   * @param standardUncertainty one standard deviation of the reading, above 0
+   * @return the reading
+   * @throws IllegalArgumentException if the length or the uncertainty is zero
+   */
+  public static Reading of(Length length, Length standardUncertainty) {
+    return new Reading(length, standardUncertainty, Optional.empty());
+  }
+
+  /**
+   * Takes down a reading made with a class of instrument, or the mean of several readings of one size of one part, such as three taken
+   * 120° apart.
+   *
+   * @param instrument what the size was read with
+   * @param access how the instrument got at it
+   * @param repeats what the instrument showed, one length at least, each above 0 and not more than 600 mm
+   * @return the mean with its uncertainty
+   * @throws IllegalArgumentException if there is none, or one is outside the range
+   */
+  public static Reading by(Instrument instrument, Access access, Length... repeats) {
+    Objects.requireNonNull(instrument, "instrument");
+    Objects.requireNonNull(access, "access");
+    Objects.requireNonNull(repeats, "repeats");
+    int n = repeats.length;
+    if (n == 0) {
+      throw new IllegalArgumentException("repeats of a reading must be at least one, were none");
+    }
+    double sum = 0.0;
+    for (Length repeat : repeats) {
+      instrument.limitOfError(access, Objects.requireNonNull(repeat, "repeats"));
+      sum += repeat.millimetres();
+    }
+    double mean = sum / n;
+    double squares = 0.0;
+    for (Length repeat : repeats) {
+      squares += (repeat.millimetres() - mean) * (repeat.millimetres() - mean);
+    }
+    double technique = instrument.techniqueMm(access);
+    double scatter = n == 1 ? technique : Math.max(technique, Math.sqrt(squares / (n - 1)));
+    return new Reading(
+        Length.ofMillimetres(mean),
+        Length.ofMillimetres(instrument.uncertaintyMm(access, mean, scatter / Math.sqrt(n))),
+        Optional.of(instrument));
+  }
+
+  /** {@return the same reading as one on its own, its error shared with no other} */
+  public Reading alone() {
+    return new Reading(length, standardUncertainty, Optional.empty());
+  }
+
+  /** {@return the reading in words, such as "18.72 mm ± 0.013 mm"} */
+  @Override
+  public String toString() {
+    return length.format(LengthUnit.MILLIMETRE, 2) + " ± "
+        + standardUncertainty.format(LengthUnit.MILLIMETRE, 3);
+  }
+}

@@ -1,0 +1,71 @@
+package org.airfit.plug;
+
+import org.airfit.measure.Instrument;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.LengthUnit;
+
+/**
+ * What an identification takes for granted besides the reference set: the settings of an {@link Identifier}.
+ *
+ * @param unknownPrior the chance, before any reading, that a plug is of no profile in the set
+ * @param confidence the chance a profile must reach to stand out
+ * @param wear the most that wear is allowed to have taken away
+ * @param instrument what next readings are expected to be taken with
+ * @param sizeClasses whether answers also tell the size class
+ * @param independent whether the error of a caliper is taken as independent from reading to reading
+ */
+record Assumptions(
+    double unknownPrior,
+    double confidence,
+    Length wear,
+    Instrument instrument,
+    boolean sizeClasses,
+    boolean independent) {
+
+  /** Width of the range an unknown plug may lie in, for each dimension; this project's choice, no source. */
+  static final double UNKNOWN_WIDTH_MM = 10.0;
+
+  /** Chance of an unknown plug 0.05, confidence 0.95, no wear, next readings by digital caliper; this project's choice. */
+  static final Assumptions USUAL = new Assumptions(
+      0.05, 0.95, Length.ofMetres(0.0), Instrument.DIGITAL_CALIPER, false, false);
+
+  Assumptions {
+    if (!(unknownPrior >= 0.0 && unknownPrior < 1.0)) {
+      throw new IllegalArgumentException(
+          "prior of the unknown must be in [0, 1), was " + unknownPrior);
+    }
+    if (!(confidence >= 0.5 && confidence < 1.0)) {
+      throw new IllegalArgumentException("confidence must be in [0.5, 1), was " + confidence);
+    }
+    if (!(wear.millimetres() <= 2.0)) {
+      throw new IllegalArgumentException(
+          "wear allowance must be in [0, 2] mm, was " + wear.format(LengthUnit.MILLIMETRE)
+              + "; a plug worn by more is scrap, not a case for identification");
+    }
+  }
+
+  Assumptions withUnknownPrior(double prior) {
+    return new Assumptions(prior, confidence, wear, instrument, sizeClasses, independent);
+  }
+
+  Assumptions withConfidence(double chance) {
+    return new Assumptions(unknownPrior, chance, wear, instrument, sizeClasses, independent);
+  }
+
+  Assumptions withWear(Length allowance) {
+    return new Assumptions(
+        unknownPrior, confidence, allowance, instrument, sizeClasses, independent);
+  }
+
+  Assumptions withInstrument(Instrument next) {
+    return new Assumptions(unknownPrior, confidence, wear, next, sizeClasses, independent);
+  }
+
+  Assumptions withSizeClasses() {
+    return new Assumptions(unknownPrior, confidence, wear, instrument, true, independent);
+  }
+
+  Assumptions withIndependentErrors() {
+    return new Assumptions(unknownPrior, confidence, wear, instrument, sizeClasses, true);
+  }
+}

@@ -1,0 +1,304 @@
+package org.airfit.plug;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.airfit.internal.ReadingDensity;
+import org.airfit.internal.SharedError;
+import org.airfit.internal.Statistics;
+import org.airfit.measure.Access;
+import org.airfit.measure.Instrument;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What readings and clues make of a set: the chance of each profile and of the unknown, and what one more reading would bring.
+ *
+ * <p>Immutable. What is worked out when first asked for is equal whoever computes it, so a race does no harm.
+ */
+final class Evidence {
+
+  /** So near to certainty that no profile may be left out of the sum for being out of reach. */
+  private static final double CERTAIN = 1.0 - 1.0e-12;
+
+  private final ReferenceSet set;
+  private final Assumptions assumptions;
+  private final Map<Dimension, PlugReading> readings;
+  private final List<Clue> clues;
+  private final Scores scores;
+
+  /** ln of the sum of all weights, the prior of the profiles left out. */
+  private final double logSum;
+
+  private final double unknownProbability;
+  private final List<ProfileCandidate> likely;
+  private final boolean unknownLikely;
+
+  private volatile @Nullable List<ProfileCandidate> candidates;
+  private volatile @Nullable List<NextReading> nextReadings;
+
+  Evidence(
+      ReferenceSet set,
+      Assumptions assumptions,
+      Map<Dimension, PlugReading> readings,
+      List<Clue> clues) {
+    this.set = set;
+    this.assumptions = assumptions;
+    this.readings = Collections.unmodifiableMap(new EnumMap<>(readings));
+    this.clues = List.copyOf(clues);
+    this.scores =
+        scores(assumptions.confidence() < CERTAIN ? Scores.REACH : Double.POSITIVE_INFINITY);
+    double logUnknown = Math.log(assumptions.unknownPrior() / prior()) + logUnknownLikelihood();
+    this.logSum = logSum(scores, logUnknown);
+    this.unknownProbability = Math.exp(logUnknown - logSum);
+
+    List<ProfileCandidate> needed = new ArrayList<>(2);
+    boolean[] used = new boolean[scores.count()];
+    double sum = 0.0;
+    boolean unknownCounted = false;
+    while (needed.size() < scores.count()) {
+      int k = likeliest(used);
+      double chance = chance(scores, k);
+      if (!unknownCounted && sum < assumptions.confidence() && unknownProbability > chance) {
+        unknownCounted = true;
+        sum += unknownProbability;
+      }
+      if (sum >= assumptions.confidence()) {
+        break;
+      }
+      used[k] = true;
+      needed.add(candidate(scores, k));
+      sum += chance;
+    }
+    this.likely = Collections.unmodifiableList(needed);
+    this.unknownLikely = unknownCounted || sum < assumptions.confidence();
+  }
+
+  private Scores scores(double reach) {
+    return Scores.of(
+        set.sizes(), readings.values(), clues, assumptions.wear().millimetres(), reach);
+  }
+
+  /** The chance of each profile before the readings. */
+  private double prior() {
+    return (1.0 - assumptions.unknownPrior()) / set.profiles().size();
+  }
+
+  /** ln of the likelihood of an unknown plug, in mm to the power of minus the number of readings. */
+  double logUnknownLikelihood() {
+    return -readings.size() * Math.log(Assumptions.UNKNOWN_WIDTH_MM)
+        + clues.size() * Math.log(Clue.BY_CHANCE);
+  }
+
+  private static double logSum(Scores scores, double logUnknown) {
+    double largest = logUnknown;
+    for (int k = 0; k < scores.count(); k++) {
+      largest = Math.max(largest, scores.logLikelihood(k));
+    }
+    double sum = 0.0;
+    for (int k = 0; k < scores.count(); k++) {
+      double below = scores.logLikelihood(k) - largest;
+      sum += below < -Scores.REACH ? 0.0 : Math.exp(below);
+    }
+    return largest + Math.log(sum + Math.exp(logUnknown - largest));
+  }
+
+  private double chance(Scores of, int k) {
+    return Math.exp(of.logLikelihood(k) - logSum);
+  }
+
+  /** Of the profiles not used yet; of equals the one with the first id. */
+  private int likeliest(boolean[] used) {
+    int best = -1;
+    for (int k = 0; k < used.length; k++) {
+      if (!used[k] && (best < 0 || goesBefore(k, best))) {
+        best = k;
+      }
+    }
+    return best;
+  }
+
+  private boolean goesBefore(int k, int other) {
+    double by = scores.logLikelihood(k) - scores.logLikelihood(other);
+    return by > 0.0 || (by == 0.0 && profile(k).id().compareTo(profile(other).id()) < 0);
+  }
+
+  private PlugProfile profile(int k) {
+    return set.profiles().get(k);
+  }
+
+  private ProfileCandidate candidate(Scores of, int k) {
+    int compared = of.compared(k);
+    double chiSquare = of.chiSquare(k);
+    return new ProfileCandidate(
+        profile(k),
+        prior(),
+        chance(of, k),
+        chiSquare,
+        compared,
+        compared == 0 ? 1.0 : Statistics.chiSquareAbove(chiSquare, compared),
+        of.logLikelihood(k),
+        of.fit(k).residuals());
+  }
+
+  /** The chances in the order of the set; 0 where a profile is out of reach. */
+  private double[] chances() {
+    double[] chances = new double[scores.count()];
+    for (int k = 0; k < chances.length; k++) {
+      chances[k] = scores.isOutOfReach(k) ? 0.0 : chance(scores, k);
+    }
+    return chances;
+  }
+
+  private List<NextReading> rankNextReadings() {
+    Instrument instrument = assumptions.instrument();
+    double wear = assumptions.wear().millimetres();
+    double[] chances = chances();
+    double doubt = Information.bits(chances, unknownProbability);
+    SharedError.@Nullable Left[] left = leftOfCommonError(chances);
+    Set<Dimension> open = EnumSet.noneOf(Dimension.class);
+    open.addAll(set.dimensions());
+    open.removeAll(readings.keySet());
+    List<NextReading> next = new ArrayList<>();
+    for (Dimension dimension : open) {
+      Optional<GaugeBall> ball =
+          dimension == Dimension.TIP_LENGTH ? set.sizes().usualBall() : Optional.empty();
+      double u = uncertainty(instrument, dimension, ball);
+      double ownU =
+          SharedError.ownUncertainty(u, instrument.commonUncertainty().millimetres());
+      @Nullable ReadingDensity[] models = new ReadingDensity[chances.length];
+      for (int k = 0; k < models.length; k++) {
+        SharedError.Left error = left[k];
+        TipLength sizes = profile(k).sizes();
+        models[k] = error == null
+            ? sizes.expected(dimension, ball, u, wear)
+            : sizes.expected(dimension, ball, error, ownU, wear);
+      }
+      Information.Outlook outlook =
+          Information.of(chances, models, unknownProbability, assumptions.confidence());
+      next.add(new NextReading(
+          dimension,
+          instrument,
+          doubt - outlook.expectedBits(),
+          doubt,
+          outlook.chanceOfSettling(),
+          ball));
+    }
+    // what does not differ by a hundredth of a bit is taken in the order of the bench: diameters
+    // and lengths first
+    next.sort(Comparator.<NextReading>comparingLong(
+            reading -> Math.round(-100.0 * reading.expectedDropBits()))
+        .thenComparing(NextReading::dimension));
+    return List.copyOf(next);
+  }
+
+  /** What the readings so far leave of the error of the caliper that the next one is by, profile by profile; nothing if it took none. */
+  private SharedError.@Nullable Left[] leftOfCommonError(double[] chances) {
+    Instrument instrument = assumptions.instrument();
+    SharedError.@Nullable Left[] left = new SharedError.Left[chances.length];
+    boolean none = readings.values().stream()
+        .noneMatch(reading -> CaliperGroup.isBy(instrument, reading));
+    for (int k = 0; k < chances.length && !none; k++) {
+      if (chances[k] > Information.NEGLIGIBLE) {
+        left[k] = scores.fit(k).leftOfError(instrument);
+      }
+    }
+    return left;
+  }
+
+  /** Standard uncertainty of a reading to come [mm]; over a ball as on a cylinder. */
+  static double uncertainty(Instrument instrument, Dimension dimension, Optional<GaugeBall> ball) {
+    return instrument
+        .standardUncertainty(ball.isPresent() ? Access.OUTSIDE : dimension.access())
+        .millimetres();
+  }
+
+  /** Whether no reading is of a dimension that a profile knows. */
+  boolean nothingCompared() {
+    for (int k = 0; k < scores.count(); k++) {
+      if (scores.compared(k) > 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** The likeliest profile. */
+  ProfileCandidate best() {
+    return likely.isEmpty()
+        ? candidate(scores, likeliest(new boolean[scores.count()]))
+        : likely.get(0);
+  }
+
+  /** Every profile of the set, the likeliest first. */
+  List<ProfileCandidate> candidates() {
+    List<ProfileCandidate> known = candidates;
+    if (known == null) {
+      known = rankCandidates();
+      candidates = known;
+    }
+    return known;
+  }
+
+  private List<ProfileCandidate> rankCandidates() {
+    Scores all = scores(Double.POSITIVE_INFINITY);
+    List<ProfileCandidate> ranked = new ArrayList<>();
+    for (int k = 0; k < all.count(); k++) {
+      ranked.add(candidate(all, k));
+    }
+    ranked.sort(Comparator.comparingDouble(ProfileCandidate::logLikelihood)
+        .reversed()
+        .thenComparing(candidate -> candidate.profile().id()));
+    return List.copyOf(ranked);
+  }
+
+  /** The dimensions not read yet, the one that is expected to take away most doubt first. */
+  List<NextReading> nextReadings() {
+    List<NextReading> known = nextReadings;
+    if (known == null) {
+      known = rankNextReadings();
+      nextReadings = known;
+    }
+    return known;
+  }
+
+  /** The doubt that is left [bit]. */
+  double doubtBits() {
+    return Information.bits(chances(), unknownProbability);
+  }
+
+  double unknownProbability() {
+    return unknownProbability;
+  }
+
+  /** The fewest profiles that, with the unknown where it is likely, hold the confidence asked for. */
+  List<ProfileCandidate> likely() {
+    return likely;
+  }
+
+  boolean unknownIsLikely() {
+    return unknownLikely;
+  }
+
+  ReferenceSet set() {
+    return set;
+  }
+
+  Assumptions assumptions() {
+    return assumptions;
+  }
+
+  /** In the order of {@link Dimension}. */
+  List<PlugReading> readings() {
+    return List.copyOf(readings.values());
+  }
+
+  List<Clue> clues() {
+    return clues;
+  }
+}
