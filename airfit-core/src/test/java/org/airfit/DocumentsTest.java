@@ -23,6 +23,7 @@ import org.airfit.joint.Tube;
 import org.airfit.line.Conduit;
 import org.airfit.line.PipeFitting;
 import org.airfit.line.Wall;
+import org.airfit.measure.Instrument;
 import org.airfit.network.Network;
 import org.airfit.network.NetworkResult;
 import org.airfit.network.NetworkSimulation;
@@ -33,9 +34,8 @@ import org.airfit.plug.DemoProfiles;
 import org.airfit.plug.Dimension;
 import org.airfit.plug.Identification;
 import org.airfit.plug.Identifier;
-import org.airfit.measure.Instrument;
-import org.airfit.plug.PlugVerdict;
 import org.airfit.plug.PlugReading;
+import org.airfit.plug.PlugVerdict;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.DecimalMark;
 import org.airfit.quantity.FreeAirFlow;
@@ -205,8 +205,8 @@ class DocumentsTest {
 
   @Test
   void the_plug_of_the_guide_is_ambiguous_as_it_says() {
-    PlugReading tip =
-        PlugReading.of(Dimension.TIP_DIAMETER, Instrument.DIGITAL_CALIPER, Length.parse("18.78 mm"));
+    PlugReading tip = PlugReading.of(
+        Dimension.TIP_DIAMETER, Instrument.DIGITAL_CALIPER, Length.parse("18.78 mm"));
     PlugReading length =
         PlugReading.of(Dimension.TIP_LENGTH, Instrument.DIGITAL_CALIPER, Length.parse("21.05 mm"));
     Identification answer = Identifier.of(DemoProfiles.birds()).identify(List.of(tip, length));

@@ -18,9 +18,9 @@ import static org.airfit.plug.Dimension.TIP_TO_COLLAR;
 
 import java.util.List;
 import org.airfit.internal.Digits;
+import org.airfit.measure.PartSpread;
 import org.airfit.plug.Dimension;
 import org.airfit.plug.Identification;
-import org.airfit.measure.PartSpread;
 import org.airfit.plug.PlugProfile;
 import org.airfit.plug.ProfileCandidate;
 import org.airfit.plug.Residual;
@@ -222,12 +222,7 @@ public final class ReadingOverlay {
             + (candidates.size() == 1 ? " profile" : " profiles"));
     out.text(EDGE, 7.0, "start", 4.0, "font-weight=\"bold\"", "How the readings lie");
     out.text(
-        EDGE,
-        11.6,
-        "start",
-        TEXT,
-        fine(),
-        escaped(identification.referenceSet().toString()));
+        EDGE, 11.6, "start", TEXT, fine(), escaped(identification.referenceSet().toString()));
     double y = HEAD;
     for (ProfileCandidate candidate : candidates) {
       out.rule(EDGE, y, width - EDGE, y, FINE, 0.13);

@@ -55,12 +55,7 @@ public record ControlValve(ValveCoefficient coefficient, double pressureRatioFac
   private static final Symbol FLOW = Symbol.of("ṁ", ValueKind.MASS_FLOW);
 
   private static final Formula DROP_SHARE = Formula.of(
-      "Drop over the pressure in front",
-      "⟨x⟩ = (⟨p1⟩ − ⟨p2⟩) / ⟨p1⟩",
-      SOURCE,
-      X,
-      INLET,
-      OUTLET);
+      "Drop over the pressure in front", "⟨x⟩ = (⟨p1⟩ − ⟨p2⟩) / ⟨p1⟩", SOURCE, X, INLET, OUTLET);
 
   private static final Formula CHOKED_SHARE =
       Formula.of("Drop over the pressure in front, choked", "⟨x⟩ = ⟨xT⟩", SOURCE, X, XT);

@@ -72,8 +72,8 @@ public final class FlowCapacity {
    * @throws IllegalArgumentException if an argument is out of range
    */
   public static FlowCapacity of(SonicConductance conductance, double criticalPressureRatio) {
-    return of(new FlowCoefficients(
-        conductance, criticalPressureRatio, 0.5, PressureDrop.ofPascals(0.0)));
+    return of(
+        new FlowCoefficients(conductance, criticalPressureRatio, 0.5, PressureDrop.ofPascals(0.0)));
   }
 
   /**
@@ -196,8 +196,8 @@ public final class FlowCapacity {
    * @throws IllegalArgumentException if {@code index} is out of range
    */
   public FlowCapacity withSubsonicIndex(double index) {
-    return of(new FlowCoefficients(
-        conductance(), criticalPressureRatio(), index, crackingPressure()));
+    return of(
+        new FlowCoefficients(conductance(), criticalPressureRatio(), index, crackingPressure()));
   }
 
   /**
@@ -207,8 +207,7 @@ public final class FlowCapacity {
    * @return this with {@code drop}
    */
   public FlowCapacity withCrackingPressure(PressureDrop drop) {
-    return of(new FlowCoefficients(
-        conductance(), criticalPressureRatio(), subsonicIndex(), drop));
+    return of(new FlowCoefficients(conductance(), criticalPressureRatio(), subsonicIndex(), drop));
   }
 
   /** {@return all figures of ISO 6358} */
@@ -296,12 +295,17 @@ public final class FlowCapacity {
     double drop =
         element.drop(massFlow.kilogramsPerSecond(), p1, inlet.temperature().kelvins());
     if (drop < 0.0) {
-      MassFlow largest =
-          crackingPressure().pascals() < p1 ? chokedFlow(inlet) : MassFlow.ofKilogramsPerSecond(0.0);
+      MassFlow largest = crackingPressure().pascals() < p1
+          ? chokedFlow(inlet)
+          : MassFlow.ofKilogramsPerSecond(0.0);
       return new OutletAtFlow.Chokes(figures, inlet, massFlow, largest);
     }
     return new OutletAtFlow.Passes(
-        figures, inlet, massFlow, AbsolutePressure.ofPascals(p1 - drop), PressureDrop.ofPascals(drop));
+        figures,
+        inlet,
+        massFlow,
+        AbsolutePressure.ofPascals(p1 - drop),
+        PressureDrop.ofPascals(drop));
   }
 
   @Override

@@ -113,7 +113,9 @@ public final class GroupFlow implements Worked {
             : "Flow through parts in series, found by trial",
         units);
     if (regime == FlowRegime.CLOSED) {
-      return working.answer("Nothing flows: there is no drop, or a part does not open.").build();
+      return working
+          .answer("Nothing flows: there is no drop, or a part does not open.")
+          .build();
     }
     if (inSeries.isEmpty()) {
       sum(working, units);

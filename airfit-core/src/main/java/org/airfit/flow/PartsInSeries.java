@@ -66,8 +66,8 @@ public final class PartsInSeries {
     if (inlet.pressure().dropTo(outlet).pascals() == 0.0) {
       return result(inlet, outlet, FlowRegime.CLOSED, 0.0);
     }
-    FlowElement all = FlowElements.inSeries(
-        parts.stream().map(FlowCapacity::element).toList());
+    FlowElement all =
+        FlowElements.inSeries(parts.stream().map(FlowCapacity::element).toList());
     double p1 = inlet.pressure().pascals();
     double t1 = inlet.temperature().kelvins();
     double viscosity = inlet.viscosity().pascalSeconds();
@@ -97,7 +97,8 @@ public final class PartsInSeries {
     for (FlowCapacity part : parts) {
       OutletAtFlow passage = part.passage(massFlow, air);
       each.add(passage);
-      // a flow that was found passes every part; behind one that does not even open the pressure is that of the outlet
+      // a flow that was found passes every part; behind one that does not even open the pressure is
+      // that of the outlet
       air = air.at(passage.fold(OutletAtFlow.Passes::outlet, chokes -> outlet));
     }
     return GroupFlow.inSeries(inlet, outlet, regime, massFlow, each);

@@ -117,9 +117,10 @@ public final class LossComparison {
     List<LineLoss> equations =
         given.stream().filter(LossComparison::hasFriction).toList();
     if (equations.size() > 1) {
-      sentences.add("Those that calculate with the wall's own roughness differ by "
-          + percent(spread(equations).orElseThrow() - 1.0)
-          + ": that is what the equations do with air that expands on its way, and the laws of friction.");
+      sentences.add(
+          "Those that calculate with the wall's own roughness differ by "
+              + percent(spread(equations).orElseThrow() - 1.0)
+              + ": that is what the equations do with air that expands on its way, and the laws of friction.");
     }
     for (LineLoss end : List.of(least, most)) {
       if (!hasFriction(end)) {

@@ -353,8 +353,8 @@ public final class PipeFitting {
 
   private static void requireBore(Length bore, String parameter) {
     if (!(bore.metres() > 0.0)) {
-      throw new IllegalArgumentException("bore " + parameter + " must be above 0 mm, was "
-          + bore.format(LengthUnit.MILLIMETRE));
+      throw new IllegalArgumentException(
+          "bore " + parameter + " must be above 0 mm, was " + bore.format(LengthUnit.MILLIMETRE));
     }
   }
 

@@ -74,8 +74,7 @@ public final class PipeVelocity implements Worked {
    * @return the velocity and the verdict
    */
   public static PipeVelocity of(PipeDuty duty, Conduit pipe, MassFlow massFlow, AirState air) {
-    return new PipeVelocity(
-        duty, Objects.requireNonNull(pipe, "pipe").bore(), massFlow, air);
+    return new PipeVelocity(duty, Objects.requireNonNull(pipe, "pipe").bore(), massFlow, air);
   }
 
   /** {@return what the pipe does} */
@@ -106,7 +105,9 @@ public final class PipeVelocity implements Worked {
 
   /** {@return how it stands to the rule} */
   public VelocityVerdict verdict() {
-    return velocity().compareTo(duty.highest()) <= 0 ? VelocityVerdict.WITHIN : VelocityVerdict.ABOVE;
+    return velocity().compareTo(duty.highest()) <= 0
+        ? VelocityVerdict.WITHIN
+        : VelocityVerdict.ABOVE;
   }
 
   /** {@return whether water standing in the pipe is carried along with the air} */

@@ -33,17 +33,19 @@ public record Reading(Length length, Length standardUncertainty, Optional<Instru
           + length.format(LengthUnit.MILLIMETRE) + "; leave out what was not measured");
     }
     if (!(standardUncertainty.metres() > 0.0)) {
-      throw new IllegalArgumentException("standard uncertainty of a reading must be above 0 mm, was "
-          + standardUncertainty.format(LengthUnit.MILLIMETRE)
-          + "; no reading is perfect, take it from an Instrument");
+      throw new IllegalArgumentException(
+          "standard uncertainty of a reading must be above 0 mm, was "
+              + standardUncertainty.format(LengthUnit.MILLIMETRE)
+              + "; no reading is perfect, take it from an Instrument");
     }
     if (caliper.isPresent()
         && !(standardUncertainty.compareTo(caliper.get().commonUncertainty()) > 0)) {
-      throw new IllegalArgumentException("standard uncertainty of a reading must be above that of a "
-          + caliper.get().label() + ", "
-          + caliper.get().commonUncertainty().format(LengthUnit.MILLIMETRE, 4) + ", was "
-          + standardUncertainty.format(LengthUnit.MILLIMETRE, 4)
-          + "; leave the caliper out if you know it better than its class");
+      throw new IllegalArgumentException(
+          "standard uncertainty of a reading must be above that of a "
+              + caliper.get().label() + ", "
+              + caliper.get().commonUncertainty().format(LengthUnit.MILLIMETRE, 4) + ", was "
+              + standardUncertainty.format(LengthUnit.MILLIMETRE, 4)
+              + "; leave the caliper out if you know it better than its class");
     }
   }
 

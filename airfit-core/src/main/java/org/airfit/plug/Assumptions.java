@@ -26,8 +26,8 @@ record Assumptions(
   static final double UNKNOWN_WIDTH_MM = 10.0;
 
   /** Chance of an unknown plug 0.05, confidence 0.95, no wear, next readings by digital caliper; this project's choice. */
-  static final Assumptions USUAL = new Assumptions(
-      0.05, 0.95, Length.ofMetres(0.0), Instrument.DIGITAL_CALIPER, false, false);
+  static final Assumptions USUAL =
+      new Assumptions(0.05, 0.95, Length.ofMetres(0.0), Instrument.DIGITAL_CALIPER, false, false);
 
   Assumptions {
     if (!(unknownPrior >= 0.0 && unknownPrior < 1.0)) {

@@ -55,14 +55,12 @@ record CaliperGroup(Instrument caliper, SharedError error) {
     for (int j = 0; j < y.length; j++) {
       PlugReading reading = readings.get(j);
       if (isBy(caliper, reading)) {
-        double u =
-            SharedError.ownUncertainty(reading.standardUncertainty().millimetres(), c);
+        double u = SharedError.ownUncertainty(reading.standardUncertainty().millimetres(), c);
         y[n] = reading.length().millimetres();
         own[n++] = density(spreads.get(j), u, wear, reading.dimension());
       }
     }
-    return new CaliperGroup(
-        caliper, SharedError.of(c, Arrays.copyOf(y, n), Arrays.copyOf(own, n)));
+    return new CaliperGroup(caliper, SharedError.of(c, Arrays.copyOf(y, n), Arrays.copyOf(own, n)));
   }
 
   /** Whether a reading is by this caliper. */

@@ -169,8 +169,7 @@ final class Evidence {
       Optional<GaugeBall> ball =
           dimension == Dimension.TIP_LENGTH ? set.sizes().usualBall() : Optional.empty();
       double u = uncertainty(instrument, dimension, ball);
-      double ownU =
-          SharedError.ownUncertainty(u, instrument.commonUncertainty().millimetres());
+      double ownU = SharedError.ownUncertainty(u, instrument.commonUncertainty().millimetres());
       @Nullable ReadingDensity[] models = new ReadingDensity[chances.length];
       for (int k = 0; k < models.length; k++) {
         SharedError.Left error = left[k];
@@ -201,8 +200,8 @@ final class Evidence {
   private SharedError.@Nullable Left[] leftOfCommonError(double[] chances) {
     Instrument instrument = assumptions.instrument();
     SharedError.@Nullable Left[] left = new SharedError.Left[chances.length];
-    boolean none = readings.values().stream()
-        .noneMatch(reading -> CaliperGroup.isBy(instrument, reading));
+    boolean none =
+        readings.values().stream().noneMatch(reading -> CaliperGroup.isBy(instrument, reading));
     for (int k = 0; k < chances.length && !none; k++) {
       if (chances[k] > Information.NEGLIGIBLE) {
         left[k] = scores.fit(k).leftOfError(instrument);

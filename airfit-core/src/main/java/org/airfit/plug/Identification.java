@@ -172,8 +172,7 @@ public final class Identification {
 
   private String answer() {
     ProfileCandidate best = best();
-    String set =
-        "the set \"" + referenceSet().name() + "\" (" + weakestProvenance() + ")";
+    String set = "the set \"" + referenceSet().name() + "\" (" + weakestProvenance() + ")";
     return switch (verdict) {
       case IDENTIFIED -> "Identified by " + set + ": " + chance(best) + ".";
       case CANDIDATE ->
@@ -185,7 +184,8 @@ public final class Identification {
   }
 
   private String remaining() {
-    String profiles = likely().stream().map(Identification::chance).collect(Collectors.joining(", "));
+    String profiles =
+        likely().stream().map(Identification::chance).collect(Collectors.joining(", "));
     return unknownIsLikely()
         ? profiles + ", or none of the set, " + Digits.percent(unknownProbability())
         : profiles;

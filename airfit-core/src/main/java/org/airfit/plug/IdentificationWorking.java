@@ -36,8 +36,8 @@ final class IdentificationWorking {
   private IdentificationWorking() {}
 
   static Working of(Evidence answer, String inWords) {
-    Working.Builder out = Working.titled("Identification of a plug against the set \""
-        + answer.set().name() + "\"");
+    Working.Builder out = Working.titled(
+        "Identification of a plug against the set \"" + answer.set().name() + "\"");
     out.note("The set is " + answer.set().weakestProvenance() + ".");
     if (answer.readings().isEmpty() && answer.clues().isEmpty()) {
       return out.note("No readings: every profile keeps the chance it had.").build();
@@ -253,8 +253,8 @@ final class IdentificationWorking {
       Residual residual = residuals.get(j);
       String name = residual.dimension().symbol();
       out.note(residual.inWords() + ".");
-      Term sigma =
-          Term.of("σ(" + name + ")", "\\sigma_{" + name + "}", group.error().own(j).sigma(), "mm", FINER);
+      Term sigma = Term.of(
+          "σ(" + name + ")", "\\sigma_{" + name + "}", group.error().own(j).sigma(), "mm", FINER);
       Term difference = Term.of(
           "r(" + name + ")", "r_{" + name + "}", residual.differenceMillimetres(), "mm", DIGITS);
       sigmas.add(sigma);
@@ -332,7 +332,10 @@ final class IdentificationWorking {
       Term log = Term.of(
           "ln g",
           "\\ln g",
-          -0.5 * (group.error().best() / group.error().c()) * (group.error().best() / group.error().c()) - 0.5 * Math.log1p(group.error().weight()),
+          -0.5
+                  * (group.error().best() / group.error().c())
+                  * (group.error().best() / group.error().c())
+              - 0.5 * Math.log1p(group.error().weight()),
           "",
           DIGITS);
       out.step(

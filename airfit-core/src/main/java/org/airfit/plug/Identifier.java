@@ -111,7 +111,8 @@ public final class Identifier {
    * @throws IllegalArgumentException if {@code allowance} is above 2 mm
    */
   public Identifier withWearAllowance(Length allowance) {
-    return new Identifier(set, assumptions.withWear(Objects.requireNonNull(allowance, "allowance")));
+    return new Identifier(
+        set, assumptions.withWear(Objects.requireNonNull(allowance, "allowance")));
   }
 
   /**
@@ -176,7 +177,9 @@ public final class Identifier {
   public Identification identify(Collection<PlugReading> readings, Collection<Clue> clues) {
     Map<Dimension, PlugReading> byDimension = new EnumMap<>(Dimension.class);
     for (PlugReading reading : readings) {
-      if (byDimension.put(reading.dimension(), assumptions.independent() ? reading.alone() : reading) != null) {
+      if (byDimension.put(
+              reading.dimension(), assumptions.independent() ? reading.alone() : reading)
+          != null) {
         throw new IllegalArgumentException(
             "readings of the " + reading.dimension()
                 + " must be one, were two or more; take PlugReading.of all repeats, the caliper's own error stays in it");

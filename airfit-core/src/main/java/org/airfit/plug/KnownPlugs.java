@@ -228,7 +228,9 @@ public final class KnownPlugs {
     double s = Math.max(deviation(mm, mean), instrument.step().millimetres() / Math.sqrt(12.0));
     double tail = 0.5 * (1.0 - confidence);
     double caliper = Statistics.normalScore(tail)
-        * instrument.limitOfError(dimension.access(), Length.ofMillimetres(mean)).millimetres()
+        * instrument
+            .limitOfError(dimension.access(), Length.ofMillimetres(mean))
+            .millimetres()
         / Math.sqrt(3.0);
     Length present = Length.ofMillimetres(error(n, s, tail, caliper));
     SampleSize.Verdict verdict;

@@ -130,9 +130,7 @@ public final class PlugProfile {
    */
   public Length tipLengthToEdge() {
     PartSpread stated = spread(Dimension.TIP_LENGTH).orElseThrow();
-    return sizes.spread(Dimension.TIP_LENGTH, Optional.empty())
-        .orElse(stated)
-        .nominal();
+    return sizes.spread(Dimension.TIP_LENGTH, Optional.empty()).orElse(stated).nominal();
   }
 
   /** The sizes, with the tip length as it is wanted. */

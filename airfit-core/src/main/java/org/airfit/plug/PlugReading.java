@@ -59,7 +59,8 @@ public record PlugReading(Dimension dimension, Reading reading, Optional<GaugeBa
    */
   public static PlugReading of(Dimension dimension, Instrument instrument, Length... repeats) {
     Objects.requireNonNull(dimension, "dimension");
-    return of(dimension, named(dimension, () -> Reading.by(instrument, dimension.access(), repeats)));
+    return of(
+        dimension, named(dimension, () -> Reading.by(instrument, dimension.access(), repeats)));
   }
 
   /**
@@ -107,8 +108,7 @@ public record PlugReading(Dimension dimension, Reading reading, Optional<GaugeBa
         Dimension.TIP_LENGTH,
         new Reading(
             Length.ofMillimetres(length),
-            Length.ofMillimetres(
-                Math.hypot(ofMeasurement, GaugeBall.slope(d, h) * ofHeight)),
+            Length.ofMillimetres(Math.hypot(ofMeasurement, GaugeBall.slope(d, h) * ofHeight)),
             Optional.of(instrument)));
   }
 

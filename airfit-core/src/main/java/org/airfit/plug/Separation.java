@@ -74,7 +74,9 @@ public final class Separation {
   public static Separation of(PlugProfile one, PlugProfile other, Instrument instrument) {
     List<ByDimension> found = new ArrayList<>();
     one.dimensions()
-        .forEach((dimension, spread) -> other.sizes().spread(dimension, one.tipLengthBall())
+        .forEach((dimension, spread) -> other
+            .sizes()
+            .spread(dimension, one.tipLengthBall())
             .ifPresent(that -> {
               double a = spread.standardDeviation().millimetres();
               double b = that.standardDeviation().millimetres();

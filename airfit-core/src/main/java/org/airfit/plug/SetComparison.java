@@ -36,10 +36,7 @@ public final class SetComparison {
   private final List<Difference> differences;
 
   private SetComparison(
-      ReferenceSet one,
-      ReferenceSet other,
-      Instrument instrument,
-      List<Difference> differences) {
+      ReferenceSet one, ReferenceSet other, Instrument instrument, List<Difference> differences) {
     this.one = one;
     this.other = other;
     this.instrument = instrument;
@@ -92,7 +89,8 @@ public final class SetComparison {
       other.profile(profile.id()).ifPresent(that -> {
         profile
             .dimensions()
-            .forEach((dimension, spread) -> that.sizes().spread(dimension, profile.tipLengthBall())
+            .forEach((dimension, spread) -> that.sizes()
+                .spread(dimension, profile.tipLengthBall())
                 .ifPresent(twin -> differences.add(new Difference(
                     profile.id(),
                     dimension,
@@ -134,7 +132,8 @@ public final class SetComparison {
       if (spread instanceof PartSpread.Sample sample) {
         double s = sample.sampleDeviation().millimetres();
         double ofMean = s * s / sample.pieces();
-        double caliper = instrument.limitOfError(dimension.access(), sample.mean()).millimetres();
+        double caliper =
+            instrument.limitOfError(dimension.access(), sample.mean()).millimetres();
         square += ofMean + caliper * caliper / 3.0;
         overFreedom += ofMean * ofMean / sample.degreesOfFreedom();
       }
@@ -182,9 +181,7 @@ public final class SetComparison {
         .filter(profile -> one.profile(profile.id()).isEmpty())
         .forEach(joint::add);
     List<UniversalSocket> known = new ArrayList<>(one.sockets());
-    other.sockets().stream()
-        .filter(socket -> !one.sockets().contains(socket))
-        .forEach(known::add);
+    other.sockets().stream().filter(socket -> !one.sockets().contains(socket)).forEach(known::add);
     return ReferenceSet.of(name, joint).withSockets(known);
   }
 

@@ -85,13 +85,14 @@ record TipLength(Map<Dimension, PartSpread> sizes, Optional<GaugeBall> statedBy)
   }
 
   /** What a reading to come should be on plugs of the profile, a tip length by {@code ball}; null if the profile cannot tell. */
-  @Nullable ReadingDensity expected(
-      Dimension dimension, Optional<GaugeBall> ball, double u, double wear) {
+  @Nullable
+  ReadingDensity expected(Dimension dimension, Optional<GaugeBall> ball, double u, double wear) {
     return expected(dimension, ball, NO_ERROR, u, wear);
   }
 
   /** The same by a caliper of whose error a part is known, with {@code u} what else the reading may be off. */
-  @Nullable ReadingDensity expected(
+  @Nullable
+  ReadingDensity expected(
       Dimension dimension,
       Optional<GaugeBall> ball,
       SharedError.Left error,
@@ -116,8 +117,7 @@ record TipLength(Map<Dimension, PartSpread> sizes, Optional<GaugeBall> statedBy)
   Optional<PartSpread> spread(Dimension dimension, Optional<GaugeBall> ball) {
     return dimension == Dimension.TIP_LENGTH
         ? size(dimension)
-            .flatMap(
-                spread -> bridge(statedBy, ball).map(by -> shifted(spread, by.shift())))
+            .flatMap(spread -> bridge(statedBy, ball).map(by -> shifted(spread, by.shift())))
         : size(dimension);
   }
 

@@ -10,16 +10,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.airfit.measure.Instrument;
+import org.airfit.measure.PartSpread;
 import org.airfit.plug.DemoProfiles;
 import org.airfit.plug.Dimension;
 import org.airfit.plug.Identification;
 import org.airfit.plug.Identifier;
-import org.airfit.measure.Instrument;
-import org.airfit.measure.PartSpread;
 import org.airfit.plug.PlugProfile;
+import org.airfit.plug.PlugReading;
 import org.airfit.plug.PlugVerdict;
 import org.airfit.plug.Provenance;
-import org.airfit.plug.PlugReading;
 import org.airfit.plug.ReferenceSet;
 import org.airfit.plug.Residual;
 import org.airfit.quantity.Length;
@@ -35,8 +35,8 @@ class ReadingOverlayTest {
 
   private static Identification answer(ReferenceSet set, Map<Dimension, Double> millimetres) {
     List<PlugReading> readings = new ArrayList<>();
-    millimetres.forEach((dimension, mm) ->
-        readings.add(PlugReading.of(dimension, Instrument.DIGITAL_CALIPER, Length.ofMillimetres(mm))));
+    millimetres.forEach((dimension, mm) -> readings.add(
+        PlugReading.of(dimension, Instrument.DIGITAL_CALIPER, Length.ofMillimetres(mm))));
     return Identifier.of(set).identify(readings);
   }
 

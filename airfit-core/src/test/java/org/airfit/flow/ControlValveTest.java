@@ -68,7 +68,8 @@ class ControlValveTest {
         new ControlValve(ValveCoefficient.ofKv(row.number("kv_m3_h")), row.number("x_t"));
     double choked = valve.flow(AIR, AbsolutePressure.ofBar(0.5)).kilogramsPerSecond();
     assertThat(FlowCapacity.ofValveCoefficient(valve.coefficient(), valve.pressureRatioFactor())
-            .chokedFlow(AIR).kilogramsPerSecond())
+            .chokedFlow(AIR)
+            .kilogramsPerSecond())
         .isCloseTo(choked, within(1.0e-12 * choked));
   }
 

@@ -39,12 +39,15 @@ class LineSearchTest {
           massFlow.kilogramsPerSecond(),
           conduit.bore().metres(),
           inlet.viscosity().pascalSeconds());
-      // a search that starts from a usual friction factor comes as near as a factor of three to a jump that it has to
+      // a search that starts from a usual friction factor comes as near as a factor of three to a
+      // jump that it has to
       // do with
-      nearJump |= reynolds > 2300.0 / 3.0 && reynolds < 3.0 * 2300.0 || loss instanceof LineLoss.Choked;
+      nearJump |=
+          reynolds > 2300.0 / 3.0 && reynolds < 3.0 * 2300.0 || loss instanceof LineLoss.Choked;
       if (loss instanceof LineLoss.Flowing flowing) {
         nearJump |= flowing.outletMach() > 0.5
-            || flowing.outlet().pressure().pascals() < 0.3 * flowing.inlet().pressure().pascals();
+            || flowing.outlet().pressure().pascals()
+                < 0.3 * flowing.inlet().pressure().pascals();
       }
       return loss;
     }
@@ -108,7 +111,8 @@ class LineSearchTest {
     }
 
     boolean arrives(LossModel model, Conduit conduit, double flow) {
-      return model.loss(conduit, MassFlow.ofKilogramsPerSecond(flow), inlet)
+      return model
+          .loss(conduit, MassFlow.ofKilogramsPerSecond(flow), inlet)
           .fold(
               flowing ->
                   flowing.drop().pascals() <= inlet.pressure().dropTo(outlet).pascals(),
@@ -117,7 +121,9 @@ class LineSearchTest {
   }
 
   private static void assertFewAsked(Counting model) {
-    assertThat(model.count).as(model.title()).isLessThanOrEqualTo(model.nearJump ? ANYWHERE : AWAY_FROM_JUMPS);
+    assertThat(model.count)
+        .as(model.title())
+        .isLessThanOrEqualTo(model.nearJump ? ANYWHERE : AWAY_FROM_JUMPS);
   }
 
   @Test
@@ -152,8 +158,8 @@ class LineSearchTest {
           * Math.pow(10.0, random.nextDouble(-0.5, 0.5));
       for (LossModel each : models()) {
         Counting model = new Counting(each);
-        LineSolution found = model.boreFor(
-                line.conduit, MassFlow.ofKilogramsPerSecond(flow), line.inlet, line.outlet)
+        LineSolution found = model
+            .boreFor(line.conduit, MassFlow.ofKilogramsPerSecond(flow), line.inlet, line.outlet)
             .orElse(null);
         assertFewAsked(model);
         away += model.nearJump ? 0 : 1;
@@ -166,7 +172,8 @@ class LineSearchTest {
         Conduit wider = line.conduit.withBore(Length.ofMetres(bore * (1.0 + 1.0e-12)));
         assertThat(line.arrives(each, wider, flow)).isTrue();
         double narrower = bore * (1.0 - 1.0e-12);
-        if (narrower > Math.max(1.0e-5, 20.0 * line.conduit.roughness().metres() * (1.0 + 1.0e-11))) {
+        if (narrower
+            > Math.max(1.0e-5, 20.0 * line.conduit.roughness().metres() * (1.0 + 1.0e-11))) {
           assertThat(line.arrives(each, line.conduit.withBore(Length.ofMetres(narrower)), flow))
               .isFalse();
         }
@@ -188,8 +195,8 @@ class LineSearchTest {
           * Math.pow(10.0, random.nextDouble(-0.5, 0.5));
       for (LossModel each : models()) {
         Counting model = new Counting(each);
-        LineSolution found = model.lengthFor(
-                line.conduit, MassFlow.ofKilogramsPerSecond(flow), line.inlet, line.outlet)
+        LineSolution found = model
+            .lengthFor(line.conduit, MassFlow.ofKilogramsPerSecond(flow), line.inlet, line.outlet)
             .orElse(null);
         assertFewAsked(model);
         away += model.nearJump ? 0 : 1;

@@ -104,10 +104,11 @@ class PipeDutyTest {
 
   @Test
   void a_slow_main_has_no_cautions_and_a_fast_one_carries_water() {
-    assertThat(
-            PipeVelocity.of(PipeDuty.DISTRIBUTION, pipe(Length.ofInches(4.0)), FLOW, AIR).cautions())
+    assertThat(PipeVelocity.of(PipeDuty.DISTRIBUTION, pipe(Length.ofInches(4.0)), FLOW, AIR)
+            .cautions())
         .isEmpty();
-    PipeVelocity fast = PipeVelocity.of(PipeDuty.DISTRIBUTION, pipe(Length.ofInches(1.8)), FLOW, AIR);
+    PipeVelocity fast =
+        PipeVelocity.of(PipeDuty.DISTRIBUTION, pipe(Length.ofInches(1.8)), FLOW, AIR);
     assertThat(fast.velocity().feetPerSecond()).isBetween(25.0, 30.0);
     assertThat(fast.verdict()).isEqualTo(VelocityVerdict.WITHIN);
     assertThat(fast.carriesWater()).isTrue();
@@ -122,7 +123,8 @@ class PipeDutyTest {
   @Test
   void a_pipe_without_bore_is_refused() {
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> PipeVelocity.of(PipeDuty.BRANCH, pipe(Length.ofMillimetres(0.0)), FLOW, AIR))
+        .isThrownBy(
+            () -> PipeVelocity.of(PipeDuty.BRANCH, pipe(Length.ofMillimetres(0.0)), FLOW, AIR))
         .withMessage("bore must be above 0 mm, was 0 mm");
   }
 

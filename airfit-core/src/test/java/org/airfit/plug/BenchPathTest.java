@@ -55,7 +55,10 @@ class BenchPathTest {
       PartSpread spread = truth.spread(step.dimension()).orElseThrow();
       double sigma = Math.hypot(
           spread.standardDeviation().millimetres(),
-          path.identifier().instrument().standardUncertainty(step.dimension().access()).millimetres());
+          path.identifier()
+              .instrument()
+              .standardUncertainty(step.dimension().access())
+              .millimetres());
       branch = step.of(mm(spread.nominal().millimetres() + scatter * sigma * random.nextGaussian()))
           .orElse(new BenchPath.Branch(mm(0.0), mm(0.0), List.of(), 0));
       number = branch.next();
@@ -169,7 +172,9 @@ class BenchPathTest {
             .orElseThrow()
             .standardDeviation()
             .millimetres(),
-        Instrument.DIGITAL_CALIPER.standardUncertainty(Dimension.TIP_DIAMETER.access()).millimetres());
+        Instrument.DIGITAL_CALIPER
+            .standardUncertainty(Dimension.TIP_DIAMETER.access())
+            .millimetres());
     assertThat(band.high().millimetres() - 10.0).isGreaterThan(3.0 * scale);
   }
 }

@@ -44,7 +44,8 @@ class CommonErrorTest {
     return readings;
   }
 
-  private static ProfileCandidate only(PlugProfile profile, List<PlugReading> readings, double wearMm) {
+  private static ProfileCandidate only(
+      PlugProfile profile, List<PlugReading> readings, double wearMm) {
     return Identifier.of(ReferenceSet.of("one", List.of(profile)))
         .withWearAllowance(mm(wearMm))
         .identify(readings)
@@ -229,8 +230,7 @@ class CommonErrorTest {
     assertThat(c.millimetres()).isCloseTo(0.05 / Math.sqrt(3.0), within(1.0e-12));
     assertThatIllegalArgumentException()
         .isThrownBy(() -> PlugReading.of(
-            Dimension.BORE,
-            new Reading(mm(5.0), c, Optional.of(Instrument.VERNIER_CALIPER_0_05))))
+            Dimension.BORE, new Reading(mm(5.0), c, Optional.of(Instrument.VERNIER_CALIPER_0_05))))
         .withMessageContainingAll(
             "must be above that of a vernier caliper", "leave the caliper out");
   }

@@ -50,7 +50,8 @@ class GaugeBallTest {
     assertThat(reading.dimension()).isEqualTo(Dimension.TIP_LENGTH);
     assertThat(reading.standardUncertainty())
         .as("a millimetre of collar more or less moves nothing")
-        .isEqualTo(Instrument.DIGITAL_CALIPER.standardUncertainty(Dimension.COLLAR_DIAMETER.access()));
+        .isEqualTo(
+            Instrument.DIGITAL_CALIPER.standardUncertainty(Dimension.COLLAR_DIAMETER.access()));
   }
 
   /** The edge lies on the ball: its distance from the middle is half the diameter. */
@@ -114,7 +115,8 @@ class GaugeBallTest {
     GaugeBall ball = new GaugeBall(mm(4.0));
     PlugReading collar = read(Dimension.COLLAR_DIAMETER, 24.0);
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> PlugReading.overBall(ball, mm(25.0), Instrument.DIGITAL_CALIPER, collar, collar))
+        .isThrownBy(
+            () -> PlugReading.overBall(ball, mm(25.0), Instrument.DIGITAL_CALIPER, collar, collar))
         .withMessageContaining("must be of the groove diameter");
   }
 
@@ -141,7 +143,8 @@ class GaugeBallTest {
     assertThat(reading.length()).isEqualTo(mm(29.0).minus(mm(10.0)));
     assertThat(reading).asString().contains("19.00 mm", "by a ball of 10 mm");
     PlugProfile byBall = lowWall("by-ball", 19.0, ROOT).tipLengthBy(TEN).build();
-    Residual residual = identify(byBall, reading).candidates().get(0).residuals().get(0);
+    Residual residual =
+        identify(byBall, reading).candidates().get(0).residuals().get(0);
     assertThat(residual.sigmas()).isCloseTo(0.0, within(1.0e-9));
     assertThat(residual.reading()).isEqualTo(reading);
     assertThat(byBall.tipLengthBall()).contains(TEN);
@@ -236,9 +239,11 @@ class GaugeBallTest {
       assertThat(separation.risk()).isCloseTo(0.5, within(1.0e-9));
       ReferenceSet one = ReferenceSet.of("one", List.of(byEdge));
       ReferenceSet other = ReferenceSet.of("other", List.of(stated));
-      assertThat(SetComparison.of(one, other, Instrument.DIGITAL_CALIPER).agrees()).isTrue();
+      assertThat(SetComparison.of(one, other, Instrument.DIGITAL_CALIPER).agrees())
+          .isTrue();
       assertThatIllegalArgumentException()
-          .isThrownBy(() -> SetComparison.of(one, other, Instrument.DIGITAL_CALIPER).merged("both"))
+          .isThrownBy(
+              () -> SetComparison.of(one, other, Instrument.DIGITAL_CALIPER).merged("both"))
           .withMessageContaining("must be taken alike in both sets, was by the edge");
     }
   }

@@ -12,8 +12,8 @@ import java.util.Objects;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import org.airfit.Comparison;
-import org.airfit.Rows.Row;
 import org.airfit.Rows;
+import org.airfit.Rows.Row;
 import org.airfit.internal.ReadingDensity;
 import org.airfit.measure.Conformity;
 import org.airfit.measure.Instrument;
@@ -129,8 +129,9 @@ class IdentificationTest {
             Math.max(1.0e-12, 1.0e-5 * row.number("conformance_probability")),
             "1e-5, as the table's README advises");
     assertThat(judged.verdict().label()).isEqualTo(row.text("guarded_verdict_U_2u"));
-    double density = Math.exp(CaliperGroup.density(limits, row.number("u_mm"), 0.0, Dimension.TIP_DIAMETER)
-        .logDensity(row.number("reading_mm")));
+    double density =
+        Math.exp(CaliperGroup.density(limits, row.number("u_mm"), 0.0, Dimension.TIP_DIAMETER)
+            .logDensity(row.number("reading_mm")));
     Comparison.of(
             "Plugs: guard band vectors",
             row + ", density",
@@ -208,8 +209,9 @@ class IdentificationTest {
             .standardUncertainty(Dimension.TIP_DIAMETER.access())
             .millimetres())
         .isCloseTo(Math.hypot(component("CAL_EXT_DIG"), component("REPEAT")), within(1.0e-5));
-    assertThat(
-            Instrument.DIGITAL_CALIPER.standardUncertainty(Dimension.TIP_LENGTH.access()).millimetres())
+    assertThat(Instrument.DIGITAL_CALIPER
+            .standardUncertainty(Dimension.TIP_LENGTH.access())
+            .millimetres())
         .isCloseTo(Math.hypot(component("CAL_DEP_DIG"), component("TECH_STEP")), within(1.0e-5));
     assertThat(Instrument.VERNIER_CALIPER_0_05
             .standardUncertainty(Dimension.COLLAR_DIAMETER.access())
@@ -219,8 +221,9 @@ class IdentificationTest {
             .standardUncertainty(Dimension.GROOVE_WIDTH.access())
             .millimetres())
         .isCloseTo(Math.hypot(component("CAL_DEP_V05"), component("TECH_GROOVE")), within(1.0e-5));
-    assertThat(
-            Instrument.VERNIER_CALIPER_0_02.standardUncertainty(Dimension.BORE.access()).millimetres())
+    assertThat(Instrument.VERNIER_CALIPER_0_02
+            .standardUncertainty(Dimension.BORE.access())
+            .millimetres())
         .isCloseTo(Math.hypot(component("CAL_DEP_DIG"), component("TECH_BORE")), within(1.0e-5));
     assertThat(Instrument.DIGITAL_CALIPER.label()).contains("0.01");
   }
@@ -270,8 +273,9 @@ class IdentificationTest {
         .expectedDropBits();
     SplittableRandom random = new SplittableRandom(11);
     int tries = 2000;
-    double u =
-        Instrument.DIGITAL_CALIPER.standardUncertainty(Dimension.GROOVE_WIDTH.access()).millimetres();
+    double u = Instrument.DIGITAL_CALIPER
+        .standardUncertainty(Dimension.GROOVE_WIDTH.access())
+        .millimetres();
     double sum = 0.0;
     double squares = 0.0;
     for (int i = 0; i < tries; i++) {
@@ -323,10 +327,11 @@ class IdentificationTest {
         Length u = Instrument.DIGITAL_CALIPER.standardUncertainty(dimension.access());
         readings.add(PlugReading.of(
             dimension,
-            Reading.of(mm(spread.nominal().millimetres()
-                + spread.standardDeviation().millimetres() * random.nextGaussian()
-                + u.millimetres() * random.nextGaussian()),
-            u)));
+            Reading.of(
+                mm(spread.nominal().millimetres()
+                    + spread.standardDeviation().millimetres() * random.nextGaussian()
+                    + u.millimetres() * random.nextGaussian()),
+                u)));
       }
       ProfileCandidate best = Identifier.of(DemoProfiles.birds())
           .withUnknownPrior(0.0)
@@ -411,7 +416,8 @@ class IdentificationTest {
         digital(Dimension.TIP_DIAMETER, 23.40),
         digital(Dimension.COLLAR_DIAMETER, 29.10),
         digital(Dimension.GROOVE_WIDTH, 5.8));
-    assertThat(birds(thin.toArray(new PlugReading[0])).candidates().get(0).fits()).isFalse();
+    assertThat(birds(thin.toArray(new PlugReading[0])).candidates().get(0).fits())
+        .isFalse();
     ProfileCandidate allowed = worn.identify(thin).candidates().get(0);
     assertThat(allowed.fits()).isTrue();
     assertThat(allowed.residuals()).allSatisfy(r -> assertThat(r.inWords()).contains("agrees"));

@@ -10,8 +10,8 @@ import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import org.airfit.Comparison;
-import org.airfit.Rows.Row;
 import org.airfit.Rows;
+import org.airfit.Rows.Row;
 import org.airfit.measure.Instrument;
 import org.airfit.measure.PartSpread;
 import org.airfit.quantity.Length;
@@ -292,8 +292,8 @@ class KnownPlugsTest {
     int pairs = 4000;
     int disagree = 0;
     for (int i = 0; i < pairs; i++) {
-      SetComparison comparison =
-          SetComparison.of(honest(random, 5, 0.10), honest(random, 9, 0.03), Instrument.DIGITAL_CALIPER);
+      SetComparison comparison = SetComparison.of(
+          honest(random, 5, 0.10), honest(random, 9, 0.03), Instrument.DIGITAL_CALIPER);
       disagree += comparison.agrees() ? 0 : 1;
     }
     assertThat(disagree / (double) pairs)
@@ -324,6 +324,7 @@ class KnownPlugsTest {
                 typed, measured("one", "known", 12.02, 11.98, 12.0), Instrument.DIGITAL_CALIPER)
             .merged("joint"))
         .withMessageContaining("must be measured in both");
-    assertThat(SetComparison.of(typed, typed, Instrument.DIGITAL_CALIPER).agrees()).isTrue();
+    assertThat(SetComparison.of(typed, typed, Instrument.DIGITAL_CALIPER).agrees())
+        .isTrue();
   }
 }

@@ -212,7 +212,8 @@ class PlugProfileTest {
   void readings_and_spreads_of_nothing_are_refused() {
     Length zero = Length.ofMetres(0.0);
     Length one = Length.ofMillimetres(1.0);
-    assertThatIllegalArgumentException().isThrownBy(() -> PlugReading.of(Dimension.BORE, Reading.of(zero, one)));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> PlugReading.of(Dimension.BORE, Reading.of(zero, one)));
     assertThatIllegalArgumentException()
         .isThrownBy(() -> PlugReading.of(Dimension.BORE, Reading.of(one, zero)))
         .withMessageContaining("no reading is perfect");
@@ -228,8 +229,8 @@ class PlugProfileTest {
     }
     assertThat(PartSpread.limits(one, one.times(2.0)).nominal().millimetres()).isEqualTo(1.5);
     assertThatIllegalArgumentException()
-        .isThrownBy(() ->
-            PlugReading.of(Dimension.TIP_LENGTH, Instrument.DIGITAL_CALIPER, Length.ofMillimetres(600.1)));
+        .isThrownBy(() -> PlugReading.of(
+            Dimension.TIP_LENGTH, Instrument.DIGITAL_CALIPER, Length.ofMillimetres(600.1)));
     assertThat(PlugReading.of(Dimension.BORE, Instrument.DIGITAL_CALIPER, one))
         .asString()
         .startsWith("bore (d_b) 1.00 mm ± 0.0");

@@ -11,8 +11,8 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.airfit.Comparison;
-import org.airfit.Rows.Row;
 import org.airfit.Rows;
+import org.airfit.Rows.Row;
 import org.airfit.internal.Statistics;
 import org.airfit.measure.Conformity;
 import org.airfit.measure.ConformityVerdict;
@@ -176,7 +176,8 @@ class ProfileTablesTest {
         assertThat(Conformity.of(window, reading(10.0, 0.01)).probability())
             .isCloseTo(0.5, org.assertj.core.api.Assertions.within(1.0e-12));
       case "guard band w = U (95 %, k = 2)" ->
-        assertThat(1.0 - Conformity.of(window, reading(10.02, 0.01)).probability()).isLessThan(0.025);
+        assertThat(1.0 - Conformity.of(window, reading(10.02, 0.01)).probability())
+            .isLessThan(0.025);
       case "non-binary statement" -> assertThat(ConformityVerdict.values()).hasSize(4);
       case "guard band definition", "ISO 14253-1 default" -> {
         assertThat(Conformity.of(window, reading(10.02, 0.01)).verdict())
@@ -313,7 +314,8 @@ class ProfileTablesTest {
         assertThat(builder.findings())
             .as("its source alone gives it away")
             .anySatisfy(finding -> assertThat(finding.message()).contains("never offered for air"));
-        PlugProfile profile = builder.medium(Medium.HYDRAULIC_OIL).confirmUnusual().build();
+        PlugProfile profile =
+            builder.medium(Medium.HYDRAULIC_OIL).confirmUnusual().build();
         List<PlugProfile> one = List.of(profile);
         assertThatIllegalArgumentException()
             .isThrownBy(() -> ReferenceSet.of("air", one))
@@ -322,7 +324,8 @@ class ProfileTablesTest {
       }
       case "ball", "ball +/-0.0025" -> {
         GaugeBall ball = new GaugeBall(mm(row.number("limit_low_mm")));
-        assertThat(PlugReading.byBall(ball, mm(20.0), Instrument.DIGITAL_CALIPER).ball())
+        assertThat(
+                PlugReading.byBall(ball, mm(20.0), Instrument.DIGITAL_CALIPER).ball())
             .isEqualTo(Optional.of(ball));
       }
       default ->

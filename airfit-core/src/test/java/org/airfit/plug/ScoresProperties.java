@@ -210,7 +210,8 @@ class ScoresProperties {
   }
 
   private static List<PlugReading> readings(SplittableRandom random, PlugProfile truth) {
-    Instrument caliper = List.of(Instrument.values()).get(random.nextInt(Instrument.values().length));
+    Instrument caliper =
+        List.of(Instrument.values()).get(random.nextInt(Instrument.values().length));
     double off = caliper.commonUncertainty().millimetres() * random.nextGaussian();
     List<PlugReading> readings = new ArrayList<>();
     for (int j = 0; j < random.nextInt(1, READ.size() + 1); j++) {
