@@ -1,7 +1,7 @@
 package org.airfit.flow;
 
 import java.time.Duration;
-import java.util.List;
+import java.util.Objects;
 import org.airfit.air.AirState;
 import org.airfit.internal.Digits;
 import org.airfit.quantity.AbsolutePressure;
@@ -9,8 +9,10 @@ import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.Temperature;
 import org.airfit.quantity.Volume;
 import org.airfit.source.Source;
-import org.airfit.working.Term;
+import org.airfit.working.Formula;
+import org.airfit.working.Symbol;
 import org.airfit.working.UnitSystem;
+import org.airfit.working.ValueKind;
 import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
@@ -21,8 +23,8 @@ import org.airfit.working.Working;
  *   ṁ = V (p1 − p2) / (R T t)
  * </pre>
  *
- * <p>The answer is the mean over the fall, at a pressure between the two. The time is that of this fall alone, not the time since the test began. <b>Source:</b> US Navy,
- * NAVFAC MO-209, leak tests of compressed-air lines.
+ * <p>The answer is the mean over the fall, at a pressure between the two. The time is that of this fall alone, not
+ * the time since the test began. <b>Source:</b> US Navy, NAVFAC MO-209, leak tests of compressed-air lines.
  *
  * @param volume all that is closed in: receiver and pipes
  * @param start the pressure when the time begins
@@ -40,6 +42,26 @@ public record BleedDown(
 
   private static final Source SOURCE = Source.handbook("US Navy, NAVFAC MO-209, table 5-4");
 
+  private static final Symbol VOLUME = Symbol.of("V", ValueKind.VOLUME);
+  private static final Symbol START = Symbol.of("p1", ValueKind.PRESSURE);
+  private static final Symbol END = Symbol.of("p2", ValueKind.PRESSURE);
+  private static final Symbol CONSTANT = Symbol.of("R", ValueKind.HEAT_CAPACITY);
+  private static final Symbol KELVINS = Symbol.of("T", ValueKind.TEMPERATURE);
+  private static final Symbol TIME = Symbol.of("t", ValueKind.SECONDS);
+  private static final Symbol FLOW = Symbol.of("ṁ", ValueKind.MASS_FLOW);
+
+  private static final Formula LEAK = Formula.of(
+      "Leak",
+      "⟨ṁ⟩ = [144] × ⟨V⟩ × (⟨p1⟩ − ⟨p2⟩) / (⟨R⟩ × ⟨T⟩ × ⟨t⟩)",
+      SOURCE,
+      FLOW,
+      VOLUME,
+      START,
+      END,
+      CONSTANT,
+      KELVINS,
+      TIME);
+
   /**
    * Checks the components.
    *
@@ -50,6 +72,11 @@ public record BleedDown(
    * @param temperature the temperature of the air in the system
    */
   public BleedDown {
+    Objects.requireNonNull(volume, "volume");
+    Objects.requireNonNull(start, "start");
+    Objects.requireNonNull(end, "end");
+    Objects.requireNonNull(time, "time");
+    Objects.requireNonNull(temperature, "temperature");
     if (end.compareTo(start) > 0) {
       throw new IllegalArgumentException(
           "pressure at the end must be at most that at the start, " + start + ", was " + end);
@@ -76,21 +103,15 @@ public record BleedDown(
 
   @Override
   public Working working(UnitSystem units) {
-    return Working.titled("Leak from a fall of pressure")
-        .step(
-            "Leak",
-            "⟨ṁ⟩ = " + units.either("", "144 × ") + "⟨V⟩ × (⟨p1⟩ − ⟨p2⟩) / (⟨R⟩ × ⟨T⟩ × ⟨t⟩)",
-            "⟨ṁ⟩ = \\frac{" + units.either("", "144 \\cdot ")
-                + "⟨V⟩ (⟨p1⟩ - ⟨p2⟩)}{⟨R⟩ \\cdot ⟨T⟩ \\cdot ⟨t⟩}",
-            List.of(
-                units.volume("V", "V", volume.cubicMetres(), 7),
-                units.pressure("p1", "p_1", start.pascals(), 10),
-                units.pressure("p2", "p_2", end.pascals(), 10),
-                units.heatCapacity("R", "R", AirState.GAS_CONSTANT, 8),
-                units.temperature("T", "T", temperature.kelvins(), 7),
-                Term.of("t", "t", seconds(time), "s", 8)),
-            units.massFlow("ṁ", "\\dot m", leak().kilogramsPerSecond(), 4),
-            SOURCE)
+    return Working.titled("Leak from a fall of pressure", units)
+        .given(VOLUME, volume.cubicMetres(), 7)
+        .given(START, start.pascals(), 7)
+        .given(END, end.pascals(), 7)
+        .given(CONSTANT, AirState.GAS_CONSTANT, 8)
+        .given(KELVINS, temperature.kelvins(), 7)
+        .given(TIME, seconds(time), 8)
+        .step(LEAK, leak().kilogramsPerSecond(), 4)
+        .answer(FLOW)
         .build();
   }
 }

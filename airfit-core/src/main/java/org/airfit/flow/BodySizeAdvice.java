@@ -20,9 +20,10 @@ import org.airfit.working.Working;
  *   1/4 up to 40 scfm,  3/8 up to 60 scfm,  1/2 from 60 scfm on
  * </pre>
  *
- * <p>Exactly 60 scfm belongs to 3/8 and to 1/2, and the answer holds both. scfm is counted at 60 °F and 14.7 psi absolute. Common practice, no source: a rule to
- * begin with. What a coupler costs in pressure comes from its {@link FlowCapacity}, never from its class or its thread: two plugs of one profile
- * with a 1/8 and a 3/8 thread carry the same flow.
+ * <p>Exactly 60 scfm belongs to 3/8 and to 1/2, and the answer holds both. scfm is counted at 60 °F and 14.7 psi
+ * absolute. Common practice, no source: a rule to begin with. What a coupler costs in pressure comes from its {@link
+ * FlowCapacity}, never from its class or its thread: two plugs of one profile with a 1/8 and a 3/8 thread carry the
+ * same flow.
  *
  * @param flow the flow the tool takes
  * @param sizes the body sizes that answer it, smallest first: one, or two on a bound that belongs to both
@@ -38,7 +39,8 @@ public record BodySizeAdvice(FreeAirFlow flow, List<BasicBodySize> sizes) implem
 
   private static final Caution NOT_PRESSURE = new Caution(
       "Flow is not pressure",
-      "A larger coupler does not push more air into a tool than the tool takes at its pressure. Over-pressure damages tools, under-flow starves"
+      "A larger coupler does not push more air into a tool than the tool takes at its pressure. Over-pressure "
+          + "damages tools, under-flow starves"
           + " them: set the pressure at the tool, and give the air room.",
       Source.commonPractice("over-pressure damages tools, under-flow starves them"));
 
@@ -86,10 +88,10 @@ public record BodySizeAdvice(FreeAirFlow flow, List<BasicBodySize> sizes) implem
   public Working working(UnitSystem units) {
     double scfm = flow.at(ReferenceState.SCFM_60F).cubicFeetPerMinute();
     return Working.titled(
-            "Basic body size for " + flow.format(VolumeFlowUnit.CUBIC_FOOT_PER_MINUTE))
+            "Basic body size for " + flow.format(VolumeFlowUnit.CUBIC_FOOT_PER_MINUTE), units)
         .note("At 60 °F and 14.7 psi that is " + Digits.significant(scfm, 4)
             + " scfm. The trade counts in scfm: 1/4 up to 40, 3/8 up to 60, 1/2 from 60 on.")
-        .note(inWords())
+        .answer(inWords())
         .build();
   }
 

@@ -39,8 +39,8 @@ public record CapacityRange(FlowCapacity least, FlowCapacity most, Source assump
   /**
    * Obtains the range that a rating leaves open which tells a flow and nothing else.
    *
-   * <p>Taken are an inlet of 100 psig and a drop that may be anything from 5 psi, as couplers are mostly rated, to all of it, which is the most the part can
-   * pass. The two ends lie a factor of three apart: ask for the conditions.
+   * <p>Taken are an inlet of 100 psig and a drop that may be anything from 5 psi, as couplers are mostly rated, to
+   * all of it, which is the most the part can pass. The two ends lie a factor of three apart: ask for the conditions.
    *
    * @param rated the flow
    * @return the range

@@ -1,7 +1,5 @@
 package org.airfit.flow;
 
-import java.util.ArrayList;
-import java.util.List;
 import org.airfit.air.AirState;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
@@ -9,8 +7,10 @@ import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.ValveCoefficient;
 import org.airfit.source.Source;
-import org.airfit.working.Term;
+import org.airfit.working.Formula;
+import org.airfit.working.Symbol;
 import org.airfit.working.UnitSystem;
+import org.airfit.working.ValueKind;
 import org.airfit.working.Working;
 
 /**
@@ -21,8 +21,9 @@ import org.airfit.working.Working;
  *   MEAN        q = 22.67 Cv √( (p1 − p2) (p1 + p2)/2 / T1 )
  * </pre>
  *
- * <p>q in ft³/min of free air (14.7 psia, 60 °F), pressures in psi absolute, T1 in °R. p2 is not taken below 0.53 p1. The two differ by the
- * root of mean over downstream pressure: 3 % for a drop of a tenth of p1. Where xT is known take {@link ControlValve}.
+ * <p>q in ft³/min of free air (14.7 psia, 60 °F), pressures in psi absolute, T1 in °R. p2 is not taken below 0.53 p1.
+ * The two differ by the root of mean over downstream pressure: 3 % for a drop of a tenth of p1. Where xT is known
+ * take {@link ControlValve}.
  */
 public enum CoefficientRule {
   /** With the density behind the valve: the smaller flow. */
@@ -33,6 +34,14 @@ public enum CoefficientRule {
       Source.handbook("Sullivan, Fluid Power Theory and Applications, 4th ed., example 16.5"));
 
   private static final double CHOKED = 0.53;
+
+  private static final Symbol FACTOR = Symbol.of("N", ValueKind.NUMBER);
+  private static final Symbol KV = Symbol.of("Kv", "K_v", ValueKind.NUMBER);
+  private static final Symbol CV = Symbol.of("Cv", "C_v", ValueKind.NUMBER);
+  private static final Symbol INLET = Symbol.of("p1", ValueKind.SAID_PRESSURE);
+  private static final Symbol OUTLET = Symbol.of("p2", ValueKind.SAID_PRESSURE);
+  private static final Symbol KELVINS = Symbol.of("T1", ValueKind.TEMPERATURE);
+  private static final Symbol FLOW = Symbol.of("q", ValueKind.FREE_AIR);
 
   private final double factor;
   private final Source source;
@@ -103,46 +112,46 @@ public enum CoefficientRule {
     FreeAirFlow flow = flow(coefficient, inlet, outlet);
     double p1 = inlet.pressure().pascals();
     double p2 = Math.max(outlet.pascals(), CHOKED * p1);
-    Working.Builder working = Working.titled("Flow by a Cv without its pressure ratio factor");
+    Working.Builder working =
+        Working.titled("Flow by a Cv without its pressure ratio factor", units);
     if (outlet.pascals() < p2) {
       working.note(
           "Less than 0.53 of the pressure in front stands behind: it chokes, and p2 is 0.53 p1.");
     }
-    Term n = Term.of("N", "N", siFactor(), "", 8);
     if (units == UnitSystem.SI) {
-      working.step(
-          "Factor for Kv, bar and K, and free air in m³/h",
-          "⟨N⟩ = " + factor + " × 0.3048³ × 60 / 0.86497 × 14.503774 / √1.8",
-          "⟨N⟩ = " + factor
-              + " \\cdot \\frac{0.3048^3 \\cdot 60}{0.86497} \\cdot \\frac{14.503774}{\\sqrt{1.8}}",
-          List.of(),
-          Term.of("N", "N", siFactor(), "", 5),
-          source);
+      working.step(siFactorFormula(), siFactor(), 5);
     }
-    String density = this == DOWNSTREAM ? "⟨p2⟩" : "(⟨p1⟩ + ⟨p2⟩) / 2";
-    String head = units.either("⟨N⟩", Double.toString(factor));
-    String name = units.either("⟨Kv⟩", "⟨Cv⟩");
-    List<Term> given = new ArrayList<>();
-    if (units == UnitSystem.SI) {
-      given.add(n);
-    }
-    given.add(units.either(
-        Term.of("Kv", "K_v", coefficient.kv(), "", 8),
-        Term.of("Cv", "C_v", coefficient.cv(), "", 8)));
-    given.add(units.saidPressure("p1", "p_1", p1, 9));
-    given.add(units.saidPressure("p2", "p_2", p2, 9));
-    given.add(units.temperature("T1", "T_1", inlet.temperature().kelvins(), 8));
     return working
-        .step(
-            "Free air, at 14.7 psi and 60 °F",
-            "⟨q⟩ = " + head + " × " + name + " × √((⟨p1⟩ − ⟨p2⟩) × " + density + " / ⟨T1⟩)",
-            "⟨q⟩ = " + head + " " + name + " \\sqrt{\\frac{(⟨p1⟩ - ⟨p2⟩) " + density + "}{⟨T1⟩}}",
-            given,
-            units.either(
-                Term.of("q", "q", 3600.0 * flow.cubicMetresPerSecond(), "m³/h", 4),
-                Term.of("q", "q", flow.cubicFeetPerMinute(), "scfm", 4)),
-            source)
+        .given(units.either(KV, CV), units.either(coefficient.kv(), coefficient.cv()), 8)
+        .given(INLET, p1, 9)
+        .given(OUTLET, p2, 9)
+        .given(KELVINS, inlet.temperature().kelvins(), 8)
+        .step(flowFormula(), flow.cubicMetresPerSecond(), 4)
+        .answer(FLOW)
         .build();
+  }
+
+  private Formula siFactorFormula() {
+    return Formula.of(
+        "Factor for Kv, bar and K, and free air in m³/h",
+        "⟨N⟩ = " + factor + " × 0.3048³ × 60 / 0.8649776 × 14.50377377 / √1.8",
+        source,
+        FACTOR);
+  }
+
+  private Formula flowFormula() {
+    String density = this == DOWNSTREAM ? "⟨p2⟩" : "(⟨p1⟩ + ⟨p2⟩) / 2";
+    return Formula.of(
+        "Free air, at 14.7 psi and 60 °F",
+        "⟨q⟩ = [⟨N⟩|" + factor + "] × [⟨Kv⟩|⟨Cv⟩] × √((⟨p1⟩ − ⟨p2⟩) × " + density + " / ⟨T1⟩)",
+        source,
+        FLOW,
+        FACTOR,
+        KV,
+        CV,
+        INLET,
+        OUTLET,
+        KELVINS);
   }
 
   /** The factor for q in m³/h, Kv, pressures in bar and T1 in K. */

@@ -1,14 +1,16 @@
 package org.airfit.flow;
 
-import java.util.List;
+import java.util.Objects;
 import org.airfit.air.AirState;
 import org.airfit.internal.Digits;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.ValveCoefficient;
 import org.airfit.source.Source;
-import org.airfit.working.Term;
+import org.airfit.working.Formula;
+import org.airfit.working.Symbol;
 import org.airfit.working.UnitSystem;
+import org.airfit.working.ValueKind;
 import org.airfit.working.Working;
 
 /**
@@ -22,7 +24,8 @@ import org.airfit.working.Working;
  * <caption>Symbols</caption>
  * <thead><tr><th>symbol</th><th>meaning</th><th>unit</th></tr></thead>
  * <tbody>
- * <tr><td>N</td><td>√(1000 kg/m³ × 10⁵ Pa)/3600 per Pa, exact where the standard prints 3.16 for kPa and kg/h</td><td>-</td></tr>
+ * <tr><td>N</td><td>√(1000 kg/m³ × 10⁵ Pa)/3600 per Pa, exact where the standard prints 3.16 for kPa and
+ * kg/h</td><td>-</td></tr>
  * <tr><td>Kv</td><td>flow coefficient</td><td>m³/h</td></tr>
  * <tr><td>Y</td><td>expansion factor, 2/3 where it chokes</td><td>-</td></tr>
  * <tr><td>xT</td><td>pressure ratio factor: the drop over p1 at which it chokes</td><td>-</td></tr>
@@ -30,18 +33,49 @@ import org.airfit.working.Working;
  * </tbody>
  * </table>
  *
- * <p>For a part in a run take {@link #capacity()}, which agrees where the valve chokes and lies up to 6 % lower before. <b>Source:</b> IEC
- * 60534-2-1 with γ = 1.4 and no pipe reducers beside the valve.
+ * <p>For a part in a run take the capacity of ISO 6358 from the same two figures ({@code
+ * FlowCapacity.ofValveCoefficient}), which agrees where the valve chokes and lies up to 6 % lower before.
+ * <b>Source:</b> IEC 60534-2-1 with γ = 1.4 and no pipe reducers beside the valve.
  *
  * @param coefficient Kv or Cv
  * @param pressureRatioFactor xT [-], in (0, 1]
  */
 public record ControlValve(ValveCoefficient coefficient, double pressureRatioFactor) {
 
-  /** 1000 kg/m³ in lb/ft³: Cv counts gallons of 231 in³ a minute, of water at a psi. */
-  private static final String WATER_US = "62.4279606";
-
   private static final Source SOURCE = Source.standard("IEC 60534-2-1");
+
+  private static final Symbol INLET = Symbol.of("p1", ValueKind.PRESSURE);
+  private static final Symbol OUTLET = Symbol.of("p2", ValueKind.PRESSURE);
+  private static final Symbol DENSITY = Symbol.of("ρ1", ValueKind.DENSITY);
+  private static final Symbol X = Symbol.of("x", ValueKind.NUMBER);
+  private static final Symbol XT = Symbol.of("xT", ValueKind.NUMBER);
+  private static final Symbol Y = Symbol.of("Y", ValueKind.NUMBER);
+  private static final Symbol KV = Symbol.of("Kv", "K_v", ValueKind.NUMBER);
+  private static final Symbol CV = Symbol.of("Cv", "C_v", ValueKind.NUMBER);
+  private static final Symbol FLOW = Symbol.of("ṁ", ValueKind.MASS_FLOW);
+
+  private static final Formula DROP_SHARE = Formula.of(
+      "Drop over the pressure in front", "⟨x⟩ = (⟨p1⟩ − ⟨p2⟩) / ⟨p1⟩", SOURCE, X, INLET, OUTLET);
+
+  private static final Formula CHOKED_SHARE =
+      Formula.of("Drop over the pressure in front, choked", "⟨x⟩ = ⟨xT⟩", SOURCE, X, XT);
+
+  private static final Formula EXPANSION =
+      Formula.of("Expansion factor", "⟨Y⟩ = 1 − ⟨x⟩ / (3 × ⟨xT⟩)", SOURCE, Y, X, XT);
+
+  /** 62.4279606 is 1000 kg/m³ in lb/ft³: Cv counts gallons of 231 in³ a minute, of water at a psi. */
+  private static final Formula MASS_FLOW = Formula.of(
+      "Mass flow",
+      "⟨ṁ⟩ = [√(1000 / 10^5)|√62.4279606] / [3600|60] × [1|231 / 1728] × [⟨Kv⟩|⟨Cv⟩] × ⟨Y⟩"
+          + " × √(⟨x⟩ × ⟨p1⟩ × ⟨ρ1⟩)",
+      SOURCE,
+      FLOW,
+      KV,
+      CV,
+      Y,
+      X,
+      INLET,
+      DENSITY);
 
   /**
    * Checks the components.
@@ -51,6 +85,7 @@ public record ControlValve(ValveCoefficient coefficient, double pressureRatioFac
    * @throws IllegalArgumentException if {@code pressureRatioFactor} is out of range
    */
   public ControlValve {
+    Objects.requireNonNull(coefficient, "coefficient");
     if (!(pressureRatioFactor > 0.0 && pressureRatioFactor <= 1.0)) {
       throw new IllegalArgumentException(
           "pressure ratio factor xT must be in (0, 1], was " + pressureRatioFactor);
@@ -105,11 +140,6 @@ public record ControlValve(ValveCoefficient coefficient, double pressureRatioFac
         * Math.sqrt(x * inlet.pressure().pascals() * inlet.density().kilogramsPerCubicMetre()));
   }
 
-  /** {@return the capacity after ISO 6358 that chokes at the same flow and the same ratio of pressures} */
-  public FlowCapacity capacity() {
-    return FlowCapacity.ofValveCoefficient(coefficient, pressureRatioFactor);
-  }
-
   /**
    * Tells how the flow is reached.
    *
@@ -121,47 +151,26 @@ public record ControlValve(ValveCoefficient coefficient, double pressureRatioFac
    */
   public Working working(AirState inlet, AbsolutePressure outlet, UnitSystem units) {
     double x = Math.min(x(inlet, outlet), pressureRatioFactor);
-    Term p1 = units.pressure("p1", "p_1", inlet.pressure().pascals(), 9);
-    Working.Builder working = Working.titled("Flow through a valve of "
-        + units.either(coefficient.kv() + " Kv", Digits.significant(coefficient.cv(), 6) + " Cv"));
+    Working.Builder working = Working.titled(
+            "Flow through a valve of "
+                + units.either(
+                    coefficient.kv() + " Kv", Digits.significant(coefficient.cv(), 6) + " Cv"),
+            units)
+        .given(XT, pressureRatioFactor, 6)
+        .given(INLET, inlet.pressure().pascals(), 9);
     if (isChoked(inlet, outlet)) {
-      working.note("The drop is at least xT of the pressure in front: it chokes, and x is xT.");
+      working
+          .note("The drop is at least xT of the pressure in front: it chokes, and x is xT.")
+          .step(CHOKED_SHARE, x, 5);
     } else {
-      working.step(
-          "Drop over the pressure in front",
-          "⟨x⟩ = (⟨p1⟩ − ⟨p2⟩) / ⟨p1⟩",
-          "⟨x⟩ = \\frac{⟨p1⟩ - ⟨p2⟩}{⟨p1⟩}",
-          List.of(p1, units.pressure("p2", "p_2", outlet.pascals(), 9)),
-          Term.of("x", "x", x, "", 5),
-          SOURCE);
+      working.given(OUTLET, outlet.pascals(), 9).step(DROP_SHARE, x, 5);
     }
     return working
-        .step(
-            "Expansion factor",
-            "⟨Y⟩ = 1 − ⟨x⟩ / (3 × ⟨xT⟩)",
-            "⟨Y⟩ = 1 - \\frac{⟨x⟩}{3 ⟨xT⟩}",
-            List.of(Term.of("x", "x", x, "", 8), Term.of("xT", "x_T", pressureRatioFactor, "", 6)),
-            Term.of("Y", "Y", expansionFactor(inlet, outlet), "", 5),
-            SOURCE)
-        .step(
-            "Mass flow",
-            units.either(
-                "⟨ṁ⟩ = √(1000 / 10^5) / 3600 × ⟨Kv⟩ × ⟨Y⟩ × √(⟨x⟩ × ⟨p1⟩ × ⟨ρ1⟩)",
-                "⟨ṁ⟩ = √" + WATER_US + " / 60 × 231 / 1728 × ⟨Cv⟩ × ⟨Y⟩ × √(⟨x⟩ × ⟨p1⟩ × ⟨ρ1⟩)"),
-            units.either(
-                    "⟨ṁ⟩ = \\frac{\\sqrt{1000 / 10^5}}{3600} ⟨Kv⟩",
-                    "⟨ṁ⟩ = \\frac{\\sqrt{" + WATER_US + "}}{60} \\cdot \\frac{231}{1728} ⟨Cv⟩")
-                + " \\cdot ⟨Y⟩ \\sqrt{⟨x⟩ \\cdot ⟨p1⟩ \\cdot ⟨ρ1⟩}",
-            List.of(
-                units.either(
-                    Term.of("Kv", "K_v", coefficient.kv(), "", 8),
-                    Term.of("Cv", "C_v", coefficient.cv(), "", 8)),
-                Term.of("Y", "Y", expansionFactor(inlet, outlet), "", 8),
-                Term.of("x", "x", x, "", 8),
-                p1,
-                units.density("ρ1", "\\rho_1", inlet.density().kilogramsPerCubicMetre(), 8)),
-            units.massFlow("ṁ", "\\dot m", flow(inlet, outlet).kilogramsPerSecond(), 5),
-            SOURCE)
+        .step(EXPANSION, expansionFactor(inlet, outlet), 5)
+        .given(units.either(KV, CV), units.either(coefficient.kv(), coefficient.cv()), 8)
+        .given(DENSITY, inlet.density().kilogramsPerCubicMetre(), 8)
+        .step(MASS_FLOW, flow(inlet, outlet).kilogramsPerSecond(), 5)
+        .answer(FLOW)
         .build();
   }
 }

@@ -1,8 +1,11 @@
 package org.airfit.flow;
 
-import java.util.List;
 import org.airfit.source.Source;
-import org.airfit.working.Term;
+import org.airfit.working.Formula;
+import org.airfit.working.Symbol;
+import org.airfit.working.UnitSystem;
+import org.airfit.working.ValueKind;
+import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
 /**
@@ -13,16 +16,58 @@ import org.airfit.working.Working;
  *   T/T* = (γ+1) / (2 + (γ−1)M²)   p/p* = √(T/T*) / M   p0/p0* = (T/T*)^(−(γ+1)/(2(γ−1))) / M
  * </pre>
  *
- * <p>L* is the length that is left to Mach 1, λ the friction factor after Darcy; * marks air at Mach 1. Books that print 4 f L* /D with Fanning's f
- * print the same number. Valid for an ideal gas with γ = 1.4; M in (0, 100]. <b>Source:</b> A. H. Shapiro, <cite>The Dynamics and
- * Thermodynamics of Compressible Fluid Flow</cite> (1953), chapter 6.
+ * <p>L* is the length that is left to Mach 1, λ the friction factor after Darcy; * marks air at Mach 1. Books that
+ * print 4 f L* /D with Fanning's f print the same number. Valid for an ideal gas with γ = 1.4; M in (0, 100].
+ * <b>Source:</b> A. H. Shapiro, <cite>The Dynamics and Thermodynamics of Compressible Fluid Flow</cite> (1953),
+ * chapter 6.
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
-public final class FannoFlow {
+public final class FannoFlow implements Worked {
 
   private static final Source SOURCE =
       Source.handbook("Shapiro, Compressible Fluid Flow (1953), chapter 6");
+
+  private static final Symbol GAMMA = Symbol.of("γ", ValueKind.NUMBER);
+  private static final Symbol MACH = Symbol.of("M", ValueKind.NUMBER);
+  private static final Symbol FRICTION = Symbol.of("λL*/D", "\\lambda L^*/D", ValueKind.NUMBER);
+  private static final Symbol TEMPERATURES = Symbol.of("T/T*", "T/T^*", ValueKind.NUMBER);
+  private static final Symbol PRESSURES = Symbol.of("p/p*", "p/p^*", ValueKind.NUMBER);
+  private static final Symbol STAGNATION = Symbol.of("p0/p0*", "p_0/p_0^*", ValueKind.NUMBER);
+
+  private static final Formula FRICTION_LEFT = Formula.of(
+      "Friction left to Mach 1",
+      "⟨λL*/D⟩ = (1 − ⟨M⟩²) / (⟨γ⟩ × ⟨M⟩²) + (⟨γ⟩ + 1) / (2 × ⟨γ⟩)"
+          + " × ln((⟨γ⟩ + 1) × ⟨M⟩² / (2 + (⟨γ⟩ − 1) × ⟨M⟩²))",
+      SOURCE,
+      FRICTION,
+      MACH,
+      GAMMA);
+
+  private static final Formula TEMPERATURE = Formula.of(
+      "Temperature over that at Mach 1",
+      "⟨T/T*⟩ = (⟨γ⟩ + 1) / (2 + (⟨γ⟩ − 1) × ⟨M⟩²)",
+      SOURCE,
+      TEMPERATURES,
+      GAMMA,
+      MACH);
+
+  private static final Formula PRESSURE = Formula.of(
+      "Pressure over that at Mach 1",
+      "⟨p/p*⟩ = √⟨T/T*⟩ / ⟨M⟩",
+      SOURCE,
+      PRESSURES,
+      TEMPERATURES,
+      MACH);
+
+  private static final Formula STAGNATION_PRESSURE = Formula.of(
+      "Pressure of the air if it were stopped, over that at Mach 1",
+      "⟨p0/p0*⟩ = ⟨T/T*⟩^(−(⟨γ⟩ + 1) / (2 × (⟨γ⟩ − 1))) / ⟨M⟩",
+      SOURCE,
+      STAGNATION,
+      TEMPERATURES,
+      GAMMA,
+      MACH);
 
   private final double mach;
 
@@ -95,35 +140,16 @@ public final class FannoFlow {
     return Math.pow(temperatureRatio(), -0.5 * (GasKernels.G + 1.0) / (GasKernels.G - 1.0)) / mach;
   }
 
-  /** {@return how the functions follow from the Mach number} */
-  public Working working() {
-    Term g = Term.of("γ", "\\gamma", GasKernels.G, "", 3);
-    Term m = Term.of("M", "M", mach, "", 12);
-    Term t = Term.of("T/T*", "T/T^*", temperatureRatio(), "", 10);
-    return Working.titled("Adiabatic flow with friction at Mach " + mach)
-        .step(
-            "Friction left to Mach 1",
-            "⟨λL*/D⟩ = (1 − ⟨M⟩²) / (⟨γ⟩ × ⟨M⟩²) + (⟨γ⟩ + 1) / (2 × ⟨γ⟩)"
-                + " × ln((⟨γ⟩ + 1) × ⟨M⟩² / (2 + (⟨γ⟩ − 1) × ⟨M⟩²))",
-            "⟨λL*/D⟩ = \\frac{1 - ⟨M⟩^2}{⟨γ⟩ ⟨M⟩^2} + \\frac{⟨γ⟩ + 1}{2 ⟨γ⟩}"
-                + " \\ln\\frac{(⟨γ⟩ + 1) ⟨M⟩^2}{2 + (⟨γ⟩ - 1) ⟨M⟩^2}",
-            List.of(m, g),
-            Term.of("λL*/D", "\\lambda L^*/D", resistanceLeft(), "", 5),
-            SOURCE)
-        .step(
-            "Temperature over that at Mach 1",
-            "⟨T/T*⟩ = (⟨γ⟩ + 1) / (2 + (⟨γ⟩ − 1) × ⟨M⟩²)",
-            "⟨T/T*⟩ = \\frac{⟨γ⟩ + 1}{2 + (⟨γ⟩ - 1) ⟨M⟩^2}",
-            List.of(g, m),
-            Term.of("T/T*", "T/T^*", temperatureRatio(), "", 6),
-            SOURCE)
-        .step(
-            "Pressure over that at Mach 1",
-            "⟨p/p*⟩ = √⟨T/T*⟩ / ⟨M⟩",
-            "⟨p/p*⟩ = \\frac{\\sqrt{⟨T/T*⟩}}{⟨M⟩}",
-            List.of(t, m),
-            Term.of("p/p*", "p/p^*", pressureRatio(), "", 6),
-            SOURCE)
+  @Override
+  public Working working(UnitSystem units) {
+    return Working.titled("Adiabatic flow with friction at Mach " + mach, units)
+        .given(GAMMA, GasKernels.G, 3)
+        .given(MACH, mach, 8)
+        .step(FRICTION_LEFT, resistanceLeft(), 5)
+        .step(TEMPERATURE, temperatureRatio(), 6)
+        .step(PRESSURE, pressureRatio(), 6)
+        .step(STAGNATION_PRESSURE, stagnationPressureRatio(), 6)
+        .answer(FRICTION, TEMPERATURES, PRESSURES, STAGNATION)
         .build();
   }
 

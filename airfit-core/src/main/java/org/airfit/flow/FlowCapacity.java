@@ -1,11 +1,10 @@
 package org.airfit.flow;
 
-import java.util.List;
+import java.util.Objects;
 import org.airfit.air.AirState;
 import org.airfit.internal.Digits;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.Area;
-import org.airfit.quantity.ConductanceUnit;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.MassFlow;
@@ -14,10 +13,6 @@ import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
 import org.airfit.quantity.ValveCoefficient;
-import org.airfit.source.Source;
-import org.airfit.working.Term;
-import org.airfit.working.UnitSystem;
-import org.airfit.working.Working;
 
 /**
  * How much air a part lets through, after ISO 6358.
@@ -45,40 +40,27 @@ import org.airfit.working.Working;
  */
 public final class FlowCapacity {
 
-  static final Source SOURCE = Source.handbook(
-      "equation of ISO 6358-1:2013, read in documentation of general modelling libraries; the standard not seen");
-
-  private final SonicConductance conductance;
-  private final double criticalPressureRatio;
-  private final double subsonicIndex;
-  private final PressureDrop crackingPressure;
+  private final FlowCoefficients figures;
   private final PartElement element;
 
-  private FlowCapacity(
-      SonicConductance conductance,
-      double criticalPressureRatio,
-      double subsonicIndex,
-      PressureDrop crackingPressure) {
-    if (!(conductance.cubicMetresPerSecondPascal() > 0.0)) {
-      throw new IllegalArgumentException("sonic conductance must be above 0, was " + conductance);
-    }
-    if (!(criticalPressureRatio >= 0.0 && criticalPressureRatio < 1.0)) {
-      throw new IllegalArgumentException(
-          "critical pressure ratio must be in [0, 1), was " + criticalPressureRatio);
-    }
-    if (!(subsonicIndex > 0.0 && subsonicIndex <= 1.0)) {
-      throw new IllegalArgumentException("subsonic index must be in (0, 1], was " + subsonicIndex);
-    }
-    this.conductance = conductance;
-    this.criticalPressureRatio = criticalPressureRatio + 0.0;
-    this.subsonicIndex = subsonicIndex;
-    this.crackingPressure = crackingPressure;
+  private FlowCapacity(FlowCoefficients figures) {
+    this.figures = figures;
     this.element = new PartElement(
-        conductance.cubicMetresPerSecondPascal(),
+        figures.conductance().cubicMetresPerSecondPascal(),
         ReferenceState.ANR.density().kilogramsPerCubicMetre(),
-        this.criticalPressureRatio,
-        subsonicIndex,
-        crackingPressure.pascals());
+        figures.criticalPressureRatio(),
+        figures.subsonicIndex(),
+        figures.crackingPressure().pascals());
+  }
+
+  /**
+   * Obtains a capacity from all figures of ISO 6358.
+   *
+   * @param figures the figures
+   * @return the capacity
+   */
+  public static FlowCapacity of(FlowCoefficients figures) {
+    return new FlowCapacity(Objects.requireNonNull(figures, "figures"));
   }
 
   /**
@@ -90,14 +72,15 @@ public final class FlowCapacity {
    * @throws IllegalArgumentException if an argument is out of range
    */
   public static FlowCapacity of(SonicConductance conductance, double criticalPressureRatio) {
-    return new FlowCapacity(conductance, criticalPressureRatio, 0.5, PressureDrop.ofPascals(0));
+    return of(
+        new FlowCoefficients(conductance, criticalPressureRatio, 0.5, PressureDrop.ofPascals(0.0)));
   }
 
   /**
    * Obtains a capacity from a flow rated at an inlet pressure and a drop, as couplers are often rated.
    *
-   * <p>The rating alone does not tell b. A wrong b moves C: at 100 psig and a drop of 5 psi, b between 0.2 and 0.5 moves it by about a
-   * quarter. {@link CapacityRange} keeps that doubt.
+   * <p>The rating alone does not tell b. A wrong b moves C: at 100 psig and a drop of 5 psi, b between 0.2 and 0.5
+   * moves it by about a quarter. {@link CapacityRange} keeps that doubt.
    *
    * @param rated the flow
    * @param inlet the pressure in front of the part in the rating
@@ -155,9 +138,10 @@ public final class FlowCapacity {
    *   C p1 ρ0 = (2/3) N Kv √(xT p1 ρ1),  b = 1 − xT
    * </pre>
    *
-   * <p>N turns Kv [m³/h] into SI: √(1000 kg/m³ × 10⁵ Pa)/3600 per Pa. The choked flow is that of IEC 60534 exactly, and begins at the same p2/p1.
-   * In between the curve of IEC 60534 lies higher: by 2 % halfway down, by 6 % where p2 comes near p1. The coefficient alone does not tell
-   * the capacity: xT is about 0.7 for globe valves and 0.2 to 0.5 for ball valves and the like (from memory).
+   * <p>N turns Kv [m³/h] into SI: √(1000 kg/m³ × 10⁵ Pa)/3600 per Pa. The choked flow is that of IEC 60534 exactly,
+   * and begins at the same p2/p1. In between the curve of IEC 60534 lies higher: by 2 % halfway down, by 6 % where p2
+   * comes near p1. The coefficient alone does not tell the capacity: xT is about 0.7 for globe valves and 0.2 to 0.5
+   * for ball valves and the like (from memory).
    *
    * @param coefficient Kv or Cv
    * @param pressureRatioFactor xT [-], in (0, 1]
@@ -182,8 +166,8 @@ public final class FlowCapacity {
    *   C = 0.029 d² / √(L/d^1.25 + 510),  b = 474 C/d²   (m, m³/(s Pa))
    * </pre>
    *
-   * <p>The formula is recalled, seen in no source. It lies up to 6 % below adiabatic flow with friction in smooth tubes of 2 to 13 mm; its b is rough. Where a run
-   * is computed, use a conduit of the line package instead.
+   * <p>The formula is recalled, seen in no source. It lies up to 6 % below adiabatic flow with friction in smooth
+   * tubes of 2 to 13 mm; its b is rough. Where a run is computed, use a conduit of the line package instead.
    *
    * @param bore the inside diameter d, in [1, 25] mm
    * @param length the length L, at most 50 m
@@ -212,7 +196,8 @@ public final class FlowCapacity {
    * @throws IllegalArgumentException if {@code index} is out of range
    */
   public FlowCapacity withSubsonicIndex(double index) {
-    return new FlowCapacity(conductance, criticalPressureRatio, index, crackingPressure);
+    return of(
+        new FlowCoefficients(conductance(), criticalPressureRatio(), index, crackingPressure()));
   }
 
   /**
@@ -222,27 +207,32 @@ public final class FlowCapacity {
    * @return this with {@code drop}
    */
   public FlowCapacity withCrackingPressure(PressureDrop drop) {
-    return new FlowCapacity(conductance, criticalPressureRatio, subsonicIndex, drop);
+    return of(new FlowCoefficients(conductance(), criticalPressureRatio(), subsonicIndex(), drop));
+  }
+
+  /** {@return all figures of ISO 6358} */
+  public FlowCoefficients figures() {
+    return figures;
   }
 
   /** {@return the sonic conductance C} */
   public SonicConductance conductance() {
-    return conductance;
+    return figures.conductance();
   }
 
   /** {@return the critical pressure ratio b [-]} */
   public double criticalPressureRatio() {
-    return criticalPressureRatio;
+    return figures.criticalPressureRatio();
   }
 
   /** {@return the subsonic index m [-]} */
   public double subsonicIndex() {
-    return subsonicIndex;
+    return figures.subsonicIndex();
   }
 
   /** {@return the drop below which nothing flows} */
   public PressureDrop crackingPressure() {
-    return crackingPressure;
+    return figures.crackingPressure();
   }
 
   /** {@return this part on plain doubles, for runs and networks} */
@@ -276,21 +266,21 @@ public final class FlowCapacity {
     double p1 = inlet.pressure().pascals();
     double drop = inlet.pressure().dropTo(outlet).pascals();
     double ratio = outlet.pascals() / p1;
-    if (drop <= crackingPressure.pascals()) {
-      return new FlowAtOutlet(
-          this, inlet, outlet, FlowRegime.CLOSED, MassFlow.ofKilogramsPerSecond(0.0));
+    FlowRegime regime;
+    double flow;
+    if (drop <= crackingPressure().pascals()) {
+      regime = FlowRegime.CLOSED;
+      flow = 0.0;
+    } else if (ratio <= criticalPressureRatio()) {
+      regime = FlowRegime.CHOKED;
+      flow = choked(inlet);
+    } else {
+      regime = FlowRegime.SUBSONIC;
+      flow = choked(inlet)
+          * FlowKernels.subsonicShare(
+              criticalPressureRatio(), subsonicIndex(), crackingPressure().pascals() / p1, ratio);
     }
-    if (ratio <= criticalPressureRatio) {
-      return new FlowAtOutlet(this, inlet, outlet, FlowRegime.CHOKED, chokedFlow(inlet));
-    }
-    double share = FlowKernels.subsonicShare(
-        criticalPressureRatio, subsonicIndex, crackingPressure.pascals() / p1, ratio);
-    return new FlowAtOutlet(
-        this,
-        inlet,
-        outlet,
-        FlowRegime.SUBSONIC,
-        MassFlow.ofKilogramsPerSecond(share * choked(inlet)));
+    return new FlowAtOutlet(figures, inlet, outlet, regime, MassFlow.ofKilogramsPerSecond(flow));
   }
 
   /**
@@ -305,62 +295,32 @@ public final class FlowCapacity {
     double drop =
         element.drop(massFlow.kilogramsPerSecond(), p1, inlet.temperature().kelvins());
     if (drop < 0.0) {
-      MassFlow largest =
-          crackingPressure.pascals() < p1 ? chokedFlow(inlet) : MassFlow.ofKilogramsPerSecond(0.0);
-      return new OutletAtFlow.Chokes(this, inlet, massFlow, largest);
+      MassFlow largest = crackingPressure().pascals() < p1
+          ? chokedFlow(inlet)
+          : MassFlow.ofKilogramsPerSecond(0.0);
+      return new OutletAtFlow.Chokes(figures, inlet, massFlow, largest);
     }
     return new OutletAtFlow.Passes(
-        this, inlet, massFlow, AbsolutePressure.ofPascals(p1 - drop), PressureDrop.ofPascals(drop));
-  }
-
-  /** The pressure [Pa] behind the part for a flow, or -1 where the flow does not pass. */
-  double outletPascals(double massFlow, AirState inlet) {
-    double p1 = inlet.pressure().pascals();
-    double drop = element.drop(massFlow, p1, inlet.temperature().kelvins());
-    return drop < 0.0 ? -1.0 : p1 - drop;
-  }
-
-  Working chokedWorking(AirState inlet, UnitSystem units) {
-    double reference = ReferenceState.ANR.density().kilogramsPerCubicMetre();
-    return Working.titled("Largest flow it lets through")
-        .step(
-            "Choked flow",
-            "⟨ṁ*⟩ = ⟨C⟩ × ⟨ρ0⟩ × ⟨p1⟩ × √(⟨T0⟩ / ⟨T1⟩)",
-            "⟨ṁ*⟩ = ⟨C⟩ \\cdot ⟨ρ0⟩ \\cdot ⟨p1⟩ \\sqrt{\\frac{⟨T0⟩}{⟨T1⟩}}",
-            List.of(
-                units.conductance("C", "C", conductance.cubicMetresPerSecondPascal(), 7),
-                units.density("ρ0", "\\rho_0", reference, units.either(4, 8)),
-                units.pressure("p1", "p_1", inlet.pressure().pascals(), 7),
-                units.temperature("T0", "T_0", FlowKernels.T0, 5),
-                units.temperature("T1", "T_1", inlet.temperature().kelvins(), 6)),
-            chokedTerm(inlet, units, 5),
-            SOURCE)
-        .build();
-  }
-
-  Term chokedTerm(AirState inlet, UnitSystem units, int digits) {
-    return units.massFlow("ṁ*", "\\dot m^*", choked(inlet), digits);
+        figures,
+        inlet,
+        massFlow,
+        AbsolutePressure.ofPascals(p1 - drop),
+        PressureDrop.ofPascals(drop));
   }
 
   @Override
   public boolean equals(Object other) {
-    return other instanceof FlowCapacity that
-        && conductance.equals(that.conductance)
-        && criticalPressureRatio == that.criticalPressureRatio
-        && subsonicIndex == that.subsonicIndex
-        && crackingPressure.equals(that.crackingPressure);
+    return other instanceof FlowCapacity that && figures.equals(that.figures);
   }
 
   @Override
   public int hashCode() {
-    return 31 * (31 * conductance.hashCode() + Double.hashCode(criticalPressureRatio))
-        + Double.hashCode(subsonicIndex);
+    return figures.hashCode();
   }
 
-  /** {@return the figures, such as "C 3.5 dm³/(s·bar), b 0.25"} */
+  /** {@return the figures, such as "C 3.5 dm³/(s·bar), b 0.25"; m and Δpc where they are not the usual} */
   @Override
   public String toString() {
-    return "C " + conductance.format(ConductanceUnit.CUBIC_DECIMETRE_PER_SECOND_BAR) + ", b "
-        + Digits.significant(criticalPressureRatio, 4);
+    return figures.toString();
   }
 }

@@ -7,8 +7,8 @@ package org.airfit.flow;
  * [Pa·s], mass flow [kg/s]. The caller passes a flow of at least 0 and a pressure, temperature and viscosity above 0.
  *
  * <p>Two rules hold for every implementation, and all searches rest on them: the outlet pressure falls or stays as the
- * flow rises, and it rises or stays as the inlet pressure rises; NaN counts as below every pressure. Implementations are
- * immutable, allocate nothing in these methods where they can, and compare by value.
+ * flow rises, and it rises or stays as the inlet pressure rises; NaN counts as below every pressure. Implementations
+ * are immutable, allocate nothing in these methods where they can, and compare by value.
  */
 public interface FlowElement {
 
@@ -64,7 +64,8 @@ public interface FlowElement {
   /**
    * Finds how fast the outlet pressure falls with the flow: d outlet / d flow, at most 0.
    *
-   * <p>At a jump and at the largest flow it is one-sided. Found from a difference, unless an implementation knows better.
+   * <p>At a jump and at the largest flow it is one-sided. Found from a difference, unless an implementation knows
+   * better.
    *
    * @param flow the flow [kg/s], one that passes
    * @param pascals the pressure in front [Pa]

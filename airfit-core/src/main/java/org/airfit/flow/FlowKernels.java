@@ -1,10 +1,10 @@
 package org.airfit.flow;
 
 /** Numeric kernels of ISO 6358: plain doubles in SI, no checks, no allocation. Callers validate. */
-public final class FlowKernels {
+final class FlowKernels {
 
   /** Reference temperature of ISO 8778 [K]. */
-  public static final double T0 = 293.15;
+  static final double T0 = 293.15;
 
   private FlowKernels() {}
 
@@ -17,7 +17,7 @@ public final class FlowKernels {
    * @param t1 temperature in front [K]
    * @return the flow [kg/s]
    */
-  public static double choked(double c, double rho0, double p1, double t1) {
+  static double choked(double c, double rho0, double p1, double t1) {
     return c * rho0 * p1 * Math.sqrt(T0 / t1);
   }
 
@@ -30,14 +30,14 @@ public final class FlowKernels {
    * @param ratio p2/p1 [-]
    * @return the share of the choked flow [-]
    */
-  public static double subsonicShare(double b, double m, double crackingRatio, double ratio) {
+  static double subsonicShare(double b, double m, double crackingRatio, double ratio) {
     double z = (ratio - b) / (1.0 - crackingRatio - b);
     return Math.pow(1.0 - z * z, m);
   }
 
   /**
-   * Drop over inlet pressure for a share y of the choked flow: the inverse of {@link #subsonicShare}, written so that no digits are
-   * lost where y is small.
+   * Drop over inlet pressure for a share y of the choked flow: the inverse of {@link #subsonicShare}, written so that
+   * no digits are lost where y is small.
    *
    * @param b critical pressure ratio [-]
    * @param m subsonic index [-]
@@ -45,7 +45,7 @@ public final class FlowKernels {
    * @param share y [-], in [0, 1]
    * @return (p1 − p2)/p1 [-]
    */
-  public static double dropRatio(double b, double m, double crackingRatio, double share) {
+  static double dropRatio(double b, double m, double crackingRatio, double share) {
     // the usual index in a tenth of the time of a power
     double z = m == 0.5 ? share * share : Math.pow(share, 1.0 / m);
     return crackingRatio + (1.0 - crackingRatio - b) * z / (1.0 + Math.sqrt(1.0 - z));
@@ -61,7 +61,7 @@ public final class FlowKernels {
    * @param p1 pressure in front [Pa]
    * @return the drop [Pa], or -1 where the part does not pass it
    */
-  public static double drop(double b, double m, double cracking, double share, double p1) {
+  static double drop(double b, double m, double cracking, double share, double p1) {
     double crackingRatio = cracking / p1;
     if (share > 1.0 || crackingRatio >= 1.0) {
       return -1.0;

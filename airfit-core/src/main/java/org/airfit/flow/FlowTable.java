@@ -9,8 +9,8 @@ import org.airfit.source.Source;
  * An element known by a sheet of flows and drops at one inlet.
  *
  * <p>Between two points, and between no flow and the first, the drop is straight in the square of the flow. Beyond the
- * last point nothing passes. At another inlet the ratio of the pressures is that of the same ṁ √T1/p1, which is the same
- * Mach number; the Reynolds number is left out.
+ * last point nothing passes. At another inlet the ratio of the pressures is that of the same ṁ √T1/p1, which is the
+ * same Mach number; the Reynolds number is left out.
  *
  * <p>This class is immutable, thread-safe and value-based.
  */

@@ -2,7 +2,9 @@ package org.airfit.flow;
 
 import org.airfit.air.AirState;
 
-/** Numeric kernels of one-dimensional gas flow at γ = 1.4: plain doubles, no checks, no allocation. Callers validate. */
+/**
+ * Numeric kernels of one-dimensional gas flow at γ = 1.4: plain doubles, no checks, no allocation. Callers validate.
+ */
 final class GasKernels {
 
   static final double G = AirState.HEAT_CAPACITY_RATIO;
@@ -34,9 +36,14 @@ final class GasKernels {
     return Math.pow(temperatureRatio, G / (G - 1.0));
   }
 
+  /** 1 − p/p0, with all its digits where little is lost. */
+  static double pressureLost(double m) {
+    return -Math.expm1(G / (1.0 - G) * Math.log1p(0.5 * (G - 1.0) * m * m));
+  }
+
   /**
-   * The subsonic M at which ψ has a value. With d ln ψ/d ln M = (1 − M²) T/T0, the logarithm of ψ is concave in that of M, and M = ψ/√γ lies below the root: Newton climbs
-   * from there and never passes it.
+   * The subsonic M at which ψ has a value. With d ln ψ/d ln M = (1 − M²) T/T0, the logarithm of ψ is concave in that
+   * of M, and M = ψ/√γ lies below the root: Newton climbs from there and never passes it.
    */
   static double subsonicMachAtMassFlowFunction(double psi) {
     double m = psi / Math.sqrt(G);
@@ -52,8 +59,8 @@ final class GasKernels {
   }
 
   /**
-   * y − ln(1 + y). Both friction functions are this one: λL/D = (γ+1)/(2γ) g(2/(γ+1) (1/M² − 1)) of adiabatic, g(1/(γM²) − 1) of isothermal
-   * flow. A series where y is small and the difference would lose its digits.
+   * y − ln(1 + y). Both friction functions are this one: λL/D = (γ+1)/(2γ) g(2/(γ+1) (1/M² − 1)) of adiabatic,
+   * g(1/(γM²) − 1) of isothermal flow. A series where y is small and the difference would lose its digits.
    */
   static double excess(double y) {
     if (Math.abs(y) > 0.05) {
@@ -68,7 +75,10 @@ final class GasKernels {
     return sum;
   }
 
-  /** The y ≥ 0 with {@link #excess} = k ≥ 0. The function is convex and the start lies above the root: Newton walks down to it. */
+  /**
+   * The y ≥ 0 with {@link #excess} = k ≥ 0. The function is convex and the start lies above the root: Newton walks
+   * down to it.
+   */
   static double inverseExcess(double k) {
     double y = k + Math.sqrt(k * k + 2.0 * k);
     for (int i = 0; i < MAX_ITERATIONS && y > 0.0; i++) {

@@ -1,8 +1,11 @@
 package org.airfit.flow;
 
-import java.util.List;
 import org.airfit.source.Source;
-import org.airfit.working.Term;
+import org.airfit.working.Formula;
+import org.airfit.working.Symbol;
+import org.airfit.working.UnitSystem;
+import org.airfit.working.ValueKind;
+import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
 /**
@@ -13,14 +16,54 @@ import org.airfit.working.Working;
  *   ψ = ṁ √(R T0) / (A p0) = √γ M (T/T0)^((γ+1)/(2(γ−1)))   A/A* = ψ(1)/ψ(M)
  * </pre>
  *
- * <p>Index 0 is air at rest, * air at Mach 1. Valid for an ideal gas with γ = 1.4; M in [0, 100]. <b>Source:</b> Ames Research Staff,
- * NACA Report 1135 (1953).
+ * <p>Index 0 is air at rest, * air at Mach 1. Valid for an ideal gas with γ = 1.4; M in [0, 100]. <b>Source:</b> Ames
+ * Research Staff, NACA Report 1135 (1953).
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
-public final class IsentropicFlow {
+public final class IsentropicFlow implements Worked {
 
   private static final Source SOURCE = Source.handbook("NACA Report 1135 (1953)");
+
+  private static final Symbol GAMMA = Symbol.of("γ", ValueKind.NUMBER);
+  private static final Symbol MACH = Symbol.of("M", ValueKind.NUMBER);
+  private static final Symbol TEMPERATURES = Symbol.of("T/T0", "T/T_0", ValueKind.NUMBER);
+  private static final Symbol PRESSURES = Symbol.of("p/p0", "p/p_0", ValueKind.NUMBER);
+  private static final Symbol DENSITIES = Symbol.of("ρ/ρ0", "\\rho/\\rho_0", ValueKind.NUMBER);
+  private static final Symbol PSI = Symbol.of("ψ", ValueKind.NUMBER);
+
+  private static final Formula TEMPERATURE = Formula.of(
+      "Temperature over that at rest",
+      "⟨T/T0⟩ = 1 / (1 + (⟨γ⟩ − 1) / 2 × ⟨M⟩²)",
+      SOURCE,
+      TEMPERATURES,
+      GAMMA,
+      MACH);
+
+  private static final Formula PRESSURE = Formula.of(
+      "Pressure over that at rest",
+      "⟨p/p0⟩ = ⟨T/T0⟩^(⟨γ⟩ / (⟨γ⟩ − 1))",
+      SOURCE,
+      PRESSURES,
+      TEMPERATURES,
+      GAMMA);
+
+  private static final Formula DENSITY = Formula.of(
+      "Density over that at rest",
+      "⟨ρ/ρ0⟩ = ⟨T/T0⟩^(1 / (⟨γ⟩ − 1))",
+      SOURCE,
+      DENSITIES,
+      TEMPERATURES,
+      GAMMA);
+
+  private static final Formula MASS_FLOW_FUNCTION = Formula.of(
+      "Mass flow function",
+      "⟨ψ⟩ = √⟨γ⟩ × ⟨M⟩ × ⟨T/T0⟩^((⟨γ⟩ + 1) / (2 × (⟨γ⟩ − 1)))",
+      SOURCE,
+      PSI,
+      GAMMA,
+      MACH,
+      TEMPERATURES);
 
   private final double mach;
 
@@ -73,14 +116,14 @@ public final class IsentropicFlow {
   /**
    * Obtains the subsonic flow of a mass flow function, as where air at rest is drawn into a bore.
    *
-   * @param psi ψ = ṁ √(R T0)/(A p0) [-], in [10⁻⁶, 0.684731]
+   * @param psi ψ = ṁ √(R T0)/(A p0) [-], above 0 and at most 0.684731
    * @return the flow, at Mach 1 or less
    * @throws IllegalArgumentException if {@code psi} is out of range
    */
   public static IsentropicFlow subsonicAtMassFlowFunction(double psi) {
-    if (!(psi >= 1.0e-6 && psi <= GasKernels.CHOKED)) {
+    if (!(psi > 0.0 && psi <= GasKernels.CHOKED)) {
       throw new IllegalArgumentException(
-          "mass flow function must be in [1e-6, " + GasKernels.CHOKED + "], was " + psi);
+          "mass flow function must be in (0, " + GasKernels.CHOKED + "], was " + psi);
     }
     return new IsentropicFlow(GasKernels.subsonicMachAtMassFlowFunction(psi));
   }
@@ -98,6 +141,11 @@ public final class IsentropicFlow {
   /** {@return p/p0 [-]} */
   public double pressureRatio() {
     return GasKernels.pressureRatio(temperatureRatio());
+  }
+
+  /** {@return 1 − p/p0 [-], with all its digits where little is lost} */
+  public double pressureLost() {
+    return GasKernels.pressureLost(mach);
   }
 
   /** {@return ρ/ρ0 [-]} */
@@ -123,39 +171,16 @@ public final class IsentropicFlow {
     return GasKernels.CHOKED / massFlowFunction();
   }
 
-  /** {@return how the ratios follow from the Mach number} */
-  public Working working() {
-    Term g = Term.of("γ", "\\gamma", GasKernels.G, "", 3);
-    Term t = Term.of("T/T0", "T/T_0", temperatureRatio(), "", 10);
-    return Working.titled("Isentropic flow at Mach " + mach)
-        .step(
-            "Temperature over that at rest",
-            "⟨T/T0⟩ = 1 / (1 + (⟨γ⟩ − 1) / 2 × ⟨M⟩²)",
-            "⟨T/T0⟩ = \\frac{1}{1 + \\frac{⟨γ⟩ - 1}{2} ⟨M⟩^2}",
-            List.of(g, Term.of("M", "M", mach, "", 10)),
-            Term.of("T/T0", "T/T_0", temperatureRatio(), "", 6),
-            SOURCE)
-        .step(
-            "Pressure over that at rest",
-            "⟨p/p0⟩ = ⟨T/T0⟩^(⟨γ⟩ / (⟨γ⟩ − 1))",
-            "⟨p/p0⟩ = ⟨T/T0⟩^{⟨γ⟩ / (⟨γ⟩ - 1)}",
-            List.of(t, g),
-            Term.of("p/p0", "p/p_0", pressureRatio(), "", 6),
-            SOURCE)
-        .step(
-            "Density over that at rest",
-            "⟨ρ/ρ0⟩ = ⟨T/T0⟩^(1 / (⟨γ⟩ − 1))",
-            "⟨ρ/ρ0⟩ = ⟨T/T0⟩^{1 / (⟨γ⟩ - 1)}",
-            List.of(t, g),
-            Term.of("ρ/ρ0", "\\rho/\\rho_0", densityRatio(), "", 6),
-            SOURCE)
-        .step(
-            "Mass flow function",
-            "⟨ψ⟩ = √⟨γ⟩ × ⟨M⟩ × ⟨T/T0⟩^((⟨γ⟩ + 1) / (2 × (⟨γ⟩ − 1)))",
-            "⟨ψ⟩ = \\sqrt{⟨γ⟩} \\cdot ⟨M⟩ \\cdot ⟨T/T0⟩^{\\frac{⟨γ⟩ + 1}{2 (⟨γ⟩ - 1)}}",
-            List.of(g, Term.of("M", "M", mach, "", 10), t),
-            Term.of("ψ", "\\psi", massFlowFunction(), "", 6),
-            SOURCE)
+  @Override
+  public Working working(UnitSystem units) {
+    return Working.titled("Isentropic flow at Mach " + mach, units)
+        .given(GAMMA, GasKernels.G, 3)
+        .given(MACH, mach, 8)
+        .step(TEMPERATURE, temperatureRatio(), 6)
+        .step(PRESSURE, pressureRatio(), 6)
+        .step(DENSITY, densityRatio(), 6)
+        .step(MASS_FLOW_FUNCTION, massFlowFunction(), 6)
+        .answer(TEMPERATURES, PRESSURES, DENSITIES, PSI)
         .build();
   }
 

@@ -1,8 +1,11 @@
 package org.airfit.flow;
 
-import java.util.List;
 import org.airfit.source.Source;
-import org.airfit.working.Term;
+import org.airfit.working.Formula;
+import org.airfit.working.Symbol;
+import org.airfit.working.UnitSystem;
+import org.airfit.working.ValueKind;
+import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
 /**
@@ -12,18 +15,40 @@ import org.airfit.working.Working;
  *   λ Lmax/D = (1 − γM²)/(γM²) + ln(γM²)   p/p* = 1/(√γ M)
  * </pre>
  *
- * <p>Such flow chokes at M = 1/√γ = 0.845, not at 1; Lmax is the length left to there, * the state there, λ the friction factor after Darcy.
- * Valid for an ideal gas with γ = 1.4; M in [10⁻⁶, 1/√γ]. <b>Source:</b> Shapiro (1953), chapter 6.
+ * <p>Such flow chokes at M = 1/√γ = 0.845, not at 1; Lmax is the length left to there, * the state there, λ the
+ * friction factor after Darcy. Valid for an ideal gas with γ = 1.4; M in [10⁻⁶, 1/√γ]. <b>Source:</b> Shapiro (1953),
+ * chapter 6.
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
-public final class IsothermalFlow {
+public final class IsothermalFlow implements Worked {
 
   /** The Mach number at which isothermal flow chokes, 1/√γ [-]. */
   public static final double CHOKING_MACH = 1.0 / Math.sqrt(GasKernels.G);
 
   private static final Source SOURCE =
       Source.handbook("Shapiro, Compressible Fluid Flow (1953), chapter 6");
+
+  private static final Symbol GAMMA = Symbol.of("γ", ValueKind.NUMBER);
+  private static final Symbol MACH = Symbol.of("M", ValueKind.NUMBER);
+  private static final Symbol FRICTION = Symbol.of("λL/D", "\\lambda L/D", ValueKind.NUMBER);
+  private static final Symbol PRESSURES = Symbol.of("p/p*", "p/p^*", ValueKind.NUMBER);
+
+  private static final Formula FRICTION_LEFT = Formula.of(
+      "Friction left before it chokes",
+      "⟨λL/D⟩ = (1 − ⟨γ⟩ × ⟨M⟩²) / (⟨γ⟩ × ⟨M⟩²) + ln(⟨γ⟩ × ⟨M⟩²)",
+      SOURCE,
+      FRICTION,
+      MACH,
+      GAMMA);
+
+  private static final Formula PRESSURE = Formula.of(
+      "Pressure over that where it chokes",
+      "⟨p/p*⟩ = 1 / (√⟨γ⟩ × ⟨M⟩)",
+      SOURCE,
+      PRESSURES,
+      GAMMA,
+      MACH);
 
   private final double mach;
 
@@ -76,25 +101,14 @@ public final class IsothermalFlow {
     return CHOKING_MACH / mach;
   }
 
-  /** {@return how the functions follow from the Mach number} */
-  public Working working() {
-    Term g = Term.of("γ", "\\gamma", GasKernels.G, "", 3);
-    Term m = Term.of("M", "M", mach, "", 14);
-    return Working.titled("Isothermal flow with friction at Mach " + mach)
-        .step(
-            "Friction left before it chokes",
-            "⟨λL/D⟩ = (1 − ⟨γ⟩ × ⟨M⟩²) / (⟨γ⟩ × ⟨M⟩²) + ln(⟨γ⟩ × ⟨M⟩²)",
-            "⟨λL/D⟩ = \\frac{1 - ⟨γ⟩ ⟨M⟩^2}{⟨γ⟩ ⟨M⟩^2} + \\ln(⟨γ⟩ ⟨M⟩^2)",
-            List.of(m, g),
-            Term.of("λL/D", "\\lambda L/D", resistanceLeft(), "", 5),
-            SOURCE)
-        .step(
-            "Pressure over that where it chokes",
-            "⟨p/p*⟩ = 1 / (√⟨γ⟩ × ⟨M⟩)",
-            "⟨p/p*⟩ = \\frac{1}{\\sqrt{⟨γ⟩} ⟨M⟩}",
-            List.of(g, m),
-            Term.of("p/p*", "p/p^*", pressureRatio(), "", 6),
-            SOURCE)
+  @Override
+  public Working working(UnitSystem units) {
+    return Working.titled("Isothermal flow with friction at Mach " + mach, units)
+        .given(GAMMA, GasKernels.G, 3)
+        .given(MACH, mach, 8)
+        .step(FRICTION_LEFT, resistanceLeft(), 5)
+        .step(PRESSURE, pressureRatio(), 6)
+        .answer(FRICTION, PRESSURES)
         .build();
   }
 

@@ -1,14 +1,19 @@
 package org.airfit.flow;
 
 import java.time.Duration;
-import java.util.List;
+import java.util.Objects;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.source.Source;
-import org.airfit.working.Term;
+import org.airfit.working.Formula;
+import org.airfit.working.Symbol;
+import org.airfit.working.UnitSystem;
+import org.airfit.working.ValueKind;
+import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
 /**
- * A leak test: with nothing in use, a compressor of known delivery runs loaded and unloaded in turn, and only feeds the leaks.
+ * A leak test: with nothing in use, a compressor of known delivery runs loaded and unloaded in turn, and only feeds
+ * the leaks.
  *
  * <pre>
  *   leak = delivery × T/(T + t)
@@ -20,10 +25,28 @@ import org.airfit.working.Working;
  * @param unloaded the time t it ran unloaded
  * @param delivery what the compressor delivers while loaded
  */
-public record LoadTiming(Duration loaded, Duration unloaded, FreeAirFlow delivery) {
+public record LoadTiming(Duration loaded, Duration unloaded, FreeAirFlow delivery)
+    implements Worked {
 
   private static final Source SOURCE =
       Source.commonPractice("leak percentage from loaded and unloaded time");
+
+  private static final Symbol LOADED = Symbol.of("T", ValueKind.SECONDS);
+  private static final Symbol UNLOADED = Symbol.of("t", ValueKind.SECONDS);
+  private static final Symbol SHARE = Symbol.of("s", ValueKind.NUMBER);
+  private static final Symbol DELIVERY = Symbol.of("q", ValueKind.FREE_AIR);
+  private static final Symbol LEAK = Symbol.of("ql", "q_l", ValueKind.FREE_AIR);
+
+  private static final Formula PART = Formula.of(
+      "Part of the delivery that leaks",
+      "⟨s⟩ = ⟨T⟩ / (⟨T⟩ + ⟨t⟩)",
+      SOURCE,
+      SHARE,
+      LOADED,
+      UNLOADED);
+
+  private static final Formula LEAKS =
+      Formula.of("Leak", "⟨ql⟩ = ⟨s⟩ × ⟨q⟩", SOURCE, LEAK, SHARE, DELIVERY);
 
   /**
    * Checks the components.
@@ -33,6 +56,9 @@ public record LoadTiming(Duration loaded, Duration unloaded, FreeAirFlow deliver
    * @param delivery what the compressor delivers while loaded
    */
   public LoadTiming {
+    Objects.requireNonNull(loaded, "loaded");
+    Objects.requireNonNull(unloaded, "unloaded");
+    Objects.requireNonNull(delivery, "delivery");
     if (loaded.isNegative() || unloaded.isNegative() || loaded.plus(unloaded).isZero()) {
       throw new IllegalArgumentException(
           "loaded and unloaded time must be at least 0 s and together above 0 s, was "
@@ -54,18 +80,16 @@ public record LoadTiming(Duration loaded, Duration unloaded, FreeAirFlow deliver
     return delivery.times(share());
   }
 
-  /** {@return how the leak follows from the times} */
-  public Working working() {
-    return Working.titled("Leak from load timing")
-        .step(
-            "Part of the delivery that leaks",
-            "⟨s⟩ = ⟨T⟩ / (⟨T⟩ + ⟨t⟩)",
-            "⟨s⟩ = \\frac{⟨T⟩}{⟨T⟩ + ⟨t⟩}",
-            List.of(
-                Term.of("T", "T", seconds(loaded), "s", 8),
-                Term.of("t", "t", seconds(unloaded), "s", 8)),
-            Term.of("s", "s", share(), "", 4),
-            SOURCE)
+  @Override
+  public Working working(UnitSystem units) {
+    return Working.titled("Leak from load timing", units)
+        .given(LOADED, seconds(loaded), 8)
+        .given(UNLOADED, seconds(unloaded), 8)
+        .step(PART, share(), 4)
+        .given(DELIVERY, delivery.cubicMetresPerSecond(), 6)
+        .step(LEAKS, leak().cubicMetresPerSecond(), 4)
+        .note("The leak is counted at the reference state of the delivery.")
+        .answer(LEAK)
         .build();
   }
 }

@@ -15,8 +15,8 @@ import org.airfit.working.UnitSystem;
  *   ṁ = Cd A p1 / √(R T1) ψ(M),  ψ as in {@link IsentropicFlow} at p/p0 = p2/p1, or at Mach 1 where p2/p1 ≤ 0.528
  * </pre>
  *
- * <p>The pressure in front is that of air at rest. The discharge coefficient Cd carries the whole uncertainty: {@link OrificeEdge} has what is published, from 0.56 to 0.84
- * for a sharp edge.
+ * <p>The pressure in front is that of air at rest. The discharge coefficient Cd carries the whole uncertainty: {@link
+ * OrificeEdge} has what is published, from 0.56 to 0.84 for a sharp edge.
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
@@ -110,7 +110,12 @@ public final class Orifice {
   public OrificeFlow flow(AirState inlet, AbsolutePressure outlet) {
     if (inlet.pressure().dropTo(outlet).pascals() == 0.0) {
       return new OrificeFlow(
-          this, inlet, outlet, FlowRegime.CLOSED, MassFlow.ofKilogramsPerSecond(0.0));
+          diameter,
+          dischargeCoefficient,
+          inlet,
+          outlet,
+          FlowRegime.CLOSED,
+          MassFlow.ofKilogramsPerSecond(0.0));
     }
     double ratio = outlet.pascals() / inlet.pressure().pascals();
     boolean choked = ratio <= OrificeFlow.CRITICAL_PRESSURE_RATIO;
@@ -122,7 +127,8 @@ public final class Orifice {
         * inlet.pressure().pascals()
         / Math.sqrt(AirState.GAS_CONSTANT * inlet.temperature().kelvins());
     return new OrificeFlow(
-        this,
+        diameter,
+        dischargeCoefficient,
         inlet,
         outlet,
         choked ? FlowRegime.CHOKED : FlowRegime.SUBSONIC,
@@ -159,8 +165,7 @@ public final class Orifice {
    * @return the hole, such as "orifice of 0.125 in, Cd 0.65"
    */
   public String in(UnitSystem units) {
-    return "orifice of " + diameter.format(units.smallLengthUnit()) + ", Cd "
-        + dischargeCoefficient;
+    return OrificeFlow.hole(diameter, dischargeCoefficient, units);
   }
 
   /** {@return the hole, such as "orifice of 3 mm, Cd 0.65"} */

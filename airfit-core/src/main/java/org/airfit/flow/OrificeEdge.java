@@ -5,10 +5,12 @@ import org.airfit.source.Source;
 /**
  * Edges of a hole and the discharge coefficients published for them.
  *
- * <p>The coefficient is the share of the loss-free flow that passes. The one to calculate with is what the orifice tables of compressed-air handbooks give, where they give
- * one, else the middle of the range. Through a sharp edge it grows as the pressure behind falls: {@link #sharpCoefficient} follows that.
+ * <p>The coefficient is the share of the loss-free flow that passes. The one to calculate with is what the orifice
+ * tables of compressed-air handbooks give, where they give one, else the middle of the range. Through a sharp edge it
+ * grows as the pressure behind falls: {@link #sharpCoefficient} follows that.
  *
- * <p><b>Sources:</b> beside each edge. Weisbach's measurements as in Encyclopaedia Britannica, 11th ed. (1911), Hydraulics, section 63.
+ * <p><b>Sources:</b> beside each edge. Weisbach's measurements as in Encyclopaedia Britannica, 11th ed. (1911),
+ * Hydraulics, section 63.
  */
 public enum OrificeEdge {
   /** A hole drilled through a thin wall, a crack, a cut. */
@@ -18,7 +20,8 @@ public enum OrificeEdge {
       0.563,
       0.8414,
       Source.handbook(
-          "orifice tables of compressed-air handbooks; NAVFAC MO-206 has 0.64 for leaks, Weisbach 0.563 to 0.788, Perry's curve 0.60 to 0.84")),
+          "orifice tables of compressed-air handbooks; NAVFAC MO-206 has 0.64 for leaks, Weisbach 0.563 to 0.788, "
+              + "Perry's curve 0.60 to 0.84")),
   /** A nozzle with a well rounded entrance. */
   WELL_ROUNDED(
       "well rounded entrance",

@@ -1,18 +1,29 @@
 package org.airfit.flow;
 
-import java.util.List;
+import java.util.Objects;
 import java.util.function.Function;
 import org.airfit.air.AirState;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.PressureDrop;
-import org.airfit.working.Term;
 import org.airfit.working.UnitSystem;
 import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
-/** What becomes of a given flow at a part: it passes at a drop, or it is more than the part lets through. */
+/**
+ * What becomes of a given flow at a part: it passes at a drop, or it is more than the part lets through. {@link
+ * FlowCapacity#passage} makes it.
+ */
 public sealed interface OutletAtFlow extends Worked {
+
+  /** {@return the figures of the part} */
+  FlowCoefficients part();
+
+  /** {@return the air in front of it} */
+  AirState inlet();
+
+  /** {@return the flow asked for} */
+  MassFlow massFlow();
 
   /**
    * Handles both cases.
@@ -25,79 +36,154 @@ public sealed interface OutletAtFlow extends Worked {
   <R> R fold(
       Function<? super Passes, ? extends R> passes, Function<? super Chokes, ? extends R> chokes);
 
-  /**
-   * The flow passes.
-   *
-   * @param capacity the part
-   * @param inlet the air in front of it
-   * @param massFlow the flow
-   * @param outlet the highest pressure behind the part at which it still passes
-   * @param drop the drop across the part
-   */
-  record Passes(
-      FlowCapacity capacity,
-      AirState inlet,
-      MassFlow massFlow,
-      AbsolutePressure outlet,
-      PressureDrop drop)
-      implements OutletAtFlow {
+  /** The flow passes. */
+  final class Passes implements OutletAtFlow {
+
+    private final FlowCoefficients part;
+    private final AirState inlet;
+    private final MassFlow massFlow;
+    private final AbsolutePressure outlet;
+    private final PressureDrop drop;
+
+    Passes(
+        FlowCoefficients part,
+        AirState inlet,
+        MassFlow massFlow,
+        AbsolutePressure outlet,
+        PressureDrop drop) {
+      this.part = part;
+      this.inlet = inlet;
+      this.massFlow = massFlow;
+      this.outlet = outlet;
+      this.drop = drop;
+    }
+
+    @Override
+    public FlowCoefficients part() {
+      return part;
+    }
+
+    @Override
+    public AirState inlet() {
+      return inlet;
+    }
+
+    @Override
+    public MassFlow massFlow() {
+      return massFlow;
+    }
+
+    /** {@return the highest pressure behind the part at which it still passes} */
+    public AbsolutePressure outlet() {
+      return outlet;
+    }
+
+    /** {@return the drop across the part} */
+    public PressureDrop drop() {
+      return drop;
+    }
 
     @Override
     public <R> R fold(
         Function<? super Passes, ? extends R> passes,
         Function<? super Chokes, ? extends R> chokes) {
-      return passes.apply(this);
+      Objects.requireNonNull(chokes, "chokes");
+      return Objects.requireNonNull(passes, "passes").apply(this);
     }
 
     @Override
     public Working working(UnitSystem units) {
-      return Working.titled("Pressure behind a part of " + capacity)
-          .include(capacity.chokedWorking(inlet, units))
-          .step(
-              "Drop",
-              "⟨Δp⟩ = ⟨Δpc⟩ + (⟨p1⟩ × (1 − ⟨b⟩) − ⟨Δpc⟩) × (1 − √(1 − (⟨ṁ⟩ / ⟨ṁ*⟩)^(1/⟨m⟩)))",
-              "⟨Δp⟩ = ⟨Δpc⟩ + \\left(⟨p1⟩ (1 - ⟨b⟩) - ⟨Δpc⟩\\right)"
-                  + " \\left(1 - \\sqrt{1 - \\left(\\frac{⟨ṁ⟩}{⟨ṁ*⟩}\\right)^{1/⟨m⟩}}\\right)",
-              List.of(
-                  units.saidPressure(
-                      "Δpc", "\\Delta p_c", capacity.crackingPressure().pascals(), 6),
-                  units.saidPressure("p1", "p_1", inlet.pressure().pascals(), 7),
-                  Term.of("b", "b", capacity.criticalPressureRatio(), "", 6),
-                  units.massFlow("ṁ", "\\dot m", massFlow.kilogramsPerSecond(), 7),
-                  capacity.chokedTerm(inlet, units, 7),
-                  Term.of("m", "m", capacity.subsonicIndex(), "", 4)),
-              units.saidPressure("Δp", "\\Delta p", drop.pascals(), 4),
-              FlowCapacity.SOURCE)
-          .build();
+      return PartWorking.passes(part, inlet, massFlow, drop, units);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Passes that
+          && part.equals(that.part)
+          && inlet.equals(that.inlet)
+          && massFlow.equals(that.massFlow)
+          && outlet.equals(that.outlet)
+          && drop.equals(that.drop);
+    }
+
+    @Override
+    public int hashCode() {
+      return Objects.hash(part, inlet, massFlow, outlet, drop);
+    }
+
+    /** {@return the flow, the part and the drop} */
+    @Override
+    public String toString() {
+      return massFlow + " through " + part + " loses " + drop;
     }
   }
 
-  /**
-   * The flow does not pass.
-   *
-   * @param capacity the part
-   * @param inlet the air in front of it
-   * @param massFlow the flow asked for
-   * @param largest all that the part lets through from this inlet
-   */
-  record Chokes(FlowCapacity capacity, AirState inlet, MassFlow massFlow, MassFlow largest)
-      implements OutletAtFlow {
+  /** The flow does not pass. */
+  final class Chokes implements OutletAtFlow {
+
+    private final FlowCoefficients part;
+    private final AirState inlet;
+    private final MassFlow massFlow;
+    private final MassFlow largest;
+
+    Chokes(FlowCoefficients part, AirState inlet, MassFlow massFlow, MassFlow largest) {
+      this.part = part;
+      this.inlet = inlet;
+      this.massFlow = massFlow;
+      this.largest = largest;
+    }
+
+    @Override
+    public FlowCoefficients part() {
+      return part;
+    }
+
+    @Override
+    public AirState inlet() {
+      return inlet;
+    }
+
+    @Override
+    public MassFlow massFlow() {
+      return massFlow;
+    }
+
+    /** {@return all that the part lets through from this inlet} */
+    public MassFlow largest() {
+      return largest;
+    }
 
     @Override
     public <R> R fold(
         Function<? super Passes, ? extends R> passes,
         Function<? super Chokes, ? extends R> chokes) {
-      return chokes.apply(this);
+      Objects.requireNonNull(passes, "passes");
+      return Objects.requireNonNull(chokes, "chokes").apply(this);
     }
 
     @Override
     public Working working(UnitSystem units) {
-      return Working.titled("A part of " + capacity + " chokes")
-          .include(capacity.chokedWorking(inlet, units))
-          .note("The flow asked for, "
-              + massFlow.format(units.massFlowUnit())
-              + ", is more than that.")
-          .build();
+      return PartWorking.chokes(part, inlet, massFlow, units);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Chokes that
+          && part.equals(that.part)
+          && inlet.equals(that.inlet)
+          && massFlow.equals(that.massFlow)
+          && largest.equals(that.largest);
+    }
+
+    @Override
+    public int hashCode() {
+      return Objects.hash(part, inlet, massFlow, largest);
+    }
+
+    /** {@return the flow, the part and what passes} */
+    @Override
+    public String toString() {
+      return massFlow + " through " + part + " chokes at " + largest;
     }
   }
 }

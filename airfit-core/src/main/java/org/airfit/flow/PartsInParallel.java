@@ -6,7 +6,6 @@ import org.airfit.air.AirState;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.SonicConductance;
-import org.airfit.working.Worked;
 
 /**
  * Parts side by side, between the same two pressures.
@@ -51,7 +50,7 @@ public final class PartsInParallel {
   public GroupFlow flow(AirState inlet, AbsolutePressure outlet) {
     MassFlow sum = MassFlow.ofKilogramsPerSecond(0.0);
     boolean choked = true;
-    List<Worked> each = new ArrayList<>();
+    List<FlowAtOutlet> each = new ArrayList<>();
     for (FlowCapacity part : parts) {
       FlowAtOutlet one = part.flow(inlet, outlet);
       sum = sum.plus(one.massFlow());
@@ -61,7 +60,7 @@ public final class PartsInParallel {
     FlowRegime regime = choked
         ? FlowRegime.CHOKED
         : sum.kilogramsPerSecond() > 0.0 ? FlowRegime.SUBSONIC : FlowRegime.CLOSED;
-    return new GroupFlow(inlet, outlet, regime, sum, List.of(), true, each);
+    return GroupFlow.sideBySide(inlet, outlet, regime, sum, each);
   }
 
   /**
@@ -71,8 +70,8 @@ public final class PartsInParallel {
    *   C = Σ Ci   C/√(1 − b) = Σ Ci/√(1 − bi)
    * </pre>
    *
-   * <p>The rule is recalled from texts on ISO 6358, seen in no source. It is exact where all are choked and for equal parts, and within 0.3 % for parts of b 0.25 and
-   * 0.4.
+   * <p>The rule is recalled from texts on ISO 6358, seen in no source. It is exact where all are choked and for equal
+   * parts, and within 0.3 % for parts of b 0.25 and 0.4.
    *
    * @return the capacity, with a subsonic index of 0.5 and no cracking pressure
    */

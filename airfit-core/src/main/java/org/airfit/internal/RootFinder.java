@@ -5,12 +5,12 @@ import java.util.function.DoubleUnaryOperator;
 /**
  * The one bracketing root finder of the library: the last place at which a function is not above 0.
  *
- * <p>The steps are those of T. R. Chandrupatla, <cite>A new hybrid quadratic/bisection algorithm for finding the zero of
- * a nonlinear function without using derivatives</cite>, Advances in Engineering Software 28 (1997) 145-149: inverse
- * quadratic interpolation where three points allow it, halving otherwise. Each step is then kept so near the middle that
- * the search never needs more than {@link #SPARE} steps more than halving would. This bound is the projection of
- * I. F. D. Oliveira and R. H. C. Takahashi, <cite>An enhancement of the bisection method average performance preserving
- * minmax optimality</cite>, ACM Trans. Math. Softw. 47 (2020), article 5.
+ * <p>The steps are those of T. R. Chandrupatla, <cite>A new hybrid quadratic/bisection algorithm for finding the zero
+ * of a nonlinear function without using derivatives</cite>, Advances in Engineering Software 28 (1997) 145-149:
+ * inverse quadratic interpolation where three points allow it, halving otherwise. Each step is then kept so near the
+ * middle that the search never needs more than {@link #SPARE} steps more than halving would. This bound is the
+ * projection of I. F. D. Oliveira and R. H. C. Takahashi, <cite>An enhancement of the bisection method average
+ * performance preserving minmax optimality</cite>, ACM Trans. Math. Softw. 47 (2020), article 5.
  *
  * <p>The search ends when the place lies between two points less than two tolerances apart, or at a value of exactly 0.
  * Of the two points, it returns the one where the function is not above 0. So at a jump the answer is the last place
@@ -22,14 +22,15 @@ import java.util.function.DoubleUnaryOperator;
 public final class RootFinder {
 
   /** The steps that a search may take beyond those of halving. */
-  public static final int SPARE = 2;
+  public static final int SPARE = 6;
 
   private RootFinder() {}
 
   /**
    * Finds the last place, on the way from a point within to a point beyond, at which a function is not above 0.
    *
-   * @param function the function, which passes 0 once between the points; where it passes more often, one of them is found
+   * @param function the function, which passes 0 once between the points; where it passes more often, one of them is
+   *     found
    * @param within a point where the function is at most 0
    * @param beyond a point where the function is above 0 or NaN, on either side of {@code within}
    * @param tolerance half of the largest distance between the answer and the nearest point beyond, above 0; where it is
@@ -149,7 +150,10 @@ public final class RootFinder {
     return Double.isNaN(value) ? Double.POSITIVE_INFINITY : value;
   }
 
-  /** The next step as a share of the way from x1 to x2, after Chandrupatla (1997): 0.5 where interpolation is not safe. */
+  /**
+   * The next step as a share of the way from x1 to x2, after Chandrupatla (1997): 0.5 where interpolation is not
+   * safe.
+   */
   private static double share(double x1, double f1, double x2, double f2, double x3, double f3) {
     double xi = (x1 - x2) / (x3 - x2);
     double phi = (f1 - f2) / (f3 - f2);

@@ -3,14 +3,15 @@ package org.airfit.line;
 import org.airfit.air.AirState;
 
 /**
- * Adiabatic flow of an ideal gas with friction from a static inlet state: plain doubles in SI, no checks, no allocation. Callers validate.
+ * Adiabatic flow of an ideal gas with friction from a static inlet state: plain doubles in SI, no checks, no
+ * allocation. Callers validate.
  *
  * <pre>
  *   k = λL/D + ΣK = (γ+1)/(2γ) ( g(y1) − g(y2) ),  g(y) = y − ln(1+y),  y = 2/(γ+1) (1/M² − 1)
  * </pre>
  *
- * <p>With a = G² R T1/p1² the inlet has 1/M1² = γ/a. The unknown is d = y1 − y2, so that a small loss keeps its digits. The flow chokes at
- * y2 = 0.
+ * <p>With a = G² R T1/p1² the inlet has 1/M1² = γ/a. The unknown is d = y1 − y2, so that a small loss keeps its
+ * digits. The flow chokes at y2 = 0.
  */
 final class AdiabaticKernels {
 
@@ -33,7 +34,9 @@ final class AdiabaticKernels {
     return 2.0 * G / (G + 1.0) * k;
   }
 
-  /** The largest k through which a flow of parameter {@code a} gets. Not above 0 where the inlet is at Mach 1 or more. */
+  /**
+   * The largest k through which a flow of parameter {@code a} gets. Not above 0 where the inlet is at Mach 1 or more.
+   */
   static double largestResistance(double a) {
     double y = y(a);
     return y <= 0.0 ? 0.0 : 0.5 * (G + 1.0) / G * (y - Math.log1p(y));
@@ -45,8 +48,9 @@ final class AdiabaticKernels {
   }
 
   /**
-   * d = y1 − y2 for k not above {@link #largestResistance}: d + ln(1 − d/(1+y1)) = 2γ/(γ+1) k. Concave and, as ln(1−z) ≤ −z, not above zero at d = 2γ/(γ+1) k (1+y1)/y1, so
-   * Newton from there climbs to the root and never passes it.
+   * d = y1 − y2 for k not above {@link #largestResistance}: d + ln(1 − d/(1+y1)) = 2γ/(γ+1) k. Concave and, as
+   * ln(1−z) ≤ −z, not above zero at d = 2γ/(γ+1) k (1+y1)/y1, so Newton from there climbs to the root and never
+   * passes it.
    */
   static double difference(double a, double k) {
     double y1 = y(a);

@@ -2,7 +2,10 @@ package org.airfit.line;
 
 import org.airfit.air.AirState;
 
-/** The empirical formulas whose constants hide American units: plain doubles in SI, no checks, no allocation. Callers validate. */
+/**
+ * The empirical formulas whose constants hide American units: plain doubles in SI, no checks, no allocation. Callers
+ * validate.
+ */
 final class FormulaKernels {
 
   private static final double FOOT = 0.3048;
@@ -32,8 +35,8 @@ final class FormulaKernels {
   }
 
   /**
-   * Unwin: p1² − p2² [Pa²] = 2 R T Δp ρ, from Δp = 0.04839 K (1 + 3.6/d) w² L/(ρ d⁵) at mean density ρ = (p1 + p2)/(2 R T); the constant
-   * wants psi, in, lb/min, ft, lb/ft³.
+   * Unwin: p1² − p2² [Pa²] = 2 R T Δp ρ, from Δp = 0.04839 K (1 + 3.6/d) w² L/(ρ d⁵) at mean density ρ = (p1 + p2)/(2
+   * R T); the constant wants psi, in, lb/min, ft, lb/ft³.
    */
   static double unwin(double k, double length, double bore, double flow, double t) {
     double d = bore / INCH;

@@ -3,7 +3,10 @@ package org.airfit.line;
 import org.airfit.air.AirState;
 import org.airfit.quantity.ReferenceState;
 
-/** The numbers of the handbooks' formulas, on plain doubles in SI without checks or allocation. {@link LineFormula} wraps them. */
+/**
+ * The numbers of the handbooks' formulas, on plain doubles in SI without checks or allocation. {@link LineFormula}
+ * wraps them.
+ */
 enum FormulaLaw {
   HARRIS(false, 2.0),
   UNWIN(true, 2.0),

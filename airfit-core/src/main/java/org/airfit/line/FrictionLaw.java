@@ -7,13 +7,14 @@ import org.airfit.source.Source;
 /**
  * Friction factors of flow in a bore.
  *
- * <p>Below Re = 2300 every law gives 64/Re, whatever the wall. From 4000 up it gives its own formula. Between the two nothing is settled:
- * the flow may be laminar or turbulent and change from one to the other. There a law gives its turbulent value, which is the
- * higher, and {@link #isTransition(double)} tells that a result needs a warning. {@link #CHURCHILL_1977} alone gives its own formula
- * everywhere.
+ * <p>Below Re = 2300 every law gives 64/Re, whatever the wall. From 4000 up it gives its own formula. Between the two
+ * nothing is settled: the flow may be laminar or turbulent and change from one to the other. There a law gives its
+ * turbulent value, which is the higher, and {@link #isTransition(double)} tells that a result needs a warning. {@link
+ * #CHURCHILL_1977} alone gives its own formula everywhere.
  *
- * <p>{@link #COLEBROOK} is solved exactly and is the one to use; the explicit formulas stand for it and are here to check the work of those who used them. {@link #deviation()} is
- * the largest share by which one leaves Colebrook at Re 5·10³ to 10⁷ and ε/D 10⁻⁴ to 10⁻².
+ * <p>{@link #COLEBROOK} is solved exactly and is the one to use; the explicit formulas stand for it and are here to
+ * check the work of those who used them. {@link #deviation()} is the largest share by which one leaves Colebrook at
+ * Re 5·10³ to 10⁷ and ε/D 10⁻⁴ to 10⁻².
  */
 public enum FrictionLaw {
   /**

@@ -7,8 +7,9 @@ package org.airfit.line;
  *   p1² − p2² = G² R T (k + 2 ln(p1/p2)),  k = λ L/D + ΣK,  G = ṁ/A
  * </pre>
  *
- * <p>With a = G² R T/p1² and v = 1 − (p2/p1)² this is v = a (k − ln(1−v)); with u = 2 ln(p1/p2), which keeps the digits where little is left of the pressure, 1 − e⁻ᵘ = a (k + u). The physical root is the
- * smaller one, v ≤ 1 − a; at v = 1 − a the flow chokes.
+ * <p>With a = G² R T/p1² and v = 1 − (p2/p1)² this is v = a (k − ln(1−v)); with u = 2 ln(p1/p2), which keeps the
+ * digits where little is left of the pressure, 1 − e⁻ᵘ = a (k + u). The physical root is the smaller one, v ≤ 1 − a;
+ * at v = 1 − a the flow chokes.
  */
 final class IsothermalKernels {
 
@@ -45,7 +46,8 @@ final class IsothermalKernels {
   }
 
   /**
-   * v = 1 − (p2/p1)². The function v − a (k − ln(1−v)) is concave and not above zero at a k/(1−a), as −ln(1−v) ≥ v: Newton from there climbs to the smaller root and never passes it.
+   * v = 1 − (p2/p1)². The function v − a (k − ln(1−v)) is concave and not above zero at a k/(1−a), as −ln(1−v) ≥ v:
+   * Newton from there climbs to the smaller root and never passes it.
    */
   private static double squaresLost(double a, double k, double least) {
     double v = least;
@@ -65,7 +67,9 @@ final class IsothermalKernels {
     return Math.min(v, 1.0 - a);
   }
 
-  /** ln(1 − z) for z in [0, 1), with all digits where z is small: a series below 0.01, whose next term is 10⁻¹⁷ of it. */
+  /**
+   * ln(1 − z) for z in [0, 1), with all digits where z is small: a series below 0.01, whose next term is 10⁻¹⁷ of it.
+   */
   static double logOfRest(double z) {
     if (z >= 0.01) {
       return Math.log(1.0 - z);
@@ -81,8 +85,8 @@ final class IsothermalKernels {
   }
 
   /**
-   * u = 2 ln(p1/p2), for k not above {@link #largestResistance}. The function 1 − e⁻ᵘ − a (k + u) is concave and starts below zero, so
-   * Newton from 0 climbs to the smaller root and never passes it.
+   * u = 2 ln(p1/p2), for k not above {@link #largestResistance}. The function 1 − e⁻ᵘ − a (k + u) is concave and
+   * starts below zero, so Newton from 0 climbs to the smaller root and never passes it.
    */
   private static double logSquaredRatio(double a, double k) {
     double u = 0.0;

@@ -292,8 +292,8 @@ public sealed interface LineLoss extends Worked {
   }
 
   /**
-   * The conduit chokes: the flow would have to pass the speed of sound. Models that do not know choking give this answer
-   * where nothing would be left of the pressure; their largest flow is then too high.
+   * The conduit chokes: the flow would have to pass the speed of sound. Models that do not know choking give this
+   * answer where nothing would be left of the pressure; their largest flow is then too high.
    */
   final class Choked implements LineLoss {
 

@@ -15,8 +15,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>What is brought to 0 is half the logarithm of p1² − p2² over what it may be. It goes nearly straight with the
  * logarithm of the flow (slope 0.5 in laminar flow to 1 in rough bores) and of the bore (−2 to −2.7), and p1² − p2²
- * itself goes nearly straight with the length. Where a line chokes, it is carried on from the pressure at choking by the
- * logarithm of the flow over the largest, so that it stays continuous there.
+ * itself goes nearly straight with the length. Where a line chokes, it is carried on from the pressure at choking by
+ * the logarithm of the flow over the largest, so that it stays continuous there.
  */
 final class LineSearch {
 
@@ -54,8 +54,10 @@ final class LineSearch {
   private final double allowed;
   private final double wantedSquares;
 
-  /** The first answer that said the line chokes at a pressure above the one wanted. */
+  /** The first answer that said the line chokes at a pressure above the one wanted. No search of a flow need go on. */
   private LineLoss.@Nullable Choked limit;
+
+  private boolean isFlowUnknown;
 
   private LineSearch(
       Asked model, Conduit conduit, MassFlow massFlow, AirState inlet, AbsolutePressure outlet) {
@@ -116,7 +118,7 @@ final class LineSearch {
   private double atChoking(LineLoss.Choked choked) {
     double drop = inlet.pressure().pascals() - choked.chokingPressure().pascals();
     double value = 0.5 * Math.log(squares(drop) / wantedSquares);
-    if (!(value > 0.0) && limit == null) {
+    if (!(value > 0.0) && isFlowUnknown && limit == null) {
       limit = choked;
     }
     return value;
@@ -137,6 +139,7 @@ final class LineSearch {
   }
 
   private LineSolution flow() {
+    isFlowUnknown = true;
     if (allowed == 0.0) {
       return solution(LineSolution.Unknown.FLOW, atFlow(0.0), false);
     }
@@ -241,6 +244,7 @@ final class LineSearch {
     double atWithin = atNone;
     double beyond = Double.NaN;
     double atBeyond = Double.NaN;
+    double aside = FARTHER;
     while (true) {
       if (y <= 0.0) {
         within = x;
@@ -258,9 +262,10 @@ final class LineSearch {
       // straight from no length to here, and a little farther, so that the answer comes to lie
       // between
       double straight = x * atNone / (atNone - y);
-      double least = y > 0.0 ? 0.01 * x : 1.02 * x;
-      double most = y > 0.0 ? 0.98 * x : 1.0e4 * x;
-      x = Math.min(LONGEST, Math.min(most, Math.max(least, (y > 0.0 ? 0.98 : 1.02) * straight)));
+      x = y > 0.0
+          ? Math.max(0.01 * x, Math.min(x, straight) * (1.0 - aside))
+          : Math.min(LONGEST, Math.min(100.0 * x, Math.max(x, straight) * (1.0 + aside)));
+      aside = Math.min(0.5, 2.0 * aside);
       if (!(x > Double.MIN_NORMAL)) {
         return Optional.of(solution(LineSolution.Unknown.LENGTH, without, false));
       }
@@ -290,9 +295,9 @@ final class LineSearch {
   }
 
   /**
-   * Finds where a function passes 0 on the way from a point within to one beyond: brackets it from a first guess, by steps
-   * along its slope, and then asks the root finder. NaN where even {@code farWithin} is beyond; {@code farBeyond} where
-   * that is still within.
+   * Finds where a function passes 0 on the way from a point within to one beyond: brackets it from a first guess, by
+   * steps along its slope, and then asks the root finder. NaN where even {@code farWithin} is beyond; {@code
+   * farBeyond} where that is still within.
    *
    * @param slope how fast the function rises on the way, about
    */

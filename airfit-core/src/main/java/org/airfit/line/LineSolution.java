@@ -55,7 +55,10 @@ public final class LineSolution implements Worked {
     return loss;
   }
 
-  /** {@return whether choking sets the limit: the pressure at the outlet lies above the one wanted, and yet no more passes} */
+  /**
+   * {@return whether choking sets the limit: the pressure at the outlet lies above the one wanted, and yet no more
+   * passes}
+   */
   public boolean isLimitedByChoking() {
     return choked;
   }

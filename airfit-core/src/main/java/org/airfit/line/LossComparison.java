@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import org.airfit.air.AirState;
 import org.airfit.internal.Digits;
@@ -13,19 +12,16 @@ import org.airfit.quantity.MassFlow;
 /**
  * Several models on one line, side by side.
  *
- * @param losses what each model says, in the order asked for
- * @param reference what {@link LossModels#isothermal()} says, which the others are held against
+ * <p>This class is immutable, thread-safe and value-based.
  */
-public record LossComparison(List<LineLoss> losses, LineLoss reference) {
+public final class LossComparison {
 
-  /**
-   * Copies the list.
-   *
-   * @param losses what each model says, in the order asked for
-   * @param reference what {@link LossModels#isothermal()} says, which the others are held against
-   */
-  public LossComparison {
-    losses = List.copyOf(losses);
+  private final List<LineLoss> losses;
+  private final LineLoss reference;
+
+  private LossComparison(List<LineLoss> losses, LineLoss reference) {
+    this.losses = List.copyOf(losses);
+    this.reference = reference;
   }
 
   /**
@@ -48,6 +44,20 @@ public record LossComparison(List<LineLoss> losses, LineLoss reference) {
       losses.add(model.loss(conduit, massFlow, inlet));
     }
     return new LossComparison(losses, LossModels.isothermal().loss(conduit, massFlow, inlet));
+  }
+
+  /** {@return what each model says, in the order asked for} */
+  public List<LineLoss> losses() {
+    return losses;
+  }
+
+  /** {@return what {@link LossModels#isothermal()} says, which the others are held against} */
+  public LineLoss reference() {
+    return reference;
+  }
+
+  private static String percent(double share) {
+    return Digits.fixed(100.0 * share, 1) + " %";
   }
 
   private static OptionalDouble drop(LineLoss loss) {
@@ -85,7 +95,8 @@ public record LossComparison(List<LineLoss> losses, LineLoss reference) {
   }
 
   /**
-   * Explains the spread: which models lie at its ends and why, and how much of it is the equation, how much the friction.
+   * Explains the spread: which models lie at its ends and why, and how much of it is the equation, how much the
+   * friction.
    *
    * @return sentences; none where fewer than two models give a drop
    */
@@ -106,10 +117,10 @@ public record LossComparison(List<LineLoss> losses, LineLoss reference) {
     List<LineLoss> equations =
         given.stream().filter(LossComparison::hasFriction).toList();
     if (equations.size() > 1) {
-      sentences.add(String.format(
-          Locale.ROOT,
-          "Those that reckon with the wall's own roughness differ by %.1f %%: that is what the equations do with air that thins on its way, and the laws of friction.",
-          100.0 * (spread(equations).orElseThrow() - 1.0)));
+      sentences.add(
+          "Those that calculate with the wall's own roughness differ by "
+              + percent(spread(equations).orElseThrow() - 1.0)
+              + ": that is what the equations do with air that expands on its way, and the laws of friction.");
     }
     for (LineLoss end : List.of(least, most)) {
       if (!hasFriction(end)) {
@@ -130,7 +141,10 @@ public record LossComparison(List<LineLoss> losses, LineLoss reference) {
     return Digits.significant(drop(loss).orElseThrow() / 1.0e5, 3) + " bar";
   }
 
-  /** {@return a table in Markdown: model, drop, deviation from the isothermal answer, what it was fitted to and how it is usually off; and the spread explained} */
+  /**
+   * {@return a table in Markdown: model, drop, deviation from the isothermal answer, what it was fitted to and how it
+   * is usually off; and the spread explained}
+   */
   public String toMarkdown() {
     StringBuilder out = new StringBuilder(
         "| model | drop [bar] | against isothermal | fitted to | usually, on shop lines |\n|---|--:|--:|---|---|\n");
@@ -148,7 +162,7 @@ public record LossComparison(List<LineLoss> losses, LineLoss reference) {
           .append(" | ")
           .append(
               deviation.isPresent()
-                  ? String.format(Locale.ROOT, "%+.1f %%", 100.0 * deviation.getAsDouble())
+                  ? (deviation.getAsDouble() < 0.0 ? "" : "+") + percent(deviation.getAsDouble())
                   : "-")
           .append(" | ")
           .append(model.fitBasis())
@@ -161,5 +175,23 @@ public record LossComparison(List<LineLoss> losses, LineLoss reference) {
       out.append('\n').append(String.join(" ", explanation)).append('\n');
     }
     return out.toString();
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof LossComparison that
+        && losses.equals(that.losses)
+        && reference.equals(that.reference);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * losses.hashCode() + reference.hashCode();
+  }
+
+  /** {@return the models and their drops} */
+  @Override
+  public String toString() {
+    return losses.toString();
   }
 }

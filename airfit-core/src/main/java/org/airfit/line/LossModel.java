@@ -50,7 +50,8 @@ public interface LossModel extends LineLoss.Explainer {
    * @param conduit what the air runs through
    * @param inlet the air as it enters
    * @param outlet the pressure wanted at the outlet, at most that at the inlet
-   * @return the largest flow that still has {@code outlet} behind it, to 10⁻¹² of it; where the conduit chokes first, the
+   * @return the largest flow that still has {@code outlet} behind it, to 10⁻¹² of it; where the conduit chokes first,
+   *     the
    *     choking flow; no flow where no pressure may be lost
    * @throws IllegalArgumentException if {@code outlet} is above the inlet pressure
    */
@@ -84,8 +85,10 @@ public interface LossModel extends LineLoss.Explainer {
    * @param massFlow the flow, above 0
    * @param inlet the air as it enters
    * @param outlet the pressure wanted at the outlet, at most that at the inlet
-   * @return the conduit with that length, to 10⁻¹² of it and at most 10¹² m, or empty where the fittings alone take more
-   * @throws IllegalArgumentException if {@code outlet} is above the inlet pressure, or nothing flows and any length would
+   * @return the conduit with that length, to 10⁻¹² of it and at most 10¹² m, or empty where the fittings alone take
+   *     more
+   * @throws IllegalArgumentException if {@code outlet} is above the inlet pressure, or nothing flows and any length
+   *     would
    *     do
    */
   default Optional<LineSolution> lengthFor(

@@ -39,8 +39,8 @@ public final class LossModels {
    *   p1 = p0 (1 + (γ−1)/2 M1²)^(−γ/(γ−1)),  then as {@link PipeEquation#ADIABATIC}
    * </pre>
    *
-   * <p>The inlet asked for is the air at rest. In the answer the inlet is the air where it has entered the bore, and the
-   * drop is counted from rest. A sharp entrance loses more: give its K with the fittings. <b>Source:</b> Shapiro,
+   * <p>The inlet asked for is the air at rest. In the answer the inlet is the air where it has entered the bore, and
+   * the drop is counted from rest. A sharp entrance loses more: give its K with the fittings. <b>Source:</b> Shapiro,
    * <cite>Compressible Fluid Flow</cite> (1953), chapters 4 and 6.
    *
    * @param law the law of friction

@@ -7,9 +7,11 @@ import org.airfit.quantity.Velocity;
 import org.airfit.source.Source;
 
 /**
- * What a pipe does in a shop, and how fast air should go in it: the rules by which mains are laid out before a drop is reckoned.
+ * What a pipe does in a shop, and how fast air should go in it: the rules by which mains are laid out before a pressure
+ * loss is calculated.
  *
- * <p>The velocity is that of the compressed air in the bore, not of free air. A rule is no law of nature: a pipe above it works, with more loss and with water carried along.
+ * <p>The velocity is that of the compressed air in the bore, not of free air. A rule is no law of nature: a pipe
+ * above it works, with more loss and with water carried along. {@link PipeVelocity} judges a flow by it.
  */
 public enum PipeDuty {
   /** The header in the compressor room, at peak flow. */
@@ -54,25 +56,14 @@ public enum PipeDuty {
   }
 
   /**
-   * Judges a flow in a pipe.
-   *
-   * @param pipe the pipe
-   * @param massFlow the flow
-   * @param air the air in the pipe; that at its outlet is the fastest
-   * @return the velocity and the verdict
-   */
-  public PipeVelocity judge(Conduit pipe, MassFlow massFlow, AirState air) {
-    return new PipeVelocity(this, pipe.bore(), massFlow, air);
-  }
-
-  /**
    * Finds the least bore in which a flow keeps to the rule.
    *
    * <pre>
    *   D = √(4 ṁ/(π ρ v))
    * </pre>
    *
-   * <p>D bore [m], ṁ flow [kg/s], ρ density of the compressed air [kg/m³], v highest velocity [m/s]. It is A = 144 Q pa/(60 V (pd + pa)) of the handbooks, where free air and line have one temperature.
+   * <p>D bore [m], ṁ flow [kg/s], ρ density of the compressed air [kg/m³], v highest velocity [m/s]. It is
+   * A = 144 Q pa/(60 V (pd + pa)) of the handbooks, where free air and line have one temperature.
    *
    * @param massFlow the flow
    * @param air the air in the pipe

@@ -43,7 +43,9 @@ final class PipeElement implements FlowElement {
     return darcy * length / bore + fittingLoss;
   }
 
-  /** The least flow [kg/s] in a bore at which friction jumps and that lies above a flow; infinite where there is none. */
+  /**
+   * The least flow [kg/s] in a bore at which friction jumps and that lies above a flow; infinite where there is none.
+   */
   static double nextJump(FrictionLaw law, double above, double bore, double viscosity) {
     if (!law.jumps()) {
       return Double.POSITIVE_INFINITY;

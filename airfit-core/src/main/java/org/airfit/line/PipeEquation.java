@@ -5,7 +5,8 @@ import org.airfit.air.AirState;
 /**
  * How pressure is lost along a bore with a friction factor λ: four equations in k = λL/D + ΣK and G = ṁ/A.
  *
- * <p>{@link #ISOTHERMAL} is the one to use; the others are what other books use, and show how little or how much it matters.
+ * <p>{@link #ISOTHERMAL} is the one to use; the others are what other books use, and show how little or how much it
+ * matters.
  */
 public enum PipeEquation {
   /**
@@ -17,11 +18,13 @@ public enum PipeEquation {
    */
   ISOTHERMAL(
       "isothermal flow",
-      "ideal gas at one temperature, any length, up to choking at Mach 0.845; within 0.5 % of adiabatic flow in long shop lines",
+      "ideal gas at one temperature, any length, up to choking at Mach 0.845; within 0.5 % of adiabatic flow in "
+          + "long shop lines",
       "none: other models are held against this one",
       "isothermal pipe flow, as in Crane TP-410 and textbooks of gas dynamics"),
   /**
-   * Air that neither takes up nor gives off heat, from a static inlet state (Fanno). From air at rest see {@link LossModels#fromReservoir}.
+   * Air that neither takes up nor gives off heat, from a static inlet state (Fanno). From air at rest see {@link
+   * LossModels#fromReservoir}.
    *
    * <pre>
    *   k = (1/γ)(1/M1² − 1/M2²) + (γ+1)/(2γ) ln( M1² (2 + (γ−1)M2²) / (M2² (2 + (γ−1)M1²)) )
@@ -29,8 +32,10 @@ public enum PipeEquation {
    */
   ADIABATIC(
       "adiabatic flow",
-      "ideal gas without heat through the wall, any length, up to choking at Mach 1; the inlet is the static state inside the bore",
-      "the drop agrees to 0.002 % of the pressure below Mach 0.08; the largest flow is 0.4 % (long) to 7 % (short) higher",
+      "ideal gas without heat through the wall, any length, up to choking at Mach 1; the inlet is the static state "
+          + "inside the bore",
+      "the drop agrees to 0.002 % of the pressure below Mach 0.08; the largest flow is 0.4 % (long) to 7 % (short) "
+          + "higher",
       "Shapiro, Compressible Fluid Flow (1953), chapter 6"),
   /**
    * Darcy and Weisbach with the density at the inlet, as for water.
@@ -45,7 +50,8 @@ public enum PipeEquation {
       "always low, by about half of Δp/p1: 1.8 % at 3 %, 8 % at 16 %, 29 % at 42 % of the pressure lost",
       "Weisbach 1845, Darcy 1857, as in any textbook"),
   /**
-   * Darcy and Weisbach with the mean of the densities at both ends, which is the isothermal equation without its last term.
+   * Darcy and Weisbach with the mean of the densities at both ends, which is the isothermal equation without its last
+   * term.
    *
    * <pre>
    *   p1² − p2² = G² R T k
@@ -114,7 +120,10 @@ public enum PipeEquation {
     };
   }
 
-  /** The parameter a that not even an inlet without resistance behind it passes; infinite for models that do not know choking. */
+  /**
+   * The parameter a that not even an inlet without resistance behind it passes; infinite for models that do not know
+   * choking.
+   */
   double largestParameter() {
     return switch (this) {
       case ISOTHERMAL -> 1.0;
@@ -124,8 +133,9 @@ public enum PipeEquation {
   }
 
   /**
-   * A smooth function of ln a that is 0 where {@code k} is the largest resistance, and above 0 where a flow does not get through: the logarithm of z (w + 1 − ln z), which
-   * comes from 1/z − 1 + ln z = w, or of the pressure lost over that in front.
+   * A smooth function of ln a that is 0 where {@code k} is the largest resistance, and above 0 where a flow does not
+   * get through: the logarithm of z (w + 1 − ln z), which comes from 1/z − 1 + ln z = w, or of the pressure lost over
+   * that in front.
    */
   double tooMuch(double logOfA, double k) {
     return switch (this) {
@@ -157,7 +167,10 @@ public enum PipeEquation {
     return -0.5 * byFlow / (feedback * Math.sqrt(rest));
   }
 
-  /** What both ratios of adiabatic flow follow from, found by trial; the others have no use for it. For k not above {@link #largestResistance}. */
+  /**
+   * What both ratios of adiabatic flow follow from, found by trial; the others have no use for it. For k not above
+   * {@link #largestResistance}.
+   */
   double root(double a, double k) {
     return this == ADIABATIC ? AdiabaticKernels.difference(a, k) : 0.0;
   }

@@ -1,6 +1,7 @@
 package org.airfit.line;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.airfit.internal.Digits;
@@ -11,12 +12,15 @@ import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.ValveCoefficient;
 import org.airfit.source.Source;
-import org.airfit.working.Term;
+import org.airfit.working.Formula;
+import org.airfit.working.Symbol;
 import org.airfit.working.UnitSystem;
+import org.airfit.working.ValueKind;
 import org.airfit.working.Working;
 
 /**
- * An elbow, tee, valve or other piece in a line, by the pressure it takes: its loss coefficient K on the velocity in the bore.
+ * An elbow, tee, valve or other piece in a line, by the pressure it takes: its loss coefficient K on the velocity in
+ * the bore.
  *
  * <pre>
  *   Δp = K ρ v²/2
@@ -31,18 +35,22 @@ import org.airfit.working.Working;
  * <thead><tr><th>symbol</th><th>meaning</th><th>unit</th></tr></thead>
  * <tbody>
  * <tr><td>L/D</td><td>equivalent length in bores</td><td>-</td></tr>
- * <tr><td>λT</td><td>friction factor of fully turbulent flow in new commercial steel pipe of the bore, whatever the pipe is of</td><td>-</td></tr>
+ * <tr><td>λT</td><td>friction factor of fully turbulent flow in new commercial steel pipe of the bore, whatever the
+ * pipe is of</td><td>-</td></tr>
  * <tr><td>K1, K∞, Kd</td><td>coefficients of the fitting</td><td>-</td></tr>
  * <tr><td>D_in, N</td><td>bore, nominal size of the pipe</td><td>in</td></tr>
  * <tr><td>Re</td><td>Reynolds number on the bore</td><td>-</td></tr>
  * </tbody>
  * </table>
  *
- * <p>Methods differ by some ten percent on one piece, and a drilled or cast passage narrower than the pipe loses more than any of them says. Crane
- * prints λT with two digits, which moves K by up to 4 %. <b>Sources:</b> Crane TP-410 (2009); W. B. Hooper, Chem. Eng. 88 (1981); R. Darby, Chem.
- * Eng. 108 (2001), as coded in the open library fluids 1.0.22.
+ * <p>Methods differ by some ten percent on one piece, and a drilled or cast passage narrower than the pipe loses more
+ * than any of them says. Crane prints λT with two digits, which moves K by up to 4 %. <b>Sources:</b> Crane TP-410
+ * (2009); W. B. Hooper, Chem. Eng. 88 (1981); R. Darby, Chem. Eng. 108 (2001), as coded in the open library fluids
+ * 1.0.22.
  *
- * <p>This class is immutable and thread-safe.
+ * <p>A sudden change of bore is a {@link BoreStep}.
+ *
+ * <p>This class is immutable, thread-safe and value-based.
  */
 public final class PipeFitting {
 
@@ -59,6 +67,46 @@ public final class PipeFitting {
   }
 
   private static final Length STEEL = Length.ofInches(0.0018);
+
+  private static final Symbol BORE = Symbol.of("D", ValueKind.SMALL_LENGTH);
+  private static final Symbol ROUGHNESS = Symbol.of("ε", ValueKind.SMALL_LENGTH);
+  private static final Symbol FRICTION = Symbol.of("λT", "\\lambda_T", ValueKind.NUMBER);
+  private static final Symbol BORES = Symbol.of("L/D", ValueKind.NUMBER);
+  private static final Symbol AT_INFINITY = Symbol.of("K∞", "K_\\infty", ValueKind.NUMBER);
+  private static final Symbol DIAMETER_FACTOR = Symbol.of("Kd", "K_d", ValueKind.NUMBER);
+  private static final Symbol K = Symbol.of("K", ValueKind.NUMBER);
+
+  private static final Source TABLE = Source.handbook("as its coefficients");
+
+  private static final Formula TURBULENT = Formula.of(
+      "Friction factor (Darcy), fully turbulent, new steel",
+      "⟨λT⟩ = 1 / (2 × log10(3.7 × ⟨D⟩ / ⟨ε⟩))²",
+      TABLE,
+      FRICTION,
+      BORE,
+      ROUGHNESS);
+
+  private static final Formula BY_LENGTH =
+      Formula.of("Loss coefficient", "⟨K⟩ = ⟨L/D⟩ × ⟨λT⟩", TABLE, K, BORES, FRICTION);
+
+  /** The bore is counted in inches. */
+  private static final Formula TWO_COEFFICIENTS = Formula.of(
+      "Loss coefficient, fully turbulent",
+      "⟨K⟩ = ⟨K∞⟩ × (1 + [25.4|1] / ⟨D⟩)",
+      TABLE,
+      K,
+      AT_INFINITY,
+      BORE);
+
+  /** The bore is counted in inches. */
+  private static final Formula THREE_COEFFICIENTS = Formula.of(
+      "Loss coefficient, fully turbulent",
+      "⟨K⟩ = ⟨K∞⟩ × (1 + ⟨Kd⟩ × ([25.4|1] / ⟨D⟩)^0.3)",
+      TABLE,
+      K,
+      AT_INFINITY,
+      DIAMETER_FACTOR,
+      BORE);
 
   /** Loaded on first use. */
   private static final class Loaded {
@@ -163,7 +211,8 @@ public final class PipeFitting {
   }
 
   /**
-   * Obtains a valve of a known flow coefficient, for drops small against the pressure; near choking a {@link org.airfit.flow.ControlValve} is right.
+   * Obtains a valve of a known flow coefficient, for drops small against the pressure; near choking a {@link
+   * org.airfit.flow.ControlValve} is right.
    *
    * <pre>
    *   K = 2 A² Δp/(ρ Q²) at Q = Kv of water at 1 bar: 1.6·10⁹ D⁴/Kv²   (m, m³/h)
@@ -173,7 +222,8 @@ public final class PipeFitting {
    * @param coefficient its Kv or Cv
    * @param bore the bore of the pipe it sits in
    * @return the valve, to be counted on that bore
-   * @throws IllegalArgumentException if K comes out above 10⁶: the valve is too small for that bore to be reckoned as a fitting
+   * @throws IllegalArgumentException if K comes out above 10⁶: the valve is too small for that bore to be reckoned as
+   *     a fitting
    */
   public static PipeFitting ofValveCoefficient(
       String name, ValveCoefficient coefficient, Length bore) {
@@ -183,65 +233,8 @@ public final class PipeFitting {
         name, k, Source.handbook("Crane TP-410 (2009), K from Kv; exact from the definition"));
   }
 
-  /**
-   * Obtains a sudden step to a wider bore: K = (1 − β²)² on the narrow one, after Borda and Carnot.
-   *
-   * @param narrow the bore in front of it
-   * @param wide the bore behind it, at least {@code narrow}
-   * @return the step, to be counted on the narrow bore
-   * @throws IllegalArgumentException if {@code wide} is the narrower one
-   */
-  public static PipeFitting enlargement(Length narrow, Length wide) {
-    double beta2 = square(ratio(narrow, wide));
-    return ofLossCoefficient(
-        "sudden enlargement to " + wide.format(LengthUnit.MILLIMETRE),
-        square(1.0 - beta2),
-        Source.handbook("Borda and Carnot, as in Crane TP-410 (2009)"));
-  }
-
-  /**
-   * Obtains a sudden step to a narrower bore: K = 0.5 (1 − β²) on the narrow one, as in Crane.
-   *
-   * @param wide the bore in front of it, at least {@code narrow}
-   * @param narrow the bore behind it
-   * @return the step, to be counted on the narrow bore
-   * @throws IllegalArgumentException if {@code wide} is the narrower one
-   */
-  public static PipeFitting contraction(Length wide, Length narrow) {
-    return ofLossCoefficient(
-        "sudden contraction from " + wide.format(LengthUnit.MILLIMETRE),
-        0.5 * (1.0 - square(ratio(narrow, wide))),
-        Source.handbook("Crane TP-410 (2009)"));
-  }
-
-  /**
-   * Obtains the same step by another author, 19 to 35 % higher for β from 0.25 to 0.75 and lower near 1: K = 0.0696 (1 − β⁵) j² + (j − 1)², j = 1 + 0.622 (1 − 0.215 β² − 0.785 β⁵).
-   *
-   * @param wide the bore in front of it, at least {@code narrow}
-   * @param narrow the bore behind it
-   * @return the step, to be counted on the narrow bore
-   * @throws IllegalArgumentException if {@code wide} is the narrower one
-   */
-  public static PipeFitting contractionAfterRennels(Length wide, Length narrow) {
-    double beta = ratio(narrow, wide);
-    double beta5 = Math.pow(beta, 5.0);
-    double jet = 1.0 + 0.622 * (1.0 - 0.215 * beta * beta - 0.785 * beta5);
-    return ofLossCoefficient(
-        "sudden contraction from " + wide.format(LengthUnit.MILLIMETRE),
-        0.0696 * (1.0 - beta5) * jet * jet + square(jet - 1.0),
-        Source.handbook("Rennels and Hudson, Pipe Flow (2012), as coded in fluids 1.0.22"));
-  }
-
   private static double square(double value) {
     return value * value;
-  }
-
-  private static double ratio(Length narrow, Length wide) {
-    if (!(narrow.metres() > 0.0 && narrow.metres() <= wide.metres())) {
-      throw new IllegalArgumentException("narrow bore of a step must be in (0, "
-          + wide.format(LengthUnit.MILLIMETRE) + "], was " + narrow.format(LengthUnit.MILLIMETRE));
-    }
-    return narrow.metres() / wide.metres();
   }
 
   /**
@@ -343,13 +336,26 @@ public final class PipeFitting {
   /**
    * Converts a loss coefficient to another bore: K2 = K1 (D2/D1)⁴.
    *
-   * @param k the coefficient on the velocity in {@code counted} [-]
-   * @param counted the bore it is counted on
-   * @param wanted the bore it is wanted on
+   * @param k the coefficient on the velocity in {@code counted} [-], at least 0
+   * @param counted the bore it is counted on, above 0
+   * @param wanted the bore it is wanted on, above 0
    * @return the coefficient on the velocity in {@code wanted} [-]
+   * @throws IllegalArgumentException if {@code k} is not finite and at least 0, or a bore is 0
    */
   public static double onBore(double k, Length counted, Length wanted) {
+    if (!(k >= 0.0 && k < Double.POSITIVE_INFINITY)) {
+      throw new IllegalArgumentException("loss coefficient K must be at least 0, was " + k);
+    }
+    requireBore(counted, "counted");
+    requireBore(wanted, "wanted");
     return k * Math.pow(wanted.metres() / counted.metres(), 4.0);
+  }
+
+  private static void requireBore(Length bore, String parameter) {
+    if (!(bore.metres() > 0.0)) {
+      throw new IllegalArgumentException(
+          "bore " + parameter + " must be above 0 mm, was " + bore.format(LengthUnit.MILLIMETRE));
+    }
   }
 
   /**
@@ -361,57 +367,53 @@ public final class PipeFitting {
    * @throws IllegalArgumentException if {@code bore} is not above 0.5 mm
    */
   public Working working(Length bore, UnitSystem units) {
+    double k = k(bore);
     Working.Builder working =
-        Working.titled(name + " in a bore of " + bore.format(units.smallLengthUnit()));
-    Term k = Term.of("K", "K", k(bore), "", 4);
-    Term d = units.smallLength("D", "D", bore.metres(), 7);
-    // the two rules count the bore in inches
-    String inches = units.either("25.4 / ⟨D⟩", "1 / ⟨D⟩");
-    String inchesLatex = units.either("\\frac{25.4}{⟨D⟩}", "\\frac{1}{⟨D⟩}");
-    Term infinity = Term.of("K∞", "K_\\infty", atInfinity, "", 4);
-    return switch (method) {
+        Working.titled(name + " in a bore of " + bore.format(units.smallLengthUnit()), units);
+    switch (method) {
       case LENGTH ->
         working
-            .step(
-                "Friction factor (Darcy), fully turbulent, new steel",
-                "⟨λT⟩ = 1 / (2 × log10(3.7 × ⟨D⟩ / ⟨ε⟩))²",
-                "⟨λT⟩ = \\frac{1}{\\left(2 \\log_{10}\\frac{3.7 ⟨D⟩}{⟨ε⟩}\\right)^2}",
-                List.of(d, units.smallLength("ε", "\\varepsilon", STEEL.metres(), 4)),
-                Term.of("λT", "\\lambda_T", fullyTurbulentFriction(bore).darcy(), "", 5),
-                source)
-            .step(
-                "Loss coefficient",
-                "⟨K⟩ = ⟨L/D⟩ × ⟨λT⟩",
-                "⟨K⟩ = ⟨L/D⟩ \\cdot ⟨λT⟩",
-                List.of(
-                    Term.of("L/D", "L/D", lengthOverBore, "", 6),
-                    Term.of("λT", "\\lambda_T", fullyTurbulentFriction(bore).darcy(), "", 6)),
-                k,
-                source)
-            .build();
+            .given(BORE, bore.metres(), 7)
+            .given(ROUGHNESS, STEEL.metres(), 4)
+            .step(TURBULENT.from(source), fullyTurbulentFriction(bore).darcy(), 5)
+            .given(BORES, lengthOverBore, 6)
+            .step(BY_LENGTH.from(source), k, 4)
+            .answer(K);
       case CONSTANT ->
-        working.note("Loss coefficient K = " + k.value() + " [" + source + "].").build();
+        working.answer("Loss coefficient K = " + Digits.significant(k, 4) + " [" + source + "].");
       case TWO_K ->
         working
-            .step(
-                "Loss coefficient, fully turbulent",
-                "⟨K⟩ = ⟨K∞⟩ × (1 + " + inches + ")",
-                "⟨K⟩ = ⟨K∞⟩ \\left(1 + " + inchesLatex + "\\right)",
-                List.of(infinity, d),
-                k,
-                source)
-            .build();
+            .given(BORE, bore.metres(), 7)
+            .given(AT_INFINITY, atInfinity, 4)
+            .step(TWO_COEFFICIENTS.from(source), k, 4)
+            .answer(K);
       case THREE_K ->
         working
-            .step(
-                "Loss coefficient, fully turbulent",
-                "⟨K⟩ = ⟨K∞⟩ × (1 + ⟨Kd⟩ × (" + inches + ")^0.3)",
-                "⟨K⟩ = ⟨K∞⟩ \\left(1 + ⟨Kd⟩ \\left(" + inchesLatex + "\\right)^{0.3}\\right)",
-                List.of(infinity, Term.of("Kd", "K_d", kd, "", 4), d),
-                k,
-                source)
-            .build();
-    };
+            .given(BORE, bore.metres(), 7)
+            .given(AT_INFINITY, atInfinity, 4)
+            .given(DIAMETER_FACTOR, kd, 4)
+            .step(THREE_COEFFICIENTS.from(source), k, 4)
+            .answer(K);
+    }
+    return working.build();
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof PipeFitting that
+        && method == that.method
+        && name.equals(that.name)
+        && lengthOverBore == that.lengthOverBore
+        && constant == that.constant
+        && k1 == that.k1
+        && atInfinity == that.atInfinity
+        && kd == that.kd
+        && source.equals(that.source);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(method, name, lengthOverBore, constant, k1, atInfinity, kd, source);
   }
 
   /** {@return the fitting, such as "elbow 90°, standard, threaded (L/D 30)"} */

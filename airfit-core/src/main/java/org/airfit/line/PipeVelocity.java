@@ -2,6 +2,7 @@ package org.airfit.line;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.airfit.air.AirState;
 import org.airfit.quantity.Area;
 import org.airfit.quantity.Length;
@@ -11,7 +12,10 @@ import org.airfit.quantity.Velocity;
 import org.airfit.quantity.VelocityUnit;
 import org.airfit.safety.Caution;
 import org.airfit.source.Source;
+import org.airfit.working.Formula;
+import org.airfit.working.Symbol;
 import org.airfit.working.UnitSystem;
+import org.airfit.working.ValueKind;
 import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
@@ -22,40 +26,75 @@ import org.airfit.working.Working;
  *   v = 4 ṁ/(π D² ρ)
  * </pre>
  *
- * @param duty what the pipe does
- * @param bore its inside diameter, above 0
- * @param massFlow the flow
- * @param air the air in it
+ * <p>This class is immutable, thread-safe and value-based.
  */
-public record PipeVelocity(PipeDuty duty, Length bore, MassFlow massFlow, AirState air)
-    implements Worked {
-
-  /** How a velocity stands to the rule. */
-  public enum Verdict {
-    /** At most what the rule allows. */
-    WITHIN,
-    /** Faster than the rule allows. */
-    ABOVE
-  }
+public final class PipeVelocity implements Worked {
 
   private static final Velocity CARRIES_WATER = Velocity.ofFeetPerSecond(25.0);
   private static final Source CARRY_OVER =
       Source.fromMemory("Compressed Air and Gas Institute handbook, chapter 4: 25 to 30 ft/s");
 
+  private static final Symbol FLOW = Symbol.of("ṁ", ValueKind.MASS_FLOW);
+  private static final Symbol CONSTANT = Symbol.of("R", ValueKind.HEAT_CAPACITY);
+  private static final Symbol KELVINS = Symbol.of("T", ValueKind.TEMPERATURE);
+  private static final Symbol BORE = Symbol.of("D", ValueKind.LENGTH);
+  private static final Symbol PRESSURE = Symbol.of("p", ValueKind.PRESSURE);
+  private static final Symbol SPEED = Symbol.of("v", ValueKind.VELOCITY);
+
+  private static final Formula VELOCITY = Formula.of(
+      "Velocity, the density being p/(R T)",
+      "⟨v⟩ = 4 × ⟨ṁ⟩ × ⟨R⟩ × ⟨T⟩ / (π × ⟨D⟩² × ⟨p⟩ × [144])",
+      Source.derived("mass flow over density and section, ideal gas with R of ISO 2533"),
+      SPEED,
+      FLOW,
+      CONSTANT,
+      KELVINS,
+      BORE,
+      PRESSURE);
+
+  private final PipeDuty duty;
+  private final Length bore;
+  private final MassFlow massFlow;
+  private final AirState air;
+
+  private PipeVelocity(PipeDuty duty, Length bore, MassFlow massFlow, AirState air) {
+    this.duty = Objects.requireNonNull(duty, "duty");
+    this.bore = bore;
+    this.massFlow = Objects.requireNonNull(massFlow, "massFlow");
+    this.air = Objects.requireNonNull(air, "air");
+  }
+
   /**
-   * Checks the components.
+   * Judges a flow in a pipe.
    *
    * @param duty what the pipe does
-   * @param bore its inside diameter, above 0
+   * @param pipe the pipe
    * @param massFlow the flow
-   * @param air the air in it
+   * @param air the air in the pipe; that at its outlet is the fastest
+   * @return the velocity and the verdict
    */
-  public PipeVelocity {
-    duty.label(); // null fails here
-    if (!(bore.metres() > 0.0)) {
-      throw new IllegalArgumentException(
-          "bore must be above 0 mm, was " + bore.format(LengthUnit.MILLIMETRE));
-    }
+  public static PipeVelocity of(PipeDuty duty, Conduit pipe, MassFlow massFlow, AirState air) {
+    return new PipeVelocity(duty, Objects.requireNonNull(pipe, "pipe").bore(), massFlow, air);
+  }
+
+  /** {@return what the pipe does} */
+  public PipeDuty duty() {
+    return duty;
+  }
+
+  /** {@return its inside diameter} */
+  public Length bore() {
+    return bore;
+  }
+
+  /** {@return the flow} */
+  public MassFlow massFlow() {
+    return massFlow;
+  }
+
+  /** {@return the air in it} */
+  public AirState air() {
+    return air;
   }
 
   /** {@return the mean velocity in the bore} */
@@ -65,8 +104,10 @@ public record PipeVelocity(PipeDuty duty, Length bore, MassFlow massFlow, AirSta
   }
 
   /** {@return how it stands to the rule} */
-  public Verdict verdict() {
-    return velocity().compareTo(duty.highest()) <= 0 ? Verdict.WITHIN : Verdict.ABOVE;
+  public VelocityVerdict verdict() {
+    return velocity().compareTo(duty.highest()) <= 0
+        ? VelocityVerdict.WITHIN
+        : VelocityVerdict.ABOVE;
   }
 
   /** {@return whether water standing in the pipe is carried along with the air} */
@@ -77,7 +118,7 @@ public record PipeVelocity(PipeDuty duty, Length bore, MassFlow massFlow, AirSta
   /** {@return the warnings that go with it; none where it keeps to the rule} */
   public List<Caution> cautions() {
     List<Caution> cautions = new ArrayList<>();
-    if (verdict() == Verdict.ABOVE) {
+    if (verdict() == VelocityVerdict.ABOVE) {
       cautions.add(new Caution(
           "Air too fast in the pipe",
           "In a " + duty.label() + " air should go at most " + inWords(duty.highest())
@@ -102,22 +143,36 @@ public record PipeVelocity(PipeDuty duty, Length bore, MassFlow massFlow, AirSta
 
   @Override
   public Working working(UnitSystem units) {
-    return Working.titled("Velocity in the " + duty.label())
-        .step(
-            "Velocity, the density being p/(R T)",
-            "⟨v⟩ = 4 × ⟨ṁ⟩ × ⟨R⟩ × ⟨T⟩ / (π × ⟨D⟩² × ⟨p⟩" + units.either("", " × 144") + ")",
-            "⟨v⟩ = \\frac{4 ⟨ṁ⟩ ⟨R⟩ ⟨T⟩}{\\pi ⟨D⟩^2 \\cdot ⟨p⟩" + units.either("", " \\cdot 144")
-                + "}",
-            List.of(
-                units.massFlow("ṁ", "\\dot m", massFlow.kilogramsPerSecond(), 9),
-                units.heatCapacity("R", "R", AirState.GAS_CONSTANT, 8),
-                units.temperature("T", "T", air.temperature().kelvins(), 9),
-                units.length("D", "D", bore.metres(), 9),
-                units.pressure("p", "p", air.pressure().pascals(), 9)),
-            units.velocity("v", "v", velocity().metresPerSecond(), 4),
-            Source.derived("mass flow over density and section, ideal gas with R of ISO 2533"))
+    return Working.titled("Velocity in the " + duty.label(), units)
+        .given(FLOW, massFlow.kilogramsPerSecond(), 9)
+        .given(CONSTANT, AirState.GAS_CONSTANT, 8)
+        .given(KELVINS, air.temperature().kelvins(), 9)
+        .given(BORE, bore.metres(), 9)
+        .given(PRESSURE, air.pressure().pascals(), 9)
+        .step(VELOCITY, velocity().metresPerSecond(), 4)
+        .answer(SPEED)
         .note("It should be at most " + inWords(duty.highest()) + " in a " + duty.label() + " ["
             + duty.source() + "].")
         .build();
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof PipeVelocity that
+        && duty == that.duty
+        && bore.equals(that.bore)
+        && massFlow.equals(that.massFlow)
+        && air.equals(that.air);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(duty, bore, massFlow, air);
+  }
+
+  /** {@return the velocity and what the pipe does} */
+  @Override
+  public String toString() {
+    return inWords(velocity()) + " in a " + duty.label();
   }
 }

@@ -226,7 +226,8 @@ final class PipeWorking {
             .step(ISOTHERMAL_CHOKING.from(source), loss.chokingPressure().pascals(), 5)
             .answer(OUTLET_PRESSURE)
             .note(
-                "The flow asked for is more than the largest, which was found by trial. Isothermal flow chokes at Mach 0.845.")
+                "The flow asked for is more than the largest, which was found by trial. Isothermal flow chokes at "
+                    + "Mach 0.845.")
             .build();
       case ADIABATIC ->
         choking(working, loss)
@@ -236,7 +237,8 @@ final class PipeWorking {
             .step(ADIABATIC_CHOKING.from(source), loss.chokingPressure().pascals(), 5)
             .answer(OUTLET_PRESSURE)
             .note(
-                "The flow asked for is more than the largest, which was found by trial. Adiabatic flow chokes at Mach 1.")
+                "The flow asked for is more than the largest, which was found by trial. Adiabatic flow chokes at "
+                    + "Mach 1.")
             .build();
       case DARCY_INLET_DENSITY, DARCY_MEAN_DENSITY ->
         working

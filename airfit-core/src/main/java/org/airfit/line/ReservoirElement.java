@@ -7,7 +7,10 @@ import org.airfit.flow.FlowElements;
 import org.airfit.flow.IsentropicFlow;
 import org.airfit.internal.RootFinder;
 
-/** A bore that draws air at rest: an entrance without loss, and adiabatic flow behind it. {@link ReservoirModel} wraps it. */
+/**
+ * A bore that draws air at rest: an entrance without loss, and adiabatic flow behind it. {@link ReservoirModel} wraps
+ * it.
+ */
 final class ReservoirElement implements FlowElement {
 
   /** The least Mach number looked at where a line chokes. */

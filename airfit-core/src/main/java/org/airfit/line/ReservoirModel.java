@@ -17,7 +17,6 @@ import java.util.Objects;
 import org.airfit.air.AirState;
 import org.airfit.flow.FannoFlow;
 import org.airfit.flow.FlowElement;
-import org.airfit.flow.FlowElements;
 import org.airfit.flow.IsentropicFlow;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.MassFlow;
@@ -91,18 +90,15 @@ record ReservoirModel(FrictionLaw law) implements LossModel {
     }
     double p0 = inlet.pressure().pascals();
     double t0 = inlet.temperature().kelvins();
-    double viscosity = inlet.viscosity().pascalSeconds();
-    FlowElement entrance = FlowElements.entrance(conduit.area());
-    double entered = entrance.outlet(flow, p0, t0, viscosity);
-    if (Double.isNaN(entered)) {
+    double psi = flow / new ReservoirElement(law, conduit).flowAtOne(p0, t0);
+    if (psi > IsentropicFlow.atMach(1.0).massFlowFunction()) {
       return choked(conduit, massFlow, inlet);
     }
-    AirState entry = entered == p0
-        ? inlet
-        : AirState.of(
-                AbsolutePressure.ofPascals(entered),
-                Temperature.ofKelvins(entrance.outletKelvins(flow, p0, t0, viscosity)))
-            .withViscosity(inlet.viscosity());
+    IsentropicFlow entering = IsentropicFlow.subsonicAtMassFlowFunction(psi);
+    AirState entry = AirState.of(
+            AbsolutePressure.ofPascals(entering.pressureRatio() * p0),
+            Temperature.ofKelvins(entering.temperatureRatio() * t0))
+        .withViscosity(inlet.viscosity());
     return inBore()
         .loss(conduit, massFlow, entry)
         .fold(
@@ -112,7 +108,8 @@ record ReservoirModel(FrictionLaw law) implements LossModel {
                 massFlow,
                 entry,
                 flowing.outlet(),
-                PressureDrop.ofPascals(p0 - entered + flowing.drop().pascals()),
+                PressureDrop.ofPascals(
+                    p0 * entering.pressureLost() + flowing.drop().pascals()),
                 flowing.friction(),
                 flowing.warnings()),
             more -> choked(conduit, massFlow, inlet));
@@ -194,7 +191,8 @@ record ReservoirModel(FrictionLaw law) implements LossModel {
 
   @Override
   public String validity() {
-    return "ideal gas without heat through the wall, any length, up to choking at Mach 1; the inlet is air at rest, a rounded entrance";
+    return "ideal gas without heat through the wall, any length, up to choking at Mach 1; the inlet is air at "
+        + "rest, a rounded entrance";
   }
 
   @Override
@@ -204,7 +202,8 @@ record ReservoirModel(FrictionLaw law) implements LossModel {
 
   @Override
   public String bias() {
-    return "higher by the pressure that speeds the air up, 0.7 M1² of p0: nothing in shop lines, most of the drop in a stub that blows off";
+    return "higher by the pressure that speeds the air up, 0.7 M1² of p0: nothing in shop lines, most of the drop "
+        + "in a stub that blows off";
   }
 
   @Override

@@ -7,11 +7,13 @@ import org.airfit.source.Source;
 /**
  * Walls of pipe, tube and hose, and the equivalent sand roughness handbooks give them.
  *
- * <p>Handbooks disagree by as much as a factor of fifteen on the same wall, so each has a range beside the value to calculate with. That value is the single
- * figure a handbook gives; where only ranges were published, or two single figures disagree, it is the rougher end, which loses too much
- * pressure rather than too little. A wall in service is rougher than a new one: ask how old the pipe is.
+ * <p>Handbooks disagree by as much as a factor of fifteen on the same wall, so each has a range beside the value to
+ * calculate with. That value is the single figure a handbook gives; where only ranges were published, or two single
+ * figures disagree, it is the rougher end, which loses too much pressure rather than too little. A wall in service is
+ * rougher than a new one: ask how old the pipe is.
  *
- * <p><b>Sources:</b> beside each wall. Idelchik 2007, the cast irons and the coated steel as tabulated in the open library fluids 1.0.22.
+ * <p><b>Sources:</b> beside each wall. Idelchik 2007, the cast irons and the coated steel as tabulated in the open
+ * library fluids 1.0.22.
  */
 public enum Wall {
   /** Drawn brass or copper tube, new. */

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.airfit.air.AirState;
-import org.airfit.flow.AirKernel;
 import org.airfit.flow.FlowCapacity;
+import org.airfit.flow.FlowElement;
 import org.airfit.flow.OutletAtFlow;
 import org.airfit.line.Conduit;
 import org.airfit.line.LossModel;
@@ -33,7 +33,6 @@ final class PressureCache {
   private final MassFlow demand;
   private final AbsolutePressure atmosphere;
   private final Map<Conduit, Line> lines = new HashMap<>();
-  private final double[] air = new double[AirKernel.SIZE];
 
   PressureCache(Requirement job) {
     this.demand = job.demand().massFlow();
@@ -42,11 +41,11 @@ final class PressureCache {
 
   /** One conduit and the air behind it by the pressure in front. */
   private static final class Line {
-    private final AirKernel kernel;
+    private final FlowElement element;
     private final Map<Double, Optional<AirState>> behind = new HashMap<>();
 
     Line(Conduit conduit) {
-      this.kernel = AirKernel.of(LINES.element(conduit));
+      this.element = LINES.element(conduit);
     }
   }
 
@@ -63,17 +62,18 @@ final class PressureCache {
     }
     Line line = lines.computeIfAbsent(conduit, Line::new);
     return line.behind
-        .computeIfAbsent(inlet.pressure().pascals(), any -> through(line.kernel, inlet))
+        .computeIfAbsent(inlet.pressure().pascals(), any -> through(line.element, inlet))
         .orElse(null);
   }
 
-  private Optional<AirState> through(AirKernel kernel, AirState inlet) {
-    air[AirKernel.PASCALS] = inlet.pressure().pascals();
-    air[AirKernel.KELVINS] = inlet.temperature().kelvins();
-    air[AirKernel.VISCOSITY] = inlet.viscosity().pascalSeconds();
-    return kernel.pass(demand.kilogramsPerSecond(), air)
-            && air[AirKernel.PASCALS] >= atmosphere.pascals()
-        ? Optional.of(inlet.at(AbsolutePressure.ofPascals(air[AirKernel.PASCALS])))
+  private Optional<AirState> through(FlowElement element, AirState inlet) {
+    double outlet = element.outlet(
+        demand.kilogramsPerSecond(),
+        inlet.pressure().pascals(),
+        inlet.temperature().kelvins(),
+        inlet.viscosity().pascalSeconds());
+    return outlet >= atmosphere.pascals()
+        ? Optional.of(inlet.at(AbsolutePressure.ofPascals(outlet)))
         : Optional.empty();
   }
 

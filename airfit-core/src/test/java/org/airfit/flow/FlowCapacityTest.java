@@ -21,6 +21,7 @@ import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
 import org.airfit.quantity.ValveCoefficient;
 import org.airfit.source.Basis;
+import org.airfit.working.Completeness;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -278,7 +279,9 @@ class FlowCapacityTest {
     FlowAtOutlet flow =
         capacity(row).flow(inlet(row), AbsolutePressure.ofBar(row.number("p2_bar_abs")));
     Pencil.check(flow);
+    Completeness.check(flow);
     Pencil.check(capacity(row).passage(flow.massFlow(), inlet(row)));
+    Completeness.check(capacity(row).passage(flow.massFlow(), inlet(row)));
   }
 
   static Stream<Row> valves() {
@@ -351,7 +354,10 @@ class FlowCapacityTest {
             "digits printed");
   }
 
-  /** The formula itself is from memory: the column it is held against is adiabatic flow with friction, which is derived. */
+  /**
+   * The formula itself is from memory: the column it is held against is adiabatic flow with friction, which is
+   * derived.
+   */
   @ParameterizedTest
   @MethodSource("tubes")
   void plain_tubes_lie_within_six_percent_of_flow_with_friction(Row row) {

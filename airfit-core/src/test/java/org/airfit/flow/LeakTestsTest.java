@@ -15,6 +15,7 @@ import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.Temperature;
 import org.airfit.quantity.Volume;
+import org.airfit.working.Completeness;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -52,6 +53,7 @@ class LeakTestsTest {
             row.halfDigit("loss_published_scfm"),
             "half a unit of the last digit printed");
     Pencil.check(fall);
+    Completeness.check(fall);
   }
 
   @Test
@@ -85,7 +87,8 @@ class LeakTestsTest {
         Duration.ofSeconds(90), Duration.ofSeconds(510), FreeAirFlow.ofScfm60F(200.0));
     assertThat(timing.share()).isCloseTo(0.15, within(1.0e-15));
     assertThat(timing.leak().cubicFeetPerMinute()).isCloseTo(30.0, within(1.0e-12));
-    Pencil.check(timing.working());
+    Pencil.check(timing);
+    Completeness.check(timing);
   }
 
   @Test

@@ -15,6 +15,7 @@ import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Temperature;
+import org.airfit.working.Completeness;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -71,6 +72,7 @@ class OrificeTest {
             row.evidence("q_anr_l_min"))
         .isMetWithinFraction(60.0 * leak.freeAir().litresPerSecond(), 2.0e-14, "15 digits printed");
     Pencil.check(leak);
+    Completeness.check(leak);
   }
 
   private static double fraction(String text) {
@@ -84,7 +86,9 @@ class OrificeTest {
                 / Double.parseDouble(text.substring(slash + 1));
   }
 
-  /** Free air [ft³/min] through a hole of coefficient 1 into the open, at the 0.07494 lb/ft³ the tables count it with. */
+  /**
+   * Free air [ft³/min] through a hole of coefficient 1 into the open, at the 0.07494 lb/ft³ the tables count it with.
+   */
   private static double cubicFeetPerMinute(double psig, double inches) {
     OrificeFlow flow = Orifice.of(Length.ofInches(inches), 1.0)
         .flow(AirState.of(OPEN.plus(PressureDrop.ofPsi(psig)), AT_530_R), OPEN);
@@ -103,10 +107,13 @@ class OrificeTest {
         .isMetBy(
             cubicFeetPerMinute(row.number("p_gauge_psi"), fraction(row.text("d_in"))),
             row.halfDigit("published_free_air_cfm") + 0.0038 * row.number("published_free_air_cfm"),
-            "half a digit printed; 0.28 % because the table was made with 0.5303 for the constant 0.5317; 0.1 % because 14.7 psia and 530 °R give 0.07486 lb/ft³, not its 0.07494");
+            "half a digit printed; 0.28 % because the table was made with 0.5303 for the constant 0.5317; 0.1 % "
+                + "because 14.7 psia and 530 °R give 0.07486 lb/ft³, not its 0.07494");
   }
 
-  /** The same kind of table from a second print, of unknown making: its maker's note says all cells lie within 1.2 %. */
+  /**
+   * The same kind of table from a second print, of unknown making: its maker's note says all cells lie within 1.2 %.
+   */
   @ParameterizedTest
   @MethodSource("second_table")
   void a_second_print_of_the_table_agrees(Row row) {

@@ -16,6 +16,7 @@ import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
+import org.airfit.working.Completeness;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -80,6 +81,7 @@ class PartsTest {
         60.0 * one.flow(inlet, outlet).freeAir().litresPerSecond(),
         1.0e-11);
     Pencil.check(exact);
+    Completeness.check(exact);
   }
 
   private static void compare(Row row, String column, String unit, double ours, double fraction) {

@@ -97,10 +97,10 @@ class RootFinderTest {
   }
 
   @Test
-  void the_bound_is_that_of_halving_and_two() {
-    assertThat(RootFinder.most(1.0, 0.5)).isEqualTo(2);
-    assertThat(RootFinder.most(1.0, 0.49)).isEqualTo(3);
-    assertThat(RootFinder.most(1024.0, 0.5)).isEqualTo(12);
+  void the_bound_is_that_of_halving_and_six() {
+    assertThat(RootFinder.most(1.0, 0.5)).isEqualTo(6);
+    assertThat(RootFinder.most(1.0, 0.49)).isEqualTo(7);
+    assertThat(RootFinder.most(1024.0, 0.5)).isEqualTo(16);
   }
 
   @Test

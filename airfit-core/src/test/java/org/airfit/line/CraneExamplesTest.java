@@ -27,8 +27,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 /**
  * The worked examples of Crane TP-410, chapter 7, with the answers it prints.
  *
- * <p>A gas of γ 1.4 and specific gravity S runs as air does: the same Mach numbers and pressures, 1/√S times the volume at the reference state. So its two gas lines are
- * worked with air. Examples on liquids, steam, tees, orifice plates and the venturi valve are of no compressed-air line and stand in {@link #NOT_AIR}.
+ * <p>A gas of γ 1.4 and specific gravity S runs as air does: the same Mach numbers and pressures, 1/√S times the
+ * volume at the reference state. So its two gas lines are worked with air. Examples on liquids, steam, tees, orifice
+ * plates and the venturi valve are of no compressed-air line and stand in {@link #NOT_AIR}.
  */
 class CraneExamplesTest {
 

@@ -34,7 +34,10 @@ class HandbookExamplesTest {
 
   private static final Map<String, DoubleSupplier> OURS = new LinkedHashMap<>();
 
-  /** What a book gave away by reading a chart (two figures) or rounding its start (M1 0.2 for 0.1999 moves M2 from 0.410 to 0.42). */
+  /**
+   * What a book gave away by reading a chart (two figures) or rounding its start (M1 0.2 for 0.1999 moves M2 from
+   * 0.410 to 0.42).
+   */
   private static final Map<String, Double> BOOK = Map.of("LL10", 0.025, "LL11", 0.007);
 
   private static final double SLUG_PER_KILOGRAM = 1.0 / 14.593903;
@@ -61,7 +64,10 @@ class HandbookExamplesTest {
         .kilogramsPerSecond();
   }
 
-  /** The bore [m] in which an isothermal flow of given Fanning friction has a drop, by trial; the equation alone, without our friction. */
+  /**
+   * The bore [m] in which an isothermal flow of given Fanning friction has a drop, by trial; the equation alone,
+   * without our friction.
+   */
   private static double bore(
       PipeEquation equation, double kg, double metres, double p1, double p2, double fanning) {
     double low = 1.0e-3;
@@ -156,7 +162,10 @@ class HandbookExamplesTest {
         .filter(row -> OURS.containsKey(row.text("id")));
   }
 
-  /** The recomputed value of the table checks ours closely; the printed one is met as far as the book is right, which its note says. */
+  /**
+   * The recomputed value of the table checks ours closely; the printed one is met as far as the book is right, which
+   * its note says.
+   */
   @ParameterizedTest(name = "{0}")
   @MethodSource("examples")
   void an_example_of_a_textbook_comes_out(Row row) {
@@ -187,7 +196,10 @@ class HandbookExamplesTest {
         : off > 0.0 ? advice + ", and what the table's own recomputation is off the print" : advice;
   }
 
-  /** What other tests hold: coefficients of valves, free air, receivers, power and cost, moisture; and what needs no library. */
+  /**
+   * What other tests hold: coefficients of valves, free air, receivers, power and cost, moisture; and what needs no
+   * library.
+   */
   @Test
   void the_examples_not_here_are_those_of_other_floors() {
     Set<String> elsewhere = Rows.of(HandbookExamplesTest.class, "worked_examples.csv")

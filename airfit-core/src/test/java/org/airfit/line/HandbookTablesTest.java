@@ -110,7 +110,10 @@ class HandbookTablesTest {
         .filter(row -> !row.text("formula").equals("isothermal_gas"));
   }
 
-  /** Fritzsche's gas enters as its density to the power 0.8587 · 0.538. The library's gas has 0.693 of the density of air, which these formulas put under the pressures' square or its power. */
+  /**
+   * Fritzsche's gas enters as its density to the power 0.8587 · 0.538. The library's gas has 0.693 of the density of
+   * air, which these formulas put under the pressures' square or its power.
+   */
   @ParameterizedTest(name = "{0}")
   @MethodSource("oracle")
   void gas_formulas_give_what_an_open_library_gives(Row row) {
@@ -179,7 +182,10 @@ class HandbookTablesTest {
             "digits printed");
   }
 
-  /** Crane counts the free exit into K; the equation has it in its Mach number. From K 10 on his limits lie at most 1.3 % below those of K − 1, at K 6 three. */
+  /**
+   * Crane counts the free exit into K; the equation has it in its Mach number. From K 10 on his limits lie at most
+   * 1.3 % below those of K − 1, at K 6 three.
+   */
   @ParameterizedTest(name = "K {1}")
   @MethodSource("limits")
   void choking_behind_a_tank_is_exact_and_cranes_limits_are_near_it(Row row) {
@@ -199,8 +205,9 @@ class HandbookTablesTest {
   }
 
   /**
-   * The table is for steam: air at a pressure that gives it the steam's density runs the same by this formula, in which nothing but density enters. The printed cells lie
-   * 0.1 to 1 % below the formula the book states for them, at 4 in 2 to 3 %, and two are misprints of 12 %; no reason is known.
+   * The table is for steam: air at a pressure that gives it the steam's density runs the same by this formula, in
+   * which nothing but density enters. The printed cells lie 0.1 to 1 % below the formula the book states for them, at
+   * 4 in 2 to 3 %, and two are misprints of 12 %; no reason is known.
    */
   @ParameterizedTest(name = "{0} in, {3} lb/ft³, {4} psi")
   @MethodSource("steam")

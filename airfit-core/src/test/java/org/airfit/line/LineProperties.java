@@ -46,7 +46,10 @@ class LineProperties {
         Length.ofMillimetres(roughness * boreMm));
   }
 
-  /** The tolerance 1e-12 is the issue's: units must not move an answer. Near choking the line itself magnifies a last digit. */
+  /**
+   * The tolerance 1e-12 is the issue's: units must not move an answer. Near choking the line itself magnifies a last
+   * digit.
+   */
   @Property
   void american_and_metric_inputs_give_the_same_answer(
       @ForAll @Scale(9) @DoubleRange(min = 30.0, max = 150.0) double psig,

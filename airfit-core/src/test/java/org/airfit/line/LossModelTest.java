@@ -219,7 +219,8 @@ class LossModelTest {
         / Math.sqrt(AirState.GAS_CONSTANT * air.temperature().kelvins());
     assertThat(past.largest().kilogramsPerSecond())
         .as(
-            "without friction a = 1 at choking: ṁ = A p1 / √(R T); k grows as (1 − a)²/2 there, so half the digits are left")
+            "without friction a = 1 at choking: ṁ = A p1 / √(R T); k grows as (1 − a)²/2 there, so half the digits "
+                + "are left")
         .isCloseTo(nozzle, within(1.0e-7 * nozzle));
   }
 

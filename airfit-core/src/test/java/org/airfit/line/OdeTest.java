@@ -15,7 +15,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** The closed equations against the differential equations they come from, integrated by Hipparchus: friction, and what it costs to speed the air up. */
+/**
+ * The closed equations against the differential equations they come from, integrated by Hipparchus: friction, and
+ * what it costs to speed the air up.
+ */
 class OdeTest {
 
   private static final double RT = AirState.GAS_CONSTANT * 293.15;

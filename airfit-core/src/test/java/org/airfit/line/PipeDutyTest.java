@@ -19,6 +19,7 @@ import org.airfit.quantity.Temperature;
 import org.airfit.run.Run;
 import org.airfit.safety.Caution;
 import org.airfit.source.Basis;
+import org.airfit.working.Completeness;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -89,30 +90,32 @@ class PipeDutyTest {
   @EnumSource
   void the_bore_it_asks_for_is_just_within(PipeDuty duty) {
     Length bore = duty.boreFor(FLOW, AIR);
-    PipeVelocity just = duty.judge(pipe(bore.times(1.0 + 1.0e-12)), FLOW, AIR);
-    PipeVelocity narrower = duty.judge(pipe(bore.times(0.9)), FLOW, AIR);
+    PipeVelocity just = PipeVelocity.of(duty, pipe(bore.times(1.0 + 1.0e-12)), FLOW, AIR);
+    PipeVelocity narrower = PipeVelocity.of(duty, pipe(bore.times(0.9)), FLOW, AIR);
     assertThat(just.velocity().metresPerSecond())
         .isCloseTo(duty.highest().metresPerSecond(), within(1.0e-9));
-    assertThat(just.verdict()).isEqualTo(PipeVelocity.Verdict.WITHIN);
-    assertThat(narrower.verdict()).isEqualTo(PipeVelocity.Verdict.ABOVE);
+    assertThat(just.verdict()).isEqualTo(VelocityVerdict.WITHIN);
+    assertThat(narrower.verdict()).isEqualTo(VelocityVerdict.ABOVE);
     assertThat(narrower.cautions()).extracting(Caution::title).contains("Air too fast in the pipe");
     assertThat(narrower.cautions().get(0).text()).contains(duty.label(), "m/s", "ft/s", "mm");
     Pencil.check(narrower);
+    Completeness.check(narrower);
   }
 
   @Test
   void a_slow_main_has_no_cautions_and_a_fast_one_carries_water() {
-    assertThat(
-            PipeDuty.DISTRIBUTION.judge(pipe(Length.ofInches(4.0)), FLOW, AIR).cautions())
+    assertThat(PipeVelocity.of(PipeDuty.DISTRIBUTION, pipe(Length.ofInches(4.0)), FLOW, AIR)
+            .cautions())
         .isEmpty();
-    PipeVelocity fast = PipeDuty.DISTRIBUTION.judge(pipe(Length.ofInches(1.8)), FLOW, AIR);
+    PipeVelocity fast =
+        PipeVelocity.of(PipeDuty.DISTRIBUTION, pipe(Length.ofInches(1.8)), FLOW, AIR);
     assertThat(fast.velocity().feetPerSecond()).isBetween(25.0, 30.0);
-    assertThat(fast.verdict()).isEqualTo(PipeVelocity.Verdict.WITHIN);
+    assertThat(fast.verdict()).isEqualTo(VelocityVerdict.WITHIN);
     assertThat(fast.carriesWater()).isTrue();
     assertThat(fast.cautions())
         .extracting(Caution::title)
         .containsExactly("Water is carried along");
-    PipeVelocity branch = PipeDuty.BRANCH.judge(pipe(Length.ofInches(1.8)), FLOW, AIR);
+    PipeVelocity branch = PipeVelocity.of(PipeDuty.BRANCH, pipe(Length.ofInches(1.8)), FLOW, AIR);
     assertThat(branch.cautions()).isEmpty();
     assertThat(rule("water carry-over").number("value")).as("from memory").isEqualTo(25.0);
   }
@@ -120,7 +123,8 @@ class PipeDutyTest {
   @Test
   void a_pipe_without_bore_is_refused() {
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> new PipeVelocity(PipeDuty.BRANCH, Length.ofMillimetres(0.0), FLOW, AIR))
+        .isThrownBy(
+            () -> PipeVelocity.of(PipeDuty.BRANCH, pipe(Length.ofMillimetres(0.0)), FLOW, AIR))
         .withMessage("bore must be above 0 mm, was 0 mm");
   }
 

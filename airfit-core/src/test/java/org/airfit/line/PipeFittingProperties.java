@@ -28,10 +28,10 @@ class PipeFittingProperties {
   @Property(tries = 200)
   void a_step_loses_nothing_where_there_is_none_and_never_more_than_a_free_jet(
       @ForAll @DoubleRange(min = 0.01, max = 1.0) double ratio) {
-    assertThat(PipeFitting.enlargement(INCH.times(ratio), INCH).k(INCH)).isBetween(0.0, 1.0);
-    assertThat(PipeFitting.contraction(INCH, INCH.times(ratio)).k(INCH)).isBetween(0.0, 0.5);
-    assertThat(PipeFitting.contractionAfterRennels(INCH, INCH.times(ratio)).k(INCH))
+    assertThat(BoreStep.enlargement(INCH.times(ratio), INCH).k(INCH)).isBetween(0.0, 1.0);
+    assertThat(BoreStep.contraction(INCH, INCH.times(ratio)).k(INCH)).isBetween(0.0, 0.5);
+    assertThat(BoreStep.contractionAfterRennels(INCH, INCH.times(ratio)).k(INCH))
         .isBetween(0.0, 0.6);
-    assertThat(PipeFitting.enlargement(INCH, INCH).k(INCH)).isZero();
+    assertThat(BoreStep.enlargement(INCH, INCH).k(INCH)).isZero();
   }
 }

@@ -25,6 +25,7 @@ import org.airfit.quantity.Temperature;
 import org.airfit.quantity.ValveCoefficient;
 import org.airfit.source.Basis;
 import org.airfit.source.Source;
+import org.airfit.working.Completeness;
 import org.airfit.working.UnitSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -62,10 +63,10 @@ class PipeFittingTest {
       assertThat(ratio.find()).isTrue();
       Length narrow = INCH.times(Double.parseDouble(ratio.group(1)));
       PipeFitting step = row.text("method").startsWith("Borda")
-          ? PipeFitting.enlargement(narrow, INCH)
+          ? BoreStep.enlargement(narrow, INCH)
           : row.text("method").startsWith("Crane")
-              ? PipeFitting.contraction(INCH, narrow)
-              : PipeFitting.contractionAfterRennels(INCH, narrow);
+              ? BoreStep.contraction(INCH, narrow)
+              : BoreStep.contractionAfterRennels(INCH, narrow);
       return step.k(narrow);
     }
     PipeFitting fitting = PipeFitting.of(Method.valueOf(by), row.text("ours"));
@@ -128,7 +129,10 @@ class PipeFittingTest {
         .withMessageStartingWith("loss coefficient of needle must be in [0, 1e6], was ");
   }
 
-  /** A line that carries elbows loses as much as one that is longer by their equivalent length, in fully turbulent flow. */
+  /**
+   * A line that carries elbows loses as much as one that is longer by their equivalent length, in fully turbulent
+   * flow.
+   */
   @Test
   void fittings_on_a_conduit_are_worth_their_length() {
     Length bore = Tube.steelPipe(NominalThreadSize.ONE, 40).bore();
@@ -148,6 +152,17 @@ class PipeFittingTest {
   @Test
   void a_coefficient_moves_to_another_bore_with_the_fourth_power() {
     assertThat(PipeFitting.onBore(1.0, INCH, INCH.times(2.0))).isCloseTo(16.0, within(1e-12));
+    for (double k : new double[] {-1.0e-9, Double.NaN, Double.POSITIVE_INFINITY}) {
+      assertThatIllegalArgumentException()
+          .isThrownBy(() -> PipeFitting.onBore(k, INCH, INCH))
+          .withMessage("loss coefficient K must be at least 0, was " + k);
+    }
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> PipeFitting.onBore(1.0, Length.ofMetres(0.0), INCH))
+        .withMessage("bore counted must be above 0 mm, was 0 mm");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> PipeFitting.onBore(1.0, INCH, Length.ofMetres(0.0)))
+        .withMessage("bore wanted must be above 0 mm, was 0 mm");
   }
 
   @ParameterizedTest
@@ -158,6 +173,7 @@ class PipeFittingTest {
         assertThat(fitting.working(INCH, UnitSystem.SI).toText()).contains("Loss coefficient K = ");
       } else {
         Pencil.check(units -> fitting.working(INCH, units));
+        Completeness.check(units -> fitting.working(INCH, units));
       }
       assertThat(fitting.toString()).startsWith(fitting.name() + " (");
     }
@@ -221,9 +237,9 @@ class PipeFittingTest {
         .isThrownBy(() -> elbow.k(INCH, Length.ofMetres(0.0), 1.0e5))
         .withMessageContaining("nominal size of the pipe must be above 0 mm");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> PipeFitting.enlargement(INCH, INCH.times(0.99)))
+        .isThrownBy(() -> BoreStep.enlargement(INCH, INCH.times(0.99)))
         .withMessageStartingWith("narrow bore of a step must be in (0, 25.15 mm], was 25.4 mm");
-    assertThatThrownBy(() -> PipeFitting.enlargement(INCH, INCH).k(FrictionFactor.ofDarcy(0.02)))
+    assertThatThrownBy(() -> BoreStep.enlargement(INCH, INCH).k(FrictionFactor.ofDarcy(0.02)))
         .isInstanceOf(IllegalStateException.class)
         .hasMessageContaining("ask for k of a bore");
   }

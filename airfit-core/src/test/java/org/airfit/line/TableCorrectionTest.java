@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
-import org.airfit.Pencil;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.PressureDrop;
@@ -24,11 +23,6 @@ class TableCorrectionTest {
         GaugePressure.ofPsi(psig),
         Temperature.ofFahrenheit(fahrenheit),
         Conduit.of(bore, Length.ofFeet(feet), Length.ofMetres(0.0)));
-  }
-
-  @Test
-  void its_working_can_be_followed_with_a_pencil() {
-    Pencil.check(correction(65.0, 110.0, 75.0, BORE.times(1.1)));
   }
 
   @Test

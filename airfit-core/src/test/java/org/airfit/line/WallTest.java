@@ -66,7 +66,10 @@ class WallTest {
         .isBetween(Wall.DRAWN_COPPER_OR_BRASS.least(), Wall.DRAWN_COPPER_OR_BRASS.most());
   }
 
-  /** D31 to D33: one table is ten times rougher for copper; on stainless steel and rubber both tables stay in the range. */
+  /**
+   * D31 to D33: one table is ten times rougher for copper; on stainless steel and rubber both tables stay in the
+   * range.
+   */
   @Test
   void tables_that_disagree_are_told_apart() {
     assertThat(Length.ofMillimetres(0.015)).isGreaterThan(Wall.DRAWN_COPPER_OR_BRASS.most());

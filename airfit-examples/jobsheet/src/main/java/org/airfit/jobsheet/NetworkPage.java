@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.airfit.line.PipeDuty;
 import org.airfit.line.PipeVelocity;
+import org.airfit.line.VelocityVerdict;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.PressureUnit;
@@ -168,7 +169,7 @@ public final class NetworkPage {
     return branch.flow().chokes()
         || branch
             .velocity()
-            .filter(velocity -> velocity.verdict() == PipeVelocity.Verdict.ABOVE)
+            .filter(velocity -> velocity.verdict() == VelocityVerdict.ABOVE)
             .isPresent();
   }
 
@@ -180,7 +181,7 @@ public final class NetworkPage {
   }
 
   private static String velocity(PipeVelocity velocity) {
-    return (velocity.verdict() == PipeVelocity.Verdict.ABOVE ? "too fast: " : "")
+    return (velocity.verdict() == VelocityVerdict.ABOVE ? "too fast: " : "")
         + Amounts.fixed(velocity.velocity().metresPerSecond(), 1) + " / "
         + Amounts.fixed(velocity.duty().highest().metresPerSecond(), 1);
   }

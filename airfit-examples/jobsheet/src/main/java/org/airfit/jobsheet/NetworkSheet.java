@@ -250,7 +250,7 @@ public record NetworkSheet(
             branch
                 .duty()
                 .flatMap(duty ->
-                    branch.pipe().map(pipe -> duty.judge(pipe, flow.massFlow(), fastest)))));
+                    branch.pipe().map(pipe -> PipeVelocity.of(duty, pipe, flow.massFlow(), fastest)))));
       }
     }
     return answers;

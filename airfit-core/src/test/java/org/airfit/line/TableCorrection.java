@@ -1,17 +1,11 @@
 package org.airfit.line;
 
-import java.util.List;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.Temperature;
-import org.airfit.source.Source;
-import org.airfit.working.Term;
-import org.airfit.working.UnitSystem;
-import org.airfit.working.Worked;
-import org.airfit.working.Working;
 
 /**
  * A drop read from the handbook table of schedule 40 pipe, carried over to another line.
@@ -30,8 +24,9 @@ import org.airfit.working.Working;
  * </tbody>
  * </table>
  *
- * <p>Holds for drops below a tenth of the absolute pressure, and for bores near the table's: the friction factor is taken along unchanged. <b>Source:</b> R. Darby and
- * R. P. Chhabra, <cite>Chemical Engineering Fluid Mechanics</cite>, 3rd ed., appendix G; the table is that of Crane TP-410.
+ * <p>Holds for drops below a tenth of the absolute pressure, and for bores near the table's: the friction factor is
+ * taken along unchanged. <b>Source:</b> R. Darby and R. P. Chhabra, <cite>Chemical Engineering Fluid
+ * Mechanics</cite>, 3rd ed., appendix G; the table is that of Crane TP-410.
  *
  * @param printed the drop the table prints for 100 ft
  * @param tableBore the bore of the pipe the table means
@@ -39,16 +34,12 @@ import org.airfit.working.Working;
  * @param temperature the temperature of the air
  * @param conduit the line; its roughness does not enter, its fittings are refused
  */
-public record TableCorrection(
+record TableCorrection(
     PressureDrop printed,
     Length tableBore,
     GaugePressure pressure,
     Temperature temperature,
-    Conduit conduit)
-    implements Worked {
-
-  private static final Source SOURCE = Source.handbook(
-      "Darby and Chhabra, Chemical Engineering Fluid Mechanics, 3rd ed., appendix G");
+    Conduit conduit) {
 
   private static final double ATMOSPHERE_PSI = 14.7;
   private static final double RANKINE_AT_ZERO = 460.0;
@@ -63,7 +54,7 @@ public record TableCorrection(
    * @param conduit the line; its roughness does not enter, its fittings are refused
    * @throws IllegalArgumentException if there is no bore, the line is in vacuum or has fittings
    */
-  public TableCorrection {
+  TableCorrection {
     if (!(tableBore.metres() > 0.0)) {
       throw new IllegalArgumentException(
           "bore of the table's pipe must be above 0 in, was " + tableBore.format(LengthUnit.INCH));
@@ -94,30 +85,5 @@ public record TableCorrection(
         * (RANKINE_AT_ZERO + fahrenheit())
         / (RANKINE_AT_ZERO + 60.0)
         * Math.pow(bores, 5.0));
-  }
-
-  @Override
-  public Working working(UnitSystem units) {
-    return Working.titled("Drop of a line from the table of schedule 40 pipe")
-        .step(
-            "Corrected for length, pressure, temperature and bore",
-            units.either(
-                "⟨Δp⟩ = ⟨Δp100⟩ × ⟨L⟩ / 30.48 × 7.90828 / (⟨P⟩ + 1.01353) × (273.333 + ⟨t⟩) / 288.889 × (⟨d40⟩ / ⟨d⟩)^5",
-                "⟨Δp⟩ = ⟨Δp100⟩ × ⟨L⟩ / 100 × 114.7 / (⟨P⟩ + 14.7) × (460 + ⟨t⟩) / 520 × (⟨d40⟩ / ⟨d⟩)^5"),
-            units.either(
-                "⟨Δp⟩ = ⟨Δp100⟩ \\cdot \\frac{⟨L⟩}{30.48} \\cdot \\frac{7.90828}{⟨P⟩ + 1.01353} \\cdot \\frac{273.333 + ⟨t⟩}{288.889} \\left(\\frac{⟨d40⟩}{⟨d⟩}\\right)^5",
-                "⟨Δp⟩ = ⟨Δp100⟩ \\cdot \\frac{⟨L⟩}{100} \\cdot \\frac{114.7}{⟨P⟩ + 14.7} \\cdot \\frac{460 + ⟨t⟩}{520} \\left(\\frac{⟨d40⟩}{⟨d⟩}\\right)^5"),
-            List.of(
-                units.saidPressure("Δp100", "\\Delta p_{100}", printed.pascals(), 7),
-                units.length("L", "L", conduit.length().metres(), 7),
-                units.saidPressure("P", "P", pressure.pascals(), 7),
-                units.either(
-                    Term.of("t", "t", temperature.celsius(), "°C", 6),
-                    Term.of("t", "t", fahrenheit(), "°F", 6)),
-                units.smallLength("d40", "d_{40}", tableBore.metres(), 6),
-                units.smallLength("d", "d", conduit.bore().metres(), 6)),
-            units.saidPressure("Δp", "\\Delta p", drop().pascals(), 3),
-            SOURCE)
-        .build();
   }
 }
