@@ -125,8 +125,8 @@ public sealed interface Supply permits Supply.Fixed, Regulator, Compressor {
     @Override
     public Working working(MassFlow flow, UnitSystem units) {
       Objects.requireNonNull(flow, "flow");
-      return Working.titled("Supply")
-          .note("The supply holds "
+      return Working.titled("Supply", units)
+          .answer("The supply holds "
               + still.pressure().format(units.pressureUnit())
               + " whatever flows.")
           .build();

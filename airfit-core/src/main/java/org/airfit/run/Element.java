@@ -151,7 +151,7 @@ sealed interface Element {
           inlet.pressure().pascals(),
           inlet.temperature().kelvins(),
           inlet.viscosity().pascalSeconds());
-      Working.Builder working = Working.titled("Pressure behind " + own.name);
+      Working.Builder working = Working.titled("Pressure behind " + own.name, units);
       if (own.flow instanceof FlowTable table) {
         working.note(
             "A table gives it: " + table + ", read with air at " + table.inlet().in(units)
@@ -162,7 +162,7 @@ sealed interface Element {
       String asked = massFlow.format(units.massFlowUnit()) + " from "
           + inlet.pressure().format(units.pressureUnit());
       return working
-          .note(
+          .answer(
               Double.isNaN(behind)
                   ? asked + " is more than it lets through."
                   : asked + " leaves "

@@ -60,14 +60,14 @@ public final class LargestFlow implements Worked {
   @Override
   public Working working(UnitSystem units) {
     String pressure = values.atTool.format(units.pressureUnit());
-    return Working.titled("Largest flow that arrives at " + pressure)
+    return Working.titled("Largest flow that arrives at " + pressure, units)
         .note("The flow was raised until "
             + values
                 .stopping
                 .map(name -> "more of it would not get through: " + name + " stops it.")
-                .orElse("just " + pressure + " was left at the tool.")
-            + " It is " + massFlow().format(units.massFlowUnit()) + ".")
+                .orElse("just " + pressure + " was left at the tool."))
         .include(values.result.working(units))
+        .answer("The largest flow is " + massFlow().format(units.massFlowUnit()) + ".")
         .build();
   }
 

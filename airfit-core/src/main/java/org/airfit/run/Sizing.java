@@ -373,9 +373,9 @@ public final class Sizing {
   }
 
   private static Working told(String title, SizingOption option, UnitSystem units) {
-    return Working.titled(title)
-        .note("Chosen: " + option.chosen() + " for " + option.price() + ".")
+    return Working.titled(title, units)
         .include(option.result().working(units))
+        .answer("Chosen: " + option.chosen() + " for " + option.price() + ".")
         .build();
   }
 }
