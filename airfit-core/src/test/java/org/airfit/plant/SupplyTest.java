@@ -14,6 +14,8 @@ import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.Temperature;
 import org.airfit.quantity.Volume;
+import org.airfit.working.Completeness;
+import org.airfit.working.Worked;
 import org.junit.jupiter.api.Test;
 
 class SupplyTest {
@@ -65,7 +67,9 @@ class SupplyTest {
     assertThat(bar(REGULATOR, 0.02)).isCloseTo(6.5, within(1.0e-12));
     assertThat(bar(REGULATOR, 0.04)).isCloseTo(6.0, within(1.0e-12));
     assertThat(REGULATOR.at(kg(0.28001))).isEmpty();
-    Pencil.check(units -> REGULATOR.working(kg(0.013), units));
+    Worked droop = units -> REGULATOR.working(kg(0.013), units);
+    Pencil.check(droop);
+    Completeness.check(droop);
     assertThat(REGULATOR.working(kg(0.013)).toText()).doesNotContain("beyond");
     assertThat(REGULATOR.working(kg(0.04)).toText()).contains("beyond the stated point of 0.02");
     assertThat(REGULATOR.working(kg(0.3)).toText()).contains("nothing would be left");
@@ -117,7 +121,11 @@ class SupplyTest {
 
   @Test
   void its_working_tells_which_of_the_three_it_is() {
-    Pencil.check(units -> COMPRESSOR.working(kg(0.03), units));
+    for (double flow : new double[] {0.03, 0.115}) {
+      Worked working = units -> COMPRESSOR.working(kg(flow), units);
+      Pencil.check(working);
+      Completeness.check(working);
+    }
     assertThat(COMPRESSOR.working(kg(0.03)).toText()).contains("keeps up", "start to the next");
     assertThat(COMPRESSOR.working(kg(0.0)).toText()).contains("keeps up");
     assertThat(COMPRESSOR.working(kg(0.115)).toText()).contains("sinks along the curve to 6 bar");

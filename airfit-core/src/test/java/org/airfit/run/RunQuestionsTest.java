@@ -29,6 +29,7 @@ import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
 import org.airfit.quantity.Volume;
+import org.airfit.working.Completeness;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -80,6 +81,7 @@ class RunQuestionsTest {
     assertThat(delivered(shop().at(balance.massFlow())).atTool()).isEqualTo(balance.atTool());
     assertThat(balance.choking()).isEmpty();
     Pencil.check(balance);
+    Completeness.check(balance);
     assertThat(balance.working().toText()).contains("Air taken by grinder");
   }
 
@@ -228,7 +230,8 @@ class RunQuestionsTest {
         .isBetween(needed.extraWorkByRule(), 1.4 * needed.extraWorkByRule());
     assertThat(needed.cautions()).isNotEmpty();
     assertThat(needed.neededGauge().bar()).isCloseTo(7.0 + rise, within(1.0e-9));
-    Pencil.check(needed.working());
+    Pencil.check(needed);
+    Completeness.check(needed);
   }
 
   @Test

@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.airfit.Comparison;
 import org.airfit.Pencil;
-import org.airfit.Rows;
 import org.airfit.Rows.Row;
+import org.airfit.Rows;
 import org.airfit.air.AirState;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
@@ -15,7 +15,9 @@ import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.Temperature;
 import org.airfit.quantity.Volume;
+import org.airfit.working.Completeness;
 import org.airfit.working.UnitSystem;
+import org.airfit.working.Worked;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -78,9 +80,13 @@ class ToolDemandTest {
   @ValueSource(doubles = {20.0, 52.35, 104.7})
   void the_printed_numbers_give_the_printed_flow(double psia) {
     AbsolutePressure inlet = AbsolutePressure.ofPsi(psia);
-    Pencil.check(units -> NUT_SETTER.withLoad(0.7).working(inlet, ATMOSPHERE, units));
+    Worked setter = units -> NUT_SETTER.withLoad(0.7).working(inlet, ATMOSPHERE, units);
+    Pencil.check(setter);
+    Completeness.check(setter);
     ToolDemand gun = ToolDemand.fixed("gun", RATED).withLoad(0.7);
-    Pencil.check(units -> gun.working(inlet, ATMOSPHERE, units));
+    Worked fixed = units -> gun.working(inlet, ATMOSPHERE, units);
+    Pencil.check(fixed);
+    Completeness.check(fixed);
     assertThat(NUT_SETTER.working(ATMOSPHERE, ATMOSPHERE, UnitSystem.SI).toText())
         .contains("takes nothing");
   }
