@@ -32,7 +32,8 @@ import org.airfit.working.Working;
  * </tbody>
  * </table>
  *
- * <p>Per volume of intake air, R T ṁ is p1 Q: handbooks write the adiabatic power as p1 Q/65.4 (r^0.286 − 1) in psia, ft³/min and hp, which is this with rounded constants. <b>Source:</b>
+ * <p>Per volume of intake air, R T ṁ is p1 Q: handbooks write the adiabatic power as p1 Q/65.4 (r^0.286 − 1) in psia,
+ * ft³/min and hp, which is this with rounded constants. <b>Source:</b>
  * ideal gas in steady flow, as in Cengel and Boles, Thermodynamics, chapter 7.
  *
  * <p>This class is immutable, thread-safe and value-based.
@@ -115,7 +116,8 @@ public final class Compression implements Worked {
   }
 
   /**
-   * Obtains compression in stages of equal ratio, without cooling in them and cooled to the intake's temperature between them.
+   * Obtains compression in stages of equal ratio, without cooling in them and cooled to the intake's temperature
+   * between them.
    *
    * @param intake the air taken in
    * @param discharge the pressure to reach

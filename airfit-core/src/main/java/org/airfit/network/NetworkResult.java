@@ -172,7 +172,8 @@ public sealed interface NetworkResult extends Worked {
     public <R> R fold(
         Function<? super Solved, ? extends R> solved,
         Function<? super NoSolution, ? extends R> none) {
-      return solved.apply(this);
+      Objects.requireNonNull(none, "none");
+      return Objects.requireNonNull(solved, "solved").apply(this);
     }
 
     @Override
@@ -197,7 +198,8 @@ public sealed interface NetworkResult extends Worked {
         if (branch.unsettled()) {
           working.note(
               branch.name()
-                  + " stands at Re 2300, where friction jumps: its drop lies between the laminar and the turbulent one.");
+                  + " stands at Re 2300, where friction jumps: its drop lies between the laminar"
+                  + " and the turbulent one.");
         }
       }
       values.pressures.keySet().forEach(node -> balance(working, node, units));
@@ -303,7 +305,8 @@ public sealed interface NetworkResult extends Worked {
     public <R> R fold(
         Function<? super Solved, ? extends R> solved,
         Function<? super NoSolution, ? extends R> none) {
-      return none.apply(this);
+      Objects.requireNonNull(solved, "solved");
+      return Objects.requireNonNull(none, "none").apply(this);
     }
 
     @Override

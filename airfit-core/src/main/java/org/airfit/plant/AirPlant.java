@@ -17,7 +17,8 @@ import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
 /**
- * What compresses the air of a shop, and what its electricity costs: the answers to what a leak, a pressure drop or a setting too high costs in a year.
+ * What compresses the air of a shop, and what its electricity costs: the answers to what a leak, a pressure drop or a
+ * setting too high costs in a year.
  *
  * <pre>
  *   flow                P = ṁ w(p) / (ηc ηm)
@@ -38,8 +39,10 @@ import org.airfit.working.Working;
  * </tbody>
  * </table>
  *
- * <p><b>Source:</b> steady-flow work as in Cengel and Boles, Thermodynamics, chapter 7, with the cost of a leak in example 7-22; a setting too high feeds openings in proportion to the absolute
- * pressure. Compressors idle at a good part of their power: what is saved in air is saved in money only as far as the compressor follows the demand.
+ * <p><b>Source:</b> steady-flow work as in Cengel and Boles, Thermodynamics, chapter 7, with the cost of a leak in
+ * example 7-22; a setting too high feeds openings in proportion to the absolute
+ * pressure. Compressors idle at a good part of their power: what is saved in air is saved in money only as far as the
+ * compressor follows the demand.
  *
  * @param compression from where to where the air is compressed, and how
  * @param compressorEfficiency work without losses over shaft work [-], in (0, 1]
@@ -147,7 +150,8 @@ public record AirPlant(
    * Finds what a pressure drop costs in a year, as the compressor makes it good.
    *
    * @param what what takes the pressure
-   * @param flow the mean flow that is compressed higher for it: of the whole plant, where the plant's pressure is raised
+   * @param flow the mean flow that is compressed higher for it: of the whole plant, where the plant's pressure is
+   *     raised
    * @param drop the pressure it takes
    * @return the cost
    * @throws IllegalArgumentException if nothing would be left to compress to without the drop

@@ -22,8 +22,10 @@ import org.airfit.working.Working;
 /**
  * A compressor that loads and unloads, with the receiver behind it.
  *
- * <p>While it delivers more than is taken, the pressure swings between cut-in and cut-out. A run is then computed at cut-in, the lowest it falls to. Where more is taken
- * than it delivers at cut-in, the pressure sinks along the curve of delivery until the two are equal. Where more is taken than the curve shows anywhere, it can't.
+ * <p>While it delivers more than is taken, the pressure swings between cut-in and cut-out. A run is then computed at
+ * cut-in, the lowest it falls to. Where more is taken
+ * than it delivers at cut-in, the pressure sinks along the curve of delivery until the two are equal. Where more is
+ * taken than the curve shows anywhere, it can't.
  *
  * <p>In a swing the receiver takes up and gives back V (p2 − p1)/(R T), so that
  *
@@ -31,10 +33,12 @@ import org.airfit.working.Working;
  *   t = V (p2 − p1)/(R T) (1/(ṁc − ṁ) + 1/ṁ)
  * </pre>
  *
- * <p>is the time from one start to the next; V receiver [m³], p1 and p2 cut-in and cut-out [Pa], ṁc delivery at the mean of the two and ṁ flow taken [kg/s]. It is shortest where ṁ is
+ * <p>is the time from one start to the next; V receiver [m³], p1 and p2 cut-in and cut-out [Pa], ṁc delivery at the
+ * mean of the two and ṁ flow taken [kg/s]. It is shortest where ṁ is
  * half of ṁc. <b>Source:</b> balance of mass.
  *
- * @param curve what it delivers against which pressure, pressures rising, deliveries not; at least two points, straight lines between
+ * @param curve what it delivers against which pressure, pressures rising, deliveries not; at least two points,
+ *     straight lines between
  * @param cutIn the pressure at which it begins to deliver, on the curve
  * @param cutOut the pressure at which it stops, above cut-in and on the curve
  * @param receiver the volume of the receiver, above 0
@@ -218,7 +222,10 @@ public record Compressor(
     return (before.pressure.pascals() - behind.pressure.pascals()) / (mass(before) - mass(behind));
   }
 
-  /** The first point that delivers less than a flow [kg/s] above what it delivers at cut-in; 0 where none delivers as much. */
+  /**
+   * The first point that delivers less than a flow [kg/s] above what it delivers at cut-in; 0 where none delivers as
+   * much.
+   */
   private int behind(double flow) {
     int i = 0;
     while (mass(curve.get(i)) >= flow) {

@@ -34,9 +34,12 @@ import org.airfit.working.Working;
  * </tbody>
  * </table>
  *
- * <p>The air left in the clearance expands before new air comes in, the more the higher the ratio. At a height the gauge at the discharge shows the same while the intake is thinner: the ratio rises. Leaks of
- * valves and rings and the heating of the intake are left out, as are rotary compressors, which have no clearance to speak of. <b>Source:</b> clearance and re-expansion as in
- * textbooks of compressors, and pressure over height of the International Standard Atmosphere (ISO 2533), up to 11 000 m; both from memory.
+ * <p>The air left in the clearance expands before new air comes in, the more the higher the ratio. At a height the
+ * gauge at the discharge shows the same while the intake is thinner: the ratio rises. Leaks of
+ * valves and rings and the heating of the intake are left out, as are rotary compressors, which have no clearance to
+ * speak of. <b>Source:</b> clearance and re-expansion as in
+ * textbooks of compressors, and pressure over height of the International Standard Atmosphere (ISO 2533), up to 11
+ * 000 m; both from memory.
  *
  * @param stages the stages, in [1, 10]
  * @param clearance the clearance of a stage over its swept volume [-], in [0, 0.5]
@@ -168,7 +171,8 @@ public record PistonCompressor(int stages, double clearance) {
    * @param height the height above the sea, at most 11 000 m
    * @param discharge what the gauge at the discharge shows
    * @return the share [-]
-   * @throws IllegalArgumentException if {@code height} is out of range, {@code discharge} is below the atmosphere, or nothing is delivered by the sea
+   * @throws IllegalArgumentException if {@code height} is out of range, {@code discharge} is below the
+   *     atmosphere, or nothing is delivered by the sea
    */
   public double volumeShareAt(Length height, GaugePressure discharge) {
     Objects.requireNonNull(height, "height");
@@ -183,7 +187,8 @@ public record PistonCompressor(int stages, double clearance) {
   }
 
   /**
-   * Finds what mass of air it delivers at a height, over what it delivers by the sea against the same gauge, at one temperature of the intake.
+   * Finds what mass of air it delivers at a height, over what it delivers by the sea against the same gauge, at one
+   * temperature of the intake.
    *
    * @param height the height above the sea, at most 11 000 m
    * @param discharge what the gauge at the discharge shows

@@ -39,8 +39,10 @@ import org.airfit.working.Working;
  * </tbody>
  * </table>
  *
- * <p>At the temperature of the reference state this is V = 14.7 t (Qd − Qc)/(p1 − p2) of the handbooks. The temperature is taken to hold; a fast emptying cools the air, and
- * the pressure then falls further. <b>Source:</b> Esposito, Fluid Power with Applications, section 13; MIL-HDBK-1028/6A, table 2, for the pipes.
+ * <p>At the temperature of the reference state this is V = 14.7 t (Qd − Qc)/(p1 − p2) of the handbooks. The
+ * temperature is taken to hold; a fast emptying cools the air, and
+ * the pressure then falls further. <b>Source:</b> Esposito, Fluid Power with Applications, section 13;
+ * MIL-HDBK-1028/6A, table 2, for the pipes.
  *
  * @param demand the flow taken
  * @param delivery the flow delivered meanwhile, at most the demand

@@ -19,7 +19,8 @@ import org.airfit.working.Working;
  *   p = p0 − (p0 − p1) ṁ/ṁ1
  * </pre>
  *
- * <p>p0 is what it holds while nothing flows, p1 what it still holds at the flow ṁ1. Two points of the maker's flow curve, or two readings of a gauge, give the line; it is taken
+ * <p>p0 is what it holds while nothing flows, p1 what it still holds at the flow ṁ1. Two points of the maker's flow
+ * curve, or two readings of a gauge, give the line; it is taken
  * on beyond ṁ1, where the real curve bends down. The line between stated points is an approximation of our own.
  *
  * @param still the air behind it while nothing flows

@@ -17,7 +17,10 @@ import org.airfit.working.UnitSystem;
 import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
-/** A named element of a run: a line, a part, or an element of the user's own. It explains the numbers that its {@link FlowElement} found. */
+/**
+ * A named element of a run: a line, a part, or an element of the user's own. It explains the numbers that its
+ * {@link FlowElement} found.
+ */
 sealed interface Element {
 
   /** {@return its name in the run} */

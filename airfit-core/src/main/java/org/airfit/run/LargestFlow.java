@@ -52,7 +52,10 @@ public final class LargestFlow implements Worked {
     return values.result;
   }
 
-  /** {@return what lets no more through, an element or "supply"; empty where the pressure asked for is what holds the flow} */
+  /**
+   * {@return what lets no more through, an element or "supply"; empty where the pressure asked for is what holds the
+   * flow}
+   */
   public Optional<String> stopping() {
     return values.stopping;
   }

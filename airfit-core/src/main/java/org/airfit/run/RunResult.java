@@ -3,6 +3,7 @@ package org.airfit.run;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import org.airfit.plant.Supply;
@@ -156,7 +157,8 @@ public sealed interface RunResult extends Worked {
     public <R> R fold(
         Function<? super Delivered, ? extends R> delivered,
         Function<? super Starved, ? extends R> starved) {
-      return delivered.apply(this);
+      Objects.requireNonNull(starved, "starved");
+      return Objects.requireNonNull(delivered, "delivered").apply(this);
     }
 
     @Override
@@ -218,7 +220,8 @@ public sealed interface RunResult extends Worked {
   }
 
   /**
-   * The flow cannot pass, whatever the tool does: an element chokes, or would need less than the atmosphere behind it, or the
+   * The flow cannot pass, whatever the tool does: an element chokes, or would need less than the atmosphere behind
+   * it, or the
    * supply does not give that much.
    *
    * <p>This class is immutable, thread-safe and value-based.
@@ -287,7 +290,8 @@ public sealed interface RunResult extends Worked {
     public <R> R fold(
         Function<? super Delivered, ? extends R> delivered,
         Function<? super Starved, ? extends R> starved) {
-      return starved.apply(this);
+      Objects.requireNonNull(delivered, "delivered");
+      return Objects.requireNonNull(starved, "starved").apply(this);
     }
 
     @Override

@@ -24,8 +24,9 @@ import org.airfit.working.Working;
 /**
  * The pressure the supply would need for the tool to have its own, and what raising it costs.
  *
- * <p>Raising the supply is the costly way: every kilogram of air of the whole shop is then compressed further, and every leak and every tool without a regulator takes more, in proportion to
- * the absolute pressure. A rule of the trade says 0.5 % of the power per psi (7 % per bar) near 100 psig.
+ * <p>Raising the supply is the costly way: every kilogram of air of the whole shop is then compressed further, and
+ * every leak and every tool without a regulator takes more, in proportion to the absolute pressure. A rule of the trade
+ * says 0.5 % of the power per psi (7 % per bar) near 100 psig.
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
@@ -130,7 +131,10 @@ public final class SupplyNeeded implements Worked {
     return values.run.massFlow();
   }
 
-  /** {@return the pressure of the supply at that flow; while nothing flows where it cannot give that much above the atmosphere} */
+  /**
+   * {@return the pressure of the supply at that flow; while nothing flows where it cannot give that much above the
+   * atmosphere}
+   */
   public AbsolutePressure present() {
     return values.present;
   }
@@ -176,7 +180,10 @@ public final class SupplyNeeded implements Worked {
         Math.max(0.0, values.needed.pascals() - values.present.pascals()));
   }
 
-  /** {@return the extra work on each kilogram of air over the present work [-]; negative where the pressure may fall, infinite where nothing is compressed at present} */
+  /**
+   * {@return the extra work on each kilogram of air over the present work [-]; negative where the pressure may fall,
+   * infinite where nothing is compressed at present}
+   */
   public double extraWork() {
     if (values.presentWork.joulesPerKilogram() == 0.0) {
       return isMet() ? 0.0 : Double.POSITIVE_INFINITY;

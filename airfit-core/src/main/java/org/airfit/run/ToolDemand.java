@@ -37,8 +37,8 @@ import org.airfit.working.Working;
  * </tbody>
  * </table>
  *
- * <p>Nearer to the atmosphere the flow falls off along the curve of ISO 6358 with b = 0.528, and is 0 at the atmosphere. The temperature of the air is left out of account. A
- * regulated or positive tool takes a fixed flow.
+ * <p>Nearer to the atmosphere the flow falls off along the curve of ISO 6358 with b = 0.528, and is 0 at the
+ * atmosphere. The temperature of the air is left out. A regulated or positive tool takes a fixed flow.
  *
  * <p>How much of the time a tool runs is its duty. Duty times load is the use factor: mean flow over rated flow.
  *
@@ -153,7 +153,8 @@ public final class ToolDemand {
    *
    * @param name what to call it
    * @param rated the flow it is rated at, above 0
-   * @param ratedInlet the absolute pressure at its inlet in the rating, at least 191.8 kPa, so that the rating is a choked one
+   * @param ratedInlet the absolute pressure at its inlet in the rating, at least 191.8 kPa, so that the rating is
+   *     a choked one
    * @return the demand, at full duty and load
    * @throws IllegalArgumentException if an argument is out of range
    */
@@ -175,7 +176,8 @@ public final class ToolDemand {
    *   ṁ = ρ V n
    * </pre>
    *
-   * <p>A cylinder driven by air both ways fills both sides in a cycle. What is left in it from the cycle before is not taken off, as handbooks do not: it is counted full each time. <b>Source:</b> ideal gas; Sullivan, Fluid
+   * <p>A cylinder driven by air both ways fills both sides in a cycle. What is left in it from the cycle before is
+   * not taken off, as handbooks do not: it is counted full each time. <b>Source:</b> ideal gas; Sullivan, Fluid
    * Power, example 15.5.
    *
    * @param name what to call it
@@ -320,7 +322,8 @@ public final class ToolDemand {
   }
 
   /**
-   * The pressure [Pa] at which a tool that follows the pressure takes a flow [kg/s]: p of {@link #flow} is the smaller root of (1 − 2b) p² +
+   * The pressure [Pa] at which a tool that follows the pressure takes a flow [kg/s]: p of {@link #flow} is the
+   * smaller root of (1 − 2b) p² +
    * 2 b pa p − pa² − (1 − b)² q² = 0 with q = ṁ pr/(u ṁr) as long as pa > b p, and q itself beyond.
    */
   double pascalsFor(double flow, double atmosphere) {
@@ -378,8 +381,8 @@ public final class ToolDemand {
         && name.equals(that.name)
         && rated.equals(that.rated)
         && ratedInlet.equals(that.ratedInlet)
-        && duty == that.duty
-        && load == that.load;
+        && Double.compare(duty, that.duty) == 0
+        && Double.compare(load, that.load) == 0;
   }
 
   @Override

@@ -106,7 +106,10 @@ class NetworkTest {
         .through("tool coupling", part(6.0, 0.3));
   }
 
-  /** One way from one supply to one tool is a run, and has the answer of a run: to the last digits, as the laws are the same. */
+  /**
+   * One way from one supply to one tool is a run, and has the answer of a run: to the last digits, as the laws are the
+   * same.
+   */
   @ParameterizedTest
   @ValueSource(doubles = {1.0e-5, 0.002, 0.012, 0.02})
   void a_network_of_one_way_is_a_run(double flow) {
@@ -208,7 +211,8 @@ class NetworkTest {
   }
 
   /**
-   * Four unknown nodes in two loops, solved another way: Newton on the pressures alone with a dense matrix of differences and the factorisation of Hipparchus, each flow found by halving in
+   * Four unknown nodes in two loops, solved another way: Newton on the pressures alone with a dense matrix of
+   * differences and the factorisation of Hipparchus, each flow found by halving in
    * {@link LossModel#flowFor} and {@link FlowCapacity#flow}.
    */
   @Test
@@ -295,7 +299,10 @@ class NetworkTest {
     assertThat(result.imbalance()).isLessThan(1.0e-12);
   }
 
-  /** The tool of fixed flow asks for more than the hose lets through into the open: it gets what that is, at the atmosphere, and says so. */
+  /**
+   * The tool of fixed flow asks for more than the hose lets through into the open: it gets what that is, at the
+   * atmosphere, and says so.
+   */
   @Test
   void a_tool_that_cannot_be_fed_starves_at_the_atmosphere() {
     NetworkResult.Solved result = solved(chain(fixed(0.2)));

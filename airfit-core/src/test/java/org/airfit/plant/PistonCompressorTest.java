@@ -39,8 +39,10 @@ class PistonCompressorTest {
   }
 
   /**
-   * The table does not tell the clearance. Ours is the middle of what piston compressors have, 3 to 15 % (from memory), and the tolerance what those bounds make of it. The rows ask for different
-   * clearances: 4 % at 2000 ft, 10 % at 8000 ft in one stage, so this says no more than that the law has the right size.
+   * The table does not tell the clearance. Ours is the middle of what piston compressors have, 3 to 15 % (from
+   * memory), and the tolerance what those bounds make of it. The rows ask for different
+   * clearances: 4 % at 2000 ft, 10 % at 8000 ft in one stage, so this says no more than that the law has the right
+   * size.
    */
   @ParameterizedTest
   @MethodSource("rows")
@@ -100,7 +102,10 @@ class PistonCompressorTest {
     Completeness.check(there);
   }
 
-  /** With a clearance of 15 % nothing new comes in once the air left expands over the whole stroke: r = (1 + 1/0.15)^1.4 = 17.3. */
+  /**
+   * With a clearance of 15 % nothing new comes in once the air left expands over the whole stroke: r = (1 + 1/0.15)^1.4
+   * = 17.3.
+   */
   @Test
   void a_ratio_that_the_clearance_fills_delivers_nothing() {
     PistonCompressor wide = new PistonCompressor(1, 0.15);

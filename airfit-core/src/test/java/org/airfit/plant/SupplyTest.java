@@ -108,7 +108,10 @@ class SupplyTest {
         .isThrownBy(() -> COMPRESSOR.delivery(AbsolutePressure.ofBar(4.9)));
   }
 
-  /** By hand: 0.5 m³ × 1 bar / (R × 293.15 K) = 0.59418 kg; at 0.0525 kg/s, half of 0.105, it fills and empties in 11.3178 s each. */
+  /**
+   * By hand: 0.5 m³ × 1 bar / (R × 293.15 K) = 0.59418 kg; at 0.0525 kg/s, half of 0.105, it fills and empties in
+   * 11.3178 s each.
+   */
   @Test
   void the_receiver_sets_the_time_between_starts() {
     Duration half = COMPRESSOR.timeBetweenStarts(kg(0.0525)).orElseThrow();
@@ -131,6 +134,38 @@ class SupplyTest {
     assertThat(COMPRESSOR.working(kg(0.115)).toText()).contains("sinks along the curve to 6 bar");
     assertThat(COMPRESSOR.working(kg(0.2)).toText()).contains("anywhere on its curve");
     assertThat(COMPRESSOR).hasToString("compressor, cut-in 7 bar(a), cut-out 8 bar(a), 500 L");
+  }
+
+  /** On plain doubles: at is the same, beyond the largest flow there is none, the slope is that of a difference. */
+  @Test
+  void every_supply_answers_on_plain_doubles_as_in_words() {
+    Supply fixed = Supply.fixed(SEVEN);
+    assertThat(fixed.holds()).isTrue();
+    assertThat(fixed.largest()).isInfinite();
+    assertThat(fixed.slope(1.0)).isZero();
+    assertThat(fixed.pascals(1.0)).isEqualTo(7.0e5);
+    for (Supply supply : List.of(REGULATOR, COMPRESSOR)) {
+      assertThat(supply.holds()).isFalse();
+      double most = supply.largest();
+      assertThat(supply.pascals(most * (1.0 - 1.0e-9))).isPositive();
+      assertThat(supply.pascals(most * (1.0 + 1.0e-9))).isNaN();
+      assertThat(supply.at(kg(most * (1.0 + 1.0e-9)))).isEmpty();
+      for (double flow : new double[] {0.01, 0.1, 0.112, 0.119}) {
+        assertThat(supply.at(kg(flow)).orElseThrow().pressure().pascals())
+            .isEqualTo(supply.pascals(flow));
+        double step = 1.0e-6;
+        double difference =
+            (supply.pascals(flow + step) - supply.pascals(flow - step)) / (2.0 * step);
+        assertThat(supply.slope(flow))
+            .isCloseTo(difference, within(1.0e-6 * Math.abs(difference)));
+      }
+    }
+    assertThat(REGULATOR.largest()).isCloseTo(0.28, within(1.0e-12));
+    assertThat(COMPRESSOR.largest()).isCloseTo(0.12, within(1.0e-14));
+    Regulator stiff = new Regulator(SEVEN, flow(0.02), AbsolutePressure.ofBar(7.0));
+    assertThat(stiff.largest()).isInfinite();
+    assertThat(stiff.slope(1.0)).isZero();
+    assertThat(stiff.holds()).as("it lets nothing back").isFalse();
   }
 
   @Test

@@ -34,7 +34,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The questions of a run that go beyond one flow: where a tool balances, what supply it needs, which change is cheapest. */
+/**
+ * The questions of a run that go beyond one flow: where a tool balances, what supply it needs, which change is
+ * cheapest.
+ */
 class RunQuestionsTest {
 
   private static final AbsolutePressure ATMOSPHERE = AbsolutePressure.ofBar(1.0);
@@ -85,7 +88,10 @@ class RunQuestionsTest {
     assertThat(balance.working().toText()).contains("Air taken by grinder");
   }
 
-  /** A coupling of C 2 chokes; the tool, three times its size, then takes what passes, at the pressure that leaves of it: p = pr ṁ/ṁr. */
+  /**
+   * A coupling of C 2 chokes; the tool, three times its size, then takes what passes, at the pressure that leaves of
+   * it: p = pr ṁ/ṁr.
+   */
   @Test
   void a_tool_too_large_chokes_the_coupling_and_has_what_that_leaves() {
     FlowCapacity small = part(2.0, 0.3);
@@ -359,7 +365,10 @@ class RunQuestionsTest {
         .withMessageStartingWith("name must be that of a part of this run");
   }
 
-  /** Doubling the loss of a line far from choking doubles its drop, and so it is for a part: both to the size of the drop over the pressure. */
+  /**
+   * Doubling the loss of a line far from choking doubles its drop, and so it is for a part: both to the size of the
+   * drop over the pressure.
+   */
   @Test
   void wear_and_dirt_multiply_the_loss() {
     MassFlow flow = MassFlow.ofKilogramsPerSecond(0.002);
