@@ -30,8 +30,10 @@ import org.openjdk.jmh.annotations.Warmup;
 import org.openjdk.jmh.infra.Blackhole;
 
 /**
- * How long it takes to tell a plug among twenty profiles by five dimensions, and to say what to measure next. All readings of a plug are by
- * one caliper and share its error. Every second profile differs from the one before in the groove width only; one plug in ten is of none.
+ * How long it takes to tell a plug among twenty profiles by five dimensions, and to say what to measure next. All
+ * readings of a plug are by
+ * one caliper and share its error. Every second profile differs from the one before in the groove width only; one
+ * plug in ten is of none.
  */
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.NANOSECONDS)
