@@ -237,7 +237,8 @@ class DocumentsTest {
         Orifice.sharp(Length.parse("3 mm")).flow(line, intake.pressure()).massFlow());
     Compression cooled = Compression.staged(intake, discharge, 2);
     PistonCompressor twoStage = new PistonCompressor(2, 0.08);
-    double massShare = twoStage.massShareAt(Length.parse("1500 m"), GaugePressure.parse("7 bar(g)"));
+    double massShare =
+        twoStage.massShareAt(Length.parse("1500 m"), GaugePressure.parse("7 bar(g)"));
     assertThat(hole.money()).isGreaterThan(Money.parse("1000 USD"));
     assertThat(cooled.joulesPerKilogram()).isLessThan(plant.compression().joulesPerKilogram());
     assertThat(cooled.intake()).isEqualTo(intake);

@@ -196,10 +196,9 @@ public sealed interface NetworkResult extends Worked {
           working.note(branch.name() + " chokes: the pressure behind it lies lower.");
         }
         if (branch.unsettled()) {
-          working.note(
-              branch.name()
-                  + " stands at Re 2300, where friction jumps: its drop lies between the laminar"
-                  + " and the turbulent one.");
+          working.note(branch.name()
+              + " stands at Re 2300, where friction jumps: its drop lies between the laminar"
+              + " and the turbulent one.");
         }
       }
       values.pressures.keySet().forEach(node -> balance(working, node, units));
@@ -221,10 +220,10 @@ public sealed interface NetworkResult extends Worked {
           values.branches.stream()
               .filter(branch -> branch.from().equals(node))
               .map(BranchFlow::massFlow),
-          values.tools.stream()
-              .filter(tool -> tool.node().equals(node))
-              .map(ToolFlow::massFlow)));
-      if (in.isEmpty() || out.isEmpty() || out.get(0) <= LEAST_SHARE * taken().kilogramsPerSecond()) {
+          values.tools.stream().filter(tool -> tool.node().equals(node)).map(ToolFlow::massFlow)));
+      if (in.isEmpty()
+          || out.isEmpty()
+          || out.get(0) <= LEAST_SHARE * taken().kilogramsPerSecond()) {
         return;
       }
       Working.Builder mass = Working.titled("Mass at " + node, units);
@@ -234,7 +233,10 @@ public sealed interface NetworkResult extends Worked {
       for (int i = 0; i < in.size() + out.size() - 1; i++) {
         Symbol symbol = flow(i + 1);
         symbols.add(symbol);
-        sum.append(i == 0 ? "" : i < in.size() ? " + " : " − ").append('⟨').append(symbol.text()).append('⟩');
+        sum.append(i == 0 ? "" : i < in.size() ? " + " : " − ")
+            .append('⟨')
+            .append(symbol.text())
+            .append('⟩');
         mass.given(symbol, i < in.size() ? in.get(i) : out.get(i - in.size() + 1), 4);
       }
       working.include(mass.step(
@@ -251,7 +253,10 @@ public sealed interface NetworkResult extends Worked {
 
     /** The largest first. */
     private static List<Double> flows(Stream<MassFlow> flows) {
-      return flows.map(MassFlow::kilogramsPerSecond).sorted(Comparator.reverseOrder()).toList();
+      return flows
+          .map(MassFlow::kilogramsPerSecond)
+          .sorted(Comparator.reverseOrder())
+          .toList();
     }
 
     private static Symbol flow(int number) {
@@ -311,7 +316,9 @@ public sealed interface NetworkResult extends Worked {
 
     @Override
     public Working working(UnitSystem units) {
-      return Working.titled("No steady flow in the network", units).answer(reason).build();
+      return Working.titled("No steady flow in the network", units)
+          .answer(reason)
+          .build();
     }
 
     @Override

@@ -87,13 +87,7 @@ public record AirPlant(
       "Work that the drop costs", "⟨w⟩ = ⟨w1⟩ − ⟨w2⟩", SOURCE, WORK, WORK_NOW, WORK_WITHOUT);
 
   private static final Formula MORE_AIR = Formula.of(
-      "Air taken on top",
-      "⟨ṁ⟩ = ⟨ṁn⟩ × (⟨ps⟩ / ⟨pn⟩ − 1)",
-      CHOKED,
-      FLOW,
-      FLOW_NEEDED,
-      SET,
-      NEEDED);
+      "Air taken on top", "⟨ṁ⟩ = ⟨ṁn⟩ × (⟨ps⟩ / ⟨pn⟩ − 1)", CHOKED, FLOW, FLOW_NEEDED, SET, NEEDED);
 
   /**
    * Checks the components.
@@ -239,7 +233,9 @@ public record AirPlant(
 
     @Override
     public void begin(Working.Builder working, UnitSystem units) {
-      working.given(FLOW, flow.kilogramsPerSecond(), 5).include(plant.compression.working(units), WORK);
+      working
+          .given(FLOW, flow.kilogramsPerSecond(), 5)
+          .include(plant.compression.working(units), WORK);
     }
   }
 

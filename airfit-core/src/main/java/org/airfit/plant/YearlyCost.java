@@ -45,12 +45,7 @@ public final class YearlyCost implements Worked {
       Formula.of("Electric power", "⟨P⟩ = ⟨Ps⟩ / ⟨ηm⟩", PRICE, POWER, SHAFT, OF_MOTOR);
 
   private static final Formula IN_THE_YEAR = Formula.of(
-      "Energy in the year",
-      "⟨E⟩ = ⟨P⟩ × ⟨t⟩",
-      PRICE,
-      ENERGY,
-      POWER.as(ValueKind.KILOWATTS),
-      TIME);
+      "Energy in the year", "⟨E⟩ = ⟨P⟩ × ⟨t⟩", PRICE, ENERGY, POWER.as(ValueKind.KILOWATTS), TIME);
 
   private static final Formula COST =
       Formula.of("Money in the year", "⟨K⟩ = ⟨E⟩ × ⟨r⟩", PRICE, MONEY, ENERGY, RATE);
@@ -115,8 +110,8 @@ public final class YearlyCost implements Worked {
 
   static void requireTime(Duration time) {
     if (Objects.requireNonNull(time, "time").isNegative()) {
-      throw new IllegalArgumentException(
-          "time in the year must be at least 0 h, was " + Digits.plain(seconds(time) / 3600.0) + " h");
+      throw new IllegalArgumentException("time in the year must be at least 0 h, was "
+          + Digits.plain(seconds(time) / 3600.0) + " h");
     }
   }
 

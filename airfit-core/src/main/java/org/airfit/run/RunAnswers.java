@@ -25,9 +25,8 @@ final class RunAnswers {
       "More than a tenth of the pressure is lost",
       "Between the receiver and the tool at most 10 % of the pressure should be lost."
           + " Look at the largest shares first.",
-      Source.handbook(
-          "Fluid Power Journal, article on Compressed Air Challenge training:"
-              + " at most 10 percent from receiver to point of use"));
+      Source.handbook("Fluid Power Journal, article on Compressed Air Challenge training:"
+          + " at most 10 percent from receiver to point of use"));
 
   private static final double BUDGET_SHARE = 0.1;
 

@@ -50,7 +50,8 @@ public sealed interface RunResult extends Worked {
    */
   final class Delivered implements RunResult {
 
-    private static final Source SUM = Source.derived("the drops of the elements, one after another");
+    private static final Source SUM =
+        Source.derived("the drops of the elements, one after another");
     private static final Symbol AT_SUPPLY = Symbol.of("ps", ValueKind.SAID_PRESSURE);
     private static final Symbol AT_TOOL = Symbol.of("pt", ValueKind.SAID_PRESSURE);
 
@@ -172,7 +173,8 @@ public sealed interface RunResult extends Worked {
       StringBuilder lost = new StringBuilder();
       for (int i = 0; i < arrival.shares.size(); i++) {
         ElementLoss share = arrival.shares.get(i);
-        Symbol drop = Symbol.of("Δp" + (i + 1), "\\Delta p_{" + (i + 1) + "}", ValueKind.SAID_PRESSURE);
+        Symbol drop =
+            Symbol.of("Δp" + (i + 1), "\\Delta p_{" + (i + 1) + "}", ValueKind.SAID_PRESSURE);
         symbols.add(drop);
         lost.append(" − ⟨").append(drop.text()).append('⟩');
         working.note(share.name() + ": from " + share.inlet().format(units.pressureUnit()) + " to "

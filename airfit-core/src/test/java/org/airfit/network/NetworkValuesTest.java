@@ -70,19 +70,18 @@ class NetworkValuesTest {
     values()
         .forEach(type -> assertThat(type.getDeclaredConstructors())
             .as(type.getSimpleName())
-            .allSatisfy(door ->
-                assertThat(Modifier.isPublic(door.getModifiers())).isFalse()));
+            .allSatisfy(
+                door -> assertThat(Modifier.isPublic(door.getModifiers())).isFalse()));
   }
 
   private static ToolDemand tool(double litresPerSecond) {
     return ToolDemand.following(
-        "grinder",
-        FreeAirFlow.ofAnrLitresPerSecond(litresPerSecond),
-        AbsolutePressure.ofBar(7.2));
+        "grinder", FreeAirFlow.ofAnrLitresPerSecond(litresPerSecond), AbsolutePressure.ofBar(7.2));
   }
 
   private static Conduit pipe() {
-    return Conduit.of(Length.ofMillimetres(15.0), Length.ofMetres(10.0), Length.ofMillimetres(0.05));
+    return Conduit.of(
+        Length.ofMillimetres(15.0), Length.ofMetres(10.0), Length.ofMillimetres(0.05));
   }
 
   private static Network network(double litresPerSecond) {

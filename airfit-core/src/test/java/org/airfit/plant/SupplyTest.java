@@ -156,8 +156,7 @@ class SupplyTest {
         double step = 1.0e-6;
         double difference =
             (supply.pascals(flow + step) - supply.pascals(flow - step)) / (2.0 * step);
-        assertThat(supply.slope(flow))
-            .isCloseTo(difference, within(1.0e-6 * Math.abs(difference)));
+        assertThat(supply.slope(flow)).isCloseTo(difference, within(1.0e-6 * Math.abs(difference)));
       }
     }
     assertThat(REGULATOR.largest()).isCloseTo(0.28, within(1.0e-12));

@@ -117,8 +117,12 @@ class OwnElementTest {
         .isCloseTo(difference, within(1.0e-6 * -difference));
     assertThat(worn.outletKelvins(flow, p, t, viscosity)).isEqualTo(t);
     assertThat(worn.nextJump(0.0, viscosity)).isInfinite();
-    FlowElement line =
-        Run.from(EIGHT, ATMOSPHERE).through("l", hose()).path().elements().get(0).flow();
+    FlowElement line = Run.from(EIGHT, ATMOSPHERE)
+        .through("l", hose())
+        .path()
+        .elements()
+        .get(0)
+        .flow();
     assertThat(new WornElement(line, 2.0).nextJump(0.0, viscosity))
         .isEqualTo(0.5 * line.nextJump(0.0, viscosity));
   }

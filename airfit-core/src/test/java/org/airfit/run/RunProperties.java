@@ -133,7 +133,8 @@ class RunProperties {
     double taken = tool(rated).flowAt(balance.atTool(), ATMOSPHERE).kilogramsPerSecond();
     double reynolds = 4.0 * flow / (Math.PI * 0.001 * bore * 1.813e-5);
     for (UnitSystem units : UnitSystem.values()) {
-      assertThat(balance.working(units).answers()).hasSize(1); // throws where it gives something else
+      assertThat(balance.working(units).answers())
+          .hasSize(1); // throws where it gives something else
     }
     // at Re 2300 the friction jumps, and with it the pressure: no flow balances exactly there
     if (Math.abs(reynolds - 2300.0) > 30.0) {

@@ -73,8 +73,8 @@ class RunValuesTest {
         .filter(type -> type != RunPath.class)
         .forEach(type -> assertThat(type.getDeclaredConstructors())
             .as(type.getSimpleName())
-            .allSatisfy(door ->
-                assertThat(Modifier.isPublic(door.getModifiers())).isFalse()));
+            .allSatisfy(
+                door -> assertThat(Modifier.isPublic(door.getModifiers())).isFalse()));
   }
 
   private static Run run(double boreMm) {

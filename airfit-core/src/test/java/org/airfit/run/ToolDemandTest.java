@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.airfit.Comparison;
 import org.airfit.Pencil;
-import org.airfit.Rows.Row;
 import org.airfit.Rows;
+import org.airfit.Rows.Row;
 import org.airfit.air.AirState;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;

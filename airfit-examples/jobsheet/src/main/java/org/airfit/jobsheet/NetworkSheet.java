@@ -249,8 +249,9 @@ public record NetworkSheet(
             flow,
             branch
                 .duty()
-                .flatMap(duty ->
-                    branch.pipe().map(pipe -> PipeVelocity.of(duty, pipe, flow.massFlow(), fastest)))));
+                .flatMap(duty -> branch
+                    .pipe()
+                    .map(pipe -> PipeVelocity.of(duty, pipe, flow.massFlow(), fastest)))));
       }
     }
     return answers;
