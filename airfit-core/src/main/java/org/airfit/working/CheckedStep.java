@@ -22,6 +22,9 @@ final class CheckedStep {
   /** A few units in the last place of a double: no value is known better. */
   private static final double ULPS = 8.0 * 0x1p-53;
 
+  /** What constants written with ten digits leave open, such as g_c in US units. */
+  private static final double TEN_DIGITS = 2.0e-10;
+
   private final Formula formula;
   private final UnitSystem units;
   private final Map<String, Double> shown = new HashMap<>();
@@ -123,9 +126,15 @@ final class CheckedStep {
         : Math.abs(formula.right(units, moved) - found());
   }
 
-  /** How far the result moves when the doubles put in move by a few of their last places. */
+  /**
+   * How far the result moves when the doubles put in move by a few of their last places, and the constants of US units by
+   * what their ten digits leave open. It is much where two roots lie close together, as they do next to choking.
+   */
   private double noise(List<Input> inputs) {
     double noise = Math.abs(claimed) * ULPS;
+    if (formula.isSolved() && units == UnitSystem.US) {
+      noise += TEN_DIGITS * Math.abs(formula.right(units, shown)) / slope();
+    }
     for (Input input : inputs) {
       String symbol = input.symbol.text();
       noise += moved(symbol, value(symbol) * (1.0 + ULPS));
