@@ -22,6 +22,9 @@ final class CheckedStep {
   /** What a search leaves of a value: none is known better, as a fraction of it. */
   private static final double KNOWN_TO = 1.0e-12;
 
+  /** What constants written with ten digits leave open, such as g_c in US units. */
+  private static final double TEN_DIGITS = 2.0e-10;
+
   private final Formula formula;
   private final UnitSystem units;
   private final Map<String, Double> shown = new HashMap<>();
@@ -124,11 +127,15 @@ final class CheckedStep {
   }
 
   /**
-   * How far the result moves when what is put in moves by as much as it is known to. A difference of two large values
-   * is known no better than they are.
+   * How far the result moves when what is put in moves by as much as it is known to, and the constants of US units by what
+   * their ten digits leave open: much where two roots lie close together, as they do next to choking. A difference of
+   * two large values is known no better than they are.
    */
   private double noise(List<Input> inputs) {
     double noise = Math.abs(claimed) * KNOWN_TO;
+    if (formula.isSolved() && units == UnitSystem.US) {
+      noise += TEN_DIGITS * Math.abs(formula.right(units, shown)) / slope();
+    }
     for (Input input : inputs) {
       String symbol = input.symbol.text();
       noise += moved(symbol, value(symbol) * (1.0 + KNOWN_TO));

@@ -30,6 +30,7 @@ import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
 import org.airfit.quantity.Volume;
 import org.airfit.working.Completeness;
+import org.airfit.working.UnitSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -125,6 +126,23 @@ class RunQuestionsTest {
     assertThat(balance.choking().orElseThrow().name()).isEqualTo("thin");
     assertThat(balance.shares().get(0).inletMach()).isBetween(0.05, 0.5);
     assertThat(balance.shares().get(0).outletMach()).isGreaterThan(0.8);
+  }
+
+  /**
+   * Next to choking two roots of the line's equation lie close together; the ten digits of g_c once moved one by 0.005
+   * psi.
+   */
+  @Test
+  void the_working_of_a_choking_hose_can_be_told_in_both_systems() {
+    Run run = Run.from(EIGHT.at(AbsolutePressure.ofBar(12.0)), ATMOSPHERE)
+        .through("coupling", part(0.500933847, 1.0069e-5))
+        .through("hose", HOSE.withBore(Length.ofMillimetres(4.00000023)));
+    RunResult balance = run.balance(
+        ToolDemand.following("tool", air(0.155396584), AbsolutePressure.ofBar(7.0)));
+    assertThat(delivered(balance).choking()).isPresent();
+    for (UnitSystem units : UnitSystem.values()) {
+      assertThat(balance.working(units).answers()).hasSize(1);
+    }
   }
 
   @Test
