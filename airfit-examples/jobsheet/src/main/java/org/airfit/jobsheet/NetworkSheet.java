@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.airfit.air.AirState;
@@ -50,8 +51,11 @@ public record NetworkSheet(
   private static final double LARGER = 1.5;
   private static final double WORTH_PASCALS = 1000.0;
 
-  /** Copies the lists. */
+  /** Copies the lists; refuses what is null. */
   public NetworkSheet {
+    Objects.requireNonNull(job, "job");
+    Objects.requireNonNull(all, "all");
+    Objects.requireNonNull(simulation, "simulation");
     closures = List.copyOf(closures);
     improvements = List.copyOf(improvements);
   }
