@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -17,6 +18,7 @@ import org.airfit.air.AirState;
 import org.airfit.air.Compression;
 import org.airfit.flow.FannoFlow;
 import org.airfit.flow.FlowCapacity;
+import org.airfit.flow.FlowElement;
 import org.airfit.flow.FlowElements;
 import org.airfit.flow.FlowLoss;
 import org.airfit.flow.FlowTable;
@@ -36,10 +38,13 @@ import org.airfit.line.FrictionLaw;
 import org.airfit.line.PipeFitting;
 import org.airfit.line.Wall;
 import org.airfit.measure.Instrument;
+import org.airfit.network.BranchFlow;
 import org.airfit.network.Network;
 import org.airfit.network.NetworkResult;
 import org.airfit.network.NetworkSimulation;
+import org.airfit.network.SupplyFlow;
 import org.airfit.plant.AirPlant;
+import org.airfit.plant.PistonCompressor;
 import org.airfit.plant.Supply;
 import org.airfit.plant.YearlyCost;
 import org.airfit.plug.DemoProfiles;
@@ -53,6 +58,7 @@ import org.airfit.quantity.DecimalMark;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.Money;
 import org.airfit.quantity.NominalThreadSize;
 import org.airfit.quantity.PressureDrop;
@@ -60,6 +66,8 @@ import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
 import org.airfit.quantity.ValveCoefficient;
 import org.airfit.run.Change;
+import org.airfit.run.ElementLoss;
+import org.airfit.run.LargestFlow;
 import org.airfit.run.RankedChange;
 import org.airfit.run.Run;
 import org.airfit.run.RunResult;
@@ -68,6 +76,7 @@ import org.airfit.run.Sizing;
 import org.airfit.run.SupplyNeeded;
 import org.airfit.run.ToolDemand;
 import org.airfit.source.Source;
+import org.airfit.working.UnitSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -159,7 +168,24 @@ class DocumentsTest {
         wrench,
         List.of(new Change("wider hose", run.replacing("hose", wider), Money.parse("30 USD"))));
     Optional<SupplyNeeded> raised = run.supplyNeeded(wrench, GaugePressure.parse("90 psig"));
-    assertThat(balanced).isInstanceOf(RunResult.Delivered.class);
+    Optional<LargestFlow> most = run.largestFlow(GaugePressure.parse("85 psig"));
+    RunResult.Delivered fed = (RunResult.Delivered) balanced;
+    Optional<ElementLoss> choking = fed.choking();
+    List<ElementLoss> largestLossFirst = fed.ranked();
+    FreeAirFlow mean = wrench.withDuty(0.5).withLoad(0.8).meanFlow();
+    FlowElement filter = FlowElements.ofTable(
+        AirState.of(AbsolutePressure.parse("104.7 psia"), Temperature.parse("68 °F")),
+        List.of(
+            new FlowLoss(FreeAirFlow.parse("10 scfm"), PressureDrop.parse("0.4 psi")),
+            new FlowLoss(FreeAirFlow.parse("30 scfm"), PressureDrop.parse("3.1 psi"))),
+        Source.measured("sheet of the filter"));
+    RunResult filtered = run.through("filter", filter).balance(wrench);
+    assertThat(most.orElseThrow().stopping()).isEmpty();
+    assertThat(choking).isEmpty();
+    assertThat(largestLossFirst).extracting(ElementLoss::name).containsExactly("hose");
+    assertThat(mean).isEqualTo(FreeAirFlow.parse("10 scfm"));
+    assertThat(((RunResult.Delivered) filtered).atTool()).isLessThan(fed.atTool());
+    assertThat(filtered.working(UnitSystem.US).toText()).contains("sheet of the filter");
     assertThat(ranked.get(0).gain().pascals()).isPositive();
     assertThat(raised.orElseThrow().needed()).isGreaterThan(AbsolutePressure.ofPsi(104.0));
   }
@@ -248,7 +274,13 @@ class DocumentsTest {
         .build();
     NetworkResult steady = ring.solve();
     NetworkSimulation shop = ring.simulate(42, 1000);
-    assertThat(steady).isInstanceOf(NetworkResult.Solved.class);
+    NetworkResult.Solved flowing = (NetworkResult.Solved) steady;
+    Map<String, AbsolutePressure> pressures = flowing.pressures();
+    List<BranchFlow> branches = flowing.branches();
+    List<SupplyFlow> supplies = flowing.supplies();
+    assertThat(pressures).containsOnlyKeys("compressor", "bench", "tool");
+    assertThat(branches).extracting(BranchFlow::name).containsExactly("north", "south", "coupler");
+    assertThat(supplies.get(0).given()).isGreaterThan(MassFlow.ofKilogramsPerSecond(0.0));
     assertThat(shop.unsolved()).isZero();
   }
 
@@ -266,7 +298,14 @@ class DocumentsTest {
     YearlyCost hole = plant.ofFlow(
         "hole of 3 mm",
         Orifice.sharp(Length.parse("3 mm")).flow(line, intake.pressure()).massFlow());
+    Compression cooled = Compression.staged(intake, discharge, 2);
+    PistonCompressor twoStage = new PistonCompressor(2, 0.08);
+    double massShare =
+        twoStage.massShareAt(Length.parse("1500 m"), GaugePressure.parse("7 bar(g)"));
     assertThat(hole.money()).isGreaterThan(Money.parse("1000 USD"));
+    assertThat(cooled.joulesPerKilogram()).isLessThan(plant.compression().joulesPerKilogram());
+    assertThat(cooled.intake()).isEqualTo(intake);
+    assertThat(massShare).isBetween(0.5, 1.0);
   }
 
   @Test

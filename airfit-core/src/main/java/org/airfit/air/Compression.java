@@ -1,12 +1,15 @@
 package org.airfit.air;
 
-import java.util.List;
+import java.util.Objects;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.Power;
-import org.airfit.quantity.PressureUnit;
 import org.airfit.source.Source;
-import org.airfit.working.Term;
+import org.airfit.working.Formula;
+import org.airfit.working.Symbol;
+import org.airfit.working.UnitSystem;
+import org.airfit.working.ValueKind;
+import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
 /**
@@ -29,15 +32,46 @@ import org.airfit.working.Working;
  * </tbody>
  * </table>
  *
- * <p>Per volume of intake air, R T ṁ is p1 Q: handbooks write the adiabatic power as p1 Q/65.4 (r^0.286 − 1) in psia, ft³/min and hp, which is this with rounded constants. <b>Source:</b>
+ * <p>Per volume of intake air, R T ṁ is p1 Q: handbooks write the adiabatic power as p1 Q/65.4 (r^0.286 − 1) in psia,
+ * ft³/min and hp, which is this with rounded constants. <b>Source:</b>
  * ideal gas in steady flow, as in Cengel and Boles, Thermodynamics, chapter 7.
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
-public final class Compression {
+public final class Compression implements Worked {
 
   private static final Source SOURCE = Source.handbook(
       "steady-flow work of an ideal gas, Cengel and Boles, Thermodynamics, chapter 7");
+
+  private static final Symbol WORK = Symbol.of("w", ValueKind.ENERGY_PER_MASS);
+  private static final Symbol GAS_CONSTANT_OF_AIR = Symbol.of("R", ValueKind.HEAT_CAPACITY);
+  private static final Symbol KELVINS = Symbol.of("T", ValueKind.TEMPERATURE);
+  private static final Symbol INTAKE = Symbol.of("p1", ValueKind.PRESSURE);
+  private static final Symbol DISCHARGE = Symbol.of("p2", ValueKind.PRESSURE);
+  private static final Symbol STAGES = Symbol.of("z", ValueKind.NUMBER);
+  private static final Symbol RATIO = Symbol.of("γ", ValueKind.NUMBER);
+
+  private static final Formula ISOTHERMAL = Formula.of(
+      "Work at one temperature",
+      "⟨w⟩ = ⟨R⟩ × ⟨T⟩ × ln(⟨p2⟩ / ⟨p1⟩)",
+      SOURCE,
+      WORK,
+      GAS_CONSTANT_OF_AIR,
+      KELVINS,
+      DISCHARGE,
+      INTAKE);
+
+  private static final Formula ADIABATIC = Formula.of(
+      "Work without heat",
+      "⟨w⟩ = ⟨z⟩ × ⟨γ⟩ / (⟨γ⟩ − 1) × ⟨R⟩ × ⟨T⟩ × ((⟨p2⟩ / ⟨p1⟩)^((⟨γ⟩ − 1) / (⟨γ⟩ × ⟨z⟩)) − 1)",
+      SOURCE,
+      WORK,
+      STAGES,
+      RATIO,
+      GAS_CONSTANT_OF_AIR,
+      KELVINS,
+      DISCHARGE,
+      INTAKE);
 
   private static final int MOST_STAGES = 10;
 
@@ -46,6 +80,8 @@ public final class Compression {
   private final int stages; // 0 for isothermal
 
   private Compression(AirState intake, AbsolutePressure discharge, int stages) {
+    Objects.requireNonNull(intake, "intake");
+    Objects.requireNonNull(discharge, "discharge");
     if (discharge.compareTo(intake.pressure()) < 0) {
       throw new IllegalArgumentException("discharge pressure must be at least that of the intake, "
           + intake.pressure() + ", was " + discharge);
@@ -80,7 +116,8 @@ public final class Compression {
   }
 
   /**
-   * Obtains compression in stages of equal ratio, without cooling in them and cooled to the intake's temperature between them.
+   * Obtains compression in stages of equal ratio, without cooling in them and cooled to the intake's temperature
+   * between them.
    *
    * @param intake the air taken in
    * @param discharge the pressure to reach
@@ -103,7 +140,7 @@ public final class Compression {
    * @throws IllegalArgumentException if {@code other} is below the intake
    */
   public Compression to(AbsolutePressure other) {
-    return new Compression(intake, other, stages);
+    return new Compression(intake, Objects.requireNonNull(other, "other"), stages);
   }
 
   /** {@return the air taken in} */
@@ -139,43 +176,25 @@ public final class Compression {
    * @return the power
    */
   public Power power(MassFlow flow) {
-    return Power.ofWatts(flow.kilogramsPerSecond() * joulesPerKilogram());
+    return Power.ofWatts(
+        Objects.requireNonNull(flow, "flow").kilogramsPerSecond() * joulesPerKilogram());
   }
 
-  /** {@return how the work follows from the pressures} */
-  public Working working() {
-    Working.Builder working = Working.titled("Work of " + this);
-    Term w = Term.of("w", "w", joulesPerKilogram(), "J/kg", 7);
-    Term r = Term.of("R", "R", AirState.GAS_CONSTANT, "J/(kg K)", 8);
-    Term t = Term.of("T", "T", intake.temperature().kelvins(), "K", 8);
-    Term p2 = Term.of("p2", "p_2", discharge.pascals(), "Pa", 10);
-    Term p1 = Term.of("p1", "p_1", intake.pressure().pascals(), "Pa", 10);
+  @Override
+  public Working working(UnitSystem units) {
+    Working.Builder working = Working.titled("Work of " + in(units), units)
+        .given(GAS_CONSTANT_OF_AIR, AirState.GAS_CONSTANT, 8)
+        .given(KELVINS, intake.temperature().kelvins(), 6)
+        .given(DISCHARGE, discharge.pascals(), 6)
+        .given(INTAKE, intake.pressure().pascals(), 6);
     if (stages == 0) {
-      return working
-          .step(
-              "Work at one temperature",
-              "⟨w⟩ = ⟨R⟩ × ⟨T⟩ × ln(⟨p2⟩ / ⟨p1⟩)",
-              "⟨w⟩ = ⟨R⟩ \\cdot ⟨T⟩ \\ln\\frac{⟨p2⟩}{⟨p1⟩}",
-              List.of(r, t, p2, p1),
-              w,
-              SOURCE)
-          .build();
+      return working.step(ISOTHERMAL, joulesPerKilogram(), 6).answer(WORK).build();
     }
     return working
-        .step(
-            "Work without heat",
-            "⟨w⟩ = ⟨z⟩ × ⟨γ⟩ / (⟨γ⟩ − 1) × ⟨R⟩ × ⟨T⟩ × ((⟨p2⟩ / ⟨p1⟩)^((⟨γ⟩ − 1) / (⟨γ⟩ × ⟨z⟩)) − 1)",
-            "⟨w⟩ = ⟨z⟩ \\frac{⟨γ⟩}{⟨γ⟩ - 1} ⟨R⟩ \\cdot ⟨T⟩"
-                + " \\left(\\left(\\frac{⟨p2⟩}{⟨p1⟩}\\right)^{\\frac{⟨γ⟩ - 1}{⟨γ⟩ ⟨z⟩}} - 1\\right)",
-            List.of(
-                Term.of("z", "z", stages, "", 2),
-                Term.of("γ", "\\gamma", AirState.HEAT_CAPACITY_RATIO, "", 3),
-                r,
-                t,
-                p2,
-                p1),
-            w,
-            SOURCE)
+        .given(STAGES, stages, 2)
+        .given(RATIO, AirState.HEAT_CAPACITY_RATIO, 3)
+        .step(ADIABATIC, joulesPerKilogram(), 6)
+        .answer(WORK)
         .build();
   }
 
@@ -192,15 +211,19 @@ public final class Compression {
     return 31 * (31 * intake.hashCode() + discharge.hashCode()) + stages;
   }
 
-  /** {@return the compression, such as "adiabatic compression in 2 stages from 1 bar(a) to 8 bar(a)"} */
-  @Override
-  public String toString() {
+  private String in(UnitSystem units) {
     String kind = switch (stages) {
       case 0 -> "isothermal compression";
       case 1 -> "adiabatic compression";
       default -> "adiabatic compression in " + stages + " stages";
     };
-    return kind + " from " + intake.pressure().format(PressureUnit.BAR) + " to "
-        + discharge.format(PressureUnit.BAR);
+    return kind + " from " + intake.pressure().format(units.pressureUnit()) + " to "
+        + discharge.format(units.pressureUnit());
+  }
+
+  /** {@return the compression, such as "adiabatic compression in 2 stages from 1 bar(a) to 8 bar(a)"} */
+  @Override
+  public String toString() {
+    return in(UnitSystem.SI);
   }
 }

@@ -25,8 +25,9 @@ public final class Table {
    */
   public static List<Row> read(Class<?> beside, String file) {
     try (InputStream in = Objects.requireNonNull(beside.getResourceAsStream(file), file)) {
-      List<String> lines =
-          new String(in.readAllBytes(), StandardCharsets.UTF_8).lines().toList();
+      // a last line without an end, and one with an end, are the same
+      String text = new String(in.readAllBytes(), StandardCharsets.UTF_8).stripTrailing();
+      List<String> lines = List.of(text.split("\n", -1));
       List<String> heading = cells(lines.get(0));
       return lines.stream().skip(1).map(line -> Row.of(heading, cells(line))).toList();
     } catch (IOException e) {

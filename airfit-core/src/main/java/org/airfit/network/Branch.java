@@ -6,7 +6,10 @@ import org.airfit.line.Conduit;
 import org.airfit.line.LossModel;
 import org.airfit.run.Run;
 
-/** A named branch between two nodes: a line, a part, or an element of the user's own. It obeys the law of the same element in a run. */
+/**
+ * A named branch between two nodes: a line, a part, or an element of the user's own. It obeys the law of the same
+ * element in a run.
+ */
 sealed interface Branch {
 
   /** {@return its name} */

@@ -26,10 +26,13 @@ import org.jspecify.annotations.Nullable;
 /**
  * Supplies, lines, parts and tools joined at nodes: a header with branches, a ring, or any mixture.
  *
- * <p>A branch obeys the same law as an element of a {@link Run}. The flow settles where mass is conserved at every node and
- * every branch has the drop of its flow. Lines and parts let air through in either direction. The air has the temperature of the supply everywhere; a line by an adiabatic model begins with it again.
+ * <p>A branch obeys the same law as an element of a {@link Run}. The flow settles where mass is conserved at every
+ * node and
+ * every branch has the drop of its flow. Lines and parts let air through in either direction. The air has the
+ * temperature of the supply everywhere; a line by an adiabatic model begins with it again.
  *
- * <p>A tool that is fed from a node with less than it wants takes what there is, down to the atmosphere: the result says that it starves.
+ * <p>A tool that is fed from a node with less than it wants takes what there is, down to the atmosphere: the result
+ * says that it starves.
  *
  * <p>This class is immutable and thread-safe.
  */
@@ -163,7 +166,8 @@ public final class Network {
   /**
    * Finds the steady flow with every tool taking its mean flow: load times duty.
    *
-   * <p>The mean of the pressures is lower than the pressure at the mean flows, as losses grow with the square of the flow; {@link #simulate} shows by how much.
+   * <p>The mean of the pressures is lower than the pressure at the mean flows, as losses grow with the square of the
+   * flow; {@link #simulate} shows by how much.
    *
    * @return the flow everywhere, or why there is none
    */

@@ -2,20 +2,23 @@ package org.airfit.network;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.Function;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.airfit.internal.Digits;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.MassFlowUnit;
 import org.airfit.safety.Caution;
 import org.airfit.source.Source;
-import org.airfit.working.Term;
+import org.airfit.working.Formula;
+import org.airfit.working.Symbol;
 import org.airfit.working.UnitSystem;
+import org.airfit.working.ValueKind;
 import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
@@ -44,6 +47,9 @@ public sealed interface NetworkResult extends Worked {
   final class Solved implements NetworkResult {
 
     private static final Source BALANCE = Source.derived("balance of mass at a node");
+
+    /** Below this part of all that the tools take, a flow is as small as what the solver leaves out of balance [-]. */
+    private static final double LEAST_SHARE = 1.0e-6;
 
     private record Values(
         AbsolutePressure atmosphere,
@@ -166,12 +172,13 @@ public sealed interface NetworkResult extends Worked {
     public <R> R fold(
         Function<? super Solved, ? extends R> solved,
         Function<? super NoSolution, ? extends R> none) {
-      return solved.apply(this);
+      Objects.requireNonNull(none, "none");
+      return Objects.requireNonNull(solved, "solved").apply(this);
     }
 
     @Override
     public Working working(UnitSystem units) {
-      Working.Builder working = Working.titled("Steady flow in the network")
+      Working.Builder working = Working.titled("Steady flow in the network", units)
           .note("Flows and pressures were found together by Newton's method in " + values.iterations
               + " steps; mass is out of balance by " + Digits.significant(values.imbalance, 2)
               + " of the whole flow. They are checked branch by branch and node by node.");
@@ -189,56 +196,71 @@ public sealed interface NetworkResult extends Worked {
           working.note(branch.name() + " chokes: the pressure behind it lies lower.");
         }
         if (branch.unsettled()) {
-          working.note(
-              branch.name()
-                  + " stands at Re 2300, where friction jumps: its drop lies between the laminar and the turbulent one.");
+          working.note(branch.name()
+              + " stands at Re 2300, where friction jumps: its drop lies between the laminar"
+              + " and the turbulent one.");
         }
       }
       values.pressures.keySet().forEach(node -> balance(working, node, units));
-      return working.build();
+      return working
+          .answer("The flow is steady: the tools take " + taken().format(units.massFlowUnit())
+              + " together.")
+          .build();
     }
 
+    /** Mass at a node without a supply: what comes in, less what goes out before, is the largest flow that goes out. */
     private void balance(Working.Builder working, String node, UnitSystem units) {
-      List<BranchFlow> in =
-          values.branches.stream().filter(branch -> branch.to().equals(node)).toList();
+      if (values.supplies.stream().anyMatch(supply -> supply.node().equals(node))) {
+        return;
+      }
+      List<Double> in = flows(values.branches.stream()
+          .filter(branch -> branch.to().equals(node))
+          .map(BranchFlow::massFlow));
+      List<Double> out = flows(Stream.concat(
+          values.branches.stream()
+              .filter(branch -> branch.from().equals(node))
+              .map(BranchFlow::massFlow),
+          values.tools.stream().filter(tool -> tool.node().equals(node)).map(ToolFlow::massFlow)));
       if (in.isEmpty()
-          || values.supplies.stream().anyMatch(supply -> supply.node().equals(node))) {
+          || out.isEmpty()
+          || out.get(0) <= LEAST_SHARE * taken().kilogramsPerSecond()) {
         return;
       }
-      List<Double> out = new ArrayList<>();
-      values.branches.stream()
-          .filter(branch -> branch.from().equals(node))
-          .forEach(branch -> out.add(branch.massFlow().kilogramsPerSecond()));
-      values.tools.stream()
-          .filter(tool -> tool.node().equals(node))
-          .forEach(tool -> out.add(tool.massFlow().kilogramsPerSecond()));
-      if (out.isEmpty()) {
-        return;
+      Working.Builder mass = Working.titled("Mass at " + node, units);
+      List<Symbol> symbols = new ArrayList<>();
+      symbols.add(flow(in.size() + out.size()));
+      StringBuilder sum = new StringBuilder();
+      for (int i = 0; i < in.size() + out.size() - 1; i++) {
+        Symbol symbol = flow(i + 1);
+        symbols.add(symbol);
+        sum.append(i == 0 ? "" : i < in.size() ? " + " : " − ")
+            .append('⟨')
+            .append(symbol.text())
+            .append('⟩');
+        mass.given(symbol, i < in.size() ? in.get(i) : out.get(i - in.size() + 1), 4);
       }
-      List<Term> given = new ArrayList<>();
-      for (BranchFlow branch : in) {
-        given.add(flow(given.size() + 1, branch.massFlow().kilogramsPerSecond(), 14, units));
-      }
-      String plus =
-          given.stream().map(term -> "⟨" + term.symbol() + "⟩").collect(Collectors.joining(" + "));
-      StringBuilder minus = new StringBuilder();
-      double result = out.get(out.size() - 1);
-      for (double other : out.subList(0, out.size() - 1)) {
-        given.add(flow(given.size() + 1, other, 14, units));
-        minus.append(" − ⟨").append(given.get(given.size() - 1).symbol()).append('⟩');
-      }
-      Term last = flow(given.size() + 1, result, 4, units);
-      working.step(
-          "Mass at " + node + ": what comes in, less what goes out before, is what goes out last",
-          "⟨" + last.symbol() + "⟩ = " + plus + minus,
-          "⟨" + last.symbol() + "⟩ = " + (plus + minus).replace('−', '-'),
-          given,
-          last,
-          BALANCE);
+      working.include(mass.step(
+              Formula.of(
+                  "What comes in, less the other flows that go out, is the largest that goes out",
+                  "⟨" + symbols.get(0).text() + "⟩ = " + sum,
+                  BALANCE,
+                  symbols.toArray(Symbol[]::new)),
+              out.get(0),
+              4)
+          .answer(symbols.get(0))
+          .build());
     }
 
-    private static Term flow(int number, double kilogramsPerSecond, int digits, UnitSystem units) {
-      return units.massFlow("ṁ" + number, "\\dot m_{" + number + "}", kilogramsPerSecond, digits);
+    /** The largest first. */
+    private static List<Double> flows(Stream<MassFlow> flows) {
+      return flows
+          .map(MassFlow::kilogramsPerSecond)
+          .sorted(Comparator.reverseOrder())
+          .toList();
+    }
+
+    private static Symbol flow(int number) {
+      return Symbol.of("ṁ" + number, "\\dot m_{" + number + "}", ValueKind.MASS_FLOW);
     }
 
     @Override
@@ -288,12 +310,15 @@ public sealed interface NetworkResult extends Worked {
     public <R> R fold(
         Function<? super Solved, ? extends R> solved,
         Function<? super NoSolution, ? extends R> none) {
-      return none.apply(this);
+      Objects.requireNonNull(solved, "solved");
+      return Objects.requireNonNull(none, "none").apply(this);
     }
 
     @Override
     public Working working(UnitSystem units) {
-      return Working.titled("No steady flow in the network").note(reason).build();
+      return Working.titled("No steady flow in the network", units)
+          .answer(reason)
+          .build();
     }
 
     @Override

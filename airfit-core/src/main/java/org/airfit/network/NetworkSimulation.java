@@ -195,7 +195,8 @@ public final class NetworkSimulation {
   }
 
   /**
-   * Finds the receiver that carries the peaks: what all tools take at most in 95 % of the trials, over a time in which the compressor does not keep up.
+   * Finds the receiver that carries the peaks: what all tools take at most in 95 % of the trials, over a time in
+   * which the compressor does not keep up.
    *
    * @param delivery what the compressor delivers meanwhile
    * @param time how long a peak lasts

@@ -8,15 +8,18 @@ import org.airfit.run.ToolDemand;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Steady flow in a network, by Newton's method on flows and pressures at once, with the flows eliminated before each linear solution.
+ * Steady flow in a network, by Newton's method on flows and pressures at once, with the flows eliminated before each
+ * linear solution.
  *
  * <pre>
  *   branch a → b:  f(q, pa) − pb = 0        node i:  Σ q in − Σ q out − d(pi) = 0
  *   δq = (r + f_p δpa − δpb)/(−f_q)         r what is left of the branch's equation
  * </pre>
  *
- * <p>f is the law of a {@link SolverBranch}. Its ramp at Re 2300 is wide at first, a third of that flow, where Newton finds its way,
- * and is drawn in by tens to 10⁻⁹ of it, each answer leading to the next: a branch whose drop lies between the two values ends on it.
+ * <p>f is the law of a {@link SolverBranch}. Its ramp at Re 2300 is wide at first, a third of that flow, where Newton
+ * finds its way,
+ * and is drawn in by tens to 10⁻⁹ of it, each answer leading to the next: a branch whose drop lies between the two
+ * values ends on it.
  */
 final class NetworkSolver {
 
@@ -64,7 +67,9 @@ final class NetworkSolver {
     this.exhausted = new boolean[supplyAt.length];
   }
 
-  /** What the tools at a node take [kg/s]. Below 100 Pa of gauge pressure it goes in a straight line to nothing, and on. */
+  /**
+   * What the tools at a node take [kg/s]. Below 100 Pa of gauge pressure it goes in a straight line to nothing, and on.
+   */
   private double demand(int node, double p) {
     double sum = 0.0;
     for (ToolDemand tool : toolsAt.get(node)) {
@@ -160,7 +165,10 @@ final class NetworkSolver {
     return new SolverBranch.Scales(pressureScale, flowScale, floor, width);
   }
 
-  /** Draws the ramp in, and the flows on it with their drops kept; false where none is on it any more, or it is narrow enough. */
+  /**
+   * Draws the ramp in, and the flows on it with their drops kept; false where none is on it any more, or it is narrow
+   * enough.
+   */
   private boolean narrow() {
     boolean any = false;
     for (SolverBranch branch : branches) {
@@ -290,7 +298,10 @@ final class NetworkSolver {
     }
   }
 
-  /** No pressure ends below the atmosphere, where tools take nothing, or above the highest supply: steps beyond are cut short. */
+  /**
+   * No pressure ends below the atmosphere, where tools take nothing, or above the highest supply: steps beyond are cut
+   * short.
+   */
   private void confine(int[] unknown, double[] step) {
     for (int i = 0; i < pascals.length; i++) {
       if (unknown[i] >= 0) {

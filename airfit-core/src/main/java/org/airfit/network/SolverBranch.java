@@ -3,9 +3,11 @@ package org.airfit.network;
 import org.airfit.flow.FlowElement;
 
 /**
- * One branch as the solver sees it: its flow, and the law f(q, p1) of the pressure behind it with three edges made passable.
+ * One branch as the solver sees it: its flow, and the law f(q, p1) of the pressure behind it with three edges made
+ * passable.
  *
- * <p>Beyond choking the pressure falls by 10¹⁰ p/q instead of at once; below 10⁻⁷ of the whole flow the law is a straight line; and where
+ * <p>Beyond choking the pressure falls by 10¹⁰ p/q instead of at once; below 10⁻⁷ of the whole flow the law is a
+ * straight line; and where
  * friction jumps at Re 2300, a ramp leads from the laminar to the turbulent value.
  */
 final class SolverBranch {
@@ -110,7 +112,10 @@ final class SolverBranch {
         : Math.max(-element.slope(q, p1, kelvins, viscosity), (p1 - behind) / q);
   }
 
-  /** The slope of the chord to the pressure behind, round the corner where the branch chokes, which lies ahead by less than a step. */
+  /**
+   * The slope of the chord to the pressure behind, round the corner where the branch chokes, which lies ahead by less
+   * than a step.
+   */
   private double slopeToLimit(double q, double p1, double behind, double outlet, double width) {
     double limit = limit(p1);
     double steep = STEEP * p1 / limit;

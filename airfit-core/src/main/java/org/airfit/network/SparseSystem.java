@@ -9,11 +9,15 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * A linear system whose unknowns are coupled along the branches of a network: factorised without exchange of rows, in the order of least degree.
+ * A linear system whose unknowns are coupled along the branches of a network: factorised without exchange of rows, in
+ * the order of least degree.
  *
- * <p>The matrix has a symmetric pattern, no positive entry off its diagonal, and columns whose sum, the excess, is not negative, as flow between nodes has them. The excess is given instead of the
- * diagonal. Elimination then only ever adds numbers of one sign, and pivots keep their digits where conductances differ by twenty powers of ten: W. K. Grassmann, M. I. Taksar, D. P. Heyman, Oper.
- * Res. 33 (1985) 1107-1116, for Markov chains. The order and the places of all entries are worked out once; a factorisation is then plain arithmetic on arrays.
+ * <p>The matrix has a symmetric pattern, no positive entry off its diagonal, and columns whose sum, the excess, is
+ * not negative, as flow between nodes has them. The excess is given instead of the
+ * diagonal. Elimination then only ever adds numbers of one sign, and pivots keep their digits where conductances
+ * differ by twenty powers of ten: W. K. Grassmann, M. I. Taksar, D. P. Heyman, Oper.
+ * Res. 33 (1985) 1107-1116, for Markov chains. The order and the places of all entries are worked out once; a
+ * factorisation is then plain arithmetic on arrays.
  */
 final class SparseSystem {
 

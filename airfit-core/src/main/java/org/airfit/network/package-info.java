@@ -2,7 +2,8 @@
  * Headers, branches and rings with several tools: flows and pressures when they all run, or over a simulated shift.
  *
  * <p>A {@link org.airfit.network.Network} is built from the elements of the packages below and solved for a
- * {@link org.airfit.network.NetworkResult}. One supply, its elements in a row and one tool are a {@link org.airfit.run.Run}.
+ * {@link org.airfit.network.NetworkResult}. One supply, its elements in a row and one tool are a
+ * {@link org.airfit.run.Run}.
  *
  * <h2>Specification</h2>
  * <ul>

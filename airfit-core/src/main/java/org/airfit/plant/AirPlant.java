@@ -1,7 +1,6 @@
 package org.airfit.plant;
 
 import java.time.Duration;
-import java.util.List;
 import java.util.Objects;
 import org.airfit.air.Compression;
 import org.airfit.quantity.AbsolutePressure;
@@ -10,13 +9,16 @@ import org.airfit.quantity.Money;
 import org.airfit.quantity.Power;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.source.Source;
-import org.airfit.working.Term;
+import org.airfit.working.Formula;
+import org.airfit.working.Symbol;
 import org.airfit.working.UnitSystem;
+import org.airfit.working.ValueKind;
 import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
 /**
- * What compresses the air of a shop, and what its electricity costs: the answers to what a leak, a pressure drop or a setting too high costs in a year.
+ * What compresses the air of a shop, and what its electricity costs: the answers to what a leak, a pressure drop or a
+ * setting too high costs in a year.
  *
  * <pre>
  *   flow                P = ṁ w(p) / (ηc ηm)
@@ -37,8 +39,10 @@ import org.airfit.working.Working;
  * </tbody>
  * </table>
  *
- * <p><b>Source:</b> steady-flow work as in Cengel and Boles, Thermodynamics, chapter 7, with the cost of a leak in example 7-22; a setting too high feeds openings in proportion to the absolute
- * pressure. Compressors idle at a good part of their power: what is saved in air is saved in money only as far as the compressor follows the demand.
+ * <p><b>Source:</b> steady-flow work as in Cengel and Boles, Thermodynamics, chapter 7, with the cost of a leak in
+ * example 7-22; a setting too high feeds openings in proportion to the absolute
+ * pressure. Compressors idle at a good part of their power: what is saved in air is saved in money only as far as the
+ * compressor follows the demand.
  *
  * @param compression from where to where the air is compressed, and how
  * @param compressorEfficiency work without losses over shaft work [-], in (0, 1]
@@ -55,6 +59,35 @@ public record AirPlant(
 
   private static final Source SOURCE = Source.handbook(
       "cost of compressed air from the work of compression, Cengel and Boles, Thermodynamics, chapter 7, example 7-22");
+
+  private static final Source CHOKED =
+      Source.derived("choked flow is in proportion to the absolute pressure");
+
+  private static final Symbol FLOW = Symbol.of("ṁ", ValueKind.MASS_FLOW);
+  private static final Symbol FLOW_NEEDED = Symbol.of("ṁn", ValueKind.MASS_FLOW);
+  private static final Symbol SET = Symbol.of("ps", ValueKind.PRESSURE);
+  private static final Symbol NEEDED = Symbol.of("pn", ValueKind.PRESSURE);
+  private static final Symbol WORK = Symbol.of("w", ValueKind.ENERGY_PER_MASS);
+  private static final Symbol WORK_NOW = Symbol.of("w1", ValueKind.ENERGY_PER_MASS);
+  private static final Symbol WORK_WITHOUT = Symbol.of("w2", ValueKind.ENERGY_PER_MASS);
+  private static final Symbol OF_COMPRESSOR = Symbol.of("ηc", ValueKind.NUMBER);
+  private static final Symbol OF_MOTOR = Symbol.of("ηm", ValueKind.NUMBER);
+
+  private static final Formula POWER = Formula.of(
+      "Electric power",
+      "⟨P⟩ = ⟨ṁ⟩ × ⟨w⟩ / ([1000|550] × ⟨ηc⟩ × ⟨ηm⟩)",
+      SOURCE,
+      YearlyCost.POWER,
+      FLOW,
+      WORK,
+      OF_COMPRESSOR,
+      OF_MOTOR);
+
+  private static final Formula MORE_WORK = Formula.of(
+      "Work that the drop costs", "⟨w⟩ = ⟨w1⟩ − ⟨w2⟩", SOURCE, WORK, WORK_NOW, WORK_WITHOUT);
+
+  private static final Formula MORE_AIR = Formula.of(
+      "Air taken on top", "⟨ṁ⟩ = ⟨ṁn⟩ × (⟨ps⟩ / ⟨pn⟩ − 1)", CHOKED, FLOW, FLOW_NEEDED, SET, NEEDED);
 
   /**
    * Checks the components.
@@ -111,7 +144,8 @@ public record AirPlant(
    * Finds what a pressure drop costs in a year, as the compressor makes it good.
    *
    * @param what what takes the pressure
-   * @param flow the mean flow that is compressed higher for it: of the whole plant, where the plant's pressure is raised
+   * @param flow the mean flow that is compressed higher for it: of the whole plant, where the plant's pressure is
+   *     raised
    * @param drop the pressure it takes
    * @return the cost
    * @throws IllegalArgumentException if nothing would be left to compress to without the drop
@@ -162,29 +196,25 @@ public record AirPlant(
 
     double joulesPerKilogram();
 
-    /** Adds the steps that find the flow and the work. */
+    /** Gives, or finds by steps, the flow and the work. */
     void begin(Working.Builder working, UnitSystem units);
 
     @Override
     default Working working(UnitSystem units) {
-      Working.Builder working = Working.titled("Electric power");
+      Working.Builder working = Working.titled("Electric power", units);
       begin(working, units);
-      double watts = kilogramsPerSecond()
+      return working
+          .given(OF_COMPRESSOR, plant().compressorEfficiency, 4)
+          .given(OF_MOTOR, plant().motorEfficiency, 4)
+          .step(POWER, watts(), 4)
+          .answer(YearlyCost.POWER)
+          .build();
+    }
+
+    default double watts() {
+      return kilogramsPerSecond()
           * joulesPerKilogram()
           / (plant().compressorEfficiency * plant().motorEfficiency);
-      return working
-          .step(
-              "Electric power",
-              "⟨P⟩ = ⟨ṁ⟩ × ⟨w⟩ / (1000 × ⟨ηc⟩ × ⟨ηm⟩)",
-              "⟨P⟩ = \\frac{⟨ṁ⟩ \\cdot ⟨w⟩}{1000 \\cdot ⟨ηc⟩ \\cdot ⟨ηm⟩}",
-              List.of(
-                  Term.of("ṁ", "\\dot m", kilogramsPerSecond(), "kg/s", 12),
-                  Term.of("w", "w", joulesPerKilogram(), "J/kg", 12),
-                  Term.of("ηc", "\\eta_c", plant().compressorEfficiency, "", 12),
-                  Term.of("ηm", "\\eta_m", plant().motorEfficiency, "", 12)),
-              Term.of("P", "P", watts / 1000.0, "kW", 4),
-              SOURCE)
-          .build();
     }
   }
 
@@ -203,7 +233,9 @@ public record AirPlant(
 
     @Override
     public void begin(Working.Builder working, UnitSystem units) {
-      working.include(plant.compression.working());
+      working
+          .given(FLOW, flow.kilogramsPerSecond(), 5)
+          .include(plant.compression.working(units), WORK);
     }
   }
 
@@ -223,17 +255,10 @@ public record AirPlant(
     @Override
     public void begin(Working.Builder working, UnitSystem units) {
       working
-          .include(plant.compression.working())
-          .include(without.working())
-          .step(
-              "Work that the drop costs",
-              "⟨w⟩ = ⟨w1⟩ − ⟨w2⟩",
-              "⟨w⟩ = ⟨w1⟩ - ⟨w2⟩",
-              List.of(
-                  Term.of("w1", "w_1", plant.compression.joulesPerKilogram(), "J/kg", 12),
-                  Term.of("w2", "w_2", without.joulesPerKilogram(), "J/kg", 12)),
-              Term.of("w", "w", joulesPerKilogram(), "J/kg", 5),
-              SOURCE);
+          .given(FLOW, flow.kilogramsPerSecond(), 5)
+          .include(plant.compression.working(units), WORK_NOW)
+          .include(without.working(units), WORK_WITHOUT)
+          .step(MORE_WORK, joulesPerKilogram(), 5);
     }
   }
 
@@ -255,17 +280,11 @@ public record AirPlant(
     @Override
     public void begin(Working.Builder working, UnitSystem units) {
       working
-          .include(plant.compression.working())
-          .step(
-              "Air taken on top",
-              "⟨ṁ⟩ = ⟨ṁn⟩ × (⟨ps⟩ / ⟨pn⟩ − 1)",
-              "⟨ṁ⟩ = ⟨ṁn⟩ \\left(\\frac{⟨ps⟩}{⟨pn⟩} - 1\\right)",
-              List.of(
-                  Term.of("ṁn", "\\dot m_n", flow.kilogramsPerSecond(), "kg/s", 12),
-                  Term.of("ps", "p_s", set.pascals(), "Pa", 12),
-                  Term.of("pn", "p_n", needed.pascals(), "Pa", 12)),
-              Term.of("ṁ", "\\dot m", kilogramsPerSecond(), "kg/s", 5),
-              Source.derived("choked flow is in proportion to the absolute pressure"));
+          .include(plant.compression.working(units), WORK)
+          .given(FLOW_NEEDED, flow.kilogramsPerSecond(), 5)
+          .given(SET, set.pascals(), 6)
+          .given(NEEDED, needed.pascals(), 6)
+          .step(MORE_AIR, kilogramsPerSecond(), 5);
     }
   }
 }

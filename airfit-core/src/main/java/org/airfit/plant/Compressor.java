@@ -13,15 +13,19 @@ import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.Temperature;
 import org.airfit.quantity.Volume;
 import org.airfit.source.Source;
-import org.airfit.working.Term;
+import org.airfit.working.Formula;
+import org.airfit.working.Symbol;
 import org.airfit.working.UnitSystem;
+import org.airfit.working.ValueKind;
 import org.airfit.working.Working;
 
 /**
  * A compressor that loads and unloads, with the receiver behind it.
  *
- * <p>While it delivers more than is taken, the pressure swings between cut-in and cut-out. A run is then computed at cut-in, the lowest it falls to. Where more is taken
- * than it delivers at cut-in, the pressure sinks along the curve of delivery until the two are equal. Where more is taken than the curve shows anywhere, it can't.
+ * <p>While it delivers more than is taken, the pressure swings between cut-in and cut-out. A run is then computed at
+ * cut-in, the lowest it falls to. Where more is taken
+ * than it delivers at cut-in, the pressure sinks along the curve of delivery until the two are equal. Where more is
+ * taken than the curve shows anywhere, it can't.
  *
  * <p>In a swing the receiver takes up and gives back V (p2 − p1)/(R T), so that
  *
@@ -29,10 +33,12 @@ import org.airfit.working.Working;
  *   t = V (p2 − p1)/(R T) (1/(ṁc − ṁ) + 1/ṁ)
  * </pre>
  *
- * <p>is the time from one start to the next; V receiver [m³], p1 and p2 cut-in and cut-out [Pa], ṁc delivery at the mean of the two and ṁ flow taken [kg/s]. It is shortest where ṁ is
+ * <p>is the time from one start to the next; V receiver [m³], p1 and p2 cut-in and cut-out [Pa], ṁc delivery at the
+ * mean of the two and ṁ flow taken [kg/s]. It is shortest where ṁ is
  * half of ṁc. <b>Source:</b> balance of mass.
  *
- * @param curve what it delivers against which pressure, pressures rising, deliveries not; at least two points, straight lines between
+ * @param curve what it delivers against which pressure, pressures rising, deliveries not; at least two points,
+ *     straight lines between
  * @param cutIn the pressure at which it begins to deliver, on the curve
  * @param cutOut the pressure at which it stops, above cut-in and on the curve
  * @param receiver the volume of the receiver, above 0
@@ -47,6 +53,47 @@ public record Compressor(
     implements Supply {
 
   private static final Source SOURCE = Source.derived("balance of mass of the receiver");
+
+  private static final Source CURVE =
+      Source.derived("straight line between two stated points of the curve");
+
+  private static final Symbol FLOW = Symbol.of("ṁ", ValueKind.MASS_FLOW);
+  private static final Symbol DELIVERED = Symbol.of("ṁc", ValueKind.MASS_FLOW);
+  private static final Symbol FLOW_BEFORE = Symbol.of("ṁa", ValueKind.MASS_FLOW);
+  private static final Symbol FLOW_BEHIND = Symbol.of("ṁb", ValueKind.MASS_FLOW);
+  private static final Symbol BEFORE = Symbol.of("pa", ValueKind.SAID_PRESSURE);
+  private static final Symbol BEHIND = Symbol.of("pb", ValueKind.SAID_PRESSURE);
+  private static final Symbol PRESSURE = Symbol.of("p", ValueKind.SAID_PRESSURE);
+  private static final Symbol CUT_IN = Symbol.of("p1", ValueKind.PRESSURE);
+  private static final Symbol CUT_OUT = Symbol.of("p2", ValueKind.PRESSURE);
+  private static final Symbol RECEIVER = Symbol.of("V", ValueKind.VOLUME);
+  private static final Symbol GAS_CONSTANT = Symbol.of("R", ValueKind.HEAT_CAPACITY);
+  private static final Symbol KELVINS = Symbol.of("T", ValueKind.TEMPERATURE);
+  private static final Symbol TIME = Symbol.of("t", ValueKind.SECONDS);
+
+  private static final Formula SINKING = Formula.of(
+      "Pressure on the curve",
+      "⟨p⟩ = ⟨pa⟩ + (⟨pb⟩ − ⟨pa⟩) × (⟨ṁa⟩ − ⟨ṁ⟩) / (⟨ṁa⟩ − ⟨ṁb⟩)",
+      CURVE,
+      PRESSURE,
+      BEFORE,
+      BEHIND,
+      FLOW_BEFORE,
+      FLOW_BEHIND,
+      FLOW);
+
+  private static final Formula CYCLE = Formula.of(
+      "Time from one start to the next",
+      "⟨t⟩ = [144] × ⟨V⟩ × (⟨p2⟩ − ⟨p1⟩) / (⟨R⟩ × ⟨T⟩) × (1 / (⟨ṁc⟩ − ⟨ṁ⟩) + 1 / ⟨ṁ⟩)",
+      SOURCE,
+      TIME,
+      RECEIVER,
+      CUT_OUT,
+      CUT_IN,
+      GAS_CONSTANT,
+      KELVINS,
+      DELIVERED,
+      FLOW);
 
   /**
    * A point of the curve.
@@ -175,7 +222,10 @@ public record Compressor(
     return (before.pressure.pascals() - behind.pressure.pascals()) / (mass(before) - mass(behind));
   }
 
-  /** The first point that delivers less than a flow [kg/s] above what it delivers at cut-in; 0 where none delivers as much. */
+  /**
+   * The first point that delivers less than a flow [kg/s] above what it delivers at cut-in; 0 where none delivers as
+   * much.
+   */
   private int behind(double flow) {
     int i = 0;
     while (mass(curve.get(i)) >= flow) {
@@ -196,8 +246,11 @@ public record Compressor(
     if (!(taken > 0.0 && taken < delivered)) {
       return Optional.empty();
     }
-    double seconds = stored() * (1.0 / (delivered - taken) + 1.0 / taken);
-    return Optional.of(Duration.ofNanos(Math.round(1.0e9 * seconds)));
+    return Optional.of(Duration.ofNanos(Math.round(1.0e9 * secondsBetweenStarts(taken))));
+  }
+
+  private double secondsBetweenStarts(double taken) {
+    return stored() * (1.0 / (meanDelivery() - taken) + 1.0 / taken);
   }
 
   private double meanDelivery() {
@@ -214,51 +267,47 @@ public record Compressor(
 
   @Override
   public Working working(MassFlow flow, UnitSystem units) {
-    Working.Builder working = Working.titled("Pressure at the receiver");
+    Working.Builder working = Working.titled("Pressure at the receiver", units);
     MassFlow full = delivery(cutIn);
-    Optional<AirState> at = at(flow);
-    if (at.isEmpty()) {
+    double taken = Objects.requireNonNull(flow, "flow").kilogramsPerSecond();
+    double pascals = pascals(taken);
+    if (Double.isNaN(pascals)) {
       return working
-          .note(flow.format(units.massFlowUnit())
+          .answer(flow.format(units.massFlowUnit())
               + " is more than the compressor delivers anywhere on its curve.")
           .build();
     }
     if (flow.compareTo(full) > 0) {
+      Point before = curve.get(behind(taken) - 1);
+      Point behind = curve.get(behind(taken));
       return working
           .note("More is taken than the " + full.format(units.massFlowUnit())
               + " it delivers at cut-in: the pressure sinks along the curve to "
-              + at.orElseThrow().pressure().format(units.pressureUnit()) + ".")
+              + AbsolutePressure.ofPascals(pascals).format(units.pressureUnit()) + ".")
+          .given(BEFORE, before.pressure.pascals(), 6)
+          .given(BEHIND, behind.pressure.pascals(), 6)
+          .given(FLOW_BEFORE, mass(before), 6)
+          .given(FLOW_BEHIND, mass(behind), 6)
+          .given(FLOW, taken, 6)
+          .step(SINKING, pascals, 5)
+          .answer(PRESSURE)
           .build();
     }
-    working.note("It keeps up. The pressure swings between cut-in and cut-out; "
+    working.answer("It keeps up. The pressure swings between cut-in and cut-out; "
         + cutIn.format(units.pressureUnit()) + " at cut-in is the lowest, and taken here.");
     if (timeBetweenStarts(flow).isEmpty()) {
       return working.build();
     }
     return working
-        .step(
-            "Time from one start to the next",
-            "⟨t⟩ = " + units.either("", "144 × ")
-                + "⟨V⟩ × (⟨p2⟩ − ⟨p1⟩) / (⟨R⟩ × ⟨T⟩) × (1 / (⟨ṁc⟩ − ⟨ṁ⟩) + 1 / ⟨ṁ⟩)",
-            "⟨t⟩ = \\frac{" + units.either("", "144 ")
-                + "⟨V⟩ (⟨p2⟩ - ⟨p1⟩)}{⟨R⟩ \\cdot ⟨T⟩} \\left(\\frac{1}{⟨ṁc⟩ - ⟨ṁ⟩} + \\frac{1}{⟨ṁ⟩}\\right)",
-            List.of(
-                units.volume("V", "V", receiver.cubicMetres(), 9),
-                units.pressure("p2", "p_2", cutOut.pascals(), 9),
-                units.pressure("p1", "p_1", cutIn.pascals(), 9),
-                units.heatCapacity("R", "R", AirState.GAS_CONSTANT, 8),
-                units.temperature("T", "T", temperature.kelvins(), 7),
-                units.massFlow("ṁc", "\\dot m_c", meanDelivery(), 12),
-                units.massFlow("ṁ", "\\dot m", flow.kilogramsPerSecond(), 12)),
-            Term.of(
-                "t",
-                "t",
-                stored()
-                    * (1.0 / (meanDelivery() - flow.kilogramsPerSecond())
-                        + 1.0 / flow.kilogramsPerSecond()),
-                "s",
-                4),
-            SOURCE)
+        .given(RECEIVER, receiver.cubicMetres(), 6)
+        .given(CUT_OUT, cutOut.pascals(), 6)
+        .given(CUT_IN, cutIn.pascals(), 6)
+        .given(GAS_CONSTANT, AirState.GAS_CONSTANT, 8)
+        .given(KELVINS, temperature.kelvins(), 6)
+        .given(DELIVERED, meanDelivery(), 6)
+        .given(FLOW, taken, 6)
+        .step(CYCLE, secondsBetweenStarts(taken), 4)
+        .answer(TIME)
         .build();
   }
 

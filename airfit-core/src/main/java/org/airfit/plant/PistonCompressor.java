@@ -1,6 +1,5 @@
 package org.airfit.plant;
 
-import java.util.List;
 import java.util.Objects;
 import org.airfit.air.AirState;
 import org.airfit.internal.Digits;
@@ -8,7 +7,10 @@ import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.source.Source;
-import org.airfit.working.Term;
+import org.airfit.working.Formula;
+import org.airfit.working.Symbol;
+import org.airfit.working.UnitSystem;
+import org.airfit.working.ValueKind;
 import org.airfit.working.Working;
 
 /**
@@ -32,9 +34,12 @@ import org.airfit.working.Working;
  * </tbody>
  * </table>
  *
- * <p>The air left in the clearance expands before new air comes in, the more the higher the ratio. At a height the gauge at the discharge shows the same while the intake is thinner: the ratio rises. Leaks of
- * valves and rings and the heating of the intake are left out, as are rotary compressors, which have no clearance to speak of. <b>Source:</b> clearance and re-expansion as in
- * textbooks of compressors, and pressure over height of the International Standard Atmosphere (ISO 2533), up to 11 000 m; both from memory.
+ * <p>The air left in the clearance expands before new air comes in, the more the higher the ratio. At a height the
+ * gauge at the discharge shows the same while the intake is thinner: the ratio rises. Leaks of
+ * valves and rings and the heating of the intake are left out, as are rotary compressors, which have no clearance to
+ * speak of. <b>Source:</b> clearance and re-expansion as in
+ * textbooks of compressors, and pressure over height of the International Standard Atmosphere (ISO 2533), up to 11
+ * 000 m; both from memory.
  *
  * @param stages the stages, in [1, 10]
  * @param clearance the clearance of a stage over its swept volume [-], in [0, 0.5]
@@ -46,6 +51,64 @@ public record PistonCompressor(int stages, double clearance) {
       Source.fromMemory("re-expansion of the clearance, textbooks of compressors");
   private static final Source ATMOSPHERE =
       Source.fromMemory("ISO 2533, International Standard Atmosphere");
+
+  private static final Symbol HEIGHT = Symbol.of("h", ValueKind.LENGTH);
+  private static final Symbol GAUGE = Symbol.of("g", ValueKind.PRESSURE);
+  private static final Symbol SEA_PRESSURE = Symbol.of("ps", ValueKind.PRESSURE);
+  private static final Symbol INTAKE = Symbol.of("p1", ValueKind.PRESSURE);
+  private static final Symbol CLEARANCE = Symbol.of("c", ValueKind.NUMBER);
+  private static final Symbol RATIO = Symbol.of("γ", ValueKind.NUMBER);
+  private static final Symbol STAGES = Symbol.of("z", ValueKind.NUMBER);
+  private static final Symbol AT_SEA = Symbol.of("ηs", ValueKind.NUMBER);
+  private static final Symbol AT_HEIGHT = Symbol.of("ηh", ValueKind.NUMBER);
+  private static final Symbol VOLUME_SHARE = Symbol.of("x", ValueKind.NUMBER);
+  private static final Symbol MASS_SHARE = Symbol.of("y", ValueKind.NUMBER);
+
+  private static final Formula THIN_AIR = Formula.of(
+      "Pressure of the atmosphere there",
+      "⟨p1⟩ = [101325|14.695948776] × (1 − [2.25577e-5|6.87558696e-6] × ⟨h⟩)^5.25588",
+      ATMOSPHERE,
+      INTAKE,
+      HEIGHT);
+
+  private static final Formula BY_THE_SEA = Formula.of(
+      "Volume taken in by the sea, of the volume swept",
+      "⟨ηs⟩ = 1 − ⟨c⟩ × (((⟨g⟩ + ⟨ps⟩) / ⟨ps⟩)^(1 / (⟨γ⟩ × ⟨z⟩)) − 1)",
+      EXPANSION,
+      AT_SEA,
+      CLEARANCE,
+      GAUGE,
+      SEA_PRESSURE,
+      RATIO,
+      STAGES);
+
+  private static final Formula THERE = Formula.of(
+      "Volume taken in there, of the volume swept",
+      "⟨ηh⟩ = 1 − ⟨c⟩ × (((⟨g⟩ + ⟨p1⟩) / ⟨p1⟩)^(1 / (⟨γ⟩ × ⟨z⟩)) − 1)",
+      EXPANSION,
+      AT_HEIGHT,
+      CLEARANCE,
+      GAUGE,
+      INTAKE,
+      RATIO,
+      STAGES);
+
+  private static final Formula OF_VOLUME = Formula.of(
+      "Volume delivered, of that by the sea",
+      "⟨x⟩ = ⟨ηh⟩ / ⟨ηs⟩",
+      EXPANSION,
+      VOLUME_SHARE,
+      AT_HEIGHT,
+      AT_SEA);
+
+  private static final Formula OF_MASS = Formula.of(
+      "Mass delivered, of that by the sea, at one temperature of the intake",
+      "⟨y⟩ = ⟨x⟩ × ⟨p1⟩ / ⟨ps⟩",
+      EXPANSION,
+      MASS_SHARE,
+      VOLUME_SHARE,
+      INTAKE,
+      SEA_PRESSURE);
 
   /**
    * Checks the components.
@@ -108,7 +171,8 @@ public record PistonCompressor(int stages, double clearance) {
    * @param height the height above the sea, at most 11 000 m
    * @param discharge what the gauge at the discharge shows
    * @return the share [-]
-   * @throws IllegalArgumentException if {@code height} is out of range, {@code discharge} is below the atmosphere, or nothing is delivered by the sea
+   * @throws IllegalArgumentException if {@code height} is out of range, {@code discharge} is below the
+   *     atmosphere, or nothing is delivered by the sea
    */
   public double volumeShareAt(Length height, GaugePressure discharge) {
     Objects.requireNonNull(height, "height");
@@ -123,7 +187,8 @@ public record PistonCompressor(int stages, double clearance) {
   }
 
   /**
-   * Finds what mass of air it delivers at a height, over what it delivers by the sea against the same gauge, at one temperature of the intake.
+   * Finds what mass of air it delivers at a height, over what it delivers by the sea against the same gauge, at one
+   * temperature of the intake.
    *
    * @param height the height above the sea, at most 11 000 m
    * @param discharge what the gauge at the discharge shows
@@ -142,59 +207,37 @@ public record PistonCompressor(int stages, double clearance) {
   }
 
   /**
-   * Tells how the share at a height was found.
+   * Tells how the shares at a height were found.
    *
    * @param height the height above the sea, at most 11 000 m
    * @param discharge what the gauge at the discharge shows
+   * @param units the units to show numbers in
    * @return the working
    * @throws IllegalArgumentException as for {@link #volumeShareAt}
    */
-  public Working working(Length height, GaugePressure discharge) {
+  public Working working(Length height, GaugePressure discharge, UnitSystem units) {
     double share = volumeShareAt(height, discharge);
-    Working.Builder working = Working.titled("What a piston compressor delivers at a height");
+    Working.Builder working =
+        Working.titled("What a piston compressor delivers at a height", units);
+    if (share == 0.0) {
+      return working
+          .answer("Nothing: the air left in the clearance fills the whole stroke.")
+          .build();
+    }
     Length sea = Length.ofMetres(0.0);
-    working.step(
-        "Pressure of the atmosphere there",
-        "⟨p1⟩ = 101325 × (1 − 2.25577 × 10^(−5) × ⟨h⟩)^5.25588",
-        "⟨p1⟩ = 101325 \\left(1 - 2.25577 \\cdot 10^{-5} ⟨h⟩\\right)^{5.25588}",
-        List.of(Term.of("h", "h", height.metres(), "m", 9)),
-        Term.of("p1", "p_1", atmosphereAt(height).pascals(), "Pa", 6),
-        ATMOSPHERE);
-    efficiency(working, "ηs", "\\eta_s", "Volume taken in by the sea", sea, discharge);
-    efficiency(working, "ηh", "\\eta_h", "Volume taken in there", height, discharge);
     return working
-        .step(
-            "Share of what it delivers by the sea",
-            "⟨x⟩ = ⟨ηh⟩ / ⟨ηs⟩",
-            "⟨x⟩ = \\frac{⟨ηh⟩}{⟨ηs⟩}",
-            List.of(
-                Term.of("ηh", "\\eta_h", efficiencyAt(height, discharge), "", 9),
-                Term.of("ηs", "\\eta_s", efficiencyAt(sea, discharge), "", 9)),
-            Term.of("x", "x", share, "", 4),
-            EXPANSION)
+        .given(HEIGHT, height.metres(), 6)
+        .step(THIN_AIR, atmosphereAt(height).pascals(), 6)
+        .given(CLEARANCE, clearance, 6)
+        .given(GAUGE, discharge.pascals(), 6)
+        .given(SEA_PRESSURE, atmosphereAt(sea).pascals(), 6)
+        .given(RATIO, AirState.HEAT_CAPACITY_RATIO, 3)
+        .given(STAGES, stages, 2)
+        .step(BY_THE_SEA, efficiencyAt(sea, discharge), 5)
+        .step(THERE, efficiencyAt(height, discharge), 5)
+        .step(OF_VOLUME, share, 4)
+        .step(OF_MASS, massShareAt(height, discharge), 4)
+        .answer(VOLUME_SHARE, MASS_SHARE)
         .build();
-  }
-
-  private void efficiency(
-      Working.Builder working,
-      String symbol,
-      String latex,
-      String title,
-      Length height,
-      GaugePressure discharge) {
-    AbsolutePressure intake = atmosphereAt(height);
-    working.step(
-        title,
-        "⟨" + symbol + "⟩ = 1 − ⟨c⟩ × ((⟨p2⟩ / ⟨p1⟩)^(1 / (⟨γ⟩ × ⟨z⟩)) − 1)",
-        "⟨" + symbol
-            + "⟩ = 1 - ⟨c⟩ \\left(\\left(\\frac{⟨p2⟩}{⟨p1⟩}\\right)^{\\frac{1}{⟨γ⟩ ⟨z⟩}} - 1\\right)",
-        List.of(
-            Term.of("c", "c", clearance, "", 9),
-            Term.of("p2", "p_2", discharge.absolute(intake).pascals(), "Pa", 9),
-            Term.of("p1", "p_1", intake.pascals(), "Pa", 9),
-            Term.of("γ", "\\gamma", AirState.HEAT_CAPACITY_RATIO, "", 3),
-            Term.of("z", "z", stages, "", 2)),
-        Term.of(symbol, latex, efficiencyAt(height, discharge), "", 6),
-        EXPANSION);
   }
 }

@@ -12,7 +12,11 @@ import org.airfit.quantity.Volume;
 import org.airfit.safety.Caution;
 import org.airfit.safety.SafetyRule;
 import org.airfit.source.Source;
-import org.airfit.working.Term;
+import org.airfit.working.Formula;
+import org.airfit.working.Symbol;
+import org.airfit.working.UnitSystem;
+import org.airfit.working.ValueKind;
+import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
 /**
@@ -35,8 +39,10 @@ import org.airfit.working.Working;
  * </tbody>
  * </table>
  *
- * <p>At the temperature of the reference state this is V = 14.7 t (Qd − Qc)/(p1 − p2) of the handbooks. The temperature is taken to hold; a fast emptying cools the air, and
- * the pressure then falls further. <b>Source:</b> Esposito, Fluid Power with Applications, section 13; MIL-HDBK-1028/6A, table 2, for the pipes.
+ * <p>At the temperature of the reference state this is V = 14.7 t (Qd − Qc)/(p1 − p2) of the handbooks. The
+ * temperature is taken to hold; a fast emptying cools the air, and
+ * the pressure then falls further. <b>Source:</b> Esposito, Fluid Power with Applications, section 13;
+ * MIL-HDBK-1028/6A, table 2, for the pipes.
  *
  * @param demand the flow taken
  * @param delivery the flow delivered meanwhile, at most the demand
@@ -53,10 +59,43 @@ public record ReceiverSize(
     AbsolutePressure start,
     AbsolutePressure least,
     Temperature temperature,
-    Volume pipes) {
+    Volume pipes)
+    implements Worked {
 
   private static final Source SOURCE = Source.handbook(
       "Esposito, Fluid Power with Applications, example 13-7; MIL-HDBK-1028/6A, table 2, for the pipes");
+
+  private static final Symbol TIME = Symbol.of("t", ValueKind.SECONDS);
+  private static final Symbol TAKEN = Symbol.of("ṁd", ValueKind.MASS_FLOW);
+  private static final Symbol DELIVERED = Symbol.of("ṁc", ValueKind.MASS_FLOW);
+  private static final Symbol GAS_CONSTANT = Symbol.of("R", ValueKind.HEAT_CAPACITY);
+  private static final Symbol KELVINS = Symbol.of("T", ValueKind.TEMPERATURE);
+  private static final Symbol START = Symbol.of("p1", ValueKind.PRESSURE);
+  private static final Symbol LEAST = Symbol.of("p2", ValueKind.PRESSURE);
+  private static final Symbol STORING = Symbol.of("Vs", ValueKind.VOLUME);
+  private static final Symbol PIPES = Symbol.of("Vp", ValueKind.VOLUME);
+  private static final Symbol RECEIVER = Symbol.of("V", ValueKind.VOLUME);
+
+  private static final Formula STORES = Formula.of(
+      "Volume that stores what is lacking",
+      "⟨Vs⟩ = ⟨t⟩ × (⟨ṁd⟩ − ⟨ṁc⟩) × ⟨R⟩ × ⟨T⟩ / ([144] × (⟨p1⟩ − ⟨p2⟩))",
+      SOURCE,
+      STORING,
+      TIME,
+      TAKEN,
+      DELIVERED,
+      GAS_CONSTANT,
+      KELVINS,
+      START,
+      LEAST);
+
+  private static final Formula LESS_PIPES = Formula.of(
+      "Volume of the receiver, the pipes taken off",
+      "⟨V⟩ = ⟨Vs⟩ − ⟨Vp⟩",
+      SOURCE,
+      RECEIVER,
+      STORING,
+      PIPES);
 
   /**
    * Checks the components.
@@ -122,39 +161,28 @@ public record ReceiverSize(
         SafetyRule.RECEIVER.title(), SafetyRule.RECEIVER.demand(), SafetyRule.RECEIVER.source()));
   }
 
-  /** {@return how the volume was found} */
-  public Working working() {
-    Working.Builder working = Working.titled("Volume of the receiver");
+  @Override
+  public Working working(UnitSystem units) {
     double needed = stores();
-    working.step(
-        "Volume that stores what is lacking",
-        "⟨Vs⟩ = ⟨t⟩ × (⟨ṁd⟩ − ⟨ṁc⟩) × ⟨R⟩ × ⟨T⟩ / (⟨p1⟩ − ⟨p2⟩)",
-        "⟨Vs⟩ = \\frac{⟨t⟩ (⟨ṁd⟩ - ⟨ṁc⟩) ⟨R⟩ \\cdot ⟨T⟩}{⟨p1⟩ - ⟨p2⟩}",
-        List.of(
-            Term.of("t", "t", seconds(time), "s", 12),
-            Term.of("ṁd", "\\dot m_d", demand.massFlow().kilogramsPerSecond(), "kg/s", 12),
-            Term.of("ṁc", "\\dot m_c", delivery.massFlow().kilogramsPerSecond(), "kg/s", 12),
-            Term.of("R", "R", AirState.GAS_CONSTANT, "J/(kg K)", 8),
-            Term.of("T", "T", temperature.kelvins(), "K", 12),
-            Term.of("p1", "p_1", start.pascals(), "Pa", 12),
-            Term.of("p2", "p_2", least.pascals(), "Pa", 12)),
-        Term.of("Vs", "V_s", needed, "m³", 4),
-        SOURCE);
+    Working.Builder working = Working.titled("Volume of the receiver", units)
+        .given(TIME, seconds(time), 6)
+        .given(TAKEN, demand.massFlow().kilogramsPerSecond(), 6)
+        .given(DELIVERED, delivery.massFlow().kilogramsPerSecond(), 6)
+        .given(GAS_CONSTANT, AirState.GAS_CONSTANT, 8)
+        .given(KELVINS, temperature.kelvins(), 6)
+        .given(START, start.pascals(), 6)
+        .given(LEAST, least.pascals(), 6)
+        .step(STORES, needed, 4);
     if (pipes.cubicMetres() >= needed) {
       return working
-          .note("The pipes alone store as much: no receiver is needed.")
+          .answer(STORING)
+          .answer("The pipes alone store as much: no receiver is needed.")
           .build();
     }
     return working
-        .step(
-            "Volume of the receiver, the pipes taken off",
-            "⟨V⟩ = ⟨Vs⟩ − ⟨Vp⟩",
-            "⟨V⟩ = ⟨Vs⟩ - ⟨Vp⟩",
-            List.of(
-                Term.of("Vs", "V_s", needed, "m³", 12),
-                Term.of("Vp", "V_p", pipes.cubicMetres(), "m³", 12)),
-            Term.of("V", "V", volume().cubicMetres(), "m³", 4),
-            SOURCE)
+        .given(PIPES, pipes.cubicMetres(), 6)
+        .step(LESS_PIPES, volume().cubicMetres(), 4)
+        .answer(RECEIVER)
         .build();
   }
 }

@@ -1,13 +1,15 @@
 package org.airfit.plant;
 
-import java.util.List;
 import java.util.Objects;
 import org.airfit.air.AirState;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.MassFlow;
 import org.airfit.source.Source;
+import org.airfit.working.Formula;
+import org.airfit.working.Symbol;
 import org.airfit.working.UnitSystem;
+import org.airfit.working.ValueKind;
 import org.airfit.working.Working;
 
 /**
@@ -17,7 +19,8 @@ import org.airfit.working.Working;
  *   p = p0 − (p0 − p1) ṁ/ṁ1
  * </pre>
  *
- * <p>p0 is what it holds while nothing flows, p1 what it still holds at the flow ṁ1. Two points of the maker's flow curve, or two readings of a gauge, give the line; it is taken
+ * <p>p0 is what it holds while nothing flows, p1 what it still holds at the flow ṁ1. Two points of the maker's flow
+ * curve, or two readings of a gauge, give the line; it is taken
  * on beyond ṁ1, where the real curve bends down. The line between stated points is an approximation of our own.
  *
  * @param still the air behind it while nothing flows
@@ -29,6 +32,22 @@ public record Regulator(AirState still, FreeAirFlow flow, AbsolutePressure press
 
   private static final Source SOURCE =
       Source.derived("straight line through the two stated points of the regulator");
+
+  private static final Symbol FLOW = Symbol.of("ṁ", ValueKind.MASS_FLOW);
+  private static final Symbol STATED_FLOW = Symbol.of("ṁ1", ValueKind.MASS_FLOW);
+  private static final Symbol SET = Symbol.of("p0", ValueKind.SAID_PRESSURE);
+  private static final Symbol STATED = Symbol.of("p1", ValueKind.SAID_PRESSURE);
+  private static final Symbol HELD = Symbol.of("p", ValueKind.SAID_PRESSURE);
+
+  private static final Formula DROOP = Formula.of(
+      "Droop",
+      "⟨p⟩ = ⟨p0⟩ − (⟨p0⟩ − ⟨p1⟩) × ⟨ṁ⟩ / ⟨ṁ1⟩",
+      SOURCE,
+      HELD,
+      SET,
+      STATED,
+      FLOW,
+      STATED_FLOW);
 
   /**
    * Checks the components.
@@ -77,36 +96,27 @@ public record Regulator(AirState still, FreeAirFlow flow, AbsolutePressure press
 
   @Override
   public Working working(MassFlow wanted, UnitSystem units) {
-    double p = pascals(wanted.kilogramsPerSecond());
-    Working.Builder working = Working.titled("Pressure behind the regulator");
-    if (!(p > 0.0)) {
+    double massFlow = Objects.requireNonNull(wanted, "wanted").kilogramsPerSecond();
+    double p = pascals(massFlow);
+    Working.Builder working = Working.titled("Pressure behind the regulator", units);
+    if (Double.isNaN(p)) {
       return working
-          .note("At "
-              + units.massFlow("ṁ", "\\dot m", wanted.kilogramsPerSecond(), 4).quantity()
-              + " nothing would be left of the "
-              + still.pressure().format(units.pressureUnit())
-              + " it is set to.")
+          .answer("At " + wanted.format(units.massFlowUnit()) + " nothing would be left of the "
+              + still.pressure().format(units.pressureUnit()) + " it is set to.")
           .build();
     }
     if (wanted.compareTo(flow.massFlow()) > 0) {
       working.note("The flow lies beyond the stated point of "
-          + units
-              .massFlow("ṁ1", "\\dot m_1", flow.massFlow().kilogramsPerSecond(), 4)
-              .quantity()
-          + ": the straight line is too kind there.");
+          + flow.massFlow().format(units.massFlowUnit())
+          + ": the straight line promises too much there.");
     }
     return working
-        .step(
-            "Droop",
-            "⟨p⟩ = ⟨p0⟩ − (⟨p0⟩ − ⟨p1⟩) × ⟨ṁ⟩ / ⟨ṁ1⟩",
-            "⟨p⟩ = ⟨p0⟩ - (⟨p0⟩ - ⟨p1⟩) \\frac{⟨ṁ⟩}{⟨ṁ1⟩}",
-            List.of(
-                units.saidPressure("p0", "p_0", still.pressure().pascals(), 9),
-                units.saidPressure("p1", "p_1", pressure.pascals(), 9),
-                units.massFlow("ṁ", "\\dot m", wanted.kilogramsPerSecond(), 8),
-                units.massFlow("ṁ1", "\\dot m_1", flow.massFlow().kilogramsPerSecond(), 8)),
-            units.saidPressure("p", "p", p, 6),
-            SOURCE)
+        .given(SET, still.pressure().pascals(), 6)
+        .given(STATED, pressure.pascals(), 6)
+        .given(FLOW, massFlow, 6)
+        .given(STATED_FLOW, flow.massFlow().kilogramsPerSecond(), 6)
+        .step(DROOP, p, 6)
+        .answer(HELD)
         .build();
   }
 }

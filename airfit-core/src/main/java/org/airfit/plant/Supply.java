@@ -9,10 +9,12 @@ import org.airfit.working.UnitSystem;
 import org.airfit.working.Working;
 
 /**
- * What feeds a run or a network: a pressure that holds, a {@link Regulator} with droop, or a {@link Compressor} with its
+ * What feeds a run or a network: a pressure that holds, a {@link Regulator} with droop, or a {@link Compressor} with
+ * its
  * receiver.
  *
- * <p>Searches and solvers ask on plain doubles: {@link #pascals}, {@link #largest}, {@link #slope}. The pressure falls or stays
+ * <p>Searches and solvers ask on plain doubles: {@link #pascals}, {@link #largest}, {@link #slope}. The pressure
+ * falls or stays
  * as the flow rises.
  */
 public sealed interface Supply permits Supply.Fixed, Regulator, Compressor {
@@ -125,8 +127,8 @@ public sealed interface Supply permits Supply.Fixed, Regulator, Compressor {
     @Override
     public Working working(MassFlow flow, UnitSystem units) {
       Objects.requireNonNull(flow, "flow");
-      return Working.titled("Supply")
-          .note("The supply holds "
+      return Working.titled("Supply", units)
+          .answer("The supply holds "
               + still.pressure().format(units.pressureUnit())
               + " whatever flows.")
           .build();

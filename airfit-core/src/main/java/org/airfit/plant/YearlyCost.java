@@ -1,7 +1,6 @@
 package org.airfit.plant;
 
 import java.time.Duration;
-import java.util.List;
 import java.util.Objects;
 import org.airfit.internal.Digits;
 import org.airfit.quantity.Energy;
@@ -9,8 +8,10 @@ import org.airfit.quantity.EnergyUnit;
 import org.airfit.quantity.Money;
 import org.airfit.quantity.Power;
 import org.airfit.source.Source;
-import org.airfit.working.Term;
+import org.airfit.working.Formula;
+import org.airfit.working.Symbol;
 import org.airfit.working.UnitSystem;
+import org.airfit.working.ValueKind;
 import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
@@ -29,6 +30,25 @@ public final class YearlyCost implements Worked {
 
   private static final Source PRICE = Source.handbook(
       "US DOE Compressed Air Tip Sheet 1: bhp x 0.746 x hours x rate x time share x load share / motor efficiency");
+
+  /** The electric power, the answer of the working that {@link #of} is given. */
+  static final Symbol POWER = Symbol.of("P", ValueKind.POWER);
+
+  private static final Symbol SHAFT = Symbol.of("Ps", ValueKind.POWER);
+  private static final Symbol OF_MOTOR = Symbol.of("ηm", ValueKind.NUMBER);
+  private static final Symbol TIME = Symbol.of("t", ValueKind.HOURS);
+  private static final Symbol ENERGY = Symbol.of("E", ValueKind.KILOWATT_HOURS);
+  private static final Symbol RATE = Symbol.of("r", ValueKind.MONEY_PER_KILOWATT_HOUR);
+  private static final Symbol MONEY = Symbol.of("K", ValueKind.MONEY);
+
+  private static final Formula THROUGH_MOTOR =
+      Formula.of("Electric power", "⟨P⟩ = ⟨Ps⟩ / ⟨ηm⟩", PRICE, POWER, SHAFT, OF_MOTOR);
+
+  private static final Formula IN_THE_YEAR = Formula.of(
+      "Energy in the year", "⟨E⟩ = ⟨P⟩ × ⟨t⟩", PRICE, ENERGY, POWER.as(ValueKind.KILOWATTS), TIME);
+
+  private static final Formula COST =
+      Formula.of("Money in the year", "⟨K⟩ = ⟨E⟩ × ⟨r⟩", PRICE, MONEY, ENERGY, RATE);
 
   private final String what;
   private final Power electric;
@@ -73,16 +93,11 @@ public final class YearlyCost implements Worked {
 
     @Override
     public Working working(UnitSystem units) {
-      return Working.titled("Electric power")
-          .step(
-              "Electric power",
-              "⟨P⟩ = ⟨Ps⟩ / ⟨ηm⟩",
-              "⟨P⟩ = \\frac{⟨Ps⟩}{⟨ηm⟩}",
-              List.of(
-                  Term.of("Ps", "P_s", shaft.kilowatts(), "kW", 12),
-                  Term.of("ηm", "\\eta_m", motorEfficiency, "", 6)),
-              Term.of("P", "P", shaft.kilowatts() / motorEfficiency, "kW", 4),
-              PRICE)
+      return Working.titled("Electric power", units)
+          .given(SHAFT, shaft.watts(), 5)
+          .given(OF_MOTOR, motorEfficiency, 4)
+          .step(THROUGH_MOTOR, shaft.watts() / motorEfficiency, 4)
+          .answer(POWER)
           .build();
     }
   }
@@ -95,8 +110,8 @@ public final class YearlyCost implements Worked {
 
   static void requireTime(Duration time) {
     if (Objects.requireNonNull(time, "time").isNegative()) {
-      throw new IllegalArgumentException(
-          "time in the year must be at least 0 h, was " + Digits.plain(hours(time)) + " h");
+      throw new IllegalArgumentException("time in the year must be at least 0 h, was "
+          + Digits.plain(seconds(time) / 3600.0) + " h");
     }
   }
 
@@ -129,33 +144,19 @@ public final class YearlyCost implements Worked {
 
   @Override
   public Working working(UnitSystem units) {
-    double kilowattHours = energy().kilowattHours();
-    return Working.titled("Yearly cost of " + what)
-        .include(power.working(units))
-        .step(
-            "Energy in the year",
-            "⟨E⟩ = ⟨P⟩ × ⟨t⟩",
-            "⟨E⟩ = ⟨P⟩ \\cdot ⟨t⟩",
-            List.of(
-                Term.of("P", "P", electric.kilowatts(), "kW", 12),
-                Term.of("t", "t", hours(time), "h", 12)),
-            Term.of("E", "E", kilowattHours, "kWh", 5),
-            PRICE)
-        .step(
-            "Money in the year",
-            "⟨K⟩ = ⟨E⟩ × ⟨r⟩",
-            "⟨K⟩ = ⟨E⟩ \\cdot ⟨r⟩",
-            List.of(
-                Term.of("E", "E", kilowattHours, "kWh", 12),
-                Term.of("r", "r", perKilowattHour.amount().doubleValue(), "per kWh", 12)),
-            Term.of("K", "K", money().amount().doubleValue(), "", 5),
-            PRICE)
+    return Working.titled("Yearly cost of " + what, units)
+        .include(power.working(units), POWER)
+        .given(TIME, seconds(time), 6)
+        .step(IN_THE_YEAR, energy().joules(), 5)
+        .given(RATE, perKilowattHour.amount().doubleValue(), 6)
+        .step(COST, money().amount().doubleValue(), 5)
+        .answer(MONEY)
         .note("Money is in " + perKilowattHour.currency() + ".")
         .build();
   }
 
-  private static double hours(Duration time) {
-    return (time.getSeconds() + 1.0e-9 * time.getNano()) / 3600.0;
+  private static double seconds(Duration time) {
+    return time.getSeconds() + 1.0e-9 * time.getNano();
   }
 
   @Override

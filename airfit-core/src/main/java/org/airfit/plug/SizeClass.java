@@ -1,16 +1,11 @@
 package org.airfit.plug;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.airfit.internal.Table;
 import org.airfit.measure.PartSpread.Limits;
 import org.airfit.quantity.Length;
 import org.airfit.source.Basis;
@@ -73,29 +68,16 @@ public enum SizeClass {
     static final Map<SizeClass, String> MEANINGS = new EnumMap<>(SizeClass.class);
 
     static {
-      for (String line : lines()) {
-        String[] cells = line.split(",", -1);
-        SizeClass size = valueOf(cells[0]);
-        MEANINGS.put(size, cells[1]);
+      for (Table.Row row : Table.read(SizeClass.class, "size_class_envelope.csv")) {
+        SizeClass size = valueOf(row.text("size_class"));
+        MEANINGS.put(size, row.text("meaning"));
         RANGES
             .computeIfAbsent(size, any -> new EnumMap<>(Dimension.class))
             .put(
-                dimension(cells[2]),
+                dimension(row.text("symbol")),
                 new Limits(
-                    Length.ofMillimetres(Double.parseDouble(cells[3])),
-                    Length.ofMillimetres(Double.parseDouble(cells[4]))));
-      }
-    }
-
-    private static List<String> lines() {
-      try (InputStream in =
-          Objects.requireNonNull(SizeClass.class.getResourceAsStream("size_class_envelope.csv"))) {
-        List<String> lines = new ArrayList<>(
-            new String(in.readAllBytes(), StandardCharsets.UTF_8).lines().toList());
-        lines.remove(0);
-        return Collections.unmodifiableList(lines);
-      } catch (IOException e) {
-        throw new UncheckedIOException(e);
+                    Length.ofMillimetres(row.number("low_mm")),
+                    Length.ofMillimetres(row.number("high_mm"))));
       }
     }
 

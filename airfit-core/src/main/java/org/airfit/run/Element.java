@@ -17,7 +17,10 @@ import org.airfit.working.UnitSystem;
 import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
-/** A named element of a run: a line, a part, or an element of the user's own. It explains the numbers that its {@link FlowElement} found. */
+/**
+ * A named element of a run: a line, a part, or an element of the user's own. It explains the numbers that its
+ * {@link FlowElement} found.
+ */
 sealed interface Element {
 
   /** {@return its name in the run} */
@@ -151,7 +154,7 @@ sealed interface Element {
           inlet.pressure().pascals(),
           inlet.temperature().kelvins(),
           inlet.viscosity().pascalSeconds());
-      Working.Builder working = Working.titled("Pressure behind " + own.name);
+      Working.Builder working = Working.titled("Pressure behind " + own.name, units);
       if (own.flow instanceof FlowTable table) {
         working.note(
             "A table gives it: " + table + ", read with air at " + table.inlet().in(units)
@@ -162,7 +165,7 @@ sealed interface Element {
       String asked = massFlow.format(units.massFlowUnit()) + " from "
           + inlet.pressure().format(units.pressureUnit());
       return working
-          .note(
+          .answer(
               Double.isNaN(behind)
                   ? asked + " is more than it lets through."
                   : asked + " leaves "

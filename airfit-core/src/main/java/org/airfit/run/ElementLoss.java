@@ -63,7 +63,10 @@ public final class ElementLoss implements Worked {
     return values.fraction;
   }
 
-  /** {@return how much more pressure the tool would have if this element lost nothing; 0 where the flow does not get to the tool} */
+  /**
+   * {@return how much more pressure the tool would have if this element lost nothing; 0 where the flow does not get to
+   * the tool}
+   */
   public PressureDrop gain() {
     return values.gain;
   }
@@ -78,7 +81,10 @@ public final class ElementLoss implements Worked {
     return values.explanation.inletMach();
   }
 
-  /** {@return velocity over speed of sound at the outlet of a line, before the pressure falls further where it chokes [-]; 0 for what is no line} */
+  /**
+   * {@return velocity over speed of sound at the outlet of a line, before the pressure falls further where it chokes
+   * [-]; 0 for what is no line}
+   */
   public double outletMach() {
     return values.explanation.outletMach();
   }

@@ -52,7 +52,10 @@ public final class LargestFlow implements Worked {
     return values.result;
   }
 
-  /** {@return what lets no more through, an element or "supply"; empty where the pressure asked for is what holds the flow} */
+  /**
+   * {@return what lets no more through, an element or "supply"; empty where the pressure asked for is what holds the
+   * flow}
+   */
   public Optional<String> stopping() {
     return values.stopping;
   }
@@ -60,14 +63,14 @@ public final class LargestFlow implements Worked {
   @Override
   public Working working(UnitSystem units) {
     String pressure = values.atTool.format(units.pressureUnit());
-    return Working.titled("Largest flow that arrives at " + pressure)
+    return Working.titled("Largest flow that arrives at " + pressure, units)
         .note("The flow was raised until "
             + values
                 .stopping
                 .map(name -> "more of it would not get through: " + name + " stops it.")
-                .orElse("just " + pressure + " was left at the tool.")
-            + " It is " + massFlow().format(units.massFlowUnit()) + ".")
+                .orElse("just " + pressure + " was left at the tool."))
         .include(values.result.working(units))
+        .answer("The largest flow is " + massFlow().format(units.massFlowUnit()) + ".")
         .build();
   }
 

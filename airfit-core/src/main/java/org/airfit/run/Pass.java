@@ -36,7 +36,10 @@ final class Pass {
     return pascals[pascals.length - 1];
   }
 
-  /** The first element behind which less than a pressure [Pa] is left, or that does not let the flow pass; their number where there is none. */
+  /**
+   * The first element behind which less than a pressure [Pa] is left, or that does not let the flow pass; their number
+   * where there is none.
+   */
   int firstBelow(double least) {
     int element = 0;
     while (element + 1 < pascals.length && pascals[element + 1] >= least) {

@@ -98,7 +98,10 @@ public final class RankedChange {
     return result.fold(RunResult.Delivered::massFlow, RunResult.Starved::largest);
   }
 
-  /** {@return the gain, or minus the loss, over the price [Pa per unit of the currency]; infinite for one that costs nothing} */
+  /**
+   * {@return the gain, or minus the loss, over the price [Pa per unit of the currency]; infinite for one that costs
+   * nothing}
+   */
   public double pascalsPerUnit() {
     double price = values.change.price().amount().doubleValue();
     double gain = gainPascals();

@@ -214,7 +214,8 @@ public final class Run {
   /**
    * Obtains this run as it may be after years: every element loses more, by a factor of the user's own.
    *
-   * <p>A line's λL/D + ΣK is multiplied by it; a part's C is divided by its root, which multiplies the drop far from choking.
+   * <p>A line's λL/D + ΣK is multiplied by it; a part's C is divided by its root, which multiplies the drop far from
+   * choking.
    *
    * @param factor the factor on the loss [-], in [1, 10]
    * @return this with a margin for wear and dirt
@@ -341,13 +342,15 @@ public final class Run {
   }
 
   /**
-   * Finds how much each input matters: by what part the whole loss changes when one input changes by a small part, all else the same.
+   * Finds how much each input matters: by what part the whole loss changes when one input changes by a small part,
+   * all else the same.
    *
    * <pre>
    *   e = (x/Δp) ∂Δp/∂x
    * </pre>
    *
-   * <p>Found from differences at 0.01 % to either side. An elasticity of −5 says that 1 % more of the input takes 5 % off the loss. Where friction jumps or an element chokes within that step, the input
+   * <p>Found from differences at 0.01 % to either side. An elasticity of −5 says that 1 % more of the input takes 5 %
+   * off the loss. Where friction jumps or an element chokes within that step, the input
    * is left out.
    *
    * @param demand the flow the tool takes, above 0

@@ -15,18 +15,24 @@ import org.airfit.working.UnitSystem;
 import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
-/** Makes the answer of a run for a flow, and for a tool: one {@link Pass} finds the numbers, each element then explains its own. */
+/**
+ * Makes the answer of a run for a flow, and for a tool: one {@link Pass} finds the numbers, each element then explains
+ * its own.
+ */
 final class RunAnswers {
 
   private static final Caution BUDGET = new Caution(
       "More than a tenth of the pressure is lost",
-      "Between the receiver and the tool at most 10 % of the pressure should be lost. Look at the largest shares first.",
-      Source.handbook(
-          "Fluid Power Journal, article on Compressed Air Challenge training: at most 10 percent from receiver to point of use"));
+      "Between the receiver and the tool at most 10 % of the pressure should be lost."
+          + " Look at the largest shares first.",
+      Source.handbook("Fluid Power Journal, article on Compressed Air Challenge training:"
+          + " at most 10 percent from receiver to point of use"));
 
   private static final double BUDGET_SHARE = 0.1;
 
-  /** A tool that wants more than it has by more than this part of it is held back by something that chokes or ends [-]. */
+  /**
+   * A tool that wants more than it has by more than this part of it is held back by something that chokes or ends [-].
+   */
   private static final double WANTS_MORE = 1.0e-10;
 
   /** By how much a flow is raised to see what stops it [-]. */
@@ -77,7 +83,10 @@ final class RunAnswers {
         element.explain(demand, inlet).working());
   }
 
-  /** What an element lets through into the open, of a flow that is too much: less than the atmosphere behind it cannot be. */
+  /**
+   * What an element lets through into the open, of a flow that is too much: less than the atmosphere behind it cannot
+   * be.
+   */
   private static MassFlow intoTheOpen(RunPath path, MassFlow tooMuch, Pass pass, int stop) {
     FlowElement element = path.elements().get(stop).flow();
     double p = pass.pascals(stop);
@@ -178,7 +187,10 @@ final class RunAnswers {
         .to(tool);
   }
 
-  /** What stops a flow slightly larger than one that arrives, if it is not just the pressure that falls: "supply" or an element. */
+  /**
+   * What stops a flow slightly larger than one that arrives, if it is not just the pressure that falls: "supply" or an
+   * element.
+   */
   static Optional<String> stopping(RunPath path, double flow) {
     double more = flow * (1.0 + SLIGHTLY);
     if (Double.isNaN(path.supply().pascals(more))) {

@@ -12,7 +12,8 @@ import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.Temperature;
 
 /**
- * What a run is made of, asked on plain doubles in SI by the searches of {@link Run}: supply, atmosphere, elements in order.
+ * What a run is made of, asked on plain doubles in SI by the searches of {@link Run}: supply, atmosphere, elements in
+ * order.
  *
  * <p>{@link #pascalsAtTool} allocates nothing where the supply and the elements allocate nothing.
  */
@@ -153,7 +154,10 @@ final class RunPath {
     double pascals(double flow);
   }
 
-  /** The last flow [kg/s] from none up at which a function that rises with the flow is not above 0; none where it is at no flow. */
+  /**
+   * The last flow [kg/s] from none up at which a function that rises with the flow is not above 0; none where it is at
+   * no flow.
+   */
   static double last(DoubleUnaryOperator function, double bound) {
     double atNone = function.applyAsDouble(0.0);
     if (!(atNone <= 0.0)) {

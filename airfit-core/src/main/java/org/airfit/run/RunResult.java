@@ -1,7 +1,9 @@
 package org.airfit.run;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import org.airfit.plant.Supply;
@@ -12,7 +14,11 @@ import org.airfit.quantity.MassFlowUnit;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.PressureUnit;
 import org.airfit.safety.Caution;
+import org.airfit.source.Source;
+import org.airfit.working.Formula;
+import org.airfit.working.Symbol;
 import org.airfit.working.UnitSystem;
+import org.airfit.working.ValueKind;
 import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
@@ -43,6 +49,11 @@ public sealed interface RunResult extends Worked {
    * <p>This class is immutable, thread-safe and value-based.
    */
   final class Delivered implements RunResult {
+
+    private static final Source SUM =
+        Source.derived("the drops of the elements, one after another");
+    private static final Symbol AT_SUPPLY = Symbol.of("ps", ValueKind.SAID_PRESSURE);
+    private static final Symbol AT_TOOL = Symbol.of("pt", ValueKind.SAID_PRESSURE);
 
     private record Arrival(
         MassFlow massFlow,
@@ -147,16 +158,25 @@ public sealed interface RunResult extends Worked {
     public <R> R fold(
         Function<? super Delivered, ? extends R> delivered,
         Function<? super Starved, ? extends R> starved) {
-      return delivered.apply(this);
+      Objects.requireNonNull(starved, "starved");
+      return Objects.requireNonNull(delivered, "delivered").apply(this);
     }
 
     @Override
     public Working working(UnitSystem units) {
-      Working.Builder working = Working.titled("Pressure from supply to tool");
+      Working.Builder working = Working.titled("Pressure from supply to tool", units);
       if (!arrival.supply.holds()) {
         working.include(arrival.supply.working(arrival.massFlow, units));
       }
-      for (ElementLoss share : arrival.shares) {
+      working.given(AT_SUPPLY, arrival.atSupply.pascals(), 6);
+      List<Symbol> symbols = new ArrayList<>(List.of(AT_TOOL, AT_SUPPLY));
+      StringBuilder lost = new StringBuilder();
+      for (int i = 0; i < arrival.shares.size(); i++) {
+        ElementLoss share = arrival.shares.get(i);
+        Symbol drop =
+            Symbol.of("Δp" + (i + 1), "\\Delta p_{" + (i + 1) + "}", ValueKind.SAID_PRESSURE);
+        symbols.add(drop);
+        lost.append(" − ⟨").append(drop.text()).append('⟩');
         working.note(share.name() + ": from " + share.inlet().format(units.pressureUnit()) + " to "
             + share.outlet().format(units.pressureUnit()));
         working.include(share.working(units));
@@ -164,7 +184,19 @@ public sealed interface RunResult extends Worked {
           working.note(share.name() + " chokes: it lets no more through, and the pressure behind it"
               + " is what the tool leaves of the flow.");
         }
+        working.given(drop, share.drop().pascals(), 4);
       }
+      working
+          .step(
+              Formula.of(
+                  "Pressure at the tool",
+                  "⟨pt⟩ = ⟨ps⟩" + lost,
+                  SUM,
+                  symbols.toArray(Symbol[]::new)),
+              arrival.atTool.pascals(),
+              5)
+          .answer(AT_TOOL)
+          .note("A gauge there shows " + atToolGauge().format(units.pressureUnit()) + ".");
       arrival.tool.ifPresent(tool -> working
           .note("The flow was found by search: at the pressure that arrives, the tool takes it.")
           .include(tool.working(arrival.atTool, arrival.atmosphere, units)));
@@ -190,7 +222,8 @@ public sealed interface RunResult extends Worked {
   }
 
   /**
-   * The flow cannot pass, whatever the tool does: an element chokes, or would need less than the atmosphere behind it, or the
+   * The flow cannot pass, whatever the tool does: an element chokes, or would need less than the atmosphere behind
+   * it, or the
    * supply does not give that much.
    *
    * <p>This class is immutable, thread-safe and value-based.
@@ -259,7 +292,8 @@ public sealed interface RunResult extends Worked {
     public <R> R fold(
         Function<? super Delivered, ? extends R> delivered,
         Function<? super Starved, ? extends R> starved) {
-      return starved.apply(this);
+      Objects.requireNonNull(delivered, "delivered");
+      return Objects.requireNonNull(starved, "starved").apply(this);
     }
 
     @Override

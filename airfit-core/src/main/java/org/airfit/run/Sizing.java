@@ -19,10 +19,12 @@ import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
 /**
- * Which of the hoses, bodies and pipes on offer keep a tool at its pressure: the cheapest, the one with most margin, and
+ * Which of the hoses, bodies and pipes on offer keep a tool at its pressure: the cheapest, the one with most margin,
+ * and
  * those that nothing on offer beats in both.
  *
- * <p>Every combination of the options is computed as a run of its own, with a margin for wear and dirt. Nothing is estimated.
+ * <p>Every combination of the options is computed as a run of its own, with a margin for wear and dirt. Nothing is
+ * estimated.
  *
  * <p>This class is immutable and thread-safe.
  */
@@ -217,7 +219,7 @@ public final class Sizing {
         && run.equals(that.run)
         && tool.equals(that.tool)
         && least.equals(that.least)
-        && lossFactor == that.lossFactor
+        && Double.compare(lossFactor, that.lossFactor) == 0
         && options.equals(that.options);
   }
 
@@ -284,7 +286,10 @@ public final class Sizing {
           .orElseThrow();
     }
 
-    /** {@return those that no other beats in price without losing margin, cheapest first: each has more margin than all before it} */
+    /**
+     * {@return those that no other beats in price without losing margin, cheapest first: each has more margin than all
+     * before it}
+     */
     public List<SizingOption> pareto() {
       List<SizingOption> front = new ArrayList<>();
       for (SizingOption option : options) {
@@ -300,7 +305,8 @@ public final class Sizing {
     public <R> R fold(
         Function<? super Solutions, ? extends R> solutions,
         Function<? super NoSolution, ? extends R> none) {
-      return solutions.apply(this);
+      Objects.requireNonNull(none, "none");
+      return Objects.requireNonNull(solutions, "solutions").apply(this);
     }
 
     @Override
@@ -347,7 +353,8 @@ public final class Sizing {
     public <R> R fold(
         Function<? super Solutions, ? extends R> solutions,
         Function<? super NoSolution, ? extends R> none) {
-      return none.apply(this);
+      Objects.requireNonNull(solutions, "solutions");
+      return Objects.requireNonNull(none, "none").apply(this);
     }
 
     @Override
@@ -365,7 +372,10 @@ public final class Sizing {
       return nearest.hashCode();
     }
 
-    /** {@return the answer in one line, such as "nothing keeps the tool at pressure; the nearest {hose=1/2 in} for 30 USD"} */
+    /**
+     * {@return the answer in one line, such as "nothing keeps the tool at pressure; the nearest {hose=1/2 in} for 30
+     * USD"}
+     */
     @Override
     public String toString() {
       return "nothing keeps the tool at pressure; the nearest " + nearest;
@@ -373,9 +383,9 @@ public final class Sizing {
   }
 
   private static Working told(String title, SizingOption option, UnitSystem units) {
-    return Working.titled(title)
-        .note("Chosen: " + option.chosen() + " for " + option.price() + ".")
+    return Working.titled(title, units)
         .include(option.result().working(units))
+        .answer("Chosen: " + option.chosen() + " for " + option.price() + ".")
         .build();
   }
 }

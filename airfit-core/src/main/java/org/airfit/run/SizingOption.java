@@ -77,7 +77,9 @@ public final class SizingOption {
         Math.min(values.least.pascals(), Math.max(0.0, -marginPascals())));
   }
 
-  /** The margin [Pa]; negative where the pressure is missed, and by more than the whole where the tool cannot be fed. */
+  /**
+   * The margin [Pa]; negative where the pressure is missed, and by more than the whole where the tool cannot be fed.
+   */
   double marginPascals() {
     double least = values.least.pascals();
     return atTool().map(pressure -> pressure.pascals() - least).orElse(-least - 1.0);

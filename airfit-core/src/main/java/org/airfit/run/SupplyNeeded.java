@@ -14,16 +14,19 @@ import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.PressureUnit;
 import org.airfit.safety.Caution;
 import org.airfit.source.Source;
-import org.airfit.working.Term;
+import org.airfit.working.Formula;
+import org.airfit.working.Symbol;
 import org.airfit.working.UnitSystem;
+import org.airfit.working.ValueKind;
 import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
 /**
  * The pressure the supply would need for the tool to have its own, and what raising it costs.
  *
- * <p>Raising the supply is the costly way: every kilogram of air of the whole shop is then compressed further, and every leak and every tool without a regulator takes more, in proportion to
- * the absolute pressure. A rule of the trade says 0.5 % of the power per psi (7 % per bar) near 100 psig.
+ * <p>Raising the supply is the costly way: every kilogram of air of the whole shop is then compressed further, and
+ * every leak and every tool without a regulator takes more, in proportion to the absolute pressure. A rule of the trade
+ * says 0.5 % of the power per psi (7 % per bar) near 100 psig.
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
@@ -33,6 +36,41 @@ public final class SupplyNeeded implements Worked {
 
   private static final Source RULE = Source.handbook(
       "US DOE Compressed Air Challenge practice, quoted in trade articles: 0.5 percent per psi near 100 psig");
+
+  private static final Source PROPORTION =
+      Source.derived("choked flow is in proportion to the absolute pressure");
+
+  private static final Symbol WORK_NOW = Symbol.of("w1", ValueKind.ENERGY_PER_MASS);
+  private static final Symbol WORK_THEN = Symbol.of("w2", ValueKind.ENERGY_PER_MASS);
+  private static final Symbol PRESSURE_NOW = Symbol.of("p1", ValueKind.SAID_PRESSURE);
+  private static final Symbol PRESSURE_THEN = Symbol.of("p2", ValueKind.SAID_PRESSURE);
+  private static final Symbol EXTRA_WORK = Symbol.of("x", ValueKind.NUMBER);
+  private static final Symbol EXTRA_BY_RULE = Symbol.of("xr", ValueKind.NUMBER);
+  private static final Symbol EXTRA_FLOW = Symbol.of("y", ValueKind.NUMBER);
+
+  private static final Formula MORE_WORK = Formula.of(
+      "Extra work on each kilogram",
+      "⟨x⟩ = ⟨w2⟩ / ⟨w1⟩ − 1",
+      Source.derived("ratio of the two works"),
+      EXTRA_WORK,
+      WORK_THEN,
+      WORK_NOW);
+
+  private static final Formula BY_RULE = Formula.of(
+      "The same by the rule of the trade",
+      "⟨xr⟩ = 0.005 × (⟨p2⟩ − ⟨p1⟩)",
+      RULE,
+      EXTRA_BY_RULE,
+      PRESSURE_THEN.as(ValueKind.PSIA),
+      PRESSURE_NOW.as(ValueKind.PSIA));
+
+  private static final Formula MORE_FLOW = Formula.of(
+      "Extra flow of leaks and of tools without a regulator",
+      "⟨y⟩ = ⟨p2⟩ / ⟨p1⟩ − 1",
+      PROPORTION,
+      EXTRA_FLOW,
+      PRESSURE_THEN,
+      PRESSURE_NOW);
 
   private static final double HIGHEST_PASCALS = 1.0e8;
 
@@ -93,7 +131,10 @@ public final class SupplyNeeded implements Worked {
     return values.run.massFlow();
   }
 
-  /** {@return the pressure of the supply at that flow; while nothing flows where it cannot give that much above the atmosphere} */
+  /**
+   * {@return the pressure of the supply at that flow; while nothing flows where it cannot give that much above the
+   * atmosphere}
+   */
   public AbsolutePressure present() {
     return values.present;
   }
@@ -139,7 +180,10 @@ public final class SupplyNeeded implements Worked {
         Math.max(0.0, values.needed.pascals() - values.present.pascals()));
   }
 
-  /** {@return the extra work on each kilogram of air over the present work [-]; negative where the pressure may fall, infinite where nothing is compressed at present} */
+  /**
+   * {@return the extra work on each kilogram of air over the present work [-]; negative where the pressure may fall,
+   * infinite where nothing is compressed at present}
+   */
   public double extraWork() {
     if (values.presentWork.joulesPerKilogram() == 0.0) {
       return isMet() ? 0.0 : Double.POSITIVE_INFINITY;
@@ -163,46 +207,25 @@ public final class SupplyNeeded implements Worked {
 
   @Override
   public Working working(UnitSystem units) {
-    Working.Builder working = Working.titled("Pressure needed at the supply")
+    Working.Builder working = Working.titled("Pressure needed at the supply", units)
         .note("The supply was raised until the tool had its pressure: "
             + values.needed.format(units.pressureUnit()) + " instead of "
             + values.present.format(units.pressureUnit()) + ".")
-        .include(values.run.working(units))
-        .include(values.presentWork.working())
-        .include(values.neededWork.working());
+        .include(values.run.working(units));
     if (values.presentWork.joulesPerKilogram() == 0.0) {
       return working
-          .note("Nothing is compressed at present: there is no work to compare with.")
+          .answer("Nothing is compressed at present: there is no work to compare with.")
           .build();
     }
     return working
-        .step(
-            "Extra work on each kilogram",
-            "⟨x⟩ = ⟨w2⟩ / ⟨w1⟩ − 1",
-            "⟨x⟩ = \\frac{⟨w2⟩}{⟨w1⟩} - 1",
-            List.of(
-                Term.of("w2", "w_2", values.neededWork.joulesPerKilogram(), "J/kg", 9),
-                Term.of("w1", "w_1", values.presentWork.joulesPerKilogram(), "J/kg", 9)),
-            Term.of("x", "x", extraWork(), "", 4),
-            Source.derived("ratio of the two works"))
-        .step(
-            "The same by the rule of the trade",
-            "⟨x⟩ = 0.005 × (⟨p2⟩ − ⟨p1⟩)",
-            "⟨x⟩ = 0.005 (⟨p2⟩ - ⟨p1⟩)",
-            List.of(
-                Term.of("p2", "p_2", values.needed.psi(), "psia", 9),
-                Term.of("p1", "p_1", values.present.psi(), "psia", 9)),
-            Term.of("x", "x", extraWorkByRule(), "", 4),
-            RULE)
-        .step(
-            "Extra flow of leaks and of tools without a regulator",
-            "⟨y⟩ = ⟨p2⟩ / ⟨p1⟩ − 1",
-            "⟨y⟩ = \\frac{⟨p2⟩}{⟨p1⟩} - 1",
-            List.of(
-                Term.of("p2", "p_2", values.needed.bar(), "bar(a)", 9),
-                Term.of("p1", "p_1", values.present.bar(), "bar(a)", 9)),
-            Term.of("y", "y", extraUnregulatedFlow(), "", 4),
-            Source.derived("choked flow is in proportion to the absolute pressure"))
+        .include(values.presentWork.working(units), WORK_NOW)
+        .include(values.neededWork.working(units), WORK_THEN)
+        .step(MORE_WORK, extraWork(), 4)
+        .given(PRESSURE_THEN, values.needed.pascals(), 6)
+        .given(PRESSURE_NOW, values.present.pascals(), 6)
+        .step(BY_RULE, extraWorkByRule(), 4)
+        .step(MORE_FLOW, extraUnregulatedFlow(), 4)
+        .answer(EXTRA_WORK, EXTRA_BY_RULE, EXTRA_FLOW)
         .build();
   }
 

@@ -1,6 +1,5 @@
 package org.airfit.run;
 
-import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.airfit.air.AirState;
@@ -12,8 +11,10 @@ import org.airfit.quantity.MassFlowUnit;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.Volume;
 import org.airfit.source.Source;
-import org.airfit.working.Term;
+import org.airfit.working.Formula;
+import org.airfit.working.Symbol;
 import org.airfit.working.UnitSystem;
+import org.airfit.working.ValueKind;
 import org.airfit.working.Working;
 
 /**
@@ -36,8 +37,8 @@ import org.airfit.working.Working;
  * </tbody>
  * </table>
  *
- * <p>Nearer to the atmosphere the flow falls off along the curve of ISO 6358 with b = 0.528, and is 0 at the atmosphere. The temperature of the air is left out of account. A
- * regulated or positive tool takes a fixed flow.
+ * <p>Nearer to the atmosphere the flow falls off along the curve of ISO 6358 with b = 0.528, and is 0 at the
+ * atmosphere. The temperature of the air is left out. A regulated or positive tool takes a fixed flow.
  *
  * <p>How much of the time a tool runs is its duty. Duty times load is the use factor: mean flow over rated flow.
  *
@@ -55,6 +56,47 @@ public final class ToolDemand {
 
   private static final Source SOURCE = Source.derived(
       "choked flow through an opening is in proportion to the absolute pressure before it");
+
+  private static final Source ISO_6358 = Source.handbook(
+      "equation of ISO 6358-1:2013, read in documentation of general modelling libraries; the standard not seen");
+
+  private static final Symbol LOAD = Symbol.of("u", ValueKind.NUMBER);
+  private static final Symbol TAKEN = Symbol.of("ṁ", ValueKind.MASS_FLOW);
+  private static final Symbol RATED = Symbol.of("ṁr", ValueKind.MASS_FLOW);
+  private static final Symbol PRESSURE = Symbol.of("p", ValueKind.PRESSURE);
+  private static final Symbol RATED_PRESSURE = Symbol.of("pr", ValueKind.PRESSURE);
+  private static final Symbol ATMOSPHERE = Symbol.of("pa", ValueKind.PRESSURE);
+  private static final Symbol CRITICAL_RATIO = Symbol.of("b", ValueKind.NUMBER);
+
+  private static final Formula FIXED = Formula.of(
+      "Flow, whatever the pressure",
+      "⟨ṁ⟩ = ⟨u⟩ × ⟨ṁr⟩",
+      Source.derived("rated flow and load as given"),
+      TAKEN,
+      LOAD,
+      RATED);
+
+  private static final Formula PROPORTIONAL = Formula.of(
+      "Flow in proportion to the absolute pressure",
+      "⟨ṁ⟩ = ⟨u⟩ × ⟨ṁr⟩ × ⟨p⟩ / ⟨pr⟩",
+      SOURCE,
+      TAKEN,
+      LOAD,
+      RATED,
+      PRESSURE,
+      RATED_PRESSURE);
+
+  private static final Formula SUBSONIC = Formula.of(
+      "Flow so near the atmosphere that the tool no longer chokes",
+      "⟨ṁ⟩ = ⟨u⟩ × ⟨ṁr⟩ × ⟨p⟩ / ⟨pr⟩ × √(1 − ((⟨pa⟩ / ⟨p⟩ − ⟨b⟩) / (1 − ⟨b⟩))²)",
+      ISO_6358,
+      TAKEN,
+      LOAD,
+      RATED,
+      PRESSURE,
+      RATED_PRESSURE,
+      ATMOSPHERE,
+      CRITICAL_RATIO);
 
   private final String name;
   private final FreeAirFlow rated;
@@ -111,7 +153,8 @@ public final class ToolDemand {
    *
    * @param name what to call it
    * @param rated the flow it is rated at, above 0
-   * @param ratedInlet the absolute pressure at its inlet in the rating, at least 191.8 kPa, so that the rating is a choked one
+   * @param ratedInlet the absolute pressure at its inlet in the rating, at least 191.8 kPa, so that the rating is
+   *     a choked one
    * @return the demand, at full duty and load
    * @throws IllegalArgumentException if an argument is out of range
    */
@@ -133,7 +176,8 @@ public final class ToolDemand {
    *   ṁ = ρ V n
    * </pre>
    *
-   * <p>A cylinder driven by air both ways fills both sides in a cycle. What is left in it from the cycle before is not taken off, as handbooks do not: it is counted full each time. <b>Source:</b> ideal gas; Sullivan, Fluid
+   * <p>A cylinder driven by air both ways fills both sides in a cycle. What is left in it from the cycle before is
+   * not taken off, as handbooks do not: it is counted full each time. <b>Source:</b> ideal gas; Sullivan, Fluid
    * Power, example 15.5.
    *
    * @param name what to call it
@@ -278,7 +322,8 @@ public final class ToolDemand {
   }
 
   /**
-   * The pressure [Pa] at which a tool that follows the pressure takes a flow [kg/s]: p of {@link #flow} is the smaller root of (1 − 2b) p² +
+   * The pressure [Pa] at which a tool that follows the pressure takes a flow [kg/s]: p of {@link #flow} is the
+   * smaller root of (1 − 2b) p² +
    * 2 b pa p − pa² − (1 − b)² q² = 0 with q = ṁ pr/(u ṁr) as long as pa > b p, and q itself beyond.
    */
   double pascalsFor(double flow, double atmosphere) {
@@ -307,54 +352,26 @@ public final class ToolDemand {
   public Working working(AbsolutePressure inlet, AbsolutePressure atmosphere, UnitSystem units) {
     Objects.requireNonNull(inlet, "inlet");
     Objects.requireNonNull(atmosphere, "atmosphere");
-    Working.Builder working = Working.titled("Air taken by " + name);
-    Term u = Term.of("u", "u", load, "", 6);
-    Term ratedFlow = units.massFlow("ṁr", "\\dot m_r", rated.massFlow().kilogramsPerSecond(), 7);
-    Term taken = units.massFlow("ṁ", "\\dot m", flowAt(inlet, atmosphere).kilogramsPerSecond(), 5);
+    Working.Builder working = Working.titled("Air taken by " + name, units);
+    if (ratedInlet.isPresent() && inlet.compareTo(atmosphere) <= 0) {
+      return working
+          .answer("The pressure is not above the atmosphere: it takes nothing.")
+          .build();
+    }
+    double taken = flow(inlet.pascals(), atmosphere.pascals());
+    working.given(LOAD, load, 4).given(RATED, ratedFlow, 6);
     if (ratedInlet.isEmpty()) {
-      return working
-          .step(
-              "Flow, whatever the pressure",
-              "⟨ṁ⟩ = ⟨u⟩ × ⟨ṁr⟩",
-              "⟨ṁ⟩ = ⟨u⟩ \\cdot ⟨ṁr⟩",
-              List.of(u, ratedFlow),
-              taken,
-              Source.derived("rated flow and load as given"))
-          .build();
+      return working.step(FIXED, taken, 5).answer(TAKEN).build();
     }
-    if (inlet.compareTo(atmosphere) <= 0) {
-      return working
-          .note("The pressure is not above the atmosphere: it takes nothing.")
-          .build();
-    }
-    Term pr = units.pressure("pr", "p_r", ratedInlet.orElseThrow().pascals(), 7);
-    Term p = units.pressure("p", "p", inlet.pascals(), 7);
+    working.given(PRESSURE, inlet.pascals(), 6).given(RATED_PRESSURE, ratedPascals, 6);
     if (beyondCritical(atmosphere.pascals() / inlet.pascals()) == 0.0) {
-      return working
-          .step(
-              "Flow in proportion to the absolute pressure",
-              "⟨ṁ⟩ = ⟨u⟩ × ⟨ṁr⟩ × ⟨p⟩ / ⟨pr⟩",
-              "⟨ṁ⟩ = ⟨u⟩ \\cdot ⟨ṁr⟩ \\frac{⟨p⟩}{⟨pr⟩}",
-              List.of(u, ratedFlow, p, pr),
-              taken,
-              SOURCE)
-          .build();
+      return working.step(PROPORTIONAL, taken, 5).answer(TAKEN).build();
     }
     return working
-        .step(
-            "Flow so near the atmosphere that the tool no longer chokes",
-            "⟨ṁ⟩ = ⟨u⟩ × ⟨ṁr⟩ × ⟨p⟩ / ⟨pr⟩ × √(1 − ((⟨pa⟩ / ⟨p⟩ − ⟨b⟩) / (1 − ⟨b⟩))²)",
-            "⟨ṁ⟩ = ⟨u⟩ \\cdot ⟨ṁr⟩ \\frac{⟨p⟩}{⟨pr⟩} \\sqrt{1 - \\left(\\frac{⟨pa⟩ / ⟨p⟩ - ⟨b⟩}{1 - ⟨b⟩}\\right)^2}",
-            List.of(
-                u,
-                ratedFlow,
-                units.pressure("p", "p", inlet.pascals(), 12),
-                pr,
-                units.pressure("pa", "p_a", atmosphere.pascals(), 12),
-                Term.of("b", "b", CRITICAL_PRESSURE_RATIO, "", 8)),
-            taken,
-            Source.handbook(
-                "equation of ISO 6358-1:2013, read in documentation of general modelling libraries; the standard not seen"))
+        .given(ATMOSPHERE, atmosphere.pascals(), 6)
+        .given(CRITICAL_RATIO, CRITICAL_PRESSURE_RATIO, 6)
+        .step(SUBSONIC, taken, 5)
+        .answer(TAKEN)
         .build();
   }
 
@@ -364,8 +381,8 @@ public final class ToolDemand {
         && name.equals(that.name)
         && rated.equals(that.rated)
         && ratedInlet.equals(that.ratedInlet)
-        && duty == that.duty
-        && load == that.load;
+        && Double.compare(duty, that.duty) == 0
+        && Double.compare(load, that.load) == 0;
   }
 
   @Override

@@ -19,8 +19,11 @@ final class CheckedStep {
 
   private static final int MOST_DIGITS = 17;
 
-  /** A few units in the last place of a double: no value is known better. */
-  private static final double ULPS = 8.0 * 0x1p-53;
+  /** What a search leaves of a value: none is known better, as a fraction of it. */
+  private static final double KNOWN_TO = 1.0e-12;
+
+  /** What constants written with ten digits leave open, such as g_c in US units. */
+  private static final double TEN_DIGITS = 2.0e-10;
 
   private final Formula formula;
   private final UnitSystem units;
@@ -123,12 +126,22 @@ final class CheckedStep {
         : Math.abs(formula.right(units, moved) - found());
   }
 
-  /** How far the result moves when the doubles put in move by a few of their last places. */
+  /**
+   * How far the result moves when what is put in moves by as much as it is known to, and the constants of US units by what
+   * their ten digits leave open: much where two roots lie close together, as they do next to choking. A difference of
+   * two large values is known no better than they are.
+   */
   private double noise(List<Input> inputs) {
-    double noise = Math.abs(claimed) * ULPS;
+    double noise = Math.abs(claimed) * KNOWN_TO;
+    if (formula.isSolved() && units == UnitSystem.US) {
+      noise += TEN_DIGITS * Math.abs(formula.right(units, shown)) / slope();
+    }
     for (Input input : inputs) {
       String symbol = input.symbol.text();
-      noise += moved(symbol, value(symbol) * (1.0 + ULPS));
+      noise += moved(symbol, value(symbol) * (1.0 + KNOWN_TO));
+      if (input.symbol.kind().equals(formula.result().kind())) {
+        noise = Math.max(noise, Math.abs(value(symbol)) * KNOWN_TO);
+      }
     }
     return noise;
   }

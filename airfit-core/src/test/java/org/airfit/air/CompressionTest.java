@@ -8,6 +8,7 @@ import org.airfit.Pencil;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.Temperature;
+import org.airfit.working.Completeness;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -69,9 +70,11 @@ class CompressionTest {
   @ValueSource(doubles = {1.0, 1.0001, 2.0, 8.0, 40.0})
   void the_printed_numbers_give_the_printed_work(double bar) {
     AbsolutePressure to = AbsolutePressure.ofBar(bar);
-    Pencil.check(Compression.isothermal(INTAKE, to).working());
-    Pencil.check(Compression.adiabatic(INTAKE, to).working());
-    Pencil.check(Compression.staged(INTAKE, to, 3).working());
+    Pencil.check(Compression.isothermal(INTAKE, to));
+    Pencil.check(Compression.adiabatic(INTAKE, to));
+    Pencil.check(Compression.staged(INTAKE, to, 3));
+    Completeness.check(Compression.isothermal(INTAKE, to));
+    Completeness.check(Compression.staged(INTAKE, to, 3));
   }
 
   @Test

@@ -43,7 +43,7 @@ class LineSearchTest {
       // jump that it has to
       // do with
       nearJump |=
-          reynolds > 2300.0 / 3.0 && reynolds < 3.0 * 2300.0 || loss instanceof LineLoss.Choked;
+          (reynolds > 2300.0 / 3.0 && reynolds < 3.0 * 2300.0) || loss instanceof LineLoss.Choked;
       if (loss instanceof LineLoss.Flowing flowing) {
         nearJump |= flowing.outletMach() > 0.5
             || flowing.outlet().pressure().pascals()

@@ -306,7 +306,7 @@ class LossComparisonTest {
         .startsWith("The drops lie between ")
         .contains("Unwin, K 0.005 (Arson)", "a factor of ");
     assertThat(words.get(1))
-        .startsWith("Those that reckon with the wall's own roughness differ by ");
+        .startsWith("Those that calculate with the wall's own roughness differ by ");
     assertThat(words)
         .anyMatch(sentence -> sentence.startsWith("Unwin, K 0.005 (Arson) has a friction"));
     assertThat(all.toMarkdown()).contains(words.get(0));

@@ -24,6 +24,7 @@ import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
 import org.airfit.run.ToolDemand;
+import org.airfit.working.UnitSystem;
 
 class NetworkProperties {
 
@@ -126,7 +127,22 @@ class NetworkProperties {
         .allSatisfy(p -> assertThat(p.bar()).isBetween(1.0 - 1.0e-9, 8.0 + 1.0e-8));
   }
 
-  /** One of the wild networks: in a dead branch of it Newton leaves 1e-320 kg/s, which once had an infinite friction factor. */
+  /** A working throws where its steps do not give what was solved: the widest, the wild and the dead branches too. */
+  @Property(tries = 60)
+  void every_working_gives_what_was_solved(
+      @ForAll @IntRange(max = 1_000_000) int seed,
+      @ForAll @IntRange(min = 2, max = 20) int nodes,
+      @ForAll @IntRange(max = 8) int across) {
+    NetworkResult result = random(seed, nodes, across).solve();
+    for (UnitSystem units : UnitSystem.values()) {
+      assertThat(result.working(units).toText()).contains("The flow is steady");
+    }
+  }
+
+  /**
+   * One of the wild networks: in a dead branch of it Newton leaves 1e-320 kg/s, which once had an infinite friction
+   * factor.
+   */
   @Example
   void a_flow_too_small_to_have_a_reynolds_number_is_none() {
     NetworkResult.Solved solved = (NetworkResult.Solved) random(112, 36, 12).solve();

@@ -35,6 +35,7 @@ import org.airfit.quantity.Volume;
 import org.airfit.run.Run;
 import org.airfit.run.RunResult;
 import org.airfit.run.ToolDemand;
+import org.airfit.working.Completeness;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.LUDecomposition;
@@ -105,7 +106,10 @@ class NetworkTest {
         .through("tool coupling", part(6.0, 0.3));
   }
 
-  /** One way from one supply to one tool is a run, and has the answer of a run: to the last digits, as the laws are the same. */
+  /**
+   * One way from one supply to one tool is a run, and has the answer of a run: to the last digits, as the laws are the
+   * same.
+   */
   @ParameterizedTest
   @ValueSource(doubles = {1.0e-5, 0.002, 0.012, 0.02})
   void a_network_of_one_way_is_a_run(double flow) {
@@ -207,7 +211,8 @@ class NetworkTest {
   }
 
   /**
-   * Four unknown nodes in two loops, solved another way: Newton on the pressures alone with a dense matrix of differences and the factorisation of Hipparchus, each flow found by halving in
+   * Four unknown nodes in two loops, solved another way: Newton on the pressures alone with a dense matrix of
+   * differences and the factorisation of Hipparchus, each flow found by halving in
    * {@link LossModel#flowFor} and {@link FlowCapacity#flow}.
    */
   @Test
@@ -294,7 +299,10 @@ class NetworkTest {
     assertThat(result.imbalance()).isLessThan(1.0e-12);
   }
 
-  /** The tool of fixed flow asks for more than the hose lets through into the open: it gets what that is, at the atmosphere, and says so. */
+  /**
+   * The tool of fixed flow asks for more than the hose lets through into the open: it gets what that is, at the
+   * atmosphere, and says so.
+   */
   @Test
   void a_tool_that_cannot_be_fed_starves_at_the_atmosphere() {
     NetworkResult.Solved result = solved(chain(fixed(0.2)));
@@ -466,6 +474,7 @@ class NetworkTest {
         .build();
     NetworkResult.Solved result = solved(ring);
     Pencil.check(result);
+    Completeness.check(result);
     assertThat(result.working().toText()).contains("Mass at x", "Mass at y", "coupler: from y");
     assertThat(ring).hasToString("4 nodes, 4 branches, 1 supplies, 3 tools at 1 bar(a)");
     assertThat(ring.nodes()).containsExactly("s", "x", "y", "t");

@@ -61,7 +61,10 @@ class SparseSystemTest {
     }
   }
 
-  /** A chain of conductances 1 and 1e-20 held at one end by 1: all the flow put in at the other end goes through, and the pressures add up. */
+  /**
+   * A chain of conductances 1 and 1e-20 held at one end by 1: all the flow put in at the other end goes through, and
+   * the pressures add up.
+   */
   @Test
   void it_keeps_its_digits_over_twenty_powers_of_ten() {
     SparseSystem system = new SparseSystem(3, new int[] {0, 1}, new int[] {1, 2});

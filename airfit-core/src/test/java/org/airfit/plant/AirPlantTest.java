@@ -20,6 +20,7 @@ import org.airfit.quantity.Money;
 import org.airfit.quantity.Power;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Temperature;
+import org.airfit.working.Completeness;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -105,7 +106,8 @@ class AirPlantTest {
         .isMetWithinFraction(cost.energy().kilowattHours(), 0.0015, why);
     compare(row, "cost", Double.parseDouble(printed[1]), "USD/yr")
         .isMetWithinFraction(cost.money().amount().doubleValue(), 0.0015, why);
-    Pencil.check(cost.working());
+    Pencil.check(cost);
+    Completeness.check(cost);
     assertThat(cost.toString()).startsWith("hole of 3 mm: 9").endsWith("kWh in the year");
   }
 
@@ -125,7 +127,8 @@ class AirPlantTest {
     compare(row, "unloaded, from memory", Double.parseDouble(printed[1]), "USD/yr")
         .isMetWithinFraction(
             idle.money().amount().doubleValue(), 7.0e-4, "0.746 for 0.7457 kW/hp, and half a USD");
-    Pencil.check(loaded.working());
+    Pencil.check(loaded);
+    Completeness.check(loaded);
   }
 
   /** Shop compressors of this size have one stage, or two, or are cooled by oil: two stages lie in the middle. */
@@ -231,7 +234,8 @@ class AirPlantTest {
     double saved = PLANT.electricPower(FLOW).watts() - lower.electricPower(FLOW).watts();
     assertThat(cost.electric().watts()).isCloseTo(saved, within(1.0e-9 * saved));
     assertThat(cost.energy().kilowattHours()).isCloseTo(saved * 3.0, within(1.0e-8 * saved));
-    Pencil.check(cost.working());
+    Pencil.check(cost);
+    Completeness.check(cost);
     assertThat(PLANT
             .ofDrop("nothing", FLOW, PressureDrop.ofBar(0.0))
             .money()
@@ -251,7 +255,8 @@ class AirPlantTest {
     assertThat(cost.money().amount().doubleValue())
         .isCloseTo(quarter.money().amount().doubleValue(), within(1.0e-9 * 17000.0));
     assertThat(cost.what()).isEqualTo("regulator");
-    Pencil.check(cost.working());
+    Pencil.check(cost);
+    Completeness.check(cost);
     assertThatIllegalArgumentException()
         .isThrownBy(() ->
             PLANT.ofSetting("low", FLOW, AbsolutePressure.ofBar(6.0), AbsolutePressure.ofBar(5.9)))

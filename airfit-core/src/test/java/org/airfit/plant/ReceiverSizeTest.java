@@ -14,6 +14,7 @@ import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.Temperature;
 import org.airfit.quantity.Volume;
 import org.airfit.quantity.VolumeUnit;
+import org.airfit.working.Completeness;
 import org.junit.jupiter.api.Test;
 
 class ReceiverSizeTest {
@@ -52,7 +53,8 @@ class ReceiverSizeTest {
             size.volume().in(unit),
             row.halfDigit("published_answer") + 7.0e-5 * row.number("published_answer"),
             "half a unit of the last digit printed, and 7.48 gal/ft³ for 7.4805 (0.007 %)");
-    Pencil.check(size.working());
+    Pencil.check(size);
+    Completeness.check(size);
   }
 
   @Test
@@ -68,7 +70,9 @@ class ReceiverSizeTest {
         .isCloseTo(0.25 * alone, within(1.0e-12));
     ReceiverSize piped = size(20.0, 0.0, 6.0, 100.0, 80.0, Volume.ofCubicMetres(0.5));
     assertThat(piped.volume().cubicMetres()).isCloseTo(alone - 0.5, within(1.0e-12));
-    Pencil.check(piped.working());
+    Pencil.check(piped);
+    Completeness.check(piped);
+    assertThat(piped.working().answers()).hasSize(1);
     ReceiverSize none = size(20.0, 0.0, 6.0, 100.0, 80.0, Volume.ofCubicMetres(3.0));
     assertThat(none.volume().cubicMetres()).isZero();
     assertThat(none.working().toText()).contains("no receiver is needed");

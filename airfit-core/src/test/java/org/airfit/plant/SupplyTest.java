@@ -14,6 +14,8 @@ import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.Temperature;
 import org.airfit.quantity.Volume;
+import org.airfit.working.Completeness;
+import org.airfit.working.Worked;
 import org.junit.jupiter.api.Test;
 
 class SupplyTest {
@@ -65,7 +67,9 @@ class SupplyTest {
     assertThat(bar(REGULATOR, 0.02)).isCloseTo(6.5, within(1.0e-12));
     assertThat(bar(REGULATOR, 0.04)).isCloseTo(6.0, within(1.0e-12));
     assertThat(REGULATOR.at(kg(0.28001))).isEmpty();
-    Pencil.check(units -> REGULATOR.working(kg(0.013), units));
+    Worked droop = units -> REGULATOR.working(kg(0.013), units);
+    Pencil.check(droop);
+    Completeness.check(droop);
     assertThat(REGULATOR.working(kg(0.013)).toText()).doesNotContain("beyond");
     assertThat(REGULATOR.working(kg(0.04)).toText()).contains("beyond the stated point of 0.02");
     assertThat(REGULATOR.working(kg(0.3)).toText()).contains("nothing would be left");
@@ -104,7 +108,10 @@ class SupplyTest {
         .isThrownBy(() -> COMPRESSOR.delivery(AbsolutePressure.ofBar(4.9)));
   }
 
-  /** By hand: 0.5 m³ × 1 bar / (R × 293.15 K) = 0.59418 kg; at 0.0525 kg/s, half of 0.105, it fills and empties in 11.3178 s each. */
+  /**
+   * By hand: 0.5 m³ × 1 bar / (R × 293.15 K) = 0.59418 kg; at 0.0525 kg/s, half of 0.105, it fills and empties in
+   * 11.3178 s each.
+   */
   @Test
   void the_receiver_sets_the_time_between_starts() {
     Duration half = COMPRESSOR.timeBetweenStarts(kg(0.0525)).orElseThrow();
@@ -117,12 +124,47 @@ class SupplyTest {
 
   @Test
   void its_working_tells_which_of_the_three_it_is() {
-    Pencil.check(units -> COMPRESSOR.working(kg(0.03), units));
+    for (double flow : new double[] {0.03, 0.115}) {
+      Worked working = units -> COMPRESSOR.working(kg(flow), units);
+      Pencil.check(working);
+      Completeness.check(working);
+    }
     assertThat(COMPRESSOR.working(kg(0.03)).toText()).contains("keeps up", "start to the next");
     assertThat(COMPRESSOR.working(kg(0.0)).toText()).contains("keeps up");
     assertThat(COMPRESSOR.working(kg(0.115)).toText()).contains("sinks along the curve to 6 bar");
     assertThat(COMPRESSOR.working(kg(0.2)).toText()).contains("anywhere on its curve");
     assertThat(COMPRESSOR).hasToString("compressor, cut-in 7 bar(a), cut-out 8 bar(a), 500 L");
+  }
+
+  /** On plain doubles: at is the same, beyond the largest flow there is none, the slope is that of a difference. */
+  @Test
+  void every_supply_answers_on_plain_doubles_as_in_words() {
+    Supply fixed = Supply.fixed(SEVEN);
+    assertThat(fixed.holds()).isTrue();
+    assertThat(fixed.largest()).isInfinite();
+    assertThat(fixed.slope(1.0)).isZero();
+    assertThat(fixed.pascals(1.0)).isEqualTo(7.0e5);
+    for (Supply supply : List.of(REGULATOR, COMPRESSOR)) {
+      assertThat(supply.holds()).isFalse();
+      double most = supply.largest();
+      assertThat(supply.pascals(most * (1.0 - 1.0e-9))).isPositive();
+      assertThat(supply.pascals(most * (1.0 + 1.0e-9))).isNaN();
+      assertThat(supply.at(kg(most * (1.0 + 1.0e-9)))).isEmpty();
+      for (double flow : new double[] {0.01, 0.1, 0.112, 0.119}) {
+        assertThat(supply.at(kg(flow)).orElseThrow().pressure().pascals())
+            .isEqualTo(supply.pascals(flow));
+        double step = 1.0e-6;
+        double difference =
+            (supply.pascals(flow + step) - supply.pascals(flow - step)) / (2.0 * step);
+        assertThat(supply.slope(flow)).isCloseTo(difference, within(1.0e-6 * Math.abs(difference)));
+      }
+    }
+    assertThat(REGULATOR.largest()).isCloseTo(0.28, within(1.0e-12));
+    assertThat(COMPRESSOR.largest()).isCloseTo(0.12, within(1.0e-14));
+    Regulator stiff = new Regulator(SEVEN, flow(0.02), AbsolutePressure.ofBar(7.0));
+    assertThat(stiff.largest()).isInfinite();
+    assertThat(stiff.slope(1.0)).isZero();
+    assertThat(stiff.holds()).as("it lets nothing back").isFalse();
   }
 
   @Test

@@ -97,7 +97,7 @@ class CommonErrorProperties {
       if (best.probability() >= 0.85 && best.probability() < 0.95) {
         given++;
         promised += best.probability();
-        right += !unknown && best.profile() == truth ? 1 : 0;
+        right += !unknown && best.profile().equals(truth) ? 1 : 0;
       }
     }
     return new Tally(promised, given, right, unknowns, unknownsIdentified);

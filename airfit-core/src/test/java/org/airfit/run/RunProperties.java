@@ -24,6 +24,7 @@ import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
+import org.airfit.working.UnitSystem;
 
 class RunProperties {
 
@@ -41,7 +42,10 @@ class RunProperties {
         .through("hose", hose(boreMm, metres));
   }
 
-  /** Pressure is conserved along the way: what the elements take is what the tool misses, each beginning where the last ended. */
+  /**
+   * Pressure is conserved along the way: what the elements take is what the tool misses, each beginning where the last
+   * ended.
+   */
   @Property(tries = 300)
   void what_the_elements_take_is_what_is_lost(
       @ForAll @Scale(9) @DoubleRange(min = 4.0, max = 12.0) double bar,
@@ -128,6 +132,10 @@ class RunProperties {
     double flow = balance.massFlow().kilogramsPerSecond();
     double taken = tool(rated).flowAt(balance.atTool(), ATMOSPHERE).kilogramsPerSecond();
     double reynolds = 4.0 * flow / (Math.PI * 0.001 * bore * 1.813e-5);
+    for (UnitSystem units : UnitSystem.values()) {
+      assertThat(balance.working(units).answers())
+          .hasSize(1); // throws where it gives something else
+    }
     // at Re 2300 the friction jumps, and with it the pressure: no flow balances exactly there
     if (Math.abs(reynolds - 2300.0) > 30.0) {
       // next to choking the pressure moves ten thousand times as fast as the flow, whose last digit

@@ -46,7 +46,10 @@ class SensitivityTest {
         .elasticity();
   }
 
-  /** Hagen and Poiseuille: Δp = 128 μ L ṁ/(π ρ d⁴). The tolerance is the drop over the pressure, by which the gas law bends it. */
+  /**
+   * Hagen and Poiseuille: Δp = 128 μ L ṁ/(π ρ d⁴). The tolerance is the drop over the pressure, by which the gas law
+   * bends it.
+   */
   @Test
   void laminar_flow_has_the_powers_of_its_law() {
     List<Sensitivity> all = run().through("hose", hose(9.5, 0.01)).sensitivities(kg(0.0002));
@@ -62,7 +65,9 @@ class SensitivityTest {
         .endsWith(" %");
   }
 
-  /** Far from choking ISO 6358 gives Δp = p1 (1 − b)/2 (ṁ/ṁ*)² with ṁ* in proportion to C and p1; b = 0.25 has −b/(1−b). */
+  /**
+   * Far from choking ISO 6358 gives Δp = p1 (1 − b)/2 (ṁ/ṁ*)² with ṁ* in proportion to C and p1; b = 0.25 has −b/(1−b).
+   */
   @Test
   void a_part_far_from_choking_has_the_powers_of_its_law() {
     List<Sensitivity> all = run().through("coupler", part(6.0, 0.25)).sensitivities(kg(0.0005));
@@ -74,7 +79,10 @@ class SensitivityTest {
         .isCloseTo(-1.0, within(0.001));
   }
 
-  /** λL/D and ΣK add up: what the length and the fittings take together is the whole, but for the speeding up of the air. */
+  /**
+   * λL/D and ΣK add up: what the length and the fittings take together is the whole, but for the speeding up of the
+   * air.
+   */
   @Test
   void length_and_fittings_share_the_loss_of_a_line() {
     List<Sensitivity> all =

@@ -19,6 +19,7 @@ import org.airfit.quantity.Money;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
+import org.airfit.working.Completeness;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -164,7 +165,8 @@ class SizingTest {
   @Test
   void the_printed_numbers_give_the_printed_answer() {
     Sizing.Result result = sizing(6.0).solve();
-    Pencil.check(result.working());
+    Pencil.check(result);
+    Completeness.check(result);
     assertThat(result.working().toText()).contains("Chosen: {hose=", " for ");
     assertThat(result.cautions()).isNotEmpty();
     assertThat(result.<Boolean>fold(fitting -> true, nothing -> false)).isTrue();

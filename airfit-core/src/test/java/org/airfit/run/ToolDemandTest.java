@@ -15,7 +15,9 @@ import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.Temperature;
 import org.airfit.quantity.Volume;
+import org.airfit.working.Completeness;
 import org.airfit.working.UnitSystem;
+import org.airfit.working.Worked;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -53,6 +55,24 @@ class ToolDemandTest {
     assertThat(atPsia(NUT_SETTER, 10.0)).isZero();
   }
 
+  /** Choked and not: the slope is that of a difference, and the pressure for a flow gives the flow. */
+  @ParameterizedTest
+  @ValueSource(doubles = {14.8, 18.0, 27.7, 28.0, 60.0, 104.7})
+  void slope_and_inverse_belong_to_the_flow(double psia) {
+    ToolDemand tool = NUT_SETTER.withLoad(0.6);
+    double atmosphere = ATMOSPHERE.pascals();
+    double p = AbsolutePressure.ofPsi(psia).pascals();
+    double step = 0.1;
+    double difference =
+        (tool.flow(p + step, atmosphere) - tool.flow(p - step, atmosphere)) / (2.0 * step);
+    assertThat(tool.slope(p, atmosphere)).isCloseTo(difference, within(1.0e-6 * difference));
+    assertThat(tool.pascalsFor(tool.flow(p, atmosphere), atmosphere))
+        .isCloseTo(p, within(1.0e-12 * p));
+    assertThat(tool.flow(Double.NaN, atmosphere)).isZero();
+    assertThat(tool.slope(atmosphere, atmosphere)).isZero();
+    assertThat(ToolDemand.fixed("gun", RATED).slope(p, atmosphere)).isZero();
+  }
+
   @Test
   void a_fixed_flow_does_not_ask_for_the_pressure() {
     ToolDemand fixed = ToolDemand.fixed("spray gun", RATED);
@@ -78,9 +98,13 @@ class ToolDemandTest {
   @ValueSource(doubles = {20.0, 52.35, 104.7})
   void the_printed_numbers_give_the_printed_flow(double psia) {
     AbsolutePressure inlet = AbsolutePressure.ofPsi(psia);
-    Pencil.check(units -> NUT_SETTER.withLoad(0.7).working(inlet, ATMOSPHERE, units));
+    Worked setter = units -> NUT_SETTER.withLoad(0.7).working(inlet, ATMOSPHERE, units);
+    Pencil.check(setter);
+    Completeness.check(setter);
     ToolDemand gun = ToolDemand.fixed("gun", RATED).withLoad(0.7);
-    Pencil.check(units -> gun.working(inlet, ATMOSPHERE, units));
+    Worked fixed = units -> gun.working(inlet, ATMOSPHERE, units);
+    Pencil.check(fixed);
+    Completeness.check(fixed);
     assertThat(NUT_SETTER.working(ATMOSPHERE, ATMOSPHERE, UnitSystem.SI).toText())
         .contains("takes nothing");
   }

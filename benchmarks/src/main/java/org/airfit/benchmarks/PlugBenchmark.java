@@ -4,14 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.concurrent.TimeUnit;
+import org.airfit.measure.Instrument;
+import org.airfit.measure.PartSpread;
 import org.airfit.plug.Dimension;
 import org.airfit.plug.Identification;
 import org.airfit.plug.Identifier;
-import org.airfit.measure.Instrument;
-import org.airfit.measure.PartSpread;
 import org.airfit.plug.PlugProfile;
-import org.airfit.plug.Provenance;
 import org.airfit.plug.PlugReading;
+import org.airfit.plug.Provenance;
 import org.airfit.plug.ReferenceSet;
 import org.airfit.quantity.Length;
 import org.airfit.source.Source;
@@ -30,8 +30,10 @@ import org.openjdk.jmh.annotations.Warmup;
 import org.openjdk.jmh.infra.Blackhole;
 
 /**
- * How long it takes to tell a plug among twenty profiles by five dimensions, and to say what to measure next. All readings of a plug are by
- * one caliper and share its error. Every second profile differs from the one before in the groove width only; one plug in ten is of none.
+ * How long it takes to tell a plug among twenty profiles by five dimensions, and to say what to measure next. All
+ * readings of a plug are by
+ * one caliper and share its error. Every second profile differs from the one before in the groove width only; one
+ * plug in ten is of none.
  */
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.NANOSECONDS)

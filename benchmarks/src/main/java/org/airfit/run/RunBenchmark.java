@@ -30,10 +30,12 @@ import org.openjdk.jmh.annotations.Warmup;
 import org.openjdk.jmh.infra.Blackhole;
 
 /**
- * How long a run of four elements takes: the pressure as a number, the answer with all that belongs to it, and the questions
+ * How long a run of four elements takes: the pressure as a number, the answer with all that belongs to it, and the
+ * questions
  * that search. Flows vary, the seed is fixed.
  *
- * <p>It lies in the package of what it measures, as {@code RunPath} is not public. With {@code -prof gc} the number must show no
+ * <p>It lies in the package of what it measures, as {@code RunPath} is not public. With {@code -prof gc} the number
+ * must show no
  * allocation.
  */
 @BenchmarkMode(Mode.AverageTime)

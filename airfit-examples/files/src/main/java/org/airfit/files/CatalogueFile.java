@@ -139,7 +139,8 @@ public final class CatalogueFile {
     }
     Optional<Field> air = item.find("keptFor");
     if (air.isPresent()) {
-      facts = facts.withLubrication(air.get().oneOf(List.of(Lubrication.values()), Lubrication::toString));
+      facts = facts.withLubrication(
+          air.get().oneOf(List.of(Lubrication.values()), Lubrication::toString));
     }
     facts = item.flag("sleeveGuarded") ? facts.withSleeveGuarded() : facts;
     facts = item.flag("vented") ? facts.withVent() : facts;

@@ -30,7 +30,13 @@ public record Document(String name, Object content, Shelf shelf) {
     Document open(String path) throws WrongFileException;
   }
 
-  /** Refuses what is null. */
+  /**
+   * Refuses what is null.
+   *
+   * @param name the name of the file, for complaints
+   * @param content the plain values
+   * @param shelf where the files stand that this one names
+   */
   public Document {
     Objects.requireNonNull(name, "name");
     Objects.requireNonNull(content, "content");

@@ -41,14 +41,29 @@ public record Job(
     Optional<Run> now,
     Requirement requirement) {
 
-  /** Copies the readings; refuses what is null. */
+  /**
+   * Copies the readings; refuses what is null.
+   *
+   * @param title the job in a line
+   * @param customer whose job it is
+   * @param toolName the tool
+   * @param catalogue the profiles and parts to work with
+   * @param plugWhere where the plug at hand comes from
+   * @param readings what was read on it; empty for none
+   * @param thread what was read on its thread
+   * @param socket the answer where only a socket is at hand
+   * @param supply the air at the supply
+   * @param atmosphere the pressure around it
+   * @param now the run of today; empty where it was not told
+   * @param requirement what the parts must do, without the profile, which the plug must tell
+   */
   public Job {
     Objects.requireNonNull(title, "title");
     Objects.requireNonNull(customer, "customer");
     Objects.requireNonNull(toolName, "toolName");
     Objects.requireNonNull(catalogue, "catalogue");
     Objects.requireNonNull(plugWhere, "plugWhere");
-    readings = List.copyOf(readings);
+    readings = List.copyOf(Objects.requireNonNull(readings, "readings"));
     Objects.requireNonNull(thread, "thread");
     Objects.requireNonNull(socket, "socket");
     Objects.requireNonNull(supply, "supply");

@@ -31,15 +31,25 @@ public record NetworkJob(
     List<Branch> branches,
     List<Drop> drops) {
 
-  /** Copies the lists; refuses what is null. */
+  /**
+   * Copies the lists; refuses what is null.
+   *
+   * @param title what the network is called
+   * @param customer whose network it is
+   * @param atmosphere the pressure around it
+   * @param supply the air at the supply of the highest pressure
+   * @param network the network
+   * @param branches its pipes and parts, in the order of the file
+   * @param drops its drops, in the order of the file, which is that of the network's tools
+   */
   public NetworkJob {
     Objects.requireNonNull(title, "title");
     Objects.requireNonNull(customer, "customer");
     Objects.requireNonNull(atmosphere, "atmosphere");
     Objects.requireNonNull(supply, "supply");
     Objects.requireNonNull(network, "network");
-    branches = List.copyOf(branches);
-    drops = List.copyOf(drops);
+    branches = List.copyOf(Objects.requireNonNull(branches, "branches"));
+    drops = List.copyOf(Objects.requireNonNull(drops, "drops"));
   }
 
   /**
@@ -53,7 +63,14 @@ public record NetworkJob(
   public record Branch(
       String name, Optional<PipeDuty> duty, Optional<Conduit> pipe, Optional<FlowCapacity> part) {
 
-    /** Refuses what is null. */
+    /**
+     * Refuses what is null.
+     *
+     * @param name its name, unique in the network
+     * @param duty what a pipe serves; empty for a part
+     * @param pipe the pipe; empty for a part
+     * @param part the flow capacity of a part; empty for a pipe
+     */
     public Branch {
       Objects.requireNonNull(name, "name");
       Objects.requireNonNull(duty, "duty");
@@ -72,7 +89,14 @@ public record NetworkJob(
    */
   public record Drop(String name, String tool, GaugePressure needs, double use) {
 
-    /** Refuses what is null. */
+    /**
+     * Refuses what is null.
+     *
+     * @param name the name of the drop, unique in the network
+     * @param tool what the tool is
+     * @param needs the pressure the tool needs
+     * @param use the part of the time it runs, in [0, 1]
+     */
     public Drop {
       Objects.requireNonNull(name, "name");
       Objects.requireNonNull(tool, "tool");

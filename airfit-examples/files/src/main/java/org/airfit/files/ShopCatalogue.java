@@ -13,7 +13,13 @@ import org.airfit.select.Catalogue;
  */
 public record ShopCatalogue(String name, ReferenceSet profiles, Catalogue parts) {
 
-  /** Refuses what is null. */
+  /**
+   * Refuses what is null.
+   *
+   * @param name the name of the catalogue
+   * @param profiles the plug profiles
+   * @param parts the parts
+   */
   public ShopCatalogue {
     Objects.requireNonNull(name, "name");
     Objects.requireNonNull(profiles, "profiles");

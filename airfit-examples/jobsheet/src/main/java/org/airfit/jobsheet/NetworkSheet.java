@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.airfit.air.AirState;
@@ -13,11 +14,11 @@ import org.airfit.flow.FlowCapacity;
 import org.airfit.line.Conduit;
 import org.airfit.line.PipeDuty;
 import org.airfit.line.PipeVelocity;
-import org.airfit.network.Network;
 import org.airfit.network.BranchFlow;
+import org.airfit.network.Network;
 import org.airfit.network.NetworkResult;
-import org.airfit.network.ToolFlow;
 import org.airfit.network.NetworkSimulation;
+import org.airfit.network.ToolFlow;
 import org.airfit.quantity.ConductanceUnit;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.LengthUnit;
@@ -50,8 +51,11 @@ public record NetworkSheet(
   private static final double LARGER = 1.5;
   private static final double WORTH_PASCALS = 1000.0;
 
-  /** Copies the lists. */
+  /** Copies the lists; refuses what is null. */
   public NetworkSheet {
+    Objects.requireNonNull(job, "job");
+    Objects.requireNonNull(all, "all");
+    Objects.requireNonNull(simulation, "simulation");
     closures = List.copyOf(closures);
     improvements = List.copyOf(improvements);
   }
@@ -249,8 +253,9 @@ public record NetworkSheet(
             flow,
             branch
                 .duty()
-                .flatMap(duty ->
-                    branch.pipe().map(pipe -> PipeVelocity.of(duty, pipe, flow.massFlow(), fastest)))));
+                .flatMap(duty -> branch
+                    .pipe()
+                    .map(pipe -> PipeVelocity.of(duty, pipe, flow.massFlow(), fastest)))));
       }
     }
     return answers;

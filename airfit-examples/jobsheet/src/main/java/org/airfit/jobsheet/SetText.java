@@ -1,9 +1,9 @@
 package org.airfit.jobsheet;
 
 import java.util.List;
+import org.airfit.measure.Instrument;
 import org.airfit.plug.BenchPath;
 import org.airfit.plug.Identifier;
-import org.airfit.measure.Instrument;
 import org.airfit.plug.PlugProfile;
 import org.airfit.plug.ReferenceSet;
 import org.airfit.plug.Separation;

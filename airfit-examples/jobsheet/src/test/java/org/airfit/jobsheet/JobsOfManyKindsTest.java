@@ -79,7 +79,7 @@ class JobsOfManyKindsTest {
             "\"50 psig\"",
             "\"110 psig\"",
             "\"60 psig\""))
-        .contains("regulate the supply down, no part cures that");
+        .contains("regulate the supply down, no part of the catalogue changes that");
   }
 
   /** Less than 30 psi at a blocked nozzle in general industry, at most 30 psi elsewhere. */

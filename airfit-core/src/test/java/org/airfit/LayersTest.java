@@ -17,11 +17,11 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
-/** The packages are floors that only look down. */
-class FloorsTest {
+/** The packages are layers: each uses only those below it. */
+class LayersTest {
 
-  /** Ground floor first. */
-  private static final List<String> FLOORS = List.of(
+  /** Lowest first. */
+  private static final List<String> LAYERS = List.of(
       "internal",
       "source",
       "quantity",
@@ -47,13 +47,13 @@ class FloorsTest {
       .importPackages("org.airfit");
 
   @Test
-  void a_floor_uses_only_what_lies_below_it() {
-    for (int i = 0; i < FLOORS.size(); i++) {
+  void a_layer_uses_only_what_lies_below_it() {
+    for (int i = 0; i < LAYERS.size(); i++) {
       List<String> allowed = new ArrayList<>(List.of("java..", "org.jspecify.."));
-      FLOORS.subList(0, i + 1).forEach(floor -> allowed.add("org.airfit." + floor));
+      LAYERS.subList(0, i + 1).forEach(layer -> allowed.add("org.airfit." + layer));
       classes()
           .that()
-          .resideInAPackage("org.airfit." + FLOORS.get(i))
+          .resideInAPackage("org.airfit." + LAYERS.get(i))
           .should()
           .onlyDependOnClassesThat()
           .resideInAnyPackage(allowed.toArray(String[]::new))
@@ -68,8 +68,8 @@ class FloorsTest {
   }
 
   @Test
-  void every_class_lives_on_a_floor() {
-    String[] packages = FLOORS.stream().map(floor -> "org.airfit." + floor).toArray(String[]::new);
+  void every_class_is_in_a_layer() {
+    String[] packages = LAYERS.stream().map(layer -> "org.airfit." + layer).toArray(String[]::new);
     classes().should().resideInAnyPackage(packages).check(CLASSES);
   }
 
