@@ -16,18 +16,28 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.airfit.air.AirState;
 import org.airfit.air.Compression;
+import org.airfit.flow.FannoFlow;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.flow.FlowElement;
 import org.airfit.flow.FlowElements;
 import org.airfit.flow.FlowLoss;
+import org.airfit.flow.FlowTable;
+import org.airfit.flow.GroupFlow;
+import org.airfit.flow.IsentropicFlow;
+import org.airfit.flow.IsothermalFlow;
 import org.airfit.flow.Orifice;
+import org.airfit.flow.OrificeEdge;
+import org.airfit.flow.PartsInParallel;
+import org.airfit.flow.PartsInSeries;
 import org.airfit.joint.End;
 import org.airfit.joint.Engagement;
 import org.airfit.joint.HoseBend;
 import org.airfit.joint.HoseRules;
 import org.airfit.joint.Mating;
 import org.airfit.joint.Tube;
+import org.airfit.line.BoreStep;
 import org.airfit.line.Conduit;
+import org.airfit.line.FrictionLaw;
 import org.airfit.line.PipeFitting;
 import org.airfit.line.Wall;
 import org.airfit.measure.Instrument;
@@ -58,6 +68,7 @@ import org.airfit.quantity.NominalThreadSize;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
+import org.airfit.quantity.ValveCoefficient;
 import org.airfit.run.Change;
 import org.airfit.run.ElementLoss;
 import org.airfit.run.LargestFlow;
@@ -199,6 +210,58 @@ class DocumentsTest {
         Tube.nextSizeUp(Tube.Kind.STEEL_PIPE, "40", header.bore().times(1.1));
     assertThat(header.fittingLoss()).isBetween(1.2, 1.5); // 2 × 30 × 0.0225
     assertThat(up).contains(Tube.steelPipe(NominalThreadSize.ONE_AND_A_QUARTER, 40));
+  }
+
+  @Test
+  void the_parts_of_the_guide_are_what_it_says() {
+    AbsolutePressure atmosphere = AbsolutePressure.STANDARD_ATMOSPHERE;
+    AirState air = AirState.of(
+        GaugePressure.parse("7 bar(g)").absolute(atmosphere), Temperature.parse("20 °C"));
+    FlowCapacity coupler = FlowCapacity.of(SonicConductance.parse("6 dm³/(s·bar)"), 0.3);
+    Length bore = Tube.steelPipe(NominalThreadSize.ONE, 40).bore();
+    PipeFitting valve =
+        PipeFitting.ofValveCoefficient("globe valve", ValveCoefficient.ofKv(12.0), bore);
+    PipeFitting wider = BoreStep.enlargement(bore, bore.times(1.25));
+    PipeFitting narrower = BoreStep.contraction(bore.times(1.25), bore);
+    double byRennels = BoreStep.contractionAfterRennels(bore.times(1.25), bore).k(bore);
+    double onTheWiderBore = PipeFitting.onBore(valve.k(bore), bore, bore.times(1.25));
+    FlowTable filter = FlowElements.ofTable(
+        air,
+        List.of(
+            new FlowLoss(FreeAirFlow.parse("20 scfm"), PressureDrop.ofPsi(0.8)),
+            new FlowLoss(FreeAirFlow.parse("40 scfm"), PressureDrop.ofPsi(3.0))),
+        Source.demo("sheet of a filter"));
+    // 1.6e9 D⁴/Kv² with D 26.64 mm
+    assertThat(valve.k(bore)).isCloseTo(5.6, within(0.05));
+    assertThat(wider.k(bore)).isCloseTo(0.36 * 0.36, within(1.0e-9));
+    assertThat(narrower.k(bore)).isCloseTo(0.5 * 0.36, within(1.0e-9));
+    assertThat(byRennels).isBetween(1.19 * 0.18, 1.35 * 0.18);
+    assertThat(onTheWiderBore).isCloseTo(valve.k(bore) * Math.pow(1.25, 4.0), within(1.0e-9));
+    assertThat(filter.points()).hasSize(2);
+    GroupFlow both = PartsInParallel.of(List.of(coupler, coupler)).flow(air, atmosphere);
+    FlowCapacity oneForTwo = PartsInParallel.of(List.of(coupler, coupler)).approximation();
+    FlowCapacity oneForARow = PartsInSeries.of(List.of(coupler, coupler)).approximation();
+    assertThat(both.massFlow().kilogramsPerSecond())
+        .isCloseTo(2.0 * coupler.chokedFlow(air).kilogramsPerSecond(), within(1.0e-12));
+    assertThat(oneForTwo.conductance().cubicDecimetresPerSecondBar())
+        .isCloseTo(12.0, within(1.0e-9));
+    assertThat(oneForARow.conductance().cubicDecimetresPerSecondBar())
+        .isCloseTo(6.0 / Math.cbrt(2.0), within(1.0e-9));
+    IsentropicFlow throat = IsentropicFlow.subsonicAtAreaRatio(2.0);
+    IsentropicFlow nozzle = IsentropicFlow.atPressureRatio(0.9);
+    double sections = nozzle.areaRatio();
+    FannoFlow rubbed = FannoFlow.atMach(0.3);
+    double slower = rubbed.densityRatio() * rubbed.stagnationPressureRatio();
+    IsothermalFlow warm = IsothermalFlow.atResistance(rubbed.resistanceLeft());
+    double sharp = OrificeEdge.sharpCoefficient(0.5);
+    double fromColebrook = FrictionLaw.HAALAND.deviation();
+    // tables of isentropic flow, from memory: A/A* 2.035 at M 0.30, 1.977 at M 0.31; p/p0 0.9 at M 0.39, A/A* 1.62
+    assertThat(throat.mach()).isCloseTo(0.306, within(1.0e-3));
+    assertThat(sections).isCloseTo(1.62, within(0.02));
+    assertThat(slower).isGreaterThan(rubbed.densityRatio());
+    assertThat(warm.resistanceLeft()).isCloseTo(rubbed.resistanceLeft(), within(1.0e-9));
+    assertThat(sharp).isBetween(0.7, 0.84);
+    assertThat(fromColebrook).isEqualTo(0.0135);
   }
 
   @Test

@@ -1,6 +1,7 @@
 package org.airfit.flow;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import org.airfit.internal.Digits;
 import org.airfit.quantity.BasicBodySize;
@@ -45,13 +46,19 @@ public record BodySizeAdvice(FreeAirFlow flow, List<BasicBodySize> sizes) implem
       Source.commonPractice("over-pressure damages tools, under-flow starves them"));
 
   /**
-   * Copies the list.
+   * Checks that the sizes answer the flow; {@link #of} finds them.
    *
    * @param flow the flow the tool takes
    * @param sizes the body sizes that answer it
+   * @throws IllegalArgumentException if they are not those of the rule
    */
   public BodySizeAdvice {
-    sizes = List.copyOf(sizes);
+    Objects.requireNonNull(flow, "flow");
+    sizes = List.copyOf(Objects.requireNonNull(sizes, "sizes"));
+    if (!sizes.equals(answering(flow))) {
+      throw new IllegalArgumentException("body sizes for " + flow + " must be " + answering(flow)
+          + ", were " + sizes + "; ask BodySizeAdvice.of(flow)");
+    }
   }
 
   /**
@@ -61,17 +68,20 @@ public record BodySizeAdvice(FreeAirFlow flow, List<BasicBodySize> sizes) implem
    * @return the size, or the two sizes that share the bound
    */
   public static BodySizeAdvice of(FreeAirFlow flow) {
+    return new BodySizeAdvice(flow, answering(flow));
+  }
+
+  private static List<BasicBodySize> answering(FreeAirFlow flow) {
     double scfm = flow.at(ReferenceState.SCFM_60F).cubicFeetPerMinute();
     // a flow typed as 60 scfm is 60 scfm, though cubic metres rounded it
     double rounding = 1.0e-12 * scfm;
     if (scfm <= QUARTER_UP_TO + rounding) {
-      return new BodySizeAdvice(flow, List.of(BasicBodySize.ONE_QUARTER));
+      return List.of(BasicBodySize.ONE_QUARTER);
     }
     if (Math.abs(scfm - HALF_FROM) <= rounding) {
-      return new BodySizeAdvice(flow, List.of(BasicBodySize.THREE_EIGHTHS, BasicBodySize.ONE_HALF));
+      return List.of(BasicBodySize.THREE_EIGHTHS, BasicBodySize.ONE_HALF);
     }
-    return new BodySizeAdvice(
-        flow, List.of(scfm < HALF_FROM ? BasicBodySize.THREE_EIGHTHS : BasicBodySize.ONE_HALF));
+    return List.of(scfm < HALF_FROM ? BasicBodySize.THREE_EIGHTHS : BasicBodySize.ONE_HALF);
   }
 
   /** {@return whether two sizes answer it} */

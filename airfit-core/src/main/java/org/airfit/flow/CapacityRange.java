@@ -1,5 +1,6 @@
 package org.airfit.flow;
 
+import java.util.Objects;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.PressureDrop;
@@ -17,6 +18,24 @@ public record CapacityRange(FlowCapacity least, FlowCapacity most, Source assump
 
   private static final double LOW_B = 0.2;
   private static final double HIGH_B = 0.5;
+
+  /**
+   * Checks the components.
+   *
+   * @param least the smallest capacity the rating allows
+   * @param most the largest capacity the rating allows
+   * @param assumption what was taken for what the rating does not tell
+   * @throws IllegalArgumentException if {@code least} conducts more than {@code most}
+   */
+  public CapacityRange {
+    Objects.requireNonNull(least, "least");
+    Objects.requireNonNull(most, "most");
+    Objects.requireNonNull(assumption, "assumption");
+    if (least.conductance().compareTo(most.conductance()) > 0) {
+      throw new IllegalArgumentException("smallest capacity must be at most the largest, "
+          + most.conductance() + ", was " + least.conductance());
+    }
+  }
 
   /**
    * Obtains the range that a rating leaves open which tells the inlet pressure and the drop, but not b.

@@ -156,6 +156,7 @@ public final class PipeFitting {
    * @return its fittings in the order of the table
    */
   public static List<PipeFitting> all(Method method) {
+    Objects.requireNonNull(method, "method");
     return Loaded.ALL.stream().filter(fitting -> fitting.method == method).toList();
   }
 
@@ -168,6 +169,7 @@ public final class PipeFitting {
    * @throws IllegalArgumentException if there is none; the message lists those there are
    */
   public static PipeFitting of(Method method, String name) {
+    Objects.requireNonNull(name, "name");
     Optional<PipeFitting> found =
         all(method).stream().filter(fitting -> fitting.name.equals(name)).findFirst();
     return found.orElseThrow(() -> new IllegalArgumentException("name of a fitting by " + method
@@ -186,6 +188,8 @@ public final class PipeFitting {
    * @throws IllegalArgumentException if {@code bores} is out of range
    */
   public static PipeFitting ofEquivalentLength(String name, double bores, Source source) {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(source, "source");
     if (!(bores >= 0.0 && bores <= 1.0e4)) {
       throw new IllegalArgumentException(
           "equivalent length of " + name + " must be in [0, 10000] bores, was " + bores + " bores");
@@ -203,6 +207,8 @@ public final class PipeFitting {
    * @throws IllegalArgumentException if {@code k} is out of range
    */
   public static PipeFitting ofLossCoefficient(String name, double k, Source source) {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(source, "source");
     if (!(k >= 0.0 && k <= 1.0e6)) {
       throw new IllegalArgumentException(
           "loss coefficient of " + name + " must be in [0, 1e6], was " + k);
