@@ -255,7 +255,8 @@ class DocumentsTest {
     IsothermalFlow warm = IsothermalFlow.atResistance(rubbed.resistanceLeft());
     double sharp = OrificeEdge.sharpCoefficient(0.5);
     double fromColebrook = FrictionLaw.HAALAND.deviation();
-    // tables of isentropic flow, from memory: A/A* 2.035 at M 0.30, 1.977 at M 0.31; p/p0 0.9 at M 0.39, A/A* 1.62
+    // tables of isentropic flow, from memory: A/A* 2.035 at M 0.30, 1.977 at M 0.31; p/p0 0.9 at M
+    // 0.39, A/A* 1.62
     assertThat(throat.mach()).isCloseTo(0.306, within(1.0e-3));
     assertThat(sections).isCloseTo(1.62, within(0.02));
     assertThat(slower).isGreaterThan(rubbed.densityRatio());

@@ -117,8 +117,7 @@ final class AdapterPaths {
   private final Map<Integer, List<Map<Integer, Open>>> layers = new HashMap<>();
   private final Map<Integer, Map<Integer, Way>> known = new HashMap<>();
 
-  AdapterPaths(
-      Requirement job, List<Part.Adapter> stock, PressureCache air) {
+  AdapterPaths(Requirement job, List<Part.Adapter> stock, PressureCache air) {
     Map<Integer, Map<Integer, Step>> best = new HashMap<>();
     int broken = 0;
     for (Part.Adapter adapter : stock) {

@@ -245,8 +245,8 @@ final class CatalogueSearch {
         if (isTooDear(costWithout + way.cheapest() + costBehind)) {
           return;
         }
-        double after =
-            air.behind(hose.hose().part().conduit(), air.behind(way.way().adapters(), wall.pascals()));
+        double after = air.behind(
+            hose.hose().part().conduit(), air.behind(way.way().adapters(), wall.pascals()));
         for (Option<Part.Plug> plug : way.group().plugs()) {
           long cost = costWithout + way.way().cost() + plug.cost();
           if (isWorthwhileBehind(hose, cost, after, wall.socket().part(), plug.part())) {
@@ -258,8 +258,7 @@ final class CatalogueSearch {
       }
     }
 
-    private void tools(
-        HoseWay hose, OutletWay wall, Part.Plug plug, long cost, double before) {
+    private void tools(HoseWay hose, OutletWay wall, Part.Plug plug, long cost, double before) {
       for (ToolWay tool : lists.behind(hose).ways()) {
         if (isTooDear(cost + tool.atLeast())) {
           return;
@@ -278,12 +277,7 @@ final class CatalogueSearch {
     }
 
     private void toolPlugs(
-        HoseWay hose,
-        OutletWay wall,
-        Part.Plug plug,
-        ToolWay tool,
-        long cost,
-        double before) {
+        HoseWay hose, OutletWay wall, Part.Plug plug, ToolWay tool, long cost, double before) {
       for (PlugWay way : lists.toolPlugs(tool.profile())) {
         double gauge = air.gaugePascals(air.behind(way.way().adapters(), before));
         for (Option<Part.Plug> last : way.group().plugs()) {

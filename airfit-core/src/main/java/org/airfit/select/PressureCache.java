@@ -37,7 +37,7 @@ final class PressureCache {
   private final double viscosity;
   private final double outlet;
   private final Map<Conduit, Remembered> lines = new HashMap<>();
-  private final Map<FlowCapacity, Remembered> parts = new IdentityHashMap<>();
+  private final IdentityHashMap<FlowCapacity, Remembered> parts = new IdentityHashMap<>();
 
   PressureCache(Requirement job) {
     this.flow = job.demand().massFlow().kilogramsPerSecond();
@@ -87,9 +87,7 @@ final class PressureCache {
   }
 
   double behind(FlowCapacity capacity, double inlet) {
-    return parts
-        .computeIfAbsent(capacity, any -> new Remembered(any.element()))
-        .behind(inlet);
+    return parts.computeIfAbsent(capacity, any -> new Remembered(any.element())).behind(inlet);
   }
 
   double behind(List<Part.Adapter> adapters, double inlet) {

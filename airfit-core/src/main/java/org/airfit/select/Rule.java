@@ -141,7 +141,11 @@ public enum Rule {
     this(title, source, Broken.byPart(byPart), judging);
   }
 
-  Rule(String title, Source source, Broken broken, BiFunction<Assembly, UnitSystem, RuleAnswer> judging) {
+  Rule(
+      String title,
+      Source source,
+      Broken broken,
+      BiFunction<Assembly, UnitSystem, RuleAnswer> judging) {
     this.title = title;
     this.source = source;
     this.broken = broken;

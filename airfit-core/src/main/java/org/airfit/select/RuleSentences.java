@@ -107,7 +107,8 @@ final class RuleSentences {
           + ", which the customer has already: find the marking, ask the maker, or replace it.");
     }
     GaugePressure lowest = a.lowestRating().orElseThrow();
-    return RuleAnswer.met(highest + "; the weakest part is rated for " + words(lowest, units) + ".");
+    return RuleAnswer.met(
+        highest + "; the weakest part is rated for " + words(lowest, units) + ".");
   }
 
   static RuleAnswer temperature(Assembly a, UnitSystem units) {
@@ -165,13 +166,15 @@ final class RuleSentences {
 
   static RuleAnswer air(Assembly a, UnitSystem units) {
     Requirement job = a.requirement();
-    String wanted =
-        words(job.least(), units) + " at " + job.demand().format(units.either(VolumeFlowUnit.LITRE_PER_SECOND, VolumeFlowUnit.CUBIC_FOOT_PER_MINUTE));
+    String wanted = words(job.least(), units) + " at "
+        + job.demand()
+            .format(units.either(
+                VolumeFlowUnit.LITRE_PER_SECOND, VolumeFlowUnit.CUBIC_FOOT_PER_MINUTE));
     return a.result()
         .fold(
             delivered -> delivered.atToolGauge().compareTo(job.least()) >= 0
-                ? RuleAnswer.met(
-                    "The tool has " + words(delivered.atToolGauge(), units) + ", it needs " + wanted + ".")
+                ? RuleAnswer.met("The tool has " + words(delivered.atToolGauge(), units)
+                    + ", it needs " + wanted + ".")
                 : RuleAnswer.unmet("The tool has only " + words(delivered.atToolGauge(), units)
                     + ", it needs " + wanted + ". The biggest restriction is "
                     + delivered.bottleneck().name() + "."),

@@ -10,7 +10,6 @@ import java.util.TreeSet;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.select.SearchStock.Option;
 import org.airfit.select.SearchStock.OutletWay;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The parts that may be combined where one set of rules may be broken, in groups that are alike and in the order in
@@ -58,8 +57,7 @@ final class SearchLists {
    * What can come before a hose that begins so: plugs by profile, the least that socket and plug cost, the most
    * pressure.
    */
-  record Before(
-      Map<String, List<PlugWay>> plugs, long cost, double pascals) {}
+  record Before(Map<String, List<PlugWay>> plugs, long cost, double pascals) {}
 
   /** A hose with what could become of it at best. */
   record HoseWay(Option<Part.Hose> hose, Before before, long cost, double gauge) {}

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import org.airfit.joint.End;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The parts of a catalogue in the slots they could take, with what each breaks and costs there, for one job. It is

@@ -147,8 +147,8 @@ final class EveryCombination {
 
   /** The drop of an adapter in front of everything else [mPa]. */
   private long drop(Part.Adapter adapter) {
-    Run alone = Run.from(
-        atOutlet().orElse(job.toOutlet().stillAir()), job.toOutlet().atmosphere());
+    Run alone =
+        Run.from(atOutlet().orElse(job.toOutlet().stillAir()), job.toOutlet().atmosphere());
     return atOutlet().isEmpty()
         ? Long.MAX_VALUE / 100
         : alone

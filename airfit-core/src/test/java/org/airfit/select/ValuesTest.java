@@ -262,7 +262,9 @@ class ValuesTest {
     assertThatNullPointerException()
         .isThrownBy(() -> job.supply(Shelf.SUPPLY, null))
         .withMessage("around");
-    assertThatNullPointerException().isThrownBy(() -> job.pipe("pipe", null)).withMessage("conduit");
+    assertThatNullPointerException()
+        .isThrownBy(() -> job.pipe("pipe", null))
+        .withMessage("conduit");
     assertThatNullPointerException().isThrownBy(() -> job.profilesInUse(null)).withMessage("ids");
     assertThatNullPointerException()
         .isThrownBy(() -> Requirement.forTool(null, GaugePressure.ofBar(6.0)))
