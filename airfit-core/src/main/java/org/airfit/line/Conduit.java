@@ -1,6 +1,7 @@
 package org.airfit.line;
 
 import java.util.List;
+import java.util.Objects;
 import org.airfit.internal.Digits;
 import org.airfit.quantity.Area;
 import org.airfit.quantity.Length;
@@ -51,6 +52,7 @@ public final class Conduit {
    * @throws IllegalArgumentException if an argument is out of range
    */
   public static Conduit of(Length bore, Length length, Length roughness) {
+    Objects.requireNonNull(length, "length");
     return new Conduit(bore, length, roughness, 0.0);
   }
 

@@ -233,6 +233,7 @@ public final class PipeFitting {
    */
   public static PipeFitting ofValveCoefficient(
       String name, ValveCoefficient coefficient, Length bore) {
+    Objects.requireNonNull(bore, "bore");
     double flow = coefficient.kv() / 3600.0;
     double k = 2.0 * square(Area.ofCircle(bore).squareMetres() / flow) * 1.0e5 / 1000.0;
     return ofLossCoefficient(
@@ -349,6 +350,8 @@ public final class PipeFitting {
    * @throws IllegalArgumentException if {@code k} is not finite and at least 0, or a bore is 0
    */
   public static double onBore(double k, Length counted, Length wanted) {
+    Objects.requireNonNull(counted, "counted");
+    Objects.requireNonNull(wanted, "wanted");
     if (!(k >= 0.0 && k < Double.POSITIVE_INFINITY)) {
       throw new IllegalArgumentException("loss coefficient K must be at least 0, was " + k);
     }

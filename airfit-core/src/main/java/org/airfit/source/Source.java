@@ -71,6 +71,7 @@ public record Source(Basis basis, String citation) {
    * @return the source
    */
   public static Source commonPractice(String practice) {
+    Objects.requireNonNull(practice, "practice");
     return new Source(Basis.COMMON_PRACTICE, practice);
   }
 
@@ -81,6 +82,7 @@ public record Source(Basis basis, String citation) {
    * @return the source
    */
   public static Source fromMemory(String recollection) {
+    Objects.requireNonNull(recollection, "recollection");
     return new Source(Basis.FROM_MEMORY, recollection);
   }
 
@@ -91,6 +93,7 @@ public record Source(Basis basis, String citation) {
    * @return the source
    */
   public static Source demo(String scenario) {
+    Objects.requireNonNull(scenario, "scenario");
     return new Source(Basis.DEMO, scenario);
   }
 

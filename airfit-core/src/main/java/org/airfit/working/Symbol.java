@@ -48,6 +48,8 @@ public final class Symbol {
    * @throws IllegalArgumentException if {@code text} or {@code latex} is blank or holds angle brackets
    */
   public static Symbol of(String text, String latex, ValueKind kind) {
+    Objects.requireNonNull(latex, "latex");
+    Objects.requireNonNull(text, "text");
     return new Symbol(text, latex, kind);
   }
 

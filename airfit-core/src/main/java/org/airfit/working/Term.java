@@ -53,6 +53,8 @@ public record Term(String symbol, String latex, String value, String unit) {
    * @throws IllegalArgumentException if {@code value} is not finite or {@code digits} is out of range
    */
   public static Term of(String symbol, String latex, double value, String unit, int digits) {
+    Objects.requireNonNull(latex, "latex");
+    Objects.requireNonNull(symbol, "symbol");
     return new Term(symbol, latex, Digits.significant(value, digits), unit);
   }
 

@@ -136,6 +136,8 @@ public final class ValueKind {
    */
   public static ValueKind of(
       String base, String siUnit, double siWorth, String usUnit, double usWorth) {
+    Objects.requireNonNull(siUnit, "siUnit");
+    Objects.requireNonNull(usUnit, "usUnit");
     return new ValueKind(base, unit(siUnit, siWorth), unit(usUnit, usWorth));
   }
 

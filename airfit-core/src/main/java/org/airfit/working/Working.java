@@ -79,6 +79,7 @@ public final class Working {
    * @throws IllegalArgumentException if {@code title} is blank
    */
   public static Builder titled(String title) {
+    Objects.requireNonNull(title, "title");
     return new Builder(Markup.requireProse(title, "title of a working"), null);
   }
 
@@ -91,6 +92,7 @@ public final class Working {
    * @throws IllegalArgumentException if {@code title} is blank
    */
   public static Builder titled(String title, UnitSystem units) {
+    Objects.requireNonNull(title, "title");
     return new Builder(
         Markup.requireProse(title, "title of a working"), Objects.requireNonNull(units, "units"));
   }
