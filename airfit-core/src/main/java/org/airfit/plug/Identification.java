@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import org.airfit.internal.Digits;
 import org.airfit.quantity.Length;
 import org.airfit.safety.Caution;
+import org.airfit.working.UnitSystem;
 import org.airfit.working.Working;
 
 /**
@@ -215,9 +216,19 @@ public final class Identification {
     return candidate.profile().displayName() + ", " + Digits.percent(candidate.probability());
   }
 
-  /** {@return the chi-square and the posterior arithmetic, step by step} */
+  /** {@return the chi-square and the posterior arithmetic, step by step, in millimetres} */
   public Working working() {
-    return IdentificationWorking.of(evidence, inWords());
+    return working(UnitSystem.SI);
+  }
+
+  /**
+   * Obtains the chi-square and the posterior arithmetic, step by step.
+   *
+   * @param units the units to show lengths in: millimetres or inches
+   * @return the working
+   */
+  public Working working(UnitSystem units) {
+    return IdentificationWorking.of(evidence, inWords(), Objects.requireNonNull(units, "units"));
   }
 
   /** {@return the answer in words} */

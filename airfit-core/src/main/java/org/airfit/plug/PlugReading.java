@@ -8,6 +8,7 @@ import org.airfit.measure.Instrument;
 import org.airfit.measure.Reading;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
+import org.airfit.working.UnitSystem;
 
 /**
  * One dimension of a plug as read.
@@ -178,9 +179,22 @@ public record PlugReading(Dimension dimension, Reading reading, Optional<GaugeBa
     return new PlugReading(dimension, reading.alone(), ball);
   }
 
+  /** The reading in words, in millimetres or inches. */
+  String inWords(UnitSystem units) {
+    if (units == UnitSystem.SI) {
+      return toString();
+    }
+    return dimension + " " + length().format(LengthUnit.INCH, 4) + " ± "
+        + standardUncertainty().format(LengthUnit.INCH, 5) + byBall();
+  }
+
+  private String byBall() {
+    return ball.map(by -> ", by " + by).orElse("");
+  }
+
   /** {@return the reading in words, such as "tip diameter (D_t) 18.72 mm ± 0.013 mm"} */
   @Override
   public String toString() {
-    return dimension + " " + reading + ball.map(by -> ", by " + by).orElse("");
+    return dimension + " " + reading + byBall();
   }
 }

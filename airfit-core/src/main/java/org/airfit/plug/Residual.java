@@ -4,6 +4,7 @@ import org.airfit.internal.Digits;
 import org.airfit.measure.PartSpread;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
+import org.airfit.working.UnitSystem;
 
 /**
  * How one reading lies to one profile.
@@ -33,12 +34,20 @@ public record Residual(
 
   /** {@return one sentence without a full stop, such as "tip diameter (D_t) reads 18.75 mm, 0.03 mm above nominal: agrees"} */
   public String inWords() {
-    String side = Math.abs(differenceMillimetres) < 0.005
+    return inWords(UnitSystem.SI);
+  }
+
+  /** The same in millimetres or inches. */
+  String inWords(UnitSystem units) {
+    LengthUnit unit = units == UnitSystem.SI ? LengthUnit.MILLIMETRE : LengthUnit.INCH;
+    int decimals = units == UnitSystem.SI ? 2 : 4;
+    Length away = Length.ofMillimetres(Math.abs(differenceMillimetres));
+    String side = away.millimetres() < 0.005
         ? "at nominal"
-        : Digits.fixed(Math.abs(differenceMillimetres), 2) + " mm "
-            + (differenceMillimetres > 0 ? "above" : "below") + " nominal";
-    return dimension() + " reads " + reading.length().format(LengthUnit.MILLIMETRE, 2) + ", " + side
-        + ": " + judgement();
+        : away.format(unit, decimals) + (differenceMillimetres > 0 ? " above" : " below")
+            + " nominal";
+    return dimension() + " reads " + reading.length().format(unit, decimals) + ", " + side + ": "
+        + judgement();
   }
 
   private String judgement() {

@@ -3,11 +3,13 @@ package org.airfit.plug;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.airfit.measure.PartSpread.Limits;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.safety.Caution;
+import org.airfit.working.UnitSystem;
 import org.airfit.working.Working;
 
 /**
@@ -74,26 +76,39 @@ public record SizeClasses(List<PlugReading> readings, List<SizeClass> open) {
         + open.stream().map(SizeClass::toString).collect(Collectors.joining(" or ")) + from;
   }
 
-  /** {@return the readings beside the ranges} */
+  /** {@return the readings beside the ranges, in millimetres} */
   public Working working() {
-    Working.Builder out = Working.titled("Size class of a plug");
+    return working(UnitSystem.SI);
+  }
+
+  /**
+   * Sets the readings beside the ranges.
+   *
+   * @param units the units to show lengths in: millimetres or inches
+   * @return the working
+   */
+  public Working working(UnitSystem units) {
+    Working.Builder out =
+        Working.titled("Size class of a plug", Objects.requireNonNull(units, "units"));
     for (PlugReading reading : readings) {
       List<String> ranges = new ArrayList<>();
       for (SizeClass size : SizeClass.values()) {
         size.range(reading.dimension())
-            .ifPresent(range -> ranges.add(size.label() + " " + inWords(range)));
+            .ifPresent(range -> ranges.add(size.label() + " " + inWords(range, units)));
       }
-      out.note(reading
+      out.note(reading.inWords(units)
           + (ranges.isEmpty()
               ? ": no range is remembered."
               : ": " + String.join(", ", ranges) + "."));
     }
-    return out.note(inWords()).note("Source: " + SizeClass.RANGES + ".").build();
+    return out.note("Source: " + SizeClass.RANGES + ".").answer(inWords()).build();
   }
 
-  private static String inWords(Limits range) {
-    return range.low().format(LengthUnit.MILLIMETRE) + " to "
-        + range.high().format(LengthUnit.MILLIMETRE);
+  private static String inWords(Limits range, UnitSystem units) {
+    return units == UnitSystem.SI
+        ? range.low().format(LengthUnit.MILLIMETRE) + " to "
+            + range.high().format(LengthUnit.MILLIMETRE)
+        : range.low().format(LengthUnit.INCH, 3) + " to " + range.high().format(LengthUnit.INCH, 3);
   }
 
   /** {@return the sentences} */

@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.airfit.safety.Caution;
 import org.airfit.source.Source;
+import org.airfit.working.UnitSystem;
 import org.airfit.working.Working;
 
 /**
@@ -119,10 +120,11 @@ public final class SocketAnswer {
 
   /** {@return the reason as a working without equations} */
   public Working working() {
-    Working.Builder out = Working.titled("A socket without its plug").note(REASON);
+    Working.Builder out = Working.titled("A socket without its plug", UnitSystem.SI).note(REASON);
     waysOut.forEach(way -> out.note(way.toString()));
     return out.note("Source: "
             + Source.commonPractice("sockets are known by the plug that fits them") + ".")
+        .answer("The profile of this socket cannot be told from outside.")
         .build();
   }
 
