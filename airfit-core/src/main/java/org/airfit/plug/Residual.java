@@ -1,5 +1,6 @@
 package org.airfit.plug;
 
+import java.util.Objects;
 import org.airfit.internal.Digits;
 import org.airfit.measure.PartSpread;
 import org.airfit.quantity.Length;
@@ -23,6 +24,23 @@ public record Residual(
     Length scatter,
     double sigmas,
     Length allowedWear) {
+  /**
+   * Checks that nothing is missing.
+   *
+   * @param reading what was read
+   * @param spread what the profile says of that dimension
+   * @param differenceMillimetres the reading less the nominal [mm]
+   * @param scatter one standard deviation of such readings on plugs of this profile
+   * @param sigmas how far the reading lies from what is allowed, in standard deviations, signed; limits and wear are allowed
+   * @param allowedWear the wear that was allowed here; zero where none was
+   */
+  public Residual {
+    Objects.requireNonNull(reading, "reading");
+    Objects.requireNonNull(spread, "spread");
+    Objects.requireNonNull(scatter, "scatter");
+    Objects.requireNonNull(allowedWear, "allowedWear");
+  }
+
 
   private static final double AGREES = 2.0;
   private static final double STRAINED = 3.0;

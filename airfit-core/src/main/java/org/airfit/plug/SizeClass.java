@@ -51,6 +51,7 @@ public enum SizeClass {
    * @return the range, from memory; empty where none is remembered
    */
   public Optional<Limits> range(Dimension dimension) {
+    Objects.requireNonNull(dimension, "dimension");
     return Optional.ofNullable(Envelope.RANGES.get(this)).map(ranges -> ranges.get(dimension));
   }
 
