@@ -22,6 +22,7 @@ import static org.airfit.plug.Dimension.TIP_TO_COLLAR;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.airfit.internal.Digits;
@@ -81,6 +82,7 @@ public final class PlugDrawing {
    * @throws IllegalArgumentException if dimensions are missing; the message names them
    */
   public static PlugDrawing of(PlugProfile profile) {
+    Objects.requireNonNull(profile, "profile");
     Set<Dimension> missing = missing(profile);
     if (!missing.isEmpty()) {
       throw new IllegalArgumentException(
@@ -98,6 +100,7 @@ public final class PlugDrawing {
    * @return the dimensions it does not know, in the order of {@link Dimension}; empty if it can be drawn
    */
   public static Set<Dimension> missing(PlugProfile profile) {
+    Objects.requireNonNull(profile, "profile");
     Set<Dimension> missing = EnumSet.allOf(Dimension.class);
     missing.removeAll(profile.dimensions().keySet());
     return missing;

@@ -12,6 +12,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.ObjDoubleConsumer;
 import java.util.stream.Collectors;
@@ -98,6 +99,8 @@ public final class PlugSheet {
    * @return the sheet
    */
   public static PlugSheet of(ReferenceSet set, Paper paper) {
+    Objects.requireNonNull(set, "set");
+    Objects.requireNonNull(paper, "paper");
     return new PlugSheet(set, paper);
   }
 

@@ -17,6 +17,7 @@ import static org.airfit.plug.Dimension.TIP_LENGTH;
 import static org.airfit.plug.Dimension.TIP_TO_COLLAR;
 
 import java.util.List;
+import java.util.Objects;
 import org.airfit.internal.Digits;
 import org.airfit.measure.PartSpread;
 import org.airfit.plug.Dimension;
@@ -93,6 +94,7 @@ public final class ReadingOverlay {
    * @throws IllegalArgumentException if nothing was read that those profiles know
    */
   public static ReadingOverlay of(Identification identification) {
+    Objects.requireNonNull(identification, "identification");
     List<ProfileCandidate> shown = identification.likely().isEmpty()
         ? identification.candidates().subList(0, 1)
         : identification.likely();

@@ -153,7 +153,7 @@ public final class SharedError {
     return new Left(best + mean, square - mean * mean);
   }
 
-  /** Zero of the slope of χ², which only rises: in closed form, or by halving. */
+  /** Zero of the slope of χ², which only rises: in closed form, or by the root finder. */
   private double mostLikely() {
     double high = 0.0;
     double low = 0.0;
@@ -165,19 +165,17 @@ public final class SharedError {
     if (plain) {
       return (low + high) / (1.0 + weight);
     }
-    for (int i = 0; i < 60 && high - low > 1.0e-12 * c; i++) {
-      double middle = 0.5 * (low + high);
-      double slope = middle / (c * c);
-      for (int j = 0; j < y.length; j++) {
-        slope -= beyond(j, middle) / (own[j].sigma * own[j].sigma);
-      }
-      if (slope > 0.0) {
-        high = middle;
-      } else {
-        low = middle;
-      }
+    double more = 1.0e-9 * (c + high - low); // so that rounding leaves the signs at the ends
+    return RootFinder.find(this::slope, low - more, high + more, 0.5e-12 * c);
+  }
+
+  /** Half the slope of χ² at e. */
+  private double slope(double e) {
+    double slope = e / (c * c);
+    for (int j = 0; j < y.length; j++) {
+      slope -= beyond(j, e) / (own[j].sigma * own[j].sigma);
     }
-    return 0.5 * (low + high);
+    return slope;
   }
 
   /** How far a reading less e lies from what is allowed. */

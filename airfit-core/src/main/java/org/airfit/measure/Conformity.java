@@ -42,6 +42,8 @@ public record Conformity(PartSpread.Limits limits, Reading reading) {
    * @return the chance and the guarded verdict
    */
   public static Conformity of(PartSpread.Limits limits, Reading reading) {
+    Objects.requireNonNull(limits, "limits");
+    Objects.requireNonNull(reading, "reading");
     return new Conformity(limits, reading);
   }
 

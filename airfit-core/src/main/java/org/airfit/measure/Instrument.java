@@ -70,6 +70,7 @@ public enum Instrument {
    * @throws IllegalArgumentException if no class has that label
    */
   public static Instrument parse(String label) {
+    Objects.requireNonNull(label, "label");
     return Labels.parse("instrument", label, values());
   }
 
@@ -87,6 +88,7 @@ public enum Instrument {
    * @throws IllegalArgumentException if {@code length} is outside the range
    */
   public Length limitOfError(Access access, Length length) {
+    Objects.requireNonNull(length, "length");
     Objects.requireNonNull(access, "access");
     double mm = length.millimetres();
     if (!(mm > 0.0 && mm <= RANGE_MM)) {

@@ -1,6 +1,7 @@
 package org.airfit.measure;
 
 import java.util.List;
+import java.util.Objects;
 import org.airfit.internal.Statistics;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
@@ -26,6 +27,8 @@ public sealed interface PartSpread {
    * @throws IllegalArgumentException if one of them is zero
    */
   static PartSpread normal(Length nominal, Length standardDeviation) {
+    Objects.requireNonNull(nominal, "nominal");
+    Objects.requireNonNull(standardDeviation, "standardDeviation");
     return new Normal(nominal, standardDeviation);
   }
 
@@ -38,6 +41,8 @@ public sealed interface PartSpread {
    * @throws IllegalArgumentException if the limits are not in order
    */
   static PartSpread limits(Length low, Length high) {
+    Objects.requireNonNull(low, "low");
+    Objects.requireNonNull(high, "high");
     return new Limits(low, high);
   }
 
@@ -49,6 +54,7 @@ public sealed interface PartSpread {
    * @throws IllegalArgumentException if there are fewer than two readings or no spread among them
    */
   static PartSpread measured(List<Length> readings) {
+    Objects.requireNonNull(readings, "readings");
     int n = readings.size();
     if (n < 2) {
       throw new IllegalArgumentException("readings must be at least 2 to show a spread, was " + n);
@@ -79,6 +85,8 @@ public sealed interface PartSpread {
      * @throws IllegalArgumentException if one of them is zero
      */
     public Normal {
+      Objects.requireNonNull(nominal, "nominal");
+      Objects.requireNonNull(standardDeviation, "standardDeviation");
       requireAbove("nominal", nominal);
       requireAbove("standard deviation", standardDeviation);
     }
@@ -99,6 +107,8 @@ public sealed interface PartSpread {
      * @throws IllegalArgumentException if they are not
      */
     public Limits {
+      Objects.requireNonNull(low, "low");
+      Objects.requireNonNull(high, "high");
       requireAbove("lower limit", low);
       if (!(high.compareTo(low) > 0)) {
         throw new IllegalArgumentException("upper limit must be above the lower limit "
@@ -137,6 +147,8 @@ public sealed interface PartSpread {
      * @throws IllegalArgumentException if there are fewer than two pieces, or the mean or the deviation is zero
      */
     public Sample {
+      Objects.requireNonNull(mean, "mean");
+      Objects.requireNonNull(sampleDeviation, "sampleDeviation");
       if (pieces < 2) {
         throw new IllegalArgumentException(
             "pieces must be at least 2 to show a spread, was " + pieces);
@@ -180,6 +192,7 @@ public sealed interface PartSpread {
      * @return the joint sample
      */
     public Sample joinedWith(Sample other) {
+      Objects.requireNonNull(other, "other");
       int n = pieces + other.pieces;
       double apart = mean.millimetres() - other.mean.millimetres();
       double squares = (pieces - 1) * square(sampleDeviation)

@@ -58,6 +58,8 @@ public record Reading(Length length, Length standardUncertainty, Optional<Instru
    * @throws IllegalArgumentException if the length or the uncertainty is zero
    */
   public static Reading of(Length length, Length standardUncertainty) {
+    Objects.requireNonNull(length, "length");
+    Objects.requireNonNull(standardUncertainty, "standardUncertainty");
     return new Reading(length, standardUncertainty, Optional.empty());
   }
 

@@ -1,6 +1,7 @@
 package org.airfit.plug;
 
 import java.util.List;
+import java.util.Objects;
 
 /**
  * What a letter or a word may mean in one set.
@@ -18,6 +19,9 @@ public record AliasLookup(String asked, List<PlugProfile> profiles, String warni
    * @param warning why this is a hint and no identification
    */
   public AliasLookup {
+    Objects.requireNonNull(asked, "asked");
+    Objects.requireNonNull(profiles, "profiles");
+    Objects.requireNonNull(warning, "warning");
     profiles = List.copyOf(profiles);
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -69,6 +70,8 @@ public final class BenchPath {
      * @param branches the bands, the smallest sizes first; a reading outside all of them is of none in the set
      */
     public Step {
+      Objects.requireNonNull(dimension, "dimension");
+      Objects.requireNonNull(branches, "branches");
       branches = List.copyOf(branches);
     }
 
@@ -79,6 +82,7 @@ public final class BenchPath {
      * @return the branch, empty if the plug is of none in the set
      */
     public Optional<Branch> of(Length length) {
+      Objects.requireNonNull(length, "length");
       return branches.stream()
           .filter(
               branch -> length.compareTo(branch.low()) >= 0 && length.compareTo(branch.high()) <= 0)
@@ -105,6 +109,9 @@ public final class BenchPath {
      * @param next the number of the step to go to; 0 if the path ends here
      */
     public Branch {
+      Objects.requireNonNull(low, "low");
+      Objects.requireNonNull(high, "high");
+      Objects.requireNonNull(profiles, "profiles");
       profiles = List.copyOf(profiles);
     }
 
@@ -121,6 +128,7 @@ public final class BenchPath {
    * @return the path
    */
   public static BenchPath of(Identifier identifier) {
+    Objects.requireNonNull(identifier, "identifier");
     return of(identifier, Effort.usual());
   }
 
@@ -132,6 +140,8 @@ public final class BenchPath {
    * @return the path
    */
   public static BenchPath of(Identifier identifier, Effort effort) {
+    Objects.requireNonNull(identifier, "identifier");
+    Objects.requireNonNull(effort, "effort");
     Builder builder = new Builder(identifier, effort);
     builder.step(identifier.referenceSet().profiles(), EnumSet.noneOf(Dimension.class));
     builder.steps.sort(Comparator.comparingInt(Step::number));
@@ -205,7 +215,7 @@ public final class BenchPath {
     }
 
     private ReadingDensity expected(PlugProfile profile, Dimension dimension) {
-      return java.util.Objects.requireNonNull(model(profile, dimension));
+      return Objects.requireNonNull(model(profile, dimension));
     }
 
     private @Nullable ReadingDensity model(PlugProfile profile, Dimension dimension) {
@@ -368,6 +378,18 @@ public final class BenchPath {
 
   private static String padded(String number) {
     return " ".repeat(Math.max(0, 6 - number.length())) + number;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof BenchPath that
+        && identifier.equals(that.identifier)
+        && effort.equals(that.effort);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(identifier, effort);
   }
 
   /** {@return the path as plain text} */

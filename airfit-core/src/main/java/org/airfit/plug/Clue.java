@@ -1,6 +1,7 @@
 package org.airfit.plug;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.airfit.internal.Digits;
 
@@ -46,6 +47,8 @@ public record Clue(Kind kind, String sign, double reliability) {
    * @throws IllegalArgumentException if {@code reliability} is outside its range, or the sign is blank or no groove form
    */
   public Clue {
+    Objects.requireNonNull(kind, "kind");
+    Objects.requireNonNull(sign, "sign");
     if (!(reliability >= 0.5 && reliability < 1.0)) {
       throw new IllegalArgumentException("reliability of a clue must be in [0.5, 1), was "
           + reliability + "; no clue is certain, and one that is mostly wrong is none");
@@ -71,6 +74,7 @@ public record Clue(Kind kind, String sign, double reliability) {
    * @throws IllegalArgumentException if {@code reliability} is outside its range
    */
   public static Clue gauge(String profileId, boolean takesIt, double reliability) {
+    Objects.requireNonNull(profileId, "profileId");
     return new Clue(takesIt ? Kind.GAUGE_TAKES_IT : Kind.GAUGE_REFUSES_IT, profileId, reliability);
   }
 
@@ -83,6 +87,7 @@ public record Clue(Kind kind, String sign, double reliability) {
    * @throws IllegalArgumentException if {@code reliability} is outside its range, or the word is blank
    */
   public static Clue marking(String word, double reliability) {
+    Objects.requireNonNull(word, "word");
     return new Clue(Kind.MARKING, word, reliability);
   }
 
@@ -95,6 +100,7 @@ public record Clue(Kind kind, String sign, double reliability) {
    * @throws IllegalArgumentException if {@code reliability} is outside its range
    */
   public static Clue grooveForm(GrooveForm form, double reliability) {
+    Objects.requireNonNull(form, "form");
     return new Clue(Kind.GROOVE_FORM, form.name(), reliability);
   }
 

@@ -1,6 +1,7 @@
 package org.airfit.plug;
 
 import java.util.Arrays;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import org.airfit.measure.Access;
 import org.airfit.measure.Wear;
@@ -151,6 +152,7 @@ public enum Dimension {
    * @throws IllegalArgumentException if no dimension is called so
    */
   public static Dimension parse(String text) {
+    Objects.requireNonNull(text, "text");
     String wanted = text.strip();
     for (Dimension dimension : values()) {
       if (dimension.label.equalsIgnoreCase(wanted)

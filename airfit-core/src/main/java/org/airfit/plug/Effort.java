@@ -34,6 +34,8 @@ public record Effort(Map<Dimension, Double> weights, Source source) {
    * @throws IllegalArgumentException if a dimension has no weight, or one outside (0, 100]
    */
   public Effort {
+    Objects.requireNonNull(weights, "weights");
+    Objects.requireNonNull(source, "source");
     for (Dimension dimension : Dimension.values()) {
       Double weight = weights.get(dimension);
       if (weight == null || !(weight > 0.0 && weight <= HEAVIEST)) {
@@ -81,6 +83,8 @@ public record Effort(Map<Dimension, Double> weights, Source source) {
    * @throws IllegalArgumentException if {@code weight} is outside its range
    */
   public Effort with(Dimension dimension, double weight, Source judgement) {
+    Objects.requireNonNull(dimension, "dimension");
+    Objects.requireNonNull(judgement, "judgement");
     Map<Dimension, Double> changed = new EnumMap<>(weights);
     changed.put(dimension, weight);
     return new Effort(changed, judgement);
@@ -93,6 +97,7 @@ public record Effort(Map<Dimension, Double> weights, Source source) {
    * @return its weight, 1 for an easy reading
    */
   public double of(Dimension dimension) {
+    Objects.requireNonNull(dimension, "dimension");
     return Objects.requireNonNull(weights.get(dimension));
   }
 }

@@ -9,6 +9,8 @@ import java.util.stream.Collectors;
 import org.airfit.internal.Digits;
 import org.airfit.quantity.Length;
 import org.airfit.safety.Caution;
+import org.airfit.working.UnitSystem;
+import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
 /**
@@ -19,7 +21,7 @@ import org.airfit.working.Working;
  *
  * <p>This class is immutable and thread-safe.
  */
-public final class Identification {
+public final class Identification implements Worked {
 
   /** One dimension alone names no profile. This project's rule. */
   static final int FEWEST_READINGS = 2;
@@ -215,9 +217,15 @@ public final class Identification {
     return candidate.profile().displayName() + ", " + Digits.percent(candidate.probability());
   }
 
-  /** {@return the chi-square and the posterior arithmetic, step by step} */
-  public Working working() {
-    return IdentificationWorking.of(evidence, inWords());
+  /**
+   * Obtains the chi-square and the posterior arithmetic, step by step.
+   *
+   * @param units the units to show lengths in: millimetres or inches
+   * @return the working
+   */
+  @Override
+  public Working working(UnitSystem units) {
+    return IdentificationWorking.of(evidence, inWords(), Objects.requireNonNull(units, "units"));
   }
 
   /** {@return the answer in words} */

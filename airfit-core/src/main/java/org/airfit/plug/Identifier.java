@@ -78,6 +78,7 @@ public final class Identifier {
    * @return the identifier
    */
   public static Identifier of(ReferenceSet set) {
+    Objects.requireNonNull(set, "set");
     return new Identifier(set, Assumptions.USUAL);
   }
 
@@ -163,6 +164,7 @@ public final class Identifier {
    * @throws IllegalArgumentException if a dimension stands twice
    */
   public Identification identify(Collection<PlugReading> readings) {
+    Objects.requireNonNull(readings, "readings");
     return identify(readings, List.of());
   }
 
@@ -175,6 +177,8 @@ public final class Identifier {
    * @throws IllegalArgumentException if a dimension or a clue stands twice, or a gauge is of a profile outside the set
    */
   public Identification identify(Collection<PlugReading> readings, Collection<Clue> clues) {
+    Objects.requireNonNull(readings, "readings");
+    Objects.requireNonNull(clues, "clues");
     Map<Dimension, PlugReading> byDimension = new EnumMap<>(Dimension.class);
     for (PlugReading reading : readings) {
       if (byDimension.put(

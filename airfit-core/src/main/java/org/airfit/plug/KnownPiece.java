@@ -3,6 +3,7 @@ package org.airfit.plug;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
 
@@ -22,6 +23,8 @@ public record KnownPiece(String label, Map<Dimension, Length> sizes) {
    * @throws IllegalArgumentException if the label is blank, there is no size, or a size is zero
    */
   public KnownPiece {
+    Objects.requireNonNull(label, "label");
+    Objects.requireNonNull(sizes, "sizes");
     if (label.isBlank()) {
       throw new IllegalArgumentException("label of a piece must not be blank, was \"" + label
           + "\"; number the pieces, so that one can be found again");

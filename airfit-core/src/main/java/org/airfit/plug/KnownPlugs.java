@@ -3,10 +3,12 @@ package org.airfit.plug;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import org.airfit.internal.Statistics;
 import org.airfit.measure.Instrument;
 import org.airfit.measure.PartSpread;
+import org.airfit.measure.SampleSize;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.source.Source;
@@ -61,6 +63,8 @@ public final class KnownPlugs {
    * @return a record without pieces
    */
   public static KnownPlugs of(String profileId, Instrument instrument) {
+    Objects.requireNonNull(profileId, "profileId");
+    Objects.requireNonNull(instrument, "instrument");
     return new KnownPlugs(profileId, instrument, List.of());
   }
 
@@ -72,6 +76,7 @@ public final class KnownPlugs {
    * @throws IllegalArgumentException if a piece of that label is there already
    */
   public KnownPlugs with(KnownPiece piece) {
+    Objects.requireNonNull(piece, "piece");
     if (pieces.stream().anyMatch(known -> known.label().equals(piece.label()))) {
       throw new IllegalArgumentException("label of each piece must be unique, \"" + piece.label()
           + "\" stands twice; a piece measured again is no second piece, enter the mean");
@@ -89,6 +94,7 @@ public final class KnownPlugs {
    * @throws IllegalArgumentException if no piece has that label
    */
   public KnownPlugs without(String label) {
+    Objects.requireNonNull(label, "label");
     List<KnownPiece> fewer =
         pieces.stream().filter(piece -> !piece.label().equals(label)).toList();
     if (fewer.size() == pieces.size()) {
@@ -127,7 +133,7 @@ public final class KnownPlugs {
           "dimension must be measured on every piece, the " + dimension + " is not");
     }
     return pieces.stream()
-        .map(piece -> java.util.Objects.requireNonNull(piece.sizes().get(dimension)))
+        .map(piece -> Objects.requireNonNull(piece.sizes().get(dimension)))
         .toList();
   }
 
@@ -140,6 +146,7 @@ public final class KnownPlugs {
    * @throws IllegalArgumentException if it was not measured on every piece, if there are fewer than two, or if fewer than five read alike
    */
   public PartSpread spread(Dimension dimension) {
+    Objects.requireNonNull(dimension, "dimension");
     List<Length> sizes = sizes(dimension);
     Length first = sizes.get(0);
     if (sizes.size() >= ALIKE_ENOUGH && sizes.stream().allMatch(first::equals)) {
@@ -211,6 +218,8 @@ public final class KnownPlugs {
    * @throws IllegalArgumentException if an argument is outside its range, or the pieces so far show no spread
    */
   public SampleSize piecesFor(Dimension dimension, Length wanted, double confidence) {
+    Objects.requireNonNull(dimension, "dimension");
+    Objects.requireNonNull(wanted, "wanted");
     if (!(wanted.metres() > 0.0)) {
       throw new IllegalArgumentException(
           "wanted error must be above 0 mm, was " + wanted.format(LengthUnit.MILLIMETRE));
@@ -233,20 +242,17 @@ public final class KnownPlugs {
             .millimetres()
         / Math.sqrt(3.0);
     Length present = Length.ofMillimetres(error(n, s, tail, caliper));
-    SampleSize.Verdict verdict;
     int needed = n;
-    if (present.compareTo(wanted) <= 0) {
-      verdict = SampleSize.Verdict.ENOUGH;
-    } else if (error(MOST_PIECES, s, tail, caliper) > wanted.millimetres()) {
-      verdict = SampleSize.Verdict.CALIPER_TOO_COARSE;
-      needed = 0;
-    } else {
-      verdict = SampleSize.Verdict.MEASURE_MORE;
-      while (error(needed, s, tail, caliper) > wanted.millimetres()) {
-        needed++;
+    if (present.compareTo(wanted) > 0) {
+      if (error(MOST_PIECES, s, tail, caliper) > wanted.millimetres()) {
+        needed = 0;
+      } else {
+        while (error(needed, s, tail, caliper) > wanted.millimetres()) {
+          needed++;
+        }
       }
     }
-    return new SampleSize(verdict, dimension, wanted, present, n, needed);
+    return new SampleSize(dimension.label(), wanted, present, n, needed);
   }
 
   private static double error(int n, double s, double tail, double caliper) {
@@ -261,6 +267,7 @@ public final class KnownPlugs {
    * @throws IllegalArgumentException if no dimension was measured on every piece, or there are too few pieces to show a spread
    */
   public PlugProfile.Builder toProfile(Source measured) {
+    Objects.requireNonNull(measured, "measured");
     Set<Dimension> known = dimensions();
     if (known.isEmpty()) {
       throw new IllegalArgumentException("dimensions measured on every piece of " + profileId
@@ -270,5 +277,25 @@ public final class KnownPlugs {
         PlugProfile.builder(profileId).from(Provenance.userMeasured(pieces.size()), measured);
     known.forEach(dimension -> builder.dimension(dimension, spread(dimension)));
     return builder;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof KnownPlugs that
+        && profileId.equals(that.profileId)
+        && instrument == that.instrument
+        && pieces.equals(that.pieces);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(profileId, instrument, pieces);
+  }
+
+  /** {@return the profile, the count of pieces and the instrument} */
+  @Override
+  public String toString() {
+    return pieces.size() + (pieces.size() == 1 ? " piece of " : " pieces of ") + profileId
+        + ", measured with a " + instrument;
   }
 }

@@ -1,5 +1,6 @@
 package org.airfit.plug;
 
+import java.util.Objects;
 import java.util.Optional;
 import org.airfit.internal.Digits;
 import org.airfit.measure.Instrument;
@@ -21,6 +22,22 @@ public record NextReading(
     double doubtBits,
     double chanceOfSettling,
     Optional<GaugeBall> ball) {
+  /**
+   * Checks that nothing is missing.
+   *
+   * @param dimension what to measure
+   * @param instrument what it would be measured with
+   * @param expectedDropBits how much doubt the reading takes away on average [bit]; one bit is the doubt between two equals
+   * @param doubtBits the doubt there is now [bit]
+   * @param chanceOfSettling how often one profile would afterwards stand above the confidence asked for
+   * @param ball the ball to take a tip length by; empty for the edge, and for any other dimension
+   */
+  public NextReading {
+    Objects.requireNonNull(dimension, "dimension");
+    Objects.requireNonNull(instrument, "instrument");
+    Objects.requireNonNull(ball, "ball");
+  }
+
 
   /** {@return what to do and what to expect of it, in plain words} */
   public String inWords() {

@@ -1,5 +1,6 @@
 package org.airfit.plug;
 
+import java.util.Objects;
 import org.airfit.internal.Digits;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
@@ -13,6 +14,19 @@ import org.airfit.quantity.LengthUnit;
  * @param critical what G exceeds for one record in twenty that has no outlier
  */
 public record Outlier(KnownPiece piece, Dimension dimension, double g, double critical) {
+  /**
+   * Checks that nothing is missing.
+   *
+   * @param piece the piece
+   * @param dimension where it differs
+   * @param g how far it lies from the mean, in standard deviations of the record: Grubbs' G
+   * @param critical what G exceeds for one record in twenty that has no outlier
+   */
+  public Outlier {
+    Objects.requireNonNull(piece, "piece");
+    Objects.requireNonNull(dimension, "dimension");
+  }
+
 
   /** {@return the size that differs} */
   public Length length() {

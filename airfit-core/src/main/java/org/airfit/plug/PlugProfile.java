@@ -69,6 +69,7 @@ public final class PlugProfile {
    * @throws IllegalArgumentException if {@code id} is blank
    */
   public static Builder builder(String id) {
+    Objects.requireNonNull(id, "id");
     return new Builder(id);
   }
 
@@ -114,6 +115,7 @@ public final class PlugProfile {
    * @return its spread, empty if it is not known
    */
   public Optional<PartSpread> spread(Dimension dimension) {
+    Objects.requireNonNull(dimension, "dimension");
     return Optional.ofNullable(dimensions.get(dimension));
   }
 
@@ -150,6 +152,7 @@ public final class PlugProfile {
    * @return whether it is the id, the name or an alias of this profile
    */
   public boolean isCalled(String word) {
+    Objects.requireNonNull(word, "word");
     String wanted = folded(word);
     return folded(id).equals(wanted)
         || folded(displayName).equals(wanted)
@@ -231,6 +234,7 @@ public final class PlugProfile {
      * @return this builder
      */
     public Builder displayName(String name) {
+      Objects.requireNonNull(name, "name");
       this.displayName = name;
       return this;
     }
@@ -243,6 +247,7 @@ public final class PlugProfile {
      * @throws IllegalArgumentException if one is blank
      */
     public Builder aliases(String... words) {
+      Objects.requireNonNull(words, "words");
       for (String word : words) {
         if (word.isBlank()) {
           throw new IllegalArgumentException(
@@ -260,6 +265,7 @@ public final class PlugProfile {
      * @return this builder
      */
     public Builder medium(Medium carried) {
+      Objects.requireNonNull(carried, "carried");
       this.medium = carried;
       return this;
     }
@@ -272,6 +278,8 @@ public final class PlugProfile {
      * @return this builder
      */
     public Builder from(Provenance kind, Source place) {
+      Objects.requireNonNull(kind, "kind");
+      Objects.requireNonNull(place, "place");
       this.provenance = kind;
       this.source = place;
       return this;
@@ -285,6 +293,8 @@ public final class PlugProfile {
      * @return this builder
      */
     public Builder dimension(Dimension dimension, PartSpread spread) {
+      Objects.requireNonNull(dimension, "dimension");
+      Objects.requireNonNull(spread, "spread");
       dimensions.put(dimension, spread);
       return this;
     }
@@ -296,6 +306,7 @@ public final class PlugProfile {
      * @return this builder
      */
     public Builder grooveForm(GrooveForm form) {
+      Objects.requireNonNull(form, "form");
       this.grooveForm = form;
       return this;
     }
@@ -308,6 +319,7 @@ public final class PlugProfile {
      * @return this builder
      */
     public Builder tipLengthBy(GaugeBall ball) {
+      Objects.requireNonNull(ball, "ball");
       this.tipLengthBall = ball;
       return this;
     }

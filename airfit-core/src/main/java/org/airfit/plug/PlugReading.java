@@ -8,6 +8,7 @@ import org.airfit.measure.Instrument;
 import org.airfit.measure.Reading;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
+import org.airfit.working.UnitSystem;
 
 /**
  * One dimension of a plug as read.
@@ -44,6 +45,8 @@ public record PlugReading(Dimension dimension, Reading reading, Optional<GaugeBa
    * @return the reading of that dimension
    */
   public static PlugReading of(Dimension dimension, Reading reading) {
+    Objects.requireNonNull(dimension, "dimension");
+    Objects.requireNonNull(reading, "reading");
     return new PlugReading(dimension, reading, Optional.empty());
   }
 
@@ -58,6 +61,8 @@ public record PlugReading(Dimension dimension, Reading reading, Optional<GaugeBa
    * @throws IllegalArgumentException if there is none, or one is outside the range
    */
   public static PlugReading of(Dimension dimension, Instrument instrument, Length... repeats) {
+    Objects.requireNonNull(instrument, "instrument");
+    Objects.requireNonNull(repeats, "repeats");
     Objects.requireNonNull(dimension, "dimension");
     return of(
         dimension, named(dimension, () -> Reading.by(instrument, dimension.access(), repeats)));
@@ -81,6 +86,11 @@ public record PlugReading(Dimension dimension, Reading reading, Optional<GaugeBa
       Instrument instrument,
       PlugReading collar,
       PlugReading groove) {
+    Objects.requireNonNull(ball, "ball");
+    Objects.requireNonNull(overBall, "overBall");
+    Objects.requireNonNull(instrument, "instrument");
+    Objects.requireNonNull(collar, "collar");
+    Objects.requireNonNull(groove, "groove");
     require(collar, Dimension.COLLAR_DIAMETER);
     require(groove, Dimension.GROOVE_DIAMETER);
     double d = ball.diameter().millimetres();
@@ -122,6 +132,9 @@ public record PlugReading(Dimension dimension, Reading reading, Optional<GaugeBa
    * @throws IllegalArgumentException if the measurement is not longer than the ball
    */
   public static PlugReading byBall(GaugeBall ball, Length overBall, Instrument instrument) {
+    Objects.requireNonNull(ball, "ball");
+    Objects.requireNonNull(overBall, "overBall");
+    Objects.requireNonNull(instrument, "instrument");
     if (!(overBall.compareTo(ball.diameter()) > 0)) {
       throw new IllegalArgumentException("measurement over the ball must be above its diameter of "
           + ball.diameter().format(LengthUnit.MILLIMETRE) + ", was "
@@ -178,9 +191,22 @@ public record PlugReading(Dimension dimension, Reading reading, Optional<GaugeBa
     return new PlugReading(dimension, reading.alone(), ball);
   }
 
+  /** The reading in words, in millimetres or inches. */
+  String inWords(UnitSystem units) {
+    if (units == UnitSystem.SI) {
+      return toString();
+    }
+    return dimension + " " + length().format(LengthUnit.INCH, 4) + " ± "
+        + standardUncertainty().format(LengthUnit.INCH, 5) + byBall();
+  }
+
+  private String byBall() {
+    return ball.map(by -> ", by " + by).orElse("");
+  }
+
   /** {@return the reading in words, such as "tip diameter (D_t) 18.72 mm ± 0.013 mm"} */
   @Override
   public String toString() {
-    return dimension + " " + reading + ball.map(by -> ", by " + by).orElse("");
+    return dimension + " " + reading + byBall();
   }
 }

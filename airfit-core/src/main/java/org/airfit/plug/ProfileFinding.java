@@ -1,5 +1,7 @@
 package org.airfit.plug;
 
+import java.util.Objects;
+
 /**
  * Something wrong, or probably wrong, with the sizes typed in for a profile.
  *
@@ -7,6 +9,17 @@ package org.airfit.plug;
  * @param message parameter, range, value and what to check
  */
 public record ProfileFinding(Severity severity, String message) {
+  /**
+   * Checks that nothing is missing.
+   *
+   * @param severity whether it cannot be, or only should not be
+   * @param message parameter, range, value and what to check
+   */
+  public ProfileFinding {
+    Objects.requireNonNull(severity, "severity");
+    Objects.requireNonNull(message, "message");
+  }
+
 
   /** How sure a finding is. */
   public enum Severity {

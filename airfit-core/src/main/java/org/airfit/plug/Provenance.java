@@ -1,5 +1,7 @@
 package org.airfit.plug;
 
+import java.util.Objects;
+
 /**
  * Where a profile's dimensions come from, which decides how firmly an answer may speak.
  *
@@ -45,6 +47,7 @@ public record Provenance(Kind kind, int pieces) implements Comparable<Provenance
    * @throws IllegalArgumentException if the count does not suit the kind
    */
   public Provenance {
+    Objects.requireNonNull(kind, "kind");
     if (kind == Kind.USER_MEASURED ? pieces < 1 : pieces != 0) {
       throw new IllegalArgumentException("pieces must be "
           + (kind == Kind.USER_MEASURED
@@ -93,12 +96,14 @@ public record Provenance(Kind kind, int pieces) implements Comparable<Provenance
    * @return whichever deserves less trust
    */
   public Provenance weaker(Provenance other) {
+    Objects.requireNonNull(other, "other");
     return compareTo(other) >= 0 ? this : other;
   }
 
   /** Orders by trust, strongest first; among measured dimensions more pieces are stronger. */
   @Override
   public int compareTo(Provenance other) {
+    Objects.requireNonNull(other, "other");
     int byKind = kind.compareTo(other.kind);
     return byKind != 0 ? byKind : Integer.compare(other.pieces, pieces);
   }

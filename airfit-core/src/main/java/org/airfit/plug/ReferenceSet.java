@@ -41,6 +41,8 @@ public final class ReferenceSet {
    * @throws IllegalArgumentException if there is none, if an id stands twice, or if a profile is not for compressed air
    */
   public static ReferenceSet of(String name, Collection<PlugProfile> profiles) {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(profiles, "profiles");
     if (profiles.isEmpty()) {
       throw new IllegalArgumentException(
           "profiles of the set \"" + name + "\" must be at least one, were none");
@@ -70,6 +72,7 @@ public final class ReferenceSet {
    * @throws IllegalArgumentException if a name stands twice, or a profile is not in this set
    */
   public ReferenceSet withSockets(Collection<UniversalSocket> known) {
+    Objects.requireNonNull(known, "known");
     Set<String> names = new HashSet<>();
     for (UniversalSocket socket : known) {
       if (!names.add(socket.name())) {
@@ -131,6 +134,7 @@ public final class ReferenceSet {
    * @return the profile, empty if the set has none of that id
    */
   public Optional<PlugProfile> profile(String id) {
+    Objects.requireNonNull(id, "id");
     return profiles.stream().filter(profile -> profile.id().equals(id)).findFirst();
   }
 
@@ -141,6 +145,7 @@ public final class ReferenceSet {
    * @return every profile it may mean, with a warning
    */
   public AliasLookup lookUp(String word) {
+    Objects.requireNonNull(word, "word");
     List<PlugProfile> meant =
         profiles.stream().filter(profile -> profile.isCalled(word)).toList();
     return new AliasLookup(word, meant, warning(word, meant));

@@ -3,6 +3,7 @@ package org.airfit.plug;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.airfit.internal.Digits;
@@ -56,6 +57,20 @@ public final class Separation {
    */
   public record ByDimension(
       Dimension dimension, Length difference, Length partSpread, Length scatter) {
+    /**
+     * Checks that nothing is missing.
+     *
+     * @param dimension the dimension
+     * @param difference how far the nominals lie apart
+     * @param partSpread the standard deviation from part to part, the mean of both in squares
+     * @param scatter the standard deviation of readings with the instrument
+     */
+    public ByDimension {
+      Objects.requireNonNull(dimension, "dimension");
+      Objects.requireNonNull(difference, "difference");
+      Objects.requireNonNull(partSpread, "partSpread");
+      Objects.requireNonNull(scatter, "scatter");
+    }
 
     /** {@return the chance of taking one for the other by this dimension alone} */
     public double risk() {
@@ -72,6 +87,9 @@ public final class Separation {
    * @return how far they can be told apart
    */
   public static Separation of(PlugProfile one, PlugProfile other, Instrument instrument) {
+    Objects.requireNonNull(one, "one");
+    Objects.requireNonNull(other, "other");
+    Objects.requireNonNull(instrument, "instrument");
     List<ByDimension> found = new ArrayList<>();
     one.dimensions()
         .forEach((dimension, spread) -> other
@@ -101,6 +119,8 @@ public final class Separation {
    * @return the pairs, the hardest to tell apart first
    */
   public static List<Separation> within(ReferenceSet set, Instrument instrument) {
+    Objects.requireNonNull(set, "set");
+    Objects.requireNonNull(instrument, "instrument");
     List<Separation> pairs = new ArrayList<>();
     List<PlugProfile> profiles = set.profiles();
     for (int i = 0; i < profiles.size(); i++) {
@@ -226,5 +246,25 @@ public final class Separation {
     }
     return pair + " cannot be told apart with a " + instrument.label() + ", risk " + chance + ": "
         + by + ". " + way;
+  }
+
+  @Override
+  public boolean equals(Object object) {
+    return object instanceof Separation that
+        && one.equals(that.one)
+        && other.equals(that.other)
+        && instrument == that.instrument;
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(one, other, instrument);
+  }
+
+  /** {@return the two names, the instrument and the risk} */
+  @Override
+  public String toString() {
+    return one.displayName() + " and " + other.displayName() + " by " + instrument + ", risk "
+        + Digits.percent(risk());
   }
 }

@@ -54,6 +54,22 @@ public final class SetComparison {
    */
   public record Difference(
       String profileId, Dimension dimension, PartSpread one, PartSpread other, Length allowed) {
+    /**
+     * Checks that nothing is missing.
+     *
+     * @param profileId the id of the profile
+     * @param dimension the dimension
+     * @param one what the first set says
+     * @param other what the second says
+     * @param allowed how far their nominals may lie apart
+     */
+    public Difference {
+      Objects.requireNonNull(profileId, "profileId");
+      Objects.requireNonNull(dimension, "dimension");
+      Objects.requireNonNull(one, "one");
+      Objects.requireNonNull(other, "other");
+      Objects.requireNonNull(allowed, "allowed");
+    }
 
     /** {@return the nominal of the second less that of the first [mm]} */
     public double millimetres() {
@@ -84,6 +100,9 @@ public final class SetComparison {
    * @return where they agree and where not
    */
   public static SetComparison of(ReferenceSet one, ReferenceSet other, Instrument instrument) {
+    Objects.requireNonNull(one, "one");
+    Objects.requireNonNull(other, "other");
+    Objects.requireNonNull(instrument, "instrument");
     List<Difference> differences = new ArrayList<>();
     for (PlugProfile profile : one.profiles()) {
       other.profile(profile.id()).ifPresent(that -> {

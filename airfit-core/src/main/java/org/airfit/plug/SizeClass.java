@@ -1,7 +1,6 @@
 package org.airfit.plug;
 
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -52,6 +51,7 @@ public enum SizeClass {
    * @return the range, from memory; empty where none is remembered
    */
   public Optional<Limits> range(Dimension dimension) {
+    Objects.requireNonNull(dimension, "dimension");
     return Optional.ofNullable(Envelope.RANGES.get(this)).map(ranges -> ranges.get(dimension));
   }
 
@@ -74,18 +74,11 @@ public enum SizeClass {
         RANGES
             .computeIfAbsent(size, any -> new EnumMap<>(Dimension.class))
             .put(
-                dimension(row.text("symbol")),
+                Dimension.parse(row.text("symbol")),
                 new Limits(
                     Length.ofMillimetres(row.number("low_mm")),
                     Length.ofMillimetres(row.number("high_mm"))));
       }
-    }
-
-    private static Dimension dimension(String symbol) {
-      return List.of(Dimension.values()).stream()
-          .filter(dimension -> dimension.symbol().equals(symbol))
-          .findFirst()
-          .orElseThrow();
     }
   }
 }

@@ -2,10 +2,13 @@ package org.airfit.plug;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.airfit.safety.Caution;
 import org.airfit.source.Source;
+import org.airfit.working.UnitSystem;
+import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
 /**
@@ -15,7 +18,7 @@ import org.airfit.working.Working;
  *
  * <p>This class is immutable and thread-safe.
  */
-public final class SocketAnswer {
+public final class SocketAnswer implements Worked {
 
   private static final String REASON =
       "A socket alone cannot be identified: the seal, the locking balls and their depth are inside, and the outside is the maker's free "
@@ -48,7 +51,7 @@ public final class SocketAnswer {
   private final List<SocketRemedy> waysOut;
 
   private SocketAnswer(List<UniversalSocket> universal, String fit) {
-    this.universal = universal;
+    this.universal = List.copyOf(universal);
     List<SocketRemedy> ways = new ArrayList<>(ANYWHERE);
     ways.add(new SocketRemedy("Fit a universal socket", fit, CHECK_UNIVERSAL));
     this.waysOut = List.copyOf(ways);
@@ -68,6 +71,8 @@ public final class SocketAnswer {
    * @throws IllegalArgumentException if none is given, or one is not in the set
    */
   public static SocketAnswer alone(ReferenceSet set, Set<String> inUse) {
+    Objects.requireNonNull(set, "set");
+    Objects.requireNonNull(inUse, "inUse");
     if (inUse.isEmpty()) {
       throw new IllegalArgumentException(
           "profiles in use must be at least one, were none; where they are not known, ask without a set");
@@ -117,16 +122,36 @@ public final class SocketAnswer {
     return List.of(PlugCautions.MATING, PlugCautions.RATING, PlugCautions.AIR_ONLY);
   }
 
-  /** {@return the reason as a working without equations} */
-  public Working working() {
-    Working.Builder out = Working.titled("A socket without its plug").note(REASON);
+  /**
+   * Tells the reason as a working without equations.
+   *
+   * @param units the units, of which it shows none
+   * @return the working
+   */
+  @Override
+  public Working working(UnitSystem units) {
+    Objects.requireNonNull(units, "units");
+    Working.Builder out = Working.titled("A socket without its plug", units).note(REASON);
     waysOut.forEach(way -> out.note(way.toString()));
     return out.note("Source: "
             + Source.commonPractice("sockets are known by the plug that fits them") + ".")
+        .answer("The profile of this socket cannot be told from outside.")
         .build();
   }
 
-  /** {@return the reason and the ways out} */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof SocketAnswer that
+        && universal.equals(that.universal)
+        && waysOut.equals(that.waysOut);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(universal, waysOut);
+  }
+
+  /** {@return why it cannot be told} */
   @Override
   public String toString() {
     return REASON;

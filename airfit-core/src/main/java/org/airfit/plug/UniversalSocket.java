@@ -3,6 +3,7 @@ package org.airfit.plug;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashSet;
+import java.util.Objects;
 import java.util.Set;
 import org.airfit.source.Source;
 
@@ -24,6 +25,9 @@ public record UniversalSocket(String name, Set<String> profileIds, Source source
    * @throws IllegalArgumentException if the name is blank or there are fewer than two profiles
    */
   public UniversalSocket {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(profileIds, "profileIds");
+    Objects.requireNonNull(source, "source");
     if (name.isBlank()) {
       throw new IllegalArgumentException(
           "name of a universal socket must not be blank, was \"" + name + "\"");
@@ -43,6 +47,7 @@ public record UniversalSocket(String name, Set<String> profileIds, Source source
    * @return whether all of them are among those it is stated to take
    */
   public boolean takesAll(Collection<String> ids) {
+    Objects.requireNonNull(ids, "ids");
     return profileIds.containsAll(ids);
   }
 }

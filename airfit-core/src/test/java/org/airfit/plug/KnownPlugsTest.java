@@ -14,6 +14,8 @@ import org.airfit.Rows;
 import org.airfit.Rows.Row;
 import org.airfit.measure.Instrument;
 import org.airfit.measure.PartSpread;
+import org.airfit.measure.SampleSize;
+import org.airfit.measure.SampleSizeVerdict;
 import org.airfit.quantity.Length;
 import org.airfit.source.Source;
 import org.junit.jupiter.api.Test;
@@ -162,7 +164,7 @@ class KnownPlugsTest {
   void the_pieces_needed_are_the_fewest_that_keep_the_error(double wanted) {
     KnownPlugs plugs = tips(20.2, 19.8, 20.0, 20.1);
     SampleSize answer = plugs.piecesFor(Dimension.TIP_DIAMETER, mm(wanted), 0.95);
-    assertThat(answer.verdict()).isEqualTo(SampleSize.Verdict.MEASURE_MORE);
+    assertThat(answer.verdict()).isEqualTo(SampleSizeVerdict.MEASURE_MORE);
     assertThat(error(answer.needed())).isLessThanOrEqualTo(wanted);
     assertThat(error(answer.needed() - 1)).isGreaterThan(wanted);
     assertThat(answer.inWords())
@@ -180,11 +182,11 @@ class KnownPlugsTest {
   void a_coarse_caliper_is_told_and_so_is_enough() {
     KnownPlugs plugs = tips(20.02, 19.98, 20.0, 20.03, 19.99);
     SampleSize coarse = plugs.piecesFor(Dimension.TIP_DIAMETER, mm(0.02), 0.95);
-    assertThat(coarse.verdict()).isEqualTo(SampleSize.Verdict.CALIPER_TOO_COARSE);
+    assertThat(coarse.verdict()).isEqualTo(SampleSizeVerdict.CALIPER_TOO_COARSE);
     assertThat(coarse.needed()).isZero();
     assertThat(coarse.inWords()).contains("no number of pieces is enough");
     SampleSize enough = plugs.piecesFor(Dimension.TIP_DIAMETER, mm(0.1), 0.95);
-    assertThat(enough.verdict()).isEqualTo(SampleSize.Verdict.ENOUGH);
+    assertThat(enough.verdict()).isEqualTo(SampleSizeVerdict.ENOUGH);
     assertThat(enough.inWords()).contains("within");
     assertThat(tips(20.0, 20.0)
             .piecesFor(Dimension.TIP_DIAMETER, mm(0.1), 0.9)
