@@ -30,6 +30,9 @@ import org.airfit.flow.OrificeEdge;
 import org.airfit.flow.PartsInParallel;
 import org.airfit.flow.PartsInSeries;
 import org.airfit.joint.End;
+import org.airfit.joint.Engagement;
+import org.airfit.joint.HoseBend;
+import org.airfit.joint.HoseRules;
 import org.airfit.joint.Mating;
 import org.airfit.joint.Tube;
 import org.airfit.line.BoreStep;
@@ -54,6 +57,7 @@ import org.airfit.plug.Identifier;
 import org.airfit.plug.PlugReading;
 import org.airfit.plug.PlugVerdict;
 import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.Area;
 import org.airfit.quantity.DecimalMark;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
@@ -76,6 +80,10 @@ import org.airfit.run.Sizing;
 import org.airfit.run.SupplyNeeded;
 import org.airfit.run.ToolDemand;
 import org.airfit.source.Source;
+import org.airfit.thread.BsptThread;
+import org.airfit.thread.Limits;
+import org.airfit.thread.NptThread;
+import org.airfit.thread.ThreadForm;
 import org.airfit.working.UnitSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -247,7 +255,8 @@ class DocumentsTest {
     IsothermalFlow warm = IsothermalFlow.atResistance(rubbed.resistanceLeft());
     double sharp = OrificeEdge.sharpCoefficient(0.5);
     double fromColebrook = FrictionLaw.HAALAND.deviation();
-    // tables of isentropic flow, from memory: A/A* 2.035 at M 0.30, 1.977 at M 0.31; p/p0 0.9 at M 0.39, A/A* 1.62
+    // tables of isentropic flow, from memory: A/A* 2.035 at M 0.30, 1.977 at M 0.31; p/p0 0.9 at M
+    // 0.39, A/A* 1.62
     assertThat(throat.mach()).isCloseTo(0.306, within(1.0e-3));
     assertThat(sections).isCloseTo(1.62, within(0.02));
     assertThat(slower).isGreaterThan(rubbed.densityRatio());
@@ -324,6 +333,47 @@ class DocumentsTest {
     Mating mating = Mating.of(End.parse("1/2 NPT male"), End.parse("G 1/2 female"));
     assertThat(mating.verdict().isSound()).isFalse();
     assertThat(mating.inWords()).contains("1/2 NPT male", "G 1/2 female");
+  }
+
+  @Test
+  void the_thread_the_tube_and_the_hose_of_the_guide_measure_what_their_standards_say() {
+    NptThread thread = NptThread.of(NominalThreadSize.ONE_QUARTER);
+    double effectiveTurns = thread.effectiveTurns();
+    Limits flatOfCrest = thread.crestFlat();
+    Length sharpTriangle = thread.sharpHeight();
+    double halfAngleOfCone = ThreadForm.coneHalfAngleDegrees();
+    double turnsInAll = Engagement.of(thread).totalTurns();
+    assertThat(effectiveTurns).isCloseTo(7.23, within(0.005));
+    assertThat(flatOfCrest.least()).isLessThan(flatOfCrest.most());
+    assertThat(sharpTriangle).isGreaterThan(thread.height());
+    assertThat(halfAngleOfCone).isCloseTo(1.78991, within(0.000005));
+    assertThat(turnsInAll).isCloseTo(7.1, within(0.005));
+
+    BsptThread taper = BsptThread.of(NominalThreadSize.ONE_QUARTER);
+    Optional<Length> pipeOfEurope = taper.pipeDiameterEn10255();
+    Optional<Length> pipeOfJapan = taper.pipeDiameterJis();
+    double radiusOfCrest = ThreadForm.ROUND_55.crestRadiusOverPitch().orElseThrow();
+    assertThat(pipeOfEurope).contains(Length.parse("13.5 mm"));
+    assertThat(pipeOfJapan).contains(Length.parse("13.8 mm"));
+    assertThat(radiusOfCrest).isCloseTo(0.137329, within(0.0000005));
+
+    Tube pipe = Tube.steelPipe(NominalThreadSize.ONE_QUARTER, 40);
+    Length wall = pipe.wall();
+    Area clear = pipe.boreArea();
+    assertThat(wall).isEqualTo(Length.parse("0.088 in"));
+    assertThat(clear.squareInches()).isCloseTo(0.104, within(0.0005));
+
+    HoseBend bend = new HoseBend(90.0, Length.parse("300 mm"), Length.parse("19 mm"));
+    Length hoseInTheBend = bend.length();
+    Length usuallyBentNoCloser = HoseBend.usualLeastRadius(Length.parse("10 mm"));
+    GaugePressure leastBurst = HoseRules.leastBurst(GaugePressure.parse("10 bar(g)"));
+    GaugePressure test = HoseRules.test(GaugePressure.parse("10 bar(g)"));
+    Length cutMayBeOff = HoseRules.cutTolerance(Length.parse("25 ft"));
+    assertThat(hoseInTheBend.millimetres()).isCloseTo(0.5 * Math.PI * 309.5, within(0.001));
+    assertThat(usuallyBentNoCloser.millimetres()).isCloseTo(60.0, within(1.0e-9));
+    assertThat(leastBurst.bar()).isCloseTo(40.0, within(1.0e-9));
+    assertThat(test.bar()).isCloseTo(15.0, within(1.0e-9));
+    assertThat(cutMayBeOff.inches()).isCloseTo(3.0, within(1.0e-9));
   }
 
   @ParameterizedTest

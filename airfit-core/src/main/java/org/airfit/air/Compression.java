@@ -182,6 +182,7 @@ public final class Compression implements Worked {
 
   @Override
   public Working working(UnitSystem units) {
+    Objects.requireNonNull(units, "units");
     Working.Builder working = Working.titled("Work of " + in(units), units)
         .given(GAS_CONSTANT_OF_AIR, AirState.GAS_CONSTANT, 8)
         .given(KELVINS, intake.temperature().kelvins(), 6)

@@ -2,6 +2,7 @@ package org.airfit.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.DoubleUnaryOperator;
 import org.airfit.internal.Digits;
 import org.airfit.quantity.Length;
@@ -14,18 +15,19 @@ import org.airfit.thread.ThreadForm;
 import org.airfit.thread.ThreadSection;
 
 /**
- * A taper thread and its gauge planes, drawn to scale for teaching: the male thread, the female thread lifted off it as it stands when hand
- * tight, the pitch cone, every plane with its pitch diameter, and the lengths between them.
+ * A taper thread and its gauge planes, drawn to scale for teaching: the male thread, the female thread lifted off it as
+ * it stands when hand tight, the pitch cone, every plane with its pitch diameter, and the lengths between them.
  *
  * <pre>
  *   pitch line r(x) = E0/2 + x/32                          x behind the small end of the male thread
  *   flanks fall H in half a pitch, crests and roots are cut (60°) or rounded (55°) at h/2 from the pitch line
  * </pre>
  *
- * <p>E0, h as on {@link NptThread}, H and the two forms as on {@link ThreadForm}. Lengths, heights, the taper and the angles are to scale;
- * the parts are broken towards the axis, which the drawing says. How the thread runs out behind its useful length is only hinted at. The
- * drawing is an SVG element with its size in millimetres, at most 190 mm wide: it stands by itself in a file or inside an HTML page.
- * <b>Source:</b> of the thread drawn, see {@link PipeThread#source()}.
+ * <p>E0, h as on {@link NptThread}, H and the two forms as on {@link ThreadForm}. Lengths, heights, the taper and the
+ * angles are to scale; the parts are broken towards the axis, which the drawing says. How the thread runs out behind
+ * its useful length is only hinted at. The drawing is an SVG element with its size in millimetres, at most 190 mm wide:
+ * it stands by itself in a file or inside an HTML page. <b>Source:</b> of the thread drawn, see {@link
+ * PipeThread#source()}.
  *
  * <p>This class is immutable and thread-safe.
  */
@@ -53,44 +55,13 @@ public final class ThreadDrawing {
   private static final String FEMALE = "#f1ece1";
   private static final String CONE = "#a3341f";
 
-  /** A plane square to the axis where the standard names a diameter. */
-  private record Plane(String name, double at, double pitchDiameter, boolean male, int row) {}
-
-  /** A length the standard names. */
-  private record Span(String name, double from, double to, int row) {}
-
-  /**
-   * What differs between the families; all lengths in mm.
-   *
-   * @param small the pitch diameter at the small end
-   * @param turn the pitch
-   * @param useful where the roots begin to run out
-   * @param end where the thread has run out
-   * @param outside the greatest crest diameter
-   * @param mouth where the mouth of the female thread stands when hand tight
-   * @param depth how far the female thread is drawn beyond the small end of the male one
-   */
-  private record Sketch(
-      PipeThread thread,
-      double small,
-      double turn,
-      double useful,
-      double end,
-      double outside,
-      double mouth,
-      double depth,
-      String outsideName,
-      List<Plane> planes,
-      List<Span> spans,
-      List<Span> femaleSpans) {}
-
-  private final Sketch sketch;
+  private final TaperSketch sketch;
   private final double scale;
   private final double width;
   private final double height;
   private final String svg;
 
-  private ThreadDrawing(Sketch sketch) {
+  private ThreadDrawing(TaperSketch sketch) {
     this.sketch = sketch;
     double chosen = SCALES[SCALES.length - 1];
     for (int i = SCALES.length - 1; i >= 0; i--) {
@@ -100,7 +71,8 @@ public final class ThreadDrawing {
     }
     this.scale = chosen;
     this.width = Math.max(LEAST_WIDTH, width(sketch, chosen));
-    double rows = 1.0 + sketch.spans.stream().mapToInt(Span::row).max().orElse(0);
+    double rows =
+        1.0 + sketch.spans().stream().mapToInt(TaperSketch.Span::row).max().orElse(0);
     double dimensions = maleBottom() + 5.0;
     double foot = dimensions + ROW * rows + 6.0;
     this.height = foot + 29.5;
@@ -114,34 +86,8 @@ public final class ThreadDrawing {
    * @return its drawing
    */
   public static ThreadDrawing of(NptThread thread) {
-    double l1 = thread.handTightLength().millimetres();
-    double l2 = thread.effectiveLength().millimetres();
-    double l3 = thread.wrenchLength().millimetres();
-    double l4 = thread.overallLength().millimetres();
-    double l5 = thread.fullCrestLength().millimetres();
-    return new ThreadDrawing(new Sketch(
-        thread,
-        thread.pitchDiameterAtSmallEnd().millimetres(),
-        thread.pitch().millimetres(),
-        l2,
-        l4,
-        thread.pipeDiameter().millimetres(),
-        l1,
-        l3,
-        "pipe D",
-        List.of(
-            new Plane("E3", -l3, thread.pitchDiameterInside().millimetres(), false, 0),
-            new Plane("E0", 0.0, thread.pitchDiameterAtSmallEnd().millimetres(), true, 1),
-            new Plane("E1", l1, thread.pitchDiameterAtHandTight().millimetres(), true, 0),
-            new Plane("E5", l5, thread.pitchDiameterAtFullCrests().millimetres(), true, 1),
-            new Plane("E2", l2, thread.pitchDiameterAtEffectiveEnd().millimetres(), true, 0)),
-        List.of(
-            new Span("L1 hand tight", 0.0, l1, 0),
-            new Span("L5 full crests", 0.0, l5, 1),
-            new Span("L2 effective", 0.0, l2, 2),
-            new Span("V vanish", l2, l4, 2),
-            new Span("L4 whole", 0.0, l4, 3)),
-        List.of(new Span("L3 wrench", -l3, 0.0, 0), new Span("L1 hand tight", 0.0, l1, 0))));
+    Objects.requireNonNull(thread, "thread");
+    return new ThreadDrawing(TaperSketch.of(thread));
   }
 
   /**
@@ -151,37 +97,13 @@ public final class ThreadDrawing {
    * @return its drawing
    */
   public static ThreadDrawing of(BsptThread thread) {
-    double a = thread.gaugeLength().millimetres();
-    double useful = thread.usefulLength().millimetres();
-    double t = thread.leastFemaleUsefulLength().millimetres();
-    double turn = 25.4 / thread.threadsPerInch();
-    Length end = Length.ofMetres(0.0);
-    ThreadSection large = thread.section(Gender.MALE, thread.usefulLength());
-    return new ThreadDrawing(new Sketch(
-        thread,
-        thread.section(Gender.MALE, end).pitch().millimetres(),
-        turn,
-        useful,
-        useful + 2.0 * turn,
-        large.major().millimetres(),
-        a,
-        Math.max(t - a, turn),
-        "large end",
-        List.of(
-            new Plane(
-                "small end", 0.0, thread.section(Gender.MALE, end).pitch().millimetres(), true, 1),
-            new Plane("gauge plane d2", a, thread.atGaugePlane().pitch().millimetres(), true, 0),
-            new Plane("useful end", useful, large.pitch().millimetres(), true, 1)),
-        List.of(
-            new Span("a gauge length", 0.0, a, 0),
-            new Span("f fitting allowance", a, useful, 0),
-            new Span("a + f useful thread", 0.0, useful, 1)),
-        List.of(new Span("t useful, at least", a - t, a, 0))));
+    Objects.requireNonNull(thread, "thread");
+    return new ThreadDrawing(TaperSketch.of(thread));
   }
 
   /** {@return the thread drawn} */
   public PipeThread thread() {
-    return sketch.thread;
+    return sketch.thread();
   }
 
   /** {@return how many times larger than the thread the drawing is} */
@@ -204,12 +126,12 @@ public final class ThreadDrawing {
     return svg;
   }
 
-  private static double smallEnd(Sketch sketch, double scale) {
-    return Math.max(SMALL_END, LEFT + scale * sketch.depth);
+  private static double smallEnd(TaperSketch sketch, double scale) {
+    return Math.max(SMALL_END, LEFT + scale * sketch.depth());
   }
 
-  private static double width(Sketch sketch, double scale) {
-    return smallEnd(sketch, scale) + scale * sketch.end + PIPE + RIGHT;
+  private static double width(TaperSketch sketch, double scale) {
+    return smallEnd(sketch, scale) + scale * sketch.end() + PIPE + RIGHT;
   }
 
   /** Where a length along the axis lies on paper. */
@@ -217,24 +139,23 @@ public final class ThreadDrawing {
     return smallEnd(sketch, scale) + scale * along;
   }
 
-  private double pitchRadius(double along) {
-    return 0.5 * sketch.small + along / 32.0;
-  }
-
   private double femalePitchLine() {
     return FEMALE_TOP
         + BACK
-        + scale * (pitchRadius(sketch.mouth) - pitchRadius(-sketch.depth))
-        + scale * sketch.thread.height().millimetres();
+        + scale * (sketch.pitchRadius(sketch.mouth()) - sketch.pitchRadius(-sketch.depth()))
+        + scale * sketch.thread().height().millimetres();
   }
 
-  /** Where a radius of the female thread lies on paper; its pitch cone meets {@link #femalePitchLine()} at the inner end. */
+  /**
+   * Where a radius of the female thread lies on paper; its pitch cone meets {@link #femalePitchLine()} at the inner
+   * end.
+   */
   private double yFemale(double radius) {
-    return femalePitchLine() - scale * (radius - pitchRadius(-sketch.depth));
+    return femalePitchLine() - scale * (radius - sketch.pitchRadius(-sketch.depth()));
   }
 
   private double lifted() {
-    return LIFT + 2.0 * scale * sketch.thread.height().millimetres();
+    return LIFT + 2.0 * scale * sketch.thread().height().millimetres();
   }
 
   private double yMale(double radius) {
@@ -242,13 +163,13 @@ public final class ThreadDrawing {
   }
 
   private double maleBottom() {
-    double root = pitchRadius(0.0) - 0.5 * sketch.thread.height().millimetres();
+    double root = sketch.pitchRadius(0.0) - 0.5 * sketch.thread().height().millimetres();
     return yMale(root) + 13.0;
   }
 
   private String draw(double dimensions, double foot) {
     ThreadSvg sheet = new ThreadSvg();
-    PipeThread thread = sketch.thread;
+    PipeThread thread = sketch.thread();
     head(sheet, thread);
     female(sheet);
     male(sheet);
@@ -256,11 +177,11 @@ public final class ThreadDrawing {
     planes(sheet);
     crests(sheet);
     onePitch(sheet);
-    for (Span span : sketch.femaleSpans) {
+    for (TaperSketch.Span span : sketch.femaleSpans()) {
       span(sheet, span, FEMALE_TOP - 5.5, FEMALE_TOP - 1.0, true);
     }
-    for (Span span : sketch.spans) {
-      span(sheet, span, dimensions + ROW * (span.row + 1.0) - 1.0, maleBottom() + 1.0, false);
+    for (TaperSketch.Span span : sketch.spans()) {
+      span(sheet, span, dimensions + ROW * (span.row() + 1.0) - 1.0, maleBottom() + 1.0, false);
     }
     foot(sheet, thread, foot);
     String label = thread + ", gauge planes, scale " + ratio();
@@ -295,48 +216,6 @@ public final class ThreadDrawing {
     sheet.line(LEFT - 6.0, 20.8, width - 6.0, 20.8, FINE, 0.15, "");
   }
 
-  /** Where along the axis the outline bends, from {@code from} to {@code to}. */
-  private List<Double> bends(double from, double to) {
-    List<Double> at = new ArrayList<>();
-    at.add(from);
-    double p = sketch.turn;
-    List<Double> phases = ToothKernels.phases(sketch.thread.family().form());
-    int first = (int) Math.floor(from / p) - 1;
-    int last = (int) Math.ceil(to / p) + 1;
-    for (int turn = first; turn <= last; turn++) {
-      for (double phase : phases) {
-        double here = (turn + phase) * p;
-        if (here > from && here < to) {
-          at.add(here);
-        }
-      }
-    }
-    at.add(to);
-    return at;
-  }
-
-  private double tooth(double along) {
-    double p = sketch.turn;
-    return p
-        * ToothKernels.offset(sketch.thread.family().form(), along / p - Math.floor(along / p));
-  }
-
-  private double maleRadius(double along) {
-    double pitch = pitchRadius(along);
-    double half = 0.5 * sketch.thread.height().millimetres();
-    double crest = Math.min(pitch + half, 0.5 * sketch.outside);
-    double runOut = Math.max(0.0, along - sketch.useful) / (sketch.end - sketch.useful);
-    double rootAtUseful = pitchRadius(sketch.useful) - half;
-    double root = runOut == 0.0
-        ? pitch - half
-        : rootAtUseful + runOut * (0.5 * sketch.outside - rootAtUseful);
-    return Math.max(Math.min(crest, pitch + tooth(along)), Math.min(root, crest));
-  }
-
-  private double femaleRadius(double along) {
-    return pitchRadius(along) + tooth(along);
-  }
-
   private static String outline(List<Double> at, DoubleUnaryOperator x, DoubleUnaryOperator y) {
     StringBuilder path = new StringBuilder();
     for (double along : at) {
@@ -349,14 +228,15 @@ public final class ThreadDrawing {
   }
 
   private void female(ThreadSvg sheet) {
-    double from = -sketch.depth;
-    double to = sketch.mouth;
-    String thread = outline(bends(from, to), this::x, along -> yFemale(femaleRadius(along)));
+    double from = -sketch.depth();
+    double to = sketch.mouth();
+    String thread =
+        outline(sketch.bends(from, to), this::x, along -> yFemale(sketch.femaleRadius(along)));
     double inner = x(from);
     String wave = "C" + ThreadSvg.n(inner - 2.0) + " " + ThreadSvg.n(FEMALE_TOP + 5.0) + " "
         + ThreadSvg.n(inner + 2.0) + " " + ThreadSvg.n(FEMALE_TOP + 9.0) + " " + ThreadSvg.n(inner)
         + " "
-        + ThreadSvg.n(yFemale(femaleRadius(from)));
+        + ThreadSvg.n(yFemale(sketch.femaleRadius(from)));
     sheet.path(
         thread + "V" + ThreadSvg.n(FEMALE_TOP) + "H" + ThreadSvg.n(inner) + wave + "Z",
         FEMALE,
@@ -369,13 +249,13 @@ public final class ThreadDrawing {
   }
 
   private void male(ThreadSvg sheet) {
-    double to = sketch.end + PIPE / scale;
-    List<Double> at = new ArrayList<>(bends(0.0, sketch.end));
+    double to = sketch.end() + PIPE / scale;
+    List<Double> at = new ArrayList<>(sketch.bends(0.0, sketch.end()));
     at.add(to);
-    String thread = outline(at, this::x, along -> yMale(maleRadius(along)));
+    String thread = outline(at, this::x, along -> yMale(sketch.maleRadius(along)));
     double bottom = maleBottom();
     double back = x(to);
-    double middle = 0.5 * (yMale(0.5 * sketch.outside) + bottom);
+    double middle = 0.5 * (yMale(0.5 * sketch.outside()) + bottom);
     String end = "C" + ThreadSvg.n(back + 3.0) + " " + ThreadSvg.n(middle - 2.0) + " "
         + ThreadSvg.n(back - 3.0) + " " + ThreadSvg.n(middle + 2.0) + " " + ThreadSvg.n(back) + " "
         + ThreadSvg.n(bottom);
@@ -397,40 +277,45 @@ public final class ThreadDrawing {
     }
     sheet.path(thread + end + broken + "Z", MALE, "", 0.0);
     sheet.path(thread, "none", INK, 0.35);
-    sheet.line(x(0.0), yMale(maleRadius(0.0)), x(0.0), bottom, INK, 0.35, "");
+    sheet.line(x(0.0), yMale(sketch.maleRadius(0.0)), x(0.0), bottom, INK, 0.35, "");
     String backLine =
-        "M" + ThreadSvg.n(back) + " " + ThreadSvg.n(yMale(0.5 * sketch.outside)) + end + broken;
+        "M" + ThreadSvg.n(back) + " " + ThreadSvg.n(yMale(0.5 * sketch.outside())) + end + broken;
     sheet.path(backLine, "none", FINE, 0.18);
     sheet.text(x(0.0) + 3.5, bottom - 3.5, "start", TEXT, "font-weight=\"bold\"", "male");
     sheet.text(
-        back + 2.5, yMale(0.5 * sketch.outside) + 1.0, "start", TEXT, "", sketch.outsideName);
+        back + 2.5, yMale(0.5 * sketch.outside()) + 1.0, "start", TEXT, "", sketch.outsideName());
     sheet.text(
-        back + 2.5, yMale(0.5 * sketch.outside) + 4.6, "start", TEXT, "", diameter(sketch.outside));
+        back + 2.5,
+        yMale(0.5 * sketch.outside()) + 4.6,
+        "start",
+        TEXT,
+        "",
+        diameter(sketch.outside()));
   }
 
   private void cones(ThreadSvg sheet) {
-    double last = sketch.useful + sketch.turn;
+    double last = sketch.useful() + sketch.turn();
     String dashes = "stroke-dasharray=\"6 1 1 1\"";
     sheet.line(
-        x(-0.6 * sketch.turn),
-        yMale(pitchRadius(-0.6 * sketch.turn)),
+        x(-0.6 * sketch.turn()),
+        yMale(sketch.pitchRadius(-0.6 * sketch.turn())),
         x(last),
-        yMale(pitchRadius(last)),
+        yMale(sketch.pitchRadius(last)),
         CONE,
         0.25,
         dashes);
-    double out = sketch.mouth + 0.6 * sketch.turn;
+    double out = sketch.mouth() + 0.6 * sketch.turn();
     sheet.line(
-        x(-sketch.depth),
-        yFemale(pitchRadius(-sketch.depth)),
+        x(-sketch.depth()),
+        yFemale(sketch.pitchRadius(-sketch.depth())),
         x(out),
-        yFemale(pitchRadius(out)),
+        yFemale(sketch.pitchRadius(out)),
         CONE,
         0.25,
         dashes);
     sheet.text(
         x(last) + 1.0,
-        yMale(pitchRadius(last)) + 3.6,
+        yMale(sketch.pitchRadius(last)) + 3.6,
         "start",
         2.4,
         "fill=\"" + CONE + "\"",
@@ -438,26 +323,27 @@ public final class ThreadDrawing {
   }
 
   private void planes(ThreadSvg sheet) {
-    for (Plane plane : sketch.planes) {
-      double at = x(plane.at);
-      double top = PLANE_LABELS + plane.row * 8.0;
-      double radius = 0.5 * plane.pitchDiameter;
-      double bottom = plane.male ? yMale(radius) : yFemale(radius);
+    for (TaperSketch.Plane plane : sketch.planes()) {
+      double at = x(plane.at());
+      double top = PLANE_LABELS + plane.row() * 8.0;
+      double radius = 0.5 * plane.pitchDiameter();
+      double bottom = plane.male() ? yMale(radius) : yFemale(radius);
       sheet.line(at, top + 1.2, at, bottom, CONE, 0.18, "stroke-dasharray=\"2 1\"");
-      if (plane.at <= sketch.mouth) {
+      if (plane.at() <= sketch.mouth()) {
         sheet.dot(at, yFemale(radius), CONE);
       }
-      if (plane.male) {
+      if (plane.male()) {
         sheet.dot(at, yMale(radius), CONE);
       }
-      sheet.label(at, top - 3.4, "middle", TEXT, "fill=\"" + CONE + "\"", plane.name);
-      sheet.label(at, top, "middle", TEXT, "fill=\"" + CONE + "\"", diameter(plane.pitchDiameter));
+      sheet.label(at, top - 3.4, "middle", TEXT, "fill=\"" + CONE + "\"", plane.name());
+      sheet.label(
+          at, top, "middle", TEXT, "fill=\"" + CONE + "\"", diameter(plane.pitchDiameter()));
     }
   }
 
   /** What a caliper reads on the first thread, and the root below it. */
   private void crests(ThreadSvg sheet) {
-    ThreadSection first = sketch.thread.section(Gender.MALE, Length.ofMetres(0.0));
+    ThreadSection first = sketch.thread().section(Gender.MALE, Length.ofMetres(0.0));
     double end = x(0.0) - 2.0;
     double crest = yMale(0.5 * first.major().millimetres());
     double root = yMale(0.5 * first.minor().millimetres());
@@ -472,9 +358,9 @@ public final class ThreadDrawing {
         "crest " + diameter(first.major().millimetres()));
     sheet.label(
         end - 3.6, root + 1.0, "end", 2.6, "", "root " + diameter(first.minor().millimetres()));
-    ThreadSection mouth = sketch.thread.section(Gender.FEMALE, Length.ofMetres(0.0));
+    ThreadSection mouth = sketch.thread().section(Gender.FEMALE, Length.ofMetres(0.0));
     double bore = yFemale(0.5 * mouth.minor().millimetres());
-    double face = x(sketch.mouth);
+    double face = x(sketch.mouth());
     sheet.line(face, bore, face + 4.0, bore, FINE, 0.15, "");
     sheet.label(
         face + 4.8,
@@ -487,34 +373,34 @@ public final class ThreadDrawing {
 
   /** One pitch, from crest to crest, between the two parts. */
   private void onePitch(ThreadSvg sheet) {
-    double from = sketch.turn;
-    double to = 2.0 * sketch.turn;
-    double y = yMale(pitchRadius(to) + 0.5 * sketch.thread.height().millimetres()) - 3.2;
-    double crestFrom = yMale(maleRadius(from));
-    double crestTo = yMale(maleRadius(to));
+    double from = sketch.turn();
+    double to = 2.0 * sketch.turn();
+    double y = yMale(sketch.pitchRadius(to) + 0.5 * sketch.thread().height().millimetres()) - 3.2;
+    double crestFrom = yMale(sketch.maleRadius(from));
+    double crestTo = yMale(sketch.maleRadius(to));
     sheet.line(x(from), crestFrom - 0.4, x(from), y - 0.8, FINE, 0.15, "");
     sheet.line(x(to), crestTo - 0.4, x(to), y - 0.8, FINE, 0.15, "");
     sheet.measure(x(from), x(to), y, FINE);
-    sheet.label(x(to) + 1.5, y + 0.9, "start", 2.6, "", "p " + Digits.fixed(sketch.turn, 4));
+    sheet.label(x(to) + 1.5, y + 0.9, "start", 2.6, "", "p " + Digits.fixed(sketch.turn(), 4));
   }
 
-  private void span(ThreadSvg sheet, Span span, double y, double from, boolean above) {
-    double x1 = x(span.from);
-    double x2 = x(span.to);
+  private void span(ThreadSvg sheet, TaperSketch.Span span, double y, double from, boolean above) {
+    double x1 = x(span.from());
+    double x2 = x(span.to());
     double edge = above ? y - 1.0 : y + 1.0;
     sheet.line(x1, from, x1, edge, FINE, 0.15, "");
     sheet.line(x2, from, x2, edge, FINE, 0.15, "");
     sheet.measure(x1, x2, y, FINE);
-    String value = " " + Digits.fixed(span.to - span.from, 3);
-    String symbol = span.name.substring(0, span.name.indexOf(' '));
-    if (fits(span.name + value, x2 - x1)) {
-      sheet.label(0.5 * (x1 + x2), y - 1.4, "middle", TEXT, "", span.name + value);
+    String value = " " + Digits.fixed(span.to() - span.from(), 3);
+    String symbol = span.name().substring(0, span.name().indexOf(' '));
+    if (fits(span.name() + value, x2 - x1)) {
+      sheet.label(0.5 * (x1 + x2), y - 1.4, "middle", TEXT, "", span.name() + value);
     } else if (fits(symbol + value, x2 - x1)) {
       sheet.label(0.5 * (x1 + x2), y - 1.4, "middle", TEXT, "", symbol + value);
     } else if (above) {
       sheet.label(x1 - 1.5, y + 1.0, "end", TEXT, "", symbol + value);
     } else {
-      sheet.label(x2 + 1.5, y + 1.0, "start", TEXT, "", span.name + value);
+      sheet.label(x2 + 1.5, y + 1.0, "start", TEXT, "", span.name() + value);
     }
   }
 
@@ -539,7 +425,7 @@ public final class ThreadDrawing {
         "start",
         TEXT,
         "",
-        "one turn changes a diameter by p/16 = " + Digits.fixed(sketch.turn / 16.0, 4) + " mm.");
+        "one turn changes a diameter by p/16 = " + Digits.fixed(sketch.turn() / 16.0, 4) + " mm.");
     sheet.text(LEFT - 6.0, y + 8.8, "start", 2.4, fine(), "Source: " + thread.source());
     double top = y + 14.0;
     StringBuilder ticks = new StringBuilder();

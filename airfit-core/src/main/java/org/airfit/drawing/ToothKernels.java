@@ -10,8 +10,9 @@ final class ToothKernels {
   /** The steps of an arc over a crest or root of the 55° form. */
   private static final int STEPS = 6;
 
-  /** r/P of the 55° form, JIS B 0203 and GOST 6357 as quoted. */
-  private static final double RADIUS_OVER_PITCH = 0.137329;
+  /** r/P of the 55° form. */
+  private static final double RADIUS_OVER_PITCH =
+      ThreadForm.ROUND_55.crestRadiusOverPitch().orElseThrow();
 
   private ToothKernels() {}
 

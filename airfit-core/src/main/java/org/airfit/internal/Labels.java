@@ -2,6 +2,7 @@ package org.airfit.internal;
 
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.stream.Collectors;
 
 /** The labels of enum constants: how they are printed, and the same read back. */
@@ -30,7 +31,7 @@ public final class Labels {
    * @throws IllegalArgumentException if no constant has that label
    */
   public static <E extends Enum<E>> E parse(String what, String text, E[] constants) {
-    String label = text.strip();
+    String label = Objects.requireNonNull(text, "text").strip();
     for (E constant : constants) {
       if (constant.toString().equalsIgnoreCase(label)) {
         return constant;

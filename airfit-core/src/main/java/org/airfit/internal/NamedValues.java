@@ -7,9 +7,11 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What was told of a thing, value by value under names, and nothing for what was not told: for types with many optional parts, so that each part is named once.
+ * What was told of a thing, value by value under names, and nothing for what was not told: for types with many
+ * optional parts, so that each part is named once.
  *
- * <p>Immutable, and equal by value. {@link #with} returns a fuller one, so that a builder holds one of these and nothing else.
+ * <p>Immutable, and equal by value. {@link #with} returns a fuller one, so that a builder holds one of these and
+ * nothing else.
  */
 public final class NamedValues {
 

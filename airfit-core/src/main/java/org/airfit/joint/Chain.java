@@ -14,29 +14,34 @@ import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.safety.Caution;
 import org.airfit.source.Source;
+import org.airfit.working.UnitSystem;
+import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
 /**
- * Two ends that are to be joined, and the fewest adapters that join them soundly; of equally short chains the one with the widest narrowest
- * bore.
+ * Two ends that are to be joined, and the fewest adapters that join them soundly; of equally short chains the one with
+ * the widest narrowest bore.
  *
- * <p>Every pair of ends that meets in it is sound by {@link Mating}. An adapter may be turned round, and used more than once: a catalogue
- * holds kinds of parts. It is searched breadth first, so that no shorter chain exists.
+ * <p>Every pair of ends that meets in it is sound by {@link Mating}. An adapter may be turned round, and used more than
+ * once: a catalogue holds kinds of parts. It is searched breadth first, so that no shorter chain exists.
  *
  * @param <A> the kind of adapter
  * @param from the end it starts at
  * @param to the end it shall reach
  * @param adapters the adapters between, from {@code from} on; empty where the ends meet directly or nothing joins them
- * @param matings every pair of ends that meets, from {@code from} on; where nothing joins them, only the two ends themselves
+ * @param matings every pair of ends that meets, from {@code from} on; where nothing joins them, only the two ends
+ *     themselves
  */
-public record Chain<A extends TwoEnded>(End from, End to, List<A> adapters, List<Mating> matings) {
+public record Chain<A extends TwoEnded>(End from, End to, List<A> adapters, List<Mating> matings)
+    implements Worked {
 
   /** More than three pieces on one another is a lever, not a joint. A choice of this project. */
   public static final int MOST_ADAPTERS = 3;
 
   private static final Caution STACKED = new Caution(
       "Stacked adapters",
-      "Every adapter more is a joint more that can leak, and a longer lever on the first thread, which vibration and a dragged hose work on."
+      "Every adapter more is a joint more that can leak, and a longer lever on the first thread, which vibration "
+          + "and a dragged hose work on."
           + " Use one piece that does it all, or hold the end of the stack.",
       Source.commonPractice("no stacks of adapters"));
 
@@ -60,8 +65,8 @@ public record Chain<A extends TwoEnded>(End from, End to, List<A> adapters, List
    * @param to the end it shall reach
    * @param adapters the adapters between, from {@code from} on
    * @param matings every pair of ends that meets, from {@code from} on, one more than the adapters
-   * @throws IllegalArgumentException if the pairs are not those of the ends and adapters in this order, or one of them beside an adapter is
-   *     not sound
+   * @throws IllegalArgumentException if the pairs are not those of the ends and adapters in this order, or one of them
+   *     beside an adapter is not sound
    */
   public Chain {
     Objects.requireNonNull(from, "from");
@@ -205,21 +210,31 @@ public record Chain<A extends TwoEnded>(End from, End to, List<A> adapters, List
     };
   }
 
-  /** {@return every joint of the chain, why it holds, and the narrowest bore} */
-  public Working working() {
-    Working.Builder out = Working.titled(from.label() + " to " + to.label());
+  /**
+   * Tells every joint of the chain, why it holds, and the narrowest bore.
+   *
+   * @param units the units to show numbers in
+   */
+  @Override
+  public Working working(UnitSystem units) {
+    LengthUnit unit = units.smallLengthUnit();
+    Working.Builder out = Working.titled(from.label() + " to " + to.label(), units);
     for (int i = 0; i < matings.size(); i++) {
       Mating mating = matings.get(i);
       out.note(mating.one().label() + " and " + mating.other().label() + ": " + mating.reason()
           + " [" + mating.source() + "]");
       if (i < adapters.size()) {
         out.note(adapters.get(i).name() + ", narrowest bore "
-            + adapters.get(i).smallestBore().format(LengthUnit.MILLIMETRE));
+            + adapters.get(i).smallestBore().format(unit));
       }
     }
-    smallestBore()
-        .ifPresent(
-            bore -> out.note("Narrowest bore on the way: " + bore.format(LengthUnit.MILLIMETRE)));
-    return out.build();
+    return out.answer(
+            switch (verdict()) {
+              case DIRECT -> "They go straight together.";
+              case NOT_JOINED -> "Nothing joins them.";
+              case THROUGH_ADAPTERS ->
+                "Narrowest bore on the way: " + smallestBore().orElseThrow().format(unit);
+            })
+        .build();
   }
 }

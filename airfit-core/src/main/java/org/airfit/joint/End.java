@@ -187,15 +187,16 @@ public sealed interface End {
   /**
    * Reads an end as people write it.
    *
-   * <p>Size, thread and gender stand in any order. R is male, Rc, Rp and what else a standard has only inside is female by its letters; every
-   * other thread needs male or female, M or F, as a word of its own or in front of the letters (MNPT, FIP). A dash and a number behind the
-   * size are threads per inch, as in "1/4-18 NPT": they must be those of the thread. So "3-8 NPT" is size 3 with 8 threads per inch, see
-   * {@link #remarkOn}. At most 200 characters are read.
+   * <p>Size, thread and gender stand in any order. R is male, Rc, Rp and what else a standard has only inside is female
+   * by its letters; every other thread needs male or female, M or F, as a word of its own or in front of the letters
+   * (MNPT, FIP). A dash and a number behind the size are threads per inch, as in "1/4-18 NPT": they must be those of
+   * the thread. So "3-8 NPT" is size 3 with 8 threads per inch, see {@link #remarkOn}. At most 200 characters are read.
    *
-   * @param text such as "3/8 NPT male", "1/4-18 NPT female", "1/4 in FIP", "0.25 MNPT", "R 1/4", "G 1/2 female", "3/8 in barb" or "10 mm hose"
+   * @param text such as "3/8 NPT male", "1/4-18 NPT female", "1/4 in FIP", "0.25 MNPT", "R 1/4", "G 1/2 female", "3/8
+   *     in barb" or "10 mm hose"
    * @return the end
-   * @throws QuantityFormatException if the text is no end, names a thread its standard does not have, or gives it the threads per inch of
-   *     another; it tells what is missing or what would be accepted
+   * @throws QuantityFormatException if the text is no end, names a thread its standard does not have, or gives it the
+   *     threads per inch of another; it tells what is missing or what would be accepted
    */
   static End parse(String text) {
     EndReader.Words words = EndReader.read(text);

@@ -19,8 +19,8 @@ import org.airfit.thread.ThreadForm;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Reads an end as people write it, from left to right and once: numbers are a size and its threads per inch, words are the thread and its
- * gender, in any order. What is missing is named.
+ * Reads an end as people write it, from left to right and once: numbers are a size and its threads per inch, words are
+ * the thread and its gender, in any order. What is missing is named.
  */
 final class EndReader {
 
@@ -41,7 +41,8 @@ final class EndReader {
   private static final int MOST_CHARACTERS = 200;
 
   private static final String EXAMPLES =
-      "size, family (NPT, NPTF, NPSC, NPSM, R, Rc, Rp, G) and male or female, such as \"3/8 NPT male\" or \"G 1/2 female\"; or a hose bore"
+      "size, family (NPT, NPTF, NPSC, NPSM, R, Rc, Rp, G) and male or female, such as \"3/8 NPT male\" or \"G 1/2 "
+          + "female\"; or a hose bore"
           + " with barb or hose, such as \"3/8 in barb\"";
 
   private static final Map<String, ThreadFamily> FAMILIES = Map.ofEntries(
@@ -58,7 +59,10 @@ final class EndReader {
       Map.entry("RP", ThreadFamily.RP),
       Map.entry("G", ThreadFamily.BSPP));
 
-  /** What the trade writes with M or F in front, beside the letters of the standards: iron pipe and pipe thread mean NPT. */
+  /**
+   * What the trade writes with M or F in front, beside the letters of the standards: iron pipe and pipe thread mean
+   * NPT.
+   */
   private static final Map<String, ThreadFamily> BEHIND_GENDER = Map.of(
       "NPT", ThreadFamily.NPT,
       "IP", ThreadFamily.NPT,

@@ -4,8 +4,8 @@ import java.util.Locale;
 import org.airfit.quantity.QuantityFormatException;
 
 /**
- * Goes through a text once, from left to right, and takes numbers, inch marks, dashes and words off it. Blanks, dashes, strokes and quotation
- * marks may be of any kind, curly and no-break ones too.
+ * Goes through a text once, from left to right, and takes numbers, inch marks, dashes and words off it. Blanks, dashes,
+ * strokes and quotation marks may be of any kind, curly and no-break ones too.
  */
 final class EndScanner {
 

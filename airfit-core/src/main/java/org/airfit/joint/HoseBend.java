@@ -1,10 +1,14 @@
 package org.airfit.joint;
 
-import java.util.List;
+import java.util.Objects;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.source.Source;
-import org.airfit.working.Term;
+import org.airfit.working.Formula;
+import org.airfit.working.Symbol;
+import org.airfit.working.UnitSystem;
+import org.airfit.working.ValueKind;
+import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
 /**
@@ -20,20 +24,33 @@ import org.airfit.working.Working;
  * <tbody>
  * <tr><td>A</td><td>angle of the bend</td><td>°</td></tr>
  * <tr><td>r</td><td>bend radius, to the inside of the curve, as rubber hose is rated</td><td>mm</td></tr>
- * <tr><td>OD</td><td>outside diameter of the hose; 0 where r runs to the centre line, as metal hose is rated</td><td>mm</td></tr>
+ * <tr><td>OD</td><td>outside diameter of the hose; 0 where r runs to the centre line, as metal hose is rated</td>
+ *     <td>mm</td></tr>
  * </tbody>
  * </table>
  *
- * <p>The straight ends, where the fittings need the hose straight, come on top. <b>Source:</b> hose handbooks; an example of theirs
- * takes 70 mm of outside diameter for a radius in its text and for a diameter in its number.
+ * <p>The straight ends, where the fittings need the hose straight, come on top. <b>Source:</b> hose handbooks; an
+ * example of theirs takes 70 mm of outside diameter for a radius in its text and for a diameter in its number.
  *
  * @param angleDegrees A [°], above 0, at most 360
  * @param radius r, above 0
  * @param outside OD; 0 where {@code radius} runs to the centre line
  */
-public record HoseBend(double angleDegrees, Length radius, Length outside) {
+public record HoseBend(double angleDegrees, Length radius, Length outside) implements Worked {
 
   private static final Source SOURCE = Source.handbook("hose handbooks, length of hose in a bend");
+
+  private static final Symbol ANGLE = Symbol.of("A", ValueKind.DEGREES);
+  private static final Symbol RADIUS = Symbol.of("r", ValueKind.SMALL_LENGTH);
+  private static final Symbol OUTSIDE = Symbol.of("OD", "D_o", ValueKind.SMALL_LENGTH);
+  private static final Formula LENGTH = Formula.of(
+      "Length along the axis",
+      "⟨L⟩ = ⟨A⟩ / 360 × 2 × π × (⟨r⟩ + ⟨OD⟩ / 2)",
+      SOURCE,
+      Symbol.of("L", ValueKind.SMALL_LENGTH),
+      ANGLE,
+      RADIUS,
+      OUTSIDE);
 
   /** From how many bores on a hose is usually bent. */
   private static final double BORES_TEXTILE = 6.0;
@@ -47,6 +64,8 @@ public record HoseBend(double angleDegrees, Length radius, Length outside) {
    * @throws IllegalArgumentException if an argument is out of range
    */
   public HoseBend {
+    Objects.requireNonNull(radius, "radius");
+    Objects.requireNonNull(outside, "outside");
     if (!(angleDegrees > 0.0 && angleDegrees <= 360.0)) {
       throw new IllegalArgumentException(
           "angle of the bend must be in (0, 360] °, was " + angleDegrees + " °");
@@ -66,25 +85,27 @@ public record HoseBend(double angleDegrees, Length radius, Length outside) {
    * Obtains the radius below which a mandrel-built hose with textile reinforcement is not usually bent.
    *
    * @param bore the bore of the hose
-   * @return six times the bore: common practice, and only where the maker states no radius; spirally reinforced hose wants 8 to 10 times
+   * @return six times the bore: common practice, and only where the maker states no radius; spirally reinforced hose
+   *     wants 8 to 10 times
    */
   public static Length usualLeastRadius(Length bore) {
+    Objects.requireNonNull(bore, "bore");
     return bore.times(BORES_TEXTILE);
   }
 
-  /** {@return how the length was reached} */
-  public Working working() {
-    return Working.titled("Hose in a bend")
-        .step(
-            "Length along the axis",
-            "⟨L⟩ = ⟨A⟩ / 360 × 2 × π × (⟨r⟩ + ⟨OD⟩ / 2)",
-            "⟨L⟩ = \\frac{⟨A⟩}{360} \\cdot 2 \\pi \\left(⟨r⟩ + \\frac{⟨OD⟩}{2}\\right)",
-            List.of(
-                Term.of("A", "A", angleDegrees, "°", 6),
-                Term.of("r", "r", radius.millimetres(), "mm", 6),
-                Term.of("OD", "D_o", outside.millimetres(), "mm", 6)),
-            Term.of("L", "L", length().millimetres(), "mm", 4),
-            SOURCE)
+  /**
+   * Tells how the length was reached.
+   *
+   * @param units the units to show numbers in
+   */
+  @Override
+  public Working working(UnitSystem units) {
+    return Working.titled("Hose in a bend", units)
+        .given(ANGLE, angleDegrees, 6)
+        .given(RADIUS, radius.metres(), 6)
+        .given(OUTSIDE, outside.metres(), 6)
+        .step(LENGTH, length().metres(), 4)
+        .answer(LENGTH.result())
         .build();
   }
 }

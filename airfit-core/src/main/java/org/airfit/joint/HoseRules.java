@@ -1,5 +1,6 @@
 package org.airfit.joint;
 
+import java.util.Objects;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
@@ -12,8 +13,8 @@ import org.airfit.source.Source;
  *   least burst = 4 × working pressure      test = 1.5 × working pressure
  * </pre>
  *
- * <p>The marking of the hose and its maker's rating come first. <b>Source:</b> RMA IP-2/2003, page 50 (burst) and table 4-8 (length); the test
- * pressure from another hose handbook.
+ * <p>The marking of the hose and its maker's rating come first. <b>Source:</b> RMA IP-2/2003, page 50 (burst) and table
+ * 4-8 (length); the test pressure from another hose handbook.
  */
 public final class HoseRules {
 
@@ -42,6 +43,7 @@ public final class HoseRules {
    * @throws IllegalArgumentException if {@code working} is negative
    */
   public static GaugePressure leastBurst(GaugePressure working) {
+    Objects.requireNonNull(working, "working");
     return times(working, DESIGN_RATIO);
   }
 
@@ -53,6 +55,7 @@ public final class HoseRules {
    * @throws IllegalArgumentException if {@code burst} is negative
    */
   public static GaugePressure mostWorking(GaugePressure burst) {
+    Objects.requireNonNull(burst, "burst");
     return times(burst, 1.0 / DESIGN_RATIO);
   }
 
@@ -64,6 +67,7 @@ public final class HoseRules {
    * @throws IllegalArgumentException if {@code working} is negative
    */
   public static GaugePressure test(GaugePressure working) {
+    Objects.requireNonNull(working, "working");
     return times(working, TEST_RATIO);
   }
 
@@ -83,6 +87,7 @@ public final class HoseRules {
    * @throws IllegalArgumentException if {@code length} is not above 0
    */
   public static Length cutTolerance(Length length) {
+    Objects.requireNonNull(length, "length");
     if (!(length.metres() > 0.0)) {
       throw new IllegalArgumentException(
           "length of a cut hose must be above 0 m, was " + length.format(LengthUnit.METRE));

@@ -14,40 +14,47 @@ import org.airfit.thread.Gender;
 import org.airfit.thread.NptThread;
 import org.airfit.thread.PipeThread;
 import org.airfit.thread.ThreadFamily;
+import org.airfit.working.UnitSystem;
+import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
 /**
  * Will this go into that? Whether one end goes into another, and whether it seals.
  *
- * <p>Pairs of one standard are judged by that standard, pairs of 60° and 55° threads by the geometry of a {@link ThreadMismatch}, which is never sound.
- * It matters which of the two is male: R 1/8 drops loosely into NPT 1/8, NPT 1/8 does not start in G 1/8.
+ * <p>Pairs of one standard are judged by that standard, pairs of 60° and 55° threads by the geometry of a {@link
+ * ThreadMismatch}, which is never sound. It matters which of the two is male: R 1/8 drops loosely into NPT 1/8, NPT 1/8
+ * does not start in G 1/8.
  *
  * <p>Only {@link #of} makes one. This class is immutable, thread-safe and value-based.
  */
-public final class Mating {
+public final class Mating implements Worked {
 
   private static final Caution LOW_PRESSURE = new Caution(
       "Straight coupling",
-      "A straight coupling thread holds fewer threads than a taper one and is meant for low pressure: ask the maker for a rating for"
+      "A straight coupling thread holds fewer threads than a taper one and is meant for low pressure: ask the maker "
+          + "for a rating for"
           + " compressed air.",
       Source.standard(
           "ASME B1.20.1 table of NPSC, pressure-tight joints with lubricant or sealer"));
 
   private static final Caution SEAT = new Caution(
       "Seat or washer",
-      "Both parts must carry the seat, or the washer or ring must lie between their faces. Without it the joint leaks however far it is"
+      "Both parts must carry the seat, or the washer or ring must lie between their faces. Without it the joint "
+          + "leaks however far it is"
           + " turned.",
       Source.standard("ISO 228-1 scope; NPSM seats in trade articles"));
 
   private static final Caution MISMATCH = new Caution(
       "Threads of two standards",
-      "Do not put pressure on it. Sealant does not make the pair safe; under pressure the parts can separate. Use an adapter that carries each"
+      "Do not put pressure on it. Sealant does not make the pair safe; under pressure the parts can separate. Use "
+          + "an adapter that carries each"
           + " thread on its own end.",
       Source.handbook("article on thread compatibility; geometry of the standards"));
 
   private static final Caution CLAMP = new Caution(
       "Hose on a barb",
-      "Push the hose to the stop and clamp it behind the ridge. Only a push-in barb with the hose its maker names for it holds without a clamp."
+      "Push the hose to the stop and clamp it behind the ridge. Only a push-in barb with the hose its maker names "
+          + "for it holds without a clamp."
           + " The bore through the barb is smaller than that of the hose.",
       Source.commonPractice(
           "the barb is larger than the hose bore, and the hose stretches over it"));
@@ -240,7 +247,10 @@ public final class Mating {
         .flatMap(male -> threaded(Gender.FEMALE).flatMap(female -> mismatch(male, female)));
   }
 
-  /** {@return how far to turn it by hand and by wrench, empty where it does not seal on a taper thread or no table was seen} */
+  /**
+   * {@return how far to turn it by hand and by wrench, empty where it does not seal on a taper thread or no table was
+   * seen}
+   */
   public Optional<Engagement> engagement() {
     if (verdict() != MatingVerdict.SEALS_WITH_SEALANT) {
       return Optional.empty();
@@ -292,17 +302,22 @@ public final class Mating {
     return List.copyOf(cautions);
   }
 
-  /** {@return how the verdict was reached, with the geometry that was used} */
-  public Working working() {
-    Working.Builder out = Working.titled(one.label() + " and " + other.label())
-        .note(verdict().label() + ". " + reason() + " [" + source() + "]");
-    mismatch().ifPresent(mismatch -> out.include(mismatch.working()));
+  /**
+   * Tells how the verdict was reached, with the geometry that was used.
+   *
+   * @param units the units to show numbers in
+   */
+  @Override
+  public Working working(UnitSystem units) {
+    Working.Builder out = Working.titled(one.label() + " and " + other.label(), units)
+        .answer(verdict().label() + ". " + reason() + " [" + source() + "]");
+    mismatch().ifPresent(mismatch -> out.include(mismatch.working(units)));
     engagement().ifPresent(engagement -> {
       threaded(Gender.MALE)
           .flatMap(end -> end.thread().geometry())
-          .ifPresent(thread -> out.include(thread.working()));
-      out.note(engagement + " [" + engagement.handTightSource() + "; " + engagement.wrenchSource()
-          + "].");
+          .ifPresent(thread -> out.include(thread.working(units)));
+      out.note(engagement.inWords(units) + " [" + engagement.handTightSource() + "; "
+          + engagement.wrenchSource() + "].");
     });
     return out.build();
   }

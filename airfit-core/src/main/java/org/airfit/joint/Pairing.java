@@ -32,7 +32,8 @@ record Pairing(MatingVerdict verdict, String reason, Source source) {
           new Key(ThreadFamily.NPT, ThreadFamily.NPSM),
           new Pairing(
               MatingVerdict.SEALS_ON_FACE,
-              "A free-fitting thread only pulls: a cone seat or washer outside the thread must seal, and both parts must have it.",
+              "A free-fitting thread only pulls: a cone seat or washer outside the thread must seal, and both parts "
+                  + "must have it.",
               Source.standard("ASME B1.20.1, table of NPSM; trade articles on its seats"))),
       Map.entry(
           new Key(ThreadFamily.NPSM, ThreadFamily.NPSM),
@@ -62,7 +63,8 @@ record Pairing(MatingVerdict verdict, String reason, Source source) {
           new Key(ThreadFamily.NPTF, ThreadFamily.NPSF),
           new Pairing(
               MatingVerdict.SEALS_DRY,
-              "A dryseal straight female thread takes it and seals over few threads, if it is of soft or ductile material.",
+              "A dryseal straight female thread takes it and seals over few threads, if it is of soft or ductile "
+                  + "material.",
               Source.fromMemory("ASME B1.20.3-1976 section 1.4"))),
       Map.entry(
           new Key(ThreadFamily.PTF_SAE_SHORT, ThreadFamily.NPSI),
@@ -74,7 +76,8 @@ record Pairing(MatingVerdict verdict, String reason, Source source) {
           new Key(ThreadFamily.PTF_SAE_SHORT, ThreadFamily.PTF_SAE_SHORT),
           new Pairing(
               MatingVerdict.DOES_NOT_FIT,
-              "The standard says that the two short threads are not designed for each other: at the limits they may not assemble.",
+              "The standard says that the two short threads are not designed for each other: at the limits they may "
+                  + "not assemble.",
               B1203)),
       Map.entry(
           new Key(ThreadFamily.BSPT, ThreadFamily.BSPT),
@@ -92,7 +95,8 @@ record Pairing(MatingVerdict verdict, String reason, Source source) {
           new Key(ThreadFamily.BSPT, ThreadFamily.BSPP),
           new Pairing(
               MatingVerdict.NOT_TO_BE_RELIED_ON,
-              "R in G is allowed by some documents and not by others, with a jointing medium and full crests, and sits deeper than in Rp; ask"
+              "R in G is allowed by some documents and not by others, with a jointing medium and full crests, and "
+                  + "sits deeper than in Rp; ask"
                   + " the maker.",
               Source.standard(
                   "GOST 6357-81 allows it, the foreword of GB/T 7307-2001 advises against"))),
@@ -106,7 +110,8 @@ record Pairing(MatingVerdict verdict, String reason, Source source) {
           new Key(ThreadFamily.BSPP, ThreadFamily.RP),
           new Pairing(
               MatingVerdict.NOT_TO_BE_RELIED_ON,
-              "Rp may be smaller than basic and the male G at basic size, so it may bind; if it turns in freely, only a face can seal it.",
+              "Rp may be smaller than basic and the male G at basic size, so it may bind; if it turns in freely, "
+                  + "only a face can seal it.",
               Source.derived(
                   "tolerances of ISO 7-1 (Rp either way) and ISO 228-1 (G male downward)"))),
       Map.entry(

@@ -30,7 +30,8 @@ final class Sealant {
 
   private static final Caution DIRECTION = new Caution(
       "Direction of tape",
-      "Wrap the male thread the way the female part is turned to tighten: clockwise, seen from the open end of the male.",
+      "Wrap the male thread the way the female part is turned to tighten: clockwise, seen from the open end of the "
+          + "male.",
       Source.commonPractice("direction of thread seal tape"));
 
   private static final Caution TO_SIZE_TWO = new Caution(
@@ -50,7 +51,8 @@ final class Sealant {
 
   private static final Caution HAND_TIGHT = new Caution(
       "Hand tight is a place",
-      "Each part may be one turn off, so that a sound joint may sit up to two turns from the nominal place. Workshops go two to three turns past"
+      "Each part may be one turn off, so that a sound joint may sit up to two turns from the nominal place. "
+          + "Workshops go two to three turns past"
           + " hand tight to size 1.",
       Source.derived("gauging tolerance of ASME B1.20.1; the turns are common practice"));
 

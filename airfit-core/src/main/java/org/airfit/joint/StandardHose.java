@@ -2,6 +2,7 @@ package org.airfit.joint;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.airfit.internal.Table;
 import org.airfit.quantity.HoseBore;
@@ -12,12 +13,14 @@ import org.airfit.thread.Limits;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A hose bore of ISO 1307: its name in millimetres, the inch name the trade pairs with it, and what the bore may measure.
+ * A hose bore of ISO 1307: its name in millimetres, the inch name the trade pairs with it, and what the bore may
+ * measure.
  *
- * <p>A hose named 10 mm or 3/8 in may have a bore of 9.3 to 10.1 mm, and made without a mandrel 8.7 to 10.3 mm. The name is not the bore.
- * <b>Source:</b> ISO 1307:2006, table 1, ten of its sizes; the pairing of inch names is the trade's.
+ * <p>A hose named 10 mm or 3/8 in may have a bore of 9.3 to 10.1 mm, and made without a mandrel 8.7 to 10.3 mm. The
+ * name is not the bore. <b>Source:</b> ISO 1307:2006, table 1, ten of its sizes; the pairing of inch names is the
+ * trade's.
  *
- * <p>This class is immutable and thread-safe.
+ * <p>This class is immutable and thread-safe. There is one instance for each row of the table.
  */
 public final class StandardHose {
 
@@ -70,9 +73,11 @@ public final class StandardHose {
    * Finds the standard's name for a bore.
    *
    * @param bore a bore by its name in millimetres or by the inch name the trade pairs with it
-   * @return the standard hose, empty if the standard, as far as it was seen, has no such name; {@link #nearest} offers one
+   * @return the standard hose, empty if the standard, as far as it was seen, has no such name; {@link #nearest} offers
+   *     one
    */
   public static Optional<StandardHose> of(HoseBore bore) {
+    Objects.requireNonNull(bore, "bore");
     return all().stream()
         .filter(hose ->
             hose.nominal.equals(bore) || hose.tradeName().filter(bore::equals).isPresent())
@@ -86,6 +91,7 @@ public final class StandardHose {
    * @return the nearest, by its name in millimetres
    */
   public static StandardHose nearest(HoseBore bore) {
+    Objects.requireNonNull(bore, "bore");
     double wanted = bore.nominal().millimetres();
     return all().stream()
         .min(Comparator.comparingDouble(
@@ -97,9 +103,11 @@ public final class StandardHose {
    * Finds the next standard size up.
    *
    * @param bore the bore it must have at least
-   * @return the smallest hose whose bore is not below {@code bore} even at its least limit, however it is made; empty if the sizes seen end before
+   * @return the smallest hose whose bore is not below {@code bore} even at its least limit, however it is made; empty
+   *     if the sizes seen end before
    */
   public static Optional<StandardHose> nextSizeUp(Length bore) {
+    Objects.requireNonNull(bore, "bore");
     return all().stream()
         .filter(hose -> hose.anyBore().least().compareTo(bore) >= 0)
         .min(Comparator.comparing(hose -> hose.anyBore().least()));
@@ -122,6 +130,7 @@ public final class StandardHose {
    * @return the limits, empty where the standard has none for the type
    */
   public Optional<Limits> bore(Type type) {
+    Objects.requireNonNull(type, "type");
     return switch (type) {
       case A -> Optional.of(a);
       case B -> Optional.ofNullable(b);

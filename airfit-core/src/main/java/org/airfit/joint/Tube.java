@@ -2,6 +2,7 @@ package org.airfit.joint;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.airfit.internal.Table;
@@ -20,11 +21,12 @@ import org.jspecify.annotations.Nullable;
  *   di = D − 2 t      greatest bore (D + ΔD) − 2 (t − Δt)      least bore (D − ΔD) − 2 (t + Δt)
  * </pre>
  *
- * <p>D is the outside diameter, t the wall, ΔD and Δt their tolerances, di the bore [mm or in]. Pipe is named by neither its outside nor its
- * bore, copper tube by a size an eighth of an inch below its outside, plastic tube by its outside. Only outside and wall are tabulated; the
- * bore is computed, because printed bores and areas hold misprints. <b>Source:</b> of every row, see {@link #source()}.
+ * <p>D is the outside diameter, t the wall, ΔD and Δt their tolerances, di the bore [mm or in]. Pipe is named by
+ * neither its outside nor its bore, copper tube by a size an eighth of an inch below its outside, plastic tube by its
+ * outside. Only outside and wall are tabulated; the bore is computed, because printed bores and areas hold misprints.
+ * <b>Source:</b> of every row, see {@link #source()}.
  *
- * <p>This class is immutable and thread-safe.
+ * <p>This class is immutable and thread-safe. There is one instance for each row of the table.
  */
 public final class Tube {
 
@@ -104,6 +106,7 @@ public final class Tube {
    * @return its tubes in the order of the table
    */
   public static List<Tube> all(Kind kind) {
+    Objects.requireNonNull(kind, "kind");
     return Loaded.ALL.stream().filter(tube -> tube.kind == kind).toList();
   }
 
@@ -117,6 +120,9 @@ public final class Tube {
    * @throws IllegalArgumentException if there is none; the message lists those there are
    */
   public static Tube of(Kind kind, String name, String type) {
+    Objects.requireNonNull(kind, "kind");
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(type, "type");
     return find(kind, name, type)
         .orElseThrow(() ->
             new IllegalArgumentException("name and type of " + kind.label() + " must be one of "
@@ -141,6 +147,7 @@ public final class Tube {
    * @throws IllegalArgumentException if there is none; the message lists those there are
    */
   public static Tube steelPipe(NominalThreadSize size, int schedule) {
+    Objects.requireNonNull(size, "size");
     return of(Kind.STEEL_PIPE, size.label(), Integer.toString(schedule));
   }
 
@@ -153,6 +160,9 @@ public final class Tube {
    * @return the tube with the smallest bore that is not below {@code bore}, empty if the table ends before
    */
   public static Optional<Tube> nextSizeUp(Kind kind, String type, Length bore) {
+    Objects.requireNonNull(kind, "kind");
+    Objects.requireNonNull(type, "type");
+    Objects.requireNonNull(bore, "bore");
     return all(kind).stream()
         .filter(tube -> tube.type.equals(type) && tube.bore().compareTo(bore) >= 0)
         .min(Comparator.comparing(Tube::bore));
@@ -193,7 +203,10 @@ public final class Tube {
     return Area.ofCircle(bore());
   }
 
-  /** {@return ΔD, how much the outside may be smaller or larger, if the table says; of copper tube that of annealed tube, the wider one} */
+  /**
+   * {@return ΔD, how much the outside may be smaller or larger, if the table says; of copper tube that of annealed
+   * tube, the wider one}
+   */
   public Optional<Length> outsideTolerance() {
     return Optional.ofNullable(outsideTolerance);
   }

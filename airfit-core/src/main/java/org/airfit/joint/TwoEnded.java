@@ -2,7 +2,9 @@ package org.airfit.joint;
 
 import org.airfit.quantity.Length;
 
-/** A bushing, nipple, coupling, hose tail or any other piece that lies between two ends. A catalogue's part can be one. */
+/**
+ * A bushing, nipple, coupling, hose tail or any other piece that lies between two ends. A catalogue's part can be one.
+ */
 public interface TwoEnded {
 
   /** {@return what people call it} */
@@ -14,6 +16,9 @@ public interface TwoEnded {
   /** {@return its other end; it may be turned round} */
   End other();
 
-  /** {@return the narrowest clear bore through it, as measured or as its maker tells; the size of its threads does not tell it} */
+  /**
+   * {@return the narrowest clear bore through it, as measured or as its maker tells; the size of its threads does not
+   * tell it}
+   */
   Length smallestBore();
 }

@@ -3,13 +3,14 @@
  *
  * <p>"Will this go into that?" is {@link org.airfit.joint.Mating#of(End, End)}. "What goes between?" is a
  * {@link org.airfit.joint.Chain}. Tubes and hoses with their bores are here too. The threads themselves are in
- * {@link org.airfit.thread}. Nothing here knows flow: {@link org.airfit.joint.End#clearBore()} gives the bore to expect.
+ * {@link org.airfit.thread}. Nothing here knows flow: {@link org.airfit.joint.End#clearBore()} gives the bore to
+ * expect.
  *
  * <h2>Specification</h2>
  * <ul>
  *   <li>A pair of 60° and 55° threads is never said to seal.
- *   <li>Steel pipe after ASME B36.10M, copper tube after ASTM B88, plastic tube, hose bores after ISO 1307: tables with the
- *       source of every row, read on first use.
+ *   <li>Steel pipe after ASME B36.10M, copper tube after ASTM B88, plastic tube, hose bores after ISO 1307: tables with
+ *       the source of every row, read on first use.
  *   <li>Everything is immutable and thread-safe. A {@code null} argument throws {@link NullPointerException}.
  * </ul>
  */

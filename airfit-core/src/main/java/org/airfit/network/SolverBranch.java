@@ -105,11 +105,14 @@ final class SolverBranch {
         return (laminar(p1) - turbulent) / (width * jumpFlow);
       }
     }
-    return Double.isNaN(behind(q * (1.0 + STEP), p1, width))
-        ? slopeToLimit(q, p1, behind, outlet, width)
-        // no drop grows more slowly than in a straight line; where it has no digits left in the
-        // pressure, this is what counts
-        : Math.max(-element.slope(q, p1, kelvins, viscosity), (p1 - behind) / q);
+    if (Double.isNaN(behind(q * (1.0 + STEP), p1, width))) {
+      return slopeToLimit(q, p1, behind, outlet, width);
+    }
+    // no drop grows more slowly than in a straight line; where it has no digits left in the
+    // pressure, or two edges leave no room for a difference, this is what counts
+    double straight = (p1 - behind) / q;
+    double falls = -element.slope(q, p1, kelvins, viscosity);
+    return falls > straight ? falls : straight;
   }
 
   /**

@@ -1,5 +1,6 @@
 package org.airfit.run;
 
+import java.util.Objects;
 import java.util.Optional;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.MassFlow;
@@ -62,6 +63,7 @@ public final class LargestFlow implements Worked {
 
   @Override
   public Working working(UnitSystem units) {
+    Objects.requireNonNull(units, "units");
     String pressure = values.atTool.format(units.pressureUnit());
     return Working.titled("Largest flow that arrives at " + pressure, units)
         .note("The flow was raised until "

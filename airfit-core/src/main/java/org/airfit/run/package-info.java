@@ -10,6 +10,8 @@
  *   <li>Elements are solved one after another with the same mass flow, each exactly. Conductances are never added up.
  *   <li>The temperature stays that of the supply, but for lines computed by an adiabatic model, which pass on
  *       colder air.
+ *   <li>Every element is a {@link org.airfit.flow.FlowElement}: one pass finds the pressures, the elements then explain
+ *       them. An element of the user's own goes in by {@code through}.
  *   <li>Choking is a result that names the element.
  *   <li>Everything is immutable and thread-safe. A {@code null} argument throws {@link NullPointerException}.
  * </ul>

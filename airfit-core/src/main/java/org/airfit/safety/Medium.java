@@ -5,7 +5,10 @@ import org.airfit.internal.Labels;
 import org.airfit.source.Source;
 import org.jspecify.annotations.Nullable;
 
-/** What a line is to carry. airfit is for compressed air that drives tools, and refuses everything else with the reason. */
+/**
+ * What a line is to carry. airfit is for compressed air that drives tools, and refuses everything else with the
+ * reason.
+ */
 public enum Medium {
   /** Compressed air for tools, blowing and the like. */
   COMPRESSED_AIR(null),

@@ -52,7 +52,8 @@ public final class Ruling {
    * Judges a situation by every rule.
    *
    * @param situation what is known
-   * @return a caution for each rule that calls for one, and last, always, that codes, makers and licensed practice come first
+   * @return a caution for each rule that calls for one, and last, always, that codes, makers and licensed practice
+   *     come first
    */
   public static List<Caution> cautions(Situation situation) {
     Objects.requireNonNull(situation, "situation");
@@ -99,7 +100,10 @@ public final class Ruling {
     return Objects.hash(rule, judgement, reason);
   }
 
-  /** {@return the ruling in one line, such as "Rated pressure: allowed. 90 psig in the line, weakest part rated 150 psig."} */
+  /**
+   * {@return the ruling in one line, such as "Rated pressure: allowed. 90 psig in the line, weakest part rated 150
+   * psig."}
+   */
   @Override
   public String toString() {
     return rule.title() + ": " + judgement + ". " + reason;

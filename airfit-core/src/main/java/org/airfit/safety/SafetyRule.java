@@ -11,7 +11,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * The rules airfit knows, each with what it demands and where it stands.
  *
- * <p>They are reminders, not a legal code: other rules apply in other places, and makers' ratings come before all of them. Where
+ * <p>They are reminders, not a legal code: other rules apply in other places, and makers' ratings come before all of
+ * them. Where
  * rules differ at their bound (exactly 30 psi for cleaning), each is a constant of its own and each is shown.
  */
 public enum SafetyRule {
@@ -309,7 +310,10 @@ public enum SafetyRule {
     return telling(pressure.psi(), other.psi()) + " psig";
   }
 
-  /** Four digits, or as many as tell the value from what it is compared with: "30 against less than 30" would be no reason. */
+  /**
+   * Four digits, or as many as tell the value from what it is compared with: "30 against less than 30" would be no
+   * reason.
+   */
   private static String telling(double value, double other) {
     for (int digits = 4; digits < 17; digits++) {
       String text = Digits.significant(value, digits);

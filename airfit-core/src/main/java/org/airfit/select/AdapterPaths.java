@@ -5,15 +5,16 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.airfit.air.AirState;
 import org.airfit.joint.Chain;
 import org.airfit.joint.End;
 import org.airfit.joint.Mating;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The best chain of adapters between any two ends of a job: the one that breaks the fewest rules, then costs least by the objective, then has
- * the fewest adapters, then has the least pressure loss, then the first by name. Each of these sums over the chain, so that the best chain of
+ * The best chain of adapters between any two ends of a job: the one that breaks the fewest rules, then costs least by
+ * the objective, then has
+ * the fewest adapters, then has the least pressure loss, then the first by name. Each of these sums over the chain,
+ * so that the best chain of
  * n adapters begins with a best chain of n − 1. Not thread-safe: it remembers.
  */
 final class AdapterPaths {
@@ -21,7 +22,10 @@ final class AdapterPaths {
   /** Where a conduit stops the flow; above every real drop, and small enough to sum. */
   private static final long STOPS = 1_000_000_000_000L;
 
-  /** What a joint that nothing joins costs: more than all prices, so that of two misses the one with fewer such joints comes first. */
+  /**
+   * What a joint that nothing joins costs: more than all prices, so that of two misses the one with fewer such joints
+   * comes first.
+   */
   private static final long UNJOINED = 1L << 58;
 
   /** An adapter as it is used, with what a chain sums. */
@@ -113,8 +117,7 @@ final class AdapterPaths {
   private final Map<Integer, List<Map<Integer, Open>>> layers = new HashMap<>();
   private final Map<Integer, Map<Integer, Way>> known = new HashMap<>();
 
-  AdapterPaths(
-      Requirement job, List<Part.Adapter> stock, PressureCache air, @Nullable AirState supply) {
+  AdapterPaths(Requirement job, List<Part.Adapter> stock, PressureCache air) {
     Map<Integer, Map<Integer, Step>> best = new HashMap<>();
     int broken = 0;
     for (Part.Adapter adapter : stock) {
@@ -122,7 +125,7 @@ final class AdapterPaths {
           adapter,
           Rule.brokenBy(job, Slot.ADAPTER, adapter),
           job.objective().cost(adapter.facts()),
-          drop(adapter, air, supply));
+          drop(adapter, air));
       broken |= step.broken;
       int one = number(adapter.one());
       int other = number(adapter.other());
@@ -138,12 +141,12 @@ final class AdapterPaths {
     everBroken = broken;
   }
 
-  /** The drop at the supply's pressure, in whole millipascals so that sums are exact. */
-  private static long drop(Part.Adapter adapter, PressureCache air, @Nullable AirState supply) {
-    AirState behind = air.behind(adapter.conduit(), supply);
-    return behind == null
+  /** The pressure loss with the outlet's pressure in front, in whole millipascals so that sums are exact. */
+  private static long drop(Part.Adapter adapter, PressureCache air) {
+    double behind = air.behind(adapter.conduit(), air.outlet());
+    return Double.isNaN(behind)
         ? STOPS
-        : Math.round(1.0e3 * (air.gaugePascals(supply) - air.gaugePascals(behind)));
+        : Math.round(1.0e3 * (air.gaugePascals(air.outlet()) - air.gaugePascals(behind)));
   }
 
   private static void offer(Map<Integer, Map<Integer, Step>> best, int near, int far, Step step) {
@@ -225,7 +228,10 @@ final class AdapterPaths {
     return next;
   }
 
-  /** The ends of adapters that go together with an end. An adapter may be turned round, so that they are its ways in and its ways out. */
+  /**
+   * The ends of adapters that go together with an end. An adapter may be turned round, so that they are its ways in
+   * and its ways out.
+   */
   private int[] mates(int end) {
     return mates.computeIfAbsent(
         end,

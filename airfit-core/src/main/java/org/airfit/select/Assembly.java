@@ -10,7 +10,8 @@ import org.airfit.run.Run;
 import org.airfit.run.RunResult;
 
 /**
- * The parts of a proposal in their slots, the joints between them, the run they make and what arrives at the tool: what a {@link Rule} judges.
+ * The parts of a proposal in their slots, the joints between them, the run they make and what arrives at the tool:
+ * what a {@link Rule} judges.
  *
  * @param requirement what was asked for
  * @param outletSocket the socket at the outlet
@@ -103,7 +104,10 @@ record Assembly(
     return Optional.ofNullable(lowest);
   }
 
-  /** The loss of the socket or hose in a slot; empty where the air does not get behind it. A plug is no element: it counts with its socket. */
+  /**
+   * The loss of the socket or hose in a slot; empty where the air does not get behind it. A plug is no element: it
+   * counts with its socket.
+   */
   Optional<ElementLoss> loss(Slot slot) {
     List<ElementLoss> losses =
         result.fold(delivered -> delivered.shares(), starved -> starved.before());

@@ -3,7 +3,6 @@ package org.airfit.select;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.airfit.air.AirState;
 import org.airfit.select.SearchLists.Block;
 import org.airfit.select.SearchLists.HoseWay;
 import org.airfit.select.SearchLists.PlugWay;
@@ -15,11 +14,15 @@ import org.jspecify.annotations.Nullable;
 /**
  * The best proposals of a catalogue, without building every combination.
  *
- * <p>It goes hose, socket at the outlet, plug of the hose, socket of the tool, plug of the tool, and turns back as soon as what is chosen so far,
- * with the best that could follow, no longer beats the last of a full list. Two bounds say what could follow: costs sum, and the air behind a
- * part never gains by less pressure in front of it. Nothing that could enter the list is left out, so that the list is that of all combinations.
+ * <p>It goes hose, socket at the outlet, plug of the hose, socket of the tool, plug of the tool, and turns back as
+ * soon as what is chosen so far,
+ * with the best that could follow, no longer beats the last of a full list. Two bounds say what could follow: costs
+ * sum, and the air behind a
+ * part never gains by less pressure in front of it. Nothing that could enter the list is left out, so that the list
+ * is that of all combinations.
  *
- * <p>It is done for one set of rules after the other that may be broken, the smallest first: parts that break other rules do not take part.
+ * <p>It is done for one set of rules after the other that may be broken, the smallest first: parts that break other
+ * rules do not take part.
  */
 final class CatalogueSearch {
 
@@ -195,7 +198,7 @@ final class CatalogueSearch {
     private boolean isWorthwhileBehind(
         HoseWay hose,
         long cost,
-        @Nullable AirState after,
+        double after,
         Part.@Nullable Socket wall,
         Part.@Nullable Plug plug) {
       for (Block block : lists.behind(hose).blocks()) {
@@ -221,7 +224,7 @@ final class CatalogueSearch {
         if (cost == hopeless) {
           continue;
         }
-        AirState after = air.behind(hose.hose().part().conduit(), wall.air());
+        double after = air.behind(hose.hose().part().conduit(), wall.pascals());
         if (isWorthwhileBehind(hose, cost, after, wall.socket().part(), null)) {
           plugs(hose, wall, wall.cost());
         } else if (byCost && !isWorthwhileBehind(hose, cost, after, null, null)) {
@@ -242,8 +245,8 @@ final class CatalogueSearch {
         if (isTooDear(costWithout + way.cheapest() + costBehind)) {
           return;
         }
-        AirState after =
-            air.behind(hose.hose().part().conduit(), air.behind(way.way().adapters(), wall.air()));
+        double after = air.behind(
+            hose.hose().part().conduit(), air.behind(way.way().adapters(), wall.pascals()));
         for (Option<Part.Plug> plug : way.group().plugs()) {
           long cost = costWithout + way.way().cost() + plug.cost();
           if (isWorthwhileBehind(hose, cost, after, wall.socket().part(), plug.part())) {
@@ -255,13 +258,12 @@ final class CatalogueSearch {
       }
     }
 
-    private void tools(
-        HoseWay hose, OutletWay wall, Part.Plug plug, long cost, @Nullable AirState before) {
+    private void tools(HoseWay hose, OutletWay wall, Part.Plug plug, long cost, double before) {
       for (ToolWay tool : lists.behind(hose).ways()) {
         if (isTooDear(cost + tool.atLeast())) {
           return;
         }
-        AirState after = lists.behind(tool, before);
+        double after = lists.behind(tool, before);
         if (isWorthwhile(
             cost + tool.atLeast(),
             air.gaugePascals(after),
@@ -275,12 +277,7 @@ final class CatalogueSearch {
     }
 
     private void toolPlugs(
-        HoseWay hose,
-        OutletWay wall,
-        Part.Plug plug,
-        ToolWay tool,
-        long cost,
-        @Nullable AirState before) {
+        HoseWay hose, OutletWay wall, Part.Plug plug, ToolWay tool, long cost, double before) {
       for (PlugWay way : lists.toolPlugs(tool.profile())) {
         double gauge = air.gaugePascals(air.behind(way.way().adapters(), before));
         for (Option<Part.Plug> last : way.group().plugs()) {

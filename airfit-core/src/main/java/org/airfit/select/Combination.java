@@ -6,7 +6,8 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A combination of parts with its cost and what arrives at the tool, or one as far as it is chosen, with the bounds of both.
+ * A combination of parts with its cost and what arrives at the tool, or one as far as it is chosen, with the bounds
+ * of both.
  *
  * @param cost what it costs by the objective; at least, where it is not whole
  * @param pascals what arrives [Pa above atmosphere], in whole pascals; at most, where it is not whole

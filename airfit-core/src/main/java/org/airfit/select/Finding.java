@@ -2,6 +2,7 @@ package org.airfit.select;
 
 import java.util.Objects;
 import org.airfit.source.Source;
+import org.airfit.working.UnitSystem;
 
 /**
  * What one rule says of one proposal.
@@ -20,9 +21,9 @@ public final class Finding {
     this.reason = answer.reason();
   }
 
-  /** Judges an assembly by one rule. */
-  static Finding of(Rule rule, Assembly assembly) {
-    return new Finding(rule, rule.judge(assembly));
+  /** Judges an assembly by one rule, and says why in the units asked for. */
+  static Finding of(Rule rule, Assembly assembly, UnitSystem units) {
+    return new Finding(rule, rule.judge(assembly, units));
   }
 
   /** {@return the rule} */

@@ -2,7 +2,10 @@ package org.airfit.select;
 
 import org.airfit.internal.Labels;
 
-/** Whether the air of a line carries oil for the tools. Lines of the two kinds are kept apart: oil stays in hoses and couplings. */
+/**
+ * Whether the air of a line carries oil for the tools. Lines of the two kinds are kept apart: oil stays in hoses and
+ * couplings.
+ */
 public enum Lubrication {
   /** Without oil, as paint, blasting and breathing-apparatus makers ask. */
   DRY,

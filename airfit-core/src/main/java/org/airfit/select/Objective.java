@@ -14,7 +14,8 @@ public enum Objective {
   },
 
   /**
-   * The lowest price first; of those the one with the fewest pieces to buy, and then the one that keeps the most pressure. A proposal with a
+   * The lowest price first; of those the one with the fewest pieces to buy, and then the one that keeps the most
+   * pressure. A proposal with a
    * piece whose price is not known comes after all whose prices are known.
    */
   LOWEST_PRICE {
@@ -38,7 +39,8 @@ public enum Objective {
   private static final int UNKNOWN_SHIFT = PRICE_SHIFT + 48;
 
   /**
-   * What a part adds to a proposal, as a number that sums and whose order is that of the proposals: pieces without a price, the price, pieces
+   * What a part adds to a proposal, as a number that sums and whose order is that of the proposals: pieces without a
+   * price, the price, pieces
    * to buy, each in bits of its own.
    */
   abstract long cost(PartFacts facts);

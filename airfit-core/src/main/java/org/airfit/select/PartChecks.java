@@ -10,7 +10,8 @@ import org.airfit.safety.SafetyRule;
 import org.airfit.safety.Situation;
 
 /**
- * What a job or a single part breaks whatever else is chosen. The search leaves such parts out, and the sentences of the rules ask the same, so
+ * What a job or a single part breaks whatever else is chosen. The search leaves such parts out, and the sentences of
+ * the rules ask the same, so
  * that nothing is lost. True means broken.
  */
 final class PartChecks {

@@ -1,101 +1,100 @@
 package org.airfit.select;
 
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.flow.FlowElement;
-import org.airfit.flow.OutletAtFlow;
 import org.airfit.line.Conduit;
 import org.airfit.line.LossModel;
 import org.airfit.line.LossModels;
 import org.airfit.quantity.AbsolutePressure;
-import org.airfit.quantity.GaugePressure;
-import org.airfit.quantity.MassFlow;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What the tool's air becomes part by part, by the same kernels as {@link org.airfit.run.Run} and nothing but the pressure: a search asks
- * for it far oftener than it makes a proposal. Null stands for a flow that does not get there. Not thread-safe: it remembers.
+ * The pressure behind parts for the tool's flow, remembered by the pressure in front: a search asks for it far
+ * oftener than it makes a
+ * proposal. Pressures are absolute [Pa]; NaN stands for a flow that does not get there. Not thread-safe: it remembers.
  *
- * <p>More pressure in front of a part never leaves less behind it; the search rests on that.
+ * <p>The parts answer as {@link FlowElement}s, as they do in a {@link org.airfit.run.Run}. More pressure in front of
+ * one never leaves less
+ * behind it; the search rests on that. Lines are isothermal and parts keep the temperature, so that it is the
+ * supply's all along.
  */
 final class PressureCache {
 
   /** The pressure told for a flow that does not get there [Pa above atmosphere]. */
   static final double STARVED = -1.0;
 
-  /** Of the model that a run takes where none is named. */
+  /** The model that a run takes where none is named. */
   private static final LossModel LINES = LossModels.isothermal();
 
-  private final MassFlow demand;
-  private final AbsolutePressure atmosphere;
-  private final Map<Conduit, Line> lines = new HashMap<>();
+  private final double flow;
+  private final double atmosphere;
+  private final double kelvins;
+  private final double viscosity;
+  private final double outlet;
+  private final Map<Conduit, Remembered> lines = new HashMap<>();
+  private final IdentityHashMap<FlowCapacity, Remembered> parts = new IdentityHashMap<>();
 
   PressureCache(Requirement job) {
-    this.demand = job.demand().massFlow();
-    this.atmosphere = job.toOutlet().atmosphere();
+    this.flow = job.demand().massFlow().kilogramsPerSecond();
+    this.atmosphere = job.toOutlet().atmosphere().pascals();
+    AirState still = job.toOutlet().stillAir();
+    this.kelvins = still.temperature().kelvins();
+    this.viscosity = still.viscosity().pascalSeconds();
+    this.outlet = job.atOutlet().map(AbsolutePressure::pascals).orElse(Double.NaN);
   }
 
-  /** One conduit and the air behind it by the pressure in front. */
-  private static final class Line {
+  /** An element with the pressures behind it by those in front. */
+  private final class Remembered {
     private final FlowElement element;
-    private final Map<Double, Optional<AirState>> behind = new HashMap<>();
+    private final Map<Double, Double> behind = new HashMap<>();
 
-    Line(Conduit conduit) {
-      this.element = LINES.element(conduit);
+    Remembered(FlowElement element) {
+      this.element = element;
+    }
+
+    double behind(double inlet) {
+      if (Double.isNaN(inlet)) {
+        return Double.NaN;
+      }
+      @Nullable Double known = behind.get(inlet);
+      if (known == null) {
+        double found = element.outlet(flow, inlet, kelvins, viscosity);
+        known = found >= atmosphere ? found : Double.NaN;
+        behind.put(inlet, known);
+      }
+      return known;
     }
   }
 
-  double gaugePascals(@Nullable AirState state) {
-    return state == null
-        ? STARVED
-        : GaugePressure.of(state.pressure(), atmosphere).pascals();
+  /** The pressure at the outlet while the tool works. */
+  double outlet() {
+    return outlet;
   }
 
-  @Nullable
-  AirState behind(Conduit conduit, @Nullable AirState inlet) {
-    if (inlet == null) {
-      return null;
-    }
-    Line line = lines.computeIfAbsent(conduit, Line::new);
-    return line.behind
-        .computeIfAbsent(inlet.pressure().pascals(), any -> through(line.element, inlet))
-        .orElse(null);
+  double gaugePascals(double pascals) {
+    return Double.isNaN(pascals) ? STARVED : pascals - atmosphere;
   }
 
-  private Optional<AirState> through(FlowElement element, AirState inlet) {
-    double outlet = element.outlet(
-        demand.kilogramsPerSecond(),
-        inlet.pressure().pascals(),
-        inlet.temperature().kelvins(),
-        inlet.viscosity().pascalSeconds());
-    return outlet >= atmosphere.pascals()
-        ? Optional.of(inlet.at(AbsolutePressure.ofPascals(outlet)))
-        : Optional.empty();
+  double behind(Conduit conduit, double inlet) {
+    return lines
+        .computeIfAbsent(conduit, any -> new Remembered(LINES.element(any)))
+        .behind(inlet);
   }
 
-  @Nullable
-  AirState behind(FlowCapacity capacity, @Nullable AirState inlet) {
-    return inlet != null
-            && capacity.passage(demand, inlet) instanceof OutletAtFlow.Passes passes
-            && passes.outlet().pascals() > 0.0
-        ? orNull(inlet.at(passes.outlet()))
-        : null;
+  double behind(FlowCapacity capacity, double inlet) {
+    return parts.computeIfAbsent(capacity, any -> new Remembered(any.element())).behind(inlet);
   }
 
-  @Nullable
-  AirState behind(List<Part.Adapter> adapters, @Nullable AirState inlet) {
-    AirState last = inlet;
+  double behind(List<Part.Adapter> adapters, double inlet) {
+    double last = inlet;
     for (Part.Adapter adapter : adapters) {
       last = behind(adapter.conduit(), last);
     }
     return last;
-  }
-
-  private @Nullable AirState orNull(AirState outlet) {
-    return outlet.pressure().compareTo(atmosphere) >= 0 ? outlet : null;
   }
 }

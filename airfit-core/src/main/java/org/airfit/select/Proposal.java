@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -17,6 +18,8 @@ import org.airfit.run.RunResult;
 import org.airfit.safety.Caution;
 import org.airfit.safety.Ruling;
 import org.airfit.safety.Situation;
+import org.airfit.working.UnitSystem;
+import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
 /**
@@ -24,15 +27,20 @@ import org.airfit.working.Working;
  *
  * <p>This class is immutable and thread-safe.
  */
-public final class Proposal {
+public final class Proposal implements Worked {
 
   private final Assembly assembly;
   private final List<Finding> findings;
 
   Proposal(Assembly assembly) {
     this.assembly = assembly;
-    this.findings =
-        Stream.of(Rule.values()).map(rule -> Finding.of(rule, assembly)).toList();
+    this.findings = findings(assembly, UnitSystem.SI);
+  }
+
+  private static List<Finding> findings(Assembly assembly, UnitSystem units) {
+    return Stream.of(Rule.values())
+        .map(rule -> Finding.of(rule, assembly, units))
+        .toList();
   }
 
   /** {@return what was asked for} */
@@ -83,6 +91,16 @@ public final class Proposal {
   /** {@return what every rule says, in the order of {@link Rule}} */
   public List<Finding> findings() {
     return findings;
+  }
+
+  /**
+   * Tells what every rule says, with its numbers in other units.
+   *
+   * @param units the units
+   * @return the same outcomes as {@link #findings()}, their reasons in {@code units}
+   */
+  public List<Finding> findings(UnitSystem units) {
+    return findings(assembly, Objects.requireNonNull(units, "units"));
   }
 
   /** {@return the findings that are not met} */
@@ -138,7 +156,10 @@ public final class Proposal {
     return Optional.ofNullable(sum);
   }
 
-  /** {@return the price in words, such as "48.20 EUR" or "48.20 EUR without Hose 10 m, of unknown price"; empty if no price is known} */
+  /**
+   * {@return the price in words, such as "48.20 EUR" or "48.20 EUR without Hose 10 m, of unknown price"; empty if no
+   * price is known}
+   */
   public Optional<String> priceInWords() {
     String without =
         unpriced().stream().map(Part::name).distinct().collect(Collectors.joining(", "));
@@ -215,11 +236,22 @@ public final class Proposal {
     return List.copyOf(cautions);
   }
 
-  /** {@return the outcome of every rule and the working of the pressure at the tool} */
-  public Working working() {
-    Working.Builder working = Working.titled("Parts from outlet to tool");
-    findings.forEach(finding -> working.note(finding.toString()));
-    return working.include(result().working()).build();
+  /**
+   * Tells the outcome of every rule and how the pressure at the tool was found.
+   *
+   * @param units the units to show numbers in
+   * @return the working
+   */
+  @Override
+  public Working working(UnitSystem units) {
+    Working.Builder working = Working.titled("Parts from outlet to tool", units);
+    findings(units).forEach(finding -> working.note(finding.toString()));
+    String unmet =
+        unmet().stream().map(finding -> finding.rule().title()).collect(Collectors.joining(", "));
+    return working
+        .include(result().working(units))
+        .answer(unmet.isEmpty() ? "No rule is broken." : "Not met: " + unmet + ".")
+        .build();
   }
 
   @Override

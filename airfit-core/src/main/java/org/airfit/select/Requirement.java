@@ -18,7 +18,6 @@ import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.Temperature;
 import org.airfit.run.Run;
 import org.airfit.safety.Medium;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What a job asks of the parts between an outlet and a tool.
@@ -268,18 +267,13 @@ public final class Requirement {
     return required(PIPES);
   }
 
-  /** The air at the outlet while the tool works, or null where it does not get there. */
-  @Nullable
-  AirState atOutlet() {
-    AirState supply = toOutlet.stillAir();
+  /** The pressure at the outlet while the tool works; empty where the air does not get there. */
+  Optional<AbsolutePressure> atOutlet() {
     return pipes().isEmpty()
-        ? supply
+        ? Optional.of(toOutlet.stillAir().pressure())
         : toOutlet
             .at(demand())
-            .<Optional<AirState>>fold(
-                delivered -> Optional.of(supply.at(delivered.atTool())),
-                starved -> Optional.empty())
-            .orElse(null);
+            .fold(delivered -> Optional.of(delivered.atTool()), starved -> Optional.empty());
   }
 
   @Override
@@ -556,7 +550,8 @@ public final class Requirement {
     }
 
     /**
-     * Tells that the tool cleans with air and that nothing in it lets pressure off: when its nozzle is blocked, the supply's stands at it.
+     * Tells that the tool cleans with air and that nothing in it lets pressure off: when its nozzle is blocked, the
+     * supply's stands at it.
      *
      * @return this builder
      */
@@ -592,7 +587,8 @@ public final class Requirement {
      * Obtains the requirement.
      *
      * @return the requirement
-     * @throws IllegalArgumentException if supply, outlet, tool inlet or reach was not told, or the highest pressure is below the supply
+     * @throws IllegalArgumentException if supply, outlet, tool inlet or reach was not told, or the highest pressure
+     *     is below the supply
      */
     public Requirement build() {
       return new Requirement(told);

@@ -2,9 +2,10 @@ package org.airfit.select;
 
 import java.util.EnumMap;
 import java.util.Map;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 import java.util.function.Predicate;
 import org.airfit.source.Source;
+import org.airfit.working.UnitSystem;
 
 /** The rules a proposal is judged by, each with what it rests on. */
 public enum Rule {
@@ -98,7 +99,10 @@ public enum Rule {
       PartChecks::isKeptForOtherAir,
       RuleSentences::airKept);
 
-  /** What breaks a rule whatever else is chosen: the job itself, or one part in its slot. What takes two parts or the whole run to tell is not told here. */
+  /**
+   * What breaks a rule whatever else is chosen: the job itself, or one part in its slot. What takes two parts or the
+   * whole run to tell is not told here.
+   */
   private record Broken(Predicate<Requirement> byJob, PartChecks.OfPart byPart) {
 
     static final Broken NEVER = byJob(job -> false);
@@ -123,9 +127,9 @@ public enum Rule {
   private final String title;
   private final Source source;
   private final Broken broken;
-  private final Function<Assembly, RuleAnswer> judging;
+  private final BiFunction<Assembly, UnitSystem, RuleAnswer> judging;
 
-  Rule(String title, Source source, Function<Assembly, RuleAnswer> judging) {
+  Rule(String title, Source source, BiFunction<Assembly, UnitSystem, RuleAnswer> judging) {
     this(title, source, Broken.NEVER, judging);
   }
 
@@ -133,11 +137,15 @@ public enum Rule {
       String title,
       Source source,
       PartChecks.OfPart byPart,
-      Function<Assembly, RuleAnswer> judging) {
+      BiFunction<Assembly, UnitSystem, RuleAnswer> judging) {
     this(title, source, Broken.byPart(byPart), judging);
   }
 
-  Rule(String title, Source source, Broken broken, Function<Assembly, RuleAnswer> judging) {
+  Rule(
+      String title,
+      Source source,
+      Broken broken,
+      BiFunction<Assembly, UnitSystem, RuleAnswer> judging) {
     this.title = title;
     this.source = source;
     this.broken = broken;
@@ -154,9 +162,12 @@ public enum Rule {
     return source;
   }
 
-  /** Judges an assembly. Not met where {@link #brokenBy} tells this rule of the job or of one of the parts; a search that leaves those out loses nothing. */
-  RuleAnswer judge(Assembly assembly) {
-    return judging.apply(assembly);
+  /**
+   * Judges an assembly. Not met where {@link #brokenBy} tells this rule of the job or of one of the parts; a search
+   * that leaves those out loses nothing.
+   */
+  RuleAnswer judge(Assembly assembly, UnitSystem units) {
+    return judging.apply(assembly, units);
   }
 
   /** This rule as a bit, so that a set of rules is a number. */

@@ -7,19 +7,29 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
-import org.airfit.quantity.PressureUnit;
+import org.airfit.quantity.Temperature;
 import org.airfit.quantity.TemperatureUnit;
 import org.airfit.quantity.VolumeFlowUnit;
 import org.airfit.safety.Ruling;
+import org.airfit.working.UnitSystem;
 
-/** What each rule answers for an assembly, and the sentence that says why. */
+/** What each rule answers for an assembly, and the sentence that says why, with its numbers in the units asked for. */
 final class RuleSentences {
 
   private RuleSentences() {}
 
-  private static String bar(GaugePressure pressure) {
-    return pressure.format(PressureUnit.BAR, 2);
+  private static String words(GaugePressure pressure, UnitSystem units) {
+    return pressure.format(units.pressureUnit(), units.either(2, 1));
+  }
+
+  private static String words(Length length, UnitSystem units) {
+    return length.format(units.either(LengthUnit.METRE, LengthUnit.FOOT));
+  }
+
+  private static String words(Temperature temperature, UnitSystem units) {
+    return temperature.format(units.either(TemperatureUnit.CELSIUS, TemperatureUnit.FAHRENHEIT));
   }
 
   private static String names(List<? extends Part> parts) {
@@ -28,7 +38,7 @@ final class RuleSentences {
     return String.join(", ", names);
   }
 
-  static RuleAnswer profile(Assembly a) {
+  static RuleAnswer profile(Assembly a, UnitSystem units) {
     List<String> strangers = new ArrayList<>();
     Optional<String> wanted = a.requirement().profile();
     pair(a.outletSocket(), a.hosePlug(), wanted, strangers);
@@ -50,7 +60,7 @@ final class RuleSentences {
     }
   }
 
-  static RuleAnswer inUse(Assembly a) {
+  static RuleAnswer inUse(Assembly a, UnitSystem units) {
     Set<String> wanted = a.requirement().profilesInUse();
     if (wanted.isEmpty()) {
       return RuleAnswer.doesNotApply("The job does not name several profiles.");
@@ -65,7 +75,7 @@ final class RuleSentences {
         : RuleAnswer.unmet(socket + " does not take " + left + ".");
   }
 
-  static RuleAnswer ends(Assembly a) {
+  static RuleAnswer ends(Assembly a, UnitSystem units) {
     String joints = a.joints().stream().map(Joint::inWords).collect(Collectors.joining("; ")) + ".";
     if (!a.joints().stream().allMatch(Joint::isSound)) {
       return RuleAnswer.unmet(joints);
@@ -77,9 +87,9 @@ final class RuleSentences {
         : RuleAnswer.met(joints);
   }
 
-  static RuleAnswer rated(Assembly a) {
+  static RuleAnswer rated(Assembly a, UnitSystem units) {
     Requirement job = a.requirement();
-    String highest = "Up to " + bar(job.highest()) + " can occur";
+    String highest = "Up to " + words(job.highest(), units) + " can occur";
     List<Part> weak =
         a.parts().stream().filter(part -> PartChecks.isTooWeak(job, part)).toList();
     if (!weak.isEmpty()) {
@@ -97,16 +107,17 @@ final class RuleSentences {
           + ", which the customer has already: find the marking, ask the maker, or replace it.");
     }
     GaugePressure lowest = a.lowestRating().orElseThrow();
-    return RuleAnswer.met(highest + "; the weakest part is rated for " + bar(lowest) + ".");
+    return RuleAnswer.met(
+        highest + "; the weakest part is rated for " + words(lowest, units) + ".");
   }
 
-  static RuleAnswer temperature(Assembly a) {
+  static RuleAnswer temperature(Assembly a, UnitSystem units) {
     Requirement job = a.requirement();
     if (!PartChecks.hasTemperatures(job)) {
       return RuleAnswer.doesNotApply("The job does not name unusual temperatures.");
     }
-    String range = job.coldest().orElseThrow().format(TemperatureUnit.CELSIUS) + " to "
-        + job.hottest().orElseThrow().format(TemperatureUnit.CELSIUS);
+    String range = words(job.coldest().orElseThrow(), units) + " to "
+        + words(job.hottest().orElseThrow(), units);
     List<Part> wrong = PartChecks.breaking(a, PartChecks::isOutOfTemperature);
     if (!wrong.isEmpty()) {
       return RuleAnswer.unmet(
@@ -119,22 +130,22 @@ final class RuleSentences {
         : RuleAnswer.open("The job needs " + range + "; ask the makers of " + names(unknown) + ".");
   }
 
-  static RuleAnswer toolRated(Assembly a) {
+  static RuleAnswer toolRated(Assembly a, UnitSystem units) {
     Requirement job = a.requirement();
-    String deadEnd = bar(job.supplyGauge());
+    String deadEnd = words(job.supplyGauge(), units);
     if (job.toolRating().isEmpty()) {
       return RuleAnswer.open("Ask for the highest pressure that the tool's maker allows;"
           + " the dead-end pressure at the tool is " + deadEnd + ".");
     }
     String compared = "The dead-end pressure at the tool is " + deadEnd + ", its maker allows "
-        + bar(job.toolRating().get());
+        + words(job.toolRating().get(), units);
     return PartChecks.isToolOverPressured(job)
         ? RuleAnswer.unmet(
             compared + ": regulate the supply down, no part of the catalogue changes that.")
         : RuleAnswer.met(compared + ".");
   }
 
-  static RuleAnswer cleaning(Assembly a) {
+  static RuleAnswer cleaning(Assembly a, UnitSystem units) {
     List<Ruling> rulings = PartChecks.cleaningRulings(a.requirement());
     if (rulings.isEmpty()) {
       return RuleAnswer.doesNotApply("The job does not say that the tool cleans with air.");
@@ -153,31 +164,33 @@ final class RuleSentences {
         : RuleAnswer.open(each + " The rules differ here: ask which of them holds at this place.");
   }
 
-  static RuleAnswer air(Assembly a) {
+  static RuleAnswer air(Assembly a, UnitSystem units) {
     Requirement job = a.requirement();
-    String wanted =
-        bar(job.least()) + " at " + job.demand().format(VolumeFlowUnit.LITRE_PER_SECOND);
+    String wanted = words(job.least(), units) + " at "
+        + job.demand()
+            .format(units.either(
+                VolumeFlowUnit.LITRE_PER_SECOND, VolumeFlowUnit.CUBIC_FOOT_PER_MINUTE));
     return a.result()
         .fold(
             delivered -> delivered.atToolGauge().compareTo(job.least()) >= 0
-                ? RuleAnswer.met(
-                    "The tool has " + bar(delivered.atToolGauge()) + ", it needs " + wanted + ".")
-                : RuleAnswer.unmet("The tool has only " + bar(delivered.atToolGauge())
+                ? RuleAnswer.met("The tool has " + words(delivered.atToolGauge(), units)
+                    + ", it needs " + wanted + ".")
+                : RuleAnswer.unmet("The tool has only " + words(delivered.atToolGauge(), units)
                     + ", it needs " + wanted + ". The biggest restriction is "
                     + delivered.bottleneck().name() + "."),
             starved -> RuleAnswer.unmet("The tool starves: " + starved.element()
                 + " does not let the air through, it needs " + wanted + "."));
   }
 
-  static RuleAnswer reach(Assembly a) {
-    String compared = a.hose().conduit().length().format(LengthUnit.METRE) + " of hose, "
-        + a.requirement().reach().format(LengthUnit.METRE) + " needed.";
+  static RuleAnswer reach(Assembly a, UnitSystem units) {
+    String compared = words(a.hose().conduit().length(), units) + " of hose, "
+        + words(a.requirement().reach(), units) + " needed.";
     return PartChecks.breaking(a, PartChecks::isTooShort).isEmpty()
         ? RuleAnswer.met(compared)
         : RuleAnswer.unmet(compared);
   }
 
-  static RuleAnswer material(Assembly a) {
+  static RuleAnswer material(Assembly a, UnitSystem units) {
     Requirement job = a.requirement();
     Set<Material> good = job.suited();
     if (good.isEmpty()) {
@@ -202,7 +215,7 @@ final class RuleSentences {
             + "; of another material, or of one not known: " + names(wrong) + ".");
   }
 
-  static RuleAnswer sleeve(Assembly a) {
+  static RuleAnswer sleeve(Assembly a, UnitSystem units) {
     if (!a.requirement().isDragged()) {
       return RuleAnswer.doesNotApply("The job does not say that the hose is dragged.");
     }
@@ -212,7 +225,7 @@ final class RuleSentences {
         : RuleAnswer.unmet(socket + " has an open sleeve that an edge can pull back.");
   }
 
-  static RuleAnswer vented(Assembly a) {
+  static RuleAnswer vented(Assembly a, UnitSystem units) {
     if (!a.requirement().isVentRequired()) {
       return RuleAnswer.doesNotApply(
           "The job does not ask for vented couplings; shut off and let the air out before parting one.");
@@ -223,7 +236,7 @@ final class RuleSentences {
         : RuleAnswer.unmet("Not vented: " + names(closed) + ".");
   }
 
-  static RuleAnswer airKept(Assembly a) {
+  static RuleAnswer airKept(Assembly a, UnitSystem units) {
     Optional<Lubrication> kind = a.requirement().lubrication();
     if (kind.isEmpty()) {
       return RuleAnswer.open("Ask whether the line has a lubricator.");

@@ -7,14 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.select.SearchStock.Option;
 import org.airfit.select.SearchStock.OutletWay;
-import org.jspecify.annotations.Nullable;
 
 /**
- * The parts that may be combined where one set of rules may be broken, in groups that are alike and in the order in which they are tried, with
+ * The parts that may be combined where one set of rules may be broken, in groups that are alike and in the order in
+ * which they are tried, with
  * bounds for what can follow. Not thread-safe: it remembers.
  */
 final class SearchLists {
@@ -37,7 +36,10 @@ final class SearchLists {
   record ToolGroup(
       String profile, int end, List<Option<Part.Socket>> sockets, long plug, long cheapest) {}
 
-  /** A socket of the tool with the way before it, for plugs of one profile; and at least what all of it costs together with the plug. */
+  /**
+   * A socket of the tool with the way before it, for plugs of one profile; and at least what all of it costs together
+   * with the plug.
+   */
   record ToolWay(
       Option<Part.Socket> socket, String profile, AdapterPaths.Way way, long cost, long atLeast) {}
 
@@ -51,9 +53,11 @@ final class SearchLists {
     }
   }
 
-  /** What can come before a hose that begins so: plugs by profile, the least that socket and plug cost, the most pressure. */
-  record Before(
-      Map<String, List<PlugWay>> plugs, long cost, @Nullable AirState air) {}
+  /**
+   * What can come before a hose that begins so: plugs by profile, the least that socket and plug cost, the most
+   * pressure.
+   */
+  record Before(Map<String, List<PlugWay>> plugs, long cost, double pascals) {}
 
   /** A hose with what could become of it at best. */
   record HoseWay(Option<Part.Hose> hose, Before before, long cost, double gauge) {}
@@ -211,7 +215,7 @@ final class SearchLists {
             hose,
             upstream,
             hose.cost() + upstream.cost + downstream,
-            best(widest, stock.air.behind(hose.part().conduit(), upstream.air))));
+            best(widest, stock.air.behind(hose.part().conduit(), upstream.pascals))));
       }
     }
     Comparator<HoseWay> byCostFirst = Comparator.comparingLong(HoseWay::cost);
@@ -234,7 +238,7 @@ final class SearchLists {
         best = best == null || wall.gauge() > best.gauge() ? wall : best;
       }
     }
-    return new Before(plugs, cost, best == null ? null : best.air());
+    return new Before(plugs, cost, best == null ? Double.NaN : best.pascals());
   }
 
   /** The least that socket and plug of the tool cost behind a hose that ends so. */
@@ -338,16 +342,15 @@ final class SearchLists {
         && one.crackingPressure().compareTo(other.crackingPressure()) <= 0;
   }
 
-  @Nullable
-  AirState behind(ToolWay tool, @Nullable AirState inlet) {
+  double behind(ToolWay tool, double inlet) {
     return stock.air.behind(
         tool.socket.part().capacity(), stock.air.behind(tool.way.adapters(), inlet));
   }
 
   /** The most gauge pressure [Pa] that any of the sockets leaves. */
-  double best(List<ToolWay> widest, @Nullable AirState inlet) {
+  double best(List<ToolWay> widest, double inlet) {
     double best = PressureCache.STARVED;
-    if (inlet != null) {
+    if (!Double.isNaN(inlet)) {
       for (ToolWay tool : widest) {
         best = Math.max(best, stock.air.gaugePascals(behind(tool, inlet)));
       }

@@ -4,11 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import org.airfit.air.AirState;
 import org.airfit.joint.End;
-import org.jspecify.annotations.Nullable;
 
-/** The parts of a catalogue in the slots they could take, with what each breaks and costs there, for one job. It is made once for a search. */
+/**
+ * The parts of a catalogue in the slots they could take, with what each breaks and costs there, for one job. It is
+ * made once for a search.
+ */
 final class SearchStock {
 
   /** The one group of plugs where none fits, so that a miss can be shown. */
@@ -24,10 +25,10 @@ final class SearchStock {
       int broken,
       long cost,
       double gauge,
-      @Nullable AirState air) {
+      double pascals) {
 
     OutletWay withCost(long whole) {
-      return new OutletWay(socket, profile, broken, whole, gauge, air);
+      return new OutletWay(socket, profile, broken, whole, gauge, pascals);
     }
   }
 
@@ -46,8 +47,7 @@ final class SearchStock {
   SearchStock(Requirement job, Catalogue catalogue) {
     this.job = job;
     this.air = new PressureCache(job);
-    AirState outlet = job.atOutlet();
-    this.paths = new AdapterPaths(job, catalogue.all(Part.Adapter.class), air, outlet);
+    this.paths = new AdapterPaths(job, catalogue.all(Part.Adapter.class), air);
     List<Part.Socket> sockets = catalogue.all(Part.Socket.class);
     List<Part.Plug> plugs = catalogue.all(Part.Plug.class);
     this.hoses = options(
@@ -59,7 +59,7 @@ final class SearchStock {
     this.toolPlugs = options(Slot.TOOL_PLUG, job.toolPlug().map(List::of).orElse(plugs));
     this.atOutlet = mating(outletSockets, hosePlugs);
     this.atTool = mating(toolSockets, toolPlugs);
-    this.outletWays = outletWays(outlet);
+    this.outletWays = outletWays();
   }
 
   private <T extends Part> List<Option<T>> options(Slot slot, List<T> parts) {
@@ -118,12 +118,12 @@ final class SearchStock {
   }
 
   /** The sockets at the outlet with the ways before them; without their plugs yet. */
-  private List<OutletWay> outletWays(@Nullable AirState outlet) {
+  private List<OutletWay> outletWays() {
     int end = paths.number(job.outlet());
     List<OutletWay> joined = new ArrayList<>();
     for (Option<Part.Socket> socket : outletSockets) {
       AdapterPaths.Way way = paths.between(end, socket.end);
-      AirState after = air.behind(socket.part.capacity(), air.behind(way.adapters(), outlet));
+      double after = air.behind(socket.part.capacity(), air.behind(way.adapters(), air.outlet()));
       double gauge = air.gaugePascals(after);
       for (String profile : profiles(socket.part, atOutlet)) {
         joined.add(new OutletWay(

@@ -6,10 +6,12 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.airfit.quantity.PressureUnit;
 import org.airfit.safety.Caution;
+import org.airfit.working.UnitSystem;
+import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
 /** Which parts of a catalogue solve a job: proposals that fit, best first, or none and the nearest miss. */
-public sealed interface Selection {
+public sealed interface Selection extends Worked {
 
   /** How many proposals are listed at most, the best of all. */
   int LISTED = 20;
@@ -26,9 +28,6 @@ public sealed interface Selection {
       Function<? super Proposals, ? extends R> proposals,
       Function<? super NothingFits, ? extends R> nothingFits);
 
-  /** {@return how the answer was reached} */
-  Working working();
-
   /** At least one proposal meets every rule. */
   final class Proposals implements Selection {
 
@@ -41,7 +40,8 @@ public sealed interface Selection {
     }
 
     /**
-     * {@return the best {@link #LISTED} of all proposals that fit, best first: by the {@link Objective} of the requirement, then most pressure
+     * {@return the best {@link #LISTED} of all proposals that fit, best first: by the {@link Objective} of the
+     * requirement, then most pressure
      * at the tool in whole pascals, then by name, the hose first; never empty}
      */
     public List<Proposal> proposals() {
@@ -80,8 +80,8 @@ public sealed interface Selection {
     }
 
     @Override
-    public Working working() {
-      return best.working();
+    public Working working(UnitSystem units) {
+      return best.working(units);
     }
 
     @Override
@@ -113,8 +113,10 @@ public sealed interface Selection {
     }
 
     /**
-     * {@return the best {@link #LISTED} of all proposals with the fewest rules unmet: most pressure at the tool first, in whole pascals, then
-     * the fewest joints that nothing joins, then by the {@link Objective} of the requirement, then by name, the hose first; empty where a kind
+     * {@return the best {@link #LISTED} of all proposals with the fewest rules unmet: most pressure at the tool
+     * first, in whole pascals, then
+     * the fewest joints that nothing joins, then by the {@link Objective} of the requirement, then by name, the hose
+     * first; empty where a kind
      * of part is missing altogether}
      */
     public List<Proposal> nearest() {
@@ -135,11 +137,18 @@ public sealed interface Selection {
     }
 
     @Override
-    public Working working() {
-      Working.Builder working = Working.titled("Nothing in the catalogue fits");
-      toGive.forEach(working::note);
-      nearest.stream().findFirst().ifPresent(miss -> working.include(miss.working()));
-      return working.build();
+    public Working working(UnitSystem units) {
+      Working.Builder working = Working.titled("Nothing in the catalogue fits", units);
+      if (nearest.isEmpty()) {
+        toGive.forEach(working::note);
+      } else {
+        Proposal miss = nearest.get(0);
+        miss.findings(units).stream()
+            .filter(finding -> finding.outcome() == RuleOutcome.UNMET)
+            .forEach(finding -> working.note(finding.toString()));
+        working.include(miss.working(units));
+      }
+      return working.answer("No combination of parts meets every rule.").build();
     }
 
     @Override
@@ -164,7 +173,8 @@ public sealed interface Selection {
   /**
    * Finds the best of all combinations of parts.
    *
-   * <p>The answer does not depend on the order of the catalogue, nor on parts that are not in it: without a part that the best does not use,
+   * <p>The answer does not depend on the order of the catalogue, nor on parts that are not in it: without a part that
+   * the best does not use,
    * the best stays the best.
    *
    * @param requirement what the job asks

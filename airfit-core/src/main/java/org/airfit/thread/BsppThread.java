@@ -6,9 +6,10 @@ import java.util.Map;
 import java.util.Objects;
 import org.airfit.internal.Digits;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.NominalThreadSize;
 import org.airfit.source.Source;
-import org.airfit.working.Term;
+import org.airfit.working.UnitSystem;
 import org.airfit.working.Working;
 
 /**
@@ -27,13 +28,16 @@ import org.airfit.working.Working;
  * <tr><td>n, P</td><td>threads per inch, pitch</td><td>1/in, mm</td></tr>
  * <tr><td>h</td><td>height of the thread</td><td>mm</td></tr>
  * <tr><td>d, d2, d1</td><td>major, pitch and minor diameter</td><td>mm</td></tr>
- * <tr><td>Td, Td2</td><td>tolerance of the male major and pitch diameter; Td2 of class B is twice that of class A, and Td equals it</td><td>mm</td></tr>
- * <tr><td>TD1, TD2</td><td>tolerance of the female minor and pitch diameter; TD2 equals Td2 of class A</td><td>mm</td></tr>
+ * <tr><td>Td, Td2</td>
+ *     <td>tolerance of the male major and pitch diameter; Td2 of class B is twice that of class A,
+ *     and Td equals it</td><td>mm</td></tr>
+ * <tr><td>TD1, TD2</td><td>tolerance of the female minor and pitch diameter; TD2 equals Td2 of class A</td>
+ *     <td>mm</td></tr>
  * </tbody>
  * </table>
  *
- * <p><b>Valid</b> for sizes 1/16 to 4. <b>Source:</b> ISO 228-1:2003 (BS EN) in a public data file that quotes it; the equalities of
- * tolerances hold in all its rows.
+ * <p><b>Valid</b> for sizes 1/16 to 4. <b>Source:</b> ISO 228-1:2003 (BS EN) in a public data file that quotes it; the
+ * equalities of tolerances hold in all its rows.
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
@@ -212,50 +216,32 @@ public final class BsppThread implements PipeThread {
     return family().source();
   }
 
-  /** The steps of all 55° threads: pitch, height, pitch and minor diameter. */
-  static void basicSteps(Working.Builder out, BsppThread basic, Source source) {
-    Term p = Term.of("P", "P", basic.p(), "mm", 5);
-    Term h = Term.of("h", "h", basic.h(), "mm", 5);
-    Term d = Term.of("d", "d", basic.in.d, "mm", 6);
-    out.step(
-            "Pitch, to 0.001 mm",
-            "⟨P⟩ = (25.4 mm) / ⟨n⟩",
-            "⟨P⟩ = \\frac{25.4\\,\\mathrm{mm}}{⟨n⟩}",
-            List.of(Term.of("n", "n", basic.in.n, "", 4)),
-            p,
-            source)
-        .step(
-            "Height of the thread, to 0.001 mm",
-            "⟨h⟩ = 0.640327 × ⟨P⟩",
-            "⟨h⟩ = 0.640327 \\cdot ⟨P⟩",
-            List.of(p),
-            h,
-            source)
-        .step(
-            "Pitch diameter",
-            "⟨d2⟩ = ⟨d⟩ − ⟨h⟩",
-            "⟨d2⟩ = ⟨d⟩ - ⟨h⟩",
-            List.of(d, h),
-            Term.of("d2", "d_2", basic.pitchDiameter().millimetres(), "mm", 6),
-            source)
-        .step(
-            "Minor diameter",
-            "⟨d1⟩ = ⟨d⟩ − 2 × ⟨h⟩",
-            "⟨d1⟩ = ⟨d⟩ - 2 \\cdot ⟨h⟩",
-            List.of(d, h),
-            Term.of("d1", "d_1", basic.minorDiameter().millimetres(), "mm", 6),
-            source);
+  @Override
+  public Working working(UnitSystem units) {
+    LengthUnit unit = units.smallLengthUnit();
+    Working.Builder out = Working.titled("G " + size + ", basic dimensions and limits", units);
+    basicSteps(out, source());
+    return out.note("Male: major " + maleMajorDiameter().format(unit) + ", pitch of class A "
+            + malePitchDiameter(ToleranceClass.A).format(unit) + ", of class B "
+            + malePitchDiameter(ToleranceClass.B).format(unit) + ".")
+        .note("Female: minor " + femaleMinorDiameter().format(unit) + ", pitch "
+            + femalePitchDiameter().format(unit) + ".")
+        .answer(BspFormulas.D2, BspFormulas.D1)
+        .build();
   }
 
-  @Override
-  public Working working() {
-    Working.Builder out = Working.titled("G " + size + ", basic dimensions and limits");
-    basicSteps(out, this, source());
-    return out.note("Male: major " + maleMajorDiameter() + ", pitch of class A "
-            + malePitchDiameter(ToleranceClass.A) + ", of class B "
-            + malePitchDiameter(ToleranceClass.B) + ".")
-        .note("Female: minor " + femaleMinorDiameter() + ", pitch " + femalePitchDiameter() + ".")
-        .build();
+  /** The steps of all 55° threads: pitch, height, pitch and minor diameter. */
+  void basicSteps(Working.Builder out, Source from) {
+    out.given(BspFormulas.N, in.n, 4)
+        .given(BspFormulas.D, majorDiameter().metres(), 6)
+        .step(BspFormulas.PITCH.from(from), pitch().metres(), digitsToMicrometre(p()))
+        .step(BspFormulas.HEIGHT.from(from), height().metres(), digitsToMicrometre(h()))
+        .step(BspFormulas.PITCH_DIAMETER.from(from), pitchDiameter().metres(), 6)
+        .step(BspFormulas.MINOR_DIAMETER.from(from), minorDiameter().metres(), 6);
+  }
+
+  private static int digitsToMicrometre(double millimetres) {
+    return millimetres < 1.0 ? 3 : 4;
   }
 
   @Override

@@ -9,16 +9,20 @@ import org.airfit.internal.Digits;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.NominalThreadSize;
 import org.airfit.source.Source;
-import org.airfit.working.Term;
+import org.airfit.working.Formula;
+import org.airfit.working.Symbol;
+import org.airfit.working.UnitSystem;
 import org.airfit.working.Working;
 
 /**
- * R outside and Rc inside, the 55° taper pipe threads of ISO 7-1, which have the diameters of {@linkplain BsppThread G} at the gauge plane.
+ * R outside and Rc inside, the 55° taper pipe threads of ISO 7-1, which have the diameters of {@linkplain BsppThread G}
+ * at the gauge plane.
  *
  * <pre>
  *   male, x behind the small end:     d + (x − a)/16,  d2 + (x − a)/16,  d1 + (x − a)/16
  *   female, x inside the mouth:       d − x/16,  d2 − x/16,  d1 − x/16
- *   useful thread a + f;  gauging tolerance of R ± T1/2, of Rc ± T2/2;  useful female thread at least 0.8 (a + f − T1/2)
+ *   useful thread a + f;  gauging tolerance of R ± T1/2, of Rc ± T2/2;
+ *   useful female thread at least 0.8 (a + f − T1/2)
  * </pre>
  *
  * <table class="striped">
@@ -29,19 +33,45 @@ import org.airfit.working.Working;
  * <tr><td>a</td><td>gauge length: from the small end of R to its gauge plane; tabulated</td><td>mm</td></tr>
  * <tr><td>f</td><td>fitting allowance: useful thread beyond the gauge plane; tabulated</td><td>mm</td></tr>
  * <tr><td>T1/2</td><td>tolerance of a: one turn to size 2, one and a half turns from 2-1/2</td><td>mm</td></tr>
- * <tr><td>T2/2</td><td>tolerance of the gauge plane of Rc: 1.25 turns to size 2, one and a half turns from 2-1/2</td><td>mm</td></tr>
+ * <tr><td>T2/2</td><td>tolerance of the gauge plane of Rc: 1.25 turns to size 2, one and a half turns from 2-1/2</td>
+ *     <td>mm</td></tr>
  * <tr><td>P</td><td>pitch</td><td>mm</td></tr>
  * </tbody>
  * </table>
  *
- * <p><b>Valid</b> for sizes 1/16 to 4 without 3-1/2, which ISO 7-1 does not have. <b>Source:</b> ISO 7-1 as quoted in JIS B 0203:1999 (f, T1,
- * T2) and in an encyclopedia (a to size 2). a of 2-1/2 to 4 is from memory; it gives the printed useful female lengths 18.6, 21.1 and 25.9 mm.
+ * <p><b>Valid</b> for sizes 1/16 to 4 without 3-1/2, which ISO 7-1 does not have. <b>Source:</b> ISO 7-1 as quoted in
+ * JIS B 0203:1999 (f, T1, T2) and in an encyclopedia (a to size 2). a of 2-1/2 to 4 is from memory; it gives the
+ * printed useful female lengths 18.6, 21.1 and 25.9 mm.
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
 public final class BsptThread implements PipeThread {
 
   private static final double TAPER = 1.0 / 16.0;
+
+  private static final Symbol A = BspFormulas.length("a");
+  private static final Symbol F = BspFormulas.length("f");
+  private static final Formula FIRST_CREST = Formula.of(
+      "Crest of the first thread",
+      "⟨c⟩ = ⟨d⟩ − ⟨a⟩ / 16",
+      ThreadFamily.BSPT.source(),
+      BspFormulas.length("c"),
+      BspFormulas.D,
+      A);
+  private static final Formula LAST_CREST = Formula.of(
+      "Crest at the end of the useful thread",
+      "⟨g⟩ = ⟨d⟩ + ⟨f⟩ / 16",
+      ThreadFamily.BSPT.source(),
+      BspFormulas.length("g"),
+      BspFormulas.D,
+      F);
+  private static final Formula USEFUL_THREAD = Formula.of(
+      "Useful thread",
+      "⟨l⟩ = ⟨a⟩ + ⟨f⟩",
+      ThreadFamily.BSPT.source(),
+      BspFormulas.length("l"),
+      A,
+      F);
 
   /** a, f, outside diameter of the pipe of JIS and of EN 10255 (0 where none is given) [mm]. */
   private record Inputs(double a, double f, double jis, double en) {}
@@ -191,7 +221,10 @@ public final class BsptThread implements PipeThread {
     return Limits.about(usefulLength(), gaugeTolerance());
   }
 
-  /** {@return the useful length a female thread must have at least, 0.8 of the useful length of R at the least gauge length} */
+  /**
+   * {@return the useful length a female thread must have at least, 0.8 of the useful length of R at the least gauge
+   * length}
+   */
   public Length leastFemaleUsefulLength() {
     return usefulLengthLimits().least().times(0.8);
   }
@@ -228,7 +261,10 @@ public final class BsptThread implements PipeThread {
     return Length.ofMetres(0.0);
   }
 
-  /** {@return the outside diameter of the pipe that carries the thread after EN 10255, as an encyclopedia gives it; empty for 1/16 and above 2} */
+  /**
+   * {@return the outside diameter of the pipe that carries the thread after EN 10255, as an encyclopedia gives it;
+   * empty for 1/16 and above 2}
+   */
   public Optional<Length> pipeDiameterEn10255() {
     return in.en > 0.0 ? Optional.of(mm(in.en)) : Optional.empty();
   }
@@ -247,40 +283,26 @@ public final class BsptThread implements PipeThread {
   }
 
   @Override
-  public Working working() {
-    Working.Builder out = Working.titled("R " + size() + ", basic dimensions");
-    BsppThread.basicSteps(out, atGaugePlane, source());
-    Term a = Term.of("a", "a", in.a, "mm", 4);
-    Term f = Term.of("f", "f", in.f, "mm", 4);
-    Term d = Term.of("d", "d", atGaugePlane.majorDiameter().millimetres(), "mm", 6);
-    return out.step(
-            "Crest of the first thread",
-            "⟨c⟩ = ⟨d⟩ − ⟨a⟩ / 16",
-            "⟨c⟩ = ⟨d⟩ - \\frac{⟨a⟩}{16}",
-            List.of(d, a),
-            Term.of(
-                "c",
-                "c",
-                section(Gender.MALE, Length.ofMetres(0.0)).major().millimetres(),
-                "mm",
-                5),
-            source())
+  public Working working(UnitSystem units) {
+    Working.Builder out = Working.titled("R " + size() + ", basic dimensions", units);
+    atGaugePlane.basicSteps(out, source());
+    Length end = Length.ofMetres(0.0);
+    return out.given(A, gaugeLength().metres(), 4)
+        .given(F, fittingAllowance().metres(), 4)
+        .step(FIRST_CREST.from(source()), section(Gender.MALE, end).major().metres(), 5)
         .step(
-            "Crest at the end of the useful thread",
-            "⟨g⟩ = ⟨d⟩ + ⟨f⟩ / 16",
-            "⟨g⟩ = ⟨d⟩ + \\frac{⟨f⟩}{16}",
-            List.of(d, f),
-            Term.of("g", "g", section(Gender.MALE, usefulLength()).major().millimetres(), "mm", 5),
-            source())
-        .step(
-            "Useful thread",
-            "⟨l⟩ = ⟨a⟩ + ⟨f⟩",
-            "⟨l⟩ = ⟨a⟩ + ⟨f⟩",
-            List.of(a, f),
-            Term.of("l", "l", usefulLength().millimetres(), "mm", 4),
-            source())
+            LAST_CREST.from(source()),
+            section(Gender.MALE, usefulLength()).major().metres(),
+            5)
+        .step(USEFUL_THREAD.from(source()), usefulLength().metres(), 4)
         .note("Gauging tolerance: R " + Digits.plain(gaugeToleranceTurns())
             + " turn(s) either way, Rc " + Digits.plain(femaleGaugeToleranceTurns()) + " turns.")
+        .answer(
+            BspFormulas.D2,
+            BspFormulas.D1,
+            FIRST_CREST.result(),
+            LAST_CREST.result(),
+            USEFUL_THREAD.result())
         .build();
   }
 

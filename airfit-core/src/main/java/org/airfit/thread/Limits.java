@@ -44,9 +44,21 @@ public record Limits(Length least, Length most) {
     return length.compareTo(least) >= 0 && length.compareTo(most) <= 0;
   }
 
+  /**
+   * Writes the limits in a unit.
+   *
+   * @param unit the unit
+   * @return both limits to 0.001 mm or 0.0001 in, such as "0.5082 to 0.5180 in"
+   */
+  public String format(LengthUnit unit) {
+    Objects.requireNonNull(unit, "unit");
+    int decimals = unit == LengthUnit.INCH ? 4 : 3;
+    return Digits.fixed(least.in(unit), decimals) + " to " + most.format(unit, decimals);
+  }
+
   /** {@return the limits in millimetres, such as "12.907 to 13.157 mm"} */
   @Override
   public String toString() {
-    return Digits.fixed(least.millimetres(), 3) + " to " + most.format(LengthUnit.MILLIMETRE, 3);
+    return format(LengthUnit.MILLIMETRE);
   }
 }

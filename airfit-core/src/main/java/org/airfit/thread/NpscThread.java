@@ -6,7 +6,9 @@ import org.airfit.internal.Digits;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.NominalThreadSize;
 import org.airfit.source.Source;
-import org.airfit.working.Term;
+import org.airfit.working.Formula;
+import org.airfit.working.Symbol;
+import org.airfit.working.UnitSystem;
 import org.airfit.working.Working;
 
 /**
@@ -26,14 +28,39 @@ import org.airfit.working.Working;
  * </tbody>
  * </table>
  *
- * <p><b>Valid</b> for sizes 1/8 to 4. <b>Source:</b> ASME B1.20.1-2013, section 4.2.1, one and a half turns either way; the rule of the minor
- * diameter is our reading of Machinery's Handbook, 27th ed., page 1864, table 4, all of whose rows it gives.
+ * <p><b>Valid</b> for sizes 1/8 to 4. <b>Source:</b> ASME B1.20.1-2013, section 4.2.1, one and a half turns either way;
+ * the rule of the minor diameter is our reading of Machinery's Handbook, 27th ed., page 1864, table 4, all of whose
+ * rows it gives.
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
 public final class NpscThread implements PipeThread {
 
   private static final double TOLERANCE_TURNS = 1.5;
+
+  private static final Source SOURCE = ThreadFamily.NPSC.source();
+  private static final Symbol E = NptFormulas.inches("e");
+  private static final Formula LEAST_PITCH = Formula.of(
+      "Least pitch diameter",
+      "⟨e⟩ = ⟨E1⟩ − 1.5 × ⟨p⟩ / 16",
+      SOURCE,
+      E,
+      NptFormulas.E1,
+      NptFormulas.P);
+  private static final Formula GREATEST_PITCH = Formula.of(
+      "Greatest pitch diameter",
+      "⟨g⟩ = ⟨E1⟩ + 1.5 × ⟨p⟩ / 16",
+      SOURCE,
+      NptFormulas.inches("g"),
+      NptFormulas.E1,
+      NptFormulas.P);
+  private static final Formula LEAST_MINOR = Formula.of(
+      "Least minor diameter",
+      "⟨k⟩ = ⟨e⟩ − 0.8 × ⟨p⟩",
+      SOURCE,
+      NptFormulas.inches("k"),
+      E,
+      NptFormulas.P);
 
   private final NptThread npt;
 
@@ -126,34 +153,15 @@ public final class NpscThread implements PipeThread {
     return family().source();
   }
 
+  /** {@inheritDoc} It is in inches in either system, as the standard is. */
   @Override
-  public Working working() {
-    Term e1 = Term.of("E1", "E_1", npt.pitchDiameterAtHandTight().inches(), "in", 6);
-    Term p = Term.of("p", "p", pitch().inches(), "in", 6);
-    Term least = Term.of("e", "e", pitchDiameter().least().inches(), "in", 6);
-    return Working.titled(size() + " NPSC, limits")
-        .include(npt.working())
-        .step(
-            "Least pitch diameter",
-            "⟨e⟩ = ⟨E1⟩ − 1.5 × ⟨p⟩ / 16",
-            "⟨e⟩ = ⟨E1⟩ - 1.5 \\cdot \\frac{⟨p⟩}{16}",
-            List.of(e1, p),
-            least,
-            source())
-        .step(
-            "Greatest pitch diameter",
-            "⟨g⟩ = ⟨E1⟩ + 1.5 × ⟨p⟩ / 16",
-            "⟨g⟩ = ⟨E1⟩ + 1.5 \\cdot \\frac{⟨p⟩}{16}",
-            List.of(e1, p),
-            Term.of("g", "g", pitchDiameter().most().inches(), "in", 6),
-            source())
-        .step(
-            "Least minor diameter",
-            "⟨k⟩ = ⟨e⟩ − 0.8 × ⟨p⟩",
-            "⟨k⟩ = ⟨e⟩ - 0.8 \\cdot ⟨p⟩",
-            List.of(least, p),
-            Term.of("k", "k", leastMinorDiameter().inches(), "in", 6),
-            source())
+  public Working working(UnitSystem units) {
+    return Working.titled(size() + " NPSC, limits", units)
+        .include(npt.working(units), NptFormulas.E1, NptFormulas.P)
+        .step(LEAST_PITCH, pitchDiameter().least().metres(), 6)
+        .step(GREATEST_PITCH, pitchDiameter().most().metres(), 6)
+        .step(LEAST_MINOR, leastMinorDiameter().metres(), 6)
+        .answer(LEAST_PITCH.result(), GREATEST_PITCH.result(), LEAST_MINOR.result())
         .build();
   }
 

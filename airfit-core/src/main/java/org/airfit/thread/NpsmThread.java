@@ -6,9 +6,12 @@ import java.util.Map;
 import java.util.Objects;
 import org.airfit.internal.Digits;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.NominalThreadSize;
 import org.airfit.source.Source;
-import org.airfit.working.Term;
+import org.airfit.working.Formula;
+import org.airfit.working.Symbol;
+import org.airfit.working.UnitSystem;
 import org.airfit.working.Working;
 
 /**
@@ -29,10 +32,11 @@ import org.airfit.working.Working;
  * </tbody>
  * </table>
  *
- * <p>The widths of the limits have no formula and are tabulated. <b>Valid</b> for sizes 1/8 to 4. <b>Source:</b> ASME B1.20.1, table of NPSM,
- * as reproduced in Machinery's Handbook, 27th ed., page 1865, table 5, and on a gauge trade page, for 1/8 to 2 without 3/8 and 1-1/4; the
- * widths of 3/8, 1-1/4 and 2-1/2 to 4 are from memory. A footnote of the handbook gives 0.666025 p for the major diameter; that is the rule of
- * another thread, NPSL, and gives no row of this one.
+ * <p>The widths of the limits have no formula and are tabulated. <b>Valid</b> for sizes 1/8 to 4. <b>Source:</b> ASME
+ * B1.20.1, table of NPSM, as reproduced in Machinery's Handbook, 27th ed., page 1865, table 5, and on a gauge trade
+ * page, for 1/8 to 2 without 3/8 and 1-1/4; the widths of 3/8, 1-1/4 and 2-1/2 to 4 are from memory. A footnote of the
+ * handbook gives 0.666025 p for the major diameter; that is the rule of another thread, NPSL, and gives no row of this
+ * one.
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
@@ -40,6 +44,30 @@ public final class NpsmThread implements PipeThread {
 
   private static final double MAJOR_OVER_PITCH = 0.649519;
   private static final double MINOR_OVER_PITCH = 0.433013;
+
+  private static final Symbol ALLOWANCE = NptFormulas.inches("a");
+  private static final Symbol E = NptFormulas.inches("e");
+  private static final Formula MALE_PITCH = Formula.of(
+      "Greatest pitch diameter of the male thread",
+      "⟨e⟩ = ⟨E1⟩ − ⟨a⟩",
+      ThreadFamily.NPSM.source(),
+      E,
+      NptFormulas.E1,
+      ALLOWANCE);
+  private static final Formula MALE_MAJOR = Formula.of(
+      "Greatest major diameter of the male thread",
+      "⟨d⟩ = ⟨e⟩ + 0.649519 × ⟨p⟩",
+      ThreadFamily.NPSM.source(),
+      NptFormulas.inches("d"),
+      E,
+      NptFormulas.P);
+  private static final Formula FEMALE_MINOR = Formula.of(
+      "Least minor diameter of the female thread",
+      "⟨k⟩ = ⟨E1⟩ − 0.433013 × ⟨p⟩",
+      ThreadFamily.NPSM.source(),
+      NptFormulas.inches("k"),
+      NptFormulas.E1,
+      NptFormulas.P);
 
   /** Allowance, and widths of the limits of male major and pitch, female minor and pitch [in]. */
   private record Inputs(
@@ -124,7 +152,10 @@ public final class NpsmThread implements PipeThread {
     return npt.pitch();
   }
 
-  /** {@return the height of the thread between the greatest male major and the least female minor diameter, (0.649519 + 0.433013)/2 p} */
+  /**
+   * {@return the height of the thread between the greatest male major and the least female minor diameter, (0.649519 +
+   * 0.433013)/2 p}
+   */
   @Override
   public Length height() {
     return pitch().times(0.5 * (MAJOR_OVER_PITCH + MINOR_OVER_PITCH));
@@ -164,7 +195,9 @@ public final class NpsmThread implements PipeThread {
         npt.pitchDiameterAtHandTight().minus(pitch().times(MINOR_OVER_PITCH)), in.femaleMinor);
   }
 
-  /** {@return the diameters; roots, which the standard leaves to the tool, are taken 0.649519 p from the pitch diameter} */
+  /**
+   * {@return the diameters; roots, which the standard leaves to the tool, are taken 0.649519 p from the pitch diameter}
+   */
   @Override
   public ThreadSection section(Gender gender, Length depth) {
     Objects.requireNonNull(gender, "gender");
@@ -203,37 +236,22 @@ public final class NpsmThread implements PipeThread {
             "ASME B1.20.1, table of NPSM, row " + size() + ": widths of the limits");
   }
 
+  /** {@inheritDoc} It is in inches in either system, as the standard is; limits are told in the units asked for. */
   @Override
-  public Working working() {
-    Term e1 = Term.of("E1", "E_1", npt.pitchDiameterAtHandTight().inches(), "in", 6);
-    Term p = Term.of("p", "p", pitch().inches(), "in", 6);
-    Term e = Term.of("e", "e", malePitchDiameter().most().inches(), "in", 6);
-    return Working.titled(size() + " NPSM, limits")
-        .include(npt.working())
-        .step(
-            "Greatest pitch diameter of the male thread",
-            "⟨e⟩ = ⟨E1⟩ − ⟨a⟩",
-            "⟨e⟩ = ⟨E1⟩ - ⟨a⟩",
-            List.of(e1, Term.of("a", "a", in.allowance, "in", 4)),
-            e,
-            source())
-        .step(
-            "Greatest major diameter of the male thread",
-            "⟨d⟩ = ⟨e⟩ + 0.649519 × ⟨p⟩",
-            "⟨d⟩ = ⟨e⟩ + 0.649519 \\cdot ⟨p⟩",
-            List.of(e, p),
-            Term.of("d", "d", maleMajorDiameter().most().inches(), "in", 6),
-            source())
-        .step(
-            "Least minor diameter of the female thread",
-            "⟨k⟩ = ⟨E1⟩ − 0.433013 × ⟨p⟩",
-            "⟨k⟩ = ⟨E1⟩ - 0.433013 \\cdot ⟨p⟩",
-            List.of(e1, p),
-            Term.of("k", "k", femaleMinorDiameter().least().inches(), "in", 6),
-            source())
-        .note("Male: major " + maleMajorDiameter() + ", pitch " + malePitchDiameter()
-            + ". Female: minor " + femaleMinorDiameter() + ", pitch " + femalePitchDiameter()
+  public Working working(UnitSystem units) {
+    LengthUnit unit = units.smallLengthUnit();
+    return Working.titled(size() + " NPSM, limits", units)
+        .include(npt.working(units), NptFormulas.E1, NptFormulas.P)
+        .given(ALLOWANCE, allowance().metres(), 4)
+        .step(MALE_PITCH.from(source()), malePitchDiameter().most().metres(), 6)
+        .step(MALE_MAJOR.from(source()), maleMajorDiameter().most().metres(), 6)
+        .step(FEMALE_MINOR.from(source()), femaleMinorDiameter().least().metres(), 6)
+        .note("Male: major " + maleMajorDiameter().format(unit) + ", pitch "
+            + malePitchDiameter().format(unit) + ". Female: minor "
+            + femaleMinorDiameter().format(unit) + ", pitch "
+            + femalePitchDiameter().format(unit)
             + ".")
+        .answer(MALE_PITCH.result(), MALE_MAJOR.result(), FEMALE_MINOR.result())
         .build();
   }
 

@@ -8,7 +8,7 @@ import org.airfit.internal.Digits;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.NominalThreadSize;
 import org.airfit.source.Source;
-import org.airfit.working.Term;
+import org.airfit.working.UnitSystem;
 import org.airfit.working.Working;
 
 /**
@@ -34,7 +34,9 @@ import org.airfit.working.Working;
  * <tr><td>n, p</td><td>threads per inch, pitch</td><td>1/in, in</td></tr>
  * <tr><td>h</td><td>height of the thread</td><td>in</td></tr>
  * <tr><td>E0</td><td>pitch diameter at the small end of the male thread</td><td>in</td></tr>
- * <tr><td>E1, L1</td><td>pitch diameter at the hand-tight plane, and the hand-tight engagement; L1 is tabulated, it has no formula</td><td>in</td></tr>
+ * <tr><td>E1, L1</td>
+ *     <td>pitch diameter at the hand-tight plane, and the hand-tight engagement; L1 is tabulated, it has no
+ *     formula</td><td>in</td></tr>
  * <tr><td>E2, L2</td><td>pitch diameter at the end of the effective thread, and its length</td><td>in</td></tr>
  * <tr><td>E3, L3</td><td>pitch diameter inside the female thread, wrench make-up length</td><td>in</td></tr>
  * <tr><td>L4, V</td><td>whole length of the male thread, its vanish part</td><td>in</td></tr>
@@ -44,9 +46,10 @@ import org.airfit.working.Working;
  * </tbody>
  * </table>
  *
- * <p>Because E5 + h = D, the crests meet the pipe at L5. <b>Valid</b> for sizes 1/16 to 4. <b>Source:</b> ASME B1.20.1-2013, tables 1 and 2
- * and the formulas above them, in copies; L1 of 1/8 and 1/4 is 0.1615 and 0.2278 in, where older editions have 0.180 and 0.200 in.
- * The gauging tolerance of one turn is from memory of section 3.2; of NPSC, one and a half turns were read.
+ * <p>Because E5 + h = D, the crests meet the pipe at L5. <b>Valid</b> for sizes 1/16 to 4. <b>Source:</b> ASME
+ * B1.20.1-2013, tables 1 and 2 and the formulas above them, in copies; L1 of 1/8 and 1/4 is 0.1615 and 0.2278 in, where
+ * older editions have 0.180 and 0.200 in. The gauging tolerance of one turn is from memory of section 3.2; of NPSC, one
+ * and a half turns were read.
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
@@ -266,7 +269,10 @@ public final class NptThread implements PipeThread {
     return ThreadSection.about(inches(pitchDiameter), inches(h()), inches(h()));
   }
 
-  /** {@return what a caliper reads on the first thread of the male end, crests not truncated: not D, and not the nominal size} */
+  /**
+   * {@return what a caliper reads on the first thread of the male end, crests not truncated: not D, and not the nominal
+   * size}
+   */
   public Length firstThreadCrestDiameter() {
     return inches(e0() + h());
   }
@@ -326,140 +332,43 @@ public final class NptThread implements PipeThread {
     return SOURCE;
   }
 
-  private static Term in(String symbol, double value) {
-    return Term.of(symbol, symbol.charAt(0) + "_" + symbol.substring(1), value, "in", 6);
-  }
-
+  /** {@inheritDoc} It is in inches in either system, as the standard is. */
   @Override
-  public Working working() {
-    Term d = Term.of("D", "D", in.d, "in", 6);
-    Term p = Term.of("p", "p", p(), "in", 6);
-    Term h = Term.of("h", "h", h(), "in", 6);
-    Term e0 = in("E0", e0());
-    Term l1 = in("L1", in.l1);
-    Term l2 = in("L2", l2());
-    Term l3 = in("L3", wrenchTurns() * p());
-    Term l5 = in("L5", l5());
-    Term v = Term.of("V", "V", 3.47 * p(), "in", 6);
-    Working.Builder out = Working.titled(size + " NPT, basic dimensions")
-        .step(
-            "Pitch",
-            "⟨p⟩ = (1 in) / ⟨n⟩",
-            "⟨p⟩ = \\frac{1\\,\\mathrm{in}}{⟨n⟩}",
-            List.of(Term.of("n", "n", in.n, "", 4)),
-            p,
-            SOURCE)
-        .step(
-            "Height of the thread",
-            "⟨h⟩ = 0.8 × ⟨p⟩",
-            "⟨h⟩ = 0.8 \\cdot ⟨p⟩",
-            List.of(p),
-            h,
-            SOURCE)
-        .step(
-            "Pitch diameter at the small end",
-            "⟨E0⟩ = ⟨D⟩ − (0.05 × ⟨D⟩ + 1.1 in) × ⟨p⟩ / (1 in)",
-            "⟨E0⟩ = ⟨D⟩ - (0.05 \\cdot ⟨D⟩ + 1.1\\,\\mathrm{in}) \\cdot ⟨p⟩ / (1\\,\\mathrm{in})",
-            List.of(d, p),
-            e0,
-            SOURCE);
-    cone(out, "Pitch diameter at the hand-tight plane", "E1", "+", l1, e0, e1());
-    out.step(
-        "Effective length",
-        "⟨L2⟩ = (0.8 × ⟨D⟩ + 6.8 in) × ⟨p⟩ / (1 in)",
-        "⟨L2⟩ = (0.8 \\cdot ⟨D⟩ + 6.8\\,\\mathrm{in}) \\cdot ⟨p⟩ / (1\\,\\mathrm{in})",
-        List.of(d, p),
-        l2,
-        SOURCE);
-    cone(
-        out,
-        "Pitch diameter at the end of the effective thread",
-        "E2",
-        "+",
-        l2,
-        e0,
-        pitchDiameterAtEffectiveEnd().inches());
-    out.step(
-        "Wrench make-up",
-        "⟨L3⟩ = ⟨w⟩ × ⟨p⟩",
-        "⟨L3⟩ = ⟨w⟩ \\cdot ⟨p⟩",
-        List.of(Term.of("w", "w", wrenchTurns(), "", 2), p),
-        l3,
-        SOURCE);
-    cone(
-        out,
-        "Pitch diameter inside the female thread",
-        "E3",
-        "-",
-        l3,
-        e0,
-        pitchDiameterInside().inches());
-    out.step("Vanish thread", "⟨V⟩ = 3.47 × ⟨p⟩", "⟨V⟩ = 3.47 \\cdot ⟨p⟩", List.of(p), v, SOURCE)
-        .step(
-            "Whole length",
-            "⟨L4⟩ = ⟨L2⟩ + ⟨V⟩",
-            "⟨L4⟩ = ⟨L2⟩ + ⟨V⟩",
-            List.of(l2, v),
-            in("L4", overallLength().inches()),
-            SOURCE)
-        .step(
-            "Full crests",
-            "⟨L5⟩ = ⟨L2⟩ − 2 × ⟨p⟩",
-            "⟨L5⟩ = ⟨L2⟩ - 2 \\cdot ⟨p⟩",
-            List.of(l2, p),
-            l5,
-            SOURCE);
-    cone(
-        out,
-        "Pitch diameter at the end of the full crests",
-        "E5",
-        "+",
-        l5,
-        e0,
-        pitchDiameterAtFullCrests().inches());
-    return out.step(
-            "Check: there the crests meet the pipe",
-            "⟨D⟩ = ⟨E5⟩ + ⟨h⟩",
-            "⟨D⟩ = ⟨E5⟩ + ⟨h⟩",
-            List.of(in("E5", pitchDiameterAtFullCrests().inches()), h),
-            d,
-            SOURCE)
-        .step(
-            "Minor diameter at the small end",
-            "⟨K0⟩ = ⟨E0⟩ − ⟨h⟩",
-            "⟨K0⟩ = ⟨E0⟩ - ⟨h⟩",
-            List.of(e0, h),
-            in("K0", minorDiameterAtSmallEnd().inches()),
-            SOURCE)
-        .step(
-            "Crest of the first thread",
-            "⟨d⟩ = ⟨E0⟩ + ⟨h⟩",
-            "⟨d⟩ = ⟨E0⟩ + ⟨h⟩",
-            List.of(e0, h),
-            Term.of("d", "d", firstThreadCrestDiameter().inches(), "in", 6),
-            SOURCE)
-        .step(
-            "Bore at the mouth of the female thread",
-            "⟨b⟩ = ⟨E1⟩ − ⟨h⟩",
-            "⟨b⟩ = ⟨E1⟩ - ⟨h⟩",
-            List.of(in("E1", e1()), h),
-            Term.of("b", "b", femaleMouthDiameter().inches(), "in", 6),
-            SOURCE)
-        .note("Gauging tolerance: one turn either way, "
-            + Digits.fixed(p(), 5) + " in on L1 and "
+  public Working working(UnitSystem units) {
+    return Working.titled(size + " NPT, basic dimensions", units)
+        .given(NptFormulas.N, in.n, 4)
+        .given(NptFormulas.D, pipeDiameter().metres(), 6)
+        .given(NptFormulas.L1, handTightLength().metres(), 6)
+        .given(NptFormulas.W, wrenchTurns(), 2)
+        .step(NptFormulas.PITCH, pitch().metres(), 6)
+        .step(NptFormulas.HEIGHT, height().metres(), 6)
+        .step(NptFormulas.SMALL_END, pitchDiameterAtSmallEnd().metres(), 6)
+        .step(NptFormulas.HAND_TIGHT, pitchDiameterAtHandTight().metres(), 6)
+        .step(NptFormulas.EFFECTIVE_LENGTH, effectiveLength().metres(), 6)
+        .step(NptFormulas.EFFECTIVE_END, pitchDiameterAtEffectiveEnd().metres(), 6)
+        .step(NptFormulas.WRENCH, wrenchLength().metres(), 6)
+        .step(NptFormulas.INSIDE, pitchDiameterInside().metres(), 6)
+        .step(NptFormulas.VANISH, vanishLength().metres(), 6)
+        .step(NptFormulas.WHOLE, overallLength().metres(), 6)
+        .step(NptFormulas.FULL_CRESTS, fullCrestLength().metres(), 6)
+        .step(NptFormulas.FULL_CRESTS_END, pitchDiameterAtFullCrests().metres(), 6)
+        .step(NptFormulas.CRESTS_MEET_PIPE, pipeDiameter().metres(), 6)
+        .step(NptFormulas.MINOR, minorDiameterAtSmallEnd().metres(), 6)
+        .step(NptFormulas.CREST, firstThreadCrestDiameter().metres(), 6)
+        .step(NptFormulas.BORE, femaleMouthDiameter().metres(), 6)
+        .note("Gauging tolerance: one turn either way, " + Digits.fixed(p(), 5) + " in on L1 and "
             + Digits.fixed(TAPER * p(), 5) + " in on a diameter.")
+        .answer(
+            NptFormulas.P,
+            NptFormulas.E1,
+            NptFormulas.E2,
+            NptFormulas.E3,
+            NptFormulas.L4,
+            NptFormulas.PIPE_CREST,
+            NptFormulas.K0,
+            NptFormulas.FIRST_CREST,
+            NptFormulas.MOUTH)
         .build();
-  }
-
-  private static void cone(
-      Working.Builder out, String what, String e, String sign, Term l, Term e0, double result) {
-    out.step(
-        what,
-        "⟨" + e + "⟩ = ⟨E0⟩ " + sign.replace('-', '−') + " ⟨" + l.symbol() + "⟩ / 16",
-        "⟨" + e + "⟩ = ⟨E0⟩ " + sign + " \\frac{⟨" + l.symbol() + "⟩}{16}",
-        List.of(e0, l),
-        in(e, result),
-        SOURCE);
   }
 
   @Override

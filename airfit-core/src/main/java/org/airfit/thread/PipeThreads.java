@@ -32,8 +32,9 @@ public final class PipeThreads {
   }
 
   /**
-   * Obtains how many threads a standard cuts to the inch. All families of 60° have the threads per inch of NPT at the same size, all of 55°
-   * those of G; for the dryseal families, whose tables were not seen, that is from memory of ASME B1.20.3.
+   * Obtains how many threads a standard cuts to the inch. All families of 60° have the threads per inch of NPT at the
+   * same size, all of 55° those of G; for the dryseal families, whose tables were not seen, that is from memory of ASME
+   * B1.20.3.
    *
    * @param family the family
    * @param size the size, one of {@link ThreadFamily#sizes()}

@@ -4,9 +4,13 @@ import java.util.List;
 import java.util.Objects;
 import org.airfit.internal.Digits;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.NominalThreadSize;
 import org.airfit.source.Source;
-import org.airfit.working.Term;
+import org.airfit.working.Formula;
+import org.airfit.working.Symbol;
+import org.airfit.working.UnitSystem;
+import org.airfit.working.ValueKind;
 import org.airfit.working.Working;
 
 /**
@@ -16,13 +20,24 @@ import org.airfit.working.Working;
  *   basic diameters d, d2, d1 of G; each may be T2/2/16 smaller or larger, which is 1.25 P/16 to size 2
  * </pre>
  *
- * <p>P is the pitch [mm], T2/2 the tolerance of the gauge plane of Rc [mm]. Because Rp may be smaller than basic and a male G may be at basic
- * size, G may bind in Rp. <b>Valid</b> for sizes 1/16 to 4 without 3-1/2. <b>Source:</b> ISO 7-1 as quoted in JIS B 0203:1999; the rule of a
- * sixteenth in notes on GB 7306-87. JIS prints 0.181 mm at 11 per inch, the rule gives 0.180.
+ * <p>P is the pitch [mm], T2/2 the tolerance of the gauge plane of Rc [mm]. Because Rp may be smaller than basic and a
+ * male G may be at basic size, G may bind in Rp. <b>Valid</b> for sizes 1/16 to 4 without 3-1/2. <b>Source:</b> ISO 7-1
+ * as quoted in JIS B 0203:1999; the rule of a sixteenth in notes on GB 7306-87. JIS prints 0.181 mm at 11 per inch, the
+ * rule gives 0.180.
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
 public final class RpThread implements PipeThread {
+
+  private static final Symbol TURNS = Symbol.of("w", ValueKind.NUMBER);
+  private static final Symbol PITCH = BspFormulas.length("P");
+  private static final Formula TOLERANCE = Formula.of(
+      "Tolerance of a diameter",
+      "⟨t⟩ = ⟨w⟩ × ⟨P⟩ / 16",
+      ThreadFamily.RP.source(),
+      BspFormulas.length("t"),
+      TURNS,
+      PITCH);
 
   private final BsptThread taper;
 
@@ -120,19 +135,16 @@ public final class RpThread implements PipeThread {
   }
 
   @Override
-  public Working working() {
-    return Working.titled("Rp " + size() + ", basic dimensions and limits")
-        .include(taper.working())
-        .step(
-            "Tolerance of a diameter",
-            "⟨t⟩ = ⟨w⟩ × ⟨P⟩ / 16",
-            "⟨t⟩ = ⟨w⟩ \\cdot \\frac{⟨P⟩}{16}",
-            List.of(
-                Term.of("w", "w", taper.femaleGaugeToleranceTurns(), "", 3),
-                Term.of("P", "P", 25.4 / threadsPerInch(), "mm", 5)),
-            Term.of("t", "t", diameterTolerance().millimetres(), "mm", 3),
-            source())
-        .note("Minor " + minorDiameter() + ", pitch " + pitchDiameter() + ".")
+  public Working working(UnitSystem units) {
+    LengthUnit unit = units.smallLengthUnit();
+    return Working.titled("Rp " + size() + ", basic dimensions and limits", units)
+        .include(taper.working(units))
+        .given(TURNS, taper.femaleGaugeToleranceTurns(), 3)
+        .given(PITCH, Length.ofMillimetres(25.4 / threadsPerInch()).metres(), 5)
+        .step(TOLERANCE, diameterTolerance().metres(), 3)
+        .note("Minor " + minorDiameter().format(unit) + ", pitch "
+            + pitchDiameter().format(unit) + ".")
+        .answer(TOLERANCE.result())
         .build();
   }
 

@@ -9,8 +9,9 @@ import org.airfit.source.Source;
 /**
  * The families of pipe threads met on compressed-air parts.
  *
- * <p>What a family is stands here; {@link PipeThreads} finds the geometry of a size. Of the dryseal families (NPTF, PTF-SAE SHORT,
- * NPSF, NPSI) no table was seen: it is known what they mate with, but they have no {@link PipeThread}. Their sizes are from memory.
+ * <p>What a family is stands here; {@link PipeThreads} finds the geometry of a size. Of the dryseal families (NPTF,
+ * PTF-SAE SHORT, NPSF, NPSI) no table was seen: it is known what they mate with, but they have no {@link PipeThread}.
+ * Their sizes are from memory.
  */
 public enum ThreadFamily {
   /** American taper pipe thread: 60°, taper 1:16, seals on the thread with a sealant. */

@@ -9,7 +9,8 @@ import org.airfit.source.Source;
  * <pre>
  *   parallel: H/p = 1 / (2 tan α)      taper: H/p = (cot α − tan²β tan α) / 2,  tan β = 1/32
  *   60°: h = 0.8 p (the most a truncated thread may be high)      55°: h = 0.640327 P = 2/3 of the parallel H
- *   55°, parallel: r = (H/6) sin α / (1 − sin α) = 0.137329 P, the circle that touches both flanks and cuts H/6 off the sharp crest
+ *   55°, parallel: r = (H/6) sin α / (1 − sin α) = 0.137329 P,
+ *                  the circle that touches both flanks and cuts H/6 off the sharp crest
  * </pre>
  *
  * <table class="striped">

@@ -9,7 +9,9 @@ import org.airfit.internal.Statistics;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.NominalThreadSize;
 
-/** One thread that readings may mean, and how well they go with it; the model is that of {@link ThreadIdentification}. */
+/**
+ * One thread that readings may mean, and how well they go with it; the model is that of {@link ThreadIdentification}.
+ */
 final class ThreadHypothesis {
 
   static final List<ThreadFamily> FAMILIES = List.of(
@@ -52,7 +54,10 @@ final class ThreadHypothesis {
   private final double perTurn;
   private final double fullTurns;
 
-  /** The pipe itself [mm], which the crests of a male NPT meet at the end of their full length, and how many turns it is met before the eye says no. */
+  /**
+   * The pipe itself [mm], which the crests of a male NPT meet at the end of their full length, and how many turns it is
+   * met before the eye says no.
+   */
   private final double pipe;
 
   private final double onPipeTurns;
@@ -237,7 +242,9 @@ final class ThreadHypothesis {
     return Statistics.normalBetween((y - high) / u, (y - low) / u) / (high - low);
   }
 
-  /** How far the readings lie from this thread: diameters in millimetres, a pitch 0.05 mm away counts like a millimetre. */
+  /**
+   * How far the readings lie from this thread: diameters in millimetres, a pitch 0.05 mm away counts like a millimetre.
+   */
   double distance(ThreadReadings r) {
     double first = r.firstCrest().millimetres();
     double outside = Math.max(0.0, Math.max(least - first, first - most));

@@ -14,7 +14,11 @@ import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.safety.Caution;
 import org.airfit.source.Source;
-import org.airfit.working.Term;
+import org.airfit.working.Formula;
+import org.airfit.working.Symbol;
+import org.airfit.working.UnitSystem;
+import org.airfit.working.ValueKind;
+import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
 /**
@@ -31,30 +35,54 @@ import org.airfit.working.Working;
  * <thead><tr><th>symbol</th><th>meaning</th><th>unit</th></tr></thead>
  * <tbody>
  * <tr><td>y1, y2, u</td><td>first and last crest as read, uncertainty of a diameter</td><td>mm</td></tr>
- * <tr><td>s, f</td><td>by how much this piece is larger than basic on all its crests, and how often that is</td><td>mm</td></tr>
- * <tr><td>lo, hi</td><td>crest of the basic thread at the ends of the stretch where the reading may have been taken</td><td>mm</td></tr>
+ * <tr><td>s, f</td><td>by how much this piece is larger than basic on all its crests, and how often that is</td>
+ *     <td>mm</td></tr>
+ * <tr><td>lo, hi</td><td>crest of the basic thread at the ends of the stretch where the reading may have been
+ *     taken</td><td>mm</td></tr>
  * <tr><td>P, p, u_P</td><td>pitch read, pitch of the standard, uncertainty</td><td>mm</td></tr>
  * <tr><td>A, α, u_A</td><td>flank angle read, of the standard, uncertainty</td><td>°</td></tr>
  * </tbody>
  * </table>
  *
- * <p>Both diameters lie on one cone. Of a taper thread s is the gauging error, normal with the tolerance as two standard deviations, less what
- * the crests are cut, evenly from nothing to the most; of a straight thread all sizes within its limits are equally likely. The first crest
- * is read within one turn of the end, the last one within two turns of the end of the full thread (of a female thread anywhere in its deeper
- * three quarters); a single diameter of a male taper thread may come from anywhere along it. The crests of a male NPT meet the pipe where their
- * full length ends, and the next two turns, which still look whole, measure as much as the pipe. The eye is right about a taper 19 times in
- * 20.
+ * <p>Both diameters lie on one cone. Of a taper thread s is the gauging error, normal with the tolerance as two
+ * standard deviations, less what the crests are cut, evenly from nothing to the most; of a straight thread all sizes
+ * within its limits are equally likely. The first crest is read within one turn of the end, the last one within two
+ * turns of the end of the full thread (of a female thread anywhere in its deeper three quarters); a single diameter of
+ * a male taper thread may come from anywhere along it. The crests of a male NPT meet the pipe where their full length
+ * ends, and the next two turns, which still look whole, measure as much as the pipe. The eye is right about a taper 19
+ * times in 20.
  *
- * <p>None of these has a prior of 0.05 and even densities: 0 to 120 mm of diameter, 3 mm of difference between the diameters, 0 to 3 mm
- * of pitch, 50° to 65° of flank angle. NPT, R, Rc and G share the rest equally; NPSC, NPSM and Rp are met less often and weigh a fifth.
- * These numbers are choices of this project, not data.
+ * <p>None of these has a prior of 0.05 and even densities: 0 to 120 mm of diameter, 3 mm of difference between the
+ * diameters, 0 to 3 mm of pitch, 50° to 65° of flank angle. NPT, R, Rc and G share the rest equally; NPSC, NPSM and Rp
+ * are met less often and weigh a fifth. These numbers are choices of this project, not data.
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
-public final class ThreadIdentification {
+public final class ThreadIdentification implements Worked {
 
   private static final double DECIDED = 0.95;
   private static final double CONTENDER = 0.01;
+
+  private static final Symbol PITCH_READ = Symbol.of("P", ValueKind.SMALL_LENGTH);
+  private static final Symbol PITCH = Symbol.of("p", ValueKind.SMALL_LENGTH);
+  private static final Symbol UNCERTAINTY = Symbol.of("u", ValueKind.SMALL_LENGTH);
+  private static final Symbol WEIGHT = Symbol.of("w", ValueKind.NUMBER);
+  private static final Symbol EVIDENCE = Symbol.of("s", "\\Sigma", ValueKind.NUMBER);
+  private static final Formula DEVIATION = Formula.of(
+      "Pitch against the standard",
+      "⟨z⟩ = (⟨P⟩ − ⟨p⟩) / ⟨u⟩",
+      ThreadFamily.NPT.source(),
+      Symbol.of("z", ValueKind.NUMBER),
+      PITCH_READ,
+      PITCH,
+      UNCERTAINTY);
+  private static final Formula CHANCE = Formula.of(
+      "Chance of the likeliest",
+      "⟨c⟩ = ⟨w⟩ / ⟨s⟩",
+      Source.derived("Bayes' rule over all pipe threads of this gender; priors of this project"),
+      Symbol.of("c", ValueKind.NUMBER),
+      WEIGHT,
+      EVIDENCE);
 
   private final ThreadReadings readings;
   private final List<ThreadCandidate> candidates;
@@ -232,60 +260,58 @@ public final class ThreadIdentification {
     }
     return List.of(new Caution(
         "Do not try it under pressure",
-        "A thread that is not known must not be put under pressure with one that seems to fit: threads of two standards can run in, hold for a"
+        "A thread that is not known must not be put under pressure with one that seems to fit: threads of two "
+            + "standards can run in, hold for a"
             + " while and come apart.",
         Source.handbook("article on thread compatibility; geometry of the standards")));
   }
 
-  /** {@return how the ranking was reached: the leading thread against the readings, step by step} */
-  public Working working() {
+  /**
+   * Tells how the ranking was reached: the leading thread against the readings, step by step.
+   *
+   * @param units the units to show numbers in
+   */
+  @Override
+  public Working working(UnitSystem units) {
+    LengthUnit unit = units.smallLengthUnit();
+    int decimals = units.either(2, 4);
     ThreadCandidate best = candidates.get(0);
+    String label = best.thread().label();
     PipeThread thread = geometry(best.thread());
-    Source source = best.thread().family().source();
     Working.Builder out = Working.titled(
-        (readings.gender() == Gender.MALE ? "Male" : "Female") + " thread from " + readings);
+        (readings.gender() == Gender.MALE ? "Male" : "Female") + " thread from " + readings, units);
     readings.pitch().ifPresent(read -> {
-      double u = readings.pitchUncertainty().orElseThrow().millimetres();
-      double standard = 25.4 / thread.threadsPerInch();
-      out.step(
-          "Pitch against " + best.thread().label(),
-          "⟨z⟩ = (⟨P⟩ − ⟨p⟩) / ⟨u⟩",
-          "⟨z⟩ = \\frac{⟨P⟩ - ⟨p⟩}{⟨u⟩}",
-          List.of(
-              millimetres("P", read.millimetres()),
-              millimetres("p", standard),
-              millimetres("u", u)),
-          new Term("z", "z", Digits.fixed((read.millimetres() - standard) / u, 1), ""),
-          source);
+      double u = readings.pitchUncertainty().orElseThrow().metres();
+      double standard = Length.ofMillimetres(25.4 / thread.threadsPerInch()).metres();
+      out.given(PITCH_READ, read.metres(), 5)
+          .given(PITCH, standard, 5)
+          .given(UNCERTAINTY, u, 5)
+          .step(
+              DEVIATION
+                  .named("Pitch against " + label)
+                  .from(best.thread().family().source()),
+              (read.metres() - standard) / u,
+              2);
     });
-    out.note("The first crest of " + best.thread().label() + " may measure "
-        + thread.firstCrest(readings.gender()) + ", basic "
+    out.note("The first crest of " + label + " may measure "
+        + thread.firstCrest(readings.gender()).format(unit) + ", basic "
         + thread
             .section(readings.gender(), Length.ofMetres(0.0))
             .crest(readings.gender())
-            .format(LengthUnit.MILLIMETRE, 3)
-        + "; read " + readings.firstCrest().format(LengthUnit.MILLIMETRE, 2) + ".");
+            .format(unit, units.either(3, 4))
+        + "; read " + readings.firstCrest().format(unit, decimals) + ".");
     readings
         .lastCrest()
         .ifPresent(last -> out.note("The last crest differs from the first by "
-            + Digits.fixed(last.millimetres() - readings.firstCrest().millimetres(), 2)
-            + " mm; a taper thread grows 1 mm on 16."));
-    out.step(
-        "Chance of " + best.thread().label(),
-        "⟨c⟩ = ⟨w⟩ / ⟨s⟩",
-        "⟨c⟩ = \\frac{⟨w⟩}{⟨s⟩}",
-        List.of(
-            Term.of("w", "w", best.probability() * evidence, "", 5),
-            Term.of("s", "\\Sigma", evidence, "", 5)),
-        Term.of("c", "c", best.probability(), "", 3),
-        Source.derived("Bayes' rule over all pipe threads of this gender; priors of this project"));
-    return out.note(
-            "Answer: " + inWords() + ". None of these: " + percent(unknownProbability) + ".")
-        .build();
-  }
-
-  private static Term millimetres(String symbol, double value) {
-    return new Term(symbol, symbol, Digits.fixed(value, 5), "mm");
+            + Digits.fixed(last.in(unit) - readings.firstCrest().in(unit), decimals) + " "
+            + unit.symbol() + "; a taper thread grows 1 " + unit.symbol() + " on 16."));
+    out.given(WEIGHT, best.probability() * evidence, 5)
+        .given(EVIDENCE, evidence, 5)
+        .step(CHANCE.named("Chance of " + label), best.probability(), 3)
+        .note("Answer: " + inWords() + ". None of these: " + percent(unknownProbability) + ".");
+    return readings.pitch().isPresent()
+        ? out.answer(DEVIATION.result(), CHANCE.result()).build()
+        : out.answer(CHANCE.result()).build();
   }
 
   /** {@return the standards compared} */

@@ -11,9 +11,10 @@ import org.jspecify.annotations.Nullable;
 /**
  * What a caliper, a pitch gauge and the eye say of a pipe thread.
  *
- * <p>Only the first crest is asked for: the diameter over the first full thread of a male thread, or the bore between the crests at the mouth
- * of a female one. Everything else makes the answer firmer. Uncertainties are standard uncertainties; those given unless told otherwise
- * (0.03 mm on a diameter, 0.05 mm on a length over pitches, 1 % on a leaf of a pitch gauge) are judgements from memory.
+ * <p>Only the first crest is asked for: the diameter over the first full thread of a male thread, or the bore between
+ * the crests at the mouth of a female one. Everything else makes the answer firmer. Uncertainties are standard
+ * uncertainties; those given unless told otherwise (0.03 mm on a diameter, 0.05 mm on a length over pitches, 1 % on a
+ * leaf of a pitch gauge) are judgements from memory.
  *
  * <p>This class is immutable, thread-safe and value-based; {@code with} methods return fuller readings.
  */
@@ -103,8 +104,8 @@ public final class ThreadReadings {
   }
 
   /**
-   * Adds the diameter over the crests of the last full thread, of a female thread the bore between the deepest crests that can be reached. It
-   * tells taper from parallel.
+   * Adds the diameter over the crests of the last full thread, of a female thread the bore between the deepest crests
+   * that can be reached. It tells taper from parallel.
    *
    * @param crest the diameter
    * @return this with {@code crest}

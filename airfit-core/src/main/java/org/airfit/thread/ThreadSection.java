@@ -7,8 +7,8 @@ import org.airfit.quantity.LengthUnit;
 /**
  * The three diameters of a thread in one plane square to its axis, at basic size.
  *
- * <p>On a male thread the major diameter lies over the crests and the minor diameter in the roots; on a female thread the minor diameter is
- * the bore between the crests and the major diameter lies in the roots.
+ * <p>On a male thread the major diameter lies over the crests and the minor diameter in the roots; on a female thread
+ * the minor diameter is the bore between the crests and the major diameter lies in the roots.
  *
  * @param major the largest diameter
  * @param pitch the diameter where ridge and groove are equally wide

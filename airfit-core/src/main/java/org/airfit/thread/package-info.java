@@ -2,20 +2,18 @@
  * Pipe threads: their geometry, and what a thread in the hand is.
  *
  * <p>"What is this?" is {@link org.airfit.thread.ThreadIdentification#of(ThreadReadings)}. "What does it measure?" is a
- * {@link org.airfit.thread.PipeThread}, computed from the formulas of its standard and not looked up. "Will this go into
- * that?" is asked of {@code org.airfit.joint}.
+ * {@link org.airfit.thread.PipeThread}, computed from the formulas of its standard and not looked up. "Will this go
+ * into that?" is asked of {@code org.airfit.joint}.
  *
  * <h2>Specification</h2>
  * <ul>
- *   <li>NPT, NPSC and NPSM after ASME B1.20.1; R, Rc and Rp after ISO 7-1; G after ISO 228-1, classes A and B; sizes 1/16 to 4, as far as
- *       the standard has them. All were seen in copies and quotations, not in the originals. The dryseal threads of ASME B1.20.3 are known to
- *       mating only.
- *   <li>Where printed tables and formulas differ in the last digit, the formula stands. L1 of NPT and the gauge length of R have none and are
- *       tabulated.
- *   <li>Steel pipe after ASME B36.10M, copper tube after ASTM B88, plastic tube, hose bores after ISO 1307: tables with the source of every
- *       row, read on first use.
- *   <li>A size a standard does not have is refused with the nearest it has. An ambiguous thread is a result, and names the reading that would
- *       settle it. A pair of 60° and 55° threads is never said to seal.
+ *   <li>NPT, NPSC and NPSM after ASME B1.20.1; R, Rc and Rp after ISO 7-1; G after ISO 228-1, classes A and B; sizes
+ *       1/16 to 4, as far as the standard has them. All were seen in copies and quotations, not in the originals. The
+ *       dryseal threads of ASME B1.20.3 are known to mating only.
+ *   <li>Where printed tables and formulas differ in the last digit, the formula stands. L1 of NPT and the gauge length
+ *       of R have none and are tabulated.
+ *   <li>A size a standard does not have is refused with the nearest it has. An ambiguous thread is a result, and names
+ *       the reading that would settle it. A pair of 60° and 55° threads is never said to seal.
  *   <li>Numbers from memory and common practice say so in their {@link org.airfit.source.Source}.
  *   <li>Everything is immutable and thread-safe. A {@code null} argument throws {@link NullPointerException}.
  * </ul>

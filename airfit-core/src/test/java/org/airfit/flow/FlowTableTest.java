@@ -58,6 +58,7 @@ class FlowTableTest {
   }
 
   @Test
+  @SuppressWarnings("NullAway") // what a caller without null checks could pass
   void a_sheet_that_cannot_be_is_refused() {
     assertThatIllegalArgumentException()
         .isThrownBy(FlowTableTest::of)
@@ -74,7 +75,8 @@ class FlowTableTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> of(point(10.0, 7.0)))
         .withMessageStartingWith("drops of a table must be below the inlet pressure");
-    assertThat(of(point(10.0, 0.1), point(11.0, 0.1), point(12.0, 6.999)).points()).hasSize(3);
+    assertThat(of(point(10.0, 0.1), point(11.0, 0.1), point(12.0, 6.999)).points())
+        .hasSize(3);
     assertThatNullPointerException()
         .isThrownBy(() -> FlowElements.ofTable(AIR, List.of(point(1.0, 0.1)), null))
         .withMessage("source");

@@ -8,6 +8,8 @@ import java.util.Collections;
 import java.util.List;
 import org.airfit.quantity.Length;
 import org.airfit.source.Basis;
+import org.airfit.working.UnitSystem;
+import org.assertj.core.api.ThrowableAssert;
 import org.junit.jupiter.api.Test;
 
 class ChainTest {
@@ -127,5 +129,39 @@ class ChainTest {
     assertThatThrownBy(() -> new Chain<>(end, end, List.of(NIPPLE), List.of()))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("must be one more than the 1 adapters, were 0");
+  }
+
+  @Test
+  void a_chain_cannot_be_made_up_of_pairs_that_do_not_follow_each_other() {
+    End from = End.parse("1/4 NPT male");
+    End to = End.parse("G 1/4 female");
+    Piece adapter = piece("adapter", "1/4 NPT female", "G 1/4 male", 8.0);
+    End dryseal = End.parse("1/4 NPTF female");
+    Mating in = Mating.of(from, adapter.one());
+    Mating out = Mating.of(adapter.other(), to);
+    Chain<Piece> chain = new Chain<>(from, to, List.of(adapter), List.of(in, out));
+    assertThat(chain).isEqualTo(Chain.between(from, to, List.of(adapter)));
+    refused(() -> new Chain<>(to, to, List.of(adapter), List.of(in, out)), "mating 1 must be of");
+    refused(
+        () -> new Chain<>(from, from, List.of(adapter), List.of(in, out)), "mating 2 must be of");
+    refused(
+        () -> new Chain<>(from, to, List.of(adapter), List.of(Mating.of(from, dryseal), out)),
+        "mating before adapter must be of 1/4 NPT female or G 1/4 male");
+    End other = End.parse("G 1/2 female");
+    refused(
+        () -> new Chain<>(
+            from, other, List.of(adapter), List.of(in, Mating.of(adapter.other(), other))),
+        "must be sound");
+    List<Mating> pairs = new ArrayList<>(List.of(in, out));
+    Chain<Piece> kept = new Chain<>(from, to, List.of(adapter), pairs);
+    pairs.clear();
+    assertThat(kept.matings()).containsExactly(in, out);
+    assertThat(kept.working(UnitSystem.US).toText()).contains("0.315 in");
+  }
+
+  private static void refused(ThrowableAssert.ThrowingCallable attempt, String problem) {
+    assertThatThrownBy(attempt)
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining(problem);
   }
 }

@@ -8,6 +8,7 @@ import org.airfit.Comparison;
 import org.airfit.Evidence;
 import org.airfit.Pencil;
 import org.airfit.quantity.Length;
+import org.airfit.working.Completeness;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -44,7 +45,8 @@ class HoseBendTest {
 
   @Test
   void its_working_can_be_followed_with_a_pencil() {
-    Pencil.check(bend(90.0, 450.0, 70.0).working());
+    Pencil.check(bend(90.0, 450.0, 70.0));
+    Completeness.check(bend(90.0, 450.0, 70.0));
   }
 
   @Test

@@ -15,7 +15,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Facts of {@code hose_facts.csv}; its rules on safety are in the tests of {@code safety}, its example of a bend in {@link HoseBendTest}. */
+/**
+ * Facts of {@code hose_facts.csv}; its rules on safety are in the tests of {@code safety}, its example of a bend in
+ * {@link HoseBendTest}.
+ */
 class HoseRulesTest {
 
   private static Row fact(String topic) {

@@ -21,6 +21,8 @@ import org.airfit.thread.NpsmThread;
 import org.airfit.thread.NptThread;
 import org.airfit.thread.RpThread;
 import org.airfit.thread.ThreadFamily;
+import org.airfit.working.Completeness;
+import org.airfit.working.UnitSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -324,9 +326,9 @@ class MatingTest {
     mixed(row, "bsp_tpi", g.threadsPerInch());
     mixed(row, "npt_pitch_mm", npt.pitch().millimetres());
     mixed(row, "bsp_pitch_mm", 25.4 / g.threadsPerInch());
-    mixed(row, "pitch_diff_mm", a.pitchDifferenceMillimetres());
-    mixed(row, "pitch_error_4_threads_mm", 4.0 * Math.abs(a.pitchDifferenceMillimetres()));
-    mixed(row, "pitch_error_10_threads_mm", 10.0 * Math.abs(a.pitchDifferenceMillimetres()));
+    mixed(row, "pitch_diff_mm", a.pitchDifference().millimetres());
+    mixed(row, "pitch_error_4_threads_mm", 4.0 * Math.abs(a.pitchDifference().millimetres()));
+    mixed(row, "pitch_error_10_threads_mm", 10.0 * Math.abs(a.pitchDifference().millimetres()));
     double nptFirst = npt.firstThreadCrestDiameter().millimetres();
     double nptLast = npt.pipeDiameter().millimetres();
     double rFirst = r.section(Gender.MALE, ThreadTables.END).major().millimetres();
@@ -341,12 +343,12 @@ class MatingTest {
         row,
         "pitch_dia_diff_at_gauge_plane_npt_minus_bsp_mm",
         npt.pitchDiameterAtHandTight().millimetres() - g.pitchDiameter().millimetres());
-    mixed(row, "a_pitch_clearance_mm", a.pitchClearanceMillimetres());
-    mixed(row, "a_crest_clearance_mm", a.crestClearanceMillimetres());
+    mixed(row, "a_pitch_clearance_mm", a.pitchClearance().millimetres());
+    mixed(row, "a_crest_clearance_mm", a.crestClearance().millimetres());
     mixed(row, "a_est_turns_basic", a.turns().orElseThrow());
     mixed(row, "a_est_turns_max_truncation", a.turnsWithCutCrests().orElseThrow());
-    mixed(row, "b_pitch_clearance_mm", b.pitchClearanceMillimetres());
-    mixed(row, "b_root_clearance_mm", b.rootClearanceMillimetres());
+    mixed(row, "b_pitch_clearance_mm", b.pitchClearance().millimetres());
+    mixed(row, "b_root_clearance_mm", b.rootClearance().millimetres());
     mixed(row, "b_est_turns_basic", b.turns().orElseThrow());
     mixed(row, "b_est_turns_max_truncation", b.turnsWithCutCrests().orElseThrow());
     assertThat(a.isSamePitch()).isEqualTo(row.text("same_tpi").equals("yes"));
@@ -385,7 +387,8 @@ class MatingTest {
       new ThreadMismatch(npt, BsptThread.of(size)),
       new ThreadMismatch(BsppThread.of(size), npt)
     }) {
-      Pencil.check(mix.working());
+      Pencil.check(mix);
+      Completeness.check(mix);
       assertThat(mix.working().toText()).contains("never relied on to seal");
       assertThat(mix.verdict().isSound()).isFalse();
     }
@@ -418,6 +421,21 @@ class MatingTest {
         NptThread.of(NominalThreadSize.ONE_EIGHTH), BsppThread.of(NominalThreadSize.ONE_EIGHTH));
     assertThat(eighth.startsAtTheLimits()).isFalse();
     assertThat(eighth.inWords()).contains("does not start").contains("0.09 mm");
+  }
+
+  @Test
+  void equal_ends_mate_equally() {
+    Mating mating = mating("1/4 NPT male", "1/4 NPT female");
+    assertThat(mating("1/4 MNPT", "1/4 FIP")).isEqualTo(mating).hasSameHashCodeAs(mating);
+    assertThat(mating("1/4 NPT female", "1/4 NPT male")).isNotEqualTo(mating);
+    assertThat(mating("3/8 NPT male", "3/8 NPT female")).isNotEqualTo(mating);
+    assertThat(mating).hasToString(mating.inWords());
+    Engagement engagement = mating.engagement().orElseThrow();
+    assertThat(engagement)
+        .isEqualTo(Engagement.of(NptThread.of(NominalThreadSize.ONE_QUARTER)))
+        .hasSameHashCodeAs(Engagement.of(NptThread.of(NominalThreadSize.ONE_QUARTER)))
+        .isNotEqualTo(Engagement.of(NptThread.of(NominalThreadSize.ONE_EIGHTH)));
+    assertThat(engagement.inWords(UnitSystem.US)).endsWith(" in in all");
   }
 
   @Test

@@ -15,8 +15,8 @@ import org.airfit.thread.RpThread;
 import org.airfit.thread.ThreadForm;
 
 /**
- * Everything a printed table of threads and pipe may hold, computed again, so that a printed value can be judged without knowing what is wrong
- * with it.
+ * Everything a printed table of threads and pipe may hold, computed again, so that a printed value can be judged
+ * without knowing what is wrong with it.
  */
 final class Recomputed {
 
@@ -103,7 +103,8 @@ final class Recomputed {
    * @param what the series, size and quantity it claims to be, with its unit
    * @param printed the value
    * @param half half a unit of its last digit
-   * @return "right", or "last digit" where it is off by at most one unit of it, or the quantities of any size that are printed so, or "wrong"
+   * @return "right", or "last digit" where it is off by at most one unit of it, or the quantities of any size that are
+   *     printed so, or "wrong"
    */
   static List<String> judge(String what, double printed, double half) {
     Double ours = VALUES.get(what);

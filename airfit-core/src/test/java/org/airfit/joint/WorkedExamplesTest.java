@@ -92,7 +92,8 @@ class WorkedExamplesTest {
         "W22",
         () -> 4.0
             * new ThreadMismatch(quarter, BsppThread.of(NominalThreadSize.ONE_QUARTER))
-                .pitchDifferenceMillimetres());
+                .pitchDifference()
+                .millimetres());
     OURS.put(
         "W23", () -> Tube.steelPipe(NominalThreadSize.ONE_QUARTER, 80).bore().millimetres());
   }

@@ -56,7 +56,8 @@ class LineSolutionTest {
     assertThat(length).asString().contains("chokes in a longer one");
     assertThat(flow.massFlow().kilogramsPerSecond())
         .isEqualTo(
-            model.element(HOSE)
+            model
+                .element(HOSE)
                 .largest(
                     AIR.pressure().pascals(),
                     AIR.temperature().kelvins(),

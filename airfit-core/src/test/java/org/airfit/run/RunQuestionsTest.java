@@ -137,8 +137,8 @@ class RunQuestionsTest {
     Run run = Run.from(EIGHT.at(AbsolutePressure.ofBar(12.0)), ATMOSPHERE)
         .through("coupling", part(0.500933847, 1.0069e-5))
         .through("hose", HOSE.withBore(Length.ofMillimetres(4.00000023)));
-    RunResult balance = run.balance(
-        ToolDemand.following("tool", air(0.155396584), AbsolutePressure.ofBar(7.0)));
+    RunResult balance =
+        run.balance(ToolDemand.following("tool", air(0.155396584), AbsolutePressure.ofBar(7.0)));
     assertThat(delivered(balance).choking()).isPresent();
     for (UnitSystem units : UnitSystem.values()) {
       assertThat(balance.working(units).answers()).hasSize(1);

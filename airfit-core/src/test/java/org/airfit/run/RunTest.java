@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import java.lang.management.ManagementFactory;
 import java.util.List;
 import java.util.stream.Stream;
 import org.airfit.Comparison;
@@ -235,6 +236,22 @@ class RunTest {
     assertThat(shop().at(most.times(1.001)).cautions())
         .extracting(caution -> caution.title())
         .contains("More than a tenth of the pressure is lost");
+  }
+
+  /** The searches ask for it far oftener than anybody looks at an answer. */
+  @Test
+  void the_number_at_the_tool_allocates_nothing() {
+    RunPath path = shop().path();
+    com.sun.management.ThreadMXBean threads =
+        (com.sun.management.ThreadMXBean) ManagementFactory.getThreadMXBean();
+    double sum = path.pascalsAtTool(0.01);
+    long before = threads.getCurrentThreadAllocatedBytes();
+    for (int i = 1; i <= 1_000; i++) {
+      sum += path.pascalsAtTool(1.0e-5 * i);
+    }
+    long bytes = threads.getCurrentThreadAllocatedBytes() - before;
+    assertThat(sum).isPositive();
+    assertThat(bytes).isLessThan(4_000); // an object each would be 16,000 and more
   }
 
   @Test

@@ -19,7 +19,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Every regulation of {@code safety_rules.csv}: that airfit knows it, and that its limit lies where the row says, bound and all. */
+/**
+ * Every regulation of {@code safety_rules.csv}: that airfit knows it, and that its limit lies where the row says,
+ * bound and all.
+ */
 class SafetyRulesTableTest {
 
   /** A rule, and a situation made from the number it limits. */
@@ -118,7 +121,10 @@ class SafetyRulesTableTest {
         .isEqualTo(expected);
   }
 
-  /** Rows without a rule of their own: two are what {@link Medium} refuses, three are told as sources or recalled with an uncertain clause. */
+  /**
+   * Rows without a rule of their own: two are what {@link Medium} refuses, three are told as sources or recalled with
+   * an uncertain clause.
+   */
   @Test
   void every_row_is_known_or_said_why_not() {
     assertThat(Rows.of(SafetyRulesTableTest.class, "safety_rules.csv")

@@ -2,12 +2,14 @@ package org.airfit.safety;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 class SituationTest {
 
@@ -39,5 +41,57 @@ class SituationTest {
     builder.quickCouplers().toolOnHose(Length.ofInches(1.0));
     assertThat(Ruling.cautions(before)).hasSize(1);
     assertThat(Ruling.cautions(builder.build())).hasSize(4);
+  }
+
+  @Test
+  void situations_and_rulings_compare_by_value() {
+    Situation cleaning = Situation.describe().cleaning(LINE).build();
+    assertThat(cleaning)
+        .isEqualTo(Situation.describe().cleaning(LINE).build())
+        .hasSameHashCodeAs(Situation.describe().cleaning(LINE).build())
+        .isNotEqualTo(Situation.describe().cleaning(LINE).formsOrMillScale().build())
+        .isNotEqualTo(Situation.describe().clothing(LINE).build())
+        .isNotEqualTo("a situation");
+    assertThat(cleaning.toString()).startsWith("Situation{cleaning pressure=");
+    Ruling ruling = Ruling.of(SafetyRule.CLEANING_CONSTRUCTION, cleaning);
+    assertThat(ruling)
+        .isEqualTo(Ruling.of(SafetyRule.CLEANING_CONSTRUCTION, cleaning))
+        .hasSameHashCodeAs(Ruling.of(SafetyRule.CLEANING_CONSTRUCTION, cleaning))
+        .isNotEqualTo(Ruling.of(SafetyRule.CLEANING_MARINE_TERMINALS, cleaning))
+        .isNotEqualTo(Ruling.of(
+            SafetyRule.CLEANING_CONSTRUCTION,
+            Situation.describe().cleaning(GaugePressure.ofPsi(121.0)).build()))
+        .hasToString(
+            "Cleaning pressure (construction): not allowed. 120 psig against at most 30 psig.");
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void a_judgement_reads_its_label(Judgement judgement) {
+    assertThat(Judgement.parse(judgement.toString())).isEqualTo(judgement);
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void a_medium_reads_its_label(Medium medium) {
+    assertThat(Medium.parse(medium.toString())).isEqualTo(medium);
+  }
+
+  @Test
+  @SuppressWarnings("NullAway") // what a caller without null checks could pass
+  void what_is_missing_is_named() {
+    assertThatNullPointerException()
+        .isThrownBy(() -> Ruling.of(SafetyRule.HOISTING, null))
+        .withMessage("situation");
+    assertThatNullPointerException()
+        .isThrownBy(() -> Ruling.cautions(null))
+        .withMessage("situation");
+    assertThatNullPointerException()
+        .isThrownBy(() -> Situation.describe().ratedParts(LINE, null))
+        .withMessage("lowest");
+    assertThatNullPointerException()
+        .isThrownBy(() -> Situation.describe().receiver(null, LINE))
+        .withMessage("rating");
+    assertThatNullPointerException().isThrownBy(() -> Medium.parse(null)).withMessage("text");
   }
 }

@@ -21,7 +21,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** What a customer may add to the bare job: other media, several profiles, heat and cold, a hose of their own, the shop's own mark. */
+/**
+ * What a customer may add to the bare job: other media, several profiles, heat and cold, a hose of their own, the
+ * shop's own mark.
+ */
 class CustomerTest {
 
   private static Finding of(Proposal proposal, Rule rule) {
@@ -207,7 +210,10 @@ class CustomerTest {
         });
   }
 
-  /** A check of the trade, without a source: two plugs of one profile carry the same flow, whatever thread is behind them. */
+  /**
+   * A check of the trade, without a source: two plugs of one profile carry the same flow, whatever thread is behind
+   * them.
+   */
   @Test
   void the_thread_of_a_plug_does_not_change_what_arrives() {
     List<Double> arrives = new ArrayList<>();

@@ -147,10 +147,8 @@ final class EveryCombination {
 
   /** The drop of an adapter in front of everything else [mPa]. */
   private long drop(Part.Adapter adapter) {
-    AirState supply = job.toOutlet().stillAir();
-    Run alone = Run.from(
-        job.toOutlet() == null ? supply : atOutlet().orElse(supply),
-        job.toOutlet().atmosphere());
+    Run alone =
+        Run.from(atOutlet().orElse(job.toOutlet().stillAir()), job.toOutlet().atmosphere());
     return atOutlet().isEmpty()
         ? Long.MAX_VALUE / 100
         : alone
@@ -165,7 +163,7 @@ final class EveryCombination {
   }
 
   private Optional<AirState> atOutlet() {
-    return Optional.ofNullable(job.atOutlet());
+    return job.atOutlet().map(job.toOutlet().stillAir()::at);
   }
 
   private static List<Part> bought(List<? extends Part> parts) {

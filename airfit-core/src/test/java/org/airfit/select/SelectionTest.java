@@ -10,7 +10,10 @@ import org.airfit.line.Conduit;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.PressureUnit;
+import org.airfit.run.LargestFlow;
 import org.airfit.safety.Caution;
+import org.airfit.working.UnitSystem;
 import org.junit.jupiter.api.Test;
 
 class SelectionTest {
@@ -134,9 +137,9 @@ class SelectionTest {
     assertThat(joint.adapters()).extracting(Part::id).containsExactly("nipple");
     assertThat(joint.inWords()).contains("1/2 NPT female", "through part nipple");
     assertThat(best.partsList()).extracting(line -> line.part().id()).contains("nipple");
-    assertThat(best.run().largestFlow(GaugePressure.ofBar(6.2)))
+    assertThat(best.run().largestFlow(GaugePressure.ofBar(6.2)).map(LargestFlow::massFlow))
         .as("the adapter's bore is in the run")
-        .hasValueSatisfying(most -> assertThat(most.massFlow())
+        .hasValueSatisfying(most -> assertThat(most)
             .isLessThan(fitting(select(Shelf.job(), Shelf.parts()))
                 .best()
                 .run()
@@ -409,6 +412,22 @@ class SelectionTest {
   }
 
   @Test
+  void working_speaks_us_units_where_they_are_asked_for() {
+    Selection.Proposals answer = fitting(select(Shelf.job(), Shelf.parts()));
+    assertThat(answer.best().findings(UnitSystem.US))
+        .extracting(Finding::outcome)
+        .isEqualTo(answer.best().findings().stream().map(Finding::outcome).toList());
+    assertThat(answer.working(UnitSystem.US).toText())
+        .contains("psig", "it needs 89.9 psig at ", "ft of hose", "No rule is broken.")
+        .doesNotContain("bar(g)");
+    Selection nothing = select(Shelf.job().reach(Length.ofMetres(10.5)), Shelf.parts());
+    assertThat(nothing.working(UnitSystem.US).toText())
+        .contains("32.81 ft of hose", "Not met: Hose reaches.", "No combination of parts meets")
+        .doesNotContain("bar(g)");
+    assertThat(nothing.working().toText()).contains("10 m of hose").doesNotContain("psi");
+  }
+
+  @Test
   void a_lone_combination_says_so() {
     assertThat(fitting(select(Shelf.job(), without("narrow"))).whyBest()).contains("bar(g)");
     List<Part> lone = List.of(
@@ -429,5 +448,30 @@ class SelectionTest {
     Proposal bare = fitting(select(Shelf.job(), Shelf.parts())).best();
     assertThat(Shelf.pascalsAtTool(piped)).isLessThan(Shelf.pascalsAtTool(bare));
     assertThat(Optional.of(piped.requirement().toOutlet().stillAir())).contains(Shelf.SUPPLY);
+  }
+
+  /** A pipe that happens to be called like the hose must not lend it its loss. */
+  @Test
+  void the_pressure_loss_of_the_hose_is_its_own_whatever_the_pipe_is_called() {
+    Conduit pipe =
+        Conduit.of(Length.ofMillimetres(20.9), Length.ofMetres(5.0), Length.ofMillimetres(0.045));
+    Proposal best = fitting(select(Shelf.job().pipe("part 10 mm hose", pipe), Shelf.parts()))
+        .best();
+    String loss = best.result()
+        .<String>fold(
+            delivered -> delivered.shares().get(2).drop().format(PressureUnit.BAR, 2),
+            starved -> "none");
+    assertThat(best.result()
+            .<String>fold(
+                delivered -> delivered.shares().get(0).drop().format(PressureUnit.BAR, 2),
+                starved -> "none"))
+        .as("the pipe's")
+        .isNotEqualTo(loss);
+    assertThat(best.partsList())
+        .filteredOn(line -> line.part() instanceof Part.Hose)
+        .singleElement()
+        .extracting(PartsLine::reason)
+        .asString()
+        .endsWith("pressure loss " + loss);
   }
 }

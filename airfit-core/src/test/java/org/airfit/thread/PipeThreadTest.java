@@ -14,6 +14,7 @@ import org.airfit.Rows.Row;
 import org.airfit.ThreadTables;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.NominalThreadSize;
+import org.airfit.working.Completeness;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -30,7 +31,8 @@ class PipeThreadTest {
   @ParameterizedTest
   @MethodSource("threads")
   void the_working_prints_a_calculation_a_calculator_repeats(PipeThread thread) {
-    Pencil.check(thread.working());
+    Pencil.check(thread);
+    Completeness.check(thread);
     assertThat(thread.working().toLatex()).doesNotContain("⟨");
   }
 

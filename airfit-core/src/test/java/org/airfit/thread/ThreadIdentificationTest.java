@@ -13,6 +13,7 @@ import org.airfit.Rows.Row;
 import org.airfit.joint.End;
 import org.airfit.quantity.Length;
 import org.airfit.thread.ThreadIdentification.SettlingReading;
+import org.airfit.working.Completeness;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -100,7 +101,10 @@ class ThreadIdentificationTest {
             told -> assertThat(told.candidates().get(0).thread().label()).isEqualTo("G 1/4 male"));
   }
 
-  /** The overlap of trap 7: NPSM 1/2 from 20.65 to 20.90 mm, G 1/2 from 20.671 to 20.955 mm, both 14 per inch and parallel. */
+  /**
+   * The overlap of trap 7: NPSM 1/2 from 20.65 to 20.90 mm, G 1/2 from 20.671 to 20.955 mm, both 14 per inch and
+   * parallel.
+   */
   @Test
   void npsm_and_g_of_one_half_are_told_apart_by_nothing_but_the_flanks() {
     ThreadReadings readings =
@@ -205,7 +209,8 @@ class ThreadIdentificationTest {
   void the_working_can_be_worked_again(ThreadReadings readings) {
     ThreadIdentification answer = ThreadIdentification.of(readings);
     assertThat(answer.readings()).isSameAs(readings);
-    Pencil.check(answer.working());
+    Pencil.check(answer);
+    Completeness.check(answer);
     assertThat(answer.working().toText()).contains("None of these").contains("first crest of");
     assertThat(ThreadIdentification.sources()).hasSize(6);
   }
