@@ -42,8 +42,9 @@ class LineSearchTest {
       // a search that starts from a usual friction factor comes as near as a factor of three to a
       // jump that it has to
       // do with
-      nearJump |=
-          (reynolds > 2300.0 / 3.0 && reynolds < 3.0 * 2300.0) || loss instanceof LineLoss.Choked;
+      boolean nearTransition = reynolds > 2300.0 / 3.0 && reynolds < 3.0 * 2300.0;
+      nearJump |= nearTransition;
+      nearJump |= loss instanceof LineLoss.Choked;
       if (loss instanceof LineLoss.Flowing flowing) {
         nearJump |= flowing.outletMach() > 0.5
             || flowing.outlet().pressure().pascals()
