@@ -58,7 +58,8 @@ public final class Statistics {
       return -0.5 * middle * middle - LN_SQRT_TWO_PI + Math.log(high - low);
     }
     if (low < 0.0) {
-      return Math.log(0.5 * (ErrorFunction.erf(high * SQRT_HALF) + ErrorFunction.erf(-low * SQRT_HALF)));
+      return Math.log(
+          0.5 * (ErrorFunction.erf(high * SQRT_HALF) + ErrorFunction.erf(-low * SQRT_HALF)));
     }
     double scaled = ErrorFunction.scaledErfc(low * SQRT_HALF)
         - Math.exp(-0.5 * (high - low) * (high + low)) * ErrorFunction.scaledErfc(high * SQRT_HALF);

@@ -16,11 +16,10 @@ import org.airfit.working.Working;
  */
 final class IdentificationWorking {
 
-  static final Source BAYES = Source.handbook("Bayes' rule");
   private static final Source UNKNOWN = Source.commonPractice(
       "this project's choice: an unknown plug lies anywhere in 10 mm, dimension by dimension, and shows a clue as often as not");
 
-  static final int DIGITS = 7;
+  private static final int DIGITS = ProfileWorking.DIGITS;
 
   /** Profiles less likely than this are not shown one by one. */
   private static final double SHOWN_ABOVE = 1.0e-6;
@@ -65,8 +64,8 @@ final class IdentificationWorking {
       }
     }
     ProfileCandidate best = shown.get(0);
-    boolean inNumbers = best.probability() > TOLD_ABOVE
-        && Math.abs(best.logLikelihood()) < LOGARITHM_KNOWN_TO;
+    boolean inNumbers =
+        best.probability() > TOLD_ABOVE && Math.abs(best.logLikelihood()) < LOGARITHM_KNOWN_TO;
     for (int k = 1; k <= shown.size(); k++) {
       Working profile = ProfileWorking.of(evidence, shown.get(k - 1), logLikelihood(k), units);
       if (inNumbers) {
@@ -139,7 +138,7 @@ final class IdentificationWorking {
         Formula.of(
             "sum of all weights, against the best profile",
             sum.toString(),
-            BAYES,
+            ProfileWorking.BAYES,
             symbols.toArray(new Symbol[0])),
         total,
         DIGITS);
@@ -168,7 +167,7 @@ final class IdentificationWorking {
         : Formula.of(
             what,
             result + weight(prior(k), logLikelihood(k)) + " / ⟨S⟩",
-            BAYES,
+            ProfileWorking.BAYES,
             chance(k),
             prior(k),
             logLikelihood(k),

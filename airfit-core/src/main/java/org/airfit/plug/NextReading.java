@@ -38,7 +38,6 @@ public record NextReading(
     Objects.requireNonNull(ball, "ball");
   }
 
-
   /** {@return what to do and what to expect of it, in plain words} */
   public String inWords() {
     return "Measure the " + dimension + " (" + how(dimension, ball) + "). " + effect();

@@ -27,7 +27,6 @@ public record Outlier(KnownPiece piece, Dimension dimension, double g, double cr
     Objects.requireNonNull(dimension, "dimension");
   }
 
-
   /** {@return the size that differs} */
   public Length length() {
     return java.util.Objects.requireNonNull(piece.sizes().get(dimension));

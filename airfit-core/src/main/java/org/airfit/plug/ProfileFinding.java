@@ -20,7 +20,6 @@ public record ProfileFinding(Severity severity, String message) {
     Objects.requireNonNull(message, "message");
   }
 
-
   /** How sure a finding is. */
   public enum Severity {
     /** No plug can have these sizes. */

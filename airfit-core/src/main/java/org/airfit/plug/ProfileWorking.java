@@ -16,7 +16,11 @@ import org.airfit.working.Working;
 /** Writes down how the readings and clues lie to one profile, up to the logarithm of their likelihood. */
 final class ProfileWorking {
 
-  private static final int DIGITS = IdentificationWorking.DIGITS;
+  /** How many digits of a likelihood are printed. */
+  static final int DIGITS = 7;
+
+  static final Source BAYES = Source.handbook("Bayes' rule");
+
   private static final double METRES_PER_MM = 1.0e-3;
 
   private static final Source NORMAL =
@@ -36,8 +40,8 @@ final class ProfileWorking {
   private static final Symbol TAIL = Symbol.of("tail", "p_\\mathrm{tail}", ValueKind.NUMBER);
   private static final Symbol MISSING = Symbol.of("m", ValueKind.NUMBER);
 
-  private static final Formula SCATTER = Formula.of(
-      "scatter expected of the reading", "⟨σ⟩ = √(⟨s⟩² + ⟨u⟩²)", NORMAL, SIGMA, S, U);
+  private static final Formula SCATTER =
+      Formula.of("scatter expected of the reading", "⟨σ⟩ = √(⟨s⟩² + ⟨u⟩²)", NORMAL, SIGMA, S, U);
   private static final Formula HOW_OFTEN = Formula.of(
       "how often a genuine plug fits as badly; below 0.01 it does not match",
       "⟨tail⟩ = Q(⟨k⟩/2, ⟨χ²⟩/2)",
@@ -92,8 +96,9 @@ final class ProfileWorking {
     }
     int unread = evidence.readings().size() - residuals.size();
     if (unread > 0) {
-      out.note("The profile does not know " + unread
-          + " of the dimensions read as they were taken; each counts ln(1/10), as for an unknown plug.");
+      out.note(
+          "The profile does not know " + unread
+              + " of the dimensions read as they were taken; each counts ln(1/10), as for an unknown plug.");
     }
     List<Symbol> answers = new ArrayList<>();
     if (!misfits.isEmpty()) {
@@ -126,8 +131,7 @@ final class ProfileWorking {
       double chance = clue.chance(candidate.profile());
       out.note("Clue " + number + ", " + clue + ": a plug of this profile shows it with the chance "
           + Digits.significant(chance, DIGITS) + ".");
-      Symbol log =
-          Symbol.of("ln c" + number, "\\ln c_{" + number + "}", ValueKind.NUMBER);
+      Symbol log = Symbol.of("ln c" + number, "\\ln c_{" + number + "}", ValueKind.NUMBER);
       out.given(log, Math.log(chance), DIGITS);
       densities.add(log);
     }
@@ -145,7 +149,7 @@ final class ProfileWorking {
         Formula.of(
             "logarithm of the likelihood",
             "⟨" + result.text() + "⟩ = " + sum,
-            IdentificationWorking.BAYES,
+            BAYES,
             with(symbols, result)),
         candidate.logLikelihood(),
         DIGITS);
@@ -218,10 +222,11 @@ final class ProfileWorking {
     if (expected.wear() > 0.0) {
       out.note(nearest(expected) + ".");
       out.given(
-          NEAREST,
-          Math.max(expected.low(), Math.min(expected.high(), y)) * METRES_PER_MM,
+          NEAREST, Math.max(expected.low(), Math.min(expected.high(), y)) * METRES_PER_MM, DIGITS);
+      out.step(
+          difference("misfit from the nearest size allowed", misfit, NEAREST),
+          residual.sigmas(),
           DIGITS);
-      out.step(difference("misfit from the nearest size allowed", misfit, NEAREST), residual.sigmas(), DIGITS);
       out.note(density(residual.spread(), true) + " ln f = "
           + Digits.significant(expected.logDensity(y), DIGITS) + ".");
       out.given(logDensity, expected.logDensity(y), DIGITS);
@@ -305,8 +310,7 @@ final class ProfileWorking {
       this.c = Symbol.of("c" + number, ValueKind.SMALL_LENGTH);
       this.e = Symbol.of("e" + number, ValueKind.SMALL_LENGTH);
       this.weight = Symbol.of("W" + number, ValueKind.NUMBER);
-      this.ownMisfit =
-          Symbol.of("z(e" + number + ")", "z_{e" + number + "}", ValueKind.NUMBER);
+      this.ownMisfit = Symbol.of("z(e" + number + ")", "z_{e" + number + "}", ValueKind.NUMBER);
       String letter = error.isPlain() ? "g" : "F";
       this.ofErrors = Symbol.of(
           "ln " + letter + number,
@@ -315,8 +319,9 @@ final class ProfileWorking {
     }
 
     void write() {
-      out.note("The readings with the " + group.caliper().label()
-          + " share its error e, which has the standard deviation c; what else they may be off is each one's own.");
+      out.note(
+          "The readings with the " + group.caliper().label()
+              + " share its error e, which has the standard deviation c; what else they may be off is each one's own.");
       out.given(c, error.c() * METRES_PER_MM, DIGITS);
       if (error.isPlain()) {
         plain();
@@ -361,7 +366,12 @@ final class ProfileWorking {
         out.given(NOMINAL, residual.spread().nominal().metres(), DIGITS);
         out.step(
             Formula.of(
-                "reading less nominal", "⟨" + off.text() + "⟩ = ⟨y⟩ − ⟨µ⟩", NORMAL, off, Y, NOMINAL),
+                "reading less nominal",
+                "⟨" + off.text() + "⟩ = ⟨y⟩ − ⟨µ⟩",
+                NORMAL,
+                off,
+                Y,
+                NOMINAL),
             residual.differenceMillimetres() * METRES_PER_MM,
             DIGITS);
         out.forget(S, U, Y, NOMINAL);
@@ -450,7 +460,9 @@ final class ProfileWorking {
         Residual residual = residuals.get(j);
         out.note(residual.inWords(units) + ".");
         out.note(scatterInWords(
-            sigma(residual).text() + ", without e,", residual.spread(), error.own(j).sigma()));
+            sigma(residual).text() + ", without e,",
+            residual.spread(),
+            error.own(j).sigma()));
       }
       out.given(e, error.best() * METRES_PER_MM, DIGITS);
       out.note("The caliper's most likely error, were the plug of this profile: e = "

@@ -41,7 +41,6 @@ public record Residual(
     Objects.requireNonNull(allowedWear, "allowedWear");
   }
 
-
   private static final double AGREES = 2.0;
   private static final double STRAINED = 3.0;
 

@@ -23,7 +23,6 @@ public record SocketRemedy(String title, String what, String check) {
     Objects.requireNonNull(check, "check");
   }
 
-
   /** {@return the way out in one line} */
   @Override
   public String toString() {

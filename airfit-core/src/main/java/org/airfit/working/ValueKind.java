@@ -151,6 +151,7 @@ public final class ValueKind {
    * @throws IllegalArgumentException if {@code worth} is not finite and above 0
    */
   public static ValueKind only(String base, String unit, double worth) {
+    Objects.requireNonNull(unit, "unit");
     return of(base, unit, worth, unit, worth);
   }
 

@@ -94,7 +94,9 @@ class StatisticsTest {
       double known = x < 1.0 ? scaledErfcBySeries(x) : scaledErfcByFraction(x);
       // the series takes away what leaves a fifth of it: five units of the last bit, times a few
       // roundings
-      assertThat(ErrorFunction.scaledErfc(x) / known).as("x = %s", x).isCloseTo(1.0, within(5.0e-15));
+      assertThat(ErrorFunction.scaledErfc(x) / known)
+          .as("x = %s", x)
+          .isCloseTo(1.0, within(5.0e-15));
     }
   }
 

@@ -41,7 +41,9 @@ class PlugValuesTest {
 
   @Test
   void profiles_are_equal_by_what_they_say() {
-    assertThat(profile().build()).isEqualTo(profile().build()).hasSameHashCodeAs(profile().build());
+    assertThat(profile().build())
+        .isEqualTo(profile().build())
+        .hasSameHashCodeAs(profile().build());
   }
 
   static Stream<UnaryOperator<PlugProfile.Builder>> changes() {
@@ -71,8 +73,7 @@ class PlugValuesTest {
     assertThat(Identifier.of(one)).isEqualTo(Identifier.of(other));
     assertThat(Identifier.of(one).withConfidence(0.9)).isNotEqualTo(Identifier.of(other));
     assertThat(Separation.of(profile().build(), profile().build(), Instrument.DIGITAL_CALIPER))
-        .isEqualTo(
-            Separation.of(profile().build(), profile().build(), Instrument.DIGITAL_CALIPER));
+        .isEqualTo(Separation.of(profile().build(), profile().build(), Instrument.DIGITAL_CALIPER));
     assertThat(BenchPath.of(Identifier.of(one))).isEqualTo(BenchPath.of(Identifier.of(other)));
     assertThat(KnownPlugs.of("heron", Instrument.DIGITAL_CALIPER))
         .isEqualTo(KnownPlugs.of("heron", Instrument.DIGITAL_CALIPER))

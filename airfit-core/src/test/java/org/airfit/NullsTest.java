@@ -1,0 +1,106 @@
+package org.airfit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaModifier;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.lang.reflect.Executable;
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Modifier;
+import java.lang.reflect.Parameter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Every public constructor and every public static method refuses {@code null} with a {@link NullPointerException} that
+ * names the parameter.
+ *
+ * <p>Each is called with good arguments, which {@link Samples} makes, and then with one of them replaced by null.
+ */
+class NullsTest {
+
+  private static List<Class<?>> publicTypes() {
+    List<Class<?>> types = new ArrayList<>();
+    for (JavaClass type : new ClassFileImporter()
+        .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+        .importPackages("org.airfit")) {
+      boolean exported = !type.getPackageName().equals("org.airfit.internal");
+      if (exported && isPublic(type)) {
+        types.add(type.reflect());
+      }
+    }
+    return types;
+  }
+
+  private static boolean isPublic(JavaClass type) {
+    return type.getModifiers().contains(JavaModifier.PUBLIC)
+        && type.getEnclosingClass().map(NullsTest::isPublic).orElse(true);
+  }
+
+  private static Stream<Executable> doors() {
+    return publicTypes().stream()
+        .flatMap(type -> Stream.concat(
+            Stream.<Executable>of(type.getConstructors()),
+            Stream.<Executable>of(type.getMethods())
+                .filter(method -> method.getDeclaringClass() == type)
+                .filter(method -> Modifier.isStatic(method.getModifiers()))
+                .filter(method -> !type.isEnum() || !isOfEveryEnum(method))))
+        .filter(door -> !Modifier.isAbstract(door.getDeclaringClass().getModifiers())
+            || Modifier.isStatic(door.getModifiers()))
+        .filter(door -> Stream.of(door.getParameterTypes()).anyMatch(type -> !type.isPrimitive()))
+        // what takes a type that is not public is called by its own package only
+        .filter(door -> Stream.of(door.getParameterTypes())
+            .allMatch(type ->
+                type.isPrimitive() || type.isArray() || Modifier.isPublic(type.getModifiers())));
+  }
+
+  private static boolean isOfEveryEnum(Executable method) {
+    return method.getName().equals("valueOf") || method.getName().equals("values");
+  }
+
+  @Test
+  void every_public_constructor_and_factory_names_the_argument_that_is_null() {
+    TreeSet<String> wrong = new TreeSet<>();
+    TreeSet<String> untried = new TreeSet<>();
+    doors().forEach(door -> {
+      Object[] arguments = Samples.arguments(door);
+      if (arguments == null) {
+        untried.add(door.toGenericString());
+        return;
+      }
+      for (int i = 0; i < arguments.length; i++) {
+        if (!door.getParameterTypes()[i].isPrimitive()) {
+          Object[] lacking = arguments.clone();
+          lacking[i] = null;
+          String answer = answer(door, lacking, door.getParameters()[i]);
+          if (!answer.isEmpty()) {
+            wrong.add(
+                door.toGenericString() + ": " + door.getParameters()[i].getName() + " " + answer);
+          }
+        }
+      }
+    });
+    assertThat(wrong).isEmpty();
+    assertThat(untried).as("no good arguments were found").isEmpty();
+  }
+
+  private static String answer(Executable door, Object[] arguments, Parameter parameter) {
+    try {
+      Samples.call(door, arguments);
+      return "is taken";
+    } catch (InvocationTargetException e) {
+      Throwable cause = e.getCause();
+      boolean names = cause instanceof NullPointerException
+          && cause.getMessage() != null
+          && cause.getMessage().contains(parameter.getName());
+      return names ? "" : "gives " + cause;
+    } catch (ReflectiveOperationException e) {
+      throw new LinkageError("a public door cannot be called", e);
+    }
+  }
+}

@@ -1,0 +1,321 @@
+package org.airfit;
+
+import java.lang.reflect.Constructor;
+import java.lang.reflect.Executable;
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
+import java.lang.reflect.Modifier;
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.Proxy;
+import java.lang.reflect.Type;
+import java.lang.reflect.WildcardType;
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.airfit.air.AirState;
+import org.airfit.flow.FlowLoss;
+import org.airfit.measure.Instrument;
+import org.airfit.plug.DemoProfiles;
+import org.airfit.plug.Dimension;
+import org.airfit.plug.Identification;
+import org.airfit.plug.Identifier;
+import org.airfit.plug.PlugProfile;
+import org.airfit.plug.PlugReading;
+import org.airfit.plug.ReferenceSet;
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.PressureDrop;
+import org.airfit.quantity.Temperature;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Makes values of the public types of the library by its own factories, for tests that go through all of them.
+ *
+ * <p>Of each type the first factory or constructor is taken that can be called; of numbers and texts a few are tried.
+ */
+final class Samples {
+
+  private static final double[] NUMBERS = {0.5, 1.0, 2.0, 10.0, 0.0, 100.0, 1000.0};
+
+  private static final List<String> TEXTS = List.of(
+      "sample",
+      "USD",
+      "1/4 NPT male",
+      "10 mm",
+      "10 bar(a)",
+      "6 bar(g)",
+      "20 °C",
+      "20 scfm",
+      "1 bar",
+      "0.01 kg/s",
+      "3 dm³/(s·bar)",
+      "1 USD",
+      "1 kg/m³",
+      "1 in²",
+      "1.8e-5 Pa·s",
+      "1 kWh",
+      "1 kW",
+      "1 m³",
+      "1 m/s",
+      "Cv 1",
+      "Darcy 0.02",
+      "ANR");
+
+  private static final Map<Type, List<Object>> MADE = new HashMap<>();
+  private static final Set<Type> MAKING = new HashSet<>();
+
+  private Samples() {}
+
+  /** {@return arguments that the constructor or method takes, or null where none were found} */
+  static Object @Nullable [] arguments(Executable door) {
+    Object[] constants = door.getDeclaringClass().getEnumConstants();
+    if (constants != null && door.getName().equals("parse")) {
+      return new Object[] {constants[0].toString()};
+    }
+    Type[] types = door.getGenericParameterTypes();
+    List<List<Object>> choices = new ArrayList<>();
+    for (Type type : types) {
+      choices.add(choices(type));
+    }
+    int tries = choices.stream().mapToInt(List::size).max().orElse(0);
+    if (choices.stream().anyMatch(List::isEmpty)) {
+      return null;
+    }
+    for (int shift = 0; shift < 2 * tries; shift++) {
+      Object[] arguments = new Object[types.length];
+      for (int i = 0; i < arguments.length; i++) {
+        // the second round moves the arguments against each other
+        int at = shift < tries ? shift : shift + i;
+        arguments[i] = choices.get(i).get(at % choices.get(i).size());
+      }
+      try {
+        call(door, arguments);
+        return arguments;
+      } catch (InvocationTargetException refused) {
+        // the next ones may be right
+      } catch (ReflectiveOperationException e) {
+        return null;
+      }
+    }
+    return null;
+  }
+
+  /** Calls a constructor or a static method. */
+  static @Nullable Object call(Executable door, Object[] arguments)
+      throws ReflectiveOperationException {
+    return door instanceof Constructor<?> constructor
+        ? constructor.newInstance(arguments)
+        : ((Method) door).invoke(null, arguments);
+  }
+
+  private static List<Object> choices(Type type) {
+    List<Object> made = MADE.get(type);
+    if (made == null) {
+      if (!MAKING.add(type)) {
+        return List.of(); // being made: a type that needs itself
+      }
+      made = List.copyOf(make(type));
+      MAKING.remove(type);
+      if (!made.isEmpty()) {
+        MADE.put(type, made);
+      }
+    }
+    return made;
+  }
+
+  private static List<Object> make(Type type) {
+    if (type instanceof WildcardType wildcard) {
+      return choices(wildcard.getUpperBounds()[0]);
+    }
+    if (type instanceof ParameterizedType parameterized) {
+      Class<?> raw = (Class<?>) parameterized.getRawType();
+      List<Object> contents = choices(parameterized.getActualTypeArguments()[0]);
+      if (raw == Optional.class) {
+        List<Object> optionals = new ArrayList<>(List.of(Optional.empty()));
+        contents.forEach(content -> optionals.add(Optional.of(content)));
+        return optionals;
+      }
+      if (raw == List.class || raw == Iterable.class || raw == java.util.Collection.class) {
+        return lists(contents);
+      }
+      if (raw == Set.class) {
+        return contents.isEmpty() ? List.of(Set.of()) : List.of(Set.of(contents.get(0)), Set.of());
+      }
+      if (raw == Map.class) {
+        List<Object> values = choices(parameterized.getActualTypeArguments()[1]);
+        return contents.isEmpty() || values.isEmpty()
+            ? List.of(Map.of())
+            : List.of(Map.of(contents.get(0), values.get(0)), Map.of());
+      }
+      return make(raw);
+    }
+    return type instanceof Class<?> plain ? make(plain) : List.of(new Object());
+  }
+
+  private static List<Object> lists(List<Object> contents) {
+    List<Object> lists = new ArrayList<>();
+    contents.forEach(content -> lists.add(List.of(content)));
+    if (contents.size() > 1) {
+      lists.add(contents.subList(0, 2));
+    }
+    if (contents.size() > 2) {
+      lists.add(contents.subList(0, 3));
+    }
+    lists.add(List.of());
+    return lists;
+  }
+
+  private static List<Object> make(Class<?> type) {
+    if (type == double.class || type == Double.class) {
+      return Arrays.stream(NUMBERS).<Object>mapToObj(number -> number).toList();
+    }
+    if (type == int.class || type == Integer.class) {
+      return List.of(1, 2, 5, 10, 100);
+    }
+    if (type == long.class) {
+      return List.of(1L, 10L);
+    }
+    if (type == boolean.class) {
+      return List.of(true, false);
+    }
+    if (type == String.class) {
+      return List.copyOf(TEXTS);
+    }
+    if (type == BigDecimal.class) {
+      return List.of(BigDecimal.ONE);
+    }
+    if (type == Duration.class) {
+      return List.of(Duration.ofHours(1));
+    }
+    if (type == Locale.class) {
+      return List.of(Locale.ROOT);
+    }
+    if (type == Object.class) {
+      return List.of("an object");
+    }
+    if (type.isArray()) {
+      List<Object> arrays = new ArrayList<>();
+      for (Object content : choices(type.getComponentType())) {
+        Object array = java.lang.reflect.Array.newInstance(type.getComponentType(), 1);
+        java.lang.reflect.Array.set(array, 0, content);
+        arrays.add(array);
+      }
+      return arrays;
+    }
+    if (type.isEnum()) {
+      return List.of(type.getEnumConstants());
+    }
+    List<Object> byHand = byHand(type);
+    if (!byHand.isEmpty()) {
+      return byHand;
+    }
+    if (type.getName().startsWith("java.util.function.")) {
+      return List.of(function(type));
+    }
+    return madeByFactories(type);
+  }
+
+  /** Of types whose parts must fit each other. */
+  private static List<Object> byHand(Class<?> type) {
+    ReferenceSet birds = DemoProfiles.birds();
+    if (type == ReferenceSet.class) {
+      return List.of(birds);
+    }
+    if (type == PlugProfile.class) {
+      return List.copyOf(birds.profiles());
+    }
+    if (type == Identification.class) {
+      return List.of(Identifier.of(birds)
+          .identify(List.of(PlugReading.of(
+              Dimension.TIP_DIAMETER, Instrument.DIGITAL_CALIPER, Length.ofMillimetres(18.78)))));
+    }
+    if (type == FlowLoss.class) {
+      return List.of(
+          new FlowLoss(FreeAirFlow.parse("10 scfm"), PressureDrop.ofBar(0.1)),
+          new FlowLoss(FreeAirFlow.parse("20 scfm"), PressureDrop.ofBar(0.3)));
+    }
+    if (type == AirState.class) {
+      return List.of(AirState.of(AbsolutePressure.ofBar(8.0), Temperature.ofCelsius(20.0)));
+    }
+    return List.of();
+  }
+
+  private static Object function(Class<?> type) {
+    return Proxy.newProxyInstance(
+        type.getClassLoader(),
+        new Class<?>[] {type},
+        (proxy, method, given) -> method.getReturnType() == boolean.class
+            ? (Object) true
+            : method.getReturnType() == double.class ? (Object) 1.0 : "answer");
+  }
+
+  private static List<Object> madeByFactories(Class<?> type) {
+    List<Object> made = new ArrayList<>();
+    for (Executable door : factories(type)) {
+      Object[] arguments = arguments(door);
+      if (arguments != null) {
+        try {
+          Object value = call(door, arguments);
+          if (value instanceof Optional<?> optional) {
+            optional.ifPresent(made::add);
+          } else if (value != null) {
+            made.add(value);
+          }
+        } catch (ReflectiveOperationException refused) {
+          // the next door may open
+        }
+      }
+      if (made.size() >= 4) {
+        break;
+      }
+    }
+    for (java.lang.reflect.Field field : type.getFields()) {
+      if (field.getType() == type && Modifier.isStatic(field.getModifiers())) {
+        try {
+          made.add(field.get(null));
+        } catch (IllegalAccessException e) {
+          throw new LinkageError("a public field cannot be read", e);
+        }
+      }
+    }
+    Class<?>[] permitted = type.getPermittedSubclasses();
+    if (made.isEmpty() && permitted != null) {
+      for (Class<?> one : permitted) {
+        made.addAll(choices(one));
+      }
+    }
+    return made;
+  }
+
+  private static List<Executable> factories(Class<?> type) {
+    List<Executable> factories = new ArrayList<>();
+    Set<Class<?>> makers = new HashSet<>(Set.of(type));
+    makers.addAll(FACTORIES.getOrDefault(type.getName(), Set.of()));
+    for (Class<?> maker : makers) {
+      for (Method method : maker.getMethods()) {
+        boolean answers = type.isAssignableFrom(method.getReturnType());
+        if (Modifier.isStatic(method.getModifiers()) && answers) {
+          factories.add(method);
+        }
+      }
+    }
+    factories.addAll(List.of(type.getConstructors()));
+    factories.sort((one, other) -> {
+      int fewer = Integer.compare(one.getParameterCount(), other.getParameterCount());
+      return fewer != 0 ? fewer : one.toString().compareTo(other.toString());
+    });
+    return factories;
+  }
+
+  /** Where types are made that make none of themselves. */
+  private static final Map<String, Set<Class<?>>> FACTORIES = Map.of();
+}
