@@ -65,14 +65,14 @@ public record PistonCompressor(int stages, double clearance) {
   private static final Symbol MASS_SHARE = Symbol.of("y", ValueKind.NUMBER);
 
   private static final Formula THIN_AIR = Formula.of(
-      "Pressure of the atmosphere there",
+      "Pressure of the atmosphere at that height",
       "⟨p1⟩ = [101325|14.695948776] × (1 − [2.25577e-5|6.87558696e-6] × ⟨h⟩)^5.25588",
       ATMOSPHERE,
       INTAKE,
       HEIGHT);
 
   private static final Formula BY_THE_SEA = Formula.of(
-      "Volume taken in by the sea, of the volume swept",
+      "Volume taken in at sea level, over the volume swept",
       "⟨ηs⟩ = 1 − ⟨c⟩ × (((⟨g⟩ + ⟨ps⟩) / ⟨ps⟩)^(1 / (⟨γ⟩ × ⟨z⟩)) − 1)",
       EXPANSION,
       AT_SEA,
@@ -83,7 +83,7 @@ public record PistonCompressor(int stages, double clearance) {
       STAGES);
 
   private static final Formula THERE = Formula.of(
-      "Volume taken in there, of the volume swept",
+      "Volume taken in at that height, over the volume swept",
       "⟨ηh⟩ = 1 − ⟨c⟩ × (((⟨g⟩ + ⟨p1⟩) / ⟨p1⟩)^(1 / (⟨γ⟩ × ⟨z⟩)) − 1)",
       EXPANSION,
       AT_HEIGHT,
@@ -94,7 +94,7 @@ public record PistonCompressor(int stages, double clearance) {
       STAGES);
 
   private static final Formula OF_VOLUME = Formula.of(
-      "Volume delivered, of that by the sea",
+      "Volume delivered, over that at sea level",
       "⟨x⟩ = ⟨ηh⟩ / ⟨ηs⟩",
       EXPANSION,
       VOLUME_SHARE,
@@ -102,7 +102,7 @@ public record PistonCompressor(int stages, double clearance) {
       AT_SEA);
 
   private static final Formula OF_MASS = Formula.of(
-      "Mass delivered, of that by the sea, at one temperature of the intake",
+      "Mass delivered, over that at sea level, at one temperature of the intake",
       "⟨y⟩ = ⟨x⟩ × ⟨p1⟩ / ⟨ps⟩",
       EXPANSION,
       MASS_SHARE,

@@ -45,7 +45,7 @@ public final class YearlyCost implements Worked {
       Formula.of("Electric power", "⟨P⟩ = ⟨Ps⟩ / ⟨ηm⟩", PRICE, POWER, SHAFT, OF_MOTOR);
 
   private static final Formula IN_THE_YEAR = Formula.of(
-      "Energy in the year", "⟨E⟩ = ⟨P⟩ × ⟨t⟩", PRICE, ENERGY, POWER.as(ValueKind.KILOWATTS), TIME);
+      "Energy in the year", "⟨E⟩ = [0.7456998716] × ⟨P⟩ × ⟨t⟩", PRICE, ENERGY, POWER, TIME);
 
   private static final Formula COST =
       Formula.of("Money in the year", "⟨K⟩ = ⟨E⟩ × ⟨r⟩", PRICE, MONEY, ENERGY, RATE);
