@@ -136,8 +136,7 @@ class DocumentsTest {
 
   @Test
   void the_workings_of_the_guide_are_in_us_units_and_complete() {
-    AirState warm =
-        AirState.of(AbsolutePressure.parse("104.7 psia"), Temperature.parse("68 °F"));
+    AirState warm = AirState.of(AbsolutePressure.parse("104.7 psia"), Temperature.parse("68 °F"));
     String inPounds = warm.working(UnitSystem.US).toText();
     String forThePaper = warm.working().toLatex();
     assertThat(inPounds).contains("psi", "°R");
