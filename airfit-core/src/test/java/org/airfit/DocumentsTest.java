@@ -84,7 +84,11 @@ import org.airfit.thread.BsptThread;
 import org.airfit.thread.Limits;
 import org.airfit.thread.NptThread;
 import org.airfit.thread.ThreadForm;
+import org.airfit.working.Formula;
+import org.airfit.working.Symbol;
 import org.airfit.working.UnitSystem;
+import org.airfit.working.ValueKind;
+import org.airfit.working.Working;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -128,6 +132,50 @@ class DocumentsTest {
     assertThat(typed).isEqualTo(GaugePressure.ofBar(6.2));
     assertThat(FreeAirFlow.parse(counted.toString())).isEqualTo(counted);
     assertThat(counted.reference().temperature()).isEqualTo(Temperature.ofCelsius(15));
+  }
+
+  @Test
+  void the_workings_of_the_guide_are_in_us_units_and_complete() {
+    AirState warm = AirState.of(AbsolutePressure.parse("104.7 psia"), Temperature.parse("68 °F"));
+    String inPounds = warm.working(UnitSystem.US).toText();
+    String forThePaper = warm.working().toLatex();
+    assertThat(inPounds).contains("psi", "°R");
+    assertThat(forThePaper).contains("\\frac");
+    Symbol pressure = Symbol.of("p", ValueKind.PRESSURE);
+    Symbol constant = Symbol.of("R", ValueKind.HEAT_CAPACITY);
+    Symbol temperature = Symbol.of("T", ValueKind.TEMPERATURE);
+    Symbol density = Symbol.of("ρ", ValueKind.DENSITY);
+    Source law = Source.handbook("ideal gas");
+    Formula gas = Formula.of(
+        "Density",
+        "⟨ρ⟩ = [144] × ⟨p⟩ / (⟨R⟩ × ⟨T⟩)",
+        law,
+        density,
+        pressure,
+        constant,
+        temperature);
+    Working own = Working.titled("Air in the receiver", UnitSystem.US)
+        .given(pressure, warm.pressure().pascals(), 4)
+        .given(constant, 287.05287, 5)
+        .given(temperature, warm.temperature().kelvins(), 4)
+        .step(gas, warm.density().kilogramsPerCubicMetre(), 4)
+        .answer(density)
+        .build();
+    assertThat(own.toText()).contains("144", "lb/ft³");
+    assertThat(own.answers()).hasSize(1);
+  }
+
+  @Test
+  void the_ends_of_the_guide_are_read() {
+    End nipple = End.parse("1/4-18 NPT male");
+    End sameNipple = End.parse("1/4 MNPT");
+    End maleByItsLetter = End.parse("R 1/4");
+    End barb = End.parse("3/8 in barb");
+    Optional<String> remark = End.remarkOn("3-8 NPT male");
+    assertThat(sameNipple).isEqualTo(nipple);
+    assertThat(maleByItsLetter).hasToString("R 1/4 male");
+    assertThat(barb).isInstanceOf(End.Barb.class);
+    assertThat(remark).isPresent();
   }
 
   @Test
@@ -378,7 +426,18 @@ class DocumentsTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"README.md", "DEVELOPERS.md", "docs/guide.md", "docs/theory.md", "docs/job-file.md"
+      strings = {
+        "README.md",
+        "DEVELOPERS.md",
+        "CHANGELOG.md",
+        "docs/guide.md",
+        "docs/glossary.md",
+        "docs/theory.md",
+        "docs/job-file.md",
+        "docs/network-file.md",
+        "docs/reference-set-file.md",
+        "notebooks/README.md",
+        "notebooks/TRAINER.md"
       })
   void links_lead_to_files_that_are_there(String document) throws IOException {
     Path folder = ROOT.resolve(document).toAbsolutePath().normalize().getParent();
