@@ -163,7 +163,7 @@ final class IdentificationWorking {
     String what = "chance of " + candidate.profile().displayName();
     String result = "⟨" + chance(k).text() + "⟩ = ";
     return k == 1
-        ? Formula.of(what, result + "⟨p1⟩ / ⟨S⟩", BAYES, chance(1), prior(1), SUM)
+        ? Formula.of(what, result + "⟨p1⟩ / ⟨S⟩", ProfileWorking.BAYES, chance(1), prior(1), SUM)
         : Formula.of(
             what,
             result + weight(prior(k), logLikelihood(k)) + " / ⟨S⟩",
