@@ -100,7 +100,7 @@ public class PlugBenchmark {
       }
       sizes.add(read);
       readings.add(readings(read));
-      boolean told = identifier.identify(readings.get(i)).best().profile() == truth;
+      boolean told = identifier.identify(readings.get(i)).best().profile().equals(truth);
       known += unknown ? 0 : 1;
       right += !unknown && told ? 1 : 0;
     }
