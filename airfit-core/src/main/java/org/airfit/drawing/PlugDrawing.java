@@ -31,11 +31,12 @@ import org.airfit.plug.PlugProfile;
 import org.airfit.quantity.Length;
 
 /**
- * The outline of a profile to true scale, to hold a plug against, with its dimensions and a ruler to check the printer by.
+ * The outline of a profile to true scale, to hold a plug against, with its dimensions and a ruler to check the printer
+ * by.
  *
- * <p>The upper half shows the outside, the lower half is cut open. Edges are drawn sharp, because a profile holds no roundings or
- * chamfers, and the body behind the stop face is only hinted at. The drawing is an SVG element with its size in millimetres: it stands by
- * itself in a file or inside an HTML page.
+ * <p>The upper half shows the outside, the lower half is cut open. Edges are drawn sharp, because a profile holds no
+ * roundings or chamfers, and the body behind the stop face is only hinted at. The drawing is an SVG element with its
+ * size in millimetres: it stands by itself in a file or inside an HTML page.
  *
  * <p>This class is immutable and thread-safe.
  */

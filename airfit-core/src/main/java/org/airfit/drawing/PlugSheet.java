@@ -26,10 +26,11 @@ import org.airfit.plug.ReferenceSet;
 import org.airfit.quantity.Length;
 
 /**
- * The outlines of a whole reference set to true scale on paper, to hold a plug against, each beside a table with room to write readings in.
+ * The outlines of a whole reference set to true scale on paper, to hold a plug against, each beside a table with room
+ * to write readings in.
  *
- * <p>Every page carries a ruler of 50 mm across and one down: a printer may stretch the two ways differently. Nothing is ever scaled to fit.
- * What cannot be drawn is named on the last page, and by {@link #leftOut()}.
+ * <p>Every page carries a ruler of 50 mm across and one down: a printer may stretch the two ways differently. Nothing
+ * is ever scaled to fit. What cannot be drawn is named on the last page, and by {@link #leftOut()}.
  *
  * <p>This class is immutable and thread-safe.
  */
@@ -272,7 +273,8 @@ public final class PlugSheet {
         "start",
         2.1,
         fine(),
-        "Sizes that agree do not prove that two halves mate safely: try them with the pressure off, then raise it slowly.");
+        "Sizes that agree do not prove that two halves mate safely: try them with the pressure off, then raise it "
+            + "slowly.");
     out.text(
         paper.widthMm - MARGIN,
         y,

@@ -31,9 +31,10 @@ import org.airfit.quantity.LengthUnit;
 /**
  * The readings of one plug laid over the profiles it may be, with their deviations magnified.
  *
- * <p>A deviation of a few hundredths of a millimetre cannot be seen at true scale. Here the outline stands at its nominal size, and each
- * reading beside its edge, as many times further away as {@link #magnification()} says. The band around an edge is where about 19 of 20
- * plugs of that profile would read, wear allowed for. A ladder beside it counts the same deviations in standard deviations.
+ * <p>A deviation of a few hundredths of a millimetre cannot be seen at true scale. Here the outline stands at its
+ * nominal size, and each reading beside its edge, as many times further away as {@link #magnification()} says. The band
+ * around an edge is where about 19 of 20 plugs of that profile would read, wear allowed for. A ladder beside it counts
+ * the same deviations in standard deviations.
  *
  * <p>This class is immutable and thread-safe.
  */
@@ -87,7 +88,8 @@ public final class ReadingOverlay {
   }
 
   /**
-   * Lays the readings of an answer over the profiles that remain likely, three at most; over the nearest one if none does.
+   * Lays the readings of an answer over the profiles that remain likely, three at most; over the nearest one if none
+   * does.
    *
    * @param identification the answer
    * @return the drawing

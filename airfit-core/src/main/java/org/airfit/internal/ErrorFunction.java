@@ -67,8 +67,9 @@ final class ErrorFunction {
    *   erf x = x p(x²)/q(x²),   |x| ≤ 0.46875
    * </pre>
    *
-   * <p>Source: W. J. Cody, <cite>Rational Chebyshev approximations for the error function</cite>, Math. Comp. 23, 1969, 631–637; the
-   * coefficients from memory, every one of them held against the series and the continued fraction of DLMF 7.6.2 and 7.9.1 in the tests.
+   * <p>Source: W. J. Cody, <cite>Rational Chebyshev approximations for the error function</cite>, Math. Comp. 23, 1969,
+   * 631–637; the coefficients from memory, every one of them held against the series and the continued fraction of DLMF
+   * 7.6.2 and 7.9.1 in the tests.
    */
   private static double erfMiddle(double x) {
     double square = x * x;

@@ -1,18 +1,18 @@
 package org.airfit.internal;
 
 /**
- * What a reading of one size should be if the part were of one kind: spread from part to part, uncertainty of the reading and wear
- * together.
+ * What a reading of one size should be if the part were of one kind: spread from part to part, uncertainty of the
+ * reading and wear together.
  *
- * <p>Kernel: any unit of length, the same for all; densities are per that unit; no checks. Immutable. Wear takes an amount away
- * that is evenly likely from 0 to w, in the one direction metal can go:
+ * <p>Kernel: any unit of length, the same for all; densities are per that unit; no checks. Immutable. Wear takes an
+ * amount away that is evenly likely from 0 to w, in the one direction metal can go:
  *
  * <pre>
  *   f(y) = (1/w) ∫₀ʷ f₀(y − s·δ) dδ,   s = −1 where wear shrinks, +1 where it widens, w = 0 where nothing wears
  * </pre>
  *
- * <p>with f₀ the density of the same reading on a new part. The misfit is the distance of the reading from the nearest size that is
- * allowed, wear included, in standard deviations: the kindest reading of the wear.
+ * <p>with f₀ the density of the same reading on a new part. The misfit is the distance of the reading from the nearest
+ * size that is allowed, wear included, in standard deviations: the kindest reading of the wear.
  */
 public abstract class ReadingDensity {
 
@@ -64,8 +64,8 @@ public abstract class ReadingDensity {
   }
 
   /**
-   * The next part after a sample of measured ones, by Student's t; after Welch and Satterthwaite (GUM G.4) the reading's own uncertainty
-   * counts as known.
+   * The next part after a sample of measured ones, by Student's t; after Welch and Satterthwaite (GUM G.4) the
+   * reading's own uncertainty counts as known.
    *
    * @param mean the mean of the sample
    * @param s predictive scale of the next part
@@ -233,7 +233,9 @@ public abstract class ReadingDensity {
         return sigma * Statistics.studentScore(tail, degreesOfFreedom);
       }
 
-      /** Where the density is a hundred-millionth of its peak, as that of a normal one is at six; its tails are longer. */
+      /**
+       * Where the density is a hundred-millionth of its peak, as that of a normal one is at six; its tails are longer.
+       */
       @Override
       public double reach() {
         double power = Math.pow(1.0e-8, -2.0 / (degreesOfFreedom + 1.0));

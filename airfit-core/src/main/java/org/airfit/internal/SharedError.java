@@ -8,17 +8,18 @@ package org.airfit.internal;
  *   χ² = min over e of  Σ z_j(y_j − e)² + (e/c)²
  * </pre>
  *
- * <p>with f_j and z_j the density and the misfit of a reading without the common part of its error. Where all f_j are normal this is the
- * multivariate normal distribution with covariance diag(σ_j²) + c², and in closed form
+ * <p>with f_j and z_j the density and the misfit of a reading without the common part of its error. Where all f_j are
+ * normal this is the multivariate normal distribution with covariance diag(σ_j²) + c², and in closed form
  *
  * <pre>
  *   e* = c² Σ r_j/σ_j² / (1 + c² Σ 1/σ_j²),   ln L = Σ ln f_j(y_j − e*) − (e* /c)²/2 − ln(1 + c² Σ 1/σ_j²)/2
  * </pre>
  *
- * <p>Otherwise the integral is a sum over even steps, which for such smooth integrands is as good as exact; e* is then the most likely e
- * with every scatter taken as normal.
+ * <p>Otherwise the integral is a sum over even steps, which for such smooth integrands is as good as exact; e* is then
+ * the most likely e with every scatter taken as normal.
  *
- * <p><b>Source:</b> GUM 5.2.2 for the covariance, C. R. Rao, <cite>Linear statistical inference</cite>, for the inverse of diag + c².
+ * <p><b>Source:</b> GUM 5.2.2 for the covariance, C. R. Rao, <cite>Linear statistical inference</cite>, for the inverse
+ * of diag + c².
  *
  * <p>Kernel: any unit of length, the same for all; no checks. Immutable.
  */

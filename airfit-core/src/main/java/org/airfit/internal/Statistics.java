@@ -1,7 +1,8 @@
 package org.airfit.internal;
 
 /**
- * Tails and densities of the normal, chi-square and Student t distributions, good to about 13 digits also far out in the tails.
+ * Tails and densities of the normal, chi-square and Student t distributions, good to about 13 digits also far out in
+ * the tails.
  *
  * <p>Callers validate. Formula numbers are those of the NIST Digital Library of Mathematical Functions (DLMF).
  */
@@ -43,7 +44,8 @@ public final class Statistics {
   }
 
   /**
-   * Logarithm of the chance that a standard normal value lies between two bounds; finite also where the chance underflows.
+   * Logarithm of the chance that a standard normal value lies between two bounds; finite also where the chance
+   * underflows.
    *
    * @param low the lower bound
    * @param high the upper bound, at least {@code low}
@@ -67,14 +69,15 @@ public final class Statistics {
   }
 
   /**
-   * Logarithm of the chance that an evenly spread value plus a standard normal one falls into a window, times the width of the even
-   * spread.
+   * Logarithm of the chance that an evenly spread value plus a standard normal one falls into a window, times the width
+   * of the even spread.
    *
    * <pre>
    *   ∫ₗʰ (Φ(x + w) − Φ(x)) dx = G(h + w) − G(l + w) − G(h) + G(l),   G(z) = z Φ(z) + φ(z)
    * </pre>
    *
-   * <p>Because G(z) = z + G(−z), the sum is the same with all signs turned; it is taken on the side where the terms are small.
+   * <p>Because G(z) = z + G(−z), the sum is the same with all signs turned; it is taken on the side where the terms are
+   * small.
    *
    * @param low l
    * @param high h, above {@code low}
@@ -205,8 +208,8 @@ public final class Statistics {
    *   P(T &gt; t) = I_x(ν/2, 1/2)/2,  x = ν/(ν + t²),  t ≥ 0
    * </pre>
    *
-   * <p>Source: the incomplete beta function by the continued fraction of DLMF 8.17.22, mirrored by 8.17.4 where that converges
-   * sooner.
+   * <p>Source: the incomplete beta function by the continued fraction of DLMF 8.17.22, mirrored by 8.17.4 where that
+   * converges sooner.
    *
    * @param t the argument
    * @param degreesOfFreedom ν, above 0, not necessarily whole

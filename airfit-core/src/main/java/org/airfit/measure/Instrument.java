@@ -17,17 +17,18 @@ import org.airfit.source.Source;
  * <caption>Symbols</caption>
  * <thead><tr><th>symbol</th><th>meaning</th><th>value</th></tr></thead>
  * <tbody>
- * <tr><td>MPE</td><td>limit of error of the caliper, DIN 862; inside and depth 0.02 mm more</td><td>0.02 to 0.08 mm</td></tr>
+ * <tr><td>MPE</td><td>limit of error, DIN 862; inside and depth 0.02 mm more</td><td>0.02 to 0.08 mm</td></tr>
  * <tr><td>a</td><td>technique: repeat on a plain cylinder</td><td>0.01 mm</td></tr>
- * <tr><td>a</td><td>technique: a step or a groove found by eye and jaw (from memory, no source)</td><td>0.1 mm</td></tr>
+ * <tr><td>a</td><td>technique: a step or groove found by eye and jaw (from memory)</td><td>0.1 mm</td></tr>
  * <tr><td>a</td><td>technique: a bore with knife-edge jaws (from memory, no source)</td><td>0.05 mm</td></tr>
  * <tr><td>n</td><td>how many readings the mean is of</td><td>-</td></tr>
  * </tbody>
  * </table>
  *
- * <p>Limits become standard uncertainties by √3, as for a rectangular distribution (GUM 4.3.7, NIST TN 1297 4.6). The error of one
- * caliper is common to all repeats of a dimension: averaging never makes it smaller, only the technique. It is common to all dimensions of a
- * plug as well, see {@link #commonUncertainty}. Where you know better, give {@link Reading#of} your own uncertainty.
+ * <p>Limits become standard uncertainties by √3, as for a rectangular distribution (GUM 4.3.7, NIST TN 1297 4.6). The
+ * error of one caliper is common to all repeats of a dimension: averaging never makes it smaller, only the technique.
+ * It is common to all dimensions of a plug as well, see {@link #commonUncertainty}. Where you know better, give
+ * {@link Reading#of} your own uncertainty.
  */
 public enum Instrument {
   /** Digital caliper with a step of 0.01 mm. */
@@ -119,8 +120,9 @@ public enum Instrument {
   }
 
   /**
-   * Obtains the part of the standard uncertainty that all readings with one caliper share: its limit of error on outside jaws to 100 mm,
-   * divided by √3. What inside, step and longer readings may be off beyond that is taken as their own.
+   * Obtains the part of the standard uncertainty that all readings with one caliper share: its limit of error on
+   * outside jaws to 100 mm, divided by √3. What inside, step and longer readings may be off beyond that is taken as
+   * their own.
    *
    * @return the common standard uncertainty
    */

@@ -7,8 +7,8 @@ import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
 
 /**
- * How one dimension of a profile varies from part to part: a nominal with a standard deviation, limits, or the statistics of
- * pieces that were measured.
+ * How one dimension of a profile varies from part to part: a nominal with a standard deviation, limits, or the
+ * statistics of pieces that were measured.
  */
 public sealed interface PartSpread {
 

@@ -9,9 +9,10 @@ import org.airfit.quantity.LengthUnit;
  * One size as read, with what the reading may be off.
  *
  * @param length what was read
- * @param standardUncertainty one standard deviation of the reading, of instrument and user together, above 0; take it from an
- *     {@link Instrument} or from the spread of your own repeats
- * @param caliper the caliper whose error is in the uncertainty and common to all readings with it; empty for a reading on its own
+ * @param standardUncertainty one standard deviation of the reading, of instrument and user together, above 0; take it
+ *     from an {@link Instrument} or from the spread of your own repeats
+ * @param caliper the caliper whose error is in the uncertainty and common to all readings with it; empty for a reading
+ *     on its own
  */
 public record Reading(Length length, Length standardUncertainty, Optional<Instrument> caliper) {
 
@@ -19,10 +20,12 @@ public record Reading(Length length, Length standardUncertainty, Optional<Instru
    * Checks that there is something read and that it is not taken as perfect.
    *
    * @param length what was read
-   * @param standardUncertainty one standard deviation of the reading, of instrument and user together, above 0; take it from an
-   *     {@link Instrument} or from the spread of your own repeats
-   * @param caliper the caliper whose error is in the uncertainty and common to all readings with it; empty for a reading on its own
-   * @throws IllegalArgumentException if the length or the uncertainty is zero, or the uncertainty is not above the caliper's own
+   * @param standardUncertainty one standard deviation of the reading, of instrument and user together, above 0; take it
+   *     from an {@link Instrument} or from the spread of your own repeats
+   * @param caliper the caliper whose error is in the uncertainty and common to all readings with it; empty for a
+   *     reading on its own
+   * @throws IllegalArgumentException if the length or the uncertainty is zero, or the uncertainty is not above the
+   *     caliper's own
    */
   public Reading {
     Objects.requireNonNull(length, "length");
@@ -64,8 +67,8 @@ public record Reading(Length length, Length standardUncertainty, Optional<Instru
   }
 
   /**
-   * Takes down a reading made with a class of instrument, or the mean of several readings of one size of one part, such as three taken
-   * 120° apart.
+   * Takes down a reading made with a class of instrument, or the mean of several readings of one size of one part, such
+   * as three taken 120° apart.
    *
    * @param instrument what the size was read with
    * @param access how the instrument got at it

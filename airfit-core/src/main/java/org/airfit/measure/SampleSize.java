@@ -23,7 +23,8 @@ public record SampleSize(String size, Length wanted, Length present, int measure
    * @param present the error there is with the parts measured so far
    * @param measured how many those are, 2 at least
    * @param needed how many it takes in all, as the parts so far scatter; 0 if no number does
-   * @throws IllegalArgumentException if the error wanted is zero, fewer than 2 are measured, or {@code needed} does not suit the errors
+   * @throws IllegalArgumentException if the error wanted is zero, fewer than 2 are measured, or {@code needed} does not
+   *     suit the errors
    */
   public SampleSize {
     Objects.requireNonNull(size, "size");
@@ -65,7 +66,8 @@ public record SampleSize(String size, Length wanted, Length present, int measure
             + " in all, if they scatter alike.";
       case CALIPER_TOO_COARSE ->
         aim + ". For " + goal
-            + " no number of pieces is enough: the caliper's own error is common to all of them. Use a finer instrument.";
+            + " no number of pieces is enough: the caliper's own error is common to all of them. Use a finer "
+            + "instrument.";
     };
   }
 }

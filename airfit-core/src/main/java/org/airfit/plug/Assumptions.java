@@ -25,7 +25,9 @@ record Assumptions(
   /** Width of the range an unknown plug may lie in, for each dimension; this project's choice, no source. */
   static final double UNKNOWN_WIDTH_MM = 10.0;
 
-  /** Chance of an unknown plug 0.05, confidence 0.95, no wear, next readings by digital caliper; this project's choice. */
+  /**
+   * Chance of an unknown plug 0.05, confidence 0.95, no wear, next readings by digital caliper; this project's choice.
+   */
   static final Assumptions USUAL =
       new Assumptions(0.05, 0.95, Length.ofMetres(0.0), Instrument.DIGITAL_CALIPER, false, false);
 

@@ -16,15 +16,17 @@ import org.airfit.safety.Caution;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What to measure first at the bench, and what next, for any plug of a set: a sorting to print and to hang beside the caliper.
+ * What to measure first at the bench, and what next, for any plug of a set: a sorting to print and to hang beside the
+ * caliper.
  *
- * <p>At each step stands the dimension that takes away most doubt for its {@link Effort} among those whose bands part the profiles still possible. A band is
- * where a reading of a genuine plug lies with a chance of {@value #INSIDE_IN_WORDS}; bands that touch are one. A path ends when one
- * profile is left and two dimensions at least were read, or when nothing the set knows parts what is left. A reading outside every band
- * is of none in the set.
+ * <p>At each step stands the dimension that takes away most doubt for its {@link Effort} among those whose bands part
+ * the profiles still possible. A band is where a reading of a genuine plug lies with a chance of
+ * {@value #INSIDE_IN_WORDS}; bands that touch are one. A path ends when one profile is left and two dimensions at least
+ * were read, or when nothing the set knows parts what is left. A reading outside every band is of none in the set.
  *
- * <p>A sheet cannot know what the caliper's error was in the readings before, so a band is that of a reading by itself, with the error in it. It holds
- * what it says whether or not readings share the error; only the order of the steps is reckoned as if each were the first.
+ * <p>A sheet cannot know what the caliper's error was in the readings before, so a band is that of a reading by itself,
+ * with the error in it. It holds what it says whether or not readings share the error; only the order of the steps is
+ * reckoned as if each were the first.
  *
  * <p>The path sorts; it does not weigh. For the verdict give the readings to {@link Identifier#identify}.
  *
@@ -342,7 +344,8 @@ public final class BenchPath {
         .append("].\n");
     steps.forEach(step -> write(out, step));
     return out.append(
-            "\nThis sorts and does not weigh: for the verdict enter every reading. Then check the mating, depressurised.\n")
+            "\nThis sorts and does not weigh: for the verdict enter every reading. Then check the mating, "
+                + "depressurised.\n")
         .toString();
   }
 

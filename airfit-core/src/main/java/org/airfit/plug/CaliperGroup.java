@@ -9,14 +9,17 @@ import org.airfit.measure.Instrument;
 import org.airfit.measure.PartSpread;
 
 /**
- * The readings of one plug by one caliper, compared with one profile: brings readings and spreads to the plain millimetres of
- * {@link ReadingDensity} and {@link SharedError}.
+ * The readings of one plug by one caliper, compared with one profile: brings readings and spreads to the plain
+ * millimetres of {@link ReadingDensity} and {@link SharedError}.
  */
 record CaliperGroup(Instrument caliper, SharedError error) {
 
   private static final List<Instrument> CALIPERS = List.of(Instrument.values());
 
-  /** What a reading with the standard uncertainty {@code u} [mm] should be on plugs of that spread, worn by up to {@code wear} [mm]. */
+  /**
+   * What a reading with the standard uncertainty {@code u} [mm] should be on plugs of that spread, worn by up to
+   * {@code wear} [mm].
+   */
   static ReadingDensity density(PartSpread spread, double u, double wear, Dimension dimension) {
     int sign = dimension.wear().sign();
     if (spread instanceof PartSpread.Limits limits) {

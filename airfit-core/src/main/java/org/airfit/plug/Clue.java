@@ -6,19 +6,21 @@ import java.util.stream.Stream;
 import org.airfit.internal.Digits;
 
 /**
- * Something seen or tried that is no length: what a profile gauge said, what is stamped on the plug, how its groove looks.
+ * Something seen or tried that is no length: what a profile gauge said, what is stamped on the plug, how its groove
+ * looks.
  *
  * <pre>
  *   P(clue | profile) = r  if it points at the profile,  1 − r  if at others,  1/2  if the profile says nothing of it
  *   P(clue | unknown) = 1/2
  * </pre>
  *
- * <p>A clue moves the chances and never identifies: a verdict above {@link PlugVerdict#INSUFFICIENT_DATA} still needs dimensions. The
- * reliability r is the user's own judgement; no source gives one. That an unknown plug shows a clue as often as not is this project's
- * choice.
+ * <p>A clue moves the chances and never identifies: a verdict above {@link PlugVerdict#INSUFFICIENT_DATA} still needs
+ * dimensions. The reliability r is the user's own judgement; no source gives one. That an unknown plug shows a clue as
+ * often as not is this project's choice.
  *
  * @param kind what was seen or tried
- * @param sign the id of the gauge's profile, the marking as it stands on the plug, or the name of the {@link GrooveForm}
+ * @param sign the id of the gauge's profile, the marking as it stands on the plug, or the name of the
+ *     {@link GrooveForm}
  * @param reliability r, in [0.5, 1): how often such a clue speaks the truth; 0.5 says nothing
  */
 public record Clue(Kind kind, String sign, double reliability) {
@@ -42,9 +44,11 @@ public record Clue(Kind kind, String sign, double reliability) {
    * Checks the components.
    *
    * @param kind what was seen or tried
-   * @param sign the id of the gauge's profile, the marking as it stands on the plug, or the name of the {@link GrooveForm}
+   * @param sign the id of the gauge's profile, the marking as it stands on the plug, or the name of the
+   *     {@link GrooveForm}
    * @param reliability r, in [0.5, 1): how often such a clue speaks the truth; 0.5 says nothing
-   * @throws IllegalArgumentException if {@code reliability} is outside its range, or the sign is blank or no groove form
+   * @throws IllegalArgumentException if {@code reliability} is outside its range, or the sign is blank or no groove
+   *     form
    */
   public Clue {
     Objects.requireNonNull(kind, "kind");

@@ -9,8 +9,8 @@ import org.airfit.source.Source;
 /**
  * An invented reference set for demonstrations and tests.
  *
- * <p>No plug like these is sold; the numbers belong to nothing. Two of the four agree in everything but their widths, so that the tip
- * length leaves a doubt which the groove width settles.
+ * <p>No plug like these is sold; the numbers belong to nothing. Two of the four agree in everything but their widths,
+ * so that the tip length leaves a doubt which the groove width settles.
  */
 public final class DemoProfiles {
 

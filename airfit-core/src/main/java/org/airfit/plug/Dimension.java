@@ -50,7 +50,8 @@ public enum Dimension {
       "L_g",
       "tip length",
       "from the tip face to the groove wall the balls push against, the rear edge of the collar",
-      "step faces or depth rod on the edge, not on the rounding; a length taken over a ball in the groove is another length",
+      "step faces or depth rod on the edge, not on the rounding; a length taken over a ball in the groove is another "
+          + "length",
       Access.STEP,
       Wear.SHRINKS,
       8.0,
@@ -145,7 +146,8 @@ public enum Dimension {
   }
 
   /**
-   * Finds the dimension by its label or symbol. Upper and lower case are alike in a label; a symbol is taken as it stands.
+   * Finds the dimension by its label or symbol. Upper and lower case are alike in a label; a symbol is taken as it
+   * stands.
    *
    * @param text the label, such as "tip diameter", the symbol, such as "D_t", or both, as {@link #toString} writes them
    * @return the dimension
@@ -204,8 +206,8 @@ public enum Dimension {
   /**
    * Whether a size lies among those of air-line plugs of all usual sizes.
    *
-   * <p>The bounds are order-of-magnitude ranges from memory, for finding inch values typed as millimetres. They overlap between
-   * families on purpose and tell none apart. Dimensions without a remembered range say no.
+   * <p>The bounds are order-of-magnitude ranges from memory, for finding inch values typed as millimetres. They overlap
+   * between families on purpose and tell none apart. Dimensions without a remembered range say no.
    */
   boolean isUsual(double mm) {
     return mm >= usualLowMm && mm <= usualHighMm;

@@ -8,7 +8,8 @@ import java.util.Objects;
 import org.airfit.source.Source;
 
 /**
- * How much trouble each dimension is to read, against one another: a reading of weight 2 must take away twice the doubt to go first.
+ * How much trouble each dimension is to read, against one another: a reading of weight 2 must take away twice the doubt
+ * to go first.
  *
  * @param weights a weight above 0 for every dimension
  * @param source whose judgement they are

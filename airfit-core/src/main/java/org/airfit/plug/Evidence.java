@@ -17,7 +17,8 @@ import org.airfit.measure.Instrument;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What readings and clues make of a set: the chance of each profile and of the unknown, and what one more reading would bring.
+ * What readings and clues make of a set: the chance of each profile and of the unknown, and what one more reading would
+ * bring.
  *
  * <p>Immutable. What is worked out when first asked for is equal whoever computes it, so a race does no harm.
  */
@@ -196,7 +197,10 @@ final class Evidence {
     return List.copyOf(next);
   }
 
-  /** What the readings so far leave of the error of the caliper that the next one is by, profile by profile; nothing if it took none. */
+  /**
+   * What the readings so far leave of the error of the caliper that the next one is by, profile by profile; nothing if
+   * it took none.
+   */
   private SharedError.@Nullable Left[] leftOfCommonError(double[] chances) {
     Instrument instrument = assumptions.instrument();
     SharedError.@Nullable Left[] left = new SharedError.Left[chances.length];

@@ -7,8 +7,8 @@ import org.airfit.quantity.LengthUnit;
 /**
  * A steel ball laid into the locking groove, to take the tip length where jaws find no good edge.
  *
- * <p>The ball lies on the root of the groove and is pushed against the wall that carries the locking balls. Measure with outside jaws
- * from the tip face over the ball; {@link PlugReading#overBall} works out the tip length.
+ * <p>The ball lies on the root of the groove and is pushed against the wall that carries the locking balls. Measure
+ * with outside jaws from the tip face over the ball; {@link PlugReading#overBall} works out the tip length.
  *
  * <pre>
  *   L_g = M − d/2 − x,   x = d/2          where the wall is as high as half the ball, h ≥ d/2
@@ -27,20 +27,22 @@ import org.airfit.quantity.LengthUnit;
  * </tbody>
  * </table>
  *
- * <p><b>Valid</b> for an upright wall with a sharp edge, and a ball that is smaller than the groove is wide, so that it lies on the root.
- * <b>Source:</b> plane geometry; the uncertainty after GUM 5.1.2, the ball taken as exact. A length that a standard refers to a gauge ball
- * and a gauge diameter, as ISO 7241 does, is yet another one: convert it before it is compared.
+ * <p><b>Valid</b> for an upright wall with a sharp edge, and a ball that is smaller than the groove is wide, so that it
+ * lies on the root. <b>Source:</b> plane geometry; the uncertainty after GUM 5.1.2, the ball taken as exact. A length
+ * that a standard refers to a gauge ball and a gauge diameter, as ISO 7241 does, is yet another one: convert it before
+ * it is compared.
  *
- * <p><b>By the ball.</b> Where the edge is rounded or the groove is of no plain form, the length itself may be stated by the ball,
+ * <p><b>By the ball.</b> Where the edge is rounded or the groove is of no plain form, the length itself may be stated
+ * by the ball,
  *
  * <pre>
  *   L_b = M − d = L_g + x − d/2
  * </pre>
  *
  * <p>which is L_g where the wall is high and a little less where it is low. A profile may state its tip length so, see
- * {@link PlugProfile.Builder#tipLengthBy}. A reading by the same ball is compared with it as it is; a reading by the edge or another ball
- * is converted by the equation above with the collar and groove diameters of the profile, and where the profile does not know them, or the
- * ball is wider than its groove, it is not compared at all.
+ * {@link PlugProfile.Builder#tipLengthBy}. A reading by the same ball is compared with it as it is; a reading by the
+ * edge or another ball is converted by the equation above with the collar and groove diameters of the profile, and
+ * where the profile does not know them, or the ball is wider than its groove, it is not compared at all.
  *
  * @param diameter the diameter of the ball, in (0, 10] mm
  */

@@ -1,8 +1,8 @@
 package org.airfit.plug;
 
 /**
- * How the locking groove looks in profile. A look decides it, and a worn groove may deceive; standards that fix a groove by a gauge ball
- * leave its form to the maker, so it is a {@link Clue} and no dimension.
+ * How the locking groove looks in profile. A look decides it, and a worn groove may deceive; standards that fix a
+ * groove by a gauge ball leave its form to the maker, so it is a {@link Clue} and no dimension.
  */
 public enum GrooveForm {
   /** A flat root between two upright walls. */

@@ -16,8 +16,8 @@ import org.airfit.working.Working;
 /**
  * What readings say about a plug: a ranking, a verdict, what to measure next, and the warnings that go with it.
  *
- * <p>The probabilities hold for plugs of the kinds in the set, equally common, and for unknown ones with the chance given. Together they
- * are 1.
+ * <p>The probabilities hold for plugs of the kinds in the set, equally common, and for unknown ones with the chance
+ * given. Together they are 1.
  *
  * <p>This class is immutable and thread-safe.
  */
@@ -63,14 +63,19 @@ public final class Identification implements Worked {
     return verdict;
   }
 
-  /** {@return the profile that stands out, for {@link PlugVerdict#IDENTIFIED} and {@link PlugVerdict#CANDIDATE} only} */
+  /**
+   * {@return the profile that stands out, for {@link PlugVerdict#IDENTIFIED} and {@link PlugVerdict#CANDIDATE} only}
+   */
   public Optional<PlugProfile> profile() {
     return verdict == PlugVerdict.IDENTIFIED || verdict == PlugVerdict.CANDIDATE
         ? Optional.of(best().profile())
         : Optional.empty();
   }
 
-  /** {@return the likeliest profile, the first of the {@link #candidates}; it may not fit, and the unknown may be likelier} */
+  /**
+   * {@return the likeliest profile, the first of the {@link #candidates}; it may not fit, and the unknown may be
+   * likelier}
+   */
   public ProfileCandidate best() {
     return evidence.best();
   }
@@ -130,7 +135,10 @@ public final class Identification implements Worked {
     return evidence.assumptions().wear();
   }
 
-  /** {@return which size classes the readings leave open, from memory; empty unless {@link Identifier#withSizeClasses} asked for it} */
+  /**
+   * {@return which size classes the readings leave open, from memory; empty unless {@link Identifier#withSizeClasses}
+   * asked for it}
+   */
   public Optional<SizeClasses> sizeClasses() {
     return evidence.assumptions().sizeClasses()
         ? Optional.of(SizeClasses.of(readings()))

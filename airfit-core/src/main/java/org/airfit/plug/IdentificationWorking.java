@@ -11,13 +11,14 @@ import org.airfit.working.ValueKind;
 import org.airfit.working.Working;
 
 /**
- * Writes down how the chances of an identification follow from the likelihoods of its profiles, each of which {@link ProfileWorking} works
- * out. Takes its numbers from the evidence.
+ * Writes down how the chances of an identification follow from the likelihoods of its profiles, each of which
+ * {@link ProfileWorking} works out. Takes its numbers from the evidence.
  */
 final class IdentificationWorking {
 
   private static final Source UNKNOWN = Source.commonPractice(
-      "this project's choice: an unknown plug lies anywhere in 10 mm, dimension by dimension, and shows a clue as often as not");
+      "this project's choice: an unknown plug lies anywhere in 10 mm, dimension by dimension, and shows a clue as "
+          + "often as not");
 
   private static final int DIGITS = ProfileWorking.DIGITS;
 
@@ -84,7 +85,8 @@ final class IdentificationWorking {
       return out.note(inWords).build();
     }
     return out.note(
-            "The likelihood of the best profile is too small to print the chances step by step; the chance of the unknown is "
+            "The likelihood of the best profile is too small to print the chances step by step; the chance of the "
+                + "unknown is "
                 + Digits.percent(evidence.unknownProbability()) + ".")
         .answer(inWords)
         .build();

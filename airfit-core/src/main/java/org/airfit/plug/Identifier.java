@@ -24,37 +24,43 @@ import org.jspecify.annotations.Nullable;
  * <caption>Symbols</caption>
  * <thead><tr><th>symbol</th><th>meaning</th><th>unit</th></tr></thead>
  * <tbody>
- * <tr><td>P, p</td><td>chance of profile k after and before the readings; before, all profiles share what the unknown leaves</td><td>-</td></tr>
+ * <tr><td>P, p</td><td>chance of profile k after and before the readings; before: equal, less the unknown</td><td>-</td></tr>
  * <tr><td>y, u</td><td>a reading and its standard uncertainty</td><td>mm</td></tr>
  * <tr><td>µ, s</td><td>nominal of the profile and its standard deviation from part to part</td><td>mm</td></tr>
  * </tbody>
  * </table>
  *
- * <p>Limits a…b have the density (Φ((y−a)/u) − Φ((y−b)/u))/(b−a). Measured pieces have Student's t with the predictive scale
- * s√(1+1/n), widened by u and with the degrees of freedom of Welch and Satterthwaite (GUM G.4). Wear, if allowed, is an amount evenly likely
- * from nothing to the allowance, taken away only: f(y) = (1/w) ∫₀ʷ f₀(y + δ) dδ where wear shrinks, with minus where it widens a
- * groove, and the dimension untouched where nothing rubs. It therefore never speaks for a profile that is smaller than what was read. A
- * dimension that a profile does not know counts for it with the density of the unknown.
+ * <p>Limits a…b have the density (Φ((y−a)/u) − Φ((y−b)/u))/(b−a). Measured pieces have Student's t with the predictive
+ * scale s√(1+1/n), widened by u and with the degrees of freedom of Welch and Satterthwaite (GUM G.4). Wear, if allowed,
+ * is an amount evenly likely from nothing to the allowance, taken away only: f(y) = (1/w) ∫₀ʷ f₀(y + δ) dδ where wear
+ * shrinks, with minus where it widens a groove, and the dimension untouched where nothing rubs. It therefore never
+ * speaks for a profile that is smaller than what was read. A dimension that a profile does not know counts for it with
+ * the density of the unknown.
  *
- * <p><b>Fit.</b> The misfits, to the nearest size allowed by limits and wear, give χ²; its upper tail with as many degrees of freedom as
- * dimensions compared must not be below 0.01, else the profile is the best of a bad lot and does not match.
+ * <p><b>Fit.</b> The misfits, to the nearest size allowed by limits and wear, give χ²; its upper tail with as many
+ * degrees of freedom as dimensions compared must not be below 0.01, else the profile is the best of a bad lot and does
+ * not match.
  *
- * <p><b>One caliper.</b> Readings that name their {@link PlugReading#caliper} share its error: one e, normal with the caliper's common
- * uncertainty c, is in all of them. The product of densities then stands under an integral over e, and χ² takes e along:
+ * <p><b>One caliper.</b> Readings that name their {@link PlugReading#caliper} share its error: one e, normal with the
+ * caliper's common uncertainty c, is in all of them. The product of densities then stands under an integral over e, and
+ * χ² takes e along:
  *
  * <pre>
  *   ∫ φ(e/c)/c Π f_k(y_j − e) de,    χ² = min over e of Σ z_j² + (e/c)²
  * </pre>
  *
- * <p>which for normal scatter is the multivariate normal with covariance c² between any two. It is the rule here because the errors of one
- * caliper are common to its readings in part at least; how far they are along its scale is in no source.
+ * <p>which for normal scatter is the multivariate normal with covariance c² between any two. It is the rule here
+ * because the errors of one caliper are common to its readings in part at least; how far they are along its scale is in
+ * no source.
  *
- * <p><b>Next readings</b> by the same caliper take along what the readings so far tell of its error, profile by profile: its mean and variance,
- * e and c²/(1 + c² Σ 1/σ²) for normal scatter. Otherwise the two are the moments under the integral, and what is left of the error is taken as
- * normal. Between two profiles that differ as an error of the caliper would, a next reading was found worth from 0.1 to 1.0 bit where
- * independent errors would promise from 0.15 to 0.36: neither more nor less in general.
+ * <p><b>Next readings</b> by the same caliper take along what the readings so far tell of its error, profile by
+ * profile: its mean and variance, e and c²/(1 + c² Σ 1/σ²) for normal scatter. Otherwise the two are the moments under
+ * the integral, and what is left of the error is taken as normal. Between two profiles that differ as an error of the
+ * caliper would, a next reading was found worth from 0.1 to 1.0 bit where independent errors would promise from 0.15 to
+ * 0.36: neither more nor less in general.
  *
- * <p><b>Source:</b> Bayes' rule with Gaussian scatter; the prior and the density of the unknown are this project's choice; GUM 5.2.2.
+ * <p><b>Source:</b> Bayes' rule with Gaussian scatter; the prior and the density of the unknown are this project's
+ * choice; GUM 5.2.2.
  *
  * <p>This class is immutable and thread-safe.
  */
@@ -63,7 +69,10 @@ public final class Identifier {
   private final ReferenceSet set;
   private final Assumptions assumptions;
 
-  /** The answer to no readings, which is the same for every plug; worked out when first asked for, equal whoever does it. */
+  /**
+   * The answer to no readings, which is the same for every plug; worked out when first asked for, equal whoever does
+   * it.
+   */
   private volatile @Nullable Identification withoutReadings;
 
   private Identifier(ReferenceSet set, Assumptions assumptions) {
@@ -127,8 +136,8 @@ public final class Identifier {
   }
 
   /**
-   * Takes the errors of all readings as independent, also of those by one caliper. For comparing with a calculation that does so, or where
-   * every dimension was read with another caliper of the class.
+   * Takes the errors of all readings as independent, also of those by one caliper. For comparing with a calculation
+   * that does so, or where every dimension was read with another caliper of the class.
    *
    * @return an identifier that shares no error between readings
    */
@@ -142,7 +151,8 @@ public final class Identifier {
   }
 
   /**
-   * Lets the answer also say which size class the readings leave open, by ranges from memory. It changes no chance and no verdict.
+   * Lets the answer also say which size class the readings leave open, by ranges from memory. It changes no chance and
+   * no verdict.
    *
    * @return an identifier whose answers tell the size class
    */
@@ -158,8 +168,8 @@ public final class Identifier {
   /**
    * Compares readings with the set.
    *
-   * @param readings the readings in any order, each dimension once; none gives {@link PlugVerdict#INSUFFICIENT_DATA} and what to measure
-   *     first
+   * @param readings the readings in any order, each dimension once; none gives {@link PlugVerdict#INSUFFICIENT_DATA}
+   *     and what to measure first
    * @return the answer
    * @throws IllegalArgumentException if a dimension stands twice
    */
@@ -186,7 +196,8 @@ public final class Identifier {
           != null) {
         throw new IllegalArgumentException(
             "readings of the " + reading.dimension()
-                + " must be one, were two or more; take PlugReading.of all repeats, the caliper's own error stays in it");
+                + " must be one, were two or more; take PlugReading.of all repeats, the caliper's own error stays in "
+                + "it");
       }
     }
     Set<String> seen = clues.isEmpty() ? Set.of() : new HashSet<>();

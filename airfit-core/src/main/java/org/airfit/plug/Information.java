@@ -10,8 +10,9 @@ import org.airfit.internal.ReadingDensity;
  *   E[H] = ∫ Σ_k w_k(y) log₂(Σw(y) / w_k(y)) dy,    w_k(y) = P(k) f_k(y)
  * </pre>
  *
- * <p>with the profiles and the unknown as k. The range is cut at the middles and shoulders of every density and each piece is taken by
- * Gauss and Legendre. Where no profile reaches, only broad densities remain, and their share is known without an integral.
+ * <p>with the profiles and the unknown as k. The range is cut at the middles and shoulders of every density and each
+ * piece is taken by Gauss and Legendre. Where no profile reaches, only broad densities remain, and their share is known
+ * without an integral.
  *
  * <p>Kernel: millimetres; no checks.
  */

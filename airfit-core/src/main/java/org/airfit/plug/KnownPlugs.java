@@ -30,8 +30,8 @@ import org.airfit.source.Source;
  *   E² = ( t(n − 1) · s/√n )² + ( z · MPE/√3 )²
  * </pre>
  *
- * <p><b>Sources:</b> F. E. Grubbs, <cite>Procedures for detecting outlying observations in samples</cite>, Technometrics 11, 1969, 1–21,
- * as restated by NIST; GUM 4.3.7 and 5.1.2.
+ * <p><b>Sources:</b> F. E. Grubbs, <cite>Procedures for detecting outlying observations in samples</cite>,
+ * Technometrics 11, 1969, 1–21, as restated by NIST; GUM 4.3.7 and 5.1.2.
  *
  * <p>This class is immutable and thread-safe.
  */
@@ -138,12 +138,13 @@ public final class KnownPlugs {
   }
 
   /**
-   * Obtains how a dimension varies over the pieces. Five pieces or more that all read alike give limits of half a step of the instrument
-   * either side, because that is all it can show.
+   * Obtains how a dimension varies over the pieces. Five pieces or more that all read alike give limits of half a step
+   * of the instrument either side, because that is all it can show.
    *
    * @param dimension a dimension measured on every piece
    * @return its spread
-   * @throws IllegalArgumentException if it was not measured on every piece, if there are fewer than two, or if fewer than five read alike
+   * @throws IllegalArgumentException if it was not measured on every piece, if there are fewer than two, or if fewer
+   *     than five read alike
    */
   public PartSpread spread(Dimension dimension) {
     Objects.requireNonNull(dimension, "dimension");
@@ -260,11 +261,13 @@ public final class KnownPlugs {
   }
 
   /**
-   * Obtains a profile from the record: every dimension measured on all pieces, with the count of pieces as its provenance.
+   * Obtains a profile from the record: every dimension measured on all pieces, with the count of pieces as its
+   * provenance.
    *
    * @param measured who measured what with what, and when
    * @return a builder that still takes a name, aliases and a groove form
-   * @throws IllegalArgumentException if no dimension was measured on every piece, or there are too few pieces to show a spread
+   * @throws IllegalArgumentException if no dimension was measured on every piece, or there are too few pieces to show a
+   *     spread
    */
   public PlugProfile.Builder toProfile(Source measured) {
     Objects.requireNonNull(measured, "measured");

@@ -10,7 +10,8 @@ import org.airfit.measure.Instrument;
  *
  * @param dimension what to measure
  * @param instrument what it would be measured with
- * @param expectedDropBits how much doubt the reading takes away on average [bit]; one bit is the doubt between two equals
+ * @param expectedDropBits how much doubt the reading takes away on average [bit]; one bit is the doubt between two
+ *     equals
  * @param doubtBits the doubt there is now [bit]
  * @param chanceOfSettling how often one profile would afterwards stand above the confidence asked for
  * @param ball the ball to take a tip length by; empty for the edge, and for any other dimension
@@ -27,7 +28,8 @@ public record NextReading(
    *
    * @param dimension what to measure
    * @param instrument what it would be measured with
-   * @param expectedDropBits how much doubt the reading takes away on average [bit]; one bit is the doubt between two equals
+   * @param expectedDropBits how much doubt the reading takes away on average [bit]; one bit is the doubt between two
+   *     equals
    * @param doubtBits the doubt there is now [bit]
    * @param chanceOfSettling how often one profile would afterwards stand above the confidence asked for
    * @param ball the ball to take a tip length by; empty for the edge, and for any other dimension

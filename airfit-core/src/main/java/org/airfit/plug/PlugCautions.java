@@ -10,7 +10,8 @@ final class PlugCautions {
 
   static final Caution MATING = new Caution(
       "Mating check",
-      "Dimensions that agree do not prove that two halves mate safely. Try them depressurised first, then raise the pressure "
+      "Dimensions that agree do not prove that two halves mate safely. Try them depressurised first, then raise the "
+          + "pressure "
           + "slowly and check for leaks, and pull at the joint.",
       Source.commonPractice(
           "depressurised mating check, then slow pressurised leak and pull check"));
@@ -23,7 +24,8 @@ final class PlugCautions {
 
   static final Caution AIR_ONLY = new Caution(
       "Compressed air only",
-      "Welding-gas and hydraulic couplings are made not to fit air couplings, and are never offered here. Do not force a plug "
+      "Welding-gas and hydraulic couplings are made not to fit air couplings, and are never offered here. Do not "
+          + "force a plug "
           + "that nearly fits.",
       Source.standard(
           "ISO 7289, scope: not interchangeable with ISO 6150; seen in a secondary transcription"));
@@ -39,7 +41,8 @@ final class PlugCautions {
     return new Caution(
         "Reference set",
         "The set holds dimensions that are " + weakest
-            + ", so an answer from it is a candidate at most. Use a set that was entered from a standard or measured on "
+            + ", so an answer from it is a candidate at most. Use a set that was entered from a standard or measured "
+            + "on "
             + "five known plugs of each profile.",
         Source.commonPractice("this project's rule: only a standard, or "
             + Provenance.PIECES_TO_IDENTIFY + " measured pieces, identify"));

@@ -312,8 +312,8 @@ public final class PlugProfile {
     }
 
     /**
-     * Says that the tip length is stated by a ball in the groove and not to the edge. Readings to the edge or by another ball are converted
-     * before they are compared, where the profile knows its collar and groove diameters.
+     * Says that the tip length is stated by a ball in the groove and not to the edge. Readings to the edge or by
+     * another ball are converted before they are compared, where the profile knows its collar and groove diameters.
      *
      * @param ball the ball
      * @return this builder
@@ -384,7 +384,10 @@ public final class PlugProfile {
       }
     }
 
-    /** One of the two was typed in the other unit where a factor of 25.4 would put them right; sizes of plugs tell which. */
+    /**
+     * One of the two was typed in the other unit where a factor of 25.4 would put them right; sizes of plugs tell
+     * which.
+     */
     private static String unitHint(Dimension lesser, double a, Dimension greater, double b) {
       if (!(b * MM_PER_INCH >= a && b * 4.0 < a)) {
         return "; check both, and that they were not exchanged";
@@ -480,8 +483,8 @@ public final class PlugProfile {
      * Obtains the profile.
      *
      * @return the profile
-     * @throws IllegalArgumentException if there is no provenance or no dimension, if sizes are impossible, or if they are doubtful
-     *     and not confirmed; the message holds every finding
+     * @throws IllegalArgumentException if there is no provenance or no dimension, if sizes are impossible, or if they
+     *     are doubtful and not confirmed; the message holds every finding
      */
     public PlugProfile build() {
       Provenance kind = provenance;

@@ -15,7 +15,8 @@ import org.airfit.working.UnitSystem;
  *
  * @param dimension what was measured
  * @param reading what was read, and what that may be off
- * @param ball the ball a tip length is referred to, see {@link GaugeBall}; empty for the edge, and for any other dimension
+ * @param ball the ball a tip length is referred to, see {@link GaugeBall}; empty for the edge, and for any other
+ *     dimension
  */
 public record PlugReading(Dimension dimension, Reading reading, Optional<GaugeBall> ball) {
 
@@ -24,7 +25,8 @@ public record PlugReading(Dimension dimension, Reading reading, Optional<GaugeBa
    *
    * @param dimension what was measured
    * @param reading what was read, and what that may be off
-   * @param ball the ball a tip length is referred to, see {@link GaugeBall}; empty for the edge, and for any other dimension
+   * @param ball the ball a tip length is referred to, see {@link GaugeBall}; empty for the edge, and for any other
+   *     dimension
    * @throws IllegalArgumentException if a ball stands with another dimension than the tip length
    */
   public PlugReading {
@@ -51,8 +53,8 @@ public record PlugReading(Dimension dimension, Reading reading, Optional<GaugeBa
   }
 
   /**
-   * Takes down a reading made with a class of instrument, or the mean of several readings of one dimension of one plug, such as three taken
-   * 120° apart; a tip length is one to the edge.
+   * Takes down a reading made with a class of instrument, or the mean of several readings of one dimension of one plug,
+   * such as three taken 120° apart; a tip length is one to the edge.
    *
    * @param dimension what was measured
    * @param instrument what with
@@ -77,8 +79,8 @@ public record PlugReading(Dimension dimension, Reading reading, Optional<GaugeBa
    * @param collar the collar diameter as read
    * @param groove the groove diameter as read, below that of the collar
    * @return the tip length with its uncertainty
-   * @throws IllegalArgumentException if the readings are of other dimensions, the groove is no groove, or the measurement is too short for
-   *     the ball
+   * @throws IllegalArgumentException if the readings are of other dimensions, the groove is no groove, or the
+   *     measurement is too short for the ball
    */
   public static PlugReading overBall(
       GaugeBall ball,
@@ -181,7 +183,10 @@ public record PlugReading(Dimension dimension, Reading reading, Optional<GaugeBa
     return reading.standardUncertainty();
   }
 
-  /** {@return the caliper whose error is in the uncertainty and common to all readings with it; empty for a reading on its own} */
+  /**
+   * {@return the caliper whose error is in the uncertainty and common to all readings with it; empty for a reading on
+   * its own}
+   */
   public Optional<Instrument> caliper() {
     return reading.caliper();
   }

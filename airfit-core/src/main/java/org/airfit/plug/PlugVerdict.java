@@ -2,7 +2,9 @@ package org.airfit.plug;
 
 /** What readings say about a plug. */
 public enum PlugVerdict {
-  /** One profile stands out, fits, and comes from a standard or from five measured pieces or more, as all of its set do. */
+  /**
+   * One profile stands out, fits, and comes from a standard or from five measured pieces or more, as all of its set do.
+   */
   IDENTIFIED("identified"),
   /** One profile stands out and fits, but its set holds dimensions that nobody verified or that are invented. */
   CANDIDATE("candidate only"),

@@ -11,10 +11,12 @@ import java.util.Objects;
  * @param probability the chance it has after them, given that the plug is of the set or unknown
  * @param chiSquare the sum of the squared misfits over the dimensions that were read and that the profile knows
  * @param degreesOfFreedom how many those are
- * @param tailProbability how often a genuine plug of this profile would fit as badly or worse; 1 if nothing could be compared
- * @param logLikelihood the natural logarithm of the density of the readings, in mm to the power of minus the number of readings,
- *     and of the chances of the clues
- * @param residuals reading by reading, in the order of {@link Dimension}; readings the profile does not know are left out
+ * @param tailProbability how often a genuine plug of this profile would fit as badly or worse; 1 if nothing could be
+ *     compared
+ * @param logLikelihood the natural logarithm of the density of the readings, in mm to the power of minus the number of
+ *     readings, and of the chances of the clues
+ * @param residuals reading by reading, in the order of {@link Dimension}; readings the profile does not know are left
+ *     out
  */
 public record ProfileCandidate(
     PlugProfile profile,
@@ -37,11 +39,14 @@ public record ProfileCandidate(
    * @param probability the chance it has after them, given that the plug is of the set or unknown
    * @param chiSquare the sum of the squared misfits over the dimensions that were read and that the profile knows
    * @param degreesOfFreedom how many those are
-   * @param tailProbability how often a genuine plug of this profile would fit as badly or worse; 1 if nothing could be compared
-   * @param logLikelihood the natural logarithm of the density of the readings, in mm to the power of minus the number of readings,
-   *     and of the chances of the clues
-   * @param residuals reading by reading, in the order of {@link Dimension}; readings the profile does not know are left out
-   * @throws IllegalArgumentException if a chance is outside [0, 1], or the residuals are not as many as the degrees of freedom
+   * @param tailProbability how often a genuine plug of this profile would fit as badly or worse; 1 if nothing could be
+   *     compared
+   * @param logLikelihood the natural logarithm of the density of the readings, in mm to the power of minus the number
+   *     of readings, and of the chances of the clues
+   * @param residuals reading by reading, in the order of {@link Dimension}; readings the profile does not know are left
+   *     out
+   * @throws IllegalArgumentException if a chance is outside [0, 1], or the residuals are not as many as the degrees of
+   *     freedom
    */
   public ProfileCandidate {
     Objects.requireNonNull(profile, "profile");

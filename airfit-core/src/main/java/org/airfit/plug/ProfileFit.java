@@ -12,7 +12,8 @@ import org.airfit.quantity.Length;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One profile compared with the readings of a plug, reading by reading: the long way, for any kind of spread, and for what is shown.
+ * One profile compared with the readings of a plug, reading by reading: the long way, for any kind of spread, and for
+ * what is shown.
  *
  * <p>Kernel: millimetres; no checks.
  */

@@ -84,7 +84,8 @@ final class ProfileWorking {
     for (Residual residual : residuals) {
       if (!evidence.readings().contains(residual.reading())) {
         out.note(
-            "The tip length was not taken as this profile states it. With the nominal collar and groove diameters it becomes "
+            "The tip length was not taken as this profile states it. With the nominal collar and groove diameters it "
+                + "becomes "
                 + residual.reading().inWords(units) + " (plane geometry, see GaugeBall).");
       }
       if (!CaliperGroup.shares(groups, residual.reading())) {

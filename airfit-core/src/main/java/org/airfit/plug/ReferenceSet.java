@@ -65,7 +65,8 @@ public final class ReferenceSet {
   }
 
   /**
-   * Adds the universal sockets the shop knows of. They take no part in an identification; {@link SocketAnswer} reads them.
+   * Adds the universal sockets the shop knows of. They take no part in an identification; {@link SocketAnswer} reads
+   * them.
    *
    * @param known the sockets, replacing any before; no two of one name, each of profiles in this set
    * @return a set with these sockets

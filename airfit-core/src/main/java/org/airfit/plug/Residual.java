@@ -14,7 +14,8 @@ import org.airfit.working.UnitSystem;
  * @param spread what the profile says of that dimension
  * @param differenceMillimetres the reading less the nominal [mm]
  * @param scatter one standard deviation of such readings on plugs of this profile
- * @param sigmas how far the reading lies from what is allowed, in standard deviations, signed; limits and wear are allowed
+ * @param sigmas how far the reading lies from what is allowed, in standard deviations, signed; limits and wear are
+ *     allowed
  * @param allowedWear the wear that was allowed here; zero where none was
  */
 public record Residual(
@@ -31,7 +32,8 @@ public record Residual(
    * @param spread what the profile says of that dimension
    * @param differenceMillimetres the reading less the nominal [mm]
    * @param scatter one standard deviation of such readings on plugs of this profile
-   * @param sigmas how far the reading lies from what is allowed, in standard deviations, signed; limits and wear are allowed
+   * @param sigmas how far the reading lies from what is allowed, in standard deviations, signed; limits and wear are
+   *     allowed
    * @param allowedWear the wear that was allowed here; zero where none was
    */
   public Residual {
@@ -49,7 +51,10 @@ public record Residual(
     return reading.dimension();
   }
 
-  /** {@return one sentence without a full stop, such as "tip diameter (D_t) reads 18.75 mm, 0.03 mm above nominal: agrees"} */
+  /**
+   * {@return one sentence without a full stop, such as "tip diameter (D_t) reads 18.75 mm, 0.03 mm above nominal:
+   * agrees"}
+   */
   public String inWords() {
     return inWords(UnitSystem.SI);
   }

@@ -32,8 +32,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>with the sums taken caliper by caliper. This is the multivariate normal density, V the covariance of the readings.
  *
- * <p><b>Limits, pieces and wear</b> have densities f that are not normal and go the long way of {@link ProfileFit}. A profile out of reach of
- * the likeliest is spared that way; it keeps a bound instead:
+ * <p><b>Limits, pieces and wear</b> have densities f that are not normal and go the long way of {@link ProfileFit}. A
+ * profile out of reach of the likeliest is spared that way; it keeps a bound instead:
  *
  * <pre>
  *   ln L ≤ −(Σ q + ln B)/2 − n ln √(2π) − m ln 10 + Σ ln P(clue),   B = Π b / 2^g,   h = 2 g' c²
@@ -43,9 +43,10 @@ import org.jspecify.annotations.Nullable;
  *   pieces:            q = min( (d/2)²/h, (ν + 1) ln(1 + (d/2)²/(νσ²)) ),   b = σ²
  * </pre>
  *
- * <p>with d the distance to the nearest size allowed, wear included, g the number of calipers that share an error and g' how many readings share
- * this one. No density is above its peak 1/√(2πb), nor falls off slower than said, wear averaged or not. Half the exponent of φ(e/c) is
- * left to pay for e, reading by reading, the other half integrates to √2.
+ * <p>with d the distance to the nearest size allowed, wear included, g the number of calipers that share an error and
+ * g' how many readings share this one. No density is above its peak 1/√(2πb), nor falls off slower than said, wear
+ * averaged or not. Half the exponent of φ(e/c) is left to pay for e, reading by reading, the other half integrates to
+ * √2.
  *
  * <p><b>Source:</b> the density, see {@link SharedError}; the bound is elementary.
  *
@@ -338,7 +339,10 @@ final class Scores {
     return logLikelihood.length;
   }
 
-  /** The likelihood of the readings and clues, in mm to the power of minus the number of readings, or a bound where out of reach. */
+  /**
+   * The likelihood of the readings and clues, in mm to the power of minus the number of readings, or a bound where out
+   * of reach.
+   */
   double logLikelihood(int k) {
     return logLikelihood[k];
   }

@@ -29,8 +29,9 @@ import org.airfit.quantity.LengthUnit;
  * </tbody>
  * </table>
  *
- * <p><b>Valid</b> for scatter that is about normal and alike in both; limits and small samples count with their standard deviation.
- * <b>Source:</b> the error of the best rule between two equal normal distributions, in one dimension Δ = 2σz(1 − risk).
+ * <p><b>Valid</b> for scatter that is about normal and alike in both; limits and small samples count with their
+ * standard deviation. <b>Source:</b> the error of the best rule between two equal normal distributions, in one
+ * dimension Δ = 2σz(1 − risk).
  */
 public final class Separation {
 
@@ -157,7 +158,9 @@ public final class Separation {
     return dimensions;
   }
 
-  /** {@return the chance of taking one for the other when every dimension both know is read; one half if there is none} */
+  /**
+   * {@return the chance of taking one for the other when every dimension both know is read; one half if there is none}
+   */
   public double risk() {
     double square = 0.0;
     for (ByDimension by : dimensions) {
@@ -190,7 +193,8 @@ public final class Separation {
    * </pre>
    *
    * @param risk the chance of taking one for the other that is accepted, in (0, 0.5)
-   * @return the largest standard uncertainty that does; empty if the plugs themselves scatter too much for any instrument
+   * @return the largest standard uncertainty that does; empty if the plugs themselves scatter too much for any
+   *     instrument
    * @throws IllegalArgumentException if {@code risk} is outside its range
    */
   public Optional<Length> neededUncertainty(double risk) {

@@ -16,12 +16,13 @@ import org.airfit.source.Source;
  * What two reference sets say of the same profiles.
  *
  * <pre>
- *   the nominals agree where  |x̄₁ − x̄₂| ≤ t √(u₁² + u₂²),   u² = s²/n + (MPE/√3)² for measured pieces, 0 for sizes typed in
+ *   the nominals agree where  |x̄₁ − x̄₂| ≤ t √(u₁² + u₂²)
+ *   u² = s²/n + (MPE/√3)² for measured pieces, 0 for sizes typed in
  * </pre>
  *
- * <p>with t of Student at 95 %, at the degrees of freedom of Welch and Satterthwaite. Half a hundredth of a millimetre is always allowed:
- * sizes are written down to two decimals. <b>Source:</b> B. L. Welch, <cite>The generalization of "Student's" problem …</cite>, Biometrika
- * 34, 1947, 28–35; GUM G.4.
+ * <p>with t of Student at 95 %, at the degrees of freedom of Welch and Satterthwaite. Half a hundredth of a millimetre
+ * is always allowed: sizes are written down to two decimals. <b>Source:</b> B. L. Welch, <cite>The generalization of
+ * "Student's" problem …</cite>, Biometrika 34, 1947, 28–35; GUM G.4.
  *
  * <p>This class is immutable and thread-safe.
  */
@@ -179,8 +180,9 @@ public final class SetComparison {
   }
 
   /**
-   * Joins the two sets. A profile of one id in both must be measured in both and agree; its pieces then count together, in the dimensions
-   * both know. Names, aliases of both, the groove form of the first set, and the universal sockets of both are kept.
+   * Joins the two sets. A profile of one id in both must be measured in both and agree; its pieces then count together,
+   * in the dimensions both know. Names, aliases of both, the groove form of the first set, and the universal sockets of
+   * both are kept.
    *
    * @param name what to call the joint set
    * @return the joint set

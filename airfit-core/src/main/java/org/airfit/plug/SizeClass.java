@@ -13,8 +13,9 @@ import org.airfit.source.Source;
 /**
  * How large a plug is, roughly: which body and bore it belongs to, and no more than that.
  *
- * <p>The ranges are orders of magnitude <b>from memory</b>. They overlap, by intention: they find a typing error or a plug of quite another
- * size and tell no family from another. Nothing uses them in an identification unless {@link Identifier#withSizeClasses} asks for it.
+ * <p>The ranges are orders of magnitude <b>from memory</b>. They overlap, by intention: they find a typing error or a
+ * plug of quite another size and tell no family from another. Nothing uses them in an identification unless
+ * {@link Identifier#withSizeClasses} asks for it.
  */
 public enum SizeClass {
   /** Body of 1/4 in, bore of 5 to 6 mm. */

@@ -22,7 +22,8 @@ public record SizeClasses(List<PlugReading> readings) implements Worked {
 
   static final Caution FROM_MEMORY = new Caution(
       "Size class from memory",
-      "The ranges of the size classes are remembered orders of magnitude. They narrow down a size and never a profile; nothing may be "
+      "The ranges of the size classes are remembered orders of magnitude. They narrow down a size and never a "
+          + "profile; nothing may be "
           + "connected on their word.",
       SizeClass.RANGES);
 
@@ -50,7 +51,8 @@ public record SizeClasses(List<PlugReading> readings) implements Worked {
   /**
    * Obtains the classes whose remembered ranges hold every reading that has one.
    *
-   * @return the classes; none for a typing error, or a plug that is no air-line plug; all of them where nothing was read that has a range
+   * @return the classes; none for a typing error, or a plug that is no air-line plug; all of them where nothing was
+   *     read that has a range
    */
   public List<SizeClass> open() {
     return Stream.of(SizeClass.values())

@@ -8,7 +8,8 @@ import java.util.Optional;
 import org.airfit.measure.PartSpread;
 
 /**
- * The sizes of a set as plain numbers, dimension by dimension, worked out once: what does not depend on the plug in hand.
+ * The sizes of a set as plain numbers, dimension by dimension, worked out once: what does not depend on the plug in
+ * hand.
  *
  * <p>Kernel: millimetres.
  */

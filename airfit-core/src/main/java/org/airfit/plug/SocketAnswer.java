@@ -14,18 +14,21 @@ import org.airfit.working.Working;
 /**
  * What can be said of a socket without its plug: that its profile cannot be told, and how to go on.
  *
- * <p>What decides the profile of a socket, its seal, its balls and how deep they sit, is inside. Its outside is the maker's free choice.
+ * <p>What decides the profile of a socket, its seal, its balls and how deep they sit, is inside. Its outside is the
+ * maker's free choice.
  *
  * <p>This class is immutable and thread-safe.
  */
 public final class SocketAnswer implements Worked {
 
   private static final String REASON =
-      "A socket alone cannot be identified: the seal, the locking balls and their depth are inside, and the outside is the maker's free "
+      "A socket alone cannot be identified: the seal, the locking balls and their depth are inside, and the outside "
+          + "is the maker's free "
           + "choice. Letters on it mean different profiles in different places.";
 
   private static final String CHECK_UNIVERSAL =
-      "that every profile in use is on the maker's list by its name, not by a letter; the word universal is also used of two-lug "
+      "that every profile in use is on the maker's list by its name, not by a letter; the word universal is also "
+          + "used of two-lug "
           + "claw couplings, which are something else.";
 
   private static final List<SocketRemedy> ANYWHERE = List.of(
@@ -36,7 +39,8 @@ public final class SocketAnswer implements Worked {
       new SocketRemedy(
           "Try known plugs, depressurised",
           "Shut off and vent the line, then try plugs of known profile by hand, without force.",
-          "that it locks, does not turn wobbly and cannot be pulled out by hand; then leak and pull check at slowly rising pressure. "
+          "that it locks, does not turn wobbly and cannot be pulled out by hand; then leak and pull check at slowly "
+              + "rising pressure. "
               + "More than one profile may go in, and one that goes in may not seal."),
       new SocketRemedy(
           "Replace the pair",
@@ -63,7 +67,8 @@ public final class SocketAnswer implements Worked {
   }
 
   /**
-   * Obtains the answer for a socket without its plug, with the universal sockets of a set that take every profile in use.
+   * Obtains the answer for a socket without its plug, with the universal sockets of a set that take every profile in
+   * use.
    *
    * @param set the shop's set
    * @param inUse the ids of the profiles in use at the place, one at least
@@ -97,7 +102,10 @@ public final class SocketAnswer implements Worked {
     return new SocketAnswer(taking, fit);
   }
 
-  /** {@return the universal sockets of the set that take every profile in use; empty if there is none, or no set was given} */
+  /**
+   * {@return the universal sockets of the set that take every profile in use; empty if there is none, or no set was
+   * given}
+   */
   public List<UniversalSocket> universalSockets() {
     return universal;
   }

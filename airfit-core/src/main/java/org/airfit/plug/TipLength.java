@@ -10,8 +10,9 @@ import org.airfit.quantity.Length;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The sizes of one profile, its tip length by the edge or by any ball, see {@link GaugeBall}. Converts with the nominal diameters of the
- * profile; what they may be off goes into the uncertainty. Every other dimension is taken as it stands.
+ * The sizes of one profile, its tip length by the edge or by any ball, see {@link GaugeBall}. Converts with the nominal
+ * diameters of the profile; what they may be off goes into the uncertainty. Every other dimension is taken as it
+ * stands.
  *
  * @param sizes what the profile knows
  * @param statedBy the ball its tip length is stated by; empty for the edge
@@ -28,7 +29,10 @@ record TipLength(Map<Dimension, PartSpread> sizes, Optional<GaugeBall> statedBy)
     return Optional.ofNullable(sizes.get(dimension));
   }
 
-  /** How a length taken by {@code from} becomes one taken by {@code to} on plugs of the profile; empty where the profile cannot tell. */
+  /**
+   * How a length taken by {@code from} becomes one taken by {@code to} on plugs of the profile; empty where the profile
+   * cannot tell.
+   */
   Optional<Bridge> bridge(Optional<GaugeBall> from, Optional<GaugeBall> to) {
     if (from.equals(to)) {
       return Optional.of(NONE);
@@ -84,7 +88,10 @@ record TipLength(Map<Dimension, PartSpread> sizes, Optional<GaugeBall> statedBy)
             statedBy));
   }
 
-  /** What a reading to come should be on plugs of the profile, a tip length by {@code ball}; null if the profile cannot tell. */
+  /**
+   * What a reading to come should be on plugs of the profile, a tip length by {@code ball}; null if the profile cannot
+   * tell.
+   */
   @Nullable
   ReadingDensity expected(Dimension dimension, Optional<GaugeBall> ball, double u, double wear) {
     return expected(dimension, ball, NO_ERROR, u, wear);

@@ -1,26 +1,29 @@
 /**
  * Plugs of quick-action couplings: their shape, caliper readings of them, and what the readings say.
  *
- * <p>Here is the method: dimensions and how they vary, readings and clues and what they may be off, the comparison with a reference set,
- * what to measure first and next, sets built from a shop's own pieces, and outlines to true scale. Not here: any table of real plugs. None could be read from a published source, so none is
- * built in; {@link org.airfit.plug.DemoProfiles} is invented. A shop brings its own set, entered from a standard it holds or
+ * <p>Here is the method: dimensions and how they vary, readings and clues and what they may be off, the comparison with
+ * a reference set, what to measure first and next, sets built from a shop's own pieces, and outlines to true scale. Not
+ * here: any table of real plugs. None could be read from a published source, so none is built in;
+ * {@link org.airfit.plug.DemoProfiles} is invented. A shop brings its own set, entered from a standard it holds or
  * measured on known plugs.
  *
  * <h2>Specification</h2>
  * <ul>
  *   <li>An answer is a probability, a fit and a verdict. "Of none in the set" is always one of the possibilities.
- *   <li>Only sets entered from a standard, or measured on five pieces or more, can say <em>identified</em>; any other says
+ *   <li>Only sets entered from a standard, or measured on five pieces or more, can say <em>identified</em>; any other
+ *   says
  *       <em>candidate</em> at most. Every answer carries the weakest provenance of the set it was compared with.
- *   <li>Matching dimensions do not prove safe mating; every answer says so. Welding-gas and hydraulic profiles are refused from a set.
+ *   <li>Matching dimensions do not prove safe mating; every answer says so. Welding-gas and hydraulic profiles are
+ *   refused from a set.
  *   <li>Letters and trade words are aliases and may mean several profiles. A socket without its plug is not identified.
  *   <li>Densities are per millimetre. Everything is immutable and thread-safe. A {@code null} argument throws
  *       {@link NullPointerException}.
  * </ul>
  *
  * <h2>Standards, and where they are silent</h2>
- * Error limits of calipers are those of DIN 862; the guarded verdict is that of ISO 14253-1 and ILAC-G8; uncertainties combine as in the
- * GUM. ISO 6150 fixes the plugs themselves and was not seen. No source was found for wear, for technique at steps and grooves, or for how
- * common unknown plugs are: those numbers are marked where they stand.
+ * Error limits of calipers are those of DIN 862; the guarded verdict is that of ISO 14253-1 and ILAC-G8; uncertainties
+ * combine as in the GUM. ISO 6150 fixes the plugs themselves and was not seen. No source was found for wear, for
+ * technique at steps and grooves, or for how common unknown plugs are: those numbers are marked where they stand.
  */
 @NullMarked
 package org.airfit.plug;

@@ -102,8 +102,8 @@ class PlugSheetTest {
   }
 
   /**
-   * A twentieth of the chance is left outside by 1.96 standard deviations of a bell, and by Student's t of 2.776 with four degrees of freedom
-   * (printed tables of both); a rectangle keeps all inside its limits.
+   * A twentieth of the chance is left outside by 1.96 standard deviations of a bell, and by Student's t of 2.776 with
+   * four degrees of freedom (printed tables of both); a rectangle keeps all inside its limits.
    */
   @Test
   void the_usual_deviation_holds_nineteen_of_twenty() {

@@ -94,7 +94,10 @@ class ReadingOverlayTest {
     assertThat(at[1]).isCloseTo(at[0], within(0.0011));
   }
 
-  /** Half a diameter's scatter of two standard deviations to each side: what is allowed for a new plug is centred on its edge. */
+  /**
+   * Half a diameter's scatter of two standard deviations to each side: what is allowed for a new plug is centred on its
+   * edge.
+   */
   @Test
   void the_band_is_two_standard_deviations_each_way() {
     Identification answer = plover(0.0);

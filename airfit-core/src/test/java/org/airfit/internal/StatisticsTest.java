@@ -203,7 +203,10 @@ class StatisticsTest {
         .isEqualTo(Double.NEGATIVE_INFINITY);
   }
 
-  /** One degree of freedom is Cauchy's distribution, two have a root for a tail; both from handbooks, neither uses the beta function. */
+  /**
+   * One degree of freedom is Cauchy's distribution, two have a root for a tail; both from handbooks, neither uses the
+   * beta function.
+   */
   @ParameterizedTest
   @ValueSource(doubles = {0.0, 1.0e-9, 0.3, 1.0, 4.0, 63.7, 1.0e6})
   void student_tails_of_one_and_two_degrees_have_closed_forms(double t) {

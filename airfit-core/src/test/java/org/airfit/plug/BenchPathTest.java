@@ -45,7 +45,10 @@ class BenchPathTest {
             assertThat(branch.next()).as("one dimension alone names no profile").isPositive());
   }
 
-  /** Follows the path with the readings of one plug, whose sizes scatter by so many standard deviations of part and reading. */
+  /**
+   * Follows the path with the readings of one plug, whose sizes scatter by so many standard deviations of part and
+   * reading.
+   */
   private static BenchPath.Branch walk(
       BenchPath path, PlugProfile truth, double scatter, SplittableRandom random) {
     BenchPath.Branch branch = null;

@@ -22,7 +22,10 @@ class CommonErrorProperties {
   private static final Instrument CALIPER = Instrument.VERNIER_CALIPER_0_05;
   private static final double PART_MM = 0.02;
 
-  /** Four profiles a little apart, some in all sizes alike, as an error of the caliper would be, some in one against the other. */
+  /**
+   * Four profiles a little apart, some in all sizes alike, as an error of the caliper would be, some in one against the
+   * other.
+   */
   private static final ReferenceSet SET = ReferenceSet.of(
       "a little apart",
       List.of(
@@ -137,7 +140,10 @@ class CommonErrorProperties {
     assertThat(tally.unknownsIdentified() / (double) tally.unknowns()).isLessThan(0.01);
   }
 
-  /** Why the error is shared unless told otherwise: between profiles that differ in all sizes alike, answers promise what they do not keep. */
+  /**
+   * Why the error is shared unless told otherwise: between profiles that differ in all sizes alike, answers promise
+   * what they do not keep.
+   */
   @Property(tries = 2, seed = "20261125")
   void taken_as_independent_they_may_be_right_less_often_than_they_say(@ForAll long seed) {
     Identifier identifier = Identifier.of(ALIKE).withUnknownPrior(0.0).withIndependentErrors();

@@ -53,7 +53,9 @@ class CommonErrorTest {
         .get(0);
   }
 
-  /** The multivariate normal distribution by the factors of Cholesky, which know nothing of the short way for diag + c². */
+  /**
+   * The multivariate normal distribution by the factors of Cholesky, which know nothing of the short way for diag + c².
+   */
   private static double[] byMatrix(List<PlugReading> readings, PlugProfile profile, double c) {
     int n = readings.size();
     double[][] lower = new double[n][n];

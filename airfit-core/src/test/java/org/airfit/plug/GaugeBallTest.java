@@ -35,7 +35,10 @@ class GaugeBallTest {
         read(Dimension.GROOVE_DIAMETER, groove));
   }
 
-  /** A 3-4-5 triangle: a ball of 10 mm against an edge 2 mm above the root has its middle 3 mm below and 4 mm behind the edge. */
+  /**
+   * A 3-4-5 triangle: a ball of 10 mm against an edge 2 mm above the root has its middle 3 mm below and 4 mm behind the
+   * edge.
+   */
   @Test
   void a_low_wall_is_touched_at_its_edge() {
     assertThat(GaugeBall.fromWall(10.0, 2.0)).isCloseTo(4.0, within(1.0e-12));
@@ -120,7 +123,10 @@ class GaugeBallTest {
         .withMessageContaining("must be of the groove diameter");
   }
 
-  /** A low wall: collar 24, groove 20, so that a ball of 10 mm has its middle 4 mm behind the edge and reads 1 mm shorter. */
+  /**
+   * A low wall: collar 24, groove 20, so that a ball of 10 mm has its middle 4 mm behind the edge and reads 1 mm
+   * shorter.
+   */
   private static PlugProfile.Builder lowWall(String id, double tipLength, PartSpread groove) {
     return PlugProfile.builder(id)
         .from(Provenance.synthetic(), Source.demo("sizes for a test"))

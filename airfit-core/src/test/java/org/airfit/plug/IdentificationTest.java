@@ -173,7 +173,9 @@ class IdentificationTest {
     return Rows.of(IdentificationTest.class, "sigma_combined_examples.csv");
   }
 
-  /** Each component is read off the table it names, and the sum of squares is that of the code that weighs a reading. */
+  /**
+   * Each component is read off the table it names, and the sum of squares is that of the code that weighs a reading.
+   */
   @ParameterizedTest
   @MethodSource("combined_rows")
   void combined_uncertainties_agree(Row row) {

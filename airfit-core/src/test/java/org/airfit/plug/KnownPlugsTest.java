@@ -44,7 +44,10 @@ class KnownPlugsTest {
     return Rows.of(KnownPlugsTest.class, "grubbs_critical.csv");
   }
 
-  /** The printed rows for 7 pieces at 0.05 and 15 at 0.01 break the table's own order and are misprints; they are left out. */
+  /**
+   * The printed rows for 7 pieces at 0.05 and 15 at 0.01 break the table's own order and are misprints; they are left
+   * out.
+   */
   @ParameterizedTest
   @MethodSource("grubbs")
   void outlier_limits_agree_with_the_printed_table(Row row) {
@@ -287,7 +290,10 @@ class KnownPlugsTest {
     assertThat(apart.onlyInOther()).hasSize(4);
   }
 
-  /** By Welch at 95 %, with two calipers that are each off by a share of their limit: one comparison in twenty at most disagrees. */
+  /**
+   * By Welch at 95 %, with two calipers that are each off by a share of their limit: one comparison in twenty at most
+   * disagrees.
+   */
   @Test
   void honest_sets_disagree_in_one_of_twenty() {
     SplittableRandom random = new SplittableRandom(6);

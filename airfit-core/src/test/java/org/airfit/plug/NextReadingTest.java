@@ -14,8 +14,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * What a next reading by the same caliper is expected to bring, against a simulation that knows the model only: a profile, an error of the
- * caliper and an unread size are drawn as they come, and weighed by how well they explain the readings so far.
+ * What a next reading by the same caliper is expected to bring, against a simulation that knows the model only: a
+ * profile, an error of the caliper and an unread size are drawn as they come, and weighed by how well they explain the
+ * readings so far.
  */
 class NextReadingTest {
 
@@ -58,7 +59,10 @@ class NextReadingTest {
         : nominal + PART_MM * random.nextGaussian();
   }
 
-  /** Sizes off alike as an error of the caliper would have it, readings between the two; nextOff parts them, read after read. */
+  /**
+   * Sizes off alike as an error of the caliper would have it, readings between the two; nextOff parts them, read after
+   * read.
+   */
   @ParameterizedTest
   @CsvSource({
     "0.06,0.03,false",

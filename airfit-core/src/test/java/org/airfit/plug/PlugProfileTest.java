@@ -157,7 +157,9 @@ class PlugProfileTest {
         .withMessageContaining("dimensions of profile wren must be at least one");
   }
 
-  /** style_letters_conflict.csv: sources do not agree what a letter means, so a letter must answer with every family. */
+  /**
+   * style_letters_conflict.csv: sources do not agree what a letter means, so a letter must answer with every family.
+   */
   @Test
   void a_letter_that_sources_give_to_several_families_answers_with_all_of_them() {
     Map<String, List<String>> letters = new LinkedHashMap<>();

@@ -24,7 +24,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Profiles, sets, readings and answers are values: equal by what they say, made of copies, and read back from their labels. */
+/**
+ * Profiles, sets, readings and answers are values: equal by what they say, made of copies, and read back from their
+ * labels.
+ */
 class PlugValuesTest {
 
   private static Length mm(double value) {

@@ -20,8 +20,9 @@ import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.hipparchus.distribution.continuous.TDistribution;
 
 /**
- * Chances, χ², ranking and verdict against a second computation that is as plain as the formulas of {@link Identifier}: every integral is a
- * sum by Simpson's rule, nothing is left out for being out of reach, the distributions are those of another library.
+ * Chances, χ², ranking and verdict against a second computation that is as plain as the formulas of {@link Identifier}:
+ * every integral is a sum by Simpson's rule, nothing is left out for being out of reach, the distributions are those of
+ * another library.
  */
 class ScoresProperties {
 
