@@ -25,6 +25,7 @@ import org.airfit.flow.FlowLoss;
 import org.airfit.measure.Instrument;
 import org.airfit.plug.DemoProfiles;
 import org.airfit.plug.Dimension;
+import org.airfit.plug.Effort;
 import org.airfit.plug.Identification;
 import org.airfit.plug.Identifier;
 import org.airfit.plug.PlugProfile;
@@ -32,9 +33,11 @@ import org.airfit.plug.PlugReading;
 import org.airfit.plug.ReferenceSet;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.FrictionFactor;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Temperature;
+import org.airfit.safety.Situation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -148,7 +151,7 @@ final class Samples {
         return lists(contents);
       }
       if (raw == Set.class) {
-        return contents.isEmpty() ? List.of(Set.of()) : List.of(Set.of(contents.get(0)), Set.of());
+        return sets(contents);
       }
       if (raw == Map.class) {
         List<Object> values = choices(parameterized.getActualTypeArguments()[1]);
@@ -159,6 +162,12 @@ final class Samples {
       return make(raw);
     }
     return type instanceof Class<?> plain ? make(plain) : List.of(new Object());
+  }
+
+  private static List<Object> sets(List<Object> contents) {
+    return contents.isEmpty()
+        ? List.of(Set.of())
+        : List.of(new HashSet<>(contents), Set.of(contents.get(0)), Set.of());
   }
 
   private static List<Object> lists(List<Object> contents) {
@@ -179,7 +188,7 @@ final class Samples {
       return Arrays.stream(NUMBERS).<Object>mapToObj(number -> number).toList();
     }
     if (type == int.class || type == Integer.class) {
-      return List.of(1, 2, 5, 10, 100);
+      return List.of(1, 2, 5, 10, 40, 100);
     }
     if (type == long.class) {
       return List.of(1L, 10L);
@@ -244,7 +253,22 @@ final class Samples {
           new FlowLoss(FreeAirFlow.parse("20 scfm"), PressureDrop.ofBar(0.3)));
     }
     if (type == AirState.class) {
-      return List.of(AirState.of(AbsolutePressure.ofBar(8.0), Temperature.ofCelsius(20.0)));
+      return List.of(
+          AirState.of(AbsolutePressure.ofBar(1.0), Temperature.ofCelsius(20.0)),
+          AirState.of(AbsolutePressure.ofBar(8.0), Temperature.ofCelsius(20.0)));
+    }
+    if (type == AbsolutePressure.class) {
+      return List.of(
+          AbsolutePressure.ofBar(8.0), AbsolutePressure.ofBar(3.0), AbsolutePressure.ofBar(1.0));
+    }
+    if (type == Situation.class) {
+      return List.of(Situation.describe().build());
+    }
+    if (type == FrictionFactor.class) {
+      return List.of(FrictionFactor.ofDarcy(0.02));
+    }
+    if (type == Effort.class) {
+      return List.of(Effort.usual());
     }
     return List.of();
   }

@@ -194,10 +194,9 @@ public final class Identifier {
       if (byDimension.put(
               reading.dimension(), assumptions.independent() ? reading.alone() : reading)
           != null) {
-        throw new IllegalArgumentException(
-            "readings of the " + reading.dimension()
-                + " must be one, were two or more; take PlugReading.of all repeats, the caliper's own error stays in "
-                + "it");
+        throw new IllegalArgumentException("readings of the " + reading.dimension()
+            + " must be one, were two or more; take PlugReading.of all repeats, the caliper's own error stays in "
+            + "it");
       }
     }
     Set<String> seen = clues.isEmpty() ? Set.of() : new HashSet<>();
