@@ -2,7 +2,6 @@ package org.airfit.plug;
 
 import java.util.Objects;
 import java.util.Optional;
-import org.airfit.internal.Digits;
 import org.airfit.measure.Instrument;
 
 /**
@@ -59,9 +58,13 @@ public record NextReading(
         : inHundred <= 0
             ? "hardly ever"
             : "about " + (inHundred == 1 ? "once" : inHundred + " times") + " in 100";
-    return "Of the present doubt of " + Digits.fixed(doubtBits, 2) + " bit it is expected to leave "
-        + Digits.fixed(Math.max(0.0, doubtBits - expectedDropBits), 2)
-        + "; one profile will then stand out " + settled
-        + ".";
+    return "On average it takes away " + takenAway() + " of the present doubt; one profile will then"
+        + " stand out " + settled + ".";
+  }
+
+  /** How much of the doubt goes, without the unit of information. */
+  private String takenAway() {
+    double share = doubtBits > 0.0 ? Math.max(0.0, expectedDropBits / doubtBits) : 0.0;
+    return share >= 0.995 ? "almost all" : "about " + Math.round(100.0 * share) + " %";
   }
 }

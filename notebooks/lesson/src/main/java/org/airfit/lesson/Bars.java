@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
-/** Named amounts as lying bars, as SVG. Each bar carries its name and its number. */
+/** Named amounts as horizontal bars, as SVG. Each bar has its name and its number beside it. */
 public final class Bars {
 
   private static final double WIDTH = 680.0;
@@ -32,7 +32,7 @@ public final class Bars {
    *
    * @param title what it shows
    * @param unit the unit of the amounts
-   * @param digits how many digits are written after the point
+   * @param digits how many digits to write after the point
    * @return the chart, without bars
    */
   public static Bars of(String title, String unit, int digits) {

@@ -24,14 +24,15 @@ import org.airfit.source.Source;
 /**
  * Tern Creek Boatyard and the Ferry Lane Air Counter, where all lessons take place.
  *
- * <p>Both are invented, and so are the plugs, parts and numbers: the same as in the example job of the job sheet.
+ * <p>Both are invented, and so are the plugs, parts and numbers. They are the same as in the example job of the job
+ * sheet.
  */
 public final class Boatyard {
 
   private static final Source INVENTED =
       Source.demo("made up for these lessons; no plug like it is sold");
 
-  /** Diameters are turned more closely than lengths and grooves. */
+  /** Dimensions that are turned: they vary less than lengths and grooves. */
   private static final Set<Dimension> TURNED =
       Set.of(Dimension.TIP_DIAMETER, Dimension.COLLAR_DIAMETER, Dimension.SHOULDER_DIAMETER);
 

@@ -4,9 +4,10 @@ import java.math.BigDecimal;
 import java.util.Locale;
 
 /**
- * Published numbers and ours, side by side.
+ * Published numbers and our numbers, side by side.
  *
- * <p>Each row is checked when it is added: a difference beyond its tolerance throws {@link WrongNumberException} and ends the notebook.
+ * <p>Each row is checked when it is added. A difference beyond its tolerance throws {@link WrongNumberException} and
+ * stops the notebook.
  */
 public final class Comparisons {
 
@@ -17,17 +18,17 @@ public final class Comparisons {
   public Comparisons() {}
 
   /**
-   * Adds a published number and ours.
+   * Adds a published number and our number.
    *
    * @param what what the number is
    * @param published the published number
-   * @param ours ours, in the same unit
+   * @param ours our number, in the same unit
    * @param unit the unit; empty for none
-   * @param percent how far ours may lie from the published number [%]
-   * @param why where the tolerance comes from
+   * @param percent how far our number may be from the published number [%]
+   * @param why the reason for the tolerance
    * @param source where the number is published
    * @return this
-   * @throws WrongNumberException if ours lies further away, or is NaN
+   * @throws WrongNumberException if our number is further away, or is NaN
    */
   public Comparisons add(
       String what,
@@ -57,7 +58,7 @@ public final class Comparisons {
    *
    * @param what what was judged
    * @param published the published verdict
-   * @param ours ours
+   * @param ours our verdict
    * @param source where it is published
    * @return this
    * @throws WrongNumberException if they differ
@@ -76,7 +77,7 @@ public final class Comparisons {
     return table.toMarkdown();
   }
 
-  /** The digits that were entered, so that no published number loses or gains one. */
+  /** Prints a published number with exactly the digits that were entered. */
   private static String printed(double value) {
     return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
   }

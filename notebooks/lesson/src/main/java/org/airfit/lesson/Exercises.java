@@ -12,10 +12,11 @@ import java.util.Locale;
 import java.util.Map;
 
 /**
- * Checks what a learner writes into the blanks of an exercise sheet.
+ * Checks the answers that a learner writes into the blanks of an exercise sheet.
  *
- * <p>A wrong answer brings a hint, the second one the hint and the direction, and only then {@link #reveal} tells. What lies within the
- * tolerance that the task allows is right; the tolerance and its reason are told with it.
+ * <p>The first wrong answer gives a hint. The second one also says whether the number is too large or too small. After
+ * one wrong answer {@link #reveal} tells the answer. An answer within the tolerance of the task is right; the message
+ * gives the tolerance and its reason.
  */
 public final class Exercises {
 
@@ -93,13 +94,13 @@ public final class Exercises {
    *
    * @param id the exercise, such as "4b"
    * @param answer the number in the unit the exercise asks for; NaN is a blank
-   * @return what to tell the learner
+   * @return the message for the learner
    * @throws IllegalArgumentException if there is no such exercise, or its answer is a word
    */
   public String check(String id, double answer) {
     Task task = task(id);
     if (!task.isNumber()) {
-      throw new IllegalArgumentException(id + " wants a word in quotes, was a number");
+      throw new IllegalArgumentException(id + " needs a word in quotes, was a number");
     }
     if (Double.isNaN(answer)) {
       return id + ": still blank. Put your number [" + task.unit()
@@ -117,14 +118,14 @@ public final class Exercises {
    *
    * @param id the exercise
    * @param answer the word; an empty one is a blank
-   * @return what to tell the learner
+   * @return the message for the learner
    * @throws IllegalArgumentException if there is no such exercise, or its answer is a number
    */
   public String check(String id, String answer) {
     Task task = task(id);
     if (task.isNumber()) {
       throw new IllegalArgumentException(
-          id + " wants a number in " + task.unit() + ", was \"" + answer + "\"");
+          id + " needs a number in " + task.unit() + ", was \"" + answer + "\"");
     }
     if (answer.isBlank()) {
       return id + ": still blank. Put your answer between the quotes and run the cell.";
@@ -135,10 +136,10 @@ public final class Exercises {
   }
 
   /**
-   * Tells the answer, to a learner who has tried.
+   * Tells the answer to a learner who has tried at least once.
    *
    * @param id the exercise
-   * @return the answer and how to reach it, or the request to try first
+   * @return the answer and how to find it, or the request to try first
    * @throws IllegalArgumentException if there is no such exercise
    */
   public String reveal(String id) {

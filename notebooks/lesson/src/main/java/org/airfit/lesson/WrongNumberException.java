@@ -1,6 +1,6 @@
 package org.airfit.lesson;
 
-/** A number that lies further from the published one than its tolerance allows. */
+/** A number that differs from the published one by more than its tolerance. */
 public final class WrongNumberException extends RuntimeException {
 
   private static final long serialVersionUID = 1L;
