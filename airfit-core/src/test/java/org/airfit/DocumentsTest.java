@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -41,6 +42,7 @@ import org.airfit.line.FrictionLaw;
 import org.airfit.line.PipeFitting;
 import org.airfit.line.Wall;
 import org.airfit.measure.Instrument;
+import org.airfit.measure.PartSpread;
 import org.airfit.network.BranchFlow;
 import org.airfit.network.Network;
 import org.airfit.network.NetworkResult;
@@ -50,12 +52,19 @@ import org.airfit.plant.AirPlant;
 import org.airfit.plant.PistonCompressor;
 import org.airfit.plant.Supply;
 import org.airfit.plant.YearlyCost;
+import org.airfit.plug.AliasLookup;
 import org.airfit.plug.DemoProfiles;
 import org.airfit.plug.Dimension;
 import org.airfit.plug.Identification;
 import org.airfit.plug.Identifier;
+import org.airfit.plug.PlugProfile;
 import org.airfit.plug.PlugReading;
 import org.airfit.plug.PlugVerdict;
+import org.airfit.plug.Provenance;
+import org.airfit.plug.ReferenceSet;
+import org.airfit.plug.SetComparison;
+import org.airfit.plug.SocketAnswer;
+import org.airfit.plug.UniversalSocket;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.Area;
 import org.airfit.quantity.DecimalMark;
@@ -374,6 +383,39 @@ class DocumentsTest {
     Identification answer = Identifier.of(DemoProfiles.birds()).identify(List.of(tip, length));
     assertThat(answer.verdict()).isEqualTo(PlugVerdict.AMBIGUOUS);
     assertThat(answer.nextReadings()).isNotEmpty();
+  }
+
+  @Test
+  void the_settings_and_sets_of_the_guide_say_what_it_says() {
+    ReferenceSet birds = DemoProfiles.birds();
+    PlugReading tip =
+        PlugReading.of(Dimension.TIP_DIAMETER, Instrument.DIGITAL_CALIPER, Length.parse("18.78 mm"));
+    PlugReading length =
+        PlugReading.of(Dimension.TIP_LENGTH, Instrument.DIGITAL_CALIPER, Length.parse("21.05 mm"));
+    Identification doubtful =
+        Identifier.of(birds).withUnknownPrior(0.2).withConfidence(0.99).identify(List.of(tip, length));
+    Identification usual = Identifier.of(birds).identify(List.of(tip, length));
+    assertThat(doubtful.unknownProbability()).isGreaterThan(usual.unknownProbability());
+
+    AliasLookup meant = birds.lookUp("demo heron");
+    assertThat(meant.profiles()).extracting(PlugProfile::id).containsExactly("demo-heron");
+    assertThat(meant.warning()).contains("measure the plug");
+
+    PlugProfile stork = PlugProfile.builder("demo-stork")
+        .from(Provenance.synthetic(), Source.demo("invented"))
+        .dimension(
+            Dimension.TIP_DIAMETER,
+            PartSpread.normal(Length.parse("16 mm"), Length.parse("0.03 mm")))
+        .build();
+    UniversalSocket wide = new UniversalSocket(
+        "wide socket", Set.of("demo-heron", "demo-curlew"), Source.demo("invented"));
+    ReferenceSet others = ReferenceSet.of("others", List.of(stork));
+    ReferenceSet both = SetComparison.of(birds, others, Instrument.DIGITAL_CALIPER).merged("both shops");
+    assertThat(both.profiles()).hasSize(birds.profiles().size() + 1);
+    both = both.withSockets(List.of(wide));
+    List<UniversalSocket> sockets =
+        SocketAnswer.alone(both, Set.of("demo-heron", "demo-curlew")).universalSockets();
+    assertThat(sockets).containsExactly(wide);
   }
 
   @Test
