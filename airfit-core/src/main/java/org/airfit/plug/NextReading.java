@@ -58,8 +58,8 @@ public record NextReading(
         : inHundred <= 0
             ? "hardly ever"
             : "about " + (inHundred == 1 ? "once" : inHundred + " times") + " in 100";
-    return "On average it takes away " + takenAway() + " of the present doubt; one profile will then"
-        + " stand out " + settled + ".";
+    return "On average it takes away " + takenAway()
+        + " of the present doubt; one profile will then" + " stand out " + settled + ".";
   }
 
   /** How much of the doubt goes, without the unit of information. */
