@@ -1,8 +1,9 @@
 /**
  * Compressed-air connections: identify a plug or a thread, size the line, choose the parts, and show the working.
  *
- * <p>Start at {@code org.airfit.run} for a run from supply to tool, at {@code org.airfit.plug}, {@code org.airfit.thread} and {@code org.airfit.joint} for
- * what lies in the hand, and at {@code org.airfit.select} for a parts list.
+ * <p>Start at {@code org.airfit.run} for a run from supply to tool, at {@code org.airfit.plug}, {@code
+ * org.airfit.thread} and {@code org.airfit.joint} for what lies in the hand, and at {@code org.airfit.select} for a
+ * parts list.
  */
 module org.airfit.core {
   requires static org.jspecify;

@@ -29,7 +29,10 @@ class BrowserCleanTest {
       .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
       .importPackages("org.airfit");
 
-  /** Classes of blanks and line ends that its regular expressions do not know, and a conversion that its formatter lacks. */
+  /**
+   * Classes of blanks and line ends that its regular expressions do not know, and a conversion that its formatter
+   * lacks.
+   */
   private static final Pattern UNKNOWN =
       Pattern.compile("\"[^\"\n]*(\\\\\\\\[hHR](?![a-z])|%[-#+ 0-9.]*[eE])");
 

@@ -20,7 +20,8 @@ import org.junit.jupiter.api.Test;
 /**
  * Inside a package no two types use each other, directly or through others: each can be read without the ones above it.
  *
- * <p>A nested type counts as the type it is in. A sealed type must name the types it permits, so that arrow is not counted.
+ * <p>A nested type counts as the type it is in. A sealed type must name the types it permits, so that arrow is not
+ * counted.
  */
 class CirclesTest {
 

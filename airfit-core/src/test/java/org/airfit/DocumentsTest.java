@@ -388,12 +388,14 @@ class DocumentsTest {
   @Test
   void the_settings_and_sets_of_the_guide_say_what_it_says() {
     ReferenceSet birds = DemoProfiles.birds();
-    PlugReading tip =
-        PlugReading.of(Dimension.TIP_DIAMETER, Instrument.DIGITAL_CALIPER, Length.parse("18.78 mm"));
+    PlugReading tip = PlugReading.of(
+        Dimension.TIP_DIAMETER, Instrument.DIGITAL_CALIPER, Length.parse("18.78 mm"));
     PlugReading length =
         PlugReading.of(Dimension.TIP_LENGTH, Instrument.DIGITAL_CALIPER, Length.parse("21.05 mm"));
-    Identification doubtful =
-        Identifier.of(birds).withUnknownPrior(0.2).withConfidence(0.99).identify(List.of(tip, length));
+    Identification doubtful = Identifier.of(birds)
+        .withUnknownPrior(0.2)
+        .withConfidence(0.99)
+        .identify(List.of(tip, length));
     Identification usual = Identifier.of(birds).identify(List.of(tip, length));
     assertThat(doubtful.unknownProbability()).isGreaterThan(usual.unknownProbability());
 
@@ -410,7 +412,8 @@ class DocumentsTest {
     UniversalSocket wide = new UniversalSocket(
         "wide socket", Set.of("demo-heron", "demo-curlew"), Source.demo("invented"));
     ReferenceSet others = ReferenceSet.of("others", List.of(stork));
-    ReferenceSet both = SetComparison.of(birds, others, Instrument.DIGITAL_CALIPER).merged("both shops");
+    ReferenceSet both =
+        SetComparison.of(birds, others, Instrument.DIGITAL_CALIPER).merged("both shops");
     assertThat(both.profiles()).hasSize(birds.profiles().size() + 1);
     both = both.withSockets(List.of(wide));
     List<UniversalSocket> sockets =

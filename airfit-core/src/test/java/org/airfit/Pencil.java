@@ -29,8 +29,8 @@ public final class Pencil {
   }
 
   /**
-   * Asserts that the printed numbers give the printed result to one unit of its last digit: half for the rounding of the result, half
-   * for that of the numbers put in. A step that was solved by trial must change sign within that unit.
+   * Asserts that the printed numbers give the printed result to one unit of its last digit: half for the rounding of
+   * the result, half for that of the numbers put in. A step that was solved by trial must change sign within that unit.
    *
    * @param working the working, with at least one step
    */

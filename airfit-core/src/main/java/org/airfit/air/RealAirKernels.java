@@ -3,9 +3,9 @@ package org.airfit.air;
 /**
  * Dry air as a real gas: plain doubles in SI, no checks, no allocation. Callers validate.
  *
- * <p>Equation of state: E. W. Lemmon, R. T. Jacobsen, S. G. Penoncello, D. G. Friend, J. Phys. Chem. Ref. Data 29 (2000) 331,
- * pseudo-pure air, with τ = 132.6312 K / T and δ = ρ / (10.4477 mol/dm³). Viscosity: E. W. Lemmon, R. T. Jacobsen, Int. J.
- * Thermophys. 25 (2004) 21.
+ * <p>Equation of state: E. W. Lemmon, R. T. Jacobsen, S. G. Penoncello, D. G. Friend, J. Phys. Chem. Ref. Data 29
+ * (2000) 331, pseudo-pure air, with τ = 132.6312 K / T and δ = ρ / (10.4477 mol/dm³). Viscosity: E. W. Lemmon, R. T.
+ * Jacobsen, Int. J. Thermophys. 25 (2004) 21.
  */
 final class RealAirKernels {
 

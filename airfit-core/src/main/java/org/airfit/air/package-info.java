@@ -1,13 +1,13 @@
 /**
  * The gas: dry air at a pressure and a temperature.
  *
- * <p>{@link org.airfit.air.AirState} is the ideal gas all flow formulas are made for, {@link org.airfit.air.RealAir} the real one, to 0.1 % on
- * density. Free air and its reference states are quantities; how air flows is told above.
+ * <p>{@link org.airfit.air.AirState} is the ideal gas all flow formulas are made for, {@link org.airfit.air.RealAir}
+ * the real one, to 0.1 % on density. Free air and its reference states are quantities; how air flows is told above.
  *
  * <h2>Specification</h2>
  * <ul>
- *   <li>Ideal gas with R = 287.05287 J/(kg K) (ISO 2533) and a ratio of heat capacities of 1.4. Against real air of 1 to 16 bar and
- *       0 to 60 °C the density is up to 0.9 % low and the speed of sound up to 0.7 % low.
+ *   <li>Ideal gas with R = 287.05287 J/(kg K) (ISO 2533) and a ratio of heat capacities of 1.4. Against real air of 1
+ *       to 16 bar and 0 to 60 °C the density is up to 0.9 % low and the speed of sound up to 0.7 % low.
  *   <li>Viscosity after Sutherland with the constants of the US Standard Atmosphere 1976, up to 1.8 % low at 16 bar.
  *   <li>Everything is immutable and thread-safe. A {@code null} argument throws {@link NullPointerException}.
  * </ul>

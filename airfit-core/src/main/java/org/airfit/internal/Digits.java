@@ -14,8 +14,9 @@ public final class Digits {
   private Digits() {}
 
   /**
-   * Rounds half-even to significant digits and drops trailing zeros after the point. Whole digits are never rounded away:
-   * 12 345 with 4 digits stays 12345. Values below 0.0001 or from 10⁹ are printed with an exponent, such as 1.813e-5.
+   * Rounds half-even to significant digits and drops trailing zeros after the point. Whole digits are never rounded
+   * away: 12 345 with 4 digits stays 12345. Values below 0.0001 or from 10⁹ are printed with an exponent, such as
+   * 1.813e-5.
    *
    * @param value a finite value
    * @param digits the number of significant digits, from 1 to 17

@@ -18,8 +18,9 @@ public final class Saturation {
    *   ln(p/pc) = Tc/T (a1 τ + a2 τ^1.5 + a3 τ³ + a4 τ^3.5 + a5 τ⁴ + a6 τ^7.5),  τ = 1 − T/Tc
    * </pre>
    *
-   * <p>Source: W. Wagner and A. Pruss, J. Phys. Chem. Ref. Data 22 (1993) 783, the auxiliary equation. Stated from the triple point,
-   * 273.16 K, to the critical point, 647.096 K; 0 °C lies 0.01 K below and is taken as belonging to it. Nothing is checked here.
+   * <p>Source: W. Wagner and A. Pruss, J. Phys. Chem. Ref. Data 22 (1993) 783, the auxiliary equation. Stated from
+   * the triple point, 273.16 K, to the critical point, 647.096 K; 0 °C lies 0.01 K below and is taken as belonging to
+   * it. Nothing is checked here.
    *
    * @param t temperature [K], in [273.15, 647]
    * @return the saturation pressure [Pa]

@@ -1,6 +1,9 @@
 package org.airfit.internal;
 
-/** Collects the elements of an SVG drawing whose unit is the millimetre on paper; each floor that draws adds its own marks. Not thread-safe. */
+/**
+ * Collects the elements of an SVG drawing whose unit is the millimetre on paper; each floor that draws adds its own
+ * marks. Not thread-safe.
+ */
 public class SvgWriter {
 
   /** What was written so far, without the element around it. */

@@ -24,7 +24,8 @@ import org.jspecify.annotations.Nullable;
  * <caption>Symbols</caption>
  * <thead><tr><th>symbol</th><th>meaning</th><th>unit</th></tr></thead>
  * <tbody>
- * <tr><td>P, p</td><td>chance of profile k after and before the readings; before: equal, less the unknown</td><td>-</td></tr>
+ * <tr><td>P, p</td><td>chance of profile k after and before the readings; before: equal, less the
+ * unknown</td><td>-</td></tr>
  * <tr><td>y, u</td><td>a reading and its standard uncertainty</td><td>mm</td></tr>
  * <tr><td>µ, s</td><td>nominal of the profile and its standard deviation from part to part</td><td>mm</td></tr>
  * </tbody>

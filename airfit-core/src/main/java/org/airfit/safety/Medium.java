@@ -15,7 +15,8 @@ public enum Medium {
   /** Air that somebody breathes. */
   BREATHING_AIR(new Caution(
       "Not for breathing air",
-      "Breathing air needs its own supply, tests and couplings that fit no outlet of other air or gas: ask the maker of the apparatus.",
+      "Breathing air needs its own supply, tests and couplings that fit no outlet of other air "
+          + "or gas: ask the maker of the apparatus.",
       Source.handbook("29 CFR 1910.134 and CGA G-7.1-1989 Grade D, as in UFC 4-150-02"))),
   /** Oxygen. */
   OXYGEN(new Caution(
@@ -30,7 +31,8 @@ public enum Medium {
   /** Oil under pressure for cylinders and motors. */
   HYDRAULIC_OIL(new Caution(
       "Not for hydraulic oil",
-      "Couplings for hydraulic oil and those for compressed air must not be exchanged, even where dimensions match: pressures, seals"
+      "Couplings for hydraulic oil and those for compressed air must not be exchanged, even "
+          + "where dimensions match: pressures, seals"
           + " and what is left inside differ.",
       Source.commonPractice("couplings for hydraulic oil are kept apart from those for air"))),
   /** Water or another liquid. */

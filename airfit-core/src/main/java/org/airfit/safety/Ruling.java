@@ -17,7 +17,8 @@ public final class Ruling {
   /** What stands under every list of cautions. */
   private static final Caution DEFERENCE = new Caution(
       "Before anyone connects this",
-      "This is a calculation, not an approval. Local codes, the makers' ratings and instructions, and a licensed person's"
+      "This is a calculation, not an approval. Local codes, the makers' ratings and "
+          + "instructions, and a licensed person's"
           + " judgement come first.",
       Source.commonPractice("deference to codes, makers and licensed practice"));
 

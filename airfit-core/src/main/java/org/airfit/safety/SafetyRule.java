@@ -19,7 +19,8 @@ public enum SafetyRule {
   /** Quick couplers let go of pressurised air when uncoupled. */
   DEPRESSURISE(
       "Depressurise before uncoupling",
-      "Shut the supply and let the air out downstream before a coupling is parted; a vented coupling lets it out by itself.",
+      "Shut the supply and let the air out downstream before a coupling is parted; a vented "
+          + "coupling lets it out by itself.",
       Source.standard("ISO 4414:1998 clause 9.6, quick-action couplings"),
       s -> s.is(Situation.QUICK_COUPLERS)
           ? answer(Judgement.REQUIRED, "quick couplers are in the line.")
@@ -69,7 +70,8 @@ public enum SafetyRule {
   /** Metal and nonmetal mines: hoses are chained from 3/4 in on. */
   HOSE_CHAIN_METAL(
       "Hose restraint (metal and nonmetal mines)",
-      "Safety chains or locking devices at the connections of high-pressure hose lines of 3/4 in inside diameter or more, unless automatic"
+      "Safety chains or locking devices at the connections of high-pressure hose lines of 3/4 in "
+          + "inside diameter or more, unless automatic"
           + " shut-off valves are used.",
       Source.fromMemory("30 CFR 56.13021"),
       s -> chained(s.get(Situation.MINE_HOSE_BORE), 0.75)),
@@ -77,7 +79,8 @@ public enum SafetyRule {
   /** Nobody works on what is still under pressure. */
   ENERGY_ISOLATION(
       "Energy isolation",
-      "Before somebody works on the line or machine: shut off, lock the valve, let the air out of every part, receivers too, and prove it"
+      "Before somebody works on the line or machine: shut off, lock the valve, let the air out "
+          + "of every part, receivers too, and prove it"
           + " empty.",
       Source.fromMemory("29 CFR 1910.147, control of hazardous energy"),
       s -> s.is(Situation.MAINTENANCE)
@@ -105,7 +108,8 @@ public enum SafetyRule {
   /** A coupler straight on a hammering tool wears and lets go. */
   WHIP_HOSE(
       "Whip hose",
-      "Put a short whip hose between a percussion tool and its coupler; a coupler straight on the tool is shaken and wears.",
+      "Put a short whip hose between a percussion tool and its coupler; a coupler straight on "
+          + "the tool is shaken and wears.",
       Source.commonPractice("whip hose between percussion tool and coupler"),
       s -> s.is(Situation.IMPACT_TOOL) && s.is(Situation.QUICK_COUPLERS)
           ? answer(Judgement.REQUIRED, "a percussion tool meets a quick coupler.")
@@ -149,7 +153,8 @@ public enum SafetyRule {
   /** Cleaning air in construction: reduced to 30 psi. */
   CLEANING_CONSTRUCTION(
       "Cleaning pressure (construction)",
-      "Air for cleaning must be reduced to 30 psi, with chip guards and personal protection; concrete forms, mill scale and the"
+      "Air for cleaning must be reduced to 30 psi, with chip guards and personal protection; "
+          + "concrete forms, mill scale and the"
           + " like are excepted.",
       Source.handbook("29 CFR 1926.302(b)(4)"),
       s -> {
@@ -189,7 +194,8 @@ public enum SafetyRule {
   /** A pressure within the limits does not make cleaning with air safe by itself. */
   CLEANING_PROTECTION(
       "Guards when cleaning with air",
-      "At any pressure, clean with air only behind chip guards and with personal protection, and never point it at a person.",
+      "At any pressure, clean with air only behind chip guards and with personal protection, and "
+          + "never point it at a person.",
       Source.handbook("29 CFR 1910.242(b); 29 CFR 1926.302(b)(4); 29 CFR 1917.154"),
       s -> s.get(Situation.CLEANING_PRESSURE) == null
           ? silent("no cleaning was named.")
@@ -198,7 +204,8 @@ public enum SafetyRule {
   /** Receivers are guarded by a safety valve. */
   RECEIVER(
       "Receiver protection",
-      "A receiver carries a gauge and a spring-loaded safety valve with no valve between, which holds it to at most 110 % of its"
+      "A receiver carries a gauge and a spring-loaded safety valve with no valve between, which "
+          + "holds it to at most 110 % of its"
           + " rated pressure.",
       Source.handbook("29 CFR 1910.169(b)(3); 29 CFR 1917.155"),
       s -> {

@@ -74,7 +74,8 @@ public enum Rule {
   MATERIAL_SUITS(
       "Material suits the place",
       Source.commonPractice(
-          "hardened steel where couplings are dropped on concrete, brass or stainless where rust matters, brass where sparks could ignite"),
+          "hardened steel where couplings are dropped on concrete, brass or stainless where rust "
+              + "matters, brass where sparks could ignite"),
       new Broken(PartChecks::hasNoMaterial, PartChecks::isOfWrongMaterial),
       RuleSentences::material),
 

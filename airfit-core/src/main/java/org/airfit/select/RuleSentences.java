@@ -81,9 +81,9 @@ final class RuleSentences {
       return RuleAnswer.unmet(joints);
     }
     return a.joints().stream().anyMatch(Joint::isForLowPressure)
-        ? RuleAnswer.open(
-            joints
-                + " A straight coupling thread is meant for low pressure: ask its maker for a rating for compressed air.")
+        ? RuleAnswer.open(joints
+            + " A straight coupling thread is meant for low pressure: ask its maker for a rating for "
+            + "compressed air.")
         : RuleAnswer.met(joints);
   }
 

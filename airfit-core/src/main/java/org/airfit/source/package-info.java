@@ -1,8 +1,8 @@
 /**
  * Where numbers come from.
  *
- * <p>Here is the vocabulary only: a {@link org.airfit.source.Source} and its {@link org.airfit.source.Basis}. The sources
- * themselves stand beside the numbers they belong to.
+ * <p>Here is the vocabulary only: a {@link org.airfit.source.Source} and its {@link org.airfit.source.Basis}. The
+ * sources themselves stand beside the numbers they belong to.
  *
  * <h2>Specification</h2>
  * <ul>

@@ -127,9 +127,9 @@ final class CheckedStep {
   }
 
   /**
-   * How far the result moves when what is put in moves by as much as it is known to, and the constants of US units by what
-   * their ten digits leave open: much where two roots lie close together, as they do next to choking. A difference of
-   * two large values is known no better than they are.
+   * How far the result moves when what is put in moves by as much as it is known to, and the constants of US units by
+   * what their ten digits leave open: much where two roots lie close together, as they do next to choking. A
+   * difference of two large values is known no better than they are.
    */
   private double noise(List<Input> inputs) {
     double noise = Math.abs(claimed) * KNOWN_TO;

@@ -7,8 +7,8 @@ import org.airfit.quantity.PressureUnit;
 /**
  * In which units a working shows its numbers. Each method takes a value in SI and obtains its term in these units.
  *
- * <p>In US units force and mass have units of their own: an equation then needs {@link #G_C} wherever they meet, and 144 in²/ft² wherever a pressure
- * meets a length. {@link #either} keeps the two forms of such an equation side by side.
+ * <p>In US units force and mass have units of their own: an equation then needs {@link #G_C} wherever they meet, and
+ * 144 in²/ft² wherever a pressure meets a length. {@link #either} keeps the two forms of such an equation side by side.
  */
 public enum UnitSystem {
   /** kg, m, s, K, Pa and bar. */

@@ -1,17 +1,19 @@
 /**
  * How an answer was reached, so that somebody else can check it with a pencil.
  *
- * <p>A result's {@code working()} returns a {@link org.airfit.working.Working}: its steps in order, each with the equation, the
- * numbers put in with their units, the value that comes out and the source. It prints as plain text, Markdown or LaTeX. The
- * numbers come from whoever computed them; here they are checked.
+ * <p>A result's {@code working()} returns a {@link org.airfit.working.Working}: its steps in order, each with the
+ * equation, the numbers put in with their units, the value that comes out and the source. It prints as plain text,
+ * Markdown or LaTeX. The numbers come from whoever computed them; here they are checked.
  *
  * <h2>Specification</h2>
  * <ul>
- *   <li>An equation is written down once, as the definition of a {@link org.airfit.working.Formula}: text, LaTeX and the check of the
- *       number come from it, in SI and in US units.
- *   <li>A working is complete by construction: a value that was not given, a result that nobody uses, a number that the formula does not
- *       give are refused with an {@link IllegalStateException}. Such a defect lies in the library, never in the data.
- *   <li>The digits printed are the digits a reader should carry: putting the printed numbers in gives the printed value.
+ *   <li>An equation is written down once, as the definition of a {@link org.airfit.working.Formula}: text, LaTeX and
+ *       the check of the number come from it, in SI and in US units.
+ *   <li>A working is complete by construction: a value that was not given, a result that nobody uses, a number that
+ *       the formula does not give are refused with an {@link IllegalStateException}. Such a defect lies in the
+ *       library, never in the data.
+ *   <li>The digits printed are the digits a reader should carry: putting the printed numbers in gives the printed
+ *   value.
  *   <li>Everything is immutable and thread-safe. A {@code null} argument throws {@link NullPointerException}.
  * </ul>
  */

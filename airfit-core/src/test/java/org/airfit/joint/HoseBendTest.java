@@ -19,7 +19,9 @@ class HoseBendTest {
     return new HoseBend(degrees, Length.ofMillimetres(radius), Length.ofMillimetres(outside));
   }
 
-  /** D34: the text calls 70 mm the external radius, which would give 817 mm; the number printed is that of a diameter. */
+  /**
+   * D34: the text calls 70 mm the external radius, which would give 817 mm; the number printed is that of a diameter.
+   */
   @Test
   void the_example_of_a_handbook_means_the_outside_diameter() {
     Comparison.of(

@@ -32,7 +32,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Networks and their answers compare by value, nobody else makes an answer, and an element of the user's own is solved. */
+/**
+ * Networks and their answers compare by value, nobody else makes an answer, and an element of the user's own is solved.
+ */
 class NetworkValuesTest {
 
   private static final AbsolutePressure ATMOSPHERE = AbsolutePressure.ofBar(1.0);

@@ -88,7 +88,10 @@ class OwnElementTest {
         .contains("table of 2 points", "8 bar(a), 20 °C", "a filter of no maker", "7.9 bar(a)");
   }
 
-  /** The loss goes with the square of the flow below the first point: twice the loss is twice the drop, to what the table bends there. */
+  /**
+   * The loss goes with the square of the flow below the first point: twice the loss is twice the drop, to what the
+   * table bends there.
+   */
   @Test
   void a_worn_one_loses_more() {
     double clean = delivered(RUN.at(kg(0.005))).lost().pascals();

@@ -11,7 +11,9 @@ import net.jqwik.api.constraints.LongRange;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.NominalThreadSize;
 
-/** An answer given at 90 % must be right about nine times in ten, over threads drawn the way the model says they vary. */
+/**
+ * An answer given at 90 % must be right about nine times in ten, over threads drawn the way the model says they vary.
+ */
 class ThreadIdentificationProperties {
 
   private static final int DRAWN = 300;

@@ -232,7 +232,10 @@ class WorkingTest {
         .contains(" \\\\\n\\text{check: } {(0.75");
   }
 
-  /** Compiled with pdfLaTeX and inputenc: these it knows as they are, any other sign of the library's sentences must be written out. */
+  /**
+   * Compiled with pdfLaTeX and inputenc: these it knows as they are, any other sign of the library's sentences must
+   * be written out.
+   */
   @Test
   void every_sign_of_the_librarys_sentences_compiles_in_latex() {
     String signs = "×γ²−ṁ³°Δ√·λρψπμσµηΣ±∞…χεταβδθκω∂⌀₂¼½¾⅛⅜⅝⅞⁄Φ∫φΠ∏§≤≥≈→⁵⁻";

@@ -121,7 +121,9 @@ final class Shell implements AutoCloseable {
     return SHOWN.contains(event.snippet().subKind()) ? execution.value() : null;
   }
 
-  /** An exception of the user's leaves unchanged, so that the cell shows its own name; an error would end the kernel. */
+  /**
+   * An exception of the user's leaves unchanged, so that the cell shows its own name; an error would end the kernel.
+   */
   private static RuntimeException rethrown(@Nullable Throwable thrown) {
     if (thrown instanceof Exception exception) {
       throw Shell.<RuntimeException>unchecked(exception);
