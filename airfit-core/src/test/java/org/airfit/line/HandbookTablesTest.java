@@ -82,7 +82,7 @@ class HandbookTablesTest {
         + row.text("pipe_nps_in") + " in";
     String why = "digits printed, and 0.1 % that a viscosity of three digits is worth";
     Comparison.of(
-            "Line: pipe sizes of an army manual",
+            "Line: Darcy-Weisbach at the sizes of an army manual",
             what + ", drop",
             row.number("darcy_dp_at_100psig_psi"),
             "psi",
@@ -93,7 +93,7 @@ class HandbookTablesTest {
                 + 0.001 * row.number("darcy_dp_at_100psig_psi"),
             why);
     Comparison.of(
-            "Line: pipe sizes of an army manual",
+            "Line: Darcy-Weisbach at the sizes of an army manual",
             what + ", velocity",
             row.number("velocity_at_100psig_ft_s"),
             "ft/s",
