@@ -42,9 +42,7 @@ class NullsTest {
       "run.RankedChange.rank",
       "select.Selection.of",
       "working.Formula.of",
-      "working.Formula.solvedFor",
-      "working.Step",
-      "working.Term");
+      "working.Formula.solvedFor");
 
   private static List<Class<?>> publicTypes() {
     List<Class<?>> types = new ArrayList<>();

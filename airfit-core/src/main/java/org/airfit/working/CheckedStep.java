@@ -17,7 +17,8 @@ final class CheckedStep {
    */
   private static final double SHARE_OF_INPUTS = 0.4;
 
-  private static final int MOST_DIGITS = 17;
+  /** More than any double has. */
+  static final int MOST_DIGITS = 17;
 
   /** What a search leaves of a value: none is known better, as a fraction of it. */
   private static final double KNOWN_TO = 1.0e-12;
@@ -63,14 +64,7 @@ final class CheckedStep {
     for (Input input : inputs) {
       given.add(step.printed(input, inputs.size()));
     }
-    return new Step(
-        formula.what(),
-        formula.template(units),
-        formula.latexTemplate(units),
-        given,
-        result,
-        formula.isSolved(),
-        formula.source());
+    return new Step(formula, units, given, result);
   }
 
   /** One unit of the last digit printed. Whole digits are printed whatever the number of digits. */

@@ -103,15 +103,19 @@ public final class Formula {
     Written si = Written.of(definition, UnitSystem.SI);
     Written us = Written.of(definition, UnitSystem.US);
     Map<String, Symbol> named = named(definition, List.of(symbols), si, us);
+    String text = si.symbols.isEmpty() ? "" : si.symbols.iterator().next();
     for (Written written : List.of(si, us)) {
       Set<String> right = new LinkedHashSet<>();
       written.right.symbols(right);
-      if (!(written.left instanceof Expression.Variable alone) || right.contains(alone.symbol())) {
+      boolean alone = written.left instanceof Expression.Variable variable
+          && variable.symbol().equals(text)
+          && !right.contains(text);
+      if (!alone) {
         throw new IllegalArgumentException("result must stand alone on the left of \"" + definition
             + "\"; a formula that is solved may hold it anywhere");
       }
     }
-    Symbol result = Objects.requireNonNull(named.get(si.symbols.iterator().next()));
+    Symbol result = Objects.requireNonNull(named.get(text));
     return new Formula(what, definition, source, result, named, false, si, us);
   }
 
@@ -132,8 +136,12 @@ public final class Formula {
     Written us = Written.of(definition, UnitSystem.US);
     List<Symbol> all = new ArrayList<>(List.of(symbols));
     all.add(result);
-    return new Formula(
-        what, definition, source, result, named(definition, all, si, us), true, si, us);
+    Map<String, Symbol> named = named(definition, all, si, us);
+    if (!si.symbols.contains(result.text()) || !us.symbols.contains(result.text())) {
+      throw new IllegalArgumentException(
+          "result " + result + " must stand in \"" + definition + "\" in SI and in US units");
+    }
+    return new Formula(what, definition, source, result, named, true, si, us);
   }
 
   private static Map<String, Symbol> named(

@@ -1,115 +1,73 @@
 package org.airfit.working;
 
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Set;
 import java.util.function.Function;
 import org.airfit.source.Source;
 
 /**
  * One step of a calculation: an equation, what was put in and what came out.
  *
- * <p>Refused is a step that does not show what it used: a symbol without a value or with two, a value that is not in
- * the equation, or (unless the step is solved) a result that does not stand alone on the left.
+ * <p>Only a {@link Working.Builder} makes one, of a {@link Formula} and after it checked the result.
  *
- * @param what what this step finds, such as "Reynolds number"
- * @param equation the equation in plain text with its symbols in angle brackets, such as "⟨A⟩ = π/4 × ⟨D⟩²"
- * @param latex the same equation in LaTeX, with the same symbols in angle brackets
- * @param given the symbols put in, with their values
- * @param result the symbol found, with its value
- * @param implicit whether the equation holds the result on both sides, so that it is checked by putting the result in
- * @param source where the equation comes from
+ * <p>This class is immutable, thread-safe and value-based.
  */
-public record Step(
-    String what,
-    String equation,
-    String latex,
-    List<Term> given,
-    Term result,
-    boolean implicit,
-    Source source) {
+public final class Step {
 
-  /**
-   * Checks the components.
-   *
-   * @param what what this step finds, such as "Reynolds number"
-   * @param equation the equation in plain text with its symbols in angle brackets, such as "⟨A⟩ = π/4 × ⟨D⟩²"
-   * @param latex the same equation in LaTeX, with the same symbols in angle brackets
-   * @param given the symbols put in, with their values
-   * @param result the symbol found, with its value
-   * @param implicit whether the equation holds the result on both sides, so that it is checked by putting the result in
-   * @param source where the equation comes from
-   */
-  public Step {
-    Markup.requireProse(what, "name of a step");
-    given = List.copyOf(given);
-    Objects.requireNonNull(source, "source");
-    requireDistinct(given, result);
-    for (String template : List.of(equation, latex)) {
-      requireValues(template, given, result);
-      requireUse(template, given, result);
-      if (!implicit) {
-        requireAloneOnTheLeft(template, result);
-      }
-    }
+  private final String what;
+  private final String equation;
+  private final String latex;
+  private final List<Term> given;
+  private final Term result;
+  private final boolean implicit;
+  private final Source source;
+
+  /** The given terms and the result stand for the symbols of the formula in these units, each for one. */
+  Step(Formula formula, UnitSystem units, List<Term> given, Term result) {
+    this.what = formula.what();
+    this.equation = formula.template(units);
+    this.latex = formula.latexTemplate(units);
+    this.given = List.copyOf(given);
+    this.result = result;
+    this.implicit = formula.isSolved();
+    this.source = formula.source();
   }
 
-  private static void requireDistinct(List<Term> given, Term result) {
-    Set<String> symbols = new HashSet<>();
-    symbols.add(result.symbol());
-    for (Term term : given) {
-      if (!symbols.add(term.symbol())) {
-        throw new IllegalArgumentException(
-            "every symbol of a step must have one value, " + term.symbol() + " has two");
-      }
-    }
+  /** {@return what this step finds, such as "Reynolds number"} */
+  public String what() {
+    return what;
   }
 
-  private static void requireValues(String template, List<Term> given, Term result) {
-    String left = filled(template, given, result, term -> "");
-    if (left.contains("⟨") || left.contains("⟩")) {
-      throw new IllegalArgumentException(
-          "every symbol of \"" + template + "\" must be given or be the result");
-    }
+  /** {@return the equation in plain text with its symbols in angle brackets, such as "⟨A⟩ = π/4 × ⟨D⟩²"} */
+  public String equation() {
+    return equation;
   }
 
-  private static void requireUse(String template, List<Term> given, Term result) {
-    for (Term term : given) {
-      requireUse(template, term);
-    }
-    requireUse(template, result);
+  /** {@return the same equation in LaTeX, with the same symbols in angle brackets} */
+  public String latex() {
+    return latex;
   }
 
-  private static void requireUse(String template, Term term) {
-    if (!template.contains(bracketed(term))) {
-      throw new IllegalArgumentException("every value of a step must stand in its equation, "
-          + term.symbol() + " is not in \"" + template + "\"");
-    }
+  /** {@return the symbols put in, with their values} */
+  public List<Term> given() {
+    return given;
   }
 
-  private static void requireAloneOnTheLeft(String template, Term result) {
-    String left = bracketed(result);
-    if (!template.startsWith(left + " = ") || template.lastIndexOf(left) > 0) {
-      throw new IllegalArgumentException("result must stand alone on the left of \"" + template
-          + "\", was " + left + "; a step that is solved may hold it anywhere");
-    }
+  /** {@return the symbol found, with its value} */
+  public Term result() {
+    return result;
   }
 
-  private static String bracketed(Term term) {
-    return "⟨" + term.symbol() + "⟩";
+  /** {@return whether the result was found by trial, so that it is checked by putting it in} */
+  public boolean implicit() {
+    return implicit;
   }
 
-  private static String filled(
-      String template, List<Term> given, Term result, Function<Term, String> filling) {
-    Map<String, String> values = new HashMap<>();
-    values.put(result.symbol(), filling.apply(result));
-    for (Term term : given) {
-      values.put(term.symbol(), filling.apply(term));
-    }
-    return Template.filled(template, values);
+  /** {@return where the equation comes from} */
+  public Source source() {
+    return source;
   }
 
   /** {@return the equation in symbols, such as "A = π/4 × D²"} */
@@ -117,39 +75,59 @@ public record Step(
     return Template.inSymbols(equation);
   }
 
-  /**
-   * {@return the equation with numbers and units put in; the left side is kept only where the result stands on both
-   * sides}
-   */
+  /** {@return the equation with numbers and units put in; the left side is kept only where the result was put in} */
   public String inNumbers() {
-    return rightSide(filled(equation, given, result, Step::factor));
-  }
-
-  /** A value with a unit keeps together inside a product or a power by brackets. */
-  private static String factor(Term term) {
-    return term.standsAlone() ? term.value() : "(" + term.quantity() + ")";
+    return rightSide(Template.filled(
+        equation,
+        fillings(term -> term.standsAlone() ? term.value() : "(" + term.quantity() + ")")));
   }
 
   String latexInSymbols() {
-    Map<String, String> symbols = new HashMap<>();
-    symbols.put(result.symbol(), result.latex());
-    for (Term term : given) {
-      symbols.put(term.symbol(), term.latex());
-    }
-    return Template.latexInSymbols(latex, symbols);
+    return Template.latexInSymbols(latex, fillings(Term::latex));
   }
 
   String latexInNumbers() {
-    return rightSide(filled(
+    return rightSide(Template.filled(
         latex,
-        given,
-        result,
-        term -> term.standsAlone()
+        fillings(term -> term.standsAlone()
             ? "{" + term.latexQuantity() + "}"
-            : "{(" + term.latexQuantity() + ")}"));
+            : "{(" + term.latexQuantity() + ")}")));
+  }
+
+  /** What stands for each symbol. A value with a unit keeps together inside a product or a power by brackets. */
+  private Map<String, String> fillings(Function<Term, String> filling) {
+    Map<String, String> fillings = new HashMap<>();
+    fillings.put(result.symbol(), filling.apply(result));
+    for (Term term : given) {
+      fillings.put(term.symbol(), filling.apply(term));
+    }
+    return fillings;
   }
 
   private String rightSide(String filled) {
     return implicit ? filled : filled.substring(filled.indexOf(" = ") + 3);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Step that
+        && what.equals(that.what)
+        && equation.equals(that.equation)
+        && latex.equals(that.latex)
+        && given.equals(that.given)
+        && result.equals(that.result)
+        && implicit == that.implicit
+        && source.equals(that.source);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(what, equation, latex, given, result, implicit, source);
+  }
+
+  /** {@return what it finds and the equation, such as "Area of the bore: A = π/4 × D²"} */
+  @Override
+  public String toString() {
+    return what + ": " + inSymbols();
   }
 }

@@ -1,25 +1,25 @@
 package org.airfit.working;
 
 import java.util.Map;
+import java.util.Objects;
 
 /** An equation whose symbols stand in angle brackets, to be filled with symbols or with numbers. */
 final class Template {
 
   private Template() {}
 
-  /** Fills in what is known; a symbol without a filling stays in its brackets. */
+  /** Fills in every symbol. */
   static String filled(String template, Map<String, String> fillings) {
     StringBuilder out = new StringBuilder();
     int at = 0;
     while (at < template.length()) {
       int open = template.indexOf('⟨', at);
-      int close = open < 0 ? -1 : template.indexOf('⟩', open);
-      if (close < 0) {
+      if (open < 0) {
         return out.append(template, at, template.length()).toString();
       }
-      String filling = fillings.get(template.substring(open + 1, close));
-      out.append(template, at, open);
-      out.append(filling == null ? template.substring(open, close + 1) : filling);
+      int close = template.indexOf('⟩', open);
+      out.append(template, at, open)
+          .append(Objects.requireNonNull(fillings.get(template.substring(open + 1, close))));
       at = close + 1;
     }
     return out.toString();

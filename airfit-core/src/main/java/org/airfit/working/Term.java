@@ -1,61 +1,57 @@
 package org.airfit.working;
 
 import java.util.Objects;
-import java.util.regex.Pattern;
 import org.airfit.internal.Digits;
 
 /**
- * A symbol with the value it has in one calculation.
+ * A symbol with the value it has in one calculation, as printed. Only the step of a working makes one.
  *
- * @param symbol the symbol in plain text, such as "ṁ"
- * @param latex the symbol in LaTeX, such as "\dot m"
- * @param value the value as printed, such as "0.002"
- * @param unit the unit as printed, such as "kg/s"; empty for a pure number
+ * <p>This class is immutable, thread-safe and value-based.
  */
-public record Term(String symbol, String latex, String value, String unit) {
+public final class Term {
 
-  private static final Pattern NUMBER = Pattern.compile("-?\\d+(\\.\\d+)?(e-?\\d+)?");
+  private final String symbol;
+  private final String latex;
+  private final String value;
+  private final String unit;
 
-  /**
-   * Checks the components.
-   *
-   * @param symbol the symbol in plain text, such as "ṁ"
-   * @param latex the symbol in LaTeX, such as "\\dot m"
-   * @param value the value as printed, such as "0.002"
-   * @param unit the unit as printed, such as "kg/s"; empty for a pure number
-   */
-  public Term {
-    requireSymbol(symbol);
-    requireSymbol(latex);
-    Objects.requireNonNull(unit, "unit");
-    if (!NUMBER.matcher(value).matches()) {
-      throw new IllegalArgumentException("value of " + symbol
-          + " must be a number such as 0.002 or 1.813e-5, was \"" + value + "\"");
-    }
-  }
-
-  private static void requireSymbol(String symbol) {
-    if (symbol.isBlank() || symbol.contains("⟨") || symbol.contains("⟩")) {
-      throw new IllegalArgumentException(
-          "symbol must be given without angle brackets, was \"" + symbol + "\"");
-    }
+  private Term(String symbol, String latex, String value, String unit) {
+    this.symbol = symbol;
+    this.latex = latex;
+    this.value = value;
+    this.unit = unit;
   }
 
   /**
    * Obtains a term from a number.
    *
-   * @param symbol the symbol in plain text
-   * @param latex the symbol in LaTeX
-   * @param value the value, finite
+   * @param value the value in {@code unit}, finite
    * @param unit the unit; empty for a pure number
    * @param digits the number of significant digits to print, from 1 to 17
-   * @return the term
    * @throws IllegalArgumentException if {@code value} is not finite or {@code digits} is out of range
    */
-  public static Term of(String symbol, String latex, double value, String unit, int digits) {
-    Objects.requireNonNull(latex, "latex");
-    Objects.requireNonNull(symbol, "symbol");
+  static Term of(String symbol, String latex, double value, String unit, int digits) {
     return new Term(symbol, latex, Digits.significant(value, digits), unit);
+  }
+
+  /** {@return the symbol in plain text, such as "ṁ"} */
+  public String symbol() {
+    return symbol;
+  }
+
+  /** {@return the symbol in LaTeX, such as "\dot m"} */
+  public String latex() {
+    return latex;
+  }
+
+  /** {@return the value as printed, such as "0.002" or "1.813e-5"} */
+  public String value() {
+    return value;
+  }
+
+  /** {@return the unit as printed, such as "kg/s"; empty for a pure number} */
+  public String unit() {
+    return unit;
   }
 
   /** {@return the value with its unit, such as "0.002 kg/s"} */
@@ -85,5 +81,25 @@ public record Term(String symbol, String latex, String value, String unit) {
         .replace("µ", "\\mu ")
         .replace("°", "^\\circ ")
         .replace("%", "\\%");
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Term that
+        && symbol.equals(that.symbol)
+        && latex.equals(that.latex)
+        && value.equals(that.value)
+        && unit.equals(that.unit);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(symbol, latex, value, unit);
+  }
+
+  /** {@return the symbol and its value, such as "ṁ = 0.002 kg/s"} */
+  @Override
+  public String toString() {
+    return symbol + " = " + quantity();
   }
 }

@@ -2,17 +2,14 @@ package org.airfit.working;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import org.airfit.source.Source;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The steps by which an answer was reached.
  *
- * <p>A working {@linkplain #titled(String, UnitSystem) in units} is complete by construction: every symbol of a step
+ * <p>A working is complete by construction: every symbol of a step
  * is given or was found before, whatever is given or found is used or is the answer, and each result is what its
  * formula gives. A step left out is missed.
  *
@@ -31,20 +28,15 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Working {
 
-  /** About as much LaTeX as fills a printed line. */
-  private static final int MOST_SIGNS_OF_A_LINE = 120;
-
   private final String title;
-  private final @Nullable UnitSystem units;
+  private final UnitSystem units;
   private final List<Part> parts;
-  private final List<Found> answers;
+  private final List<Scope.Value> answers;
 
   /** What a working is made of: a step, a sentence, or the working of something it used. */
   private sealed interface Part {}
 
   private record Given(Symbol symbol, double value, int digits) implements Part {}
-
-  private record Calculated(Step step) implements Part {}
 
   /** A step with what it was made of. */
   private record Claimed(Formula formula, double value, int digits, Step step) implements Part {}
@@ -59,28 +51,11 @@ public final class Working {
 
   private record AnsweredInWords(String sentence) implements Part {}
 
-  /** A result: what it is worth, and how many digits of it are printed. */
-  private record Found(Symbol symbol, double value, int digits) {}
-
-  private Working(String title, @Nullable UnitSystem units, List<Part> parts, List<Found> answers) {
+  private Working(String title, UnitSystem units, List<Part> parts, List<Scope.Value> answers) {
     this.title = title;
     this.units = units;
     this.parts = List.copyOf(parts);
     this.answers = List.copyOf(answers);
-  }
-
-  // Workings without units, with the LaTeX beside the text, stay until the last of them is written
-  // as formulas.
-  /**
-   * Starts a working that is not checked for completeness.
-   *
-   * @param title what is worked out
-   * @return a builder without steps
-   * @throws IllegalArgumentException if {@code title} is blank
-   */
-  public static Builder titled(String title) {
-    Objects.requireNonNull(title, "title");
-    return new Builder(Markup.requireProse(title, "title of a working"), null);
   }
 
   /**
@@ -104,12 +79,9 @@ public final class Working {
 
   /** {@return the answers as printed, in the order they were named; none if it answers in words} */
   public List<Term> answers() {
-    UnitSystem shown = units;
-    return shown == null
-        ? List.of()
-        : answers.stream()
-            .map(found -> found.symbol.term(found.value, found.digits, shown))
-            .toList();
+    return answers.stream()
+        .map(answer -> answer.symbol().term(answer.value(), answer.digits(), units))
+        .toList();
   }
 
   /** The same without one of its own steps, counted from 0, made anew: to see that it is missed. */
@@ -139,150 +111,40 @@ public final class Working {
     return included;
   }
 
-  private static @Nullable Step step(Part part) {
-    if (part instanceof Claimed claimed) {
-      return claimed.step();
+  private Page page() {
+    List<Page.Item> items = new ArrayList<>();
+    for (Part part : parts) {
+      if (part instanceof Claimed claimed) {
+        items.add(new Page.Equation(claimed.step()));
+      } else if (part instanceof Said said) {
+        items.add(new Page.Sentence(said.sentence()));
+      } else if (part instanceof AnsweredInWords answered) {
+        items.add(new Page.Sentence(answered.sentence()));
+      } else if (part instanceof Used used) {
+        items.add(new Page.Included(used.working().page()));
+      }
     }
-    return part instanceof Calculated calculated ? calculated.step() : null;
-  }
-
-  private static @Nullable String sentence(Part part) {
-    if (part instanceof AnsweredInWords answered) {
-      return answered.sentence();
-    }
-    return part instanceof Said said ? said.sentence() : null;
+    return new Page(title, items);
   }
 
   /** {@return all steps in order, those of included workings among them} */
   public List<Step> steps() {
-    List<Step> steps = new ArrayList<>();
-    for (Part part : parts) {
-      Step step = step(part);
-      if (step != null) {
-        steps.add(step);
-      } else if (part instanceof Used used) {
-        steps.addAll(used.working().steps());
-      }
-    }
-    return List.copyOf(steps);
+    return page().steps();
   }
 
   /** {@return this working as plain text, one line to an equation, for a terminal or a printed sheet} */
   public String toText() {
-    StringBuilder out = new StringBuilder();
-    writeText(out, "");
-    return out.toString();
-  }
-
-  private void writeText(StringBuilder out, String indent) {
-    out.append(indent).append(title).append('\n');
-    String inner = indent + "  ";
-    for (Part part : parts) {
-      Step step = step(part);
-      String sentence = sentence(part);
-      if (step != null) {
-        String margin = " ".repeat(Markup.width(step.result().symbol()));
-        out.append(inner).append(step.what()).append('\n');
-        out.append(inner).append("  ").append(step.inSymbols()).append('\n');
-        if (step.implicit()) {
-          out.append(inner).append("  solved: ");
-          out.append(step.result().symbol())
-              .append(" = ")
-              .append(step.result().quantity())
-              .append('\n');
-          out.append(inner).append("  check:  ").append(step.inNumbers()).append('\n');
-        } else {
-          out.append(inner)
-              .append("  ")
-              .append(margin)
-              .append(" = ")
-              .append(step.inNumbers())
-              .append('\n');
-          out.append(inner).append("  ").append(margin).append(" = ");
-          out.append(step.result().quantity()).append('\n');
-        }
-        out.append(inner).append("  [").append(step.source()).append("]\n");
-      } else if (sentence != null) {
-        out.append(inner).append(sentence).append('\n');
-      } else if (part instanceof Used used) {
-        used.working().writeText(out, inner);
-      }
-    }
+    return PageWriter.text(page());
   }
 
   /** {@return this working as Markdown with formulas between dollar signs, for a notebook or a page} */
   public String toMarkdown() {
-    StringBuilder out = new StringBuilder();
-    writeMarkdown(out, 3);
-    return out.toString();
-  }
-
-  private void writeMarkdown(StringBuilder out, int level) {
-    out.append("#".repeat(Math.min(level, 6)))
-        .append(' ')
-        .append(Markup.markdown(title))
-        .append("\n\n");
-    for (Part part : parts) {
-      Step step = step(part);
-      String sentence = sentence(part);
-      if (step != null) {
-        out.append("**").append(Markup.markdown(step.what())).append("**\n\n");
-        out.append("$$").append(step.latexInSymbols()).append("$$\n\n");
-        out.append("$$").append(latexNumbers(step)).append("$$\n\n");
-        out.append("*").append(Markup.markdown(step.source().toString())).append("*\n\n");
-      } else if (sentence != null) {
-        out.append(Markup.markdown(sentence)).append("\n\n");
-      } else if (part instanceof Used used) {
-        used.working().writeMarkdown(out, level + 1);
-      }
-    }
-  }
-
-  private static String latexNumbers(Step step) {
-    String found = step.result().latex() + " = " + step.result().latexQuantity();
-    return step.implicit()
-        ? found + " \\quad\\text{check: } " + step.latexInNumbers()
-        : step.result().latex() + " = " + step.latexInNumbers() + " = "
-            + step.result().latexQuantity();
-  }
-
-  /** The same on two lines where one would not fit on a page. */
-  private static String latexLines(Step step) {
-    String numbers = step.latexInNumbers();
-    if (numbers.length() <= MOST_SIGNS_OF_A_LINE) {
-      return latexNumbers(step);
-    }
-    String result = step.result().latexQuantity();
-    return step.implicit()
-        ? step.result().latex() + " = " + result + " \\\\\n\\text{check: } " + numbers
-        : step.result().latex() + " = " + numbers + " \\\\\n{} = " + result;
+    return PageWriter.markdown(page());
   }
 
   /** {@return this working as a LaTeX fragment for a document that loads amsmath} */
   public String toLatex() {
-    StringBuilder out = new StringBuilder();
-    writeLatex(out);
-    return out.toString();
-  }
-
-  private void writeLatex(StringBuilder out) {
-    out.append("\\paragraph{").append(Markup.latex(title)).append("}\n");
-    for (Part part : parts) {
-      Step step = step(part);
-      String sentence = sentence(part);
-      if (step != null) {
-        out.append(Markup.latex(step.what()))
-            .append(" (")
-            .append(Markup.latex(step.source().toString()))
-            .append("):\n");
-        out.append("\\begin{gather*}\n").append(step.latexInSymbols()).append(" \\\\\n");
-        out.append(latexLines(step)).append("\n\\end{gather*}\n");
-      } else if (sentence != null) {
-        out.append(Markup.latex(sentence)).append("\\par\n");
-      } else if (part instanceof Used used) {
-        used.working().writeLatex(out);
-      }
-    }
+    return PageWriter.latex(page());
   }
 
   /** {@return the plain text, as {@link #toText()} gives it} */
@@ -294,41 +156,17 @@ public final class Working {
   /** Collects the steps of a working. Not thread-safe. */
   public static final class Builder {
 
-    /** Digits that an input has above those its value was printed with as a result. */
-    private static final int MORE_DIGITS = 2;
-
     private final String title;
-    private final @Nullable UnitSystem units;
+    private final UnitSystem units;
+    private final Scope scope;
     private final List<Part> parts = new ArrayList<>();
-    private final Map<String, Binding> scope = new LinkedHashMap<>();
-    private final List<Found> answers = new ArrayList<>();
+    private final List<Scope.Value> answers = new ArrayList<>();
     private boolean answeredInWords;
 
-    /** A symbol with its value, from where it is given or found. */
-    private static final class Binding {
-      private final Found found;
-      private final boolean given;
-      private boolean used;
-
-      /** Whether only the working needed it. */
-      private boolean between;
-
-      private Binding(Found found, boolean given) {
-        this.found = found;
-        this.given = given;
-      }
-    }
-
-    private Builder(String title, @Nullable UnitSystem units) {
+    private Builder(String title, UnitSystem units) {
       this.title = title;
       this.units = units;
-    }
-
-    private UnitSystem requireUnits() {
-      if (units == null) {
-        throw new IllegalStateException("\"" + title + "\" must be started with its units");
-      }
-      return units;
+      this.scope = new Scope(title);
     }
 
     private void add(Part part) {
@@ -349,29 +187,6 @@ public final class Working {
       }
     }
 
-    private void bind(Symbol symbol, double value, int digits, boolean given) {
-      if (scope.containsKey(symbol.text())) {
-        throw new IllegalStateException("a symbol must have one value in \"" + title + "\", "
-            + symbol + " has two; forget the first where it ends");
-      }
-      scope.put(symbol.text(), new Binding(new Found(symbol, value, digits), given));
-    }
-
-    private Binding bound(Symbol symbol, String where) {
-      Binding binding = scope.get(symbol.text());
-      if (binding == null) {
-        throw new IllegalStateException("every symbol must be given or found before, " + symbol
-            + " of \"" + where + "\" was not");
-      }
-      String base = binding.found.symbol.kind().base();
-      if (!base.equals(symbol.kind().base())) {
-        throw new IllegalStateException(symbol + " of \"" + where + "\" must be in \"" + base
-            + "\" as before, was in \"" + symbol.kind().base() + "\"");
-      }
-      binding.used = true;
-      return binding;
-    }
-
     /**
      * Gives a value that the steps below put in.
      *
@@ -383,8 +198,8 @@ public final class Working {
      * @throws IllegalStateException if the symbol has a value
      */
     public Builder given(Symbol symbol, double value, int digits) {
-      symbol.term(value, digits, requireUnits()); // refuses what cannot be printed
-      bind(symbol, value, digits, true);
+      symbol.term(value, digits, units); // refuses what cannot be printed
+      scope.bind(new Scope.Value(symbol, value, digits), Scope.Origin.GIVEN);
       parts.add(new Given(symbol, value, digits));
       return this;
     }
@@ -401,16 +216,23 @@ public final class Working {
      *     gives another result: whoever made the working is wrong, not the data
      */
     public Builder step(Formula formula, double result, int digits) {
-      UnitSystem shown = requireUnits();
-      List<CheckedStep.Input> inputs = new ArrayList<>();
-      for (Symbol symbol : formula.inputs(shown)) {
-        Found found = bound(symbol, formula.what()).found;
-        inputs.add(new CheckedStep.Input(symbol, found.value, printedDigits(symbol)));
-      }
-      Step step = CheckedStep.of(formula, shown, inputs, result, digits);
-      bind(formula.result(), result, digits, false);
+      return step(formula, result, digits, Scope.Origin.FOUND);
+    }
+
+    private Builder step(Formula formula, double result, int digits, Scope.Origin origin) {
+      List<CheckedStep.Input> inputs = inputs(formula);
+      Step step = CheckedStep.of(formula, units, inputs, result, digits);
+      scope.bind(new Scope.Value(formula.result(), result, digits), origin);
       parts.add(new Claimed(formula, result, digits, step));
       return this;
+    }
+
+    private List<CheckedStep.Input> inputs(Formula formula) {
+      List<CheckedStep.Input> inputs = new ArrayList<>();
+      for (Symbol symbol : formula.inputs(units)) {
+        inputs.add(scope.input(symbol, formula.what()));
+      }
+      return inputs;
     }
 
     /**
@@ -424,21 +246,11 @@ public final class Working {
      *     is solved by trial
      */
     public Builder step(Formula formula, int digits) {
-      UnitSystem shown = requireUnits();
       Map<Symbol, Double> values = new HashMap<>();
-      for (Symbol symbol : formula.inputs(shown)) {
-        values.put(symbol, bound(symbol, formula.what()).found.value);
+      for (CheckedStep.Input input : inputs(formula)) {
+        values.put(input.symbol(), input.value());
       }
-      step(formula, formula.evaluate(shown, values), digits);
-      Objects.requireNonNull(scope.get(formula.result().text())).between = true;
-      return this;
-    }
-
-    private int printedDigits(Symbol symbol) {
-      Binding binding = Objects.requireNonNull(scope.get(symbol.text()));
-      return binding.given
-          ? binding.found.digits
-          : Math.min(17, binding.found.digits + MORE_DIGITS);
+      return step(formula, formula.evaluate(units, values), digits, Scope.Origin.BETWEEN);
     }
 
     /**
@@ -449,13 +261,8 @@ public final class Working {
      * @throws IllegalStateException if a symbol has no value or was not used
      */
     public Builder forget(Symbol... symbols) {
-      requireUnits();
       for (Symbol symbol : symbols) {
-        Binding binding = scope.remove(symbol.text());
-        if (binding == null || !binding.used) {
-          throw new IllegalStateException("a symbol must be used before it is forgotten in \""
-              + title + "\", " + symbol + " was not");
-        }
+        scope.forget(symbol);
       }
       parts.add(new Forgotten(List.of(symbols)));
       return this;
@@ -469,18 +276,8 @@ public final class Working {
      * @throws IllegalStateException if a symbol was not found before
      */
     public Builder answer(Symbol... symbols) {
-      requireUnits();
       for (Symbol symbol : symbols) {
-        Binding binding = bound(symbol, title);
-        if (binding.given) {
-          throw new IllegalStateException(
-              "an answer must be found by a step, " + symbol + " of \"" + title + "\" was given");
-        }
-        if (binding.between) {
-          throw new IllegalStateException("an answer must be computed by its owner, " + symbol
-              + " of \"" + title + "\" is only what its formula gives");
-        }
-        answers.add(new Found(symbol, binding.found.value, binding.found.digits));
+        answers.add(scope.answer(symbol));
       }
       parts.add(new Answered(List.of(symbols)));
       return this;
@@ -494,47 +291,8 @@ public final class Working {
      * @throws IllegalArgumentException if {@code sentence} is blank
      */
     public Builder answer(String sentence) {
-      requireUnits();
       parts.add(new AnsweredInWords(Markup.requireProse(sentence, "answer of a working")));
       answeredInWords = true;
-      return this;
-    }
-
-    // This and solved stay until the last working with LaTeX beside the text is written as
-    // formulas.
-    /**
-     * Adds a step whose result stands alone on the left.
-     *
-     * @param what what the step finds
-     * @param equation the equation in plain text with its symbols in angle brackets
-     * @param latex the same equation in LaTeX with the same symbols in angle brackets
-     * @param given the symbols put in
-     * @param result the symbol found
-     * @param source where the equation comes from
-     * @return this builder
-     * @throws IllegalArgumentException if the equation and its terms do not fit, as {@link Step} tells
-     */
-    public Builder step(
-        String what, String equation, String latex, List<Term> given, Term result, Source source) {
-      parts.add(new Calculated(new Step(what, equation, latex, given, result, false, source)));
-      return this;
-    }
-
-    /**
-     * Adds a step whose result was found by trial, and is checked by putting it in.
-     *
-     * @param what what the step finds
-     * @param equation the equation in plain text with its symbols in angle brackets
-     * @param latex the same equation in LaTeX with the same symbols in angle brackets
-     * @param given the symbols put in
-     * @param result the symbol found, which the equation may hold anywhere
-     * @param source where the equation comes from
-     * @return this builder
-     * @throws IllegalArgumentException if the equation and its terms do not fit, as {@link Step} tells
-     */
-    public Builder solved(
-        String what, String equation, String latex, List<Term> given, Term result, Source source) {
-      parts.add(new Calculated(new Step(what, equation, latex, given, result, true, source)));
       return this;
     }
 
@@ -562,9 +320,8 @@ public final class Working {
     public Builder include(Working working, Symbol... taken) {
       Objects.requireNonNull(working, "working");
       for (Symbol symbol : taken) {
-        requireUnits();
-        Found found = working.answerFor(symbol, taken.length);
-        bind(symbol, found.value, found.digits, false);
+        Scope.Value found = working.answerFor(symbol, taken.length);
+        scope.bind(new Scope.Value(symbol, found.value(), found.digits()), Scope.Origin.FOUND);
       }
       parts.add(new Used(working, List.of(taken)));
       return this;
@@ -576,25 +333,18 @@ public final class Working {
      * @throws IllegalStateException if no answer was named, or something given or found is neither used nor the answer
      */
     public Working build() {
-      if (units != null) {
-        if (answers.isEmpty() && !answeredInWords) {
-          throw new IllegalStateException("\"" + title + "\" must name its answer");
-        }
-        scope.forEach((text, binding) -> {
-          if (!binding.used) {
-            throw new IllegalStateException("what is " + (binding.given ? "given" : "found")
-                + " must be used or be the answer in \"" + title + "\", " + text + " is not");
-          }
-        });
+      if (answers.isEmpty() && !answeredInWords) {
+        throw new IllegalStateException("\"" + title + "\" must name its answer");
       }
+      scope.requireAllUsed();
       return new Working(title, units, parts, answers);
     }
   }
 
   /** The answer that a symbol names, or the only one. */
-  private Found answerFor(Symbol symbol, int asked) {
-    for (Found answer : answers) {
-      if (answer.symbol.text().equals(symbol.text())) {
+  private Scope.Value answerFor(Symbol symbol, int asked) {
+    for (Scope.Value answer : answers) {
+      if (answer.symbol().text().equals(symbol.text())) {
         return requireBase(answer, symbol);
       }
     }
@@ -604,10 +354,10 @@ public final class Working {
     return requireBase(answers.get(0), symbol);
   }
 
-  private Found requireBase(Found answer, Symbol symbol) {
-    if (!answer.symbol.kind().base().equals(symbol.kind().base())) {
+  private Scope.Value requireBase(Scope.Value answer, Symbol symbol) {
+    if (!answer.symbol().kind().base().equals(symbol.kind().base())) {
       throw new IllegalStateException(
-          symbol + " must be in \"" + answer.symbol.kind().base() + "\" as in \"" + title
+          symbol + " must be in \"" + answer.symbol().kind().base() + "\" as in \"" + title
               + "\", was in \"" + symbol.kind().base() + "\"");
     }
     return answer;

@@ -87,8 +87,8 @@ class CompleteWorkingTest {
 
   @Test
   void the_answer_is_told_as_printed() {
-    assertThat(velocity(UnitSystem.SI).answers()).containsExactly(Term.of("w", "w", W, "m/s", 5));
-    assertThat(Working.titled("Of old").build().answers()).isEmpty();
+    assertThat(velocity(UnitSystem.SI).answers())
+        .containsExactly(VELOCITY.term(W, 5, UnitSystem.SI));
   }
 
   /** 100 − 99.99: two digits of the difference need more than four of what it comes from. */
@@ -265,7 +265,7 @@ class CompleteWorkingTest {
             .answer(X)
             .build()
             .answers())
-        .containsExactly(Term.of("x", "x", PHI, "", 6));
+        .containsExactly(X.term(PHI, 6, UnitSystem.SI));
     assertThatIllegalStateException()
         .isThrownBy(() -> Working.titled("Outer", UnitSystem.SI)
             .include(inner, X)
@@ -293,13 +293,6 @@ class CompleteWorkingTest {
     assertThatIllegalStateException()
         .isThrownBy(() -> builder().include(inner, BORE))
         .withMessage("D must be in \"\" as in \"Some working\", was in \"m\"");
-  }
-
-  @Test
-  void a_working_of_old_has_no_symbols() {
-    assertThatIllegalStateException()
-        .isThrownBy(() -> Working.titled("Of old").given(X, 1.0, 3))
-        .withMessage("\"Of old\" must be started with its units");
   }
 
   @ParameterizedTest

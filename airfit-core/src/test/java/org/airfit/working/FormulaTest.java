@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -327,6 +328,18 @@ class FormulaTest {
     assertThatIllegalStateException()
         .isThrownBy(() -> solved.evaluate(UnitSystem.SI, Map.of(X, 1.0)))
         .withMessage("\"" + definition + "\" is solved by trial");
+  }
+
+  @Test
+  void the_result_is_the_same_in_both_systems() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Formula.of("Something", "[⟨y⟩|⟨z⟩] = ⟨x⟩", SOURCE, Y, X, Z))
+        .withMessageStartingWith("result must stand alone on the left of ");
+    for (String right : List.of("[⟨y⟩|2]", "[2|⟨y⟩]")) {
+      assertThatIllegalArgumentException()
+          .isThrownBy(() -> Formula.solvedFor(Y, "Something", "⟨x⟩ = 3 × " + right, SOURCE, X))
+          .withMessage("result y must stand in \"⟨x⟩ = 3 × " + right + "\" in SI and in US units");
+    }
   }
 
   @Test

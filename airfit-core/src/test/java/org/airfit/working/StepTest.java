@@ -3,10 +3,11 @@ package org.airfit.working;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.ArrayList;
+import java.lang.reflect.Modifier;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -16,28 +17,50 @@ import org.junit.jupiter.api.Test;
 class StepTest {
 
   private static final Source SOURCE = Source.handbook("definition");
-  private static final Term D = Term.of("D", "D", 0.0095, "m", 5);
-  private static final Term A = Term.of("A", "A", Math.PI / 4.0 * 0.0095 * 0.0095, "m²", 7);
-  private static final String AREA = "⟨A⟩ = π/4 × ⟨D⟩²";
-  private static final String AREA_LATEX = "⟨A⟩ = \\frac{\\pi}{4} ⟨D⟩^2";
+  private static final Symbol D = Symbol.of("D", ValueKind.LENGTH);
+  private static final Symbol A = Symbol.of("A", ValueKind.AREA);
+  private static final Symbol P = Symbol.of("p", ValueKind.SAID_PRESSURE);
+  private static final Symbol P1 = Symbol.of("p1", ValueKind.SAID_PRESSURE);
+  private static final Symbol P2 = Symbol.of("p2", ValueKind.SAID_PRESSURE);
+  private static final Symbol P12 = Symbol.of("p12", ValueKind.SAID_PRESSURE);
+  private static final Symbol X = Symbol.of("x", ValueKind.NUMBER);
+  private static final Symbol Y = Symbol.of("y", ValueKind.NUMBER);
+  private static final Symbol Z = Symbol.of("z", ValueKind.NUMBER);
+  private static final Formula AREA =
+      Formula.of("Area of the bore", "⟨A⟩ = π/4 × ⟨D⟩²", SOURCE, A, D);
+
+  private static Working.Builder builder() {
+    return Working.titled("Some working", UnitSystem.SI);
+  }
+
+  private static Step only(Working working) {
+    assertThat(working.steps()).hasSize(1);
+    return working.steps().get(0);
+  }
+
+  private static Step area(double bore, int digits) {
+    return only(builder()
+        .given(D, bore, 5)
+        .step(AREA, Math.PI / 4.0 * bore * bore, digits)
+        .answer(A)
+        .build());
+  }
 
   private static Step area() {
-    return new Step("Area of the bore", AREA, AREA_LATEX, List.of(D), A, false, SOURCE);
+    return area(0.0095, 7);
   }
 
   /** x = 1 + 1/x has the golden ratio for its root. */
   private static Step golden() {
-    Term x = Term.of("x", "x", (1.0 + Math.sqrt(5.0)) / 2.0, "", 6);
-    return new Step(
-        "Golden ratio", "⟨x⟩ = 1 + 1/⟨x⟩", "⟨x⟩ = 1 + 1/⟨x⟩", List.of(), x, true, SOURCE);
+    Formula golden = Formula.solvedFor(X, "Golden ratio", "⟨x⟩ = 1 + 1/⟨x⟩", SOURCE);
+    return only(
+        builder().step(golden, (1.0 + Math.sqrt(5.0)) / 2.0, 6).answer(X).build());
   }
 
-  private static Step step(String equation, Term result, Term... given) {
-    return new Step("Some step", equation, equation, List.of(given), result, false, SOURCE);
-  }
-
-  private static Term term(String symbol, double value, String unit) {
-    return Term.of(symbol, symbol, value, unit, 4);
+  private static Step square(double x, ValueKind kind) {
+    Symbol side = Symbol.of("x", kind);
+    Formula square = Formula.of("Square", "⟨y⟩ = ⟨x⟩²", SOURCE, Y, side);
+    return only(builder().given(side, x, 4).step(square, x * x, 4).answer(Y).build());
   }
 
   @Test
@@ -49,8 +72,21 @@ class StepTest {
 
   @Test
   void the_same_stands_in_latex() {
-    assertThat(area().latexInSymbols()).isEqualTo("{A} = \\frac{\\pi}{4} {D}^2");
-    assertThat(area().latexInNumbers()).isEqualTo("\\frac{\\pi}{4} {(0.0095\\,\\mathrm{m})}^2");
+    assertThat(area().latexInSymbols()).isEqualTo("{A} = \\frac{\\pi}{4} \\cdot {D}^2");
+    assertThat(area().latexInNumbers())
+        .isEqualTo("\\frac{\\pi}{4} \\cdot {(0.0095\\,\\mathrm{m})}^2");
+  }
+
+  @Test
+  void a_step_keeps_what_its_formula_says() {
+    assertThat(area().what()).isEqualTo("Area of the bore");
+    assertThat(area().equation()).isEqualTo("⟨A⟩ = π/4 × ⟨D⟩²");
+    assertThat(area().latex()).isEqualTo("⟨A⟩ = \\frac{\\pi}{4} \\cdot ⟨D⟩^2");
+    assertThat(area().source()).isEqualTo(SOURCE);
+    assertThat(area().given()).containsExactly(D.term(0.0095, 5, UnitSystem.SI));
+    assertThat(area().implicit()).isFalse();
+    assertThat(golden().implicit()).isTrue();
+    assertThat(area()).hasToString("Area of the bore: A = π/4 × D²");
   }
 
   /** Rounding the bore to 5 digits moves nothing here, so the result may be half its own last digit off. */
@@ -67,128 +103,144 @@ class StepTest {
   void a_solved_step_shows_both_sides_with_the_result_put_in() {
     assertThat(golden().inSymbols()).isEqualTo("x = 1 + 1/x");
     assertThat(golden().inNumbers()).isEqualTo("1.61803 = 1 + 1/1.61803");
-    assertThat(golden().latexInNumbers()).isEqualTo("{1.61803} = 1 + 1/{1.61803}");
+    assertThat(golden().latexInNumbers()).isEqualTo("{1.61803} = 1 + \\frac{1}{{1.61803}}");
   }
 
   @Test
   void a_solved_step_may_hold_its_result_anywhere() {
-    Term p2 = term("p2", 3.0, "bar");
-    Step step = new Step(
-        "Outlet",
-        "⟨p1⟩² − ⟨p2⟩² = 7",
-        "⟨p1⟩^2 - ⟨p2⟩^2 = 7",
-        List.of(term("p1", 4.0, "bar")),
-        p2,
-        true,
-        SOURCE);
+    Formula outlet = Formula.solvedFor(P2, "Outlet", "⟨p1⟩² − ⟨p2⟩² = 7", SOURCE, P1);
+    Step step =
+        only(builder().given(P1, 4.0e5, 4).step(outlet, 3.0e5, 4).answer(P2).build());
     assertThat(step.inNumbers()).isEqualTo("(4 bar)² − (3 bar)² = 7");
   }
 
   @Test
   void a_number_that_would_fall_apart_in_a_product_or_a_power_is_bracketed() {
-    Term y = term("y", 1.0, "");
-    String square = "⟨y⟩ = ⟨x⟩²";
-    assertThat(step(square, y, term("x", 3.0, "")).inNumbers()).isEqualTo("3²");
-    assertThat(step(square, y, term("x", 3.0, "m")).inNumbers()).isEqualTo("(3 m)²");
-    assertThat(step(square, y, term("x", -3.0, "")).inNumbers()).isEqualTo("(-3)²");
-    assertThat(step(square, y, term("x", 3.0e-6, "")).inNumbers()).isEqualTo("(3e-6)²");
-    assertThat(step(square, y, term("x", 3.0e-6, "")).latexInNumbers())
-        .isEqualTo("{(3 \\times 10^{-6})}²");
+    assertThat(square(3.0, ValueKind.NUMBER).inNumbers()).isEqualTo("3²");
+    assertThat(square(3.0, ValueKind.LENGTH).inNumbers()).isEqualTo("(3 m)²");
+    assertThat(square(-3.0, ValueKind.NUMBER).inNumbers()).isEqualTo("(-3)²");
+    assertThat(square(3.0e-6, ValueKind.NUMBER).inNumbers()).isEqualTo("(3e-6)²");
+    assertThat(square(3.0e-6, ValueKind.NUMBER).latexInNumbers())
+        .isEqualTo("{(3 \\times 10^{-6})}^2");
   }
 
   @Test
   void symbols_that_begin_alike_are_not_mixed_up() {
-    Step step = step(
-        "⟨p⟩ = ⟨p1⟩ + ⟨p12⟩",
-        term("p", 3.0, "bar"),
-        term("p1", 1.0, "bar"),
-        term("p12", 2.0, "bar"));
+    Formula sum = Formula.of("Sum", "⟨p⟩ = ⟨p1⟩ + ⟨p12⟩", SOURCE, P, P1, P12);
+    Step step = only(builder()
+        .given(P1, 1.0e5, 4)
+        .given(P12, 2.0e5, 4)
+        .step(sum, 3.0e5, 4)
+        .answer(P)
+        .build());
     assertThat(step.inSymbols()).isEqualTo("p = p1 + p12");
     assertThat(step.inNumbers()).isEqualTo("(1 bar) + (2 bar)");
   }
 
   @Test
   void a_symbol_without_a_value_is_refused() {
+    Formula sum = Formula.of("Sum", "⟨y⟩ = ⟨x⟩ + ⟨z⟩", SOURCE, Y, X, Z);
+    assertThatIllegalStateException()
+        .isThrownBy(() -> builder().given(X, 1.0, 4).step(sum, 1.0, 4))
+        .withMessage("every symbol must be given or found before, z of \"Sum\" was not");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> step("⟨y⟩ = ⟨x⟩ + ⟨z⟩", term("y", 1.0, ""), term("x", 1.0, "")))
-        .withMessage("every symbol of \"⟨y⟩ = ⟨x⟩ + ⟨z⟩\" must be given or be the result");
-    assertThatIllegalArgumentException()
-        .isThrownBy(() -> new Step("Area", AREA, "⟨A⟩ = ⟨k⟩ ⟨D⟩^2", List.of(D), A, false, SOURCE))
-        .withMessageStartingWith("every symbol of \"⟨A⟩ = ⟨k⟩ ⟨D⟩^2\"");
+        .isThrownBy(() -> Formula.of("Sum", "⟨y⟩ = ⟨x⟩ + ⟨z⟩", SOURCE, Y, X))
+        .withMessage("symbol z of \"⟨y⟩ = ⟨x⟩ + ⟨z⟩\" must be among the symbols given");
   }
 
   @Test
   void a_bracket_without_its_partner_is_refused() {
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> step("⟨y⟩ = ⟨x⟩ + z⟩", term("y", 1.0, ""), term("x", 1.0, "")))
-        .withMessageContaining("must be given or be the result");
+        .isThrownBy(() -> Formula.of("Sum", "⟨y⟩ = ⟨x⟩ + z⟩", SOURCE, Y, X))
+        .withMessageStartingWith("definition \"⟨y⟩ = ⟨x⟩ + z⟩\" must have ");
   }
 
   @Test
   void a_value_that_the_equation_does_not_show_is_refused() {
     assertThatIllegalArgumentException()
-        .isThrownBy(
-            () -> step("⟨y⟩ = ⟨x⟩", term("y", 1.0, ""), term("x", 1.0, ""), term("z", 1.0, "")))
-        .withMessage("every value of a step must stand in its equation, z is not in \"⟨y⟩ = ⟨x⟩\"");
-    assertThatIllegalArgumentException()
-        .isThrownBy(
-            () -> new Step("Area", AREA, "⟨A⟩ = 7.09\\cdot 10^{-5}", List.of(D), A, false, SOURCE))
-        .withMessageContaining("D is not in \"⟨A⟩ = 7.09");
+        .isThrownBy(() -> Formula.of("Same", "⟨y⟩ = ⟨x⟩", SOURCE, Y, X, Z))
+        .withMessage("every symbol of a formula must stand in it, z is not in \"⟨y⟩ = ⟨x⟩\"");
+    Formula same = Formula.of("Same", "⟨y⟩ = ⟨x⟩", SOURCE, Y, X);
+    assertThatIllegalStateException()
+        .isThrownBy(() -> builder()
+            .given(X, 1.0, 4)
+            .given(Z, 1.0, 4)
+            .step(same, 1.0, 4)
+            .answer(Y)
+            .build())
+        .withMessage("what is given must be used or be the answer in \"Some working\", z is not");
   }
 
   @Test
   void a_symbol_has_one_value() {
-    assertThatIllegalArgumentException()
-        .isThrownBy(
-            () -> step("⟨y⟩ = ⟨x⟩", term("y", 1.0, ""), term("x", 1.0, ""), term("x", 2.0, "")))
-        .withMessage("every symbol of a step must have one value, x has two");
-    assertThatIllegalArgumentException()
-        .isThrownBy(() -> step("⟨y⟩ = 2", term("y", 1.0, ""), term("y", 2.0, "")))
-        .withMessage("every symbol of a step must have one value, y has two");
+    assertThatIllegalStateException()
+        .isThrownBy(() -> builder().given(X, 1.0, 4).given(X, 2.0, 4))
+        .withMessageStartingWith("a symbol must have one value in \"Some working\", x has two");
+    Formula two = Formula.of("Two", "⟨y⟩ = 2", SOURCE, Y);
+    assertThatIllegalStateException()
+        .isThrownBy(() -> builder().given(Y, 2.0, 4).step(two, 2.0, 4))
+        .withMessageStartingWith("a symbol must have one value in \"Some working\", y has two");
   }
 
   @Test
   void unless_solved_the_result_stands_alone_on_the_left() {
-    for (String equation : List.of("⟨y⟩/2 = ⟨x⟩", "⟨x⟩ = ⟨y⟩", "⟨y⟩ = ⟨x⟩ + ⟨y⟩", "⟨y⟩ > ⟨x⟩")) {
+    for (String equation : List.of("⟨y⟩/2 = ⟨x⟩", "⟨y⟩ = ⟨x⟩ + ⟨y⟩")) {
       assertThatIllegalArgumentException()
-          .isThrownBy(() -> step(equation, term("y", 1.0, ""), term("x", 1.0, "")))
+          .isThrownBy(() -> Formula.of("Some step", equation, SOURCE, Y, X))
           .withMessage("result must stand alone on the left of \"" + equation
-              + "\", was ⟨y⟩; a step that is solved may hold it anywhere");
+              + "\"; a formula that is solved may hold it anywhere");
     }
+    assertThat(Formula.of("Some step", "⟨x⟩ = ⟨y⟩", SOURCE, Y, X).result()).isEqualTo(X);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Formula.of("Some step", "⟨y⟩ > ⟨x⟩", SOURCE, Y, X))
+        .withMessageStartingWith("definition \"⟨y⟩ > ⟨x⟩\" must have ");
   }
 
   @Test
   void a_step_says_what_it_finds() {
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> new Step(" ", AREA, AREA_LATEX, List.of(D), A, false, SOURCE))
-        .withMessage("name of a step must say something, was blank");
+        .isThrownBy(() -> AREA.named(" "))
+        .withMessage("name of a formula must say something, was blank");
   }
 
   @Test
   @SuppressWarnings("NullAway") // the point is what happens to callers without such a check
   void nothing_is_not_a_part_of_a_step() {
-    assertThatNullPointerException()
-        .isThrownBy(() -> new Step(null, AREA, AREA_LATEX, List.of(D), A, false, SOURCE));
-    assertThatNullPointerException()
-        .isThrownBy(() -> new Step("Area", null, AREA_LATEX, List.of(D), A, false, SOURCE));
-    assertThatNullPointerException()
-        .isThrownBy(() -> new Step("Area", AREA, null, List.of(D), A, false, SOURCE));
-    assertThatNullPointerException()
-        .isThrownBy(() -> new Step("Area", AREA, AREA_LATEX, null, A, false, SOURCE));
-    assertThatNullPointerException()
-        .isThrownBy(() -> new Step("Area", AREA, AREA_LATEX, List.of(D), null, false, SOURCE));
-    assertThatNullPointerException()
-        .isThrownBy(() -> new Step("Area", AREA, AREA_LATEX, List.of(D), A, false, null))
-        .withMessage("source");
+    assertThatNullPointerException().isThrownBy(() -> AREA.named(null));
+    assertThatNullPointerException().isThrownBy(() -> AREA.from(null)).withMessage("source");
+    assertThatNullPointerException().isThrownBy(() -> builder().step(null, 1.0, 4));
+    assertThatNullPointerException().isThrownBy(() -> builder().step(null, 4));
   }
 
   @Test
-  void a_step_does_not_change_with_the_list_it_was_made_of() {
-    List<Term> terms = new ArrayList<>(List.of(D));
-    Step step = new Step("Area", AREA, AREA_LATEX, terms, A, false, SOURCE);
-    terms.clear();
-    assertThat(step.given()).containsExactly(D);
+  void what_a_step_was_given_does_not_change() {
     assertThatExceptionOfType(UnsupportedOperationException.class)
-        .isThrownBy(() -> step.given().clear());
+        .isThrownBy(() -> area().given().clear());
+  }
+
+  @Test
+  void steps_are_compared_by_value() {
+    assertThat(area()).isEqualTo(area()).hasSameHashCodeAs(area());
+    assertThat(area())
+        .isNotEqualTo(area(0.0096, 7))
+        .isNotEqualTo(area(0.0095, 6))
+        .isNotEqualTo(golden())
+        .isNotEqualTo("Area of the bore: A = π/4 × D²");
+    for (Formula other : List.of(AREA.named("Area"), AREA.from(Source.demo("a drawing")))) {
+      assertThat(only(builder()
+              .given(D, 0.0095, 5)
+              .step(other, Math.PI / 4.0 * 0.0095 * 0.0095, 7)
+              .answer(A)
+              .build()))
+          .isNotEqualTo(area());
+    }
+  }
+
+  @Test
+  void nobody_else_can_make_a_step() {
+    assertThat(Step.class.getConstructors()).isEmpty();
+    assertThat(Step.class.getMethods())
+        .filteredOn(method -> Modifier.isStatic(method.getModifiers()))
+        .isEmpty();
   }
 }

@@ -86,6 +86,15 @@ class ValueKindTest {
     assertThat(ValueKind.BORE.format(0.025, 3, UnitSystem.SI)).isEqualTo("0.025 m");
     assertThat(ValueKind.FREE_AIR.format(0.01, 3, UnitSystem.SI)).isEqualTo("36 m³/h");
     assertThat(ValueKind.POWER.format(745.6999, 3, UnitSystem.US)).isEqualTo("1 hp");
+    assertThat(ValueKind.SAID_PRESSURE.format(1.0e5, 3, UnitSystem.SI)).isEqualTo("1 bar");
+    assertThat(ValueKind.VOLUME.format(1.0, 3, UnitSystem.SI)).isEqualTo("1 m³");
+    assertThat(ValueKind.MASS_FLUX.unit(UnitSystem.SI)).isEqualTo("kg/(s m²)");
+    assertThat(ValueKind.MASS_FLUX.unit(UnitSystem.US)).isEqualTo("lb/(s ft²)");
+    assertThat(ValueKind.HEAT_CAPACITY.unit(UnitSystem.SI)).isEqualTo("J/(kg K)");
+    assertThat(ValueKind.HEAT_CAPACITY.unit(UnitSystem.US)).isEqualTo("ft lbf/(lb °R)");
+    assertThat(ValueKind.CONDUCTANCE.unit(UnitSystem.SI)).isEqualTo("m³/(s·Pa)");
+    assertThat(ValueKind.CONDUCTANCE.unit(UnitSystem.US)).isEqualTo("ft³/(s·psi)");
+    assertThat(ValueKind.VISCOSITY.unit(UnitSystem.SI)).isEqualTo("Pa·s");
     assertThat(ValueKind.SAID_TEMPERATURE.unit(UnitSystem.US)).isEqualTo("°F");
     assertThat(ValueKind.SAID_PRESSURE).hasToString("bar or psi");
     assertThat(ValueKind.MILLIMETRES).hasToString("mm");

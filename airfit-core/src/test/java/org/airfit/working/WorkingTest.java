@@ -17,39 +17,48 @@ class WorkingTest {
   private static final Source DEFINITION = Source.handbook("definition");
   private static final Source TRIAL = Source.demo("a root for the sheet");
 
-  private static Working.Builder area(Working.Builder builder) {
-    return builder.step(
-        "Area of the bore",
-        "⟨A⟩ = π/4 × ⟨D⟩²",
-        "⟨A⟩ = \\frac{\\pi}{4} ⟨D⟩^2",
-        List.of(Term.of("D", "D", 0.0095, "m", 5)),
-        Term.of("A", "A", Math.PI / 4.0 * 0.0095 * 0.0095, "m²", 5),
-        DEFINITION);
+  private static final Symbol FLOW = Symbol.of("ṁ", ValueKind.MASS_FLOW);
+  private static final Symbol BORE = Symbol.of("D", ValueKind.LENGTH);
+  private static final Symbol DENSITY = Symbol.of("ρ", ValueKind.DENSITY);
+  private static final Symbol AREA = Symbol.of("A", ValueKind.AREA);
+  private static final Symbol VELOCITY = Symbol.of("w", ValueKind.VELOCITY);
+  private static final Symbol X = Symbol.of("x", ValueKind.NUMBER);
+
+  private static final Formula AREA_OF_BORE =
+      Formula.of("Area of the bore", "⟨A⟩ = π/4 × ⟨D⟩²", DEFINITION, AREA, BORE);
+  private static final Formula VELOCITY_IN_BORE =
+      Formula.of("Velocity", "⟨w⟩ = ⟨ṁ⟩ / (⟨ρ⟩ × ⟨A⟩)", DEFINITION, VELOCITY, FLOW, DENSITY, AREA);
+  private static final Formula GOLDEN =
+      Formula.solvedFor(X, "Golden ratio", "⟨x⟩ = 1 + 1/⟨x⟩", TRIAL);
+
+  private static Working.Builder titled(String title) {
+    return Working.titled(title, UnitSystem.SI);
+  }
+
+  private static Working.Builder area(String title) {
+    return titled(title)
+        .given(BORE, 0.0095, 5)
+        .step(AREA_OF_BORE, Math.PI / 4.0 * 0.0095 * 0.0095, 5)
+        .answer(AREA);
+  }
+
+  private static Working.Builder golden(String title) {
+    return titled(title).step(GOLDEN, 1.618034, 6).answer(X);
   }
 
   private static Working sheet() {
-    Working velocity = Working.titled("Velocity in the bore")
-        .step(
-            "Velocity",
-            "⟨w⟩ = ⟨ṁ⟩ / (⟨ρ⟩ × ⟨A⟩)",
-            "⟨w⟩ = \\frac{⟨ṁ⟩}{⟨ρ⟩ \\cdot ⟨A⟩}",
-            List.of(
-                Term.of("ṁ", "\\dot m", 0.01, "kg/s", 4),
-                Term.of("ρ", "\\rho", 8.0, "kg/m³", 4),
-                Term.of("A", "A", 7.0882e-5, "m²", 5)),
-            Term.of("w", "w", 17.635, "m/s", 5),
-            DEFINITION)
+    Working velocity = titled("Velocity in the bore")
+        .given(FLOW, 0.01, 4)
+        .given(DENSITY, 8.0, 4)
+        .given(AREA, 7.0882e-5, 5)
+        .step(VELOCITY_IN_BORE, 17.635, 5)
+        .answer(VELOCITY)
         .build();
-    return area(Working.titled("A hose of 3/8 in"))
+    return area("A hose of 3/8 in")
         .note("The bore is the measured one.")
         .include(velocity)
-        .solved(
-            "Golden ratio",
-            "⟨x⟩ = 1 + 1/⟨x⟩",
-            "⟨x⟩ = 1 + \\frac{1}{⟨x⟩}",
-            List.of(),
-            Term.of("x", "x", 1.618034, "", 6),
-            TRIAL)
+        .step(GOLDEN, 1.618034, 6)
+        .answer(X)
         .build();
   }
 
@@ -85,9 +94,9 @@ class WorkingTest {
 
         **Area of the bore**
 
-        $${A} = \\frac{\\pi}{4} {D}^2$$
+        $${A} = \\frac{\\pi}{4} \\cdot {D}^2$$
 
-        $$A = \\frac{\\pi}{4} {(0.0095\\,\\mathrm{m})}^2 = 7.0882 \\times 10^{-5}\\,\\mathrm{m^2}$$
+        $$A = \\frac{\\pi}{4} \\cdot {(0.0095\\,\\mathrm{m})}^2 = 7.0882 \\times 10^{-5}\\,\\mathrm{m^2}$$
 
         *definition (handbook)*
 
@@ -121,8 +130,8 @@ class WorkingTest {
         \\paragraph{A hose of 3/8 in}
         Area of the bore (definition (handbook)):
         \\begin{gather*}
-        {A} = \\frac{\\pi}{4} {D}^2 \\\\
-        A = \\frac{\\pi}{4} {(0.0095\\,\\mathrm{m})}^2 = 7.0882 \\times 10^{-5}\\,\\mathrm{m^2}
+        {A} = \\frac{\\pi}{4} \\cdot {D}^2 \\\\
+        A = \\frac{\\pi}{4} \\cdot {(0.0095\\,\\mathrm{m})}^2 = 7.0882 \\times 10^{-5}\\,\\mathrm{m^2}
         \\end{gather*}
         The bore is the measured one.\\par
         \\paragraph{Velocity in the bore}
@@ -155,34 +164,44 @@ class WorkingTest {
 
   @Test
   void an_accent_takes_no_column_of_its_own() {
-    String text = Working.titled("Flow")
-        .step(
-            "Flow",
-            "⟨q\u0307⟩ = ⟨a⟩",
-            "⟨q\u0307⟩ = ⟨a⟩",
-            List.of(Term.of("a", "a", 2.0, "", 3)),
-            Term.of("q\u0307", "\\dot q", 2.0, "", 3),
-            DEFINITION)
-        .build()
-        .toText();
+    Symbol a = Symbol.of("a", ValueKind.NUMBER);
+    Symbol q = Symbol.of("q\u0307", ValueKind.NUMBER);
+    Formula same = Formula.of("Flow", "⟨q\u0307⟩ = ⟨a⟩", DEFINITION, q, a);
+    String text =
+        titled("Flow").given(a, 2.0, 3).step(same, 2.0, 3).answer(q).build().toText();
     assertThat(text).contains("    q\u0307 = a\n", "      = 2\n");
   }
 
   @Test
   void headings_of_markdown_end_at_the_sixth_level() {
-    Working working = Working.titled("level 8").note("end").build();
+    Working working = golden("level 8").note("end").build();
     for (int level = 7; level >= 3; level--) {
-      working = Working.titled("level " + level).include(working).build();
+      working = titled("level " + level).include(working, X).answer(X).build();
     }
     assertThat(working.toMarkdown())
-        .startsWith("### level 3\n\n#### level 4\n\n##### level 5\n\n###### level 6\n\n")
-        .endsWith("###### level 7\n\n###### level 8\n\nend\n\n");
+        .startsWith("""
+            ### level 3
+
+            #### level 4
+
+            ##### level 5
+
+            ###### level 6
+
+            ###### level 7
+
+            ###### level 8
+
+            **Golden ratio**
+
+            """)
+        .endsWith("*\n\nend\n\n");
   }
 
   @Test
   void whatever_a_part_is_called_markdown_and_latex_print_it_as_it_stands() {
-    Working working = Working.titled("Hose_1 *new* #2 <b> $5")
-        .note("50 % of {a} & b^2 ~ c\\d | [x](y)")
+    Working working = titled("Hose_1 *new* #2 <b> $5")
+        .answer("50 % of {a} & b^2 ~ c\\d | [x](y)")
         .build();
     assertThat(working.toText())
         .isEqualTo("Hose_1 *new* #2 <b> $5\n  50 % of {a} & b^2 ~ c\\d | [x](y)\n");
@@ -201,35 +220,44 @@ class WorkingTest {
 
   @Test
   void signs_of_the_trade_are_set_as_formulas_in_latex() {
-    assertThat(Working.titled("C 6 dm³/(s·bar), −5 °C ≤ t, ε/D ≈ 2×10⁻³, Größe")
+    assertThat(titled("C 6 dm³/(s·bar), −5 °C ≤ t, ε/D ≈ 2×10⁻³, Größe")
+            .answer("Air")
             .build()
             .toLatex())
         .isEqualTo(
             "\\paragraph{C 6 dm\\textsuperscript{3}/(s$\\cdot$bar), $-$5 \\textdegree{}C $\\le$ t,"
-                + " $\\varepsilon$/D $\\approx$ 2$\\times$10\\textsuperscript{-}\\textsuperscript{3}, Größe}\n");
+                + " $\\varepsilon$/D $\\approx$ 2$\\times$10\\textsuperscript{-}\\textsuperscript{3}, Größe}\n"
+                + "Air\\par\n");
   }
 
   @Test
   void what_would_run_off_a_printed_line_goes_on_two() {
-    List<Term> given = new ArrayList<>();
+    List<Symbol> summands = new ArrayList<>();
     StringBuilder sum = new StringBuilder("⟨s⟩ = 0");
     for (int i = 0; i < 6; i++) {
-      given.add(Term.of("x" + i, "x_" + i, 0.125, "kg/(s m²)", 3));
+      summands.add(Symbol.of("x" + i, ValueKind.MASS_FLUX));
       sum.append(" + ⟨x").append(i).append("⟩");
     }
-    Term total = Term.of("s", "s", 0.75, "kg/(s m²)", 3);
-    String explicit = Working.titled("Sum")
-        .step("Sum", sum.toString(), sum.toString(), given, total, Source.handbook("pencil"))
-        .build()
-        .toLatex();
+    Symbol total = Symbol.of("s", ValueKind.MASS_FLUX);
+    Symbol[] given = summands.toArray(new Symbol[0]);
+    summands.add(total);
+    Symbol[] all = summands.toArray(new Symbol[0]);
+    Source pencil = Source.handbook("pencil");
+    String explicit = sumLatex(Formula.of("Sum", sum.toString(), pencil, all), given);
     assertThat(explicit).contains(" \\\\\n{} = 0.75\\,\\mathrm{");
-    String implicit = Working.titled("Sum")
-        .solved("Sum", sum.toString(), sum.toString(), given, total, Source.handbook("pencil"))
-        .build()
-        .toLatex();
+    String implicit =
+        sumLatex(Formula.solvedFor(total, "Sum", sum.toString(), pencil, given), given);
     assertThat(implicit)
         .contains("\ns = 0.75\\,\\mathrm{")
         .contains(" \\\\\n\\text{check: } {(0.75");
+  }
+
+  private static String sumLatex(Formula sum, Symbol... summands) {
+    Working.Builder builder = titled("Sum");
+    for (Symbol summand : summands) {
+      builder.given(summand, 0.125, 3);
+    }
+    return builder.step(sum, 0.75, 3).answer(sum.result()).build().toLatex();
   }
 
   /**
@@ -239,16 +267,16 @@ class WorkingTest {
   @Test
   void every_sign_of_the_librarys_sentences_compiles_in_latex() {
     String signs = "×γ²−ṁ³°Δ√·λρψπμσµηΣ±∞…χεταβδθκω∂⌀₂¼½¾⅛⅜⅝⅞⁄Φ∫φΠ∏§≤≥≈→⁵⁻";
-    assertThat(Working.titled(signs).build().toLatex().replaceAll("[\\x00-\\x7F±…¼½¾]", ""))
+    assertThat(titled(signs).answer(signs).build().toLatex().replaceAll("[\\x00-\\x7F±…¼½¾]", ""))
         .isEmpty();
   }
 
   @Test
   void a_sentence_does_not_become_a_list_in_markdown() {
-    assertThat(Working.titled("Notes")
+    assertThat(titled("Notes")
             .note("- 5 bar")
             .note("1. shut the valve")
-            .note("6.2 bar")
+            .answer("6.2 bar")
             .build()
             .toMarkdown())
         .isEqualTo("### Notes\n\n\\- 5 bar\n\n1\\. shut the valve\n\n6.2 bar\n\n");
@@ -256,7 +284,7 @@ class WorkingTest {
 
   @Test
   void a_working_does_not_change_after_it_was_built() {
-    Working.Builder builder = area(Working.titled("Bore"));
+    Working.Builder builder = area("Bore");
     Working before = builder.build();
     builder.note("later");
     assertThat(before.toText()).doesNotContain("later");
@@ -281,20 +309,20 @@ class WorkingTest {
   @Test
   void blank_words_are_refused() {
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> Working.titled(" "))
+        .isThrownBy(() -> titled(" "))
         .withMessage("title of a working must say something, was blank");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> Working.titled("Bore").note(""))
+        .isThrownBy(() -> titled("Bore").note(""))
         .withMessage("note in a working must say something, was blank");
   }
 
   @Test
   @SuppressWarnings("NullAway") // the point is what happens to callers without such a check
   void nothing_is_not_a_part_of_a_working() {
-    assertThatNullPointerException().isThrownBy(() -> Working.titled(null));
-    assertThatNullPointerException().isThrownBy(() -> Working.titled("Bore").note(null));
+    assertThatNullPointerException().isThrownBy(() -> Working.titled(null, UnitSystem.SI));
+    assertThatNullPointerException().isThrownBy(() -> titled("Bore").note(null));
     assertThatNullPointerException()
-        .isThrownBy(() -> Working.titled("Bore").include(null))
+        .isThrownBy(() -> titled("Bore").include(null))
         .withMessage("working");
   }
 }
