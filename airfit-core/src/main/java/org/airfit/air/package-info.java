@@ -2,7 +2,8 @@
  * The gas: dry air at a pressure and a temperature.
  *
  * <p>{@link org.airfit.air.AirState} is the ideal gas all flow formulas are made for, {@link org.airfit.air.RealAir}
- * the real one, to 0.1 % on density. Free air and its reference states are quantities; how air flows is told above.
+ * the real one, to 0.1 % on density. Free air and its reference states are quantities; how air flows
+ * is computed in {@code org.airfit.flow} and {@code org.airfit.line}.
  *
  * <h2>Specification</h2>
  * <ul>

@@ -140,7 +140,7 @@ public final class FlowTable implements FlowElement {
     return 31 * (31 * inlet.hashCode() + points.hashCode()) + source.hashCode();
   }
 
-  /** {@return the element in words, such as "table of 4 points up to 30 L/s (ANR)"} */
+  /** {@return the element in words, such as "table of 4 points up to 0.03 m³/s ANR"} */
   @Override
   public String toString() {
     return "table of " + points.size() + " points up to "

@@ -1,7 +1,7 @@
 package org.airfit.internal;
 
 /**
- * Collects the elements of an SVG drawing whose unit is the millimetre on paper; each floor that draws adds its own
+ * Collects the elements of an SVG drawing whose unit is the millimetre on paper; each package that draws adds its own
  * marks. Not thread-safe.
  */
 public class SvgWriter {

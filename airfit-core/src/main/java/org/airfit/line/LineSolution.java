@@ -66,12 +66,23 @@ public final class LineSolution implements Worked {
   @Override
   public Working working(UnitSystem units) {
     return Working.titled(title(units), units)
-        .note("Found by trial: the " + name()
-            + " was moved until the pressure at the outlet was the one wanted."
+        .note("Found by trial: " + (choked ? untilItChoked() : untilThePressureWasThere())
             + " The loss at the " + name() + " found:")
         .include(loss.working(units))
         .answer(sentence(units))
         .build();
+  }
+
+  private String untilThePressureWasThere() {
+    return "the " + name() + " was moved until the pressure at the outlet was the one wanted.";
+  }
+
+  private String untilItChoked() {
+    return switch (unknown) {
+      case FLOW -> "the flow was raised until the line choked.";
+      case BORE -> "the bore was made smaller until the line choked.";
+      case LENGTH -> "the line was made longer until it choked.";
+    };
   }
 
   private String name() {
@@ -83,7 +94,7 @@ public final class LineSolution implements Worked {
   }
 
   private String title(UnitSystem units) {
-    String pressure = ValueKind.PRESSURE.format(wanted.pascals(), 6, units);
+    String pressure = wanted.format(units.pressureUnit());
     return switch (unknown) {
       case FLOW -> "Largest flow through " + conduit().in(units) + " that arrives at " + pressure;
       case BORE -> "Smallest bore through which " + flow(units) + " arrives at " + pressure;

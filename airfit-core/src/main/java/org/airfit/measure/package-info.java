@@ -9,7 +9,7 @@
  * <ul>
  *   <li>Every uncertainty is a standard uncertainty, one standard deviation, unless its name says otherwise.
  *   <li>The error of one caliper is common to all readings with it: {@link org.airfit.measure.Reading#caliper} keeps
- *   which it was.
+ *       which it was.
  *   <li>Everything is immutable and thread-safe. A {@code null} argument throws {@link NullPointerException}.
  * </ul>
  *

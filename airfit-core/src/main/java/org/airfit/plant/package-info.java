@@ -2,8 +2,8 @@
  * The supply side: supplies, compressors, regulators, receivers, and what compressed air costs.
  *
  * <p>A {@link org.airfit.plant.Supply} says which pressure it gives at a flow. An {@link org.airfit.plant.AirPlant}
- * says what a flow,
- * a leak or a setting that is too high costs in a year. Runs and networks begin at a supply; they are above.
+ * says what a flow, a leak or a setting that is too high costs in a year. Runs and networks begin at a supply; they
+ * are in {@code org.airfit.run} and {@code org.airfit.network}.
  *
  * <h2>Specification</h2>
  * <ul>

@@ -2,55 +2,37 @@ package org.airfit.plug;
 
 import java.util.List;
 import java.util.Objects;
+import org.airfit.internal.Digits;
 
 /**
  * One profile of the set, and how the readings lie to it.
  *
- * @param profile the profile
- * @param prior the chance it had before the readings
- * @param probability the chance it has after them, given that the plug is of the set or unknown
- * @param chiSquare the sum of the squared misfits over the dimensions that were read and that the profile knows
- * @param degreesOfFreedom how many those are
- * @param tailProbability how often a genuine plug of this profile would fit as badly or worse; 1 if nothing could be
- *     compared
- * @param logLikelihood the natural logarithm of the density of the readings, in mm to the power of minus the number of
- *     readings, and of the chances of the clues
- * @param residuals reading by reading, in the order of {@link Dimension}; readings the profile does not know are left
- *     out
+ * <p>Nobody but the identification makes one. This class is immutable and thread-safe.
  */
-public record ProfileCandidate(
-    PlugProfile profile,
-    double prior,
-    double probability,
-    double chiSquare,
-    int degreesOfFreedom,
-    double tailProbability,
-    double logLikelihood,
-    List<Residual> residuals) {
+public final class ProfileCandidate {
 
   /** A genuine plug fits worse than this once in a hundred times; this project's choice of that risk. */
   static final double REJECTED_BELOW = 0.01;
 
-  /**
-   * Checks that the parts belong together and keeps a copy of the list.
-   *
-   * @param profile the profile
-   * @param prior the chance it had before the readings
-   * @param probability the chance it has after them, given that the plug is of the set or unknown
-   * @param chiSquare the sum of the squared misfits over the dimensions that were read and that the profile knows
-   * @param degreesOfFreedom how many those are
-   * @param tailProbability how often a genuine plug of this profile would fit as badly or worse; 1 if nothing could be
-   *     compared
-   * @param logLikelihood the natural logarithm of the density of the readings, in mm to the power of minus the number
-   *     of readings, and of the chances of the clues
-   * @param residuals reading by reading, in the order of {@link Dimension}; readings the profile does not know are left
-   *     out
-   * @throws IllegalArgumentException if a chance is outside [0, 1], or the residuals are not as many as the degrees of
-   *     freedom
-   */
-  public ProfileCandidate {
-    Objects.requireNonNull(profile, "profile");
-    Objects.requireNonNull(residuals, "residuals");
+  private final PlugProfile profile;
+  private final double prior;
+  private final double probability;
+  private final double chiSquare;
+  private final int degreesOfFreedom;
+  private final double tailProbability;
+  private final double logLikelihood;
+  private final List<Residual> residuals;
+
+  /** Checks that the parts belong together and keeps a copy of the list. */
+  ProfileCandidate(
+      PlugProfile profile,
+      double prior,
+      double probability,
+      double chiSquare,
+      int degreesOfFreedom,
+      double tailProbability,
+      double logLikelihood,
+      List<Residual> residuals) {
     if (!(prior >= 0.0 && prior <= 1.0 && probability >= 0.0 && probability <= 1.0 + 1.0e-9)) {
       throw new IllegalArgumentException(
           "chances of a candidate must be in [0, 1], were " + prior + " and " + probability);
@@ -59,11 +41,98 @@ public record ProfileCandidate(
       throw new IllegalArgumentException("residuals of a candidate must be as many as its "
           + degreesOfFreedom + " degrees of freedom, were " + residuals.size());
     }
-    residuals = List.copyOf(residuals);
+    this.profile = Objects.requireNonNull(profile, "profile");
+    this.prior = prior;
+    this.probability = probability;
+    this.chiSquare = chiSquare;
+    this.degreesOfFreedom = degreesOfFreedom;
+    this.tailProbability = tailProbability;
+    this.logLikelihood = logLikelihood;
+    this.residuals = List.copyOf(residuals);
+  }
+
+  /** {@return the profile} */
+  public PlugProfile profile() {
+    return profile;
+  }
+
+  /** {@return the chance it had before the readings} */
+  public double prior() {
+    return prior;
+  }
+
+  /** {@return the chance it has after them, given that the plug is of the set or unknown} */
+  public double probability() {
+    return probability;
+  }
+
+  /** {@return the sum of the squared misfits over the dimensions that were read and that the profile knows} */
+  public double chiSquare() {
+    return chiSquare;
+  }
+
+  /** {@return how many dimensions were read that the profile knows} */
+  public int degreesOfFreedom() {
+    return degreesOfFreedom;
+  }
+
+  /**
+   * {@return how often a genuine plug of this profile would fit as badly or worse; 1 if nothing could be compared}
+   */
+  public double tailProbability() {
+    return tailProbability;
+  }
+
+  /**
+   * {@return the natural logarithm of the density of the readings, in mm to the power of minus the number of
+   * readings, and of the chances of the clues}
+   */
+  public double logLikelihood() {
+    return logLikelihood;
+  }
+
+  /**
+   * {@return reading by reading, in the order of {@link Dimension}; readings the profile does not know are left
+   * out}
+   */
+  public List<Residual> residuals() {
+    return residuals;
   }
 
   /** {@return whether the readings could well be of this profile: the tail probability is 0.01 or more} */
   public boolean fits() {
     return tailProbability >= REJECTED_BELOW;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof ProfileCandidate that
+        && profile.equals(that.profile)
+        && Double.compare(prior, that.prior) == 0
+        && Double.compare(probability, that.probability) == 0
+        && Double.compare(chiSquare, that.chiSquare) == 0
+        && degreesOfFreedom == that.degreesOfFreedom
+        && Double.compare(tailProbability, that.tailProbability) == 0
+        && Double.compare(logLikelihood, that.logLikelihood) == 0
+        && residuals.equals(that.residuals);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(
+        profile,
+        prior,
+        probability,
+        chiSquare,
+        degreesOfFreedom,
+        tailProbability,
+        logLikelihood,
+        residuals);
+  }
+
+  /** {@return the profile and its chance, such as "Finch, 97.1 %"} */
+  @Override
+  public String toString() {
+    return profile.displayName() + ", " + Digits.percent(probability);
   }
 }

@@ -10,41 +10,68 @@ import org.airfit.working.UnitSystem;
 /**
  * How one reading lies to one profile.
  *
- * @param reading what was read
- * @param spread what the profile says of that dimension
- * @param differenceMillimetres the reading less the nominal [mm]
- * @param scatter one standard deviation of such readings on plugs of this profile
- * @param sigmas how far the reading lies from what is allowed, in standard deviations, signed; limits and wear are
- *     allowed
- * @param allowedWear the wear that was allowed here; zero where none was
+ * <p>Nobody but the identification makes one. This class is immutable and thread-safe.
  */
-public record Residual(
-    PlugReading reading,
-    PartSpread spread,
-    double differenceMillimetres,
-    Length scatter,
-    double sigmas,
-    Length allowedWear) {
-  /**
-   * Checks that nothing is missing.
-   *
-   * @param reading what was read
-   * @param spread what the profile says of that dimension
-   * @param differenceMillimetres the reading less the nominal [mm]
-   * @param scatter one standard deviation of such readings on plugs of this profile
-   * @param sigmas how far the reading lies from what is allowed, in standard deviations, signed; limits and wear are
-   *     allowed
-   * @param allowedWear the wear that was allowed here; zero where none was
-   */
-  public Residual {
-    Objects.requireNonNull(reading, "reading");
-    Objects.requireNonNull(spread, "spread");
-    Objects.requireNonNull(scatter, "scatter");
-    Objects.requireNonNull(allowedWear, "allowedWear");
-  }
+public final class Residual {
 
   private static final double AGREES = 2.0;
   private static final double STRAINED = 3.0;
+
+  private final PlugReading reading;
+  private final PartSpread spread;
+  private final double differenceMillimetres;
+  private final Length scatter;
+  private final double sigmas;
+  private final Length allowedWear;
+
+  /** Checks that nothing is missing. */
+  Residual(
+      PlugReading reading,
+      PartSpread spread,
+      double differenceMillimetres,
+      Length scatter,
+      double sigmas,
+      Length allowedWear) {
+    this.reading = Objects.requireNonNull(reading, "reading");
+    this.spread = Objects.requireNonNull(spread, "spread");
+    this.differenceMillimetres = differenceMillimetres;
+    this.scatter = Objects.requireNonNull(scatter, "scatter");
+    this.sigmas = sigmas;
+    this.allowedWear = Objects.requireNonNull(allowedWear, "allowedWear");
+  }
+
+  /** {@return what was read} */
+  public PlugReading reading() {
+    return reading;
+  }
+
+  /** {@return what the profile says of that dimension} */
+  public PartSpread spread() {
+    return spread;
+  }
+
+  /** {@return the reading less the nominal [mm]} */
+  public double differenceMillimetres() {
+    return differenceMillimetres;
+  }
+
+  /** {@return one standard deviation of such readings on plugs of this profile} */
+  public Length scatter() {
+    return scatter;
+  }
+
+  /**
+   * {@return how far the reading lies from what is allowed, in standard deviations, signed; limits and wear are
+   * allowed}
+   */
+  public double sigmas() {
+    return sigmas;
+  }
+
+  /** {@return the wear that was allowed here; zero where none was} */
+  public Length allowedWear() {
+    return allowedWear;
+  }
 
   /** {@return what was measured} */
   public Dimension dimension() {
@@ -98,5 +125,27 @@ public record Residual(
     return dimension().wear().sign() * differenceMillimetres < 0.0
         ? ", and wear changes it the other way"
         : "";
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Residual that
+        && reading.equals(that.reading)
+        && spread.equals(that.spread)
+        && Double.compare(differenceMillimetres, that.differenceMillimetres) == 0
+        && scatter.equals(that.scatter)
+        && Double.compare(sigmas, that.sigmas) == 0
+        && allowedWear.equals(that.allowedWear);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(reading, spread, differenceMillimetres, scatter, sigmas, allowedWear);
+  }
+
+  /** {@return the same as {@link #inWords()}} */
+  @Override
+  public String toString() {
+    return inWords();
   }
 }

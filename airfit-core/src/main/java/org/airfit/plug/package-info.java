@@ -11,10 +11,9 @@
  * <ul>
  *   <li>An answer is a probability, a fit and a verdict. "Of none in the set" is always one of the possibilities.
  *   <li>Only sets entered from a standard, or measured on five pieces or more, can say <em>identified</em>; any other
- *   says
- *       <em>candidate</em> at most. Every answer carries the weakest provenance of the set it was compared with.
+ *       says <em>candidate</em> at most. Every answer carries the weakest provenance of the set it was compared with.
  *   <li>Matching dimensions do not prove safe mating; every answer says so. Welding-gas and hydraulic profiles are
- *   refused from a set.
+ *       refused from a set.
  *   <li>Letters and trade words are aliases and may mean several profiles. A socket without its plug is not identified.
  *   <li>Densities are per millimetre. Everything is immutable and thread-safe. A {@code null} argument throws
  *       {@link NullPointerException}.

@@ -6,13 +6,16 @@ import org.airfit.flow.FlowCapacity;
 import org.airfit.flow.FlowElement;
 import org.airfit.flow.FlowTable;
 import org.airfit.flow.OutletAtFlow;
+import org.airfit.internal.Digits;
 import org.airfit.line.Conduit;
 import org.airfit.line.LineLoss;
 import org.airfit.line.LossModel;
 import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.SonicConductance;
+import org.airfit.quantity.VolumeFlowUnit;
 import org.airfit.working.UnitSystem;
 import org.airfit.working.Worked;
 import org.airfit.working.Working;
@@ -140,7 +143,7 @@ sealed interface Element {
     /** Where the drop goes with the square of the flow, this multiplies it. */
     @Override
     public Element withLossFactor(double factor) {
-      return new Own(name, new WornElement(flow, Math.sqrt(factor)));
+      return new Own(name, WornElement.of(flow, Math.sqrt(factor)));
     }
   }
 
@@ -155,12 +158,20 @@ sealed interface Element {
           inlet.temperature().kelvins(),
           inlet.viscosity().pascalSeconds());
       Working.Builder working = Working.titled("Pressure behind " + own.name, units);
-      if (own.flow instanceof FlowTable table) {
-        working.note(
-            "A table gives it: " + table + ", read with air at " + table.inlet().in(units)
-                + " in front [" + table.source()
-                + "]. At another inlet the pressure ratio is that of the"
-                + " same ṁ √T/p1; the Reynolds number is left out.");
+      FlowElement asNew = own.flow instanceof WornElement worn ? worn.element() : own.flow;
+      if (asNew instanceof FlowTable table) {
+        FreeAirFlow last = table.points().get(table.points().size() - 1).flow();
+        working.note("A table of " + table.points().size() + " points up to "
+            + last.format(
+                units.either(VolumeFlowUnit.LITRE_PER_SECOND, VolumeFlowUnit.CUBIC_FOOT_PER_MINUTE))
+            + " gives it, read with air at " + table.inlet().in(units)
+            + " in front [" + table.source()
+            + "]. At another inlet the pressure ratio is that of the"
+            + " same ṁ √T/p1; the Reynolds number is left out.");
+      }
+      if (own.flow instanceof WornElement worn) {
+        working.note("It is counted as worn or dirty: it loses what it would lose when new at "
+            + Digits.significant(worn.factor(), 4) + " times the flow.");
       }
       String asked = massFlow.format(units.massFlowUnit()) + " from "
           + inlet.pressure().format(units.pressureUnit());

@@ -311,7 +311,7 @@ public final class Sizing {
 
     @Override
     public Working working(UnitSystem units) {
-      return told("The cheapest that keeps the tool at pressure", cheapest(), units);
+      return told("The cheapest that keeps the tool at pressure", "Chosen", cheapest(), units);
     }
 
     @Override
@@ -324,7 +324,7 @@ public final class Sizing {
       return options.hashCode();
     }
 
-    /** {@return the answer in one line, such as "12 combinations, the cheapest {hose=1/2 in} for 30 USD"} */
+    /** {@return the answer in one line, such as "12 combinations, the cheapest hose 1/2 in for 30 USD"} */
     @Override
     public String toString() {
       return options.size() + " combinations, the cheapest " + cheapest();
@@ -359,7 +359,7 @@ public final class Sizing {
 
     @Override
     public Working working(UnitSystem units) {
-      return told("Nothing keeps the tool at pressure; the nearest", nearest, units);
+      return told("Nothing keeps the tool at pressure; the nearest", "Nearest", nearest, units);
     }
 
     @Override
@@ -373,7 +373,7 @@ public final class Sizing {
     }
 
     /**
-     * {@return the answer in one line, such as "nothing keeps the tool at pressure; the nearest {hose=1/2 in} for 30
+     * {@return the answer in one line, such as "nothing keeps the tool at pressure; the nearest hose 1/2 in for 30
      * USD"}
      */
     @Override
@@ -382,10 +382,10 @@ public final class Sizing {
     }
   }
 
-  private static Working told(String title, SizingOption option, UnitSystem units) {
+  private static Working told(String title, String lead, SizingOption option, UnitSystem units) {
     return Working.titled(title, units)
         .include(option.result().working(units))
-        .answer("Chosen: " + option.chosen() + " for " + option.price() + ".")
+        .answer(lead + ": " + option + ".")
         .build();
   }
 }

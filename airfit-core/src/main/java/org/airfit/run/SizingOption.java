@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Money;
 import org.airfit.quantity.PressureDrop;
@@ -95,9 +96,12 @@ public final class SizingOption {
     return values.hashCode();
   }
 
-  /** {@return the combination in one line, such as "{hose=1/2 in} for 30 USD"} */
+  /** {@return the combination in one line, such as "hose 1/2 in, pipe 1 in for 30 USD"} */
   @Override
   public String toString() {
-    return values.chosen + " for " + values.price;
+    return values.chosen.entrySet().stream()
+            .map(choice -> choice.getKey() + " " + choice.getValue())
+            .collect(Collectors.joining(", "))
+        + " for " + values.price;
   }
 }

@@ -10,6 +10,16 @@ import org.airfit.flow.FlowElement;
  */
 record WornElement(FlowElement element, double factor) implements FlowElement {
 
+  /** The element at a flow larger by a factor; as it is where the factor is 1, worn once where it is worn already. */
+  static FlowElement of(FlowElement element, double factor) {
+    if (factor == 1.0) {
+      return element;
+    }
+    return element instanceof WornElement worn
+        ? new WornElement(worn.element, worn.factor * factor)
+        : new WornElement(element, factor);
+  }
+
   @Override
   public double outlet(double flow, double pascals, double kelvins, double viscosity) {
     return element.outlet(factor * flow, pascals, kelvins, viscosity);

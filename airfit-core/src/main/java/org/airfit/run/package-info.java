@@ -2,8 +2,8 @@
  * A run from the supply to a tool: what pressure arrives, which element loses how much, and what limits the flow.
  *
  * <p>A {@link org.airfit.run.Run} is a row of elements between a supply and a {@link org.airfit.run.ToolDemand}.
- * Networks with
- * branches and rings are in {@code org.airfit.network}, the supplies themselves in {@link org.airfit.plant}.
+ * Networks
+ * with branches and rings are in {@code org.airfit.network}, the supplies themselves in {@link org.airfit.plant}.
  *
  * <h2>Specification</h2>
  * <ul>

@@ -3,16 +3,14 @@
  *
  * <p>Here are the {@link org.airfit.select.Requirement}, the {@link org.airfit.select.Catalogue}, the
  * {@link org.airfit.select.Rule}s and the {@link org.airfit.select.Selection}. Catalogues are the user's data: none
- * is compiled in. Colours, marks and
- * codes are not prescribed.
+ * is compiled in. Colours, marks and codes are not prescribed.
  *
  * <h2>Specification</h2>
  * <ul>
- * <li>A run is chosen whole: socket at the wall, plug and hose, socket at the tool, plug of the tool, and the
- * adapters between them. The
- *       pressure at the tool is computed, never read off a label.
- * <li>The list is that of all combinations, found without building them; it does not depend on the order of the
- * catalogue, nor on parts that it does not use.
+ *   <li>A run is chosen whole: socket at the outlet, plug and hose, socket at the tool, plug of the tool, and the
+ *       adapters between them. The pressure at the tool is computed, never read off a label.
+ *   <li>The list is that of all combinations, found without building them. It does not depend on the order of the
+ *       catalogue, nor on parts that it does not use.
  *   <li>Every rule gives a verdict, a reason and its source. What was not told is a question to ask, never a guess.
  *   <li>Nothing that fits is a result: the nearest miss and what would have to give.
  *   <li>Everything is immutable and thread-safe. A {@code null} argument throws {@link NullPointerException}.

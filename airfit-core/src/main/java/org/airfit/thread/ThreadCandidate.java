@@ -1,26 +1,52 @@
 package org.airfit.thread;
 
 import java.util.Objects;
+import org.airfit.internal.Digits;
 
 /**
  * One thread that readings may mean.
  *
- * @param thread the thread
- * @param probability its chance [-], in [0, 1]
+ * <p>Nobody but the identification makes one. This class is immutable and thread-safe.
  */
-public record ThreadCandidate(ThreadDesignation thread, double probability) {
+public final class ThreadCandidate {
 
-  /**
-   * Checks the chance.
-   *
-   * @param thread the thread
-   * @param probability its chance [-], in [0, 1]
-   * @throws IllegalArgumentException if {@code probability} is out of range
-   */
-  public ThreadCandidate {
-    Objects.requireNonNull(thread, "thread");
+  private final ThreadDesignation thread;
+  private final double probability;
+
+  /** Checks the chance [-], which must be in [0, 1]. */
+  ThreadCandidate(ThreadDesignation thread, double probability) {
+    this.thread = Objects.requireNonNull(thread, "thread");
     if (!(probability >= 0.0 && probability <= 1.0)) {
       throw new IllegalArgumentException("probability must be in [0, 1], was " + probability);
     }
+    this.probability = probability;
+  }
+
+  /** {@return the thread} */
+  public ThreadDesignation thread() {
+    return thread;
+  }
+
+  /** {@return its chance [-], in [0, 1]} */
+  public double probability() {
+    return probability;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof ThreadCandidate that
+        && thread.equals(that.thread)
+        && Double.compare(probability, that.probability) == 0;
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(thread, probability);
+  }
+
+  /** {@return the thread and its chance, such as "1/4 NPT male, 96.2 %"} */
+  @Override
+  public String toString() {
+    return thread + ", " + Digits.percent(probability);
   }
 }

@@ -3,7 +3,7 @@
  *
  * <p>A result's {@code working()} returns a {@link org.airfit.working.Working}: its steps in order, each with the
  * equation, the numbers put in with their units, the value that comes out and the source. It prints as plain text,
- * Markdown or LaTeX. The numbers come from whoever computed them; here they are checked.
+ * Markdown or LaTeX. The package that computes an answer gives the numbers; this package checks and prints them.
  *
  * <h2>Specification</h2>
  * <ul>
@@ -13,7 +13,7 @@
  *       the formula does not give are refused with an {@link IllegalStateException}. Such a defect lies in the
  *       library, never in the data.
  *   <li>The digits printed are the digits a reader should carry: putting the printed numbers in gives the printed
- *   value.
+ *       value.
  *   <li>Everything is immutable and thread-safe. A {@code null} argument throws {@link NullPointerException}.
  * </ul>
  */

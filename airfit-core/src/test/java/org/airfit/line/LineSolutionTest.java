@@ -3,6 +3,7 @@ package org.airfit.line;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.airfit.Pencil;
 import org.airfit.air.AirState;
 import org.airfit.quantity.AbsolutePressure;
@@ -26,7 +27,12 @@ class LineSolutionTest {
     Pencil.check(solution);
     Completeness.check(solution);
     for (UnitSystem units : UnitSystem.values()) {
-      assertThat(solution.working(units).toText()).contains("Found by trial", answer);
+      assertThat(solution.working(units).toText())
+          .contains(
+              "Found by trial",
+              "pressure at the outlet was the one wanted",
+              answer,
+              "arrives at " + WANTED.format(units.pressureUnit()));
     }
     assertThat(solution.wanted()).isEqualTo(WANTED);
     assertThat(solution.loss().outlet().pressure().bar()).isCloseTo(7.5, within(1.0e-11));
@@ -54,6 +60,11 @@ class LineSolutionTest {
     assertThat(flow).asString().contains("chokes, and no more passes");
     assertThat(bore).asString().contains("chokes in a smaller one");
     assertThat(length).asString().contains("chokes in a longer one");
+    for (LineSolution solution : List.of(flow, bore, length)) {
+      assertThat(solution.working().toText())
+          .contains("choked")
+          .doesNotContain("the pressure at the outlet was the one wanted");
+    }
     assertThat(flow.massFlow().kilogramsPerSecond())
         .isEqualTo(
             model

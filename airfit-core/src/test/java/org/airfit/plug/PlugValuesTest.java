@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.airfit.Pencil;
+import org.airfit.internal.Digits;
 import org.airfit.measure.Instrument;
 import org.airfit.measure.PartSpread;
 import org.airfit.measure.Reading;
@@ -95,6 +96,18 @@ class PlugValuesTest {
   void answers_are_equal_by_set_settings_readings_and_clues() {
     assertThat(answer(18.78)).isEqualTo(answer(18.78)).hasSameHashCodeAs(answer(18.78));
     assertThat(answer(18.78)).isNotEqualTo(answer(18.79));
+    ProfileCandidate best = answer(18.78).best();
+    assertThat(best)
+        .isEqualTo(answer(18.78).best())
+        .hasSameHashCodeAs(answer(18.78).best())
+        .isNotEqualTo(answer(18.79).best())
+        .hasToString(best.profile().displayName() + ", " + Digits.percent(best.probability()));
+    Residual residual = best.residuals().get(0);
+    assertThat(residual)
+        .isEqualTo(answer(18.78).best().residuals().get(0))
+        .hasSameHashCodeAs(answer(18.78).best().residuals().get(0))
+        .isNotEqualTo(answer(18.79).best().residuals().get(0))
+        .hasToString(residual.inWords());
   }
 
   @Test

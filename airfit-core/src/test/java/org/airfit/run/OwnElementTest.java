@@ -86,6 +86,20 @@ class OwnElementTest {
     Pencil.check(delivered);
     assertThat(delivered.working().toText())
         .contains("table of 2 points", "8 bar(a), 20 °C", "a filter of no maker", "7.9 bar(a)");
+    assertThat(delivered.working(UnitSystem.US).toText())
+        .contains("table of 2 points up to ", " cfm ISO 1217 gives it")
+        .doesNotContain("m³/s");
+  }
+
+  @Test
+  void the_working_of_a_worn_one_tells_the_table_and_that_it_is_worn() {
+    assertThat(delivered(RUN.withLossFactor(2.0).withLossFactor(2.0).at(kg(0.005)))
+            .working()
+            .toText())
+        .contains("table of 2 points", "worn or dirty", "at 2 times the flow");
+    assertThat(delivered(RUN.withLossFactor(1.0).at(kg(0.005))).working().toText())
+        .contains("table of 2 points")
+        .doesNotContain("worn");
   }
 
   /**

@@ -160,6 +160,9 @@ class SizingTest {
         .with("coupler", "wide", part(30.0), usd(3.0))
         .solve();
     assertThat(nothing.nearest().chosen()).containsEntry("hose", "thick");
+    assertThat(nothing.working().toText())
+        .contains("Nearest: " + nothing.nearest() + ".")
+        .doesNotContain("Chosen");
   }
 
   @Test
@@ -167,7 +170,8 @@ class SizingTest {
     Sizing.Result result = sizing(6.0).solve();
     Pencil.check(result);
     Completeness.check(result);
-    assertThat(result.working().toText()).contains("Chosen: {hose=", " for ");
+    assertThat(result.working().toText())
+        .containsPattern("Chosen: hose [^{}=]+ for [0-9.]+ USD\\.");
     assertThat(result.cautions()).isNotEmpty();
     assertThat(result.<Boolean>fold(fitting -> true, nothing -> false)).isTrue();
   }

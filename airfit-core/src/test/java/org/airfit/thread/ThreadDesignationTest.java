@@ -75,6 +75,8 @@ class ThreadDesignationTest {
     ThreadDesignation thread = of(ThreadFamily.NPT, "1", Gender.MALE);
     assertThat(new ThreadCandidate(thread, 0.5))
         .isEqualTo(new ThreadCandidate(of(ThreadFamily.NPT, "1", Gender.MALE), 0.5))
+        .hasSameHashCodeAs(new ThreadCandidate(of(ThreadFamily.NPT, "1", Gender.MALE), 0.5))
+        .hasToString("1 NPT male, 50.0 %")
         .isNotEqualTo(new ThreadCandidate(thread, 0.25))
         .isNotEqualTo(new ThreadCandidate(of(ThreadFamily.NPT, "1", Gender.FEMALE), 0.5));
     ThreadReadings readings = ThreadReadings.ofMale(Length.ofMillimetres(13.25))
