@@ -178,8 +178,7 @@ class WorkingTest {
     for (int level = 7; level >= 3; level--) {
       working = titled("level " + level).include(working, X).answer(X).build();
     }
-    assertThat(working.toMarkdown())
-        .startsWith("""
+    assertThat(working.toMarkdown()).startsWith("""
             ### level 3
 
             #### level 4
@@ -194,8 +193,7 @@ class WorkingTest {
 
             **Golden ratio**
 
-            """)
-        .endsWith("*\n\nend\n\n");
+            """).endsWith("*\n\nend\n\n");
   }
 
   @Test
