@@ -128,7 +128,8 @@ public final class Formula {
    * @param source where the equation comes from
    * @param symbols the other symbols, in any order
    * @return the formula
-   * @throws IllegalArgumentException if the definition cannot be read, or its symbols are not those given
+   * @throws IllegalArgumentException if the definition cannot be read, its symbols are not those given, or the result
+   *     does not stand in it in both systems of units
    */
   public static Formula solvedFor(
       Symbol result, String what, String definition, Source source, Symbol... symbols) {
