@@ -250,7 +250,9 @@ public final class ThreadIdentification implements Worked {
   }
 
   private static String percent(double probability) {
-    return Digits.significant(100.0 * probability, 3) + " %";
+    return probability > 0.9995
+        ? Digits.percent(probability)
+        : Digits.significant(100.0 * probability, 3) + " %";
   }
 
   /** {@return the warnings that go with this answer} */
@@ -279,7 +281,9 @@ public final class ThreadIdentification implements Worked {
     String label = best.thread().label();
     PipeThread thread = geometry(best.thread());
     Working.Builder out = Working.titled(
-        (readings.gender() == Gender.MALE ? "Male" : "Female") + " thread from " + readings, units);
+        (readings.gender() == Gender.MALE ? "Male" : "Female") + " thread from "
+            + readings.inWords(units),
+        units);
     readings.pitch().ifPresent(read -> {
       double u = readings.pitchUncertainty().orElseThrow().metres();
       double standard = Length.ofMillimetres(25.4 / thread.threadsPerInch()).metres();

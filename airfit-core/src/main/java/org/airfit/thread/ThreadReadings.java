@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import org.airfit.internal.Digits;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
+import org.airfit.working.UnitSystem;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -282,15 +283,21 @@ public final class ThreadReadings {
   /** {@return the readings in words} */
   @Override
   public String toString() {
+    return inWords(UnitSystem.SI);
+  }
+
+  /** The same with lengths in millimetres or inches. */
+  String inWords(UnitSystem units) {
+    LengthUnit unit = units.smallLengthUnit();
     StringBuilder out =
         new StringBuilder(gender == Gender.MALE ? "first crest " : "bore at the mouth ");
-    out.append(firstCrest.format(LengthUnit.MILLIMETRE));
+    out.append(firstCrest.format(unit));
     if (lastCrest != null) {
-      out.append(", last ").append(lastCrest.format(LengthUnit.MILLIMETRE));
+      out.append(", last ").append(lastCrest.format(unit));
     }
     if (pitch != null) {
       out.append(", pitch ")
-          .append(pitch.read.format(LengthUnit.MILLIMETRE))
+          .append(pitch.read.format(unit))
           .append(" (")
           .append(Digits.significant(25.4 / pitch.read.millimetres(), 4))
           .append(" threads per inch)");

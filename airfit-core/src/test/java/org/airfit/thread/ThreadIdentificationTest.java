@@ -14,6 +14,7 @@ import org.airfit.joint.End;
 import org.airfit.quantity.Length;
 import org.airfit.thread.ThreadIdentification.SettlingReading;
 import org.airfit.working.Completeness;
+import org.airfit.working.UnitSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -204,6 +205,16 @@ class ThreadIdentificationTest {
         .isSortedAccordingTo((a, b) -> Double.compare(b, a));
   }
 
+  @Test
+  void a_chance_is_never_printed_as_certain() {
+    ThreadIdentification answer = ThreadIdentification.of(
+        ThreadReadings.ofMale(Length.ofInches(0.535)).withThreadsPerInch(18.0));
+    assertThat(answer.candidates().get(0).probability()).isGreaterThan(0.9995);
+    assertThat(answer.working().toText())
+        .contains("1/4 NPT male (more than 99.9 %)")
+        .doesNotContain("(100 %)");
+  }
+
   @ParameterizedTest
   @MethodSource("some")
   void the_working_can_be_worked_again(ThreadReadings readings) {
@@ -212,6 +223,9 @@ class ThreadIdentificationTest {
     Pencil.check(answer);
     Completeness.check(answer);
     assertThat(answer.working().toText()).contains("None of these").contains("first crest of");
+    assertThat(answer.working(UnitSystem.US).toText().lines().findFirst().orElseThrow())
+        .contains(" thread from ", " in")
+        .doesNotContain("mm");
     assertThat(ThreadIdentification.sources()).hasSize(6);
   }
 
