@@ -19,8 +19,8 @@ import org.airfit.quantity.SonicConductance;
  */
 public final class PartsInSeries {
 
-  /** Of the flow, as a share of the largest. */
-  private static final double TOLERANCE = 1.0e-16;
+  /** Of the flow, as a fraction of the largest: two of a double's last places. */
+  private static final double TOLERANCE = 4.0e-16;
 
   /**
    * Where the pressure behind the last part is higher than asked for by more than this share, the flow no longer

@@ -250,7 +250,7 @@ public final class Statistics {
       c = nonZero(1.0 + odd / c);
       double change = c * d;
       f *= change;
-      if (Math.abs(change - 1.0) < 1.0e-16) {
+      if (change == 1.0) { // no digit of a double changes any more
         break;
       }
     }

@@ -65,12 +65,19 @@ public final class Separation {
      * @param difference how far the nominals lie apart
      * @param partSpread the standard deviation from part to part, the mean of both in squares
      * @param scatter the standard deviation of readings with the instrument
+     * @throws IllegalArgumentException if the difference is below 0, or the scatter is not above 0
      */
     public ByDimension {
       Objects.requireNonNull(dimension, "dimension");
       Objects.requireNonNull(difference, "difference");
       Objects.requireNonNull(partSpread, "partSpread");
       Objects.requireNonNull(scatter, "scatter");
+      if (!(difference.millimetres() >= 0.0 && scatter.millimetres() > 0.0)) {
+        throw new IllegalArgumentException(
+            "difference of nominals must be at least 0 mm and the scatter above 0 mm, were "
+                + difference.format(LengthUnit.MILLIMETRE) + " and "
+                + scatter.format(LengthUnit.MILLIMETRE));
+      }
     }
 
     /** {@return the chance of taking one for the other by this dimension alone} */

@@ -63,6 +63,7 @@ public final class SetComparison {
      * @param one what the first set says
      * @param other what the second says
      * @param allowed how far their nominals may lie apart
+     * @throws IllegalArgumentException if what is allowed is below 0 mm
      */
     public Difference {
       Objects.requireNonNull(profileId, "profileId");
@@ -70,6 +71,10 @@ public final class SetComparison {
       Objects.requireNonNull(one, "one");
       Objects.requireNonNull(other, "other");
       Objects.requireNonNull(allowed, "allowed");
+      if (!(allowed.millimetres() >= 0.0)) {
+        throw new IllegalArgumentException("difference allowed must be at least 0 mm, was "
+            + allowed.format(LengthUnit.MILLIMETRE));
+      }
     }
 
     /** {@return the nominal of the second less that of the first [mm]} */

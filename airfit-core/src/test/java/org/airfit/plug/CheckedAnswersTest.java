@@ -1,0 +1,50 @@
+package org.airfit.plug;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import java.util.List;
+import org.airfit.measure.PartSpread;
+import org.airfit.quantity.Length;
+import org.junit.jupiter.api.Test;
+
+/** Small answers about plugs are records: their constructors refuse what no comparison gives. */
+class CheckedAnswersTest {
+
+  private static Length mm(double millimetres) {
+    return Length.ofMillimetres(millimetres);
+  }
+
+  @Test
+  void a_look_up_says_what_was_asked_and_why_it_is_only_a_hint() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new AliasLookup("M", List.of(), " "))
+        .withMessageContaining("must say something");
+    assertThatIllegalArgumentException().isThrownBy(() -> new AliasLookup("", List.of(), "a hint"));
+    assertThat(new AliasLookup("M", List.of(), "a hint").profiles()).isEmpty();
+  }
+
+  @Test
+  void a_separation_needs_a_scatter_above_zero_and_no_negative_difference() {
+    Dimension tip = Dimension.TIP_DIAMETER;
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new Separation.ByDimension(tip, mm(0.1), mm(0.0), mm(0.0)))
+        .withMessageContaining("above 0 mm");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new Separation.ByDimension(tip, mm(-0.001), mm(0.0), mm(0.02)));
+    assertThat(new Separation.ByDimension(tip, mm(0.0), mm(0.0), mm(0.02)).risk())
+        .isEqualTo(0.5);
+  }
+
+  @Test
+  void a_difference_of_sets_allows_no_less_than_nothing() {
+    PartSpread spread = PartSpread.normal(mm(12.0), mm(0.03));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new SetComparison.Difference(
+            "wren", Dimension.TIP_DIAMETER, spread, spread, mm(-0.001)))
+        .withMessageContaining("at least 0 mm");
+    assertThat(new SetComparison.Difference("wren", Dimension.TIP_DIAMETER, spread, spread, mm(0.0))
+            .agrees())
+        .isTrue();
+  }
+}
