@@ -139,4 +139,15 @@ final class PlugSvg extends SvgWriter {
   static String fine() {
     return "fill=\"" + FINE + "\"";
   }
+
+  /** A triangle whose tip is at a point and which points along dx, dy. */
+  void triangle(double x, double y, int dx, int dy) {
+    path(
+        "M" + n(x) + " " + n(y) + "L" + n(x - 1.8 * dx + 0.9 * dy) + " "
+            + n(y - 1.8 * dy + 0.9 * dx) + "L" + n(x - 1.8 * dx - 0.9 * dy) + " "
+            + n(y - 1.8 * dy - 0.9 * dx) + "Z",
+        READ,
+        READ,
+        0.0);
+  }
 }

@@ -26,7 +26,6 @@ import org.airfit.plug.PlugProfile;
 import org.airfit.plug.ProfileCandidate;
 import org.airfit.plug.Residual;
 import org.airfit.quantity.Length;
-import org.airfit.quantity.LengthUnit;
 
 /**
  * The readings of one plug laid over the profiles it may be, with their deviations magnified.
@@ -56,10 +55,6 @@ public final class ReadingOverlay {
   private static final double TIER = 6.0;
   private static final double FOOT = 13.0;
   private static final double GAP = 5.0;
-  private static final double LADDER_ROW = 4.8;
-  private static final double PER_SIGMA = 5.0;
-  private static final double LADDER_SIGMAS = 4.0;
-  private static final double LADDER_WIDTH = 80.0;
 
   private final Identification identification;
   private final List<ProfileCandidate> candidates;
@@ -82,7 +77,7 @@ public final class ReadingOverlay {
       high += blockHeight(candidate);
     }
     this.ladder = longest == 0.0 ? EDGE : LEFT + longest + 12.0;
-    this.width = Math.max(ladder + LADDER_WIDTH + EDGE, 150.0);
+    this.width = Math.max(ladder + DeviationLadder.WIDTH + EDGE, 150.0);
     this.height = high;
     this.svg = draw();
   }
@@ -211,7 +206,7 @@ public final class ReadingOverlay {
   }
 
   private static double blockHeight(ProfileCandidate candidate) {
-    double list = TITLE + 5.0 + candidate.residuals().size() * LADDER_ROW;
+    double list = TITLE + 5.0 + candidate.residuals().size() * DeviationLadder.ROW;
     double figure = isDrawable(candidate)
         ? TITLE + ABOVE + 2.0 * radius(candidate.profile()) + 2.0 * TIER + 5.0
         : 0.0;
@@ -274,7 +269,7 @@ public final class ReadingOverlay {
     if (isDrawable(candidate)) {
       figure(out, candidate, top + TITLE + ABOVE + radius(candidate.profile()));
     }
-    ladder(out, candidate, top + TITLE);
+    DeviationLadder.draw(out, candidate, ladder, top + TITLE);
   }
 
   private void figure(PlugSvg out, ProfileCandidate candidate, double axis) {
@@ -348,7 +343,7 @@ public final class ReadingOverlay {
       out.rule(x1, read, x2, read, READ, 0.5);
     } else {
       int up = read < edge ? -1 : 1;
-      triangle(out, 0.5 * (x1 + x2), edge + up * REACH, 0, up);
+      out.triangle(0.5 * (x1 + x2), edge + up * REACH, 0, up);
     }
     double text = residual.dimension() == BORE ? axis - 1.0 : axis - radius(profile) - REACH - 1.0;
     out.text(0.5 * (x1 + x2), text, "middle", TEXT, "", label(residual.dimension(), ""));
@@ -376,65 +371,8 @@ public final class ReadingOverlay {
       out.rule(read, y1, read, y2, READ, 0.5);
     } else {
       int right = read > edge ? 1 : -1;
-      triangle(out, edge + right * REACH, 0.5 * (y1 + y2), right, 0);
+      out.triangle(edge + right * REACH, 0.5 * (y1 + y2), right, 0);
     }
     out.text(edge, y2 + 3.0, "middle", TEXT, "", label(dimension, ""));
-  }
-
-  /** A triangle with its point at x, y, pointing along dx, dy. */
-  private static void triangle(PlugSvg out, double x, double y, int dx, int dy) {
-    out.path(
-        "M" + n(x) + " " + n(y) + "L" + n(x - 1.8 * dx + 0.9 * dy) + " "
-            + n(y - 1.8 * dy + 0.9 * dx) + "L" + n(x - 1.8 * dx - 0.9 * dy) + " "
-            + n(y - 1.8 * dy - 0.9 * dx) + "Z",
-        READ,
-        READ,
-        0.0);
-  }
-
-  private void ladder(PlugSvg out, ProfileCandidate candidate, double top) {
-    double read = ladder + 17.0;
-    double difference = ladder + 31.0;
-    double zero = ladder + 34.0 + LADDER_SIGMAS * PER_SIGMA + 2.0;
-    double first = top + 5.0;
-    double last = first + candidate.residuals().size() * LADDER_ROW;
-    out.text(read, top + 2.6, "end", 2.1, fine(), "read, mm");
-    out.text(difference, top + 2.6, "end", 2.1, fine(), "to nominal");
-    out.box(
-        zero - BAND_SIGMAS * PER_SIGMA, first, 2.0 * BAND_SIGMAS * PER_SIGMA, last - first, BAND);
-    for (int sigma = -4; sigma <= 4; sigma += 2) {
-      double x = zero + sigma * PER_SIGMA;
-      out.rule(x, first, x, last, FINE, sigma == 0 ? 0.3 : 0.1);
-      String figure = sigma < 0 ? "−" + -sigma : Integer.toString(sigma);
-      out.text(x, top + 2.6, "middle", 2.1, fine(), sigma == 0 ? "0 σ" : figure);
-    }
-    double y = first;
-    for (Residual residual : candidate.residuals()) {
-      double middle = y + 0.5 * LADDER_ROW;
-      out.text(ladder, middle + 0.9, "start", TEXT, "", label(residual.dimension(), ""));
-      out.text(
-          read,
-          middle + 0.9,
-          "end",
-          TEXT,
-          "",
-          residual.reading().length().format(LengthUnit.MILLIMETRE, 2).replace(" mm", ""));
-      out.text(
-          difference, middle + 0.9, "end", TEXT, fine(), signed(residual.differenceMillimetres()));
-      double sigmas = residual.sigmas();
-      if (Math.abs(sigmas) <= LADDER_SIGMAS) {
-        out.box(zero + sigmas * PER_SIGMA - 0.7, middle - 0.7, 1.4, 1.4, READ);
-      } else {
-        int side = sigmas > 0.0 ? 1 : -1;
-        triangle(out, zero + side * (LADDER_SIGMAS * PER_SIGMA + 1.5), middle, side, 0);
-      }
-      y += LADDER_ROW;
-      out.rule(ladder, y, zero + LADDER_SIGMAS * PER_SIGMA, y, FINE, 0.08);
-    }
-  }
-
-  private static String signed(double mm) {
-    String size = Digits.fixed(Math.abs(mm), 2);
-    return size.equals("0.00") ? size : (mm > 0.0 ? "+" : "−") + size;
   }
 }
