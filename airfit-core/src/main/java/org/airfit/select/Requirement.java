@@ -49,6 +49,7 @@ public final class Requirement {
   private static final Name<Boolean> DRAGGED = Name.flag("dragged");
   private static final Name<Boolean> VENT_REQUIRED = Name.flag("vent required");
   private static final Name<Boolean> IMPACT_TOOL = Name.flag("impact tool");
+  private static final Name<Boolean> WHIP_HOSE = Name.flag("whip hose");
   private static final Name<Boolean> BLOW_GUN = Name.flag("blow gun");
   private static final Name<List<Piping>> PIPES = new Name<>("pipes", List.of());
   private static final Name<Set<String>> PROFILES_IN_USE = new Name<>("profiles in use", Set.of());
@@ -58,7 +59,6 @@ public final class Requirement {
   private final NamedValues told;
   private final Run toOutlet;
   private final GaugePressure supplyGauge;
-  private final Set<Material> suited;
 
   private Requirement(NamedValues told) {
     this.told = told;
@@ -73,7 +73,6 @@ public final class Requirement {
     }
     this.toOutlet = run;
     this.supplyGauge = GaugePressure.of(supply.pressure(), atmosphere);
-    this.suited = Material.suited(told.get(ENVIRONMENT), isDropped());
     if (highest().compareTo(supplyGauge) < 0) {
       throw new IllegalArgumentException(
           "highest pressure must be at least the supply of " + bar(supplyGauge) + ", was "
@@ -206,6 +205,11 @@ public final class Requirement {
     return told.is(IMPACT_TOOL);
   }
 
+  /** {@return whether the tool hangs on a whip hose of its own, which the tool inlet is the end of} */
+  public boolean hasWhipHose() {
+    return told.is(WHIP_HOSE);
+  }
+
   /** {@return what the line carries} */
   public Medium medium() {
     return required(MEDIUM);
@@ -248,19 +252,19 @@ public final class Requirement {
     return required(OBJECTIVE);
   }
 
-  /** The materials that suit the place and the knocks; none where the two exclude one another. */
-  Set<Material> suited() {
-    return suited;
-  }
-
   /** The pressure at the supply, which stands everywhere while no air flows. */
   GaugePressure supplyGauge() {
     return supplyGauge;
   }
 
-  /** How many pipes lie between the supply and the outlet. */
-  int pipeCount() {
-    return pipes().size();
+  /** The temperature of the air at the supply; a line is isothermal, so that every part may see it. */
+  Temperature supplyTemperature() {
+    return toOutlet.stillAir().temperature();
+  }
+
+  /** What the pipes between the supply and the outlet are called. */
+  List<String> pipeNames() {
+    return pipes().stream().map(Piping::name).toList();
   }
 
   private List<Piping> pipes() {
@@ -476,6 +480,16 @@ public final class Requirement {
      */
     public Builder impactTool() {
       told = told.with(IMPACT_TOOL);
+      return this;
+    }
+
+    /**
+     * Tells that the tool hangs on a short whip hose of its own: the tool inlet is the end of that.
+     *
+     * @return this builder
+     */
+    public Builder whipHose() {
+      told = told.with(WHIP_HOSE);
       return this;
     }
 

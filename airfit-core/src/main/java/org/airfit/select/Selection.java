@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
-import org.airfit.quantity.PressureUnit;
 import org.airfit.safety.Caution;
 import org.airfit.working.UnitSystem;
 import org.airfit.working.Worked;
@@ -28,7 +27,7 @@ public sealed interface Selection extends Worked {
       Function<? super Proposals, ? extends R> proposals,
       Function<? super NothingFits, ? extends R> nothingFits);
 
-  /** At least one proposal meets every rule. */
+  /** At least one proposal breaks no rule. Whether every rule is met, or something must be asked, {@link #whyBest} says. */
   final class Proposals implements Selection {
 
     private final Proposal best;
@@ -40,9 +39,9 @@ public sealed interface Selection extends Worked {
     }
 
     /**
-     * {@return the best {@link #LISTED} of all proposals that fit, best first: by the {@link Objective} of the
-     * requirement, then most pressure
-     * at the tool in whole pascals, then by name, the hose first; never empty}
+     * {@return the best {@link #LISTED} of all proposals that break no rule, best first: those whose parts leave the
+     * fewest rules open, so that all rules met come before any question; then by the {@link Objective} of the
+     * requirement, then most pressure at the tool in whole pascals, then by name, the hose first; never empty}
      */
     public List<Proposal> proposals() {
       return proposals;
@@ -53,22 +52,9 @@ public sealed interface Selection extends Worked {
       return best;
     }
 
-    /** {@return why the best wins, in plain words} */
+    /** {@return why the best wins, in plain words: what is met, what is still to be asked, and what it costs} */
     public String whyBest() {
-      String own = best.pieces() + " pieces to buy, "
-          + best.priceInWords().map(price -> price + ", ").orElse("")
-          + best.result().fold(d -> d.atToolGauge().format(PressureUnit.BAR, 2), s -> "no air")
-          + " at the tool.";
-      if (proposals.size() == 1) {
-        return "It is the only combination that meets every rule: " + own;
-      }
-      return "Of all combinations that meet every rule "
-          + (best.requirement().objective() == Objective.LOWEST_PRICE
-              ? best.unpriced().isEmpty()
-                  ? "it costs least"
-                  : "it has the fewest pieces of unknown price, and costs least as far as prices are known"
-              : "it needs the fewest pieces to buy, and of those it keeps the most pressure")
-          + ": " + own;
+      return new BestInWords(best, proposals).toString();
     }
 
     @Override
@@ -113,9 +99,8 @@ public sealed interface Selection extends Worked {
     }
 
     /**
-     * {@return the best {@link #LISTED} of all proposals with the fewest rules unmet: most pressure at the tool
-     * first, in whole pascals, then
-     * the fewest joints that nothing joins, then by the {@link Objective} of the requirement, then by name, the hose
+     * {@return the best {@link #LISTED} of all proposals with the fewest rules unmet: those whose parts leave the
+     * fewest rules open first, then most pressure at the tool, in whole pascals, then the fewest joints that nothing joins, then by the {@link Objective} of the requirement, then by name, the hose
      * first; empty where a kind
      * of part is missing altogether}
      */
@@ -140,15 +125,16 @@ public sealed interface Selection extends Worked {
     public Working working(UnitSystem units) {
       Working.Builder working = Working.titled("Nothing in the catalogue fits", units);
       if (nearest.isEmpty()) {
-        toGive.forEach(working::note);
-      } else {
-        Proposal miss = nearest.get(0);
-        miss.findings(units).stream()
-            .filter(finding -> finding.outcome() == RuleOutcome.UNMET)
-            .forEach(finding -> working.note(finding.toString()));
-        working.include(miss.working(units));
+        return working.answer(String.join(" ", toGive)).build();
       }
-      return working.answer("No combination of parts meets every rule.").build();
+      Proposal miss = nearest.get(0);
+      miss.findings(units).stream()
+          .filter(finding -> finding.outcome() == RuleOutcome.UNMET)
+          .forEach(finding -> working.note(finding.toString()));
+      return working
+          .include(miss.working(units))
+          .answer("No combination of parts meets every rule.")
+          .build();
     }
 
     @Override
