@@ -72,7 +72,7 @@ class SelectionProperties {
     }
   }
 
-  @Property(tries = 150)
+  @Property(tries = 80)
   void a_rule_is_open_just_where_the_job_or_a_part_leaves_it_open(@ForAll long seed) {
     Jumble jumble = new Jumble(seed);
     Catalogue catalogue = Catalogue.of(jumble.parts());
@@ -107,7 +107,7 @@ class SelectionProperties {
   }
 
   /** An open question never ranks above a rule that is met; what the job leaves open is the same for all. */
-  @Property(tries = 150)
+  @Property(tries = 80)
   void no_proposal_stands_above_one_whose_parts_leave_fewer_questions_open(@ForAll long seed) {
     Jumble jumble = new Jumble(seed);
     Requirement job = jumble.job().build();

@@ -238,7 +238,7 @@ class SelectionTest {
                     .get(0),
                 Rule.MATERIAL_SUITS)
             .reason())
-        .contains("brass or stainless steel");
+        .contains("of brass, plated brass, plated hardened steel or stainless steel");
     assertThat(of(
                 nothing(select(Shelf.job().environment(Environment.WASH_DOWN), Shelf.parts()))
                     .nearest()
