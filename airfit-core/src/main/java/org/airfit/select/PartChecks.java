@@ -36,7 +36,7 @@ final class PartChecks {
   }
 
   static boolean isTooWeak(Requirement job, Part part) {
-    return part.facts().rating().map(r -> r.compareTo(job.highest()) < 0).orElse(false);
+    return part.facts().rating().map(job.pressures()::canExceed).orElse(false);
   }
 
   static boolean isUnmarkedToBuy(Part part) {
@@ -58,11 +58,15 @@ final class PartChecks {
         || part.facts().hottest().map(t -> t.compareTo(hottest) < 0).orElse(false);
   }
 
-  /** A tool that takes no air has the whole supply pressure at it. */
+  /** A tool that takes no air has the highest pressure at it that can occur, or what a regulator holds. */
   static boolean isToolOverPressured(Requirement job) {
-    return job.toolRating()
-        .filter(rating -> job.supplyGauge().compareTo(rating) > 0)
-        .isPresent();
+    return job.toolRating().filter(job.pressures()::exceeds).isPresent();
+  }
+
+  /** Only a regulator keeps the tool within its maker's limit. */
+  static boolean isToolSparedByRegulator(Requirement job) {
+    return !isToolOverPressured(job)
+        && job.toolRating().filter(job.pressures()::canExceed).isPresent();
   }
 
   static boolean isCleaningForbidden(Requirement job) {

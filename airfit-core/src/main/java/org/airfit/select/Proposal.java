@@ -228,12 +228,24 @@ public final class Proposal implements Worked {
     requirement().cleaningDeadEnd().ifPresent(situation::cleaning);
     List<Caution> cautions = new ArrayList<>(Ruling.cautions(situation.build()));
     Caution deference = cautions.remove(cautions.size() - 1);
+    ifRegulatorFails().ifPresent(cautions::add);
     cautions.addAll(result().cautions());
     Set<Caution> ofJoints = new LinkedHashSet<>();
     joints().forEach(joint -> ofJoints.addAll(joint.cautions()));
     cautions.addAll(ofJoints);
     cautions.add(deference);
     return List.copyOf(cautions);
+  }
+
+  /** The warning where only a regulator keeps the tool within its maker's limit. */
+  private Optional<Caution> ifRegulatorFails() {
+    return findings.stream()
+        .filter(finding -> finding.outcome() == RuleOutcome.MET_WHILE_REGULATED)
+        .findFirst()
+        .map(finding -> new Caution(
+            "If the regulator fails",
+            finding.reason() + " Shut the supply when the pressure at the tool rises by itself.",
+            finding.source()));
   }
 
   /**
