@@ -2,11 +2,9 @@ package org.airfit.select;
 
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.airfit.quantity.Temperature;
 import org.airfit.safety.Judgement;
 import org.airfit.safety.Ruling;
-import org.airfit.safety.SafetyRule;
 import org.airfit.safety.Situation;
 
 /**
@@ -69,20 +67,26 @@ final class PartChecks {
         && job.toolRating().filter(job.pressures()::canExceed).isPresent();
   }
 
+  /**
+   * Not allowed by any rule, or by one of the place or works that the job names. Of the federal ones, each is on a
+   * trade of its own, and only one holds.
+   */
   static boolean isCleaningForbidden(Requirement job) {
     List<Ruling> rulings = cleaningRulings(job);
-    return !rulings.isEmpty() && rulings.stream().noneMatch(PartChecks::isAllowed);
+    return !rulings.isEmpty()
+        && (rulings.stream().noneMatch(PartChecks::isAllowed)
+            || rulings.stream()
+                .anyMatch(ruling ->
+                    !isAllowed(ruling) && !ruling.rule().jurisdiction().equals("US")));
   }
 
-  /** What the safety rules on cleaning say of a tool that cleans with air; nothing for another. */
+  /** What the rules of the job say of the pressure of a tool that cleans with air; nothing for another. */
   static List<Ruling> cleaningRulings(Requirement job) {
     return job.cleaningDeadEnd()
         .map(deadEnd -> Situation.describe().cleaning(deadEnd).build())
-        .map(situation -> Stream.of(
-                SafetyRule.CLEANING_GENERAL_INDUSTRY,
-                SafetyRule.CLEANING_CONSTRUCTION,
-                SafetyRule.CLEANING_MARINE_TERMINALS)
-            .map(rule -> Ruling.of(rule, situation))
+        .map(situation -> job.rules().rulings(situation).stream()
+            .filter(ruling -> ruling.rule().quantity().filter("cleaning pressure"::equals).isPresent())
+            .filter(ruling -> ruling.judgement() != Judgement.DOES_NOT_APPLY)
             .toList())
         .orElse(List.of());
   }

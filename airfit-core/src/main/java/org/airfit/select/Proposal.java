@@ -16,7 +16,6 @@ import org.airfit.quantity.PressureUnit;
 import org.airfit.run.Run;
 import org.airfit.run.RunResult;
 import org.airfit.safety.Caution;
-import org.airfit.safety.Ruling;
 import org.airfit.safety.Situation;
 import org.airfit.working.UnitSystem;
 import org.airfit.working.Worked;
@@ -225,8 +224,21 @@ public final class Proposal implements Worked {
     if (requirement().isImpactTool()) {
       situation.impactTool();
     }
+    if (requirement().isAutomaticFeed()) {
+      situation.automaticFeed(requirement().highest());
+    }
+    if (requirement().isBlasting()) {
+      situation.blasting();
+    }
+    if (requirement().isPainting()) {
+      situation.painting();
+    }
+    if (requirement().lubrication().filter(Lubrication.LUBRICATED::equals).isPresent()) {
+      situation.lubricatedLine();
+    }
     requirement().cleaningDeadEnd().ifPresent(situation::cleaning);
-    List<Caution> cautions = new ArrayList<>(Ruling.cautions(situation.build()));
+    List<Caution> cautions =
+        new ArrayList<>(requirement().rules().cautions(situation.build()));
     Caution deference = cautions.remove(cautions.size() - 1);
     ifRegulatorFails().ifPresent(cautions::add);
     cautions.addAll(result().cautions());

@@ -19,6 +19,7 @@ import org.airfit.quantity.Length;
 import org.airfit.quantity.Temperature;
 import org.airfit.run.Run;
 import org.airfit.safety.Medium;
+import org.airfit.safety.SafetyRules;
 
 /**
  * What a job asks of the parts between an outlet and a tool.
@@ -57,6 +58,10 @@ public final class Requirement {
   private static final Name<List<Piping>> PIPES = new Name<>("pipes", List.of());
   private static final Name<Set<String>> PROFILES_IN_USE = new Name<>("profiles in use", Set.of());
   private static final Name<Medium> MEDIUM = new Name<>("medium", Medium.COMPRESSED_AIR);
+  private static final Name<SafetyRules> RULES = new Name<>("rules", SafetyRules.usFederal());
+  private static final Name<Boolean> AUTOMATIC_FEED = Name.flag("automatic feed");
+  private static final Name<Boolean> BLASTING = Name.flag("blasting");
+  private static final Name<Boolean> PAINTING = Name.flag("painting");
   private static final Name<Objective> OBJECTIVE = new Name<>("objective", Objective.FEWEST_PIECES);
 
   private final NamedValues told;
@@ -229,6 +234,26 @@ public final class Requirement {
   /** {@return whether the tool hammers} */
   public boolean isImpactTool() {
     return told.is(IMPACT_TOOL);
+  }
+
+  /** {@return whether the tool feeds its fasteners by itself, as a nailer does} */
+  public boolean isAutomaticFeed() {
+    return told.is(AUTOMATIC_FEED);
+  }
+
+  /** {@return whether the air drives abrasive} */
+  public boolean isBlasting() {
+    return told.is(BLASTING);
+  }
+
+  /** {@return whether the air sprays paint} */
+  public boolean isPainting() {
+    return told.is(PAINTING);
+  }
+
+  /** {@return the safety rules it is judged by: US federal law unless told} */
+  public SafetyRules rules() {
+    return required(RULES);
   }
 
   /** {@return what the line carries} */
@@ -551,6 +576,47 @@ public final class Requirement {
      */
     public Builder impactTool() {
       told = told.with(IMPACT_TOOL);
+      return this;
+    }
+
+    /**
+     * Tells that the tool feeds its fasteners by itself, as a nailer does.
+     *
+     * @return this builder
+     */
+    public Builder automaticFeed() {
+      told = told.with(AUTOMATIC_FEED);
+      return this;
+    }
+
+    /**
+     * Tells that the air drives abrasive.
+     *
+     * @return this builder
+     */
+    public Builder blasting() {
+      told = told.with(BLASTING);
+      return this;
+    }
+
+    /**
+     * Tells that the air sprays paint.
+     *
+     * @return this builder
+     */
+    public Builder painting() {
+      told = told.with(PAINTING);
+      return this;
+    }
+
+    /**
+     * Tells by which safety rules to judge, where not by US federal law alone.
+     *
+     * @param judging such as {@code SafetyRules.usFederal().with(SafetyRules.parse(own))}
+     * @return this builder
+     */
+    public Builder rules(SafetyRules judging) {
+      told = told.with(RULES, Objects.requireNonNull(judging, "judging"));
       return this;
     }
 
