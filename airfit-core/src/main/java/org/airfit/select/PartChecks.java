@@ -2,11 +2,9 @@ package org.airfit.select;
 
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.airfit.quantity.Temperature;
 import org.airfit.safety.Judgement;
 import org.airfit.safety.Ruling;
-import org.airfit.safety.SafetyRule;
 import org.airfit.safety.Situation;
 
 /**
@@ -44,7 +42,7 @@ final class PartChecks {
   }
 
   static boolean isTooWeak(Requirement job, Part part) {
-    return part.facts().rating().map(r -> r.compareTo(job.highest()) < 0).orElse(false);
+    return part.facts().rating().map(job.pressures()::canExceed).orElse(false);
   }
 
   static boolean isUnmarkedToBuy(Part part) {
@@ -82,27 +80,37 @@ final class PartChecks {
         && (part.facts().coldest().isEmpty() || part.facts().hottest().isEmpty());
   }
 
-  /** A tool that takes no air has the whole supply pressure at it. */
+  /** A tool that takes no air has the highest pressure at it that can occur, or what a regulator holds. */
   static boolean isToolOverPressured(Requirement job) {
-    return job.toolRating()
-        .filter(rating -> job.supplyGauge().compareTo(rating) > 0)
-        .isPresent();
+    return job.toolRating().filter(job.pressures()::exceeds).isPresent();
   }
 
+  /** Only a regulator keeps the tool within its maker's limit. */
+  static boolean isToolSparedByRegulator(Requirement job) {
+    return !isToolOverPressured(job)
+        && job.toolRating().filter(job.pressures()::canExceed).isPresent();
+  }
+
+  /**
+   * Not allowed by any rule, or by one of the place or works that the job names. Of the federal ones, each is on a
+   * trade of its own, and only one holds.
+   */
   static boolean isCleaningForbidden(Requirement job) {
     List<Ruling> rulings = cleaningRulings(job);
-    return !rulings.isEmpty() && rulings.stream().noneMatch(PartChecks::isAllowed);
+    return !rulings.isEmpty()
+        && (rulings.stream().noneMatch(PartChecks::isAllowed)
+            || rulings.stream()
+                .anyMatch(ruling ->
+                    !isAllowed(ruling) && !ruling.rule().jurisdiction().equals("US")));
   }
 
-  /** What the safety rules on cleaning say of a tool that cleans with air; nothing for another. */
+  /** What the rules of the job say of the pressure of a tool that cleans with air; nothing for another. */
   static List<Ruling> cleaningRulings(Requirement job) {
     return job.cleaningDeadEnd()
         .map(deadEnd -> Situation.describe().cleaning(deadEnd).build())
-        .map(situation -> Stream.of(
-                SafetyRule.CLEANING_GENERAL_INDUSTRY,
-                SafetyRule.CLEANING_CONSTRUCTION,
-                SafetyRule.CLEANING_MARINE_TERMINALS)
-            .map(rule -> Ruling.of(rule, situation))
+        .map(situation -> job.rules().rulings(situation).stream()
+            .filter(ruling -> ruling.rule().quantity().filter("cleaning pressure"::equals).isPresent())
+            .filter(ruling -> ruling.judgement() != Judgement.DOES_NOT_APPLY)
             .toList())
         .orElse(List.of());
   }

@@ -12,7 +12,6 @@ import org.airfit.quantity.Money;
 import org.airfit.run.Run;
 import org.airfit.run.RunResult;
 import org.airfit.safety.Caution;
-import org.airfit.safety.Ruling;
 import org.airfit.safety.Situation;
 import org.airfit.working.UnitSystem;
 import org.airfit.working.Worked;
@@ -187,15 +186,40 @@ public final class Proposal implements Worked {
     if (requirement().isImpactTool()) {
       situation.impactTool();
     }
+    if (requirement().isAutomaticFeed()) {
+      situation.automaticFeed(requirement().highest());
+    }
+    if (requirement().isBlasting()) {
+      situation.blasting();
+    }
+    if (requirement().isPainting()) {
+      situation.painting();
+    }
+    if (requirement().lubrication().filter(Lubrication.LUBRICATED::equals).isPresent()) {
+      situation.lubricatedLine();
+    }
     requirement().cleaningDeadEnd().ifPresent(situation::cleaning);
-    List<Caution> cautions = new ArrayList<>(Ruling.cautions(situation.build()));
+    List<Caution> cautions =
+        new ArrayList<>(requirement().rules().cautions(situation.build()));
     Caution deference = cautions.remove(cautions.size() - 1);
+    ifRegulatorFails().ifPresent(cautions::add);
     cautions.addAll(result().cautions());
     Set<Caution> ofJoints = new LinkedHashSet<>();
     joints().forEach(joint -> ofJoints.addAll(joint.cautions()));
     cautions.addAll(ofJoints);
     cautions.add(deference);
     return List.copyOf(cautions);
+  }
+
+  /** The warning where only a regulator keeps the tool within its maker's limit. */
+  private Optional<Caution> ifRegulatorFails() {
+    return findings.stream()
+        .filter(finding -> finding.outcome() == RuleOutcome.MET_WHILE_REGULATED)
+        .findFirst()
+        .map(finding -> new Caution(
+            "If the regulator fails",
+            finding.reason() + " Shut the supply when the pressure at the tool rises by itself.",
+            finding.source()));
   }
 
   /**

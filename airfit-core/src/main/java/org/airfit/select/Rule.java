@@ -43,10 +43,11 @@ public enum Rule {
       PartChecks::isOutOfTemperature,
       ServiceSentences::temperature),
 
-  /** The tool sees no more than its maker allows, when it takes no air. */
+  /** The tool sees no more than its maker allows, when it takes no air and the supply stands at its highest. */
   TOOL_RATED(
       "Tool is not over-pressured",
-      Source.commonPractice("the dead-end pressure at the tool is the whole supply pressure"),
+      Source.commonPractice(
+          "the dead-end pressure at the tool is the highest that can occur; a regulator can fail open"),
       Broken.byJob(PartChecks::isToolOverPressured),
       RuleSentences::toolRated),
 

@@ -122,16 +122,25 @@ final class RuleSentences {
 
   static RuleAnswer toolRated(Assembly a, UnitSystem units) {
     Requirement job = a.requirement();
-    String deadEnd = words(job.supplyGauge(), units);
+    String highest = words(job.highest(), units);
+    String stands = job.pressures()
+        .whileRegulated()
+        .map(held -> "The dead-end pressure at the tool is " + words(held, units)
+            + " while the regulator holds and " + highest + " if it fails")
+        .orElse("The dead-end pressure at the tool is up to " + highest);
     if (job.toolRating().isEmpty()) {
-      return RuleAnswer.open("Ask for the highest pressure that the tool's maker allows;"
-          + " the dead-end pressure at the tool is " + deadEnd + ".");
+      return RuleAnswer.open(
+          "Ask for the highest pressure that the tool's maker allows. " + stands + ".");
     }
-    String compared = "The dead-end pressure at the tool is " + deadEnd + ", its maker allows "
-        + words(job.toolRating().get(), units);
-    return PartChecks.isToolOverPressured(job)
-        ? RuleAnswer.unmet(
-            compared + ": regulate the supply down; no coupling, hose or adapter changes that.")
+    String allowed = words(job.toolRating().get(), units);
+    String compared = stands + ", its maker allows " + allowed;
+    if (PartChecks.isToolOverPressured(job)) {
+      return RuleAnswer.unmet(compared + ": a regulator in front of it must be set to at most "
+          + allowed + ", no other part cures that.");
+    }
+    return PartChecks.isToolSparedByRegulator(job)
+        ? RuleAnswer.metWhileRegulated(compared + ". A relief valve behind the regulator, set to at"
+            + " most what the maker allows, guards the tool if the regulator fails.")
         : RuleAnswer.met(compared + ".");
   }
 
@@ -146,8 +155,8 @@ final class RuleSentences {
         .collect(Collectors.joining(" "));
     if (PartChecks.isCleaningForbidden(a.requirement())) {
       return RuleAnswer.unmet(each
-          + " Take a gun that lets the pressure off when its nozzle is blocked, or regulate the supply down:"
-          + " no coupling, hose or adapter changes that.");
+          + " Take a gun that lets the pressure off when its nozzle is blocked, or see to it that no more"
+          + " can stand in front of it: a regulator alone does not do, it can fail open.");
     }
     return rulings.stream().allMatch(PartChecks::isAllowed)
         ? RuleAnswer.met(each)

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
-import org.airfit.safety.Caution;
 import org.airfit.working.UnitSystem;
 import org.airfit.working.Worked;
 import org.airfit.working.Working;
@@ -170,12 +169,9 @@ public sealed interface Selection extends Worked {
   static Selection of(Requirement requirement, Catalogue catalogue) {
     Objects.requireNonNull(requirement, "requirement");
     Objects.requireNonNull(catalogue, "catalogue");
-    Optional<Caution> refusal = requirement.medium().refusal();
+    Optional<String> refusal = requirement.medium().refusalInWords();
     if (refusal.isPresent()) {
-      return new NothingFits(
-          List.of(),
-          List.of("airfit advises on compressed air for tools only, not on " + requirement.medium()
-              + ". " + refusal.get()));
+      return new NothingFits(List.of(), List.of(refusal.get()));
     }
     CatalogueSearch search = new CatalogueSearch(requirement, catalogue, LISTED);
     List<String> missing = search.missing();
