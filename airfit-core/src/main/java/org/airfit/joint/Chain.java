@@ -121,6 +121,8 @@ public record Chain<A extends TwoEnded>(End from, End to, List<A> adapters, List
    *     adapters join the ends
    */
   public static Chain<StandardAdapter> between(End from, End to) {
+    Objects.requireNonNull(from, "from");
+    Objects.requireNonNull(to, "to");
     Mating direct = Mating.of(from, to);
     List<StandardAdapter> adapters = direct.between();
     if (adapters.isEmpty()) {
@@ -229,7 +231,8 @@ public record Chain<A extends TwoEnded>(End from, End to, List<A> adapters, List
    * bore of one of them}
    */
   public Optional<Length> smallestBore() {
-    boolean allTold = adapters.stream().allMatch(adapter -> adapter.smallestBore().isPresent());
+    boolean allTold =
+        adapters.stream().allMatch(adapter -> adapter.smallestBore().isPresent());
     return allTold
         ? adapters.stream()
             .map(adapter -> adapter.smallestBore().orElseThrow())

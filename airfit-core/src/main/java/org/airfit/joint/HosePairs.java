@@ -108,15 +108,14 @@ final class HosePairs {
     if (Math.abs(larger) < NEAR_TUBE) {
       return new Pairing(
           MatingVerdict.NOT_JUDGED,
-          measured + "it may go in and seem to hold. The tolerances of tube and grip were not seen: ask the maker, and"
+          measured
+              + "it may go in and seem to hold. The tolerances of tube and grip were not seen: ask the maker, and"
               + " do not accept it without.",
           TUBES);
     }
     return new Pairing(
         MatingVerdict.DOES_NOT_FIT,
-        measured + (larger > 0.0
-            ? "it does not enter."
-            : "it sits loose, leaks or blows out."),
+        measured + (larger > 0.0 ? "it does not enter." : "it sits loose, leaks or blows out."),
         TUBES);
   }
 

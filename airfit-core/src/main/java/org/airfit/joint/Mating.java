@@ -158,8 +158,10 @@ public final class Mating implements Worked {
           .collect(Collectors.joining(" or "));
       return "Nothing standard goes between: "
           + (unserved.isEmpty()
-              ? "more than " + AdapterSearch.MOST_ADAPTERS + " adapters on one another would be needed."
-              : "no standard adapter has an end for " + unserved + ". Check the size, or ask the maker of the part.");
+              ? "more than " + AdapterSearch.MOST_ADAPTERS
+                  + " adapters on one another would be needed."
+              : "no standard adapter has an end for " + unserved
+                  + ". Check the size, or ask the maker of the part.");
     }
     return "Between them "
         + (between.size() == 1 ? "goes " : "go, one after the other, ")
@@ -185,8 +187,8 @@ public final class Mating implements Worked {
   /** {@return how far a pair of 60° and 55° threads of one size goes, empty for all other pairs} */
   public Optional<ThreadMismatch> mismatch() {
     return threaded(Gender.MALE)
-        .flatMap(male ->
-            threaded(Gender.FEMALE).flatMap(female -> ThreadPairs.mismatch(male, female)));
+        .flatMap(
+            male -> threaded(Gender.FEMALE).flatMap(female -> ThreadPairs.mismatch(male, female)));
   }
 
   /**

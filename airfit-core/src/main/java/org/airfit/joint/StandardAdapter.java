@@ -87,8 +87,7 @@ public final class StandardAdapter implements TwoEnded {
 
   private static void ofOneFamily(List<StandardAdapter> all, ThreadFamily family) {
     for (NominalThreadSize large : family.sizes()) {
-      all.add(new StandardAdapter(
-          AdapterShape.NIPPLE, male(family, large), male(family, large)));
+      all.add(new StandardAdapter(AdapterShape.NIPPLE, male(family, large), male(family, large)));
       all.add(new StandardAdapter(
           AdapterShape.FEMALE_COUPLING, female(family, large), female(family, large)));
       for (NominalThreadSize small : family.sizes()) {
@@ -164,8 +163,8 @@ public final class StandardAdapter implements TwoEnded {
         int steps = nearest(bore.nominal()) - nearest(small.nominal());
         boolean one = StandardHose.of(bore).equals(StandardHose.of(small));
         if (!one && small.compareTo(bore) < 0 && steps <= REDUCES_FROM_HOSE) {
-          all.add(new StandardAdapter(
-              AdapterShape.REDUCING_HOSE_JOINER, barb, new End.Barb(small)));
+          all.add(
+              new StandardAdapter(AdapterShape.REDUCING_HOSE_JOINER, barb, new End.Barb(small)));
         }
       }
     }

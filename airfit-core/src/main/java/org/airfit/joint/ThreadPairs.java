@@ -131,8 +131,9 @@ final class ThreadPairs {
               MatingVerdict.NOT_TO_BE_RELIED_ON,
               "R in G is refused: by ISO 228-1 a G thread does not seal on the thread, a taper male stops on its "
                   + "flanks before a face can press on a washer, and ISO 7-1 pairs R with Rc or Rp only.",
-              Source.standard("scopes of ISO 7-1 and ISO 228-1; documents differ: GOST 6357-81 allows the pair, the"
-                  + " foreword of GB/T 7307-2001 advises against it"))),
+              Source.standard(
+                  "scopes of ISO 7-1 and ISO 228-1; documents differ: GOST 6357-81 allows the pair, the"
+                      + " foreword of GB/T 7307-2001 advises against it"))),
       Map.entry(
           new Key(ThreadFamily.BSPP, ThreadFamily.BSPP),
           new Pairing(
@@ -145,8 +146,9 @@ final class ThreadPairs {
               MatingVerdict.NOT_TO_BE_RELIED_ON,
               "G in Rp is refused: by ISO 7-1 a parallel male thread makes no joint on the thread, and it may bind, "
                   + "because Rp may be smaller than basic and the male G at basic size.",
-              Source.standard("ISO 7-1:1994, scope; tolerances of ISO 7-1 (Rp either way) and ISO 228-1 (G male"
-                  + " downward)"))),
+              Source.standard(
+                  "ISO 7-1:1994, scope; tolerances of ISO 7-1 (Rp either way) and ISO 228-1 (G male"
+                      + " downward)"))),
       Map.entry(
           new Key(ThreadFamily.BSPP, ThreadFamily.BSPT),
           new Pairing(
@@ -166,8 +168,8 @@ final class ThreadPairs {
       Source.derived("pairs named in the parts of ASME B1.20.3 that were read"));
 
   /** The families of ASME B1.20.3, of which no table was seen. */
-  private static final Set<ThreadFamily> DRYSEAL = Set.of(
-      ThreadFamily.NPTF, ThreadFamily.PTF_SAE_SHORT, ThreadFamily.NPSF, ThreadFamily.NPSI);
+  private static final Set<ThreadFamily> DRYSEAL =
+      Set.of(ThreadFamily.NPTF, ThreadFamily.PTF_SAE_SHORT, ThreadFamily.NPSF, ThreadFamily.NPSI);
 
   private ThreadPairs() {}
 
@@ -191,9 +193,7 @@ final class ThreadPairs {
 
   /** Whether {@link #of} finds a joint to build; threads of two sizes or two forms are never one. */
   static boolean isSound(End.Threaded one, End.Threaded other) {
-    if (one.gender() == other.gender()
-        || one.size() != other.size()
-        || !isOfOneForm(one, other)) {
+    if (one.gender() == other.gender() || one.size() != other.size() || !isOfOneForm(one, other)) {
       return false;
     }
     boolean first = one.gender() == Gender.MALE;

@@ -78,8 +78,9 @@ class AdapterSearchTest {
             "female adapter coupling 1/4 NPT female × G 1/4 female");
     assertThat(between("4 NPT male", "1/8 NPT male")).hasSize(3);
     assertThat(Mating.of(End.parse("3/8 in barb"), End.parse("1/4 NPT female")).reason())
-        .endsWith("Between them go, one after the other, a length of 3/8 in hose, then a hose tail 3/8 in barb × "
-            + "1/4 NPT male.");
+        .endsWith(
+            "Between them go, one after the other, a length of 3/8 in hose, then a hose tail 3/8 in barb × "
+                + "1/4 NPT male.");
   }
 
   @Test
@@ -124,12 +125,14 @@ class AdapterSearchTest {
     assertThat(chain.verdict()).isEqualTo(ChainVerdict.THROUGH_ADAPTERS);
     assertThat(chain.smallestBore()).isEmpty();
     assertThat(chain.inWords())
-        .isEqualTo("1/2 NPT male to 1/4 NPT female: through female × male reducer 1/2 NPT female × 1/4 NPT male");
+        .isEqualTo(
+            "1/2 NPT male to 1/4 NPT female: through female × male reducer 1/2 NPT female × 1/4 NPT male");
     assertThat(chain.working().toText())
         .contains("their bores are not known")
         .contains("female × male reducer")
         .doesNotContain("narrowest");
-    assertThat(Chain.between(End.parse("1/4 NPT male"), End.parse("1/4 NPT female")).verdict())
+    assertThat(Chain.between(End.parse("1/4 NPT male"), End.parse("1/4 NPT female"))
+            .verdict())
         .isEqualTo(ChainVerdict.DIRECT);
   }
 
@@ -145,7 +148,9 @@ class AdapterSearchTest {
       assertThat(adapter.smallestBore()).isEmpty();
       // else it would do nothing; a swivel adds the seat that a taper thread has not
       if (adapter.shape() != AdapterShape.SWIVEL_ADAPTER) {
-        assertThat(Mating.isSound(adapter.one(), adapter.other())).as(adapter.name()).isFalse();
+        assertThat(Mating.isSound(adapter.one(), adapter.other()))
+            .as(adapter.name())
+            .isFalse();
       }
     }
     assertThat(StandardAdapter.SOURCE.basis()).isEqualTo(Basis.FROM_MEMORY);
@@ -295,8 +300,7 @@ class AdapterSearchTest {
   }
 
   /** Goes along the adapters by their own two ends and asks of every joint whether it mates. */
-  private static void requireSound(
-      String pair, End from, End to, List<StandardAdapter> between) {
+  private static void requireSound(String pair, End from, End to, List<StandardAdapter> between) {
     Set<End> open = Set.of(from);
     for (StandardAdapter adapter : between) {
       Set<End> next = new LinkedHashSet<>();
@@ -359,8 +363,8 @@ class AdapterSearchTest {
                 assertThat(between).hasSize(1);
                 assertThat(between.get(0).name())
                     .contains(american.symbol() + " ")
-                    .contains(british.symbol(other == Gender.MALE ? Gender.FEMALE : Gender.MALE)
-                        + " ");
+                    .contains(
+                        british.symbol(other == Gender.MALE ? Gender.FEMALE : Gender.MALE) + " ");
               }
             }
           }

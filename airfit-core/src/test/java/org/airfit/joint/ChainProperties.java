@@ -37,8 +37,11 @@ class ChainProperties {
   @Provide
   Arbitrary<List<Piece>> stocks() {
     return Combinators.combine(ends(), ends(), Arbitraries.integers().between(3, 20))
-        .as((one, other, bore) ->
-            new Piece(one.label() + " x " + other.label(), one, other, Optional.of(Length.ofMillimetres(bore))))
+        .as((one, other, bore) -> new Piece(
+            one.label() + " x " + other.label(),
+            one,
+            other,
+            Optional.of(Length.ofMillimetres(bore))))
         .list()
         .ofMaxSize(6);
   }

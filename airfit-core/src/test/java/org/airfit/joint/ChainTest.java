@@ -20,7 +20,8 @@ class ChainTest {
       implements TwoEnded {}
 
   private static Piece piece(String name, String one, String other, double boreMillimetres) {
-    return new Piece(name, End.parse(one), End.parse(other), Optional.of(Length.ofMillimetres(boreMillimetres)));
+    return new Piece(
+        name, End.parse(one), End.parse(other), Optional.of(Length.ofMillimetres(boreMillimetres)));
   }
 
   private static final Piece BUSHING = piece("bushing", "3/8 NPT male", "1/4 NPT female", 9.0);

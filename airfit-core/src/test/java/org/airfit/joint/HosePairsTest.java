@@ -168,9 +168,7 @@ class HosePairsTest {
     Mating own = Mating.of(tube, End.parse(row.text("name") + " in push-in"));
     assertThat(own.verdict()).isEqualTo(MatingVerdict.HOLDS_IN_GRIP);
     assertThat(own.verdict().isSound()).isTrue();
-    assertThat(own.cautions())
-        .extracting(Caution::title)
-        .containsExactly("Tube in a push-in end");
+    assertThat(own.cautions()).extracting(Caution::title).containsExactly("Tube in a push-in end");
     assertThat(own.sealantNotes()).isEmpty();
   }
 
@@ -183,8 +181,8 @@ class HosePairsTest {
   @MethodSource("tubeCases")
   void worked_verdicts_on_tubes_are_met(Row row) {
     String size = row.text("offered").substring("tube ".length());
-    Mating mating = mating(
-        size + " tube", row.text("onto").substring("push-in for ".length()) + " push-in");
+    Mating mating =
+        mating(size + " tube", row.text("onto").substring("push-in for ".length()) + " push-in");
     assertThat(mating.verdict())
         .isEqualTo(
             row.text("verdict").equals("never")
@@ -205,7 +203,11 @@ class HosePairsTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "8 mm tube", "5/16 in tube", "1-1/4 in tube", "1 in push-in", "5/32 in push-in",
+        "8 mm tube",
+        "5/16 in tube",
+        "1-1/4 in tube",
+        "1 in push-in",
+        "5/32 in push-in",
         "7.5 mm push-in"
       })
   void a_tube_and_a_push_in_end_print_as_they_are_typed(String text) {
@@ -249,7 +251,8 @@ class HosePairsTest {
         .hasMessage("outside diameter of a tube must be in [1, 500] mm, was 0.9 mm");
     assertThatThrownBy(() -> new End.PushIn(Length.ofMillimetres(500.1)))
         .isInstanceOf(IllegalArgumentException.class);
-    assertThat(new End.PushIn(Length.ofMillimetres(1.0)).outside().millimetres()).isEqualTo(1.0);
+    assertThat(new End.PushIn(Length.ofMillimetres(1.0)).outside().millimetres())
+        .isEqualTo(1.0);
     assertThat(new End.TubeEnd(Length.ofMillimetres(500.0)).label()).isEqualTo("500 mm tube");
   }
 }
