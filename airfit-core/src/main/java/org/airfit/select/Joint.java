@@ -75,11 +75,12 @@ public final class Joint {
     return List.copyOf(each);
   }
 
-  /** {@return what meets what, in words} */
+  /** {@return what meets what, in words; where nothing joins them, also which standard adapters would} */
   public String inWords() {
     if (!isSound()) {
+      String reason = matings().get(0).reason();
       return where + ": " + upstream().label() + " and " + downstream().label()
-          + " are not joined (" + matings().get(0).reason() + ")";
+          + " are not joined. " + reason.substring(0, reason.length() - 1);
     }
     if (adapters().isEmpty()) {
       return where + ": " + upstream().label() + " straight to " + downstream().label();

@@ -109,6 +109,13 @@ class JobsOfManyKindsTest {
   }
 
   @Test
+  void where_the_catalogue_has_no_adapter_the_sheet_names_the_standard_one() throws IOException {
+    assertThat(sheet("\"inlet\": \"1/4 NPT female\"", "\"inlet\": \"G 1 female\""))
+        .contains("Nothing in the catalogue fits")
+        .contains("Ends mate: NOT MET.", "are not joined", "Between them go");
+  }
+
+  @Test
   void answering_a_job_does_not_change_it() throws Exception {
     Job job = Disk.job(YARD.resolve("weak-sander.json"));
     assertThat(JobSheet.of(job).requirement().profile()).contains("gannet");
