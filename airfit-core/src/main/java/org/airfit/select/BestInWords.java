@@ -21,7 +21,15 @@ final class BestInWords {
   /** {@return the sentences} */
   @Override
   public String toString() {
-    return best.open().isEmpty() ? allMet() : someOpen();
+    return whileRegulated() + (best.open().isEmpty() ? allMet() : someOpen());
+  }
+
+  /** A rule that a regulator keeps is met, but not without a word. */
+  private String whileRegulated() {
+    return best.findings().stream()
+        .filter(finding -> finding.outcome() == RuleOutcome.MET_WHILE_REGULATED)
+        .map(finding -> finding.rule().title() + ": " + finding.outcome() + ". ")
+        .collect(Collectors.joining());
   }
 
   private String allMet() {

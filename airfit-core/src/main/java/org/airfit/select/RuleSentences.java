@@ -136,7 +136,7 @@ final class RuleSentences {
     String compared = stands + ", its maker allows " + allowed;
     if (PartChecks.isToolOverPressured(job)) {
       return RuleAnswer.unmet(compared + ": a regulator in front of it must be set to at most "
-          + allowed + ", no other part cures that.");
+          + allowed + "; couplings, hoses and adapters do not change that.");
     }
     return PartChecks.isToolSparedByRegulator(job)
         ? RuleAnswer.metWhileRegulated(compared + ". A relief valve behind the regulator, set to at"
