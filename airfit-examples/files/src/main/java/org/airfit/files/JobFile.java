@@ -185,6 +185,9 @@ public final class JobFile {
     if (tool.flag("hammers")) {
       requirement.impactTool();
     }
+    if (tool.flag("whipHose")) {
+      requirement.whipHose();
+    }
     boolean cleans = tool.flag("cleans");
     Optional<Field> blocked = tool.find("atBlockedNozzle");
     if (blocked.isPresent()) {

@@ -42,26 +42,30 @@ final class InWords {
         sheet
             .selection()
             .map(selection -> selection.<String>fold(
-                fitting -> arrives(fitting.best().result(), sheet.requirement().least()) + " "
-                    + fitting.best().partsList().stream()
-                        .filter(part -> !part.existing())
-                        .map(part -> part.quantity() + " × " + part.part().id())
-                        .collect(Collectors.joining(", ", "To buy: ", ""))
-                    + fitting
-                        .best()
-                        .priceInWords()
-                        .map(price -> "; together " + price)
-                        .orElse("")
-                    + ".",
+                fitting -> recommended(fitting.best(), sheet.requirement().least()),
                 nothing -> "nothing in the catalogue fits: " + String.join(" ", nothing.toGive())))
             .orElse("not chosen before the plug is known")));
     return lines;
   }
 
+  /** What the parts bring, what to buy, and what must be asked before they meet every rule. */
+  private static String recommended(Proposal best, GaugePressure least) {
+    String pieces = best.partsList().stream()
+        .filter(part -> !part.existing())
+        .map(part -> part.quantity() + " × " + part.part().id())
+        .collect(Collectors.joining(", "));
+    String open =
+        best.open().stream().map(finding -> finding.rule().title()).collect(Collectors.joining(", "));
+    return arrives(best.result(), least)
+        + (pieces.isEmpty() ? " Nothing to buy" : " To buy: " + pieces)
+        + best.priceInWords().map(price -> "; together " + price).orElse("") + "."
+        + (open.isEmpty() ? "" : " Still to be asked before it meets every rule: " + open + ".");
+  }
+
   /** What arrives, against what is needed, in a sentence. */
   static String arrives(RunResult result, GaugePressure least) {
     return result.fold(
-        delivered -> "At the tool " + Amounts.pressure(delivered.atToolGauge()) + ", needed "
+        delivered -> "At the tool " + Amounts.pressure(delivered.atToolGauge(), least) + ", needed "
             + Amounts.pressure(least) + ": "
             + (delivered.atToolGauge().compareTo(least) >= 0 ? "enough." : "too little."),
         starved -> "The tool starves: " + starved.element()

@@ -320,7 +320,7 @@ class MainTest {
             "\"outdoors\"",
             "\"at sea\"",
             "conditions.place: was \"at sea\"",
-            "indoors, outdoors, wash down"),
+            "indoors, outdoors, salt air, wash down, wash down with water"),
         Arguments.of(
             "\"1/2 NPT female\"", "\"1/2 NTP female\"", "outlet: \"1/2 NTP female\"", "NPT"),
         Arguments.of(

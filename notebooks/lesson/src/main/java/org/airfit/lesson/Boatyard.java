@@ -15,6 +15,7 @@ import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.select.Catalogue;
+import org.airfit.select.HoseWall;
 import org.airfit.select.Lubrication;
 import org.airfit.select.Material;
 import org.airfit.select.Part;
@@ -132,7 +133,12 @@ public final class Boatyard {
             Length.ofMillimetres(0.01))
         .withFittings(fittings);
     End end = End.parse("3/8 NPT male");
-    return new Part.Hose(facts, HoseBore.parse(bore), conduit, end, end);
+    return new Part.Hose(
+        facts.withMaterial(Material.BRASS).withWall(HoseWall.RUBBER),
+        HoseBore.parse(bore),
+        conduit,
+        end,
+        end);
   }
 
   private static Part adapter(
@@ -147,6 +153,10 @@ public final class Boatyard {
             Length.ofMillimetres(lengthMillimetres),
             Length.ofMillimetres(0.05))
         .withFittings(1.5);
-    return new Part.Adapter(facts(id, name, 20.0), End.parse(one), End.parse(other), conduit);
+    return new Part.Adapter(
+        facts(id, name, 20.0).withMaterial(Material.BRASS),
+        End.parse(one),
+        End.parse(other),
+        conduit);
   }
 }
