@@ -31,10 +31,12 @@ public sealed interface Selection extends Worked {
 
     private final Proposal best;
     private final List<Proposal> proposals;
+    private final boolean hasAdapters;
 
-    private Proposals(Proposal best, List<Proposal> proposals) {
+    private Proposals(Proposal best, List<Proposal> proposals, boolean hasAdapters) {
       this.best = best;
       this.proposals = List.copyOf(proposals);
+      this.hasAdapters = hasAdapters;
     }
 
     /**
@@ -53,7 +55,7 @@ public sealed interface Selection extends Worked {
 
     /** {@return why the best wins, in plain words: what is met, what is still to be asked, and what it costs} */
     public String whyBest() {
-      return new BestInWords(best, proposals).toString();
+      return new BestInWords(best, proposals, hasAdapters).toString();
     }
 
     @Override
@@ -71,12 +73,14 @@ public sealed interface Selection extends Worked {
 
     @Override
     public boolean equals(Object other) {
-      return other instanceof Proposals that && proposals.equals(that.proposals);
+      return other instanceof Proposals that
+          && proposals.equals(that.proposals)
+          && hasAdapters == that.hasAdapters;
     }
 
     @Override
     public int hashCode() {
-      return proposals.hashCode();
+      return Objects.hash(proposals, hasAdapters);
     }
 
     /** {@return why the best wins} */
@@ -91,10 +95,12 @@ public sealed interface Selection extends Worked {
 
     private final List<Proposal> nearest;
     private final List<String> toGive;
+    private final boolean hasAdapters;
 
-    private NothingFits(List<Proposal> nearest, List<String> toGive) {
+    private NothingFits(List<Proposal> nearest, List<String> toGive, boolean hasAdapters) {
       this.nearest = List.copyOf(nearest);
       this.toGive = List.copyOf(toGive);
+      this.hasAdapters = hasAdapters;
     }
 
     /**
@@ -132,7 +138,7 @@ public sealed interface Selection extends Worked {
           .forEach(finding -> working.note(finding.toString()));
       return working
           .include(miss.working(units))
-          .answer("No combination of parts meets every rule.")
+          .answer("No combination of parts meets every rule" + BestInWords.adapters(hasAdapters) + ".")
           .build();
     }
 
@@ -140,12 +146,13 @@ public sealed interface Selection extends Worked {
     public boolean equals(Object other) {
       return other instanceof NothingFits that
           && nearest.equals(that.nearest)
-          && toGive.equals(that.toGive);
+          && toGive.equals(that.toGive)
+          && hasAdapters == that.hasAdapters;
     }
 
     @Override
     public int hashCode() {
-      return Objects.hash(nearest, toGive);
+      return Objects.hash(nearest, toGive, hasAdapters);
     }
 
     /** {@return what would have to give} */
@@ -171,19 +178,20 @@ public sealed interface Selection extends Worked {
     Objects.requireNonNull(catalogue, "catalogue");
     Optional<String> refusal = requirement.medium().refusalInWords();
     if (refusal.isPresent()) {
-      return new NothingFits(List.of(), List.of(refusal.get()));
+      return new NothingFits(List.of(), List.of(refusal.get()), false);
     }
     CatalogueSearch search = new CatalogueSearch(requirement, catalogue, LISTED);
     List<String> missing = search.missing();
     if (!missing.isEmpty()) {
-      return new NothingFits(List.of(), missing);
+      return new NothingFits(List.of(), missing, false);
     }
+    boolean hasAdapters = !catalogue.all(Part.Adapter.class).isEmpty();
     List<Proposal> fitting = search.fitting();
     if (!fitting.isEmpty()) {
-      return new Proposals(fitting.get(0), fitting);
+      return new Proposals(fitting.get(0), fitting, hasAdapters);
     }
     List<Proposal> nearest = search.nearest();
     return new NothingFits(
-        nearest, nearest.get(0).unmet().stream().map(Finding::toString).toList());
+        nearest, nearest.get(0).unmet().stream().map(Finding::toString).toList(), hasAdapters);
   }
 }

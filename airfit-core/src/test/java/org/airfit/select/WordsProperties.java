@@ -61,7 +61,7 @@ class WordsProperties {
     List<Proposal> all = new EveryCombination(job, catalogue).proposals();
     if (!(answer instanceof Selection.Proposals fitting)) {
       assertThat(all).as(answer.toString()).noneMatch(Proposal::fits);
-      assertThat(answer.working().toText()).contains("No combination of parts meets every rule.");
+      assertThat(answer.working().toText()).contains("No combination of parts meets every rule");
       return;
     }
     ToldOnceMore rules = new ToldOnceMore(job);
@@ -90,6 +90,8 @@ class WordsProperties {
     if (why.contains("leaves more questions about its parts open")) {
       assertThat(asFew).as(why).hasSize(1);
     }
+    assertThat(why.contains("adapters that rank first"))
+        .isEqualTo(catalogue.parts().stream().anyMatch(Part.Adapter.class::isInstance));
     for (Finding open : best.open()) {
       assertThat(why).contains(open.rule().title() + ": " + open.reason());
     }
