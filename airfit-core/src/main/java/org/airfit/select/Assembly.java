@@ -46,8 +46,8 @@ record Assembly(
       List<Joint> joints) {
     Set<String> taken = new HashSet<>(requirement.pipeNames());
     Run run = through(requirement.toOutlet(), joints.get(0), taken);
-    run = run.through(
-        own("outlet coupling, " + outletSocket.name(), taken), outletSocket.capacity());
+    run =
+        run.through(own("outlet coupling, " + outletSocket.name(), taken), outletSocket.capacity());
     run = through(run, joints.get(1), taken).through(own(hose.name(), taken), hose.conduit());
     run = through(run, joints.get(2), taken);
     run = run.through(own("tool coupling, " + toolSocket.name(), taken), toolSocket.capacity());
@@ -129,9 +129,7 @@ record Assembly(
     for (SlotPart part : slotParts()) {
       boolean flows = !(part.part() instanceof Part.Plug);
       each.add(
-          flows && element < losses.size()
-              ? Optional.of(losses.get(element))
-              : Optional.empty());
+          flows && element < losses.size() ? Optional.of(losses.get(element)) : Optional.empty());
       element += flows ? 1 : 0;
     }
     return each;

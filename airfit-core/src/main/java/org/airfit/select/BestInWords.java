@@ -45,15 +45,16 @@ final class BestInWords {
     }
     return proposals.get(1).open().isEmpty()
         ? "Of all combinations that meet every rule" + first() + itself()
-        : "It is the only combination that meets every rule" + adapters + "; the others that break none leave something"
-            + " to be asked: " + itself();
+        : "It is the only combination that meets every rule" + adapters
+            + "; the others that break none leave something" + " to be asked: " + itself();
   }
 
   private String someOpen() {
-    String still = "It breaks no rule, but whether it meets every rule depends on what is still to be asked. "
-        + best.open().stream()
-            .map(finding -> finding.rule().title() + ": " + finding.reason())
-            .collect(Collectors.joining(" "));
+    String still =
+        "It breaks no rule, but whether it meets every rule depends on what is still to be asked. "
+            + best.open().stream()
+                .map(finding -> finding.rule().title() + ": " + finding.reason())
+                .collect(Collectors.joining(" "));
     if (proposals.size() == 1) {
       return still + " It is the only combination that breaks none" + adapters + ": " + itself();
     }
@@ -61,14 +62,16 @@ final class BestInWords {
       return still + " Every other combination that breaks none" + adapters
           + " leaves more questions about its parts open: " + itself();
     }
-    return still + " Of all combinations that break none and leave as few questions about their parts open"
+    return still
+        + " Of all combinations that break none and leave as few questions about their parts open"
         + first() + itself();
   }
 
   private String first() {
     String weighed = adapters + (adapters.isEmpty() ? " " : ", ");
     if (best.requirement().objective() == Objective.FEWEST_PIECES) {
-      return weighed + "it needs the fewest pieces to buy, and of those it keeps the most pressure: ";
+      return weighed
+          + "it needs the fewest pieces to buy, and of those it keeps the most pressure: ";
     }
     return best.unpriced().isEmpty()
         ? weighed + "and have all prices known, it costs least: "
@@ -78,7 +81,9 @@ final class BestInWords {
 
   private String itself() {
     long pieces = best.pieces();
-    return (pieces == 0 ? "nothing to buy, " : pieces + (pieces == 1 ? " piece" : " pieces") + " to buy, ")
+    return (pieces == 0
+            ? "nothing to buy, "
+            : pieces + (pieces == 1 ? " piece" : " pieces") + " to buy, ")
         + best.priceInWords().map(price -> price + ", ").orElse("")
         + best.result().fold(d -> d.atToolGauge().format(PressureUnit.BAR, 2), s -> "no air")
         + " at the tool.";

@@ -220,7 +220,8 @@ final class CatalogueSearch {
         Part.@Nullable Plug hosePlug,
         Part.@Nullable Socket tool) {
       return suffices(gauge + NOISE_PASCALS)
-          && couldEnter(new Combination(asked, cost, whole(gauge), hose, wall, hosePlug, tool, null));
+          && couldEnter(
+              new Combination(asked, cost, whole(gauge), hose, wall, hosePlug, tool, null));
     }
 
     /** A bound in whole pascals; the noise must not make it smaller than what it bounds. */

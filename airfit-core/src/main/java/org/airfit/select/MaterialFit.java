@@ -30,8 +30,8 @@ enum MaterialFit {
       Material.BRASS,
       Material.PLATED_BRASS,
       Material.PLATED_HARDENED_STEEL);
-  private static final Set<Material> HARD = Set.of(
-      Material.HARDENED_STEEL, Material.PLATED_HARDENED_STEEL, Material.STAINLESS_STEEL);
+  private static final Set<Material> HARD =
+      Set.of(Material.HARDENED_STEEL, Material.PLATED_HARDENED_STEEL, Material.STAINLESS_STEEL);
   private static final Set<Material> EATEN_BY_CAUSTIC = Set.of(Material.BRASS, Material.ALUMINIUM);
 
   /** Whether a part of that kind has a body of one material: not a hose whose ends are both bare. */
@@ -111,7 +111,10 @@ enum MaterialFit {
     if (!job.isImpactTool() || !(part instanceof Part.Hose)) {
       return SUITS;
     }
-    return part.facts().wall().map(wall -> wall == HoseWall.PLASTIC ? OUT : SUITS).orElse(ASK);
+    return part.facts()
+        .wall()
+        .map(wall -> wall == HoseWall.PLASTIC ? OUT : SUITS)
+        .orElse(ASK);
   }
 
   /** The materials of which a new part in a slot may be, those that depend among them. */

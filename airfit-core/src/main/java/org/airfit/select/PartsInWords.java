@@ -22,9 +22,7 @@ final class PartsInWords {
     for (int i = 0; i < parts.size(); i++) {
       Slot slot = parts.get(i).slot();
       joint = Math.max(joint, jointBehind(slot));
-      String why = slot == Slot.ADAPTER
-          ? "joins " + a.joints().get(joint).where()
-          : why(a, slot);
+      String why = slot == Slot.ADAPTER ? "joins " + a.joints().get(joint).where() : why(a, slot);
       String loss = losses
           .get(i)
           .map(lost -> ", pressure loss " + lost.drop().format(PressureUnit.BAR, 2)

@@ -199,8 +199,7 @@ public final class Proposal implements Worked {
       situation.lubricatedLine();
     }
     requirement().cleaningDeadEnd().ifPresent(situation::cleaning);
-    List<Caution> cautions =
-        new ArrayList<>(requirement().rules().cautions(situation.build()));
+    List<Caution> cautions = new ArrayList<>(requirement().rules().cautions(situation.build()));
     Caution deference = cautions.remove(cautions.size() - 1);
     ifRegulatorFails().ifPresent(cautions::add);
     cautions.addAll(result().cautions());
@@ -236,14 +235,15 @@ public final class Proposal implements Worked {
     String open = titles(open());
     return working
         .include(result().working(units))
-        .answer(
-            (unmet.isEmpty() ? "No rule is broken." : "Not met: " + unmet + ".")
-                + (open.isEmpty() ? "" : " Still to be asked: " + open + "."))
+        .answer((unmet.isEmpty() ? "No rule is broken." : "Not met: " + unmet + ".")
+            + (open.isEmpty() ? "" : " Still to be asked: " + open + "."))
         .build();
   }
 
   private static String titles(List<Finding> findings) {
-    return findings.stream().map(finding -> finding.rule().title()).collect(Collectors.joining(", "));
+    return findings.stream()
+        .map(finding -> finding.rule().title())
+        .collect(Collectors.joining(", "));
   }
 
   @Override

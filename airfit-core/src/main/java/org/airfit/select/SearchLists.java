@@ -129,8 +129,7 @@ final class SearchLists {
   private List<PlugGroup> groups(List<Option<Part.Plug>> plugs, Set<String> mating) {
     Map<String, Map<Alike, List<Option<Part.Plug>>>> byProfile = new HashMap<>();
     for (Option<Part.Plug> plug : plugs) {
-      if (isAllowed(plug)
-          && (mating.isEmpty() || mating.contains(plug.part().profile()))) {
+      if (isAllowed(plug) && (mating.isEmpty() || mating.contains(plug.part().profile()))) {
         byProfile
             .computeIfAbsent(
                 mating.isEmpty() ? SearchStock.ANY : plug.part().profile(), any -> new HashMap<>())

@@ -138,7 +138,8 @@ public sealed interface Selection extends Worked {
           .forEach(finding -> working.note(finding.toString()));
       return working
           .include(miss.working(units))
-          .answer("No combination of parts meets every rule" + BestInWords.adapters(hasAdapters) + ".")
+          .answer(
+              "No combination of parts meets every rule" + BestInWords.adapters(hasAdapters) + ".")
           .build();
     }
 

@@ -61,8 +61,8 @@ final class ServiceSentences {
     List<Part> unknown = PartChecks.breaking(a, PartChecks::isOfUnknownTemperature);
     return unknown.isEmpty()
         ? RuleAnswer.met(supply + told + "; the makers of all parts allow that.")
-        : RuleAnswer.open(supply + told + "; ask the makers whether they allow that of "
-            + names(unknown) + ".");
+        : RuleAnswer.open(
+            supply + told + "; ask the makers whether they allow that of " + names(unknown) + ".");
   }
 
   private static String allowed(Part part, UnitSystem units) {
@@ -206,7 +206,8 @@ final class ServiceSentences {
           .append('.');
     }
     if (wet) {
-      remarks.append(" The wall of the hose is not judged for weather and cleaners: ask its maker.");
+      remarks.append(
+          " The wall of the hose is not judged for weather and cleaners: ask its maker.");
     }
     return remarks.toString();
   }
@@ -214,8 +215,9 @@ final class ServiceSentences {
   /** The parts that are there already and that, as far as is known, do not stand the weather and the knocks. */
   private static List<Part> notJudged(Assembly a) {
     Requirement job = a.requirement();
-    boolean none = Stream.of(Material.values()).allMatch(material ->
-        Stream.of(Slot.values()).allMatch(slot -> MaterialFit.stands(job, slot, material)));
+    boolean none = Stream.of(Material.values())
+        .allMatch(material ->
+            Stream.of(Slot.values()).allMatch(slot -> MaterialFit.stands(job, slot, material)));
     return a.slotParts().stream()
         .filter(each -> !none && !isNew(each) && MaterialFit.hasBody(each.part()))
         .filter(each -> !each.part()
@@ -232,7 +234,10 @@ final class ServiceSentences {
   }
 
   static RuleAnswer charge(Assembly a, UnitSystem units) {
-    if (a.requirement().environment().filter(Environment.SPARKING_HAZARD::equals).isEmpty()) {
+    if (a.requirement()
+        .environment()
+        .filter(Environment.SPARKING_HAZARD::equals)
+        .isEmpty()) {
       return RuleAnswer.doesNotApply("The job does not say that a spark could ignite something.");
     }
     String hose = a.hose().name();
@@ -241,7 +246,8 @@ final class ServiceSentences {
         .staticDissipative()
         .map(carries -> carries
             ? RuleAnswer.met(hose + " carries a charge off to its end fittings.")
-            : RuleAnswer.unmet(hose + " is not static-dissipative: it can hold a charge that sparks."))
+            : RuleAnswer.unmet(
+                hose + " is not static-dissipative: it can hold a charge that sparks."))
         .orElseGet(() -> RuleAnswer.open(
             "Ask the maker whether " + hose + " is static-dissipative; sparks are a hazard here."));
   }
@@ -252,10 +258,12 @@ final class ServiceSentences {
       return RuleAnswer.doesNotApply("The job does not say that the tool hammers.");
     }
     return job.hasWhipHose()
-        ? RuleAnswer.met("The tool hangs on a whip hose of its own; no coupling sits straight on it.")
-        : RuleAnswer.open(a.toolPlug().name() + " would sit on a percussion tool, which shakes a"
-            + " coupling until it wears and lets go: a short whip hose must go between. None of these parts is"
-            + " one. Ask whether the tool has one, then tell that and the end of the whip hose as the tool's inlet.");
+        ? RuleAnswer.met(
+            "The tool hangs on a whip hose of its own; no coupling sits straight on it.")
+        : RuleAnswer.open(
+            a.toolPlug().name() + " would sit on a percussion tool, which shakes a"
+                + " coupling until it wears and lets go: a short whip hose must go between. None of these parts is"
+                + " one. Ask whether the tool has one, then tell that and the end of the whip hose as the tool's inlet.");
   }
 
   static RuleAnswer airKept(Assembly a, UnitSystem units) {
@@ -281,7 +289,8 @@ final class ServiceSentences {
         : " Mark the new ones "
             + a.requirement().marking().map(word -> "with " + word).orElse("as your shop does")
             + ".";
-    return RuleAnswer.met("No part is marked as kept for other than " + kind + " air." + old + mark);
+    return RuleAnswer.met(
+        "No part is marked as kept for other than " + kind + " air." + old + mark);
   }
 
   private static RuleAnswer airUnknown(Assembly a) {

@@ -121,10 +121,9 @@ final class EveryCombination {
   }
 
   private Comparator<Chain<Part.Adapter>> byRank() {
-    return Comparator.<Chain<Part.Adapter>>comparingLong(chain ->
-            chain.adapters().stream()
-                .filter(part -> !rules.broken(Slot.ADAPTER, part).isEmpty())
-                .count())
+    return Comparator.<Chain<Part.Adapter>>comparingLong(chain -> chain.adapters().stream()
+            .filter(part -> !rules.broken(Slot.ADAPTER, part).isEmpty())
+            .count())
         .thenComparingLong(chain -> chain.adapters().stream()
                 .filter(part -> !rules.asked(Slot.ADAPTER, part).isEmpty())
                 .count()

@@ -60,7 +60,8 @@ class OpenQuestionsTest {
     assertThat(answer.best().hose().id()).isEqualTo("10 mm hose");
     assertThat(answer.best().open()).isEmpty();
     assertThat(answer.whyBest())
-        .startsWith("It is the only combination that meets every rule; the others that break none leave something");
+        .startsWith(
+            "It is the only combination that meets every rule; the others that break none leave something");
     assertThat(answer.proposals())
         .extracting(proposal -> proposal.hose().id())
         .containsExactly("10 mm hose", "old");
@@ -73,8 +74,9 @@ class OpenQuestionsTest {
   void where_only_the_unmarked_hose_is_there_the_headline_says_what_is_open() {
     Selection.Proposals answer = select(Shelf.job(), insteadOfTheHose(UNMARKED_OLD_HOSE));
     assertThat(answer.whyBest())
-        .startsWith("It breaks no rule, but whether it meets every rule depends on what is still to be asked."
-            + " Parts are rated: No rating is known of old hose")
+        .startsWith(
+            "It breaks no rule, but whether it meets every rule depends on what is still to be asked."
+                + " Parts are rated: No rating is known of old hose")
         .contains("It is the only combination that breaks none: 4 pieces to buy");
     assertThat(answer.toString()).contains("No rating is known of old hose");
     assertThat(answer.working().toText())
@@ -88,16 +90,19 @@ class OpenQuestionsTest {
     Selection.Proposals answer = select(onAnUnknownLine(), with(oiled));
     assertThat(answer.best().hose().id()).isEqualTo("10 mm hose");
     assertThat(of(answer.best(), Rule.AIR_KEPT_APART).reason())
-        .isEqualTo("Ask whether the line has a lubricator; no part is marked as kept for either kind of air.");
+        .isEqualTo(
+            "Ask whether the line has a lubricator; no part is marked as kept for either kind of air.");
     assertThat(answer.whyBest())
         .contains("Ask whether the line has a lubricator")
-        .contains("Every other combination that breaks none leaves more questions about its parts open");
+        .contains(
+            "Every other combination that breaks none leaves more questions about its parts open");
     Finding kept =
         of(select(onAnUnknownLine(), insteadOfTheHose(oiled)).best(), Rule.AIR_KEPT_APART);
     assertThat(kept.outcome()).isEqualTo(RuleOutcome.OPEN);
     assertThat(kept.reason())
-        .isEqualTo("Ask whether the line has a lubricator: if it has none, these must not be used, they are"
-            + " kept for lubricated air: part oiled.");
+        .isEqualTo(
+            "Ask whether the line has a lubricator: if it has none, these must not be used, they are"
+                + " kept for lubricated air: part oiled.");
     assertThat(select(onAnUnknownLine().lubrication(Lubrication.LUBRICATED), with(oiled))
             .best()
             .hose()
@@ -117,8 +122,9 @@ class OpenQuestionsTest {
     assertThat(answer).isInstanceOf(Selection.NothingFits.class);
     Selection.NothingFits nothing = (Selection.NothingFits) answer;
     assertThat(nothing.toGive())
-        .containsExactly("Dry and lubricated air stay apart: NOT MET. Whatever the line carries, these do not"
-            + " belong on one line: part dry plug, kept for dry air, and part oiled, kept for lubricated air.");
+        .containsExactly(
+            "Dry and lubricated air stay apart: NOT MET. Whatever the line carries, these do not"
+                + " belong on one line: part dry plug, kept for dry air, and part oiled, kept for lubricated air.");
   }
 
   @Test
@@ -153,8 +159,7 @@ class OpenQuestionsTest {
   @Test
   void a_miss_of_which_nothing_must_be_asked_is_nearer_than_one_of_which_something_must() {
     Selection answer = Selection.of(
-        Shelf.job().reach(Length.ofMetres(12.0)).build(),
-        Catalogue.of(with(UNMARKED_OLD_HOSE)));
+        Shelf.job().reach(Length.ofMetres(12.0)).build(), Catalogue.of(with(UNMARKED_OLD_HOSE)));
     assertThat(answer).isInstanceOf(Selection.NothingFits.class);
     assertThat(((Selection.NothingFits) answer).nearest())
         .extracting(proposal -> proposal.hose().id())
@@ -179,7 +184,8 @@ class OpenQuestionsTest {
   private static Finding temperature(Requirement.Builder job, List<Part> parts) {
     return of(
         Selection.of(job.build(), Catalogue.of(parts))
-            .<Proposal>fold(Selection.Proposals::best, nothing -> nothing.nearest().get(0)),
+            .<Proposal>fold(
+                Selection.Proposals::best, nothing -> nothing.nearest().get(0)),
         Rule.TEMPERATURE_SUITS);
   }
 

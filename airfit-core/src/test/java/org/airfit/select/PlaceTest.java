@@ -39,8 +39,7 @@ class PlaceTest {
         End.parse("3/8 NPT male"),
         Conduit.of(
             Length.ofMillimetres(9.0), Length.ofMillimetres(30.0), Length.ofMillimetres(0.0))));
-    return Selection.of(
-            job.outlet(End.parse("1/2 NPT female")).build(), Catalogue.of(parts))
+    return Selection.of(job.outlet(End.parse("1/2 NPT female")).build(), Catalogue.of(parts))
         .fold(Selection.Proposals::best, miss -> miss.nearest().get(0));
   }
 
@@ -104,18 +103,19 @@ class PlaceTest {
     Finding brass = allOf(Shelf.job().environment(Environment.WASH_DOWN), Material.BRASS);
     assertThat(brass.reason())
         .contains("part nipple (brass)", "part hose (end fittings: brass)", "part socket (brass)")
-        .contains("Ask whether the cleaner is caustic: that eats plain brass and aluminium (from memory).");
+        .contains(
+            "Ask whether the cleaner is caustic: that eats plain brass and aluminium (from memory).");
   }
 
   @Test
   void adapters_and_the_end_fittings_of_hoses_are_judged_too() {
     Requirement.Builder job = Shelf.job().environment(Environment.SALT_AIR);
-    Finding nipple = material(
-        job, Material.BRASS, of("hose", Material.BRASS), of("nipple", Material.STEEL));
+    Finding nipple =
+        material(job, Material.BRASS, of("hose", Material.BRASS), of("nipple", Material.STEEL));
     assertThat(nipple.outcome()).isEqualTo(RuleOutcome.UNMET);
     assertThat(nipple.reason()).startsWith("Not suited in salt air: part nipple (steel).");
-    Finding hose = material(
-        job, Material.BRASS, of("hose", Material.STEEL), of("nipple", Material.BRASS));
+    Finding hose =
+        material(job, Material.BRASS, of("hose", Material.STEEL), of("nipple", Material.BRASS));
     assertThat(hose.outcome()).isEqualTo(RuleOutcome.UNMET);
     assertThat(hose.reason())
         .startsWith("Not suited in salt air: part hose (end fittings: steel).");
@@ -135,7 +135,8 @@ class PlaceTest {
         of("nipple", Material.BRASS));
     assertThat(brassNipple.outcome()).isEqualTo(RuleOutcome.MET);
     assertThat(allOf(Shelf.job().dropped(), Material.BRASS).reason())
-        .contains("New couplings must be of hardened steel, plated hardened steel or stainless steel");
+        .contains(
+            "New couplings must be of hardened steel, plated hardened steel or stainless steel");
   }
 
   @Test
@@ -151,10 +152,14 @@ class PlaceTest {
         .contains("All parts to buy suit outdoors.")
         .contains("There already, so not judged for rust and knocks: part nipple.");
     Requirement.Builder sparks = Shelf.job().environment(Environment.SPARKING_HAZARD);
-    assertThat(material(sparks, Material.BRASS, of("hose", Material.BRASS), rusty).outcome())
+    assertThat(
+            material(sparks, Material.BRASS, of("hose", Material.BRASS), rusty).outcome())
         .isEqualTo(RuleOutcome.UNMET);
     assertThat(material(
-                sparks, Material.BRASS, of("hose", Material.BRASS), facts("nipple").asExisting())
+                sparks,
+                Material.BRASS,
+                of("hose", Material.BRASS),
+                facts("nipple").asExisting())
             .outcome())
         .isEqualTo(RuleOutcome.OPEN);
   }
@@ -211,10 +216,10 @@ class PlaceTest {
     assertThat(material(job, Material.STEEL, rubber, steel).outcome()).isEqualTo(RuleOutcome.MET);
     assertThat(material(job, Material.PLASTIC, rubber, steel).reason())
         .contains("part socket (plastic)", "on a percussion tool");
-    assertThat(material(job, Material.STEEL, rubber, of("nipple", Material.PLASTIC)).reason())
+    assertThat(material(job, Material.STEEL, rubber, of("nipple", Material.PLASTIC))
+            .reason())
         .startsWith("Not suited indoors on a percussion tool: part nipple (plastic).");
-    Finding plasticHose =
-        material(job, Material.STEEL, rubber.withWall(HoseWall.PLASTIC), steel);
+    Finding plasticHose = material(job, Material.STEEL, rubber.withWall(HoseWall.PLASTIC), steel);
     assertThat(plasticHose.outcome()).isEqualTo(RuleOutcome.UNMET);
     assertThat(plasticHose.reason())
         .contains("part hose (wall: plastic)", "The wall of the hose must not be of plastic.");
@@ -233,11 +238,11 @@ class PlaceTest {
     assertThat(finding(straight, Rule.WHIP_HOSE).reason())
         .contains("part tool plug would sit on a percussion tool")
         .contains("a short whip hose must go between");
-    Proposal whipped =
-        best(Shelf.job().impactTool().whipHose(), Material.STEEL, hose, nipple);
+    Proposal whipped = best(Shelf.job().impactTool().whipHose(), Material.STEEL, hose, nipple);
     assertThat(finding(whipped, Rule.WHIP_HOSE).outcome()).isEqualTo(RuleOutcome.MET);
     assertThat(whipped.requirement().hasWhipHose()).isTrue();
-    assertThat(finding(best(Shelf.job(), Material.STEEL, hose, nipple), Rule.WHIP_HOSE).outcome())
+    assertThat(finding(best(Shelf.job(), Material.STEEL, hose, nipple), Rule.WHIP_HOSE)
+            .outcome())
         .isEqualTo(RuleOutcome.DOES_NOT_APPLY);
   }
 

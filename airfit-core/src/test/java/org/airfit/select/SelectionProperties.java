@@ -55,9 +55,8 @@ class SelectionProperties {
     Jumble jumble = new Jumble(seed);
     Catalogue catalogue = Catalogue.of(jumble.parts());
     Requirement job = jumble.job().build();
-    Set<Rule> ofOnePart =
-        EnumSet.complementOf(EnumSet.of(
-            Rule.PROFILE_MATES, Rule.ENDS_MATE, Rule.AIR_AT_TOOL, Rule.AIR_KEPT_APART));
+    Set<Rule> ofOnePart = EnumSet.complementOf(
+        EnumSet.of(Rule.PROFILE_MATES, Rule.ENDS_MATE, Rule.AIR_AT_TOOL, Rule.AIR_KEPT_APART));
     for (Proposal proposal : new EveryCombination(job, catalogue).proposals()) {
       int broken = ToldOnceMore.slotParts(proposal).stream()
           .mapToInt(each -> Rule.brokenBy(job, each.slot(), each.part()))
@@ -116,7 +115,8 @@ class SelectionProperties {
     for (int i = 1; i < listed.size(); i++) {
       Proposal above = listed.get(i - 1);
       Proposal below = listed.get(i);
-      assertThat(rules.asked(above).size()).isLessThanOrEqualTo(rules.asked(below).size());
+      assertThat(rules.asked(above).size())
+          .isLessThanOrEqualTo(rules.asked(below).size());
       if (below.fits() && below.open().isEmpty()) {
         assertThat(above.open()).isEmpty();
       }

@@ -48,9 +48,10 @@ final class ToldOnceMore {
 
   /** Of a material: the worst of what place, knocks and tool say. */
   private char material(Slot slot, boolean isThere, Material material) {
-    String said = "" + job.environment()
-        .map(place -> (isThere ? THERE : TO_BUY).get(place).charAt(material.ordinal()))
-        .orElse('+');
+    String said = ""
+        + job.environment()
+            .map(place -> (isThere ? THERE : TO_BUY).get(place).charAt(material.ordinal()))
+            .orElse('+');
     if (job.isDropped() && !isThere && slot != Slot.HOSE && slot != Slot.ADAPTER) {
       said += DROPPED.charAt(material.ordinal());
     }
@@ -176,8 +177,7 @@ final class ToldOnceMore {
     if (kept.size() == 2) {
       broken.add(Rule.AIR_KEPT_APART);
     }
-    if (job.isDropped()
-        && job.environment().equals(Optional.of(Environment.SPARKING_HAZARD))) {
+    if (job.isDropped() && job.environment().equals(Optional.of(Environment.SPARKING_HAZARD))) {
       broken.add(Rule.MATERIAL_SUITS);
     }
     asked.removeAll(broken);

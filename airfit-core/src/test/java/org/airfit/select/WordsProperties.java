@@ -26,8 +26,8 @@ import org.airfit.working.UnitSystem;
 /** Reads every sentence of a selection back and holds each claim against the proposal that it stands beside. */
 class WordsProperties {
 
-  private static final Pattern PIECES =
-      Pattern.compile("(nothing|\\d+ pieces?) to buy, (?:(.*), )?(-?[0-9.]+) bar\\(g\\) at the tool\\.$");
+  private static final Pattern PIECES = Pattern.compile(
+      "(nothing|\\d+ pieces?) to buy, (?:(.*), )?(-?[0-9.]+) bar\\(g\\) at the tool\\.$");
   private static final Pattern LOSS = Pattern.compile("pressure loss (-?[0-9.]+) bar");
 
   private static long pieces(Proposal p) {
@@ -72,8 +72,8 @@ class WordsProperties {
     List<Proposal> asFew = breakNone.stream()
         .filter(p -> rules.asked(p).size() <= rules.asked(best).size())
         .toList();
-    boolean claimsAllMet = why.replace("whether it meets every rule depends", "")
-        .contains("meets every rule");
+    boolean claimsAllMet =
+        why.replace("whether it meets every rule depends", "").contains("meets every rule");
     if (why.contains("only combination that meets every rule")
         || why.contains("combinations that meet every rule")) {
       assertThat(best.open()).as(why).isEmpty();
@@ -140,8 +140,7 @@ class WordsProperties {
   private static List<Proposal> some(long seed) {
     Jumble jumble = new Jumble(seed);
     Catalogue catalogue = Catalogue.of(jumble.parts());
-    List<Proposal> all =
-        new EveryCombination(jumble.job().build(), catalogue).proposals();
+    List<Proposal> all = new EveryCombination(jumble.job().build(), catalogue).proposals();
     List<Proposal> some = new ArrayList<>();
     for (int i = 0; i < all.size(); i += 1 + all.size() / 12) {
       some.add(all.get(i));
@@ -209,8 +208,8 @@ class WordsProperties {
               + p.outletSocket().name());
       boolean tool = p.toolSocket().profiles().contains(p.toolPlug().profile());
       assertThat(reasons.get(p.toolPlug()))
-          .contains(
-              "at the tool, " + (tool ? "into " : "does not go into ") + p.toolSocket().name());
+          .contains("at the tool, " + (tool ? "into " : "does not go into ")
+              + p.toolSocket().name());
       for (Joint joint : p.joints()) {
         for (Part.Adapter adapter : joint.adapters()) {
           assertThat(reasons.get(adapter)).contains("joins " + joint.where());
@@ -257,7 +256,9 @@ class WordsProperties {
     Set<String> listed = new LinkedHashSet<>();
     for (SlotPart each : ToldOnceMore.slotParts(p)) {
       // names of the jumble repeat, so that a name is held against all parts of that name
-      if (Pattern.compile("[ :,]" + each.part().name() + "[ .,]").matcher(reason).find()) {
+      if (Pattern.compile("[ :,]" + each.part().name() + "[ .,]")
+          .matcher(reason)
+          .find()) {
         listed.add(each.part().name());
       }
     }
@@ -326,7 +327,8 @@ class WordsProperties {
     for (Proposal p : some(seed)) {
       assertThat(p.findings())
           .extracting(Finding::reason)
-          .noneMatch(reason -> reason.contains("no part of the catalogue") || reason.contains("no part between"))
+          .noneMatch(reason ->
+              reason.contains("no part of the catalogue") || reason.contains("no part between"))
           .allMatch(reason -> !reason.isBlank() && reason.endsWith("."));
     }
   }
@@ -335,13 +337,11 @@ class WordsProperties {
   @Property(tries = 25)
   void no_two_elements_of_a_run_bear_one_name(@ForAll long seed) {
     for (Proposal p : some(seed)) {
-      List<String> names = p.result()
-          .fold(
-              RunResult.Delivered::shares, RunResult.Starved::before)
-          .stream()
-          .map(share -> share.name())
-          .sorted(Comparator.naturalOrder())
-          .toList();
+      List<String> names =
+          p.result().fold(RunResult.Delivered::shares, RunResult.Starved::before).stream()
+              .map(share -> share.name())
+              .sorted(Comparator.naturalOrder())
+              .toList();
       assertThat(names).doesNotHaveDuplicates();
     }
   }

@@ -54,8 +54,9 @@ final class InWords {
         .filter(part -> !part.existing())
         .map(part -> part.quantity() + " × " + part.part().id())
         .collect(Collectors.joining(", "));
-    String open =
-        best.open().stream().map(finding -> finding.rule().title()).collect(Collectors.joining(", "));
+    String open = best.open().stream()
+        .map(finding -> finding.rule().title())
+        .collect(Collectors.joining(", "));
     return arrives(best.result(), least)
         + (pieces.isEmpty() ? " Nothing to buy" : " To buy: " + pieces)
         + best.priceInWords().map(price -> "; together " + price).orElse("") + "."

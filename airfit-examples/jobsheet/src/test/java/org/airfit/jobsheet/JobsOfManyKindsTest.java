@@ -162,13 +162,15 @@ class JobsOfManyKindsTest {
     assertThat(sheet).contains("1 × H-12").doesNotContain("(there already)");
     Files.writeString(
         folder.resolve("unmarked.json"),
-        unrated.replace("\"length\": \"10 m\"", "\"length\": \"9 m\"").replaceFirst(
-            "(H-13[^}]*)\"length\": \"9 m\"", "$1\"length\": \"10 m\""));
+        unrated
+            .replace("\"length\": \"10 m\"", "\"length\": \"9 m\"")
+            .replaceFirst("(H-13[^}]*)\"length\": \"9 m\"", "$1\"length\": \"10 m\""));
     assertThat(sheet("\"catalogue.json\"", "\"unmarked.json\""))
         .contains("H-13", "(there already)")
         .contains("Still to be asked before it meets every rule: Parts are rated.")
-        .contains("It breaks no rule, but whether it meets every rule depends on what is still to be"
-            + " asked. Parts are rated: No rating is known of Hose 1/2 in, 10 m")
+        .contains(
+            "It breaks no rule, but whether it meets every rule depends on what is still to be"
+                + " asked. Parts are rated: No rating is known of Hose 1/2 in, 10 m")
         .doesNotContain("combinations that meet every rule");
   }
 
