@@ -21,8 +21,6 @@ import org.jspecify.annotations.Nullable;
  */
 record RuleLimit(String printed, double value, double other, @Nullable Unit unit) {
 
-  private static final String NUMBER = "a number such as 30 or 0.5";
-
   /** The limit that decides for an operator. */
   double deciding(RuleOperator operator) {
     return operator.deciding(value, other);

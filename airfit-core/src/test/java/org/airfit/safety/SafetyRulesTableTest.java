@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.DoubleFunction;
 import java.util.stream.Stream;
 import org.airfit.Rows;
@@ -100,7 +101,8 @@ class SafetyRulesTableTest {
   }
 
   private static boolean acts(SafetyRule rule, double at) {
-    DoubleFunction<Situation.Builder> builder = AT.get(rule.quantity().orElseThrow());
+    DoubleFunction<Situation.Builder> builder =
+        Objects.requireNonNull(AT.get(rule.quantity().orElseThrow()));
     Situation situation = builder.apply(at).militaryConstruction().build();
     return Ruling.of(rule, situation).judgement().callsForCaution();
   }
