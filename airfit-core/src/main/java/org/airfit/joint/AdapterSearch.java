@@ -41,7 +41,7 @@ final class AdapterSearch {
 
     /** Negative if this way comes first among ways of one cost and as many pieces. */
     int compareAdapters(Way other) {
-      if (this == other || before == null || other.before == null) {
+      if (before == null || other.before == null) {
         return 0;
       }
       int earlier = before.compareAdapters(other.before);
@@ -101,8 +101,8 @@ final class AdapterSearch {
 
   /** What a piece costs: the sizes it changes, and a change of standard or of family. */
   private static int cost(StandardAdapter adapter) {
-    int sizes =
-        Math.abs(StandardAdapter.place(adapter.one()) - StandardAdapter.place(adapter.other()));
+    int sizes = Math.abs(
+        StandardAdapter.size(adapter.one()).compareTo(StandardAdapter.size(adapter.other())));
     if (adapter.one() instanceof End.Threaded a && adapter.other() instanceof End.Threaded b) {
       return sizes
           + (ThreadPairs.isOfOneForm(a, b) ? 0 : OTHER_STANDARD)

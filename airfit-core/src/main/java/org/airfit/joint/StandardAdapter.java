@@ -1,6 +1,8 @@
 package org.airfit.joint;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -41,11 +43,6 @@ public final class StandardAdapter implements TwoEnded {
   /** The families with couplings, nipples, bushings and reducers of their own. */
   private static final List<ThreadFamily> FAMILIES =
       List.of(ThreadFamily.NPT, ThreadFamily.NPTF, ThreadFamily.BSPT, ThreadFamily.BSPP);
-
-  /** The sizes by number [in]; a name only, here to put hoses and tubes beside them. */
-  private static final double[] SIZE_INCHES = {
-    0.0625, 0.125, 0.25, 0.375, 0.5, 0.75, 1.0, 1.25, 1.5, 2.0, 2.5, 3.0, 3.5, 4.0
-  };
 
   private static final double[] TUBES_INCHES = {0.125, 0.15625, 0.1875, 0.25, 0.3125, 0.375, 0.5};
   private static final double[] TUBES_MILLIMETRES = {3.0, 4.0, 6.0, 8.0, 10.0, 12.0, 14.0, 16.0};
@@ -160,7 +157,7 @@ public final class StandardAdapter implements TwoEnded {
           AdapterShape.HOSE_LENGTH, new End.HoseEnd(bore), new End.HoseEnd(bore)));
       all.add(new StandardAdapter(AdapterShape.HOSE_JOINER, barb, barb));
       for (HoseBore small : bores) {
-        int steps = nearest(bore.nominal()) - nearest(small.nominal());
+        int steps = nearest(bore.nominal()).compareTo(nearest(small.nominal()));
         boolean one = StandardHose.of(bore).equals(StandardHose.of(small));
         if (!one && small.compareTo(bore) < 0 && steps <= REDUCES_FROM_HOSE) {
           all.add(
@@ -196,10 +193,10 @@ public final class StandardAdapter implements TwoEnded {
   /** Every family with both genders, in the sizes about that of a hose or tube. */
   private static void withThreads(
       List<StandardAdapter> all, AdapterShape shape, End near, Length diameter) {
-    int middle = nearest(diameter);
+    NominalThreadSize middle = nearest(diameter);
     for (ThreadFamily family : FAMILIES) {
       for (NominalThreadSize size : family.sizes()) {
-        if (Math.abs(size.ordinal() - middle) <= REDUCES_FROM_HOSE) {
+        if (Math.abs(size.compareTo(middle)) <= REDUCES_FROM_HOSE) {
           all.add(new StandardAdapter(shape, near, male(family, size)));
           all.add(new StandardAdapter(shape, near, female(family, size)));
         }
@@ -207,22 +204,18 @@ public final class StandardAdapter implements TwoEnded {
     }
   }
 
-  /** The place of the size whose number is nearest to a diameter. */
-  private static int nearest(Length diameter) {
-    int best = 0;
-    for (int i = 1; i < SIZE_INCHES.length; i++) {
-      if (Math.abs(SIZE_INCHES[i] - diameter.inches())
-          < Math.abs(SIZE_INCHES[best] - diameter.inches())) {
-        best = i;
-      }
-    }
-    return best;
+  /** The size whose number is nearest to a diameter; a name only, here to put hoses and tubes beside threads. */
+  private static NominalThreadSize nearest(Length diameter) {
+    return Arrays.stream(NominalThreadSize.values())
+        .min(Comparator.comparingDouble(
+            size -> Math.abs(Length.parse(size.label() + " in").inches() - diameter.inches())))
+        .orElseThrow();
   }
 
-  /** The place of an end's size in the row of sizes; a hose or tube stands at the size nearest to its diameter. */
-  static int place(End end) {
+  /** The size of an end; a hose or tube stands at the thread size nearest to its diameter. */
+  static NominalThreadSize size(End end) {
     if (end instanceof End.Threaded threaded) {
-      return threaded.size().ordinal();
+      return threaded.size();
     }
     if (end instanceof End.Barb barb) {
       return nearest(barb.bore().nominal());

@@ -49,8 +49,9 @@ final class JointProgram {
         cautions.addAll(joint.cautions());
       }
       cautions.addAll(chain.cautions());
-      out.println("  The adapter must be rated for the pressure and suit the place: ask its maker. Its bore narrows"
-          + " the way.");
+      out.println(
+          "  The adapter must be rated for the pressure and suit the place: ask its maker. Its bore narrows"
+              + " the way.");
     }
     if (!cautions.isEmpty()) {
       out.println();

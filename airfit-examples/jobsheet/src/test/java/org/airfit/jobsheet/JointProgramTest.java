@@ -45,7 +45,9 @@ class JointProgramTest {
   void what_goes_together_is_told_with_its_cautions_alone() {
     assertThat(run("joint", "3/8 in barb", "9.5 mm hose")).isZero();
     assertThat(told()).contains("holds with a clamp").doesNotContain("The joints with it");
-    assertThat(told()).contains("Before anyone connects this").contains("clamp it behind the ridge");
+    assertThat(told())
+        .contains("Before anyone connects this")
+        .contains("clamp it behind the ridge");
   }
 
   @Test
