@@ -108,13 +108,9 @@ enum MaterialFit {
 
   /** How the wall of a hose fits: a percussion tool gets no plastic. Other parts have none. */
   static MaterialFit ofWall(Requirement job, Part part) {
-    if (!job.isImpactTool() || !(part instanceof Part.Hose)) {
-      return SUITS;
-    }
-    return part.facts()
-        .wall()
-        .map(wall -> wall == HoseWall.PLASTIC ? OUT : SUITS)
-        .orElse(ASK);
+    return job.isImpactTool() && part instanceof Part.Hose hose
+        ? hose.conduit().wall().map(wall -> wall.isPlastic() ? OUT : SUITS).orElse(ASK)
+        : SUITS;
   }
 
   /** The materials of which a new part in a slot may be, those that depend among them. */

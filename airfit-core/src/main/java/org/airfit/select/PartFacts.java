@@ -25,7 +25,6 @@ public final class PartFacts {
   private static final Name<Lubrication> LUBRICATION = Name.of("lubrication");
   private static final Name<Temperature> COLDEST = Name.of("coldest");
   private static final Name<Temperature> HOTTEST = Name.of("hottest");
-  private static final Name<HoseWall> WALL = Name.of("wall");
   private static final Name<Boolean> STATIC_DISSIPATIVE = Name.of("static dissipative");
   private static final Name<Boolean> SLEEVE_GUARDED = Name.flag("sleeve guarded");
   private static final Name<Boolean> VENTED = Name.flag("vented");
@@ -110,16 +109,6 @@ public final class PartFacts {
    */
   public PartFacts withMaterial(Material body) {
     return with(told.with(MATERIAL, Objects.requireNonNull(body, "body")));
-  }
-
-  /**
-   * Tells what the wall of a hose is made of.
-   *
-   * @param wall the wall
-   * @return fuller facts
-   */
-  public PartFacts withWall(HoseWall wall) {
-    return with(told.with(WALL, Objects.requireNonNull(wall, "wall")));
   }
 
   /**
@@ -210,11 +199,6 @@ public final class PartFacts {
   /** {@return what its body is made of, of a hose its end fittings, if that is known} */
   public Optional<Material> material() {
     return told.find(MATERIAL);
-  }
-
-  /** {@return what the wall of the hose is made of, if that is known} */
-  public Optional<HoseWall> wall() {
-    return told.find(WALL);
   }
 
   /** {@return whether the hose is static-dissipative, if that is known} */

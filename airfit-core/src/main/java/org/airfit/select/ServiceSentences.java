@@ -42,7 +42,7 @@ final class ServiceSentences {
     Temperature coldest = PartChecks.coldest(job);
     Temperature hottest = PartChecks.hottest(job);
     String told = job.coldest().isPresent() || job.hottest().isPresent()
-        ? ", and the job names " + words(job.coldest().orElse(coldest), units) + " to "
+        ? ", and the job needs " + words(job.coldest().orElse(coldest), units) + " to "
             + words(job.hottest().orElse(hottest), units)
         : "";
     List<Part> wrong = PartChecks.breaking(a, PartChecks::isOutOfTemperature);
@@ -117,13 +117,12 @@ final class ServiceSentences {
         continue;
       }
       String body = part.facts().material().map(Material::toString).orElse(NOT_KNOWN);
-      String wall = part.facts().wall().map(HoseWall::toString).orElse(NOT_KNOWN);
       List<String> of = new ArrayList<>();
       if (MaterialFit.hasBody(part) && MaterialFit.ofBody(job, each.slot(), part) == fit) {
         of.add(each.slot() == Slot.HOSE ? "end fittings: " + body : body);
       }
       if (MaterialFit.ofWall(job, part) == fit) {
-        of.add("wall: " + wall);
+        of.add("wall: " + (fit == MaterialFit.OUT ? "plastic" : NOT_KNOWN));
       }
       told.add(part.name() + " (" + String.join(", ", of) + ")");
     }

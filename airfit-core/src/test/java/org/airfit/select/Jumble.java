@@ -8,6 +8,7 @@ import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.joint.End;
 import org.airfit.line.Conduit;
+import org.airfit.line.Wall;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.HoseBore;
@@ -107,18 +108,21 @@ final class Jumble {
 
   private PartFacts hoseFacts() {
     PartFacts facts = facts();
-    facts = often() ? facts.withWall(rarely() ? HoseWall.PLASTIC : HoseWall.RUBBER) : facts;
     return often() ? facts.withStaticDissipative(!rarely()) : facts;
   }
 
   private Part.Hose hose() {
     double bore = one(6.0, 9.5, 9.5, 12.7);
-    return new Part.Hose(
+    return walled(new Part.Hose(
         hoseFacts(),
         HoseBore.of(Length.ofMillimetres(bore)),
         conduit(bore, one(5.0, 10.0, 10.0, 20.0), one(0.0, 1.5)),
         often() ? End.parse("3/8 NPT male") : end(),
-        often() ? End.parse("3/8 NPT male") : end());
+        often() ? End.parse("3/8 NPT male") : end()));
+  }
+
+  private Part.Hose walled(Part.Hose hose) {
+    return often() ? Shelf.of(rarely() ? Wall.SMOOTH_PLASTIC : Wall.SMOOTH_RUBBER_HOSE, hose) : hose;
   }
 
   private Part.Adapter adapter() {
@@ -132,7 +136,7 @@ final class Jumble {
       parts.add(new Part.Plug(facts(), "finch", End.parse("3/8 NPT female")));
       parts.add(new Part.Plug(facts(), "finch", End.parse("1/4 NPT male")));
       parts.add(Shelf.socket(facts(), "finch", "3/8 NPT female", one(6.0, 9.0)));
-      parts.add(Shelf.hose(hoseFacts(), one(9.5, 12.7), 10.0));
+      parts.add(walled(Shelf.hose(hoseFacts(), one(9.5, 12.7), 10.0)));
     }
     for (int i = random.nextInt(4); i >= -1; i--) {
       parts.add(socket());

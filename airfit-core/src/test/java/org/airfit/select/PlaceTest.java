@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.airfit.joint.End;
 import org.airfit.line.Conduit;
+import org.airfit.line.Wall;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
@@ -28,11 +28,20 @@ class PlaceTest {
   /** Couplings of one material, a hose and a nipple at the outlet. */
   private static Proposal best(
       Requirement.Builder job, Material couplings, PartFacts hose, PartFacts nipple) {
+    return best(job, couplings, Shelf.hose(hose, 9.5, 10.0), nipple);
+  }
+
+  private static Part.Hose rubber() {
+    return Shelf.of(Wall.SMOOTH_RUBBER_HOSE, Shelf.hose(of("hose", Material.STEEL), 9.5, 10.0));
+  }
+
+  private static Proposal best(
+      Requirement.Builder job, Material couplings, Part.Hose hose, PartFacts nipple) {
     List<Part> parts = new ArrayList<>(List.of(
         Shelf.socket(of("socket", couplings), "finch", "3/8 NPT female", 9.0),
         Shelf.plug(of("hose plug", couplings), "finch", "3/8 NPT female"),
         Shelf.plug(of("tool plug", couplings), "finch", "1/4 NPT male"),
-        Shelf.hose(hose, 9.5, 10.0)));
+        hose));
     parts.add(new Part.Adapter(
         nipple,
         End.parse("1/2 NPT male"),
@@ -211,37 +220,41 @@ class PlaceTest {
   @Test
   void percussion_tools_get_no_plastic() {
     Requirement.Builder job = Shelf.job().impactTool();
-    PartFacts rubber = of("hose", Material.STEEL).withWall(HoseWall.RUBBER);
     PartFacts steel = of("nipple", Material.STEEL);
-    assertThat(material(job, Material.STEEL, rubber, steel).outcome()).isEqualTo(RuleOutcome.MET);
-    assertThat(material(job, Material.PLASTIC, rubber, steel).reason())
+    assertThat(material(best(job, Material.STEEL, rubber(), steel)).outcome())
+        .isEqualTo(RuleOutcome.MET);
+    assertThat(material(best(job, Material.PLASTIC, rubber(), steel)).reason())
         .contains("part socket (plastic)", "on a percussion tool");
-    assertThat(material(job, Material.STEEL, rubber, of("nipple", Material.PLASTIC))
+    assertThat(material(best(job, Material.STEEL, rubber(), of("nipple", Material.PLASTIC)))
             .reason())
         .startsWith("Not suited indoors on a percussion tool: part nipple (plastic).");
-    Finding plasticHose = material(job, Material.STEEL, rubber.withWall(HoseWall.PLASTIC), steel);
+    Finding plasticHose = material(
+        best(job, Material.STEEL, Shelf.of(Wall.SMOOTH_PLASTIC, rubber()), steel));
     assertThat(plasticHose.outcome()).isEqualTo(RuleOutcome.UNMET);
     assertThat(plasticHose.reason())
         .contains("part hose (wall: plastic)", "The wall of the hose must not be of plastic.");
     Finding untold = material(job, Material.STEEL, of("hose", Material.STEEL), steel);
     assertThat(untold.outcome()).isEqualTo(RuleOutcome.OPEN);
     assertThat(untold.reason()).contains("part hose (wall: not known)");
-    assertThat(rubber.wall()).isEqualTo(Optional.of(HoseWall.RUBBER));
+  }
+
+  private static Finding material(Proposal proposal) {
+    return finding(proposal, Rule.MATERIAL_SUITS);
   }
 
   @Test
   void no_coupling_sits_straight_on_a_percussion_tool() {
-    PartFacts hose = of("hose", Material.STEEL).withWall(HoseWall.RUBBER);
     PartFacts nipple = of("nipple", Material.STEEL);
-    Proposal straight = best(Shelf.job().impactTool(), Material.STEEL, hose, nipple);
+    Proposal straight = best(Shelf.job().impactTool(), Material.STEEL, rubber(), nipple);
     assertThat(straight.open()).extracting(Finding::rule).containsExactly(Rule.WHIP_HOSE);
     assertThat(finding(straight, Rule.WHIP_HOSE).reason())
         .contains("part tool plug would sit on a percussion tool")
         .contains("a short whip hose must go between");
-    Proposal whipped = best(Shelf.job().impactTool().whipHose(), Material.STEEL, hose, nipple);
+    Proposal whipped =
+        best(Shelf.job().impactTool().whipHose(), Material.STEEL, rubber(), nipple);
     assertThat(finding(whipped, Rule.WHIP_HOSE).outcome()).isEqualTo(RuleOutcome.MET);
     assertThat(whipped.requirement().hasWhipHose()).isTrue();
-    assertThat(finding(best(Shelf.job(), Material.STEEL, hose, nipple), Rule.WHIP_HOSE)
+    assertThat(finding(best(Shelf.job(), Material.STEEL, rubber(), nipple), Rule.WHIP_HOSE)
             .outcome())
         .isEqualTo(RuleOutcome.DOES_NOT_APPLY);
   }

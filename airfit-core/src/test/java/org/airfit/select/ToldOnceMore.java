@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.airfit.joint.End;
 import org.airfit.joint.Mating;
+import org.airfit.line.Wall;
 import org.airfit.quantity.Temperature;
 
 /**
@@ -80,8 +81,9 @@ final class ToldOnceMore {
       body = any.size() == 1 ? any.iterator().next() : isNewCoupling ? '-' : '?';
     }
     char wall = '+';
-    if (job.isImpactTool() && part instanceof Part.Hose) {
-      wall = part.facts().wall().map(of -> of == HoseWall.RUBBER ? '+' : '-').orElse('?');
+    if (job.isImpactTool() && part instanceof Part.Hose hose) {
+      Optional<Wall> of = hose.conduit().wall();
+      wall = of.isEmpty() ? '?' : of.get() == Wall.SMOOTH_PLASTIC ? '-' : '+';
     }
     return body == '-' || wall == '-' ? '-' : body == '?' || wall == '?' ? '?' : '+';
   }

@@ -106,7 +106,6 @@ class ValuesTest {
         plain.withLubrication(Lubrication.DRY),
         plain.withTemperatures(FROST, WARM),
         plain.withSleeveGuarded(),
-        plain.withWall(HoseWall.RUBBER),
         plain.withStaticDissipative(true),
         plain.withStaticDissipative(false),
         plain.withVent(),
@@ -219,12 +218,6 @@ class ValuesTest {
     assertThat(Material.parse(material.toString())).isEqualTo(material);
     assertThat(Material.parse("  " + material.toString().toUpperCase(Locale.ROOT)))
         .isEqualTo(material);
-  }
-
-  @ParameterizedTest
-  @EnumSource
-  void the_wall_of_a_hose_reads_its_label(HoseWall wall) {
-    assertThat(HoseWall.parse(wall.toString())).isEqualTo(wall);
   }
 
   @ParameterizedTest

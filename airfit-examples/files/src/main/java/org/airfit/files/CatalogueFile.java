@@ -14,7 +14,6 @@ import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Money;
 import org.airfit.quantity.Temperature;
 import org.airfit.select.Catalogue;
-import org.airfit.select.HoseWall;
 import org.airfit.select.Lubrication;
 import org.airfit.select.Material;
 import org.airfit.select.Part;
@@ -99,10 +98,6 @@ public final class CatalogueFile {
     HoseBore named =
         item.field("hose", "the bore it is named by, such as \"3/8 in\"").as(HoseBore::parse);
     PartFacts told = facts;
-    Optional<Field> wall = item.find("wall");
-    if (wall.isPresent()) {
-      told = told.withWall(wall.get().oneOf(List.of(HoseWall.values()), HoseWall::toString));
-    }
     Optional<Field> dissipates = item.find("staticDissipative");
     if (dissipates.isPresent()) {
       told = told.withStaticDissipative(dissipates.get().yes());

@@ -282,7 +282,7 @@ class MainTest {
     assertThat(runChanged()).isZero();
     assertThat(printed())
         .contains("does not take no such profile")
-        .contains("The job needs -10 °C to 50 °C");
+        .contains("the job needs -10 °C to 50 °C");
     assertThat(Files.readString(page())).contains("two notches");
   }
 

@@ -5,6 +5,7 @@ import java.util.Set;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.joint.End;
 import org.airfit.line.Conduit;
+import org.airfit.line.Wall;
 import org.airfit.measure.PartSpread;
 import org.airfit.plug.Dimension;
 import org.airfit.plug.PlugProfile;
@@ -15,7 +16,6 @@ import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.select.Catalogue;
-import org.airfit.select.HoseWall;
 import org.airfit.select.Lubrication;
 import org.airfit.select.Material;
 import org.airfit.select.Part;
@@ -131,10 +131,11 @@ public final class Boatyard {
             Length.ofMillimetres(boreMillimetres),
             Length.ofMetres(10.0),
             Length.ofMillimetres(0.01))
-        .withFittings(fittings);
+        .withFittings(fittings)
+        .withWall(Wall.SMOOTH_RUBBER_HOSE);
     End end = End.parse("3/8 NPT male");
     return new Part.Hose(
-        facts.withMaterial(Material.BRASS).withWall(HoseWall.RUBBER),
+        facts.withMaterial(Material.BRASS),
         HoseBore.parse(bore),
         conduit,
         end,
