@@ -104,8 +104,7 @@ final class InWords {
     List<Caution> now = sheet.now().map(RunResult::cautions).orElse(List.of());
     Optional<Proposal> proposal = sheet.selection().flatMap(InWords::shown);
     List<Caution> parts = proposal.map(Proposal::cautions).orElse(List.of());
-    List<Caution> with =
-        proposal.map(Proposal::result).map(RunResult::cautions).orElse(List.of());
+    List<Caution> with = proposal.map(Proposal::result).map(RunResult::cautions).orElse(List.of());
 
     Set<Caution> all = new LinkedHashSet<>();
     all.add(SafetyRules.usFederal().reminder(DEPRESSURISE));
