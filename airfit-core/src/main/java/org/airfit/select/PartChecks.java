@@ -85,7 +85,8 @@ final class PartChecks {
     return job.cleaningDeadEnd()
         .map(deadEnd -> Situation.describe().cleaning(deadEnd).build())
         .map(situation -> job.rules().rulings(situation).stream()
-            .filter(ruling -> ruling.rule().quantity().filter("cleaning pressure"::equals).isPresent())
+            .filter(ruling ->
+                ruling.rule().quantity().filter("cleaning pressure"::equals).isPresent())
             .filter(ruling -> ruling.judgement() != Judgement.DOES_NOT_APPLY)
             .toList())
         .orElse(List.of());

@@ -242,8 +242,7 @@ public final class Proposal implements Worked {
       situation.lubricatedLine();
     }
     requirement().cleaningDeadEnd().ifPresent(situation::cleaning);
-    List<Caution> cautions =
-        new ArrayList<>(requirement().rules().cautions(situation.build()));
+    List<Caution> cautions = new ArrayList<>(requirement().rules().cautions(situation.build()));
     Caution deference = cautions.remove(cautions.size() - 1);
     ifRegulatorFails().ifPresent(cautions::add);
     cautions.addAll(result().cautions());

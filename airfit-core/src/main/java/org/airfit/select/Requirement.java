@@ -102,8 +102,9 @@ public final class Requirement {
       range = range.regulated();
     }
     if (!range.isWhole()) {
-      throw new IllegalArgumentException("highest pressure in front of the regulator must be told,"
-          + " was missing; say highest(…), or regulated(…) with what its maker tells of a failed one");
+      throw new IllegalArgumentException(
+          "highest pressure in front of the regulator must be told,"
+              + " was missing; say highest(…), or regulated(…) with what its maker tells of a failed one");
     }
     return range;
   }

@@ -63,8 +63,8 @@ final class InWords {
         .flatMap(InWords::shown)
         .ifPresent(proposal -> proposal
             .metWhileRegulated()
-            .forEach(finding -> lines.add(
-                new Answer("Regulator", capital(finding.outcome().toString()) + ". " + finding.reason()))));
+            .forEach(finding -> lines.add(new Answer(
+                "Regulator", capital(finding.outcome().toString()) + ". " + finding.reason()))));
     return lines;
   }
 
@@ -106,8 +106,7 @@ final class InWords {
     List<Caution> now = sheet.now().map(RunResult::cautions).orElse(List.of());
     Optional<Proposal> proposal = sheet.selection().flatMap(InWords::shown);
     List<Caution> parts = proposal.map(Proposal::cautions).orElse(List.of());
-    List<Caution> with =
-        proposal.map(Proposal::result).map(RunResult::cautions).orElse(List.of());
+    List<Caution> with = proposal.map(Proposal::result).map(RunResult::cautions).orElse(List.of());
 
     Set<Caution> all = new LinkedHashSet<>();
     all.add(SafetyRules.usFederal().reminder(DEPRESSURISE));
