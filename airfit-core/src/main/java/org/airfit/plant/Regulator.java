@@ -34,10 +34,7 @@ import org.airfit.working.Working;
  *     was not told
  */
 public record Regulator(
-    AirState still,
-    FreeAirFlow flow,
-    AbsolutePressure pressure,
-    Optional<AbsolutePressure> inFront)
+    AirState still, FreeAirFlow flow, AbsolutePressure pressure, Optional<AbsolutePressure> inFront)
     implements Supply {
 
   private static final Source SOURCE =
@@ -76,8 +73,8 @@ public record Regulator(
         .filter(highest -> highest.compareTo(still.pressure()) < 0)
         .isPresent()) {
       throw new IllegalArgumentException(
-          "pressure in front of a regulator must be at least what it is set to, "
-              + still.pressure() + ", was " + inFront.get());
+          "pressure in front of a regulator must be at least what it is set to, " + still.pressure()
+              + ", was " + inFront.get());
     }
     if (!(flow.cubicMetresPerSecond() > 0.0)) {
       throw new IllegalArgumentException(
@@ -128,7 +125,7 @@ public record Regulator(
   public Working working(MassFlow wanted, UnitSystem units) {
     double massFlow = Objects.requireNonNull(wanted, "wanted").kilogramsPerSecond();
     double p = pascals(massFlow);
-    Working.Builder working = Working.titled("Pressure behind the regulator", units);
+    Working.Builder working = Working.titled("Pressure of the air behind the regulator", units);
     if (Double.isNaN(p)) {
       return working
           .answer("At " + wanted.format(units.massFlowUnit()) + " nothing would be left of the "

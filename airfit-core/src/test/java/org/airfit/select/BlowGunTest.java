@@ -63,16 +63,16 @@ class BlowGunTest {
   /** A rule of the works that a job names holds, whatever the federal ones allow. */
   @Test
   void a_rule_of_ones_own_decides() {
-    SafetyRules own = SafetyRules.parse(
+    SafetyRules own = SafetyRules.ofTable(
         "jurisdiction,citation,text,quantity,operator,limit,unit,source,basis\n"
             + "The yard,rule 7,no more than 20 psi at a gun,cleaning pressure,<=,20,psi,notice,read\n");
     Requirement.Builder job = Shelf.job()
         .blowGun(GaugePressure.ofPsi(25))
         .rules(SafetyRules.usFederal().with(own));
     assertThat(cleaning(job).outcome()).isEqualTo(RuleOutcome.UNMET);
-    assertThat(cleaning(job).reason()).contains("rule 7: not allowed, 25 psig against at most 20 psig");
-    assertThat(cleaning(job.blowGun(GaugePressure.ofPsi(20))).outcome())
-        .isEqualTo(RuleOutcome.MET);
+    assertThat(cleaning(job).reason())
+        .contains("rule 7: not allowed, 25 psig against at most 20 psig");
+    assertThat(cleaning(job.blowGun(GaugePressure.ofPsi(20))).outcome()).isEqualTo(RuleOutcome.MET);
   }
 
   @Test
