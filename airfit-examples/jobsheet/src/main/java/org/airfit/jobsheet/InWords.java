@@ -67,9 +67,13 @@ final class InWords {
     String open = best.open().stream()
         .map(finding -> finding.rule().title())
         .collect(Collectors.joining(", "));
+    String regulated = best.metWhileRegulated().stream()
+        .map(finding -> " " + finding.rule().title() + ": " + finding.outcome() + ".")
+        .collect(Collectors.joining());
     return arrives(best.result(), least)
         + (pieces.isEmpty() ? " Nothing to buy" : " To buy: " + pieces)
         + best.priceInWords().map(price -> "; together " + price).orElse("") + "."
+        + regulated
         + (open.isEmpty() ? "" : " Still to be asked before it meets every rule: " + open + ".");
   }
 
