@@ -3,14 +3,14 @@ package org.airfit.drawing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
-import java.util.stream.Stream;
+import java.util.function.Supplier;
 import org.airfit.measure.Instrument;
 import org.airfit.measure.PartSpread;
 import org.airfit.plug.DemoProfiles;
@@ -101,52 +101,48 @@ class DrawingRegressionTest {
             heron("vee").grooveForm(GrooveForm.VEE).build()));
   }
 
-  private static Map<String, String> drawn() {
-    Map<String, String> drawn = new TreeMap<>();
+  /** Each picture is drawn inside its test, not before it. */
+  private static final Map<String, Supplier<String>> PICTURES = new TreeMap<>();
+
+  static {
     for (String size : List.of("1/16", "1/4", "1", "2")) {
       NominalThreadSize thread = NominalThreadSize.parse(size);
       String name = size.replace('/', '-');
-      drawn.put("npt-" + name, ThreadDrawing.of(NptThread.of(thread)).svg());
-      drawn.put("r-" + name, ThreadDrawing.of(BsptThread.of(thread)).svg());
+      PICTURES.put("npt-" + name, () -> ThreadDrawing.of(NptThread.of(thread)).svg());
+      PICTURES.put("r-" + name, () -> ThreadDrawing.of(BsptThread.of(thread)).svg());
     }
     for (PlugProfile profile : BIRDS.profiles()) {
-      drawn.put("plug-" + profile.id(), PlugDrawing.of(profile).svg());
+      PICTURES.put("plug-" + profile.id(), () -> PlugDrawing.of(profile).svg());
     }
     for (PlugSheet.Paper paper : PlugSheet.Paper.values()) {
-      drawn.put(
-          "sheet-" + paper.name().toLowerCase(java.util.Locale.ROOT),
-          String.join("\n", PlugSheet.of(BIRDS, paper).pages()));
+      PICTURES.put(
+          "sheet-" + paper.name().toLowerCase(Locale.ROOT),
+          () -> String.join("\n", PlugSheet.of(BIRDS, paper).pages()));
     }
-    drawn.put("sheet-odd", PlugSheet.of(odd(), PlugSheet.Paper.A4).html());
+    PICTURES.put("sheet-odd", () -> PlugSheet.of(odd(), PlugSheet.Paper.A4).html());
     for (double above : new double[] {0.0, 0.04, -0.3}) {
-      drawn.put("overlay-plover" + above, ReadingOverlay.of(plover(above)).svg());
+      PICTURES.put(
+          "overlay-plover" + above, () -> ReadingOverlay.of(plover(above)).svg());
     }
-    drawn.put(
+    PICTURES.put(
         "overlay-doubt",
-        ReadingOverlay.of(answer(Map.of(
+        () -> ReadingOverlay.of(answer(Map.of(
                 Dimension.TIP_DIAMETER, 18.77,
                 Dimension.COLLAR_DIAMETER, 23.85,
                 Dimension.TIP_LENGTH, 21.05)))
             .svg());
-    drawn.put(
+    PICTURES.put(
         "overlay-stranger",
-        ReadingOverlay.of(answer(Map.of(
+        () -> ReadingOverlay.of(answer(Map.of(
                 Dimension.TIP_DIAMETER, 40.0,
                 Dimension.COLLAR_DIAMETER, 46.0,
                 Dimension.TIP_LENGTH, 21.0,
                 Dimension.GROOVE_WIDTH, 2.0)))
             .svg());
-    return drawn;
   }
 
-  static Stream<Map.Entry<String, String>> pictures() throws IOException {
-    Map<String, String> drawn = drawn();
-    if (Boolean.getBoolean("pictures.renew")) {
-      for (Map.Entry<String, String> picture : drawn.entrySet()) {
-        Files.writeString(file(picture.getKey()), picture.getValue());
-      }
-    }
-    return new ArrayList<>(drawn.entrySet()).stream();
+  static Set<String> pictures() {
+    return PICTURES.keySet();
   }
 
   private static Path file(String name) {
@@ -155,11 +151,11 @@ class DrawingRegressionTest {
 
   @ParameterizedTest
   @MethodSource("pictures")
-  void a_picture_is_the_one_that_was_looked_at(Map.Entry<String, String> picture) {
-    try {
-      assertThat(picture.getValue()).isEqualTo(Files.readString(file(picture.getKey())));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+  void a_picture_is_the_one_that_was_looked_at(String name) throws IOException {
+    String drawn = PICTURES.get(name).get();
+    if (Boolean.getBoolean("pictures.renew")) {
+      Files.writeString(file(name), drawn);
     }
+    assertThat(drawn).isEqualTo(Files.readString(file(name)));
   }
 }
