@@ -30,11 +30,14 @@ import org.airfit.flow.Orifice;
 import org.airfit.flow.OrificeEdge;
 import org.airfit.flow.PartsInParallel;
 import org.airfit.flow.PartsInSeries;
+import org.airfit.joint.AdapterShape;
+import org.airfit.joint.Chain;
 import org.airfit.joint.End;
 import org.airfit.joint.Engagement;
 import org.airfit.joint.HoseBend;
 import org.airfit.joint.HoseRules;
 import org.airfit.joint.Mating;
+import org.airfit.joint.StandardAdapter;
 import org.airfit.joint.Tube;
 import org.airfit.line.BoreStep;
 import org.airfit.line.Conduit;
@@ -180,6 +183,8 @@ class DocumentsTest {
     End sameNipple = End.parse("1/4 MNPT");
     End maleByItsLetter = End.parse("R 1/4");
     End barb = End.parse("3/8 in barb");
+    End pushIn = End.parse("8 mm push-in");
+    assertThat(pushIn).isEqualTo(new End.PushIn(Length.parse("8 mm")));
     Optional<String> remark = End.remarkOn("3-8 NPT male");
     assertThat(sameNipple).isEqualTo(nipple);
     assertThat(maleByItsLetter).hasToString("R 1/4 male");
@@ -426,6 +431,16 @@ class DocumentsTest {
     Mating mating = Mating.of(End.parse("1/2 NPT male"), End.parse("G 1/2 female"));
     assertThat(mating.verdict().isSound()).isFalse();
     assertThat(mating.inWords()).contains("1/2 NPT male", "G 1/2 female");
+  }
+
+  @Test
+  void what_goes_between_two_sizes_is_the_reducer_of_the_guide() {
+    Mating sizes = Mating.of(End.parse("1/2 NPT male"), End.parse("1/4 NPT female"));
+    List<StandardAdapter> between = sizes.between();
+    Chain<StandardAdapter> standard = Chain.between(sizes.one(), sizes.other());
+    assertThat(between).extracting(StandardAdapter::shape).containsExactly(AdapterShape.REDUCER);
+    assertThat(standard.adapters()).isEqualTo(between);
+    assertThat(standard.matings()).hasSize(2);
   }
 
   @Test

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.airfit.internal.Digits;
@@ -117,7 +119,10 @@ public sealed interface NetworkResult extends Worked {
 
     @Override
     public List<Caution> cautions() {
-      return List.of(Caution.MORE_SUPPLY_PRESSURE);
+      Set<Caution> all = new LinkedHashSet<>();
+      all.add(Caution.MORE_SUPPLY_PRESSURE);
+      values.branches.forEach(branch -> all.addAll(branch.cautions()));
+      return List.copyOf(all);
     }
 
     /**

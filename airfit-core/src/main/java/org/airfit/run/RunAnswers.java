@@ -1,8 +1,10 @@
 package org.airfit.run;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowElement;
 import org.airfit.plant.Supply;
@@ -62,7 +64,8 @@ final class RunAnswers {
           path.still().pressure(),
           MassFlow.ofKilogramsPerSecond(most),
           List.of(),
-          new SupplyWorking(supply, demand));
+          new SupplyWorking(supply, demand),
+          cautions(path));
     }
     Pass pass = path.pass(flow);
     int stop = pass.firstBelow(least);
@@ -80,7 +83,8 @@ final class RunAnswers {
         inlet.pressure(),
         intoTheOpen(path, demand, pass, stop),
         shares(path, demand, pass, stop, -1),
-        element.explain(demand, inlet).working());
+        element.explain(demand, inlet).working(),
+        cautions(path));
   }
 
   /**
@@ -109,18 +113,24 @@ final class RunAnswers {
         to,
         path.atmosphere(),
         shares(path, demand, pass, path.elements().size(), choking),
-        cautions(from, to, path.atmosphere()),
+        cautions(path, from, to),
         Optional.empty());
   }
 
   /** The gauge pressure is what there is to lose. */
-  private static List<Caution> cautions(
-      AbsolutePressure from, AbsolutePressure to, AbsolutePressure atmosphere) {
+  private static List<Caution> cautions(RunPath path, AbsolutePressure from, AbsolutePressure to) {
     double lost = from.pascals() - to.pascals();
-    double toLose = from.pascals() - atmosphere.pascals();
-    return lost > BUDGET_SHARE * toLose
-        ? List.of(Caution.MORE_SUPPLY_PRESSURE, BUDGET)
-        : List.of(Caution.MORE_SUPPLY_PRESSURE);
+    double toLose = from.pascals() - path.atmosphere().pascals();
+    return lost > BUDGET_SHARE * toLose ? cautions(path, BUDGET) : cautions(path);
+  }
+
+  /** Those of every run, those given, and those of what its lines are made of, each once. */
+  private static List<Caution> cautions(RunPath path, Caution... more) {
+    Set<Caution> all = new LinkedHashSet<>();
+    all.add(Caution.MORE_SUPPLY_PRESSURE);
+    all.addAll(List.of(more));
+    path.elements().forEach(element -> all.addAll(element.cautions()));
+    return List.copyOf(all);
   }
 
   /** What the first elements lose. */

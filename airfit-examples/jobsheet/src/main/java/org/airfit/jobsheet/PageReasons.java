@@ -199,6 +199,7 @@ final class PageReasons {
       out.append(
           switch (finding.outcome()) {
             case MET -> "met";
+            case MET_WHILE_REGULATED -> finding.outcome().toString();
             case UNMET -> "not met";
             case OPEN -> "ask";
             case DOES_NOT_APPLY -> "";

@@ -33,6 +33,9 @@ public final class TextSheet {
    * @return lines, the working last
    */
   public static String of(JobSheet sheet) {
+    if (sheet.refusal().isPresent()) {
+      return RefusalSheet.text(sheet.refusal().get());
+    }
     TextSheet text = new TextSheet();
     text.head(sheet);
     text.inShort(sheet);
