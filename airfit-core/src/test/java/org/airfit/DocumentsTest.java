@@ -91,6 +91,12 @@ import org.airfit.run.Sensitivity;
 import org.airfit.run.Sizing;
 import org.airfit.run.SupplyNeeded;
 import org.airfit.run.ToolDemand;
+import org.airfit.safety.Caution;
+import org.airfit.safety.Judgement;
+import org.airfit.safety.Ruling;
+import org.airfit.safety.SafetyRule;
+import org.airfit.safety.SafetyRules;
+import org.airfit.safety.Situation;
 import org.airfit.source.Source;
 import org.airfit.thread.BsptThread;
 import org.airfit.thread.Limits;
@@ -325,6 +331,32 @@ class DocumentsTest {
     assertThat(warm.resistanceLeft()).isCloseTo(rubbed.resistanceLeft(), within(1.0e-9));
     assertThat(sharp).isBetween(0.7, 0.84);
     assertThat(fromColebrook).isEqualTo(0.0135);
+  }
+
+  @Test
+  void the_rules_of_the_guide_forbid_thirty_psi() {
+    SafetyRules rules = SafetyRules.bundled().in("US-CA");
+    Situation gun = Situation.describe().cleaning(GaugePressure.parse("30 psig")).build();
+    Ruling construction = Ruling.of(rules.rule("29 CFR 1926.302(b)(4)"), gun);
+    String notAllowed = construction.reason();
+    List<Caution> cautions = rules.cautions(gun);
+    assertThat(construction.judgement()).isEqualTo(Judgement.NOT_ALLOWED);
+    assertThat(notAllowed).isEqualTo("30 psig against less than 30 psig.");
+    assertThat(cautions)
+        .extracting(Caution::title)
+        .contains("Cleaning pressure (construction)", "Before anyone connects this");
+  }
+
+  /** The table of the rules file stands in the document, word for word. */
+  @Test
+  void the_example_of_the_rules_file_is_read() throws IOException {
+    String table = Pattern.compile("(?m)^ {4}")
+        .matcher(read("docs/rules-file.md").split("An example:\n\n", 2)[1])
+        .replaceAll("");
+    SafetyRule rule = SafetyRules.ofTable(table).rules().get(0);
+    assertThat(rule.title()).isEqualTo("rule 7");
+    assertThat(rule.limit()).contains("25 psig");
+    assertThat(rule.operator()).contains("<=");
   }
 
   @Test

@@ -37,6 +37,8 @@ import org.airfit.quantity.FrictionFactor;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Temperature;
+import org.airfit.safety.SafetyRule;
+import org.airfit.safety.SafetyRules;
 import org.airfit.safety.Situation;
 import org.jspecify.annotations.Nullable;
 
@@ -268,6 +270,9 @@ final class Samples {
     }
     if (type == Situation.class) {
       return List.of(Situation.describe().build());
+    }
+    if (type == SafetyRule.class) {
+      return List.copyOf(SafetyRules.usFederal().rules());
     }
     if (type == FrictionFactor.class) {
       return List.of(FrictionFactor.ofDarcy(0.02));

@@ -152,7 +152,7 @@ public record ControlValve(ValveCoefficient coefficient, double pressureRatioFac
   public Working working(AirState inlet, AbsolutePressure outlet, UnitSystem units) {
     double x = Math.min(x(inlet, outlet), pressureRatioFactor);
     Working.Builder working = Working.titled(
-            "Flow through a valve of "
+            "Flow of air through a valve of "
                 + units.either(
                     coefficient.kv() + " Kv", Digits.significant(coefficient.cv(), 6) + " Cv"),
             units)

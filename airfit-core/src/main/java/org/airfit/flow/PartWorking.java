@@ -77,7 +77,7 @@ final class PartWorking {
   private PartWorking() {}
 
   private static Working choked(FlowCoefficients part, AirState inlet, UnitSystem units) {
-    return Working.titled("Largest flow it lets through", units)
+    return Working.titled("Largest flow of air it lets through", units)
         .given(CONDUCTANCE, part.conductance().cubicMetresPerSecondPascal(), 7)
         .given(REFERENCE_DENSITY, ReferenceState.ANR.density().kilogramsPerCubicMetre(), 4)
         .given(INLET, inlet.pressure().pascals(), 7)
@@ -108,7 +108,7 @@ final class PartWorking {
       FlowRegime regime,
       MassFlow flow,
       UnitSystem units) {
-    String title = "Flow through a part of " + part;
+    String title = "Flow of air through a part of " + part;
     return switch (regime) {
       case CHOKED ->
         titled(title, part, inlet, units)
@@ -139,7 +139,7 @@ final class PartWorking {
   /** The drop of a flow that passes. */
   static Working passes(
       FlowCoefficients part, AirState inlet, MassFlow flow, PressureDrop drop, UnitSystem units) {
-    return titled("Pressure behind a part of " + part, part, inlet, units)
+    return titled("Pressure of the air behind a part of " + part, part, inlet, units)
         .given(INLET, inlet.pressure().pascals(), 7)
         .given(CRACKING, part.crackingPressure().pascals(), 6)
         .given(B, part.criticalPressureRatio(), 6)
@@ -152,7 +152,7 @@ final class PartWorking {
 
   /** A flow that does not pass. */
   static Working chokes(FlowCoefficients part, AirState inlet, MassFlow flow, UnitSystem units) {
-    return titled("A part of " + part + " chokes", part, inlet, units)
+    return titled("The air in a part of " + part + " chokes", part, inlet, units)
         .note("The flow asked for, "
             + ValueKind.MASS_FLOW.format(flow.kilogramsPerSecond(), 6, units)
             + ", is more than that.")

@@ -25,7 +25,7 @@ public final class Table {
    */
   public static List<Row> read(Class<?> beside, String file) {
     try (InputStream in = Objects.requireNonNull(beside.getResourceAsStream(file), file)) {
-      return parse(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+      return of(new String(in.readAllBytes(), StandardCharsets.UTF_8));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -38,7 +38,7 @@ public final class Table {
    * @return its rows
    * @throws IllegalArgumentException if it has no heading, a column twice, a row of another width or an open quote
    */
-  public static List<Row> parse(String text) {
+  public static List<Row> of(String text) {
     List<List<String>> lines = lines(text.startsWith("\uFEFF") ? text.substring(1) : text);
     if (lines.isEmpty() || isBlank(lines.get(0))) {
       throw new IllegalArgumentException("table must begin with a heading, was empty");

@@ -183,7 +183,7 @@ public sealed interface NetworkResult extends Worked {
 
     @Override
     public Working working(UnitSystem units) {
-      Working.Builder working = Working.titled("Steady flow in the network", units)
+      Working.Builder working = Working.titled("Steady flow of air in the network", units)
           .note("Flows and pressures were found together by Newton's method in " + values.iterations
               + " steps; mass is out of balance by " + Digits.significant(values.imbalance, 2)
               + " of the whole flow. They are checked branch by branch and node by node.");
@@ -321,7 +321,7 @@ public sealed interface NetworkResult extends Worked {
 
     @Override
     public Working working(UnitSystem units) {
-      return Working.titled("No steady flow in the network", units)
+      return Working.titled("No steady flow of air in the network", units)
           .answer(reason)
           .build();
     }

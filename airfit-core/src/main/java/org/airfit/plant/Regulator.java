@@ -128,7 +128,7 @@ public record Regulator(
   public Working working(MassFlow wanted, UnitSystem units) {
     double massFlow = Objects.requireNonNull(wanted, "wanted").kilogramsPerSecond();
     double p = pascals(massFlow);
-    Working.Builder working = Working.titled("Pressure behind the regulator", units);
+    Working.Builder working = Working.titled("Pressure of the air behind the regulator", units);
     if (Double.isNaN(p)) {
       return working
           .answer("At " + wanted.format(units.massFlowUnit()) + " nothing would be left of the "

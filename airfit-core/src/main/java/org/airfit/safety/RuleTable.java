@@ -58,7 +58,7 @@ final class RuleTable {
   }
 
   static List<SafetyRule> parse(String text) {
-    List<Table.Row> rows = Table.parse(text);
+    List<Table.Row> rows = Table.of(text);
     if (rows.isEmpty()) {
       throw new IllegalArgumentException("table of rules must have at least one rule, was empty");
     }

@@ -79,7 +79,7 @@ public final class SafetyRules {
    * @throws IllegalArgumentException if a cell is missing or refused; the message names row, column, what was there
    *     and what is accepted
    */
-  public static SafetyRules parse(String csv) {
+  public static SafetyRules ofTable(String csv) {
     return new SafetyRules(RuleTable.parse(Objects.requireNonNull(csv, "csv")));
   }
 

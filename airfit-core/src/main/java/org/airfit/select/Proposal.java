@@ -108,6 +108,11 @@ public final class Proposal implements Worked {
     return of(RuleOutcome.OPEN);
   }
 
+  /** {@return the findings that are met only as long as a regulator works} */
+  public List<Finding> metWhileRegulated() {
+    return of(RuleOutcome.MET_WHILE_REGULATED);
+  }
+
   private List<Finding> of(RuleOutcome outcome) {
     return findings.stream().filter(finding -> finding.outcome() == outcome).toList();
   }
@@ -212,8 +217,7 @@ public final class Proposal implements Worked {
 
   /** The warning where only a regulator keeps the tool within its maker's limit. */
   private Optional<Caution> ifRegulatorFails() {
-    return findings.stream()
-        .filter(finding -> finding.outcome() == RuleOutcome.MET_WHILE_REGULATED)
+    return metWhileRegulated().stream()
         .findFirst()
         .map(finding -> new Caution(
             "If the regulator fails",

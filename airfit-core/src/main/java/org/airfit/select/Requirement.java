@@ -627,7 +627,7 @@ public final class Requirement {
     /**
      * Tells by which safety rules to judge, where not by US federal law alone.
      *
-     * @param judging such as {@code SafetyRules.usFederal().with(SafetyRules.parse(own))}
+     * @param judging such as {@code SafetyRules.usFederal().with(SafetyRules.ofTable(own))}
      * @return this builder
      */
     public Builder rules(SafetyRules judging) {

@@ -19,7 +19,7 @@ class SafetyRulesTest {
       "jurisdiction,citation,scope,text,quantity,operator,limit,unit,when,unless,asks,source,basis\n";
 
   private static SafetyRule one(String row) {
-    List<SafetyRule> rules = SafetyRules.parse(HEADING + row).rules();
+    List<SafetyRule> rules = SafetyRules.ofTable(HEADING + row).rules();
     assertThat(rules).hasSize(1);
     return rules.get(0);
   }
@@ -34,7 +34,7 @@ class SafetyRulesTest {
 
   @Test
   void a_rule_of_ones_own_is_judged_and_cited_like_a_bundled_one() {
-    SafetyRules own = SafetyRules.parse(HEADING
+    SafetyRules own = SafetyRules.ofTable(HEADING
         + "Tern Creek yard,rule 7,yard,\"no more than the yard allows, at a gun\",cleaning pressure,<=,1.5,bar,"
         + ",,,yard handbook,read\n");
     SafetyRules all = SafetyRules.usFederal().with(own);
@@ -56,7 +56,7 @@ class SafetyRulesTest {
 
   @Test
   void the_reference_columns_alone_do_if_the_parameter_names_the_quantity() {
-    SafetyRule rule = SafetyRules.parse(
+    SafetyRule rule = SafetyRules.ofTable(
             "jurisdiction,citation,scope,fact_paraphrased,parameter,operator,limit,unit,source,basis\r\n"
                 + "US-OR,OAR x,construction,large hoses are tied down,hose bore,>=,0.75,in,page,memory\r\n")
         .rules()
@@ -174,37 +174,37 @@ class SafetyRulesTest {
       })
   void a_wrong_cell_is_named_with_what_is_accepted(String row, String message) {
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> SafetyRules.parse(HEADING + row))
+        .isThrownBy(() -> SafetyRules.ofTable(HEADING + row))
         .withMessageStartingWith(message.strip());
   }
 
   @Test
   void a_wrong_heading_is_named() {
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> SafetyRules.parse(""))
+        .isThrownBy(() -> SafetyRules.ofTable(""))
         .withMessage("table must begin with a heading, was empty");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> SafetyRules.parse(HEADING))
+        .isThrownBy(() -> SafetyRules.ofTable(HEADING))
         .withMessage("table of rules must have at least one rule, was empty");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> SafetyRules.parse("citation,text,source,basis\nx,y,z,read\n"))
+        .isThrownBy(() -> SafetyRules.ofTable("citation,text,source,basis\nx,y,z,read\n"))
         .withMessageStartingWith("row 1 must have a column jurisdiction, was without");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> SafetyRules.parse(
+        .isThrownBy(() -> SafetyRules.ofTable(
             "jurisdiction,citation,text,source,basis,limits\nUS,x,y,z,read,1\n"))
         .withMessageContaining("was \"limits\"");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> SafetyRules.parse("jurisdiction,citation,citation\nUS,x,y\n"))
+        .isThrownBy(() -> SafetyRules.ofTable("jurisdiction,citation,citation\nUS,x,y\n"))
         .withMessage("row 1 must name each column once, was \"citation\" twice");
   }
 
   @Test
   void quotes_line_ends_blank_rows_and_a_byte_order_mark_are_read() {
-    SafetyRules rules = SafetyRules.parse("\uFEFF" + HEADING.replace("\n", "\r\n") + ",,,,,,,,,,,,\r\n"
+    SafetyRules rules = SafetyRules.ofTable("\uFEFF" + HEADING.replace("\n", "\r\n") + ",,,,,,,,,,,,\r\n"
         + "US,x,,\"say \"\"no\"\",\nthen go\",,,,,,,,z,read");
     assertThat(rules.rules().get(0).text()).isEqualTo("say \"no\",\nthen go");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> SafetyRules.parse(HEADING + ",,,,,,,,,,,,\nUS,x,,y,,,,,,,no,z,read\n"))
+        .isThrownBy(() -> SafetyRules.ofTable(HEADING + ",,,,,,,,,,,,\nUS,x,,y,,,,,,,no,z,read\n"))
         .as("blank rows count as rows of the sheet")
         .withMessageStartingWith("row 3, column asks");
   }
@@ -302,7 +302,7 @@ class SafetyRulesTest {
   @SuppressWarnings("NullAway") // what a caller without null checks could pass
   void what_is_missing_is_named() {
     SafetyRules rules = SafetyRules.usFederal();
-    assertThatNullPointerException().isThrownBy(() -> SafetyRules.parse(null)).withMessage("csv");
+    assertThatNullPointerException().isThrownBy(() -> SafetyRules.ofTable(null)).withMessage("csv");
     assertThatNullPointerException().isThrownBy(() -> rules.in(null)).withMessage("jurisdiction");
     assertThatNullPointerException().isThrownBy(() -> rules.with(null)).withMessage("more");
     assertThatNullPointerException().isThrownBy(() -> rules.rule(null)).withMessage("citation");

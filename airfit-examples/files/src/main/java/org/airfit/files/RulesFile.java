@@ -34,7 +34,7 @@ public final class RulesFile {
       rows.add(cells);
     }
     try {
-      return SafetyRules.parse(Csv.write(rows));
+      return SafetyRules.ofTable(Csv.write(rows));
     } catch (IllegalArgumentException e) {
       throw new WrongFileException(document.name(), "", String.valueOf(e.getMessage()));
     }

@@ -48,6 +48,13 @@ final class InWords {
                 fitting -> recommended(fitting.best(), sheet.requirement().least()),
                 nothing -> "nothing in the catalogue fits: " + String.join(" ", nothing.toGive())))
             .orElse("not chosen before the plug is known")));
+    sheet
+        .selection()
+        .flatMap(InWords::shown)
+        .ifPresent(proposal -> proposal
+            .metWhileRegulated()
+            .forEach(finding -> lines.add(
+                new Answer("Regulator", capital(finding.outcome().toString()) + ". " + finding.reason()))));
     return lines;
   }
 

@@ -97,7 +97,10 @@ class JobsOfManyKindsTest {
     assertThat(sheet())
         .contains("Tool is not over-pressured: met while the regulator holds.")
         .contains("7.40 bar(g) while the regulator holds and 8.50 bar(g) if it fails")
+        .contains("Regulator: Met while the regulator holds.")
         .contains("If the regulator fails:");
+    assertThat(Files.readString(folder.resolve("sheet.html")))
+        .contains("<th>Regulator</th>", "8.50 bar(g) if it fails", "US federal law");
     Files.delete(folder.resolve("catalogue.json"));
     assertThat(sheet(",\n    \"regulated\": true", ""))
         .contains("Tool is not over-pressured: NOT MET.")
