@@ -15,8 +15,9 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Ends are places, adapters are roads, and two ends that mate are one step apart. It goes piece by piece, and keeps
  * for every end the best way that arrives there: of equally many pieces the one whose joints are of one family and one
- * bore, then the one that changes size least, then the first in the order of {@link StandardAdapter#all()}. Costs sum
- * along a way, so that the best way of n pieces begins with a best way of n − 1. It starts at the end whose label comes
+ * bore, then the one that changes size least with the fewest nipples and couplings, then the first in the order of
+ * {@link StandardAdapter#all()}. Costs sum along a way, so that the best way of n pieces begins with a best way of
+ * n − 1. It starts at the end whose label comes
  * first, so that both directions find the same pieces.
  */
 final class AdapterSearch {
@@ -99,12 +100,13 @@ final class AdapterSearch {
 
   private AdapterSearch() {}
 
-  /** What a piece costs: the sizes it changes, and a change of standard or of family. */
+  /** What a piece costs: sizes, standard and family that it changes, and one more for a nipple or coupling. */
   private static int cost(StandardAdapter adapter) {
     int sizes = Math.abs(
         StandardAdapter.size(adapter.one()).compareTo(StandardAdapter.size(adapter.other())));
     if (adapter.one() instanceof End.Threaded a && adapter.other() instanceof End.Threaded b) {
       return sizes
+          + (a.gender() == b.gender() ? 1 : 0)
           + (ThreadPairs.isOfOneForm(a, b) ? 0 : OTHER_STANDARD)
           + (a.family() == b.family() ? 0 : OTHER_FAMILY);
     }

@@ -69,8 +69,8 @@ final class ThreadPairs {
           new Key(ThreadFamily.NPTF, ThreadFamily.PTF_SAE_SHORT),
           new Pairing(
               MatingVerdict.SEALS_DRY,
-              "A dryseal pair: the short female thread is made for the full male one. It has a thread less to seal on than "
-                  + "two full ones.",
+              "A dryseal pair: the short female thread is made for the full male one. It has a thread less to "
+                  + "seal on than two full ones.",
               B1203)),
       Map.entry(
           new Key(ThreadFamily.NPTF, ThreadFamily.NPSF),
@@ -96,8 +96,8 @@ final class ThreadPairs {
           new Key(ThreadFamily.PTF_SAE_SHORT, ThreadFamily.NPTF),
           new Pairing(
               MatingVerdict.SEALS_DRY,
-              "A dryseal pair: the standard lets the short male thread go into the full female one, with a thread less to "
-                  + "seal on.",
+              "A dryseal pair: the standard lets the short male thread go into the full female one, with a thread less "
+                  + "to seal on.",
               B1203)),
       Map.entry(
           new Key(ThreadFamily.PTF_SAE_SHORT, ThreadFamily.PTF_SAE_SHORT),
@@ -110,8 +110,8 @@ final class ThreadPairs {
           new Key(ThreadFamily.PTF_SAE_SHORT, ThreadFamily.NPSF),
           new Pairing(
               MatingVerdict.DOES_NOT_FIT,
-              "The standard says that the short male thread is not designed for this straight female one: at the limits "
-                  + "they may not assemble.",
+              "The standard says that the short male thread is not designed for this straight female one: at the "
+                  + "limits they may not assemble.",
               B1203)),
       Map.entry(
           new Key(ThreadFamily.BSPT, ThreadFamily.BSPT),

@@ -83,6 +83,15 @@ class AdapterSearchTest {
                 + "1/4 NPT male.");
   }
 
+  /** One lies inside the other, which a nipple in a coupling does not. */
+  @Test
+  void an_adapter_and_a_bushing_come_before_a_coupling_and_a_nipple() {
+    assertThat(between("R 1/4 male", "1/2 NPT female"))
+        .containsExactly(
+            "adapter 1/4 NPT male × Rc 1/4 female",
+            "reducing bushing 1/2 NPT male × 1/4 NPT female");
+  }
+
   @Test
   void a_short_dryseal_thread_meets_another_through_full_ones_and_not_through_a_second_standard() {
     assertThat(between("1/4 PTF-SAE SHORT male", "1/4 PTF-SAE SHORT female"))
