@@ -143,7 +143,8 @@ final class EndReader {
     if (!isBarb && !last.equals("HOSE")) {
       return Optional.empty();
     }
-    String bore = text.substring(0, start);
+    scanner.skipBlanks();
+    String bore = text.substring(scanner.quotationMark() ? scanner.at() : 0, start);
     if (bore.isBlank()) {
       throw refused(start, "the bore of the hose is missing");
     }
@@ -156,7 +157,7 @@ final class EndReader {
         size();
       } else if (scanner.isAtLetter()) {
         word();
-      } else {
+      } else if (!scanner.quotationMark()) {
         throw refused(
             scanner.at(),
             scanner.next() == ','
@@ -330,6 +331,11 @@ final class EndReader {
   }
 
   private Optional<String> remark(ThreadDesignation thread) {
+    if (familyLetters.equals("R") && thread.gender() == Gender.FEMALE) {
+      return Optional.of("read as " + thread.label() + ": R marks the male thread, the female taper "
+          + "thread is marked Rc and the female parallel one Rp; write Rp " + thread.size()
+          + " if that is meant");
+    }
     return asFraction()
         .map(fraction -> "read as size " + thread.size() + " with "
             + Digits.plain(thread.threadsPerInch())
