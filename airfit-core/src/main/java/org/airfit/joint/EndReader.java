@@ -332,9 +332,10 @@ final class EndReader {
 
   private Optional<String> remark(ThreadDesignation thread) {
     if (familyLetters.equals("R") && thread.gender() == Gender.FEMALE) {
-      return Optional.of("read as " + thread.label() + ": R marks the male thread, the female taper "
-          + "thread is marked Rc and the female parallel one Rp; write Rp " + thread.size()
-          + " if that is meant");
+      return Optional.of(
+          "read as " + thread.label() + ": R marks the male thread, the female taper "
+              + "thread is marked Rc and the female parallel one Rp; write Rp " + thread.size()
+              + " if that is meant");
     }
     return asFraction()
         .map(fraction -> "read as size " + thread.size() + " with "

@@ -202,8 +202,7 @@ final class CrestModel {
   }
 
   private double worn(double y, double u) {
-    return (1.0 - WORN) * inBand(y, least, most, u)
-        + WORN * inBand(y, least(WEAR), most(WEAR), u);
+    return (1.0 - WORN) * inBand(y, least, most, u) + WORN * inBand(y, least(WEAR), most(WEAR), u);
   }
 
   /** The smallest and the largest a crest may be at the end, if so much may be worn off. */
@@ -220,9 +219,7 @@ final class CrestModel {
     for (int i = 0; i < SHIFTS; i++) {
       if (shares[i] > 1.0e-9) {
         double at = crest + shifts[i];
-        double density = Double.isNaN(last)
-            ? alone(first, at, u)
-            : atFirst(first, at, u);
+        double density = Double.isNaN(last) ? alone(first, at, u) : atFirst(first, at, u);
         if (!Double.isNaN(last) && density > 0.0) {
           density *= atLast(last, at, u);
         }

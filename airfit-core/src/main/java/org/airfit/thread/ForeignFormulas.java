@@ -17,19 +17,20 @@ final class ForeignFormulas {
         "Least minor diameter of the female thread", "⟨d1⟩ = " + right, source, symbols);
   }
 
-  static Working working(ForeignThread thread, ForeignGeometry geometry, UnitSystem units) {
+  static Working working(String label, Gender gender, ForeignGeometry geometry, UnitSystem units) {
     boolean inches = geometry.standard() == ForeignStandard.UNIFIED
         || geometry.standard() == ForeignStandard.HOSE;
     ValueKind kind = inches ? ValueKind.only("m", "in", 0.0254) : ValueKind.MILLIMETRES;
     Source source = geometry.source();
-    Working.Builder out =
-        Working.titled(thread.label() + ", limits of the crests", units)
-            .given(Symbol.of("d", kind), geometry.major(), 5);
+    Limits crest = geometry.crest(gender);
+    Working.Builder out = Working.titled(label + ", limits of the crests", units)
+        .given(Symbol.of("d", kind), geometry.major(), 5);
     Symbol d = Symbol.of("d", kind);
-    if (thread.gender() == Gender.MALE) {
+    if (gender == Gender.MALE) {
       Symbol es = Symbol.of("es", kind);
       Symbol tolerance = Symbol.of("Td", kind);
-      Formula most = Formula.of("Largest crest", "⟨x⟩ = ⟨d⟩ − ⟨es⟩", source, Symbol.of("x", kind), d, es);
+      Formula most =
+          Formula.of("Largest crest", "⟨x⟩ = ⟨d⟩ − ⟨es⟩", source, Symbol.of("x", kind), d, es);
       Formula least = Formula.of(
           "Smallest crest",
           "⟨y⟩ = ⟨d⟩ − ⟨es⟩ − ⟨Td⟩",
@@ -40,8 +41,8 @@ final class ForeignFormulas {
           tolerance);
       return out.given(es, geometry.maleAllowance(), 4)
           .given(tolerance, geometry.maleTolerance(), 4)
-          .step(most, thread.crest().most().metres(), 5)
-          .step(least, thread.crest().least().metres(), 5)
+          .step(most, crest.most().metres(), 5)
+          .step(least, crest.least().metres(), 5)
           .answer(most.result(), least.result())
           .build();
     }
@@ -67,8 +68,8 @@ final class ForeignFormulas {
         tolerance);
     int digits = geometry.standard() == ForeignStandard.UNIFIED ? 3 : 5;
     return out.given(tolerance, geometry.femaleTolerance(), 4)
-        .step(least, thread.crest().least().metres(), digits)
-        .step(most, thread.crest().most().metres(), digits)
+        .step(least, crest.least().metres(), digits)
+        .step(most, crest.most().metres(), digits)
         .answer(least.result(), most.result())
         .build();
   }

@@ -23,7 +23,8 @@ public enum ForeignStandard {
   HOSE(
       "a hose thread for water, not a pipe thread",
       60,
-      Source.handbook("Machinery's Handbook, 27th ed., pp. 1875-1876: hose coupling screw threads"));
+      Source.handbook(
+          "Machinery's Handbook, 27th ed., pp. 1875-1876: hose coupling screw threads"));
 
   private final String label;
   private final int flankAngleDegrees;

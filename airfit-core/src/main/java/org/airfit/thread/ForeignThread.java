@@ -143,7 +143,7 @@ public final class ForeignThread implements NamedThread, Worked {
    */
   @Override
   public Working working(UnitSystem units) {
-    return ForeignFormulas.working(this, geometry, units);
+    return ForeignFormulas.working(label(), gender, geometry, units);
   }
 
   @Override

@@ -71,7 +71,8 @@ final class ForeignThreads {
         11.5,
         0.0170,
         0.0100,
-        Source.fromMemory("ASME B1.20.7, 3/4-11.5 NH: limits; size and threads per inch were read")));
+        Source.fromMemory(
+            "ASME B1.20.7, 3/4-11.5 NH: limits; size and threads per inch were read")));
     Source fire = ForeignStandard.HOSE.source();
     all.add(ForeignGeometry.hose(
         "1-8 NH", "fire hose, also called 3/4-8 NH", 1.375, 8, 0.0222, 0.0120, fire));
@@ -121,10 +122,10 @@ final class ForeignThreads {
   /** Finds by the whole name, a unified one without its series, or a coarse metric one without its pitch. */
   static Optional<ForeignGeometry> find(String name) {
     String wanted = plain(name);
-    return ALL.stream().filter(each -> plain(each.name()).equals(wanted)).findFirst().or(() -> ALL
-        .stream()
-        .filter(each -> shortName(each).equals(wanted))
-        .findFirst());
+    return ALL.stream()
+        .filter(each -> plain(each.name()).equals(wanted))
+        .findFirst()
+        .or(() -> ALL.stream().filter(each -> shortName(each).equals(wanted)).findFirst());
   }
 
   private static String shortName(ForeignGeometry each) {

@@ -100,8 +100,6 @@ final class MetricLimits {
       return 450.0;
     }
     return r40(
-        pitch < 1.0
-            ? 433.0 * pitch - 190.0 * Math.pow(pitch, 1.22)
-            : 230.0 * Math.pow(pitch, 0.7));
+        pitch < 1.0 ? 433.0 * pitch - 190.0 * Math.pow(pitch, 1.22) : 230.0 * Math.pow(pitch, 0.7));
   }
 }

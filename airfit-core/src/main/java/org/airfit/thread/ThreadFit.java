@@ -153,10 +153,8 @@ final class ThreadFit {
     int ways = counted >= SOME_PITCHES ? 1 : 0;
     ways += r.leafPitch().isPresent() ? 1 : 0;
     ThreadReadings.Pitch other = r.pitches().other();
-    ways += other != null
-            && other.uncertainty().compareTo(other.read().times(OTHER_WAY)) <= 0
-        ? 1
-        : 0;
+    ways +=
+        other != null && other.uncertainty().compareTo(other.read().times(OTHER_WAY)) <= 0 ? 1 : 0;
     return counted >= ENOUGH_PITCHES || ways >= 2;
   }
 }

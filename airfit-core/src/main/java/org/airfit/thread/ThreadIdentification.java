@@ -1,13 +1,11 @@
 package org.airfit.thread;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import org.airfit.safety.Caution;
 import org.airfit.source.Source;
@@ -64,21 +62,7 @@ import org.airfit.working.Working;
  */
 public final class ThreadIdentification implements Worked {
 
-  /** The chance it takes [-]. */
-  static final double DECIDED = 0.95;
-
-  /** From here on a thread is named among those it may be [-]. */
-  static final double CONTENDER = 0.01;
-
-  private static final int MOST_EXPLANATIONS = 3;
-
-  private final ThreadReadings readings;
-  private final List<ThreadCandidate> candidates;
-  private final double unknownProbability;
-  private final double evidence;
-  private final ThreadVerdict verdict;
-  private final ThreadHypothesis best;
-  private final List<SlipCandidate> explanations;
+  private final ThreadRanking ranking;
 
   /** A reading that would settle a doubt. */
   public enum SettlingReading {
@@ -108,25 +92,9 @@ public final class ThreadIdentification implements Worked {
     }
   }
 
-  private ThreadIdentification(
-      ThreadReadings readings,
-      List<ThreadCandidate> candidates,
-      double unknownProbability,
-      double evidence,
-      ThreadVerdict verdict,
-      ThreadHypothesis best,
-      List<SlipCandidate> explanations) {
-    this.readings = readings;
-    this.candidates = List.copyOf(candidates);
-    this.unknownProbability = unknownProbability;
-    this.evidence = evidence;
-    this.verdict = verdict;
-    this.best = best;
-    this.explanations = List.copyOf(explanations);
+  private ThreadIdentification(ThreadRanking ranking) {
+    this.ranking = ranking;
   }
-
-  /** A thread and its prior times likelihood. */
-  private record Weighed(ThreadHypothesis hypothesis, double weight) {}
 
   /**
    * Ranks what a thread may be.
@@ -136,65 +104,12 @@ public final class ThreadIdentification implements Worked {
    */
   public static ThreadIdentification of(ThreadReadings readings) {
     Objects.requireNonNull(readings, "readings");
-    double unknown = ThreadHypothesis.unknownWeight(readings);
-    double sum = unknown;
-    List<Weighed> all = new ArrayList<>();
-    for (Gender gender : List.of(readings.gender(), readings.gender().other())) {
-      for (ThreadHypothesis hypothesis : ThreadHypothesis.all(gender)) {
-        double weight = hypothesis.weight(readings);
-        all.add(new Weighed(hypothesis, weight));
-        sum += weight;
-      }
-    }
-    all.sort(Comparator.comparingDouble(Weighed::weight).reversed());
-    double total = sum;
-    List<ThreadCandidate> candidates = all.stream()
-        .map(each -> new ThreadCandidate(each.hypothesis.thread(), each.weight / total))
-        .toList();
-    ThreadVerdict verdict = verdict(readings, all, unknown, total);
-    boolean firm = verdict == ThreadVerdict.IDENTIFIED || verdict == ThreadVerdict.FOREIGN;
-    return new ThreadIdentification(
-        readings,
-        candidates,
-        unknown / total,
-        total,
-        verdict,
-        all.get(0).hypothesis,
-        firm ? List.of() : explanations(readings, all));
-  }
-
-  private static ThreadVerdict verdict(
-      ThreadReadings readings, List<Weighed> all, double unknown, double total) {
-    ThreadHypothesis best = all.get(0).hypothesis;
-    if (all.get(0).weight >= DECIDED * total
-        && ThreadFit.hasPitch(readings)
-        && ThreadFit.asRead(best, readings)) {
-      return best.thread() instanceof ThreadDesignation
-          ? ThreadVerdict.IDENTIFIED
-          : ThreadVerdict.FOREIGN;
-    }
-    boolean someFits = all.stream()
-        .filter(each -> each.weight >= CONTENDER * total)
-        .anyMatch(each -> ThreadFit.loosely(each.hypothesis, readings));
-    return unknown >= DECIDED * total || !someFits
-        ? ThreadVerdict.NO_MATCH
-        : ThreadVerdict.AMBIGUOUS;
-  }
-
-  private static List<SlipCandidate> explanations(ThreadReadings readings, List<Weighed> all) {
-    List<SlipCandidate> found = new ArrayList<>();
-    for (Weighed each : all) {
-      if (found.size() < MOST_EXPLANATIONS) {
-        ThreadFit.slip(each.hypothesis, readings)
-            .ifPresent(slip -> found.add(new SlipCandidate(slip, each.hypothesis.thread())));
-      }
-    }
-    return found;
+    return new ThreadIdentification(ThreadRanking.of(readings));
   }
 
   /** {@return the readings} */
   public ThreadReadings readings() {
-    return readings;
+    return ranking.readings();
   }
 
   /**
@@ -202,21 +117,12 @@ public final class ThreadIdentification implements Worked {
    * and inside are at times swapped}
    */
   public List<ThreadCandidate> candidates() {
-    return candidates;
+    return ranking.candidates();
   }
 
   /** {@return the chance that it is none of these [-]} */
   public double unknownProbability() {
-    return unknownProbability;
-  }
-
-  /** What all chances are parts of. */
-  double evidence() {
-    return evidence;
-  }
-
-  ThreadHypothesis best() {
-    return best;
+    return ranking.unknownProbability();
   }
 
   /**
@@ -230,27 +136,25 @@ public final class ThreadIdentification implements Worked {
    * @return the verdict
    */
   public ThreadVerdict verdict() {
-    return verdict;
+    return ranking.verdict();
   }
 
   /**
    * {@return which threads would fit if one slip had been made, likeliest first, at most three; empty for a firm answer}
    */
   public List<SlipCandidate> explanations() {
-    return explanations;
-  }
-
-  /** The threads worth naming. */
-  List<ThreadCandidate> contenders() {
-    return candidates.stream().filter(c -> c.probability() >= CONTENDER).toList();
+    return ranking.explanations();
   }
 
   /** {@return the readings that would settle an ambiguous answer, the easiest first; empty for any other answer} */
   public List<SettlingReading> settlingReadings() {
-    if (verdict != ThreadVerdict.AMBIGUOUS) {
+    if (verdict() != ThreadVerdict.AMBIGUOUS) {
       return List.of();
     }
-    List<NamedThread> threads = contenders().stream().map(ThreadCandidate::thread).toList();
+    ThreadReadings readings = readings();
+    ThreadHypothesis best = ranking.best();
+    List<NamedThread> threads =
+        ranking.contenders().stream().map(ThreadCandidate::thread).toList();
     Set<SettlingReading> wanted = EnumSet.noneOf(SettlingReading.class);
     if (!ThreadFit.hasPitch(readings) || differ(threads, NamedThread::threadsPerInch)) {
       wanted.add(SettlingReading.PITCH);
@@ -264,8 +168,7 @@ public final class ThreadIdentification implements Worked {
     if (readings.lastCrest().isEmpty() && threads.stream().anyMatch(NamedThread::isTapered)) {
       wanted.add(SettlingReading.LAST_CREST);
     }
-    if (readings.flankAngleDegrees().isEmpty()
-        && differ(threads, NamedThread::flankAngleDegrees)) {
+    if (readings.flankAngleDegrees().isEmpty() && differ(threads, NamedThread::flankAngleDegrees)) {
       wanted.add(SettlingReading.FLANK_ANGLE);
     }
     if (wanted.isEmpty()) {
@@ -275,8 +178,7 @@ public final class ThreadIdentification implements Worked {
   }
 
   /** Whether a property differs by more than the rounding of a standard. */
-  private static boolean differ(
-      List<NamedThread> threads, ToDoubleFunction<NamedThread> property) {
+  private static boolean differ(List<NamedThread> threads, ToDoubleFunction<NamedThread> property) {
     double first = threads.isEmpty() ? 0.0 : property.applyAsDouble(threads.get(0));
     return threads.stream()
         .anyMatch(thread -> Math.abs(property.applyAsDouble(thread) / first - 1.0) > 0.005);
@@ -284,26 +186,18 @@ public final class ThreadIdentification implements Worked {
 
   /** {@return the pipe thread nearest to the readings, for the case that none matches} */
   public ThreadDesignation nearest() {
-    return nearest(thread -> true);
-  }
-
-  private ThreadDesignation nearest(Predicate<ThreadDesignation> among) {
-    ThreadHypothesis nearest = ThreadHypothesis.all(readings.gender()).stream()
-        .filter(hypothesis ->
-            hypothesis.thread() instanceof ThreadDesignation thread && among.test(thread))
-        .min(Comparator.comparingDouble(hypothesis -> hypothesis.distance(readings)))
-        .orElseThrow();
-    return (ThreadDesignation) nearest.thread();
+    return ranking.nearest();
   }
 
   /** {@return the answer in plain words, with the reading that would settle a doubt} */
   public String inWords() {
-    return ThreadWords.of(this);
+    return ThreadWords.of(
+        ranking, settlingReadings().stream().map(SettlingReading::request).toList());
   }
 
   /** {@return the warnings that go with this answer} */
   public List<Caution> cautions() {
-    if (verdict == ThreadVerdict.IDENTIFIED) {
+    if (verdict() == ThreadVerdict.IDENTIFIED) {
       return List.of();
     }
     return List.of(new Caution(
@@ -321,7 +215,7 @@ public final class ThreadIdentification implements Worked {
    */
   @Override
   public Working working(UnitSystem units) {
-    return ThreadWorking.of(this, units);
+    return ThreadWorking.of(ranking, inWords(), units);
   }
 
   /** {@return the standards compared: of the pipe threads, then of the foreign ones} */
@@ -334,43 +228,27 @@ public final class ThreadIdentification implements Worked {
     return List.copyOf(sources);
   }
 
-  /** The chance that it is not the likeliest [-], which is not lost beside 1. */
-  double restProbability() {
-    double rest = unknownProbability;
-    for (ThreadCandidate candidate : candidates.subList(1, candidates.size())) {
-      rest += candidate.probability();
-    }
-    return rest;
-  }
-
-  /** The usual pipe thread nearest to the readings. */
-  ThreadDesignation lookalike() {
-    return nearest(thread -> thread.family() == ThreadFamily.NPT
-        || thread.family() == ThreadFamily.BSPT
-        || thread.family() == ThreadFamily.BSPP);
-  }
-
   /** {@return the pipe thread, if one was identified} */
   public Optional<ThreadDesignation> identified() {
-    return verdict == ThreadVerdict.IDENTIFIED ? candidates.get(0).pipeThread() : Optional.empty();
+    return verdict() == ThreadVerdict.IDENTIFIED
+        ? candidates().get(0).pipeThread()
+        : Optional.empty();
   }
 
   /** {@return the foreign thread, if the verdict is that it is one} */
   public Optional<ForeignThread> foreign() {
-    return verdict == ThreadVerdict.FOREIGN
-        ? Optional.of((ForeignThread) candidates.get(0).thread())
-        : Optional.empty();
+    return ranking.foreign();
   }
 
   /** Equal readings have equal answers. */
   @Override
   public boolean equals(Object other) {
-    return other instanceof ThreadIdentification that && readings.equals(that.readings);
+    return other instanceof ThreadIdentification that && readings().equals(that.readings());
   }
 
   @Override
   public int hashCode() {
-    return readings.hashCode();
+    return readings().hashCode();
   }
 
   /** {@return the answer in plain words} */

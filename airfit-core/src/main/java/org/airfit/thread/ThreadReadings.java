@@ -38,7 +38,10 @@ public final class ThreadReadings {
   record Leaf(PitchGauge gauge, Length pitch, double misread) {}
 
   /** The pitch in up to three ways. */
-  record Pitches(@Nullable PitchCount count, @Nullable Leaf leaf, @Nullable Pitch other) {}
+  record Pitches(
+      @Nullable PitchCount count,
+      @Nullable Leaf leaf,
+      @Nullable Pitch other) {}
 
   private static final Pitches NO_PITCH = new Pitches(null, null, null);
 
@@ -95,8 +98,7 @@ public final class ThreadReadings {
   private static ThreadReadings of(Gender gender, Length firstCrest, String name, String what) {
     Objects.requireNonNull(firstCrest, name);
     requirePositive(what, firstCrest);
-    return new ThreadReadings(
-        gender, firstCrest, null, DIAMETER_UNCERTAINTY, NO_PITCH, null, null);
+    return new ThreadReadings(gender, firstCrest, null, DIAMETER_UNCERTAINTY, NO_PITCH, null, null);
   }
 
   /**
@@ -351,13 +353,7 @@ public final class ThreadReadings {
   /** The same as read on a thread of the other gender. */
   ThreadReadings ofOtherGender() {
     return new ThreadReadings(
-        gender.other(),
-        firstCrest,
-        lastCrest,
-        diameterUncertainty,
-        pitches,
-        taperSeen,
-        flanks);
+        gender.other(), firstCrest, lastCrest, diameterUncertainty, pitches, taperSeen, flanks);
   }
 
   /** {@return whether a taper is seen, if anybody looked} */

@@ -8,8 +8,7 @@ public enum ThreadSlip {
       "hold the leaf against the light again, and count the pitch"),
   /** The threads were counted and not the gaps between them, so that one pitch too many is told. */
   THREADS_COUNTED_AS_PITCHES(
-      "threads were counted as pitches",
-      "count again: over six threads there are five pitches"),
+      "threads were counted as pitches", "count again: over six threads there are five pitches"),
   /** One thread was overlooked, so that one pitch too few is told. */
   ONE_THREAD_OVERLOOKED(
       "one thread too few was counted", "count again: over six threads there are five pitches"),

@@ -10,12 +10,13 @@ final class ThreadWords {
 
   private ThreadWords() {}
 
-  static String of(ThreadIdentification answer) {
+  /** The answer, with what to do about a doubt. */
+  static String of(ThreadRanking answer, List<String> requests) {
     return switch (answer.verdict()) {
       case IDENTIFIED -> named(answer.candidates().get(0));
       case FOREIGN -> foreign(answer);
       case NO_MATCH -> noMatch(answer);
-      case AMBIGUOUS -> ambiguous(answer);
+      case AMBIGUOUS -> ambiguous(answer, requests);
     };
   }
 
@@ -28,7 +29,7 @@ final class ThreadWords {
     return label.substring(0, label.length() - thread.gender().label().length() - 1);
   }
 
-  private static String foreign(ThreadIdentification answer) {
+  private static String foreign(ThreadRanking answer) {
     ForeignThread thread = answer.foreign().orElseThrow();
     return "looks like " + named(answer.candidates().get(0)) + ", "
         + thread.standard().label()
@@ -37,18 +38,16 @@ final class ThreadWords {
         + " or any other thread of an air part, even where it goes in for some turns";
   }
 
-  private static String ambiguous(ThreadIdentification answer) {
+  private static String ambiguous(ThreadRanking answer, List<String> requests) {
     List<ThreadCandidate> contenders = answer.contenders();
-    String names =
-        contenders.stream().map(ThreadWords::named).collect(Collectors.joining(", "));
+    String names = contenders.stream().map(ThreadWords::named).collect(Collectors.joining(", "));
     double unknown = answer.unknownProbability();
-    boolean alone = contenders.size() == 1 && unknown < ThreadIdentification.CONTENDER;
+    boolean alone = contenders.size() == 1 && unknown < ThreadRanking.CONTENDER;
     List<String> parts = new ArrayList<>();
-    parts.add(
-        (alone ? "likely " + names + ", but not sure" : "ambiguous between " + names)
-            + (unknown >= ThreadIdentification.CONTENDER
-                ? " and none of these (" + Digits.percent(unknown) + ")"
-                : ""));
+    parts.add((alone ? "likely " + names + ", but not sure" : "ambiguous between " + names)
+        + (unknown >= ThreadRanking.CONTENDER
+            ? " and none of these (" + Digits.percent(unknown) + ")"
+            : ""));
     if (contenders.stream().noneMatch(each -> each.pipeThread().isPresent())) {
       parts.add("none of them is a pipe thread of air parts");
     }
@@ -56,11 +55,11 @@ final class ThreadWords {
         .anyMatch(each -> each.thread().equals(answer.candidates().get(0).thread()))) {
       parts.add("the readings fit " + answer.explanations().get(0));
     }
-    answer.settlingReadings().forEach(reading -> parts.add(reading.request()));
+    parts.addAll(requests);
     return String.join("; ", parts);
   }
 
-  private static String noMatch(ThreadIdentification answer) {
+  private static String noMatch(ThreadRanking answer) {
     List<String> parts = new ArrayList<>();
     parts.add("none of the known threads fits the readings as they were taken");
     if (!answer.explanations().isEmpty()) {

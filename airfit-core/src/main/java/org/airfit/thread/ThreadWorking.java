@@ -45,15 +45,17 @@ final class ThreadWorking {
       WEIGHT,
       EVIDENCE);
 
-  private final ThreadIdentification answer;
+  private final ThreadRanking answer;
+  private final String words;
   private final ThreadReadings readings;
   private final UnitSystem units;
   private final LengthUnit unit;
   private final NamedThread thread;
   private final Working.Builder out;
 
-  private ThreadWorking(ThreadIdentification answer, UnitSystem units) {
+  private ThreadWorking(ThreadRanking answer, String words, UnitSystem units) {
     this.answer = answer;
+    this.words = words;
     this.readings = answer.readings();
     this.units = units;
     this.unit = units.smallLengthUnit();
@@ -64,8 +66,8 @@ final class ThreadWorking {
         units);
   }
 
-  static Working of(ThreadIdentification answer, UnitSystem units) {
-    return new ThreadWorking(answer, units).working();
+  static Working of(ThreadRanking answer, String words, UnitSystem units) {
+    return new ThreadWorking(answer, words, units).working();
   }
 
   private Working working() {
@@ -79,16 +81,14 @@ final class ThreadWorking {
       out.given(REST, answer.restProbability() * answer.evidence(), 5)
           .given(EVIDENCE, answer.evidence(), 5)
           .step(
-              chance.named("Chance that it is not " + thread.label()),
-              answer.restProbability(),
-              2);
+              chance.named("Chance that it is not " + thread.label()), answer.restProbability(), 2);
     } else {
       out.given(WEIGHT, best.probability() * answer.evidence(), 5)
           .given(EVIDENCE, answer.evidence(), 5)
           .step(chance.named("Chance of " + thread.label()), best.probability(), 3);
     }
-    out.note("Answer: " + answer.inWords() + ". None of these: "
-        + Digits.percent(answer.unknownProbability()) + ".");
+    out.note("Answer: " + words + ". None of these: " + Digits.percent(answer.unknownProbability())
+        + ".");
     return stepped
         ? out.answer(DEVIATION.result(), chance.result()).build()
         : out.answer(chance.result()).build();

@@ -119,12 +119,16 @@ class ForeignThreadTest {
       case "allowance" -> thread.maleAllowance() / 0.0254;
       case "ext_major_max" -> thread.crest(Gender.MALE).most().inches();
       case "ext_major_min" -> thread.crest(Gender.MALE).least().inches();
-      case "ext_pitch_max" -> thread.pitchDiameter(Gender.MALE).orElseThrow().most().inches();
-      case "ext_pitch_min" -> thread.pitchDiameter(Gender.MALE).orElseThrow().least().inches();
+      case "ext_pitch_max" ->
+        thread.pitchDiameter(Gender.MALE).orElseThrow().most().inches();
+      case "ext_pitch_min" ->
+        thread.pitchDiameter(Gender.MALE).orElseThrow().least().inches();
       case "int_minor_min" -> thread.crest(Gender.FEMALE).least().inches();
       case "int_minor_max" -> thread.crest(Gender.FEMALE).most().inches();
-      case "int_pitch_min" -> thread.pitchDiameter(Gender.FEMALE).orElseThrow().least().inches();
-      case "int_pitch_max" -> thread.pitchDiameter(Gender.FEMALE).orElseThrow().most().inches();
+      case "int_pitch_min" ->
+        thread.pitchDiameter(Gender.FEMALE).orElseThrow().least().inches();
+      case "int_pitch_max" ->
+        thread.pitchDiameter(Gender.FEMALE).orElseThrow().most().inches();
       default -> throw new IllegalArgumentException(row.text("quantity"));
     };
     org.airfit.Comparison.of(

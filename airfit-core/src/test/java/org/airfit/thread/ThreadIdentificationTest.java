@@ -313,7 +313,8 @@ class ThreadIdentificationTest {
   @Test
   void readings_print_in_millimetres_with_threads_per_inch() {
     assertThat(ThreadReadings.ofMale(mm(9.99), mm(4.70), 5).withLastCrest(mm(10.29)))
-        .hasToString("first crest 9.99 mm, last 10.29 mm, pitch 0.94 mm (27.02 threads per inch) counted over 5");
+        .hasToString(
+            "first crest 9.99 mm, last 10.29 mm, pitch 0.94 mm (27.02 threads per inch) counted over 5");
     assertThat(ThreadReadings.ofFemale(mm(18.8)).withTaperSeen(false).withFlankAngle(55.0, 1.0))
         .hasToString("bore at the mouth 18.8 mm, no taper seen, flanks 55°");
     assertThat(ThreadReadings.ofMale(mm(21.0)).withTaperSeen(true))

@@ -204,9 +204,11 @@ class ThreadReliabilityTest {
 
   @Test
   void a_leaf_or_two_diameters_alone_are_never_firm() {
-    assertThat(run(USED, "3 % mistakes: two diameters, a leaf", COMMON, MISREAD, LEAF).firmShare())
+    assertThat(run(USED, "3 % mistakes: two diameters, a leaf", COMMON, MISREAD, LEAF)
+            .firmShare())
         .isZero();
-    assertThat(run(NEW, "careful: two diameters alone", COMMON, CAREFUL, DIAMETERS).firmShare())
+    assertThat(
+            run(NEW, "careful: two diameters alone", COMMON, CAREFUL, DIAMETERS).firmShare())
         .isZero();
   }
 
@@ -220,8 +222,8 @@ class ThreadReliabilityTest {
   @Test
   void foreign_threads_are_not_called_pipe_threads() {
     String foreign = "metric, unified, odd G, hose";
-    Tally careful = run(
-        foreign + "; new", "careful: two diameters, 5 to 8 pitches", FOREIGN, CAREFUL, COUNTED);
+    Tally careful =
+        run(foreign + "; new", "careful: two diameters, 5 to 8 pitches", FOREIGN, CAREFUL, COUNTED);
     Tally used = run(
         foreign + "; 3 of 10 worn",
         "3 % mistakes: the same, and a leaf",

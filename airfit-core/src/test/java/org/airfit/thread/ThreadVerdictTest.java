@@ -62,13 +62,15 @@ class ThreadVerdictTest {
         ? List.of(row.text("must_not_report").split(";", -1))
         : List.of();
     for (String never : forbidden) {
-      assertThat(open).as("%s: %s", row.text("why"), answer)
+      assertThat(open)
+          .as("%s: %s", row.text("why"), answer)
           .doesNotContain(named(never.strip(), gender));
     }
     if (row.text("expected").equals("ambiguous")) {
       assertThat(answer.verdict()).isEqualTo(ThreadVerdict.AMBIGUOUS);
       for (String alternative : row.text("acceptable_alternatives").split(";", -1)) {
-        assertThat(open).as("%s: %s", row.text("why"), answer)
+        assertThat(open)
+            .as("%s: %s", row.text("why"), answer)
             .contains(named(alternative.strip(), gender));
       }
     } else {
@@ -116,15 +118,14 @@ class ThreadVerdictTest {
     assertThat(answer.identified()).isEmpty();
     assertThat(answer.settlingReadings()).containsExactly(SettlingReading.PITCH);
     assertThat(answer.inWords())
-        .isEqualTo("likely 1/4 NPT male (> 99.9 %), but not sure; "
-            + SettlingReading.PITCH.request());
+        .isEqualTo(
+            "likely 1/4 NPT male (> 99.9 %), but not sure; " + SettlingReading.PITCH.request());
   }
 
   @ParameterizedTest
   @CsvSource({"4, AMBIGUOUS", "5, IDENTIFIED", "6, IDENTIFIED"})
   void five_pitches_counted_are_enough_and_four_are_not(int pitches, ThreadVerdict verdict) {
-    assertThat(ThreadIdentification.of(
-                quarterNpt().withPitches(mm(pitches * 25.4 / 18.0), pitches))
+    assertThat(ThreadIdentification.of(quarterNpt().withPitches(mm(pitches * 25.4 / 18.0), pitches))
             .verdict())
         .isEqualTo(verdict);
   }
@@ -132,9 +133,8 @@ class ThreadVerdictTest {
   @ParameterizedTest
   @CsvSource({"2, AMBIGUOUS", "3, IDENTIFIED", "4, IDENTIFIED"})
   void three_pitches_and_a_leaf_that_agrees_are_enough(int pitches, ThreadVerdict verdict) {
-    assertThat(ThreadIdentification.of(quarterNpt()
-                .withPitches(mm(pitches * 25.4 / 18.0), pitches)
-                .withThreadsPerInch(18))
+    assertThat(ThreadIdentification.of(
+                quarterNpt().withPitches(mm(pitches * 25.4 / 18.0), pitches).withThreadsPerInch(18))
             .verdict())
         .isEqualTo(verdict);
   }
@@ -152,11 +152,10 @@ class ThreadVerdictTest {
   @ParameterizedTest
   @ValueSource(doubles = {14, 16, 19, 20})
   void a_misread_leaf_is_seen_and_identifies_nothing(double leaf) {
-    ThreadIdentification alone =
-        ThreadIdentification.of(quarterNpt().withThreadsPerInch(leaf));
+    ThreadIdentification alone = ThreadIdentification.of(quarterNpt().withThreadsPerInch(leaf));
     assertThat(alone.identified()).isEmpty();
-    ThreadIdentification counted = ThreadIdentification.of(
-        quarterNpt().withPitches(mm(7.06), 5).withThreadsPerInch(leaf));
+    ThreadIdentification counted =
+        ThreadIdentification.of(quarterNpt().withPitches(mm(7.06), 5).withThreadsPerInch(leaf));
     assertThat(counted.verdict()).isEqualTo(ThreadVerdict.AMBIGUOUS);
     assertThat(counted.explanations())
         .first()
@@ -196,9 +195,7 @@ class ThreadVerdictTest {
   private static void explained(ThreadReadings readings, ThreadSlip slip) {
     ThreadIdentification answer = ThreadIdentification.of(readings);
     assertThat(answer.verdict()).as(answer.inWords()).isEqualTo(ThreadVerdict.NO_MATCH);
-    assertThat(answer.explanations())
-        .first()
-        .hasToString("1/4 NPT male if " + slip.label());
+    assertThat(answer.explanations()).first().hasToString("1/4 NPT male if " + slip.label());
     assertThat(answer.inWords()).contains(slip.label()).contains("check: is it metric");
     assertThat(answer.settlingReadings()).isEmpty();
     assertThat(answer.cautions()).isNotEmpty();
@@ -230,7 +227,8 @@ class ThreadVerdictTest {
         .contains("a metric thread, not a pipe thread")
         .contains("does not mate with");
     assertThat(answer.cautions()).isNotEmpty();
-    assertThatThrownBy(() -> End.parse("M14x1.5 male")).isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> End.parse("M14x1.5 male"))
+        .isInstanceOf(IllegalArgumentException.class);
   }
 
   @Test
@@ -252,10 +250,13 @@ class ThreadVerdictTest {
         .probability();
     assertThat(careless).isLessThan(usual);
     ThreadReadings without = quarterNpt();
-    assertThatThrownBy(() -> without.withLeafMisread(0.1)).hasMessageContaining("add the leaf first");
+    assertThatThrownBy(() -> without.withLeafMisread(0.1))
+        .hasMessageContaining("add the leaf first");
     assertThatThrownBy(() -> readings.withLeafMisread(0.51)).hasMessageContaining("[0, 0.5]");
-    assertThatThrownBy(() -> without.withMetricLeaf(mm(0.19))).hasMessageContaining("[0.2, 6.5] mm");
-    assertThatThrownBy(() -> without.withMetricLeaf(mm(6.51))).hasMessageContaining("[0.2, 6.5] mm");
+    assertThatThrownBy(() -> without.withMetricLeaf(mm(0.19)))
+        .hasMessageContaining("[0.2, 6.5] mm");
+    assertThatThrownBy(() -> without.withMetricLeaf(mm(6.51)))
+        .hasMessageContaining("[0.2, 6.5] mm");
     assertThat(without.withMetricLeaf(mm(0.2)).leafPitch()).contains(mm(0.2));
   }
 }
