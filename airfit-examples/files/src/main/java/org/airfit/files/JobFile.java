@@ -52,7 +52,7 @@ public final class JobFile {
     String where = hand.field("where", "where it comes from, in words").text();
     boolean socketOnly = hand.flag("socketOnly");
     List<PlugReading> readings = readings(hand);
-    Optional<ThreadReadings> thread = thread(hand);
+    Optional<ThreadReadings> thread = ThreadField.in(hand);
     Optional<SocketAnswer> socket = socket(hand, catalogue, socketOnly);
     hand.requireNothingElse();
 
@@ -195,26 +195,6 @@ public final class JobFile {
     }
     Set<String> ids = new LinkedHashSet<>(inUse.get().words());
     return Optional.of(inUse.get().build(() -> SocketAnswer.alone(catalogue.profiles(), ids)));
-  }
-
-  private static Optional<ThreadReadings> thread(Field hand) throws WrongFileException {
-    Optional<Field> found = hand.find("thread");
-    if (found.isEmpty()) {
-      return Optional.empty();
-    }
-    Field field = found.get();
-    Length first = field.field("firstCrest", Accepted.LENGTH).as(Length::parse);
-    int pitches = field.field("pitches", "how many pitches were measured over").wholeNumber();
-    Length over = field.field("overPitches", Accepted.LENGTH).as(Length::parse);
-    ThreadReadings readings = field.build(() -> ThreadReadings.ofMale(first, over, pitches));
-    Optional<Field> last = field.find("lastCrest");
-    if (last.isPresent()) {
-      Length crest = last.get().as(Length::parse);
-      ThreadReadings before = readings;
-      readings = last.get().build(() -> before.withLastCrest(crest));
-    }
-    field.requireNothingElse();
-    return Optional.of(readings);
   }
 
   private static Requirement.Builder requirement(Field tool) throws WrongFileException {

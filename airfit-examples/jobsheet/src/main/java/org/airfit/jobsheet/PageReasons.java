@@ -101,6 +101,7 @@ final class PageReasons {
     sheet.thread().ifPresent(thread -> {
       element("h2", "Its thread");
       element("p class=\"answer\"", InWords.capital(thread.inWords()) + ".");
+      thread.cautions().forEach(caution -> element("p", caution.text()));
       element("p class=\"quiet\"", "Read: " + thread.readings() + ".");
     });
   }

@@ -125,7 +125,8 @@ public final class TextSheet {
     sheet.thread().ifPresent(thread -> {
       heading("Its thread");
       wrapped("", "Read: " + thread.readings() + ".");
-      wrapped("", "It is " + thread.inWords() + ".");
+      wrapped("", InWords.capital(thread.inWords()) + ".");
+      thread.cautions().forEach(caution -> wrapped("", caution.text()));
     });
   }
 
