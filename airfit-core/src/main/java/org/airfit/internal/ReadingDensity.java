@@ -83,6 +83,23 @@ public abstract class ReadingDensity {
         mean, sigma, degreesOfFreedom * ratio * ratio * ratio * ratio, wear, sign);
   }
 
+  /**
+   * A part that is a copy of another in most sizes: this size is that of the other, or it was changed, by an amount
+   * whose density falls off as an exponential on both sides.
+   *
+   * <pre>
+   *   h(y) = (1 − q) f(y) + q exp(−d/a) / (2a + high − low),   d the distance of y from [low, high]
+   * </pre>
+   *
+   * @param same what a reading of the other should be
+   * @param chance q, how often the size was changed
+   * @param scale a, by how much on average
+   * @return the density of a reading of the copy
+   */
+  public static ReadingDensity changed(ReadingDensity same, double chance, double scale) {
+    return new Changed(same, chance, scale);
+  }
+
   /** {@return the smallest size that is no misfit, wear included} */
   public final double low() {
     return low;
@@ -267,6 +284,44 @@ public abstract class ReadingDensity {
       return Math.log(sigma / (b - a))
           + Statistics.logSecondDifference(
               (from - b) / sigma, (from - a) / sigma, (to - from) / sigma);
+    }
+  }
+
+  /** As another, or changed. */
+  private static final class Changed extends ReadingDensity {
+
+    private final ReadingDensity same;
+    private final double logSame;
+    private final double logPeak;
+    private final double scale;
+
+    Changed(ReadingDensity same, double chance, double scale) {
+      super(same.low, same.high, same.sigma, 0.0, 0);
+      this.same = same;
+      this.logSame = Math.log1p(-chance);
+      this.logPeak = Math.log(chance / (2.0 * scale + same.high - same.low));
+      this.scale = scale;
+    }
+
+    @Override
+    double logDensityNew(double y) {
+      double beyond = Math.max(0.0, Math.max(low - y, y - high));
+      double one = logSame + same.logDensity(y);
+      double other = logPeak - beyond / scale;
+      double larger = Math.max(one, other);
+      return larger + Math.log1p(Math.exp(Math.min(one, other) - larger));
+    }
+
+    /** Asked for by wear only, which the other has in it. */
+    @Override
+    double logChance(double from, double to) {
+      throw new UnsupportedOperationException("the wear of a copy is in what it is a copy of");
+    }
+
+    /** Where an exponential has lost all but one part in a hundred and fifty. */
+    @Override
+    public double reach() {
+      return same.reach() + 5.0 * scale;
     }
   }
 }

@@ -33,6 +33,11 @@ public final class SharedError {
 
   private static final double REACH = 5.5;
 
+  /** Even steps of the error for a copy, in standard deviations of it, and how many either way. */
+  private static final double COPY_STEP = 0.75;
+
+  private static final int COPY_STEPS = 4;
+
   private final double c;
   private final double[] y;
   private final ReadingDensity[] own;
@@ -192,6 +197,43 @@ public final class SharedError {
       sum += own[j].logDensity(y[j] - e);
     }
     return sum;
+  }
+
+  /**
+   * The same for a copy of the part, each of whose sizes may have been changed, see {@link ReadingDensity#changed}.
+   *
+   * <pre>
+   *   ∫ φ(e/c)/c Π h_j(y_j − e) de   and   (1 − q)ⁿ ∫ φ(e/c)/c Π f_j(y_j − e) de
+   * </pre>
+   *
+   * <p>by the same few steps of e from −3 to 3 standard deviations, which is good to a few per cent of the first.
+   *
+   * @param chance q, how often a size was changed
+   * @param scale by how much on average
+   * @return ln of both, the second being the part of the first in which nothing was changed
+   */
+  public double[] logLikelihoodsOfCopy(double chance, double scale) {
+    double[] any = new double[2 * COPY_STEPS + 1];
+    double[] none = new double[any.length];
+    ReadingDensity[] changed = new ReadingDensity[own.length];
+    for (int j = 0; j < own.length; j++) {
+      changed[j] = ReadingDensity.changed(own[j], chance, scale);
+    }
+    for (int k = 0; k < any.length; k++) {
+      double e = (k - COPY_STEPS) * COPY_STEP * c;
+      double start = -0.5 * (e / c) * (e / c);
+      any[k] = start;
+      none[k] = start;
+      for (int j = 0; j < own.length; j++) {
+        any[k] += changed[j].logDensity(y[j] - e);
+        none[k] += own[j].logDensity(y[j] - e);
+      }
+    }
+    double width = Math.log(COPY_STEP) - Statistics.LN_SQRT_TWO_PI;
+    return new double[] {
+      Statistics.logSumExp(any) + width,
+      Statistics.logSumExp(none) + width + own.length * Math.log1p(-chance)
+    };
   }
 
   private double step() {

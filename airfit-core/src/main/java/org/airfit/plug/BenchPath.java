@@ -266,7 +266,7 @@ public final class BenchPath {
         models[k] = expected(left.get(k), dimension);
       }
       return Information.bits(chances, unknown)
-          - Information.of(chances, models, unknown, identifier.confidence()).expectedBits();
+          - Information.of(chances, models, chances.length, unknown, identifier.confidence()).expectedBits();
     }
   }
 

@@ -3,6 +3,7 @@ package org.airfit.plug;
 import java.util.List;
 import java.util.Objects;
 import org.airfit.internal.Digits;
+import org.airfit.internal.Statistics;
 
 /**
  * One profile of the set, and how the readings lie to it.
@@ -102,6 +103,41 @@ public final class ProfileCandidate {
   /** {@return whether the readings could well be of this profile: the tail probability is 0.01 or more} */
   public boolean fits() {
     return tailProbability >= REJECTED_BELOW;
+  }
+
+  /** {@return the reading that lies furthest from what the profile allows, in standard deviations; 0 if none does} */
+  public double largestMisfit() {
+    double largest = 0.0;
+    for (Residual residual : residuals) {
+      largest = Math.max(largest, Math.abs(residual.sigmas()));
+    }
+    return largest;
+  }
+
+  /**
+   * Obtains how often the largest misfit of as many readings of a genuine plug is as large, which catches the one size
+   * that χ² over many sizes lets pass.
+   *
+   * <pre>
+   *   1 − (1 − 2Q(z))ⁿ
+   * </pre>
+   *
+   * @return the chance, after Šidák; 1 if nothing could be compared
+   */
+  public double largestMisfitProbability() {
+    if (degreesOfFreedom == 0) {
+      return 1.0;
+    }
+    double one = 2.0 * Statistics.normalAbove(largestMisfit());
+    return -Math.expm1(degreesOfFreedom * Math.log1p(-Math.min(one, 1.0)));
+  }
+
+  /**
+   * {@return whether the readings could well be of this profile, all together and each of them: both tail
+   * probabilities are 0.01 or more}
+   */
+  public boolean fitsThroughout() {
+    return fits() && largestMisfitProbability() >= REJECTED_BELOW;
   }
 
   @Override

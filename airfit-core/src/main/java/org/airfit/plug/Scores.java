@@ -57,6 +57,12 @@ final class Scores {
   /** e to the minus this changes no digit of a sum of chances. */
   static final double REACH = 40.0;
 
+  /** A reading that far beyond what is allowed, in standard deviations, is of no unchanged size. */
+  private static final double CHANGED_BEYOND = 6.0;
+
+  /** 99 of 100 genuine plugs read within so many standard deviations. */
+  private static final double BAND_SIGMAS = 2.576;
+
   private static final double LN_TWO = Math.log(2.0);
   private static final double LN_UNKNOWN_WIDTH = Math.log(Assumptions.UNKNOWN_WIDTH_MM);
 
@@ -332,6 +338,61 @@ final class Scores {
       bounded[next] = false;
       best = Math.max(best, log);
     }
+  }
+
+  /**
+   * Whether half of the sizes at least could be those of the profile. Of no other profile can a plug be a near copy.
+   */
+  boolean mostAgree(int k) {
+    return 2 * agreeing(k) >= compared[k];
+  }
+
+  /** How many sizes could be those of the profile. */
+  private int agreeing(int k) {
+    int agree = 0;
+    for (int j = 0; j < y.length; j++) {
+      if (compares(j, k)) {
+        double d = column[j].beyond(k, length(j, k), wear);
+        double sigma2 = column[j].variance[k] + variance(j, k) + common[j] * common[j];
+        agree += d * d <= CHANGED_BEYOND * CHANGED_BEYOND * sigma2 ? 1 : 0;
+      }
+    }
+    return agree;
+  }
+
+  /** Whether there is a profile whose sizes all readings but one could be: only then may one of them be a slip. */
+  boolean allButOneAgree() {
+    for (int k = 0; k < count(); k++) {
+      if (agreeing(k) >= y.length - 1) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The likelihood of the readings and clues, were the plug a near copy of the profile. */
+  double logLikelihoodOfNearCopy(int k, int clues) {
+    return mostAgree(k)
+        ? ProfileFit.of(table.profiles.get(k), taken, wear).logLikelihoodOfNearCopy()
+            + clues * Math.log(Clue.BY_CHANCE)
+        : Double.NEGATIVE_INFINITY;
+  }
+
+  /**
+   * How often a plug from anywhere in the size class would agree with the profile in all that was read, by chance: the
+   * product over the dimensions of the width in which 99 of 100 genuine plugs read over that of the size class.
+   */
+  double coincidence(int k) {
+    double chance = 1.0;
+    for (int j = 0; j < y.length; j++) {
+      if (compares(j, k)) {
+        double sigma2 = column[j].variance[k] + variance(j, k) + common[j] * common[j];
+        double width = 2.0 * (column[j].half[k] + BAND_SIGMAS * Math.sqrt(sigma2))
+            + (column[j].wearSign == 0 ? 0.0 : wear);
+        chance *= Math.min(1.0, width / column[j].classWidth);
+      }
+    }
+    return chance;
   }
 
   /** How many profiles there are. */
