@@ -30,7 +30,7 @@ record Assumptions(
   static final double UNKNOWN_WIDTH_MM = 10.0;
 
   /** Of unknown plugs so many are near copies, where those are about; this project's choice, no source. */
-  static final double NEAR_COPY_SHARE = 0.5;
+  static final double NEAR_COPY_SHARE = 0.1;
 
   /** So often is a size of a near copy not that of its profile; this project's choice, no source. */
   static final double CHANGED = 0.3;

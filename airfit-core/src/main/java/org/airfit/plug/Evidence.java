@@ -389,10 +389,10 @@ final class Evidence {
         : Optional.empty();
   }
 
-  /** Whether a profile fits throughout with nothing worn. */
-  boolean fitsAsNew(ProfileCandidate candidate) {
+  /** Whether a profile fits throughout with nothing worn, worse than so many genuine plugs at most. */
+  boolean fitsAsNew(ProfileCandidate candidate, double least) {
     if (assumptions.wear().metres() == 0.0) {
-      return candidate.fitsThroughout();
+      return candidate.fitsThroughout(least);
     }
     Scores asNew = Scores.of(
         ReferenceSet.of("one", List.of(candidate.profile())).sizes(),
@@ -411,7 +411,7 @@ final class Evidence {
             n == 0 ? 1.0 : Statistics.chiSquareAbove(chiSquare, n),
             0.0,
             asNew.fit(0).residuals())
-        .fitsThroughout();
+        .fitsThroughout(least);
   }
 
   /** How often a plug from anywhere in the size class would agree with a profile in all that was read, by chance. */

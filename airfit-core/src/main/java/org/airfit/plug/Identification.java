@@ -27,6 +27,12 @@ public final class Identification implements Worked {
   /** One dimension alone names no profile. This project's rule. */
   static final int FEWEST_READINGS = 2;
 
+  /**
+   * Where near copies are about, a genuine plug that fits worse than 97 of 100 is left a candidate; this project's
+   * choice between the copies that pass and the genuine plugs that do not.
+   */
+  private static final double FIRM_ABOVE = 0.03;
+
   /** What is less likely is not said. */
   private static final double SAID_ABOVE = 0.005;
 
@@ -68,11 +74,16 @@ public final class Identification implements Worked {
   private List<String> openPoints() {
     List<String> open = new ArrayList<>();
     ProfileCandidate best = best();
-    if (!best.fitsThroughout()) {
-      open.add("one reading lies " + Digits.fixed(best.largestMisfit(), 1)
-          + " times the expected scatter away; read it again");
+    double least = expectsNearCopies() ? FIRM_ABOVE : ProfileCandidate.REJECTED_BELOW;
+    if (!best.fitsThroughout(least)) {
+      open.add(best.largestMisfitProbability() < least
+          ? "one reading lies " + Digits.fixed(best.largestMisfit(), 1)
+              + " times the expected scatter away; read it again"
+          : "only " + Digits.percent(best.tailProbability())
+              + " of its genuine plugs fit as badly in all readings together; read again");
     }
-    if (unknownPrior() > 0.0 && chanceOfCoincidence() > ProfileCandidate.REJECTED_BELOW) {
+    boolean moreToRead = !evidence.notRead(best.profile()).isEmpty();
+    if (moreToRead && unknownPrior() > 0.0 && chanceOfCoincidence() > ProfileCandidate.REJECTED_BELOW) {
       open.add(Digits.percent(chanceOfCoincidence())
           + " of the plugs of its size class would agree with a profile of the set by chance; read more");
     }
@@ -80,7 +91,7 @@ public final class Identification implements Worked {
       open.add("a near copy may differ in what was not read; read also the "
           + stillToRead().stream().map(Dimension::toString).collect(Collectors.joining(", ")));
     }
-    if (expectsNearCopies() && best.fitsThroughout() && !evidence.fitsAsNew(best)) {
+    if (expectsNearCopies() && best.fitsThroughout(least) && !evidence.fitsAsNew(best, least)) {
       open.add("it fits with wear only, and a near copy may be smaller there");
     }
     return open;
@@ -148,7 +159,7 @@ public final class Identification implements Worked {
 
   /**
    * Obtains how often a plug from anywhere in the size class would agree with some profile of the set, by chance, in
-   * all that was read. Above 0.01 no plug is called identified.
+   * all that was read. Above 0.01 no plug is called identified while there is more to read.
    *
    * <pre>
    *   Σ over the profiles of Π (width in which 99 of 100 genuine plugs read) / (width of the size class)

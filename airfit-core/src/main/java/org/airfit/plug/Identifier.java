@@ -47,7 +47,8 @@ import org.jspecify.annotations.Nullable;
  * choice.
  *
  * <p><b>Identified</b> needs more than the chance. The fit must hold, χ² of all readings and the largest misfit among
- * them, allowed for their number. A plug from anywhere in the size class must agree by chance once in a hundred times
+ * them, allowed for their number: a genuine plug fits so badly once in a hundred times at most, or thrice where near
+ * copies are about. A plug from anywhere in the size class must agree by chance once in a hundred times
  * at most. And where near copies are about, every dimension that decides the mating must be read, see
  * {@link PlugProfile#decidingDimensions}, and must fit with nothing worn: what was not read may differ.
  *

@@ -137,7 +137,11 @@ public final class ProfileCandidate {
    * probabilities are 0.01 or more}
    */
   public boolean fitsThroughout() {
-    return fits() && largestMisfitProbability() >= REJECTED_BELOW;
+    return fitsThroughout(REJECTED_BELOW);
+  }
+
+  boolean fitsThroughout(double least) {
+    return tailProbability >= least && largestMisfitProbability() >= least;
   }
 
   @Override
