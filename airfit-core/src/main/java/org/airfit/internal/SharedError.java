@@ -36,7 +36,7 @@ public final class SharedError {
   /** Even steps of the error for a copy, in standard deviations of it, and how many either way. */
   private static final double COPY_STEP = 0.75;
 
-  private static final int COPY_STEPS = 6;
+  private static final int COPY_STEPS = 5;
 
   private final double c;
   private final double[] y;
@@ -206,7 +206,7 @@ public final class SharedError {
    *   ∫ φ(e/c)/c Π h_j(y_j − e) de   and   (1 − q)ⁿ ∫ φ(e/c)/c Π f_j(y_j − e) de
    * </pre>
    *
-   * <p>by the same few steps of e from −4.5 to 4.5 standard deviations, which is good to a few per cent of the first.
+   * <p>by the same few steps of e from −3.75 to 3.75 standard deviations, which is good to a few per cent of the first.
    *
    * @param chance q, how often a size was changed
    * @param scale by how much on average

@@ -408,7 +408,8 @@ class ScoresProperties {
       genuine += 0.7 / n * likelihood(profile, readings, 0.0);
       long agree = readings.stream()
           .filter(reading -> profile.spread(reading.dimension())
-              .map(spread -> beyond(reading.dimension(), spread, mm(reading.length()), 0.0)
+              .map(spread -> Math.abs(
+                      beyond(reading.dimension(), spread, mm(reading.length()), 0.0))
                   <= 6.0 * sigma(spread, mm(reading.standardUncertainty())))
               .orElse(false))
           .count();
@@ -455,7 +456,8 @@ class ScoresProperties {
           product *= (which >> j & 1) == 0
               ? densityNew(
                   spread, y, with ? own(reading, c) : mm(reading.standardUncertainty()))
-              : Math.exp(-beyond(reading.dimension(), spread, y, 0.0) / 0.5) / (1.0 + room);
+              : Math.exp(-Math.abs(beyond(reading.dimension(), spread, y, 0.0)) / 0.5)
+                  / (1.0 + room);
         }
         return product;
       };
