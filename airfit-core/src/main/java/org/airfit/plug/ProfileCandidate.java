@@ -125,11 +125,13 @@ public final class ProfileCandidate {
    * @return the chance, after Šidák; 1 if nothing could be compared
    */
   public double largestMisfitProbability() {
-    if (degreesOfFreedom == 0) {
-      return 1.0;
-    }
-    double one = 2.0 * Statistics.normalAbove(largestMisfit());
-    return -Math.expm1(degreesOfFreedom * Math.log1p(-Math.min(one, 1.0)));
+    return largestOf(degreesOfFreedom, largestMisfit());
+  }
+
+  /** How often the largest of so many standard deviates is as far from 0. */
+  static double largestOf(int deviates, double z) {
+    double one = 2.0 * Statistics.normalAbove(z);
+    return deviates == 0 ? 1.0 : -Math.expm1(deviates * Math.log1p(-Math.min(one, 1.0)));
   }
 
   /**

@@ -211,7 +211,7 @@ class ThreadIdentificationTest {
         ThreadReadings.ofMale(Length.ofInches(0.535)).withThreadsPerInch(18.0));
     assertThat(answer.candidates().get(0).probability()).isGreaterThan(0.9995);
     assertThat(answer.working().toText())
-        .contains("1/4 NPT male (more than 99.9 %)")
+        .contains("1/4 NPT male (> 99.9 %)")
         .doesNotContain("(100 %)");
   }
 
