@@ -88,7 +88,7 @@ public abstract class ReadingDensity {
    * whose density falls off as an exponential on both sides.
    *
    * <pre>
-   *   h(y) = (1 − q) f(y) + q exp(−d/a) / (2a + high − low),   d the distance of y from [low, high]
+   *   h(y) = (1 − q) f(y) + q g(y),   g(y) = exp(−d/a) / (2a + high − low),   d the distance of y from [low, high]
    * </pre>
    *
    * @param same what a reading of the other should be
@@ -132,6 +132,22 @@ public abstract class ReadingDensity {
     }
     double from = sign < 0 ? y : y - wear;
     return logChance(from, from + wear) - Math.log(wear);
+  }
+
+  /**
+   * Density of a reading of a size that was changed by an amount that falls off as an exponential on both sides.
+   *
+   * <pre>
+   *   g(y) = exp(−d/a) / (2a + high − low)
+   * </pre>
+   *
+   * @param y the reading
+   * @param scale a, by how much on average
+   * @return the density
+   */
+  public final double densityIfChanged(double y, double scale) {
+    double beyond = Math.max(0.0, Math.max(low - y, y - high));
+    return Math.exp(-beyond / scale) / (2.0 * scale + high - low);
   }
 
   /** The same for a new part. */
@@ -291,25 +307,20 @@ public abstract class ReadingDensity {
   private static final class Changed extends ReadingDensity {
 
     private final ReadingDensity same;
-    private final double logSame;
-    private final double logPeak;
+    private final double chance;
     private final double scale;
 
     Changed(ReadingDensity same, double chance, double scale) {
       super(same.low, same.high, same.sigma, 0.0, 0);
       this.same = same;
-      this.logSame = Math.log1p(-chance);
-      this.logPeak = Math.log(chance / (2.0 * scale + same.high - same.low));
+      this.chance = chance;
       this.scale = scale;
     }
 
     @Override
     double logDensityNew(double y) {
-      double beyond = Math.max(0.0, Math.max(low - y, y - high));
-      double one = logSame + same.logDensity(y);
-      double other = logPeak - beyond / scale;
-      double larger = Math.max(one, other);
-      return larger + Math.log1p(Math.exp(Math.min(one, other) - larger));
+      return Math.log((1.0 - chance) * Math.exp(same.logDensity(y))
+          + chance * same.densityIfChanged(y, scale));
     }
 
     /** Asked for by wear only, which the other has in it. */

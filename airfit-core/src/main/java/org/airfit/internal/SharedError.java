@@ -33,10 +33,11 @@ public final class SharedError {
 
   private static final double REACH = 5.5;
 
-  /** Even steps of the error for a copy, in standard deviations of it, and how many either way. */
-  private static final double COPY_STEP = 0.75;
+  /** Even steps of the error for a copy, in standard deviations of it. */
+  public static final double COPY_STEP = 0.9;
 
-  private static final int COPY_STEPS = 5;
+  /** How many of those either way. */
+  public static final int COPY_STEPS = 4;
 
   private final double c;
   private final double[] y;
@@ -206,34 +207,30 @@ public final class SharedError {
    *   ∫ φ(e/c)/c Π h_j(y_j − e) de   and   (1 − q)ⁿ ∫ φ(e/c)/c Π f_j(y_j − e) de
    * </pre>
    *
-   * <p>by the same few steps of e from −3.75 to 3.75 standard deviations, which is good to a few per cent of the first.
+   * <p>by the same few steps of e from −3.6 to 3.6 standard deviations, which is good to a few per cent of the first.
    *
    * @param chance q, how often a size was changed
    * @param scale by how much on average
    * @return ln of both, the second being the part of the first in which nothing was changed
    */
   public double[] logLikelihoodsOfCopy(double chance, double scale) {
-    double[] any = new double[2 * COPY_STEPS + 1];
-    double[] none = new double[any.length];
-    ReadingDensity[] changed = new ReadingDensity[own.length];
-    for (int j = 0; j < own.length; j++) {
-      changed[j] = ReadingDensity.changed(own[j], chance, scale);
-    }
-    for (int k = 0; k < any.length; k++) {
-      double e = (k - COPY_STEPS) * COPY_STEP * c;
-      double start = -0.5 * (e / c) * (e / c);
-      any[k] = start;
-      none[k] = start;
+    double any = 0.0;
+    double none = 0.0;
+    for (int k = -COPY_STEPS; k <= COPY_STEPS; k++) {
+      double e = k * COPY_STEP * c;
+      double start = Math.exp(-0.5 * (e / c) * (e / c));
+      double changed = start;
+      double same = start;
       for (int j = 0; j < own.length; j++) {
-        any[k] += changed[j].logDensity(y[j] - e);
-        none[k] += own[j].logDensity(y[j] - e);
+        double f = (1.0 - chance) * Math.exp(own[j].logDensity(y[j] - e));
+        changed *= f + chance * own[j].densityIfChanged(y[j] - e, scale);
+        same *= f;
       }
+      any += changed;
+      none += same;
     }
     double width = Math.log(COPY_STEP) - Statistics.LN_SQRT_TWO_PI;
-    return new double[] {
-      Statistics.logSumExp(any) + width,
-      Statistics.logSumExp(none) + width + own.length * Math.log1p(-chance)
-    };
+    return new double[] {Math.log(any) + width, Math.log(none) + width};
   }
 
   private double step() {

@@ -28,6 +28,9 @@ final class Evidence {
   /** So near to certainty that no profile may be left out of the sum for being out of reach. */
   private static final double CERTAIN = 1.0 - 1.0e-12;
 
+  /** A near copy less likely than this counts as spread as a plug from elsewhere when next readings are ranked. */
+  private static final double COPY_COUNTS = 0.001;
+
   private final ReferenceSet set;
   private final Assumptions assumptions;
   private final Map<Dimension, PlugReading> readings;
@@ -225,7 +228,9 @@ final class Evidence {
             ? sizes.expected(dimension, ball, u, wear)
             : sizes.expected(dimension, ball, error, ownU, wear);
         models[k] = expected;
-        if (chances.length > profiles && expected != null) {
+        if (chances.length > profiles
+            && chances[profiles + k] > COPY_COUNTS
+            && expected != null) {
           models[profiles + k] = ReadingDensity.changed(
               expected, Assumptions.CHANGED, Assumptions.CHANGED_BY_MM);
         }
@@ -357,8 +362,7 @@ final class Evidence {
     if (known == null) {
       known = readings.isEmpty()
           ? List.of()
-          : SlipSearch.of(
-              set, assumptions, readings(), clues, scores.allButOneAgree(), logSum);
+          : SlipSearch.of(set, assumptions, readings(), clues, scores, logSum);
       slips = known;
     }
     return known;
@@ -394,24 +398,15 @@ final class Evidence {
     if (assumptions.wear().metres() == 0.0) {
       return candidate.fitsThroughout(least);
     }
-    Scores asNew = Scores.of(
-        ReferenceSet.of("one", List.of(candidate.profile())).sizes(),
-        readings.values(),
-        List.of(),
-        0.0,
-        Double.POSITIVE_INFINITY);
-    int n = asNew.compared(0);
-    double chiSquare = asNew.chiSquare(0);
-    return new ProfileCandidate(
-            candidate.profile(),
-            1.0,
-            1.0,
-            chiSquare,
-            n,
-            n == 0 ? 1.0 : Statistics.chiSquareAbove(chiSquare, n),
-            0.0,
-            asNew.fit(0).residuals())
-        .fitsThroughout(least);
+    ProfileFit asNew = ProfileFit.of(candidate.profile(), readings.values(), 0.0);
+    double chiSquare = asNew.chiSquare();
+    int n = candidate.degreesOfFreedom();
+    double largest = 0.0;
+    for (Residual residual : asNew.residuals()) {
+      largest = Math.max(largest, Math.abs(residual.sigmas()));
+    }
+    return Statistics.chiSquareAbove(chiSquare, n) >= least
+        && ProfileCandidate.largestOf(n, largest) >= least;
   }
 
   /** How often a plug from anywhere in the size class would agree with a profile in all that was read, by chance. */

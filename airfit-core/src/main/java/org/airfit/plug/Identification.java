@@ -65,25 +65,47 @@ public final class Identification implements Worked {
     if (likely().get(0).degreesOfFreedom() < FEWEST_READINGS) {
       return PlugVerdict.INSUFFICIENT_DATA;
     }
-    return weakestProvenance().canIdentify() && openPoints().isEmpty()
+    return weakestProvenance().canIdentify() && nothingOpen()
         ? PlugVerdict.IDENTIFIED
         : PlugVerdict.CANDIDATE;
+  }
+
+  private boolean nothingOpen() {
+    return fitsFirmly() && !mayBeChance() && stillToRead().isEmpty() && !needsWear();
+  }
+
+  private static double firmAbove(boolean nearCopies) {
+    return nearCopies ? FIRM_ABOVE : ProfileCandidate.REJECTED_BELOW;
+  }
+
+  private boolean fitsFirmly() {
+    return best().fitsThroughout(firmAbove(expectsNearCopies()));
+  }
+
+  private boolean mayBeChance() {
+    return unknownPrior() > 0.0
+        && !evidence.notRead(best().profile()).isEmpty()
+        && chanceOfCoincidence() > ProfileCandidate.REJECTED_BELOW;
+  }
+
+  private boolean needsWear() {
+    return expectsNearCopies()
+        && fitsFirmly()
+        && !evidence.fitsAsNew(best(), firmAbove(expectsNearCopies()));
   }
 
   /** What keeps the profile that stands out from being identified, but for where the set comes from. */
   private List<String> openPoints() {
     List<String> open = new ArrayList<>();
     ProfileCandidate best = best();
-    double least = expectsNearCopies() ? FIRM_ABOVE : ProfileCandidate.REJECTED_BELOW;
-    if (!best.fitsThroughout(least)) {
-      open.add(best.largestMisfitProbability() < least
+    if (!fitsFirmly()) {
+      open.add(best.largestMisfitProbability() < firmAbove(expectsNearCopies())
           ? "one reading lies " + Digits.fixed(best.largestMisfit(), 1)
               + " times the expected scatter away; read it again"
           : "only " + Digits.percent(best.tailProbability())
               + " of its genuine plugs fit as badly in all readings together; read again");
     }
-    boolean moreToRead = !evidence.notRead(best.profile()).isEmpty();
-    if (moreToRead && unknownPrior() > 0.0 && chanceOfCoincidence() > ProfileCandidate.REJECTED_BELOW) {
+    if (mayBeChance()) {
       open.add(Digits.percent(chanceOfCoincidence())
           + " of the plugs of its size class would agree with a profile of the set by chance; read more");
     }
@@ -91,7 +113,7 @@ public final class Identification implements Worked {
       open.add("a near copy may differ in what was not read; read also the "
           + stillToRead().stream().map(Dimension::toString).collect(Collectors.joining(", ")));
     }
-    if (expectsNearCopies() && best.fitsThroughout(least) && !evidence.fitsAsNew(best, least)) {
+    if (needsWear()) {
       open.add("it fits with wear only, and a near copy may be smaller there");
     }
     return open;

@@ -109,11 +109,24 @@ final class ProfileFit {
         none += single.logDensity(y) + unchanged;
       }
     }
-    none += (known - readings.size()) * unchanged;
-    double rest = -Math.expm1(none - any);
+    return someChanged(any, none, known, readings.size(), readings.size() + unknown);
+  }
+
+  /**
+   * Leaves out that nothing was changed.
+   *
+   * @param any ln of the likelihood, whatever was changed
+   * @param none ln of the part of it in which none of the sizes read was changed
+   * @param known how many sizes the profile knows
+   * @param compared how many of them were read
+   * @param read how many readings there are
+   */
+  static double someChanged(double any, double none, int known, int compared, int read) {
+    double unchanged = Math.log1p(-Assumptions.CHANGED);
+    double rest = -Math.expm1(none + (known - compared) * unchanged - any);
     double some = -Math.expm1(known * unchanged);
     return rest > 0.0
-        ? any + Math.log(rest / some) - unknown * LN_UNKNOWN_WIDTH
+        ? any + Math.log(rest / some) - (read - compared) * LN_UNKNOWN_WIDTH
         : Double.NEGATIVE_INFINITY;
   }
 

@@ -55,7 +55,7 @@ final class SlipSearch {
   }
 
   /**
-   * @param one whether a slip of one reading can be meant, because all others agree with a profile
+   * @param asRead how well the profiles suit the readings as they stand
    * @param logSum ln of the weight of all that is not a slip
    * @return the slips that are likely enough to be told, the likeliest first; one at most of each reading
    */
@@ -64,18 +64,21 @@ final class SlipSearch {
       Assumptions assumptions,
       List<PlugReading> readings,
       List<Clue> clues,
-      boolean one,
+      Scores asRead,
       double logSum) {
     SlipSearch search = new SlipSearch(set, assumptions, readings, clues);
-    search.run(one);
+    search.run(asRead);
     return search.slips(logSum);
   }
 
-  private void run(boolean one) {
-    if (readings.size() > 1) {
-      all(CaliperSlip.INCHES_TYPED);
-      all(CaliperSlip.MILLIMETRES_TYPED);
+  /** Most plugs have no slip, so what cannot be one is found out first. */
+  private void run(Scores asRead) {
+    for (CaliperSlip kind : List.of(CaliperSlip.INCHES_TYPED, CaliperSlip.MILLIMETRES_TYPED)) {
+      if (readings.size() > 1 && asRead.allAgreeIf(kind.stretch())) {
+        all(kind);
+      }
     }
+    boolean one = asRead.allButOneAgree();
     for (int j = 0; one && j < readings.size(); j++) {
       PlugReading reading = readings.get(j);
       for (CaliperSlip kind : CaliperSlip.values()) {

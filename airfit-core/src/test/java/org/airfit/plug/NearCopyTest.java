@@ -258,4 +258,29 @@ class NearCopyTest {
     BenchPath.Branch none = new BenchPath.Branch(mm(1.0), mm(2.0), List.of(), 0);
     assertThatIllegalArgumentException().isThrownBy(() -> path.restOf(other, none));
   }
+
+  /** Normal scatter goes a short way; the long one is for any scatter. */
+  @Test
+  void the_short_way_to_a_near_copy_gives_what_the_long_one_does() {
+    PlugWorkshop workshop = new PlugWorkshop(5);
+    ReferenceSet drawn = workshop.set(4);
+    for (int i = 0; i < 200; i++) {
+      PlugProfile profile = drawn.profiles().get(i % 4);
+      PlugWorkshop.Caliper one = workshop.caliper(Instrument.DIGITAL_CALIPER);
+      PlugWorkshop.Caliper other = workshop.caliper(Instrument.VERNIER_CALIPER_0_05);
+      List<PlugReading> taken = new ArrayList<>();
+      Map<Dimension, Double> plug = workshop.copy(profile, 1 + i % 3, 0.05, 0.6);
+      for (Dimension dimension : List.of(Dimension.values()).subList(0, 1 + i % 9)) {
+        PlugReading reading = (i % 2 == 0 ? one : other).read(dimension, plug);
+        taken.add(i % 5 == 0 && taken.size() == 1 ? reading.alone() : reading);
+      }
+      double log = ProfileFit.of(profile, taken, 0.0).logLikelihoodOfNearCopy();
+      Scores scores =
+          Scores.of(drawn.sizes(), taken, List.of(), 0.0, Double.POSITIVE_INFINITY);
+      if (scores.mostAgree(i % 4)) {
+        assertThat(scores.logLikelihoodOfNearCopy(i % 4, 0))
+            .isCloseTo(log, org.assertj.core.api.Assertions.within(1.0e-8 * (1.0 + Math.abs(log))));
+      }
+    }
+  }
 }
