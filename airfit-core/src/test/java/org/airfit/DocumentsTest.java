@@ -454,6 +454,9 @@ class DocumentsTest {
         .withUnknownPrior(0.2)
         .withConfidence(0.99)
         .identify(List.of(tip, length));
+    Identifier trusting =
+        Identifier.of(birds).withoutNearCopies().withWearAllowance(Identifier.usualWear());
+    assertThat(trusting.identify(List.of(tip, length)).nearCopyProbability()).isZero();
     Identification usual = Identifier.of(birds).identify(List.of(tip, length));
     assertThat(doubtful.unknownProbability()).isGreaterThan(usual.unknownProbability());
 

@@ -11,6 +11,7 @@ import org.airfit.joint.End;
 import org.airfit.line.Conduit;
 import org.airfit.measure.Instrument;
 import org.airfit.plug.Dimension;
+import org.airfit.plug.Identifier;
 import org.airfit.plug.PlugReading;
 import org.airfit.plug.SocketAnswer;
 import org.airfit.quantity.AbsolutePressure;
@@ -30,6 +31,8 @@ import org.airfit.thread.ThreadReadings;
 
 /** What a job file says; docs/job-file.md has the fields. */
 public final class JobFile {
+
+  private static final String AS_NEW = "as new";
 
   private JobFile() {}
 
@@ -53,6 +56,8 @@ public final class JobFile {
     boolean socketOnly = hand.flag("socketOnly");
     List<PlugReading> readings = readings(hand);
     Optional<ThreadReadings> thread = ThreadField.in(hand);
+    Length worn = worn(hand, catalogue);
+    boolean nearCopies = !hand.flag("noNearCopies");
     Optional<SocketAnswer> socket = socket(hand, catalogue, socketOnly);
     hand.requireNothingElse();
 
@@ -109,6 +114,8 @@ public final class JobFile {
         catalogue,
         where,
         readings,
+        worn,
+        nearCopies,
         thread,
         socket,
         supply,
@@ -179,6 +186,20 @@ public final class JobFile {
       readings.add(reading.build(() -> PlugReading.of(dimension, instrument, length)));
     }
     return readings;
+  }
+
+  /** How worn the plug may be: "as new", or the most that has gone; what is usual where nobody said. */
+  private static Length worn(Field hand, ShopCatalogue catalogue) throws WrongFileException {
+    Optional<Field> field = hand.find("worn");
+    if (field.isEmpty()) {
+      return Identifier.usualWear();
+    }
+    Field worn = field.get();
+    Length allowance = worn.text().strip().equalsIgnoreCase(AS_NEW)
+        ? Length.ofMetres(0.0)
+        : worn.as(Length::parse);
+    return worn.build(
+        () -> Identifier.of(catalogue.profiles()).withWearAllowance(allowance).wearAllowance());
   }
 
   private static Optional<SocketAnswer> socket(

@@ -10,6 +10,7 @@ import org.airfit.plug.Identification;
 import org.airfit.plug.PlugVerdict;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.run.Run;
 import org.airfit.run.RunResult;
@@ -93,6 +94,28 @@ final class InWords {
         .map(most -> takes + "At " + least + " this run carries up to "
             + Amounts.flow(FreeAirFlow.from(most.massFlow(), ReferenceState.ANR)) + ".")
         .orElse(takes + "The supply itself stands below the " + least + " the tool needs.");
+  }
+
+  /** What the plug may be besides the profiles, with its chance. */
+  static Map<String, Double> unknown(Identification plug) {
+    Map<String, Double> chances = new LinkedHashMap<>();
+    if (plug.expectsNearCopies()) {
+      chances.put("a near copy of one", plug.nearCopyProbability());
+    }
+    chances.put("none of these", plug.elsewhereProbability());
+    return chances;
+  }
+
+  /** What was taken for granted about the plug, and how the job file changes it. */
+  static String takenForGranted(Identification plug) {
+    String wear = plug.wearAllowance().metres() > 0.0
+        ? "Wear of up to " + plug.wearAllowance().format(LengthUnit.MILLIMETRE)
+            + " was allowed for (the job's \"worn\" says otherwise)"
+        : "The plug was taken as new";
+    return wear
+        + (plug.expectsNearCopies()
+            ? ". Near copies were taken to be about, unless the job says \"noNearCopies\"."
+            : ". No near copies are about, as the job says.");
   }
 
   /** Whether the next reading is worth telling, though the answer stands already. */
