@@ -27,7 +27,7 @@ public final class Conduit {
       throw new IllegalArgumentException(
           "bore must be above 0 mm, was " + bore.format(LengthUnit.MILLIMETRE));
     }
-    if (!(roughness.metres() <= 0.05 * bore.metres())) {
+    if (!FrictionLaw.atMost(roughness.metres() / bore.metres(), FrictionLaw.ROUGHEST)) {
       throw new IllegalArgumentException(
           "roughness must be in [0, " + Digits.significant(50.0 * bore.metres(), 4)
               + "] mm (0.05 of the bore), was " + roughness.format(LengthUnit.MILLIMETRE));
@@ -125,9 +125,9 @@ public final class Conduit {
     return Area.ofCircle(bore);
   }
 
-  /** {@return roughness over bore [-]} */
+  /** {@return roughness over bore [-], at most 0.05} */
   public double relativeRoughness() {
-    return roughness.metres() / bore.metres();
+    return Math.min(roughness.metres() / bore.metres(), FrictionLaw.ROUGHEST);
   }
 
   @Override
