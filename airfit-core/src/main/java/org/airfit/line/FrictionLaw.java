@@ -46,7 +46,7 @@ public enum FrictionLaw {
   CHEN("Chen, 1979", 4.0e3, 4.0e8, 0.05, 0.00326, 0.00326, FrictionKernels::chen),
   /** Zigrang and Sylvester with one step inside. */
   ZIGRANG_SYLVESTER_1(
-      "Zigrang, Sylvester, 1982", 4.0e3, 1.0e8, 0.05, 0.0073, 0.0102, FrictionKernels::zigrangSylvester1),
+      "Zigrang, Sylvester, 1982", 4.0e3, 1.0e8, 0.05, 0.0076, 0.0102, FrictionKernels::zigrangSylvester1),
   /** Zigrang and Sylvester with two steps inside. */
   ZIGRANG_SYLVESTER_2(
       "Zigrang, Sylvester, 1982", 4.0e3, 1.0e8, 0.05, 0.00092, 0.00114, FrictionKernels::zigrangSylvester2),

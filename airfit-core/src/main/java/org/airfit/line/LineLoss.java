@@ -127,6 +127,9 @@ public sealed interface LineLoss extends Worked {
   /** {@return the air as it enters} */
   AirState inlet();
 
+  /** {@return where the model, or that of the air, is near or outside what it holds for} */
+  List<String> warnings();
+
   /**
    * Handles both cases.
    *
@@ -170,6 +173,7 @@ public sealed interface LineLoss extends Worked {
       this.drop = Objects.requireNonNull(drop, "drop");
       this.friction = Objects.requireNonNull(friction, "friction");
       List<String> all = new ArrayList<>(Objects.requireNonNull(warnings, "warnings"));
+      inlet.warnings().stream().filter(warning -> !all.contains(warning)).forEach(all::add);
       if (outletMach() > FAST) {
         String fast = "Mach " + Digits.significant(outletMach(), 3)
             + " at the outlet: close to choking, where isothermal and adiabatic answers lie a few percent apart.";
@@ -223,7 +227,7 @@ public sealed interface LineLoss extends Worked {
       return friction;
     }
 
-    /** {@return where the model is near or outside what it holds for} */
+    @Override
     public List<String> warnings() {
       return warnings;
     }
@@ -342,6 +346,11 @@ public sealed interface LineLoss extends Worked {
     @Override
     public AirState inlet() {
       return inlet;
+    }
+
+    @Override
+    public List<String> warnings() {
+      return inlet.warnings();
     }
 
     /** {@return all that the conduit lets through from this inlet, as far as the model can tell} */

@@ -22,8 +22,8 @@ record PipeModel(PipeEquation equation, FrictionLaw law) implements LossModel {
   @Override
   public LineLoss loss(Conduit conduit, MassFlow massFlow, AirState inlet) {
     double flow = massFlow.kilogramsPerSecond();
-    if (flow == 0.0) {
-      return LineLoss.still(this, conduit, inlet);
+    if (PipeElement.countsAsNone(flow)) {
+      return PipeModel.losesNothing(this, conduit, massFlow, inlet);
     }
     PipeElement element = new PipeElement(equation, law, conduit);
     double p1 = inlet.pressure().pascals();
@@ -60,6 +60,20 @@ record PipeModel(PipeEquation equation, FrictionLaw law) implements LossModel {
         PressureDrop.ofPascals(share * p1),
         Optional.of(FrictionFactor.ofDarcy(darcy)),
         warnings(conduit, reynolds, share));
+  }
+
+  /** The answer of a flow that counts as none. */
+  static LineLoss losesNothing(
+      LossModel model, Conduit conduit, MassFlow massFlow, AirState inlet) {
+    return LineLoss.flowing(
+        model,
+        conduit,
+        massFlow,
+        inlet,
+        inlet,
+        PressureDrop.ofPascals(0.0),
+        Optional.empty(),
+        List.of());
   }
 
   @Override

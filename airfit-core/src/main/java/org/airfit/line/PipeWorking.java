@@ -203,7 +203,7 @@ final class PipeWorking {
     return loss.friction()
         .map(friction ->
             new PipeWorking(equation, law, source, loss, friction.darcy()).build(title, units))
-        .orElseGet(() -> still(title, units));
+        .orElseGet(() -> nothingLost(title, loss.massFlow().kilogramsPerSecond(), units));
   }
 
   static String title(LineLoss.Flowing loss, UnitSystem units) {
@@ -211,9 +211,12 @@ final class PipeWorking {
         + loss.model().title() + ")";
   }
 
-  static Working still(String title, UnitSystem units) {
+  static Working nothingLost(String title, double flow, UnitSystem units) {
     return Working.titled(title, units)
-        .answer("Nothing flows, so nothing is lost.")
+        .answer(
+            flow == 0.0
+                ? "Nothing flows, so nothing is lost."
+                : "A flow below 1e-100 kg/s counts as none: nothing is lost.")
         .build();
   }
 

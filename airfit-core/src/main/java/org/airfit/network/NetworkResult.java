@@ -117,7 +117,12 @@ public sealed interface NetworkResult extends Worked {
 
     @Override
     public List<Caution> cautions() {
-      return List.of(Caution.MORE_SUPPLY_PRESSURE);
+      List<Caution> cautions = new ArrayList<>(List.of(Caution.MORE_SUPPLY_PRESSURE));
+      values.supplies.stream()
+          .flatMap(supply -> supply.supply().still().caution().stream())
+          .findFirst()
+          .ifPresent(cautions::add);
+      return List.copyOf(cautions);
     }
 
     /**

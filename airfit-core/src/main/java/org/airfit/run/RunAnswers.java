@@ -63,7 +63,8 @@ final class RunAnswers {
           path.still().pressure(),
           MassFlow.ofKilogramsPerSecond(most),
           List.of(),
-          new SupplyWorking(supply, demand));
+          new SupplyWorking(supply, demand),
+          path.cautions());
     }
     Pass pass = path.pass(flow);
     int stop = pass.firstBelow(least);
@@ -81,7 +82,8 @@ final class RunAnswers {
         inlet.pressure(),
         intoTheOpen(path, demand, pass, stop),
         shares(path, demand, pass, stop, i -> 0.0),
-        element.explain(demand, inlet).working());
+        element.explain(demand, inlet).working(),
+        path.cautions());
   }
 
   /**
@@ -110,18 +112,19 @@ final class RunAnswers {
         to,
         path.atmosphere(),
         shares(path, demand, pass, path.elements().size(), gain),
-        cautions(from, to, path.atmosphere()),
+        cautions(path, from, to),
         Optional.empty());
   }
 
   /** The gauge pressure is what there is to lose. */
-  private static List<Caution> cautions(
-      AbsolutePressure from, AbsolutePressure to, AbsolutePressure atmosphere) {
+  private static List<Caution> cautions(RunPath path, AbsolutePressure from, AbsolutePressure to) {
+    List<Caution> cautions = new ArrayList<>(path.cautions());
     double lost = from.pascals() - to.pascals();
-    double toLose = from.pascals() - atmosphere.pascals();
-    return lost > BUDGET_SHARE * toLose
-        ? List.of(Caution.MORE_SUPPLY_PRESSURE, BUDGET)
-        : List.of(Caution.MORE_SUPPLY_PRESSURE);
+    double toLose = from.pascals() - path.atmosphere().pascals();
+    if (lost > BUDGET_SHARE * toLose) {
+      cautions.add(BUDGET);
+    }
+    return cautions;
   }
 
   /** What the first elements lose, and how much more pressure [Pa] the tool would have without each. */

@@ -10,6 +10,7 @@ import org.airfit.internal.RootFinder;
 import org.airfit.plant.Supply;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.Temperature;
+import org.airfit.safety.Caution;
 
 /**
  * What a run is made of, asked on plain doubles in SI by the searches of {@link Run}: supply, atmosphere, elements in
@@ -67,6 +68,13 @@ final class RunPath {
 
   AirState still() {
     return still;
+  }
+
+  /** What goes with every answer about it: the highest pressure and so the densest air is that of the supply at rest. */
+  List<Caution> cautions() {
+    return still.caution()
+        .map(outside -> List.of(Caution.MORE_SUPPLY_PRESSURE, outside))
+        .orElse(List.of(Caution.MORE_SUPPLY_PRESSURE));
   }
 
   RunPath suppliedBy(Supply other) {

@@ -261,7 +261,8 @@ public sealed interface RunResult extends Worked {
         AbsolutePressure inlet,
         MassFlow largest,
         List<ElementLoss> before,
-        Worked reached) {
+        Worked reached,
+        List<Caution> cautions) {
       this.stop = new Stop(
           massFlow,
           element,
@@ -269,7 +270,7 @@ public sealed interface RunResult extends Worked {
           largest,
           List.copyOf(before),
           reached,
-          List.of(Caution.MORE_SUPPLY_PRESSURE));
+          List.copyOf(cautions));
     }
 
     @Override
