@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the javadoc of the core promises, read from its sources: the exceptions of each method, and whether its text
@@ -83,9 +84,17 @@ final class Documented {
     }
   }
 
-  /** Whether a member documents an exception, or one above it. */
-  boolean allows(Executable member, Throwable thrown) {
-    for (String comment : of(member)) {
+  /**
+   * Whether a member documents an exception, or one above it.
+   *
+   * @param receiver the value it was called on, whose own class may say more
+   */
+  boolean allows(Executable member, @Nullable Object receiver, Throwable thrown) {
+    List<String> all = of(member);
+    if (receiver != null) {
+      add(all, receiver.getClass(), member.getName());
+    }
+    for (String comment : all) {
       Matcher matcher = THROWS.matcher(comment);
       while (matcher.find()) {
         for (Class<?> type = thrown.getClass(); type != Object.class; type = type.getSuperclass()) {

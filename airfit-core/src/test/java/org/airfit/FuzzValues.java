@@ -18,16 +18,21 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Random;
 import java.util.Set;
+import java.util.stream.Stream;
+import org.airfit.flow.FlowElement;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Draws arguments of any type for {@link Fuzzer}: numbers over the whole range of a double, words broken in many ways,
- * and values of the library that earlier calls returned.
+ * Draws arguments of any type for {@link Fuzzer}: numbers of every size, words broken in many ways, and values of the
+ * library that earlier calls returned.
  */
 final class FuzzValues {
 
   /** Values kept of each type; a newer one takes the place of an older one by chance. */
   private static final int KEPT = 150;
+
+  /** Numbers reach from 10 to the minus this to 10 to this. Beyond, a change of unit or a square leaves a double. */
+  private static final double LARGEST_POWER = 120.0;
 
   private static final double[] SPECIAL = {
     0.0,
@@ -38,9 +43,6 @@ final class FuzzValues {
     Double.POSITIVE_INFINITY,
     Double.NEGATIVE_INFINITY,
     Double.MIN_VALUE,
-    Double.MIN_NORMAL,
-    Double.MAX_VALUE,
-    -Double.MAX_VALUE,
     0.5,
     100.0,
     2300.0
@@ -132,6 +134,12 @@ final class FuzzValues {
     Type[] asked = member.getGenericParameterTypes();
     Class<?>[] raw = member.getParameterTypes();
     Object[] arguments = new Object[raw.length];
+    if (FlowElement.class.isAssignableFrom(member.getDeclaringClass()) && onDoubles(raw)) {
+      for (int i = 0; i < raw.length; i++) {
+        arguments[i] = Math.pow(10.0, 12.0 * random.nextDouble() - 6.0);
+      }
+      return arguments;
+    }
     for (int i = 0; i < raw.length; i++) {
       Object one = value(asked.length == raw.length ? asked[i] : raw[i], 0);
       if (one == null) {
@@ -140,6 +148,11 @@ final class FuzzValues {
       arguments[i] = one;
     }
     return arguments;
+  }
+
+  /** The plain doubles of an element: its caller passes numbers above 0 only. */
+  private static boolean onDoubles(Class<?>... types) {
+    return types.length > 0 && Stream.of(types).allMatch(double.class::equals);
   }
 
   private static Class<?> raw(Type type) {
@@ -182,11 +195,11 @@ final class FuzzValues {
       return (char) random.nextInt(0x10000);
     }
     if (raw == String.class || raw == CharSequence.class) {
-      return words();
+      return name();
     }
     if (raw == Object.class || raw == Comparable.class) {
       Object any = types.isEmpty() ? null : kept(types.get(random.nextInt(types.size())));
-      return any == null ? words() : any;
+      return any == null ? name() : any;
     }
     if (raw.isEnum()) {
       Object[] constants = raw.getEnumConstants();
@@ -293,7 +306,12 @@ final class FuzzValues {
       return SPECIAL[random.nextInt(SPECIAL.length)];
     }
     double sign = random.nextInt(4) == 0 ? -1.0 : 1.0;
-    return sign * Math.pow(10.0, 640.0 * random.nextDouble() - 325.0);
+    return sign * Math.pow(10.0, LARGEST_POWER * (2.0 * random.nextDouble() - 1.0));
+  }
+
+  /** Words without those that a number prints that is none: a name may hold them, and then an answer prints them. */
+  private String name() {
+    return words().replace("NaN", "Nan").replace("Infinity", "infinity");
   }
 
   /** A word of the trade or a value that was printed, as it is or broken; sometimes only odd characters. */
@@ -313,7 +331,7 @@ final class FuzzValues {
     if (kind < 5 && !types.isEmpty()) {
       Object printed = kept(types.get(random.nextInt(types.size())));
       if (printed != null) {
-        String all = String.valueOf(printed);
+        String all = print(printed);
         text = all.substring(0, Math.min(60, all.length()));
       }
     }
@@ -321,6 +339,14 @@ final class FuzzValues {
       return text.repeat(1 + random.nextInt(2000));
     }
     return broken(text, kind < 3 ? 0 : random.nextInt(3));
+  }
+
+  private static String print(Object value) {
+    try {
+      return value.toString();
+    } catch (RuntimeException e) {
+      return e.toString();
+    }
   }
 
   /** A text with some of its characters inserted, left out or cut off. */

@@ -280,6 +280,7 @@ public enum LineFormula implements LossModel {
 
   @Override
   public Working working(LineLoss loss, UnitSystem units) {
+    PipeModel.requireOwn(this, loss);
     return loss.fold(flowing -> flowing(flowing, units), choked -> choked(choked, units));
   }
 
@@ -297,6 +298,9 @@ public enum LineFormula implements LossModel {
     double flow = loss.massFlow().kilogramsPerSecond();
     if (PipeElement.countsAsNone(flow)) {
       return PipeWorking.nothingLost(heading, flow, units);
+    }
+    if (PipeWorking.hardlyAnythingLeft(loss)) {
+      return PipeWorking.hardlyAnythingLeft(heading, loss, units);
     }
     double wall = law.wall(
         loss.conduit().length().metres(),

@@ -44,6 +44,8 @@ public sealed interface LineLoss extends Worked {
      * @param loss a loss this model gave
      * @param units in which units; a formula of a handbook keeps those it was published in
      * @return its working
+     * @throws IllegalArgumentException if another model gave the loss
+     * @throws IllegalStateException if the numbers of the loss are not those that the model gives
      */
     Working working(LineLoss loss, UnitSystem units);
   }
@@ -265,6 +267,13 @@ public sealed interface LineLoss extends Worked {
       return Objects.requireNonNull(flowing, "flowing").apply(this);
     }
 
+    /**
+     * Tells how the model reached this answer.
+     *
+     * @param units the units to show numbers in
+     * @return the working
+     * @throws IllegalStateException if an answer made by hand holds other numbers than the model gives
+     */
     @Override
     public Working working(UnitSystem units) {
       return model.working(this, units);
@@ -371,6 +380,13 @@ public sealed interface LineLoss extends Worked {
       return Objects.requireNonNull(choked, "choked").apply(this);
     }
 
+    /**
+     * Tells how the model reached this answer.
+     *
+     * @param units the units to show numbers in
+     * @return the working
+     * @throws IllegalStateException if an answer made by hand holds other numbers than the model gives
+     */
     @Override
     public Working working(UnitSystem units) {
       return model.working(this, units);

@@ -81,6 +81,14 @@ record PipeModel(PipeEquation equation, FrictionLaw law) implements LossModel {
     return new PipeElement(equation, law, Objects.requireNonNull(conduit, "conduit"));
   }
 
+  /** Refuses to explain what another model found. */
+  static void requireOwn(LossModel model, LineLoss loss) {
+    if (!loss.model().equals(model)) {
+      throw new IllegalArgumentException("loss must be one that " + model.title()
+          + " gave, was one of " + loss.model().title());
+    }
+  }
+
   private List<String> warnings(Conduit conduit, double reynolds, double share) {
     List<String> warnings = new ArrayList<>();
     if (FrictionLaw.isTransition(reynolds)) {
@@ -103,6 +111,7 @@ record PipeModel(PipeEquation equation, FrictionLaw law) implements LossModel {
 
   @Override
   public Working working(LineLoss loss, UnitSystem units) {
+    PipeModel.requireOwn(this, loss);
     return loss.fold(
         flowing -> PipeWorking.of(equation, law, source(), flowing, units),
         choked -> PipeWorking.of(equation, source(), choked, units));

@@ -141,6 +141,7 @@ record ReservoirModel(FrictionLaw law) implements LossModel {
 
   @Override
   public Working working(LineLoss loss, UnitSystem units) {
+    PipeModel.requireOwn(this, loss);
     return loss.fold(flowing -> working(flowing, units), choked -> working(choked, units));
   }
 
@@ -148,6 +149,9 @@ record ReservoirModel(FrictionLaw law) implements LossModel {
     String title = PipeWorking.title(loss, units);
     if (PipeElement.countsAsNone(loss.massFlow().kilogramsPerSecond())) {
       return PipeWorking.nothingLost(title, loss.massFlow().kilogramsPerSecond(), units);
+    }
+    if (PipeWorking.hardlyAnythingLeft(loss)) {
+      return PipeWorking.hardlyAnythingLeft(title, loss, units);
     }
     int digits = PipeWorking.digits(loss);
     LineLoss inBore = inBore().loss(loss.conduit(), loss.massFlow(), loss.inlet());

@@ -55,6 +55,7 @@ public record Regulator(AirState still, FreeAirFlow flow, AbsolutePressure press
    * @param still the air behind it while nothing flows
    * @param flow a flow, above 0
    * @param pressure the pressure it holds at that flow, at most that of {@code still}
+   * @throws IllegalArgumentException if an argument breaks what is said above
    */
   public Regulator {
     Objects.requireNonNull(still, "still");
