@@ -216,7 +216,8 @@ public final class SafetyRules {
   public Caution deference() {
     return new Caution(
         "Before anyone connects this",
-        "This is a calculation, not an approval. " + places() + " Local codes, the makers' ratings and"
+        "This is a calculation, not an approval. " + places()
+            + " Local codes, the makers' ratings and"
             + " instructions, and a licensed person's judgement come first.",
         DEFERS);
   }
@@ -231,7 +232,8 @@ public final class SafetyRules {
     }
     return (names.isEmpty()
             ? "It was judged by general practice alone, by the law of no place."
-            : "It was judged by rules of " + String.join(", ", names) + ", as far as airfit holds them.")
+            : "It was judged by rules of " + String.join(", ", names)
+                + ", as far as airfit holds them.")
         + " Other places have other rules.";
   }
 
