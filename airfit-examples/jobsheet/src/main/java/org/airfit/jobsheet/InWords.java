@@ -102,6 +102,12 @@ final class InWords {
                 .map(Proposal::cautions)
                 .map(all::addAll)
                 .orElse(false)));
+    Run toOutlet = sheet.requirement().toOutlet();
+    toOutlet
+        .stillAir()
+        .at(sheet.requirement().highest().absolute(toOutlet.atmosphere()))
+        .caution()
+        .ifPresent(outside -> all.add(Math.max(0, all.size() - 1), outside));
     Map<String, Caution> once = new LinkedHashMap<>();
     all.forEach(caution -> once.putIfAbsent(caution.title(), caution));
     return List.copyOf(once.values());

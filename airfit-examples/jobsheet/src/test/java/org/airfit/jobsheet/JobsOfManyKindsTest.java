@@ -82,6 +82,13 @@ class JobsOfManyKindsTest {
         .contains("regulate the supply down, no part of the catalogue changes that");
   }
 
+  @Test
+  void a_supply_above_what_the_air_model_was_held_against_is_told_of() throws IOException {
+    assertThat(sheet("\"110 psig\"", "\"1600 psig\""))
+        .contains("Outside the range of the air model", "Above 100 bar(g)");
+    assertThat(sheet()).doesNotContain("air model");
+  }
+
   /** Less than 30 psi at a blocked nozzle in general industry, at most 30 psi elsewhere. */
   @Test
   void a_blow_gun_that_lets_the_pressure_off_is_served_with_guards_to_wear() throws IOException {
