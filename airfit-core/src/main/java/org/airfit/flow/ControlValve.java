@@ -154,7 +154,7 @@ public record ControlValve(ValveCoefficient coefficient, double pressureRatioFac
    */
   public Working working(AirState inlet, AbsolutePressure outlet, UnitSystem units) {
     double x = Math.min(x(inlet, outlet), pressureRatioFactor);
-    String title = "Flow through a valve of "
+    String title = "Flow of air through a valve of "
         + units.either(
             coefficient.kv() + " Kv", Digits.significant(coefficient.cv(), 6) + " Cv");
     if (flow(inlet, outlet).kilogramsPerSecond() < LEAST_TOLD) {

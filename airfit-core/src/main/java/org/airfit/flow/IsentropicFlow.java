@@ -177,7 +177,7 @@ public final class IsentropicFlow implements Worked {
 
   @Override
   public Working working(UnitSystem units) {
-    return Working.titled("Isentropic flow at Mach " + mach, units)
+    return Working.titled("Isentropic flow of air at Mach " + mach, units)
         .given(GAMMA, GasKernels.G, 3)
         .given(MACH, mach, 8)
         .step(TEMPERATURE, temperatureRatio(), 6)

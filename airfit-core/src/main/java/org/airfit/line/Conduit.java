@@ -2,11 +2,14 @@ package org.airfit.line;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.airfit.internal.Digits;
 import org.airfit.quantity.Area;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
+import org.airfit.safety.Caution;
 import org.airfit.working.UnitSystem;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A straight or coiled length of pipe, tube or hose of one bore, with the fittings on it.
@@ -27,8 +30,10 @@ public final class Conduit {
   private final Length length;
   private final Length roughness;
   private final double fittingLoss;
+  private final @Nullable Wall wall;
 
-  private Conduit(Length bore, Length length, Length roughness, double fittingLoss) {
+  private Conduit(
+      Length bore, Length length, Length roughness, double fittingLoss, @Nullable Wall wall) {
     if (!(bore.metres() > 0.0)) {
       throw new IllegalArgumentException(
           "bore must be above 0 mm, was " + bore.format(LengthUnit.MILLIMETRE));
@@ -53,6 +58,7 @@ public final class Conduit {
     this.length = length;
     this.roughness = roughness;
     this.fittingLoss = fittingLoss + 0.0;
+    this.wall = wall;
   }
 
   /**
@@ -68,7 +74,34 @@ public final class Conduit {
     Objects.requireNonNull(bore, "bore");
     Objects.requireNonNull(length, "length");
     Objects.requireNonNull(roughness, "roughness");
-    return new Conduit(bore, length, roughness, 0.0);
+    return new Conduit(bore, length, roughness, 0.0, null);
+  }
+
+  /**
+   * Obtains a conduit without fittings of which the wall is known: what it is made of goes with it into every answer.
+   *
+   * @param bore the inside diameter, above 0
+   * @param length the length along the flow
+   * @param wall the wall, whose roughness is calculated with
+   * @return the conduit
+   * @throws IllegalArgumentException if an argument is out of range
+   */
+  public static Conduit of(Length bore, Length length, Wall wall) {
+    Objects.requireNonNull(bore, "bore");
+    Objects.requireNonNull(length, "length");
+    Objects.requireNonNull(wall, "wall");
+    return new Conduit(bore, length, wall.roughness(), 0.0, wall);
+  }
+
+  /**
+   * Obtains this conduit as one of a wall, with its own roughness.
+   *
+   * @param madeOf the wall
+   * @return this of {@code madeOf}
+   */
+  public Conduit withWall(Wall madeOf) {
+    Objects.requireNonNull(madeOf, "madeOf");
+    return new Conduit(bore, length, roughness, fittingLoss, madeOf);
   }
 
   /**
@@ -79,7 +112,7 @@ public final class Conduit {
    * @throws IllegalArgumentException if {@code k} is out of range
    */
   public Conduit withFittings(double k) {
-    return new Conduit(bore, length, roughness, k);
+    return new Conduit(bore, length, roughness, k, wall);
   }
 
   /**
@@ -102,7 +135,7 @@ public final class Conduit {
    * @throws IllegalArgumentException if {@code other} is out of range
    */
   public Conduit withLength(Length other) {
-    return new Conduit(bore, Objects.requireNonNull(other, "other"), roughness, fittingLoss);
+    return new Conduit(bore, Objects.requireNonNull(other, "other"), roughness, fittingLoss, wall);
   }
 
   /**
@@ -113,7 +146,7 @@ public final class Conduit {
    * @throws IllegalArgumentException if {@code other} is out of range or less than 20 times the roughness
    */
   public Conduit withBore(Length other) {
-    return new Conduit(Objects.requireNonNull(other, "other"), length, roughness, fittingLoss);
+    return new Conduit(Objects.requireNonNull(other, "other"), length, roughness, fittingLoss, wall);
   }
 
   /** {@return the inside diameter} */
@@ -129,6 +162,16 @@ public final class Conduit {
   /** {@return the equivalent sand roughness of the wall} */
   public Length roughness() {
     return roughness;
+  }
+
+  /** {@return the wall, if it was told} */
+  public Optional<Wall> wall() {
+    return Optional.ofNullable(wall);
+  }
+
+  /** {@return the warnings that go with its wall; none where it was not told} */
+  public List<Caution> cautions() {
+    return wall == null ? List.of() : wall.cautions();
   }
 
   /** {@return the sum of the loss coefficients of the fittings [-]} */
@@ -152,7 +195,8 @@ public final class Conduit {
         && bore.equals(that.bore)
         && length.equals(that.length)
         && roughness.equals(that.roughness)
-        && fittingLoss == that.fittingLoss;
+        && fittingLoss == that.fittingLoss
+        && wall == that.wall;
   }
 
   @Override

@@ -213,7 +213,7 @@ final class PipeWorking {
   }
 
   static String title(LineLoss.Flowing loss, UnitSystem units) {
-    return "Pressure lost along " + loss.conduit().in(units) + " ("
+    return "Pressure that air loses along " + loss.conduit().in(units) + " ("
         + loss.model().title() + ")";
   }
 
@@ -241,7 +241,7 @@ final class PipeWorking {
 
   static Working of(PipeEquation equation, Source source, LineLoss.Choked loss, UnitSystem units) {
     Working.Builder working =
-        Working.titled(loss.conduit().in(units) + " chokes (" + loss.model().title() + ")", units);
+        Working.titled("Air in " + loss.conduit().in(units) + " chokes (" + loss.model().title() + ")", units);
     return switch (equation) {
       case ISOTHERMAL ->
         choking(working, loss)

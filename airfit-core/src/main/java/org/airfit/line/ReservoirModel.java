@@ -177,7 +177,7 @@ record ReservoirModel(FrictionLaw law) implements LossModel {
             loss.inlet().pressure().pascals(),
             loss.inlet().temperature().kelvins(),
             loss.inlet().viscosity().pascalSeconds());
-    return Working.titled(loss.conduit().in(units) + " chokes (" + title() + ")", units)
+    return Working.titled("Air in " + loss.conduit().in(units) + " chokes (" + title() + ")", units)
         .given(BORE, loss.conduit().bore().metres(), 8)
         .given(REST_PRESSURE, loss.inlet().pressure().pascals(), 8)
         .given(RATIO, G, 3)

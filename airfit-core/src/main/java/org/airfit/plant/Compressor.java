@@ -268,7 +268,7 @@ public record Compressor(
 
   @Override
   public Working working(MassFlow flow, UnitSystem units) {
-    Working.Builder working = Working.titled("Pressure at the receiver", units);
+    Working.Builder working = Working.titled("Pressure of the air at the receiver", units);
     MassFlow full = delivery(cutIn);
     double taken = Objects.requireNonNull(flow, "flow").kilogramsPerSecond();
     double pascals = pascals(taken);

@@ -1,6 +1,7 @@
 package org.airfit.run;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntToDoubleFunction;

@@ -1,7 +1,9 @@
 package org.airfit.run;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowElement;
@@ -72,9 +74,11 @@ final class RunPath {
 
   /** What goes with every answer about it: the highest pressure and so the densest air is that of the supply at rest. */
   List<Caution> cautions() {
-    return still.caution()
-        .map(outside -> List.of(Caution.MORE_SUPPLY_PRESSURE, outside))
-        .orElse(List.of(Caution.MORE_SUPPLY_PRESSURE));
+    Set<Caution> all = new LinkedHashSet<>();
+    all.add(Caution.MORE_SUPPLY_PRESSURE);
+    still.caution().ifPresent(all::add);
+    elements.forEach(element -> all.addAll(element.cautions()));
+    return List.copyOf(all);
   }
 
   RunPath suppliedBy(Supply other) {

@@ -178,7 +178,7 @@ public sealed interface RunResult extends Worked {
 
     @Override
     public Working working(UnitSystem units) {
-      Working.Builder working = Working.titled("Pressure from supply to tool", units);
+      Working.Builder working = Working.titled("Pressure of the air from supply to tool", units);
       if (!arrival.supply.holds()) {
         working.include(arrival.supply.working(arrival.massFlow, units));
       }

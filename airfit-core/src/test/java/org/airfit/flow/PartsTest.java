@@ -192,6 +192,17 @@ class PartsTest {
         .hasToString("in parallel: [C 4 dm³/(s·bar), b 0.2, C 3 dm³/(s·bar), b 0.2]");
   }
 
+  @Test
+  void a_working_says_whether_its_parts_lie_in_series_or_side_by_side() {
+    List<FlowCapacity> parts = List.of(
+        FlowCapacity.of(SonicConductance.parse("4 dm³/(s·bar)"), 0.2),
+        FlowCapacity.of(SonicConductance.parse("3 dm³/(s·bar)"), 0.2));
+    AbsolutePressure outlet = AbsolutePressure.ofBar(6.0);
+    assertThat(PartsInSeries.of(parts).flow(INLET, outlet).working().title()).contains("series");
+    assertThat(PartsInParallel.of(parts).flow(INLET, outlet).working().title())
+        .contains("side by side");
+  }
+
   /** A check valve that stays shut, one that opens beyond its critical ratio, and a vacuum behind them all. */
   @ParameterizedTest
   @ValueSource(doubles = {0.0, 1.0e-300, 1.0e-29, 1.0, 1.0e5})

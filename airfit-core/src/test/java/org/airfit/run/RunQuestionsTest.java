@@ -201,7 +201,7 @@ class RunQuestionsTest {
         delivered(shop().suppliedBy(regulator).at(MassFlow.ofKilogramsPerSecond(0.01)));
     assertThat(result.atSupply().bar()).isCloseTo(7.7, within(1.0e-12));
     assertThat(result.shares().get(0).inlet()).isEqualTo(result.atSupply());
-    assertThat(result.working().toText()).contains("Pressure behind the regulator");
+    assertThat(result.working().toText()).contains("Pressure of the air behind the regulator");
     Pencil.check(result);
     assertThat(shop().suppliedBy(regulator).supply()).isEqualTo(regulator);
   }
@@ -217,7 +217,7 @@ class RunQuestionsTest {
         .as("down to 1 bar: 7 bar of droop at 30 bar per kg/s")
         .isCloseTo(7.0 / 30.0, within(1.0e-9));
     assertThat(starved.before()).isEmpty();
-    assertThat(starved.working().toText()).contains("Pressure behind the regulator");
+    assertThat(starved.working().toText()).contains("Pressure of the air behind the regulator");
   }
 
   @Test
