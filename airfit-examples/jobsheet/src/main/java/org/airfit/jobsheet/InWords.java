@@ -153,10 +153,23 @@ final class InWords {
         all.add(ofNewRun ? of("with the recommended parts", caution) : caution);
       }
     }
+    outsideTheAirModel(sheet)
+        .filter(outside ->
+            all.stream().noneMatch(caution -> caution.title().startsWith(outside.title())))
+        .ifPresent(all::add);
     Caution deference = rules.deference();
     all.remove(deference);
     all.add(deference);
     return List.copyOf(all);
+  }
+
+  /** At the highest pressure that can occur the air may lie outside its model, though it does not at the usual one. */
+  private static Optional<Caution> outsideTheAirModel(JobSheet sheet) {
+    Run toOutlet = sheet.requirement().toOutlet();
+    return toOutlet
+        .stillAir()
+        .at(sheet.requirement().highest().absolute(toOutlet.atmosphere()))
+        .caution();
   }
 
   /** What holds of every run needs no run to be named. */
