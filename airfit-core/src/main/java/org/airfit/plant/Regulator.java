@@ -64,6 +64,7 @@ public record Regulator(
    * @param pressure the pressure it holds at that flow, at most that of {@code still}
    * @param inFront the highest pressure that can stand in front of it, at least that of {@code still}; empty where it
    *     was not told
+   * @throws IllegalArgumentException if an argument breaks what is said above
    */
   public Regulator {
     Objects.requireNonNull(still, "still");

@@ -54,6 +54,7 @@ public final class Requirement {
   private static final Name<Boolean> DRAGGED = Name.flag("dragged");
   private static final Name<Boolean> VENT_REQUIRED = Name.flag("vent required");
   private static final Name<Boolean> IMPACT_TOOL = Name.flag("impact tool");
+  private static final Name<Boolean> WHIP_HOSE = Name.flag("whip hose");
   private static final Name<Boolean> BLOW_GUN = Name.flag("blow gun");
   private static final Name<List<Piping>> PIPES = new Name<>("pipes", List.of());
   private static final Name<Set<String>> PROFILES_IN_USE = new Name<>("profiles in use", Set.of());
@@ -67,7 +68,6 @@ public final class Requirement {
   private final NamedValues told;
   private final Run toOutlet;
   private final SupplyRange pressures;
-  private final Set<Material> suited;
 
   private Requirement(NamedValues told) {
     this.told = told;
@@ -86,7 +86,6 @@ public final class Requirement {
       run = run.through(pipe.name(), pipe.conduit());
     }
     this.toOutlet = run;
-    this.suited = Material.suited(told.get(ENVIRONMENT), isDropped());
   }
 
   private SupplyRange pressures(Supply supply, AbsolutePressure atmosphere) {
@@ -237,6 +236,11 @@ public final class Requirement {
     return told.is(IMPACT_TOOL);
   }
 
+  /** {@return whether the tool hangs on a whip hose of its own, which the tool inlet is the end of} */
+  public boolean hasWhipHose() {
+    return told.is(WHIP_HOSE);
+  }
+
   /** {@return whether the tool feeds its fasteners by itself, as a nailer does} */
   public boolean isAutomaticFeed() {
     return told.is(AUTOMATIC_FEED);
@@ -302,14 +306,14 @@ public final class Requirement {
     return required(OBJECTIVE);
   }
 
-  /** The materials that suit the place and the knocks; none where the two exclude one another. */
-  Set<Material> suited() {
-    return suited;
+  /** The temperature of the air at the supply; a line is isothermal, so that every part may see it. */
+  Temperature supplyTemperature() {
+    return toOutlet.stillAir().temperature();
   }
 
-  /** How many pipes lie between the supply and the outlet. */
-  int pipeCount() {
-    return pipes().size();
+  /** What the pipes between the supply and the outlet are called. */
+  List<String> pipeNames() {
+    return pipes().stream().map(Piping::name).toList();
   }
 
   private List<Piping> pipes() {
@@ -577,6 +581,16 @@ public final class Requirement {
      */
     public Builder impactTool() {
       told = told.with(IMPACT_TOOL);
+      return this;
+    }
+
+    /**
+     * Tells that the tool hangs on a short whip hose of its own: the tool inlet is the end of that.
+     *
+     * @return this builder
+     */
+    public Builder whipHose() {
+      told = told.with(WHIP_HOSE);
       return this;
     }
 

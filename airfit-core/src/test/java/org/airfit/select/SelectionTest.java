@@ -169,7 +169,10 @@ class SelectionTest {
         nothing(select(Shelf.job().outlet(End.parse("R 3/8 male")), Shelf.parts()));
     Finding ends = of(miss.nearest().get(0), Rule.ENDS_MATE);
     assertThat(ends.outcome()).isEqualTo(RuleOutcome.UNMET);
-    assertThat(ends.reason()).contains("are not joined");
+    assertThat(ends.reason())
+        .contains("are not joined")
+        .contains("Between them goes an adapter 3/8 NPT male × Rc 3/8 female")
+        .doesNotContain("..");
   }
 
   @Test
@@ -239,7 +242,7 @@ class SelectionTest {
                     .get(0),
                 Rule.MATERIAL_SUITS)
             .reason())
-        .contains("brass or stainless steel");
+        .contains("of brass, plated brass, plated hardened steel or stainless steel");
     assertThat(of(
                 nothing(select(Shelf.job().environment(Environment.WASH_DOWN), Shelf.parts()))
                     .nearest()

@@ -10,6 +10,7 @@ import org.airfit.plug.Identification;
 import org.airfit.plug.PlugVerdict;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.run.Run;
 import org.airfit.run.RunResult;
@@ -45,17 +46,7 @@ final class InWords {
         sheet
             .selection()
             .map(selection -> selection.<String>fold(
-                fitting -> arrives(fitting.best().result(), sheet.requirement().least()) + " "
-                    + fitting.best().partsList().stream()
-                        .filter(part -> !part.existing())
-                        .map(part -> part.quantity() + " × " + part.part().id())
-                        .collect(Collectors.joining(", ", "To buy: ", ""))
-                    + fitting
-                        .best()
-                        .priceInWords()
-                        .map(price -> "; together " + price)
-                        .orElse("")
-                    + ".",
+                fitting -> recommended(fitting.best(), sheet.requirement().least()),
                 nothing -> "nothing in the catalogue fits: " + String.join(" ", nothing.toGive())))
             .orElse("not chosen before the plug is known")));
     sheet
@@ -68,10 +59,25 @@ final class InWords {
     return lines;
   }
 
+  /** What the parts bring, what to buy, and what must be asked before they meet every rule. */
+  private static String recommended(Proposal best, GaugePressure least) {
+    String pieces = best.partsList().stream()
+        .filter(part -> !part.existing())
+        .map(part -> part.quantity() + " × " + part.part().id())
+        .collect(Collectors.joining(", "));
+    String open = best.open().stream()
+        .map(finding -> finding.rule().title())
+        .collect(Collectors.joining(", "));
+    return arrives(best.result(), least)
+        + (pieces.isEmpty() ? " Nothing to buy" : " To buy: " + pieces)
+        + best.priceInWords().map(price -> "; together " + price).orElse("") + "."
+        + (open.isEmpty() ? "" : " Still to be asked before it meets every rule: " + open + ".");
+  }
+
   /** What arrives, against what is needed, in a sentence. */
   static String arrives(RunResult result, GaugePressure least) {
     return result.fold(
-        delivered -> "At the tool " + Amounts.pressure(delivered.atToolGauge()) + ", needed "
+        delivered -> "At the tool " + Amounts.pressure(delivered.atToolGauge(), least) + ", needed "
             + Amounts.pressure(least) + ": "
             + (delivered.atToolGauge().compareTo(least) >= 0 ? "enough." : "too little."),
         starved -> "The tool starves: " + starved.element()
@@ -88,6 +94,28 @@ final class InWords {
         .map(most -> takes + "At " + least + " this run carries up to "
             + Amounts.flow(FreeAirFlow.from(most.massFlow(), ReferenceState.ANR)) + ".")
         .orElse(takes + "The supply itself stands below the " + least + " the tool needs.");
+  }
+
+  /** What the plug may be besides the profiles, with its chance. */
+  static Map<String, Double> unknown(Identification plug) {
+    Map<String, Double> chances = new LinkedHashMap<>();
+    if (plug.expectsNearCopies()) {
+      chances.put("a near copy of one", plug.nearCopyProbability());
+    }
+    chances.put("none of these", plug.elsewhereProbability());
+    return chances;
+  }
+
+  /** What was taken for granted about the plug, and how the job file changes it. */
+  static String takenForGranted(Identification plug) {
+    String wear = plug.wearAllowance().metres() > 0.0
+        ? "Wear of up to " + plug.wearAllowance().format(LengthUnit.MILLIMETRE)
+            + " was allowed for (the job's \"worn\" says otherwise)"
+        : "The plug was taken as new";
+    return wear
+        + (plug.expectsNearCopies()
+            ? ". Near copies were taken to be about, unless the job says \"noNearCopies\"."
+            : ". No near copies are about, as the job says.");
   }
 
   /** Whether the next reading is worth telling, though the answer stands already. */

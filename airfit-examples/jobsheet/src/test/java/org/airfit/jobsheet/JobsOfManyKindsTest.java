@@ -9,6 +9,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import org.airfit.files.Disk;
@@ -42,7 +43,10 @@ class JobsOfManyKindsTest {
       job = job.replace(changes[i], changes[i + 1]);
     }
     Files.writeString(folder.resolve("job.json"), job);
-    Files.copy(YARD.resolve("catalogue.json"), folder.resolve("catalogue.json"));
+    Files.copy(
+        YARD.resolve("catalogue.json"),
+        folder.resolve("catalogue.json"),
+        StandardCopyOption.REPLACE_EXISTING);
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     int code = Main.run(
@@ -191,6 +195,13 @@ class JobsOfManyKindsTest {
   }
 
   @Test
+  void where_the_catalogue_has_no_adapter_the_sheet_names_the_standard_one() throws IOException {
+    assertThat(sheet("\"inlet\": \"1/4 NPT female\"", "\"inlet\": \"G 1 female\""))
+        .contains("Nothing in the catalogue fits")
+        .contains("Ends mate: NOT MET.", "are not joined", "Between them go");
+  }
+
+  @Test
   void answering_a_job_does_not_change_it() throws Exception {
     Job job = Disk.job(YARD.resolve("weak-sander.json"));
     assertThat(JobSheet.of(job).requirement().profile()).contains("gannet");
@@ -216,6 +227,58 @@ class JobsOfManyKindsTest {
   void an_outdoor_kit_that_is_dropped_and_dragged_is_stainless_with_a_guarded_sleeve()
       throws IOException {
     assertThat(sheet()).contains("S-11").doesNotContain("open sleeve that an edge can pull back");
+  }
+
+  /** The hose is there already and costs nothing, but nobody knows what it is rated for, or what went through it. */
+  @Test
+  void an_old_hose_with_open_questions_is_not_recommended_before_a_new_one() throws IOException {
+    String catalogue = Files.readString(YARD.resolve("catalogue.json"));
+    String unmarked = catalogue.replace(
+        "\"keptFor\": \"lubricated\", \"alreadyThere\": true", "\"alreadyThere\": true");
+    assertThat(unmarked).isNotEqualTo(catalogue);
+    int hose = unmarked.indexOf("\"H-13\"");
+    String unrated = unmarked.substring(0, hose)
+        + unmarked.substring(hose).replaceFirst(" \"rated\": \"15 bar\\(g\\)\",", "");
+    Files.writeString(folder.resolve("unmarked.json"), unrated);
+    String sheet = sheet("\"catalogue.json\"", "\"unmarked.json\"");
+    assertThat(sheet).contains("1 × H-12").doesNotContain("(there already)");
+    Files.writeString(
+        folder.resolve("unmarked.json"),
+        unrated
+            .replace("\"length\": \"10 m\"", "\"length\": \"9 m\"")
+            .replaceFirst("(H-13[^}]*)\"length\": \"9 m\"", "$1\"length\": \"10 m\""));
+    assertThat(sheet("\"catalogue.json\"", "\"unmarked.json\""))
+        .contains("H-13", "(there already)")
+        .contains("Still to be asked before it meets every rule: Parts are rated.")
+        .contains(
+            "It breaks no rule, but whether it meets every rule depends on what is still to be"
+                + " asked. Parts are rated: No rating is known of Hose 1/2 in, 10 m")
+        .doesNotContain("combinations that meet every rule");
+  }
+
+  @Test
+  void on_a_line_of_which_nothing_is_known_the_hose_for_oiled_air_stays_where_it_is()
+      throws IOException {
+    assertThat(sheet("    \"dragged\": true,\n    \"air\": \"dry\"", "    \"dragged\": true"))
+        .contains("1 × H-12", "Ask whether the line has a lubricator")
+        .doesNotContain("(there already)");
+  }
+
+  @Test
+  void a_percussion_tool_is_asked_for_its_whip_hose_until_the_job_tells_of_one()
+      throws IOException {
+    String inlet = "\"inlet\": \"1/4 NPT female\"";
+    assertThat(sheet(inlet, inlet + ", \"hammers\": true"))
+        .contains("Whip hose before a percussion tool: ask.")
+        .contains("a short whip hose must go between");
+    assertThat(sheet(inlet, inlet + ", \"hammers\": true, \"whipHose\": true"))
+        .contains("Whip hose before a percussion tool: met.");
+  }
+
+  @Test
+  void hot_air_is_held_against_what_the_makers_of_the_parts_allow() throws IOException {
+    assertThat(sheet("\"15 °C\"", "\"95 °C\""))
+        .contains("Temperature suits the parts: ask. The air of the supply has 95 °C");
   }
 
   @Test
