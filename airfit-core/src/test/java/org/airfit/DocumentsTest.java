@@ -102,6 +102,8 @@ import org.airfit.thread.BsptThread;
 import org.airfit.thread.Limits;
 import org.airfit.thread.NptThread;
 import org.airfit.thread.ThreadForm;
+import org.airfit.thread.ThreadIdentification;
+import org.airfit.thread.ThreadReadings;
 import org.airfit.working.Formula;
 import org.airfit.working.Symbol;
 import org.airfit.working.UnitSystem;
@@ -196,6 +198,25 @@ class DocumentsTest {
     assertThat(maleByItsLetter).hasToString("R 1/4 male");
     assertThat(barb).isInstanceOf(End.Barb.class);
     assertThat(remark).isPresent();
+  }
+
+  @Test
+  void the_threads_of_the_guide_are_judged() {
+    ThreadReadings diameters =
+        ThreadReadings.ofMale(Length.parse("13.25 mm")).withLastCrest(Length.parse("13.71 mm"));
+    ThreadIdentification guess = ThreadIdentification.of(diameters);
+    ThreadIdentification sure =
+        ThreadIdentification.of(diameters.withPitches(Length.parse("7.06 mm"), 5));
+    ThreadIdentification misread = ThreadIdentification.of(diameters.withThreadsPerInch(19));
+    ThreadIdentification metric = ThreadIdentification.of(
+        ThreadReadings.ofMale(Length.parse("13.9 mm"), Length.parse("7.5 mm"), 5)
+            .withLastCrest(Length.parse("13.9 mm")));
+    assertThat(guess.identified()).isEmpty();
+    assertThat(sure.identified().orElseThrow()).hasToString("1/4 NPT male");
+    assertThat(misread.explanations().get(0))
+        .hasToString("1/4 NPT male if the leaf of the pitch gauge was misread");
+    assertThat(metric.foreign().orElseThrow()).hasToString("M14x1.5 male");
+    assertThat(End.remarkOn("R 1/4 female")).isPresent();
   }
 
   @Test
@@ -330,7 +351,7 @@ class DocumentsTest {
     assertThat(slower).isGreaterThan(rubbed.densityRatio());
     assertThat(warm.resistanceLeft()).isCloseTo(rubbed.resistanceLeft(), within(1.0e-9));
     assertThat(sharp).isBetween(0.7, 0.84);
-    assertThat(fromColebrook).isEqualTo(0.0135);
+    assertThat(fromColebrook).isEqualTo(0.0143);
   }
 
   @Test
@@ -434,6 +455,9 @@ class DocumentsTest {
         .withUnknownPrior(0.2)
         .withConfidence(0.99)
         .identify(List.of(tip, length));
+    Identifier trusting =
+        Identifier.of(birds).withoutNearCopies().withWearAllowance(Identifier.usualWear());
+    assertThat(trusting.identify(List.of(tip, length)).nearCopyProbability()).isZero();
     Identification usual = Identifier.of(birds).identify(List.of(tip, length));
     assertThat(doubtful.unknownProbability()).isGreaterThan(usual.unknownProbability());
 

@@ -122,6 +122,11 @@ final class Samples {
         : ((Method) door).invoke(null, arguments);
   }
 
+  /** {@return values of the type; none where none could be made} */
+  static List<Object> of(Class<?> type) {
+    return choices(type);
+  }
+
   private static List<Object> choices(Type type) {
     List<Object> made = MADE.get(type);
     if (made == null) {

@@ -66,6 +66,13 @@ final class PartWorking {
       CHOKED_FLOW,
       M);
 
+  private static final Formula AS_IT_OPENS = Formula.of(
+      "Drop at which it opens",
+      "⟨Δp⟩ = ⟨Δpc⟩",
+      SOURCE,
+      DROP,
+      CRACKING.as(ValueKind.SAID_PRESSURE));
+
   private static final Formula ACROSS = Formula.of(
       "Drop across the part",
       "⟨Δp⟩ = ⟨p1⟩ − ⟨p2⟩",
@@ -77,7 +84,9 @@ final class PartWorking {
   private PartWorking() {}
 
   private static Working choked(FlowCoefficients part, AirState inlet, UnitSystem units) {
-    return Working.titled("Largest flow of air it lets through", units)
+    Working.Builder working = Working.titled("Largest flow of air it lets through", units);
+    inlet.warnings().forEach(working::note);
+    return working
         .given(CONDUCTANCE, part.conductance().cubicMetresPerSecondPascal(), 7)
         .given(REFERENCE_DENSITY, ReferenceState.ANR.density().kilogramsPerCubicMetre(), 4)
         .given(INLET, inlet.pressure().pascals(), 7)
@@ -139,6 +148,16 @@ final class PartWorking {
   /** The drop of a flow that passes. */
   static Working passes(
       FlowCoefficients part, AirState inlet, MassFlow flow, PressureDrop drop, UnitSystem units) {
+    if (FlowKernels.chokesAsItOpens(
+        part.criticalPressureRatio(),
+        part.crackingPressure().pascals() / inlet.pressure().pascals())) {
+      return Working.titled("Pressure of the air behind a part of " + part, units)
+          .note("It opens only where p2/p1 is at most b, and chokes as soon as it is open.")
+          .given(CRACKING, part.crackingPressure().pascals(), 6)
+          .step(AS_IT_OPENS, drop.pascals(), 4)
+          .answer(DROP)
+          .build();
+    }
     return titled("Pressure of the air behind a part of " + part, part, inlet, units)
         .given(INLET, inlet.pressure().pascals(), 7)
         .given(CRACKING, part.crackingPressure().pascals(), 6)

@@ -179,7 +179,8 @@ final class EndReader {
   }
 
   private Words behindSize(Kind kind, int start) {
-    String size = text.substring(0, start);
+    scanner.skipBlanks();
+    String size = text.substring(scanner.quotationMark() ? scanner.at() : 0, start);
     boolean ofHose = kind == Kind.BARB || kind == Kind.HOSE;
     if (size.isBlank()) {
       throw refused(
@@ -207,7 +208,7 @@ final class EndReader {
         size();
       } else if (scanner.isAtLetter()) {
         word();
-      } else {
+      } else if (!scanner.quotationMark()) {
         throw refused(
             scanner.at(),
             scanner.next() == ','
@@ -381,6 +382,12 @@ final class EndReader {
   }
 
   private Optional<String> remark(ThreadDesignation thread) {
+    if (familyLetters.equals("R") && thread.gender() == Gender.FEMALE) {
+      return Optional.of(
+          "read as " + thread.label() + ": R marks the male thread, the female taper "
+              + "thread is marked Rc and the female parallel one Rp; write Rp " + thread.size()
+              + " if that is meant");
+    }
     return asFraction()
         .map(fraction -> "read as size " + thread.size() + " with "
             + Digits.plain(thread.threadsPerInch())

@@ -121,6 +121,7 @@ public sealed interface NetworkResult extends Worked {
     public List<Caution> cautions() {
       Set<Caution> all = new LinkedHashSet<>();
       all.add(Caution.MORE_SUPPLY_PRESSURE);
+      values.supplies.forEach(supply -> supply.supply().still().caution().ifPresent(all::add));
       values.branches.forEach(branch -> all.addAll(branch.cautions()));
       return List.copyOf(all);
     }

@@ -123,6 +123,7 @@ public record Compressor(
    * @param cutOut the pressure at which it stops, above cut-in and on the curve
    * @param receiver the volume of the receiver, above 0
    * @param temperature the temperature of the air in the receiver
+   * @throws IllegalArgumentException if an argument breaks what is said above
    */
   public Compressor {
     curve = List.copyOf(Objects.requireNonNull(curve, "curve"));

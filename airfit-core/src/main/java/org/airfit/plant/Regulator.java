@@ -64,6 +64,7 @@ public record Regulator(
    * @param pressure the pressure it holds at that flow, at most that of {@code still}
    * @param inFront the highest pressure that can stand in front of it, at least that of {@code still}; empty where it
    *     was not told
+   * @throws IllegalArgumentException if an argument breaks what is said above
    */
   public Regulator {
     Objects.requireNonNull(still, "still");
@@ -145,5 +146,12 @@ public record Regulator(
         .step(DROOP, p, 6)
         .answer(HELD)
         .build();
+  }
+
+  /** {@return the regulator in one line, such as "regulator: 7 bar(a) at rest, 6.5 bar(a) at 20 scfm"} */
+  @Override
+  public String toString() {
+    return "regulator: " + still.pressure() + " at rest, " + pressure + " at " + flow
+        + inFront.map(highest -> ", at most " + highest + " in front").orElse("");
   }
 }

@@ -121,7 +121,7 @@ sealed interface Element {
     @Override
     public Explanation explain(MassFlow massFlow, AirState inlet) {
       OutletAtFlow passage = capacity.passage(massFlow, inlet);
-      return new Explanation(0.0, 0.0, List.of(), passage);
+      return new Explanation(0.0, 0.0, passage.warnings(), passage);
     }
 
     /** Far from choking the drop goes with 1/C². */

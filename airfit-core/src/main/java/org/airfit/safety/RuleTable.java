@@ -11,7 +11,9 @@ import org.airfit.source.Basis;
 import org.airfit.source.Source;
 import org.jspecify.annotations.Nullable;
 
-/** Reads tables of rules, the bundled ones and those of a user alike. A refusal names row, column and what is accepted. */
+/**
+ * Reads tables of rules, the bundled ones and those of a user alike. A refusal names row, column and what is accepted.
+ */
 final class RuleTable {
 
   private static final List<String> NEEDED = List.of("jurisdiction", "citation", "source", "basis");

