@@ -147,4 +147,11 @@ public record Regulator(
         .answer(HELD)
         .build();
   }
+
+  /** {@return the regulator in one line, such as "regulator: 7 bar(a) at rest, 6.5 bar(a) at 20 scfm"} */
+  @Override
+  public String toString() {
+    return "regulator: " + still.pressure() + " at rest, " + pressure + " at " + flow
+        + inFront.map(highest -> ", at most " + highest + " in front").orElse("");
+  }
 }

@@ -1,8 +1,10 @@
 package org.airfit.jobsheet;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -68,9 +70,13 @@ final class InWords {
     String open = best.open().stream()
         .map(finding -> finding.rule().title())
         .collect(Collectors.joining(", "));
+    String regulated = best.metWhileRegulated().stream()
+        .map(finding -> " " + finding.rule().title() + ": " + finding.outcome() + ".")
+        .collect(Collectors.joining());
     return arrives(best.result(), least)
         + (pieces.isEmpty() ? " Nothing to buy" : " To buy: " + pieces)
         + best.priceInWords().map(price -> "; together " + price).orElse("") + "."
+        + regulated
         + (open.isEmpty() ? "" : " Still to be asked before it meets every rule: " + open + ".");
   }
 
@@ -149,10 +155,23 @@ final class InWords {
         all.add(ofNewRun ? of("with the recommended parts", caution) : caution);
       }
     }
+    outsideTheAirModel(sheet)
+        .filter(outside ->
+            all.stream().noneMatch(caution -> caution.title().startsWith(outside.title())))
+        .ifPresent(all::add);
     Caution deference = rules.deference();
     all.remove(deference);
     all.add(deference);
     return List.copyOf(all);
+  }
+
+  /** At the highest pressure that can occur the air may lie outside its model, though it does not at the usual one. */
+  private static Optional<Caution> outsideTheAirModel(JobSheet sheet) {
+    Run toOutlet = sheet.requirement().toOutlet();
+    return toOutlet
+        .stillAir()
+        .at(sheet.requirement().highest().absolute(toOutlet.atmosphere()))
+        .caution();
   }
 
   /** What holds of every run needs no run to be named. */

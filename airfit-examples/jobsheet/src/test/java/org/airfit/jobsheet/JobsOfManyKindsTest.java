@@ -91,6 +91,14 @@ class JobsOfManyKindsTest {
         .contains("a regulator in front of it must be set to at most 4.14 bar(g)");
   }
 
+  @Test
+  void a_supply_above_what_the_air_model_was_held_against_is_told_of() throws IOException {
+    assertThat(sheet("\"8.5 bar(g)\"", "\"120 bar(g)\""))
+        .contains("Outside the range of the air model", "Above 100 bar(g)");
+    Files.delete(folder.resolve("catalogue.json"));
+    assertThat(sheet()).doesNotContain("air model");
+  }
+
   /** The supply can stand at 8.5 bar(g), the sander's maker allows 7.58: only the regulator keeps it within. */
   @Test
   void the_tools_limit_is_told_as_met_while_the_regulator_holds() throws IOException {
