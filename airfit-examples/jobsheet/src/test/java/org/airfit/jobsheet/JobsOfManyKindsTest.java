@@ -9,6 +9,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import org.airfit.files.Disk;
 import org.airfit.files.Job;
 import org.airfit.files.NetworkJob;
@@ -37,7 +38,10 @@ class JobsOfManyKindsTest {
       job = job.replace(changes[i], changes[i + 1]);
     }
     Files.writeString(folder.resolve("job.json"), job);
-    Files.copy(YARD.resolve("catalogue.json"), folder.resolve("catalogue.json"));
+    Files.copy(
+        YARD.resolve("catalogue.json"),
+        folder.resolve("catalogue.json"),
+        StandardCopyOption.REPLACE_EXISTING);
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     int code = Main.run(
@@ -113,6 +117,36 @@ class JobsOfManyKindsTest {
     Job job = Disk.job(YARD.resolve("weak-sander.json"));
     assertThat(JobSheet.of(job).requirement().profile()).contains("gannet");
     assertThat(job.requirement().profile()).isEmpty();
+  }
+
+  @Test
+  void a_metric_thread_is_named_and_kept_from_the_air() throws IOException {
+    assertThat(sheet(
+            "\"firstCrest\": \"13.14 mm\"",
+            "\"firstCrest\": \"13.9 mm\"",
+            "\"overPitches\": \"7.06 mm\"",
+            "\"overPitches\": \"7.5 mm\"",
+            "\"lastCrest\": \"13.70 mm\"",
+            "\"lastCrest\": \"13.9 mm\""))
+        .contains("Looks like M14x1.5 male", "not a pipe thread", "does not mate with")
+        .contains("must not be put under pressure");
+  }
+
+  @Test
+  void a_leaf_of_a_gauge_alone_leaves_the_thread_open() throws IOException {
+    assertThat(sheet(
+            "\"pitches\": 5,",
+            "\"leafPerInch\": 19,",
+            "\"overPitches\": \"7.06 mm\",",
+            "\"taperSeen\": true, \"flankAngle\": 60,"))
+        .contains("Likely 1/4 NPT male", "the leaf of the pitch gauge was misread")
+        .contains("count five pitches or more");
+    assertThat(sheet(
+            "\"pitches\": 5,",
+            "\"female\": true, \"leafPitch\": \"1.5 mm\",",
+            "\"overPitches\": \"7.06 mm\",",
+            ""))
+        .contains("None of the known threads fits", "check: is it metric");
   }
 
   @Test
