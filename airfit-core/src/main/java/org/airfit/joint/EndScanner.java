@@ -235,6 +235,10 @@ final class EndScanner {
     return Character.isWhitespace(c) || Character.isSpaceChar(c);
   }
 
+  static boolean isDash(char c) {
+    return DASHES.indexOf(c) >= 0;
+  }
+
   static boolean isLetter(char c) {
     return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z');
   }
