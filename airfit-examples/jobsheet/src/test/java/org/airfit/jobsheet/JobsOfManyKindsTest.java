@@ -217,6 +217,36 @@ class JobsOfManyKindsTest {
   }
 
   @Test
+  void a_metric_thread_is_named_and_kept_from_the_air() throws IOException {
+    assertThat(sheet(
+            "\"firstCrest\": \"13.14 mm\"",
+            "\"firstCrest\": \"13.9 mm\"",
+            "\"overPitches\": \"7.06 mm\"",
+            "\"overPitches\": \"7.5 mm\"",
+            "\"lastCrest\": \"13.70 mm\"",
+            "\"lastCrest\": \"13.9 mm\""))
+        .contains("Looks like M14x1.5 male", "not a pipe thread", "does not mate with")
+        .contains("must not be put under pressure");
+  }
+
+  @Test
+  void a_leaf_of_a_gauge_alone_leaves_the_thread_open() throws IOException {
+    assertThat(sheet(
+            "\"pitches\": 5,",
+            "\"leafPerInch\": 19,",
+            "\"overPitches\": \"7.06 mm\",",
+            "\"taperSeen\": true, \"flankAngle\": 60,"))
+        .contains("Likely 1/4 NPT male", "the leaf of the pitch gauge was misread")
+        .contains("count five pitches or more");
+    assertThat(sheet(
+            "\"pitches\": 5,",
+            "\"female\": true, \"leafPitch\": \"1.5 mm\",",
+            "\"overPitches\": \"7.06 mm\",",
+            ""))
+        .contains("None of the known threads fits", "check: is it metric");
+  }
+
+  @Test
   void an_inherited_tool_with_an_unmarked_plug_is_a_candidate_and_no_more() throws IOException {
     assertThat(sheet()).contains("Candidate only", "none of these", "1/4 NPT male");
   }
