@@ -106,6 +106,6 @@ public final class Digits {
     if (probability < 0.0005) {
       return "< 0.1 %";
     }
-    return probability > 0.9995 ? "> 99.9 %" : fixed(100.0 * probability, 1) + " %";
+    return probability >= 0.9995 ? "> 99.9 %" : fixed(100.0 * probability, 1) + " %";
   }
 }

@@ -99,6 +99,7 @@ final class PageReasons {
     sheet.thread().ifPresent(thread -> {
       element("h2", "Its thread");
       element("p class=\"answer\"", InWords.capital(thread.inWords()) + ".");
+      thread.cautions().forEach(caution -> element("p", caution.text()));
       element("p class=\"quiet\"", "Read: " + thread.readings() + ".");
     });
   }
@@ -197,6 +198,7 @@ final class PageReasons {
       out.append(
           switch (finding.outcome()) {
             case MET -> "met";
+            case MET_WHILE_REGULATED -> finding.outcome().toString();
             case UNMET -> "not met";
             case OPEN -> "ask";
             case DOES_NOT_APPLY -> "";

@@ -33,6 +33,9 @@ public final class TextSheet {
    * @return lines, the working last
    */
   public static String of(JobSheet sheet) {
+    if (sheet.refusal().isPresent()) {
+      return RefusalSheet.text(sheet.refusal().get());
+    }
     TextSheet text = new TextSheet();
     text.head(sheet);
     text.inShort(sheet);
@@ -123,7 +126,8 @@ public final class TextSheet {
     sheet.thread().ifPresent(thread -> {
       heading("Its thread");
       wrapped("", "Read: " + thread.readings() + ".");
-      wrapped("", "It is " + thread.inWords() + ".");
+      wrapped("", InWords.capital(thread.inWords()) + ".");
+      thread.cautions().forEach(caution -> wrapped("", caution.text()));
     });
   }
 
