@@ -42,7 +42,7 @@ final class Fuzzer {
   }
 
   /** What came of a kind. */
-  record Count(long calls, long answers, long documented, long skipped) {}
+  record Count(long calls, long answers, long refusals, int members, List<String> never) {}
 
   /** A call that takes longer than this, twice, is listed. */
   private static final long SLOW_NANOS = 100_000_000L;
@@ -183,7 +183,11 @@ final class Fuzzer {
         refused++;
       }
     }
-    return new Count(made, answers, refused, skipped);
+    List<String> never = members.stream()
+        .filter(member -> !spent.containsKey(member))
+        .map(Fuzzer::name)
+        .toList();
+    return new Count(made, answers, refused, members.size(), never);
   }
 
   /** What a parser's own type prints, mostly broken; or any words. */
