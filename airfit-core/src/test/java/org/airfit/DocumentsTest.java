@@ -357,7 +357,8 @@ class DocumentsTest {
   @Test
   void the_rules_of_the_guide_forbid_thirty_psi() {
     SafetyRules rules = SafetyRules.bundled().in("US-CA");
-    Situation gun = Situation.describe().cleaning(GaugePressure.parse("30 psig")).build();
+    Situation gun =
+        Situation.describe().cleaning(GaugePressure.parse("30 psig")).build();
     Ruling construction = Ruling.of(rules.rule("29 CFR 1926.302(b)(4)"), gun);
     String notAllowed = construction.reason();
     List<Caution> cautions = rules.cautions(gun);

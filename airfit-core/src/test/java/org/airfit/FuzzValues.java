@@ -262,15 +262,12 @@ final class FuzzValues {
         : Object.class;
     return Proxy.newProxyInstance(
         FuzzValues.class.getClassLoader(), new Class<?>[] {raw}, (proxy, method, arguments) -> {
-          switch (method.getName()) {
-            case "equals":
-              return proxy == arguments[0];
-            case "hashCode":
-              return System.identityHashCode(proxy);
-            case "toString":
-              return raw.getSimpleName();
-            default:
-              break;
+          if (method.getDeclaringClass() == Object.class) {
+            return switch (method.getName()) {
+              case "equals" -> proxy == arguments[0];
+              case "hashCode" -> System.identityHashCode(proxy);
+              default -> raw.getSimpleName();
+            };
           }
           Class<?> wanted = method.getReturnType();
           if (wanted == void.class) {

@@ -172,7 +172,7 @@ final class Fuzzer {
       }
       Object receiver = kind == Kind.METHODS ? values.kept(member.getDeclaringClass()) : null;
       Object[] arguments = kind == Kind.PARSERS ? text((Method) member) : values.arguments(member);
-      if (arguments == null || kind == Kind.METHODS && receiver == null) {
+      if (arguments == null || (kind == Kind.METHODS && receiver == null)) {
         skipped++;
         continue;
       }

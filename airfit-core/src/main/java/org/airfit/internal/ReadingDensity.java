@@ -319,8 +319,8 @@ public abstract class ReadingDensity {
 
     @Override
     double logDensityNew(double y) {
-      return Math.log((1.0 - chance) * Math.exp(same.logDensity(y))
-          + chance * same.densityIfChanged(y, scale));
+      return Math.log(
+          (1.0 - chance) * Math.exp(same.logDensity(y)) + chance * same.densityIfChanged(y, scale));
     }
 
     /** Asked for by wear only, which the other has in it. */

@@ -285,7 +285,8 @@ public enum LineFormula implements LossModel {
   }
 
   private Working choked(LineLoss.Choked loss, UnitSystem units) {
-    return Working.titled("No answer for air in " + loss.conduit().in(units) + " (" + title + ")", units)
+    return Working.titled(
+            "No answer for air in " + loss.conduit().in(units) + " (" + title + ")", units)
         .answer(
             "The flow asked for would lose more than all the pressure there is. At the largest flow, "
                 + ValueKind.MASS_FLOW.format(loss.largest().kilogramsPerSecond(), 6, units)

@@ -240,8 +240,8 @@ final class PipeWorking {
   }
 
   static Working of(PipeEquation equation, Source source, LineLoss.Choked loss, UnitSystem units) {
-    Working.Builder working =
-        Working.titled("Air in " + loss.conduit().in(units) + " chokes (" + loss.model().title() + ")", units);
+    Working.Builder working = Working.titled(
+        "Air in " + loss.conduit().in(units) + " chokes (" + loss.model().title() + ")", units);
     return switch (equation) {
       case ISOTHERMAL ->
         choking(working, loss)

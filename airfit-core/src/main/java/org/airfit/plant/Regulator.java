@@ -34,10 +34,7 @@ import org.airfit.working.Working;
  *     was not told
  */
 public record Regulator(
-    AirState still,
-    FreeAirFlow flow,
-    AbsolutePressure pressure,
-    Optional<AbsolutePressure> inFront)
+    AirState still, FreeAirFlow flow, AbsolutePressure pressure, Optional<AbsolutePressure> inFront)
     implements Supply {
 
   private static final Source SOURCE =
@@ -77,8 +74,8 @@ public record Regulator(
         .filter(highest -> highest.compareTo(still.pressure()) < 0)
         .isPresent()) {
       throw new IllegalArgumentException(
-          "pressure in front of a regulator must be at least what it is set to, "
-              + still.pressure() + ", was " + inFront.get());
+          "pressure in front of a regulator must be at least what it is set to, " + still.pressure()
+              + ", was " + inFront.get());
     }
     if (!(flow.cubicMetresPerSecond() > 0.0)) {
       throw new IllegalArgumentException(
@@ -149,5 +146,12 @@ public record Regulator(
         .step(DROOP, p, 6)
         .answer(HELD)
         .build();
+  }
+
+  /** {@return the regulator in one line, such as "regulator: 7 bar(a) at rest, 6.5 bar(a) at 20 scfm"} */
+  @Override
+  public String toString() {
+    return "regulator: " + still.pressure() + " at rest, " + pressure + " at " + flow
+        + inFront.map(highest -> ", at most " + highest + " in front").orElse("");
   }
 }

@@ -222,7 +222,10 @@ public final class SupplyRange {
     return Objects.hash(usual, lowest, inFront, whenFailed, regulated);
   }
 
-  /** {@return the range in words, such as "6 to 8 bar(g)" or "7.4 bar(g) while the regulator holds, 8.5 bar(g) if not"} */
+  /**
+   * {@return the range in words, such as "6 bar(g) to 8 bar(g)" or "7.4 bar(g) while the regulator holds, 8.5 bar(g) if
+   * it fails"}
+   */
   @Override
   public String toString() {
     String low = lowest == null ? "" : bar(lowest) + " to ";

@@ -90,7 +90,14 @@ record Assumptions(
 
   Assumptions withWear(Length allowance) {
     return new Assumptions(
-        unknownPrior, confidence, allowance, instrument, sizeClasses, independent, nearCopies, true);
+        unknownPrior,
+        confidence,
+        allowance,
+        instrument,
+        sizeClasses,
+        independent,
+        nearCopies,
+        true);
   }
 
   Assumptions withInstrument(Instrument next) {

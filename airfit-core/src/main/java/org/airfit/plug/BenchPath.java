@@ -269,7 +269,8 @@ public final class BenchPath {
         models[k] = expected(left.get(k), dimension);
       }
       return Information.bits(chances, unknown)
-          - Information.of(chances, models, chances.length, unknown, identifier.confidence()).expectedBits();
+          - Information.of(chances, models, chances.length, unknown, identifier.confidence())
+              .expectedBits();
     }
   }
 
@@ -316,8 +317,8 @@ public final class BenchPath {
     Objects.requireNonNull(step, "step");
     Objects.requireNonNull(branch, "branch");
     if (!steps.contains(step) || !step.branches().contains(branch)) {
-      throw new IllegalArgumentException(
-          "step and branch must be of this path, was step " + step.number() + "; take them from steps()");
+      throw new IllegalArgumentException("step and branch must be of this path, was step "
+          + step.number() + "; take them from steps()");
     }
     if (!identifier.expectsNearCopies() || !branch.settled()) {
       return List.of();

@@ -228,15 +228,13 @@ final class Evidence {
             ? sizes.expected(dimension, ball, u, wear)
             : sizes.expected(dimension, ball, error, ownU, wear);
         models[k] = expected;
-        if (chances.length > profiles
-            && chances[profiles + k] > COPY_COUNTS
-            && expected != null) {
-          models[profiles + k] = ReadingDensity.changed(
-              expected, Assumptions.CHANGED, Assumptions.CHANGED_BY_MM);
+        if (chances.length > profiles && chances[profiles + k] > COPY_COUNTS && expected != null) {
+          models[profiles + k] =
+              ReadingDensity.changed(expected, Assumptions.CHANGED, Assumptions.CHANGED_BY_MM);
         }
       }
-      Information.Outlook outlook = Information.of(
-          chances, models, profiles, elsewhereProbability, assumptions.confidence());
+      Information.Outlook outlook =
+          Information.of(chances, models, profiles, elsewhereProbability, assumptions.confidence());
       next.add(new NextReading(
           dimension,
           instrument,
@@ -376,8 +374,8 @@ final class Evidence {
     if (assumptions.wearTold() || readings.isEmpty()) {
       return Optional.empty();
     }
-    Scores worn = Scores.of(
-        set.sizes(), readings.values(), clues, Assumptions.USUAL_WEAR_MM, Scores.REACH);
+    Scores worn =
+        Scores.of(set.sizes(), readings.values(), clues, Assumptions.USUAL_WEAR_MM, Scores.REACH);
     int best = -1;
     for (int k = 0; k < worn.count(); k++) {
       if (!worn.isOutOfReach(k)

@@ -99,15 +99,17 @@ public final class Identification implements Worked {
     List<String> open = new ArrayList<>();
     ProfileCandidate best = best();
     if (!fitsFirmly()) {
-      open.add(best.largestMisfitProbability() < firmAbove(expectsNearCopies())
-          ? "one reading lies " + Digits.fixed(best.largestMisfit(), 1)
-              + " times the expected scatter away; read it again"
-          : "only " + Digits.percent(best.tailProbability())
-              + " of its genuine plugs fit as badly in all readings together; read again");
+      open.add(
+          best.largestMisfitProbability() < firmAbove(expectsNearCopies())
+              ? "one reading lies " + Digits.fixed(best.largestMisfit(), 1)
+                  + " times the expected scatter away; read it again"
+              : "only " + Digits.percent(best.tailProbability())
+                  + " of its genuine plugs fit as badly in all readings together; read again");
     }
     if (mayBeChance()) {
-      open.add(Digits.percent(chanceOfCoincidence())
-          + " of the plugs of its size class would agree with a profile of the set by chance; read more");
+      open.add(
+          Digits.percent(chanceOfCoincidence())
+              + " of the plugs of its size class would agree with a profile of the set by chance; read more");
     }
     if (!stillToRead().isEmpty()) {
       open.add("a near copy may differ in what was not read; read also the "
@@ -300,7 +302,8 @@ public final class Identification implements Worked {
         : answer() + " Counted as clues: "
             + clues().stream().map(Clue::toString).collect(Collectors.joining(", ")) + ".";
     answer += sizeClasses().map(sizes -> " " + sizes.inWords()).orElse("");
-    boolean open = (verdict == PlugVerdict.AMBIGUOUS && slips().isEmpty()) || verdict == PlugVerdict.INSUFFICIENT_DATA;
+    boolean open = (verdict == PlugVerdict.AMBIGUOUS && slips().isEmpty())
+        || verdict == PlugVerdict.INSUFFICIENT_DATA;
     return open && !nextReadings().isEmpty()
         ? answer + " " + nextReadings().get(0).inWords()
         : answer;
@@ -333,7 +336,8 @@ public final class Identification implements Worked {
   private String ambiguous() {
     if (!slips().isEmpty()) {
       String slip = slips().get(0).inWords();
-      return slip.substring(0, slip.length() - 1) + ". If it reads the same again, it is " + remaining();
+      return slip.substring(0, slip.length() - 1) + ". If it reads the same again, it is "
+          + remaining();
     }
     return ifWorn()
         .map(profile -> profile.displayName() + ", if it is worn by up to "

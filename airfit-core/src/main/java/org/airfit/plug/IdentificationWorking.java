@@ -132,11 +132,12 @@ final class IdentificationWorking {
     }
     if (evidence.assumptions().nearCopiesCount()) {
       double weight = evidence.nearCopyProbability() * total;
-      out.note("Near copies: of every profile most of whose sizes read agree, ∫ φ(e/c)/c Π (0.7 f + 0.3 g) de, with "
-          + "g = exp(−|y − µ|/0.5 mm)/(1 mm), less the part with no size changed; prior together "
-          + Digits.significant(evidence.assumptions().nearCopyPrior(), DIGITS)
-          + " (this project's choice). Together they weigh "
-          + Digits.significant(weight, DIGITS) + ".");
+      out.note(
+          "Near copies: of every profile most of whose sizes read agree, ∫ φ(e/c)/c Π (0.7 f + 0.3 g) de, with "
+              + "g = exp(−|y − µ|/0.5 mm)/(1 mm), less the part with no size changed; prior together "
+              + Digits.significant(evidence.assumptions().nearCopyPrior(), DIGITS)
+              + " (this project's choice). Together they weigh "
+              + Digits.significant(weight, DIGITS) + ".");
       out.given(COPIES, weight, DIGITS);
       sum.append(" + ⟨copies⟩");
       symbols.add(COPIES);

@@ -129,9 +129,8 @@ final class Information {
         expected[i++] = model;
       }
     }
-    Information information =
-        new Information(
-            logChance, expected, ofProfiles, broad, broadDoubt - plogp(broad), confidence);
+    Information information = new Information(
+        logChance, expected, ofProfiles, broad, broadDoubt - plogp(broad), confidence);
     information.integrate();
     return new Outlook(information.entropy, information.settled);
   }

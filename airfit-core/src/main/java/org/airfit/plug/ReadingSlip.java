@@ -117,8 +117,7 @@ public final class ReadingSlip {
       case INCHES_TYPED, MILLIMETRES_TYPED ->
         read + " looks like " + unit() + ", " + number(meant.map(this::asTyped).orElseThrow()) + " "
             + typed() + " is " + as + of;
-      case DIGITS_EXCHANGED ->
-        read + " mm looks like " + as + " with two digits exchanged" + of;
+      case DIGITS_EXCHANGED -> read + " mm looks like " + as + " with two digits exchanged" + of;
       case OTHER_SIZE ->
         read + " mm looks like the " + measured.orElseThrow() + " of " + profile.displayName();
       case MISREAD -> read + " mm may be misread";

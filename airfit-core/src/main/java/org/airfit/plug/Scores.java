@@ -432,8 +432,7 @@ final class Scores {
         sumAny += changed;
         sumNone += same;
       }
-      double width =
-          steps == 0 ? 0.0 : Math.log(SharedError.COPY_STEP) - Statistics.LN_SQRT_TWO_PI;
+      double width = steps == 0 ? 0.0 : Math.log(SharedError.COPY_STEP) - Statistics.LN_SQRT_TWO_PI;
       any += Math.log(sumAny) + width;
       none += Math.log(sumNone) + width;
     }

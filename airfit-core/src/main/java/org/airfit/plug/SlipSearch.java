@@ -38,13 +38,30 @@ final class SlipSearch {
   private final List<Clue> clues;
   private final List<Found> found = new ArrayList<>();
 
-  /** ln of its weight, profile by profile. */
-  private record Found(
-      List<PlugReading> slipped,
-      CaliperSlip kind,
-      Optional<Length> meant,
-      Optional<Dimension> measured,
-      double[] logWeight) {}
+  /** One slip that may have happened. */
+  private static final class Found {
+
+    final List<PlugReading> slipped;
+    final CaliperSlip kind;
+    final Optional<Length> meant;
+    final Optional<Dimension> measured;
+
+    /** ln of its weight, profile by profile. */
+    final double[] logWeight;
+
+    Found(
+        List<PlugReading> slipped,
+        CaliperSlip kind,
+        Optional<Length> meant,
+        Optional<Dimension> measured,
+        double[] logWeight) {
+      this.slipped = slipped;
+      this.kind = kind;
+      this.meant = meant;
+      this.measured = measured;
+      this.logWeight = logWeight;
+    }
+  }
 
   private SlipSearch(
       ReferenceSet set, Assumptions assumptions, List<PlugReading> readings, List<Clue> clues) {
@@ -55,6 +72,8 @@ final class SlipSearch {
   }
 
   /**
+   * Looks for slips.
+   *
    * @param asRead how well the profiles suit the readings as they stand
    * @param logSum ln of the weight of all that is not a slip
    * @return the slips that are likely enough to be told, the likeliest first; one at most of each reading
@@ -86,7 +105,13 @@ final class SlipSearch {
           case INCHES_TYPED, MILLIMETRES_TYPED, DIGITS_EXCHANGED -> {
             List<Length> meant = kind.meant(reading.length());
             for (Length length : meant) {
-              add(j, kind, as(reading, length), Optional.of(length), Optional.empty(), meant.size());
+              add(
+                  j,
+                  kind,
+                  as(reading, length),
+                  Optional.of(length),
+                  Optional.empty(),
+                  meant.size());
             }
           }
           case OTHER_SIZE -> {
@@ -150,8 +175,8 @@ final class SlipSearch {
 
   /** Of profiles that all readings fit, as they may have been meant; of others there is none. */
   private double[] weights(List<PlugReading> as, double log) {
-    Scores scores = Scores.of(
-        set.sizes(), as, clues, assumptions.wear().millimetres(), Scores.REACH);
+    Scores scores =
+        Scores.of(set.sizes(), as, clues, assumptions.wear().millimetres(), Scores.REACH);
     double[] weights = new double[scores.count()];
     for (int k = 0; k < weights.length; k++) {
       boolean fits = !scores.isOutOfReach(k)

@@ -264,13 +264,7 @@ public sealed interface RunResult extends Worked {
         Worked reached,
         List<Caution> cautions) {
       this.stop = new Stop(
-          massFlow,
-          element,
-          inlet,
-          largest,
-          List.copyOf(before),
-          reached,
-          List.copyOf(cautions));
+          massFlow, element, inlet, largest, List.copyOf(before), reached, List.copyOf(cautions));
     }
 
     @Override

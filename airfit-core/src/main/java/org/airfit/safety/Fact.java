@@ -35,8 +35,7 @@ enum Fact {
       Situation.PLASTIC_PIPE,
       "plastic pipe or tube is in the line; find out what plastic it is and what it is made for",
       "no plastic pipe was named"),
-  HOISTED_BY_HOSE(
-      Situation.HOISTED_BY_HOSE, "the tool hangs by its hose", "no hoisting was named"),
+  HOISTED_BY_HOSE(Situation.HOISTED_BY_HOSE, "the tool hangs by its hose", "no hoisting was named"),
   MAINTENANCE(
       Situation.MAINTENANCE,
       "somebody works on the line or the machine",

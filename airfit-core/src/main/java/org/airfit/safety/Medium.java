@@ -34,7 +34,8 @@ public enum Medium {
       "Nitrogen takes the place of air where it leaks or is let out, and suffocates without a warning; its"
           + " cylinders stand far above the pressure of an air line. It needs its own couplings, rooms that are"
           + " watched and people who are taught.",
-      Source.fromMemory("nitrogen displaces oxygen and gives no warning; it is kept apart from air lines"))),
+      Source.fromMemory(
+          "nitrogen displaces oxygen and gives no warning; it is kept apart from air lines"))),
   /** Steam. */
   STEAM(new Caution(
       "Not for steam",
@@ -73,7 +74,8 @@ public enum Medium {
    */
   public Optional<String> refusalInWords() {
     return refusal()
-        .map(reason -> "airfit advises on compressed air for tools only, not on " + this + ". " + reason);
+        .map(reason ->
+            "airfit advises on compressed air for tools only, not on " + this + ". " + reason);
   }
 
   /**

@@ -19,7 +19,8 @@ import org.jspecify.annotations.Nullable;
  * @param other the number printed in the other unit, in SI; the same as {@code value} where there is none
  * @param unit the unit; null for percent
  */
-record RuleLimit(String printed, double value, double other, @Nullable Unit unit) {
+record RuleLimit(
+    String printed, double value, double other, @Nullable Unit unit) {
 
   /** The limit that decides for an operator. */
   double deciding(RuleOperator operator) {
@@ -73,8 +74,8 @@ record RuleLimit(String printed, double value, double other, @Nullable Unit unit
     double other = otherUnit.toSi(otherNumber.doubleValue());
     String otherSaid = words(otherNumber, otherUnit);
     if (!agrees(value, otherNumber, otherUnit) && !agrees(other, number, own)) {
-      throw new IllegalArgumentException("was \"" + unit + "\", but " + otherSaid + " is not " + said
-          + ", even when rounded; accepted: the two as they are printed");
+      throw new IllegalArgumentException("was \"" + unit + "\", but " + otherSaid + " is not "
+          + said + ", even when rounded; accepted: the two as they are printed");
     }
     return new RuleLimit(said + " (" + otherSaid + ")", value, other, own);
   }
@@ -94,8 +95,7 @@ record RuleLimit(String printed, double value, double other, @Nullable Unit unit
   }
 
   private static Unit unit(RuleQuantity.Kind kind, String text) {
-    Unit[] units =
-        kind == RuleQuantity.Kind.PRESSURE ? PressureUnit.values() : LengthUnit.values();
+    Unit[] units = kind == RuleQuantity.Kind.PRESSURE ? PressureUnit.values() : LengthUnit.values();
     // a limit on pressure is one of gauge pressure
     String bare = text.endsWith("(g)") ? text.substring(0, text.length() - 3).strip() : text;
     bare = bare.equals("psig") ? "psi" : bare;

@@ -11,7 +11,9 @@ import org.airfit.source.Basis;
 import org.airfit.source.Source;
 import org.jspecify.annotations.Nullable;
 
-/** Reads tables of rules, the bundled ones and those of a user alike. A refusal names row, column and what is accepted. */
+/**
+ * Reads tables of rules, the bundled ones and those of a user alike. A refusal names row, column and what is accepted.
+ */
 final class RuleTable {
 
   private static final List<String> NEEDED = List.of("jurisdiction", "citation", "source", "basis");
@@ -50,8 +52,7 @@ final class RuleTable {
 
   static List<SafetyRule> bundled() {
     List<Table.Row> rows = new ArrayList<>();
-    for (String file :
-        List.of("rules.csv", "rules_more.csv", "rules_practice.csv")) {
+    for (String file : List.of("rules.csv", "rules_more.csv", "rules_practice.csv")) {
       rows.addAll(Table.read(RuleTable.class, file));
     }
     return rules(rows);
@@ -126,15 +127,15 @@ final class RuleTable {
         jurisdiction, citation, text("scope"), said, title, demand, source, needed("source"));
     String judgedBy = text("judged_by");
     SafetyRule.@Nullable Judging test = judgedBy.isEmpty() ? test() : null;
-    int order = text("order").isEmpty()
-        ? USUAL_ORDER
-        : as("order", text("order"), RuleTable::wholeNumber);
+    int order =
+        text("order").isEmpty() ? USUAL_ORDER : as("order", text("order"), RuleTable::wholeNumber);
     return new Placed(order, new SafetyRule(statement, test, judgedBy));
   }
 
   private static int wholeNumber(String text) {
     if (text.length() > 4 || !text.chars().allMatch(c -> c >= '0' && c <= '9')) {
-      throw new IllegalArgumentException("was \"" + text + "\"; accepted: a whole number up to 9999");
+      throw new IllegalArgumentException(
+          "was \"" + text + "\"; accepted: a whole number up to 9999");
     }
     return Integer.parseInt(text);
   }
@@ -158,11 +159,13 @@ final class RuleTable {
     RuleLimit limit = null;
     if (quantity != null && !limited && quantity.kind() == RuleQuantity.Kind.SHARE) {
       operator = RuleOperator.AT_MOST; // "not above the maker's rating" has no number
-      limit = as("limit", "100", n -> RuleLimit.of(quantity.kind(), RuleLimit.number(n), "percent"));
+      limit =
+          as("limit", "100", n -> RuleLimit.of(quantity.kind(), RuleLimit.number(n), "percent"));
     } else if (limited) {
       if (quantity == null) {
         throw wrong(
-            "quantity", "was empty, but the rule has a limit; say what is limited: one of "
+            "quantity",
+            "was empty, but the rule has a limit; say what is limited: one of "
                 + List.of(RuleQuantity.values()));
       }
       operator = as("operator", text("operator"), RuleOperator::parse);
@@ -196,8 +199,8 @@ final class RuleTable {
     return switch (text) {
       case "requires" -> Asks.REQUIRES;
       case "forbids" -> Asks.FORBIDS;
-      default -> throw new IllegalArgumentException(
-          "was \"" + text + "\"; accepted: requires, forbids");
+      default ->
+        throw new IllegalArgumentException("was \"" + text + "\"; accepted: requires, forbids");
     };
   }
 
@@ -216,8 +219,9 @@ final class RuleTable {
       case "measured" -> Basis.MEASURED;
       case "practice", "common" -> Basis.COMMON_PRACTICE;
       case "memory", "from" -> Basis.FROM_MEMORY;
-      default -> throw new IllegalArgumentException("was \"" + text
-          + "\"; accepted: read, standard, handbook, derived, measured, practice, memory");
+      default ->
+        throw new IllegalArgumentException("was \"" + text
+            + "\"; accepted: read, standard, handbook, derived, measured, practice, memory");
     };
   }
 }

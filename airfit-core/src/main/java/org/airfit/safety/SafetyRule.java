@@ -170,9 +170,8 @@ public final class SafetyRule {
     // rating × 110 / 100, so that 100 % is the rating itself
     double against = share ? rating * bound / 100.0 : bound;
     boolean holds = operator.holds(value, against);
-    String compared = share
-        ? ofRating(quantity, limit, limit.words(against, value), rating)
-        : limit.printed();
+    String compared =
+        share ? ofRating(quantity, limit, limit.words(against, value), rating) : limit.printed();
     String words = limit.words(value, against);
     if (judging.asks == Asks.FORBIDS) {
       return new Answer(

@@ -20,15 +20,18 @@ import org.airfit.source.Source;
  * <caption>Columns of a table of rules</caption>
  * <thead><tr><th>column</th><th>what stands in it</th></tr></thead>
  * <tbody>
- * <tr><td>jurisdiction</td><td>where the rule holds: US, US-CA, GB, ISO, the name of a works; any for practice</td></tr>
+ * <tr><td>jurisdiction</td><td>where the rule holds: US, US-CA, GB, ISO, the name of a works; any for
+ * practice</td></tr>
  * <tr><td>citation, scope</td><td>where it stands, and the work it is on</td></tr>
  * <tr><td>text (or fact_paraphrased)</td><td>what it demands</td></tr>
- * <tr><td>quantity (or parameter)</td><td>what is limited, such as cleaning pressure, hose bore; empty for none</td></tr>
+ * <tr><td>quantity (or parameter)</td><td>what is limited, such as cleaning pressure, hose bore; empty for
+ * none</td></tr>
  * <tr><td>operator, limit, unit</td><td>such as &lt; 30 psi; a unit may have the same limit in another one behind it:
  * psi (16 bar)</td></tr>
  * <tr><td>asks</td><td>forbids: the operator says what is allowed. requires: it says from where on something is asked
  * for. Left out, &lt; and &lt;= forbid, all else requires</td></tr>
- * <tr><td>when, unless</td><td>facts that must be told, or that except it, such as percussion tool; quick couplers</td></tr>
+ * <tr><td>when, unless</td><td>facts that must be told, or that except it, such as percussion tool; quick
+ * couplers</td></tr>
  * <tr><td>title, demand, order</td><td>its name, what it demands in a sentence, and its place among cautions</td></tr>
  * <tr><td>judged_by</td><td>of a rule that airfit does not judge, what stands for it</td></tr>
  * <tr><td>source, basis</td><td>where it was read; read, standard, handbook, practice, memory …</td></tr>
@@ -216,7 +219,8 @@ public final class SafetyRules {
   public Caution deference() {
     return new Caution(
         "Before anyone connects this",
-        "This is a calculation, not an approval. " + places() + " Local codes, the makers' ratings and"
+        "This is a calculation, not an approval. " + places()
+            + " Local codes, the makers' ratings and"
             + " instructions, and a licensed person's judgement come first.",
         DEFERS);
   }
@@ -231,7 +235,8 @@ public final class SafetyRules {
     }
     return (names.isEmpty()
             ? "It was judged by general practice alone, by the law of no place."
-            : "It was judged by rules of " + String.join(", ", names) + ", as far as airfit holds them.")
+            : "It was judged by rules of " + String.join(", ", names)
+                + ", as far as airfit holds them.")
         + " Other places have other rules.";
   }
 

@@ -33,8 +33,7 @@ final class BestInWords {
 
   /** A rule that a regulator keeps is met, but not without a word. */
   private String whileRegulated() {
-    return best.findings().stream()
-        .filter(finding -> finding.outcome() == RuleOutcome.MET_WHILE_REGULATED)
+    return best.metWhileRegulated().stream()
         .map(finding -> finding.rule().title() + ": " + finding.outcome() + ". ")
         .collect(Collectors.joining());
   }

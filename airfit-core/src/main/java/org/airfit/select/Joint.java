@@ -13,7 +13,8 @@ import org.airfit.safety.Caution;
 
 /**
  * Two ends that must be joined, and the adapters that join them soundly: of all chains of at most three, the one that
- * breaks the fewest rules, then leaves the fewest adapters and threads to be asked about, then costs least by the {@link Objective}, then has the fewest adapters, then has the least pressure loss.
+ * breaks the fewest rules, then leaves the fewest adapters and threads to be asked about, then costs least by the
+ * {@link Objective}, then has the fewest adapters, then has the least pressure loss.
  *
  * <p>This class is immutable and thread-safe.
  */

@@ -12,9 +12,8 @@ import org.airfit.select.SearchStock.Option;
 import org.airfit.select.SearchStock.OutletWay;
 
 /**
- * The parts that may be combined where one set of rules may be broken and another left open, in groups that are alike and in the order in
- * which they are tried, with
- * bounds for what can follow. Not thread-safe: it remembers.
+ * The parts that may be combined where one set of rules may be broken and another left open, in groups that are alike
+ * and in the order in which they are tried, with bounds for what can follow. Not thread-safe: it remembers.
  */
 final class SearchLists {
 

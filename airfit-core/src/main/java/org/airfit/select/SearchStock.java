@@ -15,7 +15,10 @@ final class SearchStock {
   /** The one group of plugs where none fits, so that a miss can be shown. */
   static final String ANY = "";
 
-  /** A part in a slot it could take, with the rules it breaks and those it leaves open, what it costs and the numbers of its ends. */
+  /**
+   * A part in a slot it could take, with the rules it breaks and those it leaves open, what it costs and the numbers of
+   * its ends.
+   */
   record Option<T extends Part>(T part, int broken, int asked, long cost, int end, int otherEnd) {}
 
   /** A socket at the outlet with the way before it, for plugs of one profile. */

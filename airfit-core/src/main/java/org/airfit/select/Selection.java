@@ -26,7 +26,7 @@ public sealed interface Selection extends Worked {
       Function<? super Proposals, ? extends R> proposals,
       Function<? super NothingFits, ? extends R> nothingFits);
 
-  /** At least one proposal breaks no rule. Whether every rule is met, or something must be asked, {@link #whyBest} says. */
+  /** At least one proposal breaks no rule; {@link #whyBest} says whether every rule is met, or what must be asked. */
   final class Proposals implements Selection {
 
     private final Proposal best;
@@ -105,9 +105,9 @@ public sealed interface Selection extends Worked {
 
     /**
      * {@return the best {@link #LISTED} of all proposals with the fewest rules unmet: those whose parts leave the
-     * fewest rules open first, then most pressure at the tool, in whole pascals, then the fewest joints that nothing joins, then by the {@link Objective} of the requirement, then by name, the hose
-     * first; empty where a kind
-     * of part is missing altogether}
+     * fewest rules open first, then most pressure at the tool, in whole pascals, then the fewest joints that nothing
+     * joins, then by the {@link Objective} of the requirement, then by name, the hose first; empty where a kind of part
+     * is missing altogether}
      */
     public List<Proposal> nearest() {
       return nearest;

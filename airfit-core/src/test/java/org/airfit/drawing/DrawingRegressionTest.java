@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Supplier;
@@ -152,7 +153,7 @@ class DrawingRegressionTest {
   @ParameterizedTest
   @MethodSource("pictures")
   void a_picture_is_the_one_that_was_looked_at(String name) throws IOException {
-    String drawn = PICTURES.get(name).get();
+    String drawn = Objects.requireNonNull(PICTURES.get(name)).get();
     if (Boolean.getBoolean("pictures.renew")) {
       Files.writeString(file(name), drawn);
     }

@@ -33,8 +33,7 @@ class NamesItsGasTest {
 
   @Test
   void every_working_of_a_flow_says_that_it_is_air() {
-    FlowCapacity part =
-        FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(3.0), 0.3);
+    FlowCapacity part = FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(3.0), 0.3);
     MassFlow some = MassFlow.ofKilogramsPerSecond(0.01);
     MassFlow much = MassFlow.ofKilogramsPerSecond(1.0);
     List<Worked> all = new ArrayList<>(List.of(

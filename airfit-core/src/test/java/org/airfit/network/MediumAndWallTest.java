@@ -36,8 +36,8 @@ class MediumAndWallTest {
   private static final AbsolutePressure ATMOSPHERE = AbsolutePressure.ofBar(1.0);
   private static final AirState EIGHT =
       AirState.of(AbsolutePressure.ofBar(8.0), Temperature.ofCelsius(20.0));
-  private static final Conduit STEEL = Conduit.of(
-      Length.ofMillimetres(20.0), Length.ofMetres(20.0), Wall.COMMERCIAL_STEEL);
+  private static final Conduit STEEL =
+      Conduit.of(Length.ofMillimetres(20.0), Length.ofMetres(20.0), Wall.COMMERCIAL_STEEL);
   private static final Conduit PLASTIC =
       Conduit.of(Length.ofMillimetres(20.0), Length.ofMetres(20.0), Wall.SMOOTH_PLASTIC);
   private static final FreeAirFlow FLOW = FreeAirFlow.ofAnrLitresPerSecond(10.0);
@@ -98,8 +98,8 @@ class MediumAndWallTest {
         .withBore(Length.ofMillimetres(15.0));
     assertThat(changed.wall()).contains(Wall.SMOOTH_PLASTIC);
     assertThat(changed.roughness()).isEqualTo(Wall.SMOOTH_PLASTIC.roughness());
-    Conduit own = Conduit.of(
-        Length.ofMillimetres(20.0), Length.ofMetres(20.0), Length.ofMillimetres(0.004));
+    Conduit own =
+        Conduit.of(Length.ofMillimetres(20.0), Length.ofMetres(20.0), Length.ofMillimetres(0.004));
     assertThat(own.wall()).isEmpty();
     assertThat(own.cautions()).isEmpty();
     assertThat(own.withWall(Wall.SMOOTH_PLASTIC).roughness()).isEqualTo(own.roughness());
@@ -113,7 +113,8 @@ class MediumAndWallTest {
     String reason = medium.refusal().orElseThrow().text();
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Run.from(EIGHT, ATMOSPHERE).carrying(medium))
-        .withMessageStartingWith("medium must be compressed air, was " + medium + ": airfit advises")
+        .withMessageStartingWith(
+            "medium must be compressed air, was " + medium + ": airfit advises")
         .withMessageContaining(reason);
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Network.at(ATMOSPHERE).carrying(medium))
@@ -132,7 +133,8 @@ class MediumAndWallTest {
         .withMessageContaining("medium of profile x must be compressed air", "was " + medium)
         .withMessageContaining(reason);
     assertThat(medium.refusalInWords().orElseThrow())
-        .startsWith("airfit advises on compressed air for tools only, not on " + medium + ". Not for ")
+        .startsWith(
+            "airfit advises on compressed air for tools only, not on " + medium + ". Not for ")
         .contains(reason);
     assertThat(Set.of(Medium.values())).hasSize(9).contains(Medium.NITROGEN, Medium.OTHER);
   }

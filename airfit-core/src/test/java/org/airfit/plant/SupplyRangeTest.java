@@ -29,11 +29,13 @@ class SupplyRangeTest {
     assertThat(SEVEN.highest()).isEqualTo(bar(7.0));
     assertThat(SEVEN.whileRegulated()).isEmpty();
     assertThat(SEVEN).hasToString("7 bar(g)");
-    assertThat(SEVEN.withHighest(bar(8.5)).withLowest(bar(6.0))).hasToString("6 bar(g) to 8.5 bar(g)");
+    assertThat(SEVEN.withHighest(bar(8.5)).withLowest(bar(6.0)))
+        .hasToString("6 bar(g) to 8.5 bar(g)");
   }
 
   @ParameterizedTest
-  @CsvSource({"8.499999, true, true", "8.5, false, false", "8.500001, false, false", "6, true, true"})
+  @CsvSource({"8.499999, true, true", "8.5, false, false", "8.500001, false, false", "6, true, true"
+  })
   void without_a_regulator_the_highest_decides(double limit, boolean can, boolean does) {
     SupplyRange range = SEVEN.withHighest(bar(8.5));
     assertThat(range.canExceed(bar(limit))).isEqualTo(can);
@@ -61,7 +63,8 @@ class SupplyRangeTest {
   void what_is_in_front_of_a_regulator_must_be_told_before_it_is_judged() {
     SupplyRange range = SEVEN.regulated();
     assertThat(range.isWhole()).isFalse();
-    assertThat(range).hasToString("7 bar(g) while the regulator holds, what it is if it fails not told");
+    assertThat(range)
+        .hasToString("7 bar(g) while the regulator holds, what it is if it fails not told");
     assertThatIllegalStateException().isThrownBy(range::highest);
     assertThatIllegalStateException().isThrownBy(() -> range.canExceed(bar(9.0)));
     assertThat(range.withHighest(bar(9.0)).isWhole()).isTrue();
@@ -77,7 +80,8 @@ class SupplyRangeTest {
     assertThatIllegalArgumentException().isThrownBy(() -> SEVEN.withLowest(bar(7.1)));
     assertThatIllegalArgumentException().isThrownBy(() -> SEVEN.withLowest(bar(0.0)));
     assertThatIllegalArgumentException().isThrownBy(() -> SEVEN.regulated(bar(6.9)));
-    assertThat(SEVEN.withHighest(bar(7.0)).withLowest(bar(7.0)).regulated(bar(7.0)).highest())
+    assertThat(
+            SEVEN.withHighest(bar(7.0)).withLowest(bar(7.0)).regulated(bar(7.0)).highest())
         .isEqualTo(bar(7.0));
   }
 
@@ -87,14 +91,15 @@ class SupplyRangeTest {
     AirState still = AirState.of(AbsolutePressure.ofBar(8.0), Temperature.ofCelsius(20.0));
     FreeAirFlow flow = FreeAirFlow.ofAnrLitresPerSecond(10.0);
     AbsolutePressure held = AbsolutePressure.ofBar(7.5);
-    assertThat(SupplyRange.of(new Regulator(still, flow, held), around).isWhole()).isFalse();
+    assertThat(SupplyRange.of(new Regulator(still, flow, held), around).isWhole())
+        .isFalse();
     assertThat(SupplyRange.of(
                 new Regulator(still, flow, held, Optional.of(AbsolutePressure.ofBar(10.0))), around)
             .highest())
         .isEqualTo(bar(9.0));
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> new Regulator(
-            still, flow, held, Optional.of(AbsolutePressure.ofBar(7.9))))
+        .isThrownBy(
+            () -> new Regulator(still, flow, held, Optional.of(AbsolutePressure.ofBar(7.9))))
         .withMessageContaining("in front of a regulator must be at least what it is set to");
   }
 

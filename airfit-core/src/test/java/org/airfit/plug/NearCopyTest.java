@@ -40,8 +40,8 @@ class NearCopyTest {
     PlugProfile.Builder builder = PlugProfile.builder(id)
         .displayName(id)
         .from(Provenance.standardEntered(), Source.demo("a set for a test"));
-    sizes.forEach((dimension, size) ->
-        builder.dimension(dimension, PartSpread.normal(mm(size), mm(0.03))));
+    sizes.forEach(
+        (dimension, size) -> builder.dimension(dimension, PartSpread.normal(mm(size), mm(0.03))));
     return builder;
   }
 
@@ -75,8 +75,10 @@ class NearCopyTest {
     assertThat(most.stillToRead()).containsExactly(Dimension.GROOVE_DIAMETER);
     assertThat(most.nextReadings().get(0).dimension()).isEqualTo(Dimension.GROOVE_DIAMETER);
     assertThat(most.inWords())
-        .contains("Candidate only", "a near copy may differ"
-            .replace("a near", "A near"), "read also the groove diameter (D_g)");
+        .contains(
+            "Candidate only",
+            "a near copy may differ".replace("a near", "A near"),
+            "read also the groove diameter (D_g)");
     Identification whole = identifier.identify(all);
     assertThat(whole.stillToRead()).isEmpty();
     assertThat(whole.verdict()).isEqualTo(PlugVerdict.IDENTIFIED);
@@ -124,8 +126,8 @@ class NearCopyTest {
       value = Dimension.class,
       names = {"TIP_DIAMETER", "COLLAR_DIAMETER", "TIP_LENGTH", "GROOVE_WIDTH", "GROOVE_DIAMETER"})
   void a_copy_with_one_size_changed_is_not_identified_and_is_told(Dimension odd) {
-    Identification answer = Identifier.of(set())
-        .identify(tern(odd, PlugWorkshop.at(TERN, odd) - 0.4));
+    Identification answer =
+        Identifier.of(set()).identify(tern(odd, PlugWorkshop.at(TERN, odd) - 0.4));
     assertThat(answer.verdict()).isIn(PlugVerdict.AMBIGUOUS, PlugVerdict.NO_MATCH);
     assertThat(answer.nearCopyProbability()).isGreaterThan(0.2);
     assertThat(answer.nearCopyProbability() + answer.elsewhereProbability())
@@ -136,20 +138,21 @@ class NearCopyTest {
 
   @Test
   void inches_typed_as_millimetres_are_told_and_not_corrected() {
-    Identification answer =
-        Identifier.of(set()).identify(tern(Dimension.TIP_DIAMETER, 0.47));
+    Identification answer = Identifier.of(set()).identify(tern(Dimension.TIP_DIAMETER, 0.47));
     assertThat(answer.verdict()).isEqualTo(PlugVerdict.AMBIGUOUS);
     ReadingSlip slip = answer.slips().get(0);
     assertThat(slip.kind()).isEqualTo(CaliperSlip.INCHES_TYPED);
     assertThat(slip.agreeing()).isEqualTo(4);
     assertThat(slip.inWords())
-        .contains("Four readings agree with Tern; read the fifth again", "0.47 looks like inches",
+        .contains(
+            "Four readings agree with Tern; read the fifth again",
+            "0.47 looks like inches",
             "0.47 in is 11.94 mm");
     assertThat(answer.inWords()).contains("0.47 looks like inches");
     assertThat(answer.readings().get(0).length()).isEqualTo(mm(0.47));
     Identification alone = Identifier.of(set())
-        .identify(List.of(
-            PlugReading.of(Dimension.TIP_DIAMETER, Instrument.DIGITAL_CALIPER, mm(0.47))));
+        .identify(
+            List.of(PlugReading.of(Dimension.TIP_DIAMETER, Instrument.DIGITAL_CALIPER, mm(0.47))));
     assertThat(alone.inWords()).contains("0.47 looks like inches");
   }
 
@@ -174,8 +177,10 @@ class NearCopyTest {
     assertThat(digits.kind()).isEqualTo(CaliperSlip.DIGITS_EXCHANGED);
     assertThat(digits.meant()).contains(mm(16.27));
     assertThat(digits.inWords()).contains("12.67 mm looks like 16.27 mm with two digits exchanged");
-    ReadingSlip other =
-        Identifier.of(set()).identify(tern(Dimension.GROOVE_WIDTH, 10.71)).slips().get(0);
+    ReadingSlip other = Identifier.of(set())
+        .identify(tern(Dimension.GROOVE_WIDTH, 10.71))
+        .slips()
+        .get(0);
     assertThat(other.kind()).isEqualTo(CaliperSlip.OTHER_SIZE);
     assertThat(other.measured()).contains(Dimension.GROOVE_DIAMETER);
     assertThat(other.inWords()).contains("10.71 mm looks like the groove diameter (D_g) of Tern");
@@ -183,13 +188,15 @@ class NearCopyTest {
     assertThat(misread.verdict()).isEqualTo(PlugVerdict.AMBIGUOUS);
     assertThat(misread.slips().get(0).kind()).isEqualTo(CaliperSlip.MISREAD);
     assertThat(misread.inWords())
-        .contains("Four readings agree with Tern; read the fifth again, the collar diameter (D_c)",
+        .contains(
+            "Four readings agree with Tern; read the fifth again, the collar diameter (D_c)",
             "If it reads the same again");
   }
 
   @Test
   void readings_that_agree_have_no_slip_and_a_stranger_has_none_either() {
-    assertThat(Identifier.of(set()).identify(tern(Dimension.TIP_DIAMETER, 11.90)).slips())
+    assertThat(
+            Identifier.of(set()).identify(tern(Dimension.TIP_DIAMETER, 11.90)).slips())
         .isEmpty();
     List<PlugReading> stranger = tern(Dimension.TIP_DIAMETER, 11.90).stream()
         .map(reading -> PlugReading.of(
@@ -275,8 +282,7 @@ class NearCopyTest {
         taken.add(i % 5 == 0 && taken.size() == 1 ? reading.alone() : reading);
       }
       double log = ProfileFit.of(profile, taken, 0.0).logLikelihoodOfNearCopy();
-      Scores scores =
-          Scores.of(drawn.sizes(), taken, List.of(), 0.0, Double.POSITIVE_INFINITY);
+      Scores scores = Scores.of(drawn.sizes(), taken, List.of(), 0.0, Double.POSITIVE_INFINITY);
       if (scores.mostAgree(i % 4)) {
         assertThat(scores.logLikelihoodOfNearCopy(i % 4, 0))
             .isCloseTo(log, org.assertj.core.api.Assertions.within(1.0e-8 * (1.0 + Math.abs(log))));

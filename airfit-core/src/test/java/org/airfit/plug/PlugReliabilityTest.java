@@ -17,6 +17,11 @@ class PlugReliabilityTest {
   private static final int SCALE = Integer.getInteger("airfit.plugs.scale", 1);
   private static final int PLUGS = 300 * SCALE;
 
+  /** Draws a plug, of a profile or like it. */
+  private interface Draw {
+    Map<Dimension, Double> plug(PlugWorkshop workshop, PlugProfile profile);
+  }
+
   private static final class Tally {
     int plugs;
     int identified;
@@ -53,20 +58,19 @@ class PlugReliabilityTest {
       int profiles,
       int most,
       Function<ReferenceSet, Identifier> judge,
-      Function<PlugWorkshop, Function<PlugProfile, Map<Dimension, Double>>> draw,
+      Draw draw,
       boolean genuine) {
     PlugWorkshop workshop = new PlugWorkshop(seed);
     Tally tally = new Tally();
     ReferenceSet set = workshop.set(profiles);
     Identifier identifier = judge.apply(set);
-    Function<PlugProfile, Map<Dimension, Double>> plugs = draw.apply(workshop);
     for (int i = 0; i < PLUGS; i++) {
       if (i % 30 == 0) { // a new set now and then
         set = workshop.set(profiles);
         identifier = judge.apply(set);
       }
       PlugProfile truth = set.profiles().get(workshop.random.nextInt(profiles));
-      Map<Dimension, Double> plug = plugs.apply(truth);
+      Map<Dimension, Double> plug = draw.plug(workshop, truth);
       PlugWorkshop.Caliper caliper = workshop.caliper(identifier.instrument());
       List<PlugReading> taken = new ArrayList<>();
       Identification answer = identifier.identify(taken);
@@ -92,20 +96,17 @@ class PlugReliabilityTest {
   }
 
   private static final List<String> HEADINGS = List.of(
-      "plugs", "drawn", "identified", "of them wrong", "candidate only", "ambiguous", "no match",
+      "plugs",
+      "drawn",
+      "identified",
+      "of them wrong",
+      "candidate only",
+      "ambiguous",
+      "no match",
       "readings");
 
-  private static Function<PlugWorkshop, Function<PlugProfile, Map<Dimension, Double>>> genuine() {
-    return workshop -> workshop::genuine;
-  }
-
-  private static Function<PlugWorkshop, Function<PlugProfile, Map<Dimension, Double>>> elsewhere() {
-    return workshop -> profile -> workshop.anySizes();
-  }
-
-  private static Function<PlugWorkshop, Function<PlugProfile, Map<Dimension, Double>>> copies(
-      int changed, double least, double most) {
-    return workshop -> profile -> workshop.copy(profile, changed, least, most);
+  private static Draw copies(int changed, double least, double most) {
+    return (workshop, profile) -> workshop.copy(profile, changed, least, most);
   }
 
   @Test
@@ -113,19 +114,30 @@ class PlugReliabilityTest {
     List<List<String>> rows = new ArrayList<>();
     for (int profiles : new int[] {3, 8, 20}) {
       String in = ", " + profiles + " profiles";
-      Tally known = follow(profiles, profiles, 9, Identifier::of, genuine(), true);
+      Tally known = follow(profiles, profiles, 9, Identifier::of, PlugWorkshop::genuine, true);
       rows.add(known.row("genuine, as new" + in));
       Tally trusted = follow(
-          profiles + 1, profiles, 5, set -> Identifier.of(set).withoutNearCopies(), genuine(), true);
+          profiles + 1,
+          profiles,
+          5,
+          set -> Identifier.of(set).withoutNearCopies(),
+          PlugWorkshop::genuine,
+          true);
       rows.add(trusted.row("the same, no near copies about, five readings" + in));
-      Tally strange = follow(profiles + 2, profiles, 9, Identifier::of, elsewhere(), false);
+      Tally strange = follow(
+          profiles + 2,
+          profiles,
+          9,
+          Identifier::of,
+          (workshop, profile) -> workshop.anySizes(),
+          false);
       rows.add(strange.row("elsewhere in the size class" + in));
       Tally trustedStrange = follow(
           profiles + 3,
           profiles,
           9,
           set -> Identifier.of(set).withoutNearCopies(),
-          elsewhere(),
+          (workshop, profile) -> workshop.anySizes(),
           false);
       rows.add(trustedStrange.row("the same, no near copies about" + in));
       Tally copies = follow(profiles + 4, profiles, 9, Identifier::of, copies(3, 0.3, 1.0), false);
@@ -161,7 +173,7 @@ class PlugReliabilityTest {
             profiles,
             9,
             judge,
-            workshop -> profile -> {
+            (workshop, profile) -> {
               Map<Dimension, Double> plug = workshop.genuine(profile);
               if (workshop.random.nextBoolean()) {
                 workshop.wear(plug, 0.08, 0.2);
@@ -169,8 +181,8 @@ class PlugReliabilityTest {
               return plug;
             },
             true);
-        rows.add(tally.row((told ? "wear of 0.2 mm allowed, " : "wear not told, ") + profiles
-            + " profiles"));
+        rows.add(tally.row(
+            (told ? "wear of 0.2 mm allowed, " : "wear not told, ") + profiles + " profiles"));
         assertThat(tally.share(tally.refused)).isLessThanOrEqualTo(0.02);
         assertThat(tally.share(tally.wrong)).isLessThanOrEqualTo(0.005);
       }
@@ -261,6 +273,8 @@ class PlugReliabilityTest {
       assertThat(silent / (double) plugs).as(what).isLessThanOrEqualTo(0.01);
     }
     ReliabilityTable.write(
-        "plugsSlips", List.of("slip", "plugs", "told which reading", "identified all the same"), rows);
+        "plugsSlips",
+        List.of("slip", "plugs", "told which reading", "identified all the same"),
+        rows);
   }
 }

@@ -25,6 +25,8 @@ final class PlugWorkshop {
 
   private static final double[] HALF_RANGE = {1.6, 1.8, 3.0, 4.0, 1.3, 1.4, 2.4, 1.8, 1.2};
 
+  private static final List<Dimension> ALL = List.of(Dimension.values());
+
   final SplittableRandom random;
 
   PlugWorkshop(long seed) {
@@ -40,9 +42,10 @@ final class PlugWorkshop {
   Map<Dimension, Double> anySizes() {
     while (true) {
       Map<Dimension, Double> sizes = new EnumMap<>(Dimension.class);
+      int i = 0;
       for (Dimension dimension : Dimension.values()) {
-        int i = dimension.ordinal();
         sizes.put(dimension, MIDDLE[i] + HALF_RANGE[i] * random.nextDouble(-1.0, 1.0));
+        i++;
       }
       if (possible(sizes)) {
         return sizes;
@@ -71,10 +74,11 @@ final class PlugWorkshop {
       PlugProfile.Builder builder = PlugProfile.builder("drawn-" + k)
           .from(Provenance.standardEntered(), Source.demo("drawn by lot"))
           .confirmUnusual();
-      anySizes().forEach((dimension, size) -> builder.dimension(
-          dimension,
-          PartSpread.normal(
-              Length.ofMillimetres(size), Length.ofMillimetres(scatter(dimension)))));
+      anySizes()
+          .forEach((dimension, size) -> builder.dimension(
+              dimension,
+              PartSpread.normal(
+                  Length.ofMillimetres(size), Length.ofMillimetres(scatter(dimension)))));
       drawn.add(builder.build());
     }
     return ReferenceSet.of("drawn by lot", drawn);
@@ -115,9 +119,8 @@ final class PlugWorkshop {
 
   /** A caliper of the class: off by the same in all its readings, evenly within the limit less the rounding. */
   Caliper caliper(Instrument instrument) {
-    double limit = instrument
-        .limitOfError(Access.OUTSIDE, Length.ofMillimetres(10.0))
-        .millimetres();
+    double limit =
+        instrument.limitOfError(Access.OUTSIDE, Length.ofMillimetres(10.0)).millimetres();
     double step = instrument.step().millimetres();
     return new Caliper(instrument, (limit - 0.5 * step) * random.nextDouble(-1.0, 1.0));
   }
@@ -142,11 +145,9 @@ final class PlugWorkshop {
         case BORE -> 0.05;
       };
       double inside = dimension.access() == Access.OUTSIDE ? 0.0 : 0.02;
-      double true_ = size
-          + off
-          + inside * random.nextDouble(-1.0, 1.0)
-          + hand * random.nextDouble(-1.0, 1.0);
-      return step * Math.rint(true_ / step);
+      double shown =
+          size + off + inside * random.nextDouble(-1.0, 1.0) + hand * random.nextDouble(-1.0, 1.0);
+      return step * Math.rint(shown / step);
     }
 
     PlugReading read(Dimension dimension, Map<Dimension, Double> plug) {
@@ -165,8 +166,8 @@ final class PlugWorkshop {
           .from(Provenance.standardEntered(), Source.demo("drawn by lot"))
           .confirmUnusual();
       int side = 1;
-      for (Dimension dimension : List.of(
-          Dimension.TIP_DIAMETER, Dimension.COLLAR_DIAMETER, Dimension.SHOULDER_DIAMETER)) {
+      for (Dimension dimension :
+          List.of(Dimension.TIP_DIAMETER, Dimension.COLLAR_DIAMETER, Dimension.SHOULDER_DIAMETER)) {
         builder.dimension(
             dimension,
             PartSpread.normal(
@@ -204,7 +205,7 @@ final class PlugWorkshop {
   /** The caliper at another size that differs by half a millimetre at least. */
   private double another(Map<Dimension, Double> plug, Caliper caliper, Dimension instead) {
     while (true) {
-      Dimension other = Dimension.values()[random.nextInt(Dimension.values().length)];
+      Dimension other = ALL.get(random.nextInt(ALL.size()));
       if (Math.abs(at(plug, other) - at(plug, instead)) > 0.5) {
         return caliper.shows(other, at(plug, other));
       }

@@ -328,8 +328,7 @@ class ScoresProperties {
       double misfit = largestMisfit(likely.get(0), readings, wear);
       double tail = 1.0
           - Math.pow(
-              1.0 - 2.0 * NORMAL.cumulativeProbability(-misfit),
-              answer.best().degreesOfFreedom());
+              1.0 - 2.0 * NORMAL.cumulativeProbability(-misfit), answer.best().degreesOfFreedom());
       double coincidence = coincidence(profiles, readings, wear);
       if (Math.abs(tail - 0.01) < 1.0e-4 || Math.abs(coincidence - 0.01) < 1.0e-5) {
         return;
@@ -354,8 +353,7 @@ class ScoresProperties {
     for (PlugReading reading : readings) {
       PartSpread spread = profile.spread(reading.dimension()).orElse(null);
       if (spread != null) {
-        double square = squares(
-            profile, List.of(reading.alone()), wear, 0.0, 0.0, true);
+        double square = squares(profile, List.of(reading.alone()), wear, 0.0, 0.0, true);
         largest = Math.max(largest, Math.sqrt(square));
       }
     }
@@ -407,10 +405,11 @@ class ScoresProperties {
     for (PlugProfile profile : set.profiles()) {
       genuine += 0.7 / n * likelihood(profile, readings, 0.0);
       long agree = readings.stream()
-          .filter(reading -> profile.spread(reading.dimension())
-              .map(spread -> Math.abs(
-                      beyond(reading.dimension(), spread, mm(reading.length()), 0.0))
-                  <= 6.0 * sigma(spread, mm(reading.standardUncertainty())))
+          .filter(reading -> profile
+              .spread(reading.dimension())
+              .map(
+                  spread -> Math.abs(beyond(reading.dimension(), spread, mm(reading.length()), 0.0))
+                      <= 6.0 * sigma(spread, mm(reading.standardUncertainty())))
               .orElse(false))
           .count();
       long known = readings.stream()
@@ -433,9 +432,8 @@ class ScoresProperties {
     int all = profile.dimensions().size();
     List<PlugReading> shared =
         known.stream().filter(reading -> reading.caliper().isPresent()).toList();
-    double c = shared.size() < 2
-        ? 0.0
-        : mm(shared.get(0).caliper().orElseThrow().commonUncertainty());
+    double c =
+        shared.size() < 2 ? 0.0 : mm(shared.get(0).caliper().orElseThrow().commonUncertainty());
     double sum = 0.0;
     for (int changed = 0; changed < 1 << known.size(); changed++) {
       int which = changed;
@@ -454,8 +452,7 @@ class ScoresProperties {
               ? mm(limits.high()) - mm(limits.low())
               : 0.0;
           product *= (which >> j & 1) == 0
-              ? densityNew(
-                  spread, y, with ? own(reading, c) : mm(reading.standardUncertainty()))
+              ? densityNew(spread, y, with ? own(reading, c) : mm(reading.standardUncertainty()))
               : Math.exp(-Math.abs(beyond(reading.dimension(), spread, y, 0.0)) / 0.5)
                   / (1.0 + room);
         }
@@ -465,10 +462,7 @@ class ScoresProperties {
           * (c == 0.0
               ? at.applyAsDouble(0.0)
               : simpson(
-                  -6.0 * c,
-                  6.0 * c,
-                  120,
-                  e -> NORMAL.density(e / c) / c * at.applyAsDouble(e)));
+                  -6.0 * c, 6.0 * c, 120, e -> NORMAL.density(e / c) / c * at.applyAsDouble(e)));
     }
     return sum / (1.0 - Math.pow(0.7, all)) * Math.pow(0.1, readings.size() - known.size());
   }

@@ -137,7 +137,8 @@ class SafetyRuleTest {
       GaugePressure found = GaugePressure.of(psi(30).absolute(around), around);
       Situation situation = Situation.describe().cleaning(found).build();
       assertThat(Ruling.of(Known.CLEANING_CONSTRUCTION, situation))
-          .hasToString("Cleaning pressure (construction): not allowed. 30 psig against less than 30 psig.");
+          .hasToString(
+              "Cleaning pressure (construction): not allowed. 30 psig against less than 30 psig.");
       assertThat(Ruling.of(Known.CLEANING_MARINE_TERMINALS, situation).judgement())
           .isEqualTo(Judgement.ALLOWED);
     }
@@ -146,8 +147,7 @@ class SafetyRuleTest {
   /** A reason that says "30 against less than 30" would not be one. */
   @Test
   void a_reason_shows_enough_digits_to_be_one() {
-    assertThat(
-            Ruling.of(Known.CLEANING_GENERAL_INDUSTRY, cleaning(29.9999)).reason())
+    assertThat(Ruling.of(Known.CLEANING_GENERAL_INDUSTRY, cleaning(29.9999)).reason())
         .isEqualTo("29.9999 psig against less than 30 psig.");
     assertThat(Ruling.of(Known.HOSE_FAILURE, hose("0.50001 in")).reason())
         .isEqualTo("0.50001 in of bore, asked for above 0.5 in.");
@@ -174,16 +174,14 @@ class SafetyRuleTest {
             "Before anyone connects this");
     assertThat(Ruling.of(Known.CLEANING_MARINE_TERMINALS, cleaning(30)).judgement())
         .isEqualTo(Judgement.ALLOWED);
-    assertThat(Ruling.of(Known.CLEANING_MARINE_TERMINALS, cleaning(30.00000001))
-            .judgement())
+    assertThat(Ruling.of(Known.CLEANING_MARINE_TERMINALS, cleaning(30.00000001)).judgement())
         .isEqualTo(Judgement.NOT_ALLOWED);
   }
 
   @Test
   void forms_and_mill_scale_are_excepted_in_construction_only() {
     Situation scale = Situation.describe().cleaning(psi(60)).formsOrMillScale().build();
-    assertThat(Ruling.of(Known.CLEANING_CONSTRUCTION, scale).reason())
-        .contains("does not apply");
+    assertThat(Ruling.of(Known.CLEANING_CONSTRUCTION, scale).reason()).contains("does not apply");
     assertThat(Ruling.of(Known.CLEANING_GENERAL_INDUSTRY, scale).judgement())
         .isEqualTo(Judgement.NOT_ALLOWED);
     assertThat(Ruling.of(Known.CLEANING_MARINE_TERMINALS, scale).judgement())
@@ -275,11 +273,9 @@ class SafetyRuleTest {
   void a_hammer_on_a_coupler_calls_for_a_whip_hose() {
     Situation hammer = Situation.describe().impactTool().build();
     Situation coupled = Situation.describe().impactTool().quickCouplers().build();
-    assertThat(Ruling.of(Known.WHIP_HOSE, hammer).judgement())
-        .isEqualTo(Judgement.DOES_NOT_APPLY);
+    assertThat(Ruling.of(Known.WHIP_HOSE, hammer).judgement()).isEqualTo(Judgement.DOES_NOT_APPLY);
     assertThat(Ruling.of(Known.WHIP_HOSE, coupled).judgement()).isEqualTo(Judgement.REQUIRED);
-    assertThat(Ruling.of(Known.IMPACT_RETAINER, hammer).judgement())
-        .isEqualTo(Judgement.REQUIRED);
+    assertThat(Ruling.of(Known.IMPACT_RETAINER, hammer).judgement()).isEqualTo(Judgement.REQUIRED);
     assertThat(Ruling.of(Known.CONNECTION_RESTRAINT, hose("3/8 in")).judgement())
         .isEqualTo(Judgement.REQUIRED);
   }
@@ -359,9 +355,10 @@ class SafetyRuleTest {
   @Test
   void a_caution_tells_the_demand_the_case_and_the_rule() {
     assertThat(Ruling.of(Known.HOSE_FAILURE, hose("0.75 in")).caution().orElseThrow())
-        .hasToString("Hose failure protection: A hose of more than 1/2 in inside diameter needs a"
-            + " device at the source or branch that cuts the flow if it fails (US construction"
-            + " work). Here: 0.75 in of bore, asked for above 0.5 in. [29 CFR 1926.302(b)(7) (handbook)]");
+        .hasToString(
+            "Hose failure protection: A hose of more than 1/2 in inside diameter needs a"
+                + " device at the source or branch that cuts the flow if it fails (US construction"
+                + " work). Here: 0.75 in of bore, asked for above 0.5 in. [29 CFR 1926.302(b)(7) (handbook)]");
   }
 
   /** A missing pressure must not pass for one that nobody told. */

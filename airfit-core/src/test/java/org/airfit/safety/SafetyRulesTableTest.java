@@ -174,9 +174,9 @@ class SafetyRulesTableTest {
             "Air for a blaster's hood",
             "Eye protection",
             "Receiver protection");
-    assertThat(Ruling.of(
-                Known.ENERGY_ISOLATION, Situation.describe().maintenance().build())
-            .judgement())
+    assertThat(
+            Ruling.of(Known.ENERGY_ISOLATION, Situation.describe().maintenance().build())
+                .judgement())
         .isEqualTo(Judgement.REQUIRED);
   }
 }

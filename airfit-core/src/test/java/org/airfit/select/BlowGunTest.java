@@ -70,9 +70,9 @@ class BlowGunTest {
         .blowGun(GaugePressure.ofPsi(25))
         .rules(SafetyRules.usFederal().with(own));
     assertThat(cleaning(job).outcome()).isEqualTo(RuleOutcome.UNMET);
-    assertThat(cleaning(job).reason()).contains("rule 7: not allowed, 25 psig against at most 20 psig");
-    assertThat(cleaning(job.blowGun(GaugePressure.ofPsi(20))).outcome())
-        .isEqualTo(RuleOutcome.MET);
+    assertThat(cleaning(job).reason())
+        .contains("rule 7: not allowed, 25 psig against at most 20 psig");
+    assertThat(cleaning(job.blowGun(GaugePressure.ofPsi(20))).outcome()).isEqualTo(RuleOutcome.MET);
   }
 
   @Test

@@ -122,7 +122,9 @@ final class Jumble {
   }
 
   private Part.Hose walled(Part.Hose hose) {
-    return often() ? Shelf.of(rarely() ? Wall.SMOOTH_PLASTIC : Wall.SMOOTH_RUBBER_HOSE, hose) : hose;
+    return often()
+        ? Shelf.of(rarely() ? Wall.SMOOTH_PLASTIC : Wall.SMOOTH_RUBBER_HOSE, hose)
+        : hose;
   }
 
   private Part.Adapter adapter() {

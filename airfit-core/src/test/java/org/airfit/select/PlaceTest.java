@@ -228,8 +228,8 @@ class PlaceTest {
     assertThat(material(best(job, Material.STEEL, rubber(), of("nipple", Material.PLASTIC)))
             .reason())
         .startsWith("Not suited indoors on a percussion tool: part nipple (plastic).");
-    Finding plasticHose = material(
-        best(job, Material.STEEL, Shelf.of(Wall.SMOOTH_PLASTIC, rubber()), steel));
+    Finding plasticHose =
+        material(best(job, Material.STEEL, Shelf.of(Wall.SMOOTH_PLASTIC, rubber()), steel));
     assertThat(plasticHose.outcome()).isEqualTo(RuleOutcome.UNMET);
     assertThat(plasticHose.reason())
         .contains("part hose (wall: plastic)", "The wall of the hose must not be of plastic.");
@@ -250,8 +250,7 @@ class PlaceTest {
     assertThat(finding(straight, Rule.WHIP_HOSE).reason())
         .contains("part tool plug would sit on a percussion tool")
         .contains("a short whip hose must go between");
-    Proposal whipped =
-        best(Shelf.job().impactTool().whipHose(), Material.STEEL, rubber(), nipple);
+    Proposal whipped = best(Shelf.job().impactTool().whipHose(), Material.STEEL, rubber(), nipple);
     assertThat(finding(whipped, Rule.WHIP_HOSE).outcome()).isEqualTo(RuleOutcome.MET);
     assertThat(whipped.requirement().hasWhipHose()).isTrue();
     assertThat(finding(best(Shelf.job(), Material.STEEL, rubber(), nipple), Rule.WHIP_HOSE)

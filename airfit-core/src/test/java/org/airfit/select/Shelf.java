@@ -55,7 +55,11 @@ final class Shelf {
   /** The same hose with a wall that is known. */
   static Part.Hose of(Wall wall, Part.Hose hose) {
     return new Part.Hose(
-        hose.facts(), hose.bore(), hose.conduit().withWall(wall), hose.upstream(), hose.downstream());
+        hose.facts(),
+        hose.bore(),
+        hose.conduit().withWall(wall),
+        hose.upstream(),
+        hose.downstream());
   }
 
   static Part.Adapter adapter(String id, String one, String other) {

@@ -67,12 +67,14 @@ class WorstCaseTest {
 
   @Test
   void both_pressures_stand_in_the_sentence_and_in_a_caution_and_the_job_fits() {
-    Requirement.Builder job = Shelf.job().toolRating(bar(7.58)).highest(bar(8.5)).regulated();
+    Requirement.Builder job =
+        Shelf.job().toolRating(bar(7.58)).highest(bar(8.5)).regulated();
     Finding finding = finding(job, Rule.TOOL_RATED);
     assertThat(finding.toString())
-        .startsWith("Tool is not over-pressured: met while the regulator holds. The dead-end pressure"
-            + " at the tool is 7.00 bar(g) while the regulator holds and 8.50 bar(g) if it fails,"
-            + " its maker allows 7.58 bar(g).");
+        .startsWith(
+            "Tool is not over-pressured: met while the regulator holds. The dead-end pressure"
+                + " at the tool is 7.00 bar(g) while the regulator holds and 8.50 bar(g) if it fails,"
+                + " its maker allows 7.58 bar(g).");
     assertThat(best(job).open()).isEmpty();
     assertThat(best(job).fits()).isTrue();
     assertThat(best(job).cautions())
@@ -110,8 +112,7 @@ class WorstCaseTest {
 
   @Test
   void an_untold_tool_limit_is_asked_for_with_both_pressures() {
-    Requirement.Builder job = Requirement.forTool(
-            FreeAirFlow.ofAnrLitresPerSecond(10.0), bar(6.2))
+    Requirement.Builder job = Requirement.forTool(FreeAirFlow.ofAnrLitresPerSecond(10.0), bar(6.2))
         .toolInlet(Shelf.job().build().toolInlet())
         .supply(Shelf.SUPPLY, Shelf.ATMOSPHERE)
         .outlet(Shelf.job().build().outlet())
@@ -151,16 +152,13 @@ class WorstCaseTest {
 
   @Test
   void parts_are_rated_with_the_regulator_failed_unless_its_maker_tells_less() {
-    Requirement.Builder job = Shelf.job().toolRating(bar(30.0)).highest(bar(17.0)).regulated();
+    Requirement.Builder job =
+        Shelf.job().toolRating(bar(30.0)).highest(bar(17.0)).regulated();
     assertThat(finding(job, Rule.PARTS_RATED).outcome()).isEqualTo(RuleOutcome.UNMET);
-    assertThat(best(job).cautions())
-        .extracting(Caution::title)
-        .contains("Rated pressure");
+    assertThat(best(job).cautions()).extracting(Caution::title).contains("Rated pressure");
     assertThat(finding(job.regulated(bar(16.0)), Rule.PARTS_RATED).outcome())
         .isEqualTo(RuleOutcome.MET);
-    assertThat(best(job).cautions())
-        .extracting(Caution::title)
-        .doesNotContain("Rated pressure");
+    assertThat(best(job).cautions()).extracting(Caution::title).doesNotContain("Rated pressure");
   }
 
   /** 7 bar(g) typed, taken off an atmosphere that no double holds, must not lie above 7 bar(g). */
@@ -213,15 +211,16 @@ class WorstCaseTest {
         AbsolutePressure.ofBar(9.5),
         Volume.ofLitres(300.0),
         Temperature.ofCelsius(20.0));
-    Requirement.Builder job =
-        Shelf.job().supply(compressor, Shelf.ATMOSPHERE).toolRating(bar(8.0));
+    Requirement.Builder job = Shelf.job().supply(compressor, Shelf.ATMOSPHERE).toolRating(bar(8.0));
     assertThat(job.build().highest()).isEqualTo(bar(8.5));
     assertThat(job.build().pressures().lowest().bar()).isCloseTo(6.8, within(1.0e-12));
     assertThat(tool(job)).isEqualTo(RuleOutcome.UNMET);
     assertThat(tool(job.toolRating(bar(8.5)))).isEqualTo(RuleOutcome.MET);
     assertThat(best(job).result().<Double>fold(RunResultAtSupply::of, starved -> Double.NaN))
         .isCloseTo(7.8, within(1.0e-12));
-    assertThat(best(job).fits()).as("judged with the same air by search and by sheet").isTrue();
+    assertThat(best(job).fits())
+        .as("judged with the same air by search and by sheet")
+        .isTrue();
   }
 
   @Test

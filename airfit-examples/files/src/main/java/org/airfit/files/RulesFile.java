@@ -19,7 +19,9 @@ public final class RulesFile {
   public static SafetyRules read(Document document) throws WrongFileException {
     if (!(document.content() instanceof List<?> content)) {
       throw new WrongFileException(
-          document.name(), "", "is no table; give the rules as a CSV file, its name ending in .csv");
+          document.name(),
+          "",
+          "is no table; give the rules as a CSV file, its name ending in .csv");
     }
     List<List<String>> rows = new ArrayList<>();
     int width = content.stream().findFirst().map(RulesFile::width).orElse(0);

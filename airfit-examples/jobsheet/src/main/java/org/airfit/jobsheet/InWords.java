@@ -1,8 +1,10 @@
 package org.airfit.jobsheet;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -54,8 +56,8 @@ final class InWords {
         .flatMap(InWords::shown)
         .ifPresent(proposal -> proposal
             .metWhileRegulated()
-            .forEach(finding -> lines.add(
-                new Answer("Regulator", capital(finding.outcome().toString()) + ". " + finding.reason()))));
+            .forEach(finding -> lines.add(new Answer(
+                "Regulator", capital(finding.outcome().toString()) + ". " + finding.reason()))));
     return lines;
   }
 
@@ -68,9 +70,13 @@ final class InWords {
     String open = best.open().stream()
         .map(finding -> finding.rule().title())
         .collect(Collectors.joining(", "));
+    String regulated = best.metWhileRegulated().stream()
+        .map(finding -> " " + finding.rule().title() + ": " + finding.outcome() + ".")
+        .collect(Collectors.joining());
     return arrives(best.result(), least)
         + (pieces.isEmpty() ? " Nothing to buy" : " To buy: " + pieces)
         + best.priceInWords().map(price -> "; together " + price).orElse("") + "."
+        + regulated
         + (open.isEmpty() ? "" : " Still to be asked before it meets every rule: " + open + ".");
   }
 
@@ -134,8 +140,7 @@ final class InWords {
     List<Caution> now = sheet.now().map(RunResult::cautions).orElse(List.of());
     Optional<Proposal> proposal = sheet.selection().flatMap(InWords::shown);
     List<Caution> parts = proposal.map(Proposal::cautions).orElse(List.of());
-    List<Caution> with =
-        proposal.map(Proposal::result).map(RunResult::cautions).orElse(List.of());
+    List<Caution> with = proposal.map(Proposal::result).map(RunResult::cautions).orElse(List.of());
 
     Set<Caution> all = new LinkedHashSet<>();
     all.add(SafetyRules.usFederal().reminder(DEPRESSURISE));

@@ -18,8 +18,8 @@ final class RefusalSheet {
   private RefusalSheet() {}
 
   static String text(Refusal refusal) {
-    return "JOB SHEET  " + refusal.title() + "\nfor " + refusal.customer() + "\n\nREFUSED\n-------\n"
-        + refusal.reason() + "\n" + NOTHING + "\n";
+    return "JOB SHEET  " + refusal.title() + "\nfor " + refusal.customer()
+        + "\n\nREFUSED\n-------\n" + refusal.reason() + "\n" + NOTHING + "\n";
   }
 
   static String page(Refusal refusal) {

@@ -123,7 +123,8 @@ class JobsOfManyKindsTest {
     String usual = sheet("\"7.4 bar(g)\"", "\"6.9 bar(g)\"");
     Files.delete(folder.resolve("catalogue.json"));
     String low = sheet("\"highest\"", "\"lowest\": \"6.9 bar(g)\", \"highest\"");
-    String arrives = usual.substring(usual.indexOf("Now: At the tool"), usual.indexOf("Recommended parts:"));
+    String arrives =
+        usual.substring(usual.indexOf("Now: At the tool"), usual.indexOf("Recommended parts:"));
     assertThat(low).contains(arrives);
   }
 
@@ -321,7 +322,14 @@ class JobsOfManyKindsTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "breathing air", "oxygen", "welding gas", "water", "nitrogen", "steam", "hydraulic oil", "argon"
+        "breathing air",
+        "oxygen",
+        "welding gas",
+        "water",
+        "nitrogen",
+        "steam",
+        "hydraulic oil",
+        "argon"
       })
   void anything_but_compressed_air_is_refused_with_whatever_plug(String medium) throws IOException {
     String[][] hands = {
@@ -387,13 +395,16 @@ class JobsOfManyKindsTest {
     Files.writeString(folder.resolve("set.csv"), withMedium(set, medium));
     Files.writeString(
         folder.resolve("set.json"), "{\"set\": \"x\", \"medium\": \"" + medium + "\"}");
-    for (String[] args : new String[][] {
-      {"network", "ring.csv"}, {"set", "set.csv"}, {"set", "set.json"}
-    }) {
+    for (String[] args :
+        new String[][] {{"network", "ring.csv"}, {"set", "set.csv"}, {"set", "set.json"}}) {
       ByteArrayOutputStream out = new ByteArrayOutputStream();
       ByteArrayOutputStream err = new ByteArrayOutputStream();
       int code = Main.run(
-          new String[] {args[0], folder.resolve(args[1]).toString(), folder.resolve("p.html").toString()},
+          new String[] {
+            args[0],
+            folder.resolve(args[1]).toString(),
+            folder.resolve("p.html").toString()
+          },
           new PrintStream(out, true, StandardCharsets.UTF_8),
           new PrintStream(err, true, StandardCharsets.UTF_8));
       assertThat(code).isEqualTo(2);

@@ -135,11 +135,7 @@ public final class Boatyard {
         .withWall(Wall.SMOOTH_RUBBER_HOSE);
     End end = End.parse("3/8 NPT male");
     return new Part.Hose(
-        facts.withMaterial(Material.BRASS),
-        HoseBore.parse(bore),
-        conduit,
-        end,
-        end);
+        facts.withMaterial(Material.BRASS), HoseBore.parse(bore), conduit, end, end);
   }
 
   private static Part adapter(
