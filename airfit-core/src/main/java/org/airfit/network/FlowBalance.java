@@ -35,6 +35,8 @@ final class FlowBalance {
   private final double[] diagonal;
   private final double pressureScale;
   private final double rated;
+  private final int[] island; // by node: the least node that branches join it to
+  private final double[] highest; // by island: the highest pressure of a supply
   private double lean = SolverBranch.JUST;
   private SolverBranch.Scales scales;
 
@@ -58,13 +60,18 @@ final class FlowBalance {
         .max()
         .orElse(atmosphere);
     this.rated = tools.rated();
+    this.island = islands(nodes, branches);
+    this.highest = new double[nodes];
+    for (SolverSupply supply : supplies) {
+      int here = island[supply.node];
+      highest[here] = Math.max(highest[here], supply.still());
+    }
     this.scales = new SolverBranch.Scales(pressureScale, rated, 0.5 * atmosphere, lean);
     boolean[] fixed = new boolean[nodes];
     for (SolverSupply supply : supplies) {
       supplyAt[supply.node] = supply;
       // no other drives air into the highest, whether it has a non-return valve or not
-      fixed[supply.node] =
-          supply.holds() && (supply.letsBack || supply.still() >= pressureScale);
+      fixed[supply.node] = supply.holds() && (supply.letsBack || isHighest(supply));
     }
     this.unknown = new int[nodes];
     int count = 0;
@@ -83,6 +90,36 @@ final class FlowBalance {
     }
     this.right = new double[count];
     this.diagonal = new double[count];
+  }
+
+  private static int[] islands(int nodes, SolverBranch[] branches) {
+    int[] root = new int[nodes];
+    for (int i = 0; i < nodes; i++) {
+      root[i] = i;
+    }
+    for (SolverBranch branch : branches) {
+      int a = root(root, branch.from);
+      int b = root(root, branch.to);
+      root[Math.max(a, b)] = Math.min(a, b);
+    }
+    for (int i = 0; i < nodes; i++) {
+      root[i] = root(root, i);
+    }
+    return root;
+  }
+
+  private static int root(int[] root, int node) {
+    int at = node;
+    while (root[at] != at) {
+      root[at] = root[root[at]];
+      at = root[at];
+    }
+    return at;
+  }
+
+  /** Whether no supply that branches join to it has a higher pressure. */
+  boolean isHighest(SolverSupply supply) {
+    return supply.still() >= highest[island[supply.node]];
   }
 
   /** The highest pressure of a supply [Pa]. */
@@ -194,7 +231,7 @@ final class FlowBalance {
    */
   void solve(double shift) {
     system.clear();
-    Arrays.fill(diagonal, 0.0);
+    Arrays.fill(diagonal, rated / pressureScale);
     for (int i = 0; i < pascals.length; i++) {
       int row = unknown[i];
       if (row >= 0) {
@@ -361,12 +398,41 @@ final class FlowBalance {
     return worst / whole;
   }
 
+  /** By island, whether air flows there: a tool takes some, or a supply has no non-return valve. */
+  private boolean[] moves() {
+    boolean[] moves = new boolean[pascals.length];
+    for (int i = 0; i < moves.length; i++) {
+      SolverSupply supply = supplyAt[i];
+      moves[island[i]] |= tools.any(i) || (supply != null && supply.letsBack);
+    }
+    return moves;
+  }
+
+  /** Whether all air in it stands. */
+  boolean stands() {
+    for (boolean moves : moves()) {
+      if (moves) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** Takes away what Newton's method left of a flow where there can be none; returns where, by branch. */
   boolean[] stopDeadLegs() {
+    boolean[] moves = moves();
     boolean[] active = new boolean[pascals.length];
     for (int i = 0; i < active.length; i++) {
+      int here = island[i];
       SolverSupply supply = supplyAt[i];
-      active[i] = tools.any(i) || (supply != null && !supply.idle);
+      if (!moves[here]) {
+        pascals[i] = highest[here];
+        if (supply != null) {
+          supply.flow = 0.0;
+          supply.idle = !isHighest(supply);
+        }
+      }
+      active[i] = tools.any(i) || (supply != null && (supply.letsBack || supply.flow > 0.0));
     }
     boolean[] dead = DeadLegs.of(active, branches);
     for (int k = 0; k < dead.length; k++) {

@@ -21,7 +21,7 @@ final class NetworkSolver {
   static final double DIGITS = 1.0e-11;
 
   /** The jumps lean over by this part of their flow at first, where Newton's method finds its way [-]. */
-  private static final double WIDEST = 0.3;
+  private static final double[] WIDEST = {0.3, 1.0, 0.05};
 
   private static final int QUICK_STEPS = 30;
   private static final int NEWTON_STEPS = 60;
@@ -49,8 +49,8 @@ final class NetworkSolver {
   /** Solves; false where it came to no end. */
   boolean solve() {
     balance.start();
-    boolean settled = settle();
-    while (settled && shut()) {
+    boolean settled = balance.stands() || settle();
+    while (settled && !balance.stands() && shut()) {
       settled = settle();
     }
 if (FlowBalance.DEBUG) System.out.println("its " + iterations + " searches " + SEARCHES);
@@ -67,7 +67,7 @@ if (FlowBalance.DEBUG) System.out.println("its " + iterations + " searches " + S
     boolean any = false;
     for (SolverSupply supply : balance.supplies) {
       if (supply.takesBack()) {
-        supply.idle = supply.flow < -BALANCED * balance.flowScale();
+        supply.idle = !balance.isHighest(supply); // what rounding took from the highest is none
         any |= supply.idle;
         supply.flow = 0.0;
       }
@@ -80,22 +80,32 @@ if (FlowBalance.DEBUG) System.out.println("its " + iterations + " searches " + S
       return true;
     }
     LEANS++;
-    balance.lean(WIDEST);
-    balance.start();
-    return upright(NEWTON_STEPS) || search();
+    for (double widest : WIDEST) {
+      balance.lean(widest);
+      balance.start();
+      if (upright(widest)) {
+        return true;
+      }
+    }
+    for (double widest : WIDEST) {
+      if (search(widest)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Draws the jumps upright, each answer leading to the next, until what stands at one stands on its line. */
-  private boolean upright(int most) {
-    for (double lean = WIDEST; lean > SolverBranch.JUST; ) {
+  private boolean upright(double widest) {
+    for (double lean = widest; lean > SolverBranch.JUST; ) {
       balance.lean(lean);
-      if (!newton(STRAIGHT, most)) {
+      if (!newton(STRAIGHT, NEWTON_STEPS)) {
         return false;
       }
       lean = balance.anyStands() ? 0.1 * lean : 0.0;
     }
     balance.lean(SolverBranch.JUST);
-    return newton(0, most);
+    return newton(0, NEWTON_STEPS);
   }
 
   /** Newton's method from the flows and pressures as they are; false where it came to no end. */
@@ -128,9 +138,9 @@ if (FlowBalance.DEBUG) System.out.println("its " + iterations + " searches " + S
   }
 
   /** The search in the pressures. */
-  private boolean search() {
+  private boolean search(double widest) {
     SEARCHES++;
-    balance.lean(WIDEST);
+    balance.lean(widest);
     balance.start();
     double more = MORE * balance.pressureScale() / balance.flowScale();
     balance.invert(more);
@@ -157,13 +167,13 @@ if (FlowBalance.DEBUG) System.out.println("its " + iterations + " searches " + S
       }
       if (before <= enough || shift > 1.0e12) {
         restore(kept, more);
-        if (upright(NEWTON_STEPS)) {
+        if (upright(widest)) {
           return true;
         }
         if (shift > 1.0e12) {
           return false;
         }
-        balance.lean(WIDEST);
+        balance.lean(widest);
         restore(kept, more);
         enough = 0.1 * before;
       } else if (!better) {

@@ -100,7 +100,7 @@ final class SolverBranch {
       double spread = before - orNothing(after(p1));
       if (spread > LEAST_JUMP * scales.pressure()) {
         slope = spread / (lean * standingFlow);
-        byInlet = 1.0;
+        byInlet = standingByInlet(p1, before - standingPart * spread);
         left = before - standingPart * spread - (p1 - inlet) - outlet;
         return;
       }
@@ -192,6 +192,15 @@ final class SolverBranch {
     return behind(standingFlow * (1.0 + lean + 2.0 * JUST), p1);
   }
 
+  /** How the pressure behind follows from that in front while it stands, from a difference. */
+  private double standingByInlet(double p1, double behind) {
+    double higher = p1 * (1.0 + STEP);
+    double before = before(higher);
+    double moved = before - standingPart * (before - orNothing(after(higher)));
+    double by = (moved - behind) / (STEP * p1);
+    return by >= 0.1 && by < 100.0 ? by : 1.0;
+  }
+
   /** Takes a step: the changes of the pressures in front and behind, and how much of what is left is made up for. */
   void advance(double inlet, double outlet, double damping, boolean stopsAtJump) {
     double change = (damping * left + byInlet * inlet - outlet) / slope;
@@ -261,7 +270,7 @@ final class SolverBranch {
       double above = behind(low, p1) - more * low - p2;
       double below = behind(high, p1) - more * high - p2;
       if (above >= 0.0 && !(below >= 0.0)) {
-        standAt(jumpFlow, sign, above, Double.isNaN(below) ? -p2 : below, scales);
+        standAt(jumpFlow, sign, p1, p2, above, Double.isNaN(below) ? -p2 : below, scales);
         return;
       }
       within = above >= 0.0 ? Math.max(within, high) : within;
@@ -276,19 +285,26 @@ final class SolverBranch {
       slope = STEEP * p1 / found;
       byInlet = 1.0 + STEEP;
     } else if (above - more * found > 1.0e-9 * scales.pressure()) {
-      standAt(found, sign, above, ahead - more * found - p2, scales);
+      standAt(found, sign, p1, p2, above, ahead - more * found - p2, scales);
     } else {
       slope = straightSlope(found, p1, behind) + more;
       byInlet = byInlet(found, p1, behind);
     }
   }
 
-  private void standAt(double at, double sign, double above, double below, Scales scales) {
+  private void standAt(
+      double at,
+      double sign,
+      double p1,
+      double p2,
+      double above,
+      double below,
+      Scales scales) {
     double spread = Math.max(above - below, LEAST_JUMP * scales.pressure());
     stand(at, Math.min(1.0, above / spread));
     flow = sign * at * (1.0 + lean * standingPart);
     slope = spread / (lean * at);
-    byInlet = 1.0;
+    byInlet = standingByInlet(p1, p2);
   }
 
   /** The largest flow between two, at the smaller of which at least p2 is left behind, that leaves as much. */
