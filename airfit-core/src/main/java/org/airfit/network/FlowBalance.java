@@ -16,7 +16,6 @@ import org.jspecify.annotations.Nullable;
  */
 final class FlowBalance {
 
-  static boolean DEBUG;
   private static final double LITTLE_FLOW = 1.0e-12;
 
   final double[] pascals;
@@ -483,11 +482,6 @@ final class FlowBalance {
       most = Math.max(most, supply.miss(pascals[supply.node], digits));
     }
     double residual = Math.max(most / pressureScale, imbalance());
-    if (DEBUG) {
-      for (SolverBranch b : branches) System.out.println(" branch " + b.from + "-" + b.to + " q " + b.flow + " p " + pascals[b.from] + " " + pascals[b.to] + " stands " + b.stands + " left " + b.left + " slope " + b.slope + " miss " + b.miss(pascals[b.inletNode()], pascals[b.outletNode()], digits)/pressureScale);
-      for (SolverSupply b : supplies) System.out.println(" supply " + b.node + " q " + b.flow + " p " + pascals[b.node] + " idle " + b.idle + " left " + b.left + " slope " + b.slope + " miss " + b.miss(pascals[b.node], digits)/pressureScale);
-      System.out.println(" imbalance " + imbalance());
-    }
     return Double.isNaN(residual) ? Double.POSITIVE_INFINITY : residual;
   }
 }

@@ -166,6 +166,11 @@ public final class Network {
     return SteadyFlow.of(plan, ToolDemand::load);
   }
 
+  /** The same, beginning with one of the solver's ways. */
+  NetworkResult solve(NetworkSolver.Way first) {
+    return SteadyFlow.of(plan, ToolDemand::load, first);
+  }
+
   /**
    * Finds the steady flow with every tool taking its mean flow: load times duty.
    *

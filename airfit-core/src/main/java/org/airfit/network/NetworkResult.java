@@ -65,8 +65,9 @@ public sealed interface NetworkResult extends Worked {
      * @param residual how far it is from what a network obeys [-]
      * @param imbalance the most that a node gains or loses [-]
      * @param iterations the steps it took
+     * @param way the way that led to it
      */
-    record Search(double residual, double imbalance, int iterations) {}
+    record Search(double residual, double imbalance, int iterations, NetworkSolver.Way way) {}
 
     private final Values values;
 
@@ -133,6 +134,11 @@ public sealed interface NetworkResult extends Worked {
     /** {@return the steps it took} */
     public int iterations() {
       return values.search.iterations;
+    }
+
+    /** {@return the way that led to it} */
+    NetworkSolver.Way way() {
+      return values.search.way;
     }
 
     /** {@return the supplies that give nothing because a higher one keeps their non-return valves shut} */

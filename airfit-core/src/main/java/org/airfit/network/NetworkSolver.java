@@ -1,18 +1,31 @@
 package org.airfit.network;
 
 /**
- * Steady flow in a network: Newton's method on flows and pressures at once, and where that comes to no end a search in
- * the pressures alone.
+ * Steady flow in a network, in three ways, each tried where the one before came to no end.
  *
- * <p>Newton's method is quick and nearly always arrives; but the laws of branches have corners, and jumps, round
- * which it may run in circles. The search does not: every flow follows from the pressures at its ends, rises with the
- * one and falls with the other, so that a step short enough never adds to what the nodes gain and lose in all. It
- * begins with steps of Newton's method, shortens them as long as they do not help, and lengthens them again. With the
- * state of every branch known from it, Newton's method finds the last digits.
+ * <p><b>Newton's method</b> on flows and pressures at once is quick and nearly always arrives. But branches that stand at
+ * Re 2300 cut a network into pieces that hardly feel each other, and between them it may run in circles.
  *
- * <p>A solution is accepted when every law and every balance has been evaluated at it.
+ * <p><b>Leaning jumps</b>: Newton's method with every jump drawn out over a part of its flow, so that the pieces hang
+ * together; the jumps are then drawn upright by tens, each answer leading to the next.
+ *
+ * <p><b>A search in the pressures</b>: every flow follows from the pressures at its ends, rises with the one and falls
+ * with the other, so that a step short enough never adds to what the nodes gain and lose in all (a flow of this kind is a
+ * contraction in the sum of amounts: M. G. Crandall, T. M. Liggett, Am. J. Math. 93 (1971) 265-298; from memory). It
+ * begins with steps of Newton's method, shortens them as long as they do not help, and lengthens them again; the way of
+ * leaning jumps finds the last digits.
+ *
+ * <p>A solution is accepted when every law and every balance has been evaluated at it. Then the non-return valve of each
+ * supply that would take air back is shut, and the search goes on until there is none.
  */
 final class NetworkSolver {
+
+  /** The ways to a solution, the quickest first. */
+  enum Way {
+    NEWTON,
+    LEANING,
+    SEARCH
+  }
 
   /** The largest residual with which a solution is accepted [-]. */
   static final double ACCEPTED = 1.0e-9;
@@ -20,40 +33,50 @@ final class NetworkSolver {
   /** Flows that differ by less than this part are the same [-]: at a jump, and where a branch chokes. */
   static final double DIGITS = 1.0e-11;
 
-  /** The jumps lean over by this part of their flow at first, where Newton's method finds its way [-]. */
+  /** The jumps lean over by this part of their flow at first [-]: our choice, by trial. */
   private static final double[] WIDEST = {0.3, 1.0, 0.05};
 
   private static final int QUICK_STEPS = 30;
   private static final int NEWTON_STEPS = 60;
   private static final int WHOLE_STEPS = 30;
+  private static final int SEARCH_STEPS = 400;
+
+  /** Steps in which a flow may pass a jump, before it has to stop there. */
   private static final int STRAIGHT = 5;
+
   /** Steps from an answer that is accepted to one with all its digits, which rounding may keep off. */
   private static final int LAST_STEPS = 3;
 
-  private static final int SEARCH_STEPS = 400;
-
+  /** What nodes gain or lose over all that is supplied [-]. */
   private static final double BALANCED = 1.0e-11;
+
+  /** What the search adds to every loss, over the highest pressure, at the whole flow [-]. */
   private static final double MORE = 1.0e-10;
+
+  private static final double SHORTEST = 1.0e12;
 
   final FlowBalance balance;
 
   int iterations;
-  static int SEARCHES, LEANS;
+  Way way; // that led to the solution
   double residual;
   boolean[] dead = new boolean[0]; // by branch
 
-  NetworkSolver(FlowBalance balance) {
+  /** Prepares a solver that begins with one of the ways. */
+  NetworkSolver(FlowBalance balance, Way first) {
     this.balance = balance;
+    this.way = first;
   }
 
   /** Solves; false where it came to no end. */
   boolean solve() {
-    balance.start();
-    boolean settled = balance.stands() || settle();
-    while (settled && !balance.stands() && shut()) {
+    boolean settled = balance.stands();
+    if (!settled) {
       settled = settle();
+      while (settled && shut()) {
+        settled = settle();
+      }
     }
-if (FlowBalance.DEBUG) System.out.println("its " + iterations + " searches " + SEARCHES);
     dead = balance.stopDeadLegs();
     residual = balance.residual(DIGITS);
     return settled && residual <= ACCEPTED;
@@ -76,16 +99,23 @@ if (FlowBalance.DEBUG) System.out.println("its " + iterations + " searches " + S
   }
 
   private boolean settle() {
-    if (newton(STRAIGHT, QUICK_STEPS)) {
-      return true;
-    }
-    LEANS++;
-    for (double widest : WIDEST) {
-      balance.lean(widest);
+    if (way == Way.NEWTON) {
+      balance.lean(SolverBranch.JUST);
       balance.start();
-      if (upright(widest)) {
+      if (newton(STRAIGHT, QUICK_STEPS)) {
         return true;
       }
+      way = Way.LEANING;
+    }
+    if (way == Way.LEANING) {
+      for (double widest : WIDEST) {
+        balance.lean(widest);
+        balance.start();
+        if (upright(widest)) {
+          return true;
+        }
+      }
+      way = Way.SEARCH;
     }
     for (double widest : WIDEST) {
       if (search(widest)) {
@@ -97,7 +127,8 @@ if (FlowBalance.DEBUG) System.out.println("its " + iterations + " searches " + S
 
   /** Draws the jumps upright, each answer leading to the next, until what stands at one stands on its line. */
   private boolean upright(double widest) {
-    for (double lean = widest; lean > SolverBranch.JUST; ) {
+    double lean = widest;
+    while (lean > SolverBranch.JUST) {
       balance.lean(lean);
       if (!newton(STRAIGHT, NEWTON_STEPS)) {
         return false;
@@ -108,7 +139,10 @@ if (FlowBalance.DEBUG) System.out.println("its " + iterations + " searches " + S
     return newton(0, NEWTON_STEPS);
   }
 
-  /** Newton's method from the flows and pressures as they are; false where it came to no end. */
+  /**
+   * Newton's method from the flows and pressures as they are; false where it came to no end. Steps are whole at first,
+   * and then halved three times out of four.
+   */
   private boolean newton(int straight, int most) {
     int accepted = 0;
     for (int step = 1; step <= most; step++) {
@@ -137,16 +171,15 @@ if (FlowBalance.DEBUG) System.out.println("its " + iterations + " searches " + S
     return false;
   }
 
-  /** The search in the pressures. */
+  /** The search in the pressures, with jumps that lean over by a part of their flow. */
   private boolean search(double widest) {
-    SEARCHES++;
     balance.lean(widest);
     balance.start();
     double more = MORE * balance.pressureScale() / balance.flowScale();
     balance.invert(more);
     double before = balance.imbalances();
-    double shift = 0.1;
     double enough = 1.0e-5 * balance.flowScale();
+    double shift = 0.1;
     double[] kept = balance.pascals.clone();
     for (int step = 0; step < SEARCH_STEPS; step++) {
       iterations++;
@@ -156,28 +189,24 @@ if (FlowBalance.DEBUG) System.out.println("its " + iterations + " searches " + S
       balance.advancePressures();
       balance.invert(more);
       double now = balance.imbalances();
-      if (FlowBalance.DEBUG) System.out.println("step " + step + " shift " + shift + " before " + before + " now " + now + " promised " + promised + " enough " + enough);
-      boolean better = now <= before - 0.1 * Math.max(0.0, before - promised);
-      if (better) {
+      if (now <= before - 0.1 * Math.max(0.0, before - promised)) {
         System.arraycopy(balance.pascals, 0, kept, 0, kept.length);
         before = now;
         shift = shift < 1.0e-3 ? 0.0 : 0.1 * shift;
       } else {
+        restore(kept, more);
         shift = Math.max(1.0e-2, 10.0 * shift);
       }
-      if (before <= enough || shift > 1.0e12) {
-        restore(kept, more);
+      if (before <= enough || shift > SHORTEST) {
         if (upright(widest)) {
           return true;
         }
-        if (shift > 1.0e12) {
+        if (shift > SHORTEST) {
           return false;
         }
         balance.lean(widest);
         restore(kept, more);
         enough = 0.1 * before;
-      } else if (!better) {
-        restore(kept, more);
       }
     }
     return false;

@@ -8,9 +8,10 @@ import org.airfit.internal.RootFinder;
  *
  * <p>Where friction jumps at Re 2300 the law is a vertical line: at that flow the branch has any loss between the
  * laminar and the turbulent one. Such a branch <em>stands</em>: its unknown is then the part of the way from the one
- * to the other. Two lines in a row may stand together, and only their sum is determined; so the line leans over by
- * 10⁻¹² of the flow, which shares the loss out. Beyond choking the pressure falls by 10¹⁰ p/q instead of at once.
- * Below 10⁻⁷ of the whole flow, or of the largest the branch passes, the law is a straight line.
+ * to the other. Two lines in a row may stand together, and only the sum of their losses is determined; so the line
+ * leans over by 10⁻¹² of the flow, which shares the loss out, or by more while the solver finds its way. Beyond choking
+ * the pressure falls by 10¹² p/q instead of at once. Below 10⁻⁷ of the whole flow, or of the largest the branch passes,
+ * the law is a straight line.
  */
 final class SolverBranch {
 
@@ -37,7 +38,7 @@ final class SolverBranch {
   private final FlowElement element;
   private final double kelvins;
   private final double viscosity;
-  final double jumpFlow; // infinite where there is no jump
+  private final double jumpFlow; // infinite where there is no jump
   private double standingFlow; // where it stands, or last stood
   private double standingPart; // of the way from the pressure before the jump to that behind it
   private double lean = JUST;

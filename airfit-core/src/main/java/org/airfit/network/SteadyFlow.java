@@ -30,24 +30,29 @@ final class SteadyFlow {
 
   /** The steady flow with each tool taking a part of its rated flow. */
   static NetworkResult of(NetworkPlan plan, ToDoubleFunction<ToolDemand> partOfRated) {
-    return of(
-        plan,
-        plan.outlets().stream()
-            .map(NetworkPlan.Outlet::tool)
-            .mapToDouble(partOfRated)
-            .toArray());
+    return of(plan, partOfRated, NetworkSolver.Way.NEWTON);
+  }
+
+  /** The same, beginning with one of the solver's ways. */
+  static NetworkResult of(
+      NetworkPlan plan, ToDoubleFunction<ToolDemand> partOfRated, NetworkSolver.Way first) {
+    double[] parts = plan.outlets().stream()
+        .map(NetworkPlan.Outlet::tool)
+        .mapToDouble(partOfRated)
+        .toArray();
+    return new SteadyFlow(plan, parts).solve(first);
   }
 
   /** The same with the parts given outlet by outlet. */
   static NetworkResult of(NetworkPlan plan, double[] parts) {
-    return new SteadyFlow(plan, parts).solve();
+    return new SteadyFlow(plan, parts).solve(NetworkSolver.Way.NEWTON);
   }
 
   private int number(String node) {
     return Objects.requireNonNull(numbers.get(node));
   }
 
-  private NetworkResult solve() {
+  private NetworkResult solve(NetworkSolver.Way first) {
     List<SolverSupply> supplies = new ArrayList<>();
     boolean[] supplied = new boolean[nodes.size()];
     plan.supplies().forEach((node, supply) -> {
@@ -74,13 +79,15 @@ final class SteadyFlow {
           "No way leads from a supply to " + String.join(", ", unfed) + ".", unfed);
     }
     SolverTools tools = new SolverTools(plan.atmosphere().pascals(), toolsAt);
-    NetworkSolver solver = new NetworkSolver(new FlowBalance(
-        plan.atmosphere().pascals(),
-        nodes.size(),
-        supplies.toArray(SolverSupply[]::new),
-        tools,
-        order,
-        branches));
+    NetworkSolver solver = new NetworkSolver(
+        new FlowBalance(
+            plan.atmosphere().pascals(),
+            nodes.size(),
+            supplies.toArray(SolverSupply[]::new),
+            tools,
+            order,
+            branches),
+        first);
     return solver.solve()
         ? solved(solver, tools)
         : new NetworkResult.NoSolution(
@@ -124,6 +131,6 @@ final class SteadyFlow {
         given,
         taken,
         new NetworkResult.Solved.Search(
-            solver.residual, found.imbalance(), solver.iterations));
+            solver.residual, found.imbalance(), solver.iterations, solver.way));
   }
 }

@@ -44,7 +44,8 @@ record Assembly(
       List<Joint> joints) {
     Run run = through(requirement.toOutlet(), joints.get(0));
     run = run.through("outlet coupling, " + outletSocket.name(), outletSocket.capacity());
-    run = through(run, joints.get(1)).through(hose.name(), hose.conduit());
+    run = through(run, joints.get(1));
+    run = run.through(distinct(run, hose.name()), hose.conduit());
     run = through(run, joints.get(2));
     run = run.through("tool coupling, " + toolSocket.name(), toolSocket.capacity());
     run = through(run, joints.get(3));
@@ -63,9 +64,18 @@ record Assembly(
   private static Run through(Run run, Joint joint) {
     Run longer = run;
     for (Part.Adapter adapter : joint.adapters()) {
-      longer = longer.through(adapter.name(), adapter.conduit());
+      longer = longer.through(distinct(longer, adapter.name()), adapter.conduit());
     }
     return longer;
+  }
+
+  /** The name of a part, numbered where the run has it already, as it may have two of one adapter. */
+  private static String distinct(Run run, String name) {
+    String distinct = name;
+    for (int i = 2; run.names().contains(distinct); i++) {
+      distinct = name + ", " + i;
+    }
+    return distinct;
   }
 
   /** Every part from the outlet to the tool with its slot, adapters where they stand. */

@@ -17,7 +17,7 @@ class Proto {
     return FreeAirFlow.from(MassFlow.ofKilogramsPerSecond(q), ReferenceState.COMPRESSOR_INLET);
   }
   public static void main(String[] a) {
-    if (a[0].equals("wpick")) { PICK=java.util.Arrays.stream(a).skip(1).mapToInt(Integer::parseInt).toArray(); wild(10000); } else if (a[0].equals("list")) { for (int i=1;i<a.length;i++) System.out.println(a[i]+" "+shop(Integer.parseInt(a[i])).build().solve()); } else if (a[0].equals("one")) { FlowBalance.DEBUG=true; System.out.println(shop(Integer.parseInt(a[1])).build().solve()); } else if (a[0].equals("pairs")) pairs(); else if (a[0].equals("shops")) shops(Integer.parseInt(a[1])); else if (a[0].equals("wild")) wild(Integer.parseInt(a[1])); else bench();
+    if (a[0].equals("wpick")) { PICK=java.util.Arrays.stream(a).skip(1).mapToInt(Integer::parseInt).toArray(); wild(10000); } else if (a[0].equals("list")) { for (int i=1;i<a.length;i++) System.out.println(a[i]+" "+shop(Integer.parseInt(a[i])).build().solve()); } else if (a[0].equals("one")) {  System.out.println(shop(Integer.parseInt(a[1])).build().solve()); } else if (a[0].equals("pairs")) pairs(); else if (a[0].equals("shops")) shops(Integer.parseInt(a[1])); else if (a[0].equals("wild")) wild(Integer.parseInt(a[1])); else bench();
   }
   static double loss(Conduit c, double q, AirState in) {
     return q <= 0 ? 0 : LossModels.isothermal().loss(c, MassFlow.ofKilogramsPerSecond(q), in)
@@ -105,7 +105,7 @@ class Proto {
       double miss=l.miss(s); worst=Math.max(worst,miss);
       if (miss>1e-9) { bad++; if(bad<10) System.out.println("bad "+i+" "+miss+" res "+s.residual()); }
     }
-    System.out.println("shops "+count+" none "+none+" bad "+bad+" worst "+worst+" its "+(double)its/count+" us "+ns/1000/count+" max ms "+most/1000000+" searches "+NetworkSolver.SEARCHES+" leans "+NetworkSolver.LEANS);
+    System.out.println("shops "+count+" none "+none+" bad "+bad+" worst "+worst+" its "+(double)its/count+" us "+ns/1000/count+" max ms "+most/1000000);
   }
   static int[] PICK={};
   static void wild(int count) {
@@ -125,7 +125,7 @@ class Proto {
         double flow = Math.pow(10.0, -5.0 + 3.5 * random.nextDouble());
         if (random.nextInt(3) > 0) b.tool("n" + i, random.nextBoolean() ? ToolDemand.fixed("gun " + i, air(flow)) : ToolDemand.following("tool " + i, air(flow), AbsolutePressure.ofBar(7.0)));
       }
-      Network net=b.build(); if (PICK.length==1) FlowBalance.DEBUG=true;
+      Network net=b.build(); 
       long t0=System.nanoTime();
       NetworkResult r = net.solve();
       long dt=System.nanoTime()-t0; ns+=dt; most=Math.max(most,dt); 
@@ -134,7 +134,7 @@ class Proto {
       double miss=b.miss(s); worst=Math.max(worst,miss);
       if (miss>1e-9) { bad++; if(bad<10) System.out.println("bad "+seed+" "+miss+" res "+s.residual()); }
     }
-    System.out.println("wild "+count+" none "+none+" bad "+bad+" worst "+worst+" its "+(double)its/count+" us "+ns/1000/count+" max ms "+most/1000000+" searches "+NetworkSolver.SEARCHES+" leans "+NetworkSolver.LEANS);
+    System.out.println("wild "+count+" none "+none+" bad "+bad+" worst "+worst+" its "+(double)its/count+" us "+ns/1000/count+" max ms "+most/1000000);
   }
   static void bench() {
     for (int tools : new int[]{200,1000}) for (boolean ring : new boolean[]{false,true}) {
