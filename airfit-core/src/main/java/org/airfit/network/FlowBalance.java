@@ -327,13 +327,13 @@ final class FlowBalance {
         supply.advance(change(supply.node), damping);
       }
     }
-    advancePressures();
+    advancePressures(1.0);
   }
 
-  /** Takes the step in the pressures alone. */
-  void advancePressures() {
+  /** Takes a part of the step in the pressures alone. */
+  void advancePressures(double part) {
     for (int i = 0; i < pascals.length; i++) {
-      pascals[i] += change(i);
+      pascals[i] += part * change(i);
     }
   }
 

@@ -222,11 +222,27 @@ public sealed interface NetworkResult extends Worked {
               + " steps. Evaluated at the answer, no branch misses its law and no node its balance by more than "
               + Digits.significant(values.search.residual, 2) + " of the whole.");
       for (SupplyFlow supply : values.supplies) {
-        if (supply.takenBack().kilogramsPerSecond() == 0.0) {
+        if (supply.idle()) {
+          working.note(supply.node() + " gives nothing: its node stands at "
+              + at(supply.node()).format(units.pressureUnit())
+              + ", not below its own pressure, and its non-return valve is shut.");
+        } else if (supply.takenBack().kilogramsPerSecond() > 0.0) {
+          working.note(supply.node() + " has no non-return valve: "
+              + supply.takenBack().format(units.massFlowUnit()) + " flow back into it.");
+        } else {
           working.include(supply.supply().working(supply.given(), units));
         }
       }
+      if (!deadLegs().isEmpty()) {
+        working.note("No air flows through " + String.join(", ", deadLegs().stream()
+                .map(BranchFlow::name)
+                .toList())
+            + ": no tool that runs and no supply that gives lies beyond (dead legs).");
+      }
       for (BranchFlow branch : values.branches) {
+        if (branch.dead()) {
+          continue;
+        }
         working.note(branch.name() + ": from " + branch.from() + " at "
             + branch.inlet().format(units.pressureUnit()) + " to " + branch.to() + " at "
             + branch.outlet().format(units.pressureUnit()));

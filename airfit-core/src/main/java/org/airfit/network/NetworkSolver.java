@@ -53,6 +53,7 @@ final class NetworkSolver {
   /** What the search adds to every loss, over the highest pressure, at the whole flow [-]. */
   private static final double MORE = 1.0e-10;
 
+  private static final double LEAST_PART = 1.0e-3;
   private static final double SHORTEST = 1.0e12;
 
   final FlowBalance balance;
@@ -185,14 +186,19 @@ final class NetworkSolver {
       iterations++;
       balance.solve(shift);
       balance.confine();
-      double promised = balance.promised(shift);
-      balance.advancePressures();
-      balance.invert(more);
-      double now = balance.imbalances();
-      if (now <= before - 0.1 * Math.max(0.0, before - promised)) {
+      double gain = Math.max(0.0, before - balance.promised(shift));
+      double part = 1.0;
+      double now = after(kept, part, more);
+      while (!(now <= before - 0.1 * part * gain) && part > LEAST_PART) {
+        part *= 0.5;
+        now = after(kept, part, more);
+      }
+      if (now <= before - 0.1 * part * gain) {
         System.arraycopy(balance.pascals, 0, kept, 0, kept.length);
         before = now;
-        shift = shift < 1.0e-3 ? 0.0 : 0.1 * shift;
+        if (part == 1.0) {
+          shift = shift < 1.0e-3 ? 0.0 : 0.1 * shift;
+        }
       } else {
         restore(kept, more);
         shift = Math.max(1.0e-2, 10.0 * shift);
@@ -210,6 +216,14 @@ final class NetworkSolver {
       }
     }
     return false;
+  }
+
+  /** What the nodes gain and lose in all after a part of the step [kg/s]. */
+  private double after(double[] kept, double part, double more) {
+    System.arraycopy(kept, 0, balance.pascals, 0, kept.length);
+    balance.advancePressures(part);
+    balance.invert(more);
+    return balance.imbalances();
   }
 
   private void restore(double[] kept, double more) {
