@@ -54,10 +54,8 @@ final class FlowBalance {
     this.pascals = new double[nodes];
     this.sums = new double[nodes];
     this.supplyAt = new SolverSupply[nodes];
-    this.pressureScale = Arrays.stream(supplies)
-        .mapToDouble(SolverSupply::still)
-        .max()
-        .orElse(atmosphere);
+    this.pressureScale =
+        Arrays.stream(supplies).mapToDouble(SolverSupply::still).max().orElse(atmosphere);
     this.rated = tools.rated();
     this.island = islands(nodes, branches);
     this.highest = new double[nodes];
@@ -475,8 +473,7 @@ final class FlowBalance {
     double most = 0.0;
     for (SolverBranch branch : branches) {
       most = Math.max(
-          most,
-          branch.miss(pascals[branch.inletNode()], pascals[branch.outletNode()], digits));
+          most, branch.miss(pascals[branch.inletNode()], pascals[branch.outletNode()], digits));
     }
     for (SolverSupply supply : supplies) {
       most = Math.max(most, supply.miss(pascals[supply.node], digits));

@@ -218,7 +218,8 @@ public sealed interface NetworkResult extends Worked {
     @Override
     public Working working(UnitSystem units) {
       Working.Builder working = Working.titled("Steady flow in the network", units)
-          .note("Flows and pressures were found together by Newton's method in " + values.search.iterations
+          .note("Flows and pressures were found together by Newton's method in "
+              + values.search.iterations
               + " steps. Evaluated at the answer, no branch misses its law and no node its balance by more than "
               + Digits.significant(values.search.residual, 2) + " of the whole.");
       for (SupplyFlow supply : values.supplies) {
@@ -234,9 +235,8 @@ public sealed interface NetworkResult extends Worked {
         }
       }
       if (!deadLegs().isEmpty()) {
-        working.note("No air flows through " + String.join(", ", deadLegs().stream()
-                .map(BranchFlow::name)
-                .toList())
+        working.note("No air flows through "
+            + String.join(", ", deadLegs().stream().map(BranchFlow::name).toList())
             + ": no tool that runs and no supply that gives lies beyond (dead legs).");
       }
       for (BranchFlow branch : values.branches) {

@@ -220,8 +220,7 @@ final class SolverBranch {
     double most = Math.max(Math.abs(before), Math.abs(flow));
     double q = Math.abs(flow);
     boolean lands = q >= jumpFlow && q < jumpFlow * (1.0 + lean);
-    boolean passes =
-        before * flow > 0.0 && least < jumpFlow && most >= jumpFlow * (1.0 + lean);
+    boolean passes = before * flow > 0.0 && least < jumpFlow && most >= jumpFlow * (1.0 + lean);
     if (lands || (stopsAtJump && passes)) {
       stand(jumpFlow, lands ? (q / jumpFlow - 1.0) / lean : 0.5);
       flow = Math.copySign(jumpFlow * (1.0 + lean * standingPart), flow);
@@ -294,13 +293,7 @@ final class SolverBranch {
   }
 
   private void standAt(
-      double at,
-      double sign,
-      double p1,
-      double p2,
-      double above,
-      double below,
-      Scales scales) {
+      double at, double sign, double p1, double p2, double above, double below, Scales scales) {
     double spread = Math.max(above - below, LEAST_JUMP * scales.pressure());
     stand(at, Math.min(1.0, above / spread));
     flow = sign * at * (1.0 + lean * standingPart);
@@ -331,8 +324,7 @@ final class SolverBranch {
         }
       }
     }
-    return RootFinder.find(
-        q -> p2 - (behind(q, p1) - more * q), low, high, 1.0e-15 * low);
+    return RootFinder.find(q -> p2 - (behind(q, p1) - more * q), low, high, 1.0e-15 * low);
   }
 
   private double byInlet(double q, double p1, double behind) {

@@ -104,8 +104,8 @@ final class SteadyFlow {
         node -> pressures.put(node, AbsolutePressure.ofPascals(found.pascals[number(node)])));
     List<BranchFlow> flows = new ArrayList<>();
     for (int k = 0; k < found.branches.length; k++) {
-      flows.add(
-          BranchFlow.of(plan.branches().get(k), found.branches[k], solver.dead[k], nodes, found.pascals, air));
+      flows.add(BranchFlow.of(
+          plan.branches().get(k), found.branches[k], solver.dead[k], nodes, found.pascals, air));
     }
     List<SupplyFlow> given = new ArrayList<>();
     for (SolverSupply supply : found.supplies) {

@@ -115,9 +115,10 @@ public final class Run {
 
   private Run with(Element element) {
     if (names().contains(element.name())) {
-      throw new IllegalArgumentException("name of an element must differ from the others of the run, "
-          + names() + ", was \"" + element.name() + "\" again; say which, such as \""
-          + element.name() + " 2\"");
+      throw new IllegalArgumentException(
+          "name of an element must differ from the others of the run, "
+              + names() + ", was \"" + element.name() + "\" again; say which, such as \""
+              + element.name() + " 2\"");
     }
     List<Element> longer = new ArrayList<>(path.elements());
     longer.add(element);

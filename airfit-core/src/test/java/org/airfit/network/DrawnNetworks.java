@@ -90,8 +90,8 @@ final class DrawnNetworks {
     for (int i : at) {
       double bar = random.nextInt(3) == 0 ? highest : highest - 0.5 * random.nextDouble();
       AirState still = AirState.of(AbsolutePressure.ofBar(bar), Temperature.ofCelsius(20.0));
-      Supply drooping = new Regulator(
-          still, air(between(random, 0.005, 0.1)), AbsolutePressure.ofBar(bar - 0.3));
+      Supply drooping =
+          new Regulator(still, air(between(random, 0.005, 0.1)), AbsolutePressure.ofBar(bar - 0.3));
       laws.supply("h" + i, random.nextInt(3) < 2 ? Supply.fixed(still) : drooping);
     }
   }
@@ -120,8 +120,7 @@ final class DrawnNetworks {
     NetworkLaws laws = new NetworkLaws(ATMOSPHERE)
         .supply(
             "n0",
-            Supply.fixed(
-                AirState.of(AbsolutePressure.ofBar(8.0), Temperature.ofCelsius(20.0))));
+            Supply.fixed(AirState.of(AbsolutePressure.ofBar(8.0), Temperature.ofCelsius(20.0))));
     for (int i = 1; i < nodes + across; i++) {
       int from = i < nodes ? random.nextInt(i) : random.nextInt(nodes);
       int to = i < nodes ? i : (from + 1 + random.nextInt(nodes - 1)) % nodes;

@@ -2,6 +2,7 @@ package org.airfit.network;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.line.Conduit;
@@ -70,8 +71,7 @@ final class NetworkLaws {
         ? LossModels.isothermal()
             .loss(conduit, passing, inlet)
             .<Double>fold(flowing -> flowing.outlet().pressure().pascals(), choked -> 0.0)
-        : parts
-            .get(name)
+        : Objects.requireNonNull(parts.get(name))
             .passage(passing, inlet)
             .<Double>fold(passed -> passed.outlet().pascals(), choked -> 0.0);
   }

@@ -395,8 +395,7 @@ class NetworkTest {
   void a_lower_supply_without_a_non_return_valve_is_run_back_into() {
     NetworkResult.Solved result = solved(Network.at(ATMOSPHERE)
         .supply("high", SUPPLY)
-        .supplyWithoutNonReturnValve(
-            "low", Supply.fixed(EIGHT.at(AbsolutePressure.ofBar(7.5))))
+        .supplyWithoutNonReturnValve("low", Supply.fixed(EIGHT.at(AbsolutePressure.ofBar(7.5))))
         .line("between", "low", "high", pipe(20.0, 40.0))
         .build());
     assertThat(result.supplies().get(1).takenBack().kilogramsPerSecond()).isPositive();

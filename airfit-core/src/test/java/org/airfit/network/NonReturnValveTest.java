@@ -31,8 +31,7 @@ class NonReturnValveTest {
   private static final AbsolutePressure ATMOSPHERE = AbsolutePressure.STANDARD_ATMOSPHERE;
 
   private static AirState psig(double psi) {
-    return AirState.of(
-        GaugePressure.ofPsi(psi).absolute(ATMOSPHERE), Temperature.ofCelsius(20.0));
+    return AirState.of(GaugePressure.ofPsi(psi).absolute(ATMOSPHERE), Temperature.ofCelsius(20.0));
   }
 
   private static Conduit pipe(double millimetres, double metres) {
@@ -64,12 +63,14 @@ class NonReturnValveTest {
   @ValueSource(doubles = {20.0, 200.0, 600.0})
   void a_supply_at_110_psig_beside_one_at_115_gives_nothing_while_the_shop_stands_higher(
       double scfm) {
-    NetworkResult.Solved both = solved(rooms(scfm).supply("room 2", Supply.fixed(psig(110.0))).build());
+    NetworkResult.Solved both =
+        solved(rooms(scfm).supply("room 2", Supply.fixed(psig(110.0))).build());
     NetworkResult.Solved one = solved(rooms(scfm).build());
     assertThat(one.at("shop")).isGreaterThan(psig(110.0).pressure());
     assertThat(both.at("shop").pascals()).isCloseTo(one.at("shop").pascals(), within(1.0e-3));
     assertThat(both.idleSupplies()).extracting(SupplyFlow::node).containsExactly("room 2");
-    SupplyFlow second = both.supplies().stream().filter(SupplyFlow::idle).findFirst().orElseThrow();
+    SupplyFlow second =
+        both.supplies().stream().filter(SupplyFlow::idle).findFirst().orElseThrow();
     assertThat(second.given().kilogramsPerSecond()).isZero();
     assertThat(second.takenBack().kilogramsPerSecond()).isZero();
     assertThat(second.hasNonReturnValve()).isTrue();
@@ -81,7 +82,8 @@ class NonReturnValveTest {
     assertThat(both.through("north").dead()).isFalse();
     assertThat(both.working().toText())
         .contains("room 2 gives nothing: its node stands at")
-        .contains("No air flows through south: no tool that runs and no supply that gives lies beyond");
+        .contains(
+            "No air flows through south: no tool that runs and no supply that gives lies beyond");
     Pencil.check(both);
     Completeness.check(both);
   }
@@ -94,8 +96,8 @@ class NonReturnValveTest {
     assertThat(both.at("shop")).isLessThan(psig(110.0).pressure());
     assertThat(both.idleSupplies()).isEmpty();
     assertThat(both.deadLegs()).isEmpty();
-    assertThat(both.supplies()).allSatisfy(
-        supply -> assertThat(supply.given().kilogramsPerSecond()).isPositive());
+    assertThat(both.supplies())
+        .allSatisfy(supply -> assertThat(supply.given().kilogramsPerSecond()).isPositive());
     assertThat(both.at("room 2").pascals())
         .isCloseTo(psig(110.0).pressure().pascals(), within(1.0e-3));
   }
@@ -103,16 +105,16 @@ class NonReturnValveTest {
   /** Told that it has none, air runs back into it, and the answer says how much. */
   @Test
   void without_a_non_return_valve_air_flows_back() {
-    NetworkResult.Solved both = solved(
-        rooms(20.0).supplyWithoutNonReturnValve("room 2", Supply.fixed(psig(110.0))).build());
+    NetworkResult.Solved both = solved(rooms(20.0)
+        .supplyWithoutNonReturnValve("room 2", Supply.fixed(psig(110.0)))
+        .build());
     SupplyFlow second = both.supplies().get(1);
     assertThat(second.hasNonReturnValve()).isFalse();
     assertThat(second.idle()).isFalse();
     assertThat(second.given().kilogramsPerSecond()).isZero();
     assertThat(second.takenBack().kilogramsPerSecond())
         .isCloseTo(
-            both.supplies().get(0).given().kilogramsPerSecond()
-                - both.taken().kilogramsPerSecond(),
+            both.supplies().get(0).given().kilogramsPerSecond() - both.taken().kilogramsPerSecond(),
             within(1.0e-9));
     assertThat(both.at("room 2")).isEqualTo(psig(110.0).pressure());
     assertThat(both.deadLegs()).isEmpty();
@@ -124,8 +126,8 @@ class NonReturnValveTest {
 
   @Test
   void a_curve_says_nothing_of_air_that_flows_back() {
-    Regulator regulator =
-        new Regulator(psig(110.0), FreeAirFlow.parse(100.0 + " scfm"), psig(105.0).pressure());
+    Regulator regulator = new Regulator(
+        psig(110.0), FreeAirFlow.parse(100.0 + " scfm"), psig(105.0).pressure());
     assertThatIllegalArgumentException()
         .isThrownBy(() -> rooms(20.0).supplyWithoutNonReturnValve("room 2", regulator))
         .withMessageStartingWith(
@@ -143,8 +145,8 @@ class NonReturnValveTest {
         psig(105.0).pressure(),
         Volume.ofLitres(500.0),
         Temperature.ofCelsius(20.0));
-    Regulator regulator =
-        new Regulator(psig(100.0), FreeAirFlow.parse(100.0 + " scfm"), psig(95.0).pressure());
+    Regulator regulator = new Regulator(
+        psig(100.0), FreeAirFlow.parse(100.0 + " scfm"), psig(95.0).pressure());
     NetworkResult.Solved result = solved(rooms(100.0)
         .supply("room 2", compressor)
         .line("third", "shop", "room 3", pipe(26.6, 10.0))
@@ -154,9 +156,7 @@ class NonReturnValveTest {
         .extracting(SupplyFlow::node)
         .containsExactly("room 2", "room 3");
     assertThat(result.idleSupplies()).noneMatch(SupplyFlow::exhausted);
-    assertThat(result.deadLegs())
-        .extracting(BranchFlow::name)
-        .containsExactly("south", "third");
+    assertThat(result.deadLegs()).extracting(BranchFlow::name).containsExactly("south", "third");
   }
 
   /** Three supplies, each lower than the one before: those whose node stays above them are shut, one after another. */

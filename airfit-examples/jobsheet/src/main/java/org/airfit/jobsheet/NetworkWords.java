@@ -96,13 +96,14 @@ final class NetworkWords {
   /** What supplies do not give, and where no air flows. */
   private static void supplies(List<Answer> lines, NetworkResult.Solved solved) {
     if (!solved.idleSupplies().isEmpty()) {
-      lines.add(new Answer(
-          "Idle",
-          "the supply at "
-              + solved.idleSupplies().stream()
-                  .map(SupplyFlow::node)
-                  .collect(Collectors.joining(", "))
-              + " gives nothing: the network stands above its pressure, and its non-return valve is shut."));
+      lines.add(
+          new Answer(
+              "Idle",
+              "the supply at "
+                  + solved.idleSupplies().stream()
+                      .map(SupplyFlow::node)
+                      .collect(Collectors.joining(", "))
+                  + " gives nothing: the network stands above its pressure, and its non-return valve is shut."));
     }
     solved.supplies().stream()
         .filter(supply -> supply.takenBack().kilogramsPerSecond() > 0.0)

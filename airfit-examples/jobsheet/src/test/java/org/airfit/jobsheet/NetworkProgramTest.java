@@ -84,7 +84,8 @@ class NetworkProgramTest {
     out.reset();
     Files.writeString(
         file,
-        second.replaceFirst("customer\n", "customer,nonReturnValve\n")
+        second
+            .replaceFirst("customer\n", "customer,nonReturnValve\n")
             .replaceFirst("6.5 bar\\(g\\),,,\n", "6.5 bar(g),,,,no\n"));
     assertThat(run(file.toString(), page.toString())).isZero();
     assertThat(out.toString(StandardCharsets.UTF_8))
