@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.airfit.plug.ReferenceSet;
 
 /**
@@ -29,6 +30,17 @@ public final class Disk {
    */
   public static Job job(Path path) throws WrongFileException {
     return JobFile.read(open(path, "a JSON file"));
+  }
+
+  /**
+   * Looks whether a job is for anything but compressed air, before anything else of it is read.
+   *
+   * @param path the job file
+   * @return the refusal; empty for compressed air
+   * @throws WrongFileException if the file is not there or is no JSON
+   */
+  public static Optional<Refusal> refusal(Path path) throws WrongFileException {
+    return Refusal.of(open(path, "a JSON file"));
   }
 
   /**

@@ -27,6 +27,7 @@ public final class ReferenceSetFile {
    * @throws WrongFileException if a field or a cell is missing, misspelt or refused
    */
   public static ReferenceSet read(Document document) throws WrongFileException {
+    Refusal.requireNone(document);
     return document.content() instanceof List
         ? ReferenceSetTable.read(document)
         : readObject(document);
@@ -46,6 +47,7 @@ public final class ReferenceSetFile {
         item.requireNothingElse();
       }
     }
+    root.find("medium"); // refused above unless it is compressed air
     root.requireNothingElse();
     return root.build(() -> ReferenceSet.of(name, profiles).withSockets(sockets));
   }

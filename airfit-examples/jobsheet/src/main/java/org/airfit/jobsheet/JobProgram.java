@@ -2,7 +2,9 @@ package org.airfit.jobsheet;
 
 import java.io.PrintStream;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.airfit.files.Disk;
+import org.airfit.files.Refusal;
 
 /** Reads a job file, prints the job sheet, and writes it as a page. */
 final class JobProgram {
@@ -18,6 +20,12 @@ final class JobProgram {
       Path job = CommandLine.path(args[0], USAGE);
       Path page =
           args.length == 2 ? CommandLine.path(args[1], USAGE) : CommandLine.pageOf(job, "\\.json");
+      Optional<Refusal> refusal = Disk.refusal(job);
+      if (refusal.isPresent()) {
+        Disk.write(page, RefusalSheet.page(refusal.get()));
+        out.print(RefusalSheet.text(refusal.get()));
+        return;
+      }
       JobSheet sheet = JobSheet.of(Disk.job(job));
       String text = TextSheet.of(sheet);
       Disk.write(page, PageSheet.of(sheet));
