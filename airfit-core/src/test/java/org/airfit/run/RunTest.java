@@ -285,8 +285,8 @@ class RunTest {
   @Test
   void two_elements_of_one_name_are_refused() {
     FlowCapacity part = FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(6.0), 0.3);
-    Conduit hose = Conduit.of(
-        Length.ofMillimetres(9.5), Length.ofMetres(10.0), Length.ofMillimetres(0.01));
+    Conduit hose =
+        Conduit.of(Length.ofMillimetres(9.5), Length.ofMetres(10.0), Length.ofMillimetres(0.01));
     AirState supply = AirState.of(AbsolutePressure.ofBar(8.0), Temperature.ofCelsius(20.0));
     Run run = Run.from(supply, AbsolutePressure.ofBar(1.0))
         .through("hose", hose)
@@ -310,9 +310,11 @@ class RunTest {
     RunResult.Delivered delivered =
         (RunResult.Delivered) longer.at(MassFlow.ofKilogramsPerSecond(0.01));
     for (int i = 0; i < 3; i++) {
-      assertThat(delivered.share(longer.names().get(i))).isSameAs(delivered.shares().get(i));
+      assertThat(delivered.share(longer.names().get(i)))
+          .isSameAs(delivered.shares().get(i));
     }
-    assertThat(delivered.share("coupling 2").inlet()).isEqualTo(delivered.share("coupling").outlet());
+    assertThat(delivered.share("coupling 2").inlet())
+        .isEqualTo(delivered.share("coupling").outlet());
     assertThatIllegalArgumentException()
         .isThrownBy(() -> delivered.share("nipple"))
         .withMessage(

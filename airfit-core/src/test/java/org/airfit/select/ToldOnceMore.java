@@ -57,7 +57,8 @@ final class ToldOnceMore {
   private char material(Slot slot, boolean isThere, Material material) {
     String said = ""
         + job.environment()
-            .map(place -> of(Objects.requireNonNull((isThere ? THERE : TO_BUY).get(place)), material))
+            .map(place ->
+                of(Objects.requireNonNull((isThere ? THERE : TO_BUY).get(place)), material))
             .orElse('+');
     if (job.isDropped() && !isThere && slot != Slot.HOSE && slot != Slot.ADAPTER) {
       said += of(DROPPED, material);
