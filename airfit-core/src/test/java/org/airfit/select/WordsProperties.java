@@ -160,15 +160,17 @@ class WordsProperties {
       Requirement job = p.requirement();
       Map<Part, List<Double>> lost = new HashMap<>();
       Run run = job.toOutlet();
+      int passed = 0;
       Optional<Double> before = job.atOutlet().map(AbsolutePressure::pascals);
       for (Part part : p.parts()) {
         if (part instanceof Part.Plug) {
           continue;
         }
+        String name = "element " + ++passed;
         run = part instanceof Part.Socket socket
-            ? run.through("x" + lost, socket.capacity())
+            ? run.through(name, socket.capacity())
             : run.through(
-                "x" + lost,
+                name,
                 part instanceof Part.Hose hose ? hose.conduit() : ((Part.Adapter) part).conduit());
         Optional<Double> after = before.isEmpty() ? before : behind(run, job);
         List<Double> ofPart = lost.computeIfAbsent(part, any -> new ArrayList<>());
