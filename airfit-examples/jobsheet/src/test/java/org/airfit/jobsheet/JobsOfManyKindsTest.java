@@ -371,6 +371,8 @@ class JobsOfManyKindsTest {
         job.catalogue(),
         job.plugWhere(),
         job.readings(),
+        job.worn(),
+        job.nearCopies(),
         job.thread(),
         job.socket(),
         job.supply(),
