@@ -62,9 +62,7 @@ class SafetyRulesTest {
         jurisdiction,citation,scope,fact_paraphrased,parameter,operator,limit,unit,source,basis
         US-OR,OAR x,construction,large hoses are tied down,hose bore,>=,0.75,in,page,memory
         """;
-    SafetyRule rule = SafetyRules.ofTable(table.replace("\n", "\r\n"))
-        .rules()
-        .get(0);
+    SafetyRule rule = SafetyRules.ofTable(table.replace("\n", "\r\n")).rules().get(0);
     assertThat(rule.source().basis()).isEqualTo(Basis.FROM_MEMORY);
     assertThat(rule.demand()).isEqualTo("Large hoses are tied down.");
     assertThat(judged(rule, Situation.describe().toolOnHose(Length.ofInches(0.74))))
@@ -314,7 +312,8 @@ class SafetyRulesTest {
     assertThat(titles(Situation.describe().impactTool().quickCouplers().build()))
         .startsWith("Depressurise before uncoupling")
         .contains("Whip hose", "Retainer on percussion tools");
-    assertThat(titles(Situation.describe().impactTool().quickCouplers().whipHose().build()))
+    assertThat(
+            titles(Situation.describe().impactTool().quickCouplers().whipHose().build()))
         .doesNotContain("Whip hose");
     assertThat(titles(Situation.describe().militaryConstruction().build())).hasSize(1);
   }
