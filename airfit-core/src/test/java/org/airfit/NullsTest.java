@@ -34,6 +34,7 @@ class NullsTest {
       "quantity.FrictionFactor.parse",
       "quantity.ValveCoefficient.parse",
       "run.RankedChange.rank",
+      "safety.SafetyRules.ofRows",
       "safety.SafetyRules.ofTable",
       "select.Selection.of",
       "working.Formula.of",

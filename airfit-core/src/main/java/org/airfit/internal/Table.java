@@ -39,7 +39,17 @@ public final class Table {
    * @throws IllegalArgumentException if it has no heading, a column twice, a row of another width or an open quote
    */
   public static List<Row> of(String text) {
-    List<List<String>> lines = lines(text.startsWith("\uFEFF") ? text.substring(1) : text);
+    return ofCells(lines(text.startsWith("\uFEFF") ? text.substring(1) : text));
+  }
+
+  /**
+   * Reads a table that was split into cells already.
+   *
+   * @param lines the cells of each line, the heading first
+   * @return its rows
+   * @throws IllegalArgumentException if it has no heading, a column twice or a row of another width
+   */
+  public static List<Row> ofCells(List<List<String>> lines) {
     if (lines.isEmpty() || isBlank(lines.get(0))) {
       throw new IllegalArgumentException("table must begin with a heading, was empty");
     }

@@ -59,7 +59,14 @@ final class RuleTable {
   }
 
   static List<SafetyRule> parse(String text) {
-    List<Table.Row> rows = Table.of(text);
+    return checked(Table.of(text));
+  }
+
+  static List<SafetyRule> parse(List<List<String>> cells) {
+    return checked(Table.ofCells(cells));
+  }
+
+  private static List<SafetyRule> checked(List<Table.Row> rows) {
     if (rows.isEmpty()) {
       throw new IllegalArgumentException("table of rules must have at least one rule, was empty");
     }

@@ -87,6 +87,21 @@ public final class SafetyRules {
   }
 
   /**
+   * Reads a table of rules that a program has split into cells already.
+   *
+   * @param rows the cells of each row, the heading first
+   * @return its rules
+   * @throws IllegalArgumentException if a cell is missing or refused, as {@link #ofTable} says it
+   */
+  public static SafetyRules ofRows(List<List<String>> rows) {
+    List<List<String>> copy = new ArrayList<>();
+    for (List<String> row : Objects.requireNonNull(rows, "rows")) {
+      copy.add(List.copyOf(row));
+    }
+    return new SafetyRules(RuleTable.parse(copy));
+  }
+
+  /**
    * Obtains these rules as far as they hold at a place: those of the place, of what it is a part of, of standards and
    * of general practice.
    *

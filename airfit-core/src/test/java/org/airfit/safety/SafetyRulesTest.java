@@ -179,6 +179,22 @@ class SafetyRulesTest {
   }
 
   @Test
+  void a_table_split_into_cells_reads_as_its_text_does() {
+    String text = "jurisdiction,citation,text,source,basis\nUS,x,y,z,read\n,,,,\n";
+    List<List<String>> cells = List.of(
+        List.of("jurisdiction", "citation", "text", "source", "basis"),
+        List.of("US", "x", "y", "z", "read"),
+        List.of("", "", "", "", ""));
+    assertThat(SafetyRules.ofRows(cells)).isEqualTo(SafetyRules.ofTable(text));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> SafetyRules.ofRows(List.of(cells.get(0), cells.get(2), List.of("US"))))
+        .withMessageStartingWith("row 3 must have 5 cells");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> SafetyRules.ofRows(List.of()))
+        .withMessage("table must begin with a heading, was empty");
+  }
+
+  @Test
   void a_wrong_heading_is_named() {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> SafetyRules.ofTable(""))

@@ -36,7 +36,7 @@ public final class RulesFile {
       rows.add(cells);
     }
     try {
-      return SafetyRules.ofTable(Csv.write(rows));
+      return SafetyRules.ofRows(rows);
     } catch (IllegalArgumentException e) {
       throw new WrongFileException(document.name(), "", String.valueOf(e.getMessage()));
     }
