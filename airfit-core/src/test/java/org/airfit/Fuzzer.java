@@ -42,7 +42,7 @@ final class Fuzzer {
   }
 
   /** What came of a kind. */
-  record Count(long calls, long answers, long documented, long skipped) {}
+  record Count(long calls, long answers, long refusals, int members, List<String> never) {}
 
   /** A call that takes longer than this, twice, is listed. */
   private static final long SLOW_NANOS = 100_000_000L;
@@ -50,7 +50,8 @@ final class Fuzzer {
   /** A member that has taken this long in all is called no more. */
   private static final long BUDGET_NANOS = 15_000_000_000L;
 
-  private static final Pattern NO_NUMBER = Pattern.compile("(?<![A-Za-z])(NaN|Infinity)(?![A-Za-z])");
+  private static final Pattern NO_NUMBER =
+      Pattern.compile("(?<![A-Za-z])(NaN|Infinity)(?![A-Za-z])");
   private static final Pattern NUMBERS = Pattern.compile("-?[0-9][0-9.]*([eE]-?[0-9]+)?");
 
   private final Random random;
@@ -102,7 +103,8 @@ final class Fuzzer {
         .filter(member -> kindOf(member) == kind)
         .filter(member -> !(member.getDeclaringClass().isEnum() && isOfEveryEnum(member)))
         .filter(member -> Stream.of(member.getParameterTypes())
-            .allMatch(type -> type.isPrimitive() || type.isArray() || Modifier.isPublic(type.getModifiers())))
+            .allMatch(type ->
+                type.isPrimitive() || type.isArray() || Modifier.isPublic(type.getModifiers())))
         .sorted(java.util.Comparator.comparing(Executable::toString))
         .toList();
   }
@@ -183,7 +185,11 @@ final class Fuzzer {
         refused++;
       }
     }
-    return new Count(made, answers, refused, skipped);
+    List<String> never = members.stream()
+        .filter(member -> !spent.containsKey(member))
+        .map(Fuzzer::name)
+        .toList();
+    return new Count(made, answers, refused, members.size(), never);
   }
 
   /** What a parser's own type prints, mostly broken; or any words. */
@@ -231,7 +237,8 @@ final class Fuzzer {
         call(member, receiver, arguments, false);
       } else {
         slow.putIfAbsent(
-            name(member), took / 1_000_000L + " ms: on " + print(receiver) + " " + print(arguments));
+            name(member),
+            took / 1_000_000L + " ms: on " + print(receiver) + " " + print(arguments));
       }
     }
     return answered;

@@ -33,6 +33,7 @@ public final class BranchFlow implements Worked {
       AbsolutePressure outlet,
       boolean chokes,
       boolean unsettled,
+      boolean dead,
       RunResult alone,
       List<Caution> cautions) {}
 
@@ -43,7 +44,12 @@ public final class BranchFlow implements Worked {
   }
 
   static BranchFlow of(
-      Branch branch, SolverBranch solved, List<String> nodes, double[] pascals, AirState air) {
+      Branch branch,
+      SolverBranch solved,
+      boolean dead,
+      List<String> nodes,
+      double[] pascals,
+      AirState air) {
     int from = solved.inletNode();
     int to = solved.outletNode();
     // a drop below the last digit of the pressure may come out negative
@@ -59,8 +65,9 @@ public final class BranchFlow implements Worked {
         flow,
         inlet,
         AbsolutePressure.ofPascals(behind),
-        solved.chokes,
-        solved.held,
+        solved.chokes(pascals[from], pascals[to]),
+        solved.stands,
+        dead,
         branch.lead(Run.from(air.at(inlet), VACUUM)).at(flow),
         branch.cautions()));
   }
@@ -113,6 +120,14 @@ public final class BranchFlow implements Worked {
   /** {@return whether its flow stands at Re 2300, with a drop between the laminar and the turbulent one} */
   public boolean unsettled() {
     return values.unsettled;
+  }
+
+  /**
+   * {@return whether it is a dead leg, or part of one: no air flows through it, as no tool that runs and no supply that
+   * gives lies beyond it}
+   */
+  public boolean dead() {
+    return values.dead;
   }
 
   /** {@return where its model is near or outside what it holds for} */

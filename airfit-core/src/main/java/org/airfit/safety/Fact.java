@@ -14,6 +14,8 @@ enum Fact {
       Situation.TOOL_ON_HOSE, "a pneumatic tool hangs on a hose", "no tool on a hose was named"),
   PERCUSSION_TOOL(
       Situation.IMPACT_TOOL, "the tool is a percussion tool", "no percussion tool was named"),
+  WHIP_HOSE(
+      Situation.WHIP_HOSE, "a whip hose lies before the tool", "no whip hose was named"),
   AUTOMATIC_FEED(
       Situation.AUTOMATIC_FEED,
       "the tool feeds its fasteners by itself",

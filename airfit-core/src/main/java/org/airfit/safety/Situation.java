@@ -29,6 +29,7 @@ public final class Situation {
   static final Name<Boolean> BLASTING = Name.flag("blasting");
   static final Name<Boolean> PAINTING = Name.flag("painting");
   static final Name<Boolean> LUBRICATED_LINE = Name.flag("lubricated line");
+  static final Name<Boolean> WHIP_HOSE = Name.flag("whip hose");
   static final Name<Boolean> PLASTIC_PIPE = Name.flag("plastic pipe");
   static final Name<Boolean> MINE = Name.flag("mine");
   static final Name<Boolean> MILITARY_CONSTRUCTION = Name.flag("military construction");
@@ -232,6 +233,16 @@ public final class Situation {
      */
     public Builder maintenance() {
       told = told.with(MAINTENANCE);
+      return this;
+    }
+
+    /**
+     * Tells that a whip hose lies between the tool and its coupler.
+     *
+     * @return this builder
+     */
+    public Builder whipHose() {
+      told = told.with(WHIP_HOSE);
       return this;
     }
 

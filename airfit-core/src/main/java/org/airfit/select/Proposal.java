@@ -191,6 +191,9 @@ public final class Proposal implements Worked {
     if (requirement().isImpactTool()) {
       situation.impactTool();
     }
+    if (requirement().hasWhipHose()) {
+      situation.whipHose();
+    }
     if (requirement().isAutomaticFeed()) {
       situation.automaticFeed(requirement().highest());
     }

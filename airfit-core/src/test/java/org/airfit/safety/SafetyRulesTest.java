@@ -298,6 +298,8 @@ class SafetyRulesTest {
     assertThat(titles(Situation.describe().impactTool().quickCouplers().build()))
         .startsWith("Depressurise before uncoupling")
         .contains("Whip hose", "Retainer on percussion tools");
+    assertThat(titles(Situation.describe().impactTool().quickCouplers().whipHose().build()))
+        .doesNotContain("Whip hose");
     assertThat(titles(Situation.describe().militaryConstruction().build())).hasSize(1);
   }
 

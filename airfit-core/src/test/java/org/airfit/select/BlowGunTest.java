@@ -64,8 +64,10 @@ class BlowGunTest {
   @Test
   void a_rule_of_ones_own_decides() {
     SafetyRules own = SafetyRules.ofTable(
-        "jurisdiction,citation,text,quantity,operator,limit,unit,source,basis\n"
-            + "The yard,rule 7,no more than 20 psi at a gun,cleaning pressure,<=,20,psi,notice,read\n");
+        """
+        jurisdiction,citation,text,quantity,operator,limit,unit,source,basis
+        The yard,rule 7,no more than 20 psi at a gun,cleaning pressure,<=,20,psi,notice,read
+        """);
     Requirement.Builder job = Shelf.job()
         .blowGun(GaugePressure.ofPsi(25))
         .rules(SafetyRules.usFederal().with(own));

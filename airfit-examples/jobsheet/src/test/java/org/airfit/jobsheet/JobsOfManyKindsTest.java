@@ -166,8 +166,10 @@ class JobsOfManyKindsTest {
   void rules_of_a_place_and_of_the_yard_are_judged_and_named() throws IOException {
     Files.writeString(
         folder.resolve("yard.csv"),
-        "jurisdiction,citation,text,quantity,operator,limit,unit,source,basis\n"
-            + "Tern Creek yard,rule 7,no more than 25 psi at a gun,cleaning pressure,<=,25,psi,notice,read\n");
+        """
+        jurisdiction,citation,text,quantity,operator,limit,unit,source,basis
+        Tern Creek yard,rule 7,no more than 25 psi at a gun,cleaning pressure,<=,25,psi,notice,read
+        """);
     assertThat(sheetOf(
             "blow-gun.json",
             "\"rankedBy\"",
@@ -249,6 +251,38 @@ class JobsOfManyKindsTest {
   @Test
   void an_inherited_tool_with_an_unmarked_plug_is_a_candidate_and_no_more() throws IOException {
     assertThat(sheet()).contains("Candidate only", "none of these", "1/4 NPT male");
+  }
+
+  @Test
+  void wear_is_allowed_for_unless_the_plug_is_as_new() throws IOException {
+    // 0.17 mm below a Gannet: worn, or no Gannet
+    assertThat(sheet("\"11.92 mm\"", "\"11.77 mm\""))
+        .contains("Candidate only", "Gannet", "Wear of up to 0.2 mm was allowed for")
+        .contains("It fits with wear only, and a near copy may be smaller there");
+  }
+
+  @Test
+  void a_plug_said_to_be_as_new_is_not_taken_for_a_worn_one() throws IOException {
+    assertThat(sheet(
+            "\"11.92 mm\"", "\"11.70 mm\"", "\"readings\"", "\"worn\": \"as new\", \"readings\""))
+        .contains("The plug was taken as new")
+        .doesNotContain("Candidate only");
+  }
+
+  @Test
+  void without_near_copies_about_nothing_more_is_asked_for() throws IOException {
+    assertThat(sheet("\"readings\"", "\"noNearCopies\": true, \"readings\""))
+        .contains("No near copies are about, as the job says", "none of these")
+        .doesNotContain("read also", "a near copy of one");
+  }
+
+  @Test
+  void a_length_in_inches_is_told_and_stands_among_what_the_plug_may_be() throws IOException {
+    assertThat(sheet("\"16.27 mm\"", "\"0.64 mm\"").replaceAll("\\s+", " "))
+        .contains("Two readings agree with Gannet; read the third again, the tip length (L_g)")
+        .contains("0.64 looks like inches")
+        .contains("Gannet, with a slip: inches typed as millimetres")
+        .contains("not chosen before the plug is known");
   }
 
   @Test
@@ -401,6 +435,8 @@ class JobsOfManyKindsTest {
         job.catalogue(),
         job.plugWhere(),
         job.readings(),
+        job.worn(),
+        job.nearCopies(),
         job.thread(),
         job.socket(),
         job.supply(),
