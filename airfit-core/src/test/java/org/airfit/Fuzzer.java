@@ -62,7 +62,8 @@ final class Fuzzer {
   private final Map<String, String> slow = new TreeMap<>();
   private final Map<Executable, Long> spent = new HashMap<>();
   private final ThreadMXBean clock = ManagementFactory.getThreadMXBean();
-  private volatile String running = "";
+  private volatile @Nullable Executable running;
+  private volatile Object[] with = {};
   private volatile long since = System.nanoTime();
 
   Fuzzer(long seed, List<Class<?>> types, Documented documented) {
@@ -139,7 +140,7 @@ final class Fuzzer {
           }
         } catch (ReflectiveOperationException e) {
           // there are other ways to a value of this type
-          running = member.getName();
+          running = member;
         }
       }
     }
@@ -207,7 +208,8 @@ final class Fuzzer {
   private boolean call(
       Executable member, @Nullable Object receiver, Object[] arguments, boolean first) {
     since = System.nanoTime();
-    running = name(member) + " " + print(arguments);
+    running = member;
+    with = arguments;
     long start = clock.getCurrentThreadCpuTime();
     boolean answered = false;
     try {
@@ -246,24 +248,21 @@ final class Fuzzer {
 
   private void judge(
       Executable member, @Nullable Object receiver, Object[] arguments, @Nullable Object result) {
-    if (NO_NUMBER.matcher(print(arguments) + print(receiver)).find()) {
-      return; // none was put in
-    }
+    String gave = "";
     if (result instanceof Double number && !Double.isFinite(number)) {
-      if (!documented.speaksOf(member, "NaN", "nfinite", "nfinity")) {
-        note(member, receiver, arguments, "gave " + number, null);
-      }
+      gave = documented.speaksOf(member, "NaN", "nfinite", "nfinity") ? "" : "gave " + number;
     } else if (result != null && result.getClass().getName().startsWith("org.airfit.")) {
-      String text;
       try {
-        text = result.toString();
+        String text = result.toString();
+        gave = NO_NUMBER.matcher(text).find() ? "gave " + cut(text, 120) : "";
       } catch (RuntimeException e) {
         note(member, receiver, arguments, "toString of the answer: " + e, e);
-        return;
       }
-      if (NO_NUMBER.matcher(text).find()) {
-        note(member, receiver, arguments, "gave " + cut(text, 120), null);
-      }
+    }
+    // what was put in may come out
+    if (!gave.isEmpty()
+        && !NO_NUMBER.matcher(print(arguments) + print(receiver)).find()) {
+      note(member, receiver, arguments, gave, null);
     }
   }
 
@@ -325,7 +324,8 @@ final class Fuzzer {
 
   /** The call that runs now, for a watchman. */
   String running() {
-    return running;
+    Executable member = running;
+    return member == null ? "" : name(member) + " " + print(with);
   }
 
   /** How long it has run [s]. */
