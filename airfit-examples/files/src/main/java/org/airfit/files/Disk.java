@@ -1,22 +1,33 @@
 package org.airfit.files;
 
 import java.io.IOException;
-import java.nio.charset.MalformedInputException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
+import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFileAttributeView;
 import java.util.Locale;
 import java.util.Map;
+import java.util.UUID;
 import org.airfit.plug.ReferenceSet;
 
 /**
  * Files on disk: a name that ends in .csv is a table, any other JSON; what one file names is looked for beside it.
  *
- * <p>The only class that knows of folders.
+ * <p>A file is read up to 16 MB, and only an ordinary one: no folder, device or pipe. Folders are known here and to
+ * {@link InputFiles} only.
  */
 public final class Disk {
+
+  /** No job, catalogue, set or network is larger. */
+  private static final int MOST_BYTES = 16 << 20;
 
   private Disk() {}
 
@@ -28,7 +39,7 @@ public final class Disk {
    * @throws WrongFileException if a file is not there, or something in it is refused
    */
   public static Job job(Path path) throws WrongFileException {
-    return JobFile.read(open(path, "a JSON file"));
+    return new InputFiles().job(path);
   }
 
   /**
@@ -39,7 +50,7 @@ public final class Disk {
    * @throws WrongFileException if a file is not there, or something in it is refused
    */
   public static ShopCatalogue catalogue(Path path) throws WrongFileException {
-    return CatalogueFile.read(open(path, "a JSON file"));
+    return new InputFiles().catalogue(path);
   }
 
   /**
@@ -50,9 +61,7 @@ public final class Disk {
    * @throws WrongFileException if the file is not there, or something in it is refused
    */
   public static NetworkJob network(Path path) throws WrongFileException {
-    String file = String.valueOf(path.getFileName());
-    String text = text(path, "a network file, .csv");
-    return NetworkFile.read(Document.of(file, Csv.read(file, text)));
+    return new InputFiles().network(path);
   }
 
   /**
@@ -63,7 +72,7 @@ public final class Disk {
    * @throws WrongFileException if the file is not there, or something in it is refused
    */
   public static ReferenceSet referenceSet(Path path) throws WrongFileException {
-    return ReferenceSetFile.read(open(path, "a set file, .csv or .json"));
+    return new InputFiles().referenceSet(path);
   }
 
   /**
@@ -77,7 +86,7 @@ public final class Disk {
     String file = String.valueOf(path.getFileName());
     Map<String, Object> object = ReferenceSetFile.toObject(set);
     String text = isTable(file) ? Csv.write(ReferenceSetFile.toRows(set)) : Json.write(object);
-    ReferenceSet again = ReferenceSetFile.read(document(path, text));
+    ReferenceSet again = ReferenceSetFile.read(document(path, text, seen -> {}));
     if (!ReferenceSetFile.toObject(again).equals(object)) {
       throw new WrongFileException(
           file, "", "would not read back as the same set; look for odd spaces in its names");
@@ -86,19 +95,31 @@ public final class Disk {
   }
 
   /**
-   * Writes a text, whole or not at all: beside its place first, then moved there.
+   * Writes a text, whole or not at all: beside its place first, then moved there. A new file gets the rights that new
+   * files have here (the umask's), a file that was there keeps its own, and a link stays a link to what it names.
    *
    * @param path the file, in a folder that is there
    * @param text the text
-   * @throws WrongFileException if the file cannot be written
+   * @throws WrongFileException if the file cannot be written, or the path is no ordinary file
    */
   public static void write(Path path, String text) throws WrongFileException {
-    Path folder = path.toAbsolutePath().getParent();
     try {
-      Path draft = Files.createTempFile(folder, "page", ".part");
+      Path place = Files.exists(path) ? path.toRealPath() : path.toAbsolutePath();
+      if (Files.exists(place, LinkOption.NOFOLLOW_LINKS) && !Files.isRegularFile(place)) {
+        throw new WrongFileException(
+            path.toString(), "", "is " + kindOf(place) + "; give a file to write");
+      }
+      Path folder = place.getParent();
+      if (folder == null) {
+        throw new WrongFileException(path.toString(), "", "is no file; give a file to write");
+      }
+      Path draft = folder.resolve("airfit-" + UUID.randomUUID() + ".part");
       try {
-        Files.writeString(draft, text);
-        Files.move(draft, path, StandardCopyOption.REPLACE_EXISTING);
+        Files.writeString(draft, text, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+        if (Files.exists(place)) {
+          keepRights(place, draft);
+        }
+        Files.move(draft, place, StandardCopyOption.REPLACE_EXISTING);
       } finally {
         Files.deleteIfExists(draft);
       }
@@ -108,16 +129,38 @@ public final class Disk {
     }
   }
 
-  private static Document open(Path path, String kind) throws WrongFileException {
-    return document(path, text(path, kind));
+  private static void keepRights(Path from, Path to) throws IOException {
+    if (!Files.isWritable(from)) {
+      throw new IOException("not writable");
+    }
+    PosixFileAttributeView rights = Files.getFileAttributeView(from, PosixFileAttributeView.class);
+    if (rights != null) { // null where files have no such rights
+      Files.setPosixFilePermissions(to, rights.readAttributes().permissions());
+    }
   }
 
-  private static Document document(Path path, String text) throws WrongFileException {
+  /** Tells which files are read, one after the other. */
+  interface Watcher {
+    void reads(Path path);
+  }
+
+  static Document open(Path path, String kind, Watcher watcher) throws WrongFileException {
+    return document(path, text(path, kind, watcher), watcher);
+  }
+
+  /** A table whatever the name ends in, which names no other file. */
+  static Document openTable(Path path, String kind, Watcher watcher) throws WrongFileException {
+    String file = String.valueOf(path.getFileName());
+    return Document.of(file, Csv.read(file, text(path, kind, watcher)));
+  }
+
+  private static Document document(Path path, String text, Watcher watcher)
+      throws WrongFileException {
     String file = String.valueOf(path.getFileName());
     return new Document(
         file,
         isTable(file) ? Csv.read(file, text) : Json.read(file, text),
-        name -> open(beside(path, name), "a file that is there"));
+        name -> open(beside(path, name), "a file that is there", watcher));
   }
 
   private static Path beside(Path path, String name) throws WrongFileException {
@@ -135,18 +178,35 @@ public final class Disk {
     return file.toLowerCase(Locale.ROOT).endsWith(".csv");
   }
 
-  private static String text(Path path, String kind) throws WrongFileException {
+  private static String text(Path path, String kind, Watcher watcher) throws WrongFileException {
     try {
-      return Files.readString(path);
+      if (Files.exists(path) && !Files.isRegularFile(path)) {
+        throw new WrongFileException(
+            path.toString(), "", "is " + kindOf(path) + "; give the path of " + kind);
+      }
+      byte[] bytes;
+      try (InputStream in = Files.newInputStream(path)) {
+        bytes = in.readNBytes(MOST_BYTES + 1);
+      }
+      if (bytes.length > MOST_BYTES) {
+        throw new WrongFileException(
+            path.toString(), "", "is larger than 16 MB; give the path of " + kind);
+      }
+      watcher.reads(path);
+      return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
     } catch (NoSuchFileException e) {
       throw new WrongFileException(
           path.toString(), "", "there is no such file; give the path of " + kind);
-    } catch (MalformedInputException e) {
+    } catch (CharacterCodingException e) {
       throw new WrongFileException(
           String.valueOf(path.getFileName()), "", "is not text in UTF-8; save it as UTF-8");
     } catch (IOException e) {
       throw new WrongFileException(
           path.toString(), "", "can't be read (" + e.getClass().getSimpleName() + ")");
     }
+  }
+
+  private static String kindOf(Path path) {
+    return Files.isDirectory(path) ? "a folder" : "no ordinary file";
   }
 }

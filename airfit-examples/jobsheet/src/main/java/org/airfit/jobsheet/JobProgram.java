@@ -3,6 +3,8 @@ package org.airfit.jobsheet;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import org.airfit.files.Disk;
+import org.airfit.files.InputFiles;
+import org.airfit.files.Job;
 
 /** Reads a job file, prints the job sheet, and writes it as a page. */
 final class JobProgram {
@@ -18,11 +20,14 @@ final class JobProgram {
       Path job = CommandLine.path(args[0], USAGE);
       Path page =
           args.length == 2 ? CommandLine.path(args[1], USAGE) : CommandLine.pageOf(job, "\\.json");
-      JobSheet sheet = JobSheet.of(Disk.job(job));
+      InputFiles files = new InputFiles();
+      Job read = files.job(job);
+      files.requireOther(page);
+      JobSheet sheet = JobSheet.of(read);
       String text = TextSheet.of(sheet);
       Disk.write(page, PageSheet.of(sheet));
       out.print(text);
-      out.println("The same for the printer: " + page);
+      out.println("The same for the printer: " + CommandLine.shown(page));
     });
   }
 }

@@ -2,6 +2,7 @@ package org.airfit.jobsheet;
 
 import java.util.List;
 import java.util.Locale;
+import org.airfit.files.Printable;
 import org.airfit.plug.Identification;
 import org.airfit.plug.ProfileCandidate;
 import org.airfit.plug.Residual;
@@ -42,11 +43,11 @@ public final class TextSheet {
     text.parts(sheet);
     text.cautions(sheet);
     text.working(sheet);
-    return text.out.toString();
+    return Printable.lines(text.out.toString());
   }
 
   private void line(String text) {
-    out.append(text).append('\n');
+    out.append(text.replaceAll("[\\n\\r\\t]+", " ")).append('\n');
   }
 
   private void heading(String text) {
