@@ -185,7 +185,7 @@ public record Outlier(
         + others.mean().format(LengthUnit.MILLIMETRE, 2) + " ± "
         + others.sampleDeviation().format(LengthUnit.MILLIMETRE, 3)
         + ". Pieces that are all alike show as much in " + Digits.percent(chance())
-        + " of records at most. Measure it again. If it stays so, find out why before it is left out: "
+        + " of records. Measure it again. If it stays so, find out why before it is left out: "
         + "it may be worn, or of another profile.";
   }
 

@@ -106,18 +106,13 @@ public final class CatalogueFile {
 
   private static String profileId(Field field, ReferenceSet set) throws WrongFileException {
     String id = field.text();
-    requireProfile(field, id, set);
-    return id;
-  }
-
-  /** Refuses the id of a profile that is not in the set. */
-  static void requireProfile(Field field, String id, ReferenceSet set) throws WrongFileException {
     if (set.profile(id).isEmpty()) {
       List<String> ids = set.profiles().stream().map(PlugProfile::id).toList();
       throw field.wrong("\"" + id + "\" is no profile of this catalogue; accepted: "
           + String.join(", ", ids.subList(0, Math.min(MOST_NAMED, ids.size())))
           + (ids.size() > MOST_NAMED ? ", … (" + ids.size() + " in all)" : ""));
     }
+    return id;
   }
 
   private static End end(Field item, String field) throws WrongFileException {

@@ -13,16 +13,19 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFileAttributeView;
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
 import org.airfit.plug.ReferenceSet;
 
 /**
  * Files on disk: a name that ends in .csv is a table, any other JSON; what one file names is looked for beside it.
  *
- * <p>A file is read up to 16 MB, and only an ordinary one: no folder, device or pipe. Folders are known here and to
- * {@link InputFiles} only.
+ * <p>A file is read up to 16 MB, and only an ordinary one: no folder, device or pipe. The only class that knows of
+ * folders.
  */
 public final class Disk {
 
@@ -39,7 +42,20 @@ public final class Disk {
    * @throws WrongFileException if a file is not there, or something in it is refused
    */
   public static Job job(Path path) throws WrongFileException {
-    return new InputFiles().job(path);
+    return job(path, new ArrayList<>());
+  }
+
+  /**
+   * Reads a job and the files it names, and notes every file that is read for it.
+   *
+   * @param path the file
+   * @param read takes the files that were read; see {@link #requireOther}
+   * @return the job
+   * @throws WrongFileException if a file is not there, or something in it is refused
+   */
+  public static Job job(Path path, Collection<Path> read) throws WrongFileException {
+    Objects.requireNonNull(read, "read");
+    return JobFile.read(open(path, "a JSON file", read));
   }
 
   /**
@@ -50,7 +66,7 @@ public final class Disk {
    * @throws WrongFileException if a file is not there, or something in it is refused
    */
   public static ShopCatalogue catalogue(Path path) throws WrongFileException {
-    return new InputFiles().catalogue(path);
+    return CatalogueFile.read(open(path, "a JSON file", new ArrayList<>()));
   }
 
   /**
@@ -61,7 +77,20 @@ public final class Disk {
    * @throws WrongFileException if the file is not there, or something in it is refused
    */
   public static NetworkJob network(Path path) throws WrongFileException {
-    return new InputFiles().network(path);
+    return network(path, new ArrayList<>());
+  }
+
+  /**
+   * Reads a network, and notes every file that is read for it.
+   *
+   * @param path the file
+   * @param read takes the files that were read; see {@link #requireOther}
+   * @return the network
+   * @throws WrongFileException if a file is not there, or something in it is refused
+   */
+  public static NetworkJob network(Path path, Collection<Path> read) throws WrongFileException {
+    Objects.requireNonNull(read, "read");
+    return NetworkFile.read(openTable(path, "a network file, .csv", read));
   }
 
   /**
@@ -72,7 +101,48 @@ public final class Disk {
    * @throws WrongFileException if the file is not there, or something in it is refused
    */
   public static ReferenceSet referenceSet(Path path) throws WrongFileException {
-    return new InputFiles().referenceSet(path);
+    return measuredSet(path, new ArrayList<>()).set();
+  }
+
+  /**
+   * Reads a reference set with the readings of its pieces, and notes every file that is read for it.
+   *
+   * @param path the file
+   * @param read takes the files that were read; see {@link #requireOther}
+   * @return the set and the readings
+   * @throws WrongFileException if a file is not there, or something in it is refused
+   */
+  public static MeasuredSet measuredSet(Path path, Collection<Path> read) throws WrongFileException {
+    Objects.requireNonNull(read, "read");
+    return ReferenceSetFile.readMeasured(open(path, "a set file, .csv or .json", read));
+  }
+
+  /**
+   * Refuses a file to write that is one of those read, under whatever name: by another path, a link, or other capitals
+   * where the folder does not tell them apart.
+   *
+   * @param output the file that is to be written
+   * @param read the files that were read
+   * @throws WrongFileException if it is one of them
+   */
+  public static void requireOther(Path output, Collection<Path> read) throws WrongFileException {
+    Objects.requireNonNull(output, "output");
+    for (Path input : read) {
+      if (isSame(input, output)) {
+        throw new WrongFileException(
+            output.toString(),
+            "",
+            "is read for this, and is not written over; give another file to write");
+      }
+    }
+  }
+
+  private static boolean isSame(Path input, Path output) {
+    try {
+      return Files.isSameFile(input, output);
+    } catch (IOException e) { // the output is not there yet
+      return input.toAbsolutePath().normalize().equals(output.toAbsolutePath().normalize());
+    }
   }
 
   /**
@@ -86,7 +156,7 @@ public final class Disk {
     String file = String.valueOf(path.getFileName());
     Map<String, Object> object = ReferenceSetFile.toObject(set);
     String text = isTable(file) ? Csv.write(ReferenceSetFile.toRows(set)) : Json.write(object);
-    ReferenceSet again = ReferenceSetFile.read(document(path, text, seen -> {}));
+    ReferenceSet again = ReferenceSetFile.read(document(path, text, new ArrayList<>()));
     if (!ReferenceSetFile.toObject(again).equals(object)) {
       throw new WrongFileException(
           file, "", "would not read back as the same set; look for odd spaces in its names");
@@ -107,7 +177,7 @@ public final class Disk {
       Path place = Files.exists(path) ? path.toRealPath() : path.toAbsolutePath();
       if (Files.exists(place, LinkOption.NOFOLLOW_LINKS) && !Files.isRegularFile(place)) {
         throw new WrongFileException(
-            path.toString(), "", "is " + kindOf(place) + "; give a file to write");
+            path.toString(), "", "can't be written: it is " + kindOf(place) + "; give a file to write");
       }
       Path folder = place.getParent();
       if (folder == null) {
@@ -139,28 +209,23 @@ public final class Disk {
     }
   }
 
-  /** Tells which files are read, one after the other. */
-  interface Watcher {
-    void reads(Path path);
-  }
-
-  static Document open(Path path, String kind, Watcher watcher) throws WrongFileException {
-    return document(path, text(path, kind, watcher), watcher);
+  private static Document open(Path path, String kind, Collection<Path> read) throws WrongFileException {
+    return document(path, text(path, kind, read), read);
   }
 
   /** A table whatever the name ends in, which names no other file. */
-  static Document openTable(Path path, String kind, Watcher watcher) throws WrongFileException {
+  private static Document openTable(Path path, String kind, Collection<Path> read) throws WrongFileException {
     String file = String.valueOf(path.getFileName());
-    return Document.of(file, Csv.read(file, text(path, kind, watcher)));
+    return Document.of(file, Csv.read(file, text(path, kind, read)));
   }
 
-  private static Document document(Path path, String text, Watcher watcher)
+  private static Document document(Path path, String text, Collection<Path> read)
       throws WrongFileException {
     String file = String.valueOf(path.getFileName());
     return new Document(
         file,
         isTable(file) ? Csv.read(file, text) : Json.read(file, text),
-        name -> open(beside(path, name), "a file that is there", watcher));
+        name -> open(beside(path, name), "a file that is there", read));
   }
 
   private static Path beside(Path path, String name) throws WrongFileException {
@@ -178,11 +243,11 @@ public final class Disk {
     return file.toLowerCase(Locale.ROOT).endsWith(".csv");
   }
 
-  private static String text(Path path, String kind, Watcher watcher) throws WrongFileException {
+  private static String text(Path path, String kind, Collection<Path> read) throws WrongFileException {
     try {
       if (Files.exists(path) && !Files.isRegularFile(path)) {
         throw new WrongFileException(
-            path.toString(), "", "is " + kindOf(path) + "; give the path of " + kind);
+            path.toString(), "", "can't be read: it is " + kindOf(path) + "; give the path of " + kind);
       }
       byte[] bytes;
       try (InputStream in = Files.newInputStream(path)) {
@@ -192,7 +257,7 @@ public final class Disk {
         throw new WrongFileException(
             path.toString(), "", "is larger than 16 MB; give the path of " + kind);
       }
-      watcher.reads(path);
+      read.add(path);
       return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
     } catch (NoSuchFileException e) {
       throw new WrongFileException(

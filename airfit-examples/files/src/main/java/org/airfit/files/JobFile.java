@@ -86,7 +86,7 @@ public final class JobFile {
     requirement.outlet(root.field("outlet", Accepted.END).as(End::parse));
     requirement.reach(root.field("reach", "a length such as \"10 m\"").as(Length::parse));
     keep(root, catalogue, requirement);
-    conditions(root, catalogue, requirement);
+    conditions(root, requirement);
     Optional<Field> ranking = root.find("rankedBy");
     if (ranking.isPresent()) {
       requirement.objective(ranking
@@ -232,8 +232,7 @@ public final class JobFile {
     return kind.cast(part.get());
   }
 
-  private static void conditions(
-      Field root, ShopCatalogue catalogue, Requirement.Builder requirement)
+  private static void conditions(Field root, Requirement.Builder requirement)
       throws WrongFileException {
     Optional<Field> found = root.find("conditions");
     if (found.isEmpty()) {
@@ -260,11 +259,7 @@ public final class JobFile {
     }
     Optional<Field> profiles = field.find("profilesInUse");
     if (profiles.isPresent()) {
-      Set<String> ids = new LinkedHashSet<>(profiles.get().words());
-      for (String id : ids) {
-        CatalogueFile.requireProfile(profiles.get(), id, catalogue.profiles());
-      }
-      requirement.profilesInUse(ids);
+      requirement.profilesInUse(new LinkedHashSet<>(profiles.get().words()));
     }
     Optional<Field> coldest = field.find("coldest");
     if (coldest.isPresent()) {

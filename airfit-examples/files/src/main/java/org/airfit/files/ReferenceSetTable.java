@@ -53,6 +53,10 @@ final class ReferenceSetTable {
       "basis",
       "confirmed",
       "caliper");
+  /** Readings are written as count, mean and deviation, which no caliper belongs to. */
+  private static final List<String> WRITTEN =
+      COLUMNS.stream().filter(column -> !column.equals("caliper")).toList();
+
   private static final List<String> RECORDS = List.of("set", "profile", "socket");
 
   private final String file;
@@ -147,7 +151,7 @@ final class ReferenceSetTable {
 
   static List<List<String>> write(ReferenceSet set) {
     List<List<String>> out = new ArrayList<>();
-    out.add(COLUMNS);
+    out.add(WRITTEN);
     row(out, Map.of("record", "set", "name", set.name()));
     for (PlugProfile profile : set.profiles()) {
       Map<String, String> cells = new HashMap<>(ProfileFields.headOf(profile));
@@ -184,6 +188,6 @@ final class ReferenceSetTable {
   }
 
   private static void row(List<List<String>> out, Map<String, String> cells) {
-    out.add(COLUMNS.stream().map(column -> cells.getOrDefault(column, "")).toList());
+    out.add(WRITTEN.stream().map(column -> cells.getOrDefault(column, "")).toList());
   }
 }

@@ -2,8 +2,9 @@ package org.airfit.jobsheet;
 
 import java.io.PrintStream;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.airfit.files.Disk;
-import org.airfit.files.InputFiles;
 import org.airfit.files.Job;
 
 /** Reads a job file, prints the job sheet, and writes it as a page. */
@@ -20,9 +21,9 @@ final class JobProgram {
       Path job = CommandLine.path(args[0], USAGE);
       Path page =
           args.length == 2 ? CommandLine.path(args[1], USAGE) : CommandLine.pageOf(job, "\\.json");
-      InputFiles files = new InputFiles();
-      Job read = files.job(job);
-      files.requireOther(page);
+      List<Path> files = new ArrayList<>();
+      Job read = Disk.job(job, files);
+      Disk.requireOther(page, files);
       JobSheet sheet = JobSheet.of(read);
       String text = TextSheet.of(sheet);
       Disk.write(page, PageSheet.of(sheet));

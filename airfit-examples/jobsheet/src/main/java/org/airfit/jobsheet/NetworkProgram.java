@@ -2,8 +2,9 @@ package org.airfit.jobsheet;
 
 import java.io.PrintStream;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.airfit.files.Disk;
-import org.airfit.files.InputFiles;
 import org.airfit.files.NetworkJob;
 
 /** Reads a network file, prints what its drops have, and writes it as a page. */
@@ -20,9 +21,9 @@ final class NetworkProgram {
       Path page = args.length == 2
           ? CommandLine.path(args[1], USAGE)
           : CommandLine.pageOf(file, "(?i)\\.csv");
-      InputFiles files = new InputFiles();
-      NetworkJob read = files.network(file);
-      files.requireOther(page);
+      List<Path> files = new ArrayList<>();
+      NetworkJob read = Disk.network(file, files);
+      Disk.requireOther(page, files);
       NetworkSheet sheet = NetworkSheet.of(read);
       Disk.write(page, NetworkPage.of(sheet));
       out.print(NetworkText.of(sheet));

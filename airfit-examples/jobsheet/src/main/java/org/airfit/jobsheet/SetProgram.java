@@ -2,10 +2,11 @@ package org.airfit.jobsheet;
 
 import java.io.PrintStream;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import org.airfit.drawing.PlugSheet;
 import org.airfit.files.Disk;
-import org.airfit.files.InputFiles;
 import org.airfit.files.MeasuredSet;
 import org.airfit.files.Printable;
 import org.airfit.files.WrongFileException;
@@ -21,11 +22,11 @@ final class SetProgram {
 
   static int run(String[] args, PrintStream out, PrintStream err) {
     return CommandLine.run(args, USAGE, err, () -> {
-      InputFiles files = new InputFiles();
-      MeasuredSet read = files.measuredSet(CommandLine.path(args[0], USAGE));
+      List<Path> files = new ArrayList<>();
+      MeasuredSet read = Disk.measuredSet(CommandLine.path(args[0], USAGE), files);
       if (args.length == 2) {
         Path path = CommandLine.path(args[1], USAGE);
-        files.requireOther(path);
+        Disk.requireOther(path, files);
         write(path, read.set());
       }
       out.print(SetText.of(read));

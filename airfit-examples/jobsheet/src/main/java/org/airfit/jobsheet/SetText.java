@@ -150,9 +150,10 @@ public final class SetText {
       line("  Fewer than three pieces show none that stands out.");
       return;
     }
-    if (odd.isEmpty()) {
-      line("  No piece stands out.");
+    if (!odd.isEmpty()) {
+      return;
     }
+    line("  No piece stands out.");
     StringBuilder seen = new StringBuilder();
     for (Dimension dimension : record.dimensions()) {
       record.noticedFrom(dimension)
