@@ -16,6 +16,8 @@ import org.airfit.run.Sizing;
 import org.airfit.run.SupplyNeeded;
 import org.airfit.select.Proposal;
 import org.airfit.select.Selection;
+import org.airfit.thread.ForeignThread;
+import org.airfit.thread.SlipCandidate;
 import org.airfit.thread.ThreadCandidate;
 import org.airfit.thread.ThreadIdentification;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -42,6 +44,8 @@ class AnswersTest {
         Selection.Proposals.class,
         Sizing.Solutions.class,
         SupplyNeeded.class,
+        ForeignThread.class,
+        SlipCandidate.class,
         ThreadCandidate.class,
         ThreadIdentification.class
       })

@@ -30,11 +30,14 @@ import org.airfit.flow.Orifice;
 import org.airfit.flow.OrificeEdge;
 import org.airfit.flow.PartsInParallel;
 import org.airfit.flow.PartsInSeries;
+import org.airfit.joint.AdapterShape;
+import org.airfit.joint.Chain;
 import org.airfit.joint.End;
 import org.airfit.joint.Engagement;
 import org.airfit.joint.HoseBend;
 import org.airfit.joint.HoseRules;
 import org.airfit.joint.Mating;
+import org.airfit.joint.StandardAdapter;
 import org.airfit.joint.Tube;
 import org.airfit.line.BoreStep;
 import org.airfit.line.Conduit;
@@ -88,11 +91,19 @@ import org.airfit.run.Sensitivity;
 import org.airfit.run.Sizing;
 import org.airfit.run.SupplyNeeded;
 import org.airfit.run.ToolDemand;
+import org.airfit.safety.Caution;
+import org.airfit.safety.Judgement;
+import org.airfit.safety.Ruling;
+import org.airfit.safety.SafetyRule;
+import org.airfit.safety.SafetyRules;
+import org.airfit.safety.Situation;
 import org.airfit.source.Source;
 import org.airfit.thread.BsptThread;
 import org.airfit.thread.Limits;
 import org.airfit.thread.NptThread;
 import org.airfit.thread.ThreadForm;
+import org.airfit.thread.ThreadIdentification;
+import org.airfit.thread.ThreadReadings;
 import org.airfit.working.Formula;
 import org.airfit.working.Symbol;
 import org.airfit.working.UnitSystem;
@@ -180,11 +191,32 @@ class DocumentsTest {
     End sameNipple = End.parse("1/4 MNPT");
     End maleByItsLetter = End.parse("R 1/4");
     End barb = End.parse("3/8 in barb");
+    End pushIn = End.parse("8 mm push-in");
+    assertThat(pushIn).isEqualTo(new End.PushIn(Length.parse("8 mm")));
     Optional<String> remark = End.remarkOn("3-8 NPT male");
     assertThat(sameNipple).isEqualTo(nipple);
     assertThat(maleByItsLetter).hasToString("R 1/4 male");
     assertThat(barb).isInstanceOf(End.Barb.class);
     assertThat(remark).isPresent();
+  }
+
+  @Test
+  void the_threads_of_the_guide_are_judged() {
+    ThreadReadings diameters =
+        ThreadReadings.ofMale(Length.parse("13.25 mm")).withLastCrest(Length.parse("13.71 mm"));
+    ThreadIdentification guess = ThreadIdentification.of(diameters);
+    ThreadIdentification sure =
+        ThreadIdentification.of(diameters.withPitches(Length.parse("7.06 mm"), 5));
+    ThreadIdentification misread = ThreadIdentification.of(diameters.withThreadsPerInch(19));
+    ThreadIdentification metric = ThreadIdentification.of(
+        ThreadReadings.ofMale(Length.parse("13.9 mm"), Length.parse("7.5 mm"), 5)
+            .withLastCrest(Length.parse("13.9 mm")));
+    assertThat(guess.identified()).isEmpty();
+    assertThat(sure.identified().orElseThrow()).hasToString("1/4 NPT male");
+    assertThat(misread.explanations().get(0))
+        .hasToString("1/4 NPT male if the leaf of the pitch gauge was misread");
+    assertThat(metric.foreign().orElseThrow()).hasToString("M14x1.5 male");
+    assertThat(End.remarkOn("R 1/4 female")).isPresent();
   }
 
   @Test
@@ -319,7 +351,34 @@ class DocumentsTest {
     assertThat(slower).isGreaterThan(rubbed.densityRatio());
     assertThat(warm.resistanceLeft()).isCloseTo(rubbed.resistanceLeft(), within(1.0e-9));
     assertThat(sharp).isBetween(0.7, 0.84);
-    assertThat(fromColebrook).isEqualTo(0.0135);
+    assertThat(fromColebrook).isEqualTo(0.0143);
+  }
+
+  @Test
+  void the_rules_of_the_guide_forbid_thirty_psi() {
+    SafetyRules rules = SafetyRules.bundled().in("US-CA");
+    Situation gun =
+        Situation.describe().cleaning(GaugePressure.parse("30 psig")).build();
+    Ruling construction = Ruling.of(rules.rule("29 CFR 1926.302(b)(4)"), gun);
+    String notAllowed = construction.reason();
+    List<Caution> cautions = rules.cautions(gun);
+    assertThat(construction.judgement()).isEqualTo(Judgement.NOT_ALLOWED);
+    assertThat(notAllowed).isEqualTo("30 psig against less than 30 psig.");
+    assertThat(cautions)
+        .extracting(Caution::title)
+        .contains("Cleaning pressure (construction)", "Before anyone connects this");
+  }
+
+  /** The table of the rules file stands in the document, word for word. */
+  @Test
+  void the_example_of_the_rules_file_is_read() throws IOException {
+    String table = Pattern.compile("(?m)^ {4}")
+        .matcher(read("docs/rules-file.md").split("An example:\n\n", 2)[1])
+        .replaceAll("");
+    SafetyRule rule = SafetyRules.ofTable(table).rules().get(0);
+    assertThat(rule.title()).isEqualTo("rule 7");
+    assertThat(rule.limit()).contains("25 psig");
+    assertThat(rule.operator()).contains("<=");
   }
 
   @Test
@@ -396,6 +455,9 @@ class DocumentsTest {
         .withUnknownPrior(0.2)
         .withConfidence(0.99)
         .identify(List.of(tip, length));
+    Identifier trusting =
+        Identifier.of(birds).withoutNearCopies().withWearAllowance(Identifier.usualWear());
+    assertThat(trusting.identify(List.of(tip, length)).nearCopyProbability()).isZero();
     Identification usual = Identifier.of(birds).identify(List.of(tip, length));
     assertThat(doubtful.unknownProbability()).isGreaterThan(usual.unknownProbability());
 
@@ -426,6 +488,16 @@ class DocumentsTest {
     Mating mating = Mating.of(End.parse("1/2 NPT male"), End.parse("G 1/2 female"));
     assertThat(mating.verdict().isSound()).isFalse();
     assertThat(mating.inWords()).contains("1/2 NPT male", "G 1/2 female");
+  }
+
+  @Test
+  void what_goes_between_two_sizes_is_the_reducer_of_the_guide() {
+    Mating sizes = Mating.of(End.parse("1/2 NPT male"), End.parse("1/4 NPT female"));
+    List<StandardAdapter> between = sizes.between();
+    Chain<StandardAdapter> standard = Chain.between(sizes.one(), sizes.other());
+    assertThat(between).extracting(StandardAdapter::shape).containsExactly(AdapterShape.REDUCER);
+    assertThat(standard.adapters()).isEqualTo(between);
+    assertThat(standard.matings()).hasSize(2);
   }
 
   @Test

@@ -2,16 +2,10 @@ package org.airfit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.tngtech.archunit.core.domain.JavaClass;
-import com.tngtech.archunit.core.domain.JavaModifier;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
 import java.lang.reflect.Executable;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Modifier;
 import java.lang.reflect.Parameter;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -40,30 +34,13 @@ class NullsTest {
       "quantity.FrictionFactor.parse",
       "quantity.ValveCoefficient.parse",
       "run.RankedChange.rank",
+      "safety.SafetyRules.ofTable",
       "select.Selection.of",
       "working.Formula.of",
       "working.Formula.solvedFor");
 
-  private static List<Class<?>> publicTypes() {
-    List<Class<?>> types = new ArrayList<>();
-    for (JavaClass type : new ClassFileImporter()
-        .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
-        .importPackages("org.airfit")) {
-      boolean exported = !type.getPackageName().equals("org.airfit.internal");
-      if (exported && isPublic(type)) {
-        types.add(type.reflect());
-      }
-    }
-    return types;
-  }
-
-  private static boolean isPublic(JavaClass type) {
-    return type.getModifiers().contains(JavaModifier.PUBLIC)
-        && type.getEnclosingClass().map(NullsTest::isPublic).orElse(true);
-  }
-
   private static Stream<Executable> doors() {
-    return publicTypes().stream()
+    return PublicTypes.all().stream()
         .flatMap(type -> Stream.concat(
             Stream.<Executable>of(type.getConstructors()),
             Stream.<Executable>of(type.getMethods())

@@ -37,6 +37,8 @@ import org.airfit.quantity.FrictionFactor;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Temperature;
+import org.airfit.safety.SafetyRule;
+import org.airfit.safety.SafetyRules;
 import org.airfit.safety.Situation;
 import org.jspecify.annotations.Nullable;
 
@@ -118,6 +120,11 @@ final class Samples {
     return door instanceof Constructor<?> constructor
         ? constructor.newInstance(arguments)
         : ((Method) door).invoke(null, arguments);
+  }
+
+  /** {@return values of the type; none where none could be made} */
+  static List<Object> of(Class<?> type) {
+    return choices(type);
   }
 
   private static List<Object> choices(Type type) {
@@ -263,6 +270,9 @@ final class Samples {
     }
     if (type == Situation.class) {
       return List.of(Situation.describe().build());
+    }
+    if (type == SafetyRule.class) {
+      return List.copyOf(SafetyRules.usFederal().rules());
     }
     if (type == FrictionFactor.class) {
       return List.of(FrictionFactor.ofDarcy(0.02));

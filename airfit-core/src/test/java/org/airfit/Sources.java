@@ -9,12 +9,12 @@ import java.util.regex.Pattern;
 /**
  * The sources of the numbers we compare with, each once, with its key: {@code sources.csv}.
  *
- * <p>Keys: S for threads, pipe and hose, P for plugs, H for all else. A row of a table names its source by a key, or by
+ * <p>Keys: S for threads, pipe and hose, E for other ends, P for plugs, H for all else. A row of a table names its source by a key, or by
  * the words that a key stands for.
  */
 final class Sources {
 
-  private static final Pattern KEY = Pattern.compile("\\b[SP][0-9]{2}[a-z]?\\b");
+  private static final Pattern KEY = Pattern.compile("\\b[SPE][0-9]{2}[a-z]?\\b");
   private static final Map<String, Rows.Row> BY_KEY = new LinkedHashMap<>();
 
   static {

@@ -1,5 +1,7 @@
 package org.airfit.air;
 
+import java.util.List;
+import java.util.Optional;
 import org.airfit.internal.Digits;
 import org.airfit.internal.Saturation;
 import org.airfit.quantity.AbsolutePressure;
@@ -8,6 +10,7 @@ import org.airfit.quantity.DynamicViscosity;
 import org.airfit.quantity.Temperature;
 import org.airfit.quantity.TemperatureUnit;
 import org.airfit.quantity.Velocity;
+import org.airfit.safety.Caution;
 import org.airfit.source.Source;
 import org.airfit.working.Formula;
 import org.airfit.working.Symbol;
@@ -64,6 +67,23 @@ public final class AirState implements Worked {
   private static final double SUTHERLAND_BETA = 1.458e-6;
   private static final double SUTHERLAND_KELVINS = 110.4;
 
+  /** Where the arithmetic ends; what the gas does ends long before, see {@link #warnings}. */
+  private static final double LEAST_PASCALS = 1.0e-30;
+
+  private static final double MOST_PASCALS = 1.0e30;
+  /** 100 bar(g) at the standard atmosphere. */
+  private static final double HIGHEST_HELD_PASCALS = 1.0e7 + 101_325.0;
+
+  private static final double REAL_AIR_PASCALS = 1.0e7;
+  private static final double THINNEST_PASCALS = 100.0;
+  private static final double SHARE_HELD = 0.01;
+
+  private static final Source RANGE = Source.derived(
+      "ideal gas held against the equation of state of Lemmon and others (2000); the share of 1 % is our choice");
+
+  private static final double LEAST_VISCOSITY = 1.0e-12;
+  private static final double MOST_VISCOSITY = 1.0;
+
   private final AbsolutePressure pressure;
   private final Temperature temperature;
   private final DynamicViscosity viscosity;
@@ -73,6 +93,10 @@ public final class AirState implements Worked {
       throw new IllegalArgumentException("pressure of air must be above 0 Pa(a), was "
           + Digits.plain(pressure.pascals()) + " Pa(a)");
     }
+    if (!(pressure.pascals() >= LEAST_PASCALS && pressure.pascals() <= MOST_PASCALS)) {
+      throw new IllegalArgumentException("pressure of air must be in [1e-30, 1e30] Pa(a), was "
+          + pressure.pascals() + " Pa(a); there is no such air");
+    }
     if (!(temperature.celsius() >= -100.0 && temperature.celsius() <= 300.0)) {
       throw new IllegalArgumentException("temperature of air must be in [-100, 300] °C, was "
           + Digits.significant(temperature.celsius(), 6) + " °C");
@@ -80,6 +104,11 @@ public final class AirState implements Worked {
     if (!(viscosity.pascalSeconds() > 0.0)) {
       throw new IllegalArgumentException(
           "viscosity of air must be above 0 Pa·s, was " + viscosity.pascalSeconds() + " Pa·s");
+    }
+    if (!(viscosity.pascalSeconds() >= LEAST_VISCOSITY
+        && viscosity.pascalSeconds() <= MOST_VISCOSITY)) {
+      throw new IllegalArgumentException("viscosity of air must be in [1e-12, 1] Pa·s, was "
+          + viscosity.pascalSeconds() + " Pa·s; there is no such air");
     }
     this.pressure = pressure;
     this.temperature = temperature;
@@ -89,7 +118,7 @@ public final class AirState implements Worked {
   /**
    * Obtains dry air at a state.
    *
-   * @param pressure the absolute pressure, above a vacuum
+   * @param pressure the absolute pressure, above a vacuum, in [10⁻³⁰, 10³⁰] Pa
    * @param temperature the temperature, in [-100, 300] °C
    * @return the air
    * @throws IllegalArgumentException if an argument is out of range
@@ -106,9 +135,9 @@ public final class AirState implements Worked {
   /**
    * Obtains this air with a viscosity from elsewhere, such as a handbook's.
    *
-   * @param known the viscosity to use, above 0
+   * @param known the viscosity to use, in [10⁻¹², 1] Pa·s
    * @return this with {@code known}
-   * @throws IllegalArgumentException if {@code known} is 0
+   * @throws IllegalArgumentException if {@code known} is out of range
    */
   public AirState withViscosity(DynamicViscosity known) {
     return new AirState(pressure, temperature, known);
@@ -117,9 +146,9 @@ public final class AirState implements Worked {
   /**
    * Obtains this air at another pressure, at the same temperature and viscosity.
    *
-   * @param other the absolute pressure, above a vacuum
+   * @param other the absolute pressure, above a vacuum, in [10⁻³⁰, 10³⁰] Pa
    * @return this at {@code other}
-   * @throws IllegalArgumentException if {@code other} is 0
+   * @throws IllegalArgumentException if {@code other} is out of range
    */
   public AirState at(AbsolutePressure other) {
     return new AirState(other, temperature, viscosity);
@@ -192,6 +221,49 @@ public final class AirState implements Worked {
    */
   public RealAir real() {
     return RealAir.of(pressure, temperature);
+  }
+
+  /**
+   * Tells where this air lies outside what its model was held against.
+   *
+   * <p>The flow formulas take air as an ideal gas. They are said to hold where its density is within 1 % of that of
+   * {@link RealAir}, which reaches to 100 bar; that share is our choice. Below 1 mbar the air is too thin to be a
+   * stream in small bores (from memory; the bound is our choice).
+   *
+   * @return one sentence for each, empty where the model holds
+   */
+  public List<String> warnings() {
+    double p = pressure.pascals();
+    if (p > HIGHEST_HELD_PASCALS) {
+      return List.of("Above 100 bar(g), at " + in(UnitSystem.SI)
+          + ", nothing was held against the ideal gas that the formulas take: real air there is another gas, and"
+          + " the answer may be far off.");
+    }
+    if (p < THINNEST_PASCALS) {
+      return List.of("Below 1 mbar(a), at " + Digits.significant(p, 3)
+          + " Pa(a), air is too thin for the formulas of a stream: the answer is of no use in small bores.");
+    }
+    double z = RealAir.of(AbsolutePressure.ofPascals(Math.min(p, REAL_AIR_PASCALS)), temperature)
+        .compressibilityFactor();
+    double off = Math.abs(1.0 / z - 1.0);
+    return off > SHARE_HELD
+        ? List.of("At " + in(UnitSystem.SI) + " the density of real air is " + Digits.significant(100.0 * off, 2)
+            + " % " + (z < 1.0 ? "above" : "below")
+            + " that of the ideal gas that the formulas take: outside the range of the air model, which holds to "
+            + "1 %.")
+        : List.of();
+  }
+
+  /** {@return the same as a caution that goes with an answer; empty where the model holds} */
+  public Optional<Caution> caution() {
+    List<String> warnings = warnings();
+    return warnings.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Caution(
+            "Outside the range of the air model",
+            String.join(" ", warnings)
+                + " Ask the maker of the plant, and take this answer for no more than a first guess.",
+            RANGE));
   }
 
   /** {@return the speed of sound, √(γ R T)} */

@@ -103,7 +103,7 @@ public record BleedDown(
 
   @Override
   public Working working(UnitSystem units) {
-    return Working.titled("Leak from a fall of pressure", units)
+    return Working.titled("Leak of air from a fall of pressure", units)
         .given(VOLUME, volume.cubicMetres(), 7)
         .given(START, start.pascals(), 7)
         .given(END, end.pascals(), 7)

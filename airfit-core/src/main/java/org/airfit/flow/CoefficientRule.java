@@ -113,7 +113,7 @@ public enum CoefficientRule {
     double p1 = inlet.pressure().pascals();
     double p2 = Math.max(outlet.pascals(), CHOKED * p1);
     Working.Builder working =
-        Working.titled("Flow by a Cv without its pressure ratio factor", units);
+        Working.titled("Flow of air by a Cv without its pressure ratio factor", units);
     if (outlet.pascals() < p2) {
       working.note(
           "Less than 0.53 of the pressure in front stands behind: it chokes, and p2 is 0.53 p1.");

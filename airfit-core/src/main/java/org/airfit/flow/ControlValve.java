@@ -42,6 +42,9 @@ import org.airfit.working.Working;
  */
 public record ControlValve(ValveCoefficient coefficient, double pressureRatioFactor) {
 
+  /** A smaller flow is not told in a working: its numbers leave the range of a double [kg/s]. */
+  private static final double LEAST_TOLD = 1.0e-100;
+
   private static final Source SOURCE = Source.standard("IEC 60534-2-1");
 
   private static final Symbol INLET = Symbol.of("p1", ValueKind.PRESSURE);
@@ -151,11 +154,15 @@ public record ControlValve(ValveCoefficient coefficient, double pressureRatioFac
    */
   public Working working(AirState inlet, AbsolutePressure outlet, UnitSystem units) {
     double x = Math.min(x(inlet, outlet), pressureRatioFactor);
-    Working.Builder working = Working.titled(
-            "Flow through a valve of "
-                + units.either(
-                    coefficient.kv() + " Kv", Digits.significant(coefficient.cv(), 6) + " Cv"),
-            units)
+    String title = "Flow of air through a valve of "
+        + units.either(
+            coefficient.kv() + " Kv", Digits.significant(coefficient.cv(), 6) + " Cv");
+    if (flow(inlet, outlet).kilogramsPerSecond() < LEAST_TOLD) {
+      return Working.titled(title, units)
+          .answer("Nothing flows, or less than 1e-100 kg/s.")
+          .build();
+    }
+    Working.Builder working = Working.titled(title, units)
         .given(XT, pressureRatioFactor, 6)
         .given(INLET, inlet.pressure().pascals(), 9);
     if (isChoked(inlet, outlet)) {

@@ -142,7 +142,7 @@ public final class FannoFlow implements Worked {
 
   @Override
   public Working working(UnitSystem units) {
-    return Working.titled("Adiabatic flow with friction at Mach " + mach, units)
+    return Working.titled("Adiabatic flow of air with friction at Mach " + mach, units)
         .given(GAMMA, GasKernels.G, 3)
         .given(MACH, mach, 8)
         .step(FRICTION_LEFT, resistanceLeft(), 5)

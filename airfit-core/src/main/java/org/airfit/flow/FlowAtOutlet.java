@@ -1,5 +1,6 @@
 package org.airfit.flow;
 
+import java.util.List;
 import java.util.Objects;
 import org.airfit.air.AirState;
 import org.airfit.quantity.AbsolutePressure;
@@ -59,6 +60,11 @@ public final class FlowAtOutlet implements Worked {
   /** {@return how much passes} */
   public MassFlow massFlow() {
     return massFlow;
+  }
+
+  /** {@return where the air in front lies outside what its model holds for; empty where it holds} */
+  public List<String> warnings() {
+    return inlet.warnings();
   }
 
   /** {@return the flow as free air at ISO 8778 reference} */

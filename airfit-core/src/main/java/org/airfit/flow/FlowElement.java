@@ -31,7 +31,7 @@ public interface FlowElement {
    * @param pascals the pressure in front [Pa]
    * @param kelvins the temperature in front [K]
    * @param viscosity the viscosity in front [Pa·s]
-   * @return the temperature behind [K]
+   * @return the temperature behind [K]; without meaning, and possibly NaN, where the flow does not pass
    */
   default double outletKelvins(double flow, double pascals, double kelvins, double viscosity) {
     return kelvins;

@@ -66,7 +66,17 @@ final class FlowKernels {
     if (share > 1.0 || crackingRatio >= 1.0) {
       return -1.0;
     }
-    // a part that opens only beyond its critical ratio is choked as soon as it is open
-    return crackingRatio >= 1.0 - b ? cracking : p1 * dropRatio(b, m, crackingRatio, share);
+    return chokesAsItOpens(b, crackingRatio) ? cracking : p1 * dropRatio(b, m, crackingRatio, share);
+  }
+
+  /**
+   * Whether a part opens only beyond its critical ratio, and so is choked as soon as it is open.
+   *
+   * @param b critical pressure ratio [-]
+   * @param crackingRatio Δpc/p1 [-]
+   * @return whether it is
+   */
+  static boolean chokesAsItOpens(double b, double crackingRatio) {
+    return crackingRatio >= 1.0 - b;
   }
 }

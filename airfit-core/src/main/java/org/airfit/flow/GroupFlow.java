@@ -34,6 +34,7 @@ public final class GroupFlow implements Worked {
   private final AbsolutePressure outlet;
   private final FlowRegime regime;
   private final MassFlow massFlow;
+  private final List<AbsolutePressure> between;
   private final List<OutletAtFlow> inSeries;
   private final List<FlowAtOutlet> sideBySide;
 
@@ -42,12 +43,14 @@ public final class GroupFlow implements Worked {
       AbsolutePressure outlet,
       FlowRegime regime,
       MassFlow massFlow,
+      List<AbsolutePressure> between,
       List<OutletAtFlow> inSeries,
       List<FlowAtOutlet> sideBySide) {
     this.inlet = inlet;
     this.outlet = outlet;
     this.regime = regime;
     this.massFlow = massFlow;
+    this.between = List.copyOf(between);
     this.inSeries = List.copyOf(inSeries);
     this.sideBySide = List.copyOf(sideBySide);
   }
@@ -57,8 +60,9 @@ public final class GroupFlow implements Worked {
       AbsolutePressure outlet,
       FlowRegime regime,
       MassFlow massFlow,
+      List<AbsolutePressure> between,
       List<OutletAtFlow> parts) {
-    return new GroupFlow(inlet, outlet, regime, massFlow, parts, List.of());
+    return new GroupFlow(inlet, outlet, regime, massFlow, between, parts, List.of());
   }
 
   static GroupFlow sideBySide(
@@ -67,7 +71,7 @@ public final class GroupFlow implements Worked {
       FlowRegime regime,
       MassFlow massFlow,
       List<FlowAtOutlet> parts) {
-    return new GroupFlow(inlet, outlet, regime, massFlow, List.of(), parts);
+    return new GroupFlow(inlet, outlet, regime, massFlow, List.of(), List.of(), parts);
   }
 
   /** {@return the air in front of them} */
@@ -90,6 +94,11 @@ public final class GroupFlow implements Worked {
     return massFlow;
   }
 
+  /** {@return where the air in front lies outside what its model holds for; empty where it holds} */
+  public List<String> warnings() {
+    return inlet.warnings();
+  }
+
   /** {@return the flow as free air at ISO 8778 reference} */
   public FreeAirFlow freeAir() {
     return FreeAirFlow.from(massFlow, ReferenceState.ANR);
@@ -97,10 +106,10 @@ public final class GroupFlow implements Worked {
 
   /** {@return the pressures between parts in series, in order; empty for parts side by side} */
   public List<AbsolutePressure> between() {
-    return inSeries.stream().skip(1).map(part -> part.inlet().pressure()).toList();
+    return between;
   }
 
-  /** {@return what becomes of the air at each part, in order} */
+  /** {@return what becomes of the air at each part, in order; behind a part that shuts against a vacuum there is none} */
   public List<Worked> parts() {
     return inSeries.isEmpty() ? List.copyOf(sideBySide) : List.copyOf(inSeries);
   }
@@ -190,13 +199,14 @@ public final class GroupFlow implements Worked {
         && outlet.equals(that.outlet)
         && regime == that.regime
         && massFlow.equals(that.massFlow)
+        && between.equals(that.between)
         && inSeries.equals(that.inSeries)
         && sideBySide.equals(that.sideBySide);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(inlet, outlet, regime, massFlow, inSeries, sideBySide);
+    return Objects.hash(inlet, outlet, regime, massFlow, between, inSeries, sideBySide);
   }
 
   /** {@return the flow and the parts} */

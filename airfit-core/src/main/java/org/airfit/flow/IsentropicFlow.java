@@ -162,18 +162,22 @@ public final class IsentropicFlow implements Worked {
    * Obtains the section over that of the throat.
    *
    * @return A/A* [-]
-   * @throws IllegalStateException if nothing moves: the ratio has no bound there
+   * @throws IllegalStateException if nothing moves, or so slowly that the ratio leaves the range of a double
    */
   public double areaRatio() {
     if (mach == 0.0) {
       throw new IllegalStateException("A/A* has no value at Mach 0");
     }
-    return GasKernels.CHOKED / massFlowFunction();
+    double ratio = GasKernels.CHOKED / massFlowFunction();
+    if (ratio == Double.POSITIVE_INFINITY) {
+      throw new IllegalStateException("A/A* has no value at Mach " + mach);
+    }
+    return ratio;
   }
 
   @Override
   public Working working(UnitSystem units) {
-    return Working.titled("Isentropic flow at Mach " + mach, units)
+    return Working.titled("Isentropic flow of air at Mach " + mach, units)
         .given(GAMMA, GasKernels.G, 3)
         .given(MACH, mach, 8)
         .step(TEMPERATURE, temperatureRatio(), 6)

@@ -103,7 +103,7 @@ public final class IsothermalFlow implements Worked {
 
   @Override
   public Working working(UnitSystem units) {
-    return Working.titled("Isothermal flow with friction at Mach " + mach, units)
+    return Working.titled("Isothermal flow of air with friction at Mach " + mach, units)
         .given(GAMMA, GasKernels.G, 3)
         .given(MACH, mach, 8)
         .step(FRICTION_LEFT, resistanceLeft(), 5)

@@ -82,7 +82,7 @@ public record LoadTiming(Duration loaded, Duration unloaded, FreeAirFlow deliver
 
   @Override
   public Working working(UnitSystem units) {
-    return Working.titled("Leak from load timing", units)
+    return Working.titled("Leak of air from load timing", units)
         .given(LOADED, seconds(loaded), 8)
         .given(UNLOADED, seconds(unloaded), 8)
         .step(PART, share(), 4)

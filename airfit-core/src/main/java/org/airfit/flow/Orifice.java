@@ -141,6 +141,7 @@ public final class Orifice {
    * <p>In between the nozzle passes up to 0.31 % more than this capacity.
    *
    * @return the capacity, with b = 0.528
+   * @throws IllegalArgumentException if the hole is so small that its conductance is 0 to a double
    */
   public FlowCapacity capacity() {
     return FlowCapacity.ofEffectiveArea(effectiveArea(), OrificeFlow.CRITICAL_PRESSURE_RATIO);

@@ -135,8 +135,8 @@ public final class OrificeFlow implements Worked {
 
   @Override
   public Working working(UnitSystem units) {
-    Working.Builder working =
-        Working.titled("Flow through an " + hole(diameter, dischargeCoefficient, units), units);
+    Working.Builder working = Working.titled(
+        "Flow of air through an " + hole(diameter, dischargeCoefficient, units), units);
     if (regime == FlowRegime.CLOSED) {
       return working.answer("There is no drop: nothing flows.").build();
     }

@@ -1,5 +1,6 @@
 package org.airfit.flow;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
 import org.airfit.air.AirState;
@@ -24,6 +25,11 @@ public sealed interface OutletAtFlow extends Worked {
 
   /** {@return the flow asked for} */
   MassFlow massFlow();
+
+  /** {@return where the air in front lies outside what its model holds for; empty where it holds} */
+  default List<String> warnings() {
+    return inlet().warnings();
+  }
 
   /**
    * Handles both cases.

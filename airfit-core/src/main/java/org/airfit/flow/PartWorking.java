@@ -66,6 +66,13 @@ final class PartWorking {
       CHOKED_FLOW,
       M);
 
+  private static final Formula AS_IT_OPENS = Formula.of(
+      "Drop at which it opens",
+      "⟨Δp⟩ = ⟨Δpc⟩",
+      SOURCE,
+      DROP,
+      CRACKING.as(ValueKind.SAID_PRESSURE));
+
   private static final Formula ACROSS = Formula.of(
       "Drop across the part",
       "⟨Δp⟩ = ⟨p1⟩ − ⟨p2⟩",
@@ -77,7 +84,9 @@ final class PartWorking {
   private PartWorking() {}
 
   private static Working choked(FlowCoefficients part, AirState inlet, UnitSystem units) {
-    return Working.titled("Largest flow it lets through", units)
+    Working.Builder working = Working.titled("Largest flow of air it lets through", units);
+    inlet.warnings().forEach(working::note);
+    return working
         .given(CONDUCTANCE, part.conductance().cubicMetresPerSecondPascal(), 7)
         .given(REFERENCE_DENSITY, ReferenceState.ANR.density().kilogramsPerCubicMetre(), 4)
         .given(INLET, inlet.pressure().pascals(), 7)
@@ -108,7 +117,7 @@ final class PartWorking {
       FlowRegime regime,
       MassFlow flow,
       UnitSystem units) {
-    String title = "Flow through a part of " + part;
+    String title = "Flow of air through a part of " + part;
     return switch (regime) {
       case CHOKED ->
         titled(title, part, inlet, units)
@@ -139,7 +148,17 @@ final class PartWorking {
   /** The drop of a flow that passes. */
   static Working passes(
       FlowCoefficients part, AirState inlet, MassFlow flow, PressureDrop drop, UnitSystem units) {
-    return titled("Pressure behind a part of " + part, part, inlet, units)
+    if (FlowKernels.chokesAsItOpens(
+        part.criticalPressureRatio(),
+        part.crackingPressure().pascals() / inlet.pressure().pascals())) {
+      return Working.titled("Pressure of the air behind a part of " + part, units)
+          .note("It opens only where p2/p1 is at most b, and chokes as soon as it is open.")
+          .given(CRACKING, part.crackingPressure().pascals(), 6)
+          .step(AS_IT_OPENS, drop.pascals(), 4)
+          .answer(DROP)
+          .build();
+    }
+    return titled("Pressure of the air behind a part of " + part, part, inlet, units)
         .given(INLET, inlet.pressure().pascals(), 7)
         .given(CRACKING, part.crackingPressure().pascals(), 6)
         .given(B, part.criticalPressureRatio(), 6)
@@ -152,7 +171,7 @@ final class PartWorking {
 
   /** A flow that does not pass. */
   static Working chokes(FlowCoefficients part, AirState inlet, MassFlow flow, UnitSystem units) {
-    return titled("A part of " + part + " chokes", part, inlet, units)
+    return titled("The air in a part of " + part + " chokes", part, inlet, units)
         .note("The flow asked for, "
             + ValueKind.MASS_FLOW.format(flow.kilogramsPerSecond(), 6, units)
             + ", is more than that.")

@@ -28,6 +28,9 @@ public final class PartsInSeries {
    */
   private static final double CHOKED_ABOVE = 1.0e-6;
 
+  /** Less than this is a vacuum, with no air in it to compute with [Pa]. */
+  private static final double NOTHING_LEFT = 1.0e-30;
+
   private final List<FlowCapacity> parts;
 
   private PartsInSeries(List<FlowCapacity> parts) {
@@ -55,6 +58,9 @@ public final class PartsInSeries {
 
   /**
    * Finds the flow between two pressures, exactly: the same flow at the same stagnation temperature through each part.
+   *
+   * <p>Where a part does not open, nothing flows, and behind it the pressure is that of the outlet. Into a vacuum the
+   * answer tells nothing of the parts behind it: there is no air at them.
    *
    * @param inlet the air in front of the first part
    * @param outlet the pressure behind the last part, at most that in front
@@ -93,15 +99,21 @@ public final class PartsInSeries {
       AirState inlet, AbsolutePressure outlet, FlowRegime regime, double flow) {
     MassFlow massFlow = MassFlow.ofKilogramsPerSecond(flow);
     List<OutletAtFlow> each = new ArrayList<>();
-    AirState air = inlet;
-    for (FlowCapacity part : parts) {
-      OutletAtFlow passage = part.passage(massFlow, air);
-      each.add(passage);
-      // a flow that was found passes every part; behind one that does not even open the pressure is
-      // that of the outlet
-      air = air.at(passage.fold(OutletAtFlow.Passes::outlet, chokes -> outlet));
+    List<AbsolutePressure> between = new ArrayList<>();
+    AbsolutePressure pressure = inlet.pressure();
+    for (int i = 0; i < parts.size(); i++) {
+      if (i > 0) {
+        between.add(pressure);
+      }
+      if (pressure.pascals() >= NOTHING_LEFT) {
+        OutletAtFlow passage = parts.get(i).passage(massFlow, inlet.at(pressure));
+        each.add(passage);
+        // a flow that was found passes every part; behind one that does not even open the pressure
+        // is that of the outlet
+        pressure = passage.fold(OutletAtFlow.Passes::outlet, chokes -> outlet);
+      }
     }
-    return GroupFlow.inSeries(inlet, outlet, regime, massFlow, each);
+    return GroupFlow.inSeries(inlet, outlet, regime, massFlow, between, each);
   }
 
   /**

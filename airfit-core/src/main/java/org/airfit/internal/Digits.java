@@ -100,12 +100,12 @@ public final class Digits {
    * Prints a probability, never as 0 % or 100 %: nothing that was measured is certain.
    *
    * @param probability the probability, from 0 to 1
-   * @return it in percent, such as "93.4 %", "less than 0.1 %" or "more than 99.9 %"
+   * @return it in percent, such as "93.4 %", "< 0.1 %" or "> 99.9 %"
    */
   public static String percent(double probability) {
     if (probability < 0.0005) {
-      return "less than 0.1 %";
+      return "< 0.1 %";
     }
-    return probability > 0.9995 ? "more than 99.9 %" : fixed(100.0 * probability, 1) + " %";
+    return probability >= 0.9995 ? "> 99.9 %" : fixed(100.0 * probability, 1) + " %";
   }
 }

@@ -83,6 +83,23 @@ public abstract class ReadingDensity {
         mean, sigma, degreesOfFreedom * ratio * ratio * ratio * ratio, wear, sign);
   }
 
+  /**
+   * A part that is a copy of another in most sizes: this size is that of the other, or it was changed, by an amount
+   * whose density falls off as an exponential on both sides.
+   *
+   * <pre>
+   *   h(y) = (1 − q) f(y) + q g(y),   g(y) = exp(−d/a) / (2a + high − low),   d the distance of y from [low, high]
+   * </pre>
+   *
+   * @param same what a reading of the other should be
+   * @param chance q, how often the size was changed
+   * @param scale a, by how much on average
+   * @return the density of a reading of the copy
+   */
+  public static ReadingDensity changed(ReadingDensity same, double chance, double scale) {
+    return new Changed(same, chance, scale);
+  }
+
   /** {@return the smallest size that is no misfit, wear included} */
   public final double low() {
     return low;
@@ -115,6 +132,22 @@ public abstract class ReadingDensity {
     }
     double from = sign < 0 ? y : y - wear;
     return logChance(from, from + wear) - Math.log(wear);
+  }
+
+  /**
+   * Density of a reading of a size that was changed by an amount that falls off as an exponential on both sides.
+   *
+   * <pre>
+   *   g(y) = exp(−d/a) / (2a + high − low)
+   * </pre>
+   *
+   * @param y the reading
+   * @param scale a, by how much on average
+   * @return the density
+   */
+  public final double densityIfChanged(double y, double scale) {
+    double beyond = Math.max(0.0, Math.max(low - y, y - high));
+    return Math.exp(-beyond / scale) / (2.0 * scale + high - low);
   }
 
   /** The same for a new part. */
@@ -267,6 +300,39 @@ public abstract class ReadingDensity {
       return Math.log(sigma / (b - a))
           + Statistics.logSecondDifference(
               (from - b) / sigma, (from - a) / sigma, (to - from) / sigma);
+    }
+  }
+
+  /** As another, or changed. */
+  private static final class Changed extends ReadingDensity {
+
+    private final ReadingDensity same;
+    private final double chance;
+    private final double scale;
+
+    Changed(ReadingDensity same, double chance, double scale) {
+      super(same.low, same.high, same.sigma, 0.0, 0);
+      this.same = same;
+      this.chance = chance;
+      this.scale = scale;
+    }
+
+    @Override
+    double logDensityNew(double y) {
+      return Math.log(
+          (1.0 - chance) * Math.exp(same.logDensity(y)) + chance * same.densityIfChanged(y, scale));
+    }
+
+    /** Asked for by wear only, which the other has in it. */
+    @Override
+    double logChance(double from, double to) {
+      throw new UnsupportedOperationException("the wear of a copy is in what it is a copy of");
+    }
+
+    /** Where an exponential has lost all but one part in a hundred and fifty. */
+    @Override
+    public double reach() {
+      return same.reach() + 5.0 * scale;
     }
   }
 }

@@ -36,7 +36,7 @@ public record Chain<A extends TwoEnded>(End from, End to, List<A> adapters, List
     implements Worked {
 
   /** More than three pieces on one another is a lever, not a joint. A choice of this project. */
-  public static final int MOST_ADAPTERS = 3;
+  public static final int MOST_ADAPTERS = AdapterSearch.MOST_ADAPTERS;
 
   private static final Caution STACKED = new Caution(
       "Stacked adapters",
@@ -54,7 +54,7 @@ public record Chain<A extends TwoEnded>(End from, End to, List<A> adapters, List
           far,
           longer(adapters, adapter),
           longer(matings, mating),
-          Math.min(boreMetres, adapter.smallestBore().metres()));
+          Math.min(boreMetres, adapter.smallestBore().map(Length::metres).orElse(0.0)));
     }
   }
 
@@ -109,6 +109,49 @@ public record Chain<A extends TwoEnded>(End from, End to, List<A> adapters, List
     }
     throw new IllegalArgumentException("mating before " + adapter.name() + " must be of "
         + adapter.one() + " or " + adapter.other() + ", was of " + near);
+  }
+
+  /**
+   * Looks for the shortest chain of standard adapters, whatever is in stock: what to ask for. The bores of its pieces
+   * are not told by their shapes.
+   *
+   * @param from one end
+   * @param to the other end
+   * @return the chain, with the adapters of {@link Mating#between()}; or that no {@value #MOST_ADAPTERS} standard
+   *     adapters join the ends
+   */
+  public static Chain<StandardAdapter> between(End from, End to) {
+    Objects.requireNonNull(from, "from");
+    Objects.requireNonNull(to, "to");
+    Mating direct = Mating.of(from, to);
+    List<StandardAdapter> adapters = direct.between();
+    if (adapters.isEmpty()) {
+      return new Chain<>(from, to, List.of(), List.of(direct));
+    }
+    List<Mating> matings = new ArrayList<>();
+    return inRow(from, to, adapters, 0, matings)
+        ? new Chain<>(from, to, adapters, matings)
+        : new Chain<>(from, to, List.of(), List.of(direct));
+  }
+
+  /** Finds which way round each adapter stands; both may do, and then the first is taken. */
+  private static boolean inRow(
+      End open, End to, List<StandardAdapter> adapters, int next, List<Mating> matings) {
+    if (next == adapters.size()) {
+      matings.add(Mating.of(open, to));
+      return Mating.isSound(open, to);
+    }
+    StandardAdapter adapter = adapters.get(next);
+    for (End near : List.of(adapter.one(), adapter.other())) {
+      int before = matings.size();
+      matings.add(Mating.of(open, near));
+      if (Mating.isSound(open, near)
+          && inRow(farEnd(adapter, near), to, adapters, next + 1, matings)) {
+        return true;
+      }
+      matings.subList(before, matings.size()).clear();
+    }
+    return false;
   }
 
   /**
@@ -183,9 +226,25 @@ public record Chain<A extends TwoEnded>(End from, End to, List<A> adapters, List
     return adapters.isEmpty() ? ChainVerdict.DIRECT : ChainVerdict.THROUGH_ADAPTERS;
   }
 
-  /** {@return the narrowest bore of the adapters, which rules the flow; empty if there are none} */
+  /**
+   * {@return the narrowest bore of the adapters, which rules the flow; empty if there are none, or if nobody told the
+   * bore of one of them}
+   */
   public Optional<Length> smallestBore() {
-    return adapters.stream().map(TwoEnded::smallestBore).min(Comparator.naturalOrder());
+    boolean allTold =
+        adapters.stream().allMatch(adapter -> adapter.smallestBore().isPresent());
+    return allTold
+        ? adapters.stream()
+            .map(adapter -> adapter.smallestBore().orElseThrow())
+            .min(Comparator.naturalOrder())
+        : Optional.empty();
+  }
+
+  private static String named(TwoEnded adapter, String before, LengthUnit unit, String after) {
+    return adapter
+        .smallestBore()
+        .map(bore -> adapter.name() + before + bore.format(unit) + after)
+        .orElse(adapter.name());
   }
 
   /** {@return a warning from the second adapter on; those of the single joints are with {@link #matings()}} */
@@ -204,8 +263,7 @@ public record Chain<A extends TwoEnded>(End from, End to, List<A> adapters, List
       case THROUGH_ADAPTERS ->
         ends
             + adapters.stream()
-                .map(adapter -> adapter.name() + " (bore "
-                    + adapter.smallestBore().format(LengthUnit.MILLIMETRE) + ")")
+                .map(adapter -> named(adapter, " (bore ", LengthUnit.MILLIMETRE, ")"))
                 .collect(Collectors.joining(", then ", "through ", ""));
     };
   }
@@ -224,8 +282,7 @@ public record Chain<A extends TwoEnded>(End from, End to, List<A> adapters, List
       out.note(mating.one().label() + " and " + mating.other().label() + ": " + mating.reason()
           + " [" + mating.source() + "]");
       if (i < adapters.size()) {
-        out.note(adapters.get(i).name() + ", narrowest bore "
-            + adapters.get(i).smallestBore().format(unit));
+        out.note(named(adapters.get(i), ", narrowest bore ", unit, ""));
       }
     }
     return out.answer(
@@ -233,7 +290,9 @@ public record Chain<A extends TwoEnded>(End from, End to, List<A> adapters, List
               case DIRECT -> "They go straight together.";
               case NOT_JOINED -> "Nothing joins them.";
               case THROUGH_ADAPTERS ->
-                "Narrowest bore on the way: " + smallestBore().orElseThrow().format(unit);
+                smallestBore()
+                    .map(bore -> "Narrowest bore on the way: " + bore.format(unit))
+                    .orElse("The adapters named join them; their bores are not known.");
             })
         .build();
   }

@@ -4,6 +4,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.NominalThreadSize;
 import org.airfit.quantity.QuantityFormatException;
 import org.airfit.source.Source;
@@ -13,7 +14,10 @@ import org.airfit.thread.ThreadDesignation;
 import org.airfit.thread.ThreadFamily;
 import org.airfit.thread.ThreadForm;
 
-/** How a part ends, where another part is joined to it: a pipe thread, a hose barb, or the plain end of a hose. */
+/**
+ * How a part ends, where another part is joined to it: a pipe thread, a hose barb, the plain end of a hose, a push-in
+ * end, or the plain end of a tube.
+ */
 public sealed interface End {
 
   /** {@return the end as people write it, which {@link #parse(String)} reads back; what it prints is the same} */
@@ -185,6 +189,101 @@ public sealed interface End {
   }
 
   /**
+   * The plain end of a tube, which goes into a push-in end. A tube is named by its outside, a hose by its inside.
+   *
+   * @param outside the outside diameter of the tube by its name, in [1, 500] mm
+   */
+  record TubeEnd(Length outside) implements End {
+
+    /**
+     * Checks the component.
+     *
+     * @param outside the outside diameter of the tube by its name, in [1, 500] mm
+     * @throws IllegalArgumentException if {@code outside} is out of range
+     */
+    public TubeEnd {
+      requireOutside(outside);
+    }
+
+    /** {@return empty: tube of one outside has walls of several thicknesses} */
+    @Override
+    public Optional<Bore> clearBore() {
+      return Optional.empty();
+    }
+
+    @Override
+    public String label() {
+      return outsideLabel(outside) + " tube";
+    }
+
+    /** {@return the {@link #label()}} */
+    @Override
+    public String toString() {
+      return label();
+    }
+  }
+
+  /**
+   * A push-in end, which grips a tube on its outside and seals on it with a ring.
+   *
+   * @param outside the outside diameter of the tube it is made for, in [1, 500] mm
+   */
+  record PushIn(Length outside) implements End {
+
+    /**
+     * Checks the component.
+     *
+     * @param outside the outside diameter of the tube it is made for, in [1, 500] mm
+     * @throws IllegalArgumentException if {@code outside} is out of range
+     */
+    public PushIn {
+      requireOutside(outside);
+    }
+
+    /** {@return empty: nothing was read of the bores of push-in ends} */
+    @Override
+    public Optional<Bore> clearBore() {
+      return Optional.empty();
+    }
+
+    @Override
+    public String label() {
+      return outsideLabel(outside) + " push-in";
+    }
+
+    /** {@return the {@link #label()}} */
+    @Override
+    public String toString() {
+      return label();
+    }
+  }
+
+  private static void requireOutside(Length outside) {
+    Objects.requireNonNull(outside, "outside");
+    if (!(outside.millimetres() >= 1.0 && outside.millimetres() <= 500.0)) {
+      throw new IllegalArgumentException("outside diameter of a tube must be in [1, 500] mm, was "
+          + outside.format(LengthUnit.MILLIMETRE));
+    }
+  }
+
+  /** Thirty-seconds of an inch where the diameter is just that, else millimetres; what it gives can be read back. */
+  private static String outsideLabel(Length outside) {
+    long count = Math.round(outside.inches() * 32.0);
+    if (Length.ofInches(count / 32.0).equals(outside)) {
+      long over = 32;
+      while (count % 2 == 0 && over > 1) {
+        count /= 2;
+        over /= 2;
+      }
+      long whole = count / over;
+      String fraction = count % over + "/" + over;
+      return over == 1 ? whole + " in" : (whole == 0 ? "" : whole + "-") + fraction + " in";
+    }
+    String rounded = outside.format(LengthUnit.MILLIMETRE);
+    return Length.parse(rounded).equals(outside) ? rounded : outside.toString();
+  }
+
+  /**
    * Reads an end as people write it.
    *
    * <p>Size, thread and gender stand in any order. R is male, Rc, Rp and what else a standard has only inside is female
@@ -192,19 +291,23 @@ public sealed interface End {
    * (MNPT, FIP). A dash and a number behind the size are threads per inch, as in "1/4-18 NPT": they must be those of
    * the thread. So "3-8 NPT" is size 3 with 8 threads per inch, see {@link #remarkOn}. At most 200 characters are read.
    *
+   * <p>Barb and hose stand behind the bore of a hose, push-in and tube behind the outside diameter of a tube.
+   *
    * @param text such as "3/8 NPT male", "1/4-18 NPT female", "1/4 in FIP", "0.25 MNPT", "R 1/4", "G 1/2 female", "3/8
-   *     in barb" or "10 mm hose"
+   *     in barb", "10 mm hose", "8 mm push-in" or "5/16 in tube"
    * @return the end
    * @throws QuantityFormatException if the text is no end, names a thread its standard does not have, or gives it the
    *     threads per inch of another; it tells what is missing or what would be accepted
    */
   static End parse(String text) {
     EndReader.Words words = EndReader.read(text);
-    if (words.thread() != null) {
-      return new Threaded(words.thread());
-    }
-    HoseBore bore = Objects.requireNonNull(words.bore());
-    return words.isBarb() ? new Barb(bore) : new HoseEnd(bore);
+    return switch (words.kind()) {
+      case THREAD -> new Threaded(Objects.requireNonNull(words.thread()));
+      case BARB -> new Barb(Objects.requireNonNull(words.bore()));
+      case HOSE -> new HoseEnd(Objects.requireNonNull(words.bore()));
+      case PUSH_IN -> new PushIn(Objects.requireNonNull(words.outside()));
+      case TUBE -> new TubeEnd(Objects.requireNonNull(words.outside()));
+    };
   }
 
   /**

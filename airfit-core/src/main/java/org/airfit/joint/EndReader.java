@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.airfit.internal.Digits;
 import org.airfit.joint.EndScanner.Amount;
 import org.airfit.quantity.HoseBore;
+import org.airfit.quantity.Length;
 import org.airfit.quantity.NominalThreadSize;
 import org.airfit.quantity.QuantityFormatException;
 import org.airfit.thread.Gender;
@@ -24,18 +25,49 @@ import org.jspecify.annotations.Nullable;
  */
 final class EndReader {
 
+  /** What kind of end a text names. */
+  enum Kind {
+    THREAD(""),
+    BARB("barb"),
+    HOSE("hose"),
+    PUSH_IN("push-in"),
+    TUBE("tube");
+
+    private final String word;
+
+    Kind(String word) {
+      this.word = word;
+    }
+
+    /** Whether a text has the word of this kind from a place on, with any dash or a blank for its dash. */
+    private boolean isAt(String text, int start) {
+      for (int i = 0; i < word.length(); i++) {
+        char typed = text.charAt(start + i);
+        char wanted = word.charAt(i);
+        if (wanted == '-'
+            ? !EndScanner.isDash(typed) && !EndScanner.isBlank(typed)
+            : Character.toLowerCase(typed) != wanted) {
+          return false;
+        }
+      }
+      return true;
+    }
+  }
+
   /**
-   * What was read: a thread, or the bore of a hose or barb.
+   * What was read.
    *
+   * @param kind the kind of end
    * @param thread the thread, if the text names one
    * @param bore the bore, if the text names a hose or a barb
-   * @param isBarb whether it is a barb
+   * @param outside the outside diameter, if the text names a tube or a push-in end
    * @param remark what whoever typed it ought to know
    */
   record Words(
+      Kind kind,
       @Nullable ThreadDesignation thread,
       @Nullable HoseBore bore,
-      boolean isBarb,
+      @Nullable Length outside,
       Optional<String> remark) {}
 
   private static final int MOST_CHARACTERS = 200;
@@ -43,7 +75,8 @@ final class EndReader {
   private static final String EXAMPLES =
       "size, family (NPT, NPTF, NPSC, NPSM, R, Rc, Rp, G) and male or female, such as \"3/8 NPT male\" or \"G 1/2 "
           + "female\"; or a hose bore"
-          + " with barb or hose, such as \"3/8 in barb\"";
+          + " with barb or hose, such as \"3/8 in barb\"; or the outside diameter of a tube with push-in or tube,"
+          + " such as \"8 mm push-in\"";
 
   private static final Map<String, ThreadFamily> FAMILIES = Map.ofEntries(
       Map.entry("NPT", ThreadFamily.NPT),
@@ -109,7 +142,7 @@ final class EndReader {
           text, MOST_CHARACTERS, "longer than " + MOST_CHARACTERS + " characters", EXAMPLES);
     }
     EndReader reader = new EndReader(text);
-    return reader.hose().orElseGet(reader::thread);
+    return reader.hoseOrTube().orElseGet(reader::thread);
   }
 
   private static Map<Double, NominalThreadSize> sizes() {
@@ -128,26 +161,45 @@ final class EndReader {
     return refused(position, problem, EXAMPLES);
   }
 
-  /** A bore and the word barb or hose behind it. */
-  private Optional<Words> hose() {
+  /** A bore and the word barb or hose behind it, or an outside diameter and push-in or tube. */
+  private Optional<Words> hoseOrTube() {
     int end = text.length();
     while (end > 0 && EndScanner.isBlank(text.charAt(end - 1))) {
       end--;
     }
-    int start = end;
-    while (start > 0 && EndScanner.isLetter(text.charAt(start - 1))) {
-      start--;
+    for (Kind kind : List.of(Kind.BARB, Kind.HOSE, Kind.PUSH_IN, Kind.TUBE)) {
+      int start = end - kind.word.length();
+      if (start >= 0
+          && kind.isAt(text, start)
+          && (start == 0 || !EndScanner.isLetter(text.charAt(start - 1)))) {
+        return Optional.of(behindSize(kind, start));
+      }
     }
-    String last = text.substring(start, end).toUpperCase(Locale.ROOT);
-    boolean isBarb = last.equals("BARB");
-    if (!isBarb && !last.equals("HOSE")) {
-      return Optional.empty();
+    return Optional.empty();
+  }
+
+  private Words behindSize(Kind kind, int start) {
+    scanner.skipBlanks();
+    String size = text.substring(scanner.quotationMark() ? scanner.at() : 0, start);
+    boolean ofHose = kind == Kind.BARB || kind == Kind.HOSE;
+    if (size.isBlank()) {
+      throw refused(
+          start,
+          ofHose
+              ? "the bore of the hose is missing"
+              : "the outside diameter of the tube is missing");
     }
-    String bore = text.substring(0, start);
-    if (bore.isBlank()) {
-      throw refused(start, "the bore of the hose is missing");
+    if (ofHose) {
+      return new Words(kind, null, HoseBore.parse(size), null, Optional.empty());
     }
-    return Optional.of(new Words(null, HoseBore.parse(bore), isBarb, Optional.empty()));
+    Length outside = Length.parse(size);
+    if (!(outside.millimetres() >= 1.0 && outside.millimetres() <= 500.0)) {
+      throw refused(
+          0,
+          "the outside diameter of a tube must be in [1, 500] mm",
+          "the tube's outside diameter, such as \"8 mm " + kind.word + "\"");
+    }
+    return new Words(kind, null, null, outside, Optional.empty());
   }
 
   private Words thread() {
@@ -156,7 +208,7 @@ final class EndReader {
         size();
       } else if (scanner.isAtLetter()) {
         word();
-      } else {
+      } else if (!scanner.quotationMark()) {
         throw refused(
             scanner.at(),
             scanner.next() == ','
@@ -272,7 +324,7 @@ final class EndReader {
     }
     ThreadDesignation thread = designation(size, family, meant);
     requireThreadsPerInch(thread);
-    return new Words(thread, null, false, remark(thread));
+    return new Words(Kind.THREAD, thread, null, null, remark(thread));
   }
 
   /** R is male and Rc female by their letters, as is what the standards have only inside. */
@@ -330,6 +382,12 @@ final class EndReader {
   }
 
   private Optional<String> remark(ThreadDesignation thread) {
+    if (familyLetters.equals("R") && thread.gender() == Gender.FEMALE) {
+      return Optional.of(
+          "read as " + thread.label() + ": R marks the male thread, the female taper "
+              + "thread is marked Rc and the female parallel one Rp; write Rp " + thread.size()
+              + " if that is meant");
+    }
     return asFraction()
         .map(fraction -> "read as size " + thread.size() + " with "
             + Digits.plain(thread.threadsPerInch())

@@ -30,9 +30,14 @@ final class EndScanner {
   private static final String INCH_MARKS = "\"\u201c\u201d\u201e\u201f\u2033\u02ba\uff02";
   private static final String HALF_INCH_MARKS = "'\u2018\u2019\u201b\u2032\u02b9";
 
+  private static final String OTHER_QUOTATION_MARKS = "\u00ab\u00bb";
+
   private final String text;
   private final String accepted;
   private int at;
+
+  /** Whether a quotation mark was opened and not yet closed. */
+  private boolean quoted;
 
   /** Starts at the beginning of a text; {@code accepted} goes into the message of a refusal. */
   EndScanner(String text, String accepted) {
@@ -160,6 +165,27 @@ final class EndScanner {
     return false;
   }
 
+  /**
+   * A quotation mark that opens or closes the text or a part of it, if one is next; behind a number it would have been
+   * an inch mark. It opens in front of a number or letter, and closes only what was opened.
+   */
+  boolean quotationMark() {
+    if (isAtEnd()) {
+      return false;
+    }
+    if (INCH_MARKS.indexOf(next()) < 0 && OTHER_QUOTATION_MARKS.indexOf(next()) < 0) {
+      return false;
+    }
+    boolean opens = at + 1 < text.length()
+        && (startsNumber(text.charAt(at + 1)) || isLetter(text.charAt(at + 1)));
+    if (!opens && !quoted) {
+      return false;
+    }
+    quoted = opens;
+    at++;
+    return true;
+  }
+
   /** The fraction of a mixed number, behind a blank or a dash; 0 where none follows. */
   private double fractionBehind() {
     int before = at;
@@ -207,6 +233,10 @@ final class EndScanner {
   /** Blanks of every kind, the no-break ones too. */
   static boolean isBlank(char c) {
     return Character.isWhitespace(c) || Character.isSpaceChar(c);
+  }
+
+  static boolean isDash(char c) {
+    return DASHES.indexOf(c) >= 0;
   }
 
   static boolean isLetter(char c) {

@@ -4,15 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import org.airfit.quantity.Length;
-import org.airfit.quantity.LengthUnit;
+import java.util.stream.Collectors;
 import org.airfit.quantity.NominalThreadSize;
 import org.airfit.safety.Caution;
 import org.airfit.source.Source;
 import org.airfit.thread.BsptThread;
 import org.airfit.thread.Gender;
 import org.airfit.thread.NptThread;
-import org.airfit.thread.PipeThread;
 import org.airfit.thread.ThreadFamily;
 import org.airfit.working.UnitSystem;
 import org.airfit.working.Worked;
@@ -20,6 +18,8 @@ import org.airfit.working.Working;
 
 /**
  * Will this go into that? Whether one end goes into another, and whether it seals.
+ *
+ * <p>Where the pair is no joint to build, {@link #between()} tells what goes between: the fewest standard adapters.
  *
  * <p>Pairs of one standard are judged by that standard, pairs of 60° and 55° threads by the geometry of a {@link
  * ThreadMismatch}, which is never sound. It matters which of the two is male: R 1/8 drops loosely into NPT 1/8, NPT 1/8
@@ -51,6 +51,29 @@ public final class Mating implements Worked {
           + " thread on its own end.",
       Source.handbook("article on thread compatibility; geometry of the standards"));
 
+  private static final Caution UNPAIRED = new Caution(
+      "Pair of no standard",
+      "Do not put pressure on it: no standard pairs these threads, and neither sealant nor a washer changes that. Use "
+          + "an adapter that carries the mate of each thread on its own end.",
+      Source.derived("pairs named in ASME B1.20.1, ISO 7-1 and ISO 228-1"));
+
+  private static final Caution ASK = new Caution(
+      "Not judged",
+      "Do not put pressure on it before the maker of one of the parts has said that the pair is one to build.",
+      Source.derived("the table that would decide was not seen"));
+
+  private static final Caution FEWER_THREADS = new Caution(
+      "Dryseal with fewer threads",
+      "Only full-length NPTF in NPTF seals on every thread. This pair seals on fewer, with a straight female thread on "
+          + "about one, as far as the metal gives. Use a sealant where it must stay tight, and test it.",
+      Source.standard("ASME B1.20.3-1976 (R2018) section 1.4.1; the one thread is from memory"));
+
+  private static final Caution PUSH = new Caution(
+      "Tube in a push-in end",
+      "Cut the tube square and without burrs, push it to the stop and pull back on it. Tube and end must be of one "
+          + "system, inch or metric, and the tube of a kind that the maker of the end names.",
+      Source.commonPractice("assembly of push-in fittings"));
+
   private static final Caution CLAMP = new Caution(
       "Hose on a barb",
       "Push the hose to the stop and clamp it behind the ridge. Only a push-in barb with the hose its maker names "
@@ -69,10 +92,6 @@ public final class Mating implements Worked {
     this.pairing = pairing;
   }
 
-  private Mating(End one, End other, MatingVerdict verdict, String reason, Source source) {
-    this(one, other, new Pairing(verdict, reason, source));
-  }
-
   /**
    * Judges a pair of ends.
    *
@@ -83,21 +102,7 @@ public final class Mating implements Worked {
   public static Mating of(End one, End other) {
     Objects.requireNonNull(one, "one");
     Objects.requireNonNull(other, "other");
-    if (one instanceof End.Threaded a && other instanceof End.Threaded b) {
-      return threads(a, b);
-    }
-    if (one instanceof End.HoseEnd hose && other instanceof End.Barb barb) {
-      return hoseOnBarb(one, other, hose, barb);
-    }
-    if (one instanceof End.Barb barb && other instanceof End.HoseEnd hose) {
-      return hoseOnBarb(one, other, hose, barb);
-    }
-    return new Mating(
-        one,
-        other,
-        MatingVerdict.DOES_NOT_FIT,
-        "A " + one.label() + " and a " + other.label() + " have nothing to hold on to.",
-        Source.commonPractice("ends of different kinds need an adapter"));
+    return new Mating(one, other, EndPairs.of(one, other));
   }
 
   /**
@@ -110,102 +115,7 @@ public final class Mating implements Worked {
   public static boolean isSound(End one, End other) {
     Objects.requireNonNull(one, "one");
     Objects.requireNonNull(other, "other");
-    if (one instanceof End.Threaded a && other instanceof End.Threaded b) {
-      // threads of two sizes or two forms are never sound, and their reasons are long
-      return a.gender() != b.gender()
-          && a.size() == b.size()
-          && a.family().form() == b.family().form()
-          && of(one, other).verdict().isSound();
-    }
-    return (one instanceof End.Threaded) == (other instanceof End.Threaded)
-        && of(one, other).verdict().isSound();
-  }
-
-  private static Mating hoseOnBarb(End one, End other, End.HoseEnd hose, End.Barb barb) {
-    Optional<StandardHose> standard = StandardHose.of(hose.bore());
-    boolean same = hose.bore().equals(barb.bore());
-    boolean paired = standard.isPresent() && standard.equals(StandardHose.of(barb.bore()));
-    if (!same && !paired) {
-      boolean loose = hose.bore().compareTo(barb.bore()) > 0;
-      return new Mating(
-          one,
-          other,
-          MatingVerdict.DOES_NOT_FIT,
-          "The barb is made for a " + barb.bore() + ", the hose has a " + hose.bore() + ": "
-              + (loose ? "it would sit loose." : "it would not go on, or split."),
-          Source.commonPractice("a barb takes the hose bore it is made for"));
-    }
-    return new Mating(
-        one,
-        other,
-        MatingVerdict.HOLDS_WITH_CLAMP,
-        "The barb is made for this bore"
-            + (same ? "" : ", which goes by both names")
-            + "; it holds with a clamp or ferrule of the hose maker's choosing.",
-        Source.commonPractice("a barb takes the hose bore it is made for, with a clamp"));
-  }
-
-  private static Mating threads(End.Threaded a, End.Threaded b) {
-    if (a.gender() == b.gender()) {
-      return new Mating(
-          a,
-          b,
-          MatingVerdict.DOES_NOT_FIT,
-          "Both are " + a.gender().label() + "; a "
-              + (a.gender() == Gender.MALE ? "coupling" : "nipple") + " must go between.",
-          a.family().source());
-    }
-    End.Threaded male = a.gender() == Gender.MALE ? a : b;
-    End.Threaded female = a.gender() == Gender.MALE ? b : a;
-    Pairing pairing = male.size() != female.size()
-        ? sizesDiffer(male, female)
-        : male.family().form() == female.family().form()
-            ? Pairing.ofOneForm(male.family(), female.family())
-            : mixedForms(male, female);
-    return new Mating(a, b, pairing);
-  }
-
-  private static Pairing sizesDiffer(End.Threaded male, End.Threaded female) {
-    boolean larger = male.size().compareTo(female.size()) > 0;
-    String measured = male.thread()
-        .geometry()
-        .flatMap(m -> female.thread().geometry().map(f -> measured(m, f)))
-        .orElse("");
-    return new Pairing(
-        MatingVerdict.DOES_NOT_FIT,
-        "The sizes differ: male " + male.size() + ", female " + female.size() + measured
-            + ", so it "
-            + (larger ? "does not enter" : "drops in without catching") + ". A "
-            + (larger ? "reducing coupling" : "bushing") + " must go between.",
-        male.family().source());
-  }
-
-  private static String measured(PipeThread male, PipeThread female) {
-    Length end = Length.ofMetres(0.0);
-    return " (" + male.section(Gender.MALE, end).major().format(LengthUnit.MILLIMETRE)
-        + " over the crests into a bore of "
-        + female.section(Gender.FEMALE, end).minor().format(LengthUnit.MILLIMETRE) + ")";
-  }
-
-  private static Pairing mixedForms(End.Threaded male, End.Threaded female) {
-    Source source = Source.derived("thread forms of ASME B1.20.1 and ISO 7-1 / ISO 228-1");
-    String why =
-        " 60° flats against 55° rounds leave a spiral path open, and under pressure the parts can separate.";
-    return mismatch(male, female)
-        .map(mismatch -> new Pairing(mismatch.verdict(), mismatch.inWords() + why, source))
-        .orElseGet(() -> new Pairing(
-            MatingVerdict.NOT_TO_BE_RELIED_ON,
-            "How far it goes was not worked out." + why,
-            source));
-  }
-
-  private static Optional<ThreadMismatch> mismatch(End.Threaded male, End.Threaded female) {
-    return male.size() == female.size()
-            && male.family().form() != female.family().form()
-        ? male.thread()
-            .geometry()
-            .flatMap(m -> female.thread().geometry().map(f -> new ThreadMismatch(m, f)))
-        : Optional.empty();
+    return EndPairs.isSound(one, other);
   }
 
   /** {@return one end} */
@@ -223,9 +133,42 @@ public final class Mating implements Worked {
     return pairing.verdict();
   }
 
-  /** {@return why, in one or two plain sentences} */
+  /** {@return why, in plain sentences; where the joint is not sound, also what goes between the ends} */
   public String reason() {
-    return pairing.reason();
+    return verdict().isSound() ? pairing.reason() : pairing.reason() + " " + betweenInWords();
+  }
+
+  /**
+   * Obtains what goes between the two ends where they are no joint to build, found by a search over {@link
+   * StandardAdapter#all()} for the fewest pieces.
+   *
+   * @return the adapters from {@link #one()} on, every joint of them sound; empty if the two ends are a sound joint
+   *     themselves, or if nothing standard goes between
+   */
+  public List<StandardAdapter> between() {
+    return verdict().isSound() ? List.of() : AdapterSearch.between(one, other);
+  }
+
+  private String betweenInWords() {
+    List<StandardAdapter> between = between();
+    if (between.isEmpty()) {
+      String unserved = List.of(one, other).stream()
+          .filter(end -> !AdapterSearch.isServed(end))
+          .map(End::label)
+          .collect(Collectors.joining(" or "));
+      return "Nothing standard goes between: "
+          + (unserved.isEmpty()
+              ? "more than " + AdapterSearch.MOST_ADAPTERS
+                  + " adapters on one another would be needed."
+              : "no standard adapter has an end for " + unserved
+                  + ". Check the size, or ask the maker of the part.");
+    }
+    return "Between them "
+        + (between.size() == 1 ? "goes " : "go, one after the other, ")
+        + between.stream()
+            .map(adapter -> Article.with(adapter.name()))
+            .collect(Collectors.joining(", then "))
+        + ".";
   }
 
   /** {@return the standard or practice it rests on} */
@@ -244,7 +187,8 @@ public final class Mating implements Worked {
   /** {@return how far a pair of 60° and 55° threads of one size goes, empty for all other pairs} */
   public Optional<ThreadMismatch> mismatch() {
     return threaded(Gender.MALE)
-        .flatMap(male -> threaded(Gender.FEMALE).flatMap(female -> mismatch(male, female)));
+        .flatMap(
+            male -> threaded(Gender.FEMALE).flatMap(female -> ThreadPairs.mismatch(male, female)));
   }
 
   /**
@@ -271,7 +215,7 @@ public final class Mating implements Worked {
       case SEALS_DRY -> List.of(Sealant.DRY);
       case SEALS_ON_FACE -> List.of(Sealant.NOT_ON_PARALLEL);
       case NOT_TO_BE_RELIED_ON, STARTS_AND_JAMS -> List.of(Sealant.NO_CURE);
-      case HOLDS_WITH_CLAMP, DOES_NOT_FIT -> List.of();
+      case HOLDS_WITH_CLAMP, HOLDS_IN_GRIP, NOT_JUDGED, DOES_NOT_FIT -> List.of();
     };
   }
 
@@ -283,6 +227,19 @@ public final class Mating implements Worked {
             .isPresent();
   }
 
+  private boolean isOfOneForm() {
+    return one instanceof End.Threaded a
+        && other instanceof End.Threaded b
+        && ThreadPairs.isOfOneForm(a, b);
+  }
+
+  private boolean isFullDryseal() {
+    return one instanceof End.Threaded a
+        && other instanceof End.Threaded b
+        && a.family() == ThreadFamily.NPTF
+        && b.family() == ThreadFamily.NPTF;
+  }
+
   /** {@return the warnings that go with this pair} */
   public List<Caution> cautions() {
     List<Caution> cautions = new ArrayList<>();
@@ -290,14 +247,19 @@ public final class Mating implements Worked {
       case SEALS_WITH_SEALANT -> cautions.add(Sealant.LOOSE);
       case SEALS_ON_FACE -> cautions.add(SEAT);
       case HOLDS_WITH_CLAMP -> cautions.add(CLAMP);
-      default -> {}
+      case HOLDS_IN_GRIP -> cautions.add(PUSH);
+      case NOT_JUDGED -> cautions.add(ASK);
+      case NOT_TO_BE_RELIED_ON, STARTS_AND_JAMS ->
+        cautions.add(isOfOneForm() ? UNPAIRED : MISMATCH);
+      case SEALS_DRY -> {
+        if (!isFullDryseal()) {
+          cautions.add(FEWER_THREADS);
+        }
+      }
+      case DOES_NOT_FIT -> {}
     }
     if (isForLowPressure()) {
       cautions.add(LOW_PRESSURE);
-    }
-    if (verdict() == MatingVerdict.NOT_TO_BE_RELIED_ON
-        || verdict() == MatingVerdict.STARTS_AND_JAMS) {
-      cautions.add(MISMATCH);
     }
     return List.copyOf(cautions);
   }

@@ -10,12 +10,16 @@ public enum MatingVerdict {
   SEALS_ON_FACE("seals on a face, seat or ring, not on the thread"),
   /** The hose goes on the barb and holds with a clamp. */
   HOLDS_WITH_CLAMP("holds with a clamp"),
+  /** The tube goes into the push-in end, whose grip holds it and whose ring seals on it. */
+  HOLDS_IN_GRIP("holds in the grip and seals on a ring"),
+  /** The table that would decide it was not seen: neither allowed nor proved wrong. Ask the maker. */
+  NOT_JUDGED("not judged: table not seen"),
   /** They go together and may even look tight, but must not be relied on to seal or hold. */
   NOT_TO_BE_RELIED_ON("assembles, but must not be relied on"),
   /** They start and then jam. */
   STARTS_AND_JAMS("starts and jams"),
   /** They do not start, or have nothing to hold on to. */
-  DOES_NOT_FIT("does not start");
+  DOES_NOT_FIT("does not go together");
 
   private final String label;
 
@@ -33,6 +37,7 @@ public enum MatingVerdict {
     return this == SEALS_WITH_SEALANT
         || this == SEALS_DRY
         || this == SEALS_ON_FACE
-        || this == HOLDS_WITH_CLAMP;
+        || this == HOLDS_WITH_CLAMP
+        || this == HOLDS_IN_GRIP;
   }
 }

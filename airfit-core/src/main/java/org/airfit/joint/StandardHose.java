@@ -41,6 +41,9 @@ public final class StandardHose {
         .toList();
   }
 
+  /** Below every step of a name [mm], above the rounding of a double. */
+  private static final double ROUNDING = 1.0e-9;
+
   private final HoseBore nominal;
   private final @Nullable HoseBore tradeName;
   private final Limits a;
@@ -82,6 +85,36 @@ public final class StandardHose {
         .filter(hose ->
             hose.nominal.equals(bore) || hose.tradeName().filter(bore::equals).isPresent())
         .findFirst();
+  }
+
+  /**
+   * Finds the standard hose that the trade calls by a bore: by one of its two names, by a bore between them, or by one
+   * of them rounded to tenths of a millimetre or to whole millimetres, as 9.5 mm or 10 mm for 3/8 in.
+   *
+   * @param bore a bore as a part is called by it
+   * @return the standard hose, empty if none is called so; that names are rounded is common practice, no source
+   */
+  public static Optional<StandardHose> calledBy(HoseBore bore) {
+    Objects.requireNonNull(bore, "bore");
+    Optional<StandardHose> exact = of(bore);
+    return exact.isPresent()
+        ? exact
+        : all().stream().filter(hose -> hose.isCalled(bore)).findFirst();
+  }
+
+  private boolean isCalled(HoseBore bore) {
+    double asked = bore.nominal().millimetres();
+    double one = nominal.nominal().millimetres();
+    double other = tradeName == null ? one : tradeName.nominal().millimetres();
+    return (asked >= Math.min(one, other) && asked <= Math.max(one, other))
+        || isRounded(asked, one)
+        || isRounded(asked, other);
+  }
+
+  /** Whether a number of millimetres is another one rounded to tenths or to wholes, halves upwards. */
+  private static boolean isRounded(double asked, double name) {
+    return Math.abs(asked - Math.floor(10.0 * name + 0.5 + ROUNDING) / 10.0) < ROUNDING
+        || Math.abs(asked - Math.floor(name + 0.5 + ROUNDING)) < ROUNDING;
   }
 
   /**

@@ -1,5 +1,6 @@
 package org.airfit.joint;
 
+import java.util.Optional;
 import org.airfit.quantity.Length;
 
 /**
@@ -17,8 +18,8 @@ public interface TwoEnded {
   End other();
 
   /**
-   * {@return the narrowest clear bore through it, as measured or as its maker tells; the size of its threads does not
-   * tell it}
+   * {@return the narrowest clear bore through it, as measured or as its maker tells; empty if nobody told it, because
+   * the size of its threads does not tell it}
    */
-  Length smallestBore();
+  Optional<Length> smallestBore();
 }

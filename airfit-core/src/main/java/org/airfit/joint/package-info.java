@@ -1,14 +1,15 @@
 /**
  * Ends and what joins them: which end goes into which, how it seals, and what goes between.
  *
- * <p>"Will this go into that?" is {@link org.airfit.joint.Mating#of(End, End)}. "What goes between?" is a
- * {@link org.airfit.joint.Chain}. Tubes and hoses with their bores are here too. The threads themselves are in
+ * <p>"Will this go into that?" is {@link org.airfit.joint.Mating#of(End, End)}. "What goes between?" is
+ * {@link org.airfit.joint.Mating#between()} for the standard shapes of adapters, and a {@link org.airfit.joint.Chain}
+ * for those or for the parts in stock. Tubes and hoses with their bores are here too. The threads themselves are in
  * {@link org.airfit.thread}. Nothing here knows flow: {@link org.airfit.joint.End#clearBore()} gives the bore to
  * expect.
  *
  * <h2>Specification</h2>
  * <ul>
- *   <li>A pair of 60° and 55° threads is never said to seal.
+ *   <li>A pair of 60° and 55° threads is never said to seal. What no table seen decides is not judged, and not sound.
  *   <li>Steel pipe after ASME B36.10M, copper tube after ASTM B88, plastic tube, hose bores after ISO 1307: tables with
  *       the source of every row, read on first use.
  *   <li>Everything is immutable and thread-safe. A {@code null} argument throws {@link NullPointerException}.

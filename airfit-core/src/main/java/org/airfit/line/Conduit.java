@@ -2,11 +2,14 @@ package org.airfit.line;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.airfit.internal.Digits;
 import org.airfit.quantity.Area;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
+import org.airfit.safety.Caution;
 import org.airfit.working.UnitSystem;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A straight or coiled length of pipe, tube or hose of one bore, with the fittings on it.
@@ -17,17 +20,32 @@ import org.airfit.working.UnitSystem;
  */
 public final class Conduit {
 
+  /** Where the arithmetic ends, far from any pipe [m]. */
+  private static final double LEAST_BORE = 1.0e-12;
+
+  private static final double MOST_BORE = 1.0e12;
+  private static final double MOST_LENGTH = 1.0e15;
+
   private final Length bore;
   private final Length length;
   private final Length roughness;
   private final double fittingLoss;
+  private final @Nullable Wall wall;
 
-  private Conduit(Length bore, Length length, Length roughness, double fittingLoss) {
+  private Conduit(
+      Length bore, Length length, Length roughness, double fittingLoss, @Nullable Wall wall) {
     if (!(bore.metres() > 0.0)) {
       throw new IllegalArgumentException(
           "bore must be above 0 mm, was " + bore.format(LengthUnit.MILLIMETRE));
     }
-    if (!(roughness.metres() <= 0.05 * bore.metres())) {
+    if (!(bore.metres() >= LEAST_BORE && bore.metres() <= MOST_BORE)) {
+      throw new IllegalArgumentException("bore must be in [1e-12, 1e12] m, was " + bore);
+    }
+    if (!(length.metres() <= MOST_LENGTH)) {
+      throw new IllegalArgumentException(
+          "length must be in [0, 1e15] m, was " + length.format(LengthUnit.METRE));
+    }
+    if (!FrictionLaw.atMost(roughness.metres() / bore.metres(), FrictionLaw.ROUGHEST)) {
       throw new IllegalArgumentException(
           "roughness must be in [0, " + Digits.significant(50.0 * bore.metres(), 4)
               + "] mm (0.05 of the bore), was " + roughness.format(LengthUnit.MILLIMETRE));
@@ -40,20 +58,50 @@ public final class Conduit {
     this.length = length;
     this.roughness = roughness;
     this.fittingLoss = fittingLoss + 0.0;
+    this.wall = wall;
   }
 
   /**
    * Obtains a conduit without fittings.
    *
-   * @param bore the inside diameter, above 0
-   * @param length the length along the flow
+   * @param bore the inside diameter, in [10⁻¹², 10¹²] m
+   * @param length the length along the flow, at most 10¹⁵ m
    * @param roughness the equivalent sand roughness of the wall, at most 0.05 of the bore
    * @return the conduit
    * @throws IllegalArgumentException if an argument is out of range
    */
   public static Conduit of(Length bore, Length length, Length roughness) {
+    Objects.requireNonNull(bore, "bore");
     Objects.requireNonNull(length, "length");
-    return new Conduit(bore, length, roughness, 0.0);
+    Objects.requireNonNull(roughness, "roughness");
+    return new Conduit(bore, length, roughness, 0.0, null);
+  }
+
+  /**
+   * Obtains a conduit without fittings of which the wall is known: what it is made of goes with it into every answer.
+   *
+   * @param bore the inside diameter, above 0
+   * @param length the length along the flow
+   * @param wall the wall, whose roughness is calculated with
+   * @return the conduit
+   * @throws IllegalArgumentException if an argument is out of range
+   */
+  public static Conduit of(Length bore, Length length, Wall wall) {
+    Objects.requireNonNull(bore, "bore");
+    Objects.requireNonNull(length, "length");
+    Objects.requireNonNull(wall, "wall");
+    return new Conduit(bore, length, wall.roughness(), 0.0, wall);
+  }
+
+  /**
+   * Obtains this conduit as one of a wall, with its own roughness.
+   *
+   * @param madeOf the wall
+   * @return this of {@code madeOf}
+   */
+  public Conduit withWall(Wall madeOf) {
+    Objects.requireNonNull(madeOf, "madeOf");
+    return new Conduit(bore, length, roughness, fittingLoss, madeOf);
   }
 
   /**
@@ -64,7 +112,7 @@ public final class Conduit {
    * @throws IllegalArgumentException if {@code k} is out of range
    */
   public Conduit withFittings(double k) {
-    return new Conduit(bore, length, roughness, k);
+    return new Conduit(bore, length, roughness, k, wall);
   }
 
   /**
@@ -82,22 +130,23 @@ public final class Conduit {
   /**
    * Obtains this conduit cut or extended to another length.
    *
-   * @param other the length along the flow
+   * @param other the length along the flow, at most 10¹⁵ m
    * @return this with {@code other}
+   * @throws IllegalArgumentException if {@code other} is out of range
    */
   public Conduit withLength(Length other) {
-    return new Conduit(bore, other, roughness, fittingLoss);
+    return new Conduit(bore, Objects.requireNonNull(other, "other"), roughness, fittingLoss, wall);
   }
 
   /**
    * Obtains this conduit with another bore and the same wall.
    *
-   * @param other the inside diameter, above 0
+   * @param other the inside diameter, in [10⁻¹², 10¹²] m
    * @return this with {@code other}
-   * @throws IllegalArgumentException if {@code other} is 0 or less than 20 times the roughness
+   * @throws IllegalArgumentException if {@code other} is out of range or less than 20 times the roughness
    */
   public Conduit withBore(Length other) {
-    return new Conduit(other, length, roughness, fittingLoss);
+    return new Conduit(Objects.requireNonNull(other, "other"), length, roughness, fittingLoss, wall);
   }
 
   /** {@return the inside diameter} */
@@ -115,6 +164,16 @@ public final class Conduit {
     return roughness;
   }
 
+  /** {@return the wall, if it was told} */
+  public Optional<Wall> wall() {
+    return Optional.ofNullable(wall);
+  }
+
+  /** {@return the warnings that go with its wall; none where it was not told} */
+  public List<Caution> cautions() {
+    return wall == null ? List.of() : wall.cautions();
+  }
+
   /** {@return the sum of the loss coefficients of the fittings [-]} */
   public double fittingLoss() {
     return fittingLoss;
@@ -125,9 +184,9 @@ public final class Conduit {
     return Area.ofCircle(bore);
   }
 
-  /** {@return roughness over bore [-]} */
+  /** {@return roughness over bore [-], at most 0.05} */
   public double relativeRoughness() {
-    return roughness.metres() / bore.metres();
+    return Math.min(roughness.metres() / bore.metres(), FrictionLaw.ROUGHEST);
   }
 
   @Override
@@ -136,7 +195,8 @@ public final class Conduit {
         && bore.equals(that.bore)
         && length.equals(that.length)
         && roughness.equals(that.roughness)
-        && fittingLoss == that.fittingLoss;
+        && fittingLoss == that.fittingLoss
+        && wall == that.wall;
   }
 
   @Override

@@ -39,6 +39,9 @@ final class FormulaElement implements FlowElement {
 
   @Override
   public double outlet(double flow, double pascals, double kelvins, double viscosity) {
+    if (PipeElement.countsAsNone(flow)) {
+      return pascals;
+    }
     double outlet = pascals * (1.0 - dropShare(flow, pascals, kelvins));
     return outlet > 0.0 ? outlet : Double.NaN;
   }
@@ -66,7 +69,7 @@ final class FormulaElement implements FlowElement {
 
   @Override
   public double slope(double flow, double pascals, double kelvins, double viscosity) {
-    if (flow == 0.0) {
+    if (PipeElement.countsAsNone(flow)) {
       return 0.0;
     }
     double wall = law.wall(length, bore, flow, pascals, kelvins);

@@ -231,8 +231,8 @@ public enum LineFormula implements LossModel {
   @Override
   public LineLoss loss(Conduit conduit, MassFlow massFlow, AirState inlet) {
     double flow = massFlow.kilogramsPerSecond();
-    if (flow == 0.0) {
-      return LineLoss.still(this, conduit, inlet);
+    if (PipeElement.countsAsNone(flow)) {
+      return PipeModel.losesNothing(this, conduit, massFlow, inlet);
     }
     FormulaElement element = new FormulaElement(law, conduit);
     double p1 = inlet.pressure().pascals();
@@ -280,11 +280,13 @@ public enum LineFormula implements LossModel {
 
   @Override
   public Working working(LineLoss loss, UnitSystem units) {
+    PipeModel.requireOwn(this, loss);
     return loss.fold(flowing -> flowing(flowing, units), choked -> choked(choked, units));
   }
 
   private Working choked(LineLoss.Choked loss, UnitSystem units) {
-    return Working.titled("No answer for " + loss.conduit().in(units) + " (" + title + ")", units)
+    return Working.titled(
+            "No answer for air in " + loss.conduit().in(units) + " (" + title + ")", units)
         .answer(
             "The flow asked for would lose more than all the pressure there is. At the largest flow, "
                 + ValueKind.MASS_FLOW.format(loss.largest().kilogramsPerSecond(), 6, units)
@@ -295,8 +297,11 @@ public enum LineFormula implements LossModel {
   private Working flowing(LineLoss.Flowing loss, UnitSystem units) {
     String heading = PipeWorking.title(loss, units);
     double flow = loss.massFlow().kilogramsPerSecond();
-    if (flow == 0.0) {
-      return PipeWorking.still(heading, units);
+    if (PipeElement.countsAsNone(flow)) {
+      return PipeWorking.nothingLost(heading, flow, units);
+    }
+    if (PipeWorking.hardlyAnythingLeft(loss)) {
+      return PipeWorking.hardlyAnythingLeft(heading, loss, units);
     }
     double wall = law.wall(
         loss.conduit().length().metres(),

@@ -44,6 +44,8 @@ public sealed interface LineLoss extends Worked {
      * @param loss a loss this model gave
      * @param units in which units; a formula of a handbook keeps those it was published in
      * @return its working
+     * @throws IllegalArgumentException if another model gave the loss
+     * @throws IllegalStateException if the numbers of the loss are not those that the model gives
      */
     Working working(LineLoss loss, UnitSystem units);
   }
@@ -127,6 +129,9 @@ public sealed interface LineLoss extends Worked {
   /** {@return the air as it enters} */
   AirState inlet();
 
+  /** {@return where the model, or that of the air, is near or outside what it holds for} */
+  List<String> warnings();
+
   /**
    * Handles both cases.
    *
@@ -170,6 +175,7 @@ public sealed interface LineLoss extends Worked {
       this.drop = Objects.requireNonNull(drop, "drop");
       this.friction = Objects.requireNonNull(friction, "friction");
       List<String> all = new ArrayList<>(Objects.requireNonNull(warnings, "warnings"));
+      inlet.warnings().stream().filter(warning -> !all.contains(warning)).forEach(all::add);
       if (outletMach() > FAST) {
         String fast = "Mach " + Digits.significant(outletMach(), 3)
             + " at the outlet: close to choking, where isothermal and adiabatic answers lie a few percent apart.";
@@ -223,7 +229,7 @@ public sealed interface LineLoss extends Worked {
       return friction;
     }
 
-    /** {@return where the model is near or outside what it holds for} */
+    @Override
     public List<String> warnings() {
       return warnings;
     }
@@ -261,6 +267,13 @@ public sealed interface LineLoss extends Worked {
       return Objects.requireNonNull(flowing, "flowing").apply(this);
     }
 
+    /**
+     * Tells how the model reached this answer.
+     *
+     * @param units the units to show numbers in
+     * @return the working
+     * @throws IllegalStateException if an answer made by hand holds other numbers than the model gives
+     */
     @Override
     public Working working(UnitSystem units) {
       return model.working(this, units);
@@ -344,6 +357,11 @@ public sealed interface LineLoss extends Worked {
       return inlet;
     }
 
+    @Override
+    public List<String> warnings() {
+      return inlet.warnings();
+    }
+
     /** {@return all that the conduit lets through from this inlet, as far as the model can tell} */
     public MassFlow largest() {
       return largest;
@@ -362,6 +380,13 @@ public sealed interface LineLoss extends Worked {
       return Objects.requireNonNull(choked, "choked").apply(this);
     }
 
+    /**
+     * Tells how the model reached this answer.
+     *
+     * @param units the units to show numbers in
+     * @return the working
+     * @throws IllegalStateException if an answer made by hand holds other numbers than the model gives
+     */
     @Override
     public Working working(UnitSystem units) {
       return model.working(this, units);

@@ -96,11 +96,13 @@ public final class LineSolution implements Worked {
   private String title(UnitSystem units) {
     String pressure = wanted.format(units.pressureUnit());
     return switch (unknown) {
-      case FLOW -> "Largest flow through " + conduit().in(units) + " that arrives at " + pressure;
-      case BORE -> "Smallest bore through which " + flow(units) + " arrives at " + pressure;
+      case FLOW ->
+        "Largest flow of air through " + conduit().in(units) + " that arrives at " + pressure;
+      case BORE ->
+        "Smallest bore through which " + flow(units) + " of air" + " arrives at " + pressure;
       case LENGTH ->
         "Longest line of " + conduit().bore().format(units.smallLengthUnit())
-            + " bore through which " + flow(units) + " arrives at " + pressure;
+            + " bore through which " + flow(units) + " of air arrives at " + pressure;
     };
   }
 

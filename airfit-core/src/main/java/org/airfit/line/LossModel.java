@@ -21,7 +21,7 @@ public interface LossModel extends LineLoss.Explainer {
    * Finds the loss along a conduit.
    *
    * @param conduit what the air runs through
-   * @param massFlow the flow; 0 is allowed and loses nothing
+   * @param massFlow the flow; 0 is allowed and loses nothing, and a flow below 10⁻¹⁰⁰ kg/s counts as none
    * @param inlet the air as it enters
    * @return the loss, or that the conduit chokes
    */

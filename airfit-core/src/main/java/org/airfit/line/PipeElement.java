@@ -15,6 +15,9 @@ final class PipeElement implements FlowElement {
 
   private static final double STEP = 1.0e-4;
 
+  /** A smaller flow loses nothing [kg/s]; see {@link LossModel#loss}. */
+  private static final double COUNTS_FROM = 1.0e-100;
+
   private final PipeEquation equation;
   private final FrictionLaw law;
   private final double bore;
@@ -31,6 +34,11 @@ final class PipeElement implements FlowElement {
     this.relativeRoughness = conduit.relativeRoughness();
     this.fittingLoss = conduit.fittingLoss();
     this.area = 0.25 * Math.PI * bore * bore;
+  }
+
+  /** Whether a flow is so small that its square and its Reynolds number leave the range of a double. */
+  static boolean countsAsNone(double flow) {
+    return flow < COUNTS_FROM;
   }
 
   /** Re = 4 ṁ/(π D μ). */
@@ -89,7 +97,7 @@ final class PipeElement implements FlowElement {
 
   @Override
   public double outlet(double flow, double pascals, double kelvins, double viscosity) {
-    if (flow == 0.0) {
+    if (countsAsNone(flow)) {
       return pascals;
     }
     double k = resistance(darcy(flow, viscosity));
@@ -103,7 +111,7 @@ final class PipeElement implements FlowElement {
 
   @Override
   public double outletKelvins(double flow, double pascals, double kelvins, double viscosity) {
-    if (flow == 0.0 || !equation.cools()) {
+    if (countsAsNone(flow) || !equation.cools()) {
       return kelvins;
     }
     double k = resistance(darcy(flow, viscosity));
@@ -158,7 +166,7 @@ final class PipeElement implements FlowElement {
   /** In closed form but for the slope of λ, which is found from a difference, and for adiabatic flow. */
   @Override
   public double slope(double flow, double pascals, double kelvins, double viscosity) {
-    if (flow == 0.0) {
+    if (countsAsNone(flow)) {
       // Hagen and Poiseuille: Δp = 128 μ L ṁ/(π D⁴ ρ)
       double density = pascals / (AirState.GAS_CONSTANT * kelvins);
       return -128.0 * viscosity * length / (Math.PI * bore * bore * bore * bore * density);

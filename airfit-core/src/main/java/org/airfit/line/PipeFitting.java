@@ -347,7 +347,8 @@ public final class PipeFitting {
    * @param counted the bore it is counted on, above 0
    * @param wanted the bore it is wanted on, above 0
    * @return the coefficient on the velocity in {@code wanted} [-]
-   * @throws IllegalArgumentException if {@code k} is not finite and at least 0, or a bore is 0
+   * @throws IllegalArgumentException if {@code k} is not finite and at least 0, a bore is 0, or the result would be
+   *     infinite
    */
   public static double onBore(double k, Length counted, Length wanted) {
     Objects.requireNonNull(counted, "counted");
@@ -357,7 +358,11 @@ public final class PipeFitting {
     }
     requireBore(counted, "counted");
     requireBore(wanted, "wanted");
-    return k * Math.pow(wanted.metres() / counted.metres(), 4.0);
+    double converted = k * Math.pow(wanted.metres() / counted.metres(), 4.0);
+    if (!(converted < Double.POSITIVE_INFINITY)) {
+      throw new IllegalArgumentException("bores must be of a kind, were " + counted + " and " + wanted);
+    }
+    return converted;
   }
 
   private static void requireBore(Length bore, String parameter) {

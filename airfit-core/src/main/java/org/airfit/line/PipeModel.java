@@ -22,8 +22,8 @@ record PipeModel(PipeEquation equation, FrictionLaw law) implements LossModel {
   @Override
   public LineLoss loss(Conduit conduit, MassFlow massFlow, AirState inlet) {
     double flow = massFlow.kilogramsPerSecond();
-    if (flow == 0.0) {
-      return LineLoss.still(this, conduit, inlet);
+    if (PipeElement.countsAsNone(flow)) {
+      return PipeModel.losesNothing(this, conduit, massFlow, inlet);
     }
     PipeElement element = new PipeElement(equation, law, conduit);
     double p1 = inlet.pressure().pascals();
@@ -62,9 +62,31 @@ record PipeModel(PipeEquation equation, FrictionLaw law) implements LossModel {
         warnings(conduit, reynolds, share));
   }
 
+  /** The answer of a flow that counts as none. */
+  static LineLoss losesNothing(
+      LossModel model, Conduit conduit, MassFlow massFlow, AirState inlet) {
+    return LineLoss.flowing(
+        model,
+        conduit,
+        massFlow,
+        inlet,
+        inlet,
+        PressureDrop.ofPascals(0.0),
+        Optional.empty(),
+        List.of());
+  }
+
   @Override
   public FlowElement element(Conduit conduit) {
     return new PipeElement(equation, law, Objects.requireNonNull(conduit, "conduit"));
+  }
+
+  /** Refuses to explain what another model found. */
+  static void requireOwn(LossModel model, LineLoss loss) {
+    if (!loss.model().equals(model)) {
+      throw new IllegalArgumentException("loss must be one that " + model.title()
+          + " gave, was one of " + loss.model().title());
+    }
   }
 
   private List<String> warnings(Conduit conduit, double reynolds, double share) {
@@ -89,6 +111,7 @@ record PipeModel(PipeEquation equation, FrictionLaw law) implements LossModel {
 
   @Override
   public Working working(LineLoss loss, UnitSystem units) {
+    PipeModel.requireOwn(this, loss);
     return loss.fold(
         flowing -> PipeWorking.of(equation, law, source(), flowing, units),
         choked -> PipeWorking.of(equation, source(), choked, units));

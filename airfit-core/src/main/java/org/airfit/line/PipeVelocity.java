@@ -143,7 +143,7 @@ public final class PipeVelocity implements Worked {
 
   @Override
   public Working working(UnitSystem units) {
-    return Working.titled("Velocity in the " + duty.label(), units)
+    return Working.titled("Velocity of the air in the " + duty.label(), units)
         .given(FLOW, massFlow.kilogramsPerSecond(), 9)
         .given(CONSTANT, AirState.GAS_CONSTANT, 8)
         .given(KELVINS, air.temperature().kelvins(), 9)

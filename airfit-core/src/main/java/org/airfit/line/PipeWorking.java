@@ -33,6 +33,9 @@ import org.airfit.working.Working;
 /** The workings of the equations of pipe flow. */
 final class PipeWorking {
 
+  /** What is left of the pressure must be more than this to be followed by hand [-]; our choice. */
+  private static final double LEAST_SHARE = 1.0e-4;
+
   private static final Source DEFINITION = Source.handbook("definition");
 
   private static final Formula REYNOLDS_NUMBER = Formula.of(
@@ -200,26 +203,45 @@ final class PipeWorking {
       LineLoss.Flowing loss,
       UnitSystem units) {
     String title = title(loss, units);
+    if (hardlyAnythingLeft(loss)) {
+      return hardlyAnythingLeft(title, loss, units);
+    }
     return loss.friction()
         .map(friction ->
             new PipeWorking(equation, law, source, loss, friction.darcy()).build(title, units))
-        .orElseGet(() -> still(title, units));
+        .orElseGet(() -> nothingLost(title, loss.massFlow().kilogramsPerSecond(), units));
   }
 
   static String title(LineLoss.Flowing loss, UnitSystem units) {
-    return "Pressure lost along " + loss.conduit().in(units) + " ("
+    return "Pressure that air loses along " + loss.conduit().in(units) + " ("
         + loss.model().title() + ")";
   }
 
-  static Working still(String title, UnitSystem units) {
+  /** Whether so little of the pressure is left that the difference which gives it has lost its digits. */
+  static boolean hardlyAnythingLeft(LineLoss.Flowing loss) {
+    return loss.outlet().pressure().pascals() < LEAST_SHARE * loss.inlet().pressure().pascals();
+  }
+
+  static Working hardlyAnythingLeft(String title, LineLoss.Flowing loss, UnitSystem units) {
     return Working.titled(title, units)
-        .answer("Nothing flows, so nothing is lost.")
+        .answer("Of " + loss.inlet().pressure().format(units.pressureUnit()) + " only "
+            + loss.outlet().pressure().format(units.pressureUnit())
+            + " is left at the outlet: too little to be found again as a difference of printed numbers.")
+        .build();
+  }
+
+  static Working nothingLost(String title, double flow, UnitSystem units) {
+    return Working.titled(title, units)
+        .answer(
+            flow == 0.0
+                ? "Nothing flows, so nothing is lost."
+                : "A flow below 1e-100 kg/s counts as none: nothing is lost.")
         .build();
   }
 
   static Working of(PipeEquation equation, Source source, LineLoss.Choked loss, UnitSystem units) {
-    Working.Builder working =
-        Working.titled(loss.conduit().in(units) + " chokes (" + loss.model().title() + ")", units);
+    Working.Builder working = Working.titled(
+        "Air in " + loss.conduit().in(units) + " chokes (" + loss.model().title() + ")", units);
     return switch (equation) {
       case ISOTHERMAL ->
         choking(working, loss)

@@ -1,7 +1,6 @@
 package org.airfit.line;
 
 import org.airfit.air.AirState;
-import org.airfit.flow.FannoFlow;
 import org.airfit.flow.FlowElement;
 import org.airfit.flow.FlowElements;
 import org.airfit.flow.IsentropicFlow;
@@ -14,7 +13,7 @@ import org.airfit.internal.RootFinder;
 final class ReservoirElement implements FlowElement {
 
   /** The least Mach number looked at where a line chokes. */
-  private static final double SLOW = 1.0e-6;
+  private static final double SLOW = 1.0e-45;
 
   /** Of the Mach number, in its logarithm. */
   private static final double TOLERANCE = 1.0e-15;
@@ -40,6 +39,9 @@ final class ReservoirElement implements FlowElement {
 
   @Override
   public double outlet(double flow, double pascals, double kelvins, double viscosity) {
+    if (PipeElement.countsAsNone(flow)) {
+      return pascals;
+    }
     double entered = entrance.outlet(flow, pascals, kelvins, viscosity);
     return Double.isNaN(entered)
         ? Double.NaN
@@ -49,6 +51,9 @@ final class ReservoirElement implements FlowElement {
 
   @Override
   public double outletKelvins(double flow, double pascals, double kelvins, double viscosity) {
+    if (PipeElement.countsAsNone(flow)) {
+      return kelvins;
+    }
     return inBore.outletKelvins(
         flow,
         entrance.outlet(flow, pascals, kelvins, viscosity),
@@ -81,7 +86,15 @@ final class ReservoirElement implements FlowElement {
   private double tooMuch(double logOfMach, double flowAtOne, double viscosity) {
     IsentropicFlow entering = IsentropicFlow.atMach(Math.exp(logOfMach));
     double k = inBore.resistance(inBore.darcy(flowAtOne * entering.massFlowFunction(), viscosity));
-    return Math.log(k / FannoFlow.atMach(entering.mach()).resistanceLeft());
+    double a = AirState.HEAT_CAPACITY_RATIO * entering.mach() * entering.mach();
+    return Math.log(k / PipeEquation.ADIABATIC.largestResistance(a));
+  }
+
+  @Override
+  public double slope(double flow, double pascals, double kelvins, double viscosity) {
+    return PipeElement.countsAsNone(flow)
+        ? inBore.slope(flow, pascals, kelvins, viscosity)
+        : FlowElement.super.slope(flow, pascals, kelvins, viscosity);
   }
 
   @Override

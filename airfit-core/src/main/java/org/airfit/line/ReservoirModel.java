@@ -15,7 +15,6 @@ import static org.airfit.line.LineSymbols.REST_PRESSURE;
 
 import java.util.Objects;
 import org.airfit.air.AirState;
-import org.airfit.flow.FannoFlow;
 import org.airfit.flow.FlowElement;
 import org.airfit.flow.IsentropicFlow;
 import org.airfit.quantity.AbsolutePressure;
@@ -85,8 +84,8 @@ record ReservoirModel(FrictionLaw law) implements LossModel {
   @Override
   public LineLoss loss(Conduit conduit, MassFlow massFlow, AirState inlet) {
     double flow = massFlow.kilogramsPerSecond();
-    if (flow == 0.0) {
-      return LineLoss.still(this, conduit, inlet);
+    if (PipeElement.countsAsNone(flow)) {
+      return PipeModel.losesNothing(this, conduit, massFlow, inlet);
     }
     double p0 = inlet.pressure().pascals();
     double t0 = inlet.temperature().kelvins();
@@ -134,18 +133,25 @@ record ReservoirModel(FrictionLaw law) implements LossModel {
         rest,
         MassFlow.ofKilogramsPerSecond(Math.min(largest, asked.kilogramsPerSecond())),
         AbsolutePressure.ofPascals(
-            entering.pressureRatio() * p0 / FannoFlow.atMach(entering.mach()).pressureRatio()));
+            entering.pressureRatio()
+                * p0
+                * PipeEquation.ADIABATIC.chokingPressureRatio(
+                    G * entering.mach() * entering.mach())));
   }
 
   @Override
   public Working working(LineLoss loss, UnitSystem units) {
+    PipeModel.requireOwn(this, loss);
     return loss.fold(flowing -> working(flowing, units), choked -> working(choked, units));
   }
 
   private Working working(LineLoss.Flowing loss, UnitSystem units) {
     String title = PipeWorking.title(loss, units);
-    if (loss.reynolds() == 0.0) {
-      return PipeWorking.still(title, units);
+    if (PipeElement.countsAsNone(loss.massFlow().kilogramsPerSecond())) {
+      return PipeWorking.nothingLost(title, loss.massFlow().kilogramsPerSecond(), units);
+    }
+    if (PipeWorking.hardlyAnythingLeft(loss)) {
+      return PipeWorking.hardlyAnythingLeft(title, loss, units);
     }
     int digits = PipeWorking.digits(loss);
     LineLoss inBore = inBore().loss(loss.conduit(), loss.massFlow(), loss.inlet());
@@ -171,7 +177,7 @@ record ReservoirModel(FrictionLaw law) implements LossModel {
             loss.inlet().pressure().pascals(),
             loss.inlet().temperature().kelvins(),
             loss.inlet().viscosity().pascalSeconds());
-    return Working.titled(loss.conduit().in(units) + " chokes (" + title() + ")", units)
+    return Working.titled("Air in " + loss.conduit().in(units) + " chokes (" + title() + ")", units)
         .given(BORE, loss.conduit().bore().metres(), 8)
         .given(REST_PRESSURE, loss.inlet().pressure().pascals(), 8)
         .given(RATIO, G, 3)

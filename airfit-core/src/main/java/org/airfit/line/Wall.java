@@ -1,7 +1,10 @@
 package org.airfit.line;
 
+import java.util.List;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
+import org.airfit.safety.Caution;
+import org.airfit.safety.SafetyRules;
 import org.airfit.source.Source;
 
 /**
@@ -30,9 +33,12 @@ public enum Wall {
       0.001,
       0.010,
       Source.handbook("Idelchik 2007, seamless aluminium; a public table gives 0.001 to 0.002 mm")),
-  /** Smooth plastic pipe and tube. */
+  /**
+   * Smooth plastic pipe and tube. PVC pipe shatters and is not for compressed air above ground; {@link #cautions} says
+   * so.
+   */
   SMOOTH_PLASTIC(
-      "smooth plastic pipe or tube",
+      "smooth plastic pipe or tube (no PVC for compressed air)",
       0.010,
       0.0015,
       0.010,
@@ -104,6 +110,18 @@ public enum Wall {
   /** {@return the roughest published for it} */
   public Length most() {
     return most;
+  }
+
+  /** {@return whether it is of plastic all through, which a blow or age may shatter} */
+  public boolean isPlastic() {
+    return this == SMOOTH_PLASTIC;
+  }
+
+  /** {@return the warnings that go with a line of this wall} */
+  public List<Caution> cautions() {
+    return isPlastic()
+        ? List.of(SafetyRules.usFederal().reminder("Plastic pipe for compressed air"))
+        : List.of();
   }
 
   /** {@return where the values come from} */

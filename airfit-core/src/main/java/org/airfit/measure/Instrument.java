@@ -11,6 +11,7 @@ import org.airfit.source.Source;
  *
  * <pre>
  *   u² = (MPE/√3)² + t²/n,   t = a/√3, or the standard deviation of the repeats where that is larger
+ *   (MPE/√3)² = c² + (d/√12)²
  * </pre>
  *
  * <table class="striped">
@@ -22,13 +23,17 @@ import org.airfit.source.Source;
  * <tr><td>a</td><td>technique: a step or groove found by eye and jaw (from memory)</td><td>0.1 mm</td></tr>
  * <tr><td>a</td><td>technique: a bore with knife-edge jaws (from memory, no source)</td><td>0.05 mm</td></tr>
  * <tr><td>n</td><td>how many readings the mean is of</td><td>-</td></tr>
+ * <tr><td>d</td><td>step, to which every reading is rounded</td><td>0.01 to 0.05 mm</td></tr>
+ * <tr><td>c</td><td>what all readings with one caliper share</td><td>mm</td></tr>
  * </tbody>
  * </table>
  *
  * <p>Limits become standard uncertainties by √3, as for a rectangular distribution (GUM 4.3.7, NIST TN 1297 4.6). The
  * error of one caliper is common to all repeats of a dimension: averaging never makes it smaller, only the technique.
- * It is common to all dimensions of a plug as well, see {@link #commonUncertainty}. Where you know better, give
- * {@link Reading#of} your own uncertainty.
+ * It is common to all dimensions of a plug as well, see {@link #commonUncertainty}. Rounding to the step is in the
+ * limit, which holds for the value shown, but it is no common error: each reading is rounded for itself, evenly within
+ * half a step, which is d/√12 (GUM F.2.2.1), 0.0144 mm for a step of 0.05 mm; and repeats that all round alike make it
+ * no smaller. Where you know better, give {@link Reading#of} your own uncertainty.
  */
 public enum Instrument {
   /** Digital caliper with a step of 0.01 mm. */
@@ -121,13 +126,31 @@ public enum Instrument {
 
   /**
    * Obtains the part of the standard uncertainty that all readings with one caliper share: its limit of error on
-   * outside jaws to 100 mm, divided by √3. What inside, step and longer readings may be off beyond that is taken as
-   * their own.
+   * outside jaws to 100 mm, divided by √3, without the rounding to its step that is in that limit. What inside, step
+   * and longer readings may be off beyond that is taken as their own, and so is the rounding.
+   *
+   * <pre>
+   *   c² = MPE²/3 − d²/12
+   * </pre>
    *
    * @return the common standard uncertainty
    */
   public Length commonUncertainty() {
-    return Length.ofMillimetres(limitMm(Access.OUTSIDE, PLUG_MM) / Math.sqrt(3.0));
+    double limit = limitMm(Access.OUTSIDE, PLUG_MM);
+    return Length.ofMillimetres(Math.sqrt(limit * limit / 3.0 - stepMm * stepMm / 12.0));
+  }
+
+  /**
+   * Obtains the standard uncertainty of rounding to the step, which is each reading's own.
+   *
+   * <pre>
+   *   d/√12
+   * </pre>
+   *
+   * @return the standard uncertainty of an error spread evenly within half a step either way
+   */
+  public Length roundingUncertainty() {
+    return Length.ofMillimetres(stepMm / Math.sqrt(12.0));
   }
 
   /** Standard uncertainty of a reading of {@code mm} whose technique scatters by so much [mm]. */

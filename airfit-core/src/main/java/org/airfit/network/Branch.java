@@ -1,10 +1,12 @@
 package org.airfit.network;
 
+import java.util.List;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.flow.FlowElement;
 import org.airfit.line.Conduit;
 import org.airfit.line.LossModel;
 import org.airfit.run.Run;
+import org.airfit.safety.Caution;
 
 /**
  * A named branch between two nodes: a line, a part, or an element of the user's own. It obeys the law of the same
@@ -23,6 +25,11 @@ sealed interface Branch {
 
   /** {@return what it does to the air, in either direction} */
   FlowElement element();
+
+  /** {@return the warnings that go with what it is made of} */
+  default List<Caution> cautions() {
+    return List.of();
+  }
 
   /**
    * Leads a run through it.
@@ -47,6 +54,11 @@ sealed interface Branch {
     @Override
     public FlowElement element() {
       return model.element(conduit);
+    }
+
+    @Override
+    public List<Caution> cautions() {
+      return conduit.cautions();
     }
 
     @Override

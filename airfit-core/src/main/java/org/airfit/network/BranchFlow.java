@@ -9,6 +9,7 @@ import org.airfit.quantity.MassFlowUnit;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.run.Run;
 import org.airfit.run.RunResult;
+import org.airfit.safety.Caution;
 import org.airfit.working.UnitSystem;
 import org.airfit.working.Worked;
 import org.airfit.working.Working;
@@ -32,7 +33,8 @@ public final class BranchFlow implements Worked {
       AbsolutePressure outlet,
       boolean chokes,
       boolean unsettled,
-      RunResult alone) {}
+      RunResult alone,
+      List<Caution> cautions) {}
 
   private final Values values;
 
@@ -59,12 +61,18 @@ public final class BranchFlow implements Worked {
         AbsolutePressure.ofPascals(behind),
         solved.chokes,
         solved.held,
-        branch.lead(Run.from(air.at(inlet), VACUUM)).at(flow)));
+        branch.lead(Run.from(air.at(inlet), VACUUM)).at(flow),
+        branch.cautions()));
   }
 
   /** {@return the branch} */
   public String name() {
     return values.name;
+  }
+
+  /** {@return the warnings that go with what it is made of} */
+  public List<Caution> cautions() {
+    return values.cautions;
   }
 
   /** {@return the node the air comes from} */

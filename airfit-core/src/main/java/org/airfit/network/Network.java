@@ -21,6 +21,7 @@ import org.airfit.quantity.Temperature;
 import org.airfit.quantity.Volume;
 import org.airfit.run.Run;
 import org.airfit.run.ToolDemand;
+import org.airfit.safety.Medium;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -227,6 +228,19 @@ public final class Network {
 
     private Builder(AbsolutePressure atmosphere) {
       this.atmosphere = atmosphere;
+    }
+
+    /**
+     * Tells what the network carries. It is compressed air for tools: nothing of a network is computed for anything
+     * else.
+     *
+     * @param medium what it carries
+     * @return this builder
+     * @throws IllegalArgumentException with the reason if it is anything but compressed air
+     */
+    public Builder carrying(Medium medium) {
+      Objects.requireNonNull(medium, "medium").requireCompressedAir();
+      return this;
     }
 
     /**

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.airfit.internal.Digits;
@@ -117,7 +119,11 @@ public sealed interface NetworkResult extends Worked {
 
     @Override
     public List<Caution> cautions() {
-      return List.of(Caution.MORE_SUPPLY_PRESSURE);
+      Set<Caution> all = new LinkedHashSet<>();
+      all.add(Caution.MORE_SUPPLY_PRESSURE);
+      values.supplies.forEach(supply -> supply.supply().still().caution().ifPresent(all::add));
+      values.branches.forEach(branch -> all.addAll(branch.cautions()));
+      return List.copyOf(all);
     }
 
     /**
@@ -178,7 +184,7 @@ public sealed interface NetworkResult extends Worked {
 
     @Override
     public Working working(UnitSystem units) {
-      Working.Builder working = Working.titled("Steady flow in the network", units)
+      Working.Builder working = Working.titled("Steady flow of air in the network", units)
           .note("Flows and pressures were found together by Newton's method in " + values.iterations
               + " steps; mass is out of balance by " + Digits.significant(values.imbalance, 2)
               + " of the whole flow. They are checked branch by branch and node by node.");
@@ -316,7 +322,7 @@ public sealed interface NetworkResult extends Worked {
 
     @Override
     public Working working(UnitSystem units) {
-      return Working.titled("No steady flow in the network", units)
+      return Working.titled("No steady flow of air in the network", units)
           .answer(reason)
           .build();
     }

@@ -123,6 +123,7 @@ public record Compressor(
    * @param cutOut the pressure at which it stops, above cut-in and on the curve
    * @param receiver the volume of the receiver, above 0
    * @param temperature the temperature of the air in the receiver
+   * @throws IllegalArgumentException if an argument breaks what is said above
    */
   public Compressor {
     curve = List.copyOf(Objects.requireNonNull(curve, "curve"));
@@ -267,7 +268,7 @@ public record Compressor(
 
   @Override
   public Working working(MassFlow flow, UnitSystem units) {
-    Working.Builder working = Working.titled("Pressure at the receiver", units);
+    Working.Builder working = Working.titled("Pressure of the air at the receiver", units);
     MassFlow full = delivery(cutIn);
     double taken = Objects.requireNonNull(flow, "flow").kilogramsPerSecond();
     double pascals = pascals(taken);

@@ -115,6 +115,7 @@ public record PistonCompressor(int stages, double clearance) {
    *
    * @param stages the stages, in [1, 10]
    * @param clearance the clearance of a stage over its swept volume [-], in [0, 0.5]
+   * @throws IllegalArgumentException if an argument is out of range
    */
   public PistonCompressor {
     if (stages < 1 || stages > 10) {

@@ -10,7 +10,7 @@ import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.Temperature;
 import org.airfit.quantity.Volume;
 import org.airfit.safety.Caution;
-import org.airfit.safety.SafetyRule;
+import org.airfit.safety.SafetyRules;
 import org.airfit.source.Source;
 import org.airfit.working.Formula;
 import org.airfit.working.Symbol;
@@ -157,8 +157,7 @@ public record ReceiverSize(
 
   /** {@return the warnings that go with a receiver} */
   public List<Caution> cautions() {
-    return List.of(new Caution(
-        SafetyRule.RECEIVER.title(), SafetyRule.RECEIVER.demand(), SafetyRule.RECEIVER.source()));
+    return List.of(SafetyRules.usFederal().reminder("Receiver protection"));
   }
 
   @Override

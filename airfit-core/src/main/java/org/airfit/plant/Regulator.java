@@ -1,6 +1,7 @@
 package org.airfit.plant;
 
 import java.util.Objects;
+import java.util.Optional;
 import org.airfit.air.AirState;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
@@ -23,11 +24,17 @@ import org.airfit.working.Working;
  * curve, or two readings of a gauge, give the line; it is taken
  * on beyond ṁ1, where the real curve bends down. The line between stated points is an approximation of our own.
  *
+ * <p>A regulator can fail open. What then stands behind it is what stands in front of it, which {@link SupplyRange}
+ * asks for.
+ *
  * @param still the air behind it while nothing flows
  * @param flow a flow, above 0
  * @param pressure the pressure it holds at that flow, at most that of {@code still}
+ * @param inFront the highest pressure that can stand in front of it, at least that of {@code still}; empty where it
+ *     was not told
  */
-public record Regulator(AirState still, FreeAirFlow flow, AbsolutePressure pressure)
+public record Regulator(
+    AirState still, FreeAirFlow flow, AbsolutePressure pressure, Optional<AbsolutePressure> inFront)
     implements Supply {
 
   private static final Source SOURCE =
@@ -55,11 +62,21 @@ public record Regulator(AirState still, FreeAirFlow flow, AbsolutePressure press
    * @param still the air behind it while nothing flows
    * @param flow a flow, above 0
    * @param pressure the pressure it holds at that flow, at most that of {@code still}
+   * @param inFront the highest pressure that can stand in front of it, at least that of {@code still}; empty where it
+   *     was not told
+   * @throws IllegalArgumentException if an argument breaks what is said above
    */
   public Regulator {
     Objects.requireNonNull(still, "still");
     Objects.requireNonNull(flow, "flow");
     Objects.requireNonNull(pressure, "pressure");
+    if (Objects.requireNonNull(inFront, "inFront")
+        .filter(highest -> highest.compareTo(still.pressure()) < 0)
+        .isPresent()) {
+      throw new IllegalArgumentException(
+          "pressure in front of a regulator must be at least what it is set to, " + still.pressure()
+              + ", was " + inFront.get());
+    }
     if (!(flow.cubicMetresPerSecond() > 0.0)) {
       throw new IllegalArgumentException(
           "flow of the second point of a regulator must be above 0, was " + flow);
@@ -69,6 +86,17 @@ public record Regulator(AirState still, FreeAirFlow flow, AbsolutePressure press
           "pressure of a regulator under flow must be at most that without flow, "
               + still.pressure() + ", was " + pressure);
     }
+  }
+
+  /**
+   * Obtains a regulator of which the pressure in front was not told.
+   *
+   * @param still the air behind it while nothing flows
+   * @param flow a flow, above 0
+   * @param pressure the pressure it holds at that flow, at most that of {@code still}
+   */
+  public Regulator(AirState still, FreeAirFlow flow, AbsolutePressure pressure) {
+    this(still, flow, pressure, Optional.empty());
   }
 
   @Override
@@ -98,7 +126,7 @@ public record Regulator(AirState still, FreeAirFlow flow, AbsolutePressure press
   public Working working(MassFlow wanted, UnitSystem units) {
     double massFlow = Objects.requireNonNull(wanted, "wanted").kilogramsPerSecond();
     double p = pascals(massFlow);
-    Working.Builder working = Working.titled("Pressure behind the regulator", units);
+    Working.Builder working = Working.titled("Pressure of the air behind the regulator", units);
     if (Double.isNaN(p)) {
       return working
           .answer("At " + wanted.format(units.massFlowUnit()) + " nothing would be left of the "
@@ -118,5 +146,12 @@ public record Regulator(AirState still, FreeAirFlow flow, AbsolutePressure press
         .step(DROOP, p, 6)
         .answer(HELD)
         .build();
+  }
+
+  /** {@return the regulator in one line, such as "regulator: 7 bar(a) at rest, 6.5 bar(a) at 20 scfm"} */
+  @Override
+  public String toString() {
+    return "regulator: " + still.pressure() + " at rest, " + pressure + " at " + flow
+        + inFront.map(highest -> ", at most " + highest + " in front").orElse("");
   }
 }

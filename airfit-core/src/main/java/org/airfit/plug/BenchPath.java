@@ -28,6 +28,9 @@ import org.jspecify.annotations.Nullable;
  * with the error in it. It holds what it says whether or not readings share the error; only the order of the steps is
  * reckoned as if each were the first.
  *
+ * <p>Near copies, where they are about, keep inside the bands of the profile in most sizes. So the path tells at its ends
+ * what is {@link #restOf still to be read} before the plug can be identified.
+ *
  * <p>The path sorts; it does not weigh. For the verdict give the readings to {@link Identifier#identify}.
  *
  * <p>This class is immutable and thread-safe.
@@ -266,7 +269,8 @@ public final class BenchPath {
         models[k] = expected(left.get(k), dimension);
       }
       return Information.bits(chances, unknown)
-          - Information.of(chances, models, unknown, identifier.confidence()).expectedBits();
+          - Information.of(chances, models, chances.length, unknown, identifier.confidence())
+              .expectedBits();
     }
   }
 
@@ -297,6 +301,38 @@ public final class BenchPath {
     return steps.isEmpty()
         ? 0.0
         : profiles.stream().mapToInt(this::readings).sum() / (double) profiles.size();
+  }
+
+  /**
+   * Obtains what is still to be read where the path ends with one profile: the dimensions that decide its mating and
+   * that the path did not ask for. A near copy may differ there.
+   *
+   * @param step a step of this path
+   * @param branch a branch of it
+   * @return the dimensions in the order of {@link Dimension}; empty where no near copies are about, or the path does not
+   *     end there with one profile
+   * @throws IllegalArgumentException if the step is not of this path, or the branch not of the step
+   */
+  public List<Dimension> restOf(Step step, Branch branch) {
+    Objects.requireNonNull(step, "step");
+    Objects.requireNonNull(branch, "branch");
+    if (!steps.contains(step) || !step.branches().contains(branch)) {
+      throw new IllegalArgumentException("step and branch must be of this path, was step "
+          + step.number() + "; take them from steps()");
+    }
+    if (!identifier.expectsNearCopies() || !branch.settled()) {
+      return List.of();
+    }
+    Set<Dimension> rest = EnumSet.copyOf(branch.profiles().get(0).decidingDimensions());
+    Optional<Step> at = Optional.of(step);
+    while (at.isPresent()) {
+      rest.remove(at.get().dimension());
+      int number = at.get().number();
+      at = steps.stream()
+          .filter(before -> before.branches().stream().anyMatch(to -> to.next() == number))
+          .findFirst();
+    }
+    return List.copyOf(rest);
   }
 
   private int readings(PlugProfile profile) {
@@ -373,6 +409,12 @@ public final class BenchPath {
         out.append(branch.settled() ? "" : "one of ")
             .append(names)
             .append(branch.settled() ? "." : ": bands do not part them; measure the rest.");
+        List<Dimension> rest = restOf(step, branch);
+        if (!rest.isEmpty()) {
+          out.append(" To identify it read also ")
+              .append(rest.stream().map(Dimension::symbol).collect(Collectors.joining(", ")))
+              .append('.');
+        }
       }
       out.append('\n');
     }

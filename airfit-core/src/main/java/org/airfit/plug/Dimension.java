@@ -31,6 +31,7 @@ public enum Dimension {
       "tip diameter",
       "the outside diameter of the cylinder that the socket's seal grips",
       "outside jaws, three readings 120° apart; take the mean",
+      "the seal of the socket grips it",
       Access.OUTSIDE,
       Wear.SHRINKS,
       6.5,
@@ -41,6 +42,7 @@ public enum Dimension {
       "collar diameter",
       "the largest diameter between the tip and the locking groove",
       "outside jaws",
+      "it must pass the balls, and they lock behind it",
       Access.OUTSIDE,
       Wear.SHRINKS,
       10.0,
@@ -52,6 +54,7 @@ public enum Dimension {
       "from the tip face to the groove wall the balls push against, the rear edge of the collar",
       "step faces or depth rod on the edge, not on the rounding; a length taken over a ball in the groove is another "
           + "length",
+      "it sets where the balls find the groove",
       Access.STEP,
       Wear.SHRINKS,
       8.0,
@@ -62,6 +65,7 @@ public enum Dimension {
       "insertion length",
       "from the tip face to the face that stops against the socket",
       "step faces or depth rod",
+      "it sets where the plug stops",
       Access.STEP,
       Wear.NONE,
       Double.NaN,
@@ -72,6 +76,7 @@ public enum Dimension {
       "groove width",
       "the axial width of the locking groove between its walls",
       "blade jaws, across the walls at the top",
+      "the balls must find room in it",
       Access.GROOVE,
       Wear.GROWS,
       Double.NaN,
@@ -82,6 +87,7 @@ public enum Dimension {
       "groove diameter",
       "the diameter at the root of the locking groove",
       "blade jaws, both blades on the root",
+      "it sets how deep the balls drop",
       Access.GROOVE,
       Wear.NONE,
       Double.NaN,
@@ -92,6 +98,7 @@ public enum Dimension {
       "tip to collar",
       "from the tip face to where the collar starts, the end of the sealing cylinder",
       "step faces or depth rod; poor where the step is a cone or a rounding",
+      "it sets how far the tip reaches through the seal",
       Access.STEP,
       Wear.NONE,
       Double.NaN,
@@ -102,6 +109,7 @@ public enum Dimension {
       "shoulder diameter",
       "the diameter behind the locking groove",
       "outside jaws",
+      "it must clear the mouth of the socket",
       Access.OUTSIDE,
       Wear.NONE,
       Double.NaN,
@@ -112,6 +120,7 @@ public enum Dimension {
       "bore",
       "the smallest hole right through the plug",
       "inside jaws, pin gauges or drill shanks; knife-edge jaws read small in small holes",
+      "the face around it opens the valve of the socket, and it lets the air through",
       Access.BORE,
       Wear.NONE,
       4.5,
@@ -121,6 +130,7 @@ public enum Dimension {
   private final String label;
   private final String definition;
   private final String howToMeasure;
+  private final String whatItDecides;
   private final Access access;
   private final Wear wear;
   private final double usualLowMm;
@@ -131,6 +141,7 @@ public enum Dimension {
       String label,
       String definition,
       String howToMeasure,
+      String whatItDecides,
       Access access,
       Wear wear,
       double usualLowMm,
@@ -139,6 +150,7 @@ public enum Dimension {
     this.label = label;
     this.definition = definition;
     this.howToMeasure = howToMeasure;
+    this.whatItDecides = whatItDecides;
     this.access = access;
     this.wear = wear;
     this.usualLowMm = usualLowMm;
@@ -186,6 +198,17 @@ public enum Dimension {
   /** {@return how to take it with a caliper} */
   public String howToMeasure() {
     return howToMeasure;
+  }
+
+  /**
+   * Says what the dimension decides when plug and socket mate. Each of them decides something, so a copy that is off in
+   * one may not lock, leak or pass no air; which of them a profile holds its plugs to, see
+   * {@link PlugProfile#decidingDimensions}.
+   *
+   * @return a clause, such as "the seal of the socket grips it"; from memory, the standard for plugs was not seen
+   */
+  public String whatItDecides() {
+    return whatItDecides;
   }
 
   /** {@return what wear does to it} */

@@ -1,6 +1,7 @@
 package org.airfit.plug;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -27,6 +28,9 @@ final class Evidence {
   /** So near to certainty that no profile may be left out of the sum for being out of reach. */
   private static final double CERTAIN = 1.0 - 1.0e-12;
 
+  /** A near copy less likely than this counts as spread as a plug from elsewhere when next readings are ranked. */
+  private static final double COPY_COUNTS = 0.001;
+
   private final ReferenceSet set;
   private final Assumptions assumptions;
   private final Map<Dimension, PlugReading> readings;
@@ -36,12 +40,17 @@ final class Evidence {
   /** ln of the sum of all weights, the prior of the profiles left out. */
   private final double logSum;
 
-  private final double unknownProbability;
+  /** ln of the weight of a near copy, profile by profile; empty where none is about. */
+  private final double[] logNear;
+
+  private final double elsewhereProbability;
+  private final double nearCopyProbability;
   private final List<ProfileCandidate> likely;
   private final boolean unknownLikely;
 
   private volatile @Nullable List<ProfileCandidate> candidates;
   private volatile @Nullable List<NextReading> nextReadings;
+  private volatile @Nullable List<ReadingSlip> slips;
 
   Evidence(
       ReferenceSet set,
@@ -54,9 +63,17 @@ final class Evidence {
     this.clues = List.copyOf(clues);
     this.scores =
         scores(assumptions.confidence() < CERTAIN ? Scores.REACH : Double.POSITIVE_INFINITY);
-    double logUnknown = Math.log(assumptions.unknownPrior() / prior()) + logUnknownLikelihood();
-    this.logSum = logSum(scores, logUnknown);
-    this.unknownProbability = Math.exp(logUnknown - logSum);
+    double logElsewhere =
+        Math.log(assumptions.elsewherePrior() / prior()) + logElsewhereLikelihood();
+    this.logNear = logNear();
+    this.logSum = logSum(scores, logElsewhere, logNear);
+    this.elsewhereProbability = Math.exp(logElsewhere - logSum);
+    double near = 0.0;
+    for (double log : logNear) {
+      near += Math.exp(log - logSum);
+    }
+    this.nearCopyProbability = near;
+    double unknownProbability = elsewhereProbability + near;
 
     List<ProfileCandidate> needed = new ArrayList<>(2);
     boolean[] used = new boolean[scores.count()];
@@ -90,14 +107,32 @@ final class Evidence {
     return (1.0 - assumptions.unknownPrior()) / set.profiles().size();
   }
 
-  /** ln of the likelihood of an unknown plug, in mm to the power of minus the number of readings. */
-  double logUnknownLikelihood() {
+  /** In the unit of {@link Scores}, in which a profile has its likelihood for weight. */
+  private double[] logNear() {
+    if (!assumptions.nearCopiesCount()) {
+      return new double[0];
+    }
+    double[] logs = new double[scores.count()];
+    double each = Math.log(assumptions.nearCopyPrior() / (1.0 - assumptions.unknownPrior()));
+    for (int k = 0; k < logs.length; k++) {
+      logs[k] = each + scores.logLikelihoodOfNearCopy(k, clues.size());
+    }
+    return logs;
+  }
+
+  /**
+   * ln of the likelihood of a plug from elsewhere in the size class, in mm to the power of minus the number of readings.
+   */
+  double logElsewhereLikelihood() {
     return -readings.size() * Math.log(Assumptions.UNKNOWN_WIDTH_MM)
         + clues.size() * Math.log(Clue.BY_CHANCE);
   }
 
-  private static double logSum(Scores scores, double logUnknown) {
-    double largest = logUnknown;
+  private static double logSum(Scores scores, double logElsewhere, double[] logNear) {
+    double largest = logElsewhere;
+    for (double near : logNear) {
+      largest = Math.max(largest, near);
+    }
     for (int k = 0; k < scores.count(); k++) {
       largest = Math.max(largest, scores.logLikelihood(k));
     }
@@ -106,7 +141,10 @@ final class Evidence {
       double below = scores.logLikelihood(k) - largest;
       sum += below < -Scores.REACH ? 0.0 : Math.exp(below);
     }
-    return largest + Math.log(sum + Math.exp(logUnknown - largest));
+    for (double near : logNear) {
+      sum += Math.exp(near - largest);
+    }
+    return largest + Math.log(sum + Math.exp(logElsewhere - largest));
   }
 
   private double chance(Scores of, int k) {
@@ -156,12 +194,23 @@ final class Evidence {
     return chances;
   }
 
+  /** The chances of the profiles, then those of near copies, where any are about. */
+  private double[] chancesWithCopies() {
+    double[] profiles = chances();
+    double[] all = Arrays.copyOf(profiles, profiles.length + logNear.length);
+    for (int k = 0; k < logNear.length; k++) {
+      all[profiles.length + k] = Math.exp(logNear[k] - logSum);
+    }
+    return all;
+  }
+
   private List<NextReading> rankNextReadings() {
     Instrument instrument = assumptions.instrument();
     double wear = assumptions.wear().millimetres();
-    double[] chances = chances();
-    double doubt = Information.bits(chances, unknownProbability);
-    SharedError.@Nullable Left[] left = leftOfCommonError(chances);
+    double[] chances = chancesWithCopies();
+    int profiles = scores.count();
+    double doubt = Information.bits(chances, elsewhereProbability);
+    SharedError.@Nullable Left[] left = leftOfCommonError(chances, profiles);
     Set<Dimension> open = EnumSet.noneOf(Dimension.class);
     open.addAll(set.dimensions());
     open.removeAll(readings.keySet());
@@ -172,15 +221,20 @@ final class Evidence {
       double u = uncertainty(instrument, dimension, ball);
       double ownU = SharedError.ownUncertainty(u, instrument.commonUncertainty().millimetres());
       @Nullable ReadingDensity[] models = new ReadingDensity[chances.length];
-      for (int k = 0; k < models.length; k++) {
+      for (int k = 0; k < profiles; k++) {
         SharedError.Left error = left[k];
         TipLength sizes = profile(k).sizes();
-        models[k] = error == null
+        ReadingDensity expected = error == null
             ? sizes.expected(dimension, ball, u, wear)
             : sizes.expected(dimension, ball, error, ownU, wear);
+        models[k] = expected;
+        if (chances.length > profiles && chances[profiles + k] > COPY_COUNTS && expected != null) {
+          models[profiles + k] =
+              ReadingDensity.changed(expected, Assumptions.CHANGED, Assumptions.CHANGED_BY_MM);
+        }
       }
       Information.Outlook outlook =
-          Information.of(chances, models, unknownProbability, assumptions.confidence());
+          Information.of(chances, models, profiles, elsewhereProbability, assumptions.confidence());
       next.add(new NextReading(
           dimension,
           instrument,
@@ -190,9 +244,11 @@ final class Evidence {
           ball));
     }
     // what does not differ by a hundredth of a bit is taken in the order of the bench: diameters
-    // and lengths first
+    // and lengths first, and before them what the likeliest profile must be held to
+    Set<Dimension> deciding = best().profile().decidingDimensions();
     next.sort(Comparator.<NextReading>comparingLong(
             reading -> Math.round(-100.0 * reading.expectedDropBits()))
+        .thenComparing(reading -> !deciding.contains(reading.dimension()))
         .thenComparing(NextReading::dimension));
     return List.copyOf(next);
   }
@@ -201,13 +257,14 @@ final class Evidence {
    * What the readings so far leave of the error of the caliper that the next one is by, profile by profile; nothing if
    * it took none.
    */
-  private SharedError.@Nullable Left[] leftOfCommonError(double[] chances) {
+  private SharedError.@Nullable Left[] leftOfCommonError(double[] chances, int profiles) {
     Instrument instrument = assumptions.instrument();
-    SharedError.@Nullable Left[] left = new SharedError.Left[chances.length];
+    SharedError.@Nullable Left[] left = new SharedError.Left[profiles];
     boolean none =
         readings.values().stream().noneMatch(reading -> CaliperGroup.isBy(instrument, reading));
-    for (int k = 0; k < chances.length && !none; k++) {
-      if (chances[k] > Information.NEGLIGIBLE) {
+    for (int k = 0; k < profiles && !none; k++) {
+      double copy = logNear.length > 0 ? chances[profiles + k] : 0.0;
+      if (chances[k] + copy > Information.NEGLIGIBLE) {
         left[k] = scores.fit(k).leftOfError(instrument);
       }
     }
@@ -272,11 +329,98 @@ final class Evidence {
 
   /** The doubt that is left [bit]. */
   double doubtBits() {
-    return Information.bits(chances(), unknownProbability);
+    return Information.bits(chancesWithCopies(), elsewhereProbability);
   }
 
+  /** The chance of a plug of no profile in the set: from elsewhere, or a near copy. */
   double unknownProbability() {
-    return unknownProbability;
+    return elsewhereProbability + nearCopyProbability;
+  }
+
+  double elsewhereProbability() {
+    return elsewhereProbability;
+  }
+
+  /** The profile of which the plug is most likely a near copy, if it is one. */
+  PlugProfile copied() {
+    int best = 0;
+    for (int k = 1; k < logNear.length; k++) {
+      best = logNear[k] > logNear[best] ? k : best;
+    }
+    return profile(best);
+  }
+
+  double nearCopyProbability() {
+    return nearCopyProbability;
+  }
+
+  /** The slips that may explain the readings; worked out when first asked for. */
+  List<ReadingSlip> slips() {
+    List<ReadingSlip> known = slips;
+    if (known == null) {
+      known = readings.isEmpty()
+          ? List.of()
+          : SlipSearch.of(set, assumptions, readings(), clues, scores, logSum);
+      slips = known;
+    }
+    return known;
+  }
+
+  /**
+   * The likeliest profile that the readings fit if the plug is worn as far as is usual, where nobody said how worn it
+   * is and it is likely enough; half of all plugs are taken to be worn.
+   */
+  Optional<PlugProfile> ifWorn() {
+    if (assumptions.wearTold() || readings.isEmpty()) {
+      return Optional.empty();
+    }
+    Scores worn =
+        Scores.of(set.sizes(), readings.values(), clues, Assumptions.USUAL_WEAR_MM, Scores.REACH);
+    int best = -1;
+    for (int k = 0; k < worn.count(); k++) {
+      if (!worn.isOutOfReach(k)
+          && (best < 0 || worn.logLikelihood(k) > worn.logLikelihood(best))
+          && Statistics.chiSquareAbove(worn.chiSquare(k), worn.compared(k))
+              >= ProfileCandidate.REJECTED_BELOW) {
+        best = k;
+      }
+    }
+    double against = logSum + Math.log(1.0 - assumptions.confidence());
+    return best >= 0 && worn.logLikelihood(best) > against
+        ? Optional.of(profile(best))
+        : Optional.empty();
+  }
+
+  /** Whether a profile fits throughout with nothing worn, worse than so many genuine plugs at most. */
+  boolean fitsAsNew(ProfileCandidate candidate, double least) {
+    if (assumptions.wear().metres() == 0.0) {
+      return candidate.fitsThroughout(least);
+    }
+    ProfileFit asNew = ProfileFit.of(candidate.profile(), readings.values(), 0.0);
+    double chiSquare = asNew.chiSquare();
+    int n = candidate.degreesOfFreedom();
+    double largest = 0.0;
+    for (Residual residual : asNew.residuals()) {
+      largest = Math.max(largest, Math.abs(residual.sigmas()));
+    }
+    return Statistics.chiSquareAbove(chiSquare, n) >= least
+        && ProfileCandidate.largestOf(n, largest) >= least;
+  }
+
+  /** How often a plug from anywhere in the size class would agree with a profile in all that was read, by chance. */
+  double coincidence() {
+    double sum = 0.0;
+    for (int k = 0; k < scores.count(); k++) {
+      sum += scores.coincidence(k);
+    }
+    return Math.min(1.0, sum);
+  }
+
+  /** What decides the mating of a profile and was not read yet. */
+  List<Dimension> notRead(PlugProfile profile) {
+    return profile.decidingDimensions().stream()
+        .filter(dimension -> !readings.containsKey(dimension))
+        .toList();
   }
 
   /** The fewest profiles that, with the unknown where it is likely, hold the confidence asked for. */

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.airfit.internal.Digits;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.LengthUnit;
 import org.airfit.safety.Caution;
 import org.airfit.working.UnitSystem;
 import org.airfit.working.Worked;
@@ -25,6 +26,15 @@ public final class Identification implements Worked {
 
   /** One dimension alone names no profile. This project's rule. */
   static final int FEWEST_READINGS = 2;
+
+  /**
+   * Where near copies are about, a genuine plug that fits worse than 97 of 100 is left a candidate; this project's
+   * choice between the copies that pass and the genuine plugs that do not.
+   */
+  private static final double FIRM_ABOVE = 0.03;
+
+  /** What is less likely is not said. */
+  private static final double SAID_ABOVE = 0.005;
 
   private final Evidence evidence;
   private final PlugVerdict verdict;
@@ -47,7 +57,7 @@ public final class Identification implements Worked {
       return PlugVerdict.INSUFFICIENT_DATA;
     }
     if (likely().stream().noneMatch(ProfileCandidate::fits)) {
-      return PlugVerdict.NO_MATCH;
+      return slips().isEmpty() && ifWorn().isEmpty() ? PlugVerdict.NO_MATCH : PlugVerdict.AMBIGUOUS;
     }
     if (likely().size() > 1 || unknownIsLikely()) {
       return PlugVerdict.AMBIGUOUS;
@@ -55,7 +65,60 @@ public final class Identification implements Worked {
     if (likely().get(0).degreesOfFreedom() < FEWEST_READINGS) {
       return PlugVerdict.INSUFFICIENT_DATA;
     }
-    return weakestProvenance().canIdentify() ? PlugVerdict.IDENTIFIED : PlugVerdict.CANDIDATE;
+    return weakestProvenance().canIdentify() && nothingOpen()
+        ? PlugVerdict.IDENTIFIED
+        : PlugVerdict.CANDIDATE;
+  }
+
+  private boolean nothingOpen() {
+    return fitsFirmly() && !mayBeChance() && stillToRead().isEmpty() && !needsWear();
+  }
+
+  private static double firmAbove(boolean nearCopies) {
+    return nearCopies ? FIRM_ABOVE : ProfileCandidate.REJECTED_BELOW;
+  }
+
+  private boolean fitsFirmly() {
+    return best().fitsThroughout(firmAbove(expectsNearCopies()));
+  }
+
+  private boolean mayBeChance() {
+    return unknownPrior() > 0.0
+        && !evidence.notRead(best().profile()).isEmpty()
+        && chanceOfCoincidence() > ProfileCandidate.REJECTED_BELOW;
+  }
+
+  private boolean needsWear() {
+    return expectsNearCopies()
+        && fitsFirmly()
+        && !evidence.fitsAsNew(best(), firmAbove(expectsNearCopies()));
+  }
+
+  /** What keeps the profile that stands out from being identified, but for where the set comes from. */
+  private List<String> openPoints() {
+    List<String> open = new ArrayList<>();
+    ProfileCandidate best = best();
+    if (!fitsFirmly()) {
+      open.add(
+          best.largestMisfitProbability() < firmAbove(expectsNearCopies())
+              ? "one reading lies " + Digits.fixed(best.largestMisfit(), 1)
+                  + " times the expected scatter away; read it again"
+              : "only " + Digits.percent(best.tailProbability())
+                  + " of its genuine plugs fit as badly in all readings together; read again");
+    }
+    if (mayBeChance()) {
+      open.add(
+          Digits.percent(chanceOfCoincidence())
+              + " of the plugs of its size class would agree with a profile of the set by chance; read more");
+    }
+    if (!stillToRead().isEmpty()) {
+      open.add("a near copy may differ in what was not read; read also the "
+          + stillToRead().stream().map(Dimension::toString).collect(Collectors.joining(", ")));
+    }
+    if (needsWear()) {
+      open.add("it fits with wear only, and a near copy may be smaller there");
+    }
+    return open;
   }
 
   /** {@return the verdict; handle every one of them} */
@@ -85,9 +148,74 @@ public final class Identification implements Worked {
     return evidence.candidates();
   }
 
-  /** {@return the chance that the plug is of no profile in the set} */
+  /** {@return the chance that the plug is of no profile in the set: from elsewhere, or a near copy} */
   public double unknownProbability() {
     return evidence.unknownProbability();
+  }
+
+  /** {@return the chance that the plug is from elsewhere in the size class, like no profile in the set} */
+  public double elsewhereProbability() {
+    return evidence.elsewhereProbability();
+  }
+
+  /**
+   * {@return the chance that the plug is a near copy: most sizes are those of a profile, some are not; 0 where none is
+   * about}
+   */
+  public double nearCopyProbability() {
+    return evidence.nearCopyProbability();
+  }
+
+  /** {@return whether near copies were taken to be about} */
+  public boolean expectsNearCopies() {
+    return evidence.assumptions().nearCopiesCount();
+  }
+
+  /**
+   * Obtains the dimensions that decide the mating of the likeliest profile and were not read. A near copy may differ in
+   * them, so identification waits for them.
+   *
+   * @return the dimensions in the order of {@link Dimension}; empty where no near copies are about
+   */
+  public List<Dimension> stillToRead() {
+    return expectsNearCopies() ? evidence.notRead(best().profile()) : List.of();
+  }
+
+  /**
+   * Obtains how often a plug from anywhere in the size class would agree with some profile of the set, by chance, in
+   * all that was read. Above 0.01 no plug is called identified while there is more to read.
+   *
+   * <pre>
+   *   Σ over the profiles of Π (width in which 99 of 100 genuine plugs read) / (width of the size class)
+   * </pre>
+   *
+   * @return the chance; the width of the size class is guessed from the sizes of the set, from 2 to 10 mm, which is
+   *     this project's choice
+   */
+  public double chanceOfCoincidence() {
+    return evidence.coincidence();
+  }
+
+  /**
+   * Obtains the slips that may explain readings that agree with no profile, such as inches typed as millimetres.
+   *
+   * @return the slips at least as likely as the confidence leaves room for, the likeliest first; empty where a profile
+   *     explains the readings as they stand
+   */
+  public List<ReadingSlip> slips() {
+    return likely().stream().noneMatch(ProfileCandidate::fits) || unknownIsLikely()
+        ? evidence.slips()
+        : List.of();
+  }
+
+  /**
+   * {@return the profile that the readings fit if the plug is worn, where none fits as it is and nobody said how worn
+   * it is}
+   */
+  public Optional<PlugProfile> ifWorn() {
+    return likely().stream().noneMatch(ProfileCandidate::fits)
+        ? evidence.ifWorn()
+        : Optional.empty();
   }
 
   /** {@return the fewest profiles that, with the unknown where it is likely, hold the confidence asked for} */
@@ -174,7 +302,8 @@ public final class Identification implements Worked {
         : answer() + " Counted as clues: "
             + clues().stream().map(Clue::toString).collect(Collectors.joining(", ")) + ".";
     answer += sizeClasses().map(sizes -> " " + sizes.inWords()).orElse("");
-    boolean open = verdict == PlugVerdict.AMBIGUOUS || verdict == PlugVerdict.INSUFFICIENT_DATA;
+    boolean open = (verdict == PlugVerdict.AMBIGUOUS && slips().isEmpty())
+        || verdict == PlugVerdict.INSUFFICIENT_DATA;
     return open && !nextReadings().isEmpty()
         ? answer + " " + nextReadings().get(0).inWords()
         : answer;
@@ -185,28 +314,64 @@ public final class Identification implements Worked {
     String set = "the set \"" + referenceSet().name() + "\" (" + weakestProvenance() + ")";
     return switch (verdict) {
       case IDENTIFIED -> "Identified by " + set + ": " + chance(best) + ".";
-      case CANDIDATE ->
-        "Candidate only, because of what " + set + " rests on: " + chance(best) + ".";
-      case AMBIGUOUS -> "Ambiguous in " + set + ": " + remaining() + ".";
+      case CANDIDATE -> candidate(set, best);
+      case AMBIGUOUS -> "Ambiguous in " + set + ": " + ambiguous() + ".";
       case NO_MATCH -> "No match in " + set + ": " + noMatch(best) + ".";
       case INSUFFICIENT_DATA -> insufficient(best);
     };
   }
 
+  private String candidate(String set, ProfileCandidate best) {
+    String open = openPoints().stream().map(Identification::sentence).collect(Collectors.joining());
+    return (weakestProvenance().canIdentify()
+            ? "Candidate only in " + set + ": "
+            : "Candidate only, because of what " + set + " rests on: ")
+        + chance(best) + "." + open;
+  }
+
+  private static String sentence(String point) {
+    return " " + Character.toUpperCase(point.charAt(0)) + point.substring(1) + ".";
+  }
+
+  private String ambiguous() {
+    if (!slips().isEmpty()) {
+      String slip = slips().get(0).inWords();
+      return slip.substring(0, slip.length() - 1) + ". If it reads the same again, it is "
+          + remaining();
+    }
+    return ifWorn()
+        .map(profile -> profile.displayName() + ", if it is worn by up to "
+            + Length.ofMillimetres(Assumptions.USUAL_WEAR_MM).format(LengthUnit.MILLIMETRE)
+            + ": look at it, and allow for that wear. If it is as new, it is " + remaining())
+        .orElseGet(this::remaining);
+  }
+
   private String remaining() {
-    String profiles =
-        likely().stream().map(Identification::chance).collect(Collectors.joining(", "));
-    return unknownIsLikely()
-        ? profiles + ", or none of the set, " + Digits.percent(unknownProbability())
-        : profiles;
+    List<String> left = new ArrayList<>();
+    likely().stream()
+        .filter(candidate -> candidate.fits() || candidate.degreesOfFreedom() == 0)
+        .map(Identification::chance)
+        .forEach(left::add);
+    if (unknownIsLikely() || left.isEmpty()) {
+      if (nearCopyProbability() >= SAID_ABOVE) {
+        left.add("a near copy of " + evidence.copied().displayName() + ", "
+            + Digits.percent(nearCopyProbability()));
+      }
+      if (elsewhereProbability() >= SAID_ABOVE || left.isEmpty()) {
+        left.add("none of the set, " + Digits.percent(elsewhereProbability()));
+      }
+    }
+    return left.size() == 1 || !unknownIsLikely()
+        ? String.join(", ", left)
+        : String.join(", ", left.subList(0, left.size() - 1)) + ", or " + left.get(left.size() - 1);
   }
 
   private String noMatch(ProfileCandidate best) {
-    if (best.fits()) {
-      return "the plug is of none of its profiles, " + Digits.percent(unknownProbability());
-    }
-    return "the nearest is " + best.profile().displayName() + ", and "
+    String nearest = "the nearest is " + best.profile().displayName() + ", and "
         + Digits.percent(best.tailProbability()) + " of its genuine plugs fit as badly";
+    return nearCopyProbability() > elsewhereProbability()
+        ? "it is most likely a near copy of " + evidence.copied().displayName() + "; " + nearest
+        : nearest;
   }
 
   private String insufficient(ProfileCandidate best) {

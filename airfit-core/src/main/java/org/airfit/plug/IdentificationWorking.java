@@ -17,8 +17,8 @@ import org.airfit.working.Working;
 final class IdentificationWorking {
 
   private static final Source UNKNOWN = Source.commonPractice(
-      "this project's choice: an unknown plug lies anywhere in 10 mm, dimension by dimension, and shows a clue as "
-          + "often as not");
+      "this project's choice: a plug from elsewhere lies anywhere in 10 mm, dimension by dimension, and shows a clue "
+          + "as often as not");
 
   private static final int DIGITS = ProfileWorking.DIGITS;
 
@@ -32,16 +32,17 @@ final class IdentificationWorking {
 
   private static final Symbol READ = Symbol.of("n", ValueKind.NUMBER);
   private static final Symbol CLUES = Symbol.of("c", ValueKind.NUMBER);
-  private static final Symbol UNKNOWN_PRIOR = Symbol.of("pu", "p_u", ValueKind.NUMBER);
-  private static final Symbol LN_UNKNOWN = Symbol.of("ln Lu", "\\ln L_u", ValueKind.NUMBER);
+  private static final Symbol UNKNOWN_PRIOR = Symbol.of("pe", "p_e", ValueKind.NUMBER);
+  private static final Symbol LN_UNKNOWN = Symbol.of("ln Le", "\\ln L_e", ValueKind.NUMBER);
   private static final Symbol LEFT_OUT = Symbol.of("rest", "w_\\mathrm{rest}", ValueKind.NUMBER);
+  private static final Symbol COPIES = Symbol.of("copies", "w_\\mathrm{copies}", ValueKind.NUMBER);
   private static final Symbol SUM = Symbol.of("S", ValueKind.NUMBER);
 
-  private static final String OF_UNKNOWN = "logarithm of the likelihood of an unknown plug";
+  private static final String OF_UNKNOWN = "logarithm of the likelihood of a plug from elsewhere";
   private static final Formula UNKNOWN_BY_READINGS =
-      Formula.of(OF_UNKNOWN, "⟨ln Lu⟩ = ⟨n⟩ × ln(1/10)", UNKNOWN, LN_UNKNOWN, READ);
+      Formula.of(OF_UNKNOWN, "⟨ln Le⟩ = ⟨n⟩ × ln(1/10)", UNKNOWN, LN_UNKNOWN, READ);
   private static final Formula UNKNOWN_WITH_CLUES = Formula.of(
-      OF_UNKNOWN, "⟨ln Lu⟩ = ⟨n⟩ × ln(1/10) + ⟨c⟩ × ln(1/2)", UNKNOWN, LN_UNKNOWN, READ, CLUES);
+      OF_UNKNOWN, "⟨ln Le⟩ = ⟨n⟩ × ln(1/10) + ⟨c⟩ × ln(1/2)", UNKNOWN, LN_UNKNOWN, READ, CLUES);
 
   private IdentificationWorking() {}
 
@@ -121,13 +122,25 @@ final class IdentificationWorking {
       symbols.add(logLikelihood(k));
       out.given(prior(k), shown.get(k - 1).prior(), DIGITS);
     }
-    double unknownPrior = evidence.assumptions().unknownPrior();
+    double unknownPrior = evidence.assumptions().elsewherePrior();
     if (unknownPrior > 0.0) {
       unknown(out, evidence);
       out.given(UNKNOWN_PRIOR, unknownPrior, DIGITS);
       sum.append(" + ").append(weight(UNKNOWN_PRIOR, LN_UNKNOWN));
       symbols.add(UNKNOWN_PRIOR);
       symbols.add(LN_UNKNOWN);
+    }
+    if (evidence.assumptions().nearCopiesCount()) {
+      double weight = evidence.nearCopyProbability() * total;
+      out.note(
+          "Near copies: of every profile most of whose sizes read agree, ∫ φ(e/c)/c Π (0.7 f + 0.3 g) de, with "
+              + "g = exp(−|y − µ|/0.5 mm)/(1 mm), less the part with no size changed; prior together "
+              + Digits.significant(evidence.assumptions().nearCopyPrior(), DIGITS)
+              + " (this project's choice). Together they weigh "
+              + Digits.significant(weight, DIGITS) + ".");
+      out.given(COPIES, weight, DIGITS);
+      sum.append(" + ⟨copies⟩");
+      symbols.add(COPIES);
     }
     if (left > 0) {
       out.note("The profiles left out weigh together " + Digits.significant(leftOut * total, DIGITS)
@@ -185,7 +198,7 @@ final class IdentificationWorking {
     }
     out.step(
         clues > 0 ? UNKNOWN_WITH_CLUES : UNKNOWN_BY_READINGS,
-        evidence.logUnknownLikelihood(),
+        evidence.logElsewhereLikelihood(),
         DIGITS);
   }
 }

@@ -17,7 +17,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <pre>
  *   P(k) ∝ p(k) Π f_k(y_j),    f_k(y) = exp(−(y − µ)²/(2σ²)) / (σ√(2π)),    σ² = s² + u²
- *   unknown: p = 0.05, f = 1/10 per mm
+ *   elsewhere: p = 0.025, f = 1/10 per mm
+ *   near copy of k: p = 0.025 over all k, f = 0.7 f_k(y) + 0.3 g(y),  g(y) = exp(−|y − µ|/a)/(2a),  a = 0.5 mm
  * </pre>
  *
  * <table class="striped">
@@ -37,6 +38,23 @@ import org.jspecify.annotations.Nullable;
  * shrinks, with minus where it widens a groove, and the dimension untouched where nothing rubs. It therefore never
  * speaks for a profile that is smaller than what was read. A dimension that a profile does not know counts for it with
  * the density of the unknown.
+ *
+ * <p><b>Unknown plugs</b> are of two kinds, half and half. One is <em>elsewhere within the size class</em>: any size is
+ * as likely as any other in a width of 10 mm. The other is a <em>near copy</em>: most sizes are those of a known
+ * profile, some were changed. Each size was changed with a chance of 0.3, by 0.5 mm on average, one at least of all
+ * those that the profile knows; only profiles with half of the sizes read within reach count. {@link #withoutNearCopies}
+ * takes the user's word that there are none; then all unknown plugs are elsewhere. All these numbers are this project's
+ * choice.
+ *
+ * <p><b>Identified</b> needs more than the chance. The fit must hold, χ² of all readings and the largest misfit among
+ * them, allowed for their number: a genuine plug fits so badly once in a hundred times at most, or thrice where near
+ * copies are about. A plug from anywhere in the size class must agree by chance once in a hundred times
+ * at most. And where near copies are about, every dimension that decides the mating must be read, see
+ * {@link PlugProfile#decidingDimensions}, and must fit with nothing worn: what was not read may differ.
+ *
+ * <p><b>Slips</b>, such as inches typed as millimetres, another dimension measured or digits exchanged, are weighed
+ * against unknown plugs where no profile explains the readings as they stand, see {@link ReadingSlip}. They change no
+ * chance of a profile, and no reading is corrected.
  *
  * <p><b>Fit.</b> The misfits, to the nearest size allowed by limits and wear, give χ²; its upper tail with as many
  * degrees of freedom as dimensions compared must not be below 0.01, else the profile is the best of a bad lot and does
@@ -82,7 +100,8 @@ public final class Identifier {
   }
 
   /**
-   * Obtains an identifier: chance of an unknown plug 0.05, confidence 0.95, no wear, next readings by digital caliper.
+   * Obtains an identifier: chance of an unknown plug 0.05, near copies about, confidence 0.95, wear not told, next
+   * readings by digital caliper.
    *
    * @param set the profiles to compare with
    * @return the identifier
@@ -95,7 +114,7 @@ public final class Identifier {
   /**
    * Changes the chance, before any reading, that a plug is of no profile in the set.
    *
-   * @param prior the chance, in [0, 1); 0 only if every other plug is ruled out by other means
+   * @param prior the chance, in [0, 1); 0 only if every other plug, near copies among them, is ruled out by other means
    * @return an identifier with that chance
    * @throws IllegalArgumentException if {@code prior} is outside its range
    */
@@ -115,7 +134,33 @@ public final class Identifier {
   }
 
   /**
-   * Allows for wear. No published amount was found; judge by the look of the plug.
+   * Takes the user's word that no near copies are about, because the plugs all come from a source he knows. Then a plug
+   * may be identified before every dimension that decides the mating is read.
+   *
+   * @return an identifier for which an unknown plug is like no profile of the set
+   */
+  public Identifier withoutNearCopies() {
+    return new Identifier(set, assumptions.withoutNearCopies());
+  }
+
+  /** {@return whether near copies are taken to be about; they are, unless the user gives his word} */
+  public boolean expectsNearCopies() {
+    return assumptions.nearCopiesCount();
+  }
+
+  /** {@return whether the user said how worn the plug may be, if only that it is as new} */
+  public boolean isWearTold() {
+    return assumptions.wearTold();
+  }
+
+  /** {@return what a plug is usually worn by at most, where nobody looked; this project's choice, no source} */
+  public static Length usualWear() {
+    return Length.ofMillimetres(Assumptions.USUAL_WEAR_MM);
+  }
+
+  /**
+   * Allows for wear. Without it a plug is compared as new; a worn one that would not fit so is told to be one that fits
+   * if it is worn, see {@link Identification#ifWorn}. No published amount was found; judge by the look of the plug.
    *
    * @param allowance the most that can have gone from a dimension that wears, at most 2 mm; zero for a plug as new
    * @return an identifier with that allowance
@@ -268,7 +313,8 @@ public final class Identifier {
   @Override
   public String toString() {
     return "Identifier by the set " + set + ", unknown plug " + unknownPrior() + ", confidence "
-        + confidence() + ", wear up to " + wearAllowance().format(LengthUnit.MILLIMETRE)
+        + confidence() + (expectsNearCopies() ? "" : ", no near copies") + ", wear up to "
+        + wearAllowance().format(LengthUnit.MILLIMETRE)
         + ", next readings by " + instrument();
   }
 }

@@ -10,7 +10,7 @@ import org.airfit.internal.ReadingDensity;
  *   E[H] = ∫ Σ_k w_k(y) log₂(Σw(y) / w_k(y)) dy,    w_k(y) = P(k) f_k(y)
  * </pre>
  *
- * <p>with the profiles and the unknown as k. The range is cut at the middles and shoulders of every density and each
+ * <p>with the profiles, their near copies and the unknown as k. The range is cut at the middles and shoulders of every density and each
  * piece is taken by Gauss and Legendre. Where no profile reaches, only broad densities remain, and their share is known
  * without an integral.
  *
@@ -57,6 +57,9 @@ final class Information {
   private final double broadDoubt;
   private final double confidence;
 
+  /** How many of the densities are of profiles, which stand first; those of near copies settle nothing. */
+  private final int profiles;
+
   /** Which profiles reach the piece at hand, and how many do. */
   private final int[] active;
 
@@ -69,11 +72,13 @@ final class Information {
   private Information(
       double[] logChance,
       ReadingDensity[] expected,
+      int profiles,
       double broadChance,
       double broadDoubt,
       double confidence) {
     this.logChance = logChance;
     this.expected = expected;
+    this.profiles = profiles;
     this.broadChance = broadChance;
     this.broadDoubt = broadDoubt;
     this.confidence = confidence;
@@ -91,14 +96,16 @@ final class Information {
   record Outlook(double expectedBits, double chanceOfSettling) {}
 
   /**
-   * @param probabilities of the profiles
-   * @param models what each profile expects of the reading; null where it does not know the dimension
-   * @param unknown probability of the unknown
+   * @param probabilities of the profiles, then of near copies
+   * @param models what each of them expects of the reading; null where it does not know the dimension
+   * @param profiles how many are profiles
+   * @param unknown probability of a plug from elsewhere
    * @param confidence what counts as settled
    */
   static Outlook of(
       double[] probabilities,
       @org.jspecify.annotations.Nullable ReadingDensity[] models,
+      int profiles,
       double unknown,
       double confidence) {
     int n = 0;
@@ -110,18 +117,20 @@ final class Information {
     double broad = unknown;
     double broadDoubt = plogp(unknown);
     int i = 0;
+    int ofProfiles = 0;
     for (int k = 0; k < models.length; k++) {
       ReadingDensity model = models[k];
       if (model == null) {
         broad += probabilities[k];
         broadDoubt += plogp(probabilities[k]);
       } else if (probabilities[k] > NEGLIGIBLE) {
+        ofProfiles += k < profiles ? 1 : 0;
         logChance[i] = Math.log(probabilities[k]);
         expected[i++] = model;
       }
     }
-    Information information =
-        new Information(logChance, expected, broad, broadDoubt - plogp(broad), confidence);
+    Information information = new Information(
+        logChance, expected, ofProfiles, broad, broadDoubt - plogp(broad), confidence);
     information.integrate();
     return new Outlook(information.entropy, information.settled);
   }
@@ -198,7 +207,7 @@ final class Information {
       double w = Math.exp(log);
       total += w;
       sum += w > 0.0 ? w * log : 0.0;
-      largest = Math.max(largest, w);
+      largest = k < profiles ? Math.max(largest, w) : largest;
     }
     if (total > 0.0) {
       entropy += weight * (total * Math.log(total) - sum) / LN_TWO;

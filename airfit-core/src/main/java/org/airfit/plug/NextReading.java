@@ -23,7 +23,7 @@ public record NextReading(
     double chanceOfSettling,
     Optional<GaugeBall> ball) {
   /**
-   * Checks that nothing is missing.
+   * Checks the components.
    *
    * @param dimension what to measure
    * @param instrument what it would be measured with
@@ -32,16 +32,35 @@ public record NextReading(
    * @param doubtBits the doubt there is now [bit]
    * @param chanceOfSettling how often one profile would afterwards stand above the confidence asked for
    * @param ball the ball to take a tip length by; empty for the edge, and for any other dimension
+   * @throws IllegalArgumentException if a number is not finite, the doubt is below 0 or the chance is outside [0, 1]
    */
   public NextReading {
     Objects.requireNonNull(dimension, "dimension");
     Objects.requireNonNull(instrument, "instrument");
     Objects.requireNonNull(ball, "ball");
+    if (!Double.isFinite(expectedDropBits)) {
+      throw new IllegalArgumentException(
+          "expected drop of doubt must be finite [bit], was " + expectedDropBits);
+    }
+    if (!(doubtBits >= 0.0 && doubtBits < Double.POSITIVE_INFINITY)) {
+      throw new IllegalArgumentException(
+          "doubt must be finite and at least 0 bit, was " + doubtBits);
+    }
+    if (!(chanceOfSettling >= 0.0 && chanceOfSettling <= 1.0)) {
+      throw new IllegalArgumentException(
+          "chance of settling must be in [0, 1], was " + chanceOfSettling);
+    }
   }
 
   /** {@return what to do and what to expect of it, in plain words} */
   public String inWords() {
     return "Measure the " + dimension + " (" + how(dimension, ball) + "). " + effect();
+  }
+
+  /** {@return the same as {@link #inWords}} */
+  @Override
+  public String toString() {
+    return inWords();
   }
 
   /** How to take a dimension, by a ball where there is one. */

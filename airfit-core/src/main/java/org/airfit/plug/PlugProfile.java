@@ -1,7 +1,9 @@
 package org.airfit.plug;
 
+import java.util.Collection;
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -36,6 +38,7 @@ public final class PlugProfile {
   private final @Nullable GrooveForm grooveForm;
   private final @Nullable GaugeBall tipLengthBall;
   private final TipLength sizes;
+  private final Set<Dimension> deciding;
 
   private PlugProfile(Builder builder, Provenance provenance, Source source) {
     this.id = builder.id;
@@ -48,6 +51,11 @@ public final class PlugProfile {
     this.grooveForm = builder.grooveForm;
     this.tipLengthBall = builder.tipLengthBall;
     this.sizes = new TipLength(dimensions, Optional.ofNullable(tipLengthBall));
+    Set<Dimension> decide = EnumSet.copyOf(dimensions.keySet());
+    if (!builder.deciding.isEmpty()) {
+      decide.retainAll(builder.deciding);
+    }
+    this.deciding = Collections.unmodifiableSet(decide);
   }
 
   /**
@@ -108,6 +116,16 @@ public final class PlugProfile {
     return Optional.ofNullable(dimensions.get(dimension));
   }
 
+  /**
+   * Obtains the dimensions that decide whether a plug mates as this profile does. A near copy that differs in one of
+   * them is another plug, so all must be read before a plug is called identified, see {@link Identifier}.
+   *
+   * @return every known dimension, unless {@link Builder#deciding} named some of them
+   */
+  public Set<Dimension> decidingDimensions() {
+    return deciding;
+  }
+
   /** {@return the form of the locking groove, empty if it is not known} */
   public Optional<GrooveForm> grooveForm() {
     return Optional.ofNullable(grooveForm);
@@ -162,6 +180,7 @@ public final class PlugProfile {
         && provenance.equals(that.provenance)
         && source.equals(that.source)
         && dimensions.equals(that.dimensions)
+        && deciding.equals(that.deciding)
         && grooveForm == that.grooveForm
         && Objects.equals(tipLengthBall, that.tipLengthBall);
   }
@@ -176,6 +195,7 @@ public final class PlugProfile {
         provenance,
         source,
         dimensions,
+        deciding,
         grooveForm,
         tipLengthBall);
   }
@@ -196,6 +216,7 @@ public final class PlugProfile {
     private @Nullable Provenance provenance;
     private @Nullable Source source;
     private final Map<Dimension, PartSpread> dimensions = new EnumMap<>(Dimension.class);
+    private final Set<Dimension> deciding = EnumSet.noneOf(Dimension.class);
     private @Nullable GrooveForm grooveForm;
     private @Nullable GaugeBall tipLengthBall;
     private boolean unusualConfirmed;
@@ -281,6 +302,25 @@ public final class PlugProfile {
     }
 
     /**
+     * Says which dimensions decide the mating, where a standard or a trial tells that the others do not matter. Without
+     * it all that are known decide.
+     *
+     * @param those the dimensions, one at least, each to be given a spread as well
+     * @return this builder
+     * @throws IllegalArgumentException if there is none
+     */
+    public Builder deciding(Collection<Dimension> those) {
+      Objects.requireNonNull(those, "those");
+      if (those.isEmpty()) {
+        throw new IllegalArgumentException("deciding dimensions of profile " + id
+            + " must be at least one, were none; leave the call out where all decide");
+      }
+      deciding.clear();
+      deciding.addAll(those);
+      return this;
+    }
+
+    /**
      * Says how the locking groove looks. A hint only, see {@link Clue#grooveForm}.
      *
      * @param form the form
@@ -344,6 +384,11 @@ public final class PlugProfile {
       if (dimensions.isEmpty()) {
         throw new IllegalArgumentException(
             "dimensions of profile " + id + " must be at least one, were none");
+      }
+      if (!dimensions.keySet().containsAll(deciding)) {
+        throw new IllegalArgumentException("deciding dimensions of profile " + id
+            + " must be among those it knows, " + dimensions.keySet() + ", were " + deciding
+            + "; give the others a size or leave them out");
       }
       List<ProfileFinding> refused = findings().stream()
           .filter(finding -> finding.severity() == Severity.IMPOSSIBLE || !unusualConfirmed)

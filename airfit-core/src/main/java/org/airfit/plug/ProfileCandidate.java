@@ -3,6 +3,7 @@ package org.airfit.plug;
 import java.util.List;
 import java.util.Objects;
 import org.airfit.internal.Digits;
+import org.airfit.internal.Statistics;
 
 /**
  * One profile of the set, and how the readings lie to it.
@@ -102,6 +103,47 @@ public final class ProfileCandidate {
   /** {@return whether the readings could well be of this profile: the tail probability is 0.01 or more} */
   public boolean fits() {
     return tailProbability >= REJECTED_BELOW;
+  }
+
+  /** {@return the reading that lies furthest from what the profile allows, in standard deviations; 0 if none does} */
+  public double largestMisfit() {
+    double largest = 0.0;
+    for (Residual residual : residuals) {
+      largest = Math.max(largest, Math.abs(residual.sigmas()));
+    }
+    return largest;
+  }
+
+  /**
+   * Obtains how often the largest misfit of as many readings of a genuine plug is as large, which catches the one size
+   * that χ² over many sizes lets pass.
+   *
+   * <pre>
+   *   1 − (1 − 2Q(z))ⁿ
+   * </pre>
+   *
+   * @return the chance, after Šidák; 1 if nothing could be compared
+   */
+  public double largestMisfitProbability() {
+    return largestOf(degreesOfFreedom, largestMisfit());
+  }
+
+  /** How often the largest of so many standard deviates is as far from 0. */
+  static double largestOf(int deviates, double z) {
+    double one = 2.0 * Statistics.normalAbove(z);
+    return deviates == 0 ? 1.0 : -Math.expm1(deviates * Math.log1p(-Math.min(one, 1.0)));
+  }
+
+  /**
+   * {@return whether the readings could well be of this profile, all together and each of them: both tail
+   * probabilities are 0.01 or more}
+   */
+  public boolean fitsThroughout() {
+    return fitsThroughout(REJECTED_BELOW);
+  }
+
+  boolean fitsThroughout(double least) {
+    return tailProbability >= least && largestMisfitProbability() >= least;
   }
 
   @Override

@@ -25,6 +25,7 @@ final class ProfileFit {
   private final List<PartSpread> spreads;
   private final double wear;
   private final int unknown;
+  private final int known;
 
   private ProfileFit(PlugProfile profile, Collection<PlugReading> taken, double wear) {
     this.wear = wear;
@@ -43,6 +44,7 @@ final class ProfileFit {
       }
     }
     this.unknown = missing;
+    this.known = profile.dimensions().size();
   }
 
   static ProfileFit of(PlugProfile profile, Collection<PlugReading> taken, double wear) {
@@ -75,6 +77,57 @@ final class ProfileFit {
       sum += single == null ? 0.0 : single.logDensity(readings.get(j).length().millimetres());
     }
     return sum;
+  }
+
+  /**
+   * Of the readings, were the plug a near copy of the profile: each size changed with a chance q, by an amount that
+   * falls off as an exponential, and one size at least changed among the N that the profile knows.
+   *
+   * <pre>
+   *   L = (Π ((1 − q) f_j + q g_j) − (1 − q)^N Π f_j) / (1 − (1 − q)^N)
+   * </pre>
+   *
+   * <p>under the integral over the error that readings share.
+   */
+  double logLikelihoodOfNearCopy() {
+    double any = 0.0;
+    double none = 0.0;
+    List<CaliperGroup> groups = groups();
+    for (CaliperGroup group : groups) {
+      double[] logs =
+          group.error().logLikelihoodsOfCopy(Assumptions.CHANGED, Assumptions.CHANGED_BY_MM);
+      any += logs[0];
+      none += logs[1];
+    }
+    double unchanged = Math.log1p(-Assumptions.CHANGED);
+    for (int j = 0; j < readings.size(); j++) {
+      ReadingDensity single = alone(groups, j);
+      if (single != null) {
+        double y = readings.get(j).length().millimetres();
+        any += ReadingDensity.changed(single, Assumptions.CHANGED, Assumptions.CHANGED_BY_MM)
+            .logDensity(y);
+        none += single.logDensity(y) + unchanged;
+      }
+    }
+    return someChanged(any, none, known, readings.size(), readings.size() + unknown);
+  }
+
+  /**
+   * Leaves out that nothing was changed.
+   *
+   * @param any ln of the likelihood, whatever was changed
+   * @param none ln of the part of it in which none of the sizes read was changed
+   * @param known how many sizes the profile knows
+   * @param compared how many of them were read
+   * @param read how many readings there are
+   */
+  static double someChanged(double any, double none, int known, int compared, int read) {
+    double unchanged = Math.log1p(-Assumptions.CHANGED);
+    double rest = -Math.expm1(none + (known - compared) * unchanged - any);
+    double some = -Math.expm1(known * unchanged);
+    return rest > 0.0
+        ? any + Math.log(rest / some) - (read - compared) * LN_UNKNOWN_WIDTH
+        : Double.NEGATIVE_INFINITY;
   }
 
   double chiSquare() {

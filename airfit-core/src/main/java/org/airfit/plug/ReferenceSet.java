@@ -56,7 +56,8 @@ public final class ReferenceSet {
       if (profile.medium() != Medium.COMPRESSED_AIR) {
         throw new IllegalArgumentException("medium of profile " + profile.id()
             + " must be compressed air in an air set, was " + profile.medium()
-            + "; welding-gas and hydraulic plugs are never offered for air, leave it out");
+            + "; plugs for anything else are never offered for air, leave it out. "
+            + profile.medium().refusalInWords().orElse(""));
       }
       if (!ids.add(profile.id())) {
         throw new IllegalArgumentException("id of each profile must be unique in the set \"" + name

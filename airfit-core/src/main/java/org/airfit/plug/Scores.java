@@ -57,6 +57,14 @@ final class Scores {
   /** e to the minus this changes no digit of a sum of chances. */
   static final double REACH = 40.0;
 
+  /** A reading that far beyond what is allowed, in standard deviations, is of no unchanged size. */
+  private static final double CHANGED_BEYOND = 6.0;
+
+  /** 99 of 100 genuine plugs read within so many standard deviations. */
+  private static final double BAND_SIGMAS = 2.576;
+
+  private static final double INV_SQRT_TWO_PI = Math.exp(-Statistics.LN_SQRT_TWO_PI);
+
   private static final double LN_TWO = Math.log(2.0);
   private static final double LN_UNKNOWN_WIDTH = Math.log(Assumptions.UNKNOWN_WIDTH_MM);
 
@@ -332,6 +340,129 @@ final class Scores {
       bounded[next] = false;
       best = Math.max(best, log);
     }
+  }
+
+  /**
+   * Whether half of the sizes at least could be those of the profile. Of no other profile can a plug be a near copy.
+   */
+  boolean mostAgree(int k) {
+    return 2 * agreeing(k, 1.0) >= compared[k];
+  }
+
+  /** How many sizes could be those of the profile, were all readings that many times as long. */
+  private int agreeing(int k, double times) {
+    int agree = 0;
+    for (int j = 0; j < y.length; j++) {
+      if (compares(j, k)) {
+        double d = column[j].beyond(k, times * length(j, k), wear);
+        double sigma2 = column[j].variance[k] + variance(j, k) + common[j] * common[j];
+        agree += d * d <= CHANGED_BEYOND * CHANGED_BEYOND * sigma2 ? 1 : 0;
+      }
+    }
+    return agree;
+  }
+
+  /** Whether there is a profile whose sizes all readings but one could be: only then may one of them be a slip. */
+  boolean allButOneAgree() {
+    for (int k = 0; k < count(); k++) {
+      if (agreeing(k, 1.0) >= y.length - 1) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether there is a profile whose sizes all readings could be, were they that many times as long. */
+  boolean allAgreeIf(double times) {
+    for (int k = 0; k < count(); k++) {
+      if (agreeing(k, times) == y.length) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The likelihood of the readings and clues, were the plug a near copy of the profile. */
+  double logLikelihoodOfNearCopy(int k, int clues) {
+    if (!mostAgree(k)) {
+      return Double.NEGATIVE_INFINITY;
+    }
+    boolean normal = true;
+    for (int j = 0; j < y.length; j++) {
+      normal &= !compares(j, k) || column[j].isNormal(k, wear);
+    }
+    double log = normal
+        ? normalCopy(k)
+        : ProfileFit.of(table.profiles.get(k), taken, wear).logLikelihoodOfNearCopy();
+    return log + clues * Math.log(Clue.BY_CHANCE);
+  }
+
+  /** The same as {@link ProfileFit#logLikelihoodOfNearCopy} for densities that are all normal. */
+  private double normalCopy(int k) {
+    double any = 0.0;
+    double none = 0.0;
+    int end;
+    for (int start = 0; start < y.length; start = end) {
+      end = start + sharing[start];
+      double c = common[start];
+      int steps = c > 0.0 && comparedBetween(start, end, k) > 1 ? SharedError.COPY_STEPS : 0;
+      // a reading that shares its error with none that is compared has the error in its own scatter
+      double more = steps == 0 ? c * c : 0.0;
+      double sumAny = 0.0;
+      double sumNone = 0.0;
+      for (int step = -steps; step <= steps; step++) {
+        double x = step * SharedError.COPY_STEP;
+        double changed = steps == 0 ? 1.0 : Math.exp(-0.5 * x * x);
+        double same = changed;
+        for (int j = start; j < end; j++) {
+          if (compares(j, k)) {
+            double sigma2 = column[j].variance[k] + variance(j, k) + more;
+            double off = length(j, k) - column[j].nominal[k] - x * c;
+            double f = (1.0 - Assumptions.CHANGED)
+                * INV_SQRT_TWO_PI
+                / Math.sqrt(sigma2)
+                * Math.exp(-0.5 * off * off / sigma2);
+            changed *= f
+                + Assumptions.CHANGED
+                    / (2.0 * Assumptions.CHANGED_BY_MM)
+                    * Math.exp(-Math.abs(off) / Assumptions.CHANGED_BY_MM);
+            same *= f;
+          }
+        }
+        sumAny += changed;
+        sumNone += same;
+      }
+      double width = steps == 0 ? 0.0 : Math.log(SharedError.COPY_STEP) - Statistics.LN_SQRT_TWO_PI;
+      any += Math.log(sumAny) + width;
+      none += Math.log(sumNone) + width;
+    }
+    return ProfileFit.someChanged(
+        any, none, table.profiles.get(k).dimensions().size(), compared[k], y.length);
+  }
+
+  private int comparedBetween(int start, int end, int k) {
+    int n = 0;
+    for (int j = start; j < end; j++) {
+      n += compares(j, k) ? 1 : 0;
+    }
+    return n;
+  }
+
+  /**
+   * How often a plug from anywhere in the size class would agree with the profile in all that was read, by chance: the
+   * product over the dimensions of the width in which 99 of 100 genuine plugs read over that of the size class.
+   */
+  double coincidence(int k) {
+    double chance = 1.0;
+    for (int j = 0; j < y.length; j++) {
+      if (compares(j, k)) {
+        double sigma2 = column[j].variance[k] + variance(j, k) + common[j] * common[j];
+        double width = 2.0 * (column[j].half[k] + BAND_SIGMAS * Math.sqrt(sigma2))
+            + (column[j].wearSign == 0 ? 0.0 : wear);
+        chance *= Math.min(1.0, width / column[j].classWidth);
+      }
+    }
+    return chance;
   }
 
   /** How many profiles there are. */

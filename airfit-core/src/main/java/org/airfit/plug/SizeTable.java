@@ -44,6 +44,9 @@ final class SizeTable {
   /** One dimension, profile by profile. */
   static final class Column {
 
+    /** A size class is hardly narrower; this project's choice, no source. */
+    private static final double NARROWEST_MM = 2.0;
+
     final int wearSign;
     final Kind[] kind;
     final double[] nominal;
@@ -57,6 +60,12 @@ final class SizeTable {
     /** Degrees of freedom of measured pieces. */
     final double[] freedom;
 
+    /**
+     * How wide the size class is: as wide as n evenly spread sizes make one expect, (n + 1)/(n − 1) times their range,
+     * from 2 mm to what an unknown plug is given.
+     */
+    final double classWidth;
+
     private Column(Dimension dimension, List<PlugProfile> profiles) {
       int n = profiles.size();
       this.wearSign = dimension.wear().sign();
@@ -69,6 +78,22 @@ final class SizeTable {
         PartSpread spread = profiles.get(k).dimensions().get(dimension);
         kind[k] = spread == null ? Kind.NOTHING : fill(k, spread);
       }
+      this.classWidth = classWidth();
+    }
+
+    private double classWidth() {
+      double low = Double.POSITIVE_INFINITY;
+      double high = Double.NEGATIVE_INFINITY;
+      int known = 0;
+      for (int k = 0; k < kind.length; k++) {
+        if (kind[k] != Kind.NOTHING) {
+          known++;
+          low = Math.min(low, nominal[k]);
+          high = Math.max(high, nominal[k]);
+        }
+      }
+      double expected = known < 2 ? 0.0 : (high - low) * (known + 1.0) / (known - 1.0);
+      return Math.max(NARROWEST_MM, Math.min(Assumptions.UNKNOWN_WIDTH_MM, expected));
     }
 
     private Kind fill(int k, PartSpread spread) {

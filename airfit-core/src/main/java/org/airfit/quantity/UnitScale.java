@@ -46,6 +46,7 @@ public record UnitScale(
    * @param offset added before scaling, of two decimals at most: 273.15 for °C, 459.67 for °F, otherwise 0 [unit]
    * @param definition the definition of the unit in words
    * @param spellings other ways in which people write the unit
+   * @throws IllegalArgumentException if the factor is not positive and finite, or the offset not finite
    */
   public UnitScale {
     Objects.requireNonNull(symbol, "symbol");

@@ -18,6 +18,7 @@ public record Change(String name, Run run, Money price) {
    * @param name what is changed, in a few words
    * @param run the run after the change
    * @param price what the change costs, at least 0
+   * @throws IllegalArgumentException if {@code name} is blank or {@code price} is negative
    */
   public Change {
     Objects.requireNonNull(name, "name");

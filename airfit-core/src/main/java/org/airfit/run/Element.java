@@ -16,6 +16,7 @@ import org.airfit.quantity.Length;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.VolumeFlowUnit;
+import org.airfit.safety.Caution;
 import org.airfit.working.UnitSystem;
 import org.airfit.working.Worked;
 import org.airfit.working.Working;
@@ -41,6 +42,11 @@ sealed interface Element {
    * @param working how the outlet pressure follows from the flow
    */
   record Explanation(double inletMach, double outletMach, List<String> warnings, Worked working) {}
+
+  /** {@return the warnings that go with what it is made of} */
+  default List<Caution> cautions() {
+    return List.of();
+  }
 
   /**
    * Explains what it makes of a flow.
@@ -71,6 +77,11 @@ sealed interface Element {
 
     Line(String name, Conduit conduit, LossModel model) {
       this(name, conduit, model, model.element(conduit));
+    }
+
+    @Override
+    public List<Caution> cautions() {
+      return conduit.cautions();
     }
 
     @Override
@@ -110,7 +121,7 @@ sealed interface Element {
     @Override
     public Explanation explain(MassFlow massFlow, AirState inlet) {
       OutletAtFlow passage = capacity.passage(massFlow, inlet);
-      return new Explanation(0.0, 0.0, List.of(), passage);
+      return new Explanation(0.0, 0.0, passage.warnings(), passage);
     }
 
     /** Far from choking the drop goes with 1/C². */

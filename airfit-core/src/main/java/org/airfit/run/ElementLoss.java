@@ -66,6 +66,8 @@ public final class ElementLoss implements Worked {
   /**
    * {@return how much more pressure the tool would have if this element lost nothing; 0 where the flow does not get to
    * the tool}
+   *
+   * <p>At the same flow; where an element chokes and a tool follows the pressure, at the flow that the tool then takes.
    */
   public PressureDrop gain() {
     return values.gain;

@@ -65,7 +65,7 @@ public final class LargestFlow implements Worked {
   public Working working(UnitSystem units) {
     Objects.requireNonNull(units, "units");
     String pressure = values.atTool.format(units.pressureUnit());
-    return Working.titled("Largest flow that arrives at " + pressure, units)
+    return Working.titled("Largest flow of air that arrives at " + pressure, units)
         .note("The flow was raised until "
             + values
                 .stopping

@@ -7,10 +7,12 @@ final class Pass {
 
   private final double[] pascals;
   private final double[] kelvins;
+  private final boolean[] chokes;
 
   Pass(int elements) {
     pascals = new double[elements + 1];
     kelvins = new double[elements + 1];
+    chokes = new boolean[elements];
     Arrays.fill(pascals, Double.NaN);
     Arrays.fill(kelvins, Double.NaN);
   }
@@ -19,6 +21,39 @@ final class Pass {
   void put(int element, double p, double t) {
     pascals[element] = p;
     kelvins[element] = t;
+  }
+
+  /** Notes that the flow gets no further than a place. */
+  void end(int place) {
+    Arrays.fill(pascals, place, pascals.length, Double.NaN);
+    Arrays.fill(kelvins, place, kelvins.length, Double.NaN);
+  }
+
+  /** The first place from one on that the flow does not get to; one more than all places where it gets to the tool. */
+  int endsAt(int from) {
+    int place = from;
+    while (place < pascals.length && pascals[place] > 0.0) {
+      place++;
+    }
+    return place;
+  }
+
+  /** Notes that an element lets no more through, however low the pressure behind it. */
+  void markChoking(int element) {
+    chokes[element] = true;
+  }
+
+  boolean chokes(int element) {
+    return chokes[element];
+  }
+
+  boolean anyChokes() {
+    for (boolean one : chokes) {
+      if (one) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** The pressure [Pa] in front of an element, or NaN where the flow does not get there. */

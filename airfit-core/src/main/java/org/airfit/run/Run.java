@@ -17,6 +17,7 @@ import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.PressureUnit;
+import org.airfit.safety.Medium;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -241,6 +242,18 @@ public final class Run {
    */
   public Run suppliedBy(Supply other) {
     return new Run(path.suppliedBy(Objects.requireNonNull(other, "other")));
+  }
+
+  /**
+   * Tells what this run carries. It is compressed air for tools: nothing of a run is computed for anything else.
+   *
+   * @param medium what it carries
+   * @return this
+   * @throws IllegalArgumentException with the reason if it is anything but compressed air
+   */
+  public Run carrying(Medium medium) {
+    Objects.requireNonNull(medium, "medium").requireCompressedAir();
+    return this;
   }
 
   /** {@return the air at the supply while nothing flows} */

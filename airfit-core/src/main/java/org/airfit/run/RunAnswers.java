@@ -1,8 +1,10 @@
 package org.airfit.run;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntToDoubleFunction;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowElement;
 import org.airfit.plant.Supply;
@@ -62,13 +64,14 @@ final class RunAnswers {
           path.still().pressure(),
           MassFlow.ofKilogramsPerSecond(most),
           List.of(),
-          new SupplyWorking(supply, demand));
+          new SupplyWorking(supply, demand),
+          path.cautions());
     }
     Pass pass = path.pass(flow);
     int stop = pass.firstBelow(least);
     return stop < path.elements().size()
         ? starved(path, demand, pass, stop)
-        : delivered(path, demand, pass, -1);
+        : delivered(path, demand, pass, i -> gain(path, demand, pass, i));
   }
 
   private static RunResult.Starved starved(RunPath path, MassFlow demand, Pass pass, int stop) {
@@ -79,8 +82,9 @@ final class RunAnswers {
         element.name(),
         inlet.pressure(),
         intoTheOpen(path, demand, pass, stop),
-        shares(path, demand, pass, stop, -1),
-        element.explain(demand, inlet).working());
+        shares(path, demand, pass, stop, i -> 0.0),
+        element.explain(demand, inlet).working(),
+        path.cautions());
   }
 
   /**
@@ -97,9 +101,9 @@ final class RunAnswers {
         flow -> element.outlet(flow, p, t, viscosity), path.atmosphere().pascals(), bound));
   }
 
-  /** The answer of a pass that gets to the tool; the element that chokes, or -1. */
+  /** The answer of a pass that gets to the tool. */
   private static RunResult.Delivered delivered(
-      RunPath path, MassFlow demand, Pass pass, int choking) {
+      RunPath path, MassFlow demand, Pass pass, IntToDoubleFunction gain) {
     AbsolutePressure from = AbsolutePressure.ofPascals(pass.pascals(0));
     AbsolutePressure to = AbsolutePressure.ofPascals(pass.atTool());
     return new RunResult.Delivered(
@@ -108,26 +112,26 @@ final class RunAnswers {
         from,
         to,
         path.atmosphere(),
-        shares(path, demand, pass, path.elements().size(), choking),
-        cautions(from, to, path.atmosphere()),
+        shares(path, demand, pass, path.elements().size(), gain),
+        cautions(path, from, to),
         Optional.empty());
   }
 
   /** The gauge pressure is what there is to lose. */
-  private static List<Caution> cautions(
-      AbsolutePressure from, AbsolutePressure to, AbsolutePressure atmosphere) {
+  private static List<Caution> cautions(RunPath path, AbsolutePressure from, AbsolutePressure to) {
+    List<Caution> cautions = new ArrayList<>(path.cautions());
     double lost = from.pascals() - to.pascals();
-    double toLose = from.pascals() - atmosphere.pascals();
-    return lost > BUDGET_SHARE * toLose
-        ? List.of(Caution.MORE_SUPPLY_PRESSURE, BUDGET)
-        : List.of(Caution.MORE_SUPPLY_PRESSURE);
+    double toLose = from.pascals() - path.atmosphere().pascals();
+    if (lost > BUDGET_SHARE * toLose) {
+      cautions.add(BUDGET);
+    }
+    return cautions;
   }
 
-  /** What the first elements lose. */
+  /** What the first elements lose, and how much more pressure [Pa] the tool would have without each. */
   private static List<ElementLoss> shares(
-      RunPath path, MassFlow demand, Pass pass, int count, int choking) {
+      RunPath path, MassFlow demand, Pass pass, int count, IntToDoubleFunction gain) {
     double lost = pass.pascals(0) - pass.pascals(count);
-    boolean arrives = count == path.elements().size();
     List<ElementLoss> shares = new ArrayList<>();
     for (int i = 0; i < count; i++) {
       double drop = pass.pascals(i) - pass.pascals(i + 1);
@@ -137,8 +141,8 @@ final class RunAnswers {
           AbsolutePressure.ofPascals(pass.pascals(i)),
           AbsolutePressure.ofPascals(pass.pascals(i + 1)),
           lost > 0.0 ? drop / lost : 0.0,
-          PressureDrop.ofPascals(arrives ? gain(path, demand, pass, i) : 0.0),
-          i == choking,
+          PressureDrop.ofPascals(gain.applyAsDouble(i)),
+          pass.chokes(i),
           element.explain(demand, path.air(pass, i))));
     }
     return List.copyOf(shares);
@@ -152,14 +156,11 @@ final class RunAnswers {
 
   /** The flow and pressure at which a tool and the run agree. */
   static RunResult balance(RunPath path, ToolDemand tool) {
-    double atmosphere = path.atmosphere().pascals();
     if (!tool.followsPressure()) {
       RunResult result = at(path, tool.flowAt(path.atmosphere(), path.atmosphere()));
       return result.fold(delivered -> delivered.to(tool), starved -> starved);
     }
-    double most = tool.flow(path.still().pressure().pascals(), atmosphere);
-    double flow = RunPath.last(
-        f -> f - tool.flow(path.pascalsAtTool(f), atmosphere), Math.min(most, path.bound()));
+    double flow = agreed(path, tool);
     return at(path, MassFlow.ofKilogramsPerSecond(flow))
         .fold(
             delivered -> withTool(path, delivered, tool),
@@ -167,24 +168,54 @@ final class RunAnswers {
             starved -> starved);
   }
 
-  private static RunResult withTool(RunPath path, RunResult.Delivered found, ToolDemand tool) {
+  /** The largest flow [kg/s] that gets to a tool and is at most what it takes there. */
+  private static double agreed(RunPath path, ToolDemand tool) {
     double atmosphere = path.atmosphere().pascals();
+    double most = tool.flow(path.still().pressure().pascals(), atmosphere);
+    return RunPath.last(
+        f -> f - tool.flow(path.pascalsAtTool(f), atmosphere), Math.min(most, path.bound()));
+  }
+
+  private static RunResult withTool(RunPath path, RunResult.Delivered found, ToolDemand tool) {
     double flow = found.massFlow().kilogramsPerSecond();
-    if (tool.flow(found.atTool().pascals(), atmosphere) <= flow * (1.0 + WANTS_MORE)) {
+    if (takesAll(path, tool, flow, found.atTool().pascals())) {
       return found.to(tool);
     }
     double more = flow * (1.0 + SLIGHTLY);
     if (Double.isNaN(path.supply().pascals(more))) {
       return at(path, MassFlow.ofKilogramsPerSecond(more));
     }
-    int choking = path.pass(more).firstBelow(0.0);
-    if (choking == path.elements().size()) {
-      return found.to(tool); // the pressure jumps at Re 2300
+    Pass pass = settled(path, tool, flow);
+    return pass.anyChokes()
+        ? delivered(path, found.massFlow(), pass, i -> gain(path, tool, pass, i)).to(tool)
+        : found.to(tool); // the pressure jumps at Re 2300
+  }
+
+  private static boolean takesAll(RunPath path, ToolDemand tool, double flow, double atTool) {
+    return tool.flow(atTool, path.atmosphere().pascals()) <= flow * (1.0 + WANTS_MORE);
+  }
+
+  /**
+   * The pass of a flow that a tool and the run agree on. Where the tool would take more and an element chokes, the
+   * pressure behind that element falls until the tool takes what passes, or until the next element chokes as well.
+   */
+  private static Pass settled(RunPath path, ToolDemand tool, double flow) {
+    Pass pass = path.pass(flow);
+    if (!(flow > 0.0) || takesAll(path, tool, flow, pass.atTool())) {
+      return pass;
     }
-    double behind =
-        path.pascalsBehind(choking, flow, path.pass(flow), tool.pascalsFor(flow, atmosphere));
-    return delivered(path, found.massFlow(), path.pass(flow, choking, behind), choking)
-        .to(tool);
+    int choking = path.pass(flow * (1.0 + SLIGHTLY)).firstBelow(0.0);
+    return choking < path.elements().size()
+        ? path.lowered(
+            pass, flow, choking, tool.pascalsFor(flow, path.atmosphere().pascals()))
+        : pass;
+  }
+
+  /** How much more pressure [Pa] a tool would have with one element left out, where another flow may then agree. */
+  private static double gain(RunPath path, ToolDemand tool, Pass pass, int leftOut) {
+    RunPath without = path.without(leftOut);
+    double then = settled(without, tool, agreed(without, tool)).atTool();
+    return then > pass.atTool() ? then - pass.atTool() : 0.0;
   }
 
   /**

@@ -1,7 +1,9 @@
 package org.airfit.run;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowElement;
@@ -10,6 +12,7 @@ import org.airfit.internal.RootFinder;
 import org.airfit.plant.Supply;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.Temperature;
+import org.airfit.safety.Caution;
 
 /**
  * What a run is made of, asked on plain doubles in SI by the searches of {@link Run}: supply, atmosphere, elements in
@@ -24,6 +27,9 @@ final class RunPath {
 
   /** A flow that passes lies below the largest of an element by at most this part of it [-]. */
   private static final double JUST_BELOW = 1.0e-12;
+
+  /** By how much a pressure is lowered to see what stops the flow [-]. */
+  private static final double SLIGHTLY = 1.0e-9;
 
   /** More than any line carries [kg/s]: where nothing limits the flow, a search ends here. */
   private static final double MOST = 1.0e6;
@@ -66,6 +72,15 @@ final class RunPath {
     return still;
   }
 
+  /** What goes with every answer about it: the highest pressure and so the densest air is that of the supply at rest. */
+  List<Caution> cautions() {
+    Set<Caution> all = new LinkedHashSet<>();
+    all.add(Caution.MORE_SUPPLY_PRESSURE);
+    still.caution().ifPresent(all::add);
+    elements.forEach(element -> all.addAll(element.cautions()));
+    return List.copyOf(all);
+  }
+
   RunPath suppliedBy(Supply other) {
     return new RunPath(other, atmosphere, elements);
   }
@@ -78,6 +93,13 @@ final class RunPath {
   RunPath with(int at, Element other) {
     List<Element> others = new ArrayList<>(elements);
     others.set(at, other);
+    return of(others);
+  }
+
+  /** The same with one element left out. */
+  RunPath without(int element) {
+    List<Element> others = new ArrayList<>(elements);
+    others.remove(element);
     return of(others);
   }
 
@@ -106,26 +128,59 @@ final class RunPath {
 
   /** Leads a flow along, and keeps what is found on the way. */
   Pass pass(double flow) {
-    return pass(flow, elements.size(), Double.NaN);
+    Pass pass = new Pass(elements.size());
+    double given = supply.pascals(flow);
+    if (given > 0.0) {
+      pass.put(0, given, kelvins);
+      lead(flow, pass, 0);
+    }
+    return pass;
   }
 
-  /** The same with the pressure behind an element put at a lower one, as where it chokes. */
-  Pass pass(double flow, int lowered, double pascalsBehind) {
-    Pass pass = new Pass(elements.size());
-    double p = supply.pascals(flow);
-    double t = kelvins;
-    for (int i = 0; i < elements.size() && p > 0.0; i++) {
-      pass.put(i, p, t);
+  /** Leads a flow on from the air in front of an element. */
+  private void lead(double flow, Pass pass, int from) {
+    double p = pass.pascals(from);
+    double t = pass.kelvins(from);
+    for (int i = from; i < elements.size(); i++) {
       FlowElement element = elements.get(i).flow();
       double outlet = element.outlet(flow, p, t, viscosity);
       if (outlet > 0.0) {
         t = element.outletKelvins(flow, p, t, viscosity);
+        pass.put(i + 1, outlet, t);
+      } else {
+        pass.end(i + 1);
+        return;
       }
-      p = i == lowered ? pascalsBehind : outlet;
+      p = outlet;
     }
-    if (p > 0.0) {
-      pass.put(elements.size(), p, t);
+  }
+
+  /**
+   * Lowers the pressure behind a choking element until another pressure arrives at the tool. Where that is not to be
+   * had because an element further on then chokes as well, the pressure behind that one is lowered too, and so on to
+   * the tool: a flow that chokes fixes no pressure behind the place.
+   *
+   * @param pass the pass of the flow at the pressures at which the element just chokes; it is changed
+   * @param flow the flow [kg/s]
+   * @param choking the first element that chokes
+   * @param atTool the pressure to arrive at the tool [Pa], at most that of the pass
+   * @return the pass, its choking elements marked
+   */
+  Pass lowered(Pass pass, double flow, int choking, double atTool) {
+    int element = choking;
+    while (element < elements.size()) {
+      pass.markChoking(element);
+      double behind = pascalsBehind(element, flow, pass, atTool);
+      double t = pass.kelvins(element + 1);
+      pass.put(element + 1, behind, t);
+      lead(flow, pass, element + 1);
+      // slightly less pressure behind it, and the flow does not get past the next one that chokes
+      Pass less = new Pass(elements.size());
+      less.put(element + 1, behind * (1.0 - SLIGHTLY), t);
+      lead(flow, less, element + 1);
+      element = less.endsAt(element + 1) - 1;
     }
+    pass.put(elements.size(), atTool, pass.kelvins(elements.size()));
     return pass;
   }
 
@@ -174,15 +229,15 @@ final class RunPath {
         : RootFinder.find(function, 0.0, atNone, just, atJust, TOLERANCE * bound);
   }
 
-  /** The pressure [Pa] behind a choking element at which a pressure arrives at the tool. */
-  double pascalsBehind(int choking, double flow, Pass pass, double atTool) {
+  /** The least pressure [Pa] behind a choking element at which at least a pressure arrives at the tool. */
+  private double pascalsBehind(int choking, double flow, Pass pass, double atTool) {
     FlowElement rest = behind(choking);
     double t = pass.kelvins(choking + 1);
     double full = pass.pascals(choking + 1);
     DoubleUnaryOperator missing = pascals -> atTool - rest.outlet(flow, pascals, t, viscosity);
     return missing.applyAsDouble(atTool) <= 0.0
         ? atTool
-        : RootFinder.find(missing, full, atTool, TOLERANCE * full);
+        : RootFinder.find(missing, full, atTool, TOLERANCE * atTool);
   }
 
   @Override

@@ -149,9 +149,23 @@ public sealed interface RunResult extends Worked {
           .toList();
     }
 
-    /** {@return the element that chokes, if one does} */
+    /**
+     * {@return the element that chokes, if one does; where several do, the first of them, which holds the flow}
+     *
+     * <p>Those behind it choke at the low pressure that it leaves; {@link ElementLoss#chokes} tells of each.
+     */
     public Optional<ElementLoss> choking() {
       return arrival.shares.stream().filter(ElementLoss::chokes).findFirst();
+    }
+
+    /** What the pressure behind a choking element is. */
+    private String behindChoking(int element) {
+      return arrival.shares.stream()
+          .skip(element + 1L)
+          .filter(ElementLoss::chokes)
+          .findFirst()
+          .map(next -> " is the least at which " + next.name() + " passes the flow.")
+          .orElse(" is what the tool leaves of the flow.");
     }
 
     @Override
@@ -164,7 +178,7 @@ public sealed interface RunResult extends Worked {
 
     @Override
     public Working working(UnitSystem units) {
-      Working.Builder working = Working.titled("Pressure from supply to tool", units);
+      Working.Builder working = Working.titled("Pressure of the air from supply to tool", units);
       if (!arrival.supply.holds()) {
         working.include(arrival.supply.working(arrival.massFlow, units));
       }
@@ -182,7 +196,7 @@ public sealed interface RunResult extends Worked {
         working.include(share.working(units));
         if (share.chokes()) {
           working.note(share.name() + " chokes: it lets no more through, and the pressure behind it"
-              + " is what the tool leaves of the flow.");
+              + behindChoking(i));
         }
         working.given(drop, share.drop().pascals(), 4);
       }
@@ -247,15 +261,10 @@ public sealed interface RunResult extends Worked {
         AbsolutePressure inlet,
         MassFlow largest,
         List<ElementLoss> before,
-        Worked reached) {
+        Worked reached,
+        List<Caution> cautions) {
       this.stop = new Stop(
-          massFlow,
-          element,
-          inlet,
-          largest,
-          List.copyOf(before),
-          reached,
-          List.of(Caution.MORE_SUPPLY_PRESSURE));
+          massFlow, element, inlet, largest, List.copyOf(before), reached, List.copyOf(cautions));
     }
 
     @Override

@@ -166,7 +166,7 @@ public final class SupplyNeeded implements Worked {
 
   /** {@return the warnings that go with it} */
   public List<Caution> cautions() {
-    return List.of(Caution.MORE_SUPPLY_PRESSURE);
+    return values.run.cautions();
   }
 
   /** {@return whether the present supply is enough} */

@@ -28,6 +28,7 @@ public record Caution(String title, String text, Source source) {
    * @param title what it is about, in a few words, such as "Hose failure protection"
    * @param text what to do or not to do, in one or two plain sentences
    * @param source the rule it rests on, or common practice
+   * @throws IllegalArgumentException if {@code title} or {@code text} is blank
    */
   public Caution {
     Objects.requireNonNull(title, "title");

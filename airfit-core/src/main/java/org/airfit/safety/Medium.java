@@ -28,6 +28,19 @@ public enum Medium {
       "Not for welding gas",
       "Couplings for welding gases must not connect with those for compressed air, even where dimensions match.",
       Source.standard("ISO 7289, as summarised on a public page"))),
+  /** Nitrogen, alone or as what is left of air. */
+  NITROGEN(new Caution(
+      "Not for nitrogen",
+      "Nitrogen takes the place of air where it leaks or is let out, and suffocates without a warning; its"
+          + " cylinders stand far above the pressure of an air line. It needs its own couplings, rooms that are"
+          + " watched and people who are taught.",
+      Source.fromMemory(
+          "nitrogen displaces oxygen and gives no warning; it is kept apart from air lines"))),
+  /** Steam. */
+  STEAM(new Caution(
+      "Not for steam",
+      "Steam scalds, and hoses and seals for air do not stand its heat.",
+      Source.commonPractice("steam has hoses and couplings of its own"))),
   /** Oil under pressure for cylinders and motors. */
   HYDRAULIC_OIL(new Caution(
       "Not for hydraulic oil",
@@ -39,12 +52,45 @@ public enum Medium {
   WATER(new Caution(
       "Not for water",
       "Couplers of the air interchanges are not meant for water or other fluids.",
-      Source.handbook("A-A-59439 (30 Dec 1999), page 1")));
+      Source.handbook("A-A-59439 (30 Dec 1999), page 1"))),
+  /** Whatever is none of these. */
+  OTHER(new Caution(
+      "Not for another medium",
+      "What airfit computes is the flow of air, and what it judges are parts and rules for compressed air. Neither"
+          + " holds for anything else: ask the maker of the parts, and whoever delivers the medium.",
+      Source.derived("the laws of flow and the rules used here are those of compressed air")));
 
   private final @Nullable Caution refusal;
 
   Medium(@Nullable Caution refusal) {
     this.refusal = refusal;
+  }
+
+  /**
+   * Tells in words why airfit does not advise on it: what is answered, before anything is computed, wherever it is
+   * asked about.
+   *
+   * @return the refusal in one line; empty for compressed air
+   */
+  public Optional<String> refusalInWords() {
+    return refusal()
+        .map(reason ->
+            "airfit advises on compressed air for tools only, not on " + this + ". " + reason);
+  }
+
+  /**
+   * Checks that it is compressed air, at the door of what computes the flow of air.
+   *
+   * @return this
+   * @throws IllegalArgumentException with the reason if it is anything else
+   */
+  public Medium requireCompressedAir() {
+    Optional<String> refused = refusalInWords();
+    if (refused.isPresent()) {
+      throw new IllegalArgumentException(
+          "medium must be compressed air, was " + this + ": " + refused.get());
+    }
+    return this;
   }
 
   /** {@return why airfit does not advise on it; empty for compressed air} */
@@ -63,9 +109,9 @@ public enum Medium {
     return Labels.parse("medium", text, values());
   }
 
-  /** {@return the medium in words, such as "breathing air"} */
+  /** {@return the medium in words, such as "breathing air" or "another medium"} */
   @Override
   public String toString() {
-    return Labels.of(this);
+    return this == OTHER ? "another medium" : Labels.of(this);
   }
 }

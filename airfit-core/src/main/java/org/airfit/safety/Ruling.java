@@ -1,11 +1,7 @@
 package org.airfit.safety;
 
-import java.util.Arrays;
-import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Stream;
-import org.airfit.source.Source;
 
 /**
  * What one safety rule says of one situation, and why.
@@ -13,14 +9,6 @@ import org.airfit.source.Source;
  * <p>This class is immutable and thread-safe.
  */
 public final class Ruling {
-
-  /** What stands under every list of cautions. */
-  private static final Caution DEFERENCE = new Caution(
-      "Before anyone connects this",
-      "This is a calculation, not an approval. Local codes, the makers' ratings and "
-          + "instructions, and a licensed person's"
-          + " judgement come first.",
-      Source.commonPractice("deference to codes, makers and licensed practice"));
 
   private final SafetyRule rule;
   private final Judgement judgement;
@@ -49,23 +37,6 @@ public final class Ruling {
     return new Ruling(rule, answer.judgement(), answer.reason());
   }
 
-  /**
-   * Judges a situation by every rule.
-   *
-   * @param situation what is known
-   * @return a caution for each rule that calls for one, and last, always, that codes, makers and licensed practice
-   *     come first
-   */
-  public static List<Caution> cautions(Situation situation) {
-    Objects.requireNonNull(situation, "situation");
-    return Stream.concat(
-            Arrays.stream(SafetyRule.values())
-                .map(rule -> of(rule, situation).caution())
-                .flatMap(Optional::stream),
-            Stream.of(DEFERENCE))
-        .toList();
-  }
-
   /** {@return the rule} */
   public SafetyRule rule() {
     return rule;
@@ -91,7 +62,7 @@ public final class Ruling {
   @Override
   public boolean equals(Object other) {
     return other instanceof Ruling that
-        && rule == that.rule
+        && rule.equals(that.rule)
         && judgement == that.judgement
         && reason.equals(that.reason);
   }

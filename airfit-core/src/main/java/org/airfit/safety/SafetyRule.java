@@ -1,338 +1,218 @@
 package org.airfit.safety;
 
-import java.util.function.Function;
-import org.airfit.internal.Digits;
-import org.airfit.internal.Labels;
-import org.airfit.quantity.GaugePressure;
-import org.airfit.quantity.Length;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import org.airfit.source.Source;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The rules airfit knows, each with what it demands and where it stands.
+ * One rule of safety: what it demands, where it holds, where it stands, and, as far as airfit can judge it, which
+ * quantity it limits and when it applies.
  *
- * <p>They are reminders, not a legal code: other rules apply in other places, and makers' ratings come before all of
- * them. Where
- * rules differ at their bound (exactly 30 psi for cleaning), each is a constant of its own and each is shown.
+ * <p>Rules are data: {@link SafetyRules} reads them from tables, those that come with airfit and the user's own alike.
+ * They are reminders, not a legal code: other rules apply in other places, and makers' ratings come before all of them.
+ *
+ * <p>A rule applies where all facts it waits for are told and none that it excepts. It then judges a quantity by its
+ * limit, or, without one, asks for something or forbids it. A limit that is printed in two units which agree when
+ * rounded, such as 232 psi (16 bar), treats both printed values alike: what is allowed at one is allowed at the other.
+ *
+ * <p>This class is immutable, thread-safe and value-based.
  */
-public enum SafetyRule {
-  /** Quick couplers let go of pressurised air when uncoupled. */
-  DEPRESSURISE(
-      "Depressurise before uncoupling",
-      "Shut the supply and let the air out downstream before a coupling is parted; a vented "
-          + "coupling lets it out by itself.",
-      Source.standard("ISO 4414:1998 clause 9.6, quick-action couplings"),
-      s -> s.is(Situation.QUICK_COUPLERS)
-          ? answer(Judgement.REQUIRED, "quick couplers are in the line.")
-          : silent("no quick coupler was named.")),
+public final class SafetyRule {
 
-  /** No part above its maker's rating. */
-  RATED_PRESSURE(
-      "Rated pressure",
-      "No part may see more than its maker's rating; the weakest part rates the line.",
-      Source.handbook("29 CFR 1926.302(b)(5), maker's safe operating pressure"),
-      s -> {
-        GaugePressure line = s.get(Situation.LINE_PRESSURE);
-        GaugePressure rating = s.get(Situation.LOWEST_RATING);
-        if (line == null || rating == null) {
-          return silent("pressure or rating was not told.");
-        }
-        String compared =
-            psi(line, rating) + " in the line, weakest part rated " + psi(rating, line) + ".";
-        return answer(
-            line.compareTo(rating) <= 0 ? Judgement.ALLOWED : Judgement.NOT_ALLOWED, compared);
-      }),
-
-  /** Large hoses on construction tools need a device that cuts the air when they burst. */
-  HOSE_FAILURE(
-      "Hose failure protection",
-      "A hose of more than 1/2 in inside diameter needs a device at the source or branch that cuts the flow if it fails"
-          + " (US construction work).",
-      Source.handbook("29 CFR 1926.302(b)(7) and OSHA letter of 1983-06-06"),
-      s -> {
-        Length bore = s.get(Situation.HOSE_BORE);
-        if (bore == null) {
-          return silent("no hose bore was told.");
-        }
-        Length limit = Length.ofInches(0.5);
-        return answer(
-            bore.compareTo(limit) > 0 ? Judgement.REQUIRED : Judgement.NOT_REQUIRED,
-            telling(bore.inches(), limit.inches()) + " in bore against a limit of 0.5 in.");
-      }),
-
-  /** Surface coal mines: large hoses are chained. */
-  HOSE_CHAIN_COAL(
-      "Hose restraint (surface coal mines)",
-      "Safety chains or locking devices at high-pressure hose lines of 1 in inside diameter or more.",
-      Source.handbook("30 CFR 77.412(d)"),
-      s -> chained(s.get(Situation.MINE_HOSE_BORE), 1.0)),
-
-  /** Metal and nonmetal mines: hoses are chained from 3/4 in on. */
-  HOSE_CHAIN_METAL(
-      "Hose restraint (metal and nonmetal mines)",
-      "Safety chains or locking devices at the connections of high-pressure hose lines of 3/4 in "
-          + "inside diameter or more, unless automatic"
-          + " shut-off valves are used.",
-      Source.fromMemory("30 CFR 56.13021"),
-      s -> chained(s.get(Situation.MINE_HOSE_BORE), 0.75)),
-
-  /** Nobody works on what is still under pressure. */
-  ENERGY_ISOLATION(
-      "Energy isolation",
-      "Before somebody works on the line or machine: shut off, lock the valve, let the air out "
-          + "of every part, receivers too, and prove it"
-          + " empty.",
-      Source.fromMemory("29 CFR 1910.147, control of hazardous energy"),
-      s -> s.is(Situation.MAINTENANCE)
-          ? answer(Judgement.REQUIRED, "somebody works on the line or the machine.")
-          : silent("no work on the line itself was named.")),
-
-  /** Tools must not part from their hose by accident. */
-  CONNECTION_RESTRAINT(
-      "Connection restraint",
-      "Secure the tool to its hose or whip by a positive means, so that it cannot come off by accident.",
-      Source.handbook("29 CFR 1926.302(b)(1); 29 CFR 1915.131(e)"),
-      s -> s.is(Situation.TOOL_ON_HOSE)
-          ? answer(Judgement.REQUIRED, "a pneumatic tool hangs on a hose.")
-          : silent("no tool on a hose was named.")),
-
-  /** Percussion tools throw their attachments and shake couplers apart. */
-  IMPACT_RETAINER(
-      "Retainer on percussion tools",
-      "Fit a safety clip or retainer so that attachments cannot be expelled.",
-      Source.handbook("29 CFR 1926.302(b)(2)"),
-      s -> s.is(Situation.IMPACT_TOOL)
-          ? answer(Judgement.REQUIRED, "the tool is a percussion tool.")
-          : silent("no percussion tool was named.")),
-
-  /** A coupler straight on a hammering tool wears and lets go. */
-  WHIP_HOSE(
-      "Whip hose",
-      "Put a short whip hose between a percussion tool and its coupler; a coupler straight on "
-          + "the tool is shaken and wears.",
-      Source.commonPractice("whip hose between percussion tool and coupler"),
-      s -> s.is(Situation.IMPACT_TOOL) && s.is(Situation.QUICK_COUPLERS)
-          ? answer(Judgement.REQUIRED, "a percussion tool meets a quick coupler.")
-          : silent("no percussion tool with a quick coupler was named.")),
-
-  /** Fasteners that feed by themselves. */
-  MUZZLE_CONTACT(
-      "Muzzle contact safety",
-      "A tool that feeds its fasteners by itself and runs above 100 psi needs a safety device at the muzzle.",
-      Source.handbook("29 CFR 1926.302(b)(3)"),
-      s -> {
-        GaugePressure tool = s.get(Situation.AUTOMATIC_FEED_PRESSURE);
-        if (tool == null) {
-          return silent("no tool with automatic feed was named.");
-        }
-        GaugePressure limit = GaugePressure.ofPsi(100);
-        boolean above = tool.compareTo(limit) > 0;
-        return answer(
-            above ? Judgement.REQUIRED : Judgement.NOT_REQUIRED,
-            psi(tool, limit) + " at the tool against a limit of 100 psig.");
-      }),
-
-  /** Cleaning air in general industry: less than 30 psi. */
-  CLEANING_GENERAL_INDUSTRY(
-      "Cleaning pressure (general industry)",
-      "Air for cleaning must be below 30 psi when the nozzle is blocked, with chip guards and personal protection."
-          + " Never point it at a person.",
-      Source.handbook("29 CFR 1910.242(b) and the OSHA letter on it"),
-      s -> {
-        GaugePressure nozzle = s.get(Situation.CLEANING_PRESSURE);
-        if (nozzle == null) {
-          return silent("no cleaning was named.");
-        }
-        GaugePressure limit = GaugePressure.ofPsi(30);
-        boolean below = nozzle.compareTo(limit) < 0;
-        return answer(
-            below ? Judgement.ALLOWED : Judgement.NOT_ALLOWED,
-            psi(nozzle, limit) + " against less than 30 psig.");
-      }),
-
-  /** Cleaning air in construction: reduced to 30 psi. */
-  CLEANING_CONSTRUCTION(
-      "Cleaning pressure (construction)",
-      "Air for cleaning must be reduced to 30 psi, with chip guards and personal protection; "
-          + "concrete forms, mill scale and the"
-          + " like are excepted.",
-      Source.handbook("29 CFR 1926.302(b)(4)"),
-      s -> {
-        GaugePressure nozzle = s.get(Situation.CLEANING_PRESSURE);
-        if (nozzle == null) {
-          return silent("no cleaning was named.");
-        }
-        if (s.is(Situation.FORMS_OR_MILL_SCALE)) {
-          return silent("the limit does not apply to concrete forms, mill scale and the like.");
-        }
-        return atMostThirtyPsi(nozzle);
-      }),
-
-  /** Cleaning air at marine terminals: not above 30 psi. */
-  CLEANING_MARINE_TERMINALS(
-      "Cleaning pressure (marine terminals)",
-      "Air for cleaning must not be above 30 psi, with chip guards and personal protection, and never cleans people.",
-      Source.handbook("29 CFR 1917.154"),
-      s -> atMostThirtyPsi(s.get(Situation.CLEANING_PRESSURE))),
-
-  /** California: hardly any air on clothing that is worn. */
-  CLOTHING(
-      "Air on clothing",
-      "Air above 10 psi must not blow dirt from clothing that somebody wears (California); better never at all.",
-      Source.handbook("California Code of Regulations, Title 8, section 3301(a)"),
-      s -> {
-        GaugePressure nozzle = s.get(Situation.CLOTHING_PRESSURE);
-        if (nozzle == null) {
-          return silent("no air on clothing was named.");
-        }
-        GaugePressure limit = GaugePressure.ofPsi(10);
-        return answer(
-            nozzle.compareTo(limit) <= 0 ? Judgement.ALLOWED : Judgement.NOT_ALLOWED,
-            psi(nozzle, limit) + " against at most 10 psig.");
-      }),
-
-  /** A pressure within the limits does not make cleaning with air safe by itself. */
-  CLEANING_PROTECTION(
-      "Guards when cleaning with air",
-      "At any pressure, clean with air only behind chip guards and with personal protection, and "
-          + "never point it at a person.",
-      Source.handbook("29 CFR 1910.242(b); 29 CFR 1926.302(b)(4); 29 CFR 1917.154"),
-      s -> s.get(Situation.CLEANING_PRESSURE) == null
-          ? silent("no cleaning was named.")
-          : answer(Judgement.REQUIRED, "air is used for cleaning.")),
-
-  /** Receivers are guarded by a safety valve. */
-  RECEIVER(
-      "Receiver protection",
-      "A receiver carries a gauge and a spring-loaded safety valve with no valve between, which "
-          + "holds it to at most 110 % of its"
-          + " rated pressure.",
-      Source.handbook("29 CFR 1910.169(b)(3); 29 CFR 1917.155"),
-      s -> {
-        GaugePressure rating = s.get(Situation.RECEIVER_RATING);
-        GaugePressure reaches = s.get(Situation.RECEIVER_REACHES);
-        if (rating == null || reaches == null) {
-          return silent("no receiver was named.");
-        }
-        GaugePressure limit = GaugePressure.ofPascals(rating.pascals() * 11.0 / 10.0);
-        // both pressures and the product are rounded: exactly 110 % stays allowed
-        boolean within = reaches.pascals() <= limit.pascals() + 2.0 * Math.ulp(limit.pascals());
-        return answer(
-            within ? Judgement.ALLOWED : Judgement.NOT_ALLOWED,
-            "safety valve lets " + psi(reaches, limit) + " stand on a receiver rated "
-                + psi(rating, rating) + ", of which 110 % are " + psi(limit, reaches) + ".");
-      }),
-
-  /** Hoses are not ropes. */
-  HOISTING(
-      "Hoisting by the hose",
-      "A hose must not hoist or lower a tool.",
-      Source.handbook("29 CFR 1926.302(b)(6)"),
-      s -> s.is(Situation.HOISTED_BY_HOSE)
-          ? answer(Judgement.NOT_ALLOWED, "the tool hangs by its hose.")
-          : silent("no hoisting was named.")),
-
-  /** The federal item description of couplers ends at 16 bar. */
-  FEDERAL_COUPLERS(
-      "Coupler working pressure",
-      "Couplers of this description are for air only, to 232 psi (16 bar).",
-      Source.handbook("A-A-59439 (30 Dec 1999), page 1"),
-      s -> {
-        GaugePressure highest = s.get(Situation.COUPLER_PRESSURE);
-        if (highest == null) {
-          return silent("no coupler of this description was named.");
-        }
-        GaugePressure limit = GaugePressure.ofPsi(232);
-        boolean within = highest.compareTo(limit) <= 0;
-        return answer(
-            within ? Judgement.ALLOWED : Judgement.NOT_ALLOWED,
-            psi(highest, limit) + " against at most 232 psig.");
-      });
+  /** What a rule does where it applies. */
+  enum Asks {
+    REQUIRES,
+    FORBIDS
+  }
 
   /** What a rule says of a situation, before its name is put on it. */
   record Answer(Judgement judgement, String reason) {}
 
-  private final String title;
-  private final String demand;
-  private final Source source;
-  private final Function<Situation, Answer> judging;
+  /** Where a rule stands and what it says. */
+  record Statement(
+      String jurisdiction,
+      String citation,
+      String scope,
+      String text,
+      String title,
+      String demand,
+      Source source,
+      String seenIn) {}
 
-  SafetyRule(String title, String demand, Source source, Function<Situation, Answer> judging) {
-    this.title = title;
-    this.demand = demand;
-    this.source = source;
+  /** When it applies and what it compares; the operator is null where it has no limit. */
+  record Judging(
+      Asks asks,
+      List<Fact> when,
+      List<Fact> unless,
+      @Nullable RuleQuantity quantity,
+      @Nullable RuleOperator operator,
+      @Nullable RuleLimit limit) {}
+
+  private final Statement statement;
+  private final @Nullable Judging judging;
+  private final String judgedBy;
+
+  SafetyRule(Statement statement, @Nullable Judging judging, String judgedBy) {
+    this.statement = statement;
     this.judging = judging;
+    this.judgedBy = judgedBy;
+  }
+
+  /** {@return the jurisdiction, such as "US" for federal law, "US-CA", "ISO", or "any" for general practice} */
+  public String jurisdiction() {
+    return statement.jurisdiction;
+  }
+
+  /** {@return where the rule stands, such as "29 CFR 1910.242(b)"} */
+  public String citation() {
+    return statement.citation;
+  }
+
+  /** {@return the work the rule is on, such as "construction"} */
+  public String scope() {
+    return statement.scope;
+  }
+
+  /** {@return what the rule says, in other words than its own} */
+  public String text() {
+    return statement.text;
   }
 
   /** {@return what the rule is about, in a few words} */
   public String title() {
-    return title;
+    return statement.title;
   }
 
   /** {@return what the rule demands, in plain words} */
   public String demand() {
-    return demand;
+    return statement.demand;
   }
 
-  /** {@return where the rule stands} */
+  /** {@return where the rule stands, and how far that can be trusted} */
   public Source source() {
-    return source;
+    return statement.source;
+  }
+
+  /** {@return where it was read, or why it was not} */
+  public String seenIn() {
+    return statement.seenIn;
+  }
+
+  /** {@return the quantity it limits, such as "cleaning pressure"; empty where it limits none} */
+  public Optional<String> quantity() {
+    return Optional.ofNullable(judging).map(Judging::quantity).map(RuleQuantity::toString);
+  }
+
+  /** {@return its limit as it is printed, such as "232 psig (16 bar(g))" or "110 %"; empty where it has none} */
+  public Optional<String> limit() {
+    return Optional.ofNullable(judging).map(Judging::limit).map(RuleLimit::printed);
+  }
+
+  /** {@return how its limit is meant: "<", "<=", ">" or ">="; empty where it has none} */
+  public Optional<String> operator() {
+    return Optional.ofNullable(judging).map(Judging::operator).map(RuleOperator::toString);
+  }
+
+  /** {@return whether a situation can be judged by it} */
+  public boolean isJudged() {
+    return judging != null;
+  }
+
+  /** {@return of a rule that is not judged, what stands for it or why it is not; else empty} */
+  public Optional<String> judgedBy() {
+    return judgedBy.isEmpty() ? Optional.empty() : Optional.of(judgedBy);
   }
 
   /** What this rule alone says of a situation. */
   Answer judge(Situation situation) {
-    return judging.apply(situation);
+    if (judging == null) {
+      return silent("it is not judged by itself; " + judgedBy);
+    }
+    for (Fact fact : judging.when) {
+      if (!fact.isTold(situation)) {
+        return silent(fact.untold());
+      }
+    }
+    for (Fact fact : judging.unless) {
+      if (fact.isTold(situation)) {
+        return silent("the rule does not apply where " + fact.told());
+      }
+    }
+    if (judging.quantity == null || judging.operator == null || judging.limit == null) {
+      String told = judging.when.isEmpty()
+          ? "the rule is on every line"
+          : judging.when.stream().map(Fact::told).collect(Collectors.joining(" and "));
+      return new Answer(
+          judging.asks == Asks.FORBIDS ? Judgement.NOT_ALLOWED : Judgement.REQUIRED, told + ".");
+    }
+    double value = judging.quantity.value(situation);
+    double rating = judging.quantity.rating(situation);
+    if (judging.quantity.kind() == RuleQuantity.Kind.SHARE) {
+      value = Double.isNaN(rating) ? Double.NaN : value;
+    }
+    return Double.isNaN(value)
+        ? silent(judging.quantity.untold())
+        : compared(judging, judging.quantity, judging.operator, judging.limit, value, rating);
   }
 
-  private static Answer answer(Judgement judgement, String reason) {
-    return new Answer(judgement, reason);
+  private static Answer compared(
+      Judging judging,
+      RuleQuantity quantity,
+      RuleOperator operator,
+      RuleLimit limit,
+      double value,
+      double rating) {
+    boolean share = quantity.kind() == RuleQuantity.Kind.SHARE;
+    double bound = limit.deciding(operator);
+    // rating × 110 / 100, so that 100 % is the rating itself
+    double against = share ? rating * bound / 100.0 : bound;
+    boolean holds = operator.holds(value, against);
+    String compared =
+        share ? ofRating(quantity, limit, limit.words(against, value), rating) : limit.printed();
+    String words = limit.words(value, against);
+    if (judging.asks == Asks.FORBIDS) {
+      return new Answer(
+          holds ? Judgement.ALLOWED : Judgement.NOT_ALLOWED,
+          words + " against " + operator.allowed() + " " + compared + ".");
+    }
+    return new Answer(
+        holds ? Judgement.REQUIRED : Judgement.NOT_REQUIRED,
+        words + (share ? "" : " " + quantity.phrase()) + ", asked for " + operator.askedFor() + " "
+            + compared + (operator == RuleOperator.FROM ? " on." : "."));
+  }
+
+  private static String ofRating(
+      RuleQuantity quantity, RuleLimit limit, String part, double rating) {
+    return limit.value() == 100.0
+        ? part + ", " + quantity.phrase()
+        : part + ", which are " + limit.printed() + " of " + limit.words(rating, rating) + ", "
+            + quantity.phrase();
   }
 
   private static Answer silent(String reason) {
-    return answer(Judgement.DOES_NOT_APPLY, reason);
-  }
-
-  private static Answer chained(@Nullable Length bore, double fromInches) {
-    if (bore == null) {
-      return silent("no hose in a mine was named.");
-    }
-    Length limit = Length.ofInches(fromInches);
-    return answer(
-        bore.compareTo(limit) >= 0 ? Judgement.REQUIRED : Judgement.NOT_REQUIRED,
-        telling(bore.inches(), limit.inches()) + " in bore, asked for from "
-            + Digits.plain(fromInches) + " in on.");
-  }
-
-  private static Answer atMostThirtyPsi(@Nullable GaugePressure nozzle) {
-    if (nozzle == null) {
-      return silent("no cleaning was named.");
-    }
-    GaugePressure limit = GaugePressure.ofPsi(30);
-    return answer(
-        nozzle.compareTo(limit) <= 0 ? Judgement.ALLOWED : Judgement.NOT_ALLOWED,
-        psi(nozzle, limit) + " against at most 30 psig.");
-  }
-
-  private static String psi(GaugePressure pressure, GaugePressure other) {
-    return telling(pressure.psi(), other.psi()) + " psig";
-  }
-
-  /**
-   * Four digits, or as many as tell the value from what it is compared with: "30 against less than 30" would be no
-   * reason.
-   */
-  private static String telling(double value, double other) {
-    for (int digits = 4; digits < 17; digits++) {
-      String text = Digits.significant(value, digits);
-      if (value == other || !text.equals(Digits.significant(other, digits))) {
-        return text;
-      }
-    }
-    return Digits.plain(value);
+    return new Answer(Judgement.DOES_NOT_APPLY, reason + ".");
   }
 
   @Override
+  public boolean equals(Object other) {
+    return other instanceof SafetyRule that
+        && statement.equals(that.statement)
+        && Objects.equals(judging, that.judging)
+        && judgedBy.equals(that.judgedBy);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(statement, judging, judgedBy);
+  }
+
+  /** {@return the rule in one line, such as "Hoisting by the hose: 29 CFR 1926.302(b)(6), construction"} */
+  @Override
   public String toString() {
-    return Labels.of(this);
+    return statement.title + ": " + statement.citation
+        + (statement.scope.isEmpty() ? "" : ", " + statement.scope);
   }
 }

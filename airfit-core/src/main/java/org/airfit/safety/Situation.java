@@ -19,10 +19,19 @@ public final class Situation {
 
   static final Name<Boolean> QUICK_COUPLERS = Name.flag("quick couplers");
   static final Name<Boolean> TOOL_ON_HOSE = Name.flag("tool on hose");
-  static final Name<Boolean> IMPACT_TOOL = Name.flag("impact tool");
+  static final Name<Boolean> IMPACT_TOOL = Name.flag("percussion tool");
   static final Name<Boolean> FORMS_OR_MILL_SCALE = Name.flag("forms or mill scale");
   static final Name<Boolean> HOISTED_BY_HOSE = Name.flag("hoisted by hose");
   static final Name<Boolean> MAINTENANCE = Name.flag("maintenance");
+  static final Name<Boolean> AUTOMATIC_FEED = Name.flag("automatic feed");
+  static final Name<Boolean> CLEANING = Name.flag("cleaning");
+  static final Name<Boolean> AIR_ON_CLOTHING = Name.flag("air on clothing");
+  static final Name<Boolean> BLASTING = Name.flag("blasting");
+  static final Name<Boolean> PAINTING = Name.flag("painting");
+  static final Name<Boolean> LUBRICATED_LINE = Name.flag("lubricated line");
+  static final Name<Boolean> PLASTIC_PIPE = Name.flag("plastic pipe");
+  static final Name<Boolean> MINE = Name.flag("mine");
+  static final Name<Boolean> MILITARY_CONSTRUCTION = Name.flag("military construction");
   static final Name<GaugePressure> CLOTHING_PRESSURE = Name.of("clothing pressure");
   static final Name<Length> MINE_HOSE_BORE = Name.of("mine hose bore");
   static final Name<GaugePressure> LINE_PRESSURE = Name.of("line pressure");
@@ -141,6 +150,7 @@ public final class Situation {
      * @return this builder
      */
     public Builder automaticFeed(GaugePressure atTool) {
+      told = told.with(AUTOMATIC_FEED);
       told = told.with(AUTOMATIC_FEED_PRESSURE, Objects.requireNonNull(atTool, "atTool"));
       return this;
     }
@@ -152,6 +162,7 @@ public final class Situation {
      * @return this builder
      */
     public Builder cleaning(GaugePressure deadEnd) {
+      told = told.with(CLEANING);
       told = told.with(CLEANING_PRESSURE, Objects.requireNonNull(deadEnd, "deadEnd"));
       return this;
     }
@@ -197,6 +208,7 @@ public final class Situation {
      * @return this builder
      */
     public Builder clothing(GaugePressure atNozzle) {
+      told = told.with(AIR_ON_CLOTHING);
       told = told.with(CLOTHING_PRESSURE, Objects.requireNonNull(atNozzle, "atNozzle"));
       return this;
     }
@@ -208,6 +220,7 @@ public final class Situation {
      * @return this builder
      */
     public Builder hoseInMine(Length insideDiameter) {
+      told = told.with(MINE);
       told = told.with(MINE_HOSE_BORE, Objects.requireNonNull(insideDiameter, "insideDiameter"));
       return this;
     }
@@ -219,6 +232,56 @@ public final class Situation {
      */
     public Builder maintenance() {
       told = told.with(MAINTENANCE);
+      return this;
+    }
+
+    /**
+     * Tells that the air drives abrasive.
+     *
+     * @return this builder
+     */
+    public Builder blasting() {
+      told = told.with(BLASTING);
+      return this;
+    }
+
+    /**
+     * Tells that the air sprays paint.
+     *
+     * @return this builder
+     */
+    public Builder painting() {
+      told = told.with(PAINTING);
+      return this;
+    }
+
+    /**
+     * Tells that a lubricator oils the air of the line, or did.
+     *
+     * @return this builder
+     */
+    public Builder lubricatedLine() {
+      told = told.with(LUBRICATED_LINE);
+      return this;
+    }
+
+    /**
+     * Tells that pipe or tube of plastic is in the line.
+     *
+     * @return this builder
+     */
+    public Builder plasticPipe() {
+      told = told.with(PLASTIC_PIPE);
+      return this;
+    }
+
+    /**
+     * Tells that the work is construction for the military, which has rules of its own.
+     *
+     * @return this builder
+     */
+    public Builder militaryConstruction() {
+      told = told.with(MILITARY_CONSTRUCTION);
       return this;
     }
 

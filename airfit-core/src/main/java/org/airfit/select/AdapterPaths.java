@@ -11,8 +11,8 @@ import org.airfit.joint.Mating;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The best chain of adapters between any two ends of a job: the one that breaks the fewest rules, then costs least by
- * the objective, then has
+ * The best chain of adapters between any two ends of a job: the one that breaks the fewest rules, then leaves the
+ * fewest adapters and threads to be asked about, then costs least by the objective, then has
  * the fewest adapters, then has the least pressure loss, then the first by name. Each of these sums over the chain,
  * so that the best chain of
  * n adapters begins with a best chain of n − 1. Not thread-safe: it remembers.
@@ -29,7 +29,7 @@ final class AdapterPaths {
   private static final long UNJOINED = 1L << 58;
 
   /** An adapter as it is used, with what a chain sums. */
-  private record Step(Part.Adapter part, int broken, long cost, long drop) {}
+  private record Step(Part.Adapter part, int broken, int asked, long cost, long drop) {}
 
   /** A step from one end to another. */
   private record Edge(int far, Step step) {}
@@ -37,22 +37,33 @@ final class AdapterPaths {
   /** A chain as far as it goes. */
   private record Open(
       int breaking,
+      int asking,
+      int asked,
       long cost,
       int count,
       long drop,
       @Nullable Open before,
       @Nullable Step last) {
 
-    static final Open START = new Open(0, 0L, 0, 0L, null, null);
+    static final Open START = new Open(0, 0, 0, 0L, 0, 0L, null, null);
 
     Open through(Step step) {
       return new Open(
           breaking + (step.broken == 0 ? 0 : 1),
+          asking + (step.asked == 0 ? 0 : 1),
+          asked | step.asked,
           cost + step.cost,
           count + 1,
           drop + step.drop,
           this,
           step);
+    }
+
+    /** With the thread at its open end, which may be one to ask about. */
+    Open meeting(int question) {
+      return question == 0
+          ? this
+          : new Open(breaking, asking + 1, asked | question, cost, count, drop, before, last);
     }
 
     boolean isBetterThan(@Nullable Open other) {
@@ -61,6 +72,9 @@ final class AdapterPaths {
       }
       if (breaking != other.breaking) {
         return breaking < other.breaking;
+      }
+      if (asking != other.asking) {
+        return asking < other.asking;
       }
       if (cost != other.cost) {
         return cost < other.cost;
@@ -101,11 +115,13 @@ final class AdapterPaths {
     }
   }
 
-  /** What joins two ends: the adapters, the rules broken by it as bits of {@link Rule#bit()}, and what it costs. */
-  record Way(List<Part.Adapter> adapters, int broken, long cost, long drop) {
+  /**
+   * What joins two ends: the adapters, the rules broken by it and those it leaves open, as bits, and what it costs.
+   */
+  record Way(List<Part.Adapter> adapters, int broken, int asked, long cost, long drop) {
 
-    static final Way DIRECT = new Way(List.of(), 0, 0L, 0L);
-    private static final Way NONE = new Way(List.of(), Rule.ENDS_MATE.bit(), UNJOINED, 0L);
+    static final Way DIRECT = new Way(List.of(), 0, 0, 0L, 0L);
+    private static final Way NONE = new Way(List.of(), Rule.ENDS_MATE.bit(), 0, UNJOINED, 0L);
   }
 
   private final Map<End, Integer> numbers = new HashMap<>();
@@ -113,6 +129,7 @@ final class AdapterPaths {
   private final Map<Integer, List<Edge>> from = new HashMap<>();
   private final List<Integer> entrances;
   private final int everBroken;
+  private final int everAsked;
   private final Map<Integer, int[]> mates = new HashMap<>();
   private final Map<Integer, List<Map<Integer, Open>>> layers = new HashMap<>();
   private final Map<Integer, Map<Integer, Way>> known = new HashMap<>();
@@ -120,13 +137,16 @@ final class AdapterPaths {
   AdapterPaths(Requirement job, List<Part.Adapter> stock, PressureCache air) {
     Map<Integer, Map<Integer, Step>> best = new HashMap<>();
     int broken = 0;
+    int asked = 0;
     for (Part.Adapter adapter : stock) {
       Step step = new Step(
           adapter,
           Rule.brokenBy(job, Slot.ADAPTER, adapter),
+          PartQuestions.of(job, Slot.ADAPTER, adapter),
           job.objective().cost(adapter.facts()),
           drop(adapter, air));
       broken |= step.broken;
+      asked |= step.asked;
       int one = number(adapter.one());
       int other = number(adapter.other());
       offer(best, one, other, step);
@@ -139,6 +159,7 @@ final class AdapterPaths {
     });
     entrances = List.copyOf(from.keySet());
     everBroken = broken;
+    everAsked = asked;
   }
 
   /** The pressure loss with the outlet's pressure in front, in whole millipascals so that sums are exact. */
@@ -163,6 +184,16 @@ final class AdapterPaths {
     return everBroken;
   }
 
+  /** The rules that an adapter leaves open, as bits. */
+  int everAsked() {
+    return everAsked;
+  }
+
+  /** Whether the one way round of two ends that go together is one to ask about, as bits. */
+  private int question(int one, int other) {
+    return PartQuestions.ofJoint(Mating.of(ends.get(one), ends.get(other)).isForLowPressure());
+  }
+
   /** A number for an end, the same for equal ends. */
   int number(End end) {
     return numbers.computeIfAbsent(end, any -> {
@@ -176,7 +207,9 @@ final class AdapterPaths {
     Map<Integer, Way> fromStart = known.computeIfAbsent(start, any -> new HashMap<>());
     Way way = fromStart.get(goal);
     if (way == null) {
-      way = Mating.isSound(ends.get(start), ends.get(goal)) ? Way.DIRECT : through(start, goal);
+      way = Mating.isSound(ends.get(start), ends.get(goal))
+          ? new Way(List.of(), 0, question(start, goal), 0L, 0L)
+          : through(start, goal);
       fromStart.put(goal, way);
     }
     return way;
@@ -188,14 +221,15 @@ final class AdapterPaths {
     for (Map<Integer, Open> layer : layers(start)) {
       for (int end : last) {
         Open open = layer.get(end);
-        if (open != null && open.isBetterThan(best)) {
-          best = open;
+        Open whole = open == null ? null : open.meeting(question(end, goal));
+        if (whole != null && whole.isBetterThan(best)) {
+          best = whole;
         }
       }
     }
     return best == null
         ? Way.NONE
-        : new Way(List.copyOf(best.adapters()), best.broken(), best.cost, best.drop);
+        : new Way(List.copyOf(best.adapters()), best.broken(), best.asked, best.cost, best.drop);
   }
 
   /** The best chains of one, two and three adapters to every end they reach. */
@@ -217,8 +251,9 @@ final class AdapterPaths {
     Map<Integer, Open> next = new HashMap<>();
     layer.forEach((end, open) -> {
       for (int near : mates(end)) {
+        Open met = open.meeting(question(end, near));
         for (Edge edge : from.getOrDefault(near, List.of())) {
-          Open longer = open.through(edge.step);
+          Open longer = met.through(edge.step);
           if (longer.isBetterThan(next.get(edge.far))) {
             next.put(edge.far, longer);
           }

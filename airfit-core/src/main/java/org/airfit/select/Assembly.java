@@ -1,9 +1,11 @@
 package org.airfit.select;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.run.ElementLoss;
 import org.airfit.run.Run;
@@ -42,12 +44,14 @@ record Assembly(
       Part.Socket toolSocket,
       Part.Plug toolPlug,
       List<Joint> joints) {
-    Run run = through(requirement.toOutlet(), joints.get(0));
-    run = run.through("outlet coupling, " + outletSocket.name(), outletSocket.capacity());
-    run = through(run, joints.get(1)).through(hose.name(), hose.conduit());
-    run = through(run, joints.get(2));
-    run = run.through("tool coupling, " + toolSocket.name(), toolSocket.capacity());
-    run = through(run, joints.get(3));
+    Set<String> taken = new HashSet<>(requirement.pipeNames());
+    Run run = through(requirement.toOutlet(), joints.get(0), taken);
+    run =
+        run.through(own("outlet coupling, " + outletSocket.name(), taken), outletSocket.capacity());
+    run = through(run, joints.get(1), taken).through(own(hose.name(), taken), hose.conduit());
+    run = through(run, joints.get(2), taken);
+    run = run.through(own("tool coupling, " + toolSocket.name(), taken), toolSocket.capacity());
+    run = through(run, joints.get(3), taken);
     return new Assembly(
         requirement,
         outletSocket,
@@ -60,12 +64,21 @@ record Assembly(
         run.at(requirement.demand()));
   }
 
-  private static Run through(Run run, Joint joint) {
+  private static Run through(Run run, Joint joint, Set<String> taken) {
     Run longer = run;
     for (Part.Adapter adapter : joint.adapters()) {
-      longer = longer.through(adapter.name(), adapter.conduit());
+      longer = longer.through(own(adapter.name(), taken), adapter.conduit());
     }
     return longer;
+  }
+
+  /** A name that no other element of the run bears: the second adapter of a kind is "nipple (2)". */
+  private static String own(String name, Set<String> taken) {
+    String free = name;
+    for (int i = 2; !taken.add(free); i++) {
+      free = name + " (" + i + ")";
+    }
+    return free;
   }
 
   /** Every part from the outlet to the tool with its slot, adapters where they stand. */
@@ -105,22 +118,21 @@ record Assembly(
   }
 
   /**
-   * The loss of the socket or hose in a slot; empty where the air does not get behind it. A plug is no element: it
-   * counts with its socket.
+   * The loss of every part in the order of {@link #slotParts}; none where the air does not get behind it. A plug is no
+   * element: it counts with its socket.
    */
-  Optional<ElementLoss> loss(Slot slot) {
+  List<Optional<ElementLoss>> losses() {
     List<ElementLoss> losses =
         result.fold(delivered -> delivered.shares(), starved -> starved.before());
-    int element = requirement.pipeCount();
-    for (SlotPart each : slotParts()) {
-      if (each.slot() == slot) {
-        return element < losses.size() ? Optional.of(losses.get(element)) : Optional.empty();
-      }
-      if (!(each.part() instanceof Part.Plug)) {
-        element++;
-      }
+    List<Optional<ElementLoss>> each = new ArrayList<>();
+    int element = requirement.pipeNames().size();
+    for (SlotPart part : slotParts()) {
+      boolean flows = !(part.part() instanceof Part.Plug);
+      each.add(
+          flows && element < losses.size() ? Optional.of(losses.get(element)) : Optional.empty());
+      element += flows ? 1 : 0;
     }
-    return Optional.empty();
+    return each;
   }
 
   /** Run and result follow from the rest. */

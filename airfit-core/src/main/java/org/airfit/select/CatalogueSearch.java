@@ -22,7 +22,8 @@ import org.jspecify.annotations.Nullable;
  * is that of all combinations.
  *
  * <p>It is done for one set of rules after the other that may be broken, the smallest first: parts that break other
- * rules do not take part.
+ * rules do not take part. Within that it is done for one set of rules after the other that may be left open, the
+ * smallest first, so that the fewest open questions come first; what leaves fewer open than the set was listed before.
  */
 final class CatalogueSearch {
 
@@ -46,31 +47,57 @@ final class CatalogueSearch {
     return stock.missing();
   }
 
-  /** {@return the best proposals that break no rule, best first; none where none does} */
+  /** {@return the best proposals that break no rule, the fewest open questions first; none where none does} */
   List<Proposal> fitting() {
-    return stock.alwaysBroken() == 0
-        ? proposals(new Level(Combination.BY_COST).search(0, true))
-        : List.of();
+    Level level = new Level(Combination.BY_COST);
+    if (stock.alwaysBroken() == 0) {
+      List<Integer> sets = subsetsOf(stock.everAsked());
+      for (int asked = 0; asked <= questions() && !level.isFull(); asked++) {
+        for (int open : sets) {
+          if (PartQuestions.count(open) == asked && !PartQuestions.isBroken(open)) {
+            level.search(0, open, true);
+          }
+        }
+      }
+    }
+    return proposals(level);
   }
 
-  /** {@return the proposals that break the fewest rules, most pressure first} */
+  /** {@return the proposals that break the fewest rules, the fewest open questions first, then most pressure} */
   List<Proposal> nearest() {
     int always = stock.alwaysBroken();
     List<Integer> sets = subsetsOf(stock.everBroken() & ~always);
     for (int size = always == 0 ? 1 : 0; ; size++) {
       Level level = new Level(Combination.BY_PRESSURE);
-      for (int set : sets) {
-        int broken = Integer.bitCount(set);
-        // one rule more is broken where the air does not suffice; that it does was ruled out one
-        // size before
-        if (broken == size || broken == size - 1) {
-          level.search(set | always, broken == size);
+      for (int asked = 0; asked <= questions() && !level.isFull(); asked++) {
+        for (int set : sets) {
+          nearest(level, set | always, size + Integer.bitCount(always), asked);
         }
       }
       if (!level.list.isEmpty()) {
         return proposals(level);
       }
     }
+  }
+
+  /** Those that break such a set of rules, so many in all, and leave so many open. */
+  private void nearest(Level level, int rules, int size, int asked) {
+    if (Math.abs(size - Integer.bitCount(rules)) > 2) {
+      return;
+    }
+    for (int open : subsetsOf(stock.everAsked() & ~rules)) {
+      int broken = Integer.bitCount(rules) + (PartQuestions.isBroken(open) ? 1 : 0);
+      // one rule more is broken where the air does not suffice; that it does was ruled out one
+      // size before
+      if (PartQuestions.count(open) == asked && (broken == size || broken == size - 1)) {
+        level.search(rules, open, broken == size);
+      }
+    }
+  }
+
+  /** How many rules parts and joints can leave open at most. */
+  private int questions() {
+    return Integer.bitCount(stock.everAsked());
   }
 
   private static List<Integer> subsetsOf(int rules) {
@@ -124,11 +151,12 @@ final class CatalogueSearch {
 
     private SearchLists lists;
     private boolean wantsAir;
+    private int asked;
 
     Level(Comparator<Combination> order) {
       this.order = order;
       this.byCost = order == Combination.BY_COST;
-      this.lists = new SearchLists(stock, 0, byCost);
+      this.lists = new SearchLists(stock, 0, 0, byCost);
     }
 
     private boolean suffices(double gauge) {
@@ -164,18 +192,24 @@ final class CatalogueSearch {
       }
     }
 
-    Level search(int rules, boolean withAir) {
-      lists = new SearchLists(stock, rules, byCost);
+    /**
+     * Lists what breaks no other than these rules and leaves just those open; withAir, where the air suffices.
+     */
+    void search(int rules, int open, boolean withAir) {
+      if (!stock.canFill(rules, open)) {
+        return;
+      }
+      lists = new SearchLists(stock, rules, open, byCost);
       wantsAir = withAir;
+      asked = PartQuestions.count(open);
       for (HoseWay hose : lists.hoses()) {
         if (isWorthwhile(hose.cost(), hose.gauge(), hose.hose().part(), null, null, null)) {
           walls(hose);
         } else if (isTooDear(hose.cost())
             || (!byCost && isFull() && whole(hose.gauge()) < last().pascals())) {
-          return this;
+          return;
         }
       }
-      return this;
     }
 
     private boolean isWorthwhile(
@@ -186,7 +220,8 @@ final class CatalogueSearch {
         Part.@Nullable Plug hosePlug,
         Part.@Nullable Socket tool) {
       return suffices(gauge + NOISE_PASCALS)
-          && couldEnter(new Combination(cost, whole(gauge), hose, wall, hosePlug, tool, null));
+          && couldEnter(
+              new Combination(asked, cost, whole(gauge), hose, wall, hosePlug, tool, null));
     }
 
     /** A bound in whole pascals; the noise must not make it smaller than what it bounds. */
@@ -250,7 +285,7 @@ final class CatalogueSearch {
         for (Option<Part.Plug> plug : way.group().plugs()) {
           long cost = costWithout + way.way().cost() + plug.cost();
           if (isWorthwhileBehind(hose, cost, after, wall.socket().part(), plug.part())) {
-            tools(hose, wall, plug.part(), cost, after);
+            tools(hose, wall, way, plug.part(), cost, after);
           } else {
             break; // the plugs of a group are in order, and alike but for cost and name
           }
@@ -258,7 +293,9 @@ final class CatalogueSearch {
       }
     }
 
-    private void tools(HoseWay hose, OutletWay wall, Part.Plug plug, long cost, double before) {
+    private void tools(
+        HoseWay hose, OutletWay wall, PlugWay plugWay, Part.Plug plug, long cost, double before) {
+      int asks = hose.hose().asked() | wall.asked() | plugWay.asked();
       for (ToolWay tool : lists.behind(hose).ways()) {
         if (isTooDear(cost + tool.atLeast())) {
           return;
@@ -271,17 +308,27 @@ final class CatalogueSearch {
             wall.socket().part(),
             plug,
             tool.socket().part())) {
-          toolPlugs(hose, wall, plug, tool, cost + tool.cost(), after);
+          toolPlugs(hose, wall, plug, tool, asks | tool.asked(), cost + tool.cost(), after);
         }
       }
     }
 
     private void toolPlugs(
-        HoseWay hose, OutletWay wall, Part.Plug plug, ToolWay tool, long cost, double before) {
+        HoseWay hose,
+        OutletWay wall,
+        Part.Plug plug,
+        ToolWay tool,
+        int asks,
+        long cost,
+        double before) {
       for (PlugWay way : lists.toolPlugs(tool.profile())) {
+        if (!lists.isJustOpen(asks | way.asked())) {
+          continue; // what leaves fewer open was listed before
+        }
         double gauge = air.gaugePascals(air.behind(way.way().adapters(), before));
         for (Option<Part.Plug> last : way.group().plugs()) {
           Combination found = new Combination(
+              asked,
               cost + way.way().cost() + last.cost(),
               (long) Math.floor(gauge),
               hose.hose().part(),

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
  * A combination of parts with its cost and what arrives at the tool, or one as far as it is chosen, with the bounds
  * of both.
  *
+ * @param asked how many rules its parts leave open
  * @param cost what it costs by the objective; at least, where it is not whole
  * @param pascals what arrives [Pa above atmosphere], in whole pascals; at most, where it is not whole
  * @param hose the hose
@@ -18,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param toolPlug the plug of the tool, or null
  */
 record Combination(
+    int asked,
     long cost,
     long pascals,
     Part.Hose hose,
@@ -26,14 +28,21 @@ record Combination(
     Part.@Nullable Socket toolSocket,
     Part.@Nullable Plug toolPlug) {
 
-  /** The cheapest first, then the one of most pressure, then by name. */
-  static final Comparator<Combination> BY_COST = Comparator.comparingLong(Combination::cost)
-      .thenComparing(Comparator.comparingLong(Combination::pascals).reversed())
+  private static final Comparator<Combination> FEWEST_QUESTIONS =
+      Comparator.comparingInt(Combination::asked);
+
+  private static final Comparator<Combination> MOST_PRESSURE =
+      Comparator.comparingLong(Combination::pascals).reversed();
+
+  /** The fewest questions first, then the cheapest, then the one of most pressure, then by name. */
+  static final Comparator<Combination> BY_COST = FEWEST_QUESTIONS
+      .thenComparingLong(Combination::cost)
+      .thenComparing(MOST_PRESSURE)
       .thenComparing(Combination::byName);
 
-  /** Most pressure first, then the cheapest, then by name. */
-  static final Comparator<Combination> BY_PRESSURE = Comparator.comparingLong(Combination::pascals)
-      .reversed()
+  /** The fewest questions first, then most pressure, then the cheapest, then by name. */
+  static final Comparator<Combination> BY_PRESSURE = FEWEST_QUESTIONS
+      .thenComparing(MOST_PRESSURE)
       .thenComparingLong(Combination::cost)
       .thenComparing(Combination::byName);
 

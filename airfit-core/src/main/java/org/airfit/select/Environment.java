@@ -6,10 +6,16 @@ import org.airfit.internal.Labels;
 public enum Environment {
   /** Under a roof, dry. */
   INDOORS,
-  /** In rain, salt air or condensation, where rust matters. */
+  /** In rain or condensation, where rust matters. */
   OUTDOORS,
-  /** Hosed down for cleaning. */
+  /** In salt air or spray, which eats through a plating. */
+  SALT_AIR,
+  /** Hosed down for cleaning, nobody said with what. */
   WASH_DOWN,
+  /** Hosed down with water or a neutral cleaner. */
+  WASH_DOWN_WITH_WATER,
+  /** Hosed down with a caustic cleaner, as in dairies and breweries. */
+  WASH_DOWN_WITH_CAUSTIC,
   /** Where a spark could ignite something. */
   SPARKING_HAZARD;
 

@@ -64,6 +64,7 @@ public final class Finding {
   public String toString() {
     String said = switch (outcome) {
       case MET -> "met";
+      case MET_WHILE_REGULATED -> outcome.toString();
       case UNMET -> "NOT MET";
       case OPEN -> "ask";
       case DOES_NOT_APPLY -> "does not apply";

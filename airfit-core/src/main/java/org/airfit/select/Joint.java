@@ -13,8 +13,8 @@ import org.airfit.safety.Caution;
 
 /**
  * Two ends that must be joined, and the adapters that join them soundly: of all chains of at most three, the one that
- * breaks the fewest rules,
- * then costs least by the {@link Objective}, then has the fewest adapters, then has the least pressure loss.
+ * breaks the fewest rules, then leaves the fewest adapters and threads to be asked about, then costs least by the
+ * {@link Objective}, then has the fewest adapters, then has the least pressure loss.
  *
  * <p>This class is immutable and thread-safe.
  */
@@ -76,15 +76,15 @@ public final class Joint {
     return List.copyOf(each);
   }
 
-  /** {@return what meets what, in words} */
+  /** {@return what meets what, in words; where nothing joins them, also which standard adapters would} */
   public String inWords() {
     if (!isSound()) {
+      String reason = matings().get(0).reason();
       return where + ": " + upstream().label() + " and " + downstream().label()
-          + " are not joined (" + matings().get(0).reason() + ")";
+          + " are not joined. " + reason.substring(0, reason.length() - 1);
     }
     if (adapters().isEmpty()) {
-      return where + ": " + downstream().label() + " goes straight to "
-          + upstream().label();
+      return where + ": " + upstream().label() + " straight to " + downstream().label();
     }
     return where + ": " + upstream().label() + " to " + downstream().label() + " through "
         + adapters().stream().map(Part.Adapter::name).collect(Collectors.joining(" and "));

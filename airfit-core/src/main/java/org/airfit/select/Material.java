@@ -1,39 +1,25 @@
 package org.airfit.select;
 
-import java.util.Collections;
-import java.util.EnumSet;
-import java.util.Set;
 import org.airfit.internal.Labels;
-import org.jspecify.annotations.Nullable;
 
-/** What the body of a coupling is made of. */
+/** What the body of a coupling or an adapter, or the end fittings of a hose, are made of. */
 public enum Material {
   /** Plain or plated steel. */
   STEEL,
-  /** Steel with a hardened surface, where balls and knocks wear. */
+  /** Steel with a hardened surface, where balls and knocks wear, and no plating. */
   HARDENED_STEEL,
+  /** Hardened steel under a plating against rust, such as zinc. */
+  PLATED_HARDENED_STEEL,
   /** Steel that does not rust. */
   STAINLESS_STEEL,
-  /** Brass or bronze. */
+  /** Plain brass or bronze. */
   BRASS,
+  /** Brass under a plating of nickel or chrome. */
+  PLATED_BRASS,
   /** Aluminium. */
   ALUMINIUM,
   /** A plastic. */
   PLASTIC;
-
-  /** The materials that suit an environment and the knocks; none where the two exclude one another. */
-  static Set<Material> suited(@Nullable Environment environment, boolean isDropped) {
-    Set<Material> good = EnumSet.allOf(Material.class);
-    if (isDropped) {
-      good.retainAll(Set.of(HARDENED_STEEL, STAINLESS_STEEL));
-    }
-    if (environment == Environment.OUTDOORS || environment == Environment.WASH_DOWN) {
-      good.retainAll(Set.of(STAINLESS_STEEL, BRASS));
-    } else if (environment == Environment.SPARKING_HAZARD) {
-      good.retainAll(Set.of(BRASS));
-    }
-    return Collections.unmodifiableSet(good);
-  }
 
   /**
    * Reads a material.

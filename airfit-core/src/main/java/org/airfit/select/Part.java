@@ -1,6 +1,7 @@
 package org.airfit.select;
 
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.joint.End;
@@ -141,10 +142,10 @@ public sealed interface Part {
       return facts.name();
     }
 
-    /** {@return the bore of its conduit} */
+    /** {@return the bore of its conduit, never empty} */
     @Override
-    public Length smallestBore() {
-      return conduit.bore();
+    public Optional<Length> smallestBore() {
+      return Optional.of(conduit.bore());
     }
   }
 }

@@ -2,11 +2,9 @@ package org.airfit.select;
 
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.airfit.quantity.Temperature;
 import org.airfit.safety.Judgement;
 import org.airfit.safety.Ruling;
-import org.airfit.safety.SafetyRule;
 import org.airfit.safety.Situation;
 
 /**
@@ -15,6 +13,14 @@ import org.airfit.safety.Situation;
  * that nothing is lost. True means broken.
  */
 final class PartChecks {
+
+  /**
+   * Between these, nobody is asked what temperatures a part is allowed at: air of a shop. Our own choice, without a
+   * source.
+   */
+  static final Temperature USUAL_LOWEST = Temperature.ofCelsius(5.0);
+
+  static final Temperature USUAL_HIGHEST = Temperature.ofCelsius(40.0);
 
   private PartChecks() {}
 
@@ -36,49 +42,76 @@ final class PartChecks {
   }
 
   static boolean isTooWeak(Requirement job, Part part) {
-    return part.facts().rating().map(r -> r.compareTo(job.highest()) < 0).orElse(false);
+    return part.facts().rating().map(job.pressures()::canExceed).orElse(false);
   }
 
   static boolean isUnmarkedToBuy(Part part) {
     return part.facts().rating().isEmpty() && !part.facts().isExisting();
   }
 
-  static boolean hasTemperatures(Requirement job) {
-    return job.coldest().isPresent() && job.hottest().isPresent();
+  /** The coldest that the parts see: the air of the supply, or what was told. */
+  static Temperature coldest(Requirement job) {
+    Temperature supply = job.supplyTemperature();
+    return job.coldest().filter(told -> told.compareTo(supply) < 0).orElse(supply);
+  }
+
+  /** The hottest that the parts see: the air of the supply, or what was told. */
+  static Temperature hottest(Requirement job) {
+    Temperature supply = job.supplyTemperature();
+    return job.hottest().filter(told -> told.compareTo(supply) > 0).orElse(supply);
+  }
+
+  /** Whether the makers must be asked what they allow: temperatures were told, or the supply is no usual one. */
+  static boolean isUnusuallyWarmOrCold(Requirement job) {
+    return job.coldest().isPresent()
+        || job.hottest().isPresent()
+        || coldest(job).compareTo(USUAL_LOWEST) < 0
+        || hottest(job).compareTo(USUAL_HIGHEST) > 0;
   }
 
   /** What its maker does not tell does not break the rule; it is asked for. */
   static boolean isOutOfTemperature(Requirement job, Slot slot, Part part) {
-    if (!hasTemperatures(job)) {
-      return false;
-    }
-    Temperature coldest = job.coldest().orElseThrow();
-    Temperature hottest = job.hottest().orElseThrow();
-    return part.facts().coldest().map(t -> t.compareTo(coldest) > 0).orElse(false)
-        || part.facts().hottest().map(t -> t.compareTo(hottest) < 0).orElse(false);
+    return part.facts().coldest().map(t -> t.compareTo(coldest(job)) > 0).orElse(false)
+        || part.facts().hottest().map(t -> t.compareTo(hottest(job)) < 0).orElse(false);
   }
 
-  /** A tool that takes no air has the whole supply pressure at it. */
+  static boolean isOfUnknownTemperature(Requirement job, Slot slot, Part part) {
+    return isUnusuallyWarmOrCold(job)
+        && (part.facts().coldest().isEmpty() || part.facts().hottest().isEmpty());
+  }
+
+  /** A tool that takes no air has the highest pressure at it that can occur, or what a regulator holds. */
   static boolean isToolOverPressured(Requirement job) {
-    return job.toolRating()
-        .filter(rating -> job.supplyGauge().compareTo(rating) > 0)
-        .isPresent();
+    return job.toolRating().filter(job.pressures()::exceeds).isPresent();
   }
 
+  /** Only a regulator keeps the tool within its maker's limit. */
+  static boolean isToolSparedByRegulator(Requirement job) {
+    return !isToolOverPressured(job)
+        && job.toolRating().filter(job.pressures()::canExceed).isPresent();
+  }
+
+  /**
+   * Not allowed by any rule, or by one of the place or works that the job names. Of the federal ones, each is on a
+   * trade of its own, and only one holds.
+   */
   static boolean isCleaningForbidden(Requirement job) {
     List<Ruling> rulings = cleaningRulings(job);
-    return !rulings.isEmpty() && rulings.stream().noneMatch(PartChecks::isAllowed);
+    return !rulings.isEmpty()
+        && (rulings.stream().noneMatch(PartChecks::isAllowed)
+            || rulings.stream()
+                .anyMatch(ruling ->
+                    !isAllowed(ruling) && !ruling.rule().jurisdiction().equals("US")));
   }
 
-  /** What the safety rules on cleaning say of a tool that cleans with air; nothing for another. */
+  /** What the rules of the job say of the pressure of a tool that cleans with air; nothing for another. */
   static List<Ruling> cleaningRulings(Requirement job) {
     return job.cleaningDeadEnd()
         .map(deadEnd -> Situation.describe().cleaning(deadEnd).build())
-        .map(situation -> Stream.of(
-                SafetyRule.CLEANING_GENERAL_INDUSTRY,
-                SafetyRule.CLEANING_CONSTRUCTION,
-                SafetyRule.CLEANING_MARINE_TERMINALS)
-            .map(rule -> Ruling.of(rule, situation))
+        .map(situation -> job.rules().rulings(situation).stream()
+            .filter(ruling ->
+                ruling.rule().quantity().filter("cleaning pressure"::equals).isPresent())
+            .filter(ruling -> ruling.judgement() != Judgement.DOES_NOT_APPLY)
             .toList())
         .orElse(List.of());
   }
@@ -92,17 +125,29 @@ final class PartChecks {
   }
 
   static boolean hasNoMaterial(Requirement job) {
-    return job.suited().isEmpty();
+    return MaterialFit.good(job, Slot.OUTLET_SOCKET).isEmpty();
   }
 
   static boolean isOfWrongMaterial(Requirement job, Slot slot, Part part) {
-    return slot.isCoupling() && !part.facts().isExisting() && !isOf(job.suited(), part);
+    return MaterialFit.of(job, slot, part) == MaterialFit.OUT;
   }
 
-  /** Any material will do where all are good, known or not. */
-  private static boolean isOf(Set<Material> good, Part part) {
-    return good.size() == Material.values().length
-        || part.facts().material().map(good::contains).orElse(false);
+  static boolean isOfDoubtfulMaterial(Requirement job, Slot slot, Part part) {
+    return MaterialFit.of(job, slot, part) == MaterialFit.ASK;
+  }
+
+  /** Where sparks are a hazard the hose must carry off its charge. */
+  static boolean keepsCharge(Requirement job, Slot slot, Part part) {
+    return mustCarryOffCharge(job, slot) && !part.facts().staticDissipative().orElse(true);
+  }
+
+  static boolean mayKeepCharge(Requirement job, Slot slot, Part part) {
+    return mustCarryOffCharge(job, slot) && part.facts().staticDissipative().isEmpty();
+  }
+
+  private static boolean mustCarryOffCharge(Requirement job, Slot slot) {
+    return slot == Slot.HOSE
+        && job.environment().filter(Environment.SPARKING_HAZARD::equals).isPresent();
   }
 
   static boolean isUnguarded(Requirement job, Slot slot, Part part) {
@@ -119,6 +164,16 @@ final class PartChecks {
             .lubrication()
             .filter(kept -> kept != job.lubrication().get())
             .isPresent();
+  }
+
+  /** On a line of which nobody told whether it has a lubricator, what is kept for one kind of air depends on it. */
+  static boolean isKeptOnUnknownLine(Requirement job, Slot slot, Part part) {
+    return job.lubrication().isEmpty() && part.facts().lubrication().isPresent();
+  }
+
+  /** Of an unmarked part that is there, somebody must find out the rating. */
+  static boolean isUnmarkedAndThere(Requirement job, Slot slot, Part part) {
+    return part.facts().rating().isEmpty() && part.facts().isExisting();
   }
 
   /** The parts of an assembly that break a rule, in order from the outlet. */

@@ -25,6 +25,7 @@ public final class PartFacts {
   private static final Name<Lubrication> LUBRICATION = Name.of("lubrication");
   private static final Name<Temperature> COLDEST = Name.of("coldest");
   private static final Name<Temperature> HOTTEST = Name.of("hottest");
+  private static final Name<Boolean> STATIC_DISSIPATIVE = Name.of("static dissipative");
   private static final Name<Boolean> SLEEVE_GUARDED = Name.flag("sleeve guarded");
   private static final Name<Boolean> VENTED = Name.flag("vented");
   private static final Name<Boolean> EXISTING = Name.flag("existing");
@@ -101,13 +102,23 @@ public final class PartFacts {
   }
 
   /**
-   * Tells what its body is made of.
+   * Tells what its body is made of; of a hose, what its end fittings are made of.
    *
    * @param body the material
    * @return fuller facts
    */
   public PartFacts withMaterial(Material body) {
     return with(told.with(MATERIAL, Objects.requireNonNull(body, "body")));
+  }
+
+  /**
+   * Tells whether its maker calls a hose static-dissipative: whether it carries a charge off to its end fittings.
+   *
+   * @param dissipates whether it does; what is not told is asked for where sparks are a hazard
+   * @return fuller facts
+   */
+  public PartFacts withStaticDissipative(boolean dissipates) {
+    return with(told.with(STATIC_DISSIPATIVE, dissipates));
   }
 
   /**
@@ -185,9 +196,14 @@ public final class PartFacts {
     return told.find(PRICE);
   }
 
-  /** {@return what its body is made of, if that is known} */
+  /** {@return what its body is made of, of a hose its end fittings, if that is known} */
   public Optional<Material> material() {
     return told.find(MATERIAL);
+  }
+
+  /** {@return whether the hose is static-dissipative, if that is known} */
+  public Optional<Boolean> staticDissipative() {
+    return told.find(STATIC_DISSIPATIVE);
   }
 
   /** {@return the kind of air it is kept for, if its owner keeps it for one} */

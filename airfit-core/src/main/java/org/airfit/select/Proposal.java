@@ -1,22 +1,17 @@
 package org.airfit.select;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.Money;
-import org.airfit.quantity.PressureUnit;
 import org.airfit.run.Run;
 import org.airfit.run.RunResult;
 import org.airfit.safety.Caution;
-import org.airfit.safety.Ruling;
 import org.airfit.safety.Situation;
 import org.airfit.working.UnitSystem;
 import org.airfit.working.Worked;
@@ -113,13 +108,26 @@ public final class Proposal implements Worked {
     return of(RuleOutcome.OPEN);
   }
 
+  /** {@return the findings that are met only as long as a regulator works} */
+  public List<Finding> metWhileRegulated() {
+    return of(RuleOutcome.MET_WHILE_REGULATED);
+  }
+
   private List<Finding> of(RuleOutcome outcome) {
     return findings.stream().filter(finding -> finding.outcome() == outcome).toList();
   }
 
-  /** {@return whether no rule is unmet} */
+  /** {@return whether no rule is unmet; something may still be {@link #open}} */
   public boolean fits() {
     return unmet().isEmpty();
+  }
+
+  /**
+   * How many rules these parts leave open, by which proposals are put in order first: the questions of the job itself
+   * are the same for all.
+   */
+  int partQuestions() {
+    return PartQuestions.count(assembly);
   }
 
   /** Every part from the outlet to the tool, adapters where they stand. */
@@ -170,49 +178,7 @@ public final class Proposal implements Worked {
 
   /** {@return the parts with their quantities and a reason each, from the outlet to the tool} */
   public List<PartsLine> partsList() {
-    Map<Part, List<String>> reasons = new LinkedHashMap<>();
-    adapters(reasons, 0);
-    note(
-        reasons,
-        outletSocket(),
-        "at the outlet: takes profile " + hosePlug().profile() + loss(Slot.OUTLET_SOCKET));
-    note(reasons, hosePlug(), "on the hose, into " + outletSocket().name());
-    adapters(reasons, 1);
-    note(
-        reasons,
-        hose(),
-        "reaches " + hose().conduit().length().format(LengthUnit.METRE) + " with "
-            + hose().conduit().bore().format(LengthUnit.MILLIMETRE) + " of bore"
-            + loss(Slot.HOSE));
-    adapters(reasons, 2);
-    note(
-        reasons,
-        toolSocket(),
-        "on the hose: takes profile " + toolPlug().profile() + loss(Slot.TOOL_SOCKET));
-    note(reasons, toolPlug(), "in the tool, into " + toolSocket().name());
-    adapters(reasons, 3);
-    return reasons.entrySet().stream()
-        .map(entry -> new PartsLine(
-            entry.getKey(), entry.getValue().size(), String.join("; ", entry.getValue())))
-        .toList();
-  }
-
-  private void adapters(Map<Part, List<String>> reasons, int joint) {
-    for (Part.Adapter adapter : joints().get(joint).adapters()) {
-      note(reasons, adapter, "joins " + joints().get(joint).where());
-    }
-  }
-
-  private static void note(Map<Part, List<String>> reasons, Part part, String reason) {
-    reasons.computeIfAbsent(part, any -> new ArrayList<>()).add(reason);
-  }
-
-  /** The pressure loss in a slot, as the end of a sentence. */
-  private String loss(Slot slot) {
-    return assembly
-        .loss(slot)
-        .map(loss -> ", pressure loss " + loss.drop().format(PressureUnit.BAR, 2))
-        .orElse("");
+    return PartsInWords.of(assembly);
   }
 
   /** {@return the warnings that go with these parts} */
@@ -225,15 +191,38 @@ public final class Proposal implements Worked {
     if (requirement().isImpactTool()) {
       situation.impactTool();
     }
+    if (requirement().isAutomaticFeed()) {
+      situation.automaticFeed(requirement().highest());
+    }
+    if (requirement().isBlasting()) {
+      situation.blasting();
+    }
+    if (requirement().isPainting()) {
+      situation.painting();
+    }
+    if (requirement().lubrication().filter(Lubrication.LUBRICATED::equals).isPresent()) {
+      situation.lubricatedLine();
+    }
     requirement().cleaningDeadEnd().ifPresent(situation::cleaning);
-    List<Caution> cautions = new ArrayList<>(Ruling.cautions(situation.build()));
+    List<Caution> cautions = new ArrayList<>(requirement().rules().cautions(situation.build()));
     Caution deference = cautions.remove(cautions.size() - 1);
+    ifRegulatorFails().ifPresent(cautions::add);
     cautions.addAll(result().cautions());
     Set<Caution> ofJoints = new LinkedHashSet<>();
     joints().forEach(joint -> ofJoints.addAll(joint.cautions()));
     cautions.addAll(ofJoints);
     cautions.add(deference);
     return List.copyOf(cautions);
+  }
+
+  /** The warning where only a regulator keeps the tool within its maker's limit. */
+  private Optional<Caution> ifRegulatorFails() {
+    return metWhileRegulated().stream()
+        .findFirst()
+        .map(finding -> new Caution(
+            "If the regulator fails",
+            finding.reason() + " Shut the supply when the pressure at the tool rises by itself.",
+            finding.source()));
   }
 
   /**
@@ -246,12 +235,19 @@ public final class Proposal implements Worked {
   public Working working(UnitSystem units) {
     Working.Builder working = Working.titled("Parts from outlet to tool", units);
     findings(units).forEach(finding -> working.note(finding.toString()));
-    String unmet =
-        unmet().stream().map(finding -> finding.rule().title()).collect(Collectors.joining(", "));
+    String unmet = titles(unmet());
+    String open = titles(open());
     return working
         .include(result().working(units))
-        .answer(unmet.isEmpty() ? "No rule is broken." : "Not met: " + unmet + ".")
+        .answer((unmet.isEmpty() ? "No rule is broken." : "Not met: " + unmet + ".")
+            + (open.isEmpty() ? "" : " Still to be asked: " + open + "."))
         .build();
+  }
+
+  private static String titles(List<Finding> findings) {
+    return findings.stream()
+        .map(finding -> finding.rule().title())
+        .collect(Collectors.joining(", "));
   }
 
   @Override

@@ -10,14 +10,16 @@ import org.airfit.internal.NamedValues;
 import org.airfit.internal.NamedValues.Name;
 import org.airfit.joint.End;
 import org.airfit.line.Conduit;
+import org.airfit.plant.Supply;
+import org.airfit.plant.SupplyRange;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
-import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.Temperature;
 import org.airfit.run.Run;
 import org.airfit.safety.Medium;
+import org.airfit.safety.SafetyRules;
 
 /**
  * What a job asks of the parts between an outlet and a tool.
@@ -30,9 +32,12 @@ public final class Requirement {
   private static final Name<GaugePressure> LEAST = Name.of("least");
   private static final Name<GaugePressure> TOOL_RATING = Name.of("tool rating");
   private static final Name<End> TOOL_INLET = Name.of("tool inlet");
-  private static final Name<AirState> SUPPLY = Name.of("supply");
+  private static final Name<Supply> SUPPLY = Name.of("supply");
   private static final Name<AbsolutePressure> ATMOSPHERE = Name.of("atmosphere");
   private static final Name<GaugePressure> HIGHEST = Name.of("highest");
+  private static final Name<GaugePressure> LOWEST = Name.of("lowest");
+  private static final Name<Boolean> REGULATED = Name.flag("regulated");
+  private static final Name<GaugePressure> WHEN_FAILED = Name.of("when the regulator fails");
   private static final Name<End> OUTLET = Name.of("outlet");
   private static final Name<Length> REACH = Name.of("reach");
   private static final Name<String> PROFILE = Name.of("profile");
@@ -49,37 +54,58 @@ public final class Requirement {
   private static final Name<Boolean> DRAGGED = Name.flag("dragged");
   private static final Name<Boolean> VENT_REQUIRED = Name.flag("vent required");
   private static final Name<Boolean> IMPACT_TOOL = Name.flag("impact tool");
+  private static final Name<Boolean> WHIP_HOSE = Name.flag("whip hose");
   private static final Name<Boolean> BLOW_GUN = Name.flag("blow gun");
   private static final Name<List<Piping>> PIPES = new Name<>("pipes", List.of());
   private static final Name<Set<String>> PROFILES_IN_USE = new Name<>("profiles in use", Set.of());
   private static final Name<Medium> MEDIUM = new Name<>("medium", Medium.COMPRESSED_AIR);
+  private static final Name<SafetyRules> RULES = new Name<>("rules", SafetyRules.usFederal());
+  private static final Name<Boolean> AUTOMATIC_FEED = Name.flag("automatic feed");
+  private static final Name<Boolean> BLASTING = Name.flag("blasting");
+  private static final Name<Boolean> PAINTING = Name.flag("painting");
   private static final Name<Objective> OBJECTIVE = new Name<>("objective", Objective.FEWEST_PIECES);
 
   private final NamedValues told;
   private final Run toOutlet;
-  private final GaugePressure supplyGauge;
-  private final Set<Material> suited;
+  private final SupplyRange pressures;
 
   private Requirement(NamedValues told) {
     this.told = told;
-    AirState supply = required(SUPPLY);
+    Supply supply = required(SUPPLY);
     AbsolutePressure atmosphere = required(ATMOSPHERE);
     required(OUTLET);
     required(TOOL_INLET);
     required(REACH);
-    Run run = Run.from(supply, atmosphere);
+    this.pressures = pressures(supply, atmosphere);
+    Run run = Run.from(
+        told.get(LOWEST) == null
+            ? supply
+            : Supply.fixed(supply.still().at(pressures.lowest().absolute(atmosphere))),
+        atmosphere);
     for (Piping pipe : pipes()) {
       run = run.through(pipe.name(), pipe.conduit());
     }
     this.toOutlet = run;
-    this.supplyGauge = GaugePressure.of(supply.pressure(), atmosphere);
-    this.suited = Material.suited(told.get(ENVIRONMENT), isDropped());
-    if (highest().compareTo(supplyGauge) < 0) {
-      throw new IllegalArgumentException(
-          "highest pressure must be at least the supply of " + bar(supplyGauge) + ", was "
-              + bar(highest())
-              + "; give the setting of the relief valve or the cut-out of the compressor");
+  }
+
+  private SupplyRange pressures(Supply supply, AbsolutePressure atmosphere) {
+    SupplyRange range = SupplyRange.of(supply, atmosphere);
+    GaugePressure lowest = told.get(LOWEST);
+    range = lowest == null ? range : range.withLowest(lowest);
+    GaugePressure highest = told.get(HIGHEST);
+    range = highest == null ? range : range.withHighest(highest);
+    GaugePressure whenFailed = told.get(WHEN_FAILED);
+    if (whenFailed != null) {
+      range = range.regulated(whenFailed);
+    } else if (told.is(REGULATED)) {
+      range = range.regulated();
     }
+    if (!range.isWhole()) {
+      throw new IllegalArgumentException(
+          "highest pressure in front of the regulator must be told,"
+              + " was missing; say highest(…), or regulated(…) with what its maker tells of a failed one");
+    }
+    return range;
   }
 
   /** A pipe between the supply and the outlet. */
@@ -92,10 +118,6 @@ public final class Requirement {
           name.text() + " of the requirement must be told, was missing; say it to the builder");
     }
     return value;
-  }
-
-  private static String bar(GaugePressure pressure) {
-    return pressure.format(PressureUnit.BAR);
   }
 
   /**
@@ -141,9 +163,17 @@ public final class Requirement {
     return toOutlet;
   }
 
-  /** {@return the highest pressure that can occur; the supply's unless told} */
+  /**
+   * {@return the highest pressure that can occur at the outlet, by which parts, blow guns and cautions are judged: the
+   * supply's unless told; behind a regulator, with the regulator failed}
+   */
   public GaugePressure highest() {
-    return told.find(HIGHEST).orElse(supplyGauge);
+    return pressures.highest();
+  }
+
+  /** {@return between which pressures the supply can stand} */
+  public SupplyRange pressures() {
+    return pressures;
   }
 
   /** {@return how the piping ends at the outlet} */
@@ -206,6 +236,31 @@ public final class Requirement {
     return told.is(IMPACT_TOOL);
   }
 
+  /** {@return whether the tool hangs on a whip hose of its own, which the tool inlet is the end of} */
+  public boolean hasWhipHose() {
+    return told.is(WHIP_HOSE);
+  }
+
+  /** {@return whether the tool feeds its fasteners by itself, as a nailer does} */
+  public boolean isAutomaticFeed() {
+    return told.is(AUTOMATIC_FEED);
+  }
+
+  /** {@return whether the air drives abrasive} */
+  public boolean isBlasting() {
+    return told.is(BLASTING);
+  }
+
+  /** {@return whether the air sprays paint} */
+  public boolean isPainting() {
+    return told.is(PAINTING);
+  }
+
+  /** {@return the safety rules it is judged by: US federal law unless told} */
+  public SafetyRules rules() {
+    return required(RULES);
+  }
+
   /** {@return what the line carries} */
   public Medium medium() {
     return required(MEDIUM);
@@ -236,10 +291,13 @@ public final class Requirement {
     return told.find(HOSE);
   }
 
-  /** {@return the pressure at the nozzle when it is blocked, if the tool cleans with air} */
+  /**
+   * {@return the pressure at the nozzle when it is blocked, if the tool cleans with air: what its maker tells, else the
+   * highest that can occur}
+   */
   public Optional<GaugePressure> cleaningDeadEnd() {
     return told.is(BLOW_GUN)
-        ? Optional.of(told.find(DEAD_END).orElse(supplyGauge))
+        ? Optional.of(told.find(DEAD_END).orElse(highest()))
         : Optional.empty();
   }
 
@@ -248,19 +306,14 @@ public final class Requirement {
     return required(OBJECTIVE);
   }
 
-  /** The materials that suit the place and the knocks; none where the two exclude one another. */
-  Set<Material> suited() {
-    return suited;
+  /** The temperature of the air at the supply; a line is isothermal, so that every part may see it. */
+  Temperature supplyTemperature() {
+    return toOutlet.stillAir().temperature();
   }
 
-  /** The pressure at the supply, which stands everywhere while no air flows. */
-  GaugePressure supplyGauge() {
-    return supplyGauge;
-  }
-
-  /** How many pipes lie between the supply and the outlet. */
-  int pipeCount() {
-    return pipes().size();
+  /** What the pipes between the supply and the outlet are called. */
+  List<String> pipeNames() {
+    return pipes().stream().map(Piping::name).toList();
   }
 
   private List<Piping> pipes() {
@@ -269,11 +322,16 @@ public final class Requirement {
 
   /** The pressure at the outlet while the tool works; empty where the air does not get there. */
   Optional<AbsolutePressure> atOutlet() {
-    return pipes().isEmpty()
-        ? Optional.of(toOutlet.stillAir().pressure())
-        : toOutlet
-            .at(demand())
-            .fold(delivered -> Optional.of(delivered.atTool()), starved -> Optional.empty());
+    if (!pipes().isEmpty()) {
+      return toOutlet
+          .at(demand())
+          .fold(delivered -> Optional.of(delivered.atTool()), starved -> Optional.empty());
+    }
+    return toOutlet
+        .supply()
+        .at(demand().massFlow())
+        .map(AirState::pressure)
+        .filter(pressure -> pressure.compareTo(toOutlet.atmosphere()) >= 0);
   }
 
   @Override
@@ -331,19 +389,66 @@ public final class Requirement {
      * @return this builder
      */
     public Builder supply(AirState air, AbsolutePressure around) {
-      told = told.with(SUPPLY, Objects.requireNonNull(air, "air"));
+      return supply(Supply.fixed(Objects.requireNonNull(air, "air")), around);
+    }
+
+    /**
+     * Tells what feeds the outlet and the pressure gauges read against.
+     *
+     * @param feed the supply: of a compressor flow is judged at cut-in and ratings at cut-out, of a regulator flow
+     *     with its droop and ratings with what stands in front of it
+     * @param around the atmosphere
+     * @return this builder
+     */
+    public Builder supply(Supply feed, AbsolutePressure around) {
+      told = told.with(SUPPLY, Objects.requireNonNull(feed, "feed"));
       told = told.with(ATMOSPHERE, Objects.requireNonNull(around, "around"));
       return this;
     }
 
     /**
-     * Tells the highest pressure that can occur, by which parts are rated.
+     * Tells the highest pressure that can occur, by which parts, tool and blow gun are judged; behind a regulator, the
+     * highest in front of it.
      *
      * @param pressure the setting of the relief valve or the cut-out of the compressor
      * @return this builder
      */
     public Builder highest(GaugePressure pressure) {
       told = told.with(HIGHEST, Objects.requireNonNull(pressure, "pressure"));
+      return this;
+    }
+
+    /**
+     * Tells the lowest pressure the supply falls to while air is taken, at which the flow is judged.
+     *
+     * @param pressure the cut-in of the compressor
+     * @return this builder
+     */
+    public Builder lowest(GaugePressure pressure) {
+      told = told.with(LOWEST, Objects.requireNonNull(pressure, "pressure"));
+      return this;
+    }
+
+    /**
+     * Tells that the supply's pressure is what a regulator holds. If it fails open, the highest pressure stands behind
+     * it.
+     *
+     * @return this builder
+     */
+    public Builder regulated() {
+      told = told.with(REGULATED);
+      return this;
+    }
+
+    /**
+     * Tells that the supply's pressure is what a regulator holds, and what its maker tells of a failed one.
+     *
+     * @param whenFailed the most that stands behind it when it has failed
+     * @return this builder
+     */
+    public Builder regulated(GaugePressure whenFailed) {
+      told = told.with(REGULATED);
+      told = told.with(WHEN_FAILED, Objects.requireNonNull(whenFailed, "whenFailed"));
       return this;
     }
 
@@ -480,6 +585,57 @@ public final class Requirement {
     }
 
     /**
+     * Tells that the tool hangs on a short whip hose of its own: the tool inlet is the end of that.
+     *
+     * @return this builder
+     */
+    public Builder whipHose() {
+      told = told.with(WHIP_HOSE);
+      return this;
+    }
+
+    /**
+     * Tells that the tool feeds its fasteners by itself, as a nailer does.
+     *
+     * @return this builder
+     */
+    public Builder automaticFeed() {
+      told = told.with(AUTOMATIC_FEED);
+      return this;
+    }
+
+    /**
+     * Tells that the air drives abrasive.
+     *
+     * @return this builder
+     */
+    public Builder blasting() {
+      told = told.with(BLASTING);
+      return this;
+    }
+
+    /**
+     * Tells that the air sprays paint.
+     *
+     * @return this builder
+     */
+    public Builder painting() {
+      told = told.with(PAINTING);
+      return this;
+    }
+
+    /**
+     * Tells by which safety rules to judge, where not by US federal law alone.
+     *
+     * @param judging such as {@code SafetyRules.usFederal().with(SafetyRules.ofTable(own))}
+     * @return this builder
+     */
+    public Builder rules(SafetyRules judging) {
+      told = told.with(RULES, Objects.requireNonNull(judging, "judging"));
+      return this;
+    }
+
+    /**
      * Tells what the line carries, where it is not compressed air for tools; everything else is refused.
      *
      * @param carried the medium
@@ -551,7 +707,7 @@ public final class Requirement {
 
     /**
      * Tells that the tool cleans with air and that nothing in it lets pressure off: when its nozzle is blocked, the
-     * supply's stands at it.
+     * highest that can occur stands at it.
      *
      * @return this builder
      */
@@ -587,8 +743,8 @@ public final class Requirement {
      * Obtains the requirement.
      *
      * @return the requirement
-     * @throws IllegalArgumentException if supply, outlet, tool inlet or reach was not told, or the highest pressure
-     *     is below the supply
+     * @throws IllegalArgumentException if supply, outlet, tool inlet or reach was not told, the highest pressure is
+     *     below the supply, the lowest above it, or that in front of a regulator is missing
      */
     public Requirement build() {
       return new Requirement(told);

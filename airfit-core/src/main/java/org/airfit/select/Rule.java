@@ -36,17 +36,18 @@ public enum Rule {
       PartChecks::isNotRated,
       RuleSentences::rated),
 
-  /** No part is colder or hotter than its maker allows. */
+  /** No part is colder or hotter than its maker allows, by the air in it or by the place. */
   TEMPERATURE_SUITS(
       "Temperature suits the parts",
       Source.standard("ISO 4414:2010 clause 5.2.1: components operate within their rated limits"),
       PartChecks::isOutOfTemperature,
-      RuleSentences::temperature),
+      ServiceSentences::temperature),
 
-  /** The tool sees no more than its maker allows, when it takes no air. */
+  /** The tool sees no more than its maker allows, when it takes no air and the supply stands at its highest. */
   TOOL_RATED(
       "Tool is not over-pressured",
-      Source.commonPractice("the dead-end pressure at the tool is the whole supply pressure"),
+      Source.commonPractice(
+          "the dead-end pressure at the tool is the highest that can occur; a regulator can fail open"),
       Broken.byJob(PartChecks::isToolOverPressured),
       RuleSentences::toolRated),
 
@@ -70,14 +71,28 @@ public enum Rule {
       PartChecks::isTooShort,
       RuleSentences::reach),
 
-  /** The couplings stand the environment and the knocks. */
+  /** Couplings, adapters and hoses stand the place, the knocks and the tool. */
   MATERIAL_SUITS(
       "Material suits the place",
       Source.commonPractice(
-          "hardened steel where couplings are dropped on concrete, brass or stainless where rust "
-              + "matters, brass where sparks could ignite"),
+          "hardened steel where couplings are dropped on concrete; brass, stainless or, out of salt air, plated "
+              + "hardened steel where rust matters; brass where sparks could ignite; no plastic on percussion tools; "
+              + "no plain brass under caustic cleaners (that one from memory)"),
       new Broken(PartChecks::hasNoMaterial, PartChecks::isOfWrongMaterial),
-      RuleSentences::material),
+      ServiceSentences::material),
+
+  /** Where a spark could ignite something, the hose holds no charge. */
+  STATIC_CARRIED_OFF(
+      "Hose carries static off",
+      Source.commonPractice("a static-dissipative hose where sparks could ignite"),
+      PartChecks::keepsCharge,
+      ServiceSentences::charge),
+
+  /** No coupling sits straight on a tool that hammers. */
+  WHIP_HOSE(
+      "Whip hose before a percussion tool",
+      Source.commonPractice("a whip hose between percussion tool and coupling"),
+      ServiceSentences::whip),
 
   /** A dragged socket does not open on an edge. */
   SLEEVE_GUARDED(
@@ -98,7 +113,7 @@ public enum Rule {
       "Dry and lubricated air stay apart",
       Source.commonPractice("hoses and couplings of lubricated lines are not used on dry ones"),
       PartChecks::isKeptForOtherAir,
-      RuleSentences::airKept);
+      ServiceSentences::airKept);
 
   /**
    * What breaks a rule whatever else is chosen: the job itself, or one part in its slot. What takes two parts or the

@@ -7,6 +7,10 @@ record RuleAnswer(RuleOutcome outcome, String reason) {
     return new RuleAnswer(RuleOutcome.MET, reason);
   }
 
+  static RuleAnswer metWhileRegulated(String reason) {
+    return new RuleAnswer(RuleOutcome.MET_WHILE_REGULATED, reason);
+  }
+
   static RuleAnswer unmet(String reason) {
     return new RuleAnswer(RuleOutcome.UNMET, reason);
   }

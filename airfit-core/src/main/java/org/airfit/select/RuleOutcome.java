@@ -6,6 +6,8 @@ import org.airfit.internal.Labels;
 public enum RuleOutcome {
   /** It is met. */
   MET,
+  /** It is met as long as a regulator works; the reason tells the pressure if it fails. */
+  MET_WHILE_REGULATED,
   /** It is not met. */
   UNMET,
   /** It cannot be told before somebody is asked; the reason says what to ask. */
@@ -24,9 +26,9 @@ public enum RuleOutcome {
     return Labels.parse("outcome", text, values());
   }
 
-  /** {@return the outcome in words, such as "does not apply"} */
+  /** {@return the outcome in words, such as "does not apply" or "met while the regulator holds"} */
   @Override
   public String toString() {
-    return Labels.of(this);
+    return this == MET_WHILE_REGULATED ? "met while the regulator holds" : Labels.of(this);
   }
 }

@@ -9,8 +9,6 @@ import java.util.stream.Collectors;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
-import org.airfit.quantity.Temperature;
-import org.airfit.quantity.TemperatureUnit;
 import org.airfit.quantity.VolumeFlowUnit;
 import org.airfit.safety.Ruling;
 import org.airfit.working.UnitSystem;
@@ -18,18 +16,29 @@ import org.airfit.working.UnitSystem;
 /** What each rule answers for an assembly, and the sentence that says why, with its numbers in the units asked for. */
 final class RuleSentences {
 
+  /** More decimals than a pressure in bar or psi is worth. */
+  private static final int MOST_DECIMALS = 9;
+
   private RuleSentences() {}
 
   private static String words(GaugePressure pressure, UnitSystem units) {
     return pressure.format(units.pressureUnit(), units.either(2, 1));
   }
 
-  private static String words(Length length, UnitSystem units) {
-    return length.format(units.either(LengthUnit.METRE, LengthUnit.FOOT));
+  /** A pressure below another with as many digits as show that it is. */
+  private static String below(GaugePressure pressure, GaugePressure least, UnitSystem units) {
+    int decimals = units.either(2, 1);
+    while (decimals < MOST_DECIMALS
+        && pressure
+            .format(units.pressureUnit(), decimals)
+            .equals(least.format(units.pressureUnit(), decimals))) {
+      decimals++;
+    }
+    return pressure.format(units.pressureUnit(), decimals);
   }
 
-  private static String words(Temperature temperature, UnitSystem units) {
-    return temperature.format(units.either(TemperatureUnit.CELSIUS, TemperatureUnit.FAHRENHEIT));
+  private static String words(Length length, UnitSystem units) {
+    return length.format(units.either(LengthUnit.METRE, LengthUnit.FOOT));
   }
 
   private static String names(List<? extends Part> parts) {
@@ -111,37 +120,27 @@ final class RuleSentences {
         highest + "; the weakest part is rated for " + words(lowest, units) + ".");
   }
 
-  static RuleAnswer temperature(Assembly a, UnitSystem units) {
-    Requirement job = a.requirement();
-    if (!PartChecks.hasTemperatures(job)) {
-      return RuleAnswer.doesNotApply("The job does not name unusual temperatures.");
-    }
-    String range = words(job.coldest().orElseThrow(), units) + " to "
-        + words(job.hottest().orElseThrow(), units);
-    List<Part> wrong = PartChecks.breaking(a, PartChecks::isOutOfTemperature);
-    if (!wrong.isEmpty()) {
-      return RuleAnswer.unmet(
-          "The job needs " + range + "; the makers of " + names(wrong) + " do not allow that.");
-    }
-    List<Part> unknown =
-        a.parts().stream().filter(part -> part.facts().coldest().isEmpty()).toList();
-    return unknown.isEmpty()
-        ? RuleAnswer.met("All parts are allowed from " + range + ".")
-        : RuleAnswer.open("The job needs " + range + "; ask the makers of " + names(unknown) + ".");
-  }
-
   static RuleAnswer toolRated(Assembly a, UnitSystem units) {
     Requirement job = a.requirement();
-    String deadEnd = words(job.supplyGauge(), units);
+    String highest = words(job.highest(), units);
+    String stands = job.pressures()
+        .whileRegulated()
+        .map(held -> "The dead-end pressure at the tool is " + words(held, units)
+            + " while the regulator holds and " + highest + " if it fails")
+        .orElse("The dead-end pressure at the tool is up to " + highest);
     if (job.toolRating().isEmpty()) {
-      return RuleAnswer.open("Ask for the highest pressure that the tool's maker allows;"
-          + " the dead-end pressure at the tool is " + deadEnd + ".");
+      return RuleAnswer.open(
+          "Ask for the highest pressure that the tool's maker allows. " + stands + ".");
     }
-    String compared = "The dead-end pressure at the tool is " + deadEnd + ", its maker allows "
-        + words(job.toolRating().get(), units);
-    return PartChecks.isToolOverPressured(job)
-        ? RuleAnswer.unmet(
-            compared + ": regulate the supply down, no part of the catalogue changes that.")
+    String allowed = words(job.toolRating().get(), units);
+    String compared = stands + ", its maker allows " + allowed;
+    if (PartChecks.isToolOverPressured(job)) {
+      return RuleAnswer.unmet(compared + ": a regulator in front of it must be set to at most "
+          + allowed + "; couplings, hoses and adapters do not change that.");
+    }
+    return PartChecks.isToolSparedByRegulator(job)
+        ? RuleAnswer.metWhileRegulated(compared + ". A relief valve behind the regulator, set to at"
+            + " most what the maker allows, guards the tool if the regulator fails.")
         : RuleAnswer.met(compared + ".");
   }
 
@@ -156,8 +155,8 @@ final class RuleSentences {
         .collect(Collectors.joining(" "));
     if (PartChecks.isCleaningForbidden(a.requirement())) {
       return RuleAnswer.unmet(each
-          + " Take a gun that lets the pressure off when its nozzle is blocked, or regulate the supply down:"
-          + " no part between them changes that.");
+          + " Take a gun that lets the pressure off when its nozzle is blocked, or see to it that no more"
+          + " can stand in front of it: a regulator alone does not do, it can fail open.");
     }
     return rulings.stream().allMatch(PartChecks::isAllowed)
         ? RuleAnswer.met(each)
@@ -175,8 +174,9 @@ final class RuleSentences {
             delivered -> delivered.atToolGauge().compareTo(job.least()) >= 0
                 ? RuleAnswer.met("The tool has " + words(delivered.atToolGauge(), units)
                     + ", it needs " + wanted + ".")
-                : RuleAnswer.unmet("The tool has only " + words(delivered.atToolGauge(), units)
-                    + ", it needs " + wanted + ". The biggest restriction is "
+                : RuleAnswer.unmet("The tool has only "
+                    + below(delivered.atToolGauge(), job.least(), units) + ", it needs " + wanted
+                    + ". The biggest restriction is "
                     + delivered.bottleneck().name() + "."),
             starved -> RuleAnswer.unmet("The tool starves: " + starved.element()
                 + " does not let the air through, it needs " + wanted + "."));
@@ -184,35 +184,10 @@ final class RuleSentences {
 
   static RuleAnswer reach(Assembly a, UnitSystem units) {
     String compared = words(a.hose().conduit().length(), units) + " of hose, "
-        + words(a.requirement().reach(), units) + " needed.";
+        + words(a.requirement().reach(), units) + " needed";
     return PartChecks.breaking(a, PartChecks::isTooShort).isEmpty()
-        ? RuleAnswer.met(compared)
-        : RuleAnswer.unmet(compared);
-  }
-
-  static RuleAnswer material(Assembly a, UnitSystem units) {
-    Requirement job = a.requirement();
-    Set<Material> good = job.suited();
-    if (good.isEmpty()) {
-      return RuleAnswer.unmet(
-          "Couplings dropped on concrete need hardened steel, a sparking hazard needs brass:"
-              + " one of the two must give.");
-    }
-    if (job.environment().isEmpty() && !job.isDropped()) {
-      return RuleAnswer.open(
-          "Ask where it will be used, and whether couplings are dropped on concrete.");
-    }
-    if (good.size() == Material.values().length) {
-      return RuleAnswer.doesNotApply(
-          "Any material will do " + job.environment().orElseThrow() + ".");
-    }
-    String wanted =
-        good.stream().map(Material::toString).sorted().collect(Collectors.joining(" or "));
-    List<Part> wrong = PartChecks.breaking(a, PartChecks::isOfWrongMaterial);
-    return wrong.isEmpty()
-        ? RuleAnswer.met("The new couplings are of " + wanted + ".")
-        : RuleAnswer.unmet("The new couplings must be of " + wanted
-            + "; of another material, or of one not known: " + names(wrong) + ".");
+        ? RuleAnswer.met(compared + ".")
+        : RuleAnswer.unmet(compared + ": too short.");
   }
 
   static RuleAnswer sleeve(Assembly a, UnitSystem units) {
@@ -234,20 +209,5 @@ final class RuleSentences {
     return closed.isEmpty()
         ? RuleAnswer.met("Both sockets let the air out before they part.")
         : RuleAnswer.unmet("Not vented: " + names(closed) + ".");
-  }
-
-  static RuleAnswer airKept(Assembly a, UnitSystem units) {
-    Optional<Lubrication> kind = a.requirement().lubrication();
-    if (kind.isEmpty()) {
-      return RuleAnswer.open("Ask whether the line has a lubricator.");
-    }
-    List<Part> other = PartChecks.breaking(a, PartChecks::isKeptForOtherAir);
-    return other.isEmpty()
-        ? RuleAnswer.met("No part is kept for other than " + kind.get()
-            + " air; mark the new ones "
-            + a.requirement().marking().map(mark -> "with " + mark).orElse("as your shop does")
-            + ".")
-        : RuleAnswer.unmet(
-            "The line is " + kind.get() + ", kept for the other kind: " + names(other) + ".");
   }
 }

@@ -12,21 +12,27 @@ import org.airfit.select.SearchStock.Option;
 import org.airfit.select.SearchStock.OutletWay;
 
 /**
- * The parts that may be combined where one set of rules may be broken, in groups that are alike and in the order in
- * which they are tried, with
- * bounds for what can follow. Not thread-safe: it remembers.
+ * The parts that may be combined where one set of rules may be broken and another left open, in groups that are alike
+ * and in the order in which they are tried, with bounds for what can follow. Not thread-safe: it remembers.
  */
 final class SearchLists {
 
-  /** Plugs of one profile and one end, the cheapest first. */
-  record PlugGroup(String profile, int end, List<Option<Part.Plug>> plugs) {
+  /** Plugs of one profile and one end that leave the same rules open, the cheapest first. */
+  record PlugGroup(String profile, int end, int asked, List<Option<Part.Plug>> plugs) {
     long cheapest() {
       return plugs.get(0).cost();
     }
   }
 
+  /** What plugs of one group share. */
+  private record Alike(int end, int asked) {}
+
   /** Such plugs with the way that joins their end. */
   record PlugWay(PlugGroup group, AdapterPaths.Way way) {
+    int asked() {
+      return group.asked | way.asked();
+    }
+
     long cheapest() {
       return group.cheapest() + way.cost();
     }
@@ -41,7 +47,11 @@ final class SearchLists {
    * with the plug.
    */
   record ToolWay(
-      Option<Part.Socket> socket, String profile, AdapterPaths.Way way, long cost, long atLeast) {}
+      Option<Part.Socket> socket, String profile, AdapterPaths.Way way, long cost, long atLeast) {
+    int asked() {
+      return socket.asked() | way.asked();
+    }
+  }
 
   /** Sockets of the tool of one cost, and those of them that could leave most. */
   record Block(long cost, List<ToolWay> widest) {}
@@ -64,6 +74,7 @@ final class SearchLists {
 
   private final SearchStock stock;
   private final int allowed;
+  private final int open;
   private final boolean byCost;
   private final List<PlugGroup> hosePlugGroups;
   private final Map<String, List<PlugWay>> toolPlugs;
@@ -77,11 +88,13 @@ final class SearchLists {
    *
    * @param stock the parts
    * @param allowed the rules that may be broken, as bits
+   * @param open the rules that may be left open, as bits
    * @param byCost whether the cheapest come first, else those that leave most pressure
    */
-  SearchLists(SearchStock stock, int allowed, boolean byCost) {
+  SearchLists(SearchStock stock, int allowed, int open, boolean byCost) {
     this.stock = stock;
     this.allowed = allowed;
+    this.open = open;
     this.byCost = byCost;
     this.hosePlugGroups = groups(stock.hosePlugs, stock.atOutlet);
     this.toolPlugs =
@@ -90,8 +103,21 @@ final class SearchLists {
     this.walls = walls();
   }
 
-  private boolean isAllowed(int broken) {
-    return (broken & ~allowed) == 0;
+  private boolean isAllowed(int broken, int asked) {
+    return SearchStock.isWithin(broken, asked, allowed, open);
+  }
+
+  private boolean isAllowed(Option<?> option) {
+    return isAllowed(option.broken(), option.asked());
+  }
+
+  private boolean isAllowed(AdapterPaths.Way way) {
+    return isAllowed(way.broken(), way.asked());
+  }
+
+  /** Whether parts that leave these rules open leave just those open that are looked for. */
+  boolean isJustOpen(int asked) {
+    return (asked & ~allowed) == open;
   }
 
   /** The plugs of the tool for a profile, with the ways that join them to it. */
@@ -100,22 +126,21 @@ final class SearchLists {
   }
 
   private List<PlugGroup> groups(List<Option<Part.Plug>> plugs, Set<String> mating) {
-    Map<String, Map<Integer, List<Option<Part.Plug>>>> byProfile = new HashMap<>();
+    Map<String, Map<Alike, List<Option<Part.Plug>>>> byProfile = new HashMap<>();
     for (Option<Part.Plug> plug : plugs) {
-      if (isAllowed(plug.broken())
-          && (mating.isEmpty() || mating.contains(plug.part().profile()))) {
+      if (isAllowed(plug) && (mating.isEmpty() || mating.contains(plug.part().profile()))) {
         byProfile
             .computeIfAbsent(
                 mating.isEmpty() ? SearchStock.ANY : plug.part().profile(), any -> new HashMap<>())
-            .computeIfAbsent(plug.end(), any -> new ArrayList<>())
+            .computeIfAbsent(new Alike(plug.end(), plug.asked()), any -> new ArrayList<>())
             .add(plug);
       }
     }
     List<PlugGroup> groups = new ArrayList<>();
-    byProfile.forEach((profile, byEnd) -> byEnd.forEach((end, alike) -> {
+    byProfile.forEach((profile, byEnd) -> byEnd.forEach((key, alike) -> {
       alike.sort(Comparator.<Option<Part.Plug>>comparingLong(Option::cost)
           .thenComparing(Option::part, Catalogue.BY_NAME));
-      groups.add(new PlugGroup(profile, end, alike));
+      groups.add(new PlugGroup(profile, key.end, key.asked, alike));
     }));
     return groups;
   }
@@ -125,7 +150,7 @@ final class SearchLists {
     Map<String, List<PlugWay>> joined = new HashMap<>();
     for (PlugGroup group : groups) {
       AdapterPaths.Way way = stock.paths.between(group.end, end);
-      if (isAllowed(way.broken())) {
+      if (isAllowed(way)) {
         joined
             .computeIfAbsent(group.profile, any -> new ArrayList<>())
             .add(new PlugWay(group, way));
@@ -152,7 +177,7 @@ final class SearchLists {
   private List<ToolGroup> toolGroups() {
     Map<String, Map<Integer, List<Option<Part.Socket>>>> byProfile = new HashMap<>();
     for (Option<Part.Socket> socket : stock.toolSockets) {
-      if (isAllowed(socket.broken())) {
+      if (isAllowed(socket)) {
         for (String profile : SearchStock.profiles(socket.part(), stock.atTool)) {
           byProfile
               .computeIfAbsent(profile, any -> new HashMap<>())
@@ -180,7 +205,7 @@ final class SearchLists {
     hosePlugGroups.forEach(group -> offered.add(group.profile));
     List<OutletWay> joined = new ArrayList<>();
     for (OutletWay wall : stock.outletWays) {
-      if (isAllowed(wall.broken()) && offered.contains(wall.profile())) {
+      if (isAllowed(wall.broken(), wall.asked()) && offered.contains(wall.profile())) {
         joined.add(wall);
       }
     }
@@ -204,7 +229,7 @@ final class SearchLists {
     Map<Integer, Long> costBehind = new HashMap<>();
     List<HoseWay> ordered = new ArrayList<>();
     for (Option<Part.Hose> hose : stock.hoses) {
-      if (!isAllowed(hose.broken())) {
+      if (!isAllowed(hose)) {
         continue;
       }
       Before upstream =
@@ -246,7 +271,7 @@ final class SearchLists {
     long cost = Long.MAX_VALUE;
     for (ToolGroup group : toolGroups) {
       AdapterPaths.Way way = stock.paths.between(end, group.end);
-      if (isAllowed(way.broken())) {
+      if (isAllowed(way)) {
         cost = Math.min(cost, group.cheapest + way.cost());
       }
     }
@@ -279,7 +304,7 @@ final class SearchLists {
       List<ToolWay> here = new ArrayList<>();
       for (ToolGroup group : toolGroups) {
         AdapterPaths.Way way = stock.paths.between(end, group.end);
-        if (isAllowed(way.broken())) {
+        if (isAllowed(way)) {
           for (Option<Part.Socket> socket : group.sockets) {
             long cost = socket.cost() + way.cost();
             here.add(new ToolWay(socket, group.profile, way, cost, cost + group.plug));

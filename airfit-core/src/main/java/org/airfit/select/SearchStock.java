@@ -15,20 +15,24 @@ final class SearchStock {
   /** The one group of plugs where none fits, so that a miss can be shown. */
   static final String ANY = "";
 
-  /** A part in a slot it could take, with the rules it breaks, what it costs and the numbers of its ends. */
-  record Option<T extends Part>(T part, int broken, long cost, int end, int otherEnd) {}
+  /**
+   * A part in a slot it could take, with the rules it breaks and those it leaves open, what it costs and the numbers of
+   * its ends.
+   */
+  record Option<T extends Part>(T part, int broken, int asked, long cost, int end, int otherEnd) {}
 
   /** A socket at the outlet with the way before it, for plugs of one profile. */
   record OutletWay(
       Option<Part.Socket> socket,
       String profile,
       int broken,
+      int asked,
       long cost,
       double gauge,
       double pascals) {
 
     OutletWay withCost(long whole) {
-      return new OutletWay(socket, profile, broken, whole, gauge, pascals);
+      return new OutletWay(socket, profile, broken, asked, whole, gauge, pascals);
     }
   }
 
@@ -68,6 +72,7 @@ final class SearchStock {
       options.add(new Option<>(
           part,
           Rule.brokenBy(job, slot, part),
+          PartQuestions.of(job, slot, part),
           job.objective().cost(part.facts()),
           paths.number(upstream(part)),
           paths.number(downstream(part))));
@@ -127,7 +132,13 @@ final class SearchStock {
       double gauge = air.gaugePascals(after);
       for (String profile : profiles(socket.part, atOutlet)) {
         joined.add(new OutletWay(
-            socket, profile, socket.broken | way.broken(), socket.cost + way.cost(), gauge, after));
+            socket,
+            profile,
+            socket.broken | way.broken(),
+            socket.asked | way.asked(),
+            socket.cost + way.cost(),
+            gauge,
+            after));
       }
     }
     return joined;
@@ -157,12 +168,42 @@ final class SearchStock {
   /** The rules that some part breaks, as bits. */
   int everBroken() {
     int broken = Rule.ENDS_MATE.bit();
-    for (List<? extends Option<?>> options :
-        List.of(hoses, outletSockets, toolSockets, hosePlugs, toolPlugs)) {
+    for (List<? extends Option<?>> options : slots()) {
       for (Option<?> option : options) {
         broken |= option.broken;
       }
     }
     return broken | paths.everBroken();
+  }
+
+  /** What must be asked of some part or joint, as bits. */
+  int everAsked() {
+    int asked = PartQuestions.ofJoint(true);
+    for (List<? extends Option<?>> options : slots()) {
+      for (Option<?> option : options) {
+        asked |= option.asked;
+      }
+    }
+    return asked | paths.everAsked();
+  }
+
+  private List<List<? extends Option<?>>> slots() {
+    return List.of(hoses, outletSockets, toolSockets, hosePlugs, toolPlugs);
+  }
+
+  /** Whether every slot has a part that breaks no other rules and leaves no others open. */
+  boolean canFill(int allowed, int open) {
+    for (List<? extends Option<?>> options : slots()) {
+      if (options.stream()
+          .noneMatch(option -> isWithin(option.broken(), option.asked(), allowed, open))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** What is broken may be broken, and what must be asked may be, or belongs to a rule that is broken anyway. */
+  static boolean isWithin(int broken, int asked, int allowed, int open) {
+    return (broken & ~allowed) == 0 && (asked & ~allowed & ~open) == 0;
   }
 }

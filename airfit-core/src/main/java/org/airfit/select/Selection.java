@@ -4,8 +4,6 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
-import org.airfit.quantity.PressureUnit;
-import org.airfit.safety.Caution;
 import org.airfit.working.UnitSystem;
 import org.airfit.working.Worked;
 import org.airfit.working.Working;
@@ -28,21 +26,23 @@ public sealed interface Selection extends Worked {
       Function<? super Proposals, ? extends R> proposals,
       Function<? super NothingFits, ? extends R> nothingFits);
 
-  /** At least one proposal meets every rule. */
+  /** At least one proposal breaks no rule; {@link #whyBest} says whether every rule is met, or what must be asked. */
   final class Proposals implements Selection {
 
     private final Proposal best;
     private final List<Proposal> proposals;
+    private final boolean hasAdapters;
 
-    private Proposals(Proposal best, List<Proposal> proposals) {
+    private Proposals(Proposal best, List<Proposal> proposals, boolean hasAdapters) {
       this.best = best;
       this.proposals = List.copyOf(proposals);
+      this.hasAdapters = hasAdapters;
     }
 
     /**
-     * {@return the best {@link #LISTED} of all proposals that fit, best first: by the {@link Objective} of the
-     * requirement, then most pressure
-     * at the tool in whole pascals, then by name, the hose first; never empty}
+     * {@return the best {@link #LISTED} of all proposals that break no rule, best first: those whose parts leave the
+     * fewest rules open, so that all rules met come before any question; then by the {@link Objective} of the
+     * requirement, then most pressure at the tool in whole pascals, then by name, the hose first; never empty}
      */
     public List<Proposal> proposals() {
       return proposals;
@@ -53,22 +53,9 @@ public sealed interface Selection extends Worked {
       return best;
     }
 
-    /** {@return why the best wins, in plain words} */
+    /** {@return why the best wins, in plain words: what is met, what is still to be asked, and what it costs} */
     public String whyBest() {
-      String own = best.pieces() + " pieces to buy, "
-          + best.priceInWords().map(price -> price + ", ").orElse("")
-          + best.result().fold(d -> d.atToolGauge().format(PressureUnit.BAR, 2), s -> "no air")
-          + " at the tool.";
-      if (proposals.size() == 1) {
-        return "It is the only combination that meets every rule: " + own;
-      }
-      return "Of all combinations that meet every rule "
-          + (best.requirement().objective() == Objective.LOWEST_PRICE
-              ? best.unpriced().isEmpty()
-                  ? "it costs least"
-                  : "it has the fewest pieces of unknown price, and costs least as far as prices are known"
-              : "it needs the fewest pieces to buy, and of those it keeps the most pressure")
-          + ": " + own;
+      return new BestInWords(best, proposals, hasAdapters).toString();
     }
 
     @Override
@@ -86,12 +73,14 @@ public sealed interface Selection extends Worked {
 
     @Override
     public boolean equals(Object other) {
-      return other instanceof Proposals that && proposals.equals(that.proposals);
+      return other instanceof Proposals that
+          && proposals.equals(that.proposals)
+          && hasAdapters == that.hasAdapters;
     }
 
     @Override
     public int hashCode() {
-      return proposals.hashCode();
+      return Objects.hash(proposals, hasAdapters);
     }
 
     /** {@return why the best wins} */
@@ -106,18 +95,19 @@ public sealed interface Selection extends Worked {
 
     private final List<Proposal> nearest;
     private final List<String> toGive;
+    private final boolean hasAdapters;
 
-    private NothingFits(List<Proposal> nearest, List<String> toGive) {
+    private NothingFits(List<Proposal> nearest, List<String> toGive, boolean hasAdapters) {
       this.nearest = List.copyOf(nearest);
       this.toGive = List.copyOf(toGive);
+      this.hasAdapters = hasAdapters;
     }
 
     /**
-     * {@return the best {@link #LISTED} of all proposals with the fewest rules unmet: most pressure at the tool
-     * first, in whole pascals, then
-     * the fewest joints that nothing joins, then by the {@link Objective} of the requirement, then by name, the hose
-     * first; empty where a kind
-     * of part is missing altogether}
+     * {@return the best {@link #LISTED} of all proposals with the fewest rules unmet: those whose parts leave the
+     * fewest rules open first, then most pressure at the tool, in whole pascals, then the fewest joints that nothing
+     * joins, then by the {@link Objective} of the requirement, then by name, the hose first; empty where a kind of part
+     * is missing altogether}
      */
     public List<Proposal> nearest() {
       return nearest;
@@ -140,27 +130,30 @@ public sealed interface Selection extends Worked {
     public Working working(UnitSystem units) {
       Working.Builder working = Working.titled("Nothing in the catalogue fits", units);
       if (nearest.isEmpty()) {
-        toGive.forEach(working::note);
-      } else {
-        Proposal miss = nearest.get(0);
-        miss.findings(units).stream()
-            .filter(finding -> finding.outcome() == RuleOutcome.UNMET)
-            .forEach(finding -> working.note(finding.toString()));
-        working.include(miss.working(units));
+        return working.answer(String.join(" ", toGive)).build();
       }
-      return working.answer("No combination of parts meets every rule.").build();
+      Proposal miss = nearest.get(0);
+      miss.findings(units).stream()
+          .filter(finding -> finding.outcome() == RuleOutcome.UNMET)
+          .forEach(finding -> working.note(finding.toString()));
+      return working
+          .include(miss.working(units))
+          .answer(
+              "No combination of parts meets every rule" + BestInWords.adapters(hasAdapters) + ".")
+          .build();
     }
 
     @Override
     public boolean equals(Object other) {
       return other instanceof NothingFits that
           && nearest.equals(that.nearest)
-          && toGive.equals(that.toGive);
+          && toGive.equals(that.toGive)
+          && hasAdapters == that.hasAdapters;
     }
 
     @Override
     public int hashCode() {
-      return Objects.hash(nearest, toGive);
+      return Objects.hash(nearest, toGive, hasAdapters);
     }
 
     /** {@return what would have to give} */
@@ -184,24 +177,22 @@ public sealed interface Selection extends Worked {
   static Selection of(Requirement requirement, Catalogue catalogue) {
     Objects.requireNonNull(requirement, "requirement");
     Objects.requireNonNull(catalogue, "catalogue");
-    Optional<Caution> refusal = requirement.medium().refusal();
+    Optional<String> refusal = requirement.medium().refusalInWords();
     if (refusal.isPresent()) {
-      return new NothingFits(
-          List.of(),
-          List.of("airfit advises on compressed air for tools only, not on " + requirement.medium()
-              + ". " + refusal.get()));
+      return new NothingFits(List.of(), List.of(refusal.get()), false);
     }
     CatalogueSearch search = new CatalogueSearch(requirement, catalogue, LISTED);
     List<String> missing = search.missing();
     if (!missing.isEmpty()) {
-      return new NothingFits(List.of(), missing);
+      return new NothingFits(List.of(), missing, false);
     }
+    boolean hasAdapters = !catalogue.all(Part.Adapter.class).isEmpty();
     List<Proposal> fitting = search.fitting();
     if (!fitting.isEmpty()) {
-      return new Proposals(fitting.get(0), fitting);
+      return new Proposals(fitting.get(0), fitting, hasAdapters);
     }
     List<Proposal> nearest = search.nearest();
     return new NothingFits(
-        nearest, nearest.get(0).unmet().stream().map(Finding::toString).toList());
+        nearest, nearest.get(0).unmet().stream().map(Finding::toString).toList(), hasAdapters);
   }
 }

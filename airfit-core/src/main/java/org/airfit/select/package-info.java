@@ -12,6 +12,7 @@
  *   <li>The list is that of all combinations, found without building them. It does not depend on the order of the
  *       catalogue, nor on parts that it does not use.
  *   <li>Every rule gives a verdict, a reason and its source. What was not told is a question to ask, never a guess.
+ *       Proposals whose parts leave fewer rules open stand above those that leave more, whatever they cost.
  *   <li>Nothing that fits is a result: the nearest miss and what would have to give.
  *   <li>Everything is immutable and thread-safe. A {@code null} argument throws {@link NullPointerException}.
  * </ul>

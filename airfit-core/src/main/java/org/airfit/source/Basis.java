@@ -1,5 +1,8 @@
 package org.airfit.source;
 
+import java.util.Collections;
+import java.util.List;
+
 /** How far a number can be trusted: what kind of place it comes from, strongest first. */
 public enum Basis {
   /** A published standard. */
@@ -35,6 +38,6 @@ public enum Basis {
    * @return whichever of this and {@code other} deserves less trust
    */
   public Basis weaker(Basis other) {
-    return compareTo(other) >= 0 ? this : other;
+    return Collections.max(List.of(this, other));
   }
 }

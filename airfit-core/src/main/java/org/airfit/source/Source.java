@@ -15,6 +15,7 @@ public record Source(Basis basis, String citation) {
    *
    * @param basis what kind of place that is
    * @param citation the place itself, such as "ASME B1.20.1, table 1"; for common practice, what the practice is
+   * @throws IllegalArgumentException if {@code citation} is blank
    */
   public Source {
     Objects.requireNonNull(basis, "basis");
@@ -29,6 +30,7 @@ public record Source(Basis basis, String citation) {
    *
    * @param citation designation, edition and place
    * @return the source
+   * @throws IllegalArgumentException if {@code citation} is blank
    */
   public static Source standard(String citation) {
     return new Source(Basis.STANDARD, citation);
@@ -39,6 +41,7 @@ public record Source(Basis basis, String citation) {
    *
    * @param citation author, title, year and place
    * @return the source
+   * @throws IllegalArgumentException if {@code citation} is blank
    */
   public static Source handbook(String citation) {
     return new Source(Basis.HANDBOOK, citation);
@@ -49,6 +52,7 @@ public record Source(Basis basis, String citation) {
    *
    * @param citation the formula or the inputs
    * @return the source
+   * @throws IllegalArgumentException if {@code citation} is blank
    */
   public static Source derived(String citation) {
     return new Source(Basis.DERIVED, citation);
@@ -59,6 +63,7 @@ public record Source(Basis basis, String citation) {
    *
    * @param citation who measured what, with which instrument
    * @return the source
+   * @throws IllegalArgumentException if {@code citation} is blank
    */
   public static Source measured(String citation) {
     return new Source(Basis.MEASURED, citation);
@@ -69,6 +74,7 @@ public record Source(Basis basis, String citation) {
    *
    * @param practice the practice in words
    * @return the source
+   * @throws IllegalArgumentException if {@code practice} is blank
    */
   public static Source commonPractice(String practice) {
     Objects.requireNonNull(practice, "practice");
@@ -80,6 +86,7 @@ public record Source(Basis basis, String citation) {
    *
    * @param recollection what was recalled
    * @return the source
+   * @throws IllegalArgumentException if {@code recollection} is blank
    */
   public static Source fromMemory(String recollection) {
     Objects.requireNonNull(recollection, "recollection");
@@ -91,6 +98,7 @@ public record Source(Basis basis, String citation) {
    *
    * @param scenario what it was invented for
    * @return the source
+   * @throws IllegalArgumentException if {@code scenario} is blank
    */
   public static Source demo(String scenario) {
     Objects.requireNonNull(scenario, "scenario");

@@ -13,6 +13,11 @@ public enum Gender {
     this.label = label;
   }
 
+  /** {@return the other one} */
+  public Gender other() {
+    return this == MALE ? FEMALE : MALE;
+  }
+
   /** {@return "male" or "female"} */
   public String label() {
     return label;

@@ -1,6 +1,7 @@
 package org.airfit.thread;
 
 import java.util.Objects;
+import java.util.Optional;
 import org.airfit.internal.Digits;
 
 /**
@@ -10,11 +11,11 @@ import org.airfit.internal.Digits;
  */
 public final class ThreadCandidate {
 
-  private final ThreadDesignation thread;
+  private final NamedThread thread;
   private final double probability;
 
   /** Checks the chance [-], which must be in [0, 1]. */
-  ThreadCandidate(ThreadDesignation thread, double probability) {
+  ThreadCandidate(NamedThread thread, double probability) {
     this.thread = Objects.requireNonNull(thread, "thread");
     if (!(probability >= 0.0 && probability <= 1.0)) {
       throw new IllegalArgumentException("probability must be in [0, 1], was " + probability);
@@ -23,13 +24,23 @@ public final class ThreadCandidate {
   }
 
   /** {@return the thread} */
-  public ThreadDesignation thread() {
+  public NamedThread thread() {
     return thread;
+  }
+
+  /** {@return the thread, if it is a pipe thread; empty for a foreign one} */
+  public Optional<ThreadDesignation> pipeThread() {
+    return thread instanceof ThreadDesignation pipe ? Optional.of(pipe) : Optional.empty();
   }
 
   /** {@return its chance [-], in [0, 1]} */
   public double probability() {
     return probability;
+  }
+
+  /** {@return the chance in percent, such as "96.2 %", and never more than "> 99.9 %"} */
+  public String percent() {
+    return Digits.percent(probability);
   }
 
   @Override
@@ -47,6 +58,6 @@ public final class ThreadCandidate {
   /** {@return the thread and its chance, such as "1/4 NPT male, 96.2 %"} */
   @Override
   public String toString() {
-    return thread + ", " + Digits.percent(probability);
+    return thread.label() + ", " + percent();
   }
 }

@@ -1,33 +1,27 @@
 package org.airfit.thread;
 
-import java.util.Comparator;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
-import org.airfit.internal.Digits;
-import org.airfit.quantity.Length;
-import org.airfit.quantity.LengthUnit;
+import java.util.function.ToDoubleFunction;
 import org.airfit.safety.Caution;
 import org.airfit.source.Source;
-import org.airfit.working.Formula;
-import org.airfit.working.Symbol;
 import org.airfit.working.UnitSystem;
-import org.airfit.working.ValueKind;
 import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
 /**
- * What readings say about a pipe thread: a ranking over the threads it may be, and one more candidate, none of these.
+ * What readings say about a thread: a ranking over the pipe threads and the foreign threads it may be, and one more
+ * candidate, none of these.
  *
  * <pre>
  *   chance of i = prior of i × L of i / Σ (prior × L)
- *   L = ∫ ds f(s) B(y1 | s) B(y2 | s)  ×  φ((P − p)/u_P)/u_P  ×  φ((A − α)/u_A)/u_A  ×  taper as seen
- *   B(y | s) = (Φ((y − lo − s)/u) − Φ((y − hi − s)/u)) / (hi − lo)
+ *   L = D(y1, y2)  ×  count  ×  leaf  ×  φ((A − α)/u_A)/u_A  ×  taper as seen
+ *   D = 0.98 D₀(y1, y2) + 0.02 D₀(y2, y1)
+ *   D₀ = ∫ ds f(s) B(y1 | s) B(y2 | s),     B(y | s) = (Φ((y − lo − s)/u) − Φ((y − hi − s)/u)) / (hi − lo)
  * </pre>
  *
  * <table class="striped">
@@ -39,65 +33,50 @@ import org.airfit.working.Working;
  *     <td>mm</td></tr>
  * <tr><td>lo, hi</td><td>crest of the basic thread at the ends of the stretch where the reading may have been
  *     taken</td><td>mm</td></tr>
- * <tr><td>P, p, u_P</td><td>pitch read, pitch of the standard, uncertainty</td><td>mm</td></tr>
+ * <tr><td>count, leaf</td>
+ *     <td>likelihood of a pitch that was counted or read with a gauge, mistakes allowed for: {@link
+ *     org.airfit.measure.PitchCount}, {@link org.airfit.measure.PitchGauge}</td><td>-</td></tr>
  * <tr><td>A, α, u_A</td><td>flank angle read, of the standard, uncertainty</td><td>°</td></tr>
  * </tbody>
  * </table>
  *
- * <p>Both diameters lie on one cone. Of a taper thread s is the gauging error, normal with the tolerance as two
- * standard deviations, less what the crests are cut, evenly from nothing to the most; of a straight thread all sizes
- * within its limits are equally likely. The first crest is read within one turn of the end, the last one within two
- * turns of the end of the full thread (of a female thread anywhere in its deeper three quarters); a single diameter of
- * a male taper thread may come from anywhere along it. The crests of a male NPT meet the pipe where their full length
- * ends, and the next two turns, which still look whole, measure as much as the pipe. The eye is right about a taper 19
- * times in 20.
+ * <p>Both diameters lie on one cone. Of a taper thread s is the gauging error, evenly within the tolerance, with soft
+ * edges, less what the crests are cut, evenly from nothing to the most; of a straight thread all sizes within its limits
+ * are equally likely. One thread in ten is worn, by up to 0.1 mm on the diameter. The first crest is read within one
+ * turn of the end, two times in ten anywhere under jaws 2 mm wide; the last one within two turns of the end of the full thread, one time
+ * in four anywhere in its outer half (of a female thread anywhere in its deeper three quarters); a single diameter of a
+ * taper thread comes three times in ten from anywhere along it. Seven male NPT in ten meet the pipe where their full
+ * length ends, and their next two turns, which still look whole, measure as much as the pipe. First and last diameter
+ * are swapped two times in a hundred, outside and inside one time. The eye is right about a taper 19 times in 20.
  *
- * <p>None of these has a prior of 0.05 and even densities: 0 to 120 mm of diameter, 3 mm of difference between the
- * diameters, 0 to 3 mm of pitch, 50° to 65° of flank angle. NPT, R, Rc and G share the rest equally; NPSC, NPSM and Rp
- * are met less often and weigh a fifth. These numbers are choices of this project, not data.
+ * <p>None of these has a prior of 0.05 and even densities: 0 to 120 mm of diameter, 0 to 3 mm of pitch, 50° to 65° of
+ * flank angle; half of the unknown threads are parallel, the diameters of the others differ by anything up to 3 mm. NPT,
+ * R, Rc and G share the rest equally; NPSC, NPSM and Rp are met less often and weigh a tenth, a foreign thread of ports,
+ * flares and hoses three tenths, any other a tenth. All these numbers are choices of this project, not data.
+ *
+ * <p>A chance alone identifies nothing. The verdict <b>identified</b>, or <b>foreign</b>, asks for three things: the
+ * chance; a pitch counted over five pitches or more, or read in two ways that agree; and that every reading fits the
+ * thread as it was taken, see {@link #verdict()}.
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
 public final class ThreadIdentification implements Worked {
 
-  private static final double DECIDED = 0.95;
-  private static final double CONTENDER = 0.01;
-
-  private static final Symbol PITCH_READ = Symbol.of("P", ValueKind.SMALL_LENGTH);
-  private static final Symbol PITCH = Symbol.of("p", ValueKind.SMALL_LENGTH);
-  private static final Symbol UNCERTAINTY = Symbol.of("u", ValueKind.SMALL_LENGTH);
-  private static final Symbol WEIGHT = Symbol.of("w", ValueKind.NUMBER);
-  private static final Symbol EVIDENCE = Symbol.of("s", "\\Sigma", ValueKind.NUMBER);
-  private static final Formula DEVIATION = Formula.of(
-      "Pitch against the standard",
-      "⟨z⟩ = (⟨P⟩ − ⟨p⟩) / ⟨u⟩",
-      ThreadFamily.NPT.source(),
-      Symbol.of("z", ValueKind.NUMBER),
-      PITCH_READ,
-      PITCH,
-      UNCERTAINTY);
-  private static final Formula CHANCE = Formula.of(
-      "Chance of the likeliest",
-      "⟨c⟩ = ⟨w⟩ / ⟨s⟩",
-      Source.derived("Bayes' rule over all pipe threads of this gender; priors of this project"),
-      Symbol.of("c", ValueKind.NUMBER),
-      WEIGHT,
-      EVIDENCE);
-
-  private final ThreadReadings readings;
-  private final List<ThreadCandidate> candidates;
-  private final double unknownProbability;
-  private final double evidence;
+  private final ThreadRanking ranking;
 
   /** A reading that would settle a doubt. */
   public enum SettlingReading {
     /** A pitch, or one over more threads. */
-    PITCH("measure the length over as many threads as there are, which tells the pitch"),
+    PITCH("count five pitches or more and measure the length over them, which tells the pitch"),
+    /** The pitch once more, because what was read does not agree. */
+    PITCH_AGAIN("read the pitch again: it does not agree with the likeliest thread"),
+    /** The diameter of the first full thread once more. */
+    FIRST_CREST("measure the first full thread at the open end again"),
     /** The crest of the last full thread. */
     LAST_CREST("measure the crest of the last full thread, which tells taper from parallel"),
     /** The angle between the flanks. */
-    FLANK_ANGLE(
-        "look at the flanks with a thread gauge: 60° is NPT, NPSC or NPSM, 55° is R, Rp or G"),
+    FLANK_ANGLE("look at the flanks with a thread gauge: 60° is NPT, NPSC, NPSM, metric or "
+        + "unified, 55° is R, Rp or G"),
     /** The first diameter once more, and closer. */
     CLOSER_DIAMETER("measure the first diameter several times with a micrometer or plug gauges");
 
@@ -113,15 +92,8 @@ public final class ThreadIdentification implements Worked {
     }
   }
 
-  private ThreadIdentification(
-      ThreadReadings readings,
-      List<ThreadCandidate> candidates,
-      double unknownProbability,
-      double evidence) {
-    this.readings = readings;
-    this.candidates = List.copyOf(candidates);
-    this.unknownProbability = unknownProbability;
-    this.evidence = evidence;
+  private ThreadIdentification(ThreadRanking ranking) {
+    this.ranking = ranking;
   }
 
   /**
@@ -132,50 +104,46 @@ public final class ThreadIdentification implements Worked {
    */
   public static ThreadIdentification of(ThreadReadings readings) {
     Objects.requireNonNull(readings, "readings");
-    double unknown = ThreadHypothesis.unknownWeight(readings);
-    double sum = unknown;
-    List<ThreadHypothesis> hypotheses = ThreadHypothesis.all(readings.gender());
-    double[] weights = new double[hypotheses.size()];
-    for (int i = 0; i < weights.length; i++) {
-      ThreadHypothesis hypothesis = hypotheses.get(i);
-      weights[i] = hypothesis.prior() * hypothesis.likelihood(readings);
-      sum += weights[i];
-    }
-    double total = sum;
-    List<ThreadCandidate> candidates = IntStream.range(0, weights.length)
-        .mapToObj(i -> new ThreadCandidate(hypotheses.get(i).thread(), weights[i] / total))
-        .sorted(Comparator.comparingDouble(ThreadCandidate::probability).reversed())
-        .toList();
-    return new ThreadIdentification(readings, candidates, unknown / total, total);
+    return new ThreadIdentification(ThreadRanking.of(readings));
   }
 
   /** {@return the readings} */
   public ThreadReadings readings() {
-    return readings;
+    return ranking.readings();
   }
 
-  /** {@return the threads, likeliest first} */
+  /**
+   * {@return the pipe threads and the foreign threads, likeliest first; also those of the other gender, because outside
+   * and inside are at times swapped}
+   */
   public List<ThreadCandidate> candidates() {
-    return candidates;
+    return ranking.candidates();
   }
 
   /** {@return the chance that it is none of these [-]} */
   public double unknownProbability() {
-    return unknownProbability;
+    return ranking.unknownProbability();
   }
 
-  /** {@return how firmly the readings speak} */
+  /**
+   * Says how firmly the readings speak.
+   *
+   * <p>Firm (identified or foreign): the likeliest thread has a chance of 95 % or more; five pitches or more were
+   * counted, or the pitch was read in two ways; every way agrees with that thread, and every other reading fits it
+   * within the limits that {@link #working} states. Two diameters alone are never firm. No match: none of these has 95 %
+   * or more, or each thread with a chance would take a slip to fit, see {@link #explanations}.
+   *
+   * @return the verdict
+   */
   public ThreadVerdict verdict() {
-    if (unknownProbability >= DECIDED) {
-      return ThreadVerdict.NO_MATCH;
-    }
-    return candidates.get(0).probability() >= DECIDED
-        ? ThreadVerdict.IDENTIFIED
-        : ThreadVerdict.AMBIGUOUS;
+    return ranking.verdict();
   }
 
-  private List<ThreadCandidate> contenders() {
-    return candidates.stream().filter(c -> c.probability() >= CONTENDER).toList();
+  /**
+   * {@return which threads would fit if one slip had been made, likeliest first, at most three; empty for a firm answer}
+   */
+  public List<SlipCandidate> explanations() {
+    return ranking.explanations();
   }
 
   /** {@return the readings that would settle an ambiguous answer, the easiest first; empty for any other answer} */
@@ -183,18 +151,24 @@ public final class ThreadIdentification implements Worked {
     if (verdict() != ThreadVerdict.AMBIGUOUS) {
       return List.of();
     }
-    List<ThreadDesignation> threads =
-        contenders().stream().map(ThreadCandidate::thread).toList();
+    ThreadReadings readings = readings();
+    ThreadHypothesis best = ranking.best();
+    List<NamedThread> threads =
+        ranking.contenders().stream().map(ThreadCandidate::thread).toList();
     Set<SettlingReading> wanted = EnumSet.noneOf(SettlingReading.class);
-    if (readings.pitch().isEmpty() || differ(threads, ThreadDesignation::threadsPerInch)) {
+    if (!ThreadFit.hasPitch(readings) || differ(threads, NamedThread::threadsPerInch)) {
       wanted.add(SettlingReading.PITCH);
     }
-    if (readings.lastCrest().isEmpty()
-        && threads.stream().anyMatch(thread -> thread.family().isTapered())) {
+    if (readings.pitch().isPresent() && !ThreadFit.pitchesAgree(best, readings)) {
+      wanted.add(SettlingReading.PITCH_AGAIN);
+    }
+    if (!ThreadFit.firstFits(best, readings)) {
+      wanted.add(SettlingReading.FIRST_CREST);
+    }
+    if (readings.lastCrest().isEmpty() && threads.stream().anyMatch(NamedThread::isTapered)) {
       wanted.add(SettlingReading.LAST_CREST);
     }
-    if (readings.flankAngleDegrees().isEmpty()
-        && differ(threads, thread -> thread.family().form())) {
+    if (readings.flankAngleDegrees().isEmpty() && differ(threads, NamedThread::flankAngleDegrees)) {
       wanted.add(SettlingReading.FLANK_ANGLE);
     }
     if (wanted.isEmpty()) {
@@ -203,56 +177,22 @@ public final class ThreadIdentification implements Worked {
     return List.copyOf(wanted);
   }
 
-  private static <T> boolean differ(
-      List<ThreadDesignation> threads, Function<ThreadDesignation, T> property) {
-    return threads.stream().map(property).distinct().count() > 1;
+  /** Whether a property differs by more than the rounding of a standard. */
+  private static boolean differ(List<NamedThread> threads, ToDoubleFunction<NamedThread> property) {
+    double first = threads.isEmpty() ? 0.0 : property.applyAsDouble(threads.get(0));
+    return threads.stream()
+        .anyMatch(thread -> Math.abs(property.applyAsDouble(thread) / first - 1.0) > 0.005);
   }
 
-  private static PipeThread geometry(ThreadDesignation thread) {
-    return thread.geometry().orElseThrow();
-  }
-
-  /** {@return the thread nearest to the readings, for the case that none matches} */
+  /** {@return the pipe thread nearest to the readings, for the case that none matches} */
   public ThreadDesignation nearest() {
-    return ThreadHypothesis.all(readings.gender()).stream()
-        .min(Comparator.comparingDouble(hypothesis -> hypothesis.distance(readings)))
-        .orElseThrow()
-        .thread();
+    return ranking.nearest();
   }
 
   /** {@return the answer in plain words, with the reading that would settle a doubt} */
   public String inWords() {
-    return switch (verdict()) {
-      case IDENTIFIED ->
-        candidates.get(0).thread().label() + " (" + percent(candidates.get(0).probability()) + ")";
-      case NO_MATCH ->
-        "none of the known pipe threads; the nearest is " + nearest().label() + ", which has "
-            + nearestMeasures();
-      case AMBIGUOUS ->
-        "ambiguous between "
-            + contenders().stream()
-                .map(c -> c.thread().label() + " (" + percent(c.probability()) + ")")
-                .collect(Collectors.joining(", "))
-            + (unknownProbability >= CONTENDER
-                ? " and none of these (" + percent(unknownProbability) + ")"
-                : "")
-            + "; "
-            + settlingReadings().stream()
-                .map(SettlingReading::request)
-                .collect(Collectors.joining("; "));
-    };
-  }
-
-  private String nearestMeasures() {
-    ThreadDesignation thread = nearest();
-    return Digits.plain(thread.threadsPerInch()) + " threads per inch and a first crest of "
-        + geometry(thread).firstCrest(thread.gender());
-  }
-
-  private static String percent(double probability) {
-    return probability > 0.9995
-        ? Digits.percent(probability)
-        : Digits.significant(100.0 * probability, 3) + " %";
+    return ThreadWords.of(
+        ranking, settlingReadings().stream().map(SettlingReading::request).toList());
   }
 
   /** {@return the warnings that go with this answer} */
@@ -275,70 +215,40 @@ public final class ThreadIdentification implements Worked {
    */
   @Override
   public Working working(UnitSystem units) {
-    LengthUnit unit = units.smallLengthUnit();
-    int decimals = units.either(2, 4);
-    ThreadCandidate best = candidates.get(0);
-    String label = best.thread().label();
-    PipeThread thread = geometry(best.thread());
-    Working.Builder out = Working.titled(
-        (readings.gender() == Gender.MALE ? "Male" : "Female") + " thread from "
-            + readings.inWords(units),
-        units);
-    readings.pitch().ifPresent(read -> {
-      double u = readings.pitchUncertainty().orElseThrow().metres();
-      double standard = Length.ofMillimetres(25.4 / thread.threadsPerInch()).metres();
-      out.given(PITCH_READ, read.metres(), 5)
-          .given(PITCH, standard, 5)
-          .given(UNCERTAINTY, u, 5)
-          .step(
-              DEVIATION
-                  .named("Pitch against " + label)
-                  .from(best.thread().family().source()),
-              (read.metres() - standard) / u,
-              2);
-    });
-    out.note("The first crest of " + label + " may measure "
-        + thread.firstCrest(readings.gender()).format(unit) + ", basic "
-        + thread
-            .section(readings.gender(), Length.ofMetres(0.0))
-            .crest(readings.gender())
-            .format(unit, units.either(3, 4))
-        + "; read " + readings.firstCrest().format(unit, decimals) + ".");
-    readings
-        .lastCrest()
-        .ifPresent(last -> out.note("The last crest differs from the first by "
-            + Digits.fixed(last.in(unit) - readings.firstCrest().in(unit), decimals) + " "
-            + unit.symbol() + "; a taper thread grows 1 " + unit.symbol() + " on 16."));
-    out.given(WEIGHT, best.probability() * evidence, 5)
-        .given(EVIDENCE, evidence, 5)
-        .step(CHANCE.named("Chance of " + label), best.probability(), 3)
-        .note("Answer: " + inWords() + ". None of these: " + percent(unknownProbability) + ".");
-    return readings.pitch().isPresent()
-        ? out.answer(DEVIATION.result(), CHANCE.result()).build()
-        : out.answer(CHANCE.result()).build();
+    return ThreadWorking.of(ranking, inWords(), units);
   }
 
-  /** {@return the standards compared} */
+  /** {@return the standards compared: of the pipe threads, then of the foreign ones} */
   public static List<Source> sources() {
-    return ThreadHypothesis.FAMILIES.stream().map(ThreadFamily::source).toList();
+    List<Source> sources = new ArrayList<>();
+    ThreadHypothesis.FAMILIES.forEach(family -> sources.add(family.source()));
+    for (ForeignStandard standard : ForeignStandard.values()) {
+      sources.add(standard.source());
+    }
+    return List.copyOf(sources);
   }
 
-  /** {@return the likeliest thread, if one was identified} */
+  /** {@return the pipe thread, if one was identified} */
   public Optional<ThreadDesignation> identified() {
     return verdict() == ThreadVerdict.IDENTIFIED
-        ? Optional.of(candidates.get(0).thread())
+        ? candidates().get(0).pipeThread()
         : Optional.empty();
+  }
+
+  /** {@return the foreign thread, if the verdict is that it is one} */
+  public Optional<ForeignThread> foreign() {
+    return ranking.foreign();
   }
 
   /** Equal readings have equal answers. */
   @Override
   public boolean equals(Object other) {
-    return other instanceof ThreadIdentification that && readings.equals(that.readings);
+    return other instanceof ThreadIdentification that && readings().equals(that.readings());
   }
 
   @Override
   public int hashCode() {
-    return readings.hashCode();
+    return readings().hashCode();
   }
 
   /** {@return the answer in plain words} */

@@ -4,18 +4,25 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.airfit.internal.Digits;
+import org.airfit.measure.PitchCount;
+import org.airfit.measure.PitchGauge;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.working.UnitSystem;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a caliper, a pitch gauge and the eye say of a pipe thread.
+ * What a caliper, a pitch gauge and the eye say of a thread.
  *
  * <p>Only the first crest is asked for: the diameter over the first full thread of a male thread, or the bore between
- * the crests at the mouth of a female one. Everything else makes the answer firmer. Uncertainties are standard
- * uncertainties; those given unless told otherwise (0.03 mm on a diameter, 0.05 mm on a length over pitches, 1 % on a
- * leaf of a pitch gauge) are judgements from memory.
+ * the crests at the mouth of a female one. Everything else makes the answer firmer. The pitch may be read in three ways,
+ * one does not replace another: counted ({@link #withPitches}), with a leaf of a pitch gauge ({@link
+ * #withThreadsPerInch}, {@link #withMetricLeaf}), or otherwise ({@link #withPitch}). A thread is only called identified
+ * where five pitches or more were counted, or two ways agree.
+ *
+ * <p>Uncertainties are standard uncertainties; those given unless told otherwise (0.03 mm on a diameter, 0.05 mm on a
+ * length over pitches) are judgements from memory, and so is the share of misread leaves, {@link
+ * PitchGauge#USUAL_MISREAD}.
  *
  * <p>This class is immutable, thread-safe and value-based; {@code with} methods return fuller readings.
  */
@@ -23,10 +30,20 @@ public final class ThreadReadings {
 
   private static final Length DIAMETER_UNCERTAINTY = Length.ofMillimetres(0.03);
   private static final double OVER_PITCHES_UNCERTAINTY_MM = 0.05;
-  private static final double LEAF_UNCERTAINTY = 0.01;
 
-  /** A pitch and its standard uncertainty. */
-  private record Pitch(Length read, Length uncertainty) {}
+  /** A pitch found in a way that is not told, and its standard uncertainty. */
+  record Pitch(Length read, Length uncertainty) {}
+
+  /** A leaf of a gauge, and the share of leaves that are misread. */
+  record Leaf(PitchGauge gauge, Length pitch, double misread) {}
+
+  /** The pitch in up to three ways. */
+  record Pitches(
+      @Nullable PitchCount count,
+      @Nullable Leaf leaf,
+      @Nullable Pitch other) {}
+
+  private static final Pitches NO_PITCH = new Pitches(null, null, null);
 
   /** The angle between the flanks and its standard uncertainty [°]. */
   private record Flanks(double degrees, double uncertainty) {}
@@ -35,7 +52,7 @@ public final class ThreadReadings {
   private final Length firstCrest;
   private final @Nullable Length lastCrest;
   private final Length diameterUncertainty;
-  private final @Nullable Pitch pitch;
+  private final Pitches pitches;
   private final @Nullable Boolean taperSeen;
   private final @Nullable Flanks flanks;
 
@@ -44,14 +61,14 @@ public final class ThreadReadings {
       Length firstCrest,
       @Nullable Length lastCrest,
       Length diameterUncertainty,
-      @Nullable Pitch pitch,
+      Pitches pitches,
       @Nullable Boolean taperSeen,
       @Nullable Flanks flanks) {
     this.gender = gender;
     this.firstCrest = firstCrest;
     this.lastCrest = lastCrest;
     this.diameterUncertainty = diameterUncertainty;
-    this.pitch = pitch;
+    this.pitches = pitches;
     this.taperSeen = taperSeen;
     this.flanks = flanks;
   }
@@ -81,7 +98,7 @@ public final class ThreadReadings {
   private static ThreadReadings of(Gender gender, Length firstCrest, String name, String what) {
     Objects.requireNonNull(firstCrest, name);
     requirePositive(what, firstCrest);
-    return new ThreadReadings(gender, firstCrest, null, DIAMETER_UNCERTAINTY, null, null, null);
+    return new ThreadReadings(gender, firstCrest, null, DIAMETER_UNCERTAINTY, NO_PITCH, null, null);
   }
 
   /**
@@ -116,11 +133,12 @@ public final class ThreadReadings {
     Objects.requireNonNull(crest, "crest");
     requirePositive("diameter of the last crest", crest);
     return new ThreadReadings(
-        gender, firstCrest, crest, diameterUncertainty, pitch, taperSeen, flanks);
+        gender, firstCrest, crest, diameterUncertainty, pitches, taperSeen, flanks);
   }
 
   /**
-   * Adds a length over several pitches: the more of them, the better.
+   * Adds a length over several pitches that were counted: the more of them, the better, and five at least. Two threads
+   * next to each other are one pitch apart: over six threads there are five pitches.
    *
    * @param overPitches the length
    * @param pitches how many pitches that is, in [1, 50]
@@ -129,17 +147,14 @@ public final class ThreadReadings {
    */
   public ThreadReadings withPitches(Length overPitches, int pitches) {
     Objects.requireNonNull(overPitches, "overPitches");
-    requirePositive("length over the pitches", overPitches);
-    if (pitches < 1 || pitches > 50) {
-      throw new IllegalArgumentException("pitches counted must be in [1, 50], was " + pitches);
-    }
-    return withPitch(
-        overPitches.times(1.0 / pitches),
-        Length.ofMillimetres(OVER_PITCHES_UNCERTAINTY_MM / pitches));
+    return with(new Pitches(
+        new PitchCount(overPitches, pitches, Length.ofMillimetres(OVER_PITCHES_UNCERTAINTY_MM)),
+        this.pitches.leaf,
+        this.pitches.other));
   }
 
   /**
-   * Adds what the leaf of a pitch gauge that fits says.
+   * Adds what the leaf of an inch pitch gauge that fits says. It takes the place of a leaf read before.
    *
    * @param threadsPerInch the number on the leaf, in [4, 80]
    * @return this with the pitch that follows
@@ -150,12 +165,49 @@ public final class ThreadReadings {
       throw new IllegalArgumentException(
           "threads per inch must be in [4, 80] 1/in, was " + threadsPerInch);
     }
-    Length read = Length.ofInches(1.0 / threadsPerInch);
-    return withPitch(read, read.times(LEAF_UNCERTAINTY));
+    return withLeaf(
+        new Leaf(PitchGauge.INCH, Length.ofInches(1.0 / threadsPerInch), PitchGauge.USUAL_MISREAD));
   }
 
   /**
-   * Adds a pitch, however it was found.
+   * Adds what the leaf of a metric pitch gauge that fits says. It takes the place of a leaf read before.
+   *
+   * @param pitch the pitch on the leaf, in [0.2, 6.5] mm
+   * @return this with the pitch
+   * @throws IllegalArgumentException if the pitch is out of range
+   */
+  public ThreadReadings withMetricLeaf(Length pitch) {
+    Objects.requireNonNull(pitch, "pitch");
+    if (!(pitch.millimetres() >= 0.2 && pitch.millimetres() <= 6.5)) {
+      throw new IllegalArgumentException("pitch on a metric leaf must be in [0.2, 6.5] mm, was "
+          + pitch.format(LengthUnit.MILLIMETRE));
+    }
+    return withLeaf(new Leaf(PitchGauge.METRIC, pitch, PitchGauge.USUAL_MISREAD));
+  }
+
+  private ThreadReadings withLeaf(Leaf leaf) {
+    return with(new Pitches(pitches.count, leaf, pitches.other));
+  }
+
+  /**
+   * Gives the leaf another share of misreadings, if a shop knows its own.
+   *
+   * @param share how often a leaf nearby is taken for the right one [-], in [0, 0.5]
+   * @return this with {@code share}
+   * @throws IllegalArgumentException if {@code share} is out of range
+   * @throws IllegalStateException if no leaf was read; add the leaf first
+   */
+  public ThreadReadings withLeafMisread(double share) {
+    PitchGauge.requireMisread(share);
+    Leaf leaf = pitches.leaf;
+    if (leaf == null) {
+      throw new IllegalStateException("no leaf of a pitch gauge was read; add the leaf first");
+    }
+    return withLeaf(new Leaf(leaf.gauge, leaf.pitch, share));
+  }
+
+  /**
+   * Adds a pitch that was found in another way, such as on a profile projector.
    *
    * @param read the pitch
    * @param uncertainty its standard uncertainty, above 0
@@ -167,7 +219,10 @@ public final class ThreadReadings {
     Objects.requireNonNull(uncertainty, "uncertainty");
     requirePositive("pitch", read);
     requirePositive("uncertainty of the pitch", uncertainty);
-    Pitch known = new Pitch(read, uncertainty);
+    return with(new Pitches(pitches.count, pitches.leaf, new Pitch(read, uncertainty)));
+  }
+
+  private ThreadReadings with(Pitches known) {
     return new ThreadReadings(
         gender, firstCrest, lastCrest, diameterUncertainty, known, taperSeen, flanks);
   }
@@ -182,7 +237,8 @@ public final class ThreadReadings {
   public ThreadReadings withDiameterUncertainty(Length uncertainty) {
     Objects.requireNonNull(uncertainty, "uncertainty");
     requirePositive("uncertainty of a diameter", uncertainty);
-    return new ThreadReadings(gender, firstCrest, lastCrest, uncertainty, pitch, taperSeen, flanks);
+    return new ThreadReadings(
+        gender, firstCrest, lastCrest, uncertainty, pitches, taperSeen, flanks);
   }
 
   /**
@@ -193,7 +249,7 @@ public final class ThreadReadings {
    */
   public ThreadReadings withTaperSeen(boolean seen) {
     return new ThreadReadings(
-        gender, firstCrest, lastCrest, diameterUncertainty, pitch, seen, flanks);
+        gender, firstCrest, lastCrest, diameterUncertainty, pitches, seen, flanks);
   }
 
   /**
@@ -214,7 +270,7 @@ public final class ThreadReadings {
     }
     Flanks known = new Flanks(degrees, uncertaintyDegrees);
     return new ThreadReadings(
-        gender, firstCrest, lastCrest, diameterUncertainty, pitch, taperSeen, known);
+        gender, firstCrest, lastCrest, diameterUncertainty, pitches, taperSeen, known);
   }
 
   /** {@return whether the thread is outside or inside} */
@@ -237,14 +293,67 @@ public final class ThreadReadings {
     return diameterUncertainty;
   }
 
-  /** {@return the pitch, if it was read} */
+  /** {@return the pitch, if it was read: as counted, else in another way, else of the leaf} */
   public Optional<Length> pitch() {
-    return Optional.ofNullable(pitch).map(Pitch::read);
+    if (pitches.count != null) {
+      return Optional.of(pitches.count.pitch());
+    }
+    return pitches.other != null ? Optional.of(pitches.other.read) : leafPitch();
   }
 
-  /** {@return the standard uncertainty of the pitch, if it was read} */
-  public Optional<Length> pitchUncertainty() {
-    return Optional.ofNullable(pitch).map(Pitch::uncertainty);
+  /** {@return the length over pitches that were counted, if that was done} */
+  public Optional<PitchCount> pitchCount() {
+    return Optional.ofNullable(pitches.count);
+  }
+
+  /** {@return the pitch on the leaf of a gauge, if one was read} */
+  public Optional<Length> leafPitch() {
+    return Optional.ofNullable(pitches.leaf).map(Leaf::pitch);
+  }
+
+  /** {@return the gauge of the leaf, if one was read} */
+  public Optional<PitchGauge> gauge() {
+    return Optional.ofNullable(pitches.leaf).map(Leaf::gauge);
+  }
+
+  /** The pitch in all ways. */
+  Pitches pitches() {
+    return pitches;
+  }
+
+  /** The same with another count, for the question what a miscount would explain. */
+  ThreadReadings recounted(int count) {
+    PitchCount before = Objects.requireNonNull(pitches.count);
+    return with(new Pitches(
+        new PitchCount(before.over(), count, before.uncertainty()), pitches.leaf, pitches.other));
+  }
+
+  /** The same without a leaf. */
+  ThreadReadings withoutLeaf() {
+    return with(new Pitches(pitches.count, null, pitches.other));
+  }
+
+  /** The same without a count. */
+  ThreadReadings withoutCount() {
+    return with(new Pitches(null, pitches.leaf, pitches.other));
+  }
+
+  /** The same with first and last crest exchanged; both were read. */
+  ThreadReadings withEndsSwapped() {
+    return new ThreadReadings(
+        gender,
+        Objects.requireNonNull(lastCrest),
+        firstCrest,
+        diameterUncertainty,
+        pitches,
+        taperSeen,
+        flanks);
+  }
+
+  /** The same as read on a thread of the other gender. */
+  ThreadReadings ofOtherGender() {
+    return new ThreadReadings(
+        gender.other(), firstCrest, lastCrest, diameterUncertainty, pitches, taperSeen, flanks);
   }
 
   /** {@return whether a taper is seen, if anybody looked} */
@@ -269,7 +378,7 @@ public final class ThreadReadings {
         && firstCrest.equals(that.firstCrest)
         && Objects.equals(lastCrest, that.lastCrest)
         && diameterUncertainty.equals(that.diameterUncertainty)
-        && Objects.equals(pitch, that.pitch)
+        && pitches.equals(that.pitches)
         && Objects.equals(taperSeen, that.taperSeen)
         && Objects.equals(flanks, that.flanks);
   }
@@ -277,7 +386,7 @@ public final class ThreadReadings {
   @Override
   public int hashCode() {
     return Objects.hash(
-        gender, firstCrest, lastCrest, diameterUncertainty, pitch, taperSeen, flanks);
+        gender, firstCrest, lastCrest, diameterUncertainty, pitches, taperSeen, flanks);
   }
 
   /** {@return the readings in words} */
@@ -295,12 +404,24 @@ public final class ThreadReadings {
     if (lastCrest != null) {
       out.append(", last ").append(lastCrest.format(unit));
     }
-    if (pitch != null) {
+    if (pitches.count != null) {
       out.append(", pitch ")
-          .append(pitch.read.format(unit))
+          .append(pitches.count.pitch().format(unit))
           .append(" (")
-          .append(Digits.significant(25.4 / pitch.read.millimetres(), 4))
-          .append(" threads per inch)");
+          .append(Digits.significant(25.4 / pitches.count.pitch().millimetres(), 4))
+          .append(" threads per inch) counted over ")
+          .append(pitches.count.pitches());
+    }
+    if (pitches.leaf != null) {
+      out.append(", leaf ")
+          .append(
+              pitches.leaf.gauge == PitchGauge.INCH
+                  ? Digits.significant(25.4 / pitches.leaf.pitch.millimetres(), 4)
+                      + " threads per inch"
+                  : pitches.leaf.pitch.format(LengthUnit.MILLIMETRE));
+    }
+    if (pitches.other != null) {
+      out.append(", pitch ").append(pitches.other.read.format(unit));
     }
     if (taperSeen != null) {
       out.append(taperSeen ? ", taper seen" : ", no taper seen");

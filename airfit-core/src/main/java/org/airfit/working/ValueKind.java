@@ -209,6 +209,7 @@ public final class ValueKind {
    * @param digits the number of significant digits, from 1 to 17
    * @param units SI or US units
    * @return the text, such as "6.2 bar"
+   * @throws IllegalArgumentException if {@code value} is not finite or {@code digits} is out of range
    */
   public String format(double value, int digits, UnitSystem units) {
     String number = Digits.significant(shown(value, units), digits);

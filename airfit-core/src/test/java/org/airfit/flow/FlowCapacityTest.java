@@ -418,6 +418,63 @@ class FlowCapacityTest {
     assertThat(range).asString().contains("uncertain");
   }
 
+  /**
+   * The ends hold between any two pressures, not only at the rating: every capacity that the rating allows passes at
+   * least what the least passes and at most what the most does.
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {1.0, 5.0, 14.5, 40.0, 60.0, 80.0, 95.0, 99.9})
+  void no_capacity_that_a_rating_allows_leaves_its_range(double psi) {
+    FreeAirFlow rated = FreeAirFlow.ofScfm60F(34.0);
+    AbsolutePressure inlet = AbsolutePressure.ofPsi(114.7);
+    PressureDrop drop = PressureDrop.ofPsi(psi);
+    Temperature shop = Temperature.ofFahrenheit(68.0);
+    CapacityRange range = CapacityRange.ofRatedFlow(rated, inlet, drop, shop);
+    CapacityRange wide = CapacityRange.ofRatedFlow(rated);
+    AirState air = AirState.of(inlet, shop);
+    for (double b = 0.2; b <= 0.5; b += 0.01) {
+      FlowCapacity one = FlowCapacity.ofRatedFlow(rated, inlet, drop, shop, b);
+      for (double share = 0.001; share < 1.0; share += 0.0073) {
+        AbsolutePressure outlet = AbsolutePressure.ofPascals(share * inlet.pascals());
+        double flow = passes(one, air, outlet);
+        assertThat(flow)
+            .as("b %s, p2/p1 %s", b, share)
+            .isGreaterThanOrEqualTo(passes(range.least(), air, outlet) * (1.0 - 1.0e-12))
+            .isLessThanOrEqualTo(passes(range.most(), air, outlet) * (1.0 + 1.0e-12));
+        if (psi >= 5.0) {
+          assertThat(flow)
+              .as("b %s, p2/p1 %s, drop not told", b, share)
+              .isGreaterThanOrEqualTo(passes(wide.least(), air, outlet) * (1.0 - 1.0e-12))
+              .isLessThanOrEqualTo(passes(wide.most(), air, outlet) * (1.0 + 1.0e-12));
+        }
+      }
+    }
+  }
+
+  private static double passes(FlowCapacity capacity, AirState air, AbsolutePressure outlet) {
+    return capacity.flow(air, outlet).massFlow().kilogramsPerSecond();
+  }
+
+  /**
+   * By hand: where the part chokes in its rating, C is known and b is not, and (p1 (1 − b) less what is behind) is
+   * largest for the least b. From the same inlet the drop is 0.8/0.5 of that of b = 0.5.
+   */
+  @Test
+  void a_rating_of_full_flow_leaves_the_least_b_as_the_worst() {
+    FreeAirFlow rated = FreeAirFlow.ofScfm60F(40.0);
+    CapacityRange range = CapacityRange.ofRatedFlow(rated);
+    assertThat(range.least().criticalPressureRatio()).isCloseTo(0.2, within(1.0e-12));
+    AirState air = AirState.of(AbsolutePressure.ofPsi(114.7), Temperature.ofCelsius(20.0));
+    MassFlow asked = rated.massFlow().times(0.8);
+    FlowCapacity kind = FlowCapacity.of(range.least().conductance(), 0.5);
+    double worst = drop(range.least(), asked, air);
+    assertThat(worst).isCloseTo(1.6 * drop(kind, asked, air), within(1.0e-6 * worst));
+  }
+
+  private static double drop(FlowCapacity capacity, MassFlow flow, AirState air) {
+    return ((OutletAtFlow.Passes) capacity.passage(flow, air)).drop().pascals();
+  }
+
   /** By hand: φ(b = 0.2) at 5 psi of 114.7 psia is 0.3256, so the ends are 1/0.3256 = 3.07 apart. */
   @Test
   void a_rating_without_conditions_leaves_a_factor_of_three() {

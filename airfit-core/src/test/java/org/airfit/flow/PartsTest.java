@@ -17,9 +17,11 @@ import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
 import org.airfit.working.Completeness;
+import org.airfit.working.UnitSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Parts in series and in parallel. */
 class PartsTest {
@@ -188,5 +190,48 @@ class PartsTest {
         .hasToString("in series: [C 4 dm³/(s·bar), b 0.2, C 3 dm³/(s·bar), b 0.2]");
     assertThat(PartsInParallel.of(two))
         .hasToString("in parallel: [C 4 dm³/(s·bar), b 0.2, C 3 dm³/(s·bar), b 0.2]");
+  }
+
+  @Test
+  void a_working_says_whether_its_parts_lie_in_series_or_side_by_side() {
+    List<FlowCapacity> parts = List.of(
+        FlowCapacity.of(SonicConductance.parse("4 dm³/(s·bar)"), 0.2),
+        FlowCapacity.of(SonicConductance.parse("3 dm³/(s·bar)"), 0.2));
+    AbsolutePressure outlet = AbsolutePressure.ofBar(6.0);
+    assertThat(PartsInSeries.of(parts).flow(INLET, outlet).working().title()).contains("series");
+    assertThat(PartsInParallel.of(parts).flow(INLET, outlet).working().title())
+        .contains("side by side");
+  }
+
+  /** A check valve that stays shut, one that opens beyond its critical ratio, and a vacuum behind them all. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0.0, 1.0e-300, 1.0e-29, 1.0, 1.0e5})
+  void parts_behind_a_cracking_pressure_have_an_answer_into_a_vacuum_too(double outlet) {
+    AirState air = AirState.of(AbsolutePressure.ofBar(7.0), Temperature.ofCelsius(20.0));
+    FlowCapacity open = FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(3.0), 0.3);
+    FlowCapacity wide = FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(3.0), 0.0);
+    for (double bar : new double[] {0.0, 0.1, 1.0, 4.9, 5.0, 6.9, 7.0, 8.0, 100.0}) {
+      FlowCapacity check = open.withCrackingPressure(PressureDrop.ofBar(bar));
+      FlowCapacity other = wide.withCrackingPressure(PressureDrop.ofBar(bar));
+      for (List<FlowCapacity> parts : List.of(
+          List.of(check), List.of(open, check), List.of(check, open, other), List.of(other, wide))) {
+        GroupFlow flow = PartsInSeries.of(parts).flow(air, AbsolutePressure.ofPascals(outlet));
+        assertThat(flow.between()).hasSize(parts.size() - 1);
+        assertThat(flow.regime() == FlowRegime.CLOSED)
+            .isEqualTo(flow.massFlow().kilogramsPerSecond() == 0.0);
+        if (bar >= 7.0) {
+          assertThat(flow.regime()).isEqualTo(FlowRegime.CLOSED);
+          int shut = parts.indexOf(parts.contains(check) ? check : other);
+          assertThat(flow.between().subList(shut, parts.size() - 1))
+              .allMatch(AbsolutePressure.ofPascals(outlet)::equals);
+        } else if (parts.size() == 1 && outlet < 7.0e5 - 1.0e5 * bar) {
+          assertThat(flow.regime()).isNotEqualTo(FlowRegime.CLOSED);
+          Pencil.check(flow);
+        }
+        for (UnitSystem units : UnitSystem.values()) {
+          assertThat(flow.working(units).toText()).doesNotContain("NaN");
+        }
+      }
+    }
   }
 }

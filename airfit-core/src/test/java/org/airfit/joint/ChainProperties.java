@@ -3,6 +3,7 @@ package org.airfit.joint;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -14,7 +15,8 @@ import org.airfit.quantity.Length;
 
 class ChainProperties {
 
-  private record Piece(String name, End one, End other, Length smallestBore) implements TwoEnded {}
+  private record Piece(String name, End one, End other, Optional<Length> smallestBore)
+      implements TwoEnded {}
 
   @Provide
   Arbitrary<End> ends() {
@@ -35,8 +37,11 @@ class ChainProperties {
   @Provide
   Arbitrary<List<Piece>> stocks() {
     return Combinators.combine(ends(), ends(), Arbitraries.integers().between(3, 20))
-        .as((one, other, bore) ->
-            new Piece(one.label() + " x " + other.label(), one, other, Length.ofMillimetres(bore)))
+        .as((one, other, bore) -> new Piece(
+            one.label() + " x " + other.label(),
+            one,
+            other,
+            Optional.of(Length.ofMillimetres(bore))))
         .list()
         .ofMaxSize(6);
   }

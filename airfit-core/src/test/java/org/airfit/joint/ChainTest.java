@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import org.airfit.quantity.Length;
 import org.airfit.source.Basis;
 import org.airfit.working.UnitSystem;
@@ -15,10 +16,12 @@ import org.junit.jupiter.api.Test;
 class ChainTest {
 
   /** An adapter of the tests. */
-  private record Piece(String name, End one, End other, Length smallestBore) implements TwoEnded {}
+  private record Piece(String name, End one, End other, Optional<Length> smallestBore)
+      implements TwoEnded {}
 
   private static Piece piece(String name, String one, String other, double boreMillimetres) {
-    return new Piece(name, End.parse(one), End.parse(other), Length.ofMillimetres(boreMillimetres));
+    return new Piece(
+        name, End.parse(one), End.parse(other), Optional.of(Length.ofMillimetres(boreMillimetres)));
   }
 
   private static final Piece BUSHING = piece("bushing", "3/8 NPT male", "1/4 NPT female", 9.0);

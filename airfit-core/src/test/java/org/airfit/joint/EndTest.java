@@ -163,6 +163,50 @@ class EndTest {
   @CsvSource(
       quoteCharacter = '`',
       value = {
+        "\u201c1/4\u201d NPT male, 1/4 NPT male",
+        "\"1/4\" NPT male, 1/4 NPT male",
+        "\u201e1/4\u201c NPT male, 1/4 NPT male",
+        "\u201c1/4 NPT male\u201d, 1/4 NPT male",
+        "\u00abG 1/2 female\u00bb, G 1/2 female",
+        "NPT \u201c1/4\u201d male, 1/4 NPT male",
+        "\u201c3/8\u201d barb, 3/8\u201d barb"
+      })
+  void quotation_marks_around_a_size_or_an_end_are_read_over(String typed, String end) {
+    assertThat(End.parse(typed)).hasToString(end);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      quoteCharacter = '`',
+      value = {
+        "`NPT \u201d 1/4 male`, 4",
+        "`1/4 NPT male \u201d`, 13",
+        "`\u201c\u201c1/4 NPT male`, 0",
+        "`\u201c1/4 NPT male\u201d\u201d`, 14"
+      })
+  void a_quotation_mark_that_neither_opens_nor_closes_is_refused(String typed, int position) {
+    assertThatThrownBy(() -> End.parse(typed))
+        .hasMessageContaining("is not understood")
+        .hasMessageContaining("at position " + position);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"R 1/4 female", "FEMALE R 1/4", "R 1/4-19 F"})
+  void r_female_is_read_as_rc_and_that_is_told(String typed) {
+    assertThat(End.parse(typed)).hasToString("Rc 1/4 female");
+    assertThat(End.remarkOn(typed).orElseThrow())
+        .contains("read as Rc 1/4 female")
+        .contains("R marks the male thread")
+        .contains("Rp 1/4");
+    assertThat(End.remarkOn("Rc 1/4")).isEmpty();
+    assertThat(End.remarkOn("R 1/4 male")).isEmpty();
+    assertThat(End.remarkOn("BSPT 1/4 female")).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      quoteCharacter = '`',
+      value = {
         "1/4 3/8 NPT male, a second size, 4",
         "1 8 NPT male, a second size, 2",
         "1/4 NPT G male, a second thread, 8",

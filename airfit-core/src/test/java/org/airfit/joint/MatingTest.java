@@ -110,7 +110,7 @@ class MatingTest {
   @ParameterizedTest
   @CsvSource({
     "NPT 1/2 male, NPT 1/2 male, coupling",
-    "R 1/2 female, NPT 1/2 female, nipple",
+    "R 1/2 female, NPT 1/2 female, adapter nipple",
     "NPT 1/2 male, 1/2 in hose, nothing to hold on to",
     "1/2 in barb, 1/2 in barb, nothing to hold on to",
     "1/2 in barb, 3/8 in hose, would not go on",
@@ -145,8 +145,6 @@ class MatingTest {
           .anyMatch(text -> text.contains("clamp") && text.contains("push-in"));
       assertThat(mating.sealantNotes()).isEmpty();
     }
-    assertThat(mating("12.5 mm barb", "13 mm hose").verdict())
-        .isEqualTo(MatingVerdict.DOES_NOT_FIT);
   }
 
   @Test
@@ -220,6 +218,80 @@ class MatingTest {
     assertThat(mating.verdict()).isEqualTo(MatingVerdict.SEALS_DRY);
     assertThat(mating.sealantNotes()).extracting(Caution::title).containsExactly("Dryseal threads");
     assertThat(mating.cautions()).isEmpty();
+  }
+
+  /** One answer in verdict, reason, caution and sealant notes: no washer, no sealant, no pressure. */
+  @Test
+  void a_taper_male_in_a_parallel_female_of_iso_228_is_refused_in_one_voice() {
+    for (String size : List.of("1/8", "1/4", "1/2", "2")) {
+      Mating mating = mating("R " + size + " male", "G " + size + " female");
+      assertThat(mating.verdict()).isEqualTo(MatingVerdict.NOT_TO_BE_RELIED_ON);
+      assertThat(mating.reason())
+          .startsWith("R in G is refused: by ISO 228-1")
+          .contains("washer", "ISO 7-1 pairs R with Rc or Rp only")
+          .doesNotContain("allowed", "ask")
+          .endsWith("Between them goes an adapter Rc " + size + " female × G " + size + " male.");
+      assertThat(mating.source().toString()).contains("GOST 6357-81", "GB/T 7307-2001");
+      assertThat(mating.cautions()).singleElement().satisfies(caution -> {
+        assertThat(caution.title()).isEqualTo("Pair of no standard");
+        assertThat(caution.text()).contains("neither sealant nor a washer changes that");
+      });
+    }
+    assertThat(mating("G 1/4 male", "Rp 1/4 female").reason()).startsWith("G in Rp is refused");
+    assertThat(mating("1/4 NPSM male", "1/4 NPT female").cautions())
+        .extracting(Caution::title)
+        .containsExactly("Pair of no standard");
+  }
+
+  /** ASME B1.20.3-1976 section 1.4.1.1 and 1.4.1.2 as read in an extract; NPSF and NPSI with NPTF from memory. */
+  @ParameterizedTest(name = "{0} in {1}")
+  @CsvSource({
+    "NPTF, NPTF, SEALS_DRY, STANDARD",
+    "NPTF, PTF-SAE SHORT, SEALS_DRY, STANDARD",
+    "NPTF, NPSF, SEALS_DRY, FROM_MEMORY",
+    "NPTF, NPSI, SEALS_DRY, FROM_MEMORY",
+    "PTF-SAE SHORT, NPSI, SEALS_DRY, STANDARD",
+    "PTF-SAE SHORT, NPTF, SEALS_DRY, STANDARD",
+    "PTF-SAE SHORT, PTF-SAE SHORT, DOES_NOT_FIT, STANDARD",
+    "PTF-SAE SHORT, NPSF, DOES_NOT_FIT, STANDARD",
+    "NPT, NPTF, SEALS_WITH_SEALANT, HANDBOOK",
+    "NPTF, NPT, SEALS_WITH_SEALANT, HANDBOOK",
+    "NPT, NPSF, NOT_JUDGED, DERIVED",
+    "NPT, NPSI, NOT_JUDGED, DERIVED",
+    "NPT, PTF-SAE SHORT, NOT_JUDGED, DERIVED",
+    "PTF-SAE SHORT, NPT, NOT_JUDGED, DERIVED",
+    "PTF-SAE SHORT, NPSC, NOT_JUDGED, DERIVED",
+    "NPTF, NPSM, NOT_JUDGED, DERIVED",
+    "NPTF, NPSC, NOT_JUDGED, DERIVED",
+    "NPSM, NPTF, NOT_JUDGED, DERIVED",
+    "NPSM, NPSI, NOT_JUDGED, DERIVED",
+    "NPSM, NPT, NOT_TO_BE_RELIED_ON, DERIVED",
+    "NPSM, NPSC, NOT_TO_BE_RELIED_ON, DERIVED"
+  })
+  void dryseal_pairs_are_as_the_standard_has_them_or_not_judged(
+      String male, String female, MatingVerdict verdict, Basis basis) {
+    Mating mating = mating("1/4 " + male + " male", "1/4 " + female + " female");
+    assertThat(mating.verdict()).isEqualTo(verdict);
+    assertThat(mating.source().basis()).isEqualTo(basis);
+    if (verdict == MatingVerdict.NOT_JUDGED) {
+      assertThat(mating.inWords()).contains("not judged: table not seen").contains("Ask the maker");
+      assertThat(mating.cautions()).extracting(Caution::title).containsExactly("Not judged");
+    }
+    if (verdict == MatingVerdict.SEALS_DRY) {
+      boolean full = male.equals("NPTF") && female.equals("NPTF");
+      assertThat(mating.cautions())
+          .extracting(Caution::title)
+          .isEqualTo(full ? List.of() : List.of("Dryseal with fewer threads"));
+    }
+  }
+
+  @Test
+  void two_sizes_of_two_standards_say_both() {
+    assertThat(mating("1/2 NPT male", "G 1/4 female").reason())
+        .contains("does not enter; and NPT and G are threads of two standards.");
+    assertThat(mating("1/2 NPT male", "1/4 NPT female").reason())
+        .contains("so it does not enter. Between them goes")
+        .doesNotContain("two standards");
   }
 
   @Test

@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
+import java.util.Random;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.LengthUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -64,5 +67,33 @@ class ConduitTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> HOSE.withFittings(k))
         .withMessageContaining("sum of fitting losses K must be in [0, 1e6]");
+  }
+
+  /** In binary numbers 0.05 of a bore is seldom the number that 0.05 of its figure in mm, inches or feet is. */
+  @Test
+  void a_roughness_of_a_twentieth_is_accepted_in_every_bore_and_unit() {
+    Random random = new Random(12);
+    for (int i = 0; i < 100_000; i++) {
+      double bore = i < 50_000 ? 0.01 * (i + 1) : Math.exp(33.0 * random.nextDouble() - 13.0);
+      for (LengthUnit unit : LengthUnit.values()) {
+        Length whole = Length.of(bore, unit);
+        for (Length roughness : List.of(
+            Length.of(0.05 * bore, unit),
+            Length.of(bore / 20.0, unit),
+            Length.ofMillimetres(0.05 * whole.millimetres()))) {
+          Conduit rough = Conduit.of(whole, TEN, roughness);
+          assertThat(rough.relativeRoughness()).isLessThanOrEqualTo(0.05);
+          assertThat(FrictionLaw.HAALAND.holds(1.0e5, roughness.metres() / whole.metres()))
+              .isTrue();
+          assertThat(FrictionLaw.COLEBROOK.factor(1.0e5, roughness.metres() / whole.metres()))
+              .isEqualTo(FrictionLaw.COLEBROOK.factor(1.0e5, rough.relativeRoughness()));
+        }
+      }
+    }
+    assertThat(Conduit.of(TEN, TEN, Length.ofMetres(0.5)).withBore(Length.ofMetres(10.0)))
+        .isEqualTo(Conduit.of(TEN, TEN, Length.ofMetres(0.5)));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Conduit.of(TEN, TEN, Length.ofMetres(0.500001)))
+        .withMessageContaining("0.05 of the bore");
   }
 }

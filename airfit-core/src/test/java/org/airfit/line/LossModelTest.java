@@ -3,12 +3,15 @@ package org.airfit.line;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.stream.Stream;
 import org.airfit.Comparison;
 import org.airfit.Pencil;
 import org.airfit.Rows;
 import org.airfit.Rows.Row;
 import org.airfit.air.AirState;
+import org.airfit.flow.FlowElement;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.DynamicViscosity;
 import org.airfit.quantity.Length;
@@ -240,5 +243,35 @@ class LossModelTest {
     Completeness.check(MODEL.loss(wide, MassFlow.ofKilogramsPerSecond(0.0005), air));
     Pencil.check(MODEL.loss(wide, MassFlow.ofKilogramsPerSecond(0.005), air));
     Completeness.check(MODEL.loss(wide, MassFlow.ofKilogramsPerSecond(0.005), air));
+  }
+
+  /** Down to the smallest number there is: squares and Reynolds numbers of such flows leave the range of a double. */
+  @Test
+  void a_flow_below_what_a_double_can_square_loses_nothing_in_every_model() {
+    List<LossModel> models = new ArrayList<>(List.of(LineFormula.values()));
+    for (FrictionLaw law : FrictionLaw.values()) {
+      models.add(LossModels.fromReservoir(law));
+      for (PipeEquation equation : PipeEquation.values()) {
+        models.add(LossModels.of(equation, law));
+      }
+    }
+    AirState air = AirState.of(AbsolutePressure.ofBar(7.0), Temperature.ofCelsius(20.0));
+    Conduit hose =
+        Conduit.of(Length.ofMillimetres(9.0), Length.ofMetres(10.0), Length.ofMillimetres(0.01))
+            .withFittings(2.0);
+    double[] flows = {Double.MIN_VALUE, 1.0e-310, 1.0e-200, 1.0e-101, 1.0e-99, 1.0e-50};
+    for (LossModel model : models) {
+      FlowElement element = model.element(hose);
+      for (double flow : flows) {
+        MassFlow massFlow = MassFlow.ofKilogramsPerSecond(flow);
+        LineLoss.Flowing loss = (LineLoss.Flowing) model.loss(hose, massFlow, air);
+        assertThat(loss.massFlow()).isEqualTo(massFlow);
+        assertThat(loss.drop().pascals()).isBetween(0.0, 1.0e-30);
+        assertThat(loss.toString() + loss.working().toText()).doesNotContain("NaN", "Infinity");
+        assertThat(element.outlet(flow, 7.0e5, 293.15, 1.8e-5)).isEqualTo(7.0e5);
+        assertThat(element.outletKelvins(flow, 7.0e5, 293.15, 1.8e-5)).isEqualTo(293.15);
+        assertThat(element.slope(flow, 7.0e5, 293.15, 1.8e-5)).isFinite().isNotPositive();
+      }
+    }
   }
 }

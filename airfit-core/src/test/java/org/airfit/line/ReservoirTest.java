@@ -73,6 +73,29 @@ class ReservoirTest {
     Completeness.check(choked);
   }
 
+  /** Colebrook's equation (1939), solved here by its own iteration. */
+  private static double colebrook(double reynolds, double relativeRoughness) {
+    double inverseRoot = 8.0;
+    for (int i = 0; i < 60; i++) {
+      inverseRoot = -2.0 * Math.log10(relativeRoughness / 3.7 + 2.51 / reynolds * inverseRoot);
+    }
+    return 1.0 / (inverseRoot * inverseRoot);
+  }
+
+  @Test
+  void the_friction_told_is_that_of_the_flow_in_the_pipe() {
+    double bore = 0.0127;
+    double flow = 0.02;
+    LineLoss.Flowing flowing = (LineLoss.Flowing) MODEL.loss(
+        Conduit.of(Length.ofMetres(bore), Length.ofMetres(5.0), Length.ofMetres(0.0001)),
+        MassFlow.ofKilogramsPerSecond(flow),
+        TANK);
+    double viscosity = flowing.inlet().viscosity().pascalSeconds();
+    assertThat(flowing.friction().orElseThrow().darcy())
+        .isCloseTo(
+            colebrook(4.0 * flow / (Math.PI * bore * viscosity), 0.0001 / bore), within(1.0e-12));
+  }
+
   @ParameterizedTest
   @MethodSource("tanks")
   void the_state_at_both_ends_agrees(Row row) {

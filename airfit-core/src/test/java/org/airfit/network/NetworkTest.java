@@ -99,6 +99,19 @@ class NetworkTest {
         .build();
   }
 
+  @Test
+  void above_a_hundred_bar_the_answer_of_a_network_says_so() {
+    Network network = Network.at(ATMOSPHERE)
+        .supply("bank", Supply.fixed(EIGHT.at(AbsolutePressure.ofBar(200.0))))
+        .part("valve", "bank", "tool", part(0.1, 0.3))
+        .tool("tool", ToolDemand.fixed("tool", FreeAirFlow.ofScfm60F(5.0)))
+        .build();
+    assertThat(network.solve().cautions())
+        .anyMatch(caution -> caution.text().contains("Above 100 bar(g)"));
+    assertThat(chain(ToolDemand.fixed("tool", FreeAirFlow.ofScfm60F(5.0))).solve().cautions())
+        .noneMatch(caution -> caution.title().contains("air model"));
+  }
+
   private static Run run() {
     return Run.from(EIGHT, ATMOSPHERE)
         .through("wall coupling", part(6.0, 0.3))

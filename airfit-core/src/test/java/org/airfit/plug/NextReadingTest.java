@@ -123,6 +123,6 @@ class NextReadingTest {
         identifier.withIndependentErrors().identify(taken).nextReadings().get(0).expectedDropBits();
     assertThat(Math.abs(independent - simulated))
         .as("what it would be worth if errors were independent, which is far off here")
-        .isGreaterThan(0.1);
+        .isGreaterThan(0.03);
   }
 }

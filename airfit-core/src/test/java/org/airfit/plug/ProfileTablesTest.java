@@ -202,6 +202,75 @@ class ProfileTablesTest {
     }
   }
 
+  static Stream<Row> largest() {
+    return rows("max_of_m_deviates.csv");
+  }
+
+  /** The limit is printed to four decimals, so the chance at it is known to what half the last digit moves it. */
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("largest")
+  void the_largest_of_several_misfits_is_allowed_for_their_number(Row row) {
+    int m = (int) row.number("m");
+    double z = row.number("sidak_z");
+    double alpha = row.number("alpha");
+    double half = row.halfDigit("sidak_z");
+    assertThat(ProfileCandidate.largestOf(m, z + half)).isLessThan(alpha);
+    assertThat(ProfileCandidate.largestOf(m, z - half)).isGreaterThan(alpha);
+    double low = z - 0.01;
+    double high = z + 0.01;
+    for (int i = 0; i < 60; i++) {
+      double middle = 0.5 * (low + high);
+      if (ProfileCandidate.largestOf(m, middle) > alpha) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    Comparison.of(
+            "Plugs: largest of several misfits",
+            "limit for " + m + " at " + alpha,
+            z,
+            "-",
+            row.evidence("sidak_z"))
+        .isMetBy(low, half, DIGITS);
+  }
+
+  static Stream<Row> rounding() {
+    return rows("rounding_uncertainty.csv");
+  }
+
+  /** A hand that scatters by so much of the step, and the rounding to it, for each caliper. */
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("rounding")
+  void rounding_is_each_readings_own_and_no_less_where_repeats_agree(Row row) {
+    for (Instrument caliper : Instrument.values()) {
+      double step = caliper.step().millimetres();
+      double scatter = row.number("sigma_over_step") * step;
+      Comparison.of(
+              "Plugs: rounding to the step",
+              caliper.label() + ", scatter of " + row.number("sigma_over_step") + " step",
+              row.number("rms_error_over_step"),
+              "-",
+              row.evidence("rms_error_over_step"))
+          .isMetBy(
+              Math.hypot(scatter, caliper.roundingUncertainty().millimetres()) / step,
+              row.halfDigit("rms_error_over_step") * 1.01,
+              DIGITS);
+    }
+    assertThat(Instrument.VERNIER_CALIPER_0_05.roundingUncertainty().millimetres())
+        .isCloseTo(0.0144, org.assertj.core.api.Assertions.within(0.00005));
+    // twenty equal repeats: what is left beside the error of the caliper is the rounding
+    Length[] alike = new Length[20];
+    Arrays.fill(alike, mm(12.05));
+    Reading mean =
+        Reading.by(Instrument.VERNIER_CALIPER_0_05, org.airfit.measure.Access.OUTSIDE, alike);
+    double c = Instrument.VERNIER_CALIPER_0_05.commonUncertainty().millimetres();
+    double u = mean.standardUncertainty().millimetres();
+    assertThat(Math.sqrt(u * u - c * c))
+        .isGreaterThanOrEqualTo(
+            Instrument.VERNIER_CALIPER_0_05.roundingUncertainty().millimetres());
+  }
+
   private static Reading reading(double mm, double u) {
     return Reading.of(mm(mm), mm(u));
   }

@@ -5,12 +5,15 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Scale;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
+import org.airfit.flow.FlowElement;
 import org.airfit.line.Conduit;
 import org.airfit.line.FrictionLaw;
 import org.airfit.line.LossModel;
@@ -221,6 +224,72 @@ class RunProperties {
                   assertThat(delivered.atTool().pascals()).as(model.title()).isEqualTo(kernel),
               starved ->
                   assertThat(kernel >= ATMOSPHERE.pascals()).as(model.title()).isFalse());
+    }
+  }
+
+  /**
+   * What a balance has to be, by the laws alone: the tool takes the flow at its pressure, and each element either
+   * leaves what its law says, or lets no more through and leaves less. Where the tool would take more and nothing
+   * chokes, friction jumps at Re 2300.
+   */
+  @Property(tries = 1000)
+  void a_balance_obeys_the_law_of_every_element_and_of_the_tool(
+      @ForAll @IntRange(min = 1, max = 5) int count,
+      @ForAll @Scale(9) @DoubleRange(min = 1.5, max = 100.0) double bar,
+      @ForAll @Scale(9) @DoubleRange(min = 0.0001, max = 10.0) double rated,
+      @ForAll Random random) {
+    AbsolutePressure supply = AbsolutePressure.ofBar(bar);
+    AirState still = AirState.of(supply, Temperature.ofCelsius(20.0));
+    Run run = Run.from(still, ATMOSPHERE);
+    List<FlowElement> elements = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      if (random.nextInt(4) == 0) {
+        Conduit hose = hose(1.0 + 9.0 * random.nextDouble(), 3.0 * random.nextDouble());
+        run = run.through("hose " + i, hose);
+        elements.add(LossModels.isothermal().element(hose));
+      } else {
+        FlowCapacity part = FlowCapacity.of(
+            SonicConductance.ofCubicDecimetresPerSecondBar(Math.pow(10.0, random.nextDouble())),
+            0.6 * random.nextDouble());
+        run = run.through("part " + i, part);
+        elements.add(part.element());
+      }
+    }
+    ToolDemand tool = ToolDemand.following(
+        "tool",
+        FreeAirFlow.from(MassFlow.ofKilogramsPerSecond(rated), ReferenceState.ANR),
+        AbsolutePressure.ofBar(7.3));
+    RunResult.Delivered balance = (RunResult.Delivered) run.balance(tool);
+    double flow = balance.massFlow().kilogramsPerSecond();
+    double viscosity = still.viscosity().pascalSeconds();
+    boolean choked = false;
+    boolean jumps = false;
+    for (int i = 0; i < count; i++) {
+      ElementLoss share = balance.shares().get(i);
+      FlowElement element = elements.get(i);
+      double inlet = share.inlet().pascals();
+      double outlet = element.outlet(flow, inlet, 293.15, viscosity);
+      double behind = share.outlet().pascals();
+      if (share.chokes()) {
+        choked = true;
+        assertThat(element.largest(inlet, 293.15, viscosity))
+            .as("%s of %s", share, balance)
+            .isCloseTo(flow, within(3.0e-9 * flow));
+        assertThat(behind).isLessThanOrEqualTo(outlet * (1.0 + 1.0e-12));
+      } else {
+        assertThat(behind).as("%s of %s", share, balance).isCloseTo(outlet, within(1.0e-9 * inlet));
+      }
+      jumps |= element.nextJump(flow * (1.0 - 1.0e-9), viscosity) < flow * (1.0 + 1.0e-9);
+    }
+    if (!jumps || choked) {
+      // near the atmosphere the tool's flow is told by the last digits of the pressure
+      double rounding = 1.0e-12 * supply.pascals();
+      double at = balance.atTool().pascals();
+      assertThat(flow)
+          .as(balance.toString())
+          .isBetween(
+              tool.flow(at - rounding, ATMOSPHERE.pascals()) * (1.0 - 1.0e-9),
+              tool.flow(at + rounding, ATMOSPHERE.pascals()) * (1.0 + 1.0e-9));
     }
   }
 }

@@ -116,6 +116,40 @@ class RunQuestionsTest {
     assertThat(balance.ranked().get(0).name()).isEqualTo("coupling");
   }
 
+  /**
+   * By hand: C 1 passes 15 L/s ANR from 15 bar whatever is behind it; C 3 passes that from 5 bar or more. The tool
+   * takes 80 L/s at 7.3 bar. At 1.461 bar it takes 80 × 1.461/7.3 × √(1 − ((1.01325/1.461 − 0.528)/0.472)²) = 15.0 L/s.
+   */
+  @Test
+  void behind_two_parts_that_choke_the_tool_has_what_its_flow_leaves() {
+    ToolDemand tool = ToolDemand.following(
+        "tool",
+        FreeAirFlow.from(
+            MassFlow.ofKilogramsPerSecond(
+                0.080 * ReferenceState.ANR.density().kilogramsPerCubicMetre()),
+            ReferenceState.ANR),
+        AbsolutePressure.ofBar(7.3));
+    Run run = Run.from(
+            EIGHT.at(AbsolutePressure.ofBar(15.0)), AbsolutePressure.STANDARD_ATMOSPHERE)
+        .through("first", part(1.0, 0.35))
+        .through("second", part(3.0, 0.5));
+    RunResult.Delivered balance = delivered(run.balance(tool));
+    assertThat(balance.atTool().bar()).isCloseTo(1.461, within(5.0e-4));
+    assertThat(balance.shares()).allMatch(ElementLoss::chokes);
+    assertThat(balance.shares().get(0).outlet().bar()).isCloseTo(5.0, within(1.0e-9));
+    assertThat(balance.choking().orElseThrow().name()).isEqualTo("first");
+    // without the second nothing is gained, because the first still holds the flow
+    assertThat(balance.shares().get(1).gain().bar()).isCloseTo(0.0, within(1.0e-9));
+    assertThat(balance.bottleneck().name()).isEqualTo("first");
+    assertThat(balance.working().toText())
+        .contains("first chokes: it lets no more through, and the pressure behind it is the least at"
+            + " which second passes the flow.")
+        .contains("second chokes: it lets no more through, and the pressure behind it is what the"
+            + " tool leaves of the flow.");
+    Pencil.check(balance);
+    Completeness.check(balance);
+  }
+
   @Test
   void a_choking_hose_is_found_as_well() {
     Conduit thin =
@@ -167,7 +201,7 @@ class RunQuestionsTest {
         delivered(shop().suppliedBy(regulator).at(MassFlow.ofKilogramsPerSecond(0.01)));
     assertThat(result.atSupply().bar()).isCloseTo(7.7, within(1.0e-12));
     assertThat(result.shares().get(0).inlet()).isEqualTo(result.atSupply());
-    assertThat(result.working().toText()).contains("Pressure behind the regulator");
+    assertThat(result.working().toText()).contains("Pressure of the air behind the regulator");
     Pencil.check(result);
     assertThat(shop().suppliedBy(regulator).supply()).isEqualTo(regulator);
   }
@@ -183,7 +217,7 @@ class RunQuestionsTest {
         .as("down to 1 bar: 7 bar of droop at 30 bar per kg/s")
         .isCloseTo(7.0 / 30.0, within(1.0e-9));
     assertThat(starved.before()).isEmpty();
-    assertThat(starved.working().toText()).contains("Pressure behind the regulator");
+    assertThat(starved.working().toText()).contains("Pressure of the air behind the regulator");
   }
 
   @Test

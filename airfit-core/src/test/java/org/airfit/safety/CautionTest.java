@@ -40,15 +40,15 @@ class CautionTest {
   @ParameterizedTest
   @EnumSource
   void only_what_somebody_must_act_on_becomes_a_caution(Judgement judgement) {
-    Ruling ruling = new Ruling(SafetyRule.HOISTING, judgement, "so it is.");
+    Ruling ruling = new Ruling(Known.HOISTING, judgement, "so it is.");
     boolean acts = judgement == Judgement.REQUIRED || judgement == Judgement.NOT_ALLOWED;
     assertThat(judgement.callsForCaution()).isEqualTo(acts);
     assertThat(ruling.caution().isPresent()).isEqualTo(acts);
     ruling.caution().ifPresent(caution -> {
-      assertThat(caution.title()).isEqualTo(SafetyRule.HOISTING.title());
+      assertThat(caution.title()).isEqualTo(Known.HOISTING.title());
       assertThat(caution.text())
           .isEqualTo("A hose must not hoist or lower a tool. Here: so it is.");
-      assertThat(caution.source()).isEqualTo(SafetyRule.HOISTING.source());
+      assertThat(caution.source()).isEqualTo(Known.HOISTING.source());
     });
   }
 
@@ -56,13 +56,13 @@ class CautionTest {
   @SuppressWarnings("NullAway") // the point is what happens to callers without such a check
   void a_ruling_is_whole() {
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> new Ruling(SafetyRule.HOISTING, Judgement.REQUIRED, " "))
+        .isThrownBy(() -> new Ruling(Known.HOISTING, Judgement.REQUIRED, " "))
         .withMessage("reason of a ruling must say why, was blank");
     assertThatNullPointerException()
         .isThrownBy(() -> new Ruling(null, Judgement.REQUIRED, "so it is."))
         .withMessage("rule");
     assertThatNullPointerException()
-        .isThrownBy(() -> new Ruling(SafetyRule.HOISTING, null, "so it is."))
+        .isThrownBy(() -> new Ruling(Known.HOISTING, null, "so it is."))
         .withMessage("judgement");
   }
 }

@@ -28,9 +28,11 @@ final class EveryCombination {
 
   private final Requirement job;
   private final Catalogue catalogue;
+  private final ToldOnceMore rules;
 
   EveryCombination(Requirement job, Catalogue catalogue) {
     this.job = job;
+    this.rules = new ToldOnceMore(job);
     this.catalogue = catalogue;
   }
 
@@ -119,30 +121,18 @@ final class EveryCombination {
   }
 
   private Comparator<Chain<Part.Adapter>> byRank() {
-    return Comparator.<Chain<Part.Adapter>>comparingLong(chain ->
-            chain.adapters().stream().filter(part -> breaksARule(job, part)).count())
+    return Comparator.<Chain<Part.Adapter>>comparingLong(chain -> chain.adapters().stream()
+            .filter(part -> !rules.broken(Slot.ADAPTER, part).isEmpty())
+            .count())
+        .thenComparingLong(chain -> chain.adapters().stream()
+                .filter(part -> !rules.asked(Slot.ADAPTER, part).isEmpty())
+                .count()
+            + chain.matings().stream().filter(Mating::isForLowPressure).count())
         .thenComparing(Chain::adapters, byCost(job))
         .thenComparingInt(chain -> chain.adapters().size())
         .thenComparingLong(
             chain -> chain.adapters().stream().mapToLong(this::drop).sum())
         .thenComparing(Chain::adapters, EveryCombination::byName);
-  }
-
-  static boolean breaksARule(Requirement job, Part part) {
-    PartFacts facts = part.facts();
-    boolean weak = facts.rating().isEmpty()
-        ? !facts.isExisting()
-        : facts.rating().get().compareTo(job.highest()) < 0;
-    boolean cold = job.coldest().isPresent()
-        && facts.coldest().isPresent()
-        && facts.coldest().get().compareTo(job.coldest().get()) > 0;
-    boolean hot = job.hottest().isPresent()
-        && facts.hottest().isPresent()
-        && facts.hottest().get().compareTo(job.hottest().get()) < 0;
-    boolean other = job.lubrication().isPresent()
-        && facts.lubrication().isPresent()
-        && facts.lubrication().get() != job.lubrication().get();
-    return weak || cold || hot || other;
   }
 
   /** The drop of an adapter in front of everything else [mPa]. */
@@ -212,14 +202,17 @@ final class EveryCombination {
     Comparator<Proposal> cost = Comparator.comparing(Proposal::parts, byCost(job));
     Comparator<Proposal> name =
         Comparator.comparing(EveryCombination::fromTheHose, EveryCombination::byName);
+    Comparator<Proposal> questions =
+        Comparator.comparingInt(proposal -> rules.asked(proposal).size());
     List<Proposal> all = proposals();
     int fewest = all.stream().mapToInt(p -> p.unmet().size()).min().orElseThrow();
     return all.stream()
         .filter(p -> p.unmet().size() == fewest)
         .sorted(
             fewest == 0
-                ? cost.thenComparing(pressure).thenComparing(name)
-                : pressure
+                ? questions.thenComparing(cost).thenComparing(pressure).thenComparing(name)
+                : questions
+                    .thenComparing(pressure)
                     .thenComparing(p ->
                         p.joints().stream().filter(joint -> !joint.isSound()).count())
                     .thenComparing(cost)

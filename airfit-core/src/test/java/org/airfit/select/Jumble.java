@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
+import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.joint.End;
 import org.airfit.line.Conduit;
+import org.airfit.line.Wall;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.HoseBore;
@@ -53,9 +55,11 @@ final class Jumble {
 
   private PartFacts facts() {
     made++;
-    PartFacts facts = PartFacts.of("id" + random.nextInt(1000) + "-" + made, one("a", "b", "c"))
-        .withMaterial(
-            rarely() ? one(Material.values()) : one(Material.STAINLESS_STEEL, Material.BRASS));
+    PartFacts facts = PartFacts.of("id" + random.nextInt(1000) + "-" + made, one("a", "b", "c"));
+    if (!rarely()) {
+      facts = facts.withMaterial(
+          rarely() ? one(Material.values()) : one(Material.STAINLESS_STEEL, Material.BRASS));
+    }
     if (!rarely()) {
       facts = facts.withRating(GaugePressure.ofBar(rarely() ? 6.0 : one(10.0, 16.0)));
     }
@@ -102,14 +106,25 @@ final class Jumble {
         .withFittings(fittings);
   }
 
+  private PartFacts hoseFacts() {
+    PartFacts facts = facts();
+    return often() ? facts.withStaticDissipative(!rarely()) : facts;
+  }
+
   private Part.Hose hose() {
     double bore = one(6.0, 9.5, 9.5, 12.7);
-    return new Part.Hose(
-        facts(),
+    return walled(new Part.Hose(
+        hoseFacts(),
         HoseBore.of(Length.ofMillimetres(bore)),
         conduit(bore, one(5.0, 10.0, 10.0, 20.0), one(0.0, 1.5)),
         often() ? End.parse("3/8 NPT male") : end(),
-        often() ? End.parse("3/8 NPT male") : end());
+        often() ? End.parse("3/8 NPT male") : end()));
+  }
+
+  private Part.Hose walled(Part.Hose hose) {
+    return often()
+        ? Shelf.of(rarely() ? Wall.SMOOTH_PLASTIC : Wall.SMOOTH_RUBBER_HOSE, hose)
+        : hose;
   }
 
   private Part.Adapter adapter() {
@@ -123,7 +138,7 @@ final class Jumble {
       parts.add(new Part.Plug(facts(), "finch", End.parse("3/8 NPT female")));
       parts.add(new Part.Plug(facts(), "finch", End.parse("1/4 NPT male")));
       parts.add(Shelf.socket(facts(), "finch", "3/8 NPT female", one(6.0, 9.0)));
-      parts.add(Shelf.hose(facts(), one(9.5, 12.7), 10.0));
+      parts.add(walled(Shelf.hose(hoseFacts(), one(9.5, 12.7), 10.0)));
     }
     for (int i = random.nextInt(4); i >= -1; i--) {
       parts.add(socket());
@@ -146,7 +161,11 @@ final class Jumble {
             GaugePressure.ofBar(one(4.0, 5.0, 5.5, 6.2)))
         .toolInlet(
             End.parse(one("1/4 NPT female", "1/4 NPT female", "1/4 NPT female", "3/8 NPT female")))
-        .supply(Shelf.SUPPLY, Shelf.ATMOSPHERE)
+        .supply(
+            AirState.of(
+                Shelf.SUPPLY.pressure(),
+                Temperature.ofCelsius(rarely() ? one(70.0, -5.0, 40.0) : 20.0)),
+            Shelf.ATMOSPHERE)
         .outlet(End.parse(one("3/8 NPT male", "3/8 NPT male", "3/8 NPT male", "1/4 NPT male")))
         .reach(Length.ofMetres(one(5.0, 5.0, 10.0)))
         .highest(GaugePressure.ofBar(one(8.0, 8.0, 10.0)))
@@ -154,8 +173,10 @@ final class Jumble {
     job = rarely() ? job.profile(one("finch", "wren")) : job;
     job = rarely() ? job.profilesInUse(Set.of("finch", "wren")) : job;
     job = rarely() ? job.environment(one(Environment.values())) : job;
-    job = rarely() ? job.lubrication(one(Lubrication.values())) : job;
+    job = rarely() || rarely() ? job.lubrication(one(Lubrication.values())) : job;
     job = rarely() ? job.dropped() : job;
+    job = rarely() ? job.impactTool() : job;
+    job = rarely() ? job.whipHose() : job;
     job = rarely() ? job.dragged() : job;
     job = rarely() ? job.ventRequired() : job;
     job = rarely() ? job.blowGun(GaugePressure.ofPsi(one(20, 30, 40))) : job;

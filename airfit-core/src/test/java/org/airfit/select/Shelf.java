@@ -6,6 +6,7 @@ import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.joint.End;
 import org.airfit.line.Conduit;
+import org.airfit.line.Wall;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
@@ -49,6 +50,16 @@ final class Shelf {
             Length.ofMillimetres(boreMm), Length.ofMetres(metres), Length.ofMillimetres(0.01)),
         End.parse("3/8 NPT male"),
         End.parse("3/8 NPT male"));
+  }
+
+  /** The same hose with a wall that is known. */
+  static Part.Hose of(Wall wall, Part.Hose hose) {
+    return new Part.Hose(
+        hose.facts(),
+        hose.bore(),
+        hose.conduit().withWall(wall),
+        hose.upstream(),
+        hose.downstream());
   }
 
   static Part.Adapter adapter(String id, String one, String other) {

@@ -63,6 +63,7 @@ class ValuesTest {
         Shelf.job().dragged(),
         Shelf.job().ventRequired(),
         Shelf.job().impactTool(),
+        Shelf.job().whipHose(),
         Shelf.job().medium(Medium.WATER),
         Shelf.job().profilesInUse(Set.of("finch")),
         Shelf.job().temperatures(FROST, WARM),
@@ -105,6 +106,8 @@ class ValuesTest {
         plain.withLubrication(Lubrication.DRY),
         plain.withTemperatures(FROST, WARM),
         plain.withSleeveGuarded(),
+        plain.withStaticDissipative(true),
+        plain.withStaticDissipative(false),
         plain.withVent(),
         plain.asExisting(),
         PartFacts.of("x", "another name")
@@ -245,12 +248,13 @@ class ValuesTest {
   void another_word_is_refused_with_those_that_are_known() {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Material.parse("wood"))
-        .withMessage("material must be one of steel, hardened steel, stainless steel, brass,"
-            + " aluminium, plastic, was \"wood\"");
+        .withMessage("material must be one of steel, hardened steel, plated hardened steel,"
+            + " stainless steel, brass, plated brass, aluminium, plastic, was \"wood\"");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Environment.parse(""))
         .withMessage(
-            "environment must be one of indoors, outdoors, wash down, sparking hazard, was \"\"");
+            "environment must be one of indoors, outdoors, salt air, wash down, wash down with water,"
+                + " wash down with caustic, sparking hazard, was \"\"");
   }
 
   /** What is missing is named, where it is handed over. */

@@ -147,6 +147,23 @@ class BspThreadsTest {
         "one decimal, cut off at 28 per inch and rounded elsewhere (D24)");
   }
 
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("limits")
+  void the_working_tells_the_limits_of_the_standard(Row row) {
+    String working = BsppThread.of(size(row)).working().toString();
+    assertThat(working)
+        .contains(between(row, "Male: major ", "male_od_min_mm", "male_od_max_mm"))
+        .contains(
+            between(row, "pitch of class A ", "male_pitch_dia_min_a_mm", "male_pitch_dia_max_mm"))
+        .contains(between(row, "of class B ", "male_pitch_dia_min_b_mm", "male_pitch_dia_max_mm"))
+        .contains(between(row, "Female: minor ", "female_minor_min_mm", "female_minor_max_mm"))
+        .contains(between(row, ", pitch ", "female_pitch_dia_min_mm", "female_pitch_dia_max_mm"));
+  }
+
+  private static String between(Row row, String what, String least, String most) {
+    return what + row.text(least) + " to " + row.text(most) + " mm";
+  }
+
   private static <T> Map<String, T> onlyIn(Row row, Map<String, T> columns) {
     Map<String, T> there = new LinkedHashMap<>(columns);
     there.keySet().retainAll(row.heading());

@@ -93,6 +93,18 @@ class ThreadDesignationTest {
     assertThat(readings.withLastCrest(Length.ofMillimetres(13.7))).isNotEqualTo(readings);
     assertThat(readings.withDiameterUncertainty(Length.ofMillimetres(0.1))).isNotEqualTo(readings);
     assertThat(readings.withThreadsPerInch(19.0)).isNotEqualTo(readings);
+    assertThat(readings.withLeafMisread(0.05)).isNotEqualTo(readings);
+    assertThat(readings.withMetricLeaf(Length.ofMillimetres(1.5))).isNotEqualTo(readings);
+    assertThat(readings.withPitches(Length.ofMillimetres(7.06), 5)).isNotEqualTo(readings);
+    SlipCandidate slip = new SlipCandidate(ThreadSlip.ENDS_SWAPPED, thread);
+    assertThat(slip)
+        .isEqualTo(
+            new SlipCandidate(ThreadSlip.ENDS_SWAPPED, of(ThreadFamily.NPT, "1", Gender.MALE)))
+        .hasSameHashCodeAs(new SlipCandidate(ThreadSlip.ENDS_SWAPPED, thread))
+        .isNotEqualTo(new SlipCandidate(ThreadSlip.LEAF_MISREAD, thread))
+        .isNotEqualTo(
+            new SlipCandidate(ThreadSlip.ENDS_SWAPPED, of(ThreadFamily.NPT, "1", Gender.FEMALE)));
+    assertThat(slip.thread()).isEqualTo(thread);
     assertThat(ThreadIdentification.of(readings))
         .isEqualTo(ThreadIdentification.of(same))
         .hasSameHashCodeAs(ThreadIdentification.of(same))

@@ -61,7 +61,7 @@ class ThreadIdentificationTest {
     }
     if (row.text("expected").equals("ambiguous")) {
       assertThat(answer.verdict()).isEqualTo(ThreadVerdict.AMBIGUOUS);
-      List<ThreadDesignation> open = answer.candidates().stream()
+      List<NamedThread> open = answer.candidates().stream()
           .filter(candidate -> candidate.probability() > 0.05)
           .map(ThreadCandidate::thread)
           .toList();
@@ -137,7 +137,7 @@ class ThreadIdentificationTest {
   @Test
   void the_first_thread_is_not_taken_for_the_gauge_plane() {
     assertThat(ThreadIdentification.of(
-                ThreadReadings.ofMale(mm(13.25)).withLastCrest(mm(13.71)).withThreadsPerInch(18))
+                ThreadReadings.ofMale(mm(13.25), mm(7.06), 5).withLastCrest(mm(13.71)))
             .identified())
         .contains(thread("1/4 NPT male"));
   }
@@ -163,8 +163,12 @@ class ThreadIdentificationTest {
     ThreadIdentification answer =
         ThreadIdentification.of(ThreadReadings.ofMale(mm(18.4), mm(7.5), 5));
     assertThat(answer.verdict()).isEqualTo(ThreadVerdict.NO_MATCH);
-    assertThat(answer.unknownProbability()).isGreaterThan(0.95);
+    assertThat(answer.explanations())
+        .extracting(SlipCandidate::toString)
+        .containsExactly("M20x1.5 female if outside and inside are swapped");
     assertThat(answer.inWords())
+        .contains("check: is it metric")
+        .contains("were threads counted as pitches")
         .contains("the nearest is")
         .contains("threads per inch and a first crest of");
     assertThat(answer).hasToString(answer.inWords());
@@ -183,6 +187,10 @@ class ThreadIdentificationTest {
 
   static Stream<ThreadReadings> some() {
     return Stream.of(
+        ThreadReadings.ofMale(mm(13.25), mm(7.06), 5).withLastCrest(mm(13.71)),
+        ThreadReadings.ofMale(mm(13.9), mm(7.5), 5).withThreadsPerInch(18),
+        ThreadReadings.ofMale(mm(13.9)).withMetricLeaf(mm(1.5)).withPitch(mm(1.51), mm(0.01)),
+        ThreadReadings.ofFemale(mm(13.25)).withPitches(mm(7.06), 6).withPitch(mm(1.41), mm(0.02)),
         ThreadReadings.ofMale(mm(20.7), mm(9.07), 5),
         ThreadReadings.ofMale(mm(9.99), mm(4.70), 5).withLastCrest(mm(10.29)),
         ThreadReadings.ofMale(mm(21.0)).withTaperSeen(true),
@@ -208,11 +216,15 @@ class ThreadIdentificationTest {
   @Test
   void a_chance_is_never_printed_as_certain() {
     ThreadIdentification answer = ThreadIdentification.of(
-        ThreadReadings.ofMale(Length.ofInches(0.535)).withThreadsPerInch(18.0));
+        ThreadReadings.ofMale(mm(13.25), mm(7.06), 5).withLastCrest(mm(13.71)));
     assertThat(answer.candidates().get(0).probability()).isGreaterThan(0.9995);
+    assertThat(answer.candidates().get(0).percent()).isEqualTo("> 99.9 %");
+    assertThat(answer.inWords()).isEqualTo("1/4 NPT male (> 99.9 %)");
     assertThat(answer.working().toText())
-        .contains("1/4 NPT male (more than 99.9 %)")
-        .doesNotContain("(100 %)");
+        .contains("1/4 NPT male (> 99.9 %)")
+        .contains("Chance that it is not 1/4 NPT male")
+        .doesNotContain("100 %")
+        .doesNotContain("= 1\n");
   }
 
   @ParameterizedTest
@@ -223,10 +235,11 @@ class ThreadIdentificationTest {
     Pencil.check(answer);
     Completeness.check(answer);
     assertThat(answer.working().toText()).contains("None of these").contains("first crest of");
-    assertThat(answer.working(UnitSystem.US).toText().lines().findFirst().orElseThrow())
-        .contains(" thread from ", " in")
-        .doesNotContain("mm");
-    assertThat(ThreadIdentification.sources()).hasSize(6);
+    String title = answer.working(UnitSystem.US).toText().lines().findFirst().orElseThrow();
+    assertThat(title).contains(" thread from ", " in");
+    // a metric leaf is marked in mm whatever the units of the sheet
+    assertThat(title.replace("leaf 1.5 mm", "leaf")).doesNotContain("mm");
+    assertThat(ThreadIdentification.sources()).hasSize(10);
   }
 
   @ParameterizedTest
@@ -285,7 +298,7 @@ class ThreadIdentificationTest {
     ThreadReadings readings = ThreadReadings.ofFemale(mm(10.0));
     assertThat(readings.withThreadsPerInch(4.0).pitch().orElseThrow().millimetres())
         .isCloseTo(6.35, within(1e-12));
-    assertThat(readings.withThreadsPerInch(80.0).pitchUncertainty()).isPresent();
+    assertThat(readings.withThreadsPerInch(80.0).leafPitch()).isPresent();
     assertThat(readings.withFlankAngle(30.0, 0.05).flankAngleDegrees()).hasValue(30.0);
     assertThat(readings.withFlankAngle(90.0, 20.0).flankAngleUncertaintyDegrees())
         .hasValue(20.0);
@@ -300,7 +313,8 @@ class ThreadIdentificationTest {
   @Test
   void readings_print_in_millimetres_with_threads_per_inch() {
     assertThat(ThreadReadings.ofMale(mm(9.99), mm(4.70), 5).withLastCrest(mm(10.29)))
-        .hasToString("first crest 9.99 mm, last 10.29 mm, pitch 0.94 mm (27.02 threads per inch)");
+        .hasToString(
+            "first crest 9.99 mm, last 10.29 mm, pitch 0.94 mm (27.02 threads per inch) counted over 5");
     assertThat(ThreadReadings.ofFemale(mm(18.8)).withTaperSeen(false).withFlankAngle(55.0, 1.0))
         .hasToString("bore at the mouth 18.8 mm, no taper seen, flanks 55°");
     assertThat(ThreadReadings.ofMale(mm(21.0)).withTaperSeen(true))

@@ -56,6 +56,7 @@ public class SelectionBenchmark {
   private static final List<String> PROFILES =
       List.of("finch", "wren", "robin", "lark", "swift", "dunnock", "siskin", "linnet");
   private static final List<String> SIZES = List.of("1/8", "1/4", "3/8", "1/2", "3/4", "1");
+  private static final List<Material> NO_RUST = List.of(Material.STAINLESS_STEEL, Material.BRASS);
   private static final double[] BORES_MM = {6.3, 8.0, 9.5, 10.0, 12.7, 16.0, 19.0};
   private static final double[] LENGTHS_METRES = {5.0, 7.5, 10.0, 15.0, 20.0, 25.0, 30.0};
   private static final double[] RATINGS_BAR = {10.0, 12.0, 15.0, 16.0, 20.0, 35.0};
@@ -162,7 +163,7 @@ public class SelectionBenchmark {
     double bore = one(BORES_MM);
     End bare = End.parse(bore + " mm hose");
     return new Part.Hose(
-        facts("H" + i),
+        facts("H" + i).withMaterial(one(NO_RUST)),
         HoseBore.of(Length.ofMillimetres(bore)),
         Conduit.of(
                 Length.ofMillimetres(bore),
@@ -175,7 +176,7 @@ public class SelectionBenchmark {
 
   private Part.Adapter adapter(int i) {
     return new Part.Adapter(
-        facts("A" + i),
+        facts("A" + i).withMaterial(one(NO_RUST)),
         end(),
         end(),
         Conduit.of(

@@ -100,8 +100,13 @@ public final class CatalogueFile {
   private static Part hose(Field item, PartFacts facts) throws WrongFileException {
     HoseBore named =
         item.field("hose", "the bore it is named by, such as \"3/8 in\"").as(HoseBore::parse);
+    PartFacts told = facts;
+    Optional<Field> dissipates = item.find("staticDissipative");
+    if (dissipates.isPresent()) {
+      told = told.withStaticDissipative(dissipates.get().yes());
+    }
     return new Part.Hose(
-        facts, named, FlowFields.conduit(item), end(item, "end"), end(item, "otherEnd"));
+        told, named, FlowFields.conduit(item), end(item, "end"), end(item, "otherEnd"));
   }
 
   private static String profileId(Field field, ReferenceSet set) throws WrongFileException {

@@ -18,6 +18,7 @@ import java.util.Collection;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.UUID;
 import org.airfit.plug.ReferenceSet;
 
@@ -56,6 +57,60 @@ public final class Disk {
   public static Job job(Path path, Collection<Path> read) throws WrongFileException {
     Objects.requireNonNull(read, "read");
     return JobFile.read(open(path, "a JSON file", read));
+  }
+
+  /**
+   * Looks whether a job is for anything but compressed air, before anything else of it is read.
+   *
+   * @param path the job file
+   * @return the refusal; empty for compressed air
+   * @throws WrongFileException if the file is not there or is no JSON
+   */
+  public static Optional<Refusal> refusal(Path path) throws WrongFileException {
+    return refusal(path, new ArrayList<>());
+  }
+
+  /**
+   * Looks the same, and notes the file that is read for it.
+   *
+   * @param path the job file
+   * @param read takes the files that were read; see {@link #requireOther}
+   * @return the refusal; empty for compressed air
+   * @throws WrongFileException if the file is not there or is no JSON
+   */
+  public static Optional<Refusal> refusal(Path path, Collection<Path> read)
+      throws WrongFileException {
+    Objects.requireNonNull(read, "read");
+    Document job = open(path, "a JSON file", read);
+    noteNamed(path, job, read);
+    return Refusal.of(job);
+  }
+
+  /** Notes the files that a job and its catalogue name, which a refusal does not read. */
+  private static void noteNamed(Path path, Document job, Collection<Path> read)
+      throws WrongFileException {
+    note(path, job, "rules", read);
+    Optional<Path> catalogue = note(path, job, "catalogue", read);
+    if (catalogue.isPresent() && Files.isRegularFile(catalogue.get())) {
+      Document shop;
+      try {
+        shop = open(catalogue.get(), "a JSON file", new ArrayList<>());
+      } catch (WrongFileException e) {
+        return; // a refusal needs no catalogue
+      }
+      note(catalogue.get(), shop, "profileSet", read);
+    }
+  }
+
+  private static Optional<Path> note(
+      Path path, Document document, String field, Collection<Path> read)
+      throws WrongFileException {
+    if (document.content() instanceof Map<?, ?> fields && fields.get(field) instanceof String name) {
+      Path named = beside(path, name);
+      read.add(named);
+      return Optional.of(named);
+    }
+    return Optional.empty();
   }
 
   /**

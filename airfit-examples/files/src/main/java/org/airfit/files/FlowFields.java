@@ -1,8 +1,11 @@
 package org.airfit.files;
 
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.line.Conduit;
+import org.airfit.line.Wall;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.Length;
@@ -23,12 +26,25 @@ final class FlowFields {
     Length bore = item.field("bore", Accepted.LENGTH).as(Length::parse);
     Length length =
         item.field("length", "a length such as \"10 m\" or \"25 ft\"").as(Length::parse);
-    Length roughness = item.field(
-            "roughness", "the roughness of the wall, such as \"0.045 mm\" for new steel pipe")
-        .as(Length::parse);
+    Optional<Field> wall = item.find("wall");
+    Optional<Wall> madeOf = wall.isPresent()
+        ? Optional.of(wall.get().oneOf(List.of(Wall.values()), FlowFields::word))
+        : Optional.empty();
+    Length roughness = madeOf.isPresent() && item.find("roughness").isEmpty()
+        ? madeOf.get().roughness()
+        : item.field(
+                "roughness",
+                "the roughness of the wall, such as \"0.045 mm\" for new steel pipe; or give the wall")
+            .as(Length::parse);
     Optional<Field> fittings = item.find("fittings");
     double k = fittings.isPresent() ? fittings.get().number() : 0.0;
-    return item.build(() -> Conduit.of(bore, length, roughness).withFittings(k));
+    Conduit conduit = item.build(() -> Conduit.of(bore, length, roughness).withFittings(k));
+    return madeOf.map(conduit::withWall).orElse(conduit);
+  }
+
+  /** What a wall is called in a file, such as "smooth plastic". */
+  private static String word(Wall wall) {
+    return wall.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
   /** A flow capacity, by its conductance or by a rating with its conditions. */

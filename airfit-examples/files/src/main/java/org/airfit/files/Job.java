@@ -4,9 +4,11 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.airfit.air.AirState;
+import org.airfit.plug.Identifier;
 import org.airfit.plug.PlugReading;
 import org.airfit.plug.SocketAnswer;
 import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.Length;
 import org.airfit.run.Run;
 import org.airfit.select.Requirement;
 import org.airfit.thread.ThreadReadings;
@@ -20,6 +22,8 @@ import org.airfit.thread.ThreadReadings;
  * @param catalogue the profiles and parts to work with
  * @param plugWhere where the plug at hand comes from
  * @param readings what was read on it; empty for none
+ * @param worn the most that wear can have taken off it
+ * @param nearCopies whether near copies of the profiles are about
  * @param thread what was read on its thread
  * @param socket the answer where only a socket is at hand
  * @param supply the air at the supply
@@ -34,6 +38,8 @@ public record Job(
     ShopCatalogue catalogue,
     String plugWhere,
     List<PlugReading> readings,
+    Length worn,
+    boolean nearCopies,
     Optional<ThreadReadings> thread,
     Optional<SocketAnswer> socket,
     AirState supply,
@@ -50,6 +56,8 @@ public record Job(
    * @param catalogue the profiles and parts to work with
    * @param plugWhere where the plug at hand comes from
    * @param readings what was read on it; empty for none
+   * @param worn the most that wear can have taken off it
+   * @param nearCopies whether near copies of the profiles are about
    * @param thread what was read on its thread
    * @param socket the answer where only a socket is at hand
    * @param supply the air at the supply
@@ -64,11 +72,22 @@ public record Job(
     Objects.requireNonNull(catalogue, "catalogue");
     Objects.requireNonNull(plugWhere, "plugWhere");
     readings = List.copyOf(Objects.requireNonNull(readings, "readings"));
+    Objects.requireNonNull(worn, "worn");
     Objects.requireNonNull(thread, "thread");
     Objects.requireNonNull(socket, "socket");
     Objects.requireNonNull(supply, "supply");
     Objects.requireNonNull(atmosphere, "atmosphere");
     Objects.requireNonNull(now, "now");
     Objects.requireNonNull(requirement, "requirement");
+  }
+
+  /**
+   * Obtains what tells the plug: the profiles of the catalogue, with what the job says of wear and near copies.
+   *
+   * @return the identifier
+   */
+  public Identifier identifier() {
+    Identifier identifier = Identifier.of(catalogue.profiles()).withWearAllowance(worn);
+    return nearCopies ? identifier : identifier.withoutNearCopies();
   }
 }

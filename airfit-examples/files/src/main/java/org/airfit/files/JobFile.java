@@ -11,6 +11,7 @@ import org.airfit.joint.End;
 import org.airfit.line.Conduit;
 import org.airfit.measure.Instrument;
 import org.airfit.plug.Dimension;
+import org.airfit.plug.Identifier;
 import org.airfit.plug.PlugReading;
 import org.airfit.plug.SocketAnswer;
 import org.airfit.quantity.AbsolutePressure;
@@ -20,6 +21,7 @@ import org.airfit.quantity.Length;
 import org.airfit.quantity.Temperature;
 import org.airfit.run.Run;
 import org.airfit.safety.Medium;
+import org.airfit.safety.SafetyRules;
 import org.airfit.select.Environment;
 import org.airfit.select.Lubrication;
 import org.airfit.select.Objective;
@@ -29,6 +31,8 @@ import org.airfit.thread.ThreadReadings;
 
 /** What a job file says; docs/job-file.md has the fields. */
 public final class JobFile {
+
+  private static final String AS_NEW = "as new";
 
   private JobFile() {}
 
@@ -51,7 +55,9 @@ public final class JobFile {
     String where = hand.field("where", "where it comes from, in words").text();
     boolean socketOnly = hand.flag("socketOnly");
     List<PlugReading> readings = readings(hand);
-    Optional<ThreadReadings> thread = thread(hand);
+    Optional<ThreadReadings> thread = ThreadField.in(hand);
+    Length worn = worn(hand, catalogue);
+    boolean nearCopies = !hand.flag("noNearCopies");
     Optional<SocketAnswer> socket = socket(hand, catalogue, socketOnly);
     hand.requireNothingElse();
 
@@ -72,9 +78,11 @@ public final class JobFile {
     if (highest.isPresent()) {
       requirement.highest(highest.get().as(GaugePressure::parse));
     }
+    AirState lowest = lowest(supplied, supply, atmosphere, requirement);
+    regulator(supplied, requirement);
     supplied.requireNothingElse();
 
-    Run piping = supplied.build(() -> Run.from(supply, atmosphere));
+    Run piping = supplied.build(() -> Run.from(lowest, atmosphere));
     for (Field pipe :
         root.field("pipes", "a list of pipes from the supply to the outlet").items()) {
       String called = pipe.field("name", "what to call the pipe").text();
@@ -87,6 +95,7 @@ public final class JobFile {
     requirement.reach(root.field("reach", "a length such as \"10 m\"").as(Length::parse));
     keep(root, catalogue, requirement);
     conditions(root, requirement);
+    rules(root, document, requirement);
     Optional<Field> ranking = root.find("rankedBy");
     if (ranking.isPresent()) {
       requirement.objective(ranking
@@ -105,12 +114,56 @@ public final class JobFile {
         catalogue,
         where,
         readings,
+        worn,
+        nearCopies,
         thread,
         socket,
         supply,
         atmosphere,
         now,
         asked);
+  }
+
+  /** The air at which the flow is judged. */
+  private static AirState lowest(
+      Field supplied, AirState supply, AbsolutePressure atmosphere, Requirement.Builder requirement)
+      throws WrongFileException {
+    Optional<Field> lowest = supplied.find("lowest");
+    if (lowest.isEmpty()) {
+      return supply;
+    }
+    GaugePressure pressure = lowest.get().as(GaugePressure::parse);
+    requirement.lowest(pressure);
+    return lowest.get().build(() -> supply.at(pressure.absolute(atmosphere)));
+  }
+
+  private static void regulator(Field supplied, Requirement.Builder requirement)
+      throws WrongFileException {
+    boolean regulated = supplied.flag("regulated");
+    Optional<Field> failed = supplied.find("ifRegulatorFails");
+    if (failed.isPresent()) {
+      requirement.regulated(failed.get().as(GaugePressure::parse));
+    } else if (regulated) {
+      requirement.regulated();
+    }
+  }
+
+  /** The rules of a place, federal law if left out, and those of the works. */
+  private static void rules(Field root, Document document, Requirement.Builder requirement)
+      throws WrongFileException {
+    Optional<Field> found = root.find("rules");
+    if (found.isEmpty()) {
+      return;
+    }
+    Optional<Field> place = found.get().find("place");
+    SafetyRules rules =
+        place.isPresent() ? SafetyRules.bundled().in(place.get().text()) : SafetyRules.usFederal();
+    Optional<Field> own = found.get().find("own");
+    if (own.isPresent()) {
+      rules = rules.with(RulesFile.read(document.shelf().open(own.get().text())));
+    }
+    found.get().requireNothingElse();
+    requirement.rules(rules);
   }
 
   private static List<PlugReading> readings(Field hand) throws WrongFileException {
@@ -135,6 +188,20 @@ public final class JobFile {
     return readings;
   }
 
+  /** How worn the plug may be: "as new", or the most that has gone; what is usual where nobody said. */
+  private static Length worn(Field hand, ShopCatalogue catalogue) throws WrongFileException {
+    Optional<Field> field = hand.find("worn");
+    if (field.isEmpty()) {
+      return Identifier.usualWear();
+    }
+    Field worn = field.get();
+    Length allowance = worn.text().strip().equalsIgnoreCase(AS_NEW)
+        ? Length.ofMetres(0.0)
+        : worn.as(Length::parse);
+    return worn.build(
+        () -> Identifier.of(catalogue.profiles()).withWearAllowance(allowance).wearAllowance());
+  }
+
   private static Optional<SocketAnswer> socket(
       Field hand, ShopCatalogue catalogue, boolean socketOnly) throws WrongFileException {
     Optional<Field> inUse = hand.find("inUse");
@@ -151,26 +218,6 @@ public final class JobFile {
     return Optional.of(inUse.get().build(() -> SocketAnswer.alone(catalogue.profiles(), ids)));
   }
 
-  private static Optional<ThreadReadings> thread(Field hand) throws WrongFileException {
-    Optional<Field> found = hand.find("thread");
-    if (found.isEmpty()) {
-      return Optional.empty();
-    }
-    Field field = found.get();
-    Length first = field.field("firstCrest", Accepted.LENGTH).as(Length::parse);
-    int pitches = field.field("pitches", "how many pitches were measured over").wholeNumber();
-    Length over = field.field("overPitches", Accepted.LENGTH).as(Length::parse);
-    ThreadReadings readings = field.build(() -> ThreadReadings.ofMale(first, over, pitches));
-    Optional<Field> last = field.find("lastCrest");
-    if (last.isPresent()) {
-      Length crest = last.get().as(Length::parse);
-      ThreadReadings before = readings;
-      readings = last.get().build(() -> before.withLastCrest(crest));
-    }
-    field.requireNothingElse();
-    return Optional.of(readings);
-  }
-
   private static Requirement.Builder requirement(Field tool) throws WrongFileException {
     FreeAirFlow air = tool.field("air", "a free-air flow such as \"34 scfm\" or \"16 L/s ANR\"")
         .as(FreeAirFlow::parse);
@@ -184,6 +231,18 @@ public final class JobFile {
     }
     if (tool.flag("hammers")) {
       requirement.impactTool();
+    }
+    if (tool.flag("whipHose")) {
+      requirement.whipHose();
+    }
+    if (tool.flag("feedsFasteners")) {
+      requirement.automaticFeed();
+    }
+    if (tool.flag("blasts")) {
+      requirement.blasting();
+    }
+    if (tool.flag("paints")) {
+      requirement.painting();
     }
     boolean cleans = tool.flag("cleans");
     Optional<Field> blocked = tool.find("atBlockedNozzle");

@@ -41,7 +41,9 @@ public final class NetworkFile {
       "pressure",
       "temperature",
       "atmosphere",
-      "customer");
+      "customer",
+      "medium",
+      "wall");
 
   private static final List<String> RECORDS = List.of("network", "supply", "pipe", "part", "drop");
 
@@ -72,6 +74,7 @@ public final class NetworkFile {
    * @throws WrongFileException if a cell is missing, misspelt or refused
    */
   public static NetworkJob read(Document document) throws WrongFileException {
+    Refusal.requireNone(document);
     return new NetworkFile(document.name()).read(Table.rows(document, COLUMNS));
   }
 
@@ -127,6 +130,7 @@ public final class NetworkFile {
 
   private void network(Field row) throws WrongFileException {
     Field title = row.field("name", "what to call the network");
+    row.find("medium"); // refused above unless it is compressed air
     if (head != null) {
       throw title.wrong("is a second network; keep one row with network under record");
     }
@@ -143,6 +147,7 @@ public final class NetworkFile {
 
   private void supply(Field row) throws WrongFileException {
     Head known = head(file);
+    row.find("medium"); // refused above unless it is compressed air
     row.find("name"); // for people; the junction is what counts
     String to = row.field("to", "the junction it feeds").text();
     GaugePressure pressure = row.field("pressure", Accepted.GAUGE).as(GaugePressure::parse);

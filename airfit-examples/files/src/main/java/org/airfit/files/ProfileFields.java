@@ -16,6 +16,7 @@ import org.airfit.plug.PlugProfile;
 import org.airfit.plug.Provenance;
 import org.airfit.plug.UniversalSocket;
 import org.airfit.quantity.Length;
+import org.airfit.safety.Medium;
 import org.airfit.source.Basis;
 import org.airfit.source.Source;
 
@@ -60,6 +61,10 @@ final class ProfileFields {
     }
     if (item.flag("confirmed")) {
       builder.confirmUnusual();
+    }
+    Optional<Field> medium = item.find("medium");
+    if (medium.isPresent()) {
+      builder.medium(medium.get().oneOf(List.of(Medium.values()), Medium::toString));
     }
     Provenance provenance = provenance(item);
     return builder.from(provenance, source(item, basisToo, usualBasis(provenance.kind())));

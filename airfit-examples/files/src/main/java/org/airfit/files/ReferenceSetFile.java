@@ -39,6 +39,7 @@ public final class ReferenceSetFile {
    * @throws WrongFileException if a field or a cell is missing, misspelt or refused
    */
   public static MeasuredSet readMeasured(Document document) throws WrongFileException {
+    Refusal.requireNone(document);
     return document.content() instanceof List
         ? ReferenceSetTable.read(document)
         : readObject(document);
@@ -61,6 +62,7 @@ public final class ReferenceSetFile {
         item.requireNothingElse();
       }
     }
+    root.find("medium"); // refused above unless it is compressed air
     root.requireNothingElse();
     return new MeasuredSet(
         root.build(() -> ReferenceSet.of(name, profiles).withSockets(sockets)), records);

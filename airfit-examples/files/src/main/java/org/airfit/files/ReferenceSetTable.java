@@ -69,7 +69,14 @@ final class ReferenceSetTable {
   }
 
   static MeasuredSet read(Document document) throws WrongFileException {
-    return new ReferenceSetTable(document.name()).read(Table.rows(document, COLUMNS));
+    return new ReferenceSetTable(document.name()).read(Table.rows(document, readable()));
+  }
+
+  /** A medium may be told; it is not written, as there is but one that is not refused. */
+  private static List<String> readable() {
+    List<String> columns = new ArrayList<>(COLUMNS);
+    columns.add("medium");
+    return columns;
   }
 
   /** A profile whose first row was read. */
@@ -98,6 +105,7 @@ final class ReferenceSetTable {
   }
 
   private void add(Field row) throws WrongFileException {
+    row.find("medium"); // refused before unless it is compressed air
     String record = row.field("record", String.join(", ", RECORDS)).oneOf(RECORDS, word -> word);
     switch (record) {
       case "set" -> {

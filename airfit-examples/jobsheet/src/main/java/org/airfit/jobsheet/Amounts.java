@@ -19,6 +19,20 @@ final class Amounts {
     return pressure.format(PressureUnit.BAR, 2) + " (" + pressure.format(PressureUnit.PSI, 1) + ")";
   }
 
+  /** With as many digits more as show that it is not the other. */
+  static String pressure(GaugePressure pressure, GaugePressure other) {
+    int more = 0;
+    while (more < 7
+        && !pressure.equals(other)
+        && pressure
+            .format(PressureUnit.BAR, 2 + more)
+            .equals(other.format(PressureUnit.BAR, 2 + more))) {
+      more++;
+    }
+    return pressure.format(PressureUnit.BAR, 2 + more) + " ("
+        + pressure.format(PressureUnit.PSI, 1 + more) + ")";
+  }
+
   static String loss(PressureDrop loss) {
     return loss.format(PressureUnit.BAR, 2) + " (" + loss.format(PressureUnit.PSI, 1) + ")";
   }

@@ -12,7 +12,8 @@ import org.airfit.files.WrongFileException;
 /** What the programs share: one or two files as arguments, exit codes, one line for what was wrong. */
 final class CommandLine {
 
-  private static final int WRONG_INPUT = 2;
+  /** The exit code where what was typed or a file could not be used. */
+  static final int WRONG_INPUT = 2;
 
   private CommandLine() {}
 

@@ -2,23 +2,29 @@ package org.airfit.jobsheet;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.airfit.plug.Identification;
 import org.airfit.plug.PlugVerdict;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.run.Run;
 import org.airfit.run.RunResult;
 import org.airfit.safety.Caution;
+import org.airfit.safety.SafetyRules;
 import org.airfit.select.Proposal;
 import org.airfit.select.Selection;
 
 /** The sentences of a job sheet that text and page share. */
 final class InWords {
+
+  private static final String DEPRESSURISE = "Depressurise before uncoupling";
 
   private InWords() {}
 
@@ -42,26 +48,42 @@ final class InWords {
         sheet
             .selection()
             .map(selection -> selection.<String>fold(
-                fitting -> arrives(fitting.best().result(), sheet.requirement().least()) + " "
-                    + fitting.best().partsList().stream()
-                        .filter(part -> !part.existing())
-                        .map(part -> part.quantity() + " × " + part.part().id())
-                        .collect(Collectors.joining(", ", "To buy: ", ""))
-                    + fitting
-                        .best()
-                        .priceInWords()
-                        .map(price -> "; together " + price)
-                        .orElse("")
-                    + ".",
+                fitting -> recommended(fitting.best(), sheet.requirement().least()),
                 nothing -> "nothing in the catalogue fits: " + String.join(" ", nothing.toGive())))
             .orElse("not chosen before the plug is known")));
+    sheet
+        .selection()
+        .flatMap(InWords::shown)
+        .ifPresent(proposal -> proposal
+            .metWhileRegulated()
+            .forEach(finding -> lines.add(new Answer(
+                "Regulator", capital(finding.outcome().toString()) + ". " + finding.reason()))));
     return lines;
+  }
+
+  /** What the parts bring, what to buy, and what must be asked before they meet every rule. */
+  private static String recommended(Proposal best, GaugePressure least) {
+    String pieces = best.partsList().stream()
+        .filter(part -> !part.existing())
+        .map(part -> part.quantity() + " × " + part.part().id())
+        .collect(Collectors.joining(", "));
+    String open = best.open().stream()
+        .map(finding -> finding.rule().title())
+        .collect(Collectors.joining(", "));
+    String regulated = best.metWhileRegulated().stream()
+        .map(finding -> " " + finding.rule().title() + ": " + finding.outcome() + ".")
+        .collect(Collectors.joining());
+    return arrives(best.result(), least)
+        + (pieces.isEmpty() ? " Nothing to buy" : " To buy: " + pieces)
+        + best.priceInWords().map(price -> "; together " + price).orElse("") + "."
+        + regulated
+        + (open.isEmpty() ? "" : " Still to be asked before it meets every rule: " + open + ".");
   }
 
   /** What arrives, against what is needed, in a sentence. */
   static String arrives(RunResult result, GaugePressure least) {
     return result.fold(
-        delivered -> "At the tool " + Amounts.pressure(delivered.atToolGauge()) + ", needed "
+        delivered -> "At the tool " + Amounts.pressure(delivered.atToolGauge(), least) + ", needed "
             + Amounts.pressure(least) + ": "
             + (delivered.atToolGauge().compareTo(least) >= 0 ? "enough." : "too little."),
         starved -> "The tool starves: " + starved.element()
@@ -80,6 +102,28 @@ final class InWords {
         .orElse(takes + "The supply itself stands below the " + least + " the tool needs.");
   }
 
+  /** What the plug may be besides the profiles, with its chance. */
+  static Map<String, Double> unknown(Identification plug) {
+    Map<String, Double> chances = new LinkedHashMap<>();
+    if (plug.expectsNearCopies()) {
+      chances.put("a near copy of one", plug.nearCopyProbability());
+    }
+    chances.put("none of these", plug.elsewhereProbability());
+    return chances;
+  }
+
+  /** What was taken for granted about the plug, and how the job file changes it. */
+  static String takenForGranted(Identification plug) {
+    String wear = plug.wearAllowance().metres() > 0.0
+        ? "Wear of up to " + plug.wearAllowance().format(LengthUnit.MILLIMETRE)
+            + " was allowed for (the job's \"worn\" says otherwise)"
+        : "The plug was taken as new";
+    return wear
+        + (plug.expectsNearCopies()
+            ? ". Near copies were taken to be about, unless the job says \"noNearCopies\"."
+            : ". No near copies are about, as the job says.");
+  }
+
   /** Whether the next reading is worth telling, though the answer stands already. */
   static boolean leavesDoubt(Identification plug) {
     return plug.verdict() == PlugVerdict.CANDIDATE
@@ -87,24 +131,54 @@ final class InWords {
         && plug.nextReadings().get(0).expectedDropBits() >= 0.01;
   }
 
-  /** Every caution once, those of the plug first, the one that defers to codes and makers last. */
+  /**
+   * Every caution once: to depressurise first, then those of the plug, those of the run now, those of the parts, and
+   * last the one that defers to codes and makers. A caution on a run says which run it speaks of.
+   */
   static List<Caution> cautions(JobSheet sheet) {
-    List<Caution> all = new ArrayList<>();
+    SafetyRules rules = sheet.requirement().rules();
+    List<Caution> now = sheet.now().map(RunResult::cautions).orElse(List.of());
+    Optional<Proposal> proposal = sheet.selection().flatMap(InWords::shown);
+    List<Caution> parts = proposal.map(Proposal::cautions).orElse(List.of());
+    List<Caution> with = proposal.map(Proposal::result).map(RunResult::cautions).orElse(List.of());
+
+    Set<Caution> all = new LinkedHashSet<>();
+    all.add(SafetyRules.usFederal().reminder(DEPRESSURISE));
     sheet.plug().map(Identification::cautions).ifPresent(all::addAll);
     sheet.socket().ifPresent(socket -> all.addAll(socket.cautions()));
-    sheet.now().ifPresent(now -> all.addAll(now.cautions()));
-    sheet
-        .selection()
-        .ifPresent(selection -> selection.fold(
-            fitting -> all.addAll(fitting.best().cautions()),
-            nothing -> nothing.nearest().stream()
-                .findFirst()
-                .map(Proposal::cautions)
-                .map(all::addAll)
-                .orElse(false)));
-    Map<String, Caution> once = new LinkedHashMap<>();
-    all.forEach(caution -> once.putIfAbsent(caution.title(), caution));
-    return List.copyOf(once.values());
+    for (Caution caution : now) {
+      all.add(with.contains(caution) ? caution : of("now", caution));
+    }
+    for (Caution caution : parts) {
+      boolean ofNewRun = with.contains(caution) && !now.contains(caution) && !now.isEmpty();
+      if (!caution.title().equals(DEPRESSURISE)) {
+        all.add(ofNewRun ? of("with the recommended parts", caution) : caution);
+      }
+    }
+    outsideTheAirModel(sheet)
+        .filter(outside ->
+            all.stream().noneMatch(caution -> caution.title().startsWith(outside.title())))
+        .ifPresent(all::add);
+    Caution deference = rules.deference();
+    all.remove(deference);
+    all.add(deference);
+    return List.copyOf(all);
+  }
+
+  /** At the highest pressure that can occur the air may lie outside its model, though it does not at the usual one. */
+  private static Optional<Caution> outsideTheAirModel(JobSheet sheet) {
+    Run toOutlet = sheet.requirement().toOutlet();
+    return toOutlet
+        .stillAir()
+        .at(sheet.requirement().highest().absolute(toOutlet.atmosphere()))
+        .caution();
+  }
+
+  /** What holds of every run needs no run to be named. */
+  private static Caution of(String run, Caution caution) {
+    return caution.equals(Caution.MORE_SUPPLY_PRESSURE)
+        ? caution
+        : new Caution(caution.title() + " (" + run + ")", caution.text(), caution.source());
   }
 
   /** The proposal to show: the best that fits, or the nearest miss. */

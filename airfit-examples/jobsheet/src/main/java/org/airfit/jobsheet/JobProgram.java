@@ -4,8 +4,11 @@ import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.airfit.files.Disk;
 import org.airfit.files.Job;
+import org.airfit.files.Printable;
+import org.airfit.files.Refusal;
 
 /** Reads a job file, prints the job sheet, and writes it as a page. */
 final class JobProgram {
@@ -22,6 +25,13 @@ final class JobProgram {
       Path page =
           args.length == 2 ? CommandLine.path(args[1], USAGE) : CommandLine.pageOf(job, "\\.json");
       List<Path> files = new ArrayList<>();
+      Optional<Refusal> refusal = Disk.refusal(job, files);
+      Disk.requireOther(page, files);
+      if (refusal.isPresent()) {
+        Disk.write(page, Printable.lines(RefusalSheet.page(refusal.get())));
+        out.print(Printable.lines(RefusalSheet.text(refusal.get())));
+        return;
+      }
       Job read = Disk.job(job, files);
       Disk.requireOther(page, files);
       JobSheet sheet = JobSheet.of(read);

@@ -2,8 +2,8 @@ package org.airfit.jobsheet;
 
 import java.util.Optional;
 import org.airfit.files.Job;
+import org.airfit.files.Refusal;
 import org.airfit.plug.Identification;
-import org.airfit.plug.Identifier;
 import org.airfit.plug.PlugProfile;
 import org.airfit.plug.SocketAnswer;
 import org.airfit.run.RunResult;
@@ -37,12 +37,23 @@ public record JobSheet(
    * Answers a job.
    *
    * @param job what was asked
-   * @return the answers
+   * @return the answers; none but {@link #refusal()} for another medium than compressed air
    */
   public static JobSheet of(Job job) {
+    if (job.requirement().medium().refusal().isPresent()) {
+      return new JobSheet(
+          job,
+          job.requirement(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty());
+    }
     Optional<Identification> plug = job.socket().isPresent()
         ? Optional.empty()
-        : Optional.of(Identifier.of(job.catalogue().profiles()).identify(job.readings()));
+        : Optional.of(job.identifier().identify(job.readings()));
     Optional<PlugProfile> profile = plug.flatMap(Identification::profile);
     Requirement requirement = profile
         .map(found -> job.requirement().toBuilder().profile(found.id()).build())
@@ -57,5 +68,13 @@ public record JobSheet(
         job.thread().map(ThreadIdentification::of),
         job.now().map(run -> run.at(requirement.demand())),
         known ? Optional.of(Selection.of(requirement, job.catalogue().parts())) : Optional.empty());
+  }
+
+  /** {@return the refusal of anything but compressed air, which is all the sheet says then; else empty} */
+  public Optional<Refusal> refusal() {
+    return requirement
+        .medium()
+        .refusalInWords()
+        .map(reason -> new Refusal(job.title(), job.customer(), reason));
   }
 }

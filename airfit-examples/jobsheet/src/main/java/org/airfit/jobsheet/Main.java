@@ -5,8 +5,8 @@ import java.io.PrintStream;
 import java.util.Arrays;
 
 /**
- * Starts the program that is asked for: the job sheet, or by a word before the files the network sheet or the check
- * of a set.
+ * Starts the program that is asked for: the job sheet, or by a word before the files the network sheet, the check
+ * of a set, or whether two ends go together.
  */
 public final class Main {
 
@@ -16,7 +16,7 @@ public final class Main {
    * Runs the program; exit code 0 if a sheet was made, 2 if a file could not be used.
    *
    * @param args the job file, and the page to write (by default the job file's name with .html, in the current
-   *     folder); or "network" and a network file; or "set" and a set file
+   *     folder); or "network" and a network file; or "set" and a set file; or "joint" and two ends
    */
   public static void main(String[] args) {
     System.exit(run(
@@ -29,6 +29,7 @@ public final class Main {
     return switch (word) {
       case "network" -> NetworkProgram.run(files, out, err);
       case "set" -> SetProgram.run(files, out, err);
+      case "joint" -> JointProgram.run(files, out, err);
       default -> JobProgram.run(args, out, err);
     };
   }

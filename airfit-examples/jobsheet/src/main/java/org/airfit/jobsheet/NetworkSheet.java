@@ -24,7 +24,8 @@ import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.safety.Caution;
-import org.airfit.safety.SafetyRule;
+import org.airfit.safety.SafetyRules;
+import org.airfit.safety.Situation;
 
 /**
  * What a network does with all its tools running, as they run by their use factors, with each main closed in turn, and
@@ -261,9 +262,16 @@ public record NetworkSheet(
     return answers;
   }
 
-  /** Every caution once; of several alike that of the fastest pipe. */
+  /**
+   * Every caution once, to isolate the energy first as the sheet tells of mains closed for repair; of several alike
+   * that of the fastest pipe.
+   */
   List<Caution> cautions() {
+    Situation repair = Situation.describe().quickCouplers().maintenance().build();
+    List<Caution> first = new ArrayList<>(SafetyRules.usFederal().cautions(repair));
+    Caution deference = first.remove(first.size() - 1);
     Map<String, Caution> once = new LinkedHashMap<>();
+    first.forEach(caution -> once.putIfAbsent(caution.title(), caution));
     all.cautions().forEach(caution -> once.putIfAbsent(caution.title(), caution));
     branches().stream()
         .flatMap(branch -> branch.velocity().stream())
@@ -273,9 +281,7 @@ public record NetworkSheet(
             .reversed())
         .flatMap(velocity -> velocity.cautions().stream())
         .forEach(caution -> once.putIfAbsent(caution.title(), caution));
-    // the sheet tells of mains closed for repair
-    SafetyRule isolate = SafetyRule.ENERGY_ISOLATION;
-    once.put(isolate.title(), new Caution(isolate.title(), isolate.demand(), isolate.source()));
+    once.put(deference.title(), deference);
     return List.copyOf(once.values());
   }
 }

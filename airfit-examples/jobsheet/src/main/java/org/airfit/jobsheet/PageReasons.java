@@ -55,8 +55,9 @@ final class PageReasons {
     for (ProfileCandidate candidate : plug.candidates()) {
       row(candidate.profile().displayName(), Amounts.percent(candidate.probability()));
     }
-    row("none of these", Amounts.percent(plug.unknownProbability()));
+    InWords.unknown(plug).forEach((what, chance) -> row(what, Amounts.percent(chance)));
     out.append("</table>\n");
+    element("p class=\"quiet\"", InWords.takenForGranted(plug));
     ProfileCandidate best = plug.candidates().get(0);
     if (!best.residuals().isEmpty()) {
       element("p", "How the readings lie to " + best.profile().displayName() + ":");
@@ -101,6 +102,7 @@ final class PageReasons {
     sheet.thread().ifPresent(thread -> {
       element("h2", "Its thread");
       element("p class=\"answer\"", InWords.capital(thread.inWords()) + ".");
+      thread.cautions().forEach(caution -> element("p", caution.text()));
       element("p class=\"quiet\"", "Read: " + thread.readings() + ".");
     });
   }
@@ -199,6 +201,7 @@ final class PageReasons {
       out.append(
           switch (finding.outcome()) {
             case MET -> "met";
+            case MET_WHILE_REGULATED -> finding.outcome().toString();
             case UNMET -> "not met";
             case OPEN -> "ask";
             case DOES_NOT_APPLY -> "";

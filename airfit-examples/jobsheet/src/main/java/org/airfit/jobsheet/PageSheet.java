@@ -88,6 +88,9 @@ public final class PageSheet {
    * @return one HTML file that needs no other
    */
   public static String of(JobSheet sheet) {
+    if (sheet.refusal().isPresent()) {
+      return RefusalSheet.page(sheet.refusal().get());
+    }
     PageSheet page = new PageSheet();
     page.write(sheet);
     return Printable.lines(page.out.toString());

@@ -34,6 +34,9 @@ public final class TextSheet {
    * @return lines, the working last
    */
   public static String of(JobSheet sheet) {
+    if (sheet.refusal().isPresent()) {
+      return RefusalSheet.text(sheet.refusal().get());
+    }
     TextSheet text = new TextSheet();
     text.head(sheet);
     text.inShort(sheet);
@@ -110,7 +113,10 @@ public final class TextSheet {
       line("  " + padded(candidate.profile().displayName(), 28)
           + right(Amounts.percent(candidate.probability()), 8));
     }
-    line("  " + padded("none of these", 28) + right(Amounts.percent(plug.unknownProbability()), 8));
+    InWords.unknown(plug)
+        .forEach(
+            (what, chance) -> line("  " + padded(what, 28) + right(Amounts.percent(chance), 8)));
+    wrapped("", InWords.takenForGranted(plug));
     for (Residual residual : plug.candidates().get(0).residuals()) {
       wrapped("    ", residual.inWords() + ".");
     }
@@ -123,7 +129,8 @@ public final class TextSheet {
     sheet.thread().ifPresent(thread -> {
       heading("Its thread");
       wrapped("", "Read: " + thread.readings() + ".");
-      wrapped("", "It is " + thread.inWords() + ".");
+      wrapped("", InWords.capital(thread.inWords()) + ".");
+      thread.cautions().forEach(caution -> wrapped("", caution.text()));
     });
   }
 

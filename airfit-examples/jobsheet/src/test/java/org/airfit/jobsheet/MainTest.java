@@ -282,7 +282,7 @@ class MainTest {
     assertThat(runChanged()).isZero();
     assertThat(printed())
         .contains("does not take no such profile")
-        .contains("The job needs -10 °C to 50 °C");
+        .contains("the job needs -10 °C to 50 °C");
     assertThat(Files.readString(page())).contains("two notches");
   }
 
@@ -320,7 +320,7 @@ class MainTest {
             "\"outdoors\"",
             "\"at sea\"",
             "conditions.place: was \"at sea\"",
-            "indoors, outdoors, wash down"),
+            "indoors, outdoors, salt air, wash down, wash down with water"),
         Arguments.of(
             "\"1/2 NPT female\"", "\"1/2 NTP female\"", "outlet: \"1/2 NTP female\"", "NPT"),
         Arguments.of(

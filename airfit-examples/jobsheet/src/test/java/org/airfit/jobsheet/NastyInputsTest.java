@@ -101,6 +101,11 @@ class NastyInputsTest {
       assertThat(run(job, page)).as("%s", page).isEqualTo(2);
       refused("is read for this, and is not written over");
     }
+    Path refused = with("gas.json", job, "\"conditions\": {", "\"conditions\": {\"medium\": \"oxygen\",");
+    for (Path page : List.of(refused, catalogue)) {
+      assertThat(run(refused, page)).as("%s", page).isEqualTo(2);
+      refused("is read for this, and is not written over");
+    }
     assertThat(Files.readString(job)).isEqualTo(before);
     assertThat(Files.readString(catalogue)).isEqualTo(shop);
     assertThat(run(job, folder.resolve("page.html"))).isZero();

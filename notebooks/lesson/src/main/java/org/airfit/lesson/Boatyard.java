@@ -5,6 +5,7 @@ import java.util.Set;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.joint.End;
 import org.airfit.line.Conduit;
+import org.airfit.line.Wall;
 import org.airfit.measure.PartSpread;
 import org.airfit.plug.Dimension;
 import org.airfit.plug.PlugProfile;
@@ -130,9 +131,11 @@ public final class Boatyard {
             Length.ofMillimetres(boreMillimetres),
             Length.ofMetres(10.0),
             Length.ofMillimetres(0.01))
-        .withFittings(fittings);
+        .withFittings(fittings)
+        .withWall(Wall.SMOOTH_RUBBER_HOSE);
     End end = End.parse("3/8 NPT male");
-    return new Part.Hose(facts, HoseBore.parse(bore), conduit, end, end);
+    return new Part.Hose(
+        facts.withMaterial(Material.BRASS), HoseBore.parse(bore), conduit, end, end);
   }
 
   private static Part adapter(
@@ -147,6 +150,10 @@ public final class Boatyard {
             Length.ofMillimetres(lengthMillimetres),
             Length.ofMillimetres(0.05))
         .withFittings(1.5);
-    return new Part.Adapter(facts(id, name, 20.0), End.parse(one), End.parse(other), conduit);
+    return new Part.Adapter(
+        facts(id, name, 20.0).withMaterial(Material.BRASS),
+        End.parse(one),
+        End.parse(other),
+        conduit);
   }
 }

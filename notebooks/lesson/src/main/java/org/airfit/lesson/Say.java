@@ -16,4 +16,17 @@ public final class Say {
   public static void say(String format, Object... values) {
     System.out.println(values.length == 0 ? format : String.format(Locale.ROOT, format, values));
   }
+
+  /**
+   * Writes a chance, never as 0 % or 100 %: nothing that was measured is certain.
+   *
+   * @param chance the chance, from 0 to 1
+   * @return it in percent, such as "93.4 %", "< 0.1 %" or "> 99.9 %"
+   */
+  public static String percent(double chance) {
+    if (chance < 0.001) {
+      return "< 0.1 %";
+    }
+    return chance > 0.999 ? "> 99.9 %" : String.format(Locale.ROOT, "%.1f %%", 100.0 * chance);
+  }
 }

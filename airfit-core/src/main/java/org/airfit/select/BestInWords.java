@@ -1,0 +1,90 @@
+package org.airfit.select;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.airfit.quantity.PressureUnit;
+
+/**
+ * Why the best of a list of proposals stands first, in sentences that are true of it: it breaks no rule, but it meets
+ * every rule only where nothing is open; it costs least only where all its prices are known.
+ */
+final class BestInWords {
+
+  private final Proposal best;
+  private final List<Proposal> proposals;
+  private final String adapters;
+
+  BestInWords(Proposal best, List<Proposal> proposals, boolean hasAdapters) {
+    this.best = best;
+    this.proposals = proposals;
+    this.adapters = adapters(hasAdapters);
+  }
+
+  /** Which adapters were weighed at all: of a joint only those that rank first, see {@link Joint}. */
+  static String adapters(boolean hasAdapters) {
+    return hasAdapters ? " with the adapters that rank first at each joint" : "";
+  }
+
+  /** {@return the sentences} */
+  @Override
+  public String toString() {
+    return whileRegulated() + (best.open().isEmpty() ? allMet() : someOpen());
+  }
+
+  /** A rule that a regulator keeps is met, but not without a word. */
+  private String whileRegulated() {
+    return best.metWhileRegulated().stream()
+        .map(finding -> finding.rule().title() + ": " + finding.outcome() + ". ")
+        .collect(Collectors.joining());
+  }
+
+  private String allMet() {
+    if (proposals.size() == 1) {
+      return "It is the only combination that meets every rule" + adapters + ": " + itself();
+    }
+    return proposals.get(1).open().isEmpty()
+        ? "Of all combinations that meet every rule" + first() + itself()
+        : "It is the only combination that meets every rule" + adapters
+            + "; the others that break none leave something" + " to be asked: " + itself();
+  }
+
+  private String someOpen() {
+    String still =
+        "It breaks no rule, but whether it meets every rule depends on what is still to be asked. "
+            + best.open().stream()
+                .map(finding -> finding.rule().title() + ": " + finding.reason())
+                .collect(Collectors.joining(" "));
+    if (proposals.size() == 1) {
+      return still + " It is the only combination that breaks none" + adapters + ": " + itself();
+    }
+    if (proposals.get(1).partQuestions() > best.partQuestions()) {
+      return still + " Every other combination that breaks none" + adapters
+          + " leaves more questions about its parts open: " + itself();
+    }
+    return still
+        + " Of all combinations that break none and leave as few questions about their parts open"
+        + first() + itself();
+  }
+
+  private String first() {
+    String weighed = adapters + (adapters.isEmpty() ? " " : ", ");
+    if (best.requirement().objective() == Objective.FEWEST_PIECES) {
+      return weighed
+          + "it needs the fewest pieces to buy, and of those it keeps the most pressure: ";
+    }
+    return best.unpriced().isEmpty()
+        ? weighed + "and have all prices known, it costs least: "
+        : weighed
+            + "it has the fewest pieces of unknown price, and of those the known prices sum to the least: ";
+  }
+
+  private String itself() {
+    long pieces = best.pieces();
+    return (pieces == 0
+            ? "nothing to buy, "
+            : pieces + (pieces == 1 ? " piece" : " pieces") + " to buy, ")
+        + best.priceInWords().map(price -> price + ", ").orElse("")
+        + best.result().fold(d -> d.atToolGauge().format(PressureUnit.BAR, 2), s -> "no air")
+        + " at the tool.";
+  }
+}

@@ -1,0 +1,320 @@
+package org.airfit.select;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.airfit.quantity.Temperature;
+import org.airfit.quantity.TemperatureUnit;
+import org.airfit.working.UnitSystem;
+
+/** What the rules about place, use and air answer for an assembly, and the sentences that say why. */
+final class ServiceSentences {
+
+  private static final String NOT_KNOWN = "not known";
+
+  private ServiceSentences() {}
+
+  private static String words(Temperature temperature, UnitSystem units) {
+    return temperature.format(units.either(TemperatureUnit.CELSIUS, TemperatureUnit.FAHRENHEIT));
+  }
+
+  private static String names(List<? extends Part> parts) {
+    Set<String> names = new LinkedHashSet<>();
+    parts.forEach(part -> names.add(part.name()));
+    return String.join(", ", names);
+  }
+
+  private static String or(Set<Material> materials) {
+    List<String> words = materials.stream().map(Material::toString).sorted().toList();
+    int last = words.size() - 1;
+    return last < 1
+        ? String.join("", words)
+        : String.join(", ", words.subList(0, last)) + " or " + words.get(last);
+  }
+
+  static RuleAnswer temperature(Assembly a, UnitSystem units) {
+    Requirement job = a.requirement();
+    String supply = "The air of the supply has " + words(job.supplyTemperature(), units);
+    Temperature coldest = PartChecks.coldest(job);
+    Temperature hottest = PartChecks.hottest(job);
+    String told = job.coldest().isPresent() || job.hottest().isPresent()
+        ? ", and the job needs " + words(job.coldest().orElse(coldest), units) + " to "
+            + words(job.hottest().orElse(hottest), units)
+        : "";
+    List<Part> wrong = PartChecks.breaking(a, PartChecks::isOutOfTemperature);
+    if (!wrong.isEmpty()) {
+      return RuleAnswer.unmet(supply + told + "; not allowed by their makers: "
+          + wrong.stream()
+              .map(part -> allowed(part, units))
+              .distinct()
+              .collect(Collectors.joining(", "))
+          + ".");
+    }
+    if (!PartChecks.isUnusuallyWarmOrCold(job)) {
+      return RuleAnswer.doesNotApply(
+          supply + ", which is usual, and the job names no other temperatures.");
+    }
+    List<Part> unknown = PartChecks.breaking(a, PartChecks::isOfUnknownTemperature);
+    return unknown.isEmpty()
+        ? RuleAnswer.met(supply + told + "; the makers of all parts allow that.")
+        : RuleAnswer.open(
+            supply + told + "; ask the makers whether they allow that of " + names(unknown) + ".");
+  }
+
+  private static String allowed(Part part, UnitSystem units) {
+    return part.name()
+        + part.facts()
+            .coldest()
+            .flatMap(low -> part.facts()
+                .hottest()
+                .map(high -> " (" + words(low, units) + " to " + words(high, units) + ")"))
+            .orElse("");
+  }
+
+  static RuleAnswer material(Assembly a, UnitSystem units) {
+    Requirement job = a.requirement();
+    if (PartChecks.hasNoMaterial(job)) {
+      return RuleAnswer.unmet(
+          "Couplings dropped on concrete need hardened steel, a sparking hazard needs brass:"
+              + " one of the two must give.");
+    }
+    List<String> wrong = told(a, MaterialFit.OUT);
+    if (!wrong.isEmpty()) {
+      return RuleAnswer.unmet(
+          "Not suited" + where(job) + ": " + String.join(", ", wrong) + "." + wanted(job));
+    }
+    List<String> asked = told(a, MaterialFit.ASK);
+    String depends = asked.isEmpty()
+        ? ""
+        : "It depends on what was not told" + where(job) + ": " + String.join(", ", asked) + "."
+            + questions(a);
+    if (job.environment().isEmpty()) {
+      return RuleAnswer.open("Ask where it will be used"
+          + (job.isDropped() ? "." : ", and whether couplings are dropped on concrete.")
+          + (depends.isEmpty() ? "" : " " + depends));
+    }
+    if (!MaterialFit.isAsked(job)) {
+      return RuleAnswer.doesNotApply("Any material will do indoors.");
+    }
+    if (!asked.isEmpty()) {
+      return RuleAnswer.open(depends + remarks(a));
+    }
+    return RuleAnswer.met((notJudged(a).isEmpty() ? "All parts suit" : "All parts to buy suit")
+        + where(job) + "." + remarks(a));
+  }
+
+  /** The parts that fit so, each with what it is made of. */
+  private static List<String> told(Assembly a, MaterialFit fit) {
+    Requirement job = a.requirement();
+    Set<String> told = new LinkedHashSet<>();
+    for (SlotPart each : a.slotParts()) {
+      Part part = each.part();
+      if (MaterialFit.of(job, each.slot(), part) != fit) {
+        continue;
+      }
+      String body = part.facts().material().map(Material::toString).orElse(NOT_KNOWN);
+      List<String> of = new ArrayList<>();
+      if (MaterialFit.hasBody(part) && MaterialFit.ofBody(job, each.slot(), part) == fit) {
+        of.add(each.slot() == Slot.HOSE ? "end fittings: " + body : body);
+      }
+      if (MaterialFit.ofWall(job, part) == fit) {
+        of.add("wall: " + (fit == MaterialFit.OUT ? "plastic" : NOT_KNOWN));
+      }
+      told.add(part.name() + " (" + String.join(", ", of) + ")");
+    }
+    return List.copyOf(told);
+  }
+
+  private static String where(Requirement job) {
+    String place = job.environment()
+        .map(environment -> switch (environment) {
+          case INDOORS -> " indoors";
+          case OUTDOORS -> " outdoors";
+          case SALT_AIR -> " in salt air";
+          case WASH_DOWN -> " where it is washed down";
+          case WASH_DOWN_WITH_WATER -> " where it is washed down with water";
+          case WASH_DOWN_WITH_CAUSTIC -> " where it is washed down with a caustic cleaner";
+          case SPARKING_HAZARD -> " where sparks are a hazard";
+        })
+        .orElse("");
+    return place
+        + (job.isDropped() ? " with couplings dropped on concrete" : "")
+        + (job.isImpactTool() ? " on a percussion tool" : "");
+  }
+
+  /** What new parts must be of, for those who look for another. */
+  private static String wanted(Requirement job) {
+    Set<Material> couplings = MaterialFit.good(job, Slot.OUTLET_SOCKET);
+    Set<Material> others = MaterialFit.good(job, Slot.ADAPTER);
+    return " New couplings must be of " + or(couplings)
+        + (others.equals(couplings)
+            ? ", and so must adapters and the end fittings of hoses."
+            : ", adapters and the end fittings of hoses of " + or(others) + ".")
+        + (job.isImpactTool() ? " The wall of the hose must not be of plastic." : "");
+  }
+
+  private static boolean any(Assembly a, Predicate<SlotPart> asked) {
+    return a.slotParts().stream().anyMatch(asked);
+  }
+
+  private static boolean isOf(SlotPart each, Material... materials) {
+    return MaterialFit.hasBody(each.part())
+        && each.part().facts().material().filter(List.of(materials)::contains).isPresent();
+  }
+
+  private static String questions(Assembly a) {
+    Requirement job = a.requirement();
+    boolean unknown = any(
+        a,
+        each -> MaterialFit.of(job, each.slot(), each.part()) == MaterialFit.ASK
+            && (MaterialFit.ofWall(job, each.part()) == MaterialFit.ASK
+                || each.part().facts().material().isEmpty()));
+    boolean cleaner = job.environment().filter(Environment.WASH_DOWN::equals).isPresent()
+        && any(a, each -> isOf(each, Material.BRASS, Material.ALUMINIUM));
+    return (unknown ? " Ask the makers for what is not known." : "")
+        + (cleaner
+            ? " Ask whether the cleaner is caustic: that eats plain brass and aluminium (from memory)."
+            : "");
+  }
+
+  private static String remarks(Assembly a) {
+    Requirement job = a.requirement();
+    StringBuilder remarks = new StringBuilder();
+    boolean wet = job.environment()
+        .filter(place -> place != Environment.INDOORS && place != Environment.SPARKING_HAZARD)
+        .isPresent();
+    if (wet && any(a, each -> isNew(each) && isOf(each, Material.PLATED_HARDENED_STEEL))) {
+      remarks.append(" A plating on steel wears off where it is knocked: look for rust there.");
+    }
+    boolean caustic = job.environment()
+        .filter(Set.of(Environment.WASH_DOWN, Environment.WASH_DOWN_WITH_CAUSTIC)::contains)
+        .isPresent();
+    if (caustic && any(a, each -> isOf(each, Material.PLATED_BRASS))) {
+      remarks.append(" Plated brass stands a caustic cleaner only while its plating is whole"
+          + " (from memory).");
+    }
+    List<Part> there = notJudged(a);
+    if (!there.isEmpty()) {
+      remarks
+          .append(" There already, so not judged for rust and knocks: ")
+          .append(names(there))
+          .append('.');
+    }
+    if (wet) {
+      remarks.append(
+          " The wall of the hose is not judged for weather and cleaners: ask its maker.");
+    }
+    return remarks.toString();
+  }
+
+  /** The parts that are there already and that, as far as is known, do not stand the weather and the knocks. */
+  private static List<Part> notJudged(Assembly a) {
+    Requirement job = a.requirement();
+    boolean none = Stream.of(Material.values())
+        .allMatch(material ->
+            Stream.of(Slot.values()).allMatch(slot -> MaterialFit.stands(job, slot, material)));
+    return a.slotParts().stream()
+        .filter(each -> !none && !isNew(each) && MaterialFit.hasBody(each.part()))
+        .filter(each -> !each.part()
+            .facts()
+            .material()
+            .map(material -> MaterialFit.stands(job, each.slot(), material))
+            .orElse(false))
+        .map(SlotPart::part)
+        .toList();
+  }
+
+  private static boolean isNew(SlotPart each) {
+    return !each.part().facts().isExisting();
+  }
+
+  static RuleAnswer charge(Assembly a, UnitSystem units) {
+    if (a.requirement()
+        .environment()
+        .filter(Environment.SPARKING_HAZARD::equals)
+        .isEmpty()) {
+      return RuleAnswer.doesNotApply("The job does not say that a spark could ignite something.");
+    }
+    String hose = a.hose().name();
+    return a.hose()
+        .facts()
+        .staticDissipative()
+        .map(carries -> carries
+            ? RuleAnswer.met(hose + " carries a charge off to its end fittings.")
+            : RuleAnswer.unmet(
+                hose + " is not static-dissipative: it can hold a charge that sparks."))
+        .orElseGet(() -> RuleAnswer.open(
+            "Ask the maker whether " + hose + " is static-dissipative; sparks are a hazard here."));
+  }
+
+  static RuleAnswer whip(Assembly a, UnitSystem units) {
+    Requirement job = a.requirement();
+    if (!job.isImpactTool()) {
+      return RuleAnswer.doesNotApply("The job does not say that the tool hammers.");
+    }
+    return job.hasWhipHose()
+        ? RuleAnswer.met(
+            "The tool hangs on a whip hose of its own; no coupling sits straight on it.")
+        : RuleAnswer.open(
+            a.toolPlug().name() + " would sit on a percussion tool, which shakes a"
+                + " coupling until it wears and lets go: a short whip hose must go between. None of these parts is"
+                + " one. Ask whether the tool has one, then tell that, and the end of the whip hose as the tool's"
+                + " inlet.");
+  }
+
+  static RuleAnswer airKept(Assembly a, UnitSystem units) {
+    Requirement job = a.requirement();
+    return job.lubrication().map(kind -> airKept(a, kind)).orElseGet(() -> airUnknown(a));
+  }
+
+  private static RuleAnswer airKept(Assembly a, Lubrication kind) {
+    List<Part> other = PartChecks.breaking(a, PartChecks::isKeptForOtherAir);
+    if (!other.isEmpty()) {
+      return RuleAnswer.unmet(
+          "The line is " + kind + ", kept for the other kind: " + names(other) + ".");
+    }
+    List<Part> untold = a.parts().stream()
+        .filter(part -> part.facts().isExisting() && part.facts().lubrication().isEmpty())
+        .toList();
+    String old = kind == Lubrication.DRY && !untold.isEmpty()
+        ? " There already, and not marked for either kind: " + names(untold)
+            + "; see that no oiled air ever went through."
+        : "";
+    String mark = a.parts().stream().allMatch(part -> part.facts().isExisting())
+        ? ""
+        : " Mark the new ones "
+            + a.requirement().marking().map(word -> "with " + word).orElse("as your shop does")
+            + ".";
+    return RuleAnswer.met(
+        "No part is marked as kept for other than " + kind + " air." + old + mark);
+  }
+
+  private static RuleAnswer airUnknown(Assembly a) {
+    List<Part> dry = keptFor(a, Lubrication.DRY);
+    List<Part> oiled = keptFor(a, Lubrication.LUBRICATED);
+    if (!dry.isEmpty() && !oiled.isEmpty()) {
+      return RuleAnswer.unmet("Whatever the line carries, these do not belong on one line: "
+          + names(dry) + ", kept for dry air, and " + names(oiled) + ", kept for lubricated air.");
+    }
+    String ask = "Ask whether the line has a lubricator";
+    if (dry.isEmpty() && oiled.isEmpty()) {
+      return RuleAnswer.open(ask + "; no part is marked as kept for either kind of air.");
+    }
+    return RuleAnswer.open(
+        oiled.isEmpty()
+            ? ask + ": if it has, these must not be used, they are kept for dry air: " + names(dry)
+                + "."
+            : ask + ": if it has none, these must not be used, they are kept for lubricated air: "
+                + names(oiled) + ".");
+  }
+
+  private static List<Part> keptFor(Assembly a, Lubrication kind) {
+    return a.parts().stream()
+        .filter(part -> part.facts().lubrication().filter(kind::equals).isPresent())
+        .toList();
+  }
+}

@@ -1,0 +1,160 @@
+package org.airfit.thread;
+
+import java.util.Optional;
+import org.airfit.internal.Statistics;
+import org.airfit.measure.PitchCount;
+import org.airfit.quantity.Length;
+
+/**
+ * Whether readings fit a thread at all, however much likelier it is than others: an outlier test over all of them.
+ *
+ * <p>No reading may lie further outside what the thread allows than k of its standard uncertainties, with k the score
+ * that one of m good readings exceeds in one piece of a hundred: Q(k) = 0.005/m (Bonferroni). A leaf fits a pitch
+ * within 2 %.
+ */
+final class ThreadFit {
+
+  /** So many pitches counted are enough by themselves. */
+  static final int ENOUGH_PITCHES = 5;
+
+  /** So many pitches counted are one of two ways. */
+  private static final int SOME_PITCHES = 3;
+
+  private static final double LEAF = 0.02;
+  private static final double OTHER_WAY = 0.02;
+  private static final double OUTLIER = 0.01;
+
+  private ThreadFit() {}
+
+  /** k, for the readings there are. */
+  static double limit(ThreadReadings r) {
+    int m = 1;
+    m += r.lastCrest().isPresent() ? 1 : 0;
+    m += r.pitchCount().isPresent() ? 1 : 0;
+    m += r.pitches().other() != null ? 1 : 0;
+    m += r.flankAngleDegrees().isPresent() ? 1 : 0;
+    return Statistics.normalScore(0.5 * OUTLIER / m);
+  }
+
+  /** Whether all readings fit as they were taken, the eye included. */
+  static boolean asRead(ThreadHypothesis h, ThreadReadings r) {
+    return h.thread().gender() == r.gender()
+        && r.taperSeen().map(seen -> seen == h.thread().isTapered()).orElse(true)
+        && measured(h, r);
+  }
+
+  /** Whether all readings but that of the eye fit as they were taken. */
+  private static boolean measured(ThreadHypothesis h, ThreadReadings r) {
+    return h.thread().gender() == r.gender()
+        && firstFits(h, r)
+        && lastFits(h, r)
+        && flanksFit(h, r)
+        && pitchesAgree(h, r);
+  }
+
+  /** Whether they fit but for the eye, a leaf, or the place where the diameter was taken. */
+  static boolean loosely(ThreadHypothesis h, ThreadReadings r) {
+    return measured(h, r)
+        || slip(h, r)
+            .filter(slip -> slip == ThreadSlip.LEAF_MISREAD || slip == ThreadSlip.NOT_AT_THE_END)
+            .isPresent();
+  }
+
+  /** The one slip that would explain why the readings do not fit; empty if they fit, or if there is none. */
+  static Optional<ThreadSlip> slip(ThreadHypothesis h, ThreadReadings r) {
+    if (h.thread().gender() != r.gender()) {
+      return measured(h, r.ofOtherGender())
+          ? Optional.of(ThreadSlip.INSIDE_OUTSIDE_SWAPPED)
+          : Optional.empty();
+    }
+    if (measured(h, r)) {
+      return Optional.empty();
+    }
+    if (r.leafPitch().isPresent() && measured(h, r.withoutLeaf())) {
+      return Optional.of(ThreadSlip.LEAF_MISREAD);
+    }
+    if (r.pitchCount().isPresent()) {
+      int count = r.pitchCount().get().pitches();
+      if (count > 1 && measured(h, r.recounted(count - 1))) {
+        return Optional.of(ThreadSlip.THREADS_COUNTED_AS_PITCHES);
+      }
+      if (count < 50 && measured(h, r.recounted(count + 1))) {
+        return Optional.of(ThreadSlip.ONE_THREAD_OVERLOOKED);
+      }
+    }
+    if (r.lastCrest().isPresent() && measured(h, r.withEndsSwapped())) {
+      return Optional.of(ThreadSlip.ENDS_SWAPPED);
+    }
+    return anywhereFits(h, r) && flanksFit(h, r) && pitchesAgree(h, r)
+        ? Optional.of(ThreadSlip.NOT_AT_THE_END)
+        : Optional.empty();
+  }
+
+  private static boolean within(double value, double[] stretch, double margin) {
+    return value >= stretch[0] - margin && value <= stretch[1] + margin;
+  }
+
+  /** By how much a diameter may be read outside its stretch [mm]. */
+  static double margin(ThreadReadings r) {
+    return limit(r) * r.diameterUncertainty().millimetres();
+  }
+
+  static boolean firstFits(ThreadHypothesis h, ThreadReadings r) {
+    return within(r.firstCrest().millimetres(), h.crests().firstAllowed(), margin(r));
+  }
+
+  private static boolean lastFits(ThreadHypothesis h, ThreadReadings r) {
+    return r.lastCrest()
+        .map(last -> within(
+            last.millimetres() - r.firstCrest().millimetres(),
+            h.crests().growthAllowed(),
+            Math.sqrt(2.0) * margin(r)))
+        .orElse(true);
+  }
+
+  private static boolean anywhereFits(ThreadHypothesis h, ThreadReadings r) {
+    double[] stretch = h.crests().anywhereAllowed();
+    double first = r.firstCrest().millimetres();
+    double last = r.lastCrest().map(Length::millimetres).orElse(first);
+    double growth = r.gender() == Gender.MALE ? last - first : first - last;
+    return h.thread().isTapered()
+        && within(first, stretch, margin(r))
+        && within(last, stretch, margin(r))
+        && (r.lastCrest().isEmpty() || growth > margin(r));
+  }
+
+  private static boolean flanksFit(ThreadHypothesis h, ThreadReadings r) {
+    return r.flankAngleDegrees().isEmpty()
+        || Math.abs(r.flankAngleDegrees().getAsDouble() - h.thread().flankAngleDegrees())
+            <= limit(r) * r.flankAngleUncertaintyDegrees().orElseThrow();
+  }
+
+  /** Whether the pitch fits in every way in which it was read. */
+  static boolean pitchesAgree(ThreadHypothesis h, ThreadReadings r) {
+    ThreadReadings.Pitches read = r.pitches();
+    PitchCount count = read.count();
+    if (count != null
+        && Math.abs(count.deviation(h.thread().pitch(), count.pitches())) > limit(r)) {
+      return false;
+    }
+    ThreadReadings.Pitch other = read.other();
+    if (other != null
+        && Math.abs(other.read().millimetres() - h.pitch())
+            > limit(r) * other.uncertainty().millimetres()) {
+      return false;
+    }
+    ThreadReadings.Leaf leaf = read.leaf();
+    return leaf == null || Math.abs(leaf.pitch().millimetres() / h.pitch() - 1.0) <= LEAF;
+  }
+
+  /** Whether five pitches were counted, or the pitch was read in two ways. */
+  static boolean hasPitch(ThreadReadings r) {
+    int counted = r.pitchCount().map(PitchCount::pitches).orElse(0);
+    int ways = counted >= SOME_PITCHES ? 1 : 0;
+    ways += r.leafPitch().isPresent() ? 1 : 0;
+    ThreadReadings.Pitch other = r.pitches().other();
+    ways +=
+        other != null && other.uncertainty().compareTo(other.read().times(OTHER_WAY)) <= 0 ? 1 : 0;
+    return counted >= ENOUGH_PITCHES || ways >= 2;
+  }
+}

@@ -1,0 +1,114 @@
+package org.airfit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class FuzzerTest {
+
+  /** A type with one fault of each kind, and the same things documented. */
+  public static final class Faulty {
+
+    private final double number;
+
+    private Faulty(double number) {
+      this.number = number;
+    }
+
+    public static Faulty ofUndocumented(double number) {
+      if (!(number > 0.0)) {
+        throw new IllegalArgumentException("must be above 0");
+      }
+      return new Faulty(1.0);
+    }
+
+    public static Faulty ofDocumented(double number) {
+      if (!(number > 0.0)) {
+        throw new IllegalArgumentException("must be above 0");
+      }
+      return new Faulty(1.0);
+    }
+
+    public static Faulty parse(String text) {
+      return new Faulty(Integer.parseInt(text, 36));
+    }
+
+    public double ratio() {
+      return number / 0.0;
+    }
+
+    public double ratioDocumented() {
+      return number / 0.0;
+    }
+
+    public int slow() {
+      ThreadMXBean clock = ManagementFactory.getThreadMXBean();
+      int sum = 0;
+      for (long start = clock.getCurrentThreadCpuTime();
+          clock.getCurrentThreadCpuTime() - start < 110_000_000L; ) {
+        sum++;
+      }
+      return sum;
+    }
+
+    public Faulty broken() {
+      return new Faulty(Double.NaN);
+    }
+
+    @Override
+    public String toString() {
+      return "faulty " + number;
+    }
+  }
+
+  @Test
+  void every_kind_of_fault_is_found_and_what_is_documented_is_not(@TempDir Path folder)
+      throws IOException {
+    Files.writeString(folder.resolve("FuzzerTest.java"), """
+        class FuzzerTest {
+          /** @throws IllegalArgumentException if it is not above 0 */
+          public static Faulty ofDocumented(double number) {}
+
+          /** {@return a ratio; infinite here} */
+          public double ratioDocumented() {}
+        }
+        """);
+    Fuzzer fuzzer = new Fuzzer(1L, List.of(Faulty.class), Documented.in(folder));
+    Fuzzer.Count factories = fuzzer.run(Fuzzer.Kind.FACTORIES, 200L);
+    assertThat(factories.calls()).isEqualTo(200L);
+    assertThat(factories.answers()).isPositive();
+    assertThat(factories.documented()).isPositive();
+    fuzzer.run(Fuzzer.Kind.PARSERS, 50L);
+    fuzzer.run(Fuzzer.Kind.METHODS, 12L);
+    assertThat(fuzzer.found().keySet().stream().map(key -> key.replaceAll(" .*", "")).distinct())
+        .containsExactlyInAnyOrder(
+            "FuzzerTest$Faulty.broken",
+            "FuzzerTest$Faulty.ofUndocumented",
+            "FuzzerTest$Faulty.parse",
+            "FuzzerTest$Faulty.ratio");
+    assertThat(fuzzer.slow().keySet()).containsExactly("FuzzerTest$Faulty.slow");
+  }
+
+  /** A small part of what the profile does: the layers from the quantities to the runs. */
+  @Test
+  void the_flow_of_air_gives_nothing_but_what_is_documented() {
+    List<Class<?>> types = Fuzzer.publicTypes().stream()
+        .filter(type -> Stream.of("quantity", "air", "flow", "line", "run")
+            .anyMatch(name -> type.getPackageName().equals("org.airfit." + name)))
+        .toList();
+    Fuzzer fuzzer = new Fuzzer(13L, types, Documented.in(Path.of("src", "main", "java")));
+    fuzzer.warmUp();
+    for (Fuzzer.Kind kind : Fuzzer.Kind.values()) {
+      assertThat(fuzzer.run(kind, 3_000L).answers()).as(kind.toString()).isGreaterThan(300L);
+    }
+    assertThat(fuzzer.found()).isEmpty();
+  }
+}

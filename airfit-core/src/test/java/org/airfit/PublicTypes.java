@@ -1,0 +1,32 @@
+package org.airfit;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaModifier;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The types that users of the library can name, for tests that go through all of them. */
+final class PublicTypes {
+
+  private PublicTypes() {}
+
+  static List<Class<?>> all() {
+    List<Class<?>> types = new ArrayList<>();
+    for (JavaClass type : new ClassFileImporter()
+        .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+        .importPackages("org.airfit")) {
+      boolean exported = !type.getPackageName().equals("org.airfit.internal");
+      if (exported && isPublic(type)) {
+        types.add(type.reflect());
+      }
+    }
+    return types;
+  }
+
+  private static boolean isPublic(JavaClass type) {
+    return type.getModifiers().contains(JavaModifier.PUBLIC)
+        && type.getEnclosingClass().map(PublicTypes::isPublic).orElse(true);
+  }
+}

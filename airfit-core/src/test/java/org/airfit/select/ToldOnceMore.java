@@ -1,0 +1,201 @@
+package org.airfit.select;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.airfit.joint.End;
+import org.airfit.joint.Mating;
+import org.airfit.line.Wall;
+import org.airfit.quantity.Temperature;
+
+/**
+ * The rules about single parts said once more, as tables and from the facts alone: what a part breaks and what must be
+ * asked of it. The code under test takes no part in it.
+ */
+final class ToldOnceMore {
+
+  /** In the order of {@link Material}: suits (+), depends on the cleaner (?), does not suit (-). */
+  private static final Map<Environment, String> TO_BUY = new EnumMap<>(Map.of(
+      Environment.INDOORS, "++++++++",
+      Environment.OUTDOORS, "--++++--",
+      Environment.SALT_AIR, "---+++--",
+      Environment.WASH_DOWN, "---+?+--",
+      Environment.WASH_DOWN_WITH_WATER, "---+++--",
+      Environment.WASH_DOWN_WITH_CAUSTIC, "---+-+--",
+      Environment.SPARKING_HAZARD, "----+---"));
+
+  private static final Map<Environment, String> THERE = new EnumMap<>(Map.of(
+      Environment.INDOORS, "++++++++",
+      Environment.OUTDOORS, "++++++++",
+      Environment.SALT_AIR, "++++++++",
+      Environment.WASH_DOWN, "++++?+?+",
+      Environment.WASH_DOWN_WITH_WATER, "++++++++",
+      Environment.WASH_DOWN_WITH_CAUSTIC, "++++-+-+",
+      Environment.SPARKING_HAZARD, "----+---"));
+
+  private static final String DROPPED = "-+++----";
+  private static final String PERCUSSION = "+++++++-";
+
+  private final Requirement job;
+
+  ToldOnceMore(Requirement job) {
+    this.job = job;
+  }
+
+  /** Of a material: the worst of what place, knocks and tool say. */
+  private char material(Slot slot, boolean isThere, Material material) {
+    String said = ""
+        + job.environment()
+            .map(place -> (isThere ? THERE : TO_BUY).get(place).charAt(material.ordinal()))
+            .orElse('+');
+    if (job.isDropped() && !isThere && slot != Slot.HOSE && slot != Slot.ADAPTER) {
+      said += DROPPED.charAt(material.ordinal());
+    }
+    if (job.isImpactTool()) {
+      said += PERCUSSION.charAt(material.ordinal());
+    }
+    return said.contains("-") ? '-' : said.contains("?") ? '?' : '+';
+  }
+
+  private char material(Slot slot, Part part) {
+    boolean isThere = part.facts().isExisting();
+    Optional<Material> told = part.facts().material();
+    char body;
+    if (part instanceof Part.Hose hose
+        && hose.upstream() instanceof End.HoseEnd
+        && hose.downstream() instanceof End.HoseEnd) {
+      body = '+';
+    } else if (told.isPresent()) {
+      body = material(slot, isThere, told.get());
+    } else {
+      Set<Character> any = new LinkedHashSet<>();
+      for (Material material : Material.values()) {
+        any.add(material(slot, isThere, material));
+      }
+      boolean isNewCoupling = !isThere && slot != Slot.HOSE && slot != Slot.ADAPTER;
+      body = any.size() == 1 ? any.iterator().next() : isNewCoupling ? '-' : '?';
+    }
+    char wall = '+';
+    if (job.isImpactTool() && part instanceof Part.Hose hose) {
+      Optional<Wall> of = hose.conduit().wall();
+      wall = of.isEmpty() ? '?' : of.get() == Wall.SMOOTH_PLASTIC ? '-' : '+';
+    }
+    return body == '-' || wall == '-' ? '-' : body == '?' || wall == '?' ? '?' : '+';
+  }
+
+  /** The rules of one part that it breaks in its slot, as far as a part breaks them alone. */
+  Set<Rule> broken(Slot slot, Part part) {
+    PartFacts facts = part.facts();
+    Set<Rule> broken = EnumSet.noneOf(Rule.class);
+    if (facts.rating().isEmpty()
+        ? !facts.isExisting()
+        : facts.rating().get().compareTo(job.highest()) < 0) {
+      broken.add(Rule.PARTS_RATED);
+    }
+    for (double kelvins : temperatures()) {
+      if (facts.coldest().isPresent()
+          && (facts.coldest().get().kelvins() > kelvins
+              || facts.hottest().get().kelvins() < kelvins)) {
+        broken.add(Rule.TEMPERATURE_SUITS);
+      }
+    }
+    if (material(slot, part) == '-') {
+      broken.add(Rule.MATERIAL_SUITS);
+    }
+    if (slot == Slot.HOSE
+        && job.environment().equals(Optional.of(Environment.SPARKING_HAZARD))
+        && facts.staticDissipative().equals(Optional.of(false))) {
+      broken.add(Rule.STATIC_CARRIED_OFF);
+    }
+    if (job.lubrication().isPresent()
+        && facts.lubrication().isPresent()
+        && !facts.lubrication().equals(job.lubrication())) {
+      broken.add(Rule.AIR_KEPT_APART);
+    }
+    return broken;
+  }
+
+  private List<Double> temperatures() {
+    List<Double> kelvins = new ArrayList<>();
+    kelvins.add(job.toOutlet().stillAir().temperature().kelvins());
+    job.coldest().map(Temperature::kelvins).ifPresent(kelvins::add);
+    job.hottest().map(Temperature::kelvins).ifPresent(kelvins::add);
+    return kelvins;
+  }
+
+  private boolean isUnusual() {
+    double supply = job.toOutlet().stillAir().temperature().kelvins();
+    return job.coldest().isPresent() || supply < 273.15 + 5.0 || supply > 273.15 + 40.0;
+  }
+
+  /** The rules that one part leaves open in its slot. */
+  Set<Rule> asked(Slot slot, Part part) {
+    PartFacts facts = part.facts();
+    Set<Rule> asked = EnumSet.noneOf(Rule.class);
+    if (facts.rating().isEmpty() && facts.isExisting()) {
+      asked.add(Rule.PARTS_RATED);
+    }
+    if (isUnusual() && facts.coldest().isEmpty()) {
+      asked.add(Rule.TEMPERATURE_SUITS);
+    }
+    if (material(slot, part) == '?') {
+      asked.add(Rule.MATERIAL_SUITS);
+    }
+    if (slot == Slot.HOSE
+        && job.environment().equals(Optional.of(Environment.SPARKING_HAZARD))
+        && facts.staticDissipative().isEmpty()) {
+      asked.add(Rule.STATIC_CARRIED_OFF);
+    }
+    if (job.lubrication().isEmpty() && facts.lubrication().isPresent()) {
+      asked.add(Rule.AIR_KEPT_APART);
+    }
+    return asked;
+  }
+
+  /** The rules that the parts and threads of a proposal leave open. */
+  Set<Rule> asked(Proposal p) {
+    Set<Rule> asked = EnumSet.noneOf(Rule.class);
+    Set<Rule> broken = EnumSet.noneOf(Rule.class);
+    Set<Lubrication> kept = EnumSet.noneOf(Lubrication.class);
+    for (SlotPart each : slotParts(p)) {
+      asked.addAll(asked(each.slot(), each.part()));
+      broken.addAll(broken(each.slot(), each.part()));
+      each.part().facts().lubrication().ifPresent(kept::add);
+    }
+    for (Joint joint : p.joints()) {
+      for (Mating mating : joint.matings()) {
+        if (!mating.verdict().isSound()) {
+          broken.add(Rule.ENDS_MATE);
+        } else if (mating.isForLowPressure()) {
+          asked.add(Rule.ENDS_MATE);
+        }
+      }
+    }
+    if (kept.size() == 2) {
+      broken.add(Rule.AIR_KEPT_APART);
+    }
+    if (job.isDropped() && job.environment().equals(Optional.of(Environment.SPARKING_HAZARD))) {
+      broken.add(Rule.MATERIAL_SUITS);
+    }
+    asked.removeAll(broken);
+    return asked;
+  }
+
+  static List<SlotPart> slotParts(Proposal p) {
+    List<SlotPart> parts = new ArrayList<>(List.of(
+        new SlotPart(Slot.OUTLET_SOCKET, p.outletSocket()),
+        new SlotPart(Slot.HOSE_PLUG, p.hosePlug()),
+        new SlotPart(Slot.HOSE, p.hose()),
+        new SlotPart(Slot.TOOL_SOCKET, p.toolSocket()),
+        new SlotPart(Slot.TOOL_PLUG, p.toolPlug())));
+    p.joints()
+        .forEach(joint ->
+            joint.adapters().forEach(adapter -> parts.add(new SlotPart(Slot.ADAPTER, adapter))));
+    return parts;
+  }
+}

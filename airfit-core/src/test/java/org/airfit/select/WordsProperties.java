@@ -1,0 +1,348 @@
+package org.airfit.select;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.Money;
+import org.airfit.run.Run;
+import org.airfit.run.RunResult;
+import org.airfit.working.UnitSystem;
+
+/** Reads every sentence of a selection back and holds each claim against the proposal that it stands beside. */
+class WordsProperties {
+
+  private static final Pattern PIECES = Pattern.compile(
+      "(nothing|\\d+ pieces?) to buy, (?:(.*), )?(-?[0-9.]+) bar\\(g\\) at the tool\\.$");
+  private static final Pattern LOSS = Pattern.compile("pressure loss (-?[0-9.]+) bar");
+
+  private static long pieces(Proposal p) {
+    return p.parts().stream().filter(part -> !part.facts().isExisting()).count();
+  }
+
+  private static long unpriced(Proposal p) {
+    return p.parts().stream()
+        .filter(part -> !part.facts().isExisting() && part.facts().price().isEmpty())
+        .count();
+  }
+
+  private static BigDecimal sum(Proposal p) {
+    return p.parts().stream()
+        .filter(part -> !part.facts().isExisting())
+        .flatMap(part -> part.facts().price().stream())
+        .map(Money::amount)
+        .reduce(BigDecimal.ZERO, BigDecimal::add);
+  }
+
+  private static long pascals(Proposal p) {
+    return (long) Math.floor(Shelf.pascalsAtTool(p));
+  }
+
+  @Property(tries = 60)
+  void the_headline_claims_nothing_that_another_combination_belies(@ForAll long seed) {
+    Jumble jumble = new Jumble(seed);
+    Catalogue catalogue = Catalogue.of(jumble.parts());
+    Requirement job = jumble.job().build();
+    Selection answer = Selection.of(job, catalogue);
+    List<Proposal> all = new EveryCombination(job, catalogue).proposals();
+    if (!(answer instanceof Selection.Proposals fitting)) {
+      assertThat(all).as(answer.toString()).noneMatch(Proposal::fits);
+      assertThat(answer.working().toText()).contains("No combination of parts meets every rule");
+      return;
+    }
+    ToldOnceMore rules = new ToldOnceMore(job);
+    String why = fitting.whyBest();
+    Proposal best = fitting.best();
+    List<Proposal> breakNone = all.stream().filter(Proposal::fits).toList();
+    List<Proposal> allMet = breakNone.stream().filter(p -> p.open().isEmpty()).toList();
+    List<Proposal> asFew = breakNone.stream()
+        .filter(p -> rules.asked(p).size() <= rules.asked(best).size())
+        .toList();
+    boolean claimsAllMet =
+        why.replace("whether it meets every rule depends", "").contains("meets every rule");
+    if (why.contains("only combination that meets every rule")
+        || why.contains("combinations that meet every rule")) {
+      assertThat(best.open()).as(why).isEmpty();
+    }
+    if (claimsAllMet) {
+      assertThat(allMet).as(why).hasSize(1);
+    }
+    if (why.contains("the others that break none leave something")) {
+      assertThat(breakNone.size()).as(why).isGreaterThan(1);
+    } else if (why.startsWith("It is the only combination that meets every rule")
+        || why.contains("It is the only combination that breaks none")) {
+      assertThat(breakNone).as(why).hasSize(1);
+    }
+    if (why.contains("leaves more questions about its parts open")) {
+      assertThat(asFew).as(why).hasSize(1);
+    }
+    assertThat(why.contains("adapters that rank first"))
+        .isEqualTo(catalogue.parts().stream().anyMatch(Part.Adapter.class::isInstance));
+    for (Finding open : best.open()) {
+      assertThat(why).contains(open.rule().title() + ": " + open.reason());
+    }
+    assertThat(best.open().isEmpty()).isEqualTo(!why.contains("still to be asked"));
+    List<Proposal> rivals = allMet.isEmpty() ? asFew : allMet;
+    if (why.contains("it needs the fewest pieces to buy")) {
+      assertThat(rivals).allMatch(p -> pieces(p) >= pieces(best));
+      assertThat(rivals)
+          .filteredOn(p -> pieces(p) == pieces(best))
+          .allMatch(p -> pascals(p) <= pascals(best));
+    }
+    if (why.contains("costs least")) {
+      assertThat(unpriced(best)).as(why).isZero();
+      assertThat(rivals)
+          .filteredOn(p -> unpriced(p) == 0)
+          .allMatch(p -> sum(p).compareTo(sum(best)) >= 0);
+    }
+    if (why.contains("fewest pieces of unknown price")) {
+      assertThat(unpriced(best)).as(why).isPositive();
+      assertThat(rivals).allMatch(p -> unpriced(p) >= unpriced(best));
+      assertThat(rivals)
+          .filteredOn(p -> unpriced(p) == unpriced(best))
+          .allMatch(p -> sum(p).compareTo(sum(best)) >= 0);
+    }
+    checkItself(best, why);
+  }
+
+  private static void checkItself(Proposal best, String why) {
+    Matcher itself = PIECES.matcher(why);
+    assertThat(itself.find()).as(why).isTrue();
+    long pieces =
+        itself.group(1).equals("nothing") ? 0 : Long.parseLong(itself.group(1).split(" ")[0]);
+    assertThat(pieces).isEqualTo(pieces(best));
+    assertThat(itself.group(1).endsWith("pieces")).isEqualTo(pieces > 1);
+    assertThat(Double.parseDouble(itself.group(3)) * 1.0e5)
+        .as("printed to 0.01 bar")
+        .isCloseTo(Shelf.pascalsAtTool(best), within(501.0));
+    if (itself.group(2) == null) {
+      assertThat(unpriced(best)).isEqualTo(pieces);
+    } else {
+      assertThat(new BigDecimal(itself.group(2).split(" ")[0])).isEqualByComparingTo(sum(best));
+      assertThat(itself.group(2).contains("unknown price")).isEqualTo(unpriced(best) > 0);
+    }
+  }
+
+  private static List<Proposal> some(long seed) {
+    Jumble jumble = new Jumble(seed);
+    Catalogue catalogue = Catalogue.of(jumble.parts());
+    List<Proposal> all = new EveryCombination(jumble.job().build(), catalogue).proposals();
+    List<Proposal> some = new ArrayList<>();
+    for (int i = 0; i < all.size(); i += 1 + all.size() / 12) {
+      some.add(all.get(i));
+    }
+    return some;
+  }
+
+  /** The pressure of the run behind each of its elements, each from a run that ends there. */
+  private static Optional<Double> behind(Run run, Requirement job) {
+    return run.at(job.demand())
+        .fold(delivered -> Optional.of(delivered.atTool().pascals()), starved -> Optional.empty());
+  }
+
+  @Property(tries = 25)
+  void the_parts_list_states_the_loss_of_the_part_it_names(@ForAll long seed) {
+    for (Proposal p : some(seed)) {
+      Requirement job = p.requirement();
+      Map<Part, List<Double>> lost = new HashMap<>();
+      Run run = job.toOutlet();
+      Optional<Double> before = job.atOutlet().map(AbsolutePressure::pascals);
+      for (Part part : p.parts()) {
+        if (part instanceof Part.Plug) {
+          continue;
+        }
+        run = part instanceof Part.Socket socket
+            ? run.through("x" + lost, socket.capacity())
+            : run.through(
+                "x" + lost,
+                part instanceof Part.Hose hose ? hose.conduit() : ((Part.Adapter) part).conduit());
+        Optional<Double> after = before.isEmpty() ? before : behind(run, job);
+        List<Double> ofPart = lost.computeIfAbsent(part, any -> new ArrayList<>());
+        if (after.isPresent()) {
+          ofPart.add(before.get() - after.get());
+        }
+        before = after;
+      }
+      for (PartsLine line : p.partsList()) {
+        List<Double> said = new ArrayList<>();
+        Matcher loss = LOSS.matcher(line.reason());
+        while (loss.find()) {
+          said.add(1.0e5 * Double.parseDouble(loss.group(1)));
+        }
+        List<Double> known = lost.getOrDefault(line.part(), List.of());
+        assertThat(said).as(line.reason()).hasSameSizeAs(known);
+        for (int i = 0; i < said.size(); i++) {
+          assertThat(said.get(i)).as(line.reason()).isCloseTo(known.get(i), within(501.0));
+        }
+        assertThat(line.quantity())
+            .isEqualTo((int) p.parts().stream().filter(line.part()::equals).count());
+      }
+    }
+  }
+
+  @Property(tries = 25)
+  void the_parts_list_says_what_goes_into_what(@ForAll long seed) {
+    for (Proposal p : some(seed)) {
+      Map<Part, String> reasons = new HashMap<>();
+      p.partsList().forEach(line -> reasons.put(line.part(), line.reason()));
+      boolean outlet = p.outletSocket().profiles().contains(p.hosePlug().profile());
+      assertThat(reasons.get(p.outletSocket()))
+          .contains("at the outlet: " + (outlet ? "takes" : "does not take") + " profile "
+              + p.hosePlug().profile());
+      assertThat(reasons.get(p.hosePlug()))
+          .contains("on the hose, " + (outlet ? "into " : "does not go into ")
+              + p.outletSocket().name());
+      boolean tool = p.toolSocket().profiles().contains(p.toolPlug().profile());
+      assertThat(reasons.get(p.toolPlug()))
+          .contains("at the tool, " + (tool ? "into " : "does not go into ")
+              + p.toolSocket().name());
+      for (Joint joint : p.joints()) {
+        for (Part.Adapter adapter : joint.adapters()) {
+          assertThat(reasons.get(adapter)).contains("joins " + joint.where());
+        }
+      }
+    }
+  }
+
+  @Property(tries = 25)
+  void a_joint_reads_the_way_the_air_goes(@ForAll long seed) {
+    for (Proposal p : some(seed)) {
+      for (Joint joint : p.joints()) {
+        String words = joint.inWords();
+        int place = words.indexOf(": ");
+        for (String next : inAirOrder(joint)) {
+          int found = words.indexOf(next, place);
+          assertThat(found).as(words + ", " + next).isGreaterThanOrEqualTo(place);
+          place = found + next.length();
+        }
+        assertThat(words.contains("are not joined")).isEqualTo(!joint.isSound());
+        assertThat(words.contains(" straight to "))
+            .isEqualTo(joint.isSound() && joint.adapters().isEmpty());
+      }
+    }
+  }
+
+  private static List<String> inAirOrder(Joint joint) {
+    List<String> order = new ArrayList<>();
+    order.add(joint.matings().get(0).one().label());
+    order.add(joint.matings().get(joint.matings().size() - 1).other().label());
+    joint.adapters().forEach(adapter -> order.add(adapter.name()));
+    return order;
+  }
+
+  /** A name that the sentence lists as the reason must be that of a part which is so, and all such parts are listed. */
+  private static void namesJust(Proposal p, String reason, Function<SlotPart, Boolean> isSo) {
+    Set<String> so = new LinkedHashSet<>();
+    for (SlotPart each : ToldOnceMore.slotParts(p)) {
+      if (isSo.apply(each)) {
+        so.add(each.part().id());
+      }
+    }
+    assertThat(so).as(reason).isNotEmpty();
+    Set<String> listed = new LinkedHashSet<>();
+    for (SlotPart each : ToldOnceMore.slotParts(p)) {
+      // names of the jumble repeat, so that a name is held against all parts of that name
+      if (Pattern.compile("[ :,]" + each.part().name() + "[ .,]")
+          .matcher(reason)
+          .find()) {
+        listed.add(each.part().name());
+      }
+    }
+    Set<String> names = new LinkedHashSet<>();
+    for (SlotPart each : ToldOnceMore.slotParts(p)) {
+      if (so.contains(each.part().id())) {
+        names.add(each.part().name());
+      }
+    }
+    assertThat(listed).as(reason).containsAll(names);
+  }
+
+  private static Finding of(Proposal p, Rule rule) {
+    return p.findings().stream().filter(f -> f.rule() == rule).findFirst().orElseThrow();
+  }
+
+  @Property(tries = 60)
+  void a_rule_names_the_parts_that_break_it_or_leave_it_open(@ForAll long seed) {
+    for (Proposal p : some(seed)) {
+      ToldOnceMore rules = new ToldOnceMore(p.requirement());
+      for (Rule rule :
+          List.of(Rule.TEMPERATURE_SUITS, Rule.MATERIAL_SUITS, Rule.STATIC_CARRIED_OFF)) {
+        Finding finding = of(p, rule);
+        boolean oneMustGive = finding.reason().contains("one of the two must give");
+        if (finding.outcome() == RuleOutcome.UNMET && !oneMustGive) {
+          namesJust(
+              p,
+              " " + finding.reason(),
+              each -> rules.broken(each.slot(), each.part()).contains(rule));
+        }
+        if (finding.outcome() == RuleOutcome.OPEN && rules.asked(p).contains(rule)) {
+          namesJust(
+              p,
+              " " + finding.reason(),
+              each -> rules.asked(each.slot(), each.part()).contains(rule));
+        }
+        if (finding.outcome() == RuleOutcome.MET) {
+          assertThat(ToldOnceMore.slotParts(p))
+              .as(finding.toString())
+              .noneMatch(each -> rules.broken(each.slot(), each.part()).contains(rule)
+                  || rules.asked(each.slot(), each.part()).contains(rule));
+        }
+      }
+      checkAir(p);
+      assertThat(of(p, Rule.MATERIAL_SUITS).reason()).doesNotContain("  ", "..", " .");
+    }
+  }
+
+  /** Two printed pressures that are told apart must look it. */
+  private static void checkAir(Proposal p) {
+    Matcher numbers = Pattern.compile(
+            "The tool has (only )?(-?[0-9.]+) bar\\(g\\), it needs ([0-9.]+) bar\\(g\\)")
+        .matcher(of(p, Rule.AIR_AT_TOOL).reason());
+    if (numbers.find()) {
+      double has = Double.parseDouble(numbers.group(2));
+      double needs = Double.parseDouble(numbers.group(3));
+      assertThat(has < needs).as(numbers.group()).isEqualTo(numbers.group(1) != null);
+    }
+    assertThat(p.findings(UnitSystem.US))
+        .extracting(Finding::reason)
+        .noneMatch(reason -> reason.contains("bar(g)") || reason.contains("°C"));
+  }
+
+  @Property(tries = 60)
+  void no_sentence_says_that_nothing_helps(@ForAll long seed) {
+    for (Proposal p : some(seed)) {
+      assertThat(p.findings())
+          .extracting(Finding::reason)
+          .noneMatch(reason ->
+              reason.contains("no part of the catalogue") || reason.contains("no part between"))
+          .allMatch(reason -> !reason.isBlank() && reason.endsWith("."));
+    }
+  }
+
+  /** Every element of the run has a name of its own, so that a sentence that names one means one. */
+  @Property(tries = 25)
+  void no_two_elements_of_a_run_bear_one_name(@ForAll long seed) {
+    for (Proposal p : some(seed)) {
+      List<String> names =
+          p.result().fold(RunResult.Delivered::shares, RunResult.Starved::before).stream()
+              .map(share -> share.name())
+              .sorted(Comparator.naturalOrder())
+              .toList();
+      assertThat(names).doesNotHaveDuplicates();
+    }
+  }
+}

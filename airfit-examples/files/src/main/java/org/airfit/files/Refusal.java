@@ -1,0 +1,125 @@
+package org.airfit.files;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import org.airfit.safety.Medium;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What is answered to a file that speaks of anything but compressed air: no, and why. It is looked for before anything
+ * else of the file is read, so that no other fault of it, and no answer, comes first.
+ *
+ * @param title what the file is about; empty where it does not say
+ * @param customer whose it is; empty where it does not say
+ * @param reason why airfit does not advise on it
+ */
+public record Refusal(String title, String customer, String reason) {
+
+  private static final String MEDIUM = "medium";
+
+  /**
+   * Refuses what is null.
+   *
+   * @param title what the file is about; empty where it does not say
+   * @param customer whose it is; empty where it does not say
+   * @param reason why airfit does not advise on it
+   */
+  public Refusal {
+    Objects.requireNonNull(title, "title");
+    Objects.requireNonNull(customer, "customer");
+    Objects.requireNonNull(reason, "reason");
+  }
+
+  /**
+   * Looks whether a job, a network or a set is for anything but compressed air.
+   *
+   * @param document the file
+   * @return the refusal; empty for compressed air, and where the file does not tell a medium
+   */
+  public static Optional<Refusal> of(Document document) {
+    Object content = document.content();
+    if (content instanceof Map<?, ?> root) {
+      List<@Nullable Object> media = new ArrayList<>();
+      media.add(root.get(MEDIUM));
+      for (String part : List.of("conditions", "supply", "tool", "atHand")) {
+        if (root.get(part) instanceof Map<?, ?> object) {
+          media.add(object.get(MEDIUM));
+        }
+      }
+      if (root.get("profiles") instanceof List<?> profiles) {
+        for (Object profile : profiles) {
+          media.add(profile instanceof Map<?, ?> object ? object.get(MEDIUM) : null);
+        }
+      }
+      String title = text(root.get(root.containsKey("job") ? "job" : "set"));
+      return refusal(media, title, text(root.get("customer")));
+    }
+    return content instanceof List<?> rows ? ofTable(rows) : Optional.empty();
+  }
+
+  private static Optional<Refusal> ofTable(List<?> rows) {
+    if (rows.isEmpty() || !(rows.get(0) instanceof List<?> heading)) {
+      return Optional.empty();
+    }
+    List<@Nullable Object> media = new ArrayList<>();
+    String title = "";
+    String customer = "";
+    for (Object row : rows.subList(1, rows.size())) {
+      if (row instanceof List<?> cells) {
+        media.add(cell(heading, cells, MEDIUM));
+        if (List.of("network", "set").contains(cell(heading, cells, "record"))) {
+          title = cell(heading, cells, "name");
+          customer = cell(heading, cells, "customer");
+        }
+      }
+    }
+    return refusal(media, title, customer);
+  }
+
+  private static String cell(List<?> heading, List<?> cells, String column) {
+    int at = heading.indexOf(column);
+    return at >= 0 && at < cells.size() ? text(cells.get(at)) : "";
+  }
+
+  private static String text(@Nullable Object value) {
+    return value instanceof String text ? text : "";
+  }
+
+  private static Optional<Refusal> refusal(
+      List<@Nullable Object> media, String title, String customer) {
+    for (Object medium : media) {
+      String word = text(medium).strip();
+      Optional<String> reason = word.isEmpty() ? Optional.empty() : reason(word);
+      if (reason.isPresent()) {
+        return Optional.of(new Refusal(title, customer, reason.get()));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** A word that is no medium airfit knows is another medium, or compressed air misspelt. */
+  private static Optional<String> reason(String word) {
+    for (Medium medium : Medium.values()) {
+      if (medium.toString().equalsIgnoreCase(word)) {
+        return medium.refusalInWords();
+      }
+    }
+    return Medium.OTHER
+        .refusalInWords()
+        .map(reason -> reason.replace(
+                "not on " + Medium.OTHER + ".", "not on \"" + word.toLowerCase(Locale.ROOT) + "\".")
+            + " If it is compressed air, type compressed air.");
+  }
+
+  /** Refuses a file that gives no sheet of its own for it. */
+  static void requireNone(Document document) throws WrongFileException {
+    Optional<Refusal> refusal = of(document);
+    if (refusal.isPresent()) {
+      throw new WrongFileException(document.name(), MEDIUM, refusal.get().reason());
+    }
+  }
+}

@@ -1,0 +1,63 @@
+package org.airfit.jobsheet;
+
+import java.io.PrintStream;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.airfit.files.Printable;
+import org.airfit.joint.Chain;
+import org.airfit.joint.End;
+import org.airfit.joint.Mating;
+import org.airfit.joint.StandardAdapter;
+import org.airfit.quantity.QuantityFormatException;
+import org.airfit.safety.Caution;
+
+/** Tells whether two ends go together, and what goes between them where they do not. */
+final class JointProgram {
+
+  private static final String USAGE =
+      "give two ends, each in quotation marks: joint \"1/2 NPT male\" \"1/4 NPT female\"";
+
+  private JointProgram() {}
+
+  static int run(String[] args, PrintStream out, PrintStream err) {
+    if (args.length != 2) {
+      err.println(USAGE);
+      return CommandLine.WRONG_INPUT;
+    }
+    try {
+      tell(args[0], args[1], out);
+      return 0;
+    } catch (QuantityFormatException e) {
+      err.println(Printable.line(String.valueOf(e.getMessage())));
+      return CommandLine.WRONG_INPUT;
+    }
+  }
+
+  private static void tell(String one, String other, PrintStream out) {
+    Mating mating = Mating.of(End.parse(one), End.parse(other));
+    for (String typed : List.of(one, other)) {
+      End.remarkOn(typed).ifPresent(remark -> out.println(Printable.line(typed.strip()) + ": " + remark + "."));
+    }
+    out.println(mating.inWords());
+    Chain<StandardAdapter> chain = Chain.between(mating.one(), mating.other());
+    Set<Caution> cautions = new LinkedHashSet<>(mating.cautions());
+    if (!chain.adapters().isEmpty()) {
+      out.println();
+      out.println("The joints with it:");
+      for (Mating joint : chain.matings()) {
+        out.println("  - " + joint.inWords());
+        cautions.addAll(joint.cautions());
+      }
+      cautions.addAll(chain.cautions());
+      out.println(
+          "  The adapter must be rated for the pressure and suit the place: ask its maker. Its bore narrows"
+              + " the way.");
+    }
+    if (!cautions.isEmpty()) {
+      out.println();
+      out.println("Before anyone connects this");
+      cautions.forEach(caution -> out.println("  - " + caution));
+    }
+  }
+}
