@@ -26,8 +26,7 @@ public final class Quadrature {
    * @param panels how many equal panels, at least 1
    * @return the integral; 0 for equal bounds
    */
-  public static double integral(
-      DoubleUnaryOperator function, double low, double high, int panels) {
+  public static double integral(DoubleUnaryOperator function, double low, double high, int panels) {
     double half = 0.5 * (high - low) / panels;
     double sum = 0.0;
     for (int i = 0; i < panels; i++) {

@@ -62,7 +62,13 @@ public record ToleranceInterval(
   private static final Symbol HIGH =
       Symbol.of("x high", "x_\\mathrm{high}", ValueKind.SMALL_LENGTH);
   private static final Formula LOWER = Formula.of(
-      "lower tolerance limit", "⟨x low⟩ = ⟨x̄⟩ − ⟨k⟩ × ⟨s⟩", HANDBOOK, LOW, MEAN, FACTOR, DEVIATION);
+      "lower tolerance limit",
+      "⟨x low⟩ = ⟨x̄⟩ − ⟨k⟩ × ⟨s⟩",
+      HANDBOOK,
+      LOW,
+      MEAN,
+      FACTOR,
+      DEVIATION);
   private static final Formula UPPER = Formula.of(
       "upper tolerance limit",
       "⟨x high⟩ = ⟨x̄⟩ + ⟨k⟩ × ⟨s⟩",
@@ -180,13 +186,15 @@ public record ToleranceInterval(
 
   /** {@return the upper limit; empty if none was asked for} */
   public Optional<Length> high() {
-    return sides == Sides.AT_LEAST ? Optional.empty() : Optional.of(sample.mean().plus(reach()));
+    return sides == Sides.AT_LEAST
+        ? Optional.empty()
+        : Optional.of(sample.mean().plus(reach()));
   }
 
   /** {@return the limits in words} */
   public String inWords() {
-    String share = "With " + percent(confidence) + " confidence, "
-        + percent(coverage) + " of all pieces read ";
+    String share = "With " + percent(confidence) + " confidence, " + percent(coverage)
+        + " of all pieces read ";
     String from = sample.pieces() + " pieces";
     Optional<Length> low = low();
     Optional<Length> high = high();

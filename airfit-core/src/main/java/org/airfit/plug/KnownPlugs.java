@@ -228,8 +228,8 @@ public final class KnownPlugs {
         }
         for (KnownPiece piece : out) {
           List<KnownPiece> also = out.stream().filter(other -> other != piece).toList();
-          found.add(new Outlier(
-              piece, dimension, also, others, instrument.step(), searched.size()));
+          found.add(
+              new Outlier(piece, dimension, also, others, instrument.step(), searched.size()));
         }
       }
     }
@@ -299,9 +299,7 @@ public final class KnownPlugs {
     double s = sample.sampleDeviation().millimetres();
     double tail = 0.5 * (1.0 - confidence);
     double caliper = Statistics.normalScore(tail)
-        * instrument
-            .limitOfError(dimension.access(), sample.mean())
-            .millimetres()
+        * instrument.limitOfError(dimension.access(), sample.mean()).millimetres()
         / Math.sqrt(3.0);
     Length present = Length.ofMillimetres(error(n, s, tail, caliper));
     int needed = n;

@@ -116,8 +116,9 @@ public record Outlier(
     }
     double chance = chance(piece, dimension, alsoOut, others, step, dimensions);
     if (!(chance <= OutlierKernels.RISK * ROUNDED)) {
-      throw new IllegalArgumentException("chance that pieces all alike show an outlier must be at most "
-          + OutlierKernels.RISK + ", was " + Digits.plain(chance));
+      throw new IllegalArgumentException(
+          "chance that pieces all alike show an outlier must be at most " + OutlierKernels.RISK
+              + ", was " + Digits.plain(chance));
     }
   }
 
@@ -158,9 +159,7 @@ public record Outlier(
       KnownPiece piece, Dimension dimension, PartSpread.Sample others, Length step) {
     double size = Objects.requireNonNull(piece.sizes().get(dimension)).metres();
     return OutlierKernels.standing(
-        Math.abs(size - others.mean().metres()),
-        others.sampleDeviation().metres(),
-        step.metres());
+        Math.abs(size - others.mean().metres()), others.sampleDeviation().metres(), step.metres());
   }
 
   /** {@return the size that differs} */
@@ -212,8 +211,9 @@ public record Outlier(
       out.note(k + " pieces stand out together; the nearest of them is judged, piece "
           + judged.label() + ".");
     }
-    return out.note("A reading may be half a step off, and the others may differ by more than they show: their "
-            + "standard deviation is taken as d/√12 at least.")
+    return out.note(
+            "A reading may be half a step off, and the others may differ by more than they show: their "
+                + "standard deviation is taken as d/√12 at least.")
         .given(SIZE, size, DIGITS)
         .given(MEAN, others.mean().metres(), DIGITS)
         .given(DEVIATION, others.sampleDeviation().metres(), DIGITS)
@@ -222,8 +222,10 @@ public record Outlier(
         .note(
             k == 1
                 ? "q is the chance of Student's t with " + (others.pieces() - 1)
-                    + " degrees of freedom, either way, beyond T / √(1 + 1/" + others.pieces() + ")."
-                : "q is the chance that " + k + " pieces all lie beyond T, the integral over mean and deviation of the "
+                    + " degrees of freedom, either way, beyond T / √(1 + 1/" + others.pieces()
+                    + ")."
+                : "q is the chance that " + k
+                    + " pieces all lie beyond T, the integral over mean and deviation of the "
                     + others.pieces() + " others.")
         .note("m dimensions were searched, w is the number of groups of k pieces among " + n
             + ", and 2^k shares the risk among groups of 1, 2, 3 … pieces.")

@@ -46,7 +46,8 @@ final class OutlierKernels {
     int n = sorted.length;
     double[] sums = new double[n + 1];
     double[] squares = new double[n + 1];
-    double middle = sorted.length == 0 ? 0.0 : sorted[n / 2]; // differences from it keep their digits
+    double middle =
+        sorted.length == 0 ? 0.0 : sorted[n / 2]; // differences from it keep their digits
     for (int i = 0; i < n; i++) {
       double x = sorted[i] - middle;
       sums[i + 1] = sums[i] + x;

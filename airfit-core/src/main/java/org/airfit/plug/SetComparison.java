@@ -44,7 +44,10 @@ public final class SetComparison {
   private final List<SizeDifference> differences;
 
   private SetComparison(
-      ReferenceSet one, ReferenceSet other, Instrument instrument, List<SizeDifference> differences) {
+      ReferenceSet one,
+      ReferenceSet other,
+      Instrument instrument,
+      List<SizeDifference> differences) {
     this.one = one;
     this.other = other;
     this.instrument = instrument;
@@ -65,17 +68,19 @@ public final class SetComparison {
     Objects.requireNonNull(instrument, "instrument");
     List<SizeDifference> found = new ArrayList<>();
     for (PlugProfile profile : one.profiles()) {
-      other.profile(profile.id()).ifPresent(that -> profile
-          .dimensions()
-          .forEach((dimension, spread) -> that.sizes()
-              .spread(dimension, profile.tipLengthBall())
-              .ifPresent(twin -> found.add(new SizeDifference(
-                  profile.id(),
-                  dimension,
-                  counted(spread, profile.provenance()),
-                  counted(twin, that.provenance()),
-                  instrument,
-                  1)))));
+      other
+          .profile(profile.id())
+          .ifPresent(that -> profile
+              .dimensions()
+              .forEach((dimension, spread) -> that.sizes()
+                  .spread(dimension, profile.tipLengthBall())
+                  .ifPresent(twin -> found.add(new SizeDifference(
+                      profile.id(),
+                      dimension,
+                      counted(spread, profile.provenance()),
+                      counted(twin, that.provenance()),
+                      instrument,
+                      1)))));
     }
     List<SizeDifference> differences =
         found.stream().map(difference -> difference.among(found.size())).toList();
@@ -88,8 +93,7 @@ public final class SetComparison {
         && provenance.pieces() > 1
         && !(spread instanceof PartSpread.Sample);
     return counts
-        ? new PartSpread.Sample(
-            provenance.pieces(), spread.nominal(), spread.standardDeviation())
+        ? new PartSpread.Sample(provenance.pieces(), spread.nominal(), spread.standardDeviation())
         : spread;
   }
 

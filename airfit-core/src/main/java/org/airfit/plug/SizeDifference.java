@@ -65,8 +65,8 @@ public record SizeDifference(
       COMPARED);
   private static final Formula LIMIT =
       Formula.of("Difference allowed", "⟨a⟩ = ⟨t⟩ × ⟨u⟩", GUM, ALLOWED, T, U);
-  private static final Formula DIFFERENCE = Formula.of(
-      "Difference", "⟨Δ⟩ = ⟨x̄2⟩ − ⟨x̄1⟩", GUM, APART, MEAN_1, MEAN_2);
+  private static final Formula DIFFERENCE =
+      Formula.of("Difference", "⟨Δ⟩ = ⟨x̄2⟩ − ⟨x̄1⟩", GUM, APART, MEAN_1, MEAN_2);
 
   /**
    * Checks that nothing is missing.
@@ -180,7 +180,8 @@ public record SizeDifference(
         .given(MEAN_2, other.nominal().metres(), DIGITS)
         .step(DIFFERENCE, other.nominal().metres() - one.nominal().metres(), DIGITS);
     if (limit() <= WRITTEN) {
-      return out.note("Sizes are written down to two decimals: half a hundredth of a millimetre is allowed.")
+      return out.note(
+              "Sizes are written down to two decimals: half a hundredth of a millimetre is allowed.")
           .answer(APART)
           .build();
     }

@@ -112,7 +112,8 @@ class ToleranceIntervalTest {
   void more_pieces_give_narrower_limits_and_one_limit_lies_nearer_than_two(int pieces) {
     double two = ToleranceInterval.between(sample(pieces), 0.95, 0.95).factor();
     assertThat(two).isGreaterThan(1.959964);
-    assertThat(ToleranceInterval.between(sample(pieces + 1), 0.95, 0.95).factor()).isLessThan(two);
+    assertThat(ToleranceInterval.between(sample(pieces + 1), 0.95, 0.95).factor())
+        .isLessThan(two);
     assertThat(ToleranceInterval.atMost(sample(pieces), 0.95, 0.95).factor())
         .isLessThan(two)
         .isGreaterThan(ToleranceInterval.atMost(sample(pieces + 1), 0.95, 0.95).factor());
@@ -122,9 +123,11 @@ class ToleranceIntervalTest {
   void the_limits_lie_where_the_factor_says() {
     ToleranceInterval two = ToleranceInterval.between(sample(5), 0.95, 0.95);
     assertThat(two.low().orElseThrow().millimetres()).isCloseTo(12.0 - 5.0769 * 0.03, within(2e-6));
-    assertThat(two.high().orElseThrow().millimetres()).isCloseTo(12.0 + 5.0769 * 0.03, within(2e-6));
+    assertThat(two.high().orElseThrow().millimetres())
+        .isCloseTo(12.0 + 5.0769 * 0.03, within(2e-6));
     assertThat(two.inWords())
-        .isEqualTo("With 95 % confidence, 95 % of all pieces read 11.85 mm to 12.15 mm (5 pieces).");
+        .isEqualTo(
+            "With 95 % confidence, 95 % of all pieces read 11.85 mm to 12.15 mm (5 pieces).");
     ToleranceInterval most = ToleranceInterval.atMost(sample(5), 0.99, 0.9);
     assertThat(most.low()).isEmpty();
     assertThat(most.inWords())
@@ -176,7 +179,9 @@ class ToleranceIntervalTest {
           .withMessageContaining("confidence must be in [0.5, 0.9999]");
     }
     for (double right : new double[] {0.5, 0.9999}) {
-      assertThat(ToleranceInterval.atLeast(five, right, right).factor()).isNotNegative().isFinite();
+      assertThat(ToleranceInterval.atLeast(five, right, right).factor())
+          .isNotNegative()
+          .isFinite();
     }
     PartSpread.Sample many = sample(100_001);
     assertThatIllegalArgumentException()

@@ -246,7 +246,9 @@ class KnownPlugsTest {
                 typed, measured("one", "known", 12.02, 11.98, 12.0), Instrument.DIGITAL_CALIPER)
             .merged("joint"))
         .withMessageContaining("must be measured in both");
-    assertThat(SetComparison.of(typed, typed, Instrument.DIGITAL_CALIPER).merged("same").profiles())
+    assertThat(SetComparison.of(typed, typed, Instrument.DIGITAL_CALIPER)
+            .merged("same")
+            .profiles())
         .as("the same size typed in twice is the same size")
         .isEqualTo(typed.profiles());
   }

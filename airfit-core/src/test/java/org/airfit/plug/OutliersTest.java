@@ -219,7 +219,8 @@ class OutliersTest {
   @Test
   void pieces_that_read_alike_but_for_a_step_or_two_do_not_stand_out() {
     assertThat(tips(20.0, 20.0, 20.0, 20.0, 20.0, 20.01).outliers()).isEmpty();
-    assertThat(tips(Instrument.VERNIER_CALIPER_0_05, 20.0, 20.0, 20.0, 20.0, 20.1).outliers())
+    assertThat(
+            tips(Instrument.VERNIER_CALIPER_0_05, 20.0, 20.0, 20.0, 20.0, 20.1).outliers())
         .isEmpty();
     assertThat(tips(20.0, 20.0, 20.2).outliers())
         .as("two pieces that read alike know nothing of their spread")
@@ -286,7 +287,9 @@ class OutliersTest {
         .working()
         .toText();
     assertThat(text)
-        .contains("2 pieces stand out together; the nearest of them is judged, piece no. 3", "= 1 × 2^2 × 28 × ");
+        .contains(
+            "2 pieces stand out together; the nearest of them is judged, piece no. 3",
+            "= 1 × 2^2 × 28 × ");
   }
 
   @Test

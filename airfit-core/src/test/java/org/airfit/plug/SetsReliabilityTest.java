@@ -39,9 +39,7 @@ class SetsReliabilityTest {
     }
 
     private double scatter(double mm) {
-      return even
-          ? (random.nextDouble() - 0.5) * Math.sqrt(12.0) * mm
-          : random.nextGaussian() * mm;
+      return even ? (random.nextDouble() - 0.5) * Math.sqrt(12.0) * mm : random.nextGaussian() * mm;
     }
 
     /** Pieces of one kind as written down; shifts move the true sizes of all of them. */
@@ -121,8 +119,8 @@ class SetsReliabilityTest {
     for (Instrument instrument : Instrument.values()) {
       for (int n : new int[] {5, 8, 12, 20}) {
         for (boolean even : new boolean[] {false, true}) {
-          List<String> row = new ArrayList<>(
-              List.of(instrument.label(), "" + n, even ? "even" : "bell-shaped"));
+          List<String> row =
+              new ArrayList<>(List.of(instrument.label(), "" + n, even ? "even" : "bell-shaped"));
           int raw = 0;
           int rawOf = 0;
           for (double part : new double[] {0.01, 0.03, 0.1}) {
@@ -131,8 +129,7 @@ class SetsReliabilityTest {
             int records = 100 * TIMES;
             int flagged = 0;
             for (int i = 0; i < records; i++) {
-              KnownPlugs record =
-                  shop.record(shop.pieces("", n, anywhere(random), shop.caliper()));
+              KnownPlugs record = shop.record(shop.pieces("", n, anywhere(random), shop.caliper()));
               flagged += record.outliers().isEmpty() ? 0 : 1;
               raw += rawGrubbs(record) ? 1 : 0;
             }
@@ -239,8 +236,7 @@ class SetsReliabilityTest {
     List<List<String>> rows = new ArrayList<>();
     for (Instrument instrument : Instrument.values()) {
       for (double part : new double[] {0.01, 0.03, 0.1}) {
-        List<String> row =
-            new ArrayList<>(List.of(instrument.label(), plain(part) + " mm"));
+        List<String> row = new ArrayList<>(List.of(instrument.label(), plain(part) + " mm"));
         for (double apart : new double[] {0.0, 0.1, 0.3}) {
           SplittableRandom random = new SplittableRandom(43);
           int pairs = 60 * TIMES;
@@ -260,7 +256,8 @@ class SetsReliabilityTest {
             if (comparison.agrees()) {
               assertThat(comparison.merged("joint").profiles()).hasSize(3);
             } else {
-              assertThat(comparison.mergedDespiteDifferences("joint").profiles()).hasSize(3);
+              assertThat(comparison.mergedDespiteDifferences("joint").profiles())
+                  .hasSize(3);
             }
           }
           row.add(percent(refused, pairs));
@@ -324,19 +321,16 @@ class SetsReliabilityTest {
               PartSpread.Sample sample = record.sample(Dimension.values()[0]);
               double mean = sample.mean().millimetres();
               double reach = k * sample.sampleDeviation().millimetres();
-              held += held(
-                          mean - reach,
-                          mean + reach,
-                          SIZES[0] + kind[0] + caliper,
-                          part,
-                          even)
-                      >= 0.95
-                  ? 1
-                  : 0;
+              held +=
+                  held(mean - reach, mean + reach, SIZES[0] + kind[0] + caliper, part, even) >= 0.95
+                      ? 1
+                      : 0;
             }
             row.add(percent(held, records));
             assertThat(held / (double) records)
-                .as("%s, %d pieces, %s mm, even %s: 95 %% less four standard errors", instrument, n, part, even)
+                .as(
+                    "%s, %d pieces, %s mm, even %s: 95 %% less four standard errors",
+                    instrument, n, part, even)
                 .isGreaterThanOrEqualTo(0.95 - 4.0 * Math.sqrt(0.05 * 0.95 / records));
           }
         }

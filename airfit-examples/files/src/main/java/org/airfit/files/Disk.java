@@ -103,9 +103,9 @@ public final class Disk {
   }
 
   private static Optional<Path> note(
-      Path path, Document document, String field, Collection<Path> read)
-      throws WrongFileException {
-    if (document.content() instanceof Map<?, ?> fields && fields.get(field) instanceof String name) {
+      Path path, Document document, String field, Collection<Path> read) throws WrongFileException {
+    if (document.content() instanceof Map<?, ?> fields
+        && fields.get(field) instanceof String name) {
       Path named = beside(path, name);
       read.add(named);
       return Optional.of(named);
@@ -167,7 +167,8 @@ public final class Disk {
    * @return the set and the readings
    * @throws WrongFileException if a file is not there, or something in it is refused
    */
-  public static MeasuredSet measuredSet(Path path, Collection<Path> read) throws WrongFileException {
+  public static MeasuredSet measuredSet(Path path, Collection<Path> read)
+      throws WrongFileException {
     Objects.requireNonNull(read, "read");
     return ReferenceSetFile.readMeasured(open(path, "a set file, .csv or .json", read));
   }
@@ -232,7 +233,9 @@ public final class Disk {
       Path place = Files.exists(path) ? path.toRealPath() : path.toAbsolutePath();
       if (Files.exists(place, LinkOption.NOFOLLOW_LINKS) && !Files.isRegularFile(place)) {
         throw new WrongFileException(
-            path.toString(), "", "can't be written: it is " + kindOf(place) + "; give a file to write");
+            path.toString(),
+            "",
+            "can't be written: it is " + kindOf(place) + "; give a file to write");
       }
       Path folder = place.getParent();
       if (folder == null) {
@@ -264,12 +267,14 @@ public final class Disk {
     }
   }
 
-  private static Document open(Path path, String kind, Collection<Path> read) throws WrongFileException {
+  private static Document open(Path path, String kind, Collection<Path> read)
+      throws WrongFileException {
     return document(path, text(path, kind, read), read);
   }
 
   /** A table whatever the name ends in, which names no other file. */
-  private static Document openTable(Path path, String kind, Collection<Path> read) throws WrongFileException {
+  private static Document openTable(Path path, String kind, Collection<Path> read)
+      throws WrongFileException {
     String file = String.valueOf(path.getFileName());
     return Document.of(file, Csv.read(file, text(path, kind, read)));
   }
@@ -298,11 +303,14 @@ public final class Disk {
     return file.toLowerCase(Locale.ROOT).endsWith(".csv");
   }
 
-  private static String text(Path path, String kind, Collection<Path> read) throws WrongFileException {
+  private static String text(Path path, String kind, Collection<Path> read)
+      throws WrongFileException {
     try {
       if (Files.exists(path) && !Files.isRegularFile(path)) {
         throw new WrongFileException(
-            path.toString(), "", "can't be read: it is " + kindOf(path) + "; give the path of " + kind);
+            path.toString(),
+            "",
+            "can't be read: it is " + kindOf(path) + "; give the path of " + kind);
       }
       byte[] bytes;
       try (InputStream in = Files.newInputStream(path)) {

@@ -51,7 +51,8 @@ public final class Printable {
   }
 
   private static String code(int sign) {
-    StringBuilder hex = new StringBuilder(Integer.toHexString(sign).toUpperCase(java.util.Locale.ROOT));
+    StringBuilder hex =
+        new StringBuilder(Integer.toHexString(sign).toUpperCase(java.util.Locale.ROOT));
     while (hex.length() < 4) {
       hex.insert(0, '0');
     }

@@ -125,8 +125,8 @@ final class ReferenceSetTable {
     String id = row.field("id", "the short name of a profile").text();
     Started profile = started.get(id);
     if (profile == null) {
-      profile = new Started(
-          row, ProfileFields.head(row, true), new HashSet<>(), PieceReadings.of(row));
+      profile =
+          new Started(row, ProfileFields.head(row, true), new HashSet<>(), PieceReadings.of(row));
       started.put(id, profile);
     } else {
       sameAsBefore(row, id, profile);
@@ -136,8 +136,7 @@ final class ReferenceSetTable {
     if (!profile.known.add(dimension)) {
       throw label.wrong("\"" + label.text() + "\" stands twice for " + id + "; leave one out");
     }
-    profile.builder.dimension(
-        dimension, ProfileFields.spread(row, dimension, profile.readings));
+    profile.builder.dimension(dimension, ProfileFields.spread(row, dimension, profile.readings));
   }
 
   /** Further rows of a profile may leave out what the first said, and may not say anything else. */

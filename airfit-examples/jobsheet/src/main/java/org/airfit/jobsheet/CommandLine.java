@@ -40,7 +40,8 @@ final class CommandLine {
       err.println(e.getMessage());
       return WRONG_INPUT;
     } catch (OutOfMemoryError e) {
-      err.println(Printable.line(args[0]) + ": needs more memory than there is; give a smaller file");
+      err.println(
+          Printable.line(args[0]) + ": needs more memory than there is; give a smaller file");
       return WRONG_INPUT;
     }
   }

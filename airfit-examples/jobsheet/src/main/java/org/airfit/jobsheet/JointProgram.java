@@ -37,7 +37,8 @@ final class JointProgram {
   private static void tell(String one, String other, PrintStream out) {
     Mating mating = Mating.of(End.parse(one), End.parse(other));
     for (String typed : List.of(one, other)) {
-      End.remarkOn(typed).ifPresent(remark -> out.println(Printable.line(typed.strip()) + ": " + remark + "."));
+      End.remarkOn(typed)
+          .ifPresent(remark -> out.println(Printable.line(typed.strip()) + ": " + remark + "."));
     }
     out.println(mating.inWords());
     Chain<StandardAdapter> chain = Chain.between(mating.one(), mating.other());

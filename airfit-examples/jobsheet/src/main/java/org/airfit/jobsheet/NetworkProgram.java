@@ -27,8 +27,8 @@ final class NetworkProgram {
       NetworkSheet sheet = NetworkSheet.of(read);
       Disk.write(page, NetworkPage.of(sheet));
       out.print(NetworkText.of(sheet));
-      out.println("The same for the printer, on one page without the working: "
-          + CommandLine.shown(page));
+      out.println(
+          "The same for the printer, on one page without the working: " + CommandLine.shown(page));
     });
   }
 }

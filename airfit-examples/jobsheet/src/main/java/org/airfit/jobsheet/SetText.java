@@ -118,7 +118,8 @@ public final class SetText {
             && sample.pieces() <= ToleranceInterval.MOST_PIECES) {
           if (!headed) {
             line("");
-            line("What the measured pieces show (as the caliper reads them; its own error comes on top)");
+            line(
+                "What the measured pieces show (as the caliper reads them; its own error comes on top)");
             headed = true;
           }
           tolerance(profile, dimension, sample);
@@ -156,7 +157,8 @@ public final class SetText {
     line("  No piece stands out.");
     StringBuilder seen = new StringBuilder();
     for (Dimension dimension : record.dimensions()) {
-      record.noticedFrom(dimension)
+      record
+          .noticedFrom(dimension)
           .ifPresent(from -> seen.append(seen.length() == 0 ? "" : ", ")
               .append(dimension)
               .append(' ')

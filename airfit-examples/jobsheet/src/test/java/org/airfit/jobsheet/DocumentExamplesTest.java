@@ -51,7 +51,8 @@ class DocumentExamplesTest {
 
   private static final Pattern COMMAND =
       Pattern.compile("java -jar \\S*airfit-jobsheet\\.jar (\\S.*)");
-  private static final Pattern VALUE = Pattern.compile("`\"?([0-9][^`\"]*|G [0-9][^`\"]*|R [0-9][^`\"]*)\"?`");
+  private static final Pattern VALUE =
+      Pattern.compile("`\"?([0-9][^`\"]*|G [0-9][^`\"]*|R [0-9][^`\"]*)\"?`");
 
   private static final List<Function<String, ?>> PARSERS = List.of(
       GaugePressure::parse,
@@ -105,7 +106,11 @@ class DocumentExamplesTest {
   void every_command_line_runs(String command) throws IOException {
     boolean mayBeLeftOut = command.contains("[");
     List<String> args = new ArrayList<>();
-    for (String word : command.replaceAll("[\\[\\]]", "").split(" ")) {
+    Matcher words =
+        Pattern.compile("\"([^\"]*)\"|\\S+").matcher(command.replaceAll("[\\[\\]]", ""));
+    while (words.find()) {
+      String quoted = words.group(1);
+      String word = quoted == null ? words.group() : quoted;
       if (word.startsWith("airfit-examples")) {
         args.add(ROOT.resolve(word).toString());
       } else if (STANDS_FOR.containsKey(word)) {
@@ -117,7 +122,7 @@ class DocumentExamplesTest {
       }
     }
     boolean writes = args.get(args.size() - 1).startsWith(folder.toString());
-    if (!writes && !args.get(0).equals("set")) {
+    if (!writes && !List.of("set", "joint").contains(args.get(0))) {
       args.add(folder.resolve("page.html").toString()); // not into the folder of the tests
       writes = true;
     }
@@ -191,7 +196,8 @@ class DocumentExamplesTest {
     Files.writeString(table, csv.get(0));
     assertThat(run(List.of("set", table.toString()))).isZero();
     assertThat(out.toString(StandardCharsets.UTF_8))
-        .contains("No piece stands out.", "One more would be noticed if it were off by: tip diameter");
+        .contains(
+            "No piece stands out.", "One more would be noticed if it were off by: tip diameter");
   }
 
   static Stream<Path> example_files() throws IOException {

@@ -101,7 +101,8 @@ class NastyInputsTest {
       assertThat(run(job, page)).as("%s", page).isEqualTo(2);
       refused("is read for this, and is not written over");
     }
-    Path refused = with("gas.json", job, "\"conditions\": {", "\"conditions\": {\"medium\": \"oxygen\",");
+    Path refused =
+        with("gas.json", job, "\"conditions\": {", "\"conditions\": {\"medium\": \"oxygen\",");
     for (Path page : List.of(refused, catalogue)) {
       assertThat(run(refused, page)).as("%s", page).isEqualTo(2);
       refused("is read for this, and is not written over");
@@ -118,7 +119,8 @@ class NastyInputsTest {
     int from = text.indexOf("\"profiles\"");
     int to = text.indexOf("\"parts\"");
     Files.writeString(
-        catalogue, text.substring(0, from) + "\"profileSet\": \"workshop.csv\", " + text.substring(to));
+        catalogue,
+        text.substring(0, from) + "\"profileSet\": \"workshop.csv\", " + text.substring(to));
     String before = Files.readString(set);
     run(job, set);
     refused("workshop.csv", "not written over");
@@ -170,7 +172,11 @@ class NastyInputsTest {
         assertThat(run(call)).isEqualTo(2);
         refused(path.toString(), kind);
       }
-      with("odd.json", job, "catalogue.json", path.getFileName().toString().replace(folder.getFileName().toString(), "."));
+      with(
+          "odd.json",
+          job,
+          "catalogue.json",
+          path.getFileName().toString().replace(folder.getFileName().toString(), "."));
       assertThat(run(folder.resolve("odd.json"))).isEqualTo(2);
       refused(kind);
     }
@@ -188,7 +194,14 @@ class NastyInputsTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"1e6 bar(g)", "1000000 bar(g)", "1e300 bar(g)", "20000 bar(g)", "-1e6 bar(g)", "NaN bar(g)"})
+      strings = {
+        "1e6 bar(g)",
+        "1000000 bar(g)",
+        "1e300 bar(g)",
+        "20000 bar(g)",
+        "-1e6 bar(g)",
+        "NaN bar(g)"
+      })
   @Timeout(60)
   void no_pressure_is_too_much_for_the_sheet(String pressure) throws IOException {
     Path high = with("high.json", job, "\"7.4 bar(g)\"", "\"" + pressure + "\"");
@@ -261,7 +274,8 @@ class NastyInputsTest {
     assertThat(run(job, folder.resolve("p.html"))).isEqualTo(2);
     refused("\"nobody\" is no profile", "accepted: tern, gannet, skua");
     Files.copy(YARD.resolve("catalogue.json"), folder.resolve("c2.json"));
-    with("c2.json", folder.resolve("c2.json"), "\"profile\": \"gannet\"", "\"profile\": \"nobody\"");
+    with(
+        "c2.json", folder.resolve("c2.json"), "\"profile\": \"gannet\"", "\"profile\": \"nobody\"");
     Path second = with("second.json", job, "catalogue.json", "c2.json");
     assertThat(run(second, folder.resolve("p.html"))).isEqualTo(2);
     refused("\"nobody\" is no profile");
@@ -269,7 +283,8 @@ class NastyInputsTest {
         YARD.resolve("catalogue.json"),
         catalogue,
         java.nio.file.StandardCopyOption.REPLACE_EXISTING);
-    Path inUse = with("in.json", job, "\"conditions\": {", "\"conditions\": {\"profilesInUse\": [\"nobody\"],");
+    Path inUse = with(
+        "in.json", job, "\"conditions\": {", "\"conditions\": {\"profilesInUse\": [\"nobody\"],");
     assertThat(run(inUse, folder.resolve("p.html"))).isZero();
     assertThat(printed()).as("a place may use what the shop does not know").contains("nobody");
     Path hand = folder.resolve("hand.json");
@@ -301,7 +316,8 @@ class NastyInputsTest {
 
   private static String codeOf(Class<?> type) {
     try {
-      return Path.of(type.getProtectionDomain().getCodeSource().getLocation().toURI()).toString();
+      return Path.of(type.getProtectionDomain().getCodeSource().getLocation().toURI())
+          .toString();
     } catch (java.net.URISyntaxException e) {
       throw new IllegalStateException(e);
     }
@@ -328,8 +344,7 @@ class NastyInputsTest {
         HeavyInputs.class.getName()));
     command.addAll(List.of(calls));
     Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
-    String printed =
-        new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    String printed = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     assertThat(process.waitFor()).as(printed).isZero();
     return printed.lines().toList();
   }
