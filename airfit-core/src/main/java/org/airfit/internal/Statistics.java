@@ -18,6 +18,12 @@ public final class Statistics {
 
   private static final double TINY = 1.0e-300;
 
+  /** Beyond it e^x comes near the end of the range of a double. */
+  private static final double LARGE_HALF = 500.0;
+
+  /** What no longer changes a sum. */
+  private static final double NOTHING = 1.0e-18;
+
   private Statistics() {}
 
   /**
@@ -149,6 +155,9 @@ public final class Statistics {
    */
   public static double chiSquareAbove(double chiSquare, int degreesOfFreedom) {
     double half = 0.5 * chiSquare;
+    if (half > LARGE_HALF) {
+      return chiSquareAboveFarOut(half, degreesOfFreedom);
+    }
     boolean even = degreesOfFreedom % 2 == 0;
     double root = Math.sqrt(half);
     double term = even ? 1.0 : 2.0 * root / ErrorFunction.SQRT_PI; // Γ(3/2) = √π/2
@@ -166,11 +175,37 @@ public final class Statistics {
   }
 
   /**
+   * The same sum where e^(−x/2) would underflow: from its largest term to both sides. With odd k the first term, erfc
+   * √(x/2), is below 1e−200 there and left out.
+   */
+  private static double chiSquareAboveFarOut(double half, int degreesOfFreedom) {
+    double last = 0.5 * degreesOfFreedom - 1.0; // exponents of x/2: 0, 1, … or 1/2, 3/2, …
+    double first = degreesOfFreedom % 2 == 0 ? 0.0 : 0.5;
+    if (last < first) {
+      return 0.0;
+    }
+    double largest = Math.min(last, first + Math.floor(half - first));
+    double log = largest * Math.log(half) - half - logGamma(largest + 1.0);
+    double sum = 1.0;
+    double term = 1.0;
+    for (double s = largest; s > first && term > NOTHING * sum; s--) {
+      term *= s / half;
+      sum += term;
+    }
+    term = 1.0;
+    for (double s = largest + 1.0; s <= last && term > NOTHING * sum; s++) {
+      term *= half / s;
+      sum += term;
+    }
+    return Math.min(1.0, Math.exp(log) * sum);
+  }
+
+  /**
    * Logarithm of the gamma function by Stirling's series, after lifting the argument to where seven terms suffice.
    *
    * <p>Source: DLMF 5.11.1 with the Bernoulli numbers of 24.2.1.
    */
-  static double logGamma(double x) {
+  public static double logGamma(double x) {
     double lift = 1.0;
     double y = x;
     while (y < 12.0) {

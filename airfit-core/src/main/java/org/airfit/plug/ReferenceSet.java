@@ -17,6 +17,9 @@ import org.airfit.safety.Medium;
  */
 public final class ReferenceSet {
 
+  /** A message names no more profiles. */
+  private static final int MOST_NAMED = 20;
+
   private final String name;
   private final List<PlugProfile> profiles;
   private final Provenance weakest;
@@ -92,7 +95,11 @@ public final class ReferenceSet {
   void requireProfile(String id, String owner) {
     if (profile(id).isEmpty()) {
       throw new IllegalArgumentException("profile of the " + owner + " must be one of "
-          + profiles.stream().map(PlugProfile::id).collect(Collectors.joining(", "))
+          + profiles.stream()
+              .limit(MOST_NAMED)
+              .map(PlugProfile::id)
+              .collect(Collectors.joining(", "))
+          + (profiles.size() > MOST_NAMED ? ", … (" + profiles.size() + " in all)" : "")
           + " of the set \"" + name + "\", was \"" + id + "\"; add the profile, or leave it out");
     }
   }

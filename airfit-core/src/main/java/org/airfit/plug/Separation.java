@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.PriorityQueue;
 import java.util.stream.Stream;
 import org.airfit.internal.Digits;
 import org.airfit.internal.Statistics;
@@ -34,6 +35,8 @@ import org.airfit.quantity.LengthUnit;
  * dimension Δ = 2σz(1 − risk).
  */
 public final class Separation {
+
+  private static final Dimension[] DIMENSIONS = Dimension.values();
 
   private final PlugProfile one;
   private final PlugProfile other;
@@ -140,6 +143,66 @@ public final class Separation {
     return List.copyOf(pairs);
   }
 
+  /**
+   * Finds the pairs of a set that are hardest to tell apart, without keeping all of them: a set of thousands has
+   * millions of pairs.
+   *
+   * @param set the set
+   * @param instrument what a plug would be measured with
+   * @param most how many pairs to give at most, above 0
+   * @return the pairs, the hardest to tell apart first
+   * @throws IllegalArgumentException if {@code most} is not above 0
+   */
+  public static List<Separation> hardest(ReferenceSet set, Instrument instrument, int most) {
+    Objects.requireNonNull(set, "set");
+    Objects.requireNonNull(instrument, "instrument");
+    if (most < 1) {
+      throw new IllegalArgumentException("pairs to give must be at least 1, were " + most);
+    }
+    List<PlugProfile> profiles = set.profiles();
+    Comparator<Pair> byRisk = Comparator.comparingDouble(Pair::square);
+    Comparator<Pair> order = byRisk.thenComparingInt(Pair::one).thenComparingInt(Pair::other);
+    PriorityQueue<Pair> kept = new PriorityQueue<>(order.reversed());
+    for (int i = 0; i < profiles.size(); i++) {
+      for (int j = i + 1; j < profiles.size(); j++) {
+        double square = square(set.sizes(), instrument, i, j);
+        Pair easiest = kept.peek();
+        if (easiest == null || kept.size() < most || square < easiest.square()) {
+          kept.add(new Pair(square, i, j));
+          if (kept.size() > most) {
+            kept.remove();
+          }
+        }
+      }
+    }
+    List<Pair> sorted = new ArrayList<>(kept);
+    sorted.sort(order);
+    return sorted.stream()
+        .map(pair -> of(profiles.get(pair.one()), profiles.get(pair.other()), instrument))
+        .toList();
+  }
+
+  private record Pair(double square, int one, int other) {}
+
+  /** D² of a pair, from the plain numbers where both state the tip length alike. */
+  private static double square(SizeTable sizes, Instrument instrument, int i, int j) {
+    PlugProfile one = sizes.profiles.get(i);
+    PlugProfile other = sizes.profiles.get(j);
+    if (!one.tipLengthBall().equals(other.tipLengthBall())) {
+      return of(one, other, instrument).square();
+    }
+    double square = 0.0;
+    for (Dimension dimension : DIMENSIONS) {
+      SizeTable.Column column = sizes.column(dimension);
+      if (column.kind[i] != SizeTable.Kind.NOTHING && column.kind[j] != SizeTable.Kind.NOTHING) {
+        double d = column.nominal[i] - column.nominal[j];
+        double u = instrument.standardUncertainty(dimension.access()).millimetres();
+        square += d * d / (0.5 * (column.scatter(i) + column.scatter(j)) + u * u);
+      }
+    }
+    return square;
+  }
+
   /** Chance of the wrong one of two, from their distance in standard deviations. */
   static double riskAt(double distance) {
     return Statistics.normalAbove(0.5 * distance);
@@ -169,12 +232,16 @@ public final class Separation {
    * {@return the chance of taking one for the other when every dimension both know is read; one half if there is none}
    */
   public double risk() {
+    return riskAt(Math.sqrt(square()));
+  }
+
+  private double square() {
     double square = 0.0;
     for (ByDimension by : dimensions) {
       double d = by.difference().millimetres() / by.scatter().millimetres();
       square += d * d;
     }
-    return riskAt(Math.sqrt(square));
+    return square;
   }
 
   /**

@@ -4,12 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
-import org.airfit.internal.Digits;
-import org.airfit.internal.Statistics;
 import org.airfit.measure.Instrument;
 import org.airfit.measure.PartSpread;
-import org.airfit.quantity.Length;
-import org.airfit.quantity.LengthUnit;
 import org.airfit.source.Source;
 
 /**
@@ -17,84 +13,45 @@ import org.airfit.source.Source;
  *
  * <pre>
  *   the nominals agree where  |x̄₁ − x̄₂| ≤ t √(u₁² + u₂²)
- *   u² = s²/n + (MPE/√3)² for measured pieces, 0 for sizes typed in
+ *   u² = s²/n + d²/12 + MPE²/3 for measured pieces, s at least d/√12; 0 for sizes typed in
  * </pre>
  *
- * <p>with t of Student at 95 %, at the degrees of freedom of Welch and Satterthwaite. Half a hundredth of a millimetre
- * is always allowed: sizes are written down to two decimals. <b>Source:</b> B. L. Welch, <cite>The generalization of
- * "Student's" problem …</cite>, Biometrika 34, 1947, 28–35; GUM G.4.
+ * <table class="striped">
+ * <caption>Symbols</caption>
+ * <thead><tr><th>symbol</th><th>meaning</th><th>unit</th></tr></thead>
+ * <tbody>
+ * <tr><td>x̄, s, n</td><td>mean, standard deviation and count of the pieces</td><td>m</td></tr>
+ * <tr><td>d</td><td>step of the caliper: the mean of rounded readings may be half of it off</td><td>m</td></tr>
+ * <tr><td>MPE</td><td>limit of error of the caliper</td><td>m</td></tr>
+ * <tr><td>t</td><td>Student's t, exceeded with the chance 0.0125/m, at the degrees of freedom of Welch and
+ * Satterthwaite</td><td>-</td></tr>
+ * <tr><td>m</td><td>dimensions compared, of all profiles</td><td>-</td></tr>
+ * </tbody>
+ * </table>
+ *
+ * <p>Divided among all that is compared (Bonferroni), the risk that two honest sets are said to differ is 0.025 where
+ * scatter is bell-shaped, and 0.05 at most; that risk is our choice. Half a hundredth of a millimetre is always allowed: sizes are written down to two decimals.
+ * <b>Source:</b> B. L. Welch, <cite>The generalization of "Student's" problem …</cite>, Biometrika 34, 1947, 28–35; GUM
+ * G.4.
  *
  * <p>This class is immutable and thread-safe.
  */
 public final class SetComparison {
 
-  private static final double WRITTEN_MM = 0.005 * (1.0 + 1.0e-9);
-  private static final double TAIL = 0.025;
-
   private final ReferenceSet one;
   private final ReferenceSet other;
   private final Instrument instrument;
-  private final List<Difference> differences;
+  private final List<SizeDifference> differences;
 
   private SetComparison(
-      ReferenceSet one, ReferenceSet other, Instrument instrument, List<Difference> differences) {
+      ReferenceSet one,
+      ReferenceSet other,
+      Instrument instrument,
+      List<SizeDifference> differences) {
     this.one = one;
     this.other = other;
     this.instrument = instrument;
     this.differences = List.copyOf(differences);
-  }
-
-  /**
-   * One dimension of one profile in both sets.
-   *
-   * @param profileId the id of the profile
-   * @param dimension the dimension
-   * @param one what the first set says
-   * @param other what the second says
-   * @param allowed how far their nominals may lie apart
-   */
-  public record Difference(
-      String profileId, Dimension dimension, PartSpread one, PartSpread other, Length allowed) {
-    /**
-     * Checks that nothing is missing.
-     *
-     * @param profileId the id of the profile
-     * @param dimension the dimension
-     * @param one what the first set says
-     * @param other what the second says
-     * @param allowed how far their nominals may lie apart
-     * @throws IllegalArgumentException if what is allowed is below 0 mm
-     */
-    public Difference {
-      Objects.requireNonNull(profileId, "profileId");
-      Objects.requireNonNull(dimension, "dimension");
-      Objects.requireNonNull(one, "one");
-      Objects.requireNonNull(other, "other");
-      Objects.requireNonNull(allowed, "allowed");
-      if (!(allowed.millimetres() >= 0.0)) {
-        throw new IllegalArgumentException("difference allowed must be at least 0 mm, was "
-            + allowed.format(LengthUnit.MILLIMETRE));
-      }
-    }
-
-    /** {@return the nominal of the second less that of the first [mm]} */
-    public double millimetres() {
-      return other.nominal().millimetres() - one.nominal().millimetres();
-    }
-
-    /** {@return whether the two say the same} */
-    public boolean agrees() {
-      return Math.abs(millimetres()) <= allowed.millimetres();
-    }
-
-    /** {@return the difference in words} */
-    public String inWords() {
-      return profileId + ", " + dimension + ": " + one.nominal().format(LengthUnit.MILLIMETRE, 3)
-          + " and " + other.nominal().format(LengthUnit.MILLIMETRE, 3) + ", "
-          + Digits.fixed(Math.abs(millimetres()), 3) + " mm apart, "
-          + (agrees() ? "agree" : "do not agree") + " (" + allowed.format(LengthUnit.MILLIMETRE, 3)
-          + " allowed)";
-    }
   }
 
   /**
@@ -109,22 +66,35 @@ public final class SetComparison {
     Objects.requireNonNull(one, "one");
     Objects.requireNonNull(other, "other");
     Objects.requireNonNull(instrument, "instrument");
-    List<Difference> differences = new ArrayList<>();
+    List<SizeDifference> found = new ArrayList<>();
     for (PlugProfile profile : one.profiles()) {
-      other.profile(profile.id()).ifPresent(that -> {
-        profile
-            .dimensions()
-            .forEach((dimension, spread) -> that.sizes()
-                .spread(dimension, profile.tipLengthBall())
-                .ifPresent(twin -> differences.add(new Difference(
-                    profile.id(),
-                    dimension,
-                    spread,
-                    twin,
-                    allowed(dimension, spread, twin, instrument)))));
-      });
+      other
+          .profile(profile.id())
+          .ifPresent(that -> profile
+              .dimensions()
+              .forEach((dimension, spread) -> that.sizes()
+                  .spread(dimension, profile.tipLengthBall())
+                  .ifPresent(twin -> found.add(new SizeDifference(
+                      profile.id(),
+                      dimension,
+                      counted(spread, profile.provenance()),
+                      counted(twin, that.provenance()),
+                      instrument,
+                      1)))));
     }
+    List<SizeDifference> differences =
+        found.stream().map(difference -> difference.among(found.size())).toList();
     return new SetComparison(one, other, instrument, differences);
+  }
+
+  /** What the pieces of a measured profile say, also where they all read alike and their spread is that of a step. */
+  private static PartSpread counted(PartSpread spread, Provenance provenance) {
+    boolean counts = provenance.kind() == Provenance.Kind.USER_MEASURED
+        && provenance.pieces() > 1
+        && !(spread instanceof PartSpread.Sample);
+    return counts
+        ? new PartSpread.Sample(provenance.pieces(), spread.nominal(), spread.standardDeviation())
+        : spread;
   }
 
   private static List<String> missing(ReferenceSet from, ReferenceSet of) {
@@ -145,39 +115,20 @@ public final class SetComparison {
   }
 
   /** {@return dimension by dimension of the profiles both have} */
-  public List<Difference> differences() {
+  public List<SizeDifference> differences() {
     return differences;
-  }
-
-  private static Length allowed(
-      Dimension dimension, PartSpread one, PartSpread other, Instrument instrument) {
-    double square = 0.0;
-    double overFreedom = 0.0;
-    for (PartSpread spread : List.of(one, other)) {
-      if (spread instanceof PartSpread.Sample sample) {
-        double s = sample.sampleDeviation().millimetres();
-        double ofMean = s * s / sample.pieces();
-        double caliper =
-            instrument.limitOfError(dimension.access(), sample.mean()).millimetres();
-        square += ofMean + caliper * caliper / 3.0;
-        overFreedom += ofMean * ofMean / sample.degreesOfFreedom();
-      }
-    }
-    double t =
-        overFreedom > 0.0 ? Statistics.studentScore(TAIL, square * square / overFreedom) : 0.0;
-    return Length.ofMillimetres(Math.max(WRITTEN_MM, t * Math.sqrt(square)));
   }
 
   /** {@return whether the sets agree wherever they speak of the same} */
   public boolean agrees() {
-    return differences.stream().allMatch(Difference::agrees);
+    return differences.stream().allMatch(SizeDifference::agrees);
   }
 
   /** {@return what differs, in words, one line each; one line if nothing does} */
   public String inWords() {
     String lines = differences.stream()
         .filter(difference -> !difference.agrees())
-        .map(Difference::inWords)
+        .map(SizeDifference::inWords)
         .collect(Collectors.joining("\n"));
     return lines.isEmpty()
         ? "The sets agree in all " + differences.size() + " dimensions they share."
@@ -186,8 +137,8 @@ public final class SetComparison {
 
   /**
    * Joins the two sets. A profile of one id in both must be measured in both and agree; its pieces then count together,
-   * in the dimensions both know. Names, aliases of both, the groove form of the first set, and the universal sockets of
-   * both are kept.
+   * in the dimensions both know. A size typed in is kept where it is the same in both. Names, aliases of both, the groove
+   * form of the first set, and the universal sockets of both are kept.
    *
    * @param name what to call the joint set
    * @return the joint set
@@ -197,8 +148,26 @@ public final class SetComparison {
     Objects.requireNonNull(name, "name");
     if (!agrees()) {
       throw new IllegalArgumentException("profiles of one id must agree in both sets, but "
-          + inWords() + "; they are two profiles, rename one, or measure again");
+          + inWords() + "; they are two profiles, rename one, or measure again"
+          + "; if you know that they are one, join them despite the differences");
     }
+    return joined(name);
+  }
+
+  /**
+   * Joins the two sets also where their nominals do not agree, because the user knows that they are of one profile. The
+   * joint spread holds the difference.
+   *
+   * @param name what to call the joint set
+   * @return the joint set
+   * @throws IllegalArgumentException if a profile of one id is neither measured in both nor the same in both
+   */
+  public ReferenceSet mergedDespiteDifferences(String name) {
+    Objects.requireNonNull(name, "name");
+    return joined(name);
+  }
+
+  private ReferenceSet joined(String name) {
     List<PlugProfile> joint = new ArrayList<>();
     one.profiles()
         .forEach(profile -> joint.add(
@@ -233,9 +202,11 @@ public final class SetComparison {
     one.dimensions()
         .forEach((dimension, spread) -> other.spread(dimension).ifPresent(that -> {
           if (measured
-              && spread instanceof PartSpread.Sample sample
-              && that instanceof PartSpread.Sample more) {
+              && counted(spread, mine) instanceof PartSpread.Sample sample
+              && counted(that, theirs) instanceof PartSpread.Sample more) {
             builder.dimension(dimension, sample.joinedWith(more));
+          } else if (mine.equals(theirs) && spread.equals(that)) {
+            builder.dimension(dimension, spread);
           } else {
             throw new IllegalArgumentException(
                 "profile of one id in two sets must be measured in both, "

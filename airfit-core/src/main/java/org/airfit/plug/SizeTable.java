@@ -115,6 +115,11 @@ final class SizeTable {
       return kind[k] == Kind.DEVIATION && (wear == 0.0 || wearSign == 0);
     }
 
+    /** Variance from part to part, of limits that of an even spread. */
+    double scatter(int k) {
+      return variance[k] + half[k] * half[k] / 3.0;
+    }
+
     /** How far a reading lies from the nearest size that limits and wear allow. */
     double beyond(int k, double y, double wear) {
       double away = y - nominal[k];

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import java.util.List;
+import org.airfit.measure.Instrument;
 import org.airfit.measure.PartSpread;
 import org.airfit.quantity.Length;
 import org.junit.jupiter.api.Test;
@@ -37,13 +38,14 @@ class CheckedAnswersTest {
   }
 
   @Test
-  void a_difference_of_sets_allows_no_less_than_nothing() {
+  void a_difference_of_sets_is_one_of_those_compared() {
     PartSpread spread = PartSpread.normal(mm(12.0), mm(0.03));
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> new SetComparison.Difference(
-            "wren", Dimension.TIP_DIAMETER, spread, spread, mm(-0.001)))
-        .withMessageContaining("at least 0 mm");
-    assertThat(new SetComparison.Difference("wren", Dimension.TIP_DIAMETER, spread, spread, mm(0.0))
+        .isThrownBy(() -> new SizeDifference(
+            "wren", Dimension.TIP_DIAMETER, spread, spread, Instrument.DIGITAL_CALIPER, 0))
+        .withMessageContaining("at least 1");
+    assertThat(new SizeDifference(
+                "wren", Dimension.TIP_DIAMETER, spread, spread, Instrument.DIGITAL_CALIPER, 1)
             .agrees())
         .isTrue();
   }

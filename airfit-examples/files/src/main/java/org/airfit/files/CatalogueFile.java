@@ -22,6 +22,9 @@ import org.airfit.select.PartFacts;
 /** What a catalogue file says; docs/job-file.md has the fields. */
 public final class CatalogueFile {
 
+  /** A complaint names no more profiles. */
+  private static final int MOST_NAMED = 20;
+
   private CatalogueFile() {}
 
   /**
@@ -60,7 +63,7 @@ public final class CatalogueFile {
     for (Field item : root.field(
             "profiles", "a list of plug profiles; or profileSet, the path of a set file")
         .items()) {
-      profiles.add(ProfileFields.profile(item, false));
+      profiles.add(ProfileFields.profile(item, false, PieceReadings.of(item)));
     }
     return root.build(() -> ReferenceSet.of(name, profiles));
   }
@@ -109,8 +112,10 @@ public final class CatalogueFile {
   private static String profileId(Field field, ReferenceSet set) throws WrongFileException {
     String id = field.text();
     if (set.profile(id).isEmpty()) {
+      List<String> ids = set.profiles().stream().map(PlugProfile::id).toList();
       throw field.wrong("\"" + id + "\" is no profile of this catalogue; accepted: "
-          + String.join(", ", set.profiles().stream().map(PlugProfile::id).toList()));
+          + String.join(", ", ids.subList(0, Math.min(MOST_NAMED, ids.size())))
+          + (ids.size() > MOST_NAMED ? ", … (" + ids.size() + " in all)" : ""));
     }
     return id;
   }

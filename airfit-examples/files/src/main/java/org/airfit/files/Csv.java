@@ -11,11 +11,17 @@ import java.util.List;
  */
 public final class Csv {
 
+  /** A set of ten thousand profiles has fewer, and more would not fit into the memory a program is given. */
+  private static final int MOST_CELLS = 1_000_000;
+
   private final String file;
   private final String text;
   private final char comma;
   private final List<List<String>> rows = new ArrayList<>();
-  private List<String> cells = new ArrayList<>();
+  private final List<String> cells = new ArrayList<>();
+  private List<String> blank = List.of();
+  private boolean filled;
+  private int filledCells;
   private final StringBuilder cell = new StringBuilder();
   private boolean wasQuoted;
 
@@ -33,7 +39,8 @@ public final class Csv {
    * @param file the name of the file, for complaints
    * @param text the text of the file
    * @return the rows, the heading among them; cells are stripped unless they were quoted
-   * @throws WrongFileException if a quotation mark stands where it may not
+   * @throws WrongFileException if a quotation mark stands where it may not, or there are more than a million filled
+   *     cells
    */
   public static List<List<String>> read(String file, String text) throws WrongFileException {
     Csv csv = new Csv(file, text);
@@ -89,16 +96,34 @@ public final class Csv {
         file, "row " + (rows.size() + 1) + ", cell " + (cells.size() + 1), complaint);
   }
 
-  private void endCell() {
-    cells.add(wasQuoted ? cell.toString() : cell.toString().strip());
+  private void endCell() throws WrongFileException {
+    String words = wasQuoted ? cell.toString() : cell.toString().strip();
+    if (words.isEmpty()) {
+      cells.add("");
+    } else {
+      filledCells++;
+      if (filledCells > MOST_CELLS) {
+        throw wrong("is more than " + MOST_CELLS + " filled cells; split the table");
+      }
+      cells.add(words);
+      filled = true;
+    }
     cell.setLength(0);
     wasQuoted = false;
   }
 
-  private void endRow() {
+  private void endRow() throws WrongFileException {
     endCell();
-    rows.add(cells);
-    cells = new ArrayList<>();
+    if (filled) {
+      rows.add(List.copyOf(cells));
+      filled = false;
+    } else {
+      if (cells.size() != blank.size()) {
+        blank = List.copyOf(cells); // millions of empty rows are one and the same
+      }
+      rows.add(blank);
+    }
+    cells.clear();
   }
 
   /**

@@ -1,23 +1,37 @@
 package org.airfit.files;
 
 import java.io.IOException;
-import java.nio.charset.MalformedInputException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
+import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.UUID;
 import org.airfit.plug.ReferenceSet;
 
 /**
  * Files on disk: a name that ends in .csv is a table, any other JSON; what one file names is looked for beside it.
  *
- * <p>The only class that knows of folders.
+ * <p>A file is read up to 16 MB, and only an ordinary one: no folder, device or pipe. The only class that knows of
+ * folders.
  */
 public final class Disk {
+
+  /** No job, catalogue, set or network is larger. */
+  private static final int MOST_BYTES = 16 << 20;
 
   private Disk() {}
 
@@ -29,7 +43,20 @@ public final class Disk {
    * @throws WrongFileException if a file is not there, or something in it is refused
    */
   public static Job job(Path path) throws WrongFileException {
-    return JobFile.read(open(path, "a JSON file"));
+    return job(path, new ArrayList<>());
+  }
+
+  /**
+   * Reads a job and the files it names, and notes every file that is read for it.
+   *
+   * @param path the file
+   * @param read takes the files that were read; see {@link #requireOther}
+   * @return the job
+   * @throws WrongFileException if a file is not there, or something in it is refused
+   */
+  public static Job job(Path path, Collection<Path> read) throws WrongFileException {
+    Objects.requireNonNull(read, "read");
+    return JobFile.read(open(path, "a JSON file", read));
   }
 
   /**
@@ -40,7 +67,50 @@ public final class Disk {
    * @throws WrongFileException if the file is not there or is no JSON
    */
   public static Optional<Refusal> refusal(Path path) throws WrongFileException {
-    return Refusal.of(open(path, "a JSON file"));
+    return refusal(path, new ArrayList<>());
+  }
+
+  /**
+   * Looks the same, and notes the file that is read for it.
+   *
+   * @param path the job file
+   * @param read takes the files that were read; see {@link #requireOther}
+   * @return the refusal; empty for compressed air
+   * @throws WrongFileException if the file is not there or is no JSON
+   */
+  public static Optional<Refusal> refusal(Path path, Collection<Path> read)
+      throws WrongFileException {
+    Objects.requireNonNull(read, "read");
+    Document job = open(path, "a JSON file", read);
+    noteNamed(path, job, read);
+    return Refusal.of(job);
+  }
+
+  /** Notes the files that a job and its catalogue name, which a refusal does not read. */
+  private static void noteNamed(Path path, Document job, Collection<Path> read)
+      throws WrongFileException {
+    note(path, job, "rules", read);
+    Optional<Path> catalogue = note(path, job, "catalogue", read);
+    if (catalogue.isPresent() && Files.isRegularFile(catalogue.get())) {
+      Document shop;
+      try {
+        shop = open(catalogue.get(), "a JSON file", new ArrayList<>());
+      } catch (WrongFileException e) {
+        return; // a refusal needs no catalogue
+      }
+      note(catalogue.get(), shop, "profileSet", read);
+    }
+  }
+
+  private static Optional<Path> note(
+      Path path, Document document, String field, Collection<Path> read) throws WrongFileException {
+    if (document.content() instanceof Map<?, ?> fields
+        && fields.get(field) instanceof String name) {
+      Path named = beside(path, name);
+      read.add(named);
+      return Optional.of(named);
+    }
+    return Optional.empty();
   }
 
   /**
@@ -51,7 +121,7 @@ public final class Disk {
    * @throws WrongFileException if a file is not there, or something in it is refused
    */
   public static ShopCatalogue catalogue(Path path) throws WrongFileException {
-    return CatalogueFile.read(open(path, "a JSON file"));
+    return CatalogueFile.read(open(path, "a JSON file", new ArrayList<>()));
   }
 
   /**
@@ -62,9 +132,20 @@ public final class Disk {
    * @throws WrongFileException if the file is not there, or something in it is refused
    */
   public static NetworkJob network(Path path) throws WrongFileException {
-    String file = String.valueOf(path.getFileName());
-    String text = text(path, "a network file, .csv");
-    return NetworkFile.read(Document.of(file, Csv.read(file, text)));
+    return network(path, new ArrayList<>());
+  }
+
+  /**
+   * Reads a network, and notes every file that is read for it.
+   *
+   * @param path the file
+   * @param read takes the files that were read; see {@link #requireOther}
+   * @return the network
+   * @throws WrongFileException if a file is not there, or something in it is refused
+   */
+  public static NetworkJob network(Path path, Collection<Path> read) throws WrongFileException {
+    Objects.requireNonNull(read, "read");
+    return NetworkFile.read(openTable(path, "a network file, .csv", read));
   }
 
   /**
@@ -75,7 +156,49 @@ public final class Disk {
    * @throws WrongFileException if the file is not there, or something in it is refused
    */
   public static ReferenceSet referenceSet(Path path) throws WrongFileException {
-    return ReferenceSetFile.read(open(path, "a set file, .csv or .json"));
+    return measuredSet(path, new ArrayList<>()).set();
+  }
+
+  /**
+   * Reads a reference set with the readings of its pieces, and notes every file that is read for it.
+   *
+   * @param path the file
+   * @param read takes the files that were read; see {@link #requireOther}
+   * @return the set and the readings
+   * @throws WrongFileException if a file is not there, or something in it is refused
+   */
+  public static MeasuredSet measuredSet(Path path, Collection<Path> read)
+      throws WrongFileException {
+    Objects.requireNonNull(read, "read");
+    return ReferenceSetFile.readMeasured(open(path, "a set file, .csv or .json", read));
+  }
+
+  /**
+   * Refuses a file to write that is one of those read, under whatever name: by another path, a link, or other capitals
+   * where the folder does not tell them apart.
+   *
+   * @param output the file that is to be written
+   * @param read the files that were read
+   * @throws WrongFileException if it is one of them
+   */
+  public static void requireOther(Path output, Collection<Path> read) throws WrongFileException {
+    Objects.requireNonNull(output, "output");
+    for (Path input : read) {
+      if (isSame(input, output)) {
+        throw new WrongFileException(
+            output.toString(),
+            "",
+            "is read for this, and is not written over; give another file to write");
+      }
+    }
+  }
+
+  private static boolean isSame(Path input, Path output) {
+    try {
+      return Files.isSameFile(input, output);
+    } catch (IOException e) { // the output is not there yet
+      return input.toAbsolutePath().normalize().equals(output.toAbsolutePath().normalize());
+    }
   }
 
   /**
@@ -89,7 +212,7 @@ public final class Disk {
     String file = String.valueOf(path.getFileName());
     Map<String, Object> object = ReferenceSetFile.toObject(set);
     String text = isTable(file) ? Csv.write(ReferenceSetFile.toRows(set)) : Json.write(object);
-    ReferenceSet again = ReferenceSetFile.read(document(path, text));
+    ReferenceSet again = ReferenceSetFile.read(document(path, text, new ArrayList<>()));
     if (!ReferenceSetFile.toObject(again).equals(object)) {
       throw new WrongFileException(
           file, "", "would not read back as the same set; look for odd spaces in its names");
@@ -98,19 +221,33 @@ public final class Disk {
   }
 
   /**
-   * Writes a text, whole or not at all: beside its place first, then moved there.
+   * Writes a text, whole or not at all: beside its place first, then moved there. A new file gets the rights that new
+   * files have here (the umask's), a file that was there keeps its own, and a link stays a link to what it names.
    *
    * @param path the file, in a folder that is there
    * @param text the text
-   * @throws WrongFileException if the file cannot be written
+   * @throws WrongFileException if the file cannot be written, or the path is no ordinary file
    */
   public static void write(Path path, String text) throws WrongFileException {
-    Path folder = path.toAbsolutePath().getParent();
     try {
-      Path draft = Files.createTempFile(folder, "page", ".part");
+      Path place = Files.exists(path) ? path.toRealPath() : path.toAbsolutePath();
+      if (Files.exists(place, LinkOption.NOFOLLOW_LINKS) && !Files.isRegularFile(place)) {
+        throw new WrongFileException(
+            path.toString(),
+            "",
+            "can't be written: it is " + kindOf(place) + "; give a file to write");
+      }
+      Path folder = place.getParent();
+      if (folder == null) {
+        throw new WrongFileException(path.toString(), "", "is no file; give a file to write");
+      }
+      Path draft = folder.resolve("airfit-" + UUID.randomUUID() + ".part");
       try {
-        Files.writeString(draft, text);
-        Files.move(draft, path, StandardCopyOption.REPLACE_EXISTING);
+        Files.writeString(draft, text, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+        if (Files.exists(place)) {
+          keepRights(place, draft);
+        }
+        Files.move(draft, place, StandardCopyOption.REPLACE_EXISTING);
       } finally {
         Files.deleteIfExists(draft);
       }
@@ -120,16 +257,35 @@ public final class Disk {
     }
   }
 
-  private static Document open(Path path, String kind) throws WrongFileException {
-    return document(path, text(path, kind));
+  private static void keepRights(Path from, Path to) throws IOException {
+    if (!Files.isWritable(from)) {
+      throw new IOException("not writable");
+    }
+    PosixFileAttributeView rights = Files.getFileAttributeView(from, PosixFileAttributeView.class);
+    if (rights != null) { // null where files have no such rights
+      Files.setPosixFilePermissions(to, rights.readAttributes().permissions());
+    }
   }
 
-  private static Document document(Path path, String text) throws WrongFileException {
+  private static Document open(Path path, String kind, Collection<Path> read)
+      throws WrongFileException {
+    return document(path, text(path, kind, read), read);
+  }
+
+  /** A table whatever the name ends in, which names no other file. */
+  private static Document openTable(Path path, String kind, Collection<Path> read)
+      throws WrongFileException {
+    String file = String.valueOf(path.getFileName());
+    return Document.of(file, Csv.read(file, text(path, kind, read)));
+  }
+
+  private static Document document(Path path, String text, Collection<Path> read)
+      throws WrongFileException {
     String file = String.valueOf(path.getFileName());
     return new Document(
         file,
         isTable(file) ? Csv.read(file, text) : Json.read(file, text),
-        name -> open(beside(path, name), "a file that is there"));
+        name -> open(beside(path, name), "a file that is there", read));
   }
 
   private static Path beside(Path path, String name) throws WrongFileException {
@@ -147,18 +303,38 @@ public final class Disk {
     return file.toLowerCase(Locale.ROOT).endsWith(".csv");
   }
 
-  private static String text(Path path, String kind) throws WrongFileException {
+  private static String text(Path path, String kind, Collection<Path> read)
+      throws WrongFileException {
     try {
-      return Files.readString(path);
+      if (Files.exists(path) && !Files.isRegularFile(path)) {
+        throw new WrongFileException(
+            path.toString(),
+            "",
+            "can't be read: it is " + kindOf(path) + "; give the path of " + kind);
+      }
+      byte[] bytes;
+      try (InputStream in = Files.newInputStream(path)) {
+        bytes = in.readNBytes(MOST_BYTES + 1);
+      }
+      if (bytes.length > MOST_BYTES) {
+        throw new WrongFileException(
+            path.toString(), "", "is larger than 16 MB; give the path of " + kind);
+      }
+      read.add(path);
+      return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
     } catch (NoSuchFileException e) {
       throw new WrongFileException(
           path.toString(), "", "there is no such file; give the path of " + kind);
-    } catch (MalformedInputException e) {
+    } catch (CharacterCodingException e) {
       throw new WrongFileException(
           String.valueOf(path.getFileName()), "", "is not text in UTF-8; save it as UTF-8");
     } catch (IOException e) {
       throw new WrongFileException(
           path.toString(), "", "can't be read (" + e.getClass().getSimpleName() + ")");
     }
+  }
+
+  private static String kindOf(Path path) {
+    return Files.isDirectory(path) ? "a folder" : "no ordinary file";
   }
 }

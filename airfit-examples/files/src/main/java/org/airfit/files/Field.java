@@ -129,6 +129,21 @@ final class Field {
     return words;
   }
 
+  /** Values with their units: a list, or in a table one cell with a bar between. */
+  <T> List<T> all(Function<String, T> parser) throws WrongFileException {
+    List<T> values = new ArrayList<>();
+    if (notation == Notation.TABLE) {
+      for (String word : words()) {
+        values.add(parsed(word, parser));
+      }
+    } else {
+      for (Field item : items()) {
+        values.add(item.as(parser));
+      }
+    }
+    return values;
+  }
+
   String text() throws WrongFileException {
     return read(Notation::text);
   }
@@ -160,7 +175,10 @@ final class Field {
 
   /** A value with its unit, read by one of airfit's parsers; what the parser refuses is told with this place. */
   <T> T as(Function<String, T> parser) throws WrongFileException {
-    String text = text();
+    return parsed(text(), parser);
+  }
+
+  private <T> T parsed(String text, Function<String, T> parser) throws WrongFileException {
     try {
       return parser.apply(text);
     } catch (IllegalArgumentException e) {

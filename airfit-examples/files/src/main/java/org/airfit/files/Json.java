@@ -28,12 +28,13 @@ public final class Json {
    * @throws WrongFileException if the text is not JSON, is the word null, or a field stands twice in one object
    */
   public static Object read(String file, String text) throws WrongFileException {
-    if (text.isBlank()) {
+    String json = text.startsWith("\ufeff") ? text.substring(1) : text; // editors put it there
+    if (json.isBlank()) {
       throw new WrongFileException(
           file, "", "is empty; a JSON object is wanted, see docs/job-file.md");
     }
     try {
-      @Nullable Object value = MAPPER.readValue(text, Object.class);
+      @Nullable Object value = MAPPER.readValue(json, Object.class);
       if (value == null) {
         throw new WrongFileException(
             file, "", "holds null; a JSON object is wanted, see docs/job-file.md");

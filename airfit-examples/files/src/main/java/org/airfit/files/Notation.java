@@ -91,6 +91,11 @@ enum Notation {
   /** A text that is not blank. */
   static String text(@Nullable Object value) {
     if (value instanceof String text && !text.isBlank()) {
+      String harmful = Printable.firstHarmful(text);
+      if (!harmful.isEmpty()) {
+        throw new IllegalArgumentException("was \"" + text + "\"; leave out the sign " + harmful
+            + ", which shows nothing or steers the terminal");
+      }
       return text;
     }
     throw wanted(value, "a text in quotation marks is wanted");

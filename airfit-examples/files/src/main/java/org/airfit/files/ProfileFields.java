@@ -2,7 +2,6 @@ package org.airfit.files;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -28,13 +27,14 @@ final class ProfileFields {
 
   private ProfileFields() {}
 
-  static PlugProfile profile(Field item, boolean basisToo) throws WrongFileException {
+  static PlugProfile profile(Field item, boolean basisToo, PieceReadings readings)
+      throws WrongFileException {
     PlugProfile.Builder builder = head(item, basisToo);
     Field sizes = item.field("dimensions", "an object with a field for each dimension");
     for (String label : sizes.names()) {
       Dimension dimension = dimension(sizes, label);
       Field size = sizes.field(label, "a spread");
-      builder.dimension(dimension, spread(size));
+      builder.dimension(dimension, spread(size, dimension, readings));
       size.requireNothingElse();
     }
     item.requireNothingElse();
@@ -134,7 +134,8 @@ final class ProfileFields {
         "\"" + label + "\" is no dimension of a plug; accepted: " + String.join(", ", labels));
   }
 
-  static PartSpread spread(Field field) throws WrongFileException {
+  static PartSpread spread(Field field, Dimension dimension, PieceReadings kept)
+      throws WrongFileException {
     Optional<Field> nominal = field.find("nominal");
     Optional<Field> low = field.find("low");
     Optional<Field> mean = field.find("mean");
@@ -165,11 +166,7 @@ final class ProfileFields {
       Length deviation = deviation(field, "of the pieces, with n − 1");
       return field.build(() -> new PartSpread.Sample(count, middle, deviation));
     }
-    List<Length> lengths = new ArrayList<>();
-    for (String word : readings.get().words()) {
-      lengths.add(readings.get().as(any -> Length.parse(word)));
-    }
-    return field.build(() -> PartSpread.measured(lengths));
+    return kept.keep(readings.get(), dimension);
   }
 
   private static Length deviation(Field field, String of) throws WrongFileException {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.airfit.measure.PartSpread;
+import org.airfit.plug.KnownPlugs;
 import org.airfit.plug.PlugProfile;
 import org.airfit.plug.Provenance;
 import org.airfit.plug.ReferenceSet;
@@ -27,18 +28,32 @@ public final class ReferenceSetFile {
    * @throws WrongFileException if a field or a cell is missing, misspelt or refused
    */
   public static ReferenceSet read(Document document) throws WrongFileException {
+    return readMeasured(document).set();
+  }
+
+  /**
+   * Reads a set with the readings of its pieces.
+   *
+   * @param document a JSON file, or a table
+   * @return the set and the readings
+   * @throws WrongFileException if a field or a cell is missing, misspelt or refused
+   */
+  public static MeasuredSet readMeasured(Document document) throws WrongFileException {
     Refusal.requireNone(document);
     return document.content() instanceof List
         ? ReferenceSetTable.read(document)
         : readObject(document);
   }
 
-  private static ReferenceSet readObject(Document document) throws WrongFileException {
+  private static MeasuredSet readObject(Document document) throws WrongFileException {
     Field root = Field.of(document);
     String name = root.field("set", "the name of the set").text();
     List<PlugProfile> profiles = new ArrayList<>();
+    List<KnownPlugs> records = new ArrayList<>();
     for (Field item : root.field("profiles", "a list of plug profiles").items()) {
-      profiles.add(ProfileFields.profile(item, true));
+      PieceReadings readings = PieceReadings.of(item);
+      profiles.add(ProfileFields.profile(item, true, readings));
+      readings.record().ifPresent(records::add);
     }
     List<UniversalSocket> sockets = new ArrayList<>();
     if (root.find("sockets").isPresent()) {
@@ -49,7 +64,8 @@ public final class ReferenceSetFile {
     }
     root.find("medium"); // refused above unless it is compressed air
     root.requireNothingElse();
-    return root.build(() -> ReferenceSet.of(name, profiles).withSockets(sockets));
+    return new MeasuredSet(
+        root.build(() -> ReferenceSet.of(name, profiles).withSockets(sockets)), records);
   }
 
   /**

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.airfit.measure.PartSpread;
 import org.airfit.plug.Dimension;
+import org.airfit.plug.KnownPlugs;
 import org.airfit.plug.PlugProfile;
 import org.airfit.plug.Provenance;
 import org.airfit.plug.ReferenceSet;
@@ -38,9 +39,24 @@ final class ReferenceSetTable {
       "count",
       "mean",
       "readings",
+      "caliper",
       "takes");
 
-  private static final List<String> OF_PROFILE = COLUMNS.subList(2, 11);
+  private static final List<String> OF_PROFILE = List.of(
+      "name",
+      "letters",
+      "grooveForm",
+      "ball",
+      "from",
+      "pieces",
+      "source",
+      "basis",
+      "confirmed",
+      "caliper");
+  /** Readings are written as count, mean and deviation, which no caliper belongs to. */
+  private static final List<String> WRITTEN =
+      COLUMNS.stream().filter(column -> !column.equals("caliper")).toList();
+
   private static final List<String> RECORDS = List.of("set", "profile", "socket");
 
   private final String file;
@@ -52,7 +68,7 @@ final class ReferenceSetTable {
     this.file = file;
   }
 
-  static ReferenceSet read(Document document) throws WrongFileException {
+  static MeasuredSet read(Document document) throws WrongFileException {
     return new ReferenceSetTable(document.name()).read(Table.rows(document, readable()));
   }
 
@@ -64,9 +80,10 @@ final class ReferenceSetTable {
   }
 
   /** A profile whose first row was read. */
-  private record Started(Field row, PlugProfile.Builder builder, Set<Dimension> known) {}
+  private record Started(
+      Field row, PlugProfile.Builder builder, Set<Dimension> known, PieceReadings readings) {}
 
-  private ReferenceSet read(List<Field> rows) throws WrongFileException {
+  private MeasuredSet read(List<Field> rows) throws WrongFileException {
     for (Field row : rows) {
       add(row);
     }
@@ -78,8 +95,10 @@ final class ReferenceSetTable {
     for (Started profile : started.values()) {
       profiles.add(profile.row.build(profile.builder::build));
     }
+    List<KnownPlugs> records = new ArrayList<>();
+    started.values().forEach(profile -> profile.readings.record().ifPresent(records::add));
     try {
-      return ReferenceSet.of(name, profiles).withSockets(sockets);
+      return new MeasuredSet(ReferenceSet.of(name, profiles).withSockets(sockets), records);
     } catch (IllegalArgumentException e) {
       throw new WrongFileException(file, "", String.valueOf(e.getMessage()));
     }
@@ -106,7 +125,8 @@ final class ReferenceSetTable {
     String id = row.field("id", "the short name of a profile").text();
     Started profile = started.get(id);
     if (profile == null) {
-      profile = new Started(row, ProfileFields.head(row, true), new HashSet<>());
+      profile =
+          new Started(row, ProfileFields.head(row, true), new HashSet<>(), PieceReadings.of(row));
       started.put(id, profile);
     } else {
       sameAsBefore(row, id, profile);
@@ -116,7 +136,7 @@ final class ReferenceSetTable {
     if (!profile.known.add(dimension)) {
       throw label.wrong("\"" + label.text() + "\" stands twice for " + id + "; leave one out");
     }
-    profile.builder.dimension(dimension, ProfileFields.spread(row));
+    profile.builder.dimension(dimension, ProfileFields.spread(row, dimension, profile.readings));
   }
 
   /** Further rows of a profile may leave out what the first said, and may not say anything else. */
@@ -138,7 +158,7 @@ final class ReferenceSetTable {
 
   static List<List<String>> write(ReferenceSet set) {
     List<List<String>> out = new ArrayList<>();
-    out.add(COLUMNS);
+    out.add(WRITTEN);
     row(out, Map.of("record", "set", "name", set.name()));
     for (PlugProfile profile : set.profiles()) {
       Map<String, String> cells = new HashMap<>(ProfileFields.headOf(profile));
@@ -175,6 +195,6 @@ final class ReferenceSetTable {
   }
 
   private static void row(List<List<String>> out, Map<String, String> cells) {
-    out.add(COLUMNS.stream().map(column -> cells.getOrDefault(column, "")).toList());
+    out.add(WRITTEN.stream().map(column -> cells.getOrDefault(column, "")).toList());
   }
 }

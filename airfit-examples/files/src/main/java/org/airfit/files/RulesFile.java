@@ -26,6 +26,9 @@ public final class RulesFile {
     List<List<String>> rows = new ArrayList<>();
     int width = content.stream().findFirst().map(RulesFile::width).orElse(0);
     for (Object row : content) {
+      if (row instanceof List<?> items && items.stream().allMatch(""::equals)) {
+        continue; // millions of empty rows are none
+      }
       List<String> cells = new ArrayList<>();
       if (row instanceof List<?> items) {
         items.forEach(item -> cells.add(String.valueOf(item)));

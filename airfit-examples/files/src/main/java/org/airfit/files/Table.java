@@ -37,14 +37,21 @@ final class Table {
           "holds " + Notation.kind(content) + "; a table is wanted, with the heading "
               + String.join(",", columns));
     }
-    if (rows.isEmpty()) {
+    int first = 0; // the heading may stand below empty rows
+    while (first < rows.size() && isEmpty(rows.get(first))) {
+      first++;
+    }
+    if (first == rows.size()) {
       throw new WrongFileException(
           file, "", "is empty; type the heading " + String.join(",", columns));
     }
-    List<String> heading = row(rows.get(0), 1);
-    requireHeading(heading);
+    List<String> heading = row(rows.get(first), first + 1);
+    requireHeading(heading, first + 1);
     List<Field> fields = new ArrayList<>();
-    for (int i = 1; i < rows.size(); i++) {
+    for (int i = first + 1; i < rows.size(); i++) {
+      if (isEmpty(rows.get(i))) {
+        continue;
+      }
       Map<String, String> cells = cells(heading, row(rows.get(i), i + 1), i + 1);
       if (!cells.isEmpty()) {
         fields.add(Field.ofRow(file, i + 1, cells));
@@ -69,18 +76,22 @@ final class Table {
     return cells;
   }
 
-  private void requireHeading(List<String> heading) throws WrongFileException {
+  private static boolean isEmpty(@Nullable Object row) {
+    return row instanceof List<?> cells && cells.stream().allMatch(""::equals);
+  }
+
+  private void requireHeading(List<String> heading, int number) throws WrongFileException {
     Set<String> seen = new HashSet<>();
     for (String column : heading) {
       if (!columns.contains(column)) {
         throw new WrongFileException(
             file,
-            "row 1",
+            "row " + number,
             "\"" + column + "\" is no column here; accepted: " + String.join(", ", columns));
       }
       if (!seen.add(column)) {
         throw new WrongFileException(
-            file, "row 1", "column " + column + " stands twice; leave one out");
+            file, "row " + number, "column " + column + " stands twice; leave one out");
       }
     }
   }

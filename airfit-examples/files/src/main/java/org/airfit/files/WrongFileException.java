@@ -13,7 +13,7 @@ public final class WrongFileException extends Exception {
    * @param complaint what was found there and what is accepted instead
    */
   public WrongFileException(String file, String place, String complaint) {
-    super((place.isEmpty() ? file : file + ": " + place) + ": "
-        + complaint.replaceAll("\\s+", " ").strip());
+    super(Printable.line((place.isEmpty() ? file : file + ": " + place) + ": "
+        + complaint.replaceAll("\\s+", " ").strip()));
   }
 }

@@ -6,6 +6,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import org.airfit.files.Printable;
 import org.airfit.files.WrongFileException;
 
 /** What the programs share: one or two files as arguments, exit codes, one line for what was wrong. */
@@ -38,7 +39,16 @@ final class CommandLine {
     } catch (WrongFileException e) {
       err.println(e.getMessage());
       return WRONG_INPUT;
+    } catch (OutOfMemoryError e) {
+      err.println(
+          Printable.line(args[0]) + ": needs more memory than there is; give a smaller file");
+      return WRONG_INPUT;
     }
+  }
+
+  /** A path as it may be shown. */
+  static String shown(Path path) {
+    return Printable.line(path.toString());
   }
 
   static Path path(String text, String usage) throws WrongFileException {

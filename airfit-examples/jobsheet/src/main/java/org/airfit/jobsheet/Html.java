@@ -1,13 +1,16 @@
 package org.airfit.jobsheet;
 
+import org.airfit.files.Printable;
+
 /** What all pages are written with. */
 final class Html {
 
   private Html() {}
 
-  /** A text in which no sign can be taken for markup. */
+  /** A text in which no sign can be taken for markup, or shows nothing. */
   static String escaped(String text) {
-    return text.replace("&", "&amp;")
+    return Printable.lines(text)
+        .replace("&", "&amp;")
         .replace("<", "&lt;")
         .replace(">", "&gt;")
         .replace("\"", "&quot;");

@@ -2,8 +2,12 @@ package org.airfit.jobsheet;
 
 import java.io.PrintStream;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.airfit.files.Disk;
+import org.airfit.files.Job;
+import org.airfit.files.Printable;
 import org.airfit.files.Refusal;
 
 /** Reads a job file, prints the job sheet, and writes it as a page. */
@@ -20,17 +24,21 @@ final class JobProgram {
       Path job = CommandLine.path(args[0], USAGE);
       Path page =
           args.length == 2 ? CommandLine.path(args[1], USAGE) : CommandLine.pageOf(job, "\\.json");
-      Optional<Refusal> refusal = Disk.refusal(job);
+      List<Path> files = new ArrayList<>();
+      Optional<Refusal> refusal = Disk.refusal(job, files);
+      Disk.requireOther(page, files);
       if (refusal.isPresent()) {
-        Disk.write(page, RefusalSheet.page(refusal.get()));
-        out.print(RefusalSheet.text(refusal.get()));
+        Disk.write(page, Printable.lines(RefusalSheet.page(refusal.get())));
+        out.print(Printable.lines(RefusalSheet.text(refusal.get())));
         return;
       }
-      JobSheet sheet = JobSheet.of(Disk.job(job));
+      Job read = Disk.job(job, files);
+      Disk.requireOther(page, files);
+      JobSheet sheet = JobSheet.of(read);
       String text = TextSheet.of(sheet);
       Disk.write(page, PageSheet.of(sheet));
       out.print(text);
-      out.println("The same for the printer: " + page);
+      out.println("The same for the printer: " + CommandLine.shown(page));
     });
   }
 }

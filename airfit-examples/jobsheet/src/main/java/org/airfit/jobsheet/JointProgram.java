@@ -4,6 +4,7 @@ import java.io.PrintStream;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.airfit.files.Printable;
 import org.airfit.joint.Chain;
 import org.airfit.joint.End;
 import org.airfit.joint.Mating;
@@ -28,7 +29,7 @@ final class JointProgram {
       tell(args[0], args[1], out);
       return 0;
     } catch (QuantityFormatException e) {
-      err.println(e.getMessage());
+      err.println(Printable.line(String.valueOf(e.getMessage())));
       return CommandLine.WRONG_INPUT;
     }
   }
@@ -36,7 +37,8 @@ final class JointProgram {
   private static void tell(String one, String other, PrintStream out) {
     Mating mating = Mating.of(End.parse(one), End.parse(other));
     for (String typed : List.of(one, other)) {
-      End.remarkOn(typed).ifPresent(remark -> out.println(typed.strip() + ": " + remark + "."));
+      End.remarkOn(typed)
+          .ifPresent(remark -> out.println(Printable.line(typed.strip()) + ": " + remark + "."));
     }
     out.println(mating.inWords());
     Chain<StandardAdapter> chain = Chain.between(mating.one(), mating.other());

@@ -4,6 +4,7 @@ import static org.airfit.jobsheet.Html.escaped;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import org.airfit.files.Printable;
 import org.airfit.line.PipeDuty;
 import org.airfit.line.PipeVelocity;
 import org.airfit.line.VelocityVerdict;
@@ -61,7 +62,7 @@ public final class NetworkPage {
   public static String of(NetworkSheet sheet) {
     NetworkPage page = new NetworkPage();
     page.write(sheet);
-    return page.out.toString();
+    return Printable.lines(page.out.toString());
   }
 
   private void element(String tag, String text) {

@@ -2,7 +2,10 @@ package org.airfit.jobsheet;
 
 import java.io.PrintStream;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.airfit.files.Disk;
+import org.airfit.files.NetworkJob;
 
 /** Reads a network file, prints what its drops have, and writes it as a page. */
 final class NetworkProgram {
@@ -18,10 +21,14 @@ final class NetworkProgram {
       Path page = args.length == 2
           ? CommandLine.path(args[1], USAGE)
           : CommandLine.pageOf(file, "(?i)\\.csv");
-      NetworkSheet sheet = NetworkSheet.of(Disk.network(file));
+      List<Path> files = new ArrayList<>();
+      NetworkJob read = Disk.network(file, files);
+      Disk.requireOther(page, files);
+      NetworkSheet sheet = NetworkSheet.of(read);
       Disk.write(page, NetworkPage.of(sheet));
       out.print(NetworkText.of(sheet));
-      out.println("The same for the printer, on one page without the working: " + page);
+      out.println(
+          "The same for the printer, on one page without the working: " + CommandLine.shown(page));
     });
   }
 }

@@ -1,6 +1,7 @@
 package org.airfit.jobsheet;
 
 import java.util.Locale;
+import org.airfit.files.Printable;
 import org.airfit.line.PipeVelocity;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.PressureUnit;
@@ -24,11 +25,11 @@ public final class NetworkText {
   public static String of(NetworkSheet sheet) {
     NetworkText text = new NetworkText();
     text.write(sheet);
-    return text.out.toString();
+    return Printable.lines(text.out.toString());
   }
 
   private void line(String text) {
-    out.append(text.stripTrailing()).append('\n');
+    out.append(text.replaceAll("[\\n\\r\\t]+", " ").stripTrailing()).append('\n');
   }
 
   private void heading(String text) {

@@ -2,6 +2,7 @@ package org.airfit.jobsheet;
 
 import java.util.List;
 import java.util.Optional;
+import org.airfit.files.Printable;
 import org.airfit.quantity.Money;
 import org.airfit.quantity.PressureUnit;
 import org.airfit.safety.Caution;
@@ -92,7 +93,7 @@ public final class PageSheet {
     }
     PageSheet page = new PageSheet();
     page.write(sheet);
-    return page.out.toString();
+    return Printable.lines(page.out.toString());
   }
 
   private void element(String tag, String text) {

@@ -142,9 +142,19 @@ final class PressureChart {
         + ink + "\">" + Html.escaped(text) + "</text>\n");
   }
 
+  /** A mark each half bar, each bar, or so far apart that there are twenty at most. */
+  private static double step(double range) {
+    double step = range > 6.0 ? 1.0 : 0.5;
+    double[] factors = {2.0, 2.5, 2.0}; // 1, 2, 5, 10, 20 …
+    for (int i = 0; range / step > 20.0; i++) {
+      step *= factors[i % 3];
+    }
+    return step;
+  }
+
   private void axis(double bottom) {
-    double step = to - from > 6.0 ? 1.0 : 0.5;
-    for (double bar = from; bar <= to + 1.0e-9; bar += step) {
+    double step = step(to - from);
+    for (double bar = from; bar <= to + 1.0e-9 * step; bar += step) {
       out.append("<line x1=\"" + n(x(bar)) + "\" y1=\"" + n(TOP) + "\" x2=\"" + n(x(bar))
           + "\" y2=\"" + n(bottom) + "\" stroke=\"#d5dadd\" stroke-width=\"1\"/>\n");
       text(x(bar), bottom + 14.0, "middle", n(bar), "#46525a");

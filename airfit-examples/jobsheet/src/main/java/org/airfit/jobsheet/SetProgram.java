@@ -2,9 +2,13 @@ package org.airfit.jobsheet;
 
 import java.io.PrintStream;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import org.airfit.drawing.PlugSheet;
 import org.airfit.files.Disk;
+import org.airfit.files.MeasuredSet;
+import org.airfit.files.Printable;
 import org.airfit.files.WrongFileException;
 import org.airfit.plug.ReferenceSet;
 
@@ -18,13 +22,16 @@ final class SetProgram {
 
   static int run(String[] args, PrintStream out, PrintStream err) {
     return CommandLine.run(args, USAGE, err, () -> {
-      ReferenceSet set = Disk.referenceSet(CommandLine.path(args[0], USAGE));
+      List<Path> files = new ArrayList<>();
+      MeasuredSet read = Disk.measuredSet(CommandLine.path(args[0], USAGE), files);
       if (args.length == 2) {
-        write(CommandLine.path(args[1], USAGE), set);
+        Path path = CommandLine.path(args[1], USAGE);
+        Disk.requireOther(path, files);
+        write(path, read.set());
       }
-      out.print(SetText.of(set));
+      out.print(SetText.of(read));
       if (args.length == 2) {
-        out.println("Written: " + args[1]);
+        out.println("Written: " + Printable.line(args[1]));
       }
     });
   }
@@ -32,7 +39,7 @@ final class SetProgram {
   private static void write(Path path, ReferenceSet set) throws WrongFileException {
     String name = path.toString().toLowerCase(Locale.ROOT);
     if (name.endsWith(".html")) {
-      Disk.write(path, PlugSheet.of(set, PlugSheet.Paper.A4).html());
+      Disk.write(path, Printable.lines(PlugSheet.of(set, PlugSheet.Paper.A4).html()));
     } else if (name.endsWith(".csv") || name.endsWith(".json")) {
       Disk.write(path, set);
     } else {

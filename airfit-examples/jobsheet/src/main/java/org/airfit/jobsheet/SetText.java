@@ -1,18 +1,42 @@
 package org.airfit.jobsheet;
 
 import java.util.List;
+import org.airfit.files.MeasuredSet;
+import org.airfit.files.Printable;
 import org.airfit.measure.Instrument;
+import org.airfit.measure.PartSpread;
+import org.airfit.measure.ToleranceInterval;
 import org.airfit.plug.BenchPath;
+import org.airfit.plug.Dimension;
 import org.airfit.plug.Identifier;
+import org.airfit.plug.KnownPlugs;
+import org.airfit.plug.Outlier;
 import org.airfit.plug.PlugProfile;
 import org.airfit.plug.ReferenceSet;
 import org.airfit.plug.Separation;
 import org.airfit.plug.UniversalSocket;
+import org.airfit.quantity.LengthUnit;
 
-/** What a reference set can tell apart and what to measure first, as plain text. */
+/** What a reference set can tell apart, what its pieces show and what to measure first, as plain text. */
 public final class SetText {
 
   private static final double RISK = 0.01;
+
+  /** Share and confidence of the tolerance limits: the usual 95 % twice, our choice. */
+  private static final double SHARE = 0.95;
+
+  /** Of more pairs than a sheet can hold, the hardest are printed. */
+  private static final int MOST_PAIRS = 100;
+
+  /** A path through more profiles is no sorting any more. */
+  private static final int MOST_SORTED = 200;
+
+  /** The working of the pieces is printed for as many dimensions. */
+  private static final int MOST_WORKED = 30;
+
+  private final StringBuilder out = new StringBuilder();
+  private final StringBuilder worked = new StringBuilder();
+  private int workings;
 
   private SetText() {}
 
@@ -23,33 +47,130 @@ public final class SetText {
    * @return its profiles and sockets, which pairs can be told apart, and the order of the readings
    */
   public static String of(ReferenceSet set) {
-    StringBuilder out = new StringBuilder(set.toString()).append("\n\n");
+    return of(new MeasuredSet(set, List.of()));
+  }
+
+  /**
+   * Writes the text with what the readings of the pieces show.
+   *
+   * @param measured the set and the readings of its pieces
+   * @return its profiles and sockets, tolerance limits and pieces that stand out, which pairs can be told apart, and
+   *     the order of the readings
+   */
+  public static String of(MeasuredSet measured) {
+    SetText text = new SetText();
+    text.write(measured);
+    return Printable.lines(text.out.toString());
+  }
+
+  private void line(String text) {
+    out.append(text.replaceAll("[\\n\\r\\t]+", " ")).append('\n');
+  }
+
+  private void write(MeasuredSet measured) {
+    ReferenceSet set = measured.set();
+    line(set.toString());
+    line("");
     for (PlugProfile profile : set.profiles()) {
-      out.append(profile.id())
-          .append(": ")
-          .append(profile.displayName())
-          .append(", ")
-          .append(profile.provenance())
-          .append("; ")
-          .append(profile.dimensions().size())
-          .append(" dimensions\n");
+      line(profile.id() + ": " + profile.displayName() + ", " + profile.provenance() + "; "
+          + profile.dimensions().size()
+          + (profile.dimensions().size() == 1 ? " dimension" : " dimensions"));
     }
     for (UniversalSocket socket : set.sockets()) {
-      out.append("socket ")
-          .append(socket.name())
-          .append(" takes ")
-          .append(String.join(", ", socket.profileIds()))
-          .append('\n');
+      line("socket " + socket.name() + " takes " + String.join(", ", socket.profileIds()));
     }
-    out.append("\nWhich pairs can be told apart\n");
-    List<Separation> pairs = Separation.within(set, Instrument.DIGITAL_CALIPER);
-    pairs.forEach(pair -> out.append("  ").append(pair.inWords(RISK)).append('\n'));
-    if (pairs.isEmpty()) {
-      out.append("  There is one profile only.\n");
+    pieces(measured);
+    pairs(set);
+    line("");
+    if (set.profiles().size() > MOST_SORTED) {
+      line("No order of readings for the bench: a sheet for more than " + MOST_SORTED
+          + " profiles would not be followed. Give the readings to a job sheet.");
+    } else {
+      out.append(BenchPath.of(Identifier.of(set))).append('\n');
     }
-    return out.append('\n')
-        .append(BenchPath.of(Identifier.of(set)))
-        .append('\n')
-        .toString();
+    if (workings > 0) {
+      line("");
+      line("The working of what the pieces show"
+          + (workings > MOST_WORKED ? ", the first " + MOST_WORKED + " of " + workings : ""));
+      out.append(worked);
+    }
+  }
+
+  private void pairs(ReferenceSet set) {
+    long profiles = set.profiles().size();
+    long all = profiles * (profiles - 1) / 2;
+    line("");
+    line("Which pairs can be told apart");
+    Separation.hardest(set, Instrument.DIGITAL_CALIPER, MOST_PAIRS)
+        .forEach(pair -> line("  " + pair.inWords(RISK)));
+    if (all == 0) {
+      line("  There is one profile only.");
+    } else if (all > MOST_PAIRS) {
+      line("  These are the " + MOST_PAIRS + " hardest of " + all + " pairs.");
+    }
+  }
+
+  private void pieces(MeasuredSet measured) {
+    boolean headed = false;
+    for (PlugProfile profile : measured.set().profiles()) {
+      for (Dimension dimension : profile.dimensions().keySet()) {
+        if (profile.dimensions().get(dimension) instanceof PartSpread.Sample sample
+            && sample.pieces() <= ToleranceInterval.MOST_PIECES) {
+          if (!headed) {
+            line("");
+            line(
+                "What the measured pieces show (as the caliper reads them; its own error comes on top)");
+            headed = true;
+          }
+          tolerance(profile, dimension, sample);
+        }
+      }
+    }
+    for (KnownPlugs record : measured.records()) {
+      outliers(record);
+    }
+  }
+
+  private void tolerance(PlugProfile profile, Dimension dimension, PartSpread.Sample sample) {
+    ToleranceInterval limits = ToleranceInterval.between(sample, SHARE, SHARE);
+    line("  " + profile.id() + ", " + dimension + ": mean "
+        + sample.mean().format(LengthUnit.MILLIMETRE, 3) + ", deviation "
+        + sample.sampleDeviation().format(LengthUnit.MILLIMETRE, 3) + ". " + limits.inWords());
+    work(profile.id() + ", " + dimension, limits.working().toText());
+  }
+
+  private void outliers(KnownPlugs record) {
+    List<Outlier> odd = record.outliers();
+    line("");
+    line("Pieces of " + record.profileId() + ", read with a " + record.instrument());
+    for (Outlier piece : odd) {
+      line("  " + piece.inWords());
+      work(record.profileId(), piece.working().toText());
+    }
+    if (record.pieces().size() < 3) {
+      line("  Fewer than three pieces show none that stands out.");
+      return;
+    }
+    if (!odd.isEmpty()) {
+      return;
+    }
+    line("  No piece stands out.");
+    StringBuilder seen = new StringBuilder();
+    for (Dimension dimension : record.dimensions()) {
+      record
+          .noticedFrom(dimension)
+          .ifPresent(from -> seen.append(seen.length() == 0 ? "" : ", ")
+              .append(dimension)
+              .append(' ')
+              .append(from.format(LengthUnit.MILLIMETRE, 2)));
+    }
+    line("  One more would be noticed if it were off by: " + seen + ".");
+  }
+
+  private void work(String of, String working) {
+    workings++;
+    if (workings <= MOST_WORKED) {
+      worked.append('\n').append(of).append('\n').append(working);
+    }
   }
 }

@@ -3,6 +3,7 @@ package org.airfit.jobsheet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.airfit.files.Printable;
 import org.airfit.plug.Identification;
 import org.airfit.plug.Residual;
 import org.airfit.quantity.LengthUnit;
@@ -45,11 +46,11 @@ public final class TextSheet {
     text.parts(sheet);
     text.cautions(sheet);
     text.working(sheet);
-    return text.out.toString();
+    return Printable.lines(text.out.toString());
   }
 
   private void line(String text) {
-    out.append(text).append('\n');
+    out.append(text.replaceAll("[\\n\\r\\t]+", " ")).append('\n');
   }
 
   private void heading(String text) {

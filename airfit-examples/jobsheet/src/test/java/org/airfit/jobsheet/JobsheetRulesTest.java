@@ -32,7 +32,8 @@ class JobsheetRulesTest {
       .importPackages("org.airfit.jobsheet");
 
   private static final Set<String> PROGRAMS =
-      Set.of("Main", "CommandLine", "JobProgram", "NetworkProgram", "SetProgram");
+      Set.of(
+          "Main", "CommandLine", "JobProgram", "JointProgram", "NetworkProgram", "SetProgram");
 
   @Test
   void only_the_programs_know_folders_and_terminals() {

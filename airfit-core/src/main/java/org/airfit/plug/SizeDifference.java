@@ -1,0 +1,238 @@
+package org.airfit.plug;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.airfit.internal.Digits;
+import org.airfit.internal.Statistics;
+import org.airfit.measure.Instrument;
+import org.airfit.measure.PartSpread;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.LengthUnit;
+import org.airfit.source.Source;
+import org.airfit.working.Formula;
+import org.airfit.working.Symbol;
+import org.airfit.working.UnitSystem;
+import org.airfit.working.ValueKind;
+import org.airfit.working.Worked;
+import org.airfit.working.Working;
+
+/**
+ * What two sets say of one dimension of one profile; see {@link SetComparison} for what is allowed.
+ *
+ * @param profileId the id of the profile
+ * @param dimension the dimension
+ * @param one what the first set says
+ * @param other what the second says
+ * @param instrument what measured pieces were measured with, or the coarser of two
+ * @param compared how many dimensions are compared in all, at least 1; they share the risk
+ */
+public record SizeDifference(
+    String profileId,
+    Dimension dimension,
+    PartSpread one,
+    PartSpread other,
+    Instrument instrument,
+    int compared)
+    implements Worked {
+
+  /**
+   * How often two honest sets of bell-shaped scatter may be said to differ: our choice, half of the one in twenty that
+   * is promised.
+   */
+  private static final double RISK = 0.025;
+
+  /** Sizes are written down to two decimals of a millimetre. */
+  private static final double WRITTEN = 0.005e-3 * (1.0 + 1.0e-9);
+
+  private static final int DIGITS = 6;
+  private static final Source GUM = Source.standard("JCGM 100:2008, 4.3.7, 5.1.2, F.2.2.1 and G.4");
+  private static final Symbol D = Symbol.of("d", ValueKind.SMALL_LENGTH);
+  private static final Symbol MPE = Symbol.of("MPE", "\\mathit{MPE}", ValueKind.SMALL_LENGTH);
+  private static final Symbol T = Symbol.of("t", ValueKind.NUMBER);
+  private static final Symbol TAIL = Symbol.of("p", ValueKind.NUMBER);
+  private static final Symbol COMPARED = Symbol.of("m", ValueKind.NUMBER);
+  private static final Symbol U = Symbol.of("u", ValueKind.SMALL_LENGTH);
+  private static final Symbol ALLOWED = Symbol.of("a", ValueKind.SMALL_LENGTH);
+  private static final Symbol MEAN_1 = Symbol.of("x̄1", "\\bar x_1", ValueKind.SMALL_LENGTH);
+  private static final Symbol MEAN_2 = Symbol.of("x̄2", "\\bar x_2", ValueKind.SMALL_LENGTH);
+  private static final Symbol APART = Symbol.of("Δ", "\\Delta", ValueKind.SMALL_LENGTH);
+  private static final Formula SHARE = Formula.of(
+      "Chance shared among all that is compared, on each side",
+      "⟨p⟩ = 0.0125 / ⟨m⟩",
+      Source.handbook("Bonferroni's inequality"),
+      TAIL,
+      COMPARED);
+  private static final Formula LIMIT =
+      Formula.of("Difference allowed", "⟨a⟩ = ⟨t⟩ × ⟨u⟩", GUM, ALLOWED, T, U);
+  private static final Formula DIFFERENCE =
+      Formula.of("Difference", "⟨Δ⟩ = ⟨x̄2⟩ − ⟨x̄1⟩", GUM, APART, MEAN_1, MEAN_2);
+
+  /**
+   * Checks that nothing is missing.
+   *
+   * @param profileId the id of the profile
+   * @param dimension the dimension
+   * @param one what the first set says
+   * @param other what the second says
+   * @param instrument what measured pieces were measured with, or the coarser of two
+   * @param compared how many dimensions are compared in all, at least 1; they share the risk
+   * @throws IllegalArgumentException if {@code compared} is below 1
+   */
+  public SizeDifference {
+    Objects.requireNonNull(profileId, "profileId");
+    Objects.requireNonNull(dimension, "dimension");
+    Objects.requireNonNull(one, "one");
+    Objects.requireNonNull(other, "other");
+    Objects.requireNonNull(instrument, "instrument");
+    if (compared < 1) {
+      throw new IllegalArgumentException(
+          "dimensions compared must be at least 1, were " + compared);
+    }
+  }
+
+  /** The same among so many. */
+  SizeDifference among(int all) {
+    return new SizeDifference(profileId, dimension, one, other, instrument, all);
+  }
+
+  /** {@return the nominal of the second less that of the first [mm]} */
+  public double millimetres() {
+    return other.nominal().millimetres() - one.nominal().millimetres();
+  }
+
+  private List<PartSpread.Sample> samples() {
+    List<PartSpread.Sample> samples = new ArrayList<>();
+    for (PartSpread spread : List.of(one, other)) {
+      if (spread instanceof PartSpread.Sample sample) {
+        samples.add(sample);
+      }
+    }
+    return samples;
+  }
+
+  private double deviation(PartSpread.Sample sample) {
+    return Math.max(
+        sample.sampleDeviation().metres(), instrument.step().metres() / Math.sqrt(12.0));
+  }
+
+  private double limitOfError(PartSpread.Sample sample) {
+    return instrument.limitOfError(dimension.access(), sample.mean()).metres();
+  }
+
+  private double square(PartSpread.Sample sample) {
+    double s = deviation(sample);
+    double d = instrument.step().metres();
+    double mpe = limitOfError(sample);
+    return s * s / sample.pieces() + d * d / 12.0 + mpe * mpe / 3.0;
+  }
+
+  private double uncertainty() {
+    return Math.sqrt(samples().stream().mapToDouble(this::square).sum());
+  }
+
+  /** Degrees of freedom of Welch and Satterthwaite; only the scatter of the pieces is known no better than by them. */
+  private double freedom() {
+    double square = 0.0;
+    double over = 0.0;
+    for (PartSpread.Sample sample : samples()) {
+      double s = deviation(sample);
+      double ofMean = s * s / sample.pieces();
+      square += square(sample);
+      over += ofMean * ofMean / sample.degreesOfFreedom();
+    }
+    return square * square / over;
+  }
+
+  private double score() {
+    return Statistics.studentScore(0.5 * RISK / compared, freedom());
+  }
+
+  private double limit() {
+    return samples().isEmpty() ? 0.0 : score() * uncertainty();
+  }
+
+  /** {@return how far the nominals may lie apart} */
+  public Length allowed() {
+    return Length.ofMetres(Math.max(WRITTEN, limit()));
+  }
+
+  /** {@return whether the two say the same} */
+  public boolean agrees() {
+    return Math.abs(millimetres()) <= allowed().millimetres();
+  }
+
+  /** {@return the difference in words} */
+  public String inWords() {
+    return profileId + ", " + dimension + ": " + one.nominal().format(LengthUnit.MILLIMETRE, 3)
+        + " and " + other.nominal().format(LengthUnit.MILLIMETRE, 3) + ", "
+        + Digits.fixed(Math.abs(millimetres()), 3) + " mm apart, "
+        + (agrees() ? "agree" : "do not agree") + " (" + allowed().format(LengthUnit.MILLIMETRE, 3)
+        + " allowed)";
+  }
+
+  @Override
+  public Working working(UnitSystem units) {
+    Objects.requireNonNull(units, "units");
+    Working.Builder out = Working.titled(
+            "Whether both sets mean the same " + dimension + " of " + profileId, units)
+        .given(MEAN_1, one.nominal().metres(), DIGITS)
+        .given(MEAN_2, other.nominal().metres(), DIGITS)
+        .step(DIFFERENCE, other.nominal().metres() - one.nominal().metres(), DIGITS);
+    if (limit() <= WRITTEN) {
+      return out.note(
+              "Sizes are written down to two decimals: half a hundredth of a millimetre is allowed.")
+          .answer(APART)
+          .build();
+    }
+    List<Symbol> parts = new ArrayList<>();
+    StringBuilder sum = new StringBuilder();
+    out.given(D, instrument.step().metres(), DIGITS);
+    int number = 0;
+    for (PartSpread spread : List.of(one, other)) {
+      number++;
+      if (spread instanceof PartSpread.Sample sample) {
+        Symbol s = Symbol.of("s" + number, "s_" + number, ValueKind.SMALL_LENGTH);
+        Symbol n = Symbol.of("n" + number, "n_" + number, ValueKind.NUMBER);
+        Symbol u = Symbol.of("u" + number, "u_" + number, ValueKind.SMALL_LENGTH);
+        out.given(s, deviation(sample), DIGITS)
+            .given(n, sample.pieces(), DIGITS)
+            .given(MPE, limitOfError(sample), DIGITS)
+            .step(
+                Formula.of(
+                    "Standard uncertainty of mean " + number,
+                    "⟨u" + number + "⟩ = √(⟨s" + number + "⟩²/⟨n" + number
+                        + "⟩ + ⟨d⟩²/12 + ⟨MPE⟩²/3)",
+                    GUM,
+                    u,
+                    s,
+                    n,
+                    D,
+                    MPE),
+                Math.sqrt(square(sample)),
+                DIGITS)
+            .forget(MPE);
+        parts.add(u);
+        sum.append(sum.length() == 0 ? "" : " + ").append("⟨u").append(number).append("⟩²");
+      }
+    }
+    List<Symbol> all = new ArrayList<>(parts);
+    all.add(U);
+    return out.step(
+            Formula.of(
+                "Standard uncertainty of the difference",
+                "⟨u⟩ = √(" + sum + ")",
+                GUM,
+                all.toArray(new Symbol[0])),
+            uncertainty(),
+            DIGITS)
+        .given(COMPARED, compared, DIGITS)
+        .step(SHARE, 0.5 * RISK / compared, DIGITS)
+        .note("t is exceeded with the chance p at " + Digits.significant(freedom(), 3)
+            + " degrees of freedom, by Welch and Satterthwaite.")
+        .given(T, score(), DIGITS)
+        .step(LIMIT, limit(), DIGITS)
+        .answer(APART, TAIL, ALLOWED)
+        .build();
+  }
+}

@@ -1,0 +1,86 @@
+package org.airfit.files;
+
+import java.util.Objects;
+
+/**
+ * Texts as they may be shown: signs that steer a terminal, turn the direction of writing or show nothing at all become
+ * their code, such as "\\u001B".
+ *
+ * <p>Names come from files and from command lines, and an escape sequence in one can recolour, erase or fake what
+ * stands beside it.
+ */
+public final class Printable {
+
+  private Printable() {}
+
+  /**
+   * Makes a text harmless on one line.
+   *
+   * @param text the text
+   * @return the text with every run of line ends and tabs as a blank, and other such signs as their code
+   */
+  public static String line(String text) {
+    Objects.requireNonNull(text, "text");
+    return shown(text.replaceAll("[\\n\\r\\t]+", " "), false);
+  }
+
+  /**
+   * Makes a text of several lines harmless.
+   *
+   * @param text the text
+   * @return the text with its line feeds, and other such signs as their code
+   */
+  public static String lines(String text) {
+    Objects.requireNonNull(text, "text");
+    return shown(text, true);
+  }
+
+  private static String shown(String text, boolean lineFeeds) {
+    StringBuilder out = new StringBuilder(text.length());
+    int i = 0;
+    while (i < text.length()) {
+      int sign = text.codePointAt(i);
+      if (isHarmless(sign) || (lineFeeds && sign == '\n')) {
+        out.appendCodePoint(sign);
+      } else {
+        out.append(code(sign));
+      }
+      i += Character.charCount(sign);
+    }
+    return out.toString();
+  }
+
+  private static String code(int sign) {
+    StringBuilder hex =
+        new StringBuilder(Integer.toHexString(sign).toUpperCase(java.util.Locale.ROOT));
+    while (hex.length() < 4) {
+      hex.insert(0, '0');
+    }
+    return "\\u" + hex;
+  }
+
+  /** Whether a sign shows itself and nothing else. */
+  static boolean isHarmless(int sign) {
+    boolean turns = sign == 0x061C
+        || sign == 0x200E
+        || sign == 0x200F
+        || (sign >= 0x2028 && sign <= 0x202E)
+        || (sign >= 0x2066 && sign <= 0x2069)
+        || sign == 0xFEFF;
+    boolean half = sign >= 0xD800 && sign <= 0xDFFF; // a surrogate without its other half
+    return !Character.isISOControl(sign) && !turns && !half;
+  }
+
+  /** The first sign of a text, line ends and tabs aside, that must not be shown, as its code; empty if there is none. */
+  static String firstHarmful(String text) {
+    int i = 0;
+    while (i < text.length()) {
+      int sign = text.codePointAt(i);
+      if (!isHarmless(sign) && "\n\r\t".indexOf(sign) < 0) {
+        return code(sign);
+      }
+      i += Character.charCount(sign);
+    }
+    return "";
+  }
+}

@@ -1,0 +1,260 @@
+package org.airfit.jobsheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.airfit.files.Csv;
+import org.airfit.files.Disk;
+import org.airfit.files.Document;
+import org.airfit.files.Json;
+import org.airfit.files.MeasuredSet;
+import org.airfit.files.ReferenceSetFile;
+import org.airfit.files.WrongFileException;
+import org.airfit.joint.End;
+import org.airfit.measure.Instrument;
+import org.airfit.plug.KnownPlugs;
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.SonicConductance;
+import org.airfit.quantity.Temperature;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Every example of the documents works: command lines, files, blocks, and the values in the text. */
+class DocumentExamplesTest {
+
+  private static final Path ROOT = Path.of("..", "..");
+  private static final Path EXAMPLES = ROOT.resolve("airfit-examples");
+
+  /** What the documents write for a file of the reader's own, and a file that stands for it here. */
+  private static final Map<String, String> STANDS_FOR = Map.of(
+      "JOB.json", "jobs/boatyard/weak-sander.json",
+      "SET.csv", "sets/workshop.csv",
+      "NETWORK.csv", "networks/ferry-lane-ring.csv");
+
+  private static final Pattern COMMAND =
+      Pattern.compile("java -jar \\S*airfit-jobsheet\\.jar (\\S.*)");
+  private static final Pattern VALUE =
+      Pattern.compile("`\"?([0-9][^`\"]*|G [0-9][^`\"]*|R [0-9][^`\"]*)\"?`");
+
+  private static final List<Function<String, ?>> PARSERS = List.of(
+      GaugePressure::parse,
+      AbsolutePressure::parse,
+      Length::parse,
+      FreeAirFlow::parse,
+      Temperature::parse,
+      End::parse,
+      SonicConductance::parse);
+
+  /** Numbers without a unit by design: a price. */
+  private static final Set<String> PLAIN = Set.of("12.50");
+
+  @TempDir
+  Path folder;
+
+  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+
+  private int run(List<String> args) {
+    return Main.run(
+        args.toArray(new String[0]),
+        new PrintStream(out, true, StandardCharsets.UTF_8),
+        new PrintStream(err, true, StandardCharsets.UTF_8));
+  }
+
+  static Stream<Path> documents() throws IOException {
+    List<Path> documents = new ArrayList<>();
+    documents.add(ROOT.resolve("README.md"));
+    documents.add(ROOT.resolve("DEVELOPERS.md"));
+    try (Stream<Path> files = Files.list(ROOT.resolve("docs"))) {
+      files.filter(file -> file.toString().endsWith(".md")).sorted().forEach(documents::add);
+    }
+    return documents.stream();
+  }
+
+  static Stream<String> command_lines() throws IOException {
+    List<String> commands = new ArrayList<>();
+    for (Path document : documents().toList()) {
+      Matcher command = COMMAND.matcher(Files.readString(document));
+      while (command.find()) {
+        commands.add(command.group(1).replaceAll("  +.*", "").strip());
+      }
+    }
+    assertThat(commands).hasSizeGreaterThanOrEqualTo(6);
+    return commands.stream();
+  }
+
+  @ParameterizedTest
+  @MethodSource("command_lines")
+  void every_command_line_runs(String command) throws IOException {
+    boolean mayBeLeftOut = command.contains("[");
+    List<String> args = new ArrayList<>();
+    Matcher words =
+        Pattern.compile("\"([^\"]*)\"|\\S+").matcher(command.replaceAll("[\\[\\]]", ""));
+    while (words.find()) {
+      String quoted = words.group(1);
+      String word = quoted == null ? words.group() : quoted;
+      if (word.startsWith("airfit-examples")) {
+        args.add(ROOT.resolve(word).toString());
+      } else if (STANDS_FOR.containsKey(word)) {
+        args.add(EXAMPLES.resolve(STANDS_FOR.get(word)).toString());
+      } else if (word.contains(".")) {
+        args.add(folder.resolve(word).toString());
+      } else {
+        args.add(word);
+      }
+    }
+    boolean writes = args.get(args.size() - 1).startsWith(folder.toString());
+    if (!writes && !List.of("set", "joint").contains(args.get(0))) {
+      args.add(folder.resolve("page.html").toString()); // not into the folder of the tests
+      writes = true;
+    }
+    assertThat(run(args)).as(command + err).isZero();
+    assertThat(err.toString(StandardCharsets.UTF_8)).isEmpty();
+    assertThat(out.toString(StandardCharsets.UTF_8)).isNotBlank();
+    if (writes) {
+      assertThat(Path.of(args.get(args.size() - 1))).isNotEmptyFile();
+    }
+    assertThat(mayBeLeftOut && !writes).isFalse();
+  }
+
+  /** Blocks of data, fenced or indented, with the document they stand in. */
+  private static List<String> blocks(String fence, Pattern indented) throws IOException {
+    List<String> blocks = new ArrayList<>();
+    for (Path document : documents().toList()) {
+      String text = Files.readString(document);
+      Matcher fenced = Pattern.compile("(?ms)^```" + fence + "\\n(.*?)^```$").matcher(text);
+      while (fenced.find()) {
+        blocks.add(fenced.group(1));
+      }
+      Matcher plain = indented.matcher(text);
+      while (plain.find()) {
+        blocks.add(plain.group());
+      }
+    }
+    return blocks;
+  }
+
+  private static final Pattern NEVER = Pattern.compile("(?!)");
+  private static final Pattern INDENTED_JSON = Pattern.compile("(?m)^ {4}\\{.*(\\n {4}.*)*");
+
+  private static List<Document> sets() throws IOException, WrongFileException {
+    List<Document> sets = new ArrayList<>();
+    for (String json : blocks("json", INDENTED_JSON)) {
+      sets.add(Document.of("block", Json.read("block", json)));
+    }
+    for (String csv : blocks("csv", NEVER)) {
+      sets.add(Document.of("block", Csv.read("block", csv)));
+    }
+    return sets;
+  }
+
+  /** The only blocks of data in the documents are reference sets. */
+  @Test
+  void every_block_of_data_reads_and_its_readings_are_kept() throws Exception {
+    List<Document> sets = sets();
+    assertThat(sets).hasSize(2);
+    for (Document document : sets) {
+      MeasuredSet measured = ReferenceSetFile.readMeasured(document);
+      assertThat(measured.set().profiles()).isNotEmpty();
+      assertThat(measured.records()).hasSize(1);
+      KnownPlugs record = measured.records().get(0);
+      assertThat(record.profileId()).isEqualTo("tern");
+      assertThat(record.instrument()).isEqualTo(Instrument.DIGITAL_CALIPER);
+      assertThat(record.pieces()).hasSizeGreaterThanOrEqualTo(5);
+      assertThat(ReferenceSetFile.read(document)).isEqualTo(measured.set());
+    }
+  }
+
+  @Test
+  void the_blocks_run_through_the_program() throws Exception {
+    int number = 0;
+    for (Document document : sets()) {
+      Path file = folder.resolve("set" + number++ + ".json");
+      Disk.write(file, ReferenceSetFile.read(document));
+      assertThat(run(List.of("set", file.toString()))).isZero();
+    }
+    List<String> csv = blocks("csv", NEVER);
+    Path table = folder.resolve("set.csv");
+    Files.writeString(table, csv.get(0));
+    assertThat(run(List.of("set", table.toString()))).isZero();
+    assertThat(out.toString(StandardCharsets.UTF_8))
+        .contains(
+            "No piece stands out.", "One more would be noticed if it were off by: tip diameter");
+  }
+
+  static Stream<Path> example_files() throws IOException {
+    try (Stream<Path> files = Files.walk(EXAMPLES, 4)) {
+      List<Path> found = files
+          .filter(file -> file.toString().matches(".*(jobs|sets|networks)/.*\\.(json|csv)"))
+          .filter(file -> !file.toString().contains("target"))
+          .sorted()
+          .toList();
+      assertThat(found).hasSizeGreaterThanOrEqualTo(5);
+      return found.stream();
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("example_files")
+  void every_example_file_reads(Path file) throws WrongFileException {
+    String path = file.toString().replace('\\', '/');
+    if (path.contains("/sets/")) {
+      assertThat(Disk.referenceSet(file).profiles()).isNotEmpty();
+    } else if (path.contains("/networks/")) {
+      assertThat(Disk.network(file).drops()).isNotEmpty();
+    } else if (path.endsWith("catalogue.json")) {
+      assertThat(Disk.catalogue(file).name()).isNotBlank();
+    } else {
+      assertThat(Disk.job(file).title()).isNotBlank();
+    }
+  }
+
+  private static boolean isRead(String value) {
+    for (Function<String, ?> parser : PARSERS) {
+      try {
+        parser.apply(value);
+        return true;
+      } catch (IllegalArgumentException e) {
+        // another one may read it
+      }
+    }
+    return false;
+  }
+
+  @Test
+  void every_value_in_the_text_is_one_that_a_file_may_hold() throws IOException {
+    List<String> unread = new ArrayList<>();
+    int values = 0;
+    for (String name : List.of("job-file.md", "network-file.md", "reference-set-file.md")) {
+      Matcher value = VALUE.matcher(Files.readString(ROOT.resolve("docs").resolve(name)));
+      while (value.find()) {
+        for (String one : value.group(1).split("\\\\?\\|")) {
+          values++;
+          if (!PLAIN.contains(one.strip()) && !isRead(one.strip())) {
+            unread.add(name + ": " + one);
+          }
+        }
+      }
+    }
+    assertThat(unread).isEmpty();
+    assertThat(values).isGreaterThan(20);
+  }
+}
