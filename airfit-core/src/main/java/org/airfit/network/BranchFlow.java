@@ -137,8 +137,7 @@ public final class BranchFlow implements Worked {
 
   /** {@return where its model is near or outside what it holds for} */
   public List<String> warnings() {
-    return alone().fold(
-        delivered -> delivered.shares().get(0).warnings(), starved -> List.of());
+    return alone().fold(delivered -> delivered.shares().get(0).warnings(), starved -> List.of());
   }
 
   @Override
@@ -162,7 +161,7 @@ public final class BranchFlow implements Worked {
   /** {@return the flow in one line, such as "main: 0.05 kg/s from s to a"} */
   @Override
   public String toString() {
-    return values.branch.name() + ": " + values.massFlow.format(MassFlowUnit.KILOGRAM_PER_SECOND) + " from "
-        + values.from + " to " + values.to;
+    return values.branch.name() + ": " + values.massFlow.format(MassFlowUnit.KILOGRAM_PER_SECOND)
+        + " from " + values.from + " to " + values.to;
   }
 }

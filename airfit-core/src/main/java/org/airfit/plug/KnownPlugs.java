@@ -226,8 +226,9 @@ public final class KnownPlugs {
             out.add(pieces.get(order[i]));
           }
         }
-        for (KnownPiece piece : out) {
-          List<KnownPiece> also = out.stream().filter(other -> other != piece).toList();
+        for (int i = 0; i < out.size(); i++) {
+          List<KnownPiece> also = new ArrayList<>(out);
+          KnownPiece piece = also.remove(i);
           found.add(
               new Outlier(piece, dimension, also, others, instrument.step(), searched.size()));
         }

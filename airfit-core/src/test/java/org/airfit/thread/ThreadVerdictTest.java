@@ -243,14 +243,17 @@ class ThreadVerdictTest {
   @Test
   void one_reading_that_does_not_fit_keeps_the_answer_from_being_firm() {
     ThreadReadings good = quarterNpt().withPitches(mm(7.06), 5);
-    assertThat(ThreadIdentification.of(good.withFlankAngle(60.0, 1.0)).identified()).isPresent();
-    assertThat(ThreadIdentification.of(good.withFlankAngle(63.0, 1.0)).identified()).isPresent();
-    assertThat(ThreadIdentification.of(good.withFlankAngle(63.3, 1.0)).identified()).isEmpty();
-    assertThat(ThreadIdentification.of(good.withFlankAngle(55.0, 1.0)).identified()).isEmpty();
+    assertThat(ThreadIdentification.of(good.withFlankAngle(60.0, 1.0)).identified())
+        .isPresent();
+    assertThat(ThreadIdentification.of(good.withFlankAngle(63.0, 1.0)).identified())
+        .isPresent();
+    assertThat(ThreadIdentification.of(good.withFlankAngle(63.3, 1.0)).identified())
+        .isEmpty();
+    assertThat(ThreadIdentification.of(good.withFlankAngle(55.0, 1.0)).identified())
+        .isEmpty();
     assertThat(ThreadIdentification.of(good.withPitch(mm(1.42), mm(0.01))).identified())
         .isPresent();
-    ThreadIdentification apart =
-        ThreadIdentification.of(good.withPitch(mm(1.336), mm(0.01)));
+    ThreadIdentification apart = ThreadIdentification.of(good.withPitch(mm(1.336), mm(0.01)));
     assertThat(apart.identified()).isEmpty();
     // a cone that grows half of what it should, or far too much
     for (double last : new double[] {13.35, 14.4}) {

@@ -32,8 +32,7 @@ class JobsheetRulesTest {
       .importPackages("org.airfit.jobsheet");
 
   private static final Set<String> PROGRAMS =
-      Set.of(
-          "Main", "CommandLine", "JobProgram", "JointProgram", "NetworkProgram", "SetProgram");
+      Set.of("Main", "CommandLine", "JobProgram", "JointProgram", "NetworkProgram", "SetProgram");
 
   @Test
   void only_the_programs_know_folders_and_terminals() {
