@@ -63,9 +63,10 @@ class BlowGunTest {
   /** A rule of the works that a job names holds, whatever the federal ones allow. */
   @Test
   void a_rule_of_ones_own_decides() {
-    SafetyRules own = SafetyRules.ofTable(
-        "jurisdiction,citation,text,quantity,operator,limit,unit,source,basis\n"
-            + "The yard,rule 7,no more than 20 psi at a gun,cleaning pressure,<=,20,psi,notice,read\n");
+    SafetyRules own = SafetyRules.ofTable("""
+        jurisdiction,citation,text,quantity,operator,limit,unit,source,basis
+        The yard,rule 7,no more than 20 psi at a gun,cleaning pressure,<=,20,psi,notice,read
+        """);
     Requirement.Builder job = Shelf.job()
         .blowGun(GaugePressure.ofPsi(25))
         .rules(SafetyRules.usFederal().with(own));

@@ -164,10 +164,10 @@ class JobsOfManyKindsTest {
 
   @Test
   void rules_of_a_place_and_of_the_yard_are_judged_and_named() throws IOException {
-    Files.writeString(
-        folder.resolve("yard.csv"),
-        "jurisdiction,citation,text,quantity,operator,limit,unit,source,basis\n"
-            + "Tern Creek yard,rule 7,no more than 25 psi at a gun,cleaning pressure,<=,25,psi,notice,read\n");
+    Files.writeString(folder.resolve("yard.csv"), """
+        jurisdiction,citation,text,quantity,operator,limit,unit,source,basis
+        Tern Creek yard,rule 7,no more than 25 psi at a gun,cleaning pressure,<=,25,psi,notice,read
+        """);
     assertThat(sheetOf(
             "blow-gun.json",
             "\"rankedBy\"",
