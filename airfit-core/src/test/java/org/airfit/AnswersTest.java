@@ -9,6 +9,7 @@ import org.airfit.line.LineSolution;
 import org.airfit.network.NetworkResult;
 import org.airfit.plug.Identification;
 import org.airfit.plug.ProfileCandidate;
+import org.airfit.plug.ReadingSlip;
 import org.airfit.plug.Residual;
 import org.airfit.run.LargestFlow;
 import org.airfit.run.RunResult;
@@ -37,6 +38,7 @@ class AnswersTest {
         NetworkResult.Solved.class,
         ProfileCandidate.class,
         Proposal.class,
+        ReadingSlip.class,
         Residual.class,
         RunResult.Delivered.class,
         RunResult.Starved.class,

@@ -36,7 +36,9 @@ class CoreFuzz {
     for (Fuzzer.Kind kind : Fuzzer.Kind.values()) {
       Fuzzer.Count count = fuzzer.run(kind, CALLS);
       assertThat(count.calls()).as(kind.toString()).isEqualTo(CALLS);
-      lines.add(kind + ": " + count);
+      lines.add(kind + ": " + count.calls() + " calls of " + count.members() + " members, "
+          + count.answers() + " answers, " + count.refusals() + " exceptions; never called: "
+          + count.never());
     }
     done.set(true);
     write(lines, "not documented", fuzzer.found());

@@ -42,7 +42,7 @@ final class Fuzzer {
   }
 
   /** What came of a kind. */
-  record Count(long calls, long answers, long documented, long skipped) {}
+  record Count(long calls, long answers, long refusals, int members, List<String> never) {}
 
   /** A call that takes longer than this, twice, is listed. */
   private static final long SLOW_NANOS = 100_000_000L;
@@ -61,7 +61,8 @@ final class Fuzzer {
   private final Map<String, String> slow = new TreeMap<>();
   private final Map<Executable, Long> spent = new HashMap<>();
   private final ThreadMXBean clock = ManagementFactory.getThreadMXBean();
-  private volatile String running = "";
+  private volatile @Nullable Executable running;
+  private volatile Object[] with = {};
   private volatile long since = System.nanoTime();
 
   Fuzzer(long seed, List<Class<?>> types, Documented documented) {
@@ -137,7 +138,7 @@ final class Fuzzer {
           }
         } catch (ReflectiveOperationException e) {
           // there are other ways to a value of this type
-          running = member.getName();
+          running = member;
         }
       }
     }
@@ -183,7 +184,11 @@ final class Fuzzer {
         refused++;
       }
     }
-    return new Count(made, answers, refused, skipped);
+    List<String> never = members.stream()
+        .filter(member -> !spent.containsKey(member))
+        .map(Fuzzer::name)
+        .toList();
+    return new Count(made, answers, refused, members.size(), never);
   }
 
   /** What a parser's own type prints, mostly broken; or any words. */
@@ -201,7 +206,8 @@ final class Fuzzer {
   private boolean call(
       Executable member, @Nullable Object receiver, Object[] arguments, boolean first) {
     since = System.nanoTime();
-    running = name(member) + " " + print(arguments);
+    running = member;
+    with = arguments;
     long start = clock.getCurrentThreadCpuTime();
     boolean answered = false;
     try {
@@ -239,24 +245,21 @@ final class Fuzzer {
 
   private void judge(
       Executable member, @Nullable Object receiver, Object[] arguments, @Nullable Object result) {
-    if (NO_NUMBER.matcher(print(arguments) + print(receiver)).find()) {
-      return; // none was put in
-    }
+    String gave = "";
     if (result instanceof Double number && !Double.isFinite(number)) {
-      if (!documented.speaksOf(member, "NaN", "nfinite", "nfinity")) {
-        note(member, receiver, arguments, "gave " + number, null);
-      }
+      gave = documented.speaksOf(member, "NaN", "nfinite", "nfinity") ? "" : "gave " + number;
     } else if (result != null && result.getClass().getName().startsWith("org.airfit.")) {
-      String text;
       try {
-        text = result.toString();
+        String text = result.toString();
+        gave = NO_NUMBER.matcher(text).find() ? "gave " + cut(text, 120) : "";
       } catch (RuntimeException e) {
         note(member, receiver, arguments, "toString of the answer: " + e, e);
-        return;
       }
-      if (NO_NUMBER.matcher(text).find()) {
-        note(member, receiver, arguments, "gave " + cut(text, 120), null);
-      }
+    }
+    // what was put in may come out
+    if (!gave.isEmpty()
+        && !NO_NUMBER.matcher(print(arguments) + print(receiver)).find()) {
+      note(member, receiver, arguments, gave, null);
     }
   }
 
@@ -318,7 +321,8 @@ final class Fuzzer {
 
   /** The call that runs now, for a watchman. */
   String running() {
-    return running;
+    Executable member = running;
+    return member == null ? "" : name(member) + " " + print(with);
   }
 
   /** How long it has run [s]. */

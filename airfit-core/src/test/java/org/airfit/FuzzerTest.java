@@ -85,7 +85,7 @@ class FuzzerTest {
     Fuzzer.Count factories = fuzzer.run(Fuzzer.Kind.FACTORIES, 200L);
     assertThat(factories.calls()).isEqualTo(200L);
     assertThat(factories.answers()).isPositive();
-    assertThat(factories.documented()).isPositive();
+    assertThat(factories.refusals()).isPositive();
     fuzzer.run(Fuzzer.Kind.PARSERS, 50L);
     fuzzer.run(Fuzzer.Kind.METHODS, 12L);
     assertThat(fuzzer.found().keySet().stream().map(key -> key.replaceAll(" .*", "")).distinct())

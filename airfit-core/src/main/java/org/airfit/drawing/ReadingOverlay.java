@@ -264,7 +264,7 @@ public final class ReadingOverlay {
         "",
         "<tspan font-weight=\"bold\">" + escaped(candidate.profile().displayName())
             + "</tspan><tspan dx=\"2.5\" font-size=\"2.5\" " + fine() + ">"
-            + Digits.percent(candidate.probability())
+            + escaped(Digits.percent(candidate.probability()))
             + (candidate.fits() ? "" : "; does not fit") + "</tspan>");
     if (isDrawable(candidate)) {
       figure(out, candidate, top + TITLE + ABOVE + radius(candidate.profile()));

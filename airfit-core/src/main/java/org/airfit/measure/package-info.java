@@ -2,8 +2,9 @@
  * What a person with a caliper measures, and how far it may be off.
  *
  * <p>Here are the classes of calipers with their limits of error, a reading with its standard uncertainty, how a size
- * varies from part to part, what wear does to it, and what a reading proves about two limits. Not here: which sizes a
- * plug or a thread has, and what readings say about it; see {@code org.airfit.plug} and {@code org.airfit.thread}.
+ * varies from part to part, a pitch that was counted or read with a leaf, mistakes included, what wear does to it, and
+ * what a reading proves about two limits. Not here: which sizes a plug or a thread has, and what readings say about
+ * it; see {@code org.airfit.plug} and {@code org.airfit.thread}.
  *
  * <h2>Specification</h2>
  * <ul>

@@ -25,7 +25,8 @@ public final class BranchFlow implements Worked {
   private static final AbsolutePressure VACUUM = AbsolutePressure.ofPascals(0.0);
 
   private record Values(
-      String name,
+      Branch branch,
+      AirState air,
       String from,
       String to,
       MassFlow massFlow,
@@ -33,7 +34,7 @@ public final class BranchFlow implements Worked {
       AbsolutePressure outlet,
       boolean chokes,
       boolean unsettled,
-      RunResult alone,
+      boolean dead,
       List<Caution> cautions) {}
 
   private final Values values;
@@ -43,7 +44,12 @@ public final class BranchFlow implements Worked {
   }
 
   static BranchFlow of(
-      Branch branch, SolverBranch solved, List<String> nodes, double[] pascals, AirState air) {
+      Branch branch,
+      SolverBranch solved,
+      boolean dead,
+      List<String> nodes,
+      double[] pascals,
+      AirState air) {
     int from = solved.inletNode();
     int to = solved.outletNode();
     // a drop below the last digit of the pressure may come out negative
@@ -53,21 +59,27 @@ public final class BranchFlow implements Worked {
     double left = Math.abs(solved.flow) < LEAST_FLOW ? 0.0 : Math.abs(solved.flow);
     MassFlow flow = MassFlow.ofKilogramsPerSecond(left);
     return new BranchFlow(new Values(
-        branch.name(),
+        branch,
+        air.at(inlet),
         nodes.get(from),
         nodes.get(to),
         flow,
         inlet,
         AbsolutePressure.ofPascals(behind),
-        solved.chokes,
-        solved.held,
-        branch.lead(Run.from(air.at(inlet), VACUUM)).at(flow),
+        solved.chokes(pascals[from], pascals[to]),
+        solved.stands,
+        dead,
         branch.cautions()));
+  }
+
+  /** What a run through the branch alone has at this flow, worked out when it is asked for. */
+  private RunResult alone() {
+    return values.branch.lead(Run.from(values.air, VACUUM)).at(values.massFlow);
   }
 
   /** {@return the branch} */
   public String name() {
-    return values.name;
+    return values.branch.name();
   }
 
   /** {@return the warnings that go with what it is made of} */
@@ -115,17 +127,24 @@ public final class BranchFlow implements Worked {
     return values.unsettled;
   }
 
+  /**
+   * {@return whether it is a dead leg, or part of one: no air flows through it, as no tool that runs and no supply that
+   * gives lies beyond it}
+   */
+  public boolean dead() {
+    return values.dead;
+  }
+
   /** {@return where its model is near or outside what it holds for} */
   public List<String> warnings() {
-    return values.alone.fold(
+    return alone().fold(
         delivered -> delivered.shares().get(0).warnings(), starved -> List.of());
   }
 
   @Override
   public Working working(UnitSystem units) {
     Objects.requireNonNull(units, "units");
-    return values
-        .alone
+    return alone()
         .<Worked>fold(delivered -> delivered.shares().get(0), starved -> starved)
         .working(units);
   }
@@ -143,7 +162,7 @@ public final class BranchFlow implements Worked {
   /** {@return the flow in one line, such as "main: 0.05 kg/s from s to a"} */
   @Override
   public String toString() {
-    return values.name + ": " + values.massFlow.format(MassFlowUnit.KILOGRAM_PER_SECOND) + " from "
+    return values.branch.name() + ": " + values.massFlow.format(MassFlowUnit.KILOGRAM_PER_SECOND) + " from "
         + values.from + " to " + values.to;
   }
 }

@@ -32,6 +32,9 @@ import org.jspecify.annotations.Nullable;
  * every branch has the drop of its flow. Lines and parts let air through in either direction. The air has the
  * temperature of the supply everywhere; a line by an adiabatic model begins with it again.
  *
+ * <p>Supplies have non-return valves unless told otherwise: one whose node is above its pressure gives nothing, and the
+ * result says that it is idle.
+ *
  * <p>A tool that is fed from a node with less than it wants takes what there is, down to the atmosphere: the result
  * says that it starves.
  *
@@ -164,6 +167,11 @@ public final class Network {
     return SteadyFlow.of(plan, ToolDemand::load);
   }
 
+  /** The same, beginning with one of the solver's ways. */
+  NetworkResult solve(NetworkSolver.Way first) {
+    return SteadyFlow.of(plan, ToolDemand::load, first);
+  }
+
   /**
    * Finds the steady flow with every tool taking its mean flow: load times duty.
    *
@@ -222,6 +230,7 @@ public final class Network {
 
     private final AbsolutePressure atmosphere;
     private final Map<String, Supply> supplies = new LinkedHashMap<>();
+    private final Set<String> open = new HashSet<>();
     private final List<Branch> branches = new ArrayList<>();
     private final List<NetworkPlan.Outlet> outlets = new ArrayList<>();
     private final Set<String> names = new HashSet<>();
@@ -244,7 +253,7 @@ public final class Network {
     }
 
     /**
-     * Adds a supply.
+     * Adds a supply with a non-return valve: where the node is above its pressure it gives nothing.
      *
      * @param node the node it feeds
      * @param supply the supply, at the temperature of the others
@@ -268,6 +277,26 @@ public final class Network {
       if (supplies.putIfAbsent(node, supply) != null) {
         throw new IllegalArgumentException("supplies at " + node + " must be at most 1, was 2");
       }
+      return this;
+    }
+
+    /**
+     * Adds a supply without a non-return valve: where the node would be above its pressure, air flows back into it, and
+     * the node has its pressure all the same.
+     *
+     * @param node the node it feeds
+     * @param supply the supply, at the temperature of the others; one whose pressure holds whatever flows
+     * @return this builder
+     * @throws IllegalArgumentException if the pressure of {@code supply} depends on the flow, as what flows back is not
+     *     on its curve; and as {@link #supply}
+     */
+    public Builder supplyWithoutNonReturnValve(String node, Supply supply) {
+      if (!Objects.requireNonNull(supply, "supply").holds()) {
+        throw new IllegalArgumentException("supply without a non-return valve at " + node
+            + " must hold its pressure whatever flows, was " + supply + "; say supply(…)");
+      }
+      supply(node, supply);
+      open.add(node);
       return this;
     }
 
@@ -394,7 +423,7 @@ public final class Network {
         throw new IllegalArgumentException(
             "supplies of a network must be at least 1, was 0; say supply(…)");
       }
-      return new Network(new NetworkPlan(atmosphere, supplies, branches, outlets));
+      return new Network(new NetworkPlan(atmosphere, supplies, open, branches, outlets));
     }
   }
 }

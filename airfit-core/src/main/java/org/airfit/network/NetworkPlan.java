@@ -15,12 +15,14 @@ import org.airfit.run.ToolDemand;
  *
  * @param atmosphere the pressure against which gauges read and into which tools let their air out
  * @param supplies the supplies by their nodes, in the order they were added
+ * @param open the nodes of the supplies without a non-return valve
  * @param branches the branches in the order they were added
  * @param outlets the tools in the order they were added
  */
 record NetworkPlan(
     AbsolutePressure atmosphere,
     Map<String, Supply> supplies,
+    Set<String> open,
     List<Branch> branches,
     List<Outlet> outlets) {
 
@@ -34,6 +36,7 @@ record NetworkPlan(
 
   NetworkPlan {
     supplies = Collections.unmodifiableMap(new LinkedHashMap<>(supplies));
+    open = Set.copyOf(open);
     branches = List.copyOf(branches);
     outlets = List.copyOf(outlets);
   }
@@ -51,6 +54,6 @@ record NetworkPlan(
 
   /** {@return the same with other branches} */
   NetworkPlan with(List<Branch> others) {
-    return new NetworkPlan(atmosphere, supplies, others, outlets);
+    return new NetworkPlan(atmosphere, supplies, open, others, outlets);
   }
 }

@@ -59,8 +59,17 @@ public sealed interface NetworkResult extends Worked {
         List<BranchFlow> branches,
         List<SupplyFlow> supplies,
         List<ToolFlow> tools,
-        double imbalance,
-        int iterations) {}
+        Search search) {}
+
+    /**
+     * How the solution was found.
+     *
+     * @param residual how far it is from what a network obeys [-]
+     * @param imbalance the most that a node gains or loses [-]
+     * @param iterations the steps it took
+     * @param way the way that led to it
+     */
+    record Search(double residual, double imbalance, int iterations, NetworkSolver.Way way) {}
 
     private final Values values;
 
@@ -70,16 +79,14 @@ public sealed interface NetworkResult extends Worked {
         List<BranchFlow> branches,
         List<SupplyFlow> supplies,
         List<ToolFlow> tools,
-        double imbalance,
-        int iterations) {
+        Search search) {
       this.values = new Values(
           atmosphere,
           Collections.unmodifiableMap(new LinkedHashMap<>(pressures)),
           List.copyOf(branches),
           List.copyOf(supplies),
           List.copyOf(tools),
-          imbalance,
-          iterations);
+          search);
     }
 
     /** {@return the pressure against which gauges read} */
@@ -107,14 +114,46 @@ public sealed interface NetworkResult extends Worked {
       return values.tools;
     }
 
+    /**
+     * Tells how far the answer is from what a network obeys, evaluated at the answer: the largest of all misses.
+     *
+     * <p>Of a branch: the pressure behind it against its law at its flow, over the highest pressure of a supply. At Re
+     * 2300, where friction jumps, every loss between the laminar and the turbulent one obeys the law, and where a branch
+     * chokes every pressure behind below that at which it does; flows that differ by 1e-11 count as the same. Of a
+     * supply: its pressure against its law, likewise. Of a node: what it gains or loses, over all that is supplied.
+     *
+     * @return the residual [-], at most 1e-9
+     */
+    public double residual() {
+      return values.search.residual;
+    }
+
     /** {@return the most that a node gains or loses over all that is supplied [-]} */
     public double imbalance() {
-      return values.imbalance;
+      return values.search.imbalance;
     }
 
     /** {@return the steps it took} */
     public int iterations() {
-      return values.iterations;
+      return values.search.iterations;
+    }
+
+    /** {@return the way that led to it} */
+    NetworkSolver.Way way() {
+      return values.search.way;
+    }
+
+    /** {@return the supplies that give nothing because a higher one keeps their non-return valves shut} */
+    public List<SupplyFlow> idleSupplies() {
+      return values.supplies.stream().filter(SupplyFlow::idle).toList();
+    }
+
+    /**
+     * {@return the branches without flow, beyond which lies no tool that runs and no supply that gives: the air in them
+     * stands, water collects there, and where they are no longer needed they are best cut off}
+     */
+    public List<BranchFlow> deadLegs() {
+      return values.branches.stream().filter(BranchFlow::dead).toList();
     }
 
     @Override
@@ -185,15 +224,31 @@ public sealed interface NetworkResult extends Worked {
     @Override
     public Working working(UnitSystem units) {
       Working.Builder working = Working.titled("Steady flow of air in the network", units)
-          .note("Flows and pressures were found together by Newton's method in " + values.iterations
-              + " steps; mass is out of balance by " + Digits.significant(values.imbalance, 2)
-              + " of the whole flow. They are checked branch by branch and node by node.");
+          .note("Flows and pressures were found together by Newton's method in "
+              + values.search.iterations
+              + " steps. Evaluated at the answer, no branch misses its law and no node its balance by more than "
+              + Digits.significant(values.search.residual, 2) + " of the whole.");
       for (SupplyFlow supply : values.supplies) {
-        if (supply.takenBack().kilogramsPerSecond() == 0.0) {
+        if (supply.idle()) {
+          working.note(supply.node() + " gives nothing: its node stands at "
+              + at(supply.node()).format(units.pressureUnit())
+              + ", not below its own pressure, and its non-return valve is shut.");
+        } else if (supply.takenBack().kilogramsPerSecond() > 0.0) {
+          working.note(supply.node() + " has no non-return valve: "
+              + supply.takenBack().format(units.massFlowUnit()) + " flow back into it.");
+        } else {
           working.include(supply.supply().working(supply.given(), units));
         }
       }
+      if (!deadLegs().isEmpty()) {
+        working.note("No air flows through "
+            + String.join(", ", deadLegs().stream().map(BranchFlow::name).toList())
+            + ": no tool that runs and no supply that gives lies beyond (dead legs).");
+      }
       for (BranchFlow branch : values.branches) {
+        if (branch.dead()) {
+          continue;
+        }
         working.note(branch.name() + ": from " + branch.from() + " at "
             + branch.inlet().format(units.pressureUnit()) + " to " + branch.to() + " at "
             + branch.outlet().format(units.pressureUnit()));

@@ -7,10 +7,9 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.function.ToDoubleFunction;
 import org.airfit.air.AirState;
-import org.airfit.plant.Supply;
+import org.airfit.internal.Digits;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.run.ToolDemand;
-import org.jspecify.annotations.Nullable;
 
 /** Finds the steady flow of a plan: numbers its nodes for the {@link NetworkSolver}, and names what that finds. */
 final class SteadyFlow {
@@ -31,28 +30,33 @@ final class SteadyFlow {
 
   /** The steady flow with each tool taking a part of its rated flow. */
   static NetworkResult of(NetworkPlan plan, ToDoubleFunction<ToolDemand> partOfRated) {
-    return of(
-        plan,
-        plan.outlets().stream()
-            .map(NetworkPlan.Outlet::tool)
-            .mapToDouble(partOfRated)
-            .toArray());
+    return of(plan, partOfRated, NetworkSolver.Way.NEWTON);
+  }
+
+  /** The same, beginning with one of the solver's ways. */
+  static NetworkResult of(
+      NetworkPlan plan, ToDoubleFunction<ToolDemand> partOfRated, NetworkSolver.Way first) {
+    double[] parts = plan.outlets().stream()
+        .map(NetworkPlan.Outlet::tool)
+        .mapToDouble(partOfRated)
+        .toArray();
+    return new SteadyFlow(plan, parts).solve(first);
   }
 
   /** The same with the parts given outlet by outlet. */
   static NetworkResult of(NetworkPlan plan, double[] parts) {
-    return new SteadyFlow(plan, parts).solve();
+    return new SteadyFlow(plan, parts).solve(NetworkSolver.Way.NEWTON);
   }
 
   private int number(String node) {
     return Objects.requireNonNull(numbers.get(node));
   }
 
-  private NetworkResult solve() {
-    @Nullable Supply[] supplyAt = new Supply[nodes.size()];
+  private NetworkResult solve(NetworkSolver.Way first) {
+    List<SolverSupply> supplies = new ArrayList<>();
     boolean[] supplied = new boolean[nodes.size()];
     plan.supplies().forEach((node, supply) -> {
-      supplyAt[number(node)] = supply;
+      supplies.add(new SolverSupply(number(node), supply, plan.open().contains(node)));
       supplied[number(node)] = true;
     });
     List<List<ToolDemand>> toolsAt = new ArrayList<>();
@@ -74,29 +78,40 @@ final class SteadyFlow {
       return new NetworkResult.NoSolution(
           "No way leads from a supply to " + String.join(", ", unfed) + ".", unfed);
     }
-    NetworkSolver solver =
-        new NetworkSolver(plan.atmosphere().pascals(), supplyAt, toolsAt, order, branches);
+    SolverTools tools = new SolverTools(plan.atmosphere().pascals(), toolsAt);
+    NetworkSolver solver = new NetworkSolver(
+        new FlowBalance(
+            plan.atmosphere().pascals(),
+            nodes.size(),
+            supplies.toArray(SolverSupply[]::new),
+            tools,
+            order,
+            branches),
+        first);
     return solver.solve()
-        ? solved(solver)
+        ? solved(solver, tools)
         : new NetworkResult.NoSolution(
-            "The search for a steady flow came to no end; mass is out of balance by a share of "
-                + solver.imbalance + " of the flow.",
+            "The search for a steady flow came to no end; the flows and pressures that it reached "
+                + "miss the laws of the network by "
+                + Digits.significant(solver.residual, 2) + " of the whole.",
             List.of());
   }
 
-  private NetworkResult solved(NetworkSolver solver) {
+  private NetworkResult solved(NetworkSolver solver, SolverTools tools) {
+    FlowBalance found = solver.balance;
     Map<String, AbsolutePressure> pressures = new LinkedHashMap<>();
     nodes.forEach(
-        node -> pressures.put(node, AbsolutePressure.ofPascals(solver.pascals[number(node)])));
+        node -> pressures.put(node, AbsolutePressure.ofPascals(found.pascals[number(node)])));
     List<BranchFlow> flows = new ArrayList<>();
-    for (int k = 0; k < solver.branches.length; k++) {
-      flows.add(
-          BranchFlow.of(plan.branches().get(k), solver.branches[k], nodes, solver.pascals, air));
+    for (int k = 0; k < found.branches.length; k++) {
+      flows.add(BranchFlow.of(
+          plan.branches().get(k), found.branches[k], solver.dead[k], nodes, found.pascals, air));
     }
     List<SupplyFlow> given = new ArrayList<>();
-    plan.supplies()
-        .forEach((node, supply) -> given.add(SupplyFlow.of(
-            node, supply, solver.supplied[number(node)], solver.exhausted[number(node)])));
+    for (SolverSupply supply : found.supplies) {
+      String node = nodes.get(supply.node);
+      given.add(SupplyFlow.of(node, Objects.requireNonNull(plan.supplies().get(node)), supply));
+    }
     List<ToolFlow> taken = new ArrayList<>();
     int[] next = new int[nodes.size()];
     for (int i = 0; i < parts.length; i++) {
@@ -105,11 +120,17 @@ final class SteadyFlow {
       taken.add(ToolFlow.of(
           outlet,
           parts[i],
-          solver.demand(node, next[node]++),
-          solver.pascals[node],
+          tools.flow(node, next[node]++, found.pascals[node]),
+          found.pascals[node],
           plan.atmosphere()));
     }
     return new NetworkResult.Solved(
-        plan.atmosphere(), pressures, flows, given, taken, solver.imbalance, solver.iterations);
+        plan.atmosphere(),
+        pressures,
+        flows,
+        given,
+        taken,
+        new NetworkResult.Solved.Search(
+            solver.residual, found.imbalance(), solver.iterations, solver.way));
   }
 }

@@ -17,8 +17,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <pre>
  *   P(k) ∝ p(k) Π f_k(y_j),    f_k(y) = exp(−(y − µ)²/(2σ²)) / (σ√(2π)),    σ² = s² + u²
- *   elsewhere: p = 0.025, f = 1/10 per mm
- *   near copy of k: p = 0.025 over all k, f = 0.7 f_k(y) + 0.3 g(y),  g(y) = exp(−|y − µ|/a)/(2a),  a = 0.5 mm
+ *   elsewhere: p = 0.045, f = 1/10 per mm
+ *   near copy of k: p = 0.005 over all k, f = 0.7 f_k(y) + 0.3 g(y),  g(y) = exp(−|y − µ|/a)/(2a),  a = 0.5 mm
  * </pre>
  *
  * <table class="striped">
@@ -39,15 +39,15 @@ import org.jspecify.annotations.Nullable;
  * speaks for a profile that is smaller than what was read. A dimension that a profile does not know counts for it with
  * the density of the unknown.
  *
- * <p><b>Unknown plugs</b> are of two kinds, half and half. One is <em>elsewhere within the size class</em>: any size is
- * as likely as any other in a width of 10 mm. The other is a <em>near copy</em>: most sizes are those of a known
+ * <p><b>Unknown plugs</b> are of two kinds. Nine in ten are <em>elsewhere within the size class</em>: any size is
+ * as likely as any other in a width of 10 mm. The tenth is a <em>near copy</em>: most sizes are those of a known
  * profile, some were changed. Each size was changed with a chance of 0.3, by 0.5 mm on average, one at least of all
  * those that the profile knows; only profiles with half of the sizes read within reach count. {@link #withoutNearCopies}
  * takes the user's word that there are none; then all unknown plugs are elsewhere. All these numbers are this project's
  * choice.
  *
  * <p><b>Identified</b> needs more than the chance. The fit must hold, χ² of all readings and the largest misfit among
- * them, allowed for their number: a genuine plug fits so badly once in a hundred times at most, or thrice where near
+ * them, allowed for their number: a genuine plug fits so badly once in a hundred times at most, or three times where near
  * copies are about. A plug from anywhere in the size class must agree by chance once in a hundred times
  * at most. And where near copies are about, every dimension that decides the mating must be read, see
  * {@link PlugProfile#decidingDimensions}, and must fit with nothing worn: what was not read may differ.

@@ -9,7 +9,10 @@
  *
  * <h2>Specification</h2>
  * <ul>
- *   <li>An answer is a probability, a fit and a verdict. "Of none in the set" is always one of the possibilities.
+ *   <li>An answer is a probability, a fit and a verdict. "Of none in the set" is always one of the possibilities: from
+ *       elsewhere in the size class, or a near copy of a profile, unless the user knows that none are about.
+ *   <li>A plug is <em>identified</em> when its profile stands out, all readings fit, and every dimension that decides
+ *       the mating was read. A reading that looks like a slip is told, and never corrected.
  *   <li>Only sets entered from a standard, or measured on five pieces or more, can say <em>identified</em>; any other
  *       says <em>candidate</em> at most. Every answer carries the weakest provenance of the set it was compared with.
  *   <li>Matching dimensions do not prove safe mating; every answer says so. Welding-gas and hydraulic profiles are
@@ -22,7 +25,8 @@
  * <h2>Standards, and where they are silent</h2>
  * Error limits of calipers are those of DIN 862; the guarded verdict is that of ISO 14253-1 and ILAC-G8; uncertainties
  * combine as in the GUM. ISO 6150 fixes the plugs themselves and was not seen. No source was found for wear, for
- * technique at steps and grooves, or for how common unknown plugs are: those numbers are marked where they stand.
+ * technique at steps and grooves, for how common unknown plugs, near copies and slips are, or for how near copies
+ * differ: those numbers are marked where they stand.
  */
 @NullMarked
 package org.airfit.plug;

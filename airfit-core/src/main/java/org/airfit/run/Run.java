@@ -63,9 +63,10 @@ public final class Run {
   /**
    * Leads the run through a pipe, tube or hose, with the isothermal model.
    *
-   * @param name what to call it
+   * @param name what to call it, different from the other elements
    * @param conduit the pipe, tube or hose
    * @return the longer run
+   * @throws IllegalArgumentException if an element of this run has that name
    */
   public Run through(String name, Conduit conduit) {
     return through(name, conduit, LossModels.isothermal());
@@ -74,10 +75,11 @@ public final class Run {
   /**
    * Leads the run through a pipe, tube or hose.
    *
-   * @param name what to call it
+   * @param name what to call it, different from the other elements
    * @param conduit the pipe, tube or hose
    * @param model how its loss is found
    * @return the longer run
+   * @throws IllegalArgumentException if an element of this run has that name
    */
   public Run through(String name, Conduit conduit, LossModel model) {
     return with(new Element.Line(
@@ -89,9 +91,10 @@ public final class Run {
   /**
    * Leads the run through a coupler, valve, filter or the like.
    *
-   * @param name what to call it
+   * @param name what to call it, different from the other elements
    * @param capacity how much it lets through
    * @return the longer run
+   * @throws IllegalArgumentException if an element of this run has that name
    */
   public Run through(String name, FlowCapacity capacity) {
     return with(new Element.Part(
@@ -101,9 +104,10 @@ public final class Run {
   /**
    * Leads the run through an element of one's own, such as the table of a filter's sheet.
    *
-   * @param name what to call it
+   * @param name what to call it, different from the other elements
    * @param element what it does to the air, such as {@link org.airfit.flow.FlowElements#ofTable}
    * @return the longer run
+   * @throws IllegalArgumentException if an element of this run has that name
    */
   public Run through(String name, FlowElement element) {
     return with(new Element.Own(
@@ -111,13 +115,19 @@ public final class Run {
   }
 
   private Run with(Element element) {
+    if (names().contains(element.name())) {
+      throw new IllegalArgumentException(
+          "name of an element must differ from the others of the run, "
+              + names() + ", was \"" + element.name() + "\" again; say which, such as \""
+              + element.name() + " 2\"");
+    }
     List<Element> longer = new ArrayList<>(path.elements());
     longer.add(element);
     return new Run(path.of(longer));
   }
 
   /**
-   * Obtains this run with every line of a name replaced.
+   * Obtains this run with the line of a name replaced.
    *
    * @param name the name of a pipe, tube or hose of this run
    * @param conduit what to put in its place
@@ -135,7 +145,7 @@ public final class Run {
   }
 
   /**
-   * Obtains this run with every part of a name replaced.
+   * Obtains this run with the part of a name replaced.
    *
    * @param name the name of a coupler, valve, filter or the like of this run
    * @param capacity what to put in its place
@@ -177,12 +187,13 @@ public final class Run {
     return path;
   }
 
-  private List<String> names() {
+  /** {@return the names of its elements, in the order the air goes} */
+  public List<String> names() {
     return path.elements().stream().map(Element::name).toList();
   }
 
   /**
-   * Obtains this run without the elements of a name.
+   * Obtains this run without the element of a name.
    *
    * @param name the name of an element of this run
    * @return this without it

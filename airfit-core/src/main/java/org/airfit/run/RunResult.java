@@ -125,6 +125,23 @@ public sealed interface RunResult extends Worked {
       return arrival.shares;
     }
 
+    /**
+     * Obtains what one element loses.
+     *
+     * @param element its name; no two elements of a run have the same
+     * @return its share
+     * @throws IllegalArgumentException if the run has no element of that name
+     */
+    public ElementLoss share(String element) {
+      Objects.requireNonNull(element, "element");
+      return arrival.shares.stream()
+          .filter(share -> share.name().equals(element))
+          .findFirst()
+          .orElseThrow(() -> new IllegalArgumentException("element must be one of the run, of "
+              + arrival.shares.stream().map(ElementLoss::name).toList()
+              + ", was \"" + element + "\""));
+    }
+
     @Override
     public List<Caution> cautions() {
       return arrival.cautions;

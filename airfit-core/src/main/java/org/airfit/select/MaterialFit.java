@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  * then the part suits if each does, does not if none does, and else somebody must be asked.
  *
  * <p>What is a hazard (a spark, a caustic cleaner, a plastic that a percussion tool shatters) is judged of every part.
- * Rust and knocks are judged of parts to buy only: what the customer has already is his to wear out. All of it is
+ * Rust and knocks are judged of parts to buy only: what is there already is the customer's to wear out. All of it is
  * common practice, without a source; that caustic cleaners eat plain brass and aluminium is from memory.
  */
 enum MaterialFit {

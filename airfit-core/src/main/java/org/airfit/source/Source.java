@@ -19,6 +19,7 @@ public record Source(Basis basis, String citation) {
    */
   public Source {
     Objects.requireNonNull(basis, "basis");
+    Objects.requireNonNull(citation, "citation");
     if (citation.isBlank()) {
       throw new IllegalArgumentException(
           "citation must say where the number comes from, was blank");

@@ -184,7 +184,7 @@ final class CrestModel {
 
   /** Density of the diameters read [1/mm, or 1/mm² for two]. */
   double density(ThreadReadings r) {
-    double u = r.diameterUncertainty().millimetres();
+    double u = uncertaintyMm(r);
     double first = r.firstCrest().millimetres();
     double reach = 2.0 * OUT_OF_REACH * u + (fullTurns + 2.0) * Math.abs(perTurn) + most - least;
     if (Math.abs(first - crest) > reach + WEAR) {
@@ -199,6 +199,11 @@ final class CrestModel {
           * worn(0.5 * (first + last), u / Math.sqrt(2.0));
     }
     return (1.0 - ENDS_SWAPPED) * onCone(first, last, u) + ENDS_SWAPPED * onCone(last, first, u);
+  }
+
+  /** The uncertainty of a diameter; nobody reads finer than a nanometre. */
+  static double uncertaintyMm(ThreadReadings r) {
+    return Math.max(1.0e-6, r.diameterUncertainty().millimetres());
   }
 
   private double worn(double y, double u) {

@@ -23,7 +23,8 @@ final class ThreadHypothesis {
       ThreadFamily.BSPP);
 
   private static final double UNKNOWN_PRIOR = 0.05;
-  private static final double RARE = 0.1;
+  private static final double RARE = 0.2;
+  private static final double RARE_PARALLEL = 0.125;
   private static final double FOREIGN_PORT = 0.3;
   private static final double FOREIGN = 0.1;
 
@@ -36,6 +37,9 @@ final class ThreadHypothesis {
   private static final double UNKNOWN_DIFFERENCES_MM = 3.0;
   private static final double UNKNOWN_PITCHES_MM = 3.0;
   private static final double UNKNOWN_FLANKS_DEG = 15.0;
+
+  /** How often two ways of reading one pitch have nothing to do with each other. */
+  private static final double DISAGREE = 1.0e-6;
 
   /** Computed once: the threads do not change. */
   private static final Map<Gender, List<ThreadHypothesis>> ALL = new EnumMap<>(
@@ -67,7 +71,7 @@ final class ThreadHypothesis {
           ThreadDesignation thread = new ThreadDesignation(family, size, gender);
           threads.add(thread);
           crests.add(CrestModel.of(thread.geometry().orElseThrow(), gender));
-          shares.add(isRare(family) ? RARE : 1.0);
+          shares.add(share(family));
         }
       }
     }
@@ -86,8 +90,12 @@ final class ThreadHypothesis {
     return List.copyOf(hypotheses);
   }
 
-  private static boolean isRare(ThreadFamily family) {
-    return family == ThreadFamily.NPSC || family == ThreadFamily.NPSM || family == ThreadFamily.RP;
+  private static double share(ThreadFamily family) {
+    return switch (family) {
+      case NPSC, NPSM -> RARE;
+      case RP -> RARE_PARALLEL;
+      default -> 1.0;
+    };
   }
 
   NamedThread thread() {
@@ -110,7 +118,7 @@ final class ThreadHypothesis {
 
   /** Prior times likelihood of none of these. */
   static double unknownWeight(ThreadReadings r) {
-    double u = r.diameterUncertainty().millimetres();
+    double u = CrestModel.uncertaintyMm(r);
     double weight = UNKNOWN_PRIOR / UNKNOWN_DIAMETERS_MM;
     if (r.lastCrest().isPresent()) {
       // half of the unknown ones are parallel, the others differ by anything
@@ -127,19 +135,20 @@ final class ThreadHypothesis {
     if (other != null) {
       weight *= known == null
           ? flat(other.uncertainty())
-          : bell(other.read().millimetres() - known.millimetres(), other.uncertainty());
+          : bell(other.read().millimetres() - known.millimetres(), other.uncertainty()) + DISAGREE;
       known = other.read();
     }
     ThreadReadings.Leaf leaf = read.leaf();
     if (leaf != null) {
       weight *= known == null
           ? 1.0 / leaf.gauge().leaves().size()
-          : leaf.gauge().chance(leaf.pitch(), known, leaf.misread());
+          : leaf.gauge().chance(leaf.pitch(), known, leaf.misread()) + DISAGREE;
     }
     if (r.flankAngleDegrees().isPresent()) {
       weight /= UNKNOWN_FLANKS_DEG;
     }
-    return r.taperSeen().isPresent() ? 0.5 * weight : weight;
+    double seen = r.taperSeen().isPresent() ? 0.5 * weight : weight;
+    return Math.max(seen, Double.MIN_NORMAL);
   }
 
   /** An even density of pitches, over the peak of a reading with uncertainty {@code u}. */

@@ -51,7 +51,7 @@ import org.airfit.working.Working;
  *
  * <p>None of these has a prior of 0.05 and even densities: 0 to 120 mm of diameter, 0 to 3 mm of pitch, 50° to 65° of
  * flank angle; half of the unknown threads are parallel, the diameters of the others differ by anything up to 3 mm. NPT,
- * R, Rc and G share the rest equally; NPSC, NPSM and Rp are met less often and weigh a tenth, a foreign thread of ports,
+ * R, Rc and G share the rest equally; NPSC and NPSM are met less often and weigh a fifth, Rp an eighth, a foreign thread of ports,
  * flares and hoses three tenths, any other a tenth. All these numbers are choices of this project, not data.
  *
  * <p>A chance alone identifies nothing. The verdict <b>identified</b>, or <b>foreign</b>, asks for three things: the

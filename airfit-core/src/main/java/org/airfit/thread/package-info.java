@@ -1,5 +1,5 @@
 /**
- * Pipe threads: their geometry, and what a thread in the hand is.
+ * Pipe threads, and the threads that are taken for them: their geometry, and what a thread in the hand is.
  *
  * <p>"What is this?" is {@link org.airfit.thread.ThreadIdentification#of(ThreadReadings)}. "What does it measure?" is a
  * {@link org.airfit.thread.PipeThread}, computed from the formulas of its standard and not looked up. "Will this go
@@ -12,6 +12,11 @@
  *       dryseal threads of ASME B1.20.3 are known to mating only.
  *   <li>Where printed tables and formulas differ in the last digit, the formula stands. L1 of NPT and the gauge length
  *       of R have none and are tabulated.
+ *   <li>Foreign threads ({@link org.airfit.thread.ForeignThread}) are known by their limits only, so that they can be
+ *       named; nothing joins them to an air part. Metric after ISO 965-1 (6g, 6H), unified after ASME B1.1 (2A, 2B), G of
+ *       odd size, hose threads.
+ *   <li>A thread is called identified only with a counted pitch, or two ways of reading it that agree, and if every
+ *       reading fits it. Mistakes of whoever measures are part of the model; their rates are choices of this project.
  *   <li>A size a standard does not have is refused with the nearest it has. An ambiguous thread is a result, and names
  *       the reading that would settle it. A pair of 60° and 55° threads is never said to seal.
  *   <li>Numbers from memory and common practice say so in their {@link org.airfit.source.Source}.

@@ -159,4 +159,12 @@ class DrawingRegressionTest {
     }
     assertThat(drawn).isEqualTo(Files.readString(file(name)));
   }
+
+  @ParameterizedTest
+  @MethodSource("pictures")
+  void a_sign_that_opens_no_tag_is_escaped(String name) {
+    assertThat(Objects.requireNonNull(PICTURES.get(name)).get())
+        .doesNotContainPattern("<(?![a-zA-Z/!])")
+        .doesNotContainPattern("&(?!amp;|lt;|gt;|quot;|#)");
+  }
 }

@@ -178,6 +178,9 @@ class NetworkValuesTest {
         .isThrownBy(() -> builder.supply("s", null))
         .withMessage("supply");
     assertThatNullPointerException()
+        .isThrownBy(() -> builder.supplyWithoutNonReturnValve("s", null))
+        .withMessage("supply");
+    assertThatNullPointerException()
         .isThrownBy(() -> builder.line(null, "a", "b", pipe()))
         .withMessage("name");
     assertThatNullPointerException()

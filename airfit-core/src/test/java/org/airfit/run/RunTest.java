@@ -280,4 +280,44 @@ class RunTest {
   void the_printed_numbers_give_the_printed_answer(Row row) {
     Pencil.check(run(row).at(MassFlow.ofKilogramsPerSecond(row.number("mdot_kg_s"))));
   }
+
+  /** With two elements of one name a share found by its name would be that of the first. */
+  @Test
+  void two_elements_of_one_name_are_refused() {
+    FlowCapacity part = FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(6.0), 0.3);
+    Conduit hose =
+        Conduit.of(Length.ofMillimetres(9.5), Length.ofMetres(10.0), Length.ofMillimetres(0.01));
+    AirState supply = AirState.of(AbsolutePressure.ofBar(8.0), Temperature.ofCelsius(20.0));
+    Run run = Run.from(supply, AbsolutePressure.ofBar(1.0))
+        .through("hose", hose)
+        .through("coupling", part);
+    String message = "name of an element must differ from the others of the run, [hose, coupling],"
+        + " was \"%s\" again; say which, such as \"%s 2\"";
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> run.through("coupling", part))
+        .withMessage(String.format(message, "coupling", "coupling"));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> run.through("hose", part))
+        .withMessage(String.format(message, "hose", "hose"));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> run.through("hose", hose))
+        .withMessage(String.format(message, "hose", "hose"));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> run.through("coupling", part.element()))
+        .withMessage(String.format(message, "coupling", "coupling"));
+    Run longer = run.through("coupling 2", part);
+    assertThat(longer.names()).containsExactly("hose", "coupling", "coupling 2");
+    RunResult.Delivered delivered =
+        (RunResult.Delivered) longer.at(MassFlow.ofKilogramsPerSecond(0.01));
+    for (int i = 0; i < 3; i++) {
+      assertThat(delivered.share(longer.names().get(i)))
+          .isSameAs(delivered.shares().get(i));
+    }
+    assertThat(delivered.share("coupling 2").inlet())
+        .isEqualTo(delivered.share("coupling").outlet());
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> delivered.share("nipple"))
+        .withMessage(
+            "element must be one of the run, of [hose, coupling, coupling 2], was \"nipple\"");
+  }
 }

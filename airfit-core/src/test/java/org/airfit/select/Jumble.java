@@ -173,7 +173,8 @@ final class Jumble {
     job = rarely() ? job.profile(one("finch", "wren")) : job;
     job = rarely() ? job.profilesInUse(Set.of("finch", "wren")) : job;
     job = rarely() ? job.environment(one(Environment.values())) : job;
-    job = rarely() || rarely() ? job.lubrication(one(Lubrication.values())) : job;
+    job =
+        random.nextInt(isSpoiled ? 2 : 15) == 0 ? job.lubrication(one(Lubrication.values())) : job;
     job = rarely() ? job.dropped() : job;
     job = rarely() ? job.impactTool() : job;
     job = rarely() ? job.whipHose() : job;

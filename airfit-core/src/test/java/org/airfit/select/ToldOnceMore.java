@@ -6,6 +6,7 @@ import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.airfit.joint.End;
@@ -47,17 +48,23 @@ final class ToldOnceMore {
     this.job = job;
   }
 
+  /** What a row of signs, one for each material in order, says of one. */
+  private static char of(String signs, Material material) {
+    return signs.charAt(List.of(Material.values()).indexOf(material));
+  }
+
   /** Of a material: the worst of what place, knocks and tool say. */
   private char material(Slot slot, boolean isThere, Material material) {
     String said = ""
         + job.environment()
-            .map(place -> (isThere ? THERE : TO_BUY).get(place).charAt(material.ordinal()))
+            .map(place ->
+                of(Objects.requireNonNull((isThere ? THERE : TO_BUY).get(place)), material))
             .orElse('+');
     if (job.isDropped() && !isThere && slot != Slot.HOSE && slot != Slot.ADAPTER) {
-      said += DROPPED.charAt(material.ordinal());
+      said += of(DROPPED, material);
     }
     if (job.isImpactTool()) {
-      said += PERCUSSION.charAt(material.ordinal());
+      said += of(PERCUSSION, material);
     }
     return said.contains("-") ? '-' : said.contains("?") ? '?' : '+';
   }

@@ -123,7 +123,7 @@ class WordsProperties {
     Matcher itself = PIECES.matcher(why);
     assertThat(itself.find()).as(why).isTrue();
     long pieces =
-        itself.group(1).equals("nothing") ? 0 : Long.parseLong(itself.group(1).split(" ")[0]);
+        itself.group(1).equals("nothing") ? 0 : Long.parseLong(firstWord(itself.group(1)));
     assertThat(pieces).isEqualTo(pieces(best));
     assertThat(itself.group(1).endsWith("pieces")).isEqualTo(pieces > 1);
     assertThat(Double.parseDouble(itself.group(3)) * 1.0e5)
@@ -132,7 +132,7 @@ class WordsProperties {
     if (itself.group(2) == null) {
       assertThat(unpriced(best)).isEqualTo(pieces);
     } else {
-      assertThat(new BigDecimal(itself.group(2).split(" ")[0])).isEqualByComparingTo(sum(best));
+      assertThat(new BigDecimal(firstWord(itself.group(2)))).isEqualByComparingTo(sum(best));
       assertThat(itself.group(2).contains("unknown price")).isEqualTo(unpriced(best) > 0);
     }
   }
@@ -160,15 +160,17 @@ class WordsProperties {
       Requirement job = p.requirement();
       Map<Part, List<Double>> lost = new HashMap<>();
       Run run = job.toOutlet();
+      int passed = 0;
       Optional<Double> before = job.atOutlet().map(AbsolutePressure::pascals);
       for (Part part : p.parts()) {
         if (part instanceof Part.Plug) {
           continue;
         }
+        String name = "element " + ++passed;
         run = part instanceof Part.Socket socket
-            ? run.through("x" + lost, socket.capacity())
+            ? run.through(name, socket.capacity())
             : run.through(
-                "x" + lost,
+                name,
                 part instanceof Part.Hose hose ? hose.conduit() : ((Part.Adapter) part).conduit());
         Optional<Double> after = before.isEmpty() ? before : behind(run, job);
         List<Double> ofPart = lost.computeIfAbsent(part, any -> new ArrayList<>());
@@ -344,5 +346,10 @@ class WordsProperties {
               .toList();
       assertThat(names).doesNotHaveDuplicates();
     }
+  }
+
+  private static String firstWord(String text) {
+    int end = text.indexOf(' ');
+    return end < 0 ? text : text.substring(0, end);
   }
 }

@@ -86,7 +86,11 @@ class WorstCaseTest {
     assertThat(best(Shelf.job().highest(bar(7.5)).regulated()).cautions())
         .extracting(Caution::title)
         .doesNotContain("If the regulator fails");
-    assertThat(best(job).findings(UnitSystem.US).get(Rule.TOOL_RATED.ordinal()).reason())
+    assertThat(best(job).findings(UnitSystem.US))
+        .filteredOn(one -> one.rule() == Rule.TOOL_RATED)
+        .singleElement()
+        .extracting(Finding::reason)
+        .asString()
         .contains("101.5 psig while the regulator holds and 123.3 psig if it fails");
   }
 

@@ -241,6 +241,26 @@ class ThreadVerdictTest {
   }
 
   @Test
+  void one_reading_that_does_not_fit_keeps_the_answer_from_being_firm() {
+    ThreadReadings good = quarterNpt().withPitches(mm(7.06), 5);
+    assertThat(ThreadIdentification.of(good.withFlankAngle(60.0, 1.0)).identified()).isPresent();
+    assertThat(ThreadIdentification.of(good.withFlankAngle(63.0, 1.0)).identified()).isPresent();
+    assertThat(ThreadIdentification.of(good.withFlankAngle(63.3, 1.0)).identified()).isEmpty();
+    assertThat(ThreadIdentification.of(good.withFlankAngle(55.0, 1.0)).identified()).isEmpty();
+    assertThat(ThreadIdentification.of(good.withPitch(mm(1.42), mm(0.01))).identified())
+        .isPresent();
+    ThreadIdentification apart =
+        ThreadIdentification.of(good.withPitch(mm(1.336), mm(0.01)));
+    assertThat(apart.identified()).isEmpty();
+    // a cone that grows half of what it should, or far too much
+    for (double last : new double[] {13.35, 14.4}) {
+      assertThat(ThreadIdentification.of(good.withLastCrest(mm(last))).identified())
+          .as("last crest %s mm", last)
+          .isEmpty();
+    }
+  }
+
+  @Test
   void a_shop_that_misreads_more_leaves_trusts_them_less() {
     ThreadReadings readings = ThreadReadings.ofMale(mm(12.95)).withThreadsPerInch(19);
     double usual = ThreadIdentification.of(readings).candidates().get(0).probability();

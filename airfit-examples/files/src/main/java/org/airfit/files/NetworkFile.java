@@ -40,6 +40,7 @@ public final class NetworkFile {
       "use",
       "pressure",
       "temperature",
+      "nonReturnValve",
       "atmosphere",
       "customer",
       "medium",
@@ -152,7 +153,12 @@ public final class NetworkFile {
     String to = row.field("to", "the junction it feeds").text();
     GaugePressure pressure = row.field("pressure", Accepted.GAUGE).as(GaugePressure::parse);
     AirState air = AirState.of(pressure.absolute(known.atmosphere), known.temperature);
-    known.builder.supply(to, Supply.fixed(air));
+    Optional<Field> valve = row.find("nonReturnValve");
+    if (valve.isEmpty() || valve.get().yes()) {
+      known.builder.supply(to, Supply.fixed(air));
+    } else {
+      known.builder.supplyWithoutNonReturnValve(to, Supply.fixed(air));
+    }
     junctions.add(to);
     first = first == null || air.pressure().compareTo(first.pressure()) > 0 ? air : first;
   }

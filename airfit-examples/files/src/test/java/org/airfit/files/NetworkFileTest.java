@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import java.util.stream.Stream;
+import org.airfit.network.BranchFlow;
 import org.airfit.network.NetworkResult;
+import org.airfit.network.SupplyFlow;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -38,6 +40,34 @@ class NetworkFileTest {
     NetworkResult.Solved solved = (NetworkResult.Solved) job.network().solve();
     assertThat(solved.through("filter").massFlow())
         .isEqualTo(solved.through("main").massFlow());
+  }
+
+  private static final String TWO_ROOMS = """
+      record,name,from,to,bore,length,roughness,nonReturnValve,tool,air,needs,pressure,temperature,atmosphere,customer
+      network,Shed,,,,,,,,,,,20 °C,1 bar(a),K.
+      supply,old,,cellar,,,,%s,,,,6.5 bar(g),,,
+      supply,new,,room,,,,,,,,7 bar(g),,,
+      pipe,main,room,wall,27 mm,30 m,0.045 mm,,,,,,,,
+      pipe,cellar pipe,cellar,wall,27 mm,30 m,0.045 mm,,,,,,,,
+      drop,bench,wall,,16 mm,3 m,0.01 mm,,grinder,15 scfm,6 bar(g),,,,
+      """;
+
+  @Test
+  void a_supply_has_a_non_return_valve_unless_its_row_says_no() throws WrongFileException {
+    for (String told : new String[] {"", "yes"}) {
+      NetworkResult.Solved solved = (NetworkResult.Solved)
+          ofCsv("rooms.csv", String.format(TWO_ROOMS, told)).network().solve();
+      assertThat(solved.idleSupplies()).extracting(SupplyFlow::node).containsExactly("cellar");
+      assertThat(solved.deadLegs()).extracting(BranchFlow::name).containsExactly("cellar pipe");
+    }
+    NetworkResult.Solved open = (NetworkResult.Solved)
+        ofCsv("rooms.csv", String.format(TWO_ROOMS, "no")).network().solve();
+    assertThat(open.idleSupplies()).isEmpty();
+    assertThat(open.supplies().get(0).takenBack().kilogramsPerSecond()).isPositive();
+    assertThatExceptionOfType(WrongFileException.class)
+        .isThrownBy(() -> ofCsv("rooms.csv", String.format(TWO_ROOMS, "perhaps")))
+        .withMessageContaining("row 3, column nonReturnValve")
+        .withMessageContaining("yes, no");
   }
 
   static Stream<Arguments> wrong_tables() {

@@ -51,6 +51,11 @@ final class Amounts {
     return probability > 0.999 ? "> 99.9 %" : fixed(100.0 * probability, 1) + " %";
   }
 
+  /** The next power of ten above a number, such as 1e-12; 1e-15 for what is smaller, as a double has no more digits. */
+  static String powerAbove(double value) {
+    return "1e" + (int) Math.ceil(Math.log10(Math.max(value, 1.0e-15)));
+  }
+
   static String share(double fraction) {
     return fixed(100.0 * fraction, 0) + " %";
   }

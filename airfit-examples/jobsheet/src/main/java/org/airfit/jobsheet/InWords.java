@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.airfit.plug.Identification;
 import org.airfit.plug.PlugVerdict;
+import org.airfit.plug.ReadingSlip;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.LengthUnit;
@@ -102,13 +103,25 @@ final class InWords {
         .orElse(takes + "The supply itself stands below the " + least + " the tool needs.");
   }
 
-  /** What the plug may be besides the profiles, with its chance. */
-  static Map<String, Double> unknown(Identification plug) {
+  /**
+   * What the plug may be, with its chance: the profiles, a profile with a slip in a reading, a near copy, none. The
+   * chances of an identification hold for readings without a slip; here they leave room for the slips that are told.
+   */
+  static Map<String, Double> chances(Identification plug) {
+    double slips = plug.slips().stream().mapToDouble(ReadingSlip::probability).sum();
+    double right = Math.max(0.0, 1.0 - slips);
     Map<String, Double> chances = new LinkedHashMap<>();
+    plug.candidates()
+        .forEach(candidate ->
+            chances.put(candidate.profile().displayName(), right * candidate.probability()));
+    plug.slips()
+        .forEach(slip -> chances.put(
+            slip.profile().displayName() + ", with a slip: " + slip.kind().label(),
+            slip.probability()));
     if (plug.expectsNearCopies()) {
-      chances.put("a near copy of one", plug.nearCopyProbability());
+      chances.put("a near copy of one", right * plug.nearCopyProbability());
     }
-    chances.put("none of these", plug.elsewhereProbability());
+    chances.put("none of these", right * plug.elsewhereProbability());
     return chances;
   }
 

@@ -98,7 +98,8 @@ public final class NetworkPage {
             + sheet.job().atmosphere().format(PressureUnit.BAR)
             + "; free air is counted at 20 °C, 1 bar and 65 % humidity (ANR). Isothermal flow with Colebrook"
             + " friction;"
-            + " the program prints the working of every branch.");
+            + " the program prints the working of every branch."
+            + NetworkWords.checked(sheet).map(checked -> " " + checked).orElse(""));
     out.append("</main>\n</body>\n</html>\n");
   }
 

@@ -42,6 +42,7 @@ public final class NetworkText {
     line("for " + sheet.job().customer());
     heading("In short");
     NetworkWords.inShort(sheet).forEach(line -> line(line.what() + ": " + line.answer()));
+    NetworkWords.checked(sheet).ifPresent(checked -> line("Checked: " + checked));
     heading("At the drops, all tools running");
     for (NetworkSheet.DropAnswer answer : sheet.drops()) {
       line("  " + answer.drop().name() + ", " + answer.drop().tool() + ": "
@@ -58,7 +59,9 @@ public final class NetworkText {
       line("  " + branch.flow().name() + ": " + flow(branch) + ", pressure loss "
           + Amounts.loss(branch.flow().drop())
           + branch.velocity().map(NetworkText::velocity).map(v -> ", " + v).orElse("")
-          + (branch.flow().chokes() ? ", chokes" : ""));
+          + (branch.flow().chokes() ? ", chokes" : "")
+          + (branch.flow().unsettled() ? ", stands at Re 2300" : "")
+          + (branch.flow().dead() ? ", dead leg" : ""));
       branch.flow().warnings().forEach(warning -> line("      note: " + warning));
     }
     heading("What to change");

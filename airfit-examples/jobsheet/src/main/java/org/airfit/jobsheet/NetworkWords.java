@@ -2,9 +2,14 @@ package org.airfit.jobsheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.airfit.network.BranchFlow;
+import org.airfit.network.NetworkResult;
+import org.airfit.network.SupplyFlow;
+import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.PressureDrop;
+import org.airfit.quantity.ReferenceState;
 
 /** The sentences of a network sheet that text and page share. */
 final class NetworkWords {
@@ -41,6 +46,7 @@ final class NetworkWords {
                             .collect(Collectors.joining(", "))
                         + ": no more goes through, whatever the pressure behind."));
               }
+              supplies(lines, solved);
               lines.add(new Answer("As they run", usual(answers)));
               lines.add(new Answer(
                   "To change",
@@ -73,6 +79,45 @@ final class NetworkWords {
               return lines;
             });
     return lines;
+  }
+
+  /** How far the answer is from what it was held against; empty where there is no answer. */
+  static Optional<String> checked(NetworkSheet sheet) {
+    return sheet
+        .all()
+        .fold(
+            solved -> Optional.of(
+                "Every law and every balance was evaluated at the answer; none is missed by more than "
+                    + Amounts.powerAbove(solved.residual())
+                    + " of the highest pressure or of the air supplied."),
+            none -> Optional.empty());
+  }
+
+  /** What supplies do not give, and where no air flows. */
+  private static void supplies(List<Answer> lines, NetworkResult.Solved solved) {
+    if (!solved.idleSupplies().isEmpty()) {
+      lines.add(
+          new Answer(
+              "Idle",
+              "the supply at "
+                  + solved.idleSupplies().stream()
+                      .map(SupplyFlow::node)
+                      .collect(Collectors.joining(", "))
+                  + " gives nothing: the network stands above its pressure, and its non-return valve is shut."));
+    }
+    solved.supplies().stream()
+        .filter(supply -> supply.takenBack().kilogramsPerSecond() > 0.0)
+        .forEach(supply -> lines.add(new Answer(
+            "Flows back",
+            Amounts.flow(FreeAirFlow.from(supply.takenBack(), ReferenceState.ANR))
+                + " into the supply at " + supply.node()
+                + ", which has no non-return valve: fit one.")));
+    if (!solved.deadLegs().isEmpty()) {
+      lines.add(new Answer(
+          "Dead legs",
+          solved.deadLegs().stream().map(BranchFlow::name).collect(Collectors.joining(", "))
+              + ": no air flows through, and water may stand there."));
+    }
   }
 
   private static String usual(List<NetworkSheet.DropAnswer> answers) {

@@ -52,10 +52,7 @@ final class PageReasons {
     out.append("<div class=\"beside\">\n<div>\n");
     element("p class=\"quiet\"", "It is from: " + sheet.job().plugWhere() + ".");
     out.append("<table>\n<tr><th>it may be</th><th class=\"n\">chance</th></tr>\n");
-    for (ProfileCandidate candidate : plug.candidates()) {
-      row(candidate.profile().displayName(), Amounts.percent(candidate.probability()));
-    }
-    InWords.unknown(plug).forEach((what, chance) -> row(what, Amounts.percent(chance)));
+    InWords.chances(plug).forEach((what, chance) -> row(what, Amounts.percent(chance)));
     out.append("</table>\n");
     element("p class=\"quiet\"", InWords.takenForGranted(plug));
     ProfileCandidate best = plug.candidates().get(0);

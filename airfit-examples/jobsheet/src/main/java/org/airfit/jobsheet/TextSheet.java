@@ -2,8 +2,8 @@ package org.airfit.jobsheet;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.airfit.plug.Identification;
-import org.airfit.plug.ProfileCandidate;
 import org.airfit.plug.Residual;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.PressureUnit;
@@ -108,13 +108,11 @@ public final class TextSheet {
   private void identified(JobSheet sheet, Identification plug) {
     wrapped("", "It is from: " + sheet.job().plugWhere() + ".");
     wrapped("", plug.inWords());
-    for (ProfileCandidate candidate : plug.candidates()) {
-      line("  " + padded(candidate.profile().displayName(), 28)
-          + right(Amounts.percent(candidate.probability()), 8));
-    }
-    InWords.unknown(plug)
-        .forEach(
-            (what, chance) -> line("  " + padded(what, 28) + right(Amounts.percent(chance), 8)));
+    Map<String, Double> chances = InWords.chances(plug);
+    int wide = chances.keySet().stream().mapToInt(String::length).max().orElse(0);
+    int name = Math.max(28, wide + 2);
+    chances.forEach(
+        (what, chance) -> line("  " + padded(what, name) + right(Amounts.percent(chance), 8)));
     wrapped("", InWords.takenForGranted(plug));
     for (Residual residual : plug.candidates().get(0).residuals()) {
       wrapped("    ", residual.inWords() + ".");

@@ -217,8 +217,70 @@ class JobsOfManyKindsTest {
   }
 
   @Test
+  void a_metric_thread_is_named_and_kept_from_the_air() throws IOException {
+    assertThat(sheet(
+            "\"firstCrest\": \"13.14 mm\"",
+            "\"firstCrest\": \"13.9 mm\"",
+            "\"overPitches\": \"7.06 mm\"",
+            "\"overPitches\": \"7.5 mm\"",
+            "\"lastCrest\": \"13.70 mm\"",
+            "\"lastCrest\": \"13.9 mm\""))
+        .contains("Looks like M14x1.5 male", "not a pipe thread", "does not mate with")
+        .contains("must not be put under pressure");
+  }
+
+  @Test
+  void a_leaf_of_a_gauge_alone_leaves_the_thread_open() throws IOException {
+    assertThat(sheet(
+            "\"pitches\": 5,",
+            "\"leafPerInch\": 19,",
+            "\"overPitches\": \"7.06 mm\",",
+            "\"taperSeen\": true, \"flankAngle\": 60,"))
+        .contains("Likely 1/4 NPT male", "the leaf of the pitch gauge was misread")
+        .contains("count five pitches or more");
+    assertThat(sheet(
+            "\"pitches\": 5,",
+            "\"female\": true, \"leafPitch\": \"1.5 mm\",",
+            "\"overPitches\": \"7.06 mm\",",
+            ""))
+        .contains("None of the known threads fits", "check: is it metric");
+  }
+
+  @Test
   void an_inherited_tool_with_an_unmarked_plug_is_a_candidate_and_no_more() throws IOException {
     assertThat(sheet()).contains("Candidate only", "none of these", "1/4 NPT male");
+  }
+
+  @Test
+  void wear_is_allowed_for_unless_the_plug_is_as_new() throws IOException {
+    // 0.17 mm below a Gannet: worn, or no Gannet
+    assertThat(sheet("\"11.92 mm\"", "\"11.77 mm\""))
+        .contains("Candidate only", "Gannet", "Wear of up to 0.2 mm was allowed for")
+        .contains("It fits with wear only, and a near copy may be smaller there");
+  }
+
+  @Test
+  void a_plug_said_to_be_as_new_is_not_taken_for_a_worn_one() throws IOException {
+    assertThat(sheet(
+            "\"11.92 mm\"", "\"11.70 mm\"", "\"readings\"", "\"worn\": \"as new\", \"readings\""))
+        .contains("The plug was taken as new")
+        .doesNotContain("Candidate only");
+  }
+
+  @Test
+  void without_near_copies_about_nothing_more_is_asked_for() throws IOException {
+    assertThat(sheet("\"readings\"", "\"noNearCopies\": true, \"readings\""))
+        .contains("No near copies are about, as the job says", "none of these")
+        .doesNotContain("read also", "a near copy of one");
+  }
+
+  @Test
+  void a_length_in_inches_is_told_and_stands_among_what_the_plug_may_be() throws IOException {
+    assertThat(sheet("\"16.27 mm\"", "\"0.64 mm\"").replaceAll("\\s+", " "))
+        .contains("Two readings agree with Gannet; read the third again, the tip length (L_g)")
+        .contains("0.64 looks like inches")
+        .contains("Gannet, with a slip: inches typed as millimetres")
+        .contains("not chosen before the plug is known");
   }
 
   @Test

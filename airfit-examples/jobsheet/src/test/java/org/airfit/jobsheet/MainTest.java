@@ -365,6 +365,13 @@ class MainTest {
             "\"catalogue\": \"none.json\"",
             "none.json: there is no such file",
             ""),
+        Arguments.of(
+            "\"readings\":",
+            "\"worn\": \"3 mm\", \"readings\":",
+            "atHand.worn: wear allowance must be in [0, 2] mm",
+            "scrap"),
+        Arguments.of(
+            "\"readings\":", "\"worn\": \"a little\", \"readings\":", "atHand.worn", "a little"),
         Arguments.of("\"pipes\": [", "\"pipes\": {\"a\": [", "weak", "JSON"),
         Arguments.of(
             "\"customer\":", "\"job\": \"twice\", \"customer\":", "job.json: line", "Duplicate"));

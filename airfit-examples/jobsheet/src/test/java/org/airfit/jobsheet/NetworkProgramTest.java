@@ -63,6 +63,37 @@ class NetworkProgramTest {
   }
 
   @Test
+  void idle_supplies_dead_legs_and_the_residual_are_told() throws IOException {
+    Path file = folder.resolve("shed.csv");
+    Path page = folder.resolve("shed.html");
+    String second = TABLE
+        + "supply,,,cellar,,,,,,,,,,,,,6.5 bar(g),,,\n"
+        + "pipe,cellar pipe,cellar,wall,27 mm,30 m,0.045 mm,,,,,,,,,,,,,\n";
+    Files.writeString(file, second);
+    assertThat(run(file.toString(), page.toString())).isZero();
+    for (String said :
+        new String[] {out.toString(StandardCharsets.UTF_8), Files.readString(page)}) {
+      assertThat(said)
+          .contains("the supply at cellar gives nothing: the network stands above its pressure")
+          .contains("cellar pipe: no air flows through")
+          .containsPattern("none is missed by more than 1e-1[0-9] of the highest pressure");
+    }
+    assertThat(out.toString(StandardCharsets.UTF_8))
+        .contains("cellar pipe: 0.0 L/s")
+        .contains(", dead leg");
+    out.reset();
+    Files.writeString(
+        file,
+        second
+            .replaceFirst("customer\n", "customer,nonReturnValve\n")
+            .replaceFirst("6.5 bar\\(g\\),,,\n", "6.5 bar(g),,,,no\n"));
+    assertThat(run(file.toString(), page.toString())).isZero();
+    assertThat(out.toString(StandardCharsets.UTF_8))
+        .contains("into the supply at cellar, which has no non-return valve: fit one")
+        .doesNotContain("Dead legs");
+  }
+
+  @Test
   void a_coupling_too_small_starves_the_tool_and_is_named() throws IOException {
     Path file = folder.resolve("shed.csv");
     Path page = folder.resolve("shed.html");
