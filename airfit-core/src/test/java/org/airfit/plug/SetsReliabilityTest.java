@@ -29,6 +29,7 @@ class SetsReliabilityTest {
 
   private static final Source BENCH = Source.measured("drawn for a simulation");
   private static final int TIMES = Integer.getInteger("airfit.simulate", 1);
+  private static final List<Dimension> DIMENSIONS = List.of(Dimension.values());
   private static final double[] SIZES = {11.9, 15.3, 18.2, 24.6, 3.6, 9.1, 7.7, 14.4, 8.05};
 
   /** Where a shop's calipers and plugs come from. */
@@ -46,7 +47,7 @@ class SetsReliabilityTest {
     List<KnownPiece> pieces(String prefix, int count, double[] shifts, double caliper) {
       double[] access = new double[SIZES.length];
       for (int i = 0; i < access.length; i++) {
-        access[i] = Dimension.values()[i].access() == org.airfit.measure.Access.OUTSIDE
+        access[i] = DIMENSIONS.get(i).access() == org.airfit.measure.Access.OUTSIDE
             ? 0.0
             : random.nextDouble(-0.02, 0.02);
       }
@@ -57,7 +58,7 @@ class SetsReliabilityTest {
           double hand = random.nextDouble(-0.01, 0.01);
           double mm = SIZES[i] + shifts[i] + scatter(partMm) + caliper + access[i] + hand;
           read.put(
-              Dimension.values()[i],
+              DIMENSIONS.get(i),
               Length.ofMillimetres(Math.rint(mm / step(instrument)) * step(instrument)));
         }
         pieces.add(new KnownPiece(prefix + (p + 1), read));
@@ -99,7 +100,7 @@ class SetsReliabilityTest {
     double limit = (n - 1) / Math.sqrt(n) * Math.sqrt(t * t / (n - 2 + t * t));
     for (Dimension dimension : record.dimensions()) {
       double[] mm = record.pieces().stream()
-          .mapToDouble(piece -> piece.sizes().get(dimension).millimetres())
+          .mapToDouble(piece -> java.util.Objects.requireNonNull(piece.sizes().get(dimension)).millimetres())
           .toArray();
       double mean = java.util.Arrays.stream(mm).average().orElseThrow();
       double s = Math.sqrt(
@@ -318,7 +319,7 @@ class SetsReliabilityTest {
               double[] kind = anywhere(random);
               double caliper = shop.caliper();
               KnownPlugs record = shop.record(shop.pieces("", n, kind, caliper));
-              PartSpread.Sample sample = record.sample(Dimension.values()[0]);
+              PartSpread.Sample sample = record.sample(DIMENSIONS.get(0));
               double mean = sample.mean().millimetres();
               double reach = k * sample.sampleDeviation().millimetres();
               held +=
