@@ -54,7 +54,8 @@ final class Documented {
     }
     Matcher matcher = COMMENT.matcher(text);
     while (matcher.find()) {
-      // members of nested types count for the file, because an indentation does not tell whose they are
+      // members of nested types count for the file, because an indentation does not tell whose they
+      // are
       String name = file.getFileName().toString().replace(".java", "") + "." + matcher.group(2);
       comments.computeIfAbsent(name, n -> new ArrayList<>()).add(matcher.group(1));
     }

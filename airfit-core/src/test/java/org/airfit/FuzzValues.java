@@ -109,7 +109,8 @@ final class FuzzValues {
   }
 
   /** A value of a type or of one below it; null where none was kept. */
-  @Nullable Object kept(Class<?> type) {
+  @Nullable
+  Object kept(Class<?> type) {
     List<Object> exact = kept.get(type);
     if (exact != null) {
       return exact.get(random.nextInt(exact.size()));
@@ -354,8 +355,7 @@ final class FuzzValues {
       switch (random.nextInt(5)) {
         case 0 -> broken.insert(at, ODD.charAt(random.nextInt(ODD.length())));
         case 1 -> broken.insert(at, WORDS.get(random.nextInt(WORDS.size())));
-        case 2 -> broken.insert(at, "0123456789.,/-+eE \"'"
-            .charAt(random.nextInt(20)));
+        case 2 -> broken.insert(at, "0123456789.,/-+eE \"'".charAt(random.nextInt(20)));
         case 3 -> broken.setLength(at);
         default -> {
           if (at < broken.length()) {

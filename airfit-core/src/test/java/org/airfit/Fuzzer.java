@@ -50,7 +50,8 @@ final class Fuzzer {
   /** A member that has taken this long in all is called no more. */
   private static final long BUDGET_NANOS = 15_000_000_000L;
 
-  private static final Pattern NO_NUMBER = Pattern.compile("(?<![A-Za-z])(NaN|Infinity)(?![A-Za-z])");
+  private static final Pattern NO_NUMBER =
+      Pattern.compile("(?<![A-Za-z])(NaN|Infinity)(?![A-Za-z])");
   private static final Pattern NUMBERS = Pattern.compile("-?[0-9][0-9.]*([eE]-?[0-9]+)?");
 
   private final Random random;
@@ -103,7 +104,8 @@ final class Fuzzer {
         .filter(member -> kindOf(member) == kind)
         .filter(member -> !(member.getDeclaringClass().isEnum() && isOfEveryEnum(member)))
         .filter(member -> Stream.of(member.getParameterTypes())
-            .allMatch(type -> type.isPrimitive() || type.isArray() || Modifier.isPublic(type.getModifiers())))
+            .allMatch(type ->
+                type.isPrimitive() || type.isArray() || Modifier.isPublic(type.getModifiers())))
         .sorted(java.util.Comparator.comparing(Executable::toString))
         .toList();
   }
@@ -237,7 +239,8 @@ final class Fuzzer {
         call(member, receiver, arguments, false);
       } else {
         slow.putIfAbsent(
-            name(member), took / 1_000_000L + " ms: on " + print(receiver) + " " + print(arguments));
+            name(member),
+            took / 1_000_000L + " ms: on " + print(receiver) + " " + print(arguments));
       }
     }
     return answered;

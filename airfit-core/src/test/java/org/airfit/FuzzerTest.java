@@ -88,7 +88,9 @@ class FuzzerTest {
     assertThat(factories.refusals()).isPositive();
     fuzzer.run(Fuzzer.Kind.PARSERS, 50L);
     fuzzer.run(Fuzzer.Kind.METHODS, 12L);
-    assertThat(fuzzer.found().keySet().stream().map(key -> key.replaceAll(" .*", "")).distinct())
+    assertThat(fuzzer.found().keySet().stream()
+            .map(key -> key.replaceAll(" .*", ""))
+            .distinct())
         .containsExactlyInAnyOrder(
             "FuzzerTest$Faulty.broken",
             "FuzzerTest$Faulty.ofUndocumented",

@@ -240,14 +240,16 @@ public final class AirState implements Worked {
           + " the answer may be far off.");
     }
     if (p < THINNEST_PASCALS) {
-      return List.of("Below 1 mbar(a), at " + Digits.significant(p, 3)
-          + " Pa(a), air is too thin for the formulas of a stream: the answer is of no use in small bores.");
+      return List.of(
+          "Below 1 mbar(a), at " + Digits.significant(p, 3)
+              + " Pa(a), air is too thin for the formulas of a stream: the answer is of no use in small bores.");
     }
     double z = RealAir.of(AbsolutePressure.ofPascals(Math.min(p, REAL_AIR_PASCALS)), temperature)
         .compressibilityFactor();
     double off = Math.abs(1.0 / z - 1.0);
     return off > SHARE_HELD
-        ? List.of("At " + in(UnitSystem.SI) + " the density of real air is " + Digits.significant(100.0 * off, 2)
+        ? List.of("At " + in(UnitSystem.SI) + " the density of real air is "
+            + Digits.significant(100.0 * off, 2)
             + " % " + (z < 1.0 ? "above" : "below")
             + " that of the ideal gas that the formulas take: outside the range of the air model, which holds to "
             + "1 %.")

@@ -155,8 +155,7 @@ public record ControlValve(ValveCoefficient coefficient, double pressureRatioFac
   public Working working(AirState inlet, AbsolutePressure outlet, UnitSystem units) {
     double x = Math.min(x(inlet, outlet), pressureRatioFactor);
     String title = "Flow of air through a valve of "
-        + units.either(
-            coefficient.kv() + " Kv", Digits.significant(coefficient.cv(), 6) + " Cv");
+        + units.either(coefficient.kv() + " Kv", Digits.significant(coefficient.cv(), 6) + " Cv");
     if (flow(inlet, outlet).kilogramsPerSecond() < LEAST_TOLD) {
       return Working.titled(title, units)
           .answer("Nothing flows, or less than 1e-100 kg/s.")

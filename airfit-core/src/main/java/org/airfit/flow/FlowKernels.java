@@ -66,7 +66,9 @@ final class FlowKernels {
     if (share > 1.0 || crackingRatio >= 1.0) {
       return -1.0;
     }
-    return chokesAsItOpens(b, crackingRatio) ? cracking : p1 * dropRatio(b, m, crackingRatio, share);
+    return chokesAsItOpens(b, crackingRatio)
+        ? cracking
+        : p1 * dropRatio(b, m, crackingRatio, share);
   }
 
   /**

@@ -67,11 +67,7 @@ final class PartWorking {
       M);
 
   private static final Formula AS_IT_OPENS = Formula.of(
-      "Drop at which it opens",
-      "⟨Δp⟩ = ⟨Δpc⟩",
-      SOURCE,
-      DROP,
-      CRACKING.as(ValueKind.SAID_PRESSURE));
+      "Drop at which it opens", "⟨Δp⟩ = ⟨Δpc⟩", SOURCE, DROP, CRACKING.as(ValueKind.SAID_PRESSURE));
 
   private static final Formula ACROSS = Formula.of(
       "Drop across the part",

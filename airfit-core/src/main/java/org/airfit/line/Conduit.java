@@ -146,7 +146,8 @@ public final class Conduit {
    * @throws IllegalArgumentException if {@code other} is out of range or less than 20 times the roughness
    */
   public Conduit withBore(Length other) {
-    return new Conduit(Objects.requireNonNull(other, "other"), length, roughness, fittingLoss, wall);
+    return new Conduit(
+        Objects.requireNonNull(other, "other"), length, roughness, fittingLoss, wall);
   }
 
   /** {@return the inside diameter} */

@@ -32,24 +32,45 @@ public enum FrictionLaw {
       1.0e9,
       0.05,
       0.0,
-      0.0, FrictionKernels::colebrook),
+      0.0,
+      FrictionKernels::colebrook),
   /** 1/√λ = −1.8 log₁₀( (ε/D/3.7)^1.11 + 6.9/Re ). */
   HAALAND("Haaland, 1983", 4.0e3, 1.0e8, 0.05, 0.0143, 0.0143, FrictionKernels::haaland),
   /** λ = 0.25 / log₁₀²( ε/D/3.7 + 5.74/Re^0.9 ), the textbook form. */
-  SWAMEE_JAIN("Swamee, Jain, 1976", 5.0e3, 1.0e8, 0.05, 0.0283, 0.0300, FrictionKernels::swameeJain),
+  SWAMEE_JAIN(
+      "Swamee, Jain, 1976", 5.0e3, 1.0e8, 0.05, 0.0283, 0.0300, FrictionKernels::swameeJain),
   /** 1/√λ = −2 log₁₀( ε/D/3.7 + (7/Re)^0.9 ). */
-  CHURCHILL_1973("Churchill, 1973", 4.0e3, 1.0e8, 0.05, 0.0291, 0.0342, FrictionKernels::churchill1973),
+  CHURCHILL_1973(
+      "Churchill, 1973", 4.0e3, 1.0e8, 0.05, 0.0291, 0.0342, FrictionKernels::churchill1973),
   /** λ = 8 ( (8/Re)¹² + (A + B)^−1.5 )^(1/12), one curve through laminar, unsettled and turbulent flow. */
   CHURCHILL_1977(
-      "Churchill, Chem. Eng. 84 (1977)", 1.0, 1.0e8, 0.05, 0.0287, 0.0316, FrictionKernels::churchill1977),
+      "Churchill, Chem. Eng. 84 (1977)",
+      1.0,
+      1.0e8,
+      0.05,
+      0.0287,
+      0.0316,
+      FrictionKernels::churchill1977),
   /** An explicit form of Chen's with one logarithm inside another. */
   CHEN("Chen, 1979", 4.0e3, 4.0e8, 0.05, 0.00326, 0.00326, FrictionKernels::chen),
   /** Zigrang and Sylvester with one step inside. */
   ZIGRANG_SYLVESTER_1(
-      "Zigrang, Sylvester, 1982", 4.0e3, 1.0e8, 0.05, 0.0076, 0.0102, FrictionKernels::zigrangSylvester1),
+      "Zigrang, Sylvester, 1982",
+      4.0e3,
+      1.0e8,
+      0.05,
+      0.0076,
+      0.0102,
+      FrictionKernels::zigrangSylvester1),
   /** Zigrang and Sylvester with two steps inside. */
   ZIGRANG_SYLVESTER_2(
-      "Zigrang, Sylvester, 1982", 4.0e3, 1.0e8, 0.05, 0.00092, 0.00114, FrictionKernels::zigrangSylvester2),
+      "Zigrang, Sylvester, 1982",
+      4.0e3,
+      1.0e8,
+      0.05,
+      0.00092,
+      0.00114,
+      FrictionKernels::zigrangSylvester2),
   /** Serghides with three values of 1/√λ. */
   SERGHIDES_1("Serghides, 1984", 4.0e3, 1.0e8, 0.05, 2.0e-5, 3.2e-5, FrictionKernels::serghides1),
   /** Serghides with two values of 1/√λ. */
@@ -61,7 +82,14 @@ public enum FrictionLaw {
   /** 1/√λ = −2 log₁₀( ε/D/3.7 + 95/Re^0.983 − 96.82/Re ). */
   MANADILLI("Manadilli, 1997", 5245.0, 1.0e8, 0.05, 0.0214, 0.0250, FrictionKernels::manadilli),
   /** λ = 0.3164/Re^0.25, for smooth bores only; its deviations are those in smooth bores. */
-  BLASIUS("Blasius, 1913", 3.0e3, 2.0e5, 0.0, 0.0433, 0.0433, (re, rough) -> FrictionKernels.blasius(re));
+  BLASIUS(
+      "Blasius, 1913",
+      3.0e3,
+      2.0e5,
+      0.0,
+      0.0433,
+      0.0433,
+      (re, rough) -> FrictionKernels.blasius(re));
 
   /** Below this Reynolds number the flow counts as laminar. */
   public static final double LAMINAR_BELOW = 2300.0;
@@ -157,10 +185,9 @@ public enum FrictionLaw {
    * @return whether it does; laminar flow always does
    */
   public boolean holds(double reynolds, double relativeRoughness) {
-    boolean published =
-        reynolds >= leastReynolds
-            && reynolds <= mostReynolds
-            && atMost(relativeRoughness, mostRoughness);
+    boolean published = reynolds >= leastReynolds
+        && reynolds <= mostReynolds
+        && atMost(relativeRoughness, mostRoughness);
     return reynolds < LAMINAR_BELOW || published;
   }
 

@@ -360,7 +360,8 @@ public final class PipeFitting {
     requireBore(wanted, "wanted");
     double converted = k * Math.pow(wanted.metres() / counted.metres(), 4.0);
     if (!(converted < Double.POSITIVE_INFINITY)) {
-      throw new IllegalArgumentException("bores must be of a kind, were " + counted + " and " + wanted);
+      throw new IllegalArgumentException(
+          "bores must be of a kind, were " + counted + " and " + wanted);
     }
     return converted;
   }

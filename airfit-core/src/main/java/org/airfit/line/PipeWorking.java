@@ -219,14 +219,16 @@ final class PipeWorking {
 
   /** Whether so little of the pressure is left that the difference which gives it has lost its digits. */
   static boolean hardlyAnythingLeft(LineLoss.Flowing loss) {
-    return loss.outlet().pressure().pascals() < LEAST_SHARE * loss.inlet().pressure().pascals();
+    return loss.outlet().pressure().pascals()
+        < LEAST_SHARE * loss.inlet().pressure().pascals();
   }
 
   static Working hardlyAnythingLeft(String title, LineLoss.Flowing loss, UnitSystem units) {
     return Working.titled(title, units)
-        .answer("Of " + loss.inlet().pressure().format(units.pressureUnit()) + " only "
-            + loss.outlet().pressure().format(units.pressureUnit())
-            + " is left at the outlet: too little to be found again as a difference of printed numbers.")
+        .answer(
+            "Of " + loss.inlet().pressure().format(units.pressureUnit()) + " only "
+                + loss.outlet().pressure().format(units.pressureUnit())
+                + " is left at the outlet: too little to be found again as a difference of printed numbers.")
         .build();
   }
 

@@ -132,11 +132,9 @@ record ReservoirModel(FrictionLaw law) implements LossModel {
         asked,
         rest,
         MassFlow.ofKilogramsPerSecond(Math.min(largest, asked.kilogramsPerSecond())),
-        AbsolutePressure.ofPascals(
-            entering.pressureRatio()
-                * p0
-                * PipeEquation.ADIABATIC.chokingPressureRatio(
-                    G * entering.mach() * entering.mach())));
+        AbsolutePressure.ofPascals(entering.pressureRatio()
+            * p0
+            * PipeEquation.ADIABATIC.chokingPressureRatio(G * entering.mach() * entering.mach())));
   }
 
   @Override

@@ -1,7 +1,6 @@
 package org.airfit.run;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
@@ -187,7 +186,8 @@ final class RunAnswers {
     }
     Pass pass = settled(path, tool, flow);
     return pass.anyChokes()
-        ? delivered(path, found.massFlow(), pass, i -> gain(path, tool, pass, i)).to(tool)
+        ? delivered(path, found.massFlow(), pass, i -> gain(path, tool, pass, i))
+            .to(tool)
         : found.to(tool); // the pressure jumps at Re 2300
   }
 

@@ -259,11 +259,10 @@ final class ServiceSentences {
     return job.hasWhipHose()
         ? RuleAnswer.met(
             "The tool hangs on a whip hose of its own; no coupling sits straight on it.")
-        : RuleAnswer.open(
-            a.toolPlug().name() + " would sit on a percussion tool, which shakes a"
-                + " coupling until it wears and lets go: a short whip hose must go between. None of these parts is"
-                + " one. Ask whether the tool has one, then tell that, and the end of the whip hose as the tool's"
-                + " inlet.");
+        : RuleAnswer.open(a.toolPlug().name() + " would sit on a percussion tool, which shakes a"
+            + " coupling until it wears and lets go: a short whip hose must go between. None of these parts is"
+            + " one. Ask whether the tool has one, then tell that, and the end of the whip hose as the tool's"
+            + " inlet.");
   }
 
   static RuleAnswer airKept(Assembly a, UnitSystem units) {

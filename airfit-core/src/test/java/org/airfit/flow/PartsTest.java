@@ -214,7 +214,10 @@ class PartsTest {
       FlowCapacity check = open.withCrackingPressure(PressureDrop.ofBar(bar));
       FlowCapacity other = wide.withCrackingPressure(PressureDrop.ofBar(bar));
       for (List<FlowCapacity> parts : List.of(
-          List.of(check), List.of(open, check), List.of(check, open, other), List.of(other, wide))) {
+          List.of(check),
+          List.of(open, check),
+          List.of(check, open, other),
+          List.of(other, wide))) {
         GroupFlow flow = PartsInSeries.of(parts).flow(air, AbsolutePressure.ofPascals(outlet));
         assertThat(flow.between()).hasSize(parts.size() - 1);
         assertThat(flow.regime() == FlowRegime.CLOSED)

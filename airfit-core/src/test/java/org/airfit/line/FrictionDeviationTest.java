@@ -116,7 +116,8 @@ class FrictionDeviationTest {
   @ParameterizedTest
   @EnumSource(mode = EnumSource.Mode.EXCLUDE, names = "COLEBROOK")
   void the_largest_deviation_of_a_law_is_that_of_all_it_was_published_for(FrictionLaw law) {
-    double from = law == FrictionLaw.MANADILLI ? 5245.0 : law == FrictionLaw.SWAMEE_JAIN ? 5.0e3 : 4.0e3;
+    double from =
+        law == FrictionLaw.MANADILLI ? 5245.0 : law == FrictionLaw.SWAMEE_JAIN ? 5.0e3 : 4.0e3;
     double to = law == FrictionLaw.BLASIUS ? 2.0e5 : law == FrictionLaw.CHEN ? 4.0e8 : 1.0e8;
     double rough = law == FrictionLaw.BLASIUS ? 0.0 : law == FrictionLaw.MOODY ? 0.01 : 0.05;
     assertThat(law.holds(from, rough)).isTrue();

@@ -256,9 +256,9 @@ class LossModelTest {
       }
     }
     AirState air = AirState.of(AbsolutePressure.ofBar(7.0), Temperature.ofCelsius(20.0));
-    Conduit hose =
-        Conduit.of(Length.ofMillimetres(9.0), Length.ofMetres(10.0), Length.ofMillimetres(0.01))
-            .withFittings(2.0);
+    Conduit hose = Conduit.of(
+            Length.ofMillimetres(9.0), Length.ofMetres(10.0), Length.ofMillimetres(0.01))
+        .withFittings(2.0);
     double[] flows = {Double.MIN_VALUE, 1.0e-310, 1.0e-200, 1.0e-101, 1.0e-99, 1.0e-50};
     for (LossModel model : models) {
       FlowElement element = model.element(hose);

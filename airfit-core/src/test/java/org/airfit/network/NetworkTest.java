@@ -108,7 +108,8 @@ class NetworkTest {
         .build();
     assertThat(network.solve().cautions())
         .anyMatch(caution -> caution.text().contains("Above 100 bar(g)"));
-    assertThat(chain(ToolDemand.fixed("tool", FreeAirFlow.ofScfm60F(5.0))).solve().cautions())
+    assertThat(
+            chain(ToolDemand.fixed("tool", FreeAirFlow.ofScfm60F(5.0))).solve().cautions())
         .noneMatch(caution -> caution.title().contains("air model"));
   }
 

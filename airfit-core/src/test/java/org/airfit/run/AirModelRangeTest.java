@@ -114,8 +114,8 @@ class AirModelRangeTest {
   @ValueSource(doubles = {1.0e-31, 1.0e31})
   void where_the_arithmetic_ends_air_is_refused(double pascals) {
     assertThatIllegalArgumentException()
-        .isThrownBy(() ->
-            AirState.of(AbsolutePressure.ofPascals(pascals), Temperature.ofCelsius(20.0)))
+        .isThrownBy(
+            () -> AirState.of(AbsolutePressure.ofPascals(pascals), Temperature.ofCelsius(20.0)))
         .withMessageContaining("in [1e-30, 1e30] Pa(a)");
   }
 }

@@ -129,8 +129,7 @@ class RunQuestionsTest {
                 0.080 * ReferenceState.ANR.density().kilogramsPerCubicMetre()),
             ReferenceState.ANR),
         AbsolutePressure.ofBar(7.3));
-    Run run = Run.from(
-            EIGHT.at(AbsolutePressure.ofBar(15.0)), AbsolutePressure.STANDARD_ATMOSPHERE)
+    Run run = Run.from(EIGHT.at(AbsolutePressure.ofBar(15.0)), AbsolutePressure.STANDARD_ATMOSPHERE)
         .through("first", part(1.0, 0.35))
         .through("second", part(3.0, 0.5));
     RunResult.Delivered balance = delivered(run.balance(tool));
@@ -142,8 +141,9 @@ class RunQuestionsTest {
     assertThat(balance.shares().get(1).gain().bar()).isCloseTo(0.0, within(1.0e-9));
     assertThat(balance.bottleneck().name()).isEqualTo("first");
     assertThat(balance.working().toText())
-        .contains("first chokes: it lets no more through, and the pressure behind it is the least at"
-            + " which second passes the flow.")
+        .contains(
+            "first chokes: it lets no more through, and the pressure behind it is the least at"
+                + " which second passes the flow.")
         .contains("second chokes: it lets no more through, and the pressure behind it is what the"
             + " tool leaves of the flow.");
     Pencil.check(balance);
