@@ -424,6 +424,15 @@ class IdentificationTest {
     ProfileCandidate allowed = worn.identify(thin).candidates().get(0);
     assertThat(allowed.fits()).isTrue();
     assertThat(allowed.residuals()).allSatisfy(r -> assertThat(r.inWords()).contains("agrees"));
+    assertThat(allowed.residuals().get(0).inWords()).endsWith("agrees, if worn by that much");
+    // the heron's tip is 23.60 mm: a fiftieth less is no sign of wear
+    assertThat(worn.identify(List.of(digital(Dimension.TIP_DIAMETER, 23.58)))
+            .candidates()
+            .get(0)
+            .residuals()
+            .get(0)
+            .inWords())
+        .endsWith("times the expected scatter as new");
     ProfileCandidate grown = worn.identify(List.of(
             digital(Dimension.TIP_DIAMETER, 23.90), digital(Dimension.COLLAR_DIAMETER, 29.60)))
         .candidates()
