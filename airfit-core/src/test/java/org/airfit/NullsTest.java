@@ -36,6 +36,7 @@ class NullsTest {
       "run.RankedChange.rank",
       "safety.SafetyRules.ofRows",
       "safety.SafetyRules.ofTable",
+      "select.JobFindings.of",
       "select.Selection.of",
       "working.Formula.of",
       "working.Formula.solvedFor");
