@@ -29,6 +29,7 @@ class NullsTest {
       "line.PipeFitting.of",
       "plant.Compressor",
       "plug.Effort",
+      "plug.Outlier",
       "plug.PlugReading.overBall",
       "plug.SocketAnswer.alone",
       "quantity.FrictionFactor.parse",

@@ -42,7 +42,8 @@ import org.airfit.source.Source;
  * </table>
  *
  * <p>For one dimension, k = 1 and a fine step this is Grubbs' two-sided test at a risk of 0.025/2. The factor
- * m 2ᵏ C(n, k) keeps the risk of the whole record at 0.025 (Bonferroni), where scatter is bell-shaped; with other shapes,
+ * m 2ᵏ C(n, k) keeps the risk of the whole record at 0.025 (Bonferroni), where scatter is bell-shaped; with other
+ * shapes,
  * a clean record is still called so in 19 of 20 cases or more. The risk, and half of it for k = 1, are our choice.
  *
  * <p><b>Pieces needed</b> for an error E of the mean, with the caliper's error shared by all pieces:

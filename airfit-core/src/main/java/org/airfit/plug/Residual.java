@@ -106,7 +106,12 @@ public final class Residual {
           && reading.length().compareTo(limits.high()) <= 0) {
         return "inside the limits";
       }
-      return differenceMillimetres == 0.0 ? "agrees" : "agrees, if worn by that much";
+      double asNew = Math.abs(differenceMillimetres) / scatter().millimetres();
+      return differenceMillimetres == 0.0
+          ? "agrees"
+          : asNew <= AGREES
+              ? "agrees, " + Digits.fixed(asNew, 1) + " times the expected scatter as new"
+              : "agrees, if worn by that much";
     }
     double away = Math.abs(sigmas);
     String times = Digits.fixed(away, 1) + " times the expected scatter"

@@ -30,7 +30,8 @@ import org.airfit.source.Source;
  * </table>
  *
  * <p>Divided among all that is compared (Bonferroni), the risk that two honest sets are said to differ is 0.025 where
- * scatter is bell-shaped, and 0.05 at most; that risk is our choice. Half a hundredth of a millimetre is always allowed: sizes are written down to two decimals.
+ * scatter is bell-shaped, and 0.05 at most; that risk is our choice. Half a hundredth of a millimetre is
+ * always allowed: sizes are written down to two decimals.
  * <b>Source:</b> B. L. Welch, <cite>The generalization of "Student's" problem …</cite>, Biometrika 34, 1947, 28–35; GUM
  * G.4.
  *
@@ -137,7 +138,8 @@ public final class SetComparison {
 
   /**
    * Joins the two sets. A profile of one id in both must be measured in both and agree; its pieces then count together,
-   * in the dimensions both know. A size typed in is kept where it is the same in both. Names, aliases of both, the groove
+   * in the dimensions both know. A size typed in is kept where it is the same in both. Names, aliases of both, the
+   * groove
    * form of the first set, and the universal sockets of both are kept.
    *
    * @param name what to call the joint set

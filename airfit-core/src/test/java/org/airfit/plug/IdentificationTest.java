@@ -70,7 +70,8 @@ class IdentificationTest {
         readings.add(exact(dimension, row.number(symbol + "_mm")));
       }
     });
-    Identifier identifier = Identifier.of(vectors());
+    // the vectors know one density of the unknown
+    Identifier identifier = Identifier.of(vectors()).withoutNearCopies();
     return (row.text("with_unknown").equals("yes") ? identifier : identifier.withUnknownPrior(0.0))
         .identify(readings);
   }
@@ -423,6 +424,15 @@ class IdentificationTest {
     ProfileCandidate allowed = worn.identify(thin).candidates().get(0);
     assertThat(allowed.fits()).isTrue();
     assertThat(allowed.residuals()).allSatisfy(r -> assertThat(r.inWords()).contains("agrees"));
+    assertThat(allowed.residuals().get(0).inWords()).endsWith("agrees, if worn by that much");
+    // the heron's tip is 23.60 mm: a fiftieth less is no sign of wear
+    assertThat(worn.identify(List.of(digital(Dimension.TIP_DIAMETER, 23.58)))
+            .candidates()
+            .get(0)
+            .residuals()
+            .get(0)
+            .inWords())
+        .endsWith("times the expected scatter as new");
     ProfileCandidate grown = worn.identify(List.of(
             digital(Dimension.TIP_DIAMETER, 23.90), digital(Dimension.COLLAR_DIAMETER, 29.60)))
         .candidates()

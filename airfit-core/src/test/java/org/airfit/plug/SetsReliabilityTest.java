@@ -28,10 +28,9 @@ import org.junit.jupiter.api.Test;
  */
 class SetsReliabilityTest {
 
-  private static final List<Dimension> DIMENSIONS = List.of(Dimension.values());
-
   private static final Source BENCH = Source.measured("drawn for a simulation");
   private static final int TIMES = Integer.getInteger("airfit.simulate", 1);
+  private static final List<Dimension> DIMENSIONS = List.of(Dimension.values());
   private static final double[] SIZES = {11.9, 15.3, 18.2, 24.6, 3.6, 9.1, 7.7, 14.4, 8.05};
 
   /** Where a shop's calipers and plugs come from. */

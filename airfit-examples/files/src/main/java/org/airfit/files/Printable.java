@@ -71,7 +71,7 @@ public final class Printable {
     return !Character.isISOControl(sign) && !turns && !half;
   }
 
-  /** The first sign of a text, line ends and tabs aside, that must not be shown, as its code; empty if there is none. */
+  /** The first sign of a text, line ends and tabs aside, that must not be shown, as its code; empty if none is. */
   static String firstHarmful(String text) {
     int i = 0;
     while (i < text.length()) {
