@@ -37,6 +37,7 @@ class NullsTest {
       "run.RankedChange.rank",
       "safety.SafetyRules.ofRows",
       "safety.SafetyRules.ofTable",
+      "select.JobFindings.of",
       "select.Selection.of",
       "working.Formula.of",
       "working.Formula.solvedFor");

@@ -105,7 +105,7 @@ public final class SafetyRules {
    * Obtains these rules as far as they hold at a place: those of the place, of what it is a part of, of standards and
    * of general practice.
    *
-   * @param jurisdiction the place, such as "US-CA", a part of "US"
+   * @param jurisdiction the place, such as "US-CA", a part of "US", in capital letters or small ones
    * @return the rules that hold there; where none is of the place itself, standards and practice alone
    */
   public SafetyRules in(String jurisdiction) {
@@ -113,10 +113,14 @@ public final class SafetyRules {
     List<SafetyRule> there = rules.stream()
         .filter(rule -> rule.jurisdiction().equals(STANDARDS)
             || rule.jurisdiction().equals(ANYWHERE)
-            || jurisdiction.equals(rule.jurisdiction())
-            || jurisdiction.startsWith(rule.jurisdiction() + "-"))
+            || holds(rule.jurisdiction(), jurisdiction))
         .toList();
     return new SafetyRules(there);
+  }
+
+  /** Whether a place is that of a rule or a part of it; "us-ca" is California however it is typed. */
+  private static boolean holds(String of, String place) {
+    return place.equalsIgnoreCase(of) || place.regionMatches(true, 0, of + "-", 0, of.length() + 1);
   }
 
   /**

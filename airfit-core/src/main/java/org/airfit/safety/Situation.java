@@ -135,6 +135,16 @@ public final class Situation {
     }
 
     /**
+     * Tells that a pneumatic tool hangs on a hose of which the bore is not known yet.
+     *
+     * @return this builder
+     */
+    public Builder toolOnHose() {
+      told = told.with(TOOL_ON_HOSE);
+      return this;
+    }
+
+    /**
      * Tells that the tool is a percussion tool.
      *
      * @return this builder

@@ -26,6 +26,11 @@ public final class Finding {
     return new Finding(rule, rule.judge(assembly, units));
   }
 
+  /** What a rule on the job itself answers, with its reason. */
+  static Finding of(Rule rule, RuleAnswer answer) {
+    return new Finding(rule, answer);
+  }
+
   /** {@return the rule} */
   public Rule rule() {
     return rule;

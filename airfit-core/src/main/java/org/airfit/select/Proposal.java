@@ -184,48 +184,19 @@ public final class Proposal implements Worked {
   /** {@return the warnings that go with these parts} */
   public List<Caution> cautions() {
     Situation.Builder situation =
-        Situation.describe().quickCouplers().toolOnHose(hose().conduit().bore());
+        JobFindings.situation(requirement()).toolOnHose(hose().conduit().bore());
     assembly
         .lowestRating()
         .ifPresent(lowest -> situation.ratedParts(requirement().highest(), lowest));
-    if (requirement().isImpactTool()) {
-      situation.impactTool();
-    }
-    if (requirement().hasWhipHose()) {
-      situation.whipHose();
-    }
-    if (requirement().isAutomaticFeed()) {
-      situation.automaticFeed(requirement().highest());
-    }
-    if (requirement().isBlasting()) {
-      situation.blasting();
-    }
-    if (requirement().isPainting()) {
-      situation.painting();
-    }
-    if (requirement().lubrication().filter(Lubrication.LUBRICATED::equals).isPresent()) {
-      situation.lubricatedLine();
-    }
-    requirement().cleaningDeadEnd().ifPresent(situation::cleaning);
     List<Caution> cautions = new ArrayList<>(requirement().rules().cautions(situation.build()));
     Caution deference = cautions.remove(cautions.size() - 1);
-    ifRegulatorFails().ifPresent(cautions::add);
+    JobFindings.ifRegulatorFails(findings).ifPresent(cautions::add);
     cautions.addAll(result().cautions());
     Set<Caution> ofJoints = new LinkedHashSet<>();
     joints().forEach(joint -> ofJoints.addAll(joint.cautions()));
     cautions.addAll(ofJoints);
     cautions.add(deference);
     return List.copyOf(cautions);
-  }
-
-  /** The warning where only a regulator keeps the tool within its maker's limit. */
-  private Optional<Caution> ifRegulatorFails() {
-    return metWhileRegulated().stream()
-        .findFirst()
-        .map(finding -> new Caution(
-            "If the regulator fails",
-            finding.reason() + " Shut the supply when the pressure at the tool rises by itself.",
-            finding.source()));
   }
 
   /**

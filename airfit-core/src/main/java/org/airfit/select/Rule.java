@@ -49,14 +49,14 @@ public enum Rule {
       Source.commonPractice(
           "the dead-end pressure at the tool is the highest that can occur; a regulator can fail open"),
       Broken.byJob(PartChecks::isToolOverPressured),
-      RuleSentences::toolRated),
+      (assembly, units) -> RuleSentences.toolRated(assembly.requirement(), units)),
 
   /** A blow gun is kept to the pressure that the safety rules allow at a blocked nozzle. */
   CLEANING_PRESSURE(
       "Cleaning pressure is kept down",
       Source.handbook("29 CFR 1910.242(b), 1926.302(b)(4) and 1917.154, as their rules say"),
       Broken.byJob(PartChecks::isCleaningForbidden),
-      RuleSentences::cleaning),
+      (assembly, units) -> RuleSentences.cleaning(assembly.requirement(), units)),
 
   /** The tool has its air at its pressure. */
   AIR_AT_TOOL(

@@ -120,8 +120,7 @@ final class RuleSentences {
         highest + "; the weakest part is rated for " + words(lowest, units) + ".");
   }
 
-  static RuleAnswer toolRated(Assembly a, UnitSystem units) {
-    Requirement job = a.requirement();
+  static RuleAnswer toolRated(Requirement job, UnitSystem units) {
     String highest = words(job.highest(), units);
     String stands = job.pressures()
         .whileRegulated()
@@ -144,16 +143,21 @@ final class RuleSentences {
         : RuleAnswer.met(compared + ".");
   }
 
-  static RuleAnswer cleaning(Assembly a, UnitSystem units) {
-    List<Ruling> rulings = PartChecks.cleaningRulings(a.requirement());
-    if (rulings.isEmpty()) {
+  static RuleAnswer cleaning(Requirement job, UnitSystem units) {
+    if (job.cleaningDeadEnd().isEmpty()) {
       return RuleAnswer.doesNotApply("The job does not say that the tool cleans with air.");
+    }
+    List<Ruling> rulings = PartChecks.cleaningRulings(job);
+    if (rulings.isEmpty()) {
+      return RuleAnswer.open("At a blocked nozzle stand up to "
+          + words(job.cleaningDeadEnd().get(), units) + ". None of the rules that it was judged by"
+          + " limits that: ask what holds at this place.");
     }
     String each = rulings.stream()
         .map(ruling -> ruling.rule().title() + ": "
             + (PartChecks.isAllowed(ruling) ? "allowed, " : "not allowed, ") + ruling.reason())
         .collect(Collectors.joining(" "));
-    if (PartChecks.isCleaningForbidden(a.requirement())) {
+    if (PartChecks.isCleaningForbidden(job)) {
       return RuleAnswer.unmet(each
           + " Take a gun that lets the pressure off when its nozzle is blocked, or see to it that no more"
           + " can stand in front of it: a regulator alone does not do, it can fail open.");

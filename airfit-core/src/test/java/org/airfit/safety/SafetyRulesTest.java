@@ -244,6 +244,10 @@ class SafetyRulesTest {
     assertThat(SafetyRules.usFederal().rules())
         .extracting(SafetyRule::jurisdiction)
         .containsOnly("US", "ISO", "any");
+    assertThat(SafetyRules.bundled().in("us")).isEqualTo(SafetyRules.usFederal());
+    assertThat(SafetyRules.bundled().in("us-Ca"))
+        .isEqualTo(SafetyRules.bundled().in("US-CA"));
+    assertThat(SafetyRules.bundled().in("USA").places()).contains("by the law of no place");
     assertThat(SafetyRules.bundled().in("CA").places())
         .isEqualTo(
             "It was judged by general practice alone, by the law of no place. Other places have"

@@ -76,6 +76,19 @@ class BlowGunTest {
     assertThat(cleaning(job.blowGun(GaugePressure.ofPsi(20))).outcome()).isEqualTo(RuleOutcome.MET);
   }
 
+  /** Where no rule on it is held, nobody may conclude that the gun is allowed, or that there is none. */
+  @Test
+  void a_place_whose_rules_name_no_pressure_leaves_the_question_open() {
+    for (String place : new String[] {"CA-QC", "FR"}) {
+      Finding finding =
+          cleaning(Shelf.job().blowGun().rules(SafetyRules.bundled().in(place)));
+      assertThat(finding.outcome()).as(place).isEqualTo(RuleOutcome.OPEN);
+      assertThat(finding.reason())
+          .isEqualTo("At a blocked nozzle stand up to 7.00 bar(g). None of the rules that it was"
+              + " judged by limits that: ask what holds at this place.");
+    }
+  }
+
   @Test
   void other_tools_are_not_concerned() {
     assertThat(Shelf.job().build().cleaningDeadEnd()).isEmpty();

@@ -19,7 +19,10 @@ import org.airfit.run.Run;
 import org.airfit.run.RunResult;
 import org.airfit.safety.Caution;
 import org.airfit.safety.SafetyRules;
+import org.airfit.select.Finding;
+import org.airfit.select.JobFindings;
 import org.airfit.select.Proposal;
+import org.airfit.select.RuleOutcome;
 import org.airfit.select.Selection;
 
 /** The sentences of a job sheet that text and page share. */
@@ -59,7 +62,18 @@ final class InWords {
             .metWhileRegulated()
             .forEach(finding -> lines.add(new Answer(
                 "Regulator", capital(finding.outcome().toString()) + ". " + finding.reason()))));
+    if (sheet.selection().isEmpty()) {
+      ofTheJob(sheet).forEach(finding -> lines.add(new Answer("The job", finding.toString())));
+    }
     return lines;
+  }
+
+  /** What the rules say of the job itself, where no parts were chosen for it; what is met needs no word. */
+  private static List<Finding> ofTheJob(JobSheet sheet) {
+    return JobFindings.of(sheet.requirement()).findings().stream()
+        .filter(finding ->
+            finding.outcome() != RuleOutcome.MET && finding.outcome() != RuleOutcome.DOES_NOT_APPLY)
+        .toList();
   }
 
   /** What the parts bring, what to buy, and what must be asked before they meet every rule. */
@@ -152,7 +166,9 @@ final class InWords {
     SafetyRules rules = sheet.requirement().rules();
     List<Caution> now = sheet.now().map(RunResult::cautions).orElse(List.of());
     Optional<Proposal> proposal = sheet.selection().flatMap(InWords::shown);
-    List<Caution> parts = proposal.map(Proposal::cautions).orElse(List.of());
+    List<Caution> parts = proposal
+        .map(Proposal::cautions)
+        .orElseGet(() -> JobFindings.of(sheet.requirement()).cautions());
     List<Caution> with = proposal.map(Proposal::result).map(RunResult::cautions).orElse(List.of());
 
     Set<Caution> all = new LinkedHashSet<>();

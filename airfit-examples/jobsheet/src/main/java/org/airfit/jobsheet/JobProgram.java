@@ -15,7 +15,8 @@ final class JobProgram {
 
   private static final String USAGE =
       "give a job file, and where the page should go if not beside you: JOB.json [PAGE.html]; for a network sheet:"
-          + " network NETWORK.csv [PAGE.html]; to check a reference set: set SET.csv|SET.json [OUT]";
+          + " network NETWORK.csv [PAGE.html]; to check a reference set: set SET.csv|SET.json [OUT]; for what goes between"
+          + " two ends: joint END END";
 
   private JobProgram() {}
 

@@ -273,15 +273,42 @@ public record NetworkSheet(
     Map<String, Caution> once = new LinkedHashMap<>();
     first.forEach(caution -> once.putIfAbsent(caution.title(), caution));
     all.cautions().forEach(caution -> once.putIfAbsent(caution.title(), caution));
-    branches().stream()
-        .flatMap(branch -> branch.velocity().stream())
-        .sorted(Comparator.comparingDouble(
-                (PipeVelocity velocity) -> velocity.velocity().metresPerSecond()
-                    / velocity.duty().highest().metresPerSecond())
-            .reversed())
-        .flatMap(velocity -> velocity.cautions().stream())
-        .forEach(caution -> once.putIfAbsent(caution.title(), caution));
+    velocityCautions().forEach(caution -> once.putIfAbsent(caution.title(), caution));
     once.put(deference.title(), deference);
     return List.copyOf(once.values());
+  }
+
+  /** Those of the pipes, of several alike that of the fastest, with the names of all. */
+  private List<Caution> velocityCautions() {
+    Map<String, Caution> fastest = new LinkedHashMap<>();
+    Map<String, List<String>> names = new LinkedHashMap<>();
+    branches().stream()
+        .filter(branch -> branch.velocity().isPresent())
+        .sorted(Comparator.comparingDouble(NetworkSheet::overTheRule).reversed())
+        .forEach(branch -> branch.velocity().orElseThrow().cautions().forEach(caution -> {
+          fastest.putIfAbsent(caution.title(), caution);
+          names
+              .computeIfAbsent(caution.title(), any -> new ArrayList<>())
+              .add(branch.flow().name());
+        }));
+    return fastest.values().stream()
+        .map(caution -> {
+          List<String> of = names.getOrDefault(caution.title(), List.of());
+          String others = String.join(", ", of.subList(1, of.size()));
+          return new Caution(
+              caution.title() + " (" + of.get(0) + (others.isEmpty() ? "" : "; also in " + others)
+                  + ")",
+              caution.text(),
+              caution.source());
+        })
+        .toList();
+  }
+
+  private static double overTheRule(BranchAnswer branch) {
+    return branch
+        .velocity()
+        .map(velocity ->
+            velocity.velocity().metresPerSecond() / velocity.duty().highest().metresPerSecond())
+        .orElse(0.0);
   }
 }

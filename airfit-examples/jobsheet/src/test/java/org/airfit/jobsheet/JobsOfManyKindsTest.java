@@ -293,6 +293,41 @@ class JobsOfManyKindsTest {
         .doesNotContain("Candidate only");
   }
 
+  /** The plug decides the parts; the pressure that can occur, and what to look out for, stands already. */
+  @Test
+  void the_worst_case_is_told_also_where_the_plug_is_not_known() throws IOException {
+    String readings = Files.readString(YARD.resolve("weak-sander.json"));
+    String read = readings.substring(
+        readings.indexOf("\"instrument\""), readings.indexOf("},\n  \"supply\""));
+    for (String atHand : new String[] {
+      "\"socketOnly\": true\n  ",
+      "\"noNearCopies\": false\n  ",
+      "\"instrument\": \"digital caliper 0.01 mm\", \"readings\": {\"tip diameter\": \"5 mm\"}\n  "
+    }) {
+      assertThat(
+              sheet(read, atHand, "\"name\": \"Orbital", "\"hammers\": true, \"name\": \"Orbital"))
+          .contains("not chosen before the plug is known")
+          .contains("Tool is not over-pressured: met while the regulator holds.")
+          .contains("If the regulator fails:", "8.50 bar(g) if it fails")
+          .contains("Whip restraint:", "Eye protection:", "Retainer on percussion tools:");
+      Files.delete(folder.resolve("catalogue.json"));
+      assertThat(sheet(read, atHand, ",\n    \"regulated\": true", ""))
+          .contains("Tool is not over-pressured: NOT MET.")
+          .doesNotContain("Retainer on percussion tools:");
+      assertThat(Files.readString(folder.resolve("sheet.html")))
+          .contains("Tool is not over-pressured: NOT MET.", "Whip restraint");
+      Files.delete(folder.resolve("catalogue.json"));
+      assertThat(sheet(
+              read,
+              atHand,
+              "\"name\": \"Orbital",
+              "\"atBlockedNozzle\": \"60 psig\", \"name\": \"Orbital"))
+          .contains("Cleaning pressure is kept down: NOT MET.", "not allowed, 60 psig against")
+          .contains("Guards when cleaning with air:");
+      Files.delete(folder.resolve("catalogue.json"));
+    }
+  }
+
   @Test
   void an_outdoor_kit_that_is_dropped_and_dragged_is_stainless_with_a_guarded_sleeve()
       throws IOException {
@@ -533,7 +568,7 @@ class JobsOfManyKindsTest {
             "room header: cut off: mast shop, rigging, blasting, hull bay, paint room, slipway")
         .contains("any one main may be closed but room header")
         .contains(
-            "Air too fast in the pipe",
+            "Air too fast in the pipe (slipway; also in blasting): In a branch",
             "More pressure at the supply is no cure",
             "Energy isolation");
     assertThat(Files.readString(page)).contains("For repair", "What to change", "At the drops");
