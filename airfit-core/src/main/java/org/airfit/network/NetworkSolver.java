@@ -16,7 +16,8 @@ package org.airfit.network;
  * leaning jumps finds the last digits.
  *
  * <p>A solution is accepted when every law and every balance has been evaluated at it. Then the non-return valve of each
- * supply that would take air back is shut, and the search goes on until there is none.
+ * supply that would take air back is shut, and the search goes on until there is none. Where that comes to no end, the
+ * search begins again with the highest supply alone and opens the valves of the others as they are needed.
  */
 final class NetworkSolver {
 
@@ -58,6 +59,8 @@ final class NetworkSolver {
 
   final FlowBalance balance;
 
+  private final Way first;
+
   int iterations;
   Way way; // that led to the solution
   double residual;
@@ -66,6 +69,7 @@ final class NetworkSolver {
   /** Prepares a solver that begins with one of the ways. */
   NetworkSolver(FlowBalance balance, Way first) {
     this.balance = balance;
+    this.first = first;
     this.way = first;
   }
 
@@ -76,6 +80,9 @@ final class NetworkSolver {
       settled = settle();
       while (settled && shut()) {
         settled = settle();
+      }
+      if (!settled || balance.residual(DIGITS) > ACCEPTED) {
+        settled = settleFromHighest();
       }
     }
     dead = balance.stopDeadLegs();
@@ -97,6 +104,47 @@ final class NetworkSolver {
       }
     }
     return any;
+  }
+
+  /**
+   * The other way round: every non-return valve shut but that of the highest supply, and then opened, the one that holds
+   * back most first, until none holds back a pressure above that of its node. What air would flow back through valves
+   * that shut in the end, and may be far more than the tools take, is never solved for.
+   */
+  private boolean settleFromHighest() {
+    for (SolverSupply supply : balance.supplies) {
+      supply.idle = !supply.letsBack && !balance.isHighest(supply);
+      supply.flow = 0.0;
+    }
+    // each supply opens once and may shut once; rounding must not keep two at it for ever
+    int most = 2 * balance.supplies.length + 1;
+    for (int i = 0; i < most; i++) {
+      way = first;
+      if (!settle()) {
+        return false;
+      }
+      if (!shut() && !open()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Opens the shut valve that holds back most; false where none holds back anything that counts. */
+  private boolean open() {
+    SolverSupply held = null;
+    double most = ACCEPTED * balance.pressureScale();
+    for (SolverSupply supply : balance.supplies) {
+      double above = supply.still() - balance.pascals[supply.node];
+      if (supply.idle && above > most) {
+        most = above;
+        held = supply;
+      }
+    }
+    if (held != null) {
+      held.idle = false;
+    }
+    return held != null;
   }
 
   private boolean settle() {

@@ -183,8 +183,10 @@ public record Compressor(
     double p0 = curve.get(i - 1).pressure.pascals();
     double p1 = curve.get(i).pressure.pascals();
     double part = (pressure.pascals() - p0) / (p1 - p0);
-    return MassFlow.ofKilogramsPerSecond(
-        (1.0 - part) * mass(curve.get(i - 1)) + part * mass(curve.get(i)));
+    double before = mass(curve.get(i - 1));
+    double behind = mass(curve.get(i));
+    // between two equal deliveries exactly that one, and never less than behind: rounding must not pass the curve
+    return MassFlow.ofKilogramsPerSecond(Math.max(behind, before + part * (behind - before)));
   }
 
   @Override

@@ -95,6 +95,25 @@ class SupplyTest {
     assertThat(COMPRESSOR.at(kg(0.1201))).isEmpty();
   }
 
+  /** A screw or piston compressor moves the same air against any pressure, as many sheets state it: one flow. */
+  @Test
+  void a_compressor_of_one_delivery_holds_cut_in_up_to_just_that() {
+    for (int i = 0; i < 2000; i++) {
+      double delivery = 0.01 + 7.3e-5 * i;
+      double cutIn = 6.0 + 1.3e-3 * i;
+      Compressor even = new Compressor(
+          List.of(point(5.5, delivery), point(9.7, delivery)),
+          AbsolutePressure.ofBar(cutIn),
+          AbsolutePressure.ofBar(9.5),
+          Volume.ofLitres(500.0),
+          ROOM);
+      double most = even.largest();
+      assertThat(even.delivery(AbsolutePressure.ofBar(cutIn)).kilogramsPerSecond()).isEqualTo(most);
+      assertThat(even.pascals(most)).isEqualTo(even.cutIn().pascals());
+      assertThat(even.at(kg(most * 1.000001))).isEmpty();
+    }
+  }
+
   @Test
   void its_delivery_lies_on_the_curve() {
     assertThat(COMPRESSOR.delivery(AbsolutePressure.ofBar(5.0)).kilogramsPerSecond())
