@@ -185,7 +185,8 @@ public record Compressor(
     double part = (pressure.pascals() - p0) / (p1 - p0);
     double before = mass(curve.get(i - 1));
     double behind = mass(curve.get(i));
-    // between two equal deliveries exactly that one, and never less than behind: rounding must not pass the curve
+    // between two equal deliveries exactly that one, and never less than behind: rounding must not
+    // pass the curve
     return MassFlow.ofKilogramsPerSecond(Math.max(behind, before + part * (behind - before)));
   }
 

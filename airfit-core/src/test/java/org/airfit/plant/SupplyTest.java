@@ -108,7 +108,8 @@ class SupplyTest {
           Volume.ofLitres(500.0),
           ROOM);
       double most = even.largest();
-      assertThat(even.delivery(AbsolutePressure.ofBar(cutIn)).kilogramsPerSecond()).isEqualTo(most);
+      assertThat(even.delivery(AbsolutePressure.ofBar(cutIn)).kilogramsPerSecond())
+          .isEqualTo(most);
       assertThat(even.pascals(most)).isEqualTo(even.cutIn().pascals());
       assertThat(even.at(kg(most * 1.000001))).isEmpty();
     }

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.airfit.plug.Identification;
 import org.airfit.plug.PlugVerdict;
+import org.airfit.plug.ProfileCandidate;
 import org.airfit.plug.ReadingSlip;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
@@ -29,6 +30,9 @@ import org.airfit.select.Selection;
 final class InWords {
 
   private static final String DEPRESSURISE = "Depressurise before uncoupling";
+
+  /** So many profiles are listed with their chances; of a larger set the likeliest, and the others in one line. */
+  private static final int MOST_CHANCES = 12;
 
   private InWords() {}
 
@@ -125,9 +129,16 @@ final class InWords {
     double slips = plug.slips().stream().mapToDouble(ReadingSlip::probability).sum();
     double right = Math.max(0.0, 1.0 - slips);
     Map<String, Double> chances = new LinkedHashMap<>();
-    plug.candidates()
-        .forEach(candidate ->
-            chances.put(candidate.profile().displayName(), right * candidate.probability()));
+    List<ProfileCandidate> all = plug.candidates();
+    int shown = all.size() <= MOST_CHANCES ? all.size() : MOST_CHANCES - 1;
+    all.subList(0, shown)
+        .forEach(candidate -> chances.merge(
+            candidate.profile().displayName(), right * candidate.probability(), Double::sum));
+    if (shown < all.size()) {
+      double others =
+          all.stream().skip(shown).mapToDouble(ProfileCandidate::probability).sum();
+      chances.put((all.size() - shown) + " others of the set", right * others);
+    }
     plug.slips()
         .forEach(slip -> chances.put(
             slip.profile().displayName() + ", with a slip: " + slip.kind().label(),
