@@ -67,11 +67,9 @@ final class FuzzSeeds {
     addPlugs(values);
     values.addAll(SafetyRules.usFederal().rules());
     values.add(Situation.describe().build());
-    values.addAll(ThreadIdentification.of(ThreadReadings.ofMale(
-                Length.ofMillimetres(13.71),
-                Length.ofMillimetres(7.06),
-                6)
-            .withThreadsPerInch(18.0))
+    values.addAll(ThreadIdentification.of(
+            ThreadReadings.ofMale(Length.ofMillimetres(13.71), Length.ofMillimetres(7.06), 6)
+                .withThreadsPerInch(18.0))
         .explanations());
     Symbol whole = Symbol.of("x", ValueKind.NUMBER);
     Symbol half = Symbol.of("y", ValueKind.NUMBER);
@@ -97,7 +95,8 @@ final class FuzzSeeds {
     Compressor compressor = new Compressor(
         List.of(
             new Compressor.Point(AbsolutePressure.ofBar(5.0), FreeAirFlow.ofAnrLitresPerSecond(60)),
-            new Compressor.Point(AbsolutePressure.ofBar(9.0), FreeAirFlow.ofAnrLitresPerSecond(50))),
+            new Compressor.Point(
+                AbsolutePressure.ofBar(9.0), FreeAirFlow.ofAnrLitresPerSecond(50))),
         AbsolutePressure.ofBar(7.0),
         AbsolutePressure.ofBar(8.0),
         Volume.ofCubicMetres(0.5),
@@ -127,8 +126,7 @@ final class FuzzSeeds {
   }
 
   private static void addRun(List<Object> values) {
-    Run run =
-        Run.from(EIGHT, ATMOSPHERE).through("coupling", part(6.0)).through("hose", hose(9.5));
+    Run run = Run.from(EIGHT, ATMOSPHERE).through("coupling", part(6.0)).through("hose", hose(9.5));
     GaugePressure six = GaugePressure.ofBar(6.0);
     values.add(run);
     run.largestFlow(six).ifPresent(values::add);
@@ -137,8 +135,8 @@ final class FuzzSeeds {
     values.addAll(run.sensitivities(run.balance(tool()).massFlow()));
     Run wider =
         Run.from(EIGHT, ATMOSPHERE).through("coupling", part(9.0)).through("hose", hose(12.7));
-    values.addAll(RankedChange.rank(
-        run, tool(), List.of(new Change("wider", wider, Money.parse("30 USD")))));
+    values.addAll(
+        RankedChange.rank(run, tool(), List.of(new Change("wider", wider, Money.parse("30 USD")))));
     for (double least : new double[] {5.0, 6.99}) {
       Sizing.Result result = Sizing.of(run, tool(), GaugePressure.ofBar(least))
           .with("hose", "1/2 in", hose(12.7), Money.parse("30 USD"))

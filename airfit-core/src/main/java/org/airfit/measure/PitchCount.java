@@ -50,8 +50,9 @@ public record PitchCount(Length over, int pitches, Length uncertainty) {
   private static void requireMeasured(Length over) {
     requirePositive("length over the pitches", over);
     if (!(over.millimetres() >= SHORTEST_MM && over.millimetres() <= LONGEST_MM)) {
-      throw new IllegalArgumentException("length over the pitches must be in [0.001, 10000] mm, was "
-          + over.format(LengthUnit.MILLIMETRE) + "; check its unit");
+      throw new IllegalArgumentException(
+          "length over the pitches must be in [0.001, 10000] mm, was "
+              + over.format(LengthUnit.MILLIMETRE) + "; check its unit");
     }
   }
 

@@ -161,7 +161,8 @@ public final class SupplyRange {
     }
     if (whenFailed == null) {
       if (inFront == null) {
-        throw new IllegalStateException("the pressure in front of the regulator was not told; give it with withHighest, or what"
+        throw new IllegalStateException(
+            "the pressure in front of the regulator was not told; give it with withHighest, or what"
                 + " stands behind it when it fails with regulated");
       }
       return inFront;

@@ -171,8 +171,8 @@ class MatingTest {
   @Test
   void every_mismatch_of_two_pipe_threads_has_a_working_that_holds() {
     List<PipeThread> threads = Stream.of(ThreadFamily.values())
-        .flatMap(family -> family.sizes().stream()
-            .flatMap(size -> PipeThreads.of(family, size).stream()))
+        .flatMap(family ->
+            family.sizes().stream().flatMap(size -> PipeThreads.of(family, size).stream()))
         .toList();
     int worked = 0;
     for (PipeThread male : threads) {

@@ -319,8 +319,7 @@ class OutliersTest {
         new PartSpread.Sample(6, mm(600.1), mm(0.05)),
         new PartSpread.Sample(6, mm(20.0), mm(0.0028)))) {
       assertThatIllegalArgumentException()
-          .isThrownBy(
-              () -> new Outlier(far, Dimension.TIP_DIAMETER, List.of(), odd, mm(0.01), 1))
+          .isThrownBy(() -> new Outlier(far, Dimension.TIP_DIAMETER, List.of(), odd, mm(0.01), 1))
           .withMessageContaining("at least the step over √12");
     }
     assertThatIllegalArgumentException()
