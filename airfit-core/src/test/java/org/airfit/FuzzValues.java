@@ -6,6 +6,8 @@ import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.Proxy;
 import java.lang.reflect.Type;
 import java.lang.reflect.WildcardType;
+import java.math.BigDecimal;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -202,6 +204,13 @@ final class FuzzValues {
       Object any = types.isEmpty() ? null : kept(types.get(random.nextInt(types.size())));
       return any == null ? name() : any;
     }
+    if (raw == Duration.class) {
+      return duration();
+    }
+    if (raw == BigDecimal.class) {
+      double number = number();
+      return Double.isFinite(number) ? BigDecimal.valueOf(number) : BigDecimal.TEN;
+    }
     if (raw.isEnum()) {
       Object[] constants = raw.getEnumConstants();
       return constants[random.nextInt(constants.length)];
@@ -279,6 +288,15 @@ final class FuzzValues {
           }
           return value(wanted == Object.class ? last : method.getGenericReturnType(), 3);
         });
+  }
+
+  /** From nothing to a year in half of them, the others anything. */
+  private Duration duration() {
+    return switch (random.nextInt(4)) {
+      case 0 -> Duration.ofSeconds(random.nextLong(), random.nextInt(1_000_000_000));
+      case 1 -> Duration.ofMillis(whole());
+      default -> Duration.ofMillis((long) (random.nextDouble() * 3.2e10));
+    };
   }
 
   private int size() {

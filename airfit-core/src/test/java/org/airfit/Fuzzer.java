@@ -144,6 +144,9 @@ final class Fuzzer {
         }
       }
     }
+    FuzzSeeds.values().stream()
+        .filter(value -> types.stream().anyMatch(type -> type.isInstance(value)))
+        .forEach(this::keep);
   }
 
   private void keep(@Nullable Object value) {

@@ -70,6 +70,7 @@ public record BleedDown(
    * @param end the pressure when it ends, at most {@code start}
    * @param time the time the fall took, above 0
    * @param temperature the temperature of the air in the system
+   * @throws IllegalArgumentException if an argument is out of range
    */
   public BleedDown {
     Objects.requireNonNull(volume, "volume");

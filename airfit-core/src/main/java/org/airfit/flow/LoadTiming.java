@@ -54,12 +54,13 @@ public record LoadTiming(Duration loaded, Duration unloaded, FreeAirFlow deliver
    * @param loaded the time T it ran loaded, summed over the cycles timed; 0 where nothing leaks
    * @param unloaded the time t it ran unloaded
    * @param delivery what the compressor delivers while loaded
+   * @throws IllegalArgumentException if a time is below 0, or both are 0
    */
   public LoadTiming {
     Objects.requireNonNull(loaded, "loaded");
     Objects.requireNonNull(unloaded, "unloaded");
     Objects.requireNonNull(delivery, "delivery");
-    if (loaded.isNegative() || unloaded.isNegative() || loaded.plus(unloaded).isZero()) {
+    if (loaded.isNegative() || unloaded.isNegative() || (loaded.isZero() && unloaded.isZero())) {
       throw new IllegalArgumentException(
           "loaded and unloaded time must be at least 0 s and together above 0 s, was "
               + seconds(loaded) + " s and " + seconds(unloaded) + " s");

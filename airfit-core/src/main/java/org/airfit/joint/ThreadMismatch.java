@@ -281,7 +281,7 @@ public record ThreadMismatch(PipeThread male, PipeThread female) implements Work
       out.given(P, p, 5)
           .given(Q, metres(tightest), 4)
           .step(FLANKS_MEET.from(source), 16.0 * c / p, 3)
-          .step(CREST_MEETS_ROOT.from(source), 16.0 * Math.min(c, metres(tightest)) / p, 3);
+          .step(CREST_MEETS_ROOT.from(source), 16.0 * metres(tightest) / p, 3);
       answers.addAll(List.of(N, M));
     }
     if (!isSamePitch()) {

@@ -190,10 +190,16 @@ public sealed interface PartSpread {
      *
      * @param other a sample of other pieces
      * @return the joint sample
+     * @throws IllegalArgumentException if the pieces of both together are more than 2147483647
      */
     public Sample joinedWith(Sample other) {
       Objects.requireNonNull(other, "other");
-      int n = pieces + other.pieces;
+      long together = (long) pieces + other.pieces;
+      if (together > Integer.MAX_VALUE) {
+        throw new IllegalArgumentException("pieces of both samples must be at most "
+            + Integer.MAX_VALUE + " together, were " + together + "; join fewer");
+      }
+      int n = (int) together;
       double apart = mean.millimetres() - other.mean.millimetres();
       double squares = (pieces - 1) * square(sampleDeviation)
           + (other.pieces - 1) * square(other.sampleDeviation)

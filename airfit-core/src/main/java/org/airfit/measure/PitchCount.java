@@ -15,11 +15,16 @@ import org.airfit.quantity.LengthUnit;
  * counted as pitches, the third for one thread overlooked. How often that happens was found nowhere: the shares are
  * choices of this project.
  *
- * @param over the length, above 0
+ * @param over the length, in [0.001, 10000] mm, a choice of this project that no thread reaches
  * @param pitches how many pitches that is, in [1, 50]
  * @param uncertainty the standard uncertainty of the length, above 0
  */
 public record PitchCount(Length over, int pitches, Length uncertainty) {
+
+  /** No thread is so fine or so long that its pitches measure less or more [mm]: choices of this project. */
+  private static final double SHORTEST_MM = 0.001;
+
+  private static final double LONGEST_MM = 10_000.0;
 
   private static final double THREADS_COUNTED = 0.02;
   private static final double ONE_OVERLOOKED = 0.01;
@@ -27,7 +32,7 @@ public record PitchCount(Length over, int pitches, Length uncertainty) {
   /**
    * Checks the numbers.
    *
-   * @param over the length, above 0
+   * @param over the length, in [0.001, 10000] mm
    * @param pitches how many pitches that is, in [1, 50]
    * @param uncertainty the standard uncertainty of the length, above 0
    * @throws IllegalArgumentException if one is out of range
@@ -35,10 +40,19 @@ public record PitchCount(Length over, int pitches, Length uncertainty) {
   public PitchCount {
     Objects.requireNonNull(over, "over");
     Objects.requireNonNull(uncertainty, "uncertainty");
-    requirePositive("length over the pitches", over);
+    requireMeasured(over);
     requirePositive("uncertainty of the length over the pitches", uncertainty);
     if (pitches < 1 || pitches > 50) {
       throw new IllegalArgumentException("pitches counted must be in [1, 50], was " + pitches);
+    }
+  }
+
+  private static void requireMeasured(Length over) {
+    requirePositive("length over the pitches", over);
+    if (!(over.millimetres() >= SHORTEST_MM && over.millimetres() <= LONGEST_MM)) {
+      throw new IllegalArgumentException(
+          "length over the pitches must be in [0.001, 10000] mm, was "
+              + over.format(LengthUnit.MILLIMETRE) + "; check its unit");
     }
   }
 

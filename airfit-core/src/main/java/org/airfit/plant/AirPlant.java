@@ -97,6 +97,7 @@ public record AirPlant(
    * @param motorEfficiency shaft work over electric work [-], in (0, 1]
    * @param time the time in the year the plant runs
    * @param perKilowattHour the rate
+   * @throws IllegalArgumentException if an efficiency is out of range, or {@code time} is negative
    */
   public AirPlant {
     Objects.requireNonNull(compression, "compression");
@@ -134,6 +135,7 @@ public record AirPlant(
    * @param what what takes the flow
    * @param flow its mean flow over the time the plant runs
    * @return the cost
+   * @throws IllegalArgumentException if the cost is not below 1e30
    */
   public YearlyCost ofFlow(String what, MassFlow flow) {
     Objects.requireNonNull(flow, "flow");
@@ -148,7 +150,8 @@ public record AirPlant(
    *     raised
    * @param drop the pressure it takes
    * @return the cost
-   * @throws IllegalArgumentException if nothing would be left to compress to without the drop
+   * @throws IllegalArgumentException if nothing would be left to compress to without the drop, or the cost is not below
+   *     1e30
    */
   public YearlyCost ofDrop(String what, MassFlow flow, PressureDrop drop) {
     Objects.requireNonNull(flow, "flow");
@@ -165,7 +168,8 @@ public record AirPlant(
    * @param needed the pressure needed, above a vacuum
    * @param set the pressure set, at least that needed
    * @return the cost of the air taken on top
-   * @throws IllegalArgumentException if {@code set} is below {@code needed}, or that is a vacuum
+   * @throws IllegalArgumentException if {@code set} is below {@code needed}, or that is a vacuum, or the cost is not
+   *     below 1e30
    */
   public YearlyCost ofSetting(
       String what, MassFlow flow, AbsolutePressure needed, AbsolutePressure set) {

@@ -107,6 +107,7 @@ public record ReceiverSize(
    * @param least the least pressure it may fall to, below {@code start}
    * @param temperature the temperature in the receiver, above 0 K
    * @param pipes the volume of the pipes between receiver and tools
+   * @throws IllegalArgumentException if an argument is out of range
    */
   public ReceiverSize {
     Objects.requireNonNull(demand, "demand");

@@ -161,7 +161,9 @@ public final class SupplyRange {
     }
     if (whenFailed == null) {
       if (inFront == null) {
-        throw new IllegalStateException("the pressure in front of the regulator was not told");
+        throw new IllegalStateException(
+            "the pressure in front of the regulator was not told; give it with withHighest, or what"
+                + " stands behind it when it fails with regulated");
       }
       return inFront;
     }
@@ -182,10 +184,12 @@ public final class SupplyRange {
    * Tells whether more than a limit can occur: a regulator failed, a compressor at cut-out.
    *
    * @param limit the limit; at it is not above it
-   * @return whether more can occur
+   * @return whether more can occur; true whatever is not told, if the usual pressure is already above it
+   * @throws IllegalStateException if the usual pressure is not above it, and what stands there when the regulator fails
+   *     was not told, see {@link #isWhole}
    */
   public boolean canExceed(GaugePressure limit) {
-    return above(highest(), Objects.requireNonNull(limit, "limit"));
+    return above(usual, Objects.requireNonNull(limit, "limit")) || above(highest(), limit);
   }
 
   /**

@@ -50,6 +50,9 @@ public final class YearlyCost implements Worked {
   private static final Formula COST =
       Formula.of("Money in the year", "⟨K⟩ = ⟨E⟩ × ⟨r⟩", PRICE, MONEY, ENERGY, RATE);
 
+  /** So much money is none: below the limit of {@link Money} by more than any rounding. */
+  private static final double MOST = 1.0e30 * (1.0 - 1.0e-12);
+
   private final String what;
   private final Power electric;
   private final Duration time;
@@ -74,7 +77,7 @@ public final class YearlyCost implements Worked {
    * @param time the time in the year it runs so
    * @param perKilowattHour the rate
    * @return the cost
-   * @throws IllegalArgumentException if an argument is out of range
+   * @throws IllegalArgumentException if an argument is out of range, or the cost is not below 1e30
    */
   public static YearlyCost ofShaft(
       String what, Power shaft, double motorEfficiency, Duration time, Money perKilowattHour) {
@@ -115,11 +118,19 @@ public final class YearlyCost implements Worked {
     }
   }
 
-  /** The cost of an electric power, which tells its own working. */
+  /** The cost of an electric power, which tells its own working; refuses 1e30 and more. */
   static YearlyCost of(
       String what, Power electric, Duration time, Money perKilowattHour, Worked power) {
     requireTime(time);
-    return new YearlyCost(what, electric, time, perKilowattHour, power);
+    YearlyCost cost = new YearlyCost(what, electric, time, perKilowattHour, power);
+    double money =
+        perKilowattHour.amount().abs().doubleValue() * electric.over(time).kilowattHours();
+    if (!(money < MOST)) {
+      throw new IllegalArgumentException("cost in the year must be below 1e30 "
+          + perKilowattHour.currency() + ", was " + money + " " + perKilowattHour.currency()
+          + "; give a smaller flow, power, time or rate");
+    }
+    return cost;
   }
 
   /** {@return what it is that costs} */

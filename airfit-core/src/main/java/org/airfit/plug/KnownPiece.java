@@ -15,12 +15,16 @@ import org.airfit.quantity.LengthUnit;
  */
 public record KnownPiece(String label, Map<Dimension, Length> sizes) {
 
+  /** Where the ranges of calipers end. */
+  static final double MOST_MM = 600.0;
+
   /**
    * Keeps a copy of the sizes in the order of {@link Dimension}.
    *
    * @param label what is written on the piece or its bag, unique in the record
    * @param sizes what it measures, each size once or the mean of its repeats
-   * @throws IllegalArgumentException if the label is blank, there is no size, or a size is zero
+   * @throws IllegalArgumentException if the label is blank, there is no size, or a size is outside (0, 600] mm, where
+   *     calipers read
    */
   public KnownPiece {
     Objects.requireNonNull(label, "label");
@@ -38,6 +42,11 @@ public record KnownPiece(String label, Map<Dimension, Length> sizes) {
         throw new IllegalArgumentException(
             dimension + " of piece " + label + " must be above 0 mm, was "
                 + length.format(LengthUnit.MILLIMETRE) + "; leave out what was not measured");
+      }
+      if (!(length.millimetres() <= MOST_MM)) {
+        throw new IllegalArgumentException(dimension + " of piece " + label
+            + " must be in (0, 600] mm, where calipers read, was "
+            + length.format(LengthUnit.MILLIMETRE) + "; check its unit");
       }
     });
     sizes = Collections.unmodifiableMap(new EnumMap<>(sizes));

@@ -82,6 +82,9 @@ public record Outlier(
       GROUPS,
       TAIL);
 
+  /** A step hides an even spread of its own width: 1/√12, less what rounding takes. */
+  private static final double LEAST_SPREAD = (1.0 - 1.0e-9) / Math.sqrt(12.0);
+
   /**
    * Checks that the piece does stand out.
    *
@@ -90,10 +93,10 @@ public record Outlier(
    * @param alsoOut the other pieces that stand out with it in this dimension; each can hide the rest from a test of one
    *     piece at a time
    * @param others what the pieces measure that do not stand out, with half a step of the caliper as the least spread
-   * @param step the step of the caliper, above 0
+   * @param step the step of the caliper, in [0.001, 1] mm: our choice
    * @param dimensions how many dimensions were searched, at least 1
-   * @throws IllegalArgumentException if the piece lacks the dimension, the step is zero, no dimension was searched,
-   *     those that stand out are not fewer than the others, or a record of pieces that are all alike shows as much in
+   * @throws IllegalArgumentException if the piece lacks the dimension, the step is out of range, the others have a mean
+   *     above 600 mm or a standard deviation below step/√12, no dimension was searched, those that stand out are not fewer than the others, or a record of pieces that are all alike shows as much in
    *     more than 0.025 of cases
    */
   public Outlier {
@@ -107,6 +110,18 @@ public record Outlier(
         || alsoOut.stream().anyMatch(also -> !also.sizes().containsKey(dimension))) {
       throw new IllegalArgumentException(
           "pieces that stand out must be measured in the " + dimension + ", one is not");
+    }
+    if (step.metres() > 0.0 && !(step.millimetres() >= 0.001 && step.millimetres() <= 1.0)) {
+      throw new IllegalArgumentException("step of a caliper must be in [0.001, 1] mm, was "
+          + step.format(LengthUnit.MILLIMETRE) + "; give that of the instrument");
+    }
+    if (!(others.mean().millimetres() <= KnownPiece.MOST_MM)
+        || others.sampleDeviation().metres() < LEAST_SPREAD * step.metres()) {
+      throw new IllegalArgumentException(
+          "others must have a mean of at most 600 mm and a standard deviation of at least the step"
+              + " over √12, were " + others.mean().format(LengthUnit.MILLIMETRE) + " and "
+              + others.sampleDeviation().format(LengthUnit.MILLIMETRE)
+              + "; take KnownPlugs.sample");
     }
     if (!(step.metres() > 0.0) || dimensions < 1 || alsoOut.size() + 1 >= others.pieces()) {
       throw new IllegalArgumentException(

@@ -152,9 +152,13 @@ public final class ReferenceSet {
    *
    * @param word the letter, word, name or id
    * @return every profile it may mean, with a warning
+   * @throws IllegalArgumentException if {@code word} is blank
    */
   public AliasLookup lookUp(String word) {
-    Objects.requireNonNull(word, "word");
+    if (Objects.requireNonNull(word, "word").isBlank()) {
+      throw new IllegalArgumentException("word to look up must not be blank, was \"" + word
+          + "\"; give a letter, a trade word, a name or an id");
+    }
     List<PlugProfile> meant =
         profiles.stream().filter(profile -> profile.isCalled(word)).toList();
     return new AliasLookup(word, meant, warning(word, meant));

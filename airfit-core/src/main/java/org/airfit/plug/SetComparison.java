@@ -62,6 +62,7 @@ public final class SetComparison {
    * @param other another
    * @param instrument what measured pieces were measured with, or the coarser of two
    * @return where they agree and where not
+   * @throws IllegalArgumentException if a dimension that pieces were measured for is above 600 mm in one of the sets
    */
   public static SetComparison of(ReferenceSet one, ReferenceSet other, Instrument instrument) {
     Objects.requireNonNull(one, "one");

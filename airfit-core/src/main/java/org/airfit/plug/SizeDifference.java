@@ -77,7 +77,8 @@ public record SizeDifference(
    * @param other what the second says
    * @param instrument what measured pieces were measured with, or the coarser of two
    * @param compared how many dimensions are compared in all, at least 1; they share the risk
-   * @throws IllegalArgumentException if {@code compared} is below 1
+   * @throws IllegalArgumentException if {@code compared} is below 1, or pieces that were measured have a mean or a
+   *     standard deviation above 600 mm, where no caliper reads
    */
   public SizeDifference {
     Objects.requireNonNull(profileId, "profileId");
@@ -88,6 +89,19 @@ public record SizeDifference(
     if (compared < 1) {
       throw new IllegalArgumentException(
           "dimensions compared must be at least 1, were " + compared);
+    }
+    requireReadable(one);
+    requireReadable(other);
+  }
+
+  private static void requireReadable(PartSpread spread) {
+    if (spread instanceof PartSpread.Sample sample
+        && !(sample.mean().millimetres() <= KnownPiece.MOST_MM
+            && sample.sampleDeviation().millimetres() <= KnownPiece.MOST_MM)) {
+      throw new IllegalArgumentException("mean and standard deviation of pieces measured must be at"
+          + " most 600 mm, where calipers end, were " + sample.mean().format(LengthUnit.MILLIMETRE)
+          + " and " + sample.sampleDeviation().format(LengthUnit.MILLIMETRE)
+          + "; check their units");
     }
   }
 

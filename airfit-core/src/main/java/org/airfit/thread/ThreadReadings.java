@@ -105,7 +105,7 @@ public final class ThreadReadings {
    * Takes down readings of a male thread.
    *
    * @param firstCrest the diameter over the crests of the first full thread
-   * @param overPitches the length over several pitches
+   * @param overPitches the length over several pitches, in [0.001, 10000] mm
    * @param pitches how many pitches that is, in [1, 50]
    * @return the readings
    * @throws IllegalArgumentException if a number is out of range
@@ -140,7 +140,7 @@ public final class ThreadReadings {
    * Adds a length over several pitches that were counted: the more of them, the better, and five at least. Two threads
    * next to each other are one pitch apart: over six threads there are five pitches.
    *
-   * @param overPitches the length
+   * @param overPitches the length, in [0.001, 10000] mm
    * @param pitches how many pitches that is, in [1, 50]
    * @return this with the pitch that follows
    * @throws IllegalArgumentException if a number is out of range

@@ -183,7 +183,7 @@ public final class ValueKind {
    *
    * @param value the value in the base
    * @param units SI or US units
-   * @return the value in the unit printed
+   * @return the value in the unit printed; infinite beyond the range of a double
    */
   public double shown(double value, UnitSystem units) {
     Unit unit = shown(units);
@@ -195,7 +195,7 @@ public final class ValueKind {
    *
    * @param shown the value in the unit printed
    * @param units SI or US units
-   * @return the value in the base
+   * @return the value in the base; infinite beyond the range of a double
    */
   public double value(double shown, UnitSystem units) {
     Unit unit = shown(units);

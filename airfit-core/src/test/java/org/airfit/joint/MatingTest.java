@@ -19,6 +19,8 @@ import org.airfit.thread.BsptThread;
 import org.airfit.thread.Gender;
 import org.airfit.thread.NpsmThread;
 import org.airfit.thread.NptThread;
+import org.airfit.thread.PipeThread;
+import org.airfit.thread.PipeThreads;
 import org.airfit.thread.RpThread;
 import org.airfit.thread.ThreadFamily;
 import org.airfit.working.Completeness;
@@ -164,6 +166,27 @@ class MatingTest {
     assertThat(mating.sealantNotes())
         .extracting(Caution::title)
         .containsExactly("Sealant cures no mismatch");
+  }
+
+  @Test
+  void every_mismatch_of_two_pipe_threads_has_a_working_that_holds() {
+    List<PipeThread> threads = Stream.of(ThreadFamily.values())
+        .flatMap(family ->
+            family.sizes().stream().flatMap(size -> PipeThreads.of(family, size).stream()))
+        .toList();
+    int worked = 0;
+    for (PipeThread male : threads) {
+      for (PipeThread female : threads) {
+        if (male.family().has(Gender.MALE) && female.family().has(Gender.FEMALE)) {
+          ThreadMismatch mismatch = new ThreadMismatch(male, female);
+          for (UnitSystem units : UnitSystem.values()) {
+            assertThat(mismatch.working(units).answers()).as("%s", mismatch).isNotEmpty();
+            worked++;
+          }
+        }
+      }
+    }
+    assertThat(worked).isGreaterThan(5_000);
   }
 
   @Test

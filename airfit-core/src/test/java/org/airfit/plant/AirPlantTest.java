@@ -39,6 +39,25 @@ class AirPlantTest {
       Money.parse("0.11 USD"));
   private static final MassFlow FLOW = FreeAirFlow.ofScfm60F(270.0).massFlow();
 
+  @Test
+  void a_cost_that_no_money_tells_is_refused_at_the_door() {
+    MassFlow huge = MassFlow.ofKilogramsPerSecond(1.0e30);
+    PressureDrop drop = PressureDrop.ofBar(1.0);
+    AbsolutePressure needed = AbsolutePressure.ofBar(5.0);
+    String words = "cost in the year must be below 1e30 USD";
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> PLANT.ofFlow("leak", huge))
+        .withMessageStartingWith(words);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> PLANT.ofDrop("filter", huge, drop))
+        .withMessageStartingWith(words);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> PLANT.ofSetting("regulator", huge, needed, AT_100_PSIG))
+        .withMessageStartingWith(words);
+    assertThat(PLANT.ofFlow("leak", MassFlow.ofKilogramsPerSecond(1.0e20)).toString())
+        .contains(" USD and ");
+  }
+
   private static Row example(String id) {
     return Rows.of(AirPlantTest.class, "worked_examples.csv")
         .filter(row -> row.text("id").equals(id))

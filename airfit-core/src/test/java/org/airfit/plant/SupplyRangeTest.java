@@ -67,6 +67,10 @@ class SupplyRangeTest {
         .hasToString("7 bar(g) while the regulator holds, what it is if it fails not told");
     assertThatIllegalStateException().isThrownBy(range::highest);
     assertThatIllegalStateException().isThrownBy(() -> range.canExceed(bar(9.0)));
+    assertThatIllegalStateException()
+        .isThrownBy(() -> range.canExceed(bar(7.0)))
+        .withMessageContaining("give it with withHighest");
+    assertThat(range.canExceed(bar(6.9))).as("the setting alone is above it").isTrue();
     assertThat(range.withHighest(bar(9.0)).isWhole()).isTrue();
     assertThat(SEVEN.regulated(bar(7.5)).highest()).isEqualTo(bar(7.5));
   }

@@ -49,4 +49,35 @@ class CheckedAnswersTest {
             .agrees())
         .isTrue();
   }
+
+  @Test
+  void pieces_that_no_caliper_reads_are_not_compared() {
+    PartSpread good = new PartSpread.Sample(3, mm(600.0), mm(600.0));
+    assertThat(compared(good).allowed().millimetres()).isPositive();
+    for (PartSpread bad : List.of(
+        new PartSpread.Sample(3, mm(600.1), mm(0.1)),
+        new PartSpread.Sample(3, mm(10.0), mm(600.1)))) {
+      assertThatIllegalArgumentException()
+          .isThrownBy(() -> compared(bad))
+          .withMessageContaining("must be at most 600 mm");
+    }
+  }
+
+  private static SizeDifference compared(PartSpread one) {
+    PartSpread other = PartSpread.normal(mm(12.0), mm(0.03));
+    return new SizeDifference(
+        "wren", Dimension.TIP_DIAMETER, one, other, Instrument.DIGITAL_CALIPER, 1);
+  }
+
+  @Test
+  void samples_of_more_pieces_than_can_be_counted_are_not_joined() {
+    PartSpread.Sample most = new PartSpread.Sample(Integer.MAX_VALUE - 2, mm(12.0), mm(0.1));
+    PartSpread.Sample two = new PartSpread.Sample(2, mm(12.0), mm(0.1));
+    assertThat(most.joinedWith(two).pieces()).isEqualTo(Integer.MAX_VALUE);
+    PartSpread.Sample three = new PartSpread.Sample(3, mm(12.0), mm(0.1));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> most.joinedWith(three))
+        .withMessage("pieces of both samples must be at most 2147483647 together, were 2147483648"
+            + "; join fewer");
+  }
 }

@@ -309,6 +309,22 @@ class OutliersTest {
         .withMessageContaining("step must be above 0 mm");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> new Outlier(far, Dimension.TIP_DIAMETER, List.of(), others, mm(0.01), 0));
+    for (double step : new double[] {0.0009, 1.1}) {
+      assertThatIllegalArgumentException()
+          .isThrownBy(
+              () -> new Outlier(far, Dimension.TIP_DIAMETER, List.of(), others, mm(step), 1))
+          .withMessageContaining("must be in [0.001, 1] mm");
+    }
+    for (PartSpread.Sample odd : List.of(
+        new PartSpread.Sample(6, mm(600.1), mm(0.05)),
+        new PartSpread.Sample(6, mm(20.0), mm(0.0028)))) {
+      assertThatIllegalArgumentException()
+          .isThrownBy(() -> new Outlier(far, Dimension.TIP_DIAMETER, List.of(), odd, mm(0.01), 1))
+          .withMessageContaining("at least the step over √12");
+    }
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new KnownPiece("c", Map.of(Dimension.TIP_DIAMETER, mm(600.1))))
+        .withMessageContaining("must be in (0, 600] mm");
     assertThat(new Outlier(far, Dimension.TIP_DIAMETER, List.of(), others, mm(0.01), 1).chance())
         .isLessThan(1.0e-3);
   }

@@ -179,6 +179,11 @@ class PlugProfileTest {
     assertThat(meant.warning()).contains(" or ", "measure the plug");
     assertThat(meant.asked()).isEqualTo("a");
     assertThat(set.lookUp("no such letter").profiles()).isEmpty();
+    for (String blank : List.of("", " ")) {
+      assertThatIllegalArgumentException()
+          .isThrownBy(() -> set.lookUp(blank))
+          .withMessageStartingWith("word to look up must not be blank, was \"" + blank + "\"");
+    }
     assertThat(set.lookUp("no such letter").warning()).contains("names no profile");
   }
 

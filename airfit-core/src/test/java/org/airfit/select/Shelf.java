@@ -16,7 +16,7 @@ import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
 
 /** Invented parts and a job, for the tests of this package. */
-final class Shelf {
+public final class Shelf {
 
   static final AbsolutePressure ATMOSPHERE = AbsolutePressure.ofBar(1.0);
   static final AirState SUPPLY =
@@ -72,7 +72,7 @@ final class Shelf {
   }
 
   /** A job that {@link #parts()} solves without an adapter. */
-  static Requirement.Builder job() {
+  public static Requirement.Builder job() {
     return Requirement.forTool(FreeAirFlow.ofAnrLitresPerSecond(10.0), GaugePressure.ofBar(6.2))
         .toolRating(GaugePressure.ofBar(7.5))
         .toolInlet(End.parse("1/4 NPT female"))
@@ -83,7 +83,7 @@ final class Shelf {
         .lubrication(Lubrication.DRY);
   }
 
-  static List<Part> parts() {
+  public static List<Part> parts() {
     return List.of(
         socket(steel("wide"), "finch", "3/8 NPT female", 9.0),
         socket(steel("narrow"), "finch", "3/8 NPT female", 2.0),

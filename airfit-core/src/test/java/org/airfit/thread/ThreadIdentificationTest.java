@@ -251,6 +251,19 @@ class ThreadIdentificationTest {
   }
 
   @Test
+  void a_length_over_pitches_that_no_thread_has_is_refused() {
+    ThreadReadings readings = ThreadReadings.ofMale(mm(10.0));
+    for (double outside : new double[] {3.0e-320, 0.000999, 10_001.0, 1.0e300}) {
+      refused(
+          () -> readings.withPitches(mm(outside), 8),
+          "length over the pitches must be in [0.001, 10000] mm");
+    }
+    for (double inside : new double[] {0.001, 10_000.0}) {
+      assertThat(readings.withPitches(mm(inside), 50).toString()).contains("counted over 50");
+    }
+  }
+
+  @Test
   void readings_of_nothing_are_refused() {
     ThreadReadings readings = ThreadReadings.ofMale(mm(10.0));
     Length nothing = mm(0.0);

@@ -1,0 +1,197 @@
+package org.airfit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.airfit.air.AirState;
+import org.airfit.flow.FlowCapacity;
+import org.airfit.line.Conduit;
+import org.airfit.measure.Instrument;
+import org.airfit.network.Network;
+import org.airfit.network.NetworkResult;
+import org.airfit.network.NetworkSimulation;
+import org.airfit.plant.Compressor;
+import org.airfit.plant.Supply;
+import org.airfit.plug.DemoProfiles;
+import org.airfit.plug.Dimension;
+import org.airfit.plug.Identification;
+import org.airfit.plug.Identifier;
+import org.airfit.plug.KnownPiece;
+import org.airfit.plug.KnownPlugs;
+import org.airfit.plug.PlugProfile;
+import org.airfit.plug.PlugReading;
+import org.airfit.plug.ReferenceSet;
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.MassFlow;
+import org.airfit.quantity.Money;
+import org.airfit.quantity.SonicConductance;
+import org.airfit.quantity.Temperature;
+import org.airfit.quantity.Volume;
+import org.airfit.run.Change;
+import org.airfit.run.RankedChange;
+import org.airfit.run.Run;
+import org.airfit.run.Sizing;
+import org.airfit.run.ToolDemand;
+import org.airfit.safety.SafetyRules;
+import org.airfit.safety.Situation;
+import org.airfit.select.Catalogue;
+import org.airfit.select.Part;
+import org.airfit.select.Requirement;
+import org.airfit.select.Selection;
+import org.airfit.select.Shelf;
+import org.airfit.source.Source;
+import org.airfit.thread.ThreadIdentification;
+import org.airfit.thread.ThreadReadings;
+import org.airfit.working.Formula;
+import org.airfit.working.Symbol;
+import org.airfit.working.ValueKind;
+
+/** Whole jobs for {@link Fuzzer}, whose parts chance would seldom put together: a network, a sizing, a selection. */
+final class FuzzSeeds {
+
+  private static final AbsolutePressure ATMOSPHERE = AbsolutePressure.ofBar(1.0);
+  private static final AirState EIGHT =
+      AirState.of(AbsolutePressure.ofBar(8.0), Temperature.ofCelsius(20.0));
+
+  private FuzzSeeds() {}
+
+  /** {@return the values, and answers to them} */
+  static List<Object> values() {
+    List<Object> values = new ArrayList<>();
+    addNetwork(values);
+    addRun(values);
+    addSelection(values);
+    addPlugs(values);
+    values.addAll(SafetyRules.usFederal().rules());
+    values.add(Situation.describe().build());
+    values.addAll(ThreadIdentification.of(
+            ThreadReadings.ofMale(Length.ofMillimetres(13.71), Length.ofMillimetres(7.06), 6)
+                .withThreadsPerInch(18.0))
+        .explanations());
+    Symbol whole = Symbol.of("x", ValueKind.NUMBER);
+    Symbol half = Symbol.of("y", ValueKind.NUMBER);
+    values.add(Formula.of("Half", "⟨y⟩ = ⟨x⟩ / 2", Source.derived("arithmetic"), half, whole));
+    return values;
+  }
+
+  private static FlowCapacity part(double litres) {
+    return FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(litres), 0.3);
+  }
+
+  private static Conduit hose(double boreMm) {
+    return Conduit.of(
+        Length.ofMillimetres(boreMm), Length.ofMetres(10.0), Length.ofMillimetres(0.01));
+  }
+
+  private static ToolDemand tool() {
+    return ToolDemand.following(
+        "grinder", FreeAirFlow.ofAnrLitresPerSecond(10.0), AbsolutePressure.ofBar(7.2));
+  }
+
+  private static void addNetwork(List<Object> values) {
+    Compressor compressor = new Compressor(
+        List.of(
+            new Compressor.Point(AbsolutePressure.ofBar(5.0), FreeAirFlow.ofAnrLitresPerSecond(60)),
+            new Compressor.Point(
+                AbsolutePressure.ofBar(9.0), FreeAirFlow.ofAnrLitresPerSecond(50))),
+        AbsolutePressure.ofBar(7.0),
+        AbsolutePressure.ofBar(8.0),
+        Volume.ofCubicMetres(0.5),
+        Temperature.ofCelsius(20.0));
+    Network network = Network.at(ATMOSPHERE)
+        .supply("compressor", compressor)
+        .supply("bank", Supply.fixed(EIGHT))
+        .line("header", "compressor", "far", hose(40.0))
+        .line("link", "bank", "far", hose(20.0))
+        .line("dead leg", "far", "end", hose(12.0))
+        .part("coupling", "far", "tool", part(6.0))
+        .tool("tool", tool())
+        .build();
+    values.add(compressor);
+    values.add(network);
+    NetworkSimulation simulation = network.simulate(1L, 20);
+    values.add(simulation);
+    values.addAll(simulation.tools());
+    values.add(network.without("coupling").solve());
+    NetworkResult result = network.solve();
+    values.add(result);
+    if (result instanceof NetworkResult.Solved solved) {
+      values.addAll(solved.branches());
+      values.addAll(solved.supplies());
+      values.addAll(solved.tools());
+    }
+  }
+
+  private static void addRun(List<Object> values) {
+    Run run = Run.from(EIGHT, ATMOSPHERE).through("coupling", part(6.0)).through("hose", hose(9.5));
+    GaugePressure six = GaugePressure.ofBar(6.0);
+    values.add(run);
+    run.largestFlow(six).ifPresent(values::add);
+    run.supplyNeeded(tool(), six).ifPresent(values::add);
+    values.add(run.at(MassFlow.ofKilogramsPerSecond(0.5)));
+    values.addAll(run.sensitivities(run.balance(tool()).massFlow()));
+    Run wider =
+        Run.from(EIGHT, ATMOSPHERE).through("coupling", part(9.0)).through("hose", hose(12.7));
+    values.addAll(
+        RankedChange.rank(run, tool(), List.of(new Change("wider", wider, Money.parse("30 USD")))));
+    for (double least : new double[] {5.0, 6.99}) {
+      Sizing.Result result = Sizing.of(run, tool(), GaugePressure.ofBar(least))
+          .with("hose", "1/2 in", hose(12.7), Money.parse("30 USD"))
+          .with("hose", "3/4 in", hose(19.0), Money.parse("50 USD"))
+          .solve();
+      values.add(result);
+      if (result instanceof Sizing.Solutions solutions) {
+        values.addAll(solutions.options());
+      }
+    }
+  }
+
+  private static void addPlugs(List<Object> values) {
+    ReferenceSet birds = DemoProfiles.birds();
+    values.addAll(birds.profiles());
+    for (PlugProfile profile : birds.profiles()) {
+      List<PlugReading> readings = new ArrayList<>();
+      profile.dimensions().forEach((dimension, spread) -> {
+        double size = spread.nominal().millimetres();
+        // the first in inches, typed as millimetres
+        readings.add(PlugReading.of(
+            dimension,
+            Instrument.DIGITAL_CALIPER,
+            Length.ofMillimetres(readings.isEmpty() ? size / 25.4 : size)));
+      });
+      Identification answer = Identifier.of(birds).identify(readings);
+      values.add(answer);
+      values.addAll(answer.slips());
+    }
+    KnownPlugs known = KnownPlugs.of("known", Instrument.DIGITAL_CALIPER);
+    for (double size : new double[] {12.00, 12.01, 12.00, 12.02, 12.01, 12.50}) {
+      known = known.with(new KnownPiece(
+          "no. " + (known.pieces().size() + 1),
+          Map.of(Dimension.TIP_DIAMETER, Length.ofMillimetres(size))));
+    }
+    values.add(known);
+    values.addAll(known.outliers());
+  }
+
+  private static void addSelection(List<Object> values) {
+    Requirement job = Shelf.job().build();
+    List<Part> parts = Shelf.parts();
+    values.add(job);
+    values.addAll(parts);
+    for (Catalogue catalogue : List.of(Catalogue.of(parts), Catalogue.of(List.of()))) {
+      Selection selection = Selection.of(job, catalogue);
+      values.add(catalogue);
+      values.add(selection);
+      if (selection instanceof Selection.Proposals some) {
+        values.addAll(some.proposals());
+        some.proposals().forEach(proposal -> {
+          values.addAll(proposal.findings());
+          values.addAll(proposal.joints());
+        });
+      }
+    }
+  }
+}
