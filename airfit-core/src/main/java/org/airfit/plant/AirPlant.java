@@ -112,6 +112,7 @@ public record AirPlant(
    *
    * @param flow the flow
    * @return the power
+   * @throws IllegalArgumentException if the flow is so large that no number holds the power
    */
   public Power shaftPower(MassFlow flow) {
     Objects.requireNonNull(flow, "flow");
@@ -123,6 +124,7 @@ public record AirPlant(
    *
    * @param flow the flow
    * @return the power
+   * @throws IllegalArgumentException if the flow is so large that no number holds the power
    */
   public Power electricPower(MassFlow flow) {
     Objects.requireNonNull(flow, "flow");

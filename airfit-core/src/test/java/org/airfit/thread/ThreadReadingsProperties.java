@@ -17,6 +17,11 @@ class ThreadReadingsProperties {
     return Length.ofMetres(Math.pow(10.0, -9.0 + 11.0 * seed / 1000.0));
   }
 
+  /** From one end of what is taken as a length over pitches to the other. */
+  private static Length overPitches(int seed) {
+    return Length.ofMillimetres(Math.pow(10.0, -3.0 + 7.0 * seed / 1000.0));
+  }
+
   @Property(tries = 150)
   void odd_readings_are_answered_too(
       @ForAll Gender gender,
@@ -31,7 +36,7 @@ class ThreadReadingsProperties {
     ThreadReadings readings =
         gender == Gender.MALE ? ThreadReadings.ofMale(first) : ThreadReadings.ofFemale(first);
     readings = (which & 1) == 0 ? readings : readings.withLastCrest(anywhere(other));
-    readings = (which & 2) == 0 ? readings : readings.withPitches(anywhere(pitch), count);
+    readings = (which & 2) == 0 ? readings : readings.withPitches(overPitches(pitch), count);
     readings = (which & 4) == 0 ? readings : readings.withThreadsPerInch(leaf);
     readings = (which & 8) == 0 ? readings : readings.withPitch(first, anywhere(uncertainty));
     readings =
