@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.IntStream;
 import org.airfit.Pencil;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
@@ -24,6 +26,7 @@ import org.airfit.run.ToolDemand;
 import org.airfit.working.Completeness;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Air never flows back into a supply with a non-return valve, and legs without flow are named. */
@@ -263,53 +266,75 @@ class NonReturnValveTest {
     assertThat(used.deadLegs()).extracting(BranchFlow::name).containsExactly("valve");
   }
 
+  private static double between(Random random, double least, double most) {
+    return least + (most - least) * random.nextDouble();
+  }
+
+  private static double spread(Random random, double least, double most) {
+    return least * Math.pow(most / least, random.nextDouble());
+  }
+
   private static Compressor drawnCompressor(Random random) {
-    double bar = 6.0 + 2.0 * random.nextDouble();
-    double most = 0.01 + 0.1 * random.nextDouble();
-    double behind = most * (0.7 + 0.3 * random.nextDouble());
+    double bar = between(random, 4.0, 8.0);
+    double delivers = spread(random, 0.01, 0.15);
+    List<Compressor.Point> points = new ArrayList<>();
+    int count = 2 + random.nextInt(3);
+    boolean flat = random.nextInt(3) == 0;
+    for (int i = 0; i < count; i++) {
+      points.add(new Compressor.Point(AbsolutePressure.ofBar(bar), DrawnNetworks.air(delivers)));
+      bar += between(random, 1.5, 3.0);
+      delivers *= flat ? 1.0 : between(random, 0.8, 1.0);
+    }
+    double lowest = points.get(0).pressure().bar();
+    double highest = points.get(count - 1).pressure().bar();
+    double cutIn = between(random, lowest, lowest + 0.7 * (highest - lowest));
     return new Compressor(
-        List.of(
-            new Compressor.Point(AbsolutePressure.ofBar(bar), DrawnNetworks.air(most)),
-            new Compressor.Point(AbsolutePressure.ofBar(bar + 4.0), DrawnNetworks.air(behind))),
-        AbsolutePressure.ofBar(bar + 3.0 * random.nextDouble()),
-        AbsolutePressure.ofBar(bar + 3.5),
-        Volume.ofLitres(500.0),
+        points,
+        AbsolutePressure.ofBar(cutIn),
+        AbsolutePressure.ofBar(Math.min(highest, cutIn + 0.5)),
+        Volume.ofCubicMetres(0.5),
         Temperature.ofCelsius(20.0));
+  }
+
+  static IntStream rings() {
+    // the last two are rare, as is 18: a search that opens all valves at once does not solve them
+    return IntStream.concat(IntStream.range(0, 200), IntStream.of(1764, 2376));
   }
 
   /**
    * Three compressors on a short wide ring of which next to nothing is taken: with valves that let back, the higher ones
    * would blow a thousand times as much into the lower ones as the tool takes. The highest alone gives it.
    */
-  @Test
-  void the_highest_of_three_compressors_gives_what_little_is_taken() {
-    for (int seed = 0; seed < 400; seed++) {
-      Random random = new Random(seed);
-      NetworkLaws laws = new NetworkLaws(AbsolutePressure.ofBar(1.0));
-      for (int i = 0; i < 3; i++) {
-        laws.supply("h" + i, drawnCompressor(random));
-        laws.line(
-            "main " + i,
-            "h" + i,
-            "h" + (i + 1) % 3,
-            Conduit.of(
-                Length.ofMillimetres(35.0 + 15.0 * random.nextInt(2)),
-                Length.ofMetres(1.0 + 5.0 * random.nextDouble()),
-                Length.ofMillimetres(0.0015)));
-      }
-      double flow = Math.pow(10.0, -5.5 + 2.5 * random.nextDouble());
-      laws.tool("h" + random.nextInt(3), ToolDemand.fixed("gun", DrawnNetworks.air(flow)));
-      NetworkResult result = laws.build().solve();
-      assertThat(result).as("seed %s", seed).isInstanceOf(NetworkResult.Solved.class);
-      NetworkResult.Solved solved = (NetworkResult.Solved) result;
-      assertThat(laws.miss(solved)).as("seed %s", seed).isLessThanOrEqualTo(1.0e-9);
-      double most = solved.supplies().stream()
-          .mapToDouble(supply -> supply.supply().pascals(0.0))
-          .max()
-          .orElseThrow();
-      solved.supplies().stream()
-          .filter(supply -> supply.supply().pascals(0.0) < most - 1000.0)
-          .forEach(supply -> assertThat(supply.idle()).as(supply.toString()).isTrue());
+  @ParameterizedTest
+  @MethodSource("rings")
+  void the_highest_of_three_compressors_gives_what_little_is_taken(int seed) {
+    Random random = new Random(seed);
+    NetworkLaws laws = new NetworkLaws(AbsolutePressure.ofBar(1.0));
+    for (int i = 0; i < 3; i++) {
+      laws.supply("h" + i, drawnCompressor(random));
+      Length long10 = Length.ofMetres(spread(random, 1.0, 10.0));
+      Length rough = Length.ofMillimetres(random.nextBoolean() ? 0.0015 : 0.02);
+      laws.line(
+          "main " + i,
+          "h" + i,
+          "h" + (i + 1) % 3,
+          Conduit.of(Length.ofMillimetres(50.0), long10, rough));
     }
+    String at = "h" + random.nextInt(3);
+    Length bore = Length.ofMillimetres(between(random, 6.0, 18.0));
+    Length drop = Length.ofMetres(spread(random, 1.0, 10.0));
+    laws.line("drop", at, "outlet", Conduit.of(bore, drop, Length.ofMillimetres(0.0015)));
+    SonicConductance c = SonicConductance.ofCubicDecimetresPerSecondBar(spread(random, 0.3, 12.0));
+    laws.part("coupling", "outlet", "gun", FlowCapacity.of(c, between(random, 0.05, 0.55)));
+    laws.tool("gun", ToolDemand.fixed("gun", DrawnNetworks.air(spread(random, 1.0e-6, 1.0e-3))));
+    NetworkResult.Solved solved = solved(laws.build());
+    assertThat(laws.miss(solved)).isLessThanOrEqualTo(1.0e-9);
+    double most = solved.supplies().stream()
+        .mapToDouble(supply -> supply.supply().pascals(0.0))
+        .max()
+        .orElseThrow();
+    assertThat(solved.supplies())
+        .filteredOn(supply -> supply.supply().pascals(0.0) < most - 1000.0)
+        .allMatch(SupplyFlow::idle);
   }
 }
