@@ -111,7 +111,7 @@ public final class SafetyRule {
     return Optional.ofNullable(judging).map(Judging::limit).map(RuleLimit::printed);
   }
 
-  /** {@return how its limit is meant: "<", "<=", ">" or ">="; empty where it has none} */
+  /** {@return how its limit is meant, as {@code "<="}: below, at most, above or from; empty where it has none} */
   public Optional<String> operator() {
     return Optional.ofNullable(judging).map(Judging::operator).map(RuleOperator::toString);
   }
