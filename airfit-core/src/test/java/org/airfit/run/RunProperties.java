@@ -282,7 +282,8 @@ class RunProperties {
       jumps |= element.nextJump(flow * (1.0 - 1.0e-9), viscosity) < flow * (1.0 + 1.0e-9);
     }
     if (!jumps || choked) {
-      // near the atmosphere the tool's flow is told by the last digits of the pressure; each element rounds its own
+      // near the atmosphere the tool's flow is told by the last digits of the pressure; each
+      // element rounds its own
       double rounding = 1.0e-12 * count * supply.pascals();
       double at = balance.atTool().pascals();
       assertThat(flow)
