@@ -12,17 +12,10 @@ final class BestInWords {
 
   private final Proposal best;
   private final List<Proposal> proposals;
-  private final String adapters;
 
-  BestInWords(Proposal best, List<Proposal> proposals, boolean hasAdapters) {
+  BestInWords(Proposal best, List<Proposal> proposals) {
     this.best = best;
     this.proposals = proposals;
-    this.adapters = adapters(hasAdapters);
-  }
-
-  /** Which adapters were weighed at all: of a joint only those that rank first, see {@link Joint}. */
-  static String adapters(boolean hasAdapters) {
-    return hasAdapters ? " with the adapters that rank first at each joint" : "";
   }
 
   /** {@return the sentences} */
@@ -40,12 +33,12 @@ final class BestInWords {
 
   private String allMet() {
     if (proposals.size() == 1) {
-      return "It is the only combination that meets every rule" + adapters + ": " + itself();
+      return "It is the only combination that meets every rule: " + itself();
     }
     return proposals.get(1).open().isEmpty()
         ? "Of all combinations that meet every rule" + first() + itself()
-        : "It is the only combination that meets every rule" + adapters
-            + "; the others that break none leave something" + " to be asked: " + itself();
+        : "It is the only combination that meets every rule; the others that break none leave something"
+            + " to be asked: " + itself();
   }
 
   private String someOpen() {
@@ -55,27 +48,34 @@ final class BestInWords {
                 .map(finding -> finding.rule().title() + ": " + finding.reason())
                 .collect(Collectors.joining(" "));
     if (proposals.size() == 1) {
-      return still + " It is the only combination that breaks none" + adapters + ": " + itself();
+      return still + " It is the only combination that breaks none: " + itself();
     }
     if (proposals.get(1).partQuestions() > best.partQuestions()) {
-      return still + " Every other combination that breaks none" + adapters
-          + " leaves more questions about its parts open: " + itself();
+      return still
+          + " Every other combination that breaks none leaves more questions about its parts open: "
+          + itself();
     }
     return still
         + " Of all combinations that break none and leave as few questions about their parts open"
         + first() + itself();
   }
 
+  /** By what it stands first: what can be told of prices depends on which are known. */
   private String first() {
-    String weighed = adapters + (adapters.isEmpty() ? " " : ", ");
-    if (best.requirement().objective() == Objective.FEWEST_PIECES) {
-      return weighed
-          + "it needs the fewest pieces to buy, and of those it keeps the most pressure: ";
+    boolean allPriced = best.unpriced().isEmpty();
+    if (best.requirement().objective() == Objective.LOWEST_PRICE) {
+      return allPriced
+          ? " and have all prices known, it costs least: "
+          : " it has the fewest pieces of unknown price, and of those the known prices sum to the least: ";
     }
-    return best.unpriced().isEmpty()
-        ? weighed + "and have all prices known, it costs least: "
-        : weighed
-            + "it has the fewest pieces of unknown price, and of those the known prices sum to the least: ";
+    String pieces = " it needs the fewest pieces to buy, and of those ";
+    if (best.price().isEmpty()) {
+      return pieces + "it keeps the most pressure: ";
+    }
+    return pieces
+        + (allPriced
+            ? "that have all prices known it costs least: "
+            : "it has the fewest of unknown price, and their known prices sum to the least: ");
   }
 
   private String itself() {

@@ -1,5 +1,6 @@
 package org.airfit.select;
 
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
@@ -12,9 +13,8 @@ import org.airfit.joint.Mating;
 import org.airfit.safety.Caution;
 
 /**
- * Two ends that must be joined, and the adapters that join them soundly: of all chains of at most three, the one that
- * breaks the fewest rules, then leaves the fewest adapters and threads to be asked about, then costs least by the
- * {@link Objective}, then has the fewest adapters, then has the least pressure loss.
+ * Two ends that must be joined, and the adapters that join them soundly, at most three: those with which the whole
+ * proposal stands first.
  *
  * <p>This class is immutable and thread-safe.
  */
@@ -26,6 +26,52 @@ public final class Joint {
   Joint(String where, Chain<Part.Adapter> chain) {
     this.where = where;
     this.chain = chain;
+  }
+
+  /** That way as a joint, with its pairs of ends worked out; no adapters where the ends meet or nothing joins them. */
+  static Joint of(String where, End upstream, End downstream, List<Part.Adapter> adapters) {
+    return new Joint(where, chain(upstream, downstream, adapters));
+  }
+
+  /** Which way round each adapter stands is found from its ends; both may do, and then the first is taken. */
+  private static Chain<Part.Adapter> chain(
+      End upstream, End downstream, List<Part.Adapter> adapters) {
+    List<Mating> matings = new ArrayList<>();
+    if (!turned(upstream, downstream, adapters, 0, matings)) {
+      return new Chain<>(upstream, downstream, List.of(), List.of(Mating.of(upstream, downstream)));
+    }
+    return new Chain<>(upstream, downstream, adapters, matings);
+  }
+
+  private static boolean turned(
+      End open, End goal, List<Part.Adapter> adapters, int next, List<Mating> matings) {
+    if (next == adapters.size()) {
+      matings.add(Mating.of(open, goal));
+      return Mating.isSound(open, goal);
+    }
+    Part.Adapter adapter = adapters.get(next);
+    return turned(open, goal, adapters, next, matings, adapter.one(), adapter.other())
+        || turned(open, goal, adapters, next, matings, adapter.other(), adapter.one());
+  }
+
+  private static boolean turned(
+      End open,
+      End goal,
+      List<Part.Adapter> adapters,
+      int next,
+      List<Mating> matings,
+      End near,
+      End far) {
+    if (!Mating.isSound(open, near)) {
+      return false;
+    }
+    int before = matings.size();
+    matings.add(Mating.of(open, near));
+    if (turned(far, goal, adapters, next + 1, matings)) {
+      return true;
+    }
+    matings.subList(before, matings.size()).clear();
+    return false;
   }
 
   /** {@return what is joined, such as "outlet to socket"} */

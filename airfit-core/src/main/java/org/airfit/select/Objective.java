@@ -1,52 +1,57 @@
 package org.airfit.select;
 
-import java.math.BigDecimal;
 import org.airfit.internal.Labels;
+import org.airfit.quantity.Money;
 
 /** By what the proposals that fit are put in order. */
 public enum Objective {
-  /** The fewest pieces to buy first; of those the one that keeps the most pressure at the tool. */
+  /**
+   * The fewest pieces to buy first; of those the one with the lowest price, and then the one that keeps the most
+   * pressure at the tool. Of as many pieces, those with a piece whose price is not known come after all whose prices
+   * are known.
+   */
   FEWEST_PIECES {
     @Override
     long cost(PartFacts facts) {
-      return facts.isExisting() ? 0L : 1L;
+      return facts.isExisting() ? 0L : (1L << PIECES_AND_PRICE_SHIFT) + price(facts);
     }
   },
 
   /**
    * The lowest price first; of those the one with the fewest pieces to buy, and then the one that keeps the most
-   * pressure. A proposal with a
-   * piece whose price is not known comes after all whose prices are known.
+   * pressure. A proposal with a piece whose price is not known comes after all whose prices are known.
    */
   LOWEST_PRICE {
     @Override
     long cost(PartFacts facts) {
-      if (facts.isExisting()) {
-        return 0L;
-      }
-      return 1L
-          + facts
-              .price()
-              .map(price -> hundredthsOfCents(price.amount()) << PRICE_SHIFT)
-              .orElse(1L << UNKNOWN_SHIFT);
+      return facts.isExisting() ? 0L : (price(facts) << PIECES_BITS) + 1L;
     }
   };
 
-  /** Up to 17 pieces, which is less than 2⁵. */
-  private static final int PRICE_SHIFT = 5;
+  /** How many pieces a proposal has at most, so that what they cost can be summed in the bits there are. */
+  static final int MOST_PIECES = 63;
 
-  /** 17 pieces of less than 10¹³ ten-thousandths each are less than 2⁴⁸. */
-  private static final int UNKNOWN_SHIFT = PRICE_SHIFT + 48;
+  private static final int PIECES_BITS = 6;
+
+  /** 63 pieces of less than 10¹³ ten-thousandths each are less than 2⁵⁰. */
+  private static final int PRICE_BITS = 50;
+
+  private static final int PIECES_AND_PRICE_SHIFT = PIECES_BITS + PRICE_BITS;
 
   /**
-   * What a part adds to a proposal, as a number that sums and whose order is that of the proposals: pieces without a
-   * price, the price, pieces
-   * to buy, each in bits of its own.
+   * What a part adds to a proposal, as a number that sums and whose order is that of the proposals: pieces to buy,
+   * pieces without a price and the price, each in bits of its own.
    */
   abstract long cost(PartFacts facts);
 
-  private static long hundredthsOfCents(BigDecimal amount) {
-    return amount.movePointRight(PartFacts.PRICE_DECIMALS).longValueExact();
+  /** The price, and above all prices together what a piece without one counts. */
+  private static long price(PartFacts facts) {
+    return facts.price().map(Objective::hundredthsOfCents).orElse(1L << PRICE_BITS);
+  }
+
+  /** A price in its smallest units. */
+  static long hundredthsOfCents(Money price) {
+    return price.amount().movePointRight(PartFacts.PRICE_DECIMALS).longValueExact();
   }
 
   /**

@@ -62,6 +62,11 @@ final class PartQuestions {
     return (asked & KEPT_FOR_BOTH) == KEPT_FOR_BOTH;
   }
 
+  /** The questions that no longer matter where these rules are broken anyway, as bits. */
+  static int settledBy(int broken) {
+    return (broken & Rule.AIR_KEPT_APART.bit()) == 0 ? broken : broken | KEPT_FOR_OILED;
+  }
+
   /** How many rules the parts and joints of an assembly leave open, the questions of the job itself not counted. */
   static int count(Assembly assembly) {
     int asked = 0;

@@ -31,18 +31,17 @@ public sealed interface Selection extends Worked {
 
     private final Proposal best;
     private final List<Proposal> proposals;
-    private final boolean hasAdapters;
 
-    private Proposals(Proposal best, List<Proposal> proposals, boolean hasAdapters) {
+    private Proposals(Proposal best, List<Proposal> proposals) {
       this.best = best;
       this.proposals = List.copyOf(proposals);
-      this.hasAdapters = hasAdapters;
     }
 
     /**
      * {@return the best {@link #LISTED} of all proposals that break no rule, best first: those whose parts leave the
      * fewest rules open, so that all rules met come before any question; then by the {@link Objective} of the
-     * requirement, then most pressure at the tool in whole pascals, then by name, the hose first; never empty}
+     * requirement, then most pressure at the tool in whole pascals, then by name in the order the air goes; each set of
+     * parts once, with the adapters with which it stands first; never empty}
      */
     public List<Proposal> proposals() {
       return proposals;
@@ -55,7 +54,7 @@ public sealed interface Selection extends Worked {
 
     /** {@return why the best wins, in plain words: what is met, what is still to be asked, and what it costs} */
     public String whyBest() {
-      return new BestInWords(best, proposals, hasAdapters).toString();
+      return new BestInWords(best, proposals).toString();
     }
 
     @Override
@@ -73,14 +72,12 @@ public sealed interface Selection extends Worked {
 
     @Override
     public boolean equals(Object other) {
-      return other instanceof Proposals that
-          && proposals.equals(that.proposals)
-          && hasAdapters == that.hasAdapters;
+      return other instanceof Proposals that && proposals.equals(that.proposals);
     }
 
     @Override
     public int hashCode() {
-      return Objects.hash(proposals, hasAdapters);
+      return proposals.hashCode();
     }
 
     /** {@return why the best wins} */
@@ -95,19 +92,19 @@ public sealed interface Selection extends Worked {
 
     private final List<Proposal> nearest;
     private final List<String> toGive;
-    private final boolean hasAdapters;
 
-    private NothingFits(List<Proposal> nearest, List<String> toGive, boolean hasAdapters) {
+    private NothingFits(List<Proposal> nearest, List<String> toGive) {
       this.nearest = List.copyOf(nearest);
       this.toGive = List.copyOf(toGive);
-      this.hasAdapters = hasAdapters;
     }
 
     /**
-     * {@return the best {@link #LISTED} of all proposals with the fewest rules unmet: those whose parts leave the
-     * fewest rules open first, then most pressure at the tool, in whole pascals, then the fewest joints that nothing
-     * joins, then by the {@link Objective} of the requirement, then by name, the hose first; empty where a kind of part
-     * is missing altogether}
+     * {@return the best {@link #LISTED} of all proposals that miss least of what is asked, each set of parts with its best
+     * adapters; empty where a kind of part is missing altogether}
+     *
+     * <p>A rule that is broken counts as one; a hose that is too short and a tool that has too little pressure count as
+     * the part that lacks of what is asked. Those that miss as much come in this order: the fewest joints that nothing
+     * joins, the fewest rules left open by the parts, the {@link Objective}, most pressure in whole pascals, names.
      */
     public List<Proposal> nearest() {
       return nearest;
@@ -138,8 +135,7 @@ public sealed interface Selection extends Worked {
           .forEach(finding -> working.note(finding.toString()));
       return working
           .include(miss.working(units))
-          .answer(
-              "No combination of parts meets every rule" + BestInWords.adapters(hasAdapters) + ".")
+          .answer("No combination of parts meets every rule.")
           .build();
     }
 
@@ -147,13 +143,12 @@ public sealed interface Selection extends Worked {
     public boolean equals(Object other) {
       return other instanceof NothingFits that
           && nearest.equals(that.nearest)
-          && toGive.equals(that.toGive)
-          && hasAdapters == that.hasAdapters;
+          && toGive.equals(that.toGive);
     }
 
     @Override
     public int hashCode() {
-      return Objects.hash(nearest, toGive, hasAdapters);
+      return Objects.hash(nearest, toGive);
     }
 
     /** {@return what would have to give} */
@@ -179,20 +174,19 @@ public sealed interface Selection extends Worked {
     Objects.requireNonNull(catalogue, "catalogue");
     Optional<String> refusal = requirement.medium().refusalInWords();
     if (refusal.isPresent()) {
-      return new NothingFits(List.of(), List.of(refusal.get()), false);
+      return new NothingFits(List.of(), List.of(refusal.get()));
     }
-    CatalogueSearch search = new CatalogueSearch(requirement, catalogue, LISTED);
+    PartSearch search = new PartSearch(requirement, catalogue, LISTED);
     List<String> missing = search.missing();
     if (!missing.isEmpty()) {
-      return new NothingFits(List.of(), missing, false);
+      return new NothingFits(List.of(), missing);
     }
-    boolean hasAdapters = !catalogue.all(Part.Adapter.class).isEmpty();
     List<Proposal> fitting = search.fitting();
     if (!fitting.isEmpty()) {
-      return new Proposals(fitting.get(0), fitting, hasAdapters);
+      return new Proposals(fitting.get(0), fitting);
     }
     List<Proposal> nearest = search.nearest();
     return new NothingFits(
-        nearest, nearest.get(0).unmet().stream().map(Finding::toString).toList(), hasAdapters);
+        nearest, nearest.get(0).unmet().stream().map(Finding::toString).toList());
   }
 }

@@ -10,10 +10,11 @@
  *   <li>A run is chosen whole: socket at the outlet, plug and hose, socket at the tool, plug of the tool, and the
  *       adapters between them. The pressure at the tool is computed, never read off a label.
  *   <li>The list is that of all combinations, found without building them. It does not depend on the order of the
- *       catalogue, nor on parts that it does not use.
+ *       catalogue, nor on parts that it does not use. Adapters are chosen with the rest: with which ones a set of parts
+ *       stands first depends on the air it has to spare.
  *   <li>Every rule gives a verdict, a reason and its source. What was not told is a question to ask, never a guess.
  *       Proposals whose parts leave fewer rules open stand above those that leave more, whatever they cost.
- *   <li>Nothing that fits is a result: the nearest miss and what would have to give.
+ *   <li>Nothing that fits is a result: the nearest miss and what would have to give. A hose that is a little short is nearer than one that is far too short.
  *   <li>Everything is immutable and thread-safe. A {@code null} argument throws {@link NullPointerException}.
  * </ul>
  */

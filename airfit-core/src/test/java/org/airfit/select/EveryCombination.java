@@ -4,16 +4,12 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
-import org.airfit.air.AirState;
 import org.airfit.joint.Chain;
 import org.airfit.joint.ChainVerdict;
 import org.airfit.joint.End;
 import org.airfit.joint.Mating;
-import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Money;
-import org.airfit.run.Run;
 
 /** What {@link Selection} promises, done the long way: every combination is built, judged and sorted. */
 final class EveryCombination {
@@ -40,6 +36,7 @@ final class EveryCombination {
     return catalogue.parts().stream().filter(kind::isInstance).map(kind::cast).toList();
   }
 
+  /** Every set of parts that can be chosen, each with the adapters with which it stands first. */
   List<Proposal> proposals() {
     List<Part.Socket> sockets = all(Part.Socket.class);
     List<Part.Plug> plugs = all(Part.Plug.class);
@@ -49,22 +46,34 @@ final class EveryCombination {
     for (Coupling wall : atWall) {
       for (Part.Hose hose : job.hose().map(List::of).orElse(all(Part.Hose.class))) {
         for (Coupling tool : atTool) {
-          proposals.add(new Proposal(Assembly.of(
-              job,
-              wall.socket(),
-              wall.plug(),
-              hose,
-              tool.socket(),
-              tool.plug(),
-              List.of(
-                  joint("outlet to socket", job.outlet(), wall.socket().end()),
-                  joint("plug to hose", wall.plug().end(), hose.upstream()),
-                  joint("hose to socket", hose.downstream(), tool.socket().end()),
-                  joint("plug to tool", tool.plug().end(), job.toolInlet())))));
+          proposals.add(joined(wall, hose, tool).stream().min(amongAdapters()).orElseThrow());
         }
       }
     }
     return proposals;
+  }
+
+  /** The same parts with all adapters that could go between them. */
+  private List<Proposal> joined(Coupling wall, Part.Hose hose, Coupling tool) {
+    List<Proposal> all = new ArrayList<>();
+    for (Joint first : joints("outlet to socket", job.outlet(), wall.socket().end())) {
+      for (Joint second : joints("plug to hose", wall.plug().end(), hose.upstream())) {
+        for (Joint third :
+            joints("hose to socket", hose.downstream(), tool.socket().end())) {
+          for (Joint last : joints("plug to tool", tool.plug().end(), job.toolInlet())) {
+            all.add(new Proposal(Assembly.of(
+                job,
+                wall.socket(),
+                wall.plug(),
+                hose,
+                tool.socket(),
+                tool.plug(),
+                List.of(first, second, third, last))));
+          }
+        }
+      }
+    }
+    return all;
   }
 
   /** Pairs that mate and are of the wanted profile; where there are none, every pair. */
@@ -78,14 +87,14 @@ final class EveryCombination {
     return mating.isEmpty() ? all : mating;
   }
 
-  private Joint joint(String where, End from, End to) {
+  private List<Joint> joints(String where, End from, End to) {
     Chain<Part.Adapter> direct = new Chain<>(from, to, List.of(), List.of(Mating.of(from, to)));
-    if (direct.verdict() == ChainVerdict.DIRECT) {
-      return new Joint(where, direct);
-    }
     List<Chain<Part.Adapter>> chains = new ArrayList<>();
-    extend(from, to, from, List.of(), List.of(), chains);
-    return new Joint(where, chains.stream().min(byRank()).orElse(direct));
+    if (direct.verdict() != ChainVerdict.DIRECT) {
+      extend(from, to, from, List.of(), List.of(), chains);
+    }
+    return (chains.isEmpty() ? List.of(direct) : chains)
+        .stream().map(chain -> new Joint(where, chain)).toList();
   }
 
   private void extend(
@@ -120,42 +129,6 @@ final class EveryCombination {
     return longer;
   }
 
-  private Comparator<Chain<Part.Adapter>> byRank() {
-    return Comparator.<Chain<Part.Adapter>>comparingLong(chain -> chain.adapters().stream()
-            .filter(part -> !rules.broken(Slot.ADAPTER, part).isEmpty())
-            .count())
-        .thenComparingLong(chain -> chain.adapters().stream()
-                .filter(part -> !rules.asked(Slot.ADAPTER, part).isEmpty())
-                .count()
-            + chain.matings().stream().filter(Mating::isForLowPressure).count())
-        .thenComparing(Chain::adapters, byCost(job))
-        .thenComparingInt(chain -> chain.adapters().size())
-        .thenComparingLong(
-            chain -> chain.adapters().stream().mapToLong(this::drop).sum())
-        .thenComparing(Chain::adapters, EveryCombination::byName);
-  }
-
-  /** The drop of an adapter in front of everything else [mPa]. */
-  private long drop(Part.Adapter adapter) {
-    Run alone =
-        Run.from(atOutlet().orElse(job.toOutlet().stillAir()), job.toOutlet().atmosphere());
-    return atOutlet().isEmpty()
-        ? Long.MAX_VALUE / 100
-        : alone
-            .through("adapter", adapter.conduit())
-            .at(job.demand())
-            .fold(
-                delivered -> Math.round(1.0e3
-                    * (GaugePressure.of(delivered.atSupply(), alone.atmosphere())
-                            .pascals()
-                        - delivered.atToolGauge().pascals())),
-                starved -> Long.MAX_VALUE / 100);
-  }
-
-  private Optional<AirState> atOutlet() {
-    return job.atOutlet().map(job.toOutlet().stillAir()::at);
-  }
-
   private static List<Part> bought(List<? extends Part> parts) {
     List<Part> bought = new ArrayList<>(parts);
     bought.removeIf(part -> part.facts().isExisting());
@@ -165,24 +138,82 @@ final class EveryCombination {
   static Comparator<List<? extends Part>> byCost(Requirement job) {
     Comparator<List<? extends Part>> pieces =
         Comparator.comparingInt(parts -> bought(parts).size());
-    if (job.objective() == Objective.FEWEST_PIECES) {
-      return pieces;
-    }
     Function<List<? extends Part>, Long> unknown = parts ->
         bought(parts).stream().filter(part -> part.facts().price().isEmpty()).count();
     Function<List<? extends Part>, BigDecimal> sum = parts -> bought(parts).stream()
         .flatMap(part -> part.facts().price().stream())
         .map(Money::amount)
         .reduce(BigDecimal.ZERO, BigDecimal::add);
-    return Comparator.<List<? extends Part>, Long>comparing(unknown)
-        .thenComparing(sum)
-        .thenComparing(pieces);
+    Comparator<List<? extends Part>> price =
+        Comparator.<List<? extends Part>, Long>comparing(unknown).thenComparing(sum);
+    return job.objective() == Objective.FEWEST_PIECES
+        ? pieces.thenComparing(price)
+        : price.thenComparing(pieces);
   }
 
   private static int byName(List<? extends Part> one, List<? extends Part> other) {
-    for (int i = 0; i < one.size(); i++) {
+    for (int i = 0; i < Math.min(one.size(), other.size()); i++) {
       int order = one.get(i).name().compareTo(other.get(i).name());
       order = order != 0 ? order : one.get(i).id().compareTo(other.get(i).id());
+      if (order != 0) {
+        return order;
+      }
+    }
+    return Integer.compare(one.size(), other.size());
+  }
+
+  private static List<Part> inRow(Proposal p) {
+    return List.of(p.outletSocket(), p.hosePlug(), p.hose(), p.toolSocket(), p.toolPlug());
+  }
+
+  /**
+   * How far a proposal misses what is asked, in billionths: a rule that is broken is one, a hose that is too short by
+   * the part of the reach that lacks, and the air by the part of the pressure that lacks.
+   */
+  private long missed(Proposal p) {
+    long missed = 0L;
+    for (Finding finding : p.unmet()) {
+      missed += switch (finding.rule()) {
+        case HOSE_REACHES ->
+          part(
+              job.reach().metres() - p.hose().conduit().length().metres(),
+              job.reach().metres());
+        case AIR_AT_TOOL ->
+          part(
+              job.least().pascals() - Math.max(0.0, Shelf.pascalsAtTool(p)),
+              job.least().pascals());
+        default -> 1_000_000_000L;
+      };
+    }
+    return missed;
+  }
+
+  private static long part(double lacking, double wanted) {
+    return Math.max(1L, Math.round(1.0e9 * lacking / wanted));
+  }
+
+  /** What counts before the pressure. */
+  private Comparator<Proposal> byWhatCounts() {
+    return Comparator.comparingLong(this::missed)
+        .thenComparingLong(
+            p -> p.joints().stream().filter(joint -> !joint.isSound()).count())
+        .thenComparingInt(p -> rules.asked(p).size())
+        .thenComparing(Proposal::parts, byCost(job));
+  }
+
+  /** Of the same parts with different adapters. */
+  private Comparator<Proposal> amongAdapters() {
+    return byWhatCounts()
+        .thenComparing(Comparator.comparingDouble(Shelf::pascalsAtTool).reversed())
+        .thenComparing(EveryCombination::byAdapters);
+  }
+
+  /** At the first place where the adapters differ: none first, else by name. */
+  private static int byAdapters(Proposal one, Proposal other) {
+    for (int joint = 0; joint < one.joints().size(); joint++) {
+      List<Part.Adapter> own = one.joints().get(joint).adapters();
+      List<Part.Adapter> others = other.joints().get(joint).adapters();
+      int order = byName(own, others);
       if (order != 0) {
         return order;
       }
@@ -190,33 +221,18 @@ final class EveryCombination {
     return 0;
   }
 
-  private static List<Part> fromTheHose(Proposal p) {
-    return List.of(p.hose(), p.outletSocket(), p.hosePlug(), p.toolSocket(), p.toolPlug());
-  }
-
   /** The list that {@link Selection} must give, whether something fits or not. */
   List<Proposal> best() {
     Comparator<Proposal> pressure = Comparator.<Proposal>comparingDouble(
             p -> Math.floor(Shelf.pascalsAtTool(p)))
         .reversed();
-    Comparator<Proposal> cost = Comparator.comparing(Proposal::parts, byCost(job));
     Comparator<Proposal> name =
-        Comparator.comparing(EveryCombination::fromTheHose, EveryCombination::byName);
-    Comparator<Proposal> questions =
-        Comparator.comparingInt(proposal -> rules.asked(proposal).size());
+        Comparator.comparing(EveryCombination::inRow, EveryCombination::byName);
     List<Proposal> all = proposals();
-    int fewest = all.stream().mapToInt(p -> p.unmet().size()).min().orElseThrow();
+    boolean isAny = all.stream().anyMatch(Proposal::fits);
     return all.stream()
-        .filter(p -> p.unmet().size() == fewest)
-        .sorted(
-            fewest == 0
-                ? questions.thenComparing(cost).thenComparing(pressure).thenComparing(name)
-                : questions
-                    .thenComparing(pressure)
-                    .thenComparing(p ->
-                        p.joints().stream().filter(joint -> !joint.isSound()).count())
-                    .thenComparing(cost)
-                    .thenComparing(name))
+        .filter(p -> !isAny || p.fits())
+        .sorted(byWhatCounts().thenComparing(pressure).thenComparing(name))
         .limit(Selection.LISTED)
         .toList();
   }

@@ -8,6 +8,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.airfit.joint.End;
 import org.airfit.quantity.Money;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -37,13 +38,41 @@ class PriceTest {
   }
 
   @Test
-  void pressure_decides_between_as_many_pieces_and_price_where_it_is_asked_for() {
+  void of_as_many_pieces_the_cheapest_come_first_and_without_prices_pressure_decides() {
     assertThat(Shelf.job().build().objective()).isEqualTo(Objective.FEWEST_PIECES);
     Selection.Proposals pieces = fitting(Objective.FEWEST_PIECES, parts());
-    assertThat(pieces.best().outletSocket().id()).isEqualTo("wide");
+    assertThat(pieces.best().outletSocket().id()).isEqualTo("middling");
     assertThat(pieces.whyBest())
-        .contains("fewest pieces to buy, and of those it keeps the most pressure")
-        .contains("5 pieces to buy, 86.00 EUR,");
+        .contains("fewest pieces to buy, and of those that have all prices known it costs least")
+        .contains("5 pieces to buy, 75.00 EUR,");
+    List<Part> unpriced = new ArrayList<>(Shelf.parts());
+    unpriced.add(Shelf.socket(Shelf.steel("wider"), "finch", "3/8 NPT female", 9.5));
+    Selection.Proposals pressure = fitting(Objective.FEWEST_PIECES, unpriced);
+    assertThat(pressure.best().outletSocket().id()).isEqualTo("wider");
+    assertThat(pressure.whyBest())
+        .contains("fewest pieces to buy, and of those it keeps the most pressure");
+  }
+
+  /** An adapter costs a piece: with the same end the dearer socket needs fewer pieces, and fewer pieces come first. */
+  @Test
+  void fewer_pieces_come_before_a_lower_price_and_the_other_way_round_where_price_ranks() {
+    List<Part> parts = parts();
+    parts.removeIf(part -> part.id().equals("middling"));
+    parts.add(Shelf.socket(priced("cheap", "1 EUR"), "finch", "1/2 NPT female", 9.0));
+    parts.add(new Part.Adapter(
+        priced("reducer", "2 EUR"),
+        End.parse("3/8 NPT female"),
+        End.parse("1/2 NPT male"),
+        Shelf.adapter("any", "3/8 NPT female", "1/2 NPT male").conduit()));
+    assertThat(fitting(Objective.FEWEST_PIECES, parts).best().outletSocket().id())
+        .isEqualTo("wide");
+    Proposal cheapest = fitting(Objective.LOWEST_PRICE, parts).best();
+    assertThat(cheapest.outletSocket().id()).isEqualTo("cheap");
+    assertThat(cheapest.pieces()).isEqualTo(7);
+  }
+
+  @Test
+  void the_lowest_price_comes_first_where_it_is_asked_for() {
     Selection.Proposals price = fitting(Objective.LOWEST_PRICE, parts());
     assertThat(price.best().outletSocket().id()).isEqualTo("middling");
     assertThat(price.best().toolSocket().id()).isEqualTo("middling");

@@ -1,0 +1,67 @@
+package org.airfit.select;
+
+import java.util.Set;
+import org.airfit.flow.FlowElement;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A part that could stand at a position of the run, with all that a search asks of it there.
+ *
+ * @param part the part
+ * @param slot the slot it would take
+ * @param rank its place among the parts of its position by name
+ * @param broken the rules it breaks there that cannot be measured, as bits
+ * @param asked the rules it leaves open there, as bits
+ * @param shortBy how far it misses the rules that can be measured, in billionths of what is wanted
+ * @param cost what it costs by the objective
+ * @param near its end towards the supply, by number
+ * @param far its end towards the tool, by number
+ * @param takes the profiles a socket takes, of a plug the one it has; none of other parts
+ * @param element what it does to the air; null of a plug, which counts with its socket
+ */
+record Candidate(
+    Part part,
+    Slot slot,
+    int rank,
+    int broken,
+    int asked,
+    long shortBy,
+    long cost,
+    int near,
+    int far,
+    Set<String> takes,
+    @Nullable FlowElement element) {
+
+  /** Whether it breaks nothing. */
+  boolean isSuited() {
+    return broken == 0 && shortBy == 0;
+  }
+
+  /** The same the other way round, as adapters may stand. */
+  Candidate turned() {
+    return new Candidate(
+        part,
+        slot,
+        rank,
+        broken,
+        asked,
+        shortBy,
+        cost,
+        /* near= */ far,
+        /* far= */ near,
+        takes,
+        element);
+  }
+
+  /** Whether it is at least as good as another in all that counts and takes its place among the ends. */
+  boolean isAsGoodAs(Candidate other) {
+    return near == other.near
+        && far == other.far
+        && takes.containsAll(other.takes)
+        && (broken & ~other.broken) == 0
+        && (asked & ~other.asked) == 0
+        && shortBy <= other.shortBy
+        && cost <= other.cost
+        && Width.isAsWide(part, other.part);
+  }
+}

@@ -1,0 +1,193 @@
+package org.airfit.select;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.IdentityHashMap;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What is chosen so far, from the outlet on, with what it breaks, asks, costs and leaves of the pressure. Not
+ * thread-safe: the parts remember what follows them.
+ */
+final class Choice {
+
+  /** What a rule that is broken counts as, where a miss is measured in billionths. */
+  static final long WHOLE_MISS = 1_000_000_000L;
+
+  /** The parts without their adapters: two choices that differ in adapters only are of the same parts. */
+  static final class Parts {
+
+    private final int[] ranks;
+    private final IdentityHashMap<Candidate, Parts> longer = new IdentityHashMap<>();
+    private int counted;
+
+    private Parts(int... ranks) {
+      this.ranks = ranks;
+    }
+
+    private Parts with(Candidate next) {
+      return longer.computeIfAbsent(next, any -> {
+        int[] more = Arrays.copyOf(ranks, ranks.length + 1);
+        more[ranks.length] = next.rank();
+        return new Parts(more);
+      });
+    }
+
+    /** Whether it is counted for the first time in a count of its own number. */
+    boolean isFirstIn(int count) {
+      boolean isFirst = counted != count;
+      counted = count;
+      return isFirst;
+    }
+
+    boolean isNamedBefore(Parts other) {
+      return BY_NAME.compare(this, other) < 0;
+    }
+  }
+
+  /** By name, in the order the air goes. */
+  private static final Comparator<Parts> BY_NAME =
+      (one, other) -> Arrays.compare(one.ranks, other.ranks);
+
+  /**
+   * The order of proposals: least missed, then the fewest joints that nothing joins, then the fewest questions, then
+   * the cheapest, then most pressure, then by name; of the same parts, the first adapters by name.
+   */
+  static final Comparator<Choice> ORDER = Comparator.comparingLong(Choice::missed)
+      .thenComparingInt(choice -> choice.unjoined)
+      .thenComparingInt(choice -> Integer.bitCount(choice.asked))
+      .thenComparingLong(choice -> choice.cost)
+      .thenComparing(choice -> choice.pascals, Comparator.reverseOrder())
+      .thenComparing(choice -> choice.parts, BY_NAME)
+      .thenComparing(Choice::byAdapters);
+
+  final @Nullable Choice before;
+  final @Nullable Candidate last;
+  final Parts parts;
+  final int broken;
+  final int asked;
+  final int unjoined;
+  final long shortBy;
+  final long cost;
+
+  /** The pressure that is left [Pa], or {@link SearchAir#STARVED}. */
+  final double pascals;
+
+  private Choice(
+      @Nullable Choice before,
+      @Nullable Candidate last,
+      Parts parts,
+      int broken,
+      int asked,
+      int unjoined,
+      long shortBy,
+      long cost,
+      double pascals) {
+    int open = PartQuestions.isBroken(asked) ? broken | Rule.AIR_KEPT_APART.bit() : broken;
+    this.before = before;
+    this.last = last;
+    this.parts = parts;
+    this.broken = open;
+    this.asked = asked & ~PartQuestions.settledBy(open);
+    this.unjoined = unjoined;
+    this.shortBy = shortBy;
+    this.cost = cost;
+    this.pascals = pascals;
+  }
+
+  /** Nothing chosen yet, at an outlet, with what will be broken and asked whatever is chosen. */
+  static Choice none(int broken, int asked, double pascals) {
+    return new Choice(null, null, new Parts(), broken, asked, 0, 0L, 0L, pascals);
+  }
+
+  /** With one more part and the pressure behind it. */
+  Choice with(Candidate next, double behind) {
+    return new Choice(
+        this,
+        next,
+        next.slot() == Slot.ADAPTER ? parts : parts.with(next),
+        broken | next.broken(),
+        asked | next.asked(),
+        unjoined,
+        shortBy + next.shortBy(),
+        cost + next.cost(),
+        behind);
+  }
+
+  /** With a joint that leaves questions open. */
+  Choice asking(int question) {
+    return question == 0
+        ? this
+        : new Choice(
+            before, last, parts, broken, asked | question, unjoined, shortBy, cost, pascals);
+  }
+
+  /** With a joint that nothing joins. */
+  Choice unjoined() {
+    return new Choice(
+        before,
+        last,
+        parts,
+        broken | Rule.ENDS_MATE.bit(),
+        asked,
+        unjoined + 1,
+        shortBy,
+        cost,
+        pascals);
+  }
+
+  /** As a whole, with what arrives [Pa above atmosphere] and by how much more that misses what is asked. */
+  Choice arriving(double gauge, long missed) {
+    return new Choice(before, last, parts, broken, asked, unjoined, shortBy + missed, cost, gauge);
+  }
+
+  /** How far it misses what is asked, in billionths: each rule that is broken, and what can be measured by its size. */
+  long missed() {
+    return Integer.bitCount(broken) * WHOLE_MISS + shortBy;
+  }
+
+  /** What puts it in order, with what it will miss and cost beside. */
+  Key key(long moreMissed, long moreCost) {
+    return new Key(missed() + moreMissed, unjoined, Integer.bitCount(asked), cost + moreCost);
+  }
+
+  /** Whether it is at least as good in all that counts, now and whatever follows. */
+  boolean isAsGoodAs(Choice other) {
+    return (broken & ~other.broken) == 0
+        && (asked & ~(other.asked | PartQuestions.settledBy(other.broken))) == 0
+        && unjoined <= other.unjoined
+        && shortBy <= other.shortBy
+        && cost <= other.cost
+        && pascals >= other.pascals;
+  }
+
+  /** The parts from the outlet on, adapters where they stand. */
+  List<Candidate> inRow() {
+    List<Candidate> row = new ArrayList<>();
+    for (Choice choice = this; choice != null && choice.last != null; choice = choice.before) {
+      row.add(choice.last);
+    }
+    Collections.reverse(row);
+    return row;
+  }
+
+  /** Of the same parts: where the first adapter is another one, by its name; where one has none, that first. */
+  private static int byAdapters(Choice one, Choice other) {
+    List<Candidate> own = one.inRow();
+    List<Candidate> others = other.inRow();
+    for (int i = 0; i < Math.min(own.size(), others.size()); i++) {
+      int order = Integer.compare(adapterRank(own.get(i)), adapterRank(others.get(i)));
+      if (order != 0) {
+        return order;
+      }
+    }
+    return Integer.compare(own.size(), others.size());
+  }
+
+  private static int adapterRank(Candidate part) {
+    return part.slot() == Slot.ADAPTER ? part.rank() : -1;
+  }
+}

@@ -1,0 +1,97 @@
+package org.airfit.select;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Leaves out of choices that have the same open end those that cannot be listed, whatever follows: those that as many
+ * others as are listed stand before, and those of the same parts with better adapters.
+ *
+ * <p>One choice stands before another whatever follows if it is as good in all that counts, and better in something
+ * that stays better: misses that are measured, joints and costs are sums, names are compared from the outlet on, and a
+ * difference of pressure grows on the way to the tool, because an element takes no less from less pressure. Not
+ * thread-safe: it counts.
+ */
+final class Front {
+
+  /** More than this is left of a difference of whole pascals, whatever computing rounds off. */
+  private static final double SURE_PASCALS = 1.001;
+
+  private final int most;
+  private final boolean airArrives;
+  private int counts;
+
+  /**
+   * Obtains a front.
+   *
+   * @param most how many are listed
+   * @param airArrives whether air arrives in all that will be listed, so that differences of pressure stay
+   */
+  Front(int most, boolean airArrives) {
+    this.most = most;
+    this.airArrives = airArrives;
+  }
+
+  /** Those of choices with the same open end that may be listed, in order. */
+  List<Choice> of(List<Choice> choices) {
+    List<Choice> sorted = new ArrayList<>(choices);
+    sorted.sort(Choice.ORDER);
+    List<Choice> kept = new ArrayList<>();
+    for (Choice choice : sorted) {
+      if (!isBeaten(choice, kept)) {
+        kept.add(choice);
+      }
+    }
+    return kept;
+  }
+
+  private boolean isBeaten(Choice choice, List<Choice> kept) {
+    counts++;
+    int before = 0;
+    for (Choice other : kept) {
+      if (other.isAsGoodAs(choice)) {
+        if (other.parts == choice.parts) {
+          return true;
+        }
+        if (staysBefore(other, choice) && other.parts.isFirstIn(counts) && ++before == most) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private boolean staysBefore(Choice one, Choice other) {
+    return one.cost < other.cost
+        || one.unjoined < other.unjoined
+        || one.shortBy < other.shortBy
+        || (airArrives && one.pascals >= other.pascals + SURE_PASCALS)
+        || one.parts.isNamedBefore(other.parts);
+  }
+
+  /** Those of candidates that may be part of what is listed; the parts of a position come in order of their names. */
+  static List<Candidate> ofCandidates(List<Candidate> candidates, int most) {
+    List<Candidate> sorted = new ArrayList<>(candidates);
+    sorted.sort(Comparator.comparingInt((Candidate each) -> Integer.bitCount(each.broken()))
+        .thenComparingLong(Candidate::shortBy)
+        .thenComparingInt(each -> Integer.bitCount(each.asked()))
+        .thenComparingLong(Candidate::cost)
+        .thenComparingInt(Candidate::rank));
+    List<Candidate> kept = new ArrayList<>();
+    for (Candidate candidate : sorted) {
+      int before = 0;
+      for (Candidate other : kept) {
+        if (other.isAsGoodAs(candidate)
+            && (other.cost() < candidate.cost() || other.rank() < candidate.rank())
+            && ++before == most) {
+          break;
+        }
+      }
+      if (before < most) {
+        kept.add(candidate);
+      }
+    }
+    return kept;
+  }
+}

@@ -1,0 +1,74 @@
+package org.airfit.select;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How far a search looks: it leaves out all that cannot come before this horizon. Where too little is found before it,
+ * it is set farther out and the search is made once more. Most of a catalogue is never looked at.
+ */
+final class Horizon {
+
+  /** How much farther it is set each time, as a factor on what it was set beyond the nearest. */
+  private static final long FARTHER = 2L;
+
+  private final Key nearest;
+  private Key last;
+  private @Nullable Key beyond;
+
+  /**
+   * Sets it so near that only what misses and costs least is before it.
+   *
+   * @param nearest the least that can be found
+   * @param costStep how much the cost goes beyond at first
+   */
+  Horizon(Key nearest, long costStep) {
+    this.nearest = nearest;
+    this.last =
+        new Key(nearest.missed(), nearest.unjoined(), nearest.asked(), nearest.cost() + costStep);
+  }
+
+  /** Whether a choice that becomes this at best lies beyond; the nearest of these is remembered. */
+  boolean isBehind(Key best) {
+    if (best.compareTo(last) <= 0) {
+      return false;
+    }
+    if (beyond == null || best.compareTo(beyond) < 0) {
+      beyond = best;
+    }
+    return true;
+  }
+
+  /** Whether all there is was looked at. */
+  boolean isAll() {
+    return beyond == null;
+  }
+
+  /** Sets it to what is known to be found. */
+  void setTo(Key found) {
+    last = found;
+    beyond = null;
+  }
+
+  /** Sets it farther out, at least so far that something more is before it. */
+  void setFarther() {
+    Key next = beyond == null ? last : beyond;
+    if (next.missed() > last.missed()) {
+      long step = FARTHER * (last.missed() - nearest.missed());
+      last = new Key(
+          Math.max(next.missed(), nearest.missed() + step),
+          next.unjoined(),
+          next.asked(),
+          next.cost());
+    } else if (next.isAsWellSuitedAs(last)) {
+      long step = FARTHER * (last.cost() - nearest.cost());
+      last = new Key(
+          last.missed(),
+          last.unjoined(),
+          last.asked(),
+          Math.max(next.cost(), nearest.cost() + Math.min(step, Ahead.NEVER)));
+    } else {
+      last = next;
+    }
+    beyond = null;
+  }
+}

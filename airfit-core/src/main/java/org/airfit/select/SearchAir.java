@@ -1,0 +1,77 @@
+package org.airfit.select;
+
+import org.airfit.air.AirState;
+import org.airfit.flow.FlowElement;
+import org.airfit.line.Conduit;
+import org.airfit.line.LossModel;
+import org.airfit.line.LossModels;
+import org.airfit.quantity.AbsolutePressure;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The pressure behind parts for the flow of a job's tool. Pressures are absolute [Pa]; {@link #STARVED} stands for
+ * a flow that does not get there.
+ *
+ * <p>The parts answer as {@link FlowElement}s, as they do in a {@link org.airfit.run.Run}. More pressure in front of
+ * one never leaves less behind it; the search rests on that. Lines are isothermal and parts keep the temperature, so
+ * that it is the supply's all along.
+ */
+final class SearchAir {
+
+  /** The pressure told for a flow that does not get there [Pa], below every real one. */
+  static final double STARVED = -1.0;
+
+  /** What computing may round off a pressure, and much more. */
+  static final double NOISE_PASCALS = 1.0e-3;
+
+  /** The model that a run takes where none is named. */
+  private static final LossModel LINES = LossModels.isothermal();
+
+  private final double flow;
+  private final double atmosphere;
+  private final double kelvins;
+  private final double viscosity;
+  private final double outlet;
+
+  SearchAir(Requirement job) {
+    this.flow = job.demand().massFlow().kilogramsPerSecond();
+    this.atmosphere = job.toOutlet().atmosphere().pascals();
+    AirState still = job.toOutlet().stillAir();
+    this.kelvins = still.temperature().kelvins();
+    this.viscosity = still.viscosity().pascalSeconds();
+    this.outlet = job.atOutlet().map(AbsolutePressure::pascals).orElse(STARVED);
+  }
+
+  /** The pressure at the outlet while the tool works. */
+  double outlet() {
+    return outlet;
+  }
+
+  double gaugePascals(double pascals) {
+    return pascals == STARVED ? STARVED : pascals - atmosphere;
+  }
+
+  /** The pressure behind an element; behind none, that in front. */
+  double behind(@Nullable FlowElement element, double inlet) {
+    if (element == null || inlet == STARVED) {
+      return inlet;
+    }
+    double found = element.outlet(flow, inlet, kelvins, viscosity);
+    return found >= atmosphere ? found : STARVED;
+  }
+
+  /** What a part does to the air; null of a plug. */
+  static @Nullable FlowElement element(Part part) {
+    if (part instanceof Part.Socket socket) {
+      return socket.capacity().element();
+    }
+    if (part instanceof Part.Plug) {
+      return null;
+    }
+    return LINES.element(conduit(part));
+  }
+
+  private static Conduit conduit(Part part) {
+    return part instanceof Part.Hose hose ? hose.conduit() : ((Part.Adapter) part).conduit();
+  }
+}

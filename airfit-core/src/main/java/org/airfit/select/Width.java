@@ -1,0 +1,39 @@
+package org.airfit.select;
+
+import org.airfit.flow.FlowCapacity;
+import org.airfit.line.Conduit;
+
+/** Whether one part leaves at least as much pressure behind it as another, whatever the flow and the pressure. */
+final class Width {
+
+  private Width() {}
+
+  static boolean isAsWide(Part one, Part other) {
+    if (one instanceof Part.Socket a && other instanceof Part.Socket b) {
+      return isAsWide(a.capacity(), b.capacity());
+    }
+    if (one instanceof Part.Hose a && other instanceof Part.Hose b) {
+      return isAsWide(a.conduit(), b.conduit());
+    }
+    if (one instanceof Part.Adapter a && other instanceof Part.Adapter b) {
+      return isAsWide(a.conduit(), b.conduit());
+    }
+    return one instanceof Part.Plug && other instanceof Part.Plug;
+  }
+
+  /** More of C and of b and less cracking pressure leave more behind; the index is not weighed against them. */
+  private static boolean isAsWide(FlowCapacity one, FlowCapacity other) {
+    return one.subsonicIndex() == other.subsonicIndex()
+        && one.conductance().compareTo(other.conductance()) >= 0
+        && one.criticalPressureRatio() >= other.criticalPressureRatio()
+        && one.crackingPressure().compareTo(other.crackingPressure()) <= 0;
+  }
+
+  /** A wider bore, less length, less roughness and less loss of fittings leave more behind. */
+  private static boolean isAsWide(Conduit one, Conduit other) {
+    return one.bore().compareTo(other.bore()) >= 0
+        && one.length().compareTo(other.length()) <= 0
+        && one.roughness().compareTo(other.roughness()) <= 0
+        && one.fittingLoss() <= other.fittingLoss();
+  }
+}
