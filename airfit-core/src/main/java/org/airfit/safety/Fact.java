@@ -66,6 +66,22 @@ enum Fact {
     return told;
   }
 
+  /** Whether nobody knows if it is so. */
+  boolean isUnknown(Situation situation) {
+    return !isTold(situation) && situation.isUnknown(name);
+  }
+
+  /** What to ask, behind "ask whether". */
+  String asked() {
+    int remark = told.indexOf(';');
+    return remark < 0 ? told : told.substring(0, remark);
+  }
+
+  /** The name it has in a table of rules. */
+  String label() {
+    return name.text();
+  }
+
   /** That it was not told, without a full stop. */
   String untold() {
     return untold;

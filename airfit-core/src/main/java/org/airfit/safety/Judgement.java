@@ -13,7 +13,14 @@ public enum Judgement {
   /** The rule asks for something to be done or fitted. */
   REQUIRED,
   /** The rule forbids it. */
-  NOT_ALLOWED;
+  NOT_ALLOWED,
+  /** What nobody knows yet decides whether the rule forbids it or asks for something; the reason says what to ask. */
+  DEPENDS;
+
+  /** Whether nothing follows from it. */
+  boolean isHarmless() {
+    return !callsForCaution() && this != DEPENDS;
+  }
 
   /** {@return whether somebody must act on this judgement} */
   public boolean callsForCaution() {

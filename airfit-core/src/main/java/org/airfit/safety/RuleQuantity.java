@@ -99,6 +99,31 @@ enum RuleQuantity {
     return untold;
   }
 
+  /** What it presumes, where that is a fact of its own; null for nothing. */
+  @Nullable Fact presumes() {
+    return switch (this) {
+      case PRESSURE_ON_CLOTHING -> Fact.AIR_ON_CLOTHING;
+      case MINE_HOSE_BORE -> Fact.MINE;
+      default -> null;
+    };
+  }
+
+  /** What to ask for, where nobody knows what it takes to tell it; empty where it is told, or was not spoken of. */
+  Optional<String> asked(Situation situation) {
+    return rating != null && situation.isUnknown(rating) && situation.get(rating) == null
+        ? Optional.of(rating.text())
+        : Optional.empty();
+  }
+
+  /** The same as {@link #value} at the lowest at which the supply stands, where it hangs on that and that was told. */
+  double least(Situation situation) {
+    boolean hangsOnSupply =
+        this == LINE_PRESSURE || this == COUPLER_PRESSURE || this == AUTOMATIC_FEED_PRESSURE;
+    double value = value(situation);
+    double lowest = pascals(Situation.LOWEST_LINE_PRESSURE, situation);
+    return hangsOnSupply && lowest < value ? lowest : value;
+  }
+
   /** The pressure [Pa above atmosphere] or length [m], NaN where it was not told. */
   double value(Situation situation) {
     if (length != null) {

@@ -78,6 +78,7 @@ public final class Ruling {
    */
   @Override
   public String toString() {
-    return rule.title() + ": " + judgement + ". " + reason;
+    return rule.title() + ": " + judgement + ". " + Character.toUpperCase(reason.charAt(0))
+        + reason.substring(1);
   }
 }

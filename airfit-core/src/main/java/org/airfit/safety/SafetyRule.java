@@ -1,5 +1,6 @@
 package org.airfit.safety;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -49,7 +50,17 @@ public final class SafetyRule {
       List<Fact> unless,
       @Nullable RuleQuantity quantity,
       @Nullable RuleOperator operator,
-      @Nullable RuleLimit limit) {}
+      @Nullable RuleLimit limit) {
+
+    /**
+     * Whether the lowest value is the worst: where it must be above a limit, or where something is asked for below
+     * one.
+     */
+    boolean isWorstAtLeast() {
+      boolean upwards = operator == RuleOperator.ABOVE || operator == RuleOperator.FROM;
+      return upwards == (asks == Asks.FORBIDS);
+    }
+  }
 
   private final Statement statement;
   private final @Nullable Judging judging;
@@ -126,36 +137,86 @@ public final class SafetyRule {
     return judgedBy.isEmpty() ? Optional.empty() : Optional.of(judgedBy);
   }
 
+  /** {@return whether it forbids something; a rule that is not judged forbids nothing} */
+  public boolean isForbidding() {
+    return judging != null && judging.asks == Asks.FORBIDS;
+  }
+
+  /** {@return the facts that it waits for, by the names they have in a table of rules; none if it is not judged} */
+  public List<String> waitsFor() {
+    return judging == null ? List.of() : labels(judging.when);
+  }
+
+  /** {@return the facts that except it, by the names they have in a table of rules; none if it is not judged} */
+  public List<String> excepts() {
+    return judging == null ? List.of() : labels(judging.unless);
+  }
+
+  private static List<String> labels(List<Fact> facts) {
+    return facts.stream().map(Fact::label).toList();
+  }
+
   /** What this rule alone says of a situation. */
   Answer judge(Situation situation) {
     if (judging == null) {
       return silent("it is not judged by itself; " + judgedBy);
     }
+    List<Fact> asked = new ArrayList<>();
     for (Fact fact : judging.when) {
-      if (!fact.isTold(situation)) {
+      if (fact.isUnknown(situation)) {
+        asked.add(fact);
+      } else if (!fact.isTold(situation)) {
         return silent(fact.untold());
       }
     }
     for (Fact fact : judging.unless) {
-      if (fact.isTold(situation)) {
+      if (fact.isUnknown(situation)) {
+        asked.add(fact);
+      } else if (fact.isTold(situation)) {
         return silent("the rule does not apply where " + fact.told());
       }
     }
-    if (judging.quantity == null || judging.operator == null || judging.limit == null) {
-      String told = judging.when.isEmpty()
-          ? "the rule is on every line"
-          : judging.when.stream().map(Fact::told).collect(Collectors.joining(" and "));
-      return new Answer(
-          judging.asks == Asks.FORBIDS ? Judgement.NOT_ALLOWED : Judgement.REQUIRED, told + ".");
+    Fact presumed = judging.quantity == null ? null : judging.quantity.presumes();
+    if (presumed != null && presumed.isUnknown(situation) && !asked.contains(presumed)) {
+      asked.add(presumed);
     }
-    double value = judging.quantity.value(situation);
+    Answer answer = whereItApplies(judging, situation);
+    return asked.isEmpty() || answer.judgement.isHarmless() ? answer : depends(asked, answer);
+  }
+
+  /** What it says, taken that it applies: what is not known of the facts is left out. */
+  private static Answer whereItApplies(Judging judging, Situation situation) {
+    if (judging.quantity == null || judging.operator == null || judging.limit == null) {
+      String told = judging.when.stream()
+          .filter(fact -> fact.isTold(situation))
+          .map(Fact::told)
+          .collect(Collectors.joining(" and "));
+      return new Answer(
+          judging.asks == Asks.FORBIDS ? Judgement.NOT_ALLOWED : Judgement.REQUIRED,
+          (judging.when.isEmpty() ? "the rule is on every line" : told) + ".");
+    }
+    Optional<String> unknown = judging.quantity.asked(situation);
+    if (unknown.isPresent()) {
+      return new Answer(Judgement.DEPENDS, "ask for the " + unknown.get() + ".");
+    }
     double rating = judging.quantity.rating(situation);
+    double value = judging.isWorstAtLeast()
+        ? judging.quantity.least(situation)
+        : judging.quantity.value(situation);
     if (judging.quantity.kind() == RuleQuantity.Kind.SHARE) {
       value = Double.isNaN(rating) ? Double.NaN : value;
     }
     return Double.isNaN(value)
         ? silent(judging.quantity.untold())
         : compared(judging, judging.quantity, judging.operator, judging.limit, value, rating);
+  }
+
+  private static Answer depends(List<Fact> asked, Answer answer) {
+    String whether = asked.stream().map(Fact::asked).collect(Collectors.joining(", and whether "));
+    boolean saysMore = answer.reason.length() > 1;
+    return new Answer(
+        Judgement.DEPENDS,
+        "ask whether " + whether + (saysMore ? "; " : "") + answer.reason);
   }
 
   private static Answer compared(

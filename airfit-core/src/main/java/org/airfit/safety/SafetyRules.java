@@ -192,11 +192,14 @@ public final class SafetyRules {
   /** One caution of rules that ask for the same: the words of the first, the reasons and citations of all. */
   private static Caution together(List<Ruling> alike) {
     Set<String> reasons = new LinkedHashSet<>();
-    alike.forEach(ruling -> reasons.add(ruling.reason()));
+    for (Ruling ruling : alike) {
+      String reason = ruling.reason();
+      reasons.add(reason.endsWith(".") ? reason.substring(0, reason.length() - 1) : reason);
+    }
     SafetyRule first = alike.get(0).rule();
     return new Caution(
         first.title(),
-        first.demand() + " Here: " + String.join(" ", reasons),
+        first.demand() + " Here: " + String.join("; ", reasons) + ".",
         source(alike.stream().map(Ruling::rule).toList()));
   }
 

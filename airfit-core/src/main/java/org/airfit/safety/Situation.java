@@ -1,6 +1,11 @@
 package org.airfit.safety;
 
+import java.util.Collections;
+import java.util.List;
 import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.airfit.internal.NamedValues;
 import org.airfit.internal.NamedValues.Name;
 import org.airfit.quantity.GaugePressure;
@@ -12,6 +17,8 @@ import org.jspecify.annotations.Nullable;
  * What is known of a piece of work with compressed air, as far as a safety rule may ask.
  *
  * <p>What was not told stays untold: a rule that asks for it answers {@link Judgement#DOES_NOT_APPLY}, never a guess.
+ * What is told to be {@link Builder#notKnown not known} is a question: a rule that turns on it answers
+ * {@link Judgement#DEPENDS}.
  *
  * <p>This class is immutable and thread-safe.
  */
@@ -44,6 +51,31 @@ public final class Situation {
   static final Name<GaugePressure> RECEIVER_RATING = Name.of("receiver rating");
   static final Name<GaugePressure> RECEIVER_REACHES = Name.of("receiver reaches");
 
+  /** Of the pressures in the line, at the couplers and at a tool that feeds: the lowest at which the supply stands. */
+  static final Name<GaugePressure> LOWEST_LINE_PRESSURE = Name.of("lowest line pressure");
+
+  private static final Name<Set<String>> NOT_KNOWN = new Name<>("not known", Set.of());
+
+  private static final List<Name<?>> QUESTIONS = List.of(
+      QUICK_COUPLERS,
+      TOOL_ON_HOSE,
+      IMPACT_TOOL,
+      WHIP_HOSE,
+      AUTOMATIC_FEED,
+      CLEANING,
+      FORMS_OR_MILL_SCALE,
+      AIR_ON_CLOTHING,
+      BLASTING,
+      PAINTING,
+      LUBRICATED_LINE,
+      PLASTIC_PIPE,
+      HOISTED_BY_HOSE,
+      MAINTENANCE,
+      MINE,
+      MILITARY_CONSTRUCTION,
+      LOWEST_RATING,
+      RECEIVER_RATING);
+
   private final NamedValues told;
 
   private Situation(NamedValues told) {
@@ -52,6 +84,11 @@ public final class Situation {
 
   boolean is(Name<Boolean> name) {
     return told.is(name);
+  }
+
+  /** Whether it was told that nobody knows this. */
+  boolean isUnknown(Name<?> name) {
+    return told.find(NOT_KNOWN).orElse(Set.of()).contains(name.text());
   }
 
   <T> @Nullable T get(Name<T> name) {
@@ -103,9 +140,83 @@ public final class Situation {
      * @return this builder
      */
     public Builder federalCouplers(GaugePressure highestPressure) {
+      return couplerPressure(highestPressure);
+    }
+
+    /**
+     * Tells the highest pressure that couplers see, of whatever description they are.
+     *
+     * @param highestPressure the highest pressure they see
+     * @return this builder
+     */
+    public Builder couplerPressure(GaugePressure highestPressure) {
       told =
           told.with(COUPLER_PRESSURE, Objects.requireNonNull(highestPressure, "highestPressure"));
       return quickCouplers();
+    }
+
+    /**
+     * Tells between which pressures the line can stand. A rule is judged by the one that is worse for it.
+     *
+     * @param lowestPressure the lowest pressure of the supply
+     * @param highestPressure the highest pressure that can occur, not below {@code lowestPressure}
+     * @return this builder
+     * @throws IllegalArgumentException if {@code highestPressure} is below {@code lowestPressure}
+     */
+    public Builder linePressure(GaugePressure lowestPressure, GaugePressure highestPressure) {
+      Objects.requireNonNull(lowestPressure, "lowestPressure");
+      Objects.requireNonNull(highestPressure, "highestPressure");
+      if (highestPressure.compareTo(lowestPressure) < 0) {
+        throw new IllegalArgumentException("highest line pressure must be at least "
+            + lowestPressure.format(PressureUnit.PSI) + ", was "
+            + highestPressure.format(PressureUnit.PSI));
+      }
+      told = told.with(LOWEST_LINE_PRESSURE, lowestPressure);
+      told = told.with(LINE_PRESSURE, highestPressure);
+      return this;
+    }
+
+    /**
+     * Tells that nobody knows whether something is so, or how much it is: a rule that turns on it is a question.
+     *
+     * @param name a fact by the name it has in a table of rules, such as "lubricated line"; or "lowest rating", "receiver
+     *     rating"
+     * @return this builder
+     * @throws IllegalArgumentException if {@code name} is none of these
+     */
+    public Builder notKnown(String name) {
+      Objects.requireNonNull(name, "name");
+      if (QUESTIONS.stream().noneMatch(question -> question.text().equals(name))) {
+        throw new IllegalArgumentException("name of what is not known must be one of "
+            + QUESTIONS.stream().map(Name::text).collect(Collectors.joining(", ")) + ", was \""
+            + name + "\"");
+      }
+      Set<String> all = new TreeSet<>(told.find(NOT_KNOWN).orElse(Set.of()));
+      all.add(name);
+      told = told.with(NOT_KNOWN, Collections.unmodifiableSet(all));
+      return this;
+    }
+
+    /**
+     * Tells that air may blow dirt off clothing that somebody wears, which nobody knows.
+     *
+     * @param atNozzle the pressure at the nozzle
+     * @return this builder
+     */
+    public Builder perhapsClothing(GaugePressure atNozzle) {
+      told = told.with(CLOTHING_PRESSURE, Objects.requireNonNull(atNozzle, "atNozzle"));
+      return notKnown(AIR_ON_CLOTHING.text());
+    }
+
+    /**
+     * Tells that the line may be in a mine, which nobody knows.
+     *
+     * @param insideDiameter the inside diameter of the hose
+     * @return this builder
+     */
+    public Builder perhapsHoseInMine(Length insideDiameter) {
+      told = told.with(MINE_HOSE_BORE, Objects.requireNonNull(insideDiameter, "insideDiameter"));
+      return notKnown(MINE.text());
     }
 
     /**

@@ -5,12 +5,11 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.airfit.safety.Caution;
-import org.airfit.safety.Situation;
 import org.airfit.working.UnitSystem;
 
 /**
  * What can be told of a job before its parts are chosen, and whatever parts are: whether the tool is over-pressured, what
- * the rules say of a tool that cleans, and the warnings that go with the work. It holds also where a plug is not known yet
+ * the rules say of a tool that cleans, whether a rule forbids the work, and the warnings that go with the work. It holds also where a plug is not known yet
  * or only a socket is at hand.
  *
  * <p>This class is immutable, thread-safe and value-based.
@@ -50,42 +49,18 @@ public final class JobFindings {
     Objects.requireNonNull(units, "units");
     return List.of(
         Finding.of(Rule.TOOL_RATED, RuleSentences.toolRated(job, units)),
-        Finding.of(Rule.CLEANING_PRESSURE, RuleSentences.cleaning(job, units)));
+        Finding.of(Rule.CLEANING_PRESSURE, RuleSentences.cleaning(job, units)),
+        Finding.of(Rule.SAFETY_RULES_ALLOW, ForbiddenSentences.ofJob(job)));
   }
 
   /** {@return the warnings that go with the work, that codes and makers come first the last of them} */
   public List<Caution> cautions() {
     List<Caution> cautions =
-        new ArrayList<>(job.rules().cautions(situation(job).toolOnHose().build()));
+        new ArrayList<>(job.rules().cautions(JobSituation.of(job).toolOnHose().build()));
     Caution deference = cautions.remove(cautions.size() - 1);
     ifRegulatorFails(findings()).ifPresent(cautions::add);
     cautions.add(deference);
     return List.copyOf(cautions);
-  }
-
-  /** What a job tells, as far as a safety rule may ask. */
-  static Situation.Builder situation(Requirement job) {
-    Situation.Builder situation = Situation.describe().quickCouplers();
-    if (job.isImpactTool()) {
-      situation.impactTool();
-    }
-    if (job.hasWhipHose()) {
-      situation.whipHose();
-    }
-    if (job.isAutomaticFeed()) {
-      situation.automaticFeed(job.highest());
-    }
-    if (job.isBlasting()) {
-      situation.blasting();
-    }
-    if (job.isPainting()) {
-      situation.painting();
-    }
-    if (job.lubrication().filter(Lubrication.LUBRICATED::equals).isPresent()) {
-      situation.lubricatedLine();
-    }
-    job.cleaningDeadEnd().ifPresent(situation::cleaning);
-    return situation;
   }
 
   /** The warning where only a regulator keeps the tool within its maker's limit. */

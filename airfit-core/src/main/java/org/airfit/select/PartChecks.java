@@ -5,7 +5,6 @@ import java.util.Set;
 import org.airfit.quantity.Temperature;
 import org.airfit.safety.Judgement;
 import org.airfit.safety.Ruling;
-import org.airfit.safety.Situation;
 
 /**
  * What a job or a single part breaks whatever else is chosen. The search leaves such parts out, and the sentences of
@@ -99,25 +98,29 @@ final class PartChecks {
     List<Ruling> rulings = cleaningRulings(job);
     return !rulings.isEmpty()
         && (rulings.stream().noneMatch(PartChecks::isAllowed)
-            || rulings.stream()
-                .anyMatch(ruling ->
-                    !isAllowed(ruling) && !ruling.rule().jurisdiction().equals("US")));
+            || rulings.stream().anyMatch(Forbidden::isBroken));
   }
 
   /** What the rules of the job say of the pressure of a tool that cleans with air; nothing for another. */
   static List<Ruling> cleaningRulings(Requirement job) {
-    return job.cleaningDeadEnd()
-        .map(deadEnd -> Situation.describe().cleaning(deadEnd).build())
-        .map(situation -> job.rules().rulings(situation).stream()
-            .filter(ruling ->
-                ruling.rule().quantity().filter("cleaning pressure"::equals).isPresent())
-            .filter(ruling -> ruling.judgement() != Judgement.DOES_NOT_APPLY)
-            .toList())
-        .orElse(List.of());
+    return job.cleaningDeadEnd().isEmpty() ? List.of() : Forbidden.ofCleaning(job);
   }
 
   static boolean isAllowed(Ruling ruling) {
     return ruling.judgement() != Judgement.NOT_ALLOWED;
+  }
+
+  /** Whether a safety rule forbids what the job tells, whatever the parts. */
+  static boolean isForbidden(Requirement job) {
+    return Forbidden.ofJob(job).stream().anyMatch(Forbidden::isBroken);
+  }
+
+  static boolean isForbidden(Requirement job, Slot slot, Part part) {
+    return Forbidden.ofPart(job, part).stream().anyMatch(Forbidden::isBroken);
+  }
+
+  static boolean mayBeForbidden(Requirement job, Slot slot, Part part) {
+    return Forbidden.ofPart(job, part).stream().anyMatch(Forbidden::isOpen);
   }
 
   static boolean isTooShort(Requirement job, Slot slot, Part part) {

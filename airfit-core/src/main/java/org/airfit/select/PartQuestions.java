@@ -25,6 +25,7 @@ final class PartQuestions {
   private static Map<Rule, PartChecks.OfPart> asked() {
     Map<Rule, PartChecks.OfPart> asked = new LinkedHashMap<>();
     asked.put(Rule.PARTS_RATED, PartChecks::isUnmarkedAndThere);
+    asked.put(Rule.SAFETY_RULES_ALLOW, PartChecks::mayBeForbidden);
     asked.put(Rule.TEMPERATURE_SUITS, PartChecks::isOfUnknownTemperature);
     asked.put(Rule.MATERIAL_SUITS, PartChecks::isOfDoubtfulMaterial);
     asked.put(Rule.STATIC_CARRIED_OFF, PartChecks::mayKeepCharge);

@@ -184,7 +184,7 @@ public final class Proposal implements Worked {
   /** {@return the warnings that go with these parts} */
   public List<Caution> cautions() {
     Situation.Builder situation =
-        JobFindings.situation(requirement()).toolOnHose(hose().conduit().bore());
+        JobSituation.of(requirement()).toolOnHose(hose().conduit().bore());
     assembly
         .lowestRating()
         .ifPresent(lowest -> situation.ratedParts(requirement().highest(), lowest));

@@ -19,6 +19,7 @@ import org.airfit.quantity.Length;
 import org.airfit.quantity.Temperature;
 import org.airfit.run.Run;
 import org.airfit.safety.Medium;
+import org.airfit.safety.SafetyRule;
 import org.airfit.safety.SafetyRules;
 
 /**
@@ -68,6 +69,7 @@ public final class Requirement {
   private final NamedValues told;
   private final Run toOutlet;
   private final SupplyRange pressures;
+  private final List<SafetyRule> forbidding;
 
   private Requirement(NamedValues told) {
     this.told = told;
@@ -86,6 +88,7 @@ public final class Requirement {
       run = run.through(pipe.name(), pipe.conduit());
     }
     this.toOutlet = run;
+    this.forbidding = ForbiddingRules.of(rules());
   }
 
   private SupplyRange pressures(Supply supply, AbsolutePressure atmosphere) {
@@ -314,6 +317,16 @@ public final class Requirement {
   /** What the pipes between the supply and the outlet are called. */
   List<String> pipeNames() {
     return pipes().stream().map(Piping::name).toList();
+  }
+
+  /** The pipes between the supply and the outlet. */
+  List<Conduit> pipeConduits() {
+    return pipes().stream().map(Piping::conduit).toList();
+  }
+
+  /** Those of its safety rules that forbid something. */
+  List<SafetyRule> forbidding() {
+    return forbidding;
   }
 
   private List<Piping> pipes() {

@@ -58,6 +58,13 @@ public enum Rule {
       Broken.byJob(PartChecks::isCleaningForbidden),
       (assembly, units) -> RuleSentences.cleaning(assembly.requirement(), units)),
 
+  /** No safety rule that the job is judged by forbids it: those of a place, of practice, and of one's own. */
+  SAFETY_RULES_ALLOW(
+      "Safety rules allow it",
+      Source.derived("the safety rules of the job that forbid something, each cited where it decides"),
+      new Broken(PartChecks::isForbidden, PartChecks::isForbidden),
+      ForbiddenSentences::of),
+
   /** The tool has its air at its pressure. */
   AIR_AT_TOOL(
       "Air at the tool",

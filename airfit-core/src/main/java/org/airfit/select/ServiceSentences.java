@@ -142,8 +142,8 @@ final class ServiceSentences {
         })
         .orElse("");
     return place
-        + (job.isDropped() ? " with couplings dropped on concrete" : "")
-        + (job.isImpactTool() ? " on a percussion tool" : "");
+        + (job.isImpactTool() ? " on a percussion tool" : "")
+        + (job.isDropped() ? " with couplings dropped on concrete" : "");
   }
 
   /** What new parts must be of, for those who look for another. */
