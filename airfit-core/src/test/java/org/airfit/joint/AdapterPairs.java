@@ -105,6 +105,7 @@ final class AdapterPairs {
           List<StandardAdapter> back = new ArrayList<>(Mating.of(to, from).between());
           Collections.reverse(back);
           assertThat(back).as(pair + " turned").isEqualTo(between);
+          assertThat(Chain.between(from, to).adapters()).as(pair).isEqualTo(between);
         }
       }
     }
