@@ -96,7 +96,8 @@ class ChainTest {
         .containsExactly(NIPPLE);
     Chain<Piece> alone = Chain.between(female, female, List.of(untold));
     assertThat(alone.smallestBore()).isEmpty();
-    assertThat(alone.inWords()).isEqualTo("1/4 NPT female to 1/4 NPT female: through untold nipple");
+    assertThat(alone.inWords())
+        .isEqualTo("1/4 NPT female to 1/4 NPT female: through untold nipple");
     assertThat(alone.working().toText())
         .contains("The adapters named join them; their bores are not known.")
         .doesNotContain("narrowest");

@@ -371,7 +371,8 @@ class EndTest {
     Bore barb = End.parse("10 mm barb").clearBore().orElseThrow();
     assertThat(barb).hasToString("7.6 to 8.4 mm if the barb has a wall of 0.8 to 1.2 mm");
     assertThat(barb.source().basis()).isEqualTo(Basis.FROM_MEMORY);
-    assertThat(End.parse("2.5 mm barb").clearBore().orElseThrow().limits().least().millimetres())
+    assertThat(
+            End.parse("2.5 mm barb").clearBore().orElseThrow().limits().least().millimetres())
         .isCloseTo(0.1, org.assertj.core.api.Assertions.within(1.0e-9));
     assertThat(End.parse("3/8 in hose").clearBore().orElseThrow())
         .hasToString("8.7 to 10.3 mm if made to ISO 1307");

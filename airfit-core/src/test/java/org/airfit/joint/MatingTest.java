@@ -312,8 +312,9 @@ class MatingTest {
   @Test
   void two_sizes_are_refused_with_what_both_measure() {
     assertThat(mating("1/2 NPT male", "1/4 NPT female").reason())
-        .startsWith("The sizes differ: male 1/2, female 1/4 (20.72 mm over the crests into a bore of 11.36 mm), so it"
-            + " does not enter. ");
+        .startsWith(
+            "The sizes differ: male 1/2, female 1/4 (20.72 mm over the crests into a bore of 11.36 mm), so it"
+                + " does not enter. ");
     assertThat(mating("1/4 NPTF male", "1/2 NPTF female").reason())
         .as("no table of it was seen")
         .startsWith("The sizes differ: male 1/4, female 1/2, so it drops in without catching. ");

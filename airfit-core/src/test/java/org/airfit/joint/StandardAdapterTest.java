@@ -33,15 +33,33 @@ class StandardAdapterTest {
 
   /** Tubes as they are sold, with the pipe size nearest to each by hand. */
   private static final String[][] TUBES = {
-    {"1/8 in", "1/8"}, {"5/32 in", "1/8"}, {"3/16 in", "1/8"}, {"1/4 in", "1/4"}, {"5/16 in", "1/4"},
-    {"3/8 in", "3/8"}, {"1/2 in", "1/2"}, {"3 mm", "1/8"}, {"4 mm", "1/8"}, {"6 mm", "1/4"},
-    {"8 mm", "3/8"}, {"10 mm", "3/8"}, {"12 mm", "1/2"}, {"14 mm", "1/2"}, {"16 mm", "3/4"}
+    {"1/8 in", "1/8"},
+    {"5/32 in", "1/8"},
+    {"3/16 in", "1/8"},
+    {"1/4 in", "1/4"},
+    {"5/16 in", "1/4"},
+    {"3/8 in", "3/8"},
+    {"1/2 in", "1/2"},
+    {"3 mm", "1/8"},
+    {"4 mm", "1/8"},
+    {"6 mm", "1/4"},
+    {"8 mm", "3/8"},
+    {"10 mm", "3/8"},
+    {"12 mm", "1/2"},
+    {"14 mm", "1/2"},
+    {"16 mm", "3/4"}
   };
 
   /** Two names of one hose: an inch name and the millimetres that ISO 1307 has for it. */
   private static final Set<String> ONE_HOSE = Set.of(
-      "1/4 in 6.3 mm", "5/16 in 8 mm", "3/8 in 10 mm", "1/2 in 12.5 mm", "5/8 in 16 mm",
-      "3/4 in 19 mm", "1 in 25 mm", "2 in 51 mm");
+      "1/4 in 6.3 mm",
+      "5/16 in 8 mm",
+      "3/8 in 10 mm",
+      "1/2 in 12.5 mm",
+      "5/8 in 16 mm",
+      "3/4 in 19 mm",
+      "1 in 25 mm",
+      "2 in 51 mm");
 
   private record Sized(End end, String name, NominalThreadSize size) {}
 
@@ -264,7 +282,12 @@ class StandardAdapterTest {
           List<Integer> places = new ArrayList<>(way.places());
           places.add(i);
           int cost = way.cost() + AdapterSearch.joint(open, near) + AdapterSearch.cost(adapter);
-          longer(turned ? adapter.one() : adapter.other(), new Way(cost, places), pieces - 1, to, found);
+          longer(
+              turned ? adapter.one() : adapter.other(),
+              new Way(cost, places),
+              pieces - 1,
+              to,
+              found);
         }
       }
     }

@@ -74,7 +74,8 @@ class StandardHoseTest {
     assertThat(last.bore(StandardHose.Type.B)).isEmpty();
     assertThat(last.bore(StandardHose.Type.C))
         .contains(new Limits(Length.ofMillimetres(49.1), Length.ofMillimetres(52.6)));
-    assertThat(read).extracting(StandardHose::toString)
+    assertThat(read)
+        .extracting(StandardHose::toString)
         .isEqualTo(StandardHose.all().stream().map(StandardHose::toString).toList());
   }
 

@@ -93,8 +93,7 @@ class ThreadMismatchTest {
     int all = 0;
     for (PipeThread male : threads(Gender.MALE)) {
       for (PipeThread female : threads(Gender.FEMALE)) {
-        boolean near =
-            Math.abs(male.size().ordinal() - female.size().ordinal()) <= 1;
+        boolean near = Math.abs(male.size().ordinal() - female.size().ordinal()) <= 1;
         if (near) {
           boolean wanted = startsLoose(male, female);
           assertThat(new ThreadMismatch(male, female).startsAtTheLimits())

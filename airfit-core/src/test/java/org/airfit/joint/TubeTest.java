@@ -233,7 +233,8 @@ class TubeTest {
 
   private static Tube anew(List<Tube> read, Kind kind, String name, String type) {
     return read.stream()
-        .filter(tube -> tube.kind() == kind && tube.name().equals(name) && tube.type().equals(type))
+        .filter(tube ->
+            tube.kind() == kind && tube.name().equals(name) && tube.type().equals(type))
         .findFirst()
         .orElseThrow();
   }

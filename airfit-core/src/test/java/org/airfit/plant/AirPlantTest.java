@@ -281,8 +281,8 @@ class AirPlantTest {
             PLANT.ofSetting("low", FLOW, AbsolutePressure.ofBar(6.0), AbsolutePressure.ofBar(5.9)))
         .withMessageStartingWith("pressure set must be at least that needed");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> PLANT.ofSetting(
-            "void", FLOW, AbsolutePressure.ofBar(0.0), AbsolutePressure.ofBar(5.9)))
+        .isThrownBy(() ->
+            PLANT.ofSetting("void", FLOW, AbsolutePressure.ofBar(0.0), AbsolutePressure.ofBar(5.9)))
         .withMessageStartingWith("pressure set must be at least that needed");
     AbsolutePressure six = AbsolutePressure.ofBar(6.0);
     assertThat(PLANT.ofSetting("right", FLOW, six, six).electric().watts()).isZero();
@@ -313,8 +313,8 @@ class AirPlantTest {
     assertThat(cost.money().amount().doubleValue()).isCloseTo(3.0, within(1.0e-9));
     Pencil.check(cost);
     Completeness.check(cost);
-    AirPlant ideal = new AirPlant(
-        PLANT.compression(), 1.0, 1.0, Duration.ofDays(125), Money.parse("0.11 USD"));
+    AirPlant ideal =
+        new AirPlant(PLANT.compression(), 1.0, 1.0, Duration.ofDays(125), Money.parse("0.11 USD"));
     assertThat(ideal.electricPower(FLOW)).isEqualTo(PLANT.compression().power(FLOW));
   }
 

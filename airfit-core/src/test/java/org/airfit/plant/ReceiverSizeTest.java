@@ -103,7 +103,8 @@ class ReceiverSizeTest {
 
   @Test
   void a_compressor_that_delivers_the_demand_needs_no_receiver() {
-    assertThat(size(20.0, 20.0, 6.0, 100.0, 80.0, NO_PIPES).volume().cubicMetres()).isZero();
+    assertThat(size(20.0, 20.0, 6.0, 100.0, 80.0, NO_PIPES).volume().cubicMetres())
+        .isZero();
   }
 
   @Test

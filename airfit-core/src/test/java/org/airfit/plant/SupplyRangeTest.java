@@ -95,7 +95,9 @@ class SupplyRangeTest {
       assertThat(SupplyRange.of(found).canExceed(typed)).isFalse();
       assertThat(SupplyRange.of(typed).canExceed(found)).isFalse();
       GaugePressure more = GaugePressure.ofPascals(typed.pascals() + 0.001);
-      assertThat(SupplyRange.of(more).canExceed(typed)).as("a thousandth of a pascal").isTrue();
+      assertThat(SupplyRange.of(more).canExceed(typed))
+          .as("a thousandth of a pascal")
+          .isTrue();
     }
     assertThat(off).as("it does happen").isPositive();
   }

@@ -98,7 +98,8 @@ class SupplyTest {
     AbsolutePressure held = AbsolutePressure.ofBar(6.5);
     FreeAirFlow twenty = FreeAirFlow.ofScfm60F(20.0);
     Regulator bare = new Regulator(SEVEN, twenty, held);
-    assertThat(bare).hasToString("regulator: " + SEVEN.pressure() + " at rest, " + held + " at " + twenty);
+    assertThat(bare)
+        .hasToString("regulator: " + SEVEN.pressure() + " at rest, " + held + " at " + twenty);
     AbsolutePressure ten = AbsolutePressure.ofBar(10.0);
     assertThat(new Regulator(SEVEN, twenty, held, Optional.of(ten)))
         .hasToString(bare + ", at most " + ten + " in front");
@@ -157,7 +158,9 @@ class SupplyTest {
     double corner = high.delivery(AbsolutePressure.ofBar(7.0)).kilogramsPerSecond();
     assertThat(high.pascals(corner)).isCloseTo(7.0e5, within(1.0e-6));
     assertThat(high.slope(corner)).as("2 bar for 0.02 kg/s").isCloseTo(-1.0e7, within(1.0));
-    assertThat(high.slope(Math.nextUp(corner))).as("2 bar for 0.01 kg/s").isCloseTo(-2.0e7, within(1.0));
+    assertThat(high.slope(Math.nextUp(corner)))
+        .as("2 bar for 0.01 kg/s")
+        .isCloseTo(-2.0e7, within(1.0));
     assertThat(high.pascals(high.largest())).isCloseTo(5.0e5, within(1.0e-6));
     assertThat(high.pascals(Math.nextUp(high.largest()))).isNaN();
   }
@@ -269,7 +272,8 @@ class SupplyTest {
     assertThatIllegalArgumentException().isThrownBy(() -> compressor(7.0, 7.0));
     assertThatIllegalArgumentException().isThrownBy(() -> compressor(4.9, 7.0));
     assertThatIllegalArgumentException().isThrownBy(() -> compressor(7.0, 9.1));
-    assertThat(compressor(5.0, 9.0).still().pressure()).as("both ends of the curve are on it")
+    assertThat(compressor(5.0, 9.0).still().pressure())
+        .as("both ends of the curve are on it")
         .isEqualTo(AbsolutePressure.ofBar(9.0));
   }
 }

@@ -78,17 +78,22 @@ public final class CatalogueFile {
       case "socket" -> socket(item, facts, set, remarks);
       case "plug" ->
         new Part.Plug(
-            facts, profileId(item.field("profile", "the id of a profile"), set), end(item, "end", remarks));
+            facts,
+            profileId(item.field("profile", "the id of a profile"), set),
+            end(item, "end", remarks));
       case "hose" -> hose(item, facts, remarks);
       default ->
-        new Part.Adapter(facts, end(item, "end", remarks), end(item, "otherEnd", remarks), FlowFields.conduit(item));
+        new Part.Adapter(
+            facts,
+            end(item, "end", remarks),
+            end(item, "otherEnd", remarks),
+            FlowFields.conduit(item));
     };
     item.requireNothingElse();
     return part;
   }
 
-  private static Part socket(
-      Field item, PartFacts facts, ReferenceSet set, List<String> remarks)
+  private static Part socket(Field item, PartFacts facts, ReferenceSet set, List<String> remarks)
       throws WrongFileException {
     Set<String> takes = new LinkedHashSet<>();
     for (Field profile : item.field("takes", "a list of ids of profiles").items()) {
@@ -110,7 +115,11 @@ public final class CatalogueFile {
       told = told.withStaticDissipative(dissipates.get().yes());
     }
     return new Part.Hose(
-        told, named, FlowFields.conduit(item), end(item, "end", remarks), end(item, "otherEnd", remarks));
+        told,
+        named,
+        FlowFields.conduit(item),
+        end(item, "end", remarks),
+        end(item, "otherEnd", remarks));
   }
 
   private static String profileId(Field field, ReferenceSet set) throws WrongFileException {
@@ -124,8 +133,7 @@ public final class CatalogueFile {
     return id;
   }
 
-  private static End end(Field item, String field, List<String> remarks)
-      throws WrongFileException {
+  private static End end(Field item, String field, List<String> remarks) throws WrongFileException {
     return EndField.in(item.field(field, Accepted.END), remarks);
   }
 

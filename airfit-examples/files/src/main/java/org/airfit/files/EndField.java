@@ -13,9 +13,8 @@ final class EndField {
     End end = field.as(End::parse);
     String typed = field.text();
     End.remarkOn(typed)
-        .ifPresent(remark ->
-            remarks.add("\"" + Printable.line(typed.strip()) + "\" in " + field.place() + ": "
-                + remark + "."));
+        .ifPresent(remark -> remarks.add(
+            "\"" + Printable.line(typed.strip()) + "\" in " + field.place() + ": " + remark + "."));
     return end;
   }
 }

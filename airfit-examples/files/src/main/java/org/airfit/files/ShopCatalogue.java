@@ -13,7 +13,8 @@ import org.airfit.select.Catalogue;
  * @param parts the parts
  * @param remarks what the writer of its ends ought to know, such as on "R 1/4 female"; empty for most
  */
-public record ShopCatalogue(String name, ReferenceSet profiles, Catalogue parts, List<String> remarks) {
+public record ShopCatalogue(
+    String name, ReferenceSet profiles, Catalogue parts, List<String> remarks) {
 
   /**
    * Copies the remarks; refuses what is null.

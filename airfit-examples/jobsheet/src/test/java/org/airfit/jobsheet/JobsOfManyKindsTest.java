@@ -212,8 +212,9 @@ class JobsOfManyKindsTest {
   /** R is the male thread: a sheet that reads R 1/4 female as Rc 1/4 says so to whoever wrote Rp 1/4 so. */
   @Test
   void an_end_that_may_be_meant_otherwise_is_told_on_sheet_and_page() throws IOException {
-    String remark = "read as Rc 1/4 female: R marks the male thread, the female taper thread is marked Rc and the"
-        + " female parallel one Rp; write Rp 1/4 if that is meant.";
+    String remark =
+        "read as Rc 1/4 female: R marks the male thread, the female taper thread is marked Rc and the"
+            + " female parallel one Rp; write Rp 1/4 if that is meant.";
     assertThat(sheet("\"inlet\": \"1/4 NPT female\"", "\"inlet\": \"R 1/4 female\""))
         .contains("In the job: \"R 1/4 female\" in tool.inlet: " + remark)
         .doesNotContain("In the catalogue:");
@@ -221,7 +222,8 @@ class JobsOfManyKindsTest {
         .contains("<tr><th>In the job</th><td>&quot;R 1/4 female&quot; in tool.inlet: " + remark);
     Files.delete(folder.resolve("catalogue.json"));
     assertThat(sheet("\"outlet\": \"1/2 NPT female\"", "\"outlet\": \"3-8 NPT female\""))
-        .contains("In the job: \"3-8 NPT female\" in outlet: read as size 3 with 8 threads per inch");
+        .contains(
+            "In the job: \"3-8 NPT female\" in outlet: read as size 3 with 8 threads per inch");
     Files.delete(folder.resolve("catalogue.json"));
     assertThat(sheet("\"inlet\": \"1/4 NPT female\"", "\"inlet\": \"Rc 1/4 female\""))
         .contains("IN SHORT")
