@@ -101,7 +101,7 @@ final class AdapterSearch {
   private AdapterSearch() {}
 
   /** What a piece costs: sizes, standard and family that it changes, and one more for a nipple or coupling. */
-  private static int cost(StandardAdapter adapter) {
+  static int cost(StandardAdapter adapter) {
     int sizes = Math.abs(
         StandardAdapter.size(adapter.one()).compareTo(StandardAdapter.size(adapter.other())));
     if (adapter.one() instanceof End.Threaded a && adapter.other() instanceof End.Threaded b) {
@@ -124,7 +124,7 @@ final class AdapterSearch {
   }
 
   /** What a sound joint costs: nothing if both ends go by one name; twice where a foreign thread wants a seat. */
-  private static int joint(End one, End other) {
+  static int joint(End one, End other) {
     if (one instanceof End.Threaded a && other instanceof End.Threaded b) {
       boolean onSeat = a.family() == ThreadFamily.NPSM || b.family() == ThreadFamily.NPSM;
       return a.family() == b.family() ? 0 : onSeat ? 2 * OTHER_FAMILY : OTHER_FAMILY;

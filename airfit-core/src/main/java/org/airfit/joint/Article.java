@@ -7,13 +7,15 @@ final class Article {
 
   /** A noun with "a" or "an" before it, by the sound of its first letter or number: an adapter, an 8 mm tube, an R. */
   static String with(String noun) {
-    boolean vowel = "aeiou".indexOf(noun.charAt(0)) >= 0
-        || noun.startsWith("R")
-        || noun.startsWith("8")
-        || noun.startsWith("11 ")
-        || noun.startsWith("11.")
-        || noun.startsWith("18 ")
-        || noun.startsWith("18.");
+    int digits = 0;
+    while (digits < noun.length() && Character.isDigit(noun.charAt(digits))) {
+      digits++;
+    }
+    String number = noun.substring(0, digits);
+    boolean vowel = "aeiouR".indexOf(noun.charAt(0)) >= 0
+        || number.startsWith("8")
+        || number.equals("11")
+        || number.equals("18");
     return (vowel ? "an " : "a ") + noun;
   }
 }

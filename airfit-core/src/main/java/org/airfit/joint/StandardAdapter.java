@@ -67,7 +67,8 @@ public final class StandardAdapter implements TwoEnded {
     return Loaded.ALL;
   }
 
-  private static List<StandardAdapter> make() {
+  /** Makes them all anew, as {@link #all()} does once. */
+  static List<StandardAdapter> make() {
     List<StandardAdapter> all = new ArrayList<>();
     FAMILIES.forEach(family -> ofOneFamily(all, family));
     for (ThreadFamily american : List.of(ThreadFamily.NPT, ThreadFamily.NPTF)) {

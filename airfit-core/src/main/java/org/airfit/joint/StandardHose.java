@@ -36,9 +36,7 @@ public final class StandardHose {
 
   /** Loaded on first use. */
   private static final class Loaded {
-    static final List<StandardHose> ALL = Table.read(StandardHose.class, "hose_bores.csv").stream()
-        .map(StandardHose::new)
-        .toList();
+    static final List<StandardHose> ALL = read();
   }
 
   /** Below every step of a name [mm], above the rounding of a double. */
@@ -65,6 +63,13 @@ public final class StandardHose {
     return new Limits(
         Length.ofMillimetres(row.number(type + "_least_mm")),
         Length.ofMillimetres(row.number(type + "_most_mm")));
+  }
+
+  /** Reads the whole table, as is done once. */
+  static List<StandardHose> read() {
+    return Table.read(StandardHose.class, "hose_bores.csv").stream()
+        .map(StandardHose::new)
+        .toList();
   }
 
   /** {@return all bores, smallest first} */

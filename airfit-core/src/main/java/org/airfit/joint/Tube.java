@@ -55,8 +55,7 @@ public final class Tube {
 
   /** Loaded on first use. */
   private static final class Loaded {
-    static final List<Tube> ALL =
-        Table.read(Tube.class, "tubes.csv").stream().map(Tube::of).toList();
+    static final List<Tube> ALL = read();
   }
 
   private final Kind kind;
@@ -95,8 +94,9 @@ public final class Tube {
     return row.optional(column).map(value -> Length.of(value, unit)).orElse(null);
   }
 
-  private static Tube of(Table.Row row) {
-    return new Tube(row);
+  /** Reads the whole table, as is done once. */
+  static List<Tube> read() {
+    return Table.read(Tube.class, "tubes.csv").stream().map(Tube::new).toList();
   }
 
   /**

@@ -87,6 +87,46 @@ class ChainTest {
   }
 
   @Test
+  void a_piece_of_which_nobody_told_the_bore_comes_after_one_that_is_known() {
+    Piece untold = new Piece("untold nipple", NIPPLE.one(), NIPPLE.other(), Optional.empty());
+    End female = End.parse("1/4 NPT female");
+    assertThat(Chain.between(female, female, List.of(untold, NIPPLE)).adapters())
+        .containsExactly(NIPPLE);
+    assertThat(Chain.between(female, female, List.of(NIPPLE, untold)).adapters())
+        .containsExactly(NIPPLE);
+    Chain<Piece> alone = Chain.between(female, female, List.of(untold));
+    assertThat(alone.smallestBore()).isEmpty();
+    assertThat(alone.inWords())
+        .isEqualTo("1/4 NPT female to 1/4 NPT female: through untold nipple");
+    assertThat(alone.working().toText())
+        .contains("The adapters named join them; their bores are not known.")
+        .doesNotContain("narrowest");
+  }
+
+  /** Of two pieces alike the one that stands first in the stock, so that the answer does not jump about. */
+  @Test
+  void of_two_pieces_alike_the_first_of_the_stock_is_taken() {
+    Piece twin = piece("twin of the nipple", "1/4 NPT male", "1/4 NPT male", 7.7);
+    End female = End.parse("1/4 NPT female");
+    assertThat(Chain.between(female, female, List.of(NIPPLE, twin)).adapters())
+        .containsExactly(NIPPLE);
+    assertThat(Chain.between(female, female, List.of(twin, NIPPLE)).adapters())
+        .containsExactly(twin);
+  }
+
+  @Test
+  void the_working_of_what_goes_together_or_is_not_joined_says_so() {
+    assertThat(chain("1/4 NPT male", "1/4 NPT female").working().toText())
+        .startsWith("1/4 NPT male to 1/4 NPT female")
+        .contains("1/4 NPT male and 1/4 NPT female: Taper in taper of one standard")
+        .contains("They go straight together.");
+    assertThat(chain("1/4 NPT male", "R 1/4 male").working().toText())
+        .contains("Both are male.", "Nothing joins them.");
+    assertThat(chain("1/4 NPT male", "1/4 NPT female").inWords())
+        .isEqualTo("1/4 NPT male to 1/4 NPT female: they go straight together");
+  }
+
+  @Test
   void a_stack_is_warned_of() {
     Chain<Piece> chain = chain("3/8 NPT female", "1/4 NPT female", BUSHING, NIPPLE);
     assertThat(chain.adapters()).hasSize(2);

@@ -91,6 +91,14 @@ class EndTest {
     "G1/2female, G 1/2 female",
     "male 1/4 NPT, 1/4 NPT male",
     "1/4 ptf-sae short female, 1/4 PTF-SAE SHORT female",
+    "1/4 PTF - SAE - SHORT female, 1/4 PTF-SAE SHORT female",
+    "1 / 4 NPT male, 1/4 NPT male",
+    "1/4 \" NPT male, 1/4 NPT male",
+    "NPT male 1/4 in., 1/4 NPT male",
+    "NPT male 1/4 inch, 1/4 NPT male",
+    "NPT male 1 1/4 inches, 1-1/4 NPT male",
+    "NPT male 1/4'', 1/4 NPT male",
+    "1/4- NPT male, 1/4 NPT male",
     "1/4 PTF SAE SHORT male, 1/4 PTF-SAE SHORT male"
   })
   void ends_are_read_as_other_people_write_them_too(String typed, String label) {
@@ -208,6 +216,16 @@ class EndTest {
       quoteCharacter = '`',
       value = {
         "1/4 3/8 NPT male, a second size, 4",
+        "1 4/4 NPT male, a second size, 2",
+        "1 5/4 NPT male, a second size, 2",
+        "1/4' NPT male, ''' is not understood, 3",
+        "NPT male 1/4', ''' is not understood, 12",
+        "XYZ 1/4 male, 'XYZ' is not understood, 0",
+        "1/4 azAZ male, 'azAZ' is not understood, 4",
+        "Rc 1/2 male, Rc is only female, 7",
+        "1/2 Rp male, gender of Rp must be female, 4",
+        "NPT male, the size is missing, 8",
+        "`   `, no end of a part, 3",
         "1 8 NPT male, a second size, 2",
         "1/4 NPT G male, a second thread, 8",
         "1/4 FNPT male, female and male at once, 9",
@@ -353,6 +371,9 @@ class EndTest {
     Bore barb = End.parse("10 mm barb").clearBore().orElseThrow();
     assertThat(barb).hasToString("7.6 to 8.4 mm if the barb has a wall of 0.8 to 1.2 mm");
     assertThat(barb.source().basis()).isEqualTo(Basis.FROM_MEMORY);
+    assertThat(
+            End.parse("2.5 mm barb").clearBore().orElseThrow().limits().least().millimetres())
+        .isCloseTo(0.1, org.assertj.core.api.Assertions.within(1.0e-9));
     assertThat(End.parse("3/8 in hose").clearBore().orElseThrow())
         .hasToString("8.7 to 10.3 mm if made to ISO 1307");
   }
@@ -365,6 +386,7 @@ class EndTest {
         "G 1/2 male",
         "1/16 NPT male",
         "2 mm barb",
+        "2.4 mm barb",
         "11 mm hose"
       })
   void where_no_source_tells_the_bore_there_is_none(String end) {

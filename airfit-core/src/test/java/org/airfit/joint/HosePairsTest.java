@@ -123,6 +123,12 @@ class HosePairsTest {
     for (double name : new double[] {9.5, 9.525, 9.7, 10.0}) {
       assertThat(StandardHose.calledBy(bore(name))).contains(ten);
     }
+    // 19.05 mm and 6.35 mm are 3/4 and 1/4 in; halves are rounded up
+    assertThat(StandardHose.calledBy(bore(19.1))).isEqualTo(StandardHose.of(bore(19.0)));
+    assertThat(StandardHose.calledBy(bore(6.4))).isEqualTo(StandardHose.of(bore(6.3)));
+    assertThat(StandardHose.calledBy(bore(6.0))).isEqualTo(StandardHose.of(bore(6.3)));
+    assertThat(StandardHose.calledBy(bore(19.2))).isEmpty();
+    assertThat(StandardHose.calledBy(bore(6.5))).isEmpty();
     assertThat(StandardHose.calledBy(bore(9.4))).isEmpty();
     assertThat(StandardHose.calledBy(bore(10.1))).isEmpty();
     assertThat(StandardHose.calledBy(bore(13.0))).isEqualTo(StandardHose.of(bore(12.5)));
@@ -140,6 +146,23 @@ class HosePairsTest {
     assertThat(mating("3/8 in barb", "9 mm hose").source().basis()).isEqualTo(Basis.STANDARD);
     assertThat(mating("11 mm barb", "11 mm hose").source().basis())
         .isEqualTo(Basis.COMMON_PRACTICE);
+  }
+
+  @Test
+  void a_refusal_names_both_bores_and_how_the_hose_would_sit() {
+    assertThat(mating("11 mm barb", "12 mm hose").reason())
+        .startsWith(
+            "The barb is made for an 11 mm bore, the hose has a 12 mm bore. It would sit loose. ");
+    assertThat(mating("3/8 in barb", "8 mm hose").reason())
+        .startsWith(
+            "The barb is made for a 3/8 in bore, the hose has an 8 mm bore. ISO 1307 lets a hose of this"
+                + " name measure 8.7 to 10.3 mm: it would not go on, or split. ");
+    assertThat(mating("10 mm barb", "3/8 in hose").reason())
+        .isEqualTo(
+            "The barb is made for this bore: 10 mm and 3/8 in are names of one hose. ISO 1307 lets a hose of"
+                + " this name measure 8.7 to 10.3 mm. It holds with a clamp or ferrule of the hose maker's choosing.");
+    assertThat(mating("1/4 in tube", "6 mm push-in").reason())
+        .startsWith("The tube measures 6.35 mm, the grip is made for 6 mm: it does not enter. ");
   }
 
   static Stream<Row> tubes() {
@@ -207,6 +230,8 @@ class HosePairsTest {
         "5/16 in tube",
         "1-1/4 in tube",
         "1 in push-in",
+        "2 in tube",
+        "3-1/32 in tube",
         "5/32 in push-in",
         "7.5 mm push-in"
       })
@@ -245,12 +270,20 @@ class HosePairsTest {
   }
 
   @Test
+  void a_diameter_of_many_digits_prints_as_what_reads_it_back() {
+    End.TubeEnd odd = new End.TubeEnd(Length.ofMillimetres(8.1234567));
+    assertThat(End.parse(odd.label())).isEqualTo(odd);
+  }
+
+  @Test
   void a_tube_that_is_made_by_hand_is_held_to_the_same_range() {
     assertThatThrownBy(() -> new End.TubeEnd(Length.ofMillimetres(0.9)))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage("outside diameter of a tube must be in [1, 500] mm, was 0.9 mm");
     assertThatThrownBy(() -> new End.PushIn(Length.ofMillimetres(500.1)))
         .isInstanceOf(IllegalArgumentException.class);
+    assertThat(End.parse("1 mm tube")).hasToString("1 mm tube");
+    assertThat(End.parse("500 mm push-in")).hasToString("500 mm push-in");
     assertThat(new End.PushIn(Length.ofMillimetres(1.0)).outside().millimetres())
         .isEqualTo(1.0);
     assertThat(new End.TubeEnd(Length.ofMillimetres(500.0)).label()).isEqualTo("500 mm tube");

@@ -308,6 +308,25 @@ class MatingTest {
     }
   }
 
+  /** 20.716 mm over the first thread of 1/2 NPT; 1/4 NPT: E1 12.487 mm less 0.8 of 1.4111 mm of pitch. */
+  @Test
+  void two_sizes_are_refused_with_what_both_measure() {
+    assertThat(mating("1/2 NPT male", "1/4 NPT female").reason())
+        .startsWith(
+            "The sizes differ: male 1/2, female 1/4 (20.72 mm over the crests into a bore of 11.36 mm), so it"
+                + " does not enter. ");
+    assertThat(mating("1/4 NPTF male", "1/2 NPTF female").reason())
+        .as("no table of it was seen")
+        .startsWith("The sizes differ: male 1/4, female 1/2, so it drops in without catching. ");
+  }
+
+  @Test
+  void what_is_refused_is_not_for_low_pressure_either() {
+    assertThat(mating("1/4 NPSM male", "1/4 NPSC female").isForLowPressure()).isFalse();
+    assertThat(mating("1/4 NPT male", "1/4 NPSC female").isForLowPressure()).isTrue();
+    assertThat(mating("1/4 NPT male", "1/4 NPT female").isForLowPressure()).isFalse();
+  }
+
   @Test
   void two_sizes_of_two_standards_say_both() {
     assertThat(mating("1/2 NPT male", "G 1/4 female").reason())

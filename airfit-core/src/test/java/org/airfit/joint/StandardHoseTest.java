@@ -3,6 +3,7 @@ package org.airfit.joint;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import org.airfit.Rows;
@@ -55,6 +56,27 @@ class StandardHoseTest {
   private static void same(Row row, String column, double ours) {
     ThreadTables.compare(
         "Hose: ISO 1307", row, column, ours, row.halfDigit(column), "digits printed");
+  }
+
+  /** The table read anew: 20 mm without an inch name, 51 mm without limits of type B. */
+  @Test
+  void each_row_is_read_with_what_it_has_and_without_what_it_lacks() {
+    List<StandardHose> read = StandardHose.read();
+    StandardHose ten = read.get(3);
+    assertThat(ten.nominal()).isEqualTo(HoseBore.parse("10 mm"));
+    assertThat(ten.tradeName()).contains(HoseBore.parse("3/8 in"));
+    assertThat(ten.bore(StandardHose.Type.B))
+        .contains(new Limits(Length.ofMillimetres(9.3), Length.ofMillimetres(10.1)));
+    assertThat(ten.source().basis()).isEqualTo(Basis.STANDARD);
+    StandardHose twenty = read.get(7);
+    assertThat(twenty.tradeName()).isEmpty();
+    StandardHose last = read.get(9);
+    assertThat(last.bore(StandardHose.Type.B)).isEmpty();
+    assertThat(last.bore(StandardHose.Type.C))
+        .contains(new Limits(Length.ofMillimetres(49.1), Length.ofMillimetres(52.6)));
+    assertThat(read)
+        .extracting(StandardHose::toString)
+        .isEqualTo(StandardHose.all().stream().map(StandardHose::toString).toList());
   }
 
   @Test

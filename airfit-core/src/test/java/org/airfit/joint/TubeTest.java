@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
@@ -207,6 +208,43 @@ class TubeTest {
         .hasMessageContaining("1/8 40");
     assertThatThrownBy(() -> Tube.steelPipe(NominalThreadSize.ONE, 160))
         .hasMessageContaining("was 1 160");
+  }
+
+  /** The table read anew, beside numbers of ASME B36.10M, ASTM B88 and DIN 74324 as they stand in the tables above. */
+  @Test
+  void each_row_is_read_in_its_unit_with_its_tolerances_and_sources() {
+    List<Tube> read = Tube.read();
+    Tube pipe = anew(read, Kind.STEEL_PIPE, "1/2", "40");
+    assertThat(pipe.outside().inches()).isCloseTo(0.840, within(1.0e-12));
+    assertThat(pipe.wall().inches()).isCloseTo(0.109, within(1.0e-12));
+    assertThat(pipe.toleranceSource().basis()).isEqualTo(Basis.FROM_MEMORY);
+    assertThat(pipe.source().basis()).isEqualTo(Basis.STANDARD);
+    assertThat(pipe.leastBendRadius()).isEmpty();
+    Tube copper = anew(read, Kind.COPPER_TUBE, "1/2", "L");
+    assertThat(copper.outside().inches()).isCloseTo(0.625, within(1.0e-12));
+    assertThat(copper.outsideTolerance().orElseThrow().inches()).isCloseTo(0.0025, within(1.0e-12));
+    assertThat(copper.wallPlus().orElseThrow().inches()).isCloseTo(0.004, within(1.0e-12));
+    assertThat(copper.toleranceSource()).isEqualTo(copper.source());
+    Tube plastic = anew(read, Kind.PLASTIC_TUBE, "6 x 1 mm", "PA DIN 74324");
+    assertThat(plastic.outside().millimetres()).isCloseTo(6.0, within(1.0e-12));
+    assertThat(plastic.wall().millimetres()).isCloseTo(1.0, within(1.0e-12));
+    assertThat(plastic.leastBendRadius()).isPresent();
+  }
+
+  private static Tube anew(List<Tube> read, Kind kind, String name, String type) {
+    return read.stream()
+        .filter(tube ->
+            tube.kind() == kind && tube.name().equals(name) && tube.type().equals(type))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** 21.336 mm outside, 15.7988 mm bore: 0.84 and 0.622 in. */
+  @Test
+  void a_tube_prints_with_outside_and_bore() {
+    assertThat(Tube.steelPipe(NominalThreadSize.ONE_HALF, 40))
+        .hasToString("steel pipe, schedule 40 1/2: 21.34 mm outside, 15.8 mm bore");
+    assertThat(Kind.PLASTIC_TUBE.label()).isEqualTo("plastic tube");
   }
 
   @Test

@@ -281,8 +281,11 @@ class AirPlantTest {
             PLANT.ofSetting("low", FLOW, AbsolutePressure.ofBar(6.0), AbsolutePressure.ofBar(5.9)))
         .withMessageStartingWith("pressure set must be at least that needed");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> PLANT.ofSetting(
-            "void", FLOW, AbsolutePressure.ofBar(0.0), AbsolutePressure.ofBar(5.9)));
+        .isThrownBy(() ->
+            PLANT.ofSetting("void", FLOW, AbsolutePressure.ofBar(0.0), AbsolutePressure.ofBar(5.9)))
+        .withMessageStartingWith("pressure set must be at least that needed");
+    AbsolutePressure six = AbsolutePressure.ofBar(6.0);
+    assertThat(PLANT.ofSetting("right", FLOW, six, six).electric().watts()).isZero();
   }
 
   @ParameterizedTest
@@ -301,6 +304,20 @@ class AirPlantTest {
             () -> YearlyCost.ofShaft("shaft", Power.ofKilowatts(1.0), efficiency, year, rate));
   }
 
+  /** By hand: 2 kW at the shaft of a motor that loses nothing, for a second and a half, are 3000 J. */
+  @Test
+  void a_motor_without_loss_and_a_part_of_a_second_are_counted_as_they_are() {
+    YearlyCost cost = YearlyCost.ofShaft(
+        "shaft", Power.ofKilowatts(2.0), 1.0, Duration.ofMillis(1500), Money.parse("3600 USD"));
+    assertThat(cost.energy().joules()).isCloseTo(3000.0, within(1.0e-9));
+    assertThat(cost.money().amount().doubleValue()).isCloseTo(3.0, within(1.0e-9));
+    Pencil.check(cost);
+    Completeness.check(cost);
+    AirPlant ideal =
+        new AirPlant(PLANT.compression(), 1.0, 1.0, Duration.ofDays(125), Money.parse("0.11 USD"));
+    assertThat(ideal.electricPower(FLOW)).isEqualTo(PLANT.compression().power(FLOW));
+  }
+
   @Test
   void a_year_of_less_than_nothing_is_refused() {
     Money rate = Money.parse("0.11 USD");
@@ -309,6 +326,11 @@ class AirPlantTest {
         .withMessage("time in the year must be at least 0 h, was -1 h");
     assertThatIllegalArgumentException()
         .isThrownBy(() ->
-            YearlyCost.ofShaft("shaft", Power.ofKilowatts(1.0), 0.9, Duration.ofHours(-1), rate));
+            YearlyCost.ofShaft("shaft", Power.ofKilowatts(1.0), 0.9, Duration.ofHours(-1), rate))
+        .withMessage("time in the year must be at least 0 h, was -1 h");
+    assertThat(YearlyCost.ofShaft("shaft", Power.ofKilowatts(1.0), 0.9, Duration.ZERO, rate)
+            .energy()
+            .joules())
+        .isZero();
   }
 }

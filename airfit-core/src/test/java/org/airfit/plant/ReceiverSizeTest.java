@@ -76,6 +76,35 @@ class ReceiverSizeTest {
     ReceiverSize none = size(20.0, 0.0, 6.0, 100.0, 80.0, Volume.ofCubicMetres(3.0));
     assertThat(none.volume().cubicMetres()).isZero();
     assertThat(none.working().toText()).contains("no receiver is needed");
+    Volume just = size(20.0, 0.0, 6.0, 100.0, 80.0, NO_PIPES).volume();
+    assertThat(size(20.0, 0.0, 6.0, 100.0, 80.0, just).working().toText())
+        .as("pipes that store just as much")
+        .contains("no receiver is needed");
+  }
+
+  @Test
+  void an_event_of_a_second_and_a_half_takes_a_quarter_of_one_of_six_seconds() {
+    double long6 = lasting(Duration.ofSeconds(6)).volume().cubicMetres();
+    assertThat(lasting(Duration.ofMillis(1500)).volume().cubicMetres())
+        .isCloseTo(0.25 * long6, within(1.0e-12 * long6));
+    assertThat(lasting(Duration.ofSeconds(0)).volume().cubicMetres()).isZero();
+  }
+
+  private static ReceiverSize lasting(Duration time) {
+    return new ReceiverSize(
+        scfm(20.0),
+        scfm(0.0),
+        time,
+        AbsolutePressure.ofBar(8.0),
+        AbsolutePressure.ofBar(7.0),
+        COUNTED,
+        NO_PIPES);
+  }
+
+  @Test
+  void a_compressor_that_delivers_the_demand_needs_no_receiver() {
+    assertThat(size(20.0, 20.0, 6.0, 100.0, 80.0, NO_PIPES).volume().cubicMetres())
+        .isZero();
   }
 
   @Test

@@ -75,6 +75,33 @@ class SupplyRangeTest {
     assertThat(SEVEN.regulated(bar(7.5)).highest()).isEqualTo(bar(7.5));
   }
 
+  /** A failed regulator lets through what its maker tells, and never more than stands in front of it. */
+  @Test
+  void behind_a_failed_regulator_stands_the_less_of_what_its_maker_tells_and_what_is_in_front() {
+    assertThat(SEVEN.withHighest(bar(8.0)).regulated(bar(9.0)).highest()).isEqualTo(bar(8.0));
+    assertThat(SEVEN.withHighest(bar(9.0)).regulated(bar(8.0)).highest()).isEqualTo(bar(8.0));
+    assertThat(SEVEN.regulated(bar(9.0)).highest()).isEqualTo(bar(9.0));
+  }
+
+  /** A gauge pressure found from two absolute ones may be a last digit off what somebody typed: that is no excess. */
+  @Test
+  void the_rounding_of_a_difference_is_not_above_a_limit() {
+    AbsolutePressure around = AbsolutePressure.ofBar(1.013);
+    int off = 0;
+    for (int i = 1; i <= 400; i++) {
+      GaugePressure typed = GaugePressure.ofPascals(12_345.0 + 2_501.3 * i);
+      GaugePressure found = GaugePressure.of(typed.absolute(around), around);
+      off += found.pascals() > typed.pascals() ? 1 : 0;
+      assertThat(SupplyRange.of(found).canExceed(typed)).isFalse();
+      assertThat(SupplyRange.of(typed).canExceed(found)).isFalse();
+      GaugePressure more = GaugePressure.ofPascals(typed.pascals() + 0.001);
+      assertThat(SupplyRange.of(more).canExceed(typed))
+          .as("a thousandth of a pascal")
+          .isTrue();
+    }
+    assertThat(off).as("it does happen").isPositive();
+  }
+
   @Test
   void a_range_must_be_one() {
     assertThatIllegalArgumentException()

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import org.airfit.Pencil;
 import org.airfit.air.AirState;
 import org.airfit.quantity.AbsolutePressure;
@@ -71,8 +72,40 @@ class SupplyTest {
     Pencil.check(droop);
     Completeness.check(droop);
     assertThat(REGULATOR.working(kg(0.013)).toText()).doesNotContain("beyond");
+    assertThat(REGULATOR.working(flow(0.02).massFlow()).toText())
+        .as("at the stated point itself")
+        .doesNotContain("beyond");
     assertThat(REGULATOR.working(kg(0.04)).toText()).contains("beyond the stated point of 0.02");
     assertThat(REGULATOR.working(kg(0.3)).toText()).contains("nothing would be left");
+  }
+
+  /** 8 bar at rest and 4 bar at 1/64 kg/s, numbers a double holds exactly: at 1/32 kg/s nothing is left. */
+  @Test
+  void where_the_line_reaches_a_vacuum_a_regulator_gives_no_air() {
+    Regulator soft = new Regulator(
+        AirState.of(AbsolutePressure.ofPascals(800_000.0), ROOM),
+        FreeAirFlow.from(kg(0.015625), ReferenceState.COMPRESSOR_INLET),
+        AbsolutePressure.ofPascals(400_000.0));
+    double stated = soft.flow().massFlow().kilogramsPerSecond();
+    assertThat(soft.pascals(2.0 * stated)).isNaN();
+    assertThat(soft.pascals(1.999 * stated)).isCloseTo(400.0, within(1.0e-6));
+    assertThat(soft.at(kg(2.0 * stated))).isEmpty();
+    assertThat(soft.largest()).isEqualTo(2.0 * stated);
+  }
+
+  @Test
+  void a_regulator_reads_as_its_two_points_and_what_stands_in_front() {
+    AbsolutePressure held = AbsolutePressure.ofBar(6.5);
+    FreeAirFlow twenty = FreeAirFlow.ofScfm60F(20.0);
+    Regulator bare = new Regulator(SEVEN, twenty, held);
+    assertThat(bare)
+        .hasToString("regulator: " + SEVEN.pressure() + " at rest, " + held + " at " + twenty);
+    AbsolutePressure ten = AbsolutePressure.ofBar(10.0);
+    assertThat(new Regulator(SEVEN, twenty, held, Optional.of(ten)))
+        .hasToString(bare + ", at most " + ten + " in front");
+    assertThat(new Regulator(SEVEN, twenty, held, Optional.of(SEVEN.pressure())).inFront())
+        .as("the same pressure in front as set is allowed")
+        .contains(SEVEN.pressure());
   }
 
   @Test
@@ -115,12 +148,31 @@ class SupplyTest {
     }
   }
 
+  /** The corners of the curve belong to the piece of the smaller flows; at its first point it still delivers. */
+  @Test
+  void at_a_corner_of_its_curve_the_piece_of_the_smaller_flows_counts() {
+    double atCutIn = COMPRESSOR.delivery(AbsolutePressure.ofBar(7.0)).kilogramsPerSecond();
+    assertThat(COMPRESSOR.slope(atCutIn)).as("cut-in is held up to this flow").isZero();
+    assertThat(COMPRESSOR.working(kg(atCutIn)).toText()).contains("keeps up");
+    Compressor high = compressor(8.0, 8.5);
+    double corner = high.delivery(AbsolutePressure.ofBar(7.0)).kilogramsPerSecond();
+    assertThat(high.pascals(corner)).isCloseTo(7.0e5, within(1.0e-6));
+    assertThat(high.slope(corner)).as("2 bar for 0.02 kg/s").isCloseTo(-1.0e7, within(1.0));
+    assertThat(high.slope(Math.nextUp(corner)))
+        .as("2 bar for 0.01 kg/s")
+        .isCloseTo(-2.0e7, within(1.0));
+    assertThat(high.pascals(high.largest())).isCloseTo(5.0e5, within(1.0e-6));
+    assertThat(high.pascals(Math.nextUp(high.largest()))).isNaN();
+  }
+
   @Test
   void its_delivery_lies_on_the_curve() {
     assertThat(COMPRESSOR.delivery(AbsolutePressure.ofBar(5.0)).kilogramsPerSecond())
         .isCloseTo(0.12, within(1.0e-14));
     assertThat(COMPRESSOR.delivery(AbsolutePressure.ofBar(8.0)).kilogramsPerSecond())
         .isCloseTo(0.10, within(1.0e-14));
+    assertThat(COMPRESSOR.delivery(AbsolutePressure.ofBar(9.0)).kilogramsPerSecond())
+        .isCloseTo(0.09, within(1.0e-14));
     assertThatIllegalArgumentException()
         .isThrownBy(() -> COMPRESSOR.delivery(AbsolutePressure.ofBar(9.1)))
         .withMessageStartingWith("pressure must be on the compressor's curve");
@@ -140,6 +192,9 @@ class SupplyTest {
     assertThat(COMPRESSOR.timeBetweenStarts(kg(0.08)).orElseThrow()).isGreaterThan(half);
     assertThat(COMPRESSOR.timeBetweenStarts(kg(0.0))).isEmpty();
     assertThat(COMPRESSOR.timeBetweenStarts(kg(0.106))).isEmpty();
+    MassFlow all = COMPRESSOR.delivery(AbsolutePressure.ofBar(7.5));
+    assertThat(COMPRESSOR.timeBetweenStarts(all)).as("it runs on").isEmpty();
+    assertThat(COMPRESSOR.timeBetweenStarts(all.times(1.0 - 1.0e-9))).isPresent();
   }
 
   @Test
@@ -201,7 +256,8 @@ class SupplyTest {
         .withMessageContaining("must have rising pressures");
     assertThatIllegalArgumentException()
         .isThrownBy(() ->
-            new Compressor(List.of(point(8.0, 0.1), point(8.0, 0.1)), six, seven, receiver, ROOM));
+            new Compressor(List.of(point(8.0, 0.1), point(8.0, 0.1)), six, seven, receiver, ROOM))
+        .withMessageContaining("must have rising pressures");
     assertThatIllegalArgumentException()
         .isThrownBy(
             () -> new Compressor(COMPRESSOR.curve(), six, seven, Volume.ofLitres(0.0), ROOM))
@@ -213,7 +269,11 @@ class SupplyTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> compressor(8.0, 7.0))
         .withMessageStartingWith("cut-in must be below cut-out and both on the curve");
+    assertThatIllegalArgumentException().isThrownBy(() -> compressor(7.0, 7.0));
     assertThatIllegalArgumentException().isThrownBy(() -> compressor(4.9, 7.0));
     assertThatIllegalArgumentException().isThrownBy(() -> compressor(7.0, 9.1));
+    assertThat(compressor(5.0, 9.0).still().pressure())
+        .as("both ends of the curve are on it")
+        .isEqualTo(AbsolutePressure.ofBar(9.0));
   }
 }

@@ -42,11 +42,12 @@ public final class CatalogueFile {
     Optional<String> money =
         currency.isPresent() ? Optional.of(currency.get().text()) : Optional.empty();
     List<Part> parts = new ArrayList<>();
+    List<String> remarks = new ArrayList<>();
     for (Field item : root.field("parts", "a list of parts").items()) {
-      parts.add(part(item, set, money));
+      parts.add(part(item, set, money, remarks));
     }
     root.requireNothingElse();
-    return new ShopCatalogue(name, set, root.build(() -> Catalogue.of(parts)));
+    return new ShopCatalogue(name, set, root.build(() -> Catalogue.of(parts)), remarks);
   }
 
   /** The profiles in the catalogue itself, or in a set file of the shop's own. */
@@ -68,36 +69,44 @@ public final class CatalogueFile {
     return root.build(() -> ReferenceSet.of(name, profiles));
   }
 
-  private static Part part(Field item, ReferenceSet set, Optional<String> currency)
+  private static Part part(
+      Field item, ReferenceSet set, Optional<String> currency, List<String> remarks)
       throws WrongFileException {
     Field kind = item.field("kind", "socket, plug, hose or adapter");
     PartFacts facts = priced(item, facts(item), currency);
     Part part = switch (kind.oneOf(List.of("socket", "plug", "hose", "adapter"), word -> word)) {
-      case "socket" -> socket(item, facts, set);
+      case "socket" -> socket(item, facts, set, remarks);
       case "plug" ->
         new Part.Plug(
-            facts, profileId(item.field("profile", "the id of a profile"), set), end(item, "end"));
-      case "hose" -> hose(item, facts);
+            facts,
+            profileId(item.field("profile", "the id of a profile"), set),
+            end(item, "end", remarks));
+      case "hose" -> hose(item, facts, remarks);
       default ->
-        new Part.Adapter(facts, end(item, "end"), end(item, "otherEnd"), FlowFields.conduit(item));
+        new Part.Adapter(
+            facts,
+            end(item, "end", remarks),
+            end(item, "otherEnd", remarks),
+            FlowFields.conduit(item));
     };
     item.requireNothingElse();
     return part;
   }
 
-  private static Part socket(Field item, PartFacts facts, ReferenceSet set)
+  private static Part socket(Field item, PartFacts facts, ReferenceSet set, List<String> remarks)
       throws WrongFileException {
     Set<String> takes = new LinkedHashSet<>();
     for (Field profile : item.field("takes", "a list of ids of profiles").items()) {
       takes.add(profileId(profile, set));
     }
-    End end = end(item, "end");
+    End end = end(item, "end", remarks);
     FlowCapacity capacity = FlowFields.capacity(
         item.field("capacity", "an object with conductance or with a rated flow"));
     return item.build(() -> new Part.Socket(facts, takes, end, capacity));
   }
 
-  private static Part hose(Field item, PartFacts facts) throws WrongFileException {
+  private static Part hose(Field item, PartFacts facts, List<String> remarks)
+      throws WrongFileException {
     HoseBore named =
         item.field("hose", "the bore it is named by, such as \"3/8 in\"").as(HoseBore::parse);
     PartFacts told = facts;
@@ -106,7 +115,11 @@ public final class CatalogueFile {
       told = told.withStaticDissipative(dissipates.get().yes());
     }
     return new Part.Hose(
-        told, named, FlowFields.conduit(item), end(item, "end"), end(item, "otherEnd"));
+        told,
+        named,
+        FlowFields.conduit(item),
+        end(item, "end", remarks),
+        end(item, "otherEnd", remarks));
   }
 
   private static String profileId(Field field, ReferenceSet set) throws WrongFileException {
@@ -120,8 +133,8 @@ public final class CatalogueFile {
     return id;
   }
 
-  private static End end(Field item, String field) throws WrongFileException {
-    return item.field(field, Accepted.END).as(End::parse);
+  private static End end(Field item, String field, List<String> remarks) throws WrongFileException {
+    return EndField.in(item.field(field, Accepted.END), remarks);
   }
 
   private static PartFacts facts(Field item) throws WrongFileException {

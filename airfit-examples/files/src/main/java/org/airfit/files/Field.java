@@ -47,6 +47,11 @@ final class Field {
     return new Field(file, "row " + number, cells, Notation.TABLE);
   }
 
+  /** The name of this place in its file, such as "tool.inlet". */
+  String place() {
+    return name;
+  }
+
   /** A complaint about this place. */
   WrongFileException wrong(String complaint) {
     return new WrongFileException(file, name, complaint);

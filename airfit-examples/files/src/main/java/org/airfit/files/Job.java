@@ -30,6 +30,7 @@ import org.airfit.thread.ThreadReadings;
  * @param atmosphere the pressure around it
  * @param now the run of today; empty where it was not told
  * @param requirement what the parts must do, without the profile, which the plug must tell
+ * @param remarks what the writer of its ends ought to know, such as on "R 1/4 female"; empty for most
  */
 public record Job(
     String title,
@@ -45,10 +46,11 @@ public record Job(
     AirState supply,
     AbsolutePressure atmosphere,
     Optional<Run> now,
-    Requirement requirement) {
+    Requirement requirement,
+    List<String> remarks) {
 
   /**
-   * Copies the readings; refuses what is null.
+   * Copies the lists; refuses what is null.
    *
    * @param title the job in a line
    * @param customer whose job it is
@@ -64,6 +66,7 @@ public record Job(
    * @param atmosphere the pressure around it
    * @param now the run of today; empty where it was not told
    * @param requirement what the parts must do, without the profile, which the plug must tell
+   * @param remarks what the writer of its ends ought to know, such as on "R 1/4 female"; empty for most
    */
   public Job {
     Objects.requireNonNull(title, "title");
@@ -79,6 +82,7 @@ public record Job(
     Objects.requireNonNull(atmosphere, "atmosphere");
     Objects.requireNonNull(now, "now");
     Objects.requireNonNull(requirement, "requirement");
+    remarks = List.copyOf(Objects.requireNonNull(remarks, "remarks"));
   }
 
   /**

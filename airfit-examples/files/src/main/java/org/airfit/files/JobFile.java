@@ -7,7 +7,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.airfit.air.AirState;
-import org.airfit.joint.End;
 import org.airfit.line.Conduit;
 import org.airfit.measure.Instrument;
 import org.airfit.plug.Dimension;
@@ -70,9 +69,10 @@ public final class JobFile {
         supplied.field("temperature", "a temperature such as \"20 °C\"").as(Temperature::parse);
     AirState supply = supplied.build(() -> AirState.of(pressure.absolute(atmosphere), temperature));
 
+    List<String> remarks = new ArrayList<>();
     Field tool = root.field("tool", "an object with name, air, pressure and inlet");
     String toolName = tool.field("name", "what the tool is").text();
-    Requirement.Builder requirement = requirement(tool);
+    Requirement.Builder requirement = requirement(tool, remarks);
     requirement.supply(supply, atmosphere);
     Optional<Field> highest = supplied.find("highest");
     if (highest.isPresent()) {
@@ -91,7 +91,7 @@ public final class JobFile {
       requirement.pipe(called, conduit);
       piping = piping.through(called, conduit);
     }
-    requirement.outlet(root.field("outlet", Accepted.END).as(End::parse));
+    requirement.outlet(EndField.in(root.field("outlet", Accepted.END), remarks));
     requirement.reach(root.field("reach", "a length such as \"10 m\"").as(Length::parse));
     keep(root, catalogue, requirement);
     conditions(root, requirement);
@@ -121,7 +121,8 @@ public final class JobFile {
         supply,
         atmosphere,
         now,
-        asked);
+        asked,
+        remarks);
   }
 
   /** The air at which the flow is judged. */
@@ -218,13 +219,14 @@ public final class JobFile {
     return Optional.of(inUse.get().build(() -> SocketAnswer.alone(catalogue.profiles(), ids)));
   }
 
-  private static Requirement.Builder requirement(Field tool) throws WrongFileException {
+  private static Requirement.Builder requirement(Field tool, List<String> remarks)
+      throws WrongFileException {
     FreeAirFlow air = tool.field("air", "a free-air flow such as \"34 scfm\" or \"16 L/s ANR\"")
         .as(FreeAirFlow::parse);
     Field least = tool.field("pressure", Accepted.GAUGE);
     GaugePressure pressure = least.as(GaugePressure::parse);
     Requirement.Builder requirement = least.build(() -> Requirement.forTool(air, pressure));
-    requirement.toolInlet(tool.field("inlet", Accepted.END).as(End::parse));
+    requirement.toolInlet(EndField.in(tool.field("inlet", Accepted.END), remarks));
     Optional<Field> rating = tool.find("notAbove");
     if (rating.isPresent()) {
       requirement.toolRating(rating.get().as(GaugePressure::parse));

@@ -34,6 +34,9 @@ final class InWords {
   /** So many profiles are listed with their chances; of a larger set the likeliest, and the others in one line. */
   private static final int MOST_CHANCES = 12;
 
+  /** So many remarks are told one by one on how the ends in a file were read. */
+  private static final int MOST_REMARKS = 3;
+
   private InWords() {}
 
   /** The whole sheet in a few lines, for somebody who reads no further. */
@@ -66,10 +69,21 @@ final class InWords {
             .metWhileRegulated()
             .forEach(finding -> lines.add(new Answer(
                 "Regulator", capital(finding.outcome().toString()) + ". " + finding.reason()))));
+    readOtherwise(lines, "In the job", sheet.job().remarks());
+    readOtherwise(lines, "In the catalogue", sheet.job().catalogue().remarks());
     if (sheet.selection().isEmpty()) {
       ofTheJob(sheet).forEach(finding -> lines.add(new Answer("The job", finding.toString())));
     }
     return lines;
+  }
+
+  /** What may be meant otherwise than it was read; of many such remarks the first, and how many more there are. */
+  private static void readOtherwise(List<Answer> lines, String what, List<String> remarks) {
+    int shown = Math.min(MOST_REMARKS, remarks.size());
+    remarks.subList(0, shown).forEach(remark -> lines.add(new Answer(what, remark)));
+    if (shown < remarks.size()) {
+      lines.add(new Answer(what, (remarks.size() - shown) + " more that may be meant otherwise."));
+    }
   }
 
   /** What the rules say of the job itself, where no parts were chosen for it; what is met needs no word. */

@@ -209,6 +209,49 @@ class JobsOfManyKindsTest {
         .contains("Ends mate: NOT MET.", "are not joined", "Between them go");
   }
 
+  /** R is the male thread: a sheet that reads R 1/4 female as Rc 1/4 says so to whoever wrote Rp 1/4 so. */
+  @Test
+  void an_end_that_may_be_meant_otherwise_is_told_on_sheet_and_page() throws IOException {
+    String remark =
+        "read as Rc 1/4 female: R marks the male thread, the female taper thread is marked Rc and the"
+            + " female parallel one Rp; write Rp 1/4 if that is meant.";
+    assertThat(sheet("\"inlet\": \"1/4 NPT female\"", "\"inlet\": \"R 1/4 female\""))
+        .contains("In the job: \"R 1/4 female\" in tool.inlet: " + remark)
+        .doesNotContain("In the catalogue:");
+    assertThat(Files.readString(folder.resolve("sheet.html")))
+        .contains("<tr><th>In the job</th><td>&quot;R 1/4 female&quot; in tool.inlet: " + remark);
+    Files.delete(folder.resolve("catalogue.json"));
+    assertThat(sheet("\"outlet\": \"1/2 NPT female\"", "\"outlet\": \"3-8 NPT female\""))
+        .contains(
+            "In the job: \"3-8 NPT female\" in outlet: read as size 3 with 8 threads per inch");
+    Files.delete(folder.resolve("catalogue.json"));
+    assertThat(sheet("\"inlet\": \"1/4 NPT female\"", "\"inlet\": \"Rc 1/4 female\""))
+        .contains("IN SHORT")
+        .doesNotContain("In the job:", "may be meant otherwise");
+  }
+
+  /** Of a catalogue with many of them three are told, and how many more there are. */
+  @Test
+  void the_ends_of_the_catalogue_are_remarked_on_as_well_and_many_are_counted() throws Exception {
+    String catalogue = Files.readString(YARD.resolve("catalogue.json"));
+    Files.copy(YARD.resolve("weak-sander.json"), folder.resolve("job.json"));
+    for (int changed : new int[] {1, 3, 5}) {
+      String other = catalogue;
+      for (int i = 0; i < changed; i++) {
+        other = other.replaceFirst(
+            "(nd\": )\"[0-9/]+ NPT (male|female)\"", "$1\"R 3/8-19 " + "FEMALE\"");
+      }
+      Files.writeString(folder.resolve("catalogue.json"), other);
+      Job job = Disk.job(folder.resolve("job.json"));
+      assertThat(job.catalogue().remarks()).hasSize(changed);
+      String text = TextSheet.of(JobSheet.of(job)).replaceAll("\\s+", " ");
+      assertThat(text.split("In the catalogue: \"R 3/8-19 FEMALE\" in parts\\[", -1))
+          .hasSize(1 + Math.min(3, changed));
+      assertThat(text.contains("In the catalogue: 2 more that may be meant otherwise."))
+          .isEqualTo(changed == 5);
+    }
+  }
+
   @Test
   void answering_a_job_does_not_change_it() throws Exception {
     Job job = Disk.job(YARD.resolve("weak-sander.json"));
@@ -475,7 +518,8 @@ class JobsOfManyKindsTest {
         job.supply(),
         job.atmosphere(),
         job.now(),
-        job.requirement().toBuilder().medium(Medium.NITROGEN).build());
+        job.requirement().toBuilder().medium(Medium.NITROGEN).build(),
+        job.remarks());
     JobSheet sheet = JobSheet.of(nitrogen);
     assertThat(sheet.plug()).isEmpty();
     assertThat(sheet.now()).isEmpty();

@@ -1,0 +1,20 @@
+package org.airfit.files;
+
+import java.util.List;
+import org.airfit.joint.End;
+
+/** Reads how a part ends, and keeps what its writer ought to know because it may be meant otherwise. */
+final class EndField {
+
+  private EndField() {}
+
+  /** The end that a field names; what {@link End#remarkOn} says of it joins the remarks, with its place. */
+  static End in(Field field, List<String> remarks) throws WrongFileException {
+    End end = field.as(End::parse);
+    String typed = field.text();
+    End.remarkOn(typed)
+        .ifPresent(remark -> remarks.add(
+            "\"" + Printable.line(typed.strip()) + "\" in " + field.place() + ": " + remark + "."));
+    return end;
+  }
+}
