@@ -41,7 +41,8 @@ class LabelsTest {
   void a_label_is_read_back_in_whatever_case_and_with_blanks_around_it() {
     for (Finish finish : Finish.values()) {
       assertThat(Labels.parse("finish", " " + finish + "\t", Finish.values())).isEqualTo(finish);
-      assertThat(Labels.parse("finish", finish.toString().toUpperCase(Locale.ROOT), Finish.values()))
+      assertThat(
+              Labels.parse("finish", finish.toString().toUpperCase(Locale.ROOT), Finish.values()))
           .isEqualTo(finish);
     }
   }

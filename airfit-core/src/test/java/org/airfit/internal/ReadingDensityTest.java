@@ -34,7 +34,8 @@ class ReadingDensityTest {
         : integral(lost -> ofNew.applyAsDouble(y - sign * lost), 0.0, wear) / wear;
   }
 
-  private static void agrees(ReadingDensity density, DoubleUnaryOperator ofNew, double wear, int sign) {
+  private static void agrees(
+      ReadingDensity density, DoubleUnaryOperator ofNew, double wear, int sign) {
     for (double y = 11.4; y < 12.7; y += 0.05) {
       double known = Math.log(worn(ofNew, y, wear, sign));
       assertThat(density.logDensity(y))
@@ -61,7 +62,8 @@ class ReadingDensityTest {
     DoubleUnaryOperator known = y -> (NORMAL.cumulativeProbability((12.1 - y) / 0.04)
             - NORMAL.cumulativeProbability((11.9 - y) / 0.04))
         / 0.2;
-    // a difference of two chances near 1 or 0 keeps 14 digits less what cancels: near the limits only
+    // a difference of two chances near 1 or 0 keeps 14 digits less what cancels: near the limits
+    // only
     for (double wear : new double[] {0.0, 0.15}) {
       ReadingDensity density = ReadingDensity.within(11.9, 12.1, 0.04, wear, sign);
       for (double y = 11.75; y < 12.25; y += 0.01) {

@@ -57,8 +57,8 @@ class SharedErrorTest {
         covariance[i][j] = C * C + (i == j ? spread[i] * spread[i] : 0.0);
       }
     }
-    double density = new MultivariateNormalDistribution(new double[] {12.0, 15.0, 20.0}, covariance)
-        .density(y);
+    double density =
+        new MultivariateNormalDistribution(new double[] {12.0, 15.0, 20.0}, covariance).density(y);
     SharedError shared = SharedError.of(C, y, own);
     assertThat(shared.isPlain()).isTrue();
     assertThat(shared.logLikelihood()).isCloseTo(Math.log(density), within(1.0e-10));

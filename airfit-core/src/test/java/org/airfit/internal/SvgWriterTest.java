@@ -53,8 +53,9 @@ class SvgWriterTest {
     drawing.text("font-weight=\"bold\"", "<tspan>x</tspan>");
     assertThat(drawing.svg(1.0, 1.0, "\"<&>\"", 1.0, "black"))
         .contains("aria-label=\"&quot;&lt;&amp;&gt;&quot;\"")
-        .endsWith("\n<text x=\"10\" y=\"20.5\" text-anchor=\"middle\" font-size=\"3.25\">1/4 in</text>\n"
-            + "<text x=\"10\" y=\"20.5\" text-anchor=\"middle\" font-size=\"3.25\""
-            + " font-weight=\"bold\"><tspan>x</tspan></text>\n</svg>\n");
+        .endsWith(
+            "\n<text x=\"10\" y=\"20.5\" text-anchor=\"middle\" font-size=\"3.25\">1/4 in</text>\n"
+                + "<text x=\"10\" y=\"20.5\" text-anchor=\"middle\" font-size=\"3.25\""
+                + " font-weight=\"bold\"><tspan>x</tspan></text>\n</svg>\n");
   }
 }

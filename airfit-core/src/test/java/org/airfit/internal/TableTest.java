@@ -109,8 +109,7 @@ class TableTest {
   void an_open_quotation_is_refused_with_the_row_it_began_in() {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Table.of("a,b\n1,2\n3,\"4\n5,6\n"))
-        .withMessage(
-            "row 3 must close its quotation marks, was open to the end of the table");
+        .withMessage("row 3 must close its quotation marks, was open to the end of the table");
   }
 
   @Test

@@ -32,7 +32,8 @@ class ToleranceFactorsTest {
       double x = most * i / steps;
       double s = from + x * x;
       double density = square.density(s * s * degrees) * 2.0 * s * degrees;
-      sum += density * chance.applyAsDouble(s) * 2.0 * x * (i == steps ? 1.0 : i % 2 == 1 ? 4.0 : 2.0);
+      sum +=
+          density * chance.applyAsDouble(s) * 2.0 * x * (i == steps ? 1.0 : i % 2 == 1 ? 4.0 : 2.0);
     }
     return sum * most / steps / 3.0;
   }
@@ -43,8 +44,9 @@ class ToleranceFactorsTest {
     double high = 40.0;
     for (int i = 0; i < 60; i++) {
       double off = 0.5 * (low + high);
-      boolean holds = NORMAL.cumulativeProbability(off + reach)
-          - NORMAL.cumulativeProbability(off - reach) >= coverage;
+      boolean holds =
+          NORMAL.cumulativeProbability(off + reach) - NORMAL.cumulativeProbability(off - reach)
+              >= coverage;
       low = holds ? off : low;
       high = holds ? high : off;
     }
@@ -53,22 +55,26 @@ class ToleranceFactorsTest {
 
   @ParameterizedTest
   @CsvSource({
-    "2,0.95,0.95", "3,0.9,0.99", "5,0.95,0.95", "10,0.5,0.5", "12,0.5,0.9", "30,0.99,0.9", "200,0.9999,0.75"
+    "2,0.95,0.95",
+    "3,0.9,0.99",
+    "5,0.95,0.95",
+    "10,0.5,0.5",
+    "12,0.5,0.9",
+    "30,0.99,0.9",
+    "200,0.9999,0.75"
   })
   void one_limit_holds_its_share_with_the_chance_asked_for(
       int pieces, double coverage, double confidence) {
     double k = ToleranceFactors.oneSided(pieces, coverage, confidence);
     double quantile = NORMAL.inverseCumulativeProbability(coverage);
     double root = Math.sqrt(pieces);
-    double chance = overDeviation(
-        pieces, 0.0, s -> NORMAL.cumulativeProbability((k * s - quantile) * root));
+    double chance =
+        overDeviation(pieces, 0.0, s -> NORMAL.cumulativeProbability((k * s - quantile) * root));
     assertThat(chance).isCloseTo(confidence, within(1.0e-8));
   }
 
   @ParameterizedTest
-  @CsvSource({
-    "2,0.95,0.9", "3,0.9,0.99", "5,0.95,0.95", "10,0.5,0.5", "12,0.5,0.9", "30,0.99,0.9"
-  })
+  @CsvSource({"2,0.95,0.9", "3,0.9,0.99", "5,0.95,0.95", "10,0.5,0.5", "12,0.5,0.9", "30,0.99,0.9"})
   void two_limits_hold_their_share_with_the_chance_asked_for(
       int pieces, double coverage, double confidence) {
     double k = ToleranceFactors.twoSided(pieces, coverage, confidence);
@@ -97,8 +103,8 @@ class ToleranceFactorsTest {
         .isCloseTo(NORMAL.inverseCumulativeProbability(0.975), within(1.0e-11));
     for (double off : new double[] {0.1, 0.7, 3.0}) {
       double reach = ToleranceFactors.reach(off, 0.9);
-      assertThat(NORMAL.cumulativeProbability(off + reach)
-              - NORMAL.cumulativeProbability(off - reach))
+      assertThat(
+              NORMAL.cumulativeProbability(off + reach) - NORMAL.cumulativeProbability(off - reach))
           .isCloseTo(0.9, within(1.0e-11));
     }
   }

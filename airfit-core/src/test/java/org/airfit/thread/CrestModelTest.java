@@ -63,13 +63,7 @@ class CrestModelTest {
     double slack = 2.0 * (mostCut - 0.033 * p) * 25.4;
     return gender == Gender.MALE
         ? new Taper(
-            1.0,
-            (e0 + 0.8 * p) * 25.4,
-            p * 25.4,
-            0.8 * d + 4.8,
-            d * 25.4,
-            p / 16.0 * 25.4,
-            slack)
+            1.0, (e0 + 0.8 * p) * 25.4, p * 25.4, 0.8 * d + 4.8, d * 25.4, p / 16.0 * 25.4, slack)
         : new Taper(
             -1.0,
             (e0 + l1 / 16.0 - 0.8 * p) * 25.4,
@@ -141,7 +135,11 @@ class CrestModelTest {
 
   @ParameterizedTest
   @CsvSource({
-    "NPT, 1/8, MALE", "NPT, 1/4, FEMALE", "NPT, 1, MALE", "BSPT, 1/8, MALE", "BSPT, 1/2, FEMALE"
+    "NPT, 1/8, MALE",
+    "NPT, 1/4, FEMALE",
+    "NPT, 1, MALE",
+    "BSPT, 1/8, MALE",
+    "BSPT, 1/2, FEMALE"
   })
   void a_single_diameter_of_a_taper_thread_is_read_near_its_end_or_anywhere_on_it(
       ThreadFamily family, String size, Gender gender) {
@@ -181,7 +179,11 @@ class CrestModelTest {
 
   @ParameterizedTest
   @CsvSource({
-    "NPT, 1/8, MALE", "NPT, 1/4, MALE", "NPT, 1/4, FEMALE", "BSPT, 1/8, MALE", "BSPT, 1/2, FEMALE"
+    "NPT, 1/8, MALE",
+    "NPT, 1/4, MALE",
+    "NPT, 1/4, FEMALE",
+    "BSPT, 1/8, MALE",
+    "BSPT, 1/2, FEMALE"
   })
   void two_diameters_of_a_taper_thread_lie_on_one_cone_or_the_last_on_the_pipe(
       ThreadFamily family, String size, Gender gender) {
@@ -229,9 +231,8 @@ class CrestModelTest {
 
   /** Of a straight thread all sizes within its limits are equally likely, one in ten is worn by up to 0.1 mm. */
   private static double straight(double y, double least, double most, Gender gender, double u) {
-    double worn = gender == Gender.MALE
-        ? band(y, least - 0.1, most, u)
-        : band(y, least, most + 0.1, u);
+    double worn =
+        gender == Gender.MALE ? band(y, least - 0.1, most, u) : band(y, least, most + 0.1, u);
     return 0.9 * band(y, least, most, u) + 0.1 * worn;
   }
 
@@ -274,7 +275,8 @@ class CrestModelTest {
     double u = 0.02;
     for (double y = least - 0.15; y < most + 0.15; y += 0.03) {
       ThreadReadings readings = readings(gender, y).withDiameterUncertainty(mm(u));
-      // limits printed to 0.001 mm move the slope of an edge, up to 85 per mm², by half a micrometre
+      // limits printed to 0.001 mm move the slope of an edge, up to 85 per mm², by half a
+      // micrometre
       assertThat(model.density(readings))
           .as("%s mm", y)
           .isCloseTo(straight(y, least, most, gender, u), within(0.05));
@@ -330,15 +332,12 @@ class CrestModelTest {
     double turns = 0.8 * 0.540 + 4.8;
     near(male.anywhereAllowed(), least - 0.1, most + (turns + 2.0) * turn);
     near(male.growthAllowed(), (0.5 * turns - 1.0) * turn, (turns + 1.0) * turn);
-    double mouth =
-        (0.540 - (0.05 * 0.540 + 1.1) / 18.0 + 0.2278 / 16.0 - 0.8 / 18.0) * 25.4;
+    double mouth = (0.540 - (0.05 * 0.540 + 1.1) / 18.0 + 0.2278 / 16.0 - 0.8 / 18.0) * 25.4;
     CrestModel female = model(ThreadFamily.NPT, "1/4", Gender.FEMALE);
     double inside = 0.2278 * 18.0 + 3.0;
     near(female.firstAllowed(), mouth - 2.0 * turn, mouth + turn + slack + 0.1);
     near(
-        female.anywhereAllowed(),
-        mouth - turn - (inside + 2.0) * turn,
-        mouth + turn + slack + 0.1);
+        female.anywhereAllowed(), mouth - turn - (inside + 2.0) * turn, mouth + turn + slack + 0.1);
     near(female.growthAllowed(), -inside * turn, -(0.25 * inside - 1.0) * turn);
     CrestModel straight = model(ThreadFamily.BSPP, "1/2", Gender.MALE);
     near(straight.growthAllowed(), 0.0, 0.0);

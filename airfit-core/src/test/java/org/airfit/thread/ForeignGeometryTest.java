@@ -30,12 +30,8 @@ class ForeignGeometryTest {
   private static void printed(Limits limits, Row row, String least, String most, double unit) {
     // tables of 0.001 mm; in inches both are rounded as the standard rounds
     double half = unit == INCH ? 1.0e-6 : 0.00051;
-    assertThat(limits.least().metres() / unit)
-        .as(least)
-        .isCloseTo(row.number(least), within(half));
-    assertThat(limits.most().metres() / unit)
-        .as(most)
-        .isCloseTo(row.number(most), within(half));
+    assertThat(limits.least().metres() / unit).as(least).isCloseTo(row.number(least), within(half));
+    assertThat(limits.most().metres() / unit).as(most).isCloseTo(row.number(most), within(half));
   }
 
   /** ISO 965-1: the tolerances of the table are whole micrometres, the limits follow to 0.001 mm. */
@@ -103,8 +99,7 @@ class ForeignGeometryTest {
   /** ISO 228-1, G 5/8: P 1.814, h 0.640327 P to 0.001 mm, Td twice Td2. */
   @Test
   void a_g_thread_follows_from_its_diameter_and_tolerances() {
-    ForeignGeometry made =
-        ForeignGeometry.parallelPipe("G 5/8", 22.911, 14, 0.142, 0.541, SOURCE);
+    ForeignGeometry made = ForeignGeometry.parallelPipe("G 5/8", 22.911, 14, 0.142, 0.541, SOURCE);
     assertThat(made.pitch()).isCloseTo(1.814e-3, within(1.0e-12));
     near(made.crest(Gender.MALE), 22.911 - 0.284, 22.911);
     near(made.crest(Gender.FEMALE), 20.587, 21.128); // printed
@@ -118,8 +113,7 @@ class ForeignGeometryTest {
   /** 3/4-11.5 NH: 1.0625 less 0.0170 in; inside 1.0625 − 1.299038/11.5 + 0.0100, and 0.0170 more. */
   @Test
   void a_hose_thread_follows_from_its_diameter_and_tolerance() {
-    ForeignGeometry made =
-        ForeignGeometry.hose("x", "hose", 1.0625, 11.5, 0.0170, 0.0100, SOURCE);
+    ForeignGeometry made = ForeignGeometry.hose("x", "hose", 1.0625, 11.5, 0.0170, 0.0100, SOURCE);
     double minor = (1.0625 - 1.299038 / 11.5 + 0.0100) * 25.4;
     near(made.crest(Gender.MALE), 1.0455 * 25.4, 1.0625 * 25.4);
     near(made.crest(Gender.FEMALE), minor, minor + 0.0170 * 25.4);

@@ -101,8 +101,7 @@ class ThreadFamilyTest {
       near(straight.section(Gender.FEMALE, DEEP), 20.955, 19.793, 18.631);
     }
     double off = (5.0 - 8.2) / 16.0; // a is 8.2 mm
-    near(
-        BsptThread.of(half).section(Gender.MALE, DEEP), 20.955 + off, 19.793 + off, 18.631 + off);
+    near(BsptThread.of(half).section(Gender.MALE, DEEP), 20.955 + off, 19.793 + off, 18.631 + off);
     double in = -5.0 / 16.0;
     near(BsptThread.of(half).section(Gender.FEMALE, DEEP), 20.955 + in, 19.793 + in, 18.631 + in);
     double p = 25.4 / 14.0;
@@ -122,8 +121,7 @@ class ThreadFamilyTest {
     near(NpscThread.of(half).section(Gender.FEMALE, DEEP), e1 + 0.8 * p, e1, e1 - 0.8 * p);
     NpsmThread npsm = NpsmThread.of(half);
     double most = e1 - 0.0015 * 25.4;
-    near(
-        npsm.section(Gender.MALE, DEEP), most + 0.649519 * p, most, most - 0.649519 * p);
+    near(npsm.section(Gender.MALE, DEEP), most + 0.649519 * p, most, most - 0.649519 * p);
     near(npsm.section(Gender.FEMALE, DEEP), e1 + 0.649519 * p, e1, e1 - 0.433013 * p);
     assertThat(npsm.height().millimetres()).isCloseTo(0.541266 * p, within(1.0e-9));
     assertThat(npsm.crestSlack().metres()).isZero();
@@ -145,8 +143,7 @@ class ThreadFamilyTest {
     assertThat(leaf.pitch()).contains(Length.ofMillimetres(1.5));
     assertThat(leaf.gauge()).contains(PitchGauge.METRIC);
     assertThat(r.withThreadsPerInch(18.0).gauge()).contains(PitchGauge.INCH);
-    ThreadReadings other =
-        leaf.withPitch(Length.ofMillimetres(1.45), Length.ofMillimetres(0.01));
+    ThreadReadings other = leaf.withPitch(Length.ofMillimetres(1.45), Length.ofMillimetres(0.01));
     assertThat(other.pitch()).contains(Length.ofMillimetres(1.45));
     ThreadReadings counted = other.withPitches(Length.ofMillimetres(7.0), 5);
     assertThat(counted.pitch().orElseThrow().millimetres()).isCloseTo(1.4, within(1.0e-12));
@@ -183,7 +180,8 @@ class ThreadFamilyTest {
     assertThat(slip.slip()).isEqualTo(ThreadSlip.ENDS_SWAPPED);
     assertThat(slip.thread()).isEqualTo(m14);
     assertThat(slip)
-        .hasToString("M14x1.5 female if the diameters of the first and the last thread are swapped");
+        .hasToString(
+            "M14x1.5 female if the diameters of the first and the last thread are swapped");
     assertThat(m14.gender()).isEqualTo(Gender.FEMALE);
     assertThat(m14.use()).contains("metric port or 24° cone fitting");
     assertThat(m14.threadsPerInch()).isCloseTo(25.4 / 1.5, within(1.0e-9));

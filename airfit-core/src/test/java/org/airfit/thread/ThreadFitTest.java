@@ -67,10 +67,14 @@ class ThreadFitTest {
   void the_first_crest_fits_within_one_turn_and_the_uncertainty_of_its_reading() {
     double most = CREST + 2.0 * TURN + score(1) * U;
     double least = CREST - TURN - SLACK - 0.1 - score(1) * U;
-    assertThat(ThreadFit.firstFits(npt(), ThreadReadings.ofMale(mm(most - 1.0e-6)))).isTrue();
-    assertThat(ThreadFit.firstFits(npt(), ThreadReadings.ofMale(mm(most + 1.0e-6)))).isFalse();
-    assertThat(ThreadFit.firstFits(npt(), ThreadReadings.ofMale(mm(least + 1.0e-6)))).isTrue();
-    assertThat(ThreadFit.firstFits(npt(), ThreadReadings.ofMale(mm(least - 1.0e-6)))).isFalse();
+    assertThat(ThreadFit.firstFits(npt(), ThreadReadings.ofMale(mm(most - 1.0e-6))))
+        .isTrue();
+    assertThat(ThreadFit.firstFits(npt(), ThreadReadings.ofMale(mm(most + 1.0e-6))))
+        .isFalse();
+    assertThat(ThreadFit.firstFits(npt(), ThreadReadings.ofMale(mm(least + 1.0e-6))))
+        .isTrue();
+    assertThat(ThreadFit.firstFits(npt(), ThreadReadings.ofMale(mm(least - 1.0e-6))))
+        .isFalse();
   }
 
   private static boolean fits(ThreadReadings readings) {
@@ -104,8 +108,10 @@ class ThreadFitTest {
     ThreadReadings r = ThreadReadings.ofMale(mm(13.25));
     double off = score(2) * 0.05;
     for (double sign : new double[] {-1.0, 1.0}) {
-      assertThat(fits(r.withPitches(mm(5.0 * PITCH + sign * (off - 1.0e-6)), 5))).isTrue();
-      assertThat(fits(r.withPitches(mm(5.0 * PITCH + sign * (off + 1.0e-6)), 5))).isFalse();
+      assertThat(fits(r.withPitches(mm(5.0 * PITCH + sign * (off - 1.0e-6)), 5)))
+          .isTrue();
+      assertThat(fits(r.withPitches(mm(5.0 * PITCH + sign * (off + 1.0e-6)), 5)))
+          .isFalse();
     }
   }
 
@@ -169,11 +175,9 @@ class ThreadFitTest {
     assertThat(ThreadFit.slip(npt(), two)).isEmpty();
     ThreadReadings flanks = good().withPitches(mm(5.0 * PITCH), 6).withFlankAngle(50.0, 1.0);
     assertThat(ThreadFit.slip(npt(), flanks)).isEmpty();
-    assertThat(ThreadFit.slip(
-            npt(), ThreadReadings.ofMale(mm(13.6)).withFlankAngle(50.0, 1.0)))
+    assertThat(ThreadFit.slip(npt(), ThreadReadings.ofMale(mm(13.6)).withFlankAngle(50.0, 1.0)))
         .isEmpty();
-    assertThat(ThreadFit.slip(
-            npt(), ThreadReadings.ofMale(mm(13.6)).withPitches(mm(10.0), 5)))
+    assertThat(ThreadFit.slip(npt(), ThreadReadings.ofMale(mm(13.6)).withPitches(mm(10.0), 5)))
         .isEmpty();
     assertThat(ThreadFit.loosely(npt(), good().withPitches(mm(5.0 * PITCH), 6))).isFalse();
     assertThat(ThreadFit.loosely(npt(), good().withThreadsPerInch(19.0))).isTrue();
@@ -215,7 +219,8 @@ class ThreadFitTest {
     ThreadReadings first = ThreadReadings.ofMale(mm(13.55));
     assertThat(ThreadFit.slip(npt(), first.withLastCrest(mm(13.55 + margin + 1.0e-6))))
         .contains(ThreadSlip.NOT_AT_THE_END);
-    assertThat(ThreadFit.slip(npt(), first.withLastCrest(mm(13.55 + margin - 1.0e-6)))).isEmpty();
+    assertThat(ThreadFit.slip(npt(), first.withLastCrest(mm(13.55 + margin - 1.0e-6))))
+        .isEmpty();
     double most = CREST + TURN + (TURNS + 2.0) * TURN + margin;
     assertThat(ThreadFit.slip(npt(), first.withLastCrest(mm(most - 1.0e-6))))
         .contains(ThreadSlip.NOT_AT_THE_END);
@@ -224,11 +229,9 @@ class ThreadFitTest {
     ThreadHypothesis female = named("1/4 NPT female", Gender.FEMALE);
     double mouth = (0.540 - (0.05 * 0.540 + 1.1) / 18.0 + 0.2278 / 16.0 - 0.8 / 18.0) * 25.4;
     ThreadReadings deep = ThreadReadings.ofFemale(mm(mouth - 4.5 * TURN));
-    assertThat(ThreadFit.slip(
-            female, deep.withLastCrest(mm(mouth - 4.5 * TURN - margin - 1.0e-6))))
+    assertThat(ThreadFit.slip(female, deep.withLastCrest(mm(mouth - 4.5 * TURN - margin - 1.0e-6))))
         .contains(ThreadSlip.NOT_AT_THE_END);
-    assertThat(ThreadFit.slip(
-            female, deep.withLastCrest(mm(mouth - 4.5 * TURN + margin + 1.0e-6))))
+    assertThat(ThreadFit.slip(female, deep.withLastCrest(mm(mouth - 4.5 * TURN + margin + 1.0e-6))))
         .isEmpty();
   }
 

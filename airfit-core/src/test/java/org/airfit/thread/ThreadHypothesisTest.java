@@ -98,18 +98,18 @@ class ThreadHypothesisTest {
     assertThat(npt.likelihood(r.withPitch(mm(1.43), mm(0.02))) / alone)
         .isCloseTo(other, within(1.0e-12));
     double leaf = PitchGauge.INCH.chance(mm(25.4 / 19.0), pitch, 0.03);
-    assertThat(npt.likelihood(r.withThreadsPerInch(19.0)) / alone)
-        .isCloseTo(leaf, within(1.0e-12));
+    assertThat(npt.likelihood(r.withThreadsPerInch(19.0)) / alone).isCloseTo(leaf, within(1.0e-12));
     ThreadReadings all = r.withPitches(mm(7.1), 5)
         .withPitch(mm(1.43), mm(0.02))
         .withThreadsPerInch(19.0)
         .withFlankAngle(58.5, 1.2)
         .withTaperSeen(true);
-    double known = alone * counted * other * leaf * 0.95
-        * new NormalDistribution(60.0, 1.2).density(58.5);
+    double known =
+        alone * counted * other * leaf * 0.95 * new NormalDistribution(60.0, 1.2).density(58.5);
     assertThat(npt.likelihood(all) / known).isCloseTo(1.0, within(1.0e-9));
     assertThat(npt.likelihood(r.withPitch(mm(3.0), mm(0.01)))).isZero();
-    assertThat(npt.likelihood(r.withPitch(mm(3.0), mm(0.01)).withThreadsPerInch(18.0))).isZero();
+    assertThat(npt.likelihood(r.withPitch(mm(3.0), mm(0.01)).withThreadsPerInch(18.0)))
+        .isZero();
   }
 
   /** 0 to 120 mm of diameter, 0 to 3 mm of pitch, 15° of flank angle; half parallel, the others up to 3 mm apart. */
@@ -125,11 +125,11 @@ class ThreadHypothesisTest {
     double root = Math.sqrt(2.0 * Math.PI);
     double counted = 0.05 / 5.0 * root / 3.0;
     ThreadReadings count = r.withPitches(mm(7.05), 5);
-    assertThat(ThreadHypothesis.unknownWeight(count) / alone)
-        .isCloseTo(counted, within(1.0e-12));
+    assertThat(ThreadHypothesis.unknownWeight(count) / alone).isCloseTo(counted, within(1.0e-12));
     assertThat(ThreadHypothesis.unknownWeight(r.withPitch(mm(1.43), mm(0.02))) / alone)
         .isCloseTo(0.02 * root / 3.0, within(1.0e-12));
-    // once known, the pitch is the same in every other way, or has once in a million nothing to do with it
+    // once known, the pitch is the same in every other way, or has once in a million nothing to do
+    // with it
     ThreadReadings otherwise = count.withPitch(mm(1.43), mm(0.02));
     assertThat(ThreadHypothesis.unknownWeight(otherwise) / alone)
         .isCloseTo(counted * (Math.exp(-0.5) + 1.0e-6), within(1.0e-12));
@@ -143,7 +143,8 @@ class ThreadHypothesisTest {
             counted * (PitchGauge.INCH.chance(leaf, mm(1.41), 0.03) + 1.0e-6), within(1.0e-12));
     assertThat(ThreadHypothesis.unknownWeight(otherwise.withThreadsPerInch(18.0)) / alone)
         .isCloseTo(
-            counted * (Math.exp(-0.5) + 1.0e-6)
+            counted
+                * (Math.exp(-0.5) + 1.0e-6)
                 * (PitchGauge.INCH.chance(leaf, mm(1.43), 0.03) + 1.0e-6),
             within(1.0e-12));
     assertThat(ThreadHypothesis.unknownWeight(count.withThreadsPerInch(40.0)) / alone)

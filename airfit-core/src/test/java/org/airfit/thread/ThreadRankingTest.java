@@ -84,8 +84,8 @@ class ThreadRankingTest {
     assertThat(ThreadRanking.of(quarterNpt().withPitches(mm(7.06), 5).withTaperSeen(false))
             .verdict())
         .isEqualTo(ThreadVerdict.AMBIGUOUS);
-    ThreadRanking foreign = ThreadRanking.of(
-        ThreadReadings.ofMale(mm(13.9), mm(7.5), 5).withLastCrest(mm(13.9)));
+    ThreadRanking foreign =
+        ThreadRanking.of(ThreadReadings.ofMale(mm(13.9), mm(7.5), 5).withLastCrest(mm(13.9)));
     assertThat(foreign.verdict()).isEqualTo(ThreadVerdict.FOREIGN);
     assertThat(foreign.foreign().orElseThrow().name()).isEqualTo("M14x1.5");
     assertThat(ThreadRanking.of(ThreadReadings.ofFemale(mm(150.0))).verdict())
@@ -127,7 +127,8 @@ class ThreadRankingTest {
     assertThat(asked(ThreadReadings.ofMale(mm(13.6)).withThreadsPerInch(18.0)))
         .containsExactly(
             SettlingReading.PITCH, SettlingReading.FIRST_CREST, SettlingReading.LAST_CREST);
-    // taper or not is settled by the last crest, 55° or 60° by the flanks, both are asked while open
+    // taper or not is settled by the last crest, 55° or 60° by the flanks, both are asked while
+    // open
     ThreadReadings bore = ThreadReadings.ofFemale(mm(18.7)).withPitch(mm(1.82), mm(0.02));
     assertThat(asked(bore))
         .containsExactly(

@@ -45,7 +45,8 @@ class ThreadWordsTest {
             + "), a metric thread, not a pipe thread (metric port or 24° cone fitting): it does not"
             + " mate with 1/4 NPT or any other thread of an air part, even where it goes in for"
             + " some turns");
-    // 7.9 mm: G 1/16 is up to 7.723 mm, NPT 1/16 up to 7.70, R 1/4, nearer by its pitch, from 12.7 mm
+    // 7.9 mm: G 1/16 is up to 7.723 mm, NPT 1/16 up to 7.70, R 1/4, nearer by its pitch, from 12.7
+    // mm
     ThreadIdentification screw = ThreadIdentification.of(
         ThreadReadings.ofMale(mm(7.9)).withPitches(mm(6.25), 5).withLastCrest(mm(7.9)));
     assertThat(screw.inWords())
@@ -78,8 +79,8 @@ class ThreadWordsTest {
 
   @Test
   void a_doubt_names_all_that_it_may_be_and_the_reading_that_settles_it() {
-    ThreadIdentification bore = ThreadIdentification.of(
-        ThreadReadings.ofFemale(mm(18.7)).withPitch(mm(1.82), mm(0.02)));
+    ThreadIdentification bore =
+        ThreadIdentification.of(ThreadReadings.ofFemale(mm(18.7)).withPitch(mm(1.82), mm(0.02)));
     assertThat(bore.inWords())
         .isEqualTo("ambiguous between " + contenders(bore)
             + "; count five pitches or more and measure the length over them, which tells the"
@@ -94,8 +95,8 @@ class ThreadWordsTest {
             + org.airfit.internal.Digits.percent(metric.unknownProbability())
             + "); none of them is a pipe thread of air parts; count five pitches or more and"
             + " measure the length over them, which tells the pitch");
-    ThreadIdentification alone = ThreadIdentification.of(
-        ThreadReadings.ofMale(mm(13.6)).withThreadsPerInch(18.0));
+    ThreadIdentification alone =
+        ThreadIdentification.of(ThreadReadings.ofMale(mm(13.6)).withThreadsPerInch(18.0));
     assertThat(alone.inWords())
         .isEqualTo("likely " + contenders(alone) + ", but not sure; the readings fit 1/4 NPT male"
             + " if the diameter was not taken at the first full thread; count five pitches or more"
@@ -183,12 +184,14 @@ class ThreadWordsTest {
 
   @Test
   void a_reading_that_does_not_fit_is_called_so() {
-    assertThat(ThreadIdentification.of(ThreadReadings.ofFemale(mm(150.0))).working().toText())
+    assertThat(ThreadIdentification.of(ThreadReadings.ofFemale(mm(150.0)))
+            .working()
+            .toText())
         .startsWith("Female thread from bore at the mouth 150 mm\n")
         .contains("read 150.00 mm, which does not fit.\n")
         .contains("None of these: > 99.9 %.");
-    assertThat(ThreadIdentification.of(ThreadReadings.ofFemale(mm(0.2))
-                .withDiameterUncertainty(mm(10.0)))
+    assertThat(ThreadIdentification.of(
+                ThreadReadings.ofFemale(mm(0.2)).withDiameterUncertainty(mm(10.0)))
             .working()
             .toText())
         .contains("uncertainties of the reading, 0.000 to ");
