@@ -12,9 +12,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * The densities of crests against what {@link ThreadIdentification} says of them: threads are made and read at random as
- * the words there have it, and what comes out has the moments of the density. Dimensions are from the formulas of the
- * standards, written out here.
+ * The densities of crests against what {@link ThreadIdentification} says of them: threads are made and read at random
+ * as the words there have it, and what comes out has the moments of the density. Dimensions are from the formulas of
+ * the standards, written out here.
  */
 class CrestModelTest {
 

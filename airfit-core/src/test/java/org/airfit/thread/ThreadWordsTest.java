@@ -113,8 +113,8 @@ class ThreadWordsTest {
   }
 
   /**
-   * NPT 1/4: p = 25.4/18; crest 13.255 mm of E0 + h, ± 0.088 a turn, 0.156 cut; 2.94 = score of 0.005/3. 12.823 = 13.011 −
-   * 0.1 − 2.935 × 0.03; 13.519 = 13.343 + 0.088 + 2.935 × 0.03.
+   * NPT 1/4: p = 25.4/18; crest 13.255 mm of E0 + h, ± 0.088 a turn, 0.156 cut; 2.94 is the score of 0.005/3. 12.823
+   * is 13.011 − 0.1 − 2.935 × 0.03, and 13.519 is 13.343 + 0.088 + 2.935 × 0.03.
    */
   @Test
   void the_working_tells_each_reading_against_the_likeliest_thread() {
