@@ -139,6 +139,23 @@ class ThreadRankingTest {
         .containsExactly(SettlingReading.PITCH, SettlingReading.LAST_CREST);
     assertThat(asked(quarterNpt().withPitches(mm(7.06), 5).withThreadsPerInch(19.0)))
         .containsExactly(SettlingReading.PITCH_AGAIN);
+    // G 5/8 inside measures as G 1/2 does outside, with the same pitch and flanks
+    ThreadReadings inside = ThreadReadings.ofFemale(mm(20.85))
+        .withLastCrest(mm(20.85))
+        .withPitches(mm(9.07), 5)
+        .withFlankAngle(55.0, 0.5);
+    assertThat(asked(inside)).containsExactly(SettlingReading.SIDE);
+    assertThat(ThreadIdentification.of(inside).inWords())
+        .startsWith("ambiguous between G 5/8 female (")
+        .contains(", G 1/2 male (")
+        .endsWith("; look again whether it is a male or a female thread: a male one is measured"
+            + " over its crests, a female one between them");
+    // Rp 1/2 and G 1/2 inside differ by a few hundredths of their bore
+    assertThat(asked(ThreadReadings.ofFemale(mm(18.70))
+            .withLastCrest(mm(18.70))
+            .withPitches(mm(9.07), 5)
+            .withFlankAngle(55.0, 0.5)))
+        .containsExactly(SettlingReading.CLOSER_DIAMETER);
     // three metric threads of one diameter differ by their pitches only
     assertThat(asked(ThreadReadings.ofMale(mm(16.0)).withLastCrest(mm(15.9))))
         .containsExactly(SettlingReading.PITCH);
