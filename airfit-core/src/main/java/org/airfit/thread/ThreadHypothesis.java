@@ -195,9 +195,13 @@ final class ThreadHypothesis {
    * How far the readings lie from this thread: diameters in millimetres, a pitch 0.05 mm away counts like a millimetre.
    */
   double distance(ThreadReadings r) {
-    double first = r.firstCrest().millimetres();
-    double outside = Math.max(0.0, Math.max(crests.least() - first, first - crests.most()));
     double off = r.pitch().map(read -> (read.millimetres() - pitch) / 0.05).orElse(0.0);
-    return Math.hypot(outside, off);
+    return Math.hypot(outside(r), off);
+  }
+
+  /** How far the first crest lies outside what this thread allows [mm]. */
+  double outside(ThreadReadings r) {
+    double first = r.firstCrest().millimetres();
+    return Math.max(0.0, Math.max(crests.least() - first, first - crests.most()));
   }
 }

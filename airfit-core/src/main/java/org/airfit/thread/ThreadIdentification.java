@@ -77,6 +77,9 @@ public final class ThreadIdentification implements Worked {
     /** The angle between the flanks. */
     FLANK_ANGLE("look at the flanks with a thread gauge: 60° is NPT, NPSC, NPSM, metric or "
         + "unified, 55° is R, Rp or G"),
+    /** The side once more, where threads of both are left. */
+    SIDE("look again whether it is a male or a female thread: a male one is measured over its crests, "
+        + "a female one between them"),
     /** The first diameter once more, and closer. */
     CLOSER_DIAMETER("measure the first diameter several times with a micrometer or plug gauges");
 
@@ -172,7 +175,8 @@ public final class ThreadIdentification implements Worked {
       wanted.add(SettlingReading.FLANK_ANGLE);
     }
     if (wanted.isEmpty()) {
-      wanted.add(SettlingReading.CLOSER_DIAMETER);
+      boolean oneSide = threads.stream().allMatch(each -> each.gender() == readings.gender());
+      wanted.add(oneSide ? SettlingReading.CLOSER_DIAMETER : SettlingReading.SIDE);
     }
     return List.copyOf(wanted);
   }

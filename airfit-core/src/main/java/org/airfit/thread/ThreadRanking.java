@@ -118,21 +118,25 @@ record ThreadRanking(
 
   /** The pipe thread nearest to the readings. */
   ThreadDesignation nearest() {
-    return nearest(thread -> true);
+    return nearest(thread -> true, Comparator.comparingDouble(each -> each.distance(readings)));
   }
 
-  /** The usual pipe thread nearest to the readings. */
+  /** The usual pipe thread of the nearest diameter, for which the thread may be taken; of two the nearer pitch. */
   ThreadDesignation lookalike() {
-    return nearest(thread -> thread.family() == ThreadFamily.NPT
-        || thread.family() == ThreadFamily.BSPT
-        || thread.family() == ThreadFamily.BSPP);
+    return nearest(
+        thread -> thread.family() == ThreadFamily.NPT
+            || thread.family() == ThreadFamily.BSPT
+            || thread.family() == ThreadFamily.BSPP,
+        Comparator.<ThreadHypothesis>comparingDouble(each -> each.outside(readings))
+            .thenComparingDouble(each -> each.distance(readings)));
   }
 
-  private ThreadDesignation nearest(Predicate<ThreadDesignation> among) {
+  private ThreadDesignation nearest(
+      Predicate<ThreadDesignation> among, Comparator<ThreadHypothesis> nearer) {
     ThreadHypothesis nearest = ThreadHypothesis.all(readings.gender()).stream()
         .filter(hypothesis ->
             hypothesis.thread() instanceof ThreadDesignation thread && among.test(thread))
-        .min(Comparator.comparingDouble(hypothesis -> hypothesis.distance(readings)))
+        .min(nearer)
         .orElseThrow();
     return (ThreadDesignation) nearest.thread();
   }

@@ -333,11 +333,6 @@ public final class ThreadReadings {
     return with(new Pitches(pitches.count, null, pitches.other));
   }
 
-  /** The same without a count. */
-  ThreadReadings withoutCount() {
-    return with(new Pitches(null, pitches.leaf, pitches.other));
-  }
-
   /** The same with first and last crest exchanged; both were read. */
   ThreadReadings withEndsSwapped() {
     return new ThreadReadings(
