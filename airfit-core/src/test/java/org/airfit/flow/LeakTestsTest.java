@@ -105,4 +105,22 @@ class LeakTestsTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> new LoadTiming(time, Duration.ofSeconds(-1), delivery));
   }
+
+  /** By hand: a fall in 1.5 s leaks twice what the same fall in 3 s does; 1.5 s of 6 s loaded is a quarter. */
+  @Test
+  void parts_of_a_second_count() {
+    assertThat(new BleedDown(SYSTEM, HIGH, LOW, Duration.ofMillis(1500), SHOP)
+            .leak()
+            .kilogramsPerSecond())
+        .isCloseTo(
+            2.0
+                * new BleedDown(SYSTEM, HIGH, LOW, Duration.ofSeconds(3), SHOP)
+                    .leak()
+                    .kilogramsPerSecond(),
+            within(1.0e-12));
+    assertThat(new LoadTiming(
+                Duration.ofMillis(1500), Duration.ofMillis(4500), FreeAirFlow.ofScfm60F(200.0))
+            .share())
+        .isCloseTo(0.25, within(1.0e-15));
+  }
 }

@@ -210,4 +210,12 @@ class OrificeTest {
         .isNotEqualTo(new Object())
         .hasToString("orifice of 3 mm, Cd 0.65");
   }
+
+  @Test
+  void a_flow_through_a_hole_tells_of_the_hole() {
+    OrificeFlow flow = Orifice.of(Length.ofMillimetres(3.0), 0.65).flow(INLET, OPEN);
+    assertThat(flow.diameter()).isEqualTo(Length.ofMillimetres(3.0));
+    assertThat(flow.dischargeCoefficient()).isEqualTo(0.65);
+    assertThat(flow).hasToString(flow.massFlow() + " through an orifice of 3 mm, Cd 0.65");
+  }
 }
