@@ -162,8 +162,8 @@ public final class ToolDemand {
     Objects.requireNonNull(name, "name");
     if (!(Objects.requireNonNull(ratedInlet, "ratedInlet").pascals() >= LEAST_RATED_PASCALS)) {
       throw new IllegalArgumentException("rated inlet pressure of " + name + " must be at least "
-          + Digits.significant(LEAST_RATED_PASCALS / 1000.0, 4)
-          + " kPa(a), was " + Digits.significant(ratedInlet.kilopascals(), 6)
+          + Digits.significant(LEAST_RATED_PASCALS / 1000.0, 7)
+          + " kPa(a), was " + Digits.inFull(ratedInlet.kilopascals())
           + " kPa(a); is it a gauge pressure?");
     }
     return new ToolDemand(name, rated, Optional.of(ratedInlet), 1.0, 1.0);
