@@ -365,15 +365,13 @@ final class PipeWorking {
       return working
           .step(ISOTHERMAL_NEAR_CHOKING.from(source), loss.outlet().pressure().pascals(), left)
           .given(KELVINS, loss.inlet().temperature().kelvins(), 7)
-          .step(ISOTHERMAL_FLUX.from(source), flux, left)
-          .answer(FLUX);
+          .step(ISOTHERMAL_FLUX.from(source), flux, left);
     }
     return working
         .given(INLET_KELVINS, loss.inlet().temperature().kelvins(), 7)
         .given(RATIO, AirState.HEAT_CAPACITY_RATIO, 3)
         .step(MACH_NEAR_CHOKING.from(source), loss.inletMach(), left)
         .step(ADIABATIC_FLUX.from(source), flux, left)
-        .answer(FLUX)
         .given(OUTLET_MACH, 1.0, 1)
         .step(TEMPERATURE_AT_OUTLET.from(source), loss.outlet().temperature().kelvins(), left)
         .step(ADIABATIC.from(source), loss.outlet().pressure().pascals(), left);
@@ -395,6 +393,7 @@ final class PipeWorking {
     int left = digitsNearChoking(units);
     if (left > 0) {
       pressureLost(nearChoking(working, left), loss);
+      working.answer(FLUX);
       loss.warnings().forEach(working::note);
       return working.build();
     }
