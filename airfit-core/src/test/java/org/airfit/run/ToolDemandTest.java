@@ -73,6 +73,35 @@ class ToolDemandTest {
     assertThat(ToolDemand.fixed("gun", RATED).slope(p, atmosphere)).isZero();
   }
 
+  /** No pressure lies below none: nothing flows and nothing rises, with whatever stands around the tool. */
+  @Test
+  void on_plain_doubles_a_pressure_below_none_is_none() {
+    for (double around : new double[] {-1.0e-54, -1.0e120, -0.0, 0.0, 1.0e-110, 1.0e5}) {
+      for (double p : new double[] {-5.4e-104, -1.0e-300, 0.0, around, Double.NaN}) {
+        assertThat(NUT_SETTER.flow(p, around)).as("%s around %s", p, around).isZero();
+        assertThat(NUT_SETTER.slope(p, around)).as("%s around %s", p, around).isZero();
+      }
+    }
+    // into a vacuum the tool chokes: flow and slope are those of the rating, at a hundredth of it
+    double rated = RATED.massFlow().kilogramsPerSecond();
+    double p = 1.047 * 6894.757293168361;
+    for (double around : new double[] {-1.0e120, 0.0, 0.5 * p}) {
+      assertThat(NUT_SETTER.flow(p, around)).isCloseTo(0.01 * rated, within(1.0e-15));
+      assertThat(NUT_SETTER.slope(p, around)).isCloseTo(0.01 * rated / p, within(1.0e-18));
+    }
+  }
+
+  /** Next to the atmosphere the curve of ISO 6358 is upright; a tool without load takes nothing there either. */
+  @Test
+  void the_slope_next_to_the_atmosphere_is_infinite_but_not_without_load() {
+    double around = ATMOSPHERE.pascals();
+    double next = Math.nextUp(around);
+    assertThat(NUT_SETTER.slope(next, around)).isGreaterThan(1.0);
+    assertThat(NUT_SETTER.withLoad(0.0).slope(next, around)).isZero();
+    double small = 1.0e-310;
+    assertThat(NUT_SETTER.slope(small, Math.nextDown(small))).isNotNaN().isPositive();
+  }
+
   @Test
   void a_fixed_flow_does_not_ask_for_the_pressure() {
     ToolDemand fixed = ToolDemand.fixed("spray gun", RATED);
