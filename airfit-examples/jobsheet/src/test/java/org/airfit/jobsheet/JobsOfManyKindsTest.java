@@ -128,7 +128,7 @@ class JobsOfManyKindsTest {
 
   /** The file says 8.5 in front of the regulator and 9 behind it: one of the two is wrong. */
   @Test
-  void a_failed_regulator_that_stands_above_its_supply_is_refused_in_one_line() {
+  void a_failed_regulator_that_stands_above_its_supply_is_refused_in_one_line() throws IOException {
     prepare("weak-sander.json", "\"regulated\": true", "\"ifRegulatorFails\": \"9 bar(g)\"");
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
