@@ -18,19 +18,12 @@ final class Pass {
     chokes = new boolean[elements];
     unsettled = new boolean[elements];
     Arrays.fill(pascals, Double.NaN);
-    Arrays.fill(kelvins, Double.NaN);
   }
 
   /** Notes the air in front of an element; of their number, the air at the tool. */
   void put(int element, double p, double t) {
     pascals[element] = p;
     kelvins[element] = t;
-  }
-
-  /** Notes that the flow gets no further than a place. */
-  void end(int place) {
-    Arrays.fill(pascals, place, pascals.length, Double.NaN);
-    Arrays.fill(kelvins, place, kelvins.length, Double.NaN);
   }
 
   /** The first place from one on that the flow does not get to; one more than all places where it gets to the tool. */
@@ -81,7 +74,7 @@ final class Pass {
     return pascals[element];
   }
 
-  /** The temperature [K] in front of an element, or NaN where the flow does not get there. */
+  /** The temperature [K] in front of an element that the flow gets to. */
   double kelvins(int element) {
     return kelvins[element];
   }

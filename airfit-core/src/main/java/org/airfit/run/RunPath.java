@@ -151,7 +151,6 @@ final class RunPath {
         t = element.outletKelvins(flow, p, t, viscosity);
         pass.put(i + 1, outlet, t);
       } else {
-        pass.end(i + 1);
         return;
       }
       p = outlet;

@@ -182,19 +182,19 @@ public final class ToolDemand {
    *
    * @param name what to call it
    * @param filledPerCycle the volume filled in a cycle
-   * @param cyclesPerMinute how often it is filled in a minute while it runs [1/min], at least 0
+   * @param cyclesPerMinute how often it is filled in a minute while it runs [1/min], above 0
    * @param filled the air that fills it
    * @return the demand
-   * @throws IllegalArgumentException if {@code cyclesPerMinute} is negative, NaN or infinite
+   * @throws IllegalArgumentException if {@code cyclesPerMinute} is not above 0, NaN or infinite, or the volume is 0
    */
   public static ToolDemand filling(
       String name, Volume filledPerCycle, double cyclesPerMinute, AirState filled) {
     Objects.requireNonNull(name, "name");
     Objects.requireNonNull(filledPerCycle, "filledPerCycle");
     Objects.requireNonNull(filled, "filled");
-    if (!(cyclesPerMinute >= 0.0 && cyclesPerMinute < Double.POSITIVE_INFINITY)) {
+    if (!(cyclesPerMinute > 0.0 && cyclesPerMinute < Double.POSITIVE_INFINITY)) {
       throw new IllegalArgumentException(
-          "cycles per minute must be at least 0 and finite, was " + cyclesPerMinute);
+          "cycles per minute must be above 0 and finite, was " + cyclesPerMinute);
     }
     double flow = filled.density().kilogramsPerCubicMetre()
         * filledPerCycle.cubicMetres()

@@ -155,7 +155,13 @@ class ToolDemandTest {
   /** 90 psi taken for absolute is a classic; 1 bar absolute is an open end. */
   @Test
   void a_rating_that_would_not_choke_is_refused() {
-    assertThat(ToolDemand.following("gun", RATED, AbsolutePressure.ofBar(1.92))).isNotNull();
+    // (2/(γ+1))^(γ/(γ−1)) of the pressure in front is the standard atmosphere
+    AbsolutePressure just =
+        AbsolutePressure.ofPascals(101_325.0 / Math.pow(2.0 / 2.4, 1.4 / (1.4 - 1.0)));
+    assertThat(ToolDemand.following("gun", RATED, just).ratedInlet()).contains(just);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> ToolDemand.following(
+            "gun", RATED, AbsolutePressure.ofPascals(Math.nextDown(just.pascals()))));
     assertThatIllegalArgumentException()
         .isThrownBy(() -> ToolDemand.following("gun", RATED, AbsolutePressure.ofBar(1.91)))
         .withMessage(
@@ -171,6 +177,16 @@ class ToolDemandTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> NUT_SETTER.withLoad(share))
         .withMessage("load of nut setter must be in [0, 1], was " + share);
+  }
+
+  @Test
+  void a_tool_may_run_never_or_always_and_take_nothing_or_all() {
+    for (double share : new double[] {0.0, 1.0}) {
+      assertThat(NUT_SETTER.withDuty(share).duty()).isEqualTo(share);
+      assertThat(NUT_SETTER.withLoad(share).load()).isEqualTo(share);
+    }
+    assertThat(NUT_SETTER.withDuty(-0.0)).isEqualTo(NUT_SETTER.withDuty(0.0));
+    assertThat(NUT_SETTER.withLoad(-0.0)).isEqualTo(NUT_SETTER.withLoad(0.0));
   }
 
   @Test
@@ -279,10 +295,10 @@ class ToolDemandTest {
   @Test
   void a_cylinder_does_not_run_backwards() {
     AirState air = AirState.of(AbsolutePressure.ofBar(7.0), Temperature.ofCelsius(20.0));
-    for (double cycles : new double[] {-1.0, Double.NaN, Double.POSITIVE_INFINITY}) {
+    for (double cycles : new double[] {-1.0, 0.0, Double.NaN, Double.POSITIVE_INFINITY}) {
       assertThatIllegalArgumentException()
           .isThrownBy(() -> ToolDemand.filling("cylinder", cylinder(2.0, 10.0), cycles, air))
-          .withMessage("cycles per minute must be at least 0 and finite, was " + cycles);
+          .withMessage("cycles per minute must be above 0 and finite, was " + cycles);
     }
   }
 }
