@@ -27,7 +27,7 @@ final class Documented {
   private static final Pattern COMMENT = Pattern.compile(
       "/\\*\\*([^*]*+(?:\\*(?!/)[^*]*+)*+)\\*/\\s*+(?:@Override\\s++)?[^;{}()=/]*?(\\w+)\\s*+[({]");
 
-  private static final Pattern THROWS = Pattern.compile("@throws\\s+(\\w+)");
+  private static final Pattern THROWS = Pattern.compile("@throws\\s+(?:\\w+\\.)*(\\w+)");
 
   /** By "Type.name", the comments before the members of that name. */
   private final Map<String, List<String>> comments = new HashMap<>();

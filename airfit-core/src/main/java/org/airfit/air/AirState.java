@@ -99,7 +99,7 @@ public final class AirState implements Worked {
     }
     if (!(temperature.celsius() >= -100.0 && temperature.celsius() <= 300.0)) {
       throw new IllegalArgumentException("temperature of air must be in [-100, 300] °C, was "
-          + Digits.significant(temperature.celsius(), 6) + " °C");
+          + Digits.inFull(temperature.celsius()) + " °C");
     }
     if (!(viscosity.pascalSeconds() > 0.0)) {
       throw new IllegalArgumentException(
@@ -201,12 +201,12 @@ public final class AirState implements Worked {
     double t = temperature.kelvins();
     if (!(temperature.celsius() >= 0.0 && temperature.celsius() <= 100.0)) {
       throw new IllegalArgumentException("temperature of humid air must be in [0, 100] °C, was "
-          + Digits.significant(temperature.celsius(), 6) + " °C");
+          + Digits.inFull(temperature.celsius()) + " °C");
     }
     double vapour = relativeHumidity * Saturation.pressure(t);
     if (!(vapour < pressure.pascals())) {
       throw new IllegalArgumentException("vapour pressure must lie below the pressure of "
-          + Digits.plain(pressure.pascals()) + " Pa(a), was " + Digits.significant(vapour, 6)
+          + Digits.plain(pressure.pascals()) + " Pa(a), was " + Digits.inFull(vapour)
           + " Pa(a)");
     }
     return Density.ofKilogramsPerCubicMetre((pressure.pascals() - vapour) / (GAS_CONSTANT * t)

@@ -99,7 +99,7 @@ public final class RealAir implements Worked {
     }
     if (!(temperature.celsius() >= -100.0 && temperature.celsius() <= 300.0)) {
       throw new IllegalArgumentException("temperature of air must be in [-100, 300] °C, was "
-          + Digits.significant(temperature.celsius(), 6) + " °C");
+          + Digits.inFull(temperature.celsius()) + " °C");
     }
     this.pressure = pressure;
     this.temperature = temperature;

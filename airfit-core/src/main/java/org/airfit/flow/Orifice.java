@@ -28,7 +28,7 @@ public final class Orifice {
   private Orifice(Length diameter, double dischargeCoefficient) {
     if (!(diameter.metres() > 0.0)) {
       throw new IllegalArgumentException("diameter of an orifice must be above 0 mm, was "
-          + diameter.format(LengthUnit.MILLIMETRE));
+          + diameter.inFull(LengthUnit.MILLIMETRE));
     }
     if (!(dischargeCoefficient > 0.0 && dischargeCoefficient <= 1.0)) {
       throw new IllegalArgumentException(

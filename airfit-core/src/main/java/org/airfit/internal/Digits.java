@@ -11,6 +11,9 @@ import java.math.RoundingMode;
  */
 public final class Digits {
 
+  /** What a conversion of units rounds, in last places of a double. */
+  private static final double CONVERSION = 4.0;
+
   private Digits() {}
 
   /**
@@ -73,6 +76,24 @@ public final class Digits {
       shortest = shorter;
     }
     return value != 0.0 && needsExponent(value) ? withExponent(shortest) : trimmed(shortest);
+  }
+
+  /**
+   * Prints a value for a refusal: with as few digits as tell it from every other value, but for what a conversion of
+   * units rounds. A value just above a limit does not look like the limit.
+   *
+   * @param value a finite value
+   * @return the text, such as "0.50001" or "0.254"
+   * @throws IllegalArgumentException if {@code value} is not finite
+   */
+  public static String inFull(double value) {
+    for (int digits = 1; digits < 17; digits++) {
+      String text = significant(value, digits);
+      if (Math.abs(Double.parseDouble(text) - value) <= CONVERSION * Math.ulp(value)) {
+        return text;
+      }
+    }
+    return significant(value, 17);
   }
 
   private static BigDecimal exactly(double value) {

@@ -262,7 +262,7 @@ public sealed interface End {
     Objects.requireNonNull(outside, "outside");
     if (!(outside.millimetres() >= 1.0 && outside.millimetres() <= 500.0)) {
       throw new IllegalArgumentException("outside diameter of a tube must be in [1, 500] mm, was "
-          + outside.format(LengthUnit.MILLIMETRE));
+          + outside.inFull(LengthUnit.MILLIMETRE));
     }
   }
 

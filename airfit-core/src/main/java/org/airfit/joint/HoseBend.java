@@ -72,7 +72,7 @@ public record HoseBend(double angleDegrees, Length radius, Length outside) imple
     }
     if (!(radius.metres() > 0.0)) {
       throw new IllegalArgumentException(
-          "bend radius must be above 0 mm, was " + radius.format(LengthUnit.MILLIMETRE));
+          "bend radius must be above 0 mm, was " + radius.inFull(LengthUnit.MILLIMETRE));
     }
   }
 

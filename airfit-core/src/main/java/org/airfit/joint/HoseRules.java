@@ -90,7 +90,7 @@ public final class HoseRules {
     Objects.requireNonNull(length, "length");
     if (!(length.metres() > 0.0)) {
       throw new IllegalArgumentException(
-          "length of a cut hose must be above 0 m, was " + length.format(LengthUnit.METRE));
+          "length of a cut hose must be above 0 m, was " + length.inFull(LengthUnit.METRE));
     }
     for (int i = 0; i < UP_TO_INCHES.length; i++) {
       if (length.compareTo(Length.ofInches(UP_TO_INCHES[i])) <= 0) {

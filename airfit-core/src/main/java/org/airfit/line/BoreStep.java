@@ -66,7 +66,7 @@ public final class BoreStep {
   private static double ratio(Length narrow, Length wide) {
     if (!(narrow.metres() > 0.0 && narrow.metres() <= wide.metres())) {
       throw new IllegalArgumentException("narrow bore of a step must be in (0, "
-          + wide.format(LengthUnit.MILLIMETRE) + "], was " + narrow.format(LengthUnit.MILLIMETRE));
+          + wide.inFull(LengthUnit.MILLIMETRE) + "], was " + narrow.inFull(LengthUnit.MILLIMETRE));
     }
     return narrow.metres() / wide.metres();
   }

@@ -36,19 +36,19 @@ public final class Conduit {
       Length bore, Length length, Length roughness, double fittingLoss, @Nullable Wall wall) {
     if (!(bore.metres() > 0.0)) {
       throw new IllegalArgumentException(
-          "bore must be above 0 mm, was " + bore.format(LengthUnit.MILLIMETRE));
+          "bore must be above 0 mm, was " + bore.inFull(LengthUnit.MILLIMETRE));
     }
     if (!(bore.metres() >= LEAST_BORE && bore.metres() <= MOST_BORE)) {
       throw new IllegalArgumentException("bore must be in [1e-12, 1e12] m, was " + bore);
     }
     if (!(length.metres() <= MOST_LENGTH)) {
       throw new IllegalArgumentException(
-          "length must be in [0, 1e15] m, was " + length.format(LengthUnit.METRE));
+          "length must be in [0, 1e15] m, was " + length.inFull(LengthUnit.METRE));
     }
     if (!FrictionLaw.atMost(roughness.metres() / bore.metres(), FrictionLaw.ROUGHEST)) {
       throw new IllegalArgumentException(
-          "roughness must be in [0, " + Digits.significant(50.0 * bore.metres(), 4)
-              + "] mm (0.05 of the bore), was " + roughness.format(LengthUnit.MILLIMETRE));
+          "roughness must be in [0, " + Digits.inFull(50.0 * bore.metres())
+              + "] mm (0.05 of the bore), was " + roughness.inFull(LengthUnit.MILLIMETRE));
     }
     if (!(fittingLoss >= 0.0 && fittingLoss <= 1.0e6)) {
       throw new IllegalArgumentException(

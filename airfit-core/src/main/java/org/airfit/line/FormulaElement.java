@@ -42,6 +42,9 @@ final class FormulaElement implements FlowElement {
     if (PipeElement.countsAsNone(flow)) {
       return pascals;
     }
+    if (PipeElement.passesNowhere(flow)) {
+      return Double.NaN;
+    }
     double outlet = pascals * (1.0 - dropShare(flow, pascals, kelvins));
     return outlet > 0.0 ? outlet : Double.NaN;
   }

@@ -12,7 +12,6 @@ import org.airfit.quantity.PressureDrop;
 import org.airfit.source.Source;
 import org.airfit.working.Formula;
 import org.airfit.working.UnitSystem;
-import org.airfit.working.ValueKind;
 import org.airfit.working.Working;
 
 /**
@@ -237,10 +236,12 @@ public enum LineFormula implements LossModel {
     FormulaElement element = new FormulaElement(law, conduit);
     double p1 = inlet.pressure().pascals();
     double t = inlet.temperature().kelvins();
-    double share = element.dropShare(flow, p1, t);
+    double share = PipeElement.passesNowhere(flow) ? 1.0 : element.dropShare(flow, p1, t);
     AbsolutePressure p2 = AbsolutePressure.ofPascals(Math.max(0.0, p1 * (1.0 - share)));
     if (p2.pascals() == 0.0) {
-      double largest = Math.min(flow, element.largest(p1, t, inlet.viscosity().pascalSeconds()));
+      double largest = Math.min(
+          Math.min(flow, PipeElement.MOST_FLOW),
+          element.largest(p1, t, inlet.viscosity().pascalSeconds()));
       return LineLoss.choked(
           this, conduit, massFlow, inlet, MassFlow.ofKilogramsPerSecond(largest), p2);
     }
@@ -287,10 +288,7 @@ public enum LineFormula implements LossModel {
   private Working choked(LineLoss.Choked loss, UnitSystem units) {
     return Working.titled(
             "No answer for air in " + loss.conduit().in(units) + " (" + title + ")", units)
-        .answer(
-            "The flow asked for would lose more than all the pressure there is. At the largest flow, "
-                + ValueKind.MASS_FLOW.format(loss.largest().kilogramsPerSecond(), 6, units)
-                + ", nothing is left at the outlet. This formula does not know choking, which comes before.")
+        .answer(PipeWorking.nothingLeft(loss, "This formula", units))
         .build();
   }
 
@@ -300,7 +298,7 @@ public enum LineFormula implements LossModel {
     if (PipeElement.countsAsNone(flow)) {
       return PipeWorking.nothingLost(heading, flow, units);
     }
-    if (PipeWorking.hardlyAnythingLeft(loss)) {
+    if (PipeWorking.hardlyAnythingLeft(loss, units)) {
       return PipeWorking.hardlyAnythingLeft(heading, loss, units);
     }
     double wall = law.wall(

@@ -21,7 +21,8 @@ public interface LossModel extends LineLoss.Explainer {
    * Finds the loss along a conduit.
    *
    * @param conduit what the air runs through
-   * @param massFlow the flow; 0 is allowed and loses nothing, and a flow below 10⁻¹⁰⁰ kg/s counts as none
+   * @param massFlow the flow; 0 is allowed and loses nothing, a flow below 10⁻¹⁰⁰ kg/s counts as none, and one above 10⁹⁰
+   *     kg/s passes nowhere
    * @param inlet the air as it enters
    * @return the loss, or that the conduit chokes
    */

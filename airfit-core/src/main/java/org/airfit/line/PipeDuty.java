@@ -68,10 +68,20 @@ public enum PipeDuty {
    * @param massFlow the flow
    * @param air the air in the pipe
    * @return the bore; nothing where nothing flows
+   * @throws IllegalArgumentException if {@code massFlow} is above 10⁹⁰ kg/s, far beyond any line
    */
   public Length boreFor(MassFlow massFlow, AirState air) {
+    requireUsable(massFlow);
     return Length.ofMetres(Math.sqrt(4.0
         * massFlow.kilogramsPerSecond()
         / (Math.PI * air.density().kilogramsPerCubicMetre() * highest.metresPerSecond())));
+  }
+
+  /** Refuses a flow whose velocity no number may hold. */
+  static void requireUsable(MassFlow massFlow) {
+    if (PipeElement.passesNowhere(massFlow.kilogramsPerSecond())) {
+      throw new IllegalArgumentException(
+          "mass flow in a pipe must be at most 1e90 kg/s, was " + massFlow + "; check its unit");
+    }
   }
 }

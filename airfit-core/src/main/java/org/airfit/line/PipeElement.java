@@ -18,6 +18,9 @@ final class PipeElement implements FlowElement {
   /** A smaller flow loses nothing [kg/s]; see {@link LossModel#loss}. */
   private static final double COUNTS_FROM = 1.0e-100;
 
+  /** A larger flow passes nowhere [kg/s]; see {@link LossModel#loss}. */
+  static final double MOST_FLOW = 1.0e90;
+
   private final PipeEquation equation;
   private final FrictionLaw law;
   private final double bore;
@@ -39,6 +42,11 @@ final class PipeElement implements FlowElement {
   /** Whether a flow is so small that its square and its Reynolds number leave the range of a double. */
   static boolean countsAsNone(double flow) {
     return flow < COUNTS_FROM;
+  }
+
+  /** Whether a flow is so large that its square times a length or a ΣK of 0 is no number. */
+  static boolean passesNowhere(double flow) {
+    return flow > MOST_FLOW;
   }
 
   /** Re = 4 ṁ/(π D μ). */
@@ -69,9 +77,9 @@ final class PipeElement implements FlowElement {
   static double passing(
       FlowElement element, double flow, double pascals, double kelvins, double viscosity) {
     double less = Math.ulp(1.0);
-    double passing = flow;
+    double passing = Math.min(flow, MOST_FLOW);
     while (Double.isNaN(element.outlet(passing, pascals, kelvins, viscosity))) {
-      passing = flow * (1.0 - less);
+      passing = Math.min(flow, MOST_FLOW) * (1.0 - less);
       less *= 2.0;
     }
     return passing;
@@ -99,6 +107,9 @@ final class PipeElement implements FlowElement {
   public double outlet(double flow, double pascals, double kelvins, double viscosity) {
     if (countsAsNone(flow)) {
       return pascals;
+    }
+    if (passesNowhere(flow)) {
+      return Double.NaN;
     }
     double k = resistance(darcy(flow, viscosity));
     double a = parameter(flow, pascals, kelvins);

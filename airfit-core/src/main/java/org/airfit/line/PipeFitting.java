@@ -254,7 +254,7 @@ public final class PipeFitting {
   public static FrictionFactor fullyTurbulentFriction(Length bore) {
     if (!(bore.millimetres() > 0.5)) {
       throw new IllegalArgumentException("bore of a pipe with fittings must be above 0.5 mm, was "
-          + bore.format(LengthUnit.MILLIMETRE));
+          + bore.inFull(LengthUnit.MILLIMETRE));
     }
     double root = 2.0 * Math.log10(3.7 * bore.metres() / STEEL.metres());
     return FrictionFactor.ofDarcy(1.0 / (root * root));
@@ -302,7 +302,7 @@ public final class PipeFitting {
     }
     if (!(nominal.metres() > 0.0)) {
       throw new IllegalArgumentException("nominal size of the pipe must be above 0 mm, was "
-          + nominal.format(LengthUnit.MILLIMETRE));
+          + nominal.inFull(LengthUnit.MILLIMETRE));
     }
     double turbulent = fullyTurbulentFriction(bore).darcy();
     return switch (method) {
@@ -369,7 +369,7 @@ public final class PipeFitting {
   private static void requireBore(Length bore, String parameter) {
     if (!(bore.metres() > 0.0)) {
       throw new IllegalArgumentException(
-          "bore " + parameter + " must be above 0 mm, was " + bore.format(LengthUnit.MILLIMETRE));
+          "bore " + parameter + " must be above 0 mm, was " + bore.inFull(LengthUnit.MILLIMETRE));
     }
   }
 

@@ -32,11 +32,13 @@ record PipeModel(PipeEquation equation, FrictionLaw law) implements LossModel {
     double darcy = element.darcy(flow, viscosity);
     double k = element.resistance(darcy);
     double a = element.parameter(flow, p1, t1);
-    double root = equation.chokes(a, k) ? 0.0 : equation.root(a, k);
-    double share = equation.chokes(a, k) ? 1.0 : equation.dropShare(a, k, root);
+    boolean chokes = PipeElement.passesNowhere(flow) || equation.chokes(a, k);
+    double root = chokes ? 0.0 : equation.root(a, k);
+    double share = chokes ? 1.0 : equation.dropShare(a, k, root);
     AbsolutePressure p2 = AbsolutePressure.ofPascals(p1 * (1.0 - share));
     if (p2.pascals() == 0.0) {
-      double largest = Math.min(flow, element.largest(p1, t1, viscosity));
+      double largest =
+          Math.min(Math.min(flow, PipeElement.MOST_FLOW), element.largest(p1, t1, viscosity));
       double ratio = equation.chokingPressureRatio(element.parameter(largest, p1, t1));
       return LineLoss.choked(
           this,

@@ -72,8 +72,10 @@ public final class PipeVelocity implements Worked {
    * @param massFlow the flow
    * @param air the air in the pipe; that at its outlet is the fastest
    * @return the velocity and the verdict
+   * @throws IllegalArgumentException if {@code massFlow} is above 10⁹⁰ kg/s, far beyond any line
    */
   public static PipeVelocity of(PipeDuty duty, Conduit pipe, MassFlow massFlow, AirState air) {
+    PipeDuty.requireUsable(massFlow);
     return new PipeVelocity(duty, Objects.requireNonNull(pipe, "pipe").bore(), massFlow, air);
   }
 

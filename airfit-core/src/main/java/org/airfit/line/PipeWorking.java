@@ -33,8 +33,14 @@ import org.airfit.working.Working;
 /** The workings of the equations of pipe flow. */
 final class PipeWorking {
 
-  /** What is left of the pressure must be more than this to be followed by hand [-]; our choice. */
+  /**
+   * What is left of the pressure must be more than this to be followed by hand [-]; our choice. It is found as the root
+   * of a difference of squares, which magnifies what is left open by as much as the square of the share is small. In US
+   * units g_c is printed with ten digits only.
+   */
   private static final double LEAST_SHARE = 1.0e-4;
+
+  private static final double LEAST_SHARE_US = 1.0e-2;
 
   private static final Source DEFINITION = Source.handbook("definition");
 
@@ -134,6 +140,45 @@ final class PipeWorking {
       OUTLET_KELVINS,
       INLET_KELVINS);
 
+  /** With p2 = G √(R T): there the two roots of the equation fall together, and G would not tell p2. */
+  private static final Formula ISOTHERMAL_NEAR_CHOKING = Formula.solvedFor(
+      OUTLET_PRESSURE,
+      "Pressure at the outlet, where it chokes",
+      "(⟨p1⟩ / ⟨p2⟩)² − 1 = ⟨k⟩ + 2 × ln(⟨p1⟩ / ⟨p2⟩)",
+      DEFINITION,
+      INLET_PRESSURE,
+      RESISTANCE);
+
+  private static final Formula ISOTHERMAL_FLUX = Formula.of(
+      "Mass flow per area at which it chokes",
+      "⟨G⟩ = [144] × ⟨p2⟩ / √(⟨R⟩ × ⟨T⟩ / [g_c])",
+      DEFINITION,
+      FLUX,
+      OUTLET_PRESSURE,
+      GAS_CONSTANT,
+      KELVINS);
+
+  /** With M2 = 1, for the same reason. */
+  private static final Formula MACH_NEAR_CHOKING = Formula.solvedFor(
+      INLET_MACH,
+      "Mach number at the inlet, where it chokes",
+      "⟨k⟩ = (1 / ⟨M1⟩² − 1) / ⟨γ⟩ + (⟨γ⟩ + 1) / (2 × ⟨γ⟩)"
+          + " × ln((⟨γ⟩ + 1) × ⟨M1⟩² / (2 + (⟨γ⟩ − 1) × ⟨M1⟩²))",
+      DEFINITION,
+      RESISTANCE,
+      RATIO);
+
+  private static final Formula ADIABATIC_FLUX = Formula.of(
+      "Mass flow per area at which it chokes",
+      "⟨G⟩ = [144] × ⟨p1⟩ × ⟨M1⟩ × √(⟨γ⟩ × [g_c] / (⟨R⟩ × ⟨T1⟩))",
+      DEFINITION,
+      FLUX,
+      INLET_PRESSURE,
+      INLET_MACH,
+      GAS_CONSTANT,
+      INLET_KELVINS,
+      RATIO);
+
   private static final Formula PRESSURE_LOST = Formula.of(
       "Pressure lost",
       "⟨Δp⟩ = ⟨p1⟩ − ⟨p2⟩",
@@ -203,7 +248,7 @@ final class PipeWorking {
       LineLoss.Flowing loss,
       UnitSystem units) {
     String title = title(loss, units);
-    if (hardlyAnythingLeft(loss)) {
+    if (hardlyAnythingLeft(loss, units)) {
       return hardlyAnythingLeft(title, loss, units);
     }
     return loss.friction()
@@ -218,9 +263,9 @@ final class PipeWorking {
   }
 
   /** Whether so little of the pressure is left that the difference which gives it has lost its digits. */
-  static boolean hardlyAnythingLeft(LineLoss.Flowing loss) {
+  static boolean hardlyAnythingLeft(LineLoss.Flowing loss, UnitSystem units) {
     return loss.outlet().pressure().pascals()
-        < LEAST_SHARE * loss.inlet().pressure().pascals();
+        < units.either(LEAST_SHARE, LEAST_SHARE_US) * loss.inlet().pressure().pascals();
   }
 
   static Working hardlyAnythingLeft(String title, LineLoss.Flowing loss, UnitSystem units) {
@@ -266,12 +311,22 @@ final class PipeWorking {
             .build();
       case DARCY_INLET_DENSITY, DARCY_MEAN_DENSITY ->
         working
-            .answer(
-                "The flow asked for would lose more than all the pressure there is. At the largest flow, "
-                    + ValueKind.MASS_FLOW.format(loss.largest().kilogramsPerSecond(), 7, units)
-                    + ", nothing is left at the outlet. This model does not know choking, which comes before.")
+            .answer(nothingLeft(loss, "This model", units))
             .build();
     };
+  }
+
+  /** Why a model that does not know choking has no answer. */
+  static String nothingLeft(LineLoss.Choked loss, String model, UnitSystem units) {
+    double largest = loss.largest().kilogramsPerSecond();
+    String flow = ValueKind.MASS_FLOW.format(largest, 7, units);
+    if (largest == PipeElement.MOST_FLOW) {
+      return "A flow above " + flow + " passes nowhere. " + model
+          + " does not know choking, which comes long before.";
+    }
+    return "The flow asked for would lose more than all the pressure there is. At the largest flow, "
+        + flow + ", nothing is left at the outlet. " + model
+        + " does not know choking, which comes before.";
   }
 
   private static Working.Builder choking(Working.Builder working, LineLoss.Choked loss) {
@@ -280,6 +335,46 @@ final class PipeWorking {
         .given(AREA, loss.conduit().area().squareMetres(), 7)
         .given(GAS_CONSTANT, AirState.GAS_CONSTANT, 9)
         .given(KELVINS, loss.inlet().temperature().kelvins(), 7);
+  }
+
+  /**
+   * Digits that are left of p2 so near to choking; 0 where it is not near. A value known to a part e gives it to e over
+   * its distance from choking: 10⁻¹² in SI, 2·10⁻¹⁰ in US units for the ten digits of g_c. At choking itself p2 follows
+   * from k alone, to that distance.
+   */
+  private int digitsNearChoking(UnitSystem units) {
+    double away =
+        switch (equation) {
+          case ISOTHERMAL -> loss.outletMach() * Math.sqrt(AirState.HEAT_CAPACITY_RATIO);
+          case ADIABATIC -> loss.outletMach();
+          case DARCY_INLET_DENSITY, DARCY_MEAN_DENSITY -> 0.0;
+        };
+    if (1.0 - away < 1.0e-5) {
+      return 5;
+    }
+    return 1.0 - away < units.either(1.0e-5, 1.0e-3) ? 3 : 0;
+  }
+
+  private Working.Builder nearChoking(Working.Builder working, int left) {
+    double flux = loss.massFlow().kilogramsPerSecond() / loss.conduit().area().squareMetres();
+    working
+        .note("So near to choking the flow hardly tells the pressure: it is that of the largest flow.")
+        .given(GAS_CONSTANT, AirState.GAS_CONSTANT, 9)
+        .given(INLET_PRESSURE, loss.inlet().pressure().pascals(), digits);
+    if (equation == PipeEquation.ISOTHERMAL) {
+      return working
+          .step(ISOTHERMAL_NEAR_CHOKING.from(source), loss.outlet().pressure().pascals(), left)
+          .given(KELVINS, loss.inlet().temperature().kelvins(), 7)
+          .step(ISOTHERMAL_FLUX.from(source), flux, left);
+    }
+    return working
+        .given(INLET_KELVINS, loss.inlet().temperature().kelvins(), 7)
+        .given(RATIO, AirState.HEAT_CAPACITY_RATIO, 3)
+        .step(MACH_NEAR_CHOKING.from(source), loss.inletMach(), left)
+        .step(ADIABATIC_FLUX.from(source), flux, left)
+        .given(OUTLET_MACH, 1.0, 1)
+        .step(TEMPERATURE_AT_OUTLET.from(source), loss.outlet().temperature().kelvins(), left)
+        .step(ADIABATIC.from(source), loss.outlet().pressure().pascals(), left);
   }
 
   private Working build(String title, UnitSystem units) {
@@ -294,7 +389,15 @@ final class PipeWorking {
     working
         .given(LENGTH, conduit.length().metres(), 8)
         .given(FITTINGS, conduit.fittingLoss(), 8)
-        .step(TOTAL_RESISTANCE, resistance(conduit, darcy), 6)
+        .step(TOTAL_RESISTANCE, resistance(conduit, darcy), 6);
+    int left = digitsNearChoking(units);
+    if (left > 0) {
+      pressureLost(nearChoking(working, left), loss);
+      working.answer(FLUX);
+      loss.warnings().forEach(working::note);
+      return working.build();
+    }
+    working
         .step(MASS_FLUX, flow / conduit.area().squareMetres(), 6)
         .given(INLET_PRESSURE, loss.inlet().pressure().pascals(), digits);
     switch (equation) {

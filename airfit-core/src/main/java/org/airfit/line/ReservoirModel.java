@@ -148,7 +148,7 @@ record ReservoirModel(FrictionLaw law) implements LossModel {
     if (PipeElement.countsAsNone(loss.massFlow().kilogramsPerSecond())) {
       return PipeWorking.nothingLost(title, loss.massFlow().kilogramsPerSecond(), units);
     }
-    if (PipeWorking.hardlyAnythingLeft(loss)) {
+    if (PipeWorking.hardlyAnythingLeft(loss, units)) {
       return PipeWorking.hardlyAnythingLeft(title, loss, units);
     }
     int digits = PipeWorking.digits(loss);

@@ -100,7 +100,7 @@ public enum Instrument {
     if (!(mm > 0.0 && mm <= RANGE_MM)) {
       throw new IllegalArgumentException(
           "length to read must be in (0, 600] mm for the error limits of a " + label + ", was "
-              + length.format(LengthUnit.MILLIMETRE)
+              + length.inFull(LengthUnit.MILLIMETRE)
               + "; give the reading an uncertainty of your own");
     }
     return Length.ofMillimetres(limitMm(access, mm));

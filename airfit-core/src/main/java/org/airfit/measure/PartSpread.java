@@ -112,7 +112,7 @@ public sealed interface PartSpread {
       requireAbove("lower limit", low);
       if (!(high.compareTo(low) > 0)) {
         throw new IllegalArgumentException("upper limit must be above the lower limit "
-            + low.format(LengthUnit.MILLIMETRE) + ", was " + high.format(LengthUnit.MILLIMETRE)
+            + low.inFull(LengthUnit.MILLIMETRE) + ", was " + high.inFull(LengthUnit.MILLIMETRE)
             + "; give the smaller one first");
       }
     }
@@ -239,7 +239,7 @@ public sealed interface PartSpread {
   private static void requireAbove(String name, Length length) {
     if (!(length.metres() > 0.0)) {
       throw new IllegalArgumentException(
-          name + " must be above 0 mm, was " + length.format(LengthUnit.MILLIMETRE));
+          name + " must be above 0 mm, was " + length.inFull(LengthUnit.MILLIMETRE));
     }
   }
 }

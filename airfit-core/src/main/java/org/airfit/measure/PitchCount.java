@@ -52,14 +52,14 @@ public record PitchCount(Length over, int pitches, Length uncertainty) {
     if (!(over.millimetres() >= SHORTEST_MM && over.millimetres() <= LONGEST_MM)) {
       throw new IllegalArgumentException(
           "length over the pitches must be in [0.001, 10000] mm, was "
-              + over.format(LengthUnit.MILLIMETRE) + "; check its unit");
+              + over.inFull(LengthUnit.MILLIMETRE) + "; check its unit");
     }
   }
 
   private static void requirePositive(String what, Length length) {
     if (!(length.metres() > 0.0)) {
       throw new IllegalArgumentException(
-          what + " must be above 0 mm, was " + length.format(LengthUnit.MILLIMETRE));
+          what + " must be above 0 mm, was " + length.inFull(LengthUnit.MILLIMETRE));
     }
   }
 

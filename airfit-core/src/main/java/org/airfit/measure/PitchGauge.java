@@ -91,7 +91,7 @@ public enum PitchGauge {
   private static void requirePositive(String what, Length length) {
     if (!(length.metres() > 0.0)) {
       throw new IllegalArgumentException(
-          what + " must be above 0 mm, was " + length.format(LengthUnit.MILLIMETRE));
+          what + " must be above 0 mm, was " + length.inFull(LengthUnit.MILLIMETRE));
     }
   }
 

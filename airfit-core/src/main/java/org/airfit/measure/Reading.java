@@ -33,12 +33,12 @@ public record Reading(Length length, Length standardUncertainty, Optional<Instru
     Objects.requireNonNull(caliper, "caliper");
     if (!(length.metres() > 0.0)) {
       throw new IllegalArgumentException("reading must be above 0 mm, was "
-          + length.format(LengthUnit.MILLIMETRE) + "; leave out what was not measured");
+          + length.inFull(LengthUnit.MILLIMETRE) + "; leave out what was not measured");
     }
     if (!(standardUncertainty.metres() > 0.0)) {
       throw new IllegalArgumentException(
           "standard uncertainty of a reading must be above 0 mm, was "
-              + standardUncertainty.format(LengthUnit.MILLIMETRE)
+              + standardUncertainty.inFull(LengthUnit.MILLIMETRE)
               + "; no reading is perfect, take it from an Instrument");
     }
     if (caliper.isPresent()
@@ -46,8 +46,8 @@ public record Reading(Length length, Length standardUncertainty, Optional<Instru
       throw new IllegalArgumentException(
           "standard uncertainty of a reading must be above that of a "
               + caliper.get().label() + ", "
-              + caliper.get().commonUncertainty().format(LengthUnit.MILLIMETRE, 4) + ", was "
-              + standardUncertainty.format(LengthUnit.MILLIMETRE, 4)
+              + caliper.get().commonUncertainty().inFull(LengthUnit.MILLIMETRE) + ", was "
+              + standardUncertainty.inFull(LengthUnit.MILLIMETRE)
               + "; leave the caliper out if you know it better than its class");
     }
   }

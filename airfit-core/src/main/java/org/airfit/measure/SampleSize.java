@@ -32,7 +32,7 @@ public record SampleSize(String size, Length wanted, Length present, int measure
     Objects.requireNonNull(present, "present");
     if (!(wanted.metres() > 0.0)) {
       throw new IllegalArgumentException(
-          "wanted error must be above 0 mm, was " + wanted.format(LengthUnit.MILLIMETRE));
+          "wanted error must be above 0 mm, was " + wanted.inFull(LengthUnit.MILLIMETRE));
     }
     if (measured < 2) {
       throw new IllegalArgumentException(

@@ -57,6 +57,9 @@ public record Compressor(
   private static final Source CURVE =
       Source.derived("straight line between two stated points of the curve");
 
+  /** A time between two starts that counts as never [s]: 100 years of 365.25 days; our choice. */
+  private static final double LONGEST_SWING = 100.0 * 365.25 * 86_400.0;
+
   private static final Symbol FLOW = Symbol.of("ṁ", ValueKind.MASS_FLOW);
   private static final Symbol DELIVERED = Symbol.of("ṁc", ValueKind.MASS_FLOW);
   private static final Symbol FLOW_BEFORE = Symbol.of("ṁa", ValueKind.MASS_FLOW);
@@ -242,7 +245,8 @@ public record Compressor(
    * Finds the time from one start of the compressor to the next.
    *
    * @param flow the flow taken
-   * @return the time; empty where it runs on (as much is taken as it delivers) or never starts (nothing is taken)
+   * @return the time; empty where it runs on (as much is taken as it delivers), or does not start within 100 years
+   *     (nothing is taken, or next to nothing)
    */
   public Optional<Duration> timeBetweenStarts(MassFlow flow) {
     double delivered = meanDelivery();
@@ -250,7 +254,10 @@ public record Compressor(
     if (!(taken > 0.0 && taken < delivered)) {
       return Optional.empty();
     }
-    return Optional.of(Duration.ofNanos(Math.round(1.0e9 * secondsBetweenStarts(taken))));
+    double seconds = secondsBetweenStarts(taken);
+    return seconds <= LONGEST_SWING
+        ? Optional.of(Duration.ofNanos(Math.round(1.0e9 * seconds)))
+        : Optional.empty();
   }
 
   private double secondsBetweenStarts(double taken) {

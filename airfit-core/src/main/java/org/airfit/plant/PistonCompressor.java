@@ -137,7 +137,7 @@ public record PistonCompressor(int stages, double clearance) {
     Objects.requireNonNull(height, "height");
     if (!(height.metres() <= HIGHEST_METRES)) {
       throw new IllegalArgumentException(
-          "height must be in [0, 11000] m, was " + Digits.significant(height.metres(), 6) + " m");
+          "height must be in [0, 11000] m, was " + Digits.inFull(height.metres()) + " m");
     }
     return AbsolutePressure.ofPascals(
         101_325.0 * Math.pow(1.0 - 2.25577e-5 * height.metres(), 5.25588));

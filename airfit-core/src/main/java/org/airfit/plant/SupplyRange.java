@@ -60,6 +60,12 @@ public final class SupplyRange {
               + " it is set to, was " + bar(whenFailed)
               + "; leave it out where its maker does not tell it");
     }
+    if (whenFailed != null && inFront != null && above(whenFailed, inFront)) {
+      throw new IllegalArgumentException(
+          "pressure behind a failed regulator must be at most the highest of " + bar(inFront)
+              + " in front of it, was " + bar(whenFailed)
+              + "; correct one of the two, or leave it out: what is in front then counts");
+    }
   }
 
   /**
@@ -102,7 +108,8 @@ public final class SupplyRange {
    *
    * @param pressure the setting of the relief valve or the cut-out of the compressor, at least the usual pressure
    * @return this with {@code pressure}
-   * @throws IllegalArgumentException if {@code pressure} is below the usual pressure
+   * @throws IllegalArgumentException if {@code pressure} is below the usual pressure, or below what was told to stand
+   *     behind the regulator when it has failed
    */
   public SupplyRange withHighest(GaugePressure pressure) {
     Objects.requireNonNull(pressure, "pressure");
@@ -129,9 +136,9 @@ public final class SupplyRange {
   /**
    * Obtains this as the range behind a regulator whose maker tells what stands behind it when it has failed.
    *
-   * @param failed the most that stands behind it then, at least the usual pressure
+   * @param failed the most that stands behind it then, at least the usual pressure and at most what stands in front
    * @return this behind that regulator
-   * @throws IllegalArgumentException if {@code failed} is below the usual pressure
+   * @throws IllegalArgumentException if {@code failed} is out of range: air does not rise above what feeds it
    */
   public SupplyRange regulated(GaugePressure failed) {
     Objects.requireNonNull(failed, "failed");
@@ -159,15 +166,15 @@ public final class SupplyRange {
     if (!regulated) {
       return inFront == null ? usual : inFront;
     }
-    if (whenFailed == null) {
-      if (inFront == null) {
-        throw new IllegalStateException(
-            "the pressure in front of the regulator was not told; give it with withHighest, or what"
-                + " stands behind it when it fails with regulated");
-      }
-      return inFront;
+    if (whenFailed != null) {
+      return whenFailed;
     }
-    return inFront != null && above(whenFailed, inFront) ? inFront : whenFailed;
+    if (inFront == null) {
+      throw new IllegalStateException(
+          "the pressure in front of the regulator was not told; give it with withHighest, or what"
+              + " stands behind it when it fails with regulated");
+    }
+    return inFront;
   }
 
   /** {@return whether the highest pressure is known; not, where only what a regulator is set to was told} */

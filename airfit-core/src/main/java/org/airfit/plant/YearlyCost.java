@@ -160,10 +160,17 @@ public final class YearlyCost implements Worked {
         .given(TIME, seconds(time), 6)
         .step(IN_THE_YEAR, energy().joules(), 5)
         .given(RATE, perKilowattHour.amount().doubleValue(), 6)
-        .step(COST, money().amount().doubleValue(), 5)
+        .step(COST, money().amount().doubleValue(), digits(money()))
         .answer(MONEY)
         .note("Money is in " + perKilowattHour.currency() + ".")
         .build();
+  }
+
+  /** Five, or as many as an amount has that ends at the thirtieth decimal. */
+  private static int digits(Money money) {
+    return money.amount().signum() == 0
+        ? 5
+        : Math.max(1, Math.min(5, money.amount().precision() - money.amount().scale() + 30));
   }
 
   private static double seconds(Duration time) {

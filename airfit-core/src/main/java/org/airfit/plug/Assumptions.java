@@ -58,7 +58,7 @@ record Assumptions(
     }
     if (!(wear.millimetres() <= 2.0)) {
       throw new IllegalArgumentException(
-          "wear allowance must be in [0, 2] mm, was " + wear.format(LengthUnit.MILLIMETRE)
+          "wear allowance must be in [0, 2] mm, was " + wear.inFull(LengthUnit.MILLIMETRE)
               + "; a plug worn by more is scrap, not a case for identification");
     }
   }

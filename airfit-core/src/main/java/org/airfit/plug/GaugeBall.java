@@ -60,7 +60,7 @@ public record GaugeBall(Length diameter) {
     Objects.requireNonNull(diameter, "diameter");
     if (!(diameter.metres() > 0.0 && diameter.millimetres() <= LARGEST_MM)) {
       throw new IllegalArgumentException("diameter of a gauge ball must be in (0, 10] mm, was "
-          + diameter.format(LengthUnit.MILLIMETRE) + "; it must go into the groove of a plug");
+          + diameter.inFull(LengthUnit.MILLIMETRE) + "; it must go into the groove of a plug");
     }
   }
 

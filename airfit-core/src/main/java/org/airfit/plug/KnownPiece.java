@@ -41,12 +41,12 @@ public record KnownPiece(String label, Map<Dimension, Length> sizes) {
       if (!(length.metres() > 0.0)) {
         throw new IllegalArgumentException(
             dimension + " of piece " + label + " must be above 0 mm, was "
-                + length.format(LengthUnit.MILLIMETRE) + "; leave out what was not measured");
+                + length.inFull(LengthUnit.MILLIMETRE) + "; leave out what was not measured");
       }
       if (!(length.millimetres() <= MOST_MM)) {
         throw new IllegalArgumentException(dimension + " of piece " + label
             + " must be in (0, 600] mm, where calipers read, was "
-            + length.format(LengthUnit.MILLIMETRE) + "; check its unit");
+            + length.inFull(LengthUnit.MILLIMETRE) + "; check its unit");
       }
     });
     sizes = Collections.unmodifiableMap(new EnumMap<>(sizes));

@@ -288,7 +288,7 @@ public final class KnownPlugs {
     Objects.requireNonNull(wanted, "wanted");
     if (!(wanted.metres() > 0.0)) {
       throw new IllegalArgumentException(
-          "wanted error must be above 0 mm, was " + wanted.format(LengthUnit.MILLIMETRE));
+          "wanted error must be above 0 mm, was " + wanted.inFull(LengthUnit.MILLIMETRE));
     }
     if (!(confidence > 0.0 && confidence < 1.0)) {
       throw new IllegalArgumentException("confidence must be in (0, 1), was " + confidence);

@@ -113,20 +113,20 @@ public record Outlier(
     }
     if (step.metres() > 0.0 && !(step.millimetres() >= 0.001 && step.millimetres() <= 1.0)) {
       throw new IllegalArgumentException("step of a caliper must be in [0.001, 1] mm, was "
-          + step.format(LengthUnit.MILLIMETRE) + "; give that of the instrument");
+          + step.inFull(LengthUnit.MILLIMETRE) + "; give that of the instrument");
     }
     if (!(others.mean().millimetres() <= KnownPiece.MOST_MM)
         || others.sampleDeviation().metres() < LEAST_SPREAD * step.metres()) {
       throw new IllegalArgumentException(
           "others must have a mean of at most 600 mm and a standard deviation of at least the step"
-              + " over √12, were " + others.mean().format(LengthUnit.MILLIMETRE) + " and "
-              + others.sampleDeviation().format(LengthUnit.MILLIMETRE)
+              + " over √12, were " + others.mean().inFull(LengthUnit.MILLIMETRE) + " and "
+              + others.sampleDeviation().inFull(LengthUnit.MILLIMETRE)
               + "; take KnownPlugs.sample");
     }
     if (!(step.metres() > 0.0) || dimensions < 1 || alsoOut.size() + 1 >= others.pieces()) {
       throw new IllegalArgumentException(
           "step must be above 0 mm, dimensions at least 1 and those that stand out fewer than the others, were "
-              + step.format(LengthUnit.MILLIMETRE) + ", " + dimensions + ", "
+              + step.inFull(LengthUnit.MILLIMETRE) + ", " + dimensions + ", "
               + (alsoOut.size() + 1) + " of " + (alsoOut.size() + 1 + others.pieces()));
     }
     double chance = chance(piece, dimension, alsoOut, others, step, dimensions);

@@ -100,16 +100,16 @@ public record PlugReading(Dimension dimension, Reading reading, Optional<GaugeBa
     if (!(h > 0.0)) {
       throw new IllegalArgumentException(
           groove.dimension() + " must be below the " + collar.dimension() + " of "
-              + collar.length().format(LengthUnit.MILLIMETRE) + ", was "
-              + groove.length().format(LengthUnit.MILLIMETRE) + "; check both");
+              + collar.length().inFull(LengthUnit.MILLIMETRE) + ", was "
+              + groove.length().inFull(LengthUnit.MILLIMETRE) + "; check both");
     }
     double x = GaugeBall.fromWall(d, h);
     double length = overBall.millimetres() - 0.5 * d - x;
     if (!(length > 0.0)) {
       throw new IllegalArgumentException("measurement over the ball must be above "
-          + Length.ofMillimetres(0.5 * d + x).format(LengthUnit.MILLIMETRE) + " for a ball of "
-          + ball.diameter().format(LengthUnit.MILLIMETRE) + ", was "
-          + overBall.format(LengthUnit.MILLIMETRE) + "; measure from the tip face");
+          + Length.ofMillimetres(0.5 * d + x).inFull(LengthUnit.MILLIMETRE) + " for a ball of "
+          + ball.diameter().inFull(LengthUnit.MILLIMETRE) + ", was "
+          + overBall.inFull(LengthUnit.MILLIMETRE) + "; measure from the tip face");
     }
     double ofHeight = 0.5
         * Math.hypot(
@@ -139,8 +139,8 @@ public record PlugReading(Dimension dimension, Reading reading, Optional<GaugeBa
     Objects.requireNonNull(instrument, "instrument");
     if (!(overBall.compareTo(ball.diameter()) > 0)) {
       throw new IllegalArgumentException("measurement over the ball must be above its diameter of "
-          + ball.diameter().format(LengthUnit.MILLIMETRE) + ", was "
-          + overBall.format(LengthUnit.MILLIMETRE) + "; measure from the tip face");
+          + ball.diameter().inFull(LengthUnit.MILLIMETRE) + ", was "
+          + overBall.inFull(LengthUnit.MILLIMETRE) + "; measure from the tip face");
     }
     return new PlugReading(
         Dimension.TIP_LENGTH,

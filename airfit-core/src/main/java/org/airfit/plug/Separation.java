@@ -78,8 +78,8 @@ public final class Separation {
       if (!(difference.millimetres() >= 0.0 && scatter.millimetres() > 0.0)) {
         throw new IllegalArgumentException(
             "difference of nominals must be at least 0 mm and the scatter above 0 mm, were "
-                + difference.format(LengthUnit.MILLIMETRE) + " and "
-                + scatter.format(LengthUnit.MILLIMETRE));
+                + difference.inFull(LengthUnit.MILLIMETRE) + " and "
+                + scatter.inFull(LengthUnit.MILLIMETRE));
       }
     }
 

@@ -99,8 +99,8 @@ public record SizeDifference(
         && !(sample.mean().millimetres() <= KnownPiece.MOST_MM
             && sample.sampleDeviation().millimetres() <= KnownPiece.MOST_MM)) {
       throw new IllegalArgumentException("mean and standard deviation of pieces measured must be at"
-          + " most 600 mm, where calipers end, were " + sample.mean().format(LengthUnit.MILLIMETRE)
-          + " and " + sample.sampleDeviation().format(LengthUnit.MILLIMETRE)
+          + " most 600 mm, where calipers end, were " + sample.mean().inFull(LengthUnit.MILLIMETRE)
+          + " and " + sample.sampleDeviation().inFull(LengthUnit.MILLIMETRE)
           + "; check their units");
     }
   }

@@ -37,7 +37,7 @@ public final class HoseBore implements Comparable<HoseBore> {
   private HoseBore(Length nominal, String label) {
     if (!(nominal.millimetres() >= 1.0 && nominal.millimetres() <= 500.0)) {
       throw new IllegalArgumentException(
-          "hose bore must be in [1, 500] mm, was " + nominal.format(LengthUnit.MILLIMETRE));
+          "hose bore must be in [1, 500] mm, was " + nominal.inFull(LengthUnit.MILLIMETRE));
     }
     this.nominal = nominal;
     this.label = label;

@@ -94,6 +94,20 @@ public abstract sealed class Quantity<Q extends Quantity<Q, U>, U extends Unit>
   }
 
   /**
+   * Prints this quantity in a unit with all digits that tell it from others, as a refusal must: a value just above a
+   * limit does not look like the limit. What a conversion of units rounds is left out.
+   *
+   * @param unit the unit asked for
+   * @return the value and the unit, such as "0.50001 mm"; in words such as "Infinity mm" where the value is too large
+   *     for the unit
+   */
+  public final String inFull(U unit) {
+    double value = in(unit);
+    return (Double.isFinite(value) ? Digits.inFull(value) : String.valueOf(value)) + " "
+        + written(unit);
+  }
+
+  /**
    * Compares two quantities of one kind.
    *
    * @param other the quantity to compare with

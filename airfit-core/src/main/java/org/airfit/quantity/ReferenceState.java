@@ -104,11 +104,11 @@ public final class ReferenceState {
     }
     if (!(temperature.kelvins() >= 173.15 && temperature.kelvins() <= 373.15)) {
       throw new IllegalArgumentException("reference temperature must be in [-100, 100] °C, was "
-          + Digits.significant(temperature.celsius(), 12) + " °C");
+          + Digits.inFull(temperature.celsius()) + " °C");
     }
     if (!(pressure.pascals() >= 50.0e3 && pressure.pascals() <= 200.0e3)) {
       throw new IllegalArgumentException("reference pressure must be in [50, 200] kPa(a), was "
-          + Digits.significant(pressure.kilopascals(), 12) + " kPa(a)");
+          + Digits.inFull(pressure.kilopascals()) + " kPa(a)");
     }
     if (!(relativeHumidity >= 0.0 && relativeHumidity <= 1.0)) {
       throw new IllegalArgumentException(
@@ -117,12 +117,12 @@ public final class ReferenceState {
     if (relativeHumidity > 0.0 && temperature.kelvins() < 273.15) {
       throw new IllegalArgumentException(
           "temperature of a humid reference state must be in [0, 100] °C, was "
-              + Digits.significant(temperature.celsius(), 12) + " °C");
+              + Digits.inFull(temperature.celsius()) + " °C");
     }
     if (!(vapourPascals(temperature, relativeHumidity) < pressure.pascals())) {
       throw new IllegalArgumentException("vapour pressure must lie below the reference pressure of "
-          + Digits.significant(pressure.kilopascals(), 12) + " kPa(a), was "
-          + Digits.significant(vapourPascals(temperature, relativeHumidity) / 1000.0, 6) + " kPa");
+          + Digits.inFull(pressure.kilopascals()) + " kPa(a), was "
+          + Digits.inFull(vapourPascals(temperature, relativeHumidity) / 1000.0) + " kPa");
     }
     this.name = name;
     this.temperature = temperature;

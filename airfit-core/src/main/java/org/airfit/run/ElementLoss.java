@@ -23,6 +23,7 @@ public final class ElementLoss implements Worked {
       double fraction,
       PressureDrop gain,
       boolean chokes,
+      boolean unsettled,
       Element.Explanation explanation) {}
 
   private final Values values;
@@ -34,8 +35,9 @@ public final class ElementLoss implements Worked {
       double fraction,
       PressureDrop gain,
       boolean chokes,
+      boolean unsettled,
       Element.Explanation explanation) {
-    this.values = new Values(name, inlet, outlet, fraction, gain, chokes, explanation);
+    this.values = new Values(name, inlet, outlet, fraction, gain, chokes, unsettled, explanation);
   }
 
   /** {@return the element} */
@@ -67,7 +69,8 @@ public final class ElementLoss implements Worked {
    * {@return how much more pressure the tool would have if this element lost nothing; 0 where the flow does not get to
    * the tool}
    *
-   * <p>At the same flow; where an element chokes and a tool follows the pressure, at the flow that the tool then takes.
+   * <p>At the same flow; where an element chokes or friction jumps, and a tool follows the pressure, at the flow that the
+   * tool then takes.
    */
   public PressureDrop gain() {
     return values.gain;
@@ -76,6 +79,14 @@ public final class ElementLoss implements Worked {
   /** {@return whether it lets no more through however low the pressure behind it} */
   public boolean chokes() {
     return values.chokes;
+  }
+
+  /**
+   * {@return whether its flow is at Re 2300, where friction jumps, so that it may lose anything between the laminar and
+   * the turbulent loss}
+   */
+  public boolean unsettled() {
+    return values.unsettled;
   }
 
   /** {@return velocity over speed of sound at the inlet of a line [-]; 0 for what is no line} */

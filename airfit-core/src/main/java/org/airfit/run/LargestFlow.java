@@ -25,17 +25,15 @@ public final class LargestFlow implements Worked {
     this.values = values;
   }
 
-  /** The largest flow along a path; empty where the supply itself is lower than the pressure asked for. */
+  /** The largest flow along a path; empty where less than the pressure asked for is at the tool also without flow. */
   static Optional<LargestFlow> of(RunPath path, GaugePressure atTool) {
     double wanted = atTool.absolute(path.atmosphere()).pascals();
-    if (path.still().pressure().pascals() < wanted) {
+    if (!(path.pascalsAtTool(0.0) >= wanted)) {
       return Optional.empty();
     }
     double flow = RunPath.largest(path::pascalsAtTool, wanted, path.bound());
-    return Optional.of(new LargestFlow(new Values(
-        atTool,
-        RunAnswers.at(path, MassFlow.ofKilogramsPerSecond(flow)),
-        RunAnswers.stopping(path, flow))));
+    return Optional.of(new LargestFlow(
+        new Values(atTool, RunAnswers.atLargest(path, flow), RunAnswers.stopping(path, flow))));
   }
 
   /** {@return the flow} */
@@ -66,14 +64,26 @@ public final class LargestFlow implements Worked {
     Objects.requireNonNull(units, "units");
     String pressure = values.atTool.format(units.pressureUnit());
     return Working.titled("Largest flow of air that arrives at " + pressure, units)
-        .note("The flow was raised until "
-            + values
-                .stopping
-                .map(name -> "more of it would not get through: " + name + " stops it.")
-                .orElse("just " + pressure + " was left at the tool."))
+        .note("The flow was raised until " + end(units))
         .include(values.result.working(units))
         .answer("The largest flow is " + massFlow().format(units.massFlowUnit()) + ".")
         .build();
+  }
+
+  /** What ended the search. */
+  private String end(UnitSystem units) {
+    String pressure = values.atTool.format(units.pressureUnit());
+    return values
+        .stopping
+        .map(name -> "more of it would not get through: " + name + " stops it.")
+        .orElseGet(() ->
+            arrived().pascals() > values.atTool.pascals() + 1.0e-6 * arrived().pascals()
+                ? "a little more of it would leave less than " + pressure + " at the tool at once."
+                : "just " + pressure + " was left at the tool.");
+  }
+
+  private GaugePressure arrived() {
+    return values.result.fold(RunResult.Delivered::atToolGauge, starved -> values.atTool);
   }
 
   @Override

@@ -8,25 +8,22 @@ final class Pass {
   private final double[] pascals;
   private final double[] kelvins;
   private final boolean[] chokes;
+  private final boolean[] unsettled;
+  private double least = Double.NaN;
+  private double most = Double.NaN;
 
   Pass(int elements) {
     pascals = new double[elements + 1];
     kelvins = new double[elements + 1];
     chokes = new boolean[elements];
+    unsettled = new boolean[elements];
     Arrays.fill(pascals, Double.NaN);
-    Arrays.fill(kelvins, Double.NaN);
   }
 
   /** Notes the air in front of an element; of their number, the air at the tool. */
   void put(int element, double p, double t) {
     pascals[element] = p;
     kelvins[element] = t;
-  }
-
-  /** Notes that the flow gets no further than a place. */
-  void end(int place) {
-    Arrays.fill(pascals, place, pascals.length, Double.NaN);
-    Arrays.fill(kelvins, place, kelvins.length, Double.NaN);
   }
 
   /** The first place from one on that the flow does not get to; one more than all places where it gets to the tool. */
@@ -47,13 +44,29 @@ final class Pass {
     return chokes[element];
   }
 
-  boolean anyChokes() {
-    for (boolean one : chokes) {
-      if (one) {
-        return true;
-      }
-    }
-    return false;
+  /** Notes that an element stands at a jump of its friction. */
+  void markUnsettled(int element) {
+    unsettled[element] = true;
+  }
+
+  boolean unsettled(int element) {
+    return unsettled[element];
+  }
+
+  /** Notes the pressures [Pa] at the tool on both sides of a jump of friction. */
+  void between(double behindJump, double beforeJump) {
+    least = behindJump;
+    most = beforeJump;
+  }
+
+  /** The pressure [Pa] at the tool behind the jump of friction at which this stands; NaN where it stands at none. */
+  double least() {
+    return least;
+  }
+
+  /** The pressure [Pa] at the tool before the jump of friction at which this stands; NaN where it stands at none. */
+  double most() {
+    return most;
   }
 
   /** The pressure [Pa] in front of an element, or NaN where the flow does not get there. */
@@ -61,7 +74,7 @@ final class Pass {
     return pascals[element];
   }
 
-  /** The temperature [K] in front of an element, or NaN where the flow does not get there. */
+  /** The temperature [K] in front of an element that the flow gets to. */
   double kelvins(int element) {
     return kelvins[element];
   }

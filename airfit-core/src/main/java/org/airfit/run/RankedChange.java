@@ -17,7 +17,7 @@ public final class RankedChange {
 
   private static final GaugePressure ATMOSPHERE = GaugePressure.ofPascals(0.0);
 
-  private record Values(Change change, RunResult before, RunResult after) {}
+  private record Values(Run run, Change change, RunResult before, RunResult after) {}
 
   private final Values values;
 
@@ -31,7 +31,7 @@ public final class RankedChange {
    * @param run the run as it is now
    * @param tool what the tool takes
    * @param changes changes to the run, each with the run after it and its price, all in one currency
-   * @return the changes, most pressure at the tool for the money first
+   * @return the changes, most pressure at the tool for the money first; of those that cost nothing, the largest gain
    * @throws IllegalArgumentException if the currencies differ
    * @throws IllegalStateException if a run has no elements
    */
@@ -41,8 +41,11 @@ public final class RankedChange {
     RunResult now = Objects.requireNonNull(run, "run").balance(tool);
     all.forEach(change -> change.price().compareTo(all.get(0).price())); // one currency
     return all.stream()
-        .map(change -> new RankedChange(new Values(change, now, change.run().balance(tool))))
-        .sorted(Comparator.comparingDouble(RankedChange::pascalsPerUnit).reversed())
+        .map(
+            change -> new RankedChange(new Values(run, change, now, change.run().balance(tool))))
+        .sorted(Comparator.comparingDouble(RankedChange::pascalsPerUnit)
+            .thenComparingDouble(RankedChange::gainPascals)
+            .reversed())
         .toList();
   }
 
@@ -56,24 +59,30 @@ public final class RankedChange {
     return values.after;
   }
 
-  /** {@return the pressure at the tool before the change; that of the atmosphere where it cannot be fed} */
+  /**
+   * {@return the pressure at the tool before the change; that of the atmosphere where it cannot be fed, and the least at
+   * a jump of friction}
+   */
   public GaugePressure pressureBefore() {
-    return pressure(values.before);
+    return pressure(values.run, values.before);
   }
 
-  /** {@return the pressure at the tool after the change; that of the atmosphere where it cannot be fed} */
+  /**
+   * {@return the pressure at the tool after the change; that of the atmosphere where it cannot be fed, and the least at a
+   * jump of friction}
+   */
   public GaugePressure pressureAfter() {
-    return pressure(values.after);
+    return pressure(values.change.run(), values.after);
   }
 
   /** {@return the flow of the tool before the change; where it cannot be fed, the most that gets through} */
   public MassFlow flowBefore() {
-    return flow(values.before);
+    return flow(values.run, values.before);
   }
 
   /** {@return the flow of the tool after the change; where it cannot be fed, the most that gets through} */
   public MassFlow flowAfter() {
-    return flow(values.after);
+    return flow(values.change.run(), values.after);
   }
 
   /** {@return how much more pressure the tool has; 0 where it has less} */
@@ -90,12 +99,18 @@ public final class RankedChange {
     return pressureAfter().pascals() - pressureBefore().pascals();
   }
 
-  private static GaugePressure pressure(RunResult result) {
-    return result.fold(RunResult.Delivered::atToolGauge, starved -> ATMOSPHERE);
+  private static GaugePressure pressure(Run run, RunResult result) {
+    return result.fold(
+        delivered -> GaugePressure.of(delivered.leastAtTool(), run.atmosphere()),
+        starved -> ATMOSPHERE);
   }
 
-  private static MassFlow flow(RunResult result) {
-    return result.fold(RunResult.Delivered::massFlow, RunResult.Starved::largest);
+  private static MassFlow flow(Run run, RunResult result) {
+    return result.fold(
+        RunResult.Delivered::massFlow,
+        starved -> run.largestFlow(ATMOSPHERE)
+            .map(LargestFlow::massFlow)
+            .orElse(MassFlow.ofKilogramsPerSecond(0.0)));
   }
 
   /**

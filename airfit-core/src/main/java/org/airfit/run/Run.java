@@ -316,7 +316,8 @@ public final class Run {
    * Finds the largest flow that still arrives at a pressure.
    *
    * @param atTool the least pressure at the tool, not below the atmosphere
-   * @return the flow, or empty where the supply itself is lower than {@code atTool}
+   * @return the flow, or empty where less than {@code atTool} is at the tool also without flow: a compressor counts at
+   *     cut-in
    * @throws IllegalArgumentException if {@code atTool} is negative
    * @throws IllegalStateException if the run has no elements
    */
@@ -330,7 +331,9 @@ public final class Run {
    * Finds the flow and the pressure at which the tool and the run agree.
    *
    * <p>Where a compressor's curve ends before the tool has what it would take, the supply is what starves it. Where an
-   * element chokes before that, the pressure behind that element falls until the tool takes no more than passes.
+   * element chokes before that, the pressure behind that element falls until the tool takes no more than passes. Where
+   * friction jumps at Re 2300, no flow may meet both: the answer then stands at the jump, at the pressure at which the
+   * tool takes that flow, and {@link RunResult.Delivered#jump} tells between which pressures that lies.
    *
    * @param tool what the tool takes
    * @return the pressure at the tool and where the rest went; a tool of fixed flow may be starved

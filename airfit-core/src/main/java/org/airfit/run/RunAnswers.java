@@ -36,9 +36,6 @@ final class RunAnswers {
    */
   private static final double WANTS_MORE = 1.0e-10;
 
-  /** By how much a flow is raised to see what stops it [-]. */
-  private static final double SLIGHTLY = 1.0e-9;
-
   private RunAnswers() {}
 
   /** How a supply's pressure follows from the flow. */
@@ -104,26 +101,44 @@ final class RunAnswers {
   private static RunResult.Delivered delivered(
       RunPath path, MassFlow demand, Pass pass, IntToDoubleFunction gain) {
     AbsolutePressure from = AbsolutePressure.ofPascals(pass.pascals(0));
-    AbsolutePressure to = AbsolutePressure.ofPascals(pass.atTool());
+    Optional<FrictionJump> jump = jump(path, pass);
     return new RunResult.Delivered(
         demand,
         path.supply(),
         from,
-        to,
+        AbsolutePressure.ofPascals(pass.atTool()),
         path.atmosphere(),
         shares(path, demand, pass, path.elements().size(), gain),
-        cautions(path, from, to),
+        cautions(path, from, pass, jump),
+        jump,
         Optional.empty());
   }
 
-  /** The gauge pressure is what there is to lose. */
-  private static List<Caution> cautions(RunPath path, AbsolutePressure from, AbsolutePressure to) {
+  /** The jump of friction at which a pass stands. */
+  private static Optional<FrictionJump> jump(RunPath path, Pass pass) {
+    if (Double.isNaN(pass.most())) {
+      return Optional.empty();
+    }
+    List<String> names = new ArrayList<>();
+    for (int i = 0; i < path.elements().size(); i++) {
+      if (pass.unsettled(i)) {
+        names.add(path.elements().get(i).name());
+      }
+    }
+    return Optional.of(new FrictionJump(
+        names, AbsolutePressure.ofPascals(pass.least()), AbsolutePressure.ofPascals(pass.most())));
+  }
+
+  /** The gauge pressure is what there is to lose; at a jump of friction the most that may be lost is told. */
+  private static List<Caution> cautions(
+      RunPath path, AbsolutePressure from, Pass pass, Optional<FrictionJump> jump) {
     List<Caution> cautions = new ArrayList<>(path.cautions());
-    double lost = from.pascals() - to.pascals();
+    double lost = from.pascals() - (jump.isPresent() ? pass.least() : pass.atTool());
     double toLose = from.pascals() - path.atmosphere().pascals();
     if (lost > BUDGET_SHARE * toLose) {
       cautions.add(BUDGET);
     }
+    jump.map(FrictionJump::caution).ifPresent(cautions::add);
     return cautions;
   }
 
@@ -142,6 +157,7 @@ final class RunAnswers {
           lost > 0.0 ? drop / lost : 0.0,
           PressureDrop.ofPascals(gain.applyAsDouble(i)),
           pass.chokes(i),
+          pass.unsettled(i),
           element.explain(demand, path.air(pass, i))));
     }
     return List.copyOf(shares);
@@ -177,18 +193,16 @@ final class RunAnswers {
 
   private static RunResult withTool(RunPath path, RunResult.Delivered found, ToolDemand tool) {
     double flow = found.massFlow().kilogramsPerSecond();
-    if (takesAll(path, tool, flow, found.atTool().pascals())) {
+    if (flow == 0.0 || takesAll(path, tool, flow, found.atTool().pascals())) {
       return found.to(tool);
     }
-    double more = flow * (1.0 + SLIGHTLY);
+    double more = path.justAbove(flow);
     if (Double.isNaN(path.supply().pascals(more))) {
       return at(path, MassFlow.ofKilogramsPerSecond(more));
     }
     Pass pass = settled(path, tool, flow);
-    return pass.anyChokes()
-        ? delivered(path, found.massFlow(), pass, i -> gain(path, tool, pass, i))
-            .to(tool)
-        : found.to(tool); // the pressure jumps at Re 2300
+    return delivered(path, found.massFlow(), pass, i -> gain(path, tool, pass, i))
+        .to(tool);
   }
 
   private static boolean takesAll(RunPath path, ToolDemand tool, double flow, double atTool) {
@@ -196,19 +210,27 @@ final class RunAnswers {
   }
 
   /**
-   * The pass of a flow that a tool and the run agree on. Where the tool would take more and an element chokes, the
-   * pressure behind that element falls until the tool takes what passes, or until the next element chokes as well.
+   * The pass of a flow that a tool and the run agree on. Where the tool would take more and friction or the supply
+   * jumps, the pressure lies on the way over the jump. Where an element chokes, the pressure behind that element falls
+   * until the tool takes what passes, or until the next element chokes as well.
    */
   private static Pass settled(RunPath path, ToolDemand tool, double flow) {
     Pass pass = path.pass(flow);
     if (!(flow > 0.0) || takesAll(path, tool, flow, pass.atTool())) {
       return pass;
     }
-    int choking = path.pass(flow * (1.0 + SLIGHTLY)).firstBelow(0.0);
-    return choking < path.elements().size()
-        ? path.lowered(
-            pass, flow, choking, tool.pascalsFor(flow, path.atmosphere().pascals()))
-        : pass;
+    double wanted = tool.pascalsFor(flow, path.atmosphere().pascals());
+    double more = path.justAbove(flow);
+    if (!path.jumps(flow, more)) {
+      int choking = path.pass(more).firstBelow(0.0);
+      return choking < path.elements().size() ? path.lowered(pass, flow, choking, wanted) : pass;
+    }
+    Pass standing = path.standing(flow, more, wanted);
+    int choking = path.chokingAlong(standing, flow);
+    return takesAll(path, tool, flow, standing.atTool())
+            || choking == path.elements().size()
+        ? standing
+        : path.lowered(standing, flow, choking, wanted);
   }
 
   /** How much more pressure [Pa] a tool would have with one element left out, where another flow may then agree. */
@@ -218,12 +240,25 @@ final class RunAnswers {
     return then > pass.atTool() ? then - pass.atTool() : 0.0;
   }
 
+  /** What arrives of the largest flow that still arrives at a pressure: a little more may be behind a jump of friction. */
+  static RunResult atLargest(RunPath path, double flow) {
+    MassFlow largest = MassFlow.ofKilogramsPerSecond(flow);
+    return at(path, largest)
+        .fold(
+            found -> delivered(
+                path,
+                largest,
+                path.before(flow, path.justAbove(flow)),
+                i -> found.shares().get(i).gain().pascals()),
+            starved -> starved);
+  }
+
   /**
    * What stops a flow slightly larger than one that arrives, if it is not just the pressure that falls: "supply" or an
    * element.
    */
   static Optional<String> stopping(RunPath path, double flow) {
-    double more = flow * (1.0 + SLIGHTLY);
+    double more = path.justAbove(flow);
     if (Double.isNaN(path.supply().pascals(more))) {
       return Optional.of("supply");
     }

@@ -28,8 +28,11 @@ final class RunPath {
   /** A flow that passes lies below the largest of an element by at most this part of it [-]. */
   private static final double JUST_BELOW = 1.0e-12;
 
-  /** By how much a pressure is lowered to see what stops the flow [-]. */
+  /** By how much a pressure is lowered, or a flow raised, to see what stops the flow [-]. */
   private static final double SLIGHTLY = 1.0e-9;
+
+  /** A supply whose pressure falls by more than this part from one flow to the next jumps [-]. */
+  private static final double JUMP = 1.0e-6;
 
   /** More than any line carries [kg/s]: where nothing limits the flow, a search ends here. */
   private static final double MOST = 1.0e6;
@@ -148,11 +151,111 @@ final class RunPath {
         t = element.outletKelvins(flow, p, t, viscosity);
         pass.put(i + 1, outlet, t);
       } else {
-        pass.end(i + 1);
         return;
       }
       p = outlet;
     }
+  }
+
+  /**
+   * The pass of a flow at which friction jumps, a part of the way over the jump. At that flow a line has any loss
+   * between that before and that behind the jump. So it is with a supply that gives one flow at many pressures.
+   *
+   * @param flow the flow just before the jump [kg/s]
+   * @param more a flow just behind it [kg/s]
+   * @param ofSupply the part of the way of the supply [-], in [0, 1]
+   * @param ofLines the part of the way of all lines that jump [-], in [0, 1]
+   * @return the pass, the lines that jump marked
+   */
+  Pass standing(double flow, double more, double ofSupply, double ofLines) {
+    Pass pass = new Pass(elements.size());
+    double p = between(supply.pascals(flow), supply.pascals(more), ofSupply);
+    double t = kelvins;
+    pass.put(0, p, t);
+    for (int i = 0; i < elements.size() && p > 0.0; i++) {
+      FlowElement element = elements.get(i).flow();
+      double outlet = element.outlet(flow, p, t, viscosity);
+      if (element.nextJump(flow, viscosity) <= more) {
+        pass.markUnsettled(i);
+        outlet = between(outlet, element.outlet(more, p, t, viscosity), ofLines);
+      }
+      t = element.outletKelvins(flow, p, t, viscosity);
+      p = outlet;
+      pass.put(i + 1, p, t);
+    }
+    return pass;
+  }
+
+  /** A part of the way from one pressure [Pa] to another, which is 0 where the flow does not pass. */
+  private static double between(double before, double behind, double part) {
+    return (1.0 - part) * before + part * (behind > 0.0 ? behind : 0.0);
+  }
+
+  /**
+   * The pass of a flow at a jump at which a pressure arrives at the tool; where the flow chokes on the way to that, the
+   * last with which it still arrives.
+   *
+   * @param flow the flow just before the jump [kg/s]
+   * @param more a flow just behind it [kg/s]
+   * @param atTool the pressure to arrive at the tool [Pa], at most what arrives of the flow and at least what arrives
+   *     of more
+   * @return the pass; {@link Pass#least} and {@link Pass#most} tell of the two sides of the jump where friction jumps
+   */
+  Pass standing(double flow, double more, double atTool) {
+    DoubleUnaryOperator missing =
+        part -> atTool - standing(flow, more, part, part).atTool();
+    double atFar = missing.applyAsDouble(1.0);
+    double part = atFar <= 0.0
+        ? 1.0
+        : RootFinder.find(
+            missing, 0.0, Math.min(0.0, missing.applyAsDouble(0.0)), 1.0, atFar, TOLERANCE);
+    return withSides(standing(flow, more, part, part), flow, more, part);
+  }
+
+  /** Whether friction in a line, or the pressure of the supply, jumps between two flows [kg/s] next to each other. */
+  boolean jumps(double flow, double more) {
+    return supply.pascals(more) < supply.pascals(flow) * (1.0 - JUMP)
+        || elements.stream().anyMatch(element -> element.flow().nextJump(flow, viscosity) <= more);
+  }
+
+  /** The first element that passes no more of a flow [kg/s] with a little less pressure in front; or their number. */
+  int chokingAlong(Pass pass, double flow) {
+    int i = 0;
+    while (i < elements.size()
+        && elements
+                .get(i)
+                .flow()
+                .outlet(flow, pass.pascals(i) * (1.0 - SLIGHTLY), pass.kelvins(i), viscosity)
+            > 0.0) {
+      i++;
+    }
+    return i;
+  }
+
+  /** Notes what arrives on both sides of a jump of friction; never less than the atmosphere. */
+  private Pass withSides(Pass pass, double flow, double more, double ofSupply) {
+    boolean jumps = false;
+    for (int i = 0; i < elements.size(); i++) {
+      jumps |= pass.unsettled(i);
+    }
+    if (jumps) {
+      double behind = standing(flow, more, ofSupply, 1.0).atTool();
+      double least = behind > atmosphere.pascals() ? behind : atmosphere.pascals();
+      pass.between(least, standing(flow, more, ofSupply, 0.0).atTool());
+    }
+    return pass;
+  }
+
+  /** The pass of a flow [kg/s] just before a jump, if it stands at one. */
+  Pass before(double flow, double more) {
+    return withSides(standing(flow, more, 0.0, 0.0), flow, more, 0.0);
+  }
+
+  /**
+   * A flow [kg/s] so little above one found by a search that only a jump or an end lies between them; none above none.
+   */
+  double justAbove(double flow) {
+    return flow == 0.0 ? 0.0 : Math.max(flow * (1.0 + SLIGHTLY), flow + 4.0 * TOLERANCE * bound());
   }
 
   /**

@@ -63,6 +63,7 @@ public sealed interface RunResult extends Worked {
         AbsolutePressure atmosphere,
         List<ElementLoss> shares,
         List<Caution> cautions,
+        Optional<FrictionJump> jump,
         Optional<ToolDemand> tool) {}
 
     private final Arrival arrival;
@@ -75,6 +76,7 @@ public sealed interface RunResult extends Worked {
         AbsolutePressure atmosphere,
         List<ElementLoss> shares,
         List<Caution> cautions,
+        Optional<FrictionJump> jump,
         Optional<ToolDemand> tool) {
       this.arrival = new Arrival(
           massFlow,
@@ -84,6 +86,7 @@ public sealed interface RunResult extends Worked {
           atmosphere,
           List.copyOf(shares),
           List.copyOf(cautions),
+          jump,
           tool);
     }
 
@@ -97,6 +100,7 @@ public sealed interface RunResult extends Worked {
           arrival.atmosphere,
           arrival.shares,
           arrival.cautions,
+          arrival.jump,
           Optional.of(tool));
     }
 
@@ -113,6 +117,20 @@ public sealed interface RunResult extends Worked {
     /** {@return the pressure at the tool} */
     public AbsolutePressure atTool() {
       return arrival.atTool;
+    }
+
+    /**
+     * {@return the jump of friction at which it stands: the pressure at the tool is then only one of those between two}
+     *
+     * <p>Empty but for the flow that a tool and the run agree on, and the largest flow that still arrives at a pressure.
+     */
+    public Optional<FrictionJump> jump() {
+      return arrival.jump;
+    }
+
+    /** {@return the least pressure at the tool, on which a judgement counts: below {@link #atTool} at a jump alone} */
+    public AbsolutePressure leastAtTool() {
+      return arrival.jump.map(FrictionJump::least).orElse(arrival.atTool);
     }
 
     /** {@return the pressure at the tool as a gauge there shows it} */
@@ -196,7 +214,12 @@ public sealed interface RunResult extends Worked {
     @Override
     public Working working(UnitSystem units) {
       Working.Builder working = Working.titled("Pressure of the air from supply to tool", units);
-      if (!arrival.supply.holds()) {
+      double given = arrival.supply.pascals(arrival.massFlow.kilogramsPerSecond());
+      if (given > arrival.atSupply.pascals()) {
+        working.note("The supply gives this flow at any pressure from "
+            + AbsolutePressure.ofPascals(given).format(units.pressureUnit())
+            + " down: it sinks until the tool takes no more.");
+      } else if (!arrival.supply.holds()) {
         working.include(arrival.supply.working(arrival.massFlow, units));
       }
       working.given(AT_SUPPLY, arrival.atSupply.pascals(), 6);
@@ -215,6 +238,11 @@ public sealed interface RunResult extends Worked {
           working.note(share.name() + " chokes: it lets no more through, and the pressure behind it"
               + behindChoking(i));
         }
+        if (share.unsettled()) {
+          working.note(
+              share.name() + " is at Re 2300, where friction jumps: its loss lies between the"
+                  + " laminar and the turbulent one.");
+        }
         working.given(drop, share.drop().pascals(), 4);
       }
       working
@@ -228,10 +256,17 @@ public sealed interface RunResult extends Worked {
               5)
           .answer(AT_TOOL)
           .note("A gauge there shows " + atToolGauge().format(units.pressureUnit()) + ".");
+      arrival.jump.ifPresent(jump -> working.note(both(jump, units)));
       arrival.tool.ifPresent(tool -> working
           .note("The flow was found by search: at the pressure that arrives, the tool takes it.")
           .include(tool.working(arrival.atTool, arrival.atmosphere, units)));
       return working.build();
+    }
+
+    private static String both(FrictionJump jump, UnitSystem units) {
+      return "No flow is steady here: laminar, the air arrives with "
+          + jump.most().format(units.pressureUnit()) + ", turbulent with "
+          + jump.least().format(units.pressureUnit()) + ". Count on the lower one.";
     }
 
     @Override

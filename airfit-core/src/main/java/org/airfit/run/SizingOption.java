@@ -62,7 +62,7 @@ public final class SizingOption {
         delivered -> Optional.of(delivered.atToolGauge()), starved -> Optional.empty());
   }
 
-  /** {@return whether the tool has at least its least pressure then} */
+  /** {@return whether the tool has at least its least pressure then, at a jump of friction on its lower side too} */
   public boolean keepsPressure() {
     return marginPascals() >= 0.0;
   }
@@ -79,11 +79,15 @@ public final class SizingOption {
   }
 
   /**
-   * The margin [Pa]; negative where the pressure is missed, and by more than the whole where the tool cannot be fed.
+   * The margin [Pa] that can be counted on; negative where the pressure is missed, and by more than the whole where
+   * the tool cannot be fed.
    */
   double marginPascals() {
     double least = values.least.pascals();
-    return atTool().map(pressure -> pressure.pascals() - least).orElse(-least - 1.0);
+    return values.result.fold(
+        delivered ->
+            GaugePressure.of(delivered.leastAtTool(), values.run.atmosphere()).pascals() - least,
+        starved -> -least - 1.0);
   }
 
   @Override

@@ -80,6 +80,7 @@ public final class SupplyNeeded implements Worked {
       AbsolutePressure atmosphere,
       Compression presentWork,
       Compression neededWork,
+      boolean givesFlow,
       RunResult run) {}
 
   private final Values values;
@@ -107,17 +108,18 @@ public final class SupplyNeeded implements Worked {
     AbsolutePressure needed = AbsolutePressure.ofPascals(
         high > low ? RootFinder.find(missing, high, low, RunPath.TOLERANCE * high) : high);
     AirState still = path.still();
-    AbsolutePressure present = path.supply()
+    Optional<AbsolutePressure> given = path.supply()
         .at(taken)
         .map(AirState::pressure)
-        .filter(pressure -> pressure.compareTo(path.atmosphere()) >= 0)
-        .orElse(still.pressure());
+        .filter(pressure -> pressure.compareTo(path.atmosphere()) >= 0);
+    AbsolutePressure present = given.orElse(still.pressure());
     return Optional.of(new SupplyNeeded(new Values(
         present,
         needed,
         path.atmosphere(),
         work(still, path.atmosphere(), present),
         work(still, path.atmosphere(), needed),
+        given.isPresent(),
         RunAnswers.at(path.suppliedBy(Supply.fixed(still.at(needed))), taken))));
   }
 
@@ -169,12 +171,23 @@ public final class SupplyNeeded implements Worked {
     return values.run.cautions();
   }
 
-  /** {@return whether the present supply is enough} */
-  public boolean isMet() {
-    return values.needed.compareTo(values.present) <= 0;
+  /**
+   * {@return whether the present supply gives the flow above the atmosphere; where not, no pressure at rest is enough: it
+   * wants a larger supply}
+   */
+  public boolean givesFlow() {
+    return values.givesFlow;
   }
 
-  /** {@return how much the pressure must rise; 0 where the present supply is enough} */
+  /** {@return whether the present supply is enough: it gives the flow, and at that flow the pressure needed} */
+  public boolean isMet() {
+    return values.givesFlow && values.needed.compareTo(values.present) <= 0;
+  }
+
+  /**
+   * {@return how much the pressure must rise at that flow, from {@link #present}; 0 where that is not below what is
+   * needed}
+   */
   public PressureDrop rise() {
     return PressureDrop.ofPascals(
         Math.max(0.0, values.needed.pascals() - values.present.pascals()));
@@ -207,7 +220,12 @@ public final class SupplyNeeded implements Worked {
 
   @Override
   public Working working(UnitSystem units) {
-    Working.Builder working = Working.titled("Pressure needed at the supply", units)
+    Working.Builder working = Working.titled("Pressure needed at the supply", units);
+    if (!values.givesFlow) {
+      working.note("The present supply does not give " + massFlow().format(units.massFlowUnit())
+          + " above the atmosphere: it wants a larger supply. It is compared at rest.");
+    }
+    working
         .note("The supply was raised until the tool had its pressure: "
             + values.needed.format(units.pressureUnit()) + " instead of "
             + values.present.format(units.pressureUnit()) + ".")
@@ -243,6 +261,7 @@ public final class SupplyNeeded implements Worked {
   @Override
   public String toString() {
     return values.needed.format(PressureUnit.BAR) + " needed, "
-        + values.present.format(PressureUnit.BAR) + " at present";
+        + values.present.format(PressureUnit.BAR) + " at present"
+        + (values.givesFlow ? "" : ", which does not give the flow");
   }
 }

@@ -162,8 +162,8 @@ public final class ToolDemand {
     Objects.requireNonNull(name, "name");
     if (!(Objects.requireNonNull(ratedInlet, "ratedInlet").pascals() >= LEAST_RATED_PASCALS)) {
       throw new IllegalArgumentException("rated inlet pressure of " + name + " must be at least "
-          + Digits.significant(LEAST_RATED_PASCALS / 1000.0, 4)
-          + " kPa(a), was " + Digits.significant(ratedInlet.kilopascals(), 6)
+          + Digits.significant(LEAST_RATED_PASCALS / 1000.0, 7)
+          + " kPa(a), was " + Digits.inFull(ratedInlet.kilopascals())
           + " kPa(a); is it a gauge pressure?");
     }
     return new ToolDemand(name, rated, Optional.of(ratedInlet), 1.0, 1.0);
@@ -182,19 +182,19 @@ public final class ToolDemand {
    *
    * @param name what to call it
    * @param filledPerCycle the volume filled in a cycle
-   * @param cyclesPerMinute how often it is filled in a minute while it runs [1/min], at least 0
+   * @param cyclesPerMinute how often it is filled in a minute while it runs [1/min], above 0
    * @param filled the air that fills it
    * @return the demand
-   * @throws IllegalArgumentException if {@code cyclesPerMinute} is negative, NaN or infinite
+   * @throws IllegalArgumentException if {@code cyclesPerMinute} is not above 0, NaN or infinite, or the volume is 0
    */
   public static ToolDemand filling(
       String name, Volume filledPerCycle, double cyclesPerMinute, AirState filled) {
     Objects.requireNonNull(name, "name");
     Objects.requireNonNull(filledPerCycle, "filledPerCycle");
     Objects.requireNonNull(filled, "filled");
-    if (!(cyclesPerMinute >= 0.0 && cyclesPerMinute < Double.POSITIVE_INFINITY)) {
+    if (!(cyclesPerMinute > 0.0 && cyclesPerMinute < Double.POSITIVE_INFINITY)) {
       throw new IllegalArgumentException(
-          "cycles per minute must be at least 0 and finite, was " + cyclesPerMinute);
+          "cycles per minute must be above 0 and finite, was " + cyclesPerMinute);
     }
     double flow = filled.density().kilogramsPerCubicMetre()
         * filledPerCycle.cubicMetres()
@@ -277,31 +277,33 @@ public final class ToolDemand {
   /**
    * Finds the flow it takes while it runs, on plain doubles.
    *
-   * @param pascals the absolute pressure at its inlet [Pa]; NaN is taken for none
-   * @param atmosphere the absolute pressure it lets its air out into [Pa]
+   * @param pascals the absolute pressure at its inlet [Pa]; NaN or one below 0 is taken for none
+   * @param atmosphere the absolute pressure it lets its air out into [Pa]; one below 0 is taken for none
    * @return the flow [kg/s]
    */
   public double flow(double pascals, double atmosphere) {
     if (ratedInlet.isEmpty()) {
       return load * ratedFlow;
     }
-    return pascals > atmosphere
-        ? load * ratedFlow * (pascals / ratedPascals) * subsonicShare(atmosphere / pascals)
+    double behind = Math.max(0.0, atmosphere);
+    return pascals > behind
+        ? load * ratedFlow * (pascals / ratedPascals) * subsonicShare(behind / pascals)
         : 0.0;
   }
 
   /**
    * Finds how fast that flow rises with the pressure.
    *
-   * @param pascals the absolute pressure at its inlet [Pa]
-   * @param atmosphere the absolute pressure it lets its air out into [Pa]
-   * @return d flow / d pressure [kg/(s Pa)], at least 0
+   * @param pascals the absolute pressure at its inlet [Pa]; NaN or one below 0 is taken for none
+   * @param atmosphere the absolute pressure it lets its air out into [Pa]; one below 0 is taken for none
+   * @return d flow / d pressure [kg/(s Pa)], at least 0; infinite where the two pressures differ by a last digit
    */
   public double slope(double pascals, double atmosphere) {
-    if (ratedInlet.isEmpty() || !(pascals > atmosphere)) {
+    double behind = Math.max(0.0, atmosphere);
+    if (ratedInlet.isEmpty() || load == 0.0 || !(pascals > behind)) {
       return 0.0;
     }
-    double ratio = atmosphere / pascals;
+    double ratio = behind / pascals;
     double share = subsonicShare(ratio);
     double z = beyondCritical(ratio);
     // d(p s)/dp = s + z (pa/p)/((1 − b) s)

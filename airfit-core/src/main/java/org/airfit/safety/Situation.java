@@ -421,7 +421,7 @@ public final class Situation {
       Objects.requireNonNull(rating, parameter);
       if (!(rating.pascals() > 0.0)) {
         throw new IllegalArgumentException(
-            name + " must be above 0 psig, was " + rating.format(PressureUnit.PSI));
+            name + " must be above 0 psig, was " + rating.inFull(PressureUnit.PSI));
       }
       return rating;
     }

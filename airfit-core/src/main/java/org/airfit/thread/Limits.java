@@ -25,7 +25,7 @@ public record Limits(Length least, Length most) {
     Objects.requireNonNull(most, "most");
     if (least.compareTo(most) > 0) {
       throw new IllegalArgumentException("least must be at most "
-          + most.format(LengthUnit.MILLIMETRE) + ", was " + least.format(LengthUnit.MILLIMETRE));
+          + most.inFull(LengthUnit.MILLIMETRE) + ", was " + least.inFull(LengthUnit.MILLIMETRE));
     }
   }
 

@@ -117,7 +117,7 @@ public final class ThreadReadings {
   private static void requirePositive(String what, Length length) {
     if (!(length.metres() > 0.0)) {
       throw new IllegalArgumentException(
-          what + " must be above 0 mm, was " + length.format(LengthUnit.MILLIMETRE));
+          what + " must be above 0 mm, was " + length.inFull(LengthUnit.MILLIMETRE));
     }
   }
 
@@ -180,7 +180,7 @@ public final class ThreadReadings {
     Objects.requireNonNull(pitch, "pitch");
     if (!(pitch.millimetres() >= 0.2 && pitch.millimetres() <= 6.5)) {
       throw new IllegalArgumentException("pitch on a metric leaf must be in [0.2, 6.5] mm, was "
-          + pitch.format(LengthUnit.MILLIMETRE));
+          + pitch.inFull(LengthUnit.MILLIMETRE));
     }
     return withLeaf(new Leaf(PitchGauge.METRIC, pitch, PitchGauge.USUAL_MISREAD));
   }

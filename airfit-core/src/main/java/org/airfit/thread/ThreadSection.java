@@ -30,11 +30,11 @@ public record ThreadSection(Length major, Length pitch, Length minor) {
     Objects.requireNonNull(minor, "minor");
     if (major.compareTo(pitch) < 0) {
       throw new IllegalArgumentException("major must be at least pitch, "
-          + pitch.format(LengthUnit.MILLIMETRE) + ", was " + major.format(LengthUnit.MILLIMETRE));
+          + pitch.inFull(LengthUnit.MILLIMETRE) + ", was " + major.inFull(LengthUnit.MILLIMETRE));
     }
     if (minor.compareTo(pitch) > 0) {
       throw new IllegalArgumentException("minor must be at most pitch, "
-          + pitch.format(LengthUnit.MILLIMETRE) + ", was " + minor.format(LengthUnit.MILLIMETRE));
+          + pitch.inFull(LengthUnit.MILLIMETRE) + ", was " + minor.inFull(LengthUnit.MILLIMETRE));
     }
   }
 

@@ -23,6 +23,9 @@ final class CheckedStep {
   /** What a search leaves of a value: none is known better, as a fraction of it. */
   private static final double KNOWN_TO = 1.0e-12;
 
+  /** What the least numbers may lose, of one unit of the last digit printed. */
+  private static final double SHARE_LOST = 0.1;
+
   /** What constants written with ten digits leave open, such as g_c in US units. */
   private static final double TEN_DIGITS = 2.0e-10;
 
@@ -30,7 +33,11 @@ final class CheckedStep {
   private final UnitSystem units;
   private final Map<String, Double> shown = new HashMap<>();
   private final double claimed;
+  private final double claimedBase;
   private final double unit;
+
+  /** A step, and whether its numbers are too small to work it again. */
+  record Made(Step step, boolean tooSmall) {}
 
   /** A value put in, with as many digits as are printed at least. */
   record Input(Symbol symbol, double value, int digits) {}
@@ -43,28 +50,66 @@ final class CheckedStep {
       shown.put(input.symbol.text(), input.symbol.kind().shown(input.value, units));
     }
     this.claimed = formula.result().kind().shown(claimed, units);
+    this.claimedBase = claimed;
     this.unit = lastDigit(this.claimed, digits);
     shown.put(formula.result().text(), this.claimed);
   }
 
   /**
-   * Obtains the step.
+   * Obtains the step. Where numbers are so small that a double has lost digits of them which show, nothing is refused.
    *
    * @param inputs a value for each symbol that is put in
    * @param claimed what was computed, in the base of its kind
    * @param digits how many digits of it are printed
    * @throws IllegalStateException if the formula gives something else
    */
-  static Step of(
+  static Made of(
       Formula formula, UnitSystem units, List<Input> inputs, double claimed, int digits) {
     Term result = formula.result().term(claimed, digits, units);
     CheckedStep step = new CheckedStep(formula, units, inputs, claimed, digits);
-    step.requireNoDrift(inputs);
+    boolean tooSmall = step.isTooSmall(inputs);
+    if (!tooSmall) {
+      step.requireNoDrift(inputs);
+    }
     List<Term> given = new ArrayList<>();
     for (Input input : inputs) {
       given.add(step.printed(input, inputs.size()));
     }
-    return new Step(formula, units, given, result);
+    return new Made(new Step(formula, units, given, result), tooSmall);
+  }
+
+  /**
+   * Whether what a double loses of its digits below 2.2e-308 shows in the result: that of the result itself, of what
+   * is put in and of what comes in between.
+   */
+  private boolean isTooSmall(List<Input> inputs) {
+    double lost = lost(formula.result(), claimedBase, claimed)
+        + size(formula.movedBySmallResults(units, shown));
+    for (Input input : inputs) {
+      String symbol = input.symbol.text();
+      double loses = lost(input.symbol, input.value, value(symbol));
+      if (loses > 0.0) {
+        lost += moved(symbol, value(symbol) + loses);
+      }
+    }
+    return lost > SHARE_LOST * unit;
+  }
+
+  /** A change of the residual, or of the result, as one of the result. */
+  private double size(double change) {
+    return formula.isSolved() && change != 0.0 ? Math.abs(change) / slope() : Math.abs(change);
+  }
+
+  /** What a value may be off by in the unit printed, for it is too small in one or the other. */
+  private double lost(Symbol symbol, double value, double shownValue) {
+    boolean small = value != 0.0
+        && (Math.abs(value) < Double.MIN_NORMAL || Math.abs(shownValue) < Double.MIN_NORMAL);
+    if (!small) {
+      return 0.0;
+    }
+    ValueKind kind = symbol.kind();
+    return Math.max(
+        Double.MIN_VALUE, kind.shown(Double.MIN_VALUE, units) - kind.shown(0.0, units));
   }
 
   /** One unit of the last digit printed. Whole digits are printed whatever the number of digits. */

@@ -2,7 +2,6 @@ package org.airfit.working;
 
 import java.util.List;
 import java.util.Set;
-import java.util.function.ToDoubleFunction;
 import org.airfit.internal.Statistics;
 
 /**
@@ -11,8 +10,25 @@ import org.airfit.internal.Statistics;
  */
 sealed interface Expression {
 
+  /** What symbols are worth, and what becomes of a result that a double holds with fewer digits. */
+  interface Values {
+
+    /** The worth of a symbol. */
+    double of(String symbol);
+
+    /** What to go on with instead of a product, a quotient or a power too small for a double to keep its digits. */
+    default double small(double result) {
+      return result;
+    }
+
+    /** A result, of factors of which one may be 0. */
+    private double kept(double result, boolean ofZero) {
+      return Math.abs(result) < Double.MIN_NORMAL && !ofZero ? small(result) : result;
+    }
+  }
+
   /** The worth of this, symbols having the values given. */
-  double worth(ToDoubleFunction<String> values);
+  double worth(Values values);
 
   /** Writes this as it stands in a text. */
   void text(StringBuilder out);
@@ -27,7 +43,7 @@ sealed interface Expression {
   record Nothing() implements Expression {
 
     @Override
-    public double worth(ToDoubleFunction<String> values) {
+    public double worth(Values values) {
       return 1.0;
     }
 
@@ -45,7 +61,7 @@ sealed interface Expression {
   record Constant(double worth, String digits, String unit) implements Expression {
 
     @Override
-    public double worth(ToDoubleFunction<String> values) {
+    public double worth(Values values) {
       return worth;
     }
 
@@ -83,8 +99,8 @@ sealed interface Expression {
   record Variable(String symbol) implements Expression {
 
     @Override
-    public double worth(ToDoubleFunction<String> values) {
-      return values.applyAsDouble(symbol);
+    public double worth(Values values) {
+      return values.of(symbol);
     }
 
     @Override
@@ -107,7 +123,7 @@ sealed interface Expression {
   record Bracket(Expression inner) implements Expression {
 
     @Override
-    public double worth(ToDoubleFunction<String> values) {
+    public double worth(Values values) {
       return inner.worth(values);
     }
 
@@ -135,7 +151,7 @@ sealed interface Expression {
   record Negative(Expression inner) implements Expression {
 
     @Override
-    public double worth(ToDoubleFunction<String> values) {
+    public double worth(Values values) {
       return -inner.worth(values);
     }
 
@@ -169,7 +185,7 @@ sealed interface Expression {
   record Sum(List<Operand> operands) implements Expression {
 
     @Override
-    public double worth(ToDoubleFunction<String> values) {
+    public double worth(Values values) {
       double sum = operands.get(0).value.worth(values);
       for (Operand operand : operands.subList(1, operands.size())) {
         double value = operand.value.worth(values);
@@ -206,11 +222,13 @@ sealed interface Expression {
   record Product(List<Operand> operands) implements Expression {
 
     @Override
-    public double worth(ToDoubleFunction<String> values) {
+    public double worth(Values values) {
       double product = operands.get(0).value.worth(values);
       for (Operand operand : operands.subList(1, operands.size())) {
         double value = operand.value.worth(values);
-        product = operand.sign == '×' ? product * value : product / value;
+        product = operand.sign == '×'
+            ? values.kept(product * value, product == 0.0 || value == 0.0)
+            : values.kept(product / value, product == 0.0);
       }
       return product;
     }
@@ -287,13 +305,15 @@ sealed interface Expression {
   record Power(Expression base, char sign, Expression exponent) implements Expression {
 
     @Override
-    public double worth(ToDoubleFunction<String> values) {
+    public double worth(Values values) {
       double worth = base.worth(values);
-      return switch (sign) {
-        case '²' -> worth * worth;
-        case '³' -> worth * worth * worth;
-        default -> Math.pow(worth, exponent.worth(values));
-      };
+      double power =
+          switch (sign) {
+            case '²' -> worth * worth;
+            case '³' -> worth * worth * worth;
+            default -> Math.pow(worth, exponent.worth(values));
+          };
+      return values.kept(power, worth == 0.0);
     }
 
     @Override
@@ -333,7 +353,7 @@ sealed interface Expression {
   record Call(String name, Expression argument) implements Expression {
 
     @Override
-    public double worth(ToDoubleFunction<String> values) {
+    public double worth(Values values) {
       double x = argument.worth(values);
       return switch (name) {
         case "√" -> Math.sqrt(x);
@@ -386,7 +406,7 @@ sealed interface Expression {
   record UpperGamma(Expression shape, Expression from) implements Expression {
 
     @Override
-    public double worth(ToDoubleFunction<String> values) {
+    public double worth(Values values) {
       double twice = 2.0 * shape.worth(values);
       if (!(twice >= 1.0 && twice <= Integer.MAX_VALUE && twice == Math.floor(twice))) {
         return Double.NaN;

@@ -281,6 +281,27 @@ public final class Formula {
     return written(units).right.worth(text -> Objects.requireNonNull(shown.get(text)));
   }
 
+  /** How far the right side moves, or what the left side is above it, by what a double loses below 2.2e-308. */
+  double movedBySmallResults(UnitSystem units, Map<String, Double> shown) {
+    Expression.Values exact = text -> Objects.requireNonNull(shown.get(text));
+    Expression.Values moved = new Expression.Values() {
+      @Override
+      public double of(String symbol) {
+        return exact.of(symbol);
+      }
+
+      @Override
+      public double small(double result) {
+        return result + Double.MIN_VALUE;
+      }
+    };
+    Written written = written(units);
+    double right = written.right.worth(moved) - written.right.worth(exact);
+    return solved
+        ? written.left.worth(moved) - written.left.worth(exact) - right
+        : right;
+  }
+
   /** What the left side is above the right side, of printed values, the result among them. */
   double residual(UnitSystem units, Map<String, Double> shown) {
     return written(units).left.worth(text -> Objects.requireNonNull(shown.get(text)))

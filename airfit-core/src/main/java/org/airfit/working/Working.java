@@ -11,7 +11,8 @@ import java.util.Objects;
  *
  * <p>A working is complete by construction: every symbol of a step
  * is given or was found before, whatever is given or found is used or is the answer, and each result is what its
- * formula gives. A step left out is missed.
+ * formula gives. A step left out is missed. Where numbers are so small that a double keeps fewer digits of them
+ * (below 2.2·10⁻³⁰⁸), the step stands there unchecked, and a sentence says so.
  *
  * <pre>{@code
  * Working.titled("Velocity in the bore", units)
@@ -28,6 +29,9 @@ import java.util.Objects;
  */
 public final class Working {
 
+  private static final String TOO_SMALL =
+      "Numbers below 2.2e-308 have lost digits here: worked again by hand this step may give another result.";
+
   private final String title;
   private final UnitSystem units;
   private final List<Part> parts;
@@ -39,7 +43,8 @@ public final class Working {
   private record Given(Symbol symbol, double value, int digits) implements Part {}
 
   /** A step with what it was made of. */
-  private record Claimed(Formula formula, double value, int digits, Step step) implements Part {}
+  private record Claimed(Formula formula, double value, int digits, CheckedStep.Made made)
+      implements Part {}
 
   private record Said(String sentence) implements Part {}
 
@@ -115,7 +120,10 @@ public final class Working {
     List<Page.Item> items = new ArrayList<>();
     for (Part part : parts) {
       if (part instanceof Claimed claimed) {
-        items.add(new Page.Equation(claimed.step()));
+        items.add(new Page.Equation(claimed.made().step()));
+        if (claimed.made().tooSmall()) {
+          items.add(new Page.Sentence(TOO_SMALL));
+        }
       } else if (part instanceof Said said) {
         items.add(new Page.Sentence(said.sentence()));
       } else if (part instanceof AnsweredInWords answered) {
@@ -221,9 +229,9 @@ public final class Working {
 
     private Builder step(Formula formula, double result, int digits, Scope.Origin origin) {
       List<CheckedStep.Input> inputs = inputs(formula);
-      Step step = CheckedStep.of(formula, units, inputs, result, digits);
+      CheckedStep.Made made = CheckedStep.of(formula, units, inputs, result, digits);
       scope.bind(new Scope.Value(formula.result(), result, digits), origin);
-      parts.add(new Claimed(formula, result, digits, step));
+      parts.add(new Claimed(formula, result, digits, made));
       return this;
     }
 

@@ -50,4 +50,21 @@ class BodySizeAdviceTest {
             .contains("does not push more air")
             .contains("Over-pressure damages tools, under-flow starves"));
   }
+
+  /** What a conversion rounds is allowed for, 1e-12 of the flow, and no more. */
+  @Test
+  void a_flow_on_a_bound_may_be_off_by_what_a_conversion_rounds() {
+    assertThat(sizes(40.0 * (1.0 + 5.0e-13))).containsExactly(BasicBodySize.ONE_QUARTER);
+    assertThat(sizes(40.0 * (1.0 + 2.0e-12))).containsExactly(BasicBodySize.THREE_EIGHTHS);
+    for (double side : new double[] {-1.0, 1.0}) {
+      assertThat(sizes(60.0 * (1.0 + side * 5.0e-13)))
+          .containsExactly(BasicBodySize.THREE_EIGHTHS, BasicBodySize.ONE_HALF);
+      assertThat(sizes(60.0 * (1.0 + side * 2.0e-12)))
+          .containsExactly(side < 0.0 ? BasicBodySize.THREE_EIGHTHS : BasicBodySize.ONE_HALF);
+    }
+  }
+
+  private static List<BasicBodySize> sizes(double scfm) {
+    return BodySizeAdvice.of(FreeAirFlow.ofScfm60F(scfm)).sizes();
+  }
 }

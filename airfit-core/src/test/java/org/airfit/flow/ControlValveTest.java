@@ -18,6 +18,7 @@ import org.airfit.quantity.Temperature;
 import org.airfit.quantity.ValveCoefficient;
 import org.airfit.source.Basis;
 import org.airfit.working.Completeness;
+import org.airfit.working.UnitSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -151,5 +152,24 @@ class ControlValveTest {
           .isThrownBy(
               () -> rule.flow(ValveCoefficient.ofCv(1.0), inlet, AbsolutePressure.ofPsi(110.0)));
     }
+  }
+
+  @Test
+  void the_rules_say_where_they_choke() {
+    AirState inlet = AirState.of(AbsolutePressure.ofPsi(100.0), Temperature.ofFahrenheit(80.0));
+    String note = "Less than 0.53 of the pressure in front stands behind";
+    for (CoefficientRule rule : CoefficientRule.values()) {
+      for (UnitSystem units : UnitSystem.values()) {
+        assertThat(text(rule, inlet, 52.9, units)).contains(note);
+        assertThat(text(rule, inlet, 53.1, units)).doesNotContain(note);
+      }
+    }
+  }
+
+  private static String text(
+      CoefficientRule rule, AirState inlet, double psia, UnitSystem units) {
+    return rule
+        .working(ValveCoefficient.ofCv(1.0), inlet, AbsolutePressure.ofPsi(psia), units)
+        .toText();
   }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import org.airfit.Comparison;
@@ -481,5 +482,84 @@ class FlowCapacityTest {
     CapacityRange range = CapacityRange.ofRatedFlow(FreeAirFlow.ofScfm60F(34.0));
     assertThat(conductance(range.most()) / conductance(range.least()))
         .isCloseTo(1.0 / 0.3256, within(2.0e-3));
+  }
+
+  @Test
+  void the_bounds_of_the_tube_formula_are_taken() {
+    // by hand: C = 0.029 d²/√(L/d^1.25 + 510), for d = 1 mm and L = 0 is 1.28415e-9 m³/(s Pa)
+    assertThat(conductance(FlowCapacity.ofTube(Length.ofMillimetres(1.0), Length.ofMetres(0.0))))
+        .isCloseTo(0.128415, within(1.0e-6));
+    assertThat(conductance(FlowCapacity.ofTube(Length.ofMillimetres(25.0), Length.ofMetres(50.0))))
+        .isCloseTo(
+            1.0e8 * 0.029 * 6.25e-4 / Math.sqrt(50.0 / Math.pow(0.025, 1.25) + 510.0),
+            within(1.0e-9));
+  }
+
+  @Test
+  void the_figures_have_bounds_and_no_negative_zero() {
+    FlowCoefficients figures = new FlowCoefficients(C, -0.0, 1.0, PressureDrop.ofPascals(0.0));
+    assertThat(figures).hasToString("C 2 dm³/(s·bar), b 0, m 1");
+    assertThat(1.0 / figures.criticalPressureRatio()).isPositive();
+    for (double index : new double[] {0.0, -0.1, Math.nextUp(1.0), Double.NaN}) {
+      assertThatIllegalArgumentException()
+          .isThrownBy(() -> new FlowCoefficients(C, 0.3, index, PressureDrop.ofPascals(0.0)))
+          .withMessage("subsonic index must be in (0, 1], was " + index);
+    }
+  }
+
+  /**
+   * The ends of a range are no wider than the rating leaves open: choked, and with hardly a drop, each passes what one
+   * of the capacities that fit the rating passes.
+   */
+  @Test
+  void the_ends_of_a_range_touch_what_a_rating_allows() {
+    AbsolutePressure inlet = AbsolutePressure.ofPsi(114.7);
+    AirState air = AirState.of(inlet, Temperature.ofCelsius(20.0));
+    FreeAirFlow rated = FreeAirFlow.ofScfm60F(34.0);
+    CapacityRange range = CapacityRange.ofRatedFlow(
+        rated, inlet, PressureDrop.ofPsi(20.0), Temperature.ofCelsius(20.0));
+    for (double share : new double[] {0.0, 0.99999}) {
+      AbsolutePressure outlet = AbsolutePressure.ofPascals(share * inlet.pascals());
+      double least = Double.POSITIVE_INFINITY;
+      double most = 0.0;
+      for (double b : new double[] {0.2, 0.35, 0.5}) {
+        double one = passes(
+            FlowCapacity.ofRatedFlow(
+                rated, inlet, PressureDrop.ofPsi(20.0), Temperature.ofCelsius(20.0), b),
+            air,
+            outlet);
+        least = Math.min(least, one);
+        most = Math.max(most, one);
+      }
+      assertThat(passes(range.least(), air, outlet)).isCloseTo(least, within(1.0e-5 * least));
+      assertThat(passes(range.most(), air, outlet)).isCloseTo(most, within(1.0e-5 * most));
+    }
+  }
+
+  @Test
+  void answers_carry_the_warnings_of_their_air_and_say_what_they_are() {
+    AirState dense = AirState.of(AbsolutePressure.ofBar(150.0), Temperature.ofCelsius(20.0));
+    assertThat(dense.warnings()).isNotEmpty();
+    FlowCapacity part = FlowCapacity.of(C, 0.3);
+    FlowAtOutlet flow = part.flow(dense, AbsolutePressure.ofBar(140.0));
+    OutletAtFlow passes = part.passage(flow.massFlow(), dense);
+    OutletAtFlow chokes = part.passage(flow.massFlow().times(100.0), dense);
+    assertThat(flow.warnings()).isEqualTo(dense.warnings());
+    assertThat(passes.warnings()).isEqualTo(dense.warnings());
+    assertThat(chokes.warnings()).isEqualTo(dense.warnings());
+    assertThat(PartsInSeries.of(List.of(part)).flow(dense, dense.pressure()).warnings())
+        .isEqualTo(dense.warnings());
+    for (String warning : dense.warnings()) {
+      assertThat(flow.working().toText()).contains(warning);
+      assertThat(chokes.working().toText()).contains(warning);
+    }
+    assertThat(part.flow(INLET, AbsolutePressure.ofBar(6.0)).warnings()).isEmpty();
+    assertThat(flow).hasToString(flow.massFlow() + " through C 2 dm³/(s·bar), b 0.3");
+    assertThat(passes)
+        .hasToString(flow.massFlow() + " through C 2 dm³/(s·bar), b 0.3 loses "
+            + ((OutletAtFlow.Passes) passes).drop());
+    assertThat(chokes)
+        .hasToString(chokes.massFlow() + " through C 2 dm³/(s·bar), b 0.3 chokes at "
+            + part.chokedFlow(dense));
   }
 }

@@ -281,4 +281,61 @@ class GasFunctionsTest {
         .isNotEqualTo(new Object())
         .hasToString("isothermal flow with friction at Mach 0.5");
   }
+
+  /** Printed functions of Mach numbers below 0.95: near Mach 1 half of the digits go. */
+  static Stream<Row> subsonic_rows() {
+    return isentropic_rows().filter(row -> row.number("mach") > 0.0 && row.number("mach") < 0.95);
+  }
+
+  @ParameterizedTest
+  @MethodSource("subsonic_rows")
+  void a_mass_flow_function_leads_back_to_its_mach_number(Row row) {
+    double mach = row.number("mach");
+    assertThat(IsentropicFlow.subsonicAtMassFlowFunction(row.number("massflow_function"))
+            .mach())
+        .isCloseTo(mach, within(1.0e-13));
+    assertThat(IsentropicFlow.atMach(mach).pressureLost())
+        .isCloseTo(1.0 - row.number("p_over_p0"), within(4.0e-15));
+  }
+
+  /** By the series γ M²/2 of 1 − p/p0: at Mach 1e-6 a difference of two doubles has four digits. */
+  @Test
+  void a_small_loss_of_pressure_keeps_its_digits() {
+    assertThat(IsentropicFlow.atMach(1.0e-6).pressureLost())
+        .isCloseTo(0.7e-12, within(1.0e-12 * 0.7e-12));
+    assertThat(IsentropicFlow.atMach(0.0).pressureLost()).isZero();
+  }
+
+  @Test
+  void the_bounds_themselves_are_taken() {
+    assertThat(IsentropicFlow.atMach(100.0).mach()).isEqualTo(100.0);
+    assertThat(IsentropicFlow.atMach(-0.0)).hasSameHashCodeAs(IsentropicFlow.atMach(0.0));
+    assertThat(IsentropicFlow.atPressureRatio(1.0)).hasSameHashCodeAs(IsentropicFlow.atMach(0.0));
+    // M² = 5 (1e9^(1/3.5) − 1) of an ideal gas with γ = 1.4
+    assertThat(IsentropicFlow.atPressureRatio(1.0e-9).mach())
+        .isCloseTo(Math.sqrt(5.0 * (Math.pow(1.0e9, 2.0 / 7.0) - 1.0)), within(1.0e-9));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> IsentropicFlow.atPressureRatio(0.999999e-9))
+        .withMessageStartingWith("p/p0 must be in [1e-9, 1]");
+    assertThat(IsentropicFlow.subsonicAtAreaRatio(1.0).mach()).isCloseTo(1.0, within(1.0e-7));
+    // far from the throat ψ is √γ M
+    double psi = IsentropicFlow.atMach(1.0).massFlowFunction();
+    assertThat(IsentropicFlow.subsonicAtAreaRatio(1.0e6).mach())
+        .isCloseTo(psi / Math.sqrt(1.4) * 1.0e-6, within(1.0e-18));
+    assertThat(IsentropicFlow.subsonicAtMassFlowFunction(psi).mach())
+        .isCloseTo(1.0, within(1.0e-7));
+    for (double outside : new double[] {0.0, -0.1, Math.nextUp(psi), Double.NaN}) {
+      assertThatIllegalArgumentException()
+          .isThrownBy(() -> IsentropicFlow.subsonicAtMassFlowFunction(outside))
+          .withMessageStartingWith("mass flow function must be in (0, 0.68473");
+    }
+    // long lines: λL/D is 1/(γ M²), less a term of order ln
+    assertThat(FannoFlow.subsonicAtResistance(7.2e11).mach())
+        .isCloseTo(1.0 / Math.sqrt(1.4 * 7.2e11), within(1.0e-14));
+    assertThat(IsothermalFlow.atResistance(7.2e11).mach())
+        .isCloseTo(1.0 / Math.sqrt(1.4 * 7.2e11), within(1.0e-14));
+    assertThat(FannoFlow.atMach(1.0e-6).mach()).isEqualTo(1.0e-6);
+    assertThat(FannoFlow.atMach(100.0).mach()).isEqualTo(100.0);
+    assertThat(IsothermalFlow.atMach(1.0e-6).mach()).isEqualTo(1.0e-6);
+  }
 }

@@ -15,7 +15,9 @@ import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.Temperature;
 import org.airfit.quantity.Volume;
+import org.airfit.quantity.VolumeFlowUnit;
 import org.airfit.working.Completeness;
+import org.airfit.working.UnitSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -104,5 +106,40 @@ class LeakTestsTest {
         .isThrownBy(() -> new LoadTiming(Duration.ofSeconds(-1), time, delivery));
     assertThatIllegalArgumentException()
         .isThrownBy(() -> new LoadTiming(time, Duration.ofSeconds(-1), delivery));
+  }
+
+  /** By hand: a fall in 1.5 s leaks twice what the same fall in 3 s does; 1.5 s of 6 s loaded is a quarter. */
+  @Test
+  void parts_of_a_second_count() {
+    assertThat(new BleedDown(SYSTEM, HIGH, LOW, Duration.ofMillis(1500), SHOP)
+            .leak()
+            .kilogramsPerSecond())
+        .isCloseTo(
+            2.0
+                * new BleedDown(SYSTEM, HIGH, LOW, Duration.ofSeconds(3), SHOP)
+                    .leak()
+                    .kilogramsPerSecond(),
+            within(1.0e-12));
+    assertThat(new LoadTiming(
+                Duration.ofMillis(1500), Duration.ofMillis(4500), FreeAirFlow.ofScfm60F(200.0))
+            .share())
+        .isCloseTo(0.25, within(1.0e-15));
+  }
+
+  /** Down to the least delivery a number holds there is a working; where it does not replay it says so. */
+  @Test
+  void the_least_deliveries_have_a_working_too() {
+    for (UnitSystem units : UnitSystem.values()) {
+      for (double cubicMetres : new double[] {4.9e-324, 1.0e-321}) {
+        assertThat(new LoadTiming(
+                    Duration.ofMillis(11),
+                    Duration.ofMillis(7),
+                    FreeAirFlow.of(
+                        cubicMetres, VolumeFlowUnit.CUBIC_METRE_PER_SECOND, ReferenceState.ANR))
+                .working(units)
+                .toText())
+            .contains("have lost digits here");
+      }
+    }
   }
 }

@@ -71,6 +71,7 @@ class OrificeEdgeTest {
   @EnumSource
   void an_edge_knows_its_range_and_source(OrificeEdge edge) {
     assertThat(edge.coefficient()).isBetween(edge.least(), edge.most());
+    assertThat(edge.least()).isBetween(0.5, edge.most());
     assertThat(edge.source().basis()).isEqualTo(Basis.HANDBOOK);
     assertThat(edge.label()).isNotBlank();
     assertThat(Orifice.of(Length.ofMillimetres(2.0), edge).dischargeCoefficient())

@@ -16,6 +16,7 @@ import org.airfit.quantity.Length;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Temperature;
 import org.airfit.working.Completeness;
+import org.airfit.working.UnitSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -209,5 +210,24 @@ class OrificeTest {
         .isNotEqualTo(Orifice.sharp(Length.ofMillimetres(2.0)))
         .isNotEqualTo(new Object())
         .hasToString("orifice of 3 mm, Cd 0.65");
+  }
+
+  @Test
+  void a_flow_through_a_hole_tells_of_the_hole() {
+    OrificeFlow flow = Orifice.of(Length.ofMillimetres(3.0), 0.65).flow(INLET, OPEN);
+    assertThat(flow.diameter()).isEqualTo(Length.ofMillimetres(3.0));
+    assertThat(flow.dischargeCoefficient()).isEqualTo(0.65);
+    assertThat(flow).hasToString(flow.massFlow() + " through an orifice of 3 mm, Cd 0.65");
+  }
+
+  @Test
+  void the_least_coefficient_has_a_working_too() {
+    for (UnitSystem units : UnitSystem.values()) {
+      assertThat(Orifice.of(Length.ofMetres(955.735), 4.9e-324)
+              .flow(INLET, OPEN)
+              .working(units)
+              .toText())
+          .contains("have lost digits here");
+    }
   }
 }

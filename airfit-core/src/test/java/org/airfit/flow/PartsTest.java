@@ -237,4 +237,53 @@ class PartsTest {
       }
     }
   }
+
+  /** Both rules are exact for equal parts side by side: n C, and the b of one. */
+  @Test
+  void equal_parts_side_by_side_are_one_of_the_same_b() {
+    FlowCapacity all =
+        PartsInParallel.of(List.of(part(2, 0.25), part(2, 0.25), part(2, 0.25))).approximation();
+    assertThat(all.conductance().cubicDecimetresPerSecondBar()).isCloseTo(6.0, within(1.0e-12));
+    assertThat(all.criticalPressureRatio()).isCloseTo(0.25, within(1.0e-12));
+  }
+
+  @Test
+  void a_group_tells_of_its_parts_and_where_one_chokes() {
+    List<FlowCapacity> two = List.of(part(4, 0.2), part(3, 0.2));
+    AbsolutePressure low = AbsolutePressure.ofBar(1.0);
+    GroupFlow series = PartsInSeries.of(two).flow(INLET, low);
+    GroupFlow beside = PartsInParallel.of(two).flow(INLET, low);
+    assertThat(series.parts()).hasSize(2).allMatch(OutletAtFlow.Passes.class::isInstance);
+    assertThat(beside.parts())
+        .containsExactly(two.get(0).flow(INLET, low), two.get(1).flow(INLET, low));
+    assertThat(series).hasToString(series.massFlow() + " through 2 parts in series");
+    assertThat(beside).hasToString(beside.massFlow() + " through 2 parts side by side");
+    String choked = "A part chokes: a lower pressure behind the last one changes nothing.";
+    assertThat(series.working().toText()).contains(choked, "Δp1", "Δp2");
+    assertThat(PartsInSeries.of(two).flow(INLET, AbsolutePressure.ofBar(6.5)).working().toText())
+        .doesNotContain(choked)
+        .contains("Δp1", "Δp2");
+  }
+
+  /** The least pressure at which the last part still chokes. */
+  @Test
+  void a_row_is_choked_also_where_the_pressure_behind_is_just_what_its_choked_flow_leaves() {
+    FlowCapacity one = part(4, 0.3);
+    double most = one.chokedFlow(INLET).kilogramsPerSecond();
+    double behind = one.element().outlet(most, 7.0e5, 293.15, 1.8e-5);
+    GroupFlow flow = PartsInSeries.of(List.of(one)).flow(INLET, AbsolutePressure.ofPascals(behind));
+    assertThat(flow.regime()).isEqualTo(FlowRegime.CHOKED);
+    assertThat(flow.massFlow()).isEqualTo(one.chokedFlow(INLET));
+  }
+
+  /** Behind a part that shuts there is air to tell of down to 1e-30 Pa, as an air state has it. */
+  @Test
+  void behind_a_part_that_shuts_there_is_air_down_to_the_least_an_air_state_has() {
+    List<FlowCapacity> shut =
+        List.of(part(4, 0.3).withCrackingPressure(PressureDrop.ofBar(8.0)), part(4, 0.3));
+    assertThat(PartsInSeries.of(shut).flow(INLET, AbsolutePressure.ofPascals(1.0e-30)).parts())
+        .hasSize(2);
+    assertThat(PartsInSeries.of(shut).flow(INLET, AbsolutePressure.ofPascals(9.9e-31)).parts())
+        .hasSize(1);
+  }
 }

@@ -143,4 +143,19 @@ class DigitsTest {
       Locale.setDefault(before);
     }
   }
+
+  /** As few digits as tell a value from others; what a conversion of units rounds is not told. */
+  @Test
+  void in_full_tells_a_value_from_a_limit_but_not_what_a_conversion_rounds() {
+    assertThat(Digits.inFull(0.50001)).isEqualTo("0.50001");
+    assertThat(Digits.inFull(0.5)).isEqualTo("0.5");
+    assertThat(Digits.inFull(0.0)).isEqualTo("0");
+    assertThat(Digits.inFull(-12345.678)).isEqualTo("-12345.678");
+    assertThat(Digits.inFull(0.1 + 0.2)).isEqualTo("0.3");
+    assertThat(Digits.inFull(0.5 + 4.0 * Math.ulp(0.5))).isEqualTo("0.5");
+    assertThat(Digits.inFull(0.5 + 5.0 * Math.ulp(0.5))).isEqualTo("0.500000000000001");
+    assertThat(Digits.inFull(1.0 / 3.0)).startsWith("0.33333333333333");
+    assertThat(Digits.inFull(1.25e15)).isEqualTo("1.25e15");
+    assertThatIllegalArgumentException().isThrownBy(() -> Digits.inFull(Double.NaN));
+  }
 }

@@ -96,4 +96,17 @@ class ConduitTest {
         .isThrownBy(() -> Conduit.of(TEN, TEN, Length.ofMetres(0.500001)))
         .withMessageContaining("0.05 of the bore");
   }
+
+  /** A refused value is told with the digits that make it too much: not "0.5 mm, was 0.5 mm". */
+  @Test
+  void a_value_just_above_a_limit_is_told_with_all_its_digits() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Conduit.of(
+            Length.ofMillimetres(10.0), Length.ofMetres(1.0), Length.ofMillimetres(0.50001)))
+        .withMessage("roughness must be in [0, 0.5] mm (0.05 of the bore), was 0.50001 mm");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Conduit.of(
+            Length.ofInches(0.4), Length.ofMetres(1.0), Length.ofMillimetres(0.508001)))
+        .withMessage("roughness must be in [0, 0.508] mm (0.05 of the bore), was 0.508001 mm");
+  }
 }

@@ -20,6 +20,7 @@ import org.airfit.run.Run;
 import org.airfit.safety.Caution;
 import org.airfit.source.Basis;
 import org.airfit.working.Completeness;
+import org.airfit.working.UnitSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -148,5 +149,46 @@ class PipeDutyTest {
     assertThat(run.at(just.times(1.0 + 1.0e-6)).cautions())
         .extracting(Caution::title)
         .contains(title);
+  }
+
+  /** A velocity that no number holds is refused at the door, by the flow. */
+  @Test
+  void a_flow_beyond_any_line_is_refused() {
+    AirState air = AirState.of(AbsolutePressure.ofPascals(1.0e-30), Temperature.ofCelsius(300.0));
+    Conduit pipe =
+        Conduit.of(Length.ofMetres(1.0e-12), Length.ofMetres(1.0), Length.ofMetres(0.0));
+    MassFlow most = MassFlow.ofKilogramsPerSecond(1.0e90);
+    MassFlow more = MassFlow.ofKilogramsPerSecond(Math.nextUp(1.0e90));
+    assertThat(PipeVelocity.of(PipeDuty.BRANCH, pipe, most, air).verdict())
+        .isEqualTo(VelocityVerdict.ABOVE);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> PipeVelocity.of(PipeDuty.BRANCH, pipe, more, air))
+        .withMessageStartingWith("mass flow in a pipe must be at most 1e90 kg/s, was ");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> PipeDuty.BRANCH.boreFor(more, air))
+        .withMessageEndingWith("; check its unit");
+  }
+
+  /** Down to the least flow a number holds there is a working, and it replays or says that it does not. */
+  @Test
+  void the_least_flows_have_a_working_too() {
+    AirState air = AirState.of(AbsolutePressure.ofBar(8.0), Temperature.ofCelsius(20.0));
+    Conduit wide =
+        Conduit.of(Length.ofMetres(0.05), Length.ofMetres(1.0), Length.ofMillimetres(0.045));
+    String lost = "have lost digits here";
+    for (UnitSystem units : UnitSystem.values()) {
+      for (double flow : new double[] {4.9e-324, 3.725e-322}) {
+        assertThat(PipeVelocity.of(
+                    PipeDuty.BRANCH, wide, MassFlow.ofKilogramsPerSecond(flow), air)
+                .working(units)
+                .toText())
+            .contains(lost);
+      }
+      assertThat(PipeVelocity.of(
+                  PipeDuty.BRANCH, wide, MassFlow.ofKilogramsPerSecond(1.0e-290), air)
+              .working(units)
+              .toText())
+          .doesNotContain(lost);
+    }
   }
 }

@@ -21,6 +21,7 @@ import org.airfit.quantity.Power;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Temperature;
 import org.airfit.working.Completeness;
+import org.airfit.working.UnitSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -332,5 +333,17 @@ class AirPlantTest {
             .energy()
             .joules())
         .isZero();
+  }
+
+  /** Money ends at the thirtieth decimal; electricity has no least amount. */
+  @Test
+  void the_least_costs_have_a_working_too() {
+    for (double watts : new double[] {4.9e-324, 7.8e-311, 1.0e-300, 1.0e-29, 3.3e-27, 1.0e-20}) {
+      YearlyCost cost = YearlyCost.ofShaft(
+          "leak", Power.ofWatts(watts), 0.9, Duration.ofHours(6), Money.parse("0.11 USD"));
+      for (UnitSystem units : UnitSystem.values()) {
+        assertThat(cost.working(units).toText()).contains("Money in the year");
+      }
+    }
   }
 }

@@ -116,6 +116,25 @@ class SupplyRangeTest {
         .isEqualTo(bar(7.0));
   }
 
+  /** Air does not rise above what feeds it: one of the two is wrong, and nobody knows which. */
+  @Test
+  void a_failed_regulator_with_more_behind_than_in_front_is_refused_in_either_order() {
+    String message = "pressure behind a failed regulator must be at most the highest of 8.5 bar(g)"
+        + " in front of it, was 8.51 bar(g); correct one of the two, or leave it out: what is in"
+        + " front then counts";
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> SEVEN.withHighest(bar(8.5)).regulated(bar(8.51)))
+        .withMessage(message);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> SEVEN.regulated(bar(8.51)).withHighest(bar(8.5)))
+        .withMessage(message);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> SEVEN.withHighest(bar(8.5)).regulated(bar(8.500001)));
+    assertThat(SEVEN.withHighest(bar(8.5)).regulated(bar(8.5)).highest()).isEqualTo(bar(8.5));
+    assertThat(SEVEN.regulated(bar(8.499999)).withHighest(bar(8.5)).highest())
+        .isEqualTo(bar(8.499999));
+  }
+
   @Test
   void a_regulator_is_asked_what_stands_in_front_of_it() {
     AbsolutePressure around = AbsolutePressure.ofBar(1.0);

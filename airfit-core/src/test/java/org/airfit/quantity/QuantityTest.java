@@ -221,4 +221,14 @@ class QuantityTest {
   private static <T> T nothing() {
     return null;
   }
+
+  @Test
+  void in_full_a_quantity_shows_all_digits_that_tell_it_from_others() {
+    assertThat(Length.ofMillimetres(0.50001).inFull(LengthUnit.MILLIMETRE)).isEqualTo("0.50001 mm");
+    assertThat(Length.ofInches(0.01).inFull(LengthUnit.MILLIMETRE)).isEqualTo("0.254 mm");
+    assertThat(Temperature.ofCelsius(300.0001).inFull(TemperatureUnit.CELSIUS))
+        .isEqualTo("300.0001 °C");
+    assertThat(GaugePressure.ofPsi(90.5).inFull(PressureUnit.PSI)).isEqualTo("90.5 psig");
+    assertThat(Length.ofMetres(1.0e308).inFull(LengthUnit.MICROMETRE)).isEqualTo("Infinity µm");
+  }
 }

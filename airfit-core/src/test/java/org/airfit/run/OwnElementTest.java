@@ -10,7 +10,9 @@ import org.airfit.flow.FlowElement;
 import org.airfit.flow.FlowElements;
 import org.airfit.flow.FlowLoss;
 import org.airfit.line.Conduit;
+import org.airfit.line.FrictionLaw;
 import org.airfit.line.LossModels;
+import org.airfit.line.PipeEquation;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
@@ -140,6 +142,12 @@ class OwnElementTest {
         .elements()
         .get(0)
         .flow();
+    FlowElement adiabatic = LossModels.of(PipeEquation.ADIABATIC, FrictionLaw.COLEBROOK).element(hose());
+    FlowElement half = new WornElement(adiabatic, 2.0);
+    assertThat(half.outletKelvins(0.01, p, t, viscosity))
+        .isEqualTo(adiabatic.outletKelvins(0.02, p, t, viscosity))
+        .isLessThan(t);
+    assertThat(half.largest(p, t, viscosity)).isEqualTo(0.5 * adiabatic.largest(p, t, viscosity));
     assertThat(new WornElement(line, 2.0).nextJump(0.0, viscosity))
         .isEqualTo(0.5 * line.nextJump(0.0, viscosity));
   }

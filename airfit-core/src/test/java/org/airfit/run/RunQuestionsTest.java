@@ -9,12 +9,14 @@ import java.util.List;
 import org.airfit.Pencil;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
+import org.airfit.internal.Digits;
 import org.airfit.line.Conduit;
 import org.airfit.line.FrictionLaw;
 import org.airfit.line.LineLoss;
 import org.airfit.line.LossModel;
 import org.airfit.line.LossModels;
 import org.airfit.line.PipeEquation;
+import org.airfit.line.Wall;
 import org.airfit.plant.Compressor;
 import org.airfit.plant.Regulator;
 import org.airfit.plant.Supply;
@@ -25,10 +27,12 @@ import org.airfit.quantity.Length;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.Money;
 import org.airfit.quantity.PressureDrop;
+import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
 import org.airfit.quantity.Volume;
+import org.airfit.safety.Caution;
 import org.airfit.working.Completeness;
 import org.airfit.working.UnitSystem;
 import org.junit.jupiter.api.Test;
@@ -114,6 +118,14 @@ class RunQuestionsTest {
     assertThat(taken).isCloseTo(balance.lost().pascals(), within(1.0e-7));
     assertThat(balance.working().toText()).contains("coupling chokes: it lets no more through");
     assertThat(balance.ranked().get(0).name()).isEqualTo("coupling");
+    assertThat(balance.shares()).extracting(ElementLoss::chokes).containsExactly(false, true, false);
+    // what the tool has without an element is another run, where another flow agrees
+    for (ElementLoss share : balance.shares()) {
+      double without = delivered(run.without(share.name()).balance(tool)).atTool().pascals();
+      assertThat(share.gain().pascals())
+          .isCloseTo(Math.max(0.0, without - balance.atTool().pascals()), within(1.0e-4));
+    }
+    assertThat(balance.bottleneck().name()).isEqualTo("coupling");
   }
 
   /**
@@ -192,6 +204,10 @@ class RunQuestionsTest {
     RunResult.Delivered balance =
         delivered(shop().suppliedBy(Supply.fixed(EIGHT.at(ATMOSPHERE))).balance(GRINDER));
     assertThat(balance.massFlow().kilogramsPerSecond()).isZero();
+    // of nothing, not more than a tenth is lost
+    assertThat(balance.cautions())
+        .extracting(Caution::title)
+        .containsExactly("More pressure at the supply is no cure");
   }
 
   @Test
@@ -238,9 +254,14 @@ class RunQuestionsTest {
     RunResult.Starved starved = (RunResult.Starved) run.balance(following(0.05));
     assertThat(starved.element()).isEqualTo("supply");
     assertThat(starved.largest().kilogramsPerSecond()).isCloseTo(0.012, within(1.0e-12));
-    assertThat(
-            run.largestFlow(GaugePressure.ofBar(0.5)).orElseThrow().massFlow().kilogramsPerSecond())
-        .isCloseTo(0.012, within(1.0e-12));
+    LargestFlow most = run.largestFlow(GaugePressure.ofBar(0.5)).orElseThrow();
+    assertThat(most.massFlow().kilogramsPerSecond()).isCloseTo(0.012, within(1.0e-12));
+    assertThat(most.stopping()).contains("supply");
+    assertThat(most.working().toText())
+        .contains("The flow was raised until more of it would not get through: supply stops it.");
+    assertThat(run.largestFlow(GaugePressure.ofBar(6.0))).isPresent();
+    // between cut-in and cut-out nothing can be counted on
+    assertThat(run.largestFlow(GaugePressure.ofBar(6.001))).isEmpty();
   }
 
   @Test
@@ -269,6 +290,10 @@ class RunQuestionsTest {
     assertThat(needed.massFlow().kilogramsPerSecond()).isCloseTo(0.012, within(1.0e-14));
     assertThat(needed.present()).isEqualTo(EIGHT.pressure());
     assertThat(needed.isMet()).isTrue();
+    assertThat(needed.givesFlow()).isTrue();
+    assertThat(needed.toString())
+        .isEqualTo(needed.needed().format(PressureUnit.BAR) + " needed, 8 bar(a) at present");
+    assertThat(needed.working().toText()).doesNotContain("does not give");
     assertThat(needed.rise().pascals()).isZero();
     assertThat(needed.needed()).isLessThan(needed.present());
     assertThat(needed.extraWork()).isNegative();
@@ -300,6 +325,16 @@ class RunQuestionsTest {
         .supplyNeeded(ToolDemand.fixed("gun", air(0.0075)), GaugePressure.ofBar(6.0))
         .orElseThrow();
     assertThat(needed.present()).isEqualTo(EIGHT.pressure());
+    // the regulator has nothing left at 0.0075 kg/s: the 8 bar at rest are not enough
+    assertThat(needed.needed()).isLessThan(needed.present());
+    assertThat(needed.givesFlow()).isFalse();
+    assertThat(needed.isMet()).isFalse();
+    assertThat(needed.rise().pascals()).isZero();
+    assertThat(needed.toString())
+        .endsWith(" needed, 8 bar(a) at present, which does not give the flow");
+    assertThat(needed.working().toText())
+        .contains("The present supply does not give 0.0075 kg/s above the atmosphere: it wants a"
+            + " larger supply. It is compared at rest.");
     SupplyNeeded none = shop()
         .suppliedBy(Supply.fixed(EIGHT.at(ATMOSPHERE)))
         .supplyNeeded(GRINDER, GaugePressure.ofBar(6.0))
@@ -378,10 +413,77 @@ class RunQuestionsTest {
         Money.parse("100 USD"));
     RankedChange ranked = RankedChange.rank(shop(), gun, List.of(wider)).get(0);
     assertThat(shop().balance(gun)).isInstanceOf(RunResult.Starved.class);
+    // the most that gets through the whole run, not through the one element that stops it
+    assertThat(ranked.flowBefore())
+        .isEqualTo(shop().largestFlow(GaugePressure.ofBar(0.0)).orElseThrow().massFlow());
     assertThat(ranked.pressureBefore().pascals()).isZero();
     assertThat(ranked.pressureAfter()).isEqualTo(delivered(ranked.result()).atToolGauge());
     assertThat(ranked.gain().pascals()).isEqualTo(ranked.pressureAfter().pascals());
     assertThat(RankedChange.rank(shop(), gun, List.of())).isEmpty();
+  }
+
+  @Test
+  void of_changes_that_cost_nothing_the_largest_gain_comes_first_and_a_loss_last() {
+    Money free = Money.parse("0 USD");
+    Change wide = new Change(
+        "wide", shop().replacing("hose", HOSE.withBore(Length.ofMillimetres(19.0))), free);
+    Change wider = new Change("wide and short", wide.run().without("tool coupling"), free);
+    Change same = new Change("nothing", shop(), free);
+    Change narrow = new Change(
+        "narrow", shop().replacing("hose", HOSE.withBore(Length.ofMillimetres(6.0))), free);
+    assertThat(RankedChange.rank(shop(), GRINDER, List.of(narrow, wide, same, wider)))
+        .extracting(ranked -> ranked.change().name())
+        .containsExactly("wide and short", "wide", "nothing", "narrow");
+    RankedChange nothing = RankedChange.rank(shop(), GRINDER, List.of(same)).get(0);
+    assertThat(nothing).hasToString("nothing: 0 bar more for 0 USD");
+    assertThat(nothing.pascalsPerUnit()).isZero();
+  }
+
+  /** A valve that opens at 3 bar leaves 5 of 8 bar also without flow. */
+  @Test
+  void what_a_check_valve_keeps_is_never_at_the_tool() {
+    Run run = Run.from(EIGHT, ATMOSPHERE)
+        .through("valve", part(5.0, 0.3).withCrackingPressure(PressureDrop.ofBar(3.0)));
+    assertThat(run.largestFlow(GaugePressure.ofBar(4.001))).isEmpty();
+    assertThat(run.largestFlow(GaugePressure.ofBar(3.9))).isPresent();
+  }
+
+  /** Behind an adiabatic hose the next of the same bore begins with the same air: the Mach numbers are one. */
+  @Test
+  void an_adiabatic_hose_begins_with_the_colder_air_of_the_one_before() {
+    Run run = Run.from(EIGHT, ATMOSPHERE)
+        .through("one", HOSE)
+        .through("other", HOSE.withLength(Length.ofMetres(1.0)))
+        .by(ADIABATIC);
+    RunResult.Delivered result = delivered(run.at(MassFlow.ofKilogramsPerSecond(0.035)));
+    assertThat(result.shares().get(0).outletMach()).isGreaterThan(0.2);
+    assertThat(result.shares().get(1).inletMach())
+        .isCloseTo(result.shares().get(0).outletMach(), within(1.0e-9));
+  }
+
+  @Test
+  void the_cautions_of_a_pipe_go_with_every_answer_of_the_run() {
+    Conduit plastic =
+        Conduit.of(Length.ofMillimetres(20.0), Length.ofMetres(10.0), Wall.SMOOTH_PLASTIC);
+    Run run = Run.from(EIGHT, ATMOSPHERE).through("pipe", plastic);
+    assertThat(plastic.cautions()).isNotEmpty();
+    assertThat(run.at(MassFlow.ofKilogramsPerSecond(0.01)).cautions())
+        .containsAll(plastic.cautions());
+    assertThat(run.at(MassFlow.ofKilogramsPerSecond(9.0)).cautions())
+        .containsAll(plastic.cautions());
+  }
+
+  /** Each element's loss is taken off once, under its own number. */
+  @Test
+  void the_working_takes_off_the_loss_of_each_element_in_order() {
+    RunResult.Delivered result = delivered(shop().at(MassFlow.ofKilogramsPerSecond(0.012)));
+    String text = result.working().toText();
+    assertThat(text).contains("pt = ps − Δp1 − Δp2 − Δp3");
+    assertThat(result.working().toLatex()).contains("\\Delta p_{1}", "\\Delta p_{3}");
+    ElementLoss hose = result.share("hose");
+    assertThat(hose.toString())
+        .isEqualTo("hose: " + Digits.significant((hose.inlet().pascals() - hose.outlet().pascals()) / 1.0e5, 3)
+            + " bar of " + hose.inlet().format(PressureUnit.BAR));
   }
 
   @Test
@@ -431,6 +533,9 @@ class RunQuestionsTest {
       double worn = delivered(run.withLossFactor(2.0).at(flow)).lost().pascals();
       assertThat(worn).isCloseTo(2.0 * clean, within(0.02 * clean));
     }
+    double most = delivered(line.withLossFactor(10.0).at(flow)).lost().pascals();
+    double least = delivered(line.at(flow)).lost().pascals();
+    assertThat(most).isCloseTo(10.0 * least, within(0.5 * least));
     assertThat(delivered(line.withLossFactor(1.0).at(flow)).atTool())
         .isEqualTo(delivered(line.at(flow)).atTool());
   }
@@ -450,5 +555,7 @@ class RunQuestionsTest {
         .isThrownBy(() -> nothing.balance(GRINDER));
     assertThatExceptionOfType(IllegalStateException.class)
         .isThrownBy(() -> nothing.supplyNeeded(GRINDER, GaugePressure.ofBar(6.0)));
+    assertThatExceptionOfType(IllegalStateException.class)
+        .isThrownBy(() -> nothing.sensitivities(MassFlow.ofKilogramsPerSecond(0.01)));
   }
 }

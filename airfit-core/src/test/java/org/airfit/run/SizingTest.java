@@ -16,6 +16,7 @@ import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.Money;
+import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
@@ -198,6 +199,44 @@ class SizingTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Sizing.of(RUN, TOOL, GaugePressure.ofBar(-0.1)))
         .withMessageStartingWith("pressure at the tool must be at least 0 Pa(g)");
+  }
+
+  /** At just what arrives it is kept, and a part that is there already costs nothing. */
+  @Test
+  void at_exactly_the_pressure_asked_for_the_tool_keeps_it() {
+    GaugePressure has = ((RunResult.Delivered) RUN.balance(TOOL)).atToolGauge();
+    Sizing.Solutions kept = fitting(Sizing.of(RUN, TOOL, has).with("hose", "old", hose(9.5), usd(0.0)));
+    assertThat(kept.cheapest().margin().pascals()).isZero();
+    assertThat(kept.cheapest().price()).isEqualTo(usd(0.0));
+    GaugePressure more = GaugePressure.ofPascals(has.pascals() + 0.001);
+    assertThat(Sizing.of(RUN, TOOL, more).with("hose", "old", hose(9.5), usd(0.0)).solve())
+        .isInstanceOf(Sizing.NoSolution.class);
+  }
+
+  /** What cannot be fed misses all of its pressure, and is further off than what arrives with nothing left. */
+  @Test
+  void a_tool_that_cannot_be_fed_lacks_all_of_its_pressure() {
+    ToolDemand gun = ToolDemand.fixed("gun", FreeAirFlow.ofAnrLitresPerSecond(60.0));
+    SizingOption nearest = ((Sizing.NoSolution) Sizing.of(RUN, gun, GaugePressure.ofBar(6.0))
+            .with("hose", "thin", hose(4.0), usd(1.0))
+            .solve())
+        .nearest();
+    assertThat(nearest.atTool()).isEmpty();
+    assertThat(nearest.lack()).isEqualTo(PressureDrop.ofBar(6.0));
+    assertThat(nearest.margin().pascals()).isZero();
+    assertThat(nearest.marginPascals()).isLessThan(-6.0e5);
+  }
+
+  @Test
+  void a_hundred_thousand_combinations_are_not_too_many() {
+    Sizing sizing = Sizing.of(RUN, TOOL, GaugePressure.ofBar(6.0));
+    for (int i = 0; i < 250; i++) {
+      sizing = sizing.with("hose", "h" + i, hose(9.5), usd(1.0));
+    }
+    for (int i = 0; i < 400; i++) {
+      sizing = sizing.with("coupler", "c" + i, part(6.0), usd(1.0));
+    }
+    assertThat(sizing).hasToString("2 places for wrench to have 6 bar(g)");
   }
 
   @Test

@@ -73,6 +73,35 @@ class ToolDemandTest {
     assertThat(ToolDemand.fixed("gun", RATED).slope(p, atmosphere)).isZero();
   }
 
+  /** No pressure lies below none: nothing flows and nothing rises, with whatever stands around the tool. */
+  @Test
+  void on_plain_doubles_a_pressure_below_none_is_none() {
+    for (double around : new double[] {-1.0e-54, -1.0e120, -0.0, 0.0, 1.0e-110, 1.0e5}) {
+      for (double p : new double[] {-5.4e-104, -1.0e-300, 0.0, around, Double.NaN}) {
+        assertThat(NUT_SETTER.flow(p, around)).as("%s around %s", p, around).isZero();
+        assertThat(NUT_SETTER.slope(p, around)).as("%s around %s", p, around).isZero();
+      }
+    }
+    // into a vacuum the tool chokes: flow and slope are those of the rating, at a hundredth of it
+    double rated = RATED.massFlow().kilogramsPerSecond();
+    double p = 1.047 * 6894.757293168361;
+    for (double around : new double[] {-1.0e120, 0.0, 0.5 * p}) {
+      assertThat(NUT_SETTER.flow(p, around)).isCloseTo(0.01 * rated, within(1.0e-15));
+      assertThat(NUT_SETTER.slope(p, around)).isCloseTo(0.01 * rated / p, within(1.0e-18));
+    }
+  }
+
+  /** Next to the atmosphere the curve of ISO 6358 is upright; a tool without load takes nothing there either. */
+  @Test
+  void the_slope_next_to_the_atmosphere_is_infinite_but_not_without_load() {
+    double around = ATMOSPHERE.pascals();
+    double next = Math.nextUp(around);
+    assertThat(NUT_SETTER.slope(next, around)).isGreaterThan(1.0);
+    assertThat(NUT_SETTER.withLoad(0.0).slope(next, around)).isZero();
+    double small = 1.0e-310;
+    assertThat(NUT_SETTER.slope(small, Math.nextDown(small))).isNotNaN().isPositive();
+  }
+
   @Test
   void a_fixed_flow_does_not_ask_for_the_pressure() {
     ToolDemand fixed = ToolDemand.fixed("spray gun", RATED);
@@ -126,7 +155,13 @@ class ToolDemandTest {
   /** 90 psi taken for absolute is a classic; 1 bar absolute is an open end. */
   @Test
   void a_rating_that_would_not_choke_is_refused() {
-    assertThat(ToolDemand.following("gun", RATED, AbsolutePressure.ofBar(1.92))).isNotNull();
+    // (2/(γ+1))^(γ/(γ−1)) of the pressure in front is the standard atmosphere
+    AbsolutePressure just =
+        AbsolutePressure.ofPascals(101_325.0 / Math.pow(2.0 / 2.4, 1.4 / (1.4 - 1.0)));
+    assertThat(ToolDemand.following("gun", RATED, just).ratedInlet()).contains(just);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> ToolDemand.following(
+            "gun", RATED, AbsolutePressure.ofPascals(Math.nextDown(just.pascals()))));
     assertThatIllegalArgumentException()
         .isThrownBy(() -> ToolDemand.following("gun", RATED, AbsolutePressure.ofBar(1.91)))
         .withMessage(
@@ -142,6 +177,16 @@ class ToolDemandTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> NUT_SETTER.withLoad(share))
         .withMessage("load of nut setter must be in [0, 1], was " + share);
+  }
+
+  @Test
+  void a_tool_may_run_never_or_always_and_take_nothing_or_all() {
+    for (double share : new double[] {0.0, 1.0}) {
+      assertThat(NUT_SETTER.withDuty(share).duty()).isEqualTo(share);
+      assertThat(NUT_SETTER.withLoad(share).load()).isEqualTo(share);
+    }
+    assertThat(NUT_SETTER.withDuty(-0.0)).isEqualTo(NUT_SETTER.withDuty(0.0));
+    assertThat(NUT_SETTER.withLoad(-0.0)).isEqualTo(NUT_SETTER.withLoad(0.0));
   }
 
   @Test
@@ -250,10 +295,10 @@ class ToolDemandTest {
   @Test
   void a_cylinder_does_not_run_backwards() {
     AirState air = AirState.of(AbsolutePressure.ofBar(7.0), Temperature.ofCelsius(20.0));
-    for (double cycles : new double[] {-1.0, Double.NaN, Double.POSITIVE_INFINITY}) {
+    for (double cycles : new double[] {-1.0, 0.0, Double.NaN, Double.POSITIVE_INFINITY}) {
       assertThatIllegalArgumentException()
           .isThrownBy(() -> ToolDemand.filling("cylinder", cylinder(2.0, 10.0), cycles, air))
-          .withMessage("cycles per minute must be at least 0 and finite, was " + cycles);
+          .withMessage("cycles per minute must be above 0 and finite, was " + cycles);
     }
   }
 }

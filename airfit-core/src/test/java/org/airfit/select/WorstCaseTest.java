@@ -103,8 +103,13 @@ class WorstCaseTest {
 
   @Test
   void a_failed_regulator_lets_no_more_through_than_stands_in_front_of_it() {
-    assertThat(Shelf.job().highest(bar(8.5)).regulated(bar(20.0)).build().highest())
+    assertThat(Shelf.job().highest(bar(8.5)).regulated(bar(8.5)).build().highest())
         .isEqualTo(bar(8.5));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Shelf.job().highest(bar(8.5)).regulated(bar(20.0)).build())
+        .withMessage("pressure behind a failed regulator must be at most the highest of 8.5 bar(g)"
+            + " in front of it, was 20 bar(g); correct one of the two, or leave it out: what is in"
+            + " front then counts");
     assertThat(Shelf.job().regulated(bar(9.0)).build().highest()).isEqualTo(bar(9.0));
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Shelf.job().regulated().build())

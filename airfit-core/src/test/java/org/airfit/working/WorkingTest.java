@@ -323,4 +323,43 @@ class WorkingTest {
         .isThrownBy(() -> titled("Bore").include(null))
         .withMessage("working");
   }
+
+  private static final String LOST = "Numbers below 2.2e-308 have lost digits here";
+
+  private static String velocity(double flow, double density, double area, UnitSystem units) {
+    return Working.titled("Velocity", units)
+        .given(FLOW, flow, 5)
+        .given(DENSITY, density, 5)
+        .given(AREA, area, 5)
+        .step(VELOCITY_IN_BORE, flow / (density * area), 4)
+        .answer(VELOCITY)
+        .build()
+        .toText();
+  }
+
+  /** A double has 52 bits down to 2.2e-308, and one bit at 4.9e-324: what is put in, what comes out, and between. */
+  @Test
+  void a_step_whose_numbers_are_too_small_for_their_digits_is_not_refused_and_says_so() {
+    for (UnitSystem units : UnitSystem.values()) {
+      assertThat(velocity(1.0e-320, 1.0, 1.0, units)).contains(LOST);
+      assertThat(velocity(1.0e-320, 1.0e-10, 1.0, units)).contains(LOST);
+      assertThat(velocity(1.0e-290, 1.0e15, 1.0e15, units)).contains(LOST);
+      assertThat(velocity(1.0e-290, 1.0e-160, 3.0e-160, units)).contains(LOST);
+      assertThat(velocity(1.0e-305, 1.0, 1.0, units)).doesNotContain(LOST);
+      assertThat(velocity(0.01, 8.0, 7.0e-5, units)).doesNotContain(LOST);
+      assertThat(velocity(0.0, 1.0e-320, 1.0, units)).doesNotContain(LOST);
+    }
+  }
+
+  /** Small, but with all its digits: a wrong result is still refused. */
+  @Test
+  void a_wrong_result_is_refused_down_to_the_least_number_with_all_its_digits() {
+    assertThatExceptionOfType(IllegalStateException.class)
+        .isThrownBy(() -> titled("Velocity")
+            .given(FLOW, 1.0e-300, 5)
+            .given(DENSITY, 8.0, 5)
+            .given(AREA, 1.0, 5)
+            .step(VELOCITY_IN_BORE, 1.26e-301, 4))
+        .withMessageContaining("must give what was computed");
+  }
 }

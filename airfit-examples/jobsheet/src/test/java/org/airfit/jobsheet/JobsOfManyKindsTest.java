@@ -36,7 +36,7 @@ class JobsOfManyKindsTest {
     return sheetOf("weak-sander.json", changes);
   }
 
-  private String sheetOf(String file, String... changes) throws IOException {
+  private void prepare(String file, String... changes) throws IOException {
     String job = Files.readString(YARD.resolve(file));
     for (int i = 0; i < changes.length; i += 2) {
       assertThat(job).contains(changes[i]);
@@ -47,14 +47,22 @@ class JobsOfManyKindsTest {
         YARD.resolve("catalogue.json"),
         folder.resolve("catalogue.json"),
         StandardCopyOption.REPLACE_EXISTING);
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    ByteArrayOutputStream err = new ByteArrayOutputStream();
-    int code = Main.run(
+  }
+
+  private int program(ByteArrayOutputStream out, ByteArrayOutputStream err) {
+    return Main.run(
         new String[] {
           folder.resolve("job.json").toString(), folder.resolve("sheet.html").toString()
         },
         new PrintStream(out, true, StandardCharsets.UTF_8),
         new PrintStream(err, true, StandardCharsets.UTF_8));
+  }
+
+  private String sheetOf(String file, String... changes) throws IOException {
+    prepare(file, changes);
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+    int code = program(out, err);
     assertThat(err.toString(StandardCharsets.UTF_8)).isEmpty();
     assertThat(code).isZero();
     return out.toString(StandardCharsets.UTF_8).replaceAll("\\s+", " ");
@@ -116,6 +124,20 @@ class JobsOfManyKindsTest {
     Files.delete(folder.resolve("catalogue.json"));
     assertThat(sheet("\"regulated\": true", "\"ifRegulatorFails\": \"7.5 bar(g)\""))
         .contains("Tool is not over-pressured: met. The dead-end");
+  }
+
+  /** The file says 8.5 in front of the regulator and 9 behind it: one of the two is wrong. */
+  @Test
+  void a_failed_regulator_that_stands_above_its_supply_is_refused_in_one_line() throws IOException {
+    prepare("weak-sander.json", "\"regulated\": true", "\"ifRegulatorFails\": \"9 bar(g)\"");
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+    assertThat(program(out, err)).isNotZero();
+    assertThat(out.toString(StandardCharsets.UTF_8)).isEmpty();
+    assertThat(err.toString(StandardCharsets.UTF_8).strip())
+        .contains("pressure behind a failed regulator must be at most the highest of 8.5 bar(g)"
+            + " in front of it, was 9 bar(g)")
+        .doesNotContain("\n");
   }
 
   @Test
