@@ -97,6 +97,11 @@ import org.airfit.safety.Ruling;
 import org.airfit.safety.SafetyRule;
 import org.airfit.safety.SafetyRules;
 import org.airfit.safety.Situation;
+import org.airfit.select.DeviceKind;
+import org.airfit.select.Layout;
+import org.airfit.select.Part;
+import org.airfit.select.PartFacts;
+import org.airfit.select.Slot;
 import org.airfit.source.Source;
 import org.airfit.thread.BsptThread;
 import org.airfit.thread.Limits;
@@ -352,6 +357,31 @@ class DocumentsTest {
     assertThat(warm.resistanceLeft()).isCloseTo(rubbed.resistanceLeft(), within(1.0e-9));
     assertThat(sharp).isBetween(0.7, 0.84);
     assertThat(fromColebrook).isEqualTo(0.0143);
+  }
+
+  @Test
+  void the_layout_of_the_guide_has_five_slots() {
+    Part.Device filter = new Part.Device(
+        PartFacts.of("F-1", "Filter 40 µm"),
+        DeviceKind.FILTER,
+        FlowCapacity.of(SonicConductance.parse("6 dm³/(s·bar)"), 0.3),
+        End.parse("1/2 NPT female"),
+        End.parse("1/2 NPT female"));
+    Layout layout = Layout.of(List.of(
+        Slot.inLine("filter", filter),
+        Slot.coupling("outlet").ofProfile("gannet"),
+        Slot.hose("hose", Length.parse("30 ft")),
+        Slot.coupling("tool"),
+        Slot.whipHose("whip hose", Length.parse("2 ft"))));
+    assertThat(layout).hasToString("filter, outlet, hose, tool, whip hose");
+    assertThat(layout.slots())
+        .extracting(Slot::toString)
+        .containsExactly(
+            "filter: Filter 40 µm",
+            "outlet: coupling of profile gannet",
+            "hose: hose of at least 9.144 m",
+            "tool: coupling",
+            "whip hose: whip hose of at least 0.6096 m");
   }
 
   @Test

@@ -18,7 +18,7 @@ final class Ahead {
   /** What cannot be joined at all; small enough to sum. */
   static final long NEVER = Long.MAX_VALUE / 4;
 
-  private final List<Positions.Position> inRow;
+  private final List<Stock.Row> inRow;
   private final AdapterStock adapters;
   private final SearchAir air;
   private final boolean isWhole;
@@ -29,12 +29,12 @@ final class Ahead {
   private final List<Map<String, Long>> fromProfile = new ArrayList<>();
   private final Map<Integer, Map<Integer, Long>> joints = new HashMap<>();
 
-  Ahead(Positions positions, AdapterStock adapters, SearchAir air, boolean isWhole) {
-    this.inRow = positions.inRow();
+  Ahead(Stock stock, AdapterStock adapters, SearchAir air, boolean isWhole) {
+    this.inRow = stock.inRow();
     this.adapters = adapters;
     this.air = air;
     this.isWhole = isWhole;
-    this.toolInlet = positions.toolInlet();
+    this.toolInlet = stock.toolInlet();
     this.shortBy = new long[inRow.size() + 1];
     for (int i = inRow.size() - 1; i >= 0; i--) {
       long least = inRow.get(i).suited(isWhole).stream()
@@ -43,7 +43,7 @@ final class Ahead {
           .orElse(0L);
       shortBy[i] = shortBy[i + 1] + least;
     }
-    for (Positions.Position position : inRow) {
+    for (Stock.Row position : inRow) {
       widest.add(widest(position.suited(isWhole)));
       fromEnd.add(new HashMap<>());
       fromProfile.add(new HashMap<>());
@@ -63,7 +63,7 @@ final class Ahead {
 
   private int always(ToIntFunction<Candidate> bits) {
     int always = 0;
-    for (Positions.Position position : inRow) {
+    for (Stock.Row position : inRow) {
       always |=
           position.suited(isWhole).stream().mapToInt(bits).reduce(-1, (one, other) -> one & other);
     }

@@ -6,62 +6,67 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import org.airfit.flow.FlowCapacity;
+import org.airfit.joint.End;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.run.ElementLoss;
 import org.airfit.run.Run;
 import org.airfit.run.RunResult;
 
 /**
- * The parts of a proposal in their slots, the joints between them, the run they make and what arrives at the tool:
+ * The parts of a proposal at their positions, the joints between them, the run they make and what arrives at the tool:
  * what a {@link Rule} judges.
  *
  * @param requirement what was asked for
- * @param outletSocket the socket at the outlet
- * @param hosePlug the plug that goes into it
- * @param hose the hose
- * @param toolSocket the socket at the hose's downstream end
- * @param toolPlug the plug that goes into it
- * @param joints the four joints from the outlet to the tool
+ * @param placed the parts at the positions of the layout, in the order the air goes
+ * @param joints the joints from the outlet to the tool: one before every part that is no plug, and one at the tool
  * @param run the run from the supply to the tool; it follows from what is above
  * @param result what arrives at the tool; it follows from the run
  */
 record Assembly(
-    Requirement requirement,
-    Part.Socket outletSocket,
-    Part.Plug hosePlug,
-    Part.Hose hose,
-    Part.Socket toolSocket,
-    Part.Plug toolPlug,
-    List<Joint> joints,
-    Run run,
-    RunResult result) {
+    Requirement requirement, List<Placed> placed, List<Joint> joints, Run run, RunResult result) {
 
+  /**
+   * Obtains an assembly.
+   *
+   * @param requirement what was asked for
+   * @param placed the parts at the positions of the layout
+   * @param adapters the adapters of every joint
+   */
   static Assembly of(
-      Requirement requirement,
-      Part.Socket outletSocket,
-      Part.Plug hosePlug,
-      Part.Hose hose,
-      Part.Socket toolSocket,
-      Part.Plug toolPlug,
-      List<Joint> joints) {
+      Requirement requirement, List<Placed> placed, List<List<Part.Adapter>> adapters) {
+    List<Joint> joints = joints(requirement, placed, adapters);
     Set<String> taken = new HashSet<>(requirement.pipeNames());
-    Run run = through(requirement.toOutlet(), joints.get(0), taken);
-    run =
-        run.through(own("outlet coupling, " + outletSocket.name(), taken), outletSocket.capacity());
-    run = through(run, joints.get(1), taken).through(own(hose.name(), taken), hose.conduit());
-    run = through(run, joints.get(2), taken);
-    run = run.through(own("tool coupling, " + toolSocket.name(), taken), toolSocket.capacity());
-    run = through(run, joints.get(3), taken);
+    Run run = requirement.toOutlet();
+    int joint = 0;
+    for (Placed each : placed) {
+      if (!each.position().isPlug()) {
+        run = through(run, joints.get(joint), taken);
+        run = through(run, each, taken);
+        joint++;
+      }
+    }
+    run = through(run, joints.get(joint), taken);
     return new Assembly(
-        requirement,
-        outletSocket,
-        hosePlug,
-        hose,
-        toolSocket,
-        toolPlug,
-        List.copyOf(joints),
-        run,
-        run.at(requirement.demand()));
+        requirement, List.copyOf(placed), joints, run, run.at(requirement.demand()));
+  }
+
+  private static List<Joint> joints(
+      Requirement job, List<Placed> placed, List<List<Part.Adapter>> adapters) {
+    List<Joint> joints = new ArrayList<>();
+    String from = "outlet";
+    End open = job.outlet();
+    for (Placed each : placed) {
+      String noun = each.position().noun();
+      if (!each.position().isPlug()) {
+        joints.add(Joint.of(
+            from + " to " + noun, open, Ends.upstream(each.part()), adapters.get(joints.size())));
+      }
+      from = noun;
+      open = Ends.downstream(each.part());
+    }
+    joints.add(Joint.of(from + " to tool", open, job.toolInlet(), adapters.get(joints.size())));
+    return List.copyOf(joints);
   }
 
   private static Run through(Run run, Joint joint, Set<String> taken) {
@@ -70,6 +75,18 @@ record Assembly(
       longer = longer.through(own(adapter.name(), taken), adapter.conduit());
     }
     return longer;
+  }
+
+  private static Run through(Run run, Placed placed, Set<String> taken) {
+    if (placed.part() instanceof Part.Hose hose) {
+      return run.through(own(hose.name(), taken), hose.conduit());
+    }
+    if (placed.part() instanceof Part.Socket socket) {
+      String name = placed.position().name() + " coupling, " + socket.name();
+      return run.through(own(name, taken), socket.capacity());
+    }
+    FlowCapacity capacity = ((Part.Device) placed.part()).capacity();
+    return run.through(own(placed.part().name(), taken), capacity);
   }
 
   /** A name that no other element of the run bears: the second adapter of a kind is "nipple (2)". */
@@ -81,28 +98,47 @@ record Assembly(
     return free;
   }
 
-  /** Every part from the outlet to the tool with its slot, adapters where they stand. */
-  List<SlotPart> slotParts() {
-    List<SlotPart> parts = new ArrayList<>();
-    adapters(parts, 0);
-    parts.add(new SlotPart(Slot.OUTLET_SOCKET, outletSocket));
-    parts.add(new SlotPart(Slot.HOSE_PLUG, hosePlug));
-    adapters(parts, 1);
-    parts.add(new SlotPart(Slot.HOSE, hose));
-    adapters(parts, 2);
-    parts.add(new SlotPart(Slot.TOOL_SOCKET, toolSocket));
-    parts.add(new SlotPart(Slot.TOOL_PLUG, toolPlug));
-    adapters(parts, 3);
+  /** Every part from the outlet to the tool with its position, adapters where they stand. */
+  List<Placed> slotParts() {
+    List<Placed> parts = new ArrayList<>();
+    int joint = 0;
+    for (Placed each : placed) {
+      if (!each.position().isPlug()) {
+        adapters(parts, joint++);
+      }
+      parts.add(each);
+    }
+    adapters(parts, joint);
     return parts;
   }
 
-  private void adapters(List<SlotPart> parts, int joint) {
-    joints.get(joint).adapters().forEach(part -> parts.add(new SlotPart(Slot.ADAPTER, part)));
+  private void adapters(List<Placed> parts, int joint) {
+    joints.get(joint).adapters().forEach(part -> parts.add(new Placed(Position.ADAPTER, part)));
   }
 
   /** Every part from the outlet to the tool. */
   List<Part> parts() {
-    return slotParts().stream().map(SlotPart::part).toList();
+    return slotParts().stream().map(Placed::part).toList();
+  }
+
+  /** A socket with the plug that goes into it. */
+  record Pair(Position position, Part.Socket socket, Part.Plug plug) {}
+
+  /** The couplings in the order the air goes. */
+  List<Pair> couplings() {
+    List<Pair> couplings = new ArrayList<>();
+    for (int i = 1; i < placed.size(); i++) {
+      if (placed.get(i - 1).part() instanceof Part.Socket socket
+          && placed.get(i).part() instanceof Part.Plug plug) {
+        couplings.add(new Pair(placed.get(i - 1).position(), socket, plug));
+      }
+    }
+    return couplings;
+  }
+
+  /** The hoses in the order the air goes. */
+  List<Placed> hoses() {
+    return placed.stream().filter(each -> each.position().isHose()).toList();
   }
 
   /** The lowest rating of all parts of which one is known. */
@@ -126,7 +162,7 @@ record Assembly(
         result.fold(delivered -> delivered.shares(), starved -> starved.before());
     List<Optional<ElementLoss>> each = new ArrayList<>();
     int element = requirement.pipeNames().size();
-    for (SlotPart part : slotParts()) {
+    for (Placed part : slotParts()) {
       boolean flows = !(part.part() instanceof Part.Plug);
       each.add(
           flows && element < losses.size() ? Optional.of(losses.get(element)) : Optional.empty());
@@ -140,12 +176,12 @@ record Assembly(
   public boolean equals(Object other) {
     return other instanceof Assembly that
         && requirement.equals(that.requirement)
-        && slotParts().equals(that.slotParts())
+        && placed.equals(that.placed)
         && joints.equals(that.joints);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(requirement, slotParts(), joints);
+    return Objects.hash(requirement, placed, joints);
   }
 }

@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
  * A part that could stand at a position of the run, with all that a search asks of it there.
  *
  * @param part the part
- * @param slot the slot it would take
+ * @param position the position it would take
  * @param rank its place among the parts of its position by name
  * @param broken the rules it breaks there that cannot be measured, as bits
  * @param asked the rules it leaves open there, as bits
@@ -21,7 +21,7 @@ import org.jspecify.annotations.Nullable;
  */
 record Candidate(
     Part part,
-    Slot slot,
+    Position position,
     int rank,
     int broken,
     int asked,
@@ -41,7 +41,7 @@ record Candidate(
   Candidate turned() {
     return new Candidate(
         part,
-        slot,
+        position,
         rank,
         broken,
         asked,

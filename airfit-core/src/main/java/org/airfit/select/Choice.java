@@ -108,7 +108,7 @@ final class Choice {
     return new Choice(
         this,
         next,
-        next.slot() == Slot.ADAPTER ? parts : parts.with(next),
+        next.position().isAdapter() ? parts : parts.with(next),
         broken | next.broken(),
         asked | next.asked(),
         unjoined,
@@ -188,6 +188,6 @@ final class Choice {
   }
 
   private static int adapterRank(Candidate part) {
-    return part.slot() == Slot.ADAPTER ? part.rank() : -1;
+    return part.position().isAdapter() ? part.rank() : -1;
   }
 }

@@ -75,7 +75,8 @@ final class Forbidden {
     Situation.Builder situation = ForbiddingRules.isOwn(rule)
         ? JobSituation.withAllQuestions(job)
         : JobSituation.withQuestions(job);
-    List<Optional<Boolean>> pipes = job.pipeConduits().stream().map(Forbidden::isPlastic).toList();
+    List<Optional<Boolean>> pipes =
+        job.pipeConduits().stream().map(Forbidden::isPlastic).toList();
     if (pipes.contains(Optional.of(true))) {
       situation.plasticPipe();
     } else if (pipes.contains(Optional.<Boolean>empty())

@@ -48,40 +48,40 @@ enum MaterialFit {
         || job.environment().filter(place -> place != Environment.INDOORS).isPresent();
   }
 
-  /** How a part fits in its slot. */
-  static MaterialFit of(Requirement job, Slot slot, Part part) {
-    MaterialFit body = hasBody(part) ? ofBody(job, slot, part) : SUITS;
+  /** How a part fits at its position. */
+  static MaterialFit of(Requirement job, Position position, Part part) {
+    MaterialFit body = hasBody(part) ? ofBody(job, position, part) : SUITS;
     MaterialFit wall = ofWall(job, part);
     return body.compareTo(wall) >= 0 ? body : wall;
   }
 
   /** How its body fits, of a hose its end fittings. */
-  static MaterialFit ofBody(Requirement job, Slot slot, Part part) {
+  static MaterialFit ofBody(Requirement job, Position position, Part part) {
     @Nullable Material known = part.facts().material().orElse(null);
     if (known != null) {
-      return of(job, slot, part, known);
+      return of(job, position, part, known);
     }
     MaterialFit best = OUT;
     MaterialFit worst = SUITS;
     for (Material material : Material.values()) {
-      MaterialFit one = of(job, slot, part, material);
+      MaterialFit one = of(job, position, part, material);
       best = best.compareTo(one) <= 0 ? best : one;
       worst = worst.compareTo(one) >= 0 ? worst : one;
     }
     if (best == worst) {
       return best;
     }
-    return slot.isCoupling() && !part.facts().isExisting() ? OUT : ASK;
+    return position.isCoupling() && !part.facts().isExisting() ? OUT : ASK;
   }
 
-  private static MaterialFit of(Requirement job, Slot slot, Part part, Material material) {
-    boolean wears = !part.facts().isExisting() && !stands(job, slot, material);
+  private static MaterialFit of(Requirement job, Position position, Part part, Material material) {
+    boolean wears = !part.facts().isExisting() && !stands(job, position.isCoupling(), material);
     return wears ? OUT : ofHazards(job, material);
   }
 
   /** Whether it stands the weather and the knocks. */
-  static boolean stands(Requirement job, Slot slot, Material material) {
-    return (!job.isDropped() || !slot.isCoupling() || HARD.contains(material))
+  static boolean stands(Requirement job, boolean isCoupling, Material material) {
+    return (!job.isDropped() || !isCoupling || HARD.contains(material))
         && job.environment()
             .map(place -> switch (place) {
               case INDOORS, SPARKING_HAZARD -> true;
@@ -113,11 +113,11 @@ enum MaterialFit {
         : SUITS;
   }
 
-  /** The materials of which a new part in a slot may be, those that depend among them. */
-  static Set<Material> good(Requirement job, Slot slot) {
+  /** The materials of which a new part may be, a coupling or another, those that depend among them. */
+  static Set<Material> good(Requirement job, boolean isCoupling) {
     Set<Material> good = EnumSet.noneOf(Material.class);
     for (Material material : List.of(Material.values())) {
-      if (stands(job, slot, material) && ofHazards(job, material) != OUT) {
+      if (stands(job, isCoupling, material) && ofHazards(job, material) != OUT) {
         good.add(material);
       }
     }

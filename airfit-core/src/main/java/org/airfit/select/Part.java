@@ -114,6 +114,36 @@ public sealed interface Part {
   }
 
   /**
+   * A part with two ends that stands in the line, such as a filter, a valve or a reel.
+   *
+   * @param facts what it tells of itself
+   * @param kind what it is
+   * @param capacity what it lets through
+   * @param upstream how it ends towards the supply
+   * @param downstream how it ends towards the tool
+   */
+  record Device(
+      PartFacts facts, DeviceKind kind, FlowCapacity capacity, End upstream, End downstream)
+      implements Part {
+    /**
+     * Checks the components.
+     *
+     * @param facts what it tells of itself
+     * @param kind what it is
+     * @param capacity what it lets through
+     * @param upstream how it ends towards the supply
+     * @param downstream how it ends towards the tool
+     */
+    public Device {
+      Objects.requireNonNull(facts, "facts");
+      Objects.requireNonNull(kind, "kind");
+      Objects.requireNonNull(capacity, "capacity");
+      Objects.requireNonNull(upstream, "upstream");
+      Objects.requireNonNull(downstream, "downstream");
+    }
+  }
+
+  /**
    * A bushing, nipple, hose tail or other piece between two ends.
    *
    * @param facts what it tells of itself

@@ -23,20 +23,22 @@ final class PartChecks {
 
   private PartChecks() {}
 
-  /** Tells whether a part breaks a rule in its slot. */
+  /** Tells whether a part breaks a rule at its position. */
   interface OfPart {
-    boolean isBroken(Requirement job, Slot slot, Part part);
+    boolean isBroken(Requirement job, Position position, Part part);
   }
 
-  static boolean takesNotAllInUse(Requirement job, Slot slot, Part part) {
-    return slot == Slot.OUTLET_SOCKET && !takes(part).containsAll(job.profilesInUse());
+  static boolean takesNotAllInUse(Requirement job, Position position, Part part) {
+    return position.isSocket()
+        && position.isAtOutlet()
+        && !takes(part).containsAll(job.profilesInUse());
   }
 
   private static Set<String> takes(Part part) {
     return part instanceof Part.Socket socket ? socket.profiles() : Set.of();
   }
 
-  static boolean isNotRated(Requirement job, Slot slot, Part part) {
+  static boolean isNotRated(Requirement job, Position position, Part part) {
     return isTooWeak(job, part) || isUnmarkedToBuy(part);
   }
 
@@ -69,12 +71,12 @@ final class PartChecks {
   }
 
   /** What its maker does not tell does not break the rule; it is asked for. */
-  static boolean isOutOfTemperature(Requirement job, Slot slot, Part part) {
+  static boolean isOutOfTemperature(Requirement job, Position position, Part part) {
     return part.facts().coldest().map(t -> t.compareTo(coldest(job)) > 0).orElse(false)
         || part.facts().hottest().map(t -> t.compareTo(hottest(job)) < 0).orElse(false);
   }
 
-  static boolean isOfUnknownTemperature(Requirement job, Slot slot, Part part) {
+  static boolean isOfUnknownTemperature(Requirement job, Position position, Part part) {
     return isUnusuallyWarmOrCold(job)
         && (part.facts().coldest().isEmpty() || part.facts().hottest().isEmpty());
   }
@@ -115,53 +117,61 @@ final class PartChecks {
     return Forbidden.ofJob(job).stream().anyMatch(Forbidden::isBroken);
   }
 
-  static boolean isForbidden(Requirement job, Slot slot, Part part) {
+  static boolean isForbidden(Requirement job, Position position, Part part) {
     return Forbidden.ofPart(job, part).stream().anyMatch(Forbidden::isBroken);
   }
 
-  static boolean mayBeForbidden(Requirement job, Slot slot, Part part) {
+  static boolean mayBeForbidden(Requirement job, Position position, Part part) {
     return Forbidden.ofPart(job, part).stream().anyMatch(Forbidden::isOpen);
   }
 
-  static boolean isTooShort(Requirement job, Slot slot, Part part) {
-    return part instanceof Part.Hose hose && hose.conduit().length().compareTo(job.reach()) < 0;
+  static boolean isTooShort(Requirement job, Position position, Part part) {
+    return part instanceof Part.Hose hose
+        && position
+            .reach()
+            .filter(reach -> hose.conduit().length().compareTo(reach) < 0)
+            .isPresent();
   }
 
   static boolean hasNoMaterial(Requirement job) {
-    return MaterialFit.good(job, Slot.OUTLET_SOCKET).isEmpty();
+    return MaterialFit.good(job, true).isEmpty();
   }
 
-  static boolean isOfWrongMaterial(Requirement job, Slot slot, Part part) {
-    return MaterialFit.of(job, slot, part) == MaterialFit.OUT;
+  static boolean isOfWrongMaterial(Requirement job, Position position, Part part) {
+    return MaterialFit.of(job, position, part) == MaterialFit.OUT;
   }
 
-  static boolean isOfDoubtfulMaterial(Requirement job, Slot slot, Part part) {
-    return MaterialFit.of(job, slot, part) == MaterialFit.ASK;
+  static boolean isOfDoubtfulMaterial(Requirement job, Position position, Part part) {
+    return MaterialFit.of(job, position, part) == MaterialFit.ASK;
   }
 
   /** Where sparks are a hazard the hose must carry off its charge. */
-  static boolean keepsCharge(Requirement job, Slot slot, Part part) {
-    return mustCarryOffCharge(job, slot) && !part.facts().staticDissipative().orElse(true);
+  static boolean keepsCharge(Requirement job, Position position, Part part) {
+    return mustCarryOffCharge(job, position)
+        && !part.facts().staticDissipative().orElse(true);
   }
 
-  static boolean mayKeepCharge(Requirement job, Slot slot, Part part) {
-    return mustCarryOffCharge(job, slot) && part.facts().staticDissipative().isEmpty();
+  static boolean mayKeepCharge(Requirement job, Position position, Part part) {
+    return mustCarryOffCharge(job, position) && part.facts().staticDissipative().isEmpty();
   }
 
-  private static boolean mustCarryOffCharge(Requirement job, Slot slot) {
-    return slot == Slot.HOSE
+  private static boolean mustCarryOffCharge(Requirement job, Position position) {
+    return position.isHose()
         && job.environment().filter(Environment.SPARKING_HAZARD::equals).isPresent();
   }
 
-  static boolean isUnguarded(Requirement job, Slot slot, Part part) {
-    return job.isDragged() && slot == Slot.TOOL_SOCKET && !part.facts().isSleeveGuarded();
+  static boolean isUnguarded(Requirement job, Position position, Part part) {
+    return job.isDragged()
+        && position.isSocket()
+        && position.isBehindHose()
+        && !part.facts().isSleeveGuarded();
   }
 
-  static boolean isUnvented(Requirement job, Slot slot, Part part) {
-    return job.isVentRequired() && slot.isSocket() && !part.facts().isVented();
+  static boolean isUnvented(Requirement job, Position position, Part part) {
+    return job.isVentRequired() && position.isSocket() && !part.facts().isVented();
   }
 
-  static boolean isKeptForOtherAir(Requirement job, Slot slot, Part part) {
+  static boolean isKeptForOtherAir(Requirement job, Position position, Part part) {
     return job.lubrication().isPresent()
         && part.facts()
             .lubrication()
@@ -170,20 +180,20 @@ final class PartChecks {
   }
 
   /** On a line of which nobody told whether it has a lubricator, what is kept for one kind of air depends on it. */
-  static boolean isKeptOnUnknownLine(Requirement job, Slot slot, Part part) {
+  static boolean isKeptOnUnknownLine(Requirement job, Position position, Part part) {
     return job.lubrication().isEmpty() && part.facts().lubrication().isPresent();
   }
 
   /** Of an unmarked part that is there, somebody must find out the rating. */
-  static boolean isUnmarkedAndThere(Requirement job, Slot slot, Part part) {
+  static boolean isUnmarkedAndThere(Requirement job, Position position, Part part) {
     return part.facts().rating().isEmpty() && part.facts().isExisting();
   }
 
   /** The parts of an assembly that break a rule, in order from the outlet. */
   static List<Part> breaking(Assembly assembly, OfPart check) {
     return assembly.slotParts().stream()
-        .filter(each -> check.isBroken(assembly.requirement(), each.slot(), each.part()))
-        .map(SlotPart::part)
+        .filter(each -> check.isBroken(assembly.requirement(), each.position(), each.part()))
+        .map(Placed::part)
         .toList();
   }
 }

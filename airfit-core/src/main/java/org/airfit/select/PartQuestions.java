@@ -33,14 +33,14 @@ final class PartQuestions {
   }
 
   /** What must be asked of a part, as bits. */
-  static int of(Requirement job, Slot slot, Part part) {
+  static int of(Requirement job, Position position, Part part) {
     int bits = 0;
     for (Map.Entry<Rule, PartChecks.OfPart> each : ASKED.entrySet()) {
-      if (each.getValue().isBroken(job, slot, part)) {
+      if (each.getValue().isBroken(job, position, part)) {
         bits |= each.getKey().bit();
       }
     }
-    if (PartChecks.isKeptOnUnknownLine(job, slot, part)) {
+    if (PartChecks.isKeptOnUnknownLine(job, position, part)) {
       boolean oiled =
           part.facts().lubrication().filter(Lubrication.LUBRICATED::equals).isPresent();
       bits |= oiled ? KEPT_FOR_OILED : Rule.AIR_KEPT_APART.bit();
@@ -72,9 +72,9 @@ final class PartQuestions {
   static int count(Assembly assembly) {
     int asked = 0;
     int broken = Rule.brokenBy(assembly.requirement());
-    for (SlotPart each : assembly.slotParts()) {
-      asked |= of(assembly.requirement(), each.slot(), each.part());
-      broken |= Rule.brokenBy(assembly.requirement(), each.slot(), each.part());
+    for (Placed each : assembly.slotParts()) {
+      asked |= of(assembly.requirement(), each.position(), each.part());
+      broken |= Rule.brokenBy(assembly.requirement(), each.position(), each.part());
     }
     for (Joint joint : assembly.joints()) {
       asked |= ofJoint(joint.isForLowPressure());

@@ -25,26 +25,26 @@ final class PartSearch {
   /** How many choices that end alike are followed at first. */
   private static final int SOME = 16;
 
-  private final Positions positions;
+  private final Stock stock;
   private final SearchAir air;
   private final int most;
   private final double leastPascals;
 
   PartSearch(Requirement job, Catalogue catalogue, int most) {
     this.air = new SearchAir(job);
-    this.positions = new Positions(job, catalogue, most);
+    this.stock = new Stock(job, catalogue, most);
     this.most = most;
     this.leastPascals = job.least().pascals();
   }
 
   /** {@return the kinds of part that the catalogue lacks, in words; empty where there is something to combine} */
   List<String> missing() {
-    return positions.missing();
+    return stock.missing();
   }
 
   /** {@return the best proposals that break no rule; none where none does} */
   List<Proposal> fitting() {
-    return positions.brokenByJob() == 0
+    return stock.brokenByJob() == 0
         ? new Level(Wanted.ALL).search().stream().map(this::proposal).toList()
         : List.of();
   }
@@ -54,14 +54,14 @@ final class PartSearch {
     List<Choice> found = new Level(Wanted.AIR).search();
     boolean isFull = found.size() == most;
     // to starve misses a whole rule more than what the job itself misses
-    if (!isFull || found.get(most - 1).missed() >= positions.missedByJob() + Choice.WHOLE_MISS) {
+    if (!isFull || found.get(most - 1).missed() >= stock.missedByJob() + Choice.WHOLE_MISS) {
       found = new Level(Wanted.ANYTHING).search();
     }
     return found.stream().map(this::proposal).toList();
   }
 
   private Proposal proposal(Choice found) {
-    return new Proposal(positions.assembly(found.inRow()));
+    return new Proposal(stock.assembly(found.inRow()));
   }
 
   /** Choices by the number of the end that is open. */
@@ -98,16 +98,15 @@ final class PartSearch {
     Level(Wanted wanted) {
       this.isWhole = wanted == Wanted.ALL;
       this.airArrives = wanted != Wanted.ANYTHING;
-      this.adapters = positions.adapters(isWhole);
-      this.ahead = new Ahead(positions, adapters, air, isWhole);
+      this.adapters = stock.adapters(isWhole);
+      this.ahead = new Ahead(stock, adapters, air, isWhole);
       this.front = new Front(most, airArrives);
-      this.horizon =
-          new Horizon(best(start(), 0, ahead.cost(0, positions.outlet())), positions.costStep());
+      this.horizon = new Horizon(best(start(), 0, ahead.cost(0, stock.outlet())), stock.costStep());
     }
 
     private Choice start() {
       return Choice.none(
-          ahead.alwaysBroken() | positions.brokenByJob(), ahead.alwaysAsked(), air.outlet());
+          ahead.alwaysBroken() | stock.brokenByJob(), ahead.alwaysAsked(), air.outlet());
     }
 
     List<Choice> search() {
@@ -128,10 +127,10 @@ final class PartSearch {
     private List<Choice> once() {
       leftAside = false;
       AtEnds open = new AtEnds();
-      open.add(positions.outlet(), start());
-      List<Positions.Position> inRow = positions.inRow();
+      open.add(stock.outlet(), start());
+      List<Stock.Row> inRow = stock.inRow();
       for (int i = 0; i < inRow.size(); i++) {
-        if (inRow.get(i).isSocket()) {
+        if (inRow.get(i).place().isSocket()) {
           open = coupled(open, i);
           i++;
         } else {
@@ -139,7 +138,7 @@ final class PartSearch {
         }
       }
       List<Choice> last = new ArrayList<>();
-      joined(open, inRow.size(), Set.of(positions.toolInlet()))
+      joined(open, inRow.size(), Set.of(stock.toolInlet()))
           .values()
           .forEach(choices -> choices.forEach(choice -> last.add(whole(choice))));
       last.removeIf(
@@ -208,7 +207,7 @@ final class PartSearch {
     /** With a socket and its plug. */
     private AtEnds coupled(AtEnds open, int position) {
       Map<Set<String>, List<Choice>> waiting = new LinkedHashMap<>();
-      Map<Integer, List<Candidate>> byEnd = positions.inRow().get(position).byEnd(isWhole);
+      Map<Integer, List<Candidate>> byEnd = stock.inRow().get(position).byEnd(isWhole);
       joined(open, position, byEnd.keySet()).forEach((end, choices) -> {
         for (Choice choice : choices) {
           for (Candidate socket : byEnd.getOrDefault(end, List.of())) {
@@ -221,7 +220,7 @@ final class PartSearch {
       });
       waiting.replaceAll((takes, choices) -> followed(choices));
       AtEnds next = new AtEnds();
-      positions.inRow().get(position + 1).byProfile(isWhole).forEach((profile, plugs) -> {
+      stock.inRow().get(position + 1).byProfile(isWhole).forEach((profile, plugs) -> {
         List<Choice> taking = new ArrayList<>();
         waiting.forEach((takes, choices) -> {
           if (takes.contains(profile)) {
@@ -237,7 +236,7 @@ final class PartSearch {
     /** With one part more on the ends that are open. */
     private AtEnds attached(AtEnds open, int position) {
       AtEnds next = new AtEnds();
-      Map<Integer, List<Candidate>> byEnd = positions.inRow().get(position).byEnd(isWhole);
+      Map<Integer, List<Candidate>> byEnd = stock.inRow().get(position).byEnd(isWhole);
       joined(open, position, byEnd.keySet())
           .forEach((end, choices) ->
               attach(choices, byEnd.getOrDefault(end, List.of()), position, next));
@@ -264,7 +263,7 @@ final class PartSearch {
     private Map<Integer, List<Choice>> joined(AtEnds open, int position, Set<Integer> goals) {
       AtEnds joined = new AtEnds();
       open.choices.forEach((from, choices) -> join(from, choices, position, goals, joined));
-      boolean isLast = position == positions.inRow().size();
+      boolean isLast = position == stock.inRow().size();
       joined.choices.replaceAll((any, choices) -> isLast ? front.of(choices) : followed(choices));
       return joined.choices;
     }

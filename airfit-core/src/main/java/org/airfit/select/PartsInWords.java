@@ -16,17 +16,24 @@ final class PartsInWords {
 
   static List<PartsLine> of(Assembly a) {
     Map<Part, List<String>> reasons = new LinkedHashMap<>();
-    List<SlotPart> parts = a.slotParts();
+    List<Placed> parts = a.slotParts();
     List<Optional<ElementLoss>> losses = a.losses();
     int joint = 0;
+    int placed = 0;
     for (int i = 0; i < parts.size(); i++) {
-      Slot slot = parts.get(i).slot();
-      joint = Math.max(joint, jointBehind(slot));
-      String why = slot == Slot.ADAPTER ? "joins " + a.joints().get(joint).where() : why(a, slot);
+      Position position = parts.get(i).position();
+      String why;
+      if (position.isAdapter()) {
+        why = "joins " + a.joints().get(joint).where();
+      } else {
+        why = why(a, placed);
+        joint += position.isPlug() ? 0 : 1;
+        placed++;
+      }
       String loss = losses
           .get(i)
           .map(lost -> ", pressure loss " + lost.drop().format(PressureUnit.BAR, 2)
-              + (slot.isSocket() ? " with its plug" : ""))
+              + (position.isSocket() ? " with its plug" : ""))
           .orElse("");
       reasons.computeIfAbsent(parts.get(i).part(), any -> new ArrayList<>()).add(why + loss);
     }
@@ -36,27 +43,34 @@ final class PartsInWords {
         .toList();
   }
 
-  /** The joint that adapters behind a slot belong to. */
-  private static int jointBehind(Slot slot) {
-    return switch (slot) {
-      case HOSE_PLUG -> 1;
-      case HOSE -> 2;
-      case TOOL_PLUG -> 3;
-      case OUTLET_SOCKET, TOOL_SOCKET, ADAPTER -> 0;
-    };
+  /** Why the part at a place of the layout is there. */
+  private static String why(Assembly a, int index) {
+    Placed each = a.placed().get(index);
+    if (each.part() instanceof Part.Socket socket) {
+      return before(a, index)
+          + takes(socket, (Part.Plug) a.placed().get(index + 1).part());
+    }
+    if (each.part() instanceof Part.Plug plug) {
+      return behind(a, index) + goesInto((Part.Socket) a.placed().get(index - 1).part(), plug);
+    }
+    if (each.part() instanceof Part.Hose hose) {
+      return hose.conduit().length().format(LengthUnit.METRE) + " of "
+          + each.position().noun() + " with " + hose.conduit().bore().format(LengthUnit.MILLIMETRE)
+          + " of bore";
+    }
+    return each.position().noun() + " in the line";
   }
 
-  private static String why(Assembly a, Slot slot) {
-    return switch (slot) {
-      case OUTLET_SOCKET -> "at the outlet: " + takes(a.outletSocket(), a.hosePlug());
-      case HOSE_PLUG -> "on the hose" + goesInto(a.outletSocket(), a.hosePlug());
-      case HOSE ->
-        a.hose().conduit().length().format(LengthUnit.METRE) + " of hose with "
-            + a.hose().conduit().bore().format(LengthUnit.MILLIMETRE) + " of bore";
-      case TOOL_SOCKET -> "on the hose: " + takes(a.toolSocket(), a.toolPlug());
-      case TOOL_PLUG -> "at the tool" + goesInto(a.toolSocket(), a.toolPlug());
-      case ADAPTER -> throw new IllegalStateException("an adapter is told by its joint");
-    };
+  private static String before(Assembly a, int index) {
+    return index == 0
+        ? "at the outlet: "
+        : "on the " + a.placed().get(index - 1).position().noun() + ": ";
+  }
+
+  private static String behind(Assembly a, int index) {
+    return index == a.placed().size() - 1
+        ? "at the tool"
+        : "on the " + a.placed().get(index + 1).position().noun();
   }
 
   private static boolean mates(Part.Socket socket, Part.Plug plug) {

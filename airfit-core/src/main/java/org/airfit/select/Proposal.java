@@ -1,11 +1,13 @@
 package org.airfit.select;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.airfit.quantity.Money;
@@ -43,32 +45,50 @@ public final class Proposal implements Worked {
     return assembly.requirement();
   }
 
-  /** {@return the socket at the outlet} */
-  public Part.Socket outletSocket() {
-    return assembly.outletSocket();
+  /**
+   * Finds the socket of a coupling.
+   *
+   * @param slot what the coupling is called in the {@link Layout}, such as "outlet"
+   * @return the socket
+   * @throws IllegalArgumentException if no coupling is called so
+   */
+  public Part.Socket socket(String slot) {
+    return (Part.Socket) part(slot, Position::isSocket);
   }
 
-  /** {@return the plug at the hose's upstream end} */
-  public Part.Plug hosePlug() {
-    return assembly.hosePlug();
+  /**
+   * Finds the plug of a coupling.
+   *
+   * @param slot what the coupling is called in the {@link Layout}, such as "outlet"
+   * @return the plug
+   * @throws IllegalArgumentException if no coupling is called so
+   */
+  public Part.Plug plug(String slot) {
+    return (Part.Plug) part(slot, Position::isPlug);
   }
 
-  /** {@return the hose} */
-  public Part.Hose hose() {
-    return assembly.hose();
+  /**
+   * Finds a hose.
+   *
+   * @param slot what the hose is called in the {@link Layout}, such as "hose"
+   * @return the hose
+   * @throws IllegalArgumentException if no hose is called so
+   */
+  public Part.Hose hose(String slot) {
+    return (Part.Hose) part(slot, Position::isHose);
   }
 
-  /** {@return the socket at the hose's downstream end} */
-  public Part.Socket toolSocket() {
-    return assembly.toolSocket();
+  private Part part(String slot, Predicate<Position> wanted) {
+    Objects.requireNonNull(slot, "slot");
+    return assembly.placed().stream()
+        .filter(each -> wanted.test(each.position()) && each.position().name().equals(slot))
+        .map(Placed::part)
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("slot must be one of this kind of "
+            + requirement().layout() + ", was \"" + slot + "\""));
   }
 
-  /** {@return the plug in the tool} */
-  public Part.Plug toolPlug() {
-    return assembly.toolPlug();
-  }
-
-  /** {@return the four joints from the outlet to the tool, with their adapters} */
+  /** {@return the joints from the outlet to the tool, with their adapters} */
   public List<Joint> joints() {
     return assembly.joints();
   }
@@ -130,8 +150,8 @@ public final class Proposal implements Worked {
     return PartQuestions.count(assembly);
   }
 
-  /** Every part from the outlet to the tool, adapters where they stand. */
-  List<Part> parts() {
+  /** {@return every part from the outlet to the tool, adapters where they stand} */
+  public List<Part> parts() {
     return assembly.parts();
   }
 
@@ -183,8 +203,11 @@ public final class Proposal implements Worked {
 
   /** {@return the warnings that go with these parts} */
   public List<Caution> cautions() {
-    Situation.Builder situation =
-        JobSituation.of(requirement()).toolOnHose(hose().conduit().bore());
+    Situation.Builder situation = JobSituation.of(requirement());
+    assembly.hoses().stream()
+        .map(hose -> ((Part.Hose) hose.part()).conduit().bore())
+        .max(Comparator.naturalOrder())
+        .ifPresent(situation::toolOnHose);
     assembly
         .lowestRating()
         .ifPresent(lowest -> situation.ratedParts(requirement().highest(), lowest));

@@ -41,6 +41,7 @@ public final class Requirement {
   private static final Name<GaugePressure> WHEN_FAILED = Name.of("when the regulator fails");
   private static final Name<End> OUTLET = Name.of("outlet");
   private static final Name<Length> REACH = Name.of("reach");
+  private static final Name<Layout> LAYOUT = Name.of("layout");
   private static final Name<String> PROFILE = Name.of("profile");
   private static final Name<Part.Socket> OUTLET_SOCKET = Name.of("outlet socket");
   private static final Name<Part.Plug> TOOL_PLUG = Name.of("tool plug");
@@ -67,6 +68,7 @@ public final class Requirement {
   private static final Name<Objective> OBJECTIVE = new Name<>("objective", Objective.FEWEST_PIECES);
 
   private final NamedValues told;
+  private final Layout layout;
   private final Run toOutlet;
   private final SupplyRange pressures;
   private final List<SafetyRule> forbidding;
@@ -77,7 +79,7 @@ public final class Requirement {
     AbsolutePressure atmosphere = required(ATMOSPHERE);
     required(OUTLET);
     required(TOOL_INLET);
-    required(REACH);
+    this.layout = layoutTold();
     this.pressures = pressures(supply, atmosphere);
     Run run = Run.from(
         told.get(LOWEST) == null
@@ -89,6 +91,27 @@ public final class Requirement {
     }
     this.toOutlet = run;
     this.forbidding = ForbiddingRules.of(rules());
+  }
+
+  /** The layout that was told, or that of most jobs with what was told of it. */
+  private Layout layoutTold() {
+    Layout whole = told.get(LAYOUT);
+    if (whole == null) {
+      Slot.Coupling outlet = Slot.coupling(Layout.OUTLET);
+      Slot.Coupling tool = Slot.coupling(Layout.TOOL);
+      Slot.Hose between = Slot.hose(Layout.HOSE, required(REACH));
+      return Layout.of(List.of(
+          told.find(OUTLET_SOCKET).map(outlet::withSocket).orElse(outlet),
+          told.find(HOSE).map(between::with).orElse(between),
+          told.find(TOOL_PLUG).map(tool::withPlug).orElse(tool)));
+    }
+    for (Name<?> name : List.of(REACH, OUTLET_SOCKET, TOOL_PLUG, HOSE)) {
+      if (told.get(name) != null) {
+        throw new IllegalArgumentException(name.text()
+            + " must not be told beside a layout, was told too; say it to a slot of the layout");
+      }
+    }
+    return whole;
   }
 
   private SupplyRange pressures(Supply supply, AbsolutePressure atmosphere) {
@@ -189,24 +212,14 @@ public final class Requirement {
     return required(TOOL_INLET);
   }
 
-  /** {@return the length of hose at least} */
-  public Length reach() {
-    return required(REACH);
+  /** {@return what stands between the outlet and the tool, and what shall} */
+  public Layout layout() {
+    return layout;
   }
 
   /** {@return the profile the shop uses; empty if any will do} */
   public Optional<String> profile() {
     return told.find(PROFILE);
-  }
-
-  /** {@return the socket at the outlet that stays, if one does} */
-  public Optional<Part.Socket> outletSocket() {
-    return told.find(OUTLET_SOCKET);
-  }
-
-  /** {@return the plug in the tool that stays, if one does} */
-  public Optional<Part.Plug> toolPlug() {
-    return told.find(TOOL_PLUG);
   }
 
   /** {@return where it will be used, if that was told} */
@@ -287,11 +300,6 @@ public final class Requirement {
   /** {@return the shop's own mark for parts of this kind of air, if it has one} */
   public Optional<String> marking() {
     return told.find(MARKING);
-  }
-
-  /** {@return the hose that stays, if one does} */
-  public Optional<Part.Hose> hose() {
-    return told.find(HOSE);
   }
 
   /**
@@ -492,13 +500,25 @@ public final class Requirement {
     }
 
     /**
-     * Tells how much hose is needed.
+     * Tells how much hose is needed, for the layout of most jobs: a coupling at the outlet, a hose, and a coupling at
+     * the tool. Any other is told to {@link #layout}.
      *
      * @param least the length at least
      * @return this builder
      */
     public Builder reach(Length least) {
       told = told.with(REACH, Objects.requireNonNull(least, "least"));
+      return this;
+    }
+
+    /**
+     * Tells what stands between the outlet and the tool, in the order the air goes.
+     *
+     * @param slots the couplings, hoses and what is in the line
+     * @return this builder
+     */
+    public Builder layout(Layout slots) {
+      told = told.with(LAYOUT, Objects.requireNonNull(slots, "slots"));
       return this;
     }
 
@@ -756,8 +776,8 @@ public final class Requirement {
      * Obtains the requirement.
      *
      * @return the requirement
-     * @throws IllegalArgumentException if supply, outlet, tool inlet or reach was not told, the highest pressure is
-     *     below the supply, the lowest above it, or that in front of a regulator is missing
+     * @throws IllegalArgumentException if supply, outlet, tool inlet or the layout (or its reach) was not told, if something of the layout
+     *     was told beside it, the highest pressure is below the supply, the lowest above it, or that in front of a regulator is missing
      */
     public Requirement build() {
       return new Requirement(told);

@@ -61,7 +61,8 @@ public enum Rule {
   /** No safety rule that the job is judged by forbids it: those of a place, of practice, and of one's own. */
   SAFETY_RULES_ALLOW(
       "Safety rules allow it",
-      Source.derived("the safety rules of the job that forbid something, each cited where it decides"),
+      Source.derived(
+          "the safety rules of the job that forbid something, each cited where it decides"),
       new Broken(PartChecks::isForbidden, PartChecks::isForbidden),
       ForbiddenSentences::of),
 
@@ -131,7 +132,7 @@ public enum Rule {
     static final Broken NEVER = byJob(job -> false);
 
     static Broken byJob(Predicate<Requirement> byJob) {
-      return new Broken(byJob, (job, slot, part) -> false);
+      return new Broken(byJob, (job, position, part) -> false);
     }
 
     static Broken byPart(PartChecks.OfPart byPart) {
@@ -198,11 +199,11 @@ public enum Rule {
     return BITS.getOrDefault(this, 0);
   }
 
-  /** The rules one part breaks in a slot, as bits. */
-  static int brokenBy(Requirement job, Slot slot, Part part) {
+  /** The rules one part breaks in a position, as bits. */
+  static int brokenBy(Requirement job, Position position, Part part) {
     int bits = 0;
     for (Rule rule : BITS.keySet()) {
-      if (rule.broken.byPart().isBroken(job, slot, part)) {
+      if (rule.broken.byPart().isBroken(job, position, part)) {
         bits |= rule.bit();
       }
     }

@@ -49,17 +49,23 @@ final class RuleSentences {
 
   static RuleAnswer profile(Assembly a, UnitSystem units) {
     List<String> strangers = new ArrayList<>();
-    Optional<String> wanted = a.requirement().profile();
-    pair(a.outletSocket(), a.hosePlug(), wanted, strangers);
-    pair(a.toolSocket(), a.toolPlug(), wanted, strangers);
+    List<Assembly.Pair> couplings = a.couplings();
+    if (couplings.isEmpty()) {
+      return RuleAnswer.doesNotApply("There is no coupling in this run.");
+    }
+    List<String> met = new ArrayList<>();
+    for (Assembly.Pair pair : couplings) {
+      pair(pair, pair.position().profile(a.requirement()), strangers);
+      met.add("at the " + pair.position().name() + " profile " + pair.plug().profile());
+    }
     return strangers.isEmpty()
-        ? RuleAnswer.met("At the outlet profile " + a.hosePlug().profile()
-            + ", at the tool profile " + a.toolPlug().profile() + ".")
+        ? RuleAnswer.met("A" + String.join(", ", met).substring(1) + ".")
         : RuleAnswer.unmet(String.join(" ", strangers));
   }
 
-  private static void pair(
-      Part.Socket socket, Part.Plug plug, Optional<String> wanted, List<String> strangers) {
+  private static void pair(Assembly.Pair pair, Optional<String> wanted, List<String> strangers) {
+    Part.Socket socket = pair.socket();
+    Part.Plug plug = pair.plug();
     if (!socket.profiles().contains(plug.profile())) {
       strangers.add(socket.name() + " does not take profile " + plug.profile() + ".");
     }
@@ -74,9 +80,13 @@ final class RuleSentences {
     if (wanted.isEmpty()) {
       return RuleAnswer.doesNotApply("The job does not name several profiles.");
     }
-    String socket = a.outletSocket().name();
+    if (a.couplings().isEmpty()) {
+      return RuleAnswer.doesNotApply("There is no coupling in this run.");
+    }
+    Part.Socket first = a.couplings().get(0).socket();
+    String socket = first.name();
     String left = wanted.stream()
-        .filter(profile -> !a.outletSocket().profiles().contains(profile))
+        .filter(profile -> !first.profiles().contains(profile))
         .sorted()
         .collect(Collectors.joining(", "));
     return PartChecks.breaking(a, PartChecks::takesNotAllInUse).isEmpty()
@@ -187,21 +197,41 @@ final class RuleSentences {
   }
 
   static RuleAnswer reach(Assembly a, UnitSystem units) {
-    String compared = words(a.hose().conduit().length(), units) + " of hose, "
-        + words(a.requirement().reach(), units) + " needed";
+    if (a.hoses().isEmpty()) {
+      return RuleAnswer.doesNotApply("There is no hose in this run.");
+    }
+    String compared =
+        a.hoses().stream().map(hose -> reach(hose, units)).collect(Collectors.joining("; "));
     return PartChecks.breaking(a, PartChecks::isTooShort).isEmpty()
         ? RuleAnswer.met(compared + ".")
         : RuleAnswer.unmet(compared + ": too short.");
+  }
+
+  private static String reach(Placed placed, UnitSystem units) {
+    return words(((Part.Hose) placed.part()).conduit().length(), units) + " of "
+        + placed.position().noun()
+        + placed
+            .position()
+            .reach()
+            .map(reach -> ", " + words(reach, units) + " needed")
+            .orElse("");
   }
 
   static RuleAnswer sleeve(Assembly a, UnitSystem units) {
     if (!a.requirement().isDragged()) {
       return RuleAnswer.doesNotApply("The job does not say that the hose is dragged.");
     }
-    String socket = a.toolSocket().name();
-    return PartChecks.breaking(a, PartChecks::isUnguarded).isEmpty()
-        ? RuleAnswer.met(socket + " has a guarded sleeve.")
-        : RuleAnswer.unmet(socket + " has an open sleeve that an edge can pull back.");
+    List<Part> dragged = a.couplings().stream()
+        .filter(pair -> pair.position().isBehindHose())
+        .<Part>map(Assembly.Pair::socket)
+        .toList();
+    if (dragged.isEmpty()) {
+      return RuleAnswer.doesNotApply("There is no coupling behind a hose.");
+    }
+    List<Part> open = PartChecks.breaking(a, PartChecks::isUnguarded);
+    return open.isEmpty()
+        ? RuleAnswer.met(names(dragged) + " has a guarded sleeve.")
+        : RuleAnswer.unmet(names(open) + " has an open sleeve that an edge can pull back.");
   }
 
   static RuleAnswer vented(Assembly a, UnitSystem units) {
@@ -211,7 +241,8 @@ final class RuleSentences {
     }
     List<Part> closed = PartChecks.breaking(a, PartChecks::isUnvented);
     return closed.isEmpty()
-        ? RuleAnswer.met("Both sockets let the air out before they part.")
+        ? RuleAnswer.met((a.couplings().size() == 2 ? "Both sockets let" : "Each socket lets")
+            + " the air out before they part.")
         : RuleAnswer.unmet("Not vented: " + names(closed) + ".");
   }
 }

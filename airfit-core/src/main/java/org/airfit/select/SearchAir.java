@@ -65,6 +65,9 @@ final class SearchAir {
     if (part instanceof Part.Socket socket) {
       return socket.capacity().element();
     }
+    if (part instanceof Part.Device device) {
+      return device.capacity().element();
+    }
     if (part instanceof Part.Plug) {
       return null;
     }

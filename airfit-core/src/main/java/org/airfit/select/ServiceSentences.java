@@ -111,15 +111,15 @@ final class ServiceSentences {
   private static List<String> told(Assembly a, MaterialFit fit) {
     Requirement job = a.requirement();
     Set<String> told = new LinkedHashSet<>();
-    for (SlotPart each : a.slotParts()) {
+    for (Placed each : a.slotParts()) {
       Part part = each.part();
-      if (MaterialFit.of(job, each.slot(), part) != fit) {
+      if (MaterialFit.of(job, each.position(), part) != fit) {
         continue;
       }
       String body = part.facts().material().map(Material::toString).orElse(NOT_KNOWN);
       List<String> of = new ArrayList<>();
-      if (MaterialFit.hasBody(part) && MaterialFit.ofBody(job, each.slot(), part) == fit) {
-        of.add(each.slot() == Slot.HOSE ? "end fittings: " + body : body);
+      if (MaterialFit.hasBody(part) && MaterialFit.ofBody(job, each.position(), part) == fit) {
+        of.add(each.position().isHose() ? "end fittings: " + body : body);
       }
       if (MaterialFit.ofWall(job, part) == fit) {
         of.add("wall: " + (fit == MaterialFit.OUT ? "plastic" : NOT_KNOWN));
@@ -148,8 +148,8 @@ final class ServiceSentences {
 
   /** What new parts must be of, for those who look for another. */
   private static String wanted(Requirement job) {
-    Set<Material> couplings = MaterialFit.good(job, Slot.OUTLET_SOCKET);
-    Set<Material> others = MaterialFit.good(job, Slot.ADAPTER);
+    Set<Material> couplings = MaterialFit.good(job, true);
+    Set<Material> others = MaterialFit.good(job, false);
     return " New couplings must be of " + or(couplings)
         + (others.equals(couplings)
             ? ", and so must adapters and the end fittings of hoses."
@@ -157,11 +157,11 @@ final class ServiceSentences {
         + (job.isImpactTool() ? " The wall of the hose must not be of plastic." : "");
   }
 
-  private static boolean any(Assembly a, Predicate<SlotPart> asked) {
+  private static boolean any(Assembly a, Predicate<Placed> asked) {
     return a.slotParts().stream().anyMatch(asked);
   }
 
-  private static boolean isOf(SlotPart each, Material... materials) {
+  private static boolean isOf(Placed each, Material... materials) {
     return MaterialFit.hasBody(each.part())
         && each.part().facts().material().filter(List.of(materials)::contains).isPresent();
   }
@@ -170,7 +170,7 @@ final class ServiceSentences {
     Requirement job = a.requirement();
     boolean unknown = any(
         a,
-        each -> MaterialFit.of(job, each.slot(), each.part()) == MaterialFit.ASK
+        each -> MaterialFit.of(job, each.position(), each.part()) == MaterialFit.ASK
             && (MaterialFit.ofWall(job, each.part()) == MaterialFit.ASK
                 || each.part().facts().material().isEmpty()));
     boolean cleaner = job.environment().filter(Environment.WASH_DOWN::equals).isPresent()
@@ -216,19 +216,19 @@ final class ServiceSentences {
     Requirement job = a.requirement();
     boolean none = Stream.of(Material.values())
         .allMatch(material ->
-            Stream.of(Slot.values()).allMatch(slot -> MaterialFit.stands(job, slot, material)));
+            MaterialFit.stands(job, true, material) && MaterialFit.stands(job, false, material));
     return a.slotParts().stream()
         .filter(each -> !none && !isNew(each) && MaterialFit.hasBody(each.part()))
         .filter(each -> !each.part()
             .facts()
             .material()
-            .map(material -> MaterialFit.stands(job, each.slot(), material))
+            .map(material -> MaterialFit.stands(job, each.position().isCoupling(), material))
             .orElse(false))
-        .map(SlotPart::part)
+        .map(Placed::part)
         .toList();
   }
 
-  private static boolean isNew(SlotPart each) {
+  private static boolean isNew(Placed each) {
     return !each.part().facts().isExisting();
   }
 
@@ -239,16 +239,20 @@ final class ServiceSentences {
         .isEmpty()) {
       return RuleAnswer.doesNotApply("The job does not say that a spark could ignite something.");
     }
-    String hose = a.hose().name();
-    return a.hose()
-        .facts()
-        .staticDissipative()
-        .map(carries -> carries
-            ? RuleAnswer.met(hose + " carries a charge off to its end fittings.")
-            : RuleAnswer.unmet(
-                hose + " is not static-dissipative: it can hold a charge that sparks."))
-        .orElseGet(() -> RuleAnswer.open(
-            "Ask the maker whether " + hose + " is static-dissipative; sparks are a hazard here."));
+    List<Part> hoses = a.hoses().stream().map(Placed::part).toList();
+    if (hoses.isEmpty()) {
+      return RuleAnswer.doesNotApply("There is no hose in this run.");
+    }
+    List<Part> holding = PartChecks.breaking(a, PartChecks::keepsCharge);
+    if (!holding.isEmpty()) {
+      return RuleAnswer.unmet(
+          names(holding) + " is not static-dissipative: it can hold a charge that sparks.");
+    }
+    List<Part> unknown = PartChecks.breaking(a, PartChecks::mayKeepCharge);
+    return unknown.isEmpty()
+        ? RuleAnswer.met(names(hoses) + " carries a charge off to its end fittings.")
+        : RuleAnswer.open("Ask the maker whether " + names(unknown)
+            + " is static-dissipative; sparks are a hazard here.");
   }
 
   static RuleAnswer whip(Assembly a, UnitSystem units) {
@@ -256,10 +260,15 @@ final class ServiceSentences {
     if (!job.isImpactTool()) {
       return RuleAnswer.doesNotApply("The job does not say that the tool hammers.");
     }
+    Placed last = a.placed().get(a.placed().size() - 1);
+    if (last.position().kind() == Position.Kind.WHIP_HOSE) {
+      return RuleAnswer.met(
+          last.part().name() + " keeps the couplings from the shaking of the tool.");
+    }
     return job.hasWhipHose()
         ? RuleAnswer.met(
             "The tool hangs on a whip hose of its own; no coupling sits straight on it.")
-        : RuleAnswer.open(a.toolPlug().name() + " would sit on a percussion tool, which shakes a"
+        : RuleAnswer.open(last.part().name() + " would sit on a percussion tool, which shakes a"
             + " coupling until it wears and lets go: a short whip hose must go between. None of these parts is"
             + " one. Ask whether the tool has one, then tell that, and the end of the whip hose as the tool's"
             + " inlet.");

@@ -1,19 +1,207 @@
 package org.airfit.select;
 
-/** A part's place in the run, as far as a rule asks. */
-enum Slot {
-  OUTLET_SOCKET,
-  HOSE_PLUG,
-  HOSE,
-  TOOL_SOCKET,
-  TOOL_PLUG,
-  ADAPTER;
+import java.util.Objects;
+import java.util.Optional;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.LengthUnit;
 
-  boolean isSocket() {
-    return this == OUTLET_SOCKET || this == TOOL_SOCKET;
+/** A part's place between the outlet and the tool, as a {@link Layout} has it: what stands there, or what shall. */
+public sealed interface Slot {
+
+  /** {@return what it is called, different from the other slots of its layout} */
+  String name();
+
+  /**
+   * A quick coupling: a socket and the plug that goes into it.
+   *
+   * @param name what it is called, such as "outlet"
+   * @param profile the profile it must have; empty if any will do
+   * @param socket the socket that is there; empty if one is to be chosen
+   * @param plug the plug that is there; empty if one is to be chosen
+   */
+  record Coupling(
+      String name, Optional<String> profile, Optional<Part.Socket> socket, Optional<Part.Plug> plug)
+      implements Slot {
+
+    /**
+     * Checks the components.
+     *
+     * @param name what it is called, such as "outlet"
+     * @param profile the profile it must have; empty if any will do
+     * @param socket the socket that is there; empty if one is to be chosen
+     * @param plug the plug that is there; empty if one is to be chosen
+     * @throws IllegalArgumentException if {@code name} is blank
+     */
+    public Coupling {
+      requireName(name);
+      Objects.requireNonNull(profile, "profile");
+      Objects.requireNonNull(socket, "socket");
+      Objects.requireNonNull(plug, "plug");
+    }
+
+    /** {@return the slot in words, such as "outlet: coupling of profile gannet"} */
+    @Override
+    public String toString() {
+      return name + ": coupling"
+          + profile.map(id -> " of profile " + id).orElse("")
+          + socket.map(there -> ", the socket is " + there.name()).orElse("")
+          + plug.map(there -> ", the plug is " + there.name()).orElse("");
+    }
+
+    /**
+     * Obtains this for plugs of one profile.
+     *
+     * @param id the id of the profile
+     * @return this with the profile
+     */
+    public Coupling ofProfile(String id) {
+      return new Coupling(name, Optional.of(Objects.requireNonNull(id, "id")), socket, plug);
+    }
+
+    /**
+     * Obtains this with the socket that is there and stays.
+     *
+     * @param there the socket
+     * @return this with the socket
+     */
+    public Coupling withSocket(Part.Socket there) {
+      return new Coupling(name, profile, Optional.of(Objects.requireNonNull(there, "there")), plug);
+    }
+
+    /**
+     * Obtains this with the plug that is there and stays.
+     *
+     * @param there the plug
+     * @return this with the plug
+     */
+    public Coupling withPlug(Part.Plug there) {
+      return new Coupling(
+          name, profile, socket, Optional.of(Objects.requireNonNull(there, "there")));
+    }
   }
 
-  boolean isCoupling() {
-    return this != HOSE && this != ADAPTER;
+  /**
+   * A hose.
+   *
+   * @param name what it is called, such as "hose"
+   * @param reach how long it must be at least
+   * @param isWhip whether it is a short whip hose, that keeps what follows it from the shaking of a tool
+   * @param hose the hose that is there; empty if one is to be chosen
+   */
+  record Hose(String name, Length reach, boolean isWhip, Optional<Part.Hose> hose) implements Slot {
+
+    /**
+     * Checks the components.
+     *
+     * @param name what it is called, such as "hose"
+     * @param reach how long it must be at least
+     * @param isWhip whether it is a short whip hose
+     * @param hose the hose that is there; empty if one is to be chosen
+     * @throws IllegalArgumentException if {@code name} is blank
+     */
+    public Hose {
+      requireName(name);
+      Objects.requireNonNull(reach, "reach");
+      Objects.requireNonNull(hose, "hose");
+    }
+
+    /** {@return the slot in words, such as "hose: hose of at least 10 m"} */
+    @Override
+    public String toString() {
+      return name + ": " + (isWhip ? "whip hose" : "hose") + " of at least "
+          + reach.format(LengthUnit.METRE)
+          + hose.map(there -> ", it is " + there.name()).orElse("");
+    }
+
+    /**
+     * Obtains this with the hose that is there and stays.
+     *
+     * @param there the hose
+     * @return this with the hose
+     */
+    public Hose with(Part.Hose there) {
+      return new Hose(name, reach, isWhip, Optional.of(Objects.requireNonNull(there, "there")));
+    }
+  }
+
+  /**
+   * A part that is there and stays, with two ends: a filter, a valve, a reel.
+   *
+   * @param name what it is called
+   * @param device the part
+   */
+  record InLine(String name, Part.Device device) implements Slot {
+
+    /**
+     * Checks the components.
+     *
+     * @param name what it is called
+     * @param device the part
+     * @throws IllegalArgumentException if {@code name} is blank
+     */
+    public InLine {
+      requireName(name);
+      Objects.requireNonNull(device, "device");
+    }
+
+    /** {@return the slot in words, such as "at the wall: Filter 40 µm"} */
+    @Override
+    public String toString() {
+      return name + ": " + device.name();
+    }
+  }
+
+  private static void requireName(String name) {
+    if (Objects.requireNonNull(name, "name").isBlank()) {
+      throw new IllegalArgumentException(
+          "name of a slot must say which it is, was \"" + name + "\"");
+    }
+  }
+
+  /**
+   * Obtains a coupling to be chosen.
+   *
+   * @param name what it is called, such as "outlet"
+   * @return the slot
+   * @throws IllegalArgumentException if {@code name} is blank
+   */
+  static Coupling coupling(String name) {
+    return new Coupling(name, Optional.empty(), Optional.empty(), Optional.empty());
+  }
+
+  /**
+   * Obtains a hose to be chosen.
+   *
+   * @param name what it is called, such as "hose"
+   * @param reach how long it must be at least
+   * @return the slot
+   * @throws IllegalArgumentException if {@code name} is blank
+   */
+  static Hose hose(String name, Length reach) {
+    return new Hose(name, reach, false, Optional.empty());
+  }
+
+  /**
+   * Obtains a whip hose to be chosen: a short hose between a percussion tool and its coupling.
+   *
+   * @param name what it is called, such as "whip hose"
+   * @param reach how long it must be at least
+   * @return the slot
+   * @throws IllegalArgumentException if {@code name} is blank
+   */
+  static Hose whipHose(String name, Length reach) {
+    return new Hose(name, reach, true, Optional.empty());
+  }
+
+  /**
+   * Obtains a part that is there and stays.
+   *
+   * @param name what it is called
+   * @param device the part
+   * @return the slot
+   * @throws IllegalArgumentException if {@code name} is blank
+   */
+  static InLine inLine(String name, Part.Device device) {
+    return new InLine(name, device);
   }
 }

@@ -18,6 +18,9 @@ final class Width {
     if (one instanceof Part.Adapter a && other instanceof Part.Adapter b) {
       return isAsWide(a.conduit(), b.conduit());
     }
+    if (one instanceof Part.Device a && other instanceof Part.Device b) {
+      return isAsWide(a.capacity(), b.capacity());
+    }
     return one instanceof Part.Plug && other instanceof Part.Plug;
   }
 

@@ -95,7 +95,7 @@ class AdaptersChosenTest {
         Catalogue.of(parts));
     assertThat(answer).isInstanceOf(Selection.NothingFits.class);
     assertThat(((Selection.NothingFits) answer).nearest())
-        .extracting(miss -> miss.hose().conduit().length().metres())
+        .extracting(miss -> miss.hose("hose").conduit().length().metres())
         .containsExactly(58.0, 50.0, 20.0, 5.0);
   }
 
@@ -115,6 +115,6 @@ class AdaptersChosenTest {
     assertThat(nearest.unmet())
         .extracting(Finding::rule)
         .containsExactly(Rule.AIR_AT_TOOL, Rule.HOSE_REACHES);
-    assertThat(nearest.hose().id()).isEqualTo("long");
+    assertThat(nearest.hose("hose").id()).isEqualTo("long");
   }
 }

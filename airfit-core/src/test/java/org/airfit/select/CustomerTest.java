@@ -70,7 +70,7 @@ class CustomerTest {
         FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(8.0), 0.3));
     Requirement.Builder job = Shelf.job().profilesInUse(Set.of("finch", "wren"));
     Proposal best = best(job, with(universal));
-    assertThat(best.outletSocket()).isEqualTo(universal);
+    assertThat(best.socket("outlet")).isEqualTo(universal);
     assertThat(of(best, Rule.PROFILES_IN_USE).outcome()).isEqualTo(RuleOutcome.MET);
     Finding miss = of(best(job, Shelf.parts()), Rule.PROFILES_IN_USE);
     assertThat(miss.outcome()).isEqualTo(RuleOutcome.UNMET);
@@ -125,8 +125,9 @@ class CustomerTest {
   void the_customers_own_hose_is_kept() {
     Part.Hose own = Shelf.hose(Shelf.steel("own").asExisting(), 9.0, 10.0);
     Requirement.Builder job = Shelf.job().hose(own);
-    assertThat(best(job, Shelf.parts()).hose()).isEqualTo(own);
-    assertThat(job.build().hose()).contains(own);
+    assertThat(best(job, Shelf.parts()).hose("hose")).isEqualTo(own);
+    assertThat(job.build().layout().slot("hose"))
+        .contains(Slot.hose("hose", Length.ofMetres(10.0)).with(own));
   }
 
   @Test

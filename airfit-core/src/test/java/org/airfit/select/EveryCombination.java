@@ -4,9 +4,9 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import org.airfit.joint.Chain;
-import org.airfit.joint.ChainVerdict;
 import org.airfit.joint.End;
 import org.airfit.joint.Mating;
 import org.airfit.quantity.Money;
@@ -38,63 +38,95 @@ final class EveryCombination {
 
   /** Every set of parts that can be chosen, each with the adapters with which it stands first. */
   List<Proposal> proposals() {
-    List<Part.Socket> sockets = all(Part.Socket.class);
-    List<Part.Plug> plugs = all(Part.Plug.class);
-    List<Coupling> atWall = couplings(job.outletSocket().map(List::of).orElse(sockets), plugs);
-    List<Coupling> atTool = couplings(sockets, job.toolPlug().map(List::of).orElse(plugs));
+    List<List<List<Part>>> slots =
+        job.layout().slots().stream().map(this::options).toList();
     List<Proposal> proposals = new ArrayList<>();
-    for (Coupling wall : atWall) {
-      for (Part.Hose hose : job.hose().map(List::of).orElse(all(Part.Hose.class))) {
-        for (Coupling tool : atTool) {
-          proposals.add(joined(wall, hose, tool).stream().min(amongAdapters()).orElseThrow());
-        }
-      }
+    for (List<List<Part>> chosen : product(slots)) {
+      List<Part> parts = chosen.stream().flatMap(List::stream).toList();
+      joined(parts).stream().min(amongAdapters()).ifPresent(proposals::add);
     }
     return proposals;
   }
 
-  /** The same parts with all adapters that could go between them. */
-  private List<Proposal> joined(Coupling wall, Part.Hose hose, Coupling tool) {
-    List<Proposal> all = new ArrayList<>();
-    for (Joint first : joints("outlet to socket", job.outlet(), wall.socket().end())) {
-      for (Joint second : joints("plug to hose", wall.plug().end(), hose.upstream())) {
-        for (Joint third :
-            joints("hose to socket", hose.downstream(), tool.socket().end())) {
-          for (Joint last : joints("plug to tool", tool.plug().end(), job.toolInlet())) {
-            all.add(new Proposal(Assembly.of(
-                job,
-                wall.socket(),
-                wall.plug(),
-                hose,
-                tool.socket(),
-                tool.plug(),
-                List.of(first, second, third, last))));
-          }
-        }
+  /** What can stand in a slot: a pair, or one part. */
+  private List<List<Part>> options(Slot slot) {
+    if (slot instanceof Slot.Coupling coupling) {
+      return couplings(
+              coupling.socket().map(List::of).orElse(all(Part.Socket.class)),
+              coupling.plug().map(List::of).orElse(all(Part.Plug.class)),
+              coupling.profile().or(job::profile))
+          .stream()
+          .map(pair -> List.<Part>of(pair.socket(), pair.plug()))
+          .toList();
+    }
+    if (slot instanceof Slot.Hose hose) {
+      return hose.hose().map(List::of).orElse(all(Part.Hose.class)).stream()
+          .map(List::<Part>of)
+          .toList();
+    }
+    return List.of(List.of(((Slot.InLine) slot).device()));
+  }
+
+  private static <T> List<List<T>> product(List<List<T>> each) {
+    List<List<T>> all = List.of(List.of());
+    for (List<T> options : each) {
+      List<List<T>> longer = new ArrayList<>();
+      for (List<T> row : all) {
+        options.forEach(option -> longer.add(with(row, option)));
       }
+      all = longer;
     }
     return all;
   }
 
+  /** The same parts with all adapters that could go between them. */
+  private List<Proposal> joined(List<Part> parts) {
+    List<List<List<Part.Adapter>>> joints = new ArrayList<>();
+    End open = job.outlet();
+    for (Part part : parts) {
+      if (part instanceof Part.Socket socket) {
+        joints.add(chains(open, socket.end()));
+      } else if (part instanceof Part.Hose hose) {
+        joints.add(chains(open, hose.upstream()));
+        open = hose.downstream();
+      } else if (part instanceof Part.Device device) {
+        joints.add(chains(open, device.upstream()));
+        open = device.downstream();
+      } else if (part instanceof Part.Plug plug) {
+        open = plug.end();
+      }
+    }
+    joints.add(chains(open, job.toolInlet()));
+    List<Placed> placed = new ArrayList<>();
+    List<Position> positions = Position.of(job.layout());
+    for (int i = 0; i < parts.size(); i++) {
+      placed.add(new Placed(positions.get(i), parts.get(i)));
+    }
+    return product(joints).stream()
+        .map(adapters -> new Proposal(Assembly.of(job, placed, adapters)))
+        .toList();
+  }
+
   /** Pairs that mate and are of the wanted profile; where there are none, every pair. */
-  private List<Coupling> couplings(List<Part.Socket> sockets, List<Part.Plug> plugs) {
+  private static List<Coupling> couplings(
+      List<Part.Socket> sockets, List<Part.Plug> plugs, Optional<String> profile) {
     List<Coupling> all = new ArrayList<>();
     sockets.forEach(socket -> plugs.forEach(plug -> all.add(new Coupling(socket, plug))));
     List<Coupling> mating = all.stream()
         .filter(Coupling::mates)
-        .filter(pair -> job.profile().map(pair.plug().profile()::equals).orElse(true))
+        .filter(pair -> profile.map(pair.plug().profile()::equals).orElse(true))
         .toList();
     return mating.isEmpty() ? all : mating;
   }
 
-  private List<Joint> joints(String where, End from, End to) {
-    Chain<Part.Adapter> direct = new Chain<>(from, to, List.of(), List.of(Mating.of(from, to)));
+  private List<List<Part.Adapter>> chains(End from, End to) {
     List<Chain<Part.Adapter>> chains = new ArrayList<>();
-    if (direct.verdict() != ChainVerdict.DIRECT) {
+    if (!Mating.of(from, to).verdict().isSound()) {
       extend(from, to, from, List.of(), List.of(), chains);
     }
-    return (chains.isEmpty() ? List.of(direct) : chains)
-        .stream().map(chain -> new Joint(where, chain)).toList();
+    return chains.isEmpty()
+        ? List.of(List.of())
+        : chains.stream().map(Chain::adapters).toList();
   }
 
   private void extend(
@@ -163,7 +195,7 @@ final class EveryCombination {
   }
 
   private static List<Part> inRow(Proposal p) {
-    return List.of(p.outletSocket(), p.hosePlug(), p.hose(), p.toolSocket(), p.toolPlug());
+    return p.parts().stream().filter(part -> !(part instanceof Part.Adapter)).toList();
   }
 
   /**
@@ -174,16 +206,25 @@ final class EveryCombination {
     long missed = 0L;
     for (Finding finding : p.unmet()) {
       missed += switch (finding.rule()) {
-        case HOSE_REACHES ->
-          part(
-              job.reach().metres() - p.hose().conduit().length().metres(),
-              job.reach().metres());
+        case HOSE_REACHES -> shortHoses(p);
         case AIR_AT_TOOL ->
           part(
               job.least().pascals() - Math.max(0.0, Shelf.pascalsAtTool(p)),
               job.least().pascals());
         default -> 1_000_000_000L;
       };
+    }
+    return missed;
+  }
+
+  private long shortHoses(Proposal p) {
+    long missed = 0L;
+    for (Slot slot : job.layout().slots()) {
+      if (slot instanceof Slot.Hose hose) {
+        double wanted = hose.reach().metres();
+        double lacking = wanted - p.hose(slot.name()).conduit().length().metres();
+        missed += lacking > 0.0 ? part(lacking, wanted) : 0L;
+      }
     }
     return missed;
   }

@@ -155,7 +155,40 @@ final class Jumble {
     return parts;
   }
 
+  private Part.Device device() {
+    return new Part.Device(
+        facts(),
+        one(DeviceKind.values()),
+        FlowCapacity.of(
+            SonicConductance.ofCubicDecimetresPerSecondBar(one(4.0, 9.0)), one(0.2, 0.45)),
+        End.parse(one("3/8 NPT female", "3/8 NPT male")),
+        End.parse(one("3/8 NPT female", "3/8 NPT male")));
+  }
+
+  /** A job whose layout is not that of most jobs. */
+  Requirement jobOfAnyLayout() {
+    Slot.Coupling outlet = Slot.coupling("outlet");
+    Slot.Coupling tool = Slot.coupling("tool");
+    Slot.Hose hose = Slot.hose("hose", Length.ofMetres(one(5.0, 10.0)));
+    Slot.Hose whip = Slot.whipHose("whip hose", Length.ofMetres(one(1.0, 10.0)));
+    Slot.InLine device = Slot.inLine("device", device());
+    List<Slot> slots = switch (random.nextInt(7)) {
+      case 0 -> List.of(hose);
+      case 1 -> List.of(outlet, hose);
+      case 2 -> List.of(hose, tool.ofProfile(one("finch", "wren")));
+      case 3 -> List.of(device, outlet, hose, tool);
+      case 4 -> List.of(outlet, hose, device, tool.withPlug(plug()));
+      case 5 -> List.of(outlet, tool, hose);
+      default -> List.of(outlet.withSocket(socket()), hose, whip);
+    };
+    return job(true).layout(Layout.of(slots)).build();
+  }
+
   Requirement.Builder job() {
+    return job(false);
+  }
+
+  private Requirement.Builder job(boolean hasLayout) {
     Requirement.Builder job = Requirement.forTool(
             FreeAirFlow.ofAnrLitresPerSecond(one(4.0, 8.0, 12.0, 12.0)),
             GaugePressure.ofBar(one(4.0, 5.0, 5.5, 6.2)))
@@ -167,9 +200,14 @@ final class Jumble {
                 Temperature.ofCelsius(rarely() ? one(70.0, -5.0, 40.0) : 20.0)),
             Shelf.ATMOSPHERE)
         .outlet(End.parse(one("3/8 NPT male", "3/8 NPT male", "3/8 NPT male", "1/4 NPT male")))
-        .reach(Length.ofMetres(one(5.0, 5.0, 10.0)))
         .highest(GaugePressure.ofBar(one(8.0, 8.0, 10.0)))
         .objective(one(Objective.values()));
+    if (!hasLayout) {
+      job = job.reach(Length.ofMetres(one(5.0, 5.0, 10.0)));
+      job = rarely() ? job.outletSocket(socket()) : job;
+      job = rarely() ? job.toolPlug(plug()) : job;
+      job = rarely() ? job.hose(hose()) : job;
+    }
     job = rarely() ? job.profile(one("finch", "wren")) : job;
     job = rarely() ? job.profilesInUse(Set.of("finch", "wren")) : job;
     job = rarely() ? job.environment(one(Environment.values())) : job;
@@ -182,9 +220,6 @@ final class Jumble {
     job = rarely() ? job.ventRequired() : job;
     job = rarely() ? job.blowGun(GaugePressure.ofPsi(one(20, 30, 40))) : job;
     job = rarely() ? job.toolRating(GaugePressure.ofBar(one(6.0, 7.0))) : job;
-    job = rarely() ? job.outletSocket(socket()) : job;
-    job = rarely() ? job.toolPlug(plug()) : job;
-    job = rarely() ? job.hose(hose()) : job;
     job = rarely() ? job.pipe("pipe", conduit(12.0, 40.0, 2.0)) : job;
     return rarely()
         ? job.temperatures(Temperature.ofCelsius(-10.0), Temperature.ofCelsius(60.0))

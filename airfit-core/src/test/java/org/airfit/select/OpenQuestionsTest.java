@@ -57,13 +57,13 @@ class OpenQuestionsTest {
   @Test
   void an_unmarked_old_hose_is_listed_below_a_rated_one_that_must_be_bought() {
     Selection.Proposals answer = select(Shelf.job(), with(UNMARKED_OLD_HOSE));
-    assertThat(answer.best().hose().id()).isEqualTo("10 mm hose");
+    assertThat(answer.best().hose("hose").id()).isEqualTo("10 mm hose");
     assertThat(answer.best().open()).isEmpty();
     assertThat(answer.whyBest())
         .startsWith(
             "It is the only combination that meets every rule; the others that break none leave something");
     assertThat(answer.proposals())
-        .extracting(proposal -> proposal.hose().id())
+        .extracting(proposal -> proposal.hose("hose").id())
         .containsExactly("10 mm hose", "old");
     assertThat(answer.proposals().get(1).open())
         .extracting(Finding::rule)
@@ -88,7 +88,7 @@ class OpenQuestionsTest {
     Part oiled = Shelf.hose(
         Shelf.steel("oiled").withLubrication(Lubrication.LUBRICATED).asExisting(), 12.7, 10.0);
     Selection.Proposals answer = select(onAnUnknownLine(), with(oiled));
-    assertThat(answer.best().hose().id()).isEqualTo("10 mm hose");
+    assertThat(answer.best().hose("hose").id()).isEqualTo("10 mm hose");
     assertThat(of(answer.best(), Rule.AIR_KEPT_APART).reason())
         .isEqualTo(
             "Ask whether the line has a lubricator; no part is marked as kept for either kind of air.");
@@ -105,7 +105,7 @@ class OpenQuestionsTest {
                 + " kept for lubricated air: part oiled.");
     assertThat(select(onAnUnknownLine().lubrication(Lubrication.LUBRICATED), with(oiled))
             .best()
-            .hose()
+            .hose("hose")
             .id())
         .as("on an oiled line nothing is open")
         .isEqualTo("oiled");
@@ -131,9 +131,9 @@ class OpenQuestionsTest {
   void a_straight_coupling_thread_is_listed_below_a_taper_one_though_it_is_wider() {
     Part straight = Shelf.socket(Shelf.steel("straight"), "finch", "3/8 NPSC female", 12.0);
     Selection.Proposals answer = select(Shelf.job(), with(straight));
-    assertThat(answer.best().outletSocket().id()).isEqualTo("wide");
+    assertThat(answer.best().socket("outlet").id()).isEqualTo("wide");
     assertThat(answer.proposals())
-        .filteredOn(proposal -> proposal.outletSocket().id().equals("straight"))
+        .filteredOn(proposal -> proposal.socket("outlet").id().equals("straight"))
         .isNotEmpty()
         .allSatisfy(proposal ->
             assertThat(of(proposal, Rule.ENDS_MATE).outcome()).isEqualTo(RuleOutcome.OPEN));
@@ -162,7 +162,7 @@ class OpenQuestionsTest {
         Shelf.job().reach(Length.ofMetres(12.0)).build(), Catalogue.of(with(UNMARKED_OLD_HOSE)));
     assertThat(answer).isInstanceOf(Selection.NothingFits.class);
     assertThat(((Selection.NothingFits) answer).nearest())
-        .extracting(proposal -> proposal.hose().id())
+        .extracting(proposal -> proposal.hose("hose").id())
         .startsWith("10 mm hose")
         .endsWith("old");
   }

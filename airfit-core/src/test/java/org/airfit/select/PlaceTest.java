@@ -183,9 +183,9 @@ class PlaceTest {
         End.parse("3/8 in hose"),
         End.parse("3/8 in hose"));
     Requirement job = Shelf.job().environment(Environment.SALT_AIR).build();
-    assertThat(MaterialFit.of(job, Slot.HOSE, bare)).isEqualTo(MaterialFit.SUITS);
-    assertThat(MaterialFit.of(job, Slot.HOSE, Shelf.hose(facts, 9.5, 10.0)))
-        .isEqualTo(MaterialFit.ASK);
+    Position hose = Position.of(job.layout()).get(2);
+    assertThat(MaterialFit.of(job, hose, bare)).isEqualTo(MaterialFit.SUITS);
+    assertThat(MaterialFit.of(job, hose, Shelf.hose(facts, 9.5, 10.0))).isEqualTo(MaterialFit.ASK);
   }
 
   @Test

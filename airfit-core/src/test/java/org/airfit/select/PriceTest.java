@@ -41,14 +41,14 @@ class PriceTest {
   void of_as_many_pieces_the_cheapest_come_first_and_without_prices_pressure_decides() {
     assertThat(Shelf.job().build().objective()).isEqualTo(Objective.FEWEST_PIECES);
     Selection.Proposals pieces = fitting(Objective.FEWEST_PIECES, parts());
-    assertThat(pieces.best().outletSocket().id()).isEqualTo("middling");
+    assertThat(pieces.best().socket("outlet").id()).isEqualTo("middling");
     assertThat(pieces.whyBest())
         .contains("fewest pieces to buy, and of those that have all prices known it costs least")
         .contains("5 pieces to buy, 75.00 EUR,");
     List<Part> unpriced = new ArrayList<>(Shelf.parts());
     unpriced.add(Shelf.socket(Shelf.steel("wider"), "finch", "3/8 NPT female", 9.5));
     Selection.Proposals pressure = fitting(Objective.FEWEST_PIECES, unpriced);
-    assertThat(pressure.best().outletSocket().id()).isEqualTo("wider");
+    assertThat(pressure.best().socket("outlet").id()).isEqualTo("wider");
     assertThat(pressure.whyBest())
         .contains("fewest pieces to buy, and of those it keeps the most pressure");
   }
@@ -64,18 +64,18 @@ class PriceTest {
         End.parse("3/8 NPT female"),
         End.parse("1/2 NPT male"),
         Shelf.adapter("any", "3/8 NPT female", "1/2 NPT male").conduit()));
-    assertThat(fitting(Objective.FEWEST_PIECES, parts).best().outletSocket().id())
+    assertThat(fitting(Objective.FEWEST_PIECES, parts).best().socket("outlet").id())
         .isEqualTo("wide");
     Proposal cheapest = fitting(Objective.LOWEST_PRICE, parts).best();
-    assertThat(cheapest.outletSocket().id()).isEqualTo("cheap");
+    assertThat(cheapest.socket("outlet").id()).isEqualTo("cheap");
     assertThat(cheapest.pieces()).isEqualTo(7);
   }
 
   @Test
   void the_lowest_price_comes_first_where_it_is_asked_for() {
     Selection.Proposals price = fitting(Objective.LOWEST_PRICE, parts());
-    assertThat(price.best().outletSocket().id()).isEqualTo("middling");
-    assertThat(price.best().toolSocket().id()).isEqualTo("middling");
+    assertThat(price.best().socket("outlet").id()).isEqualTo("middling");
+    assertThat(price.best().socket("tool").id()).isEqualTo("middling");
     assertThat(price.best().price()).contains(Money.parse("75 EUR"));
     assertThat(price.whyBest()).contains("it costs least: 5 pieces to buy, 75.00 EUR,");
     assertThat(price.proposals())
@@ -130,7 +130,7 @@ class PriceTest {
     List<Part> parts = parts();
     parts.add(Shelf.hose(priced("old hose", "99 EUR").asExisting(), 9.5, 10.0));
     Proposal best = fitting(Objective.LOWEST_PRICE, parts).best();
-    assertThat(best.hose().id()).isEqualTo("old hose");
+    assertThat(best.hose("hose").id()).isEqualTo("old hose");
     assertThat(best.price()).contains(Money.parse("35 EUR"));
     assertThat(best.partsList())
         .filteredOn(PartsLine::existing)

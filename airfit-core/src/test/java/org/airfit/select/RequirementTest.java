@@ -27,7 +27,7 @@ class RequirementTest {
     assertThat(job.toolRating()).contains(GaugePressure.ofBar(7.5));
     assertThat(job.toolInlet()).isEqualTo(End.parse("1/4 NPT female"));
     assertThat(job.outlet()).isEqualTo(End.parse("3/8 NPT male"));
-    assertThat(job.reach()).isEqualTo(Length.ofMetres(10.0));
+    assertThat(job.layout()).isEqualTo(Layout.ofHose(Length.ofMetres(10.0)));
     assertThat(job.environment()).contains(Environment.INDOORS);
     assertThat(job.lubrication()).contains(Lubrication.DRY);
     assertThat(job.isDropped()).isTrue();
@@ -35,8 +35,7 @@ class RequirementTest {
     assertThat(job.isVentRequired()).isTrue();
     assertThat(job.isImpactTool()).isTrue();
     assertThat(job.profile()).isEmpty();
-    assertThat(job.outletSocket()).isEmpty();
-    assertThat(job.toolPlug()).isEmpty();
+    assertThat(job.layout().firstSocket()).isEmpty();
     assertThat(job.highest())
         .as("the supply's, as nothing higher was told")
         .isEqualTo(GaugePressure.ofBar(7.0));

@@ -50,6 +50,22 @@ class SelectionProperties {
     }
   }
 
+  @Property(tries = 100)
+  void the_list_is_that_of_every_combination_whatever_the_layout(@ForAll long seed) {
+    Jumble jumble = new Jumble(seed);
+    Catalogue catalogue = Catalogue.of(jumble.parts());
+    Requirement job = jumble.jobOfAnyLayout();
+    Selection found = Selection.of(job, catalogue);
+    List<Proposal> known = new EveryCombination(job, catalogue).best();
+    assertThat(ids(listed(found))).as(job.layout().toString()).isEqualTo(ids(known));
+    for (int i = 0; i < known.size(); i++) {
+      assertThat(Shelf.pascalsAtTool(listed(found).get(i)))
+          .isEqualTo(Shelf.pascalsAtTool(known.get(i)));
+      assertThat(listed(found).get(i).findings()).isEqualTo(known.get(i).findings());
+      assertThat(listed(found).get(i).partsList()).isEqualTo(known.get(i).partsList());
+    }
+  }
+
   @Property(tries = 50)
   void a_part_breaks_a_rule_on_its_own_just_where_the_rule_is_not_met(@ForAll long seed) {
     Jumble jumble = new Jumble(seed);
@@ -59,7 +75,7 @@ class SelectionProperties {
         EnumSet.of(Rule.PROFILE_MATES, Rule.ENDS_MATE, Rule.AIR_AT_TOOL, Rule.AIR_KEPT_APART));
     for (Proposal proposal : new EveryCombination(job, catalogue).proposals()) {
       int broken = ToldOnceMore.slotParts(proposal).stream()
-          .mapToInt(each -> Rule.brokenBy(job, each.slot(), each.part()))
+          .mapToInt(each -> Rule.brokenBy(job, each.position(), each.part()))
           .reduce(Rule.brokenBy(job), (one, other) -> one | other);
       for (Finding finding : proposal.findings()) {
         if (ofOnePart.contains(finding.rule())) {
@@ -193,17 +209,17 @@ class SelectionProperties {
     Selection selection = Selection.of(job, Catalogue.of(parts));
     Assume.that(selection instanceof Selection.Proposals);
     for (Proposal p : listed(selection)) {
-      assertThat(p.outletSocket().profiles()).contains(p.hosePlug().profile());
-      assertThat(p.toolSocket().profiles()).contains(p.toolPlug().profile());
+      assertThat(p.socket("outlet").profiles()).contains(p.plug("outlet").profile());
+      assertThat(p.socket("tool").profiles()).contains(p.plug("tool").profile());
       job.profile()
-          .ifPresent(
-              profile -> assertThat(List.of(p.hosePlug().profile(), p.toolPlug().profile()))
-                  .containsOnly(profile));
-      assertThat(p.outletSocket().profiles()).containsAll(job.profilesInUse());
+          .ifPresent(profile -> assertThat(
+                  List.of(p.plug("outlet").profile(), p.plug("tool").profile()))
+              .containsOnly(profile));
+      assertThat(p.socket("outlet").profiles()).containsAll(job.profilesInUse());
       checkEnds(p);
       ToldOnceMore rules = new ToldOnceMore(job);
       assertThat(ToldOnceMore.slotParts(p))
-          .allMatch(each -> rules.broken(each.slot(), each.part()).isEmpty());
+          .allMatch(each -> rules.broken(each.position(), each.part()).isEmpty());
       job.toolRating()
           .ifPresent(rating -> assertThat(rating.pascals())
               .isGreaterThanOrEqualTo(
@@ -211,12 +227,14 @@ class SelectionProperties {
       assertThat(p.run().largestFlow(job.least()).orElseThrow().massFlow().kilogramsPerSecond())
           .as("the run carries the tool's air at its pressure")
           .isGreaterThanOrEqualTo(job.demand().massFlow().kilogramsPerSecond() * (1.0 - 1.0e-9));
-      assertThat(p.hose().conduit().length()).isGreaterThanOrEqualTo(job.reach());
+      assertThat(p.hose("hose").conduit().length())
+          .isGreaterThanOrEqualTo(((Slot.Hose) job.layout().slot("hose").orElseThrow()).reach());
       if (job.isDragged()) {
-        assertThat(p.toolSocket().facts().isSleeveGuarded()).isTrue();
+        assertThat(p.socket("tool").facts().isSleeveGuarded()).isTrue();
       }
       if (job.isVentRequired()) {
-        assertThat(p.outletSocket().facts().isVented() && p.toolSocket().facts().isVented())
+        assertThat(p.socket("outlet").facts().isVented()
+                && p.socket("tool").facts().isVented())
             .isTrue();
       }
     }
@@ -225,9 +243,15 @@ class SelectionProperties {
   private static void checkEnds(Proposal p) {
     Requirement job = p.requirement();
     List<End> froms = List.of(
-        job.outlet(), p.hosePlug().end(), p.hose().downstream(), p.toolPlug().end());
-    List<End> tos =
-        List.of(p.outletSocket().end(), p.hose().upstream(), p.toolSocket().end(), job.toolInlet());
+        job.outlet(),
+        p.plug("outlet").end(),
+        p.hose("hose").downstream(),
+        p.plug("tool").end());
+    List<End> tos = List.of(
+        p.socket("outlet").end(),
+        p.hose("hose").upstream(),
+        p.socket("tool").end(),
+        job.toolInlet());
     for (int i = 0; i < 4; i++) {
       List<Mating> matings = p.joints().get(i).matings();
       assertThat(matings).allMatch(mating -> mating.verdict().isSound());

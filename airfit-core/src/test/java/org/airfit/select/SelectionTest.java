@@ -56,8 +56,8 @@ class SelectionTest {
   void the_combination_that_keeps_most_pressure_wins() {
     Selection.Proposals answer = fitting(select(Shelf.job(), Shelf.parts()));
     Proposal best = answer.best();
-    assertThat(best.outletSocket().id()).isEqualTo("wide");
-    assertThat(best.toolSocket().id()).isEqualTo("wide");
+    assertThat(best.socket("outlet").id()).isEqualTo("wide");
+    assertThat(best.socket("tool").id()).isEqualTo("wide");
     assertThat(best.fits()).isTrue();
     assertThat(best.findings()).extracting(Finding::rule).containsExactly(Rule.values());
     assertThat(answer.proposals())
@@ -82,7 +82,7 @@ class SelectionTest {
   void a_part_that_is_there_already_is_preferred_to_a_better_one_to_be_bought() {
     Part.Hose there = Shelf.hose(Shelf.steel("old hose").asExisting(), 9.0, 10.0);
     Proposal best = fitting(select(Shelf.job(), with(there))).best();
-    assertThat(best.hose().id()).isEqualTo("old hose");
+    assertThat(best.hose("hose").id()).isEqualTo("old hose");
     assertThat(best.partsList())
         .filteredOn(PartsLine::existing)
         .extracting(line -> line.part().id())
@@ -92,7 +92,7 @@ class SelectionTest {
   @Test
   void a_flow_that_narrow_couplings_cannot_pass_is_solved_by_wide_ones_only() {
     Selection.Proposals answer = fitting(select(Shelf.job(), Shelf.parts()));
-    assertThat(answer.proposals()).noneMatch(p -> p.outletSocket().id().equals("narrow"));
+    assertThat(answer.proposals()).noneMatch(p -> p.socket("outlet").id().equals("narrow"));
     Selection.NothingFits miss = nothing(select(Shelf.job(), without("wide")));
     assertThat(of(miss.nearest().get(0), Rule.AIR_AT_TOOL).outcome()).isEqualTo(RuleOutcome.UNMET);
     assertThat(miss.toGive()).singleElement().asString().contains("Air at the tool", "6.20 bar(g)");
@@ -281,7 +281,7 @@ class SelectionTest {
     Part guarded =
         Shelf.socket(Shelf.steel("guarded").withSleeveGuarded(), "finch", "3/8 NPT female", 8.0);
     Proposal best = fitting(select(Shelf.job().dragged(), with(guarded))).best();
-    assertThat(best.toolSocket().id()).isEqualTo("guarded");
+    assertThat(best.socket("tool").id()).isEqualTo("guarded");
   }
 
   @Test
@@ -296,7 +296,7 @@ class SelectionTest {
     Part vented = Shelf.socket(Shelf.steel("vented").withVent(), "finch", "3/8 NPT female", 8.0);
     assertThat(fitting(select(Shelf.job().ventRequired(), with(vented)))
             .best()
-            .outletSocket()
+            .socket("outlet")
             .id())
         .isEqualTo("vented");
   }
@@ -322,8 +322,8 @@ class SelectionTest {
     Selection.Proposals answer =
         fitting(select(Shelf.job().outletSocket(wall).toolPlug(plug), Shelf.parts()));
     assertThat(answer.proposals()).allSatisfy(p -> {
-      assertThat(p.outletSocket()).isEqualTo(wall);
-      assertThat(p.toolPlug()).isEqualTo(plug);
+      assertThat(p.socket("outlet")).isEqualTo(wall);
+      assertThat(p.plug("tool")).isEqualTo(plug);
     });
   }
 
@@ -347,10 +347,10 @@ class SelectionTest {
     }
     Selection.Proposals answer = fitting(select(Shelf.job(), many));
     assertThat(answer.proposals()).hasSize(Selection.LISTED);
-    assertThat(answer.best().hose().id()).isEqualTo("h59");
-    assertThat(answer.best().outletSocket().id()).isEqualTo("wide");
-    assertThat(answer.best().toolSocket().id()).isEqualTo("wide");
-    assertThat(answer.best().hosePlug().id()).as("the first by name").isEqualTo("hose plug");
+    assertThat(answer.best().hose("hose").id()).isEqualTo("h59");
+    assertThat(answer.best().socket("outlet").id()).isEqualTo("wide");
+    assertThat(answer.best().socket("tool").id()).isEqualTo("wide");
+    assertThat(answer.best().plug("outlet").id()).as("the first by name").isEqualTo("hose plug");
     assertThat(answer.whyBest()).startsWith("Of all combinations that meet every rule");
     assertThat(nothing(select(Shelf.job().reach(Length.ofMetres(11.0)), many)).nearest())
         .hasSize(Selection.LISTED);

@@ -54,13 +54,13 @@ final class ToldOnceMore {
   }
 
   /** Of a material: the worst of what place, knocks and tool say. */
-  private char material(Slot slot, boolean isThere, Material material) {
+  private char material(Position position, boolean isThere, Material material) {
     String said = ""
         + job.environment()
             .map(place ->
                 of(Objects.requireNonNull((isThere ? THERE : TO_BUY).get(place)), material))
             .orElse('+');
-    if (job.isDropped() && !isThere && slot != Slot.HOSE && slot != Slot.ADAPTER) {
+    if (job.isDropped() && !isThere && isCoupling(position)) {
       said += of(DROPPED, material);
     }
     if (job.isImpactTool()) {
@@ -69,7 +69,7 @@ final class ToldOnceMore {
     return said.contains("-") ? '-' : said.contains("?") ? '?' : '+';
   }
 
-  private char material(Slot slot, Part part) {
+  private char material(Position position, Part part) {
     boolean isThere = part.facts().isExisting();
     Optional<Material> told = part.facts().material();
     char body;
@@ -78,13 +78,13 @@ final class ToldOnceMore {
         && hose.downstream() instanceof End.HoseEnd) {
       body = '+';
     } else if (told.isPresent()) {
-      body = material(slot, isThere, told.get());
+      body = material(position, isThere, told.get());
     } else {
       Set<Character> any = new LinkedHashSet<>();
       for (Material material : Material.values()) {
-        any.add(material(slot, isThere, material));
+        any.add(material(position, isThere, material));
       }
-      boolean isNewCoupling = !isThere && slot != Slot.HOSE && slot != Slot.ADAPTER;
+      boolean isNewCoupling = !isThere && isCoupling(position);
       body = any.size() == 1 ? any.iterator().next() : isNewCoupling ? '-' : '?';
     }
     char wall = '+';
@@ -95,8 +95,8 @@ final class ToldOnceMore {
     return body == '-' || wall == '-' ? '-' : body == '?' || wall == '?' ? '?' : '+';
   }
 
-  /** The rules of one part that it breaks in its slot, as far as a part breaks them alone. */
-  Set<Rule> broken(Slot slot, Part part) {
+  /** The rules of one part that it breaks in its position, as far as a part breaks them alone. */
+  Set<Rule> broken(Position position, Part part) {
     PartFacts facts = part.facts();
     Set<Rule> broken = EnumSet.noneOf(Rule.class);
     if (facts.rating().isEmpty()
@@ -111,10 +111,10 @@ final class ToldOnceMore {
         broken.add(Rule.TEMPERATURE_SUITS);
       }
     }
-    if (material(slot, part) == '-') {
+    if (material(position, part) == '-') {
       broken.add(Rule.MATERIAL_SUITS);
     }
-    if (slot == Slot.HOSE
+    if (position.isHose()
         && job.environment().equals(Optional.of(Environment.SPARKING_HAZARD))
         && facts.staticDissipative().equals(Optional.of(false))) {
       broken.add(Rule.STATIC_CARRIED_OFF);
@@ -141,7 +141,7 @@ final class ToldOnceMore {
   }
 
   /** The rules that one part leaves open in its slot. */
-  Set<Rule> asked(Slot slot, Part part) {
+  Set<Rule> asked(Position position, Part part) {
     PartFacts facts = part.facts();
     Set<Rule> asked = EnumSet.noneOf(Rule.class);
     if (facts.rating().isEmpty() && facts.isExisting()) {
@@ -150,10 +150,10 @@ final class ToldOnceMore {
     if (isUnusual() && facts.coldest().isEmpty()) {
       asked.add(Rule.TEMPERATURE_SUITS);
     }
-    if (material(slot, part) == '?') {
+    if (material(position, part) == '?') {
       asked.add(Rule.MATERIAL_SUITS);
     }
-    if (slot == Slot.HOSE
+    if (position.isHose()
         && job.environment().equals(Optional.of(Environment.SPARKING_HAZARD))
         && facts.staticDissipative().isEmpty()) {
       asked.add(Rule.STATIC_CARRIED_OFF);
@@ -169,9 +169,9 @@ final class ToldOnceMore {
     Set<Rule> asked = EnumSet.noneOf(Rule.class);
     Set<Rule> broken = EnumSet.noneOf(Rule.class);
     Set<Lubrication> kept = EnumSet.noneOf(Lubrication.class);
-    for (SlotPart each : slotParts(p)) {
-      asked.addAll(asked(each.slot(), each.part()));
-      broken.addAll(broken(each.slot(), each.part()));
+    for (Placed each : slotParts(p)) {
+      asked.addAll(asked(each.position(), each.part()));
+      broken.addAll(broken(each.position(), each.part()));
       each.part().facts().lubrication().ifPresent(kept::add);
     }
     for (Joint joint : p.joints()) {
@@ -193,16 +193,22 @@ final class ToldOnceMore {
     return asked;
   }
 
-  static List<SlotPart> slotParts(Proposal p) {
-    List<SlotPart> parts = new ArrayList<>(List.of(
-        new SlotPart(Slot.OUTLET_SOCKET, p.outletSocket()),
-        new SlotPart(Slot.HOSE_PLUG, p.hosePlug()),
-        new SlotPart(Slot.HOSE, p.hose()),
-        new SlotPart(Slot.TOOL_SOCKET, p.toolSocket()),
-        new SlotPart(Slot.TOOL_PLUG, p.toolPlug())));
+  private static boolean isCoupling(Position position) {
+    return position.kind() == Position.Kind.SOCKET || position.kind() == Position.Kind.PLUG;
+  }
+
+  /** The parts of a proposal with their positions, by the layout alone, the adapters at the end. */
+  static List<Placed> slotParts(Proposal p) {
+    List<Placed> parts = new ArrayList<>();
+    List<Part> placed =
+        p.parts().stream().filter(part -> !(part instanceof Part.Adapter)).toList();
+    List<Position> positions = Position.of(p.requirement().layout());
+    for (int i = 0; i < positions.size(); i++) {
+      parts.add(new Placed(positions.get(i), placed.get(i)));
+    }
     p.joints()
         .forEach(joint ->
-            joint.adapters().forEach(adapter -> parts.add(new SlotPart(Slot.ADAPTER, adapter))));
+            joint.adapters().forEach(adapter -> parts.add(new Placed(Position.ADAPTER, adapter))));
     return parts;
   }
 }

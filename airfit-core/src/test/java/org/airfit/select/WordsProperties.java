@@ -200,17 +200,17 @@ class WordsProperties {
     for (Proposal p : some(seed)) {
       Map<Part, String> reasons = new HashMap<>();
       p.partsList().forEach(line -> reasons.put(line.part(), line.reason()));
-      boolean outlet = p.outletSocket().profiles().contains(p.hosePlug().profile());
-      assertThat(reasons.get(p.outletSocket()))
+      boolean outlet = p.socket("outlet").profiles().contains(p.plug("outlet").profile());
+      assertThat(reasons.get(p.socket("outlet")))
           .contains("at the outlet: " + (outlet ? "takes" : "does not take") + " profile "
-              + p.hosePlug().profile());
-      assertThat(reasons.get(p.hosePlug()))
+              + p.plug("outlet").profile());
+      assertThat(reasons.get(p.plug("outlet")))
           .contains("on the hose, " + (outlet ? "into " : "does not go into ")
-              + p.outletSocket().name());
-      boolean tool = p.toolSocket().profiles().contains(p.toolPlug().profile());
-      assertThat(reasons.get(p.toolPlug()))
+              + p.socket("outlet").name());
+      boolean tool = p.socket("tool").profiles().contains(p.plug("tool").profile());
+      assertThat(reasons.get(p.plug("tool")))
           .contains("at the tool, " + (tool ? "into " : "does not go into ")
-              + p.toolSocket().name());
+              + p.socket("tool").name());
       for (Joint joint : p.joints()) {
         for (Part.Adapter adapter : joint.adapters()) {
           assertThat(reasons.get(adapter)).contains("joins " + joint.where());
@@ -246,16 +246,16 @@ class WordsProperties {
   }
 
   /** A name that the sentence lists as the reason must be that of a part which is so, and all such parts are listed. */
-  private static void namesJust(Proposal p, String reason, Function<SlotPart, Boolean> isSo) {
+  private static void namesJust(Proposal p, String reason, Function<Placed, Boolean> isSo) {
     Set<String> so = new LinkedHashSet<>();
-    for (SlotPart each : ToldOnceMore.slotParts(p)) {
+    for (Placed each : ToldOnceMore.slotParts(p)) {
       if (isSo.apply(each)) {
         so.add(each.part().id());
       }
     }
     assertThat(so).as(reason).isNotEmpty();
     Set<String> listed = new LinkedHashSet<>();
-    for (SlotPart each : ToldOnceMore.slotParts(p)) {
+    for (Placed each : ToldOnceMore.slotParts(p)) {
       // names of the jumble repeat, so that a name is held against all parts of that name
       if (Pattern.compile("[ :,]" + each.part().name() + "[ .,]")
           .matcher(reason)
@@ -264,7 +264,7 @@ class WordsProperties {
       }
     }
     Set<String> names = new LinkedHashSet<>();
-    for (SlotPart each : ToldOnceMore.slotParts(p)) {
+    for (Placed each : ToldOnceMore.slotParts(p)) {
       if (so.contains(each.part().id())) {
         names.add(each.part().name());
       }
@@ -288,19 +288,19 @@ class WordsProperties {
           namesJust(
               p,
               " " + finding.reason(),
-              each -> rules.broken(each.slot(), each.part()).contains(rule));
+              each -> rules.broken(each.position(), each.part()).contains(rule));
         }
         if (finding.outcome() == RuleOutcome.OPEN && rules.asked(p).contains(rule)) {
           namesJust(
               p,
               " " + finding.reason(),
-              each -> rules.asked(each.slot(), each.part()).contains(rule));
+              each -> rules.asked(each.position(), each.part()).contains(rule));
         }
         if (finding.outcome() == RuleOutcome.MET) {
           assertThat(ToldOnceMore.slotParts(p))
               .as(finding.toString())
-              .noneMatch(each -> rules.broken(each.slot(), each.part()).contains(rule)
-                  || rules.asked(each.slot(), each.part()).contains(rule));
+              .noneMatch(each -> rules.broken(each.position(), each.part()).contains(rule)
+                  || rules.asked(each.position(), each.part()).contains(rule));
         }
       }
       checkAir(p);

@@ -125,7 +125,7 @@ class WorstCaseTest {
         .toolInlet(Shelf.job().build().toolInlet())
         .supply(Shelf.SUPPLY, Shelf.ATMOSPHERE)
         .outlet(Shelf.job().build().outlet())
-        .reach(Shelf.job().build().reach())
+        .layout(Shelf.job().build().layout())
         .highest(bar(8.5))
         .regulated();
     Finding asked = finding(job, Rule.TOOL_RATED);
@@ -144,7 +144,7 @@ class WorstCaseTest {
         .toolInlet(Shelf.job().build().toolInlet())
         .supply(low, Shelf.ATMOSPHERE)
         .outlet(Shelf.job().build().outlet())
-        .reach(Shelf.job().build().reach())
+        .layout(Shelf.job().build().layout())
         .blowGun();
     assertThat(finding(gun, Rule.CLEANING_PRESSURE).outcome()).isEqualTo(RuleOutcome.MET);
     gun.highest(GaugePressure.ofPsi(60.0));

@@ -58,7 +58,7 @@ public record JobSheet(
     Requirement requirement = profile
         .map(found -> job.requirement().toBuilder().profile(found.id()).build())
         .orElse(job.requirement());
-    boolean known = profile.isPresent() || requirement.outletSocket().isPresent();
+    boolean known = profile.isPresent() || requirement.layout().firstSocket().isPresent();
     return new JobSheet(
         job,
         requirement,

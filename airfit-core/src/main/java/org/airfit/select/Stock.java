@@ -6,11 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import org.airfit.joint.End;
 import org.airfit.quantity.Length;
 
 /** The positions of a job from the outlet to the tool, each with the parts of a catalogue that could stand there. */
-final class Positions {
+final class Stock {
 
   /** The one profile of all sockets and plugs where none mates, so that a miss can be shown. */
   private static final String ANY = "";
@@ -21,48 +20,58 @@ final class Positions {
   private final Requirement job;
   private final int most;
   private final EndNumbers ends = new EndNumbers();
-  private final List<Position> inRow;
+  private final List<Row> inRow = new ArrayList<>();
   private final List<Candidate> adapters;
-  private final boolean isMating;
+  private boolean isMating = true;
 
-  Positions(Requirement job, Catalogue catalogue, int most) {
+  Stock(Requirement job, Catalogue catalogue, int most) {
     this.job = job;
     this.most = most;
-    List<Part.Socket> sockets = catalogue.all(Part.Socket.class);
-    List<Part.Plug> plugs = catalogue.all(Part.Plug.class);
-    List<Part.Socket> outletSockets = job.outletSocket().map(List::of).orElse(sockets);
-    List<Part.Plug> toolPlugs = job.toolPlug().map(List::of).orElse(plugs);
-    Set<String> atOutlet = mating(outletSockets, plugs);
-    Set<String> atTool = mating(sockets, toolPlugs);
-    this.isMating = !atOutlet.isEmpty() && !atTool.isEmpty();
-    this.inRow = List.of(
-        position(Slot.OUTLET_SOCKET, outletSockets, atOutlet),
-        position(Slot.HOSE_PLUG, plugs, atOutlet),
-        position(
-            Slot.HOSE,
-            job.hose().map(List::of).orElseGet(() -> catalogue.all(Part.Hose.class)),
-            Set.of()),
-        position(Slot.TOOL_SOCKET, sockets, atTool),
-        position(Slot.TOOL_PLUG, toolPlugs, atTool));
-    this.adapters = candidates(Slot.ADAPTER, catalogue.all(Part.Adapter.class), Set.of());
+    Set<String> mating = Set.of();
+    for (Position position : Position.of(job.layout())) {
+      if (position.slot() instanceof Slot.Coupling coupling && position.isSocket()) {
+        mating = mating(position, sockets(coupling, catalogue), plugs(coupling, catalogue));
+        isMating &= !mating.isEmpty();
+      }
+      inRow.add(new Row(position, candidates(position, parts(position, catalogue), mating)));
+    }
+    this.adapters = candidates(Position.ADAPTER, catalogue.all(Part.Adapter.class), Set.of());
+  }
+
+  /** What could stand at a position: what is there, or what the catalogue has. */
+  private static List<? extends Part> parts(Position position, Catalogue catalogue) {
+    if (position.slot() instanceof Slot.Coupling coupling) {
+      return position.isSocket() ? sockets(coupling, catalogue) : plugs(coupling, catalogue);
+    }
+    if (position.slot() instanceof Slot.Hose hose) {
+      return hose.hose().map(List::of).orElseGet(() -> catalogue.all(Part.Hose.class));
+    }
+    return position.slot() instanceof Slot.InLine line ? List.of(line.device()) : List.of();
+  }
+
+  private static List<Part.Socket> sockets(Slot.Coupling coupling, Catalogue catalogue) {
+    return coupling.socket().map(List::of).orElseGet(() -> catalogue.all(Part.Socket.class));
+  }
+
+  private static List<Part.Plug> plugs(Slot.Coupling coupling, Catalogue catalogue) {
+    return coupling.plug().map(List::of).orElseGet(() -> catalogue.all(Part.Plug.class));
   }
 
   /** One position with its candidates. */
-  final class Position {
+  final class Row {
 
-    private final Slot slot;
+    private final Position place;
     private final List<Candidate> kept;
     private final List<Candidate> unbroken;
 
-    private Position(Slot slot, List<Candidate> candidates) {
-      this.slot = slot;
+    private Row(Position place, List<Candidate> candidates) {
+      this.place = place;
       this.kept = Front.ofCandidates(candidates, most);
       this.unbroken = kept.stream().filter(Candidate::isSuited).toList();
     }
 
-    /** Whether a socket stands here, and its plug at the next position. */
-    boolean isSocket() {
-      return slot.isSocket();
+    Position place() {
+      return place;
     }
 
     /** What may be listed here, by the profile of the plug. */
@@ -91,38 +100,35 @@ final class Positions {
     }
   }
 
-  private Position position(Slot slot, List<? extends Part> parts, Set<String> mating) {
-    return new Position(slot, candidates(slot, parts, mating));
-  }
-
-  private List<Candidate> candidates(Slot slot, List<? extends Part> parts, Set<String> mating) {
+  private List<Candidate> candidates(
+      Position position, List<? extends Part> parts, Set<String> mating) {
     List<Part> byName = new ArrayList<>(parts);
     byName.sort(Catalogue.BY_NAME);
     List<Candidate> candidates = new ArrayList<>();
     for (Part part : byName) {
-      Set<String> takes = takes(slot, part, mating);
-      if (slot.isCoupling() && takes.isEmpty()) {
+      Set<String> takes = takes(position, part, mating);
+      if (position.isCoupling() && takes.isEmpty()) {
         continue; // it mates with nothing here
       }
-      int broken = Rule.brokenBy(job, slot, part);
+      int broken = Rule.brokenBy(job, position, part);
       candidates.add(new Candidate(
           part,
-          slot,
+          position,
           candidates.size(),
           broken & ~MEASURED,
-          PartQuestions.of(job, slot, part),
-          (broken & MEASURED) == 0 ? 0L : shortBy(part),
+          PartQuestions.of(job, position, part),
+          (broken & MEASURED) == 0 ? 0L : shortBy(position, part),
           job.objective().cost(part.facts()),
-          ends.number(upstream(part)),
-          ends.number(downstream(part)),
+          ends.number(Ends.upstream(part)),
+          ends.number(Ends.downstream(part)),
           takes,
           SearchAir.element(part)));
     }
     return candidates;
   }
 
-  private static Set<String> takes(Slot slot, Part part, Set<String> mating) {
-    if (!slot.isCoupling()) {
+  private static Set<String> takes(Position position, Part part, Set<String> mating) {
+    if (!position.isCoupling()) {
       return Set.of();
     }
     if (mating.isEmpty()) {
@@ -137,34 +143,17 @@ final class Positions {
   }
 
   /** How much of the reach a hose lacks, in billionths, at least one. */
-  private long shortBy(Part part) {
-    Length reach = job.reach();
-    double lacking = reach.metres() - ((Part.Hose) part).conduit().length().metres();
-    return Math.max(1L, Math.round(Choice.WHOLE_MISS * lacking / reach.metres()));
-  }
-
-  private static End upstream(Part part) {
-    if (part instanceof Part.Socket socket) {
-      return socket.end();
-    }
-    if (part instanceof Part.Plug plug) {
-      return plug.end();
-    }
-    return part instanceof Part.Hose hose ? hose.upstream() : ((Part.Adapter) part).one();
-  }
-
-  private static End downstream(Part part) {
-    if (part instanceof Part.Adapter adapter) {
-      return adapter.other();
-    }
-    return part instanceof Part.Hose hose ? hose.downstream() : upstream(part);
+  private static long shortBy(Position position, Part part) {
+    double reach = position.reach().map(Length::metres).orElse(0.0);
+    double lacking = reach - ((Part.Hose) part).conduit().length().metres();
+    return Math.max(1L, Math.round(Choice.WHOLE_MISS * lacking / reach));
   }
 
   /** The profiles of pairs that mate and are wanted; none where no pair does. */
-  private Set<String> mating(List<Part.Socket> sockets, List<Part.Plug> plugs) {
+  private Set<String> mating(Position position, List<Part.Socket> sockets, List<Part.Plug> plugs) {
     Set<String> offered = new TreeSet<>();
     plugs.forEach(plug -> offered.add(plug.profile()));
-    job.profile().ifPresent(wanted -> offered.retainAll(Set.of(wanted)));
+    position.profile(job).ifPresent(wanted -> offered.retainAll(Set.of(wanted)));
     Set<String> taken = new TreeSet<>();
     sockets.forEach(socket -> taken.addAll(socket.profiles()));
     offered.retainAll(taken);
@@ -172,7 +161,7 @@ final class Positions {
   }
 
   /** The positions in the order the air goes. */
-  List<Position> inRow() {
+  List<Row> inRow() {
     return inRow;
   }
 
@@ -195,7 +184,7 @@ final class Positions {
   /** A little of what parts cost: the least price of one, or where none has a price, next to nothing. */
   long costStep() {
     return inRow.stream()
-        .flatMap(position -> position.kept.stream())
+        .flatMap(row -> row.kept.stream())
         .flatMap(candidate -> candidate.part().facts().price().stream())
         .mapToLong(Objective::hundredthsOfCents)
         .filter(price -> price > 0L)
@@ -216,10 +205,10 @@ final class Positions {
   /** {@return the kinds of part that the catalogue lacks, in words; empty where there is something to combine} */
   List<String> missing() {
     List<String> missing = new ArrayList<>();
-    if (inRow.stream().anyMatch(each -> each.slot.isCoupling() && each.kept.isEmpty())) {
-      missing.add("The catalogue has no socket and plug for both ends of the hose: add them.");
+    if (inRow.stream().anyMatch(row -> row.place.isCoupling() && row.kept.isEmpty())) {
+      missing.add("The catalogue has no socket and plug for every coupling: add them.");
     }
-    if (inRow.stream().anyMatch(each -> each.slot == Slot.HOSE && each.kept.isEmpty())) {
+    if (inRow.stream().anyMatch(row -> row.place.isHose() && row.kept.isEmpty())) {
       missing.add("The catalogue has no hose: add one.");
     }
     return missing;
@@ -227,35 +216,21 @@ final class Positions {
 
   /** The parts that were chosen, adapters among them, with the joints they make. */
   Assembly assembly(List<Candidate> chosen) {
-    List<List<Part.Adapter>> between = new ArrayList<>();
-    List<Part> parts = new ArrayList<>();
+    List<List<Part.Adapter>> adapters = new ArrayList<>();
+    List<Placed> placed = new ArrayList<>();
     List<Part.Adapter> open = new ArrayList<>();
     for (Candidate each : chosen) {
       if (each.part() instanceof Part.Adapter adapter) {
         open.add(adapter);
       } else {
-        between.add(List.copyOf(open));
-        open.clear();
-        parts.add(each.part());
+        if (!each.position().isPlug()) {
+          adapters.add(List.copyOf(open));
+          open.clear();
+        }
+        placed.add(new Placed(each.position(), each.part()));
       }
     }
-    between.add(List.copyOf(open));
-    Part.Socket outletSocket = (Part.Socket) parts.get(0);
-    Part.Plug hosePlug = (Part.Plug) parts.get(1);
-    Part.Hose hose = (Part.Hose) parts.get(2);
-    Part.Socket toolSocket = (Part.Socket) parts.get(3);
-    Part.Plug toolPlug = (Part.Plug) parts.get(4);
-    return Assembly.of(
-        job,
-        outletSocket,
-        hosePlug,
-        hose,
-        toolSocket,
-        toolPlug,
-        List.of(
-            Joint.of("outlet to socket", job.outlet(), outletSocket.end(), between.get(0)),
-            Joint.of("plug to hose", hosePlug.end(), hose.upstream(), between.get(2)),
-            Joint.of("hose to socket", hose.downstream(), toolSocket.end(), between.get(3)),
-            Joint.of("plug to tool", toolPlug.end(), job.toolInlet(), between.get(5))));
+    adapters.add(List.copyOf(open));
+    return Assembly.of(job, placed, adapters);
   }
 }

@@ -1,0 +1,34 @@
+package org.airfit.select;
+
+import org.airfit.joint.End;
+
+/** How a part is joined on either side. */
+final class Ends {
+
+  private Ends() {}
+
+  /** The end towards the supply; of a plug its only one. */
+  static End upstream(Part part) {
+    if (part instanceof Part.Socket socket) {
+      return socket.end();
+    }
+    if (part instanceof Part.Plug plug) {
+      return plug.end();
+    }
+    if (part instanceof Part.Device device) {
+      return device.upstream();
+    }
+    return part instanceof Part.Hose hose ? hose.upstream() : ((Part.Adapter) part).one();
+  }
+
+  /** The end towards the tool; of a socket its only one. */
+  static End downstream(Part part) {
+    if (part instanceof Part.Adapter adapter) {
+      return adapter.other();
+    }
+    if (part instanceof Part.Device device) {
+      return device.downstream();
+    }
+    return part instanceof Part.Hose hose ? hose.downstream() : upstream(part);
+  }
+}

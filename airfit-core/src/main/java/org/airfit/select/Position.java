@@ -1,0 +1,101 @@
+package org.airfit.select;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.airfit.quantity.Length;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The place of one part in the run, as far as a rule asks. A coupling has two: its socket and its plug.
+ *
+ * @param kind what stands there
+ * @param slot the slot it belongs to; null of adapters, which stand where they are needed
+ * @param isAtOutlet whether it is the first coupling of the run
+ * @param isBehindHose whether a hose stands before it
+ */
+record Position(Kind kind, @Nullable Slot slot, boolean isAtOutlet, boolean isBehindHose) {
+
+  /** What can stand in a run. */
+  enum Kind {
+    SOCKET,
+    PLUG,
+    HOSE,
+    WHIP_HOSE,
+    DEVICE,
+    ADAPTER
+  }
+
+  /** Between two others, wherever it is needed. */
+  static final Position ADAPTER = new Position(Kind.ADAPTER, null, false, false);
+
+  /** The positions of a layout in the order the air goes. */
+  static List<Position> of(Layout layout) {
+    List<Position> positions = new ArrayList<>();
+    boolean coupled = false;
+    boolean behindHose = false;
+    for (Slot slot : layout.slots()) {
+      if (slot instanceof Slot.Coupling) {
+        positions.add(new Position(Kind.SOCKET, slot, !coupled, behindHose));
+        positions.add(new Position(Kind.PLUG, slot, !coupled, behindHose));
+        coupled = true;
+      } else if (slot instanceof Slot.Hose hose) {
+        positions.add(
+            new Position(hose.isWhip() ? Kind.WHIP_HOSE : Kind.HOSE, slot, false, behindHose));
+        behindHose = true;
+      } else {
+        positions.add(new Position(Kind.DEVICE, slot, false, behindHose));
+      }
+    }
+    return positions;
+  }
+
+  boolean isSocket() {
+    return kind == Kind.SOCKET;
+  }
+
+  boolean isPlug() {
+    return kind == Kind.PLUG;
+  }
+
+  boolean isCoupling() {
+    return isSocket() || isPlug();
+  }
+
+  boolean isHose() {
+    return kind == Kind.HOSE || kind == Kind.WHIP_HOSE;
+  }
+
+  boolean isAdapter() {
+    return kind == Kind.ADAPTER;
+  }
+
+  /** What its slot is called. */
+  String name() {
+    return slot == null ? "adapter" : slot.name();
+  }
+
+  /** How long a hose must be here. */
+  Optional<Length> reach() {
+    return slot instanceof Slot.Hose hose ? Optional.of(hose.reach()) : Optional.empty();
+  }
+
+  /** The profile that a coupling must have here. */
+  Optional<String> profile(Requirement job) {
+    return slot instanceof Slot.Coupling coupling
+        ? coupling.profile().or(job::profile)
+        : Optional.empty();
+  }
+
+  /** What stands here, in a word. */
+  String noun() {
+    return switch (kind) {
+      case SOCKET -> "socket";
+      case PLUG -> "plug";
+      case HOSE -> "hose";
+      case WHIP_HOSE -> "whip hose";
+      case DEVICE -> slot instanceof Slot.InLine line ? line.device().kind().toString() : "part";
+      case ADAPTER -> "adapter";
+    };
+  }
+}

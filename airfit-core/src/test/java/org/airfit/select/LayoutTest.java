@@ -1,0 +1,227 @@
+package org.airfit.select;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.airfit.flow.FlowCapacity;
+import org.airfit.joint.End;
+import org.airfit.line.Wall;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.SonicConductance;
+import org.junit.jupiter.api.Test;
+
+/** Jobs whose run is not that of most jobs. */
+class LayoutTest {
+
+  private static final Length TEN_METRES = Length.ofMetres(10.0);
+
+  private static Part.Hose hose(String id, double metres) {
+    return Shelf.of(Wall.SMOOTH_RUBBER_HOSE, Shelf.hose(Shelf.steel(id), 12.7, metres));
+  }
+
+  private static Part.Device filter(double c) {
+    return new Part.Device(
+        Shelf.steel("filter"),
+        DeviceKind.FILTER,
+        FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(c), 0.3),
+        End.parse("3/8 NPT female"),
+        End.parse("3/8 NPT female"));
+  }
+
+  private static Part.Adapter nipple() {
+    return Shelf.adapter("nipple", "3/8 NPT male", "3/8 NPT male");
+  }
+
+  private static Requirement.Builder job(Slot... slots) {
+    return Requirement.forTool(Shelf.job().build().demand(), Shelf.job().build().least())
+        .toolRating(Shelf.job().build().toolRating().orElseThrow())
+        .supply(Shelf.SUPPLY, Shelf.ATMOSPHERE)
+        .outlet(End.parse("3/8 NPT male"))
+        .toolInlet(End.parse("1/4 NPT female"))
+        .environment(Environment.INDOORS)
+        .lubrication(Lubrication.DRY)
+        .layout(Layout.of(List.of(slots)));
+  }
+
+  private static Proposal best(Requirement job, List<? extends Part> parts) {
+    Selection answer = Selection.of(job, Catalogue.of(parts));
+    assertThat(answer).as(answer.toString()).isInstanceOf(Selection.Proposals.class);
+    return ((Selection.Proposals) answer).best();
+  }
+
+  private static Finding of(Proposal proposal, Rule rule) {
+    return proposal.findings().stream()
+        .filter(finding -> finding.rule() == rule)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static List<Part> parts(Part... more) {
+    List<Part> parts = new ArrayList<>(Shelf.parts());
+    parts.addAll(List.of(more));
+    return parts;
+  }
+
+  @Test
+  void the_layout_of_most_jobs_said_slot_by_slot_gives_the_same_as_its_reach() {
+    Requirement bySlots = job(
+            Slot.coupling("outlet"), Slot.hose("hose", TEN_METRES), Slot.coupling("tool"))
+        .build();
+    Requirement byReach = Shelf.job().build();
+    assertThat(bySlots.layout()).isEqualTo(byReach.layout()).hasToString("outlet, hose, tool");
+    assertThat(best(bySlots, Shelf.parts()).partsList())
+        .isEqualTo(best(byReach, Shelf.parts()).partsList());
+  }
+
+  /** The whip hose stands between the coupling and the tool, so that the rule that asks for one is met by a part. */
+  @Test
+  void a_whip_hose_is_a_part_like_any_other_and_settles_its_rule() {
+    Slot.Hose whip = Slot.whipHose("whip hose", Length.ofMetres(0.5));
+    Part.Adapter reducer = Shelf.adapter("reducer", "3/8 NPT female", "1/4 NPT male");
+    List<Part> stock = List.of(
+        Shelf.socket(Shelf.steel("wide"), "finch", "3/8 NPT female", 9.0),
+        Shelf.plug(Shelf.steel("plug"), "finch", "3/8 NPT female"),
+        hose("long", 10.0),
+        hose("short", 0.6),
+        reducer);
+    Proposal with = best(
+        job(Slot.coupling("outlet"), Slot.hose("hose", TEN_METRES), Slot.coupling("tool"), whip)
+            .impactTool()
+            .build(),
+        stock);
+    assertThat(with.parts())
+        .extracting(Part::id)
+        .as("of two hoses of one bore the shorter keeps more of the air")
+        .containsExactly("wide", "plug", "long", "wide", "plug", "short", "reducer");
+    assertThat(of(with, Rule.WHIP_HOSE).outcome()).isEqualTo(RuleOutcome.MET);
+    assertThat(of(with, Rule.HOSE_REACHES).reason())
+        .isEqualTo("10 m of hose, 10 m needed; 0.6 m of whip hose, 0.5 m needed.");
+    assertThat(with.joints())
+        .extracting(Joint::where)
+        .containsExactly(
+            "outlet to socket",
+            "plug to hose",
+            "hose to socket",
+            "plug to whip hose",
+            "whip hose to tool");
+    Proposal without = best(
+        job(Slot.coupling("outlet"), Slot.hose("hose", TEN_METRES), Slot.coupling("tool"))
+            .impactTool()
+            .build(),
+        parts(hose("rubber", 10.0)));
+    assertThat(of(without, Rule.WHIP_HOSE).outcome()).isEqualTo(RuleOutcome.OPEN);
+  }
+
+  @Test
+  void what_stands_in_the_line_takes_its_share_of_the_pressure() {
+    Slot[] slots = {
+      Slot.inLine("filter at the wall", filter(6.0)),
+      Slot.coupling("outlet"),
+      Slot.hose("hose", TEN_METRES),
+      Slot.coupling("tool")
+    };
+    Proposal proposal = best(job(slots).build(), parts(nipple()));
+    assertThat(proposal.parts())
+        .extracting(Part::id)
+        .containsExactly(
+            "filter", "nipple", "wide", "hose plug", "10 mm hose", "wide", "tool plug");
+    assertThat(proposal.run().names())
+        .containsExactly(
+            "part filter",
+            "part nipple",
+            "outlet coupling, part wide",
+            "part 10 mm hose",
+            "tool coupling, part wide");
+    assertThat(proposal.partsList().get(0).reason())
+        .startsWith("filter in the line, pressure loss ");
+    slots[0] = Slot.inLine("filter at the wall", filter(1.0));
+    assertThat(Selection.of(job(slots).build(), Catalogue.of(parts(nipple()))))
+        .as("a filter that chokes lets nothing fit")
+        .isInstanceOf(Selection.NothingFits.class);
+  }
+
+  @Test
+  void a_hose_may_go_straight_to_the_tool_and_couplings_have_profiles_of_their_own() {
+    Proposal direct = best(
+        job(Slot.coupling("outlet"), Slot.hose("hose", TEN_METRES)).build(),
+        parts(Shelf.adapter("reducer", "3/8 NPT female", "1/4 NPT male")));
+    assertThat(of(direct, Rule.PROFILE_MATES).reason()).isEqualTo("At the outlet profile finch.");
+    assertThat(direct.parts()).hasSize(4);
+    Proposal two = best(
+        job(
+                Slot.coupling("outlet").ofProfile("finch"),
+                Slot.hose("hose", TEN_METRES),
+                Slot.coupling("tool").ofProfile("wren"))
+            .build(),
+        parts(
+            Shelf.socket(Shelf.steel("wren socket"), "wren", "3/8 NPT female", 9.0),
+            Shelf.plug(Shelf.steel("wren plug"), "wren", "1/4 NPT male")));
+    assertThat(two.socket("outlet").profiles()).containsExactly("finch");
+    assertThat(two.plug("tool").profile()).isEqualTo("wren");
+    assertThat(of(two, Rule.PROFILE_MATES).reason())
+        .isEqualTo("At the outlet profile finch, at the tool profile wren.");
+  }
+
+  @Test
+  void a_run_without_couplings_is_a_run_too() {
+    Proposal bare = best(
+        job(Slot.hose("hose", TEN_METRES)).dragged().build(),
+        List.of(
+            hose("long", 10.0),
+            Shelf.adapter("reducer", "3/8 NPT female", "1/4 NPT male"),
+            Shelf.adapter("socket", "3/8 NPT female", "3/8 NPT female")));
+    assertThat(bare.parts()).extracting(Part::id).containsExactly("socket", "long", "reducer");
+    for (Rule rule : List.of(Rule.PROFILE_MATES, Rule.SLEEVE_GUARDED)) {
+      assertThat(of(bare, rule).outcome()).isEqualTo(RuleOutcome.DOES_NOT_APPLY);
+    }
+  }
+
+  @Test
+  void a_part_is_found_by_the_name_of_its_slot() {
+    Proposal proposal = best(Shelf.job().build(), Shelf.parts());
+    assertThat(proposal.socket("outlet").id()).isEqualTo("wide");
+    assertThat(proposal.plug("tool").id()).isEqualTo("tool plug");
+    assertThat(proposal.hose("hose").id()).isEqualTo("10 mm hose");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> proposal.hose("outlet"))
+        .withMessage("slot must be one of this kind of outlet, hose, tool, was \"outlet\"");
+  }
+
+  @Test
+  void a_layout_that_cannot_be_is_refused_with_what_to_do() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Layout.of(List.of()))
+        .withMessageContaining("at least one, were none");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Layout.of(List.of(Slot.coupling("a"), Slot.hose("a", TEN_METRES))))
+        .withMessage("names of slots must differ, was \"a\" again; say which, such as \"a 2\"");
+    assertThatIllegalArgumentException().isThrownBy(() -> Slot.coupling(" "));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> job(Slot.hose("hose", TEN_METRES)).reach(TEN_METRES).build())
+        .withMessage(
+            "reach must not be told beside a layout, was told too; say it to a slot of the layout");
+    Layout named = Layout.ofHose(TEN_METRES);
+    assertThat(named.slot("hose")).contains(Slot.hose("hose", TEN_METRES));
+    assertThat(named.slot("reel")).isEqualTo(Optional.empty());
+  }
+
+  /** Fifteen hoses with three adapters at each of sixteen joints are 63 pieces. */
+  @Test
+  void a_layout_holds_at_most_63_pieces() {
+    assertThatCode(() -> Layout.of(hoses(15))).doesNotThrowAnyException();
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Layout.of(hoses(16)))
+        .withMessageContaining("at most 63 pieces with 3 adapters at every joint, were 16 slots");
+  }
+
+  private static List<Slot> hoses(int count) {
+    return IntStream.range(0, count)
+        .<Slot>mapToObj(i -> Slot.hose("hose " + i, TEN_METRES))
+        .toList();
+  }
+}
