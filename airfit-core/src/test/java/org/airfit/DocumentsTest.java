@@ -102,6 +102,12 @@ import org.airfit.select.Layout;
 import org.airfit.select.Part;
 import org.airfit.select.PartFacts;
 import org.airfit.select.Slot;
+import org.airfit.select.Finding;
+import org.airfit.select.JobFindings;
+import org.airfit.select.Requirement;
+import org.airfit.select.Rule;
+import org.airfit.select.RuleOutcome;
+import org.airfit.select.Shelf;
 import org.airfit.source.Source;
 import org.airfit.thread.BsptThread;
 import org.airfit.thread.Limits;
@@ -397,6 +403,19 @@ class DocumentsTest {
     assertThat(cautions)
         .extracting(Caution::title)
         .contains("Cleaning pressure (construction)", "Before anyone connects this");
+  }
+
+  @Test
+  void the_job_of_the_guide_is_judged_before_its_parts_are_chosen() {
+    Requirement job = Shelf.job().blowGun(GaugePressure.parse("60 psig")).build();
+    JobFindings before = JobFindings.of(job);
+    List<Finding> ofTheJob = before.findings();
+    List<Caution> ofTheWork = before.cautions();
+    assertThat(ofTheJob)
+        .extracting(Finding::rule)
+        .containsExactly(Rule.TOOL_RATED, Rule.CLEANING_PRESSURE, Rule.SAFETY_RULES_ALLOW);
+    assertThat(ofTheJob.get(1).outcome()).isEqualTo(RuleOutcome.UNMET);
+    assertThat(ofTheWork).extracting(Caution::title).contains("Eye protection");
   }
 
   /** The table of the rules file stands in the document, word for word. */

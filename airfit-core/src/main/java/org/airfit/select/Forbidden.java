@@ -56,14 +56,15 @@ final class Forbidden {
         .toList();
   }
 
-  /** What those that hang on parts say of one, where it adds to what they say of the job. */
+  /** What those that single parts decide say of one. */
   static List<Ruling> ofPart(Requirement job, Part part) {
     List<Ruling> rulings = new ArrayList<>();
     for (SafetyRule rule : job.forbidding()) {
-      if (ForbiddingRules.isOfParts(rule)) {
+      boolean isToldByJob = !ForbiddingRules.limitsParts(rule)
+          && plasticPipes(job).equals(Optional.of(true));
+      if (ForbiddingRules.isOfParts(rule) && !isToldByJob) {
         Ruling ruling = Ruling.of(rule, ofPart(job, rule, part));
-        if (ruling.judgement() != Judgement.DOES_NOT_APPLY
-            && !ruling.equals(Ruling.of(rule, ofJob(job, rule).build()))) {
+        if (ruling.judgement() != Judgement.DOES_NOT_APPLY) {
           rulings.add(ruling);
         }
       }
@@ -72,52 +73,73 @@ final class Forbidden {
   }
 
   private static Situation.Builder ofJob(Requirement job, SafetyRule rule) {
+    Optional<Boolean> plastic = plasticPipes(job);
+    boolean isDoubtful = rule.excepts().contains(ForbiddingRules.PLASTIC_PIPE) && !plastic.orElse(false);
+    Situation.Builder situation = told(job, rule, isDoubtful ? Optional.empty() : plastic);
+    return ForbiddingRules.limits(rule, ForbiddingRules.SHARE_OF_RATING)
+            && ForbiddingRules.isUpwards(rule)
+        ? situation.notKnown("lowest rating") // a line has many ratings, and such a rule means no one of them
+        : situation;
+  }
+
+  private static Situation.Builder told(
+      Requirement job, SafetyRule rule, Optional<Boolean> plastic) {
     Situation.Builder situation = ForbiddingRules.isOwn(rule)
         ? JobSituation.withAllQuestions(job)
         : JobSituation.withQuestions(job);
-    List<Optional<Boolean>> pipes =
-        job.pipeConduits().stream().map(Forbidden::isPlastic).toList();
-    if (pipes.contains(Optional.of(true))) {
-      situation.plasticPipe();
-    } else if (pipes.contains(Optional.<Boolean>empty())
-        || rule.excepts().contains(ForbiddingRules.PLASTIC_PIPE)) {
-      situation.notKnown(ForbiddingRules.PLASTIC_PIPE);
+    if (plastic.isEmpty()) {
+      return situation.notKnown(ForbiddingRules.PLASTIC_PIPE);
     }
-    if (ForbiddingRules.limits(rule, ForbiddingRules.SHARE_OF_RATING)
-        && ForbiddingRules.isUpwards(rule)) {
-      situation.notKnown("lowest rating"); // of which part, no rule can mean
-    }
-    return situation;
+    return plastic.get() ? situation.plasticPipe() : situation;
   }
 
   private static Situation ofPart(Requirement job, SafetyRule rule, Part part) {
-    Situation.Builder situation = ofJob(job, rule);
-    Optional<Boolean> plastic = Optional.of(false);
+    Optional<Boolean> plastic = isPlastic(part);
+    if (ForbiddingRules.limitsParts(rule)) {
+      plastic = either(plastic, plasticPipes(job));
+    }
+    Situation.Builder situation = told(job, rule, plastic);
     if (part instanceof Part.Hose hose) {
       situation.toolOnHose(hose.conduit().bore());
       if (ForbiddingRules.isOwn(rule)) {
         situation.perhapsHoseInMine(hose.conduit().bore());
       }
-      plastic = isPlastic(hose.conduit());
-    } else if (part instanceof Part.Adapter adapter) {
-      plastic = isPlastic(adapter.conduit())
-          .or(() -> adapter.facts().material().map(Material.PLASTIC::equals));
     }
-    if (plastic.isEmpty()) {
-      situation.notKnown(ForbiddingRules.PLASTIC_PIPE);
-    } else if (plastic.get()) {
-      situation.plasticPipe();
-    }
-    if (part.facts().rating().isPresent()) {
-      situation.ratedParts(job.highest(), part.facts().rating().get());
-    } else {
-      situation.notKnown("lowest rating");
-    }
-    return situation.build();
+    return part.facts()
+        .rating()
+        .map(rating -> situation.ratedParts(job.highest(), rating))
+        .orElseGet(() -> situation.notKnown("lowest rating"))
+        .build();
   }
 
-  /** Whether it is of plastic; empty where nobody knows. */
-  private static Optional<Boolean> isPlastic(Conduit conduit) {
-    return conduit.wall().map(Wall::isPlastic);
+  /** Whether pipe, tube or hose is of plastic, or an adapter; empty where nobody knows. Couplings are none of these. */
+  private static Optional<Boolean> isPlastic(Part part) {
+    if (part instanceof Part.Hose hose) {
+      return hose.conduit().wall().map(Wall::isPlastic);
+    }
+    return part instanceof Part.Adapter adapter
+        ? adapter
+            .conduit()
+            .wall()
+            .map(Wall::isPlastic)
+            .or(() -> adapter.facts().material().map(Material.PLASTIC::equals))
+        : Optional.of(false);
+  }
+
+  /** Whether any pipe before the outlet is of plastic; empty where nobody knows. */
+  private static Optional<Boolean> plasticPipes(Requirement job) {
+    Optional<Boolean> plastic = Optional.of(false);
+    for (Conduit pipe : job.pipeConduits()) {
+      plastic = either(plastic, pipe.wall().map(Wall::isPlastic));
+    }
+    return plastic;
+  }
+
+  /** Whether one of two is so; empty where that hangs on one that nobody knows. */
+  private static Optional<Boolean> either(Optional<Boolean> one, Optional<Boolean> other) {
+    if (one.orElse(false) || other.orElse(false)) {
+      return Optional.of(true);
+    }
+    return one.isEmpty() ? one : other;
   }
 }

@@ -43,11 +43,16 @@ final class ForbiddingRules {
     return rule.operator().filter(operator -> operator.startsWith(">")).isPresent();
   }
 
-  /** Whether single parts decide it: the bore of a hose, a rating, a wall of plastic. */
-  static boolean isOfParts(SafetyRule rule) {
+  /** Whether it limits what each part has for itself. */
+  static boolean limitsParts(SafetyRule rule) {
     return limits(rule, "hose bore")
         || limits(rule, "mine hose bore")
-        || (limits(rule, SHARE_OF_RATING) && !isUpwards(rule))
+        || (limits(rule, SHARE_OF_RATING) && !isUpwards(rule));
+  }
+
+  /** Whether single parts decide it: the bore of a hose, a rating, a wall of plastic. */
+  static boolean isOfParts(SafetyRule rule) {
+    return limitsParts(rule)
         || (rule.waitsFor().contains(PLASTIC_PIPE) && !rule.excepts().contains(PLASTIC_PIPE));
   }
 }

@@ -220,6 +220,8 @@ final class Jumble {
     job = rarely() ? job.ventRequired() : job;
     job = rarely() ? job.blowGun(GaugePressure.ofPsi(one(20, 30, 40))) : job;
     job = rarely() ? job.toolRating(GaugePressure.ofBar(one(6.0, 7.0))) : job;
+    job = rarely() ? job.painting() : job;
+    job = random.nextInt(5) == 0 ? job.rules(OwnRules.some(random)) : job;
     job = rarely() ? job.pipe("pipe", conduit(12.0, 40.0, 2.0)) : job;
     return rarely()
         ? job.temperatures(Temperature.ofCelsius(-10.0), Temperature.ofCelsius(60.0))

@@ -94,6 +94,9 @@ class SelectionProperties {
     Requirement job = jumble.job().build();
     ToldOnceMore rules = new ToldOnceMore(job);
     Set<Rule> ofTheJob = EnumSet.of(Rule.TOOL_RATED, Rule.CLEANING_PRESSURE);
+    if (OwnRules.ofJob(job) == '?') {
+      ofTheJob.add(Rule.SAFETY_RULES_ALLOW);
+    }
     if (job.environment().isEmpty()) {
       ofTheJob.add(Rule.MATERIAL_SUITS);
     }
@@ -220,6 +223,7 @@ class SelectionProperties {
       ToldOnceMore rules = new ToldOnceMore(job);
       assertThat(ToldOnceMore.slotParts(p))
           .allMatch(each -> rules.broken(each.position(), each.part()).isEmpty());
+      assertThat(OwnRules.ofJob(job)).isNotEqualTo('-');
       job.toolRating()
           .ifPresent(rating -> assertThat(rating.pascals())
               .isGreaterThanOrEqualTo(

@@ -124,6 +124,9 @@ final class ToldOnceMore {
         && !facts.lubrication().equals(job.lubrication())) {
       broken.add(Rule.AIR_KEPT_APART);
     }
+    if (OwnRules.ofPart(job, part).contains("-")) {
+      broken.add(Rule.SAFETY_RULES_ALLOW);
+    }
     return broken;
   }
 
@@ -161,6 +164,9 @@ final class ToldOnceMore {
     if (job.lubrication().isEmpty() && facts.lubrication().isPresent()) {
       asked.add(Rule.AIR_KEPT_APART);
     }
+    if (OwnRules.ofPart(job, part).contains("?")) {
+      asked.add(Rule.SAFETY_RULES_ALLOW);
+    }
     return asked;
   }
 
@@ -188,6 +194,9 @@ final class ToldOnceMore {
     }
     if (job.isDropped() && job.environment().equals(Optional.of(Environment.SPARKING_HAZARD))) {
       broken.add(Rule.MATERIAL_SUITS);
+    }
+    if (OwnRules.ofJob(job) == '-') {
+      broken.add(Rule.SAFETY_RULES_ALLOW);
     }
     asked.removeAll(broken);
     return asked;

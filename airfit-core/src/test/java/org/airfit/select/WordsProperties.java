@@ -257,7 +257,7 @@ class WordsProperties {
     Set<String> listed = new LinkedHashSet<>();
     for (Placed each : ToldOnceMore.slotParts(p)) {
       // names of the jumble repeat, so that a name is held against all parts of that name
-      if (Pattern.compile("[ :,]" + each.part().name() + "[ .,]")
+      if (Pattern.compile("[ :,(]" + each.part().name() + "[ .,)]")
           .matcher(reason)
           .find()) {
         listed.add(each.part().name());
@@ -281,9 +281,14 @@ class WordsProperties {
     for (Proposal p : some(seed)) {
       ToldOnceMore rules = new ToldOnceMore(p.requirement());
       for (Rule rule :
-          List.of(Rule.TEMPERATURE_SUITS, Rule.MATERIAL_SUITS, Rule.STATIC_CARRIED_OFF)) {
+          List.of(
+              Rule.TEMPERATURE_SUITS,
+              Rule.SAFETY_RULES_ALLOW,
+              Rule.MATERIAL_SUITS,
+              Rule.STATIC_CARRIED_OFF)) {
         Finding finding = of(p, rule);
-        boolean oneMustGive = finding.reason().contains("one of the two must give");
+        boolean oneMustGive = finding.reason().contains("one of the two must give")
+            || (rule == Rule.SAFETY_RULES_ALLOW && OwnRules.ofJob(p.requirement()) == '-');
         if (finding.outcome() == RuleOutcome.UNMET && !oneMustGive) {
           namesJust(
               p,

@@ -53,13 +53,15 @@ final class InWords {
                 + now.<String>fold(
                     delivered ->
                         " Biggest restriction: " + delivered.bottleneck().name() + ".",
-                    starved -> ""))));
+                    starved -> "")
+                + beyondTheModel(sheet))));
     lines.add(new Answer(
         "Recommended parts",
         sheet
             .selection()
             .map(selection -> selection.<String>fold(
-                fitting -> recommended(fitting.best(), sheet.requirement().least()),
+                fitting -> recommended(fitting.best(), sheet.requirement().least())
+                    + beyondTheModel(sheet),
                 nothing -> "nothing in the catalogue fits: " + String.join(" ", nothing.toGive())))
             .orElse("not chosen before the plug is known")));
     sheet
@@ -217,6 +219,13 @@ final class InWords {
     all.remove(deference);
     all.add(deference);
     return List.copyOf(all);
+  }
+
+  /** Behind what arrives: where the numbers are worth no more than a first guess, somebody who reads no further knows. */
+  private static String beyondTheModel(JobSheet sheet) {
+    return outsideTheAirModel(sheet)
+        .map(outside -> " " + outside.title() + ": take the numbers for no more than a first guess.")
+        .orElse("");
   }
 
   /** At the highest pressure that can occur the air may lie outside its model, though it does not at the usual one. */
