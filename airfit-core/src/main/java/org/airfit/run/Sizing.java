@@ -222,8 +222,7 @@ public final class Sizing {
   }
 
   private SizingOption option(Map<String, String> names, Money price, Run asNew, double factor) {
-    return new SizingOption(
-        names, price, asNew, asNew.withLossFactor(factor).balance(tool), least);
+    return new SizingOption(names, price, asNew, asNew.withLossFactor(factor).balance(tool), least);
   }
 
   @Override

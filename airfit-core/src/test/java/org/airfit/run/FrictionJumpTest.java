@@ -175,15 +175,16 @@ class FrictionJumpTest {
           .as("%s Pa", least)
           .isEqualTo(least < turbulent());
     }
-    // worn by so much it is laminar and has more than the turbulent side: as new, that is still what counts
+    // worn by so much it is laminar and has more than the turbulent side: as new, that is still
+    // what counts
     Run worn = run().withLossFactor(1.4);
     double atWorn = delivered(worn.balance(tool)).leastAtTool().pascals();
     assertThat(atWorn).isBetween(turbulent() + 1.0e3, wanted);
-    SizingOption option = ((Sizing.NoSolution) Sizing.of(
-                run(), tool, GaugePressure.ofPascals(atWorn - 500.0 - 1.0e5))
-            .with("tube", "this", TUBE, Money.parse("1 USD"))
-            .withLossFactor(1.4)
-            .solve())
+    SizingOption option = ((Sizing.NoSolution)
+            Sizing.of(run(), tool, GaugePressure.ofPascals(atWorn - 500.0 - 1.0e5))
+                .with("tube", "this", TUBE, Money.parse("1 USD"))
+                .withLossFactor(1.4)
+                .solve())
         .nearest();
     assertThat(option.lack().pascals()).isCloseTo(atWorn - 500.0 - turbulent(), within(0.1));
     Change same = new Change("nothing", run(), Money.parse("1 USD"));
