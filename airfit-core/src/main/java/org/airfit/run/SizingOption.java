@@ -52,7 +52,8 @@ public final class SizingOption {
   }
 
   /**
-   * {@return how the tool fares with the margin for wear and dirt; as new where that leaves less, at a jump of friction}
+   * {@return how the tool fares with the margin for wear and dirt; as new where that leaves less, at a jump of
+   * friction}
    */
   public RunResult result() {
     return values.result;
