@@ -65,7 +65,8 @@ public final class JobFindings {
 
   /** What a job tells, as far as a safety rule may ask. */
   static Situation.Builder situation(Requirement job) {
-    Situation.Builder situation = Situation.describe().quickCouplers();
+    Situation.Builder situation =
+        Situation.describe().quickCouplers().linePressure(job.highest());
     if (job.isImpactTool()) {
       situation.impactTool();
     }
@@ -73,7 +74,7 @@ public final class JobFindings {
       situation.whipHose();
     }
     if (job.isAutomaticFeed()) {
-      situation.automaticFeed(job.highest());
+      situation.automaticFeed();
     }
     if (job.isBlasting()) {
       situation.blasting();
