@@ -35,14 +35,13 @@ import org.airfit.quantity.Volume;
 import org.airfit.run.Run;
 import org.airfit.run.RunResult;
 import org.airfit.run.ToolDemand;
+import org.airfit.safety.SafetyRules;
 import org.airfit.working.Completeness;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.LUDecomposition;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -75,7 +74,7 @@ class NetworkTest {
     return ToolDemand.fixed("gun", air(kilogramsPerSecond));
   }
 
-  private static ToolDemand following(double kilogramsPerSecond) {
+  static ToolDemand following(double kilogramsPerSecond) {
     return ToolDemand.following("grinder", air(kilogramsPerSecond), AbsolutePressure.ofBar(7.2));
   }
 
@@ -292,7 +291,7 @@ class NetworkTest {
     return Arrays.copyOf(sum, 4);
   }
 
-  private static Network header(int drops, boolean ring, ToolDemand tool) {
+  static Network header(int drops, boolean ring, ToolDemand tool) {
     Network.Builder builder = Network.at(ATMOSPHERE).supply("n0", SUPPLY);
     for (int i = 0; i < drops; i++) {
       String next = "n" + (ring && i == drops - 1 ? 0 : i + 1);
@@ -303,12 +302,12 @@ class NetworkTest {
     return builder.build();
   }
 
+  /** Two thousand nodes are solved in {@link NetworkReachTest}. */
   @ParameterizedTest
-  @CsvSource({"200, false", "200, true", "1000, false", "1000, true"})
-  @Timeout(30)
-  void two_thousand_nodes_are_solved_in_few_steps(int drops, boolean ring) {
-    NetworkResult.Solved result = solved(header(drops, ring, following(0.004)));
-    assertThat(result.pressures()).hasSize(2 * drops + (ring ? 0 : 1));
+  @ValueSource(booleans = {false, true})
+  void a_header_and_a_ring_of_twenty_drops_are_solved_in_few_steps(boolean ring) {
+    NetworkResult.Solved result = solved(header(20, ring, following(0.004)));
+    assertThat(result.pressures()).hasSize(40 + (ring ? 0 : 1));
     assertThat(result.iterations()).isLessThan(30);
     assertThat(result.imbalance()).isLessThan(1.0e-12);
   }
@@ -360,7 +359,7 @@ class NetworkTest {
     assertThat(none.nodes()).containsExactly("b", "c", "d");
     assertThat(none.reason()).isEqualTo("No way leads from a supply to b, c, d.");
     assertThat(none.working().toText()).contains(none.reason());
-    assertThat(none.cautions()).isEmpty();
+    assertThat(none.cautions()).containsExactly(SafetyRules.usFederal().deference());
     assertThat(none.<Boolean>fold(s -> false, n -> true)).isTrue();
   }
 
