@@ -40,7 +40,7 @@ public sealed interface NetworkResult extends Worked {
 
   /**
    * {@return the warnings that go with it: those of supplies and branches, then those of the line and of the tools, with
-   * the names of the tools that they speak of; last, that codes and makers come first}
+   * the names of the tools that they speak of, or "every tool"; last, that codes and makers come first}
    */
   List<Caution> cautions();
 

@@ -1,18 +1,19 @@
 package org.airfit.network;
 
 import java.util.ArrayList;
-import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.airfit.safety.Caution;
+import org.airfit.safety.SafetyRule;
 import org.airfit.safety.SafetyRules;
 import org.airfit.safety.Situation;
 
 /**
- * The warnings that go with the work in a network: those of the line first, then those of its tools, each with the tools
- * that it speaks of, and last that codes, makers and licensed practice come first.
+ * The warnings that go with the work in a network: those of the line first, then those of its tools in the order of the
+ * rules, each with the tools that it speaks of, and last that codes, makers and licensed practice come first.
  */
 final class WorkCautions {
 
@@ -32,12 +33,18 @@ final class WorkCautions {
               caution -> tools.computeIfAbsent(caution, any -> new ArrayList<>()).add(where));
     }
     tools.keySet().removeAll(all);
-    tools.keySet().removeAll(Collections.singleton(deference));
-    tools.forEach((caution, where) -> all.add(new Caution(
-        caution.title() + " (" + String.join("; ", where) + ")",
-        caution.text(),
-        caution.source())));
+    tools.remove(deference);
+    List<String> order = rules.rules().stream().map(SafetyRule::title).toList();
+    tools.entrySet().stream()
+        .sorted(Comparator.comparingInt(each -> order.indexOf(each.getKey().title())))
+        .forEach(each -> all.add(named(each.getKey(), each.getValue(), plan.outlets().size())));
     all.add(deference);
     return List.copyOf(all);
+  }
+
+  private static Caution named(Caution caution, List<String> where, int tools) {
+    String which = where.size() == tools && tools > 1 ? "every tool" : String.join("; ", where);
+    return new Caution(
+        caution.title() + " (" + which + ")", caution.text(), caution.source());
   }
 }
