@@ -86,6 +86,18 @@ public final class NamedValues {
   }
 
   /**
+   * Tells all that others tell, in place of what was told under the same names before.
+   *
+   * @param others the values that come on top
+   * @return these values with the others
+   */
+  public NamedValues with(NamedValues others) {
+    Map<String, Object> fuller = new TreeMap<>(values);
+    fuller.putAll(others.values);
+    return new NamedValues(fuller);
+  }
+
+  /**
    * Obtains a value.
    *
    * @param <T> the type of the value

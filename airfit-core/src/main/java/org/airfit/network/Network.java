@@ -15,13 +15,17 @@ import org.airfit.line.Conduit;
 import org.airfit.line.LossModel;
 import org.airfit.line.LossModels;
 import org.airfit.plant.Supply;
+import org.airfit.plant.SupplyRange;
 import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.Temperature;
 import org.airfit.quantity.Volume;
 import org.airfit.run.Run;
 import org.airfit.run.ToolDemand;
 import org.airfit.safety.Medium;
+import org.airfit.safety.SafetyRules;
+import org.airfit.safety.Situation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -61,6 +65,11 @@ public final class Network {
   /** {@return the names of the nodes, those of the supplies first} */
   public List<String> nodes() {
     return plan.nodes();
+  }
+
+  /** {@return the safety rules by which the work in it is judged} */
+  public SafetyRules rules() {
+    return plan.judged().rules();
   }
 
   /** {@return what its pipes, tubes and hoses hold, which stores air as a receiver does} */
@@ -189,6 +198,10 @@ public final class Network {
    *
    * <p>Tools run independently of each other. The same seed gives the same answer.
    *
+   * <p>Tools that ran together before are not solved again (the first 10,000 such sets are kept), and n tools make at
+   * most 2ⁿ sets. On one core of 2026 a new set took 0.1 ms in a ring of 6 drops and 0.2 ms in one of 20, and 100,000
+   * trials took 0.2 s and 20 s; the time of a set grows with the number of branches.
+   *
    * @param seed where the random numbers begin
    * @param trials how often, in [1, 100000]
    * @return what came of it
@@ -228,12 +241,18 @@ public final class Network {
     private static final AirState ROOM =
         AirState.of(AbsolutePressure.ofPascals(ATMOSPHERES), Temperature.ofCelsius(20.0));
 
+    private static final Situation NOTHING = Situation.describe().build();
+
     private final AbsolutePressure atmosphere;
     private final Map<String, Supply> supplies = new LinkedHashMap<>();
     private final Set<String> open = new HashSet<>();
     private final List<Branch> branches = new ArrayList<>();
     private final List<NetworkPlan.Outlet> outlets = new ArrayList<>();
     private final Set<String> names = new HashSet<>();
+    private final Map<String, SupplyRange> ranges = new LinkedHashMap<>();
+    private SafetyRules rules = SafetyRules.usFederal();
+    private Situation line = NOTHING;
+    private @Nullable GaugePressure highest;
 
     private Builder(AbsolutePressure atmosphere) {
       this.atmosphere = atmosphere;
@@ -258,7 +277,8 @@ public final class Network {
      * @param node the node it feeds
      * @param supply the supply, at the temperature of the others
      * @return this builder
-     * @throws IllegalArgumentException if the node has one, it is not above the atmosphere, or its temperature differs
+     * @throws IllegalArgumentException if the node has one, it or the cut-in of a compressor is not above the
+     *     atmosphere, or its temperature differs
      */
     public Builder supply(String node, Supply supply) {
       requireName("node", "node", node);
@@ -274,9 +294,11 @@ public final class Network {
             + " must be that of the others, " + first.orElseThrow().still().temperature()
             + ", was " + still.temperature());
       }
+      SupplyRange range = SupplyRange.of(supply, atmosphere);
       if (supplies.putIfAbsent(node, supply) != null) {
         throw new IllegalArgumentException("supplies at " + node + " must be at most 1, was 2");
       }
+      ranges.put(node, range);
       return this;
     }
 
@@ -400,8 +422,60 @@ public final class Network {
      * @throws IllegalArgumentException if {@code node} is blank
      */
     public Builder tool(String node, ToolDemand tool) {
+      return tool(node, tool, NOTHING);
+    }
+
+    /**
+     * Adds a tool of which more is known than what it takes: that it paints, blasts, hammers, cleans, hangs on a hose.
+     *
+     * <p>The safety rules judge that; the result has the warnings, with the name of the tool. What holds for every tool
+     * is told once, with {@link #situation}.
+     *
+     * @param node the node that feeds it
+     * @param tool what it takes
+     * @param work what is known of the work there
+     * @return this builder
+     * @throws IllegalArgumentException if {@code node} is blank
+     */
+    public Builder tool(String node, ToolDemand tool, Situation work) {
       outlets.add(new NetworkPlan.Outlet(
-          requireName("node", "node", node), Objects.requireNonNull(tool, "tool")));
+          requireName("node", "node", node),
+          Objects.requireNonNull(tool, "tool"),
+          Objects.requireNonNull(work, "work")));
+      return this;
+    }
+
+    /**
+     * Tells what holds for the whole network, such as quick couplers, a lubricated line, a mine.
+     *
+     * @param known what is known of it; its highest pressure is known already
+     * @return this builder
+     */
+    public Builder situation(Situation known) {
+      line = Objects.requireNonNull(known, "known");
+      return this;
+    }
+
+    /**
+     * Tells by which safety rules to judge the work, where not by US federal law alone.
+     *
+     * @param judging such as {@code SafetyRules.usFederal().with(SafetyRules.ofTable(own))}
+     * @return this builder
+     */
+    public Builder rules(SafetyRules judging) {
+      rules = Objects.requireNonNull(judging, "judging");
+      return this;
+    }
+
+    /**
+     * Tells the highest pressure that can occur, by which the work is judged. Where it is not told, that is the highest
+     * of all supplies: the cut-out of a compressor, and what can stand in front of a regulator, which may fail open.
+     *
+     * @param pressure such as the setting of the relief valve
+     * @return this builder
+     */
+    public Builder highest(GaugePressure pressure) {
+      highest = Objects.requireNonNull(pressure, "pressure");
       return this;
     }
 
@@ -416,14 +490,49 @@ public final class Network {
      * Obtains the network.
      *
      * @return the network
-     * @throws IllegalArgumentException if it has no supply
+     * @throws IllegalArgumentException if it has no supply, or the highest pressure that was told is below that of one;
+     *     or if something is known of the work, and the pressure in front of a regulator was not told
      */
     public Network build() {
       if (supplies.isEmpty()) {
         throw new IllegalArgumentException(
             "supplies of a network must be at least 1, was 0; say supply(…)");
       }
-      return new Network(new NetworkPlan(atmosphere, supplies, open, branches, outlets));
+      Situation known = highestOfAll()
+          .map(pressure ->
+              Situation.describe().linePressure(pressure).build().with(line))
+          .orElse(line);
+      return new Network(new NetworkPlan(
+          atmosphere,
+          supplies,
+          open,
+          branches,
+          outlets.stream()
+              .map(outlet -> new NetworkPlan.Outlet(
+                  outlet.node(), outlet.tool(), known.with(outlet.situation())))
+              .toList(),
+          new NetworkPlan.Judged(rules, known)));
+    }
+
+    /** The highest pressure that can occur; empty where nobody asks for it and it is not known. */
+    private Optional<GaugePressure> highestOfAll() {
+      Optional<GaugePressure> most = Optional.empty();
+      for (Map.Entry<String, SupplyRange> each : ranges.entrySet()) {
+        SupplyRange range =
+            highest == null ? each.getValue() : each.getValue().withHighest(highest);
+        if (!range.isWhole()) {
+          if (line.equals(NOTHING)
+              && outlets.stream().allMatch(outlet -> outlet.situation().equals(NOTHING))) {
+            return Optional.empty();
+          }
+          throw new IllegalArgumentException("pressure in front of the regulator at "
+              + each.getKey() + " must be told where the work is judged, was missing;"
+              + " say highest(…), or give it to the regulator");
+        }
+        GaugePressure pressure = range.highest();
+        most = most.filter(other -> other.compareTo(pressure) >= 0).or(() -> Optional.of(pressure));
+      }
+      return most;
     }
   }
 }

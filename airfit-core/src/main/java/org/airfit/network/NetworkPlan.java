@@ -9,6 +9,8 @@ import java.util.Set;
 import org.airfit.plant.Supply;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.run.ToolDemand;
+import org.airfit.safety.SafetyRules;
+import org.airfit.safety.Situation;
 
 /**
  * What a {@link Network} is made of: supplies, branches and tools at named nodes.
@@ -18,21 +20,32 @@ import org.airfit.run.ToolDemand;
  * @param open the nodes of the supplies without a non-return valve
  * @param branches the branches in the order they were added
  * @param outlets the tools in the order they were added
+ * @param judged by what the work is judged
  */
 record NetworkPlan(
     AbsolutePressure atmosphere,
     Map<String, Supply> supplies,
     Set<String> open,
     List<Branch> branches,
-    List<Outlet> outlets) {
+    List<Outlet> outlets,
+    Judged judged) {
 
   /**
    * A tool at a node.
    *
    * @param node the node
    * @param tool the tool
+   * @param situation what is known of the work there, that of the line with it
    */
-  record Outlet(String node, ToolDemand tool) {}
+  record Outlet(String node, ToolDemand tool, Situation situation) {}
+
+  /**
+   * By what the work is judged.
+   *
+   * @param rules the safety rules
+   * @param line what is known of the line, whatever tool hangs on it
+   */
+  record Judged(SafetyRules rules, Situation line) {}
 
   NetworkPlan {
     supplies = Collections.unmodifiableMap(new LinkedHashMap<>(supplies));
@@ -54,6 +67,6 @@ record NetworkPlan(
 
   /** {@return the same with other branches} */
   NetworkPlan with(List<Branch> others) {
-    return new NetworkPlan(atmosphere, supplies, open, others, outlets);
+    return new NetworkPlan(atmosphere, supplies, open, others, outlets, judged);
   }
 }

@@ -38,7 +38,10 @@ public sealed interface NetworkResult extends Worked {
   <R> R fold(
       Function<? super Solved, ? extends R> solved, Function<? super NoSolution, ? extends R> none);
 
-  /** {@return the warnings that go with it} */
+  /**
+   * {@return the warnings that go with it: those of supplies and branches, then those of the line and of the tools, with
+   * the names of the tools that they speak of, or "every tool"; last, that codes and makers come first}
+   */
   List<Caution> cautions();
 
   /**
@@ -54,7 +57,7 @@ public sealed interface NetworkResult extends Worked {
     private static final double LEAST_SHARE = 1.0e-6;
 
     private record Values(
-        AbsolutePressure atmosphere,
+        NetworkPlan plan,
         Map<String, AbsolutePressure> pressures,
         List<BranchFlow> branches,
         List<SupplyFlow> supplies,
@@ -74,14 +77,14 @@ public sealed interface NetworkResult extends Worked {
     private final Values values;
 
     Solved(
-        AbsolutePressure atmosphere,
+        NetworkPlan plan,
         Map<String, AbsolutePressure> pressures,
         List<BranchFlow> branches,
         List<SupplyFlow> supplies,
         List<ToolFlow> tools,
         Search search) {
       this.values = new Values(
-          atmosphere,
+          plan,
           Collections.unmodifiableMap(new LinkedHashMap<>(pressures)),
           List.copyOf(branches),
           List.copyOf(supplies),
@@ -91,7 +94,7 @@ public sealed interface NetworkResult extends Worked {
 
     /** {@return the pressure against which gauges read} */
     public AbsolutePressure atmosphere() {
-      return values.atmosphere;
+      return values.plan.atmosphere();
     }
 
     /** {@return the pressure at every node, by name} */
@@ -162,6 +165,7 @@ public sealed interface NetworkResult extends Worked {
       all.add(Caution.MORE_SUPPLY_PRESSURE);
       values.supplies.forEach(supply -> supply.supply().still().caution().ifPresent(all::add));
       values.branches.forEach(branch -> all.addAll(branch.cautions()));
+      all.addAll(WorkCautions.of(values.plan));
       return List.copyOf(all);
     }
 
@@ -351,10 +355,12 @@ public sealed interface NetworkResult extends Worked {
 
     private final String reason;
     private final List<String> nodes;
+    private final NetworkPlan plan;
 
-    NoSolution(String reason, List<String> nodes) {
+    NoSolution(String reason, List<String> nodes, NetworkPlan plan) {
       this.reason = reason;
       this.nodes = List.copyOf(nodes);
+      this.plan = plan;
     }
 
     /** {@return why, in one sentence} */
@@ -384,19 +390,20 @@ public sealed interface NetworkResult extends Worked {
 
     @Override
     public List<Caution> cautions() {
-      return List.of();
+      return WorkCautions.of(plan);
     }
 
     @Override
     public boolean equals(Object other) {
       return other instanceof NoSolution that
           && reason.equals(that.reason)
-          && nodes.equals(that.nodes);
+          && nodes.equals(that.nodes)
+          && plan.equals(that.plan);
     }
 
     @Override
     public int hashCode() {
-      return 31 * reason.hashCode() + nodes.hashCode();
+      return Objects.hash(reason, nodes, plan);
     }
 
     /** {@return why there is none} */

@@ -3,7 +3,10 @@ package org.airfit.network;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Random;
@@ -23,6 +26,9 @@ import org.airfit.run.ToolDemand;
  */
 public final class NetworkSimulation {
 
+  /** How many sets of running tools are kept with what came of them: our choice, for the memory they take. */
+  private static final int MOST_KNOWN = 10_000;
+
   private record Values(
       long seed,
       int trials,
@@ -37,27 +43,45 @@ public final class NetworkSimulation {
     this.values = values;
   }
 
-  /** Draws which tools of a plan run, and solves again and again. */
+  /** What comes of a set of tools that run; no tools where no steady flow was found. */
+  private record Trial(boolean solved, double taken, List<ToolFlow> tools) {
+
+    static Trial of(NetworkPlan plan, BitSet runs) {
+      double[] parts = new double[plan.outlets().size()];
+      for (int i = 0; i < parts.length; i++) {
+        parts[i] = runs.get(i) ? plan.outlets().get(i).tool().load() : 0.0;
+      }
+      return SteadyFlow.of(plan, parts)
+          .fold(
+              found -> new Trial(true, found.taken().kilogramsPerSecond(), found.tools()),
+              none -> new Trial(false, 0.0, List.of()));
+    }
+  }
+
+  /** Draws which tools of a plan run, and solves again unless the same tools ran in a trial before. */
   static NetworkSimulation of(NetworkPlan plan, long seed, int trials) {
     Random random = new Random(seed);
     int tools = plan.outlets().size();
     List<List<ToolFlow>> flows = new ArrayList<>();
     plan.outlets().forEach(outlet -> flows.add(new ArrayList<>()));
     List<Double> taken = new ArrayList<>();
-    for (int trial = 0; trial < trials; trial++) {
-      boolean[] runs = new boolean[tools];
-      double[] parts = new double[tools];
+    Map<BitSet, Trial> known = new HashMap<>();
+    for (int number = 0; number < trials; number++) {
+      BitSet runs = new BitSet(tools);
       for (int i = 0; i < tools; i++) {
-        ToolDemand tool = plan.outlets().get(i).tool();
-        runs[i] = random.nextDouble() < tool.duty();
-        parts[i] = runs[i] ? tool.load() : 0.0;
+        runs.set(i, random.nextDouble() < plan.outlets().get(i).tool().duty());
       }
-      if (SteadyFlow.of(plan, parts) instanceof NetworkResult.Solved solved) {
-        taken.add(solved.taken().kilogramsPerSecond());
-        for (int i = 0; i < tools; i++) {
-          if (runs[i]) {
-            flows.get(i).add(solved.tools().get(i));
-          }
+      Trial trial = known.get(runs);
+      if (trial == null) {
+        trial = Trial.of(plan, runs);
+        if (known.size() < MOST_KNOWN) {
+          known.put(runs, trial);
+        }
+      }
+      if (trial.solved) {
+        taken.add(trial.taken);
+        for (int i = runs.nextSetBit(0); i >= 0; i = runs.nextSetBit(i + 1)) {
+          flows.get(i).add(trial.tools.get(i));
         }
       }
     }

@@ -76,7 +76,7 @@ final class SteadyFlow {
         nodes.stream().filter(node -> !order.isFed(number(node))).toList();
     if (!unfed.isEmpty()) {
       return new NetworkResult.NoSolution(
-          "No way leads from a supply to " + String.join(", ", unfed) + ".", unfed);
+          "No way leads from a supply to " + String.join(", ", unfed) + ".", unfed, plan);
     }
     SolverTools tools = new SolverTools(plan.atmosphere().pascals(), toolsAt);
     NetworkSolver solver = new NetworkSolver(
@@ -94,7 +94,8 @@ final class SteadyFlow {
             "The search for a steady flow came to no end; the flows and pressures that it reached "
                 + "miss the laws of the network by "
                 + Digits.significant(solver.residual, 2) + " of the whole.",
-            List.of());
+            List.of(),
+            plan);
   }
 
   private NetworkResult solved(NetworkSolver solver, SolverTools tools) {
@@ -115,17 +116,16 @@ final class SteadyFlow {
     List<ToolFlow> taken = new ArrayList<>();
     int[] next = new int[nodes.size()];
     for (int i = 0; i < parts.length; i++) {
-      NetworkPlan.Outlet outlet = plan.outlets().get(i);
-      int node = number(outlet.node());
+      int node = number(plan.outlets().get(i).node());
       taken.add(ToolFlow.of(
-          outlet,
+          plan,
+          i,
           parts[i],
           tools.flow(node, next[node]++, found.pascals[node]),
-          found.pascals[node],
-          plan.atmosphere()));
+          found.pascals[node]));
     }
     return new NetworkResult.Solved(
-        plan.atmosphere(),
+        plan,
         pressures,
         flows,
         given,

@@ -1,11 +1,15 @@
 package org.airfit.network;
 
+import java.util.List;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.MassFlowUnit;
 import org.airfit.quantity.PressureUnit;
 import org.airfit.run.ToolDemand;
+import org.airfit.safety.Caution;
+import org.airfit.safety.Ruling;
+import org.airfit.safety.SafetyRules;
 
 /**
  * What one tool in a network gets.
@@ -15,7 +19,11 @@ import org.airfit.run.ToolDemand;
 public final class ToolFlow {
 
   private record Values(
-      String node, ToolDemand tool, MassFlow wanted, MassFlow massFlow, GaugePressure atTool) {}
+      NetworkPlan.Outlet outlet,
+      SafetyRules rules,
+      MassFlow wanted,
+      MassFlow massFlow,
+      GaugePressure atTool) {}
 
   private final Values values;
 
@@ -24,27 +32,24 @@ public final class ToolFlow {
   }
 
   static ToolFlow of(
-      NetworkPlan.Outlet outlet,
-      double part,
-      double flow,
-      double pascals,
-      AbsolutePressure atmosphere) {
+      NetworkPlan plan, int number, double part, double flow, double pascals) {
+    NetworkPlan.Outlet outlet = plan.outlets().get(number);
     return new ToolFlow(new Values(
-        outlet.node(),
-        outlet.tool(),
+        outlet,
+        plan.judged().rules(),
         outlet.tool().rated().massFlow().times(part),
         MassFlow.ofKilogramsPerSecond(Math.max(0.0, flow)),
-        GaugePressure.of(AbsolutePressure.ofPascals(pascals), atmosphere)));
+        GaugePressure.of(AbsolutePressure.ofPascals(pascals), plan.atmosphere())));
   }
 
   /** {@return its node} */
   public String node() {
-    return values.node;
+    return values.outlet.node();
   }
 
   /** {@return the tool} */
   public ToolDemand tool() {
-    return values.tool;
+    return values.outlet.tool();
   }
 
   /** {@return the flow it wants: the part of its rated flow that it runs at} */
@@ -60,6 +65,16 @@ public final class ToolFlow {
   /** {@return the pressure at its inlet as a gauge shows it} */
   public GaugePressure atTool() {
     return values.atTool;
+  }
+
+  /** {@return what each safety rule says of the work there, those that do not apply among them} */
+  public List<Ruling> rulings() {
+    return values.rules.rulings(values.outlet.situation());
+  }
+
+  /** {@return the warnings that go with the work there, that codes and makers come first the last of them} */
+  public List<Caution> cautions() {
+    return values.rules.cautions(values.outlet.situation());
   }
 
   /** {@return whether it gets less than it wants, by more than a millionth} */
@@ -81,7 +96,7 @@ public final class ToolFlow {
   /** {@return the flow in one line, such as "grinder at bench: 0.012 kg/s at 6.1 bar(g)"} */
   @Override
   public String toString() {
-    return values.tool.name() + " at " + values.node + ": "
+    return tool().name() + " at " + node() + ": "
         + values.massFlow.format(MassFlowUnit.KILOGRAM_PER_SECOND) + " at "
         + values.atTool.format(PressureUnit.BAR);
   }

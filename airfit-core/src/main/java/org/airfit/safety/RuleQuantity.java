@@ -14,10 +14,14 @@ import org.jspecify.annotations.Nullable;
  * <p>A share is a pressure over a rating; its limit is so many percent of that rating.
  */
 enum RuleQuantity {
-  CLEANING_PRESSURE("cleaning pressure", Situation.CLEANING_PRESSURE, "at a blocked nozzle"),
+  CLEANING_PRESSURE(
+      Situation.CLEANING, "cleaning pressure", Situation.CLEANING_PRESSURE, "at a blocked nozzle"),
   PRESSURE_ON_CLOTHING("pressure on clothing", Situation.CLOTHING_PRESSURE, "at the nozzle"),
   AUTOMATIC_FEED_PRESSURE(
-      "automatic feed pressure", Situation.AUTOMATIC_FEED_PRESSURE, "at the tool"),
+      Situation.AUTOMATIC_FEED,
+      "automatic feed pressure",
+      Situation.AUTOMATIC_FEED_PRESSURE,
+      "at the tool"),
   COUPLER_PRESSURE("coupler pressure", Situation.COUPLER_PRESSURE, "at the couplers"),
   LINE_PRESSURE("line pressure", Situation.LINE_PRESSURE, "in the line"),
   HOSE_BORE(Situation.HOSE_BORE, "hose bore", "no hose bore was told"),
@@ -45,15 +49,30 @@ enum RuleQuantity {
   private final @Nullable Name<GaugePressure> pressure;
   private final @Nullable Name<GaugePressure> rating;
   private final @Nullable Name<Length> length;
+  private final @Nullable Name<Boolean> fact;
   private final String phrase;
   private final String untold;
 
   RuleQuantity(String text, Name<GaugePressure> pressure, String phrase) {
-    this(Kind.PRESSURE, text, pressure, null, null, phrase, "no " + pressure.text() + " was told");
+    this(null, text, pressure, phrase);
+  }
+
+  /** A pressure that is the highest of the line where the fact alone was told. */
+  RuleQuantity(
+      @Nullable Name<Boolean> fact, String text, Name<GaugePressure> pressure, String phrase) {
+    this(
+        Kind.PRESSURE,
+        text,
+        pressure,
+        null,
+        null,
+        fact,
+        phrase,
+        "no " + pressure.text() + " was told");
   }
 
   RuleQuantity(Name<Length> length, String text, String untold) {
-    this(Kind.LENGTH, text, null, null, length, "of bore", untold);
+    this(Kind.LENGTH, text, null, null, length, null, "of bore", untold);
   }
 
   RuleQuantity(
@@ -63,6 +82,7 @@ enum RuleQuantity {
         text,
         pressure,
         rating,
+        null,
         null,
         phrase,
         "no " + pressure.text() + " with the " + rating.text() + " was told");
@@ -74,6 +94,7 @@ enum RuleQuantity {
       @Nullable Name<GaugePressure> pressure,
       @Nullable Name<GaugePressure> rating,
       @Nullable Name<Length> length,
+      @Nullable Name<Boolean> fact,
       String phrase,
       String untold) {
     this.kind = kind;
@@ -81,6 +102,7 @@ enum RuleQuantity {
     this.pressure = pressure;
     this.rating = rating;
     this.length = length;
+    this.fact = fact;
     this.phrase = phrase;
     this.untold = untold;
   }
@@ -131,7 +153,10 @@ enum RuleQuantity {
       Length told = situation.get(length);
       return told == null ? Double.NaN : told.metres();
     }
-    return pascals(pressure, situation);
+    double told = pascals(pressure, situation);
+    return Double.isNaN(told) && fact != null && situation.is(fact)
+        ? pascals(Situation.LINE_PRESSURE, situation)
+        : told;
   }
 
   /** The rating [Pa above atmosphere] a share is of, NaN where there is none. */

@@ -100,6 +100,16 @@ public final class Situation {
     return new Builder();
   }
 
+  /**
+   * Obtains this with what is known besides, such as what one tool does on a line of which this tells.
+   *
+   * @param more what is known besides; where it tells another pressure or bore, that counts
+   * @return both
+   */
+  public Situation with(Situation more) {
+    return new Situation(told.with(Objects.requireNonNull(more, "more").told));
+  }
+
   @Override
   public boolean equals(Object other) {
     return other instanceof Situation that && told.equals(that.told);
@@ -228,8 +238,20 @@ public final class Situation {
      * @throws IllegalArgumentException if {@code lowest} is not above 0
      */
     public Builder ratedParts(GaugePressure highestPressure, GaugePressure lowest) {
-      told = told.with(LINE_PRESSURE, Objects.requireNonNull(highestPressure, "highestPressure"));
+      linePressure(highestPressure);
       told = told.with(LOWEST_RATING, rating(lowest, "lowest", "lowest rating"));
+      return this;
+    }
+
+    /**
+     * Tells the highest pressure that can occur in the line. It is also that of a tool that feeds its fasteners by
+     * itself, and that at a blocked nozzle, where no other was told for them.
+     *
+     * @param highestPressure that pressure
+     * @return this builder
+     */
+    public Builder linePressure(GaugePressure highestPressure) {
+      told = told.with(LINE_PRESSURE, Objects.requireNonNull(highestPressure, "highestPressure"));
       return this;
     }
 
@@ -266,14 +288,35 @@ public final class Situation {
     }
 
     /**
+     * Tells that the tool is a nailer, stapler or the like that feeds its fasteners by itself, at the highest pressure
+     * of the line.
+     *
+     * @return this builder
+     */
+    public Builder automaticFeed() {
+      told = told.with(AUTOMATIC_FEED);
+      return this;
+    }
+
+    /**
      * Tells that the tool is a nailer, stapler or the like that feeds its fasteners by itself.
      *
      * @param atTool the pressure at the tool
      * @return this builder
      */
     public Builder automaticFeed(GaugePressure atTool) {
-      told = told.with(AUTOMATIC_FEED);
       told = told.with(AUTOMATIC_FEED_PRESSURE, Objects.requireNonNull(atTool, "atTool"));
+      return automaticFeed();
+    }
+
+    /**
+     * Tells that air is used for cleaning, with nothing that lets pressure off: when the nozzle is blocked, the highest
+     * pressure of the line stands at it.
+     *
+     * @return this builder
+     */
+    public Builder cleaning() {
+      told = told.with(CLEANING);
       return this;
     }
 
@@ -284,9 +327,8 @@ public final class Situation {
      * @return this builder
      */
     public Builder cleaning(GaugePressure deadEnd) {
-      told = told.with(CLEANING);
       told = told.with(CLEANING_PRESSURE, Objects.requireNonNull(deadEnd, "deadEnd"));
-      return this;
+      return cleaning();
     }
 
     /**

@@ -19,7 +19,9 @@ import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.Temperature;
 import org.airfit.run.ToolDemand;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
@@ -227,5 +229,23 @@ class NetworkReachTest {
       }
     }
     assertThat(searched).isGreaterThan(20);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"200, false", "200, true", "1000, false", "1000, true"})
+  @Timeout(30)
+  void two_thousand_nodes_are_solved_in_few_steps(int drops, boolean ring) {
+    NetworkResult.Solved result = (NetworkResult.Solved)
+        NetworkTest.header(drops, ring, NetworkTest.following(0.004)).solve();
+    assertThat(result.pressures()).hasSize(2 * drops + (ring ? 0 : 1));
+    assertThat(result.iterations()).isLessThan(30);
+    assertThat(result.imbalance()).isLessThan(1.0e-12);
+  }
+
+  @Test
+  void the_highest_of_three_compressors_on_two_hundred_rings_gives_what_little_is_taken() {
+    for (int seed = 0; seed < 200; seed++) {
+      NonReturnValveTest.highestAlone(seed);
+    }
   }
 }

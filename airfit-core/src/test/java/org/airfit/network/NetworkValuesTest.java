@@ -27,6 +27,7 @@ import org.airfit.quantity.Temperature;
 import org.airfit.run.Run;
 import org.airfit.run.RunResult;
 import org.airfit.run.ToolDemand;
+import org.airfit.safety.SafetyRules;
 import org.airfit.source.Source;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -63,6 +64,7 @@ class NetworkValuesTest {
   @MethodSource("values")
   void values_compare_by_all_they_hold(Class<?> type) {
     EqualsVerifier.forClass(type)
+        .withPrefabValues(SafetyRules.class, SafetyRules.usFederal(), SafetyRules.bundled())
         .suppress(Warning.NULL_FIELDS) // refused at the door
         .verify();
   }

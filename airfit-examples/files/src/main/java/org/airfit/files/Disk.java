@@ -276,7 +276,10 @@ public final class Disk {
   private static Document openTable(Path path, String kind, Collection<Path> read)
       throws WrongFileException {
     String file = String.valueOf(path.getFileName());
-    return Document.of(file, Csv.read(file, text(path, kind, read)));
+    return new Document(
+        file,
+        Csv.read(file, text(path, kind, read)),
+        name -> open(beside(path, name), "a file that is there", read));
   }
 
   private static Document document(Path path, String text, Collection<Path> read)

@@ -156,13 +156,7 @@ public final class JobFile {
     if (found.isEmpty()) {
       return;
     }
-    Optional<Field> place = found.get().find("place");
-    SafetyRules rules =
-        place.isPresent() ? SafetyRules.bundled().in(place.get().text()) : SafetyRules.usFederal();
-    Optional<Field> own = found.get().find("own");
-    if (own.isPresent()) {
-      rules = rules.with(RulesFile.read(document.shelf().open(own.get().text())));
-    }
+    SafetyRules rules = RulesFile.of(found.get().find("place"), found.get().find("own"), document);
     found.get().requireNothingElse();
     requirement.rules(rules);
   }

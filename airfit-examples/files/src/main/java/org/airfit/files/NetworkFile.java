@@ -11,11 +11,14 @@ import org.airfit.line.Conduit;
 import org.airfit.line.PipeDuty;
 import org.airfit.network.Network;
 import org.airfit.plant.Supply;
+import org.airfit.plant.SupplyRange;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Length;
 import org.airfit.quantity.Temperature;
 import org.airfit.run.ToolDemand;
+import org.airfit.safety.Situation;
 import org.jspecify.annotations.Nullable;
 
 /** What a network file says, a table; docs/network-file.md has the columns. */
@@ -44,17 +47,32 @@ public final class NetworkFile {
       "atmosphere",
       "customer",
       "medium",
-      "wall");
+      "wall",
+      "highest",
+      "lubricated",
+      "rulesPlace",
+      "rulesOwn",
+      "onHose",
+      "hoseBore",
+      "hammers",
+      "whipHose",
+      "feedsFasteners",
+      "paints",
+      "blasts",
+      "cleans",
+      "atBlockedNozzle");
 
   private static final List<String> RECORDS = List.of("network", "supply", "pipe", "part", "drop");
 
   private final String file;
+  private final Document document;
   private final List<NetworkJob.Branch> branches = new ArrayList<>();
   private final List<NetworkJob.Drop> drops = new ArrayList<>();
   private final Set<String> junctions = new HashSet<>();
   private final List<Field> leaving = new ArrayList<>();
   private @Nullable Head head;
   private @Nullable AirState first;
+  private @Nullable GaugePressure highest;
 
   private record Head(
       String title,
@@ -63,8 +81,9 @@ public final class NetworkFile {
       Temperature temperature,
       Network.Builder builder) {}
 
-  private NetworkFile(String file) {
-    this.file = file;
+  private NetworkFile(Document document) {
+    this.file = document.name();
+    this.document = document;
   }
 
   /**
@@ -76,7 +95,7 @@ public final class NetworkFile {
    */
   public static NetworkJob read(Document document) throws WrongFileException {
     Refusal.requireNone(document);
-    return new NetworkFile(document.name()).read(Table.rows(document, COLUMNS));
+    return new NetworkFile(document).read(Table.rows(document, COLUMNS));
   }
 
   private NetworkJob read(List<Field> rows) throws WrongFileException {
@@ -99,6 +118,10 @@ public final class NetworkFile {
         throw from.wrong("was \"" + from.text()
             + "\", to which no supply, pipe or part leads; type a junction of another row");
       }
+    }
+    if (highest != null) {
+      GaugePressure usual = GaugePressure.of(first.pressure(), known.atmosphere);
+      known.builder.highest(highest.compareTo(usual) > 0 ? highest : usual);
     }
     return new NetworkJob(
         known.title,
@@ -138,12 +161,18 @@ public final class NetworkFile {
     AbsolutePressure atmosphere = row.field(
             "atmosphere", "an absolute pressure such as 1.013 bar(a)")
         .as(AbsolutePressure::parse);
+    Situation.Builder line = Situation.describe().quickCouplers();
+    if (row.flag("lubricated")) {
+      line.lubricatedLine();
+    }
     head = new Head(
         title.text(),
         row.field("customer", "whose network it is").text(),
         atmosphere,
         row.field("temperature", "a temperature such as 20 °C").as(Temperature::parse),
-        Network.at(atmosphere));
+        Network.at(atmosphere)
+            .situation(line.build())
+            .rules(RulesFile.of(row.find("rulesPlace"), row.find("rulesOwn"), document)));
   }
 
   private void supply(Field row) throws WrongFileException {
@@ -153,6 +182,10 @@ public final class NetworkFile {
     String to = row.field("to", "the junction it feeds").text();
     GaugePressure pressure = row.field("pressure", Accepted.GAUGE).as(GaugePressure::parse);
     AirState air = AirState.of(pressure.absolute(known.atmosphere), known.temperature);
+    Optional<Field> most = row.find("highest");
+    if (most.isPresent()) {
+      highest(most.get(), pressure);
+    }
     Optional<Field> valve = row.find("nonReturnValve");
     if (valve.isEmpty() || valve.get().yes()) {
       known.builder.supply(to, Supply.fixed(air));
@@ -161,6 +194,13 @@ public final class NetworkFile {
     }
     junctions.add(to);
     first = first == null || air.pressure().compareTo(first.pressure()) > 0 ? air : first;
+  }
+
+  /** The highest of all supplies counts; one whose cut-out is lower does not lower it. */
+  private void highest(Field field, GaugePressure usual) throws WrongFileException {
+    GaugePressure pressure = field.as(GaugePressure::parse);
+    field.build(() -> SupplyRange.of(usual).withHighest(pressure));
+    highest = highest == null || pressure.compareTo(highest) > 0 ? pressure : highest;
   }
 
   private void pipe(Field row) throws WrongFileException {
@@ -232,7 +272,45 @@ public final class NetworkFile {
     AbsolutePressure rated = needs.absolute(head(file).atmosphere);
     ToolDemand demand =
         following ? ToolDemand.following(tool, air, rated) : ToolDemand.fixed(tool, air);
-    builder.tool(name, demand.withDuty(use));
+    builder.tool(name, demand.withDuty(use), work(row));
     drops.add(new NetworkJob.Drop(name, tool, needs, use));
+  }
+
+  /** What the tool does, with the names that a job file has for it. */
+  private static Situation work(Field row) throws WrongFileException {
+    Situation.Builder work = Situation.describe();
+    if (row.flag("onHose")) {
+      work.toolOnHose();
+    }
+    Optional<Field> hose = row.find("hoseBore");
+    if (hose.isPresent()) {
+      work.toolOnHose(hose.get().as(Length::parse));
+    }
+    if (row.flag("hammers")) {
+      work.impactTool();
+    }
+    if (row.flag("whipHose")) {
+      work.whipHose();
+    }
+    if (row.flag("feedsFasteners")) {
+      work.automaticFeed();
+    }
+    if (row.flag("paints")) {
+      work.painting();
+    }
+    if (row.flag("blasts")) {
+      work.blasting();
+    }
+    if (row.flag("lubricated")) {
+      work.lubricatedLine();
+    }
+    boolean cleans = row.flag("cleans");
+    Optional<Field> blocked = row.find("atBlockedNozzle");
+    if (blocked.isPresent()) {
+      work.cleaning(blocked.get().as(GaugePressure::parse));
+    } else if (cleans) {
+      work.cleaning();
+    }
+    return work.build();
   }
 }

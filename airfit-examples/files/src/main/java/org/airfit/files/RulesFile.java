@@ -2,6 +2,7 @@ package org.airfit.files;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.airfit.safety.SafetyRules;
 
 /** What a file of safety rules says, a table; docs/rules-file.md has the columns. */
@@ -43,6 +44,16 @@ public final class RulesFile {
     } catch (IllegalArgumentException e) {
       throw new WrongFileException(document.name(), "", String.valueOf(e.getMessage()));
     }
+  }
+
+  /** The rules of a place, federal law where none is told, and those of the works. */
+  static SafetyRules of(Optional<Field> place, Optional<Field> own, Document naming)
+      throws WrongFileException {
+    SafetyRules rules =
+        place.isPresent() ? SafetyRules.bundled().in(place.get().text()) : SafetyRules.usFederal();
+    return own.isPresent()
+        ? rules.with(read(naming.shelf().open(own.get().text())))
+        : rules;
   }
 
   private static int width(Object row) {

@@ -3,13 +3,16 @@ package org.airfit.files;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
+import java.util.List;
 import java.util.stream.Stream;
 import org.airfit.network.BranchFlow;
 import org.airfit.network.NetworkResult;
 import org.airfit.network.SupplyFlow;
+import org.airfit.safety.Caution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class NetworkFileTest {
@@ -68,6 +71,91 @@ class NetworkFileTest {
         .isThrownBy(() -> ofCsv("rooms.csv", String.format(TWO_ROOMS, "perhaps")))
         .withMessageContaining("row 3, column nonReturnValve")
         .withMessageContaining("yes, no");
+  }
+
+  private static final String WORK = """
+      record,name,from,to,bore,length,roughness,tool,air,needs,pressure,temperature,atmosphere,customer,%s
+      network,Shed,,,,,,,,,,20 °C,1 bar(a),K.,%s
+      supply,,,room,,,,,,,120 psig,,,,
+      drop,bench,room,,16 mm,3 m,0.01 mm,tool,5 scfm,50 psig,,,,,%s
+      """;
+
+  private static List<String> titles(String column, String ofNetwork, String ofDrop)
+      throws WrongFileException {
+    return ofCsv("work.csv", String.format(WORK, column, ofNetwork, ofDrop))
+        .network()
+        .solve()
+        .cautions()
+        .stream()
+        .map(Caution::title)
+        .toList();
+  }
+
+  /** Each column has the caution that the field of its name has in a job file. */
+  @ParameterizedTest
+  @CsvSource({
+    "onHose, yes, Whip restraint",
+    "hoseBore, 0.75 in, Hose failure protection",
+    "hammers, yes, Whip hose",
+    "feedsFasteners, yes, Muzzle contact safety",
+    "paints, yes, Oil in a paint line",
+    "blasts, yes, Air for a blaster's hood",
+    "cleans, yes, Cleaning pressure (general industry)",
+    "atBlockedNozzle, 30 psig, Cleaning pressure (general industry)"
+  })
+  void what_a_drop_is_told_to_do_has_its_caution(String column, String cell, String title)
+      throws WrongFileException {
+    assertThat(titles(column, "", cell)).contains(title + " (tool at bench)");
+    assertThat(titles(column, "", "")).noneMatch(other -> other.contains("(tool at bench)"));
+    assertThatExceptionOfType(WrongFileException.class)
+        .isThrownBy(() -> titles(column, "", "perhaps"))
+        .withMessageContaining("row 4, column " + column);
+  }
+
+  @Test
+  void a_whip_hose_and_a_gun_that_lets_the_pressure_off_need_no_caution()
+      throws WrongFileException {
+    assertThat(titles("hammers,whipHose", ",", "yes,yes"))
+        .noneMatch(title -> title.startsWith("Whip hose"));
+    assertThat(titles("atBlockedNozzle", "", "29 psig"))
+        .noneMatch(title -> title.startsWith("Cleaning pressure"));
+  }
+
+  @Test
+  void an_oiled_line_feeds_no_paint_gun_whether_the_network_or_the_drop_is_oiled()
+      throws WrongFileException {
+    String forbidden = "Oiled air to a paint gun (tool at bench)";
+    assertThat(titles("paints,lubricated", ",yes", "yes,")).contains(forbidden);
+    assertThat(titles("paints,lubricated", ",", "yes,yes")).contains(forbidden);
+    assertThat(titles("paints,lubricated", ",", "yes,no")).doesNotContain(forbidden);
+  }
+
+  @Test
+  void the_rules_of_a_place_and_of_the_works_judge_a_network() throws WrongFileException {
+    assertThat(titles("cleans,rulesPlace", ",GB", "yes,"))
+        .contains("Advised cleaning pressure (Great Britain) (tool at bench)")
+        .noneMatch(title -> title.startsWith("Cleaning pressure (general"));
+    String own = """
+        jurisdiction,citation,text,title,quantity,operator,limit,unit,source,basis
+        Yard,rule 1,at most 140 psi,Yard rule,line pressure,<=,140,psi,notice board,read
+        """;
+    for (String highest : new String[] {"", "139 psig", "141 psig"}) {
+      String table = String.format(WORK, "rulesOwn,highest", "own.csv,", ",")
+          .replace("120 psig,,,,", "120 psig,,,,," + highest);
+      NetworkJob job = NetworkFile.read(new Document(
+          "work.csv",
+          Csv.read("work.csv", table),
+          path -> Document.of(path, Csv.read(path, own))));
+      assertThat(job.network().solve().cautions().stream().map(Caution::title))
+          .as(highest)
+          .filteredOn("Yard rule"::equals)
+          .hasSize(highest.startsWith("141") ? 1 : 0);
+    }
+    assertThatExceptionOfType(WrongFileException.class)
+        .isThrownBy(() -> ofCsv(
+            "work.csv",
+            String.format(WORK, "highest", "", "").replace("120 psig,,,,", "120 psig,,,,119 psig")))
+        .withMessageContaining("row 3, column highest");
   }
 
   static Stream<Arguments> wrong_tables() {

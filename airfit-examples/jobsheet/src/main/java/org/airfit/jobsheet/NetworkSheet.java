@@ -3,10 +3,12 @@ package org.airfit.jobsheet;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.airfit.air.AirState;
 import org.airfit.files.NetworkJob;
@@ -24,7 +26,8 @@ import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.safety.Caution;
-import org.airfit.safety.SafetyRules;
+import org.airfit.safety.Judgement;
+import org.airfit.safety.Ruling;
 import org.airfit.safety.Situation;
 
 /**
@@ -263,20 +266,38 @@ public record NetworkSheet(
   }
 
   /**
-   * Every caution once, to isolate the energy first as the sheet tells of mains closed for repair; of several alike
-   * that of the fastest pipe.
+   * Every caution once, to isolate the energy first as the sheet tells of mains closed for repair; those of the work
+   * with the tools they speak of; of several alike on velocity that of the fastest pipe.
    */
   List<Caution> cautions() {
     Situation repair = Situation.describe().quickCouplers().maintenance().build();
-    List<Caution> first = new ArrayList<>(SafetyRules.usFederal().cautions(repair));
-    Caution deference = first.remove(first.size() - 1);
-    Map<String, Caution> once = new LinkedHashMap<>();
-    first.forEach(caution -> once.putIfAbsent(caution.title(), caution));
-    all.cautions().forEach(caution -> once.putIfAbsent(caution.title(), caution));
-    velocityCautions().forEach(caution -> once.putIfAbsent(caution.title(), caution));
-    once.put(deference.title(), deference);
-    return List.copyOf(once.values());
+    Set<Caution> once = new LinkedHashSet<>(job.network().rules().cautions(repair));
+    once.addAll(all.cautions());
+    once.addAll(velocityCautions());
+    Caution deference = job.network().rules().deference();
+    once.remove(deference);
+    once.add(deference);
+    return List.copyOf(once);
   }
+
+  /** What a rule forbids, and the tools at which it does; none named where it does at every one. */
+  List<Forbidden> forbidden() {
+    Map<Ruling, List<String>> at = new LinkedHashMap<>();
+    if (all instanceof NetworkResult.Solved solved) {
+      solved.tools().forEach(tool -> tool.rulings().stream()
+          .filter(ruling -> ruling.judgement() == Judgement.NOT_ALLOWED)
+          .forEach(ruling ->
+              at.computeIfAbsent(ruling, any -> new ArrayList<>()).add(tool.node())));
+    }
+    return at.entrySet().stream()
+        .map(each -> new Forbidden(
+            each.getKey(),
+            each.getValue().size() == job.drops().size() ? List.of() : each.getValue()))
+        .toList();
+  }
+
+  /** A ruling that does not allow something, and the drops that it speaks of. */
+  record Forbidden(Ruling ruling, List<String> drops) {}
 
   /** Those of the pipes, of several alike that of the fastest, with the names of all. */
   private List<Caution> velocityCautions() {

@@ -38,6 +38,7 @@ final class NetworkWords {
                       + "Weakest is " + worst.drop().name() + " with "
                       + Amounts.pressure(worst.flow().atTool()) + ", needed "
                       + Amounts.pressure(worst.drop().needs()) + "."));
+              sheet.forbidden().forEach(each -> lines.add(notAllowed(each)));
               if (!solved.choking().isEmpty()) {
                 lines.add(new Answer(
                     "Chokes",
@@ -91,6 +92,14 @@ final class NetworkWords {
                     + Amounts.powerAbove(solved.residual())
                     + " of the highest pressure or of the air supplied."),
             none -> Optional.empty());
+  }
+
+  private static Answer notAllowed(NetworkSheet.Forbidden forbidden) {
+    String at = forbidden.drops().isEmpty() ? "" : " at " + String.join(", ", forbidden.drops());
+    return new Answer(
+        "Not allowed",
+        forbidden.ruling().rule().title() + at + ": " + forbidden.ruling().rule().demand() + " "
+            + forbidden.ruling().reason());
   }
 
   /** What supplies do not give, and where no air flows. */

@@ -1,0 +1,331 @@
+package org.airfit.network;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.airfit.air.AirState;
+import org.airfit.flow.FlowCapacity;
+import org.airfit.line.Conduit;
+import org.airfit.line.LossModels;
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.MassFlow;
+import org.airfit.quantity.SonicConductance;
+import org.airfit.quantity.Temperature;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * A branch as the solver sees it, held against the public losses of lines and parts, and its slopes against differences of
+ * these.
+ */
+class SolverBranchTest {
+
+  private static final AirState EIGHT =
+      AirState.of(AbsolutePressure.ofBar(8.0), Temperature.ofCelsius(20.0));
+  private static final double KELVINS = 293.15;
+  private static final double VISCOSITY = EIGHT.viscosity().pascalSeconds();
+  private static final Conduit PIPE =
+      Conduit.of(Length.ofMillimetres(10.0), Length.ofMetres(10.0), Length.ofMillimetres(0.0015));
+  private static final FlowCapacity COUPLING =
+      FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(3.0), 0.3);
+
+  /** ṁ* = C ρ0 p1 √(T0/T1), ISO 6358, at 20 °C. */
+  private static final double CHOKED = 3.0e-8 * 1.185 * 8.0e5;
+
+  /** Re 2300 in the pipe: ṁ = Re π d μ/4. */
+  private static final double JUMP = 2300.0 * Math.PI * 0.010 * VISCOSITY / 4.0;
+
+  private static final SolverBranch.Scales SCALES =
+      new SolverBranch.Scales(8.0e5, 0.05, 0.5e5, SolverBranch.JUST);
+
+  private static SolverBranch pipe(double flow) {
+    SolverBranch branch =
+        new SolverBranch(LossModels.isothermal().element(PIPE), 0, 1, KELVINS, VISCOSITY);
+    branch.start(flow, SCALES);
+    return branch;
+  }
+
+  private static SolverBranch coupling(double flow) {
+    SolverBranch branch = new SolverBranch(COUPLING.element(), 0, 1, KELVINS, VISCOSITY);
+    branch.start(flow, SCALES);
+    return branch;
+  }
+
+  /** The pressure [Pa] behind the pipe, by the public model. */
+  private static double behindPipe(double flow, double inlet) {
+    return LossModels.isothermal()
+        .loss(
+            PIPE,
+            MassFlow.ofKilogramsPerSecond(flow),
+            EIGHT.at(AbsolutePressure.ofPascals(inlet)))
+        .<Double>fold(
+            flowing -> flowing.outlet().pressure().pascals(), choked -> Double.NaN);
+  }
+
+  @Test
+  void the_air_goes_from_the_first_node_unless_the_flow_is_negative() {
+    SolverBranch branch = pipe(0.01);
+    assertThat(branch.isForward()).isTrue();
+    assertThat(branch.inletNode()).isZero();
+    assertThat(branch.outletNode()).isEqualTo(1);
+    branch.flow = -0.01;
+    assertThat(branch.isForward()).isFalse();
+    assertThat(branch.inletNode()).isEqualTo(1);
+    assertThat(branch.outletNode()).isZero();
+    branch.stands = true;
+    branch.stop();
+    assertThat(branch.flow).isZero();
+    assertThat(branch.stands).isFalse();
+    assertThat(branch.isForward()).isTrue();
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {1.0e-5, 1.0e-4, 0.005, 0.02, -0.005})
+  void what_is_left_of_a_pipes_law_and_its_slopes_are_those_of_the_public_model(double flow) {
+    double q = Math.abs(flow);
+    SolverBranch branch = pipe(flow);
+    branch.evaluate(8.0e5, 7.9e5, SCALES);
+    assertThat(branch.left).isCloseTo(behindPipe(q, 8.0e5) - 7.9e5, within(1.0e-6));
+    double step = 1.0e-4;
+    double falls = (behindPipe(q * (1.0 - step), 8.0e5) - behindPipe(q * (1.0 + step), 8.0e5))
+        / (2.0 * step * q);
+    assertThat(branch.slope).isCloseTo(falls, within(1.0e-2 * falls));
+    double higher = (behindPipe(q, 8.0e5 * (1.0 + step)) - behindPipe(q, 8.0e5 * (1.0 - step)))
+        / (2.0 * step * 8.0e5);
+    assertThat(branch.byInlet)
+        .as("the solver takes the friction factor as constant here, which it nearly is")
+        .isCloseTo(higher, within(2.0e-2 * higher));
+  }
+
+  /** Below the floor the law is that at the floor, moved by what is missing to it. */
+  @Test
+  void in_front_of_a_branch_no_pressure_below_the_floor_is_tried() {
+    SolverBranch branch = pipe(1.0e-4);
+    branch.evaluate(0.3e5, 0.2e5, SCALES);
+    assertThat(branch.left)
+        .isCloseTo(behindPipe(1.0e-4, 0.5e5) - 0.2e5 - 0.2e5, within(1.0e-6));
+  }
+
+  /** Below 1e-7 of the largest flow it passes, or of the network's: half the flow has half the loss. */
+  @Test
+  void near_no_flow_the_law_is_a_straight_line_through_nothing() {
+    double small = 1.0e-7 * 0.05;
+    SolverBranch half = pipe(0.5 * small);
+    half.evaluate(8.0e5, 8.0e5, SCALES);
+    SolverBranch whole = pipe(small);
+    whole.evaluate(8.0e5, 8.0e5, SCALES);
+    assertThat(half.left).isCloseTo(0.5 * whole.left, within(1.0e-9));
+    assertThat(whole.left).isCloseTo(behindPipe(small, 8.0e5) - 8.0e5, within(1.0e-9));
+    assertThat(half.byInlet).isEqualTo(1.0);
+    SolverBranch none = pipe(0.0);
+    none.evaluate(8.0e5, 7.9e5, SCALES);
+    assertThat(none.left).isCloseTo(0.1e5, within(1.0e-9));
+    assertThat(none.slope).isPositive();
+  }
+
+  /** Newton's step takes away what the line through law and slopes leaves: r + f_p δp1 − δp2 = slope × δq. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0.01, -0.01})
+  void a_step_makes_up_for_what_is_left_and_follows_the_pressures(double flow) {
+    for (double damping : new double[] {1.0, 0.5}) {
+      SolverBranch branch = pipe(flow);
+      branch.evaluate(8.0e5, 7.9e5, SCALES);
+      double expected = 0.01
+          + (damping * branch.left + branch.byInlet * 200.0 - 300.0) / branch.slope;
+      branch.advance(200.0, 300.0, damping, true);
+      assertThat(Math.abs(branch.flow)).isCloseTo(expected, within(1.0e-15));
+      assertThat(Math.signum(branch.flow)).isEqualTo(Math.signum(flow));
+    }
+  }
+
+  /** Loss just below and just above Re 2300. */
+  private static double[] jumpLosses(double inlet) {
+    return new double[] {
+      inlet - behindPipe(JUMP * (1.0 - 1.0e-12), inlet),
+      inlet - behindPipe(JUMP * (1.0 + 1.0e-11), inlet)
+    };
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0.0, 0.25, 0.5, 1.0})
+  void between_the_losses_at_re_2300_a_branch_stands_at_the_jump(double part) {
+    double[] losses = jumpLosses(8.0e5);
+    assertThat(losses[1]).isGreaterThan(1.2 * losses[0]);
+    double loss = losses[0] + part * (losses[1] - losses[0]);
+    for (double direction : new double[] {1.0, -1.0}) {
+      SolverBranch branch = pipe(0.0);
+      double low = 8.0e5 - loss;
+      double more = 1.0e-6;
+      branch.invert(direction > 0.0 ? 8.0e5 : low, direction > 0.0 ? low : 8.0e5, more, SCALES);
+      assertThat(Math.abs(branch.flow)).isCloseTo(JUMP, within(1.0e-10 * JUMP));
+      assertThat(Math.signum(branch.flow)).isEqualTo(direction);
+      if (part > 0.0 && part < 1.0) {
+        assertThat(branch.stands).isTrue();
+        assertThat(branch.left).isZero();
+        // the whole jump within a leaning of 1e-12 of the flow
+        assertThat(branch.slope)
+            .isCloseTo(
+                (losses[1] - losses[0]) / (1.0e-12 * JUMP),
+                within(1.0e-3 * (losses[1] - losses[0]) / (1.0e-12 * JUMP)));
+        branch.evaluate(8.0e5, low, SCALES);
+        assertThat(branch.left).isCloseTo(0.0, within(1.0e-3 * losses[0]));
+        assertThat(branch.stands).isTrue();
+      }
+      assertThat(branch.miss(8.0e5, low, 1.0e-11)).isCloseTo(0.0, within(1.0e-6));
+    }
+  }
+
+  @Test
+  void a_standing_branch_moves_along_the_jump_and_leaves_it_at_its_ends() {
+    double[] losses = jumpLosses(8.0e5);
+    double spread = losses[1] - losses[0];
+    for (double by : new double[] {0.2, -0.2, 0.7, -0.7}) {
+      SolverBranch branch = pipe(0.0);
+      double low = 8.0e5 - losses[0] - 0.5 * spread;
+      branch.invert(8.0e5, low, 1.0e-6, SCALES);
+      branch.evaluate(8.0e5, low, SCALES);
+      branch.advance(0.0, -by * spread, 1.0, true);
+      assertThat(branch.stands).isEqualTo(Math.abs(by) < 0.5);
+      if (branch.stands) {
+        branch.evaluate(8.0e5, low - by * spread, SCALES);
+        assertThat(branch.left).isCloseTo(0.0, within(1.0e-2 * spread));
+      } else {
+        assertThat(branch.flow > JUMP).isEqualTo(by > 0.0);
+        assertThat(branch.flow).isCloseTo(JUMP, within(1.0e-11 * JUMP));
+      }
+    }
+  }
+
+  @Test
+  void a_step_over_the_jump_stops_there_when_it_has_to() {
+    for (boolean stops : new boolean[] {true, false}) {
+      for (double[] way : new double[][] {{0.5, 2.0}, {2.0, 0.5}, {-0.5, -2.0}}) {
+        SolverBranch branch = pipe(way[0] * JUMP);
+        branch.evaluate(8.0e5, 8.0e5, SCALES);
+        double to = (Math.abs(way[1]) - Math.abs(way[0])) * JUMP;
+        branch.advance(0.0, branch.left - to * branch.slope, 1.0, stops);
+        assertThat(branch.stands).isEqualTo(stops);
+        assertThat(branch.flow)
+            .isCloseTo(
+                stops ? Math.copySign(JUMP, way[0]) : way[1] * JUMP, within(1.0e-11 * JUMP));
+      }
+    }
+    SolverBranch turned = pipe(0.5 * JUMP);
+    turned.evaluate(8.0e5, 8.0e5, SCALES);
+    turned.advance(0.0, turned.left + 2.5 * JUMP * turned.slope, 1.0, true);
+    assertThat(turned.stands).as("a flow that turns round passes no flow, no jump").isFalse();
+    assertThat(turned.flow).isCloseTo(-2.0 * JUMP, within(1.0e-9 * JUMP));
+  }
+
+  /** The flow that the pressures drive: put into the public model it leaves the pressure behind. */
+  @ParameterizedTest
+  @ValueSource(doubles = {7.9999e5, 7.99e5, 7.5e5, 6.0e5, 2.0e5})
+  void the_flow_between_two_pressures_obeys_the_law(double outlet) {
+    for (double direction : new double[] {1.0, -1.0}) {
+      SolverBranch branch = pipe(0.0);
+      double more = 1.0e-3;
+      branch.invert(
+          direction > 0.0 ? 8.0e5 : outlet, direction > 0.0 ? outlet : 8.0e5, more, SCALES);
+      double q = Math.abs(branch.flow);
+      assertThat(Math.signum(branch.flow)).isEqualTo(direction);
+      assertThat(behindPipe(q, 8.0e5) - more * q).isCloseTo(outlet, within(1.0e-6 * (8.0e5 - outlet)));
+      SolverBranch further = pipe(0.0);
+      further.invert(8.0e5, outlet - 1.0, more, SCALES);
+      assertThat(branch.slope)
+          .isCloseTo(1.0 / (further.flow - q), within(0.01 * branch.slope));
+      SolverBranch higher = pipe(0.0);
+      higher.invert(8.0e5 + 1.0, outlet, more, SCALES);
+      double byInlet = branch.slope * (higher.flow - q);
+      assertThat(branch.byInlet).isCloseTo(byInlet, within(0.01 * byInlet));
+    }
+  }
+
+  @Test
+  void a_further_loss_in_proportion_to_the_flow_counts() {
+    double more = 1.0e5;
+    SolverBranch branch = pipe(0.0);
+    branch.invert(8.0e5, 7.9e5, more, SCALES);
+    assertThat(behindPipe(branch.flow, 8.0e5) - more * branch.flow)
+        .isCloseTo(7.9e5, within(1.0e-3));
+    SolverBranch none = pipe(0.0);
+    none.invert(8.0e5, 8.0e5, more, SCALES);
+    assertThat(none.flow).isZero();
+    assertThat(none.byInlet).isEqualTo(1.0);
+    assertThat(none.slope).isGreaterThanOrEqualTo(more);
+  }
+
+  /** C ρ0 p1 with T1 = T0 of ISO 6358: ρ0 1.185 kg/m³ at 20 °C, 1 bar, 65 % humidity. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0.1e5, 1.0e5, 2.0e5})
+  void behind_a_choking_part_the_flow_is_the_largest(double outlet) {
+    SolverBranch branch = coupling(0.0);
+    branch.invert(8.0e5, outlet, 1.0e-6, SCALES);
+    assertThat(branch.flow).isCloseTo(CHOKED, within(1.0e-3 * CHOKED));
+    assertThat(branch.chokes(8.0e5, outlet)).isTrue();
+    assertThat(branch.miss(8.0e5, outlet, 1.0e-11)).isZero();
+    branch.flow *= 0.999;
+    assertThat(branch.chokes(8.0e5, outlet)).isFalse();
+    assertThat(branch.miss(8.0e5, outlet, 1.0e-11)).isGreaterThan(1.0e3);
+  }
+
+  @Test
+  void a_part_that_passes_without_choking_says_so() {
+    SolverBranch branch = coupling(0.0);
+    branch.invert(8.0e5, 7.0e5, 1.0e-6, SCALES);
+    assertThat(branch.flow).isBetween(0.5 * CHOKED, 0.9 * CHOKED);
+    assertThat(branch.chokes(8.0e5, 7.0e5)).isFalse();
+    double expected = COUPLING
+        .flow(EIGHT, AbsolutePressure.ofBar(7.0))
+        .massFlow()
+        .kilogramsPerSecond();
+    assertThat(branch.flow).isCloseTo(expected, within(1.0e-9 * expected));
+  }
+
+  /** Ten pascals above or below the law at this very flow are missed by ten pascals. */
+  @Test
+  void a_miss_is_how_far_the_pressure_behind_lies_from_the_law() {
+    SolverBranch branch = pipe(0.01);
+    double law = behindPipe(0.01, 8.0e5);
+    for (double off : new double[] {0.0, 10.0, -10.0}) {
+      assertThat(branch.miss(8.0e5, law + off, 1.0e-11))
+          .isCloseTo(Math.abs(off), within(1.0e-5));
+    }
+    assertThat(branch.miss(8.0e5, law, 0.0)).isCloseTo(0.0, within(1.0e-6));
+    double nearly = behindPipe(0.01 * (1.0 + 1.0e-4), 8.0e5);
+    assertThat(branch.miss(8.0e5, nearly, 1.0e-4)).isCloseTo(0.0, within(1.0e-6));
+    assertThat(branch.miss(8.0e5, nearly, 0.0)).isGreaterThan(1.0);
+  }
+
+  /** Beyond the largest flow the law falls so steeply that the step back ends at the largest. */
+  @Test
+  void beyond_choking_a_step_leads_back_to_the_largest_flow() {
+    SolverBranch branch = coupling(1.5 * CHOKED);
+    branch.evaluate(8.0e5, 1.0e5, SCALES);
+    assertThat(branch.left).isNegative();
+    branch.advance(0.0, 0.0, 1.0, true);
+    assertThat(branch.flow).isCloseTo(CHOKED, within(1.0e-3 * CHOKED));
+    SolverBranch back = coupling(1.5 * CHOKED);
+    back.evaluate(8.0e5, 7.9e5, SCALES);
+    assertThat(back.flow)
+        .as("where more is left behind than the largest flow leaves, the way goes along the curve")
+        .isCloseTo(CHOKED, within(1.0e-3 * CHOKED));
+    assertThat(back.left).isNegative();
+    double most = back.flow;
+    back.advance(0.0, 0.0, 1.0, true);
+    assertThat(back.flow).isLessThan(most);
+  }
+
+  /** In front of choking the chord goes round the corner: a step does not overshoot the largest flow. */
+  @Test
+  void just_before_choking_the_slope_is_that_of_the_chord_round_the_corner() {
+    SolverBranch branch = coupling(CHOKED);
+    branch.invert(8.0e5, 1.0e5, 1.0e-6, SCALES);
+    double most = branch.flow;
+    SolverBranch near = coupling(most * (1.0 - 1.0e-7));
+    near.evaluate(8.0e5, 1.0e5, SCALES);
+    near.advance(0.0, 0.0, 1.0, true);
+    assertThat(near.flow).isCloseTo(most, within(1.0e-9 * most));
+  }
+}
