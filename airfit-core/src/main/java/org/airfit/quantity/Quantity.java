@@ -36,7 +36,7 @@ public abstract sealed class Quantity<Q extends Quantity<Q, U>, U extends Unit>
     double converted = Objects.requireNonNull(unit, "unit").toSi(value);
     if (!(converted >= lowest && converted <= Double.MAX_VALUE)) {
       throw new IllegalArgumentException(quantity + " must be finite" + atLeast(lowest, unit)
-          + ", was " + value + " " + written(unit)
+          + ", was " + Digits.told(value) + " " + written(unit)
           + (Double.isFinite(value) && Double.isInfinite(converted) ? ", too large to hold" : ""));
     }
     this.si = converted + 0.0; // -0.0 becomes 0.0, so that equals agrees with ==
@@ -114,6 +114,16 @@ public abstract sealed class Quantity<Q extends Quantity<Q, U>, U extends Unit>
   @Override
   public int hashCode() {
     return Double.hashCode(si);
+  }
+
+  /**
+   * Tells this quantity in a sentence, such as why it is refused: the value in the SI unit to twelve significant
+   * digits, so that what sums and changes of unit round off does not show.
+   *
+   * @return the text, such as "101300.0 Pa(a)" where {@link #toString} has all digits, "101299.99999999999 Pa(a)"
+   */
+  public final String shown() {
+    return Digits.told(si) + " " + written(siUnit());
   }
 
   /** {@return the value in the SI unit with all its digits, as the type's {@code parse} reads it back} */
