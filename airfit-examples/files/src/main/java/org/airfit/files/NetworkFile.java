@@ -100,11 +100,16 @@ public final class NetworkFile {
             + "\", to which no supply, pipe or part leads; type a junction of another row");
       }
     }
+    AirState supplied = first;
+    return Field.ofFile(file).build(() -> job(known, supplied));
+  }
+
+  private NetworkJob job(Head known, AirState supplied) {
     return new NetworkJob(
         known.title,
         known.customer,
         known.atmosphere,
-        first,
+        supplied,
         known.builder.build(),
         branches,
         drops);
