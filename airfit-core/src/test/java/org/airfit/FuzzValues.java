@@ -7,6 +7,7 @@ import java.lang.reflect.Proxy;
 import java.lang.reflect.Type;
 import java.lang.reflect.WildcardType;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -89,9 +90,15 @@ final class FuzzValues {
   private final Random random;
   private final Map<Class<?>, List<Object>> kept = new HashMap<>();
   private final List<Class<?>> types = new ArrayList<>();
+  private int digits = 17;
 
   FuzzValues(Random random) {
     this.random = random;
+  }
+
+  /** From now on numbers have at most so many digits, as people type them. */
+  void roundTo(int most) {
+    digits = most;
   }
 
   /** Keeps a value for later arguments and receivers. */
@@ -311,6 +318,13 @@ final class FuzzValues {
 
   /** Half of them of a size met in a shop, the others anything. */
   double number() {
+    double number = anyNumber();
+    return digits == 17 || !Double.isFinite(number)
+        ? number
+        : new BigDecimal(number).round(new MathContext(digits)).doubleValue();
+  }
+
+  private double anyNumber() {
     int kind = random.nextInt(20);
     if (kind < 7) {
       return random.nextDouble();

@@ -52,6 +52,14 @@ final class Fuzzer {
 
   private static final Pattern NO_NUMBER =
       Pattern.compile("(?<![A-Za-z])(NaN|Infinity)(?![A-Za-z])");
+  private static final Pattern FRACTION = Pattern.compile("[0-9]+\\.[0-9]+");
+
+  /** More significant digits than these nobody types: they are what is left of a rounding. */
+  private static final int TYPED = 12;
+
+  /** What was typed is told as it was typed. */
+  private static final Pattern QUOTED = Pattern.compile("\"[^\"]*\"");
+
   private static final Pattern NUMBERS = Pattern.compile("-?[0-9][0-9.]*([eE]-?[0-9]+)?");
 
   private final Random random;
@@ -59,9 +67,11 @@ final class Fuzzer {
   private final Documented documented;
   private final List<Class<?>> types;
   private final Map<String, String> found = new TreeMap<>();
+  private final Map<String, String> noisy = new TreeMap<>();
   private final Map<String, String> slow = new TreeMap<>();
   private final Map<Executable, Long> spent = new HashMap<>();
   private final ThreadMXBean clock = ManagementFactory.getThreadMXBean();
+  private boolean listening;
   private volatile @Nullable Executable running;
   private volatile Object[] with = {};
   private volatile long since = System.nanoTime();
@@ -221,11 +231,16 @@ final class Fuzzer {
           : ((Method) member).invoke(receiver, arguments);
       answered = true;
       judge(member, receiver, arguments, result);
+      if (result instanceof String text
+          && !List.of("toString", "format").contains(member.getName())) {
+        noise(member, receiver, arguments, text);
+      }
       if (first && random.nextInt(4) == 0) {
         keep(result);
       }
     } catch (InvocationTargetException e) {
       Throwable thrown = e.getCause();
+      noise(member, receiver, arguments, String.valueOf(thrown.getMessage()));
       // a compiler keeps typed callers from mixing the types of a generic class
       boolean mixed = thrown instanceof ClassCastException
           && member.getDeclaringClass().getTypeParameters().length > 0;
@@ -267,6 +282,36 @@ final class Fuzzer {
         && !NO_NUMBER.matcher(print(arguments) + print(receiver)).find()) {
       note(member, receiver, arguments, gave, null);
     }
+  }
+
+  /** Numbers are drawn as people type them from here on, and a text that shows more digits is noted. */
+  void typeNumbers() {
+    values.roundTo(4);
+    listening = true;
+  }
+
+  /** Whether a text shows what is left of a rounding. */
+  static boolean showsNoise(String text) {
+    return FRACTION
+        .matcher(QUOTED.matcher(text).replaceAll("\"\""))
+        .results()
+        .anyMatch(
+            number -> number.group().replace(".", "").replaceFirst("^0+", "").length() > TYPED);
+  }
+
+  private void noise(
+      Executable member, @Nullable Object receiver, Object[] arguments, String text) {
+    boolean typed = Stream.of(arguments).anyMatch(one -> isText(one) && showsNoise(one.toString()));
+    if (listening && showsNoise(text) && !typed) {
+      noisy.putIfAbsent(
+          name(member) + " " + NUMBERS.matcher(cut(text, 90)).replaceAll("#"),
+          cut(text, 200) + ", on " + print(receiver) + " with " + print(arguments));
+    }
+  }
+
+  /** Texts and names of the caller's are told as they are. */
+  private static boolean isText(Object argument) {
+    return argument instanceof CharSequence || argument instanceof java.util.Collection<?>;
   }
 
   private void note(
@@ -318,6 +363,11 @@ final class Fuzzer {
   /** What must not be, by member and kind of fault. */
   Map<String, String> found() {
     return found;
+  }
+
+  /** Texts that show what is left of a rounding, by member. */
+  Map<String, String> noisy() {
+    return noisy;
   }
 
   /** Calls that took long twice. */

@@ -113,4 +113,36 @@ class FuzzerTest {
     }
     assertThat(fuzzer.found()).isEmpty();
   }
+
+  @Test
+  void what_is_left_of_a_rounding_is_known_from_what_people_type() {
+    assertThat(Stream.of(
+            "atmosphere of 101299.99999999999 Pa(a)",
+            "was 0.30000000000000004",
+            "was 4.700000000000001E-4 m"))
+        .allMatch(Fuzzer::showsNoise);
+    assertThat(Stream.of(
+            "was 101300.0 Pa(a)",
+            "was \"0.30000000000000004 mm\"",
+            "was 1.0E11",
+            "0.0000000000000001",
+            "at most 9223372036854775807",
+            "0.845154254729"))
+        .noneMatch(Fuzzer::showsNoise);
+  }
+
+  /** Whoever types four digits is not told thirteen, by a refusal or in words. */
+  @Test
+  void no_refusal_and_no_sentence_shows_what_is_left_of_a_rounding() {
+    Fuzzer fuzzer =
+        new Fuzzer(7L, Fuzzer.publicTypes(), Documented.in(Path.of("src", "main", "java")));
+    fuzzer.typeNumbers();
+    fuzzer.warmUp();
+    for (Fuzzer.Kind kind : Fuzzer.Kind.values()) {
+      assertThat(fuzzer.run(kind, Long.getLong("airfit.fuzz.typed", 4_000L)).refusals())
+          .as(kind.toString())
+          .isGreaterThan(100L);
+    }
+    assertThat(fuzzer.noisy()).isEmpty();
+  }
 }

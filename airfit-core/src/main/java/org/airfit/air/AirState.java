@@ -91,24 +91,24 @@ public final class AirState implements Worked {
   private AirState(AbsolutePressure pressure, Temperature temperature, DynamicViscosity viscosity) {
     if (!(pressure.pascals() > 0.0)) {
       throw new IllegalArgumentException("pressure of air must be above 0 Pa(a), was "
-          + Digits.plain(pressure.pascals()) + " Pa(a)");
+          + Digits.significant(pressure.pascals(), 12) + " Pa(a)");
     }
     if (!(pressure.pascals() >= LEAST_PASCALS && pressure.pascals() <= MOST_PASCALS)) {
       throw new IllegalArgumentException("pressure of air must be in [1e-30, 1e30] Pa(a), was "
-          + pressure.pascals() + " Pa(a); there is no such air");
+          + Digits.told(pressure.pascals()) + " Pa(a); there is no such air");
     }
     if (!(temperature.celsius() >= -100.0 && temperature.celsius() <= 300.0)) {
       throw new IllegalArgumentException("temperature of air must be in [-100, 300] °C, was "
           + Digits.inFull(temperature.celsius()) + " °C");
     }
     if (!(viscosity.pascalSeconds() > 0.0)) {
-      throw new IllegalArgumentException(
-          "viscosity of air must be above 0 Pa·s, was " + viscosity.pascalSeconds() + " Pa·s");
+      throw new IllegalArgumentException("viscosity of air must be above 0 Pa·s, was "
+          + Digits.told(viscosity.pascalSeconds()) + " Pa·s");
     }
     if (!(viscosity.pascalSeconds() >= LEAST_VISCOSITY
         && viscosity.pascalSeconds() <= MOST_VISCOSITY)) {
       throw new IllegalArgumentException("viscosity of air must be in [1e-12, 1] Pa·s, was "
-          + viscosity.pascalSeconds() + " Pa·s; there is no such air");
+          + Digits.told(viscosity.pascalSeconds()) + " Pa·s; there is no such air");
     }
     this.pressure = pressure;
     this.temperature = temperature;
@@ -193,7 +193,7 @@ public final class AirState implements Worked {
   public Density humidDensity(double relativeHumidity) {
     if (!(relativeHumidity >= 0.0 && relativeHumidity <= 1.0)) {
       throw new IllegalArgumentException(
-          "relative humidity must be in [0, 1], was " + relativeHumidity);
+          "relative humidity must be in [0, 1], was " + Digits.told(relativeHumidity));
     }
     if (relativeHumidity == 0.0) {
       return density();
@@ -206,7 +206,7 @@ public final class AirState implements Worked {
     double vapour = relativeHumidity * Saturation.pressure(t);
     if (!(vapour < pressure.pascals())) {
       throw new IllegalArgumentException("vapour pressure must lie below the pressure of "
-          + Digits.plain(pressure.pascals()) + " Pa(a), was " + Digits.inFull(vapour)
+          + Digits.told(pressure.pascals()) + " Pa(a), was " + Digits.told(vapour)
           + " Pa(a)");
     }
     return Density.ofKilogramsPerCubicMetre((pressure.pascals() - vapour) / (GAS_CONSTANT * t)

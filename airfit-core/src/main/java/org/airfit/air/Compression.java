@@ -84,7 +84,7 @@ public final class Compression implements Worked {
     Objects.requireNonNull(discharge, "discharge");
     if (discharge.compareTo(intake.pressure()) < 0) {
       throw new IllegalArgumentException("discharge pressure must be at least that of the intake, "
-          + intake.pressure() + ", was " + discharge);
+          + intake.pressure().shown() + ", was " + discharge.shown());
     }
     this.intake = intake;
     this.discharge = discharge;

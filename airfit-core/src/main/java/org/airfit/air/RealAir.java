@@ -95,7 +95,7 @@ public final class RealAir implements Worked {
   private RealAir(AbsolutePressure pressure, Temperature temperature) {
     if (!(pressure.pascals() > 0.0 && pressure.pascals() <= 1.0e7)) {
       throw new IllegalArgumentException("pressure of real air must be in (0, 100] bar(a), was "
-          + Digits.plain(pressure.bar()) + " bar(a)");
+          + Digits.significant(pressure.bar(), 12) + " bar(a)");
     }
     if (!(temperature.celsius() >= -100.0 && temperature.celsius() <= 300.0)) {
       throw new IllegalArgumentException("temperature of air must be in [-100, 300] °C, was "

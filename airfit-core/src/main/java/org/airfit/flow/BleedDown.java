@@ -79,15 +79,16 @@ public record BleedDown(
     Objects.requireNonNull(time, "time");
     Objects.requireNonNull(temperature, "temperature");
     if (end.compareTo(start) > 0) {
-      throw new IllegalArgumentException(
-          "pressure at the end must be at most that at the start, " + start + ", was " + end);
+      throw new IllegalArgumentException("pressure at the end must be at most that at the start, "
+          + start.shown() + ", was " + end.shown());
     }
     if (time.isNegative() || time.isZero()) {
-      throw new IllegalArgumentException("time must be above 0 s, was " + seconds(time) + " s");
+      throw new IllegalArgumentException(
+          "time must be above 0 s, was " + Digits.told(seconds(time)) + " s");
     }
     if (!(temperature.kelvins() > 0.0)) {
-      throw new IllegalArgumentException(
-          "temperature must be above 0 K, was " + Digits.plain(temperature.kelvins()) + " K");
+      throw new IllegalArgumentException("temperature must be above 0 K, was "
+          + Digits.significant(temperature.kelvins(), 12) + " K");
     }
   }
 

@@ -56,8 +56,8 @@ public record BodySizeAdvice(FreeAirFlow flow, List<BasicBodySize> sizes) implem
     Objects.requireNonNull(flow, "flow");
     sizes = List.copyOf(Objects.requireNonNull(sizes, "sizes"));
     if (!sizes.equals(answering(flow))) {
-      throw new IllegalArgumentException("body sizes for " + flow + " must be " + answering(flow)
-          + ", were " + sizes + "; ask BodySizeAdvice.of(flow)");
+      throw new IllegalArgumentException("body sizes for " + flow.shown() + " must be "
+          + answering(flow) + ", were " + sizes + "; ask BodySizeAdvice.of(flow)");
     }
   }
 

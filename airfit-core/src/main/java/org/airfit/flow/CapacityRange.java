@@ -39,7 +39,7 @@ public record CapacityRange(FlowCapacity least, FlowCapacity most, Source assump
     Objects.requireNonNull(assumption, "assumption");
     if (least.conductance().compareTo(most.conductance()) > 0) {
       throw new IllegalArgumentException("smallest capacity must be at most the largest, "
-          + most.conductance() + ", was " + least.conductance());
+          + most.conductance().shown() + ", was " + least.conductance().shown());
     }
   }
 

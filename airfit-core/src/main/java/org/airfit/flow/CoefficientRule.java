@@ -92,7 +92,7 @@ public enum CoefficientRule {
     double per = perCoefficient(inlet, outlet);
     if (per == 0.0) {
       throw new IllegalArgumentException("pressure behind must be below that in front, "
-          + inlet.pressure() + ", to find a coefficient, was " + outlet);
+          + inlet.pressure().shown() + ", to find a coefficient, was " + outlet.shown());
     }
     return ValveCoefficient.ofCv(flow.at(ReferenceState.SCFM_60F).cubicFeetPerMinute() / per);
   }

@@ -1,6 +1,7 @@
 package org.airfit.flow;
 
 import org.airfit.air.AirState;
+import org.airfit.internal.Digits;
 
 /**
  * A well rounded entrance from a tank or header into a bore: air at rest in front, moving air behind, no loss.
@@ -58,6 +59,6 @@ final class EntranceElement implements FlowElement {
   /** {@return the entrance in SI} */
   @Override
   public String toString() {
-    return "entrance of " + area + " m²";
+    return "entrance of " + Digits.told(area) + " m²";
   }
 }

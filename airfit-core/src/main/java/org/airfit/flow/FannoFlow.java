@@ -1,5 +1,6 @@
 package org.airfit.flow;
 
+import org.airfit.internal.Digits;
 import org.airfit.source.Source;
 import org.airfit.working.Formula;
 import org.airfit.working.Symbol;
@@ -84,7 +85,8 @@ public final class FannoFlow implements Worked {
    */
   public static FannoFlow atMach(double mach) {
     if (!(mach >= 1.0e-6 && mach <= 100.0)) {
-      throw new IllegalArgumentException("Mach number must be in [1e-6, 100], was " + mach);
+      throw new IllegalArgumentException(
+          "Mach number must be in [1e-6, 100], was " + Digits.told(mach));
     }
     return new FannoFlow(mach);
   }
@@ -98,7 +100,8 @@ public final class FannoFlow implements Worked {
    */
   public static FannoFlow subsonicAtResistance(double resistance) {
     if (!(resistance >= 0.0 && resistance <= 7.2e11)) {
-      throw new IllegalArgumentException("λL*/D must be in [0, 7.2e11], was " + resistance);
+      throw new IllegalArgumentException(
+          "λL*/D must be in [0, 7.2e11], was " + Digits.told(resistance));
     }
     double y = GasKernels.inverseExcess(resistance * 2.0 * GasKernels.G / (GasKernels.G + 1.0));
     return new FannoFlow(1.0 / Math.sqrt(1.0 + 0.5 * (GasKernels.G + 1.0) * y));
@@ -142,7 +145,7 @@ public final class FannoFlow implements Worked {
 
   @Override
   public Working working(UnitSystem units) {
-    return Working.titled("Adiabatic flow of air with friction at Mach " + mach, units)
+    return Working.titled("Adiabatic flow of air with friction at Mach " + Digits.told(mach), units)
         .given(GAMMA, GasKernels.G, 3)
         .given(MACH, mach, 8)
         .step(FRICTION_LEFT, resistanceLeft(), 5)
@@ -166,6 +169,6 @@ public final class FannoFlow implements Worked {
   /** {@return the flow, such as "adiabatic flow with friction at Mach 0.5"} */
   @Override
   public String toString() {
-    return "adiabatic flow with friction at Mach " + mach;
+    return "adiabatic flow with friction at Mach " + Digits.told(mach);
   }
 }

@@ -95,6 +95,6 @@ public final class FlowAtOutlet implements Worked {
   /** {@return the flow and what it goes through} */
   @Override
   public String toString() {
-    return massFlow + " through " + part;
+    return massFlow.shown() + " through " + part;
   }
 }

@@ -97,11 +97,11 @@ public final class FlowCapacity {
       Temperature temperature,
       double criticalPressureRatio) {
     if (!(drop.pascals() > 0.0 && drop.pascals() < inlet.pascals())) {
-      throw new IllegalArgumentException(
-          "rated drop must be above 0 and below the inlet pressure " + inlet + ", was " + drop);
+      throw new IllegalArgumentException("rated drop must be above 0 and below the inlet pressure "
+          + inlet.shown() + ", was " + drop.shown());
     }
     if (!(rated.cubicMetresPerSecond() > 0.0)) {
-      throw new IllegalArgumentException("rated flow must be above 0, was " + rated
+      throw new IllegalArgumentException("rated flow must be above 0, was " + rated.shown()
           + "; a part that passes nothing has no capacity");
     }
     SonicConductance unit = SonicConductance.ofCubicMetresPerSecondPascal(1.0);

@@ -33,14 +33,16 @@ public record FlowCoefficients(
     Objects.requireNonNull(conductance, "conductance");
     Objects.requireNonNull(crackingPressure, "crackingPressure");
     if (!(conductance.cubicMetresPerSecondPascal() > 0.0)) {
-      throw new IllegalArgumentException("sonic conductance must be above 0, was " + conductance);
+      throw new IllegalArgumentException(
+          "sonic conductance must be above 0, was " + conductance.shown());
     }
     if (!(criticalPressureRatio >= 0.0 && criticalPressureRatio < 1.0)) {
       throw new IllegalArgumentException(
-          "critical pressure ratio must be in [0, 1), was " + criticalPressureRatio);
+          "critical pressure ratio must be in [0, 1), was " + Digits.told(criticalPressureRatio));
     }
     if (!(subsonicIndex > 0.0 && subsonicIndex <= 1.0)) {
-      throw new IllegalArgumentException("subsonic index must be in (0, 1], was " + subsonicIndex);
+      throw new IllegalArgumentException(
+          "subsonic index must be in (0, 1], was " + Digits.told(subsonicIndex));
     }
     criticalPressureRatio += 0.0; // -0.0 becomes 0.0
   }
@@ -51,6 +53,6 @@ public record FlowCoefficients(
     return "C " + conductance.format(ConductanceUnit.CUBIC_DECIMETRE_PER_SECOND_BAR) + ", b "
         + Digits.significant(criticalPressureRatio, 4)
         + (subsonicIndex == 0.5 ? "" : ", m " + Digits.significant(subsonicIndex, 4))
-        + (crackingPressure.pascals() == 0.0 ? "" : ", opens at " + crackingPressure);
+        + (crackingPressure.pascals() == 0.0 ? "" : ", opens at " + crackingPressure.shown());
   }
 }

@@ -30,7 +30,8 @@ public final class FlowElements {
    */
   public static FlowElement entrance(Area bore) {
     if (!(bore.squareMetres() > 0.0)) {
-      throw new IllegalArgumentException("section of an entrance must be above 0, was " + bore);
+      throw new IllegalArgumentException(
+          "section of an entrance must be above 0, was " + bore.shown());
     }
     return new EntranceElement(bore.squareMetres());
   }

@@ -36,16 +36,16 @@ public final class FlowTable implements FlowElement {
       squares[i] = reduced * reduced;
       shares[i] = point.drop().pascals() / p1;
       if (!(squares[i] > squares[i - 1])) {
-        throw new IllegalArgumentException(
-            "flows of a table must rise from above 0, was " + point.flow() + " at point " + i);
+        throw new IllegalArgumentException("flows of a table must rise from above 0, was "
+            + point.flow().shown() + " at point " + i);
       }
       if (!(shares[i] >= shares[i - 1])) {
         throw new IllegalArgumentException("drops of a table must not fall as the flow rises, was "
-            + point.drop() + " at point " + i);
+            + point.drop().shown() + " at point " + i);
       }
       if (!(shares[i] < 1.0)) {
         throw new IllegalArgumentException("drops of a table must be below the inlet pressure "
-            + inlet.pressure() + ", was " + point.drop() + " at point " + i);
+            + inlet.pressure().shown() + ", was " + point.drop().shown() + " at point " + i);
       }
     }
   }
@@ -144,6 +144,6 @@ public final class FlowTable implements FlowElement {
   @Override
   public String toString() {
     return "table of " + points.size() + " points up to "
-        + points.get(points.size() - 1).flow();
+        + points.get(points.size() - 1).flow().shown();
   }
 }

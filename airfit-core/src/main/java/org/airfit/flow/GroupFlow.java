@@ -212,7 +212,7 @@ public final class GroupFlow implements Worked {
   /** {@return the flow and the parts} */
   @Override
   public String toString() {
-    return massFlow + " through " + parts().size()
+    return massFlow.shown() + " through " + parts().size()
         + (inSeries.isEmpty() ? " parts side by side" : " parts in series");
   }
 }

@@ -1,5 +1,6 @@
 package org.airfit.flow;
 
+import org.airfit.internal.Digits;
 import org.airfit.source.Source;
 import org.airfit.working.Formula;
 import org.airfit.working.Symbol;
@@ -80,7 +81,8 @@ public final class IsentropicFlow implements Worked {
    */
   public static IsentropicFlow atMach(double mach) {
     if (!(mach >= 0.0 && mach <= 100.0)) {
-      throw new IllegalArgumentException("Mach number must be in [0, 100], was " + mach);
+      throw new IllegalArgumentException(
+          "Mach number must be in [0, 100], was " + Digits.told(mach));
     }
     return new IsentropicFlow(mach + 0.0);
   }
@@ -94,7 +96,7 @@ public final class IsentropicFlow implements Worked {
    */
   public static IsentropicFlow atPressureRatio(double ratio) {
     if (!(ratio >= 1.0e-9 && ratio <= 1.0)) {
-      throw new IllegalArgumentException("p/p0 must be in [1e-9, 1], was " + ratio);
+      throw new IllegalArgumentException("p/p0 must be in [1e-9, 1], was " + Digits.told(ratio));
     }
     return new IsentropicFlow(GasKernels.machAtPressureRatio(ratio) + 0.0);
   }
@@ -108,7 +110,7 @@ public final class IsentropicFlow implements Worked {
    */
   public static IsentropicFlow subsonicAtAreaRatio(double ratio) {
     if (!(ratio >= 1.0 && ratio <= 1.0e6)) {
-      throw new IllegalArgumentException("A/A* must be in [1, 1e6], was " + ratio);
+      throw new IllegalArgumentException("A/A* must be in [1, 1e6], was " + Digits.told(ratio));
     }
     return new IsentropicFlow(GasKernels.subsonicMachAtMassFlowFunction(GasKernels.CHOKED / ratio));
   }
@@ -122,8 +124,8 @@ public final class IsentropicFlow implements Worked {
    */
   public static IsentropicFlow subsonicAtMassFlowFunction(double psi) {
     if (!(psi > 0.0 && psi <= GasKernels.CHOKED)) {
-      throw new IllegalArgumentException(
-          "mass flow function must be in (0, " + GasKernels.CHOKED + "], was " + psi);
+      throw new IllegalArgumentException("mass flow function must be in (0, "
+          + Digits.told(GasKernels.CHOKED) + "], was " + Digits.told(psi));
     }
     return new IsentropicFlow(GasKernels.subsonicMachAtMassFlowFunction(psi));
   }
@@ -170,14 +172,14 @@ public final class IsentropicFlow implements Worked {
     }
     double ratio = GasKernels.CHOKED / massFlowFunction();
     if (ratio == Double.POSITIVE_INFINITY) {
-      throw new IllegalStateException("A/A* has no value at Mach " + mach);
+      throw new IllegalStateException("A/A* has no value at Mach " + Digits.told(mach));
     }
     return ratio;
   }
 
   @Override
   public Working working(UnitSystem units) {
-    return Working.titled("Isentropic flow of air at Mach " + mach, units)
+    return Working.titled("Isentropic flow of air at Mach " + Digits.told(mach), units)
         .given(GAMMA, GasKernels.G, 3)
         .given(MACH, mach, 8)
         .step(TEMPERATURE, temperatureRatio(), 6)
@@ -201,6 +203,6 @@ public final class IsentropicFlow implements Worked {
   /** {@return the flow, such as "isentropic flow at Mach 0.5"} */
   @Override
   public String toString() {
-    return "isentropic flow at Mach " + mach;
+    return "isentropic flow at Mach " + Digits.told(mach);
   }
 }

@@ -1,5 +1,6 @@
 package org.airfit.flow;
 
+import org.airfit.internal.Digits;
 import org.airfit.source.Source;
 import org.airfit.working.Formula;
 import org.airfit.working.Symbol;
@@ -65,8 +66,8 @@ public final class IsothermalFlow implements Worked {
    */
   public static IsothermalFlow atMach(double mach) {
     if (!(mach >= 1.0e-6 && mach <= CHOKING_MACH)) {
-      throw new IllegalArgumentException(
-          "Mach number must be in [1e-6, " + CHOKING_MACH + "], was " + mach);
+      throw new IllegalArgumentException("Mach number must be in [1e-6, "
+          + Digits.told(CHOKING_MACH) + "], was " + Digits.told(mach));
     }
     return new IsothermalFlow(mach);
   }
@@ -80,7 +81,8 @@ public final class IsothermalFlow implements Worked {
    */
   public static IsothermalFlow atResistance(double resistance) {
     if (!(resistance >= 0.0 && resistance <= 7.2e11)) {
-      throw new IllegalArgumentException("λLmax/D must be in [0, 7.2e11], was " + resistance);
+      throw new IllegalArgumentException(
+          "λLmax/D must be in [0, 7.2e11], was " + Digits.told(resistance));
     }
     return new IsothermalFlow(CHOKING_MACH / Math.sqrt(1.0 + GasKernels.inverseExcess(resistance)));
   }
@@ -103,7 +105,8 @@ public final class IsothermalFlow implements Worked {
 
   @Override
   public Working working(UnitSystem units) {
-    return Working.titled("Isothermal flow of air with friction at Mach " + mach, units)
+    return Working.titled(
+            "Isothermal flow of air with friction at Mach " + Digits.told(mach), units)
         .given(GAMMA, GasKernels.G, 3)
         .given(MACH, mach, 8)
         .step(FRICTION_LEFT, resistanceLeft(), 5)
@@ -125,6 +128,6 @@ public final class IsothermalFlow implements Worked {
   /** {@return the flow, such as "isothermal flow with friction at Mach 0.5"} */
   @Override
   public String toString() {
-    return "isothermal flow with friction at Mach " + mach;
+    return "isothermal flow with friction at Mach " + Digits.told(mach);
   }
 }

@@ -2,6 +2,7 @@ package org.airfit.flow;
 
 import java.time.Duration;
 import java.util.Objects;
+import org.airfit.internal.Digits;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.source.Source;
 import org.airfit.working.Formula;
@@ -63,7 +64,7 @@ public record LoadTiming(Duration loaded, Duration unloaded, FreeAirFlow deliver
     if (loaded.isNegative() || unloaded.isNegative() || (loaded.isZero() && unloaded.isZero())) {
       throw new IllegalArgumentException(
           "loaded and unloaded time must be at least 0 s and together above 0 s, was "
-              + seconds(loaded) + " s and " + seconds(unloaded) + " s");
+              + Digits.told(seconds(loaded)) + " s and " + Digits.told(seconds(unloaded)) + " s");
     }
   }
 

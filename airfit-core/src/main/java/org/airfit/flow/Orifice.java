@@ -1,6 +1,7 @@
 package org.airfit.flow;
 
 import org.airfit.air.AirState;
+import org.airfit.internal.Digits;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.Area;
 import org.airfit.quantity.Length;
@@ -32,7 +33,7 @@ public final class Orifice {
     }
     if (!(dischargeCoefficient > 0.0 && dischargeCoefficient <= 1.0)) {
       throw new IllegalArgumentException(
-          "discharge coefficient must be in (0, 1], was " + dischargeCoefficient);
+          "discharge coefficient must be in (0, 1], was " + Digits.told(dischargeCoefficient));
     }
     this.diameter = diameter;
     this.dischargeCoefficient = dischargeCoefficient;

@@ -1,5 +1,6 @@
 package org.airfit.flow;
 
+import org.airfit.internal.Digits;
 import org.airfit.source.Source;
 
 /**
@@ -67,7 +68,7 @@ public enum OrificeEdge {
   public static double sharpCoefficient(double pressureRatio) {
     if (!(pressureRatio >= 0.0 && pressureRatio <= 1.0)) {
       throw new IllegalArgumentException(
-          "pressure ratio p2/p1 must be in [0, 1], was " + pressureRatio);
+          "pressure ratio p2/p1 must be in [0, 1], was " + Digits.told(pressureRatio));
     }
     double x = pressureRatio;
     return 0.8414 + x * (-0.1002 + x * (0.8415 + x * (-3.9 + x * (4.6001 - 1.6827 * x))));

@@ -2,6 +2,7 @@ package org.airfit.flow;
 
 import java.util.Objects;
 import org.airfit.air.AirState;
+import org.airfit.internal.Digits;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.Length;
@@ -95,7 +96,7 @@ public final class OrificeFlow implements Worked {
   /** A hole in words, such as "orifice of 3 mm, Cd 0.65". */
   static String hole(Length diameter, double dischargeCoefficient, UnitSystem units) {
     return "orifice of " + diameter.format(units.smallLengthUnit()) + ", Cd "
-        + dischargeCoefficient;
+        + Digits.told(dischargeCoefficient);
   }
 
   /** {@return the diameter of the hole} */
@@ -181,6 +182,6 @@ public final class OrificeFlow implements Worked {
   /** {@return the flow and the hole} */
   @Override
   public String toString() {
-    return massFlow + " through an " + hole(diameter, dischargeCoefficient, UnitSystem.SI);
+    return massFlow.shown() + " through an " + hole(diameter, dischargeCoefficient, UnitSystem.SI);
   }
 }

@@ -120,7 +120,7 @@ public sealed interface OutletAtFlow extends Worked {
     /** {@return the flow, the part and the drop} */
     @Override
     public String toString() {
-      return massFlow + " through " + part + " loses " + drop;
+      return massFlow.shown() + " through " + part + " loses " + drop.shown();
     }
   }
 
@@ -189,7 +189,7 @@ public sealed interface OutletAtFlow extends Worked {
     /** {@return the flow, the part and what passes} */
     @Override
     public String toString() {
-      return massFlow + " through " + part + " chokes at " + largest;
+      return massFlow.shown() + " through " + part + " chokes at " + largest.shown();
     }
   }
 }

@@ -1,5 +1,7 @@
 package org.airfit.flow;
 
+import org.airfit.internal.Digits;
+
 /** A part after ISO 6358, as {@link FlowKernels} has it: plain doubles in SI. The air keeps its temperature. */
 final class PartElement implements FlowElement {
 
@@ -82,6 +84,7 @@ final class PartElement implements FlowElement {
   /** {@return the figures in SI} */
   @Override
   public String toString() {
-    return "C " + c + " m³/(s·Pa), b " + b + ", m " + m + ", cracking " + cracking + " Pa";
+    return "C " + Digits.told(c) + " m³/(s·Pa), b " + Digits.told(b) + ", m " + Digits.told(m)
+        + ", cracking " + Digits.told(cracking) + " Pa";
   }
 }

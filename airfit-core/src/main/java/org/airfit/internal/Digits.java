@@ -14,6 +14,9 @@ public final class Digits {
   /** What a conversion of units rounds, in last places of a double. */
   private static final double CONVERSION = 4.0;
 
+  /** The digits that a sentence shows: a sum or two and a change of unit leave more than these right. */
+  private static final int TOLD = 12;
+
   private Digits() {}
 
   /**
@@ -94,6 +97,31 @@ public final class Digits {
       }
     }
     return significant(value, 17);
+  }
+
+  /**
+   * Prints a value in a sentence, a refusal above all: as Java writes it, but without what sums and changes of unit
+   * round off. That is the value to twelve significant digits, wherever it has more.
+   *
+   * @param value any value; what is no number is told as such
+   * @return the text, such as "101300.0" for 101299.99999999999
+   */
+  public static String told(double value) {
+    if (!Double.isFinite(value)) {
+      return Double.toString(value);
+    }
+    BigDecimal rounded = exactly(value).round(new MathContext(TOLD, RoundingMode.HALF_EVEN));
+    double magnitude = Math.abs(value);
+    if (value == 0.0 || (magnitude >= 1.0e-3 && magnitude < 1.0e7)) {
+      return withFraction(trimmed(rounded));
+    }
+    int exponent = rounded.precision() - rounded.scale() - 1;
+    return withFraction(trimmed(rounded.scaleByPowerOfTen(-exponent))) + "E" + exponent;
+  }
+
+  /** A value that may have a fraction shows it, be it zero. */
+  private static String withFraction(String text) {
+    return text.indexOf('.') < 0 ? text + ".0" : text;
   }
 
   private static BigDecimal exactly(double value) {

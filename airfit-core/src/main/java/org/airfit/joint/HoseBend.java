@@ -1,6 +1,7 @@
 package org.airfit.joint;
 
 import java.util.Objects;
+import org.airfit.internal.Digits;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.source.Source;
@@ -68,7 +69,7 @@ public record HoseBend(double angleDegrees, Length radius, Length outside) imple
     Objects.requireNonNull(outside, "outside");
     if (!(angleDegrees > 0.0 && angleDegrees <= 360.0)) {
       throw new IllegalArgumentException(
-          "angle of the bend must be in (0, 360] °, was " + angleDegrees + " °");
+          "angle of the bend must be in (0, 360] °, was " + Digits.told(angleDegrees) + " °");
     }
     if (!(radius.metres() > 0.0)) {
       throw new IllegalArgumentException(

@@ -74,7 +74,7 @@ public final class HoseRules {
   private static GaugePressure times(GaugePressure pressure, double factor) {
     if (pressure.pascals() < 0.0) {
       throw new IllegalArgumentException(
-          "pressure of a hose must be at least 0 Pa(g), was " + pressure);
+          "pressure of a hose must be at least 0 Pa(g), was " + pressure.shown());
     }
     return GaugePressure.ofPascals(factor * pressure.pascals());
   }

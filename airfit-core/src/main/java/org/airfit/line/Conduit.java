@@ -39,7 +39,7 @@ public final class Conduit {
           "bore must be above 0 mm, was " + bore.inFull(LengthUnit.MILLIMETRE));
     }
     if (!(bore.metres() >= LEAST_BORE && bore.metres() <= MOST_BORE)) {
-      throw new IllegalArgumentException("bore must be in [1e-12, 1e12] m, was " + bore);
+      throw new IllegalArgumentException("bore must be in [1e-12, 1e12] m, was " + bore.shown());
     }
     if (!(length.metres() <= MOST_LENGTH)) {
       throw new IllegalArgumentException(
@@ -52,7 +52,7 @@ public final class Conduit {
     }
     if (!(fittingLoss >= 0.0 && fittingLoss <= 1.0e6)) {
       throw new IllegalArgumentException(
-          "sum of fitting losses K must be in [0, 1e6], was " + fittingLoss);
+          "sum of fitting losses K must be in [0, 1e6], was " + Digits.told(fittingLoss));
     }
     this.bore = bore;
     this.length = length;

@@ -2,6 +2,7 @@ package org.airfit.line;
 
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowElement;
+import org.airfit.internal.Digits;
 import org.airfit.internal.RootFinder;
 
 /** One line by a handbook's formula: plain doubles in SI, no checks, no allocation. {@link LineFormula} wraps it. */
@@ -102,6 +103,6 @@ final class FormulaElement implements FlowElement {
   /** {@return the line in SI} */
   @Override
   public String toString() {
-    return law + " along " + length + " m of " + bore + " m bore";
+    return law + " along " + Digits.told(length) + " m of " + Digits.told(bore) + " m bore";
   }
 }

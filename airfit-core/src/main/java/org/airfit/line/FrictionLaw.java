@@ -1,6 +1,7 @@
 package org.airfit.line;
 
 import java.util.function.DoubleBinaryOperator;
+import org.airfit.internal.Digits;
 import org.airfit.quantity.FrictionFactor;
 import org.airfit.source.Source;
 
@@ -144,11 +145,12 @@ public enum FrictionLaw {
    */
   public FrictionFactor factor(double reynolds, double relativeRoughness) {
     if (!(reynolds >= 1.0e-100 && reynolds <= HIGHEST)) {
-      throw new IllegalArgumentException("Re must be in [1e-100, 1e9], was " + reynolds);
+      throw new IllegalArgumentException(
+          "Re must be in [1e-100, 1e9], was " + Digits.told(reynolds));
     }
     if (!(relativeRoughness >= 0.0 && atMost(relativeRoughness, ROUGHEST))) {
       throw new IllegalArgumentException(
-          "relative roughness must be in [0, 0.05], was " + relativeRoughness);
+          "relative roughness must be in [0, 0.05], was " + Digits.told(relativeRoughness));
     }
     return FrictionFactor.ofDarcy(darcy(reynolds, Math.min(relativeRoughness, ROUGHEST)));
   }

@@ -300,7 +300,8 @@ public sealed interface LineLoss extends Worked {
     /** {@return the flow, the line and what is lost, such as "0.01 kg/s along 10 m of 9.5 mm bore loses 0.2 bar"} */
     @Override
     public String toString() {
-      return massFlow + " along " + conduit + " loses " + drop + " (" + model.title() + ")";
+      return massFlow.shown() + " along " + conduit + " loses " + drop.shown() + " ("
+          + model.title() + ")";
     }
   }
 
@@ -333,7 +334,7 @@ public sealed interface LineLoss extends Worked {
       // the largest flow is known to the tolerance of a search
       if (largest.kilogramsPerSecond() > massFlow.kilogramsPerSecond() * (1.0 + 1.0e-9)) {
         throw new IllegalArgumentException("flow that chokes a line must be at least the largest "
-            + largest + ", was " + massFlow);
+            + largest.shown() + ", was " + massFlow.shown());
       }
     }
 
@@ -411,7 +412,8 @@ public sealed interface LineLoss extends Worked {
     /** {@return the flow, the line and what passes, such as "1 kg/s along 10 m of 9.5 mm bore chokes at 0.1 kg/s"} */
     @Override
     public String toString() {
-      return massFlow + " along " + conduit + " chokes at " + largest + " (" + model.title() + ")";
+      return massFlow.shown() + " along " + conduit + " chokes at " + largest.shown() + " ("
+          + model.title() + ")";
     }
   }
 }

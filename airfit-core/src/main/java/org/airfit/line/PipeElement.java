@@ -2,6 +2,7 @@ package org.airfit.line;
 
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowElement;
+import org.airfit.internal.Digits;
 import org.airfit.internal.RootFinder;
 
 /** One line by an equation of pipe flow: plain doubles in SI, no checks, no allocation. {@link PipeModel} wraps it. */
@@ -226,6 +227,7 @@ final class PipeElement implements FlowElement {
   /** {@return the line in SI} */
   @Override
   public String toString() {
-    return equation.title() + " along " + length + " m of " + bore + " m bore";
+    return equation.title() + " along " + Digits.told(length) + " m of " + Digits.told(bore)
+        + " m bore";
   }
 }

@@ -191,8 +191,8 @@ public final class PipeFitting {
     Objects.requireNonNull(name, "name");
     Objects.requireNonNull(source, "source");
     if (!(bores >= 0.0 && bores <= 1.0e4)) {
-      throw new IllegalArgumentException(
-          "equivalent length of " + name + " must be in [0, 10000] bores, was " + bores + " bores");
+      throw new IllegalArgumentException("equivalent length of " + name
+          + " must be in [0, 10000] bores, was " + Digits.told(bores) + " bores");
     }
     return new PipeFitting(Method.LENGTH, name, bores, 0.0, source);
   }
@@ -211,7 +211,7 @@ public final class PipeFitting {
     Objects.requireNonNull(source, "source");
     if (!(k >= 0.0 && k <= 1.0e6)) {
       throw new IllegalArgumentException(
-          "loss coefficient of " + name + " must be in [0, 1e6], was " + k);
+          "loss coefficient of " + name + " must be in [0, 1e6], was " + Digits.told(k));
     }
     return new PipeFitting(Method.CONSTANT, name, 0.0, k, source);
   }
@@ -298,7 +298,7 @@ public final class PipeFitting {
   public double k(Length bore, Length nominal, double reynolds) {
     if (!(reynolds > 0.0)) {
       throw new IllegalArgumentException(
-          "Re must be above 0 for the loss of a fitting, was " + reynolds);
+          "Re must be above 0 for the loss of a fitting, was " + Digits.told(reynolds));
     }
     if (!(nominal.metres() > 0.0)) {
       throw new IllegalArgumentException("nominal size of the pipe must be above 0 mm, was "
@@ -354,14 +354,15 @@ public final class PipeFitting {
     Objects.requireNonNull(counted, "counted");
     Objects.requireNonNull(wanted, "wanted");
     if (!(k >= 0.0 && k < Double.POSITIVE_INFINITY)) {
-      throw new IllegalArgumentException("loss coefficient K must be at least 0, was " + k);
+      throw new IllegalArgumentException(
+          "loss coefficient K must be at least 0, was " + Digits.told(k));
     }
     requireBore(counted, "counted");
     requireBore(wanted, "wanted");
     double converted = k * Math.pow(wanted.metres() / counted.metres(), 4.0);
     if (!(converted < Double.POSITIVE_INFINITY)) {
       throw new IllegalArgumentException(
-          "bores must be of a kind, were " + counted + " and " + wanted);
+          "bores must be of a kind, were " + counted.shown() + " and " + wanted.shown());
     }
     return converted;
   }

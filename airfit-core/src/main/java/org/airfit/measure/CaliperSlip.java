@@ -20,10 +20,12 @@ public enum CaliperSlip {
   MILLIMETRES_TYPED("millimetres typed as inches", 0.0005),
   /** Two digits that stand side by side changed places: 12.67 mm for 16.27 mm. */
   DIGITS_EXCHANGED("two digits exchanged", 0.0025),
+  /** The decimal point stands one place off, or two: 4.7 mm or 0.47 mm for 47 mm. */
+  DECIMAL_POINT("a decimal slip", 0.0005),
   /** The caliper stood at another size of the same part. */
   OTHER_SIZE("another size was measured", 0.0025),
   /** Anything else: a wrong line of the vernier, a jaw on a burr, a chip between the jaws. */
-  MISREAD("misread", 0.0025);
+  MISREAD("misread", 0.002);
 
   private static final double MM_PER_INCH = 25.4;
 
@@ -58,6 +60,7 @@ public enum CaliperSlip {
       case INCHES_TYPED -> List.of(read.times(MM_PER_INCH));
       case MILLIMETRES_TYPED -> List.of(read.times(1.0 / MM_PER_INCH));
       case DIGITS_EXCHANGED -> exchanged(Digits.fixed(read.millimetres(), 2));
+      case DECIMAL_POINT -> shifted(read);
       case OTHER_SIZE -> List.of(read);
       case MISREAD -> List.of();
     };
@@ -67,14 +70,22 @@ public enum CaliperSlip {
    * By how much a length meant moves for one that was typed: the density of what was typed is that of what was meant
    * times this.
    *
-   * @return 25.4 or its inverse where the unit slipped, else 1
+   * @return 25.4 or its inverse where the unit slipped, else 1; where the decimal point slipped it is what was meant over
+   *     what was typed, and 1 here
    */
   public double stretch() {
     return switch (this) {
       case INCHES_TYPED -> MM_PER_INCH;
       case MILLIMETRES_TYPED -> 1.0 / MM_PER_INCH;
-      case DIGITS_EXCHANGED, OTHER_SIZE, MISREAD -> 1.0;
+      case DIGITS_EXCHANGED, DECIMAL_POINT, OTHER_SIZE, MISREAD -> 1.0;
     };
+  }
+
+  /** A reading of nothing is meant as nothing. */
+  private static List<Length> shifted(Length read) {
+    return read.metres() == 0.0
+        ? List.of()
+        : List.of(read.times(10.0), read.times(100.0), read.times(0.1), read.times(0.01));
   }
 
   private static List<Length> exchanged(String typed) {

@@ -11,6 +11,7 @@ import java.util.Set;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.flow.FlowElement;
+import org.airfit.internal.Digits;
 import org.airfit.line.Conduit;
 import org.airfit.line.LossModel;
 import org.airfit.line.LossModels;
@@ -162,7 +163,7 @@ public final class Network {
     Objects.requireNonNull(capacity, "capacity");
     if (capacity.crackingPressure().pascals() > 0.0) {
       throw new IllegalArgumentException("cracking pressure of " + name
-          + " must be 0 Pa in a network, was " + capacity.crackingPressure()
+          + " must be 0 Pa in a network, was " + capacity.crackingPressure().shown()
           + "; check valves are not solved for");
     }
   }
@@ -284,15 +285,17 @@ public final class Network {
       requireName("node", "node", node);
       AirState still = Objects.requireNonNull(supply, "supply").still();
       if (still.pressure().compareTo(atmosphere) <= 0) {
-        throw new IllegalArgumentException("supply pressure at " + node
-            + " must be above the atmosphere " + atmosphere + ", was " + still.pressure());
+        throw new IllegalArgumentException(
+            "supply pressure at " + node + " must be above the atmosphere " + atmosphere.shown()
+                + ", was " + still.pressure().shown());
       }
       Optional<Supply> first = supplies.values().stream().findFirst();
       if (first.isPresent()
           && !first.orElseThrow().still().temperature().equals(still.temperature())) {
         throw new IllegalArgumentException("temperature of the supply at " + node
-            + " must be that of the others, " + first.orElseThrow().still().temperature()
-            + ", was " + still.temperature());
+            + " must be that of the others, "
+            + first.orElseThrow().still().temperature().shown()
+            + ", was " + still.temperature().shown());
       }
       SupplyRange range = SupplyRange.of(supply, atmosphere);
       if (supplies.putIfAbsent(node, supply) != null) {
@@ -393,7 +396,7 @@ public final class Network {
                   ROOM.viscosity().pascalSeconds());
       if (lost != 0.0) {
         throw new IllegalArgumentException("pressure lost by " + name
-            + " without flow must be 0 Pa in a network, was " + lost
+            + " without flow must be 0 Pa in a network, was " + Digits.told(lost)
             + " Pa; check valves are not solved for");
       }
       return branch(new Branch.Own(

@@ -180,8 +180,8 @@ public record AirPlant(
     Objects.requireNonNull(set, "set");
     if (!(needed.pascals() > 0.0 && set.compareTo(needed) >= 0)) {
       throw new IllegalArgumentException(
-          "pressure set must be at least that needed, and that above 0 Pa(a), was " + set + " and "
-              + needed);
+          "pressure set must be at least that needed, and that above 0 Pa(a), was " + set.shown()
+              + " and " + needed.shown());
     }
     return cost(what, new OfSetting(this, flow, needed, set));
   }

@@ -144,20 +144,25 @@ public record Compressor(
       if (!(next.pressure.compareTo(one.pressure) > 0 && mass(next) <= mass(one))) {
         throw new IllegalArgumentException(
             "points of a compressor's curve must have rising pressures and deliveries that do not rise, was "
-                + one + " before " + next);
+                + told(one) + " before " + told(next));
       }
     }
     if (!(cutIn.compareTo(curve.get(0).pressure) >= 0
         && cutIn.compareTo(cutOut) < 0
         && cutOut.compareTo(curve.get(curve.size() - 1).pressure) <= 0)) {
       throw new IllegalArgumentException("cut-in must be below cut-out and both on the curve, in ["
-          + curve.get(0).pressure + ", " + curve.get(curve.size() - 1).pressure + "], was "
-          + cutIn + " and " + cutOut);
+          + curve.get(0).pressure.shown() + ", "
+          + curve.get(curve.size() - 1).pressure.shown() + "], was "
+          + cutIn.shown() + " and " + cutOut.shown());
     }
     if (!(receiver.cubicMetres() > 0.0)) {
-      throw new IllegalArgumentException("receiver must be above 0 m³, was " + receiver);
+      throw new IllegalArgumentException("receiver must be above 0 m³, was " + receiver.shown());
     }
     AirState.of(cutIn, temperature); // refuses a temperature that air cannot have
+  }
+
+  private static String told(Point point) {
+    return point.delivery.shown() + " at " + point.pressure.shown();
   }
 
   private static double mass(Point point) {
@@ -176,8 +181,8 @@ public record Compressor(
     AbsolutePressure first = curve.get(0).pressure;
     AbsolutePressure last = curve.get(curve.size() - 1).pressure;
     if (pressure.compareTo(first) < 0 || pressure.compareTo(last) > 0) {
-      throw new IllegalArgumentException("pressure must be on the compressor's curve, in [" + first
-          + ", " + last + "], was " + pressure);
+      throw new IllegalArgumentException("pressure must be on the compressor's curve, in ["
+          + first.shown() + ", " + last.shown() + "], was " + pressure.shown());
     }
     int i = 1;
     while (curve.get(i).pressure.compareTo(pressure) < 0) {

@@ -122,7 +122,8 @@ public record PistonCompressor(int stages, double clearance) {
       throw new IllegalArgumentException("stages must be in [1, 10], was " + stages);
     }
     if (!(clearance >= 0.0 && clearance <= 0.5)) {
-      throw new IllegalArgumentException("clearance must be in [0, 0.5], was " + clearance);
+      throw new IllegalArgumentException(
+          "clearance must be in [0, 0.5], was " + Digits.told(clearance));
     }
   }
 
@@ -157,7 +158,7 @@ public record PistonCompressor(int stages, double clearance) {
     if (!(intake.pascals() > 0.0 && discharge.compareTo(intake) >= 0)) {
       throw new IllegalArgumentException(
           "discharge pressure must be at least that of the intake, and"
-              + " that above 0 Pa(a), was " + discharge + " and " + intake);
+              + " that above 0 Pa(a), was " + discharge.shown() + " and " + intake.shown());
     }
     double ratio = Math.pow(discharge.pascals() / intake.pascals(), 1.0 / stages);
     double left = clearance * (Math.pow(ratio, 1.0 / AirState.HEAT_CAPACITY_RATIO) - 1.0);
@@ -181,7 +182,7 @@ public record PistonCompressor(int stages, double clearance) {
     double bySea = efficiencyAt(Length.ofMetres(0.0), discharge);
     if (bySea == 0.0) {
       throw new IllegalArgumentException(
-          "discharge pressure must be one it reaches by the sea, was " + discharge
+          "discharge pressure must be one it reaches by the sea, was " + discharge.shown()
               + "; give a smaller clearance or more stages");
     }
     return efficiencyAt(height, discharge) / bySea;

@@ -118,20 +118,20 @@ public record ReceiverSize(
     Objects.requireNonNull(temperature, "temperature");
     Objects.requireNonNull(pipes, "pipes");
     if (delivery.massFlow().compareTo(demand.massFlow()) > 0) {
-      throw new IllegalArgumentException("delivery must be at most the demand, " + demand + ", was "
-          + delivery + "; no receiver is needed");
+      throw new IllegalArgumentException("delivery must be at most the demand, " + demand.shown()
+          + ", was " + delivery.shown() + "; no receiver is needed");
     }
     if (time.isNegative()) {
       throw new IllegalArgumentException(
-          "time must be at least 0 s, was " + Digits.plain(seconds(time)) + " s");
+          "time must be at least 0 s, was " + Digits.significant(seconds(time), 12) + " s");
     }
     if (least.compareTo(start) >= 0) {
-      throw new IllegalArgumentException(
-          "least pressure must be below that at the start, " + start + ", was " + least);
+      throw new IllegalArgumentException("least pressure must be below that at the start, "
+          + start.shown() + ", was " + least.shown());
     }
     if (!(temperature.kelvins() > 0.0)) {
-      throw new IllegalArgumentException(
-          "temperature must be above 0 K, was " + Digits.plain(temperature.kelvins()) + " K");
+      throw new IllegalArgumentException("temperature must be above 0 K, was "
+          + Digits.significant(temperature.kelvins(), 12) + " K");
     }
   }
 

@@ -74,17 +74,17 @@ public record Regulator(
         .filter(highest -> highest.compareTo(still.pressure()) < 0)
         .isPresent()) {
       throw new IllegalArgumentException(
-          "pressure in front of a regulator must be at least what it is set to, " + still.pressure()
-              + ", was " + inFront.get());
+          "pressure in front of a regulator must be at least what it is set to, "
+              + still.pressure().shown() + ", was " + inFront.get().shown());
     }
     if (!(flow.cubicMetresPerSecond() > 0.0)) {
       throw new IllegalArgumentException(
-          "flow of the second point of a regulator must be above 0, was " + flow);
+          "flow of the second point of a regulator must be above 0, was " + flow.shown());
     }
     if (pressure.compareTo(still.pressure()) > 0) {
       throw new IllegalArgumentException(
           "pressure of a regulator under flow must be at most that without flow, "
-              + still.pressure() + ", was " + pressure);
+              + still.pressure().shown() + ", was " + pressure.shown());
     }
   }
 
@@ -151,7 +151,8 @@ public record Regulator(
   /** {@return the regulator in one line, such as "regulator: 7 bar(a) at rest, 6.5 bar(a) at 20 scfm"} */
   @Override
   public String toString() {
-    return "regulator: " + still.pressure() + " at rest, " + pressure + " at " + flow
-        + inFront.map(highest -> ", at most " + highest + " in front").orElse("");
+    return "regulator: " + still.pressure().shown() + " at rest, " + pressure.shown() + " at "
+        + flow.shown()
+        + inFront.map(highest -> ", at most " + highest.shown() + " in front").orElse("");
   }
 }

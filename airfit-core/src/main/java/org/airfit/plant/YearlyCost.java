@@ -107,14 +107,14 @@ public final class YearlyCost implements Worked {
 
   static void requireEfficiency(String name, double value) {
     if (!(value > 0.0 && value <= 1.0)) {
-      throw new IllegalArgumentException(name + " must be in (0, 1], was " + value);
+      throw new IllegalArgumentException(name + " must be in (0, 1], was " + Digits.told(value));
     }
   }
 
   static void requireTime(Duration time) {
     if (Objects.requireNonNull(time, "time").isNegative()) {
       throw new IllegalArgumentException("time in the year must be at least 0 h, was "
-          + Digits.plain(seconds(time) / 3600.0) + " h");
+          + Digits.significant(seconds(time) / 3600.0, 12) + " h");
     }
   }
 
@@ -127,7 +127,8 @@ public final class YearlyCost implements Worked {
         perKilowattHour.amount().abs().doubleValue() * electric.over(time).kilowattHours();
     if (!(money < MOST)) {
       throw new IllegalArgumentException("cost in the year must be below 1e30 "
-          + perKilowattHour.currency() + ", was " + money + " " + perKilowattHour.currency()
+          + perKilowattHour.currency() + ", was " + Digits.told(money) + " "
+          + perKilowattHour.currency()
           + "; give a smaller flow, power, time or rate");
     }
     return cost;

@@ -51,6 +51,12 @@ public final class ReadingSlip {
     this.probability = probability;
   }
 
+  /** The same, with the chance of another slip of this reading that speaks for this profile too. */
+  ReadingSlip with(double more) {
+    return new ReadingSlip(
+        readings, kind, profile, meant, measured, agreeing, Math.min(1.0, probability + more));
+  }
+
   /** {@return the readings to take again: one, or all of them where all were typed in the wrong unit} */
   public List<PlugReading> readings() {
     return readings;
@@ -81,7 +87,10 @@ public final class ReadingSlip {
     return agreeing;
   }
 
-  /** {@return the chance of this slip, against every other explanation} */
+  /**
+   * {@return the chance of this slip, against every other explanation; where the reading may as well be misread, of
+   * the same profile, that chance is in it}
+   */
   public double probability() {
     return probability;
   }
@@ -118,6 +127,7 @@ public final class ReadingSlip {
         read + " looks like " + unit() + ", " + number(meant.map(this::asTyped).orElseThrow()) + " "
             + typed() + " is " + as + of;
       case DIGITS_EXCHANGED -> read + " mm looks like " + as + " with two digits exchanged" + of;
+      case DECIMAL_POINT -> read + " mm: a decimal slip? It would be " + as + of;
       case OTHER_SIZE ->
         read + " mm looks like the " + measured.orElseThrow() + " of " + profile.displayName();
       case MISREAD -> read + " mm may be misread";

@@ -102,7 +102,7 @@ final class SlipSearch {
       PlugReading reading = readings.get(j);
       for (CaliperSlip kind : CaliperSlip.values()) {
         switch (kind) {
-          case INCHES_TYPED, MILLIMETRES_TYPED, DIGITS_EXCHANGED -> {
+          case INCHES_TYPED, MILLIMETRES_TYPED, DIGITS_EXCHANGED, DECIMAL_POINT -> {
             List<Length> meant = kind.meant(reading.length());
             for (Length length : meant) {
               add(
@@ -145,8 +145,14 @@ final class SlipSearch {
       int ways) {
     List<PlugReading> as = new ArrayList<>(readings);
     as.set(j, meant);
-    double log = Math.log(kind.chance() * kind.stretch() / ways);
+    double log = Math.log(kind.chance() * stretch(kind, readings.get(j), meant) / ways);
     found.add(new Found(List.of(readings.get(j)), kind, length, measured, weights(as, log)));
+  }
+
+  private static double stretch(CaliperSlip kind, PlugReading read, PlugReading meant) {
+    return kind == CaliperSlip.DECIMAL_POINT
+        ? meant.length().metres() / read.length().metres()
+        : kind.stretch();
   }
 
   /** Two other readings at least must speak for a profile before one can be told to be misread. */
@@ -206,10 +212,8 @@ final class SlipSearch {
       for (int k = 0; k < one.logWeight.length; k++) {
         double chance = Math.exp(one.logWeight[k] - largest) / total;
         Dimension dimension = one.slipped.get(0).dimension();
-        ReadingSlip before = best.get(dimension);
-        if (chance >= 1.0 - assumptions.confidence()
-            && (before == null || chance > before.probability())) {
-          best.put(dimension, slip(one, k, chance));
+        if (chance >= 1.0 - assumptions.confidence()) {
+          best.merge(dimension, slip(one, k, chance), SlipSearch::better);
         }
       }
     }
@@ -217,6 +221,21 @@ final class SlipSearch {
         .sorted(Comparator.comparingDouble(ReadingSlip::probability).reversed())
         .limit(MOST)
         .toList();
+  }
+
+  /**
+   * The one to tell of two slips of a reading: the likelier. But that a reading may be misread says nothing of how, so
+   * that a slip which says it is told before, with the chance of both: the reading is wrong and the profile is this one.
+   */
+  private static ReadingSlip better(ReadingSlip one, ReadingSlip other) {
+    boolean alike = one.profile().equals(other.profile());
+    if (alike && one.kind() != CaliperSlip.MISREAD && other.kind() == CaliperSlip.MISREAD) {
+      return one.with(other.probability());
+    }
+    if (alike && one.kind() == CaliperSlip.MISREAD && other.kind() != CaliperSlip.MISREAD) {
+      return other.with(one.probability());
+    }
+    return other.probability() > one.probability() ? other : one;
   }
 
   private ReadingSlip slip(Found one, int k, double chance) {

@@ -142,8 +142,8 @@ public final class AbsolutePressure extends Quantity<AbsolutePressure, PressureU
    */
   public PressureDrop dropTo(AbsolutePressure downstream) {
     if (Objects.requireNonNull(downstream, "downstream").si() > si()) {
-      throw new IllegalArgumentException(
-          "downstream pressure must be at most the upstream " + this + ", was " + downstream);
+      throw new IllegalArgumentException("downstream pressure must be at most the upstream "
+          + shown() + ", was " + downstream.shown());
     }
     return PressureDrop.ofPascals(si() - downstream.si());
   }

@@ -2,6 +2,7 @@ package org.airfit.quantity;
 
 import java.util.List;
 import java.util.Objects;
+import org.airfit.internal.Digits;
 
 /**
  * A flow of air counted as the volume it would fill at a named reference state, such as '34 scfm' or '16 L/s ANR'.
@@ -36,8 +37,9 @@ public final class FreeAirFlow extends AdditiveQuantity<FreeAirFlow, VolumeFlowU
     Objects.requireNonNull(reference, "reference");
     double cubicMetresPerSecond = Objects.requireNonNull(unit, "unit").toSi(value);
     if (!(cubicMetresPerSecond >= 0.0 && cubicMetresPerSecond <= Double.MAX_VALUE)) {
-      throw new IllegalArgumentException("free-air flow must be finite and at least 0 "
-          + written(unit, reference) + ", was " + value + " " + written(unit, reference));
+      throw new IllegalArgumentException(
+          "free-air flow must be finite and at least 0 " + written(unit, reference) + ", was "
+              + Digits.told(value) + " " + written(unit, reference));
     }
     return cubicMetresPerSecond;
   }

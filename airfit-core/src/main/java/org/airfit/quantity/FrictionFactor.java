@@ -3,6 +3,7 @@ package org.airfit.quantity;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.airfit.internal.Digits;
 
 /**
  * The friction factor of flow in a bore, which half of the books give after Darcy and half after Fanning.
@@ -28,7 +29,7 @@ public final class FrictionFactor implements Comparable<FrictionFactor> {
   private FrictionFactor(double darcy) {
     if (!(darcy > 0.0 && darcy <= Double.MAX_VALUE)) {
       throw new IllegalArgumentException(
-          "Darcy friction factor must be finite and above 0, was " + darcy);
+          "Darcy friction factor must be finite and above 0, was " + Digits.told(darcy));
     }
     this.darcy = darcy;
   }

@@ -129,7 +129,7 @@ public final class GaugePressure extends Quantity<GaugePressure, PressureUnit> {
   public AbsolutePressure absolute(AbsolutePressure atmosphere) {
     if (-si() > Objects.requireNonNull(atmosphere, "atmosphere").pascals()) {
       throw new IllegalArgumentException("gauge pressure must be at least minus the atmosphere of "
-          + atmosphere + ", was " + this);
+          + atmosphere.shown() + ", was " + shown());
     }
     return AbsolutePressure.ofPascals(atmosphere.pascals() + si());
   }
@@ -163,8 +163,8 @@ public final class GaugePressure extends Quantity<GaugePressure, PressureUnit> {
    */
   public PressureDrop dropTo(GaugePressure downstream) {
     if (Objects.requireNonNull(downstream, "downstream").si() > si()) {
-      throw new IllegalArgumentException(
-          "downstream pressure must be at most the upstream " + this + ", was " + downstream);
+      throw new IllegalArgumentException("downstream pressure must be at most the upstream "
+          + shown() + ", was " + downstream.shown());
     }
     return PressureDrop.ofPascals(si() - downstream.si());
   }

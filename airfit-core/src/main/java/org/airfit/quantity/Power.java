@@ -100,7 +100,7 @@ public final class Power extends AdditiveQuantity<Power, PowerUnit> {
   public Energy over(Duration time) {
     if (Objects.requireNonNull(time, "time").isNegative()) {
       throw new IllegalArgumentException(
-          "time must be at least 0 s, was " + Digits.plain(seconds(time)) + " s");
+          "time must be at least 0 s, was " + Digits.significant(seconds(time), 12) + " s");
     }
     return Energy.ofJoules(si() * seconds(time));
   }

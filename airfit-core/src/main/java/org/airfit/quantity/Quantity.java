@@ -36,10 +36,17 @@ public abstract sealed class Quantity<Q extends Quantity<Q, U>, U extends Unit>
     double converted = Objects.requireNonNull(unit, "unit").toSi(value);
     if (!(converted >= lowest && converted <= Double.MAX_VALUE)) {
       throw new IllegalArgumentException(quantity + " must be finite" + atLeast(lowest, unit)
-          + ", was " + value + " " + written(unit)
+          + ", was " + refused(value, unit, lowest) + " " + written(unit)
           + (Double.isFinite(value) && Double.isInfinite(converted) ? ", too large to hold" : ""));
     }
     this.si = converted + 0.0; // -0.0 becomes 0.0, so that equals agrees with ==
+  }
+
+  /** Without what is left of a rounding, but where that is why the value is refused. */
+  private static String refused(double value, Unit unit, double lowest) {
+    String told = Digits.told(value);
+    double converted = unit.toSi(Double.parseDouble(told));
+    return converted >= lowest && converted <= Double.MAX_VALUE ? Double.toString(value) : told;
   }
 
   private String atLeast(double lowest, U unit) {
@@ -128,6 +135,16 @@ public abstract sealed class Quantity<Q extends Quantity<Q, U>, U extends Unit>
   @Override
   public int hashCode() {
     return Double.hashCode(si);
+  }
+
+  /**
+   * Tells this quantity in a sentence, such as why it is refused: the value in the SI unit to twelve significant
+   * digits, so that what sums and changes of unit round off does not show.
+   *
+   * @return the text, such as "101300.0 Pa(a)" where {@link #toString} has all digits, "101299.99999999999 Pa(a)"
+   */
+  public final String shown() {
+    return Digits.told(si) + " " + written(siUnit());
   }
 
   /** {@return the value in the SI unit with all its digits, as the type's {@code parse} reads it back} */

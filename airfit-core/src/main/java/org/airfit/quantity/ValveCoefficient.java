@@ -3,6 +3,7 @@ package org.airfit.quantity;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.airfit.internal.Digits;
 
 /**
  * The flow coefficient of a valve or fitting for water, which is given as Cv or as Kv.
@@ -33,7 +34,8 @@ public final class ValveCoefficient implements Comparable<ValveCoefficient> {
 
   private ValveCoefficient(double kv) {
     if (!(kv > 0.0 && kv <= Double.MAX_VALUE)) {
-      throw new IllegalArgumentException("Kv must be finite and above 0 m³/h, was " + kv + " m³/h");
+      throw new IllegalArgumentException(
+          "Kv must be finite and above 0 m³/h, was " + Digits.told(kv) + " m³/h");
     }
     this.kv = kv;
   }

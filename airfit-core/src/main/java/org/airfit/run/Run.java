@@ -8,6 +8,7 @@ import java.util.function.UnaryOperator;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.flow.FlowElement;
+import org.airfit.internal.Digits;
 import org.airfit.line.Conduit;
 import org.airfit.line.LossModel;
 import org.airfit.line.LossModels;
@@ -235,7 +236,8 @@ public final class Run {
    */
   public Run withLossFactor(double factor) {
     if (!(factor >= 1.0 && factor <= 10.0)) {
-      throw new IllegalArgumentException("factor on the loss must be in [1, 10], was " + factor);
+      throw new IllegalArgumentException(
+          "factor on the loss must be in [1, 10], was " + Digits.told(factor));
     }
     return each(element -> element.withLossFactor(factor));
   }
@@ -364,7 +366,7 @@ public final class Run {
   static void requireNoVacuum(GaugePressure atTool) {
     if (atTool.pascals() < 0.0) {
       throw new IllegalArgumentException(
-          "pressure at the tool must be at least 0 Pa(g), was " + atTool);
+          "pressure at the tool must be at least 0 Pa(g), was " + atTool.shown());
     }
   }
 

@@ -55,7 +55,7 @@ final class RunPath {
     this.viscosity = still.viscosity().pascalSeconds();
     if (still.pressure().compareTo(atmosphere) < 0) {
       throw new IllegalArgumentException("supply pressure must be at least the atmosphere "
-          + atmosphere + ", was " + still.pressure());
+          + atmosphere.shown() + ", was " + still.pressure().shown());
     }
   }
 

@@ -118,7 +118,7 @@ public final class ToolDemand {
     }
     if (!(rated.cubicMetresPerSecond() > 0.0)) {
       throw new IllegalArgumentException(
-          "rated flow of " + name + " must be above 0, was " + rated);
+          "rated flow of " + name + " must be above 0, was " + rated.shown());
     }
     this.name = name;
     this.rated = rated;
@@ -131,7 +131,8 @@ public final class ToolDemand {
 
   private static double requireShare(String what, String name, double value) {
     if (!(value >= 0.0 && value <= 1.0)) {
-      throw new IllegalArgumentException(what + " of " + name + " must be in [0, 1], was " + value);
+      throw new IllegalArgumentException(
+          what + " of " + name + " must be in [0, 1], was " + Digits.told(value));
     }
     return value + 0.0;
   }
@@ -194,7 +195,7 @@ public final class ToolDemand {
     Objects.requireNonNull(filled, "filled");
     if (!(cyclesPerMinute > 0.0 && cyclesPerMinute < Double.POSITIVE_INFINITY)) {
       throw new IllegalArgumentException(
-          "cycles per minute must be above 0 and finite, was " + cyclesPerMinute);
+          "cycles per minute must be above 0 and finite, was " + Digits.told(cyclesPerMinute));
     }
     double flow = filled.density().kilogramsPerCubicMetre()
         * filledPerCycle.cubicMetres()

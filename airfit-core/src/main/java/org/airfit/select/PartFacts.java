@@ -78,7 +78,7 @@ public final class PartFacts {
     Objects.requireNonNull(pressure, "pressure");
     if (!(pressure.pascals() > 0.0)) {
       throw new IllegalArgumentException(
-          "rating of part " + id + " must be above 0 Pa(g), was " + pressure);
+          "rating of part " + id + " must be above 0 Pa(g), was " + pressure.shown());
     }
     return with(told.with(RATING, pressure));
   }
@@ -144,7 +144,7 @@ public final class PartFacts {
     Objects.requireNonNull(hottest, "hottest");
     if (hottest.compareTo(coldest) < 0) {
       throw new IllegalArgumentException("highest temperature of part " + id + " must be at least "
-          + coldest + ", was " + hottest);
+          + coldest.shown() + ", was " + hottest.shown());
     }
     return with(told.with(COLDEST, coldest).with(HOTTEST, hottest));
   }

@@ -159,7 +159,7 @@ public final class Requirement {
     Objects.requireNonNull(least, "least");
     if (!(least.pascals() > 0.0)) {
       throw new IllegalArgumentException(
-          "least pressure at the tool must be above 0 Pa(g), was " + least);
+          "least pressure at the tool must be above 0 Pa(g), was " + least.shown());
     }
     return new Builder(NamedValues.NONE.with(DEMAND, demand).with(LEAST, least));
   }
@@ -703,8 +703,8 @@ public final class Requirement {
       Objects.requireNonNull(highestOfAll, "highestOfAll");
       if (highestOfAll.compareTo(lowest) < 0) {
         throw new IllegalArgumentException(
-            "highest temperature of the requirement must be at least " + lowest + ", was "
-                + highestOfAll);
+            "highest temperature of the requirement must be at least " + lowest.shown() + ", was "
+                + highestOfAll.shown());
       }
       told = told.with(COLDEST, lowest);
       told = told.with(HOTTEST, highestOfAll);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.airfit.internal.Digits;
 
 /**
  * Makes a step of a formula and values: finds how many digits of what is put in give the printed result again, and
@@ -127,8 +128,11 @@ final class CheckedStep {
     // a noise that is no number: on the edge of a root or a logarithm nothing can be told
     if (!(off <= unit + noise) && !Double.isNaN(noise)) {
       throw new IllegalStateException("\"" + formula.what() + "\" must give what was computed, "
-          + formula.result() + " = " + claimed + " to " + unit + ", but " + formula.toText(units)
-          + (formula.isSolved() ? " has its root elsewhere, by " + off : " gives " + found()));
+          + formula.result() + " = " + Digits.told(claimed) + " to " + Digits.told(unit) + ", but "
+          + formula.toText(units)
+          + (formula.isSolved()
+              ? " has its root elsewhere, by " + Digits.told(off)
+              : " gives " + Digits.told(found())));
     }
   }
 

@@ -69,6 +69,24 @@ class DigitsTest {
     assertThat(Digits.fixed(value, decimals)).isEqualTo(printed);
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "101299.99999999999, 101300.0",
+    "0.30000000000000004, 0.3",
+    "-4.7000000000000006e-4, -4.7E-4",
+    "0.001, 0.001",
+    "9999999.0, 9999999.0",
+    "1e7, 1.0E7",
+    "-7.39405514586e18, -7.39405514586E18",
+    "123456.789012345, 123456.789012",
+    "-0.0, 0.0",
+    "NaN, NaN",
+    "-Infinity, -Infinity"
+  })
+  void a_sentence_is_told_twelve_digits_as_java_writes_them(double value, String printed) {
+    assertThat(Digits.told(value)).isEqualTo(printed);
+  }
+
   @ParameterizedTest(name = "{0} is {1}")
   @CsvSource({
     "0,0",

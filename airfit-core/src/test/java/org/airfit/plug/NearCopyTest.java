@@ -15,6 +15,7 @@ import org.airfit.quantity.Length;
 import org.airfit.source.Source;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 class NearCopyTest {
@@ -154,6 +155,23 @@ class NearCopyTest {
         .identify(
             List.of(PlugReading.of(Dimension.TIP_DIAMETER, Instrument.DIGITAL_CALIPER, mm(0.47))));
     assertThat(alone.inWords()).contains("0.47 looks like inches");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"1.627, 1.627", "162.7, 162.7", "0.163, 0.163"})
+  void a_decimal_slip_is_told_with_the_value_it_would_be(double typed, String told) {
+    Identification answer = Identifier.of(set()).identify(tern(Dimension.TIP_LENGTH, typed));
+    assertThat(answer.verdict()).isEqualTo(PlugVerdict.AMBIGUOUS);
+    ReadingSlip slip = answer.slips().get(0);
+    assertThat(slip.kind()).isEqualTo(CaliperSlip.DECIMAL_POINT);
+    assertThat(slip.meant().orElseThrow().millimetres()).isBetween(16.22, 16.32);
+    assertThat(slip.inWords())
+        .contains("Four readings agree with Tern; read the fifth again, the tip length (L_g): "
+            + told + " mm: a decimal slip? It would be 16.")
+        .endsWith(" mm, as of Tern.");
+    assertThat(answer.readings()).extracting(PlugReading::length).contains(mm(typed));
+    assertThat(answer.slips().stream().mapToDouble(ReadingSlip::probability).sum())
+        .isLessThanOrEqualTo(1.0);
   }
 
   @Test

@@ -244,7 +244,8 @@ class PlugReliabilityTest {
   @Test
   void slips_are_found_where_the_other_readings_agree() {
     List<List<String>> rows = new ArrayList<>();
-    for (String what : List.of("inches typed", "another size", "digits exchanged", "misread")) {
+    for (String what :
+        List.of("inches typed", "another size", "digits exchanged", "decimal point", "misread")) {
       PlugWorkshop workshop = new PlugWorkshop(what.hashCode());
       int found = 0;
       int silent = 0;

@@ -197,6 +197,7 @@ final class PlugWorkshop {
               case "inches typed" -> Math.rint(shown / 25.4 * 100.0) / 100.0;
               case "another size" -> another(plug, caliper, last);
               case "digits exchanged" -> exchanged(shown);
+              case "decimal point" -> List.of(0.1, 0.1, 0.01, 10.0).get(random.nextInt(4)) * shown;
               default -> shown + (random.nextBoolean() ? 1.0 : -1.0) * random.nextDouble(0.5, 2.0);
             })));
     return taken;

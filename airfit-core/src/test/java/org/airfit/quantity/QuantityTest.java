@@ -81,7 +81,7 @@ class QuantityTest {
     for (U unit : kind.units()) {
       double lowest = -unit.scale().offset();
       assertThat(kind.of().apply(lowest, unit).si()).isEqualTo(0.0);
-      refused(kind, lowest == 0.0 ? -Double.MIN_NORMAL : Math.nextDown(lowest), unit);
+      refused(kind, lowest == 0.0 ? -2.5e-308 : Math.nextDown(lowest), unit);
     }
   }
 
@@ -105,6 +105,13 @@ class QuantityTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Length.of(1.0e306, LengthUnit.MILE))
         .withMessage("length must be finite and at least 0 mi, was 1.0E306 mi, too large to hold");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Length.ofMillimetres(0.1 - 0.4))
+        .withMessage("length must be finite and at least 0 mm, was -0.3 mm");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Temperature.ofCelsius(Math.nextDown(-273.15)))
+        .withMessage(
+            "temperature must be finite and at least -273.15 °C, was -273.15000000000003 °C");
   }
 
   @Test

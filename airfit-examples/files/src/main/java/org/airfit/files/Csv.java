@@ -27,7 +27,10 @@ public final class Csv {
 
   private Csv(String file, String text) {
     this.file = file;
-    this.text = text.startsWith("\ufeff") ? text.substring(1) : text; // spreadsheets put it there
+    String whole =
+        text.startsWith("\ufeff") ? text.substring(1) : text; // spreadsheets put it there
+    this.text =
+        whole.indexOf('\n') < 0 ? whole.replace('\r', '\n') : whole; // old ones end lines so
     int end = this.text.indexOf('\n');
     String heading = end < 0 ? this.text : this.text.substring(0, end);
     this.comma = heading.indexOf(',') < 0 && heading.indexOf(';') >= 0 ? ';' : ',';

@@ -42,6 +42,11 @@ final class Field {
     return new Field(document.name(), "", document.content(), Notation.JSON);
   }
 
+  /** A file as a whole. */
+  static Field ofFile(String file) {
+    return new Field(file, "", Map.of(), Notation.TABLE);
+  }
+
   /** A row of a table, with its filled cells by the names of their columns. */
   static Field ofRow(String file, int number, Map<String, String> cells) {
     return new Field(file, "row " + number, cells, Notation.TABLE);
@@ -208,13 +213,19 @@ final class Field {
 
   /** One of several words, compared without regard to case. */
   <T> T oneOf(List<T> choices, Function<T, String> word) throws WrongFileException {
+    if (value instanceof String empty && empty.isBlank()) {
+      throw wrong("is empty; accepted: " + words(choices, word) + "; or leave it out");
+    }
     String text = text().strip();
     for (T choice : choices) {
       if (word.apply(choice).equalsIgnoreCase(text)) {
         return choice;
       }
     }
-    throw wrong("was \"" + text + "\"; accepted: "
-        + choices.stream().map(word).collect(Collectors.joining(", ")));
+    throw wrong("was \"" + text + "\"; accepted: " + words(choices, word));
+  }
+
+  private static <T> String words(List<T> choices, Function<T, String> word) {
+    return choices.stream().map(word).collect(Collectors.joining(", "));
   }
 }

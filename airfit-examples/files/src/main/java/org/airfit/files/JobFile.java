@@ -44,6 +44,10 @@ public final class JobFile {
    */
   public static Job read(Document document) throws WrongFileException {
     Field root = Field.of(document);
+    return root.build(() -> read(root, document));
+  }
+
+  private static Job read(Field root, Document document) throws WrongFileException {
     String title = root.field("job", "the job in one line").text();
     String customer = root.field("customer", "whose job it is").text();
     String name = root.field("catalogue", "the path of a catalogue file, seen from this one")
@@ -89,7 +93,8 @@ public final class JobFile {
       Conduit conduit = FlowFields.conduit(pipe);
       pipe.requireNothingElse();
       requirement.pipe(called, conduit);
-      piping = piping.through(called, conduit);
+      Run before = piping;
+      piping = pipe.build(() -> before.through(called, conduit));
     }
     requirement.outlet(EndField.in(root.field("outlet", Accepted.END), remarks));
     requirement.reach(root.field("reach", "a length such as \"10 m\"").as(Length::parse));
@@ -344,21 +349,26 @@ public final class JobFile {
     }
     Run run = piping;
     for (Field item : found.get().items()) {
-      Optional<Field> id = item.find("part");
-      if (id.isPresent()) {
-        run = through(run, part(id.get(), catalogue, Part.class, "part"));
-      } else {
-        String name = item.field(
-                "name", "what to call it; or part, the id of a part of the catalogue")
-            .text();
-        Optional<Field> capacity = item.find("capacity");
-        run = capacity.isPresent()
-            ? run.through(name, FlowFields.capacity(capacity.get()))
-            : run.through(name, FlowFields.conduit(item));
-      }
+      Run before = run;
+      run = item.build(() -> connected(before, item, catalogue));
       item.requireNothingElse();
     }
     return Optional.of(run);
+  }
+
+  /** What is connected next: a part of the catalogue, a part with its capacity, or a hose or pipe. */
+  private static Run connected(Run run, Field item, ShopCatalogue catalogue)
+      throws WrongFileException {
+    Optional<Field> id = item.find("part");
+    if (id.isPresent()) {
+      return through(run, part(id.get(), catalogue, Part.class, "part"));
+    }
+    String name = item.field("name", "what to call it; or part, the id of a part of the catalogue")
+        .text();
+    Optional<Field> capacity = item.find("capacity");
+    return capacity.isPresent()
+        ? run.through(name, FlowFields.capacity(capacity.get()))
+        : run.through(name, FlowFields.conduit(item));
   }
 
   private static Run through(Run run, Part part) {

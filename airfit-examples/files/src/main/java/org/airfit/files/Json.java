@@ -45,8 +45,15 @@ public final class Json {
           ? ""
           : "line " + e.getLocation().getLineNr() + ", column "
               + e.getLocation().getColumnNr();
-      throw new WrongFileException(file, where, "is not JSON: " + e.getOriginalMessage());
+      throw new WrongFileException(file, where, "is not JSON: " + inWords(e));
     }
+  }
+
+  /** What the library says, without what speaks of its own settings. */
+  private static String inWords(JsonProcessingException e) {
+    return String.valueOf(e.getOriginalMessage())
+        .replaceAll(", from `[^`]*`", "")
+        .replaceAll(": enable `[^`]*` to allow", "");
   }
 
   /**

@@ -123,11 +123,16 @@ public final class NetworkFile {
       GaugePressure usual = GaugePressure.of(first.pressure(), known.atmosphere);
       known.builder.highest(highest.compareTo(usual) > 0 ? highest : usual);
     }
+    AirState supplied = first;
+    return Field.ofFile(file).build(() -> job(known, supplied));
+  }
+
+  private NetworkJob job(Head known, AirState supplied) {
     return new NetworkJob(
         known.title,
         known.customer,
         known.atmosphere,
-        first,
+        supplied,
         known.builder.build(),
         branches,
         drops);

@@ -98,6 +98,10 @@ enum Notation {
       }
       return text;
     }
+    if (value instanceof String) {
+      throw new IllegalArgumentException(
+          "is empty; write what is asked for, or leave the field out where it may be missing");
+    }
     throw wanted(value, "a text in quotation marks is wanted");
   }
 

@@ -67,8 +67,14 @@ public final class Printable {
         || (sign >= 0x2028 && sign <= 0x202E)
         || (sign >= 0x2066 && sign <= 0x2069)
         || sign == 0xFEFF;
+    boolean empty = sign == 0x00AD
+        || sign == 0x180E
+        || sign == 0x200B
+        || (sign >= 0x2060 && sign <= 0x2065)
+        || (sign >= 0xFFF9 && sign <= 0xFFFB)
+        || (sign >= 0xE0000 && sign <= 0xE007F);
     boolean half = sign >= 0xD800 && sign <= 0xDFFF; // a surrogate without its other half
-    return !Character.isISOControl(sign) && !turns && !half;
+    return !Character.isISOControl(sign) && !turns && !empty && !half;
   }
 
   /** The first sign of a text, line ends and tabs aside, that must not be shown, as its code; empty if none is. */

@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
 public record Refusal(String title, String customer, String reason) {
 
   private static final String MEDIUM = "medium";
+  private static final int LONGEST_WORD = 60;
 
   /**
    * Refuses what is null.
@@ -44,21 +45,30 @@ public record Refusal(String title, String customer, String reason) {
     Object content = document.content();
     if (content instanceof Map<?, ?> root) {
       List<@Nullable Object> media = new ArrayList<>();
-      media.add(root.get(MEDIUM));
+      add(media, root.get(MEDIUM));
       for (String part : List.of("conditions", "supply", "tool", "atHand")) {
         if (root.get(part) instanceof Map<?, ?> object) {
-          media.add(object.get(MEDIUM));
+          add(media, object.get(MEDIUM));
         }
       }
       if (root.get("profiles") instanceof List<?> profiles) {
         for (Object profile : profiles) {
-          media.add(profile instanceof Map<?, ?> object ? object.get(MEDIUM) : null);
+          add(media, profile instanceof Map<?, ?> object ? object.get(MEDIUM) : null);
         }
       }
       String title = text(root.get(root.containsKey("job") ? "job" : "set"));
       return refusal(media, title, text(root.get("customer")));
     }
     return content instanceof List<?> rows ? ofTable(rows) : Optional.empty();
+  }
+
+  /** A medium may stand in a list by mistake: each of the list counts. */
+  private static void add(List<@Nullable Object> media, @Nullable Object medium) {
+    if (medium instanceof List<?> several) {
+      media.addAll(several);
+    } else {
+      media.add(medium);
+    }
   }
 
   private static Optional<Refusal> ofTable(List<?> rows) {
@@ -110,9 +120,15 @@ public record Refusal(String title, String customer, String reason) {
     }
     return Medium.OTHER
         .refusalInWords()
-        .map(reason -> reason.replace(
-                "not on " + Medium.OTHER + ".", "not on \"" + word.toLowerCase(Locale.ROOT) + "\".")
-            + " If it is compressed air, type compressed air.");
+        .map(reason ->
+            reason.replace("not on " + Medium.OTHER + ".", "not on \"" + shown(word) + "\".")
+                + " If it is compressed air, type compressed air.");
+  }
+
+  /** A word is told, a whole text is not. */
+  private static String shown(String word) {
+    String text = word.length() > LONGEST_WORD ? word.substring(0, LONGEST_WORD) + "…" : word;
+    return text.toLowerCase(Locale.ROOT);
   }
 
   /** Refuses a file that gives no sheet of its own for it. */

@@ -30,7 +30,7 @@ final class JobProgram {
       Disk.requireOther(page, files);
       if (refusal.isPresent()) {
         Disk.write(page, Printable.lines(RefusalSheet.page(refusal.get())));
-        out.print(Printable.lines(RefusalSheet.text(refusal.get())));
+        out.print(RefusalSheet.text(refusal.get()));
         return;
       }
       Job read = Disk.job(job, files);

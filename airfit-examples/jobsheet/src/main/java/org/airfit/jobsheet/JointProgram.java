@@ -34,31 +34,33 @@ final class JointProgram {
     }
   }
 
-  private static void tell(String one, String other, PrintStream out) {
+  private static void tell(String one, String other, PrintStream print) {
+    Lines out = new Lines();
     Mating mating = Mating.of(End.parse(one), End.parse(other));
     for (String typed : List.of(one, other)) {
-      End.remarkOn(typed)
-          .ifPresent(remark -> out.println(Printable.line(typed.strip()) + ": " + remark + "."));
+      End.remarkOn(typed).ifPresent(remark -> out.wrapped("", typed.strip() + ": " + remark + "."));
     }
-    out.println(mating.inWords());
+    out.wrapped("", mating.inWords());
     Chain<StandardAdapter> chain = Chain.between(mating.one(), mating.other());
     Set<Caution> cautions = new LinkedHashSet<>(mating.cautions());
     if (!chain.adapters().isEmpty()) {
-      out.println();
-      out.println("The joints with it:");
+      out.line("");
+      out.line("The joints with it:");
       for (Mating joint : chain.matings()) {
-        out.println("  - " + joint.inWords());
+        out.wrapped("  - ", joint.inWords());
         cautions.addAll(joint.cautions());
       }
       cautions.addAll(chain.cautions());
-      out.println(
-          "  The adapter must be rated for the pressure and suit the place: ask its maker. Its bore narrows"
+      out.wrapped(
+          "  ",
+          "The adapter must be rated for the pressure and suit the place: ask its maker. Its bore narrows"
               + " the way.");
     }
     if (!cautions.isEmpty()) {
-      out.println();
-      out.println("Before anyone connects this");
-      cautions.forEach(caution -> out.println("  - " + caution));
+      out.line("");
+      out.line("Before anyone connects this");
+      cautions.forEach(caution -> out.wrapped("  - ", caution.toString()));
     }
+    print.print(out);
   }
 }

@@ -1,7 +1,5 @@
 package org.airfit.jobsheet;
 
-import java.util.Locale;
-import org.airfit.files.Printable;
 import org.airfit.line.PipeVelocity;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.PressureUnit;
@@ -12,7 +10,7 @@ import org.airfit.quantity.VolumeFlowUnit;
 /** The sheet of a network as plain text, with the working. */
 public final class NetworkText {
 
-  private final StringBuilder out = new StringBuilder();
+  private final Lines out = new Lines();
 
   private NetworkText() {}
 
@@ -25,21 +23,21 @@ public final class NetworkText {
   public static String of(NetworkSheet sheet) {
     NetworkText text = new NetworkText();
     text.write(sheet);
-    return Printable.lines(text.out.toString());
+    return text.out.toString();
   }
 
+  /** What is longer than a line goes on under its first word. */
   private void line(String text) {
-    out.append(text.replaceAll("[\\n\\r\\t]+", " ").stripTrailing()).append('\n');
+    String words = text.replaceFirst("^ *(- )?", "");
+    out.wrapped(text.substring(0, text.length() - words.length()), words);
   }
 
   private void heading(String text) {
-    line("");
-    line(text.toUpperCase(Locale.ROOT));
-    line("-".repeat(text.length()));
+    out.heading(text);
   }
 
   private void write(NetworkSheet sheet) {
-    line("NETWORK  " + sheet.job().title());
+    out.line("NETWORK  " + sheet.job().title());
     line("for " + sheet.job().customer());
     heading("In short");
     NetworkWords.inShort(sheet).forEach(line -> line(line.what() + ": " + line.answer()));
@@ -75,7 +73,7 @@ public final class NetworkText {
     heading("Before anyone works on it");
     sheet.cautions().forEach(caution -> line("  - " + caution));
     heading("The working");
-    out.append(sheet.all().working().toText()).append('\n');
+    out.add(sheet.all().working().toText() + "\n");
     line("Pressures stand above an atmosphere of "
         + sheet.job().atmosphere().format(PressureUnit.BAR) + ".");
   }

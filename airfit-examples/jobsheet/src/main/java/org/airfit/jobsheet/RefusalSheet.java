@@ -18,21 +18,33 @@ final class RefusalSheet {
   private RefusalSheet() {}
 
   static String text(Refusal refusal) {
-    return "JOB SHEET  " + refusal.title() + "\nfor " + refusal.customer()
-        + "\n\nREFUSED\n-------\n" + refusal.reason() + "\n" + NOTHING + "\n";
+    Lines out = new Lines();
+    out.line("JOB SHEET  " + title(refusal));
+    if (!refusal.customer().isBlank()) {
+      out.line("for " + refusal.customer());
+    }
+    out.heading("Refused");
+    out.wrapped("", refusal.reason());
+    out.wrapped("", NOTHING);
+    return out.toString();
   }
 
   static String page(Refusal refusal) {
     StringBuilder out = new StringBuilder();
     Html.head(
         out,
-        "Job sheet: " + refusal.title(),
+        "Job sheet: " + title(refusal),
         STYLE,
-        refusal.title(),
-        "Job sheet for " + refusal.customer());
+        title(refusal),
+        refusal.customer().isBlank() ? "Job sheet" : "Job sheet for " + refusal.customer());
     Html.element(out, "h2", "Refused");
     Html.element(out, "p class=\"answer\"", refusal.reason());
     Html.element(out, "p", NOTHING);
     return out.append("</main>\n</body>\n</html>\n").toString();
+  }
+
+  /** A file that is refused need not tell what it is about: nothing else of it is read. */
+  private static String title(Refusal refusal) {
+    return refusal.title().isBlank() ? "Job without a title" : refusal.title();
   }
 }

@@ -2,7 +2,6 @@ package org.airfit.jobsheet;
 
 import java.util.List;
 import org.airfit.files.MeasuredSet;
-import org.airfit.files.Printable;
 import org.airfit.measure.Instrument;
 import org.airfit.measure.PartSpread;
 import org.airfit.measure.ToleranceInterval;
@@ -34,7 +33,7 @@ public final class SetText {
   /** The working of the pieces is printed for as many dimensions. */
   private static final int MOST_WORKED = 30;
 
-  private final StringBuilder out = new StringBuilder();
+  private final Lines out = new Lines();
   private final StringBuilder worked = new StringBuilder();
   private int workings;
 
@@ -60,11 +59,13 @@ public final class SetText {
   public static String of(MeasuredSet measured) {
     SetText text = new SetText();
     text.write(measured);
-    return Printable.lines(text.out.toString());
+    return text.out.toString();
   }
 
+  /** What is longer than a line goes on under its first word. */
   private void line(String text) {
-    out.append(text.replaceAll("[\\n\\r\\t]+", " ")).append('\n');
+    String words = text.replaceFirst("^ *(- )?", "");
+    out.wrapped(text.substring(0, text.length() - words.length()), words);
   }
 
   private void write(MeasuredSet measured) {
@@ -86,13 +87,15 @@ public final class SetText {
       line("No order of readings for the bench: a sheet for more than " + MOST_SORTED
           + " profiles would not be followed. Give the readings to a job sheet.");
     } else {
-      out.append(BenchPath.of(Identifier.of(set))).append('\n');
+      for (String row : BenchPath.of(Identifier.of(set)).toString().split("\n", -1)) {
+        out.fitted(row);
+      }
     }
     if (workings > 0) {
       line("");
       line("The working of what the pieces show"
           + (workings > MOST_WORKED ? ", the first " + MOST_WORKED + " of " + workings : ""));
-      out.append(worked);
+      out.add(worked.toString());
     }
   }
 

@@ -1,9 +1,7 @@
 package org.airfit.jobsheet;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import org.airfit.files.Printable;
 import org.airfit.plug.Identification;
 import org.airfit.plug.Residual;
 import org.airfit.quantity.LengthUnit;
@@ -20,10 +18,9 @@ import org.airfit.select.Selection;
 /** The job sheet as plain text for a terminal, about a hundred characters wide. */
 public final class TextSheet {
 
-  private static final int WIDTH = 100;
   private static final int NAME = 46;
 
-  private final StringBuilder out = new StringBuilder();
+  private final Lines out = new Lines();
 
   private TextSheet() {}
 
@@ -46,34 +43,19 @@ public final class TextSheet {
     text.parts(sheet);
     text.cautions(sheet);
     text.working(sheet);
-    return Printable.lines(text.out.toString());
+    return text.out.toString();
   }
 
   private void line(String text) {
-    out.append(text.replaceAll("[\\n\\r\\t]+", " ")).append('\n');
+    out.line(text);
   }
 
   private void heading(String text) {
-    line("");
-    line(text.toUpperCase(Locale.ROOT));
-    line("-".repeat(text.length()));
+    out.heading(text);
   }
 
-  /** Wraps at words; what follows the first line is indented under it. */
   private void wrapped(String indent, String text) {
-    String hanging = " ".repeat(indent.length());
-    StringBuilder row = new StringBuilder(indent);
-    boolean empty = true;
-    for (String word : text.strip().split("\\s+", -1)) {
-      if (!empty && row.length() + 1 + word.length() > WIDTH) {
-        line(row.toString());
-        row = new StringBuilder(hanging);
-        empty = true;
-      }
-      row.append(empty ? "" : " ").append(word);
-      empty = false;
-    }
-    line(row.toString());
+    out.wrapped(indent, text);
   }
 
   private static String padded(String text, int width) {
@@ -223,12 +205,10 @@ public final class TextSheet {
 
   private void working(JobSheet sheet) {
     heading("The working");
-    sheet.plug().ifPresent(plug -> out.append(plug.working().toText()).append('\n'));
-    sheet.thread().ifPresent(thread -> out.append(thread.working().toText()).append('\n'));
-    sheet
-        .now()
-        .ifPresent(now -> out.append("Now\n").append(now.working().toText()).append('\n'));
-    sheet.selection().ifPresent(selection -> out.append(selection.working().toText()));
+    sheet.plug().ifPresent(plug -> out.add(plug.working().toText() + "\n"));
+    sheet.thread().ifPresent(thread -> out.add(thread.working().toText() + "\n"));
+    sheet.now().ifPresent(now -> out.add("Now\n" + now.working().toText() + "\n"));
+    sheet.selection().ifPresent(selection -> out.add(selection.working().toText()));
     line("");
     line("Lengths in " + LengthUnit.MILLIMETRE.symbol()
         + " as read; pressures with (g) stand above the atmosphere of "

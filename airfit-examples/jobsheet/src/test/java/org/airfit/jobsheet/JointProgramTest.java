@@ -20,8 +20,11 @@ class JointProgramTest {
         new PrintStream(err, true, StandardCharsets.UTF_8));
   }
 
+  /** What was printed, whatever lines it was wrapped into. */
   private String told() {
-    return out.toString(StandardCharsets.UTF_8);
+    assertThat(out.toString(StandardCharsets.UTF_8).split("\n", -1))
+        .allMatch(line -> line.length() <= 100);
+    return out.toString(StandardCharsets.UTF_8).replaceAll("\\s+", " ");
   }
 
   private String complained() {

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class MainTest {
 
@@ -291,6 +292,72 @@ class MainTest {
     job = job.replace("\"dragged\": true", "\"dragged\": true, \"medium\": \"breathing air\"");
     assertThat(runChanged()).isZero();
     assertThat(printed()).contains("compressed air for tools only, not on breathing air");
+  }
+
+  @Test
+  void a_refusal_is_wrapped_as_the_sheet_is() throws IOException {
+    job = job.replace("\"dragged\": true", "\"dragged\": true, \"medium\": \"nitrogen\"");
+    assertThat(runChanged()).isZero();
+    assertThat(printed().split("\n", -1))
+        .hasSizeGreaterThan(8)
+        .allMatch(line -> line.length() <= 100);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "{\"medium\": \"water\"}",
+        "{\"medium\": \"water\", \"job\": \"\", \"customer\": \" \"}",
+        "{\"medium\": [\"compressed air\", \"water\"], \"job\": 5, \"customer\": null}"
+      })
+  void a_refusal_names_nobody_where_the_file_does_not(String file) throws IOException {
+    job = file;
+    assertThat(runChanged()).isZero();
+    assertThat(printed())
+        .startsWith("JOB SHEET  Job without a title\n\nREFUSED\n")
+        .contains("not on water");
+    assertThat(Files.readString(page()))
+        .contains("<h1>Job without a title</h1>", "<div class=\"quiet\">Job sheet</div>");
+  }
+
+  @Test
+  void a_line_end_in_a_refused_file_makes_no_line_of_its_own() throws IOException {
+    job =
+        "{\"medium\": \"wa\\nter\", \"job\": \"One\\nSAFE TO USE\", \"customer\": \"Two\\nSAFE TO USE\"}";
+    assertThat(runChanged()).isZero();
+    assertThat(printed().split("\n", -1))
+        .contains("JOB SHEET  One SAFE TO USE", "for Two SAFE TO USE")
+        .noneMatch(line -> line.startsWith("SAFE"));
+  }
+
+  @Test
+  void a_medium_as_long_as_a_file_is_not_told_in_full() throws IOException {
+    job = "{\"medium\": \"" + "gas ".repeat(100_000) + "\"}";
+    assertThat(runChanged()).isZero();
+    assertThat(printed()).contains("gas gas", "…").hasSizeLessThan(2_000);
+  }
+
+  @Test
+  void an_empty_text_is_told_as_empty_with_what_is_accepted() throws IOException {
+    String whole = job;
+    job = whole.replace("\"dragged\": true", "\"dragged\": true, \"medium\": \"\"");
+    assertThat(runChanged()).isEqualTo(2);
+    assertThat(complained())
+        .contains("conditions.medium: is empty; accepted: compressed air, breathing air")
+        .contains("or leave it out")
+        .hasLineCount(1);
+    err.reset();
+    job = whole.replace("\"90 psig\"", "\" \"");
+    assertThat(runChanged()).isEqualTo(2);
+    assertThat(complained()).contains("tool.pressure: is empty; write what is asked for");
+  }
+
+  @Test
+  void a_pressure_below_a_vacuum_is_told_without_what_a_change_of_unit_rounds_off()
+      throws IOException {
+    job = job.replace("\"7.4 bar(g)\"", "\"-1e6 bar(g)\"");
+    assertThat(runChanged()).isEqualTo(2);
+    assertThat(complained()).contains("101300.0 Pa(a)").doesNotContain("99999");
   }
 
   static Stream<Arguments> wrong_jobs() {

@@ -268,6 +268,48 @@ class NastyInputsTest {
     assertThat(printed()).contains("for Tern SAFE TO USE Creek");
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"\\u200b", "\\u00ad", "\\u2060", "\\udb40\\udc41"})
+  void a_sign_that_shows_nothing_is_no_name(String sign) throws IOException {
+    Path odd = with("odd.json", job, "Tern Creek", "Tern" + sign + " Creek");
+    assertThat(run(odd, folder.resolve("odd.html"))).isEqualTo(2);
+    refused("odd.json: customer", "which shows nothing");
+  }
+
+  @Test
+  void two_pipes_or_parts_of_one_name_are_one_line() throws IOException {
+    String text = Files.readString(job);
+    int from = text.indexOf('{', text.indexOf("\"pipes\""));
+    int to = text.indexOf('}', from) + 1;
+    String pipe = text.substring(from, to);
+    Path twice = with("twice.json", job, pipe, pipe + ", " + pipe);
+    assertThat(run(twice, folder.resolve("p.html"))).isEqualTo(2);
+    refused("twice.json: pipes[2]: name of an element must differ");
+    Path now = with("now.json", job, "\"coupling at the tool\"", "\"coupling at the outlet\"");
+    assertThat(run(now, folder.resolve("p.html"))).isEqualTo(2);
+    refused("now.json: now[3]: name of an element must differ");
+  }
+
+  @Test
+  void what_is_no_json_is_told_without_the_settings_of_a_library() throws IOException {
+    for (String text :
+        List.of("{\"a\": NaN}", "{\"a\": " + "9".repeat(5_000) + "}", "{\"a\":".repeat(3_000))) {
+      assertThat(run(Files.writeString(folder.resolve("no.json"), text))).isEqualTo(2);
+      refused("no.json", "is not JSON");
+      assertThat(complained()).doesNotContain("JsonReadFeature", "StreamReadConstraints", "enable");
+    }
+  }
+
+  @Test
+  void a_table_whose_lines_end_in_carriage_returns_alone_is_read() throws IOException {
+    Path old = Files.writeString(
+        folder.resolve("old.csv"), Files.readString(WORKSHOP).replaceAll("\r?\n", "\r"));
+    assertThat(run("set", old)).isZero();
+    String said = printed();
+    assertThat(run("set", WORKSHOP)).isZero();
+    assertThat(said).isEqualTo(printed());
+  }
+
   @Test
   void an_unknown_profile_is_told_with_those_there_are() throws IOException {
     with("catalogue.json", catalogue, "\"takes\": [\"gannet\"]", "\"takes\": [\"nobody\"]");

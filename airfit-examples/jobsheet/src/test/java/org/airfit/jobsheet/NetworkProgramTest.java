@@ -73,7 +73,7 @@ class NetworkProgramTest {
     assertThat(run(file.toString(), page.toString())).isZero();
     for (String said :
         new String[] {out.toString(StandardCharsets.UTF_8), Files.readString(page)}) {
-      assertThat(said)
+      assertThat(said.replaceAll("\\s+", " "))
           .contains("the supply at cellar gives nothing: the network stands above its pressure")
           .contains("cellar pipe: no air flows through")
           .containsPattern("none is missed by more than 1e-1[0-9] of the highest pressure");
@@ -88,7 +88,7 @@ class NetworkProgramTest {
             .replaceFirst("customer\n", "customer,nonReturnValve\n")
             .replaceFirst("6.5 bar\\(g\\),,,\n", "6.5 bar(g),,,,no\n"));
     assertThat(run(file.toString(), page.toString())).isZero();
-    assertThat(out.toString(StandardCharsets.UTF_8))
+    assertThat(out.toString(StandardCharsets.UTF_8).replaceAll("\\s+", " "))
         .contains("into the supply at cellar, which has no non-return valve: fit one")
         .doesNotContain("Dead legs");
   }
