@@ -9,6 +9,9 @@ import java.util.function.DoubleUnaryOperator;
  */
 public final class Quadrature {
 
+  /** So many points of a panel are asked for, always in the same order. */
+  static final int POINTS = 5;
+
   private static final double INNER = Math.sqrt(5.0 - 2.0 * Math.sqrt(10.0 / 7.0)) / 3.0;
   private static final double OUTER = Math.sqrt(5.0 + 2.0 * Math.sqrt(10.0 / 7.0)) / 3.0;
   private static final double AT_MIDDLE = 128.0 / 225.0;

@@ -21,6 +21,12 @@ public final class Statistics {
   /** Beyond it e^x comes near the end of the range of a double. */
   private static final double LARGE_HALF = 500.0;
 
+  /** From here on seven terms of Stirling's series suffice. */
+  private static final double STIRLING = 12.0;
+
+  /** e to the minus this is no digit of 1. */
+  private static final double SURE = 40.0;
+
   /** What no longer changes a sum. */
   private static final double NOTHING = 1.0e-18;
 
@@ -155,6 +161,9 @@ public final class Statistics {
    */
   public static double chiSquareAbove(double chiSquare, int degreesOfFreedom) {
     double half = 0.5 * chiSquare;
+    if (isCertain(half, 0.5 * degreesOfFreedom)) {
+      return 1.0;
+    }
     if (half > LARGE_HALF) {
       return chiSquareAboveFarOut(half, degreesOfFreedom);
     }
@@ -175,6 +184,20 @@ public final class Statistics {
   }
 
   /**
+   * Whether the chance of a value below is no digit of 1.
+   *
+   * <pre>
+   *   P(χ² ≤ x) ≤ e^(−(k/2) (u − 1 − ln u)),   u = x/k &lt; 1
+   * </pre>
+   *
+   * <p>Source: the bound of H. Chernoff with the moments of the distribution, (1 − 2 t)^(−k/2).
+   */
+  private static boolean isCertain(double half, double halfFreedom) {
+    double u = half / halfFreedom;
+    return u < 1.0 && halfFreedom * (u - 1.0 - Math.log(u)) > SURE;
+  }
+
+  /**
    * The same sum where e^(−x/2) would underflow: from its largest term to both sides. With odd k the first term, erfc
    * √(x/2), is below 1e−200 there and left out.
    */
@@ -185,7 +208,7 @@ public final class Statistics {
       return 0.0;
     }
     double largest = Math.min(last, first + Math.floor(half - first));
-    double log = largest * Math.log(half) - half - logGamma(largest + 1.0);
+    double log = logPoisson(largest, half);
     double sum = 1.0;
     double term = 1.0;
     for (double s = largest; s > first && term > NOTHING * sum; s--) {
@@ -201,6 +224,32 @@ public final class Statistics {
   }
 
   /**
+   * ln (λ^s e^(−λ)/Γ(s + 1)). The large logarithms of which it is the difference are taken out, so that with s near λ
+   * no digit is lost.
+   *
+   * <pre>
+   *   s (ln(1 + e) − e) − ln √(2π s) − r(s),   e = (λ − s)/s,   r the rest of Stirling's series
+   * </pre>
+   */
+  private static double logPoisson(double s, double lambda) {
+    if (s < STIRLING) {
+      return s * Math.log(lambda) - lambda - logGamma(s + 1.0);
+    }
+    double e = (lambda - s) / s;
+    return s * (Math.log1p(e) - e) - 0.5 * Math.log(s) - LN_SQRT_TWO_PI - stirlingRest(s);
+  }
+
+  /** What Stirling's formula lacks of ln Γ(y). */
+  private static double stirlingRest(double y) {
+    double s = 1.0 / (y * y);
+    return (1.0 / 12
+            - s
+                * (1.0 / 360
+                    - s * (1.0 / 1260 - s * (1.0 / 1680 - s * (1.0 / 1188 - s * 691.0 / 360360)))))
+        / y;
+  }
+
+  /**
    * Logarithm of the gamma function by Stirling's series, after lifting the argument to where seven terms suffice.
    *
    * <p>Source: DLMF 5.11.1 with the Bernoulli numbers of 24.2.1.
@@ -208,17 +257,11 @@ public final class Statistics {
   public static double logGamma(double x) {
     double lift = 1.0;
     double y = x;
-    while (y < 12.0) {
+    while (y < STIRLING) {
       lift *= y;
       y += 1.0;
     }
-    double s = 1.0 / (y * y);
-    double series = (1.0 / 12
-            - s
-                * (1.0 / 360
-                    - s * (1.0 / 1260 - s * (1.0 / 1680 - s * (1.0 / 1188 - s * 691.0 / 360360)))))
-        / y;
-    return (y - 0.5) * Math.log(y) - y + LN_SQRT_TWO_PI + series - Math.log(lift);
+    return (y - 0.5) * Math.log(y) - y + LN_SQRT_TWO_PI + stirlingRest(y) - Math.log(lift);
   }
 
   /**

@@ -1,5 +1,7 @@
 package org.airfit.internal;
 
+import java.util.function.DoubleUnaryOperator;
+
 /**
  * Factors k of tolerance limits from a sample of a normal distribution: with the chance g, the limits x̄ ± k s, or the
  * one limit x̄ + k s, hold the share p of all that is to come.
@@ -22,7 +24,16 @@ public final class ToleranceFactors {
   private static final double FAR = 9.0;
 
   private static final int PANELS = 24;
+
+  /** A sample's deviation lies no further from the true one, in its own standard deviations. */
+  private static final double SPREADS = 12.0;
   private static final double RELATIVE = 1.0e-13;
+
+  /** From so many pieces on the closed formulas are good enough to start from. */
+  private static final int MANY = 100;
+
+  /** How far, times 1/n, the search looks to both sides of them at first. */
+  private static final double AROUND = 10.0;
 
   private ToleranceFactors() {}
 
@@ -36,32 +47,64 @@ public final class ToleranceFactors {
    */
   public static double oneSided(int pieces, double coverage, double confidence) {
     double score = Statistics.normalScore(1.0 - coverage);
-    double high = 2.0 * score + 1.0;
-    while (oneSidedChance(pieces, score, high) <= confidence) {
+    double sure = Statistics.normalScore(1.0 - confidence);
+    // one-sided limits, large samples: NIST/SEMATECH e-Handbook of Statistical Methods, 7.2.6.3
+    double a = 1.0 - sure * sure / (2.0 * (pieces - 1));
+    double b = score * score - sure * sure / pieces;
+    double about = (score + Math.sqrt(score * score - a * b)) / a;
+    return factor(
+        k -> oneSidedChance(pieces, score, k) - confidence, pieces, about, 2.0 * score + 1.0);
+  }
+
+  /**
+   * The factor at which the chance is the one asked for.
+   *
+   * @param excess g of k less the chance asked for, rising with k
+   * @param about where it passes 0 if there are many pieces, to about 1/n of itself; of no use for few
+   * @param most where to look first for the upper end if there are few
+   */
+  private static double factor(
+      DoubleUnaryOperator excess, int pieces, double about, double most) {
+    if (pieces >= MANY) {
+      double low = about * (1.0 - AROUND / pieces) - AROUND / pieces;
+      double high = about * (1.0 + AROUND / pieces) + AROUND / pieces;
+      double atLow = low > 0.0 ? excess.applyAsDouble(low) : Double.NaN;
+      double atHigh = excess.applyAsDouble(high);
+      if (atLow <= 0.0 && atHigh > 0.0) {
+        return RootFinder.find(excess, low, atLow, high, atHigh, RELATIVE * high);
+      }
+    }
+    double high = most;
+    while (excess.applyAsDouble(high) <= 0.0) {
       high *= 2.0;
     }
-    return RootFinder.find(
-        k -> oneSidedChance(pieces, score, k) - confidence, 0.0, high, RELATIVE * high);
+    return RootFinder.find(excess, 0.0, high, RELATIVE * high);
   }
 
   /** g of k; at k 0 the chance that the mean of the sample lies above the quantile. */
   static double oneSidedChance(int pieces, double score, double k) {
     double root = Math.sqrt(pieces);
     double sure = score * root; // a mean above the quantile suffices whatever s is
-    double above = Statistics.normalAbove(sure);
     if (k <= 0.0) {
-      return above;
+      return Statistics.normalAbove(sure);
     }
-    return above
-        + Quadrature.integral(
-            z -> {
-              double reach = (score - z / root) / k;
-              return normalDensity(z)
-                  * Statistics.chiSquareAbove((pieces - 1) * reach * reach, pieces - 1);
-            },
-            -FAR,
-            Math.min(FAR, sure),
-            2 * PANELS);
+    // with a small k the mean decides within so narrow a range that an integral over all of it would step across
+    double scatter = SPREADS / Math.sqrt(2.0 * (pieces - 1));
+    double from = Math.max(-FAR, sure - root * k * (1.0 + scatter));
+    double to = Math.min(FAR, sure - root * k * Math.max(0.0, 1.0 - scatter));
+    double above = Statistics.normalAbove(to);
+    return from >= to
+        ? above
+        : above
+            + Quadrature.integral(
+                z -> {
+                  double reach = (score - z / root) / k;
+                  return normalDensity(z)
+                      * Statistics.chiSquareAbove((pieces - 1) * reach * reach, pieces - 1);
+                },
+                from,
+                to,
+                2 * PANELS);
   }
 
   /**
@@ -73,30 +116,50 @@ public final class ToleranceFactors {
    * @return k
    */
   public static double twoSided(int pieces, double coverage, double confidence) {
-    double high = 2.0 * Statistics.normalScore(0.5 * (1.0 - coverage)) + 1.0;
-    while (twoSidedChance(pieces, coverage, high) <= confidence) {
-      high *= 2.0;
-    }
-    return RootFinder.find(
-        k -> twoSidedChance(pieces, coverage, k) - confidence, 0.0, high, RELATIVE * high);
-  }
-
-  /** g of k. */
-  static double twoSidedChance(int pieces, double coverage, double k) {
-    if (k <= 0.0) {
-      return 0.0;
-    }
+    double score = Statistics.normalScore(0.5 * (1.0 - coverage));
     double root = Math.sqrt(pieces);
-    return 2.0
-        * Quadrature.integral(
-            z -> {
-              double reach = reach(z / root, coverage) / k;
-              return normalDensity(z)
-                  * Statistics.chiSquareAbove((pieces - 1) * reach * reach, pieces - 1);
-            },
-            0.0,
-            FAR,
-            PANELS);
+    // W. G. Howe's approximation, NIST/SEMATECH e-Handbook of Statistical Methods, 7.2.6.3, with the chi-square
+    // score of E. B. Wilson and M. M. Hilferty
+    double ninth = 2.0 / (9.0 * (pieces - 1));
+    double cube = 1.0 - ninth - Statistics.normalScore(1.0 - confidence) * Math.sqrt(ninth);
+    double about = score * Math.sqrt((1.0 + 1.0 / pieces) / (cube * cube * cube));
+    // what does not change with k is worked out once, point by point of the integral
+    int points = Quadrature.POINTS * PANELS;
+    double[] density = new double[points];
+    double[] reach = new double[points];
+    int[] at = new int[1];
+    Quadrature.integral(
+        z -> {
+          density[at[0]] = normalDensity(z);
+          reach[at[0]] = reach(z / root, coverage);
+          at[0]++;
+          return 0.0;
+        },
+        0.0,
+        FAR,
+        PANELS);
+    return factor(
+        k -> {
+          if (k <= 0.0) {
+            return -confidence;
+          }
+          at[0] = 0;
+          return 2.0
+                  * Quadrature.integral(
+                      z -> {
+                        int i = at[0]++;
+                        double far = reach[i] / k;
+                        return density[i]
+                            * Statistics.chiSquareAbove((pieces - 1) * far * far, pieces - 1);
+                      },
+                      0.0,
+                      FAR,
+                      PANELS)
+              - confidence;
+        },
+        pieces,
+        about,
+        2.0 * score + 1.0);
   }
 
   /** r, the half width around a middle that is off by so much that holds the share p, in standard deviations. */

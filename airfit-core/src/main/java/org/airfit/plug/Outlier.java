@@ -96,8 +96,8 @@ public record Outlier(
    * @param step the step of the caliper, in [0.001, 1] mm: our choice
    * @param dimensions how many dimensions were searched, at least 1
    * @throws IllegalArgumentException if the piece lacks the dimension, the step is out of range, the others have a mean
-   *     above 600 mm or a standard deviation below step/√12, no dimension was searched, those that stand out are not fewer than the others, or a record of pieces that are all alike shows as much in
-   *     more than 0.025 of cases
+   *     above 600 mm or a standard deviation below step/√12, no dimension was searched, those that stand out are not
+   *     fewer than the others, or a record of pieces that are all alike shows as much in more than 0.025 of cases
    */
   public Outlier {
     Objects.requireNonNull(piece, "piece");

@@ -139,7 +139,8 @@ public final class Separation {
         pairs.add(of(profiles.get(i), profiles.get(j), instrument));
       }
     }
-    pairs.sort(Comparator.comparingDouble(Separation::risk).reversed());
+    // by the distance: risks of pairs that lie far apart are all 0
+    pairs.sort(Comparator.comparingDouble(Separation::square));
     return List.copyOf(pairs);
   }
 

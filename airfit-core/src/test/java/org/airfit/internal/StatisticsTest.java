@@ -3,6 +3,8 @@ package org.airfit.internal;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.stream.Stream;
 import org.airfit.Comparison;
 import org.airfit.Evidence;
@@ -56,6 +58,29 @@ class StatisticsTest {
   void chi_square_tails_agree_with_an_independent_library(double chiSquare, int degrees) {
     double theirs = 1.0 - new ChiSquaredDistribution(degrees).cumulativeProbability(chiSquare);
     assertThat(Statistics.chiSquareAbove(chiSquare, degrees)).isCloseTo(theirs, within(HIPPARCHUS));
+  }
+
+  /** DLMF 8.4.10 in thirty digits; the whole sum is e^(x/2), so that no logarithm is needed. */
+  @ParameterizedTest
+  @CsvSource({
+    "1400,1200", "900,1200", "2000,1200", "19900,20000", "100000,100000", "100900,100000",
+    "99000,100000", "103000,100000", "101,400", "101,402", "1002,24", "1100,2"
+  })
+  void chi_square_tails_of_very_many_degrees_keep_their_digits(int chiSquare, int degrees) {
+    MathContext digits = new MathContext(30);
+    BigDecimal half = new BigDecimal(chiSquare).divide(new BigDecimal(2), digits);
+    BigDecimal term = BigDecimal.ONE;
+    BigDecimal sum = BigDecimal.ONE;
+    BigDecimal tail = BigDecimal.ONE;
+    BigDecimal least = BigDecimal.ONE.movePointLeft(40);
+    for (int j = 1; j < degrees / 2 || term.compareTo(sum.multiply(least)) > 0; j++) {
+      term = term.multiply(half, digits).divide(new BigDecimal(j), digits);
+      sum = sum.add(term, digits);
+      tail = j < degrees / 2 ? sum : tail;
+    }
+    double known = tail.divide(sum, digits).doubleValue();
+    assertThat(Statistics.chiSquareAbove(chiSquare, degrees) / known)
+        .isCloseTo(1.0, within(2.0e-13));
   }
 
   @ParameterizedTest

@@ -12,8 +12,11 @@ import org.airfit.Rows.Row;
 import org.airfit.quantity.Length;
 import org.airfit.working.Completeness;
 import org.airfit.working.UnitSystem;
+import org.hipparchus.distribution.continuous.NormalDistribution;
+import org.hipparchus.distribution.continuous.TDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -105,6 +108,48 @@ class ToleranceIntervalTest {
         .isCloseTo(1.959964, within(1.0e-4));
     assertThat(ToleranceInterval.atLeast(sample(100_000), 0.95, 0.5).factor())
         .isCloseTo(1.644854, within(1.0e-4));
+  }
+
+  /** Half of all parts lie above the mean: the limit is Student's for the mean, t s/√n. */
+  @ParameterizedTest
+  @ValueSource(ints = {2, 3, 10, 73, 500, 3000, 20_000, 100_000})
+  void one_limit_for_half_of_all_parts_is_that_of_the_mean_itself(int pieces) {
+    for (double confidence : new double[] {0.6, 0.95, 0.9999}) {
+      double t = new TDistribution(pieces - 1).inverseCumulativeProbability(confidence);
+      assertThat(ToleranceInterval.atMost(sample(pieces), 0.5, confidence).factor()
+              / (t / Math.sqrt(pieces)))
+          .as("confidence %s", confidence)
+          .isCloseTo(1.0, within(1.0e-8));
+    }
+  }
+
+  /** The chance again, summed the other way round: the deviation outside, the mean inside, by Simpson's rule. */
+  @ParameterizedTest
+  @CsvSource({
+    "4,0.5001,0.9", "30,0.51,0.7", "300,0.51,0.9999", "300,0.9999,0.5", "5000,0.55,0.9999",
+    "100000,0.505,0.99", "100000,0.95,0.9999"
+  })
+  void the_limit_holds_its_share_as_often_as_it_says(
+      int pieces, double coverage, double confidence) {
+    double k = ToleranceInterval.atLeast(sample(pieces), coverage, confidence).factor();
+    double score = new NormalDistribution().inverseCumulativeProbability(coverage);
+    double nu = pieces - 1.0;
+    double wide = 11.0 / Math.sqrt(2.0 * nu);
+    double low = Math.max(0.0, 1.0 - wide);
+    double high = 1.0 + 1.5 * wide;
+    int steps = 20_000;
+    double h = (high - low) / steps;
+    double chance = 0.0;
+    double all = 0.0;
+    for (int i = 0; i <= steps; i++) {
+      double s = low + i * h;
+      double weight = (i == 0 || i == steps ? 1.0 : i % 2 == 1 ? 4.0 : 2.0)
+          * Math.exp((nu - 1.0) * Math.log(s) - 0.5 * nu * (s * s - 1.0));
+      all += weight;
+      chance += weight
+          * new NormalDistribution().cumulativeProbability(Math.sqrt(pieces) * (k * s - score));
+    }
+    assertThat(chance / all).isCloseTo(confidence, within(1.0e-9));
   }
 
   @ParameterizedTest
