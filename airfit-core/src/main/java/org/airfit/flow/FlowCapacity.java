@@ -176,12 +176,12 @@ public final class FlowCapacity {
    */
   public static FlowCapacity ofTube(Length bore, Length length) {
     if (!(bore.millimetres() >= 1.0 && bore.millimetres() <= 25.0)) {
-      throw new IllegalArgumentException("bore of a tube must be in [1, 25] mm, was "
-          + Digits.inFull(bore.millimetres()) + " mm");
+      throw new IllegalArgumentException(
+          "bore of a tube must be in [1, 25] mm, was " + Digits.inFull(bore.millimetres()) + " mm");
     }
     if (!(length.metres() <= 50.0)) {
-      throw new IllegalArgumentException("length of a tube must be in [0, 50] m, was "
-          + Digits.inFull(length.metres()) + " m");
+      throw new IllegalArgumentException(
+          "length of a tube must be in [0, 50] m, was " + Digits.inFull(length.metres()) + " m");
     }
     double d = bore.metres();
     double c = 0.029 * d * d / Math.sqrt(length.metres() / Math.pow(d, 1.25) + 510.0);

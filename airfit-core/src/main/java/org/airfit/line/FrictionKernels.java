@@ -32,8 +32,7 @@ final class FrictionKernels {
       double slope = 1.0 + TWO_OVER_LN10 * t;
       double newton = (x + TWO_OVER_LN10 * Math.log(argument)) / slope;
       // from Re 1e65 on the first step is so long that its correction would turn it round
-      double step =
-          newton / Math.max(0.5, 1.0 + 0.5 * newton * TWO_OVER_LN10 * t * t / slope);
+      double step = newton / Math.max(0.5, 1.0 + 0.5 * newton * TWO_OVER_LN10 * t * t / slope);
       x -= step;
       if (Math.abs(step) <= 1.0e-5 * x) {
         break;

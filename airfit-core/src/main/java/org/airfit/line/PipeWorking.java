@@ -310,9 +310,7 @@ final class PipeWorking {
                     + "Mach 1.")
             .build();
       case DARCY_INLET_DENSITY, DARCY_MEAN_DENSITY ->
-        working
-            .answer(nothingLeft(loss, "This model", units))
-            .build();
+        working.answer(nothingLeft(loss, "This model", units)).build();
     };
   }
 
@@ -343,12 +341,11 @@ final class PipeWorking {
    * from k alone, to that distance.
    */
   private int digitsNearChoking(UnitSystem units) {
-    double away =
-        switch (equation) {
-          case ISOTHERMAL -> loss.outletMach() * Math.sqrt(AirState.HEAT_CAPACITY_RATIO);
-          case ADIABATIC -> loss.outletMach();
-          case DARCY_INLET_DENSITY, DARCY_MEAN_DENSITY -> 0.0;
-        };
+    double away = switch (equation) {
+      case ISOTHERMAL -> loss.outletMach() * Math.sqrt(AirState.HEAT_CAPACITY_RATIO);
+      case ADIABATIC -> loss.outletMach();
+      case DARCY_INLET_DENSITY, DARCY_MEAN_DENSITY -> 0.0;
+    };
     if (1.0 - away < 1.0e-5) {
       return 5;
     }
@@ -358,7 +355,8 @@ final class PipeWorking {
   private Working.Builder nearChoking(Working.Builder working, int left) {
     double flux = loss.massFlow().kilogramsPerSecond() / loss.conduit().area().squareMetres();
     working
-        .note("So near to choking the flow hardly tells the pressure: it is that of the largest flow.")
+        .note(
+            "So near to choking the flow hardly tells the pressure: it is that of the largest flow.")
         .given(GAS_CONSTANT, AirState.GAS_CONSTANT, 9)
         .given(INLET_PRESSURE, loss.inlet().pressure().pascals(), digits);
     if (equation == PipeEquation.ISOTHERMAL) {

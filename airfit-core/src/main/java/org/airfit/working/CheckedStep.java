@@ -108,8 +108,7 @@ final class CheckedStep {
       return 0.0;
     }
     ValueKind kind = symbol.kind();
-    return Math.max(
-        Double.MIN_VALUE, kind.shown(Double.MIN_VALUE, units) - kind.shown(0.0, units));
+    return Math.max(Double.MIN_VALUE, kind.shown(Double.MIN_VALUE, units) - kind.shown(0.0, units));
   }
 
   /** One unit of the last digit printed. Whole digits are printed whatever the number of digits. */

@@ -307,12 +307,11 @@ sealed interface Expression {
     @Override
     public double worth(Values values) {
       double worth = base.worth(values);
-      double power =
-          switch (sign) {
-            case '²' -> worth * worth;
-            case '³' -> worth * worth * worth;
-            default -> Math.pow(worth, exponent.worth(values));
-          };
+      double power = switch (sign) {
+        case '²' -> worth * worth;
+        case '³' -> worth * worth * worth;
+        default -> Math.pow(worth, exponent.worth(values));
+      };
       return values.kept(power, worth == 0.0);
     }
 

@@ -297,9 +297,7 @@ public final class Formula {
     };
     Written written = written(units);
     double right = written.right.worth(moved) - written.right.worth(exact);
-    return solved
-        ? written.left.worth(moved) - written.left.worth(exact) - right
-        : right;
+    return solved ? written.left.worth(moved) - written.left.worth(exact) - right : right;
   }
 
   /** What the left side is above the right side, of printed values, the result among them. */

@@ -166,10 +166,8 @@ class ControlValveTest {
     }
   }
 
-  private static String text(
-      CoefficientRule rule, AirState inlet, double psia, UnitSystem units) {
-    return rule
-        .working(ValveCoefficient.ofCv(1.0), inlet, AbsolutePressure.ofPsi(psia), units)
+  private static String text(CoefficientRule rule, AirState inlet, double psia, UnitSystem units) {
+    return rule.working(ValveCoefficient.ofCv(1.0), inlet, AbsolutePressure.ofPsi(psia), units)
         .toText();
   }
 }

@@ -216,8 +216,8 @@ class FlowElementTest {
   @Test
   void a_row_passes_no_more_than_its_narrowest_part_where_that_comes_first() {
     FlowElement one = part(0.3, 0.5, 0.0);
-    FlowElement wide =
-        FlowCapacity.of(SonicConductance.ofCubicMetresPerSecondPascal(2.0e-6), 0.3).element();
+    FlowElement wide = FlowCapacity.of(SonicConductance.ofCubicMetresPerSecondPascal(2.0e-6), 0.3)
+        .element();
     assertThat(largest(FlowElements.inSeries(List.of(one)))).isEqualTo(largest(one));
     assertThat(largest(FlowElements.inSeries(List.of(one, wide)))).isEqualTo(largest(one));
     assertThat(largest(FlowElements.inSeries(List.of(wide, one))))
@@ -233,13 +233,14 @@ class FlowElementTest {
     assertThat(largest(FlowElements.inSeries(List.of(check, check)))).isZero();
     assertThat(outlet(FlowElements.inSeries(List.of(check, check)), 0.0)).isNaN();
     FlowElement never = part(0.3, 0.5, P);
-    assertThat(largest(FlowElements.inSeries(List.of(part(0.3, 0.5, 0.0), never)))).isZero();
+    assertThat(largest(FlowElements.inSeries(List.of(part(0.3, 0.5, 0.0), never))))
+        .isZero();
   }
 
   @Test
   void a_row_jumps_where_the_first_of_its_elements_does() {
-    FlowElement row = FlowElements.inSeries(List.of(
-        new Parabola(1.0, 0.4, 1.0), new Parabola(1.0, 0.3, 1.0), new Plain(1.0)));
+    FlowElement row = FlowElements.inSeries(
+        List.of(new Parabola(1.0, 0.4, 1.0), new Parabola(1.0, 0.3, 1.0), new Plain(1.0)));
     assertThat(row.nextJump(0.0, VISCOSITY)).isEqualTo(0.3);
     assertThat(row.nextJump(0.3, VISCOSITY)).isEqualTo(0.4);
     assertThat(row.nextJump(0.4, VISCOSITY)).isInfinite();

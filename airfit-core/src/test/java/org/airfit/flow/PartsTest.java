@@ -260,7 +260,10 @@ class PartsTest {
     assertThat(beside).hasToString(beside.massFlow() + " through 2 parts side by side");
     String choked = "A part chokes: a lower pressure behind the last one changes nothing.";
     assertThat(series.working().toText()).contains(choked, "Δp1", "Δp2");
-    assertThat(PartsInSeries.of(two).flow(INLET, AbsolutePressure.ofBar(6.5)).working().toText())
+    assertThat(PartsInSeries.of(two)
+            .flow(INLET, AbsolutePressure.ofBar(6.5))
+            .working()
+            .toText())
         .doesNotContain(choked)
         .contains("Δp1", "Δp2");
   }
@@ -281,9 +284,13 @@ class PartsTest {
   void behind_a_part_that_shuts_there_is_air_down_to_the_least_an_air_state_has() {
     List<FlowCapacity> shut =
         List.of(part(4, 0.3).withCrackingPressure(PressureDrop.ofBar(8.0)), part(4, 0.3));
-    assertThat(PartsInSeries.of(shut).flow(INLET, AbsolutePressure.ofPascals(1.0e-30)).parts())
+    assertThat(PartsInSeries.of(shut)
+            .flow(INLET, AbsolutePressure.ofPascals(1.0e-30))
+            .parts())
         .hasSize(2);
-    assertThat(PartsInSeries.of(shut).flow(INLET, AbsolutePressure.ofPascals(9.9e-31)).parts())
+    assertThat(PartsInSeries.of(shut)
+            .flow(INLET, AbsolutePressure.ofPascals(9.9e-31))
+            .parts())
         .hasSize(1);
   }
 }

@@ -105,8 +105,8 @@ class ConduitTest {
             Length.ofMillimetres(10.0), Length.ofMetres(1.0), Length.ofMillimetres(0.50001)))
         .withMessage("roughness must be in [0, 0.5] mm (0.05 of the bore), was 0.50001 mm");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> Conduit.of(
-            Length.ofInches(0.4), Length.ofMetres(1.0), Length.ofMillimetres(0.508001)))
+        .isThrownBy(() ->
+            Conduit.of(Length.ofInches(0.4), Length.ofMetres(1.0), Length.ofMillimetres(0.508001)))
         .withMessage("roughness must be in [0, 0.508] mm (0.05 of the bore), was 0.508001 mm");
   }
 }

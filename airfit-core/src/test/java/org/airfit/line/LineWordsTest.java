@@ -157,8 +157,7 @@ class LineWordsTest {
         .isCloseTo(200.0 / (velocity * velocity), within(1.0e-9));
     assertThat(valve.name()).isEqualTo("ball valve");
     assertThatIllegalArgumentException()
-        .isThrownBy(
-            () -> PipeFitting.onBore(1.0, Length.ofMetres(1.0e-100), Length.ofMetres(1.0)))
+        .isThrownBy(() -> PipeFitting.onBore(1.0, Length.ofMetres(1.0e-100), Length.ofMetres(1.0)))
         .withMessageStartingWith("bores must be of a kind");
   }
 
@@ -234,16 +233,16 @@ class LineWordsTest {
     assertThat(still.drop().pascals()).isZero();
     assertThat(still.outlet()).isEqualTo(AIR);
     assertThat(still.friction()).isEqualTo(Optional.empty());
-    assertThat(LineLoss.choked(model, HOSE, kg(0.1), AIR, kg(0.1), AIR.pressure()).largest())
+    assertThat(
+            LineLoss.choked(model, HOSE, kg(0.1), AIR, kg(0.1), AIR.pressure()).largest())
         .isEqualTo(kg(0.1));
     // a search knows the largest flow to 1e-9 of it
-    assertThat(LineLoss.choked(
-                model, HOSE, kg(0.1), AIR, kg(0.1 * (1.0 + 0.9e-9)), AIR.pressure())
+    assertThat(LineLoss.choked(model, HOSE, kg(0.1), AIR, kg(0.1 * (1.0 + 0.9e-9)), AIR.pressure())
             .massFlow())
         .isEqualTo(kg(0.1));
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> LineLoss.choked(
-            model, HOSE, kg(0.1), AIR, kg(0.1 * (1.0 + 1.1e-9)), AIR.pressure()))
+        .isThrownBy(() ->
+            LineLoss.choked(model, HOSE, kg(0.1), AIR, kg(0.1 * (1.0 + 1.1e-9)), AIR.pressure()))
         .withMessageStartingWith("flow that chokes a line must be at least the largest");
   }
 
@@ -261,11 +260,7 @@ class LineWordsTest {
   void from_mach_03_on_at_the_outlet_a_warning_is_given_once() {
     for (double mach : new double[] {0.299, 0.301}) {
       // outlet at 1 bar: the flow that goes at this Mach number there
-      double flow = mach
-          * 343.2022
-          * 1.0e5
-          / (287.05287 * 293.15)
-          * HOSE.area().squareMetres();
+      double flow = mach * 343.2022 * 1.0e5 / (287.05287 * 293.15) * HOSE.area().squareMetres();
       AbsolutePressure inlet = LossModels.isothermal()
           .lengthFor(HOSE, kg(flow), AIR, AbsolutePressure.ofBar(1.0))
           .orElseThrow()
@@ -278,7 +273,9 @@ class LineWordsTest {
           .orElseThrow()
           .loss();
       assertThat(loss.outletMach()).isCloseTo(mach, within(1.0e-4));
-      assertThat(loss.warnings().stream().filter(one -> one.contains("at the outlet")).count())
+      assertThat(loss.warnings().stream()
+              .filter(one -> one.contains("at the outlet"))
+              .count())
           .isEqualTo(mach > 0.3 ? 1 : 0);
     }
   }
@@ -350,7 +347,8 @@ class LineWordsTest {
   void models_say_what_they_are(PipeEquation equation) {
     LossModel model = LossModels.of(equation, FrictionLaw.HAALAND);
     assertThat(model.title())
-        .isEqualTo(equation.title() + ", friction after " + FrictionLaw.HAALAND.source().citation());
+        .isEqualTo(equation.title() + ", friction after "
+            + FrictionLaw.HAALAND.source().citation());
     assertThat(model.validity()).isNotBlank();
     assertThat(model.bias()).isNotBlank();
     assertThat(model.fitBasis()).startsWith("none: derived");
@@ -422,7 +420,8 @@ class LineWordsTest {
   void elements_of_lines_say_what_they_are() {
     assertThat(LossModels.isothermal().element(HOSE))
         .hasToString("isothermal flow along 10.0 m of 0.0095 m bore");
-    assertThat(LineFormula.HARRIS.element(HOSE)).hasToString("HARRIS along 10.0 m of 0.0095 m bore");
+    assertThat(LineFormula.HARRIS.element(HOSE))
+        .hasToString("HARRIS along 10.0 m of 0.0095 m bore");
   }
 
   /** A search says what it found, in either system. */
@@ -443,7 +442,8 @@ class LineWordsTest {
         .containsPattern("The smallest bore is 0\\.[0-9]{3} in\\.");
     LineSolution length = model.lengthFor(HOSE, kg(0.02), AIR, wanted).orElseThrow();
     assertThat(length.working(UnitSystem.SI).toText())
-        .startsWith("Longest line of 9.5 mm bore through which 0.02 kg/s of air arrives at 7.5 bar(a)")
+        .startsWith(
+            "Longest line of 9.5 mm bore through which 0.02 kg/s of air arrives at 7.5 bar(a)")
         .contains("The loss at the length found:")
         .containsPattern("The longest line is [0-9]+\\.[0-9]{2} m\\.");
   }
