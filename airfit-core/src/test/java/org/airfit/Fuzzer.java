@@ -74,7 +74,8 @@ final class Fuzzer {
   private boolean listening;
   private volatile @Nullable Executable running;
   private volatile Object[] with = {};
-  private volatile long since = System.nanoTime();
+  private volatile long caller = -1L;
+  private volatile long since;
 
   Fuzzer(long seed, List<Class<?>> types, Documented documented) {
     this.random = new Random(seed);
@@ -220,10 +221,11 @@ final class Fuzzer {
   /** Makes one call; whether it gave an answer. */
   private boolean call(
       Executable member, @Nullable Object receiver, Object[] arguments, boolean first) {
-    since = System.nanoTime();
+    long start = clock.getCurrentThreadCpuTime();
+    since = start;
+    caller = Thread.currentThread().getId();
     running = member;
     with = arguments;
-    long start = clock.getCurrentThreadCpuTime();
     boolean answered = false;
     try {
       Object result = member instanceof Constructor<?> constructor
@@ -381,8 +383,9 @@ final class Fuzzer {
     return member == null ? "" : name(member) + " " + print(with);
   }
 
-  /** How long it has run [s]. */
+  /** The CPU time it has taken [s]: on a busy machine a call waits without hanging. */
   double runningSeconds() {
-    return 1.0e-9 * (System.nanoTime() - since);
+    long thread = caller;
+    return thread < 0L ? 0.0 : 1.0e-9 * (clock.getThreadCpuTime(thread) - since);
   }
 }

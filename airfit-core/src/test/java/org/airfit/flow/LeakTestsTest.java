@@ -130,7 +130,7 @@ class LeakTestsTest {
   @Test
   void the_least_deliveries_have_a_working_too() {
     for (UnitSystem units : UnitSystem.values()) {
-      for (double cubicMetres : new double[] {4.9e-324, 1.0e-321}) {
+      for (double cubicMetres : new double[] {Double.MIN_VALUE, 200.0 * Double.MIN_VALUE}) {
         assertThat(new LoadTiming(
                     Duration.ofMillis(11),
                     Duration.ofMillis(7),
