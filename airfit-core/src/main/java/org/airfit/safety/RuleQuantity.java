@@ -100,7 +100,8 @@ enum RuleQuantity {
   }
 
   /** What it presumes, where that is a fact of its own; null for nothing. */
-  @Nullable Fact presumes() {
+  @Nullable
+  Fact presumes() {
     return switch (this) {
       case PRESSURE_ON_CLOTHING -> Fact.AIR_ON_CLOTHING;
       case MINE_HOSE_BORE -> Fact.MINE;

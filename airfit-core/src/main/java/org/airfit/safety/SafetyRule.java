@@ -215,8 +215,7 @@ public final class SafetyRule {
     String whether = asked.stream().map(Fact::asked).collect(Collectors.joining(", and whether "));
     boolean saysMore = answer.reason.length() > 1;
     return new Answer(
-        Judgement.DEPENDS,
-        "ask whether " + whether + (saysMore ? "; " : "") + answer.reason);
+        Judgement.DEPENDS, "ask whether " + whether + (saysMore ? "; " : "") + answer.reason);
   }
 
   private static Answer compared(

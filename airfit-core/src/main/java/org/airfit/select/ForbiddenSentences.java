@@ -61,8 +61,8 @@ final class ForbiddenSentences {
     said(Forbidden.ofJob(job)).forEach(each -> said.put(each.ruling, each));
     // the weakest part first, by which a rule on ratings is told as kept
     List<SlotPart> parts = new ArrayList<>(a.slotParts());
-    parts.sort(Comparator.comparingDouble(each ->
-        each.part().facts().rating().map(GaugePressure::pascals).orElse(Double.MAX_VALUE)));
+    parts.sort(Comparator.comparingDouble(
+        each -> each.part().facts().rating().map(GaugePressure::pascals).orElse(Double.MAX_VALUE)));
     for (SlotPart each : parts) {
       for (Ruling ruling : Forbidden.ofPart(job, each.part())) {
         said.computeIfAbsent(ruling, any -> new Said(ruling, new LinkedHashSet<>()))
@@ -74,7 +74,9 @@ final class ForbiddenSentences {
   }
 
   private static List<Said> said(List<Ruling> rulings) {
-    return rulings.stream().map(ruling -> new Said(ruling, new LinkedHashSet<>())).toList();
+    return rulings.stream()
+        .map(ruling -> new Said(ruling, new LinkedHashSet<>()))
+        .toList();
   }
 
   private static RuleAnswer answer(List<Said> all) {
@@ -135,8 +137,9 @@ final class ForbiddenSentences {
 
   private static Optional<String> byLimit(SafetyRule rule) {
     boolean upwards = ForbiddingRules.isUpwards(rule);
-    String lower = "set the relief valve or the cut-out lower, or take a regulator whose maker tells"
-        + " that no more stands behind it when it has failed";
+    String lower =
+        "set the relief valve or the cut-out lower, or take a regulator whose maker tells"
+            + " that no more stands behind it when it has failed";
     return rule.quantity().map(quantity -> switch (quantity) {
       case "hose bore", "mine hose bore" ->
         "take a hose of a " + (upwards ? "larger" : "smaller") + " bore";

@@ -11,7 +11,8 @@ final class ForbiddingRules {
   static final String SHARE_OF_RATING = "share of lowest rating";
   static final String PLASTIC_PIPE = "plastic pipe";
 
-  private static final Set<SafetyRule> BUNDLED = Set.copyOf(SafetyRules.bundled().rules());
+  private static final Set<SafetyRule> BUNDLED =
+      Set.copyOf(SafetyRules.bundled().rules());
 
   private ForbiddingRules() {}
 

@@ -55,8 +55,7 @@ final class JobSituation {
         .notKnown("military construction")
         .notKnown("receiver rating");
     job.cleaningDeadEnd()
-        .ifPresent(
-            deadEnd -> situation.notKnown("forms or mill scale").perhapsClothing(deadEnd));
+        .ifPresent(deadEnd -> situation.notKnown("forms or mill scale").perhapsClothing(deadEnd));
     return situation;
   }
 }

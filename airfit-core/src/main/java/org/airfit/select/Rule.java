@@ -61,7 +61,8 @@ public enum Rule {
   /** No safety rule that the job is judged by forbids it: those of a place, of practice, and of one's own. */
   SAFETY_RULES_ALLOW(
       "Safety rules allow it",
-      Source.derived("the safety rules of the job that forbid something, each cited where it decides"),
+      Source.derived(
+          "the safety rules of the job that forbid something, each cited where it decides"),
       new Broken(PartChecks::isForbidden, PartChecks::isForbidden),
       ForbiddenSentences::of),
 

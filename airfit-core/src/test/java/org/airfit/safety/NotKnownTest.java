@@ -69,24 +69,26 @@ class NotKnownTest {
   @Test
   void what_is_met_whether_it_applies_or_not_is_not_asked() {
     String rule = "line pressure,<=,7,bar,forbids,mine,";
-    assertThat(judge(rule, line(5.0, 7.0).notKnown("mine"))).hasToString(
-        "rule 1: allowed. 7 bar(g) against at most 7 bar(g).");
-    assertThat(judge(rule, line(5.0, 7.1).notKnown("mine"))).hasToString(
-        "rule 1: depends. Ask whether the line is in a mine; 7.1 bar(g) against at most 7 bar(g).");
-    assertThat(judge(rule, line(5.0, 7.1))).hasToString(
-        "rule 1: does not apply. No mine was named.");
+    assertThat(judge(rule, line(5.0, 7.0).notKnown("mine")))
+        .hasToString("rule 1: allowed. 7 bar(g) against at most 7 bar(g).");
+    assertThat(judge(rule, line(5.0, 7.1).notKnown("mine")))
+        .hasToString(
+            "rule 1: depends. Ask whether the line is in a mine; 7.1 bar(g) against at most 7 bar(g).");
+    assertThat(judge(rule, line(5.0, 7.1)))
+        .hasToString("rule 1: does not apply. No mine was named.");
   }
 
   @Test
   void what_is_told_decides_before_what_is_not_known() {
     Situation.Builder told = Situation.describe().notKnown("lubricated line").painting();
-    assertThat(judge(",,,,forbids,painting; lubricated line,", told)).hasToString(
-        "rule 1: depends. Ask whether the line is lubricated; the air sprays paint.");
+    assertThat(judge(",,,,forbids,painting; lubricated line,", told))
+        .hasToString("rule 1: depends. Ask whether the line is lubricated; the air sprays paint.");
     assertThat(judge(",,,,forbids,blasting; lubricated line,", told).judgement())
         .isEqualTo(Judgement.DOES_NOT_APPLY);
     assertThat(judge(",,,,forbids,lubricated line,painting", told).judgement())
         .isEqualTo(Judgement.DOES_NOT_APPLY);
-    assertThat(judge(",,,,forbids,painting; lubricated line,", told.lubricatedLine()).judgement())
+    assertThat(judge(",,,,forbids,painting; lubricated line,", told.lubricatedLine())
+            .judgement())
         .isEqualTo(Judgement.NOT_ALLOWED);
   }
 
@@ -95,8 +97,9 @@ class NotKnownTest {
     assertThat(judge(
             ",,,,forbids,mine,maintenance",
             Situation.describe().notKnown("mine").notKnown("maintenance")))
-        .hasToString("rule 1: depends. Ask whether the line is in a mine, and whether somebody works"
-            + " on the line or the machine.");
+        .hasToString(
+            "rule 1: depends. Ask whether the line is in a mine, and whether somebody works"
+                + " on the line or the machine.");
   }
 
   /** Worst is the highest where the rule allows what lies below its limit, and the lowest where above. */
@@ -124,15 +127,16 @@ class NotKnownTest {
     GaugePressure most = GaugePressure.ofBar(highest);
     Situation.Builder situation =
         line(lowest, highest).couplerPressure(most).automaticFeed(most).cleaning(most);
-    assertThat(judge(quantity + "," + operator + ",7,bar," + asks + ",,", situation).judgement())
+    assertThat(judge(quantity + "," + operator + ",7,bar," + asks + ",,", situation)
+            .judgement())
         .isEqualTo(is);
   }
 
   @Test
   void a_rating_that_nobody_knows_is_asked_for() {
     String share = "share of lowest rating,<=,80,percent of the rating,forbids,,";
-    assertThat(judge(share, line(5.0, 8.0).notKnown("lowest rating"))).hasToString(
-        "rule 1: depends. Ask for the lowest rating.");
+    assertThat(judge(share, line(5.0, 8.0).notKnown("lowest rating")))
+        .hasToString("rule 1: depends. Ask for the lowest rating.");
     assertThat(judge(share, line(5.0, 8.0)).judgement()).isEqualTo(Judgement.DOES_NOT_APPLY);
     assertThat(judge(
                 share,
@@ -143,8 +147,8 @@ class NotKnownTest {
         .as("8 bar are 80 % of 10 bar")
         .isEqualTo(Judgement.ALLOWED);
     String receiver = "share of receiver rating,<=,100,percent of the rating,forbids,,";
-    assertThat(judge(receiver, Situation.describe().notKnown("receiver rating"))).hasToString(
-        "rule 1: depends. Ask for the receiver rating.");
+    assertThat(judge(receiver, Situation.describe().notKnown("receiver rating")))
+        .hasToString("rule 1: depends. Ask for the receiver rating.");
     assertThat(judge("hose bore,<=,0.5,in,forbids,,", Situation.describe()).judgement())
         .isEqualTo(Judgement.DOES_NOT_APPLY);
   }
@@ -158,14 +162,18 @@ class NotKnownTest {
     assertThat(judge(clothing, Situation.describe().perhapsClothing(GaugePressure.ofPsi(11.0))))
         .hasToString("rule 1: depends. Ask whether air is blown on clothing that is worn; 11 psig"
             + " against at most 10 psig.");
-    assertThat(judge(clothing, Situation.describe().clothing(GaugePressure.ofPsi(11.0))).judgement())
+    assertThat(judge(clothing, Situation.describe().clothing(GaugePressure.ofPsi(11.0)))
+            .judgement())
         .isEqualTo(Judgement.NOT_ALLOWED);
     String mine = "mine hose bore,<,1,in,forbids,mine,";
-    assertThat(judge(mine, Situation.describe().perhapsHoseInMine(Length.ofInches(1.0)))).hasToString(
-        "rule 1: depends. Ask whether the line is in a mine; 1 in against less than 1 in.");
-    assertThat(judge(mine, Situation.describe().perhapsHoseInMine(Length.ofInches(0.9))).judgement())
+    assertThat(judge(mine, Situation.describe().perhapsHoseInMine(Length.ofInches(1.0))))
+        .hasToString(
+            "rule 1: depends. Ask whether the line is in a mine; 1 in against less than 1 in.");
+    assertThat(judge(mine, Situation.describe().perhapsHoseInMine(Length.ofInches(0.9)))
+            .judgement())
         .isEqualTo(Judgement.ALLOWED);
-    assertThat(judge(mine, Situation.describe().hoseInMine(Length.ofInches(1.0))).judgement())
+    assertThat(
+            judge(mine, Situation.describe().hoseInMine(Length.ofInches(1.0))).judgement())
         .isEqualTo(Judgement.NOT_ALLOWED);
   }
 
@@ -215,7 +223,10 @@ class NotKnownTest {
             + "Works,one,first,Both,requires,percussion tool,,,,,board,read\n"
             + "Works,two,second,Both,requires,painting,,,,,board,read\n"
             + "Works,three,third,Both,requires,,line pressure,>,0.5,bar,board,read\n");
-    assertThat(rules.cautions(line(1.0, 8.0).impactTool().painting().build()).get(0).text())
+    assertThat(rules
+            .cautions(line(1.0, 8.0).impactTool().painting().build())
+            .get(0)
+            .text())
         .isEqualTo("First. Here: the tool is a percussion tool; the air sprays paint; 8 bar(g) in"
             + " the line, asked for above 0.5 bar(g).");
   }

@@ -24,7 +24,12 @@ class OwnRulesTest {
   static SafetyRules own(String... judged) {
     StringBuilder table = new StringBuilder(HEADING);
     for (int i = 0; i < judged.length; i++) {
-      table.append("Works,rule ").append(i + 1).append(",as told,").append(judged[i]).append(",b,read\n");
+      table
+          .append("Works,rule ")
+          .append(i + 1)
+          .append(",as told,")
+          .append(judged[i])
+          .append(",b,read\n");
     }
     return SafetyRules.usFederal().with(SafetyRules.ofTable(table.toString()));
   }
@@ -55,8 +60,9 @@ class OwnRulesTest {
   @Test
   void without_a_rule_that_applies_nothing_is_said() {
     assertThat(finding(Shelf.job()))
-        .hasToString("Safety rules allow it: does not apply. Of the rules that forbid something, none"
-            + " applies to what was told.");
+        .hasToString(
+            "Safety rules allow it: does not apply. Of the rules that forbid something, none"
+                + " applies to what was told.");
   }
 
   /** The supply stands at 7 bar(g) and can rise to 8.5. */
@@ -69,13 +75,15 @@ class OwnRulesTest {
     Selection answer = select(job, Shelf.parts());
     assertThat(of(shown(answer)).outcome()).isEqualTo(is);
     assertThat(answer instanceof Selection.Proposals).isEqualTo(is == RuleOutcome.MET);
-    assertThat(answer.toString()).contains(is == RuleOutcome.MET ? "meets every rule" : "8.5 bar(g)");
+    assertThat(answer.toString())
+        .contains(is == RuleOutcome.MET ? "meets every rule" : "8.5 bar(g)");
   }
 
   @Test
   void a_broken_rule_is_named_with_its_value_its_limit_and_what_to_change() {
-    Requirement.Builder job =
-        job("line pressure,<=,7,bar,forbids,,").highest(GaugePressure.ofBar(8.5)).regulated();
+    Requirement.Builder job = job("line pressure,<=,7,bar,forbids,,")
+        .highest(GaugePressure.ofBar(8.5))
+        .regulated();
     Selection answer = select(job, Shelf.parts());
     assertThat(answer).isInstanceOf(Selection.NothingFits.class);
     assertThat(answer.toString())
@@ -99,8 +107,8 @@ class OwnRulesTest {
   @CsvSource({"6.5, MET", "6.6, UNMET"})
   void the_lowest_pressure_is_held_against_a_limit_from_which_on_it_is_allowed(
       double limit, RuleOutcome is) {
-    Requirement.Builder job = job("line pressure,>=," + limit + ",bar,forbids,,")
-        .lowest(GaugePressure.ofBar(6.5));
+    Requirement.Builder job =
+        job("line pressure,>=," + limit + ",bar,forbids,,").lowest(GaugePressure.ofBar(6.5));
     assertThat(finding(job).outcome()).isEqualTo(is);
   }
 
@@ -136,14 +144,19 @@ class OwnRulesTest {
     assertThat(finding(gun).reason())
         .contains("Works, rule 1", "air is used for cleaning", "do without cleaning");
     assertThat(select(gun, Shelf.parts())).isInstanceOf(Selection.NothingFits.class);
-    assertThat(finding(job(",,,,forbids,,")).reason()).contains("on every line", "ask whoever made");
+    assertThat(finding(job(",,,,forbids,,")).reason())
+        .contains("on every line", "ask whoever made");
   }
 
   /** What no job can tell is asked for, where a rule of one's own turns on it. */
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "maintenance", "mine", "military construction", "hoisted by hose", "whip hose",
+        "maintenance",
+        "mine",
+        "military construction",
+        "hoisted by hose",
+        "whip hose",
       })
   void a_fact_that_was_not_told_is_asked_for(String fact) {
     Requirement.Builder job = job(",,,,forbids," + fact + ",");
@@ -165,7 +178,8 @@ class OwnRulesTest {
     assertThat(finding(job(",,,,forbids,percussion tool,whip hose").impactTool().whipHose())
             .outcome())
         .isEqualTo(RuleOutcome.DOES_NOT_APPLY);
-    assertThat(finding(job(",,,,forbids,percussion tool,whip hose").impactTool()).reason())
+    assertThat(
+            finding(job(",,,,forbids,percussion tool,whip hose").impactTool()).reason())
         .contains("ask whether a whip hose lies before the tool");
     assertThat(finding(job(",,,,forbids,blasting,").blasting()).outcome())
         .isEqualTo(RuleOutcome.UNMET);
@@ -173,7 +187,8 @@ class OwnRulesTest {
         .isEqualTo(RuleOutcome.UNMET);
     assertThat(finding(job("automatic feed pressure,<=,6,bar,forbids,,")).outcome())
         .isEqualTo(RuleOutcome.DOES_NOT_APPLY);
-    assertThat(finding(job("automatic feed pressure,<=,6,bar,forbids,,").automaticFeed()).outcome())
+    assertThat(finding(job("automatic feed pressure,<=,6,bar,forbids,,").automaticFeed())
+            .outcome())
         .isEqualTo(RuleOutcome.UNMET);
     assertThat(finding(job("coupler pressure,<=,6.9,bar,forbids,,")).outcome())
         .isEqualTo(RuleOutcome.UNMET);
@@ -191,8 +206,7 @@ class OwnRulesTest {
     assertThat(finding(job(clothing).blowGun(GaugePressure.ofPsi(9.0))).outcome())
         .isEqualTo(RuleOutcome.MET);
     String scale = "cleaning pressure,<,15,psi,forbids,,forms or mill scale";
-    Proposal gun =
-        shown(select(job(scale).blowGun(GaugePressure.ofPsi(20.0)), Shelf.parts()));
+    Proposal gun = shown(select(job(scale).blowGun(GaugePressure.ofPsi(20.0)), Shelf.parts()));
     assertThat(of(gun).outcome()).isEqualTo(RuleOutcome.OPEN);
     assertThat(of(gun).reason()).contains("ask whether concrete forms, mill scale");
     assertThat(gun.fits()).isTrue();
@@ -218,16 +232,15 @@ class OwnRulesTest {
   void a_federal_rule_on_one_trade_is_a_question() {
     List<Part> strong = new ArrayList<>();
     Shelf.parts().forEach(part -> strong.add(stronger(part)));
-    Requirement.Builder job = Shelf.job()
-        .toolRating(GaugePressure.ofBar(20.0))
-        .highest(GaugePressure.ofBar(16.1));
+    Requirement.Builder job =
+        Shelf.job().toolRating(GaugePressure.ofBar(20.0)).highest(GaugePressure.ofBar(16.1));
     assertThat(of(shown(select(job, strong))).outcome()).isEqualTo(RuleOutcome.OPEN);
     assertThat(of(shown(select(job.highest(GaugePressure.ofBar(16.0)), strong))).outcome())
         .isEqualTo(RuleOutcome.DOES_NOT_APPLY);
     assertThat(of(shown(select(
-                    job.highest(GaugePressure.ofBar(16.1))
-                        .rules(own("coupler pressure,<=,232,psi (16 bar),forbids,,")),
-                    strong)))
+                job.highest(GaugePressure.ofBar(16.1))
+                    .rules(own("coupler pressure,<=,232,psi (16 bar),forbids,,")),
+                strong)))
             .outcome())
         .isEqualTo(RuleOutcome.UNMET);
   }
@@ -258,8 +271,9 @@ class OwnRulesTest {
     assertThat(shown(select(Shelf.job(), with(narrow))).hose().id()).isEqualTo("10 mm hose");
     Proposal best = shown(select(job(rule), with(narrow)));
     assertThat(best.hose().id()).isEqualTo("9 mm hose");
-    assertThat(of(best)).hasToString("Safety rules allow it: met. Works, rule 1 (handbook): allowed,"
-        + " hose bore 9 mm against less than 9.5 mm (part 9 mm hose).");
+    assertThat(of(best))
+        .hasToString("Safety rules allow it: met. Works, rule 1 (handbook): allowed,"
+            + " hose bore 9 mm against less than 9.5 mm (part 9 mm hose).");
     Finding broken = finding(job(rule));
     assertThat(broken.outcome()).isEqualTo(RuleOutcome.UNMET);
     assertThat(broken.reason()).contains("(part 10 mm hose)", "take a hose of a smaller bore");
@@ -275,7 +289,8 @@ class OwnRulesTest {
   @Test
   void the_weakest_part_rates_the_line_by_the_share_of_the_works() {
     String limit = "share of lowest rating,<=,%s,percent of the rating,forbids,,";
-    assertThat(finding(job(String.format(java.util.Locale.ROOT, limit, "43.75"))).outcome())
+    assertThat(
+            finding(job(String.format(java.util.Locale.ROOT, limit, "43.75"))).outcome())
         .isEqualTo(RuleOutcome.MET);
     Finding broken = finding(job(String.format(java.util.Locale.ROOT, limit, "43")));
     assertThat(broken.outcome()).isEqualTo(RuleOutcome.UNMET);
@@ -284,7 +299,8 @@ class OwnRulesTest {
         PartFacts.of("old", "old hose").withMaterial(Material.HARDENED_STEEL).asExisting(),
         9.5,
         10.0);
-    Requirement.Builder job = job(String.format(java.util.Locale.ROOT, limit, "60")).hose(old);
+    Requirement.Builder job =
+        job(String.format(java.util.Locale.ROOT, limit, "60")).hose(old);
     assertThat(finding(job).outcome()).isEqualTo(RuleOutcome.OPEN);
     assertThat(finding(job).reason()).contains("ask for the lowest rating (old hose)");
     assertThat(finding(job("share of lowest rating,>=,10,percent of the rating,forbids,,"))
@@ -335,7 +351,8 @@ class OwnRulesTest {
 
   @Test
   void what_parts_decide_is_open_before_they_are_chosen() {
-    Finding before = JobFindings.of(job("hose bore,<,9,mm,forbids,,").build()).findings().get(2);
+    Finding before =
+        JobFindings.of(job("hose bore,<,9,mm,forbids,,").build()).findings().get(2);
     assertThat(before.rule()).isEqualTo(Rule.SAFETY_RULES_ALLOW);
     assertThat(before)
         .hasToString("Safety rules allow it: ask. The parts decide whether these rules are kept:"
