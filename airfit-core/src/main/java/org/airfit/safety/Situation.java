@@ -189,8 +189,8 @@ public final class Situation {
     /**
      * Tells that nobody knows whether something is so, or how much it is: a rule that turns on it is a question.
      *
-     * @param name a fact by the name it has in a table of rules, such as "lubricated line"; or "lowest rating", "receiver
-     *     rating"
+     * @param name a fact by the name it has in a table of rules, such as "lubricated line"; or "lowest rating",
+     *     "receiver rating"
      * @return this builder
      * @throws IllegalArgumentException if {@code name} is none of these
      */

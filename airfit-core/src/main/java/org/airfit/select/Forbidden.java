@@ -60,8 +60,8 @@ final class Forbidden {
   static List<Ruling> ofPart(Requirement job, Part part) {
     List<Ruling> rulings = new ArrayList<>();
     for (SafetyRule rule : job.forbidding()) {
-      boolean isToldByJob = !ForbiddingRules.limitsParts(rule)
-          && plasticPipes(job).equals(Optional.of(true));
+      boolean isToldByJob =
+          !ForbiddingRules.limitsParts(rule) && plasticPipes(job).equals(Optional.of(true));
       if (ForbiddingRules.isOfParts(rule) && !isToldByJob) {
         Ruling ruling = Ruling.of(rule, ofPart(job, rule, part));
         if (ruling.judgement() != Judgement.DOES_NOT_APPLY) {
@@ -74,11 +74,13 @@ final class Forbidden {
 
   private static Situation.Builder ofJob(Requirement job, SafetyRule rule) {
     Optional<Boolean> plastic = plasticPipes(job);
-    boolean isDoubtful = rule.excepts().contains(ForbiddingRules.PLASTIC_PIPE) && !plastic.orElse(false);
+    boolean isDoubtful =
+        rule.excepts().contains(ForbiddingRules.PLASTIC_PIPE) && !plastic.orElse(false);
     Situation.Builder situation = told(job, rule, isDoubtful ? Optional.empty() : plastic);
     return ForbiddingRules.limits(rule, ForbiddingRules.SHARE_OF_RATING)
             && ForbiddingRules.isUpwards(rule)
-        ? situation.notKnown("lowest rating") // a line has many ratings, and such a rule means no one of them
+        ? situation.notKnown(
+            "lowest rating") // a line has many ratings, and such a rule means no one of them
         : situation;
   }
 

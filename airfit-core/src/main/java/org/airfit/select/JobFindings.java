@@ -8,9 +8,9 @@ import org.airfit.safety.Caution;
 import org.airfit.working.UnitSystem;
 
 /**
- * What can be told of a job before its parts are chosen, and whatever parts are: whether the tool is over-pressured, what
- * the rules say of a tool that cleans, whether a rule forbids the work, and the warnings that go with the work. It holds also where a plug is not known yet
- * or only a socket is at hand.
+ * What can be told of a job before its parts are chosen, and whatever parts are: whether the tool is over-pressured,
+ * what the rules say of a tool that cleans, whether a rule forbids the work, and the warnings that go with the work.
+ * It holds also where a plug is not known yet or only a socket is at hand.
  *
  * <p>This class is immutable, thread-safe and value-based.
  */

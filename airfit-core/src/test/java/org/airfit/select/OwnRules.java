@@ -95,7 +95,8 @@ final class OwnRules {
       return wall.isEmpty() ? '?' : wall.get() == Wall.SMOOTH_PLASTIC ? '-' : '+';
     }
     if (part instanceof Part.Adapter) {
-      Optional<Material> body = part.facts().material(); // no adapter of the jumble has a known wall
+      Optional<Material> body =
+          part.facts().material(); // no adapter of the jumble has a known wall
       return body.isEmpty() ? '?' : body.get() == Material.PLASTIC ? '-' : '+';
     }
     return '+';

@@ -280,12 +280,11 @@ class WordsProperties {
   void a_rule_names_the_parts_that_break_it_or_leave_it_open(@ForAll long seed) {
     for (Proposal p : some(seed)) {
       ToldOnceMore rules = new ToldOnceMore(p.requirement());
-      for (Rule rule :
-          List.of(
-              Rule.TEMPERATURE_SUITS,
-              Rule.SAFETY_RULES_ALLOW,
-              Rule.MATERIAL_SUITS,
-              Rule.STATIC_CARRIED_OFF)) {
+      for (Rule rule : List.of(
+          Rule.TEMPERATURE_SUITS,
+          Rule.SAFETY_RULES_ALLOW,
+          Rule.MATERIAL_SUITS,
+          Rule.STATIC_CARRIED_OFF)) {
         Finding finding = of(p, rule);
         boolean oneMustGive = finding.reason().contains("one of the two must give")
             || (rule == Rule.SAFETY_RULES_ALLOW && OwnRules.ofJob(p.requirement()) == '-');

@@ -221,10 +221,11 @@ final class InWords {
     return List.copyOf(all);
   }
 
-  /** Behind what arrives: where the numbers are worth no more than a first guess, somebody who reads no further knows. */
+  /** Behind what arrives: that its numbers are worth no more than a first guess, where the air is outside its model. */
   private static String beyondTheModel(JobSheet sheet) {
     return outsideTheAirModel(sheet)
-        .map(outside -> " " + outside.title() + ": take the numbers for no more than a first guess.")
+        .map(
+            outside -> " " + outside.title() + ": take the numbers for no more than a first guess.")
         .orElse("");
   }
 

@@ -104,8 +104,7 @@ class ForbiddingRulesTest {
   @Test
   void a_fact_that_no_job_tells_is_asked_for() throws IOException {
     assertThat(sheet(
-            "blow-gun.json",
-            "Tern Creek yard,rule 5,Not in a mine,,,,,forbids,mine,notice,read\n"))
+            "blow-gun.json", "Tern Creek yard,rule 5,Not in a mine,,,,,forbids,mine,notice,read\n"))
         .contains("Safety rules allow it: ask.", "ask whether the line is in a mine")
         .contains("Still to be asked before it meets every rule: Safety rules allow it.")
         .doesNotContain(MEETS_ALL);
@@ -114,11 +113,12 @@ class ForbiddingRulesTest {
   /** The yard's sheet takes the hose of 1/2 in; a rule against it leaves that of 3/8 in. */
   @Test
   void what_a_rule_forbids_gives_way_to_what_it_allows() throws IOException {
-    String bore = "Tern Creek yard,rule 6,No hose of 12 mm or more,hose bore,<,12,mm,,,notice,read\n";
-    assertThat(sheet("weak-sander.json", LINE.replace(",7,bar", ",9,bar")))
-        .contains("1 × H-12");
+    String bore =
+        "Tern Creek yard,rule 6,No hose of 12 mm or more,hose bore,<,12,mm,,,notice,read\n";
+    assertThat(sheet("weak-sander.json", LINE.replace(",7,bar", ",9,bar"))).contains("1 × H-12");
     assertThat(sheet("weak-sander.json", bore, "\"22 scfm\"", "\"12 scfm\""))
-        .contains("1 × H-38", "Safety rules allow it: met.", "hose bore 9.5 mm against less than 12 mm")
+        .contains(
+            "1 × H-38", "Safety rules allow it: met.", "hose bore 9.5 mm against less than 12 mm")
         .doesNotContain("1 × H-12");
   }
 
@@ -144,16 +144,23 @@ class ForbiddingRulesTest {
             "\"groove width\": \"5.16 mm\"",
             ""))
         .contains("not chosen before the plug is known")
-        .contains("The job: Safety rules allow it: NOT MET.", "8.5 bar(g) against at most 7 bar(g)");
+        .contains(
+            "The job: Safety rules allow it: NOT MET.", "8.5 bar(g) against at most 7 bar(g)");
   }
 
   @Test
   void numbers_outside_the_air_model_are_no_more_than_a_first_guess() throws IOException {
     String open = LINE.replace(",7,bar", ",90000000,bar");
     String sheet = sheet(
-        "weak-sander.json", open, "\"7.4 bar(g)\"", "\"1e6 bar(g)\"", "\"8.5 bar(g)\"", "\"1e6 bar(g)\"");
+        "weak-sander.json",
+        open,
+        "\"7.4 bar(g)\"",
+        "\"1e6 bar(g)\"",
+        "\"8.5 bar(g)\"",
+        "\"1e6 bar(g)\"");
     assertThat(sheet.substring(0, sheet.indexOf("BEFORE ANYONE CONNECTS THIS")))
-        .contains("Outside the range of the air model: take the numbers for no more than a first guess");
+        .contains(
+            "Outside the range of the air model: take the numbers for no more than a first guess");
     assertThat(sheet("weak-sander.json", open)).doesNotContain("first guess");
   }
 }
