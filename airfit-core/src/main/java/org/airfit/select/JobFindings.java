@@ -65,8 +65,7 @@ public final class JobFindings {
 
   /** What a job tells, as far as a safety rule may ask. */
   static Situation.Builder situation(Requirement job) {
-    Situation.Builder situation =
-        Situation.describe().quickCouplers().linePressure(job.highest());
+    Situation.Builder situation = Situation.describe().quickCouplers().linePressure(job.highest());
     if (job.isImpactTool()) {
       situation.impactTool();
     }
