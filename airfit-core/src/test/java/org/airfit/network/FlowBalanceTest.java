@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * The measures of a network by hand: a supply of 8 bar at node 0, parts from it to 1, and from 1 to 2 and 3, a tool of
- * 0.003 kg/s at 2 and one of 0.001 kg/s at 3; apart from these a supply of 6 bar at node 4 with a part to 5, and no tool.
+ * 0.003 kg/s at 2 and one of 0.001 kg/s at 3; apart from these a supply of 6 bar at node 4 with a part to 5, no tool.
  */
 class FlowBalanceTest {
 

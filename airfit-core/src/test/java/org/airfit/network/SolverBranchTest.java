@@ -17,8 +17,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * A branch as the solver sees it, held against the public losses of lines and parts, and its slopes against differences of
- * these.
+ * A branch as the solver sees it, held against the public losses of lines and parts, and its slopes against
+ * differences of these.
  */
 class SolverBranchTest {
 

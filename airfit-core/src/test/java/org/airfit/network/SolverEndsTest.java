@@ -56,7 +56,7 @@ class SolverEndsTest {
         .isCloseTo((0.5 * supply.left - 150.0) / supply.slope, within(1.0e-15));
   }
 
-  /** Until its valve shuts the law goes on in a straight line: more than the still pressure at the node drives air back. */
+  /** Until its valve shuts the law goes on in a straight line: a higher pressure at the node drives air back. */
   @Test
   void air_that_flows_back_raises_the_pressure_in_a_straight_line() {
     Supply law = regulator();
