@@ -502,8 +502,7 @@ public final class Network {
             "supplies of a network must be at least 1, was 0; say supply(…)");
       }
       Situation known = highestOfAll()
-          .map(pressure ->
-              Situation.describe().linePressure(pressure).build().with(line))
+          .map(pressure -> Situation.describe().linePressure(pressure).build().with(line))
           .orElse(line);
       return new Network(new NetworkPlan(
           atmosphere,

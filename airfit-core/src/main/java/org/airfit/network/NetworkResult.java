@@ -39,8 +39,8 @@ public sealed interface NetworkResult extends Worked {
       Function<? super Solved, ? extends R> solved, Function<? super NoSolution, ? extends R> none);
 
   /**
-   * {@return the warnings that go with it: those of supplies and branches, then those of the line and of the tools, with
-   * the names of the tools that they speak of, or "every tool"; last, that codes and makers come first}
+   * {@return the warnings that go with it: those of supplies and branches, then those of the line and of the tools,
+   * with the names of the tools that they speak of, or "every tool"; last, that codes and makers come first}
    */
   List<Caution> cautions();
 

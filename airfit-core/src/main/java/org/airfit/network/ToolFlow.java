@@ -31,8 +31,7 @@ public final class ToolFlow {
     this.values = values;
   }
 
-  static ToolFlow of(
-      NetworkPlan plan, int number, double part, double flow, double pascals) {
+  static ToolFlow of(NetworkPlan plan, int number, double part, double flow, double pascals) {
     NetworkPlan.Outlet outlet = plan.outlets().get(number);
     return new ToolFlow(new Values(
         outlet,

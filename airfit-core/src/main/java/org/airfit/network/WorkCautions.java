@@ -29,22 +29,22 @@ final class WorkCautions {
       String where = outlet.tool().name() + " at " + outlet.node();
       known
           .computeIfAbsent(outlet.situation(), rules::cautions)
-          .forEach(
-              caution -> tools.computeIfAbsent(caution, any -> new ArrayList<>()).add(where));
+          .forEach(caution ->
+              tools.computeIfAbsent(caution, any -> new ArrayList<>()).add(where));
     }
     tools.keySet().removeAll(all);
     tools.remove(deference);
     List<String> order = rules.rules().stream().map(SafetyRule::title).toList();
     tools.entrySet().stream()
         .sorted(Comparator.comparingInt(each -> order.indexOf(each.getKey().title())))
-        .forEach(each -> all.add(named(each.getKey(), each.getValue(), plan.outlets().size())));
+        .forEach(
+            each -> all.add(named(each.getKey(), each.getValue(), plan.outlets().size())));
     all.add(deference);
     return List.copyOf(all);
   }
 
   private static Caution named(Caution caution, List<String> where, int tools) {
     String which = where.size() == tools && tools > 1 ? "every tool" : String.join("; ", where);
-    return new Caution(
-        caution.title() + " (" + which + ")", caution.text(), caution.source());
+    return new Caution(caution.title() + " (" + which + ")", caution.text(), caution.source());
   }
 }

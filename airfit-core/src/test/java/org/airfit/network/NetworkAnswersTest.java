@@ -97,8 +97,8 @@ class NetworkAnswersTest {
     assertThat(supply.takenBack().kilogramsPerSecond()).isZero();
     assertThat(supply.exhausted()).isFalse();
     assertThat(supply.idle()).isFalse();
-    assertThat(supply).hasToString("room gives "
-        + supply.given().format(MassFlowUnit.KILOGRAM_PER_SECOND));
+    assertThat(supply)
+        .hasToString("room gives " + supply.given().format(MassFlowUnit.KILOGRAM_PER_SECOND));
     ToolFlow tool = result.tools().get(1);
     assertThat(tool.node()).isEqualTo("paint");
     assertThat(tool.tool()).isEqualTo(fixed("gun", 0.008));
@@ -106,12 +106,14 @@ class NetworkAnswersTest {
     assertThat(tool.massFlow().kilogramsPerSecond()).isCloseTo(0.008, within(1.0e-12));
     assertThat(tool.atTool().pascals())
         .isCloseTo(result.at("paint").pascals() - 1.0e5, within(1.0e-6));
-    assertThat(tool).hasToString("gun at paint: "
-        + tool.massFlow().format(MassFlowUnit.KILOGRAM_PER_SECOND) + " at "
-        + tool.atTool().format(PressureUnit.BAR));
+    assertThat(tool)
+        .hasToString("gun at paint: "
+            + tool.massFlow().format(MassFlowUnit.KILOGRAM_PER_SECOND) + " at "
+            + tool.atTool().format(PressureUnit.BAR));
     assertThat(result.taken().kilogramsPerSecond()).isCloseTo(0.02, within(1.0e-12));
-    assertThat(result).hasToString("steady flow of "
-        + result.taken().format(MassFlowUnit.KILOGRAM_PER_SECOND) + " to 2 tools");
+    assertThat(result)
+        .hasToString("steady flow of " + result.taken().format(MassFlowUnit.KILOGRAM_PER_SECOND)
+            + " to 2 tools");
     assertThat(result.imbalance()).isLessThanOrEqualTo(result.residual());
     assertThat(result.iterations()).isBetween(2, 20);
   }
@@ -171,8 +173,9 @@ class NetworkAnswersTest {
         .line("old main", "cellar", "wall", pipe(20.0, 10.0))
         .supplyWithoutNonReturnValve("cellar", Supply.fixed(seven)));
     SupplyFlow cellar = back.supplies().get(1);
-    assertThat(cellar).hasToString("cellar takes back "
-        + cellar.takenBack().format(MassFlowUnit.KILOGRAM_PER_SECOND));
+    assertThat(cellar)
+        .hasToString(
+            "cellar takes back " + cellar.takenBack().format(MassFlowUnit.KILOGRAM_PER_SECOND));
     assertThat(back.working().toText().replaceAll("\\s+", " "))
         .contains("cellar has no non-return valve: "
             + cellar.takenBack().format(UnitSystem.SI.massFlowUnit()) + " flow back into it.");
@@ -260,8 +263,7 @@ class NetworkAnswersTest {
   void a_network_names_its_nodes_and_its_pipes_hold_their_bores_times_their_lengths() {
     Network network = tree().part("valve", "wall", "end", part(2.0)).build();
     assertThat(network.nodes()).containsExactly("room", "wall", "bench", "paint", "end");
-    assertThat(network)
-        .hasToString("5 nodes, 4 branches, 1 supplies, 2 tools at 1 bar(a)");
+    assertThat(network).hasToString("5 nodes, 4 branches, 1 supplies, 2 tools at 1 bar(a)");
     double volume = Math.PI / 4.0 * (0.02 * 0.02 * 30.0 + 2.0 * 0.012 * 0.012 * 5.0);
     assertThat(network.pipeVolume().cubicMetres()).isCloseTo(volume, within(1.0e-12));
     Network without = network.without("valve");

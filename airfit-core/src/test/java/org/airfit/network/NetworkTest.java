@@ -540,7 +540,8 @@ class NetworkTest {
     int trials = 300;
     NetworkSimulation simulation = threeTools(duties, loads, 7).simulate(11, trials);
     Random random = new Random(11);
-    List<List<GaugePressure>> expected = List.of(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
+    List<List<GaugePressure>> expected =
+        List.of(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
     int[] starved = new int[3];
     double[] taken = new double[trials];
     for (int trial = 0; trial < trials; trial++) {
@@ -571,9 +572,8 @@ class NetworkTest {
 
   /** Tools of which only those of a set run: bit 0 the first. */
   private static Network threeTools(double[] duties, double[] loads, int set) {
-    Network.Builder builder = Network.at(ATMOSPHERE)
-        .supply("s", SUPPLY)
-        .line("main", "s", "a", pipe(15.0, 30.0));
+    Network.Builder builder =
+        Network.at(ATMOSPHERE).supply("s", SUPPLY).line("main", "s", "a", pipe(15.0, 30.0));
     for (int i = 0; i < 3; i++) {
       ToolDemand tool = i == 1 ? fixed(0.01) : following(0.015);
       builder.part("coupling " + i, "a", "t" + i, part(3.0, 0.3));

@@ -17,8 +17,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * A branch as the solver sees it, held against the public losses of lines and parts, and its slopes against differences of
- * these.
+ * A branch as the solver sees it, held against the public losses of lines and parts, and its slopes against
+ * differences of these.
  */
 class SolverBranchTest {
 
@@ -57,11 +57,8 @@ class SolverBranchTest {
   private static double behindPipe(double flow, double inlet) {
     return LossModels.isothermal()
         .loss(
-            PIPE,
-            MassFlow.ofKilogramsPerSecond(flow),
-            EIGHT.at(AbsolutePressure.ofPascals(inlet)))
-        .<Double>fold(
-            flowing -> flowing.outlet().pressure().pascals(), choked -> Double.NaN);
+            PIPE, MassFlow.ofKilogramsPerSecond(flow), EIGHT.at(AbsolutePressure.ofPascals(inlet)))
+        .<Double>fold(flowing -> flowing.outlet().pressure().pascals(), choked -> Double.NaN);
   }
 
   @Test
@@ -104,8 +101,7 @@ class SolverBranchTest {
   void in_front_of_a_branch_no_pressure_below_the_floor_is_tried() {
     SolverBranch branch = pipe(1.0e-4);
     branch.evaluate(0.3e5, 0.2e5, SCALES);
-    assertThat(branch.left)
-        .isCloseTo(behindPipe(1.0e-4, 0.5e5) - 0.2e5 - 0.2e5, within(1.0e-6));
+    assertThat(branch.left).isCloseTo(behindPipe(1.0e-4, 0.5e5) - 0.2e5 - 0.2e5, within(1.0e-6));
   }
 
   /** Below 1e-7 of the largest flow it passes, or of the network's: half the flow has half the loss. */
@@ -132,8 +128,8 @@ class SolverBranchTest {
     for (double damping : new double[] {1.0, 0.5}) {
       SolverBranch branch = pipe(flow);
       branch.evaluate(8.0e5, 7.9e5, SCALES);
-      double expected = 0.01
-          + (damping * branch.left + branch.byInlet * 200.0 - 300.0) / branch.slope;
+      double expected =
+          0.01 + (damping * branch.left + branch.byInlet * 200.0 - 300.0) / branch.slope;
       branch.advance(200.0, 300.0, damping, true);
       assertThat(Math.abs(branch.flow)).isCloseTo(expected, within(1.0e-15));
       assertThat(Math.signum(branch.flow)).isEqualTo(Math.signum(flow));
@@ -208,14 +204,15 @@ class SolverBranchTest {
         branch.advance(0.0, branch.left - to * branch.slope, 1.0, stops);
         assertThat(branch.stands).isEqualTo(stops);
         assertThat(branch.flow)
-            .isCloseTo(
-                stops ? Math.copySign(JUMP, way[0]) : way[1] * JUMP, within(1.0e-11 * JUMP));
+            .isCloseTo(stops ? Math.copySign(JUMP, way[0]) : way[1] * JUMP, within(1.0e-11 * JUMP));
       }
     }
     SolverBranch turned = pipe(0.5 * JUMP);
     turned.evaluate(8.0e5, 8.0e5, SCALES);
     turned.advance(0.0, turned.left + 2.5 * JUMP * turned.slope, 1.0, true);
-    assertThat(turned.stands).as("a flow that turns round passes no flow, no jump").isFalse();
+    assertThat(turned.stands)
+        .as("a flow that turns round passes no flow, no jump")
+        .isFalse();
     assertThat(turned.flow).isCloseTo(-2.0 * JUMP, within(1.0e-9 * JUMP));
   }
 
@@ -230,11 +227,11 @@ class SolverBranchTest {
           direction > 0.0 ? 8.0e5 : outlet, direction > 0.0 ? outlet : 8.0e5, more, SCALES);
       double q = Math.abs(branch.flow);
       assertThat(Math.signum(branch.flow)).isEqualTo(direction);
-      assertThat(behindPipe(q, 8.0e5) - more * q).isCloseTo(outlet, within(1.0e-6 * (8.0e5 - outlet)));
+      assertThat(behindPipe(q, 8.0e5) - more * q)
+          .isCloseTo(outlet, within(1.0e-6 * (8.0e5 - outlet)));
       SolverBranch further = pipe(0.0);
       further.invert(8.0e5, outlet - 1.0, more, SCALES);
-      assertThat(branch.slope)
-          .isCloseTo(1.0 / (further.flow - q), within(0.01 * branch.slope));
+      assertThat(branch.slope).isCloseTo(1.0 / (further.flow - q), within(0.01 * branch.slope));
       SolverBranch higher = pipe(0.0);
       higher.invert(8.0e5 + 1.0, outlet, more, SCALES);
       double byInlet = branch.slope * (higher.flow - q);
@@ -276,10 +273,8 @@ class SolverBranchTest {
     branch.invert(8.0e5, 7.0e5, 1.0e-6, SCALES);
     assertThat(branch.flow).isBetween(0.5 * CHOKED, 0.9 * CHOKED);
     assertThat(branch.chokes(8.0e5, 7.0e5)).isFalse();
-    double expected = COUPLING
-        .flow(EIGHT, AbsolutePressure.ofBar(7.0))
-        .massFlow()
-        .kilogramsPerSecond();
+    double expected =
+        COUPLING.flow(EIGHT, AbsolutePressure.ofBar(7.0)).massFlow().kilogramsPerSecond();
     assertThat(branch.flow).isCloseTo(expected, within(1.0e-9 * expected));
   }
 
@@ -289,8 +284,7 @@ class SolverBranchTest {
     SolverBranch branch = pipe(0.01);
     double law = behindPipe(0.01, 8.0e5);
     for (double off : new double[] {0.0, 10.0, -10.0}) {
-      assertThat(branch.miss(8.0e5, law + off, 1.0e-11))
-          .isCloseTo(Math.abs(off), within(1.0e-5));
+      assertThat(branch.miss(8.0e5, law + off, 1.0e-11)).isCloseTo(Math.abs(off), within(1.0e-5));
     }
     assertThat(branch.miss(8.0e5, law, 0.0)).isCloseTo(0.0, within(1.0e-6));
     double nearly = behindPipe(0.01 * (1.0 + 1.0e-4), 8.0e5);

@@ -56,7 +56,7 @@ class SolverEndsTest {
         .isCloseTo((0.5 * supply.left - 150.0) / supply.slope, within(1.0e-15));
   }
 
-  /** Until its valve shuts the law goes on in a straight line: more than the still pressure at the node drives air back. */
+  /** Until its valve shuts the law goes on in a straight line: a higher pressure at the node drives air back. */
   @Test
   void air_that_flows_back_raises_the_pressure_in_a_straight_line() {
     Supply law = regulator();
@@ -158,8 +158,7 @@ class SolverEndsTest {
   }
 
   private static ToolDemand following(double flow) {
-    return ToolDemand.following(
-        "grinder", DrawnNetworks.air(flow), AbsolutePressure.ofBar(7.2));
+    return ToolDemand.following("grinder", DrawnNetworks.air(flow), AbsolutePressure.ofBar(7.2));
   }
 
   /** In proportion to the absolute pressure as long as it chokes: 0.02 kg/s at 7.2 bar. */
@@ -194,8 +193,7 @@ class SolverEndsTest {
   @Test
   void a_tool_that_is_off_takes_nothing_and_without_tools_a_gram_a_second_is_the_measure() {
     SolverTools tools = new SolverTools(
-        ATMOSPHERE,
-        List.of(List.of(fixed(0.01).withLoad(0.0)), List.of(), List.of(fixed(0.01))));
+        ATMOSPHERE, List.of(List.of(fixed(0.01).withLoad(0.0)), List.of(), List.of(fixed(0.01))));
     assertThat(tools.any(0)).isFalse();
     assertThat(tools.any(1)).isFalse();
     assertThat(tools.any(2)).isTrue();

@@ -199,7 +199,8 @@ class WorkInNetworksTest {
         .tool("bay", tool("blast pot"), work(Situation.Builder::blasting))
         .tool("booth", tool("drill")));
     assertThat(titles(result.cautions())).contains("Yard rule (blast pot at bay)");
-    assertThat(titles(JobFindings.of(job(told -> told.blasting().rules(noBlasting))).cautions()))
+    assertThat(titles(
+            JobFindings.of(job(told -> told.blasting().rules(noBlasting))).cautions()))
         .contains("Yard rule");
     assertThat(result.cautions())
         .last()
@@ -234,8 +235,10 @@ class WorkInNetworksTest {
   void the_highest_pressure_of_any_supply_is_judged() {
     assertThat(forbidden(shop(), 119.9)).isTrue();
     assertThat(forbidden(shop(), 120.1)).isFalse();
-    assertThat(forbidden(shop().supply("booth", Supply.fixed(psig(110.0))), 120.1)).isFalse();
-    assertThat(forbidden(shop().supply("booth", Supply.fixed(psig(130.0))), 129.9)).isTrue();
+    assertThat(forbidden(shop().supply("booth", Supply.fixed(psig(110.0))), 120.1))
+        .isFalse();
+    assertThat(forbidden(shop().supply("booth", Supply.fixed(psig(130.0))), 129.9))
+        .isTrue();
     assertThat(forbidden(shop().highest(GaugePressure.ofPsi(150.0)), 149.9)).isTrue();
     assertThat(forbidden(shop().highest(GaugePressure.ofPsi(150.0)), 150.1)).isFalse();
     assertThatIllegalArgumentException()
@@ -268,21 +271,24 @@ class WorkInNetworksTest {
   void behind_a_regulator_of_which_nothing_is_known_work_is_not_judged_by_a_guess() {
     Regulator regulator =
         new Regulator(psig(100.0), FreeAirFlow.ofScfm60F(50.0), psig(95.0).pressure());
-    assertThat(shop().supply("booth", regulator).tool("bay", tool("drill")).build().solve())
+    assertThat(
+            shop().supply("booth", regulator).tool("bay", tool("drill")).build().solve())
         .isInstanceOf(NetworkResult.Solved.class);
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> shop().supply("booth", regulator)
+        .isThrownBy(() -> shop()
+            .supply("booth", regulator)
             .tool("bay", tool("gun"), work(Situation.Builder::cleaning))
             .build())
         .withMessage("pressure in front of the regulator at booth must be told where the work is"
             + " judged, was missing; say highest(…), or give it to the regulator");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> shop().supply("booth", regulator)
+        .isThrownBy(() -> shop()
+            .supply("booth", regulator)
             .situation(work(Situation.Builder::quickCouplers))
             .build())
         .withMessageStartingWith("pressure in front of the regulator at booth");
-    assertThat(forbidden(
-            shop().supply("booth", regulator).highest(GaugePressure.ofPsi(150.0)), 149.9))
+    assertThat(
+            forbidden(shop().supply("booth", regulator).highest(GaugePressure.ofPsi(150.0)), 149.9))
         .isTrue();
   }
 
@@ -320,9 +326,7 @@ class WorkInNetworksTest {
     assertThatNullPointerException()
         .isThrownBy(() -> builder.tool("bay", tool("drill"), null))
         .withMessage("work");
-    assertThatNullPointerException()
-        .isThrownBy(() -> builder.situation(null))
-        .withMessage("known");
+    assertThatNullPointerException().isThrownBy(() -> builder.situation(null)).withMessage("known");
     assertThatNullPointerException().isThrownBy(() -> builder.rules(null)).withMessage("judging");
     assertThatNullPointerException()
         .isThrownBy(() -> builder.highest(null))

@@ -42,6 +42,53 @@ class SituationTest {
     assertThat(SafetyRules.usFederal().cautions(builder.build())).hasSize(6);
   }
 
+  /** Where its own pressure was not told, the highest of the line is judged; one that was told comes first. */
+  @Test
+  void cleaning_and_automatic_feed_are_judged_at_the_pressure_of_the_line_unless_told() {
+    Situation.Builder cleaning = Situation.describe().cleaning();
+    assertThat(Ruling.of(Known.CLEANING_CONSTRUCTION, cleaning.build()).judgement())
+        .as("no pressure is known at all")
+        .isEqualTo(Judgement.DOES_NOT_APPLY);
+    cleaning.linePressure(LINE);
+    assertThat(Ruling.of(Known.CLEANING_CONSTRUCTION, cleaning.build()))
+        .hasToString(
+            "Cleaning pressure (construction): not allowed. 120 psig against less than 30 psig.");
+    cleaning.cleaning(GaugePressure.ofPsi(20.0));
+    assertThat(Ruling.of(Known.CLEANING_CONSTRUCTION, cleaning.build()).judgement())
+        .isEqualTo(Judgement.ALLOWED);
+    SafetyRule muzzle = SafetyRules.usFederal().rule("29 CFR 1926.302(b)(3)");
+    Situation.Builder feed = Situation.describe().linePressure(LINE);
+    assertThat(Ruling.of(muzzle, feed.build()).judgement())
+        .as("nothing feeds fasteners")
+        .isEqualTo(Judgement.DOES_NOT_APPLY);
+    assertThat(Ruling.of(muzzle, feed.automaticFeed().build()).judgement())
+        .isEqualTo(Judgement.REQUIRED);
+    assertThat(Ruling.of(muzzle, feed.automaticFeed(GaugePressure.ofPsi(90.0)).build())
+            .judgement())
+        .isEqualTo(Judgement.NOT_REQUIRED);
+    assertThat(Ruling.of(
+                Known.CLEANING_CONSTRUCTION, Situation.describe().linePressure(LINE).build())
+            .judgement())
+        .isEqualTo(Judgement.DOES_NOT_APPLY);
+  }
+
+  @Test
+  void two_situations_together_tell_what_either_tells_and_the_second_where_both_do() {
+    Situation line = Situation.describe().quickCouplers().linePressure(LINE).build();
+    Situation tool = Situation.describe().painting().build();
+    assertThat(line.with(tool))
+        .isEqualTo(Situation.describe().quickCouplers().linePressure(LINE).painting().build())
+        .isEqualTo(tool.with(line));
+    Situation lower = Situation.describe().linePressure(GaugePressure.ofPsi(90.0)).build();
+    assertThat(line.with(lower))
+        .isEqualTo(Situation.describe()
+            .quickCouplers()
+            .linePressure(GaugePressure.ofPsi(90.0))
+            .build());
+    assertThat(lower.with(line)).isEqualTo(line);
+    assertThat(line).as("it stays as it is").isNotEqualTo(line.with(tool));
+  }
+
   @Test
   void situations_and_rulings_compare_by_value() {
     Situation cleaning = Situation.describe().cleaning(LINE).build();

@@ -51,9 +51,7 @@ public final class RulesFile {
       throws WrongFileException {
     SafetyRules rules =
         place.isPresent() ? SafetyRules.bundled().in(place.get().text()) : SafetyRules.usFederal();
-    return own.isPresent()
-        ? rules.with(read(naming.shelf().open(own.get().text())))
-        : rules;
+    return own.isPresent() ? rules.with(read(naming.shelf().open(own.get().text()))) : rules;
   }
 
   private static int width(Object row) {

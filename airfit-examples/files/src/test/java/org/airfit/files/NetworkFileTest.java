@@ -143,9 +143,7 @@ class NetworkFileTest {
       String table = String.format(WORK, "rulesOwn,highest", "own.csv,", ",")
           .replace("120 psig,,,,", "120 psig,,,,," + highest);
       NetworkJob job = NetworkFile.read(new Document(
-          "work.csv",
-          Csv.read("work.csv", table),
-          path -> Document.of(path, Csv.read(path, own))));
+          "work.csv", Csv.read("work.csv", table), path -> Document.of(path, Csv.read(path, own))));
       assertThat(job.network().solve().cautions().stream().map(Caution::title))
           .as(highest)
           .filteredOn("Yard rule"::equals)

@@ -284,10 +284,12 @@ public record NetworkSheet(
   List<Forbidden> forbidden() {
     Map<Ruling, List<String>> at = new LinkedHashMap<>();
     if (all instanceof NetworkResult.Solved solved) {
-      solved.tools().forEach(tool -> tool.rulings().stream()
-          .filter(ruling -> ruling.judgement() == Judgement.NOT_ALLOWED)
-          .forEach(ruling ->
-              at.computeIfAbsent(ruling, any -> new ArrayList<>()).add(tool.node())));
+      solved
+          .tools()
+          .forEach(tool -> tool.rulings().stream()
+              .filter(ruling -> ruling.judgement() == Judgement.NOT_ALLOWED)
+              .forEach(
+                  ruling -> at.computeIfAbsent(ruling, any -> new ArrayList<>()).add(tool.node())));
     }
     return at.entrySet().stream()
         .map(each -> new Forbidden(

@@ -98,8 +98,8 @@ final class NetworkWords {
     String at = forbidden.drops().isEmpty() ? "" : " at " + String.join(", ", forbidden.drops());
     return new Answer(
         "Not allowed",
-        forbidden.ruling().rule().title() + at + ": " + forbidden.ruling().rule().demand() + " "
-            + forbidden.ruling().reason());
+        forbidden.ruling().rule().title() + at + ": "
+            + forbidden.ruling().rule().demand() + " " + forbidden.ruling().reason());
   }
 
   /** What supplies do not give, and where no air flows. */
