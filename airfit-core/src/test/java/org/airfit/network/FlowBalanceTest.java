@@ -36,8 +36,7 @@ class FlowBalanceTest {
   }
 
   private static SolverSupply supply(int node, double pascals) {
-    AirState air =
-        AirState.of(AbsolutePressure.ofPascals(pascals), Temperature.ofKelvins(293.15));
+    AirState air = AirState.of(AbsolutePressure.ofPascals(pascals), Temperature.ofKelvins(293.15));
     return new SolverSupply(node, Supply.fixed(air), false);
   }
 
@@ -52,8 +51,7 @@ class FlowBalanceTest {
     low = supply(4, 6.0e5);
     SolverTools tools = new SolverTools(
         ATMOSPHERE,
-        List.of(
-            List.of(), List.of(), tool(0.003, load), tool(0.001, load), List.of(), List.of()));
+        List.of(List.of(), List.of(), tool(0.003, load), tool(0.001, load), List.of(), List.of()));
     return new FlowBalance(
         ATMOSPHERE,
         6,
@@ -98,10 +96,8 @@ class FlowBalanceTest {
   }
 
   private static double behind(AirState air, double inlet, double flow) {
-    return PART
-        .passage(
-            MassFlow.ofKilogramsPerSecond(flow),
-            air.at(AbsolutePressure.ofPascals(inlet)))
+    return PART.passage(
+            MassFlow.ofKilogramsPerSecond(flow), air.at(AbsolutePressure.ofPascals(inlet)))
         .<Double>fold(passed -> passed.outlet().pascals(), choked -> Double.NaN);
   }
 
@@ -221,8 +217,7 @@ class FlowBalanceTest {
         6,
         new SolverSupply[] {high, low},
         new SolverTools(
-            ATMOSPHERE,
-            List.of(List.of(), List.of(), List.of(), List.of(), List.of(), List.of())),
+            ATMOSPHERE, List.of(List.of(), List.of(), List.of(), List.of(), List.of(), List.of())),
         new NodeOrder(new boolean[] {true, false, false, false, true, false}, joined),
         joined);
     assertThat(one.isHighest(high)).isTrue();

@@ -13,7 +13,8 @@ class NodeOrderTest {
 
   private static SolverBranch branch(int from, int to) {
     return new SolverBranch(
-        FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(3.0), 0.3).element(),
+        FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(3.0), 0.3)
+            .element(),
         from,
         to,
         293.15,
@@ -21,9 +22,7 @@ class NodeOrderTest {
   }
 
   private static SolverBranch[] branches(int[][] ends) {
-    return Arrays.stream(ends)
-        .map(pair -> branch(pair[0], pair[1]))
-        .toArray(SolverBranch[]::new);
+    return Arrays.stream(ends).map(pair -> branch(pair[0], pair[1])).toArray(SolverBranch[]::new);
   }
 
   /** 0 is a supply; 1 and 2 hang on it, 3 on both, 4 on 3; 5 and 6 are joined to each other alone. */
@@ -31,8 +30,8 @@ class NodeOrderTest {
   void nodes_are_fed_from_the_supply_outwards_on_the_shortest_way() {
     SolverBranch[] branches =
         branches(new int[][] {{0, 1}, {2, 0}, {1, 3}, {3, 2}, {4, 3}, {5, 6}});
-    NodeOrder order = new NodeOrder(
-        new boolean[] {true, false, false, false, false, false, false}, branches);
+    NodeOrder order =
+        new NodeOrder(new boolean[] {true, false, false, false, false, false, false}, branches);
     assertThat(order.fed()).hasSize(5).startsWith(0).endsWith(3, 4);
     assertThat(order.feeding(0)).isNegative();
     assertThat(order.feeding(1)).isZero();
@@ -43,8 +42,8 @@ class NodeOrderTest {
       assertThat(order.isFed(node)).isEqualTo(node < 5);
     }
     assertThat(order.feeding(5)).isNegative();
-    NodeOrder two = new NodeOrder(
-        new boolean[] {true, false, false, false, true, false, false}, branches);
+    NodeOrder two =
+        new NodeOrder(new boolean[] {true, false, false, false, true, false, false}, branches);
     assertThat(two.fed()).hasSize(5).startsWith(0, 4);
     assertThat(two.feeding(3)).as("nearer to the second supply").isEqualTo(4);
   }

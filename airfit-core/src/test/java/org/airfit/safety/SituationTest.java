@@ -67,7 +67,8 @@ class SituationTest {
             .judgement())
         .isEqualTo(Judgement.NOT_REQUIRED);
     assertThat(Ruling.of(
-                Known.CLEANING_CONSTRUCTION, Situation.describe().linePressure(LINE).build())
+                Known.CLEANING_CONSTRUCTION,
+                Situation.describe().linePressure(LINE).build())
             .judgement())
         .isEqualTo(Judgement.DOES_NOT_APPLY);
   }
@@ -77,9 +78,11 @@ class SituationTest {
     Situation line = Situation.describe().quickCouplers().linePressure(LINE).build();
     Situation tool = Situation.describe().painting().build();
     assertThat(line.with(tool))
-        .isEqualTo(Situation.describe().quickCouplers().linePressure(LINE).painting().build())
+        .isEqualTo(
+            Situation.describe().quickCouplers().linePressure(LINE).painting().build())
         .isEqualTo(tool.with(line));
-    Situation lower = Situation.describe().linePressure(GaugePressure.ofPsi(90.0)).build();
+    Situation lower =
+        Situation.describe().linePressure(GaugePressure.ofPsi(90.0)).build();
     assertThat(line.with(lower))
         .isEqualTo(Situation.describe()
             .quickCouplers()

@@ -61,8 +61,8 @@ class NetworkWorkTest {
   @Test
   void cautions_name_their_tools_once_and_codes_and_makers_come_last() throws IOException {
     String sheet = sheet("hammers,onHose", ",", "yes,yes", ",yes");
-    String cautions = sheet.substring(
-        sheet.indexOf("BEFORE ANYONE WORKS ON IT"), sheet.indexOf("THE WORKING"));
+    String cautions =
+        sheet.substring(sheet.indexOf("BEFORE ANYONE WORKS ON IT"), sheet.indexOf("THE WORKING"));
     assertThat(cautions)
         .containsOnlyOnce("Whip hose (hammer at bench): ")
         .containsOnlyOnce("Whip restraint (every tool): ")
