@@ -218,11 +218,12 @@ class NotKnownTest {
   /** Each reason behind "Here:" is part of one sentence. */
   @Test
   void reasons_of_rules_of_one_title_make_one_sentence() {
-    SafetyRules rules = SafetyRules.ofTable(
-        "jurisdiction,citation,text,title,asks,when,quantity,operator,limit,unit,source,basis\n"
-            + "Works,one,first,Both,requires,percussion tool,,,,,board,read\n"
-            + "Works,two,second,Both,requires,painting,,,,,board,read\n"
-            + "Works,three,third,Both,requires,,line pressure,>,0.5,bar,board,read\n");
+    SafetyRules rules = SafetyRules.ofTable("""
+        jurisdiction,citation,text,title,asks,when,quantity,operator,limit,unit,source,basis
+        Works,one,first,Both,requires,percussion tool,,,,,board,read
+        Works,two,second,Both,requires,painting,,,,,board,read
+        Works,three,third,Both,requires,,line pressure,>,0.5,bar,board,read
+        """);
     assertThat(rules
             .cautions(line(1.0, 8.0).impactTool().painting().build())
             .get(0)
