@@ -78,8 +78,9 @@ public final class ThreadIdentification implements Worked {
     FLANK_ANGLE("look at the flanks with a thread gauge: 60° is NPT, NPSC, NPSM, metric or "
         + "unified, 55° is R, Rp or G"),
     /** The side once more, where threads of both are left. */
-    SIDE("look again whether it is a male or a female thread: a male one is measured over its crests, "
-        + "a female one between them"),
+    SIDE(
+        "look again whether it is a male or a female thread: a male one is measured over its crests, "
+            + "a female one between them"),
     /** The first diameter once more, and closer. */
     CLOSER_DIAMETER("measure the first diameter several times with a micrometer or plug gauges");
 

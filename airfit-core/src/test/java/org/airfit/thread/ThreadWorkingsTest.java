@@ -40,9 +40,10 @@ class ThreadWorkingsTest {
   void g_tells_the_limits_of_both_sides() {
     assertThat(BsppThread.of(QUARTER).working(UnitSystem.SI).toText())
         .startsWith("G 1/4, basic dimensions and limits\n")
-        .endsWith("  Male: major 12.907 to 13.157 mm, pitch of class A 12.176 to 12.301 mm, of class"
-            + " B 12.051 to 12.301 mm.\n"
-            + "  Female: minor 11.445 to 11.890 mm, pitch 12.301 to 12.426 mm.\n");
+        .endsWith(
+            "  Male: major 12.907 to 13.157 mm, pitch of class A 12.176 to 12.301 mm, of class"
+                + " B 12.051 to 12.301 mm.\n"
+                + "  Female: minor 11.445 to 11.890 mm, pitch 12.301 to 12.426 mm.\n");
   }
 
   /** 1.25 × (25.4/19)/16 = 0.1044 mm either way of 11.445 and 12.301. */
