@@ -322,4 +322,76 @@ class SolverBranchTest {
     near.advance(0.0, 0.0, 1.0, true);
     assertThat(near.flow).isCloseTo(most, within(1.0e-9 * most));
   }
+
+  private static final double LEAN = 0.3;
+
+  private static final SolverBranch.Scales LEANING =
+      new SolverBranch.Scales(8.0e5, 0.05, 0.5e5, LEAN);
+
+  private static SolverBranch leaning(double flow) {
+    SolverBranch branch =
+        new SolverBranch(LossModels.isothermal().element(PIPE), 0, 1, KELVINS, VISCOSITY);
+    branch.start(flow, LEANING);
+    return branch;
+  }
+
+  /** The loss [Pa] before the jump, and that behind it, which lies 0.3 of the flow further. */
+  private static double[] drawnOut() {
+    return new double[] {
+      8.0e5 - behindPipe(JUMP * (1.0 - 1.0e-12), 8.0e5),
+      8.0e5 - behindPipe(JUMP * (1.0 + LEAN + 2.0e-12), 8.0e5)
+    };
+  }
+
+  /** A jump that leans over by 0.3 of its flow: the loss goes in a straight line from that before to that behind it. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0.1, 0.5, 0.9})
+  void along_a_leaning_jump_the_loss_goes_in_a_straight_line_with_the_flow(double part) {
+    double[] losses = drawnOut();
+    double spread = losses[1] - losses[0];
+    double low = 8.0e5 - losses[0] - part * spread;
+    SolverBranch branch = leaning(0.0);
+    branch.invert(8.0e5, low, 1.0e-6, LEANING);
+    assertThat(branch.stands).isTrue();
+    assertThat(branch.flow).isCloseTo(JUMP * (1.0 + LEAN * part), within(1.0e-6 * JUMP));
+    assertThat(branch.slope)
+        .isCloseTo(spread / (LEAN * JUMP), within(1.0e-6 * spread / (LEAN * JUMP)));
+    branch.evaluate(8.0e5, low - 5.0, LEANING);
+    assertThat(branch.left).isCloseTo(5.0, within(1.0e-3));
+    assertThat(branch.flow).isCloseTo(JUMP * (1.0 + LEAN * part), within(1.0e-6 * JUMP));
+    double higher = 8.0e5 * 1.0e-4;
+    double moved = behindPipe(JUMP, 8.0e5 + higher)
+        - part
+            * (behindPipe(JUMP * (1.0 - 1.0e-12), 8.0e5 + higher)
+                - behindPipe(JUMP * (1.0 + LEAN + 2.0e-12), 8.0e5 + higher));
+    assertThat(branch.byInlet).isCloseTo((moved - low) / higher, within(1.0e-2));
+    branch.advance(0.0, -0.05 * spread, 0.0, true);
+    assertThat(branch.flow)
+        .isCloseTo(JUMP * (1.0 + LEAN * (part + 0.05)), within(1.0e-6 * JUMP));
+  }
+
+  @Test
+  void a_step_that_lands_on_a_leaning_jump_stands_where_it_lands() {
+    for (double way : new double[] {1.0, -1.0}) {
+      for (double part : new double[] {0.1, 0.5, 0.9}) {
+        SolverBranch branch = leaning(way * 0.5 * JUMP);
+        branch.evaluate(8.0e5, 8.0e5, LEANING);
+        double to = JUMP * (1.0 + LEAN * part) - 0.5 * JUMP;
+        branch.advance(0.0, branch.left - to * branch.slope, 1.0, false);
+        assertThat(branch.stands).isTrue();
+        assertThat(branch.flow)
+            .isCloseTo(way * JUMP * (1.0 + LEAN * part), within(1.0e-9 * JUMP));
+      }
+      SolverBranch over = leaning(way * 0.5 * JUMP);
+      over.evaluate(8.0e5, 8.0e5, LEANING);
+      over.advance(0.0, over.left - JUMP * over.slope, 1.0, true);
+      assertThat(over.flow)
+          .as("a step over it stops half way")
+          .isCloseTo(way * JUMP * (1.0 + 0.5 * LEAN), within(1.0e-9 * JUMP));
+      over.evaluate(8.0e5, 7.0e5, LEANING);
+      over.advance(0.0, -8.0e5, 0.0, true);
+      assertThat(over.stands).as("past its end it leaves").isFalse();
+      assertThat(over.flow).isCloseTo(way * JUMP * (1.0 + LEAN), within(1.0e-9 * JUMP));
+    }
+  }
 }
