@@ -210,6 +210,10 @@ class MatingTest {
         .filteredOn(note -> note.title().equals("Wraps of tape"))
         .allMatch(note -> note.source().basis() == Basis.COMMON_PRACTICE)
         .allMatch(note -> note.text().contains("four wraps"));
+    assertThat(mating("NPT 2 male", "NPT 2 female").sealantNotes())
+        .as("size 2 is the last of the small ones")
+        .filteredOn(note -> note.title().equals("Wraps of tape"))
+        .allMatch(note -> note.text().contains("four wraps"));
     assertThat(mating("NPT 3 male", "NPT 3 female").sealantNotes())
         .filteredOn(note -> note.title().equals("Wraps of tape"))
         .allMatch(note -> note.text().contains("Eight"));

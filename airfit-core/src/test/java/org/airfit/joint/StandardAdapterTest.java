@@ -88,7 +88,7 @@ class StandardAdapterTest {
   }
 
   private static int steps(Sized one, Sized other) {
-    return one.size().ordinal() - other.size().ordinal();
+    return one.size().compareTo(other.size());
   }
 
   /** The shape that has these two ends, named in this order; the larger first. */
