@@ -11,6 +11,7 @@ import org.airfit.plug.Identification;
 import org.airfit.plug.ProfileCandidate;
 import org.airfit.plug.ReadingSlip;
 import org.airfit.plug.Residual;
+import org.airfit.run.FrictionJump;
 import org.airfit.run.LargestFlow;
 import org.airfit.run.RunResult;
 import org.airfit.run.Sizing;
@@ -30,6 +31,7 @@ class AnswersTest {
   @ParameterizedTest
   @ValueSource(
       classes = {
+        FrictionJump.class,
         Identification.class,
         LargestFlow.class,
         LineLoss.Flowing.class,

@@ -31,8 +31,10 @@ import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
 import org.airfit.quantity.Volume;
 import org.airfit.run.Change;
+import org.airfit.run.LargestFlow;
 import org.airfit.run.RankedChange;
 import org.airfit.run.Run;
+import org.airfit.run.RunResult;
 import org.airfit.run.Sizing;
 import org.airfit.run.ToolDemand;
 import org.airfit.safety.SafetyRules;
@@ -133,6 +135,7 @@ final class FuzzSeeds {
     run.supplyNeeded(tool(), six).ifPresent(values::add);
     values.add(run.at(MassFlow.ofKilogramsPerSecond(0.5)));
     values.addAll(run.sensitivities(run.balance(tool()).massFlow()));
+    addJump(values);
     Run wider =
         Run.from(EIGHT, ATMOSPHERE).through("coupling", part(9.0)).through("hose", hose(12.7));
     values.addAll(
@@ -147,6 +150,16 @@ final class FuzzSeeds {
         values.addAll(solutions.options());
       }
     }
+  }
+
+  /** The largest flow that ends at Re 2300: 7 m of 1 mm leave 3.6 bar before the jump and 3.3 behind it. */
+  private static void addJump(List<Object> values) {
+    AirState four = EIGHT.at(AbsolutePressure.ofBar(4.0));
+    Conduit tube = hose(1.0).withLength(Length.ofMetres(7.0));
+    Run run = Run.from(four, ATMOSPHERE).through("tube", tube);
+    LargestFlow largest = run.largestFlow(GaugePressure.ofBar(2.45)).orElseThrow();
+    values.add(largest.result());
+    values.add(((RunResult.Delivered) largest.result()).jump().orElseThrow());
   }
 
   private static void addPlugs(List<Object> values) {

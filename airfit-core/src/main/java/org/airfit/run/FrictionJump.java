@@ -34,7 +34,7 @@ public final class FrictionJump {
     return values.elements;
   }
 
-  /** {@return the pressure at the tool while the flow is turbulent; that of the atmosphere where it does not get there} */
+  /** {@return the pressure at the tool while the flow is turbulent; the atmosphere where it does not get there} */
   public AbsolutePressure least() {
     return values.least;
   }

@@ -60,16 +60,16 @@ public final class RankedChange {
   }
 
   /**
-   * {@return the pressure at the tool before the change; that of the atmosphere where it cannot be fed, and the least at
-   * a jump of friction}
+   * {@return the pressure at the tool before the change; that of the atmosphere where it cannot be fed, and the least
+   * at a jump of friction}
    */
   public GaugePressure pressureBefore() {
     return pressure(values.run, values.before);
   }
 
   /**
-   * {@return the pressure at the tool after the change; that of the atmosphere where it cannot be fed, and the least at a
-   * jump of friction}
+   * {@return the pressure at the tool after the change; that of the atmosphere where it cannot be fed, and the least at
+   * a jump of friction}
    */
   public GaugePressure pressureAfter() {
     return pressure(values.change.run(), values.after);

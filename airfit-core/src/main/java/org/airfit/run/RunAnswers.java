@@ -240,7 +240,7 @@ final class RunAnswers {
     return then > pass.atTool() ? then - pass.atTool() : 0.0;
   }
 
-  /** What arrives of the largest flow that still arrives at a pressure: a little more may be behind a jump of friction. */
+  /** What arrives of the largest flow that still arrives at a pressure: a little more may be behind a jump. */
   static RunResult atLargest(RunPath path, double flow) {
     MassFlow largest = MassFlow.ofKilogramsPerSecond(flow);
     return at(path, largest)

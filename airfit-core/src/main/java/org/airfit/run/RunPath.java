@@ -75,7 +75,7 @@ final class RunPath {
     return still;
   }
 
-  /** What goes with every answer about it: the highest pressure and so the densest air is that of the supply at rest. */
+  /** What goes with every answer about it: the highest pressure, the densest air, is that of the supply at rest. */
   List<Caution> cautions() {
     Set<Caution> all = new LinkedHashSet<>();
     all.add(Caution.MORE_SUPPLY_PRESSURE);

@@ -122,7 +122,8 @@ public sealed interface RunResult extends Worked {
     /**
      * {@return the jump of friction at which it stands: the pressure at the tool is then only one of those between two}
      *
-     * <p>Empty but for the flow that a tool and the run agree on, and the largest flow that still arrives at a pressure.
+     * <p>Empty but for the flow that a tool and the run agree on, and for the largest flow that still arrives at a
+     * pressure.
      */
     public Optional<FrictionJump> jump() {
       return arrival.jump;

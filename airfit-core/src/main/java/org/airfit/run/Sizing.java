@@ -2,12 +2,14 @@ package org.airfit.run;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.line.Conduit;
 import org.airfit.quantity.GaugePressure;
@@ -209,8 +211,18 @@ public final class Sizing {
       names.put(one.getKey(), one.getValue().name());
       price = Optional.of(price.map(sum -> sum.plus(next)).orElse(next));
     }
-    RunResult result = sofar.withLossFactor(lossFactor).balance(tool);
-    all.add(new SizingOption(names, price.orElseThrow(), sofar, result, least));
+    SizingOption worn = option(names, price.orElseThrow(), sofar, lossFactor);
+    // at a jump of friction less may be left as new than worn
+    all.add(
+        lossFactor == 1.0 || !worn.keepsPressure()
+            ? worn
+            : Stream.of(worn, option(names, price.orElseThrow(), sofar, 1.0))
+                .min(Comparator.comparingDouble(SizingOption::marginPascals))
+                .orElseThrow());
+  }
+
+  private SizingOption option(Map<String, String> names, Money price, Run asNew, double factor) {
+    return new SizingOption(names, price, asNew, asNew.withLossFactor(factor).balance(tool), least);
   }
 
   @Override

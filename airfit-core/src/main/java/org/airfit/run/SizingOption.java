@@ -51,7 +51,10 @@ public final class SizingOption {
     return values.run;
   }
 
-  /** {@return how the tool fares with the margin for wear and dirt} */
+  /**
+   * {@return how the tool fares with the margin for wear and dirt; as new where that leaves less, at a jump of
+   * friction}
+   */
   public RunResult result() {
     return values.result;
   }

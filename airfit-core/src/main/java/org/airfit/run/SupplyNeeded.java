@@ -172,8 +172,8 @@ public final class SupplyNeeded implements Worked {
   }
 
   /**
-   * {@return whether the present supply gives the flow above the atmosphere; where not, no pressure at rest is enough: it
-   * wants a larger supply}
+   * {@return whether the present supply gives the flow above the atmosphere; where not, no pressure at rest is enough:
+   * it wants a larger supply}
    */
   public boolean givesFlow() {
     return values.givesFlow;

@@ -142,7 +142,8 @@ class OwnElementTest {
         .elements()
         .get(0)
         .flow();
-    FlowElement adiabatic = LossModels.of(PipeEquation.ADIABATIC, FrictionLaw.COLEBROOK).element(hose());
+    FlowElement adiabatic =
+        LossModels.of(PipeEquation.ADIABATIC, FrictionLaw.COLEBROOK).element(hose());
     FlowElement half = new WornElement(adiabatic, 2.0);
     assertThat(half.outletKelvins(0.01, p, t, viscosity))
         .isEqualTo(adiabatic.outletKelvins(0.02, p, t, viscosity))

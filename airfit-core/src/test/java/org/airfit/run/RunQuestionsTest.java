@@ -118,10 +118,13 @@ class RunQuestionsTest {
     assertThat(taken).isCloseTo(balance.lost().pascals(), within(1.0e-7));
     assertThat(balance.working().toText()).contains("coupling chokes: it lets no more through");
     assertThat(balance.ranked().get(0).name()).isEqualTo("coupling");
-    assertThat(balance.shares()).extracting(ElementLoss::chokes).containsExactly(false, true, false);
+    assertThat(balance.shares())
+        .extracting(ElementLoss::chokes)
+        .containsExactly(false, true, false);
     // what the tool has without an element is another run, where another flow agrees
     for (ElementLoss share : balance.shares()) {
-      double without = delivered(run.without(share.name()).balance(tool)).atTool().pascals();
+      double without =
+          delivered(run.without(share.name()).balance(tool)).atTool().pascals();
       assertThat(share.gain().pascals())
           .isCloseTo(Math.max(0.0, without - balance.atTool().pascals()), within(1.0e-4));
     }
@@ -482,7 +485,8 @@ class RunQuestionsTest {
     assertThat(result.working().toLatex()).contains("\\Delta p_{1}", "\\Delta p_{3}");
     ElementLoss hose = result.share("hose");
     assertThat(hose.toString())
-        .isEqualTo("hose: " + Digits.significant((hose.inlet().pascals() - hose.outlet().pascals()) / 1.0e5, 3)
+        .isEqualTo("hose: "
+            + Digits.significant((hose.inlet().pascals() - hose.outlet().pascals()) / 1.0e5, 3)
             + " bar of " + hose.inlet().format(PressureUnit.BAR));
   }
 

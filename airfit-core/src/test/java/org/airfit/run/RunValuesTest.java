@@ -39,6 +39,7 @@ class RunValuesTest {
         RunResult.Delivered.class,
         RunResult.Starved.class,
         ElementLoss.class,
+        FrictionJump.class,
         LargestFlow.class,
         SupplyNeeded.class,
         RankedChange.class,

@@ -205,11 +205,13 @@ class SizingTest {
   @Test
   void at_exactly_the_pressure_asked_for_the_tool_keeps_it() {
     GaugePressure has = ((RunResult.Delivered) RUN.balance(TOOL)).atToolGauge();
-    Sizing.Solutions kept = fitting(Sizing.of(RUN, TOOL, has).with("hose", "old", hose(9.5), usd(0.0)));
+    Sizing.Solutions kept =
+        fitting(Sizing.of(RUN, TOOL, has).with("hose", "old", hose(9.5), usd(0.0)));
     assertThat(kept.cheapest().margin().pascals()).isZero();
     assertThat(kept.cheapest().price()).isEqualTo(usd(0.0));
     GaugePressure more = GaugePressure.ofPascals(has.pascals() + 0.001);
-    assertThat(Sizing.of(RUN, TOOL, more).with("hose", "old", hose(9.5), usd(0.0)).solve())
+    assertThat(
+            Sizing.of(RUN, TOOL, more).with("hose", "old", hose(9.5), usd(0.0)).solve())
         .isInstanceOf(Sizing.NoSolution.class);
   }
 
