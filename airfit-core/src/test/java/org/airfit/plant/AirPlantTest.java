@@ -316,7 +316,7 @@ class AirPlantTest {
   /** Money ends at the thirtieth decimal; electricity has no least amount. */
   @Test
   void the_least_costs_have_a_working_too() {
-    for (double watts : new double[] {Double.MIN_VALUE, 7.8e-311, 1.0e-300, 1.0e-29, 3.3e-27, 1.0e-20}) {
+    for (double watts : new double[] {Double.MIN_VALUE, 7.8e-311, 1.0e-300, 1.0e-29, 3.3e-27}) {
       YearlyCost cost = YearlyCost.ofShaft(
           "leak", Power.ofWatts(watts), 0.9, Duration.ofHours(6), Money.parse("0.11 USD"));
       for (UnitSystem units : UnitSystem.values()) {
