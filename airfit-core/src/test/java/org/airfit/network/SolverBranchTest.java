@@ -366,8 +366,7 @@ class SolverBranchTest {
                 - behindPipe(JUMP * (1.0 + LEAN + 2.0e-12), 8.0e5 + higher));
     assertThat(branch.byInlet).isCloseTo((moved - low) / higher, within(1.0e-2));
     branch.advance(0.0, -0.05 * spread, 0.0, true);
-    assertThat(branch.flow)
-        .isCloseTo(JUMP * (1.0 + LEAN * (part + 0.05)), within(1.0e-6 * JUMP));
+    assertThat(branch.flow).isCloseTo(JUMP * (1.0 + LEAN * (part + 0.05)), within(1.0e-6 * JUMP));
   }
 
   @Test
@@ -379,8 +378,7 @@ class SolverBranchTest {
         double to = JUMP * (1.0 + LEAN * part) - 0.5 * JUMP;
         branch.advance(0.0, branch.left - to * branch.slope, 1.0, false);
         assertThat(branch.stands).isTrue();
-        assertThat(branch.flow)
-            .isCloseTo(way * JUMP * (1.0 + LEAN * part), within(1.0e-9 * JUMP));
+        assertThat(branch.flow).isCloseTo(way * JUMP * (1.0 + LEAN * part), within(1.0e-9 * JUMP));
       }
       SolverBranch over = leaning(way * 0.5 * JUMP);
       over.evaluate(8.0e5, 8.0e5, LEANING);

@@ -165,7 +165,7 @@ class ToolDemandTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> ToolDemand.following("gun", RATED, AbsolutePressure.ofBar(1.91)))
         .withMessage(
-            "rated inlet pressure of gun must be at least 191.8 kPa(a), was 191 kPa(a); is it a gauge pressure?");
+            "rated inlet pressure of gun must be at least 191.801 kPa(a), was 191 kPa(a); is it a gauge pressure?");
   }
 
   @ParameterizedTest

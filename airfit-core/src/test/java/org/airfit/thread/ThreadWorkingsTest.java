@@ -51,10 +51,14 @@ class ThreadWorkingsTest {
   void rp_tells_the_tolerance_of_its_diameters() {
     assertThat(RpThread.of(QUARTER).working(UnitSystem.SI).toText())
         .startsWith("Rp 1/4, basic dimensions and limits\n  R 1/4, basic dimensions\n")
-        .endsWith("  Tolerance of a diameter\n    t = w × P / 16\n"
-            + "      = 1.25 × (1.3368 mm) / 16\n      = 0.104 mm\n"
-            + "    [ISO 7-1, as quoted in other documents (standard)]\n"
-            + "  Minor 11.341 to 11.549 mm, pitch 12.197 to 12.405 mm.\n");
+        .endsWith("""
+              Tolerance of a diameter
+                t = w × P / 16
+                  = 1.25 × (1.3368 mm) / 16
+                  = 0.104 mm
+                [ISO 7-1, as quoted in other documents (standard)]
+              Minor 11.341 to 11.549 mm, pitch 12.197 to 12.405 mm.
+            """);
   }
 
   /** p = 1/18: 0.05556 in, a sixteenth of it 0.00347 in. */
@@ -62,8 +66,11 @@ class ThreadWorkingsTest {
   void npt_tells_its_gauging_tolerance() {
     assertThat(NptThread.of(QUARTER).working(UnitSystem.US).toText())
         .startsWith("1/4 NPT, basic dimensions\n  Pitch\n    p = 1 in / n\n")
-        .contains("E1 = E0 + L1 / 16\n       = (0.47738889 in) + (0.2278 in) / 16\n"
-            + "       = 0.491626 in\n")
+        .contains("""
+            E1 = E0 + L1 / 16
+                   = (0.47738889 in) + (0.2278 in) / 16
+                   = 0.491626 in
+            """)
         .endsWith("  Gauging tolerance: one turn either way, 0.05556 in on L1 and 0.00347 in on a"
             + " diameter.\n");
   }
