@@ -27,6 +27,7 @@ public final class ToleranceFactors {
 
   /** A sample's deviation lies no further from the true one, in its own standard deviations. */
   private static final double SPREADS = 12.0;
+
   private static final double RELATIVE = 1.0e-13;
 
   /** From so many pieces on the closed formulas are good enough to start from. */
@@ -63,8 +64,7 @@ public final class ToleranceFactors {
    * @param about where it passes 0 if there are many pieces, to about 1/n of itself; of no use for few
    * @param most where to look first for the upper end if there are few
    */
-  private static double factor(
-      DoubleUnaryOperator excess, int pieces, double about, double most) {
+  private static double factor(DoubleUnaryOperator excess, int pieces, double about, double most) {
     if (pieces >= MANY) {
       double low = about * (1.0 - AROUND / pieces) - AROUND / pieces;
       double high = about * (1.0 + AROUND / pieces) + AROUND / pieces;
@@ -88,7 +88,8 @@ public final class ToleranceFactors {
     if (k <= 0.0) {
       return Statistics.normalAbove(sure);
     }
-    // with a small k the mean decides within so narrow a range that an integral over all of it would step across
+    // with a small k the mean decides within so narrow a range that an integral over all of it
+    // would step across
     double scatter = SPREADS / Math.sqrt(2.0 * (pieces - 1));
     double from = Math.max(-FAR, sure - root * k * (1.0 + scatter));
     double to = Math.min(FAR, sure - root * k * Math.max(0.0, 1.0 - scatter));
@@ -118,7 +119,8 @@ public final class ToleranceFactors {
   public static double twoSided(int pieces, double coverage, double confidence) {
     double score = Statistics.normalScore(0.5 * (1.0 - coverage));
     double root = Math.sqrt(pieces);
-    // W. G. Howe's approximation, NIST/SEMATECH e-Handbook of Statistical Methods, 7.2.6.3, with the chi-square
+    // W. G. Howe's approximation, NIST/SEMATECH e-Handbook of Statistical Methods, 7.2.6.3, with
+    // the chi-square
     // score of E. B. Wilson and M. M. Hilferty
     double ninth = 2.0 / (9.0 * (pieces - 1));
     double cube = 1.0 - ninth - Statistics.normalScore(1.0 - confidence) * Math.sqrt(ninth);

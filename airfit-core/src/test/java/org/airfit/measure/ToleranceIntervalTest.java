@@ -126,8 +126,13 @@ class ToleranceIntervalTest {
   /** The chance again, summed the other way round: the deviation outside, the mean inside, by Simpson's rule. */
   @ParameterizedTest
   @CsvSource({
-    "4,0.5001,0.9", "30,0.51,0.7", "300,0.51,0.9999", "300,0.9999,0.5", "5000,0.55,0.9999",
-    "100000,0.505,0.99", "100000,0.95,0.9999"
+    "4,0.5001,0.9",
+    "30,0.51,0.7",
+    "300,0.51,0.9999",
+    "300,0.9999,0.5",
+    "5000,0.55,0.9999",
+    "100000,0.505,0.99",
+    "100000,0.95,0.9999"
   })
   void the_limit_holds_its_share_as_often_as_it_says(
       int pieces, double coverage, double confidence) {

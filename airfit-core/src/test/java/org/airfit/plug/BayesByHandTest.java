@@ -95,7 +95,8 @@ class BayesByHandTest {
   void one_reading_is_weighed_by_the_prior_of_each_profile_of_its_copy_and_of_elsewhere(double y) {
     double u = 0.02;
     double sigma = Math.hypot(S_TIP, u);
-    Identification answer = Identifier.of(set(tip("a", 10.0).build(), tip("b", 10.1).build()))
+    Identification answer = Identifier.of(
+            set(tip("a", 10.0).build(), tip("b", 10.1).build()))
         .identify(List.of(read(Dimension.TIP_DIAMETER, y, u)));
     double a = 0.475 * normal(y - 10.0, sigma);
     double b = 0.475 * normal(y - 10.1, sigma);
@@ -111,8 +112,7 @@ class BayesByHandTest {
     assertThat(answer.elsewhereProbability()).isCloseTo(elsewhere / all, within(1.0e-12));
     assertThat(answer.nearCopyProbability()).isCloseTo(copies / all, within(1.0e-12));
     assertThat(answer.best().chiSquare())
-        .isCloseTo(
-            Math.pow((y - (b > a ? 10.1 : 10.0)) / sigma, 2.0), within(1.0e-9));
+        .isCloseTo(Math.pow((y - (b > a ? 10.1 : 10.0)) / sigma, 2.0), within(1.0e-9));
   }
 
   /** The bivariate normal density: variances s² + u², covariance c². */
@@ -150,7 +150,8 @@ class BayesByHandTest {
 
   @Test
   void a_dimension_a_profile_does_not_know_is_as_broad_as_for_an_unknown_plug() {
-    Identification answer = Identifier.of(set(both("a", 10.0, 20.0), tip("b", 10.1).build()))
+    Identification answer = Identifier.of(
+            set(both("a", 10.0, 20.0), tip("b", 10.1).build()))
         .withoutNearCopies()
         .identify(List.of(
             read(Dimension.TIP_DIAMETER, 10.06, 0.02), read(Dimension.TIP_LENGTH, 20.12, 0.05)));
@@ -196,8 +197,8 @@ class BayesByHandTest {
   @Test
   void every_other_verdict_has_its_own_words() {
     ReferenceSet set = set(both("A", 10.0, 20.0), both("B", 12.0, 22.0));
-    List<PlugReading> fit = List.of(
-        read(Dimension.TIP_DIAMETER, 10.01, 0.02), read(Dimension.TIP_LENGTH, 20.01, 0.05));
+    List<PlugReading> fit =
+        List.of(read(Dimension.TIP_DIAMETER, 10.01, 0.02), read(Dimension.TIP_LENGTH, 20.01, 0.05));
     Identifier identifier = Identifier.of(set);
     Identification sure = identifier.identify(fit);
     assertThat(sure.verdict()).isEqualTo(PlugVerdict.IDENTIFIED);
@@ -207,8 +208,9 @@ class BayesByHandTest {
     Identification first = identifier.identify(fit.subList(0, 1));
     assertThat(first.verdict()).isEqualTo(PlugVerdict.INSUFFICIENT_DATA);
     assertThat(first.inWords())
-        .isEqualTo("Not enough readings: A is the likeliest, but one dimension alone names no profile. "
-            + first.nextReadings().get(0).inWords());
+        .isEqualTo(
+            "Not enough readings: A is the likeliest, but one dimension alone names no profile. "
+                + first.nextReadings().get(0).inWords());
     Identification other = identifier.identify(List.of(read(Dimension.BORE, 6.0, 0.1)));
     assertThat(other.inWords())
         .isEqualTo("Not enough readings: nothing was read that the set \"two\" knows. "
@@ -230,8 +232,9 @@ class BayesByHandTest {
         .build();
     Identification weak = Identifier.of(set(unverified)).identify(fit);
     assertThat(weak.inWords())
-        .isEqualTo("Candidate only, because of what the set \"two\" (nominal and unverified) rests on: A, "
-            + Digits.percent(weak.best().probability()) + ".");
+        .isEqualTo(
+            "Candidate only, because of what the set \"two\" (nominal and unverified) rests on: A, "
+                + Digits.percent(weak.best().probability()) + ".");
   }
 
   /** 2.58 standard deviations of both stay below 1 in 100 for χ², one of three does not for the largest. */
@@ -259,8 +262,8 @@ class BayesByHandTest {
   /** Σ Π (width in which 99 of 100 genuine plugs read)/(width of the class); here 2 mm at the least. */
   @Test
   void a_chance_agreement_is_the_product_of_the_widths() {
-    List<PlugReading> taken = List.of(
-        read(Dimension.TIP_DIAMETER, 10.0, 0.02), read(Dimension.TIP_LENGTH, 20.0, 0.05));
+    List<PlugReading> taken =
+        List.of(read(Dimension.TIP_DIAMETER, 10.0, 0.02), read(Dimension.TIP_LENGTH, 20.0, 0.05));
     double tip = 2.0 * 2.576 * Math.hypot(S_TIP, 0.02);
     double length = 2.0 * 2.576 * Math.hypot(S_LENGTH, 0.05);
     ReferenceSet alone = set(both("A", 10.0, 20.0));

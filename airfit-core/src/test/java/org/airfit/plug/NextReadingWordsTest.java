@@ -48,7 +48,8 @@ class NextReadingWordsTest {
         .isEqualTo("Measure the bore (d_b) (" + Dimension.BORE.howToMeasure()
             + "). On average it takes away " + away
             + " of the present doubt; one profile will then stand out " + settled + ".");
-    assertThat(next(drop, doubt, settling)).hasToString(next(drop, doubt, settling).inWords());
+    assertThat(next(drop, doubt, settling))
+        .hasToString(next(drop, doubt, settling).inWords());
   }
 
   @Test

@@ -75,11 +75,13 @@ class PathByHandTest {
   void a_path_is_written_out_with_every_band_and_where_it_leads() {
     ReferenceSet set = set(both("Ant", 8.0, 20.0), both("Bee", 12.0, 22.0));
     String none = "   anything else        none of the set.\n";
-    String head = "What to measure: the set \"some\"\nSizes entered from a standard. Readings with a "
-        + CALIPER.label() + ".\nA band holds 99.7 % of genuine plugs. 2.0 readings on average.\n"
-        + "Effort of a reading: tip diameter 1, tip length "
-        + Digits.significant(Effort.usual().of(Dimension.TIP_LENGTH), 3) + " ["
-        + Effort.usual().source() + "].\n";
+    String head =
+        "What to measure: the set \"some\"\nSizes entered from a standard. Readings with a "
+            + CALIPER.label()
+            + ".\nA band holds 99.7 % of genuine plugs. 2.0 readings on average.\n"
+            + "Effort of a reading: tip diameter 1, tip length "
+            + Digits.significant(Effort.usual().of(Dimension.TIP_LENGTH), 3) + " ["
+            + Effort.usual().source() + "].\n";
     String steps = measure(1, Dimension.TIP_DIAMETER)
         + band(8.0, Dimension.TIP_DIAMETER) + "looks like Ant: go to 2 to make sure\n"
         + band(12.0, Dimension.TIP_DIAMETER) + "looks like Bee: go to 3 to make sure\n" + none
@@ -119,8 +121,8 @@ class PathByHandTest {
 
   @Test
   void bands_that_meet_are_joined_and_read_from_end_to_end() {
-    BenchPath path = BenchPath.of(
-        Identifier.of(set(tip("a", 10.0).build(), tip("b", 10.1).build(), tip("c", 14.0).build())));
+    BenchPath path = BenchPath.of(Identifier.of(
+        set(tip("a", 10.0).build(), tip("b", 10.1).build(), tip("c", 14.0).build())));
     BenchPath.Step step = path.steps().get(0);
     double margin = score(0.00135) * sigma(Dimension.TIP_DIAMETER);
     assertThat(step.branches()).hasSize(2);
@@ -184,7 +186,8 @@ class PathByHandTest {
     Separation narrow = pair(tip("Ant", 10.0).build(), tip("Bee", 10.05).build());
     double u = Math.sqrt(Math.pow(0.05 / (2.0 * score(close)), 2.0) - PART * PART);
     assertThat(narrow.risk()).isGreaterThan(0.2);
-    assertThat(narrow.neededUncertainty(close).map(length -> length.format(LengthUnit.MILLIMETRE, 4)))
+    assertThat(
+            narrow.neededUncertainty(close).map(length -> length.format(LengthUnit.MILLIMETRE, 4)))
         .isEqualTo(Optional.of(mm(u).format(LengthUnit.MILLIMETRE, 4)));
   }
 

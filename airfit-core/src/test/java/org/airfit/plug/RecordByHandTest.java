@@ -69,8 +69,9 @@ class RecordByHandTest {
     KnownPlugs four = tips(20.0, 20.0, 20.0, 20.0);
     assertThatIllegalArgumentException()
         .isThrownBy(() -> four.spread(Dimension.TIP_DIAMETER))
-        .withMessage("pieces that all read alike must be at least 5 to show a spread, were 4 for the "
-            + Dimension.TIP_DIAMETER + "; measure more");
+        .withMessage(
+            "pieces that all read alike must be at least 5 to show a spread, were 4 for the "
+                + Dimension.TIP_DIAMETER + "; measure more");
     KnownPlugs single = tips(20.0);
     assertThatIllegalArgumentException()
         .isThrownBy(() -> single.sample(Dimension.TIP_DIAMETER))
@@ -84,9 +85,11 @@ class RecordByHandTest {
   @Test
   void what_would_be_noticed_is_the_limit_of_student() {
     double t = student(0.025 / 2.0 / 3.0 / 2.0, 1.0) * Math.sqrt(1.5);
-    assertThat(tips(20.0, 20.06).noticedFrom(Dimension.TIP_DIAMETER).orElseThrow().millimetres())
+    assertThat(
+            tips(20.0, 20.06).noticedFrom(Dimension.TIP_DIAMETER).orElseThrow().millimetres())
         .isCloseTo(t * 0.06 / Math.sqrt(2.0) + 0.005, within(1.0e-6));
-    assertThat(tips(20.0, 20.0).noticedFrom(Dimension.TIP_DIAMETER).orElseThrow().millimetres())
+    assertThat(
+            tips(20.0, 20.0).noticedFrom(Dimension.TIP_DIAMETER).orElseThrow().millimetres())
         .isCloseTo(t * 0.01 / Math.sqrt(12.0) + 0.005, within(1.0e-6));
   }
 
@@ -98,7 +101,8 @@ class RecordByHandTest {
     double limit = CALIPER.limitOfError(Access.OUTSIDE, mm(20.0)).millimetres();
     assertThat(present.millimetres())
         .isCloseTo(
-            Math.hypot(student(0.025, 4.0) * s / Math.sqrt(5.0), 1.959963985 * limit / Math.sqrt(3.0)),
+            Math.hypot(
+                student(0.025, 4.0) * s / Math.sqrt(5.0), 1.959963985 * limit / Math.sqrt(3.0)),
             within(1.0e-8));
     assertThat(plugs.piecesFor(Dimension.TIP_DIAMETER, present, 0.95).verdict())
         .isEqualTo(SampleSizeVerdict.ENOUGH);
@@ -140,8 +144,7 @@ class RecordByHandTest {
     double single = student(0.0125, alone * alone / (a * a / 4.0));
     SizeDifference typed =
         difference(sample(5, 12.0, 0.02), PartSpread.normal(mm(12.5), mm(0.5)), 1);
-    assertThat(typed.allowed().millimetres())
-        .isCloseTo(single * Math.sqrt(alone), within(1.0e-9));
+    assertThat(typed.allowed().millimetres()).isCloseTo(single * Math.sqrt(alone), within(1.0e-9));
     assertThat(typed.agrees()).isFalse();
     assertThat(typed.inWords()).contains("0.500 mm apart, do not agree (");
     Pencil.check(typed);
@@ -160,11 +163,13 @@ class RecordByHandTest {
   void sizes_typed_in_agree_within_half_of_what_is_written() {
     PartSpread one = PartSpread.normal(mm(12.0), mm(0.5));
     for (double apart : new double[] {0.0, 0.005, -0.005}) {
-      assertThat(difference(one, PartSpread.normal(mm(12.0 + apart), mm(0.1)), 1).agrees())
+      assertThat(
+              difference(one, PartSpread.normal(mm(12.0 + apart), mm(0.1)), 1).agrees())
           .isTrue();
     }
     for (double apart : new double[] {0.0051, -0.0051}) {
-      assertThat(difference(one, PartSpread.normal(mm(12.0 + apart), mm(0.1)), 1).agrees())
+      assertThat(
+              difference(one, PartSpread.normal(mm(12.0 + apart), mm(0.1)), 1).agrees())
           .isFalse();
     }
     SizeDifference typed = difference(one, PartSpread.normal(mm(11.99), mm(0.1)), 1);
@@ -225,8 +230,8 @@ class RecordByHandTest {
         .dimension(Dimension.TIP_DIAMETER, PartSpread.limits(mm(11.9), mm(12.1)))
         .build();
     assertThat(SetComparison.of(set("a", typed), set("b", typed), CALIPER).differences())
-        .allSatisfy(difference ->
-            assertThat(difference.one()).isInstanceOf(PartSpread.Limits.class));
+        .allSatisfy(
+            difference -> assertThat(difference.one()).isInstanceOf(PartSpread.Limits.class));
   }
 
   @Test
@@ -234,7 +239,10 @@ class RecordByHandTest {
     PlugProfile only = measured("only", 3, 9.0, 9.01).build();
     SetComparison comparison = SetComparison.of(
         set("a", measured("known", 4, 12.0, 12.01).build(), only),
-        set("b", measured("known", 4, 12.5, 12.51).build(), measured("new", 3, 9.0, 9.01).build()),
+        set(
+            "b",
+            measured("known", 4, 12.5, 12.51).build(),
+            measured("new", 3, 9.0, 9.01).build()),
         CALIPER);
     assertThat(comparison.onlyInOne()).containsExactly("only");
     assertThat(comparison.onlyInOther()).containsExactly("new");
@@ -259,10 +267,10 @@ class RecordByHandTest {
         .grooveForm(GrooveForm.VEE)
         .build();
     PlugProfile more = measured("more", 3, 9.0, 9.01).build();
-    UniversalSocket wide =
-        new UniversalSocket("wide", Set.of("known", "more"), Source.measured("tried, says this test"));
-    UniversalSocket own =
-        new UniversalSocket("own", Set.of("known", "more"), Source.measured("tried, says this test"));
+    UniversalSocket wide = new UniversalSocket(
+        "wide", Set.of("known", "more"), Source.measured("tried, says this test"));
+    UniversalSocket own = new UniversalSocket(
+        "own", Set.of("known", "more"), Source.measured("tried, says this test"));
     ReferenceSet joint = SetComparison.of(
             set("a", one, more).withSockets(List.of(wide)),
             set("b", two, more).withSockets(List.of(wide, own)),
@@ -291,8 +299,9 @@ class RecordByHandTest {
     SetComparison comparison = SetComparison.of(set("a", edge), set("b", over), CALIPER);
     assertThatIllegalArgumentException()
         .isThrownBy(() -> comparison.mergedDespiteDifferences("joint"))
-        .withMessage("tip length of profile known must be taken alike in both sets, was by the edge and by "
-            + "a ball of 4 mm; convert one, or leave it out");
+        .withMessage(
+            "tip length of profile known must be taken alike in both sets, was by the edge and by "
+                + "a ball of 4 mm; convert one, or leave it out");
     assertThat(SetComparison.of(set("a", over), set("b", over), CALIPER)
             .merged("joint")
             .profile("known")
@@ -306,11 +315,13 @@ class RecordByHandTest {
     KnownPlugs plugs = tips(20.02, 19.98, 20.0, 20.03, 20.61, 19.99);
     Outlier odd = plugs.outliers().get(0);
     double mean = 20.004;
-    double s = Math.sqrt((0.016 * 0.016 + 0.024 * 0.024 + 0.004 * 0.004 + 0.026 * 0.026
-            + 0.014 * 0.014)
-        / 4.0);
+    double s = Math.sqrt(
+        (0.016 * 0.016 + 0.024 * 0.024 + 0.004 * 0.004 + 0.026 * 0.026 + 0.014 * 0.014) / 4.0);
     double t = (20.61 - mean - 0.005) / s;
-    double chance = 1.0 * 2.0 * 6.0 * 2.0
+    double chance = 1.0
+        * 2.0
+        * 6.0
+        * 2.0
         * (1.0 - new TDistribution(4).cumulativeProbability(t / Math.sqrt(1.2)));
     assertThat(odd.standing()).isCloseTo(t, within(1.0e-8));
     assertThat(odd.chance()).isCloseTo(chance, within(1.0e-9));
@@ -328,14 +339,14 @@ class RecordByHandTest {
             "q is the chance of Student's t with 4 degrees of freedom, either way, beyond T / √(1 + 1/5).",
             "w is the number of groups of k pieces among 6")
         .doesNotContain("stand out together");
-    String three =
-        tips(20.02, 19.98, 20.51, 20.0, 20.03, 20.53, 19.99, 20.01, 20.52, 20.01, 20.02)
-            .outliers()
-            .get(0)
-            .inWords();
+    String three = tips(20.02, 19.98, 20.51, 20.0, 20.03, 20.53, 19.99, 20.01, 20.52, 20.01, 20.02)
+        .outliers()
+        .get(0)
+        .inWords();
     assertThat(three)
-        .startsWith("Piece no. 3 stands out together with no. 9, no. 6 (they hide one another where only one "
-            + "piece is looked at): its");
+        .startsWith(
+            "Piece no. 3 stands out together with no. 9, no. 6 (they hide one another where only one "
+                + "piece is looked at): its");
   }
 
   @Test
@@ -343,15 +354,15 @@ class RecordByHandTest {
     KnownPiece far = new KnownPiece("far", Map.of(Dimension.TIP_DIAMETER, mm(599.0)));
     KnownPiece near = new KnownPiece("near", Map.of(Dimension.TIP_DIAMETER, mm(1.0)));
     for (double step : new double[] {0.001, 1.0}) {
-      assertThat(new Outlier(
-                  far, Dimension.TIP_DIAMETER, List.of(), sample(9, 20.0, 0.3), mm(step), 1)
-              .step())
+      assertThat(
+              new Outlier(far, Dimension.TIP_DIAMETER, List.of(), sample(9, 20.0, 0.3), mm(step), 1)
+                  .step())
           .isEqualTo(mm(step));
     }
-    assertThat(new Outlier(
-                near, Dimension.TIP_DIAMETER, List.of(), sample(9, 600.0, 0.3), mm(0.01), 1)
-            .others()
-            .mean())
+    assertThat(
+            new Outlier(near, Dimension.TIP_DIAMETER, List.of(), sample(9, 600.0, 0.3), mm(0.01), 1)
+                .others()
+                .mean())
         .isEqualTo(mm(600.0));
     double least = 0.01 / Math.sqrt(12.0);
     assertThat(new Outlier(
@@ -364,8 +375,8 @@ class RecordByHandTest {
         .containsExactly(far);
     List<KnownPiece> also = new ArrayList<>(List.of(far));
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> new Outlier(
-            near, Dimension.TIP_DIAMETER, also, sample(2, 300.0, 0.1), mm(0.01), 1))
+        .isThrownBy(() ->
+            new Outlier(near, Dimension.TIP_DIAMETER, also, sample(2, 300.0, 0.1), mm(0.01), 1))
         .withMessageContaining("fewer than the others, were 0.01 mm, 1, 2 of 4");
     KnownPiece without = new KnownPiece("without", Map.of(Dimension.BORE, mm(9.0)));
     assertThatIllegalArgumentException()
@@ -386,9 +397,10 @@ class RecordByHandTest {
         .isCloseTo(29.5 * Math.sqrt(12.0), within(1.0e-9));
     assertThat(OutlierKernels.noticed(0.1, 0.01, 1, 1)).isInfinite();
     double t = 12.0;
-    double student = 2.0
-        * (1.0 - new TDistribution(5).cumulativeProbability(t / Math.sqrt(1.0 + 1.0 / 6.0)));
-    assertThat(OutlierKernels.chance(t, 7, 1, 3)).isCloseTo(3.0 * 2.0 * 7.0 * student, within(1e-12));
+    double student =
+        2.0 * (1.0 - new TDistribution(5).cumulativeProbability(t / Math.sqrt(1.0 + 1.0 / 6.0)));
+    assertThat(OutlierKernels.chance(t, 7, 1, 3))
+        .isCloseTo(3.0 * 2.0 * 7.0 * student, within(1e-12));
     assertThat(OutlierKernels.chance(0.0, 7, 1, 3)).isEqualTo(1.0);
     double pair = OutlierKernels.tail(t, 6, 2);
     assertThat(OutlierKernels.chance(t, 8, 2, 3)).isCloseTo(3.0 * 4.0 * 28.0 * pair, within(1e-15));
