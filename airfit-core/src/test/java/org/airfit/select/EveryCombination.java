@@ -3,7 +3,9 @@ package org.airfit.select;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.airfit.joint.Chain;
@@ -22,9 +24,13 @@ final class EveryCombination {
     }
   }
 
+  /** So many can be built and judged in half a second. */
+  private static final long MOST = 1_500L;
+
   private final Requirement job;
   private final Catalogue catalogue;
   private final ToldOnceMore rules;
+  private final Map<List<End>, List<List<Part.Adapter>>> known = new HashMap<>();
 
   EveryCombination(Requirement job, Catalogue catalogue) {
     this.job = job;
@@ -79,8 +85,38 @@ final class EveryCombination {
     return all;
   }
 
+  /** How many combinations there are, adapters told apart: with too many this takes too long. */
+  boolean isSmall() {
+    long count = 0L;
+    for (List<List<Part>> chosen :
+        product(job.layout().slots().stream().map(this::options).toList())) {
+      long joined = 1L;
+      for (List<List<Part.Adapter>> joint :
+          joints(chosen.stream().flatMap(List::stream).toList())) {
+        joined *= joint.size();
+      }
+      count += joined;
+      if (count > MOST) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** The same parts with all adapters that could go between them. */
   private List<Proposal> joined(List<Part> parts) {
+    List<Placed> placed = new ArrayList<>();
+    List<Position> positions = Position.of(job.layout());
+    for (int i = 0; i < parts.size(); i++) {
+      placed.add(new Placed(positions.get(i), parts.get(i)));
+    }
+    return product(joints(parts)).stream()
+        .map(adapters -> new Proposal(Assembly.of(job, placed, adapters)))
+        .toList();
+  }
+
+  /** The adapters that could go at each joint. */
+  private List<List<List<Part.Adapter>>> joints(List<Part> parts) {
     List<List<List<Part.Adapter>>> joints = new ArrayList<>();
     End open = job.outlet();
     for (Part part : parts) {
@@ -97,14 +133,7 @@ final class EveryCombination {
       }
     }
     joints.add(chains(open, job.toolInlet()));
-    List<Placed> placed = new ArrayList<>();
-    List<Position> positions = Position.of(job.layout());
-    for (int i = 0; i < parts.size(); i++) {
-      placed.add(new Placed(positions.get(i), parts.get(i)));
-    }
-    return product(joints).stream()
-        .map(adapters -> new Proposal(Assembly.of(job, placed, adapters)))
-        .toList();
+    return joints;
   }
 
   /** Pairs that mate and are of the wanted profile; where there are none, every pair. */
@@ -120,6 +149,10 @@ final class EveryCombination {
   }
 
   private List<List<Part.Adapter>> chains(End from, End to) {
+    return known.computeIfAbsent(List.of(from, to), any -> allChains(from, to));
+  }
+
+  private List<List<Part.Adapter>> allChains(End from, End to) {
     List<Chain<Part.Adapter>> chains = new ArrayList<>();
     if (!Mating.of(from, to).verdict().isSound()) {
       extend(from, to, from, List.of(), List.of(), chains);
