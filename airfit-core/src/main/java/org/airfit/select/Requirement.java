@@ -252,9 +252,13 @@ public final class Requirement {
     return told.is(IMPACT_TOOL);
   }
 
-  /** {@return whether the tool hangs on a whip hose of its own, which the tool inlet is the end of} */
+  /**
+   * {@return whether the tool hangs on a whip hose: one of its own, which the tool inlet is the end of, or the last slot
+   * of the layout}
+   */
   public boolean hasWhipHose() {
-    return told.is(WHIP_HOSE);
+    Slot last = layout.slots().get(layout.slots().size() - 1);
+    return told.is(WHIP_HOSE) || (last instanceof Slot.Hose hose && hose.isWhip());
   }
 
   /** {@return whether the tool feeds its fasteners by itself, as a nailer does} */

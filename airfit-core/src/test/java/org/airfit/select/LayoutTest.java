@@ -13,6 +13,7 @@ import org.airfit.joint.End;
 import org.airfit.line.Wall;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.SonicConductance;
+import org.airfit.safety.Caution;
 import org.junit.jupiter.api.Test;
 
 /** Jobs whose run is not that of most jobs. */
@@ -109,12 +110,15 @@ class LayoutTest {
             "hose to socket",
             "plug to whip hose",
             "whip hose to tool");
+    assertThat(with.requirement().hasWhipHose()).isTrue();
+    assertThat(with.cautions()).extracting(Caution::title).doesNotContain("Whip hose");
     Proposal without = best(
         job(Slot.coupling("outlet"), Slot.hose("hose", TEN_METRES), Slot.coupling("tool"))
             .impactTool()
             .build(),
         parts(hose("rubber", 10.0)));
     assertThat(of(without, Rule.WHIP_HOSE).outcome()).isEqualTo(RuleOutcome.OPEN);
+    assertThat(without.cautions()).extracting(Caution::title).contains("Whip hose");
   }
 
   @Test
