@@ -95,7 +95,7 @@ public final class AirState implements Worked {
     }
     if (!(pressure.pascals() >= LEAST_PASCALS && pressure.pascals() <= MOST_PASCALS)) {
       throw new IllegalArgumentException("pressure of air must be in [1e-30, 1e30] Pa(a), was "
-          + Digits.told(pressure.pascals()) + " Pa(a); there is no such air");
+          + Digits.inFull(pressure.pascals()) + " Pa(a); there is no such air");
     }
     if (!(temperature.celsius() >= -100.0 && temperature.celsius() <= 300.0)) {
       throw new IllegalArgumentException("temperature of air must be in [-100, 300] °C, was "
@@ -206,7 +206,7 @@ public final class AirState implements Worked {
     double vapour = relativeHumidity * Saturation.pressure(t);
     if (!(vapour < pressure.pascals())) {
       throw new IllegalArgumentException("vapour pressure must lie below the pressure of "
-          + Digits.told(pressure.pascals()) + " Pa(a), was " + Digits.told(vapour)
+          + Digits.inFull(pressure.pascals()) + " Pa(a), was " + Digits.inFull(vapour)
           + " Pa(a)");
     }
     return Density.ofKilogramsPerCubicMetre((pressure.pascals() - vapour) / (GAS_CONSTANT * t)

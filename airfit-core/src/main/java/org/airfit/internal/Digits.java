@@ -82,21 +82,21 @@ public final class Digits {
   }
 
   /**
-   * Prints a value for a refusal: with as few digits as tell it from every other value, but for what a conversion of
-   * units rounds. A value just above a limit does not look like the limit.
+   * Prints a value for a refusal: with as few digits as tell it from other values, but for what a conversion of units
+   * rounds, and at most twelve. A value just above a limit does not look like the limit.
    *
    * @param value a finite value
    * @return the text, such as "0.50001" or "0.254"
    * @throws IllegalArgumentException if {@code value} is not finite
    */
   public static String inFull(double value) {
-    for (int digits = 1; digits < 17; digits++) {
+    for (int digits = 1; digits < TOLD; digits++) {
       String text = significant(value, digits);
       if (Math.abs(Double.parseDouble(text) - value) <= CONVERSION * Math.ulp(value)) {
         return text;
       }
     }
-    return significant(value, 17);
+    return significant(value, TOLD);
   }
 
   /**

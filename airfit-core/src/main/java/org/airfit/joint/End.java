@@ -280,7 +280,7 @@ public sealed interface End {
       return over == 1 ? whole + " in" : (whole == 0 ? "" : whole + "-") + fraction + " in";
     }
     String rounded = outside.format(LengthUnit.MILLIMETRE);
-    return Length.parse(rounded).equals(outside) ? rounded : outside.toString();
+    return Length.parse(rounded).equals(outside) ? rounded : outside.shown();
   }
 
   /**

@@ -80,8 +80,8 @@ public enum PipeDuty {
   /** Refuses a flow whose velocity no number may hold. */
   static void requireUsable(MassFlow massFlow) {
     if (PipeElement.passesNowhere(massFlow.kilogramsPerSecond())) {
-      throw new IllegalArgumentException(
-          "mass flow in a pipe must be at most 1e90 kg/s, was " + massFlow + "; check its unit");
+      throw new IllegalArgumentException("mass flow in a pipe must be at most 1e90 kg/s, was "
+          + massFlow.shown() + "; check its unit");
     }
   }
 }

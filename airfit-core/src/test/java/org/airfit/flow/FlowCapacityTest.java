@@ -500,7 +500,7 @@ class FlowCapacityTest {
     FlowCoefficients figures = new FlowCoefficients(C, -0.0, 1.0, PressureDrop.ofPascals(0.0));
     assertThat(figures).hasToString("C 2 dm³/(s·bar), b 0, m 1");
     assertThat(1.0 / figures.criticalPressureRatio()).isPositive();
-    for (double index : new double[] {0.0, -0.1, Math.nextUp(1.0), Double.NaN}) {
+    for (double index : new double[] {0.0, -0.1, 1.0000001, Double.NaN}) {
       assertThatIllegalArgumentException()
           .isThrownBy(() -> new FlowCoefficients(C, 0.3, index, PressureDrop.ofPascals(0.0)))
           .withMessage("subsonic index must be in (0, 1], was " + index);
@@ -554,12 +554,12 @@ class FlowCapacityTest {
       assertThat(chokes.working().toText()).contains(warning);
     }
     assertThat(part.flow(INLET, AbsolutePressure.ofBar(6.0)).warnings()).isEmpty();
-    assertThat(flow).hasToString(flow.massFlow() + " through C 2 dm³/(s·bar), b 0.3");
+    assertThat(flow).hasToString(flow.massFlow().shown() + " through C 2 dm³/(s·bar), b 0.3");
     assertThat(passes)
-        .hasToString(flow.massFlow() + " through C 2 dm³/(s·bar), b 0.3 loses "
-            + ((OutletAtFlow.Passes) passes).drop());
+        .hasToString(flow.massFlow().shown() + " through C 2 dm³/(s·bar), b 0.3 loses "
+            + ((OutletAtFlow.Passes) passes).drop().shown());
     assertThat(chokes)
-        .hasToString(chokes.massFlow() + " through C 2 dm³/(s·bar), b 0.3 chokes at "
-            + part.chokedFlow(dense));
+        .hasToString(chokes.massFlow().shown() + " through C 2 dm³/(s·bar), b 0.3 chokes at "
+            + part.chokedFlow(dense).shown());
   }
 }

@@ -256,8 +256,8 @@ class PartsTest {
     assertThat(series.parts()).hasSize(2).allMatch(OutletAtFlow.Passes.class::isInstance);
     assertThat(beside.parts())
         .containsExactly(two.get(0).flow(INLET, low), two.get(1).flow(INLET, low));
-    assertThat(series).hasToString(series.massFlow() + " through 2 parts in series");
-    assertThat(beside).hasToString(beside.massFlow() + " through 2 parts side by side");
+    assertThat(series).hasToString(series.massFlow().shown() + " through 2 parts in series");
+    assertThat(beside).hasToString(beside.massFlow().shown() + " through 2 parts side by side");
     String choked = "A part chokes: a lower pressure behind the last one changes nothing.";
     assertThat(series.working().toText()).contains(choked, "Δp1", "Δp2");
     assertThat(PartsInSeries.of(two)

@@ -204,12 +204,12 @@ class LineWordsTest {
   void answers_say_the_flow_the_line_and_what_becomes_of_it() {
     LineLoss.Flowing flows = flowing(LossModels.isothermal().loss(HOSE, kg(0.02), AIR));
     assertThat(flows)
-        .hasToString(kg(0.02) + " along 10 m of 9.5 mm bore loses " + flows.drop()
-            + " (isothermal flow, Colebrook friction)");
+        .hasToString(kg(0.02) + " along 10 m of 9.5 mm bore loses "
+            + flows.drop().shown() + " (isothermal flow, Colebrook friction)");
     LineLoss.Choked chokes = choked(LossModels.isothermal().loss(HOSE, kg(1.0), AIR));
     assertThat(chokes)
-        .hasToString(kg(1.0) + " along 10 m of 9.5 mm bore chokes at " + chokes.largest()
-            + " (isothermal flow, Colebrook friction)");
+        .hasToString(kg(1.0) + " along 10 m of 9.5 mm bore chokes at "
+            + chokes.largest().shown() + " (isothermal flow, Colebrook friction)");
     assertThat(chokes.massFlow()).isEqualTo(kg(1.0));
     assertThat(chokes.conduit()).isEqualTo(HOSE);
     assertThat(chokes.inlet()).isEqualTo(AIR);

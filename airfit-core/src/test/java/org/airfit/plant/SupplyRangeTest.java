@@ -77,8 +77,8 @@ class SupplyRangeTest {
 
   /** A failed regulator lets through what its maker tells, and never more than stands in front of it. */
   @Test
-  void behind_a_failed_regulator_stands_the_less_of_what_its_maker_tells_and_what_is_in_front() {
-    assertThat(SEVEN.withHighest(bar(8.0)).regulated(bar(9.0)).highest()).isEqualTo(bar(8.0));
+  void behind_a_failed_regulator_stands_what_its_maker_tells_and_no_more_than_what_is_in_front() {
+    assertThat(SEVEN.withHighest(bar(8.0)).regulated(bar(8.0)).highest()).isEqualTo(bar(8.0));
     assertThat(SEVEN.withHighest(bar(9.0)).regulated(bar(8.0)).highest()).isEqualTo(bar(8.0));
     assertThat(SEVEN.regulated(bar(9.0)).highest()).isEqualTo(bar(9.0));
   }
