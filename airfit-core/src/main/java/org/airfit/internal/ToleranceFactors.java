@@ -48,13 +48,18 @@ public final class ToleranceFactors {
    */
   public static double oneSided(int pieces, double coverage, double confidence) {
     double score = Statistics.normalScore(1.0 - coverage);
-    double sure = Statistics.normalScore(1.0 - confidence);
-    // one-sided limits, large samples: NIST/SEMATECH e-Handbook of Statistical Methods, 7.2.6.3
+    return factor(
+        k -> oneSidedChance(pieces, score, k) - confidence,
+        pieces,
+        oneSidedOfMany(pieces, score, Statistics.normalScore(1.0 - confidence)),
+        2.0 * score + 1.0);
+  }
+
+  /** k of large samples, NIST/SEMATECH e-Handbook of Statistical Methods, 7.2.6.3, from the scores of p and g. */
+  static double oneSidedOfMany(int pieces, double score, double sure) {
     double a = 1.0 - sure * sure / (2.0 * (pieces - 1));
     double b = score * score - sure * sure / pieces;
-    double about = (score + Math.sqrt(score * score - a * b)) / a;
-    return factor(
-        k -> oneSidedChance(pieces, score, k) - confidence, pieces, about, 2.0 * score + 1.0);
+    return (score + Math.sqrt(score * score - a * b)) / a;
   }
 
   /**
@@ -64,7 +69,7 @@ public final class ToleranceFactors {
    * @param about where it passes 0 if there are many pieces, to about 1/n of itself; of no use for few
    * @param most where to look first for the upper end if there are few
    */
-  private static double factor(DoubleUnaryOperator excess, int pieces, double about, double most) {
+  static double factor(DoubleUnaryOperator excess, int pieces, double about, double most) {
     if (pieces >= MANY) {
       double low = about * (1.0 - AROUND / pieces) - AROUND / pieces;
       double high = about * (1.0 + AROUND / pieces) + AROUND / pieces;
@@ -119,12 +124,6 @@ public final class ToleranceFactors {
   public static double twoSided(int pieces, double coverage, double confidence) {
     double score = Statistics.normalScore(0.5 * (1.0 - coverage));
     double root = Math.sqrt(pieces);
-    // W. G. Howe's approximation, NIST/SEMATECH e-Handbook of Statistical Methods, 7.2.6.3, with
-    // the chi-square
-    // score of E. B. Wilson and M. M. Hilferty
-    double ninth = 2.0 / (9.0 * (pieces - 1));
-    double cube = 1.0 - ninth - Statistics.normalScore(1.0 - confidence) * Math.sqrt(ninth);
-    double about = score * Math.sqrt((1.0 + 1.0 / pieces) / (cube * cube * cube));
     // what does not change with k is worked out once, point by point of the integral
     int points = Quadrature.POINTS * PANELS;
     double[] density = new double[points];
@@ -160,8 +159,18 @@ public final class ToleranceFactors {
               - confidence;
         },
         pieces,
-        about,
+        twoSidedOfMany(pieces, score, Statistics.normalScore(1.0 - confidence)),
         2.0 * score + 1.0);
+  }
+
+  /**
+   * k of large samples from the scores of p and g: W. G. Howe's approximation, NIST/SEMATECH e-Handbook of Statistical
+   * Methods, 7.2.6.3, with the chi-square score of E. B. Wilson and M. M. Hilferty.
+   */
+  static double twoSidedOfMany(int pieces, double score, double sure) {
+    double ninth = 2.0 / (9.0 * (pieces - 1));
+    double cube = 1.0 - ninth - sure * Math.sqrt(ninth);
+    return score * Math.sqrt((1.0 + 1.0 / pieces) / (cube * cube * cube));
   }
 
   /** r, the half width around a middle that is off by so much that holds the share p, in standard deviations. */

@@ -176,4 +176,17 @@ class DigitsTest {
     assertThat(Digits.inFull(1.25e15)).isEqualTo("1.25e15");
     assertThatIllegalArgumentException().isThrownBy(() -> Digits.inFull(Double.NaN));
   }
+
+  /** Next to the ends the rounded figure would be 0 or 100 %: from there on it is told as less or more than that. */
+  @Test
+  void a_chance_is_never_nothing_and_never_certain() {
+    assertThat(Digits.percent(0.0)).isEqualTo("< 0.1 %");
+    assertThat(Digits.percent(Math.nextDown(0.0005))).isEqualTo("< 0.1 %");
+    assertThat(Digits.percent(0.0005001)).isEqualTo("0.1 %");
+    assertThat(Digits.percent(0.9341)).isEqualTo("93.4 %");
+    assertThat(Digits.percent(Math.nextDown(0.9995))).isEqualTo("99.9 %");
+    assertThat(Digits.percent(0.9995)).isEqualTo("> 99.9 %");
+    assertThat(Digits.percent(1.0)).isEqualTo("> 99.9 %");
+    assertThat(Digits.percent(0.0005)).as("no 0 %").isNotEqualTo("0.0 %").isNotEqualTo("< 0.1 %");
+  }
 }

@@ -3,6 +3,8 @@ package org.airfit.internal;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.distribution.continuous.ChiSquaredDistribution;
 import org.hipparchus.distribution.continuous.NormalDistribution;
@@ -85,6 +87,62 @@ class ToleranceFactorsTest {
         least / k,
         s -> 2.0 * NORMAL.cumulativeProbability(largestOff(k * s, coverage) * root) - 1.0);
     assertThat(chance).isCloseTo(confidence, within(1.0e-8));
+  }
+
+  /**
+   * The closed formulas of large samples, from the handbook: what they leave out goes with 1/n, so that at 100,000 pieces
+   * four digits are right. They are where the search begins.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "1000,0.9,0.95", "1000,0.99,0.9", "20000,0.95,0.99", "100000,0.9,0.9", "100000,0.99,0.95"
+  })
+  void the_closed_formulas_are_right_for_many_pieces(
+      int pieces, double coverage, double confidence) {
+    double sure = NORMAL.inverseCumulativeProbability(confidence);
+    double oneSided = NORMAL.inverseCumulativeProbability(coverage);
+    double k = ToleranceFactors.oneSided(pieces, coverage, confidence);
+    assertThat(ToleranceFactors.oneSidedOfMany(pieces, oneSided, sure))
+        .isCloseTo(k, within(2.0 * k / pieces));
+    double twoSided = NORMAL.inverseCumulativeProbability(0.5 + 0.5 * coverage);
+    double k2 = ToleranceFactors.twoSided(pieces, coverage, confidence);
+    assertThat(ToleranceFactors.twoSidedOfMany(pieces, twoSided, sure))
+        .isCloseTo(k2, within(2.0 * k2 / pieces));
+  }
+
+  /** The points where a search asks: first on both sides of the closed formula, then between them. */
+  @Test
+  void a_search_among_many_pieces_stays_around_the_closed_formula() {
+    List<Double> asked = new ArrayList<>();
+    DoubleUnaryOperator excess = k -> {
+      asked.add(k);
+      return k - 2.003;
+    };
+    assertThat(ToleranceFactors.factor(excess, 1000, 2.0, 9.0)).isCloseTo(2.003, within(1e-12));
+    assertThat(asked.get(0)).isCloseTo(2.0 * 0.99 - 0.01, within(1e-12));
+    assertThat(asked.get(1)).isCloseTo(2.0 * 1.01 + 0.01, within(1e-12));
+    assertThat(asked).hasSizeLessThan(6).allMatch(k -> k > 1.96 && k < 2.04);
+  }
+
+  @Test
+  void a_search_whose_root_is_elsewhere_or_among_few_pieces_goes_through_all() {
+    for (double root : new double[] {0.004, 1.5, 17.0}) {
+      assertThat(ToleranceFactors.factor(k -> k - root, 1000, 2.0, 9.0))
+          .isCloseTo(root, within(1e-11));
+    }
+    assertThat(ToleranceFactors.factor(k -> k - 0.004, 100, 0.01, 9.0))
+        .as("the lower side would lie below nothing")
+        .isCloseTo(0.004, within(1e-12));
+    List<Double> asked = new ArrayList<>();
+    ToleranceFactors.factor(
+        k -> {
+          asked.add(k);
+          return k - 2.0;
+        },
+        99,
+        2.0,
+        9.0);
+    assertThat(asked.get(0)).as("of few pieces the upper end").isEqualTo(9.0);
   }
 
   /** Without a factor only a mean above the quantile holds the share: at the middle that is one in two. */
