@@ -366,7 +366,7 @@ class DocumentsTest {
   }
 
   @Test
-  void the_layout_of_the_guide_has_five_slots() {
+  void the_layout_of_the_guide_has_six_slots() {
     Part.Device filter = new Part.Device(
         PartFacts.of("F-1", "Filter 40 µm"),
         DeviceKind.FILTER,
@@ -375,15 +375,17 @@ class DocumentsTest {
         End.parse("1/2 NPT female"));
     Layout layout = Layout.of(List.of(
         Slot.inLine("filter", filter),
+        Slot.regulator("regulator", GaugePressure.parse("90 psig")),
         Slot.coupling("outlet").ofProfile("gannet"),
         Slot.hose("hose", Length.parse("30 ft")),
         Slot.coupling("tool"),
         Slot.whipHose("whip hose", Length.parse("2 ft"))));
-    assertThat(layout).hasToString("filter, outlet, hose, tool, whip hose");
+    assertThat(layout).hasToString("filter, regulator, outlet, hose, tool, whip hose");
     assertThat(layout.slots())
         .extracting(Slot::toString)
         .containsExactly(
             "filter: Filter 40 µm",
+            "regulator: set to 6.205 bar(g)",
             "outlet: coupling of profile gannet",
             "hose: hose of at least 9.144 m",
             "tool: coupling",

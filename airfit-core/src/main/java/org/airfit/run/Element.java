@@ -10,6 +10,7 @@ import org.airfit.internal.Digits;
 import org.airfit.line.Conduit;
 import org.airfit.line.LineLoss;
 import org.airfit.line.LossModel;
+import org.airfit.plant.RegulatorElement;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.Length;
@@ -168,6 +169,9 @@ sealed interface Element {
           inlet.pressure().pascals(),
           inlet.temperature().kelvins(),
           inlet.viscosity().pascalSeconds());
+      if (own.flow instanceof RegulatorElement regulator) {
+        return regulator.working(massFlow, inlet, units);
+      }
       Working.Builder working = Working.titled("Pressure behind " + own.name, units);
       FlowElement asNew = own.flow instanceof WornElement worn ? worn.element() : own.flow;
       if (asNew instanceof FlowTable table) {

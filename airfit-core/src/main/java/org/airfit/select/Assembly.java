@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.airfit.flow.FlowCapacity;
+import org.airfit.flow.FlowElement;
 import org.airfit.joint.End;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.run.ElementLoss;
@@ -42,7 +43,7 @@ record Assembly(
     for (Placed each : placed) {
       if (!each.position().isPlug()) {
         run = through(run, joints.get(joint), taken);
-        run = through(run, each, taken);
+        run = through(run, each, requirement, taken);
         joint++;
       }
     }
@@ -77,13 +78,17 @@ record Assembly(
     return longer;
   }
 
-  private static Run through(Run run, Placed placed, Set<String> taken) {
+  private static Run through(Run run, Placed placed, Requirement job, Set<String> taken) {
     if (placed.part() instanceof Part.Hose hose) {
       return run.through(own(hose.name(), taken), hose.conduit());
     }
     if (placed.part() instanceof Part.Socket socket) {
       String name = placed.position().name() + " coupling, " + socket.name();
       return run.through(own(name, taken), socket.capacity());
+    }
+    if (placed.part() instanceof Part.Regulator regulator) {
+      FlowElement element = placed.position().element(regulator, job.toOutlet().atmosphere());
+      return run.through(own(regulator.name(), taken), Objects.requireNonNull(element));
     }
     FlowCapacity capacity = ((Part.Device) placed.part()).capacity();
     return run.through(own(placed.part().name(), taken), capacity);

@@ -18,6 +18,9 @@ final class Ends {
     if (part instanceof Part.Device device) {
       return device.upstream();
     }
+    if (part instanceof Part.Regulator regulator) {
+      return regulator.upstream();
+    }
     return part instanceof Part.Hose hose ? hose.upstream() : ((Part.Adapter) part).one();
   }
 
@@ -28,6 +31,9 @@ final class Ends {
     }
     if (part instanceof Part.Device device) {
       return device.downstream();
+    }
+    if (part instanceof Part.Regulator regulator) {
+      return regulator.downstream();
     }
     return part instanceof Part.Hose hose ? hose.downstream() : upstream(part);
   }

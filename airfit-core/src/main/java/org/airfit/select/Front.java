@@ -19,34 +19,37 @@ final class Front {
   private static final double SURE_PASCALS = 1.001;
 
   private final int most;
-  private final boolean airArrives;
   private int counts;
 
   /**
    * Obtains a front.
    *
    * @param most how many are listed
-   * @param airArrives whether air arrives in all that will be listed, so that differences of pressure stay
    */
-  Front(int most, boolean airArrives) {
+  Front(int most) {
     this.most = most;
-    this.airArrives = airArrives;
   }
 
-  /** Those of choices with the same open end that may be listed, in order. */
-  List<Choice> of(List<Choice> choices) {
+  /**
+   * Those of choices with the same open end that may be listed, in order.
+   *
+   * @param choices the choices
+   * @param staysDifferent whether air arrives in all that will be listed and no regulator is ahead, so that differences
+   *     of pressure stay
+   */
+  List<Choice> of(List<Choice> choices, boolean staysDifferent) {
     List<Choice> sorted = new ArrayList<>(choices);
     sorted.sort(Choice.ORDER);
     List<Choice> kept = new ArrayList<>();
     for (Choice choice : sorted) {
-      if (!isBeaten(choice, kept)) {
+      if (!isBeaten(choice, kept, staysDifferent)) {
         kept.add(choice);
       }
     }
     return kept;
   }
 
-  private boolean isBeaten(Choice choice, List<Choice> kept) {
+  private boolean isBeaten(Choice choice, List<Choice> kept, boolean staysDifferent) {
     counts++;
     int before = 0;
     for (Choice other : kept) {
@@ -54,7 +57,9 @@ final class Front {
         if (other.parts == choice.parts) {
           return true;
         }
-        if (staysBefore(other, choice) && other.parts.isFirstIn(counts) && ++before == most) {
+        if (staysBefore(other, choice, staysDifferent)
+            && other.parts.isFirstIn(counts)
+            && ++before == most) {
           return true;
         }
       }
@@ -62,11 +67,11 @@ final class Front {
     return false;
   }
 
-  private boolean staysBefore(Choice one, Choice other) {
+  private static boolean staysBefore(Choice one, Choice other, boolean staysDifferent) {
     return one.cost < other.cost
         || one.unjoined < other.unjoined
         || one.shortBy < other.shortBy
-        || (airArrives && one.pascals >= other.pascals + SURE_PASCALS)
+        || (staysDifferent && one.pascals >= other.pascals + SURE_PASCALS)
         || one.parts.isNamedBefore(other.parts);
   }
 

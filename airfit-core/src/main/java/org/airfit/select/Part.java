@@ -7,8 +7,10 @@ import org.airfit.flow.FlowCapacity;
 import org.airfit.joint.End;
 import org.airfit.joint.TwoEnded;
 import org.airfit.line.Conduit;
+import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.PressureDrop;
 
 /** A part that a catalogue can hold. */
 public sealed interface Part {
@@ -140,6 +142,53 @@ public sealed interface Part {
       Objects.requireNonNull(capacity, "capacity");
       Objects.requireNonNull(upstream, "upstream");
       Objects.requireNonNull(downstream, "downstream");
+    }
+  }
+
+  /**
+   * A regulator.
+   *
+   * @param facts what it tells of itself
+   * @param capacity what its valve lets through when it stands wide open
+   * @param droop by how much less than at rest it holds at {@code atFlow}
+   * @param atFlow the flow at which it droops so
+   * @param upstream how it ends towards the supply
+   * @param downstream how it ends towards the tool
+   */
+  record Regulator(
+      PartFacts facts,
+      FlowCapacity capacity,
+      PressureDrop droop,
+      FreeAirFlow atFlow,
+      End upstream,
+      End downstream)
+      implements Part {
+    /**
+     * Checks the components.
+     *
+     * @param facts what it tells of itself
+     * @param capacity what its valve lets through when it stands wide open
+     * @param droop by how much less than at rest it holds at {@code atFlow}, at least 0
+     * @param atFlow the flow at which it droops so, above 0
+     * @param upstream how it ends towards the supply
+     * @param downstream how it ends towards the tool
+     * @throws IllegalArgumentException if {@code droop} is negative or {@code atFlow} is not above 0
+     */
+    public Regulator {
+      Objects.requireNonNull(facts, "facts");
+      Objects.requireNonNull(capacity, "capacity");
+      Objects.requireNonNull(droop, "droop");
+      Objects.requireNonNull(atFlow, "atFlow");
+      Objects.requireNonNull(upstream, "upstream");
+      Objects.requireNonNull(downstream, "downstream");
+      if (!(droop.pascals() >= 0.0)) {
+        throw new IllegalArgumentException(
+            "droop of regulator " + facts.id() + " must be at least 0 Pa, was " + droop.shown());
+      }
+      if (!(atFlow.cubicMetresPerSecond() > 0.0)) {
+        throw new IllegalArgumentException("flow at which regulator " + facts.id()
+            + " droops must be above 0, was " + atFlow.shown());
+      }
     }
   }
 

@@ -83,13 +83,13 @@ final class PartChecks {
 
   /** A tool that takes no air has the highest pressure at it that can occur, or what a regulator holds. */
   static boolean isToolOverPressured(Requirement job) {
-    return job.toolRating().filter(job.pressures()::exceeds).isPresent();
+    return job.toolRating().filter(job.pressuresAtTool()::exceeds).isPresent();
   }
 
   /** Only a regulator keeps the tool within its maker's limit. */
   static boolean isToolSparedByRegulator(Requirement job) {
     return !isToolOverPressured(job)
-        && job.toolRating().filter(job.pressures()::canExceed).isPresent();
+        && job.toolRating().filter(job.pressuresAtTool()::canExceed).isPresent();
   }
 
   /**

@@ -100,7 +100,7 @@ final class PartSearch {
       this.airArrives = wanted != Wanted.ANYTHING;
       this.adapters = stock.adapters(isWhole);
       this.ahead = new Ahead(stock, adapters, air, isWhole);
-      this.front = new Front(most, airArrives);
+      this.front = new Front(most);
       this.horizon = new Horizon(best(start(), 0, ahead.cost(0, stock.outlet())), stock.costStep());
     }
 
@@ -189,9 +189,17 @@ final class PartSearch {
       return (isWhole && best.missed() > 0) || horizon.isBehind(best);
     }
 
+    /** Whether a difference of pressure in front of a position is left at the tool: a regulator makes them equal. */
+    private boolean staysDifferent(int position) {
+      List<Stock.Row> inRow = stock.inRow();
+      return airArrives
+          && inRow.subList(position, inRow.size()).stream()
+              .noneMatch(row -> row.place().isRegulator());
+    }
+
     /** Those of choices that end alike that are followed: at first some of the cheapest and of the widest. */
-    private List<Choice> followed(List<Choice> choices) {
-      List<Choice> kept = front.of(choices);
+    private List<Choice> followed(List<Choice> choices, int position) {
+      List<Choice> kept = front.of(choices, staysDifferent(position));
       if (kept.size() <= followed) {
         return kept;
       }
@@ -218,7 +226,7 @@ final class PartSearch {
           }
         }
       });
-      waiting.replaceAll((takes, choices) -> followed(choices));
+      waiting.replaceAll((takes, choices) -> followed(choices, position + 1));
       AtEnds next = new AtEnds();
       stock.inRow().get(position + 1).byProfile(isWhole).forEach((profile, plugs) -> {
         List<Choice> taking = new ArrayList<>();
@@ -227,9 +235,9 @@ final class PartSearch {
             taking.addAll(choices);
           }
         });
-        attach(followed(taking), plugs, position + 1, next);
+        attach(followed(taking, position + 1), plugs, position + 1, next);
       });
-      next.choices.replaceAll((end, choices) -> followed(choices));
+      next.choices.replaceAll((end, choices) -> followed(choices, position + 2));
       return next;
     }
 
@@ -240,7 +248,7 @@ final class PartSearch {
       joined(open, position, byEnd.keySet())
           .forEach((end, choices) ->
               attach(choices, byEnd.getOrDefault(end, List.of()), position, next));
-      next.choices.replaceAll((end, choices) -> followed(choices));
+      next.choices.replaceAll((end, choices) -> followed(choices, position + 1));
       return next;
     }
 
@@ -264,7 +272,8 @@ final class PartSearch {
       AtEnds joined = new AtEnds();
       open.choices.forEach((from, choices) -> join(from, choices, position, goals, joined));
       boolean isLast = position == stock.inRow().size();
-      joined.choices.replaceAll((any, choices) -> isLast ? front.of(choices) : followed(choices));
+      joined.choices.replaceAll((any, choices) ->
+          isLast ? front.of(choices, staysDifferent(position)) : followed(choices, position));
       return joined.choices;
     }
 
@@ -310,7 +319,7 @@ final class PartSearch {
           }
         }
       }));
-      next.choices.replaceAll((any, choices) -> followed(choices));
+      next.choices.replaceAll((any, choices) -> followed(choices, position));
       return next.choices;
     }
   }

@@ -3,6 +3,9 @@ package org.airfit.select;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.airfit.flow.FlowElement;
+import org.airfit.plant.RegulatorElement;
+import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.Length;
 import org.jspecify.annotations.Nullable;
 
@@ -23,6 +26,7 @@ record Position(Kind kind, @Nullable Slot slot, boolean isAtOutlet, boolean isBe
     HOSE,
     WHIP_HOSE,
     DEVICE,
+    REGULATOR,
     ADAPTER
   }
 
@@ -43,6 +47,8 @@ record Position(Kind kind, @Nullable Slot slot, boolean isAtOutlet, boolean isBe
         positions.add(
             new Position(hose.isWhip() ? Kind.WHIP_HOSE : Kind.HOSE, slot, false, behindHose));
         behindHose = true;
+      } else if (slot instanceof Slot.Regulated) {
+        positions.add(new Position(Kind.REGULATOR, slot, false, behindHose));
       } else {
         positions.add(new Position(Kind.DEVICE, slot, false, behindHose));
       }
@@ -80,6 +86,19 @@ record Position(Kind kind, @Nullable Slot slot, boolean isAtOutlet, boolean isBe
     return slot instanceof Slot.Hose hose ? Optional.of(hose.reach()) : Optional.empty();
   }
 
+  boolean isRegulator() {
+    return kind == Kind.REGULATOR;
+  }
+
+  /** What a part does to the air here: a regulator holds what its slot sets it to. Null of a plug. */
+  @Nullable
+  FlowElement element(Part part, AbsolutePressure atmosphere) {
+    return part instanceof Part.Regulator regulator && slot instanceof Slot.Regulated at
+        ? RegulatorElement.of(regulator.capacity(), at.set().absolute(atmosphere))
+            .withDroop(regulator.droop(), regulator.atFlow())
+        : SearchAir.element(part);
+  }
+
   /** The profile that a coupling must have here. */
   Optional<String> profile(Requirement job) {
     return slot instanceof Slot.Coupling coupling
@@ -95,6 +114,7 @@ record Position(Kind kind, @Nullable Slot slot, boolean isAtOutlet, boolean isBe
       case HOSE -> "hose";
       case WHIP_HOSE -> "whip hose";
       case DEVICE -> slot instanceof Slot.InLine line ? line.device().kind().toString() : "part";
+      case REGULATOR -> "regulator";
       case ADAPTER -> "adapter";
     };
   }

@@ -202,6 +202,23 @@ public final class Requirement {
     return pressures;
   }
 
+  /**
+   * {@return between which pressures it can stand at the tool: those of the supply, or what the last regulator of the
+   * layout holds, and if that fails open what stands in front of it}
+   */
+  public SupplyRange pressuresAtTool() {
+    SupplyRange range = pressures;
+    for (Slot slot : layout.slots()) {
+      if (slot instanceof Slot.Regulated regulated) {
+        GaugePressure most = range.whileRegulated().orElse(range.highest());
+        range = SupplyRange.of(regulated.set().compareTo(most) < 0 ? regulated.set() : most)
+            .withHighest(pressures.highest())
+            .regulated();
+      }
+    }
+    return range;
+  }
+
   /** {@return how the piping ends at the outlet} */
   public End outlet() {
     return required(OUTLET);

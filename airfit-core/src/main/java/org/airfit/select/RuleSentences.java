@@ -132,7 +132,7 @@ final class RuleSentences {
 
   static RuleAnswer toolRated(Requirement job, UnitSystem units) {
     String highest = words(job.highest(), units);
-    String stands = job.pressures()
+    String stands = job.pressuresAtTool()
         .whileRegulated()
         .map(held -> "The dead-end pressure at the tool is " + words(held, units)
             + " while the regulator holds and " + highest + " if it fails")

@@ -2,8 +2,10 @@ package org.airfit.select;
 
 import java.util.Objects;
 import java.util.Optional;
+import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
+import org.airfit.quantity.PressureUnit;
 
 /** A part's place between the outlet and the tool, as a {@link Layout} has it: what stands there, or what shall. */
 public sealed interface Slot {
@@ -151,6 +153,52 @@ public sealed interface Slot {
     }
   }
 
+  /**
+   * A regulator at a set point.
+   *
+   * @param name what it is called, such as "regulator"
+   * @param set what it is set to, above 0
+   * @param regulator the regulator that is there; empty if one is to be chosen
+   */
+  record Regulated(String name, GaugePressure set, Optional<Part.Regulator> regulator)
+      implements Slot {
+
+    /**
+     * Checks the components.
+     *
+     * @param name what it is called, such as "regulator"
+     * @param set what it is set to, above 0
+     * @param regulator the regulator that is there; empty if one is to be chosen
+     * @throws IllegalArgumentException if {@code name} is blank or {@code set} is not above 0
+     */
+    public Regulated {
+      requireName(name);
+      Objects.requireNonNull(set, "set");
+      Objects.requireNonNull(regulator, "regulator");
+      if (!(set.pascals() > 0.0)) {
+        throw new IllegalArgumentException("set point of " + name + " must be above 0 bar(g), was "
+            + set.inFull(PressureUnit.BAR));
+      }
+    }
+
+    /** {@return the slot in words, such as "regulator: set to 6 bar(g)"} */
+    @Override
+    public String toString() {
+      return name + ": set to " + set.format(PressureUnit.BAR)
+          + regulator.map(there -> ", it is " + there.name()).orElse("");
+    }
+
+    /**
+     * Obtains this with the regulator that is there and stays.
+     *
+     * @param there the regulator
+     * @return this with the regulator
+     */
+    public Regulated with(Part.Regulator there) {
+      return new Regulated(name, set, Optional.of(Objects.requireNonNull(there, "there")));
+    }
+  }
+
   private static void requireName(String name) {
     if (Objects.requireNonNull(name, "name").isBlank()) {
       throw new IllegalArgumentException(
@@ -191,6 +239,18 @@ public sealed interface Slot {
    */
   static Hose whipHose(String name, Length reach) {
     return new Hose(name, reach, true, Optional.empty());
+  }
+
+  /**
+   * Obtains a regulator to be chosen.
+   *
+   * @param name what it is called, such as "regulator"
+   * @param set what it is to be set to
+   * @return the slot
+   * @throws IllegalArgumentException if {@code name} is blank or {@code set} is not above 0
+   */
+  static Regulated regulator(String name, GaugePressure set) {
+    return new Regulated(name, set, Optional.empty());
   }
 
   /**

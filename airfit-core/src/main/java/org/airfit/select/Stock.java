@@ -46,6 +46,12 @@ final class Stock {
     if (position.slot() instanceof Slot.Hose hose) {
       return hose.hose().map(List::of).orElseGet(() -> catalogue.all(Part.Hose.class));
     }
+    if (position.slot() instanceof Slot.Regulated regulated) {
+      return regulated
+          .regulator()
+          .map(List::of)
+          .orElseGet(() -> catalogue.all(Part.Regulator.class));
+    }
     return position.slot() instanceof Slot.InLine line ? List.of(line.device()) : List.of();
   }
 
@@ -122,7 +128,7 @@ final class Stock {
           ends.number(Ends.upstream(part)),
           ends.number(Ends.downstream(part)),
           takes,
-          SearchAir.element(part)));
+          position.element(part, job.toOutlet().atmosphere())));
     }
     return candidates;
   }
@@ -210,6 +216,9 @@ final class Stock {
     }
     if (inRow.stream().anyMatch(row -> row.place.isHose() && row.kept.isEmpty())) {
       missing.add("The catalogue has no hose: add one.");
+    }
+    if (inRow.stream().anyMatch(row -> row.place.isRegulator() && row.kept.isEmpty())) {
+      missing.add("The catalogue has no regulator: add one.");
     }
     return missing;
   }

@@ -21,7 +21,14 @@ final class Width {
     if (one instanceof Part.Device a && other instanceof Part.Device b) {
       return isAsWide(a.capacity(), b.capacity());
     }
+    if (one instanceof Part.Regulator a && other instanceof Part.Regulator b) {
+      return isAsWide(a.capacity(), b.capacity()) && droopPerFlow(a) <= droopPerFlow(b);
+    }
     return one instanceof Part.Plug && other instanceof Part.Plug;
+  }
+
+  private static double droopPerFlow(Part.Regulator regulator) {
+    return regulator.droop().pascals() / regulator.atFlow().massFlow().kilogramsPerSecond();
   }
 
   /** More of C and of b and less cracking pressure leave more behind; the index is not weighed against them. */

@@ -70,6 +70,11 @@ final class EveryCombination {
           .map(List::<Part>of)
           .toList();
     }
+    if (slot instanceof Slot.Regulated regulated) {
+      return regulated.regulator().map(List::of).orElse(all(Part.Regulator.class)).stream()
+          .map(List::<Part>of)
+          .toList();
+    }
     return List.of(List.of(((Slot.InLine) slot).device()));
   }
 
@@ -128,6 +133,9 @@ final class EveryCombination {
       } else if (part instanceof Part.Device device) {
         joints.add(chains(open, device.upstream()));
         open = device.downstream();
+      } else if (part instanceof Part.Regulator regulator) {
+        joints.add(chains(open, regulator.upstream()));
+        open = regulator.downstream();
       } else if (part instanceof Part.Plug plug) {
         open = plug.end();
       }

@@ -14,6 +14,7 @@ import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.Money;
+import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
 
@@ -152,6 +153,9 @@ final class Jumble {
     for (int i = random.nextInt(5); i > 0; i--) {
       parts.add(adapter());
     }
+    for (int i = random.nextInt(3); i >= 0; i--) {
+      parts.add(regulator());
+    }
     return parts;
   }
 
@@ -165,6 +169,17 @@ final class Jumble {
         End.parse(one("3/8 NPT female", "3/8 NPT male")));
   }
 
+  private Part.Regulator regulator() {
+    return new Part.Regulator(
+        facts(),
+        FlowCapacity.of(
+            SonicConductance.ofCubicDecimetresPerSecondBar(one(4.0, 9.0)), one(0.2, 0.45)),
+        PressureDrop.ofBar(one(0.0, 0.2, 0.5)),
+        FreeAirFlow.ofAnrLitresPerSecond(one(10.0, 20.0)),
+        End.parse(one("3/8 NPT female", "3/8 NPT male")),
+        End.parse("3/8 NPT female"));
+  }
+
   /** A job whose layout is not that of most jobs. */
   Requirement jobOfAnyLayout() {
     Slot.Coupling outlet = Slot.coupling("outlet");
@@ -172,13 +187,18 @@ final class Jumble {
     Slot.Hose hose = Slot.hose("hose", Length.ofMetres(one(5.0, 10.0)));
     Slot.Hose whip = Slot.whipHose("whip hose", Length.ofMetres(one(1.0, 10.0)));
     Slot.InLine device = Slot.inLine("device", device());
-    List<Slot> slots = switch (random.nextInt(7)) {
+    GaugePressure set = GaugePressure.ofBar(one(5.0, 6.0, 6.5));
+    Slot.Regulated regulated = Slot.regulator("regulator", set);
+    List<Slot> slots = switch (random.nextInt(10)) {
       case 0 -> List.of(hose);
       case 1 -> List.of(outlet, hose);
       case 2 -> List.of(hose, tool.ofProfile(one("finch", "wren")));
       case 3 -> List.of(device, outlet, hose, tool);
       case 4 -> List.of(outlet, hose, device, tool.withPlug(plug()));
       case 5 -> List.of(outlet, tool, hose);
+      case 6 -> List.of(regulated, outlet, hose);
+      case 7 -> List.of(outlet, hose, regulated.with(regulator()));
+      case 8 -> List.of(hose, regulated, device, Slot.regulator("second", set));
       default -> List.of(outlet.withSocket(socket()), hose, whip);
     };
     return job(true).layout(Layout.of(slots)).build();

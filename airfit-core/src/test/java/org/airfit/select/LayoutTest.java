@@ -11,7 +11,10 @@ import java.util.stream.IntStream;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.joint.End;
 import org.airfit.line.Wall;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.safety.Caution;
 import org.junit.jupiter.api.Test;
@@ -169,6 +172,74 @@ class LayoutTest {
     assertThat(two.plug("tool").profile()).isEqualTo("wren");
     assertThat(of(two, Rule.PROFILE_MATES).reason())
         .isEqualTo("At the outlet profile finch, at the tool profile wren.");
+  }
+
+  private static Part.Regulator regulator(String id, double c) {
+    return new Part.Regulator(
+        Shelf.steel(id),
+        FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(c), 0.3),
+        PressureDrop.ofBar(0.2),
+        FreeAirFlow.ofAnrLitresPerSecond(10.0),
+        End.parse("3/8 NPT female"),
+        End.parse("3/8 NPT male"));
+  }
+
+  /** 7 bar(g) in front, set to 6.7: at the 10 L/s of the tool it holds 6.5, and couplings and hose take their share. */
+  @Test
+  void a_regulator_of_the_run_keeps_the_tool_within_its_limit_as_long_as_it_holds() {
+    Slot.Regulated regulated = Slot.regulator("regulator", GaugePressure.ofBar(6.7));
+    Requirement.Builder job = job(
+            regulated,
+            Slot.coupling("outlet"),
+            Slot.hose("hose", TEN_METRES),
+            Slot.coupling("tool"))
+        .highest(GaugePressure.ofBar(8.5));
+    Proposal proposal = best(
+        job.toolRating(GaugePressure.ofBar(6.7)).build(),
+        parts(regulator("small", 2.5), regulator("large", 12.0), hose("wide hose", 10.0)));
+    assertThat(proposal.parts()).extracting(Part::id).startsWith("large", "wide");
+    Finding tool = of(proposal, Rule.TOOL_RATED);
+    assertThat(tool.outcome()).isEqualTo(RuleOutcome.MET_WHILE_REGULATED);
+    assertThat(tool.reason()).contains("6.70 bar(g) while the regulator holds and 8.50 bar(g)");
+    assertThat(proposal.cautions()).extracting(Caution::title).contains("If the regulator fails");
+    double behind =
+        proposal.result().<Double>fold(fed -> fed.atToolGauge().bar(), starved -> Double.NaN);
+    assertThat(behind).isBetween(6.2, 6.5);
+    assertThat(proposal.result().working().toText()).contains("It holds", "Droop");
+    assertThat(of(proposal, Rule.PARTS_RATED).reason())
+        .as("a regulator can fail open: parts behind it see what is in front")
+        .startsWith("Up to 8.50 bar(g) can occur");
+    Selection weaker = Selection.of(
+        job.toolRating(GaugePressure.ofBar(6.6)).build(),
+        Catalogue.of(parts(regulator("large", 12.0), hose("wide hose", 10.0))));
+    assertThat(weaker).isInstanceOf(Selection.NothingFits.class);
+    assertThat(weaker.toString()).contains("must be set to at most 6.60 bar(g)");
+  }
+
+  /** A regulator set above what feeds it lets the supply's highest through: that is what the tool sees while it holds. */
+  @Test
+  void a_regulator_set_too_high_protects_nothing() {
+    Requirement job = job(
+            Slot.regulator("regulator", GaugePressure.ofBar(9.0)),
+            Slot.coupling("outlet"),
+            Slot.hose("hose", TEN_METRES),
+            Slot.coupling("tool"))
+        .highest(GaugePressure.ofBar(8.5))
+        .build();
+    assertThat(job.pressuresAtTool().whileRegulated()).contains(GaugePressure.ofBar(8.5));
+    Selection answer = Selection.of(job, Catalogue.of(parts(regulator("large", 12.0))));
+    assertThat(answer).isInstanceOf(Selection.NothingFits.class);
+    assertThat(Selection.of(job, Catalogue.of(Shelf.parts())).toString())
+        .contains("The catalogue has no regulator: add one.");
+  }
+
+  @Test
+  void a_set_point_is_above_nothing() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Slot.regulator("regulator", GaugePressure.ofBar(0.0)))
+        .withMessage("set point of regulator must be above 0 bar(g), was 0 bar(g)");
+    assertThat(Slot.regulator("regulator", GaugePressure.ofBar(6.0)).with(regulator("there", 6.0)))
+        .hasToString("regulator: set to 6 bar(g), it is part there");
   }
 
   @Test

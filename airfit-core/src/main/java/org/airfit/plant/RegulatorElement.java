@@ -1,0 +1,178 @@
+package org.airfit.plant;
+
+import java.util.Objects;
+import java.util.Optional;
+import org.airfit.air.AirState;
+import org.airfit.flow.FlowCapacity;
+import org.airfit.flow.FlowElement;
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.MassFlow;
+import org.airfit.quantity.PressureDrop;
+import org.airfit.quantity.PressureUnit;
+import org.airfit.working.UnitSystem;
+import org.airfit.working.Working;
+
+/**
+ * A regulator within a run: behind it stands what it holds, or what its open valve leaves of the pressure in front where
+ * that is less.
+ *
+ * <pre>
+ *   p2 = min(p0 − Δp ṁ/ṁ1, what the capacity leaves of p1)
+ * </pre>
+ *
+ * <p>p0 is what it is set to, Δp what it droops by at the flow ṁ1, in a straight line as {@link Regulator} does; the
+ * capacity is that of its valve when it stands wide open. A regulator can fail open: ratings behind it are judged by
+ * what can stand in front of it.
+ *
+ * <p>This class is immutable, thread-safe and value-based.
+ */
+public final class RegulatorElement implements FlowElement {
+
+  private final FlowCapacity capacity;
+  private final AbsolutePressure set;
+  private final PressureDrop droop;
+  private final Optional<FreeAirFlow> atFlow;
+  private final FlowElement valve;
+  private final double perFlow;
+
+  private RegulatorElement(
+      FlowCapacity capacity,
+      AbsolutePressure set,
+      PressureDrop droop,
+      Optional<FreeAirFlow> atFlow) {
+    this.capacity = capacity;
+    this.set = set;
+    this.droop = droop;
+    this.atFlow = atFlow;
+    this.valve = capacity.element();
+    this.perFlow = atFlow
+        .map(flow -> droop.pascals() / flow.massFlow().kilogramsPerSecond())
+        .orElse(0.0);
+  }
+
+  /**
+   * Obtains a regulator that holds its pressure as long as its valve lets the air through.
+   *
+   * @param capacity what its valve lets through when it stands wide open
+   * @param set what it is set to
+   * @return the element
+   */
+  public static RegulatorElement of(FlowCapacity capacity, AbsolutePressure set) {
+    return new RegulatorElement(
+        Objects.requireNonNull(capacity, "capacity"),
+        Objects.requireNonNull(set, "set"),
+        PressureDrop.ofPascals(0.0),
+        Optional.empty());
+  }
+
+  /**
+   * Obtains this with a droop.
+   *
+   * @param drop by how much less than at rest it holds, from 0 to below what it is set to
+   * @param flow at which flow, above 0
+   * @return this with the droop
+   * @throws IllegalArgumentException if {@code flow} is not above 0 or {@code drop} is out of range
+   */
+  public RegulatorElement withDroop(PressureDrop drop, FreeAirFlow flow) {
+    Objects.requireNonNull(drop, "drop");
+    Objects.requireNonNull(flow, "flow");
+    if (!(flow.cubicMetresPerSecond() > 0.0)) {
+      throw new IllegalArgumentException(
+          "flow at which a regulator droops must be above 0, was " + flow.shown());
+    }
+    if (!(drop.pascals() >= 0.0 && drop.pascals() < set.pascals())) {
+      throw new IllegalArgumentException("droop of a regulator must be in [0, "
+          + set.inFull(PressureUnit.BAR) + "), was " + drop.inFull(PressureUnit.BAR));
+    }
+    return new RegulatorElement(capacity, set, drop, Optional.of(flow));
+  }
+
+  /** {@return what its valve lets through when it stands wide open} */
+  public FlowCapacity capacity() {
+    return capacity;
+  }
+
+  /** {@return what it is set to} */
+  public AbsolutePressure set() {
+    return set;
+  }
+
+  private double held(double flow) {
+    return set.pascals() - perFlow * flow;
+  }
+
+  @Override
+  public double outlet(double flow, double pascals, double kelvins, double viscosity) {
+    double left = valve.outlet(flow, pascals, kelvins, viscosity);
+    double held = held(flow);
+    return held > 0.0 && left > 0.0 ? Math.min(left, held) : Double.NaN;
+  }
+
+  @Override
+  public double largest(double pascals, double kelvins, double viscosity) {
+    double most = valve.largest(pascals, kelvins, viscosity);
+    return perFlow > 0.0 ? Math.min(most, set.pascals() / perFlow) : most;
+  }
+
+  /**
+   * Tells how the pressure behind it follows from the flow.
+   *
+   * @param massFlow the flow
+   * @param inlet the air in front
+   * @param units the units to show numbers in
+   * @return the working
+   */
+  public Working working(MassFlow massFlow, AirState inlet, UnitSystem units) {
+    Objects.requireNonNull(massFlow, "massFlow");
+    Objects.requireNonNull(inlet, "inlet");
+    double flow = massFlow.kilogramsPerSecond();
+    Working.Builder working =
+        Working.titled("Pressure behind the regulator", Objects.requireNonNull(units, "units"));
+    working.include(capacity.passage(massFlow, inlet).working(units));
+    atFlow.ifPresent(at -> working.include(new Regulator(
+            inlet.at(set), at, AbsolutePressure.ofPascals(set.pascals() - droop.pascals()))
+        .working(massFlow, units)));
+    double behind = outlet(
+        flow,
+        inlet.pressure().pascals(),
+        inlet.temperature().kelvins(),
+        inlet.viscosity().pascalSeconds());
+    if (Double.isNaN(behind)) {
+      return working
+          .answer("It does not let " + massFlow.format(units.massFlowUnit()) + " through.")
+          .build();
+    }
+    String left = AbsolutePressure.ofPascals(behind).format(units.pressureUnit());
+    return working
+        .answer(
+            behind < held(flow)
+                ? "Its valve stands wide open and leaves " + left
+                    + ", less than what it would hold: it does not regulate."
+                : "It holds " + left + ".")
+        .build();
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof RegulatorElement that
+        && capacity.equals(that.capacity)
+        && set.equals(that.set)
+        && droop.equals(that.droop)
+        && atFlow.equals(that.atFlow);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(capacity, set, droop, atFlow);
+  }
+
+  /** {@return what it is set to and by how much it droops} */
+  @Override
+  public String toString() {
+    return "regulator set to " + set.inFull(PressureUnit.BAR)
+        + atFlow
+            .map(flow -> ", drooping by " + droop.inFull(PressureUnit.BAR) + " at " + flow.shown())
+            .orElse("");
+  }
+}
