@@ -95,7 +95,11 @@ class ToleranceFactorsTest {
    */
   @ParameterizedTest
   @CsvSource({
-    "1000,0.9,0.95", "1000,0.99,0.9", "20000,0.95,0.99", "100000,0.9,0.9", "100000,0.99,0.95"
+    "1000,0.9,0.95",
+    "1000,0.99,0.9",
+    "20000,0.95,0.99",
+    "100000,0.9,0.9",
+    "100000,0.99,0.95"
   })
   void the_closed_formulas_are_right_for_many_pieces(
       int pieces, double coverage, double confidence) {
