@@ -14,21 +14,19 @@ import org.junit.jupiter.api.io.TempDir;
 /** What the tools of a network do is seen on its sheet: what a rule forbids in short, and cautions with their tools. */
 class NetworkWorkTest {
 
-  private static final String TABLE = """
-      record,name,from,to,bore,length,roughness,tool,air,needs,pressure,temperature,atmosphere,customer,%s
-      network,Shed,,,,,,,,,,20 °C,1 bar(a),K.,%s
-      supply,,,room,,,,,,,120 psig,,,,
-      drop,bench,room,,16 mm,3 m,0.01 mm,hammer,5 scfm,50 psig,,,,,%s
-      drop,booth,room,,16 mm,3 m,0.01 mm,gun,5 scfm,50 psig,,,,,%s
-      """;
-
   @TempDir
   private Path folder;
 
   private String sheet(String columns, String ofNetwork, String ofBench, String ofBooth)
       throws IOException {
     Path file = folder.resolve("shed.csv");
-    Files.writeString(file, String.format(TABLE, columns, ofNetwork, ofBench, ofBooth));
+    Files.writeString(file, """
+        record,name,from,to,bore,length,roughness,tool,air,needs,pressure,temperature,atmosphere,customer,%s
+        network,Shed,,,,,,,,,,20 °C,1 bar(a),K.,%s
+        supply,,,room,,,,,,,120 psig,,,,
+        drop,bench,room,,16 mm,3 m,0.01 mm,hammer,5 scfm,50 psig,,,,,%s
+        drop,booth,room,,16 mm,3 m,0.01 mm,gun,5 scfm,50 psig,,,,,%s
+        """.formatted(columns, ofNetwork, ofBench, ofBooth));
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     PrintStream terminal = new PrintStream(out, true, StandardCharsets.UTF_8);
     String[] args = {file.toString(), folder.resolve("shed.html").toString()};
