@@ -21,8 +21,8 @@ import org.airfit.quantity.Temperature;
 final class FlowFields {
 
   /**
-   * The range of an atmosphere people work in [bar(a)]: our own choice, from the highest mountain (0.33 bar, from memory)
-   * to the deepest works under compressed air (4.5 bar, from memory).
+   * The range of an atmosphere people work in [bar(a)]: our own choice, from the highest mountain (0.33 bar, from
+   * memory) to the deepest works under compressed air (4.5 bar, from memory).
    */
   private static final double THINNEST = 0.3;
 
