@@ -143,7 +143,7 @@ public final class AbsolutePressure extends Quantity<AbsolutePressure, PressureU
   public PressureDrop dropTo(AbsolutePressure downstream) {
     if (Objects.requireNonNull(downstream, "downstream").si() > si()) {
       throw new IllegalArgumentException("downstream pressure must be at most the upstream "
-          + shown() + ", was " + downstream.shown());
+          + inFull(PressureUnit.BAR) + ", was " + downstream.inFull(PressureUnit.BAR));
     }
     return PressureDrop.ofPascals(si() - downstream.si());
   }

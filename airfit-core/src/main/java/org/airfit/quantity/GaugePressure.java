@@ -129,7 +129,7 @@ public final class GaugePressure extends Quantity<GaugePressure, PressureUnit> {
   public AbsolutePressure absolute(AbsolutePressure atmosphere) {
     if (-si() > Objects.requireNonNull(atmosphere, "atmosphere").pascals()) {
       throw new IllegalArgumentException("gauge pressure must be at least minus the atmosphere of "
-          + atmosphere.shown() + ", was " + shown());
+          + atmosphere.inFull(PressureUnit.BAR) + ", was " + inFull(PressureUnit.BAR));
     }
     return AbsolutePressure.ofPascals(atmosphere.pascals() + si());
   }
@@ -164,7 +164,7 @@ public final class GaugePressure extends Quantity<GaugePressure, PressureUnit> {
   public PressureDrop dropTo(GaugePressure downstream) {
     if (Objects.requireNonNull(downstream, "downstream").si() > si()) {
       throw new IllegalArgumentException("downstream pressure must be at most the upstream "
-          + shown() + ", was " + downstream.shown());
+          + inFull(PressureUnit.BAR) + ", was " + downstream.inFull(PressureUnit.BAR));
     }
     return PressureDrop.ofPascals(si() - downstream.si());
   }

@@ -7,6 +7,7 @@ import org.airfit.internal.NamedValues;
 import org.airfit.internal.NamedValues.Name;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Money;
+import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.Temperature;
 
 /**
@@ -77,8 +78,8 @@ public final class PartFacts {
   public PartFacts withRating(GaugePressure pressure) {
     Objects.requireNonNull(pressure, "pressure");
     if (!(pressure.pascals() > 0.0)) {
-      throw new IllegalArgumentException(
-          "rating of part " + id + " must be above 0 Pa(g), was " + pressure.shown());
+      throw new IllegalArgumentException("rating of part " + id + " must be above 0 bar(g), was "
+          + pressure.inFull(PressureUnit.BAR));
     }
     return with(told.with(RATING, pressure));
   }

@@ -16,6 +16,7 @@ import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.Temperature;
 import org.airfit.run.Run;
 import org.airfit.safety.Medium;
@@ -158,8 +159,8 @@ public final class Requirement {
     Objects.requireNonNull(demand, "demand");
     Objects.requireNonNull(least, "least");
     if (!(least.pascals() > 0.0)) {
-      throw new IllegalArgumentException(
-          "least pressure at the tool must be above 0 Pa(g), was " + least.shown());
+      throw new IllegalArgumentException("least pressure at the tool must be above 0 bar(g), was "
+          + least.inFull(PressureUnit.BAR));
     }
     return new Builder(NamedValues.NONE.with(DEMAND, demand).with(LEAST, least));
   }
@@ -406,9 +407,16 @@ public final class Requirement {
      *
      * @param rating that pressure
      * @return this builder
+     * @throws IllegalArgumentException if {@code rating} is not above 0: a tool driven by pressure has no such limit
      */
     public Builder toolRating(GaugePressure rating) {
-      told = told.with(TOOL_RATING, Objects.requireNonNull(rating, "rating"));
+      Objects.requireNonNull(rating, "rating");
+      if (!(rating.pascals() > 0.0)) {
+        throw new IllegalArgumentException(
+            "highest pressure the tool's maker allows must be above 0 bar(g), was "
+                + rating.inFull(PressureUnit.BAR) + "; leave it out where it is not known");
+      }
+      told = told.with(TOOL_RATING, rating);
       return this;
     }
 
@@ -773,12 +781,19 @@ public final class Requirement {
     /**
      * Tells that the tool cleans with air and holds the pressure at its nozzle down when that is blocked.
      *
-     * @param atBlockedNozzle the pressure that its maker tells for the blocked nozzle
+     * @param atBlockedNozzle the pressure that its maker tells for the blocked nozzle, at least 0
      * @return this builder
+     * @throws IllegalArgumentException if {@code atBlockedNozzle} is below 0: it would pass every limit
      */
     public Builder blowGun(GaugePressure atBlockedNozzle) {
+      if (Objects.requireNonNull(atBlockedNozzle, "atBlockedNozzle").pascals() < 0.0) {
+        throw new IllegalArgumentException(
+            "dead-end pressure of a blow gun must be at least 0 bar(g), was "
+                + atBlockedNozzle.inFull(PressureUnit.BAR)
+                + "; leave it out where it is not known");
+      }
       told = told.with(BLOW_GUN);
-      told = told.with(DEAD_END, Objects.requireNonNull(atBlockedNozzle, "atBlockedNozzle"));
+      told = told.with(DEAD_END, atBlockedNozzle);
       return this;
     }
 

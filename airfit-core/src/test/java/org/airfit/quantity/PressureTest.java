@@ -24,8 +24,15 @@ class PressureTest {
         .isEqualTo(AbsolutePressure.ofBar(0));
     assertThatIllegalArgumentException()
         .isThrownBy(() -> GaugePressure.ofPascals(-101_326).absolute(SEA))
-        .withMessage("gauge pressure must be at least minus the atmosphere of 101325.0 Pa(a),"
-            + " was -101326.0 Pa(g)");
+        .withMessage("gauge pressure must be at least minus the atmosphere of 1.01325 bar(a),"
+            + " was -1.01326 bar(g)");
+  }
+
+  @Test
+  void a_refused_vacuum_is_told_in_a_unit_people_read() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> GaugePressure.parse("-1e6 bar(g)").absolute(SEA))
+        .withMessageEndingWith("was -1000000 bar(g)");
   }
 
   @Test
@@ -36,8 +43,7 @@ class PressureTest {
     assertThat(high.dropTo(high)).isEqualTo(PressureDrop.ofBar(0));
     assertThatIllegalArgumentException()
         .isThrownBy(() -> low.dropTo(high))
-        .withMessage(
-            "downstream pressure must be at most the upstream 600000.0 Pa(a), was 700000.0 Pa(a)");
+        .withMessage("downstream pressure must be at most the upstream 6 bar(a), was 7 bar(a)");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> low.minus(PressureDrop.ofBar(7)))
         .withMessageStartingWith("absolute pressure must be finite and at least 0 Pa(a), was -");

@@ -76,7 +76,28 @@ class RequirementTest {
   void a_tool_that_needs_no_pressure_is_refused() {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Requirement.forTool(AIR, GaugePressure.ofBar(0.0)))
-        .withMessageStartingWith("least pressure at the tool must be above 0 Pa(g)");
+        .withMessageStartingWith("least pressure at the tool must be above 0 bar(g), was 0 bar(g)");
+  }
+
+  @Test
+  void a_limit_of_the_tool_at_or_below_the_atmosphere_is_refused() {
+    for (double limit : new double[] {-0.2, 0.0}) {
+      assertThatIllegalArgumentException()
+          .isThrownBy(() -> Shelf.job().toolRating(GaugePressure.ofBar(limit)))
+          .withMessageStartingWith(
+              "highest pressure the tool's maker allows must be above 0 bar(g), was ");
+    }
+    assertThat(Shelf.job().toolRating(GaugePressure.ofBar(0.1)).build().toolRating())
+        .contains(GaugePressure.ofBar(0.1));
+  }
+
+  @Test
+  void a_dead_end_pressure_below_the_atmosphere_is_refused() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Shelf.job().blowGun(GaugePressure.ofBar(-0.1)))
+        .withMessageStartingWith(
+            "dead-end pressure of a blow gun must be at least 0 bar(g), was -0.1 bar(g)");
+    assertThat(Shelf.job().blowGun(GaugePressure.ofBar(0.0))).isNotNull();
   }
 
   @Test
@@ -109,7 +130,7 @@ class RequirementTest {
     assertThatIllegalArgumentException().isThrownBy(() -> PartFacts.of("x", ""));
     assertThatIllegalArgumentException()
         .isThrownBy(() -> PartFacts.of("x", "x").withRating(GaugePressure.ofBar(0.0)))
-        .withMessageStartingWith("rating of part x must be above 0 Pa(g)");
+        .withMessageStartingWith("rating of part x must be above 0 bar(g), was 0 bar(g)");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> new Part.Socket(
             Shelf.steel("x"),

@@ -10,6 +10,7 @@ import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.PressureDrop;
+import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
 
@@ -19,7 +20,26 @@ import org.airfit.quantity.Temperature;
  */
 final class FlowFields {
 
+  /**
+   * The range of an atmosphere people work in [bar(a)]: our own choice, from the highest mountain (0.33 bar, from
+   * memory) to the deepest works under compressed air (4.5 bar, from memory).
+   */
+  private static final double THINNEST = 0.3;
+
+  private static final double DENSEST = 5.0;
+
   private FlowFields() {}
+
+  /** The pressure around the shop: a vacuum or a pressure in a wrong unit is none. */
+  static AbsolutePressure atmosphere(Field field) throws WrongFileException {
+    AbsolutePressure atmosphere = field.as(AbsolutePressure::parse);
+    if (atmosphere.bar() < THINNEST || atmosphere.bar() > DENSEST) {
+      throw field.wrong("atmosphere must be in [" + THINNEST + ", " + DENSEST + "] bar(a), was "
+          + atmosphere.inFull(PressureUnit.BAR)
+          + "; check the unit: 1.013 bar(a) is usual at sea level");
+    }
+    return atmosphere;
+  }
 
   /** The bore, length, roughness and fittings of a pipe, tube or hose. */
   static Conduit conduit(Field item) throws WrongFileException {

@@ -65,9 +65,8 @@ public final class JobFile {
     hand.requireNothingElse();
 
     Field supplied = root.field("supply", "an object with pressure, temperature and atmosphere");
-    AbsolutePressure atmosphere = supplied
-        .field("atmosphere", "an absolute pressure such as \"1.013 bar(a)\"")
-        .as(AbsolutePressure::parse);
+    AbsolutePressure atmosphere = FlowFields.atmosphere(
+        supplied.field("atmosphere", "an absolute pressure such as \"1.013 bar(a)\""));
     GaugePressure pressure = supplied.field("pressure", Accepted.GAUGE).as(GaugePressure::parse);
     Temperature temperature =
         supplied.field("temperature", "a temperature such as \"20 °C\"").as(Temperature::parse);
@@ -228,7 +227,8 @@ public final class JobFile {
     requirement.toolInlet(EndField.in(tool.field("inlet", Accepted.END), remarks));
     Optional<Field> rating = tool.find("notAbove");
     if (rating.isPresent()) {
-      requirement.toolRating(rating.get().as(GaugePressure::parse));
+      GaugePressure highest = rating.get().as(GaugePressure::parse);
+      rating.get().build(() -> requirement.toolRating(highest));
     }
     if (tool.flag("hammers")) {
       requirement.impactTool();
@@ -248,7 +248,8 @@ public final class JobFile {
     boolean cleans = tool.flag("cleans");
     Optional<Field> blocked = tool.find("atBlockedNozzle");
     if (blocked.isPresent()) {
-      requirement.blowGun(blocked.get().as(GaugePressure::parse));
+      GaugePressure deadEnd = blocked.get().as(GaugePressure::parse);
+      blocked.get().build(() -> requirement.blowGun(deadEnd));
     } else if (cleans) {
       requirement.blowGun();
     }

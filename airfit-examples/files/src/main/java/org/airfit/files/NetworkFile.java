@@ -163,9 +163,8 @@ public final class NetworkFile {
     if (head != null) {
       throw title.wrong("is a second network; keep one row with network under record");
     }
-    AbsolutePressure atmosphere = row.field(
-            "atmosphere", "an absolute pressure such as 1.013 bar(a)")
-        .as(AbsolutePressure::parse);
+    AbsolutePressure atmosphere =
+        FlowFields.atmosphere(row.field("atmosphere", "an absolute pressure such as 1.013 bar(a)"));
     Situation.Builder line = Situation.describe().quickCouplers();
     if (row.flag("lubricated")) {
       line.lubricatedLine();

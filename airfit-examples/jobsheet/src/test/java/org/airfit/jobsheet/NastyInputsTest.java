@@ -79,6 +79,31 @@ class NastyInputsTest {
   }
 
   @Test
+  void an_atmosphere_nobody_works_in_is_refused() throws IOException {
+    for (String around : List.of("0 bar(a)", "0.2999 bar(a)", "5.01 bar(a)", "101.3 bar(a)")) {
+      Path odd = with("odd.json", job, "\"1.013 bar(a)\"", "\"" + around + "\"");
+      err.reset();
+      assertThat(run(odd, folder.resolve("p.html"))).as(around).isEqualTo(2);
+      refused("supply.atmosphere", "must be in [0.3, 5.0] bar(a), was " + around, "check the unit");
+    }
+    for (String around : List.of("0.3 bar(a)", "5 bar(a)")) {
+      Path allowed = with("allowed.json", job, "\"1.013 bar(a)\"", "\"" + around + "\"");
+      assertThat(run(allowed, folder.resolve("p.html"))).as(around).isZero();
+    }
+  }
+
+  @Test
+  void pressures_below_the_atmosphere_are_refused_in_a_unit_people_read() throws IOException {
+    Path limit = with("limit.json", job, "\"notAbove\": \"110 psig\"", "\"notAbove\": \"-3 psig\"");
+    assertThat(run(limit, folder.resolve("p.html"))).isEqualTo(2);
+    refused("tool.notAbove", "must be above 0 bar(g), was -0.20684");
+    err.reset();
+    Path supply = with("supply.json", job, "\"7.4 bar(g)\"", "\"-1e6 bar(g)\"");
+    assertThat(run(supply, folder.resolve("p.html"))).isEqualTo(2);
+    refused("supply: ", "was -1000000 bar(g)");
+  }
+
+  @Test
   void the_page_is_never_written_over_what_was_read() throws IOException {
     String before = Files.readString(job);
     String shop = Files.readString(catalogue);
