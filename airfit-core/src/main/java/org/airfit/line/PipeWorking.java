@@ -485,8 +485,7 @@ final class PipeWorking {
     pressureLost(working, loss, loss.drop().pascals());
   }
 
-  private static void pressureLost(
-      Working.Builder working, LineLoss.Flowing loss, double pascals) {
+  private static void pressureLost(Working.Builder working, LineLoss.Flowing loss, double pascals) {
     working
         .step(PRESSURE_LOST.from(loss.model().source()), pascals, 3)
         .answer(DROP, OUTLET_PRESSURE);

@@ -405,8 +405,8 @@ class SolverBranchTest {
   void a_branch_stands_at_its_second_jump_whatever_further_loss_there_is(double more) {
     Conduit wider = Conduit.of(
         Length.ofMillimetres(20.0), Length.ofMetres(200.0), Length.ofMillimetres(0.0015));
-    FlowElement both = FlowElements.inSeries(List.of(
-        LossModels.isothermal().element(PIPE), LossModels.isothermal().element(wider)));
+    FlowElement both = FlowElements.inSeries(
+        List.of(LossModels.isothermal().element(PIPE), LossModels.isothermal().element(wider)));
     double second = 2.0 * JUMP; // in proportion to the bore
     double before = both.outlet(second * (1.0 - 1.0e-12), 8.0e5, KELVINS, VISCOSITY);
     double behind = both.outlet(second * (1.0 + 1.0e-11), 8.0e5, KELVINS, VISCOSITY);
