@@ -42,6 +42,11 @@ final class PipeWorking {
 
   private static final double LEAST_SHARE_US = 1.0e-2;
 
+  /** Nearer to choking than this part the pressure behind is that of choking, to five digits [-]. */
+  private static final double AT_CHOKING = 1.0e-5;
+
+  private static final int NEWTON_STEPS = 5;
+
   private static final Source DEFINITION = Source.handbook("definition");
 
   private static final Formula REYNOLDS_NUMBER = Formula.of(
@@ -341,15 +346,23 @@ final class PipeWorking {
    * from k alone, to that distance.
    */
   private int digitsNearChoking(UnitSystem units) {
-    double away = switch (equation) {
-      case ISOTHERMAL -> loss.outletMach() * Math.sqrt(AirState.HEAT_CAPACITY_RATIO);
-      case ADIABATIC -> loss.outletMach();
-      case DARCY_INLET_DENSITY, DARCY_MEAN_DENSITY -> 0.0;
-    };
-    if (1.0 - away < 1.0e-5) {
+    if (isAtChoking()) {
       return 5;
     }
-    return 1.0 - away < units.either(1.0e-5, 1.0e-3) ? 3 : 0;
+    return fromChoking() < units.either(AT_CHOKING, 1.0e-3) ? 3 : 0;
+  }
+
+  /** How far the flow at the outlet is from choking, in parts of the speed at which it does [-]. */
+  private double fromChoking() {
+    return switch (equation) {
+      case ISOTHERMAL -> 1.0 - loss.outletMach() * Math.sqrt(AirState.HEAT_CAPACITY_RATIO);
+      case ADIABATIC -> 1.0 - loss.outletMach();
+      case DARCY_INLET_DENSITY, DARCY_MEAN_DENSITY -> 1.0;
+    };
+  }
+
+  private boolean isAtChoking() {
+    return fromChoking() < AT_CHOKING;
   }
 
   private Working.Builder nearChoking(Working.Builder working, int left) {
@@ -361,7 +374,7 @@ final class PipeWorking {
         .given(INLET_PRESSURE, loss.inlet().pressure().pascals(), digits);
     if (equation == PipeEquation.ISOTHERMAL) {
       return working
-          .step(ISOTHERMAL_NEAR_CHOKING.from(source), loss.outlet().pressure().pascals(), left)
+          .step(ISOTHERMAL_NEAR_CHOKING.from(source), outletNearChoking(), left)
           .given(KELVINS, loss.inlet().temperature().kelvins(), 7)
           .step(ISOTHERMAL_FLUX.from(source), flux, left);
     }
@@ -372,7 +385,32 @@ final class PipeWorking {
         .step(ADIABATIC_FLUX.from(source), flux, left)
         .given(OUTLET_MACH, 1.0, 1)
         .step(TEMPERATURE_AT_OUTLET.from(source), loss.outlet().temperature().kelvins(), left)
-        .step(ADIABATIC.from(source), loss.outlet().pressure().pascals(), left);
+        .step(ADIABATIC.from(source), outletNearChoking(), left);
+  }
+
+  /**
+   * The pressure [Pa] behind a flow at which it just chokes. It differs from that of the loss by a smaller part than is
+   * printed; but whole pascals are printed, and above a bar these are more than five digits. Farther from choking, in
+   * US units, it is that of the loss.
+   */
+  private double outletNearChoking() {
+    double outlet = loss.outlet().pressure().pascals();
+    if (!isAtChoking()) {
+      return outlet;
+    }
+    double inlet = loss.inlet().pressure().pascals();
+    if (equation == PipeEquation.ADIABATIC) {
+      double cooled =
+          loss.outlet().temperature().kelvins() / loss.inlet().temperature().kelvins();
+      return inlet * loss.inletMach() * Math.sqrt(cooled);
+    }
+    // y − 1 − ln y = k with y = (p1/p2)², by Newton's method
+    double k = resistance(loss.conduit(), darcy);
+    double y = (inlet / outlet) * (inlet / outlet);
+    for (int i = 0; i < NEWTON_STEPS && y > 1.0; i++) {
+      y -= (y - 1.0 - Math.log(y) - k) / (1.0 - 1.0 / y);
+    }
+    return y > 1.0 ? inlet / Math.sqrt(y) : outlet;
   }
 
   private Working build(String title, UnitSystem units) {
@@ -390,7 +428,10 @@ final class PipeWorking {
         .step(TOTAL_RESISTANCE, resistance(conduit, darcy), 6);
     int left = digitsNearChoking(units);
     if (left > 0) {
-      pressureLost(nearChoking(working, left), loss);
+      pressureLost(
+          nearChoking(working, left),
+          loss,
+          loss.inlet().pressure().pascals() - outletNearChoking());
       working.answer(FLUX);
       loss.warnings().forEach(working::note);
       return working.build();
@@ -441,8 +482,12 @@ final class PipeWorking {
 
   /** The last step: p1 and p2 are known, Δp is the answer, and p2 for whoever goes on from there. */
   static void pressureLost(Working.Builder working, LineLoss.Flowing loss) {
+    pressureLost(working, loss, loss.drop().pascals());
+  }
+
+  private static void pressureLost(Working.Builder working, LineLoss.Flowing loss, double pascals) {
     working
-        .step(PRESSURE_LOST.from(loss.model().source()), loss.drop().pascals(), 3)
+        .step(PRESSURE_LOST.from(loss.model().source()), pascals, 3)
         .answer(DROP, OUTLET_PRESSURE);
   }
 }

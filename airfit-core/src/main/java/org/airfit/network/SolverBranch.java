@@ -284,7 +284,7 @@ final class SolverBranch {
     if (Double.isNaN(ahead)) {
       slope = STEEP * p1 / found;
       byInlet = 1.0 + STEEP;
-    } else if (above - more * found > 1.0e-9 * scales.pressure()) {
+    } else if (above > 1.0e-9 * scales.pressure()) {
       standAt(found, sign, p1, p2, above, ahead - more * found - p2, scales);
     } else {
       slope = straightSlope(found, p1, behind) + more;

@@ -3,8 +3,11 @@ package org.airfit.network;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
+import org.airfit.flow.FlowElement;
+import org.airfit.flow.FlowElements;
 import org.airfit.line.Conduit;
 import org.airfit.line.LossModels;
 import org.airfit.quantity.AbsolutePressure;
@@ -391,5 +394,29 @@ class SolverBranchTest {
       assertThat(over.stands).as("past its end it leaves").isFalse();
       assertThat(over.flow).isCloseTo(way * JUMP * (1.0 + LEAN), within(1.0e-9 * JUMP));
     }
+  }
+
+  /**
+   * Two pipes in a row have two jumps. A further loss that is larger than the second jump is taken off once, and does
+   * not hide the jump.
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {1.0e-6, 1.0e9})
+  void a_branch_stands_at_its_second_jump_whatever_further_loss_there_is(double more) {
+    Conduit wider = Conduit.of(
+        Length.ofMillimetres(20.0), Length.ofMetres(200.0), Length.ofMillimetres(0.0015));
+    FlowElement both = FlowElements.inSeries(
+        List.of(LossModels.isothermal().element(PIPE), LossModels.isothermal().element(wider)));
+    double second = 2.0 * JUMP; // in proportion to the bore
+    double before = both.outlet(second * (1.0 - 1.0e-12), 8.0e5, KELVINS, VISCOSITY);
+    double behind = both.outlet(second * (1.0 + 1.0e-11), 8.0e5, KELVINS, VISCOSITY);
+    assertThat(before - behind).isGreaterThan(1.0e-6 * 8.0e5);
+    SolverBranch branch = new SolverBranch(both, 0, 1, KELVINS, VISCOSITY);
+    branch.start(0.0, SCALES);
+    branch.invert(8.0e5, 0.5 * (before + behind) - more * second, more, SCALES);
+    assertThat(branch.stands).isTrue();
+    assertThat(branch.flow).isCloseTo(second, within(1.0e-10 * second));
+    double slope = (before - behind) / (1.0e-12 * second);
+    assertThat(branch.slope).isCloseTo(slope, within(0.01 * slope));
   }
 }

@@ -1,0 +1,57 @@
+package org.airfit.line;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.airfit.air.AirState;
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.MassFlow;
+import org.airfit.quantity.Temperature;
+import org.airfit.working.UnitSystem;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Lines just before they choke at pressures of which whole pascals are more digits than the flow tells. */
+class NextToChokingTest {
+
+  /** Isothermal flow chokes at p2 = G √(R T), of which the pressure of a flow so near differs by less than 1e-5. */
+  @ParameterizedTest
+  @CsvSource({
+    "8, 1.0e-13",
+    "24, 1.0e-12",
+    "30, 1.0e-12",
+    "60, 1.0e-12",
+    "100, 1.0e-12",
+    "60, 1.0e-13",
+    "100, 0.0"
+  })
+  void the_working_of_a_line_next_to_choking_replays_at_high_pressures(double bar, double less) {
+    Conduit tube = Conduit.of(
+            Length.ofMillimetres(1.9254594),
+            Length.ofMetres(4.8952643),
+            Length.ofMillimetres(0.0015))
+        .withFittings(3.0);
+    AirState air = AirState.of(AbsolutePressure.ofBar(bar), Temperature.ofCelsius(20.0));
+    for (PipeEquation equation :
+        new PipeEquation[] {PipeEquation.ISOTHERMAL, PipeEquation.ADIABATIC}) {
+      LossModel model = LossModels.of(equation, FrictionLaw.COLEBROOK);
+      double most = model
+          .element(tube)
+          .largest(air.pressure().pascals(), 293.15, air.viscosity().pascalSeconds());
+      double flow = most * (1.0 - less);
+      LineLoss loss = model.loss(tube, MassFlow.ofKilogramsPerSecond(flow), air);
+      assertThat(loss).isInstanceOf(LineLoss.Flowing.class);
+      LineLoss.Flowing flowing = (LineLoss.Flowing) loss;
+      double flux = flow / tube.area().squareMetres();
+      double ratio = equation == PipeEquation.ISOTHERMAL ? 1.0 : AirState.HEAT_CAPACITY_RATIO;
+      double kelvins = flowing.outlet().temperature().kelvins();
+      double choking = flux * Math.sqrt(AirState.GAS_CONSTANT * kelvins / ratio);
+      assertThat(flowing.outlet().pressure().pascals())
+          .isCloseTo(choking, within(1.0e-5 * choking));
+      for (UnitSystem units : UnitSystem.values()) {
+        assertThat(flowing.working(units).toText()).contains("So near to choking");
+      }
+    }
+  }
+}
