@@ -80,7 +80,7 @@ class JobsOfManyKindsTest {
         .contains(
             "too little",
             "Biggest restriction: old hose",
-            "H-12",
+            "H-38",
             "Whip hose",
             "Retainer on percussion tools");
   }
@@ -411,7 +411,7 @@ class JobsOfManyKindsTest {
         + unmarked.substring(hose).replaceFirst(" \"rated\": \"15 bar\\(g\\)\",", "");
     Files.writeString(folder.resolve("unmarked.json"), unrated);
     String sheet = sheet("\"catalogue.json\"", "\"unmarked.json\"");
-    assertThat(sheet).contains("1 × H-12").doesNotContain("(there already)");
+    assertThat(sheet).contains("1 × H-38").doesNotContain("(there already)");
     Files.writeString(
         folder.resolve("unmarked.json"),
         unrated
@@ -430,7 +430,7 @@ class JobsOfManyKindsTest {
   void on_a_line_of_which_nothing_is_known_the_hose_for_oiled_air_stays_where_it_is()
       throws IOException {
     assertThat(sheet("    \"dragged\": true,\n    \"air\": \"dry\"", "    \"dragged\": true"))
-        .contains("1 × H-12", "Ask whether the line has a lubricator")
+        .contains("1 × H-38", "Ask whether the line has a lubricator")
         .doesNotContain("(there already)");
   }
 
@@ -456,7 +456,7 @@ class JobsOfManyKindsTest {
     String dry = sheet();
     Files.delete(folder.resolve("catalogue.json"));
     String oiled = sheet("\"air\": \"dry\"", "\"air\": \"lubricated\"");
-    assertThat(parts(dry)).contains("H-12").doesNotContain("H-13");
+    assertThat(parts(dry)).contains("H-38").doesNotContain("H-13");
     assertThat(oiled).contains("lubricated");
   }
 
