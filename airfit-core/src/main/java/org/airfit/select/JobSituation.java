@@ -12,8 +12,8 @@ final class JobSituation {
    * are couplings, hoses, a whip hose before the tool and a lubricator.
    */
   static Situation.Builder of(Requirement job) {
-    Situation.Builder situation = Situation.describe()
-        .linePressure(job.pressures().lowest(), job.highest());
+    Situation.Builder situation =
+        Situation.describe().linePressure(job.pressures().lowest(), job.highest());
     if (job.layout().hasCoupling()) {
       situation.couplerPressure(job.highest());
     }

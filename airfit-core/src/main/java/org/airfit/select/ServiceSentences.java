@@ -266,7 +266,8 @@ final class ServiceSentences {
           last.part().name() + " keeps the couplings from the shaking of the tool.");
     }
     if (last.position().isHose()) {
-      return RuleAnswer.met(last.part().name() + " goes straight to the tool; no coupling sits on it.");
+      return RuleAnswer.met(
+          last.part().name() + " goes straight to the tool; no coupling sits on it.");
     }
     return job.hasWhipHose()
         ? RuleAnswer.met(

@@ -235,9 +235,7 @@ class LayoutTest {
   /** Nobody need be asked whether the line has a lubricator where one stands in its layout. */
   @Test
   void a_lubricator_in_the_layout_oils_the_line() {
-    Slot[] usual = {
-      Slot.coupling("outlet"), Slot.hose("hose", TEN_METRES), Slot.coupling("tool")
-    };
+    Slot[] usual = {Slot.coupling("outlet"), Slot.hose("hose", TEN_METRES), Slot.coupling("tool")};
     Requirement job = oiled(usual).build();
     assertThat(job.lubrication()).contains(Lubrication.LUBRICATED);
     assertThat(of(best(job, parts(nipple())), Rule.AIR_KEPT_APART).outcome())
@@ -259,9 +257,7 @@ class LayoutTest {
   void no_coupling_sits_on_a_percussion_tool_that_a_hose_goes_to() {
     Part.Adapter reducer = Shelf.adapter("reducer", "3/8 NPT female", "1/4 NPT male");
     Proposal direct = best(
-        job(Slot.coupling("outlet"), Slot.hose("hose", TEN_METRES))
-            .impactTool()
-            .build(),
+        job(Slot.coupling("outlet"), Slot.hose("hose", TEN_METRES)).impactTool().build(),
         parts(hose("rubber", 10.0), reducer));
     assertThat(of(direct, Rule.WHIP_HOSE).outcome()).isEqualTo(RuleOutcome.MET);
     assertThat(of(direct, Rule.WHIP_HOSE).reason())
@@ -275,9 +271,7 @@ class LayoutTest {
   /** A caution that asks for a whip hose is not true beside a layout that has one. */
   @Test
   void cautions_speak_of_what_the_layout_has() {
-    Slot[] usual = {
-      Slot.coupling("outlet"), Slot.hose("hose", TEN_METRES), Slot.coupling("tool")
-    };
+    Slot[] usual = {Slot.coupling("outlet"), Slot.hose("hose", TEN_METRES), Slot.coupling("tool")};
     Slot[] withWhip = {
       usual[0], usual[1], usual[2], Slot.whipHose("whip hose", Length.ofMetres(0.5))
     };
@@ -304,8 +298,7 @@ class LayoutTest {
             hose("long", 10.0),
             Shelf.adapter("reducer", "3/8 NPT female", "1/4 NPT male"),
             Shelf.adapter("socket", "3/8 NPT female", "3/8 NPT female")));
-    assertThat(of(bare, Rule.SAFETY_RULES_ALLOW).outcome())
-        .isEqualTo(RuleOutcome.DOES_NOT_APPLY);
+    assertThat(of(bare, Rule.SAFETY_RULES_ALLOW).outcome()).isEqualTo(RuleOutcome.DOES_NOT_APPLY);
     Requirement coupled = job(
             Slot.coupling("outlet"), Slot.hose("hose", TEN_METRES), Slot.coupling("tool"))
         .rules(own)
