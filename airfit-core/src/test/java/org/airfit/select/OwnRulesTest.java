@@ -384,12 +384,12 @@ class OwnRulesTest {
           .isEqualTo(bar.equals("2 bar(g)") ? RuleOutcome.MET : RuleOutcome.OPEN);
       if (cleaning.outcome() == RuleOutcome.OPEN) {
         assertThat(cleaning.reason())
-            .isEqualTo("Advised cleaning pressure (Great Britain): not advised, 2.01 bar(g) against at most"
-                + " 2 bar(g). That is advice, not law: ask what holds at this place.");
+            .isEqualTo(
+                "Advised cleaning pressure (Great Britain): not advised, 2.01 bar(g) against at most"
+                    + " 2 bar(g). That is advice, not law: ask what holds at this place.");
       }
     }
-    Finding own = JobFindings.of(
-            job("line pressure,<=,5,bar,advises against,,").build())
+    Finding own = JobFindings.of(job("line pressure,<=,5,bar,advises against,,").build())
         .findings()
         .get(2);
     assertThat(own.outcome()).isEqualTo(RuleOutcome.OPEN);
