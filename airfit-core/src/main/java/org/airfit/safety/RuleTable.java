@@ -206,8 +206,10 @@ final class RuleTable {
     return switch (text) {
       case "requires" -> Asks.REQUIRES;
       case "forbids" -> Asks.FORBIDS;
+      case "advises against" -> Asks.ADVISES_AGAINST;
       default ->
-        throw new IllegalArgumentException("was \"" + text + "\"; accepted: requires, forbids");
+        throw new IllegalArgumentException(
+            "was \"" + text + "\"; accepted: requires, forbids, advises against");
     };
   }
 

@@ -26,7 +26,13 @@ public final class SafetyRule {
   /** What a rule does where it applies. */
   enum Asks {
     REQUIRES,
-    FORBIDS
+    FORBIDS,
+    ADVISES_AGAINST;
+
+    /** Whether its operator says what is allowed, not what something is asked for. */
+    boolean isAgainst() {
+      return this != REQUIRES;
+    }
   }
 
   /** What a rule says of a situation, before its name is put on it. */
@@ -58,7 +64,7 @@ public final class SafetyRule {
      */
     boolean isWorstAtLeast() {
       boolean upwards = operator == RuleOperator.ABOVE || operator == RuleOperator.FROM;
-      return upwards == (asks == Asks.FORBIDS);
+      return upwards == asks.isAgainst();
     }
   }
 
@@ -137,9 +143,16 @@ public final class SafetyRule {
     return judgedBy.isEmpty() ? Optional.empty() : Optional.of(judgedBy);
   }
 
-  /** {@return whether it forbids something; a rule that is not judged forbids nothing} */
+  /**
+   * {@return whether it forbids something, or advises against it} A rule that is not judged forbids nothing.
+   */
   public boolean isForbidding() {
-    return judging != null && judging.asks == Asks.FORBIDS;
+    return judging != null && judging.asks.isAgainst();
+  }
+
+  /** {@return whether it is advice, not law: what it is against is not allowed by it, and may be done all the same} */
+  public boolean isAdvice() {
+    return judging != null && judging.asks == Asks.ADVISES_AGAINST;
   }
 
   /** {@return the facts that it waits for, by the names they have in a table of rules; none if it is not judged} */
@@ -192,7 +205,7 @@ public final class SafetyRule {
           .map(Fact::told)
           .collect(Collectors.joining(" and "));
       return new Answer(
-          judging.asks == Asks.FORBIDS ? Judgement.NOT_ALLOWED : Judgement.REQUIRED,
+          judging.asks.isAgainst() ? Judgement.NOT_ALLOWED : Judgement.REQUIRED,
           (judging.when.isEmpty() ? "the rule is on every line" : told) + ".");
     }
     Optional<String> unknown = judging.quantity.asked(situation);
@@ -233,7 +246,7 @@ public final class SafetyRule {
     String compared =
         share ? ofRating(quantity, limit, limit.words(against, value), rating) : limit.printed();
     String words = limit.words(value, against);
-    if (judging.asks == Asks.FORBIDS) {
+    if (judging.asks.isAgainst()) {
       return new Answer(
           holds ? Judgement.ALLOWED : Judgement.NOT_ALLOWED,
           words + " against " + operator.allowed() + " " + compared + ".");

@@ -37,7 +37,7 @@ final class BestInWords {
     }
     return proposals.get(1).open().isEmpty()
         ? "Of all combinations that meet every rule" + first() + itself()
-        : "It is the only combination that meets every rule; the others that break none leave something"
+        : "It is the only combination that meets every rule; the others that break no rule leave something"
             + " to be asked: " + itself();
   }
 
@@ -48,15 +48,15 @@ final class BestInWords {
                 .map(finding -> finding.rule().title() + ": " + finding.reason())
                 .collect(Collectors.joining(" "));
     if (proposals.size() == 1) {
-      return still + " It is the only combination that breaks none: " + itself();
+      return still + " It is the only combination that breaks no rule: " + itself();
     }
     if (proposals.get(1).partQuestions() > best.partQuestions()) {
       return still
-          + " Every other combination that breaks none leaves more questions about its parts open: "
+          + " Every other combination that breaks no rule leaves more questions about its parts open: "
           + itself();
     }
     return still
-        + " Of all combinations that break none and leave as few questions about their parts open"
+        + " Of all combinations that break no rule and leave as few questions about their parts open"
         + first() + itself();
   }
 

@@ -15,7 +15,7 @@ import org.airfit.safety.Situation;
  * part tell together. What the rules on cleaning pressure say of a job is judged by {@link Rule#CLEANING_PRESSURE}.
  *
  * <p>The rules of a place, of general practice and of one's own are broken where they forbid. A bundled federal rule
- * is on one trade, and a job does not tell its trade: where it forbids, somebody must be asked. Of a rule of one's own
+ * is on one trade, and a job does not tell its trade: where it forbids, somebody must be asked; so where advice is against it. Of a rule of one's own
  * every fact that nobody told is a question; of a bundled one only those that a job can tell.
  */
 final class Forbidden {
@@ -24,7 +24,8 @@ final class Forbidden {
 
   static boolean isBroken(Ruling ruling) {
     return ruling.judgement() == Judgement.NOT_ALLOWED
-        && !ForbiddingRules.isOfOneTrade(ruling.rule());
+        && !ForbiddingRules.isOfOneTrade(ruling.rule())
+        && !ruling.rule().isAdvice();
   }
 
   static boolean isOpen(Ruling ruling) {

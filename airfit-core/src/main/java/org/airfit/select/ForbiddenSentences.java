@@ -92,7 +92,10 @@ final class ForbiddenSentences {
       return RuleAnswer.open(open.stream()
           .map(each -> each.ruling.judgement() == Judgement.DEPENDS
               ? each.inWords("")
-              : each.inWords("not allowed where that rule holds, ask whether it does here; "))
+              : each.inWords(
+                  each.ruling.rule().isAdvice()
+                      ? "not advised, ask what holds here; "
+                      : "not allowed where that rule holds, ask whether it does here; "))
           .collect(Collectors.joining(" ")));
     }
     Map<SafetyRule, Said> kept = new LinkedHashMap<>();

@@ -56,7 +56,7 @@ public final class JobFindings {
   /** {@return the warnings that go with the work, that codes and makers come first the last of them} */
   public List<Caution> cautions() {
     List<Caution> cautions =
-        new ArrayList<>(job.rules().cautions(JobSituation.of(job).toolOnHose().build()));
+        new ArrayList<>(job.rules().cautions(JobSituation.of(job).build()));
     Caution deference = cautions.remove(cautions.size() - 1);
     ifRegulatorFails(findings()).ifPresent(cautions::add);
     cautions.add(deference);

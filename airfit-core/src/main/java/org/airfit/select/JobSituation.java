@@ -7,15 +7,23 @@ final class JobSituation {
 
   private JobSituation() {}
 
-  /** What was told, with the pressures at which the supply can stand; nothing of the parts but couplings and a hose. */
+  /**
+   * What was told, with the pressures at which the supply can stand; of the parts only whether there
+   * are couplings, hoses, a whip hose before the tool and a lubricator.
+   */
   static Situation.Builder of(Requirement job) {
-    Situation.Builder situation = Situation.describe()
-        .linePressure(job.pressures().lowest(), job.highest())
-        .couplerPressure(job.highest());
+    Situation.Builder situation =
+        Situation.describe().linePressure(job.pressures().lowest(), job.highest());
+    if (job.layout().hasCoupling()) {
+      situation.couplerPressure(job.highest());
+    }
+    if (job.layout().hasHose()) {
+      situation.toolOnHose();
+    }
     if (job.isImpactTool()) {
       situation.impactTool();
     }
-    if (job.hasWhipHose()) {
+    if (hangsOnWhipHose(job)) {
       situation.whipHose();
     }
     if (job.isAutomaticFeed()) {
@@ -34,13 +42,17 @@ final class JobSituation {
     return situation;
   }
 
+  private static boolean hangsOnWhipHose(Requirement job) {
+    return job.hasWhipHose() || job.layout().endsInWhipHose();
+  }
+
   /** The same with the questions that a job leaves open where nobody told. */
   static Situation.Builder withQuestions(Requirement job) {
-    Situation.Builder situation = of(job).toolOnHose();
+    Situation.Builder situation = of(job);
     if (job.lubrication().isEmpty()) {
       situation.notKnown("lubricated line");
     }
-    if (!job.hasWhipHose()) {
+    if (!hangsOnWhipHose(job)) {
       situation.notKnown("whip hose");
     }
     return situation;

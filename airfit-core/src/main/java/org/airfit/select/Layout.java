@@ -95,6 +95,28 @@ public final class Layout {
         .flatMap(Slot.Coupling::socket);
   }
 
+  /** Whether a coupling is part of it. */
+  boolean hasCoupling() {
+    return slots.stream().anyMatch(Slot.Coupling.class::isInstance);
+  }
+
+  /** Whether a hose is part of it. */
+  boolean hasHose() {
+    return slots.stream().anyMatch(Slot.Hose.class::isInstance);
+  }
+
+  /** Whether a whip hose is the last before the tool. */
+  boolean endsInWhipHose() {
+    return slots.get(slots.size() - 1) instanceof Slot.Hose hose && hose.isWhip();
+  }
+
+  /** Whether a lubricator stands in the line. */
+  boolean hasLubricator() {
+    return slots.stream()
+        .anyMatch(slot ->
+            slot instanceof Slot.InLine line && line.device().kind() == DeviceKind.LUBRICATOR);
+  }
+
   @Override
   public boolean equals(Object other) {
     return other instanceof Layout that && slots.equals(that.slots);

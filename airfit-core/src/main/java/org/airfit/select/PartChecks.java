@@ -98,9 +98,11 @@ final class PartChecks {
    */
   static boolean isCleaningForbidden(Requirement job) {
     List<Ruling> rulings = cleaningRulings(job);
-    return !rulings.isEmpty()
-        && (rulings.stream().noneMatch(PartChecks::isAllowed)
-            || rulings.stream().anyMatch(Forbidden::isBroken));
+    List<Ruling> law =
+        rulings.stream().filter(ruling -> !ruling.rule().isAdvice()).toList();
+    return !law.isEmpty()
+        && (law.stream().noneMatch(PartChecks::isAllowed)
+            || law.stream().anyMatch(Forbidden::isBroken));
   }
 
   /** What the rules of the job say of the pressure of a tool that cleans with air; nothing for another. */

@@ -112,6 +112,11 @@ public final class Requirement {
             + " must not be told beside a layout, was told too; say it to a slot of the layout");
       }
     }
+    if (whole.hasLubricator() && told.get(LUBRICATION) == Lubrication.DRY) {
+      throw new IllegalArgumentException(
+          "lubrication must be lubricated where a lubricator stands in the layout, was dry; leave it out, or leave"
+              + " out the lubricator");
+    }
     return whole;
   }
 
@@ -245,9 +250,12 @@ public final class Requirement {
     return told.find(ENVIRONMENT);
   }
 
-  /** {@return the kind of air in the line, if that was told} */
+  /**
+   * {@return the kind of air in the line, if that was told} With a lubricator in the layout it is lubricated, for all
+   * its parts: those before the lubricator are not told apart.
+   */
   public Optional<Lubrication> lubrication() {
-    return told.find(LUBRICATION);
+    return layout.hasLubricator() ? Optional.of(Lubrication.LUBRICATED) : told.find(LUBRICATION);
   }
 
   /** {@return whether couplings are dropped on concrete} */

@@ -165,15 +165,23 @@ final class RuleSentences {
     }
     String each = rulings.stream()
         .map(ruling -> ruling.rule().title() + ": "
-            + (PartChecks.isAllowed(ruling) ? "allowed, " : "not allowed, ") + ruling.reason())
+            + (PartChecks.isAllowed(ruling)
+                ? "allowed, "
+                : ruling.rule().isAdvice() ? "not advised, " : "not allowed, ")
+            + ruling.reason())
         .collect(Collectors.joining(" "));
     if (PartChecks.isCleaningForbidden(job)) {
       return RuleAnswer.unmet(each
           + " Take a gun that lets the pressure off when its nozzle is blocked, or see to it that no more"
           + " can stand in front of it: a regulator alone does not do, it can fail open.");
     }
-    return rulings.stream().allMatch(PartChecks::isAllowed)
-        ? RuleAnswer.met(each)
+    if (rulings.stream().allMatch(PartChecks::isAllowed)) {
+      return RuleAnswer.met(each);
+    }
+    return rulings.stream()
+            .filter(ruling -> !PartChecks.isAllowed(ruling))
+            .allMatch(ruling -> ruling.rule().isAdvice())
+        ? RuleAnswer.open(each + " That is advice, not law: ask what holds at this place.")
         : RuleAnswer.open(each + " The rules differ here: ask which of them holds at this place.");
   }
 

@@ -265,11 +265,16 @@ final class ServiceSentences {
       return RuleAnswer.met(
           last.part().name() + " keeps the couplings from the shaking of the tool.");
     }
+    if (last.position().isHose()) {
+      return RuleAnswer.met(
+          last.part().name() + " goes straight to the tool; no coupling sits on it.");
+    }
     return job.hasWhipHose()
         ? RuleAnswer.met(
             "The tool hangs on a whip hose of its own; no coupling sits straight on it.")
-        : RuleAnswer.open(last.part().name() + " would sit on a percussion tool, which shakes a"
-            + " coupling until it wears and lets go: a short whip hose must go between. None of these parts is"
+        : RuleAnswer.open(last.part().name() + " would sit on a percussion tool, which shakes"
+            + (last.position().isCoupling() ? " a coupling" : " it")
+            + " until it wears and lets go: a short whip hose must go between. None of these parts is"
             + " one. Ask whether the tool has one, then tell that, and the end of the whip hose as the tool's"
             + " inlet.");
   }

@@ -17,6 +17,7 @@ import org.airfit.quantity.Length;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.safety.Caution;
+import org.airfit.safety.SafetyRules;
 import org.junit.jupiter.api.Test;
 
 /** Jobs whose run is not that of most jobs. */
@@ -283,6 +284,101 @@ class LayoutTest {
     Layout named = Layout.ofHose(TEN_METRES);
     assertThat(named.slot("hose")).contains(Slot.hose("hose", TEN_METRES));
     assertThat(named.slot("reel")).isEqualTo(Optional.empty());
+  }
+
+  private static Part.Device lubricator() {
+    return new Part.Device(
+        Shelf.steel("lubricator"),
+        DeviceKind.LUBRICATOR,
+        FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(9.0), 0.3),
+        End.parse("3/8 NPT female"),
+        End.parse("3/8 NPT female"));
+  }
+
+  private static Requirement.Builder oiled(Slot... more) {
+    List<Slot> slots = new ArrayList<>(List.of(Slot.inLine("oiler", lubricator())));
+    slots.addAll(List.of(more));
+    return Requirement.forTool(Shelf.job().build().demand(), Shelf.job().build().least())
+        .supply(Shelf.SUPPLY, Shelf.ATMOSPHERE)
+        .outlet(End.parse("3/8 NPT male"))
+        .toolInlet(End.parse("1/4 NPT female"))
+        .environment(Environment.INDOORS)
+        .layout(Layout.of(slots));
+  }
+
+  /** Nobody need be asked whether the line has a lubricator where one stands in its layout. */
+  @Test
+  void a_lubricator_in_the_layout_oils_the_line() {
+    Slot[] usual = {Slot.coupling("outlet"), Slot.hose("hose", TEN_METRES), Slot.coupling("tool")};
+    Requirement job = oiled(usual).build();
+    assertThat(job.lubrication()).contains(Lubrication.LUBRICATED);
+    assertThat(of(best(job, parts(nipple())), Rule.AIR_KEPT_APART).outcome())
+        .isEqualTo(RuleOutcome.MET);
+    assertThat(JobFindings.of(oiled(usual).painting().build()).findings())
+        .filteredOn(finding -> finding.rule() == Rule.SAFETY_RULES_ALLOW)
+        .singleElement()
+        .satisfies(finding -> {
+          assertThat(finding.outcome()).isEqualTo(RuleOutcome.UNMET);
+          assertThat(finding.reason()).contains("A lubricated line must not feed painting");
+        });
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> oiled(usual).lubrication(Lubrication.DRY).build())
+        .withMessageStartingWith("lubrication must be lubricated where a lubricator stands");
+    assertThat(oiled(usual).lubrication(Lubrication.LUBRICATED).build()).isNotNull();
+  }
+
+  @Test
+  void no_coupling_sits_on_a_percussion_tool_that_a_hose_goes_to() {
+    Part.Adapter reducer = Shelf.adapter("reducer", "3/8 NPT female", "1/4 NPT male");
+    Proposal direct = best(
+        job(Slot.coupling("outlet"), Slot.hose("hose", TEN_METRES)).impactTool().build(),
+        parts(hose("rubber", 10.0), reducer));
+    assertThat(of(direct, Rule.WHIP_HOSE).outcome()).isEqualTo(RuleOutcome.MET);
+    assertThat(of(direct, Rule.WHIP_HOSE).reason())
+        .isEqualTo("part rubber goes straight to the tool; no coupling sits on it.");
+  }
+
+  private static List<String> titles(List<Caution> cautions) {
+    return cautions.stream().map(Caution::title).toList();
+  }
+
+  /** A caution that asks for a whip hose is not true beside a layout that has one. */
+  @Test
+  void cautions_speak_of_what_the_layout_has() {
+    Slot[] usual = {Slot.coupling("outlet"), Slot.hose("hose", TEN_METRES), Slot.coupling("tool")};
+    Slot[] withWhip = {
+      usual[0], usual[1], usual[2], Slot.whipHose("whip hose", Length.ofMetres(0.5))
+    };
+    assertThat(titles(JobFindings.of(job(usual).impactTool().build()).cautions()))
+        .contains("Whip hose", "Depressurise before uncoupling", "Whip restraint");
+    assertThat(titles(JobFindings.of(job(withWhip).impactTool().build()).cautions()))
+        .doesNotContain("Whip hose")
+        .contains("Depressurise before uncoupling", "Whip restraint");
+    assertThat(titles(JobFindings.of(job(usual[1]).build()).cautions()))
+        .doesNotContain("Depressurise before uncoupling")
+        .contains("Whip restraint");
+    assertThat(titles(JobFindings.of(job(usual[0]).build()).cautions()))
+        .contains("Depressurise before uncoupling")
+        .doesNotContain("Whip restraint");
+  }
+
+  @Test
+  void a_rule_against_quick_couplers_forbids_no_run_that_has_none() {
+    SafetyRules own = SafetyRules.ofTable("jurisdiction,citation,text,source,basis,asks,when\n"
+        + "Yard,rule 3,no quick couplers here,notice board,read,forbids,quick couplers\n");
+    Proposal bare = best(
+        job(Slot.hose("hose", TEN_METRES)).rules(own).build(),
+        List.of(
+            hose("long", 10.0),
+            Shelf.adapter("reducer", "3/8 NPT female", "1/4 NPT male"),
+            Shelf.adapter("socket", "3/8 NPT female", "3/8 NPT female")));
+    assertThat(of(bare, Rule.SAFETY_RULES_ALLOW).outcome()).isEqualTo(RuleOutcome.DOES_NOT_APPLY);
+    Requirement coupled = job(
+            Slot.coupling("outlet"), Slot.hose("hose", TEN_METRES), Slot.coupling("tool"))
+        .rules(own)
+        .build();
+    assertThat(Selection.of(coupled, Catalogue.of(Shelf.parts())))
+        .isInstanceOf(Selection.NothingFits.class);
   }
 
   /** Fifteen hoses with three adapters at each of sixteen joints are 63 pieces. */

@@ -61,7 +61,7 @@ class OpenQuestionsTest {
     assertThat(answer.best().open()).isEmpty();
     assertThat(answer.whyBest())
         .startsWith(
-            "It is the only combination that meets every rule; the others that break none leave something");
+            "It is the only combination that meets every rule; the others that break no rule leave something");
     assertThat(answer.proposals())
         .extracting(proposal -> proposal.hose("hose").id())
         .containsExactly("10 mm hose", "old");
@@ -77,7 +77,7 @@ class OpenQuestionsTest {
         .startsWith(
             "It breaks no rule, but whether it meets every rule depends on what is still to be asked."
                 + " Parts are rated: No rating is known of old hose")
-        .contains("It is the only combination that breaks none: 4 pieces to buy");
+        .contains("It is the only combination that breaks no rule: 4 pieces to buy");
     assertThat(answer.toString()).contains("No rating is known of old hose");
     assertThat(answer.working().toText())
         .contains("No rule is broken. Still to be asked: Parts are rated.");
@@ -95,7 +95,7 @@ class OpenQuestionsTest {
     assertThat(answer.whyBest())
         .contains("Ask whether the line has a lubricator")
         .contains(
-            "Every other combination that breaks none leaves more questions about its parts open");
+            "Every other combination that breaks no rule leaves more questions about its parts open");
     Finding kept =
         of(select(onAnUnknownLine(), insteadOfTheHose(oiled)).best(), Rule.AIR_KEPT_APART);
     assertThat(kept.outcome()).isEqualTo(RuleOutcome.OPEN);

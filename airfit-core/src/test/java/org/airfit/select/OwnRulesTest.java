@@ -367,4 +367,37 @@ class OwnRulesTest {
         .extracting(Caution::text)
         .anyMatch(text -> text.contains("7 bar(g) in the line, asked for above 0.5 bar(g)"));
   }
+
+  /** The trade association of Great Britain advises at most 2 bar; no rule there sets a pressure. */
+  @Test
+  void advice_that_is_not_kept_is_a_question_and_forbids_nothing() {
+    for (String bar : List.of("2 bar(g)", "2.01 bar(g)")) {
+      Finding cleaning = JobFindings.of(Shelf.job()
+              .rules(SafetyRules.bundled().in("GB"))
+              .blowGun(GaugePressure.parse(bar))
+              .build())
+          .findings()
+          .get(1);
+      assertThat(cleaning.rule()).isEqualTo(Rule.CLEANING_PRESSURE);
+      assertThat(cleaning.outcome())
+          .as(bar)
+          .isEqualTo(bar.equals("2 bar(g)") ? RuleOutcome.MET : RuleOutcome.OPEN);
+      if (cleaning.outcome() == RuleOutcome.OPEN) {
+        assertThat(cleaning.reason())
+            .isEqualTo(
+                "Advised cleaning pressure (Great Britain): not advised, 2.01 bar(g) against at most"
+                    + " 2 bar(g). That is advice, not law: ask what holds at this place.");
+      }
+    }
+    Finding own = JobFindings.of(job("line pressure,<=,5,bar,advises against,,").build())
+        .findings()
+        .get(2);
+    assertThat(own.outcome()).isEqualTo(RuleOutcome.OPEN);
+    assertThat(own.reason()).contains("not advised, ask what holds here; ");
+    assertThat(JobFindings.of(job("line pressure,<=,5,bar,forbids,,").build())
+            .findings()
+            .get(2)
+            .outcome())
+        .isEqualTo(RuleOutcome.UNMET);
+  }
 }
