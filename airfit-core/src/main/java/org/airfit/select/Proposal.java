@@ -53,7 +53,7 @@ public final class Proposal implements Worked {
    * @throws IllegalArgumentException if no coupling is called so
    */
   public Part.Socket socket(String slot) {
-    return (Part.Socket) part(slot, Position::isSocket);
+    return (Part.Socket) part(slot, "coupling", Position::isSocket);
   }
 
   /**
@@ -64,7 +64,7 @@ public final class Proposal implements Worked {
    * @throws IllegalArgumentException if no coupling is called so
    */
   public Part.Plug plug(String slot) {
-    return (Part.Plug) part(slot, Position::isPlug);
+    return (Part.Plug) part(slot, "coupling", Position::isPlug);
   }
 
   /**
@@ -75,17 +75,17 @@ public final class Proposal implements Worked {
    * @throws IllegalArgumentException if no hose is called so
    */
   public Part.Hose hose(String slot) {
-    return (Part.Hose) part(slot, Position::isHose);
+    return (Part.Hose) part(slot, "hose", Position::isHose);
   }
 
-  private Part part(String slot, Predicate<Position> wanted) {
+  private Part part(String slot, String kind, Predicate<Position> wanted) {
     Objects.requireNonNull(slot, "slot");
     return assembly.placed().stream()
         .filter(each -> wanted.test(each.position()) && each.position().name().equals(slot))
         .map(Placed::part)
         .findFirst()
-        .orElseThrow(() -> new IllegalArgumentException("slot must be one of this kind of "
-            + requirement().layout() + ", was \"" + slot + "\""));
+        .orElseThrow(() -> new IllegalArgumentException("slot must name a " + kind
+            + " of the layout (" + requirement().layout() + "), was \"" + slot + "\""));
   }
 
   /** {@return the joints from the outlet to the tool, with their adapters} */

@@ -112,7 +112,8 @@ final class RuleSentences {
     List<Part> weak =
         a.parts().stream().filter(part -> PartChecks.isTooWeak(job, part)).toList();
     if (!weak.isEmpty()) {
-      return RuleAnswer.unmet(highest + "; too weak: " + names(weak) + ".");
+      return RuleAnswer.unmet(highest + "; too weak: " + names(weak)
+          + ". Take parts of a higher rating, or see to it that less can occur.");
     }
     List<Part> bought = a.parts().stream().filter(PartChecks::isUnmarkedToBuy).toList();
     if (!bought.isEmpty()) {
@@ -172,7 +173,7 @@ final class RuleSentences {
         .collect(Collectors.joining(" "));
     if (PartChecks.isCleaningForbidden(job)) {
       return RuleAnswer.unmet(each
-          + " Take a gun that lets the pressure off when its nozzle is blocked, or see to it that no more"
+          + " Take a gun that lets the pressure off when its nozzle is blocked, or see to it that no more than the limit"
           + " can stand in front of it: a regulator alone does not do, it can fail open.");
     }
     if (rulings.stream().allMatch(PartChecks::isAllowed)) {

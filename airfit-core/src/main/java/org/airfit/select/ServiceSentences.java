@@ -275,7 +275,7 @@ final class ServiceSentences {
         : RuleAnswer.open(last.part().name() + " would sit on a percussion tool, which shakes"
             + (last.position().isCoupling() ? " a coupling" : " it")
             + " until it wears and lets go: a short whip hose must go between. None of these parts is"
-            + " one. Ask whether the tool has one, then tell that, and the end of the whip hose as the tool's"
+            + " a whip hose. Ask whether the tool has one, then tell that, and the end of the whip hose as the tool's"
             + " inlet.");
   }
 

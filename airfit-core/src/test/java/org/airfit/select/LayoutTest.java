@@ -265,7 +265,7 @@ class LayoutTest {
     assertThat(proposal.hose("hose").id()).isEqualTo("10 mm hose");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> proposal.hose("outlet"))
-        .withMessage("slot must be one of this kind of outlet, hose, tool, was \"outlet\"");
+        .withMessage("slot must name a hose of the layout (outlet, hose, tool), was \"outlet\"");
   }
 
   @Test
