@@ -364,8 +364,10 @@ class LayoutTest {
 
   @Test
   void a_rule_against_quick_couplers_forbids_no_run_that_has_none() {
-    SafetyRules own = SafetyRules.ofTable("jurisdiction,citation,text,source,basis,asks,when\n"
-        + "Yard,rule 3,no quick couplers here,notice board,read,forbids,quick couplers\n");
+    SafetyRules own = SafetyRules.ofTable("""
+        jurisdiction,citation,text,source,basis,asks,when
+        Yard,rule 3,no quick couplers here,notice board,read,forbids,quick couplers
+        """);
     Proposal bare = best(
         job(Slot.hose("hose", TEN_METRES)).rules(own).build(),
         List.of(
