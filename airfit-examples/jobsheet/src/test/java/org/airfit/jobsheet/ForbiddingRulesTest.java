@@ -113,7 +113,8 @@ class ForbiddingRulesTest {
   /** The yard's sheet takes the cheaper hose of 3/8 in; a rule against it leaves that of 1/2 in. */
   @Test
   void what_a_rule_forbids_gives_way_to_what_it_allows() throws IOException {
-    String bore = "Tern Creek yard,rule 6,No hose under 12 mm,hose bore,>=,12,mm,,,notice,read\n";
+    String bore =
+        "Tern Creek yard,rule 6,No hose under 12 mm,hose bore,>=,12,mm,forbids,,notice,read\n";
     assertThat(sheet("weak-sander.json", LINE.replace(",7,bar", ",9,bar"))).contains("1 × H-38");
     assertThat(sheet("weak-sander.json", bore))
         .contains(
