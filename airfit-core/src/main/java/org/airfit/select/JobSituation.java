@@ -23,7 +23,7 @@ final class JobSituation {
     if (job.isImpactTool()) {
       situation.impactTool();
     }
-    if (hangsOnWhipHose(job)) {
+    if (job.hasWhipHose()) {
       situation.whipHose();
     }
     if (job.isAutomaticFeed()) {
@@ -42,17 +42,13 @@ final class JobSituation {
     return situation;
   }
 
-  private static boolean hangsOnWhipHose(Requirement job) {
-    return job.hasWhipHose() || job.layout().endsInWhipHose();
-  }
-
   /** The same with the questions that a job leaves open where nobody told. */
   static Situation.Builder withQuestions(Requirement job) {
     Situation.Builder situation = of(job);
     if (job.lubrication().isEmpty()) {
       situation.notKnown("lubricated line");
     }
-    if (!hangsOnWhipHose(job)) {
+    if (!job.hasWhipHose()) {
       situation.notKnown("whip hose");
     }
     return situation;

@@ -283,8 +283,7 @@ public final class Requirement {
    * of the layout}
    */
   public boolean hasWhipHose() {
-    Slot last = layout.slots().get(layout.slots().size() - 1);
-    return told.is(WHIP_HOSE) || (last instanceof Slot.Hose hose && hose.isWhip());
+    return told.is(WHIP_HOSE) || layout.endsInWhipHose();
   }
 
   /** {@return whether the tool feeds its fasteners by itself, as a nailer does} */

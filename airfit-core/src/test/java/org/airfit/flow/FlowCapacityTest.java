@@ -496,6 +496,14 @@ class FlowCapacityTest {
   }
 
   @Test
+  void an_index_a_last_digit_above_one_is_refused() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(
+            () -> new FlowCoefficients(C, 0.3, Math.nextUp(1.0), PressureDrop.ofPascals(0.0)))
+        .withMessageStartingWith("subsonic index must be in (0, 1]");
+  }
+
+  @Test
   void the_figures_have_bounds_and_no_negative_zero() {
     FlowCoefficients figures = new FlowCoefficients(C, -0.0, 1.0, PressureDrop.ofPascals(0.0));
     assertThat(figures).hasToString("C 2 dm³/(s·bar), b 0, m 1");
