@@ -41,7 +41,7 @@ public record Range<Q extends Quantity<Q, ?>>(Q least, Q most) {
    * @return the range from {@code value} to {@code value}
    */
   public static <Q extends Quantity<Q, ?>> Range<Q> exactly(Q value) {
-    return new Range<>(value, value);
+    return new Range<>(Objects.requireNonNull(value, "value"), value);
   }
 
   /**
