@@ -65,7 +65,7 @@ final class Doubts {
   }
 
   /** One number that is not known: what arrives with any value of it and all else at worst. */
-  private final class Unknown {
+  private static final class Unknown {
 
     private final String what;
     private final double worst;
