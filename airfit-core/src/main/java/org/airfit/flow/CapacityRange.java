@@ -131,9 +131,7 @@ public record CapacityRange(FlowCapacity least, FlowCapacity most, Source assump
    */
   public static CapacityRange ofConductance(SonicConductance conductance) {
     return new CapacityRange(
-        FlowCapacity.of(conductance, LEAST_B),
-        FlowCapacity.of(conductance, MOST_B),
-        ANY_B);
+        FlowCapacity.of(conductance, LEAST_B), FlowCapacity.of(conductance, MOST_B), ANY_B);
   }
 
   /**
@@ -166,8 +164,7 @@ public record CapacityRange(FlowCapacity least, FlowCapacity most, Source assump
    * @return the range
    */
   public static CapacityRange ofValveCoefficient(ValveCoefficient coefficient) {
-    SonicConductance most =
-        FlowCapacity.ofValveCoefficient(coefficient, 1.0).conductance();
+    SonicConductance most = FlowCapacity.ofValveCoefficient(coefficient, 1.0).conductance();
     return new CapacityRange(
         FlowCapacity.ofValveCoefficient(coefficient, LEAST_XT),
         FlowCapacity.of(most, 1.0 / 9.0),

@@ -38,9 +38,8 @@ final class PointsFit {
 
   /** Fits a curve with a b between two. */
   PointsFit(List<RatedPoint> points, double low, double high) {
-    this.points = points.stream()
-        .sorted(Comparator.comparingDouble(RatedPoint::share))
-        .toList();
+    this.points =
+        points.stream().sorted(Comparator.comparingDouble(RatedPoint::share)).toList();
     double best = firstNotAbove(b -> falling(b) - rising(b), low, high);
     double spread = Math.max(falling(best), rising(best));
     double allowed = FITS_WITHIN * spread;

@@ -3,8 +3,8 @@ package org.airfit.flow;
 import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
-import org.airfit.source.Source;
 import org.airfit.quantity.QuantityFormatException;
+import org.airfit.source.Source;
 
 /**
  * What a catalogue prints of how much air a part lets through, such as 'Cv 1.4' or '40 scfm at 100 psig, 5 psi drop'.

@@ -78,7 +78,8 @@ record RatingClause(String value, int at, Set<Role> roles) {
       new Word("a", Role.AT, false));
 
   /** The words before which a new piece begins. */
-  private static final List<String> BEGIN = List.of("at", "@", "with", "and", "from", "to", "b", "m", "xt");
+  private static final List<String> BEGIN =
+      List.of("at", "@", "with", "and", "from", "to", "b", "m", "xt");
 
   /** Cuts a row of a rating, which begins at {@code offset} of the whole text, into its pieces. */
   static List<RatingClause> of(String row, int offset) {
@@ -100,7 +101,9 @@ record RatingClause(String value, int at, Set<Role> roles) {
         String word = wordAt(row, i);
         boolean isNumber = isDigit(word.charAt(0)) || (word.charAt(0) == '.' && word.length() > 1);
         if ((counted && isNumber && !isNumberPart(row, i))
-            || (BEGIN.contains(word.toLowerCase(Locale.ROOT)) && i > from && begins(row, i, word))) {
+            || (BEGIN.contains(word.toLowerCase(Locale.ROOT))
+                && i > from
+                && begins(row, i, word))) {
           add(clauses, row, from, i, offset);
           from = i;
           counted = false;
@@ -114,7 +117,10 @@ record RatingClause(String value, int at, Set<Role> roles) {
 
   /** A figure such as b begins only before a number; the words that join pieces always do. */
   private static boolean begins(String row, int at, String word) {
-    if (word.length() > 2 || word.equals("@") || word.equalsIgnoreCase("at") || word.equalsIgnoreCase("to")) {
+    if (word.length() > 2
+        || word.equals("@")
+        || word.equalsIgnoreCase("at")
+        || word.equalsIgnoreCase("to")) {
       return true;
     }
     int next = at + word.length();
@@ -130,7 +136,9 @@ record RatingClause(String value, int at, Set<Role> roles) {
     while (end > 0 && row.charAt(end) == ' ') {
       end--;
     }
-    return isDigit(row.charAt(end)) || row.startsWith("DIN", end - 2) || row.startsWith("ISO", end - 2);
+    return isDigit(row.charAt(end))
+        || row.startsWith("DIN", end - 2)
+        || row.startsWith("ISO", end - 2);
   }
 
   private static boolean isDigit(char c) {
@@ -138,7 +146,8 @@ record RatingClause(String value, int at, Set<Role> roles) {
   }
 
   private static boolean isWordStart(String row, int at) {
-    return row.charAt(at) != ' ' && (at == 0 || " ,:)@".indexOf(row.charAt(at - 1)) >= 0 || row.charAt(at) == '@');
+    return row.charAt(at) != ' '
+        && (at == 0 || " ,:)@".indexOf(row.charAt(at - 1)) >= 0 || row.charAt(at) == '@');
   }
 
   private static String wordAt(String row, int at) {

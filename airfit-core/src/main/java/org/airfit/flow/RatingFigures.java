@@ -2,8 +2,6 @@ package org.airfit.flow;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
-import org.airfit.source.Basis;
 import org.airfit.source.Source;
 
 /** What a rating comes to. */
@@ -13,14 +11,7 @@ record RatingFigures(
   RatingFigures {
     assumptions = List.copyOf(assumptions);
     if (!assumptions.isEmpty()) {
-      capacity = new CapacityRange(capacity.least(), capacity.most(), together(assumptions));
+      capacity = new CapacityRange(capacity.least(), capacity.most(), Source.together(assumptions));
     }
-  }
-
-  private static Source together(List<Source> assumptions) {
-    Basis weakest =
-        assumptions.stream().map(Source::basis).reduce(Basis.STANDARD, Basis::weaker);
-    return new Source(
-        weakest, assumptions.stream().map(Source::citation).collect(Collectors.joining("; ")));
   }
 }

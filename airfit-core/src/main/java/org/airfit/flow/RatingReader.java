@@ -97,7 +97,8 @@ final class RatingReader {
       throw row.wrong("xT belongs to a flow coefficient: give Cv or Kv");
     }
     if (row.conductance != null) {
-      requireNone(row.hasFlow() || row.area != null, "a sonic conductance C", "b, m and \"opens at\"");
+      requireNone(
+          row.hasFlow() || row.area != null, "a sonic conductance C", "b, m and \"opens at\"");
       return figures(RatingKind.CONDUCTANCE, this::ofConductance);
     }
     if (row.m != null || row.opens != null) {
@@ -114,8 +115,11 @@ final class RatingReader {
   }
 
   private void requireNone(boolean other, String kind, String beside) {
-    boolean pressure =
-        row.hasInlet() || row.drop != null || row.full || row.outlet != null || row.gaugeOutlet != null;
+    boolean pressure = row.hasInlet()
+        || row.drop != null
+        || row.full
+        || row.outlet != null
+        || row.gaugeOutlet != null;
     if (other || pressure || row.temperature != null) {
       throw row.wrong("beside " + kind + " only " + beside + " may stand");
     }
@@ -152,8 +156,7 @@ final class RatingReader {
   private CapacityRange ofConductance() {
     CapacityRange plain = row.b == null
         ? assuming(CapacityRange.ofConductance(Objects.requireNonNull(row.conductance)))
-        : CapacityRange.exactly(
-            FlowCapacity.of(Objects.requireNonNull(row.conductance), row.b));
+        : CapacityRange.exactly(FlowCapacity.of(Objects.requireNonNull(row.conductance), row.b));
     return new CapacityRange(asTold(plain.least()), asTold(plain.most()), plain.assumption());
   }
 
@@ -163,7 +166,8 @@ final class RatingReader {
   }
 
   private CapacityRange ofArea() {
-    Source relation = Source.derived("S is the section of a loss-free nozzle of the same choked flow");
+    Source relation =
+        Source.derived("S is the section of a loss-free nozzle of the same choked flow");
     assumed.add(relation);
     return row.b == null
         ? assuming(CapacityRange.ofEffectiveArea(Objects.requireNonNull(row.area)))
@@ -225,7 +229,8 @@ final class RatingReader {
   private @Nullable PressureDrop drop(AbsolutePressure inlet) {
     boolean hasOutlet = row.outlet != null || row.gaugeOutlet != null;
     if ((row.drop != null ? 1 : 0) + (hasOutlet ? 1 : 0) + (row.full ? 1 : 0) > 1) {
-      throw row.wrong("a pressure drop, a pressure behind the part and full flow: only one of them may stand");
+      throw row.wrong(
+          "a pressure drop, a pressure behind the part and full flow: only one of them may stand");
     }
     if (row.full) {
       if (inlet.compareTo(ATMOSPHERE) <= 0) {
@@ -328,8 +333,7 @@ final class RatingReader {
   }
 
   private static RatingFigures table(List<RatingRow> rows) {
-    RatingRow withInlet =
-        rows.stream().filter(RatingRow::hasInlet).findFirst().orElse(rows.get(0));
+    RatingRow withInlet = rows.stream().filter(RatingRow::hasInlet).findFirst().orElse(rows.get(0));
     List<RatingRow> points = new ArrayList<>();
     for (RatingRow row : rows) {
       boolean isHeading = !row.hasFlow() && row.drop == null && row.hasInlet();
@@ -354,7 +358,9 @@ final class RatingReader {
     for (int end = 0; end < 2; end++) {
       int which = end;
       fits.add(new PointsFit(
-          all.stream().map(points -> points.get(Math.min(which, points.size() - 1))).toList(),
+          all.stream()
+              .map(points -> points.get(Math.min(which, points.size() - 1)))
+              .toList(),
           CapacityRange.LEAST_B,
           CapacityRange.MOST_B));
     }
@@ -369,8 +375,13 @@ final class RatingReader {
   }
 
   private List<RatedPoint> point() {
-    if (row.coefficient != null || row.conductance != null || row.area != null || row.b != null
-        || row.m != null || row.xt != null || row.opens != null) {
+    if (row.coefficient != null
+        || row.conductance != null
+        || row.area != null
+        || row.b != null
+        || row.m != null
+        || row.xt != null
+        || row.opens != null) {
       throw row.wrong("a table has points of a flow, an inlet pressure and a pressure drop only");
     }
     if (!row.hasFlow()) {
@@ -406,8 +417,9 @@ final class RatingReader {
             && one.temperature().equals(other.temperature())
             && one.flow().compareTo(other.flow()) < 0
             && one.drop().compareTo(other.drop()) > 0) {
-          throw rows.get(j).wrong("from the same inlet this flow is larger than that of point "
-              + (i + 1) + " and loses less: look at both again");
+          throw rows.get(j)
+              .wrong("from the same inlet this flow is larger than that of point " + (i + 1)
+                  + " and loses less: look at both again");
         }
       }
     }

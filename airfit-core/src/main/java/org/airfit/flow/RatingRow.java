@@ -33,21 +33,51 @@ final class RatingRow {
   private final String text;
   private final int start;
 
-  @Nullable ValveCoefficient coefficient;
-  @Nullable SonicConductance conductance;
-  @Nullable Area area;
-  @Nullable FreeAirFlow flow;
-  @Nullable UnmarkedFlow unmarked;
-  @Nullable GaugePressure gaugeInlet;
-  @Nullable AbsolutePressure inlet;
-  @Nullable GaugePressure gaugeOutlet;
-  @Nullable AbsolutePressure outlet;
-  @Nullable PressureDrop drop;
-  @Nullable PressureDrop opens;
-  @Nullable Temperature temperature;
-  @Nullable Double b;
-  @Nullable Double m;
-  @Nullable Double xt;
+  @Nullable
+  ValveCoefficient coefficient;
+
+  @Nullable
+  SonicConductance conductance;
+
+  @Nullable
+  Area area;
+
+  @Nullable
+  FreeAirFlow flow;
+
+  @Nullable
+  UnmarkedFlow unmarked;
+
+  @Nullable
+  GaugePressure gaugeInlet;
+
+  @Nullable
+  AbsolutePressure inlet;
+
+  @Nullable
+  GaugePressure gaugeOutlet;
+
+  @Nullable
+  AbsolutePressure outlet;
+
+  @Nullable
+  PressureDrop drop;
+
+  @Nullable
+  PressureDrop opens;
+
+  @Nullable
+  Temperature temperature;
+
+  @Nullable
+  Double b;
+
+  @Nullable
+  Double m;
+
+  @Nullable
+  Double xt;
+
   boolean full;
   private int flowAt;
 
@@ -170,7 +200,8 @@ final class RatingRow {
   /** A figure by its letters: Cv, Kv, C, b, m, xT, S; or by a unit that nothing else has. */
   private boolean takeFigure(String value, int at) {
     int end = 0;
-    while (end < value.length() && (Character.isLetter(value.charAt(end)) || value.charAt(end) == '_')) {
+    while (end < value.length()
+        && (Character.isLetter(value.charAt(end)) || value.charAt(end) == '_')) {
       end++;
     }
     int from = end;
@@ -182,14 +213,13 @@ final class RatingRow {
       case "cv", "kv", "kvs", "c_v", "k_v" -> takeCoefficient(value.charAt(0), rest, at, at + from);
       case "c" ->
         conductance = once(
-            conductance,
-            part(rest, at + from, SonicConductance::parse),
-            at,
-            "sonic conductance C");
-      case "s", "ae", "a_e" -> area = once(area, part(rest, at + from, Area::parse), at, "effective area S");
+            conductance, part(rest, at + from, SonicConductance::parse), at, "sonic conductance C");
+      case "s", "ae", "a_e" ->
+        area = once(area, part(rest, at + from, Area::parse), at, "effective area S");
       case "b" -> b = once(b, number(rest, at + from, "critical pressure ratio b"), at, "b");
       case "m" -> m = once(m, number(rest, at + from, "subsonic index m"), at, "m");
-      case "xt", "x_t" -> xt = once(xt, number(rest, at + from, "pressure ratio factor xT"), at, "xT");
+      case "xt", "x_t" ->
+        xt = once(xt, number(rest, at + from, "pressure ratio factor xT"), at, "xT");
       default -> {
         return takeUnit(value, at);
       }
@@ -218,9 +248,7 @@ final class RatingRow {
     ValveCoefficient read = water != null
         ? ValveCoefficient.ofKv(3600.0 * water.readings().get(0).flow().cubicMetresPerSecond())
         : part(
-            rest.isEmpty() ? rest : rest + (isKv ? " Kv" : " Cv"),
-            restAt,
-            ValveCoefficient::parse);
+            rest.isEmpty() ? rest : rest + (isKv ? " Kv" : " Cv"), restAt, ValveCoefficient::parse);
     coefficient = once(coefficient, read, at, "flow coefficient");
   }
 

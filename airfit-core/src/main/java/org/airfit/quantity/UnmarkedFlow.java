@@ -130,18 +130,12 @@ public final class UnmarkedFlow {
 
   /** {@return the reading with least air} */
   public FreeAirFlow least() {
-    return readings.stream()
-        .map(Reading::flow)
-        .min(Comparator.naturalOrder())
-        .orElseThrow();
+    return readings.stream().map(Reading::flow).min(Comparator.naturalOrder()).orElseThrow();
   }
 
   /** {@return the reading with most air} */
   public FreeAirFlow most() {
-    return readings.stream()
-        .map(Reading::flow)
-        .max(Comparator.naturalOrder())
-        .orElseThrow();
+    return readings.stream().map(Reading::flow).max(Comparator.naturalOrder()).orElseThrow();
   }
 
   @Override

@@ -141,7 +141,8 @@ class CapacityRangeProperties {
   @Property(tries = 200)
   void the_range_of_points_of_a_part_holds_it(
       @ForAll @Scale(12) @DoubleRange(min = 0.0, max = 0.528) double b,
-      @ForAll @Size(min = 1, max = 5) List<@Scale(9) @DoubleRange(min = 0.02, max = 0.95) Double> shares,
+      @ForAll @Size(min = 1, max = 5)
+          List<@Scale(9) @DoubleRange(min = 0.02, max = 0.95) Double> shares,
       @ForAll @Scale(12) @DoubleRange(min = 0.0, max = 1.0) double ratio) {
     FlowCapacity part = FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(4.0), b);
     List<RatedPoint> points = new ArrayList<>();
@@ -150,7 +151,8 @@ class CapacityRangeProperties {
       PressureDrop drop = PressureDrop.ofBar(share * (6.0 + share));
       points.add(new RatedPoint(
           FreeAirFlow.from(
-              part.flow(AirState.of(inlet, SHOP), inlet.minus(drop)).massFlow(), ReferenceState.ANR),
+              part.flow(AirState.of(inlet, SHOP), inlet.minus(drop)).massFlow(),
+              ReferenceState.ANR),
           inlet,
           drop,
           SHOP));

@@ -140,7 +140,8 @@ class CapacityRangeTest {
     assertThat(range.least()).isEqualTo(part(3.5, 0.0));
     assertThat(range.most()).isEqualTo(part(3.5, CapacityRange.MOST_B));
     assertThat(range.assumption().basis()).isEqualTo(Basis.COMMON_PRACTICE);
-    assertThat(range.assumption().citation()).isEqualTo("b not told: from 0 to 0.528, that of a loss-free nozzle");
+    assertThat(range.assumption().citation())
+        .isEqualTo("b not told: from 0 to 0.528, that of a loss-free nozzle");
   }
 
   /** S = 5 C in mm² and dm³/(s·bar), as JIS B 8390 has it (from memory): within the digits of that 5. */
@@ -260,10 +261,12 @@ class CapacityRangeTest {
     for (double bar : new double[] {0.0, 7.0}) {
       assertThatIllegalArgumentException()
           .isThrownBy(() -> point(1.0, bar))
-          .withMessageStartingWith("rated drop must be above 0 and below the inlet pressure 700000.0 Pa(a), was");
+          .withMessageStartingWith(
+              "rated drop must be above 0 and below the inlet pressure 700000.0 Pa(a), was");
     }
     assertThatIllegalArgumentException()
         .isThrownBy(() -> point(0.0, 1.0))
-        .withMessage("rated flow must be above 0, was 0.0 m³/s ANR; a part that passes nothing has no capacity");
+        .withMessage(
+            "rated flow must be above 0, was 0.0 m³/s ANR; a part that passes nothing has no capacity");
   }
 }

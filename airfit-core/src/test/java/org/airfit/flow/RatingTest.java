@@ -61,7 +61,16 @@ class RatingTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"Cv 1.4", "CV = 1.4", "Cv: 1.4", "1.4 Cv", "cv1.4", "flow coefficient Cv 1.4", " C_v 1.4 "})
+  @ValueSource(
+      strings = {
+        "Cv 1.4",
+        "CV = 1.4",
+        "Cv: 1.4",
+        "1.4 Cv",
+        "cv1.4",
+        "flow coefficient Cv 1.4",
+        " C_v 1.4 "
+      })
   void a_cv_is_read_however_it_is_written(String text) {
     Rating rating = Rating.parse(text);
     assertThat(rating.kind()).isEqualTo(RatingKind.COEFFICIENT);
@@ -90,7 +99,8 @@ class RatingTest {
   @Test
   void the_examples_of_textbooks_lie_in_the_range() {
     AirState eighty = AirState.of(
-        GaugePressure.ofPsi(80.0).absolute(AbsolutePressure.ofPsi(14.7)), Temperature.ofFahrenheit(80.0));
+        GaugePressure.ofPsi(80.0).absolute(AbsolutePressure.ofPsi(14.7)),
+        Temperature.ofFahrenheit(80.0));
     CapacityRange large = capacity("Cv 7.4");
     // Esposito, Fluid Power with Applications, ex. 13-10: at most 341 scfm
     double choked = FreeAirFlow.ofScfm60F(341.0).massFlow().kilogramsPerSecond();
@@ -167,8 +177,9 @@ class RatingTest {
         .filter(row -> row.number("m") == 0.5 && row.number("dp_cracking_bar") == 0.0)
         .filter(row -> row.number("q_anr_l_min") > 0.0)
         .forEach(row -> {
-          String text = row.text("q_anr_l_min") + " L/min ANR from " + row.text("p1_bar_abs") + " bar(a) to "
-              + row.text("p2_bar_abs") + " bar(a), " + row.text("t1_k") + " K, b " + row.text("b");
+          String text = row.text("q_anr_l_min") + " L/min ANR from " + row.text("p1_bar_abs")
+              + " bar(a) to " + row.text("p2_bar_abs") + " bar(a), " + row.text("t1_k") + " K, b "
+              + row.text("b");
           CapacityRange range = capacity(text);
           assertThat(range.isExact()).as(text).isTrue();
           // next to p2 = p1 the last digit printed of p2 decides
@@ -196,7 +207,8 @@ class RatingTest {
     assertThat(c(capacity(text).most()))
         .isCloseTo(c(capacity("40 scfm at 100 psig, 5 psi drop, b 0.3").most()), within(1.0e-12));
     assertThat(c(capacity(text).least()))
-        .isCloseTo(c(capacity("40 cfm ANR at 100 psig, 5 psi drop, b 0.3").least()), within(1.0e-12));
+        .isCloseTo(
+            c(capacity("40 cfm ANR at 100 psig, 5 psi drop, b 0.3").least()), within(1.0e-12));
     assertThat(assumed(text))
         .containsExactly(
             GAUGE,
@@ -247,8 +259,7 @@ class RatingTest {
     assertThat(alone.kind()).isEqualTo(RatingKind.BARE_FLOW);
     areAlike(alone.capacity(), CapacityRange.ofRatedFlow(FreeAirFlow.ofScfm60F(40.0)));
     assertThat(assumed("40 scfm"))
-        .containsExactly(
-            WARM, "inlet taken as 100 psig, drop from 5 psi to all of it; " + ANY_B);
+        .containsExactly(WARM, "inlet taken as 100 psig, drop from 5 psi to all of it; " + ANY_B);
     areAlike(
         capacity("40 scfm at 80 psig"),
         CapacityRange.ofRatedFlow(
@@ -286,15 +297,15 @@ class RatingTest {
       assertThat(capacity(capacity.toString())).isEqualTo(CapacityRange.exactly(capacity));
     }
     assertThat(capacity("C 3.5 dm3/(s bar), b 0.25, opens at 0.2 bar, m 0.4"))
-        .isEqualTo(CapacityRange.exactly(part(3.5, 0.25)
-            .withSubsonicIndex(0.4)
-            .withCrackingPressure(PressureDrop.ofBar(0.2))));
+        .isEqualTo(CapacityRange.exactly(
+            part(3.5, 0.25).withSubsonicIndex(0.4).withCrackingPressure(PressureDrop.ofBar(0.2))));
   }
 
   @Test
   void c_alone_leaves_every_b() {
     Rating rating = Rating.parse("C 6 dm3/(s bar)");
-    areAlike(rating.capacity(), CapacityRange.ofConductance(SonicConductance.parse("6 dm3/(s bar)")));
+    areAlike(
+        rating.capacity(), CapacityRange.ofConductance(SonicConductance.parse("6 dm3/(s bar)")));
     assertThat(rating.assumptions()).containsExactly(CapacityRange.ANY_B);
     CapacityRange check = capacity("C 6 dm3/(s bar), opens at 0.2 bar");
     assertThat(check.least().crackingPressure()).isEqualTo(PressureDrop.ofBar(0.2));
@@ -303,7 +314,14 @@ class RatingTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"S 12 mm²", "12 mm2", "effective area 12 mm2", "12 mm² effective area", "Ae = 0.12 cm²"})
+  @ValueSource(
+      strings = {
+        "S 12 mm²",
+        "12 mm2",
+        "effective area 12 mm2",
+        "12 mm² effective area",
+        "Ae = 0.12 cm²"
+      })
   void an_effective_area_is_the_section_of_a_nozzle(String text) {
     Rating rating = Rating.parse(text);
     assertThat(rating.kind()).isEqualTo(RatingKind.EFFECTIVE_AREA);
@@ -335,7 +353,8 @@ class RatingTest {
   @Test
   void points_of_one_curve_tell_it() {
     FlowCapacity true1 = part(5.0, 0.3);
-    String text = point(true1, 7.0, 0.5) + "; " + point(true1, 8.0, 3.0) + "; " + point(true1, 7.0, 5.5);
+    String text =
+        point(true1, 7.0, 0.5) + "; " + point(true1, 8.0, 3.0) + "; " + point(true1, 7.0, 5.5);
     Rating rating = Rating.parse(text);
     assertThat(rating.kind()).isEqualTo(RatingKind.POINTS);
     assertThat(rating.residual().orElseThrow()).isCloseTo(0.0, within(1.0e-9));
@@ -344,8 +363,9 @@ class RatingTest {
     assertThat(c(range.most())).isBetween(5.0, 5.15);
     assertThat(range.least().criticalPressureRatio()).isBetween(0.2, 0.3);
     assertThat(range.most().criticalPressureRatio()).isBetween(0.3, 0.4);
-    assertThat(range.assumption().citation()).matches(
-        "fitted to 3 points, which lie within [0-9.e-]+ % of one curve; b from 0\\.2[0-9] to 0\\.3[0-9]");
+    assertThat(range.assumption().citation())
+        .matches(
+            "fitted to 3 points, which lie within [0-9.e-]+ % of one curve; b from 0\\.2[0-9] to 0\\.3[0-9]");
     assertThat(range.assumption().basis()).isEqualTo(Basis.DERIVED);
   }
 
@@ -366,8 +386,8 @@ class RatingTest {
 
   @Test
   void a_table_may_tell_its_inlet_once_before_between_or_behind_its_points() {
-    CapacityRange full = capacity(
-        "20 scfm at 100 psig, 1 psi drop, 20 °C; 40 scfm at 100 psig, 4 psi drop, 20 °C");
+    CapacityRange full =
+        capacity("20 scfm at 100 psig, 1 psi drop, 20 °C; 40 scfm at 100 psig, 4 psi drop, 20 °C");
     for (String text : List.of(
         "20 scfm at 100 psig, 1 psi drop, 20 °C; 40 scfm, 4 psi drop",
         "20 scfm, 1 psi drop; 40 scfm, 4 psi drop at 100 psig, 20 °C",
@@ -388,106 +408,110 @@ class RatingTest {
     CapacityRange bare = capacity("20 cfm at 100 psig, 1 psi drop; 40 cfm, 4 psi drop");
     CapacityRange most = capacity("20 scfm at 100 psig, 1 psi drop; 40 scfm, 4 psi drop");
     CapacityRange least = capacity("20 cfm ANR at 100 psig, 1 psi drop; 40 cfm ANR, 4 psi drop");
-    areAlike(new CapacityRange(bare.least(), bare.most(), bare.assumption()),
+    areAlike(
+        new CapacityRange(bare.least(), bare.most(), bare.assumption()),
         new CapacityRange(least.least(), most.most(), bare.assumption()));
   }
 
   @ParameterizedTest
-  @CsvSource(delimiter = '|', quoteCharacter = '`', value = {
-    "|0|the rating is missing",
-    " ; |0|the rating is missing",
-    "40 scfm, 5 psi drop|0|a pressure drop without the pressure in front of the part: add it, such as \"at 100 psig\"",
-    "40 scfm, outlet 5 bar(g)|0|a pressure drop without the pressure in front of the part: add it, such as"
-        + " \"at 100 psig\"",
-    "40 scfm, outlet 5 bar(a)|0|a pressure drop without the pressure in front of the part: add it, such as"
-        + " \"at 100 psig\"",
-    "40 scfm full flow|0|a full flow without the pressure in front of the part: add it, such as \"at 90 psig\"",
-    "40 scfm at 100 psi, 5 psi drop|11|\"100 psi\" does not tell from where the pressure counts: say psig or bar(g)"
-        + " for a gauge reading, psia or bar(a) for an absolute one, and \"5 psi drop\" for a pressure drop",
-    "40 scfm at 100 psig, 5 psi|21|\"5 psi\" does not tell from where the pressure counts: say psig or bar(g) for a"
-        + " gauge reading, psia or bar(a) for an absolute one, and \"5 psi drop\" for a pressure drop",
-    "40 scfm at 100 psig, 5 psig drop|23|\"psig\" marks a pressure against the atmosphere; a drop between two places"
-        + " has no such mark: say psi",
-    "40 scfm at 100 psig, 120 psi drop|0|the pressure drop of 120 psi (8.274 bar) must be at most the inlet of 100"
-        + " psig (6.895 bar(g))",
-    "40 scfm at 114.7 psia, 114.7 psi drop|0|the pressure drop of 114.7 psi (7.908 bar) must be below the inlet of"
-        + " 114.7 psia (7.908 bar(a))",
-    "40 scfm at 100 psig, 0 psi drop|0|the pressure drop must be above 0",
-    "0 scfm at 100 psig, 5 psi drop|0|rated flow must be above 0, was 0.0 m³/s (60 °F); a part that passes nothing has"
-        + " no capacity",
-    "C 3.5 dm3/(s bar), b 1.2|21|critical pressure ratio b must be between 0 and 1, was 1.2",
-    "C 3.5 dm3/(s bar), b 1|0|critical pressure ratio must be in [0, 1), was 1.0",
-    "C 3.5 dm3/(s bar), b -0.2|21|critical pressure ratio b is a plain number such as 0.3",
-    "C 3.5 dm3/(s bar), b .|21|critical pressure ratio b is a plain number such as 0.3",
-    "C 3.5 dm3/(s bar), b|20|critical pressure ratio b is a plain number such as 0.3",
-    "C 3.5 dm3/(s bar), b 0.3, m 2|28|subsonic index m must be between 0 and 1, was 2.0",
-    "C 3,5 dm3/(s bar), b 0.2|3|a comma means different things in different places: write 6.2 with a point and 1200"
-        + " without a mark",
-    "C 0 dm3/(s bar), b 0.2|0|sonic conductance must be above 0, was 0.0 m³/(s·Pa)",
-    "C 3.5, b 0.3|5|the unit is missing",
-    "Cv|2|the number is missing",
-    "Cv 0|3|Kv must be finite and above 0 m³/h, was 0.0 m³/h",
-    "Cv abc|3|this is no number",
-    "Cv 1.4, xT 1.1|11|pressure ratio factor xT must be between 0 and 1, was 1.1",
-    "Cv 1.4, xT 0|0|pressure ratio factor xT must be in (0, 1], was 0.0",
-    "Cv 1.4, b 0.3|0|beside a flow coefficient only xT may stand",
-    "Cv 1.4, m 0.3|0|beside a flow coefficient only xT may stand",
-    "Cv 1.4, opens 1 psi|0|beside a flow coefficient only xT may stand",
-    "Cv 1.4, S 3 mm2|0|beside a flow coefficient only xT may stand",
-    "Cv 1.4, C 3 dm3/(s bar)|0|beside a flow coefficient only xT may stand",
-    "Cv 1.4, 20 scfm|0|beside a flow coefficient only xT may stand",
-    "Cv 1.4 at 100 psig|0|beside a flow coefficient only xT may stand",
-    "Cv 1.4, 5 psi drop|0|beside a flow coefficient only xT may stand",
-    "Cv 1.4 full flow|0|beside a flow coefficient only xT may stand",
-    "Cv 1.4, outlet 5 bar(g)|0|beside a flow coefficient only xT may stand",
-    "Cv 1.4, outlet 5 bar(a)|0|beside a flow coefficient only xT may stand",
-    "Cv 1.4, 20 °C|0|beside a flow coefficient only xT may stand",
-    "C 3 dm3/(s bar), S 3 mm2|0|beside a sonic conductance C only b, m and \"opens at\" may stand",
-    "C 3 dm3/(s bar), 20 scfm|0|beside a sonic conductance C only b, m and \"opens at\" may stand",
-    "S 3 mm2, 20 scfm|0|beside an effective area S only b may stand",
-    "40 scfm at 100 psig, 5 psi drop, xT 0.7|0|xT belongs to a flow coefficient: give Cv or Kv",
-    "40 scfm at 100 psig, 5 psi drop, m 0.4|0|m and \"opens at\" belong to C and b of ISO 6358: give C",
-    "S 12 mm2, opens at 1 psi|0|m and \"opens at\" belong to C and b of ISO 6358: give C",
-    "S 12|4|the unit is missing",
-    "b 0.3|0|the flow, Cv, Kv, C or S is missing",
-    "at 100 psig|0|the flow, Cv, Kv, C or S is missing",
-    "foo|0|\"foo\" is nothing a rating has",
-    "40 scfm at 100 psig, red|21|\"red\" is nothing a rating has",
-    "40 scfm at 100 psig, 20 scfm|21|a second flow: put a semicolon between the points of a table",
-    "40 cfm at 100 psig, 20 scfm|20|a second flow: put a semicolon between the points of a table",
-    "40 scfm at 100 psig, 95 psig|21|a second pressure in front of the part: say \"from 6 bar(g) to 5 bar(g)\" or"
-        + " \"5 psi drop\"",
-    "40 scfm at 100 psia, 95 psig|21|a second pressure in front of the part: say \"from 6 bar(g) to 5 bar(g)\" or"
-        + " \"5 psi drop\"",
-    "40 scfm to 5 bar(g) to 4 bar(g)|23|a second pressure behind the part",
-    "40 scfm to 5 bar(a) to 4 bar(g)|23|a second pressure behind the part",
-    "40 scfm at 100 psig, 5 psi drop, 6 psi drop|33|a second pressure drop",
-    "Cv 1.4, Kv 1.2|8|a second flow coefficient",
-    "S 1 mm2, S 2 mm2|9|a second effective area S",
-    "1 mm2, 2 mm2|7|a second effective area S",
-    "40 scfm, 20 °C, 30 °C|16|a second temperature",
-    "40 scfm from 5 bar(g) to 6 bar(g)|0|the pressure behind the part must be below that in front",
-    "40 scfm from 5 bar(a) to 5 bar(a)|0|the pressure behind the part must be below that in front",
-    "40 scfm at 100 psig, 5 psi drop, full flow|0|a pressure drop, a pressure behind the part and full flow: only one"
-        + " of them may stand",
-    "40 scfm at 100 psig to 95 psig, 5 psi drop|0|a pressure drop, a pressure behind the part and full flow: only one"
-        + " of them may stand",
-    "40 scfm full flow at 0 psig|0|full flow goes into the open, so the inlet must be above 1.01325 bar(a)",
-    "40 scfm at -2 bar(g), 5 psi drop|0|gauge pressure must be at least minus the atmosphere of 1.01325 bar(a), was -2"
-        + " bar(g)",
-    "40 scfm at 5 psig|0|inlet of a rating without a drop must be above 19.7 psia, was 135798.786466 Pa(a)",
-    "20 scfm at 100 psig, 4 psi drop; 40 scfm, 1 psi drop|32|from the same inlet this flow is larger than that of"
-        + " point 1 and loses less: look at both again",
-    "20 scfm, 1 psi drop; 40 scfm, 4 psi drop|0|a pressure drop without the pressure in front of the part: add it,"
-        + " such as \"at 100 psig\"",
-    "20 scfm at 100 psig, 1 psi drop; 40 scfm|32|the pressure drop of this point is missing",
-    "20 scfm at 100 psig, 1 psi drop; 4 psi drop|32|the flow of this point is missing",
-    "20 scfm at 100 psig, 1 psi drop; 0 scfm, 4 psi drop|32|rated flow must be above 0, was 0.0 m³/s (60 °F); a part"
-        + " that passes nothing has no capacity",
-    "20 scfm at 100 psig, 1 psi drop; 40 scfm, 4 psi drop, b 0.3|32|a table has points of a flow, an inlet pressure"
-        + " and a pressure drop only",
-    "Cv 1.4; Cv 1.5|0|a table has points of a flow, an inlet pressure and a pressure drop only"
-  })
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "|0|the rating is missing",
+        " ; |0|the rating is missing",
+        "40 scfm, 5 psi drop|0|a pressure drop without the pressure in front of the part: add it, such as \"at 100 psig\"",
+        "40 scfm, outlet 5 bar(g)|0|a pressure drop without the pressure in front of the part: add it, such as"
+            + " \"at 100 psig\"",
+        "40 scfm, outlet 5 bar(a)|0|a pressure drop without the pressure in front of the part: add it, such as"
+            + " \"at 100 psig\"",
+        "40 scfm full flow|0|a full flow without the pressure in front of the part: add it, such as \"at 90 psig\"",
+        "40 scfm at 100 psi, 5 psi drop|11|\"100 psi\" does not tell from where the pressure counts: say psig or bar(g)"
+            + " for a gauge reading, psia or bar(a) for an absolute one, and \"5 psi drop\" for a pressure drop",
+        "40 scfm at 100 psig, 5 psi|21|\"5 psi\" does not tell from where the pressure counts: say psig or bar(g) for a"
+            + " gauge reading, psia or bar(a) for an absolute one, and \"5 psi drop\" for a pressure drop",
+        "40 scfm at 100 psig, 5 psig drop|23|\"psig\" marks a pressure against the atmosphere; a drop between two places"
+            + " has no such mark: say psi",
+        "40 scfm at 100 psig, 120 psi drop|0|the pressure drop of 120 psi (8.274 bar) must be at most the inlet of 100"
+            + " psig (6.895 bar(g))",
+        "40 scfm at 114.7 psia, 114.7 psi drop|0|the pressure drop of 114.7 psi (7.908 bar) must be below the inlet of"
+            + " 114.7 psia (7.908 bar(a))",
+        "40 scfm at 100 psig, 0 psi drop|0|the pressure drop must be above 0",
+        "0 scfm at 100 psig, 5 psi drop|0|rated flow must be above 0, was 0.0 m³/s (60 °F); a part that passes nothing has"
+            + " no capacity",
+        "C 3.5 dm3/(s bar), b 1.2|21|critical pressure ratio b must be between 0 and 1, was 1.2",
+        "C 3.5 dm3/(s bar), b 1|0|critical pressure ratio must be in [0, 1), was 1.0",
+        "C 3.5 dm3/(s bar), b -0.2|21|critical pressure ratio b is a plain number such as 0.3",
+        "C 3.5 dm3/(s bar), b .|21|critical pressure ratio b is a plain number such as 0.3",
+        "C 3.5 dm3/(s bar), b|20|critical pressure ratio b is a plain number such as 0.3",
+        "C 3.5 dm3/(s bar), b 0.3, m 2|28|subsonic index m must be between 0 and 1, was 2.0",
+        "C 3,5 dm3/(s bar), b 0.2|3|a comma means different things in different places: write 6.2 with a point and 1200"
+            + " without a mark",
+        "C 0 dm3/(s bar), b 0.2|0|sonic conductance must be above 0, was 0.0 m³/(s·Pa)",
+        "C 3.5, b 0.3|5|the unit is missing",
+        "Cv|2|the number is missing",
+        "Cv 0|3|Kv must be finite and above 0 m³/h, was 0.0 m³/h",
+        "Cv abc|3|this is no number",
+        "Cv 1.4, xT 1.1|11|pressure ratio factor xT must be between 0 and 1, was 1.1",
+        "Cv 1.4, xT 0|0|pressure ratio factor xT must be in (0, 1], was 0.0",
+        "Cv 1.4, b 0.3|0|beside a flow coefficient only xT may stand",
+        "Cv 1.4, m 0.3|0|beside a flow coefficient only xT may stand",
+        "Cv 1.4, opens 1 psi|0|beside a flow coefficient only xT may stand",
+        "Cv 1.4, S 3 mm2|0|beside a flow coefficient only xT may stand",
+        "Cv 1.4, C 3 dm3/(s bar)|0|beside a flow coefficient only xT may stand",
+        "Cv 1.4, 20 scfm|0|beside a flow coefficient only xT may stand",
+        "Cv 1.4 at 100 psig|0|beside a flow coefficient only xT may stand",
+        "Cv 1.4, 5 psi drop|0|beside a flow coefficient only xT may stand",
+        "Cv 1.4 full flow|0|beside a flow coefficient only xT may stand",
+        "Cv 1.4, outlet 5 bar(g)|0|beside a flow coefficient only xT may stand",
+        "Cv 1.4, outlet 5 bar(a)|0|beside a flow coefficient only xT may stand",
+        "Cv 1.4, 20 °C|0|beside a flow coefficient only xT may stand",
+        "C 3 dm3/(s bar), S 3 mm2|0|beside a sonic conductance C only b, m and \"opens at\" may stand",
+        "C 3 dm3/(s bar), 20 scfm|0|beside a sonic conductance C only b, m and \"opens at\" may stand",
+        "S 3 mm2, 20 scfm|0|beside an effective area S only b may stand",
+        "40 scfm at 100 psig, 5 psi drop, xT 0.7|0|xT belongs to a flow coefficient: give Cv or Kv",
+        "40 scfm at 100 psig, 5 psi drop, m 0.4|0|m and \"opens at\" belong to C and b of ISO 6358: give C",
+        "S 12 mm2, opens at 1 psi|0|m and \"opens at\" belong to C and b of ISO 6358: give C",
+        "S 12|4|the unit is missing",
+        "b 0.3|0|the flow, Cv, Kv, C or S is missing",
+        "at 100 psig|0|the flow, Cv, Kv, C or S is missing",
+        "foo|0|\"foo\" is nothing a rating has",
+        "40 scfm at 100 psig, red|21|\"red\" is nothing a rating has",
+        "40 scfm at 100 psig, 20 scfm|21|a second flow: put a semicolon between the points of a table",
+        "40 cfm at 100 psig, 20 scfm|20|a second flow: put a semicolon between the points of a table",
+        "40 scfm at 100 psig, 95 psig|21|a second pressure in front of the part: say \"from 6 bar(g) to 5 bar(g)\" or"
+            + " \"5 psi drop\"",
+        "40 scfm at 100 psia, 95 psig|21|a second pressure in front of the part: say \"from 6 bar(g) to 5 bar(g)\" or"
+            + " \"5 psi drop\"",
+        "40 scfm to 5 bar(g) to 4 bar(g)|23|a second pressure behind the part",
+        "40 scfm to 5 bar(a) to 4 bar(g)|23|a second pressure behind the part",
+        "40 scfm at 100 psig, 5 psi drop, 6 psi drop|33|a second pressure drop",
+        "Cv 1.4, Kv 1.2|8|a second flow coefficient",
+        "S 1 mm2, S 2 mm2|9|a second effective area S",
+        "1 mm2, 2 mm2|7|a second effective area S",
+        "40 scfm, 20 °C, 30 °C|16|a second temperature",
+        "40 scfm from 5 bar(g) to 6 bar(g)|0|the pressure behind the part must be below that in front",
+        "40 scfm from 5 bar(a) to 5 bar(a)|0|the pressure behind the part must be below that in front",
+        "40 scfm at 100 psig, 5 psi drop, full flow|0|a pressure drop, a pressure behind the part and full flow: only one"
+            + " of them may stand",
+        "40 scfm at 100 psig to 95 psig, 5 psi drop|0|a pressure drop, a pressure behind the part and full flow: only one"
+            + " of them may stand",
+        "40 scfm full flow at 0 psig|0|full flow goes into the open, so the inlet must be above 1.01325 bar(a)",
+        "40 scfm at -2 bar(g), 5 psi drop|0|gauge pressure must be at least minus the atmosphere of 1.01325 bar(a), was -2"
+            + " bar(g)",
+        "40 scfm at 5 psig|0|inlet of a rating without a drop must be above 19.7 psia, was 135798.786466 Pa(a)",
+        "20 scfm at 100 psig, 4 psi drop; 40 scfm, 1 psi drop|32|from the same inlet this flow is larger than that of"
+            + " point 1 and loses less: look at both again",
+        "20 scfm, 1 psi drop; 40 scfm, 4 psi drop|0|a pressure drop without the pressure in front of the part: add it,"
+            + " such as \"at 100 psig\"",
+        "20 scfm at 100 psig, 1 psi drop; 40 scfm|32|the pressure drop of this point is missing",
+        "20 scfm at 100 psig, 1 psi drop; 4 psi drop|32|the flow of this point is missing",
+        "20 scfm at 100 psig, 1 psi drop; 0 scfm, 4 psi drop|32|rated flow must be above 0, was 0.0 m³/s (60 °F); a part"
+            + " that passes nothing has no capacity",
+        "20 scfm at 100 psig, 1 psi drop; 40 scfm, 4 psi drop, b 0.3|32|a table has points of a flow, an inlet pressure"
+            + " and a pressure drop only",
+        "Cv 1.4; Cv 1.5|0|a table has points of a flow, an inlet pressure and a pressure drop only"
+      })
   void a_mistake_is_told_in_one_line_with_its_place(String text, int position, String problem) {
     String typed = text == null ? "" : text;
     assertThatExceptionOfType(QuantityFormatException.class)

@@ -31,7 +31,13 @@ class UnmarkedFlowTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"cfs, cubic feet", "cfm, cubic feet", "cfh, cubic feet", "m³/h, DIN 1343", "L/s, DIN 1343"})
+  @CsvSource({
+    "cfs, cubic feet",
+    "cfm, cubic feet",
+    "cfh, cubic feet",
+    "m³/h, DIN 1343",
+    "L/s, DIN 1343"
+  })
   void every_unit_has_the_readings_of_its_family(String unit, String word) {
     assertThat(UnmarkedFlow.parse("3 " + unit).readings().toString()).contains(word);
     assertThat(UnmarkedFlow.parse("3 " + unit).readings()).hasSize(3);
@@ -96,7 +102,8 @@ class UnmarkedFlowTest {
     assertThat(UnmarkedFlow.parse(flow.toString())).isEqualTo(flow).hasSameHashCodeAs(flow);
     assertThat(flow)
         .isNotEqualTo(UnmarkedFlow.parse("2.6 cfm"))
-        .isNotEqualTo(flow.atSite(AbsolutePressure.STANDARD_ATMOSPHERE, Temperature.ofCelsius(20.0)));
+        .isNotEqualTo(
+            flow.atSite(AbsolutePressure.STANDARD_ATMOSPHERE, Temperature.ofCelsius(20.0)));
   }
 
   /** Who types it into a field that must know is told what to type. */
@@ -104,9 +111,11 @@ class UnmarkedFlowTest {
   void the_strict_field_says_what_to_type_instead() {
     assertThatExceptionOfType(QuantityFormatException.class)
         .isThrownBy(() -> FreeAirFlow.parse("25 CFM"))
-        .satisfies(wrong -> assertThat(wrong.problem())
-            .isEqualTo("\"CFM\" does not tell the reference state at which the air is counted: say \"scfm\""
-                + " where it is counted at 60 °F and 14.7 psia, \"scfm (68 °F)\" or \"cfm ANR\""));
+        .satisfies(
+            wrong -> assertThat(wrong.problem())
+                .isEqualTo(
+                    "\"CFM\" does not tell the reference state at which the air is counted: say \"scfm\""
+                        + " where it is counted at 60 °F and 14.7 psia, \"scfm (68 °F)\" or \"cfm ANR\""));
     for (String typed : new String[] {"25 scfm", "25 scfm (68 °F)", "25 cfm ANR"}) {
       assertThat(FreeAirFlow.parse(typed).cubicFeetPerMinute()).isCloseTo(25.0, within(1.0e-12));
     }
