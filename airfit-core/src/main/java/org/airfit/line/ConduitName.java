@@ -109,7 +109,17 @@ public final class ConduitName {
     return over(new Limits(bore, bore), length);
   }
 
-  private ConduitRange over(Limits bore, Length length) {
+  /**
+   * Obtains a length of it, with a bore that is known to some limits.
+   *
+   * @param bore the least and the largest inside diameter, above 0
+   * @param length the length along the flow
+   * @return the range of conduits it may be, without fittings
+   * @throws IllegalArgumentException if {@code bore} is out of range
+   */
+  public ConduitRange over(Limits bore, Length length) {
+    Objects.requireNonNull(bore, "bore");
+    Objects.requireNonNull(length, "length");
     List<Source> sources = new ArrayList<>(facts.assumptions());
     Length roughest = least(facts.roughness().most(), bore.least().times(FrictionLaw.ROUGHEST));
     Length smoothest = least(facts.roughness().least(), roughest);

@@ -34,7 +34,7 @@ final class ConduitReader {
 
   /** Words that tell nothing by themselves. */
   private static final Set<String> FILLERS =
-      Set.of("pipe", "piping", "hose", "tube", "tubing", "in", "the", "of", "new", "smooth", "air", "bore", "wall",
+      Set.of("pipe", "piping", "hose", "tube", "tubing", "in", "or", "the", "of", "new", "smooth", "air", "bore", "wall",
           "commercial", "drawn", "schedule", "sch", "type", "nps", "id", "od", "i.d.", "o.d.", "compressed");
 
   private static final Map<String, Wall> WALLS = Map.ofEntries(
