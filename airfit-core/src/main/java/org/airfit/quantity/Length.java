@@ -1,6 +1,7 @@
 package org.airfit.quantity;
 
 import java.util.List;
+import org.airfit.internal.Digits;
 
 /**
  * A length or a distance, such as a caliper reading '12.70 mm' or a hose '25 ft' long.
@@ -103,6 +104,24 @@ public final class Length extends AdditiveQuantity<Length, LengthUnit> {
   /** {@return this length [ft]} */
   public double feet() {
     return in(LengthUnit.FOOT);
+  }
+
+  /**
+   * Prints this length with as few digits as {@link #parse} reads back exactly, in millimetres or, where that is
+   * shorter, in inches; in metres where neither reads back.
+   *
+   * @return the text, such as "14.7447 mm" where {@link #toString} has "0.014744700000000001 m"
+   */
+  public String label() {
+    for (int digits = 1; digits <= 17; digits++) {
+      for (LengthUnit unit : new LengthUnit[] {LengthUnit.MILLIMETRE, LengthUnit.INCH}) {
+        String number = Digits.significant(in(unit), digits);
+        if (of(Double.parseDouble(number), unit).equals(this)) {
+          return number + " " + written(unit);
+        }
+      }
+    }
+    return Digits.plain(metres()) + " " + written(LengthUnit.METRE);
   }
 
   @Override
