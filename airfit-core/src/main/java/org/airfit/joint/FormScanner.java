@@ -263,7 +263,8 @@ final class FormScanner {
           && (word.equals("ORING")
               || MEANT.contains(SAME.getOrDefault(word, word))
               || FILLING.contains(word));
-      for (int i = start; ofForm && i < words.at(); i++) {
+      int from = start > 0 && EndScanner.isDash(text.charAt(start - 1)) ? start - 1 : start;
+      for (int i = from; ofForm && i < words.at(); i++) {
         left.setCharAt(i, ' ');
       }
     }

@@ -99,11 +99,11 @@ final class StandardShapes {
   private static void ports(List<Piece> all) {
     for (TubeThread row : TubeThread.all(SealForm.O_RING)) {
       End stud = new End.Formed(foreign(row.thread(), Gender.MALE), SealForm.O_RING, false);
-      TubeThread.ofTube(SealForm.FLARE_37, tube(row).inches())
+      TubeThread.ofDash(SealForm.FLARE_37, row.dash())
           .map(flare -> foreign(flare.thread(), Gender.MALE))
           .ifPresent(nose -> all.add(new Piece(
               AdapterShape.PORT_ADAPTER, stud, new End.Formed(nose, SealForm.FLARE_37, false))));
-      TubeThread.ofTube(SealForm.FLARE_37, tube(row).inches())
+      TubeThread.ofDash(SealForm.FLARE_37, row.dash())
           .map(flare -> foreign(flare.thread(), Gender.FEMALE))
           .ifPresent(nut -> all.add(new Piece(
               AdapterShape.PORT_ADAPTER, stud, new End.Formed(nut, SealForm.FLARE_37, true))));
@@ -311,11 +311,14 @@ final class StandardShapes {
     }
   }
 
-  /** The size whose number is nearest to a diameter; a name only, here to put hoses and tubes beside threads. */
+  /**
+   * The size whose number is nearest to a diameter, the smaller of two as near; a name only, here to put hoses and
+   * tubes beside threads.
+   */
   private static NominalThreadSize nearest(Length diameter) {
     return Arrays.stream(NominalThreadSize.values())
-        .min(Comparator.comparingDouble(
-            size -> Math.abs(Length.parse(size.label() + " in").inches() - diameter.inches())))
+        .min(Comparator.comparingLong(size -> Math.round(
+            Math.abs(Length.parse(size.label() + " in").inches() - diameter.inches()) * 1.0e6)))
         .orElseThrow();
   }
 
