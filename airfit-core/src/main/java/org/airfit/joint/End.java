@@ -258,7 +258,7 @@ public sealed interface End {
     @Override
     public String label() {
       return TubeText.of(outside) + " tube"
-          + wall.map(told -> ", wall " + told.label()).orElse("");
+          + wall.map(told -> ", wall " + told.label(TubeText.unit(outside))).orElse("");
     }
 
     /** {@return the {@link #label()}} */

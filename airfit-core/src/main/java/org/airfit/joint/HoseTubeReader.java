@@ -170,9 +170,9 @@ final class HoseTubeReader {
     return tube(
         outside,
         Optional.of(requireWall(outside, inner)),
-        Optional.of("read as " + TubeText.of(outside) + " tube with a wall of " + inner.label()
+        Optional.of("read as " + TubeText.of(outside) + " tube with a wall of " + inner.label(TubeText.unit(outside))
             + ", because it is less than half of the outside; write \"" + TubeText.of(outside)
-            + " tube, bore " + inner.label() + "\" if the bore is meant"));
+            + " tube, bore " + inner.label(TubeText.unit(outside)) + "\" if the bore is meant"));
   }
 
   private static boolean hasUnit(String number) {
@@ -210,10 +210,10 @@ final class HoseTubeReader {
           "the bore of a tube must be above 0 and below its outside diameter",
           "outside by bore, such as \"6 x 4 mm tube\"");
     }
-    LengthUnit unit =
-        TubeText.of(outside).endsWith("mm") ? LengthUnit.MILLIMETRE : LengthUnit.INCH;
-    Length wall = outside.minus(bore).times(0.5);
-    return tube(outside, Optional.of(Length.parse(wall.inFull(unit))), Optional.empty());
+    // half of a difference, without what it rounds off
+    Length wall =
+        Length.parse(outside.minus(bore).times(0.5).inFull(TubeText.unit(outside)));
+    return tube(outside, Optional.of(wall), Optional.empty());
   }
 
   private Length requireWall(Length outside, Length wall) {

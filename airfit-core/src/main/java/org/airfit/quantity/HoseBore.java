@@ -47,12 +47,12 @@ public final class HoseBore implements Comparable<HoseBore> {
    * Obtains a bore from a length.
    *
    * @param nominal the bore the hose is named by, in [1, 500] mm
-   * @return the bore, labelled as {@link Length#label()} prints it
+   * @return the bore, labelled in millimetres as {@link Length#label} prints it
    * @throws IllegalArgumentException if {@code nominal} is out of range
    */
   public static HoseBore of(Length nominal) {
     Objects.requireNonNull(nominal, "nominal");
-    return new HoseBore(nominal, nominal.label());
+    return new HoseBore(nominal, nominal.label(LengthUnit.MILLIMETRE));
   }
 
   /**
