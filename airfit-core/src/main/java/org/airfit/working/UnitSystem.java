@@ -1,9 +1,14 @@
 package org.airfit.working;
 
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
 import org.airfit.internal.Digits;
 import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.AreaUnit;
 import org.airfit.quantity.ConductanceUnit;
+import org.airfit.quantity.DensityUnit;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
@@ -12,13 +17,16 @@ import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.MassFlowUnit;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.PressureUnit;
+import org.airfit.quantity.PowerUnit;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
 import org.airfit.quantity.TemperatureUnit;
+import org.airfit.quantity.Unit;
 import org.airfit.quantity.Velocity;
 import org.airfit.quantity.VelocityUnit;
 import org.airfit.quantity.VolumeFlowUnit;
+import org.airfit.quantity.VolumeUnit;
 
 /**
  * In which units sentences and workings show their numbers. {@link #say} writes a quantity for a sentence, with no more
@@ -43,6 +51,40 @@ public enum UnitSystem {
   private static final List<String> INCH_NAMES = List.of(
       "1/8", "3/16", "1/4", "5/16", "3/8", "1/2", "5/8", "3/4", "1", "1 1/4", "1 1/2", "2", "2 1/2",
       "3", "4");
+
+  /** The units of the United States. */
+  private static final Set<Unit> OF_US = Set.of(
+      LengthUnit.INCH,
+      LengthUnit.FOOT,
+      LengthUnit.YARD,
+      LengthUnit.MILE,
+      LengthUnit.MIL,
+      AreaUnit.SQUARE_INCH,
+      AreaUnit.SQUARE_FOOT,
+      VolumeUnit.CUBIC_FOOT,
+      VolumeUnit.CUBIC_INCH,
+      VolumeUnit.US_GALLON,
+      PressureUnit.PSI,
+      PressureUnit.KSI,
+      PressureUnit.POUND_PER_SQUARE_FOOT,
+      PressureUnit.INCH_OF_MERCURY,
+      PressureUnit.INCH_OF_WATER,
+      VolumeFlowUnit.CUBIC_FOOT_PER_SECOND,
+      VolumeFlowUnit.CUBIC_FOOT_PER_MINUTE,
+      VolumeFlowUnit.CUBIC_FOOT_PER_HOUR,
+      MassFlowUnit.POUND_PER_SECOND,
+      MassFlowUnit.POUND_PER_MINUTE,
+      MassFlowUnit.POUND_PER_HOUR,
+      DensityUnit.POUND_PER_CUBIC_FOOT,
+      TemperatureUnit.FAHRENHEIT,
+      TemperatureUnit.RANKINE,
+      VelocityUnit.FOOT_PER_SECOND,
+      VelocityUnit.FOOT_PER_MINUTE,
+      PowerUnit.HORSEPOWER);
+
+  /** Units that both use, or neither. */
+  private static final Set<Unit> OF_NEITHER = Set.of(
+      PressureUnit.ATMOSPHERE, PowerUnit.ELECTRIC_HORSEPOWER, VolumeUnit.IMPERIAL_GALLON);
 
   /** More decimals than a pressure in bar or psi is worth. */
   private static final int MOST_DECIMALS = 9;
@@ -72,6 +114,20 @@ public enum UnitSystem {
   /** {@return the unit of a pressure in a sentence, bar or psi} */
   public PressureUnit pressureUnit() {
     return either(PressureUnit.BAR, PressureUnit.PSI);
+  }
+
+  /**
+   * Tells to which system a unit belongs.
+   *
+   * @param unit a unit
+   * @return its system; empty for what belongs to neither, such as the standard atmosphere
+   */
+  public static Optional<UnitSystem> of(Unit unit) {
+    Objects.requireNonNull(unit, "unit");
+    if (OF_NEITHER.contains(unit)) {
+      return Optional.empty();
+    }
+    return Optional.of(OF_US.contains(unit) ? US : SI);
   }
 
   /** {@return the other system, which stands in brackets where that helps} */

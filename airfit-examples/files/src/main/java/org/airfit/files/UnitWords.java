@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -30,38 +29,6 @@ import org.airfit.working.UnitSystem;
  * <p>A text that no parser has read yet is only looked through: what is misspelt is told by the parser, later.
  */
 final class UnitWords {
-
-  /** The units of the United States; those of no system are not here and not in SI either. */
-  private static final Set<Unit> US = Set.of(
-      LengthUnit.INCH,
-      LengthUnit.FOOT,
-      LengthUnit.YARD,
-      LengthUnit.MILE,
-      LengthUnit.MIL,
-      AreaUnit.SQUARE_INCH,
-      AreaUnit.SQUARE_FOOT,
-      PressureUnit.PSI,
-      PressureUnit.KSI,
-      PressureUnit.POUND_PER_SQUARE_FOOT,
-      PressureUnit.INCH_OF_MERCURY,
-      PressureUnit.INCH_OF_WATER,
-      VolumeUnit.CUBIC_FOOT,
-      VolumeUnit.CUBIC_INCH,
-      VolumeUnit.US_GALLON,
-      VolumeFlowUnit.CUBIC_FOOT_PER_SECOND,
-      VolumeFlowUnit.CUBIC_FOOT_PER_MINUTE,
-      VolumeFlowUnit.CUBIC_FOOT_PER_HOUR,
-      TemperatureUnit.FAHRENHEIT,
-      TemperatureUnit.RANKINE,
-      VelocityUnit.FOOT_PER_SECOND,
-      VelocityUnit.FOOT_PER_MINUTE,
-      PowerUnit.HORSEPOWER,
-      MassFlowUnit.POUND_PER_SECOND,
-      MassFlowUnit.POUND_PER_MINUTE,
-      MassFlowUnit.POUND_PER_HOUR);
-
-  private static final Set<Unit> OF_NO_SYSTEM =
-      Set.of(PressureUnit.ATMOSPHERE, PowerUnit.ELECTRIC_HORSEPOWER, VolumeUnit.IMPERIAL_GALLON);
 
   /** Words that are no unit of the library alone: free air, and what is asked back. */
   private static final Map<UnitSystem, List<String>> OTHERS = Map.of(
@@ -97,12 +64,10 @@ final class UnitWords {
             VelocityUnit.values(),
             PowerUnit.values())
         .flatMap(Stream::of)
-        .filter(unit -> !OF_NO_SYSTEM.contains(unit))
-        .forEach(unit -> {
-          UnitSystem system = US.contains(unit) ? UnitSystem.US : UnitSystem.SI;
+        .forEach(unit -> UnitSystem.of(unit).ifPresent(system -> {
           words.put(plain(unit.symbol()), system);
           unit.scale().spellings().forEach(word -> words.put(plain(word), system));
-        });
+        }));
     OTHERS.forEach((system, others) -> others.forEach(word -> words.put(word, system)));
     words.remove("r"); // the letter of a thread
     Map<String, UnitSystem> ordered = new LinkedHashMap<>();
