@@ -541,7 +541,8 @@ class JobsOfManyKindsTest {
         job.atmosphere(),
         job.now(),
         job.requirement().toBuilder().medium(Medium.NITROGEN).build(),
-        job.remarks());
+        job.remarks(),
+        job.units());
     JobSheet sheet = JobSheet.of(nitrogen);
     assertThat(sheet.plug()).isEmpty();
     assertThat(sheet.now()).isEmpty();
