@@ -69,15 +69,17 @@ final class PageReasons {
       element("p", "To be surer: " + plug.nextReadings().get(0).inWords());
     }
     out.append("</div>\n<div>\n");
+    String mark = sheet.units().either("50 mm", "2 in");
     drawn(plug).stream()
         .filter(profile -> PlugDrawing.missing(profile).isEmpty())
         .forEach(profile -> {
           out.append("<figure class=\"scale\">\n")
-              .append(PlugDrawing.of(profile).svg());
+              .append(PlugDrawing.of(profile, sheet.units()).svg());
           element(
               "figcaption",
               profile.displayName()
-                  + " to true scale. Print at 100 % and lay a rule on the 50 mm mark: if it is not 50 mm, do not"
+                  + " to true scale. Print at 100 % and lay a rule on the " + mark + " mark: if it is not " + mark
+                  + ", do not"
                   + " hold a plug against it.");
           out.append("</figure>\n");
         });
