@@ -35,6 +35,7 @@ class NullsTest {
       "quantity.FrictionFactor.parse",
       "quantity.ValveCoefficient.parse",
       "run.RankedChange.rank",
+      "run.WiderHose.tried",
       "safety.SafetyRules.ofRows",
       "safety.SafetyRules.ofTable",
       "select.JobFindings.of",

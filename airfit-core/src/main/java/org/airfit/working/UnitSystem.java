@@ -30,7 +30,7 @@ import org.airfit.quantity.VolumeUnit;
 
 /**
  * In which units sentences and workings show their numbers. {@link #say} writes a quantity for a sentence, with no more
- * digits than it is worth; a {@link ValueKind} knows the unit of a quantity in the equations of a working.
+ * digits than it is worth; a {@code ValueKind} knows the unit of a quantity in the equations of a working.
  *
  * <p>In US units force and mass have units of their own: an equation then needs {@link #G_C} wherever they meet, and
  * 144 in²/ft² wherever a pressure meets a length. A {@link Formula} has both forms from one definition.
@@ -294,7 +294,12 @@ public enum UnitSystem {
   public String say(SonicConductance conductance) {
     return this == SI
         ? conductance.format(ConductanceUnit.CUBIC_DECIMETRE_PER_SECOND_BAR)
-        : ValueKind.CONDUCTANCE.format(conductance.cubicMetresPerSecondPascal(), 4, this);
+        : Digits.significant(
+                conductance.cubicMetresPerSecondPascal()
+                    * PressureUnit.PSI.toSi(1.0)
+                    / VolumeUnit.CUBIC_FOOT.toSi(1.0),
+                4)
+            + " ft³/(s·psi)";
   }
 
   /**

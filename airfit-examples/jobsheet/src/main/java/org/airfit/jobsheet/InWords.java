@@ -17,6 +17,7 @@ import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.MassFlow;
 import org.airfit.run.Run;
 import org.airfit.run.RunResult;
+import org.airfit.run.WiderHose;
 import org.airfit.safety.Caution;
 import org.airfit.safety.SafetyRules;
 import org.airfit.select.Finding;
@@ -141,6 +142,30 @@ final class InWords {
         .map(most -> takes + "At " + least + " this run carries up to "
             + units.sayBoth(freeAir(most.massFlow(), sheet)) + ".")
         .orElse(takes + "The supply itself stands below the " + least + " the tool needs.");
+  }
+
+  /**
+   * Where the tool has too little and the biggest restriction is a hose: what hoses of sizes that exist would bring,
+   * each solved as a run of its own; the piping before the outlet is no hose.
+   */
+  static Optional<String> widerHose(JobSheet sheet, RunResult now) {
+    Run run = sheet.job().now().orElse(null);
+    GaugePressure least = sheet.requirement().least();
+    boolean enough =
+        now.fold(delivered -> delivered.atToolGauge().compareTo(least) >= 0, starved -> false);
+    String narrowest =
+        now.fold(delivered -> delivered.bottleneck().name(), RunResult.Starved::element);
+    if (run == null
+        || enough
+        || !run.names().contains(narrowest)
+        || sheet.requirement().toOutlet().names().contains(narrowest)) {
+      return Optional.empty();
+    }
+    List<WiderHose> tried =
+        WiderHose.tried(run, narrowest, now.massFlow(), least, sheet.units());
+    return tried.isEmpty()
+        ? Optional.empty()
+        : Optional.of(WiderHose.inWords(tried, sheet.units()));
   }
 
   /** A flow counted as the tool's was typed. */

@@ -118,6 +118,7 @@ final class PageReasons {
             return delivered;
           },
           starved -> starved);
+      InWords.widerHose(sheet, now).ifPresent(wider -> element("p", wider));
       chart(sheet, "Now", now);
       shares(now, sheet.units());
     });

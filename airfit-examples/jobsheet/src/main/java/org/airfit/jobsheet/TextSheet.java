@@ -120,6 +120,7 @@ public final class TextSheet {
       wrapped("", InWords.arrives(now, sheet));
       sheet.job().now().ifPresent(run -> wrapped("", InWords.carries(sheet, run)));
       shares(now, sheet.units());
+      InWords.widerHose(sheet, now).ifPresent(wider -> wrapped("  ", wider));
     });
   }
 
