@@ -81,7 +81,7 @@ final class PartWorking {
 
   private static Working choked(FlowCoefficients part, AirState inlet, UnitSystem units) {
     Working.Builder working = Working.titled("Largest flow of air it lets through", units);
-    inlet.warnings().forEach(working::note);
+    inlet.warnings(units).forEach(working::note);
     return working
         .given(CONDUCTANCE, part.conductance().cubicMetresPerSecondPascal(), 7)
         .given(REFERENCE_DENSITY, ReferenceState.ANR.density().kilogramsPerCubicMetre(), 4)

@@ -224,7 +224,7 @@ public final class Proposal implements Worked {
    */
   public List<Caution> cautions(UnitSystem units) {
     Objects.requireNonNull(units, "units");
-    Situation.Builder situation = JobSituation.of(requirement());
+    Situation.Builder situation = JobSituation.ofCautions(requirement());
     assembly.hoses().stream()
         .map(hose -> ((Part.Hose) hose.part()).conduit().bore())
         .max(Comparator.naturalOrder())
@@ -235,7 +235,7 @@ public final class Proposal implements Worked {
     List<Caution> cautions = new ArrayList<>(requirement().rules().toldIn(units).cautions(situation.build()));
     Caution deference = cautions.remove(cautions.size() - 1);
     JobFindings.ifRegulatorFails(findings(units)).ifPresent(cautions::add);
-    cautions.addAll(result().cautions());
+    cautions.addAll(result().cautions(units));
     Set<Caution> ofJoints = new LinkedHashSet<>();
     joints().forEach(joint -> ofJoints.addAll(joint.cautions()));
     cautions.addAll(ofJoints);

@@ -66,7 +66,8 @@ final class InWords {
             .map(selection -> selection.<String>fold(
                 fitting -> recommended(fitting.best(), sheet)
                     + beyondTheModel(sheet),
-                nothing -> "nothing in the catalogue fits: " + String.join(" ", nothing.toGive(sheet.units()))))
+                nothing -> "nothing in the catalogue fits: "
+                    + String.join(" ", nothing.toGive(sheet.units())) + beyondTheModel(sheet)))
             .orElse("not chosen before the plug is known")));
     sheet
         .selection()
@@ -234,12 +235,15 @@ final class InWords {
    */
   static List<Caution> cautions(JobSheet sheet) {
     SafetyRules rules = sheet.requirement().rules().toldIn(sheet.units());
-    List<Caution> now = sheet.now().map(RunResult::cautions).orElse(List.of());
+    List<Caution> now = sheet.now().map(run -> run.cautions(sheet.units())).orElse(List.of());
     Optional<Proposal> proposal = sheet.selection().flatMap(InWords::shown);
     List<Caution> parts = proposal
         .map(chosen -> chosen.cautions(sheet.units()))
         .orElseGet(() -> JobFindings.of(sheet.requirement()).cautions(sheet.units()));
-    List<Caution> with = proposal.map(Proposal::result).map(RunResult::cautions).orElse(List.of());
+    List<Caution> with = proposal
+        .map(Proposal::result)
+        .map(run -> run.cautions(sheet.units()))
+        .orElse(List.of());
 
     Set<Caution> all = new LinkedHashSet<>();
     all.add(SafetyRules.usFederal().reminder(DEPRESSURISE));
@@ -278,7 +282,7 @@ final class InWords {
     return toOutlet
         .stillAir()
         .at(sheet.requirement().highest().absolute(toOutlet.atmosphere()))
-        .caution();
+        .caution(sheet.units());
   }
 
   /** What holds of every run needs no run to be named. */

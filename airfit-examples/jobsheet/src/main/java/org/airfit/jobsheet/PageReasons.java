@@ -152,7 +152,7 @@ final class PageReasons {
     for (ElementLoss share : shares) {
       out.append("<tr><td>").append(Html.escaped(share.name()));
       share
-          .warnings()
+          .warnings(units)
           .forEach(warning -> out.append("<br><span class=\"quiet\">")
               .append(Html.escaped(warning))
               .append("</span>"));

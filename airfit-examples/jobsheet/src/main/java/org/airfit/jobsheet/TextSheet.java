@@ -136,7 +136,7 @@ public final class TextSheet {
       line("  " + padded(fits ? share.name() : "", NAME) + right(units.say(share.drop()), 20)
           + right(Amounts.share(share.fraction()), 13)
           + right(units.say(share.gain()), 20));
-      share.warnings().forEach(warning -> wrapped("      note: ", warning));
+      share.warnings(units).forEach(warning -> wrapped("      note: ", warning));
     }
     result.fold(
         delivered -> {
