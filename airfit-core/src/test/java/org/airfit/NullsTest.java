@@ -37,6 +37,7 @@ class NullsTest {
       "quantity.Range.parse",
       "quantity.ValveCoefficient.parse",
       "run.RankedChange.rank",
+      "run.WiderHose.tried",
       "safety.SafetyRules.ofRows",
       "safety.SafetyRules.ofTable",
       "select.JobFindings.of",

@@ -1,6 +1,7 @@
 package org.airfit.air;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.airfit.internal.Digits;
 import org.airfit.internal.Saturation;
@@ -233,22 +234,35 @@ public final class AirState implements Worked {
    * @return one sentence for each, empty where the model holds
    */
   public List<String> warnings() {
+    return warnings(UnitSystem.SI);
+  }
+
+  /**
+   * Tells the same with the numbers in other units.
+   *
+   * @param units the units
+   * @return one sentence for each, empty where the model holds
+   */
+  public List<String> warnings(UnitSystem units) {
+    Objects.requireNonNull(units, "units");
     double p = pressure.pascals();
     if (p > HIGHEST_HELD_PASCALS) {
-      return List.of("Above 100 bar(g), at " + in(UnitSystem.SI)
+      return List.of(units.either("Above 100 bar(g), at ", "Above 1450 psig, at ") + in(units)
           + ", nothing was held against the ideal gas that the formulas take: real air there is another gas, and"
           + " the answer may be far off.");
     }
     if (p < THINNEST_PASCALS) {
       return List.of(
-          "Below 1 mbar(a), at " + Digits.significant(p, 3)
-              + " Pa(a), air is too thin for the formulas of a stream: the answer is of no use in small bores.");
+          units.either(
+                  "Below 1 mbar(a), at " + Digits.significant(p, 3) + " Pa(a)",
+                  "Below 0.0145 psia, at " + units.say(pressure))
+              + ", air is too thin for the formulas of a stream: the answer is of no use in small bores.");
     }
     double z = RealAir.of(AbsolutePressure.ofPascals(Math.min(p, REAL_AIR_PASCALS)), temperature)
         .compressibilityFactor();
     double off = Math.abs(1.0 / z - 1.0);
     return off > SHARE_HELD
-        ? List.of("At " + in(UnitSystem.SI) + " the density of real air is "
+        ? List.of("At " + in(units) + " the density of real air is "
             + Digits.significant(100.0 * off, 2)
             + " % " + (z < 1.0 ? "above" : "below")
             + " that of the ideal gas that the formulas take: outside the range of the air model, which holds to "
@@ -258,7 +272,17 @@ public final class AirState implements Worked {
 
   /** {@return the same as a caution that goes with an answer; empty where the model holds} */
   public Optional<Caution> caution() {
-    List<String> warnings = warnings();
+    return caution(UnitSystem.SI);
+  }
+
+  /**
+   * Tells the same with the numbers in other units.
+   *
+   * @param units the units
+   * @return the caution; empty where the model holds
+   */
+  public Optional<Caution> caution(UnitSystem units) {
+    List<String> warnings = warnings(units);
     return warnings.isEmpty()
         ? Optional.empty()
         : Optional.of(new Caution(

@@ -32,6 +32,16 @@ public sealed interface OutletAtFlow extends Worked {
   }
 
   /**
+   * Tells the same with the numbers in other units.
+   *
+   * @param units the units
+   * @return where the air in front lies outside what its model holds for; empty where it holds
+   */
+  default List<String> warnings(UnitSystem units) {
+    return inlet().warnings(units);
+  }
+
+  /**
    * Handles both cases.
    *
    * @param <R> what is made of them

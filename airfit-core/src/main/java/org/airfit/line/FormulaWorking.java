@@ -111,7 +111,7 @@ final class FormulaWorking {
     working.step(formula, wall, 6);
     fittingsIncluded();
     PipeWorking.pressureLost(working, loss);
-    loss.warnings().forEach(working::note);
+    loss.warnings(units).forEach(working::note);
     return working.build();
   }
 

@@ -130,7 +130,17 @@ public sealed interface LineLoss extends Worked {
   AirState inlet();
 
   /** {@return where the model, or that of the air, is near or outside what it holds for} */
-  List<String> warnings();
+  default List<String> warnings() {
+    return warnings(UnitSystem.SI);
+  }
+
+  /**
+   * Tells the same with the numbers in other units.
+   *
+   * @param units the units
+   * @return where the model, or that of the air, is near or outside what it holds for
+   */
+  List<String> warnings(UnitSystem units);
 
   /**
    * Handles both cases.
@@ -156,7 +166,8 @@ public sealed interface LineLoss extends Worked {
     private final AirState outlet;
     private final PressureDrop drop;
     private final Optional<FrictionFactor> friction;
-    private final List<String> warnings;
+    /** Those of the model alone; what the air and the speed add follows from the rest. */
+    private final List<String> ofModel;
 
     private Flowing(
         Explainer model,
@@ -174,16 +185,7 @@ public sealed interface LineLoss extends Worked {
       this.outlet = Objects.requireNonNull(outlet, "outlet");
       this.drop = Objects.requireNonNull(drop, "drop");
       this.friction = Objects.requireNonNull(friction, "friction");
-      List<String> all = new ArrayList<>(Objects.requireNonNull(warnings, "warnings"));
-      inlet.warnings().stream().filter(warning -> !all.contains(warning)).forEach(all::add);
-      if (outletMach() > FAST) {
-        String fast = "Mach " + Digits.significant(outletMach(), 3)
-            + " at the outlet: close to choking, where isothermal and adiabatic answers lie a few percent apart.";
-        if (!all.contains(fast)) {
-          all.add(fast);
-        }
-      }
-      this.warnings = List.copyOf(all);
+      this.ofModel = List.copyOf(Objects.requireNonNull(warnings, "warnings"));
     }
 
     @Override
@@ -230,8 +232,19 @@ public sealed interface LineLoss extends Worked {
     }
 
     @Override
-    public List<String> warnings() {
-      return warnings;
+    public List<String> warnings(UnitSystem units) {
+      List<String> all = new ArrayList<>(ofModel);
+      all.addAll(inlet.warnings(units));
+      if (outletMach() > FAST) {
+        all.add("Mach " + Digits.significant(outletMach(), 3)
+            + " at the outlet: close to choking, where isothermal and adiabatic answers lie a few percent apart.");
+      }
+      return List.copyOf(all);
+    }
+
+    /** What the model alone says, for a model that builds on another. */
+    List<String> warningsOfModel() {
+      return ofModel;
     }
 
     /** {@return the mean velocity at the inlet} */
@@ -289,12 +302,12 @@ public sealed interface LineLoss extends Worked {
           && outlet.equals(that.outlet)
           && drop.equals(that.drop)
           && friction.equals(that.friction)
-          && warnings.equals(that.warnings);
+          && ofModel.equals(that.ofModel);
     }
 
     @Override
     public int hashCode() {
-      return Objects.hash(model, conduit, massFlow, inlet, outlet, drop, friction, warnings);
+      return Objects.hash(model, conduit, massFlow, inlet, outlet, drop, friction, ofModel);
     }
 
     /** {@return the flow, the line and what is lost, such as "0.01 kg/s along 10 m of 9.5 mm bore loses 0.2 bar"} */
@@ -359,8 +372,8 @@ public sealed interface LineLoss extends Worked {
     }
 
     @Override
-    public List<String> warnings() {
-      return inlet.warnings();
+    public List<String> warnings(UnitSystem units) {
+      return inlet.warnings(units);
     }
 
     /** {@return all that the conduit lets through from this inlet, as far as the model can tell} */

@@ -6,10 +6,8 @@ import java.util.Objects;
 import org.airfit.air.AirState;
 import org.airfit.quantity.Area;
 import org.airfit.quantity.Length;
-import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.Velocity;
-import org.airfit.quantity.VelocityUnit;
 import org.airfit.safety.Caution;
 import org.airfit.source.Source;
 import org.airfit.working.Formula;
@@ -119,28 +117,44 @@ public final class PipeVelocity implements Worked {
 
   /** {@return the warnings that go with it; none where it keeps to the rule} */
   public List<Caution> cautions() {
+    return cautions(UnitSystem.SI);
+  }
+
+  /**
+   * Tells the same with the numbers in other units.
+   *
+   * @param units the units
+   * @return the warnings that go with it; none where it keeps to the rule
+   */
+  public List<Caution> cautions(UnitSystem units) {
+    Objects.requireNonNull(units, "units");
     List<Caution> cautions = new ArrayList<>();
     if (verdict() == VelocityVerdict.ABOVE) {
       cautions.add(new Caution(
           "Air too fast in the pipe",
-          "In a " + duty.label() + " air should go at most " + inWords(duty.highest())
-              + "; here it goes " + inWords(velocity()) + ". A bore of "
-              + duty.boreFor(massFlow, air).format(LengthUnit.MILLIMETRE, 1) + " would do.",
+          "In a " + duty.label() + " air should go at most " + both(duty.highest(), units)
+              + "; here it goes " + both(velocity(), units) + ". A bore of "
+              + bore(duty.boreFor(massFlow, air), units) + " would do.",
           duty.source()));
     }
     if (carriesWater() && duty != PipeDuty.BRANCH) {
       cautions.add(new Caution(
           "Water is carried along",
-          "From 7.6 to 9.1 m/s (25 to 30 ft/s) air carries water out of a wet main into the drops."
+          units.either("From 7.6 to 9.1 m/s (25 to 30 ft/s)", "From 25 to 30 ft/s (7.6 to 9.1 m/s)")
+              + " air carries water out of a wet main into the drops."
               + " Take branches from the top, drain the low points, or dry the air.",
           CARRY_OVER));
     }
     return List.copyOf(cautions);
   }
 
-  private static String inWords(Velocity velocity) {
-    return velocity.format(VelocityUnit.METRE_PER_SECOND, 1) + " ("
-        + velocity.format(VelocityUnit.FOOT_PER_SECOND, 0) + ")";
+  private static String both(Velocity velocity, UnitSystem units) {
+    return units.say(velocity) + " (" + units.other().say(velocity) + ")";
+  }
+
+  /** A pipe is bought by its size, so the bore that would do is told as it is calculated. */
+  private static String bore(Length bore, UnitSystem units) {
+    return bore.format(units.smallLengthUnit(), units.either(1, 3));
   }
 
   @Override
@@ -153,7 +167,7 @@ public final class PipeVelocity implements Worked {
         .given(PRESSURE, air.pressure().pascals(), 9)
         .step(VELOCITY, velocity().metresPerSecond(), 4)
         .answer(SPEED)
-        .note("It should be at most " + inWords(duty.highest()) + " in a " + duty.label() + " ["
+        .note("It should be at most " + both(duty.highest(), units) + " in a " + duty.label() + " ["
             + duty.source() + "].")
         .build();
   }
@@ -172,9 +186,19 @@ public final class PipeVelocity implements Worked {
     return Objects.hash(duty, bore, massFlow, air);
   }
 
+  /**
+   * Tells the velocity.
+   *
+   * @param units the units; the other stand in brackets
+   * @return the velocity and what the pipe does, such as "28 ft/s (8.5 m/s) in a branch or drop"
+   */
+  public String inWords(UnitSystem units) {
+    return both(velocity(), Objects.requireNonNull(units, "units")) + " in a " + duty.label();
+  }
+
   /** {@return the velocity and what the pipe does} */
   @Override
   public String toString() {
-    return inWords(velocity()) + " in a " + duty.label();
+    return inWords(UnitSystem.SI);
   }
 }

@@ -433,7 +433,7 @@ final class PipeWorking {
           loss,
           loss.inlet().pressure().pascals() - outletNearChoking());
       working.answer(FLUX);
-      loss.warnings().forEach(working::note);
+      loss.warnings(units).forEach(working::note);
       return working.build();
     }
     working
@@ -449,7 +449,7 @@ final class PipeWorking {
       case DARCY_MEAN_DENSITY -> oneTemperature(working, MEAN_DENSITY);
     }
     pressureLost(working, loss);
-    loss.warnings().forEach(working::note);
+    loss.warnings(units).forEach(working::note);
     return working.build();
   }
 

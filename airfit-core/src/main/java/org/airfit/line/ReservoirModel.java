@@ -110,7 +110,7 @@ record ReservoirModel(FrictionLaw law) implements LossModel {
                 PressureDrop.ofPascals(
                     p0 * entering.pressureLost() + flowing.drop().pascals()),
                 flowing.friction(),
-                flowing.warnings()),
+                flowing.warningsOfModel()),
             more -> choked(conduit, massFlow, inlet));
   }
 

@@ -39,10 +39,18 @@ sealed interface Element {
    *
    * @param inletMach the Mach number at the inlet [-]; 0 for what is no line
    * @param outletMach the Mach number at the outlet [-]; 0 for what is no line
-   * @param warnings what lies outside a model's validity
    * @param working how the outlet pressure follows from the flow
    */
-  record Explanation(double inletMach, double outletMach, List<String> warnings, Worked working) {}
+  record Explanation(double inletMach, double outletMach, Worked working) {
+
+    /** What lies outside a model's validity; nothing of a flow that does not pass a line. */
+    List<String> warnings(UnitSystem units) {
+      if (working instanceof LineLoss.Flowing line) {
+        return line.warnings(units);
+      }
+      return working instanceof OutletAtFlow part ? part.warnings(units) : List.of();
+    }
+  }
 
   /** {@return the warnings that go with what it is made of} */
   default List<Caution> cautions() {
@@ -89,9 +97,8 @@ sealed interface Element {
     public Explanation explain(MassFlow massFlow, AirState inlet) {
       LineLoss loss = model.loss(conduit, massFlow, inlet);
       return loss.fold(
-          flowing ->
-              new Explanation(flowing.inletMach(), flowing.outletMach(), flowing.warnings(), loss),
-          choked -> new Explanation(0.0, 0.0, List.of(), loss));
+          flowing -> new Explanation(flowing.inletMach(), flowing.outletMach(), loss),
+          choked -> new Explanation(0.0, 0.0, loss));
     }
 
     /** λL/D + ΣK grows by the factor. */
@@ -122,7 +129,7 @@ sealed interface Element {
     @Override
     public Explanation explain(MassFlow massFlow, AirState inlet) {
       OutletAtFlow passage = capacity.passage(massFlow, inlet);
-      return new Explanation(0.0, 0.0, passage.warnings(), passage);
+      return new Explanation(0.0, 0.0, passage);
     }
 
     /** Far from choking the drop goes with 1/C². */
@@ -149,7 +156,7 @@ sealed interface Element {
 
     @Override
     public Explanation explain(MassFlow massFlow, AirState inlet) {
-      return new Explanation(0.0, 0.0, List.of(), new OwnWorking(this, massFlow, inlet));
+      return new Explanation(0.0, 0.0, new OwnWorking(this, massFlow, inlet));
     }
 
     /** Where the drop goes with the square of the flow, this multiplies it. */

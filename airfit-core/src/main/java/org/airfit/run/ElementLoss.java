@@ -1,6 +1,7 @@
 package org.airfit.run;
 
 import java.util.List;
+import java.util.Objects;
 import org.airfit.internal.Digits;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.PressureDrop;
@@ -104,7 +105,17 @@ public final class ElementLoss implements Worked {
 
   /** {@return where the model is near or outside what it holds for} */
   public List<String> warnings() {
-    return values.explanation.warnings();
+    return warnings(UnitSystem.SI);
+  }
+
+  /**
+   * Tells the same with the numbers in other units.
+   *
+   * @param units the units
+   * @return where the model is near or outside what it holds for
+   */
+  public List<String> warnings(UnitSystem units) {
+    return values.explanation.warnings(Objects.requireNonNull(units, "units"));
   }
 
   @Override

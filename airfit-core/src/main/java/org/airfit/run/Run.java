@@ -210,6 +210,24 @@ public final class Run {
   }
 
   /**
+   * Obtains the pipe, tube or hose of a name.
+   *
+   * @param name the name of an element of this run
+   * @return the conduit; empty where the element is none, such as a coupler
+   * @throws IllegalArgumentException if no element has that name
+   */
+  public Optional<Conduit> conduit(String name) {
+    Objects.requireNonNull(name, "name");
+    Element named = path.elements().stream()
+        .filter(element -> element.name().equals(name))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException(
+            "name must be that of an element of this run, of " + names() + ", was \""
+                + name + "\""));
+    return named instanceof Element.Line line ? Optional.of(line.conduit()) : Optional.empty();
+  }
+
+  /**
    * Obtains this run without the element of a name.
    *
    * @param name the name of an element of this run

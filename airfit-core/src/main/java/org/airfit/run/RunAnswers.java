@@ -61,6 +61,7 @@ final class RunAnswers {
           MassFlow.ofKilogramsPerSecond(most),
           List.of(),
           new SupplyWorking(supply, demand),
+          path.still(),
           path.cautions());
     }
     Pass pass = path.pass(flow);
@@ -80,6 +81,7 @@ final class RunAnswers {
         intoTheOpen(path, demand, pass, stop),
         shares(path, demand, pass, stop, i -> 0.0),
         element.explain(demand, inlet).working(),
+        path.still(),
         path.cautions());
   }
 

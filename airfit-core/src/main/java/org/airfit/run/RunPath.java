@@ -13,6 +13,7 @@ import org.airfit.plant.Supply;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.Temperature;
 import org.airfit.safety.Caution;
+import org.airfit.working.UnitSystem;
 
 /**
  * What a run is made of, asked on plain doubles in SI by the searches of {@link Run}: supply, atmosphere, elements in
@@ -75,12 +76,18 @@ final class RunPath {
     return still;
   }
 
-  /** What goes with every answer about it: the highest pressure, the densest air, is that of the supply at rest. */
+  /** What goes with every answer about it but for the caution on its air. */
   List<Caution> cautions() {
     Set<Caution> all = new LinkedHashSet<>();
     all.add(Caution.MORE_SUPPLY_PRESSURE);
-    still.caution().ifPresent(all::add);
     elements.forEach(element -> all.addAll(element.cautions()));
+    return List.copyOf(all);
+  }
+
+  /** With the caution on the air: the highest pressure, the densest air, is that of the supply at rest. */
+  static List<Caution> withAir(List<Caution> cautions, AirState still, UnitSystem units) {
+    List<Caution> all = new ArrayList<>(cautions);
+    still.caution(units).ifPresent(caution -> all.add(1, caution));
     return List.copyOf(all);
   }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import org.airfit.air.AirState;
 import org.airfit.plant.Supply;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.GaugePressure;
@@ -41,7 +42,17 @@ public sealed interface RunResult extends Worked {
   MassFlow massFlow();
 
   /** {@return the warnings that go with it} */
-  List<Caution> cautions();
+  default List<Caution> cautions() {
+    return cautions(UnitSystem.SI);
+  }
+
+  /**
+   * Tells the same with the numbers in other units.
+   *
+   * @param units the units
+   * @return the warnings that go with it
+   */
+  List<Caution> cautions(UnitSystem units);
 
   /**
    * The flow arrives.
@@ -162,8 +173,9 @@ public sealed interface RunResult extends Worked {
     }
 
     @Override
-    public List<Caution> cautions() {
-      return arrival.cautions;
+    public List<Caution> cautions(UnitSystem units) {
+      return RunPath.withAir(
+          arrival.cautions, arrival.supply.still(), Objects.requireNonNull(units, "units"));
     }
 
     /** {@return all that is lost between supply and tool} */
@@ -307,6 +319,7 @@ public sealed interface RunResult extends Worked {
         MassFlow largest,
         List<ElementLoss> before,
         Worked reached,
+        AirState still,
         List<Caution> cautions) {}
 
     private final Stop stop;
@@ -318,9 +331,17 @@ public sealed interface RunResult extends Worked {
         MassFlow largest,
         List<ElementLoss> before,
         Worked reached,
+        AirState still,
         List<Caution> cautions) {
       this.stop = new Stop(
-          massFlow, element, inlet, largest, List.copyOf(before), reached, List.copyOf(cautions));
+          massFlow,
+          element,
+          inlet,
+          largest,
+          List.copyOf(before),
+          reached,
+          still,
+          List.copyOf(cautions));
     }
 
     @Override
@@ -349,8 +370,8 @@ public sealed interface RunResult extends Worked {
     }
 
     @Override
-    public List<Caution> cautions() {
-      return stop.cautions;
+    public List<Caution> cautions(UnitSystem units) {
+      return RunPath.withAir(stop.cautions, stop.still, Objects.requireNonNull(units, "units"));
     }
 
     @Override

@@ -42,6 +42,12 @@ final class JobSituation {
     return situation;
   }
 
+  /** The same for cautions: where any hose goes straight to the tool, no coupling sits on it, as with a whip hose. */
+  static Situation.Builder ofCautions(Requirement job) {
+    Situation.Builder situation = of(job);
+    return job.layout().endsInHose() ? situation.whipHose() : situation;
+  }
+
   /** The same with the questions that a job leaves open where nobody told. */
   static Situation.Builder withQuestions(Requirement job) {
     Situation.Builder situation = of(job);

@@ -122,6 +122,11 @@ public final class Layout {
     return slots.stream().anyMatch(Slot.Hose.class::isInstance);
   }
 
+  /** Whether a hose goes straight to the tool. */
+  boolean endsInHose() {
+    return slots.get(slots.size() - 1) instanceof Slot.Hose;
+  }
+
   /** Whether a whip hose is the last before the tool. */
   boolean endsInWhipHose() {
     return slots.get(slots.size() - 1) instanceof Slot.Hose hose && hose.isWhip();

@@ -5,16 +5,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.airfit.quantity.LengthUnit;
-import org.airfit.quantity.PressureUnit;
 import org.airfit.run.ElementLoss;
+import org.airfit.working.UnitSystem;
 
 /** The parts list of an assembly: why each part is on it, and the pressure that this very part loses. */
 final class PartsInWords {
 
   private PartsInWords() {}
 
-  static List<PartsLine> of(Assembly a) {
+  static List<PartsLine> of(Assembly a, UnitSystem units) {
     Map<Part, List<String>> reasons = new LinkedHashMap<>();
     List<Placed> parts = a.slotParts();
     List<Optional<ElementLoss>> losses = a.losses();
@@ -26,13 +25,13 @@ final class PartsInWords {
       if (position.isAdapter()) {
         why = "joins " + a.joints().get(joint).where();
       } else {
-        why = why(a, placed);
+        why = why(a, placed, units);
         joint += position.isPlug() ? 0 : 1;
         placed++;
       }
       String loss = losses
           .get(i)
-          .map(lost -> ", pressure loss " + lost.drop().format(PressureUnit.BAR, 2)
+          .map(lost -> ", pressure loss " + units.say(lost.drop())
               + (position.isSocket() ? " with its plug" : ""))
           .orElse("");
       reasons.computeIfAbsent(parts.get(i).part(), any -> new ArrayList<>()).add(why + loss);
@@ -44,7 +43,7 @@ final class PartsInWords {
   }
 
   /** Why the part at a place of the layout is there. */
-  private static String why(Assembly a, int index) {
+  private static String why(Assembly a, int index, UnitSystem units) {
     Placed each = a.placed().get(index);
     if (each.part() instanceof Part.Socket socket) {
       return before(a, index)
@@ -54,9 +53,8 @@ final class PartsInWords {
       return behind(a, index) + goesInto((Part.Socket) a.placed().get(index - 1).part(), plug);
     }
     if (each.part() instanceof Part.Hose hose) {
-      return hose.conduit().length().format(LengthUnit.METRE) + " of "
-          + each.position().noun() + " with " + hose.conduit().bore().format(LengthUnit.MILLIMETRE)
-          + " of bore";
+      return units.say(hose.conduit().length()) + " of " + each.position().noun() + " with "
+          + units.sayBore(hose.conduit().bore()) + " of bore";
     }
     return each.position().noun() + " in the line";
   }

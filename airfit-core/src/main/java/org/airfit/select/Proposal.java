@@ -214,12 +214,33 @@ public final class Proposal implements Worked {
 
   /** {@return the parts with their quantities and a reason each, from the outlet to the tool} */
   public List<PartsLine> partsList() {
-    return PartsInWords.of(assembly);
+    return partsList(UnitSystem.SI);
+  }
+
+  /**
+   * Tells the same with the numbers in other units.
+   *
+   * @param units the units
+   * @return the parts with their quantities and a reason each, from the outlet to the tool
+   */
+  public List<PartsLine> partsList(UnitSystem units) {
+    return PartsInWords.of(assembly, Objects.requireNonNull(units, "units"));
   }
 
   /** {@return the warnings that go with these parts} */
   public List<Caution> cautions() {
-    Situation.Builder situation = JobSituation.of(requirement());
+    return cautions(UnitSystem.SI);
+  }
+
+  /**
+   * Tells the same with the numbers in other units.
+   *
+   * @param units the units
+   * @return the warnings that go with these parts
+   */
+  public List<Caution> cautions(UnitSystem units) {
+    Objects.requireNonNull(units, "units");
+    Situation.Builder situation = JobSituation.ofCautions(requirement());
     assembly.hoses().stream()
         .map(hose -> ((Part.Hose) hose.part()).conduit().bore())
         .max(Comparator.naturalOrder())
@@ -227,10 +248,10 @@ public final class Proposal implements Worked {
     assembly
         .lowestRating()
         .ifPresent(lowest -> situation.ratedParts(requirement().highest(), lowest));
-    List<Caution> cautions = new ArrayList<>(requirement().rules().cautions(situation.build()));
+    List<Caution> cautions = new ArrayList<>(requirement().rules().toldIn(units).cautions(situation.build()));
     Caution deference = cautions.remove(cautions.size() - 1);
-    JobFindings.ifRegulatorFails(findings).ifPresent(cautions::add);
-    cautions.addAll(result().cautions());
+    JobFindings.ifRegulatorFails(findings(units)).ifPresent(cautions::add);
+    cautions.addAll(result().cautions(units));
     Set<Caution> ofJoints = new LinkedHashSet<>();
     joints().forEach(joint -> ofJoints.addAll(joint.cautions()));
     cautions.addAll(ofJoints);

@@ -8,11 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
-import org.airfit.quantity.Length;
-import org.airfit.quantity.LengthUnit;
-import org.airfit.quantity.VolumeFlowUnit;
 import org.airfit.run.RunResult;
 import org.airfit.safety.Ruling;
 import org.airfit.working.UnitSystem;
@@ -20,35 +16,7 @@ import org.airfit.working.UnitSystem;
 /** What each rule answers for an assembly, and the sentence that says why, with its numbers in the units asked for. */
 final class RuleSentences {
 
-  /** More decimals than a pressure in bar or psi is worth. */
-  private static final int MOST_DECIMALS = 9;
-
   private RuleSentences() {}
-
-  private static String words(GaugePressure pressure, UnitSystem units) {
-    return pressure.format(units.pressureUnit(), units.either(2, 1));
-  }
-
-  /** A pressure below another with as many digits as show that it is. */
-  private static String below(GaugePressure pressure, GaugePressure least, UnitSystem units) {
-    int decimals = units.either(2, 1);
-    while (decimals < MOST_DECIMALS
-        && pressure
-            .format(units.pressureUnit(), decimals)
-            .equals(least.format(units.pressureUnit(), decimals))) {
-      decimals++;
-    }
-    return pressure.format(units.pressureUnit(), decimals);
-  }
-
-  private static String words(FreeAirFlow flow, UnitSystem units) {
-    return flow.format(
-        units.either(VolumeFlowUnit.LITRE_PER_SECOND, VolumeFlowUnit.CUBIC_FOOT_PER_MINUTE));
-  }
-
-  private static String words(Length length, UnitSystem units) {
-    return length.format(units.either(LengthUnit.METRE, LengthUnit.FOOT));
-  }
 
   private static String names(List<? extends Part> parts) {
     Set<String> names = new LinkedHashSet<>();
@@ -131,7 +99,7 @@ final class RuleSentences {
 
   static RuleAnswer rated(Assembly a, UnitSystem units) {
     Requirement job = a.requirement();
-    String highest = "Up to " + words(job.highest(), units) + " can occur";
+    String highest = "Up to " + units.say(job.highest()) + " can occur";
     List<Part> weak = PartChecks.breaking(a, PartChecks::isTooWeak);
     if (!weak.isEmpty()) {
       return RuleAnswer.unmet(highest + "; too weak: " + names(weak)
@@ -150,21 +118,21 @@ final class RuleSentences {
     }
     GaugePressure lowest = a.lowestRating().orElseThrow();
     return RuleAnswer.met(
-        highest + "; the weakest part is rated for " + words(lowest, units) + ".");
+        highest + "; the weakest part is rated for " + units.say(lowest) + ".");
   }
 
   static RuleAnswer toolRated(Requirement job, UnitSystem units) {
-    String highest = words(job.pressuresAtTool().highest(), units);
+    String highest = units.say(job.pressuresAtTool().highest());
     String stands = job.pressuresAtTool()
         .whileRegulated()
-        .map(held -> "The dead-end pressure at the tool is " + words(held, units)
+        .map(held -> "The dead-end pressure at the tool is " + units.say(held)
             + " while the regulator holds and " + highest + " if it fails")
         .orElse("The dead-end pressure at the tool is up to " + highest);
     if (job.toolRating().isEmpty()) {
       return RuleAnswer.open(
           "Ask for the highest pressure that the tool's maker allows. " + stands + ".");
     }
-    String allowed = words(job.toolRating().get(), units);
+    String allowed = units.say(job.toolRating().get());
     String compared = stands + ", its maker allows " + allowed;
     if (PartChecks.isToolOverPressured(job)) {
       return RuleAnswer.unmet(compared + ": a regulator in front of it must be set to at most "
@@ -183,10 +151,11 @@ final class RuleSentences {
     List<Ruling> rulings = PartChecks.cleaningRulings(job);
     if (rulings.isEmpty()) {
       return RuleAnswer.open("At a blocked nozzle stand up to "
-          + words(job.cleaningDeadEnd().get(), units) + ". None of the rules that it was judged by"
+          + units.say(job.cleaningDeadEnd().get()) + ". None of the rules that it was judged by"
           + " limits that: ask what holds at this place.");
     }
     String each = rulings.stream()
+        .map(ruling -> ruling.toldIn(units))
         .map(ruling -> ruling.rule().title() + ": "
             + (PartChecks.isAllowed(ruling)
                 ? "allowed, "
@@ -211,10 +180,10 @@ final class RuleSentences {
   static RuleAnswer air(Assembly a, UnitSystem units) {
     Requirement job = a.requirement();
     String wanted =
-        (job.leastRange().isExact() ? "" : words(job.leastRange().least(), units) + " to ")
-            + words(job.least(), units) + " at "
-            + (job.demandRange().isExact() ? "" : words(job.demandRange().least(), units) + " to ")
-            + words(job.demand(), units);
+        (job.leastRange().isExact() ? "" : units.say(job.leastRange().least()) + " to ")
+            + units.say(job.least()) + " at "
+            + (job.demandRange().isExact() ? "" : units.say(job.demandRange().least()) + " to ")
+            + units.say(job.demand());
     if (a.isAirOpen()) {
       return RuleAnswer.open("It depends: the tool has from " + has(a.result(), units) + " to "
           + has(a.atBest(), units) + ", it needs " + wanted + ". " + doubts(Doubts.of(a), units));
@@ -226,7 +195,7 @@ final class RuleSentences {
     return a.atBest()
         .fold(
             delivered -> RuleAnswer.unmet("The tool has only "
-                + below(delivered.atToolGauge(), job.leastRange().least(), units)
+                + units.say(delivered.atToolGauge(), job.leastRange().least())
                 + (a.isExact() ? "" : " at best") + ", it needs " + wanted
                 + ". The biggest restriction is " + delivered.bottleneck().name() + "."),
             starved -> RuleAnswer.unmet("The tool starves: " + starved.element()
@@ -235,7 +204,7 @@ final class RuleSentences {
 
   private static String has(RunResult result, UnitSystem units) {
     return result.fold(
-        delivered -> words(delivered.atToolGauge(), units), starved -> "no air at all");
+        delivered -> units.say(delivered.atToolGauge()), starved -> "no air at all");
   }
 
   /** What is to be asked, the one first that settles most. */
@@ -263,12 +232,12 @@ final class RuleSentences {
   }
 
   private static String reach(Placed placed, UnitSystem units) {
-    return words(((Part.Hose) placed.part()).conduit().length(), units) + " of "
+    return units.say(((Part.Hose) placed.part()).conduit().length()) + " of "
         + placed.position().noun()
         + placed
             .position()
             .reach()
-            .map(reach -> ", " + words(reach, units) + " needed")
+            .map(reach -> ", " + units.say(reach) + " needed")
             .orElse("");
   }
 

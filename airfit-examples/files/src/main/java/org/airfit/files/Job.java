@@ -31,6 +31,7 @@ import org.airfit.thread.ThreadReadings;
  * @param now the run of today; empty where it was not told
  * @param requirement what the parts must do, without the profile, which the plug must tell
  * @param remarks what the writer of its ends ought to know, such as on "R 1/4 female"; empty for most
+ * @param units in which units to tell the answers, and why
  */
 public record Job(
     String title,
@@ -47,7 +48,8 @@ public record Job(
     AbsolutePressure atmosphere,
     Optional<Run> now,
     Requirement requirement,
-    List<String> remarks) {
+    List<String> remarks,
+    TypedUnits units) {
 
   /**
    * Copies the lists; refuses what is null.
@@ -67,6 +69,7 @@ public record Job(
    * @param now the run of today; empty where it was not told
    * @param requirement what the parts must do, without the profile, which the plug must tell
    * @param remarks what the writer of its ends ought to know, such as on "R 1/4 female"; empty for most
+   * @param units in which units to tell the answers, and why
    */
   public Job {
     Objects.requireNonNull(title, "title");
@@ -83,6 +86,7 @@ public record Job(
     Objects.requireNonNull(now, "now");
     Objects.requireNonNull(requirement, "requirement");
     remarks = List.copyOf(Objects.requireNonNull(remarks, "remarks"));
+    Objects.requireNonNull(units, "units");
   }
 
   /**

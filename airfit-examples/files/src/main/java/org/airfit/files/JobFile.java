@@ -109,6 +109,7 @@ public final class JobFile {
               order -> order.name().toLowerCase(Locale.ROOT).replace('_', ' ')));
     }
     Optional<Run> now = now(root, catalogue, piping);
+    TypedUnits units = TypedUnits.in(root, document);
     root.requireNothingElse();
     Requirement asked = root.build(requirement::build);
     return new Job(
@@ -126,7 +127,8 @@ public final class JobFile {
         atmosphere,
         now,
         asked,
-        remarks);
+        remarks,
+        units);
   }
 
   /** The air at which the flow is judged. */

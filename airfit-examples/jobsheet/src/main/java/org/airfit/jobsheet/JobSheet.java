@@ -10,6 +10,7 @@ import org.airfit.run.RunResult;
 import org.airfit.select.Requirement;
 import org.airfit.select.Selection;
 import org.airfit.thread.ThreadIdentification;
+import org.airfit.working.UnitSystem;
 
 /**
  * What airfit answers to a job.
@@ -68,6 +69,11 @@ public record JobSheet(
         job.thread().map(ThreadIdentification::of),
         job.now().map(run -> run.at(requirement.demand())),
         known ? Optional.of(Selection.of(requirement, job.catalogue().parts())) : Optional.empty());
+  }
+
+  /** {@return the units in which to tell all of it} */
+  public UnitSystem units() {
+    return job.units().system();
   }
 
   /** {@return the refusal of anything but compressed air, which is all the sheet says then; else empty} */
