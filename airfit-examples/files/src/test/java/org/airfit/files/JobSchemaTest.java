@@ -18,6 +18,8 @@ import java.util.Arrays;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -66,6 +68,15 @@ class JobSchemaTest {
   @MethodSource("jobs")
   void every_job_of_the_examples_is_one_by_the_schema(Path job) throws IOException {
     assertThat(faults(Files.readString(job))).isEmpty();
+  }
+
+  @Test
+  void the_job_of_the_documentation_is_one_by_the_schema() throws IOException {
+    String docs = Files.readString(Path.of("..", "..", "docs", "job-file.md"));
+    Matcher job = Pattern.compile("(?s)```json\n(\\{.*?\n\\})\n```").matcher(docs);
+    assertThat(job.find()).isTrue();
+    assertThat(faults(job.group(1))).isEmpty();
+    assertThat(faults(job.group(1).replace("\"40 ft\"", "40"))).isNotEmpty();
   }
 
   /** A whole job that has every object, and in every object a place for a field that nobody knows. */
