@@ -24,7 +24,8 @@ final class FirstForm {
     if (!moved.isEmpty() || isRegulated) {
       changes.add("put "
           + (moved.isEmpty() ? "the regulator" : String.join(", ", moved))
-          + " into one list in the order the air goes, \"line\": [" + line(root, supply, isRegulated)
+          + " into one list in the order the air goes, \"line\": ["
+          + line(root, supply, isRegulated)
           + "]");
     }
     if (isRegulated) {

@@ -73,13 +73,10 @@ public record Job(
    * @return the answer; empty where no plug is at hand
    */
   public Optional<Identification> plug() {
-    return atHand
-        .filter(hand -> hand.socket().isEmpty())
-        .map(hand -> {
-          Identifier identifier =
-              Identifier.of(catalogue.profiles()).withWearAllowance(hand.worn());
-          return (hand.nearCopies() ? identifier : identifier.withoutNearCopies())
-              .identify(hand.readings());
-        });
+    return atHand.filter(hand -> hand.socket().isEmpty()).map(hand -> {
+      Identifier identifier = Identifier.of(catalogue.profiles()).withWearAllowance(hand.worn());
+      return (hand.nearCopies() ? identifier : identifier.withoutNearCopies())
+          .identify(hand.readings());
+    });
   }
 }

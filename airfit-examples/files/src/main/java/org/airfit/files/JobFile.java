@@ -76,7 +76,8 @@ public final class JobFile {
     }
     int number = form.get().wholeNumber();
     if (number != FORM) {
-      throw form.get().wrong("must be " + FORM + ", the form of job file that is read here, was " + number);
+      throw form.get()
+          .wrong("must be " + FORM + ", the form of job file that is read here, was " + number);
     }
   }
 
@@ -96,13 +97,15 @@ public final class JobFile {
     String toolName = tool.field("name", "what the tool is").text();
     Requirement.Builder requirement = JobTool.of(tool, remarks);
     Field list = root.field(
-        "line", "a list of what stands from the supply to the tool, such as {\"kind\": \"outlet\", …}");
+        "line",
+        "a list of what stands from the supply to the tool, such as {\"kind\": \"outlet\", …}");
     JobLine line = JobLine.of(list, catalogue, remarks);
     Field supplied = root.field("supply", "an object such as {\"pressure\": \"90 to 110 psig\"}");
     JobSupply supply = JobSupply.tell(supplied, line.regulator(), requirement, remarks);
     line.tell(requirement);
     requirement.layout(line.layout(list));
-    Optional<Field> conditions = root.find("conditions", "an object such as {\"place\": \"indoors\"}");
+    Optional<Field> conditions =
+        root.find("conditions", "an object such as {\"place\": \"indoors\"}");
     if (conditions.isPresent()) {
       JobTool.conditions(conditions.get(), requirement);
     }

@@ -33,7 +33,6 @@ final class JobLine {
   static final String IF_FAILS =
       "what its maker says stands behind a failed one, such as \"8 bar(g)\"";
 
-
   private final PartsThere parts;
   private final ShopCatalogue catalogue;
   private final List<String> remarks;
@@ -109,8 +108,9 @@ final class JobLine {
       return;
     }
     switch (kind) {
-      case PIPE, OUTLET -> throw item.wrong("is " + (kind.equals(PIPE) ? "a pipe" : "an outlet")
-          + " behind the outlet, and the piping ends there; put it in front, or tell a hose");
+      case PIPE, OUTLET ->
+        throw item.wrong("is " + (kind.equals(PIPE) ? "a pipe" : "an outlet")
+            + " behind the outlet, and the piping ends there; put it in front, or tell a hose");
       case COUPLING -> slots.add(coupling(item, name));
       case PartFields.HOSE, WHIP_HOSE -> slots.add(hose(item, kind.equals(WHIP_HOSE), name));
       case PartFields.REGULATOR -> slots.add(regulated(item, name));
@@ -128,13 +128,14 @@ final class JobLine {
       }
       case PartFields.REGULATOR -> {
         if (regulator != null || !pipes.isEmpty()) {
-          throw item.wrong("is a regulator between pipes; it may stand first of all, or behind the"
-              + " outlet");
+          throw item.wrong(
+              "is a regulator between pipes; it may stand first of all, or behind the" + " outlet");
         }
         regulator = new Entry(item, name);
       }
-      default -> throw item.wrong("is a " + kind + " in front of the outlet, where only pipes stand;"
-          + " put {\"kind\": \"outlet\", \"end\": …} in front of it");
+      default ->
+        throw item.wrong("is a " + kind + " in front of the outlet, where only pipes stand;"
+            + " put {\"kind\": \"outlet\", \"end\": …} in front of it");
     }
   }
 
@@ -143,8 +144,9 @@ final class JobLine {
     Optional<Field> told = item.find(NAME, "what to call it");
     String name = told.isPresent() ? told.get().text().strip() : kind;
     if (told.isPresent() && placeOf.containsKey(name)) {
-      throw told.get().wrong("\"" + name + "\" is the name of " + placeOf.get(name)
-          + " already; names must differ, say \"" + free(name) + "\" or what tells it apart");
+      throw told.get()
+          .wrong("\"" + name + "\" is the name of " + placeOf.get(name)
+              + " already; names must differ, say \"" + free(name) + "\" or what tells it apart");
     }
     String given = told.isPresent() ? name : free(name);
     placeOf.put(given, item.place());
@@ -172,17 +174,16 @@ final class JobLine {
         name,
         id,
         same.isPresent() ? Optional.of(coupling(same.get())) : Optional.empty(),
-        parts.find(item, PartFields.SOCKET, Part.Socket.class, PartFields.SOCKET, "socket at " + name),
+        parts.find(
+            item, PartFields.SOCKET, Part.Socket.class, PartFields.SOCKET, "socket at " + name),
         parts.find(item, PartFields.PLUG, Part.Plug.class, PartFields.PLUG, "plug at " + name));
   }
 
   /** The name of a coupling that stands in front. */
   private String coupling(Field field) throws WrongFileException {
     String name = field.text().strip();
-    List<String> couplings = slots.stream()
-        .filter(Slot.Coupling.class::isInstance)
-        .map(Slot::name)
-        .toList();
+    List<String> couplings =
+        slots.stream().filter(Slot.Coupling.class::isInstance).map(Slot::name).toList();
     if (!couplings.contains(name)) {
       throw field.wrong("\"" + name + "\" is no coupling in front of this one"
           + Nearest.named(name, couplings)
@@ -194,8 +195,7 @@ final class JobLine {
   }
 
   private Slot hose(Field item, boolean isWhip, String name) throws WrongFileException {
-    Optional<Part.Hose> there =
-        parts.find(item, PART, Part.Hose.class, PartFields.HOSE, name);
+    Optional<Part.Hose> there = parts.find(item, PART, Part.Hose.class, PartFields.HOSE, name);
     Length reach;
     if (there.isPresent() && item.find(REACH).isEmpty()) {
       reach = there.get().conduit().length();
@@ -208,8 +208,8 @@ final class JobLine {
 
   private Slot regulated(Field item, String name) throws WrongFileException {
     GaugePressure set = set(item);
-    Optional<Part.Regulator> there = parts.find(
-        item, PART, Part.Regulator.class, PartFields.REGULATOR, name);
+    Optional<Part.Regulator> there =
+        parts.find(item, PART, Part.Regulator.class, PartFields.REGULATOR, name);
     Optional<Field> fails = item.find("ifFails", IF_FAILS);
     Optional<GaugePressure> failed =
         fails.isPresent() ? Optional.of(fails.get().as(GaugePressure::parse)) : Optional.empty();
@@ -234,8 +234,7 @@ final class JobLine {
         && told.get().find(PartFields.HOSE).isPresent()) {
       return hose(item, false, name); // told by the hose on it
     }
-    Optional<Part.Device> there =
-        parts.find(item, PART, Part.Device.class, kind.toString(), name);
+    Optional<Part.Device> there = parts.find(item, PART, Part.Device.class, kind.toString(), name);
     return new Slot.InLine(name, kind, there);
   }
 }

@@ -29,7 +29,10 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
 
   /** Reads the supply and tells it, with the regulator that stands first in the line, if one does. */
   static JobSupply tell(
-      Field supplied, Optional<JobLine.Entry> first, Requirement.Builder requirement, List<String> remarks)
+      Field supplied,
+      Optional<JobLine.Entry> first,
+      Requirement.Builder requirement,
+      List<String> remarks)
       throws WrongFileException {
     AbsolutePressure atmosphere = atmosphere(supplied, remarks);
     Temperature temperature = temperature(supplied, remarks);
@@ -46,8 +49,8 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
               + "; give what the relief valve is set to, or leave it out");
     }
     supplied.requireNothingElse();
-    AirState air = supplied.build(
-        () -> AirState.of(pressure.most().absolute(atmosphere), temperature));
+    AirState air =
+        supplied.build(() -> AirState.of(pressure.most().absolute(atmosphere), temperature));
     if (first.isPresent()) {
       return behind(first.get(), pressure, highest, air, atmosphere, requirement);
     }
@@ -77,14 +80,13 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
     }
     AirState held = item.build(() -> inFront.at(set.absolute(atmosphere)));
     Optional<PartFields.Droop> droop = PartFields.Droop.in(item);
-    Optional<Field> fails =
-        item.find("ifFails", JobLine.IF_FAILS);
+    Optional<Field> fails = item.find("ifFails", JobLine.IF_FAILS);
     Supply supply = Supply.fixed(held);
     if (droop.isPresent()) {
       AbsolutePressure held1 = AbsolutePressure.ofPascals(
           held.pressure().pascals() - droop.get().by().pascals());
-      supply = item.build(() -> new Regulator(
-          held, droop.get().atFlow(), held1, Optional.of(inFront.pressure())));
+      supply = item.build(
+          () -> new Regulator(held, droop.get().atFlow(), held1, Optional.of(inFront.pressure())));
     }
     requirement.supply(supply, atmosphere);
     requirement.highest(highest.orElse(pressure.most()));

@@ -61,8 +61,8 @@ final class PartFields {
 
   /** A part of a catalogue. */
   Part ofCatalogue(Field item) throws WrongFileException {
-    String kind = item.field("kind", "such as socket, plug, hose or adapter")
-        .oneOf(kinds(), word -> word);
+    String kind =
+        item.field("kind", "such as socket, plug, hose or adapter").oneOf(kinds(), word -> word);
     String id = item.field("id", "what the catalogue calls the part").text();
     String name = item.field("name", "what people call the part").text();
     Part part = part(item, kind, priced(item, facts(item, id, name)));
@@ -156,7 +156,8 @@ final class PartFields {
       if (droop.isEmpty() && flow.isEmpty()) {
         return Optional.empty();
       }
-      PressureDrop by = item.field("droop", "by how much less it holds at atFlow, such as \"6 psi\"")
+      PressureDrop by = item.field(
+              "droop", "by how much less it holds at atFlow, such as \"6 psi\"")
           .as(PressureDrop::parse);
       FreeAirFlow at = item.field("atFlow", "the flow at which it droops so, such as \"30 scfm\"")
           .as(FreeAirFlow::parse);
@@ -230,8 +231,7 @@ final class PartFields {
       }
       Field low = item.field("coldest", "the lowest temperature, such as \"-10 °C\"");
       Field high = item.field("hottest", "the highest temperature, such as \"60 °C\"");
-      return Optional.of(
-          new Temperatures(low.as(Temperature::parse), high.as(Temperature::parse)));
+      return Optional.of(new Temperatures(low.as(Temperature::parse), high.as(Temperature::parse)));
     }
   }
 

@@ -8,7 +8,8 @@ import org.airfit.select.PartFacts;
 /** The parts that are there and stay, as a job tells them: by the id of a catalogue, or with data of their own. */
 final class PartsThere {
 
-  private static final String PART = "the id of a part of the catalogue, or an object with its data";
+  private static final String PART =
+      "the id of a part of the catalogue, or an object with its data";
 
   private final ShopCatalogue catalogue;
   private final PartFields reader;
@@ -19,8 +20,8 @@ final class PartsThere {
   }
 
   /** The part that a field tells; empty where the field is missing, so that one is to be chosen. */
-  <T extends Part> Optional<T> find(Field item, String field, Class<T> type, String kind, String slot)
-      throws WrongFileException {
+  <T extends Part> Optional<T> find(
+      Field item, String field, Class<T> type, String kind, String slot) throws WrongFileException {
     Optional<Field> told = item.find(field, PART);
     if (told.isEmpty()) {
       return Optional.empty();
@@ -32,7 +33,8 @@ final class PartsThere {
   }
 
   /** A part of the catalogue by its id. */
-  <T extends Part> T ofCatalogue(Field field, Class<T> type, String kind) throws WrongFileException {
+  <T extends Part> T ofCatalogue(Field field, Class<T> type, String kind)
+      throws WrongFileException {
     String id = field.text();
     Optional<Part> part = catalogue.parts().part(id).filter(each -> is(each, type, kind));
     if (part.isEmpty()) {

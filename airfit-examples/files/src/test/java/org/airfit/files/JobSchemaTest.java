@@ -208,8 +208,7 @@ class JobSchemaTest {
     WrongFileException refused =
         catchThrowableOfType(WrongFileException.class, () -> read(whole(mark)));
     assertThat(refused).as(mark).hasMessageContaining("zzz: is no field here; accepted: ");
-    return new TreeSet<>(Arrays.asList(String.valueOf(refused.getMessage())
-        .replaceFirst(".*accepted: ", "")
-        .split(", ")));
+    return new TreeSet<>(Arrays.asList(
+        String.valueOf(refused.getMessage()).replaceFirst(".*accepted: ", "").split(", ")));
   }
 }

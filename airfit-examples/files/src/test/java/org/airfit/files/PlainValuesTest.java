@@ -112,8 +112,9 @@ class PlainValuesTest {
     job.put("line", 5.0);
     assertThatExceptionOfType(WrongFileException.class)
         .isThrownBy(() -> read(job))
-        .withMessage("job.json: line: was 5; a list in square brackets is wanted: "
-            + "a list of what stands from the supply to the tool, such as {\"kind\": \"outlet\", …}");
+        .withMessage(
+            "job.json: line: was 5; a list in square brackets is wanted: "
+                + "a list of what stands from the supply to the tool, such as {\"kind\": \"outlet\", …}");
   }
 
   @Test

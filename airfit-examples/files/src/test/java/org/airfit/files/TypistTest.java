@@ -51,14 +51,17 @@ class TypistTest {
         Arguments.of("\"22 scfm\"", "\"10 L/s\"", "tool.air: ", "L/s ANR"),
         // a misspelt field, that may be missing or must be there
         Arguments.of("\"dropped\"", "\"droped\"", "conditions.droped: ", "nearest: dropped"),
-        Arguments.of("\"reach\"", "\"raech\"", "line[5].reach: is missing", "\"raech\" stands there"),
+        Arguments.of(
+            "\"reach\"", "\"raech\"", "line[5].reach: is missing", "\"raech\" stands there"),
         Arguments.of("\"tool\": {", "\"toool\": {", "tool: is missing", "\"toool\" stands there"),
         // a misspelt word
-        Arguments.of("\"kind\": \"hose\"", "\"kind\": \"hoze\"", "line[5].kind: ", "nearest: hose;"),
+        Arguments.of(
+            "\"kind\": \"hose\"", "\"kind\": \"hoze\"", "line[5].kind: ", "nearest: hose;"),
         Arguments.of("\"outdoors\"", "\"outdoor\"", "conditions.place: ", "nearest: outdoors"),
         Arguments.of("1/2 NPT female", "1/2 NTP female", "line[3].end: ", "NPT"),
         // a wrong type
-        Arguments.of("\"dropped\": true", "\"dropped\": \"yes\"", "conditions.dropped: ", "true or"),
+        Arguments.of(
+            "\"dropped\": true", "\"dropped\": \"yes\"", "conditions.dropped: ", "true or"),
         Arguments.of("\"dropped\": true", "\"dropped\": yes", "conditions.dropped: ", "type true"),
         Arguments.of("\"reach\": \"10 m\"", "\"reach\": [10]", "line[5].reach: was a list", "text"),
         // a list for an object, an object for a list
@@ -117,7 +120,8 @@ class TypistTest {
         Arguments.of("runs weak\"", "runs weak\u201d", "at job: ", "type the straight one"),
         // commas between fields, quotation marks that are not closed, remarks of other languages
         Arguments.of("\"22 scfm\",", "\"22 scfm\"", "at tool.air: ", "in front of \"pressure\""),
-        Arguments.of("1/4 NPT female\"\n", "1/4 NPT female\",\n", "at tool.inlet: ", "one too many"),
+        Arguments.of(
+            "1/4 NPT female\"\n", "1/4 NPT female\",\n", "at tool.inlet: ", "one too many"),
         Arguments.of("\"22 scfm\"", "\"22 scfm", "at tool.air: ", "close its quotation mark"),
         Arguments.of("\"dropped\"", "'dropped'", "at conditions.place: ", "in quotation marks"));
   }
@@ -143,8 +147,7 @@ class TypistTest {
   @Test
   void a_file_saved_in_two_bytes_a_sign_is_told_to_be_saved_as_utf8() throws IOException {
     String job = Files.readString(YARD.resolve("weak-sander.json"));
-    Files.write(
-        folder.resolve("job.json"), ("\ufeff" + job).getBytes(StandardCharsets.UTF_16LE));
+    Files.write(folder.resolve("job.json"), ("\ufeff" + job).getBytes(StandardCharsets.UTF_16LE));
     WrongFileException wrong =
         catchThrowableOfType(WrongFileException.class, () -> Disk.job(folder.resolve("job.json")));
     assertThat(wrong).hasMessage("job.json: is not text in UTF-8; save it as UTF-8");
@@ -161,15 +164,16 @@ class TypistTest {
   /** What the line tells, typed as it says, is read: nothing of the old file is lost. */
   @Test
   void a_file_of_the_first_form_is_told_what_to_change() throws Exception {
-    String message = refused(FIRST_FORM.replace(
-            "MORE", "\"highest\": \"8.5 bar(g)\", \"regulated\": true"))
+    String message = refused(
+            FIRST_FORM.replace("MORE", "\"highest\": \"8.5 bar(g)\", \"regulated\": true"))
         .getMessage();
     assertThat(message)
         .startsWith("job.json: is no job file of form 2: put \"airfitJob\": 2 in front; put pipes,"
             + " outlet, reach, stays into one list")
         .contains("let supply.pressure be what stands in front of that regulator, \"8.5 bar(g)\"")
         .doesNotContain("lowest");
-    String line = message.substring(message.indexOf("\"line\": ["), message.indexOf("]; ") + 1)
+    String line = message
+        .substring(message.indexOf("\"line\": ["), message.indexOf("]; ") + 1)
         .replace("each pipe with \"kind\": \"pipe\", ", "");
     String catalogue = Files.readString(YARD.resolve("catalogue.json"));
     Job read = JobFile.read(new Document(
@@ -179,8 +183,7 @@ class TypistTest {
              "supply": {"pressure": "8.5 bar(g)"}, LINE,
              "tool": {"name": "d", "air": "22 scfm", "pressure": "90 psig", "inlet": "1/4 NPT female"}}
             """.replace("LINE", line)),
-        name -> Document.of(
-            name, Json.read(name, catalogue))));
+        name -> Document.of(name, Json.read(name, catalogue))));
     assertThat(read.requirement().pressures().highest()).isEqualTo(GaugePressure.ofBar(8.5));
     assertThat(read.requirement().layout().slots()).hasSize(3);
     assertThat(read.requirement().layout().firstSocket()).isPresent();
@@ -189,7 +192,8 @@ class TypistTest {
   @Test
   void cut_in_of_the_first_form_becomes_a_range() throws IOException {
     assertThat(refused(FIRST_FORM.replace("MORE", "\"lowest\": \"6 bar(g)\"")))
-        .hasMessageContaining("let supply.pressure be cut-in to cut-out, such as \"90 to 110 psig\"");
+        .hasMessageContaining(
+            "let supply.pressure be cut-in to cut-out, such as \"90 to 110 psig\"");
   }
 
   @Test
@@ -201,6 +205,8 @@ class TypistTest {
     assertThat(Nearest.to("Coupling_at_the_outlets", known)).contains("coupling at the outlet");
     assertThat(Nearest.to("prat", known)).contains("part");
     assertThat(Nearest.to("length", known)).isEqualTo(Optional.empty());
-    assertThat(Nearest.to("H-99", known)).as("two other figures are another part").isEmpty();
+    assertThat(Nearest.to("H-99", known))
+        .as("two other figures are another part")
+        .isEmpty();
   }
 }

@@ -76,13 +76,15 @@ class CounterJobsTest {
   @Test
   void a_weak_impact_wrench_starves_on_its_quarter_inch_hose() throws Exception {
     JobSheet sheet = sheet("tyre-bay/weak-impact-wrench.json");
-    String stops = sheet.now().orElseThrow().fold(
-        delivered -> delivered.bottleneck().name(), starved -> starved.element());
+    String stops = sheet
+        .now()
+        .orElseThrow()
+        .fold(delivered -> delivered.bottleneck().name(), starved -> starved.element());
     assertThat(stops).isEqualTo("Hose 1/4 in, rubber, 50 ft");
     Proposal best = best(sheet);
-    assertThat(parts(best, Part.Hose.class)).hasSize(2).allSatisfy(hose -> assertThat(
-            hose.conduit().bore().metres())
-        .isGreaterThan(0.009));
+    assertThat(parts(best, Part.Hose.class))
+        .hasSize(2)
+        .allSatisfy(hose -> assertThat(hose.conduit().bore().metres()).isGreaterThan(0.009));
     assertThat(best.hose("whip hose").conduit().length().metres()).isLessThan(1.0);
     assertThat(outcome(best, Rule.WHIP_HOSE)).isEqualTo(RuleOutcome.MET);
     assertThat(outcome(best, Rule.TOOL_RATED)).isEqualTo(RuleOutcome.MET_WHILE_REGULATED);
@@ -125,8 +127,9 @@ class CounterJobsTest {
             .price()
             .orElseThrow());
     for (Proposal proposal : proposals(sheet).proposals()) {
-      assertThat(proposal.parts()).noneMatch(part ->
-          part.facts().lubrication().equals(Optional.of(Lubrication.LUBRICATED)));
+      assertThat(proposal.parts())
+          .noneMatch(
+              part -> part.facts().lubrication().equals(Optional.of(Lubrication.LUBRICATED)));
     }
     assertThat(best(sheet).hose("hose").id()).isEqualTo("H38-50");
     assertThat(PageSheet.of(sheet)).contains("yellow sleeve");
@@ -175,12 +178,13 @@ class CounterJobsTest {
   @Test
   void salt_water_gets_no_plain_or_plated_steel() throws Exception {
     for (Proposal proposal : proposals(sheet("pier/salt-air.json")).proposals()) {
-      assertThat(proposal.parts()).noneMatch(part -> part.facts()
-          .material()
-          .filter(List.of(
-                  Material.STEEL, Material.HARDENED_STEEL, Material.PLATED_HARDENED_STEEL)
-              ::contains)
-          .isPresent());
+      assertThat(proposal.parts())
+          .noneMatch(part -> part.facts()
+              .material()
+              .filter(
+                  List.of(Material.STEEL, Material.HARDENED_STEEL, Material.PLATED_HARDENED_STEEL)
+                      ::contains)
+              .isPresent());
     }
   }
 
@@ -198,8 +202,9 @@ class CounterJobsTest {
     Proposal best = best(sheet("pier/dropped-and-dragged.json"));
     assertThat(best.socket("coupling at the grinder").facts().isSleeveGuarded()).isTrue();
     assertThat(outcome(best, Rule.SLEEVE_GUARDED)).isEqualTo(RuleOutcome.MET);
-    assertThat(best.parts()).noneMatch(part -> part instanceof Part.Socket
-        && part.facts().material().equals(Optional.of(Material.BRASS)));
+    assertThat(best.parts())
+        .noneMatch(part -> part instanceof Part.Socket
+            && part.facts().material().equals(Optional.of(Material.BRASS)));
   }
 
   @Test
@@ -299,17 +304,16 @@ class CounterJobsTest {
       throws Exception {
     JobSheet sheet = sheet("machine-shop/filter-regulator-lubricator.json");
     Proposal best = best(sheet);
-    double behind = best
-        .result()
-        .fold(RunResult.Delivered::shares, RunResult.Starved::before)
-        .stream()
-        .filter(share -> share.name().equals("Regulator 3/8 NPT"))
-        .mapToDouble(share -> share.outlet().psi() - sheet.job().atmosphere().psi())
-        .findFirst()
-        .orElseThrow();
+    double behind =
+        best.result().fold(RunResult.Delivered::shares, RunResult.Starved::before).stream()
+            .filter(share -> share.name().equals("Regulator 3/8 NPT"))
+            .mapToDouble(
+                share -> share.outlet().psi() - sheet.job().atmosphere().psi())
+            .findFirst()
+            .orElseThrow();
     assertThat(behind).isCloseTo(90.0 - 3.0, within(0.01));
-    assertThat(best.parts()).noneMatch(part ->
-        part.facts().lubrication().equals(Optional.of(Lubrication.DRY)));
+    assertThat(best.parts())
+        .noneMatch(part -> part.facts().lubrication().equals(Optional.of(Lubrication.DRY)));
     assertThat(arrives(best)).isBetween(75.0, 87.0);
   }
 

@@ -371,9 +371,9 @@ class MainTest {
             "at least 0 m"),
         Arguments.of("\"90 psig\"", "\"90 psi\"", "tool.pressure: \"90 psi\"", "psig"),
         Arguments.of("\"90 psig\"", "\"0 psig\"", "tool.pressure", "must be above 0"),
-        Arguments.of("\"90 psig\"", "90", "tool.pressure: was 90", "in quotation marks, with its unit"),
         Arguments.of(
-            ", \"reach\": \"10 m\"", "", "line[5].reach: is missing", "such as \"10 m\""),
+            "\"90 psig\"", "90", "tool.pressure: was 90", "in quotation marks, with its unit"),
+        Arguments.of(", \"reach\": \"10 m\"", "", "line[5].reach: is missing", "such as \"10 m\""),
         Arguments.of(
             "\"reach\":",
             "\"raech\":",

@@ -309,7 +309,8 @@ class NastyInputsTest {
     String pipe = text.substring(from, to);
     Path twice = with("twice.json", job, pipe, pipe + ", " + pipe);
     assertThat(run(twice, folder.resolve("p.html"))).isEqualTo(2);
-    refused("twice.json: line[3].name: \"3/4 in steel pipe along the slip\" is the name of line[2]");
+    refused(
+        "twice.json: line[3].name: \"3/4 in steel pipe along the slip\" is the name of line[2]");
     Path now = with(
         "now.json",
         job,
