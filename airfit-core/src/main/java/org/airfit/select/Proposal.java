@@ -196,9 +196,9 @@ public final class Proposal implements Worked {
             + (without.isEmpty() ? "" : " without " + without + ", of unknown price"));
   }
 
-  /** {@return the parts with their quantities and a reason each, from the outlet to the tool} */
-  public List<PartsLine> partsList() {
-    return PartsInWords.of(assembly);
+  /** The parts at their positions. */
+  Assembly assembly() {
+    return assembly;
   }
 
   /** {@return the warnings that go with these parts} */
