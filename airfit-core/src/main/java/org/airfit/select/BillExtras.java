@@ -6,11 +6,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
 import org.airfit.safety.Judgement;
 import org.airfit.safety.Ruling;
 import org.airfit.source.Source;
-import org.airfit.working.UnitSystem;
 
 /** What a proposal needs beside its parts and joints: what holds a hose that parts, a drain, and what was asked for. */
 final class BillExtras {
@@ -33,13 +34,11 @@ final class BillExtras {
 
   private final Assembly a;
   private final AccessoryShelf shelf;
-  private final UnitSystem units;
   private final List<String> questions = new ArrayList<>();
 
-  BillExtras(Assembly a, AccessoryShelf shelf, UnitSystem units) {
+  BillExtras(Assembly a, AccessoryShelf shelf) {
     this.a = a;
     this.shelf = shelf;
-    this.units = units;
   }
 
   List<String> questions() {
@@ -57,7 +56,21 @@ final class BillExtras {
   }
 
   /** A joint of a hose with what is around it: one hose, or two that are coupled to each other. */
-  private record HoseJoint(String where, List<Part.Hose> hoses) {}
+  private record HoseJoint(String where, List<Part.Hose> hoses) {
+
+    boolean isLarge() {
+      return hoses.stream()
+          .anyMatch(hose -> hose.conduit().bore().compareTo(RESTRAINED_ABOVE) > 0);
+    }
+
+    HoseBore widest() {
+      return hoses.stream().map(Part.Hose::bore).max(Comparator.naturalOrder()).orElseThrow();
+    }
+
+    boolean suits(Accessory.WhipRestraint restraint) {
+      return hoses.stream().allMatch(hose -> restraint.isFor(hose.bore()));
+    }
+  }
 
   /** Both ends of every hose; where only a coupling stands between two hoses, one restraint spans it. */
   private List<HoseJoint> hoseJoints() {
@@ -86,40 +99,44 @@ final class BillExtras {
     return joints;
   }
 
+  /** One line for every article, with the joints it spans. */
   private List<BillLine> restraints() {
     boolean asked = a.requirement().extras().contains(Extra.WHIP_RESTRAINT);
-    List<BillLine> lines = new ArrayList<>();
+    Map<List<Object>, List<HoseJoint>> alike = new LinkedHashMap<>();
     for (HoseJoint joint : hoseJoints()) {
-      if (asked || joint.hoses().stream().anyMatch(BillExtras::isLarge)) {
-        lines.add(restraint(joint));
+      if (asked || joint.isLarge()) {
+        Optional<PartFacts> facts = shelf
+            .find(Accessory.WhipRestraint.class, joint::suits)
+            .map(Accessory.WhipRestraint::facts);
+        String name = facts
+            .map(PartFacts::name)
+            .orElseGet(() -> "whip restraint for " + joint.widest().label() + " hose");
+        alike
+            .computeIfAbsent(List.of(name, facts, joint.isLarge()), any -> new ArrayList<>())
+            .add(joint);
       }
     }
+    List<BillLine> lines = new ArrayList<>();
+    alike.values().forEach(joints -> lines.add(restraint(joints)));
     return BillJoints.together(lines);
   }
 
-  private static boolean isLarge(Part.Hose hose) {
-    return hose.conduit().bore().compareTo(RESTRAINED_ABOVE) > 0;
-  }
-
-  private BillLine restraint(HoseJoint joint) {
-    Part.Hose widest =
-        joint.hoses().stream().max(Comparator.comparing(Part.Hose::bore)).orElseThrow();
-    boolean large = joint.hoses().stream().anyMatch(BillExtras::isLarge);
-    String why = "holds the hose if the joint parts: " + joint.where()
-        + (large
-            ? ", a bore of more than " + RESTRAINED_ABOVE.format(units.smallLengthUnit())
-            : ", as asked for");
-    Source source = large ? RESTRAINT : ASKED;
+  private BillLine restraint(List<HoseJoint> joints) {
+    HoseJoint first = joints.get(0);
+    String why = "holds the hose if a joint of it parts: "
+        + joints.stream().map(HoseJoint::where).collect(Collectors.joining(", "))
+        + (first.isLarge()
+            ? "; its bore is more than 1/2 in (12.7 mm), and practice restrains such a hose"
+            : "; as asked for");
+    Source source = first.isLarge() ? RESTRAINT : ASKED;
     return shelf
-        .find(
-            Accessory.WhipRestraint.class,
-            restraint -> joint.hoses().stream().allMatch(hose -> restraint.isFor(hose.bore())))
+        .find(Accessory.WhipRestraint.class, first::suits)
         .map(found -> BillLine.of(
-            BillLine.Kind.WHIP_RESTRAINT, found.facts(), 1, why, source))
+            BillLine.Kind.WHIP_RESTRAINT, found.facts(), joints.size(), why, source))
         .orElseGet(() -> BillLine.lacking(
             BillLine.Kind.WHIP_RESTRAINT,
-            "whip restraint for " + widest.bore().label() + " hose",
-            1,
+            "whip restraint for " + first.widest().label() + " hose",
+            joints.size(),
             why + "; the catalogue has none",
             source));
   }

@@ -77,7 +77,7 @@ public final class BillOfMaterials implements Worked {
     Assembly a = proposal.assembly();
     AccessoryShelf shelf = new AccessoryShelf(a.requirement(), catalogue);
     BillJoints joints = new BillJoints(a, shelf, units);
-    BillExtras extras = new BillExtras(a, shelf, units);
+    BillExtras extras = new BillExtras(a, shelf);
     List<BillLine> lines = new ArrayList<>(PartsInWords.of(a, units));
     lines.addAll(joints.lines());
     lines.addAll(extras.lines());
