@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.airfit.source.Source;
+import org.airfit.working.UnitSystem;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -22,6 +23,9 @@ import org.jspecify.annotations.Nullable;
  * <p>This class is immutable, thread-safe and value-based.
  */
 public final class SafetyRule {
+
+  /** Where the limit stands in a demand. */
+  static final String LIMIT = "{limit}";
 
   /** What a rule does where it applies. */
   enum Asks {
@@ -57,6 +61,10 @@ public final class SafetyRule {
       @Nullable RuleQuantity quantity,
       @Nullable RuleOperator operator,
       @Nullable RuleLimit limit) {
+
+    Judging withLimit(RuleLimit told) {
+      return new Judging(asks, when, unless, quantity, operator, told);
+    }
 
     /**
      * Whether the lowest value is the worst: where it must be above a limit, or where something is asked for below
@@ -103,9 +111,9 @@ public final class SafetyRule {
     return statement.title;
   }
 
-  /** {@return what the rule demands, in plain words} */
+  /** {@return what the rule demands, in plain words, with its limit as it is printed} */
   public String demand() {
-    return statement.demand;
+    return limit().map(limit -> statement.demand.replace(LIMIT, limit)).orElse(statement.demand);
   }
 
   /** {@return where the rule stands, and how far that can be trusted} */
@@ -126,6 +134,20 @@ public final class SafetyRule {
   /** {@return its limit as it is printed, such as "232 psig (16 bar(g))" or "110 %"; empty where it has none} */
   public Optional<String> limit() {
     return Optional.ofNullable(judging).map(Judging::limit).map(RuleLimit::printed);
+  }
+
+  /**
+   * Obtains this rule with its limit told in a system of units: demand, limit and reasons then speak in these units,
+   * and what the law prints stands in brackets. A limit that is printed in two units keeps both. It judges as before.
+   *
+   * @param units the units
+   * @return the same rule in {@code units}
+   */
+  public SafetyRule toldIn(UnitSystem units) {
+    Objects.requireNonNull(units, "units");
+    return judging == null || judging.limit == null
+        ? this
+        : new SafetyRule(statement, judging.withLimit(judging.limit.toldIn(units)), judgedBy);
   }
 
   /** {@return how its limit is meant, as {@code "<="}: below, at most, above or from; empty where it has none} */
