@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.airfit.quantity.LengthUnit;
 import org.airfit.run.ElementLoss;
 import org.airfit.working.UnitSystem;
 
@@ -42,8 +41,7 @@ final class PartsInWords {
       }
       String loss = losses
           .get(i)
-          .map(lost -> ", pressure loss "
-              + lost.drop().format(units.pressureUnit(), units.either(2, 1))
+          .map(lost -> ", pressure loss " + units.say(lost.drop())
               + (position.isSocket() ? " with its plug" : ""))
           .orElse("");
       reasons.computeIfAbsent(parts.get(i).part(), any -> new ArrayList<>()).add(why + loss);
@@ -69,9 +67,8 @@ final class PartsInWords {
       return behind(index) + goesInto((Part.Socket) a.placed().get(index - 1).part(), plug);
     }
     if (each.part() instanceof Part.Hose hose) {
-      return hose.conduit().length().format(units.either(LengthUnit.METRE, LengthUnit.FOOT))
-          + " of " + each.position().noun() + " with "
-          + hose.conduit().bore().format(units.smallLengthUnit()) + " of bore";
+      return units.say(hose.conduit().length()) + " of " + each.position().noun() + " with "
+          + units.sayBore(hose.conduit().bore()) + " of bore";
     }
     return each.position().noun() + " in the line";
   }

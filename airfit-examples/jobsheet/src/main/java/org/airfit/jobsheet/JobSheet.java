@@ -12,6 +12,7 @@ import org.airfit.select.Requirement;
 import org.airfit.select.Selection;
 import org.airfit.select.Slot;
 import org.airfit.thread.ThreadIdentification;
+import org.airfit.working.UnitSystem;
 
 /**
  * What airfit answers to a job.
@@ -78,6 +79,11 @@ public record JobSheet(
                 || coupling.profile().isPresent()
                 || coupling.socket().isPresent()
                 || coupling.plug().isPresent());
+  }
+
+  /** {@return the units in which to tell all of it} */
+  public UnitSystem units() {
+    return job.units().system();
   }
 
   /** {@return the refusal of anything but compressed air, which is all the sheet says then; else empty} */

@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.Optional;
 import org.airfit.files.Printable;
 import org.airfit.quantity.Money;
-import org.airfit.quantity.PressureUnit;
 import org.airfit.safety.Caution;
 import org.airfit.select.Finding;
 import org.airfit.select.PartsLine;
 import org.airfit.select.Proposal;
+import org.airfit.select.RuleOutcome;
 import org.airfit.select.Selection;
 
 /**
@@ -114,8 +114,11 @@ public final class PageSheet {
     element(
         "footer",
         "Parts from " + sheet.job().catalogue().name() + ". Pressures stand above an atmosphere of "
-            + sheet.job().atmosphere().format(PressureUnit.BAR)
-            + "; free air is counted at 20 °C, 1 bar and 65 % humidity (ANR), in brackets at 60 °F and 14.7 psia."
+            + sheet.units().say(sheet.job().atmosphere()) + "; free air is counted "
+            + sheet.units().either(
+                "at 20 °C, 1 bar and 65 % humidity, marked ANR (in brackets at 60 °F and 14.7 psia)",
+                "at 60 °F and 14.7 psia (in brackets, marked ANR, at 20 °C, 1 bar and 65 % humidity)")
+            + ", unless marked otherwise. Told in " + sheet.job().units().inWords()
             + " The sides that follow show what this rests on.");
     out.append("</section>\n<section class=\"behind\">\n");
     PageReasons.write(sheet, out);
@@ -140,9 +143,9 @@ public final class PageSheet {
     boolean fits = selection.fold(fitting -> true, nothing -> false);
     InWords.shown(selection).ifPresent(proposal -> {
       element("h2", fits ? "Recommended parts" : "The nearest miss, not to be sold as it is");
-      list(proposal);
-      sentences("Not right with it:", proposal.unmet());
-      sentences("Still to be asked:", proposal.open());
+      list(proposal.partsList(sheet.units()), proposal);
+      sentences("Not right with it:", InWords.findings(proposal, sheet, RuleOutcome.UNMET));
+      sentences("Still to be asked:", InWords.findings(proposal, sheet, RuleOutcome.OPEN));
     });
   }
 
@@ -156,12 +159,12 @@ public final class PageSheet {
     out.append("</ul>\n");
   }
 
-  private void list(Proposal proposal) {
+  private void list(List<PartsLine> parts, Proposal proposal) {
     boolean priced = proposal.price().isPresent();
     out.append("<table>\n<tr><th class=\"n\">pieces</th><th>part</th><th>what</th><th>why</th>")
         .append(priced ? "<th class=\"n\">each</th><th class=\"n\">price</th>" : "")
         .append("</tr>\n");
-    for (PartsLine part : proposal.partsList()) {
+    for (PartsLine part : parts) {
       out.append("<tr><td class=\"n\">")
           .append(part.existing() ? "there" : Integer.toString(part.quantity()));
       out.append("</td><td class=\"nowrap\">").append(Html.escaped(part.part().id()));
