@@ -106,7 +106,7 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
     if (told.isPresent()) {
       return told.get().as(Temperature::parse);
     }
-    remarks.add("Air of 20 °C (68 °F) is assumed, as supply.temperature is not told.");
+    remarks.add("Air of 68 °F (20 °C) is assumed, as supply.temperature is not told.");
     return USUAL_TEMPERATURE;
   }
 
@@ -126,8 +126,7 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
       Length height = altitude.get().as(Length::parse);
       return altitude.get().build(() -> PistonCompressor.atmosphereAt(height));
     }
-    remarks.add("The atmosphere by the sea, 1.013 bar(a) (14.7 psia), is assumed, as supply.atmosphere and"
-        + " supply.altitude are not told.");
+    remarks.add("Sea level is assumed (14.7 psia, 1.013 bar(a)), as supply.altitude is not told.");
     return BY_THE_SEA;
   }
 }
