@@ -79,22 +79,21 @@ final class BillExtras {
     Part.Hose before = null;
     for (Placed placed : a.placed()) {
       Position position = placed.position();
+      String where = from + " to " + position.noun();
       if (placed.part() instanceof Part.Hose hose) {
-        joints.add(
-            before == null
-                ? new HoseJoint(from + " to " + position.noun(), List.of(hose))
-                : new HoseJoint("hose to " + position.noun(), List.of(before, hose)));
+        joints.add(new HoseJoint(where, before == null ? List.of(hose) : List.of(before, hose)));
         before = hose;
+        from = position.noun();
       } else if (!position.isCoupling()) {
         if (before != null) {
-          joints.add(new HoseJoint("hose to " + position.noun(), List.of(before)));
+          joints.add(new HoseJoint(where, List.of(before)));
         }
         before = null;
         from = position.noun();
       }
     }
     if (before != null) {
-      joints.add(new HoseJoint("hose to tool", List.of(before)));
+      joints.add(new HoseJoint(from + " to tool", List.of(before)));
     }
     return joints;
   }

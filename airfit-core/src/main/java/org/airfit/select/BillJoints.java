@@ -168,13 +168,13 @@ final class BillJoints {
         + ": " + where(sealed)
         + "; leave the first thread bare, so that nothing loose gets into the air";
     Source source = sealed.get(0).mating().source();
-    Set<String> items = new LinkedHashSet<>();
-    sealed.forEach(each -> each.mating().sealItem().ifPresent(items::add));
+    Set<String> threads = new LinkedHashSet<>();
+    sealed.forEach(each -> threads.add(male(each).label()));
     return facts
         .map(told -> BillLine.of(BillLine.Kind.SEALANT, told, 1, why, source))
         .orElseGet(() -> BillLine.lacking(
             BillLine.Kind.SEALANT,
-            String.join(", ", items),
+            "thread sealant for " + String.join(", ", threads),
             1,
             why + "; the catalogue has none",
             source));
@@ -209,10 +209,14 @@ final class BillJoints {
   }
 
   private static NominalThreadSize size(Meeting meeting) {
+    return male(meeting).size();
+  }
+
+  private static End.Threaded male(Meeting meeting) {
     End one = meeting.mating().one();
     return one instanceof End.Threaded threaded && threaded.gender() == Gender.MALE
-        ? threaded.size()
-        : ((End.Threaded) meeting.mating().other()).size();
+        ? threaded
+        : (End.Threaded) meeting.mating().other();
   }
 
   /** Where pairs meet, each joint once. */

@@ -16,10 +16,12 @@ final class OfferInWords {
     List<String> sentences = new ArrayList<>();
     for (Offer.Aim aim : aims) {
       sentences.add(switch (aim) {
-        case LEAST_NOW -> "It costs least now: " + offered.bill().total().orElseThrow().format(2) + unpriced(offered) + ".";
+        case LEAST_NOW ->
+          "It costs " + offered.bill().total().orElseThrow().format(2) + " now"
+              + unpriced(offered) + ".";
         case LEAST_IN_A_YEAR -> inAYear(offered);
         case MOST_MARGIN ->
-          "The shop earns most on it: " + offered.bill().margin().orElseThrow().format(2) + ".";
+          "The shop earns " + offered.bill().margin().orElseThrow().format(2) + " on it.";
       });
     }
     if (!offered.equals(first)) {
@@ -38,7 +40,7 @@ final class OfferInWords {
   private static String inAYear(OfferCandidate offered) {
     Money now = offered.bill().total().orElseThrow();
     Money running = new Money(offered.running(), now.currency());
-    return "It costs least in a year: " + now.plus(running).format(2) + ", of which "
+    return "In the first year it costs " + now.plus(running).format(2) + ", of which "
         + now.format(2) + " now" + unpriced(offered) + " and " + running.format(2)
         + " for the pressure that its parts lose and the leaks of its joints.";
   }

@@ -14,6 +14,7 @@ import java.util.TreeSet;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.Money;
 import org.airfit.quantity.PressureUnit;
+import org.airfit.working.UnitSystem;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -47,11 +48,14 @@ public final class Offers {
   private final List<Offer> offers;
   private final boolean isProven;
   private final List<String> remarks;
+  private final @Nullable PlantYear year;
 
-  private Offers(List<Offer> offers, boolean isProven, List<String> remarks) {
+  private Offers(
+      List<Offer> offers, boolean isProven, List<String> remarks, @Nullable PlantYear year) {
     this.offers = List.copyOf(offers);
     this.isProven = isProven;
     this.remarks = List.copyOf(remarks);
+    this.year = year;
   }
 
   /**
@@ -100,7 +104,23 @@ public final class Offers {
 
   /** {@return what was taken for granted, which offers are not made, and what to tell so that they are} */
   public List<String> remarks() {
-    return remarks;
+    return remarks(UnitSystem.SI);
+  }
+
+  /**
+   * Tells the same with the numbers in other units.
+   *
+   * @param units the units
+   * @return what was taken for granted, which offers are not made, and what to tell so that they are
+   */
+  public List<String> remarks(UnitSystem units) {
+    Objects.requireNonNull(units, "units");
+    List<String> all = new ArrayList<>();
+    if (year != null) {
+      all.add(year.assumptions(units));
+    }
+    all.addAll(remarks);
+    return List.copyOf(all);
   }
 
   @Override
@@ -108,12 +128,13 @@ public final class Offers {
     return other instanceof Offers that
         && offers.equals(that.offers)
         && isProven == that.isProven
-        && remarks.equals(that.remarks);
+        && remarks.equals(that.remarks)
+        && Objects.equals(year, that.year);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(offers, isProven, remarks);
+    return Objects.hash(offers, isProven, remarks, year);
   }
 
   /** {@return the offers in one line} */
@@ -181,15 +202,16 @@ public final class Offers {
     Offers offers() {
       Optional<String> refusal = job.medium().refusalInWords();
       if (refusal.isPresent()) {
-        return new Offers(List.of(), false, List.of(refusal.get()));
+        return new Offers(List.of(), false, List.of(refusal.get()), null);
       }
       List<OfferCandidate> looked = looked();
       if (looked.isEmpty()) {
         return new Offers(
-            List.of(), true, List.of("No offer: nothing in the catalogue fits without breaking a rule."));
+            List.of(), true, List.of("No offer: nothing in the catalogue fits without breaking a rule."), null);
       }
       choose(looked);
-      return new Offers(made(), isProven, remarks);
+      return new Offers(
+          made(), isProven, remarks, best.containsKey(Offer.Aim.LEAST_IN_A_YEAR) ? year : null);
     }
 
     /** As many proposals, cheapest parts first, as it takes to be sure. */
@@ -234,8 +256,6 @@ public final class Offers {
       }
       if (year != null && isPriced) {
         best.put(Offer.Aim.LEAST_IN_A_YEAR, first(looked, BY_YEAR));
-        remarks.add(year.assumptions()
-            + " What the pipe in front of the outlet loses is the same for all and left out.");
       }
       Optional<OfferCandidate> earning = looked.stream()
           .filter(each -> each.now().asked() == now.now().asked()

@@ -3,7 +3,7 @@ package org.airfit.select;
 import java.util.Objects;
 import org.airfit.plant.AirPlant;
 import org.airfit.quantity.FreeAirFlow;
-import org.airfit.quantity.VolumeFlowUnit;
+import org.airfit.working.UnitSystem;
 
 /**
  * The figures of a plant by which parts are reckoned over a year: what compressed air costs there, how much flows, and
@@ -30,11 +30,11 @@ public record PlantYear(AirPlant plant, FreeAirFlow flow, FreeAirFlow leakPerJoi
   }
 
   /** What was taken for granted, in a sentence. */
-  String assumptions() {
+  String assumptions(UnitSystem units) {
     return "Reckoned with " + plant.time().toHours() + " h in the year at "
-        + plant.perKilowattHour() + " per kWh, a mean flow of "
-        + flow.format(VolumeFlowUnit.LITRE_PER_SECOND)
+        + plant.perKilowattHour() + " per kWh, a mean flow of " + units.say(flow)
         + " that is compressed higher by what the parts lose, and a leak of "
-        + leakPerJoint.format(VolumeFlowUnit.LITRE_PER_SECOND) + " at every joint.";
+        + units.say(leakPerJoint)
+        + " at every joint. What the pipe in front of the outlet loses is the same for all and left out.";
   }
 }

@@ -94,15 +94,15 @@ class BillOfMaterialsTest {
   void what_the_catalogue_lacks_is_named_and_has_no_price() {
     BillOfMaterials bill = bill(usual());
     BillLine sealant = only(bill, BillLine.Kind.SEALANT);
-    assertThat(sealant.name()).isEqualTo("thread sealant for 3/8 NPT, thread sealant for 1/4 NPT");
+    assertThat(sealant.name()).isEqualTo("thread sealant for 3/8 NPT male, 1/4 NPT male");
     assertThat(sealant.id()).isEmpty();
     assertThat(sealant.reason()).endsWith("gets into the air; the catalogue has none");
     assertThat(bill.unpriced()).containsExactly(sealant);
     assertThat(bill.totalInWords())
-        .contains("86.00 EUR without thread sealant for 3/8 NPT, thread sealant for 1/4 NPT, of unknown price. Tax is"
+        .contains("86.00 EUR without thread sealant for 3/8 NPT male, 1/4 NPT male, of unknown price. Tax is"
             + " left to the shop.");
     assertThat(bill.working().toText())
-        .contains("The price of thread sealant for 3/8 NPT, thread sealant for 1/4 NPT is not known.");
+        .contains("The price of thread sealant for 3/8 NPT male, 1/4 NPT male is not known.");
   }
 
   @Test
@@ -296,7 +296,7 @@ class BillOfMaterialsTest {
         .contains("sealant: 1 x part paste, 9.00 EUR")
         .noneMatch(line -> line.contains("tape"));
     assertThat(told(bill(proposal, TAPE)))
-        .contains("sealant: 1 x thread sealant for 3 NPT, ?", "sealant: 1 x part tape, 1.50 EUR");
+        .contains("sealant: 1 x thread sealant for 3 NPT male, ?", "sealant: 1 x part tape, 1.50 EUR");
   }
 
   private static Accessory restraint(String from, String to) {

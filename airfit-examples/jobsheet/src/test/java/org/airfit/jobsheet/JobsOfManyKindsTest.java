@@ -539,8 +539,8 @@ class JobsOfManyKindsTest {
         job.atmosphere(),
         job.now(),
         job.requirement().toBuilder().medium(Medium.NITROGEN).build(),
-        job.remarks(),
-        job.units());
+        job.year(),
+        job.remarks());
     JobSheet sheet = JobSheet.of(nitrogen);
     assertThat(sheet.plug()).isEmpty();
     assertThat(sheet.now()).isEmpty();
