@@ -232,7 +232,7 @@ class BillOfMaterialsTest {
         .singleElement()
         .extracting(BillLine::reason)
         .asString()
-        .startsWith("32.81 ft of hose with 0.374 in of bore");
+        .startsWith("32.81 ft of hose with 3/8 in of bore");
   }
 
   private static Requirement.Builder parallel() {
