@@ -29,6 +29,7 @@ import org.airfit.internal.Digits;
 import org.airfit.plug.Dimension;
 import org.airfit.plug.PlugProfile;
 import org.airfit.quantity.Length;
+import org.airfit.working.UnitSystem;
 
 /**
  * The outline of a profile to true scale, to hold a plug against, with its dimensions and a ruler to check the printer
@@ -57,12 +58,14 @@ public final class PlugDrawing {
   private static final double SPAN_TEXT = 11.0;
 
   private final PlugProfile profile;
+  private final UnitSystem units;
   private final double width;
   private final double height;
   private final String svg;
 
-  private PlugDrawing(PlugProfile profile) {
+  private PlugDrawing(PlugProfile profile, UnitSystem units) {
     this.profile = profile;
+    this.units = units;
     this.width = Math.max(figureWidth(), LEFT + RULER_LENGTH + RIGHT);
     double ruler = HEAD + figureHeight() + 8.0;
     this.height = ruler + 17.0;
@@ -79,11 +82,24 @@ public final class PlugDrawing {
    * Draws a profile.
    *
    * @param profile a profile that knows every {@link Dimension}
-   * @return the drawing
+   * @return the drawing, its sizes and its ruler in millimetres
    * @throws IllegalArgumentException if dimensions are missing; the message names them
    */
   public static PlugDrawing of(PlugProfile profile) {
+    return of(profile, UnitSystem.SI);
+  }
+
+  /**
+   * Draws a profile with its sizes and its ruler in millimetres or in inches.
+   *
+   * @param profile a profile that knows every {@link Dimension}
+   * @param units the units
+   * @return the drawing
+   * @throws IllegalArgumentException if dimensions are missing; the message names them
+   */
+  public static PlugDrawing of(PlugProfile profile, UnitSystem units) {
     Objects.requireNonNull(profile, "profile");
+    Objects.requireNonNull(units, "units");
     Set<Dimension> missing = missing(profile);
     if (!missing.isEmpty()) {
       throw new IllegalArgumentException(
@@ -91,7 +107,7 @@ public final class PlugDrawing {
               + missing.stream().map(Dimension::toString).collect(Collectors.joining(", "))
               + "; add them, or do without the drawing");
     }
-    return new PlugDrawing(profile);
+    return new PlugDrawing(profile, units);
   }
 
   /**
@@ -163,7 +179,9 @@ public final class PlugDrawing {
   }
 
   private String size(Dimension dimension) {
-    return Digits.fixed(mm(dimension), 2);
+    return units == UnitSystem.SI
+        ? Digits.fixed(mm(dimension), 2)
+        : Digits.fixed(mm(dimension) / 25.4, 3);
   }
 
   /** A stretch of the outline with one outside diameter. */
@@ -194,7 +212,8 @@ public final class PlugDrawing {
         "start",
         TEXT,
         fine(),
-        "Sizes " + escaped(profile.provenance().toString()) + ". Nominal sizes in mm, scale 1:1.");
+        "Sizes " + escaped(profile.provenance().toString()) + ". Nominal sizes in "
+            + units.either("mm", "inches") + ", scale 1:1.");
     out.rule(4.0, HEAD, width - 4.0, HEAD, FINE, 0.13);
   }
 
@@ -379,8 +398,8 @@ public final class PlugDrawing {
     out.text(edge, y - 1.1, "start", TEXT, "", label(dimension, size(dimension)));
   }
 
-  private static void ruler(PlugSvg out, double y) {
-    out.rulerAcross(LEFT, y);
+  private void ruler(PlugSvg out, double y) {
+    out.rulerAcross(LEFT, y, units);
     out.text(
         LEFT,
         y + 11.0,

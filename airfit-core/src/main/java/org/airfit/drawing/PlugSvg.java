@@ -2,6 +2,7 @@ package org.airfit.drawing;
 
 import org.airfit.internal.SvgWriter;
 import org.airfit.plug.Dimension;
+import org.airfit.working.UnitSystem;
 
 /** Draws plugs, their dimensions and rulers. Not thread-safe. */
 final class PlugSvg extends SvgWriter {
@@ -97,6 +98,30 @@ final class PlugSvg extends SvgWriter {
         + n(y - ARROW * dy + side * dx) + "L" + n(x - ARROW * dx - side * dy) + " "
         + n(y - ARROW * dy - side * dx) + "Z";
     path(d, FINE, FINE, 0.0);
+  }
+
+  /** A ruler of 50 mm or of 2 in from x, y to the right, its ticks downward. */
+  void rulerAcross(double x, double y, UnitSystem units) {
+    if (units == UnitSystem.US) {
+      inchesAcross(x, y);
+    } else {
+      rulerAcross(x, y);
+    }
+  }
+
+  /** Two inches in eighths. */
+  private void inchesAcross(double x, double y) {
+    StringBuilder ticks = new StringBuilder();
+    for (int i = 0; i <= 16; i++) {
+      double at = x + i * 25.4 / 8.0;
+      double length = i % 8 == 0 ? 4.0 : i % 4 == 0 ? 3.0 : 2.0;
+      ticks.append('M').append(n(at)).append(' ').append(n(y)).append('v').append(n(length));
+      if (i % 8 == 0) {
+        text(at, y + 6.8, "middle", TEXT, "", i == 16 ? "2 in" : Integer.toString(i / 8));
+      }
+    }
+    path(ticks.toString(), "none", INK, 0.15);
+    rule(x, y, x + 50.8, y, INK, 0.3);
   }
 
   /** A ruler of 50 mm from x, y to the right, its ticks downward. */

@@ -2,9 +2,9 @@ package org.airfit.flow;
 
 import java.util.Objects;
 import org.airfit.internal.Digits;
-import org.airfit.quantity.ConductanceUnit;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.SonicConductance;
+import org.airfit.working.UnitSystem;
 
 /**
  * The figures of ISO 6358 that say how much air a part lets through; {@link FlowCapacity} calculates with them.
@@ -50,9 +50,15 @@ public record FlowCoefficients(
   /** {@return the figures, such as "C 3.5 dm³/(s·bar), b 0.25"; m and Δpc where they are not the usual} */
   @Override
   public String toString() {
-    return "C " + conductance.format(ConductanceUnit.CUBIC_DECIMETRE_PER_SECOND_BAR) + ", b "
+    return inWords(UnitSystem.SI);
+  }
+
+  /** The same in the units of a working. */
+  String inWords(UnitSystem units) {
+    return "C " + units.say(conductance) + ", b "
         + Digits.significant(criticalPressureRatio, 4)
         + (subsonicIndex == 0.5 ? "" : ", m " + Digits.significant(subsonicIndex, 4))
-        + (crackingPressure.pascals() == 0.0 ? "" : ", opens at " + crackingPressure.shown());
+        + (crackingPressure.pascals() == 0.0 ? "" : ", opens at "
+                + units.either(crackingPressure.shown(), units.say(crackingPressure)));
   }
 }

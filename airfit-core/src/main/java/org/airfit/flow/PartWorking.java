@@ -113,7 +113,7 @@ final class PartWorking {
       FlowRegime regime,
       MassFlow flow,
       UnitSystem units) {
-    String title = "Flow of air through a part of " + part;
+    String title = "Flow of air through a part of " + part.inWords(units);
     return switch (regime) {
       case CHOKED ->
         titled(title, part, inlet, units)
@@ -147,14 +147,14 @@ final class PartWorking {
     if (FlowKernels.chokesAsItOpens(
         part.criticalPressureRatio(),
         part.crackingPressure().pascals() / inlet.pressure().pascals())) {
-      return Working.titled("Pressure of the air behind a part of " + part, units)
+      return Working.titled("Pressure of the air behind a part of " + part.inWords(units), units)
           .note("It opens only where p2/p1 is at most b, and chokes as soon as it is open.")
           .given(CRACKING, part.crackingPressure().pascals(), 6)
           .step(AS_IT_OPENS, drop.pascals(), 4)
           .answer(DROP)
           .build();
     }
-    return titled("Pressure of the air behind a part of " + part, part, inlet, units)
+    return titled("Pressure of the air behind a part of " + part.inWords(units), part, inlet, units)
         .given(INLET, inlet.pressure().pascals(), 7)
         .given(CRACKING, part.crackingPressure().pascals(), 6)
         .given(B, part.criticalPressureRatio(), 6)
@@ -167,7 +167,7 @@ final class PartWorking {
 
   /** A flow that does not pass. */
   static Working chokes(FlowCoefficients part, AirState inlet, MassFlow flow, UnitSystem units) {
-    return titled("The air in a part of " + part + " chokes", part, inlet, units)
+    return titled("The air in a part of " + part.inWords(units) + " chokes", part, inlet, units)
         .note("The flow asked for, "
             + ValueKind.MASS_FLOW.format(flow.kilogramsPerSecond(), 6, units)
             + ", is more than that.")

@@ -206,6 +206,27 @@ public final class Mating implements Worked {
             : thread instanceof BsptThread r ? Optional.of(Engagement.of(r)) : Optional.empty());
   }
 
+  /** {@return what keeps the joint tight; empty where it is none to build} */
+  public Optional<Seal> seal() {
+    return switch (verdict()) {
+      case SEALS_WITH_SEALANT -> Optional.of(Seal.THREAD_SEALANT);
+      case SEALS_DRY -> Optional.of(Seal.DRY_THREAD);
+      case SEALS_ON_FACE -> Optional.of(SealOfEnds.onFace(one, other));
+      case HOLDS_WITH_CLAMP -> Optional.of(Seal.CLAMP_OR_FERRULE);
+      case HOLDS_IN_GRIP -> Optional.of(Seal.RING_OF_PART);
+      case NOT_JUDGED, NOT_TO_BE_RELIED_ON, STARTS_AND_JAMS, DOES_NOT_FIT -> Optional.empty();
+    };
+  }
+
+  /**
+   * {@return what has to be bought beside the parts to make the joint tight, by name and size, such as "thread sealant
+   * for 1/2 NPT", "sealing washer for G 1/4" or "clamp or ferrule for 3/8 in hose"; empty where nothing is, or where
+   * it is no joint to build}
+   */
+  public Optional<String> sealItem() {
+    return seal().flatMap(seal -> SealOfEnds.item(seal, one, other));
+  }
+
   /** {@return how to use sealant on it, or that it does no good; each with its source or marked common practice} */
   public List<Caution> sealantNotes() {
     return switch (verdict()) {

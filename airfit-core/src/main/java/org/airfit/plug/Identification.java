@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.airfit.internal.Digits;
 import org.airfit.quantity.Length;
-import org.airfit.quantity.LengthUnit;
 import org.airfit.safety.Caution;
 import org.airfit.working.UnitSystem;
 import org.airfit.working.Worked;
@@ -297,9 +296,20 @@ public final class Identification implements Worked {
 
   /** {@return the answer in a few plain sentences, with what to measure next where that is open} */
   public String inWords() {
+    return inWords(UnitSystem.SI);
+  }
+
+  /**
+   * Tells the same with lengths in millimetres or inches.
+   *
+   * @param units the units
+   * @return the answer in a few plain sentences
+   */
+  public String inWords(UnitSystem units) {
+    Objects.requireNonNull(units, "units");
     String answer = clues().isEmpty()
-        ? answer()
-        : answer() + " Counted as clues: "
+        ? answer(units)
+        : answer(units) + " Counted as clues: "
             + clues().stream().map(Clue::toString).collect(Collectors.joining(", ")) + ".";
     answer += sizeClasses().map(sizes -> " " + sizes.inWords()).orElse("");
     boolean open = (verdict == PlugVerdict.AMBIGUOUS && slips().isEmpty())
@@ -309,13 +319,13 @@ public final class Identification implements Worked {
         : answer;
   }
 
-  private String answer() {
+  private String answer(UnitSystem units) {
     ProfileCandidate best = best();
     String set = "the set \"" + referenceSet().name() + "\" (" + weakestProvenance() + ")";
     return switch (verdict) {
       case IDENTIFIED -> "Identified by " + set + ": " + chance(best) + ".";
       case CANDIDATE -> candidate(set, best);
-      case AMBIGUOUS -> "Ambiguous in " + set + ": " + ambiguous() + ".";
+      case AMBIGUOUS -> "Ambiguous in " + set + ": " + ambiguous(units) + ".";
       case NO_MATCH -> "No match in " + set + ": " + noMatch(best) + ".";
       case INSUFFICIENT_DATA -> insufficient(best);
     };
@@ -333,15 +343,15 @@ public final class Identification implements Worked {
     return " " + Character.toUpperCase(point.charAt(0)) + point.substring(1) + ".";
   }
 
-  private String ambiguous() {
+  private String ambiguous(UnitSystem units) {
     if (!slips().isEmpty()) {
-      String slip = slips().get(0).inWords();
+      String slip = slips().get(0).inWords(units);
       return slip.substring(0, slip.length() - 1) + ". If it reads the same again, it is "
           + remaining();
     }
     return ifWorn()
         .map(profile -> profile.displayName() + ", if it is worn by up to "
-            + Length.ofMillimetres(Assumptions.USUAL_WEAR_MM).format(LengthUnit.MILLIMETRE)
+            + units.saySmall(Length.ofMillimetres(Assumptions.USUAL_WEAR_MM))
             + ": look at it, and allow for that wear. If it is as new, it is " + remaining())
         .orElseGet(this::remaining);
   }
@@ -398,7 +408,7 @@ public final class Identification implements Worked {
    */
   @Override
   public Working working(UnitSystem units) {
-    return IdentificationWorking.of(evidence, inWords(), Objects.requireNonNull(units, "units"));
+    return IdentificationWorking.of(evidence, inWords(units), units);
   }
 
   /** {@return the answer in words} */

@@ -82,7 +82,7 @@ final class IdentificationWorking {
           + " with a chance below one in a million each.");
     }
     if (inNumbers) {
-      posterior(out, evidence, shown, left, leftOut);
+      posterior(out, evidence, shown, left, leftOut, units);
       return out.note(inWords).build();
     }
     return out.note(
@@ -111,7 +111,8 @@ final class IdentificationWorking {
       Evidence evidence,
       List<ProfileCandidate> shown,
       int left,
-      double leftOut) {
+      double leftOut,
+      UnitSystem units) {
     ProfileCandidate best = shown.get(0);
     double total = best.prior() / best.probability();
     StringBuilder sum = new StringBuilder("⟨S⟩ = ");
@@ -134,7 +135,8 @@ final class IdentificationWorking {
       double weight = evidence.nearCopyProbability() * total;
       out.note(
           "Near copies: of every profile most of whose sizes read agree, ∫ φ(e/c)/c Π (0.7 f + 0.3 g) de, with "
-              + "g = exp(−|y − µ|/0.5 mm)/(1 mm), less the part with no size changed; prior together "
+              + "g = exp(−|y − µ|/" + units.either("0.5 mm)/(1 mm)", "0.019685 in)/(0.03937 in)")
+              + ", less the part with no size changed; prior together "
               + Digits.significant(evidence.assumptions().nearCopyPrior(), DIGITS)
               + " (this project's choice). Together they weigh "
               + Digits.significant(weight, DIGITS) + ".");

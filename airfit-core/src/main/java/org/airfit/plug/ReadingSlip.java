@@ -8,6 +8,7 @@ import org.airfit.internal.Digits;
 import org.airfit.measure.CaliperSlip;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
+import org.airfit.working.UnitSystem;
 
 /**
  * A reading that was probably a slip: which, what kind, and the profile that all others, and this one as it was meant,
@@ -100,6 +101,17 @@ public final class ReadingSlip {
    * 5.16 mm was misread."}
    */
   public String inWords() {
+    return inWords(UnitSystem.SI);
+  }
+
+  /**
+   * Tells the same with lengths in millimetres or inches. Where one unit was typed for the other, both are told.
+   *
+   * @param units the units
+   * @return what to do and why
+   */
+  public String inWords(UnitSystem units) {
+    Objects.requireNonNull(units, "units");
     if (readings.size() > 1) {
       return "All readings look like " + unit() + ": "
           + readings.stream()
@@ -115,22 +127,25 @@ public final class ReadingSlip {
         : capital(NUMBERS.get(agreeing)) + (agreeing == 1 ? " reading agrees" : " readings agree")
             + " with " + profile.displayName() + "; read the " + PLACES.get(agreeing + 1)
             + " again, " + what + ": ";
-    return start + why(reading) + ".";
+    return start + why(reading, units) + ".";
   }
 
-  private String why(PlugReading reading) {
-    String read = number(reading.length());
-    String as = meant.map(length -> length.format(LengthUnit.MILLIMETRE, 2)).orElse("");
+  private String why(PlugReading reading, UnitSystem units) {
+    String read = units.saySmall(reading.length());
+    String as = meant
+        .map(length -> length.format(units.smallLengthUnit(), units.either(2, 4)))
+        .orElse("");
     String of = ", as of " + profile.displayName();
     return switch (kind) {
       case INCHES_TYPED, MILLIMETRES_TYPED ->
-        read + " looks like " + unit() + ", " + number(meant.map(this::asTyped).orElseThrow()) + " "
-            + typed() + " is " + as + of;
-      case DIGITS_EXCHANGED -> read + " mm looks like " + as + " with two digits exchanged" + of;
-      case DECIMAL_POINT -> read + " mm: a decimal slip? It would be " + as + of;
+        number(reading.length()) + " looks like " + unit() + ", " + number(meant.map(this::asTyped).orElseThrow()) + " "
+            + typed() + " is " + meant.map(length -> length.format(LengthUnit.MILLIMETRE, 2)).orElse("")
+            + of;
+      case DIGITS_EXCHANGED -> read + " looks like " + as + " with two digits exchanged" + of;
+      case DECIMAL_POINT -> read + ": a decimal slip? It would be " + as + of;
       case OTHER_SIZE ->
-        read + " mm looks like the " + measured.orElseThrow() + " of " + profile.displayName();
-      case MISREAD -> read + " mm may be misread";
+        read + " looks like the " + measured.orElseThrow() + " of " + profile.displayName();
+      case MISREAD -> read + " may be misread";
     };
   }
 

@@ -86,8 +86,13 @@ public final class Residual {
     return inWords(UnitSystem.SI);
   }
 
-  /** The same in millimetres or inches. */
-  String inWords(UnitSystem units) {
+  /**
+   * Tells the same in millimetres or inches.
+   *
+   * @param units the units
+   * @return one sentence without a full stop
+   */
+  public String inWords(UnitSystem units) {
     LengthUnit unit = units == UnitSystem.SI ? LengthUnit.MILLIMETRE : LengthUnit.INCH;
     int decimals = units == UnitSystem.SI ? 2 : 4;
     Length away = Length.ofMillimetres(Math.abs(differenceMillimetres));

@@ -2,7 +2,7 @@ package org.airfit.select;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import org.airfit.quantity.PressureUnit;
+import org.airfit.working.UnitSystem;
 
 /**
  * Why the best of a list of proposals stands first, in sentences that are true of it: it breaks no rule, but it meets
@@ -12,10 +12,12 @@ final class BestInWords {
 
   private final Proposal best;
   private final List<Proposal> proposals;
+  private final UnitSystem units;
 
-  BestInWords(Proposal best, List<Proposal> proposals) {
+  BestInWords(Proposal best, List<Proposal> proposals, UnitSystem units) {
     this.best = best;
     this.proposals = proposals;
+    this.units = units;
   }
 
   /** {@return the sentences} */
@@ -44,7 +46,8 @@ final class BestInWords {
   private String someOpen() {
     String still =
         "It breaks no rule, but whether it meets every rule depends on what is still to be asked. "
-            + best.open().stream()
+            + best.findings(units).stream()
+                .filter(finding -> finding.outcome() == RuleOutcome.OPEN)
                 .map(finding -> finding.rule().title() + ": " + finding.reason())
                 .collect(Collectors.joining(" "));
     if (proposals.size() == 1) {
@@ -84,7 +87,7 @@ final class BestInWords {
             ? "nothing to buy, "
             : pieces + (pieces == 1 ? " piece" : " pieces") + " to buy, ")
         + best.priceInWords().map(price -> price + ", ").orElse("")
-        + best.result().fold(d -> d.atToolGauge().format(PressureUnit.BAR, 2), s -> "no air")
+        + best.result().fold(d -> units.say(d.atToolGauge()), s -> "no air")
         + " at the tool.";
   }
 }

@@ -23,15 +23,16 @@ final class ForbiddenSentences {
   private record Said(Ruling ruling, Set<String> parts) {
 
     /** The name of the rule, where it stands, and the value beside the limit. */
-    String inWords(String judged) {
+    String inWords(String judged, UnitSystem units) {
       SafetyRule rule = ruling.rule();
+      String reason = ruling.toldIn(units).reason();
       String name = rule.title().equals(rule.citation())
           ? rule.source().toString()
           : rule.title() + " [" + rule.source() + "]";
       String value = ruling.judgement() == Judgement.DEPENDS
           ? ""
           : rule.quantity().map(quantity -> quantity + " ").orElse("");
-      return name + ": " + judged + value + ruling.reason().substring(0, end(ruling.reason()))
+      return name + ": " + judged + value + reason.substring(0, end(reason))
           + (parts.isEmpty() ? "" : " (" + String.join(", ", parts) + ")") + ".";
     }
 
@@ -43,12 +44,12 @@ final class ForbiddenSentences {
   private ForbiddenSentences() {}
 
   /** What they say of the job, before its parts are chosen. */
-  static RuleAnswer ofJob(Requirement job) {
+  static RuleAnswer ofJob(Requirement job, UnitSystem units) {
     List<String> waiting = job.forbidding().stream()
         .filter(ForbiddingRules::isOfParts)
         .map(SafetyRule::title)
         .toList();
-    RuleAnswer answer = answer(said(Forbidden.ofJob(job)));
+    RuleAnswer answer = answer(said(Forbidden.ofJob(job)), units);
     return waiting.isEmpty() || answer.outcome() == RuleOutcome.UNMET
         ? answer
         : RuleAnswer.open((answer.outcome() == RuleOutcome.OPEN ? answer.reason() + " " : "")
@@ -70,7 +71,7 @@ final class ForbiddenSentences {
             .add(each.part().name());
       }
     }
-    return answer(List.copyOf(said.values()));
+    return answer(List.copyOf(said.values()), units);
   }
 
   private static List<Said> said(List<Ruling> rulings) {
@@ -79,11 +80,12 @@ final class ForbiddenSentences {
         .toList();
   }
 
-  private static RuleAnswer answer(List<Said> all) {
+  private static RuleAnswer answer(List<Said> all, UnitSystem units) {
     List<Said> broken = those(all, Forbidden::isBroken);
     if (!broken.isEmpty()) {
       return RuleAnswer.unmet(broken.stream()
-          .map(each -> each.inWords("not allowed, ") + " " + each.ruling.rule().demand() + " "
+          .map(each -> each.inWords("not allowed, ", units) + " "
+              + each.ruling.rule().toldIn(units).demand() + " "
               + change(each))
           .collect(Collectors.joining(" ")));
     }
@@ -91,11 +93,12 @@ final class ForbiddenSentences {
     if (!open.isEmpty()) {
       return RuleAnswer.open(open.stream()
           .map(each -> each.ruling.judgement() == Judgement.DEPENDS
-              ? each.inWords("")
+              ? each.inWords("", units)
               : each.inWords(
                   each.ruling.rule().isAdvice()
                       ? "not advised, ask what holds here; "
-                      : "not allowed where that rule holds, ask whether it does here; "))
+                      : "not allowed where that rule holds, ask whether it does here; ",
+                  units))
           .collect(Collectors.joining(" ")));
     }
     Map<SafetyRule, Said> kept = new LinkedHashMap<>();
@@ -108,7 +111,7 @@ final class ForbiddenSentences {
         ? RuleAnswer.doesNotApply(
             "Of the rules that forbid something, none applies to what was told.")
         : RuleAnswer.met(kept.values().stream()
-            .map(each -> each.inWords("allowed, "))
+            .map(each -> each.inWords("allowed, ", units))
             .collect(Collectors.joining(" ")));
   }
 

@@ -50,15 +50,26 @@ public final class JobFindings {
     return List.of(
         Finding.of(Rule.TOOL_RATED, RuleSentences.toolRated(job, units)),
         Finding.of(Rule.CLEANING_PRESSURE, RuleSentences.cleaning(job, units)),
-        Finding.of(Rule.SAFETY_RULES_ALLOW, ForbiddenSentences.ofJob(job)));
+        Finding.of(Rule.SAFETY_RULES_ALLOW, ForbiddenSentences.ofJob(job, units)));
   }
 
   /** {@return the warnings that go with the work, that codes and makers come first the last of them} */
   public List<Caution> cautions() {
+    return cautions(UnitSystem.SI);
+  }
+
+  /**
+   * Tells the same with the numbers in other units.
+   *
+   * @param units the units
+   * @return the warnings that go with the work, that codes and makers come first the last of them
+   */
+  public List<Caution> cautions(UnitSystem units) {
+    Objects.requireNonNull(units, "units");
     List<Caution> cautions =
-        new ArrayList<>(job.rules().cautions(JobSituation.of(job).build()));
+        new ArrayList<>(job.rules().toldIn(units).cautions(JobSituation.of(job).build()));
     Caution deference = cautions.remove(cautions.size() - 1);
-    ifRegulatorFails(findings()).ifPresent(cautions::add);
+    ifRegulatorFails(findings(units)).ifPresent(cautions::add);
     cautions.add(deference);
     return List.copyOf(cautions);
   }

@@ -196,13 +196,24 @@ public final class Proposal implements Worked {
             + (without.isEmpty() ? "" : " without " + without + ", of unknown price"));
   }
 
-  /** {@return the parts with their quantities and a reason each, from the outlet to the tool} */
-  public List<PartsLine> partsList() {
-    return PartsInWords.of(assembly);
+  /** The parts at their positions. */
+  Assembly assembly() {
+    return assembly;
   }
 
   /** {@return the warnings that go with these parts} */
   public List<Caution> cautions() {
+    return cautions(UnitSystem.SI);
+  }
+
+  /**
+   * Tells the same with the numbers in other units.
+   *
+   * @param units the units
+   * @return the warnings that go with these parts
+   */
+  public List<Caution> cautions(UnitSystem units) {
+    Objects.requireNonNull(units, "units");
     Situation.Builder situation = JobSituation.of(requirement());
     assembly.hoses().stream()
         .map(hose -> ((Part.Hose) hose.part()).conduit().bore())
@@ -211,9 +222,9 @@ public final class Proposal implements Worked {
     assembly
         .lowestRating()
         .ifPresent(lowest -> situation.ratedParts(requirement().highest(), lowest));
-    List<Caution> cautions = new ArrayList<>(requirement().rules().cautions(situation.build()));
+    List<Caution> cautions = new ArrayList<>(requirement().rules().toldIn(units).cautions(situation.build()));
     Caution deference = cautions.remove(cautions.size() - 1);
-    JobFindings.ifRegulatorFails(findings).ifPresent(cautions::add);
+    JobFindings.ifRegulatorFails(findings(units)).ifPresent(cautions::add);
     cautions.addAll(result().cautions());
     Set<Caution> ofJoints = new LinkedHashSet<>();
     joints().forEach(joint -> ofJoints.addAll(joint.cautions()));

@@ -9,39 +9,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.airfit.quantity.GaugePressure;
-import org.airfit.quantity.Length;
-import org.airfit.quantity.LengthUnit;
-import org.airfit.quantity.VolumeFlowUnit;
 import org.airfit.safety.Ruling;
 import org.airfit.working.UnitSystem;
 
 /** What each rule answers for an assembly, and the sentence that says why, with its numbers in the units asked for. */
 final class RuleSentences {
 
-  /** More decimals than a pressure in bar or psi is worth. */
-  private static final int MOST_DECIMALS = 9;
-
   private RuleSentences() {}
-
-  private static String words(GaugePressure pressure, UnitSystem units) {
-    return pressure.format(units.pressureUnit(), units.either(2, 1));
-  }
-
-  /** A pressure below another with as many digits as show that it is. */
-  private static String below(GaugePressure pressure, GaugePressure least, UnitSystem units) {
-    int decimals = units.either(2, 1);
-    while (decimals < MOST_DECIMALS
-        && pressure
-            .format(units.pressureUnit(), decimals)
-            .equals(least.format(units.pressureUnit(), decimals))) {
-      decimals++;
-    }
-    return pressure.format(units.pressureUnit(), decimals);
-  }
-
-  private static String words(Length length, UnitSystem units) {
-    return length.format(units.either(LengthUnit.METRE, LengthUnit.FOOT));
-  }
 
   private static String names(List<? extends Part> parts) {
     Set<String> names = new LinkedHashSet<>();
@@ -124,7 +98,7 @@ final class RuleSentences {
 
   static RuleAnswer rated(Assembly a, UnitSystem units) {
     Requirement job = a.requirement();
-    String highest = "Up to " + words(job.highest(), units) + " can occur";
+    String highest = "Up to " + units.say(job.highest()) + " can occur";
     List<Part> weak = PartChecks.breaking(a, PartChecks::isTooWeak);
     if (!weak.isEmpty()) {
       return RuleAnswer.unmet(highest + "; too weak: " + names(weak)
@@ -143,21 +117,21 @@ final class RuleSentences {
     }
     GaugePressure lowest = a.lowestRating().orElseThrow();
     return RuleAnswer.met(
-        highest + "; the weakest part is rated for " + words(lowest, units) + ".");
+        highest + "; the weakest part is rated for " + units.say(lowest) + ".");
   }
 
   static RuleAnswer toolRated(Requirement job, UnitSystem units) {
-    String highest = words(job.pressuresAtTool().highest(), units);
+    String highest = units.say(job.pressuresAtTool().highest());
     String stands = job.pressuresAtTool()
         .whileRegulated()
-        .map(held -> "The dead-end pressure at the tool is " + words(held, units)
+        .map(held -> "The dead-end pressure at the tool is " + units.say(held)
             + " while the regulator holds and " + highest + " if it fails")
         .orElse("The dead-end pressure at the tool is up to " + highest);
     if (job.toolRating().isEmpty()) {
       return RuleAnswer.open(
           "Ask for the highest pressure that the tool's maker allows. " + stands + ".");
     }
-    String allowed = words(job.toolRating().get(), units);
+    String allowed = units.say(job.toolRating().get());
     String compared = stands + ", its maker allows " + allowed;
     if (PartChecks.isToolOverPressured(job)) {
       return RuleAnswer.unmet(compared + ": a regulator in front of it must be set to at most "
@@ -176,10 +150,11 @@ final class RuleSentences {
     List<Ruling> rulings = PartChecks.cleaningRulings(job);
     if (rulings.isEmpty()) {
       return RuleAnswer.open("At a blocked nozzle stand up to "
-          + words(job.cleaningDeadEnd().get(), units) + ". None of the rules that it was judged by"
+          + units.say(job.cleaningDeadEnd().get()) + ". None of the rules that it was judged by"
           + " limits that: ask what holds at this place.");
     }
     String each = rulings.stream()
+        .map(ruling -> ruling.toldIn(units))
         .map(ruling -> ruling.rule().title() + ": "
             + (PartChecks.isAllowed(ruling)
                 ? "allowed, "
@@ -203,17 +178,15 @@ final class RuleSentences {
 
   static RuleAnswer air(Assembly a, UnitSystem units) {
     Requirement job = a.requirement();
-    String wanted = words(job.least(), units) + " at "
-        + job.demand()
-            .format(units.either(
-                VolumeFlowUnit.LITRE_PER_SECOND, VolumeFlowUnit.CUBIC_FOOT_PER_MINUTE));
+    String wanted = units.say(job.least()) + " at "
+        + units.say(job.demand());
     return a.result()
         .fold(
             delivered -> delivered.atToolGauge().compareTo(job.least()) >= 0
-                ? RuleAnswer.met("The tool has " + words(delivered.atToolGauge(), units)
+                ? RuleAnswer.met("The tool has " + units.say(delivered.atToolGauge())
                     + ", it needs " + wanted + ".")
                 : RuleAnswer.unmet("The tool has only "
-                    + below(delivered.atToolGauge(), job.least(), units) + ", it needs " + wanted
+                    + units.say(delivered.atToolGauge(), job.least()) + ", it needs " + wanted
                     + ". The biggest restriction is "
                     + delivered.bottleneck().name() + "."),
             starved -> RuleAnswer.unmet("The tool starves: " + starved.element()
@@ -232,12 +205,12 @@ final class RuleSentences {
   }
 
   private static String reach(Placed placed, UnitSystem units) {
-    return words(((Part.Hose) placed.part()).conduit().length(), units) + " of "
+    return units.say(((Part.Hose) placed.part()).conduit().length()) + " of "
         + placed.position().noun()
         + placed
             .position()
             .reach()
-            .map(reach -> ", " + words(reach, units) + " needed")
+            .map(reach -> ", " + units.say(reach) + " needed")
             .orElse("");
   }
 

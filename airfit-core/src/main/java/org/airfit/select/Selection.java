@@ -54,7 +54,17 @@ public sealed interface Selection extends Worked {
 
     /** {@return why the best wins, in plain words: what is met, what is still to be asked, and what it costs} */
     public String whyBest() {
-      return new BestInWords(best, proposals).toString();
+      return whyBest(UnitSystem.SI);
+    }
+
+    /**
+     * Tells the same with the numbers in other units.
+     *
+     * @param units the units
+     * @return why the best wins, in plain words
+     */
+    public String whyBest(UnitSystem units) {
+      return new BestInWords(best, proposals, Objects.requireNonNull(units, "units")).toString();
     }
 
     @Override
@@ -115,6 +125,24 @@ public sealed interface Selection extends Worked {
       return toGive;
     }
 
+    /**
+     * Tells the same with the numbers in other units.
+     *
+     * @param units the units
+     * @return what would have to give, in plain words
+     */
+    public List<String> toGive(UnitSystem units) {
+      Objects.requireNonNull(units, "units");
+      return nearest.isEmpty() ? toGive : brokenBy(nearest.get(0), units);
+    }
+
+    private static List<String> brokenBy(Proposal miss, UnitSystem units) {
+      return miss.findings(units).stream()
+          .filter(finding -> finding.outcome() == RuleOutcome.UNMET)
+          .map(Finding::toString)
+          .toList();
+    }
+
     @Override
     public <R> R fold(
         Function<? super Proposals, ? extends R> proposals,
@@ -130,9 +158,7 @@ public sealed interface Selection extends Worked {
         return working.answer(String.join(" ", toGive)).build();
       }
       Proposal miss = nearest.get(0);
-      miss.findings(units).stream()
-          .filter(finding -> finding.outcome() == RuleOutcome.UNMET)
-          .forEach(finding -> working.note(finding.toString()));
+      toGive(units).forEach(working::note);
       return working
           .include(miss.working(units))
           .answer("No combination of parts meets every rule.")
@@ -186,7 +212,6 @@ public sealed interface Selection extends Worked {
       return new Proposals(fitting.get(0), fitting);
     }
     List<Proposal> nearest = search.nearest();
-    return new NothingFits(
-        nearest, nearest.get(0).unmet().stream().map(Finding::toString).toList());
+    return new NothingFits(nearest, NothingFits.brokenBy(nearest.get(0), UnitSystem.SI));
   }
 }

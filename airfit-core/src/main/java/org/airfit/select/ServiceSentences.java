@@ -8,7 +8,6 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.airfit.quantity.Temperature;
-import org.airfit.quantity.TemperatureUnit;
 import org.airfit.working.UnitSystem;
 
 /** What the rules about place, use and air answer for an assembly, and the sentences that say why. */
@@ -17,10 +16,6 @@ final class ServiceSentences {
   private static final String NOT_KNOWN = "not known";
 
   private ServiceSentences() {}
-
-  private static String words(Temperature temperature, UnitSystem units) {
-    return temperature.format(units.either(TemperatureUnit.CELSIUS, TemperatureUnit.FAHRENHEIT));
-  }
 
   private static String names(List<? extends Part> parts) {
     Set<String> names = new LinkedHashSet<>();
@@ -38,12 +33,12 @@ final class ServiceSentences {
 
   static RuleAnswer temperature(Assembly a, UnitSystem units) {
     Requirement job = a.requirement();
-    String supply = "The air of the supply has " + words(job.supplyTemperature(), units);
+    String supply = "The air of the supply has " + units.say(job.supplyTemperature());
     Temperature coldest = PartChecks.coldest(job);
     Temperature hottest = PartChecks.hottest(job);
     String told = job.coldest().isPresent() || job.hottest().isPresent()
-        ? ", and the job needs " + words(job.coldest().orElse(coldest), units) + " to "
-            + words(job.hottest().orElse(hottest), units)
+        ? ", and the job needs " + units.say(job.coldest().orElse(coldest)) + " to "
+            + units.say(job.hottest().orElse(hottest))
         : "";
     List<Part> wrong = PartChecks.breaking(a, PartChecks::isOutOfTemperature);
     if (!wrong.isEmpty()) {
@@ -71,7 +66,7 @@ final class ServiceSentences {
             .coldest()
             .flatMap(low -> part.facts()
                 .hottest()
-                .map(high -> " (" + words(low, units) + " to " + words(high, units) + ")"))
+                .map(high -> " (" + units.say(low) + " to " + units.say(high) + ")"))
             .orElse("");
   }
 

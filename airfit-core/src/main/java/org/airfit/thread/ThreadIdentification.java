@@ -196,8 +196,20 @@ public final class ThreadIdentification implements Worked {
 
   /** {@return the answer in plain words, with the reading that would settle a doubt} */
   public String inWords() {
+    return inWords(UnitSystem.SI);
+  }
+
+  /**
+   * Tells the same with lengths in millimetres or inches.
+   *
+   * @param units the units
+   * @return the answer in plain words
+   */
+  public String inWords(UnitSystem units) {
     return ThreadWords.of(
-        ranking, settlingReadings().stream().map(SettlingReading::request).toList());
+        ranking,
+        settlingReadings().stream().map(SettlingReading::request).toList(),
+        Objects.requireNonNull(units, "units"));
   }
 
   /** {@return the warnings that go with this answer} */
@@ -220,7 +232,7 @@ public final class ThreadIdentification implements Worked {
    */
   @Override
   public Working working(UnitSystem units) {
-    return ThreadWorking.of(ranking, inWords(), units);
+    return ThreadWorking.of(ranking, inWords(units), units);
   }
 
   /** {@return the standards compared: of the pipe threads, then of the foreign ones} */

@@ -390,9 +390,14 @@ public final class ThreadReadings {
     return inWords(UnitSystem.SI);
   }
 
-  /** The same with lengths in millimetres or inches. */
-  String inWords(UnitSystem units) {
-    LengthUnit unit = units.smallLengthUnit();
+  /**
+   * Tells the readings.
+   *
+   * @param units the units of their lengths: millimetres or inches
+   * @return the readings in words
+   */
+  public String inWords(UnitSystem units) {
+    LengthUnit unit = Objects.requireNonNull(units, "units").smallLengthUnit();
     StringBuilder out =
         new StringBuilder(gender == Gender.MALE ? "first crest " : "bore at the mouth ");
     out.append(firstCrest.format(unit));

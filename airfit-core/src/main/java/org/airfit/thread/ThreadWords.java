@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.airfit.internal.Digits;
+import org.airfit.working.UnitSystem;
 
 /** Says in plain words what an identification found. */
 final class ThreadWords {
@@ -11,11 +12,11 @@ final class ThreadWords {
   private ThreadWords() {}
 
   /** The answer, with what to do about a doubt. */
-  static String of(ThreadRanking answer, List<String> requests) {
+  static String of(ThreadRanking answer, List<String> requests, UnitSystem units) {
     return switch (answer.verdict()) {
       case IDENTIFIED -> named(answer.candidates().get(0));
       case FOREIGN -> foreign(answer);
-      case NO_MATCH -> noMatch(answer);
+      case NO_MATCH -> noMatch(answer, units);
       case AMBIGUOUS -> ambiguous(answer, requests);
     };
   }
@@ -59,7 +60,7 @@ final class ThreadWords {
     return String.join("; ", parts);
   }
 
-  private static String noMatch(ThreadRanking answer) {
+  private static String noMatch(ThreadRanking answer, UnitSystem units) {
     List<String> parts = new ArrayList<>();
     parts.add("none of the known threads fits the readings as they were taken");
     if (!answer.explanations().isEmpty()) {
@@ -72,7 +73,11 @@ final class ThreadWords {
     ThreadDesignation nearest = answer.nearest();
     parts.add("the nearest is " + nearest.label() + ", which has "
         + Digits.plain(nearest.threadsPerInch()) + " threads per inch and a first crest of "
-        + nearest.geometry().orElseThrow().firstCrest(nearest.gender()));
+        + nearest
+            .geometry()
+            .orElseThrow()
+            .firstCrest(nearest.gender())
+            .format(units.smallLengthUnit()));
     return String.join("; ", parts);
   }
 

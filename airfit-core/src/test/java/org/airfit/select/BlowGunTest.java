@@ -72,7 +72,7 @@ class BlowGunTest {
         .rules(SafetyRules.usFederal().with(own));
     assertThat(cleaning(job).outcome()).isEqualTo(RuleOutcome.UNMET);
     assertThat(cleaning(job).reason())
-        .contains("rule 7: not allowed, 25 psig against at most 20 psig");
+        .contains("rule 7: not allowed, 1.724 bar(g) against at most 1.379 bar(g) (20 psig)");
     assertThat(cleaning(job.blowGun(GaugePressure.ofPsi(20))).outcome()).isEqualTo(RuleOutcome.MET);
   }
 

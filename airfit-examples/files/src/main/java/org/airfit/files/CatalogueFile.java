@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.airfit.plug.PlugProfile;
 import org.airfit.plug.ReferenceSet;
+import org.airfit.select.Accessory;
 import org.airfit.select.Catalogue;
 import org.airfit.select.Part;
 
@@ -33,8 +34,16 @@ public final class CatalogueFile {
     for (Field item : root.field("parts", "a list of parts").items()) {
       parts.add(reader.ofCatalogue(item));
     }
+    List<Accessory> accessories = new ArrayList<>();
+    Optional<Field> beside = root.find("accessories", "a list such as [{\"kind\": \"drain\", …}]");
+    if (beside.isPresent()) {
+      for (Field item : beside.get().items()) {
+        accessories.add(AccessoryFields.of(item, reader, set));
+      }
+    }
     root.requireNothingElse();
-    return new ShopCatalogue(name, set, root.build(() -> Catalogue.of(parts)), remarks);
+    return new ShopCatalogue(
+        name, set, root.build(() -> Catalogue.of(parts, accessories)), remarks);
   }
 
   /** The profiles in the catalogue itself, or in a set file of the shop's own. */

@@ -8,6 +8,7 @@ import org.airfit.plug.Identification;
 import org.airfit.plug.Identifier;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.run.Run;
+import org.airfit.select.PlantYear;
 import org.airfit.select.Requirement;
 
 /**
@@ -23,6 +24,7 @@ import org.airfit.select.Requirement;
  * @param atmosphere the pressure around it
  * @param now the run of today; empty where it was not told
  * @param requirement what the parts must do, without the profile that the plug at hand must tell
+ * @param year the figures of the customer's plant; empty where they were not told
  * @param remarks what the writer of the file ought to know: what was assumed, and ends that may be meant otherwise
  */
 public record Job(
@@ -36,6 +38,7 @@ public record Job(
     AbsolutePressure atmosphere,
     Optional<Run> now,
     Requirement requirement,
+    Optional<PlantYear> year,
     List<String> remarks) {
 
   /**
@@ -51,6 +54,7 @@ public record Job(
    * @param atmosphere the pressure around it
    * @param now the run of today; empty where it was not told
    * @param requirement what the parts must do, without the profile that the plug at hand must tell
+   * @param year the figures of the customer's plant; empty where they were not told
    * @param remarks what the writer of the file ought to know: what was assumed, and ends that may be meant otherwise
    */
   public Job {
@@ -64,6 +68,7 @@ public record Job(
     Objects.requireNonNull(atmosphere, "atmosphere");
     Objects.requireNonNull(now, "now");
     Objects.requireNonNull(requirement, "requirement");
+    Objects.requireNonNull(year, "year");
     remarks = List.copyOf(Objects.requireNonNull(remarks, "remarks"));
   }
 

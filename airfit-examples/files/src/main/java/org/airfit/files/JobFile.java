@@ -1,14 +1,18 @@
 package org.airfit.files;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.airfit.run.Run;
 import org.airfit.safety.SafetyRules;
+import org.airfit.select.Extra;
 import org.airfit.select.Objective;
+import org.airfit.select.PlantYear;
 import org.airfit.select.Requirement;
 
 /** What a job file says, and a job file from what a program knows; docs/job-file.md has the fields. */
@@ -33,7 +37,9 @@ public final class JobFile {
       "tool",
       "conditions",
       "rules",
-      "rankedBy");
+      "rankedBy",
+      "extras",
+      "year");
 
   private JobFile() {}
 
@@ -118,11 +124,13 @@ public final class JobFile {
               List.of(Objective.values()),
               order -> order.name().toLowerCase(Locale.ROOT).replace('_', ' ')));
     }
+    extras(root, requirement);
     Optional<Field> today = root.find("now", "a list of what is connected to the outlet today");
     Requirement asked = root.build(requirement::build);
     Optional<Run> now = today.isPresent()
         ? Optional.of(NowFields.run(today.get(), catalogue, asked.toOutlet()))
         : Optional.empty();
+    Optional<PlantYear> year = YearFields.in(root, asked, remarks);
     root.requireNothingElse();
     return new Job(
         title,
@@ -135,7 +143,22 @@ public final class JobFile {
         supply.atmosphere(),
         now,
         asked,
+        year,
         remarks);
+  }
+
+  /** What is wanted beside what the job needs. */
+  private static void extras(Field root, Requirement.Builder requirement)
+      throws WrongFileException {
+    Optional<Field> wanted = root.find("extras", "a list such as [\"hook\"]");
+    if (wanted.isEmpty()) {
+      return;
+    }
+    Set<Extra> extras = EnumSet.noneOf(Extra.class);
+    for (Field item : wanted.get().items()) {
+      extras.add(item.oneOf(List.of(Extra.values()), Extra::toString));
+    }
+    requirement.extras(extras);
   }
 
   /** The rules of a place, federal law if left out, and those of the works. */

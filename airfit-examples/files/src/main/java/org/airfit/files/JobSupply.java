@@ -48,6 +48,10 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
               + pressure.most().inFull(PressureUnit.BAR)
               + "; give what the relief valve is set to, or leave it out");
     }
+    Optional<Field> dryer = supplied.find("dryer", "true or false");
+    if (dryer.isPresent()) {
+      requirement.dryer(dryer.get().yes());
+    }
     supplied.requireNothingElse();
     AirState air =
         supplied.build(() -> AirState.of(pressure.most().absolute(atmosphere), temperature));

@@ -13,6 +13,7 @@ import org.airfit.plug.ReferenceSet;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.HoseBore;
+import org.airfit.quantity.Length;
 import org.airfit.quantity.Money;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.ReferenceState;
@@ -61,13 +62,18 @@ final class PartFields {
 
   /** A part of a catalogue. */
   Part ofCatalogue(Field item) throws WrongFileException {
-    String kind =
-        item.field("kind", "such as socket, plug, hose or adapter").oneOf(kinds(), word -> word);
-    String id = item.field("id", "what the catalogue calls the part").text();
-    String name = item.field("name", "what people call the part").text();
-    Part part = part(item, kind, priced(item, facts(item, id, name)));
+    String kind = item.field("kind", "such as socket, plug, hose or adapter")
+        .oneOf(kinds(), word -> word);
+    Part part = part(item, kind, factsOfCatalogue(item));
     item.requireNothingElse();
     return part;
+  }
+
+  /** What an article of a catalogue tells of itself, whatever it is. */
+  PartFacts factsOfCatalogue(Field item) throws WrongFileException {
+    String id = item.field("id", "what the catalogue calls the part").text();
+    String name = item.field("name", "what people call the part").text();
+    return priced(item, facts(item, id, name));
   }
 
   /** A part that is there and stands in no catalogue. */
@@ -109,6 +115,12 @@ final class PartFields {
     Optional<Field> dissipates = item.find("staticDissipative");
     if (dissipates.isPresent()) {
       told = told.withStaticDissipative(dissipates.get().yes());
+    }
+    Optional<Field> outside = item.find("outsideDiameter", "a length such as \"18 mm\"");
+    if (outside.isPresent()) {
+      PartFacts soFar = told;
+      Length diameter = outside.get().as(Length::parse);
+      told = outside.get().build(() -> soFar.withOutsideDiameter(diameter));
     }
     Conduit conduit = FlowFields.conduit(item);
     End end = end(item);
@@ -236,17 +248,27 @@ final class PartFields {
   }
 
   private PartFacts priced(Field item, PartFacts facts) throws WrongFileException {
+    PartFacts told = facts;
     Optional<Field> price = item.find("price");
-    if (price.isEmpty()) {
-      return facts;
+    if (price.isPresent()) {
+      Money each = money(price.get());
+      told = price.get().build(() -> facts.withPrice(each));
     }
+    Optional<Field> cost = item.find("cost");
+    if (cost.isPresent()) {
+      Money each = money(cost.get());
+      PartFacts soFar = told;
+      told = cost.get().build(() -> soFar.withCost(each));
+    }
+    return told;
+  }
+
+  private Money money(Field amount) throws WrongFileException {
     if (currency.isEmpty()) {
-      throw price
-          .get()
-          .wrong("needs the currency of the catalogue; say \"currency\": \"EUR\" or what yours is"
+      throw amount.wrong(
+          "needs the currency of the catalogue; say \"currency\": \"EUR\" or what yours is"
               + " beside its name");
     }
-    Money each = price.get().as(amount -> Money.parse(amount + " " + currency.get()));
-    return price.get().build(() -> facts.withPrice(each));
+    return amount.as(number -> Money.parse(number + " " + currency.get()));
   }
 }

@@ -103,7 +103,9 @@ class JobSchemaTest {
             "capacity": {"conductance": "8 dm3/(s bar)", "criticalPressureRatio": 0.3}}}
        ],
        "tool": {"name": "d", "air": "22 scfm", "pressure": "70 psig", "inlet": "1/4 NPT female", "tool": 0},
-       "conditions": {"conditions": 0}, "rules": {"rules": 0}}
+       "conditions": {"conditions": 0}, "rules": {"rules": 0},
+       "extras": ["hook"],
+       "year": {"hours": 2000, "electricity": "0.2 USD", "flow": "5 scfm", "year": 0}}
       """;
 
   /** The whole job with one field that nobody knows, or none. */
@@ -128,7 +130,8 @@ class JobSchemaTest {
       "deviceData",
       "tool",
       "conditions",
-      "rules"
+      "rules",
+      "year"
     }) {
       job = mark.equals(left)
           ? job.replace("\"" + mark + "\": 0", "\"zzz\": 0")
@@ -170,7 +173,8 @@ class JobSchemaTest {
     "deviceData, $defs/deviceData",
     "tool, properties/tool",
     "conditions, properties/conditions",
-    "rules, properties/rules"
+    "rules, properties/rules",
+    "year, properties/year"
   })
   void reader_and_schema_know_the_same_fields(String mark, String place) throws Exception {
     assertThat(faults(whole(mark))).as("the schema refuses it too").isNotEmpty();

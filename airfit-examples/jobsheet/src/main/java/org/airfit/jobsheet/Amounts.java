@@ -9,7 +9,7 @@ import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.VolumeFlowUnit;
 
-/** Amounts as every sheet shows them, with the digits they are worth. */
+/** Amounts as every sheet shows them, with the digits they are worth; what has no unit, and what is told in both. */
 final class Amounts {
 
   private Amounts() {}

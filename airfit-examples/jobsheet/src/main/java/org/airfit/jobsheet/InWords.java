@@ -14,17 +14,19 @@ import org.airfit.plug.ProfileCandidate;
 import org.airfit.plug.ReadingSlip;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
-import org.airfit.quantity.LengthUnit;
-import org.airfit.quantity.ReferenceState;
+import org.airfit.quantity.MassFlow;
 import org.airfit.run.Run;
 import org.airfit.run.RunResult;
 import org.airfit.safety.Caution;
 import org.airfit.safety.SafetyRules;
+import org.airfit.select.BillOfMaterials;
 import org.airfit.select.Finding;
 import org.airfit.select.JobFindings;
+import org.airfit.select.Offer;
 import org.airfit.select.Proposal;
 import org.airfit.select.RuleOutcome;
 import org.airfit.select.Selection;
+import org.airfit.working.UnitSystem;
 
 /** The sentences of a job sheet that text and page share. */
 final class InWords {
@@ -44,14 +46,21 @@ final class InWords {
     List<Answer> lines = new ArrayList<>();
     if (sheet.job().atHand().isPresent()) {
       lines.add(new Answer(
-          "Plug", sheet.plug().map(Identification::inWords).orElse("not at hand, only a socket")));
+          "Plug",
+          sheet
+              .plug()
+              .map(plug -> plug.inWords(sheet.units()))
+              .orElse("not at hand, only a socket")));
     }
-    sheet.thread().ifPresent(thread -> lines.add(new Answer("Its thread", thread.inWords())));
+    sheet
+        .thread()
+        .ifPresent(
+            thread -> lines.add(new Answer("Its thread", thread.inWords(sheet.units()))));
     sheet
         .now()
         .ifPresent(now -> lines.add(new Answer(
             "Now",
-            arrives(now, sheet.requirement().least())
+            arrives(now, sheet)
                 + now.<String>fold(
                     delivered ->
                         " Biggest restriction: " + delivered.bottleneck().name() + ".",
@@ -62,15 +71,14 @@ final class InWords {
         sheet
             .selection()
             .map(selection -> selection.<String>fold(
-                fitting -> recommended(fitting.best(), sheet.requirement().least())
+                fitting -> recommended(fitting.best(), sheet)
                     + beyondTheModel(sheet),
-                nothing -> "nothing in the catalogue fits: " + String.join(" ", nothing.toGive())))
+                nothing -> "nothing in the catalogue fits: " + String.join(" ", nothing.toGive(sheet.units()))))
             .orElse("not chosen before the plug is known")));
     sheet
         .selection()
         .flatMap(InWords::shown)
-        .ifPresent(proposal -> proposal
-            .metWhileRegulated()
+        .ifPresent(proposal -> findings(proposal, sheet, RuleOutcome.MET_WHILE_REGULATED)
             .forEach(finding -> lines.add(new Answer(
                 "Regulator", capital(finding.outcome().toString()) + ". " + finding.reason()))));
     readOtherwise(lines, "In the job", sheet.job().remarks());
@@ -92,17 +100,18 @@ final class InWords {
 
   /** What the rules say of the job itself, where no parts were chosen for it; what is met needs no word. */
   private static List<Finding> ofTheJob(JobSheet sheet) {
-    return JobFindings.of(sheet.requirement()).findings().stream()
+    return JobFindings.of(sheet.requirement()).findings(sheet.units()).stream()
         .filter(finding ->
             finding.outcome() != RuleOutcome.MET && finding.outcome() != RuleOutcome.DOES_NOT_APPLY)
         .toList();
   }
 
   /** What the parts bring, what to buy, and what must be asked before they meet every rule. */
-  private static String recommended(Proposal best, GaugePressure least) {
-    String pieces = best.partsList().stream()
-        .filter(part -> !part.existing())
-        .map(part -> part.quantity() + " × " + part.part().id())
+  private static String recommended(Proposal best, JobSheet sheet) {
+    BillOfMaterials bill = bill(sheet, best);
+    String pieces = bill.lines().stream()
+        .filter(line -> !line.existing())
+        .map(line -> line.quantity() + " × " + line.id().orElse(line.name()))
         .collect(Collectors.joining(", "));
     String open = best.open().stream()
         .map(finding -> finding.rule().title())
@@ -110,33 +119,70 @@ final class InWords {
     String regulated = best.metWhileRegulated().stream()
         .map(finding -> " " + finding.rule().title() + ": " + finding.outcome() + ".")
         .collect(Collectors.joining());
-    return arrives(best.result(), least)
+    return arrives(best.result(), sheet)
         + (pieces.isEmpty() ? " Nothing to buy" : " To buy: " + pieces)
-        + best.priceInWords().map(price -> "; together " + price).orElse("") + "."
+        + bill.totalInWords().map(total -> "; together " + total).orElse(".")
         + regulated
         + (open.isEmpty() ? "" : " Still to be asked before it meets every rule: " + open + ".");
   }
 
+  /** All that a proposal takes, in the units of the sheet. */
+  static BillOfMaterials bill(JobSheet sheet, Proposal proposal) {
+    return BillOfMaterials.of(proposal, sheet.job().catalogue().parts(), sheet.units());
+  }
+
+  /** What a bill sums to, and what the parts in the way of the air cost alone, by which they were chosen. */
+  static Optional<String> together(BillOfMaterials bill, Proposal proposal) {
+    return bill.totalInWords()
+        .map(total -> "Together " + total
+            + (proposal.price().equals(bill.total())
+                ? ""
+                : proposal.price()
+                    .map(parts -> " The parts in the line alone cost " + parts.format(2) + ".")
+                    .orElse("")));
+  }
+
+  /** An offer in sentences: its aims, why it is made, and its parts. */
+  static String offer(Offer offer) {
+    return capital(offer.toString()) + " " + capital(offer.proposal() + ".");
+  }
+
   /** What arrives, against what is needed, in a sentence. */
-  static String arrives(RunResult result, GaugePressure least) {
+  static String arrives(RunResult result, JobSheet sheet) {
+    UnitSystem units = sheet.units();
+    GaugePressure least = sheet.requirement().least();
     return result.fold(
-        delivered -> "At the tool " + Amounts.pressure(delivered.atToolGauge(), least) + ", needed "
-            + Amounts.pressure(least) + ": "
+        delivered -> "At the tool " + units.say(delivered.atToolGauge(), least) + " ("
+            + units.other().say(delivered.atToolGauge(), least) + "), needed " + units.sayBoth(least)
+            + ": "
             + (delivered.atToolGauge().compareTo(least) >= 0 ? "enough." : "too little."),
         starved -> "The tool starves: " + starved.element()
             + " does not let that air through. With the outlet wide open it" + " passes "
-            + Amounts.flow(FreeAirFlow.from(starved.largest(), ReferenceState.ANR)) + ".");
+            + units.sayBoth(freeAir(starved.largest(), sheet)) + ".");
   }
 
   /** What the run carries at the pressure the tool needs, against what the tool takes. */
   static String carries(JobSheet sheet, Run run) {
+    UnitSystem units = sheet.units();
     String takes = sheet.job().toolName() + " takes "
-        + Amounts.flow(sheet.requirement().demand()) + " of free air. ";
-    String least = Amounts.pressure(sheet.requirement().least());
+        + units.sayBoth(sheet.requirement().demand()) + " of free air. ";
+    String least = units.sayBoth(sheet.requirement().least());
     return run.largestFlow(sheet.requirement().least())
         .map(most -> takes + "At " + least + " this run carries up to "
-            + Amounts.flow(FreeAirFlow.from(most.massFlow(), ReferenceState.ANR)) + ".")
+            + units.sayBoth(freeAir(most.massFlow(), sheet)) + ".")
         .orElse(takes + "The supply itself stands below the " + least + " the tool needs.");
+  }
+
+  /** A flow counted as the tool's was typed. */
+  private static FreeAirFlow freeAir(MassFlow flow, JobSheet sheet) {
+    return FreeAirFlow.from(flow, sheet.requirement().demand().reference());
+  }
+
+  /** What the rules say of a proposal with that outcome. */
+  static List<Finding> findings(Proposal proposal, JobSheet sheet, RuleOutcome outcome) {
+    return proposal.findings(sheet.units()).stream()
+        .filter(finding -> finding.outcome() == outcome)
+        .toList();
   }
 
   /**
@@ -169,9 +215,9 @@ final class InWords {
   }
 
   /** What was taken for granted about the plug, and how the job file changes it. */
-  static String takenForGranted(Identification plug) {
+  static String takenForGranted(Identification plug, UnitSystem units) {
     String wear = plug.wearAllowance().metres() > 0.0
-        ? "Wear of up to " + plug.wearAllowance().format(LengthUnit.MILLIMETRE)
+        ? "Wear of up to " + units.saySmall(plug.wearAllowance())
             + " was allowed for (the job's \"worn\" says otherwise)"
         : "The plug was taken as new";
     return wear
@@ -192,12 +238,12 @@ final class InWords {
    * last the one that defers to codes and makers. A caution on a run says which run it speaks of.
    */
   static List<Caution> cautions(JobSheet sheet) {
-    SafetyRules rules = sheet.requirement().rules();
+    SafetyRules rules = sheet.requirement().rules().toldIn(sheet.units());
     List<Caution> now = sheet.now().map(RunResult::cautions).orElse(List.of());
     Optional<Proposal> proposal = sheet.selection().flatMap(InWords::shown);
     List<Caution> parts = proposal
-        .map(Proposal::cautions)
-        .orElseGet(() -> JobFindings.of(sheet.requirement()).cautions());
+        .map(chosen -> chosen.cautions(sheet.units()))
+        .orElseGet(() -> JobFindings.of(sheet.requirement()).cautions(sheet.units()));
     List<Caution> with = proposal.map(Proposal::result).map(RunResult::cautions).orElse(List.of());
 
     Set<Caution> all = new LinkedHashSet<>();

@@ -8,10 +8,12 @@ import org.airfit.plug.Identification;
 import org.airfit.plug.PlugProfile;
 import org.airfit.plug.SocketAnswer;
 import org.airfit.run.RunResult;
+import org.airfit.select.Offers;
 import org.airfit.select.Requirement;
 import org.airfit.select.Selection;
 import org.airfit.select.Slot;
 import org.airfit.thread.ThreadIdentification;
+import org.airfit.working.UnitSystem;
 
 /**
  * What airfit answers to a job.
@@ -24,6 +26,7 @@ import org.airfit.thread.ThreadIdentification;
  * @param thread what thread the plug carries; empty where it was not read
  * @param now what arrives at the tool now; empty where that was not told
  * @param selection the parts; empty until the plug is known
+ * @param offers what else can be offered; empty where the job tells no figures of a year
  */
 public record JobSheet(
     Job job,
@@ -33,7 +36,8 @@ public record JobSheet(
     Optional<PlugProfile> profile,
     Optional<ThreadIdentification> thread,
     Optional<RunResult> now,
-    Optional<Selection> selection) {
+    Optional<Selection> selection,
+    Optional<Offers> offers) {
 
   /**
    * Answers a job.
@@ -46,6 +50,7 @@ public record JobSheet(
       return new JobSheet(
           job,
           job.requirement(),
+          Optional.empty(),
           Optional.empty(),
           Optional.empty(),
           Optional.empty(),
@@ -67,7 +72,13 @@ public record JobSheet(
         profile,
         job.atHand().flatMap(AtHand::thread).map(ThreadIdentification::of),
         job.now().map(run -> run.at(requirement.demand())),
-        known ? Optional.of(Selection.of(requirement, job.catalogue().parts())) : Optional.empty());
+        known ? Optional.of(Selection.of(requirement, job.catalogue().parts())) : Optional.empty(),
+        known ? offers(job, requirement) : Optional.empty());
+  }
+
+  /** What can be offered, where the job tells the figures of a year. */
+  private static Optional<Offers> offers(Job job, Requirement requirement) {
+    return job.year().map(year -> Offers.of(requirement, job.catalogue().parts(), year));
   }
 
   /** Whether the couplings of a line need no plug to tell their profile: the first stays, or each has one told. */
@@ -78,6 +89,11 @@ public record JobSheet(
                 || coupling.profile().isPresent()
                 || coupling.socket().isPresent()
                 || coupling.plug().isPresent());
+  }
+
+  /** {@return the units in which to tell all of it} */
+  public UnitSystem units() {
+    return job.units().system();
   }
 
   /** {@return the refusal of anything but compressed air, which is all the sheet says then; else empty} */

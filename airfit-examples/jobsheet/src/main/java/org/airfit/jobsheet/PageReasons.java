@@ -13,6 +13,7 @@ import org.airfit.select.Finding;
 import org.airfit.select.Proposal;
 import org.airfit.select.RuleOutcome;
 import org.airfit.select.Selection;
+import org.airfit.working.UnitSystem;
 
 /** The sides of the page behind the first: what its answers rest on, from the readings to the working. */
 final class PageReasons {
@@ -51,7 +52,7 @@ final class PageReasons {
   }
 
   private void identified(JobSheet sheet, Identification plug) {
-    element("p class=\"answer\"", plug.inWords());
+    element("p class=\"answer\"", plug.inWords(sheet.units()));
     out.append("<div class=\"beside\">\n<div>\n");
     sheet
         .job()
@@ -60,13 +61,13 @@ final class PageReasons {
     out.append("<table>\n<tr><th>it may be</th><th class=\"n\">chance</th></tr>\n");
     InWords.chances(plug).forEach((what, chance) -> row(what, Amounts.percent(chance)));
     out.append("</table>\n");
-    element("p class=\"quiet\"", InWords.takenForGranted(plug));
+    element("p class=\"quiet\"", InWords.takenForGranted(plug, sheet.units()));
     ProfileCandidate best = plug.candidates().get(0);
     if (!best.residuals().isEmpty()) {
       element("p", "How the readings lie to " + best.profile().displayName() + ":");
       out.append("<ul>\n");
       for (Residual residual : best.residuals()) {
-        element("li", residual.inWords() + ".");
+        element("li", residual.inWords(sheet.units()) + ".");
       }
       out.append("</ul>\n");
     }
@@ -74,15 +75,17 @@ final class PageReasons {
       element("p", "To be surer: " + plug.nextReadings().get(0).inWords());
     }
     out.append("</div>\n<div>\n");
+    String mark = sheet.units().either("50 mm", "2 in");
     drawn(plug).stream()
         .filter(profile -> PlugDrawing.missing(profile).isEmpty())
         .forEach(profile -> {
           out.append("<figure class=\"scale\">\n")
-              .append(PlugDrawing.of(profile).svg());
+              .append(PlugDrawing.of(profile, sheet.units()).svg());
           element(
               "figcaption",
               profile.displayName()
-                  + " to true scale. Print at 100 % and lay a rule on the 50 mm mark: if it is not 50 mm, do not"
+                  + " to true scale. Print at 100 % and lay a rule on the " + mark + " mark: if it is not " + mark
+                  + ", do not"
                   + " hold a plug against it.");
           out.append("</figure>\n");
         });
@@ -104,16 +107,16 @@ final class PageReasons {
   private void thread(JobSheet sheet) {
     sheet.thread().ifPresent(thread -> {
       element("h2", "Its thread");
-      element("p class=\"answer\"", InWords.capital(thread.inWords()) + ".");
+      element("p class=\"answer\"", InWords.capital(thread.inWords(sheet.units())) + ".");
       thread.cautions().forEach(caution -> element("p", caution.text()));
-      element("p class=\"quiet\"", "Read: " + thread.readings() + ".");
+      element("p class=\"quiet\"", "Read: " + thread.readings().inWords(sheet.units()) + ".");
     });
   }
 
   private void now(JobSheet sheet) {
     sheet.now().ifPresent(now -> {
       element("h2", "The air now");
-      element("p class=\"answer\"", InWords.arrives(now, sheet.requirement().least()));
+      element("p class=\"answer\"", InWords.arrives(now, sheet));
       sheet.job().now().ifPresent(run -> element("p", InWords.carries(sheet, run)));
       now.fold(
           delivered -> {
@@ -122,7 +125,7 @@ final class PageReasons {
           },
           starved -> starved);
       chart(sheet, "Now", now);
-      shares(now);
+      shares(now, sheet.units());
     });
   }
 
@@ -134,7 +137,8 @@ final class PageReasons {
         all,
         sheet.job().supply().pressure(),
         sheet.job().atmosphere(),
-        sheet.requirement().least());
+        sheet.requirement().least(),
+        sheet.units());
     out.append("<figure class=\"chart\">\n");
     out.append(PressureChart.of(
         title + ": pressure from the supply to the tool",
@@ -146,7 +150,7 @@ final class PageReasons {
     out.append("</figure>\n");
   }
 
-  private void shares(RunResult result) {
+  private void shares(RunResult result, UnitSystem units) {
     List<ElementLoss> shares = result.fold(RunResult.Delivered::shares, RunResult.Starved::before);
     out.append("<table>\n<tr><th>where pressure is lost</th><th class=\"n\">pressure loss</th>"
         + "<th class=\"n\">share</th><th class=\"n\">gain without it</th></tr>\n");
@@ -157,9 +161,9 @@ final class PageReasons {
           .forEach(warning -> out.append("<br><span class=\"quiet\">")
               .append(Html.escaped(warning))
               .append("</span>"));
-      out.append("</td><td class=\"n\">").append(Amounts.loss(share.drop()));
+      out.append("</td><td class=\"n\">").append(units.say(share.drop()));
       out.append("</td><td class=\"n\">").append(Amounts.share(share.fraction()));
-      out.append("</td><td class=\"n\">").append(Amounts.loss(share.gain())).append("</td></tr>\n");
+      out.append("</td><td class=\"n\">").append(units.say(share.gain())).append("</td></tr>\n");
     }
     out.append("</table>\n");
   }
@@ -175,16 +179,16 @@ final class PageReasons {
         fitting -> {
           element(
               "p class=\"answer\"",
-              InWords.arrives(fitting.best().result(), sheet.requirement().least()));
+              InWords.arrives(fitting.best().result(), sheet));
           element("p", InWords.carries(sheet, fitting.best().run()));
-          element("p", fitting.whyBest());
+          element("p", fitting.whyBest(sheet.units()));
           return fitting;
         },
         nothing -> {
           element(
               "p class=\"answer\"", "Nothing in the catalogue fits. What would have to change:");
           out.append("<ul>\n");
-          nothing.toGive().forEach(give -> element("li", give));
+          nothing.toGive(sheet.units()).forEach(give -> element("li", give));
           out.append("</ul>\n");
           return nothing;
         });
@@ -193,9 +197,9 @@ final class PageReasons {
 
   private void proposal(JobSheet sheet, Proposal proposal) {
     chart(sheet, "With these parts", proposal.result());
-    shares(proposal.result());
+    shares(proposal.result(), sheet.units());
     out.append("<table>\n<tr><th>rule</th><th>verdict</th><th>why</th><th>rests on</th></tr>\n");
-    for (Finding finding : proposal.findings()) {
+    for (Finding finding : proposal.findings(sheet.units())) {
       if (finding.outcome() == RuleOutcome.DOES_NOT_APPLY) {
         continue;
       }
@@ -220,10 +224,10 @@ final class PageReasons {
   private void working(JobSheet sheet) {
     element("h2", "The working");
     out.append("<pre>");
-    sheet.plug().ifPresent(plug -> pre(plug.working().toText()));
-    sheet.thread().ifPresent(thread -> pre(thread.working().toText()));
-    sheet.now().ifPresent(now -> pre("Now\n" + now.working().toText()));
-    sheet.selection().ifPresent(selection -> pre(selection.working().toText()));
+    sheet.plug().ifPresent(plug -> pre(plug.working(sheet.units()).toText()));
+    sheet.thread().ifPresent(thread -> pre(thread.working(sheet.units()).toText()));
+    sheet.now().ifPresent(now -> pre("Now\n" + now.working(sheet.units()).toText()));
+    sheet.selection().ifPresent(selection -> pre(selection.working(sheet.units()).toText()));
     out.append("</pre>\n");
   }
 

@@ -4,16 +4,15 @@ import java.util.List;
 import java.util.Map;
 import org.airfit.plug.Identification;
 import org.airfit.plug.Residual;
-import org.airfit.quantity.LengthUnit;
-import org.airfit.quantity.PressureUnit;
 import org.airfit.run.ElementLoss;
 import org.airfit.run.RunResult;
 import org.airfit.safety.Caution;
 import org.airfit.select.Finding;
-import org.airfit.select.PartsLine;
+import org.airfit.select.Offer;
 import org.airfit.select.Proposal;
 import org.airfit.select.RuleOutcome;
 import org.airfit.select.Selection;
+import org.airfit.working.UnitSystem;
 
 /** The job sheet as plain text for a terminal, about a hundred characters wide. */
 public final class TextSheet {
@@ -41,6 +40,7 @@ public final class TextSheet {
     text.thread(sheet);
     text.now(sheet);
     text.parts(sheet);
+    text.offers(sheet);
     text.cautions(sheet);
     text.working(sheet);
     return text.out.toString();
@@ -70,6 +70,7 @@ public final class TextSheet {
     line("JOB SHEET  " + sheet.job().title());
     line("for " + sheet.job().customer() + "; parts from "
         + sheet.job().catalogue().name());
+    wrapped("", "Told in " + sheet.job().units().inWords());
   }
 
   private void inShort(JobSheet sheet) {
@@ -93,15 +94,15 @@ public final class TextSheet {
 
   private void identified(JobSheet sheet, Identification plug) {
     sheet.job().atHand().ifPresent(hand -> wrapped("", "It is from: " + hand.where() + "."));
-    wrapped("", plug.inWords());
+    wrapped("", plug.inWords(sheet.units()));
     Map<String, Double> chances = InWords.chances(plug);
     int wide = chances.keySet().stream().mapToInt(String::length).max().orElse(0);
     int name = Math.max(28, wide + 2);
     chances.forEach(
         (what, chance) -> line("  " + padded(what, name) + right(Amounts.percent(chance), 8)));
-    wrapped("", InWords.takenForGranted(plug));
+    wrapped("", InWords.takenForGranted(plug, sheet.units()));
     for (Residual residual : plug.candidates().get(0).residuals()) {
-      wrapped("    ", residual.inWords() + ".");
+      wrapped("    ", residual.inWords(sheet.units()) + ".");
     }
     if (InWords.leavesDoubt(plug)) {
       wrapped("", "To be surer: " + plug.nextReadings().get(0).inWords());
@@ -111,8 +112,8 @@ public final class TextSheet {
   private void thread(JobSheet sheet) {
     sheet.thread().ifPresent(thread -> {
       heading("Its thread");
-      wrapped("", "Read: " + thread.readings() + ".");
-      wrapped("", InWords.capital(thread.inWords()) + ".");
+      wrapped("", "Read: " + thread.readings().inWords(sheet.units()) + ".");
+      wrapped("", InWords.capital(thread.inWords(sheet.units())) + ".");
       thread.cautions().forEach(caution -> wrapped("", caution.text()));
     });
   }
@@ -120,13 +121,13 @@ public final class TextSheet {
   private void now(JobSheet sheet) {
     sheet.now().ifPresent(now -> {
       heading("The air now");
-      wrapped("", InWords.arrives(now, sheet.requirement().least()));
+      wrapped("", InWords.arrives(now, sheet));
       sheet.job().now().ifPresent(run -> wrapped("", InWords.carries(sheet, run)));
-      shares(now);
+      shares(now, sheet.units());
     });
   }
 
-  private void shares(RunResult result) {
+  private void shares(RunResult result, UnitSystem units) {
     List<ElementLoss> shares = result.fold(RunResult.Delivered::shares, RunResult.Starved::before);
     line("  " + padded("where pressure is lost", NAME) + right("pressure loss", 20)
         + right("share", 13) + right("gain without it", 20));
@@ -135,9 +136,9 @@ public final class TextSheet {
       if (!fits) {
         line("  " + share.name());
       }
-      line("  " + padded(fits ? share.name() : "", NAME) + right(Amounts.loss(share.drop()), 20)
+      line("  " + padded(fits ? share.name() : "", NAME) + right(units.say(share.drop()), 20)
           + right(Amounts.share(share.fraction()), 13)
-          + right(Amounts.loss(share.gain()), 20));
+          + right(units.say(share.gain()), 20));
       share.warnings().forEach(warning -> wrapped("      note: ", warning));
     }
     result.fold(
@@ -154,49 +155,44 @@ public final class TextSheet {
       wrapped(
           "",
           "Not chosen yet: the profile must be known first. "
-              + sheet.plug().map(Identification::inWords).orElse("Follow one of the ways above."));
+              + sheet.plug().map(plug -> plug.inWords(sheet.units())).orElse("Follow one of the ways above."));
       return;
     }
     Selection selection = sheet.selection().get();
     selection.fold(
         fitting -> {
-          wrapped("", fitting.whyBest());
+          wrapped("", fitting.whyBest(sheet.units()));
           return fitting;
         },
         nothing -> {
           wrapped("", "Nothing in the catalogue fits. What would have to change:");
-          nothing.toGive().forEach(give -> wrapped("  - ", give));
+          nothing.toGive(sheet.units()).forEach(give -> wrapped("  - ", give));
           return nothing;
         });
     InWords.shown(selection).ifPresent(proposal -> proposal(sheet, proposal));
   }
 
   private void proposal(JobSheet sheet, Proposal proposal) {
-    for (PartsLine part : proposal.partsList()) {
-      line("  " + part.quantity() + " x " + padded(part.part().id(), 10)
-          + part.part().name() + (part.existing() ? " (there already)" : ""));
-      wrapped("                ", part.reason() + price(part) + ".");
-    }
-    proposal.priceInWords().ifPresent(price -> wrapped("", "Together " + price + "."));
-    wrapped("", InWords.arrives(proposal.result(), sheet.requirement().least()));
+    BillText.write(out, InWords.bill(sheet, proposal), proposal);
+    wrapped("", InWords.arrives(proposal.result(), sheet));
     wrapped("", InWords.carries(sheet, proposal.run()));
-    shares(proposal.result());
+    shares(proposal.result(), sheet.units());
     line("  rules");
-    for (Finding finding : proposal.findings()) {
+    for (Finding finding : proposal.findings(sheet.units())) {
       if (finding.outcome() != RuleOutcome.DOES_NOT_APPLY) {
         wrapped("    - ", finding.toString());
       }
     }
   }
 
-  private static String price(PartsLine part) {
-    return part.priceEach()
-        .flatMap(each -> part.price()
-            .map(all -> "; "
-                + (part.quantity() == 1
-                    ? each.format(2)
-                    : part.quantity() + " × " + each.format(2) + " = " + all.format(2))))
-        .orElse("");
+  private void offers(JobSheet sheet) {
+    sheet.offers().ifPresent(offers -> {
+      heading("Offers");
+      for (Offer offer : offers.offers()) {
+        wrapped("  - ", InWords.offer(offer));
+      }
+      offers.remarks(sheet.units()).forEach(remark -> wrapped("  ", remark));
+    });
   }
 
   private void cautions(JobSheet sheet) {
@@ -208,13 +204,17 @@ public final class TextSheet {
 
   private void working(JobSheet sheet) {
     heading("The working");
-    sheet.plug().ifPresent(plug -> out.add(plug.working().toText() + "\n"));
-    sheet.thread().ifPresent(thread -> out.add(thread.working().toText() + "\n"));
-    sheet.now().ifPresent(now -> out.add("Now\n" + now.working().toText() + "\n"));
-    sheet.selection().ifPresent(selection -> out.add(selection.working().toText()));
+    sheet.plug().ifPresent(plug -> out.add(plug.working(sheet.units()).toText() + "\n"));
+    sheet.thread().ifPresent(thread -> out.add(thread.working(sheet.units()).toText() + "\n"));
+    sheet.now().ifPresent(now -> out.add("Now\n" + now.working(sheet.units()).toText() + "\n"));
+    sheet.selection().ifPresent(selection -> out.add(selection.working(sheet.units()).toText()));
+    sheet
+        .offers()
+        .ifPresent(offers -> offers
+            .offers()
+            .forEach(offer -> out.add("\n" + offer.working(sheet.units()).toText())));
     line("");
-    line("Lengths in " + LengthUnit.MILLIMETRE.symbol()
-        + " as read; pressures with (g) stand above the atmosphere of "
-        + sheet.job().atmosphere().format(PressureUnit.BAR) + ".");
+    line(sheet.units().either("Pressures with (g)", "Pressures in psig")
+        + " stand above the atmosphere of " + sheet.units().say(sheet.job().atmosphere()) + ".");
   }
 }

@@ -164,7 +164,7 @@ class JobsOfManyKindsTest {
     Files.delete(folder.resolve("catalogue.json"));
     assertThat(sheet("\"inlet\": \"1/4", "\"feedsFasteners\": true, \"inlet\": \"1/4"))
         .as("judged at 8.5 bar(g), which are 123 psig")
-        .contains("Muzzle contact safety", "123.3 psig at the tool, asked for above 100 psig");
+        .contains("Muzzle contact safety", "8.5 bar(g) at the tool, asked for above 6.895 bar(g) (100 psig)");
   }
 
   /** What is lost now is not said of the parts that cure it. */
@@ -196,7 +196,7 @@ class JobsOfManyKindsTest {
             "blow-gun.json",
             "\"rankedBy\"",
             "\"rules\": {\"place\": \"US-CA\", \"own\": \"yard.csv\"}, \"rankedBy\""))
-        .contains("rule 7: not allowed, 28 psig against at most 25 psig")
+        .contains("rule 7: not allowed, 1.931 bar(g) against at most 1.724 bar(g) (25 psig)")
         .contains("rules of US federal law, US-CA, Tern Creek yard, as far as airfit holds them");
   }
 
@@ -205,7 +205,7 @@ class JobsOfManyKindsTest {
   void a_blow_gun_that_lets_the_pressure_off_is_served_with_guards_to_wear() throws IOException {
     assertThat(sheetOf("blow-gun.json"))
         .contains("Cleaning pressure is kept down: met.")
-        .contains("28 psig against less than 30 psig")
+        .contains("1.931 bar(g) against less than 2.068 bar(g) (30 psig)")
         .contains("it costs least", "Together", "USD")
         .contains("Guards when cleaning with air", "never point it at a person");
   }
@@ -389,7 +389,7 @@ class JobsOfManyKindsTest {
               atHand,
               "\"name\": \"Orbital",
               "\"atBlockedNozzle\": \"60 psig\", \"name\": \"Orbital"))
-          .contains("Cleaning pressure is kept down: NOT MET.", "not allowed, 60 psig against")
+          .contains("Cleaning pressure is kept down: NOT MET.", "not allowed, 4.137 bar(g) against")
           .contains("Guards when cleaning with air:");
       Files.delete(folder.resolve("catalogue.json"));
     }
@@ -539,6 +539,7 @@ class JobsOfManyKindsTest {
         job.atmosphere(),
         job.now(),
         job.requirement().toBuilder().medium(Medium.NITROGEN).build(),
+        job.year(),
         job.remarks());
     JobSheet sheet = JobSheet.of(nitrogen);
     assertThat(sheet.plug()).isEmpty();
