@@ -73,6 +73,28 @@ public record Job(
   }
 
   /**
+   * Obtains the same job with something else asked of the parts.
+   *
+   * @param asked what the parts must do
+   * @return the changed job
+   */
+  public Job withRequirement(Requirement asked) {
+    return new Job(
+        title,
+        customer,
+        toolName,
+        catalogue,
+        units,
+        atHand,
+        supply,
+        atmosphere,
+        now,
+        asked,
+        year,
+        remarks);
+  }
+
+  /**
    * Tells what the plug at hand is, by the profiles of the catalogue and what the job says of wear and near copies.
    *
    * @return the answer; empty where no plug is at hand

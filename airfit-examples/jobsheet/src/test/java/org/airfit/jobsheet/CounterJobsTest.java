@@ -19,14 +19,15 @@ import org.airfit.run.RunResult;
 import org.airfit.safety.Caution;
 import org.airfit.select.DeviceKind;
 import org.airfit.select.Finding;
+import org.airfit.select.Layout;
 import org.airfit.select.Lubrication;
 import org.airfit.select.Material;
 import org.airfit.select.Part;
 import org.airfit.select.Proposal;
-import org.airfit.select.Requirement;
 import org.airfit.select.Rule;
 import org.airfit.select.RuleOutcome;
 import org.airfit.select.Selection;
+import org.airfit.select.Slot;
 import org.airfit.thread.ThreadIdentification;
 import org.junit.jupiter.api.Test;
 
@@ -140,25 +141,16 @@ class CounterJobsTest {
     JobSheet sheet = sheet("tyre-bay/blow-gun.json");
     assertThat(outcome(best(sheet), Rule.CLEANING_PRESSURE)).isEqualTo(RuleOutcome.MET);
     assertThat(cautions(sheet)).anyMatch(title -> title.contains("Guards when cleaning"));
-    JobSheet blocked = JobSheet.of(withRequirement(
-        sheet.job(), sheet.job().requirement().toBuilder().blowGun(GaugePressure.ofPsi(31.0))));
+    JobSheet blocked = JobSheet.of(sheet
+        .job()
+        .withRequirement(sheet
+            .job()
+            .requirement()
+            .toBuilder()
+            .blowGun(GaugePressure.ofPsi(31.0))
+            .build()));
     assertThat(blocked.selection().orElseThrow().<Boolean>fold(found -> true, nothing -> false))
         .isFalse();
-  }
-
-  private static Job withRequirement(Job job, Requirement.Builder changed) {
-    return new Job(
-        job.title(),
-        job.customer(),
-        job.toolName(),
-        job.catalogue(),
-        job.units(),
-        job.atHand(),
-        job.supply(),
-        job.atmosphere(),
-        job.now(),
-        changed.build(),
-        job.remarks());
   }
 
   /** Between the outlet and the reel goes a hose, the shorter one; the reel is chosen, and what is there stays. */
@@ -173,6 +165,18 @@ class CounterJobsTest {
         .isEqualTo(Length.of(3.0, LengthUnit.FOOT));
     assertThat(best.hose("whip hose").facts().isExisting()).isTrue();
     assertThat(best.socket("coupling at the end of the reel").profiles()).contains("plover");
+  }
+
+  /** 105 scfm go through a hose of claws, which are not screwed and need no sealant, and it is held at both ends. */
+  @Test
+  void a_blast_pot_with_claws_gets_a_wide_hose_that_is_restrained() throws Exception {
+    JobSheet sheet = sheet("pier/blast-pot.json");
+    Proposal best = best(sheet);
+    assertThat(best.hose("bull hose").upstream().toString()).contains("claw");
+    assertThat(best.hose("bull hose").conduit().bore().metres()).isGreaterThan(0.018);
+    assertThat(arrives(best)).isGreaterThan(90.0);
+    String text = TextSheet.of(sheet);
+    assertThat(text).contains("Whip restraint", "Blasting nozzle").doesNotContain("Thread tape");
   }
 
   @Test
@@ -275,7 +279,35 @@ class CounterJobsTest {
   @Test
   void the_nearest_miss_of_a_long_reach_is_the_longest_hose() throws Exception {
     JobSheet sheet = sheet("counter/long-reach.json");
-    Selection.NothingFits nothing = sheet
+    Proposal nearest = nothingFits(sheet).nearest().get(0);
+    assertThat(nearest.hose("hose").conduit().length())
+        .isEqualTo(Length.of(100.0, LengthUnit.FOOT));
+    assertThat(nearest.unmet()).extracting(Finding::rule).containsExactly(Rule.HOSE_REACHES);
+  }
+
+  /** Of 100 ft there are 3/8 in and 1/2 in: the narrower one leaves too little, and is told as such where it is tried. */
+  @Test
+  void the_least_bore_of_a_long_hose_is_the_one_that_leaves_enough() throws Exception {
+    JobSheet sheet = sheet("counter/least-bore.json");
+    for (Proposal proposal : proposals(sheet).proposals()) {
+      assertThat(proposal.hose("hose").id()).isEqualTo("H12-100");
+      assertThat(arrives(proposal)).isGreaterThanOrEqualTo(85.0);
+    }
+    Part.Hose narrow = (Part.Hose) sheet.job().catalogue().parts().part("H38-100").orElseThrow();
+    Layout layout = sheet.requirement().layout();
+    List<Slot> slots = layout.slots().stream()
+        .map(slot -> slot instanceof Slot.Hose hose ? hose.with(narrow) : slot)
+        .toList();
+    JobSheet tried = JobSheet.of(sheet
+        .job()
+        .withRequirement(
+            sheet.requirement().toBuilder().layout(Layout.of(slots)).build()));
+    Proposal miss = nothingFits(tried).nearest().get(0);
+    assertThat(miss.unmet()).extracting(Finding::rule).containsExactly(Rule.AIR_AT_TOOL);
+  }
+
+  private static Selection.NothingFits nothingFits(JobSheet sheet) {
+    return sheet
         .selection()
         .orElseThrow()
         .<Selection.NothingFits>fold(
@@ -283,10 +315,6 @@ class CounterJobsTest {
               throw new AssertionError(found);
             },
             none -> none);
-    Proposal nearest = nothing.nearest().get(0);
-    assertThat(nearest.hose("hose").conduit().length())
-        .isEqualTo(Length.of(100.0, LengthUnit.FOOT));
-    assertThat(nearest.unmet()).extracting(Finding::rule).containsExactly(Rule.HOSE_REACHES);
   }
 
   /** The cheapest costs less and has more pieces; the simplest has fewer and costs more. */

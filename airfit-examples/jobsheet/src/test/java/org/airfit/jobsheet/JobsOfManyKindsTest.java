@@ -528,19 +528,8 @@ class JobsOfManyKindsTest {
   @Test
   void a_job_read_by_a_program_is_refused_by_its_sheet() throws Exception {
     Job job = Disk.job(YARD.resolve("weak-sander.json"));
-    Job nitrogen = new Job(
-        job.title(),
-        job.customer(),
-        job.toolName(),
-        job.catalogue(),
-        job.units(),
-        job.atHand(),
-        job.supply(),
-        job.atmosphere(),
-        job.now(),
-        job.requirement().toBuilder().medium(Medium.NITROGEN).build(),
-        job.year(),
-        job.remarks());
+    Job nitrogen = job.withRequirement(
+        job.requirement().toBuilder().medium(Medium.NITROGEN).build());
     JobSheet sheet = JobSheet.of(nitrogen);
     assertThat(sheet.plug()).isEmpty();
     assertThat(sheet.now()).isEmpty();
