@@ -8,9 +8,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.airfit.quantity.Money;
 
 /**
- * The parts to choose from, those the customer has already among them.
+ * The parts to choose from, those the customer has already among them, and the accessories that go with them. Parts are
+ * searched for combinations, accessories never: they are chosen for a combination that was found.
  *
  * <p>This class is immutable and thread-safe.
  */
@@ -20,44 +22,72 @@ public final class Catalogue {
   static final Comparator<Part> BY_NAME = Comparator.comparing(Part::name).thenComparing(Part::id);
 
   private final Map<String, Part> parts;
+  private final List<Accessory> accessories;
 
-  private Catalogue(Map<String, Part> parts) {
+  private Catalogue(Map<String, Part> parts, List<Accessory> accessories) {
     this.parts = Collections.unmodifiableMap(parts);
+    this.accessories = accessories;
   }
 
   /**
-   * Obtains a catalogue.
+   * Obtains a catalogue without accessories.
    *
    * @param parts its parts
    * @return the catalogue
    * @throws IllegalArgumentException if two parts have one id, or two prices are in two currencies
    */
   public static Catalogue of(Collection<? extends Part> parts) {
-    Map<String, Part> byId = new LinkedHashMap<>();
-    for (Part part : Objects.requireNonNull(parts, "parts")) {
-      Part twin = byId.put(part.id(), part);
-      if (twin != null) {
-        throw new IllegalArgumentException("id of a part must be unique in its catalogue, was "
-            + part.id() + " for \"" + twin.name() + "\" and \"" + part.name() + "\"");
-      }
-    }
-    requireOneCurrency(byId.values());
-    return new Catalogue(byId);
+    return of(parts, List.of());
   }
 
-  private static void requireOneCurrency(Collection<Part> parts) {
-    Part first = null;
-    for (Part part : parts) {
-      if (part.facts().price().isEmpty()) {
-        continue;
-      }
-      first = first == null ? part : first;
-      String currency = first.facts().price().orElseThrow().currency();
-      if (!part.facts().price().orElseThrow().currency().equals(currency)) {
-        throw new IllegalArgumentException("prices of a catalogue must be in one currency, were "
-            + first.facts().price().orElseThrow() + " for " + first.facts() + " and "
-            + part.facts().price().orElseThrow() + " for " + part.facts()
-            + "; airfit knows no rates, turn them into one currency first");
+  /**
+   * Obtains a catalogue.
+   *
+   * @param parts its parts
+   * @param accessories what goes with them on a {@link BillOfMaterials}, such as clamps and sealant
+   * @return the catalogue
+   * @throws IllegalArgumentException if two articles have one id, or two prices or costs are in two currencies
+   */
+  public static Catalogue of(
+      Collection<? extends Part> parts, Collection<? extends Accessory> accessories) {
+    Map<String, PartFacts> byId = new LinkedHashMap<>();
+    Map<String, Part> partsById = new LinkedHashMap<>();
+    for (Part part : Objects.requireNonNull(parts, "parts")) {
+      put(byId, part.facts());
+      partsById.put(part.id(), part);
+    }
+    for (Accessory accessory : Objects.requireNonNull(accessories, "accessories")) {
+      put(byId, accessory.facts());
+    }
+    requireOneCurrency(byId.values());
+    return new Catalogue(partsById, List.copyOf(accessories));
+  }
+
+  private static void put(Map<String, PartFacts> byId, PartFacts facts) {
+    PartFacts twin = byId.put(facts.id(), facts);
+    if (twin != null) {
+      throw new IllegalArgumentException("id of a part must be unique in its catalogue, was "
+          + facts.id() + " for \"" + twin.name() + "\" and \"" + facts.name() + "\"");
+    }
+  }
+
+  private static void requireOneCurrency(Collection<PartFacts> articles) {
+    PartFacts firstPriced = null;
+    Money first = null;
+    for (PartFacts facts : articles) {
+      for (Optional<Money> told : List.of(facts.price(), facts.cost())) {
+        if (told.isEmpty()) {
+          continue;
+        }
+        if (first == null || firstPriced == null) {
+          first = told.get();
+          firstPriced = facts;
+        }
+        if (!told.get().currency().equals(first.currency())) {
+          throw new IllegalArgumentException("prices of a catalogue must be in one currency, were "
+              + first + " for " + firstPriced + " and " + told.get() + " for " + facts
+              + "; airfit knows no rates, turn them into one currency first");
+        }
       }
     }
   }
@@ -65,6 +95,11 @@ public final class Catalogue {
   /** {@return all parts in the order they were given} */
   public List<Part> parts() {
     return List.copyOf(parts.values());
+  }
+
+  /** {@return what goes with the parts on a bill, in the order it was given; no combination is searched in these} */
+  public List<Accessory> accessories() {
+    return accessories;
   }
 
   /**
@@ -77,21 +112,24 @@ public final class Catalogue {
     return Optional.ofNullable(parts.get(Objects.requireNonNull(id, "id")));
   }
 
-  /** Catalogues are equal if they hold equal parts in the same order. */
+  /** Catalogues are equal if they hold equal articles in the same order. */
   @Override
   public boolean equals(Object other) {
-    return other instanceof Catalogue that && parts().equals(that.parts());
+    return other instanceof Catalogue that
+        && parts().equals(that.parts())
+        && accessories.equals(that.accessories);
   }
 
   @Override
   public int hashCode() {
-    return parts().hashCode();
+    return Objects.hash(parts(), accessories);
   }
 
-  /** {@return how many parts it holds} */
+  /** {@return how many parts and accessories it holds} */
   @Override
   public String toString() {
-    return "Catalogue of " + parts.size() + " parts";
+    return "Catalogue of " + parts.size() + " parts"
+        + (accessories.isEmpty() ? "" : " and " + accessories.size() + " accessories");
   }
 
   <T extends Part> List<T> all(Class<T> kind) {

@@ -6,6 +6,8 @@ import java.util.Optional;
 import org.airfit.internal.NamedValues;
 import org.airfit.internal.NamedValues.Name;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.Money;
 import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.Temperature;
@@ -22,6 +24,8 @@ public final class PartFacts {
 
   private static final Name<GaugePressure> RATING = Name.of("rating");
   private static final Name<Money> PRICE = Name.of("price");
+  private static final Name<Money> COST = Name.of("cost");
+  private static final Name<Length> OUTSIDE_DIAMETER = Name.of("outside diameter");
   private static final Name<Material> MATERIAL = Name.of("material");
   private static final Name<Lubrication> LUBRICATION = Name.of("lubrication");
   private static final Name<Temperature> COLDEST = Name.of("coldest");
@@ -92,14 +96,45 @@ public final class PartFacts {
    * @throws IllegalArgumentException if {@code each} is out of range or has more decimals
    */
   public PartFacts withPrice(Money each) {
-    Objects.requireNonNull(each, "each");
+    requireAmount(PRICE, Objects.requireNonNull(each, "each"));
+    return with(told.with(PRICE, each));
+  }
+
+  private void requireAmount(Name<Money> name, Money each) {
     BigDecimal amount = each.amount().stripTrailingZeros();
     if (amount.signum() < 0 || amount.compareTo(DEAREST) >= 0 || amount.scale() > PRICE_DECIMALS) {
-      throw new IllegalArgumentException("price of part " + id
+      throw new IllegalArgumentException(name.text() + " of part " + id
           + " must be in [0, 10^9) with at most " + PRICE_DECIMALS + " decimals, was "
           + each.amount().toPlainString() + " " + each.currency());
     }
-    return with(told.with(PRICE, each));
+  }
+
+  /**
+   * Tells what one piece of it costs the shop itself.
+   *
+   * @param each what the shop pays, from 0 to below 10⁹ and with at most four decimals, in the currency of its price
+   * @return fuller facts
+   * @throws IllegalArgumentException if {@code each} is out of range or has more decimals
+   */
+  public PartFacts withCost(Money each) {
+    requireAmount(COST, Objects.requireNonNull(each, "each"));
+    return with(told.with(COST, each));
+  }
+
+  /**
+   * Tells what a hose measures outside, by which clamps and ferrules are chosen.
+   *
+   * @param outside the outside diameter, above 0
+   * @return fuller facts
+   * @throws IllegalArgumentException if {@code outside} is not above 0
+   */
+  public PartFacts withOutsideDiameter(Length outside) {
+    Objects.requireNonNull(outside, "outside");
+    if (!(outside.metres() > 0.0)) {
+      throw new IllegalArgumentException("outside diameter of part " + id
+          + " must be above 0 mm, was " + outside.inFull(LengthUnit.MILLIMETRE));
+    }
+    return with(told.with(OUTSIDE_DIAMETER, outside));
   }
 
   /**
@@ -195,6 +230,16 @@ public final class PartFacts {
   /** {@return what one piece costs, if that is known} */
   public Optional<Money> price() {
     return told.find(PRICE);
+  }
+
+  /** {@return what one piece costs the shop itself, if that is known} */
+  public Optional<Money> cost() {
+    return told.find(COST);
+  }
+
+  /** {@return what the hose measures outside, if that is known} */
+  public Optional<Length> outsideDiameter() {
+    return told.find(OUTSIDE_DIAMETER);
   }
 
   /** {@return what its body is made of, of a hose its end fittings, if that is known} */

@@ -8,12 +8,22 @@ import java.util.Optional;
 import org.airfit.run.ElementLoss;
 import org.airfit.working.UnitSystem;
 
-/** The parts list of an assembly: why each part is on it, and the pressure that this very part loses. */
+/** The parts of an assembly as lines of a bill: why each is on it, and the pressure that this very part loses. */
 final class PartsInWords {
 
-  private PartsInWords() {}
+  private final Assembly a;
+  private final UnitSystem units;
 
-  static List<PartsLine> of(Assembly a, UnitSystem units) {
+  private PartsInWords(Assembly a, UnitSystem units) {
+    this.a = a;
+    this.units = units;
+  }
+
+  static List<BillLine> of(Assembly a, UnitSystem units) {
+    return new PartsInWords(a, units).lines();
+  }
+
+  private List<BillLine> lines() {
     Map<Part, List<String>> reasons = new LinkedHashMap<>();
     List<Placed> parts = a.slotParts();
     List<Optional<ElementLoss>> losses = a.losses();
@@ -25,7 +35,7 @@ final class PartsInWords {
       if (position.isAdapter()) {
         why = "joins " + a.joints().get(joint).where();
       } else {
-        why = why(a, placed, units);
+        why = why(placed);
         joint += position.isPlug() ? 0 : 1;
         placed++;
       }
@@ -36,21 +46,25 @@ final class PartsInWords {
           .orElse("");
       reasons.computeIfAbsent(parts.get(i).part(), any -> new ArrayList<>()).add(why + loss);
     }
-    return reasons.entrySet().stream()
-        .map(entry -> new PartsLine(
-            entry.getKey(), entry.getValue().size(), String.join("; ", entry.getValue())))
-        .toList();
+    List<BillLine> lines = new ArrayList<>();
+    reasons.forEach((part, why) -> lines.add(new BillLine(
+        part instanceof Part.Adapter ? BillLine.Kind.ADAPTER : BillLine.Kind.PART,
+        part.facts().name(),
+        Optional.of(part.facts()),
+        why.size(),
+        String.join("; ", why),
+        Optional.empty())));
+    return lines;
   }
 
   /** Why the part at a place of the layout is there. */
-  private static String why(Assembly a, int index, UnitSystem units) {
+  private String why(int index) {
     Placed each = a.placed().get(index);
     if (each.part() instanceof Part.Socket socket) {
-      return before(a, index)
-          + takes(socket, (Part.Plug) a.placed().get(index + 1).part());
+      return before(index) + takes(socket, (Part.Plug) a.placed().get(index + 1).part());
     }
     if (each.part() instanceof Part.Plug plug) {
-      return behind(a, index) + goesInto((Part.Socket) a.placed().get(index - 1).part(), plug);
+      return behind(index) + goesInto((Part.Socket) a.placed().get(index - 1).part(), plug);
     }
     if (each.part() instanceof Part.Hose hose) {
       return units.say(hose.conduit().length()) + " of " + each.position().noun() + " with "
@@ -59,13 +73,13 @@ final class PartsInWords {
     return each.position().noun() + " in the line";
   }
 
-  private static String before(Assembly a, int index) {
+  private String before(int index) {
     return index == 0
         ? "at the outlet: "
         : "on the " + a.placed().get(index - 1).position().noun() + ": ";
   }
 
-  private static String behind(Assembly a, int index) {
+  private String behind(int index) {
     return index == a.placed().size() - 1
         ? "at the tool"
         : "on the " + a.placed().get(index + 1).position().noun();

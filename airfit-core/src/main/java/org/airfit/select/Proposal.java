@@ -212,19 +212,9 @@ public final class Proposal implements Worked {
             + (without.isEmpty() ? "" : " without " + without + ", of unknown price"));
   }
 
-  /** {@return the parts with their quantities and a reason each, from the outlet to the tool} */
-  public List<PartsLine> partsList() {
-    return partsList(UnitSystem.SI);
-  }
-
-  /**
-   * Tells the same with the numbers in other units.
-   *
-   * @param units the units
-   * @return the parts with their quantities and a reason each, from the outlet to the tool
-   */
-  public List<PartsLine> partsList(UnitSystem units) {
-    return PartsInWords.of(assembly, Objects.requireNonNull(units, "units"));
+  /** The parts at their positions. */
+  Assembly assembly() {
+    return assembly;
   }
 
   /** {@return the warnings that go with these parts} */

@@ -1,10 +1,12 @@
 package org.airfit.select;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import org.airfit.air.AirState;
 import org.airfit.internal.NamedValues;
 import org.airfit.internal.NamedValues.Name;
@@ -68,6 +70,8 @@ public final class Requirement {
   private static final Name<Boolean> AUTOMATIC_FEED = Name.flag("automatic feed");
   private static final Name<Boolean> BLASTING = Name.flag("blasting");
   private static final Name<Boolean> PAINTING = Name.flag("painting");
+  private static final Name<Boolean> DRIED = Name.of("dried");
+  private static final Name<Set<Extra>> EXTRAS = new Name<>("extras", Set.of());
   private static final Name<Objective> OBJECTIVE = new Name<>("objective", Objective.FEWEST_PIECES);
 
   private final NamedValues told;
@@ -356,6 +360,16 @@ public final class Requirement {
   /** {@return the profiles that must all go into the socket at the outlet; empty where that was not asked for} */
   public Set<String> profilesInUse() {
     return required(PROFILES_IN_USE);
+  }
+
+  /** {@return whether a dryer stands between the compressor and the pipes, if that was told} */
+  public Optional<Boolean> isDried() {
+    return told.find(DRIED);
+  }
+
+  /** {@return what was asked for beside what the job needs} */
+  public Set<Extra> extras() {
+    return required(EXTRAS);
   }
 
   /** {@return the lowest temperature the parts will see, if that was told} */
@@ -860,6 +874,31 @@ public final class Requirement {
       }
       told = told.with(BLOW_GUN);
       told = told.with(DEAD_END, atBlockedNozzle);
+      return this;
+    }
+
+    /**
+     * Tells whether a dryer stands between the compressor and the pipes: without one, water collects at low points and
+     * must be let out.
+     *
+     * @param there whether one is there; where it is not told, the bill of materials asks
+     * @return this builder
+     */
+    public Builder dryer(boolean there) {
+      told = told.with(DRIED, there);
+      return this;
+    }
+
+    /**
+     * Tells what the bill of materials shall have beside what the job needs.
+     *
+     * @param asked what was asked for
+     * @return this builder
+     */
+    public Builder extras(Set<Extra> asked) {
+      told = told.with(
+          EXTRAS,
+          Collections.unmodifiableSet(new TreeSet<>(Objects.requireNonNull(asked, "asked"))));
       return this;
     }
 

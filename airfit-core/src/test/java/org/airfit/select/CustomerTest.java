@@ -202,8 +202,8 @@ class CustomerTest {
     parts.add(Shelf.adapter("tail", "3/8 in barb", "3/8 NPT male"));
     Proposal best = best(Shelf.job(), parts);
     assertThat(best.fits()).isTrue();
-    assertThat(best.partsList())
-        .filteredOn(line -> line.part().id().equals("tail"))
+    assertThat(Shelf.lines(best))
+        .filteredOn(line -> Shelf.id(line).equals("tail"))
         .singleElement()
         .satisfies(line -> {
           assertThat(line.quantity()).isEqualTo(2);

@@ -79,8 +79,8 @@ class LayoutTest {
         .build();
     Requirement byReach = Shelf.job().build();
     assertThat(bySlots.layout()).isEqualTo(byReach.layout()).hasToString("outlet, hose, tool");
-    assertThat(best(bySlots, Shelf.parts()).partsList())
-        .isEqualTo(best(byReach, Shelf.parts()).partsList());
+    assertThat(Shelf.lines(best(bySlots, Shelf.parts())))
+        .isEqualTo(Shelf.lines(best(byReach, Shelf.parts())));
   }
 
   /** The whip hose stands between the coupling and the tool, so that the rule that asks for one is met by a part. */
@@ -145,7 +145,7 @@ class LayoutTest {
             "outlet coupling, part wide",
             "part 10 mm hose",
             "tool coupling, part wide");
-    assertThat(proposal.partsList().get(0).reason())
+    assertThat(Shelf.lines(proposal).get(0).reason())
         .startsWith("filter in the line, pressure loss ");
     slots[0] = Slot.inLine("filter at the wall", filter(1.0));
     assertThat(Selection.of(job(slots).build(), Catalogue.of(parts(nipple()))))

@@ -115,8 +115,8 @@ class PriceTest {
 
   @Test
   void the_parts_list_tells_price_each_and_of_all() {
-    List<PartsLine> list = fitting(Objective.LOWEST_PRICE, parts()).best().partsList();
-    PartsLine sockets = list.get(0);
+    List<BillLine> list = Shelf.lines(fitting(Objective.LOWEST_PRICE, parts()).best());
+    BillLine sockets = list.get(0);
     assertThat(sockets.quantity()).isEqualTo(2);
     assertThat(sockets.priceEach()).contains(Money.parse("14.50 EUR"));
     assertThat(sockets.price()).contains(Money.parse("29 EUR"));
@@ -132,10 +132,10 @@ class PriceTest {
     Proposal best = fitting(Objective.LOWEST_PRICE, parts).best();
     assertThat(best.hose("hose").id()).isEqualTo("old hose");
     assertThat(best.price()).contains(Money.parse("35 EUR"));
-    assertThat(best.partsList())
-        .filteredOn(PartsLine::existing)
+    assertThat(Shelf.lines(best))
+        .filteredOn(BillLine::existing)
         .singleElement()
-        .extracting(PartsLine::price)
+        .extracting(BillLine::price)
         .isEqualTo(Optional.empty());
   }
 

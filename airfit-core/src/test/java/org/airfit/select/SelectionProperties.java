@@ -66,7 +66,7 @@ class SelectionProperties {
       assertThat(Shelf.pascalsAtTool(listed(found).get(i)))
           .isEqualTo(Shelf.pascalsAtTool(known.get(i)));
       assertThat(listed(found).get(i).findings()).isEqualTo(known.get(i).findings());
-      assertThat(listed(found).get(i).partsList()).isEqualTo(known.get(i).partsList());
+      assertThat(Shelf.lines(listed(found).get(i))).isEqualTo(Shelf.lines(known.get(i)));
     }
   }
 

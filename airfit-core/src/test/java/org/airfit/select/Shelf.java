@@ -92,6 +92,18 @@ public final class Shelf {
         hose(steel("10 mm hose"), 9.5, 10.0));
   }
 
+  /** The lines of the parts that were chosen, without what goes with them. */
+  static List<BillLine> lines(Proposal proposal) {
+    return BillOfMaterials.of(proposal, Catalogue.of(List.of())).lines().stream()
+        .filter(line -> line.facts().isPresent())
+        .toList();
+  }
+
+  /** The id of a line of a part. */
+  static String id(BillLine line) {
+    return line.id().orElse("none");
+  }
+
   /** What arrives at the tool [Pa above atmosphere]; below every other where it starves. */
   static double pascalsAtTool(Proposal proposal) {
     return proposal

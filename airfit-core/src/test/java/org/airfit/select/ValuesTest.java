@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.airfit.flow.FlowCapacity;
@@ -170,7 +171,7 @@ class ValuesTest {
     assertThat(best.joints().get(0))
         .isNotEqualTo(best.joints().get(1))
         .hasToString(best.joints().get(0).inWords());
-    assertThat(best.partsList()).isEqualTo(again.partsList());
+    assertThat(Shelf.lines(best)).isEqualTo(Shelf.lines(again));
   }
 
   /** Today's answer to nothing at all would have been an index out of bounds. */
@@ -192,22 +193,37 @@ class ValuesTest {
     assertThat(fits.proposals()).first().isEqualTo(fits.best());
     assertThat(fits.proposals()).isUnmodifiable();
     assertThat(fits.best().findings()).isUnmodifiable();
-    assertThat(fits.best().partsList()).isUnmodifiable();
+    assertThat(BillOfMaterials.of(fits.best(), Catalogue.of(List.of())).lines()).isUnmodifiable();
+  }
+
+  private static BillLine line(PartFacts facts, int quantity, String reason) {
+    return new BillLine(
+        BillLine.Kind.PART, facts.name(), Optional.of(facts), quantity, reason, Optional.empty());
+  }
+
+  private static BillLine lacking(String name) {
+    return new BillLine(
+        BillLine.Kind.CLAMP, name, Optional.empty(), 1, "holds the hose", Optional.empty());
   }
 
   @Test
   void a_line_of_a_parts_list_has_a_part_a_reason_and_says_whether_it_is_there() {
-    assertThat(new PartsLine(PLUG, 1, "in the tool").existing()).isFalse();
-    assertThat(new PartsLine(
-                Shelf.plug(Shelf.steel("own").asExisting(), "finch", "1/4 NPT male"), 1, "own")
-            .existing())
-        .isTrue();
+    PartFacts plug = PLUG.facts();
+    assertThat(line(plug, 1, "in the tool").existing()).isFalse();
+    assertThat(line(Shelf.steel("own").asExisting(), 1, "own").existing()).isTrue();
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> new PartsLine(PLUG, 0, "in the tool"))
+        .isThrownBy(() -> line(plug, 0, "in the tool"))
         .withMessage("quantity of part plug must be at least 1, was 0");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> new PartsLine(PLUG, 1, " "))
+        .isThrownBy(() -> line(plug, 1, " "))
         .withMessage("reason of part plug must say why it is on the list, was blank");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> lacking(" "))
+        .withMessage("name of a line must say what it is, was blank");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new BillLine(
+            BillLine.Kind.PART, "bolt", Optional.of(plug), 1, "in the tool", Optional.empty()))
+        .withMessage("name of part plug (plug) must be that of its facts, was \"bolt\"");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Shelf.plug(Shelf.steel("plug"), " ", "1/4 NPT male"))
         .withMessage("profile of plug plug must not be blank, was \" \"");

@@ -20,8 +20,10 @@ import org.airfit.run.RunResult;
 import org.airfit.run.WiderHose;
 import org.airfit.safety.Caution;
 import org.airfit.safety.SafetyRules;
+import org.airfit.select.BillOfMaterials;
 import org.airfit.select.Finding;
 import org.airfit.select.JobFindings;
+import org.airfit.select.Offer;
 import org.airfit.select.Proposal;
 import org.airfit.select.RuleOutcome;
 import org.airfit.select.Selection;
@@ -43,12 +45,18 @@ final class InWords {
   /** The whole sheet in a few lines, for somebody who reads no further. */
   static List<Answer> inShort(JobSheet sheet) {
     List<Answer> lines = new ArrayList<>();
-    lines.add(new Answer(
-        "Plug", sheet
-            .plug()
-            .map(plug -> plug.inWords(sheet.units()))
-            .orElse("not at hand, only a socket")));
-    sheet.thread().ifPresent(thread -> lines.add(new Answer("Its thread", thread.inWords(sheet.units()))));
+    if (sheet.job().atHand().isPresent()) {
+      lines.add(new Answer(
+          "Plug",
+          sheet
+              .plug()
+              .map(plug -> plug.inWords(sheet.units()))
+              .orElse("not at hand, only a socket")));
+    }
+    sheet
+        .thread()
+        .ifPresent(
+            thread -> lines.add(new Answer("Its thread", thread.inWords(sheet.units()))));
     sheet
         .now()
         .ifPresent(now -> lines.add(new Answer(
@@ -102,9 +110,10 @@ final class InWords {
 
   /** What the parts bring, what to buy, and what must be asked before they meet every rule. */
   private static String recommended(Proposal best, JobSheet sheet) {
-    String pieces = best.partsList().stream()
-        .filter(part -> !part.existing())
-        .map(part -> part.quantity() + " × " + part.part().id())
+    BillOfMaterials bill = bill(sheet, best);
+    String pieces = bill.lines().stream()
+        .filter(line -> !line.existing())
+        .map(line -> line.quantity() + " × " + line.id().orElse(line.name()))
         .collect(Collectors.joining(", "));
     String open = best.open().stream()
         .map(finding -> finding.rule().title())
@@ -114,9 +123,30 @@ final class InWords {
         .collect(Collectors.joining());
     return arrives(best.result(), sheet)
         + (pieces.isEmpty() ? " Nothing to buy" : " To buy: " + pieces)
-        + best.priceInWords().map(price -> "; together " + price).orElse("") + "."
+        + bill.totalInWords().map(total -> "; together " + total).orElse(".")
         + regulated
         + (open.isEmpty() ? "" : " Still to be asked before it meets every rule: " + open + ".");
+  }
+
+  /** All that a proposal takes, in the units of the sheet. */
+  static BillOfMaterials bill(JobSheet sheet, Proposal proposal) {
+    return BillOfMaterials.of(proposal, sheet.job().catalogue().parts(), sheet.units());
+  }
+
+  /** What a bill sums to, and what the parts in the way of the air cost alone, by which they were chosen. */
+  static Optional<String> together(BillOfMaterials bill, Proposal proposal) {
+    return bill.totalInWords()
+        .map(total -> "Together " + total
+            + (proposal.price().equals(bill.total())
+                ? ""
+                : proposal.price()
+                    .map(parts -> " The parts in the line alone cost " + parts.format(2) + ".")
+                    .orElse("")));
+  }
+
+  /** An offer in sentences: its aims, why it is made, and its parts. */
+  static String offer(Offer offer) {
+    return capital(offer.toString()) + " " + capital(offer.proposal() + ".");
   }
 
   /** What arrives, against what is needed, in a sentence. */

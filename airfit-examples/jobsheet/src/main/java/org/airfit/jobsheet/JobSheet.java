@@ -1,14 +1,17 @@
 package org.airfit.jobsheet;
 
 import java.util.Optional;
+import org.airfit.files.AtHand;
 import org.airfit.files.Job;
 import org.airfit.files.Refusal;
 import org.airfit.plug.Identification;
 import org.airfit.plug.PlugProfile;
 import org.airfit.plug.SocketAnswer;
 import org.airfit.run.RunResult;
+import org.airfit.select.Offers;
 import org.airfit.select.Requirement;
 import org.airfit.select.Selection;
+import org.airfit.select.Slot;
 import org.airfit.thread.ThreadIdentification;
 import org.airfit.working.UnitSystem;
 
@@ -23,6 +26,7 @@ import org.airfit.working.UnitSystem;
  * @param thread what thread the plug carries; empty where it was not read
  * @param now what arrives at the tool now; empty where that was not told
  * @param selection the parts; empty until the plug is known
+ * @param offers what else can be offered; empty where the job tells no figures of a year
  */
 public record JobSheet(
     Job job,
@@ -32,7 +36,8 @@ public record JobSheet(
     Optional<PlugProfile> profile,
     Optional<ThreadIdentification> thread,
     Optional<RunResult> now,
-    Optional<Selection> selection) {
+    Optional<Selection> selection,
+    Optional<Offers> offers) {
 
   /**
    * Answers a job.
@@ -50,25 +55,40 @@ public record JobSheet(
           Optional.empty(),
           Optional.empty(),
           Optional.empty(),
+          Optional.empty(),
           Optional.empty());
     }
-    Optional<Identification> plug = job.socket().isPresent()
-        ? Optional.empty()
-        : Optional.of(job.identifier().identify(job.readings()));
+    Optional<Identification> plug = job.plug();
     Optional<PlugProfile> profile = plug.flatMap(Identification::profile);
     Requirement requirement = profile
         .map(found -> job.requirement().toBuilder().profile(found.id()).build())
         .orElse(job.requirement());
-    boolean known = profile.isPresent() || requirement.layout().firstSocket().isPresent();
+    boolean known = job.atHand().isEmpty() || profile.isPresent() || isSettled(requirement);
     return new JobSheet(
         job,
         requirement,
         plug,
-        job.socket(),
+        job.atHand().flatMap(AtHand::socket),
         profile,
-        job.thread().map(ThreadIdentification::of),
+        job.atHand().flatMap(AtHand::thread).map(ThreadIdentification::of),
         job.now().map(run -> run.at(requirement.demand())),
-        known ? Optional.of(Selection.of(requirement, job.catalogue().parts())) : Optional.empty());
+        known ? Optional.of(Selection.of(requirement, job.catalogue().parts())) : Optional.empty(),
+        known ? offers(job, requirement) : Optional.empty());
+  }
+
+  /** What can be offered, where the job tells the figures of a year. */
+  private static Optional<Offers> offers(Job job, Requirement requirement) {
+    return job.year().map(year -> Offers.of(requirement, job.catalogue().parts(), year));
+  }
+
+  /** Whether the couplings of a line need no plug to tell their profile: the first stays, or each has one told. */
+  private static boolean isSettled(Requirement requirement) {
+    return requirement.layout().firstSocket().isPresent()
+        || requirement.layout().slots().stream()
+            .allMatch(slot -> !(slot instanceof Slot.Coupling coupling)
+                || coupling.profile().isPresent()
+                || coupling.socket().isPresent()
+                || coupling.plug().isPresent());
   }
 
   /** {@return the units in which to tell all of it} */

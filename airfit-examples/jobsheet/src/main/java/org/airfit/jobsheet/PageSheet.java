@@ -1,15 +1,16 @@
 package org.airfit.jobsheet;
 
 import java.util.List;
-import java.util.Optional;
+import java.util.Set;
 import org.airfit.files.Printable;
-import org.airfit.quantity.Money;
 import org.airfit.safety.Caution;
 import org.airfit.select.Finding;
-import org.airfit.select.PartsLine;
+import org.airfit.select.Offer;
+import org.airfit.select.Offers;
 import org.airfit.select.Proposal;
 import org.airfit.select.RuleOutcome;
 import org.airfit.select.Selection;
+import org.airfit.working.UnitSystem;
 
 /**
  * The job sheet as one HTML page that needs nothing but itself, to be read on a screen and printed on A4 or Letter.
@@ -143,10 +144,25 @@ public final class PageSheet {
     boolean fits = selection.fold(fitting -> true, nothing -> false);
     InWords.shown(selection).ifPresent(proposal -> {
       element("h2", fits ? "Recommended parts" : "The nearest miss, not to be sold as it is");
-      list(proposal.partsList(sheet.units()), proposal);
+      BillPage.write(out, InWords.bill(sheet, proposal), proposal);
       sentences("Not right with it:", InWords.findings(proposal, sheet, RuleOutcome.UNMET));
       sentences("Still to be asked:", InWords.findings(proposal, sheet, RuleOutcome.OPEN));
     });
+    sheet.offers().ifPresent(offers -> offers(offers, sheet.units()));
+  }
+
+  /** For the customer: what the shop earns stands on the sheet for the terminal alone. */
+  private void offers(Offers offers, UnitSystem units) {
+    List<Offer> shown = offers.offers().stream()
+        .filter(offer -> !offer.aims().equals(Set.of(Offer.Aim.MOST_MARGIN)))
+        .toList();
+    element("h2", "Offers");
+    out.append("<ul>\n");
+    shown.forEach(offer -> element("li", InWords.offer(offer)));
+    out.append("</ul>\n");
+    offers.remarks(units).stream()
+        .filter(remark -> !remark.contains("margin"))
+        .forEach(remark -> element("p", remark));
   }
 
   private void sentences(String heading, List<Finding> findings) {
@@ -157,41 +173,6 @@ public final class PageSheet {
     out.append("<ul>\n");
     findings.forEach(finding -> element("li", finding.reason()));
     out.append("</ul>\n");
-  }
-
-  private void list(List<PartsLine> parts, Proposal proposal) {
-    boolean priced = proposal.price().isPresent();
-    out.append("<table>\n<tr><th class=\"n\">pieces</th><th>part</th><th>what</th><th>why</th>")
-        .append(priced ? "<th class=\"n\">each</th><th class=\"n\">price</th>" : "")
-        .append("</tr>\n");
-    for (PartsLine part : parts) {
-      out.append("<tr><td class=\"n\">")
-          .append(part.existing() ? "there" : Integer.toString(part.quantity()));
-      out.append("</td><td class=\"nowrap\">").append(Html.escaped(part.part().id()));
-      out.append("</td><td>").append(Html.escaped(part.part().name()));
-      out.append("</td><td>").append(Html.escaped(part.reason()));
-      if (priced) {
-        out.append("</td><td class=\"n\">").append(money(part, part.priceEach()));
-        out.append("</td><td class=\"n\">").append(money(part, part.price()));
-      }
-      out.append("</td></tr>\n");
-    }
-    proposal
-        .price()
-        .ifPresent(total -> out.append("<tr class=\"total\"><td></td><td></td><td></td><td>")
-            .append(Html.escaped(
-                proposal.unpriced().isEmpty()
-                    ? "together"
-                    : "together, as far as prices are known"))
-            .append("</td><td></td><td class=\"n\">")
-            .append(Html.escaped(total.format(2)))
-            .append("</td></tr>\n"));
-    out.append("</table>\n");
-  }
-
-  /** Nothing for what is there already, a question mark for what nobody told. */
-  private static String money(PartsLine part, Optional<Money> amount) {
-    return amount.map(known -> Html.escaped(known.format(2))).orElse(part.existing() ? "" : "?");
   }
 
   private void cautions(JobSheet sheet) {

@@ -8,7 +8,7 @@ import org.airfit.run.ElementLoss;
 import org.airfit.run.RunResult;
 import org.airfit.safety.Caution;
 import org.airfit.select.Finding;
-import org.airfit.select.PartsLine;
+import org.airfit.select.Offer;
 import org.airfit.select.Proposal;
 import org.airfit.select.RuleOutcome;
 import org.airfit.select.Selection;
@@ -40,6 +40,7 @@ public final class TextSheet {
     text.thread(sheet);
     text.now(sheet);
     text.parts(sheet);
+    text.offers(sheet);
     text.cautions(sheet);
     text.working(sheet);
     return text.out.toString();
@@ -80,6 +81,9 @@ public final class TextSheet {
   }
 
   private void plug(JobSheet sheet) {
+    if (sheet.job().atHand().isEmpty()) {
+      return;
+    }
     heading("The plug at hand");
     sheet.socket().ifPresent(socket -> {
       wrapped("", socket.reason());
@@ -89,7 +93,7 @@ public final class TextSheet {
   }
 
   private void identified(JobSheet sheet, Identification plug) {
-    wrapped("", "It is from: " + sheet.job().plugWhere() + ".");
+    sheet.job().atHand().ifPresent(hand -> wrapped("", "It is from: " + hand.where() + "."));
     wrapped("", plug.inWords(sheet.units()));
     Map<String, Double> chances = InWords.chances(plug);
     int wide = chances.keySet().stream().mapToInt(String::length).max().orElse(0);
@@ -170,12 +174,7 @@ public final class TextSheet {
   }
 
   private void proposal(JobSheet sheet, Proposal proposal) {
-    for (PartsLine part : proposal.partsList(sheet.units())) {
-      line("  " + part.quantity() + " x " + padded(part.part().id(), 10)
-          + part.part().name() + (part.existing() ? " (there already)" : ""));
-      wrapped("                ", part.reason() + price(part) + ".");
-    }
-    proposal.priceInWords().ifPresent(price -> wrapped("", "Together " + price + "."));
+    BillText.write(out, InWords.bill(sheet, proposal), proposal);
     wrapped("", InWords.arrives(proposal.result(), sheet));
     wrapped("", InWords.carries(sheet, proposal.run()));
     shares(proposal.result(), sheet.units());
@@ -187,14 +186,14 @@ public final class TextSheet {
     }
   }
 
-  private static String price(PartsLine part) {
-    return part.priceEach()
-        .flatMap(each -> part.price()
-            .map(all -> "; "
-                + (part.quantity() == 1
-                    ? each.format(2)
-                    : part.quantity() + " × " + each.format(2) + " = " + all.format(2))))
-        .orElse("");
+  private void offers(JobSheet sheet) {
+    sheet.offers().ifPresent(offers -> {
+      heading("Offers");
+      for (Offer offer : offers.offers()) {
+        wrapped("  - ", InWords.offer(offer));
+      }
+      offers.remarks(sheet.units()).forEach(remark -> wrapped("  ", remark));
+    });
   }
 
   private void cautions(JobSheet sheet) {
@@ -210,6 +209,11 @@ public final class TextSheet {
     sheet.thread().ifPresent(thread -> out.add(thread.working(sheet.units()).toText() + "\n"));
     sheet.now().ifPresent(now -> out.add("Now\n" + now.working(sheet.units()).toText() + "\n"));
     sheet.selection().ifPresent(selection -> out.add(selection.working(sheet.units()).toText()));
+    sheet
+        .offers()
+        .ifPresent(offers -> offers
+            .offers()
+            .forEach(offer -> out.add("\n" + offer.working(sheet.units()).toText())));
     line("");
     line(sheet.units().either("Pressures with (g)", "Pressures in psig")
         + " stand above the atmosphere of " + sheet.units().say(sheet.job().atmosphere()) + ".");

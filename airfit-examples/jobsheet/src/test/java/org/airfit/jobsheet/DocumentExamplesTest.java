@@ -30,6 +30,7 @@ import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.Range;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
 import org.junit.jupiter.api.Test;
@@ -49,6 +50,9 @@ class DocumentExamplesTest {
       "SET.csv", "sets/workshop.csv",
       "NETWORK.csv", "networks/ferry-lane-ring.csv");
 
+  /** The catalogue with which the jobs of the documents are answered. */
+  private static final String COUNTER = "jobs/quay-street/catalogue.json";
+
   private static final Pattern COMMAND =
       Pattern.compile("java -jar \\S*airfit-jobsheet\\.jar (\\S.*)");
   private static final Pattern OR = Pattern.compile("\\\\?\\|");
@@ -58,6 +62,7 @@ class DocumentExamplesTest {
 
   private static final List<Function<String, ?>> PARSERS = List.of(
       GaugePressure::parse,
+      text -> Range.parse(text, GaugePressure::parse),
       AbsolutePressure::parse,
       Length::parse,
       FreeAirFlow::parse,
@@ -146,7 +151,7 @@ class DocumentExamplesTest {
       while (fenced.find()) {
         blocks.add(fenced.group(1));
       }
-      Matcher plain = indented.matcher(text);
+      Matcher plain = indented.matcher(text.replaceAll("(?ms)^```.*?^```$", ""));
       while (plain.find()) {
         blocks.add(plain.group());
       }
@@ -157,10 +162,20 @@ class DocumentExamplesTest {
   private static final Pattern NEVER = Pattern.compile("(?!)");
   private static final Pattern INDENTED_JSON = Pattern.compile("(?m)^ {4}\\{.*(\\n {4}.*)*");
 
+  private static boolean isJob(String json) {
+    return json.contains("\"airfitJob\"");
+  }
+
+  private static boolean isLine(String json) {
+    return json.startsWith("[");
+  }
+
   private static List<Document> sets() throws IOException, WrongFileException {
     List<Document> sets = new ArrayList<>();
     for (String json : blocks("json", INDENTED_JSON)) {
-      sets.add(Document.of("block", Json.read("block", json)));
+      if (!isJob(json) && !isLine(json)) {
+        sets.add(Document.of("block", Json.read("block", json)));
+      }
     }
     for (String csv : blocks("csv", NEVER)) {
       sets.add(Document.of("block", Csv.read("block", csv)));
@@ -168,7 +183,41 @@ class DocumentExamplesTest {
     return sets;
   }
 
-  /** The only blocks of data in the documents are reference sets. */
+  /** Whole jobs, and lines put into one of them. */
+  static Stream<String> jobs() throws IOException {
+    List<String> jobs = new ArrayList<>();
+    List<String> lines = new ArrayList<>();
+    for (String json : blocks("json", NEVER)) {
+      if (isJob(json)) {
+        jobs.add(json);
+      } else if (isLine(json)) {
+        lines.add(json);
+      }
+    }
+    assertThat(jobs).isNotEmpty();
+    assertThat(lines).hasSizeGreaterThanOrEqualTo(4);
+    String first = jobs.get(0);
+    int from = first.indexOf('[', first.indexOf("\"line\""));
+    int to = first.indexOf("\n  ]", from) + "\n  ]".length();
+    lines.forEach(line -> jobs.add(first.substring(0, from) + line + first.substring(to)));
+    return jobs.stream();
+  }
+
+  @ParameterizedTest
+  @MethodSource("jobs")
+  void every_job_of_the_documents_is_answered_with_parts(String json) throws Exception {
+    Path job = folder.resolve("job.json");
+    Files.writeString(job, json);
+    Files.copy(EXAMPLES.resolve(COUNTER), folder.resolve("catalogue.json"));
+    assertThat(run(List.of(job.toString(), folder.resolve("page.html").toString())))
+        .as(err.toString(StandardCharsets.UTF_8))
+        .isZero();
+    assertThat(out.toString(StandardCharsets.UTF_8))
+        .contains("RECOMMENDED PARTS", "enough.")
+        .doesNotContain("Nothing in the catalogue fits");
+  }
+
+  /** The other blocks of data in the documents are reference sets. */
   @Test
   void every_block_of_data_reads_and_its_readings_are_kept() throws Exception {
     List<Document> sets = sets();

@@ -1,0 +1,302 @@
+package org.airfit.select;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.Money;
+import org.airfit.quantity.PressureUnit;
+import org.airfit.working.UnitSystem;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Up to three ways to serve a job: the one that costs least now, the one that costs least in a year, and the one on
+ * which the shop earns most. One proposal that is best at two of them is one offer.
+ *
+ * <p>All offers are of proposals that break no rule and leave as few questions about their parts open as can be, each
+ * set of parts with the adapters that stand first at the lowest price. What is not priced comes after what is.
+ *
+ * <ul>
+ *   <li><b>Least money now</b> is the least sum of a whole {@link BillOfMaterials}.
+ *   <li><b>Least money in a year</b> adds what the {@link PlantYear} makes of the pressure lost between outlet and tool,
+ *       without what a regulator takes off, and of a leak at every pair of ends and every coupling.
+ *   <li><b>Most margin</b> is the greatest sum of prices less costs to the shop, among the proposals that were looked at
+ *       for the other two: where none of them has all costs told, it is not made.
+ * </ul>
+ *
+ * <p>The first two are the least of all proposals where {@link #isProven()}: proposals are looked at in the order of the
+ * prices of their parts, until none that follows can cost less, because accessories, pressure and leaks only add to it.
+ * With very many proposals it ends at {@link #MOST}, and {@link #remarks()} say so.
+ *
+ * <p>This class is immutable, thread-safe and value-based.
+ */
+public final class Offers {
+
+  /** How many proposals are looked at, at most; a choice of this project. */
+  public static final int MOST = 320;
+
+  private static final int STEP = 4;
+
+  private final List<Offer> offers;
+  private final boolean isProven;
+  private final List<String> remarks;
+  private final @Nullable PlantYear year;
+
+  private Offers(
+      List<Offer> offers, boolean isProven, List<String> remarks, @Nullable PlantYear year) {
+    this.offers = List.copyOf(offers);
+    this.isProven = isProven;
+    this.remarks = List.copyOf(remarks);
+    this.year = year;
+  }
+
+  /**
+   * Finds the offers of a job without figures of a plant: none is made for the least money in a year.
+   *
+   * @param job what the job asks; its {@link Objective} counts for nothing here
+   * @param catalogue the parts and accessories to choose from
+   * @return the offers
+   */
+  public static Offers of(Requirement job, Catalogue catalogue) {
+    return new Search(job, catalogue, null).offers();
+  }
+
+  /**
+   * Finds the offers of a job.
+   *
+   * @param job what the job asks; its {@link Objective} counts for nothing here
+   * @param catalogue the parts and accessories to choose from
+   * @param year the figures of the customer's plant
+   * @return the offers
+   */
+  public static Offers of(Requirement job, Catalogue catalogue, PlantYear year) {
+    return new Search(job, catalogue, Objects.requireNonNull(year, "year")).offers();
+  }
+
+  /** {@return the offers, in the order of {@link Offer.Aim}; empty where no proposal fits or nothing has a price} */
+  public List<Offer> offers() {
+    return offers;
+  }
+
+  /**
+   * Finds the offer that is best at something.
+   *
+   * @param aim what
+   * @return the offer, empty where it is not made; {@link #remarks()} say why
+   */
+  public Optional<Offer> offer(Offer.Aim aim) {
+    Objects.requireNonNull(aim, "aim");
+    return offers.stream().filter(offer -> offer.aims().contains(aim)).findFirst();
+  }
+
+  /** {@return whether no proposal at all costs less than those offered, now and in a year} */
+  public boolean isProven() {
+    return isProven;
+  }
+
+  /** {@return what was taken for granted, which offers are not made, and what to tell so that they are} */
+  public List<String> remarks() {
+    return remarks(UnitSystem.SI);
+  }
+
+  /**
+   * Tells the same with the numbers in other units.
+   *
+   * @param units the units
+   * @return what was taken for granted, which offers are not made, and what to tell so that they are
+   */
+  public List<String> remarks(UnitSystem units) {
+    Objects.requireNonNull(units, "units");
+    List<String> all = new ArrayList<>();
+    if (year != null) {
+      all.add(year.assumptions(units));
+    }
+    all.addAll(remarks);
+    return List.copyOf(all);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Offers that
+        && offers.equals(that.offers)
+        && isProven == that.isProven
+        && remarks.equals(that.remarks)
+        && Objects.equals(year, that.year);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(offers, isProven, remarks, year);
+  }
+
+  /** {@return the offers in one line} */
+  @Override
+  public String toString() {
+    return offers.isEmpty()
+        ? String.join(" ", remarks)
+        : String.join(" ", offers.stream().map(Offer::toString).toList());
+  }
+
+  /** Finds the offers of one job. */
+  private static final class Search {
+
+    private static final Comparator<OfferCandidate> BY_NOW =
+        Comparator.comparing(OfferCandidate::now);
+    private static final Comparator<OfferCandidate> BY_YEAR =
+        Comparator.comparing(OfferCandidate::inAYear);
+
+    private final Requirement told;
+    private final Requirement job;
+    private final Catalogue catalogue;
+    private final @Nullable PlantYear year;
+    private final List<String> remarks = new ArrayList<>();
+    private final Map<Offer.Aim, OfferCandidate> best = new LinkedHashMap<>();
+    private boolean isProven = true;
+
+    Search(Requirement told, Catalogue catalogue, @Nullable PlantYear year) {
+      this.told = Objects.requireNonNull(told, "job");
+      this.catalogue = Objects.requireNonNull(catalogue, "catalogue");
+      this.job = told.toBuilder().objective(Objective.LOWEST_PRICE).build();
+      this.year = year == null || refused(year) ? null : year;
+      if (year == null) {
+        remarks.add("No offer for the least money in a year: tell the hours in the year, the price of electricity and"
+            + " the flow of the plant.");
+      }
+    }
+
+    /** Whether the figures cannot be those of the plant that feeds this job. */
+    private boolean refused(PlantYear figures) {
+      AbsolutePressure atmosphere = job.toOutlet().atmosphere();
+      AbsolutePressure discharge = figures.plant().compression().discharge();
+      AbsolutePressure supply = job.pressures().lowest().absolute(atmosphere);
+      AbsolutePressure intake = figures.plant().compression().intake().pressure();
+      if (discharge.compareTo(supply) < 0
+          || intake.compareTo(job.least().absolute(atmosphere)) > 0) {
+        remarks.add("No offer for the least money in a year: the plant compresses from "
+            + intake.format(PressureUnit.BAR) + " to " + discharge.format(PressureUnit.BAR)
+            + ", which does not feed a supply at " + supply.format(PressureUnit.BAR)
+            + "; tell the pressures of the plant again.");
+        return true;
+      }
+      String currency = figures.plant().perKilowattHour().currency();
+      Optional<Money> price = catalogue.parts().stream()
+          .flatMap(part -> part.facts().price().stream())
+          .findFirst();
+      if (price.filter(each -> !each.currency().equals(currency)).isPresent()) {
+        remarks.add("No offer for the least money in a year: electricity is priced in " + currency
+            + ", the catalogue in " + price.get().currency()
+            + "; airfit knows no rates, tell the price of electricity in that of the catalogue.");
+        return true;
+      }
+      return false;
+    }
+
+    Offers offers() {
+      Optional<String> refusal = job.medium().refusalInWords();
+      if (refusal.isPresent()) {
+        return new Offers(List.of(), false, List.of(refusal.get()), null);
+      }
+      List<OfferCandidate> looked = looked();
+      if (looked.isEmpty()) {
+        return new Offers(
+            List.of(), true, List.of("No offer: nothing in the catalogue fits without breaking a rule."), null);
+      }
+      choose(looked);
+      return new Offers(
+          made(), isProven, remarks, best.containsKey(Offer.Aim.LEAST_IN_A_YEAR) ? year : null);
+    }
+
+    /** As many proposals, cheapest parts first, as it takes to be sure. */
+    private List<OfferCandidate> looked() {
+      List<OfferCandidate> looked = List.of();
+      for (int most = Selection.LISTED; most <= MOST; most *= STEP) {
+        PartSearch search = new PartSearch(job, catalogue, most);
+        if (!search.missing().isEmpty()) {
+          return List.of();
+        }
+        looked = search.fitting().stream()
+            .map(proposal -> OfferCandidate.of(proposal, catalogue, year))
+            .toList();
+        if (looked.size() < most || isSure(looked)) {
+          return looked;
+        }
+      }
+      isProven = false;
+      remarks.add("Looked at the " + MOST + " proposals whose parts cost least; one behind them may cost less with what"
+          + " goes with it.");
+      return looked;
+    }
+
+    private boolean isSure(List<OfferCandidate> looked) {
+      OfferCandidate last = looked.get(looked.size() - 1);
+      return first(looked, BY_NOW).now().compareTo(last.leastNowBehind()) <= 0
+          && first(looked, BY_YEAR).inAYear().compareTo(last.leastInAYearBehind(year)) <= 0;
+    }
+
+    private static OfferCandidate first(
+        List<OfferCandidate> looked, Comparator<OfferCandidate> order) {
+      return looked.stream().min(order).orElseThrow();
+    }
+
+    private void choose(List<OfferCandidate> looked) {
+      OfferCandidate now = first(looked, BY_NOW);
+      boolean isPriced = now.bill().total().isPresent();
+      if (isPriced) {
+        best.put(Offer.Aim.LEAST_NOW, now);
+      } else {
+        remarks.add("No offer for the least money now: no price is known; tell the prices of the parts.");
+      }
+      if (year != null && isPriced) {
+        best.put(Offer.Aim.LEAST_IN_A_YEAR, first(looked, BY_YEAR));
+      }
+      Optional<OfferCandidate> earning = looked.stream()
+          .filter(each -> each.now().asked() == now.now().asked()
+              && each.bill().margin().isPresent())
+          .max(Comparator.comparing((OfferCandidate each) -> earned(each))
+              .thenComparing(BY_NOW.reversed()));
+      earning.ifPresentOrElse(
+          each -> {
+            best.put(Offer.Aim.MOST_MARGIN, each);
+            remarks.add("The most margin is that of the " + looked.size()
+                + " proposals looked at, whose parts cost the customer least.");
+          },
+          () -> remarks.add("No offer for the most margin: of no proposal is known what every line costs the shop; tell"
+              + " the cost of the articles."));
+    }
+
+    private static BigDecimal earned(OfferCandidate each) {
+      return each.bill().margin().map(Money::amount).orElse(BigDecimal.ZERO);
+    }
+
+    /** Each proposal once, with all it is best at. */
+    private List<Offer> made() {
+      Map<OfferCandidate, Set<Offer.Aim>> aims = new LinkedHashMap<>();
+      best.forEach((aim, each) -> aims.computeIfAbsent(each, any -> new TreeSet<>()).add(aim));
+      List<Offer> offers = new ArrayList<>();
+      OfferCandidate first = aims.keySet().stream().findFirst().orElse(null);
+      aims.forEach((each, of) -> offers.add(new Offer(
+          Collections.unmodifiableSet(of),
+          asTold(each.proposal()),
+          each.bill(),
+          each.pressure(),
+          each.leaks(),
+          OfferInWords.of(of, each, Objects.requireNonNull(first)))));
+      return offers;
+    }
+
+    /** The same parts for the job as it was told, with its own objective. */
+    private Proposal asTold(Proposal found) {
+      Assembly a = found.assembly();
+      return new Proposal(Assembly.of(
+          told, a.placed(), a.joints().stream().map(Joint::adapters).toList()));
+    }
+  }
+}

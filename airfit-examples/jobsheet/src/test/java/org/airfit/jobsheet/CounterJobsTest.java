@@ -1,0 +1,368 @@
+package org.airfit.jobsheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.airfit.files.Disk;
+import org.airfit.files.Job;
+import org.airfit.files.WrongFileException;
+import org.airfit.plug.Dimension;
+import org.airfit.plug.Identification;
+import org.airfit.plug.PlugVerdict;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.LengthUnit;
+import org.airfit.run.RunResult;
+import org.airfit.safety.Caution;
+import org.airfit.select.DeviceKind;
+import org.airfit.select.Finding;
+import org.airfit.select.Layout;
+import org.airfit.select.Lubrication;
+import org.airfit.select.Material;
+import org.airfit.select.Part;
+import org.airfit.select.Proposal;
+import org.airfit.select.Rule;
+import org.airfit.select.RuleOutcome;
+import org.airfit.select.Selection;
+import org.airfit.select.Slot;
+import org.airfit.thread.ThreadIdentification;
+import org.junit.jupiter.api.Test;
+
+/** The jobs of the examples, each with what a clerk of 25 years would look for on its sheet. */
+class CounterJobsTest {
+
+  private static final Path JOBS = Path.of("..", "jobs");
+
+  private static Job job(String file) throws WrongFileException {
+    return Disk.job(JOBS.resolve(file));
+  }
+
+  private static JobSheet sheet(String file) throws WrongFileException {
+    return JobSheet.of(job(file));
+  }
+
+  private static Selection.Proposals proposals(JobSheet sheet) {
+    Optional<Selection.Proposals> fitting = sheet
+        .selection()
+        .orElseThrow()
+        .fold(found -> Optional.of(found), nothing -> Optional.empty());
+    assertThat(fitting).as(TextSheet.of(sheet)).isPresent();
+    return fitting.orElseThrow();
+  }
+
+  private static Proposal best(JobSheet sheet) {
+    return proposals(sheet).best();
+  }
+
+  private static <T extends Part> List<T> parts(Proposal proposal, Class<T> kind) {
+    return proposal.parts().stream().filter(kind::isInstance).map(kind::cast).toList();
+  }
+
+  private static RuleOutcome outcome(Proposal proposal, Rule rule) {
+    return proposal.findings().stream()
+        .filter(finding -> finding.rule() == rule)
+        .map(Finding::outcome)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static List<String> cautions(JobSheet sheet) {
+    return InWords.cautions(sheet).stream().map(Caution::title).toList();
+  }
+
+  /** The hose is the biggest restriction, and what is proposed has a wider one; the wrench gets its whip hose. */
+  @Test
+  void a_weak_impact_wrench_starves_on_its_quarter_inch_hose() throws Exception {
+    JobSheet sheet = sheet("tyre-bay/weak-impact-wrench.json");
+    String stops = sheet
+        .now()
+        .orElseThrow()
+        .fold(delivered -> delivered.bottleneck().name(), starved -> starved.element());
+    assertThat(stops).isEqualTo("Hose 1/4 in, rubber, 50 ft");
+    Proposal best = best(sheet);
+    assertThat(parts(best, Part.Hose.class))
+        .hasSize(2)
+        .allSatisfy(hose -> assertThat(hose.conduit().bore().metres()).isGreaterThan(0.009));
+    assertThat(best.hose("whip hose").conduit().length().metres()).isLessThan(1.0);
+    assertThat(outcome(best, Rule.WHIP_HOSE)).isEqualTo(RuleOutcome.MET);
+    assertThat(outcome(best, Rule.TOOL_RATED)).isEqualTo(RuleOutcome.MET_WHILE_REGULATED);
+    assertThat(arrives(best)).isGreaterThan(90.0);
+    assertThat(cautions(sheet)).contains("Whip restraint");
+  }
+
+  private static double arrives(Proposal proposal) {
+    return proposal
+        .result()
+        .fold(delivered -> delivered.atToolGauge().psi(), starved -> Double.NaN);
+  }
+
+  /** The filters stay, the regulator and the couplings are chosen; the gun's 60 psi hold while the regulator does. */
+  @Test
+  void a_spray_gun_keeps_its_three_filters_and_gets_a_regulator_of_their_size() throws Exception {
+    JobSheet sheet = sheet("body-shop/spray-gun.json");
+    Proposal best = best(sheet);
+    assertThat(parts(best, Part.Device.class))
+        .extracting(Part::name)
+        .containsExactly(
+            "Filter 1/2 NPT, 5 µm", "Coalescing filter 1/2 NPT, 0.01 µm", "carbon tower");
+    assertThat(parts(best, Part.Device.class)).allMatch(filter -> filter.facts().isExisting());
+    assertThat(parts(best, Part.Regulator.class)).extracting(Part::id).containsExactly("R-12");
+    assertThat(arrives(best)).isBetween(40.0, 55.0);
+    assertThat(outcome(best, Rule.TOOL_RATED)).isEqualTo(RuleOutcome.MET_WHILE_REGULATED);
+    assertThat(cautions(sheet)).contains("Oil in a paint line");
+  }
+
+  /** The cheapest hose of that length is kept for oiled air: paint never gets it. */
+  @Test
+  void paint_beside_an_oiled_line_is_never_offered_a_hose_kept_for_oiled_air() throws Exception {
+    JobSheet sheet = sheet("body-shop/paint-beside-oiled-line.json");
+    assertThat(((Part.Hose) sheet.job().catalogue().parts().part("H38-50L").orElseThrow())
+            .facts()
+            .price()
+            .orElseThrow())
+        .isLessThan(((Part.Hose) sheet.job().catalogue().parts().part("H38-50").orElseThrow())
+            .facts()
+            .price()
+            .orElseThrow());
+    for (Proposal proposal : proposals(sheet).proposals()) {
+      assertThat(proposal.parts())
+          .noneMatch(
+              part -> part.facts().lubrication().equals(Optional.of(Lubrication.LUBRICATED)));
+    }
+    assertThat(best(sheet).hose("hose").id()).isEqualTo("H38-50");
+    assertThat(PageSheet.of(sheet)).contains("yellow sleeve");
+  }
+
+  @Test
+  void a_blow_gun_that_lets_off_is_served_and_one_that_does_not_is_refused() throws Exception {
+    JobSheet sheet = sheet("tyre-bay/blow-gun.json");
+    assertThat(outcome(best(sheet), Rule.CLEANING_PRESSURE)).isEqualTo(RuleOutcome.MET);
+    assertThat(cautions(sheet)).anyMatch(title -> title.contains("Guards when cleaning"));
+    JobSheet blocked = JobSheet.of(sheet
+        .job()
+        .withRequirement(sheet
+            .job()
+            .requirement()
+            .toBuilder()
+            .blowGun(GaugePressure.ofPsi(31.0))
+            .build()));
+    assertThat(blocked.selection().orElseThrow().<Boolean>fold(found -> true, nothing -> false))
+        .isFalse();
+  }
+
+  /** Between the outlet and the reel goes a hose, the shorter one; the reel is chosen, and what is there stays. */
+  @Test
+  void a_reel_gets_its_inlet_hose_and_a_coupling_at_its_end() throws Exception {
+    JobSheet sheet = sheet("tyre-bay/reel.json");
+    Proposal best = best(sheet);
+    assertThat(parts(best, Part.Device.class))
+        .singleElement()
+        .satisfies(reel -> assertThat(reel.kind()).isEqualTo(DeviceKind.REEL));
+    assertThat(best.hose("inlet hose of the reel").conduit().length())
+        .isEqualTo(Length.of(3.0, LengthUnit.FOOT));
+    assertThat(best.hose("whip hose").facts().isExisting()).isTrue();
+    assertThat(best.socket("coupling at the end of the reel").profiles()).contains("plover");
+  }
+
+  /** 105 scfm go through a hose of claws, which are not screwed and need no sealant, and it is held at both ends. */
+  @Test
+  void a_blast_pot_with_claws_gets_a_wide_hose_that_is_restrained() throws Exception {
+    JobSheet sheet = sheet("pier/blast-pot.json");
+    Proposal best = best(sheet);
+    assertThat(best.hose("bull hose").upstream().toString()).contains("claw");
+    assertThat(best.hose("bull hose").conduit().bore().metres()).isGreaterThan(0.018);
+    assertThat(arrives(best)).isGreaterThan(90.0);
+    String text = TextSheet.of(sheet);
+    assertThat(text).contains("Whip restraint", "Blasting nozzle").doesNotContain("Thread tape");
+  }
+
+  @Test
+  void salt_water_gets_no_plain_or_plated_steel() throws Exception {
+    for (Proposal proposal : proposals(sheet("pier/salt-air.json")).proposals()) {
+      assertThat(proposal.parts())
+          .noneMatch(part -> part.facts()
+              .material()
+              .filter(
+                  List.of(Material.STEEL, Material.HARDENED_STEEL, Material.PLATED_HARDENED_STEEL)
+                      ::contains)
+              .isPresent());
+    }
+  }
+
+  @Test
+  void caustic_wash_down_gets_stainless_steel_only() throws Exception {
+    for (Proposal proposal : proposals(sheet("cannery/wash-down.json")).proposals()) {
+      assertThat(proposal.parts())
+          .allMatch(part -> part.facts().material().equals(Optional.of(Material.STAINLESS_STEEL)));
+    }
+  }
+
+  /** The socket that is dragged along has a guarded sleeve; the one on the post need not have. */
+  @Test
+  void couplings_that_are_dragged_have_guarded_sleeves() throws Exception {
+    Proposal best = best(sheet("pier/dropped-and-dragged.json"));
+    assertThat(best.socket("coupling at the grinder").facts().isSleeveGuarded()).isTrue();
+    assertThat(outcome(best, Rule.SLEEVE_GUARDED)).isEqualTo(RuleOutcome.MET);
+    assertThat(best.parts())
+        .noneMatch(part -> part instanceof Part.Socket
+            && part.facts().material().equals(Optional.of(Material.BRASS)));
+  }
+
+  @Test
+  void two_plugs_of_nearly_one_tip_length_are_not_told_apart_by_it() throws Exception {
+    JobSheet sheet = sheet("counter/two-near-plugs.json");
+    Identification plug = sheet.plug().orElseThrow();
+    assertThat(plug.verdict()).isEqualTo(PlugVerdict.AMBIGUOUS);
+    assertThat(plug.likely())
+        .extracting(candidate -> candidate.profile().id())
+        .containsExactlyInAnyOrder("plover", "dunlin");
+    assertThat(plug.nextReadings().get(0).dimension())
+        .as("of all dimensions these two differ most in their groove and where it stands")
+        .isIn(Dimension.GROOVE_WIDTH, Dimension.TIP_TO_COLLAR);
+    assertThat(sheet.selection()).isEmpty();
+  }
+
+  @Test
+  void a_socket_alone_is_not_identified_and_the_universal_one_is_a_way_out() throws Exception {
+    JobSheet sheet = sheet("counter/socket-alone.json");
+    assertThat(sheet.plug()).isEmpty();
+    assertThat(sheet.selection()).isEmpty();
+    assertThat(TextSheet.of(sheet)).contains("A socket alone cannot be identified");
+  }
+
+  /** Its rating is asked for, tails with clamps go into it, and it is not bought. */
+  @Test
+  void an_old_barbed_hose_is_asked_for_its_rating() throws Exception {
+    JobSheet sheet = sheet("counter/old-barbed-hose.json");
+    Proposal best = best(sheet);
+    assertThat(outcome(best, Rule.PARTS_RATED)).isEqualTo(RuleOutcome.OPEN);
+    assertThat(best.open()).anyMatch(finding -> finding.reason().contains("no mark on it"));
+    assertThat(parts(best, Part.Adapter.class)).extracting(Part::id).contains("A-T38M");
+    assertThat(best.hose("old hose").facts().isExisting()).isTrue();
+  }
+
+  /** 18.5 threads per inch are no pipe thread: 1/4 NPT has 18, and the leaf was worn. */
+  @Test
+  void a_worn_gauge_does_not_make_a_thread_of_its_own() throws Exception {
+    ThreadIdentification thread = sheet("counter/worn-gauge.json").thread().orElseThrow();
+    assertThat(thread.inWords()).contains("1/4 NPT", "not sure");
+    assertThat(thread.settlingReadings()).isNotEmpty();
+    assertThat(thread.identified()).isEmpty();
+  }
+
+  /** R and NPT threads of 1/2 have the same 14 threads per inch, and are never screwed together. */
+  @Test
+  void a_bspt_outlet_gets_its_adapter_in_an_npt_shop() throws Exception {
+    Proposal best = best(sheet("counter/bspt-outlet.json"));
+    assertThat(best.parts().get(0).id()).isEqualTo("A-R12");
+  }
+
+  @Test
+  void a_small_plug_on_a_large_pipe_gets_one_bushing_and_keeps_its_plug() throws Exception {
+    Proposal best = best(sheet("counter/small-plug-large-pipe.json"));
+    assertThat(best.parts().get(0).id()).isEqualTo("A-3412");
+    assertThat(parts(best, Part.Adapter.class)).hasSize(1);
+    assertThat(best.plug("coupling at the tool").facts().isExisting()).isTrue();
+  }
+
+  @Test
+  void nitrogen_is_refused_before_anything_is_computed() throws Exception {
+    assertThat(Disk.refusal(JOBS.resolve("counter/nitrogen.json")).orElseThrow().reason())
+        .contains("not on nitrogen", "suffocates");
+    assertThat(sheet("counter/nitrogen.json").selection()).isEmpty();
+  }
+
+  /** 60 m are asked for: the longest hose in stock is the nearest, not the shortest. */
+  @Test
+  void the_nearest_miss_of_a_long_reach_is_the_longest_hose() throws Exception {
+    JobSheet sheet = sheet("counter/long-reach.json");
+    Proposal nearest = nothingFits(sheet).nearest().get(0);
+    assertThat(nearest.hose("hose").conduit().length())
+        .isEqualTo(Length.of(100.0, LengthUnit.FOOT));
+    assertThat(nearest.unmet()).extracting(Finding::rule).containsExactly(Rule.HOSE_REACHES);
+  }
+
+  /** Of 100 ft there are 3/8 in and 1/2 in: the narrower one leaves too little, and is told as such where it is tried. */
+  @Test
+  void the_least_bore_of_a_long_hose_is_the_one_that_leaves_enough() throws Exception {
+    JobSheet sheet = sheet("counter/least-bore.json");
+    for (Proposal proposal : proposals(sheet).proposals()) {
+      assertThat(proposal.hose("hose").id()).isEqualTo("H12-100");
+      assertThat(arrives(proposal)).isGreaterThanOrEqualTo(85.0);
+    }
+    Part.Hose narrow = (Part.Hose) sheet.job().catalogue().parts().part("H38-100").orElseThrow();
+    Layout layout = sheet.requirement().layout();
+    List<Slot> slots = layout.slots().stream()
+        .map(slot -> slot instanceof Slot.Hose hose ? hose.with(narrow) : slot)
+        .toList();
+    JobSheet tried = JobSheet.of(sheet
+        .job()
+        .withRequirement(
+            sheet.requirement().toBuilder().layout(Layout.of(slots)).build()));
+    Proposal miss = nothingFits(tried).nearest().get(0);
+    assertThat(miss.unmet()).extracting(Finding::rule).containsExactly(Rule.AIR_AT_TOOL);
+  }
+
+  private static Selection.NothingFits nothingFits(JobSheet sheet) {
+    return sheet
+        .selection()
+        .orElseThrow()
+        .<Selection.NothingFits>fold(
+            found -> {
+              throw new AssertionError(found);
+            },
+            none -> none);
+  }
+
+  /** The cheapest costs less and has more pieces; the simplest has fewer and costs more. */
+  @Test
+  void price_and_pieces_are_two_different_orders() throws Exception {
+    Proposal cheapest = best(sheet("counter/by-price.json"));
+    Proposal simplest = best(sheet("counter/by-pieces.json"));
+    assertThat(cheapest.price().orElseThrow()).isLessThan(simplest.price().orElseThrow());
+    assertThat(cheapest.parts()).hasSizeGreaterThan(simplest.parts().size());
+  }
+
+  /** The regulator's droop of 6 psi at 50 scfm is 3 psi at 25, and stands between its set point and the tool. */
+  @Test
+  void a_regulator_in_mid_run_droops_and_its_lubricator_makes_the_line_an_oiled_one()
+      throws Exception {
+    JobSheet sheet = sheet("machine-shop/filter-regulator-lubricator.json");
+    Proposal best = best(sheet);
+    double behind =
+        best.result().fold(RunResult.Delivered::shares, RunResult.Starved::before).stream()
+            .filter(share -> share.name().equals("Regulator 3/8 NPT"))
+            .mapToDouble(
+                share -> share.outlet().psi() - sheet.job().atmosphere().psi())
+            .findFirst()
+            .orElseThrow();
+    assertThat(behind).isCloseTo(90.0 - 3.0, within(0.01));
+    assertThat(best.parts())
+        .noneMatch(part -> part.facts().lubrication().equals(Optional.of(Lubrication.DRY)));
+    assertThat(arrives(best)).isBetween(75.0, 87.0);
+  }
+
+  @Test
+  void three_profiles_stand_in_one_run_each_where_it_was_asked_for() throws Exception {
+    Proposal best = best(sheet("machine-shop/mixed-profiles.json"));
+    assertThat(List.of(
+            best.plug("coupling at the outlet").profile(),
+            best.plug("coupling at the bench").profile(),
+            best.plug("coupling at the tool").profile()))
+        .containsExactly("heron", "curlew", "plover");
+  }
+
+  /** 5000 ft are 1524 m, where the standard atmosphere is 84.3 kPa or 12.2 psi: ISO 2533, from memory. */
+  @Test
+  void at_5000_ft_gauges_read_against_thin_air() throws Exception {
+    JobSheet sheet = sheet("hill-quarry/at-5000-ft.json");
+    assertThat(sheet.job().atmosphere().bar()).isCloseTo(0.843, within(0.001));
+    assertThat(sheet.job().supply().pressure().bar())
+        .as("125 psig above it")
+        .isCloseTo(0.843 + 125.0 * 0.0689476, within(0.001));
+    assertThat(best(sheet).hose("hose").conduit().bore().metres()).isGreaterThan(0.018);
+  }
+}
