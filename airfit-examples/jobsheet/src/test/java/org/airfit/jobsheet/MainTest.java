@@ -163,7 +163,7 @@ class MainTest {
     assertThat(Files.readString(page()))
         .contains("Least money now", "Least money in a year", "Reckoned with 2500 h")
         .doesNotContain("earns")
-        .doesNotContain("argin:");
+        .doesNotContain("Most margin");
   }
 
   @Test
