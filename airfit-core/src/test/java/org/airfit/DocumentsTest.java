@@ -37,8 +37,10 @@ import org.airfit.joint.Engagement;
 import org.airfit.joint.HoseBend;
 import org.airfit.joint.HoseRules;
 import org.airfit.joint.Mating;
+import org.airfit.joint.Seal;
 import org.airfit.joint.StandardAdapter;
 import org.airfit.joint.Tube;
+import org.airfit.joint.Turning;
 import org.airfit.line.BoreStep;
 import org.airfit.line.Conduit;
 import org.airfit.line.FrictionLaw;
@@ -219,6 +221,29 @@ class DocumentsTest {
     assertThat(maleByItsLetter).hasToString("R 1/4 male");
     assertThat(barb).isInstanceOf(End.Barb.class);
     assertThat(remark).isPresent();
+  }
+
+  @Test
+  void the_ends_of_the_guide_with_a_form_beside_the_thread_are_judged() {
+    End flare = End.parse("-6 flare male");
+    End port = End.parse("9/16-18 O-ring port");
+    assertThat(flare).hasToString("37° flare 9/16-18 male");
+    assertThat(Mating.of(flare, port).verdict().isSound()).isFalse();
+    Mating flares =
+        Mating.of(End.parse("37° flare 7/16-20 male"), End.parse("45° flare 7/16-20 nut"));
+    assertThat(flares.verdict().isSound()).isFalse();
+    assertThat(flares.reason()).contains("swivel adapter", "flare adapter");
+    Mating washer = Mating.of(End.parse("G 1/4 male with washer"), End.parse("G 1/4 port"));
+    Optional<Seal> tightBy = washer.seal();
+    Optional<String> toBuy = washer.sealItem();
+    Optional<Turning> turned = washer.turning();
+    assertThat(tightBy).contains(Seal.WASHER);
+    assertThat(toBuy).contains("sealing washer for G 1/4");
+    assertThat(turned).contains(Turning.PART);
+    Mating claws = Mating.of(End.parse("two-lug claw"), End.parse("European claw"));
+    assertThat(claws.verdict().isSound()).isFalse();
+    End tube = End.parse("6 mm tube, wall 1 mm");
+    assertThat(tube.clearBore()).isPresent();
   }
 
   @Test

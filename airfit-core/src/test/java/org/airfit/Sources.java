@@ -68,7 +68,8 @@ final class Sources {
         [verification report](verification.md) names it. The tests write this page; nobody edits it. What a library's
         answer rests on stands in its working, in words.
 
-        S: threads, pipe, tube and hose. P: plugs and calipers. H: air, flow, lines, plant, statistics.
+        S: threads, pipe, tube and hose. E: other threads and ends. P: plugs and calipers. H: air, flow, lines, plant,
+        statistics.
 
         | key | source | what was seen |
         |---|---|---|

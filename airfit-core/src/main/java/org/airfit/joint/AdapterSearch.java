@@ -28,7 +28,10 @@ final class AdapterSearch {
   /** What a joint or a piece of two families or two names costs, against one size that a piece changes. */
   private static final int OTHER_FAMILY = 100;
 
-  /** What a piece with threads of two standards costs: no way goes to the other standard and back. */
+  /**
+   * What a piece with threads of two standards costs: no way goes to the other standard and back, or through a flare,
+   * port or claw that neither end has.
+   */
   private static final int OTHER_STANDARD = 10_000;
 
   /** A road to an end, by numbers. */
@@ -102,15 +105,19 @@ final class AdapterSearch {
 
   /** What a piece costs: sizes, standard and family that it changes, and one more for a nipple or coupling. */
   static int cost(StandardAdapter adapter) {
+    if (adapter.one() instanceof End.Claw) {
+      return OTHER_STANDARD;
+    }
     int sizes = Math.abs(
-        StandardAdapter.size(adapter.one()).compareTo(StandardAdapter.size(adapter.other())));
+        StandardShapes.size(adapter.one()).compareTo(StandardShapes.size(adapter.other())));
     if (adapter.one() instanceof End.Threaded a && adapter.other() instanceof End.Threaded b) {
       return sizes
           + (a.gender() == b.gender() ? 1 : 0)
           + (ThreadPairs.isOfOneForm(a, b) ? 0 : OTHER_STANDARD)
           + (a.family() == b.family() ? 0 : OTHER_FAMILY);
     }
-    return sizes;
+    boolean changesForm = adapter.one() instanceof End.Formed != adapter.other() instanceof End.Formed;
+    return sizes + (changesForm ? OTHER_STANDARD : 0);
   }
 
   private static int[] mates(List<End> ends, End end) {

@@ -20,7 +20,7 @@ public enum AdapterShape {
   ADAPTER_COUPLING("female adapter coupling"),
   /** Male of one family, female of another. */
   ADAPTER("adapter"),
-  /** A female NPSM thread that turns freely, with its seat, and a thread of another family. */
+  /** A female thread that turns freely, NPSM with its seat or a flare nut, and a thread of another family. */
   SWIVEL_ADAPTER("swivel adapter"),
   /** A barb and a thread. */
   HOSE_TAIL("hose tail"),
@@ -37,7 +37,19 @@ public enum AdapterShape {
   /** Two push-in ends for two tubes, of inch and metric sizes too. */
   REDUCING_PUSH_IN_UNION("reducing push-in union"),
   /** A piece of tube between two push-in ends. */
-  TUBE_LENGTH("length of tube");
+  TUBE_LENGTH("length of tube"),
+  /** Two male flares of one angle and one thread. */
+  FLARE_UNION("flare union"),
+  /** Two flare nuts of one angle and one thread that turn freely. */
+  SWIVEL_UNION("swivel union"),
+  /** A male flare and a pipe thread. */
+  FLARE_ADAPTER("flare adapter"),
+  /** A stud with O-ring for a port, and a pipe thread, a flare or a flare nut. */
+  PORT_ADAPTER("port adapter"),
+  /** The head of a claw coupling and a barb. */
+  CLAW_TAIL("claw hose tail"),
+  /** The head of a claw coupling and a pipe thread. */
+  CLAW_THREAD("claw adapter");
 
   private final String label;
 

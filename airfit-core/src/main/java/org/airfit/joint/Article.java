@@ -5,7 +5,7 @@ final class Article {
 
   private Article() {}
 
-  /** A noun with "a" or "an" before it, by the sound of its first letter or number: an adapter, an 8 mm tube, an R. */
+  /** A noun with "a" or "an" before it, by the sound of its first letter or number: an adapter, an 8 mm tube, an R, an M5. */
   static String with(String noun) {
     int digits = 0;
     while (digits < noun.length() && Character.isDigit(noun.charAt(digits))) {
@@ -15,7 +15,8 @@ final class Article {
     boolean vowel = "aeiouR".indexOf(noun.charAt(0)) >= 0
         || number.startsWith("8")
         || number.equals("11")
-        || number.equals("18");
+        || number.equals("18")
+        || (noun.startsWith("M") && noun.length() > 1 && Character.isDigit(noun.charAt(1)));
     return (vowel ? "an " : "a ") + noun;
   }
 }

@@ -32,7 +32,9 @@ public record Bore(Limits limits, String assumption, Source source) {
   /** {@return the bore in words, such as "13.87 to 15.8 mm if cut from schedule 80 to 40 pipe"} */
   @Override
   public String toString() {
-    return Digits.significant(limits.least().millimetres(), 4) + " to "
-        + limits.most().format(LengthUnit.MILLIMETRE) + " " + assumption;
+    String least = limits.least().equals(limits.most())
+        ? ""
+        : Digits.significant(limits.least().millimetres(), 4) + " to ";
+    return least + limits.most().format(LengthUnit.MILLIMETRE) + " " + assumption;
   }
 }

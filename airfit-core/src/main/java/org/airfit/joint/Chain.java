@@ -247,6 +247,27 @@ public record Chain<A extends TwoEnded>(End from, End to, List<A> adapters, List
         .orElse(adapter.name());
   }
 
+  /**
+   * {@return in which order to put it together, by what each joint turns; empty where nothing joins the ends}
+   */
+  public Optional<String> assembly() {
+    if (verdict() == ChainVerdict.NOT_JOINED) {
+      return Optional.empty();
+    }
+    return Optional.of(matings.stream()
+        .filter(mating -> mating.turning().filter(turned -> turned == Turning.PART).isEmpty())
+        .findFirst()
+        .map(last -> adapters.isEmpty()
+            ? "Both parts may stand still: "
+                + last.turning().map(Turning::label).orElse("nothing is turned") + "."
+            : "Close the joint of " + last.one().label() + " and " + last.other().label()
+                + " last: " + last.turning().map(Turning::label).orElse("nothing is turned") + ".")
+        .orElse(adapters.isEmpty()
+            ? "One of the two parts must be free to turn; where both stand still, put a swivel or union between."
+            : "Begin at the part that stands still and screw one piece on another; the last joint turns the other part."
+                + " Where both stand still, put a swivel or union between."));
+  }
+
   /** {@return a warning from the second adapter on; those of the single joints are with {@link #matings()}} */
   public List<Caution> cautions() {
     return adapters.size() > 1 ? List.of(STACKED) : List.of();

@@ -10,15 +10,22 @@ import org.airfit.quantity.QuantityFormatException;
 import org.airfit.source.Source;
 import org.airfit.thread.Gender;
 import org.airfit.thread.Limits;
+import org.airfit.thread.NamedThread;
 import org.airfit.thread.ThreadDesignation;
 import org.airfit.thread.ThreadFamily;
 import org.airfit.thread.ThreadForm;
 
 /**
  * How a part ends, where another part is joined to it: a pipe thread, a hose barb, the plain end of a hose, a push-in
- * end, or the plain end of a tube.
+ * end, the plain end of a tube, a thread beside a form that seals (a flare, a port, a stud with a washer), or the head
+ * of a claw coupling.
  */
 public sealed interface End {
+
+  /** What stands behind the label of an end that turns freely. */
+  private static String swivel(boolean turnsFreely) {
+    return turnsFreely ? " swivel" : "";
+  }
 
   /** {@return the end as people write it, which {@link #parse(String)} reads back; what it prints is the same} */
   String label();
@@ -34,16 +41,27 @@ public sealed interface End {
    * A pipe thread.
    *
    * @param thread which thread
+   * @param turnsFreely whether it is a swivel: it turns freely on the part
    */
-  record Threaded(ThreadDesignation thread) implements End {
+  record Threaded(ThreadDesignation thread, boolean turnsFreely) implements End {
 
     /**
      * Refuses {@code null}.
      *
      * @param thread which thread
+     * @param turnsFreely whether it is a swivel: it turns freely on the part
      */
     public Threaded {
       Objects.requireNonNull(thread, "thread");
+    }
+
+    /**
+     * Obtains an end that is one piece with its part.
+     *
+     * @param thread which thread
+     */
+    public Threaded(ThreadDesignation thread) {
+      this(thread, false);
     }
 
     /**
@@ -92,7 +110,7 @@ public sealed interface End {
 
     @Override
     public String label() {
-      return thread.label();
+      return thread.label() + swivel(turnsFreely);
     }
 
     /** {@return the {@link #label()}} */
@@ -192,28 +210,55 @@ public sealed interface End {
    * The plain end of a tube, which goes into a push-in end. A tube is named by its outside, a hose by its inside.
    *
    * @param outside the outside diameter of the tube by its name, in [1, 500] mm
+   * @param wall the thickness of its wall, above 0 and below half of {@code outside}; empty if it was not told
    */
-  record TubeEnd(Length outside) implements End {
+  record TubeEnd(Length outside, Optional<Length> wall) implements End {
 
     /**
-     * Checks the component.
+     * Checks the components.
+     *
+     * @param outside the outside diameter of the tube by its name, in [1, 500] mm
+     * @param wall the thickness of its wall, above 0 and below half of {@code outside}; empty if it was not told
+     * @throws IllegalArgumentException if one of them is out of range
+     */
+    public TubeEnd {
+      requireOutside(outside);
+      Objects.requireNonNull(wall, "wall");
+      wall.ifPresent(told -> {
+        if (!(told.metres() > 0.0 && told.metres() < outside.metres() / 2.0)) {
+          throw new IllegalArgumentException("wall of a tube must be above 0 and below half of its "
+              + "outside diameter of " + outside.inFull(LengthUnit.MILLIMETRE) + ", was "
+              + told.inFull(LengthUnit.MILLIMETRE));
+        }
+      });
+    }
+
+    /**
+     * Obtains the end of a tube whose wall is not known.
      *
      * @param outside the outside diameter of the tube by its name, in [1, 500] mm
      * @throws IllegalArgumentException if {@code outside} is out of range
      */
-    public TubeEnd {
-      requireOutside(outside);
+    public TubeEnd(Length outside) {
+      this(outside, Optional.empty());
     }
 
-    /** {@return empty: tube of one outside has walls of several thicknesses} */
+    /** {@return the outside less twice the wall; empty if the wall was not told, for tube of one outside has several} */
     @Override
     public Optional<Bore> clearBore() {
-      return Optional.empty();
+      return wall.map(told -> {
+        Length bore = outside.minus(told.times(2.0));
+        return new Bore(
+            new Limits(bore, bore),
+            "by its outside and the wall that was told",
+            Source.derived("outside diameter less twice the wall"));
+      });
     }
 
     @Override
     public String label() {
-      return outsideLabel(outside) + " tube";
+      return TubeText.of(outside) + " tube"
+          + wall.map(told -> ", wall " + told.label(TubeText.unit(outside))).orElse("");
     }
 
     /** {@return the {@link #label()}} */
@@ -248,7 +293,102 @@ public sealed interface End {
 
     @Override
     public String label() {
-      return outsideLabel(outside) + " push-in";
+      return TubeText.of(outside) + " push-in";
+    }
+
+    /** {@return the {@link #label()}} */
+    @Override
+    public String toString() {
+      return label();
+    }
+  }
+
+  /**
+   * A parallel thread that only pulls, beside the form that seals: a flare, a port or stud with O-ring, a flat face with
+   * a washer, a hose coupling for water.
+   *
+   * <p>The geometry of the form itself is not held: the standards of flares, ports and cones were not seen, only charts
+   * of their threads. The limits of the thread are those of its {@link NamedThread}.
+   *
+   * @param thread which thread, with its gender
+   * @param form what seals
+   * @param turnsFreely whether it is a nut or swivel that turns freely on the part
+   */
+  record Formed(NamedThread thread, SealForm form, boolean turnsFreely) implements End {
+
+    /**
+     * Checks that the form is made with such a thread.
+     *
+     * @param thread which thread, with its gender
+     * @param form what seals
+     * @param turnsFreely whether it is a nut or swivel that turns freely on the part
+     * @throws IllegalArgumentException if the form is not made with that thread or gender
+     */
+    public Formed {
+      Objects.requireNonNull(thread, "thread");
+      Objects.requireNonNull(form, "form");
+      FormRules.require(thread, form);
+    }
+
+    /** {@return whether the thread is outside or inside} */
+    public Gender gender() {
+      return thread.gender();
+    }
+
+    /**
+     * {@inheritDoc}
+     *
+     * <p>Only the passages of G ports were read, from a chart of ISO 1179-1.
+     */
+    @Override
+    public Optional<Bore> clearBore() {
+      return form == SealForm.FLAT_FACE
+          ? PortPassage.of(ThreadNames.of(thread))
+              .map(passage -> new Bore(
+                  new Limits(passage.bore(), passage.bore()),
+                  "if drilled as the port chart says",
+                  passage.source()))
+          : Optional.empty();
+    }
+
+    @Override
+    public String label() {
+      return FormText.label(thread, form) + (form.isNut(gender()) && !turnsFreely ? " fixed" : "")
+          + swivel(turnsFreely);
+    }
+
+    /** {@return the {@link #label()}} */
+    @Override
+    public String toString() {
+      return label();
+    }
+  }
+
+  /**
+   * The head of a claw coupling. Heads of one kind are alike whatever hose or thread is behind them.
+   *
+   * @param head which head
+   */
+  record Claw(ClawHead head) implements End {
+
+    /**
+     * Refuses {@code null}.
+     *
+     * @param head which head
+     */
+    public Claw {
+      Objects.requireNonNull(head, "head");
+    }
+
+    /** {@return empty: nothing was read of the bores of claw heads} */
+    @Override
+    public Optional<Bore> clearBore() {
+      return Optional.empty();
+    }
+
+    @Override
+    public String label() {
+      return head.label() + " claw";
     }
 
     /** {@return the {@link #label()}} */
@@ -266,23 +406,6 @@ public sealed interface End {
     }
   }
 
-  /** Thirty-seconds of an inch where the diameter is just that, else millimetres; what it gives can be read back. */
-  private static String outsideLabel(Length outside) {
-    long count = Math.round(outside.inches() * 32.0);
-    if (Length.ofInches(count / 32.0).equals(outside)) {
-      long over = 32;
-      while (count % 2 == 0 && over > 1) {
-        count /= 2;
-        over /= 2;
-      }
-      long whole = count / over;
-      String fraction = count % over + "/" + over;
-      return over == 1 ? whole + " in" : (whole == 0 ? "" : whole + "-") + fraction + " in";
-    }
-    String rounded = outside.format(LengthUnit.MILLIMETRE);
-    return Length.parse(rounded).equals(outside) ? rounded : outside.shown();
-  }
-
   /**
    * Reads an end as people write it.
    *
@@ -291,23 +414,34 @@ public sealed interface End {
    * (MNPT, FIP). A dash and a number behind the size are threads per inch, as in "1/4-18 NPT": they must be those of
    * the thread. So "3-8 NPT" is size 3 with 8 threads per inch, see {@link #remarkOn}. At most 200 characters are read.
    *
-   * <p>Barb and hose stand behind the bore of a hose, push-in and tube behind the outside diameter of a tube.
+   * <p>Barb and hose stand behind the bore of a hose, push-in and tube behind the outside diameter of a tube; behind
+   * tube may stand its wall. A flare is told by its angle and its thread, tube or dash size; a port or stud by its
+   * thread and what seals it; a claw by its head. "Swivel" says that the end turns freely; the nut of a flare does by
+   * itself. What may be meant in two ways, such as "3/8 flare", is refused with the question to ask.
    *
    * @param text such as "3/8 NPT male", "1/4-18 NPT female", "1/4 in FIP", "0.25 MNPT", "R 1/4", "G 1/2 female", "3/8
-   *     in barb", "10 mm hose", "8 mm push-in" or "5/16 in tube"
+   *     in barb", "10 mm hose", "8 mm push-in", "6 mm tube, wall 1 mm", "37° flare 9/16-18 male", "-6 flare nut",
+   *     "45° flare 3/8 in tube male", "9/16-18 O-ring port", "M14x1.5 male with O-ring", "G 1/4 port", "G 1/4 male with
+   *     washer", "M5 male", "two-lug claw" or "3/4 in garden hose female"
    * @return the end
    * @throws QuantityFormatException if the text is no end, names a thread its standard does not have, or gives it the
    *     threads per inch of another; it tells what is missing or what would be accepted
    */
   static End parse(String text) {
-    EndReader.Words words = EndReader.read(text);
-    return switch (words.kind()) {
-      case THREAD -> new Threaded(Objects.requireNonNull(words.thread()));
-      case BARB -> new Barb(Objects.requireNonNull(words.bore()));
-      case HOSE -> new HoseEnd(Objects.requireNonNull(words.bore()));
-      case PUSH_IN -> new PushIn(Objects.requireNonNull(words.outside()));
-      case TUBE -> new TubeEnd(Objects.requireNonNull(words.outside()));
-    };
+    EndWords words = EndReader.read(text);
+    if (words instanceof EndWords.Pipe pipe) {
+      return new Threaded(pipe.thread(), pipe.turnsFreely());
+    }
+    if (words instanceof EndWords.OfHose hose) {
+      return hose.isBarb() ? new Barb(hose.bore()) : new HoseEnd(hose.bore());
+    }
+    if (words instanceof EndWords.OfTube tube) {
+      return tube.isGrip() ? new PushIn(tube.outside()) : new TubeEnd(tube.outside(), tube.wall());
+    }
+    if (words instanceof EndWords.WithForm formed) {
+      return new Formed(formed.thread(), formed.form(), formed.turnsFreely());
+    }
+    return new Claw(((EndWords.OfClaw) words).head());
   }
 
   /**

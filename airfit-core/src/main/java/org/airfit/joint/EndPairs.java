@@ -28,6 +28,23 @@ final class EndPairs {
     if (one instanceof End.TubeEnd tube && other instanceof End.PushIn grip) {
       return Optional.of(HosePairs.of(tube, grip));
     }
+    if (one instanceof End.Formed a && other instanceof End.Formed b) {
+      return Optional.of(FormPairs.of(a, b));
+    }
+    if (one instanceof End.Formed formed && other instanceof End.Threaded pipe) {
+      return Optional.of(FormPairs.of(formed, pipe));
+    }
+    if (one instanceof End.Formed formed && formed.form() == SealForm.WATER) {
+      return Optional.of(FormPairs.ofWater(formed, other));
+    }
+    if (one instanceof End.Formed formed
+        && formed.form().isCone()
+        && other instanceof End.TubeEnd tube) {
+      return Optional.of(FormPairs.ofPlainTube(formed, tube));
+    }
+    if (one instanceof End.Claw a && other instanceof End.Claw b) {
+      return Optional.of(ClawPairs.of(a, b));
+    }
     return Optional.empty();
   }
 
@@ -36,10 +53,23 @@ final class EndPairs {
     if (one instanceof End.Threaded a && other instanceof End.Threaded b) {
       return ThreadPairs.isSound(a, b);
     }
+    if (one instanceof End.Formed || other instanceof End.Formed) {
+      return isSoundInOrder(one, other) || isSoundInOrder(other, one);
+    }
+    if (one instanceof End.Claw a && other instanceof End.Claw b) {
+      return ClawPairs.isSound(a, b);
+    }
     return inOrder(one, other)
         .or(() -> inOrder(other, one))
         .filter(pairing -> pairing.verdict().isSound())
         .isPresent();
+  }
+
+  private static boolean isSoundInOrder(End one, End other) {
+    return one instanceof End.Formed formed
+        && (other instanceof End.Formed second
+            ? FormPairs.isSound(formed, second)
+            : other instanceof End.Threaded pipe && FormPairs.isSound(formed, pipe));
   }
 
   private static String capital(String sentence) {

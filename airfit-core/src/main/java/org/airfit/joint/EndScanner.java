@@ -23,12 +23,23 @@ final class EndScanner {
     }
   }
 
+  /** What a refusal says would be accepted. */
+  static final String EXAMPLES =
+      "size, family (NPT, NPTF, NPSC, NPSM, R, Rc, Rp, G) and male or female, such as \"3/8 NPT male\" or \"G 1/2 "
+          + "female\"; or a hose bore"
+          + " with barb or hose, such as \"3/8 in barb\"; or the outside diameter of a tube with push-in or tube,"
+          + " such as \"8 mm push-in\"; or a flare, port or claw, such as \"37° flare 9/16-18 male\", \"M14x1.5 O-ring"
+          + " port\" or \"two-lug claw\"";
+
   private static final String VULGAR = "¼½¾⅛⅜⅝⅞";
   private static final double[] VULGAR_VALUES = {0.25, 0.5, 0.75, 0.125, 0.375, 0.625, 0.875};
   private static final String DASHES = "-\u2010\u2011\u2012\u2013\u2212";
   private static final String SLASHES = "/\u2044\u2215";
   private static final String INCH_MARKS = "\"\u201c\u201d\u201e\u201f\u2033\u02ba\uff02";
   private static final String HALF_INCH_MARKS = "'\u2018\u2019\u201b\u2032\u02b9";
+
+  private static final String DEGREE_MARKS = "\u00b0\u00ba\u02da";
+  private static final String CROSSES = "xX\u00d7*";
 
   private static final String OTHER_QUOTATION_MARKS = "\u00ab\u00bb";
 
@@ -133,6 +144,35 @@ final class EndScanner {
     if (!isAtEnd() && DASHES.indexOf(next()) >= 0) {
       at++;
       skipBlanks();
+      return true;
+    }
+    at = before;
+    return false;
+  }
+
+  /** Leaves the next character out. */
+  void skip() {
+    at++;
+  }
+
+  /** A degree mark, if one is next. */
+  boolean degreeMark() {
+    int before = at;
+    skipBlanks();
+    if (!isAtEnd() && DEGREE_MARKS.indexOf(next()) >= 0) {
+      at++;
+      return true;
+    }
+    at = before;
+    return false;
+  }
+
+  /** The cross or the letter x of a metric thread, if one is next. */
+  boolean times() {
+    int before = at;
+    skipBlanks();
+    if (!isAtEnd() && CROSSES.indexOf(next()) >= 0) {
+      at++;
       return true;
     }
     at = before;

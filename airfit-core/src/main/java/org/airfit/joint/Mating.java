@@ -37,13 +37,6 @@ public final class Mating implements Worked {
       Source.standard(
           "ASME B1.20.1 table of NPSC, pressure-tight joints with lubricant or sealer"));
 
-  private static final Caution SEAT = new Caution(
-      "Seat or washer",
-      "Both parts must carry the seat, or the washer or ring must lie between their faces. Without it the joint "
-          + "leaks however far it is"
-          + " turned.",
-      Source.standard("ISO 228-1 scope; NPSM seats in trade articles"));
-
   private static final Caution MISMATCH = new Caution(
       "Threads of two standards",
       "Do not put pressure on it. Sealant does not make the pair safe; under pressure the parts can separate. Use "
@@ -150,6 +143,9 @@ public final class Mating implements Worked {
   }
 
   private String betweenInWords() {
+    if (isForWater()) {
+      return "Nothing goes between: no adapter makes a water hose an air hose. Use an air hose with ends for air.";
+    }
     List<StandardAdapter> between = between();
     if (between.isEmpty()) {
       String unserved = List.of(one, other).stream()
@@ -213,7 +209,7 @@ public final class Mating implements Worked {
       case SEALS_DRY -> Optional.of(Seal.DRY_THREAD);
       case SEALS_ON_FACE -> Optional.of(SealOfEnds.onFace(one, other));
       case HOLDS_WITH_CLAMP -> Optional.of(Seal.CLAMP_OR_FERRULE);
-      case HOLDS_IN_GRIP -> Optional.of(Seal.RING_OF_PART);
+      case HOLDS_IN_GRIP, LOCKS_ON_CLAWS -> Optional.of(Seal.RING_OF_PART);
       case NOT_JUDGED, NOT_TO_BE_RELIED_ON, STARTS_AND_JAMS, DOES_NOT_FIT -> Optional.empty();
     };
   }
@@ -227,6 +223,26 @@ public final class Mating implements Worked {
     return seal().flatMap(seal -> SealOfEnds.item(seal, one, other));
   }
 
+  /**
+   * {@return what has to be bought beside the parts so that the joint cannot part by itself, such as "retaining clip or
+   * pin for a two-lug claw"; empty where nothing is, or where it is no joint to build}
+   */
+  public Optional<String> retainer() {
+    return verdict() == MatingVerdict.LOCKS_ON_CLAWS
+        ? Optional.of("retaining clip or pin for " + Article.with(one.label()))
+        : Optional.empty();
+  }
+
+  /**
+   * {@return what has to turn so that the joint closes; empty where it is none to build. Of the joints of a run, one
+   * that turns a part with all that is fixed to it cannot be closed last between two parts that stand still}
+   */
+  public Optional<Turning> turning() {
+    return verdict().isSound()
+        ? Optional.of(SealOfEnds.turning(verdict(), one, other))
+        : Optional.empty();
+  }
+
   /** {@return how to use sealant on it, or that it does no good; each with its source or marked common practice} */
   public List<Caution> sealantNotes() {
     return switch (verdict()) {
@@ -234,9 +250,13 @@ public final class Mating implements Worked {
         Sealant.onTaper(
             threaded(Gender.MALE).map(End.Threaded::size).orElse(NominalThreadSize.ONE));
       case SEALS_DRY -> List.of(Sealant.DRY);
-      case SEALS_ON_FACE -> List.of(Sealant.NOT_ON_PARALLEL);
+      case SEALS_ON_FACE ->
+        List.of(
+            seal().filter(seal -> seal == Seal.CONE).isPresent()
+                ? Sealant.NOT_ON_CONE
+                : Sealant.NOT_ON_PARALLEL);
       case NOT_TO_BE_RELIED_ON, STARTS_AND_JAMS -> List.of(Sealant.NO_CURE);
-      case HOLDS_WITH_CLAMP, HOLDS_IN_GRIP, NOT_JUDGED, DOES_NOT_FIT -> List.of();
+      case HOLDS_WITH_CLAMP, HOLDS_IN_GRIP, LOCKS_ON_CLAWS, NOT_JUDGED, DOES_NOT_FIT -> List.of();
     };
   }
 
@@ -254,6 +274,20 @@ public final class Mating implements Worked {
         && ThreadPairs.isOfOneForm(a, b);
   }
 
+  private boolean isForWater() {
+    return isWater(one) || isWater(other);
+  }
+
+  private static boolean isWater(End end) {
+    return end instanceof End.Formed formed && formed.form() == SealForm.WATER;
+  }
+
+  private boolean isOneThread() {
+    return one instanceof End.Formed a
+        && other instanceof End.Formed b
+        && ThreadNames.of(a.thread()).equals(ThreadNames.of(b.thread()));
+  }
+
   private boolean isFullDryseal() {
     return one instanceof End.Threaded a
         && other instanceof End.Threaded b
@@ -266,18 +300,26 @@ public final class Mating implements Worked {
     List<Caution> cautions = new ArrayList<>();
     switch (verdict()) {
       case SEALS_WITH_SEALANT -> cautions.add(Sealant.LOOSE);
-      case SEALS_ON_FACE -> cautions.add(SEAT);
+      case SEALS_ON_FACE -> cautions.add(MatingCautions.onFace(seal().orElseThrow()));
+      case LOCKS_ON_CLAWS -> cautions.addAll(MatingCautions.claws(one));
       case HOLDS_WITH_CLAMP -> cautions.add(CLAMP);
       case HOLDS_IN_GRIP -> cautions.add(PUSH);
       case NOT_JUDGED -> cautions.add(ASK);
       case NOT_TO_BE_RELIED_ON, STARTS_AND_JAMS ->
-        cautions.add(isOfOneForm() ? UNPAIRED : MISMATCH);
+        cautions.add(
+            isForWater()
+                ? MatingCautions.WATER
+                : isOneThread() ? MatingCautions.FORMS : isOfOneForm() ? UNPAIRED : MISMATCH);
       case SEALS_DRY -> {
         if (!isFullDryseal()) {
           cautions.add(FEWER_THREADS);
         }
       }
-      case DOES_NOT_FIT -> {}
+      case DOES_NOT_FIT -> {
+        if (isForWater()) {
+          cautions.add(MatingCautions.WATER);
+        }
+      }
     }
     if (isForLowPressure()) {
       cautions.add(LOW_PRESSURE);

@@ -12,6 +12,8 @@ public enum MatingVerdict {
   HOLDS_WITH_CLAMP("holds with a clamp"),
   /** The tube goes into the push-in end, whose grip holds it and whose ring seals on it. */
   HOLDS_IN_GRIP("holds in the grip and seals on a ring"),
+  /** The heads lock on each other with part of a turn, and their gaskets seal. */
+  LOCKS_ON_CLAWS("locks on its claws and seals on gaskets"),
   /** The table that would decide it was not seen: neither allowed nor proved wrong. Ask the maker. */
   NOT_JUDGED("not judged: table not seen"),
   /** They go together and may even look tight, but must not be relied on to seal or hold. */
@@ -38,6 +40,7 @@ public enum MatingVerdict {
         || this == SEALS_DRY
         || this == SEALS_ON_FACE
         || this == HOLDS_WITH_CLAMP
-        || this == HOLDS_IN_GRIP;
+        || this == HOLDS_IN_GRIP
+        || this == LOCKS_ON_CLAWS;
   }
 }

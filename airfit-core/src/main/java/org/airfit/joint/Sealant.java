@@ -23,6 +23,11 @@ final class Sealant {
       "Tape has no purpose on it: the thread carries no wedge force and does not seal.",
       Source.commonPractice("tape is for taper threads"));
 
+  static final Caution NOT_ON_CONE = new Caution(
+      "No sealant on a flare",
+      "Metal cones seal: tape or paste on cone or thread does no good and gets into the air.",
+      Source.commonPractice("flares are made up dry"));
+
   static final Caution NO_CURE = new Caution(
       "Sealant cures no mismatch",
       "Tape or paste does not change the geometry; under pressure the parts can separate.",

@@ -47,14 +47,12 @@ public final class HoseBore implements Comparable<HoseBore> {
    * Obtains a bore from a length.
    *
    * @param nominal the bore the hose is named by, in [1, 500] mm
-   * @return the bore, labelled in millimetres, or in metres where four digits do not tell it exactly
+   * @return the bore, labelled in millimetres as {@link Length#label} prints it
    * @throws IllegalArgumentException if {@code nominal} is out of range
    */
   public static HoseBore of(Length nominal) {
     Objects.requireNonNull(nominal, "nominal");
-    String rounded = nominal.format(LengthUnit.MILLIMETRE);
-    return new HoseBore(
-        nominal, Length.parse(rounded).equals(nominal) ? rounded : nominal.toString());
+    return new HoseBore(nominal, nominal.label(LengthUnit.MILLIMETRE));
   }
 
   /**

@@ -1,6 +1,8 @@
 package org.airfit.quantity;
 
 import java.util.List;
+import java.util.Objects;
+import org.airfit.internal.Digits;
 
 /**
  * A length or a distance, such as a caliper reading '12.70 mm' or a hose '25 ft' long.
@@ -103,6 +105,36 @@ public final class Length extends AdditiveQuantity<Length, LengthUnit> {
   /** {@return this length [ft]} */
   public double feet() {
     return in(LengthUnit.FOOT);
+  }
+
+  /**
+   * Prints this length with as few digits as {@link #parse} reads back exactly.
+   *
+   * @param unit the unit wanted; another is taken where twelve digits of this one do not read back and those of the
+   *     other do
+   * @return the text, such as "14.7447 mm" where {@link #toString} has "0.014744700000000001 m"
+   */
+  public String label(LengthUnit unit) {
+    Objects.requireNonNull(unit, "unit");
+    for (int most : new int[] {12, 17}) {
+      for (LengthUnit each : List.of(unit, LengthUnit.MILLIMETRE, LengthUnit.INCH)) {
+        String text = readBack(each, most);
+        if (!text.isEmpty()) {
+          return text;
+        }
+      }
+    }
+    return toString();
+  }
+
+  private String readBack(LengthUnit unit, int most) {
+    for (int digits = 1; digits <= most; digits++) {
+      String number = Digits.significant(in(unit), digits);
+      if (of(Double.parseDouble(number), unit).equals(this)) {
+        return number + " " + written(unit);
+      }
+    }
+    return "";
   }
 
   @Override

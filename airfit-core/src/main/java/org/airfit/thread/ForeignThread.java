@@ -11,7 +11,7 @@ import org.airfit.working.Working;
 
 /**
  * A parallel thread that is met beside pipe threads and is easily taken for one: metric, unified (flares and ports), G
- * of odd size, hose. Nothing joins it to an air part; it is known so that it can be named and kept apart.
+ * of odd size, hose. It is known so that it can be named and kept apart; what seals beside it tells the end of a part.
  *
  * <pre>
  *   metric, unified:  d2 = d − 0.649519 P             d1 = d − 1.082532 P

@@ -101,7 +101,8 @@ final class AdapterPairs {
         if (!between.isEmpty()) {
           requireSound(pair, from, to, between);
         }
-        if ((i + j) / step % 5 == 0) {
+        // an end and itself is one pair whichever is named first
+        if (i != j && (i + j) / step % 5 == 0) {
           List<StandardAdapter> back = new ArrayList<>(Mating.of(to, from).between());
           Collections.reverse(back);
           assertThat(back).as(pair + " turned").isEqualTo(between);

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** "a" or "an" by the sound: an eight, an eleven, an eighteen, an eighty, an R; a one, a hundred and ten. */
+/** "a" or "an" by the sound: an eight, an eleven, an eighteen, an eighty, an R, an M5; a one, a hundred and ten. */
 class ArticleTest {
 
   @ParameterizedTest
@@ -23,7 +23,8 @@ class ArticleTest {
         "18 mm tube",
         "18.5 mm hose",
         "R 1/4 male",
-        "Rc 1/4 female"
+        "Rc 1/4 female",
+        "M5 male"
       })
   void an_stands_before_a_vowel_that_is_heard(String noun) {
     assertThat(Article.with(noun)).isEqualTo("an " + noun);
@@ -35,6 +36,8 @@ class ArticleTest {
         "nipple",
         "reducing bushing",
         "G 1/2 male",
+        "M",
+        "Male",
         "1 in hose",
         "1/8 in tube",
         "10 mm hose",

@@ -185,11 +185,18 @@ class StandardAdapterTest {
         shape(one, other).ifPresent(shape -> wanted.add(key(shape, one.end(), other.end())));
       }
     }
-    List<StandardAdapter> made = StandardAdapter.make();
+    assertThat(StandardAdapter.make()).isEqualTo(StandardAdapter.all());
+    List<StandardAdapter> made = StandardAdapter.make().stream()
+        .filter(adapter -> !isOfForms(adapter.one()) && !isOfForms(adapter.other()))
+        .toList();
     Set<String> held = new TreeSet<>();
     made.forEach(adapter -> held.add(key(adapter.shape(), adapter.one(), adapter.other())));
     assertThat(held).isEqualTo(wanted).hasSameSizeAs(made);
-    assertThat(made).isEqualTo(StandardAdapter.all());
+  }
+
+  /** Flares, ports and claws have a test of their own. */
+  private static boolean isOfForms(End end) {
+    return end instanceof End.Formed || end instanceof End.Claw;
   }
 
   private static StandardAdapter named(String name) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import org.airfit.files.Printable;
 import org.airfit.joint.Chain;
+import org.airfit.joint.ChainVerdict;
 import org.airfit.joint.End;
 import org.airfit.joint.Mating;
 import org.airfit.joint.StandardAdapter;
@@ -34,6 +35,16 @@ final class JointProgram {
     }
   }
 
+  /** What is bought for the joints of a chain beside its parts, each once. */
+  private static String items(Chain<StandardAdapter> chain) {
+    Set<String> items = new LinkedHashSet<>();
+    for (Mating joint : chain.matings()) {
+      joint.sealItem().ifPresent(items::add);
+      joint.retainer().ifPresent(items::add);
+    }
+    return items.isEmpty() ? "nothing" : String.join("; ", items);
+  }
+
   private static void tell(String one, String other, PrintStream print) {
     Lines out = new Lines();
     Mating mating = Mating.of(End.parse(one), End.parse(other));
@@ -41,6 +52,7 @@ final class JointProgram {
       End.remarkOn(typed).ifPresent(remark -> out.wrapped("", typed.strip() + ": " + remark + "."));
     }
     out.wrapped("", mating.inWords());
+    mating.seal().ifPresent(seal -> out.wrapped("", "Kept tight by " + seal.label() + "."));
     Chain<StandardAdapter> chain = Chain.between(mating.one(), mating.other());
     Set<Caution> cautions = new LinkedHashSet<>(mating.cautions());
     if (!chain.adapters().isEmpty()) {
@@ -48,6 +60,7 @@ final class JointProgram {
       out.line("The joints with it:");
       for (Mating joint : chain.matings()) {
         out.wrapped("  - ", joint.inWords());
+        joint.seal().ifPresent(seal -> out.wrapped("    ", "Kept tight by " + seal.label() + "."));
         cautions.addAll(joint.cautions());
       }
       cautions.addAll(chain.cautions());
@@ -55,6 +68,11 @@ final class JointProgram {
           "  ",
           "The adapter must be rated for the pressure and suit the place: ask its maker. Its bore narrows"
               + " the way.");
+    }
+    if (chain.verdict() != ChainVerdict.NOT_JOINED) {
+      out.line("");
+      out.wrapped("", "To buy beside the parts: " + items(chain) + ".");
+      chain.assembly().ifPresent(order -> out.wrapped("", "To put it together: " + order));
     }
     if (!cautions.isEmpty()) {
       out.line("");

@@ -54,6 +54,36 @@ class JointProgramTest {
   }
 
   @Test
+  void a_flare_in_a_port_of_its_thread_gets_the_adapter_what_seals_and_the_order() {
+    assertThat(run("joint", "-6 flare male", "9/16-18 O-ring port")).isZero();
+    assertThat(told())
+        .startsWith("-6 flare male: read as 37° flare")
+        .contains("so that nothing seals. Between them goes a port adapter")
+        .contains("Kept tight by the metal cones of both parts.")
+        .contains("Kept tight by a ring or gasket that belongs to the part.")
+        .contains("To buy beside the parts: nothing.")
+        .contains("To put it together: Close the joint of 37° flare 9/16-18 male and")
+        .contains("The thread is not the joint");
+  }
+
+  @Test
+  void a_claw_is_told_with_its_clip_and_a_garden_hose_is_refused_with_the_reason() {
+    assertThat(run("joint", "two-lug claw", "1/2 NPT male")).isZero();
+    assertThat(told())
+        .contains(
+            "To buy beside the parts: retaining clip or pin for a two-lug claw; thread sealant for 1/2 NPT.")
+        .contains("Clip or pin in every pair");
+    out.reset();
+    assertThat(run("joint", "garden hose female", "3/4 NPT male")).isZero();
+    assertThat(told())
+        .contains("for water: neither coupling nor hose is made or rated for compressed air")
+        .doesNotContain("To buy beside the parts")
+        .contains("Never put compressed air on a garden or fire hose");
+    assertThat(run("joint", "universal claw", "1/2 NPT male")).isEqualTo(2);
+    assertThat(complained()).contains("heads that do not mate").hasLineCount(1);
+  }
+
+  @Test
   void a_text_that_may_be_meant_otherwise_is_remarked_on() {
     assertThat(run("joint", "3-8 NPT male", "3 NPT female")).isZero();
     assertThat(told()).startsWith("3-8 NPT male: read as size 3 with 8 threads per inch");
