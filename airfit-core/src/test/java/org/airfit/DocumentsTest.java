@@ -75,6 +75,7 @@ import org.airfit.quantity.Area;
 import org.airfit.quantity.DecimalMark;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.Money;
@@ -99,15 +100,24 @@ import org.airfit.safety.Ruling;
 import org.airfit.safety.SafetyRule;
 import org.airfit.safety.SafetyRules;
 import org.airfit.safety.Situation;
+import org.airfit.select.Accessory;
+import org.airfit.select.BillOfMaterials;
+import org.airfit.select.Catalogue;
 import org.airfit.select.DeviceKind;
 import org.airfit.select.Finding;
 import org.airfit.select.JobFindings;
 import org.airfit.select.Layout;
+import org.airfit.select.Material;
+import org.airfit.select.Offer;
+import org.airfit.select.Offers;
 import org.airfit.select.Part;
 import org.airfit.select.PartFacts;
+import org.airfit.select.PlantYear;
+import org.airfit.select.Proposal;
 import org.airfit.select.Requirement;
 import org.airfit.select.Rule;
 import org.airfit.select.RuleOutcome;
+import org.airfit.select.Selection;
 import org.airfit.select.Shelf;
 import org.airfit.select.Slot;
 import org.airfit.source.Source;
@@ -415,6 +425,67 @@ class DocumentsTest {
             "hose: hose of at least 9.144 m",
             "tool: coupling",
             "whip hose: whip hose of at least 0.6096 m");
+  }
+
+  /** By hand: 2 × 18 + 4 + 5 + 36 for the parts, and 2.40 for the tape. */
+  @Test
+  void the_bill_and_the_offers_of_the_guide_are_complete() {
+    AbsolutePressure atmosphere = AbsolutePressure.STANDARD_ATMOSPHERE;
+    List<Part> parts = List.of(
+        new Part.Socket(
+            sold("S-1", "18 USD"),
+            Set.of("gannet"),
+            End.parse("3/8 NPT female"),
+            FlowCapacity.of(SonicConductance.parse("8 dm³/(s·bar)"), 0.3)),
+        new Part.Plug(sold("P-1", "4 USD"), "gannet", End.parse("3/8 NPT female")),
+        new Part.Plug(sold("P-2", "5 USD"), "gannet", End.parse("1/4 NPT male")),
+        new Part.Hose(
+            sold("H-1", "36 USD"),
+            HoseBore.parse("3/8 in"),
+            Conduit.of(Length.parse("3/8 in"), Length.parse("30 ft"), Length.parse("0.01 mm")),
+            End.parse("3/8 NPT male"),
+            End.parse("3/8 NPT male")));
+    Requirement requirement = Requirement.forTool(
+            FreeAirFlow.parse("22 scfm"), GaugePressure.parse("80 psig"))
+        .supply(
+            AirState.of(
+                GaugePressure.parse("110 psig").absolute(atmosphere), Temperature.parse("20 °C")),
+            atmosphere)
+        .outlet(End.parse("3/8 NPT male"))
+        .toolInlet(End.parse("1/4 NPT female"))
+        .reach(Length.parse("25 ft"))
+        .build();
+    Proposal proposal = Selection.of(requirement, Catalogue.of(parts))
+        .fold(Selection.Proposals::best, nothing -> nothing.nearest().get(0));
+    Accessory tape = new Accessory.ThreadSealant(
+        PartFacts.of("T-1", "Sealing tape").withPrice(Money.parse("2.40 USD")),
+        NominalThreadSize.TWO);
+    BillOfMaterials bill = BillOfMaterials.of(proposal, Catalogue.of(parts, List.of(tape)));
+    Optional<String> total = bill.totalInWords();
+    List<String> toAsk = bill.questions();
+    assertThat(total).contains("83.40 USD. Tax is left to the shop.");
+    assertThat(toAsk).isEmpty();
+    AirPlant plant = new AirPlant(
+        Compression.adiabatic(
+            AirState.of(atmosphere, Temperature.parse("20 °C")),
+            GaugePressure.parse("110 psig").absolute(atmosphere)),
+        0.75,
+        0.9,
+        Duration.ofHours(2500),
+        Money.parse("0.16 USD"));
+    PlantYear year =
+        new PlantYear(plant, FreeAirFlow.parse("22 scfm"), FreeAirFlow.parse("0.05 scfm"));
+    Offers offers = Offers.of(requirement, Catalogue.of(parts, List.of(tape)), year);
+    Optional<Offer> later = offers.offer(Offer.Aim.LEAST_IN_A_YEAR);
+    assertThat(later).hasValueSatisfying(offer -> assertThat(offer.aims()).hasSize(2));
+    assertThat(offers.isProven()).isTrue();
+  }
+
+  private static PartFacts sold(String id, String price) {
+    return PartFacts.of(id, "part " + id)
+        .withRating(GaugePressure.parse("150 psig"))
+        .withMaterial(Material.BRASS)
+        .withPrice(Money.parse(price));
   }
 
   @Test

@@ -1,5 +1,6 @@
 package org.airfit.select;
 
+import java.util.Locale;
 import java.util.Objects;
 import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
@@ -78,21 +79,35 @@ public sealed interface Accessory {
   }
 
   /**
-   * A sealing washer, bonded seal or flat ring for a parallel G thread.
+   * A sealing washer, bonded seal or flat ring for a thread that seals between two faces.
    *
    * @param facts what it tells of itself
-   * @param size the thread it goes on
+   * @param thread the thread it goes on as the trade names it, such as "G 1/4" or "M5"
    */
-  record SealingWasher(PartFacts facts, NominalThreadSize size) implements Accessory {
+  record SealingWasher(PartFacts facts, String thread) implements Accessory {
     /**
-     * Refuses {@code null}.
+     * Checks the components.
      *
      * @param facts what it tells of itself
-     * @param size the thread it goes on
+     * @param thread the thread it goes on as the trade names it, such as "G 1/4" or "M5"
+     * @throws IllegalArgumentException if {@code thread} is blank
      */
     public SealingWasher {
       Objects.requireNonNull(facts, "facts");
-      Objects.requireNonNull(size, "size");
+      Objects.requireNonNull(thread, "thread");
+      if (thread.isBlank()) {
+        throw new IllegalArgumentException("thread of sealing washer " + facts.id()
+            + " must not be blank, was \"" + thread + "\"");
+      }
+    }
+
+    /** Whether a joint that needs a washer, as {@link org.airfit.joint.Mating#sealItem()} names it, may have it. */
+    boolean isFor(String item) {
+      return bare(item).endsWith("for" + bare(thread));
+    }
+
+    private static String bare(String text) {
+      return text.replace(" ", "").toLowerCase(Locale.ROOT);
     }
   }
 

@@ -50,6 +50,7 @@ final class BillJoints {
     lines.addAll(clamps());
     lines.addAll(sealants());
     lines.addAll(washers());
+    lines.addAll(retainers());
     return lines;
   }
 
@@ -195,7 +196,7 @@ final class BillJoints {
           + "; the thread does not seal, and a part that carries its own ring needs none";
       Source source = first.mating().source();
       lines.add(shelf
-          .find(Accessory.SealingWasher.class, washer -> washer.size() == size(first))
+          .find(Accessory.SealingWasher.class, washer -> washer.isFor(item))
           .map(washer ->
               BillLine.of(BillLine.Kind.SEAL, washer.facts(), sealed.size(), why, source))
           .orElseGet(() -> BillLine.lacking(
@@ -205,6 +206,24 @@ final class BillJoints {
               why + "; the catalogue has none",
               source)));
     });
+    return lines;
+  }
+
+  /** What keeps the halves of a claw coupling from turning back. */
+  private List<BillLine> retainers() {
+    Map<String, List<Meeting>> alike = new LinkedHashMap<>();
+    for (Meeting each : meetings) {
+      each.mating()
+          .retainer()
+          .ifPresent(item -> alike.computeIfAbsent(item, any -> new ArrayList<>()).add(each));
+    }
+    List<BillLine> lines = new ArrayList<>();
+    alike.forEach((item, held) -> lines.add(BillLine.lacking(
+        BillLine.Kind.RETAINER,
+        item,
+        held.size(),
+        "keeps the halves from parting by themselves: " + where(held),
+        held.get(0).mating().source())));
     return lines;
   }
 

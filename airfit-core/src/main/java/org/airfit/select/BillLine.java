@@ -37,6 +37,8 @@ public record BillLine(
     SEALANT,
     /** What seals on a face: a washer, bonded seal or ring. */
     SEAL,
+    /** A clip or pin that keeps a claw coupling from turning back. */
+    RETAINER,
     /** What holds a hose whose joint parts. */
     WHIP_RESTRAINT,
     /** What shuts off the air of a hose that failed. */

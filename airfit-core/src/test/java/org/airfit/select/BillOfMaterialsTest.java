@@ -256,7 +256,7 @@ class BillOfMaterialsTest {
     BillOfMaterials bill = bill(
         proposal(parallel(), PARALLEL),
         TAPE,
-        new Accessory.SealingWasher(priced("W38", "0.30 EUR"), NominalThreadSize.THREE_EIGHTHS));
+        new Accessory.SealingWasher(priced("W38", "0.30 EUR"), "G3/8"));
     assertThat(bill.lines(BillLine.Kind.SEALANT)).isEmpty();
     assertThat(told(bill).subList(4, 6))
         .containsExactly("seal: 3 x part W38, 0.90 EUR", "seal: 1 x sealing washer for G 1/4, ?");
@@ -270,6 +270,8 @@ class BillOfMaterialsTest {
   @ParameterizedTest
   @CsvSource({
     "1/4 NPTF female, 1/4 NPTF male, 3",
+    "-6 flare male, -6 flare nut, 3",
+    "9/16-18 O-ring port, 9/16-18 male with O-ring, 3",
     "8 mm push-in, 8 mm tube, 3",
     "1/4 NPSM female, 1/4 NPT male, 3",
     "1/4 NPT female, 1/4 NPT male, 4"
@@ -281,6 +283,25 @@ class BillOfMaterialsTest {
     assertThat(only(bill, BillLine.Kind.SEALANT).reason())
         .startsWith("seals " + sealed + " taper threads");
     assertThat(bill.lines(BillLine.Kind.SEAL)).isEmpty();
+  }
+
+  @Test
+  void an_m5_stud_gets_its_own_washer_and_claws_a_clip() {
+    Part.Plug stud = Shelf.plug(priced("P2", "2.75 EUR"), "finch", "M5 male");
+    BillOfMaterials small = bill(
+        proposal(Shelf.job().toolInlet(End.parse("M5 female")), SOCKET, HOSE_PLUG, stud, HOSE),
+        new Accessory.SealingWasher(priced("W5", "0.10 EUR"), "M5"),
+        new Accessory.SealingWasher(priced("W50", "0.05 EUR"), "M50"));
+    assertThat(only(small, BillLine.Kind.SEAL).id()).contains("W5");
+    Part.Plug claw = Shelf.plug(priced("P2", "2.75 EUR"), "finch", "two-lug claw");
+    BillOfMaterials large = bill(
+        proposal(
+            Shelf.job().toolInlet(End.parse("two-lug claw")), SOCKET, HOSE_PLUG, claw, HOSE),
+        TAPE);
+    assertThat(only(large, BillLine.Kind.RETAINER).name())
+        .startsWith("retaining clip or pin for a two-lug claw");
+    assertThat(only(large, BillLine.Kind.RETAINER).reason())
+        .isEqualTo("keeps the halves from parting by themselves: plug to tool");
   }
 
   /** To size 2 tape, above it only what is made for it: the cheaper tape must not be sold for a thread of 3. */

@@ -279,7 +279,7 @@ class OffersTest {
           i == 0
               ? new Accessory.ThreadSealant(facts, NominalThreadSize.ONE)
               : i == 1
-                  ? new Accessory.SealingWasher(facts, NominalThreadSize.ONE_QUARTER)
+                  ? new Accessory.SealingWasher(facts, "G 1/4")
                   : new Accessory.ThreadSealant(facts, NominalThreadSize.ONE_QUARTER));
     }
     return some;
@@ -355,7 +355,7 @@ class OffersTest {
         End.parse("3/8 NPT male"),
         Shelf.adapter("x", "G 3/8 female", "3/8 NPT male").conduit()));
     Accessory washer =
-        new Accessory.SealingWasher(priced("washer", "0", ""), NominalThreadSize.THREE_EIGHTHS);
+        new Accessory.SealingWasher(priced("washer", "0", ""), "G 3/8");
     Catalogue catalogue = Catalogue.of(parts, List.of(TAPE, washer));
     Offers offers = Offers.of(job, catalogue, year(10.0, 5.0));
     assertThat(Selection.of(

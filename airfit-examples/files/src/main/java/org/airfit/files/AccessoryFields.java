@@ -1,6 +1,7 @@
 package org.airfit.files;
 
 import java.util.List;
+import org.airfit.joint.End;
 import org.airfit.plug.ReferenceSet;
 import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
@@ -36,11 +37,7 @@ final class AccessoryFields {
             facts,
             item.field("upTo", "the largest thread it is for, such as \"2\"")
                 .as(NominalThreadSize::parse));
-      case WASHER ->
-        new Accessory.SealingWasher(
-            facts,
-            item.field("size", "of the G thread it goes on, such as \"1/4\"")
-                .as(NominalThreadSize::parse));
+      case WASHER -> washer(item, facts);
       case RESTRAINT -> restraint(item, facts);
       case DRAIN -> new Accessory.Drain(facts);
       case CAP ->
@@ -50,6 +47,14 @@ final class AccessoryFields {
     };
     item.requireNothingElse();
     return accessory;
+  }
+
+  /** The thread is read as an end, so that a slip is noticed. */
+  private static Accessory washer(Field item, PartFacts facts) throws WrongFileException {
+    Field thread = item.field("thread", "the thread it goes on, such as \"G 1/4\"");
+    thread.as(text -> End.parse(text + " male"));
+    String named = thread.text().strip();
+    return item.build(() -> new Accessory.SealingWasher(facts, named));
   }
 
   private static Accessory clamp(Field item, PartFacts facts) throws WrongFileException {

@@ -48,20 +48,20 @@ final class BillText {
     row("pcs", "part", "what", "each", "price");
     for (BillLine line : lines) {
       row(
-          line.existing() ? "there" : Integer.toString(line.quantity()),
+          Integer.toString(line.quantity()),
           id(line),
-          line.name(),
+          line.name() + (line.existing() ? " (there already)" : ""),
           money(line, line.priceEach()),
           money(line, line.price()));
-      out.wrapped(" ".repeat(10 + id), line.reason() + ".");
+      out.wrapped(" ".repeat(8 + id), line.reason() + ".");
     }
   }
 
   /** A name that is too long for its column gets the line to itself. */
   private void row(String pieces, String part, String name, String one, String all) {
     int columns = isPriced ? each + price + 4 : 0;
-    int room = Math.max(LEAST_NAME, WIDTH - 9 - id - columns);
-    String front = "  " + right(pieces, 5) + " " + left(part, id) + " ";
+    int room = Math.max(LEAST_NAME, WIDTH - 6 - id - columns);
+    String front = "  " + right(pieces, 3) + " " + left(part, id) + " ";
     String money = isPriced ? "  " + right(one, each) + "  " + right(all, price) : "";
     if (name.length() > room) {
       out.wrapped(front, name);

@@ -129,15 +129,41 @@ class MainTest {
     assertThat(run(YARD.resolve("weak-sander.json").toString(), page().toString()))
         .isZero();
     assertThat(printed().replaceAll("\\s+", " "))
-        .contains("; together 136.80 USD.", "Together 136.80 USD.", "; 38.90 USD.");
-    assertThat(Files.readString(page())).contains("together", "136.80 USD");
+        .contains(
+            "; together 139.20 USD. Tax is left to the shop.",
+            "1 S-12 Socket Gannet, stainless, 1/2 NPT male 38.90 USD 38.90 USD at the outlet: takes",
+            "1 T-1 Sealing tape, roll 2.40 USD 2.40 USD seals 4 taper threads",
+            "Together 139.20 USD. Tax is left to the shop. The parts in the line alone cost 136.80 USD.",
+            "To be asked: Is there a dryer behind the compressor?");
+    assertThat(Files.readString(page()))
+        .contains("together", "139.20 USD", "<td>Sealing tape, roll</td>", "Is there a dryer");
     out.reset();
     catalogue = change(catalogue, "\"price\": \"49.00\", ", "");
     catalogue = change(catalogue, "\"price\": \"36.00\", ", "");
     assertThat(runChanged()).isZero();
     assertThat(printed().replaceAll("\\s+", " "))
-        .contains("Together 100.80 USD without Hose 1/2 in, 10 m, of unknown price.");
+        .contains("Together 103.20 USD without Hose 1/2 in, 10 m, of unknown price. Tax is left");
     assertThat(Files.readString(page())).contains("together, as far as prices are known", ">?<");
+  }
+
+  /** By hand: 38.90 + 10.60 + 36 + 41.50 + 9.80 + 2.40 + 9.20 + 2 × 1.30 + 8 = 159; the 1/2 in hose costs 13 more. */
+  @Test
+  void three_offers_are_told_to_the_shop_and_two_of_them_to_the_customer() throws IOException {
+    assertThat(run(YARD.resolve("three-offers.json").toString(), page().toString())).isZero();
+    String text = printed().replaceAll("\\s+", " ");
+    assertThat(text)
+        .contains("Together 159.00 USD. Tax is left to the shop.")
+        .contains("1 D-1 Drain valve 1/2 NPT 9.20 USD 9.20 USD lets water out")
+        .contains("2 E-G Dust cap for Gannet plugs 1.30 USD 2.60 USD", "1 K-1 Wall hook for a hose")
+        .contains("- Least money now: It costs 159.00 USD now.")
+        .contains("- Least money in a year: In the first year it costs ", ", of which 172.00 USD now and ")
+        .contains("1 × Hose 1/2 in, 10 m instead of 1 × Hose 3/8 in, 10 m. Now it costs 13.00 USD more")
+        .contains("- Most margin: The shop earns ")
+        .contains("Reckoned with 2500 h in the year at 0.16 USD per kWh, a mean flow of ");
+    assertThat(Files.readString(page()))
+        .contains("Least money now", "Least money in a year", "Reckoned with 2500 h")
+        .doesNotContain("earns")
+        .doesNotContain("Most margin");
   }
 
   @Test
