@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.airfit.quantity.GaugePressure;
 import org.airfit.source.Source;
 import org.jspecify.annotations.Nullable;
 
@@ -126,6 +127,26 @@ public final class SafetyRule {
   /** {@return its limit as it is printed, such as "232 psig (16 bar(g))" or "110 %"; empty where it has none} */
   public Optional<String> limit() {
     return Optional.ofNullable(judging).map(Judging::limit).map(RuleLimit::printed);
+  }
+
+  /** {@return the pressure at which it turns, where it limits one; empty where it limits none} */
+  public Optional<GaugePressure> pressureLimit() {
+    return turns(RuleQuantity.Kind.PRESSURE).map(GaugePressure::ofPascals);
+  }
+
+  /** {@return the part of a rating at which it turns [-], where it limits one; empty where it limits none} */
+  public Optional<Double> shareLimit() {
+    return turns(RuleQuantity.Kind.SHARE).map(percent -> percent / 100.0);
+  }
+
+  private Optional<Double> turns(RuleQuantity.Kind kind) {
+    return judging == null
+            || judging.quantity == null
+            || judging.operator == null
+            || judging.limit == null
+            || judging.quantity.kind() != kind
+        ? Optional.empty()
+        : Optional.of(judging.limit.deciding(judging.operator));
   }
 
   /** {@return how its limit is meant, as {@code "<="}: below, at most, above or from; empty where it has none} */
