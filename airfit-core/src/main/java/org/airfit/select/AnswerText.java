@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import org.airfit.air.AirState;
 import org.airfit.internal.Labels;
 import org.airfit.joint.End;
@@ -26,6 +27,9 @@ final class AnswerText {
   static final String YES = "yes";
   static final String NO = "no";
   static final String ONLY_ONE = "only one";
+
+  /** A profile of which the catalogue has no part. */
+  static final String ANOTHER = "another one";
 
   /** Around the supply where nobody told: the standard atmosphere, as a gauge at sea level reads against. */
   static final AbsolutePressure ATMOSPHERE = AbsolutePressure.ofPascals(101_325.0);
@@ -230,17 +234,22 @@ final class AnswerText {
     return List.of(values).stream().map(Object::toString).toList();
   }
 
-  /** The profiles of the plugs of a catalogue, in order. */
+  /** The profiles of the plugs and sockets of a catalogue, in order, and that there may be another. */
   private static List<String> profiles(Catalogue catalogue) {
-    return catalogue.parts().stream()
-        .filter(Part.Plug.class::isInstance)
-        .map(part -> ((Part.Plug) part).profile())
-        .distinct()
-        .sorted()
-        .toList();
+    Set<String> profiles = new TreeSet<>();
+    for (Part part : catalogue.parts()) {
+      if (part instanceof Part.Plug plug) {
+        profiles.add(plug.profile());
+      } else if (part instanceof Part.Socket socket) {
+        profiles.addAll(socket.profiles());
+      }
+    }
+    List<String> answers = new ArrayList<>(profiles);
+    answers.add(ANOTHER);
+    return List.copyOf(answers);
   }
 
-  /** Beside that of the shop each other one, and all. */
+  /** Beside that of the shop each other one, and all that the catalogue has. */
   private static List<String> inUse(Requirement job, Catalogue catalogue) {
     List<String> all = profiles(catalogue);
     List<String> answers = new ArrayList<>(List.of(ONLY_ONE));
@@ -248,8 +257,8 @@ final class AnswerText {
     List<String> others =
         all.stream().filter(id -> job.profile().filter(id::equals).isEmpty()).toList();
     others.forEach(id -> answers.add(own + id));
-    if (others.size() > 1) {
-      answers.add(own + String.join(", ", others));
+    if (others.size() > 2) {
+      answers.add(own + String.join(", ", others.subList(0, others.size() - 1)));
     }
     return List.copyOf(answers);
   }
