@@ -3,24 +3,63 @@ package org.airfit.safety;
 import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.airfit.internal.Digits;
+import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.Unit;
+import org.airfit.working.UnitSystem;
 import org.jspecify.annotations.Nullable;
 
 /**
  * The limit of a rule as it is printed: a number and a unit, and the same in another unit where both are printed, such
  * as 232 psi (16 bar).
  *
- * @param printed how to print it
+ * @param own how to print it
+ * @param beside what is printed in brackets behind it; empty for nothing
  * @param value the number in SI; of a share, in percent
  * @param other the number printed in the other unit, in SI; the same as {@code value} where there is none
- * @param unit the unit; null for percent
+ * @param unit the unit, in which what is compared with it is told; of a share, what it is a share of
+ * @param besideUnit the unit of what is printed in brackets; null for nothing
+ * @param isShare whether the number is a percentage, whatever the unit
  */
 record RuleLimit(
-    String printed, double value, double other, @Nullable Unit unit) {
+    String own,
+    String beside,
+    double value,
+    double other,
+    Unit unit,
+    @Nullable Unit besideUnit,
+    boolean isShare) {
+
+  /** Digits of a limit that its law does not print in these units. */
+  private static final int CONVERTED = 4;
+
+  /**
+   * The same limit in a system of units, the wording of its law in brackets. What is told in that system already stays
+   * as it is, and so does a share; of a limit that is printed in two units, that of the system stands first.
+   */
+  RuleLimit toldIn(UnitSystem units) {
+    if (UnitSystem.of(unit).filter(units::equals).isPresent()) {
+      return this;
+    }
+    if (isShare) {
+      return new RuleLimit(own, beside, value, other, units.pressureUnit(), besideUnit, true);
+    }
+    if (besideUnit != null && UnitSystem.of(besideUnit).filter(units::equals).isPresent()) {
+      return new RuleLimit(beside, own, value, other, besideUnit, unit, false);
+    }
+    Unit here = unit instanceof LengthUnit ? units.smallLengthUnit() : units.pressureUnit();
+    String converted = Digits.significant(here.fromSi(value), CONVERTED) + " " + symbol(here);
+    return new RuleLimit(converted, own, value, other, here, unit, false);
+  }
+
+  /** How it is printed. */
+  String printed() {
+    return beside.isEmpty() ? own : own + " (" + beside + ")";
+  }
 
   /** The limit that decides for an operator. */
   double deciding(RuleOperator operator) {
@@ -49,9 +88,12 @@ record RuleLimit(
       }
       return new RuleLimit(
           Digits.plain(number.doubleValue()) + " %",
+          "",
           number.doubleValue(),
           number.doubleValue(),
-          null);
+          PressureUnit.PSI,
+          null,
+          true);
     }
     // "bar(g)" is one unit, "psi (16 bar)" a unit and what is printed beside it
     int gauge = unit.indexOf("(g)");
@@ -60,10 +102,10 @@ record RuleLimit(
     boolean beside = bracket > 0;
     Unit own = unit(kind, (beside ? unit.substring(0, bracket) : unit).strip());
     double value = own.toSi(number.doubleValue());
-    String said = words(number, own);
+    String said = asPrinted(number, own);
     String second = beside ? unit.substring(bracket + 1, closing(unit)).strip() : "";
     if (second.isEmpty() || !isDigit(second.charAt(0))) {
-      return new RuleLimit(said, value, value, own); // nothing, or a remark
+      return new RuleLimit(said, "", value, value, own, null, false); // nothing, or a remark
     }
     int end = 0;
     while (end < second.length() && (isDigit(second.charAt(end)) || second.charAt(end) == '.')) {
@@ -72,12 +114,12 @@ record RuleLimit(
     BigDecimal otherNumber = number(second.substring(0, end));
     Unit otherUnit = unit(kind, second.substring(end).strip());
     double other = otherUnit.toSi(otherNumber.doubleValue());
-    String otherSaid = words(otherNumber, otherUnit);
+    String otherSaid = asPrinted(otherNumber, otherUnit);
     if (!agrees(value, otherNumber, otherUnit) && !agrees(other, number, own)) {
       throw new IllegalArgumentException("was \"" + unit + "\", but " + otherSaid + " is not "
           + said + ", even when rounded; accepted: the two as they are printed");
     }
-    return new RuleLimit(said + " (" + otherSaid + ")", value, other, own);
+    return new RuleLimit(said, otherSaid, value, other, own, otherUnit, false);
   }
 
   private static int closing(String unit) {
@@ -110,13 +152,26 @@ record RuleLimit(
 
   /** A value of its kind in its unit, with four digits or as many as tell it from another. */
   String words(double si, double beside) {
-    Unit own = unit == null ? PressureUnit.PSI : unit;
     double shown = RuleOperator.isSame(si, beside) ? beside : si;
-    return telling(own.fromSi(shown), own.fromSi(beside)) + " " + symbol(own);
+    return inInches(shown, unit)
+        .orElseGet(() -> telling(unit.fromSi(shown), unit.fromSi(beside)) + " " + symbol(unit));
   }
 
-  private static String words(BigDecimal number, Unit unit) {
-    return Digits.plain(number.doubleValue()) + " " + symbol(unit);
+  /** A number as a law prints it: "30 psig"; a half of an inch is "1/2 in". */
+  private static String asPrinted(BigDecimal number, Unit unit) {
+    return inInches(unit.toSi(number.doubleValue()), unit)
+        .orElseGet(() -> Digits.plain(number.doubleValue()) + " " + symbol(unit));
+  }
+
+  /** A bore in inches by its size, where that is what it measures to the last digit. */
+  private static Optional<String> inInches(double metres, Unit unit) {
+    if (unit != LengthUnit.INCH) {
+      return Optional.empty();
+    }
+    String size = UnitSystem.US.sayBore(Length.ofMetres(metres));
+    return RuleOperator.isSame(Length.parse(size).metres(), metres)
+        ? Optional.of(size)
+        : Optional.empty();
   }
 
   /** Pressures of a situation are gauge pressures. */

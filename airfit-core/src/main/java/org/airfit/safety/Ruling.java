@@ -2,6 +2,7 @@ package org.airfit.safety;
 
 import java.util.Objects;
 import java.util.Optional;
+import org.airfit.working.UnitSystem;
 
 /**
  * What one safety rule says of one situation, and why.
@@ -11,11 +12,13 @@ import java.util.Optional;
 public final class Ruling {
 
   private final SafetyRule rule;
+  private final Situation situation;
   private final Judgement judgement;
   private final String reason;
 
-  Ruling(SafetyRule rule, Judgement judgement, String reason) {
+  Ruling(SafetyRule rule, Situation situation, Judgement judgement, String reason) {
     this.rule = Objects.requireNonNull(rule, "rule");
+    this.situation = Objects.requireNonNull(situation, "situation");
     this.judgement = Objects.requireNonNull(judgement, "judgement");
     Objects.requireNonNull(reason, "reason");
     if (reason.isBlank()) {
@@ -34,7 +37,17 @@ public final class Ruling {
   public static Ruling of(SafetyRule rule, Situation situation) {
     SafetyRule.Answer answer =
         Objects.requireNonNull(rule, "rule").judge(Objects.requireNonNull(situation, "situation"));
-    return new Ruling(rule, answer.judgement(), answer.reason());
+    return new Ruling(rule, situation, answer.judgement(), answer.reason());
+  }
+
+  /**
+   * Obtains this ruling with its numbers in a system of units; what the law prints stands in brackets.
+   *
+   * @param units the units
+   * @return the same judgement by {@link SafetyRule#toldIn the rule in these units}
+   */
+  public Ruling toldIn(UnitSystem units) {
+    return of(rule.toldIn(units), situation);
   }
 
   /** {@return the rule} */
@@ -47,7 +60,7 @@ public final class Ruling {
     return judgement;
   }
 
-  /** {@return why, in one plain sentence with the numbers compared} */
+  /** {@return why, in one plain sentence with the numbers compared, in the units in which the rule is told} */
   public String reason() {
     return reason;
   }

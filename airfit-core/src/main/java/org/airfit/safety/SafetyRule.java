@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.source.Source;
+import org.airfit.working.UnitSystem;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -23,6 +24,9 @@ import org.jspecify.annotations.Nullable;
  * <p>This class is immutable, thread-safe and value-based.
  */
 public final class SafetyRule {
+
+  /** Where the limit stands in a demand. */
+  static final String LIMIT = "{limit}";
 
   /** What a rule does where it applies. */
   enum Asks {
@@ -58,6 +62,10 @@ public final class SafetyRule {
       @Nullable RuleQuantity quantity,
       @Nullable RuleOperator operator,
       @Nullable RuleLimit limit) {
+
+    Judging withLimit(RuleLimit told) {
+      return new Judging(asks, when, unless, quantity, operator, told);
+    }
 
     /**
      * Whether the lowest value is the worst: where it must be above a limit, or where something is asked for below
@@ -104,9 +112,9 @@ public final class SafetyRule {
     return statement.title;
   }
 
-  /** {@return what the rule demands, in plain words} */
+  /** {@return what the rule demands, in plain words, with its limit as it is printed} */
   public String demand() {
-    return statement.demand;
+    return limit().map(limit -> statement.demand.replace(LIMIT, limit)).orElse(statement.demand);
   }
 
   /** {@return where the rule stands, and how far that can be trusted} */
@@ -129,17 +137,24 @@ public final class SafetyRule {
     return Optional.ofNullable(judging).map(Judging::limit).map(RuleLimit::printed);
   }
 
-  /** {@return the pressure at which it turns, where it limits one; empty where it limits none} */
+  /** {@return the pressure at which its judgement turns; empty where it limits no pressure} */
   public Optional<GaugePressure> pressureLimit() {
-    return turns(RuleQuantity.Kind.PRESSURE).map(GaugePressure::ofPascals);
+    return bound(RuleQuantity.Kind.PRESSURE).map(GaugePressure::ofPascals);
   }
 
-  /** {@return the part of a rating at which it turns [-], where it limits one; empty where it limits none} */
-  public Optional<Double> shareLimit() {
-    return turns(RuleQuantity.Kind.SHARE).map(percent -> percent / 100.0);
+  /**
+   * Tells the pressure at which its judgement turns, where it limits a share of a rating.
+   *
+   * @param rating the rating
+   * @return its share of {@code rating}; empty where it limits no share
+   */
+  public Optional<GaugePressure> pressureLimit(GaugePressure rating) {
+    Objects.requireNonNull(rating, "rating");
+    return bound(RuleQuantity.Kind.SHARE)
+        .map(percent -> GaugePressure.ofPascals(rating.pascals() * percent / 100.0));
   }
 
-  private Optional<Double> turns(RuleQuantity.Kind kind) {
+  private Optional<Double> bound(RuleQuantity.Kind kind) {
     return judging == null
             || judging.quantity == null
             || judging.operator == null
@@ -147,6 +162,20 @@ public final class SafetyRule {
             || judging.quantity.kind() != kind
         ? Optional.empty()
         : Optional.of(judging.limit.deciding(judging.operator));
+  }
+
+  /**
+   * Obtains this rule with its limit told in a system of units: demand, limit and reasons then speak in these units,
+   * and what the law prints stands in brackets. A limit that is printed in two units keeps both. It judges as before.
+   *
+   * @param units the units
+   * @return the same rule in {@code units}
+   */
+  public SafetyRule toldIn(UnitSystem units) {
+    Objects.requireNonNull(units, "units");
+    return judging == null || judging.limit == null
+        ? this
+        : new SafetyRule(statement, judging.withLimit(judging.limit.toldIn(units)), judgedBy);
   }
 
   /** {@return how its limit is meant, as {@code "<="}: below, at most, above or from; empty where it has none} */

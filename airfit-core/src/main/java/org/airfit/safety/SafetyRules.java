@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.Set;
 import org.airfit.source.Basis;
 import org.airfit.source.Source;
+import org.airfit.working.UnitSystem;
 
 /**
  * Rules of safety from tables: those that come with airfit, and those of a user.
@@ -133,6 +134,16 @@ public final class SafetyRules {
     Set<SafetyRule> all = new LinkedHashSet<>(rules);
     all.addAll(Objects.requireNonNull(more, "more").rules);
     return new SafetyRules(List.copyOf(all));
+  }
+
+  /**
+   * Obtains these rules with their limits told in a system of units, for cautions that speak in them.
+   *
+   * @param units the units
+   * @return the same rules, {@link SafetyRule#toldIn told in these units}
+   */
+  public SafetyRules toldIn(UnitSystem units) {
+    return new SafetyRules(rules.stream().map(rule -> rule.toldIn(units)).toList());
   }
 
   /** {@return the rules, in the order in which their cautions are shown} */

@@ -87,7 +87,8 @@ final class ChangeInWords {
     PLUG(Part.Plug.class::isInstance),
     HOSE(Part.Hose.class::isInstance),
     ADAPTER(Part.Adapter.class::isInstance),
-    REGULATOR(Part.Regulator.class::isInstance);
+    REGULATOR(Part.Regulator.class::isInstance),
+    DEVICE(Part.Device.class::isInstance);
 
     private final Predicate<Part> isOne;
 

@@ -96,26 +96,28 @@ final class Turns {
     } else if (slot instanceof Slot.Regulated regulated) {
       regulated.regulator().ifPresent(there::add);
     } else if (slot instanceof Slot.InLine line) {
-      there.add(line.device());
+      line.device().ifPresent(there::add);
     }
     return there;
   }
 
   /** Ratings of parts, whole and the share of them that a rule allows, the tool's limit, and limits of rules. */
   private static void pressures(Requirement job, Catalogue catalogue, TreeSet<Double> turns) {
-    List<Double> shares = job.rules().rules().stream()
-        .map(SafetyRule::shareLimit)
-        .flatMap(Optional::stream)
-        .toList();
+    List<SafetyRule> rules = job.rules().rules();
     parts(job, catalogue)
         .map(part -> part.facts().rating())
         .flatMap(Optional::stream)
-        .map(GaugePressure::pascals)
         .forEach(rating -> {
-          turns.add(rating);
-          // as the rule itself reckons it: rating × percent / 100
-          shares.forEach(share -> turns.add(rating * (share * 100.0) / 100.0));
+          turns.add(rating.pascals());
+          rules.forEach(rule ->
+              rule.pressureLimit(rating).map(GaugePressure::pascals).ifPresent(turns::add));
         });
+    for (Slot slot : job.layout().slots()) {
+      if (slot instanceof Slot.Regulated regulated) {
+        turns.add(regulated.set().pascals());
+        regulated.ifFails().map(GaugePressure::pascals).ifPresent(turns::add);
+      }
+    }
     job.toolRating().map(GaugePressure::pascals).ifPresent(turns::add);
     limits(job).forEach(turns::add);
   }

@@ -1,11 +1,36 @@
 package org.airfit.working;
 
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import org.airfit.internal.Digits;
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.AreaUnit;
+import org.airfit.quantity.ConductanceUnit;
+import org.airfit.quantity.DensityUnit;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
+import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.MassFlowUnit;
+import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.PressureUnit;
+import org.airfit.quantity.PowerUnit;
+import org.airfit.quantity.ReferenceState;
+import org.airfit.quantity.SonicConductance;
+import org.airfit.quantity.Temperature;
+import org.airfit.quantity.TemperatureUnit;
+import org.airfit.quantity.Unit;
+import org.airfit.quantity.Velocity;
+import org.airfit.quantity.VelocityUnit;
+import org.airfit.quantity.VolumeFlowUnit;
+import org.airfit.quantity.VolumeUnit;
 
 /**
- * In which units a working shows its numbers. A {@link ValueKind} knows the unit of a quantity in each.
+ * In which units sentences and workings show their numbers. {@link #say} writes a quantity for a sentence, with no more
+ * digits than it is worth; a {@link ValueKind} knows the unit of a quantity in the equations of a working.
  *
  * <p>In US units force and mass have units of their own: an equation then needs {@link #G_C} wherever they meet, and
  * 144 in²/ft² wherever a pressure meets a length. A {@link Formula} has both forms from one definition.
@@ -18,6 +43,51 @@ public enum UnitSystem {
 
   /** lb·ft/(lbf·s²), the standard acceleration of fall 9.80665 m/s² in ft/s², as it stands in equations in US units. */
   public static final String G_C = "32.17404856";
+
+  /** A bore that lies within so much of a size in inches is called by that size [m]. */
+  private static final double NAMED = 1.0e-4;
+
+  /** The sizes in inches by which bores are called. */
+  private static final List<String> INCH_NAMES = List.of(
+      "1/8", "3/16", "1/4", "5/16", "3/8", "1/2", "5/8", "3/4", "1", "1 1/4", "1 1/2", "2", "2 1/2",
+      "3", "4");
+
+  /** The units of the United States. */
+  private static final Set<Unit> OF_US = Set.of(
+      LengthUnit.INCH,
+      LengthUnit.FOOT,
+      LengthUnit.YARD,
+      LengthUnit.MILE,
+      LengthUnit.MIL,
+      AreaUnit.SQUARE_INCH,
+      AreaUnit.SQUARE_FOOT,
+      VolumeUnit.CUBIC_FOOT,
+      VolumeUnit.CUBIC_INCH,
+      VolumeUnit.US_GALLON,
+      PressureUnit.PSI,
+      PressureUnit.KSI,
+      PressureUnit.POUND_PER_SQUARE_FOOT,
+      PressureUnit.INCH_OF_MERCURY,
+      PressureUnit.INCH_OF_WATER,
+      VolumeFlowUnit.CUBIC_FOOT_PER_SECOND,
+      VolumeFlowUnit.CUBIC_FOOT_PER_MINUTE,
+      VolumeFlowUnit.CUBIC_FOOT_PER_HOUR,
+      MassFlowUnit.POUND_PER_SECOND,
+      MassFlowUnit.POUND_PER_MINUTE,
+      MassFlowUnit.POUND_PER_HOUR,
+      DensityUnit.POUND_PER_CUBIC_FOOT,
+      TemperatureUnit.FAHRENHEIT,
+      TemperatureUnit.RANKINE,
+      VelocityUnit.FOOT_PER_SECOND,
+      VelocityUnit.FOOT_PER_MINUTE,
+      PowerUnit.HORSEPOWER);
+
+  /** Units that both use, or neither. */
+  private static final Set<Unit> OF_NEITHER = Set.of(
+      PressureUnit.ATMOSPHERE, PowerUnit.ELECTRIC_HORSEPOWER, VolumeUnit.IMPERIAL_GALLON);
+
+  /** More decimals than a pressure in bar or psi is worth. */
+  private static final int MOST_DECIMALS = 9;
 
   /**
    * Chooses between the two forms of a unit, a symbol or a number of decimals.
@@ -44,5 +114,245 @@ public enum UnitSystem {
   /** {@return the unit of a pressure in a sentence, bar or psi} */
   public PressureUnit pressureUnit() {
     return either(PressureUnit.BAR, PressureUnit.PSI);
+  }
+
+  /**
+   * Tells to which system a unit belongs.
+   *
+   * @param unit a unit
+   * @return its system; empty for what belongs to neither, such as the standard atmosphere
+   */
+  public static Optional<UnitSystem> of(Unit unit) {
+    Objects.requireNonNull(unit, "unit");
+    if (OF_NEITHER.contains(unit)) {
+      return Optional.empty();
+    }
+    return Optional.of(OF_US.contains(unit) ? US : SI);
+  }
+
+  /** {@return the other system, which stands in brackets where that helps} */
+  public UnitSystem other() {
+    return either(US, SI);
+  }
+
+  /**
+   * Writes a gauge pressure.
+   *
+   * @param pressure the pressure
+   * @return such as "6.21 bar(g)", or "90 psig"
+   */
+  public String say(GaugePressure pressure) {
+    return withDecimals(pressure, decimals());
+  }
+
+  /**
+   * Writes a gauge pressure with as many decimals more as show that it is not another.
+   *
+   * @param pressure the pressure
+   * @param other what it is compared with
+   * @return such as "6.2053 bar(g)" beside 6.2054 bar(g)
+   */
+  public String say(GaugePressure pressure, GaugePressure other) {
+    int decimals = decimals();
+    while (decimals < MOST_DECIMALS
+        && !pressure.equals(other)
+        && withDecimals(pressure, decimals).equals(withDecimals(other, decimals))) {
+      decimals++;
+    }
+    return withDecimals(pressure, decimals);
+  }
+
+  private int decimals() {
+    return either(2, 1);
+  }
+
+  private String withDecimals(GaugePressure pressure, int decimals) {
+    return this == SI
+        ? pressure.format(PressureUnit.BAR, decimals)
+        : shortened(pressure.in(PressureUnit.PSI), decimals) + " psig";
+  }
+
+  /**
+   * Writes a gauge pressure in these units, and in the other behind it.
+   *
+   * @param pressure the pressure
+   * @return such as "6.21 bar(g) (90 psig)"
+   */
+  public String sayBoth(GaugePressure pressure) {
+    return say(pressure) + " (" + other().say(pressure) + ")";
+  }
+
+  /**
+   * Writes an absolute pressure.
+   *
+   * @param pressure the pressure
+   * @return such as "1.013 bar(a)", or "14.7 psia"
+   */
+  public String say(AbsolutePressure pressure) {
+    return pressure.format(pressureUnit());
+  }
+
+  /**
+   * Writes a difference of pressures.
+   *
+   * @param drop the difference
+   * @return such as "0.34 bar", or "4.9 psi"
+   */
+  public String say(PressureDrop drop) {
+    return this == SI
+        ? drop.format(PressureUnit.BAR, decimals())
+        : shortened(drop.in(PressureUnit.PSI), decimals()) + " psi";
+  }
+
+  /**
+   * Writes a difference of pressures in these units, and in the other behind it.
+   *
+   * @param drop the difference
+   * @return such as "4.9 psi (0.34 bar)"
+   */
+  public String sayBoth(PressureDrop drop) {
+    return say(drop) + " (" + other().say(drop) + ")";
+  }
+
+  /**
+   * Writes a length as of a pipe, a hose or a reach.
+   *
+   * @param length the length
+   * @return such as "10 m", or "30 ft"
+   */
+  public String say(Length length) {
+    return length.format(either(LengthUnit.METRE, LengthUnit.FOOT));
+  }
+
+  /**
+   * Writes a bore; in US units by the size that the trade calls it, where one lies within 0.1 mm.
+   *
+   * @param bore the bore
+   * @return such as "9.5 mm", "3/8 in", "0.824 in"
+   */
+  public String sayBore(Length bore) {
+    if (this == SI) {
+      return bore.format(LengthUnit.MILLIMETRE);
+    }
+    for (String name : INCH_NAMES) {
+      String size = name + " in";
+      if (Math.abs(bore.metres() - Length.parse(size).metres()) <= NAMED) {
+        return size;
+      }
+    }
+    return shortened(bore.in(LengthUnit.INCH), 3) + " in";
+  }
+
+  /**
+   * Writes a small length that a caliper measures.
+   *
+   * @param length the length
+   * @return such as "11.92 mm", or "0.4693 in"
+   */
+  public String saySmall(Length length) {
+    return length.format(smallLengthUnit());
+  }
+
+  /**
+   * Writes a temperature.
+   *
+   * @param temperature the temperature
+   * @return such as "20 °C", or "68 °F"
+   */
+  public String say(Temperature temperature) {
+    return temperature.format(either(TemperatureUnit.CELSIUS, TemperatureUnit.FAHRENHEIT));
+  }
+
+  /**
+   * Writes a velocity.
+   *
+   * @param velocity the velocity
+   * @return such as "9.1 m/s", or "30 ft/s"
+   */
+  public String say(Velocity velocity) {
+    return either(
+        velocity.format(VelocityUnit.METRE_PER_SECOND, 1),
+        velocity.format(VelocityUnit.FOOT_PER_SECOND, 0));
+  }
+
+  /**
+   * Writes a mass flow.
+   *
+   * @param flow the flow
+   * @return such as "0.0127 kg/s", or "0.02799 lb/s"
+   */
+  public String say(MassFlow flow) {
+    return flow.format(massFlowUnit());
+  }
+
+  /**
+   * Writes the sonic conductance of a part.
+   *
+   * @param conductance the conductance
+   * @return such as "8.6 dm³/(s·bar)", or "0.02094 ft³/(s·psi)"
+   */
+  public String say(SonicConductance conductance) {
+    return this == SI
+        ? conductance.format(ConductanceUnit.CUBIC_DECIMETRE_PER_SECOND_BAR)
+        : ValueKind.CONDUCTANCE.format(conductance.cubicMetresPerSecondPascal(), 4, this);
+  }
+
+  /**
+   * Writes a flow of free air. It keeps the state at which it is counted, unless that belongs to the other system: the
+   * standard cubic foot is counted at ANR in SI, and ANR, DIN 1343 and ISO 1217 at 60 °F and 14.7 psia in US units.
+   *
+   * @param flow the flow
+   * @return such as "10.7 L/s ANR", "22 scfm", "22 scfm (68 °F)"
+   */
+  public String say(FreeAirFlow flow) {
+    FreeAirFlow here = flow.at(state(flow.reference()));
+    if (this == SI) {
+      return flowNumber(here.litresPerSecond()) + " L/s " + here.reference().name();
+    }
+    String number = flowNumber(here.cubicFeetPerMinute());
+    if (here.reference().equals(ReferenceState.SCFM_60F)) {
+      return number + " scfm"; // whoever types a bare scfm has it counted at 60 °F
+    }
+    return number
+        + (here.reference().equals(ReferenceState.SCFM_68F)
+            ? " scfm (68 °F)"
+            : " cfm " + here.reference().name());
+  }
+
+  /** The state at which a flow is counted here. */
+  private ReferenceState state(ReferenceState typed) {
+    boolean standardFoot =
+        typed.equals(ReferenceState.SCFM_60F) || typed.equals(ReferenceState.SCFM_68F);
+    if (this == SI) {
+      return standardFoot ? ReferenceState.ANR : typed;
+    }
+    return !standardFoot && ReferenceState.wellKnown().contains(typed)
+        ? ReferenceState.SCFM_60F
+        : typed;
+  }
+
+  /** One decimal, and below ten three digits. */
+  private static String flowNumber(double value) {
+    return value < 10.0 ? Digits.significant(value, 3) : shortened(value, 1);
+  }
+
+  /** With so many decimals at most, and no zeros at their end. */
+  private static String shortened(double value, int decimals) {
+    String fixed = Digits.fixed(value, decimals);
+    int end = fixed.length();
+    while (fixed.charAt(end - 1) == '0') {
+      end--;
+    }
+    return fixed.substring(0, fixed.charAt(end - 1) == '.' ? end - 1 : end);
+  }
+
+  /**
+   * Writes a flow of free air in these units, and in the other behind it.
+   *
+   * @param flow the flow
+   * @return such as "22 scfm (10.7 L/s ANR)"
+   */
+  public String sayBoth(FreeAirFlow flow) {
+    return say(flow) + " (" + other().say(flow) + ")";
   }
 }

@@ -150,7 +150,7 @@ class SafetyRuleTest {
     assertThat(Ruling.of(Known.CLEANING_GENERAL_INDUSTRY, cleaning(29.9999)).reason())
         .isEqualTo("29.9999 psig against less than 30 psig.");
     assertThat(Ruling.of(Known.HOSE_FAILURE, hose("0.50001 in")).reason())
-        .isEqualTo("0.50001 in of bore, asked for above 0.5 in.");
+        .isEqualTo("0.50001 in of bore, asked for above 1/2 in.");
     assertThat(Ruling.of(
                 Known.RATED_PRESSURE,
                 Situation.describe().ratedParts(psi(150), psi(149.99996)).build())
@@ -358,7 +358,7 @@ class SafetyRuleTest {
         .hasToString(
             "Hose failure protection: A hose of more than 1/2 in inside diameter needs a"
                 + " device at the source or branch that cuts the flow if it fails (US construction"
-                + " work). Here: 0.75 in of bore, asked for above 0.5 in. [29 CFR 1926.302(b)(7) (handbook)]");
+                + " work). Here: 3/4 in of bore, asked for above 1/2 in. [29 CFR 1926.302(b)(7) (handbook)]");
   }
 
   /** A missing pressure must not pass for one that nobody told. */
@@ -379,6 +379,6 @@ class SafetyRuleTest {
     assertThatNullPointerException()
         .isThrownBy(() -> new Caution(null, "text", Source.commonPractice("a test")));
     assertThatNullPointerException()
-        .isThrownBy(() -> new Ruling(Known.HOISTING, Judgement.ALLOWED, null));
+        .isThrownBy(() -> new Ruling(Known.HOISTING, Situation.describe().build(), Judgement.ALLOWED, null));
   }
 }

@@ -70,7 +70,7 @@ class SafetyRulesTest {
     Ruling ruling =
         Ruling.of(rule, Situation.describe().toolOnHose(Length.ofInches(0.75)).build());
     assertThat(ruling.judgement()).isEqualTo(Judgement.REQUIRED);
-    assertThat(ruling.reason()).isEqualTo("0.75 in of bore, asked for from 0.75 in on.");
+    assertThat(ruling.reason()).isEqualTo("3/4 in of bore, asked for from 3/4 in on.");
   }
 
   /** Whatever a rule says of its own number, it says of the number printed beside it: all four operators. */

@@ -3,7 +3,18 @@ package org.airfit.working;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.MassFlow;
+import org.airfit.quantity.PressureDrop;
+import org.airfit.quantity.SonicConductance;
+import org.airfit.quantity.Temperature;
+import org.airfit.quantity.Velocity;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The factors of the units are in {@link ValueKindTest}. */
 class UnitSystemTest {
@@ -29,5 +40,116 @@ class UnitSystemTest {
   void one_of_two_forms_is_chosen() {
     assertThat(UnitSystem.SI.either("m", "ft")).isEqualTo("m");
     assertThat(UnitSystem.US.either("m", "ft")).isEqualTo("ft");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "90 psig, 90 psig, 6.21 bar(g)",
+    "89.96 psig, 90 psig, 6.20 bar(g)",
+    "81.24 psig, 81.2 psig, 5.60 bar(g)",
+    "100 psig, 100 psig, 6.89 bar(g)",
+    "0 psig, 0 psig, 0.00 bar(g)",
+    "6.2 bar(g), 89.9 psig, 6.20 bar(g)",
+  })
+  void a_pressure_is_said_in_each_system(String typed, String us, String si) {
+    GaugePressure pressure = GaugePressure.parse(typed);
+    assertThat(UnitSystem.US.say(pressure)).isEqualTo(us);
+    assertThat(UnitSystem.SI.say(pressure)).isEqualTo(si);
+    assertThat(UnitSystem.US.sayBoth(pressure)).isEqualTo(us + " (" + si + ")");
+    assertThat(UnitSystem.SI.sayBoth(pressure)).isEqualTo(si + " (" + us + ")");
+  }
+
+  @Test
+  void a_pressure_is_told_from_the_one_it_is_held_against() {
+    GaugePressure least = GaugePressure.parse("90 psig");
+    GaugePressure below = GaugePressure.parse("89.996 psig");
+    assertThat(UnitSystem.US.say(below, least)).isEqualTo("89.996 psig");
+    assertThat(UnitSystem.SI.say(below, least)).isEqualTo("6.2050 bar(g)");
+    assertThat(UnitSystem.US.say(least, least)).isEqualTo("90 psig");
+    GaugePressure hair = GaugePressure.ofPascals(Math.nextDown(least.pascals()));
+    assertThat(UnitSystem.US.say(hair, least)).isEqualTo("90 psig");
+  }
+
+  @Test
+  void other_pressures_are_said_in_each_system() {
+    assertThat(UnitSystem.US.say(AbsolutePressure.parse("14.7 psia"))).isEqualTo("14.7 psia");
+    assertThat(UnitSystem.SI.say(AbsolutePressure.parse("1.013 bar(a)"))).isEqualTo("1.013 bar(a)");
+    PressureDrop drop = PressureDrop.parse("5 psi");
+    assertThat(UnitSystem.US.say(drop)).isEqualTo("5 psi");
+    assertThat(UnitSystem.SI.say(drop)).isEqualTo("0.34 bar");
+    assertThat(UnitSystem.US.sayBoth(drop)).isEqualTo("5 psi (0.34 bar)");
+    assertThat(UnitSystem.SI.sayBoth(drop)).isEqualTo("0.34 bar (5 psi)");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "30 ft, 30 ft, 9.144 m",
+    "10 m, 32.81 ft, 10 m",
+    "6 in, 0.5 ft, 0.1524 m",
+  })
+  void a_length_is_said_in_each_system(String typed, String us, String si) {
+    assertThat(UnitSystem.US.say(Length.parse(typed))).isEqualTo(us);
+    assertThat(UnitSystem.SI.say(Length.parse(typed))).isEqualTo(si);
+  }
+
+  /** A bore is called by a size in inches up to 0.1 mm from it, and no farther. */
+  @ParameterizedTest
+  @CsvSource({
+    "3/8 in, 3/8 in, 9.525 mm",
+    "9.5 mm, 3/8 in, 9.5 mm",
+    "9.63 mm, 0.379 in, 9.63 mm",
+    "9.62 mm, 3/8 in, 9.62 mm",
+    "9.43 mm, 3/8 in, 9.43 mm",
+    "9.42 mm, 0.371 in, 9.42 mm",
+    "1.25 in, 1 1/4 in, 31.75 mm",
+    "0.824 in, 0.824 in, 20.93 mm",
+    "13 mm, 0.512 in, 13 mm",
+  })
+  void a_bore_is_called_by_its_inch_name_where_it_has_one(String typed, String us, String si) {
+    assertThat(UnitSystem.US.sayBore(Length.parse(typed))).isEqualTo(us);
+    assertThat(UnitSystem.SI.sayBore(Length.parse(typed))).isEqualTo(si);
+  }
+
+  /** 22 scfm × 0.3048³ m³/60 s × (14.7 psia/100 kPa) × (293.15/288.706) = 10.69 L/s ANR, humidity ignored. */
+  @ParameterizedTest
+  @CsvSource({
+    "22 scfm, 22 scfm, 10.7 L/s ANR",
+    "22 scfm (68 °F), 22 scfm (68 °F), 10.5 L/s ANR",
+    "10.7 L/s ANR, 22 scfm, 10.7 L/s ANR",
+    "58 Nm³/h, 36.1 scfm, 16.1 L/s DIN 1343",
+    "0.25 scfm, 0.25 scfm, 0.121 L/s ANR",
+    "105 scfm, 105 scfm, 51 L/s ANR",
+    "10 cfm ISO 1217, 9.72 scfm, 4.72 L/s ISO 1217",
+  })
+  void a_flow_keeps_the_state_it_was_typed_in(String typed, String us, String si) {
+    FreeAirFlow flow = FreeAirFlow.parse(typed);
+    assertThat(UnitSystem.US.say(flow)).isEqualTo(us);
+    assertThat(UnitSystem.SI.say(flow)).isEqualTo(si);
+    assertThat(UnitSystem.US.sayBoth(flow)).isEqualTo(us + " (" + si + ")");
+    assertThat(UnitSystem.SI.sayBoth(flow)).isEqualTo(si + " (" + us + ")");
+  }
+
+  @Test
+  void a_state_of_ones_own_stays_in_both() {
+    FreeAirFlow flow = FreeAirFlow.parse("10 L/s at shop (15 °C, 100 kPa(a), dry)");
+    assertThat(UnitSystem.SI.say(flow)).isEqualTo("10 L/s shop");
+    assertThat(UnitSystem.US.say(flow)).isEqualTo("21.2 cfm shop");
+  }
+
+  @Test
+  void what_else_a_sentence_needs_is_said_in_each_system() {
+    assertThat(UnitSystem.US.say(Temperature.parse("20 °C"))).isEqualTo("68 °F");
+    assertThat(UnitSystem.SI.say(Temperature.parse("68 °F"))).isEqualTo("20 °C");
+    assertThat(UnitSystem.US.say(Velocity.parse("30 ft/s"))).isEqualTo("30 ft/s");
+    assertThat(UnitSystem.SI.say(Velocity.parse("30 ft/s"))).isEqualTo("9.1 m/s");
+    assertThat(UnitSystem.US.saySmall(Length.parse("11.92 mm"))).isEqualTo("0.4693 in");
+    assertThat(UnitSystem.SI.saySmall(Length.parse("11.92 mm"))).isEqualTo("11.92 mm");
+    MassFlow flow = MassFlow.ofKilogramsPerSecond(0.0127);
+    assertThat(UnitSystem.SI.say(flow)).isEqualTo("0.0127 kg/s");
+    assertThat(UnitSystem.US.say(flow)).isEqualTo("0.028 lb/s"); // 0.0127/0.45359237 = 0.027999
+    // 8.6e-8 m³/(s Pa) / 0.3048³ m³/ft³ × 6894.757 Pa/psi = 0.020940
+    SonicConductance c = SonicConductance.parse("8.6 dm³/(s·bar)");
+    assertThat(UnitSystem.SI.say(c)).isEqualTo("8.6 dm³/(s·bar)");
+    assertThat(UnitSystem.US.say(c)).isEqualTo("0.02094 ft³/(s·psi)");
   }
 }

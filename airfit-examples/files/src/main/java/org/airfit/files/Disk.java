@@ -221,6 +221,25 @@ public final class Disk {
   }
 
   /**
+   * Writes a job, whole or not at all.
+   *
+   * @param path the job file; the catalogue that the job names is looked for beside it
+   * @param fields the fields of a job as docs/job-file.md lists them, of maps, lists, texts, numbers and truth values
+   * @return the job as it is read back
+   * @throws WrongFileException if the file cannot be written, or would not read back: it names the field that is
+   *     missing or refused
+   */
+  public static Job writeJob(Path path, Map<String, ?> fields) throws WrongFileException {
+    Objects.requireNonNull(fields, "fields");
+    String text = Json.write(JobFile.toObject(fields));
+    Collection<Path> named = new ArrayList<>();
+    Job job = JobFile.read(document(path, text, named));
+    requireOther(path, named);
+    write(path, text);
+    return job;
+  }
+
+  /**
    * Writes a text, whole or not at all: beside its place first, then moved there. A new file gets the rights that new
    * files have here (the umask's), a file that was there keeps its own, and a link stays a link to what it names.
    *

@@ -7,7 +7,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.airfit.quantity.Quantity;
+import org.airfit.quantity.QuantityFormatException;
+import org.airfit.quantity.Range;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,17 +21,24 @@ import org.jspecify.annotations.Nullable;
  */
 final class Field {
 
+  /** Two numbers with a dash between them; a length such as 1-1/4 in is one. */
+  private static final Pattern DASHED =
+      Pattern.compile("^[0-9.]+[^0-9/]*[-\u2013\u2014]\\s*[0-9.]+(?![0-9./])");
+
   private final String file;
   private final String name;
   private final @Nullable Object value;
   private final Notation notation;
+  private final String accepted;
   private final Set<String> known = new LinkedHashSet<>();
 
-  private Field(String file, String name, @Nullable Object value, Notation notation) {
+  private Field(
+      String file, String name, @Nullable Object value, Notation notation, String accepted) {
     this.file = file;
     this.name = name;
     this.value = value;
     this.notation = notation;
+    this.accepted = accepted;
   }
 
   /** The outermost object of a JSON file. */
@@ -39,17 +50,17 @@ final class Field {
           "holds " + Notation.kind(document.content())
               + "; a JSON object is wanted, see docs/job-file.md");
     }
-    return new Field(document.name(), "", document.content(), Notation.JSON);
+    return new Field(document.name(), "", document.content(), Notation.JSON, "");
   }
 
   /** A file as a whole. */
   static Field ofFile(String file) {
-    return new Field(file, "", Map.of(), Notation.TABLE);
+    return new Field(file, "", Map.of(), Notation.TABLE, "");
   }
 
   /** A row of a table, with its filled cells by the names of their columns. */
   static Field ofRow(String file, int number, Map<String, String> cells) {
-    return new Field(file, "row " + number, cells, Notation.TABLE);
+    return new Field(file, "row " + number, cells, Notation.TABLE, "");
   }
 
   /** The name of this place in its file, such as "tool.inlet". */
@@ -66,26 +77,56 @@ final class Field {
     if (value instanceof Map<?, ?> object) {
       return object;
     }
-    throw wrong("was " + Notation.kind(value) + "; an object in braces is wanted");
+    throw wrong("was " + Notation.kind(value) + "; an object in braces is wanted" + example());
+  }
+
+  /** What is accepted here, as the end of a complaint; empty where nobody said. */
+  private String example() {
+    return accepted.isEmpty() ? "" : ": " + accepted;
+  }
+
+  /** Whether an object stands here: fields in braces. */
+  boolean isObject() {
+    return value instanceof Map;
+  }
+
+  /** Whether a text stands here, with a unit or without. */
+  boolean isText() {
+    return value instanceof String;
   }
 
   /** A field that may be missing. */
   Optional<Field> find(String field) throws WrongFileException {
+    return find(field, "");
+  }
+
+  /** A field that may be missing, and what is accepted in it. */
+  Optional<Field> find(String field, String wanted) throws WrongFileException {
     Object found = object().get(field);
     known.add(field);
     return found == null
         ? Optional.empty()
-        : Optional.of(new Field(file, notation.place(name, field), found, notation));
+        : Optional.of(new Field(file, notation.place(name, field), found, notation, wanted));
   }
 
   /** A field that must be there. */
-  Field field(String field, String accepted) throws WrongFileException {
-    Optional<Field> found = find(field);
+  Field field(String field, String wanted) throws WrongFileException {
+    Optional<Field> found = find(field, wanted);
     if (found.isEmpty()) {
+      String misspelt = misspelt(field);
       throw new WrongFileException(
-          file, notation.place(name, field), "is missing; accepted: " + accepted);
+          file, notation.place(name, field), "is missing" + misspelt + "; accepted: " + wanted);
     }
     return found.get();
+  }
+
+  /** A field of this object that is most likely a missing one misspelt, as the middle of a complaint. */
+  private String misspelt(String missing) throws WrongFileException {
+    List<String> others = names();
+    others.removeAll(known);
+    return Nearest.to(missing, others)
+        .map(near -> "; \"" + near + "\" stands there, which is most likely meant")
+        .orElse("");
   }
 
   /** A field that is true or false, and false where it is missing. */
@@ -101,7 +142,8 @@ final class Field {
         throw new WrongFileException(
             file,
             notation.place(name, field),
-            "is no field here; accepted: " + String.join(", ", known));
+            "is no field here" + Nearest.named(field, known) + "; accepted: "
+                + String.join(", ", known));
       }
     }
   }
@@ -118,11 +160,12 @@ final class Field {
   /** The items of a list. */
   List<Field> items() throws WrongFileException {
     if (!(value instanceof List<?> list)) {
-      throw wrong("was " + Notation.kind(value) + "; a list in square brackets is wanted");
+      throw wrong(
+          "was " + Notation.kind(value) + "; a list in square brackets is wanted" + example());
     }
     List<Field> items = new ArrayList<>();
     for (int i = 0; i < list.size(); i++) {
-      items.add(new Field(file, name + "[" + (i + 1) + "]", list.get(i), notation));
+      items.add(new Field(file, name + "[" + (i + 1) + "]", list.get(i), notation, ""));
     }
     return items;
   }
@@ -185,7 +228,42 @@ final class Field {
 
   /** A value with its unit, read by one of airfit's parsers; what the parser refuses is told with this place. */
   <T> T as(Function<String, T> parser) throws WrongFileException {
+    if (value instanceof Number) {
+      throw wrong("was " + Notation.kind(value)
+          + "; a value goes in quotation marks, with its unit if it has one"
+          + example());
+    }
     return parsed(text(), parser);
+  }
+
+  /** A value, or the two between which it lies, such as "90 to 110 psig". */
+  <Q extends Quantity<Q, ?>> Range<Q> range(Function<String, Q> parser) throws WrongFileException {
+    String text = value instanceof String told ? told : "";
+    if (DASHED.matcher(text).find()) {
+      throw wrong("was \"" + text + "\"; a range has the word to: \""
+          + text.replaceFirst("\\s*[-\u2013\u2014]\\s*", " to ") + "\"");
+    }
+    try {
+      return as(typed -> Range.parse(typed, parser));
+    } catch (WrongFileException e) {
+      if (isTurned(text, parser)) {
+        throw wrong("was \"" + text + "\"; the smaller value comes first");
+      }
+      throw e;
+    }
+  }
+
+  /** Whether both values of a range can be read, and only their order is wrong. */
+  private static <Q extends Quantity<Q, ?>> boolean isTurned(
+      String text, Function<String, Q> parser) {
+    try {
+      Range.parse(text, parser);
+      return false;
+    } catch (QuantityFormatException e) {
+      return false;
+    } catch (IllegalArgumentException e) {
+      return true;
+    }
   }
 
   private <T> T parsed(String text, Function<String, T> parser) throws WrongFileException {
@@ -222,7 +300,9 @@ final class Field {
         return choice;
       }
     }
-    throw wrong("was \"" + text + "\"; accepted: " + words(choices, word));
+    throw wrong("was \"" + text + "\""
+        + Nearest.named(text, choices.stream().map(word).toList()) + "; accepted: "
+        + words(choices, word));
   }
 
   private static <T> String words(List<T> choices, Function<T, String> word) {

@@ -1,37 +1,40 @@
 package org.airfit.files;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import org.airfit.air.AirState;
-import org.airfit.line.Conduit;
-import org.airfit.measure.Instrument;
-import org.airfit.plug.Dimension;
-import org.airfit.plug.Identifier;
-import org.airfit.plug.PlugReading;
-import org.airfit.plug.SocketAnswer;
-import org.airfit.quantity.AbsolutePressure;
-import org.airfit.quantity.FreeAirFlow;
-import org.airfit.quantity.GaugePressure;
-import org.airfit.quantity.Length;
-import org.airfit.quantity.Temperature;
 import org.airfit.run.Run;
-import org.airfit.safety.Medium;
 import org.airfit.safety.SafetyRules;
-import org.airfit.select.Environment;
-import org.airfit.select.Lubrication;
 import org.airfit.select.Objective;
-import org.airfit.select.Part;
 import org.airfit.select.Requirement;
-import org.airfit.thread.ThreadReadings;
+import org.airfit.working.UnitSystem;
 
-/** What a job file says; docs/job-file.md has the fields. */
+/** What a job file says, and a job file from what a program knows; docs/job-file.md has the fields. */
 public final class JobFile {
 
-  private static final String AS_NEW = "as new";
+  /** The form of job file that is read and written. */
+  static final int FORM = 2;
+
+  static final String VERSION = "airfitJob";
+
+  /** The fields of a job in the order in which the documentation tells them. */
+  private static final List<String> ORDER = List.of(
+      VERSION,
+      "job",
+      "customer",
+      "catalogue",
+      "units",
+      "atHand",
+      "supply",
+      "line",
+      "now",
+      "tool",
+      "conditions",
+      "rules",
+      "rankedBy");
 
   private JobFile() {}
 
@@ -44,7 +47,38 @@ public final class JobFile {
    */
   public static Job read(Document document) throws WrongFileException {
     Field root = Field.of(document);
+    requireForm(root);
     return root.build(() -> read(root, document));
+  }
+
+  /**
+   * Puts the fields of a job as its file has them: the number of its form first, the others in the order in which
+   * docs/job-file.md lists them. {@link Disk#writeJob} writes them, and so does any JSON library.
+   *
+   * @param fields the fields, of maps, lists, texts, numbers and truth values
+   * @return the same in order; what is no field of a job stands last, and is refused when it is read
+   */
+  public static Map<String, Object> toObject(Map<String, ?> fields) {
+    Map<String, Object> inOrder = new LinkedHashMap<>();
+    inOrder.put(VERSION, FORM);
+    for (String field : ORDER) {
+      if (fields.containsKey(field)) {
+        inOrder.put(field, fields.get(field));
+      }
+    }
+    fields.forEach(inOrder::putIfAbsent);
+    return inOrder;
+  }
+
+  private static void requireForm(Field root) throws WrongFileException {
+    Optional<Field> form = root.find(VERSION);
+    if (form.isEmpty()) {
+      throw root.wrong(FirstForm.whatToChange(root));
+    }
+    int number = form.get().wholeNumber();
+    if (number != FORM) {
+      throw form.get().wrong("must be " + FORM + ", the form of job file that is read here, was " + number);
+    }
   }
 
   private static Job read(Field root, Document document) throws WrongFileException {
@@ -52,53 +86,30 @@ public final class JobFile {
     String customer = root.field("customer", "whose job it is").text();
     String name = root.field("catalogue", "the path of a catalogue file, seen from this one")
         .text();
+    Optional<Field> system = root.find("units");
+    Optional<UnitSystem> units = system.isPresent()
+        ? Optional.of(system.get().oneOf(List.of(UnitSystem.values()), UnitSystem::name))
+        : Optional.empty();
     ShopCatalogue catalogue = CatalogueFile.read(document.shelf().open(name));
-
-    Field hand = root.field("atHand", "an object: the plug at hand and its readings");
-    String where = hand.field("where", "where it comes from, in words").text();
-    boolean socketOnly = hand.flag("socketOnly");
-    List<PlugReading> readings = readings(hand);
-    Optional<ThreadReadings> thread = ThreadField.in(hand);
-    Length worn = worn(hand, catalogue);
-    boolean nearCopies = !hand.flag("noNearCopies");
-    Optional<SocketAnswer> socket = socket(hand, catalogue, socketOnly);
-    hand.requireNothingElse();
-
-    Field supplied = root.field("supply", "an object with pressure, temperature and atmosphere");
-    AbsolutePressure atmosphere = FlowFields.atmosphere(
-        supplied.field("atmosphere", "an absolute pressure such as \"1.013 bar(a)\""));
-    GaugePressure pressure = supplied.field("pressure", Accepted.GAUGE).as(GaugePressure::parse);
-    Temperature temperature =
-        supplied.field("temperature", "a temperature such as \"20 °C\"").as(Temperature::parse);
-    AirState supply = supplied.build(() -> AirState.of(pressure.absolute(atmosphere), temperature));
+    Optional<Field> hand = root.find("atHand", "the plug at hand and its readings");
+    Optional<AtHand> atHand =
+        hand.isPresent() ? Optional.of(HandFields.of(hand.get(), catalogue)) : Optional.empty();
 
     List<String> remarks = new ArrayList<>();
     Field tool = root.field("tool", "an object with name, air, pressure and inlet");
     String toolName = tool.field("name", "what the tool is").text();
-    Requirement.Builder requirement = requirement(tool, remarks);
-    requirement.supply(supply, atmosphere);
-    Optional<Field> highest = supplied.find("highest");
-    if (highest.isPresent()) {
-      requirement.highest(highest.get().as(GaugePressure::parse));
+    Requirement.Builder requirement = JobTool.of(tool, remarks);
+    Field list = root.field(
+        "line", "a list of what stands from the supply to the tool, such as {\"kind\": \"outlet\", …}");
+    JobLine line = JobLine.of(list, catalogue, remarks);
+    Field supplied = root.field("supply", "an object such as {\"pressure\": \"90 to 110 psig\"}");
+    JobSupply supply = JobSupply.tell(supplied, line.regulator(), requirement, remarks);
+    line.tell(requirement);
+    requirement.layout(line.layout(list));
+    Optional<Field> conditions = root.find("conditions", "an object such as {\"place\": \"indoors\"}");
+    if (conditions.isPresent()) {
+      JobTool.conditions(conditions.get(), requirement);
     }
-    AirState lowest = lowest(supplied, supply, atmosphere, requirement);
-    regulator(supplied, requirement);
-    supplied.requireNothingElse();
-
-    Run piping = supplied.build(() -> Run.from(lowest, atmosphere));
-    for (Field pipe :
-        root.field("pipes", "a list of pipes from the supply to the outlet").items()) {
-      String called = pipe.field("name", "what to call the pipe").text();
-      Conduit conduit = FlowFields.conduit(pipe);
-      pipe.requireNothingElse();
-      requirement.pipe(called, conduit);
-      Run before = piping;
-      piping = pipe.build(() -> before.through(called, conduit));
-    }
-    requirement.outlet(EndField.in(root.field("outlet", Accepted.END), remarks));
-    requirement.reach(root.field("reach", "a length such as \"10 m\"").as(Length::parse));
-    keep(root, catalogue, requirement);
-    conditions(root, requirement);
     rules(root, document, requirement);
     Optional<Field> ranking = root.find("rankedBy");
     if (ranking.isPresent()) {
@@ -108,49 +119,24 @@ public final class JobFile {
               List.of(Objective.values()),
               order -> order.name().toLowerCase(Locale.ROOT).replace('_', ' ')));
     }
-    Optional<Run> now = now(root, catalogue, piping);
-    root.requireNothingElse();
+    Optional<Field> today = root.find("now", "a list of what is connected to the outlet today");
     Requirement asked = root.build(requirement::build);
+    Optional<Run> now = today.isPresent()
+        ? Optional.of(NowFields.run(today.get(), catalogue, asked.toOutlet()))
+        : Optional.empty();
+    root.requireNothingElse();
     return new Job(
         title,
         customer,
         toolName,
         catalogue,
-        where,
-        readings,
-        worn,
-        nearCopies,
-        thread,
-        socket,
-        supply,
-        atmosphere,
+        units,
+        atHand,
+        supply.air(),
+        supply.atmosphere(),
         now,
         asked,
         remarks);
-  }
-
-  /** The air at which the flow is judged. */
-  private static AirState lowest(
-      Field supplied, AirState supply, AbsolutePressure atmosphere, Requirement.Builder requirement)
-      throws WrongFileException {
-    Optional<Field> lowest = supplied.find("lowest");
-    if (lowest.isEmpty()) {
-      return supply;
-    }
-    GaugePressure pressure = lowest.get().as(GaugePressure::parse);
-    requirement.lowest(pressure);
-    return lowest.get().build(() -> supply.at(pressure.absolute(atmosphere)));
-  }
-
-  private static void regulator(Field supplied, Requirement.Builder requirement)
-      throws WrongFileException {
-    boolean regulated = supplied.flag("regulated");
-    Optional<Field> failed = supplied.find("ifRegulatorFails");
-    if (failed.isPresent()) {
-      requirement.regulated(failed.get().as(GaugePressure::parse));
-    } else if (regulated) {
-      requirement.regulated();
-    }
   }
 
   /** The rules of a place, federal law if left out, and those of the works. */
@@ -163,225 +149,5 @@ public final class JobFile {
     SafetyRules rules = RulesFile.of(found.get().find("place"), found.get().find("own"), document);
     found.get().requireNothingElse();
     requirement.rules(rules);
-  }
-
-  private static List<PlugReading> readings(Field hand) throws WrongFileException {
-    Optional<Field> field = hand.find("readings");
-    if (field.isEmpty()) {
-      return List.of();
-    }
-    Instrument instrument = hand.field(
-            "instrument",
-            "the caliper: "
-                + String.join(
-                    ", ",
-                    List.of(Instrument.values()).stream().map(Instrument::label).toList()))
-        .oneOf(List.of(Instrument.values()), Instrument::label);
-    List<PlugReading> readings = new ArrayList<>();
-    for (String label : field.get().names()) {
-      Dimension dimension = ProfileFields.dimension(field.get(), label);
-      Field reading = field.get().field(label, Accepted.LENGTH);
-      Length length = reading.as(Length::parse);
-      readings.add(reading.build(() -> PlugReading.of(dimension, instrument, length)));
-    }
-    return readings;
-  }
-
-  /** How worn the plug may be: "as new", or the most that has gone; what is usual where nobody said. */
-  private static Length worn(Field hand, ShopCatalogue catalogue) throws WrongFileException {
-    Optional<Field> field = hand.find("worn");
-    if (field.isEmpty()) {
-      return Identifier.usualWear();
-    }
-    Field worn = field.get();
-    Length allowance = worn.text().strip().equalsIgnoreCase(AS_NEW)
-        ? Length.ofMetres(0.0)
-        : worn.as(Length::parse);
-    return worn.build(
-        () -> Identifier.of(catalogue.profiles()).withWearAllowance(allowance).wearAllowance());
-  }
-
-  private static Optional<SocketAnswer> socket(
-      Field hand, ShopCatalogue catalogue, boolean socketOnly) throws WrongFileException {
-    Optional<Field> inUse = hand.find("inUse");
-    if (!socketOnly) {
-      if (inUse.isPresent()) {
-        throw inUse.get().wrong("goes with socketOnly, true; leave it out where a plug is at hand");
-      }
-      return Optional.empty();
-    }
-    if (inUse.isEmpty()) {
-      return Optional.of(SocketAnswer.alone());
-    }
-    Set<String> ids = new LinkedHashSet<>(inUse.get().words());
-    return Optional.of(inUse.get().build(() -> SocketAnswer.alone(catalogue.profiles(), ids)));
-  }
-
-  private static Requirement.Builder requirement(Field tool, List<String> remarks)
-      throws WrongFileException {
-    FreeAirFlow air = tool.field("air", "a free-air flow such as \"34 scfm\" or \"16 L/s ANR\"")
-        .as(FreeAirFlow::parse);
-    Field least = tool.field("pressure", Accepted.GAUGE);
-    GaugePressure pressure = least.as(GaugePressure::parse);
-    Requirement.Builder requirement = least.build(() -> Requirement.forTool(air, pressure));
-    requirement.toolInlet(EndField.in(tool.field("inlet", Accepted.END), remarks));
-    Optional<Field> rating = tool.find("notAbove");
-    if (rating.isPresent()) {
-      GaugePressure highest = rating.get().as(GaugePressure::parse);
-      rating.get().build(() -> requirement.toolRating(highest));
-    }
-    if (tool.flag("hammers")) {
-      requirement.impactTool();
-    }
-    if (tool.flag("whipHose")) {
-      requirement.whipHose();
-    }
-    if (tool.flag("feedsFasteners")) {
-      requirement.automaticFeed();
-    }
-    if (tool.flag("blasts")) {
-      requirement.blasting();
-    }
-    if (tool.flag("paints")) {
-      requirement.painting();
-    }
-    boolean cleans = tool.flag("cleans");
-    Optional<Field> blocked = tool.find("atBlockedNozzle");
-    if (blocked.isPresent()) {
-      GaugePressure deadEnd = blocked.get().as(GaugePressure::parse);
-      blocked.get().build(() -> requirement.blowGun(deadEnd));
-    } else if (cleans) {
-      requirement.blowGun();
-    }
-    tool.requireNothingElse();
-    return requirement;
-  }
-
-  private static void keep(Field root, ShopCatalogue catalogue, Requirement.Builder requirement)
-      throws WrongFileException {
-    Optional<Field> field = root.find("stays");
-    if (field.isEmpty()) {
-      return;
-    }
-    Optional<Field> socket = field.get().find("outletSocket");
-    if (socket.isPresent()) {
-      requirement.outletSocket(part(socket.get(), catalogue, Part.Socket.class, "socket"));
-    }
-    Optional<Field> plug = field.get().find("toolPlug");
-    if (plug.isPresent()) {
-      requirement.toolPlug(part(plug.get(), catalogue, Part.Plug.class, "plug"));
-    }
-    Optional<Field> hose = field.get().find("hose");
-    if (hose.isPresent()) {
-      requirement.hose(part(hose.get(), catalogue, Part.Hose.class, "hose"));
-    }
-    field.get().requireNothingElse();
-  }
-
-  private static <T extends Part> T part(
-      Field field, ShopCatalogue catalogue, Class<T> kind, String word) throws WrongFileException {
-    String id = field.text();
-    Optional<Part> part = catalogue.parts().part(id).filter(kind::isInstance);
-    if (part.isEmpty()) {
-      List<String> ids = catalogue.parts().parts().stream()
-          .filter(kind::isInstance)
-          .map(Part::id)
-          .toList();
-      throw field.wrong("\"" + id + "\" is no " + word + " of the catalogue \"" + catalogue.name()
-          + "\"; accepted: " + String.join(", ", ids));
-    }
-    return kind.cast(part.get());
-  }
-
-  private static void conditions(Field root, Requirement.Builder requirement)
-      throws WrongFileException {
-    Optional<Field> found = root.find("conditions");
-    if (found.isEmpty()) {
-      return;
-    }
-    Field field = found.get();
-    Optional<Field> place = field.find("place");
-    if (place.isPresent()) {
-      requirement.environment(
-          place.get().oneOf(List.of(Environment.values()), Environment::toString));
-    }
-    Optional<Field> air = field.find("air");
-    if (air.isPresent()) {
-      requirement.lubrication(
-          air.get().oneOf(List.of(Lubrication.values()), Lubrication::toString));
-    }
-    Optional<Field> medium = field.find("medium");
-    if (medium.isPresent()) {
-      requirement.medium(medium.get().oneOf(List.of(Medium.values()), Medium::toString));
-    }
-    Optional<Field> marking = field.find("marking");
-    if (marking.isPresent()) {
-      requirement.marking(marking.get().text());
-    }
-    Optional<Field> profiles = field.find("profilesInUse");
-    if (profiles.isPresent()) {
-      requirement.profilesInUse(new LinkedHashSet<>(profiles.get().words()));
-    }
-    Optional<Field> coldest = field.find("coldest");
-    if (coldest.isPresent()) {
-      Temperature low = coldest.get().as(Temperature::parse);
-      Field hottest = field.field("hottest", "the highest temperature, such as \"50 °C\"");
-      Temperature high = hottest.as(Temperature::parse);
-      hottest.build(() -> requirement.temperatures(low, high));
-    }
-    if (field.flag("dropped")) {
-      requirement.dropped();
-    }
-    if (field.flag("dragged")) {
-      requirement.dragged();
-    }
-    if (field.flag("vented")) {
-      requirement.ventRequired();
-    }
-    field.requireNothingElse();
-  }
-
-  /** The run of today: the piping, then what is connected to its outlet. */
-  private static Optional<Run> now(Field root, ShopCatalogue catalogue, Run piping)
-      throws WrongFileException {
-    Optional<Field> found = root.find("now");
-    if (found.isEmpty()) {
-      return Optional.empty();
-    }
-    Run run = piping;
-    for (Field item : found.get().items()) {
-      Run before = run;
-      run = item.build(() -> connected(before, item, catalogue));
-      item.requireNothingElse();
-    }
-    return Optional.of(run);
-  }
-
-  /** What is connected next: a part of the catalogue, a part with its capacity, or a hose or pipe. */
-  private static Run connected(Run run, Field item, ShopCatalogue catalogue)
-      throws WrongFileException {
-    Optional<Field> id = item.find("part");
-    if (id.isPresent()) {
-      return through(run, part(id.get(), catalogue, Part.class, "part"));
-    }
-    String name = item.field("name", "what to call it; or part, the id of a part of the catalogue")
-        .text();
-    Optional<Field> capacity = item.find("capacity");
-    return capacity.isPresent()
-        ? run.through(name, FlowFields.capacity(capacity.get()))
-        : run.through(name, FlowFields.conduit(item));
-  }
-
-  private static Run through(Run run, Part part) {
-    if (part instanceof Part.Socket socket) {
-      return run.through(socket.name(), socket.capacity());
-    }
-    if (part instanceof Part.Hose hose) {
-      return run.through(hose.name(), hose.conduit());
-    }
-    if (part instanceof Part.Adapter adapter) {
-      return run.through(adapter.name(), adapter.conduit());
-    }
-    return run; // a plug's loss is told with its socket
   }
 }

@@ -1,6 +1,8 @@
 package org.airfit.files;
 
+import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonStreamContext;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
@@ -41,17 +43,40 @@ public final class Json {
       }
       return value;
     } catch (JsonProcessingException e) {
-      String where = e.getLocation() == null
-          ? ""
-          : "line " + e.getLocation().getLineNr() + ", column "
-              + e.getLocation().getColumnNr();
-      throw new WrongFileException(file, where, "is not JSON: " + inWords(e));
+      throw JsonSlip.of(json, offset(e), place(e), told(e)).in(file);
     }
   }
 
+  private static int offset(JsonProcessingException slip) {
+    return slip.getLocation() == null ? -1 : (int) slip.getLocation().getCharOffset();
+  }
+
+  /** At which line and column, and at which field, such as "line 14, column 9, at line[2].reach". */
+  private static String place(JsonProcessingException slip) {
+    String place = slip.getLocation() == null
+        ? ""
+        : "line " + slip.getLocation().getLineNr() + ", column "
+            + slip.getLocation().getColumnNr();
+    String field =
+        slip.getProcessor() instanceof JsonParser parser ? path(parser.getParsingContext()) : "";
+    return field.isEmpty() ? place : place + ", at " + field;
+  }
+
+  private static String path(JsonStreamContext reached) {
+    StringBuilder path = new StringBuilder();
+    for (JsonStreamContext at = reached; at != null && !at.inRoot(); at = at.getParent()) {
+      if (at.inArray()) {
+        path.insert(0, "[" + (at.getCurrentIndex() + 1) + "]");
+      } else if (at.getCurrentName() != null) {
+        path.insert(0, "." + at.getCurrentName());
+      }
+    }
+    return path.length() > 0 && path.charAt(0) == '.' ? path.substring(1) : path.toString();
+  }
+
   /** What the library says, without what speaks of its own settings. */
-  private static String inWords(JsonProcessingException e) {
-    return String.valueOf(e.getOriginalMessage())
+  private static String told(JsonProcessingException slip) {
+    return String.valueOf(slip.getOriginalMessage())
         .replaceAll(", from `[^`]*`", "")
         .replaceAll(": enable `[^`]*` to allow", "");
   }

@@ -38,6 +38,7 @@ class PlainValuesTest {
 
   private static Map<String, Object> job(Object fittings) {
     Map<String, Object> job = new LinkedHashMap<>();
+    job.put("airfitJob", 2);
     job.put("job", "A job");
     job.put("customer", "K.");
     job.put("catalogue", "shop.json");
@@ -45,15 +46,17 @@ class PlainValuesTest {
     job.put(
         "supply", Map.of("pressure", "7 bar(g)", "temperature", "20 °C", "atmosphere", "1 bar(a)"));
     job.put(
-        "pipes",
-        List.of(Map.of(
-            "name", "pipe",
-            "bore", "21 mm",
-            "length", "10 m",
-            "roughness", "0.045 mm",
-            "fittings", fittings)));
-    job.put("outlet", "1/2 NPT female");
-    job.put("reach", "5 m");
+        "line",
+        List.of(
+            Map.of(
+                "kind", "pipe",
+                "bore", "21 mm",
+                "length", "10 m",
+                "roughness", "0.045 mm",
+                "fittings", fittings),
+            Map.of("kind", "outlet", "end", "1/2 NPT female"),
+            Map.of("kind", "coupling"),
+            Map.of("kind", "hose", "reach", "5 m")));
     job.put(
         "tool",
         Map.of(
@@ -104,12 +107,13 @@ class PlainValuesTest {
     Map<String, Object> job = job("two");
     assertThatExceptionOfType(WrongFileException.class)
         .isThrownBy(() -> read(job))
-        .withMessage("job.json: pipes[1].fittings: was the text \"two\"; a number without quotation"
+        .withMessage("job.json: line[1].fittings: was the text \"two\"; a number without quotation"
             + " marks is wanted");
-    job.put("pipes", 5.0);
+    job.put("line", 5.0);
     assertThatExceptionOfType(WrongFileException.class)
         .isThrownBy(() -> read(job))
-        .withMessage("job.json: pipes: was 5; a list in square brackets is wanted");
+        .withMessage("job.json: line: was 5; a list in square brackets is wanted: "
+            + "a list of what stands from the supply to the tool, such as {\"kind\": \"outlet\", …}");
   }
 
   @Test

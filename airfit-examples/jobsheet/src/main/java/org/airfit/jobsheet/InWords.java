@@ -42,8 +42,10 @@ final class InWords {
   /** The whole sheet in a few lines, for somebody who reads no further. */
   static List<Answer> inShort(JobSheet sheet) {
     List<Answer> lines = new ArrayList<>();
-    lines.add(new Answer(
-        "Plug", sheet.plug().map(Identification::inWords).orElse("not at hand, only a socket")));
+    if (sheet.job().atHand().isPresent()) {
+      lines.add(new Answer(
+          "Plug", sheet.plug().map(Identification::inWords).orElse("not at hand, only a socket")));
+    }
     sheet.thread().ifPresent(thread -> lines.add(new Answer("Its thread", thread.inWords())));
     sheet
         .now()

@@ -1,6 +1,7 @@
 package org.airfit.jobsheet;
 
 import java.util.Optional;
+import org.airfit.files.AtHand;
 import org.airfit.files.Job;
 import org.airfit.files.Refusal;
 import org.airfit.plug.Identification;
@@ -9,6 +10,7 @@ import org.airfit.plug.SocketAnswer;
 import org.airfit.run.RunResult;
 import org.airfit.select.Requirement;
 import org.airfit.select.Selection;
+import org.airfit.select.Slot;
 import org.airfit.thread.ThreadIdentification;
 
 /**
@@ -51,23 +53,31 @@ public record JobSheet(
           Optional.empty(),
           Optional.empty());
     }
-    Optional<Identification> plug = job.socket().isPresent()
-        ? Optional.empty()
-        : Optional.of(job.identifier().identify(job.readings()));
+    Optional<Identification> plug = job.plug();
     Optional<PlugProfile> profile = plug.flatMap(Identification::profile);
     Requirement requirement = profile
         .map(found -> job.requirement().toBuilder().profile(found.id()).build())
         .orElse(job.requirement());
-    boolean known = profile.isPresent() || requirement.layout().firstSocket().isPresent();
+    boolean known = job.atHand().isEmpty() || profile.isPresent() || isSettled(requirement);
     return new JobSheet(
         job,
         requirement,
         plug,
-        job.socket(),
+        job.atHand().flatMap(AtHand::socket),
         profile,
-        job.thread().map(ThreadIdentification::of),
+        job.atHand().flatMap(AtHand::thread).map(ThreadIdentification::of),
         job.now().map(run -> run.at(requirement.demand())),
         known ? Optional.of(Selection.of(requirement, job.catalogue().parts())) : Optional.empty());
+  }
+
+  /** Whether the couplings of a line need no plug to tell their profile: the first stays, or each has one told. */
+  private static boolean isSettled(Requirement requirement) {
+    return requirement.layout().firstSocket().isPresent()
+        || requirement.layout().slots().stream()
+            .allMatch(slot -> !(slot instanceof Slot.Coupling coupling)
+                || coupling.profile().isPresent()
+                || coupling.socket().isPresent()
+                || coupling.plug().isPresent());
   }
 
   /** {@return the refusal of anything but compressed air, which is all the sheet says then; else empty} */

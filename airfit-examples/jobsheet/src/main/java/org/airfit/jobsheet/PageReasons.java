@@ -37,6 +37,9 @@ final class PageReasons {
   }
 
   private void plug(JobSheet sheet) {
+    if (sheet.job().atHand().isEmpty()) {
+      return;
+    }
     element("h2", "The plug at hand");
     sheet.socket().ifPresent(socket -> {
       element("p class=\"answer\"", socket.reason());
@@ -50,7 +53,10 @@ final class PageReasons {
   private void identified(JobSheet sheet, Identification plug) {
     element("p class=\"answer\"", plug.inWords());
     out.append("<div class=\"beside\">\n<div>\n");
-    element("p class=\"quiet\"", "It is from: " + sheet.job().plugWhere() + ".");
+    sheet
+        .job()
+        .atHand()
+        .ifPresent(hand -> element("p class=\"quiet\"", "It is from: " + hand.where() + "."));
     out.append("<table>\n<tr><th>it may be</th><th class=\"n\">chance</th></tr>\n");
     InWords.chances(plug).forEach((what, chance) -> row(what, Amounts.percent(chance)));
     out.append("</table>\n");

@@ -80,6 +80,9 @@ public final class TextSheet {
   }
 
   private void plug(JobSheet sheet) {
+    if (sheet.job().atHand().isEmpty()) {
+      return;
+    }
     heading("The plug at hand");
     sheet.socket().ifPresent(socket -> {
       wrapped("", socket.reason());
@@ -89,7 +92,7 @@ public final class TextSheet {
   }
 
   private void identified(JobSheet sheet, Identification plug) {
-    wrapped("", "It is from: " + sheet.job().plugWhere() + ".");
+    sheet.job().atHand().ifPresent(hand -> wrapped("", "It is from: " + hand.where() + "."));
     wrapped("", plug.inWords());
     Map<String, Double> chances = InWords.chances(plug);
     int wide = chances.keySet().stream().mapToInt(String::length).max().orElse(0);

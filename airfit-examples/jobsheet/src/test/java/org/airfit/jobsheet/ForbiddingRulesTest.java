@@ -24,7 +24,7 @@ class ForbiddingRulesTest {
   /** The sheet of a job of the boat yard with the yard's own rules, changed from one text to another in turn. */
   private String sheet(String file, String rules, String... changes) throws IOException {
     String job = Files.readString(YARD.resolve(file))
-        .replace("\"reach\"", "\"rules\": {\"own\": \"yard.csv\"}, \"reach\"");
+        .replace("\"conditions\"", "\"rules\": {\"own\": \"yard.csv\"}, \"conditions\"");
     for (int i = 0; i < changes.length; i += 2) {
       assertThat(job).contains(changes[i]);
       job = job.replace(changes[i], changes[i + 1]);

@@ -27,6 +27,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class JobsOfManyKindsTest {
 
   private static final Path YARD = Path.of("..", "jobs", "boatyard");
+  private static final String YARD_REGULATOR =
+      "{\"kind\": \"regulator\", \"name\": \"regulator of the yard\", \"set\": \"7.4 bar(g)\"},";
 
   @TempDir
   Path folder;
@@ -118,18 +120,18 @@ class JobsOfManyKindsTest {
     assertThat(Files.readString(folder.resolve("sheet.html")))
         .contains("<th>Regulator</th>", "8.50 bar(g) if it fails", "US federal law");
     Files.delete(folder.resolve("catalogue.json"));
-    assertThat(sheet(",\n    \"regulated\": true", ""))
+    assertThat(sheet(YARD_REGULATOR, ""))
         .contains("Tool is not over-pressured: NOT MET.")
         .contains("is up to 8.50 bar(g), its maker allows 7.58 bar(g)");
     Files.delete(folder.resolve("catalogue.json"));
-    assertThat(sheet("\"regulated\": true", "\"ifRegulatorFails\": \"7.5 bar(g)\""))
+    assertThat(sheet("\"7.4 bar(g)\"", "\"7.4 bar(g)\", \"ifFails\": \"7.5 bar(g)\""))
         .contains("Tool is not over-pressured: met. The dead-end");
   }
 
   /** The file says 8.5 in front of the regulator and 9 behind it: one of the two is wrong. */
   @Test
   void a_failed_regulator_that_stands_above_its_supply_is_refused_in_one_line() throws IOException {
-    prepare("weak-sander.json", "\"regulated\": true", "\"ifRegulatorFails\": \"9 bar(g)\"");
+    prepare("weak-sander.json", "\"7.4 bar(g)\"", "\"7.4 bar(g)\", \"ifFails\": \"9 bar(g)\"");
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     assertThat(program(out, err)).isNotZero();
@@ -144,7 +146,7 @@ class JobsOfManyKindsTest {
   void the_flow_is_judged_at_cut_in() throws IOException {
     String usual = sheet("\"7.4 bar(g)\"", "\"6.9 bar(g)\"");
     Files.delete(folder.resolve("catalogue.json"));
-    String low = sheet("\"highest\"", "\"lowest\": \"6.9 bar(g)\", \"highest\"");
+    String low = sheet("\"8.5 bar(g)\"", "\"6.9 to 8.5 bar(g)\"");
     String arrives =
         usual.substring(usual.indexOf("Now: At the tool"), usual.indexOf("Recommended parts:"));
     assertThat(low).contains(arrives);
@@ -243,9 +245,9 @@ class JobsOfManyKindsTest {
     assertThat(Files.readString(folder.resolve("sheet.html")))
         .contains("<tr><th>In the job</th><td>&quot;R 1/4 female&quot; in tool.inlet: " + remark);
     Files.delete(folder.resolve("catalogue.json"));
-    assertThat(sheet("\"outlet\": \"1/2 NPT female\"", "\"outlet\": \"3-8 NPT female\""))
+    assertThat(sheet("\"end\": \"1/2 NPT female\"", "\"end\": \"3-8 NPT female\""))
         .contains(
-            "In the job: \"3-8 NPT female\" in outlet: read as size 3 with 8 threads per inch");
+            "In the job: \"3-8 NPT female\" in line[3].end: read as size 3 with 8 threads per inch");
     Files.delete(folder.resolve("catalogue.json"));
     assertThat(sheet("\"inlet\": \"1/4 NPT female\"", "\"inlet\": \"Rc 1/4 female\""))
         .contains("IN SHORT")
@@ -376,7 +378,7 @@ class JobsOfManyKindsTest {
           .contains("If the regulator fails:", "8.50 bar(g) if it fails")
           .contains("Whip restraint:", "Eye protection:", "Retainer on percussion tools:");
       Files.delete(folder.resolve("catalogue.json"));
-      assertThat(sheet(read, atHand, ",\n    \"regulated\": true", ""))
+      assertThat(sheet(read, atHand, YARD_REGULATOR, ""))
           .contains("Tool is not over-pressured: NOT MET.")
           .doesNotContain("Retainer on percussion tools:");
       assertThat(Files.readString(folder.resolve("sheet.html")))
@@ -531,12 +533,8 @@ class JobsOfManyKindsTest {
         job.customer(),
         job.toolName(),
         job.catalogue(),
-        job.plugWhere(),
-        job.readings(),
-        job.worn(),
-        job.nearCopies(),
-        job.thread(),
-        job.socket(),
+        job.units(),
+        job.atHand(),
         job.supply(),
         job.atmosphere(),
         job.now(),

@@ -1,0 +1,215 @@
+package org.airfit.files;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import org.airfit.joint.End;
+import org.airfit.line.Conduit;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.PressureUnit;
+import org.airfit.select.DeviceKind;
+import org.airfit.select.Layout;
+import org.airfit.select.Part;
+import org.airfit.select.Requirement;
+import org.airfit.select.Slot;
+import org.jspecify.annotations.Nullable;
+
+/** The line of a job: what stands between the supply and the tool, in the order the air goes. */
+final class JobLine {
+
+  private static final String PIPE = "pipe";
+  private static final String OUTLET = "outlet";
+  private static final String COUPLING = "coupling";
+  private static final String WHIP_HOSE = "whip hose";
+  private static final String NAME = "name";
+  private static final String PART = "part";
+  private static final String REACH = "reach";
+
+  private final PartsThere parts;
+  private final ShopCatalogue catalogue;
+  private final List<String> remarks;
+  private final Map<String, String> placeOf = new LinkedHashMap<>();
+  private final List<Slot> slots = new ArrayList<>();
+  private @Nullable Entry regulator;
+  private final List<Entry> pipes = new ArrayList<>();
+  private @Nullable End outlet;
+
+  /** An item of the line that core has no slot for, with its name. */
+  record Entry(Field item, String name) {}
+
+  private JobLine(ShopCatalogue catalogue, List<String> remarks) {
+    this.catalogue = catalogue;
+    this.parts = new PartsThere(catalogue, remarks);
+    this.remarks = remarks;
+  }
+
+  /** Reads the list. */
+  static JobLine of(Field list, ShopCatalogue catalogue, List<String> remarks)
+      throws WrongFileException {
+    JobLine line = new JobLine(catalogue, remarks);
+    for (Field item : list.items()) {
+      line.add(item);
+    }
+    if (line.outlet == null) {
+      throw list.wrong("holds no outlet; say where the piping ends, such as"
+          + " {\"kind\": \"outlet\", \"end\": \"1/2 NPT female\"}, behind the last pipe");
+    }
+    if (line.slots.isEmpty()) {
+      throw list.wrong("holds nothing behind the outlet; say what stands there or shall, such as"
+          + " {\"kind\": \"coupling\"}, {\"kind\": \"hose\", \"reach\": \"10 m\"}");
+    }
+    return line;
+  }
+
+  /** What an item can be. */
+  static List<String> kinds() {
+    List<String> kinds =
+        new ArrayList<>(List.of(PIPE, OUTLET, COUPLING, PartFields.HOSE, WHIP_HOSE));
+    kinds.add(PartFields.REGULATOR);
+    for (DeviceKind device : DeviceKind.values()) {
+      kinds.add(device.toString());
+    }
+    return kinds;
+  }
+
+  /** The regulator that stands first of all: the supply is what it holds. */
+  Optional<Entry> regulator() {
+    return Optional.ofNullable(regulator);
+  }
+
+  /** Tells the pipes, the outlet and what stands behind it. */
+  void tell(Requirement.Builder requirement) throws WrongFileException {
+    for (Entry pipe : pipes) {
+      Conduit conduit = FlowFields.conduit(pipe.item());
+      pipe.item().requireNothingElse();
+      requirement.pipe(pipe.name(), conduit);
+    }
+    requirement.outlet(Objects.requireNonNull(outlet));
+  }
+
+  /** What stands behind the outlet. */
+  Layout layout(Field list) throws WrongFileException {
+    return list.build(() -> Layout.of(slots));
+  }
+
+  private void add(Field item) throws WrongFileException {
+    String kind = item.field("kind", String.join(", ", kinds())).oneOf(kinds(), word -> word);
+    String name = name(item, kind);
+    if (outlet == null) {
+      addBeforeOutlet(item, kind, name);
+      return;
+    }
+    switch (kind) {
+      case PIPE, OUTLET -> throw item.wrong("is " + (kind.equals(PIPE) ? "a pipe" : "an outlet")
+          + " behind the outlet, and the piping ends there; put it in front, or tell a hose");
+      case COUPLING -> slots.add(coupling(item, name));
+      case PartFields.HOSE, WHIP_HOSE -> slots.add(hose(item, kind.equals(WHIP_HOSE), name));
+      case PartFields.REGULATOR -> slots.add(regulated(item, name));
+      default -> slots.add(device(item, DeviceKind.parse(kind), name));
+    }
+    item.requireNothingElse();
+  }
+
+  private void addBeforeOutlet(Field item, String kind, String name) throws WrongFileException {
+    switch (kind) {
+      case PIPE -> pipes.add(new Entry(item, name));
+      case OUTLET -> {
+        outlet = EndField.in(item.field("end", Accepted.END), remarks);
+        item.requireNothingElse();
+      }
+      case PartFields.REGULATOR -> {
+        if (regulator != null || !pipes.isEmpty()) {
+          throw item.wrong("is a regulator between pipes; it may stand first of all, or behind the"
+              + " outlet");
+        }
+        regulator = new Entry(item, name);
+      }
+      default -> throw item.wrong("is a " + kind + " in front of the outlet, where only pipes stand;"
+          + " put {\"kind\": \"outlet\", \"end\": …} in front of it");
+    }
+  }
+
+  /** What an item is called: by its field, or by its kind, with a number where that is taken. */
+  private String name(Field item, String kind) throws WrongFileException {
+    Optional<Field> told = item.find(NAME, "what to call it");
+    String name = told.isPresent() ? told.get().text().strip() : kind;
+    if (told.isPresent() && placeOf.containsKey(name)) {
+      throw told.get().wrong("\"" + name + "\" is the name of " + placeOf.get(name)
+          + " already; names must differ, say \"" + free(name) + "\" or what tells it apart");
+    }
+    String given = told.isPresent() ? name : free(name);
+    placeOf.put(given, item.place());
+    return given;
+  }
+
+  private String free(String name) {
+    String free = name;
+    for (int number = 2; placeOf.containsKey(free); number++) {
+      free = name + " " + number;
+    }
+    return free;
+  }
+
+  private Slot coupling(Field item, String name) throws WrongFileException {
+    Optional<Field> profile = item.find("profile", "the id of a profile");
+    Optional<String> id = profile.isPresent()
+        ? Optional.of(PartFields.profileId(profile.get(), catalogue.profiles()))
+        : Optional.empty();
+    return new Slot.Coupling(
+        name,
+        id,
+        parts.find(item, PartFields.SOCKET, Part.Socket.class, PartFields.SOCKET, "socket at " + name),
+        parts.find(item, PartFields.PLUG, Part.Plug.class, PartFields.PLUG, "plug at " + name));
+  }
+
+  private Slot hose(Field item, boolean isWhip, String name) throws WrongFileException {
+    Optional<Part.Hose> there =
+        parts.find(item, PART, Part.Hose.class, PartFields.HOSE, name);
+    Length reach;
+    if (there.isPresent() && item.find(REACH).isEmpty()) {
+      reach = there.get().conduit().length();
+    } else {
+      reach = item.field(REACH, "how long it must be at least, such as \"10 m\" or \"25 ft\"")
+          .as(Length::parse);
+    }
+    return new Slot.Hose(name, reach, isWhip, there);
+  }
+
+  private Slot regulated(Field item, String name) throws WrongFileException {
+    GaugePressure set = set(item);
+    Optional<Part.Regulator> there = parts.find(
+        item, PART, Part.Regulator.class, PartFields.REGULATOR, name);
+    return item.build(() -> new Slot.Regulated(name, set, there));
+  }
+
+  /** What a regulator is set to. */
+  static GaugePressure set(Field item) throws WrongFileException {
+    Field told = item.field("set", "what it is set to, " + Accepted.GAUGE);
+    GaugePressure set = told.as(GaugePressure::parse);
+    if (!(set.pascals() > 0.0)) {
+      throw told.wrong("must be above 0, was " + set.inFull(PressureUnit.BAR));
+    }
+    return set;
+  }
+
+  private Slot device(Field item, DeviceKind kind, String name) throws WrongFileException {
+    Optional<Field> told = item.find(PART);
+    if (kind == DeviceKind.REEL
+        && told.isPresent()
+        && told.get().isObject()
+        && told.get().find(PartFields.HOSE).isPresent()) {
+      return hose(item, false, name); // told by the hose on it
+    }
+    Optional<Part.Device> there =
+        parts.find(item, PART, Part.Device.class, kind.toString(), name);
+    if (there.isEmpty()) {
+      throw item.wrong("has no part; say which " + kind + " is there, the id of a part of the"
+          + " catalogue or an object with its data");
+    }
+    return new Slot.InLine(name, there.get());
+  }
+}

@@ -1,0 +1,133 @@
+package org.airfit.files;
+
+import java.util.List;
+import java.util.Optional;
+import org.airfit.air.AirState;
+import org.airfit.plant.PistonCompressor;
+import org.airfit.plant.Regulator;
+import org.airfit.plant.Supply;
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.PressureUnit;
+import org.airfit.quantity.Range;
+import org.airfit.quantity.Temperature;
+import org.airfit.select.Requirement;
+
+/**
+ * The supply of a job: between which pressures it stands, and what stands first behind it.
+ *
+ * @param air the air at the supply, or behind the regulator that stands first
+ * @param atmosphere the pressure around it
+ */
+record JobSupply(AirState air, AbsolutePressure atmosphere) {
+
+  /** Our own choice where a job does not tell: the temperature of a shop, and the atmosphere by the sea. */
+  private static final Temperature USUAL_TEMPERATURE = Temperature.ofCelsius(20.0);
+
+  private static final AbsolutePressure BY_THE_SEA = AbsolutePressure.ofPascals(101_325.0);
+
+  /** Reads the supply and tells it, with the regulator that stands first in the line, if one does. */
+  static JobSupply tell(
+      Field supplied, Optional<JobLine.Entry> first, Requirement.Builder requirement, List<String> remarks)
+      throws WrongFileException {
+    AbsolutePressure atmosphere = atmosphere(supplied, remarks);
+    Temperature temperature = temperature(supplied, remarks);
+    Field told = supplied.field("pressure", "\"90 to 110 psig\" or \"7.4 bar(g)\"");
+    Range<GaugePressure> pressure = told.range(GaugePressure::parse);
+    Optional<Field> relief = supplied.find("highest", Accepted.GAUGE);
+    Optional<GaugePressure> highest =
+        relief.isPresent() ? Optional.of(relief.get().as(GaugePressure::parse)) : Optional.empty();
+    if (highest.isPresent() && highest.get().compareTo(pressure.most()) < 0) {
+      throw relief
+          .get()
+          .wrong("was " + highest.get().inFull(PressureUnit.BAR) + ", below the supply of "
+              + pressure.most().inFull(PressureUnit.BAR)
+              + "; give what the relief valve is set to, or leave it out");
+    }
+    supplied.requireNothingElse();
+    AirState air = supplied.build(
+        () -> AirState.of(pressure.most().absolute(atmosphere), temperature));
+    if (first.isPresent()) {
+      return behind(first.get(), pressure, highest, air, atmosphere, requirement);
+    }
+    requirement.supply(air, atmosphere);
+    highest.ifPresent(requirement::highest);
+    if (!pressure.isExact()) {
+      requirement.lowest(pressure.least());
+    }
+    return new JobSupply(air, atmosphere);
+  }
+
+  /** The supply is what a regulator holds; flow is judged with its droop, or at the cut-in where that is lower. */
+  private static JobSupply behind(
+      JobLine.Entry first,
+      Range<GaugePressure> pressure,
+      Optional<GaugePressure> highest,
+      AirState inFront,
+      AbsolutePressure atmosphere,
+      Requirement.Builder requirement)
+      throws WrongFileException {
+    Field item = first.item();
+    GaugePressure set = JobLine.set(item);
+    if (set.compareTo(pressure.most()) > 0) {
+      throw item.wrong("is set to " + set.inFull(PressureUnit.BAR) + ", above the supply of "
+          + pressure.most().inFull(PressureUnit.BAR)
+          + "; supply.pressure is what stands in front of the regulator");
+    }
+    AirState held = item.build(() -> inFront.at(set.absolute(atmosphere)));
+    Optional<PartFields.Droop> droop = PartFields.Droop.in(item);
+    Optional<Field> fails =
+        item.find("ifFails", "what its maker says stands behind a failed one, such as \"8 bar(g)\"");
+    Supply supply = Supply.fixed(held);
+    if (droop.isPresent()) {
+      AbsolutePressure held1 = AbsolutePressure.ofPascals(
+          held.pressure().pascals() - droop.get().by().pascals());
+      supply = item.build(() -> new Regulator(
+          held, droop.get().atFlow(), held1, Optional.of(inFront.pressure())));
+    }
+    requirement.supply(supply, atmosphere);
+    requirement.highest(highest.orElse(pressure.most()));
+    if (fails.isPresent()) {
+      requirement.regulated(fails.get().as(GaugePressure::parse));
+    } else {
+      requirement.regulated();
+    }
+    if (pressure.least().compareTo(set) < 0) {
+      requirement.lowest(pressure.least());
+    }
+    item.requireNothingElse();
+    return new JobSupply(held, atmosphere);
+  }
+
+  private static Temperature temperature(Field supplied, List<String> remarks)
+      throws WrongFileException {
+    Optional<Field> told = supplied.find("temperature", "a temperature such as \"20 °C\"");
+    if (told.isPresent()) {
+      return told.get().as(Temperature::parse);
+    }
+    remarks.add("Air of 20 °C (68 °F) is assumed, as supply.temperature is not told.");
+    return USUAL_TEMPERATURE;
+  }
+
+  /** The pressure around the works: told, that of the altitude, or that by the sea. */
+  private static AbsolutePressure atmosphere(Field supplied, List<String> remarks)
+      throws WrongFileException {
+    Optional<Field> told =
+        supplied.find("atmosphere", "an absolute pressure such as \"1.013 bar(a)\"");
+    Optional<Field> altitude = supplied.find("altitude", "a height such as \"5000 ft\"");
+    if (told.isPresent() && altitude.isPresent()) {
+      throw altitude.get().wrong("stands beside atmosphere; keep one of the two");
+    }
+    if (told.isPresent()) {
+      return FlowFields.atmosphere(told.get());
+    }
+    if (altitude.isPresent()) {
+      Length height = altitude.get().as(Length::parse);
+      return altitude.get().build(() -> PistonCompressor.atmosphereAt(height));
+    }
+    remarks.add("The atmosphere by the sea, 1.013 bar(a) (14.7 psia), is assumed, as supply.atmosphere and"
+        + " supply.altitude are not told.");
+    return BY_THE_SEA;
+  }
+}

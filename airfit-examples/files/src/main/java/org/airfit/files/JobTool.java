@@ -1,0 +1,101 @@
+package org.airfit.files;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Temperature;
+import org.airfit.safety.Medium;
+import org.airfit.select.Environment;
+import org.airfit.select.Lubrication;
+import org.airfit.select.Requirement;
+
+/** The tool of a job, and the conditions it works in. */
+final class JobTool {
+
+  private JobTool() {}
+
+  /** Starts a requirement with the tool. */
+  static Requirement.Builder of(Field tool, List<String> remarks) throws WrongFileException {
+    FreeAirFlow air = tool.field("air", "a free-air flow such as \"34 scfm\" or \"16 L/s ANR\"")
+        .as(FreeAirFlow::parse);
+    Field least = tool.field("pressure", Accepted.GAUGE);
+    GaugePressure pressure = least.as(GaugePressure::parse);
+    Requirement.Builder requirement = least.build(() -> Requirement.forTool(air, pressure));
+    requirement.toolInlet(EndField.in(tool.field("inlet", Accepted.END), remarks));
+    Optional<Field> rating = tool.find("notAbove", Accepted.GAUGE);
+    if (rating.isPresent()) {
+      GaugePressure highest = rating.get().as(GaugePressure::parse);
+      rating.get().build(() -> requirement.toolRating(highest));
+    }
+    if (tool.flag("hammers")) {
+      requirement.impactTool();
+    }
+    if (tool.flag("whipHose")) {
+      requirement.whipHose();
+    }
+    if (tool.flag("feedsFasteners")) {
+      requirement.automaticFeed();
+    }
+    if (tool.flag("blasts")) {
+      requirement.blasting();
+    }
+    if (tool.flag("paints")) {
+      requirement.painting();
+    }
+    boolean cleans = tool.flag("cleans");
+    Optional<Field> blocked = tool.find("atBlockedNozzle", Accepted.GAUGE);
+    if (blocked.isPresent()) {
+      GaugePressure deadEnd = blocked.get().as(GaugePressure::parse);
+      blocked.get().build(() -> requirement.blowGun(deadEnd));
+    } else if (cleans) {
+      requirement.blowGun();
+    }
+    tool.requireNothingElse();
+    return requirement;
+  }
+
+  /** Tells the conditions. */
+  static void conditions(Field field, Requirement.Builder requirement) throws WrongFileException {
+    Optional<Field> place = field.find("place");
+    if (place.isPresent()) {
+      requirement.environment(
+          place.get().oneOf(List.of(Environment.values()), Environment::toString));
+    }
+    Optional<Field> air = field.find("air");
+    if (air.isPresent()) {
+      requirement.lubrication(
+          air.get().oneOf(List.of(Lubrication.values()), Lubrication::toString));
+    }
+    Optional<Field> medium = field.find("medium");
+    if (medium.isPresent()) {
+      requirement.medium(medium.get().oneOf(List.of(Medium.values()), Medium::toString));
+    }
+    Optional<Field> marking = field.find("marking");
+    if (marking.isPresent()) {
+      requirement.marking(marking.get().text());
+    }
+    Optional<Field> profiles = field.find("profilesInUse", "a list of ids of profiles");
+    if (profiles.isPresent()) {
+      requirement.profilesInUse(new LinkedHashSet<>(profiles.get().words()));
+    }
+    Optional<Field> coldest = field.find("coldest", "a temperature such as \"-10 °C\"");
+    if (coldest.isPresent()) {
+      Temperature low = coldest.get().as(Temperature::parse);
+      Field hottest = field.field("hottest", "the highest temperature, such as \"50 °C\"");
+      Temperature high = hottest.as(Temperature::parse);
+      hottest.build(() -> requirement.temperatures(low, high));
+    }
+    if (field.flag("dropped")) {
+      requirement.dropped();
+    }
+    if (field.flag("dragged")) {
+      requirement.dragged();
+    }
+    if (field.flag("vented")) {
+      requirement.ventRequired();
+    }
+    field.requireNothingElse();
+  }
+}

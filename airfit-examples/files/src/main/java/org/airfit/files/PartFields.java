@@ -1,0 +1,239 @@
+package org.airfit.files;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.airfit.flow.FlowCapacity;
+import org.airfit.joint.End;
+import org.airfit.line.Conduit;
+import org.airfit.plug.PlugProfile;
+import org.airfit.plug.ReferenceSet;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.HoseBore;
+import org.airfit.quantity.Money;
+import org.airfit.quantity.PressureDrop;
+import org.airfit.quantity.ReferenceState;
+import org.airfit.quantity.Temperature;
+import org.airfit.quantity.VolumeFlowUnit;
+import org.airfit.select.DeviceKind;
+import org.airfit.select.Lubrication;
+import org.airfit.select.Material;
+import org.airfit.select.Part;
+import org.airfit.select.PartFacts;
+
+/** The fields of a part, alike in a catalogue and in a job that tells of a part that is there. */
+final class PartFields {
+
+  static final String SOCKET = "socket";
+  static final String PLUG = "plug";
+  static final String HOSE = "hose";
+  static final String ADAPTER = "adapter";
+  static final String REGULATOR = "regulator";
+
+  private static final String CAPACITY =
+      "an object with conductance or with a rated flow, see docs/job-file.md";
+
+  /** A complaint names no more profiles. */
+  private static final int MOST_NAMED = 20;
+
+  private final ReferenceSet set;
+  private final Optional<String> currency;
+  private final List<String> remarks;
+
+  /** Reads parts whose profiles are of a set, and keeps what their writer ought to know. */
+  PartFields(ReferenceSet set, Optional<String> currency, List<String> remarks) {
+    this.set = set;
+    this.currency = currency;
+    this.remarks = remarks;
+  }
+
+  /** The words for what a part can be. */
+  static List<String> kinds() {
+    List<String> kinds = new ArrayList<>(List.of(SOCKET, PLUG, HOSE, ADAPTER, REGULATOR));
+    for (DeviceKind device : DeviceKind.values()) {
+      kinds.add(device.toString());
+    }
+    return kinds;
+  }
+
+  /** A part of a catalogue. */
+  Part ofCatalogue(Field item) throws WrongFileException {
+    String kind = item.field("kind", "such as socket, plug, hose or adapter")
+        .oneOf(kinds(), word -> word);
+    String id = item.field("id", "what the catalogue calls the part").text();
+    String name = item.field("name", "what people call the part").text();
+    Part part = part(item, kind, priced(item, facts(item, id, name)));
+    item.requireNothingElse();
+    return part;
+  }
+
+  /** A part that is there and stands in no catalogue. */
+  Part there(Field item, String kind, String slot) throws WrongFileException {
+    Optional<Field> name = item.find("name");
+    String called = name.isPresent() ? name.get().text() : slot;
+    Part part = part(item, kind, facts(item, called, called).asExisting());
+    item.requireNothingElse();
+    return part;
+  }
+
+  private Part part(Field item, String kind, PartFacts facts) throws WrongFileException {
+    return switch (kind) {
+      case SOCKET -> socket(item, facts);
+      case PLUG ->
+        new Part.Plug(
+            facts, profileId(item.field("profile", "the id of a profile"), set), end(item));
+      case HOSE -> hose(item, facts);
+      case ADAPTER -> adapter(item, facts);
+      case REGULATOR -> regulator(item, facts);
+      default -> device(item, DeviceKind.parse(kind), facts);
+    };
+  }
+
+  private Part socket(Field item, PartFacts facts) throws WrongFileException {
+    Set<String> takes = new LinkedHashSet<>();
+    for (Field profile : item.field("takes", "a list of ids of profiles").items()) {
+      takes.add(profileId(profile, set));
+    }
+    End end = end(item);
+    FlowCapacity capacity = capacity(item);
+    return item.build(() -> new Part.Socket(facts, takes, end, capacity));
+  }
+
+  private Part hose(Field item, PartFacts facts) throws WrongFileException {
+    HoseBore named =
+        item.field(HOSE, "the bore it is named by, such as \"3/8 in\"").as(HoseBore::parse);
+    PartFacts told = facts;
+    Optional<Field> dissipates = item.find("staticDissipative");
+    if (dissipates.isPresent()) {
+      told = told.withStaticDissipative(dissipates.get().yes());
+    }
+    Conduit conduit = FlowFields.conduit(item);
+    End end = end(item);
+    return new Part.Hose(told, named, conduit, end, otherEnd(item, end));
+  }
+
+  private Part adapter(Field item, PartFacts facts) throws WrongFileException {
+    End end = end(item);
+    End other = EndField.in(item.field("otherEnd", Accepted.END), remarks);
+    return new Part.Adapter(facts, end, other, FlowFields.conduit(item));
+  }
+
+  private Part device(Field item, DeviceKind kind, PartFacts facts) throws WrongFileException {
+    End end = end(item);
+    End other = otherEnd(item, end);
+    return new Part.Device(facts, kind, capacity(item), end, other);
+  }
+
+  private Part regulator(Field item, PartFacts facts) throws WrongFileException {
+    End end = end(item);
+    End other = otherEnd(item, end);
+    FlowCapacity capacity = capacity(item);
+    Optional<Droop> told = Droop.in(item);
+    if (told.isEmpty()) {
+      remarks.add(item.place() + ": the droop of " + facts.name()
+          + " is not told; it is taken to hold what it is set to.");
+    }
+    Droop droop = told.orElse(Droop.NONE);
+    return item.build(
+        () -> new Part.Regulator(facts, capacity, droop.by(), droop.atFlow(), end, other));
+  }
+
+  /** By how much less a regulator holds while air flows. */
+  record Droop(PressureDrop by, FreeAirFlow atFlow) {
+
+    /** No droop at whatever flow. */
+    static final Droop NONE = new Droop(
+        PressureDrop.ofPascals(0.0),
+        FreeAirFlow.of(1.0, VolumeFlowUnit.LITRE_PER_SECOND, ReferenceState.ANR));
+
+    /** The droop and the flow it belongs to; both or neither. */
+    static Optional<Droop> in(Field item) throws WrongFileException {
+      Optional<Field> droop = item.find("droop", "a pressure loss such as \"0.4 bar\"");
+      Optional<Field> flow = item.find("atFlow");
+      if (droop.isEmpty() && flow.isEmpty()) {
+        return Optional.empty();
+      }
+      PressureDrop by = item.field("droop", "by how much less it holds at atFlow, such as \"6 psi\"")
+          .as(PressureDrop::parse);
+      FreeAirFlow at = item.field("atFlow", "the flow at which it droops so, such as \"30 scfm\"")
+          .as(FreeAirFlow::parse);
+      return Optional.of(new Droop(by, at));
+    }
+  }
+
+  private static FlowCapacity capacity(Field item) throws WrongFileException {
+    return FlowFields.capacity(item.field("capacity", CAPACITY));
+  }
+
+  /** The id of a profile of a set. */
+  static String profileId(Field field, ReferenceSet set) throws WrongFileException {
+    String id = field.text();
+    if (set.profile(id).isEmpty()) {
+      List<String> ids = set.profiles().stream().map(PlugProfile::id).toList();
+      throw field.wrong("\"" + id + "\" is no profile of this catalogue" + Nearest.named(id, ids)
+          + "; accepted: "
+          + String.join(", ", ids.subList(0, Math.min(MOST_NAMED, ids.size())))
+          + (ids.size() > MOST_NAMED ? ", … (" + ids.size() + " in all)" : ""));
+    }
+    return id;
+  }
+
+  private End end(Field item) throws WrongFileException {
+    return EndField.in(item.field("end", Accepted.END), remarks);
+  }
+
+  /** The end towards the tool; the same as the other where it was left out. */
+  private End otherEnd(Field item, End end) throws WrongFileException {
+    Optional<Field> other = item.find("otherEnd", Accepted.END);
+    return other.isPresent() ? EndField.in(other.get(), remarks) : end;
+  }
+
+  private static PartFacts facts(Field item, String id, String name) throws WrongFileException {
+    PartFacts facts = item.build(() -> PartFacts.of(id, name));
+    Optional<Field> coldest = item.find("coldest");
+    if (coldest.isPresent()) {
+      Temperature low = coldest.get().as(Temperature::parse);
+      Field hottest = item.field("hottest", "the highest temperature, such as \"60 °C\"");
+      Temperature high = hottest.as(Temperature::parse);
+      PartFacts before = facts;
+      facts = hottest.build(() -> before.withTemperatures(low, high));
+    }
+    Optional<Field> rated = item.find("rated", Accepted.GAUGE);
+    if (rated.isPresent()) {
+      PartFacts soFar = facts;
+      GaugePressure rating = rated.get().as(GaugePressure::parse);
+      facts = rated.get().build(() -> soFar.withRating(rating));
+    }
+    Optional<Field> material = item.find("material");
+    if (material.isPresent()) {
+      facts =
+          facts.withMaterial(material.get().oneOf(List.of(Material.values()), Material::toString));
+    }
+    Optional<Field> air = item.find("keptFor");
+    if (air.isPresent()) {
+      facts = facts.withLubrication(
+          air.get().oneOf(List.of(Lubrication.values()), Lubrication::toString));
+    }
+    facts = item.flag("sleeveGuarded") ? facts.withSleeveGuarded() : facts;
+    facts = item.flag("vented") ? facts.withVent() : facts;
+    return item.flag("alreadyThere") ? facts.asExisting() : facts;
+  }
+
+  private PartFacts priced(Field item, PartFacts facts) throws WrongFileException {
+    Optional<Field> price = item.find("price");
+    if (price.isEmpty()) {
+      return facts;
+    }
+    if (currency.isEmpty()) {
+      throw price
+          .get()
+          .wrong("needs the currency of the catalogue; say \"currency\": \"EUR\" or what yours is"
+              + " beside its name");
+    }
+    Money each = price.get().as(amount -> Money.parse(amount + " " + currency.get()));
+    return price.get().build(() -> facts.withPrice(each));
+  }
+}

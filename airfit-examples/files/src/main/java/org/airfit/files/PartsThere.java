@@ -1,0 +1,71 @@
+package org.airfit.files;
+
+import java.util.List;
+import java.util.Optional;
+import org.airfit.select.Part;
+import org.airfit.select.PartFacts;
+
+/** The parts that are there and stay, as a job tells them: by the id of a catalogue, or with data of their own. */
+final class PartsThere {
+
+  private static final String PART = "the id of a part of the catalogue, or an object with its data";
+
+  private final ShopCatalogue catalogue;
+  private final PartFields reader;
+
+  PartsThere(ShopCatalogue catalogue, List<String> remarks) {
+    this.catalogue = catalogue;
+    this.reader = new PartFields(catalogue.profiles(), Optional.empty(), remarks);
+  }
+
+  /** The part that a field tells; empty where the field is missing, so that one is to be chosen. */
+  <T extends Part> Optional<T> find(Field item, String field, Class<T> type, String kind, String slot)
+      throws WrongFileException {
+    Optional<Field> told = item.find(field, PART);
+    if (told.isEmpty()) {
+      return Optional.empty();
+    }
+    if (told.get().isObject()) {
+      return Optional.of(type.cast(reader.there(told.get(), kind, slot)));
+    }
+    return Optional.of(type.cast(existing(ofCatalogue(told.get(), type, kind))));
+  }
+
+  /** A part of the catalogue by its id. */
+  <T extends Part> T ofCatalogue(Field field, Class<T> type, String kind) throws WrongFileException {
+    String id = field.text();
+    Optional<Part> part = catalogue.parts().part(id).filter(type::isInstance);
+    if (part.isEmpty()) {
+      List<String> ids = catalogue.parts().parts().stream()
+          .filter(type::isInstance)
+          .map(Part::id)
+          .toList();
+      throw field.wrong("\"" + id + "\" is no " + kind + " of the catalogue \"" + catalogue.name()
+          + "\"" + Nearest.named(id, ids) + "; accepted: " + String.join(", ", ids));
+    }
+    return type.cast(part.get());
+  }
+
+  /** A part as one that the customer has, whatever the catalogue says of it. */
+  private static Part existing(Part part) {
+    PartFacts facts = part.facts().asExisting();
+    if (part instanceof Part.Socket it) {
+      return new Part.Socket(facts, it.profiles(), it.end(), it.capacity());
+    }
+    if (part instanceof Part.Plug it) {
+      return new Part.Plug(facts, it.profile(), it.end());
+    }
+    if (part instanceof Part.Hose it) {
+      return new Part.Hose(facts, it.bore(), it.conduit(), it.upstream(), it.downstream());
+    }
+    if (part instanceof Part.Regulator it) {
+      return new Part.Regulator(
+          facts, it.capacity(), it.droop(), it.atFlow(), it.upstream(), it.downstream());
+    }
+    if (part instanceof Part.Device it) {
+      return new Part.Device(facts, it.kind(), it.capacity(), it.upstream(), it.downstream());
+    }
+    Part.Adapter it = (Part.Adapter) part;
+    return new Part.Adapter(facts, it.one(), it.other(), it.conduit());
+  }
+}

@@ -1,0 +1,128 @@
+package org.airfit.files;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import org.airfit.working.UnitSystem;
+
+/**
+ * In which units an answer is told: those that the file says, or those in which most of its values are typed.
+ *
+ * <p>Counted are the values with a unit of the file itself, not those of a catalogue that it names: the catalogue is
+ * the shop's, the file says what a customer said. As many in US units as in SI units are told in SI units; that is our
+ * choice.
+ *
+ * @param said what the field {@code units} of the file says; empty where it is left out
+ * @param us how many values are typed in US units
+ * @param si how many values are typed in SI units
+ */
+public record TypedUnits(Optional<UnitSystem> said, int us, int si) {
+
+  /** The name of the field. */
+  static final String FIELD = "units";
+
+  /** Fields that hold words of people, in which "3/8 in" is a name. */
+  private static final Set<String> WORDS = Set.of(
+      "job",
+      "network",
+      "customer",
+      "catalogue",
+      "name",
+      "where",
+      "part",
+      "id",
+      "marking",
+      "source",
+      "text",
+      "title",
+      FIELD);
+
+  /**
+   * Checks the components.
+   *
+   * @param said what the field {@code units} of the file says; empty where it is left out
+   * @param us how many values are typed in US units, at least 0
+   * @param si how many values are typed in SI units, at least 0
+   * @throws IllegalArgumentException if a count is negative
+   */
+  public TypedUnits {
+    Objects.requireNonNull(said, "said");
+    if (us < 0 || si < 0) {
+      throw new IllegalArgumentException(
+          "us and si must be counts of at least 0, were " + us + " and " + si);
+    }
+  }
+
+  /**
+   * Counts the values of a file, whatever its field {@code units} says.
+   *
+   * @param document the file
+   * @return the counts, with nothing said
+   */
+  public static TypedUnits of(Document document) {
+    int[] counts = new int[UnitSystem.values().length];
+    count(document.content(), counts);
+    return new TypedUnits(
+        Optional.empty(), counts[UnitSystem.US.ordinal()], counts[UnitSystem.SI.ordinal()]);
+  }
+
+  /** Reads the field {@code units}, and counts the values of the file. */
+  static TypedUnits in(Field root, Document document) throws WrongFileException {
+    TypedUnits counted = of(document);
+    Optional<Field> field = root.find(FIELD);
+    return field.isEmpty()
+        ? counted
+        : new TypedUnits(
+            Optional.of(field.get().oneOf(List.of(UnitSystem.values()), UnitSystem::name)),
+            counted.us,
+            counted.si);
+  }
+
+  private static void count(Object value, int[] counts) {
+    if (value instanceof Map<?, ?> object) {
+      object.forEach((name, field) -> {
+        String key = String.valueOf(name);
+        if (!key.startsWith("//")
+            && field != null
+            && !(field instanceof String && WORDS.contains(key))) {
+          count(field, counts);
+        }
+      });
+    } else if (value instanceof List<?> list) {
+      list.stream().filter(Objects::nonNull).forEach(item -> count(item, counts));
+    } else if (value instanceof String text) {
+      UnitWords.in(text).forEach(system -> counts[system.ordinal()]++);
+    }
+  }
+
+  /** {@return the units in which to tell the answer} */
+  public UnitSystem system() {
+    return said.orElse(us > si ? UnitSystem.US : UnitSystem.SI);
+  }
+
+  /**
+   * {@return which units these are, why, and how to change it, such as "US units, in which 9 of 12 values of the file
+   * are typed. To have SI units, add "units": "SI" to the file."}
+   */
+  public String inWords() {
+    String name = system() + " units";
+    if (said.isPresent()) {
+      return name + ", as the file says.";
+    }
+    String other = system().either("US", "SI");
+    String change =
+        ". To have " + other + " units, add \"" + FIELD + "\": \"" + other + "\" to the file.";
+    int all = us + si;
+    if (us == si) {
+      return name
+          + (all == 0
+              ? ", as no value of the file has a unit"
+              : ", as half of the " + all + " values of the file are typed in either")
+          + change;
+    }
+    return name + ", in which " + Math.max(us, si) + " of " + all + " values of the file are typed"
+        + change;
+  }
+}
