@@ -31,9 +31,6 @@ final class AnswerText {
   /** A profile of which the catalogue has no part. */
   static final String ANOTHER = "another one";
 
-  /** Around the supply where nobody told: the standard atmosphere, as a gauge at sea level reads against. */
-  static final AbsolutePressure ATMOSPHERE = AbsolutePressure.ofPascals(101_325.0);
-
   /** The air of a shop. Our own choice, without a source. */
   static final Temperature INDOORS = Temperature.ofCelsius(20.0);
 
@@ -131,9 +128,10 @@ final class AnswerText {
 
   /** Of a gauge that moves, flow is judged at the lowest and ratings at the highest. */
   private static void supply(Requirement.Builder job, Range<GaugePressure> gauge) {
-    job.supply(AirState.of(gauge.least().absolute(ATMOSPHERE), INDOORS), ATMOSPHERE);
+    AbsolutePressure around = AbsolutePressure.STANDARD_ATMOSPHERE;
+    job.supply(AirState.of(gauge.most().absolute(around), INDOORS), around);
     if (!gauge.isExact()) {
-      job.highest(gauge.most());
+      job.lowest(gauge.least());
     }
   }
 
