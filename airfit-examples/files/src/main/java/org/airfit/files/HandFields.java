@@ -35,6 +35,7 @@ final class HandFields {
   private static List<PlugReading> readings(Field hand) throws WrongFileException {
     Optional<Field> field = hand.find("readings");
     if (field.isEmpty()) {
+      hand.find("instrument"); // may stand there before anything was read
       return List.of();
     }
     Instrument instrument = hand.field(

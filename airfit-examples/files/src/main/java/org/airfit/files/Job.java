@@ -9,7 +9,6 @@ import org.airfit.plug.Identifier;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.run.Run;
 import org.airfit.select.Requirement;
-import org.airfit.working.UnitSystem;
 
 /**
  * What a customer asks.
@@ -18,7 +17,7 @@ import org.airfit.working.UnitSystem;
  * @param customer whose job it is
  * @param toolName the tool
  * @param catalogue the profiles and parts to work with
- * @param units the units that the file asks for; empty where it leaves that to what was typed
+ * @param units in which units to answer
  * @param atHand the plug or socket on the counter; empty where there is none
  * @param supply the air at the supply
  * @param atmosphere the pressure around it
@@ -31,7 +30,7 @@ public record Job(
     String customer,
     String toolName,
     ShopCatalogue catalogue,
-    Optional<UnitSystem> units,
+    TypedUnits units,
     Optional<AtHand> atHand,
     AirState supply,
     AbsolutePressure atmosphere,
@@ -46,7 +45,7 @@ public record Job(
    * @param customer whose job it is
    * @param toolName the tool
    * @param catalogue the profiles and parts to work with
-   * @param units the units that the file asks for; empty where it leaves that to what was typed
+   * @param units in which units to answer
    * @param atHand the plug or socket on the counter; empty where there is none
    * @param supply the air at the supply
    * @param atmosphere the pressure around it

@@ -10,7 +10,6 @@ import org.airfit.run.Run;
 import org.airfit.safety.SafetyRules;
 import org.airfit.select.Objective;
 import org.airfit.select.Requirement;
-import org.airfit.working.UnitSystem;
 
 /** What a job file says, and a job file from what a program knows; docs/job-file.md has the fields. */
 public final class JobFile {
@@ -86,10 +85,7 @@ public final class JobFile {
     String customer = root.field("customer", "whose job it is").text();
     String name = root.field("catalogue", "the path of a catalogue file, seen from this one")
         .text();
-    Optional<Field> system = root.find("units");
-    Optional<UnitSystem> units = system.isPresent()
-        ? Optional.of(system.get().oneOf(List.of(UnitSystem.values()), UnitSystem::name))
-        : Optional.empty();
+    TypedUnits units = TypedUnits.in(root, document);
     ShopCatalogue catalogue = CatalogueFile.read(document.shelf().open(name));
     Optional<Field> hand = root.find("atHand", "the plug at hand and its readings");
     Optional<AtHand> atHand =

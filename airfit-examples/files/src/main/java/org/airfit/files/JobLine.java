@@ -29,6 +29,11 @@ final class JobLine {
   private static final String PART = "part";
   private static final String REACH = "reach";
 
+  /** What is accepted as the pressure behind a failed regulator. */
+  static final String IF_FAILS =
+      "what its maker says stands behind a failed one, such as \"8 bar(g)\"";
+
+
   private final PartsThere parts;
   private final ShopCatalogue catalogue;
   private final List<String> remarks;
@@ -159,11 +164,33 @@ final class JobLine {
     Optional<String> id = profile.isPresent()
         ? Optional.of(PartFields.profileId(profile.get(), catalogue.profiles()))
         : Optional.empty();
+    Optional<Field> same = item.find("sameAs", "the name of a coupling in front of it");
+    if (profile.isPresent() && same.isPresent()) {
+      throw same.get().wrong("stands beside profile; keep one of the two");
+    }
     return new Slot.Coupling(
         name,
         id,
+        same.isPresent() ? Optional.of(coupling(same.get())) : Optional.empty(),
         parts.find(item, PartFields.SOCKET, Part.Socket.class, PartFields.SOCKET, "socket at " + name),
         parts.find(item, PartFields.PLUG, Part.Plug.class, PartFields.PLUG, "plug at " + name));
+  }
+
+  /** The name of a coupling that stands in front. */
+  private String coupling(Field field) throws WrongFileException {
+    String name = field.text().strip();
+    List<String> couplings = slots.stream()
+        .filter(Slot.Coupling.class::isInstance)
+        .map(Slot::name)
+        .toList();
+    if (!couplings.contains(name)) {
+      throw field.wrong("\"" + name + "\" is no coupling in front of this one"
+          + Nearest.named(name, couplings)
+          + (couplings.isEmpty()
+              ? "; the first coupling has its own profile, or any"
+              : "; accepted: " + String.join(", ", couplings)));
+    }
+    return name;
   }
 
   private Slot hose(Field item, boolean isWhip, String name) throws WrongFileException {
@@ -183,7 +210,10 @@ final class JobLine {
     GaugePressure set = set(item);
     Optional<Part.Regulator> there = parts.find(
         item, PART, Part.Regulator.class, PartFields.REGULATOR, name);
-    return item.build(() -> new Slot.Regulated(name, set, there));
+    Optional<Field> fails = item.find("ifFails", IF_FAILS);
+    Optional<GaugePressure> failed =
+        fails.isPresent() ? Optional.of(fails.get().as(GaugePressure::parse)) : Optional.empty();
+    return item.build(() -> new Slot.Regulated(name, set, failed, there));
   }
 
   /** What a regulator is set to. */
@@ -206,10 +236,6 @@ final class JobLine {
     }
     Optional<Part.Device> there =
         parts.find(item, PART, Part.Device.class, kind.toString(), name);
-    if (there.isEmpty()) {
-      throw item.wrong("has no part; say which " + kind + " is there, the id of a part of the"
-          + " catalogue or an object with its data");
-    }
-    return new Slot.InLine(name, there.get());
+    return new Slot.InLine(name, kind, there);
   }
 }

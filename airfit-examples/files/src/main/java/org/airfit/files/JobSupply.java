@@ -78,7 +78,7 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
     AirState held = item.build(() -> inFront.at(set.absolute(atmosphere)));
     Optional<PartFields.Droop> droop = PartFields.Droop.in(item);
     Optional<Field> fails =
-        item.find("ifFails", "what its maker says stands behind a failed one, such as \"8 bar(g)\"");
+        item.find("ifFails", JobLine.IF_FAILS);
     Supply supply = Supply.fixed(held);
     if (droop.isPresent()) {
       AbsolutePressure held1 = AbsolutePressure.ofPascals(

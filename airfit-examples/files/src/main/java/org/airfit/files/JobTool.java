@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
-import org.airfit.quantity.Temperature;
 import org.airfit.safety.Medium;
 import org.airfit.select.Environment;
 import org.airfit.select.Lubrication;
@@ -80,12 +79,10 @@ final class JobTool {
     if (profiles.isPresent()) {
       requirement.profilesInUse(new LinkedHashSet<>(profiles.get().words()));
     }
-    Optional<Field> coldest = field.find("coldest", "a temperature such as \"-10 °C\"");
-    if (coldest.isPresent()) {
-      Temperature low = coldest.get().as(Temperature::parse);
-      Field hottest = field.field("hottest", "the highest temperature, such as \"50 °C\"");
-      Temperature high = hottest.as(Temperature::parse);
-      hottest.build(() -> requirement.temperatures(low, high));
+    Optional<PartFields.Temperatures> told = PartFields.Temperatures.in(field);
+    if (told.isPresent()) {
+      field.build(
+          () -> requirement.temperatures(told.get().coldest(), told.get().hottest()));
     }
     if (field.flag("dropped")) {
       requirement.dropped();

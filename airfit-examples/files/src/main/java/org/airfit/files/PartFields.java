@@ -193,13 +193,11 @@ final class PartFields {
 
   private static PartFacts facts(Field item, String id, String name) throws WrongFileException {
     PartFacts facts = item.build(() -> PartFacts.of(id, name));
-    Optional<Field> coldest = item.find("coldest");
-    if (coldest.isPresent()) {
-      Temperature low = coldest.get().as(Temperature::parse);
-      Field hottest = item.field("hottest", "the highest temperature, such as \"60 °C\"");
-      Temperature high = hottest.as(Temperature::parse);
+    Optional<Temperatures> temperatures = Temperatures.in(item);
+    if (temperatures.isPresent()) {
       PartFacts before = facts;
-      facts = hottest.build(() -> before.withTemperatures(low, high));
+      Temperatures told = temperatures.get();
+      facts = item.build(() -> before.withTemperatures(told.coldest(), told.hottest()));
     }
     Optional<Field> rated = item.find("rated", Accepted.GAUGE);
     if (rated.isPresent()) {
@@ -220,6 +218,21 @@ final class PartFields {
     facts = item.flag("sleeveGuarded") ? facts.withSleeveGuarded() : facts;
     facts = item.flag("vented") ? facts.withVent() : facts;
     return item.flag("alreadyThere") ? facts.asExisting() : facts;
+  }
+
+  /** Between which temperatures something lives. */
+  record Temperatures(Temperature coldest, Temperature hottest) {
+
+    /** Both or neither. */
+    static Optional<Temperatures> in(Field item) throws WrongFileException {
+      if (item.find("coldest").isEmpty() && item.find("hottest").isEmpty()) {
+        return Optional.empty();
+      }
+      Field low = item.field("coldest", "the lowest temperature, such as \"-10 °C\"");
+      Field high = item.field("hottest", "the highest temperature, such as \"60 °C\"");
+      return Optional.of(
+          new Temperatures(low.as(Temperature::parse), high.as(Temperature::parse)));
+    }
   }
 
   private PartFacts priced(Field item, PartFacts facts) throws WrongFileException {

@@ -34,16 +34,24 @@ final class PartsThere {
   /** A part of the catalogue by its id. */
   <T extends Part> T ofCatalogue(Field field, Class<T> type, String kind) throws WrongFileException {
     String id = field.text();
-    Optional<Part> part = catalogue.parts().part(id).filter(type::isInstance);
+    Optional<Part> part = catalogue.parts().part(id).filter(each -> is(each, type, kind));
     if (part.isEmpty()) {
       List<String> ids = catalogue.parts().parts().stream()
-          .filter(type::isInstance)
+          .filter(each -> is(each, type, kind))
           .map(Part::id)
           .toList();
       throw field.wrong("\"" + id + "\" is no " + kind + " of the catalogue \"" + catalogue.name()
-          + "\"" + Nearest.named(id, ids) + "; accepted: " + String.join(", ", ids));
+          + "\"" + Nearest.named(id, ids)
+          + (ids.isEmpty() ? "; it has none" : "; accepted: " + String.join(", ", ids)));
     }
     return type.cast(part.get());
+  }
+
+  private static boolean is(Part part, Class<? extends Part> type, String kind) {
+    return type.isInstance(part)
+        && !(part instanceof Part.Device device
+            && type == Part.Device.class
+            && !device.kind().toString().equals(kind));
   }
 
   /** A part as one that the customer has, whatever the catalogue says of it. */

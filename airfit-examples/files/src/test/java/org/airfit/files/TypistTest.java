@@ -1,0 +1,206 @@
+package org.airfit.files;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.airfit.quantity.GaugePressure;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What somebody who types a job gets wrong: one line, with the path of the field and what to type. */
+class TypistTest {
+
+  private static final Path YARD = Path.of("..", "jobs", "boatyard");
+
+  @TempDir
+  Path folder;
+
+  private WrongFileException refused(String job) throws IOException {
+    Files.writeString(folder.resolve("job.json"), job);
+    Files.copy(YARD.resolve("catalogue.json"), folder.resolve("catalogue.json"));
+    WrongFileException wrong =
+        catchThrowableOfType(WrongFileException.class, () -> Disk.job(folder.resolve("job.json")));
+    assertThat(wrong).as("refused").isNotNull();
+    assertThat(wrong.getMessage()).doesNotContain("\n").startsWith("job.json: ");
+    return wrong;
+  }
+
+  static Stream<Arguments> slips() {
+    return Stream.of(
+        // a comma for a point, in a text and in a number
+        Arguments.of("\"22 scfm\"", "\"22,5 scfm\"", "tool.air: ", "with a point"),
+        Arguments.of("\"fittings\": 6.0", "\"fittings\": 6,5", "line[2].fittings: ", "type 6.5"),
+        // a missing unit, with and without quotation marks
+        Arguments.of("\"90 psig\"", "\"90\"", "tool.pressure: ", "the unit is missing"),
+        Arguments.of("\"90 psig\"", "90", "tool.pressure: was 90", "with its unit"),
+        Arguments.of("\"22 scfm\"", "22 scfm", "tool.air: ", "in quotation marks: \"22 scfm\""),
+        // a pressure that does not say from where it counts
+        Arguments.of("\"90 psig\"", "\"90 psi\"", "tool.pressure: ", "say psig"),
+        Arguments.of("\"8.5 bar(g)\"", "\"8.5 bar\"", "supply.pressure: ", "say bar(g)"),
+        // free air that does not say where it is counted
+        Arguments.of("\"22 scfm\"", "\"10 L/s\"", "tool.air: ", "L/s ANR"),
+        // a misspelt field, that may be missing or must be there
+        Arguments.of("\"dropped\"", "\"droped\"", "conditions.droped: ", "nearest: dropped"),
+        Arguments.of("\"reach\"", "\"raech\"", "line[5].reach: is missing", "\"raech\" stands there"),
+        Arguments.of("\"tool\": {", "\"toool\": {", "tool: is missing", "\"toool\" stands there"),
+        // a misspelt word
+        Arguments.of("\"kind\": \"hose\"", "\"kind\": \"hoze\"", "line[5].kind: ", "nearest: hose;"),
+        Arguments.of("\"outdoors\"", "\"outdoor\"", "conditions.place: ", "nearest: outdoors"),
+        Arguments.of("1/2 NPT female", "1/2 NTP female", "line[3].end: ", "NPT"),
+        // a wrong type
+        Arguments.of("\"dropped\": true", "\"dropped\": \"yes\"", "conditions.dropped: ", "true or"),
+        Arguments.of("\"dropped\": true", "\"dropped\": yes", "conditions.dropped: ", "type true"),
+        Arguments.of("\"reach\": \"10 m\"", "\"reach\": [10]", "line[5].reach: was a list", "text"),
+        // a list for an object, an object for a list
+        Arguments.of(
+            "\"conditions\": {",
+            "\"conditions\": [\"outdoors\"], \"//\": {",
+            "conditions: was a list",
+            "an object in braces"),
+        Arguments.of(
+            "\"line\": [",
+            "\"line\": {\"kind\": \"hose\"}, \"//\": [",
+            "line: was an object",
+            "a list in square brackets"),
+        // an unknown id
+        Arguments.of(
+            "\"reach\": \"10 m\"",
+            "\"part\": \"H-83\"",
+            "line[5].part: \"H-83\" is no hose of the catalogue",
+            "nearest: H-38"),
+        Arguments.of(
+            "\"name\": \"coupling at the outlet\"}",
+            "\"profile\": \"ganet\"}",
+            "line[4].profile: \"ganet\"",
+            "nearest: gannet"),
+        Arguments.of(
+            "\"name\": \"coupling at the tool\"}",
+            "\"sameAs\": \"coupling at the outet\"}",
+            "line[6].sameAs: ",
+            "nearest: coupling at the outlet"),
+        // one name twice
+        Arguments.of(
+            "\"coupling at the tool\"}",
+            "\"coupling at the outlet\"}",
+            "line[6].name: ",
+            "is the name of line[4] already"),
+        // a missing field
+        Arguments.of("\"air\": \"22 scfm\",", "", "tool.air: is missing", "\"34 scfm\""),
+        Arguments.of(
+            "{\"kind\": \"outlet\", \"end\": \"1/2 NPT female\"},",
+            "",
+            "line[3]: is a coupling in front of the outlet",
+            "put {\"kind\": \"outlet\""),
+        // a range the wrong way round, and one with a dash
+        Arguments.of(
+            "\"pressure\": \"8.5 bar(g)\"",
+            "\"pressure\": \"140 to 120 psig\"",
+            "supply.pressure: ",
+            "the smaller value comes first"),
+        Arguments.of(
+            "\"pressure\": \"8.5 bar(g)\"",
+            "\"pressure\": \"8-9 bar(g)\"",
+            "supply.pressure: ",
+            "\"8 to 9 bar(g)\""),
+        // curly quotation marks
+        Arguments.of("\"job\": \"The", "\"job\": \u201cThe", "at job: ", "type the straight one"),
+        Arguments.of("runs weak\"", "runs weak\u201d", "at job: ", "type the straight one"),
+        // commas between fields, quotation marks that are not closed, remarks of other languages
+        Arguments.of("\"22 scfm\",", "\"22 scfm\"", "at tool.air: ", "in front of \"pressure\""),
+        Arguments.of("1/4 NPT female\"\n", "1/4 NPT female\",\n", "at tool.inlet: ", "one too many"),
+        Arguments.of("\"22 scfm\"", "\"22 scfm", "at tool.air: ", "close its quotation mark"),
+        Arguments.of("\"dropped\"", "'dropped'", "at conditions.place: ", "in quotation marks"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("slips")
+  void a_slip_is_one_line_with_the_path_of_the_field(
+      String typed, String wrong, String place, String cure) throws IOException {
+    String job = Files.readString(YARD.resolve("weak-sander.json"));
+    assertThat(job).contains(typed);
+    assertThat(refused(job.replace(typed, wrong))).hasMessageContainingAll(place, cure);
+  }
+
+  @Test
+  void the_sign_that_some_editors_put_in_front_is_read_over() throws Exception {
+    String job = Files.readString(YARD.resolve("weak-sander.json"));
+    Files.copy(YARD.resolve("catalogue.json"), folder.resolve("catalogue.json"));
+    Files.writeString(folder.resolve("job.json"), "\ufeff" + job);
+    assertThat(Disk.job(folder.resolve("job.json")).requirement())
+        .isEqualTo(Disk.job(YARD.resolve("weak-sander.json")).requirement());
+  }
+
+  @Test
+  void a_file_saved_in_two_bytes_a_sign_is_told_to_be_saved_as_utf8() throws IOException {
+    String job = Files.readString(YARD.resolve("weak-sander.json"));
+    Files.write(
+        folder.resolve("job.json"), ("\ufeff" + job).getBytes(StandardCharsets.UTF_16LE));
+    WrongFileException wrong =
+        catchThrowableOfType(WrongFileException.class, () -> Disk.job(folder.resolve("job.json")));
+    assertThat(wrong).hasMessage("job.json: is not text in UTF-8; save it as UTF-8");
+  }
+
+  private static final String FIRST_FORM = """
+      {"job": "a", "customer": "b", "catalogue": "catalogue.json", "atHand": {"where": "c"},
+       "supply": {"pressure": "7.4 bar(g)", "temperature": "15 °C", "atmosphere": "1 bar(a)", MORE},
+       "pipes": [], "outlet": "1/2 NPT female", "reach": "10 m",
+       "stays": {"outletSocket": "S-10", "hose": "H-38", "toolPlug": "P-10"},
+       "tool": {"name": "d", "air": "22 scfm", "pressure": "90 psig", "inlet": "1/4 NPT female"}}
+      """;
+
+  /** What the line tells, typed as it says, is read: nothing of the old file is lost. */
+  @Test
+  void a_file_of_the_first_form_is_told_what_to_change() throws Exception {
+    String message = refused(FIRST_FORM.replace(
+            "MORE", "\"highest\": \"8.5 bar(g)\", \"regulated\": true"))
+        .getMessage();
+    assertThat(message)
+        .startsWith("job.json: is no job file of form 2: put \"airfitJob\": 2 in front; put pipes,"
+            + " outlet, reach, stays into one list")
+        .contains("let supply.pressure be what stands in front of that regulator, \"8.5 bar(g)\"")
+        .doesNotContain("lowest");
+    String line = message.substring(message.indexOf("\"line\": ["), message.indexOf("]; ") + 1)
+        .replace("each pipe with \"kind\": \"pipe\", ", "");
+    String catalogue = Files.readString(YARD.resolve("catalogue.json"));
+    Job read = JobFile.read(new Document(
+        "job.json",
+        Json.read("job.json", """
+            {"airfitJob": 2, "job": "a", "customer": "b", "catalogue": "catalogue.json",
+             "supply": {"pressure": "8.5 bar(g)"}, LINE,
+             "tool": {"name": "d", "air": "22 scfm", "pressure": "90 psig", "inlet": "1/4 NPT female"}}
+            """.replace("LINE", line)),
+        name -> Document.of(
+            name, Json.read(name, catalogue))));
+    assertThat(read.requirement().pressures().highest()).isEqualTo(GaugePressure.ofBar(8.5));
+    assertThat(read.requirement().layout().slots()).hasSize(3);
+    assertThat(read.requirement().layout().firstSocket()).isPresent();
+  }
+
+  @Test
+  void cut_in_of_the_first_form_becomes_a_range() throws IOException {
+    assertThat(refused(FIRST_FORM.replace("MORE", "\"lowest\": \"6 bar(g)\"")))
+        .hasMessageContaining("let supply.pressure be cut-in to cut-out, such as \"90 to 110 psig\"");
+  }
+
+  @Test
+  void the_nearest_word_is_that_of_the_fewest_slips() {
+    List<String> known = List.of("reach", "part", "H-38", "H-12", "coupling at the outlet");
+    assertThat(Nearest.to("raech", known)).contains("reach");
+    assertThat(Nearest.to("h38", known)).contains("H-38");
+    assertThat(Nearest.to("H-83", known)).as("two signs swapped are one slip").contains("H-38");
+    assertThat(Nearest.to("Coupling_at_the_outlets", known)).contains("coupling at the outlet");
+    assertThat(Nearest.to("prat", known)).contains("part");
+    assertThat(Nearest.to("length", known)).isEqualTo(Optional.empty());
+    assertThat(Nearest.to("H-99", known)).as("two other figures are another part").isEmpty();
+  }
+}
