@@ -1,6 +1,7 @@
 package org.airfit.select;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -102,8 +103,10 @@ final class ChangeInWords {
   }
 
   private static String names(List<Part> parts) {
-    return parts.stream()
-        .map(part -> part.name() + " (" + part.id() + ")")
+    Map<String, Integer> counts = new LinkedHashMap<>();
+    parts.forEach(part -> counts.merge(part.name() + " (" + part.id() + ")", 1, Integer::sum));
+    return counts.entrySet().stream()
+        .map(each -> (each.getValue() > 1 ? each.getValue() + " x " : "") + each.getKey())
         .collect(Collectors.joining(" and "));
   }
 

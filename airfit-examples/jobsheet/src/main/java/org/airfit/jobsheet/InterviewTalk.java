@@ -77,18 +77,21 @@ final class InterviewTalk {
       }
       Question question = next.get();
       ask(question, before.size() + 1);
-      String typed = heard(question);
-      if (typed == null) {
-        return known;
+      Optional<Known> after = Optional.empty();
+      boolean isBack = false;
+      while (after.isEmpty() && !isBack) {
+        String typed = heard(question);
+        if (typed == null) {
+          return known;
+        }
+        isBack = typed.equals(BACK);
+        after = isBack ? Optional.empty() : answered(known, question, typed);
       }
-      if (typed.equals(BACK)) {
-        known = before.isEmpty() ? known : before.pop();
-        continue;
-      }
-      Optional<Known> after = answered(known, question, typed);
       if (after.isPresent()) {
         before.push(known);
         known = after.get();
+      } else if (!before.isEmpty()) {
+        known = before.pop();
       }
     }
   }
@@ -105,9 +108,12 @@ final class InterviewTalk {
       lines.wrapped(
           label,
           answer.inWords()
-              + (isMedium || answer.changes().isEmpty()
+              + (isMedium
                   ? ""
-                  : ": " + String.join("; ", answer.changes())));
+                  : ": "
+                      + (answer.changes().isEmpty()
+                          ? "nothing changes"
+                          : String.join("; ", answer.changes()))));
     }
     if (question.answers().isEmpty() || question.topic().isAmount()) {
       lines.wrapped("   ", "such as " + question.topic().example());
