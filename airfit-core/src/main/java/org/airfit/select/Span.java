@@ -58,7 +58,7 @@ record Span(double least, boolean hasLeast, double most, boolean hasMost, double
       case COLDEST, HOTTEST ->
         Temperature.ofKelvins(si)
             .format(units.either(TemperatureUnit.CELSIUS, TemperatureUnit.FAHRENHEIT));
-      default -> GaugePressure.ofPascals(si).format(units.pressureUnit(), units.either(2, 1));
+      default -> GaugePressure.ofPascals(si).format(units.pressureUnit());
     };
   }
 }
