@@ -105,7 +105,7 @@ final class PlugTalk {
   /** The file with a reading; the same where it cannot be read, which is told. */
   private InterviewFile with(
       InterviewFile file, Instrument caliper, Dimension dimension, String typed) {
-    InterviewFile fuller = file.withReading(caliper.label(), dimension.toString(), typed);
+    InterviewFile fuller = file.withReading(caliper.label(), dimension.label(), typed);
     try {
       fuller.job(place);
       return fuller;
