@@ -118,6 +118,10 @@ import org.airfit.select.Requirement;
 import org.airfit.select.Rule;
 import org.airfit.select.RuleOutcome;
 import org.airfit.select.Selection;
+import org.airfit.select.Interview;
+import org.airfit.select.PossibleAnswer;
+import org.airfit.select.Question;
+import org.airfit.select.Topic;
 import org.airfit.select.Shelf;
 import org.airfit.select.Slot;
 import org.airfit.source.Source;
@@ -489,6 +493,34 @@ class DocumentsTest {
   }
 
   @Test
+  void the_talk_of_the_guide_asks_for_the_limit_of_the_tool() {
+    Requirement job = Requirement.forTool(
+            FreeAirFlow.ofAnrLitresPerSecond(10.0), GaugePressure.ofBar(6.2))
+        .toolInlet(End.parse("1/4 NPT female"))
+        .supply(
+            AirState.of(
+                GaugePressure.ofBar(7.0).absolute(AbsolutePressure.STANDARD_ATMOSPHERE),
+                Temperature.ofCelsius(20.0)),
+            AbsolutePressure.STANDARD_ATMOSPHERE)
+        .outlet(End.parse("3/8 NPT male"))
+        .reach(Length.ofMetres(10.0))
+        .build();
+    Catalogue catalogue = Catalogue.of(Shelf.parts());
+    Interview talk = Interview.of(job, catalogue).with(Topic.MEDIUM, "compressed air");
+    Question question = talk.next(UnitSystem.US).orElseThrow();
+    String why = question.why();
+    List<PossibleAnswer> answers = question.answers();
+    Interview after = talk.with(question.topic(), "110 psig");
+    assertThat(question.topic()).isEqualTo(Topic.TOOL_RATING);
+    assertThat(why).contains("a regulator can fail open");
+    assertThat(answers)
+        .extracting(PossibleAnswer::inWords)
+        .containsExactly("less than 101.5 psig", "101.5 psig or more");
+    assertThat(after.requirement().orElseThrow().toolRating())
+        .contains(GaugePressure.ofPsi(110.0));
+  }
+
+  @Test
   void the_rules_of_the_guide_forbid_thirty_psi() {
     SafetyRules rules = SafetyRules.bundled().in("US-CA");
     Situation gun =
@@ -698,6 +730,7 @@ class DocumentsTest {
         "docs/glossary.md",
         "docs/theory.md",
         "docs/job-file.md",
+        "docs/interview.md",
         "docs/network-file.md",
         "docs/reference-set-file.md",
         "notebooks/README.md",

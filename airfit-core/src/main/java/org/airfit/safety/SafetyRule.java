@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.airfit.quantity.GaugePressure;
 import org.airfit.source.Source;
 import org.airfit.working.UnitSystem;
 import org.jspecify.annotations.Nullable;
@@ -134,6 +135,33 @@ public final class SafetyRule {
   /** {@return its limit as it is printed, such as "232 psig (16 bar(g))" or "110 %"; empty where it has none} */
   public Optional<String> limit() {
     return Optional.ofNullable(judging).map(Judging::limit).map(RuleLimit::printed);
+  }
+
+  /** {@return the pressure at which its judgement turns; empty where it limits no pressure} */
+  public Optional<GaugePressure> pressureLimit() {
+    return bound(RuleQuantity.Kind.PRESSURE).map(GaugePressure::ofPascals);
+  }
+
+  /**
+   * Tells the pressure at which its judgement turns, where it limits a share of a rating.
+   *
+   * @param rating the rating
+   * @return its share of {@code rating}; empty where it limits no share
+   */
+  public Optional<GaugePressure> pressureLimit(GaugePressure rating) {
+    Objects.requireNonNull(rating, "rating");
+    return bound(RuleQuantity.Kind.SHARE)
+        .map(percent -> GaugePressure.ofPascals(rating.pascals() * percent / 100.0));
+  }
+
+  private Optional<Double> bound(RuleQuantity.Kind kind) {
+    return judging == null
+            || judging.quantity == null
+            || judging.operator == null
+            || judging.limit == null
+            || judging.quantity.kind() != kind
+        ? Optional.empty()
+        : Optional.of(judging.limit.deciding(judging.operator));
   }
 
   /**

@@ -402,6 +402,21 @@ public final class Requirement {
     return required(OBJECTIVE);
   }
 
+  /** Whether it was told how far the pressure can rise: as a number, or by what feeds the line. */
+  boolean isHighestTold() {
+    return told.get(HIGHEST) != null || !(required(SUPPLY) instanceof Supply.Fixed);
+  }
+
+  /** Whether the maker of the regulator told what stands behind a failed one. */
+  boolean isFailureTold() {
+    return told.get(WHEN_FAILED) != null;
+  }
+
+  /** Whether the maker of a tool that cleans told the pressure at its blocked nozzle. */
+  boolean isDeadEndTold() {
+    return told.get(DEAD_END) != null;
+  }
+
   /** The temperature of the air at the supply; a line is isothermal, so that every part may see it. */
   Temperature supplyTemperature() {
     return toOutlet.stillAir().temperature();

@@ -2,6 +2,7 @@ package org.airfit.safety;
 
 import static java.util.Map.entry;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 
 import java.util.List;
@@ -380,5 +381,41 @@ class SafetyRuleTest {
         .isThrownBy(() -> new Caution(null, "text", Source.commonPractice("a test")));
     assertThatNullPointerException()
         .isThrownBy(() -> new Ruling(Known.HOISTING, Situation.describe().build(), Judgement.ALLOWED, null));
+  }
+
+  private static SafetyRule own(String quantity, String operator, String limit, String unit) {
+    return SafetyRules.ofTable(
+            "jurisdiction,citation,text,quantity,operator,limit,unit,asks,when,unless,source,basis\n"
+                + "Works,one,one," + quantity + "," + operator + "," + limit + "," + unit
+                + ",forbids,,,board,read\n")
+        .rules()
+        .get(0);
+  }
+
+  /** Tried beside the limit: just there the judgement turns. */
+  @Test
+  void a_pressure_and_a_share_of_a_rating_tell_where_they_turn() {
+    SafetyRule line = own("line pressure", "<=", "130", "psi");
+    GaugePressure limit = line.pressureLimit().orElseThrow();
+    assertThat(limit).isEqualTo(GaugePressure.ofPsi(130.0));
+    assertThat(judged(line, limit)).isEqualTo(Judgement.ALLOWED);
+    assertThat(judged(line, GaugePressure.ofPascals(limit.pascals() * (1.0 + 1.0e-9))))
+        .isEqualTo(Judgement.NOT_ALLOWED);
+    assertThat(line.pressureLimit(GaugePressure.ofBar(10.0))).isEmpty();
+    SafetyRule share = own("share of lowest rating", "<=", "70", "percent");
+    assertThat(share.pressureLimit()).isEmpty();
+    assertThat(share.pressureLimit(GaugePressure.ofBar(10.0)).orElseThrow().bar())
+        .isCloseTo(7.0, within(1.0e-12));
+    SafetyRule bore = own("hose bore", "<", "12", "mm");
+    assertThat(bore.pressureLimit()).isEmpty();
+    assertThat(bore.pressureLimit(GaugePressure.ofBar(10.0))).isEmpty();
+    assertThat(SafetyRules.bundled().rules())
+        .filteredOn(rule -> !rule.isJudged())
+        .isNotEmpty()
+        .allMatch(rule -> rule.pressureLimit().isEmpty());
+  }
+
+  private static Judgement judged(SafetyRule rule, GaugePressure highest) {
+    return Ruling.of(rule, Situation.describe().linePressure(highest).build()).judgement();
   }
 }

@@ -15,6 +15,7 @@ import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
@@ -221,6 +222,42 @@ public final class Disk {
   }
 
   /**
+   * Reads a job from its fields, as if they stood in a file, and writes nothing.
+   *
+   * @param path where the file would stand; the catalogue is seen from there
+   * @param fields the fields, see {@link JobFile#toObject}
+   * @param read takes the files that were read for it; see {@link #requireOther}
+   * @return the job
+   * @throws WrongFileException if something in it is refused
+   */
+  public static Job job(Path path, Map<String, ?> fields, Collection<Path> read)
+      throws WrongFileException {
+    Objects.requireNonNull(fields, "fields");
+    Objects.requireNonNull(read, "read");
+    return JobFile.read(document(path, Json.write(JobFile.toObject(fields)), read));
+  }
+
+  /**
+   * Reads the fields of a JSON file, whatever they mean.
+   *
+   * @param path the file
+   * @param read takes the file; see {@link #requireOther}
+   * @return its fields by name, as {@link Document} tells them
+   * @throws WrongFileException if the file is not there, or holds no JSON object
+   */
+  public static Map<String, Object> fields(Path path, Collection<Path> read)
+      throws WrongFileException {
+    Objects.requireNonNull(read, "read");
+    Document document = open(path, "a JSON file", read);
+    Map<String, Object> fields = new LinkedHashMap<>();
+    if (!(document.content() instanceof Map<?, ?> object)) {
+      throw new WrongFileException(document.name(), "", "holds no JSON object; give a job file");
+    }
+    object.forEach((name, value) -> fields.put(String.valueOf(name), value));
+    return fields;
+  }
+
+  /**
    * Writes a job, whole or not at all.
    *
    * @param path the job file; the catalogue that the job names is looked for beside it
@@ -230,10 +267,9 @@ public final class Disk {
    *     missing or refused
    */
   public static Job writeJob(Path path, Map<String, ?> fields) throws WrongFileException {
-    Objects.requireNonNull(fields, "fields");
-    String text = Json.write(JobFile.toObject(fields));
     Collection<Path> named = new ArrayList<>();
-    Job job = JobFile.read(document(path, text, named));
+    Job job = job(path, fields, named);
+    String text = Json.write(JobFile.toObject(fields));
     requireOther(path, named);
     write(path, text);
     return job;

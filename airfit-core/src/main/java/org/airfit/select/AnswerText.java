@@ -1,0 +1,263 @@
+package org.airfit.select;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.airfit.air.AirState;
+import org.airfit.internal.Labels;
+import org.airfit.joint.End;
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.Range;
+import org.airfit.quantity.Temperature;
+import org.airfit.safety.Medium;
+
+/**
+ * What a customer answers, as a text, and what it tells a job. Of a range the worst end counts: the farther reach, the
+ * lower rating, the higher pressure.
+ */
+final class AnswerText {
+
+  static final String YES = "yes";
+  static final String NO = "no";
+  static final String ONLY_ONE = "only one";
+
+  /** A profile of which the catalogue has no part. */
+  static final String ANOTHER = "another one";
+
+  /** The air of a shop. Our own choice, without a source. */
+  static final Temperature INDOORS = Temperature.ofCelsius(20.0);
+
+  /** What a tool does, as far as it has rules of its own. */
+  enum Use {
+    HAMMERS,
+    CLEANS_WITH_AIR,
+    SPRAYS_PAINT,
+    BLASTS,
+    FEEDS_FASTENERS,
+    NONE_OF_THESE;
+
+    @Override
+    public String toString() {
+      return Labels.of(this);
+    }
+  }
+
+  /** What hoses down. */
+  enum Cleaner {
+    WATER,
+    CAUSTIC;
+
+    @Override
+    public String toString() {
+      return Labels.of(this);
+    }
+  }
+
+  private AnswerText() {}
+
+  /** Starts a job with what the tool takes. */
+  static Requirement.Builder tool(String air, String pressure) {
+    return Requirement.forTool(flows(air).most(), pressures(pressure).most());
+  }
+
+  /** Refuses what cannot be read as an answer to a topic, before anything is built of it. */
+  static void check(Topic topic, String text) {
+    if (text.isBlank()) {
+      throw new IllegalArgumentException("answer on the " + topic
+          + " must be told, was blank; such as \"" + topic.example() + "\"");
+    }
+    switch (topic) {
+      case AIR_NEEDED -> flows(text);
+      case PRESSURE_NEEDED -> tool("1 L/s ANR", text);
+      case COLDEST, HOTTEST -> temperature(topic, text);
+      case SUPPLY -> pressures(text);
+      default ->
+        tell(
+            Requirement.forTool(
+                FreeAirFlow.ofAnrLitresPerSecond(1.0), GaugePressure.ofPascals(1.0)),
+            topic,
+            text);
+    }
+  }
+
+  /** Tells a job what was answered; what is told with another answer is left out. */
+  static void tell(Requirement.Builder job, Topic topic, String text) {
+    switch (topic) {
+      case MEDIUM -> job.medium(Medium.parse(text));
+      case TOOL_INLET -> job.toolInlet(End.parse(text));
+      case SUPPLY -> supply(job, pressures(text));
+      case OUTLET -> job.outlet(End.parse(text));
+      case REACH -> job.reach(Range.parse(text, Length::parse).most());
+      case USE -> use(job, Labels.parse("use of the tool", text, Use.values()));
+      case BLOCKED_NOZZLE -> job.blowGun(pressures(text).most());
+      case TOOL_RATING -> job.toolRating(pressures(text).least());
+      case HIGHEST -> job.highest(pressures(text).most());
+      case REGULATOR_FAILED -> job.regulated(pressures(text).most());
+      case PLACE -> job.environment(Environment.parse(text));
+      case CLEANER ->
+        job.environment(
+            Labels.parse("cleaner", text, Cleaner.values()) == Cleaner.WATER
+                ? Environment.WASH_DOWN_WITH_WATER
+                : Environment.WASH_DOWN_WITH_CAUSTIC);
+      case AIR -> job.lubrication(Lubrication.parse(text));
+      case WHIP_HOSE, REGULATOR, DROPPED, DRAGGED, VENTED -> {
+        if (isYes(topic, text)) {
+          flag(job, topic);
+        }
+      }
+      case PROFILE -> job.profile(text.strip());
+      case PROFILES_IN_USE -> job.profilesInUse(ids(text));
+      case AIR_NEEDED, PRESSURE_NEEDED, COLDEST, HOTTEST -> {}
+    }
+  }
+
+  private static Range<FreeAirFlow> flows(String text) {
+    return Range.parse(text, FreeAirFlow::parse);
+  }
+
+  private static Range<GaugePressure> pressures(String text) {
+    return Range.parse(text, GaugePressure::parse);
+  }
+
+  /** Of a gauge that moves, flow is judged at the lowest and ratings at the highest. */
+  private static void supply(Requirement.Builder job, Range<GaugePressure> gauge) {
+    AbsolutePressure around = AbsolutePressure.STANDARD_ATMOSPHERE;
+    job.supply(AirState.of(gauge.most().absolute(around), INDOORS), around);
+    if (!gauge.isExact()) {
+      job.lowest(gauge.least());
+    }
+  }
+
+  private static void use(Requirement.Builder job, Use use) {
+    switch (use) {
+      case HAMMERS -> job.impactTool();
+      case CLEANS_WITH_AIR -> job.blowGun();
+      case SPRAYS_PAINT -> job.painting();
+      case BLASTS -> job.blasting();
+      case FEEDS_FASTENERS -> job.automaticFeed();
+      case NONE_OF_THESE -> {}
+    }
+  }
+
+  private static void flag(Requirement.Builder job, Topic topic) {
+    switch (topic) {
+      case WHIP_HOSE -> job.whipHose();
+      case REGULATOR -> job.regulated();
+      case DROPPED -> job.dropped();
+      case DRAGGED -> job.dragged();
+      default -> job.ventRequired();
+    }
+  }
+
+  private static boolean isYes(Topic topic, String text) {
+    String word = text.strip().toLowerCase(Locale.ROOT);
+    if (!word.equals(YES) && !word.equals(NO)) {
+      throw new IllegalArgumentException(
+          "answer on the " + topic + " must be yes or no, was \"" + text + "\"");
+    }
+    return word.equals(YES);
+  }
+
+  /** Ids with commas between them; none where only one profile is used. */
+  private static Set<String> ids(String text) {
+    Set<String> ids = new LinkedHashSet<>();
+    if (!text.strip().equalsIgnoreCase(ONLY_ONE)) {
+      for (String id : text.split(",", -1)) {
+        if (id.isBlank()) {
+          throw new IllegalArgumentException("answer on the " + Topic.PROFILES_IN_USE
+              + " must be \"" + ONLY_ONE + "\" or profiles with commas between them, was \"" + text
+              + "\"");
+        }
+        ids.add(id.strip());
+      }
+    }
+    return ids;
+  }
+
+  private static Temperature temperature(Topic topic, String text) {
+    Range<Temperature> range = Range.parse(text, Temperature::parse);
+    return topic == Topic.COLDEST ? range.least() : range.most();
+  }
+
+  /**
+   * Tells how cold and how hot it gets, where that is more than a shop has. Of what was not told, or is what a shop
+   * has, the usual bound stands.
+   */
+  static void temperatures(
+      Requirement.Builder job, Optional<String> coldest, Optional<String> hottest) {
+    Optional<Temperature> low = coldest.map(text -> temperature(Topic.COLDEST, text));
+    Optional<Temperature> high = hottest.map(text -> temperature(Topic.HOTTEST, text));
+    Temperature cold = low.orElseGet(() -> lower(PartChecks.USUAL_LOWEST, high));
+    Temperature hot = high.orElseGet(() -> higher(PartChecks.USUAL_HIGHEST, low));
+    if (cold.compareTo(PartChecks.USUAL_LOWEST) < 0
+        || hot.compareTo(PartChecks.USUAL_HIGHEST) > 0) {
+      job.temperatures(cold, hot);
+    }
+  }
+
+  private static Temperature lower(Temperature usual, Optional<Temperature> told) {
+    return told.filter(other -> other.compareTo(usual) < 0).orElse(usual);
+  }
+
+  private static Temperature higher(Temperature usual, Optional<Temperature> told) {
+    return told.filter(other -> other.compareTo(usual) > 0).orElse(usual);
+  }
+
+  /** The words that answer a topic; none where an amount or the name of a thread does. */
+  static List<String> words(Topic topic, Requirement job, Catalogue catalogue) {
+    return switch (topic) {
+      case USE -> texts(Use.values());
+      case PLACE -> texts(Environment.values());
+      case CLEANER -> texts(Cleaner.values());
+      case AIR -> texts(Lubrication.values());
+      case WHIP_HOSE, REGULATOR, DROPPED, DRAGGED, VENTED -> List.of(YES, NO);
+      case PROFILE -> profiles(catalogue);
+      case PROFILES_IN_USE -> inUse(job, catalogue);
+      default -> List.of();
+    };
+  }
+
+  static List<String> media() {
+    return texts(Medium.values());
+  }
+
+  private static List<String> texts(Object[] values) {
+    return List.of(values).stream().map(Object::toString).toList();
+  }
+
+  /** The profiles of the plugs and sockets of a catalogue, in order, and that there may be another. */
+  private static List<String> profiles(Catalogue catalogue) {
+    Set<String> profiles = new TreeSet<>();
+    for (Part part : catalogue.parts()) {
+      if (part instanceof Part.Plug plug) {
+        profiles.add(plug.profile());
+      } else if (part instanceof Part.Socket socket) {
+        profiles.addAll(socket.profiles());
+      }
+    }
+    List<String> answers = new ArrayList<>(profiles);
+    answers.add(ANOTHER);
+    return List.copyOf(answers);
+  }
+
+  /** Beside that of the shop each other one, and all that the catalogue has. */
+  private static List<String> inUse(Requirement job, Catalogue catalogue) {
+    List<String> all = profiles(catalogue);
+    List<String> answers = new ArrayList<>(List.of(ONLY_ONE));
+    String own = job.profile().map(id -> id + ", ").orElse("");
+    List<String> others =
+        all.stream().filter(id -> job.profile().filter(id::equals).isEmpty()).toList();
+    others.forEach(id -> answers.add(own + id));
+    if (others.size() > 2) {
+      answers.add(own + String.join(", ", others.subList(0, others.size() - 1)));
+    }
+    return List.copyOf(answers);
+  }
+}

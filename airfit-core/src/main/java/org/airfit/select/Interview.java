@@ -1,0 +1,338 @@
+package org.airfit.select;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import org.airfit.safety.Medium;
+import org.airfit.working.UnitSystem;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A short talk with a customer: which question comes next, until no answer can change the proposal.
+ *
+ * <p>First comes what the line carries, since anything but compressed air ends everything; then what no parts can be
+ * chosen without (see {@link Topic#isNecessary}). From there on a question is asked only if it can change something: each
+ * possible answer is put in and the parts are chosen with it, and the answer counts if the proposal, whether it fits, a
+ * rule that is open, broken or met by a regulator only, or the title of a warning is other than before. Of an amount the
+ * answers are the spans between the values at which a rule turns, which are known from the rules, ratings and lengths
+ * themselves. The question comes first of which an answer may break a rule of safety; then that whose answers settle
+ * most open rules on average, each answer taken as likely as another; then that of which most answers change the parts;
+ * then by the order of {@link Topic}. That order is our own choice.
+ *
+ * <p>What the customer does not know is not asked again, and stays open. The talk ends whatever the customer knows.
+ *
+ * <p><b>Cost:</b> {@link #questions} chooses parts once for each possible answer, of an amount twice for each value at
+ * which a rule can turn: at most about a hundred times. A choice takes about a millisecond in a catalogue of tens of
+ * parts.
+ *
+ * <p>What is not asked here: what is there already and stays, the pipes, the atmosphere (the standard one unless the job
+ * tells it), the air's temperature (20 °C unless told), the rules of the place, and by what the proposals are put in order.
+ * Tell those to a {@link Requirement} and begin with that. This class is immutable, thread-safe and value-based.
+ */
+public final class Interview {
+
+  /** What comes first of several questions. */
+  private static final Comparator<Weighed> ORDER = Comparator.comparing(
+          (Weighed each) -> each.question().topic() != Topic.MEDIUM)
+      .thenComparing(each -> !each.mayForbid())
+      .thenComparing(Comparator.comparingDouble(Weighed::settled).reversed())
+      .thenComparing(Comparator.comparingDouble(Weighed::moved).reversed())
+      .thenComparing(each -> each.question().topic());
+
+  private final Catalogue catalogue;
+  private final ToldSoFar told;
+
+  private Interview(Catalogue catalogue, ToldSoFar told) {
+    this.catalogue = catalogue;
+    this.told = told;
+  }
+
+  /** A question with what puts it in order: how many rules its answers settle, and how many change the parts, on average. */
+  private record Weighed(Question question, boolean mayForbid, double settled, double moved) {}
+
+  /** One possible answer that was tried. */
+  private record Tried(String text, String inWords, Standing standing) {}
+
+  /**
+   * Begins with nothing told.
+   *
+   * @param catalogue the parts to choose from
+   * @return the talk, its first question what the line carries
+   */
+  public static Interview begin(Catalogue catalogue) {
+    return new Interview(Objects.requireNonNull(catalogue, "catalogue"), ToldSoFar.of(null));
+  }
+
+  /**
+   * Begins with a job of which something is told already.
+   *
+   * @param job what is told
+   * @param catalogue the parts to choose from
+   * @return the talk; it asks for what the job does not tell. What it tells as not so (not dropped, not dragged) cannot
+   *     be seen on it: {@link #with} says "no"
+   */
+  public static Interview of(Requirement job, Catalogue catalogue) {
+    Objects.requireNonNull(job, "job");
+    return new Interview(Objects.requireNonNull(catalogue, "catalogue"), ToldSoFar.of(job));
+  }
+
+  /**
+   * Obtains this with an answer, in place of one given before.
+   *
+   * @param topic what was asked
+   * @param answer what the customer says: the {@link PossibleAnswer#text}, or an amount with its unit, or a range of it
+   *     such as "90 to 110 psig", of which the worst end counts
+   * @return the talk with the answer
+   * @throws IllegalArgumentException if {@code answer} cannot be read, or is at odds with what was told before
+   */
+  public Interview with(Topic topic, String answer) {
+    AnswerText.check(
+        Objects.requireNonNull(topic, "topic"), Objects.requireNonNull(answer, "answer"));
+    return new Interview(catalogue, told.with(topic, answer));
+  }
+
+  /**
+   * Obtains this where the customer does not know the answer.
+   *
+   * @param topic what was asked
+   * @return the talk, which does not ask it again
+   */
+  public Interview withUnknown(Topic topic) {
+    return new Interview(catalogue, told.withUnknown(Objects.requireNonNull(topic, "topic")));
+  }
+
+  /** {@return the answers so far by topic, as they were given} */
+  public Map<Topic, String> answers() {
+    return told.answers();
+  }
+
+  /** {@return what the customer was asked and does not know, in the order of {@link Topic}} */
+  public Set<Topic> notKnown() {
+    return told.notKnown();
+  }
+
+  /** {@return what is missing of that without which nothing can be chosen, in the order of {@link Topic}} */
+  public List<Topic> missing() {
+    return told.missing();
+  }
+
+  /** {@return the job as far as it is known; empty while something is {@link #missing}} */
+  public Optional<Requirement> requirement() {
+    return told.job();
+  }
+
+  /** {@return the parts for what is known; empty while something is {@link #missing}} */
+  public Optional<Selection> selection() {
+    return told.job().map(job -> Selection.of(job, catalogue));
+  }
+
+  /** {@return why airfit does not advise on what the line carries, where that is not compressed air; else empty} */
+  public Optional<String> refusal() {
+    Medium medium = told.job()
+        .map(Requirement::medium)
+        .orElseGet(() ->
+            Medium.parse(told.answers().getOrDefault(Topic.MEDIUM, Medium.COMPRESSED_AIR.toString())));
+    return medium.refusalInWords();
+  }
+
+  /** {@return the next question; empty where no answer can change the proposal any more} */
+  public Optional<Question> next() {
+    return next(UnitSystem.SI);
+  }
+
+  /**
+   * Tells the same with numbers in other units.
+   *
+   * @param units the units
+   * @return the next question; empty where no answer can change the proposal any more
+   */
+  public Optional<Question> next(UnitSystem units) {
+    return questions(units).stream().findFirst();
+  }
+
+  /** {@return every question that can change the proposal, the one to ask first before the others} */
+  public List<Question> questions() {
+    return questions(UnitSystem.SI);
+  }
+
+  /**
+   * Tells the same with numbers in other units.
+   *
+   * @param units the units
+   * @return every question that can change the proposal, the one to ask first before the others; while something is
+   *     {@link #missing}, what nothing can be chosen without
+   */
+  public List<Question> questions(UnitSystem units) {
+    Objects.requireNonNull(units, "units");
+    if (refusal().isPresent()) {
+      return List.of();
+    }
+    if (told.job().isEmpty()) {
+      return necessary(units);
+    }
+    Requirement job = told.job().get();
+    Standing now = Standing.of(job, catalogue);
+    List<Weighed> weighed = new ArrayList<>();
+    for (Topic topic : Topic.values()) {
+      if (!told.isAsked(topic) && isUntold(topic, job)) {
+        Weighed each = weighed(topic, now, tried(topic, job, units));
+        if (each != null) {
+          weighed.add(each);
+        }
+      }
+    }
+    return weighed.stream().sorted(ORDER).map(Weighed::question).toList();
+  }
+
+  /** What must be told first, the medium before all. */
+  private List<Question> necessary(UnitSystem units) {
+    List<Question> questions = new ArrayList<>();
+    if (!told.isAsked(Topic.MEDIUM)) {
+      questions.add(new Question(
+          Topic.MEDIUM,
+          AnswerText.media().stream()
+              .map(medium -> new PossibleAnswer(
+                  medium,
+                  medium,
+                  Medium.parse(medium).refusalInWords().map(List::of).orElse(List.of())))
+              .toList()));
+    }
+    for (Topic topic : told.missing()) {
+      if (!told.isAsked(topic)) {
+        questions.add(new Question(topic, reaches(topic, units)));
+      }
+    }
+    return List.copyOf(questions);
+  }
+
+  /** What the reach decides, where nothing else is missing. */
+  private List<PossibleAnswer> reaches(Topic topic, UnitSystem units) {
+    if (topic != Topic.REACH || told.missing().size() > 1) {
+      return List.of();
+    }
+    Requirement some =
+        told.with(topic, Turns.text(topic, 1.0)).job().orElseThrow(IllegalStateException::new);
+    return spans(topic, some, units).stream()
+        .map(each ->
+            new PossibleAnswer(each.text(), each.inWords(), ChangeInWords.of(each.standing())))
+        .toList();
+  }
+
+  /** Whether a job does not tell this yet, and could. */
+  private static boolean isUntold(Topic topic, Requirement job) {
+    boolean isRegulated = job.pressures().whileRegulated().isPresent();
+    return switch (topic) {
+      case MEDIUM -> true;
+      case AIR_NEEDED, PRESSURE_NEEDED, TOOL_INLET, SUPPLY, OUTLET, REACH -> false;
+      case USE ->
+        !job.isImpactTool()
+            && job.cleaningDeadEnd().isEmpty()
+            && !job.isPainting()
+            && !job.isBlasting()
+            && !job.isAutomaticFeed();
+      case WHIP_HOSE -> job.isImpactTool() && !job.hasWhipHose();
+      case BLOCKED_NOZZLE -> job.cleaningDeadEnd().isPresent() && !job.isDeadEndTold();
+      case TOOL_RATING -> job.toolRating().isEmpty();
+      case HIGHEST -> !job.isHighestTold() && !isRegulated;
+      case REGULATOR -> !isRegulated && job.pressures().regulated().isWhole();
+      case REGULATOR_FAILED -> isRegulated && !job.isFailureTold();
+      case PLACE -> job.environment().isEmpty();
+      case CLEANER -> job.environment().filter(Environment.WASH_DOWN::equals).isPresent();
+      case AIR -> job.lubrication().isEmpty();
+      case DROPPED -> !job.isDropped();
+      case DRAGGED -> !job.isDragged();
+      case VENTED -> !job.isVentRequired();
+      case PROFILE -> job.profile().isEmpty();
+      case PROFILES_IN_USE -> job.profilesInUse().isEmpty();
+      case COLDEST -> job.coldest().isEmpty();
+      case HOTTEST -> job.hottest().isEmpty();
+    };
+  }
+
+  private List<Tried> tried(Topic topic, Requirement job, UnitSystem units) {
+    if (topic.isAmount()) {
+      return spans(topic, job, units);
+    }
+    List<String> words =
+        topic == Topic.MEDIUM ? AnswerText.media() : AnswerText.words(topic, job, catalogue);
+    return words.stream().map(text -> new Tried(text, text, with(text, topic))).toList();
+  }
+
+  private Standing with(String text, Topic topic) {
+    Requirement job = told.with(topic, text).job().orElseThrow(IllegalStateException::new);
+    return Standing.of(job, catalogue);
+  }
+
+  /** The spans of an amount, those joined that a customer would not tell apart. */
+  private List<Tried> spans(Topic topic, Requirement job, UnitSystem units) {
+    List<Tried> tried = new ArrayList<>();
+    @Nullable Span open = null;
+    @Nullable Standing standing = null;
+    for (Span span : Turns.spans(topic, job, catalogue)) {
+      Standing next = with(Turns.text(topic, span.inside()), topic);
+      if (open != null && standing != null && standing.isAs(next)) {
+        open = open.joined(span);
+      } else {
+        add(tried, topic, open, standing, units);
+        open = span;
+        standing = next;
+      }
+    }
+    add(tried, topic, open, standing, units);
+    return tried;
+  }
+
+  private static void add(
+      List<Tried> tried,
+      Topic topic,
+      @Nullable Span span,
+      @Nullable Standing standing,
+      UnitSystem units) {
+    if (span != null && standing != null) {
+      tried.add(new Tried(
+          Turns.text(topic, span.inside()), span.inWords(topic, units), standing));
+    }
+  }
+
+  /** The question with its weight; null where no answer changes anything. */
+  private static @Nullable Weighed weighed(Topic topic, Standing now, List<Tried> tried) {
+    if (tried.stream().allMatch(each -> now.isAs(each.standing()))) {
+      return null;
+    }
+    double settled = 0.0;
+    double moved = 0.0;
+    boolean mayForbid = false;
+    List<PossibleAnswer> answers = new ArrayList<>();
+    for (Tried each : tried) {
+      settled += now.settledBy(each.standing());
+      moved += now.parts().equals(each.standing().parts()) ? 0.0 : 1.0;
+      mayForbid |= now.isForbiddenBy(each.standing());
+      answers.add(new PossibleAnswer(
+          each.text(), each.inWords(), ChangeInWords.of(now, each.standing())));
+    }
+    return new Weighed(
+        new Question(topic, answers), mayForbid, settled / tried.size(), moved / tried.size());
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Interview that
+        && catalogue.equals(that.catalogue)
+        && told.equals(that.told);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(catalogue, told);
+  }
+
+  /** {@return what was told and what is not known} */
+  @Override
+  public String toString() {
+    return "Interview " + told;
+  }
+}

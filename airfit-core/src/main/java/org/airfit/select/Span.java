@@ -1,0 +1,64 @@
+package org.airfit.select;
+
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.LengthUnit;
+import org.airfit.quantity.Temperature;
+import org.airfit.quantity.TemperatureUnit;
+import org.airfit.working.UnitSystem;
+
+/**
+ * Values of an amount that lie together, in SI; an end that is infinite is none.
+ *
+ * @param least the lower end
+ * @param hasLeast whether the lower end is one of them
+ * @param most the upper end
+ * @param hasMost whether the upper end is one of them
+ * @param inside one of them, to try
+ */
+record Span(double least, boolean hasLeast, double most, boolean hasMost, double inside) {
+
+  static Span at(double value) {
+    return new Span(value, true, value, true, value);
+  }
+
+  static Span between(double least, double most) {
+    return new Span(least, false, most, false, 0.5 * (least + most));
+  }
+
+  static Span above(double least) {
+    return new Span(least, false, Double.POSITIVE_INFINITY, false, 1.25 * least + 1.0);
+  }
+
+  /** This with those that follow it. */
+  Span joined(Span next) {
+    return new Span(least, hasLeast, next.most, next.hasMost, inside);
+  }
+
+  /** In words, such as "more than 7.4 bar(g), up to 8.5 bar(g)"; a lower end of 0 needs no word. */
+  String inWords(Topic topic, UnitSystem units) {
+    if (least == most) {
+      return "just " + words(topic, least, units);
+    }
+    boolean startsAnywhere = least == 0.0;
+    boolean endsAnywhere = Double.isInfinite(most);
+    String from = hasLeast
+        ? words(topic, least, units) + " or more"
+        : "more than " + words(topic, least, units);
+    String to = (hasMost ? "up to " : "less than ") + (endsAnywhere ? "" : words(topic, most, units));
+    if (startsAnywhere) {
+      return endsAnywhere ? "whatever it is" : to;
+    }
+    return endsAnywhere ? from : from + ", " + to;
+  }
+
+  private static String words(Topic topic, double si, UnitSystem units) {
+    return switch (topic) {
+      case REACH -> Length.ofMetres(si).format(units.either(LengthUnit.METRE, LengthUnit.FOOT));
+      case COLDEST, HOTTEST ->
+        Temperature.ofKelvins(si)
+            .format(units.either(TemperatureUnit.CELSIUS, TemperatureUnit.FAHRENHEIT));
+      default -> GaugePressure.ofPascals(si).format(units.pressureUnit());
+    };
+  }
+}

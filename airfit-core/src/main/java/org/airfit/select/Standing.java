@@ -1,0 +1,107 @@
+package org.airfit.select;
+
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.airfit.safety.Caution;
+
+/**
+ * Where a job stands with what is known: the parts that would be proposed, and all of their findings and warnings that
+ * an answer may change. Two standings are one where a customer would notice no difference.
+ *
+ * @param shown the best proposal, or of none that fits the nearest miss; empty where there is neither
+ * @param isFitting whether it breaks no rule
+ * @param parts the ids of its parts in the order the air goes
+ * @param told the rules that are broken, open, or met by a regulator only
+ * @param asksForPlace whether it is open where it will be used, whatever else of the material is
+ * @param warnings the titles of its warnings
+ * @param missing why there is no proposal at all
+ */
+record Standing(
+    Optional<Proposal> shown,
+    boolean isFitting,
+    List<String> parts,
+    Map<Rule, RuleOutcome> told,
+    boolean asksForPlace,
+    Set<String> warnings,
+    List<String> missing) {
+
+  /** The rules that are there for safety first. */
+  private static final Set<Rule> SAFETY = EnumSet.of(
+      Rule.SAFETY_RULES_ALLOW, Rule.CLEANING_PRESSURE, Rule.TOOL_RATED, Rule.PARTS_RATED);
+
+  /** Chooses the best parts of a job: the first of its {@link Selection}, without the others. */
+  static Standing of(Requirement job, Catalogue catalogue) {
+    Optional<String> refusal = job.medium().refusalInWords();
+    if (refusal.isPresent()) {
+      return nothing(List.of(refusal.get()));
+    }
+    PartSearch search = new PartSearch(job, catalogue, 1);
+    if (!search.missing().isEmpty()) {
+      return nothing(search.missing());
+    }
+    List<Proposal> fitting = search.fitting();
+    return fitting.isEmpty() ? of(search.nearest().get(0), false) : of(fitting.get(0), true);
+  }
+
+  private static Standing nothing(List<String> missing) {
+    return new Standing(
+        Optional.empty(), false, List.of(), Map.of(), false, Set.of(), missing);
+  }
+
+  private static Standing of(Proposal shown, boolean isFitting) {
+    Map<Rule, RuleOutcome> told = new EnumMap<>(Rule.class);
+    for (Finding finding : shown.findings()) {
+      if (finding.outcome() != RuleOutcome.MET && finding.outcome() != RuleOutcome.DOES_NOT_APPLY) {
+        told.put(finding.rule(), finding.outcome());
+      }
+    }
+    Set<String> warnings = new LinkedHashSet<>();
+    for (Caution caution : shown.cautions()) {
+      warnings.add(caution.title());
+    }
+    return new Standing(
+        Optional.of(shown),
+        isFitting,
+        shown.parts().stream().map(Part::id).toList(),
+        told,
+        told.get(Rule.MATERIAL_SUITS) == RuleOutcome.OPEN
+            && shown.requirement().environment().isEmpty(),
+        warnings,
+        List.of());
+  }
+
+  /** Whether a customer would notice no difference. */
+  boolean isAs(Standing other) {
+    return isFitting == other.isFitting
+        && parts.equals(other.parts)
+        && told.equals(other.told)
+        && asksForPlace == other.asksForPlace
+        && warnings.equals(other.warnings)
+        && missing.equals(other.missing);
+  }
+
+  /** How many rules are open here and not there. */
+  int settledBy(Standing after) {
+    int settled = 0;
+    for (Map.Entry<Rule, RuleOutcome> each : told.entrySet()) {
+      if (each.getValue() == RuleOutcome.OPEN
+          && after.told.get(each.getKey()) != RuleOutcome.OPEN) {
+        settled++;
+      }
+    }
+    return settled;
+  }
+
+  /** Whether a rule of safety is broken there and not here, or nothing can be said any more. */
+  boolean isForbiddenBy(Standing after) {
+    return (after.shown.isEmpty() && shown.isPresent())
+        || SAFETY.stream()
+            .anyMatch(rule -> after.told.get(rule) == RuleOutcome.UNMET
+                && told.get(rule) != RuleOutcome.UNMET);
+  }
+}

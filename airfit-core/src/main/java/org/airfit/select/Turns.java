@@ -1,0 +1,180 @@
+package org.airfit.select;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.Temperature;
+import org.airfit.safety.SafetyRule;
+
+/**
+ * The values of an amount at which a rule can turn: each rule compares the amount with ratings, limits or lengths that
+ * are known, so that between two of these neighbours no rule turns.
+ */
+final class Turns {
+
+  private Turns() {}
+
+  /** An amount's values, from the first bound to the last, both included, in SI; an end that is infinite is open. */
+  record Domain(double least, double most) {}
+
+  /** What an amount can be, as far as the job leaves it. */
+  static Domain domain(Topic topic, Requirement job) {
+    double usual = job.pressures().usual().pascals();
+    return switch (topic) {
+      case HIGHEST -> new Domain(usual, Double.POSITIVE_INFINITY);
+      case REGULATOR_FAILED -> new Domain(usual, job.highest().pascals());
+      case BLOCKED_NOZZLE -> new Domain(0.0, job.highest().pascals());
+      case COLDEST -> new Domain(0.0, hottest(job));
+      case HOTTEST -> new Domain(coldest(job), Double.POSITIVE_INFINITY);
+      default -> new Domain(0.0, Double.POSITIVE_INFINITY);
+    };
+  }
+
+  private static double coldest(Requirement job) {
+    return job.coldest().orElse(PartChecks.USUAL_LOWEST).kelvins();
+  }
+
+  private static double hottest(Requirement job) {
+    return job.hottest().orElse(PartChecks.USUAL_HIGHEST).kelvins();
+  }
+
+  /** Where a rule can turn, in SI, in order, inside the domain. */
+  static List<Double> of(Topic topic, Requirement job, Catalogue catalogue) {
+    TreeSet<Double> turns = new TreeSet<>();
+    switch (topic) {
+      case TOOL_RATING -> {
+        turns.add(job.pressuresAtTool().usual().pascals());
+        turns.add(job.pressuresAtTool().highest().pascals());
+      }
+      case HIGHEST, REGULATOR_FAILED -> pressures(job, catalogue, turns);
+      case BLOCKED_NOZZLE -> limits(job).forEach(turns::add);
+      case REACH ->
+        parts(job, catalogue)
+            .filter(Part.Hose.class::isInstance)
+            .forEach(part -> turns.add(length((Part.Hose) part)));
+      case COLDEST -> {
+        turns.add(PartChecks.USUAL_LOWEST.kelvins());
+        temperatures(job, catalogue, PartFacts::coldest, turns);
+      }
+      case HOTTEST -> {
+        turns.add(PartChecks.USUAL_HIGHEST.kelvins());
+        temperatures(job, catalogue, PartFacts::hottest, turns);
+      }
+      default -> {}
+    }
+    Domain domain = domain(topic, job);
+    return turns.stream()
+        .filter(turn -> turn > domain.least() && turn < domain.most())
+        .toList();
+  }
+
+  private static double length(Part.Hose hose) {
+    return hose.conduit().length().metres();
+  }
+
+  /** The parts there are: of the catalogue, and those of the layout that stay. */
+  private static Stream<Part> parts(Requirement job, Catalogue catalogue) {
+    List<Part> parts = new ArrayList<>(catalogue.parts());
+    for (Slot slot : job.layout().slots()) {
+      parts.addAll(there(slot));
+    }
+    return parts.stream();
+  }
+
+  private static List<Part> there(Slot slot) {
+    List<Part> there = new ArrayList<>();
+    if (slot instanceof Slot.Coupling coupling) {
+      coupling.socket().ifPresent(there::add);
+      coupling.plug().ifPresent(there::add);
+    } else if (slot instanceof Slot.Hose hose) {
+      hose.hose().ifPresent(there::add);
+    } else if (slot instanceof Slot.Regulated regulated) {
+      regulated.regulator().ifPresent(there::add);
+    } else if (slot instanceof Slot.InLine line) {
+      line.device().ifPresent(there::add);
+    }
+    return there;
+  }
+
+  /** Ratings of parts, whole and the share of them that a rule allows, the tool's limit, and limits of rules. */
+  private static void pressures(Requirement job, Catalogue catalogue, TreeSet<Double> turns) {
+    List<SafetyRule> rules = job.rules().rules();
+    parts(job, catalogue)
+        .map(part -> part.facts().rating())
+        .flatMap(Optional::stream)
+        .forEach(rating -> {
+          turns.add(rating.pascals());
+          rules.forEach(rule ->
+              rule.pressureLimit(rating).map(GaugePressure::pascals).ifPresent(turns::add));
+        });
+    for (Slot slot : job.layout().slots()) {
+      if (slot instanceof Slot.Regulated regulated) {
+        turns.add(regulated.set().pascals());
+        regulated.ifFails().map(GaugePressure::pascals).ifPresent(turns::add);
+      }
+    }
+    job.toolRating().map(GaugePressure::pascals).ifPresent(turns::add);
+    limits(job).forEach(turns::add);
+  }
+
+  private static Stream<Double> limits(Requirement job) {
+    return job.rules().rules().stream()
+        .map(SafetyRule::pressureLimit)
+        .flatMap(Optional::stream)
+        .map(GaugePressure::pascals);
+  }
+
+  private static void temperatures(
+      Requirement job,
+      Catalogue catalogue,
+      Function<PartFacts, Optional<Temperature>> bound,
+      TreeSet<Double> turns) {
+    parts(job, catalogue)
+        .map(part -> bound.apply(part.facts()))
+        .flatMap(Optional::stream)
+        .map(Temperature::kelvins)
+        .forEach(turns::add);
+  }
+
+  /**
+   * The values and the gaps between them, one to try of each: every turn itself, since a rule may turn at it or behind
+   * it, and one value of every gap.
+   */
+  static List<Span> spans(Topic topic, Requirement job, Catalogue catalogue) {
+    List<Double> turns = of(topic, job, catalogue);
+    Domain domain = domain(topic, job);
+    List<Span> spans = new ArrayList<>();
+    double from = domain.least();
+    // what must be above 0 has no value at 0; of a temperature nothing is tried at absolute zero
+    boolean startsAbove = from == 0.0 && topic != Topic.BLOCKED_NOZZLE;
+    if (!startsAbove) {
+      spans.add(Span.at(from));
+    }
+    for (double turn : turns) {
+      spans.add(Span.between(from, turn));
+      spans.add(Span.at(turn));
+      from = turn;
+    }
+    if (Double.isInfinite(domain.most())) {
+      spans.add(Span.above(from));
+    } else if (domain.most() > from) {
+      spans.add(Span.between(from, domain.most()));
+      spans.add(Span.at(domain.most()));
+    }
+    return List.copyOf(spans);
+  }
+
+  /** The text of a value in SI, as its reader reads it back. */
+  static String text(Topic topic, double si) {
+    return switch (topic) {
+      case REACH -> Length.ofMetres(si).toString();
+      case COLDEST, HOTTEST -> Temperature.ofKelvins(si).toString();
+      default -> GaugePressure.ofPascals(si).toString();
+    };
+  }
+}

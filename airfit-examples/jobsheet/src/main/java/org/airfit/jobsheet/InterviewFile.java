@@ -1,0 +1,388 @@
+package org.airfit.jobsheet;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.airfit.files.Disk;
+import org.airfit.files.Document;
+import org.airfit.files.Job;
+import org.airfit.files.TypedUnits;
+import org.airfit.files.WrongFileException;
+import org.airfit.plug.Identification;
+import org.airfit.plug.PlugProfile;
+import org.airfit.quantity.Temperature;
+import org.airfit.select.Interview;
+import org.airfit.select.Topic;
+import org.airfit.working.UnitSystem;
+
+/**
+ * The fields of a job file that answers fill, one after the other: the one place that knows which topic is which field.
+ *
+ * <p>What no field can say (that there is no regulator) is remembered beside them. Immutable.
+ */
+final class InterviewFile {
+
+  /** What a file calls the uses of a tool, each a field that is true or false. */
+  private static final Map<String, String> USES = Map.of(
+      "hammers", "hammers",
+      "cleans with air", "cleans",
+      "sprays paint", "paints",
+      "blasts", "blasts",
+      "feeds fasteners", "feedsFasteners");
+
+  private static final String NO = "no";
+  private static final String TO = " to ";
+  private static final Temperature USUAL_LOWEST = Temperature.ofCelsius(5.0);
+  private static final Temperature USUAL_HIGHEST = Temperature.ofCelsius(40.0);
+
+  private final Map<String, Object> fields;
+  private final Map<Topic, String> beside;
+
+  private InterviewFile(Map<String, Object> fields, Map<Topic, String> beside) {
+    this.fields = fields;
+    this.beside = beside;
+  }
+
+  /** Begins with the fields of a file, which may lack any, and the catalogue as it is seen from the file to write. */
+  static InterviewFile of(Map<String, Object> start, String catalogue) {
+    Map<String, Object> fields = copy(start);
+    fields.putIfAbsent("job", "a job at the counter");
+    fields.putIfAbsent("customer", "the customer at the counter");
+    fields.put("catalogue", catalogue);
+    InterviewFile file = new InterviewFile(fields, new EnumMap<>(Topic.class));
+    file.object("tool").putIfAbsent("name", "the tool");
+    return file;
+  }
+
+  private static Map<String, Object> copy(Map<?, ?> object) {
+    Map<String, Object> copy = new LinkedHashMap<>();
+    object.forEach((name, value) -> copy.put(String.valueOf(name), copied(value)));
+    return copy;
+  }
+
+  private static Object copied(Object value) {
+    if (value instanceof Map<?, ?> object) {
+      return copy(object);
+    }
+    if (value instanceof List<?> list) {
+      List<Object> items = new ArrayList<>();
+      list.forEach(item -> items.add(copied(item)));
+      return items;
+    }
+    return value;
+  }
+
+  /** The fields of a job. */
+  Map<String, Object> fields() {
+    return copy(fields);
+  }
+
+  /** Those that are read, as if they stood at a place. */
+  Job job(Path place) throws WrongFileException {
+    return Disk.job(place, fields, new ArrayList<>());
+  }
+
+  /** In which units the customer speaks. */
+  UnitSystem units() {
+    return TypedUnits.of(Document.of("answers", fields)).system();
+  }
+
+  /** The talk that these fields leave to be had. */
+  Interview talk(Path place, Interview begun, Set<Topic> notKnown) throws WrongFileException {
+    Interview talk = begun;
+    for (Topic topic : Topic.values()) {
+      Optional<String> told = topic == Topic.MEDIUM || topic.isNecessary() ? told(topic) : Optional.empty();
+      if (told.isPresent()) {
+        talk = talk.with(topic, told.get());
+      }
+    }
+    if (isWhole()) {
+      Job job = job(place);
+      talk = Interview.of(job.requirement(), job.catalogue().parts());
+      for (Topic topic : List.of(
+          Topic.MEDIUM, Topic.USE, Topic.WHIP_HOSE, Topic.DROPPED, Topic.DRAGGED, Topic.VENTED)) {
+        Optional<String> told = told(topic);
+        if (told.isPresent()) {
+          talk = talk.with(topic, told.get());
+        }
+      }
+      Optional<String> profile =
+          job.plug().flatMap(Identification::profile).map(PlugProfile::id);
+      if (profile.isPresent()) {
+        talk = talk.with(Topic.PROFILE, profile.get());
+      }
+      if (list("conditions", "profilesInUse").filter(List::isEmpty).isPresent()) {
+        talk = talk.with(Topic.PROFILES_IN_USE, "only one");
+      }
+      for (Map.Entry<Topic, String> each : beside.entrySet()) {
+        talk = talk.with(each.getKey(), each.getValue());
+      }
+    }
+    for (Topic topic : notKnown) {
+      talk = talk.withUnknown(topic);
+    }
+    return talk;
+  }
+
+  /** Whether all that a job file must have is told. */
+  boolean isWhole() {
+    return List.of(Topic.values()).stream()
+        .filter(Topic::isNecessary)
+        .allMatch(topic -> told(topic).isPresent());
+  }
+
+  /** What the fields say of a topic. */
+  private Optional<String> told(Topic topic) {
+    return switch (topic) {
+      case MEDIUM -> text("conditions", "medium");
+      case AIR_NEEDED -> text("tool", "air");
+      case PRESSURE_NEEDED -> text("tool", "pressure");
+      case TOOL_INLET -> text("tool", "inlet");
+      case SUPPLY -> text("supply", "pressure");
+      case OUTLET -> outlet().map(item -> String.valueOf(item.get("end")));
+      case REACH -> reach();
+      case USE -> use();
+      case WHIP_HOSE -> text("tool", "whipHose").map(InterviewFile::yesOrNo);
+      case DROPPED -> text("conditions", "dropped").map(InterviewFile::yesOrNo);
+      case DRAGGED -> text("conditions", "dragged").map(InterviewFile::yesOrNo);
+      case VENTED -> text("conditions", "vented").map(InterviewFile::yesOrNo);
+      default -> Optional.empty();
+    };
+  }
+
+  private static String yesOrNo(String flag) {
+    return flag.equals("true") ? "yes" : NO;
+  }
+
+  private Optional<String> use() {
+    boolean isAsked = false;
+    for (Map.Entry<String, String> use : USES.entrySet()) {
+      Optional<String> flag = text("tool", use.getValue());
+      isAsked |= flag.isPresent();
+      if (flag.filter("true"::equals).isPresent()) {
+        return Optional.empty(); // the job tells it
+      }
+    }
+    return isAsked ? Optional.of("none of these") : Optional.empty();
+  }
+
+  private Optional<Map<String, Object>> outlet() {
+    return items().stream().filter(item -> "outlet".equals(item.get("kind"))).findFirst();
+  }
+
+  /** How far it is, or anything else that stands behind the outlet. */
+  private Optional<String> reach() {
+    List<Map<String, Object>> items = items();
+    return items.isEmpty() || "outlet".equals(items.get(items.size() - 1).get("kind"))
+        ? Optional.empty()
+        : Optional.of(items.stream()
+            .map(item -> item.get("reach"))
+            .filter(String.class::isInstance)
+            .map(String.class::cast)
+            .findFirst()
+            .orElse("1 m"));
+  }
+
+  /** This with an answer. */
+  InterviewFile with(Topic topic, String answer) {
+    InterviewFile fuller = new InterviewFile(copy(fields), new EnumMap<>(Topic.class));
+    fuller.beside.putAll(beside);
+    fuller.tell(topic, answer.strip());
+    return fuller;
+  }
+
+  private void tell(Topic topic, String answer) {
+    boolean isYes = answer.equalsIgnoreCase("yes");
+    switch (topic) {
+      case MEDIUM -> object("conditions").put("medium", answer);
+      case AIR_NEEDED -> object("tool").put("air", higher(answer));
+      case PRESSURE_NEEDED -> object("tool").put("pressure", higher(answer));
+      case TOOL_INLET -> object("tool").put("inlet", answer);
+      case SUPPLY -> object("supply").put("pressure", answer);
+      case OUTLET -> tellOutlet(answer);
+      case REACH -> tellReach(higher(answer));
+      case USE ->
+        USES.forEach((use, field) -> object("tool").put(field, use.equalsIgnoreCase(answer)));
+      case WHIP_HOSE -> object("tool").put("whipHose", isYes);
+      case BLOCKED_NOZZLE -> object("tool").put("atBlockedNozzle", higher(answer));
+      case TOOL_RATING -> object("tool").put("notAbove", lower(answer));
+      case HIGHEST -> object("supply").put("highest", higher(answer));
+      case REGULATOR -> {
+        if (isYes) {
+          tellRegulator();
+        } else {
+          beside.put(topic, answer);
+        }
+      }
+      case REGULATOR_FAILED -> items().get(0).put("ifFails", higher(answer));
+      case PLACE -> object("conditions").put("place", answer.toLowerCase(Locale.ROOT));
+      case CLEANER ->
+        object("conditions").put("place", "wash down with " + answer.toLowerCase(Locale.ROOT));
+      case AIR -> object("conditions").put("air", answer.toLowerCase(Locale.ROOT));
+      case DROPPED -> object("conditions").put("dropped", isYes);
+      case DRAGGED -> object("conditions").put("dragged", isYes);
+      case VENTED -> object("conditions").put("vented", isYes);
+      case PROFILE -> tellProfile(answer);
+      case PROFILES_IN_USE ->
+        object("conditions")
+            .put(
+                "profilesInUse",
+                answer.equalsIgnoreCase("only one")
+                    ? List.of()
+                    : List.of(answer.split("\\s*,\\s*", -1)));
+      case COLDEST -> tellTemperatures(topic, lower(answer));
+      case HOTTEST -> tellTemperatures(topic, higher(answer));
+    }
+  }
+
+  private void tellOutlet(String end) {
+    List<Object> line = line();
+    Optional<Map<String, Object>> outlet = outlet();
+    if (outlet.isPresent()) {
+      outlet.get().put("end", end);
+    } else {
+      line.add(object("kind", "outlet", "end", end));
+    }
+  }
+
+  /** The layout of most jobs: a coupling, a hose, a coupling. */
+  private void tellReach(String reach) {
+    List<Object> line = line();
+    line.add(object("kind", "coupling", "name", "coupling at the outlet"));
+    line.add(object("kind", "hose", "reach", reach));
+    line.add(object("kind", "coupling", "name", "coupling at the tool"));
+  }
+
+  /** What the gauge shows is what a regulator holds, and what can stand in the line stands in front of it. */
+  private void tellRegulator() {
+    Map<String, Object> supply = object("supply");
+    String gauge = String.valueOf(supply.get("pressure"));
+    String inFront = String.valueOf(supply.remove("highest"));
+    line().add(0, object("kind", "regulator", "set", higher(gauge)));
+    supply.put("pressure", gauge.contains(TO) ? lower(gauge) + TO + inFront : inFront);
+  }
+
+  private void tellProfile(String id) {
+    if (id.equalsIgnoreCase("another one")) {
+      beside.put(Topic.PROFILE, id);
+      object("atHand").put("where", "the customer's; its profile is none of those of the catalogue");
+      return;
+    }
+    for (Map<String, Object> item : items()) {
+      if ("coupling".equals(item.get("kind"))) {
+        item.put("profile", id);
+      }
+    }
+  }
+
+  /** A job file tells both or none, and what a shop has needs no word. */
+  private void tellTemperatures(Topic topic, String answer) {
+    beside.put(topic, answer);
+    Temperature cold = Optional.ofNullable(beside.get(Topic.COLDEST))
+        .map(Temperature::parse)
+        .orElse(USUAL_LOWEST);
+    Temperature hot = Optional.ofNullable(beside.get(Topic.HOTTEST))
+        .map(Temperature::parse)
+        .orElse(USUAL_HIGHEST);
+    boolean isUnusual = cold.compareTo(USUAL_LOWEST) < 0 || hot.compareTo(USUAL_HIGHEST) > 0;
+    if (isUnusual) {
+      object("conditions").put("coldest", beside.getOrDefault(Topic.COLDEST, cold.toString()));
+      object("conditions").put("hottest", beside.getOrDefault(Topic.HOTTEST, hot.toString()));
+    }
+  }
+
+  /** This with what was read on a plug. */
+  InterviewFile withReading(String instrument, String dimension, String length) {
+    InterviewFile fuller = new InterviewFile(copy(fields), new EnumMap<>(Topic.class));
+    fuller.beside.putAll(beside);
+    Map<String, Object> hand = fuller.object("atHand");
+    hand.putIfAbsent("where", "the customer's, measured at the counter");
+    hand.put("instrument", instrument);
+    if (!(hand.get("readings") instanceof Map)) {
+      hand.put("readings", new LinkedHashMap<String, Object>());
+    }
+    into(hand.get("readings")).put(dimension, length);
+    return fuller;
+  }
+
+  private static Map<String, Object> object(String... pairs) {
+    Map<String, Object> object = new LinkedHashMap<>();
+    for (int i = 0; i < pairs.length; i += 2) {
+      object.put(pairs[i], pairs[i + 1]);
+    }
+    return object;
+  }
+
+  /** An object among the fields, put there where it is missing. */
+  private Map<String, Object> object(String name) {
+    if (!(fields.get(name) instanceof Map)) {
+      fields.put(name, new LinkedHashMap<String, Object>());
+    }
+    return into(fields.get(name));
+  }
+
+  @SuppressWarnings("unchecked") // copy() makes every object one with names
+  private static Map<String, Object> into(Object object) {
+    return (Map<String, Object>) object;
+  }
+
+  private Optional<String> text(String object, String field) {
+    return fields.get(object) instanceof Map<?, ?> found && found.get(field) != null
+        ? Optional.of(String.valueOf(found.get(field)))
+        : Optional.empty();
+  }
+
+  private Optional<List<?>> list(String object, String field) {
+    return fields.get(object) instanceof Map<?, ?> found && found.get(field) instanceof List<?> list
+        ? Optional.of(list)
+        : Optional.empty();
+  }
+
+  @SuppressWarnings("unchecked") // copy() makes every list one of these
+  private List<Object> line() {
+    if (!(fields.get("line") instanceof List)) {
+      fields.put("line", new ArrayList<Object>());
+    }
+    return (List<Object>) fields.get("line");
+  }
+
+  private List<Map<String, Object>> items() {
+    List<Map<String, Object>> items = new ArrayList<>();
+    if (fields.get("line") instanceof List<?> line) {
+      for (Object item : line) {
+        if (item instanceof Map) {
+          items.add(into(item));
+        }
+      }
+    }
+    return items;
+  }
+
+  /** Of "90 to 110 psig" the higher end, with its unit; of one value that value. */
+  private static String higher(String text) {
+    int to = text.indexOf(TO);
+    return to < 0 ? text : text.substring(to + TO.length()).strip();
+  }
+
+  /** Of "90 to 110 psig" the lower end, with its own unit or that of the higher. */
+  private static String lower(String text) {
+    int to = text.indexOf(TO);
+    if (to < 0) {
+      return text;
+    }
+    String low = text.substring(0, to).strip();
+    boolean hasUnit = low.chars().anyMatch(Character::isLetter) || low.contains("°");
+    String high = higher(text);
+    int unit = 0;
+    while (unit < high.length() && "+-−0123456789.,/ ".indexOf(high.charAt(unit)) >= 0) {
+      unit++;
+    }
+    return hasUnit ? low : low + " " + high.substring(unit);
+  }
+}

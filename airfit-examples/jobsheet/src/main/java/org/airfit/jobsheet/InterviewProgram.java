@@ -1,0 +1,111 @@
+package org.airfit.jobsheet;
+
+import java.io.BufferedReader;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.airfit.files.Disk;
+import org.airfit.files.Job;
+import org.airfit.files.JobFile;
+import org.airfit.files.Json;
+import org.airfit.files.Printable;
+import org.airfit.files.ShopCatalogue;
+import org.airfit.files.WrongFileException;
+import org.airfit.select.Interview;
+import org.airfit.select.Topic;
+
+/** Asks what a job file leaves open, one question at a time, and writes the job file with the answers. */
+final class InterviewProgram {
+
+  private static final String USAGE =
+      "give a job file that may lack anything, if there is one, a catalogue, and the job file to write: interview"
+          + " [START.json] CATALOGUE.json JOB.json";
+
+  private InterviewProgram() {}
+
+  static int run(String[] args, InputStream in, PrintStream out, PrintStream err) {
+    if (args.length < 2 || args.length > 3) {
+      err.println(USAGE);
+      return CommandLine.WRONG_INPUT;
+    }
+    return CommandLine.run(new String[] {args[args.length - 1]}, USAGE, err, () -> {
+      List<Path> files = new ArrayList<>();
+      Path catalogue = CommandLine.path(args[args.length - 2], USAGE);
+      Path place = CommandLine.path(args[args.length - 1], USAGE);
+      files.add(catalogue);
+      Map<String, Object> start = args.length == 3
+          ? Disk.fields(CommandLine.path(args[0], USAGE), files)
+          : new LinkedHashMap<>();
+      Disk.requireOther(place, files);
+      ShopCatalogue shop = Disk.catalogue(catalogue);
+      InterviewTalk talk = new InterviewTalk(
+          shop, place, new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8)), out);
+      InterviewTalk.Known known = talk.run(InterviewFile.of(start, seen(catalogue, place)));
+      write(place, known.file());
+      tell(talk.interview(known), known, place, out);
+    });
+  }
+
+  /** The catalogue as it is seen from the folder of the file to write. */
+  private static String seen(Path catalogue, Path place) {
+    Path folder = place.toAbsolutePath().normalize().getParent();
+    Path whole = catalogue.toAbsolutePath().normalize();
+    return folder == null || !whole.startsWith(whole.getRoot())
+        ? whole.toString()
+        : folder.relativize(whole).toString().replace('\\', '/');
+  }
+
+  /** A job that is whole is read back; of another, what is known is kept. */
+  private static void write(Path place, InterviewFile file) throws WrongFileException {
+    if (file.isWhole()) {
+      Disk.writeJob(place, file.fields());
+    } else {
+      Disk.write(place, Json.write(JobFile.toObject(file.fields())));
+    }
+  }
+
+  private static void tell(
+      Interview talk, InterviewTalk.Known known, Path place, PrintStream out)
+      throws WrongFileException {
+    Lines lines = new Lines();
+    lines.line("");
+    if (talk.refusal().isPresent()) {
+      lines.wrapped("", talk.refusal().get());
+    } else if (!known.file().isWhole()) {
+      lines.wrapped("", "Nothing can be chosen before this is known:");
+      talk.missing().forEach(topic -> lines.wrapped("  - ", topic.question()));
+    } else {
+      lines.wrapped(
+          "",
+          talk.next().isEmpty()
+              ? "No answer can change the proposal any more."
+              : "Not all was asked; this is what stands so far.");
+      inShort(lines, Disk.job(place));
+    }
+    notKnown(lines, talk);
+    lines.line("Written: " + Printable.line(place.toString()));
+    out.print(lines);
+  }
+
+  private static void inShort(Lines lines, Job job) {
+    for (Answer line : InWords.inShort(JobSheet.of(job))) {
+      lines.wrapped(line.what() + ": ", line.answer());
+    }
+  }
+
+  private static void notKnown(Lines lines, Interview talk) {
+    List<Topic> open = talk.notKnown().stream()
+        .filter(topic -> !topic.isNecessary())
+        .toList();
+    if (!open.isEmpty()) {
+      lines.wrapped("", "Not known, and better asked before anything is connected:");
+      open.forEach(topic -> lines.wrapped("  - ", topic.question()));
+    }
+  }
+}

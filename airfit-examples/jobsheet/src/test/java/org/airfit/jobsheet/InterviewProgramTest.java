@@ -1,0 +1,389 @@
+package org.airfit.jobsheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.airfit.files.Disk;
+import org.airfit.files.Job;
+import org.airfit.plug.PlugVerdict;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Temperature;
+import org.airfit.select.Environment;
+import org.airfit.select.Interview;
+import org.airfit.select.Requirement;
+import org.airfit.select.Topic;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The interview at a terminal, from typed lines to the job file and the sheet of that file. */
+class InterviewProgramTest {
+
+  private static final Path CATALOGUE = Path.of("..", "jobs", "boatyard", "catalogue.json");
+
+  private static final String SANDER = """
+      compressed air
+      22 scfm
+      90 psig
+      1/4 NPT female
+      105 psig
+      1/2 NPT female
+      30 ft
+      """;
+
+  @TempDir
+  Path folder;
+
+  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+
+  private Path job() {
+    return folder.resolve("job.json");
+  }
+
+  private int run(String typed, String... args) {
+    return Main.run(
+        args,
+        new ByteArrayInputStream(typed.getBytes(StandardCharsets.UTF_8)),
+        new PrintStream(out, true, StandardCharsets.UTF_8),
+        new PrintStream(err, true, StandardCharsets.UTF_8));
+  }
+
+  /** Somebody who reads what is asked, and answers a word of the question in these ways, one after the other. */
+  private final class Customer extends InputStream {
+
+    private final Map<String, List<String>> knows = new LinkedHashMap<>();
+    private byte[] line = new byte[0];
+    private int at;
+
+    Customer knows(String wordOfQuestion, String... answers) {
+      knows.put(wordOfQuestion, new ArrayList<>(List.of(answers)));
+      return this;
+    }
+
+    private String answer() {
+      String asked = printed().substring(printed().lastIndexOf("\n\n") + 1);
+      String last = "";
+      for (String word : knows.keySet()) {
+        boolean isLater = last.isEmpty() || asked.lastIndexOf(word) > asked.lastIndexOf(last);
+        last = asked.contains(word) && isLater ? word : last;
+      }
+      List<String> answers = knows.getOrDefault(last, List.of());
+      return answers.isEmpty() ? "" : answers.remove(0);
+    }
+
+    @Override
+    public int read() {
+      if (at == line.length) {
+        line = (answer() + "\n").getBytes(StandardCharsets.UTF_8);
+        at = 0;
+      }
+      return line[at++];
+    }
+
+    @Override
+    public int read(byte[] into, int from, int most) {
+      into[from] = (byte) read();
+      return 1;
+    }
+  }
+
+  private Customer sander() {
+    return new Customer()
+        .knows("carry", "compressed air")
+        .knows("How much air", "22 scfm")
+        .knows("pressure must the tool", "90 psig")
+        .knows("inlet of the tool", "1/4 NPT female")
+        .knows("gauge at the supply", "105 psig")
+        .knows("thread does the pipe", "1/2 NPT female")
+        .knows("How far", "30 ft");
+  }
+
+  private int interview(InputStream customer) {
+    return Main.run(
+        new String[] {"interview", CATALOGUE.toString(), job().toString()},
+        customer,
+        new PrintStream(out, true, StandardCharsets.UTF_8),
+        new PrintStream(err, true, StandardCharsets.UTF_8));
+  }
+
+  private int interview(String typed) {
+    return run(typed, "interview", CATALOGUE.toString(), job().toString());
+  }
+
+  private int interviewFrom(String start, String typed) throws Exception {
+    Path begun = folder.resolve("start.json");
+    Files.writeString(begun, start);
+    return run(typed, "interview", begun.toString(), CATALOGUE.toString(), job().toString());
+  }
+
+  private String printed() {
+    return out.toString(StandardCharsets.UTF_8);
+  }
+
+  private String complained() {
+    return err.toString(StandardCharsets.UTF_8);
+  }
+
+  private Requirement asked() throws Exception {
+    return Disk.job(job()).requirement();
+  }
+
+  /** The questions that were printed, each once, in their order. */
+  private List<String> questions() {
+    List<String> questions = new ArrayList<>();
+    Matcher question = Pattern.compile("(?m)^[0-9]+\\. ([^?]*\\?)").matcher(printed());
+    while (question.find()) {
+      String text = question.group(1).replaceAll("\\s+", " ");
+      if (!questions.contains(text)) {
+        questions.add(text);
+      }
+    }
+    return questions;
+  }
+
+  @Test
+  void a_talk_to_the_end_writes_a_job_whose_sheet_says_the_same() throws Exception {
+    Customer customer = sander()
+        .knows("maker of the tool allows", "120 psig")
+        .knows("relief valve", "115 psig")
+        .knows("What does the tool do", "none of these")
+        .knows("lubricator", "1")
+        .knows("Where will", "outdoors")
+        .knows("fall on concrete", "y")
+        .knows("dragged", "yes")
+        .knows("Which profile", "G", "Gannet")
+        .knows("all together", "only one")
+        .knows("let the air out", "n");
+    assertThat(interview(customer)).isZero();
+    assertThat(complained()).isEmpty();
+    assertThat(printed()).contains("No answer can change the proposal any more.");
+    assertThat(asked().environment()).contains(Environment.OUTDOORS);
+    assertThat(asked().layout().slots().get(0).toString()).contains("of profile gannet");
+    String inShort = printed().substring(printed().indexOf("Recommended parts:"));
+    out.reset();
+    assertThat(run("", job().toString(), folder.resolve("page.html").toString())).isZero();
+    String sheet = printed().replaceAll("\\s+", " ");
+    Matcher parts = Pattern.compile("To buy: ([^.]*\\.[0-9]+ USD)")
+        .matcher(inShort.replaceAll("\\s+", " "));
+    assertThat(parts.find()).as(inShort).isTrue();
+    assertThat(sheet).contains(parts.group(1));
+  }
+
+  @Test
+  void every_answer_goes_into_its_field() throws Exception {
+    String whole = """
+        {
+          "supply": {"pressure": "7.4 bar(g)"},
+          "line": [
+            {"kind": "outlet", "end": "1/2 NPT female"},
+            {"kind": "coupling"}, {"kind": "hose", "reach": "10 m"}, {"kind": "coupling"}
+          ],
+          "tool": {"air": "22 scfm", "pressure": "80 psig", "inlet": "1/4 NPT female"}
+        }
+        """;
+    assertThat(interviewFrom(whole, "1\n")).isZero();
+    InterviewFile file = InterviewFile.of(
+        Disk.fields(job(), new ArrayList<>()), CATALOGUE.toAbsolutePath().toString());
+    file = file.with(Topic.HIGHEST, "8 to 8.5 bar(g)")
+        .with(Topic.REGULATOR, "yes")
+        .with(Topic.REGULATOR_FAILED, "8 bar(g)")
+        .with(Topic.TOOL_RATING, "100 to 120 psig")
+        .with(Topic.USE, "cleans with air")
+        .with(Topic.BLOCKED_NOZZLE, "28 psig")
+        .with(Topic.WHIP_HOSE, "yes")
+        .with(Topic.PLACE, "wash down")
+        .with(Topic.CLEANER, "caustic")
+        .with(Topic.AIR, "lubricated")
+        .with(Topic.DROPPED, "yes")
+        .with(Topic.DRAGGED, "no")
+        .with(Topic.VENTED, "yes")
+        .with(Topic.PROFILES_IN_USE, "gannet, tern")
+        .with(Topic.PROFILE, "gannet")
+        .with(Topic.COLDEST, "-10 °C");
+    Requirement job = file.job(job()).requirement();
+    assertThat(job.pressures().usual().bar()).isEqualTo(7.4);
+    assertThat(job.highest()).isEqualTo(GaugePressure.ofBar(8.0));
+    assertThat(job.pressures().whileRegulated()).isPresent();
+    assertThat(job.toolRating()).contains(GaugePressure.ofPsi(100.0));
+    assertThat(job.cleaningDeadEnd()).contains(GaugePressure.ofPsi(28.0));
+    assertThat(job.hasWhipHose()).isTrue();
+    assertThat(job.environment()).contains(Environment.WASH_DOWN_WITH_CAUSTIC);
+    assertThat(job.lubrication().orElseThrow()).hasToString("lubricated");
+    assertThat(job.isDropped()).isTrue();
+    assertThat(job.isDragged()).isFalse();
+    assertThat(job.isVentRequired()).isTrue();
+    assertThat(job.profilesInUse()).containsExactlyInAnyOrder("gannet", "tern");
+    assertThat(job.layout().toString()).isEqualTo("coupling, hose, coupling 2");
+    assertThat(job.layout().slots().get(0).toString()).contains("of profile gannet");
+    assertThat(job.coldest()).contains(Temperature.ofCelsius(-10.0));
+    assertThat(job.hottest()).contains(Temperature.ofCelsius(40.0));
+  }
+
+  @Test
+  void a_gauge_that_moves_is_the_range_of_the_supply_and_behind_a_regulator_its_set_point()
+      throws Exception {
+    assertThat(interview(SANDER.replace("105 psig", "100 to 105 psig"))).isZero();
+    assertThat(asked().pressures().lowest()).isEqualTo(GaugePressure.ofPsi(100.0));
+    InterviewFile file = InterviewFile.of(
+            Disk.fields(job(), new ArrayList<>()), CATALOGUE.toAbsolutePath().toString())
+        .with(Topic.HIGHEST, "125 psig")
+        .with(Topic.REGULATOR, "yes");
+    Requirement job = file.job(job()).requirement();
+    assertThat(job.pressures().lowest()).isEqualTo(GaugePressure.ofPsi(100.0));
+    assertThat(job.pressures().whileRegulated().orElseThrow().psi())
+        .isCloseTo(105.0, within(1e-9));
+    assertThat(job.highest()).isEqualTo(GaugePressure.ofPsi(125.0));
+  }
+
+  @Test
+  void nitrogen_ends_it_and_the_file_is_refused_the_same_way() {
+    assertThat(interview("5\n")).isZero();
+    assertThat(questions()).containsExactly("What does the line carry?");
+    assertThat(printed()).contains("airfit advises on compressed air for tools only, not on nitrogen.");
+    out.reset();
+    assertThat(run("", job().toString(), folder.resolve("page.html").toString())).isZero();
+    assertThat(printed()).contains("not on nitrogen");
+  }
+
+  @Test
+  void the_end_of_the_input_keeps_what_is_known_and_the_talk_goes_on_from_there()
+      throws Exception {
+    assertThat(interview("compressed air\n22 scfm\n90 psig\n")).isZero();
+    assertThat(printed())
+        .contains("Nothing can be chosen before this is known:")
+        .contains("What thread does the inlet of the tool have?");
+    out.reset();
+    assertThat(interviewFrom(Files.readString(job()), "1/4 NPT female\n105 psig\n")).isZero();
+    assertThat(questions())
+        .startsWith("What thread does the inlet of the tool have?")
+        .doesNotContain("What does the line carry?", "How much air does the tool take?");
+    out.reset();
+    assertThat(interviewFrom(Files.readString(job()), "1/2 NPT female\n30 ft\n")).isZero();
+    assertThat(printed())
+        .contains("Not all was asked; this is what stands so far.")
+        .contains("Recommended parts: At the tool");
+  }
+
+  @Test
+  void a_question_mark_tells_why_and_a_sign_goes_back() {
+    assertThat(interview("compressed air\n?\n30 scfm\n<\n22 scfm\n<\n<\n<\n")).isZero();
+    assertThat(printed())
+        .contains("The hose and the couplings must carry that much [the run from the supply")
+        .containsSubsequence(
+            "2. How much air does the tool take?",
+            "3. What pressure must the tool have while it works?",
+            "2. How much air does the tool take?",
+            "3. What pressure must the tool have while it works?",
+            "2. How much air does the tool take?",
+            "1. What does the line carry?",
+            "1. What does the line carry?");
+  }
+
+  @Test
+  void what_cannot_be_read_is_told_and_asked_again() {
+    assertThat(interview("air\n1\n22\n22 scfm\n0 psig\n90 psig\n")).isZero();
+    assertThat(printed())
+        .contains("\"air\" is none of the answers; type one of them, or its number from 1 to 9")
+        .contains("\"22\": ")
+        .contains("must be above 0");
+    assertThat(questions()).endsWith("What thread does the inlet of the tool have?");
+  }
+
+  @Test
+  void an_answer_at_odds_with_another_is_asked_again() {
+    assertThat(interview(sander().knows("relief valve", "50 psig", "125 psig"))).isZero();
+    assertThat(printed()).containsPattern("must be at least the supply|below the supply");
+  }
+
+  @Test
+  void who_knows_nothing_gets_to_the_end() throws Exception {
+    assertThat(interview(SANDER + "\n".repeat(40))).isZero();
+    assertThat(printed())
+        .contains("No answer can change the proposal any more.")
+        .contains("Not known, and better asked before anything is connected:")
+        .contains("  - Where will it be used?");
+    assertThat(asked().environment()).isEmpty();
+  }
+
+  /** Readings of a Gannet, as in the job of the boat yard. */
+  @Test
+  void an_unknown_profile_is_measured_reading_by_reading() throws Exception {
+    Customer customer = sander()
+        .knows("Which profile", "")
+        .knows("Which caliper", "4", "1")
+        .knows("Measure the groove width", "5.16", "5.16 mm")
+        .knows("Measure the tip length", "16.27 mm")
+        .knows("Measure the tip diameter", "11.92 mm");
+    assertThat(interview(customer)).isZero();
+    String said = printed().replaceAll("\\s+", " ");
+    assertThat(said)
+        .contains("Then the plug tells it, if you have it and a caliper.")
+        .contains("\"4\" is none of these; type its number")
+        .contains("Candidate only")
+        .contains("No answer can change the proposal any more.");
+    Job job = Disk.job(job());
+    assertThat(job.plug().orElseThrow().profile().orElseThrow().id()).isEqualTo("gannet");
+    assertThat(job.atHand().orElseThrow().where()).isEqualTo("the customer's, measured at the counter");
+  }
+
+  @Test
+  void a_profile_that_the_catalogue_does_not_have_leaves_the_parts_unchosen() throws Exception {
+    assertThat(interview(sander().knows("Which profile", "another one"))).isZero();
+    assertThat(printed().replaceAll("\\s+", " "))
+        .contains("Recommended parts: not chosen before the plug is known");
+  }
+
+  @Test
+  void the_readings_go_into_the_file_and_the_plug_is_known_by_them() throws Exception {
+    assertThat(interview(SANDER)).isZero();
+    InterviewFile file = InterviewFile.of(
+            Disk.fields(job(), new ArrayList<>()), CATALOGUE.toAbsolutePath().toString())
+        .withReading("digital caliper 0.01 mm", "tip diameter", "11.92 mm")
+        .withReading("digital caliper 0.01 mm", "tip length", "16.27 mm")
+        .withReading("digital caliper 0.01 mm", "groove width", "5.16 mm");
+    Job job = file.job(job());
+    assertThat(job.plug().orElseThrow().verdict()).isEqualTo(PlugVerdict.CANDIDATE);
+    assertThat(file.talk(
+                job(),
+                Interview.begin(job.catalogue().parts()),
+                Set.of())
+            .requirement()
+            .orElseThrow()
+            .profile())
+        .contains("gannet");
+  }
+
+  @Test
+  void wrong_calls_are_told_in_one_line() throws Exception {
+    assertThat(run("", "interview", "one")).isEqualTo(2);
+    assertThat(complained()).startsWith("give a job file that may lack anything").hasLineCount(1);
+    err.reset();
+    assertThat(run("", "interview", "a", "b", "c", "d")).isEqualTo(2);
+    err.reset();
+    assertThat(run("", "interview", folder.resolve("none.json").toString(), job().toString()))
+        .isEqualTo(2);
+    assertThat(complained()).contains("there is no such file");
+    err.reset();
+    Path copy = folder.resolve("catalogue.json");
+    Files.copy(CATALOGUE, copy);
+    assertThat(run("", "interview", copy.toString(), copy.toString())).isEqualTo(2);
+    assertThat(complained()).contains("is not written over");
+    err.reset();
+    assertThat(interviewFrom("[1]", "")).isEqualTo(2);
+    assertThat(complained()).contains("holds no JSON object");
+  }
+}
