@@ -1,0 +1,202 @@
+package org.airfit.plug;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.airfit.internal.Digits;
+import org.airfit.measure.CaliperSlip;
+import org.airfit.measure.PartSpread;
+import org.airfit.measure.Reading;
+import org.airfit.quantity.Length;
+import org.airfit.safety.Caution;
+import org.airfit.source.Source;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What keeps an answer open and what is said of it, and the chances of slips, worked out for two sizes of one or two. */
+class VerdictByHandTest {
+
+  private static final double S_TIP = 0.03;
+  private static final double S_LENGTH = 0.05;
+  private static final double U_TIP = 0.02;
+  private static final double U_LENGTH = 0.05;
+  private static final double SIGMA_TIP = Math.hypot(S_TIP, U_TIP);
+  private static final double SIGMA_LENGTH = Math.hypot(S_LENGTH, U_LENGTH);
+
+  private static Length mm(double value) {
+    return Length.ofMillimetres(value);
+  }
+
+  private static PlugProfile.Builder tip(String id, double tip) {
+    return PlugProfile.builder(id)
+        .displayName(id)
+        .from(Provenance.standardEntered(), Source.demo("a set for a test"))
+        .dimension(Dimension.TIP_DIAMETER, PartSpread.normal(mm(tip), mm(S_TIP)));
+  }
+
+  private static PlugProfile both(String id, double tip, double length) {
+    return tip(id, tip)
+        .dimension(Dimension.TIP_LENGTH, PartSpread.normal(mm(length), mm(S_LENGTH)))
+        .build();
+  }
+
+  private static ReferenceSet set(PlugProfile... profiles) {
+    return ReferenceSet.of("shop", List.of(profiles));
+  }
+
+  private static PlugReading tip(double size) {
+    return PlugReading.of(Dimension.TIP_DIAMETER, Reading.of(mm(size), mm(U_TIP)));
+  }
+
+  private static PlugReading length(double size) {
+    return PlugReading.of(Dimension.TIP_LENGTH, Reading.of(mm(size), mm(U_LENGTH)));
+  }
+
+  private static double normal(double off, double sigma) {
+    return Math.exp(-0.5 * off * off / (sigma * sigma)) / (sigma * Math.sqrt(2.0 * Math.PI));
+  }
+
+  private static final String SHOP = " the set \"shop\" (entered from a standard): ";
+
+  /**
+   * χ² of two readings is exceeded with the chance e^(−χ²/2), the larger of two scores with 1 − (1 − 2Q)². Where near
+   * copies are about, both must reach 0.03, elsewhere 0.01.
+   *
+   * <p>2 Q(2.4) = 0.0164, 2 Q(2.5) = 0.0124, 2 Q(2.0) = 0.0455, from tables of the normal distribution.
+   */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "2.4 | 0.0 | ",
+        "2.5 | 0.0 | One reading lies 2.5 times the expected scatter away; read it again.",
+        "0.0 | 2.5 | One reading lies 2.5 times the expected scatter away; read it again.",
+        "2.0 | 2.0 | Only 1.8 % of its genuine plugs fit as badly in all readings together; read again.",
+        "1.8 | 1.8 | "
+      })
+  void a_plug_that_fits_worse_than_97_of_100_stays_a_candidate_where_near_copies_are_about(
+      double tipOff, double lengthOff, String open) {
+    List<PlugReading> readings =
+        List.of(tip(10.0 + tipOff * SIGMA_TIP), length(20.0 + lengthOff * SIGMA_LENGTH));
+    Identifier identifier = Identifier.of(set(both("A", 10.0, 20.0))).withUnknownPrior(0.01);
+    Identification answer = identifier.identify(readings);
+    String chance = "A, " + Digits.percent(answer.best().probability()) + ".";
+    assertThat(answer.inWords())
+        .isEqualTo(
+            open == null
+                ? "Identified by" + SHOP + chance
+                : "Candidate only in" + SHOP + chance + " " + open);
+    assertThat(identifier.withoutNearCopies().identify(readings).verdict())
+        .isEqualTo(PlugVerdict.IDENTIFIED);
+  }
+
+  /** B lies 3.3 standard deviations away: 0.4 % of the chance, and one genuine B in a thousand reads so. */
+  @Test
+  void a_profile_that_does_not_fit_is_not_named_beside_one_that_does() {
+    Identification answer = Identifier.of(set(tip("A", 10.0).build(), tip("B", 10.12).build()))
+        .withConfidence(0.999)
+        .identify(List.of(tip(10.0)));
+    assertThat(answer.likely()).extracting(each -> each.profile().id()).containsExactly("A", "B");
+    assertThat(answer.likely().get(1).fits()).isFalse();
+    double a = 0.475 * normal(0.0, SIGMA_TIP);
+    double all = a
+        + 0.475 * normal(0.12, SIGMA_TIP)
+        + 0.0045
+        + 0.0025 * (1.0 + Math.exp(-0.12 / 0.5));
+    assertThat(answer.inWords()).isEqualTo("Ambiguous in" + SHOP + "A, " + Digits.percent(a / all)
+        + ".");
+  }
+
+  /** Two profiles of one chance hold 98 %, which is enough: elsewhere has more than is said otherwise, and is not named. */
+  @Test
+  void none_of_the_set_is_not_named_where_the_profiles_hold_the_confidence() {
+    List<PlugReading> between = List.of(tip(10.025));
+    Identifier identifier = Identifier.of(
+            set(tip("A", 10.0).build(), tip("B", 10.05).build()))
+        .withoutNearCopies()
+        .withUnknownPrior(0.6);
+    double each = 0.2 * normal(0.025, SIGMA_TIP);
+    double all = 2.0 * each + 0.06;
+    String half = Digits.percent(each / all);
+    Identification answer = identifier.identify(between);
+    assertThat(answer.elsewhereProbability()).isCloseTo(0.06 / all, within(1.0e-12));
+    assertThat(answer.inWords())
+        .isEqualTo("Ambiguous in" + SHOP + "A, " + half + ", B, " + half + ".");
+    assertThat(identifier.withConfidence(0.99).identify(between).inWords())
+        .isEqualTo("Ambiguous in" + SHOP + "A, " + half + ", B, " + half
+            + ", or none of the set, " + Digits.percent(0.06 / all) + ".");
+  }
+
+  /** 10.72 may be 10.27 with two digits exchanged, one of three exchanges: 0.0025/3 of the plugs. */
+  @Test
+  void the_chance_of_a_slip_is_weighed_against_that_of_an_unknown_plug() {
+    Identifier identifier = Identifier.of(set(both("A", 10.27, 20.0)))
+        .withoutNearCopies()
+        .withUnknownPrior(0.9);
+    Identification answer = identifier.identify(List.of(tip(10.72), length(20.0)));
+    double slip =
+        0.1 * 0.0025 / 3.0 * normal(0.0, SIGMA_TIP) * normal(0.0, SIGMA_LENGTH);
+    assertThat(answer.slips()).hasSize(1);
+    ReadingSlip told = answer.slips().get(0);
+    assertThat(told.kind()).isEqualTo(CaliperSlip.DIGITS_EXCHANGED);
+    assertThat(told.probability()).isCloseTo(slip / (slip + 0.9 / 100.0), within(1.0e-9));
+    assertThat(answer.verdict()).isEqualTo(PlugVerdict.AMBIGUOUS);
+    assertThat(answer.inWords())
+        .isEqualTo("Ambiguous in" + SHOP
+            + "One reading agrees with A; read the second again, the tip diameter (D_t): 10.72 mm looks"
+            + " like 10.27 mm with two digits exchanged, as of A. If it reads the same again, it is"
+            + " none of the set, > 99.9 %.");
+  }
+
+  /** All in inches: 0.002 of the plugs, and each millimetre meant is 25.4 of those typed. */
+  @Test
+  void the_chance_that_all_was_typed_in_inches_counts_every_reading() {
+    double tip = 10.27 / 25.4;
+    double length = 20.0 / 25.4;
+    Identification answer = Identifier.of(set(both("A", 10.27, 20.0)))
+        .withoutNearCopies()
+        .withUnknownPrior(0.999)
+        .identify(List.of(tip(tip), length(length)));
+    double slip = 0.001 * 0.002 * 25.4 * 25.4 * normal(0.0, SIGMA_TIP) * normal(0.0, SIGMA_LENGTH);
+    ReadingSlip told = answer.slips().get(0);
+    assertThat(told.readings()).hasSize(2);
+    assertThat(told.probability()).isCloseTo(slip / (slip + 0.999 / 100.0), within(1.0e-9));
+    assertThat(told.inWords())
+        .isEqualTo("All readings look like inches: 0.4043 in is 10.27 mm, 0.7874 in is 20.00 mm, as of A."
+            + " Type the unit.");
+  }
+
+  /**
+   * 10.09 lies 2.5 standard deviations from A, and is B at its nominal with two digits exchanged: a chance of 3 % that
+   * is not told, because A explains the reading as it stands.
+   */
+  @Test
+  void a_slip_is_not_told_where_a_profile_explains_the_readings() {
+    Identification answer = Identifier.of(set(both("A", 10.0, 20.0), both("B", 10.9, 20.0)))
+        .withoutNearCopies()
+        .withConfidence(0.98)
+        .identify(List.of(tip(10.09), length(20.0)));
+    double slip = 0.0025 / 2.0 * normal(0.0, SIGMA_TIP);
+    assertThat(slip / (slip + normal(0.09, SIGMA_TIP))).isBetween(0.02, 0.04);
+    assertThat(answer.best().profile().id()).isEqualTo("A");
+    assertThat(answer.best().fits()).isTrue();
+    assertThat(answer.unknownIsLikely()).isFalse();
+    assertThat(answer.slips()).isEmpty();
+  }
+
+  @Test
+  void only_a_marking_warns_of_markings() {
+    List<PlugReading> readings = List.of(tip(10.0), length(20.0));
+    Identifier identifier = Identifier.of(set(both("A", 10.0, 20.0)));
+    assertThat(identifier.identify(readings, List.of(Clue.gauge("A", true, 0.9))).cautions())
+        .extracting(Caution::title)
+        .doesNotContain("Markings");
+    assertThat(identifier
+            .identify(readings, List.of(Clue.gauge("A", true, 0.9), Clue.marking("A", 0.9)))
+            .cautions())
+        .extracting(Caution::title)
+        .contains("Markings");
+  }
+}
