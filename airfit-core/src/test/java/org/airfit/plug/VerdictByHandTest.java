@@ -3,6 +3,7 @@ package org.airfit.plug;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.airfit.internal.Digits;
 import org.airfit.measure.CaliperSlip;
@@ -150,6 +151,88 @@ class VerdictByHandTest {
             + " none of the set, > 99.9 %.");
   }
 
+  /** 1.027 for 10.27: 0.0005, one of four shifts, and ten millimetres meant for each that was typed. */
+  @Test
+  void a_decimal_slip_moves_what_was_typed_by_its_power_of_ten() {
+    Identification answer = Identifier.of(set(both("A", 10.27, 20.0)))
+        .withoutNearCopies()
+        .withUnknownPrior(0.9)
+        .identify(List.of(tip(1.027), length(20.0)));
+    double slip =
+        0.1 * 0.0005 / 4.0 * 10.0 * normal(0.0, SIGMA_TIP) * normal(0.0, SIGMA_LENGTH);
+    ReadingSlip told = answer.slips().get(0);
+    assertThat(told.kind()).isEqualTo(CaliperSlip.DECIMAL_POINT);
+    assertThat(told.probability()).isCloseTo(slip / (slip + 0.9 / 100.0), within(1.0e-9));
+    assertThat(told).hasToString(told.inWords());
+  }
+
+  private static PlugProfile three(String id, double tip) {
+    return tip(id, tip)
+        .dimension(Dimension.COLLAR_DIAMETER, PartSpread.normal(mm(14.0), mm(S_TIP)))
+        .dimension(Dimension.TIP_LENGTH, PartSpread.normal(mm(20.0), mm(S_LENGTH)))
+        .build();
+  }
+
+  /** The collar measured in place of the tip: 0.0025, and one of two other sizes. */
+  @Test
+  void another_size_is_one_of_those_the_set_knows() {
+    Identification answer = Identifier.of(set(three("A", 10.27)))
+        .withoutNearCopies()
+        .withUnknownPrior(0.9)
+        .identify(List.of(tip(14.0), length(20.0)));
+    double slip =
+        0.1 * 0.0025 / 2.0 * normal(0.0, SIGMA_TIP) * normal(0.0, SIGMA_LENGTH);
+    ReadingSlip told = answer.slips().get(0);
+    assertThat(told.measured()).contains(Dimension.COLLAR_DIAMETER);
+    assertThat(told.probability()).isCloseTo(slip / (slip + 0.9 / 100.0), within(1.0e-9));
+  }
+
+  /**
+   * Of three readings one may also be misread, anywhere in ten millimetres, by a chance of 2 %: where as little is told,
+   * the exchange is told with both chances.
+   */
+  @Test
+  void a_slip_that_says_how_is_told_with_the_chance_that_the_reading_is_wrong() {
+    PlugReading collar =
+        PlugReading.of(Dimension.COLLAR_DIAMETER, Reading.of(mm(14.0), mm(U_TIP)));
+    Identification answer = Identifier.of(set(three("A", 10.27)))
+        .withoutNearCopies()
+        .withUnknownPrior(0.99)
+        .withConfidence(0.99)
+        .identify(List.of(tip(10.72), length(20.0), collar));
+    double others = 0.01 * normal(0.0, SIGMA_TIP) * normal(0.0, SIGMA_LENGTH);
+    double exchanged = others * 0.0025 / 3.0 * normal(0.0, SIGMA_TIP);
+    double misread = others * 0.002 / 10.0;
+    ReadingSlip told = answer.slips().get(0);
+    assertThat(told.kind()).isEqualTo(CaliperSlip.DIGITS_EXCHANGED);
+    assertThat(told.agreeing()).isEqualTo(2);
+    assertThat(told.probability())
+        .isCloseTo(
+            (exchanged + misread) / (exchanged + misread + 0.99 / 1000.0), within(1.0e-9));
+    assertThat(answer.slips()).hasSize(1);
+  }
+
+  /** 10.72 may be 10.27 or 17.02 with two digits exchanged: B lies at 17.05, and is less likely than A by its 0.03 mm. */
+  @Test
+  void of_two_profiles_that_a_slip_may_lead_to_the_likelier_is_told() {
+    PlugProfile a = both("A", 10.27, 20.0);
+    PlugProfile b = both("B", 17.05, 20.0);
+    double atA = normal(0.0, SIGMA_TIP);
+    double atB = normal(0.03, SIGMA_TIP);
+    double each = 0.05 * 0.0025 / 3.0 * normal(0.0, SIGMA_LENGTH);
+    for (ReferenceSet set : List.of(set(a, b), set(b, a))) {
+      List<ReadingSlip> slips = Identifier.of(set)
+          .withoutNearCopies()
+          .withUnknownPrior(0.9)
+          .identify(List.of(tip(10.72), length(20.0)))
+          .slips();
+      assertThat(slips).hasSize(1);
+      assertThat(slips.get(0).profile()).isEqualTo(a);
+      assertThat(slips.get(0).probability())
+          .isCloseTo(each * atA / (each * (atA + atB) + 0.9 / 100.0), within(1.0e-9));
+    }
+  }
+
   /** All in inches: 0.002 of the plugs, and each millimetre meant is 25.4 of those typed. */
   @Test
   void the_chance_that_all_was_typed_in_inches_counts_every_reading() {
@@ -198,5 +281,49 @@ class VerdictByHandTest {
             .cautions())
         .extracting(Caution::title)
         .contains("Markings");
+  }
+
+  /** The working of one profile that counts, with others that lie six standard deviations away and more. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "0 | ",
+        "1 | Left out here: 1 profile with a chance below one in a million each.",
+        "2 | Left out here: 2 profiles with a chance below one in a million each."
+      })
+  void profiles_without_a_chance_are_left_out_of_the_working(int far, String note) {
+    double off = 6.0 * SIGMA_TIP;
+    List<PlugProfile> profiles = new ArrayList<>(List.of(both("A", 10.0, 20.0)));
+    for (int k = 0; k < far; k++) {
+      profiles.add(both("far" + k, 10.0 + (k == 0 ? off : -off), 20.0));
+    }
+    String text = Identifier.of(ReferenceSet.of("shop", profiles))
+        .withoutNearCopies()
+        .identify(List.of(tip(10.0), length(20.0)))
+        .working()
+        .toText();
+    assertThat(text)
+        .contains("Read: tip diameter (D_t) 10.00 mm")
+        .contains("Read: tip length (L_g) 20.00 mm")
+        .contains("None of the set: what is left, ");
+    if (note == null) {
+      assertThat(text).doesNotContain("Left out here").doesNotContain("The profiles left out");
+    } else {
+      double weight = far * 0.95 / (far + 1.0) * Math.exp(-18.0);
+      assertThat(text)
+          .contains(note)
+          .contains("The profiles left out weigh together " + Digits.significant(weight, ProfileWorking.DIGITS) + ".");
+    }
+  }
+
+  @Test
+  void where_nothing_is_unknown_the_working_has_no_unknown() {
+    String text = Identifier.of(set(both("A", 10.0, 20.0)))
+        .withUnknownPrior(0.0)
+        .identify(List.of(tip(10.0), length(20.0)))
+        .working()
+        .toText();
+    assertThat(text).doesNotContain("None of the set").doesNotContain("ln Le");
   }
 }
