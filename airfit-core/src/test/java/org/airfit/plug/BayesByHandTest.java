@@ -11,6 +11,7 @@ import org.airfit.measure.PartSpread;
 import org.airfit.measure.Reading;
 import org.airfit.quantity.Length;
 import org.airfit.source.Source;
+import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -250,7 +251,7 @@ class BayesByHandTest {
             read(Dimension.TIP_LENGTH, 20.0, 0.05)))
         .best();
     double one = 2.0
-        * new org.hipparchus.distribution.continuous.NormalDistribution()
+        * new NormalDistribution()
             .cumulativeProbability(-sigmas);
     double largest = 1.0 - (1.0 - one) * (1.0 - one);
     double tail = Math.exp(-0.5 * sigmas * sigmas); // χ² of two degrees
@@ -368,5 +369,42 @@ class BayesByHandTest {
     assertThat(answer.nextReadings().get(0).expectedDropBits())
         .isCloseTo(answer.nextReadings().get(1).expectedDropBits(), within(0.001));
     assertThat(answer.nextReadings().get(0).dimension()).isEqualTo(deciding);
+  }
+
+  /**
+   * 0.15 mm below nominal is 4 standard deviations, and wear evenly up to 0.2 mm explains it with 4.6/mm. That is told
+   * while it is more than the confidence leaves of all: with U = 0.9985 an unknown plug weighs 109/mm.
+   */
+  @ParameterizedTest
+  @CsvSource({"0.5, 0.95, true", "0.948, 0.95, true", "0.9985, 0.95, false", "0.9985, 0.99, true"})
+  void wear_that_explains_a_reading_is_told_where_it_is_likely_enough(
+      double unknown, double confidence, boolean told) {
+    double odds = unknown / (1.0 - unknown);
+    double all = odds * (0.9 / 10.0 + 0.1 * Math.exp(-0.15 / 0.5));
+    double sigma = Math.hypot(S_TIP, 0.02);
+    NormalDistribution bell = new NormalDistribution(10.0, sigma);
+    double worn = bell.probability(9.85, 10.05) / 0.2;
+    assertThat(worn > (1.0 - confidence) * all).isEqualTo(told);
+    Identification answer = Identifier.of(set(tip("A", 10.0).build()))
+        .withUnknownPrior(unknown)
+        .withConfidence(confidence)
+        .identify(List.of(read(Dimension.TIP_DIAMETER, 9.85, 0.02)));
+    assertThat(answer.ifWorn().isPresent()).isEqualTo(told);
+    assertThat(answer.verdict()).isEqualTo(told ? PlugVerdict.AMBIGUOUS : PlugVerdict.NO_MATCH);
+  }
+
+  @Test
+  void profiles_of_one_chance_stand_in_the_order_of_their_ids() {
+    ReferenceSet set = set(both("B", 10.0, 20.0), both("C", 10.0, 20.0), both("A", 10.0, 20.0));
+    for (List<PlugReading> readings :
+        List.of(List.<PlugReading>of(), List.of(read(Dimension.TIP_DIAMETER, 10.01, 0.02)))) {
+      Identification answer = Identifier.of(set).identify(readings);
+      assertThat(answer.candidates())
+          .extracting(each -> each.profile().id())
+          .containsExactly("A", "B", "C");
+      assertThat(answer.likely())
+          .extracting(each -> each.profile().id())
+          .containsExactly("A", "B", "C");
+    }
   }
 }
