@@ -210,8 +210,7 @@ final class CrestModel {
     }
     double last = r.lastCrest().get().millimetres();
     if (!tapered) {
-      return normal(first - last, u * Math.sqrt(2.0))
-          * worn(0.5 * (first + last), u * MEAN);
+      return normal(first - last, u * Math.sqrt(2.0)) * worn(0.5 * (first + last), u * MEAN);
     }
     return (1.0 - ENDS_SWAPPED) * onCone(first, last, u) + ENDS_SWAPPED * onCone(last, first, u);
   }
@@ -250,8 +249,7 @@ final class CrestModel {
   }
 
   private double alone(double y, double at, double u) {
-    return (1.0 - ELSEWHERE) * atFirst(y, at, u)
-        + ELSEWHERE * inStretch(y, at, 0.0, reach, u);
+    return (1.0 - ELSEWHERE) * atFirst(y, at, u) + ELSEWHERE * inStretch(y, at, 0.0, reach, u);
   }
 
   private double atFirst(double y, double at, double u) {

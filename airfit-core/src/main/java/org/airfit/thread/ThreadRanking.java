@@ -84,18 +84,13 @@ record ThreadRanking(
     }
     ThreadReadings crests = readings.withoutPitch();
     List<Weighed> all = weighed(crests);
-    double ofThisPitch = sum(all.stream()
-        .filter(each -> ThreadFit.samePitch(each.hypothesis, best))
-        .toList());
+    double ofThisPitch = sum(
+        all.stream().filter(each -> ThreadFit.samePitch(each.hypothesis, best)).toList());
     return ofThisPitch >= DECIDED * (sum(all) + ThreadHypothesis.unknownWeight(crests));
   }
 
   private static ThreadVerdict verdict(
-      ThreadReadings readings,
-      List<Weighed> all,
-      double unknown,
-      double total,
-      boolean pitchSure) {
+      ThreadReadings readings, List<Weighed> all, double unknown, double total, boolean pitchSure) {
     ThreadHypothesis best = all.get(0).hypothesis;
     if (all.get(0).weight >= DECIDED * total && pitchSure && ThreadFit.asRead(best, readings)) {
       return best.thread() instanceof ThreadDesignation

@@ -250,9 +250,7 @@ class BayesByHandTest {
             read(Dimension.TIP_DIAMETER, 10.0 + sigmas * sigma, 0.02),
             read(Dimension.TIP_LENGTH, 20.0, 0.05)))
         .best();
-    double one = 2.0
-        * new NormalDistribution()
-            .cumulativeProbability(-sigmas);
+    double one = 2.0 * new NormalDistribution().cumulativeProbability(-sigmas);
     double largest = 1.0 - (1.0 - one) * (1.0 - one);
     double tail = Math.exp(-0.5 * sigmas * sigmas); // χ² of two degrees
     assertThat(best.largestMisfit()).isCloseTo(sigmas, within(1.0e-9));
@@ -338,7 +336,8 @@ class BayesByHandTest {
   /** Two profiles the readings of a worn plug go with: the likelier is told, whichever stands first. */
   @Test
   void of_two_profiles_that_fit_if_worn_the_likelier_is_told() {
-    // tip diameters shrink with wear: 9.88 is A worn by 0.12 mm or B worn by 0.17 mm and a bit of luck
+    // tip diameters shrink with wear: 9.88 is A worn by 0.12 mm or B worn by 0.17 mm and a bit of
+    // luck
     List<PlugReading> worn =
         List.of(read(Dimension.TIP_DIAMETER, 9.88, 0.01), read(Dimension.TIP_LENGTH, 20.02, 0.02));
     PlugProfile a = both("A", 10.0, 20.0);
@@ -359,8 +358,7 @@ class BayesByHandTest {
     List<PlugProfile> profiles = new ArrayList<>();
     for (int k = 0; k < 2; k++) {
       profiles.add(tip("p" + k, 10.0 + 0.3 * k)
-          .dimension(
-              Dimension.COLLAR_DIAMETER, PartSpread.normal(mm(14.0 + 0.3 * k), mm(S_TIP)))
+          .dimension(Dimension.COLLAR_DIAMETER, PartSpread.normal(mm(14.0 + 0.3 * k), mm(S_TIP)))
           .deciding(List.of(deciding))
           .build());
     }

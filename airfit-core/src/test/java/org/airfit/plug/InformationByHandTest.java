@@ -61,9 +61,17 @@ class InformationByHandTest {
   private static double[] byHand(
       List<Case> cases, double unknown, double confidence, double width) {
     double reach = ReadingDensity.normal(0.0, 0.04, 0.03, 0.0, 0).reach();
-    double low = cases.stream().filter(each -> !each.isSilent()).mapToDouble(Case::mean).min().orElse(0.0)
+    double low = cases.stream()
+            .filter(each -> !each.isSilent())
+            .mapToDouble(Case::mean)
+            .min()
+            .orElse(0.0)
         - reach;
-    double high = cases.stream().filter(each -> !each.isSilent()).mapToDouble(Case::mean).max().orElse(0.0)
+    double high = cases.stream()
+            .filter(each -> !each.isSilent())
+            .mapToDouble(Case::mean)
+            .max()
+            .orElse(0.0)
         + reach;
     double step = 0.0005;
     double doubt = 0.0;
@@ -79,7 +87,8 @@ class InformationByHandTest {
         Case each = cases.get(k);
         boolean near = !each.isSilent() && Math.abs(y - each.mean) < reach;
         reached |= near;
-        w[k] = each.chance * (each.isSilent() ? 1.0 / width : near ? bells.get(k).density(y) : 0.0);
+        w[k] =
+            each.chance * (each.isSilent() ? 1.0 / width : near ? bells.get(k).density(y) : 0.0);
         total += w[k];
       }
       w[cases.size()] = unknown / width;
@@ -97,7 +106,8 @@ class InformationByHandTest {
         }
       }
     }
-    // elsewhere only those read of which nothing is expected, and the doubt among them is what it was
+    // elsewhere only those read of which nothing is expected, and the doubt among them is what it
+    // was
     double broad = unknown;
     double among = plogp(unknown);
     for (Case each : cases) {
@@ -106,16 +116,15 @@ class InformationByHandTest {
         among += plogp(each.chance);
       }
     }
-    return new double[] {
-      doubt + (1.0 - covered / width) * (among - plogp(broad)), settled
-    };
+    return new double[] {doubt + (1.0 - covered / width) * (among - plogp(broad)), settled};
   }
 
   private static void compare(List<Case> cases, double unknown, double confidence, double width) {
     Information.Outlook ours = outlook(cases, unknown, confidence);
     double[] known = byHand(cases, unknown, confidence, width);
     assertThat(ours.expectedBits()).as("bits").isCloseTo(known[0], within(1.0e-4));
-    // the edge of what settles falls between two of eight nodes in a standard deviation: half of the
+    // the edge of what settles falls between two of eight nodes in a standard deviation: half of
+    // the
     // largest weight, 0.363, times half a deviation, times 0.4 and 0.6 at most
     assertThat(ours.chanceOfSettling()).as("settled").isCloseTo(known[1], within(0.022));
   }
@@ -143,8 +152,8 @@ class InformationByHandTest {
     assertThat(outlook(List.of(Case.of(0.45, 15.0), Case.copy(0.5, 15.4)), 0.05, 0.9)
             .chanceOfSettling())
         .isBetween(0.44, 0.46);
-    assertThat(outlook(List.of(Case.of(0.45, 15.0), Case.of(0.5, 15.4)), 0.05, 0.9)
-            .chanceOfSettling())
+    assertThat(
+            outlook(List.of(Case.of(0.45, 15.0), Case.of(0.5, 15.4)), 0.05, 0.9).chanceOfSettling())
         .isBetween(0.94, 0.96);
   }
 

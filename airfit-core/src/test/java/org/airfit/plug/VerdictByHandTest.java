@@ -96,18 +96,17 @@ class VerdictByHandTest {
   /** B lies 3.3 standard deviations away: 0.4 % of the chance, and one genuine B in a thousand reads so. */
   @Test
   void a_profile_that_does_not_fit_is_not_named_beside_one_that_does() {
-    Identification answer = Identifier.of(set(tip("A", 10.0).build(), tip("B", 10.12).build()))
+    Identification answer = Identifier.of(
+            set(tip("A", 10.0).build(), tip("B", 10.12).build()))
         .withConfidence(0.999)
         .identify(List.of(tip(10.0)));
     assertThat(answer.likely()).extracting(each -> each.profile().id()).containsExactly("A", "B");
     assertThat(answer.likely().get(1).fits()).isFalse();
     double a = 0.475 * normal(0.0, SIGMA_TIP);
-    double all = a
-        + 0.475 * normal(0.12, SIGMA_TIP)
-        + 0.0045
-        + 0.0025 * (1.0 + Math.exp(-0.12 / 0.5));
-    assertThat(answer.inWords()).isEqualTo("Ambiguous in" + SHOP + "A, " + Digits.percent(a / all)
-        + ".");
+    double all =
+        a + 0.475 * normal(0.12, SIGMA_TIP) + 0.0045 + 0.0025 * (1.0 + Math.exp(-0.12 / 0.5));
+    assertThat(answer.inWords())
+        .isEqualTo("Ambiguous in" + SHOP + "A, " + Digits.percent(a / all) + ".");
   }
 
   /** Two profiles of one chance hold 98 %, which is enough: elsewhere has more than is said otherwise, and is not named. */
@@ -126,19 +125,17 @@ class VerdictByHandTest {
     assertThat(answer.inWords())
         .isEqualTo("Ambiguous in" + SHOP + "A, " + half + ", B, " + half + ".");
     assertThat(identifier.withConfidence(0.99).identify(between).inWords())
-        .isEqualTo("Ambiguous in" + SHOP + "A, " + half + ", B, " + half
-            + ", or none of the set, " + Digits.percent(0.06 / all) + ".");
+        .isEqualTo("Ambiguous in" + SHOP + "A, " + half + ", B, " + half + ", or none of the set, "
+            + Digits.percent(0.06 / all) + ".");
   }
 
   /** 10.72 may be 10.27 with two digits exchanged, one of three exchanges: 0.0025/3 of the plugs. */
   @Test
   void the_chance_of_a_slip_is_weighed_against_that_of_an_unknown_plug() {
-    Identifier identifier = Identifier.of(set(both("A", 10.27, 20.0)))
-        .withoutNearCopies()
-        .withUnknownPrior(0.9);
+    Identifier identifier =
+        Identifier.of(set(both("A", 10.27, 20.0))).withoutNearCopies().withUnknownPrior(0.9);
     Identification answer = identifier.identify(List.of(tip(10.72), length(20.0)));
-    double slip =
-        0.1 * 0.0025 / 3.0 * normal(0.0, SIGMA_TIP) * normal(0.0, SIGMA_LENGTH);
+    double slip = 0.1 * 0.0025 / 3.0 * normal(0.0, SIGMA_TIP) * normal(0.0, SIGMA_LENGTH);
     assertThat(answer.slips()).hasSize(1);
     ReadingSlip told = answer.slips().get(0);
     assertThat(told.kind()).isEqualTo(CaliperSlip.DIGITS_EXCHANGED);
@@ -158,8 +155,7 @@ class VerdictByHandTest {
         .withoutNearCopies()
         .withUnknownPrior(0.9)
         .identify(List.of(tip(1.027), length(20.0)));
-    double slip =
-        0.1 * 0.0005 / 4.0 * 10.0 * normal(0.0, SIGMA_TIP) * normal(0.0, SIGMA_LENGTH);
+    double slip = 0.1 * 0.0005 / 4.0 * 10.0 * normal(0.0, SIGMA_TIP) * normal(0.0, SIGMA_LENGTH);
     ReadingSlip told = answer.slips().get(0);
     assertThat(told.kind()).isEqualTo(CaliperSlip.DECIMAL_POINT);
     assertThat(told.probability()).isCloseTo(slip / (slip + 0.9 / 100.0), within(1.0e-9));
@@ -180,8 +176,7 @@ class VerdictByHandTest {
         .withoutNearCopies()
         .withUnknownPrior(0.9)
         .identify(List.of(tip(14.0), length(20.0)));
-    double slip =
-        0.1 * 0.0025 / 2.0 * normal(0.0, SIGMA_TIP) * normal(0.0, SIGMA_LENGTH);
+    double slip = 0.1 * 0.0025 / 2.0 * normal(0.0, SIGMA_TIP) * normal(0.0, SIGMA_LENGTH);
     ReadingSlip told = answer.slips().get(0);
     assertThat(told.measured()).contains(Dimension.COLLAR_DIAMETER);
     assertThat(told.probability()).isCloseTo(slip / (slip + 0.9 / 100.0), within(1.0e-9));
@@ -193,8 +188,7 @@ class VerdictByHandTest {
    */
   @Test
   void a_slip_that_says_how_is_told_with_the_chance_that_the_reading_is_wrong() {
-    PlugReading collar =
-        PlugReading.of(Dimension.COLLAR_DIAMETER, Reading.of(mm(14.0), mm(U_TIP)));
+    PlugReading collar = PlugReading.of(Dimension.COLLAR_DIAMETER, Reading.of(mm(14.0), mm(U_TIP)));
     Identification answer = Identifier.of(set(three("A", 10.27)))
         .withoutNearCopies()
         .withUnknownPrior(0.99)
@@ -207,8 +201,7 @@ class VerdictByHandTest {
     assertThat(told.kind()).isEqualTo(CaliperSlip.DIGITS_EXCHANGED);
     assertThat(told.agreeing()).isEqualTo(2);
     assertThat(told.probability())
-        .isCloseTo(
-            (exchanged + misread) / (exchanged + misread + 0.99 / 1000.0), within(1.0e-9));
+        .isCloseTo((exchanged + misread) / (exchanged + misread + 0.99 / 1000.0), within(1.0e-9));
     assertThat(answer.slips()).hasSize(1);
   }
 
@@ -247,8 +240,9 @@ class VerdictByHandTest {
     assertThat(told.readings()).hasSize(2);
     assertThat(told.probability()).isCloseTo(slip / (slip + 0.999 / 100.0), within(1.0e-9));
     assertThat(told.inWords())
-        .isEqualTo("All readings look like inches: 0.4043 in is 10.27 mm, 0.7874 in is 20.00 mm, as of A."
-            + " Type the unit.");
+        .isEqualTo(
+            "All readings look like inches: 0.4043 in is 10.27 mm, 0.7874 in is 20.00 mm, as of A."
+                + " Type the unit.");
   }
 
   /**
@@ -273,7 +267,8 @@ class VerdictByHandTest {
   void only_a_marking_warns_of_markings() {
     List<PlugReading> readings = List.of(tip(10.0), length(20.0));
     Identifier identifier = Identifier.of(set(both("A", 10.0, 20.0)));
-    assertThat(identifier.identify(readings, List.of(Clue.gauge("A", true, 0.9))).cautions())
+    assertThat(
+            identifier.identify(readings, List.of(Clue.gauge("A", true, 0.9))).cautions())
         .extracting(Caution::title)
         .doesNotContain("Markings");
     assertThat(identifier
@@ -313,7 +308,8 @@ class VerdictByHandTest {
       double weight = far * 0.95 / (far + 1.0) * Math.exp(-18.0);
       assertThat(text)
           .contains(note)
-          .contains("The profiles left out weigh together " + Digits.significant(weight, ProfileWorking.DIGITS) + ".");
+          .contains("The profiles left out weigh together "
+              + Digits.significant(weight, ProfileWorking.DIGITS) + ".");
     }
   }
 

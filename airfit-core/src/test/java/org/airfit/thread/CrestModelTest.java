@@ -260,7 +260,8 @@ class CrestModelTest {
       assertThat(model.density(readings(gender, y)))
           .as("one reading, %s mm", y)
           .isCloseTo(known, within(1.0e-9));
-      // last and first differ by their errors only; their mean is read more closely, but the caliper
+      // last and first differ by their errors only; their mean is read more closely, but the
+      // caliper
       // is off by the same amount in both, which is taken to be half of the variance
       double apart = 0.04;
       double both = new NormalDistribution(0.0, U * Math.sqrt(2.0)).density(apart)
@@ -343,8 +344,7 @@ class CrestModelTest {
     CrestModel female = model(ThreadFamily.NPT, "1/4", Gender.FEMALE);
     double inside = 0.2278 * 18.0 + 3.0;
     near(female.firstAllowed(), mouth - 2.0 * turn, mouth + turn + slack + 0.1);
-    near(
-        female.anywhereAllowed(), mouth - turn - 1.5 * inside * turn, mouth + turn + slack + 0.1);
+    near(female.anywhereAllowed(), mouth - turn - 1.5 * inside * turn, mouth + turn + slack + 0.1);
     near(female.growthAllowed(), -1.5 * inside * turn, -(0.25 * inside - 1.0) * turn);
     CrestModel straight = model(ThreadFamily.BSPP, "1/2", Gender.MALE);
     near(straight.growthAllowed(), 0.0, 0.0);
