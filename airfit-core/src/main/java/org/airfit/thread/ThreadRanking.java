@@ -77,10 +77,13 @@ record ThreadRanking(
     return all.stream().mapToDouble(Weighed::weight).sum();
   }
 
-  /** The pitch was counted over enough, or read in two ways, or read in one while the crests alone tell it too. */
+  /** The pitch was counted over enough, or read in two ways, or in one that the crests alone agree with. */
   private static boolean pitchIsSure(ThreadHypothesis best, ThreadReadings readings) {
-    if (ThreadFit.hasPitch(readings) || !ThreadFit.hasPitchAndCrests(readings)) {
-      return ThreadFit.hasPitch(readings);
+    if (ThreadFit.hasPitch(readings)) {
+      return true;
+    }
+    if (!ThreadFit.hasPitchAndCrests(readings) || !ThreadFit.pitchesAgree(best, readings)) {
+      return false;
     }
     ThreadReadings crests = readings.withoutPitch();
     List<Weighed> all = weighed(crests);

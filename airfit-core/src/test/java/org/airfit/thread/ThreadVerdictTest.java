@@ -201,6 +201,8 @@ class ThreadVerdictTest {
   void a_misread_leaf_is_seen_and_identifies_nothing(double leaf) {
     ThreadIdentification alone = ThreadIdentification.of(quarterNpt().withThreadsPerInch(leaf));
     assertThat(alone.identified()).isEmpty();
+    assertThat(alone.settlingReadings())
+        .contains(SettlingReading.PITCH, SettlingReading.PITCH_AGAIN);
     ThreadIdentification counted =
         ThreadIdentification.of(quarterNpt().withPitches(mm(7.06), 5).withThreadsPerInch(leaf));
     assertThat(counted.verdict()).isEqualTo(ThreadVerdict.AMBIGUOUS);
