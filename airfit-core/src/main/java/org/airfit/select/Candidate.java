@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param near its end towards the supply, by number
  * @param far its end towards the tool, by number
  * @param takes the profiles a socket takes, of a plug the one it has; none of other parts
+ * @param tie of a plug whose coupling must have the profile of others, which couplings and which profile; else blank
  * @param element what it does to the air; null of a plug, which counts with its socket
  */
 record Candidate(
@@ -30,6 +31,7 @@ record Candidate(
     int near,
     int far,
     Set<String> takes,
+    Tie tie,
     @Nullable FlowElement element) {
 
   /** Whether it breaks nothing. */
@@ -50,6 +52,7 @@ record Candidate(
         /* near= */ far,
         /* far= */ near,
         takes,
+        tie,
         element);
   }
 

@@ -255,6 +255,9 @@ final class PartSearch {
     private void attach(List<Choice> choices, List<Candidate> parts, int position, AtEnds next) {
       for (Choice choice : choices) {
         for (Candidate part : parts) {
+          if (!choice.allows(part)) {
+            continue;
+          }
           Choice longer = with(choice, part);
           if (!isHopeless(longer, position + 1, ahead.cost(position + 1, part.far()))) {
             next.add(part.far(), longer);

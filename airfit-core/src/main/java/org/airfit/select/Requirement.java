@@ -210,16 +210,13 @@ public final class Requirement {
 
   /**
    * {@return between which pressures it can stand at the tool: those of the supply, or what the last regulator of the
-   * layout holds, and if that fails open what stands in front of it}
+   * layout holds, and if that fails what its maker tells, or what stands in front of it}
    */
   public SupplyRange pressuresAtTool() {
     SupplyRange range = pressures;
     for (Slot slot : layout.slots()) {
       if (slot instanceof Slot.Regulated regulated) {
-        GaugePressure most = range.whileRegulated().orElse(range.highest());
-        range = SupplyRange.of(regulated.set().compareTo(most) < 0 ? regulated.set() : most)
-            .withHighest(pressures.highest())
-            .regulated();
+        range = regulated.behind(range);
       }
     }
     return range;
@@ -337,7 +334,7 @@ public final class Requirement {
    */
   public Optional<GaugePressure> cleaningDeadEnd() {
     return told.is(BLOW_GUN)
-        ? Optional.of(told.find(DEAD_END).orElse(highest()))
+        ? Optional.of(told.find(DEAD_END).orElseGet(() -> pressuresAtTool().highest()))
         : Optional.empty();
   }
 

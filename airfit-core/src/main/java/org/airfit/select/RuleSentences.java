@@ -1,8 +1,10 @@
 package org.airfit.select;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -54,8 +56,11 @@ final class RuleSentences {
       return RuleAnswer.doesNotApply("There is no coupling in this run.");
     }
     List<String> met = new ArrayList<>();
+    Map<String, String> had = new HashMap<>();
     for (Assembly.Pair pair : couplings) {
       pair(pair, pair.position().profile(a.requirement()), strangers);
+      tied(pair, had, strangers);
+      had.put(pair.position().name(), pair.plug().profile());
       met.add("at the " + pair.position().name() + " profile " + pair.plug().profile());
     }
     return strangers.isEmpty()
@@ -73,6 +78,17 @@ final class RuleSentences {
       strangers.add(plug.name() + " is of profile " + plug.profile() + ", the shop uses "
           + wanted.get() + ".");
     }
+  }
+
+  /** Whether a coupling has the profile of the one that it is tied to. */
+  private static void tied(Assembly.Pair pair, Map<String, String> had, List<String> strangers) {
+    pair.position().sameAs().ifPresent(other -> {
+      String wanted = had.getOrDefault(other, "");
+      if (!wanted.equals(pair.plug().profile())) {
+        strangers.add(pair.plug().name() + " is of profile " + pair.plug().profile()
+            + ", the coupling at the " + other + " of " + wanted + ", and both must be the same.");
+      }
+    });
   }
 
   static RuleAnswer inUse(Assembly a, UnitSystem units) {
@@ -109,8 +125,7 @@ final class RuleSentences {
   static RuleAnswer rated(Assembly a, UnitSystem units) {
     Requirement job = a.requirement();
     String highest = "Up to " + words(job.highest(), units) + " can occur";
-    List<Part> weak =
-        a.parts().stream().filter(part -> PartChecks.isTooWeak(job, part)).toList();
+    List<Part> weak = PartChecks.breaking(a, PartChecks::isTooWeak);
     if (!weak.isEmpty()) {
       return RuleAnswer.unmet(highest + "; too weak: " + names(weak)
           + ". Take parts of a higher rating, or see to it that less can occur.");
@@ -132,7 +147,7 @@ final class RuleSentences {
   }
 
   static RuleAnswer toolRated(Requirement job, UnitSystem units) {
-    String highest = words(job.highest(), units);
+    String highest = words(job.pressuresAtTool().highest(), units);
     String stands = job.pressuresAtTool()
         .whileRegulated()
         .map(held -> "The dead-end pressure at the tool is " + words(held, units)

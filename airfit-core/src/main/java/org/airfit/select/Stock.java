@@ -1,6 +1,7 @@
 package org.airfit.select;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +20,7 @@ final class Stock {
 
   private final Requirement job;
   private final int most;
+  private final Map<String, String> ties;
   private final EndNumbers ends = new EndNumbers();
   private final List<Row> inRow = new ArrayList<>();
   private final List<Candidate> adapters;
@@ -27,10 +29,12 @@ final class Stock {
   Stock(Requirement job, Catalogue catalogue, int most) {
     this.job = job;
     this.most = most;
+    this.ties = ties(job.layout());
     Set<String> mating = Set.of();
-    for (Position position : Position.of(job.layout())) {
-      if (position.slot() instanceof Slot.Coupling coupling && position.isSocket()) {
-        mating = mating(position, sockets(coupling, catalogue), plugs(coupling, catalogue));
+    Map<String, Set<String>> matingOf = matingOf(job, catalogue);
+    for (Position position : Position.of(job)) {
+      if (position.isSocket()) {
+        mating = matingOf.getOrDefault(position.name(), Set.of());
         isMating &= !mating.isEmpty();
       }
       inRow.add(new Row(position, candidates(position, parts(position, catalogue), mating)));
@@ -52,7 +56,15 @@ final class Stock {
           .map(List::of)
           .orElseGet(() -> catalogue.all(Part.Regulator.class));
     }
-    return position.slot() instanceof Slot.InLine line ? List.of(line.device()) : List.of();
+    return position.slot() instanceof Slot.InLine line ? devices(line, catalogue) : List.of();
+  }
+
+  private static List<Part.Device> devices(Slot.InLine line, Catalogue catalogue) {
+    return line.device()
+        .map(List::of)
+        .orElseGet(() -> catalogue.all(Part.Device.class).stream()
+            .filter(device -> device.kind() == line.kind())
+            .toList());
   }
 
   private static List<Part.Socket> sockets(Slot.Coupling coupling, Catalogue catalogue) {
@@ -128,9 +140,31 @@ final class Stock {
           ends.number(Ends.upstream(part)),
           ends.number(Ends.downstream(part)),
           takes,
+          tie(position, part, mating),
           position.element(part, job.toOutlet().atmosphere())));
     }
     return candidates;
+  }
+
+  /** A plug of one of several couplings that must be of one profile is tied to the first of them. */
+  private Tie tie(Position position, Part part, Set<String> mating) {
+    String first = ties.getOrDefault(position.name(), "");
+    return first.isEmpty() || mating.isEmpty() || !(part instanceof Part.Plug plug)
+        ? Tie.NONE
+        : new Tie(first, plug.profile());
+  }
+
+  /** The couplings that must be of one profile, each with the first of them. */
+  private static Map<String, String> ties(Layout layout) {
+    Map<String, String> firsts = new HashMap<>();
+    for (Slot slot : layout.slots()) {
+      if (slot instanceof Slot.Coupling coupling && coupling.sameAs().isPresent()) {
+        String other = coupling.sameAs().get();
+        firsts.putIfAbsent(other, other);
+        firsts.put(coupling.name(), firsts.getOrDefault(other, other));
+      }
+    }
+    return firsts;
   }
 
   private static Set<String> takes(Position position, Part part, Set<String> mating) {
@@ -155,8 +189,28 @@ final class Stock {
     return Math.max(1L, Math.round(Choice.WHOLE_MISS * lacking / reach));
   }
 
-  /** The profiles of pairs that mate and are wanted; none where no pair does. */
-  private Set<String> mating(Position position, List<Part.Socket> sockets, List<Part.Plug> plugs) {
+  /**
+   * The profiles of pairs that mate and are wanted at every coupling; none where no pair does. Couplings of one profile
+   * have those that mate at each of them.
+   */
+  private static Map<String, Set<String>> matingOf(Requirement job, Catalogue catalogue) {
+    Map<String, Set<String>> mating = new HashMap<>();
+    for (Position position : Position.of(job)) {
+      if (position.isSocket() && position.slot() instanceof Slot.Coupling coupling) {
+        Set<String> own =
+            mating(position, job, sockets(coupling, catalogue), plugs(coupling, catalogue));
+        coupling.sameAs().map(mating::get).ifPresent(tied -> {
+          tied.retainAll(own);
+          mating.put(coupling.name(), tied);
+        });
+        mating.putIfAbsent(coupling.name(), own);
+      }
+    }
+    return mating;
+  }
+
+  private static Set<String> mating(
+      Position position, Requirement job, List<Part.Socket> sockets, List<Part.Plug> plugs) {
     Set<String> offered = new TreeSet<>();
     plugs.forEach(plug -> offered.add(plug.profile()));
     position.profile(job).ifPresent(wanted -> offered.retainAll(Set.of(wanted)));
@@ -219,6 +273,12 @@ final class Stock {
     }
     if (inRow.stream().anyMatch(row -> row.place.isRegulator() && row.kept.isEmpty())) {
       missing.add("The catalogue has no regulator: add one.");
+    }
+    for (Row row : inRow) {
+      if (row.place.slot() instanceof Slot.InLine line && row.kept.isEmpty()) {
+        missing.add("The catalogue has no part of the kind " + line.kind() + " for " + line.name()
+            + ": add one.");
+      }
     }
     return missing;
   }

@@ -156,13 +156,16 @@ final class Jumble {
     for (int i = random.nextInt(3); i >= 0; i--) {
       parts.add(regulator());
     }
+    for (int i = random.nextInt(4); i > 0; i--) {
+      parts.add(device());
+    }
     return parts;
   }
 
   private Part.Device device() {
     return new Part.Device(
         facts(),
-        one(DeviceKind.values()),
+        one(DeviceKind.FILTER, DeviceKind.FILTER, DeviceKind.LUBRICATOR, DeviceKind.REEL),
         FlowCapacity.of(
             SonicConductance.ofCubicDecimetresPerSecondBar(one(4.0, 9.0)), one(0.2, 0.45)),
         End.parse(one("3/8 NPT female", "3/8 NPT male")),
@@ -189,7 +192,9 @@ final class Jumble {
     Slot.InLine device = Slot.inLine("device", device());
     GaugePressure set = GaugePressure.ofBar(one(5.0, 6.0, 6.5));
     Slot.Regulated regulated = Slot.regulator("regulator", set);
-    List<Slot> slots = switch (random.nextInt(10)) {
+    Slot.InLine filter = Slot.inLine("filter", DeviceKind.FILTER);
+    Slot.Regulated failing = regulated.failingAt(GaugePressure.ofBar(one(6.5, 7.5, 12.0)));
+    List<Slot> slots = switch (random.nextInt(14)) {
       case 0 -> List.of(hose);
       case 1 -> List.of(outlet, hose);
       case 2 -> List.of(hose, tool.ofProfile(one("finch", "wren")));
@@ -199,6 +204,11 @@ final class Jumble {
       case 6 -> List.of(regulated, outlet, hose);
       case 7 -> List.of(outlet, hose, regulated.with(regulator()));
       case 8 -> List.of(hose, regulated, device, Slot.regulator("second", set));
+      case 9 -> List.of(filter, outlet, hose);
+      case 10 -> List.of(outlet, hose, tool.ofSameProfileAs("outlet"));
+      case 11 ->
+        List.of(Slot.coupling("first"), hose, outlet.ofSameProfileAs("first").withPlug(plug()));
+      case 12 -> List.of(failing, outlet, hose);
       default -> List.of(outlet.withSocket(socket()), hose, whip);
     };
     return job(true).layout(Layout.of(slots)).build();

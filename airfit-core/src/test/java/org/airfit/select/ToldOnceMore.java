@@ -211,7 +211,7 @@ final class ToldOnceMore {
     List<Placed> parts = new ArrayList<>();
     List<Part> placed =
         p.parts().stream().filter(part -> !(part instanceof Part.Adapter)).toList();
-    List<Position> positions = Position.of(p.requirement().layout());
+    List<Position> positions = Position.of(p.requirement());
     for (int i = 0; i < positions.size(); i++) {
       parts.add(new Placed(positions.get(i), placed.get(i)));
     }
