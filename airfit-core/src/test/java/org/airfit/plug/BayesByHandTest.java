@@ -405,4 +405,46 @@ class BayesByHandTest {
           .containsExactly("A", "B", "C");
     }
   }
+
+  private static double even(double y, double low, double high, double u) {
+    return new NormalDistribution(y, u).probability(low, high) / (high - low);
+  }
+
+  /** A is known by limits and not by its length; B by normal scatter in all three. */
+  @Test
+  void limits_hold_all_sizes_alike_and_what_a_profile_does_not_know_is_broad() {
+    PlugProfile a = PlugProfile.builder("a")
+        .from(Provenance.standardEntered(), Source.demo("a set for a test"))
+        .dimension(Dimension.TIP_DIAMETER, PartSpread.limits(mm(9.95), mm(10.05)))
+        .dimension(Dimension.COLLAR_DIAMETER, PartSpread.limits(mm(13.95), mm(14.05)))
+        .build();
+    PlugProfile b = tip("b", 10.1)
+        .dimension(Dimension.COLLAR_DIAMETER, PartSpread.normal(mm(13.92), mm(S_TIP)))
+        .dimension(Dimension.TIP_LENGTH, PartSpread.normal(mm(20.2), mm(S_LENGTH)))
+        .build();
+    double u = 0.02;
+    double sigma = Math.hypot(S_TIP, u);
+    double weightA = 0.475 * even(10.08, 9.95, 10.05, u) * even(13.9, 13.95, 14.05, u) * 0.1;
+    double weightB = 0.475
+        * normal(0.02, sigma)
+        * normal(0.02, sigma)
+        * normal(0.2, Math.hypot(S_LENGTH, 0.05));
+    double all = weightA + weightB + 0.05 / 1000.0;
+    List<PlugReading> readings = List.of(
+        read(Dimension.TIP_DIAMETER, 10.08, u),
+        read(Dimension.COLLAR_DIAMETER, 13.9, u),
+        read(Dimension.TIP_LENGTH, 20.0, 0.05));
+    for (ReferenceSet set : List.of(set(a, b), set(b, a))) {
+      Identification answer = Identifier.of(set).withoutNearCopies().identify(readings);
+      assertThat(probability(answer, "a")).isCloseTo(weightA / all, within(1.0e-10));
+      assertThat(probability(answer, "b")).isCloseTo(weightB / all, within(1.0e-10));
+      ProfileCandidate ofA = answer.candidates().stream()
+          .filter(each -> each.profile().equals(a))
+          .findFirst()
+          .orElseThrow();
+      // 1.5 and 2.5 uncertainties beyond the limits; the length is not compared
+      assertThat(ofA.degreesOfFreedom()).isEqualTo(2);
+      assertThat(ofA.chiSquare()).isCloseTo(1.5 * 1.5 + 2.5 * 2.5, within(1.0e-9));
+    }
+  }
 }
