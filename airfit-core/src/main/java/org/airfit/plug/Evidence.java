@@ -393,9 +393,6 @@ final class Evidence {
 
   /** Whether a profile fits throughout with nothing worn, worse than so many genuine plugs at most. */
   boolean fitsAsNew(ProfileCandidate candidate, double least) {
-    if (assumptions.wear().metres() == 0.0) {
-      return candidate.fitsThroughout(least);
-    }
     ProfileFit asNew = ProfileFit.of(candidate.profile(), readings.values(), 0.0);
     double chiSquare = asNew.chiSquare();
     int n = candidate.degreesOfFreedom();

@@ -224,16 +224,14 @@ final class SlipSearch {
   }
 
   /**
-   * The one to tell of two slips of a reading: the likelier. But that a reading may be misread says nothing of how, so
-   * that a slip which says it is told before, with the chance of both: the reading is wrong and the profile is this one.
+   * The one to tell of two slips of a reading: the likelier. But that a reading may be misread, which is looked for last,
+   * says nothing of how, so that a slip which says it is told before, with the chance of both: the reading is wrong and
+   * the profile is this one.
    */
   private static ReadingSlip better(ReadingSlip one, ReadingSlip other) {
     boolean alike = one.profile().equals(other.profile());
     if (alike && one.kind() != CaliperSlip.MISREAD && other.kind() == CaliperSlip.MISREAD) {
       return one.with(other.probability());
-    }
-    if (alike && one.kind() == CaliperSlip.MISREAD && other.kind() != CaliperSlip.MISREAD) {
-      return other.with(one.probability());
     }
     return other.probability() > one.probability() ? other : one;
   }

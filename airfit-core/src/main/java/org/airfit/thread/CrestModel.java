@@ -17,6 +17,9 @@ final class CrestModel {
 
   static final double WEAR = 0.1;
 
+  /** Half of the variance of a diameter is that of the caliper, which both diameters share. */
+  private static final double MEAN = Math.sqrt(0.75);
+
   /** How often first and last crest are taken for each other. */
   private static final double ENDS_SWAPPED = 0.02;
 
@@ -27,6 +30,14 @@ final class CrestModel {
   private static final double WIDE_JAWS = 0.2;
 
   private static final double JAWS = 2.0;
+
+  /** How many turns behind the last full one still look whole outside. */
+  private static final double LOOK_WHOLE = 2.0;
+
+  /** How often a female thread is deeper than its standard asks, and how much deeper it may be: choices of this project. */
+  private static final double DEEPER = 0.3;
+
+  private static final double AS_DEEP = 1.5;
 
   /** How often the last crest is not among the last two turns. */
   private static final double NOT_LAST = 0.25;
@@ -51,6 +62,9 @@ final class CrestModel {
 
   private final double perTurn;
   private final double fullTurns;
+
+  /** So many turns from the end crests may still be measured. */
+  private final double reach;
 
   /** How many turns lie under wide jaws, one at least. */
   private final double underJaws;
@@ -81,6 +95,7 @@ final class CrestModel {
     this.crest = crest;
     this.perTurn = tapered ? sign * pitch / 16.0 : 0.0;
     this.fullTurns = fullTurns;
+    this.reach = gender == Gender.MALE ? fullTurns + LOOK_WHOLE : AS_DEEP * fullTurns;
     this.underJaws = Math.max(1.0, JAWS / pitch);
     this.pipe = pipe;
     this.least = least;
@@ -186,8 +201,8 @@ final class CrestModel {
   double density(ThreadReadings r) {
     double u = uncertaintyMm(r);
     double first = r.firstCrest().millimetres();
-    double reach = 2.0 * OUT_OF_REACH * u + (fullTurns + 2.0) * Math.abs(perTurn) + most - least;
-    if (Math.abs(first - crest) > reach + WEAR) {
+    double near = 2.0 * OUT_OF_REACH * u + reach * Math.abs(perTurn) + most - least;
+    if (Math.abs(first - crest) > near + WEAR) {
       return 0.0;
     }
     if (r.lastCrest().isEmpty()) {
@@ -195,8 +210,7 @@ final class CrestModel {
     }
     double last = r.lastCrest().get().millimetres();
     if (!tapered) {
-      return normal(first - last, u * Math.sqrt(2.0))
-          * worn(0.5 * (first + last), u / Math.sqrt(2.0));
+      return normal(first - last, u * Math.sqrt(2.0)) * worn(0.5 * (first + last), u * MEAN);
     }
     return (1.0 - ENDS_SWAPPED) * onCone(first, last, u) + ENDS_SWAPPED * onCone(last, first, u);
   }
@@ -235,8 +249,7 @@ final class CrestModel {
   }
 
   private double alone(double y, double at, double u) {
-    return (1.0 - ELSEWHERE) * atFirst(y, at, u)
-        + ELSEWHERE * inStretch(y, at, 0.0, fullTurns + 2.0, u);
+    return (1.0 - ELSEWHERE) * atFirst(y, at, u) + ELSEWHERE * inStretch(y, at, 0.0, reach, u);
   }
 
   private double atFirst(double y, double at, double u) {
@@ -247,17 +260,19 @@ final class CrestModel {
   /** Inside, the last crest is the deepest that can be reached. */
   private double atLast(double y, double at, double u) {
     if (sign < 0.0) {
-      return inStretch(y, at, 0.25 * fullTurns, fullTurns, u);
+      double from = 0.25 * fullTurns;
+      return (1.0 - DEEPER) * inStretch(y, at, from, fullTurns, u)
+          + DEEPER * inStretch(y, at, from, reach, u);
     }
     return (1.0 - NOT_LAST) * outside(y, at, fullTurns - 2.0, u)
         + NOT_LAST * outside(y, at, 0.5 * fullTurns, u);
   }
 
   private double outside(double y, double at, double fromTurns, double u) {
-    double cone = inStretch(y, at, fromTurns, fullTurns, u);
+    double cone = inStretch(y, at, fromTurns, reach, u);
     return pipe == Double.POSITIVE_INFINITY
         ? cone
-        : MACHINED * cone + (1.0 - MACHINED) * onPipe(y, at, fromTurns, fullTurns + 2.0, u);
+        : MACHINED * cone + (1.0 - MACHINED) * onPipe(y, at, fromTurns, reach, u);
   }
 
   private double inStretch(double y, double start, double fromTurns, double toTurns, double u) {
@@ -293,7 +308,7 @@ final class CrestModel {
 
   /** The stretch in which a single diameter may be read anywhere on the thread. */
   double[] anywhereAllowed() {
-    double along = (fullTurns + 2.0) * Math.abs(perTurn);
+    double along = reach * Math.abs(perTurn);
     return sign > 0.0
         ? new double[] {least(WEAR), most + along}
         : new double[] {least - along, most(WEAR)};
@@ -303,7 +318,7 @@ final class CrestModel {
   double[] growthAllowed() {
     double some = (sign < 0.0 ? 0.25 : 0.5) * fullTurns - 1.0;
     double one = Math.max(0.0, some) * perTurn;
-    double other = (fullTurns + (sign > 0.0 ? 1.0 : 0.0)) * perTurn;
+    double other = reach * perTurn;
     return new double[] {Math.min(one, other), Math.max(one, other)};
   }
 }

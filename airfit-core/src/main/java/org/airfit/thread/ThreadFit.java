@@ -23,6 +23,7 @@ final class ThreadFit {
   private static final double LEAF = 0.02;
   private static final double OTHER_WAY = 0.02;
   private static final double OUTLIER = 0.01;
+  private static final double ROUNDED = 0.005;
 
   private ThreadFit() {}
 
@@ -150,11 +151,26 @@ final class ThreadFit {
   /** Whether five pitches were counted, or the pitch was read in two ways. */
   static boolean hasPitch(ThreadReadings r) {
     int counted = r.pitchCount().map(PitchCount::pitches).orElse(0);
-    int ways = counted >= SOME_PITCHES ? 1 : 0;
+    return counted >= ENOUGH_PITCHES || ways(r) >= 2;
+  }
+
+  /** Whether the pitch was read at all and the crests were read at both ends, which may tell it too. */
+  static boolean hasPitchAndCrests(ThreadReadings r) {
+    return ways(r) >= 1 && r.lastCrest().isPresent();
+  }
+
+  /** In how many ways the pitch was read that count. */
+  private static int ways(ThreadReadings r) {
+    int ways = r.pitchCount().filter(count -> count.pitches() >= SOME_PITCHES).isPresent() ? 1 : 0;
     ways += r.leafPitch().isPresent() ? 1 : 0;
     ThreadReadings.Pitch other = r.pitches().other();
-    ways +=
-        other != null && other.uncertainty().compareTo(other.read().times(OTHER_WAY)) <= 0 ? 1 : 0;
-    return counted >= ENOUGH_PITCHES || ways >= 2;
+    boolean close =
+        other != null && other.uncertainty().compareTo(other.read().times(OTHER_WAY)) <= 0;
+    return ways + (close ? 1 : 0);
+  }
+
+  /** Whether two threads have one pitch; standards round it to a micrometre. */
+  static boolean samePitch(ThreadHypothesis one, ThreadHypothesis other) {
+    return Math.abs(one.pitch() / other.pitch() - 1.0) <= ROUNDED;
   }
 }

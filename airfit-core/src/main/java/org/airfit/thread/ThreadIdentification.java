@@ -42,12 +42,14 @@ import org.airfit.working.Working;
  *
  * <p>Both diameters lie on one cone. Of a taper thread s is the gauging error, evenly within the tolerance, with soft
  * edges, less what the crests are cut, evenly from nothing to the most; of a straight thread all sizes within its limits
- * are equally likely. One thread in ten is worn, by up to 0.1 mm on the diameter. The first crest is read within one
- * turn of the end, two times in ten anywhere under jaws 2 mm wide; the last one within two turns of the end of the full thread, one time
- * in four anywhere in its outer half (of a female thread anywhere in its deeper three quarters); a single diameter of a
- * taper thread comes three times in ten from anywhere along it. Seven male NPT in ten meet the pipe where their full
- * length ends, and their next two turns, which still look whole, measure as much as the pipe. First and last diameter
- * are swapped two times in a hundred, outside and inside one time. The eye is right about a taper 19 times in 20.
+ * are equally likely, and half of the variance of a diameter is that of the caliper, which both diameters share. One
+ * thread in ten is worn, by up to 0.1 mm on the diameter. The first crest is read within one turn of the end, two times
+ * in ten anywhere under jaws 2 mm wide. The standards state the least length; two turns more still look whole outside,
+ * and a female thread is three times in ten up to half as deep again. The last crest is read from two turns before the
+ * end of the full thread on, one time in four from its middle on (of a female thread from a quarter of its depth on); a
+ * single diameter of a taper thread comes three times in ten from anywhere along it. Seven male NPT in ten measure as
+ * much as the pipe where their cone meets it. First and last diameter are swapped two times in a hundred, outside and
+ * inside one time. The eye is right about a taper 19 times in 20.
  *
  * <p>None of these has a prior of 0.05 and even densities: 0 to 120 mm of diameter, 0 to 3 mm of pitch, 50° to 65° of
  * flank angle; half of the unknown threads are parallel, the diameters of the others differ by anything up to 3 mm. NPT,
@@ -55,7 +57,7 @@ import org.airfit.working.Working;
  * flares and hoses three tenths, any other a tenth. All these numbers are choices of this project, not data.
  *
  * <p>A chance alone identifies nothing. The verdict <b>identified</b>, or <b>foreign</b>, asks for three things: the
- * chance; a pitch counted over five pitches or more, or read in two ways that agree; and that every reading fits the
+ * chance; a pitch counted over five pitches or more, or two evidences of it that agree; and that every reading fits the
  * thread as it was taken, see {@link #verdict()}.
  *
  * <p>This class is immutable, thread-safe and value-based.
@@ -133,9 +135,10 @@ public final class ThreadIdentification implements Worked {
    * Says how firmly the readings speak.
    *
    * <p>Firm (identified or foreign): the likeliest thread has a chance of 95 % or more; five pitches or more were
-   * counted, or the pitch was read in two ways; every way agrees with that thread, and every other reading fits it
-   * within the limits that {@link #working} states. Two diameters alone are never firm. No match: none of these has 95 %
-   * or more, or each thread with a chance would take a slip to fit, see {@link #explanations}.
+   * counted, or two evidences of the pitch agree; and every reading fits that thread within the limits that {@link
+   * #working} states. The evidences are a count of three or four, a leaf, a pitch read otherwise to 2 %, and two
+   * diameters that alone leave 95 % to threads of one pitch; two diameters alone are never firm. No match: none of these
+   * has 95 % or more, or each thread with a chance would take a slip to fit, see {@link #explanations}.
    *
    * @return the verdict
    */
@@ -160,7 +163,7 @@ public final class ThreadIdentification implements Worked {
     List<NamedThread> threads =
         ranking.contenders().stream().map(ThreadCandidate::thread).toList();
     Set<SettlingReading> wanted = EnumSet.noneOf(SettlingReading.class);
-    if (!ThreadFit.hasPitch(readings) || differ(threads, NamedThread::threadsPerInch)) {
+    if (!ranking.pitchIsSure() || differ(threads, NamedThread::threadsPerInch)) {
       wanted.add(SettlingReading.PITCH);
     }
     if (readings.pitch().isPresent() && !ThreadFit.pitchesAgree(best, readings)) {

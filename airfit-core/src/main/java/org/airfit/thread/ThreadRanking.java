@@ -14,6 +14,7 @@ import java.util.function.Predicate;
  * @param best the likeliest
  * @param unknownProbability the chance of none of these [-]
  * @param evidence what all chances are parts of
+ * @param pitchIsSure whether five pitches were counted or two evidences agree on the pitch of the likeliest
  * @param verdict how firmly the readings speak
  * @param explanations what would fit if one slip had been made
  */
@@ -23,6 +24,7 @@ record ThreadRanking(
     ThreadHypothesis best,
     double unknownProbability,
     double evidence,
+    boolean pitchIsSure,
     ThreadVerdict verdict,
     List<SlipCandidate> explanations) {
 
@@ -40,38 +42,60 @@ record ThreadRanking(
   /** Ranks what a thread may be. */
   static ThreadRanking of(ThreadReadings readings) {
     double unknown = ThreadHypothesis.unknownWeight(readings);
-    double sum = unknown;
-    List<Weighed> all = new ArrayList<>();
-    for (Gender gender : List.of(readings.gender(), readings.gender().other())) {
-      for (ThreadHypothesis hypothesis : ThreadHypothesis.all(gender)) {
-        double weight = hypothesis.weight(readings);
-        all.add(new Weighed(hypothesis, weight));
-        sum += weight;
-      }
-    }
+    List<Weighed> all = weighed(readings);
     all.sort(Comparator.comparingDouble(Weighed::weight).reversed());
-    double total = sum;
+    double total = unknown + sum(all);
     List<ThreadCandidate> candidates = all.stream()
         .map(each -> new ThreadCandidate(each.hypothesis.thread(), each.weight / total))
         .toList();
-    ThreadVerdict verdict = verdict(readings, all, unknown, total);
+    ThreadHypothesis best = all.get(0).hypothesis;
+    boolean pitchSure = pitchIsSure(best, readings);
+    ThreadVerdict verdict = verdict(readings, all, unknown, total, pitchSure);
     boolean firm = verdict == ThreadVerdict.IDENTIFIED || verdict == ThreadVerdict.FOREIGN;
     return new ThreadRanking(
         readings,
         candidates,
-        all.get(0).hypothesis,
+        best,
         unknown / total,
         total,
+        pitchSure,
         verdict,
         firm ? List.of() : explanations(readings, all));
   }
 
+  private static List<Weighed> weighed(ThreadReadings readings) {
+    List<Weighed> all = new ArrayList<>();
+    for (Gender gender : List.of(readings.gender(), readings.gender().other())) {
+      for (ThreadHypothesis hypothesis : ThreadHypothesis.all(gender)) {
+        all.add(new Weighed(hypothesis, hypothesis.weight(readings)));
+      }
+    }
+    return all;
+  }
+
+  private static double sum(List<Weighed> all) {
+    return all.stream().mapToDouble(Weighed::weight).sum();
+  }
+
+  /** The pitch was counted over enough, or read in two ways, or in one that the crests alone agree with. */
+  private static boolean pitchIsSure(ThreadHypothesis best, ThreadReadings readings) {
+    if (ThreadFit.hasPitch(readings)) {
+      return true;
+    }
+    if (!ThreadFit.hasPitchAndCrests(readings) || !ThreadFit.pitchesAgree(best, readings)) {
+      return false;
+    }
+    ThreadReadings crests = readings.withoutPitch();
+    List<Weighed> all = weighed(crests);
+    double ofThisPitch = sum(
+        all.stream().filter(each -> ThreadFit.samePitch(each.hypothesis, best)).toList());
+    return ofThisPitch >= DECIDED * (sum(all) + ThreadHypothesis.unknownWeight(crests));
+  }
+
   private static ThreadVerdict verdict(
-      ThreadReadings readings, List<Weighed> all, double unknown, double total) {
+      ThreadReadings readings, List<Weighed> all, double unknown, double total, boolean pitchSure) {
     ThreadHypothesis best = all.get(0).hypothesis;
-    if (all.get(0).weight >= DECIDED * total
-        && ThreadFit.hasPitch(readings)
-        && ThreadFit.asRead(best, readings)) {
+    if (all.get(0).weight >= DECIDED * total && pitchSure && ThreadFit.asRead(best, readings)) {
       return best.thread() instanceof ThreadDesignation
           ? ThreadVerdict.IDENTIFIED
           : ThreadVerdict.FOREIGN;

@@ -18,7 +18,8 @@ import org.jspecify.annotations.Nullable;
  * the crests at the mouth of a female one. Everything else makes the answer firmer. The pitch may be read in three ways,
  * one does not replace another: counted ({@link #withPitches}), with a leaf of a pitch gauge ({@link
  * #withThreadsPerInch}, {@link #withMetricLeaf}), or otherwise ({@link #withPitch}). A thread is only called identified
- * where five pitches or more were counted, or two ways agree.
+ * where five pitches or more were counted, or two evidences of the pitch agree: two ways of reading it, or one way and
+ * the diameters at both ends, where these alone leave but one pitch.
  *
  * <p>Uncertainties are standard uncertainties; those given unless told otherwise (0.03 mm on a diameter, 0.05 mm on a
  * length over pitches) are judgements from memory, and so is the share of misread leaves, {@link
@@ -326,6 +327,11 @@ public final class ThreadReadings {
     PitchCount before = Objects.requireNonNull(pitches.count);
     return with(new Pitches(
         new PitchCount(before.over(), count, before.uncertainty()), pitches.leaf, pitches.other));
+  }
+
+  /** The same without a pitch. */
+  ThreadReadings withoutPitch() {
+    return with(NO_PITCH);
   }
 
   /** The same without a leaf. */

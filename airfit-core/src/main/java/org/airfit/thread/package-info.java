@@ -15,7 +15,7 @@
  *   <li>Foreign threads ({@link org.airfit.thread.ForeignThread}) are known by their limits only, so that they can be
  *       named; nothing joins them to an air part. Metric after ISO 965-1 (6g, 6H), unified after ASME B1.1 (2A, 2B), G of
  *       odd size, hose threads.
- *   <li>A thread is called identified only with a counted pitch, or two ways of reading it that agree, and if every
+ *   <li>A thread is called identified only with a counted pitch, or two evidences of it that agree, and if every
  *       reading fits it. Mistakes of whoever measures are part of the model; their rates are choices of this project.
  *   <li>A size a standard does not have is refused with the nearest it has. An ambiguous thread is a result, and names
  *       the reading that would settle it. A pair of 60° and 55° threads is never said to seal.

@@ -11,8 +11,11 @@ import org.airfit.measure.PartSpread;
 import org.airfit.measure.Reading;
 import org.airfit.quantity.Length;
 import org.airfit.source.Source;
+import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Chances and what is said of them, against Bayes' rule written out for one or two readings. */
@@ -247,9 +250,7 @@ class BayesByHandTest {
             read(Dimension.TIP_DIAMETER, 10.0 + sigmas * sigma, 0.02),
             read(Dimension.TIP_LENGTH, 20.0, 0.05)))
         .best();
-    double one = 2.0
-        * new org.hipparchus.distribution.continuous.NormalDistribution()
-            .cumulativeProbability(-sigmas);
+    double one = 2.0 * new NormalDistribution().cumulativeProbability(-sigmas);
     double largest = 1.0 - (1.0 - one) * (1.0 - one);
     double tail = Math.exp(-0.5 * sigmas * sigmas); // χ² of two degrees
     assertThat(best.largestMisfit()).isCloseTo(sigmas, within(1.0e-9));
@@ -280,5 +281,170 @@ class BayesByHandTest {
             .chanceOfCoincidence())
         .isCloseTo(2.0 * tip / 3.0 * length / 2.0, within(1.0e-12));
     assertThat(Identifier.of(alone).identify(List.of()).chanceOfCoincidence()).isEqualTo(1.0);
+  }
+
+  /**
+   * One profile, with an unknown plug nine times as likely before: 37 % for the profile, 31 % for a copy of it, 32 % for
+   * elsewhere. The unknown is one case of 63 % and counts before the profile.
+   */
+  @ParameterizedTest
+  @CsvSource({"0.6, false", "0.7, true", "0.95, true"})
+  void the_unknown_is_one_case_with_the_chance_of_copies_and_of_elsewhere(
+      double confidence, boolean profileToo) {
+    double off = 0.08;
+    double profile = 0.1 * normal(off, Math.hypot(S_TIP, 0.02));
+    double copy = 0.09 * Math.exp(-off / 0.5);
+    double all = profile + copy + 0.81 / 10.0;
+    Identification answer = Identifier.of(set(tip("A", 10.0).build()))
+        .withUnknownPrior(0.9)
+        .withConfidence(confidence)
+        .identify(List.of(read(Dimension.TIP_DIAMETER, 10.0 + off, 0.02)));
+    assertThat(probability(answer, "A"))
+        .isCloseTo(profile / all, within(1.0e-12))
+        .isBetween(0.37, 0.38);
+    assertThat(answer.unknownProbability()).isBetween(0.62, 0.63);
+    assertThat(answer.unknownIsLikely()).isTrue();
+    assertThat(answer.likely()).hasSize(profileToo ? 1 : 0);
+    assertThat(answer.best().profile().id()).isEqualTo("A");
+  }
+
+  /** Where profiles hold enough without it, or come before it and hold enough, the unknown is not among what is likely. */
+  @Test
+  void the_unknown_is_not_likely_where_profiles_hold_the_confidence() {
+    ReferenceSet set = set(tip("A", 10.0).build(), tip("B", 10.1).build());
+    List<PlugReading> between = List.of(read(Dimension.TIP_DIAMETER, 10.045, 0.02));
+    double sigma = Math.hypot(S_TIP, 0.02);
+    double a = 0.475 * normal(0.045, sigma);
+    double b = 0.475 * normal(0.055, sigma);
+    double copies = 0.0025 * (Math.exp(-0.045 / 0.5) + Math.exp(-0.055 / 0.5));
+    double all = a + b + copies + 0.0045;
+    Identifier identifier = Identifier.of(set);
+    // B alone is less likely than A by a fifth: the pair holds 99.8 %
+    assertThat((a + b) / all).isBetween(0.9975, 0.998);
+    Identification both = identifier.withConfidence(0.99).identify(between);
+    assertThat(both.likely()).extracting(each -> each.profile().id()).containsExactly("A", "B");
+    assertThat(both.unknownIsLikely()).isFalse();
+    Identification surer = identifier.withConfidence(0.9995).identify(between);
+    assertThat(surer.likely()).hasSize(2);
+    assertThat(surer.unknownIsLikely()).isTrue();
+    Identification one = identifier.withConfidence(0.5).identify(between);
+    assertThat(a / all).isGreaterThan(0.5);
+    assertThat(one.likely()).extracting(each -> each.profile().id()).containsExactly("A");
+    assertThat(one.unknownIsLikely()).isFalse();
+  }
+
+  /** Two profiles the readings of a worn plug go with: the likelier is told, whichever stands first. */
+  @Test
+  void of_two_profiles_that_fit_if_worn_the_likelier_is_told() {
+    // tip diameters shrink with wear: 9.88 is A worn by 0.12 mm or B worn by 0.17 mm and a bit of
+    // luck
+    List<PlugReading> worn =
+        List.of(read(Dimension.TIP_DIAMETER, 9.88, 0.01), read(Dimension.TIP_LENGTH, 20.02, 0.02));
+    PlugProfile a = both("A", 10.0, 20.0);
+    PlugProfile b = both("B", 10.09, 20.1);
+    assertThat(Identifier.of(set(a, b)).identify(worn).ifWorn()).contains(a);
+    assertThat(Identifier.of(set(b, a)).identify(worn).ifWorn()).contains(a);
+    PlugProfile c = both("C", 10.0, 20.8);
+    assertThat(Identifier.of(set(c, b)).identify(worn).ifWorn()).contains(b);
+    assertThat(Identifier.of(set(c)).identify(worn).ifWorn()).isEmpty();
+  }
+
+  /** A tip and a collar that differ by as much and scatter as much tell as much; the deciding one comes first. */
+  @ParameterizedTest
+  @EnumSource(
+      value = Dimension.class,
+      names = {"TIP_DIAMETER", "COLLAR_DIAMETER"})
+  void of_readings_that_tell_as_much_the_deciding_one_is_taken_first(Dimension deciding) {
+    List<PlugProfile> profiles = new ArrayList<>();
+    for (int k = 0; k < 2; k++) {
+      profiles.add(tip("p" + k, 10.0 + 0.3 * k)
+          .dimension(Dimension.COLLAR_DIAMETER, PartSpread.normal(mm(14.0 + 0.3 * k), mm(S_TIP)))
+          .deciding(List.of(deciding))
+          .build());
+    }
+    Identification answer = Identifier.of(ReferenceSet.of("two", profiles)).identify(List.of());
+    assertThat(answer.nextReadings()).hasSize(2);
+    assertThat(answer.nextReadings().get(0).expectedDropBits())
+        .isCloseTo(answer.nextReadings().get(1).expectedDropBits(), within(0.001));
+    assertThat(answer.nextReadings().get(0).dimension()).isEqualTo(deciding);
+  }
+
+  /**
+   * 0.15 mm below nominal is 4 standard deviations, and wear evenly up to 0.2 mm explains it with 4.6/mm. That is told
+   * while it is more than the confidence leaves of all: with U = 0.9985 an unknown plug weighs 109/mm.
+   */
+  @ParameterizedTest
+  @CsvSource({"0.5, 0.95, true", "0.948, 0.95, true", "0.9985, 0.95, false", "0.9985, 0.99, true"})
+  void wear_that_explains_a_reading_is_told_where_it_is_likely_enough(
+      double unknown, double confidence, boolean told) {
+    double odds = unknown / (1.0 - unknown);
+    double all = odds * (0.9 / 10.0 + 0.1 * Math.exp(-0.15 / 0.5));
+    double sigma = Math.hypot(S_TIP, 0.02);
+    NormalDistribution bell = new NormalDistribution(10.0, sigma);
+    double worn = bell.probability(9.85, 10.05) / 0.2;
+    assertThat(worn > (1.0 - confidence) * all).isEqualTo(told);
+    Identification answer = Identifier.of(set(tip("A", 10.0).build()))
+        .withUnknownPrior(unknown)
+        .withConfidence(confidence)
+        .identify(List.of(read(Dimension.TIP_DIAMETER, 9.85, 0.02)));
+    assertThat(answer.ifWorn().isPresent()).isEqualTo(told);
+    assertThat(answer.verdict()).isEqualTo(told ? PlugVerdict.AMBIGUOUS : PlugVerdict.NO_MATCH);
+  }
+
+  @Test
+  void profiles_of_one_chance_stand_in_the_order_of_their_ids() {
+    ReferenceSet set = set(both("B", 10.0, 20.0), both("C", 10.0, 20.0), both("A", 10.0, 20.0));
+    for (List<PlugReading> readings :
+        List.of(List.<PlugReading>of(), List.of(read(Dimension.TIP_DIAMETER, 10.01, 0.02)))) {
+      Identification answer = Identifier.of(set).identify(readings);
+      assertThat(answer.candidates())
+          .extracting(each -> each.profile().id())
+          .containsExactly("A", "B", "C");
+      assertThat(answer.likely())
+          .extracting(each -> each.profile().id())
+          .containsExactly("A", "B", "C");
+    }
+  }
+
+  private static double even(double y, double low, double high, double u) {
+    return new NormalDistribution(y, u).probability(low, high) / (high - low);
+  }
+
+  /** A is known by limits and not by its length; B by normal scatter in all three. */
+  @Test
+  void limits_hold_all_sizes_alike_and_what_a_profile_does_not_know_is_broad() {
+    PlugProfile a = PlugProfile.builder("a")
+        .from(Provenance.standardEntered(), Source.demo("a set for a test"))
+        .dimension(Dimension.TIP_DIAMETER, PartSpread.limits(mm(9.95), mm(10.05)))
+        .dimension(Dimension.COLLAR_DIAMETER, PartSpread.limits(mm(13.95), mm(14.05)))
+        .build();
+    PlugProfile b = tip("b", 10.1)
+        .dimension(Dimension.COLLAR_DIAMETER, PartSpread.normal(mm(13.92), mm(S_TIP)))
+        .dimension(Dimension.TIP_LENGTH, PartSpread.normal(mm(20.2), mm(S_LENGTH)))
+        .build();
+    double u = 0.02;
+    double sigma = Math.hypot(S_TIP, u);
+    double weightA = 0.475 * even(10.08, 9.95, 10.05, u) * even(13.9, 13.95, 14.05, u) * 0.1;
+    double weightB = 0.475
+        * normal(0.02, sigma)
+        * normal(0.02, sigma)
+        * normal(0.2, Math.hypot(S_LENGTH, 0.05));
+    double all = weightA + weightB + 0.05 / 1000.0;
+    List<PlugReading> readings = List.of(
+        read(Dimension.TIP_DIAMETER, 10.08, u),
+        read(Dimension.COLLAR_DIAMETER, 13.9, u),
+        read(Dimension.TIP_LENGTH, 20.0, 0.05));
+    for (ReferenceSet set : List.of(set(a, b), set(b, a))) {
+      Identification answer = Identifier.of(set).withoutNearCopies().identify(readings);
+      assertThat(probability(answer, "a")).isCloseTo(weightA / all, within(1.0e-10));
+      assertThat(probability(answer, "b")).isCloseTo(weightB / all, within(1.0e-10));
+      ProfileCandidate ofA = answer.candidates().stream()
+          .filter(each -> each.profile().equals(a))
+          .findFirst()
+          .orElseThrow();
+      // 1.5 and 2.5 uncertainties beyond the limits; the length is not compared
+      assertThat(ofA.degreesOfFreedom()).isEqualTo(2);
+      assertThat(ofA.chiSquare()).isCloseTo(1.5 * 1.5 + 2.5 * 2.5, within(1.0e-9));
+    }
   }
 }

@@ -222,4 +222,40 @@ class PathByHandTest {
         .isThrownBy(() -> Separation.hardest(set, CALIPER, 0))
         .withMessage("pairs to give must be at least 1, were 0");
   }
+
+  private static PlugProfile three(String id, double tip, double length, double width) {
+    return tip(id, tip)
+        .dimension(Dimension.TIP_LENGTH, PartSpread.normal(mm(length), mm(PART)))
+        .dimension(Dimension.GROOVE_WIDTH, PartSpread.normal(mm(width), mm(PART)))
+        .build();
+  }
+
+  /** Every profile read at its nominal sizes, step by step, as somebody at the bench goes; some take two, some three. */
+  @Test
+  void the_expected_readings_are_those_of_all_profiles_on_their_way() {
+    List<PlugProfile> profiles = List.of(
+        three("P", 10.0, 20.0, 4.0),
+        three("Q1", 12.0, 20.0, 4.0),
+        three("Q2", 12.0, 20.0, 5.0),
+        three("Q3", 12.0, 22.0, 4.0),
+        three("Q4", 12.0, 22.0, 5.0));
+    BenchPath path = BenchPath.of(Identifier.of(ReferenceSet.of("five", profiles)));
+    List<Integer> counts = new ArrayList<>();
+    for (PlugProfile profile : profiles) {
+      int count = 0;
+      int number = 1;
+      while (number > 0) {
+        BenchPath.Step step = path.steps().get(number - 1);
+        Length nominal = profile.spread(step.dimension()).orElseThrow().nominal();
+        BenchPath.Branch branch = step.of(nominal).orElseThrow();
+        assertThat(branch.profiles()).contains(profile);
+        number = branch.next();
+        count++;
+      }
+      counts.add(count);
+    }
+    assertThat(counts).contains(2, 3);
+    assertThat(path.expectedReadings())
+        .isEqualTo(counts.stream().mapToInt(Integer::intValue).sum() / 5.0);
+  }
 }

@@ -16,6 +16,8 @@ import org.airfit.quantity.Length;
 import org.airfit.safety.Medium;
 import org.airfit.source.Source;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class PlugProfileTest {
 
@@ -268,5 +270,63 @@ class PlugProfileTest {
     assertThat(answer.working().toText()).contains(answer.reason());
     assertThat(answer).hasToString(answer.reason());
     assertThat(answer.waysOut().get(0).toString()).contains("Check: ");
+  }
+
+  private static PlugProfile.Builder tipAndCollar(double tip, double collar) {
+    return PlugProfile.builder("wren")
+        .from(Provenance.standardEntered(), HERE)
+        .dimension(Dimension.TIP_DIAMETER, near(tip))
+        .dimension(Dimension.COLLAR_DIAMETER, near(collar));
+  }
+
+  /** A factor of 25.4 puts one of two right where the smaller is between 1/25.4 and 1/4 of the larger. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "13.5 | 13 | 13 mm, was 13.5 mm | check both, and that they were not exchanged",
+        "30 | 10 | 10 mm, was 30 mm | check both, and that they were not exchanged",
+        "20 | 5 | 5 mm, was 20 mm | check both, and that they were not exchanged",
+        "10 | 0.3 | 0.3 mm, was 10 mm | check both, and that they were not exchanged",
+        "254 | 13 | 13 mm, was 254 mm | the tip diameter looks like millimetres typed as inches, 10 mm",
+        "10 | 0.5 | 0.5 mm, was 10 mm"
+            + " | the collar diameter looks like inches typed as millimetres, 0.5 in is 12.7 mm",
+        "25.4 | 1 | 1 mm, was 25.4 mm"
+            + " | the collar diameter looks like inches typed as millimetres, 1 in is 25.4 mm"
+      })
+  void of_two_sizes_that_cannot_be_the_one_in_the_other_unit_is_told(
+      double tip, double collar, String sizes, String hint) {
+    assertThat(tipAndCollar(tip, collar).findings().get(0))
+        .hasToString("tip diameter (D_t) must be at most the collar diameter (D_c) of " + sizes
+            + ": the collar is the largest diameter in front of the groove; " + hint);
+  }
+
+  /** 0.9 in is 22.86 mm, which no tip has, but a size below 1 mm none has either. */
+  @Test
+  void a_size_below_a_millimetre_is_doubtful_whatever_it_is_in_inches() {
+    PlugProfile.Builder one = PlugProfile.builder("wren").from(Provenance.standardEntered(), HERE);
+    assertThat(one.dimension(Dimension.TIP_DIAMETER, near(1.0)).findings()).isEmpty();
+    assertThat(one.dimension(Dimension.TIP_DIAMETER, near(0.9)).findings())
+        .singleElement()
+        .hasToString("tip diameter (D_t) of an air-line plug is hardly 0.9 mm: it looks like inches typed"
+            + " as millimetres, 0.9 in is 22.86 mm; type the unit, or confirm");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0.59, false", "0.6, false", "0.61, true"})
+  void a_deviation_is_doubtful_above_a_tenth_of_the_size(double deviation, boolean doubtful) {
+    PlugProfile.Builder wren = sound()
+        .dimension(
+            Dimension.BORE,
+            PartSpread.normal(Length.ofMillimetres(6.0), Length.ofMillimetres(deviation)));
+    assertThat(wren.findings()).hasSize(doubtful ? 1 : 0);
+  }
+
+  /** The tip is as long as the plug goes in: nothing is left for a groove. */
+  @Test
+  void a_groove_needs_room_in_front_of_the_stop() {
+    assertThat(finding(sound().dimension(Dimension.TIP_LENGTH, near(25.0))))
+        .isEqualTo("groove width (W_g) must be at most 0 mm, the insertion length (L_i) less the tip"
+            + " length (L_g), was 4 mm: the groove lies in front of the stop face; check all three");
   }
 }

@@ -85,4 +85,27 @@ class ResidualWordsTest {
             Dimension.TIP_DIAMETER + " reads 1.0100 in, 0.0100 in above nominal: does not agree, "
                 + "6.3 times the expected scatter, and wear changes it the other way");
   }
+
+  /** The shoulder neither rubs nor locks: wear changes nothing there, to neither side. */
+  @Test
+  void where_nothing_wears_nothing_is_said_of_wear() {
+    PartSpread spread = PartSpread.normal(mm(12.0), mm(0.03));
+    assertThat(residual(Dimension.SHOULDER_DIAMETER, spread, 12.2, 5.0, 0.1).inWords())
+        .endsWith(": does not agree, 5.0 times the expected scatter");
+    assertThat(residual(Dimension.SHOULDER_DIAMETER, spread, 11.8, -5.0, 0.1).inWords())
+        .endsWith(": does not agree, 5.0 times the expected scatter");
+  }
+
+  /** Half a millimetre off with a scatter of a quarter: twice the scatter, in numbers without rounding. */
+  @Test
+  void twice_the_scatter_still_agrees_as_new() {
+    Residual worn = new Residual(
+        PlugReading.of(Dimension.TIP_DIAMETER, Reading.of(mm(11.5), mm(0.02))),
+        PartSpread.normal(mm(12.0), mm(0.03)),
+        -0.5,
+        mm(0.25),
+        0.0,
+        mm(0.6));
+    assertThat(worn.inWords()).endsWith(": agrees, 2.0 times the expected scatter as new");
+  }
 }

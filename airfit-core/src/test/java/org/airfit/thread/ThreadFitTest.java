@@ -85,7 +85,7 @@ class ThreadFitTest {
   void the_last_crest_fits_where_the_cone_may_have_grown_to() {
     double margin = Math.sqrt(2.0) * score(2) * U;
     double least = 13.25 + (0.5 * TURNS - 1.0) * TURN - margin;
-    double most = 13.25 + (TURNS + 1.0) * TURN + margin;
+    double most = 13.25 + (TURNS + 2.0) * TURN + margin;
     ThreadReadings r = ThreadReadings.ofMale(mm(13.25));
     assertThat(fits(r.withLastCrest(mm(least + 1.0e-6)))).isTrue();
     assertThat(fits(r.withLastCrest(mm(least - 1.0e-6)))).isFalse();

@@ -29,6 +29,14 @@ class ThreadVerdictTest {
     return ThreadReadings.ofMale(mm(13.25)).withLastCrest(mm(13.71));
   }
 
+  /**
+   * Two diameters of 1 NPT, whose crests may as well be those of R 1: only the pitch tells 11.5 from 11 threads per
+   * inch.
+   */
+  private static ThreadReadings oneNpt() {
+    return ThreadReadings.ofMale(mm(32.59)).withLastCrest(mm(33.40));
+  }
+
   private static NamedThread named(String name, Gender gender) {
     return ForeignThread.find(name, gender)
         .<NamedThread>map(thread -> thread)
@@ -125,7 +133,7 @@ class ThreadVerdictTest {
   @ParameterizedTest
   @CsvSource({"4, AMBIGUOUS", "5, IDENTIFIED", "6, IDENTIFIED"})
   void five_pitches_counted_are_enough_and_four_are_not(int pitches, ThreadVerdict verdict) {
-    assertThat(ThreadIdentification.of(quarterNpt().withPitches(mm(pitches * 25.4 / 18.0), pitches))
+    assertThat(ThreadIdentification.of(oneNpt().withPitches(mm(pitches * 25.4 / 11.5), pitches))
             .verdict())
         .isEqualTo(verdict);
   }
@@ -134,18 +142,57 @@ class ThreadVerdictTest {
   @CsvSource({"2, AMBIGUOUS", "3, IDENTIFIED", "4, IDENTIFIED"})
   void three_pitches_and_a_leaf_that_agrees_are_enough(int pitches, ThreadVerdict verdict) {
     assertThat(ThreadIdentification.of(
-                quarterNpt().withPitches(mm(pitches * 25.4 / 18.0), pitches).withThreadsPerInch(18))
+                oneNpt().withPitches(mm(pitches * 25.4 / 11.5), pitches).withThreadsPerInch(11.5))
             .verdict())
         .isEqualTo(verdict);
   }
 
   @ParameterizedTest
-  @CsvSource({"0.01, IDENTIFIED", "0.028, IDENTIFIED", "0.029, AMBIGUOUS"})
+  @CsvSource({"0.01, IDENTIFIED", "0.0441, IDENTIFIED", "0.0442, AMBIGUOUS"})
   void a_pitch_read_otherwise_counts_up_to_two_percent(double uncertainty, ThreadVerdict verdict) {
-    ThreadReadings otherwise = quarterNpt().withPitch(mm(1.411), mm(uncertainty));
+    ThreadReadings otherwise = oneNpt().withPitch(mm(2.2087), mm(uncertainty));
     assertThat(ThreadIdentification.of(otherwise).verdict()).isEqualTo(ThreadVerdict.AMBIGUOUS);
-    assertThat(ThreadIdentification.of(otherwise.withThreadsPerInch(18)).verdict())
+    assertThat(ThreadIdentification.of(otherwise.withThreadsPerInch(11.5)).verdict())
         .isEqualTo(verdict);
+  }
+
+  /**
+   * R 1/4 begins 0.47 mm smaller than NPT 1/4 and G 1/4 is parallel: two diameters of NPT 1/4 say 18 threads per inch by
+   * themselves, those of NPT 1 do not say 11.5.
+   */
+  @Test
+  void crests_that_tell_the_pitch_and_one_reading_of_it_are_two_evidences() {
+    for (ThreadReadings told : List.of(
+        quarterNpt().withThreadsPerInch(18),
+        quarterNpt().withPitches(mm(3.0 * 25.4 / 18.0), 3),
+        quarterNpt().withPitch(mm(1.411), mm(0.028)))) {
+      assertThat(ThreadIdentification.of(told).identified().map(ThreadDesignation::label))
+          .as(told.toString())
+          .contains("1/4 NPT male");
+    }
+    for (ThreadReadings open : List.of(
+        quarterNpt(),
+        quarterNpt().withPitches(mm(2.0 * 25.4 / 18.0), 2),
+        quarterNpt().withPitch(mm(1.411), mm(0.029)),
+        ThreadReadings.ofMale(mm(13.25)).withThreadsPerInch(18),
+        ThreadReadings.ofMale(mm(13.25)).withThreadsPerInch(18).withTaperSeen(true),
+        oneNpt().withThreadsPerInch(11.5),
+        oneNpt().withThreadsPerInch(11.5).withTaperSeen(true))) {
+      ThreadIdentification answer = ThreadIdentification.of(open);
+      assertThat(answer.verdict()).as(open.toString()).isEqualTo(ThreadVerdict.AMBIGUOUS);
+      assertThat(answer.settlingReadings()).contains(SettlingReading.PITCH);
+    }
+  }
+
+  /** G 5/8, 22.627 to 22.911 mm, has no neighbour: its two diameters and its leaf agree as well. */
+  @Test
+  void a_foreign_thread_is_told_by_its_crests_and_a_leaf_too() {
+    ThreadReadings readings = ThreadReadings.ofMale(mm(22.77)).withLastCrest(mm(22.77));
+    assertThat(ThreadIdentification.of(readings).verdict()).isEqualTo(ThreadVerdict.AMBIGUOUS);
+    assertThat(ThreadIdentification.of(readings.withThreadsPerInch(14.0))
+            .foreign()
+            .map(ForeignThread::name))
+        .contains("G 5/8");
   }
 
   /** One leaf off, either way, and two: none may end firm and wrong. */
@@ -154,6 +201,8 @@ class ThreadVerdictTest {
   void a_misread_leaf_is_seen_and_identifies_nothing(double leaf) {
     ThreadIdentification alone = ThreadIdentification.of(quarterNpt().withThreadsPerInch(leaf));
     assertThat(alone.identified()).isEmpty();
+    assertThat(alone.settlingReadings())
+        .contains(SettlingReading.PITCH, SettlingReading.PITCH_AGAIN);
     ThreadIdentification counted =
         ThreadIdentification.of(quarterNpt().withPitches(mm(7.06), 5).withThreadsPerInch(leaf));
     assertThat(counted.verdict()).isEqualTo(ThreadVerdict.AMBIGUOUS);

@@ -107,6 +107,15 @@ final class ThreadWorkbench {
 
   /** The leaf that seems to fit; no leaf where none does. */
   ThreadReadings leaf(ThreadReadings readings, Piece piece) {
+    return leaf(readings, piece, mistakes);
+  }
+
+  /** A leaf that does not fit, most often the one next to that which does. */
+  ThreadReadings wrongLeaf(ThreadReadings readings, Piece piece) {
+    return leaf(readings, piece, 1.0);
+  }
+
+  private ThreadReadings leaf(ThreadReadings readings, Piece piece, double misread) {
     double pitch = piece.kind().pitch();
     boolean metric = Math.abs(METRIC_SET[nearest(METRIC_SET, pitch, false)] / pitch - 1.0) < 0.005;
     double[] set = metric ? METRIC_SET : INCH_SETS[random.nextInt(2)];
@@ -115,7 +124,7 @@ final class ThreadWorkbench {
     if (Math.abs(off) > 0.03) {
       return readings;
     }
-    if (random.nextDouble() < mistakes) {
+    if (random.nextDouble() < misread) {
       int far = 1;
       while (random.nextDouble() < 0.25) {
         far++;
