@@ -423,7 +423,7 @@ class DocumentsTest {
     assertThat(layout.slots())
         .extracting(Slot::toString)
         .containsExactly(
-            "filter: Filter 40 µm",
+            "filter: filter, it is Filter 40 µm",
             "regulator: set to 6.205 bar(g)",
             "outlet: coupling of profile gannet",
             "hose: hose of at least 9.144 m",

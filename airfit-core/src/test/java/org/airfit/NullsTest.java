@@ -40,7 +40,10 @@ class NullsTest {
       "run.WiderHose.tried",
       "safety.SafetyRules.ofRows",
       "safety.SafetyRules.ofTable",
+      "select.BillOfMaterials.of",
+      "select.Interview.of",
       "select.JobFindings.of",
+      "select.Offers.of",
       "select.Selection.of",
       "working.Formula.of",
       "working.Formula.solvedFor");

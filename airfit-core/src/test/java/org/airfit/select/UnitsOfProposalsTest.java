@@ -74,6 +74,10 @@ class UnitsOfProposalsTest {
     return selection.fold(Selection.Proposals::best, miss -> miss.nearest().get(0));
   }
 
+  private static BillOfMaterials bill(Proposal proposal, UnitSystem units) {
+    return BillOfMaterials.of(proposal, Catalogue.of(Shelf.parts()), units);
+  }
+
   private static List<String> texts(UnitSystem units) {
     List<String> texts = new ArrayList<>();
     for (Selection selection : selections()) {
@@ -81,7 +85,7 @@ class UnitsOfProposalsTest {
       texts.add(selection.fold(
           fitting -> fitting.whyBest(units), miss -> String.join(" ", miss.toGive(units))));
       proposal.findings(units).forEach(finding -> texts.add(finding.toString()));
-      proposal.partsList(units).forEach(line -> texts.add(line.reason()));
+      bill(proposal, units).lines().forEach(line -> texts.add(line.reason()));
       proposal.cautions(units).forEach(caution -> texts.add(caution.text()));
       JobFindings job = JobFindings.of(proposal.requirement());
       job.findings(units).forEach(finding -> texts.add(finding.toString()));
@@ -116,7 +120,8 @@ class UnitsOfProposalsTest {
           .extracting(Finding::outcome)
           .isEqualTo(proposal.findings().stream().map(Finding::outcome).toList());
       assertThat(proposal.findings(UnitSystem.SI)).isEqualTo(proposal.findings());
-      assertThat(proposal.partsList(UnitSystem.SI)).isEqualTo(proposal.partsList());
+      assertThat(bill(proposal, UnitSystem.SI))
+          .isEqualTo(BillOfMaterials.of(proposal, Catalogue.of(Shelf.parts())));
       assertThat(proposal.cautions(UnitSystem.SI)).isEqualTo(proposal.cautions());
       assertThat(proposal.cautions(UnitSystem.US)).hasSameSizeAs(proposal.cautions());
     }
@@ -149,6 +154,6 @@ class UnitsOfProposalsTest {
     Proposal proposal = shown(Selection.of(typedInUs().build(), Catalogue.of(Shelf.parts())));
     assertThat(proposal.findings(UnitSystem.US).toString())
         .contains("it needs 90 psig at 22 scfm.", "32.81 ft of hose, 30 ft needed");
-    assertThat(proposal.partsList(UnitSystem.US).toString()).contains("of hose with 3/8 in of bore");
+    assertThat(bill(proposal, UnitSystem.US).lines().toString()).contains("of hose with 3/8 in of bore");
   }
 }
