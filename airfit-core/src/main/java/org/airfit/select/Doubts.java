@@ -161,6 +161,20 @@ final class Doubts {
       return printed.substring(printed.indexOf(' ') + 1);
     }
 
+    /** A flow counted at the states at which it is counted in each system. */
+    static Shown ofFlow(FreeAirFlow flow) {
+      FreeAirFlow si = UnitSystem.SI.counted(flow);
+      FreeAirFlow us = UnitSystem.US.counted(flow);
+      return new Shown(
+          si.litresPerSecond(), mark(UnitSystem.SI, flow), us.cubicFeetPerMinute(), mark(UnitSystem.US, flow));
+    }
+
+    /** How the unit of a flow is written behind its number: "L/s ANR", "scfm". */
+    private static String mark(UnitSystem units, FreeAirFlow flow) {
+      String said = units.say(flow);
+      return said.substring(said.indexOf(' ') + 1);
+    }
+
     static Shown ofRatio(double ratio) {
       return new Shown(ratio, "", ratio, "");
     }
@@ -180,8 +194,7 @@ final class Doubts {
         job.demand().cubicMetresPerSecond(),
         flow(job.demandRange().least()),
         value -> worst.arriving(demand(value)),
-        value -> Shown.of(
-            demand(value), VolumeFlowUnit.LITRE_PER_SECOND, VolumeFlowUnit.CUBIC_FOOT_PER_MINUTE));
+        value -> Shown.ofFlow(demand(value)));
     double most = job.least().pascals();
     double least = job.leastRange().least().pascals();
     if (least != most) {

@@ -310,7 +310,7 @@ public enum UnitSystem {
    * @return such as "10.7 L/s ANR", "22 scfm", "22 scfm (68 °F)"
    */
   public String say(FreeAirFlow flow) {
-    FreeAirFlow here = flow.at(state(flow.reference()));
+    FreeAirFlow here = counted(flow);
     if (this == SI) {
       return flowNumber(here.litresPerSecond()) + " L/s " + here.reference().name();
     }
@@ -322,6 +322,16 @@ public enum UnitSystem {
         + (here.reference().equals(ReferenceState.SCFM_68F)
             ? " scfm (68 °F)"
             : " cfm " + here.reference().name());
+  }
+
+  /**
+   * Counts a flow of free air at the state at which {@link #say(FreeAirFlow)} writes it.
+   *
+   * @param flow the flow
+   * @return the same flow, counted at the state of this system
+   */
+  public FreeAirFlow counted(FreeAirFlow flow) {
+    return flow.at(state(Objects.requireNonNull(flow, "flow").reference()));
   }
 
   /** The state at which a flow is counted here. */

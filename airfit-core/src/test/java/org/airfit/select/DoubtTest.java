@@ -137,7 +137,12 @@ class DoubtTest {
         .doubts()
         .get(0);
     assertThat(doubt.what()).isEqualTo("air the tool takes");
-    assertThat(doubt.enoughIf(UnitSystem.SI).orElseThrow()).startsWith("at most ");
+    assertThat(doubt.enoughIf(UnitSystem.SI).orElseThrow())
+        .startsWith("at most ")
+        .endsWith(" L/s ANR");
+    assertThat(doubt.known(UnitSystem.US))
+        .as("12 L/s at 20 °C, 1 bar: 12 × 2.1189 × (288.71/293.15) × (100000/101353) = 24.7 scfm")
+        .isEqualTo("12.4 to 24.7 scfm");
     double turning =
         Double.parseDouble(doubt.enoughIf(UnitSystem.SI).orElseThrow().replaceAll("[^0-9.]", ""));
     assertThat(turning).isLessThanOrEqualTo(9.0).isCloseTo(9.0, within(0.01));
