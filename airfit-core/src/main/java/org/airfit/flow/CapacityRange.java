@@ -162,6 +162,7 @@ public record CapacityRange(FlowCapacity least, FlowCapacity most, Source assump
    *
    * @param coefficient Kv or Cv
    * @return the range
+   * @throws IllegalArgumentException if the conductance would be too small to hold
    */
   public static CapacityRange ofValveCoefficient(ValveCoefficient coefficient) {
     SonicConductance most = FlowCapacity.ofValveCoefficient(coefficient, 1.0).conductance();
