@@ -218,13 +218,16 @@ class ConduitNameTest {
         "old|0|whether it is a pipe, a tube or a hose is missing",
         "` `|0|whether it is a pipe, a tube or a hose is missing",
         "9 mm hose|0|no hose of that name stands in ISO 1307 as far as it was seen: give the bore, or one of 4 mm, 1/4"
-            + " in (6.3 mm), 5/16 in (8 mm), 3/8 in (10 mm), 1/2 in (12.5 mm), 5/8 in (16 mm), 3/4 in (19 mm), 20 mm, 1 in"
+            + " in (6.3 mm), 5/16 in (8 mm), 3/8 in (10 mm), 1/2 in (12.5 mm), 5/8 in (16 mm), 3/4 in (19 mm),"
+            + " 20 mm, 1 in"
             + " (25 mm), 2 in (51 mm)",
         "0 mm hose|0|hose bore must be in [1, 500] mm, was 0 mm",
         "hose 10|7|the unit is missing",
-        "7/16 in steel pipe|0|\"7/16 in\" is no size of pipe: say such as \"1/2 in\", or leave the size out and give the"
+        "7/16 in steel pipe|0|\"7/16 in\" is no size of pipe: say such as \"1/2 in\", or leave the size out and"
+            + " give the"
             + " bore",
-        "pipe, sch 30, 1/2 in|14|no steel pipe of this size and schedule stands in the tables: leave the size out and give"
+        "pipe, sch 30, 1/2 in|14|no steel pipe of this size and schedule stands in the tables: leave the size"
+            + " out and give"
             + " the bore",
         "4 in copper tube|0|no copper tube of this size and type stands in the tables: leave the size out and give the"
             + " bore",

@@ -150,9 +150,11 @@ class FittingListTest {
         "99999999999 elbows|0|how many there are must be from 1 to 1000",
         "4 elbows,|9|the fitting is missing",
         "4|0|the fitting is missing",
-        "1 coupling|0|a quick coupling is no pipe fitting: give it as an element with its capacity; a pipe coupling loses"
+        "1 coupling|0|a quick coupling is no pipe fitting: give it as an element with its capacity; a pipe"
+            + " coupling loses"
             + " as a \"union\"",
-        "2 sockets|0|a quick coupling is no pipe fitting: give it as an element with its capacity; a pipe coupling loses"
+        "2 sockets|0|a quick coupling is no pipe fitting: give it as an element with its capacity; a pipe"
+            + " coupling loses"
             + " as a \"union\"",
         "elbow and coupler|10|a quick coupling is no pipe fitting: give it as an element with its capacity; a pipe"
             + " coupling loses as a \"union\""
