@@ -31,9 +31,9 @@ public record CapacityRange(FlowCapacity least, FlowCapacity most, Source assump
   public static final double LEAST_B = 0.0;
 
   /**
-   * The highest b taken where none is told [-]: (2/(γ + 1))^(γ/(γ − 1)) of a loss-free nozzle, 0.528 for air. Only a part
-   * that widens gently behind its narrowest place has more, as a full-bore ball valve or a venturi: its b must be told.
-   * Couplers and valves lie mostly from 0.2 to 0.5 (common practice, no source).
+   * The highest b taken where none is told [-]: (2/(γ + 1))^(γ/(γ − 1)) of a loss-free nozzle, 0.528 for air. Only a
+   * part that widens gently behind its narrowest place has more, as a full-bore ball valve or a venturi: its b must
+   * be told. Couplers and valves lie mostly from 0.2 to 0.5 (common practice, no source).
    */
   public static final double MOST_B = OrificeFlow.CRITICAL_PRESSURE_RATIO;
 
@@ -95,10 +95,10 @@ public record CapacityRange(FlowCapacity least, FlowCapacity most, Source assump
    * </pre>
    *
    * <p>It rises with C² at a fixed κ (slope κ²s²/C⁴ or 1) and with κ at a fixed C² (slope 2s (1 − κs/C²), which is not
-   * negative below choking, or 0). So whatever has C and κ not below those of {@code least} passes not less, between any
-   * two pressures, and the same upwards. The formulas above give the least C and the least κ to one end, the largest of
-   * both to the other. Both w lie in (0, 1]: the first is at most its own 1 − b, as min C/C is at most 1, the second at
-   * most that of the part of the largest C.
+   * negative below choking, or 0). So whatever has C and κ not below those of {@code least} passes not less, between
+   * any two pressures, and the same upwards. The formulas above give the least C and the least κ to one end, the
+   * largest of both to the other. Both w lie in (0, 1]: the first is at most its own 1 − b, as min C/C is at most 1,
+   * the second at most that of the part of the largest C.
    *
    * <p>With a subsonic index other than 0.5 or a cracking pressure the ends have the least and the largest of each
    * figure instead: the flow rises with C and with b, and falls as m or Δpc rises.
@@ -154,11 +154,11 @@ public record CapacityRange(FlowCapacity least, FlowCapacity most, Source assump
    *   most:   xT = 1,    b = 1 − (8/9) xT
    * </pre>
    *
-   * <p>The flow after IEC 60534 rises with xT, and the capacity of {@link FlowCapacity#ofValveCoefficient} lies below it
-   * or on it. The curve of the most lies above it: with s = x/xT the squares of the two, over N² Kv² xT p1 ρ1, are s −
-   * (9/16) s² and s (1 − s/3)² = s − (2/3) s² + s³/9, and the difference (5/48 − s/9) s² is above 0 below s = 15/16;
-   * from s = 8/9 the most is choked at 4/9, which the other reaches at s = 1. So both curves lie in the range for every
-   * xT taken.
+   * <p>The flow after IEC 60534 rises with xT, and the capacity of {@link FlowCapacity#ofValveCoefficient} lies below
+   * it or on it. The curve of the most lies above it: with s = x/xT the squares of the two, over N² Kv² xT p1 ρ1, are
+   * s − (9/16) s² and s (1 − s/3)² = s − (2/3) s² + s³/9, and the difference (5/48 − s/9) s² is above 0 below s =
+   * 15/16; from s = 8/9 the most is choked at 4/9, which the other reaches at s = 1. So both curves lie in the range
+   * for every xT taken.
    *
    * @param coefficient Kv or Cv
    * @return the range

@@ -24,9 +24,9 @@ import org.airfit.source.Source;
  * </tbody>
  * </table>
  *
- * <p>What is not told is a range, or taken as it usually is; {@link #assumptions} says which. Gauge pressures of a rating
- * count from 1.01325 bar(a), air without a temperature has 20 °C, both our own choice. A flow that does not tell where
- * it is counted, such as 40 cfm, has every usual reading of {@link org.airfit.quantity.UnmarkedFlow}.
+ * <p>What is not told is a range, or taken as it usually is; {@link #assumptions} says which. Gauge pressures of a
+ * rating count from 1.01325 bar(a), air without a temperature has 20 °C, both our own choice. A flow that does not
+ * tell where it is counted, such as 40 cfm, has every usual reading of {@link org.airfit.quantity.UnmarkedFlow}.
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
@@ -43,8 +43,8 @@ public final class Rating {
   /**
    * Reads what a catalogue prints.
    *
-   * @param text the rating, such as "Cv 1.4", "40 scfm at 100 psig, 5 psi drop" or "C 3.5 dm3/(s bar), b 0.3"; points of
-   *     a table stand between semicolons
+   * @param text the rating, such as "Cv 1.4", "40 scfm at 100 psig, 5 psi drop" or "C 3.5 dm3/(s bar), b 0.3"; points
+   *     of a table stand between semicolons
    * @return the rating
    * @throws QuantityFormatException if the text is no rating; it tells where and what would be accepted
    */

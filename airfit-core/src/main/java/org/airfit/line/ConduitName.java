@@ -30,9 +30,9 @@ import org.airfit.thread.Limits;
  * </table>
  *
  * <p>Roughnesses are those published for the {@link Wall}. A steel wall that is <i>old</i> has 0.15 to 1 mm (Idelchik
- * 2007), ten times as much at the most as a new one. No figure was found for other old walls: they are taken to be up to
- * ten times as rough as the roughest published new, as steel, which is our own choice. Beyond 0.05 of the bore no law of
- * friction holds, so that no wall is taken rougher than that.
+ * 2007), ten times as much at the most as a new one. No figure was found for other old walls: they are taken to be up
+ * to ten times as rough as the roughest published new, as steel, which is our own choice. Beyond 0.05 of the bore no
+ * law of friction holds, so that no wall is taken rougher than that.
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
@@ -49,8 +49,8 @@ public final class ConduitName {
   /**
    * Reads what people type.
    *
-   * @param text what it is of, its size and its age, each only if known, such as "rubber hose", "1/4 in hose, old", "1/2
-   *     in steel pipe, sch 40", "3/4 in copper type L", "8 x 1 mm tube"
+   * @param text what it is of, its size and its age, each only if known, such as "rubber hose", "1/4 in hose, old",
+   *     "1/2 in steel pipe, sch 40", "3/4 in copper type L", "8 x 1 mm tube"
    * @return the name
    * @throws QuantityFormatException if the text is no pipe, tube or hose; it tells where and what would be accepted
    */

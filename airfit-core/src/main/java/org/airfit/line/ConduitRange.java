@@ -15,8 +15,8 @@ import org.airfit.source.Source;
  * roughness and sum of fitting losses between those of the ends loses at least what {@code most} loses and at most what
  * {@code least} loses, and chokes at a flow between theirs.
  *
- * <p><b>Why the ends bound.</b> What a line loses rises with G²(λL/D + ΣK), G = 4ṁ/(πD²), and, where the acceleration of
- * the air is counted, with G² as well.
+ * <p><b>Why the ends bound.</b> What a line loses rises with G²(λL/D + ΣK), G = 4ṁ/(πD²), and, where the acceleration
+ * of the air is counted, with G² as well.
  *
  * <ul>
  *   <li>It rises with L and ΣK, of which it is a sum with factors that are not negative.

@@ -23,8 +23,9 @@ import org.jspecify.annotations.Nullable;
 /** Reads the texts of {@link ConduitName}. */
 final class ConduitReader {
 
-  private static final String ACCEPTED = "what it is of, its size and its age as far as known, such as \"rubber hose\","
-      + " \"1/4 in hose, old\", \"1/2 in steel pipe, sch 40\", \"3/4 in copper type L\", \"8 x 1 mm tube\"";
+  private static final String ACCEPTED =
+      "what it is of, its size and its age as far as known, such as \"rubber hose\","
+          + " \"1/4 in hose, old\", \"1/2 in steel pipe, sch 40\", \"3/4 in copper type L\", \"8 x 1 mm tube\"";
 
   /** How much rougher an old wall may be than the roughest new one [-]: as steel; see {@link ConduitName}. */
   private static final double AGED = 10.0;
@@ -33,9 +34,32 @@ final class ConduitReader {
       Set.of("old", "worn", "used", "corroded", "rusty", "service", "aged");
 
   /** Words that tell nothing by themselves. */
-  private static final Set<String> FILLERS =
-      Set.of("pipe", "piping", "hose", "tube", "tubing", "in", "or", "the", "of", "new", "smooth", "air", "bore", "wall",
-          "commercial", "drawn", "schedule", "sch", "type", "nps", "id", "od", "i.d.", "o.d.", "compressed");
+  private static final Set<String> FILLERS = Set.of(
+      "pipe",
+      "piping",
+      "hose",
+      "tube",
+      "tubing",
+      "in",
+      "or",
+      "the",
+      "of",
+      "new",
+      "smooth",
+      "air",
+      "bore",
+      "wall",
+      "commercial",
+      "drawn",
+      "schedule",
+      "sch",
+      "type",
+      "nps",
+      "id",
+      "od",
+      "i.d.",
+      "o.d.",
+      "compressed");
 
   private static final Map<String, Wall> WALLS = Map.ofEntries(
       Map.entry("steel", Wall.COMMERCIAL_STEEL),
@@ -99,8 +123,13 @@ final class ConduitReader {
     String type = after("type");
     Wall wall = wall(all);
     for (String word : words) {
-      boolean isKnown = FILLERS.contains(word) || OLD.contains(word) || WALLS.containsKey(word)
-          || word.equals("iron") || word.equals(schedule) || word.equals(type) || word.equals("sch.")
+      boolean isKnown = FILLERS.contains(word)
+          || OLD.contains(word)
+          || WALLS.containsKey(word)
+          || word.equals("iron")
+          || word.equals(schedule)
+          || word.equals(type)
+          || word.equals("sch.")
           || word.equals("wire");
       if (!isKnown) {
         throw wrong(
@@ -108,8 +137,13 @@ final class ConduitReader {
             "\"" + word + "\" tells nothing of a pipe, tube or hose");
       }
     }
-    if (all.isEmpty() || (!isHose && !isTube && !all.contains("pipe") && !all.contains("piping")
-        && wall == null && schedule == null)) {
+    if (all.isEmpty()
+        || (!isHose
+            && !isTube
+            && !all.contains("pipe")
+            && !all.contains("piping")
+            && wall == null
+            && schedule == null)) {
       throw wrong(0, "whether it is a pipe, a tube or a hose is missing");
     }
     boolean isCopper = wall == Wall.DRAWN_COPPER_OR_BRASS;
@@ -132,13 +166,16 @@ final class ConduitReader {
         continue;
       }
       int end = wordEnd(plain, i);
-      boolean isNumber = Character.isDigit(plain.charAt(i)) || "¼½¾⅛⅜⅝⅞".indexOf(plain.charAt(i)) >= 0;
+      boolean isNumber =
+          Character.isDigit(plain.charAt(i)) || "¼½¾⅛⅜⅝⅞".indexOf(plain.charAt(i)) >= 0;
       String before = words.isEmpty() ? "" : words.get(words.size() - 1);
       if (isNumber && !before.startsWith("sch") && sizeFrom < 0) {
         sizeFrom = i;
         end = sizeEnd(plain, i);
         sizeTo = end;
-      } else if (plain.startsWith("sch", i) && end > i + 3 && Character.isDigit(plain.charAt(end - 1))) {
+      } else if (plain.startsWith("sch", i)
+          && end > i + 3
+          && Character.isDigit(plain.charAt(end - 1))) {
         words.add("sch");
         words.add(plain.substring(i + 3, end).replace(".", ""));
       } else {
@@ -212,7 +249,9 @@ final class ConduitReader {
 
   /** Steel that may be old is not the new one. */
   private static @Nullable Wall aged(@Nullable Wall wall, Set<String> words) {
-    return wall == Wall.COMMERCIAL_STEEL && !words.contains("new") ? Wall.STEEL_IN_AIR_SERVICE : wall;
+    return wall == Wall.COMMERCIAL_STEEL && !words.contains("new")
+        ? Wall.STEEL_IN_AIR_SERVICE
+        : wall;
   }
 
   private static boolean isOld(Set<String> words) {
@@ -240,19 +279,23 @@ final class ConduitReader {
 
   private static Source roughnessOf(Wall wall) {
     return new Source(
-        wall.source().basis(), "roughness of " + wall.label() + " by " + wall.source().citation());
+        wall.source().basis(),
+        "roughness of " + wall.label() + " by " + wall.source().citation());
   }
 
   private Limits ofUnknown(boolean isHose, boolean isTube, boolean isOld) {
     if (isHose) {
-      sources.add(Source.commonPractice("inner wall not told: from smooth plastic to smooth rubber"));
+      sources.add(
+          Source.commonPractice("inner wall not told: from smooth plastic to smooth rubber"));
       return aged(Wall.SMOOTH_PLASTIC.least(), Wall.SMOOTH_RUBBER_HOSE.most(), isOld);
     }
     if (isTube) {
-      sources.add(Source.commonPractice("wall of the tube not told: drawn metal or smooth plastic"));
+      sources.add(
+          Source.commonPractice("wall of the tube not told: drawn metal or smooth plastic"));
       return aged(Wall.DRAWN_ALUMINIUM.least(), Wall.SMOOTH_PLASTIC.most(), isOld);
     }
-    sources.add(Source.commonPractice("wall of the pipe not told: from drawn metal to steel in air service"));
+    sources.add(Source.commonPractice(
+        "wall of the pipe not told: from drawn metal to steel in air service"));
     return new Limits(Wall.DRAWN_ALUMINIUM.least(), Wall.STEEL_IN_AIR_SERVICE.most());
   }
 
@@ -282,10 +325,15 @@ final class ConduitReader {
     if (isTube || (wall != null && wall.isPlastic() && size.contains("mm"))) {
       return ofTube(size);
     }
-    if (wall == null || wall == Wall.COMMERCIAL_STEEL || wall == Wall.GALVANIZED || wall == Wall.STAINLESS_STEEL) {
+    if (wall == null
+        || wall == Wall.COMMERCIAL_STEEL
+        || wall == Wall.GALVANIZED
+        || wall == Wall.STAINLESS_STEEL) {
       return ofPipe(pipeSize(size), schedule);
     }
-    throw wrong(sizeFrom, "no table tells the bore of such a pipe by its size: leave the size out and give the bore");
+    throw wrong(
+        sizeFrom,
+        "no table tells the bore of such a pipe by its size: leave the size out and give the bore");
   }
 
   private String pipeSize(String size) {
@@ -294,18 +342,21 @@ final class ConduitReader {
     } catch (QuantityFormatException e) {
       QuantityFormatException wrong = wrong(
           sizeFrom,
-          "\"" + size + "\" is no size of pipe: say such as \"1/2 in\", or leave the size out and give the bore");
+          "\"" + size
+              + "\" is no size of pipe: say such as \"1/2 in\", or leave the size out and give the bore");
       wrong.initCause(e);
       throw wrong;
     }
   }
 
   private Length length(String size) {
-    boolean isBareFraction = size.indexOf('/') > 0 && Character.isDigit(size.charAt(size.length() - 1));
+    boolean isBareFraction =
+        size.indexOf('/') > 0 && Character.isDigit(size.charAt(size.length() - 1));
     try {
       return Length.parse(isBareFraction ? size + " in" : size);
     } catch (QuantityFormatException e) {
-      QuantityFormatException wrong = wrong(sizeFrom + Math.min(e.position(), size.length()), e.problem());
+      QuantityFormatException wrong =
+          wrong(sizeFrom + Math.min(e.position(), size.length()), e.problem());
       wrong.initCause(e);
       throw wrong;
     }
@@ -321,16 +372,23 @@ final class ConduitReader {
       throw wrong;
     }
     StandardHose hose = StandardHose.calledBy(name)
-        .orElseThrow(() -> wrong(sizeFrom, "no hose of that name stands in ISO 1307 as far as it was seen: give the"
-            + " bore, or one of " + StandardHose.all().stream().map(ConduitReader::names).collect(Collectors.joining(", "))));
-    sources.add(new Source(
-        hose.source().basis(), "bore of the hose by ISO 1307, however it is made"));
+        .orElseThrow(() -> wrong(
+            sizeFrom,
+            "no hose of that name stands in ISO 1307 as far as it was seen: give the"
+                + " bore, or one of "
+                + StandardHose.all().stream()
+                    .map(ConduitReader::names)
+                    .collect(Collectors.joining(", "))));
+    sources.add(
+        new Source(hose.source().basis(), "bore of the hose by ISO 1307, however it is made"));
     return hose.anyBore();
   }
 
   private static String names(StandardHose hose) {
     String millimetres = hose.nominal().nominal().format(LengthUnit.MILLIMETRE);
-    return hose.tradeName().map(trade -> trade.label() + " (" + millimetres + ")").orElse(millimetres);
+    return hose.tradeName()
+        .map(trade -> trade.label() + " (" + millimetres + ")")
+        .orElse(millimetres);
   }
 
   private Limits ofPipe(String size, @Nullable String schedule) {
@@ -359,17 +417,22 @@ final class ConduitReader {
       String unit = size.contains("mm") ? " mm" : " in";
       Length second = length(size.substring(by + 1).strip());
       String first = size.substring(0, by).strip();
-      Length outside = length(Character.isDigit(first.charAt(first.length() - 1)) ? first + unit : first);
+      Length outside =
+          length(Character.isDigit(first.charAt(first.length() - 1)) ? first + unit : first);
       boolean isWall = second.compareTo(outside.times(0.5)) < 0;
       if (second.compareTo(outside) >= 0) {
-        throw wrong(sizeFrom, "a tube is named by its outside and its wall: the outside must be the larger");
+        throw wrong(
+            sizeFrom,
+            "a tube is named by its outside and its wall: the outside must be the larger");
       }
-      sources.add(Source.derived(isWall ? "bore from outside and wall" : "second size taken as the bore"));
+      sources.add(
+          Source.derived(isWall ? "bore from outside and wall" : "second size taken as the bore"));
       Length bore = isWall ? outside.minus(second.times(2.0)) : second;
       return new Limits(bore, bore);
     }
     Length outside = length(size);
-    sources.add(Source.commonPractice("wall of the tube not told: every tube of that outside in the tables"));
+    sources.add(Source.commonPractice(
+        "wall of the tube not told: every tube of that outside in the tables"));
     return among(
         Tube.Kind.PLASTIC_TUBE,
         tube -> Math.abs(tube.outside().millimetres() - outside.millimetres()) < 1.0e-6,
@@ -380,7 +443,8 @@ final class ConduitReader {
   private Limits among(Tube.Kind kind, Predicate<Tube> wanted, String what) {
     List<Tube> found = Tube.all(kind).stream().filter(wanted).toList();
     if (found.isEmpty()) {
-      throw wrong(sizeFrom, "no " + what + " stands in the tables: leave the size out and give the bore");
+      throw wrong(
+          sizeFrom, "no " + what + " stands in the tables: leave the size out and give the bore");
     }
     Length least = found.get(0).bore();
     Length most = least;

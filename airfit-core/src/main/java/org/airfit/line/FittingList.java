@@ -81,7 +81,14 @@ public final class FittingList {
       PipeFitting half = crane("elbow 45°, standard, threaded");
       add("45° elbow", half, half, "elbow 45", "ell 45");
       PipeFitting sweep = crane("bend 90°, r/D 1.5");
-      add("long elbow", sweep, sweep, "elbow long", "elbow long radius", "elbow long sweep", "ell long");
+      add(
+          "long elbow",
+          sweep,
+          sweep,
+          "elbow long",
+          "elbow long radius",
+          "elbow long sweep",
+          "ell long");
       add("bend", crane("bend 90°, r/D 2"), crane("bend 90°, r/D 10"), "bend 90");
       PipeFitting mitre = crane("mitre bend 90°");
       add("mitre bend", mitre, mitre, "mitre", "miter", "miter bend");
@@ -98,16 +105,10 @@ public final class FittingList {
       add("full-port ball valve", ball, ball, "full bore ball valve");
       one("gate valve", "gate valve, full port");
       one("globe valve", "globe valve, full seat");
-      add(
-          "angle valve",
-          crane("angle valve (styles 0 and 2)"),
-          crane("angle valve (style 1)"));
+      add("angle valve", crane("angle valve (styles 0 and 2)"), crane("angle valve (style 1)"));
       one("plug valve", "plug valve, straight");
       one("butterfly valve", "butterfly, centric 2-8 in");
-      add(
-          "diaphragm valve",
-          crane("diaphragm valve, straight"),
-          crane("diaphragm valve, weir"));
+      add("diaphragm valve", crane("diaphragm valve, straight"), crane("diaphragm valve, weir"));
       PipeFitting swing = crane("swing check, straight");
       PipeFitting lift = crane("lift check, globe");
       add("check valve", swing, lift, "check", "non return valve");
@@ -215,7 +216,8 @@ public final class FittingList {
     }
     Meaning meaning = Words.MEANINGS.get(words);
     if (meaning == null) {
-      throw wrong(text, start, "\"" + text.substring(name, to).strip() + "\" is no fitting known here");
+      throw wrong(
+          text, start, "\"" + text.substring(name, to).strip() + "\" is no fitting known here");
     }
     return new Item(count, meaning.name(), meaning.losesLeast(), meaning.losesMost());
   }
@@ -234,10 +236,11 @@ public final class FittingList {
     Set<String> words = new TreeSet<>();
     String plain =
         name.toLowerCase(Locale.ROOT).replace('°', ' ').replace('-', ' ').replace('×', ' ');
-    for (String word : plain.split(" ")) {
+    for (String word : plain.split(" ", -1)) {
       boolean isPlural = word.length() > 3 && word.endsWith("s");
       String one = isPlural ? word.substring(0, word.length() - 1) : word;
-      if (!one.isEmpty() && !Set.of("x", "deg", "degree", "of", "a", "flow", "threaded").contains(one)) {
+      if (!one.isEmpty()
+          && !Set.of("x", "deg", "degree", "of", "a", "flow", "threaded").contains(one)) {
         words.add(one);
       }
     }

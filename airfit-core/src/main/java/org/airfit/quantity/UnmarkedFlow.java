@@ -98,7 +98,8 @@ public final class UnmarkedFlow {
   /**
    * Reads what people type.
    *
-   * @param text a number and a unit of volume flow without a mark of where it is counted, such as "4 CFM" or "400 l/min"
+   * @param text a number and a unit of volume flow without a mark of where it is counted, such as "4 CFM" or "400
+   *     l/min"
    * @return the readings
    * @throws QuantityFormatException if the text is no such flow; it tells where and what would be accepted
    */

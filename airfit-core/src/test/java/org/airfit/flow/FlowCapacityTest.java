@@ -457,9 +457,9 @@ class FlowCapacityTest {
   }
 
   /**
-   * By hand: from 114.7 to 14.7 psia a part of b = 0 passes √(1 − 0.12816²) of its choked flow and one of b = 0.528 all of
-   * it. The least has the C of the second and the C²/(1 − b) of the first, so 1 − b = 1 − 0.12816². From the same inlet
-   * the drop is in proportion to 1 − b.
+   * By hand: from 114.7 to 14.7 psia a part of b = 0 passes √(1 − 0.12816²) of its choked flow and one of b = 0.528
+   * all of it. The least has the C of the second and the C²/(1 − b) of the first, so 1 − b = 1 − 0.12816². From the
+   * same inlet the drop is in proportion to 1 − b.
    */
   @Test
   void a_rating_of_full_flow_leaves_the_least_b_as_the_worst() {
@@ -479,7 +479,9 @@ class FlowCapacityTest {
     return ((OutletAtFlow.Passes) capacity.passage(flow, air)).drop().pascals();
   }
 
-  /** By hand: φ(b = 0) at 5 psi of 114.7 psia is √(1 − (109.7/114.7)²) = 0.29203; the ends are 1/0.29203 = 3.42 apart. */
+  /**
+   * By hand: φ(b = 0) at 5 psi of 114.7 psia is √(1 − (109.7/114.7)²) = 0.29203; the ends are 1/0.29203 = 3.42 apart.
+   */
   @Test
   void a_rating_without_conditions_leaves_a_factor_of_more_than_three() {
     CapacityRange range = CapacityRange.ofRatedFlow(FreeAirFlow.ofScfm60F(34.0));

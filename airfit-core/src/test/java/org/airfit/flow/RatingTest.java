@@ -370,8 +370,8 @@ class RatingTest {
   }
 
   /**
-   * By hand: where both points choke the second C is 1.21 times the first. They come nearest to one curve at b = 0, where
-   * 1.21 √(1 − 0.14286²)/√(1 − 0.07143²) = 1.20064 is left, 1.0957 to either side.
+   * By hand: where both points choke the second C is 1.21 times the first. They come nearest to one curve at b = 0,
+   * where 1.21 √(1 − 0.14286²)/√(1 − 0.07143²) = 1.20064 is left, 1.0957 to either side.
    */
   @Test
   void points_off_one_curve_say_how_far() {
@@ -420,7 +420,8 @@ class RatingTest {
       value = {
         "|0|the rating is missing",
         " ; |0|the rating is missing",
-        "40 scfm, 5 psi drop|0|a pressure drop without the pressure in front of the part: add it, such as \"at 100 psig\"",
+        "40 scfm, 5 psi drop|0|a pressure drop without the pressure in front of the part: add it, such as \"at"
+            + " 100 psig\"",
         "40 scfm, outlet 5 bar(g)|0|a pressure drop without the pressure in front of the part: add it, such as"
             + " \"at 100 psig\"",
         "40 scfm, outlet 5 bar(a)|0|a pressure drop without the pressure in front of the part: add it, such as"
@@ -430,14 +431,16 @@ class RatingTest {
             + " for a gauge reading, psia or bar(a) for an absolute one, and \"5 psi drop\" for a pressure drop",
         "40 scfm at 100 psig, 5 psi|21|\"5 psi\" does not tell from where the pressure counts: say psig or bar(g) for a"
             + " gauge reading, psia or bar(a) for an absolute one, and \"5 psi drop\" for a pressure drop",
-        "40 scfm at 100 psig, 5 psig drop|23|\"psig\" marks a pressure against the atmosphere; a drop between two places"
+        "40 scfm at 100 psig, 5 psig drop|23|\"psig\" marks a pressure against the atmosphere; a drop between"
+            + " two places"
             + " has no such mark: say psi",
         "40 scfm at 100 psig, 120 psi drop|0|the pressure drop of 120 psi (8.274 bar) must be at most the inlet of 100"
             + " psig (6.895 bar(g))",
         "40 scfm at 114.7 psia, 114.7 psi drop|0|the pressure drop of 114.7 psi (7.908 bar) must be below the inlet of"
             + " 114.7 psia (7.908 bar(a))",
         "40 scfm at 100 psig, 0 psi drop|0|the pressure drop must be above 0",
-        "0 scfm at 100 psig, 5 psi drop|0|rated flow must be above 0, was 0.0 m³/s (60 °F); a part that passes nothing has"
+        "0 scfm at 100 psig, 5 psi drop|0|rated flow must be above 0, was 0.0 m³/s (60 °F); a part that passes"
+            + " nothing has"
             + " no capacity",
         "C 3.5 dm3/(s bar), b 1.2|21|critical pressure ratio b must be between 0 and 1, was 1.2",
         "C 3.5 dm3/(s bar), b 1|0|critical pressure ratio must be in [0, 1), was 1.0",
@@ -492,12 +495,15 @@ class RatingTest {
         "40 scfm, 20 °C, 30 °C|16|a second temperature",
         "40 scfm from 5 bar(g) to 6 bar(g)|0|the pressure behind the part must be below that in front",
         "40 scfm from 5 bar(a) to 5 bar(a)|0|the pressure behind the part must be below that in front",
-        "40 scfm at 100 psig, 5 psi drop, full flow|0|a pressure drop, a pressure behind the part and full flow: only one"
+        "40 scfm at 100 psig, 5 psi drop, full flow|0|a pressure drop, a pressure behind the part and full"
+            + " flow: only one"
             + " of them may stand",
-        "40 scfm at 100 psig to 95 psig, 5 psi drop|0|a pressure drop, a pressure behind the part and full flow: only one"
+        "40 scfm at 100 psig to 95 psig, 5 psi drop|0|a pressure drop, a pressure behind the part and full"
+            + " flow: only one"
             + " of them may stand",
         "40 scfm full flow at 0 psig|0|full flow goes into the open, so the inlet must be above 1.01325 bar(a)",
-        "40 scfm at -2 bar(g), 5 psi drop|0|gauge pressure must be at least minus the atmosphere of 1.01325 bar(a), was -2"
+        "40 scfm at -2 bar(g), 5 psi drop|0|gauge pressure must be at least minus the atmosphere of 1.01325"
+            + " bar(a), was -2"
             + " bar(g)",
         "40 scfm at 5 psig|0|inlet of a rating without a drop must be above 19.7 psia, was 135798.786466 Pa(a)",
         "20 scfm at 100 psig, 4 psi drop; 40 scfm, 1 psi drop|32|from the same inlet this flow is larger than that of"
@@ -506,7 +512,8 @@ class RatingTest {
             + " such as \"at 100 psig\"",
         "20 scfm at 100 psig, 1 psi drop; 40 scfm|32|the pressure drop of this point is missing",
         "20 scfm at 100 psig, 1 psi drop; 4 psi drop|32|the flow of this point is missing",
-        "20 scfm at 100 psig, 1 psi drop; 0 scfm, 4 psi drop|32|rated flow must be above 0, was 0.0 m³/s (60 °F); a part"
+        "20 scfm at 100 psig, 1 psi drop; 0 scfm, 4 psi drop|32|rated flow must be above 0, was 0.0 m³/s (60"
+            + " °F); a part"
             + " that passes nothing has no capacity",
         "20 scfm at 100 psig, 1 psi drop; 40 scfm, 4 psi drop, b 0.3|32|a table has points of a flow, an inlet pressure"
             + " and a pressure drop only",

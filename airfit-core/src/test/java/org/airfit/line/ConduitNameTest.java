@@ -76,7 +76,8 @@ class ConduitNameTest {
     hasBore("3/4 in copper type L", 25.4 * (0.785 - 0.011), 25.4 * (0.785 + 0.011));
     hasBore("copper tube 3/4 in type l", 25.4 * (0.785 - 0.011), 25.4 * (0.785 + 0.011));
     hasBore("3/4 in copper pipe", 25.4 * (0.745 - 0.015), 25.4 * 0.811);
-    assertThat(assumed("3/4 in copper pipe")).contains("type of the copper tube not told: K, L or M");
+    assertThat(assumed("3/4 in copper pipe"))
+        .contains("type of the copper tube not told: K, L or M");
   }
 
   @Test
@@ -88,8 +89,10 @@ class ConduitNameTest {
     hasBore("8 mm tube", 5.0, 6.0);
     hasBore("8 mm plastic", 5.0, 6.0);
     assertThat(assumed("8 x 1 mm nylon tube"))
-        .containsExactly("bore from outside and wall", "roughness of smooth plastic pipe or tube (no PVC for"
-            + " compressed air) by public tables of roughness");
+        .containsExactly(
+            "bore from outside and wall",
+            "roughness of smooth plastic pipe or tube (no PVC for"
+                + " compressed air) by public tables of roughness");
     assertThat(assumed("8 x 6 mm nylon tube")).contains("second size taken as the bore");
     assertThat(assumed("8 mm nylon tube"))
         .contains("wall of the tube not told: every tube of that outside in the tables");
@@ -150,7 +153,8 @@ class ConduitNameTest {
             "age not told: from new to years in service");
     assertThat(assumed("old steel pipe"))
         .containsExactly("roughness of steel pipe, compressed air, in service by Idelchik 2007");
-    assertThat(assumed("tube")).containsExactly("wall of the tube not told: drawn metal or smooth plastic");
+    assertThat(assumed("tube"))
+        .containsExactly("wall of the tube not told: drawn metal or smooth plastic");
     assertThat(assumed("pipe"))
         .containsExactly("wall of the pipe not told: from drawn metal to steel in air service");
   }
@@ -174,7 +178,10 @@ class ConduitNameTest {
     ConduitRange measured = ConduitName.parse("hose").over(Length.ofMillimetres(6.1), TEN);
     assertThat(measured.least().bore()).isEqualTo(measured.most().bore());
     assertThat(measured.least().wall()).isEmpty();
-    assertThat(ConduitName.parse("PVC pipe").over(Length.ofMillimetres(20.0), TEN).least().cautions())
+    assertThat(ConduitName.parse("PVC pipe")
+            .over(Length.ofMillimetres(20.0), TEN)
+            .least()
+            .cautions())
         .isNotEmpty();
   }
 
@@ -183,7 +190,8 @@ class ConduitNameTest {
   void no_wall_is_rougher_than_the_laws_of_friction_hold() {
     ConduitRange narrow = ConduitName.parse("1/4 in hose, old").over(TEN);
     assertThat(narrow.least().roughness().millimetres()).isCloseTo(0.28, within(1.0e-12));
-    assertThat(narrow.assumption().citation()).endsWith("; roughness at most 0.28 mm, 0.05 of the bore");
+    assertThat(narrow.assumption().citation())
+        .endsWith("; roughness at most 0.28 mm, 0.05 of the bore");
     ConduitRange wide = ConduitName.parse("hose, old").over(Length.ofMillimetres(16.0), TEN);
     assertThat(wide.least().roughness().millimetres()).isCloseTo(0.7, within(1.0e-12));
     assertThat(wide.assumption().citation()).doesNotContain("of the bore");
@@ -200,34 +208,41 @@ class ConduitNameTest {
   }
 
   @ParameterizedTest
-  @CsvSource(delimiter = '|', quoteCharacter = '`', value = {
-    "bananas|0|\"bananas\" tells nothing of a pipe, tube or hose",
-    "1/4 in red hose|7|\"red\" tells nothing of a pipe, tube or hose",
-    "1/4 in|0|whether it is a pipe, a tube or a hose is missing",
-    "old|0|whether it is a pipe, a tube or a hose is missing",
-    "` `|0|whether it is a pipe, a tube or a hose is missing",
-    "9 mm hose|0|no hose of that name stands in ISO 1307 as far as it was seen: give the bore, or one of 4 mm, 1/4"
-        + " in (6.3 mm), 5/16 in (8 mm), 3/8 in (10 mm), 1/2 in (12.5 mm), 5/8 in (16 mm), 3/4 in (19 mm), 20 mm, 1 in"
-        + " (25 mm), 2 in (51 mm)",
-    "0 mm hose|0|hose bore must be in [1, 500] mm, was 0 mm",
-    "hose 10|7|the unit is missing",
-    "7/16 in steel pipe|0|\"7/16 in\" is no size of pipe: say such as \"1/2 in\", or leave the size out and give the"
-        + " bore",
-    "pipe, sch 30, 1/2 in|14|no steel pipe of this size and schedule stands in the tables: leave the size out and give"
-        + " the bore",
-    "4 in copper tube|0|no copper tube of this size and type stands in the tables: leave the size out and give the"
-        + " bore",
-    "25 mm tube|0|no tube of this outside stands in the tables: leave the size out and give the bore",
-    "6 x 8 mm tube|0|a tube is named by its outside and its wall: the outside must be the larger",
-    "1 in aluminium pipe|0|no table tells the bore of such a pipe by its size: leave the size out and give the bore"
-  })
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "bananas|0|\"bananas\" tells nothing of a pipe, tube or hose",
+        "1/4 in red hose|7|\"red\" tells nothing of a pipe, tube or hose",
+        "1/4 in|0|whether it is a pipe, a tube or a hose is missing",
+        "old|0|whether it is a pipe, a tube or a hose is missing",
+        "` `|0|whether it is a pipe, a tube or a hose is missing",
+        "9 mm hose|0|no hose of that name stands in ISO 1307 as far as it was seen: give the bore, or one of 4 mm, 1/4"
+            + " in (6.3 mm), 5/16 in (8 mm), 3/8 in (10 mm), 1/2 in (12.5 mm), 5/8 in (16 mm), 3/4 in (19 mm),"
+            + " 20 mm, 1 in"
+            + " (25 mm), 2 in (51 mm)",
+        "0 mm hose|0|hose bore must be in [1, 500] mm, was 0 mm",
+        "hose 10|7|the unit is missing",
+        "7/16 in steel pipe|0|\"7/16 in\" is no size of pipe: say such as \"1/2 in\", or leave the size out and"
+            + " give the"
+            + " bore",
+        "pipe, sch 30, 1/2 in|14|no steel pipe of this size and schedule stands in the tables: leave the size"
+            + " out and give"
+            + " the bore",
+        "4 in copper tube|0|no copper tube of this size and type stands in the tables: leave the size out and give the"
+            + " bore",
+        "25 mm tube|0|no tube of this outside stands in the tables: leave the size out and give the bore",
+        "6 x 8 mm tube|0|a tube is named by its outside and its wall: the outside must be the larger",
+        "1 in aluminium pipe|0|no table tells the bore of such a pipe by its size: leave the size out and give the bore"
+      })
   void a_mistake_is_told_with_its_place(String text, int position, String problem) {
     assertThatExceptionOfType(QuantityFormatException.class)
         .isThrownBy(() -> ConduitName.parse(text))
         .satisfies(wrong -> {
           assertThat(wrong.problem()).isEqualTo(problem);
           assertThat(wrong.position()).isEqualTo(position);
-          assertThat(wrong.accepted()).startsWith("what it is of, its size and its age as far as known");
+          assertThat(wrong.accepted())
+              .startsWith("what it is of, its size and its age as far as known");
         });
   }
 

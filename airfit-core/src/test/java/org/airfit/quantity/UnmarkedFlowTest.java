@@ -44,8 +44,8 @@ class UnmarkedFlowTest {
   }
 
   /**
-   * 100 scfm at 60 °F are 2914 and at 68 °F 2870 L/min ANR; 100 cfm ANR are 2832: trap 14 of the reference of flow, which
-   * counts volumes. The mass is in the same order.
+   * 100 scfm at 60 °F are 2914 and at 68 °F 2870 L/min ANR; 100 cfm ANR are 2832: trap 14 of the reference of flow,
+   * which counts volumes. The mass is in the same order.
    */
   @Test
   void least_and_most_hold_every_reading() {

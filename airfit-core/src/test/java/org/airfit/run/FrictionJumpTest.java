@@ -129,10 +129,9 @@ class FrictionJumpTest {
     double before = shortTube.outlet(JUMP * (1.0 - 1.0e-9), 4.0e5, 293.15, VISCOSITY);
     double behind = shortTube.outlet(JUMP * (1.0 + 1.0e-9), 4.0e5, 293.15, VISCOSITY);
     assertThat(before - behind).isBetween(1.0e-3, 1.0);
-    Run run = Run.from(FOUR, ATMOSPHERE)
-        .through("tube", TUBE.withLength(Length.ofMillimetres(0.01)));
-    RunResult.Delivered balance =
-        delivered(run.balance(taking(JUMP, 0.5 * (before + behind))));
+    Run run =
+        Run.from(FOUR, ATMOSPHERE).through("tube", TUBE.withLength(Length.ofMillimetres(0.01)));
+    RunResult.Delivered balance = delivered(run.balance(taking(JUMP, 0.5 * (before + behind))));
     assertThat(balance.jump()).as("it is there").isPresent();
     assertThat(balance.leastAtTool().pascals()).isCloseTo(behind, within(1.0e-4));
     assertThat(balance.cautions()).extracting(Caution::title).noneMatch(t -> t.contains("jumps"));

@@ -51,8 +51,8 @@ final class FlowFields {
   }
 
   /**
-   * The bore, length, roughness and fittings of a pipe, tube or hose; of a range the end that lets least through, as the
-   * worst case is judged.
+   * The bore, length, roughness and fittings of a pipe, tube or hose; of a range the end that lets least through, as
+   * the worst case is judged.
    */
   static Conduit conduit(Field item) throws WrongFileException {
     return conduitRange(item).least();
