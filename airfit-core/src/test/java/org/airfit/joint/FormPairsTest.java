@@ -11,7 +11,6 @@ import org.airfit.thread.Gender;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.MethodSource;
 
 /** Which flares, ports, studs and claws go on which, held against the reference cases and against the rule said anew. */
 class FormPairsTest {
@@ -372,7 +371,8 @@ class FormPairsTest {
 
   @Test
   void what_is_not_joined_has_no_order() {
-    assertThat(Chain.between(End.parse("garden hose male"), End.parse("3/4 NPT female")).assembly())
+    assertThat(Chain.between(End.parse("garden hose male"), End.parse("3/4 NPT female"))
+            .assembly())
         .isEmpty();
   }
 }
