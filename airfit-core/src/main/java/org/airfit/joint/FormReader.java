@@ -337,7 +337,7 @@ final class FormReader {
     boolean nut = scan.has("NUT");
     Gender gender = nut ? Gender.FEMALE : gender();
     boolean ringWord = scan.has("RING");
-    boolean isORing = scan.has("ORB") || scan.has("O") && ringWord;
+    boolean isORing = scan.has("ORB") || (scan.has("O") && ringWord);
     @Nullable String metric = scan.metric();
     NamedThread thread = metric != null ? metric(metric, gender) : unified(SealForm.O_RING, gender);
     boolean washer = scan.has("WASHER") || scan.has("BONDED");
