@@ -116,7 +116,8 @@ final class AdapterSearch {
           + (ThreadPairs.isOfOneForm(a, b) ? 0 : OTHER_STANDARD)
           + (a.family() == b.family() ? 0 : OTHER_FAMILY);
     }
-    boolean changesForm = adapter.one() instanceof End.Formed != adapter.other() instanceof End.Formed;
+    boolean changesForm =
+        adapter.one() instanceof End.Formed != adapter.other() instanceof End.Formed;
     return sizes + (changesForm ? OTHER_STANDARD : 0);
   }
 

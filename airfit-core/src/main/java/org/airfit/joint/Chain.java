@@ -255,17 +255,20 @@ public record Chain<A extends TwoEnded>(End from, End to, List<A> adapters, List
       return Optional.empty();
     }
     return Optional.of(matings.stream()
-        .filter(mating -> mating.turning().filter(turned -> turned == Turning.PART).isEmpty())
+        .filter(
+            mating -> mating.turning().filter(turned -> turned == Turning.PART).isEmpty())
         .findFirst()
         .map(last -> adapters.isEmpty()
             ? "Both parts may stand still: "
                 + last.turning().map(Turning::label).orElse("nothing is turned") + "."
-            : "Close the joint of " + last.one().label() + " and " + last.other().label()
-                + " last: " + last.turning().map(Turning::label).orElse("nothing is turned") + ".")
-        .orElse(adapters.isEmpty()
-            ? "One of the two parts must be free to turn; where both stand still, put a swivel or union between."
-            : "Begin at the part that stands still and screw one piece on another; the last joint turns the other part."
-                + " Where both stand still, put a swivel or union between."));
+            : "Close the joint of " + last.one().label() + " and "
+                + last.other().label() + " last: "
+                + last.turning().map(Turning::label).orElse("nothing is turned") + ".")
+        .orElse(
+            adapters.isEmpty()
+                ? "One of the two parts must be free to turn; where both stand still, put a swivel or union between."
+                : "Begin at the part that stands still and screw one piece on another; the last joint turns the other part."
+                    + " Where both stand still, put a swivel or union between."));
   }
 
   /** {@return a warning from the second adapter on; those of the single joints are with {@link #matings()}} */

@@ -12,16 +12,21 @@ final class ClawPairs {
       return new Pairing(
           MatingVerdict.DOES_NOT_FIT,
           "The heads are different parts, although the trade calls more than one of them universal: "
-              + one.label() + " and " + other.label() + " do not lock on each other. Exchange one of the halves for one of the other kind.",
+              + one.label() + " and " + other.label()
+              + " do not lock on each other. Exchange one of the halves for one of the other kind.",
           Source.handbook("public note on claw couplings, quoting DIN 3489: never pair them"));
     }
     return switch (one.head()) {
       case EUROPEAN ->
-        locks("Claws of this kind are 42 mm apart on every size, so that halves of different hose and thread sizes lock"
-            + " on each other; their gaskets seal.", one.head());
+        locks(
+            "Claws of this kind are 42 mm apart on every size, so that halves of different hose and thread sizes lock"
+                + " on each other; their gaskets seal.",
+            one.head());
       case TWO_LUG ->
-        locks("Two-lug heads are of one class up to 1 in hose bore: they lock on each other whatever is on their other"
-            + " ends; their gaskets seal.", one.head());
+        locks(
+            "Two-lug heads are of one class up to 1 in hose bore: they lock on each other whatever is on their other"
+                + " ends; their gaskets seal.",
+            one.head());
       case FOUR_LUG ->
         new Pairing(
             MatingVerdict.NOT_JUDGED,

@@ -353,7 +353,8 @@ public sealed interface End {
 
     @Override
     public String label() {
-      return FormText.label(thread, form) + (form.isNut(gender()) && !turnsFreely ? " fixed" : "")
+      return FormText.label(thread, form)
+          + (form.isNut(gender()) && !turnsFreely ? " fixed" : "")
           + swivel(turnsFreely);
     }
 

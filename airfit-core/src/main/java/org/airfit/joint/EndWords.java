@@ -24,8 +24,7 @@ sealed interface EndWords {
       implements EndWords {}
 
   /** A thread beside a form that seals. */
-  record WithForm(
-      NamedThread thread, SealForm form, boolean turnsFreely, Optional<String> remark)
+  record WithForm(NamedThread thread, SealForm form, boolean turnsFreely, Optional<String> remark)
       implements EndWords {}
 
   /** A claw coupling. */

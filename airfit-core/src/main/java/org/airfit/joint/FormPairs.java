@@ -15,8 +15,8 @@ import org.airfit.thread.ThreadFamily;
  */
 final class FormPairs {
 
-  private static final Source GEOMETRY = Source.derived(
-      "limits of the threads (ISO 965-1, ASME B1.1, ISO 228-1, ASME B1.20.1)");
+  private static final Source GEOMETRY =
+      Source.derived("limits of the threads (ISO 965-1, ASME B1.1, ISO 228-1, ASME B1.20.1)");
 
   private static final Source SHARED = Source.derived(
       "tables of threads of flares and ports; a glossary of the trade on flare fittings");
@@ -95,8 +95,7 @@ final class FormPairs {
   }
 
   private static Pairing sameGender(Gender gender, Source source) {
-    return new Pairing(
-        MatingVerdict.DOES_NOT_FIT, "Both are " + gender.label() + ".", source);
+    return new Pairing(MatingVerdict.DOES_NOT_FIT, "Both are " + gender.label() + ".", source);
   }
 
   private static Pairing notWorkedOut() {
@@ -118,8 +117,7 @@ final class FormPairs {
       case O_RING ->
         "The O-ring of the stud is pressed into the cone at the mouth of the port; the thread only pulls.";
       case RING -> "The ring of the stud is pressed on the flat face; the thread only pulls.";
-      default ->
-        "A sealing washer between shoulder and flat face seals; the thread only pulls.";
+      default -> "A sealing washer between shoulder and flat face seals; the thread only pulls.";
     };
     return new Pairing(MatingVerdict.SEALS_ON_FACE, why, sourceOf(male, female));
   }
@@ -181,7 +179,9 @@ final class FormPairs {
             + " must have such a shoulder.";
     };
     return new Pairing(
-        MatingVerdict.SEALS_ON_FACE, why + " The thread only pulls.", formed.form().source());
+        MatingVerdict.SEALS_ON_FACE,
+        why + " The thread only pulls.",
+        formed.form().source());
   }
 
   /** A hose coupling for water is refused for air, also where it goes together. */
@@ -231,8 +231,9 @@ final class FormPairs {
         "No cone holds the plain end of " + Article.with(tube.label()) + ": "
             + (bare
                 ? "a cutting ring or nipple and a nut of the size of the tube belong on it."
-                : "it is flared for the " + name + " and held by the nut of its size, and then its end is "
-                    + Article.with(name) + " too."),
+                : "it is flared for the " + name
+                    + " and held by the nut of its size, and then its end is " + Article.with(name)
+                    + " too."),
         cone.form().source());
   }
 

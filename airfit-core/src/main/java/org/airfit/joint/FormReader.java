@@ -27,9 +27,14 @@ final class FormReader {
 
   /** Reads a text; empty if it has no word of this kind; refuses with a {@link QuantityFormatException}. */
   static Optional<EndWords> read(String text) {
-    return FormScanner.isTold(text)
-        ? Optional.of(new FormReader(FormScanner.of(text)).told())
-        : Optional.empty();
+    if (!FormScanner.isTold(text)) {
+      return Optional.empty();
+    }
+    FormScanner scan = FormScanner.of(text);
+    // the M of "M1/2 NPT" says male
+    return scan.hasStrangeWord() && !FormScanner.hasTellingWord(text)
+        ? Optional.empty()
+        : Optional.of(new FormReader(scan).told());
   }
 
   private EndWords told() {
@@ -92,8 +97,9 @@ final class FormReader {
         two ? ClawHead.TWO_LUG : four ? ClawHead.FOUR_LUG : ClawHead.EUROPEAN,
         size == null
             ? Optional.empty()
-            : Optional.of("the size was read over: it belongs to the other end of the part, heads of"
-                + " one kind are alike"));
+            : Optional.of(
+                "the size was read over: it belongs to the other end of the part, heads of"
+                    + " one kind are alike"));
   }
 
   private Gender gender() {
@@ -129,16 +135,25 @@ final class FormReader {
           "3/4 NH is a garden hose of 11.5 or a fire hose of 8 threads per inch: which of them?"
               + " Both are for water");
     }
-    boolean isGarden = diameter == 0.75 && (garden || count == 11.5) && (count == 0.0 || count == 11.5);
-    boolean isSmallFire = (diameter == 0.75 || diameter == 1.0) && !garden && (count == 0.0 || count == 8.0);
+    boolean isGarden =
+        diameter == 0.75 && (garden || count == 11.5) && (count == 0.0 || count == 11.5);
+    boolean isSmallFire =
+        (diameter == 0.75 || diameter == 1.0) && !garden && (count == 0.0 || count == 8.0);
     boolean isLargeFire = diameter == 1.5 && !garden && (count == 0.0 || count == 9.0);
-    String name = isGarden ? "3/4-11.5 NH" : isSmallFire ? "1-8 NH" : isLargeFire ? "1-1/2-9 NH" : "";
+    String name =
+        isGarden ? "3/4-11.5 NH" : isSmallFire ? "1-8 NH" : isLargeFire ? "1-1/2-9 NH" : "";
     Gender gender = gender();
-    ForeignThread thread = ForeignThread.find(name, gender).orElseThrow(() -> scan.refused(
-        size == null ? 0 : size.start(),
-        "no hose coupling for water of this size is known: 3/4-11.5 NH, 1-8 NH and 1-1/2-9 NH are"));
-    return new EndWords.WithForm(thread, SealForm.WATER,
-        !scan.has("FIXED") && (scan.has("SWIVEL") || SealForm.WATER.isNut(gender)), Optional.empty());
+    int start = size == null ? 0 : size.start();
+    ForeignThread thread = ForeignThread.find(name, gender)
+        .orElseThrow(
+            () -> scan.refused(
+                start,
+                "no hose coupling for water of this size is known: 3/4-11.5 NH, 1-8 NH and 1-1/2-9 NH are"));
+    return new EndWords.WithForm(
+        thread,
+        SealForm.WATER,
+        !scan.has("FIXED") && (scan.has("SWIVEL") || SealForm.WATER.isNut(gender)),
+        Optional.empty());
   }
 
   /** Letters of a pipe thread beside port, washer or ring: G has these forms, a taper thread seals by itself. */
@@ -151,8 +166,8 @@ final class FormReader {
       throw strange();
     }
     boolean told = scan.has("MALE") || scan.has("FEMALE");
-    EndWords.Pipe pipe = PipeReader.read(
-        scan.text(), told ? masked : masked + (port ? " female" : " male"));
+    EndWords.Pipe pipe =
+        PipeReader.read(scan.text(), told ? masked : masked + (port ? " female" : " male"));
     if (pipe.thread().family() != ThreadFamily.BSPP) {
       if (seal) {
         throw scan.refused(
@@ -224,23 +239,25 @@ final class FormReader {
       Optional<ForeignThread> thread =
           ThreadNames.unified(size.value(), threads.value(), Gender.MALE);
       List<SealForm> having = thread.stream()
-          .flatMap(known -> FLARES.stream()
-              .filter(form -> FormRules.problem(known, form).isEmpty()))
+          .flatMap(known ->
+              FLARES.stream().filter(form -> FormRules.problem(known, form).isEmpty()))
           .toList();
       if (having.size() == 1) {
         return having.get(0);
       }
     }
-    String threadsOfTube = size == null || threads != null
-        ? ""
-        : FLARES.stream()
-            .flatMap(form -> TubeThread.ofTube(form, size.value()).stream()
-                .map(row -> row.thread() + " at " + form.label()))
-            .collect(Collectors.joining(", ", ". Tube of this size has ", ""));
+    String threadsOfTube = size == null || threads != null ? "" : threadsOfTube(size.value());
     throw scan.refused(
         scan.at("FLARE"),
         "37° or 45° flare? They share threads and do not seal on each other: look at the cone"
             + threadsOfTube);
+  }
+
+  private static String threadsOfTube(double inches) {
+    return FLARES.stream()
+        .flatMap(form -> TubeThread.ofTube(form, inches).stream()
+            .map(row -> row.thread() + " at " + form.label()))
+        .collect(Collectors.joining(", ", ". Tube of this size has ", ""));
   }
 
   private NamedThread coneThread(SealForm form, Gender gender) {
@@ -276,10 +293,12 @@ final class FormReader {
     if (size == null) {
       throw missing("the thread is missing, such as 9/16-18");
     }
+    int start = size.start();
     if (threads != null) {
       return ThreadNames.unified(size.value(), threads.value(), gender)
           .orElseThrow(() -> scan.refused(
-              size.start(), "no unified thread of flares and ports has this size and these threads per inch"));
+              start,
+              "no unified thread of flares and ports has this size and these threads per inch"));
     }
     boolean isTube = form != SealForm.O_RING || scan.has("TUBE");
     if (!isTube || scan.isMillimetres()) {
@@ -318,10 +337,9 @@ final class FormReader {
     boolean nut = scan.has("NUT");
     Gender gender = nut ? Gender.FEMALE : gender();
     boolean ringWord = scan.has("RING");
-    boolean isORing = scan.has("ORB") || scan.has("O") && ringWord;
+    boolean isORing = scan.has("ORB") || (scan.has("O") && ringWord);
     @Nullable String metric = scan.metric();
-    NamedThread thread =
-        metric != null ? metric(metric, gender) : unified(SealForm.O_RING, gender);
+    NamedThread thread = metric != null ? metric(metric, gender) : unified(SealForm.O_RING, gender);
     boolean washer = scan.has("WASHER") || scan.has("BONDED");
     boolean port = scan.has("PORT") || scan.has("BOSS") || scan.has("ORB");
     Optional<String> remark = Optional.empty();

@@ -60,8 +60,8 @@ final class FormRules {
 
   private static boolean mayHave(NamedThread thread, SealForm form) {
     boolean isG = thread instanceof ThreadDesignation pipe && pipe.family() == ThreadFamily.BSPP;
-    @Nullable ForeignStandard standard =
-        thread instanceof ForeignThread foreign ? foreign.standard() : null;
+    @Nullable
+    ForeignStandard standard = thread instanceof ForeignThread foreign ? foreign.standard() : null;
     return switch (form) {
       case FLARE_37, FLARE_45, INVERTED_FLARE ->
         TubeThread.ofThread(form, ThreadNames.of(thread)).isPresent();

@@ -2,7 +2,6 @@ package org.airfit.joint;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -24,9 +23,32 @@ final class FormScanner {
 
   /** Words that may stand beside them and say nothing more. */
   private static final Set<String> FILLING = Set.of(
-      "WITH", "AND", "FOR", "THE", "END", "COUPLING", "THREAD", "THREADED", "FITTING", "HEAD", "UNF",
-      "UN", "SAE", "NORTH", "O", "SEAL", "BONDED", "SEALING", "FACE", "SIZE", "DASH", "KIND", "OD",
-      "ELASTOMER", "FLAT", "METRIC");
+      "WITH",
+      "AND",
+      "FOR",
+      "THE",
+      "END",
+      "COUPLING",
+      "THREAD",
+      "THREADED",
+      "FITTING",
+      "HEAD",
+      "UNF",
+      "UN",
+      "SAE",
+      "NORTH",
+      "O",
+      "SEAL",
+      "BONDED",
+      "SEALING",
+      "FACE",
+      "SIZE",
+      "DASH",
+      "KIND",
+      "OD",
+      "ELASTOMER",
+      "FLAT",
+      "METRIC");
 
   private static final Map<String, String> SAME = Map.ofEntries(
       Map.entry("FLARED", "FLARE"),
@@ -41,9 +63,38 @@ final class FormScanner {
 
   /** Words that are understood, besides those that only fill. */
   private static final Set<String> MEANT = Set.of(
-      "FLARE", "JIC", "CONE", "PORT", "BOSS", "ORB", "RING", "WASHER", "STUD", "CLAW", "LUG", "NH",
-      "GHT", "GARDEN", "FIRE", "MALE", "FEMALE", "2", "4", "DEGREE", "AMERICAN", "EUROPEAN",
-      "UNIVERSAL", "INVERTED", "SWIVEL", "NUT", "FIXED", "TUBE", "HOSE", "FLAT", "O", "BONDED",
+      "FLARE",
+      "JIC",
+      "CONE",
+      "PORT",
+      "BOSS",
+      "ORB",
+      "RING",
+      "WASHER",
+      "STUD",
+      "CLAW",
+      "LUG",
+      "NH",
+      "GHT",
+      "GARDEN",
+      "FIRE",
+      "MALE",
+      "FEMALE",
+      "2",
+      "4",
+      "DEGREE",
+      "AMERICAN",
+      "EUROPEAN",
+      "UNIVERSAL",
+      "INVERTED",
+      "SWIVEL",
+      "NUT",
+      "FIXED",
+      "TUBE",
+      "HOSE",
+      "FLAT",
+      "O",
+      "BONDED",
       "WATER");
 
   private final String text;
@@ -61,7 +112,6 @@ final class FormScanner {
   private @Nullable Amount dash;
   private @Nullable String metric;
   private int metricAt;
-  private boolean isInches;
   private boolean isMillimetres;
 
   private FormScanner(String text) {
@@ -69,22 +119,30 @@ final class FormScanner {
     this.scanner = new EndScanner(text, EndScanner.EXAMPLES);
   }
 
-  /** Whether a text has a word of this kind, or a metric thread. */
+  /** Whether a text has a word of this kind, or what may be a metric thread. */
   static boolean isTold(String text) {
+    return isTold(text, true);
+  }
+
+  /** Whether a text has a word of this kind. */
+  static boolean hasTellingWord(String text) {
+    return isTold(text, false);
+  }
+
+  private static boolean isTold(String text, boolean byMetricThread) {
     EndScanner words = new EndScanner(text, EndScanner.EXAMPLES);
-    Set<String> found = new HashSet<>();
-    boolean metric = false;
     while (!words.isAtEnd()) {
       if (!words.isAtLetter()) {
         words.skip();
         continue;
       }
       String word = words.letters();
-      found.add(word);
-      metric |= word.equals("M") && !words.isAtEnd() && words.isAtNumber();
+      boolean metric = byMetricThread && word.equals("M") && words.isAtNumber();
+      if (metric || TELLING.contains(word)) {
+        return true;
+      }
     }
-    found.retainAll(TELLING);
-    return metric || !found.isEmpty();
+    return false;
   }
 
   /** Takes a text apart; refuses with a {@link QuantityFormatException} what has no meaning in any end. */
@@ -103,7 +161,7 @@ final class FormScanner {
         word(start);
       } else if (scanner.next() == '#' || EndScanner.isDash(scanner.next())) {
         scanner.skip();
-        if (!scanner.isAtEnd() && scanner.isAtNumber()) {
+        if (scanner.isAtNumber()) {
           dash = once(dash, scanner.amount());
         }
       } else if (scanner.next() == ',' || scanner.next() == ';') {
@@ -125,8 +183,7 @@ final class FormScanner {
       return;
     }
     size = once(size, amount);
-    isInches = scanner.inchMark();
-    if (!isInches && scanner.follows("MM")) {
+    if (!scanner.inchMark() && scanner.follows("MM")) {
       isMillimetres = true;
     } else if (scanner.dash() && scanner.isAtNumber()) {
       threadsPerInch = scanner.amount();
@@ -152,7 +209,7 @@ final class FormScanner {
 
   private void word(int start) {
     String word = scanner.letters();
-    if (word.equals("M") && !scanner.isAtEnd() && scanner.isAtNumber()) {
+    if (word.equals("M") && scanner.isAtNumber()) {
       metric(start);
       return;
     }
@@ -202,33 +259,34 @@ final class FormScanner {
   }
 
   /** A size without threads per inch or with them. */
-  @Nullable Amount size() {
+  @Nullable
+  Amount size() {
     return size;
   }
 
-  @Nullable Amount threadsPerInch() {
+  @Nullable
+  Amount threadsPerInch() {
     return threadsPerInch;
   }
 
-  @Nullable Amount angle() {
+  @Nullable
+  Amount angle() {
     return angle;
   }
 
-  @Nullable Amount dash() {
+  @Nullable
+  Amount dash() {
     return dash;
   }
 
   /** A metric thread as typed, such as M14x1.5. */
-  @Nullable String metric() {
+  @Nullable
+  String metric() {
     return metric;
   }
 
   int metricAt() {
     return metricAt;
-  }
-
-  boolean isInches() {
-    return isInches;
   }
 
   boolean isMillimetres() {
@@ -258,8 +316,11 @@ final class FormScanner {
         continue;
       }
       String word = words.letters();
-      boolean ofForm = !word.equals("M") && !word.equals("F") && !word.equals("SWIVEL")
-          && !word.equals("MALE") && !word.equals("FEMALE")
+      boolean ofForm = !word.equals("M")
+          && !word.equals("F")
+          && !word.equals("SWIVEL")
+          && !word.equals("MALE")
+          && !word.equals("FEMALE")
           && (word.equals("ORING")
               || MEANT.contains(SAME.getOrDefault(word, word))
               || FILLING.contains(word));

@@ -170,7 +170,8 @@ final class HoseTubeReader {
     return tube(
         outside,
         Optional.of(requireWall(outside, inner)),
-        Optional.of("read as " + TubeText.of(outside) + " tube with a wall of " + inner.label(TubeText.unit(outside))
+        Optional.of("read as " + TubeText.of(outside) + " tube with a wall of "
+            + inner.label(TubeText.unit(outside))
             + ", because it is less than half of the outside; write \"" + TubeText.of(outside)
             + " tube, bore " + inner.label(TubeText.unit(outside)) + "\" if the bore is meant"));
   }
@@ -211,8 +212,7 @@ final class HoseTubeReader {
           "outside by bore, such as \"6 x 4 mm tube\"");
     }
     // half of a difference, without what it rounds off
-    Length wall =
-        Length.parse(outside.minus(bore).times(0.5).inFull(TubeText.unit(outside)));
+    Length wall = Length.parse(outside.minus(bore).times(0.5).inFull(TubeText.unit(outside)));
     return tube(outside, Optional.of(wall), Optional.empty());
   }
 

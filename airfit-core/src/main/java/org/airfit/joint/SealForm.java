@@ -40,7 +40,8 @@ public enum SealForm {
   FLAT_FACE(
       "flat face",
       null,
-      Source.standard("ISO 1179-1, chart in a public source file; ISO 9974, named on a trade page")),
+      Source.standard(
+          "ISO 1179-1, chart in a public source file; ISO 9974, named on a trade page")),
   /** A male thread with a flat shoulder and a loose sealing washer or bonded seal. */
   WASHER("washer", null, Source.standard("ISO 228-1, scope: a seal between two faces")),
   /** A male thread with a flat shoulder and an elastomer ring that is held in it. */
@@ -49,7 +50,8 @@ public enum SealForm {
   WATER(
       "hose coupling for water",
       Gender.FEMALE,
-      Source.handbook("encyclopedia article on garden hose threads; Machinery's Handbook, 27th ed."));
+      Source.handbook(
+          "encyclopedia article on garden hose threads; Machinery's Handbook, 27th ed."));
 
   private final String label;
   private final @Nullable Gender nut;

@@ -24,8 +24,8 @@ final class SealOfEnds {
         }
       }
     }
-    boolean isFree = male(one, other) instanceof ThreadDesignation pipe
-        && pipe.family() != ThreadFamily.BSPP;
+    boolean isFree =
+        male(one, other) instanceof ThreadDesignation pipe && pipe.family() != ThreadFamily.BSPP;
     return isFree ? Seal.SEAT : Seal.WASHER;
   }
 
@@ -35,8 +35,8 @@ final class SealOfEnds {
       case THREAD_SEALANT -> Optional.of("thread sealant for " + ThreadNames.of(male(one, other)));
       case WASHER -> Optional.of("sealing washer for " + ThreadNames.of(male(one, other)));
       case CLAMP_OR_FERRULE ->
-        Optional.of("clamp or ferrule for "
-            + (one instanceof End.HoseEnd ? one.label() : other.label()));
+        Optional.of(
+            "clamp or ferrule for " + (one instanceof End.HoseEnd ? one.label() : other.label()));
       case DRY_THREAD, CONE, SEAT, RING_OF_PART -> Optional.empty();
     };
   }

@@ -130,17 +130,12 @@ final class StandardShapes {
     End stud = new End.Formed(foreign("M5", Gender.MALE), SealForm.WASHER, false);
     End face = new End.Formed(foreign("M5", Gender.FEMALE), SealForm.FLAT_FACE, false);
     for (String tube : List.of("1/8 in", "5/32 in", "1/4 in", "3 mm", "4 mm", "6 mm")) {
-      all.add(new Piece(
-          AdapterShape.PUSH_IN_CONNECTOR, new End.PushIn(Length.parse(tube)), stud));
+      all.add(new Piece(AdapterShape.PUSH_IN_CONNECTOR, new End.PushIn(Length.parse(tube)), stud));
     }
-    all.add(
-        new Piece(AdapterShape.HOSE_TAIL, new End.Barb(HoseBore.parse("4 mm")), stud));
-    for (ThreadFamily family :
-        List.of(ThreadFamily.NPT, ThreadFamily.BSPT, ThreadFamily.BSPP)) {
-      all.add(new Piece(
-          AdapterShape.ADAPTER, male(family, NominalThreadSize.ONE_EIGHTH), face));
-      all.add(new Piece(
-          AdapterShape.ADAPTER, stud, female(family, NominalThreadSize.ONE_EIGHTH)));
+    all.add(new Piece(AdapterShape.HOSE_TAIL, new End.Barb(HoseBore.parse("4 mm")), stud));
+    for (ThreadFamily family : List.of(ThreadFamily.NPT, ThreadFamily.BSPT, ThreadFamily.BSPP)) {
+      all.add(new Piece(AdapterShape.ADAPTER, male(family, NominalThreadSize.ONE_EIGHTH), face));
+      all.add(new Piece(AdapterShape.ADAPTER, stud, female(family, NominalThreadSize.ONE_EIGHTH)));
     }
   }
 
@@ -191,26 +186,23 @@ final class StandardShapes {
   private static void ofOneFamily(List<Piece> all, ThreadFamily family) {
     for (NominalThreadSize large : family.sizes()) {
       all.add(new Piece(AdapterShape.NIPPLE, male(family, large), male(family, large)));
-      all.add(new Piece(
-          AdapterShape.FEMALE_COUPLING, female(family, large), female(family, large)));
+      all.add(
+          new Piece(AdapterShape.FEMALE_COUPLING, female(family, large), female(family, large)));
       for (NominalThreadSize small : family.sizes()) {
         int steps = large.compareTo(small);
         if (steps >= 1 && steps <= REDUCES) {
-          all.add(new Piece(
-              AdapterShape.REDUCING_NIPPLE, male(family, large), male(family, small)));
+          all.add(
+              new Piece(AdapterShape.REDUCING_NIPPLE, male(family, large), male(family, small)));
           all.add(new Piece(
               AdapterShape.REDUCING_COUPLING, female(family, large), female(family, small)));
-          all.add(new Piece(
-              AdapterShape.BUSHING, male(family, large), female(family, small)));
-          all.add(new Piece(
-              AdapterShape.REDUCER, female(family, large), male(family, small)));
+          all.add(new Piece(AdapterShape.BUSHING, male(family, large), female(family, small)));
+          all.add(new Piece(AdapterShape.REDUCER, female(family, large), male(family, small)));
         }
       }
     }
   }
 
-  private static void betweenFamilies(
-      List<Piece> all, ThreadFamily one, ThreadFamily other) {
+  private static void betweenFamilies(List<Piece> all, ThreadFamily one, ThreadFamily other) {
     for (NominalThreadSize size : one.sizes()) {
       for (NominalThreadSize second : other.sizes()) {
         if (Math.abs(size.compareTo(second)) <= REDUCES_BETWEEN_FAMILIES) {
@@ -235,8 +227,8 @@ final class StandardShapes {
       for (NominalThreadSize second : ThreadFamily.NPT.sizes()) {
         int steps = size.compareTo(second);
         if (ThreadFamily.NPSM.sizes().contains(second) && steps >= 1 && steps <= REDUCES) {
-          all.add(new Piece(
-              AdapterShape.REDUCING_COUPLING, swivel, female(ThreadFamily.NPSM, second)));
+          all.add(
+              new Piece(AdapterShape.REDUCING_COUPLING, swivel, female(ThreadFamily.NPSM, second)));
         }
         if (Math.abs(steps) <= REDUCES_BETWEEN_FAMILIES) {
           for (Gender gender : Gender.values()) {
@@ -255,15 +247,13 @@ final class StandardShapes {
     for (HoseBore bore : bores) {
       End barb = new End.Barb(bore);
       withThreads(all, AdapterShape.HOSE_TAIL, barb, bore.nominal());
-      all.add(new Piece(
-          AdapterShape.HOSE_LENGTH, new End.HoseEnd(bore), new End.HoseEnd(bore)));
+      all.add(new Piece(AdapterShape.HOSE_LENGTH, new End.HoseEnd(bore), new End.HoseEnd(bore)));
       all.add(new Piece(AdapterShape.HOSE_JOINER, barb, barb));
       for (HoseBore small : bores) {
         int steps = nearest(bore.nominal()).compareTo(nearest(small.nominal()));
         boolean one = StandardHose.of(bore).equals(StandardHose.of(small));
         if (!one && small.compareTo(bore) < 0 && steps <= REDUCES_FROM_HOSE) {
-          all.add(
-              new Piece(AdapterShape.REDUCING_HOSE_JOINER, barb, new End.Barb(small)));
+          all.add(new Piece(AdapterShape.REDUCING_HOSE_JOINER, barb, new End.Barb(small)));
         }
       }
     }
@@ -289,21 +279,18 @@ final class StandardShapes {
     for (Length tube : tubes) {
       End grip = new End.PushIn(tube);
       withThreads(all, AdapterShape.PUSH_IN_CONNECTOR, grip, tube);
-      all.add(new Piece(
-          AdapterShape.TUBE_LENGTH, new End.TubeEnd(tube), new End.TubeEnd(tube)));
+      all.add(new Piece(AdapterShape.TUBE_LENGTH, new End.TubeEnd(tube), new End.TubeEnd(tube)));
       all.add(new Piece(AdapterShape.PUSH_IN_UNION, grip, grip));
       for (Length small : tubes) {
         if (small.compareTo(tube) < 0 && tube.compareTo(small.times(2.0)) <= 0) {
-          all.add(new Piece(
-              AdapterShape.REDUCING_PUSH_IN_UNION, grip, new End.PushIn(small)));
+          all.add(new Piece(AdapterShape.REDUCING_PUSH_IN_UNION, grip, new End.PushIn(small)));
         }
       }
     }
   }
 
   /** Every family with both genders, in the sizes about that of a hose or tube. */
-  private static void withThreads(
-      List<Piece> all, AdapterShape shape, End near, Length diameter) {
+  private static void withThreads(List<Piece> all, AdapterShape shape, End near, Length diameter) {
     for (ThreadFamily family : FAMILIES) {
       for (End pipe : pipes(family, nearest(diameter), REDUCES_FROM_HOSE)) {
         all.add(new Piece(shape, near, pipe));

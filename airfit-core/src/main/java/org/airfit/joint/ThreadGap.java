@@ -55,7 +55,8 @@ record ThreadGap(Limits crest, Limits bore, Length root, Length malePitch, Lengt
   /** The roots of a foreign thread are as wide as the crests of its male thread can be. */
   private static Optional<Length> root(NamedThread female) {
     if (female instanceof ForeignThread foreign) {
-      return ForeignThread.find(foreign.name(), Gender.MALE).map(male -> male.crest().most());
+      return ForeignThread.find(foreign.name(), Gender.MALE)
+          .map(male -> male.crest().most());
     }
     return ((ThreadDesignation) female)
         .geometry()

@@ -49,6 +49,8 @@ final class ThreadNames {
 
   private static double diameter(ForeignThread thread) {
     String name = of(thread);
-    return new EndScanner(name.substring(0, name.lastIndexOf('-')), "a diameter").amount().value();
+    return new EndScanner(name.substring(0, name.lastIndexOf('-')), "a diameter")
+        .amount()
+        .value();
   }
 }

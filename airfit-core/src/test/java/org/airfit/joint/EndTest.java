@@ -63,6 +63,7 @@ class EndTest {
     "1/4 in FIP, 1/4 NPT female",
     "1/4 NPT M, 1/4 NPT male",
     "F 1/2 G, G 1/2 female",
+    "M1/2 NPT, 1/2 NPT male",
     "1/2 FBSPP, G 1/2 female",
     "1/4 in NPT male, 1/4 NPT male",
     "1/4-in. NPT male, 1/4 NPT male",

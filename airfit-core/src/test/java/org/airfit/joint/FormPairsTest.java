@@ -11,7 +11,6 @@ import org.airfit.thread.Gender;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.MethodSource;
 
 /** Which flares, ports, studs and claws go on which, held against the reference cases and against the rule said anew. */
 class FormPairsTest {
@@ -333,6 +332,28 @@ class FormPairsTest {
     assertThat(mating.sealantNotes()).extracting(Caution::title).containsExactly(sealant);
   }
 
+  private static String claw(String topic, String statement) {
+    return Rows.of(FormPairsTest.class, "claw_couplings.csv")
+        .filter(row -> row.text("topic").startsWith(topic))
+        .filter(row -> row.text("statement").startsWith(statement))
+        .map(row -> row.text("value"))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void claws_are_judged_by_what_the_reference_says_of_their_heads() {
+    assertThat(mating("European claw", "European claw").reason())
+        .contains(claw("European claw", "claw spacing") + " mm apart on every size");
+    assertThat(mating("two-lug claw", "two-lug claw").reason())
+        .contains("up to " + claw("North American two-lug claw", "used for hose") + " in hose bore");
+    assertThat(claw("mixing", "North American two-lug and European")).isEqualTo("never");
+    assertThat(mating("two-lug claw", "European claw").verdict().isSound()).isFalse();
+    assertThat(claw("North American four-lug claw", "sizes; does not mate with the two-lug class"))
+        .isEqualTo("1-1/4 to 2");
+    assertThat(mating("two-lug claw", "four-lug claw").verdict().isSound()).isFalse();
+  }
+
   /** 10 bar stands in claw_couplings.csv of the reference, as a note quotes the standard. */
   @Test
   void claws_want_a_clip_and_the_european_ones_end_at_ten_bar() {
@@ -372,7 +393,8 @@ class FormPairsTest {
 
   @Test
   void what_is_not_joined_has_no_order() {
-    assertThat(Chain.between(End.parse("garden hose male"), End.parse("3/4 NPT female")).assembly())
+    assertThat(Chain.between(End.parse("garden hose male"), End.parse("3/4 NPT female"))
+            .assembly())
         .isEmpty();
   }
 }

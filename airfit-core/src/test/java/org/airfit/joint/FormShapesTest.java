@@ -34,15 +34,35 @@ class FormShapesTest {
     "1/8", "3/16", "1/4", "5/16", "3/8", "1/2", "5/8", "3/4", "7/8", "1", "1-1/4", "1-1/2", "2"
   };
   private static final String[] THREADS_37 = {
-    "5/16-24", "3/8-24", "7/16-20", "1/2-20", "9/16-18", "3/4-16", "7/8-14", "1-1/16-12",
-    "1-3/16-12", "1-5/16-12", "1-5/8-12", "1-7/8-12", "2-1/2-12"
+    "5/16-24",
+    "3/8-24",
+    "7/16-20",
+    "1/2-20",
+    "9/16-18",
+    "3/4-16",
+    "7/8-14",
+    "1-1/16-12",
+    "1-3/16-12",
+    "1-5/16-12",
+    "1-5/8-12",
+    "1-7/8-12",
+    "2-1/2-12"
   };
   private static final String[] TUBES_45 = {
     "1/8", "3/16", "1/4", "5/16", "3/8", "7/16", "1/2", "5/8", "3/4", "7/8", "1"
   };
   private static final String[] THREADS_45 = {
-    "5/16-24", "3/8-24", "7/16-20", "1/2-20", "5/8-18", "11/16-16", "3/4-16", "7/8-14",
-    "1-1/16-14", "1-1/4-12", "1-3/8-12"
+    "5/16-24",
+    "3/8-24",
+    "7/16-20",
+    "1/2-20",
+    "5/8-18",
+    "11/16-16",
+    "3/4-16",
+    "7/8-14",
+    "1-1/16-14",
+    "1-1/4-12",
+    "1-3/8-12"
   };
 
   /** The pipe thread that passes about as much as a metric port: a choice of the library. */
@@ -163,11 +183,11 @@ class FormShapesTest {
         "European claw | G 3/4 female | claw adapter European claw × G 3/4 male"
       })
   void one_piece_goes_between_a_form_and_another_end(String one, String other, String adapter) {
-    for (Mating mating :
-        List.of(Mating.of(End.parse(one), End.parse(other)), Mating.of(End.parse(other), End.parse(one)))) {
+    for (Mating mating : List.of(
+        Mating.of(End.parse(one), End.parse(other)), Mating.of(End.parse(other), End.parse(one)))) {
       assertThat(mating.between()).extracting(StandardAdapter::name).containsExactly(adapter);
-      assertThat(mating.reason()).endsWith("Between them goes a"
-          + (adapter.startsWith("a") ? "n " : " ") + adapter + ".");
+      assertThat(mating.reason())
+          .endsWith("Between them goes a" + (adapter.startsWith("a") ? "n " : " ") + adapter + ".");
     }
   }
 
@@ -190,16 +210,17 @@ class FormShapesTest {
   /** A way through a form that neither end has costs more than a piece between the two standards. */
   @Test
   void no_way_goes_through_a_form_that_neither_end_has() {
-    for (StandardAdapter adapter : Mating.of(
-            End.parse("1/4 NPSM male"), End.parse("G 1/4 male"))
-        .between()) {
+    for (StandardAdapter adapter :
+        Mating.of(End.parse("1/4 NPSM male"), End.parse("G 1/4 male")).between()) {
       assertThat(isOfForms(adapter.one()) || isOfForms(adapter.other())).isFalse();
     }
-    assertThat(cost("flare union 37° flare 9/16-18 male × 37° flare 9/16-18 male")).isZero();
+    assertThat(cost("flare union 37° flare 9/16-18 male × 37° flare 9/16-18 male"))
+        .isZero();
     assertThat(cost("flare adapter 37° flare 9/16-18 male × 3/8 NPT male")).isEqualTo(10_000);
     assertThat(cost("flare adapter 37° flare 9/16-18 male × 1/2 NPT male")).isEqualTo(10_001);
     assertThat(cost("port adapter M14x1.5 male with O-ring × 3/8 NPT female")).isEqualTo(10_001);
-    assertThat(cost("port adapter 9/16-18 male with O-ring × 37° flare 9/16-18 male")).isZero();
+    assertThat(cost("port adapter 9/16-18 male with O-ring × 37° flare 9/16-18 male"))
+        .isZero();
     assertThat(cost("adapter M5 male × 1/8 NPT female")).isEqualTo(10_000);
     assertThat(cost("claw adapter two-lug claw × 1/2 NPT female")).isEqualTo(10_000);
   }

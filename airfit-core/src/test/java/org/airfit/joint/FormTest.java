@@ -44,6 +44,7 @@ class FormTest {
         "37° flare 3/8 in tube male, 37° flare 9/16-18 male",
         "45° flare 3/8 in tube male, 45° flare 5/8-18 male",
         "45° flare 3/8\" male, 45° flare 5/8-18 male",
+        "9/16\"-18 O-ring port, 9/16-18 O-ring port",
         "45º flare 1/4 tube male, 45° flare 7/16-20 male",
         "45 degree flare 7/16-20 nut, 45° flare 7/16-20 female swivel",
         "37° flare 9/16-18 female, 37° flare 9/16-18 female swivel",
@@ -122,8 +123,9 @@ class FormTest {
     List<End> ends = new ArrayList<>();
     for (Gender gender : Gender.values()) {
       List<NamedThread> threads = new ArrayList<>(ForeignThread.all(gender));
-      ThreadFamily.BSPP.sizes().forEach(
-          size -> threads.add(new ThreadDesignation(ThreadFamily.BSPP, size, gender)));
+      ThreadFamily.BSPP
+          .sizes()
+          .forEach(size -> threads.add(new ThreadDesignation(ThreadFamily.BSPP, size, gender)));
       for (NamedThread thread : threads) {
         for (SealForm form : SealForm.values()) {
           if (FormRules.problem(thread, form).isEmpty()) {
@@ -281,8 +283,7 @@ class FormTest {
     Optional<TubeThread> ours =
         TubeThread.ofDash(SealForm.FLARE_37, Integer.parseInt(row.text("dash")));
     assertThat(ours.orElseThrow().source().basis())
-        .isEqualTo(
-            row.text("flare_basis").equals("read") ? Basis.STANDARD : Basis.FROM_MEMORY);
+        .isEqualTo(row.text("flare_basis").equals("read") ? Basis.STANDARD : Basis.FROM_MEMORY);
   }
 
   static Stream<Row> flares() {
@@ -294,7 +295,8 @@ class FormTest {
   void a_tube_gives_the_thread_of_the_table_of_45_degree_and_inverted_flares(Row row) {
     COLUMNS.forEach((column, form) -> {
       if (!row.text(column).isEmpty()) {
-        assertThat(End.parse(form + " " + row.text("tube_od_inch") + " in tube female").label())
+        assertThat(End.parse(form + " " + row.text("tube_od_inch") + " in tube female")
+                .label())
             .startsWith(form + " " + row.text(column) + " female");
       }
     });
@@ -302,8 +304,10 @@ class FormTest {
 
   @Test
   void the_tables_hold_no_row_beyond_those_of_the_reference() {
-    long inverted = flares().filter(row -> !row.text("inverted_flare_thread").isEmpty()).count();
-    assertThat(TubeThread.read()).hasSize((int) (2 * dashes().count() + flares().count() + inverted));
+    long inverted =
+        flares().filter(row -> !row.text("inverted_flare_thread").isEmpty()).count();
+    assertThat(TubeThread.read())
+        .hasSize((int) (2 * dashes().count() + flares().count() + inverted));
     assertThat(PortPassage.read()).hasSize((int) passages().count());
   }
 
@@ -352,13 +356,12 @@ class FormTest {
         .hasMessage("thread of the form 24° cone must be metric, was 5/8-18");
     assertThatThrownBy(() -> new End.Formed(male, SealForm.WATER, false))
         .hasMessage("thread of the form hose coupling for water must be a hose thread, was 5/8-18");
-    assertThatThrownBy(
-            () -> new End.Formed(foreign("M5", Gender.MALE), SealForm.FLAT_FACE, false))
+    assertThatThrownBy(() -> new End.Formed(foreign("M5", Gender.MALE), SealForm.FLAT_FACE, false))
         .hasMessage("gender of a thread in a flat face must be female, was male");
     assertThatThrownBy(() -> new End.Formed(foreign("M5", Gender.FEMALE), SealForm.RING, false))
         .hasMessage("gender of a thread with its own ring must be male, was female");
-    NamedThread taper = new ThreadDesignation(
-        ThreadFamily.NPT, NominalThreadSize.ONE_QUARTER, Gender.MALE);
+    NamedThread taper =
+        new ThreadDesignation(ThreadFamily.NPT, NominalThreadSize.ONE_QUARTER, Gender.MALE);
     assertThatThrownBy(() -> new End.Formed(taper, SealForm.WASHER, false))
         .hasMessage("thread of the form washer must be metric or G, was 1/4 NPT");
   }
@@ -432,11 +435,10 @@ class FormTest {
   @Test
   void a_tube_made_by_hand_has_a_wall_below_half_of_its_outside() {
     Length outside = Length.ofMillimetres(6.0);
-    assertThatThrownBy(
-            () -> new End.TubeEnd(outside, Optional.of(Length.ofMillimetres(3.0))))
-        .hasMessage("wall of a tube must be above 0 and below half of its outside diameter of 6 mm, was 3 mm");
-    assertThatThrownBy(
-            () -> new End.TubeEnd(outside, Optional.of(Length.ofMillimetres(0.0))))
+    assertThatThrownBy(() -> new End.TubeEnd(outside, Optional.of(Length.ofMillimetres(3.0))))
+        .hasMessage(
+            "wall of a tube must be above 0 and below half of its outside diameter of 6 mm, was 3 mm");
+    assertThatThrownBy(() -> new End.TubeEnd(outside, Optional.of(Length.ofMillimetres(0.0))))
         .hasMessageEndingWith("was 0 mm");
     assertThat(new End.TubeEnd(outside, Optional.of(Length.ofMillimetres(2.9))))
         .hasToString("6 mm tube, wall 2.9 mm");
