@@ -76,7 +76,8 @@ class BillProperties {
             .isEqualTo((int) threads(p, ThreadFamily.BSPP));
         assertThat(bill.lines(BillLine.Kind.ADAPTER)).allMatch(line -> line.id().isPresent());
       } else {
-        assertThat(bill.lines(BillLine.Kind.ADAPTER).stream().anyMatch(each -> each.id().isEmpty())
+        assertThat(bill.lines(BillLine.Kind.ADAPTER).stream()
+                    .anyMatch(each -> each.id().isEmpty())
                 || !bill.questions().isEmpty())
             .as("what is not joined is a line or a question")
             .isTrue();
@@ -93,14 +94,18 @@ class BillProperties {
         assertThat(line.reason()).isNotBlank();
         assertThat(line.source().isPresent())
             .as("a line that is no part of the proposal says what asks for it")
-            .isEqualTo(p.parts().stream().noneMatch(part -> line.id().equals(Optional.of(part.id()))));
+            .isEqualTo(
+                p.parts().stream().noneMatch(part -> line.id().equals(Optional.of(part.id()))));
         if (line.facts().isPresent() && !line.facts().get().isExisting()) {
-          sum = sum.add(line.facts().get().price().map(Money::amount).orElse(BigDecimal.ZERO)
+          sum = sum.add(line.facts()
+              .get()
+              .price()
+              .map(Money::amount)
+              .orElse(BigDecimal.ZERO)
               .multiply(new BigDecimal(line.quantity())));
         }
       }
-      assertThat(bill.total().map(Money::amount).orElse(BigDecimal.ZERO))
-          .isEqualByComparingTo(sum);
+      assertThat(bill.total().map(Money::amount).orElse(BigDecimal.ZERO)).isEqualByComparingTo(sum);
       assertThat(bill.lines().stream()
               .filter(line -> line.source().isEmpty())
               .mapToInt(BillLine::quantity)
