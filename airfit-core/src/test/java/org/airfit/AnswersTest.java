@@ -16,6 +16,9 @@ import org.airfit.run.LargestFlow;
 import org.airfit.run.RunResult;
 import org.airfit.run.Sizing;
 import org.airfit.run.SupplyNeeded;
+import org.airfit.select.BillOfMaterials;
+import org.airfit.select.Offer;
+import org.airfit.select.Offers;
 import org.airfit.select.Proposal;
 import org.airfit.select.Selection;
 import org.airfit.thread.ForeignThread;
@@ -40,6 +43,9 @@ class AnswersTest {
         NetworkResult.Solved.class,
         ProfileCandidate.class,
         Proposal.class,
+        BillOfMaterials.class,
+        Offer.class,
+        Offers.class,
         ReadingSlip.class,
         Residual.class,
         RunResult.Delivered.class,

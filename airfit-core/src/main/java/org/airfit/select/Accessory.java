@@ -132,8 +132,8 @@ public sealed interface Accessory {
       Objects.requireNonNull(from, "from");
       Objects.requireNonNull(to, "to");
       if (to.compareTo(from) < 0) {
-        throw new IllegalArgumentException("hoses that " + facts.id()
-            + " is for must be in order, were " + from + " to " + to);
+        throw new IllegalArgumentException(
+            "hoses that " + facts.id() + " is for must be in order, were " + from + " to " + to);
       }
     }
 

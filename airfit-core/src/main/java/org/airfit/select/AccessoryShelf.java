@@ -34,16 +34,22 @@ final class AccessoryShelf {
 
   private boolean stands(PartFacts facts) {
     return facts.rating().map(rated -> rated.compareTo(job.highest()) >= 0).orElse(true)
-        && facts.coldest()
+        && facts
+            .coldest()
             .flatMap(coldest -> job.coldest().map(sees -> sees.compareTo(coldest) >= 0))
             .orElse(true)
-        && facts.hottest()
+        && facts
+            .hottest()
             .flatMap(hottest -> job.hottest().map(sees -> sees.compareTo(hottest) <= 0))
             .orElse(true);
   }
 
   /** The first of a kind that will do. */
   <T extends Accessory> Optional<T> find(Class<T> kind, Predicate<? super T> willDo) {
-    return suited.stream().filter(kind::isInstance).map(kind::cast).filter(willDo).findFirst();
+    return suited.stream()
+        .filter(kind::isInstance)
+        .map(kind::cast)
+        .filter(willDo)
+        .findFirst();
   }
 }

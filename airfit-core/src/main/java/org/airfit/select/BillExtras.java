@@ -59,8 +59,7 @@ final class BillExtras {
   private record HoseJoint(String where, List<Part.Hose> hoses) {
 
     boolean isLarge() {
-      return hoses.stream()
-          .anyMatch(hose -> hose.conduit().bore().compareTo(RESTRAINED_ABOVE) > 0);
+      return hoses.stream().anyMatch(hose -> hose.conduit().bore().compareTo(RESTRAINED_ABOVE) > 0);
     }
 
     HoseBore widest() {
@@ -130,8 +129,8 @@ final class BillExtras {
     Source source = first.isLarge() ? RESTRAINT : ASKED;
     return shelf
         .find(Accessory.WhipRestraint.class, first::suits)
-        .map(found -> BillLine.of(
-            BillLine.Kind.WHIP_RESTRAINT, found.facts(), joints.size(), why, source))
+        .map(found ->
+            BillLine.of(BillLine.Kind.WHIP_RESTRAINT, found.facts(), joints.size(), why, source))
         .orElseGet(() -> BillLine.lacking(
             BillLine.Kind.WHIP_RESTRAINT,
             "whip restraint for " + first.widest().label() + " hose",
@@ -143,8 +142,8 @@ final class BillExtras {
   /** What the safety rules of the job ask for at the source of a large hose, unless one stands in the line. */
   private Optional<BillLine> fuse() {
     boolean isThere = a.placed().stream()
-        .anyMatch(each -> each.part() instanceof Part.Device device
-            && device.kind() == DeviceKind.HOSE_FUSE);
+        .anyMatch(each ->
+            each.part() instanceof Part.Device device && device.kind() == DeviceKind.HOSE_FUSE);
     Optional<Length> bore = a.hoses().stream()
         .map(hose -> ((Part.Hose) hose.part()).conduit().bore())
         .max(Comparator.naturalOrder());
@@ -177,11 +176,13 @@ final class BillExtras {
       return Optional.empty();
     }
     if (job.isDried().isEmpty()) {
-      questions.add("Is there a dryer behind the compressor? Without one, water collects in the pipe, and its lowest"
-          + " point needs a drain.");
+      questions.add(
+          "Is there a dryer behind the compressor? Without one, water collects in the pipe, and its lowest"
+              + " point needs a drain.");
       return Optional.empty();
     }
-    String why = "lets water out at the lowest point of the pipe, as there is no dryer; the outlet stands above it";
+    String why =
+        "lets water out at the lowest point of the pipe, as there is no dryer; the outlet stands above it";
     return Optional.of(shelf
         .find(Accessory.Drain.class, any -> true)
         .map(drain -> BillLine.of(BillLine.Kind.DRAIN, drain.facts(), 1, why, DRAIN))
@@ -225,8 +226,9 @@ final class BillExtras {
   private void askForWhipHose() {
     Requirement job = a.requirement();
     if (job.isImpactTool() && job.layout().hasCoupling() && !job.hasWhipHose()) {
-      questions.add("Does the percussion tool hang on a whip hose? If it does not, put one into the layout, so that it"
-          + " is chosen and priced with the rest.");
+      questions.add(
+          "Does the percussion tool hang on a whip hose? If it does not, put one into the layout, so that it"
+              + " is chosen and priced with the rest.");
     }
   }
 }

@@ -155,7 +155,7 @@ final class BillJoints {
           .add(each);
     }
     List<BillLine> lines = new ArrayList<>();
-    alike.forEach((facts, sealed) -> lines.add(sealant(facts, sealed)));
+    alike.forEach((facts, joined) -> lines.add(sealant(facts, joined)));
     return lines;
   }
 
@@ -164,13 +164,13 @@ final class BillJoints {
         Accessory.ThreadSealant.class, sealant -> sealant.largest().compareTo(size) >= 0);
   }
 
-  private static BillLine sealant(Optional<PartFacts> facts, List<Meeting> sealed) {
-    String why = "seals " + (sealed.size() == 1 ? "the taper thread" : sealed.size() + " taper threads")
-        + ": " + where(sealed)
+  private static BillLine sealant(Optional<PartFacts> facts, List<Meeting> joined) {
+    String why = "seals " + (joined.size() == 1 ? "the taper thread" : joined.size() + " taper threads")
+        + ": " + where(joined)
         + "; leave the first thread bare, so that nothing loose gets into the air";
-    Source source = sealed.get(0).mating().source();
+    Source source = joined.get(0).mating().source();
     Set<String> threads = new LinkedHashSet<>();
-    sealed.forEach(each -> threads.add(male(each).label()));
+    joined.forEach(each -> threads.add(male(each).label()));
     return facts
         .map(told -> BillLine.of(BillLine.Kind.SEALANT, told, 1, why, source))
         .orElseGet(() -> BillLine.lacking(
@@ -190,19 +190,19 @@ final class BillJoints {
           .add(each);
     }
     List<BillLine> lines = new ArrayList<>();
-    alike.forEach((item, sealed) -> {
-      Meeting first = sealed.get(0);
-      String why = "seals between the faces: " + where(sealed)
+    alike.forEach((item, joined) -> {
+      Meeting first = joined.get(0);
+      String why = "seals between the faces: " + where(joined)
           + "; the thread does not seal, and a part that carries its own ring needs none";
       Source source = first.mating().source();
       lines.add(shelf
           .find(Accessory.SealingWasher.class, washer -> washer.isFor(item))
           .map(washer ->
-              BillLine.of(BillLine.Kind.SEAL, washer.facts(), sealed.size(), why, source))
+              BillLine.of(BillLine.Kind.SEAL, washer.facts(), joined.size(), why, source))
           .orElseGet(() -> BillLine.lacking(
               BillLine.Kind.SEAL,
               item,
-              sealed.size(),
+              joined.size(),
               why + "; the catalogue has none",
               source)));
     });

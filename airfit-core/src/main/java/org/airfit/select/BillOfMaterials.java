@@ -179,8 +179,7 @@ public final class BillOfMaterials implements Worked {
       out.given(count, line.quantity(), 1).given(each, price.amount().doubleValue(), 5);
     }
     double total = total().orElseThrow().amount().doubleValue();
-    Formula formula =
-        Formula.of("Total", sum.toString(), SUM, symbols.toArray(new Symbol[0]));
+    Formula formula = Formula.of("Total", sum.toString(), SUM, symbols.toArray(new Symbol[0]));
     return out.step(formula, total, 5)
         .answer(TOTAL)
         .note("Money is in " + total().orElseThrow().currency() + ".")
@@ -202,6 +201,7 @@ public final class BillOfMaterials implements Worked {
   /** {@return how many lines it has and what they cost together} */
   @Override
   public String toString() {
-    return "Bill of " + lines.size() + " lines" + totalInWords().map(sum -> ": " + sum).orElse("");
+    return "Bill of " + lines.size() + " lines"
+        + totalInWords().map(sum -> ": " + sum).orElse("");
   }
 }

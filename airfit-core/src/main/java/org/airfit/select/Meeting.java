@@ -18,7 +18,10 @@ import org.jspecify.annotations.Nullable;
  * @param downstream the part whose end the other is; null of the tool and of an adapter that no catalogue part is
  */
 record Meeting(
-    String where, Mating mating, @Nullable Part upstream, @Nullable Part downstream) {
+    String where,
+    Mating mating,
+    @Nullable Part upstream,
+    @Nullable Part downstream) {
 
   /** Every pair of an assembly, from the outlet to the tool; none of a joint that nothing joins. */
   static List<Meeting> of(Assembly a) {

@@ -96,8 +96,7 @@ record OfferCandidate(
 
   /** By what is paid in the first year. */
   Key inAYear() {
-    return new Key(
-        proposal.partQuestions(), unpriced(), amount(bill.total()).add(running()));
+    return new Key(proposal.partQuestions(), unpriced(), amount(bill.total()).add(running()));
   }
 
   /** What pressure and leaks cost in a year. */

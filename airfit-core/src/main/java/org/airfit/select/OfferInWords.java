@@ -15,14 +15,15 @@ final class OfferInWords {
   static String of(Set<Offer.Aim> aims, OfferCandidate offered, OfferCandidate first) {
     List<String> sentences = new ArrayList<>();
     for (Offer.Aim aim : aims) {
-      sentences.add(switch (aim) {
-        case LEAST_NOW ->
-          "It costs " + offered.bill().total().orElseThrow().format(2) + " now"
-              + unpriced(offered) + ".";
-        case LEAST_IN_A_YEAR -> inAYear(offered);
-        case MOST_MARGIN ->
-          "The shop earns " + offered.bill().margin().orElseThrow().format(2) + " on it.";
-      });
+      sentences.add(
+          switch (aim) {
+            case LEAST_NOW ->
+              "It costs " + offered.bill().total().orElseThrow().format(2) + " now"
+                  + unpriced(offered) + ".";
+            case LEAST_IN_A_YEAR -> inAYear(offered);
+            case MOST_MARGIN ->
+              "The shop earns " + offered.bill().margin().orElseThrow().format(2) + " on it.";
+          });
     }
     if (!offered.equals(first)) {
       sentences.add(instead(offered, first));
@@ -72,8 +73,8 @@ final class OfferInWords {
   private static String difference(OfferCandidate offered, OfferCandidate first) {
     Money now = offered.bill().total().orElseThrow();
     BigDecimal more = now.amount().subtract(first.bill().total().orElseThrow().amount());
-    String sentence = "Now it costs " + new Money(more, now.currency()).format(2)
-        + " more than the first offer";
+    String sentence =
+        "Now it costs " + new Money(more, now.currency()).format(2) + " more than the first offer";
     if (offered.pressure() == null) {
       return sentence + ".";
     }

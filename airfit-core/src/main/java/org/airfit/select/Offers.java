@@ -167,8 +167,9 @@ public final class Offers {
       this.job = told.toBuilder().objective(Objective.LOWEST_PRICE).build();
       this.year = year == null || refused(year) ? null : year;
       if (year == null) {
-        remarks.add("No offer for the least money in a year: tell the hours in the year, the price of electricity and"
-            + " the flow of the plant.");
+        remarks.add(
+            "No offer for the least money in a year: tell the hours in the year, the price of electricity and"
+                + " the flow of the plant.");
       }
     }
 
@@ -207,7 +208,10 @@ public final class Offers {
       List<OfferCandidate> looked = looked();
       if (looked.isEmpty()) {
         return new Offers(
-            List.of(), true, List.of("No offer: nothing in the catalogue fits without breaking a rule."), null);
+            List.of(),
+            true,
+            List.of("No offer: nothing in the catalogue fits without breaking a rule."),
+            null);
       }
       choose(looked);
       return new Offers(
@@ -230,7 +234,8 @@ public final class Offers {
         }
       }
       isProven = false;
-      remarks.add("Looked at the " + MOST + " proposals whose parts cost least; one behind them may cost less with what"
+      remarks.add("Looked at the " + MOST
+          + " proposals whose parts cost least; one behind them may cost less with what"
           + " goes with it.");
       return looked;
     }
@@ -252,14 +257,15 @@ public final class Offers {
       if (isPriced) {
         best.put(Offer.Aim.LEAST_NOW, now);
       } else {
-        remarks.add("No offer for the least money now: no price is known; tell the prices of the parts.");
+        remarks.add(
+            "No offer for the least money now: no price is known; tell the prices of the parts.");
       }
       if (year != null && isPriced) {
         best.put(Offer.Aim.LEAST_IN_A_YEAR, first(looked, BY_YEAR));
       }
       Optional<OfferCandidate> earning = looked.stream()
-          .filter(each -> each.now().asked() == now.now().asked()
-              && each.bill().margin().isPresent())
+          .filter(each ->
+              each.now().asked() == now.now().asked() && each.bill().margin().isPresent())
           .max(Comparator.comparing((OfferCandidate each) -> earned(each))
               .thenComparing(BY_NOW.reversed()));
       earning.ifPresentOrElse(
@@ -268,8 +274,9 @@ public final class Offers {
             remarks.add("The most margin is that of the " + looked.size()
                 + " proposals looked at, whose parts cost the customer least.");
           },
-          () -> remarks.add("No offer for the most margin: of no proposal is known what every line costs the shop; tell"
-              + " the cost of the articles."));
+          () -> remarks.add(
+              "No offer for the most margin: of no proposal is known what every line costs the shop; tell"
+                  + " the cost of the articles."));
     }
 
     private static BigDecimal earned(OfferCandidate each) {
@@ -279,7 +286,8 @@ public final class Offers {
     /** Each proposal once, with all it is best at. */
     private List<Offer> made() {
       Map<OfferCandidate, Set<Offer.Aim>> aims = new LinkedHashMap<>();
-      best.forEach((aim, each) -> aims.computeIfAbsent(each, any -> new TreeSet<>()).add(aim));
+      best.forEach(
+          (aim, each) -> aims.computeIfAbsent(each, any -> new TreeSet<>()).add(aim));
       List<Offer> offers = new ArrayList<>();
       OfferCandidate first = aims.keySet().stream().findFirst().orElse(null);
       aims.forEach((each, of) -> offers.add(new Offer(
@@ -295,8 +303,8 @@ public final class Offers {
     /** The same parts for the job as it was told, with its own objective. */
     private Proposal asTold(Proposal found) {
       Assembly a = found.assembly();
-      return new Proposal(Assembly.of(
-          told, a.placed(), a.joints().stream().map(Joint::adapters).toList()));
+      return new Proposal(
+          Assembly.of(told, a.placed(), a.joints().stream().map(Joint::adapters).toList()));
     }
   }
 }

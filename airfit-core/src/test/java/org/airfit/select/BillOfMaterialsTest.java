@@ -77,8 +77,9 @@ class BillOfMaterialsTest {
             "part: 1 x part P2, 2.75 EUR",
             "sealant: 1 x part tape, 1.50 EUR");
     assertThat(only(bill, BillLine.Kind.SEALANT).reason())
-        .isEqualTo("seals 4 taper threads: outlet to socket, plug to hose, hose to socket, plug to tool; leave the"
-            + " first thread bare, so that nothing loose gets into the air");
+        .isEqualTo(
+            "seals 4 taper threads: outlet to socket, plug to hose, hose to socket, plug to tool; leave the"
+                + " first thread bare, so that nothing loose gets into the air");
     assertThat(only(bill, BillLine.Kind.SEALANT).source().orElseThrow().citation())
         .contains("ASME B1.20.1");
     assertThat(bill.total()).contains(Money.parse("87.50 EUR"));
@@ -99,8 +100,9 @@ class BillOfMaterialsTest {
     assertThat(sealant.reason()).endsWith("gets into the air; the catalogue has none");
     assertThat(bill.unpriced()).containsExactly(sealant);
     assertThat(bill.totalInWords())
-        .contains("86.00 EUR without thread sealant for 3/8 NPT male, 1/4 NPT male, of unknown price. Tax is"
-            + " left to the shop.");
+        .contains(
+            "86.00 EUR without thread sealant for 3/8 NPT male, 1/4 NPT male, of unknown price. Tax is"
+                + " left to the shop.");
     assertThat(bill.working().toText())
         .contains("The price of thread sealant for 3/8 NPT male, 1/4 NPT male is not known.");
   }
@@ -117,8 +119,7 @@ class BillOfMaterialsTest {
 
   @Test
   void without_any_price_there_is_no_total() {
-    BillOfMaterials bill = bill(proposal(
-        Shelf.job(), Shelf.parts().toArray(new Part[0])));
+    BillOfMaterials bill = bill(proposal(Shelf.job(), Shelf.parts().toArray(new Part[0])));
     assertThat(bill.total()).isEmpty();
     assertThat(bill.totalInWords()).isEmpty();
     assertThat(bill.working().toText()).contains("No price is known.");
@@ -135,7 +136,8 @@ class BillOfMaterialsTest {
     BillLine adapter = only(bill, BillLine.Kind.ADAPTER);
     assertThat(adapter.name()).isEqualTo("reducing nipple 1/2 NPT male × 3/8 NPT male");
     assertThat(adapter.reason())
-        .isEqualTo("joins outlet to socket; the catalogue has none, and its pressure loss is not reckoned");
+        .isEqualTo(
+            "joins outlet to socket; the catalogue has none, and its pressure loss is not reckoned");
     assertThat(adapter.isUnpriced()).isTrue();
     assertThat(only(bill, BillLine.Kind.SEALANT).reason()).startsWith("seals 5 taper threads");
   }
@@ -163,7 +165,11 @@ class BillOfMaterialsTest {
 
   private static Part.Hose cut(PartFacts facts) {
     return new Part.Hose(
-        facts, HoseBore.parse("3/8 in"), HOSE.conduit(), End.parse("3/8 in hose"), End.parse("3/8 in hose"));
+        facts,
+        HoseBore.parse("3/8 in"),
+        HOSE.conduit(),
+        End.parse("3/8 in hose"),
+        End.parse("3/8 in hose"));
   }
 
   private static final Part.Adapter TAIL = new Part.Adapter(
@@ -202,7 +208,8 @@ class BillOfMaterialsTest {
             "clamp: 2 x part fits, 1.60 EUR",
             "sealant: 1 x part tape, 1.50 EUR");
     assertThat(only(bill, BillLine.Kind.CLAMP).reason())
-        .isEqualTo("holds part cut on its barb: plug to hose, hose to socket; it measures 17.5 mm outside");
+        .isEqualTo(
+            "holds part cut on its barb: plug to hose, hose to socket; it measures 17.5 mm outside");
     assertThat(only(bill, BillLine.Kind.SEALANT).reason()).startsWith("seals 4 taper threads");
     assertThat(bill.total()).contains(Money.parse("82.10 EUR"));
     assertThat(bill.questions()).isEmpty();
@@ -217,18 +224,20 @@ class BillOfMaterialsTest {
     assertThat(clamp.name()).isEqualTo("clamp or ferrule for 3/8 in hose");
     assertThat(clamp.reason()).endsWith("its outside diameter was not told");
     assertThat(bill.questions())
-        .containsExactly("What does part cut measure outside? Clamps and ferrules are chosen by it.");
+        .containsExactly(
+            "What does part cut measure outside? Clamps and ferrules are chosen by it.");
   }
 
   @Test
   void a_clamp_that_the_catalogue_lacks_is_named_by_the_diameter_in_the_units_of_the_bill() {
     PartFacts hose = priced("cut", "25 EUR").withOutsideDiameter(Length.ofInches(0.69));
     Proposal proposal = proposal(Shelf.job(), SOCKET, HOSE_PLUG, TOOL_PLUG, TAIL, cut(hose));
-    BillOfMaterials bill =
-        BillOfMaterials.of(proposal, Catalogue.of(List.of()), UnitSystem.US);
-    assertThat(only(bill, BillLine.Kind.CLAMP).name()).isEqualTo("clamp or ferrule for 0.69 in outside");
+    BillOfMaterials bill = BillOfMaterials.of(proposal, Catalogue.of(List.of()), UnitSystem.US);
+    assertThat(only(bill, BillLine.Kind.CLAMP).name())
+        .isEqualTo("clamp or ferrule for 0.69 in outside");
     assertThat(bill.lines().get(0).reason()).contains(" psi with its plug").doesNotContain("bar");
-    assertThat(bill.lines()).filteredOn(line -> line.name().equals("part cut"))
+    assertThat(bill.lines())
+        .filteredOn(line -> line.name().equals("part cut"))
         .singleElement()
         .extracting(BillLine::reason)
         .asString()
@@ -261,8 +270,9 @@ class BillOfMaterialsTest {
     assertThat(told(bill).subList(4, 6))
         .containsExactly("seal: 3 x part W38, 0.90 EUR", "seal: 1 x sealing washer for G 1/4, ?");
     assertThat(bill.lines(BillLine.Kind.SEAL).get(0).reason())
-        .isEqualTo("seals between the faces: outlet to socket, plug to hose, hose to socket; the thread does not"
-            + " seal, and a part that carries its own ring needs none");
+        .isEqualTo(
+            "seals between the faces: outlet to socket, plug to hose, hose to socket; the thread does not"
+                + " seal, and a part that carries its own ring needs none");
     assertThat(bill.lines(BillLine.Kind.SEAL).get(1).reason()).endsWith("the catalogue has none");
   }
 
@@ -295,8 +305,7 @@ class BillOfMaterialsTest {
     assertThat(only(small, BillLine.Kind.SEAL).id()).contains("W5");
     Part.Plug claw = Shelf.plug(priced("P2", "2.75 EUR"), "finch", "two-lug claw");
     BillOfMaterials large = bill(
-        proposal(
-            Shelf.job().toolInlet(End.parse("two-lug claw")), SOCKET, HOSE_PLUG, claw, HOSE),
+        proposal(Shelf.job().toolInlet(End.parse("two-lug claw")), SOCKET, HOSE_PLUG, claw, HOSE),
         TAPE);
     assertThat(only(large, BillLine.Kind.RETAINER).name())
         .startsWith("retaining clip or pin for a two-lug claw");
@@ -310,14 +319,14 @@ class BillOfMaterialsTest {
     Requirement.Builder job = Shelf.job().outlet(End.parse("3 NPT female"));
     Part.Adapter reducer = Shelf.adapter("reducer", "3 NPT male", "3/8 NPT male");
     Proposal proposal = proposal(job, SOCKET, HOSE_PLUG, TOOL_PLUG, HOSE, reducer);
-    Accessory paste =
-        new Accessory.ThreadSealant(priced("paste", "9 EUR"), NominalThreadSize.FOUR);
+    Accessory paste = new Accessory.ThreadSealant(priced("paste", "9 EUR"), NominalThreadSize.FOUR);
     assertThat(told(bill(proposal, TAPE, paste)))
         .as("one that does for all")
         .contains("sealant: 1 x part paste, 9.00 EUR")
         .noneMatch(line -> line.contains("tape"));
     assertThat(told(bill(proposal, TAPE)))
-        .contains("sealant: 1 x thread sealant for 3 NPT male, ?", "sealant: 1 x part tape, 1.50 EUR");
+        .contains(
+            "sealant: 1 x thread sealant for 3 NPT male, ?", "sealant: 1 x part tape, 1.50 EUR");
   }
 
   private static Accessory restraint(String from, String to) {
@@ -360,8 +369,9 @@ class BillOfMaterialsTest {
     assertThat(restraint.name()).isEqualTo("whip restraint for 3/4 in hose");
     assertThat(restraint.quantity()).isEqualTo(2);
     assertThat(restraint.reason())
-        .isEqualTo("holds the hose if a joint of it parts: outlet to hose, hose to tool; its bore is more than 1/2 in"
-            + " (12.7 mm), and practice restrains such a hose; the catalogue has none");
+        .isEqualTo(
+            "holds the hose if a joint of it parts: outlet to hose, hose to tool; its bore is more than 1/2 in"
+                + " (12.7 mm), and practice restrains such a hose; the catalogue has none");
     assertThat(restraint.source().orElseThrow().toString()).contains("common practice");
     BillLine fuse = only(bill, BillLine.Kind.HOSE_FUSE);
     assertThat(fuse.source().orElseThrow().citation()).contains("29 CFR 1926.302(b)(7)");
@@ -396,8 +406,8 @@ class BillOfMaterialsTest {
         Slot.coupling("middle"),
         Slot.hose("second", Length.ofMetres(5.0)),
         Slot.coupling("tool"));
-    BillLine restraint =
-        only(bill(ofBore(job, "3/4 in"), restraint("1/2 in", "1 in")), BillLine.Kind.WHIP_RESTRAINT);
+    BillLine restraint = only(
+        bill(ofBore(job, "3/4 in"), restraint("1/2 in", "1 in")), BillLine.Kind.WHIP_RESTRAINT);
     assertThat(restraint.quantity()).isEqualTo(3);
     assertThat(restraint.price()).contains(Money.parse("24 EUR"));
     assertThat(restraint.reason())
@@ -467,7 +477,8 @@ class BillOfMaterialsTest {
     assertThat(all.total()).as("87.50 + 16 + 1.50 + 6").contains(Money.parse("111 EUR"));
     BillOfMaterials none = bill(of(Shelf.job().extras(Set.of(Extra.END_CAP, Extra.HOOK))));
     assertThat(told(none).subList(5, 7))
-        .containsExactly("end cap: 2 x end cap for plugs of profile finch, ?", "hook: 1 x hose hook, ?");
+        .containsExactly(
+            "end cap: 2 x end cap for plugs of profile finch, ?", "hook: 1 x hose hook, ?");
   }
 
   @Test
@@ -494,8 +505,7 @@ class BillOfMaterialsTest {
   }
 
   private static PartFacts between(PartFacts facts, double coldest, double hottest) {
-    return facts.withTemperatures(
-        Temperature.ofCelsius(coldest), Temperature.ofCelsius(hottest));
+    return facts.withTemperatures(Temperature.ofCelsius(coldest), Temperature.ofCelsius(hottest));
   }
 
   private static boolean found(Requirement.Builder job, PartFacts facts) {
@@ -519,9 +529,11 @@ class BillOfMaterialsTest {
     PartFacts facts = Shelf.steel("x");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> clamp("x", "1 EUR", 0.0, 5.0))
-        .withMessage("outside diameters that x holds must be above 0 and in order, were 0 mm to 5 mm");
+        .withMessage(
+            "outside diameters that x holds must be above 0 and in order, were 0 mm to 5 mm");
     assertThatIllegalArgumentException().isThrownBy(() -> clamp("x", "1 EUR", 5.1, 5.0));
-    assertThat(((Accessory.HoseClamp) clamp("x", "1 EUR", 5.0, 5.0)).holds(Length.ofMillimetres(5.0)))
+    assertThat(
+            ((Accessory.HoseClamp) clamp("x", "1 EUR", 5.0, 5.0)).holds(Length.ofMillimetres(5.0)))
         .isTrue();
     assertThatIllegalArgumentException()
         .isThrownBy(() -> restraint("1 in", "1/2 in"))

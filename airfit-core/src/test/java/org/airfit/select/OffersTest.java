@@ -17,7 +17,6 @@ import org.airfit.joint.End;
 import org.airfit.plant.AirPlant;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
-import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Money;
 import org.airfit.quantity.NominalThreadSize;
 import org.airfit.quantity.Temperature;
@@ -84,8 +83,12 @@ class OffersTest {
   }
 
   private static double money(double kilogramsPerSecond, double joulesPerKilogram) {
-    return kilogramsPerSecond * joulesPerKilogram / (COMPRESSOR * MOTOR) / 1000.0
-        * HOURS * PER_KILOWATT_HOUR;
+    return kilogramsPerSecond
+        * joulesPerKilogram
+        / (COMPRESSOR * MOTOR)
+        / 1000.0
+        * HOURS
+        * PER_KILOWATT_HOUR;
   }
 
   /** Air by the litre at 20 °C, 1 bar and 65 %: 1.185 g (ISO 8778, dry air 1.1883 less its moisture). */
@@ -124,12 +127,15 @@ class OffersTest {
     assertThat(later.why())
         .startsWith("In the first year it costs ")
         .contains(", of which 66.50 EUR now and ")
-        .contains("It has 1 × part wide instead of 1 × part narrow. Now it costs 15.00 EUR more than the first"
-            + " offer, and in every year ")
+        .contains(
+            "It has 1 × part wide instead of 1 × part narrow. Now it costs 15.00 EUR more than the first"
+                + " offer, and in every year ")
         .endsWith(" EUR less for pressure and leaks.");
     assertThat(offers.remarks())
-        .anySatisfy(remark -> assertThat(remark)
-            .startsWith("Reckoned with 4000 h in the year at 0.2 EUR per kWh, a mean flow of 10 L/s ANR that is"))
+        .anySatisfy(
+            remark -> assertThat(remark)
+                .startsWith(
+                    "Reckoned with 4000 h in the year at 0.2 EUR per kWh, a mean flow of 10 L/s ANR that is"))
         .anySatisfy(remark -> assertThat(remark).startsWith("No offer for the most margin: "));
   }
 
@@ -138,8 +144,7 @@ class OffersTest {
     Offers offers = Offers.of(Shelf.job().build(), catalogue(false), year(0.01, 0.0));
     assertThat(offers.offers()).hasSize(1);
     Offer both = offers.offers().get(0);
-    assertThat(both.aims())
-        .containsExactly(Offer.Aim.LEAST_NOW, Offer.Aim.LEAST_IN_A_YEAR);
+    assertThat(both.aims()).containsExactly(Offer.Aim.LEAST_NOW, Offer.Aim.LEAST_IN_A_YEAR);
     assertThat(both.why()).startsWith("It costs 51.50 EUR now. In the first year it costs 51.");
     assertThat(both).hasToString("least money now, least money in a year: " + both.why());
     Pencil.check(both);
@@ -152,10 +157,13 @@ class OffersTest {
     Offer most = offer(offers, Offer.Aim.MOST_MARGIN);
     assertThat(most.margin()).contains(Money.parse("45.50 EUR"));
     assertThat(most.proposal().socket("outlet").id()).isEqualTo("gilded");
-    assertThat(most.proposal().hose("hose").id()).as("the margin is alike, the price is not").isEqualTo("narrow");
+    assertThat(most.proposal().hose("hose").id())
+        .as("the margin is alike, the price is not")
+        .isEqualTo("narrow");
     assertThat(most.why())
-        .isEqualTo("The shop earns 45.50 EUR on it. It has 2 × part gilded instead of 2 × part plain. Now it"
-            + " costs 40.00 EUR more than the first offer.");
+        .isEqualTo(
+            "The shop earns 45.50 EUR on it. It has 2 × part gilded instead of 2 × part plain. Now it"
+                + " costs 40.00 EUR more than the first offer.");
     assertThat(offer(offers, Offer.Aim.LEAST_NOW).margin()).contains(Money.parse("15.50 EUR"));
     assertThat(most.inAYear()).isEmpty();
     assertThat(offers.offer(Offer.Aim.LEAST_IN_A_YEAR)).isEmpty();
@@ -173,7 +181,8 @@ class OffersTest {
     assertThat(Offers.of(Shelf.job().build(), Catalogue.of(parts, List.of(TAPE)))
             .offer(Offer.Aim.MOST_MARGIN))
         .isEmpty();
-    assertThat(Offers.of(Shelf.job().build(), Catalogue.of(parts(true))).offer(Offer.Aim.MOST_MARGIN))
+    assertThat(
+            Offers.of(Shelf.job().build(), Catalogue.of(parts(true))).offer(Offer.Aim.MOST_MARGIN))
         .as("the tape has neither price nor cost")
         .isEmpty();
   }
@@ -188,7 +197,8 @@ class OffersTest {
         job.toBuilder().objective(Objective.LOWEST_PRICE).build(),
         catalogue(true),
         year(10.0, 0.01));
-    assertThat(offers.offers()).extracting(Offer::why)
+    assertThat(offers.offers())
+        .extracting(Offer::why)
         .isEqualTo(byPrice.offers().stream().map(Offer::why).toList());
     assertThat(offers)
         .isEqualTo(Offers.of(job, catalogue(true), year(10.0, 0.01)))
@@ -200,19 +210,23 @@ class OffersTest {
   void what_cannot_be_offered_is_said_with_what_to_tell() {
     Requirement job = Shelf.job().build();
     assertThat(Offers.of(job, Catalogue.of(Shelf.parts())).remarks())
-        .anySatisfy(remark -> assertThat(remark)
-            .isEqualTo("No offer for the least money now: no price is known; tell the prices of the parts."));
+        .anySatisfy(
+            remark -> assertThat(remark)
+                .isEqualTo(
+                    "No offer for the least money now: no price is known; tell the prices of the parts."));
     assertThat(Offers.of(job, Catalogue.of(Shelf.parts())).offers()).isEmpty();
     Requirement impossible = Shelf.job().profile("wren").build();
     assertThat(Offers.of(impossible, catalogue(true)))
         .hasToString("No offer: nothing in the catalogue fits without breaking a rule.");
     assertThat(Offers.of(job, Catalogue.of(List.of())).offers()).isEmpty();
-    assertThat(Offers.of(Shelf.job().medium(Medium.OXYGEN).build(), catalogue(true)).offers())
+    assertThat(Offers.of(Shelf.job().medium(Medium.OXYGEN).build(), catalogue(true))
+            .offers())
         .isEmpty();
     PlantYear dollars = new PlantYear(
         plant(8.0, "0.2 USD"), year(1.0, 0.0).flow(), year(1.0, 0.0).leakPerJoint());
     assertThat(Offers.of(job, catalogue(true), dollars).remarks().get(0))
-        .startsWith("No offer for the least money in a year: electricity is priced in USD, the catalogue in EUR");
+        .startsWith(
+            "No offer for the least money in a year: electricity is priced in USD, the catalogue in EUR");
     assertThat(inAYearAt(job, 7.99)).isEmpty();
     assertThat(inAYearAt(job, 8.0)).isPresent();
   }
@@ -238,7 +252,8 @@ class OffersTest {
       Optional<Money> each = line.facts().flatMap(PartFacts::price);
       if (line.facts().filter(PartFacts::isExisting).isEmpty()) {
         unpriced += each.isEmpty() ? line.quantity() : 0L;
-        sum = sum.add(each.map(Money::amount).orElse(BigDecimal.ZERO)
+        sum = sum.add(each.map(Money::amount)
+            .orElse(BigDecimal.ZERO)
             .multiply(BigDecimal.valueOf(line.quantity())));
       }
     }
@@ -272,9 +287,8 @@ class OffersTest {
     List<Accessory> some = new ArrayList<>();
     for (int i = 0; i < 3; i++) {
       PartFacts facts = PartFacts.of("acc" + i, "accessory " + i);
-      facts = random.nextBoolean()
-          ? facts.withPrice(Money.parse(random.nextInt(9) + " EUR"))
-          : facts;
+      facts =
+          random.nextBoolean() ? facts.withPrice(Money.parse(random.nextInt(9) + " EUR")) : facts;
       some.add(
           i == 0
               ? new Accessory.ThreadSealant(facts, NominalThreadSize.ONE)
@@ -301,8 +315,8 @@ class OffersTest {
       }
       Offers offers = Offers.of(job, catalogue, year(3.0, 0.02));
       if (offers.offers().isEmpty()) {
-        boolean fits = Selection.of(job, catalogue)
-            .fold(p -> p.best().price().isPresent(), nothing -> false);
+        boolean fits =
+            Selection.of(job, catalogue).fold(p -> p.best().price().isPresent(), nothing -> false);
         assertThat(fits).as("seed %s", seed).isFalse();
         continue;
       }
@@ -312,11 +326,7 @@ class OffersTest {
   }
 
   private static void compare(
-      long seed,
-      Offers offers,
-      EveryCombination every,
-      ToldOnceMore rules,
-      Catalogue catalogue) {
+      long seed, Offers offers, EveryCombination every, ToldOnceMore rules, Catalogue catalogue) {
     assertThat(offers.isProven()).isTrue();
     List<Proposal> fitting = every.proposals().stream().filter(Proposal::fits).toList();
     Reckoned leastNow =
@@ -354,16 +364,15 @@ class OffersTest {
         End.parse("G 3/8 female"),
         End.parse("3/8 NPT male"),
         Shelf.adapter("x", "G 3/8 female", "3/8 NPT male").conduit()));
-    Accessory washer =
-        new Accessory.SealingWasher(priced("washer", "0", ""), "G 3/8");
+    Accessory washer = new Accessory.SealingWasher(priced("washer", "0", ""), "G 3/8");
     Catalogue catalogue = Catalogue.of(parts, List.of(TAPE, washer));
     Offers offers = Offers.of(job, catalogue, year(10.0, 5.0));
-    assertThat(Selection.of(
-                job.toBuilder().objective(Objective.LOWEST_PRICE).build(), catalogue)
+    assertThat(Selection.of(job.toBuilder().objective(Objective.LOWEST_PRICE).build(), catalogue)
             .fold(Selection.Proposals::proposals, n -> n.nearest()))
         .hasSize(Selection.LISTED)
         .noneMatch(p -> p.socket("outlet").id().equals("own end"));
-    assertThat(offer(offers, Offer.Aim.LEAST_IN_A_YEAR).proposal().socket("outlet").id())
+    assertThat(
+            offer(offers, Offer.Aim.LEAST_IN_A_YEAR).proposal().socket("outlet").id())
         .as("no adapter and so a joint less that leaks")
         .isEqualTo("own end");
     assertThat(offers.isProven()).isTrue();
