@@ -116,8 +116,7 @@ final class RuleSentences {
           + ", which the customer has already: find the marking, ask the maker, or replace it.");
     }
     GaugePressure lowest = a.lowestRating().orElseThrow();
-    return RuleAnswer.met(
-        highest + "; the weakest part is rated for " + units.say(lowest) + ".");
+    return RuleAnswer.met(highest + "; the weakest part is rated for " + units.say(lowest) + ".");
   }
 
   static RuleAnswer toolRated(Requirement job, UnitSystem units) {
@@ -178,8 +177,7 @@ final class RuleSentences {
 
   static RuleAnswer air(Assembly a, UnitSystem units) {
     Requirement job = a.requirement();
-    String wanted = units.say(job.least()) + " at "
-        + units.say(job.demand());
+    String wanted = units.say(job.least()) + " at " + units.say(job.demand());
     return a.result()
         .fold(
             delivered -> delivered.atToolGauge().compareTo(job.least()) >= 0

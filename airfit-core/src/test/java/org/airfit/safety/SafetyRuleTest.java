@@ -379,6 +379,7 @@ class SafetyRuleTest {
     assertThatNullPointerException()
         .isThrownBy(() -> new Caution(null, "text", Source.commonPractice("a test")));
     assertThatNullPointerException()
-        .isThrownBy(() -> new Ruling(Known.HOISTING, Situation.describe().build(), Judgement.ALLOWED, null));
+        .isThrownBy(() ->
+            new Ruling(Known.HOISTING, Situation.describe().build(), Judgement.ALLOWED, null));
   }
 }

@@ -152,7 +152,10 @@ public final class TextSheet {
       wrapped(
           "",
           "Not chosen yet: the profile must be known first. "
-              + sheet.plug().map(plug -> plug.inWords(sheet.units())).orElse("Follow one of the ways above."));
+              + sheet
+                  .plug()
+                  .map(plug -> plug.inWords(sheet.units()))
+                  .orElse("Follow one of the ways above."));
       return;
     }
     Selection selection = sheet.selection().get();
@@ -209,7 +212,9 @@ public final class TextSheet {
     sheet.plug().ifPresent(plug -> out.add(plug.working(sheet.units()).toText() + "\n"));
     sheet.thread().ifPresent(thread -> out.add(thread.working(sheet.units()).toText() + "\n"));
     sheet.now().ifPresent(now -> out.add("Now\n" + now.working(sheet.units()).toText() + "\n"));
-    sheet.selection().ifPresent(selection -> out.add(selection.working(sheet.units()).toText()));
+    sheet
+        .selection()
+        .ifPresent(selection -> out.add(selection.working(sheet.units()).toText()));
     line("");
     line(sheet.units().either("Pressures with (g)", "Pressures in psig")
         + " stand above the atmosphere of " + sheet.units().say(sheet.job().atmosphere()) + ".");
