@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.run.RunResult;
 import org.airfit.safety.Ruling;
 import org.airfit.working.UnitSystem;
 
@@ -177,18 +178,45 @@ final class RuleSentences {
 
   static RuleAnswer air(Assembly a, UnitSystem units) {
     Requirement job = a.requirement();
-    String wanted = units.say(job.least()) + " at " + units.say(job.demand());
-    return a.result()
+    String wanted =
+        (job.leastRange().isExact() ? "" : units.say(job.leastRange().least()) + " to ")
+            + units.say(job.least()) + " at "
+            + (job.demandRange().isExact() ? "" : units.say(job.demandRange().least()) + " to ")
+            + units.say(job.demand());
+    if (a.isAirOpen()) {
+      return RuleAnswer.open("It depends: the tool has from " + has(a.result(), units) + " to "
+          + has(a.atBest(), units) + ", it needs " + wanted + ". " + doubts(Doubts.of(a), units));
+    }
+    if (Assembly.isAtLeast(a.result(), job.least())) {
+      return RuleAnswer.met("The tool has " + (a.isExact() ? "" : "at least ")
+          + has(a.result(), units) + ", it needs " + wanted + ".");
+    }
+    return a.atBest()
         .fold(
-            delivered -> delivered.atToolGauge().compareTo(job.least()) >= 0
-                ? RuleAnswer.met("The tool has " + units.say(delivered.atToolGauge())
-                    + ", it needs " + wanted + ".")
-                : RuleAnswer.unmet("The tool has only "
-                    + units.say(delivered.atToolGauge(), job.least()) + ", it needs " + wanted
-                    + ". The biggest restriction is "
-                    + delivered.bottleneck().name() + "."),
+            delivered -> RuleAnswer.unmet("The tool has only "
+                + units.say(delivered.atToolGauge(), job.leastRange().least())
+                + (a.isExact() ? "" : " at best") + ", it needs " + wanted
+                + ". The biggest restriction is " + delivered.bottleneck().name() + "."),
             starved -> RuleAnswer.unmet("The tool starves: " + starved.element()
                 + " does not let the air through, it needs " + wanted + "."));
+  }
+
+  private static String has(RunResult result, UnitSystem units) {
+    return result.fold(
+        delivered -> units.say(delivered.atToolGauge()), starved -> "no air at all");
+  }
+
+  /** What is to be asked, the one first that settles most. */
+  private static String doubts(List<Doubt> doubts, UnitSystem units) {
+    String enough = doubts.stream()
+        .filter(Doubt::settles)
+        .map(doubt -> doubt.what() + " is " + doubt.enoughIf(units).orElseThrow() + " ("
+            + doubt.known(units) + " told)")
+        .collect(Collectors.joining(", or if the "));
+    return enough.isEmpty()
+        ? "No single answer settles it; most depends on the " + doubts.get(0).what() + " ("
+            + doubts.get(0).known(units) + " told): ask for that first."
+        : "It is enough if the " + enough + ": ask for the first of these.";
   }
 
   static RuleAnswer reach(Assembly a, UnitSystem units) {
