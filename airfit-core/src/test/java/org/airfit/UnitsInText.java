@@ -12,14 +12,14 @@ import org.airfit.working.UnitSystem;
  */
 public final class UnitsInText {
 
-  private static final Pattern SI = Pattern.compile(
-      "\\d\\s?(?:m|mm|cm|µm|m²|m³|kg|K|kW|J|Pa|kPa|MPa)(?![\\w²³/(·°])"
+  private static final Pattern SI =
+      Pattern.compile("\\d\\s?(?:m|mm|cm|µm|m²|m³|kg|K|kW|J|Pa|kPa|MPa)(?![\\w²³/(·°])"
           + "|(?<!\\w)(?:m/s|kg/s|kg/h|g/s|Pa·s)(?!\\w)"
           + "|(?<!\\w)(?:bar|mbar|kPa|Pa|L/s|L/min|dm³|m³/h|m³/s)(?!\\w)"
           + "|°C");
 
-  private static final Pattern US = Pattern.compile(
-      "\\d\\s?(?:in|ft|ft²|ft³|lb|hp|yd|gal)(?![\\w²³/])"
+  private static final Pattern US =
+      Pattern.compile("\\d\\s?(?:in|ft|ft²|ft³|lb|hp|yd|gal)(?![\\w²³/])"
           + "|(?<!\\w)(?:psi|psig|psia|scfm|cfm|scfh|ft/s|lb/s|lb/min)(?!\\w)"
           + "|°F|°R");
 

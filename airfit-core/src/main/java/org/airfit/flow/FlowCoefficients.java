@@ -58,7 +58,8 @@ public record FlowCoefficients(
     return "C " + units.say(conductance) + ", b "
         + Digits.significant(criticalPressureRatio, 4)
         + (subsonicIndex == 0.5 ? "" : ", m " + Digits.significant(subsonicIndex, 4))
-        + (crackingPressure.pascals() == 0.0 ? "" : ", opens at "
-                + units.either(crackingPressure.shown(), units.say(crackingPressure)));
+        + (crackingPressure.pascals() == 0.0
+            ? ""
+            : ", opens at " + units.either(crackingPressure.shown(), units.say(crackingPressure)));
   }
 }

@@ -236,8 +236,9 @@ public sealed interface LineLoss extends Worked {
       List<String> all = new ArrayList<>(ofModel);
       all.addAll(inlet.warnings(units));
       if (outletMach() > FAST) {
-        all.add("Mach " + Digits.significant(outletMach(), 3)
-            + " at the outlet: close to choking, where isothermal and adiabatic answers lie a few percent apart.");
+        all.add(
+            "Mach " + Digits.significant(outletMach(), 3)
+                + " at the outlet: close to choking, where isothermal and adiabatic answers lie a few percent apart.");
       }
       return List.copyOf(all);
     }

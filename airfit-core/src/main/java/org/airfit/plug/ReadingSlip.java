@@ -138,8 +138,10 @@ public final class ReadingSlip {
     String of = ", as of " + profile.displayName();
     return switch (kind) {
       case INCHES_TYPED, MILLIMETRES_TYPED ->
-        number(reading.length()) + " looks like " + unit() + ", " + number(meant.map(this::asTyped).orElseThrow()) + " "
-            + typed() + " is " + meant.map(length -> length.format(LengthUnit.MILLIMETRE, 2)).orElse("")
+        number(reading.length()) + " looks like " + unit() + ", "
+            + number(meant.map(this::asTyped).orElseThrow()) + " "
+            + typed() + " is "
+            + meant.map(length -> length.format(LengthUnit.MILLIMETRE, 2)).orElse("")
             + of;
       case DIGITS_EXCHANGED -> read + " looks like " + as + " with two digits exchanged" + of;
       case DECIMAL_POINT -> read + ": a decimal slip? It would be " + as + of;

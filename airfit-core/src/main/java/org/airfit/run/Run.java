@@ -221,9 +221,9 @@ public final class Run {
     Element named = path.elements().stream()
         .filter(element -> element.name().equals(name))
         .findFirst()
-        .orElseThrow(() -> new IllegalArgumentException(
-            "name must be that of an element of this run, of " + names() + ", was \""
-                + name + "\""));
+        .orElseThrow(
+            () -> new IllegalArgumentException("name must be that of an element of this run, of "
+                + names() + ", was \"" + name + "\""));
     return named instanceof Element.Line line ? Optional.of(line.conduit()) : Optional.empty();
   }
 

@@ -96,15 +96,17 @@ public final class WiderHose {
   public static String inWords(List<WiderHose> tried, UnitSystem units) {
     Objects.requireNonNull(units, "units");
     return Objects.requireNonNull(tried, "tried").stream()
-        .map(each -> each.inWords(each.equals(tried.get(0)), units))
-        .collect(Collectors.joining("; "))
+            .map(each -> each.inWords(each.equals(tried.get(0)), units))
+            .collect(Collectors.joining("; "))
         + (tried.isEmpty() ? "" : ".");
   }
 
   private String inWords(boolean first, UnitSystem units) {
-    String with = (first ? "With a " : "with a ") + values.size + (first ? " of the same length" : "");
+    String with =
+        (first ? "With a " : "with a ") + values.size + (first ? " of the same length" : "");
     return values.result.fold(
-        delivered -> with + (first ? " the tool has " : " ")
+        delivered -> with
+            + (first ? " the tool has " : " ")
             + units.say(delivered.atToolGauge(), values.least)
             + (isEnough() ? ": enough" : ": too little"),
         starved -> with + " the tool still starves");

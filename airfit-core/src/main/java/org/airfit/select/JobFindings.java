@@ -66,8 +66,8 @@ public final class JobFindings {
    */
   public List<Caution> cautions(UnitSystem units) {
     Objects.requireNonNull(units, "units");
-    List<Caution> cautions =
-        new ArrayList<>(job.rules().toldIn(units).cautions(JobSituation.ofCautions(job).build()));
+    List<Caution> cautions = new ArrayList<>(
+        job.rules().toldIn(units).cautions(JobSituation.ofCautions(job).build()));
     Caution deference = cautions.remove(cautions.size() - 1);
     ifRegulatorFails(findings(units)).ifPresent(cautions::add);
     cautions.add(deference);

@@ -238,7 +238,8 @@ public final class Proposal implements Worked {
     assembly
         .lowestRating()
         .ifPresent(lowest -> situation.ratedParts(requirement().highest(), lowest));
-    List<Caution> cautions = new ArrayList<>(requirement().rules().toldIn(units).cautions(situation.build()));
+    List<Caution> cautions =
+        new ArrayList<>(requirement().rules().toldIn(units).cautions(situation.build()));
     Caution deference = cautions.remove(cautions.size() - 1);
     JobFindings.ifRegulatorFails(findings(units)).ifPresent(cautions::add);
     cautions.addAll(result().cautions(units));

@@ -117,8 +117,7 @@ final class RuleSentences {
           + ", which the customer has already: find the marking, ask the maker, or replace it.");
     }
     GaugePressure lowest = a.lowestRating().orElseThrow();
-    return RuleAnswer.met(
-        highest + "; the weakest part is rated for " + units.say(lowest) + ".");
+    return RuleAnswer.met(highest + "; the weakest part is rated for " + units.say(lowest) + ".");
   }
 
   static RuleAnswer toolRated(Requirement job, UnitSystem units) {

@@ -15,9 +15,9 @@ import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.MassFlowUnit;
+import org.airfit.quantity.PowerUnit;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.PressureUnit;
-import org.airfit.quantity.PowerUnit;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
@@ -83,8 +83,8 @@ public enum UnitSystem {
       PowerUnit.HORSEPOWER);
 
   /** Units that both use, or neither. */
-  private static final Set<Unit> OF_NEITHER = Set.of(
-      PressureUnit.ATMOSPHERE, PowerUnit.ELECTRIC_HORSEPOWER, VolumeUnit.IMPERIAL_GALLON);
+  private static final Set<Unit> OF_NEITHER =
+      Set.of(PressureUnit.ATMOSPHERE, PowerUnit.ELECTRIC_HORSEPOWER, VolumeUnit.IMPERIAL_GALLON);
 
   /** More decimals than a pressure in bar or psi is worth. */
   private static final int MOST_DECIMALS = 9;

@@ -27,8 +27,8 @@ class WiderHoseTest {
   private static final AbsolutePressure ATMOSPHERE = AbsolutePressure.ofPsi(14.7);
   private static final AirState SUPPLY =
       AirState.of(AbsolutePressure.ofPsi(119.7), Temperature.ofFahrenheit(68));
-  private static final Conduit OLD = Conduit.of(
-      Length.parse("1/4 in"), Length.parse("50 ft"), Length.parse("0.0004 in"));
+  private static final Conduit OLD =
+      Conduit.of(Length.parse("1/4 in"), Length.parse("50 ft"), Length.parse("0.0004 in"));
   private static final Run RUN = Run.from(SUPPLY, ATMOSPHERE)
       .through("coupler", FlowCapacity.of(SonicConductance.parse("6 dm³/(s·bar)"), 0.3))
       .through("old hose", OLD);
@@ -58,7 +58,8 @@ class WiderHoseTest {
       double adiabatic = LossModels.of(PipeEquation.ADIABATIC, FrictionLaw.HAALAND)
           .loss(conduit, WEAK, SUPPLY.at(delivered.share("old hose").inlet()))
           .fold(flowing -> flowing.drop().pascals(), choked -> Double.NaN);
-      assertThat(delivered.share("old hose").drop().pascals()).isCloseTo(adiabatic, within(0.02 * adiabatic));
+      assertThat(delivered.share("old hose").drop().pascals())
+          .isCloseTo(adiabatic, within(0.02 * adiabatic));
     }
   }
 
@@ -92,15 +93,17 @@ class WiderHoseTest {
         .isThrownBy(() -> WiderHose.tried(RUN, "new hose", WEAK, LEAST, UnitSystem.US))
         .withMessageContaining("of [coupler, old hose], was \"new hose\"");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> WiderHose.tried(
-            RUN, "old hose", WEAK, GaugePressure.parse("-1 psig"), UnitSystem.US))
+        .isThrownBy(() ->
+            WiderHose.tried(RUN, "old hose", WEAK, GaugePressure.parse("-1 psig"), UnitSystem.US))
         .withMessageContaining("at least 0 Pa(g)");
   }
 
   @Test
   void equal_questions_have_equal_answers() {
     List<WiderHose> tried = WiderHose.tried(RUN, "old hose", WEAK, LEAST, UnitSystem.US);
-    assertThat(WiderHose.tried(RUN, "old hose", WEAK, LEAST, UnitSystem.US)).isEqualTo(tried).hasSameHashCodeAs(tried);
+    assertThat(WiderHose.tried(RUN, "old hose", WEAK, LEAST, UnitSystem.US))
+        .isEqualTo(tried)
+        .hasSameHashCodeAs(tried);
     assertThat(tried.get(0)).isNotEqualTo(tried.get(1));
   }
 

@@ -40,7 +40,8 @@ class CautionTest {
   @ParameterizedTest
   @EnumSource
   void only_what_somebody_must_act_on_becomes_a_caution(Judgement judgement) {
-    Ruling ruling = new Ruling(Known.HOISTING, Situation.describe().build(), judgement, "so it is.");
+    Ruling ruling =
+        new Ruling(Known.HOISTING, Situation.describe().build(), judgement, "so it is.");
     boolean acts = judgement == Judgement.REQUIRED || judgement == Judgement.NOT_ALLOWED;
     assertThat(judgement.callsForCaution()).isEqualTo(acts);
     assertThat(ruling.caution().isPresent()).isEqualTo(acts);
@@ -56,13 +57,16 @@ class CautionTest {
   @SuppressWarnings("NullAway") // the point is what happens to callers without such a check
   void a_ruling_is_whole() {
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> new Ruling(Known.HOISTING, Situation.describe().build(), Judgement.REQUIRED, " "))
+        .isThrownBy(
+            () -> new Ruling(Known.HOISTING, Situation.describe().build(), Judgement.REQUIRED, " "))
         .withMessage("reason of a ruling must say why, was blank");
     assertThatNullPointerException()
-        .isThrownBy(() -> new Ruling(null, Situation.describe().build(), Judgement.REQUIRED, "so it is."))
+        .isThrownBy(
+            () -> new Ruling(null, Situation.describe().build(), Judgement.REQUIRED, "so it is."))
         .withMessage("rule");
     assertThatNullPointerException()
-        .isThrownBy(() -> new Ruling(Known.HOISTING, Situation.describe().build(), null, "so it is."))
+        .isThrownBy(
+            () -> new Ruling(Known.HOISTING, Situation.describe().build(), null, "so it is."))
         .withMessage("judgement");
   }
 }

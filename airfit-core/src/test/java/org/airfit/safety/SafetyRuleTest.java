@@ -380,7 +380,8 @@ class SafetyRuleTest {
     assertThatNullPointerException()
         .isThrownBy(() -> new Caution(null, "text", Source.commonPractice("a test")));
     assertThatNullPointerException()
-        .isThrownBy(() -> new Ruling(Known.HOISTING, Situation.describe().build(), Judgement.ALLOWED, null));
+        .isThrownBy(() ->
+            new Ruling(Known.HOISTING, Situation.describe().build(), Judgement.ALLOWED, null));
   }
 
   private static SafetyRule own(String quantity, String operator, String limit, String unit) {

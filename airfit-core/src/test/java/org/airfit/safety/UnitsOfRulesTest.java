@@ -126,14 +126,18 @@ class UnitsOfRulesTest {
 
   @Test
   void a_rule_of_ones_own_may_name_its_limit_too() {
-    SafetyRules own = SafetyRules.ofTable("jurisdiction,citation,text,quantity,operator,limit,unit,source,basis\n"
-        + "Works,W 1,no line above {limit},line pressure,<=,7,bar,own,practice\n");
+    SafetyRules own =
+        SafetyRules.ofTable("jurisdiction,citation,text,quantity,operator,limit,unit,source,basis\n"
+            + "Works,W 1,no line above {limit},line pressure,<=,7,bar,own,practice\n");
     SafetyRule rule = own.rules().get(0);
     assertThat(rule.demand()).isEqualTo("No line above 7 bar(g).");
-    assertThat(rule.toldIn(UnitSystem.US).demand()).isEqualTo("No line above 101.5 psig (7 bar(g)).");
-    Ruling above = Ruling.of(rule, Situation.describe().linePressure(psi(90), psi(120)).build());
+    assertThat(rule.toldIn(UnitSystem.US).demand())
+        .isEqualTo("No line above 101.5 psig (7 bar(g)).");
+    Ruling above =
+        Ruling.of(rule, Situation.describe().linePressure(psi(90), psi(120)).build());
     assertThat(above.toldIn(UnitSystem.US).reason())
         .isEqualTo("120 psig against at most 101.5 psig (7 bar(g)).");
-    assertThat(above.toldIn(UnitSystem.SI).reason()).isEqualTo("8.274 bar(g) against at most 7 bar(g).");
+    assertThat(above.toldIn(UnitSystem.SI).reason())
+        .isEqualTo("8.274 bar(g) against at most 7 bar(g).");
   }
 }

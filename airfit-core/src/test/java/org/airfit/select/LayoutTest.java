@@ -334,6 +334,7 @@ class LayoutTest {
         job(Slot.coupling("outlet"), Slot.hose("hose", TEN_METRES)).impactTool().build(),
         parts(hose("rubber", 10.0), reducer));
     assertThat(of(direct, Rule.WHIP_HOSE).outcome()).isEqualTo(RuleOutcome.MET);
+    assertThat(titles(direct.cautions())).doesNotContain("Whip hose");
     assertThat(of(direct, Rule.WHIP_HOSE).reason())
         .isEqualTo("part rubber goes straight to the tool; no coupling sits on it.");
   }

@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.airfit.UnitsInText;
+import org.airfit.air.AirState;
+import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
@@ -35,6 +37,11 @@ class UnitsOfProposalsTest {
         .lubrication(Lubrication.DRY);
   }
 
+  /** Air outside its model, of which a caution and a note in the working speak with numbers. */
+  private static AirState dense(String pressure) {
+    return AirState.of(AbsolutePressure.parse(pressure), Temperature.ofCelsius(20.0));
+  }
+
   /** Jobs that between them make each rule say each of the things it can say with a number. */
   private static List<Selection> selections() {
     SafetyRules own = SafetyRules.ofTable(
@@ -50,14 +57,18 @@ class UnitsOfProposalsTest {
         typedInUs().temperatures(Temperature.parse("10 °F"), Temperature.parse("150 °F")),
         typedInUs().blowGun(GaugePressure.parse("28 psig")),
         typedInUs().blowGun(GaugePressure.parse("60 psig")),
-        typedInUs().blowGun(GaugePressure.parse("28 psig")).rules(SafetyRules.ofTable(
-            "jurisdiction,citation,text,quantity,operator,limit,unit,source,basis\n"
-                + "Works,W 3,clean below {limit},cleaning pressure,<,2,bar,own,practice\n")),
+        typedInUs()
+            .blowGun(GaugePressure.parse("28 psig"))
+            .rules(SafetyRules.ofTable(
+                "jurisdiction,citation,text,quantity,operator,limit,unit,source,basis\n"
+                    + "Works,W 3,clean below {limit},cleaning pressure,<,2,bar,own,practice\n")),
         typedInUs().automaticFeed(),
         typedInUs().impactTool(),
         typedInUs().rules(own),
         Shelf.job().rules(own),
         Shelf.job(),
+        typedInUs().supply(dense("60 bar(a)"), Shelf.ATMOSPHERE),
+        typedInUs().supply(dense("150 bar(a)"), Shelf.ATMOSPHERE),
         Requirement.forTool(FreeAirFlow.parse("200 scfm"), GaugePressure.parse("90 psig"))
             .toolInlet(Shelf.job().build().toolInlet())
             .supply(Shelf.SUPPLY, Shelf.ATMOSPHERE)
@@ -147,6 +158,19 @@ class UnitsOfProposalsTest {
     assertThat(outcomes.get(Rule.CLEANING_PRESSURE)).contains(RuleOutcome.MET, RuleOutcome.UNMET);
     assertThat(outcomes.get(Rule.SAFETY_RULES_ALLOW)).contains(RuleOutcome.UNMET);
     assertThat(outcomes.get(Rule.TEMPERATURE_SUITS)).contains(RuleOutcome.OPEN);
+  }
+
+  @Test
+  void air_outside_its_model_is_told_in_the_units() {
+    Proposal proposal = shown(Selection.of(
+        typedInUs().supply(dense("150 bar(a)"), Shelf.ATMOSPHERE).build(),
+        Catalogue.of(Shelf.parts())));
+    assertThat(proposal.cautions(UnitSystem.US))
+        .anySatisfy(caution -> assertThat(caution.text())
+            .startsWith("Above 1450 psig, at 2176 psia, 68 °F, nothing was held against"));
+    assertThat(proposal.cautions())
+        .anySatisfy(caution -> assertThat(caution.text())
+            .startsWith("Above 100 bar(g), at 150 bar(a), 20 °C, nothing was held against"));
   }
 
   @Test

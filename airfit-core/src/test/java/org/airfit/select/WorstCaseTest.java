@@ -154,7 +154,8 @@ class WorstCaseTest {
     assertThat(finding(gun, Rule.CLEANING_PRESSURE).outcome()).isEqualTo(RuleOutcome.UNMET);
     assertThat(best(gun).cautions())
         .extracting(Caution::text)
-        .anySatisfy(text -> assertThat(text).contains("4.137 bar(g) against less than 2.068 bar(g) (30 psig)"));
+        .anySatisfy(text ->
+            assertThat(text).contains("4.137 bar(g) against less than 2.068 bar(g) (30 psig)"));
     gun.regulated(GaugePressure.ofPsi(29.5));
     assertThat(finding(gun, Rule.CLEANING_PRESSURE).outcome()).isEqualTo(RuleOutcome.MET);
   }

@@ -72,8 +72,7 @@ final class InWords {
         sheet
             .selection()
             .map(selection -> selection.<String>fold(
-                fitting -> recommended(fitting.best(), sheet)
-                    + beyondTheModel(sheet),
+                fitting -> recommended(fitting.best(), sheet) + beyondTheModel(sheet),
                 nothing -> "nothing in the catalogue fits: "
                     + String.join(" ", nothing.toGive(sheet.units())) + beyondTheModel(sheet)))
             .orElse("not chosen before the plug is known")));
@@ -155,7 +154,8 @@ final class InWords {
     GaugePressure least = sheet.requirement().least();
     return result.fold(
         delivered -> "At the tool " + units.say(delivered.atToolGauge(), least) + " ("
-            + units.other().say(delivered.atToolGauge(), least) + "), needed " + units.sayBoth(least)
+            + units.other().say(delivered.atToolGauge(), least) + "), needed "
+            + units.sayBoth(least)
             + ": "
             + (delivered.atToolGauge().compareTo(least) >= 0 ? "enough." : "too little."),
         starved -> "The tool starves: " + starved.element()
@@ -192,8 +192,7 @@ final class InWords {
         || sheet.requirement().toOutlet().names().contains(narrowest)) {
       return Optional.empty();
     }
-    List<WiderHose> tried =
-        WiderHose.tried(run, narrowest, now.massFlow(), least, sheet.units());
+    List<WiderHose> tried = WiderHose.tried(run, narrowest, now.massFlow(), least, sheet.units());
     return tried.isEmpty()
         ? Optional.empty()
         : Optional.of(WiderHose.inWords(tried, sheet.units()));
@@ -270,10 +269,8 @@ final class InWords {
     List<Caution> parts = proposal
         .map(chosen -> chosen.cautions(sheet.units()))
         .orElseGet(() -> JobFindings.of(sheet.requirement()).cautions(sheet.units()));
-    List<Caution> with = proposal
-        .map(Proposal::result)
-        .map(run -> run.cautions(sheet.units()))
-        .orElse(List.of());
+    List<Caution> with =
+        proposal.map(Proposal::result).map(run -> run.cautions(sheet.units())).orElse(List.of());
 
     Set<Caution> all = new LinkedHashSet<>();
     all.add(SafetyRules.usFederal().reminder(DEPRESSURISE));

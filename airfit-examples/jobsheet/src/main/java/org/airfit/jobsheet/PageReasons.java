@@ -84,7 +84,8 @@ final class PageReasons {
           element(
               "figcaption",
               profile.displayName()
-                  + " to true scale. Print at 100 % and lay a rule on the " + mark + " mark: if it is not " + mark
+                  + " to true scale. Print at 100 % and lay a rule on the " + mark
+                  + " mark: if it is not " + mark
                   + ", do not"
                   + " hold a plug against it.");
           out.append("</figure>\n");
@@ -178,9 +179,7 @@ final class PageReasons {
     Selection selection = sheet.selection().get();
     selection.fold(
         fitting -> {
-          element(
-              "p class=\"answer\"",
-              InWords.arrives(fitting.best().result(), sheet));
+          element("p class=\"answer\"", InWords.arrives(fitting.best().result(), sheet));
           element("p", InWords.carries(sheet, fitting.best().run()));
           element("p", fitting.whyBest(sheet.units()));
           return fitting;
@@ -228,7 +227,9 @@ final class PageReasons {
     sheet.plug().ifPresent(plug -> pre(plug.working(sheet.units()).toText()));
     sheet.thread().ifPresent(thread -> pre(thread.working(sheet.units()).toText()));
     sheet.now().ifPresent(now -> pre("Now\n" + now.working(sheet.units()).toText()));
-    sheet.selection().ifPresent(selection -> pre(selection.working(sheet.units()).toText()));
+    sheet
+        .selection()
+        .ifPresent(selection -> pre(selection.working(sheet.units()).toText()));
     out.append("</pre>\n");
   }
 

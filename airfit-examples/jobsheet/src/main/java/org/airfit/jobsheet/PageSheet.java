@@ -116,9 +116,11 @@ public final class PageSheet {
         "footer",
         "Parts from " + sheet.job().catalogue().name() + ". Pressures stand above an atmosphere of "
             + sheet.units().say(sheet.job().atmosphere()) + "; free air is counted "
-            + sheet.units().either(
-                "at 20 °C, 1 bar and 65 % humidity, marked ANR (in brackets at 60 °F and 14.7 psia)",
-                "at 60 °F and 14.7 psia (in brackets, marked ANR, at 20 °C, 1 bar and 65 % humidity)")
+            + sheet
+                .units()
+                .either(
+                    "at 20 °C, 1 bar and 65 % humidity, marked ANR (in brackets at 60 °F and 14.7 psia)",
+                    "at 60 °F and 14.7 psia (in brackets, marked ANR, at 20 °C, 1 bar and 65 % humidity)")
             + ", unless marked otherwise. Told in " + sheet.job().units().inWords()
             + " The sides that follow show what this rests on.");
     out.append("</section>\n<section class=\"behind\">\n");

@@ -72,8 +72,7 @@ final class PressureChart {
   }
 
   private double x(double pressure) {
-    return LEFT
-        + (WIDTH - LEFT - RIGHT) * (pressure - scale.from()) / (scale.to() - scale.from());
+    return LEFT + (WIDTH - LEFT - RIGHT) * (pressure - scale.from()) / (scale.to() - scale.from());
   }
 
   private static String n(double value) {
@@ -141,7 +140,8 @@ final class PressureChart {
   }
 
   private void dot(double pressure, double y) {
-    out.append("<circle cx=\"" + n(x(pressure)) + "\" cy=\"" + n(y) + "\" r=\"4\" fill=\"#1d4e6b\"/>\n");
+    out.append(
+        "<circle cx=\"" + n(x(pressure)) + "\" cy=\"" + n(y) + "\" r=\"4\" fill=\"#1d4e6b\"/>\n");
   }
 
   private void label(String text, double y) {
@@ -174,14 +174,13 @@ final class PressureChart {
       out.append("<line x1=\"" + n(x(mark)) + "\" y1=\"" + n(TOP) + "\" x2=\"" + n(x(mark))
           + "\" y2=\"" + n(bottom) + "\" stroke=\"#d5dadd\" stroke-width=\"1\"/>\n");
       text(x(mark), bottom + 14.0, "middle", Amounts.fixed(mark, units.either(1, 0)), "#46525a");
-      text(
-          x(mark),
-          bottom + 28.0,
-          "middle",
-          Amounts.fixed(beside, units.either(0, 1)),
-          "#46525a");
+      text(x(mark), bottom + 28.0, "middle", Amounts.fixed(beside, units.either(0, 1)), "#46525a");
     }
-    text(LEFT - 14.0, bottom + 14.0, "end", "pressure above atmosphere, " + units.pressureUnit().symbol(),
+    text(
+        LEFT - 14.0,
+        bottom + 14.0,
+        "end",
+        "pressure above atmosphere, " + units.pressureUnit().symbol(),
         "#46525a");
     text(LEFT - 14.0, bottom + 28.0, "end", units.either("(psig)", "(bar)"), "#46525a");
   }
@@ -190,7 +189,11 @@ final class PressureChart {
     double at = x(need.in(scale.units().pressureUnit()));
     out.append("<line x1=\"" + n(at) + "\" y1=\"" + n(TOP - 10.0) + "\" x2=\"" + n(at) + "\" y2=\""
         + n(bottom) + "\" stroke=\"#8a1c1c\" stroke-width=\"1.4\" stroke-dasharray=\"5 3\"/>\n");
-    text(at, TOP - 16.0, "middle", "the tool needs " + told(need.in(scale.units().pressureUnit())),
+    text(
+        at,
+        TOP - 16.0,
+        "middle",
+        "the tool needs " + told(need.in(scale.units().pressureUnit())),
         "#8a1c1c");
   }
 }

@@ -164,7 +164,9 @@ class JobsOfManyKindsTest {
     Files.delete(folder.resolve("catalogue.json"));
     assertThat(sheet("\"inlet\": \"1/4", "\"feedsFasteners\": true, \"inlet\": \"1/4"))
         .as("judged at 8.5 bar(g), which are 123 psig")
-        .contains("Muzzle contact safety", "8.5 bar(g) at the tool, asked for above 6.895 bar(g) (100 psig)");
+        .contains(
+            "Muzzle contact safety",
+            "8.5 bar(g) at the tool, asked for above 6.895 bar(g) (100 psig)");
   }
 
   /** What is lost now is not said of the parts that cure it. */

@@ -24,20 +24,25 @@ class UnitsOfSheetsTest {
   private static final Path JOBS = Path.of("../jobs");
 
   /** Units of the other system: behind a number, or by themselves where they are no other word. */
-  private static final Pattern SI = Pattern.compile("\\d\\s?(?:m|mm|cm|µm|m²|m³|kg|K|J|Pa|kPa)(?![\\w²³/(·°])"
-      + "|(?<!\\w)(?:m/s|kg/s|Pa·s|bar|mbar|kPa|Pa|L/s|L/min|dm³|m³/h|m³/s)(?!\\w)|°C");
+  private static final Pattern SI =
+      Pattern.compile("\\d\\s?(?:m|mm|cm|µm|m²|m³|kg|K|J|Pa|kPa)(?![\\w²³/(·°])"
+          + "|(?<!\\w)(?:m/s|kg/s|Pa·s|bar|mbar|kPa|Pa|L/s|L/min|dm³|m³/h|m³/s)(?!\\w)|°C");
 
   private static final Pattern US = Pattern.compile("\\d\\s?(?:in|ft|ft²|ft³|lb)(?![\\w²³/])"
       + "|(?<!\\w)(?:psi|psig|psia|scfm|cfm|ft/s|lb/s)(?!\\w)|°F|°R");
 
-  private static final Pattern NAMES = Pattern.compile(
-      "\"(?:job|customer|name|catalogue|where|instrument)\":\\s*\"([^\"]*)\"");
+  private static final Pattern NAMES =
+      Pattern.compile("\"(?:job|customer|name|catalogue|where|instrument)\":\\s*\"([^\"]*)\"");
 
   /** What people called things, in the job and in its catalogue: a name keeps its unit. */
   private static List<String> names(Path job) throws IOException {
     List<String> names = new ArrayList<>();
     for (Path file : List.of(job, job.resolveSibling("catalogue.json"))) {
-      NAMES.matcher(Files.readString(file)).results().map(found -> found.group(1)).forEach(names::add);
+      NAMES
+          .matcher(Files.readString(file))
+          .results()
+          .map(found -> found.group(1))
+          .forEach(names::add);
     }
     names.sort((one, other) -> other.length() - one.length());
     return names;
@@ -75,7 +80,8 @@ class UnitsOfSheetsTest {
       bare = bare.replace(name, "…");
     }
     String shown = withoutBrackets(bare);
-    return wanted.either(US, SI)
+    return wanted
+        .either(US, SI)
         .matcher(shown)
         .results()
         .map((MatchResult found) -> shown.substring(
@@ -133,7 +139,8 @@ class UnitsOfSheetsTest {
 
   @Test
   void what_was_typed_in_us_units_is_told_as_it_was_typed() throws Exception {
-    String text = TextSheet.of(sheet(JOBS.resolve("quarry-road/tire-shop.json"))).replaceAll("\\s+", " ");
+    String text =
+        TextSheet.of(sheet(JOBS.resolve("quarry-road/tire-shop.json"))).replaceAll("\\s+", " ");
     assertThat(text)
         .contains("Told in US units, in which")
         .contains("takes 22 scfm (10.7 L/s ANR) of free air")
