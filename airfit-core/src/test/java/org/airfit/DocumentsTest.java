@@ -97,22 +97,22 @@ import org.airfit.safety.Ruling;
 import org.airfit.safety.SafetyRule;
 import org.airfit.safety.SafetyRules;
 import org.airfit.safety.Situation;
+import org.airfit.select.Catalogue;
 import org.airfit.select.DeviceKind;
 import org.airfit.select.Finding;
+import org.airfit.select.Interview;
 import org.airfit.select.JobFindings;
 import org.airfit.select.Layout;
 import org.airfit.select.Part;
 import org.airfit.select.PartFacts;
+import org.airfit.select.PossibleAnswer;
+import org.airfit.select.Question;
 import org.airfit.select.Requirement;
 import org.airfit.select.Rule;
 import org.airfit.select.RuleOutcome;
-import org.airfit.select.Catalogue;
-import org.airfit.select.Interview;
-import org.airfit.select.PossibleAnswer;
-import org.airfit.select.Question;
-import org.airfit.select.Topic;
 import org.airfit.select.Shelf;
 import org.airfit.select.Slot;
+import org.airfit.select.Topic;
 import org.airfit.source.Source;
 import org.airfit.thread.BsptThread;
 import org.airfit.thread.Limits;
@@ -421,8 +421,7 @@ class DocumentsTest {
     assertThat(answers)
         .extracting(PossibleAnswer::inWords)
         .containsExactly("less than 101.5 psig", "101.5 psig or more");
-    assertThat(after.requirement().orElseThrow().toolRating())
-        .contains(GaugePressure.ofPsi(110.0));
+    assertThat(after.requirement().orElseThrow().toolRating()).contains(GaugePressure.ofPsi(110.0));
   }
 
   @Test

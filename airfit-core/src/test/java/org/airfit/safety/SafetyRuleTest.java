@@ -2,8 +2,8 @@ package org.airfit.safety;
 
 import static java.util.Map.entry;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.assertThatNullPointerException;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Map;
@@ -380,7 +380,8 @@ class SafetyRuleTest {
     assertThatNullPointerException()
         .isThrownBy(() -> new Caution(null, "text", Source.commonPractice("a test")));
     assertThatNullPointerException()
-        .isThrownBy(() -> new Ruling(Known.HOISTING, Situation.describe().build(), Judgement.ALLOWED, null));
+        .isThrownBy(() ->
+            new Ruling(Known.HOISTING, Situation.describe().build(), Judgement.ALLOWED, null));
   }
 
   private static SafetyRule own(String quantity, String operator, String limit, String unit) {
