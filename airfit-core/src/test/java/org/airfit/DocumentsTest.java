@@ -105,6 +105,7 @@ import org.airfit.select.BillOfMaterials;
 import org.airfit.select.Catalogue;
 import org.airfit.select.DeviceKind;
 import org.airfit.select.Finding;
+import org.airfit.select.Interview;
 import org.airfit.select.JobFindings;
 import org.airfit.select.Layout;
 import org.airfit.select.Material;
@@ -118,7 +119,6 @@ import org.airfit.select.Requirement;
 import org.airfit.select.Rule;
 import org.airfit.select.RuleOutcome;
 import org.airfit.select.Selection;
-import org.airfit.select.Interview;
 import org.airfit.select.PossibleAnswer;
 import org.airfit.select.Question;
 import org.airfit.select.Topic;
@@ -516,8 +516,7 @@ class DocumentsTest {
     assertThat(answers)
         .extracting(PossibleAnswer::inWords)
         .containsExactly("less than 101.5 psig", "101.5 psig or more");
-    assertThat(after.requirement().orElseThrow().toolRating())
-        .contains(GaugePressure.ofPsi(110.0));
+    assertThat(after.requirement().orElseThrow().toolRating()).contains(GaugePressure.ofPsi(110.0));
   }
 
   @Test

@@ -53,7 +53,12 @@ final class ChangeInWords {
       rules(words, "not met: ", before, after, RuleOutcome.UNMET);
       met(words, before, after);
     }
-    rules(words, "met only while the regulator holds: ", before, after, RuleOutcome.MET_WHILE_REGULATED);
+    rules(
+        words,
+        "met only while the regulator holds: ",
+        before,
+        after,
+        RuleOutcome.MET_WHILE_REGULATED);
     withoutRegulator(words, before, after);
     rules(words, "still to be asked: ", before, after, RuleOutcome.OPEN);
     settled(words, before, after);
@@ -121,7 +126,8 @@ final class ChangeInWords {
     return more == 0
         ? Optional.empty()
         : Optional.of(new Money(
-                    other.get().amount().subtract(one.get().amount()).abs(), one.get().currency())
+                    other.get().amount().subtract(one.get().amount()).abs(),
+                    one.get().currency())
                 .format(2)
             + (more > 0 ? " more" : " less"));
   }

@@ -134,8 +134,8 @@ public final class Interview {
   public Optional<String> refusal() {
     Medium medium = told.job()
         .map(Requirement::medium)
-        .orElseGet(() ->
-            Medium.parse(told.answers().getOrDefault(Topic.MEDIUM, Medium.COMPRESSED_AIR.toString())));
+        .orElseGet(() -> Medium.parse(
+            told.answers().getOrDefault(Topic.MEDIUM, Medium.COMPRESSED_AIR.toString())));
     return medium.refusalInWords();
   }
 
@@ -293,8 +293,7 @@ public final class Interview {
       @Nullable Standing standing,
       UnitSystem units) {
     if (span != null && standing != null) {
-      tried.add(new Tried(
-          Turns.text(topic, span.inside()), span.inWords(topic, units), standing));
+      tried.add(new Tried(Turns.text(topic, span.inside()), span.inWords(topic, units), standing));
     }
   }
 
@@ -311,8 +310,8 @@ public final class Interview {
       settled += now.settledBy(each.standing());
       moved += now.parts().equals(each.standing().parts()) ? 0.0 : 1.0;
       mayForbid |= now.isForbiddenBy(each.standing());
-      answers.add(new PossibleAnswer(
-          each.text(), each.inWords(), ChangeInWords.of(now, each.standing())));
+      answers.add(
+          new PossibleAnswer(each.text(), each.inWords(), ChangeInWords.of(now, each.standing())));
     }
     return new Weighed(
         new Question(topic, answers), mayForbid, settled / tried.size(), moved / tried.size());

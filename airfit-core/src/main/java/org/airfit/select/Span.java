@@ -45,7 +45,8 @@ record Span(double least, boolean hasLeast, double most, boolean hasMost, double
     String from = hasLeast
         ? words(topic, least, units) + " or more"
         : "more than " + words(topic, least, units);
-    String to = (hasMost ? "up to " : "less than ") + (endsAnywhere ? "" : words(topic, most, units));
+    String to =
+        (hasMost ? "up to " : "less than ") + (endsAnywhere ? "" : words(topic, most, units));
     if (startsAnywhere) {
       return endsAnywhere ? "whatever it is" : to;
     }

@@ -49,8 +49,7 @@ record Standing(
   }
 
   private static Standing nothing(List<String> missing) {
-    return new Standing(
-        Optional.empty(), false, List.of(), Map.of(), false, Set.of(), missing);
+    return new Standing(Optional.empty(), false, List.of(), Map.of(), false, Set.of(), missing);
   }
 
   private static Standing of(Proposal shown, boolean isFitting) {
@@ -101,7 +100,7 @@ record Standing(
   boolean isForbiddenBy(Standing after) {
     return (after.shown.isEmpty() && shown.isPresent())
         || SAFETY.stream()
-            .anyMatch(rule -> after.told.get(rule) == RuleOutcome.UNMET
-                && told.get(rule) != RuleOutcome.UNMET);
+            .anyMatch(rule ->
+                after.told.get(rule) == RuleOutcome.UNMET && told.get(rule) != RuleOutcome.UNMET);
   }
 }

@@ -21,8 +21,7 @@ final class ToldSoFar {
   private final Set<Topic> notKnown;
   private final @Nullable Requirement job;
 
-  private ToldSoFar(
-      @Nullable Requirement before, Map<Topic, String> answers, Set<Topic> notKnown) {
+  private ToldSoFar(@Nullable Requirement before, Map<Topic, String> answers, Set<Topic> notKnown) {
     this.before = before;
     this.answers = answers;
     this.notKnown = notKnown;

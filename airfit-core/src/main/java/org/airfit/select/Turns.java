@@ -109,8 +109,8 @@ final class Turns {
         .flatMap(Optional::stream)
         .forEach(rating -> {
           turns.add(rating.pascals());
-          rules.forEach(rule ->
-              rule.pressureLimit(rating).map(GaugePressure::pascals).ifPresent(turns::add));
+          rules.forEach(
+              rule -> rule.pressureLimit(rating).map(GaugePressure::pascals).ifPresent(turns::add));
         });
     for (Slot slot : job.layout().slots()) {
       if (slot instanceof Slot.Regulated regulated) {

@@ -34,7 +34,8 @@ class InterviewProperties {
     for (Optional<Question> next = talk.next(); next.isPresent(); next = talk.next()) {
       Question question = next.get();
       assertThat(asked.add(question.topic())).as("asked again: " + question).isTrue();
-      PossibleAnswer answer = question.answers().get(random.nextInt(question.answers().size()));
+      PossibleAnswer answer =
+          question.answers().get(random.nextInt(question.answers().size()));
       talk = random.nextInt(10) < ofTen
           ? talk.with(question.topic(), answer.text())
           : talk.withUnknown(question.topic());
@@ -46,7 +47,8 @@ class InterviewProperties {
   private static String seen(Interview talk) {
     Selection selection = talk.selection().orElseThrow();
     Optional<Proposal> best = selection.fold(
-        fitting -> Optional.of(fitting.best()), nothing -> nothing.nearest().stream().findFirst());
+        fitting -> Optional.of(fitting.best()),
+        nothing -> nothing.nearest().stream().findFirst());
     Map<String, Object> seen = new TreeMap<>();
     seen.put("fits", selection instanceof Selection.Proposals);
     seen.put("parts", best.map(p -> p.parts().stream().map(Part::id).toList()).orElse(List.of()));
@@ -61,8 +63,10 @@ class InterviewProperties {
   /** Answers that a customer might think of on a topic, not those the interview lists. */
   private List<String> thoughtOf(Topic topic) {
     return switch (topic) {
-      case USE -> List.of("hammers", "cleans with air", "sprays paint", "blasts", "feeds fasteners");
-      case PLACE -> List.of(Environment.values()).stream().map(Environment::toString).toList();
+      case USE ->
+        List.of("hammers", "cleans with air", "sprays paint", "blasts", "feeds fasteners");
+      case PLACE ->
+        List.of(Environment.values()).stream().map(Environment::toString).toList();
       case CLEANER -> List.of("water", "caustic");
       case AIR -> List.of("dry", "lubricated");
       case WHIP_HOSE, REGULATOR, DROPPED, DRAGGED, VENTED -> List.of("yes");
@@ -157,7 +161,8 @@ class InterviewProperties {
       for (PossibleAnswer answer : question.answers()) {
         Interview after = talk.with(question.topic(), answer.text());
         boolean isOther = !seen(after).equals(now) || !warnings(after).equals(warned);
-        if (question.topic() != Topic.PLACE) { // of a material that stays open it says that the place is told
+        if (question.topic()
+            != Topic.PLACE) { // of a material that stays open it says that the place is told
           assertThat(!answer.changes().isEmpty()).as(question + " " + answer).isEqualTo(isOther);
         }
         isOne |= !answer.changes().isEmpty();
@@ -170,7 +175,8 @@ class InterviewProperties {
     return talk.selection()
         .orElseThrow()
         .<Optional<Proposal>>fold(
-            fitting -> Optional.of(fitting.best()), nothing -> nothing.nearest().stream().findFirst())
+            fitting -> Optional.of(fitting.best()),
+            nothing -> nothing.nearest().stream().findFirst())
         .map(proposal -> proposal.cautions().stream()
             .map(caution -> caution.title())
             .collect(Collectors.toSet()))

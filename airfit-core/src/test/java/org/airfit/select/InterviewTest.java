@@ -52,7 +52,9 @@ class InterviewTest {
   }
 
   private static List<String> answers(Interview talk, Topic topic) {
-    return question(talk, topic).answers().stream().map(PossibleAnswer::toString).toList();
+    return question(talk, topic).answers().stream()
+        .map(PossibleAnswer::toString)
+        .toList();
   }
 
   private static List<Part> with(Part... more) {
@@ -149,15 +151,13 @@ class InterviewTest {
                 FreeAirFlow.ofAnrLitresPerSecond(10.0), GaugePressure.ofBar(6.2))
             .toolInlet(End.parse("1/4 NPT female"))
             .supply(
-                AirState.of(
-                    GaugePressure.ofBar(7.0).absolute(around), Temperature.ofCelsius(20.0)),
+                AirState.of(GaugePressure.ofBar(7.0).absolute(around), Temperature.ofCelsius(20.0)),
                 around)
             .outlet(End.parse("3/8 NPT male"))
             .reach(Length.ofMetres(10.0))
             .build());
     assertThat(talk.answers()).containsEntry(Topic.REACH, "20 ft to 10 m");
-    Requirement moving =
-        talk.with(Topic.SUPPLY, "6 to 7 bar(g)").requirement().orElseThrow();
+    Requirement moving = talk.with(Topic.SUPPLY, "6 to 7 bar(g)").requirement().orElseThrow();
     assertThat(moving.pressures().lowest()).isEqualTo(GaugePressure.ofBar(6.0));
     assertThat(moving.highest().bar()).isEqualTo(7.0);
     Requirement most = talk.with(Topic.AIR_NEEDED, "8 to 12 L/s ANR")
@@ -228,7 +228,8 @@ class InterviewTest {
   }
 
   @Test
-  void a_regulator_is_asked_for_where_it_would_spare_the_tool_and_what_stands_behind_a_failed_one() {
+  void
+      a_regulator_is_asked_for_where_it_would_spare_the_tool_and_what_stands_behind_a_failed_one() {
     Requirement.Builder job =
         bare().toolRating(GaugePressure.ofBar(7.5)).highest(GaugePressure.ofBar(9.0));
     Interview talk = talk(job);
@@ -262,9 +263,8 @@ class InterviewTest {
   private static List<Part> plugsOfSteelAndBrass() {
     List<Part> parts = new ArrayList<>();
     for (Part part : Shelf.parts()) {
-      PartFacts facts = part.facts()
-          .withMaterial(Material.STAINLESS_STEEL)
-          .withPrice(Money.parse("10 USD"));
+      PartFacts facts =
+          part.facts().withMaterial(Material.STAINLESS_STEEL).withPrice(Money.parse("10 USD"));
       if (part instanceof Part.Socket it) {
         parts.add(new Part.Socket(facts, it.profiles(), it.end(), it.capacity()));
       } else if (part instanceof Part.Hose it) {
@@ -304,7 +304,9 @@ class InterviewTest {
   @Test
   void what_the_tool_does_is_asked_once_and_what_follows_of_it() {
     Interview talk = talk(bare());
-    assertThat(topics(talk)).contains(Topic.USE).doesNotContain(Topic.WHIP_HOSE, Topic.BLOCKED_NOZZLE);
+    assertThat(topics(talk))
+        .contains(Topic.USE)
+        .doesNotContain(Topic.WHIP_HOSE, Topic.BLOCKED_NOZZLE);
     Interview hammers = talk.with(Topic.USE, "hammers");
     assertThat(topics(hammers)).contains(Topic.WHIP_HOSE).doesNotContain(Topic.USE);
     assertThat(answers(hammers, Topic.WHIP_HOSE))
@@ -349,7 +351,8 @@ class InterviewTest {
         .orElseThrow();
     assertThat(question.answers())
         .extracting(PossibleAnswer::inWords)
-        .containsExactly("less than 30 psig", "just 30 psig", "more than 30 psig, up to 101.5 psig");
+        .containsExactly(
+            "less than 30 psig", "just 30 psig", "more than 30 psig, up to 101.5 psig");
     assertThat(question.answers().get(0).changes().get(0)).isEqualTo("there are parts that fit");
     assertThat(question.answers().get(1).changes())
         .contains("still to be asked: Cleaning pressure is kept down");
@@ -383,7 +386,8 @@ class InterviewTest {
     Requirement.Builder job = Shelf.job();
     assertThat(answers(talk(job), Topic.DRAGGED))
         .containsExactly(
-            "yes: nothing in the catalogue fits, not met: Sleeve is guarded", "no: nothing changes");
+            "yes: nothing in the catalogue fits, not met: Sleeve is guarded",
+            "no: nothing changes");
     assertThat(answers(talk(job, with(guarded("guarded", "3/8 NPT female"))), Topic.DRAGGED))
         .containsExactly(
             "yes: part guarded (guarded) instead of part wide (wide)", "no: nothing changes");
@@ -396,7 +400,8 @@ class InterviewTest {
         .containsExactly(
             "yes: nothing in the catalogue fits, not met: Material suits the place",
             "no: nothing changes");
-    Interview told = talk(job.dragged().ventRequired().dropped(), with(guarded("g", "3/8 NPT female")));
+    Interview told =
+        talk(job.dragged().ventRequired().dropped(), with(guarded("g", "3/8 NPT female")));
     assertThat(topics(told)).doesNotContain(Topic.DRAGGED, Topic.VENTED, Topic.DROPPED);
   }
 
@@ -404,9 +409,12 @@ class InterviewTest {
   void yes_is_told_to_the_job_and_no_is_not_asked_again() {
     Interview talk = talk(bare());
     Requirement before = talk.requirement().orElseThrow();
-    assertThat(talk.with(Topic.DROPPED, "YES").requirement().orElseThrow().isDropped()).isTrue();
-    assertThat(talk.with(Topic.DRAGGED, "yes").requirement().orElseThrow().isDragged()).isTrue();
-    assertThat(talk.with(Topic.VENTED, "yes").requirement().orElseThrow().isVentRequired()).isTrue();
+    assertThat(talk.with(Topic.DROPPED, "YES").requirement().orElseThrow().isDropped())
+        .isTrue();
+    assertThat(talk.with(Topic.DRAGGED, "yes").requirement().orElseThrow().isDragged())
+        .isTrue();
+    assertThat(talk.with(Topic.VENTED, "yes").requirement().orElseThrow().isVentRequired())
+        .isTrue();
     for (Topic topic : List.of(Topic.DROPPED, Topic.DRAGGED, Topic.VENTED)) {
       assertThat(talk.with(topic, "No").requirement()).contains(before);
       assertThat(topics(talk.with(topic, "no"))).doesNotContain(topic);
@@ -481,8 +489,8 @@ class InterviewTest {
     assertThat(foundry.hottest()).contains(Temperature.ofCelsius(45.0));
     Requirement store = talk.with(Topic.HOTTEST, "-18 °C").requirement().orElseThrow();
     assertThat(store.coldest()).contains(Temperature.ofCelsius(-18.0));
-    assertThat(topics(talk(Shelf.job()
-            .temperatures(Temperature.ofCelsius(0.0), Temperature.ofCelsius(30.0)))))
+    assertThat(topics(talk(
+            Shelf.job().temperatures(Temperature.ofCelsius(0.0), Temperature.ofCelsius(30.0)))))
         .doesNotContain(Topic.COLDEST, Topic.HOTTEST);
   }
 
@@ -517,8 +525,14 @@ class InterviewTest {
         .isThrownBy(() -> talk.with(Topic.USE, "sings"))
         .withMessageContaining("use of the tool must be one of hammers");
     Interview begun = Interview.begin(Catalogue.of(Shelf.parts()));
-    for (Topic topic : List.of(Topic.AIR_NEEDED, Topic.PRESSURE_NEEDED, Topic.SUPPLY,
-        Topic.COLDEST, Topic.HOTTEST, Topic.TOOL_INLET, Topic.REACH)) {
+    for (Topic topic : List.of(
+        Topic.AIR_NEEDED,
+        Topic.PRESSURE_NEEDED,
+        Topic.SUPPLY,
+        Topic.COLDEST,
+        Topic.HOTTEST,
+        Topic.TOOL_INLET,
+        Topic.REACH)) {
       assertThatIllegalArgumentException()
           .as("at once, though nothing can be built yet: " + topic)
           .isThrownBy(() -> begun.with(topic, "much"));

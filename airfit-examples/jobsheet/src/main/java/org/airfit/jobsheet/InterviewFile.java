@@ -97,7 +97,8 @@ final class InterviewFile {
   Interview talk(Path place, Interview begun, Set<Topic> notKnown) throws WrongFileException {
     Interview talk = begun;
     for (Topic topic : Topic.values()) {
-      Optional<String> told = topic == Topic.MEDIUM || topic.isNecessary() ? told(topic) : Optional.empty();
+      Optional<String> told =
+          topic == Topic.MEDIUM || topic.isNecessary() ? told(topic) : Optional.empty();
       if (told.isPresent()) {
         talk = talk.with(topic, told.get());
       }
@@ -112,8 +113,7 @@ final class InterviewFile {
           talk = talk.with(topic, told.get());
         }
       }
-      Optional<String> profile =
-          job.plug().flatMap(Identification::profile).map(PlugProfile::id);
+      Optional<String> profile = job.plug().flatMap(Identification::profile).map(PlugProfile::id);
       if (profile.isPresent()) {
         talk = talk.with(Topic.PROFILE, profile.get());
       }
@@ -271,7 +271,8 @@ final class InterviewFile {
   private void tellProfile(String id) {
     if (id.equalsIgnoreCase("another one")) {
       beside.put(Topic.PROFILE, id);
-      object("atHand").put("where", "the customer's; its profile is none of those of the catalogue");
+      object("atHand")
+          .put("where", "the customer's; its profile is none of those of the catalogue");
       return;
     }
     for (Map<String, Object> item : items()) {
@@ -284,9 +285,8 @@ final class InterviewFile {
   /** A job file tells both or none, and what a shop has needs no word. */
   private void tellTemperatures(Topic topic, String answer) {
     beside.put(topic, answer);
-    Temperature cold = Optional.ofNullable(beside.get(Topic.COLDEST))
-        .map(Temperature::parse)
-        .orElse(USUAL_LOWEST);
+    Temperature cold =
+        Optional.ofNullable(beside.get(Topic.COLDEST)).map(Temperature::parse).orElse(USUAL_LOWEST);
     Temperature hot = Optional.ofNullable(beside.get(Topic.HOTTEST))
         .map(Temperature::parse)
         .orElse(USUAL_HIGHEST);

@@ -70,8 +70,7 @@ final class InterviewProgram {
     }
   }
 
-  private static void tell(
-      Interview talk, InterviewTalk.Known known, Path place, PrintStream out)
+  private static void tell(Interview talk, InterviewTalk.Known known, Path place, PrintStream out)
       throws WrongFileException {
     Lines lines = new Lines();
     lines.line("");
@@ -100,9 +99,8 @@ final class InterviewProgram {
   }
 
   private static void notKnown(Lines lines, Interview talk) {
-    List<Topic> open = talk.notKnown().stream()
-        .filter(topic -> !topic.isNecessary())
-        .toList();
+    List<Topic> open =
+        talk.notKnown().stream().filter(topic -> !topic.isNecessary()).toList();
     if (!open.isEmpty()) {
       lines.wrapped("", "Not known, and better asked before anything is connected:");
       open.forEach(topic -> lines.wrapped("  - ", topic.question()));

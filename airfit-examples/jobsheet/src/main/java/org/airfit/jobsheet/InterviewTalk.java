@@ -156,9 +156,8 @@ final class InterviewTalk {
       return topic == Topic.PROFILE ? measured(known) : Optional.of(known.withUnknown(topic));
     }
     try {
-      String answer = topic == Topic.PROFILE
-          ? profile(chosen(question, typed))
-          : chosen(question, typed);
+      String answer =
+          topic == Topic.PROFILE ? profile(chosen(question, typed)) : chosen(question, typed);
       Interview.begin(shop.parts()).with(topic, answer);
       Known after = known.with(known.file().with(topic, answer));
       interview(after);
@@ -179,7 +178,8 @@ final class InterviewTalk {
           return answers.get(i).text();
         }
       }
-      String first = typed.equalsIgnoreCase("y") ? "yes" : typed.equalsIgnoreCase("n") ? "no" : typed;
+      String first =
+          typed.equalsIgnoreCase("y") ? "yes" : typed.equalsIgnoreCase("n") ? "no" : typed;
       if (question.topic() != Topic.PROFILE && question.topic() != Topic.PROFILES_IN_USE) {
         return answers.stream()
             .map(PossibleAnswer::text)
@@ -195,8 +195,7 @@ final class InterviewTalk {
 
   /** The id of a profile by its name or letter. */
   private String profile(String word) {
-    if (word.equalsIgnoreCase("another one")
-        || shop.profiles().profile(word).isPresent()) {
+    if (word.equalsIgnoreCase("another one") || shop.profiles().profile(word).isPresent()) {
       return word;
     }
     List<PlugProfile> found = shop.profiles().lookUp(word).profiles();
@@ -209,8 +208,7 @@ final class InterviewTalk {
   /** The profile is not known: the plug may be measured. */
   private Optional<Known> measured(Known known) {
     try {
-      InterviewFile read =
-          new PlugTalk(place, out, this::prompted).read(known.file());
+      InterviewFile read = new PlugTalk(place, out, this::prompted).read(known.file());
       return Optional.of(known.with(read).withUnknown(Topic.PROFILE));
     } catch (WrongFileException refused) {
       say(String.valueOf(refused.getMessage()));

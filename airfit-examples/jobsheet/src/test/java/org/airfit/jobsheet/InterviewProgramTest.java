@@ -175,10 +175,11 @@ class InterviewProgramTest {
     assertThat(asked().layout().slots().get(0).toString()).contains("of profile gannet");
     String inShort = printed().substring(printed().indexOf("Recommended parts:"));
     out.reset();
-    assertThat(run("", job().toString(), folder.resolve("page.html").toString())).isZero();
+    assertThat(run("", job().toString(), folder.resolve("page.html").toString()))
+        .isZero();
     String sheet = printed().replaceAll("\\s+", " ");
-    Matcher parts = Pattern.compile("To buy: ([^.]*\\.[0-9]+ USD)")
-        .matcher(inShort.replaceAll("\\s+", " "));
+    Matcher parts =
+        Pattern.compile("To buy: ([^.]*\\.[0-9]+ USD)").matcher(inShort.replaceAll("\\s+", " "));
     assertThat(parts.find()).as(inShort).isTrue();
     assertThat(sheet).contains(parts.group(1));
   }
@@ -244,8 +245,7 @@ class InterviewProgramTest {
         .with(Topic.REGULATOR, "yes");
     Requirement job = file.job(job()).requirement();
     assertThat(job.pressures().lowest()).isEqualTo(GaugePressure.ofPsi(100.0));
-    assertThat(job.pressures().whileRegulated().orElseThrow().psi())
-        .isCloseTo(105.0, within(1e-9));
+    assertThat(job.pressures().whileRegulated().orElseThrow().psi()).isCloseTo(105.0, within(1e-9));
     assertThat(job.highest()).isEqualTo(GaugePressure.ofPsi(125.0));
   }
 
@@ -253,26 +253,29 @@ class InterviewProgramTest {
   void nitrogen_ends_it_and_the_file_is_refused_the_same_way() {
     assertThat(interview("5\n")).isZero();
     assertThat(questions()).containsExactly("What does the line carry?");
-    assertThat(printed()).contains("airfit advises on compressed air for tools only, not on nitrogen.");
+    assertThat(printed())
+        .contains("airfit advises on compressed air for tools only, not on nitrogen.");
     out.reset();
-    assertThat(run("", job().toString(), folder.resolve("page.html").toString())).isZero();
+    assertThat(run("", job().toString(), folder.resolve("page.html").toString()))
+        .isZero();
     assertThat(printed()).contains("not on nitrogen");
   }
 
   @Test
-  void the_end_of_the_input_keeps_what_is_known_and_the_talk_goes_on_from_there()
-      throws Exception {
+  void the_end_of_the_input_keeps_what_is_known_and_the_talk_goes_on_from_there() throws Exception {
     assertThat(interview("compressed air\n22 scfm\n90 psig\n")).isZero();
     assertThat(printed())
         .contains("Nothing can be chosen before this is known:")
         .contains("What thread does the inlet of the tool have?");
     out.reset();
-    assertThat(interviewFrom(Files.readString(job()), "1/4 NPT female\n105 psig\n")).isZero();
+    assertThat(interviewFrom(Files.readString(job()), "1/4 NPT female\n105 psig\n"))
+        .isZero();
     assertThat(questions())
         .startsWith("What thread does the inlet of the tool have?")
         .doesNotContain("What does the line carry?", "How much air does the tool take?");
     out.reset();
-    assertThat(interviewFrom(Files.readString(job()), "1/2 NPT female\n30 ft\n")).isZero();
+    assertThat(interviewFrom(Files.readString(job()), "1/2 NPT female\n30 ft\n"))
+        .isZero();
     assertThat(printed())
         .contains("Not all was asked; this is what stands so far.")
         .contains("Recommended parts: At the tool");
@@ -337,7 +340,8 @@ class InterviewProgramTest {
         .contains("No answer can change the proposal any more.");
     Job job = Disk.job(job());
     assertThat(job.plug().orElseThrow().profile().orElseThrow().id()).isEqualTo("gannet");
-    assertThat(job.atHand().orElseThrow().where()).isEqualTo("the customer's, measured at the counter");
+    assertThat(job.atHand().orElseThrow().where())
+        .isEqualTo("the customer's, measured at the counter");
   }
 
   @Test
@@ -357,10 +361,7 @@ class InterviewProgramTest {
         .withReading("digital caliper 0.01 mm", "groove width", "5.16 mm");
     Job job = file.job(job());
     assertThat(job.plug().orElseThrow().verdict()).isEqualTo(PlugVerdict.CANDIDATE);
-    assertThat(file.talk(
-                job(),
-                Interview.begin(job.catalogue().parts()),
-                Set.of())
+    assertThat(file.talk(job(), Interview.begin(job.catalogue().parts()), Set.of())
             .requirement()
             .orElseThrow()
             .profile())
@@ -370,11 +371,14 @@ class InterviewProgramTest {
   @Test
   void wrong_calls_are_told_in_one_line() throws Exception {
     assertThat(run("", "interview", "one")).isEqualTo(2);
-    assertThat(complained()).startsWith("give a job file that may lack anything").hasLineCount(1);
+    assertThat(complained())
+        .startsWith("give a job file that may lack anything")
+        .hasLineCount(1);
     err.reset();
     assertThat(run("", "interview", "a", "b", "c", "d")).isEqualTo(2);
     err.reset();
-    assertThat(run("", "interview", folder.resolve("none.json").toString(), job().toString()))
+    assertThat(
+            run("", "interview", folder.resolve("none.json").toString(), job().toString()))
         .isEqualTo(2);
     assertThat(complained()).contains("there is no such file");
     err.reset();
