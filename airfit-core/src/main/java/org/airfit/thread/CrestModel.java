@@ -170,14 +170,15 @@ final class CrestModel {
     }
   }
 
+  /** How often a piece is so much larger, but for a factor that is the same for all. */
   private static double cut(double outward, double gauging, double edge, double slack) {
     int cuts = slack == 0.0 ? 1 : CUTS;
     double sum = 0.0;
     for (int j = 0; j < cuts; j++) {
-      double s = outward + slack * (slack == 0.0 ? 0.0 : (j + 0.5) / cuts);
+      double s = outward + slack * ((j + 0.5) / cuts);
       sum += Statistics.normalBetween((s - gauging) / edge, (s + gauging) / edge);
     }
-    return sum / cuts;
+    return sum;
   }
 
   double least() {
