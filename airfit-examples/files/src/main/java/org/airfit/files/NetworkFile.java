@@ -72,8 +72,8 @@ public final class NetworkFile {
       "cleans",
       "atBlockedNozzle");
 
-  private static final List<String> RECORDS = List.of(
-      "network", "supply", "pipe", "part", "check valve", "regulator", "drop", "leak");
+  private static final List<String> RECORDS =
+      List.of("network", "supply", "pipe", "part", "check valve", "regulator", "drop", "leak");
 
   private final String file;
   private final Document document;
@@ -140,7 +140,8 @@ public final class NetworkFile {
     AirState supplied = first;
     // after the tools of the drops, whose order is that of the drops
     leaks.forEach(leak -> known.builder.tool(
-        leak.junction(), ToolDemand.following(leak.name(), leak.air(), leak.at().absolute(known.atmosphere))));
+        leak.junction(),
+        ToolDemand.following(leak.name(), leak.air(), leak.at().absolute(known.atmosphere))));
     return Field.ofFile(file).build(() -> job(known, supplied));
   }
 
@@ -249,8 +250,7 @@ public final class NetworkFile {
       duty = serves.get().oneOf(List.of(PipeDuty.values()), NetworkFile::word);
     }
     head(file).builder.line(name, from(row), to(row), conduit);
-    branches.add(
-        NetworkJob.Branch.ofPipe(name, duty, conduit));
+    branches.add(NetworkJob.Branch.ofPipe(name, duty, conduit));
   }
 
   private static String word(PipeDuty duty) {
@@ -277,8 +277,7 @@ public final class NetworkFile {
     String name = row.field("name", "what to call the part").text();
     FlowCapacity capacity = FlowFields.ofConductance(row);
     head(file).builder.part(name, from(row), to(row), capacity);
-    branches.add(
-        NetworkJob.Branch.ofPart(name, capacity));
+    branches.add(NetworkJob.Branch.ofPart(name, capacity));
   }
 
   private void checkValve(Field row) throws WrongFileException {
@@ -300,7 +299,8 @@ public final class NetworkFile {
     RegulatorElement regulator = RegulatorElement.of(valve, set.absolute(known.atmosphere));
     Optional<Field> droop = row.find("droop");
     if (droop.isPresent()) {
-      FreeAirFlow flow = row.field("droopAt", "the free-air flow at which it droops, such as 20 scfm")
+      FreeAirFlow flow = row.field(
+              "droopAt", "the free-air flow at which it droops, such as 20 scfm")
           .as(FreeAirFlow::parse);
       regulator = regulator.withDroop(droop.get().as(PressureDrop::parse), flow);
     }

@@ -41,8 +41,7 @@ record NetworkAmounts(UnitSystem units) {
   }
 
   String bore(Length bore) {
-    return units.either(
-        bore.format(LengthUnit.MILLIMETRE, 1), bore.format(LengthUnit.INCH, 2));
+    return units.either(bore.format(LengthUnit.MILLIMETRE, 1), bore.format(LengthUnit.INCH, 2));
   }
 
   /** The number of an amount without its unit, for a column whose heading has the unit. */

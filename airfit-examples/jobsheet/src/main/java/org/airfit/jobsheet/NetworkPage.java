@@ -97,7 +97,10 @@ public final class NetworkPage {
         "Pressures stand above an atmosphere of "
             + sheet.job().atmosphere().format(PressureUnit.BAR)
             + "; free air is counted at "
-            + sheet.job().units().either("20 °C, 1 bar and 65 % humidity (ANR)", "60 °F, 14.7 psi, dry (scfm)")
+            + sheet
+                .job()
+                .units()
+                .either("20 °C, 1 bar and 65 % humidity (ANR)", "60 °F, 14.7 psi, dry (scfm)")
             + ". Isothermal flow with Colebrook"
             + " friction;"
             + " the program prints the working of every branch."
@@ -111,7 +114,8 @@ public final class NetworkPage {
         + "<th class=\"n\">all running</th><th></th><th class=\"n\">air it gets and wants</th>"
         + "<th class=\"n\">19 of 20 times at least</th></tr>\n<tr class=\"quiet\"><td></td><td></td>"
         + "<td class=\"n\">bar / psi (g)</td><td class=\"n\">bar / psi (g)</td><td></td>"
-        + "<td class=\"n\">" + sheet.job().units().either("L/s ANR", "scfm") + "</td><td class=\"n\">bar / psi (g)</td></tr>\n");
+        + "<td class=\"n\">" + sheet.job().units().either("L/s ANR", "scfm")
+        + "</td><td class=\"n\">bar / psi (g)</td></tr>\n");
     for (NetworkSheet.DropAnswer answer : sheet.drops()) {
       out.append(answer.isEnough() ? "<tr>" : "<tr class=\"unmet\">");
       cell(answer.drop().name(), false);
@@ -120,7 +124,9 @@ public final class NetworkPage {
       cell(both(answer.flow().atTool().bar(), answer.flow().atTool().psi()), true);
       cell(answer.verdict(), false);
       cell(
-          free(sheet, answer.flow().massFlow()) + " / " + free(sheet, answer.flow().wanted()), true);
+          free(sheet, answer.flow().massFlow()) + " / "
+              + free(sheet, answer.flow().wanted()),
+          true);
       cell(answer.usual().map(usual -> both(usual.bar(), usual.psi())).orElse("never runs"), true);
       out.append("</tr>\n");
     }
@@ -150,7 +156,8 @@ public final class NetworkPage {
     for (NetworkSheet.BranchAnswer branch : shown) {
       out.append(isMarked(branch) ? "<tr class=\"unmet\">" : "<tr>");
       cell(
-          branch.flow().name() + (branch.flow().chokes() ? " (chokes)" : "")
+          branch.flow().name()
+              + (branch.flow().chokes() ? " (chokes)" : "")
               + (branch.flow().dead() ? " (dead leg)" : "")
               + (branch.flow().shut() ? " (shut)" : ""),
           false);
@@ -206,8 +213,8 @@ public final class NetworkPage {
       out.append("<ol>\n");
       sheet.improvements().stream()
           .limit(MOST_IMPROVEMENTS)
-          .forEach(
-              improvement -> element("li", NetworkWords.sentence(sheet, improvement, "the weakest drop")));
+          .forEach(improvement ->
+              element("li", NetworkWords.sentence(sheet, improvement, "the weakest drop")));
       out.append("</ol>\n");
     }
     element("h2", "One main closed for repair, all tools running");

@@ -173,8 +173,8 @@ public record NetworkSheet(
                 job,
                 job.network().replacing(branch.name(), wider),
                 lack,
-                branch.name() + ": a bore of " + amounts(job).bore(wider.bore())
-                    + " instead of " + amounts(job).bore(pipe.bore()))
+                branch.name() + ": a bore of " + amounts(job).bore(wider.bore()) + " instead of "
+                    + amounts(job).bore(pipe.bore()))
             .ifPresent(improvements::add);
       });
       branch.part().ifPresent(part -> {
@@ -198,7 +198,8 @@ public record NetworkSheet(
         GaugePressure higher = set.plus(PressureDrop.ofPascals(Math.max(lack, WORTH_PASCALS)));
         gain(
                 job,
-                job.network().replacing(branch.name(), regulator.withSet(higher.absolute(job.atmosphere()))),
+                job.network()
+                    .replacing(branch.name(), regulator.withSet(higher.absolute(job.atmosphere()))),
                 lack,
                 branch.name() + ": set to " + amounts(job).pressure(higher) + " instead of "
                     + amounts(job).pressure(set))

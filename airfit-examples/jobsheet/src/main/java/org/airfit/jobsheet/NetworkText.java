@@ -49,7 +49,8 @@ public final class NetworkText {
           + free(sheet, answer)
           + answer
               .usual()
-              .map(usual -> "; in 95 % of its running time at least " + sheet.amounts().pressure(usual))
+              .map(usual ->
+                  "; in 95 % of its running time at least " + sheet.amounts().pressure(usual))
               .orElse(""));
     }
     heading("On the way there");
@@ -57,7 +58,11 @@ public final class NetworkText {
       line("  " + branch.flow().name() + ": " + flow(sheet, branch)
           + (branch.regulator() ? ", set down by " : ", pressure loss ")
           + sheet.amounts().loss(branch.flow().drop())
-          + branch.velocity().map(velocity -> velocity(sheet, velocity)).map(v -> ", " + v).orElse("")
+          + branch
+              .velocity()
+              .map(velocity -> velocity(sheet, velocity))
+              .map(v -> ", " + v)
+              .orElse("")
           + (branch.flow().chokes() ? ", chokes" : "")
           + (branch.flow().unsettled() ? ", stands at Re 2300" : "")
           + (branch.flow().dead() ? ", dead leg" : "")
@@ -70,8 +75,8 @@ public final class NetworkText {
     }
     sheet
         .improvements()
-        .forEach(
-            improvement -> line("  - " + NetworkWords.sentence(sheet, improvement, "the weakest drop")));
+        .forEach(improvement ->
+            line("  - " + NetworkWords.sentence(sheet, improvement, "the weakest drop")));
     heading("One main closed for repair, all tools running");
     sheet.closures().forEach(closure -> line("  - " + closure.pipe() + ": " + closure.answer()));
     heading("Before anyone works on it");

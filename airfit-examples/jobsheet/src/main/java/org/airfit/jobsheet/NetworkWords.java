@@ -54,7 +54,8 @@ final class NetworkWords {
                   "To change",
                   sheet.improvements().isEmpty()
                       ? nothing(sheet)
-                      : sentence(sheet, sheet.improvements().get(0), worst.drop().name())));
+                      : sentence(
+                          sheet, sheet.improvements().get(0), worst.drop().name())));
               List<NetworkSheet.DropAnswer> high = answers.stream()
                   .filter(answer -> -answer.lack() > HIGH_PASCALS)
                   .toList();
@@ -108,15 +109,16 @@ final class NetworkWords {
       List<Answer> lines, NetworkSheet sheet, NetworkResult.Solved solved) {
     if (!solved.idleSupplies().isEmpty()) {
       boolean one = solved.idleSupplies().size() == 1;
-      lines.add(new Answer(
-          "Idle",
-          (one ? "the supply at " : "the supplies at ")
-              + solved.idleSupplies().stream()
-                  .map(SupplyFlow::node)
-                  .collect(Collectors.joining(", "))
-              + (one
-                  ? " gives nothing: the network stands above its pressure, and its non-return valve is shut."
-                  : " give nothing: the network stands above their pressures, and their non-return valves are shut.")));
+      lines.add(
+          new Answer(
+              "Idle",
+              (one ? "the supply at " : "the supplies at ")
+                  + solved.idleSupplies().stream()
+                      .map(SupplyFlow::node)
+                      .collect(Collectors.joining(", "))
+                  + (one
+                      ? " gives nothing: the network stands above its pressure, and its non-return valve is shut."
+                      : " give nothing: the network stands above their pressures, and their non-return valves are shut.")));
     }
     solved.supplies().stream()
         .filter(supply -> supply.takenBack().kilogramsPerSecond() > 0.0)
@@ -136,9 +138,11 @@ final class NetworkWords {
       lines.add(new Answer(
           "Leak",
           leak.name() + " at " + leak.junction() + " loses "
-              + sheet.amounts().flow(FreeAirFlow.from(
-                  solved.tools().get(sheet.job().drops().size() + i).massFlow(),
-                  ReferenceState.ANR))
+              + sheet
+                  .amounts()
+                  .flow(FreeAirFlow.from(
+                      solved.tools().get(sheet.job().drops().size() + i).massFlow(),
+                      ReferenceState.ANR))
               + ", day and night: mend it."));
     }
     if (!solved.deadLegs().isEmpty()) {
@@ -174,8 +178,7 @@ final class NetworkWords {
   }
 
   /** A change to a network and what solving it again gives, in a sentence. */
-  static String sentence(
-      NetworkSheet sheet, NetworkSheet.Improvement improvement, String weakest) {
+  static String sentence(NetworkSheet sheet, NetworkSheet.Improvement improvement, String weakest) {
     return improvement.what() + " gives " + weakest + " "
         + sheet.amounts().loss(PressureDrop.ofPascals(improvement.pascals())) + " more"
         + (improvement.lackAfter() <= 0.0

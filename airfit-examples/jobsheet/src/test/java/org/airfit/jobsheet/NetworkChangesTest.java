@@ -55,14 +55,20 @@ class NetworkChangesTest {
     double lack = 6.0e5 - now;
     assertThat(lack).isBetween(0.5e5, 0.6e5);
     NetworkSheet.Improvement first = sheet.improvements().get(0);
-    assertThat(first.what()).startsWith("set: set to 5.0").endsWith("instead of 4.50 bar(g) (65.3 psig)");
+    assertThat(first.what())
+        .startsWith("set: set to 5.0")
+        .endsWith("instead of 4.50 bar(g) (65.3 psig)");
     double after = bench(job.network()
         .replacing(
             "set",
-            job.branches().get(1).regulator().orElseThrow()
+            job.branches()
+                .get(1)
+                .regulator()
+                .orElseThrow()
                 .withSet(AbsolutePressure.ofPascals(5.5e5 + lack))));
     assertThat(first.pascals()).isCloseTo(after - now, within(1.0));
-    assertThat(first.lackAfter()).isCloseTo(0.0, within(50.0));
+    // with less loss at the higher pressure a little more is gained than the setting is raised by
+    assertThat(first.lackAfter()).isBetween(-0.01e5, 0.0);
     assertThat(sheet.improvements()).noneMatch(each -> each.what().startsWith("main"));
   }
 
@@ -96,7 +102,9 @@ class NetworkChangesTest {
         .contains("set: 20.", ", set down by ")
         .doesNotContain("m/s", "L/s", "mm");
     String page = NetworkPage.of(NetworkSheet.of(job("US", "4.5 bar(g)")));
-    assertThat(page).contains("velocity and rule, ft/s", "air, scfm").doesNotContain("m/s<", "L/s ANR");
+    assertThat(page)
+        .contains("velocity and rule, ft/s", "air, scfm")
+        .doesNotContain("m/s<", "L/s ANR");
     String si = NetworkText.of(NetworkSheet.of(job("SI", "4.5 bar(g)"))).replaceAll("\\s+", " ");
     assertThat(si).contains("main: 10.0 L/s ANR, pressure loss ", "rule: at most 9.1 m/s");
   }
@@ -104,13 +112,16 @@ class NetworkChangesTest {
   @Test
   void the_examples_tell_idle_compressors_dead_legs_and_leaks() throws WrongFileException {
     Path networks = Path.of("..", "networks");
-    String ring = NetworkText.of(NetworkSheet.of(Disk.network(networks.resolve("three-compressors-ring.csv"))))
+    String ring = NetworkText.of(
+            NetworkSheet.of(Disk.network(networks.resolve("three-compressors-ring.csv"))))
         .replaceAll("\\s+", " ");
     assertThat(ring)
         .contains("Idle: the supplies at south room, shed give nothing")
         .contains("Dead legs: south header, shed header, old shop: no air flows through");
     String leak = NetworkText.of(NetworkSheet.of(Disk.network(networks.resolve("header-leak.csv"))))
         .replaceAll("\\s+", " ");
-    assertThat(leak).contains("Leak: flange at joint loses 6.").contains("scfm, day and night: mend it");
+    assertThat(leak)
+        .contains("Leak: flange at joint loses 6.")
+        .contains("scfm, day and night: mend it");
   }
 }
