@@ -17,7 +17,9 @@ import org.jspecify.annotations.Nullable;
  * @param near its end towards the supply, by number
  * @param far its end towards the tool, by number
  * @param takes the profiles a socket takes, of a plug the one it has; none of other parts
- * @param element what it does to the air; null of a plug, which counts with its socket
+ * @param tie of a plug whose coupling must have the profile of others, which couplings and which profile; else blank
+ * @param element what it does to the air at worst; null of a plug, which counts with its socket
+ * @param atBest what it does to the air at best; the same where it is known
  */
 record Candidate(
     Part part,
@@ -30,7 +32,9 @@ record Candidate(
     int near,
     int far,
     Set<String> takes,
-    @Nullable FlowElement element) {
+    Tie tie,
+    @Nullable FlowElement element,
+    @Nullable FlowElement atBest) {
 
   /** Whether it breaks nothing. */
   boolean isSuited() {
@@ -50,7 +54,9 @@ record Candidate(
         /* near= */ far,
         /* far= */ near,
         takes,
-        element);
+        tie,
+        element,
+        atBest);
   }
 
   /** Whether it is at least as good as another in all that counts and takes its place among the ends. */

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -73,8 +75,14 @@ final class Choice {
   final long shortBy;
   final long cost;
 
-  /** The pressure that is left [Pa], or {@link SearchAir#STARVED}. */
+  /** The profiles of couplings that later ones must have. */
+  private final Map<String, Tie> ties;
+
+  /** The pressure that is left at worst [Pa], or {@link SearchAir#STARVED}. */
   final double pascals;
+
+  /** The pressure that is left at best [Pa], or {@link SearchAir#STARVED}. */
+  final double atBest;
 
   private Choice(
       @Nullable Choice before,
@@ -85,7 +93,9 @@ final class Choice {
       int unjoined,
       long shortBy,
       long cost,
-      double pascals) {
+      Map<String, Tie> ties,
+      double pascals,
+      double atBest) {
     int open = PartQuestions.isBroken(asked) ? broken | Rule.AIR_KEPT_APART.bit() : broken;
     this.before = before;
     this.last = last;
@@ -95,16 +105,18 @@ final class Choice {
     this.unjoined = unjoined;
     this.shortBy = shortBy;
     this.cost = cost;
+    this.ties = ties;
     this.pascals = pascals;
+    this.atBest = atBest;
   }
 
   /** Nothing chosen yet, at an outlet, with what will be broken and asked whatever is chosen. */
-  static Choice none(int broken, int asked, double pascals) {
-    return new Choice(null, null, new Parts(), broken, asked, 0, 0L, 0L, pascals);
+  static Choice none(int broken, int asked, double pascals, double atBest) {
+    return new Choice(null, null, new Parts(), broken, asked, 0, 0L, 0L, Map.of(), pascals, atBest);
   }
 
-  /** With one more part and the pressure behind it. */
-  Choice with(Candidate next, double behind) {
+  /** With one more part and the pressure behind it at worst and at best. */
+  Choice with(Candidate next, double behind, double behindAtBest) {
     return new Choice(
         this,
         next,
@@ -114,7 +126,24 @@ final class Choice {
         unjoined,
         shortBy + next.shortBy(),
         cost + next.cost(),
-        behind);
+        tied(next.tie()),
+        behind,
+        behindAtBest);
+  }
+
+  private Map<String, Tie> tied(Tie tie) {
+    if (tie.isNone() || ties.containsKey(tie.coupling())) {
+      return ties;
+    }
+    Map<String, Tie> more = new HashMap<>(ties);
+    more.put(tie.coupling(), tie);
+    return more;
+  }
+
+  /** Whether a part may stand here: a plug has the profile of the coupling that it is tied to. */
+  boolean allows(Candidate next) {
+    return next.tie().isNone()
+        || ties.getOrDefault(next.tie().coupling(), next.tie()).equals(next.tie());
   }
 
   /** With a joint that leaves questions open. */
@@ -122,7 +151,17 @@ final class Choice {
     return question == 0
         ? this
         : new Choice(
-            before, last, parts, broken, asked | question, unjoined, shortBy, cost, pascals);
+            before,
+            last,
+            parts,
+            broken,
+            asked | question,
+            unjoined,
+            shortBy,
+            cost,
+            ties,
+            pascals,
+            atBest);
   }
 
   /** With a joint that nothing joins. */
@@ -136,12 +175,25 @@ final class Choice {
         unjoined + 1,
         shortBy,
         cost,
-        pascals);
+        ties,
+        pascals,
+        atBest);
   }
 
-  /** As a whole, with what arrives [Pa above atmosphere] and by how much more that misses what is asked. */
+  /** As a whole, with what arrives at worst [Pa above atmosphere] and by how much more it misses what is asked. */
   Choice arriving(double gauge, long missed) {
-    return new Choice(before, last, parts, broken, asked, unjoined, shortBy + missed, cost, gauge);
+    return new Choice(
+        before,
+        last,
+        parts,
+        broken,
+        asked,
+        unjoined,
+        shortBy + missed,
+        cost,
+        ties,
+        gauge,
+        /* atBest= */ gauge);
   }
 
   /** How far it misses what is asked, in billionths: each rule that is broken, and what can be measured by its size. */
@@ -161,7 +213,9 @@ final class Choice {
         && unjoined <= other.unjoined
         && shortBy <= other.shortBy
         && cost <= other.cost
-        && pascals >= other.pascals;
+        && ties.equals(other.ties)
+        && pascals >= other.pascals
+        && atBest >= other.atBest;
   }
 
   /** The parts from the outlet on, adapters where they stand. */
@@ -175,7 +229,7 @@ final class Choice {
   }
 
   /** Of the same parts: where the first adapter is another one, by its name; where one has none, that first. */
-  private static int byAdapters(Choice one, Choice other) {
+  static int byAdapters(Choice one, Choice other) {
     List<Candidate> own = one.inRow();
     List<Candidate> others = other.inRow();
     for (int i = 0; i < Math.min(own.size(), others.size()); i++) {

@@ -55,9 +55,10 @@ final class Front {
     for (Choice other : kept) {
       if (other.isAsGoodAs(choice)) {
         if (other.parts == choice.parts) {
-          return true;
-        }
-        if (staysBefore(other, choice, staysDifferent)
+          if (hasBetterAdapters(other, choice, staysDifferent)) {
+            return true;
+          }
+        } else if (staysBefore(other, choice, staysDifferent)
             && other.parts.isFirstIn(counts)
             && ++before == most) {
           return true;
@@ -65,6 +66,15 @@ final class Front {
       }
     }
     return false;
+  }
+
+  /** Of the same parts: better in something that stays better, or with the first adapters by name. */
+  private static boolean hasBetterAdapters(Choice one, Choice other, boolean staysDifferent) {
+    return one.cost < other.cost
+        || one.unjoined < other.unjoined
+        || one.shortBy < other.shortBy
+        || (staysDifferent && one.pascals > other.pascals)
+        || Choice.byAdapters(one, other) <= 0;
   }
 
   private static boolean staysBefore(Choice one, Choice other, boolean staysDifferent) {

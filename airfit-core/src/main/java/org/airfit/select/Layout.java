@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import org.airfit.joint.Chain;
 import org.airfit.quantity.Length;
 
@@ -33,7 +34,8 @@ public final class Layout {
    *
    * @param slots the slots in the order the air goes
    * @return the layout
-   * @throws IllegalArgumentException if there is none, if two bear one name, or if they could hold more than 63 pieces
+   * @throws IllegalArgumentException if there is none, if two bear one name, if a coupling shall have the profile of one
+   *     that does not stand before it, or if they could hold more than 63 pieces
    */
   public static Layout of(List<? extends Slot> slots) {
     List<Slot> inRow = List.copyOf(Objects.requireNonNull(slots, "slots"));
@@ -48,6 +50,7 @@ public final class Layout {
             + "\" again; say which, such as \"" + slot.name() + " 2\"");
       }
     }
+    requireCouplingsBefore(inRow);
     int parts =
         inRow.stream().mapToInt(slot -> slot instanceof Slot.Coupling ? 2 : 1).sum();
     int pieces = parts + Chain.MOST_ADAPTERS * (inRow.size() + 1);
@@ -57,6 +60,20 @@ public final class Layout {
           + " adapters at every joint, were " + inRow.size() + " slots with up to " + pieces);
     }
     return new Layout(inRow);
+  }
+
+  private static void requireCouplingsBefore(List<Slot> inRow) {
+    Set<String> couplings = new HashSet<>();
+    for (Slot slot : inRow) {
+      if (slot instanceof Slot.Coupling coupling) {
+        coupling.sameAs().filter(other -> !couplings.contains(other)).ifPresent(other -> {
+          throw new IllegalArgumentException("coupling of which " + coupling.name()
+              + " has the profile must stand before it, was \"" + other + "\"; name one of: "
+              + String.join(", ", new TreeSet<>(couplings)));
+        });
+        couplings.add(coupling.name());
+      }
+    }
   }
 
   /**
@@ -113,8 +130,7 @@ public final class Layout {
   /** Whether a lubricator stands in the line. */
   boolean hasLubricator() {
     return slots.stream()
-        .anyMatch(slot ->
-            slot instanceof Slot.InLine line && line.device().kind() == DeviceKind.LUBRICATOR);
+        .anyMatch(slot -> slot instanceof Slot.InLine line && line.kind() == DeviceKind.LUBRICATOR);
   }
 
   @Override

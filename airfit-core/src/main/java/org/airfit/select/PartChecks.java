@@ -39,11 +39,14 @@ final class PartChecks {
   }
 
   static boolean isNotRated(Requirement job, Position position, Part part) {
-    return isTooWeak(job, part) || isUnmarkedToBuy(part);
+    return isTooWeak(job, position, part) || isUnmarkedToBuy(part);
   }
 
-  static boolean isTooWeak(Requirement job, Part part) {
-    return part.facts().rating().map(job.pressures()::canExceed).orElse(false);
+  static boolean isTooWeak(Requirement job, Position position, Part part) {
+    return part.facts()
+        .rating()
+        .filter(rating -> position.canExceed(rating, job))
+        .isPresent();
   }
 
   static boolean isUnmarkedToBuy(Part part) {

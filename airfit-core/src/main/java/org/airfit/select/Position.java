@@ -3,9 +3,12 @@ package org.airfit.select;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.airfit.flow.FlowCapacity;
 import org.airfit.flow.FlowElement;
 import org.airfit.plant.RegulatorElement;
+import org.airfit.plant.SupplyRange;
 import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.jspecify.annotations.Nullable;
 
@@ -16,8 +19,14 @@ import org.jspecify.annotations.Nullable;
  * @param slot the slot it belongs to; null of adapters, which stand where they are needed
  * @param isAtOutlet whether it is the first coupling of the run
  * @param isBehindHose whether a hose stands before it
+ * @param pressures between which pressures it can stand in front of it; null of adapters, for which the supply's count
  */
-record Position(Kind kind, @Nullable Slot slot, boolean isAtOutlet, boolean isBehindHose) {
+record Position(
+    Kind kind,
+    @Nullable Slot slot,
+    boolean isAtOutlet,
+    boolean isBehindHose,
+    @Nullable SupplyRange pressures) {
 
   /** What can stand in a run. */
   enum Kind {
@@ -31,29 +40,36 @@ record Position(Kind kind, @Nullable Slot slot, boolean isAtOutlet, boolean isBe
   }
 
   /** Between two others, wherever it is needed. */
-  static final Position ADAPTER = new Position(Kind.ADAPTER, null, false, false);
+  static final Position ADAPTER = new Position(Kind.ADAPTER, null, false, false, null);
 
-  /** The positions of a layout in the order the air goes. */
-  static List<Position> of(Layout layout) {
+  /** The positions of a job in the order the air goes. */
+  static List<Position> of(Requirement job) {
     List<Position> positions = new ArrayList<>();
     boolean coupled = false;
     boolean behindHose = false;
-    for (Slot slot : layout.slots()) {
+    SupplyRange pressures = job.pressures();
+    for (Slot slot : job.layout().slots()) {
       if (slot instanceof Slot.Coupling) {
-        positions.add(new Position(Kind.SOCKET, slot, !coupled, behindHose));
-        positions.add(new Position(Kind.PLUG, slot, !coupled, behindHose));
+        positions.add(new Position(Kind.SOCKET, slot, !coupled, behindHose, pressures));
+        positions.add(new Position(Kind.PLUG, slot, !coupled, behindHose, pressures));
         coupled = true;
       } else if (slot instanceof Slot.Hose hose) {
-        positions.add(
-            new Position(hose.isWhip() ? Kind.WHIP_HOSE : Kind.HOSE, slot, false, behindHose));
+        Kind kind = hose.isWhip() ? Kind.WHIP_HOSE : Kind.HOSE;
+        positions.add(new Position(kind, slot, false, behindHose, pressures));
         behindHose = true;
-      } else if (slot instanceof Slot.Regulated) {
-        positions.add(new Position(Kind.REGULATOR, slot, false, behindHose));
+      } else if (slot instanceof Slot.Regulated regulated) {
+        positions.add(new Position(Kind.REGULATOR, slot, false, behindHose, pressures));
+        pressures = regulated.behind(pressures);
       } else {
-        positions.add(new Position(Kind.DEVICE, slot, false, behindHose));
+        positions.add(new Position(Kind.DEVICE, slot, false, behindHose, pressures));
       }
     }
     return positions;
+  }
+
+  /** Whether more than a part is rated for can stand in front of it. */
+  boolean canExceed(GaugePressure rating, Requirement job) {
+    return (pressures == null ? job.pressures() : pressures).canExceed(rating);
   }
 
   boolean isSocket() {
@@ -92,11 +108,19 @@ record Position(Kind kind, @Nullable Slot slot, boolean isAtOutlet, boolean isBe
 
   /** What a part does to the air here: a regulator holds what its slot sets it to. Null of a plug. */
   @Nullable
-  FlowElement element(Part part, AbsolutePressure atmosphere) {
-    return part instanceof Part.Regulator regulator && slot instanceof Slot.Regulated at
-        ? RegulatorElement.of(regulator.capacity(), at.set().absolute(atmosphere))
-            .withDroop(regulator.droop(), regulator.atFlow())
-        : SearchAir.element(part);
+  FlowElement element(Part part, AbsolutePressure atmosphere, Known known) {
+    return part instanceof Part.Regulator regulator
+        ? regulated(regulator, known.of(regulator.capacityRange()), atmosphere).orElse(null)
+        : SearchAir.element(part, known);
+  }
+
+  /** What a regulator of this capacity does to the air here; empty where the slot is not one of a regulator. */
+  Optional<FlowElement> regulated(
+      Part.Regulator regulator, FlowCapacity capacity, AbsolutePressure atmosphere) {
+    return slot instanceof Slot.Regulated at
+        ? Optional.of(RegulatorElement.of(capacity, at.set().absolute(atmosphere))
+            .withDroop(regulator.droop(), regulator.atFlow()))
+        : Optional.empty();
   }
 
   /** The profile that a coupling must have here. */
@@ -106,6 +130,11 @@ record Position(Kind kind, @Nullable Slot slot, boolean isAtOutlet, boolean isBe
         : Optional.empty();
   }
 
+  /** The coupling of which one here must have the profile, by name. */
+  Optional<String> sameAs() {
+    return slot instanceof Slot.Coupling coupling ? coupling.sameAs() : Optional.empty();
+  }
+
   /** What stands here, in a word. */
   String noun() {
     return switch (kind) {
@@ -113,7 +142,7 @@ record Position(Kind kind, @Nullable Slot slot, boolean isAtOutlet, boolean isBe
       case PLUG -> "plug";
       case HOSE -> "hose";
       case WHIP_HOSE -> "whip hose";
-      case DEVICE -> slot instanceof Slot.InLine line ? line.device().kind().toString() : "part";
+      case DEVICE -> slot instanceof Slot.InLine line ? line.kind().toString() : "part";
       case REGULATOR -> "regulator";
       case ADAPTER -> "adapter";
     };

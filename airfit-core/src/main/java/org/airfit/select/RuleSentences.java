@@ -1,15 +1,19 @@
 package org.airfit.select;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.VolumeFlowUnit;
+import org.airfit.run.RunResult;
 import org.airfit.safety.Ruling;
 import org.airfit.working.UnitSystem;
 
@@ -37,6 +41,11 @@ final class RuleSentences {
     return pressure.format(units.pressureUnit(), decimals);
   }
 
+  private static String words(FreeAirFlow flow, UnitSystem units) {
+    return flow.format(
+        units.either(VolumeFlowUnit.LITRE_PER_SECOND, VolumeFlowUnit.CUBIC_FOOT_PER_MINUTE));
+  }
+
   private static String words(Length length, UnitSystem units) {
     return length.format(units.either(LengthUnit.METRE, LengthUnit.FOOT));
   }
@@ -54,8 +63,11 @@ final class RuleSentences {
       return RuleAnswer.doesNotApply("There is no coupling in this run.");
     }
     List<String> met = new ArrayList<>();
+    Map<String, String> had = new HashMap<>();
     for (Assembly.Pair pair : couplings) {
       pair(pair, pair.position().profile(a.requirement()), strangers);
+      tied(pair, had, strangers);
+      had.put(pair.position().name(), pair.plug().profile());
       met.add("at the " + pair.position().name() + " profile " + pair.plug().profile());
     }
     return strangers.isEmpty()
@@ -73,6 +85,17 @@ final class RuleSentences {
       strangers.add(plug.name() + " is of profile " + plug.profile() + ", the shop uses "
           + wanted.get() + ".");
     }
+  }
+
+  /** Whether a coupling has the profile of the one that it is tied to. */
+  private static void tied(Assembly.Pair pair, Map<String, String> had, List<String> strangers) {
+    pair.position().sameAs().ifPresent(other -> {
+      String wanted = had.getOrDefault(other, "");
+      if (!wanted.equals(pair.plug().profile())) {
+        strangers.add(pair.plug().name() + " is of profile " + pair.plug().profile()
+            + ", the coupling at the " + other + " of " + wanted + ", and both must be the same.");
+      }
+    });
   }
 
   static RuleAnswer inUse(Assembly a, UnitSystem units) {
@@ -109,8 +132,7 @@ final class RuleSentences {
   static RuleAnswer rated(Assembly a, UnitSystem units) {
     Requirement job = a.requirement();
     String highest = "Up to " + words(job.highest(), units) + " can occur";
-    List<Part> weak =
-        a.parts().stream().filter(part -> PartChecks.isTooWeak(job, part)).toList();
+    List<Part> weak = PartChecks.breaking(a, PartChecks::isTooWeak);
     if (!weak.isEmpty()) {
       return RuleAnswer.unmet(highest + "; too weak: " + names(weak)
           + ". Take parts of a higher rating, or see to it that less can occur.");
@@ -132,7 +154,7 @@ final class RuleSentences {
   }
 
   static RuleAnswer toolRated(Requirement job, UnitSystem units) {
-    String highest = words(job.highest(), units);
+    String highest = words(job.pressuresAtTool().highest(), units);
     String stands = job.pressuresAtTool()
         .whileRegulated()
         .map(held -> "The dead-end pressure at the tool is " + words(held, units)
@@ -188,21 +210,45 @@ final class RuleSentences {
 
   static RuleAnswer air(Assembly a, UnitSystem units) {
     Requirement job = a.requirement();
-    String wanted = words(job.least(), units) + " at "
-        + job.demand()
-            .format(units.either(
-                VolumeFlowUnit.LITRE_PER_SECOND, VolumeFlowUnit.CUBIC_FOOT_PER_MINUTE));
-    return a.result()
+    String wanted =
+        (job.leastRange().isExact() ? "" : words(job.leastRange().least(), units) + " to ")
+            + words(job.least(), units) + " at "
+            + (job.demandRange().isExact() ? "" : words(job.demandRange().least(), units) + " to ")
+            + words(job.demand(), units);
+    if (a.isAirOpen()) {
+      return RuleAnswer.open("It depends: the tool has from " + has(a.result(), units) + " to "
+          + has(a.atBest(), units) + ", it needs " + wanted + ". " + doubts(Doubts.of(a), units));
+    }
+    if (Assembly.isAtLeast(a.result(), job.least())) {
+      return RuleAnswer.met("The tool has " + (a.isExact() ? "" : "at least ")
+          + has(a.result(), units) + ", it needs " + wanted + ".");
+    }
+    return a.atBest()
         .fold(
-            delivered -> delivered.atToolGauge().compareTo(job.least()) >= 0
-                ? RuleAnswer.met("The tool has " + words(delivered.atToolGauge(), units)
-                    + ", it needs " + wanted + ".")
-                : RuleAnswer.unmet("The tool has only "
-                    + below(delivered.atToolGauge(), job.least(), units) + ", it needs " + wanted
-                    + ". The biggest restriction is "
-                    + delivered.bottleneck().name() + "."),
+            delivered -> RuleAnswer.unmet("The tool has only "
+                + below(delivered.atToolGauge(), job.leastRange().least(), units)
+                + (a.isExact() ? "" : " at best") + ", it needs " + wanted
+                + ". The biggest restriction is " + delivered.bottleneck().name() + "."),
             starved -> RuleAnswer.unmet("The tool starves: " + starved.element()
                 + " does not let the air through, it needs " + wanted + "."));
+  }
+
+  private static String has(RunResult result, UnitSystem units) {
+    return result.fold(
+        delivered -> words(delivered.atToolGauge(), units), starved -> "no air at all");
+  }
+
+  /** What is to be asked, the one first that settles most. */
+  private static String doubts(List<Doubt> doubts, UnitSystem units) {
+    String enough = doubts.stream()
+        .filter(Doubt::settles)
+        .map(doubt -> doubt.what() + " is " + doubt.enoughIf(units).orElseThrow() + " ("
+            + doubt.known(units) + " told)")
+        .collect(Collectors.joining(", or if the "));
+    return enough.isEmpty()
+        ? "No single answer settles it; most depends on the " + doubts.get(0).what() + " ("
+            + doubts.get(0).known(units) + " told): ask for that first."
+        : "It is enough if the " + enough + ": ask for the first of these.";
   }
 
   static RuleAnswer reach(Assembly a, UnitSystem units) {

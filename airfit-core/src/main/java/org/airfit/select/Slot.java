@@ -2,6 +2,7 @@ package org.airfit.select;
 
 import java.util.Objects;
 import java.util.Optional;
+import org.airfit.plant.SupplyRange;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
@@ -18,11 +19,16 @@ public sealed interface Slot {
    *
    * @param name what it is called, such as "outlet"
    * @param profile the profile it must have; empty if any will do
+   * @param sameAs the coupling of which it must have the profile, by name; empty if it may be another
    * @param socket the socket that is there; empty if one is to be chosen
    * @param plug the plug that is there; empty if one is to be chosen
    */
   record Coupling(
-      String name, Optional<String> profile, Optional<Part.Socket> socket, Optional<Part.Plug> plug)
+      String name,
+      Optional<String> profile,
+      Optional<String> sameAs,
+      Optional<Part.Socket> socket,
+      Optional<Part.Plug> plug)
       implements Slot {
 
     /**
@@ -30,6 +36,7 @@ public sealed interface Slot {
      *
      * @param name what it is called, such as "outlet"
      * @param profile the profile it must have; empty if any will do
+     * @param sameAs the coupling of which it must have the profile, by name; empty if it may be another
      * @param socket the socket that is there; empty if one is to be chosen
      * @param plug the plug that is there; empty if one is to be chosen
      * @throws IllegalArgumentException if {@code name} is blank
@@ -37,6 +44,7 @@ public sealed interface Slot {
     public Coupling {
       requireName(name);
       Objects.requireNonNull(profile, "profile");
+      Objects.requireNonNull(sameAs, "sameAs");
       Objects.requireNonNull(socket, "socket");
       Objects.requireNonNull(plug, "plug");
     }
@@ -46,6 +54,7 @@ public sealed interface Slot {
     public String toString() {
       return name + ": coupling"
           + profile.map(id -> " of profile " + id).orElse("")
+          + sameAs.map(other -> " of the same profile as " + other).orElse("")
           + socket.map(there -> ", the socket is " + there.name()).orElse("")
           + plug.map(there -> ", the plug is " + there.name()).orElse("");
     }
@@ -57,7 +66,20 @@ public sealed interface Slot {
      * @return this with the profile
      */
     public Coupling ofProfile(String id) {
-      return new Coupling(name, Optional.of(Objects.requireNonNull(id, "id")), socket, plug);
+      return new Coupling(
+          name, Optional.of(Objects.requireNonNull(id, "id")), sameAs, socket, plug);
+    }
+
+    /**
+     * Obtains this with the profile of another coupling of the layout, whichever that is: the plugs of both are then
+     * of one profile.
+     *
+     * @param coupling what the other coupling is called
+     * @return this, tied to the other
+     */
+    public Coupling ofSameProfileAs(String coupling) {
+      return new Coupling(
+          name, profile, Optional.of(Objects.requireNonNull(coupling, "coupling")), socket, plug);
     }
 
     /**
@@ -67,7 +89,8 @@ public sealed interface Slot {
      * @return this with the socket
      */
     public Coupling withSocket(Part.Socket there) {
-      return new Coupling(name, profile, Optional.of(Objects.requireNonNull(there, "there")), plug);
+      return new Coupling(
+          name, profile, sameAs, Optional.of(Objects.requireNonNull(there, "there")), plug);
     }
 
     /**
@@ -78,7 +101,7 @@ public sealed interface Slot {
      */
     public Coupling withPlug(Part.Plug there) {
       return new Coupling(
-          name, profile, socket, Optional.of(Objects.requireNonNull(there, "there")));
+          name, profile, sameAs, socket, Optional.of(Objects.requireNonNull(there, "there")));
     }
   }
 
@@ -127,29 +150,47 @@ public sealed interface Slot {
   }
 
   /**
-   * A part that is there and stays, with two ends: a filter, a valve, a reel.
+   * A part with two ends that stands in the line: a filter, a valve, a reel.
    *
    * @param name what it is called
-   * @param device the part
+   * @param kind what it is
+   * @param device the part that is there, of that kind; empty if one is to be chosen
    */
-  record InLine(String name, Part.Device device) implements Slot {
+  record InLine(String name, DeviceKind kind, Optional<Part.Device> device) implements Slot {
 
     /**
      * Checks the components.
      *
      * @param name what it is called
-     * @param device the part
-     * @throws IllegalArgumentException if {@code name} is blank
+     * @param kind what it is
+     * @param device the part that is there; empty if one is to be chosen
+     * @throws IllegalArgumentException if {@code name} is blank or {@code device} is of another kind
      */
     public InLine {
       requireName(name);
+      Objects.requireNonNull(kind, "kind");
       Objects.requireNonNull(device, "device");
+      if (device.isPresent() && device.get().kind() != kind) {
+        throw new IllegalArgumentException("device of " + name + " must be of the kind " + kind
+            + ", was " + device.get().name() + " of the kind " + device.get().kind());
+      }
     }
 
-    /** {@return the slot in words, such as "at the wall: Filter 40 µm"} */
+    /** {@return the slot in words, such as "at the wall: filter, it is Filter 40 µm"} */
     @Override
     public String toString() {
-      return name + ": " + device.name();
+      return name + ": " + kind + device.map(there -> ", it is " + there.name()).orElse("");
+    }
+
+    /**
+     * Obtains this with the part that is there and stays.
+     *
+     * @param there the part, of the same kind
+     * @return this with the part
+     * @throws IllegalArgumentException if {@code there} is of another kind
+     */
+    public InLine with(Part.Device there) {
+      return new InLine(name, kind, Optional.of(Objects.requireNonNull(there, "there")));
     }
   }
 
@@ -158,9 +199,15 @@ public sealed interface Slot {
    *
    * @param name what it is called, such as "regulator"
    * @param set what it is set to, above 0
+   * @param ifFails what can stand behind it when it fails, as its maker tells; empty if that is not known: what is in
+   *     front of it then counts
    * @param regulator the regulator that is there; empty if one is to be chosen
    */
-  record Regulated(String name, GaugePressure set, Optional<Part.Regulator> regulator)
+  record Regulated(
+      String name,
+      GaugePressure set,
+      Optional<GaugePressure> ifFails,
+      Optional<Part.Regulator> regulator)
       implements Slot {
 
     /**
@@ -168,16 +215,25 @@ public sealed interface Slot {
      *
      * @param name what it is called, such as "regulator"
      * @param set what it is set to, above 0
+     * @param ifFails what can stand behind it when it fails, at least {@code set}; empty if that is not known
      * @param regulator the regulator that is there; empty if one is to be chosen
-     * @throws IllegalArgumentException if {@code name} is blank or {@code set} is not above 0
+     * @throws IllegalArgumentException if {@code name} is blank, {@code set} is not above 0 or {@code ifFails} is below
+     *     it
      */
     public Regulated {
       requireName(name);
       Objects.requireNonNull(set, "set");
+      Objects.requireNonNull(ifFails, "ifFails");
       Objects.requireNonNull(regulator, "regulator");
       if (!(set.pascals() > 0.0)) {
         throw new IllegalArgumentException("set point of " + name + " must be above 0 bar(g), was "
             + set.inFull(PressureUnit.BAR));
+      }
+      if (ifFails.isPresent() && ifFails.get().compareTo(set) < 0) {
+        throw new IllegalArgumentException("pressure behind " + name
+            + " when it fails must be at least the " + set.inFull(PressureUnit.BAR)
+            + " it is set to, was " + ifFails.get().inFull(PressureUnit.BAR)
+            + "; leave it out where its maker does not tell it");
       }
     }
 
@@ -189,13 +245,39 @@ public sealed interface Slot {
     }
 
     /**
+     * Between which pressures it can stand behind this, from those in front of it, all of them known. If it fails, what
+     * stands in front of it counts, or what its maker tells if that is less.
+     */
+    SupplyRange behind(SupplyRange inFront) {
+      GaugePressure most = inFront.whileRegulated().orElse(inFront.highest());
+      SupplyRange held =
+          SupplyRange.of(set.compareTo(most) < 0 ? set : most).withHighest(inFront.highest());
+      return ifFails
+          .filter(failed -> failed.compareTo(inFront.highest()) < 0)
+          .map(held::regulated)
+          .orElseGet(held::regulated);
+    }
+
+    /**
      * Obtains this with the regulator that is there and stays.
      *
      * @param there the regulator
      * @return this with the regulator
      */
     public Regulated with(Part.Regulator there) {
-      return new Regulated(name, set, Optional.of(Objects.requireNonNull(there, "there")));
+      return new Regulated(name, set, ifFails, Optional.of(Objects.requireNonNull(there, "there")));
+    }
+
+    /**
+     * Obtains this with what its maker tells of a regulator that fails.
+     *
+     * @param behind what can then stand behind it, at least what it is set to
+     * @return this with the pressure
+     * @throws IllegalArgumentException if {@code behind} is below what it is set to
+     */
+    public Regulated failingAt(GaugePressure behind) {
+      return new Regulated(
+          name, set, Optional.of(Objects.requireNonNull(behind, "behind")), regulator);
     }
   }
 
@@ -214,7 +296,8 @@ public sealed interface Slot {
    * @throws IllegalArgumentException if {@code name} is blank
    */
   static Coupling coupling(String name) {
-    return new Coupling(name, Optional.empty(), Optional.empty(), Optional.empty());
+    return new Coupling(
+        name, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
   }
 
   /**
@@ -250,7 +333,7 @@ public sealed interface Slot {
    * @throws IllegalArgumentException if {@code name} is blank or {@code set} is not above 0
    */
   static Regulated regulator(String name, GaugePressure set) {
-    return new Regulated(name, set, Optional.empty());
+    return new Regulated(name, set, Optional.empty(), Optional.empty());
   }
 
   /**
@@ -262,6 +345,18 @@ public sealed interface Slot {
    * @throws IllegalArgumentException if {@code name} is blank
    */
   static InLine inLine(String name, Part.Device device) {
-    return new InLine(name, device);
+    return inLine(name, Objects.requireNonNull(device, "device").kind()).with(device);
+  }
+
+  /**
+   * Obtains a part in the line to be chosen.
+   *
+   * @param name what it is called, such as "filter"
+   * @param kind what it is
+   * @return the slot
+   * @throws IllegalArgumentException if {@code name} is blank
+   */
+  static InLine inLine(String name, DeviceKind kind) {
+    return new InLine(name, kind, Optional.empty());
   }
 }

@@ -1,11 +1,14 @@
 package org.airfit.select;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import org.airfit.flow.FlowElement;
+import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.Length;
 
 /** The positions of a job from the outlet to the tool, each with the parts of a catalogue that could stand there. */
@@ -19,18 +22,23 @@ final class Stock {
 
   private final Requirement job;
   private final int most;
+  private final Map<String, String> ties;
   private final EndNumbers ends = new EndNumbers();
   private final List<Row> inRow = new ArrayList<>();
   private final List<Candidate> adapters;
   private boolean isMating = true;
+  private boolean isExact;
 
   Stock(Requirement job, Catalogue catalogue, int most) {
     this.job = job;
     this.most = most;
+    this.isExact = job.isExact();
+    this.ties = ties(job.layout());
     Set<String> mating = Set.of();
-    for (Position position : Position.of(job.layout())) {
-      if (position.slot() instanceof Slot.Coupling coupling && position.isSocket()) {
-        mating = mating(position, sockets(coupling, catalogue), plugs(coupling, catalogue));
+    Map<String, Set<String>> matingOf = matingOf(job, catalogue);
+    for (Position position : Position.of(job)) {
+      if (position.isSocket()) {
+        mating = matingOf.getOrDefault(position.name(), Set.of());
         isMating &= !mating.isEmpty();
       }
       inRow.add(new Row(position, candidates(position, parts(position, catalogue), mating)));
@@ -52,7 +60,15 @@ final class Stock {
           .map(List::of)
           .orElseGet(() -> catalogue.all(Part.Regulator.class));
     }
-    return position.slot() instanceof Slot.InLine line ? List.of(line.device()) : List.of();
+    return position.slot() instanceof Slot.InLine line ? devices(line, catalogue) : List.of();
+  }
+
+  private static List<Part.Device> devices(Slot.InLine line, Catalogue catalogue) {
+    return line.device()
+        .map(List::of)
+        .orElseGet(() -> catalogue.all(Part.Device.class).stream()
+            .filter(device -> device.kind() == line.kind())
+            .toList());
   }
 
   private static List<Part.Socket> sockets(Slot.Coupling coupling, Catalogue catalogue) {
@@ -111,12 +127,14 @@ final class Stock {
     List<Part> byName = new ArrayList<>(parts);
     byName.sort(Catalogue.BY_NAME);
     List<Candidate> candidates = new ArrayList<>();
+    AbsolutePressure atmosphere = job.toOutlet().atmosphere();
     for (Part part : byName) {
       Set<String> takes = takes(position, part, mating);
       if (position.isCoupling() && takes.isEmpty()) {
         continue; // it mates with nothing here
       }
       int broken = Rule.brokenBy(job, position, part);
+      FlowElement worst = position.element(part, atmosphere, Known.AT_WORST);
       candidates.add(new Candidate(
           part,
           position,
@@ -128,9 +146,33 @@ final class Stock {
           ends.number(Ends.upstream(part)),
           ends.number(Ends.downstream(part)),
           takes,
-          position.element(part, job.toOutlet().atmosphere())));
+          tie(position, part, mating),
+          worst,
+          Known.isExact(part) ? worst : position.element(part, atmosphere, Known.AT_BEST)));
+      isExact &= Known.isExact(part);
     }
     return candidates;
+  }
+
+  /** A plug of one of several couplings that must be of one profile is tied to the first of them. */
+  private Tie tie(Position position, Part part, Set<String> mating) {
+    String first = ties.getOrDefault(position.name(), "");
+    return first.isEmpty() || mating.isEmpty() || !(part instanceof Part.Plug plug)
+        ? Tie.NONE
+        : new Tie(first, plug.profile());
+  }
+
+  /** The couplings that must be of one profile, each with the first of them. */
+  private static Map<String, String> ties(Layout layout) {
+    Map<String, String> firsts = new HashMap<>();
+    for (Slot slot : layout.slots()) {
+      if (slot instanceof Slot.Coupling coupling && coupling.sameAs().isPresent()) {
+        String other = coupling.sameAs().get();
+        firsts.putIfAbsent(other, other);
+        firsts.put(coupling.name(), firsts.getOrDefault(other, other));
+      }
+    }
+    return firsts;
   }
 
   private static Set<String> takes(Position position, Part part, Set<String> mating) {
@@ -155,8 +197,28 @@ final class Stock {
     return Math.max(1L, Math.round(Choice.WHOLE_MISS * lacking / reach));
   }
 
-  /** The profiles of pairs that mate and are wanted; none where no pair does. */
-  private Set<String> mating(Position position, List<Part.Socket> sockets, List<Part.Plug> plugs) {
+  /**
+   * The profiles of pairs that mate and are wanted at every coupling; none where no pair does. Couplings of one profile
+   * have those that mate at each of them.
+   */
+  private static Map<String, Set<String>> matingOf(Requirement job, Catalogue catalogue) {
+    Map<String, Set<String>> mating = new HashMap<>();
+    for (Position position : Position.of(job)) {
+      if (position.isSocket() && position.slot() instanceof Slot.Coupling coupling) {
+        Set<String> own =
+            mating(position, job, sockets(coupling, catalogue), plugs(coupling, catalogue));
+        coupling.sameAs().map(mating::get).ifPresent(tied -> {
+          tied.retainAll(own);
+          mating.put(coupling.name(), tied);
+        });
+        mating.putIfAbsent(coupling.name(), own);
+      }
+    }
+    return mating;
+  }
+
+  private static Set<String> mating(
+      Position position, Requirement job, List<Part.Socket> sockets, List<Part.Plug> plugs) {
     Set<String> offered = new TreeSet<>();
     plugs.forEach(plug -> offered.add(plug.profile()));
     position.profile(job).ifPresent(wanted -> offered.retainAll(Set.of(wanted)));
@@ -164,6 +226,11 @@ final class Stock {
     sockets.forEach(socket -> taken.addAll(socket.profiles()));
     offered.retainAll(taken);
     return offered;
+  }
+
+  /** Whether all is known exactly, so that the air at worst is the air at best. */
+  boolean isExact() {
+    return isExact;
   }
 
   /** The positions in the order the air goes. */
@@ -219,6 +286,12 @@ final class Stock {
     }
     if (inRow.stream().anyMatch(row -> row.place.isRegulator() && row.kept.isEmpty())) {
       missing.add("The catalogue has no regulator: add one.");
+    }
+    for (Row row : inRow) {
+      if (row.place.slot() instanceof Slot.InLine line && row.kept.isEmpty()) {
+        missing.add("The catalogue has no part of the kind " + line.kind() + " for " + line.name()
+            + ": add one.");
+      }
     }
     return missing;
   }

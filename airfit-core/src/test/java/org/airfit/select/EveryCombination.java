@@ -4,9 +4,11 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import org.airfit.joint.Chain;
 import org.airfit.joint.End;
@@ -47,15 +49,72 @@ final class EveryCombination {
     List<List<List<Part>>> slots =
         job.layout().slots().stream().map(this::options).toList();
     List<Proposal> proposals = new ArrayList<>();
-    for (List<List<Part>> chosen : product(slots)) {
+    for (List<List<Part>> chosen : ofOneProfile(product(slots))) {
       List<Part> parts = chosen.stream().flatMap(List::stream).toList();
       joined(parts).stream().min(amongAdapters()).ifPresent(proposals::add);
     }
     return proposals;
   }
 
+  /** The couplings that must be of one profile with the one of this name, itself among them. */
+  private Map<Integer, Slot.Coupling> group(String first) {
+    Map<Integer, Slot.Coupling> group = new HashMap<>();
+    Set<String> names = new HashSet<>(Set.of(first));
+    List<Slot> slots = job.layout().slots();
+    for (int i = 0; i < slots.size(); i++) {
+      if (slots.get(i) instanceof Slot.Coupling coupling
+          && (coupling.name().equals(first)
+              || coupling.sameAs().filter(names::contains).isPresent())) {
+        names.add(coupling.name());
+        group.put(i, coupling);
+      }
+    }
+    return group;
+  }
+
+  private boolean isTied(Slot.Coupling coupling) {
+    return coupling.sameAs().isPresent() || group(coupling.name()).size() > 1;
+  }
+
+  /** Where couplings must be of one profile, those choices in which they are and mate; all, where there are none. */
+  private List<List<List<Part>>> ofOneProfile(List<List<List<Part>>> all) {
+    List<List<List<Part>>> left = all;
+    for (Slot slot : job.layout().slots()) {
+      if (slot instanceof Slot.Coupling first && first.sameAs().isEmpty() && isTied(first)) {
+        Map<Integer, Slot.Coupling> group = group(first.name());
+        List<List<List<Part>>> good =
+            left.stream().filter(chosen -> isOfOneProfile(chosen, group)).toList();
+        left = good.isEmpty() ? left : good;
+      }
+    }
+    return left;
+  }
+
+  private boolean isOfOneProfile(List<List<Part>> chosen, Map<Integer, Slot.Coupling> group) {
+    Set<String> profiles = new HashSet<>();
+    boolean isGood = true;
+    for (Map.Entry<Integer, Slot.Coupling> each : group.entrySet()) {
+      List<Part> pair = chosen.get(each.getKey());
+      Coupling made = new Coupling((Part.Socket) pair.get(0), (Part.Plug) pair.get(1));
+      String profile = made.plug().profile();
+      profiles.add(profile);
+      isGood &= made.mates()
+          && each.getValue().profile().or(job::profile).map(profile::equals).orElse(true);
+    }
+    return isGood && profiles.size() == 1;
+  }
+
   /** What can stand in a slot: a pair, or one part. */
   private List<List<Part>> options(Slot slot) {
+    if (slot instanceof Slot.Coupling coupling && isTied(coupling)) {
+      List<List<Part>> pairs = new ArrayList<>();
+      for (Part socket : coupling.socket().map(List::of).orElse(all(Part.Socket.class))) {
+        for (Part plug : coupling.plug().map(List::of).orElse(all(Part.Plug.class))) {
+          pairs.add(List.of(socket, plug));
+        }
+      }
+      return pairs;
+    }
     if (slot instanceof Slot.Coupling coupling) {
       return couplings(
               coupling.socket().map(List::of).orElse(all(Part.Socket.class)),
@@ -75,7 +134,16 @@ final class EveryCombination {
           .map(List::<Part>of)
           .toList();
     }
-    return List.of(List.of(((Slot.InLine) slot).device()));
+    Slot.InLine line = (Slot.InLine) slot;
+    return line
+        .device()
+        .map(List::of)
+        .orElseGet(() -> all(Part.Device.class).stream()
+            .filter(device -> device.kind() == line.kind())
+            .toList())
+        .stream()
+        .map(List::<Part>of)
+        .toList();
   }
 
   private static <T> List<List<T>> product(List<List<T>> each) {
@@ -94,7 +162,7 @@ final class EveryCombination {
   boolean isSmall() {
     long count = 0L;
     for (List<List<Part>> chosen :
-        product(job.layout().slots().stream().map(this::options).toList())) {
+        ofOneProfile(product(job.layout().slots().stream().map(this::options).toList()))) {
       long joined = 1L;
       for (List<List<Part.Adapter>> joint :
           joints(chosen.stream().flatMap(List::stream).toList())) {
@@ -111,7 +179,7 @@ final class EveryCombination {
   /** The same parts with all adapters that could go between them. */
   private List<Proposal> joined(List<Part> parts) {
     List<Placed> placed = new ArrayList<>();
-    List<Position> positions = Position.of(job.layout());
+    List<Position> positions = Position.of(job);
     for (int i = 0; i < parts.size(); i++) {
       placed.add(new Placed(positions.get(i), parts.get(i)));
     }
@@ -250,8 +318,8 @@ final class EveryCombination {
         case HOSE_REACHES -> shortHoses(p);
         case AIR_AT_TOOL ->
           part(
-              job.least().pascals() - Math.max(0.0, Shelf.pascalsAtTool(p)),
-              job.least().pascals());
+              job.leastRange().least().pascals() - Math.max(0.0, rules.atBest(p)),
+              job.leastRange().least().pascals());
         default -> 1_000_000_000L;
       };
     }

@@ -183,7 +183,7 @@ class PlaceTest {
         End.parse("3/8 in hose"),
         End.parse("3/8 in hose"));
     Requirement job = Shelf.job().environment(Environment.SALT_AIR).build();
-    Position hose = Position.of(job.layout()).get(2);
+    Position hose = Position.of(job).get(2);
     assertThat(MaterialFit.of(job, hose, bare)).isEqualTo(MaterialFit.SUITS);
     assertThat(MaterialFit.of(job, hose, Shelf.hose(facts, 9.5, 10.0))).isEqualTo(MaterialFit.ASK);
   }
