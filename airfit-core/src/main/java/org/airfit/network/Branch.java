@@ -5,6 +5,7 @@ import org.airfit.flow.FlowCapacity;
 import org.airfit.flow.FlowElement;
 import org.airfit.line.Conduit;
 import org.airfit.line.LossModel;
+import org.airfit.plant.RegulatorElement;
 import org.airfit.run.Run;
 import org.airfit.safety.Caution;
 
@@ -25,6 +26,11 @@ sealed interface Branch {
 
   /** {@return what it does to the air, in either direction} */
   FlowElement element();
+
+  /** {@return whether it lets air through from the one end to the other alone} */
+  default boolean isOneWay() {
+    return false;
+  }
 
   /** {@return the warnings that go with what it is made of} */
   default List<Caution> cautions() {
@@ -85,6 +91,53 @@ sealed interface Branch {
     @Override
     public Run lead(Run run) {
       return run.through(name, capacity);
+    }
+  }
+
+  /**
+   * A check valve.
+   *
+   * @param name its name
+   * @param from the node it lets air come from
+   * @param to the node it lets air go to
+   * @param capacity what it lets through, and its cracking pressure
+   */
+  record CheckValve(String name, String from, String to, FlowCapacity capacity) implements Branch {
+
+    @Override
+    public FlowElement element() {
+      return capacity.element();
+    }
+
+    @Override
+    public boolean isOneWay() {
+      return true;
+    }
+
+    @Override
+    public Run lead(Run run) {
+      return run.through(name, capacity);
+    }
+  }
+
+  /**
+   * A regulator.
+   *
+   * @param name its name
+   * @param from the node in front
+   * @param to the node behind, whose pressure it holds
+   * @param element what it is set to, its droop and what its valve lets through
+   */
+  record Reducer(String name, String from, String to, RegulatorElement element) implements Branch {
+
+    @Override
+    public boolean isOneWay() {
+      return true;
+    }
+
+    @Override
+    public Run lead(Run run) {
+      return run.through(name, element);
     }
   }
 

@@ -35,6 +35,7 @@ public final class BranchFlow implements Worked {
       boolean chokes,
       boolean unsettled,
       boolean dead,
+      boolean shut,
       List<Caution> cautions) {}
 
   private final Values values;
@@ -53,7 +54,7 @@ public final class BranchFlow implements Worked {
     int from = solved.inletNode();
     int to = solved.outletNode();
     // a drop below the last digit of the pressure may come out negative
-    double behind = Math.min(pascals[to], pascals[from]);
+    double behind = solved.isShut() ? pascals[to] : Math.min(pascals[to], pascals[from]);
     AbsolutePressure inlet = AbsolutePressure.ofPascals(pascals[from]);
     // what Newton leaves of no flow may be too small to have a friction factor
     double left = Math.abs(solved.flow) < LEAST_FLOW ? 0.0 : Math.abs(solved.flow);
@@ -69,6 +70,7 @@ public final class BranchFlow implements Worked {
         solved.chokes(pascals[from], pascals[to]),
         solved.stands,
         dead,
+        solved.isShut() && !dead,
         branch.cautions()));
   }
 
@@ -112,9 +114,11 @@ public final class BranchFlow implements Worked {
     return values.outlet;
   }
 
-  /** {@return the pressure it loses} */
+  /** {@return the pressure it loses; none where it is shut and more stands behind it than in front} */
   public PressureDrop drop() {
-    return values.inlet.dropTo(values.outlet);
+    return values.outlet.compareTo(values.inlet) > 0
+        ? PressureDrop.ofPascals(0.0)
+        : values.inlet.dropTo(values.outlet);
   }
 
   /** {@return whether it lets no more through however low the pressure behind it} */
@@ -133,6 +137,11 @@ public final class BranchFlow implements Worked {
    */
   public boolean dead() {
     return values.dead;
+  }
+
+  /** {@return whether it is a check valve or a regulator that is shut, as what stands behind it is not less than it leaves} */
+  public boolean shut() {
+    return values.shut;
   }
 
   /** {@return where its model is near or outside what it holds for} */

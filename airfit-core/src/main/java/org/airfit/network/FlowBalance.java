@@ -18,6 +18,9 @@ final class FlowBalance {
 
   private static final double LITTLE_FLOW = 1.0e-12;
 
+  /** What nodes gain or lose over all that is supplied, where lines lean over [-]. */
+  private static final double BALANCED = 1.0e-11;
+
   final double[] pascals;
   final SolverBranch[] branches;
   final SolverSupply[] supplies;
@@ -31,7 +34,6 @@ final class FlowBalance {
   private final int[][] places;
   private final double[] right;
   private final double[] sums;
-  private final double[] diagonal;
   private final double pressureScale;
   private final double rated;
   private final int[] island; // by node: the least node that branches join it to
@@ -63,7 +65,7 @@ final class FlowBalance {
       int here = island[supply.node];
       highest[here] = Math.max(highest[here], supply.still());
     }
-    this.scales = new SolverBranch.Scales(pressureScale, rated, 0.5 * atmosphere, lean);
+    this.scales = new SolverBranch.Scales(pressureScale, rated, lean);
     boolean[] fixed = new boolean[nodes];
     for (SolverSupply supply : supplies) {
       supplyAt[supply.node] = supply;
@@ -86,7 +88,6 @@ final class FlowBalance {
           a >= 0 && b >= 0 ? new int[] {system.place(a, b), system.place(b, a)} : new int[0];
     }
     this.right = new double[count];
-    this.diagonal = new double[count];
   }
 
   private static int[] islands(int nodes, SolverBranch[] branches) {
@@ -119,34 +120,15 @@ final class FlowBalance {
     return supply.still() >= highest[island[supply.node]];
   }
 
-  /** The highest pressure of a supply [Pa]. */
-  double pressureScale() {
-    return pressureScale;
-  }
-
-  /** What all tools are rated at [kg/s], or the largest flow of a branch where that is more. */
-  double flowScale() {
-    return scales.flow();
-  }
-
-  /** By how much of the flow a jump of a branch's law leans over [-]; little more than nothing in an answer. */
+  /** By how much of the flow the vertical lines of the laws lean over [-]; next to nothing in an answer. */
   void lean(double part) {
     lean = part;
-    scales = new SolverBranch.Scales(pressureScale, scales.flow(), 0.5 * atmosphere, lean);
+    scales = new SolverBranch.Scales(pressureScale, scales.flow(), lean);
   }
 
-  /** Whether jumps lean over so far that it counts. */
+  /** Whether the lines lean over so far that it counts. */
   boolean leans() {
     return lean > SolverBranch.JUST;
-  }
-
-  /** Whether a branch stands at a jump. */
-  boolean anyStands() {
-    boolean any = false;
-    for (SolverBranch branch : branches) {
-      any |= branch.stands;
-    }
-    return any;
   }
 
   private void measureFlows() {
@@ -154,7 +136,7 @@ final class FlowBalance {
     for (SolverBranch branch : branches) {
       flow = Math.max(flow, Math.abs(branch.flow));
     }
-    scales = new SolverBranch.Scales(pressureScale, flow, 0.5 * atmosphere, lean);
+    scales = new SolverBranch.Scales(pressureScale, flow, lean);
   }
 
   private boolean isFixed(int node) {
@@ -166,18 +148,18 @@ final class FlowBalance {
     int n = pascals.length;
     double least = pressureScale;
     for (SolverSupply supply : supplies) {
-      least = supply.idle ? least : Math.min(least, supply.still());
+      least = Math.min(least, supply.still());
     }
     double[] through = new double[n];
     for (int i = 0; i < n; i++) {
       SolverSupply supply = supplyAt[i];
       through[i] = tools.flow(i, Math.max(atmosphere, 0.9 * least));
-      pascals[i] = supply != null && !supply.idle ? supply.still() : 0.95 * least;
+      pascals[i] = supply != null ? supply.still() : 0.95 * least;
       if (supply != null) {
         supply.flow = 0.0;
       }
     }
-    scales = new SolverBranch.Scales(pressureScale, rated, 0.5 * atmosphere, lean);
+    scales = new SolverBranch.Scales(pressureScale, rated, lean);
     for (SolverBranch branch : branches) {
       branch.start(0.01 * rated, scales);
     }
@@ -190,7 +172,7 @@ final class FlowBalance {
         int parent = branch.from == node ? branch.to : branch.from;
         branch.flow = branch.to == node ? through[node] : -through[node];
         through[parent] += through[node];
-      } else if (supply != null && !supply.idle) {
+      } else if (supply != null) {
         supply.flow = through[node];
       }
     }
@@ -203,59 +185,32 @@ final class FlowBalance {
       branch.evaluate(pascals[branch.inletNode()], pascals[branch.outletNode()], scales);
     }
     for (SolverSupply supply : supplies) {
-      if (!supply.idle && !isFixed(supply.node)) {
-        supply.evaluate(pascals[supply.node], scales.flow());
+      if (!isFixed(supply.node)) {
+        supply.evaluate(pascals[supply.node], scales);
       }
     }
   }
 
-  /** Finds the flows that follow from the pressures, every law with a little more loss, and the slopes. */
-  void invert(double more) {
-    for (SolverBranch branch : branches) {
-      branch.invert(pascals[branch.from], pascals[branch.to], more, scales);
-    }
-    for (SolverSupply supply : supplies) {
-      if (!supply.idle && !isFixed(supply.node)) {
-        supply.invert(pascals[supply.node], more, scales.flow());
-      }
-    }
-  }
-
-  /**
-   * Solves for the changes of the unknown pressures.
-   *
-   * @param shift what is added to the diagonal, as a part of it [-]: 0 for Newton's step, more for a shorter one
-   */
-  void solve(double shift) {
+  /** Solves for the changes of the unknown pressures. */
+  void solve() {
     system.clear();
-    Arrays.fill(diagonal, rated / pressureScale);
     for (int i = 0; i < pascals.length; i++) {
       int row = unknown[i];
       if (row >= 0) {
         // −(Σ in − Σ out + s − d) with the sign turned, so that the diagonal is positive
         right[row] = -tools.flow(i, pascals[i]);
-        hold(row, tools.slope(i, pascals[i]));
+        system.hold(row, tools.slope(i, pascals[i]));
         SolverSupply supply = supplyAt[i];
-        if (supply != null && !supply.idle) {
+        if (supply != null) {
           right[row] += supply.flow + supply.left / supply.slope;
-          hold(row, 1.0 / supply.slope);
+          system.hold(row, 1.0 / supply.slope);
         }
       }
     }
     for (int k = 0; k < branches.length; k++) {
       add(branches[k], places[k]);
     }
-    if (shift > 0.0) {
-      for (int row = 0; row < right.length; row++) {
-        system.hold(row, shift * diagonal[row]);
-      }
-    }
     system.solve(right);
-  }
-
-  private void hold(int row, double value) {
-    system.hold(row, value);
-    diagonal[row] += value;
   }
 
   private void add(SolverBranch branch, int[] at) {
@@ -263,14 +218,12 @@ final class FlowBalance {
     int a = unknown[branch.inletNode()];
     int b = unknown[branch.outletNode()];
     double g = 1.0 / branch.slope;
-    double flow = Math.abs(branch.flow) + g * branch.left;
+    double flow = branch.along() + g * branch.left;
     if (a >= 0) {
       right[a] -= flow;
-      diagonal[a] += g * branch.byInlet;
     }
     if (b >= 0) {
       right[b] += flow;
-      diagonal[b] += g;
     }
     if (a >= 0 && b >= 0) {
       system.couple(at[forward ? 0 : 1], -g); // row a, column b
@@ -282,16 +235,7 @@ final class FlowBalance {
     }
   }
 
-  /** What the shift takes off the step's promise: Σ shift × diagonal × change [kg/s]. */
-  double promised(double shift) {
-    double sum = 0.0;
-    for (int row = 0; row < right.length; row++) {
-      sum += shift * diagonal[row] * Math.abs(right[row]);
-    }
-    return sum;
-  }
-
-  /** Makes the changes smaller by a factor. */
+  /** Makes the step in the pressures smaller by a factor. */
   void damp(double damping) {
     for (int row = 0; row < right.length; row++) {
       right[row] *= damping;
@@ -314,24 +258,19 @@ final class FlowBalance {
     }
   }
 
-  /** Takes the step in the flows, and then in the pressures. */
-  void advanceFlows(double damping, boolean stopsAtJumps) {
+  /** Takes the step in the flows, which make up for a part of what is left, and in the pressures. */
+  void advance(double damping, boolean stopsAtJumps) {
     for (SolverBranch branch : branches) {
       branch.advance(
           change(branch.inletNode()), change(branch.outletNode()), damping, stopsAtJumps);
     }
     for (SolverSupply supply : supplies) {
-      if (!supply.idle && !isFixed(supply.node)) {
+      if (!isFixed(supply.node)) {
         supply.advance(change(supply.node), damping);
       }
     }
-    advancePressures(1.0);
-  }
-
-  /** Takes a part of the step in the pressures alone. */
-  void advancePressures(double part) {
     for (int i = 0; i < pascals.length; i++) {
-      pascals[i] += part * change(i);
+      pascals[i] += change(i);
     }
   }
 
@@ -353,9 +292,9 @@ final class FlowBalance {
     return isSettled(1.0e-15);
   }
 
-  /** Whether nothing that counts is left of any equation of a branch or a supply. */
+  /** Whether nothing that counts is left of any equation. */
   boolean isNearlySettled() {
-    return isSettled(1.0e-10);
+    return isSettled(1.0e-10) && imbalance() <= BALANCED;
   }
 
   private boolean isSettled(double little) {
@@ -364,7 +303,7 @@ final class FlowBalance {
       settled &= isLittle(branch.left, branch.slope, little);
     }
     for (SolverSupply supply : supplies) {
-      if (!supply.idle && !isFixed(supply.node)) {
+      if (!isFixed(supply.node)) {
         settled &= isLittle(supply.left, supply.slope, little);
       }
     }
@@ -388,7 +327,7 @@ final class FlowBalance {
         sums[i] += supply.flow;
       }
       worst = Math.max(worst, Math.abs(sums[i]));
-      if (supply != null && !supply.idle) {
+      if (supply != null) {
         whole += Math.max(0.0, supply.flow);
       }
     }
@@ -415,39 +354,58 @@ final class FlowBalance {
     return true;
   }
 
-  /** Takes away what Newton's method left of a flow where there can be none; returns where, by branch. */
+  /** Takes away what is left of a flow where there can be none; returns where, by branch. */
   boolean[] stopDeadLegs() {
     boolean[] moves = moves();
+    for (SolverSupply supply : supplies) {
+      supply.shut();
+      if (!moves[island[supply.node]]) {
+        supply.flow = 0.0;
+        supply.idle = !isHighest(supply);
+      }
+    }
     boolean[] active = new boolean[pascals.length];
     for (int i = 0; i < active.length; i++) {
-      int here = island[i];
       SolverSupply supply = supplyAt[i];
-      if (!moves[here]) {
-        pascals[i] = highest[here];
-        if (supply != null) {
-          supply.flow = 0.0;
-          supply.idle = !isHighest(supply);
-        }
-      }
       active[i] = tools.any(i) || (supply != null && (supply.letsBack || supply.flow > 0.0));
-    }
-    boolean[] dead = DeadLegs.of(active, branches);
-    for (int k = 0; k < dead.length; k++) {
-      if (dead[k]) {
-        branches[k].stop();
+      if (!moves[island[i]]) {
+        pascals[i] = supply == null ? 0.0 : supply.still();
       }
     }
+    SolverBranch[] open =
+        Arrays.stream(branches).filter(branch -> !branch.isShut()).toArray(SolverBranch[]::new);
+    boolean[] deadOpen = DeadLegs.of(active, open);
+    boolean[] dead = new boolean[branches.length];
+    int at = 0;
+    for (int k = 0; k < dead.length; k++) {
+      SolverBranch branch = branches[k];
+      dead[k] = !branch.isShut() && deadOpen[at++];
+      if (dead[k] || branch.isShut()) {
+        branch.stop();
+      }
+    }
+    spread(moves);
     return dead;
   }
 
-  /** What nodes gain or lose, summed up [kg/s]. */
-  double imbalances() {
-    add();
-    double sum = 0.0;
-    for (int i = 0; i < sums.length; i++) {
-      sum += isFixed(i) ? 0.0 : Math.abs(sums[i]);
+  /** Where all air stands, every node has the highest pressure that comes to it from a supply. */
+  private void spread(boolean[] moves) {
+    boolean rises = true;
+    while (rises) {
+      rises = false;
+      for (SolverBranch branch : branches) {
+        if (!moves[island[branch.from]]) {
+          rises |= raise(branch.to, branch.still(pascals[branch.from]));
+          rises |= !branch.oneWay && raise(branch.from, branch.still(pascals[branch.to]));
+        }
+      }
     }
-    return sum;
+  }
+
+  private boolean raise(int node, double to) {
+    boolean rises = to > pascals[node];
+    pascals[node] = Math.max(to, pascals[node]);
+    return rises;
   }
 
   private void add() {
@@ -459,7 +417,7 @@ final class FlowBalance {
       sums[branch.to] += branch.flow;
     }
     for (SolverSupply supply : supplies) {
-      if (!supply.idle && !isFixed(supply.node)) {
+      if (!isFixed(supply.node)) {
         sums[supply.node] += supply.flow;
       }
     }

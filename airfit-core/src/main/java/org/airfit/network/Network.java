@@ -15,6 +15,7 @@ import org.airfit.internal.Digits;
 import org.airfit.line.Conduit;
 import org.airfit.line.LossModel;
 import org.airfit.line.LossModels;
+import org.airfit.plant.RegulatorElement;
 import org.airfit.plant.Supply;
 import org.airfit.plant.SupplyRange;
 import org.airfit.quantity.AbsolutePressure;
@@ -34,7 +35,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>A branch obeys the same law as an element of a {@link Run}. The flow settles where mass is conserved at every
  * node and
- * every branch has the drop of its flow. Lines and parts let air through in either direction. The air has the
+ * every branch has the drop of its flow. Lines and parts let air through in either direction, check valves and
+ * regulators in one: where more stands behind such a one than it leaves, it is shut. The air has the
  * temperature of the supply everywhere; a line by an adiabatic model begins with it again.
  *
  * <p>Supplies have non-return valves unless told otherwise: one whose node is above its pressure gives nothing, and the
@@ -122,18 +124,42 @@ public final class Network {
   /**
    * Obtains this network with another coupling, valve, filter or the like in the place of one.
    *
-   * @param name the name of a branch that is a part
-   * @param capacity what to put in its place; without cracking pressure
+   * @param name the name of a branch that is a part or a check valve
+   * @param capacity what to put in its place; without cracking pressure where it is a part
    * @return this with {@code capacity}
-   * @throws IllegalArgumentException if no part has that name, or it is a check valve
+   * @throws IllegalArgumentException if no part and no check valve has that name, or a part would get a cracking
+   *     pressure
    */
   public Network replacing(String name, FlowCapacity capacity) {
-    requireNoCheckValve(Objects.requireNonNull(name, "name"), capacity);
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(capacity, "capacity");
+    return replacing(name, "part", branch -> {
+      if (branch instanceof Branch.CheckValve valve) {
+        return new Branch.CheckValve(name, valve.from(), valve.to(), capacity);
+      }
+      if (branch instanceof Branch.Part part) {
+        requireNoCheckValve(name, capacity);
+        return new Branch.Part(name, part.from(), part.to(), capacity);
+      }
+      return null;
+    });
+  }
+
+  /**
+   * Obtains this network with another regulator in the place of one, or with the same set otherwise.
+   *
+   * @param name the name of a branch that is a regulator
+   * @param regulator what to put in its place
+   * @return this with {@code regulator}
+   * @throws IllegalArgumentException if no regulator has that name
+   */
+  public Network replacing(String name, RegulatorElement regulator) {
+    Objects.requireNonNull(regulator, "regulator");
     return replacing(
         name,
-        "part",
-        branch -> branch instanceof Branch.Part part
-            ? new Branch.Part(name, part.from(), part.to(), capacity)
+        "regulator",
+        branch -> branch instanceof Branch.Reducer old
+            ? new Branch.Reducer(name, old.from(), old.to(), regulator)
             : null);
   }
 
@@ -163,8 +189,9 @@ public final class Network {
     Objects.requireNonNull(capacity, "capacity");
     if (capacity.crackingPressure().pascals() > 0.0) {
       throw new IllegalArgumentException("cracking pressure of " + name
-          + " must be 0 Pa in a network, was " + capacity.crackingPressure().shown()
-          + "; check valves are not solved for");
+          + " must be 0 Pa where air goes either way, was "
+          + capacity.crackingPressure().shown()
+          + "; say checkValve(…)");
     }
   }
 
@@ -177,9 +204,11 @@ public final class Network {
     return SteadyFlow.of(plan, ToolDemand::load);
   }
 
-  /** The same, beginning with one of the solver's ways. */
-  NetworkResult solve(NetworkSolver.Way first) {
-    return SteadyFlow.of(plan, ToolDemand::load, first);
+  /** The same with the vertical lines of laws drawn out at first, which {@link #solve} does where it has to. */
+  NetworkResult solveLeaning() {
+    double[] loads =
+        plan.outlets().stream().mapToDouble(outlet -> outlet.tool().load()).toArray();
+    return SteadyFlow.of(plan, loads, 1);
   }
 
   /**
@@ -387,6 +416,10 @@ public final class Network {
      */
     public Builder element(String name, String from, String to, FlowElement element) {
       requireName("name", "branch", name);
+      if (element instanceof RegulatorElement) {
+        throw new IllegalArgumentException("element " + name
+            + " must let air through either way, was a regulator; say regulator(…)");
+      }
       double lost = ATMOSPHERES
           - Objects.requireNonNull(element, "element")
               .outlet(
@@ -396,11 +429,51 @@ public final class Network {
                   ROOM.viscosity().pascalSeconds());
       if (lost != 0.0) {
         throw new IllegalArgumentException("pressure lost by " + name
-            + " without flow must be 0 Pa in a network, was " + Digits.told(lost)
-            + " Pa; check valves are not solved for");
+            + " without flow must be 0 Pa where air goes either way, was " + Digits.told(lost)
+            + " Pa; say checkValve(…) or regulator(…)");
       }
       return branch(new Branch.Own(
           name, requireName("from", "node", from), requireName("to", "node", to), element));
+    }
+
+    /**
+     * Adds a check valve: air goes from the one node to the other, once what it loses is above the cracking pressure,
+     * and never back.
+     *
+     * @param name what to call it, different from other branches
+     * @param from the node air may come from
+     * @param to the node it may go to
+     * @param capacity how much it lets through, and its cracking pressure
+     * @return this builder
+     * @throws IllegalArgumentException if the name is taken or the ends are one
+     */
+    public Builder checkValve(String name, String from, String to, FlowCapacity capacity) {
+      return branch(new Branch.CheckValve(
+          requireName("name", "branch", name),
+          requireName("from", "node", from),
+          requireName("to", "node", to),
+          Objects.requireNonNull(capacity, "capacity")));
+    }
+
+    /**
+     * Adds a regulator: behind it stands at most what it is set to, less its droop, or what its open valve leaves of the
+     * pressure in front where that is less. Where more stands behind it, it is shut: no air goes back.
+     *
+     * <p>A regulator may fail open, so the work behind it is judged by the highest pressure of all supplies.
+     *
+     * @param name what to call it, different from other branches
+     * @param from the node in front
+     * @param to the node behind
+     * @param regulator what it is set to, its droop, and what its valve lets through
+     * @return this builder
+     * @throws IllegalArgumentException if the name is taken or the ends are one
+     */
+    public Builder regulator(String name, String from, String to, RegulatorElement regulator) {
+      return branch(new Branch.Reducer(
+          requireName("name", "branch", name),
+          requireName("from", "node", from),
+          requireName("to", "node", to),
+          Objects.requireNonNull(regulator, "regulator")));
     }
 
     private Builder branch(Branch branch) {

@@ -70,9 +70,9 @@ public sealed interface NetworkResult extends Worked {
      * @param residual how far it is from what a network obeys [-]
      * @param imbalance the most that a node gains or loses [-]
      * @param iterations the steps it took
-     * @param way the way that led to it
+     * @param lean by how much vertical lines leaned over at first [-]
      */
-    record Search(double residual, double imbalance, int iterations, NetworkSolver.Way way) {}
+    record Search(double residual, double imbalance, int iterations, double lean) {}
 
     private final Values values;
 
@@ -121,8 +121,9 @@ public sealed interface NetworkResult extends Worked {
      * Tells how far the answer is from what a network obeys, evaluated at the answer: the largest of all misses.
      *
      * <p>Of a branch: the pressure behind it against its law at its flow, over the highest pressure of a supply. At Re
-     * 2300, where friction jumps, every loss between the laminar and the turbulent one obeys the law, and where a branch
-     * chokes every pressure behind below that at which it does; flows that differ by 1e-11 count as the same. Of a
+     * 2300, where friction jumps, every loss between the laminar and the turbulent one obeys the law, where a branch
+     * chokes every pressure behind below that at which it does, and where a check valve or a regulator is shut every
+     * pressure behind above that which it leaves; flows that differ by 1e-11 count as the same. Of a
      * supply: its pressure against its law, likewise. Of a node: what it gains or loses, over all that is supplied.
      *
      * @return the residual [-], at most 1e-9
@@ -141,9 +142,9 @@ public sealed interface NetworkResult extends Worked {
       return values.search.iterations;
     }
 
-    /** {@return the way that led to it} */
-    NetworkSolver.Way way() {
-      return values.search.way;
+    /** {@return by how much of a flow the vertical lines of laws leaned over at first, on the way to it [-]} */
+    double lean() {
+      return values.search.lean;
     }
 
     /** {@return the supplies that give nothing because a higher one keeps their non-return valves shut} */
@@ -157,6 +158,11 @@ public sealed interface NetworkResult extends Worked {
      */
     public List<BranchFlow> deadLegs() {
       return values.branches.stream().filter(BranchFlow::dead).toList();
+    }
+
+    /** {@return the check valves and regulators that are shut} */
+    public List<BranchFlow> shut() {
+      return values.branches.stream().filter(BranchFlow::shut).toList();
     }
 
     @Override
@@ -251,6 +257,12 @@ public sealed interface NetworkResult extends Worked {
       }
       for (BranchFlow branch : values.branches) {
         if (branch.dead()) {
+          continue;
+        }
+        if (branch.shut()) {
+          working.note(branch.name() + " is shut: behind it, at " + branch.to() + ", stand "
+              + branch.outlet().format(units.pressureUnit()) + ", and in front "
+              + branch.inlet().format(units.pressureUnit()) + ".");
           continue;
         }
         working.note(branch.name() + ": from " + branch.from() + " at "

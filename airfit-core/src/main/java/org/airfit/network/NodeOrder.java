@@ -29,8 +29,9 @@ final class NodeOrder {
     }
     for (int done = 0; done < known; done++) {
       for (int k : at[sequence[done]]) {
-        int next = branches[k].from == sequence[done] ? branches[k].to : branches[k].from;
-        if (feeding[next] == NOTHING) {
+        boolean with = branches[k].from == sequence[done];
+        int next = with ? branches[k].to : branches[k].from;
+        if (feeding[next] == NOTHING && (with || !branches[k].oneWay)) {
           feeding[next] = k;
           sequence[known++] = next;
         }

@@ -1,14 +1,14 @@
 package org.airfit.network;
 
 import org.airfit.flow.FlowElement;
-import org.airfit.internal.RootFinder;
 
 /**
  * One branch as the solver sees it: its flow, and the law f(q, p1) of the pressure behind it.
  *
  * <p>Where friction jumps at Re 2300 the law is a vertical line: at that flow the branch has any loss between the
  * laminar and the turbulent one. Such a branch <em>stands</em>: its unknown is then the part of the way from the one
- * to the other. Two lines in a row may stand together, and only the sum of their losses is determined; so the line
+ * to the other. A check valve or a regulator that is shut is a vertical line as well, at no flow: any higher pressure may
+ * stand behind it. Two lines in a row may stand together, and only the sum of their losses is determined; so the line
  * leans over by 10⁻¹² of the flow, which shares the loss out, or by more while the solver finds its way. Beyond choking
  * the pressure falls by 10¹² p/q instead of at once. Below 10⁻⁷ of the whole flow, or of the largest the branch passes,
  * the law is a straight line.
@@ -16,7 +16,6 @@ import org.airfit.internal.RootFinder;
 final class SolverBranch {
 
   private static final double STEEP = 1.0e12;
-  private static final double STEP = 1.0e-6;
   private static final double SMALL = 1.0e-7;
 
   /** By how much of the flow a vertical line leans over, and how near to a jump or a largest flow is there [-]. */
@@ -25,10 +24,14 @@ final class SolverBranch {
   /** A jump by less than this part of the largest pressure is none [-]. */
   private static final double LEAST_JUMP = 1.0e-12;
 
+  /** The step for a difference, as a part of the pressure in front [-]. */
+  private static final double STEP = 1.0e-6;
+
   final int from;
   final int to;
+  final boolean oneWay; // lets air through from the one to the other alone
 
-  double flow;
+  double flow; // from the one to the other
   boolean stands; // at a jump of its law
 
   double left; // r, what is left of the branch's equation
@@ -39,13 +42,14 @@ final class SolverBranch {
   private final double kelvins;
   private final double viscosity;
   private final double jumpFlow; // infinite where there is no jump
-  private double standingFlow; // where it stands, or last stood
   private double standingPart; // of the way from the pressure before the jump to that behind it
   private double lean = JUST;
   private double small;
 
-  SolverBranch(FlowElement element, int from, int to, double kelvins, double viscosity) {
+  SolverBranch(
+      FlowElement element, boolean oneWay, int from, int to, double kelvins, double viscosity) {
     this.element = element;
+    this.oneWay = oneWay;
     this.from = from;
     this.to = to;
     this.kelvins = kelvins;
@@ -68,7 +72,12 @@ final class SolverBranch {
   }
 
   boolean isForward() {
-    return flow >= 0.0;
+    return oneWay || flow >= 0.0;
+  }
+
+  /** Whether it lets nothing through, as more pressure stands behind than it leaves. */
+  boolean isShut() {
+    return oneWay && flow <= 0.0;
   }
 
   /** The node in front. */
@@ -81,70 +90,110 @@ final class SolverBranch {
     return isForward() ? to : from;
   }
 
+  /** The flow [kg/s] from the node in front to that behind; below 0 where the line of a shut one leans over. */
+  double along() {
+    return isForward() ? flow : -flow;
+  }
+
+  private void flowAlong(double q) {
+    flow = isForward() ? q : -q;
+  }
+
   /**
    * What is large and small in a network.
    *
    * @param pressure the highest pressure of a supply [Pa]
    * @param flow the largest flow [kg/s]
-   * @param floor the lowest pressure that is tried in front of a branch [Pa]
-   * @param lean by how much of its flow a jump leans over [-]
+   * @param lean by how much of its flow a vertical line leans over [-]
    */
-  record Scales(double pressure, double flow, double floor, double lean) {}
+  record Scales(double pressure, double flow, double lean) {
+
+    /** How steeply the pressure rises along the line of what is shut: what flows back counts for nothing. */
+    double shut() {
+      return 1.0e3 * pressure / (flow * lean);
+    }
+  }
 
   /** Finds r, −f_q and f_p at its flow, in the direction of the flow. */
   void evaluate(double inlet, double outlet, Scales scales) {
-    double p1 = Math.max(inlet, scales.floor());
     if (stands) {
       lean = scales.lean();
-      flow = Math.copySign(standingFlow * (1.0 + lean * standingPart), flow);
-      double before = before(p1);
-      double spread = before - orNothing(after(p1));
+      flowAlong(jumpFlow * (1.0 + lean * standingPart));
+      double before = before(inlet);
+      double spread = before - orNothing(after(inlet));
       if (spread > LEAST_JUMP * scales.pressure()) {
-        slope = spread / (lean * standingFlow);
-        byInlet = standingByInlet(p1, before - standingPart * spread);
-        left = before - standingPart * spread - (p1 - inlet) - outlet;
+        slope = spread / (lean * jumpFlow);
+        byInlet = 1.0;
+        left = before - standingPart * spread - outlet;
         return;
       }
       leave(Double.isNaN(before) ? -1.0 : 2.0);
     }
-    double q = Math.abs(flow);
-    double measured = Math.max(q, small);
-    double atMeasured = behind(measured, p1);
-    double limit = Double.isNaN(atMeasured) ? limit(p1) : 0.0;
-    double atLimit = Double.isNaN(atMeasured) ? behind(limit, p1) : 0.0;
-    if (outlet > atLimit && Double.isNaN(atMeasured)) {
-      q = limit * (1.0 - STEP); // the way back leads along the curve
-      flow = Math.copySign(q, flow);
-      measured = q;
-      atMeasured = behind(q, p1);
+    double none = still(inlet);
+    if (none == 0.0) {
+      flow = Math.min(flow, 0.0); // what is in front does not open it
     }
+    double q = along();
+    if (isShut()) {
+      slope = scales.shut();
+      byInlet = byInlet(0.0, inlet);
+      left = none - slope * q - outlet;
+      return;
+    }
+    double measured = behind(Math.max(q, small), inlet);
     double behind;
-    if (Double.isNaN(atMeasured)) {
-      slope = STEEP * p1 / limit;
-      behind = atLimit - slope * (measured - limit);
-      byInlet = 1.0 + slope * limit / p1;
+    if (Double.isNaN(measured)) {
+      double limit = limit(inlet);
+      double atLimit = behind(limit, inlet);
+      slope = STEEP * inlet / limit;
+      behind = atLimit - slope * (Math.max(q, small) - limit);
+      byInlet = 1.0 + slope * limit / inlet;
     } else if (q < small) {
-      slope = Math.max(least(scales), (p1 - atMeasured) / small);
-      behind = p1 - (p1 - atMeasured) * q / small;
-      byInlet = 1.0;
+      slope = Math.max(least(scales), (none - measured) / small);
+      behind = none - (none - measured) * q / small;
+      byInlet = byInlet(0.0, inlet);
     } else {
-      behind = atMeasured;
-      slope = Math.max(least(scales), slope(q, p1, behind, outlet));
-      byInlet = Math.max(0.1, (behind + q * slope) / p1);
+      behind = measured;
+      double straight = straightSlope(q, inlet, behind);
+      boolean chokes = Double.isNaN(behind(q + (behind - outlet) / straight, inlet));
+      slope = Math.max(least(scales), chokes ? chord(q, inlet, behind, outlet) : straight);
+      byInlet = chokes ? byInletAlike(q, inlet) : byInlet(q, inlet);
     }
-    left = behind - (p1 - inlet) - outlet;
+    left = behind - outlet;
   }
 
   private static double least(Scales scales) {
-    return 1.0e-7 * scales.pressure() / scales.flow();
+    return 1.0e-9 * scales.pressure() / scales.flow();
   }
 
-  /** −f_q of a flow that passes. */
-  private double slope(double q, double p1, double behind, double outlet) {
-    if (Double.isNaN(behind(q * (1.0 + STEP), p1))) {
-      return slopeToLimit(q, p1, behind, outlet);
+  /**
+   * f_p. The laws of pipes and parts keep their form where flow and pressures grow alike, friction factor apart:
+   * f_p = (p2 − q f_q)/p1; those of check valves and regulators do not, and it is found from a difference.
+   */
+  private double byInlet(double q, double p1) {
+    if (!oneWay) {
+      return byInletAlike(q, p1);
     }
-    return straightSlope(q, p1, behind);
+    double step = STEP * p1;
+    return (orNothing(behind(q, p1 + step)) - orNothing(behind(q, p1))) / step;
+  }
+
+  /** f_p of a law that keeps its form where flow and pressures grow alike. */
+  private double byInletAlike(double q, double p1) {
+    return (behind(q, p1) + q * slope) / p1;
+  }
+
+  /**
+   * −f_q where the way along the tangent leads beyond the corner at which the branch chokes: the slope of the chord round
+   * the corner to the pressure behind.
+   */
+  private double chord(double q, double p1, double behind, double outlet) {
+    double limit = limit(p1);
+    double atLimit = behind(limit, p1);
+    double ahead = Math.max(0.0, limit - q);
+    return outlet < atLimit
+        ? (behind - outlet) / (ahead + (atLimit - outlet) * limit / (STEEP * p1))
+        : (behind - atLimit) / ahead;
   }
 
   /**
@@ -152,23 +201,9 @@ final class SolverBranch {
    * no room for a difference, this is what counts.
    */
   private double straightSlope(double q, double p1, double behind) {
-    double straight = (p1 - behind) / q;
+    double straight = (behind(0.0, p1) - behind) / q;
     double falls = -element.slope(q, p1, kelvins, viscosity);
     return falls > straight ? falls : straight;
-  }
-
-  /**
-   * The slope of the chord to the pressure behind, round the corner where the branch chokes, which lies ahead by less
-   * than a step.
-   */
-  private double slopeToLimit(double q, double p1, double behind, double outlet) {
-    double limit = limit(p1);
-    double steep = STEEP * p1 / limit;
-    double ahead = Math.max(0.0, limit - q);
-    double atLimit = behind(limit, p1);
-    return outlet < atLimit
-        ? (behind - outlet) / (ahead + (atLimit - outlet) / steep)
-        : ahead > 1.0e-13 * q ? (behind - atLimit) / ahead : steep;
   }
 
   /** A flow just below that at which the branch chokes. */
@@ -186,168 +221,67 @@ final class SolverBranch {
   }
 
   private double before(double p1) {
-    return behind(standingFlow * (1.0 - JUST), p1);
+    return behind(jumpFlow * (1.0 - JUST), p1);
   }
 
   private double after(double p1) {
-    return behind(standingFlow * (1.0 + lean + 2.0 * JUST), p1);
-  }
-
-  /** How the pressure behind follows from that in front while it stands, from a difference. */
-  private double standingByInlet(double p1, double behind) {
-    double higher = p1 * (1.0 + STEP);
-    double before = before(higher);
-    double moved = before - standingPart * (before - orNothing(after(higher)));
-    double by = (moved - behind) / (STEP * p1);
-    return by >= 0.1 && by < 100.0 ? by : 1.0;
+    return behind(jumpFlow * (1.0 + lean + 2.0 * JUST), p1);
   }
 
   /** Takes a step: the changes of the pressures in front and behind, and how much of what is left is made up for. */
   void advance(double inlet, double outlet, double damping, boolean stopsAtJump) {
     double change = (damping * left + byInlet * inlet - outlet) / slope;
     if (stands) {
-      standingPart += change / (lean * standingFlow);
+      standingPart += change / (lean * jumpFlow);
       if (standingPart >= 0.0 && standingPart <= 1.0) {
-        flow = Math.copySign(standingFlow * (1.0 + lean * standingPart), flow);
+        flowAlong(jumpFlow * (1.0 + lean * standingPart));
       } else {
         leave(standingPart);
       }
       return;
     }
-    double before = flow;
-    flow += isForward() ? change : -change;
-    double least = Math.min(Math.abs(before), Math.abs(flow));
-    double most = Math.max(Math.abs(before), Math.abs(flow));
-    double q = Math.abs(flow);
-    boolean lands = q >= jumpFlow && q < jumpFlow * (1.0 + lean);
-    boolean passes = before * flow > 0.0 && least < jumpFlow && most >= jumpFlow * (1.0 + lean);
-    if (lands || (stopsAtJump && passes)) {
-      stand(jumpFlow, lands ? (q / jumpFlow - 1.0) / lean : 0.5);
-      flow = Math.copySign(jumpFlow * (1.0 + lean * standingPart), flow);
+    double before = along();
+    double after = before + change;
+    if (oneWay && before > 0.0) {
+      after = Math.max(0.0, after); // first no flow, then it is shut
     }
-  }
-
-  private void stand(double at, double part) {
-    stands = true;
-    standingFlow = at;
-    standingPart = part;
+    boolean lands = after >= jumpFlow && after < jumpFlow * (1.0 + lean);
+    boolean passes = after > 0.0 && (before < jumpFlow) != (after < jumpFlow);
+    flowAlong(after);
+    if (lands || (stopsAtJump && passes)) {
+      stands = true;
+      standingPart = lands ? (after / jumpFlow - 1.0) / lean : 0.5;
+      flowAlong(jumpFlow * (1.0 + lean * standingPart));
+    }
   }
 
   /** Goes on from a jump, to the smaller flows where the part is below 0. */
   private void leave(double part) {
     stands = false;
-    flow = Math.copySign(standingFlow * (part < 0.0 ? 1.0 - JUST : 1.0 + lean + 2.0 * JUST), flow);
+    flowAlong(jumpFlow * (part < 0.0 ? 1.0 - JUST : 1.0 + lean + 2.0 * JUST));
   }
 
-  /**
-   * Finds the flow between two pressures, by the law with a little more loss, in proportion to the flow, and how it
-   * follows from them.
-   *
-   * @param atFrom the pressure at one end [Pa]
-   * @param atTo the pressure at the other end [Pa]
-   * @param more the further loss [Pa/(kg/s)], above 0
-   */
-  void invert(double atFrom, double atTo, double more, Scales scales) {
-    boolean forward = atFrom >= atTo;
-    double p1 = Math.max(atFrom, atTo);
-    double p2 = Math.min(atFrom, atTo);
-    double sign = forward ? 1.0 : -1.0;
-    left = 0.0;
-    stands = false;
-    lean = scales.lean();
-    double atSmall = p1 - orNothing(behind(small, p1)) + more * small;
-    if (p1 - p2 <= atSmall) {
-      flow = sign * small * (p1 - p2) / atSmall;
-      slope = atSmall / small;
-      byInlet = 1.0;
-      return;
-    }
-    double within = small;
-    double beyond = Double.POSITIVE_INFINITY;
-    if (jumpFlow < Double.POSITIVE_INFINITY) {
-      double low = jumpFlow * (1.0 - JUST);
-      double high = jumpFlow * (1.0 + lean + 2.0 * JUST);
-      double above = behind(low, p1) - more * low - p2;
-      double below = behind(high, p1) - more * high - p2;
-      if (above >= 0.0 && !(below >= 0.0)) {
-        standAt(jumpFlow, sign, p1, p2, above, Double.isNaN(below) ? -p2 : below, scales);
-        return;
-      }
-      within = above >= 0.0 ? Math.max(within, high) : within;
-      beyond = above >= 0.0 ? beyond : low;
-    }
-    double found = found(p1, p2, more, within, beyond);
-    double behind = behind(found, p1);
-    flow = sign * found;
-    double above = behind - more * found - p2;
-    double ahead = behind(found * (1.0 + 4.0 * JUST), p1);
-    if (Double.isNaN(ahead)) {
-      slope = STEEP * p1 / found;
-      byInlet = 1.0 + STEEP;
-    } else if (above > 1.0e-9 * scales.pressure()) {
-      standAt(found, sign, p1, p2, above, ahead - more * found - p2, scales);
-    } else {
-      slope = straightSlope(found, p1, behind) + more;
-      byInlet = byInlet(found, p1, behind);
-    }
-  }
-
-  private void standAt(
-      double at, double sign, double p1, double p2, double above, double below, Scales scales) {
-    double spread = Math.max(above - below, LEAST_JUMP * scales.pressure());
-    stand(at, Math.min(1.0, above / spread));
-    flow = sign * at * (1.0 + lean * standingPart);
-    slope = spread / (lean * at);
-    byInlet = standingByInlet(p1, p2);
-  }
-
-  /** The largest flow between two, at the smaller of which at least p2 is left behind, that leaves as much. */
-  private double found(double p1, double p2, double more, double within, double beyond) {
-    double low = within;
-    double high = beyond;
-    double last = Math.abs(flow);
-    double guess = last < Double.POSITIVE_INFINITY ? last : within;
-    guess = Math.min(Math.max(guess, 1.5 * low), Math.max(1.5 * low, 0.9 * high));
-    while (guess < high) {
-      boolean passes = behind(guess, p1) - more * guess >= p2;
-      if (passes) {
-        low = guess;
-        guess *= 4.0;
-        if (high < beyond) {
-          break;
-        }
-      } else {
-        high = guess;
-        guess *= 0.25;
-        if (low > within || guess <= low) {
-          break;
-        }
-      }
-    }
-    return RootFinder.find(q -> p2 - (behind(q, p1) - more * q), low, high, 1.0e-15 * low);
-  }
-
-  private double byInlet(double q, double p1, double behind) {
-    double step = 1.0e-6 * p1;
-    double higher = (behind(q, p1 + step) - behind) / step;
-    return higher >= 0.01 ? higher : 0.01;
+  /** The pressure [Pa] that it leaves behind of a pressure in front while nothing flows. */
+  double still(double inlet) {
+    return orNothing(behind(0.0, inlet));
   }
 
   /**
    * How far [Pa] the pressure behind lies from the law at its flow, where a flow of which a few last digits differ
-   * counts as the same: 0 at a jump between the two losses, and below the pressure at which it chokes.
+   * counts as the same: 0 at a jump between the two losses, below the pressure at which it chokes, and above that which
+   * it leaves while it is shut.
    */
   double miss(double inlet, double outlet, double digits) {
-    double q = Math.abs(flow);
+    double q = Math.max(0.0, along());
     double most = behind(q * (1.0 - digits), inlet);
     double least = behind(q * (1.0 + digits), inlet);
-    return Math.max(
-        0.0, Math.max(outlet - orNothing(most), Double.isNaN(least) ? 0.0 : least - outlet));
+    double above = isShut() ? 0.0 : outlet - orNothing(most);
+    return Math.max(0.0, Math.max(above, Double.isNaN(least) ? 0.0 : least - outlet));
   }
 
   /** Whether it lets no more through however low the pressure behind it, which is lower than the law says. */
   boolean chokes(double inlet, double outlet) {
-    double q = Math.abs(flow);
+    double q = along();
     return q > small
         && Double.isNaN(behind(q * (1.0 + 1.0e-9), inlet))
         && outlet < behind(limit(inlet), inlet);

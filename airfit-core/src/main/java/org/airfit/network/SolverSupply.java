@@ -5,9 +5,8 @@ import org.airfit.plant.Supply;
 /**
  * One supply as the solver sees it: what it gives, and the law of its pressure.
  *
- * <p>A non-return valve that has shut makes it idle: it gives nothing, whatever the pressure at its node. Whether it is
- * shut is not decided here; while it is not, its law goes on in a straight line below a flow of 0, and the solver shuts
- * a supply that would take air back.
+ * <p>A non-return valve that is shut is a vertical line, as it is for a {@link SolverBranch}: at no flow any higher
+ * pressure may stand at the node. It leans over a little, so that next to nothing flows back.
  */
 final class SolverSupply {
 
@@ -20,7 +19,7 @@ final class SolverSupply {
   final boolean letsBack; // has no non-return valve
 
   double flow;
-  boolean idle;
+  boolean idle; // its valve is shut
 
   double left; // what is left of its equation
   double slope; // how fast the pressure falls with the flow, above 0
@@ -45,20 +44,18 @@ final class SolverSupply {
   }
 
   /** Finds what is left at its flow and a pressure at its node, and the slope. */
-  void evaluate(double pascals, double flowScale) {
-    double level = LEVEL * still() / flowScale;
-    if (flow < 0.0) {
-      slope = Math.max(level, -supply.slope(0.0));
+  void evaluate(double pascals, SolverBranch.Scales scales) {
+    if (flow <= 0.0) {
+      slope = scales.shut();
       left = still() - slope * flow - pascals;
       return;
     }
     double p = supply.pascals(flow);
     if (Double.isNaN(p)) {
-      double most = supply.largest();
-      slope = STEEP * still() / flowScale;
-      left = atMost() - slope * (flow - most) - pascals;
+      slope = STEEP * still() / scales.flow();
+      left = atMost() - slope * (flow - supply.largest()) - pascals;
     } else {
-      slope = Math.max(level, -supply.slope(flow));
+      slope = Math.max(LEVEL * still() / scales.flow(), -supply.slope(flow));
       left = p - pascals;
     }
   }
@@ -70,54 +67,19 @@ final class SolverSupply {
 
   /** Takes a step: the change of the pressure at its node, and how much of what is left is made up for. */
   void advance(double change, double damping) {
-    flow += (damping * left - change) / slope;
+    double after = flow + (damping * left - change) / slope;
+    flow = flow > 0.0 ? Math.max(0.0, after) : after; // at least no flow before it shuts
   }
 
-  /**
-   * Finds what it gives at a pressure, by its law with a little more loss, in proportion to the flow, and the slope.
-   *
-   * @param pascals the pressure at its node [Pa]
-   * @param more the further loss [Pa/(kg/s)], above 0
-   */
-  void invert(double pascals, double more, double flowScale) {
-    left = 0.0;
-    double still = still();
-    if (pascals >= still || holds()) {
-      slope = more + Math.max(0.0, -supply.slope(0.0));
-      flow = (still - pascals) / slope;
-      return;
-    }
-    // the pressure falls with the flow: halve until no digit is left
-    double low = 0.0;
-    double high = flowScale;
-    while (supply.pascals(high) - more * high >= pascals) {
-      low = high;
-      high *= 2.0;
-    }
-    for (int i = 0; i < 100 && high - low > Math.ulp(high); i++) {
-      double middle = 0.5 * (low + high);
-      if (supply.pascals(middle) - more * middle >= pascals) {
-        low = middle;
-      } else {
-        high = middle;
-      }
-    }
-    flow = low;
-    double excess = supply.pascals(low) - more * low - pascals;
-    slope = excess > 1.0e-9 * still
-        ? STEEP * still / flowScale
-        : more + Math.max(0.0, -supply.slope(low));
+  /** Takes away what the leaning line let back through the valve. */
+  void shut() {
+    idle = takesBack();
+    flow = idle ? 0.0 : flow;
   }
 
-  /**
-   * How far [Pa] the pressure at its node lies from its law, as {@link SolverBranch#miss} has it; 0 while it takes air
-   * back that its non-return valve will stop.
-   */
+  /** How far [Pa] the pressure at its node lies from its law, as {@link SolverBranch#miss} has it. */
   double miss(double pascals, double digits) {
-    if (takesBack()) {
-      return 0.0;
-    }
-    if (idle) {
+    if (idle || takesBack()) {
       return Math.max(0.0, still() - pascals);
     }
     if (holds()) {
@@ -132,8 +94,8 @@ final class SolverSupply {
             Double.isNaN(least) ? 0.0 : least - pascals));
   }
 
-  /** Whether air flows back into it through what should be a non-return valve. */
-  boolean takesBack() {
+  /** Whether next to nothing flows back through a non-return valve. */
+  private boolean takesBack() {
     return !letsBack && flow < 0.0;
   }
 

@@ -30,29 +30,29 @@ final class SteadyFlow {
 
   /** The steady flow with each tool taking a part of its rated flow. */
   static NetworkResult of(NetworkPlan plan, ToDoubleFunction<ToolDemand> partOfRated) {
-    return of(plan, partOfRated, NetworkSolver.Way.NEWTON);
-  }
-
-  /** The same, beginning with one of the solver's ways. */
-  static NetworkResult of(
-      NetworkPlan plan, ToDoubleFunction<ToolDemand> partOfRated, NetworkSolver.Way first) {
-    double[] parts = plan.outlets().stream()
-        .map(NetworkPlan.Outlet::tool)
-        .mapToDouble(partOfRated)
-        .toArray();
-    return new SteadyFlow(plan, parts).solve(first);
+    return of(
+        plan,
+        plan.outlets().stream()
+            .map(NetworkPlan.Outlet::tool)
+            .mapToDouble(partOfRated)
+            .toArray());
   }
 
   /** The same with the parts given outlet by outlet. */
   static NetworkResult of(NetworkPlan plan, double[] parts) {
-    return new SteadyFlow(plan, parts).solve(NetworkSolver.Way.NEWTON);
+    return of(plan, parts, 0);
+  }
+
+  /** The same, beginning with one of the solver's leans. */
+  static NetworkResult of(NetworkPlan plan, double[] parts, int first) {
+    return new SteadyFlow(plan, parts).solve(first);
   }
 
   private int number(String node) {
     return Objects.requireNonNull(numbers.get(node));
   }
 
-  private NetworkResult solve(NetworkSolver.Way first) {
+  private NetworkResult solve(int first) {
     List<SolverSupply> supplies = new ArrayList<>();
     boolean[] supplied = new boolean[nodes.size()];
     plan.supplies().forEach((node, supply) -> {
@@ -69,7 +69,12 @@ final class SteadyFlow {
     double viscosity = air.viscosity().pascalSeconds();
     SolverBranch[] branches = plan.branches().stream()
         .map(branch -> new SolverBranch(
-            branch.element(), number(branch.from()), number(branch.to()), kelvins, viscosity))
+            branch.element(),
+            branch.isOneWay(),
+            number(branch.from()),
+            number(branch.to()),
+            kelvins,
+            viscosity))
         .toArray(SolverBranch[]::new);
     NodeOrder order = new NodeOrder(supplied, branches);
     List<String> unfed =
@@ -131,6 +136,6 @@ final class SteadyFlow {
         given,
         taken,
         new NetworkResult.Solved.Search(
-            solver.residual, found.imbalance(), solver.iterations, solver.way));
+            solver.residual, found.imbalance(), solver.iterations, solver.lean));
   }
 }

@@ -92,6 +92,18 @@ public final class RegulatorElement implements FlowElement {
     return new RegulatorElement(capacity, set, drop, Optional.of(flow));
   }
 
+  /**
+   * Obtains this with another setting.
+   *
+   * @param pressure what it is set to, above its droop
+   * @return this set to {@code pressure}
+   * @throws IllegalArgumentException if {@code pressure} is not above the droop
+   */
+  public RegulatorElement withSet(AbsolutePressure pressure) {
+    RegulatorElement other = of(capacity, pressure);
+    return atFlow.map(flow -> other.withDroop(droop, flow)).orElse(other);
+  }
+
   /** {@return what its valve lets through when it stands wide open} */
   public FlowCapacity capacity() {
     return capacity;

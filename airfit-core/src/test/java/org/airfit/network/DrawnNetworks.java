@@ -12,6 +12,7 @@ import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.MassFlow;
+import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
@@ -145,5 +146,76 @@ final class DrawnNetworks {
       }
     }
     return laws;
+  }
+
+  /**
+   * A works: a header, every second time closed to a ring, up to three supplies behind check valves, a part of the header
+   * behind a regulator or a check valve, and drops with and without a regulator.
+   */
+  static NetworkLaws works(long seed) {
+    Random random = new Random(seed);
+    NetworkLaws laws = new NetworkLaws(ATMOSPHERE);
+    int nodes = 3 + random.nextInt(16);
+    int supplies = 1 + random.nextInt(3);
+    for (int i = 0; i < supplies; i++) {
+      AirState still = AirState.of(
+          AbsolutePressure.ofBar(7.0 + random.nextDouble()), Temperature.ofCelsius(20.0));
+      laws.supply("s" + i, Supply.fixed(still));
+      // the first always feeds the beginning, so that every node is fed
+      String to = "h" + (i == 0 ? 0 : random.nextInt(nodes));
+      double cracking = random.nextBoolean() ? 0.0 : 0.1 * random.nextDouble();
+      laws.checkValve(
+          "check " + i,
+          "s" + i,
+          to,
+          part(between(random, 10.0, 100.0), 0.3)
+              .withCrackingPressure(PressureDrop.ofBar(cracking)));
+    }
+    double bore = one(random, HEADERS);
+    int valved = random.nextInt(nodes); // the header beyond it is behind a valve
+    int mains = random.nextBoolean() ? nodes : nodes - 1;
+    for (int i = 0; i < mains; i++) {
+      String to = "h" + (i + 1) % nodes;
+      String end = i == valved ? "v" : to;
+      laws.line("main " + i, "h" + i, end, pipe(bore, between(random, 1.0, 30.0)));
+      if (i == valved && random.nextBoolean()) {
+        regulator(random, laws, "zone", "v", to, between(random, 5.0, 50.0));
+      } else if (i == valved) {
+        laws.checkValve("zone", "v", to, part(between(random, 5.0, 50.0), 0.3));
+      }
+    }
+    for (int i = 0; i < nodes; i++) {
+      if (random.nextInt(4) > 0) {
+        regulated(random, laws, i);
+      }
+    }
+    return laws;
+  }
+
+  private static void regulator(
+      Random random, NetworkLaws laws, String name, String from, String to, double conductance) {
+    double droop = random.nextBoolean() ? 0.0 : between(random, 1.0e5, 1.0e7);
+    laws.regulator(
+        name,
+        from,
+        to,
+        part(conductance, 0.2 + 0.3 * random.nextDouble()),
+        AbsolutePressure.ofBar(3.0 + 4.5 * random.nextDouble()),
+        droop);
+  }
+
+  private static void regulated(Random random, NetworkLaws laws, int i) {
+    laws.line("drop " + i, "h" + i, "o" + i, pipe(one(random, DROPS), between(random, 2.0, 8.0)));
+    if (random.nextBoolean()) {
+      regulator(random, laws, "set " + i, "o" + i, "k" + i, between(random, 1.0, 20.0));
+    } else {
+      laws.part("coupling " + i, "o" + i, "k" + i, part(between(random, 0.5, 10.0), 0.3));
+    }
+    laws.line("hose " + i, "k" + i, "t" + i, pipe(one(random, HOSES), between(random, 1.0, 20.0)));
+    double flow = between(random, 1.0e-5, 0.02);
+    ToolDemand tool = random.nextBoolean()
+        ? ToolDemand.fixed("gun " + i, air(flow))
+        : ToolDemand.following("tool " + i, air(flow), AbsolutePressure.ofBar(6.0));
+    laws.tool("t" + i, tool.withLoad(random.nextInt(3) == 0 ? 0.0 : 1.0));
   }
 }

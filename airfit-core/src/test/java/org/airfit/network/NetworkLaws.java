@@ -1,15 +1,19 @@
 package org.airfit.network;
 
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.line.Conduit;
 import org.airfit.line.LossModels;
+import org.airfit.plant.RegulatorElement;
 import org.airfit.plant.Supply;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.MassFlow;
+import org.airfit.quantity.PressureDrop;
 import org.airfit.run.ToolDemand;
 
 /**
@@ -26,6 +30,9 @@ final class NetworkLaws {
   private final Network.Builder builder;
   private final Map<String, Conduit> lines = new LinkedHashMap<>();
   private final Map<String, FlowCapacity> parts = new LinkedHashMap<>();
+  private final Map<String, RegulatorElement> regulators = new LinkedHashMap<>();
+  private final Map<String, Double> droops = new LinkedHashMap<>(); // [Pa/(kg/s)]
+  private final Set<String> oneWay = new HashSet<>();
   private double highest;
 
   NetworkLaws(AbsolutePressure atmosphere) {
@@ -51,6 +58,26 @@ final class NetworkLaws {
     return this;
   }
 
+  NetworkLaws checkValve(String name, String from, String to, FlowCapacity capacity) {
+    builder.checkValve(name, from, to, capacity);
+    parts.put(name, capacity);
+    oneWay.add(name);
+    return this;
+  }
+
+  /** A regulator with a valve, set to so much, that holds so much less for each kg/s. */
+  NetworkLaws regulator(
+      String name, String from, String to, FlowCapacity valve, AbsolutePressure set, double droop) {
+    RegulatorElement held = RegulatorElement.of(valve, set)
+        .withDroop(PressureDrop.ofPascals(0.01 * droop), DrawnNetworks.air(0.01));
+    builder.regulator(name, from, to, held);
+    parts.put(name, valve);
+    regulators.put(name, held);
+    droops.put(name, droop);
+    oneWay.add(name);
+    return this;
+  }
+
   NetworkLaws tool(String node, ToolDemand tool) {
     builder.tool(node, tool);
     return this;
@@ -62,18 +89,29 @@ final class NetworkLaws {
 
   /** The pressure [Pa] behind a branch at a flow [kg/s], 0 where it does not pass. */
   private double behind(String name, double flow, AirState inlet) {
-    if (flow == 0.0) {
-      return inlet.pressure().pascals();
-    }
-    MassFlow passing = MassFlow.ofKilogramsPerSecond(flow);
-    Conduit conduit = lines.get(name);
-    return conduit != null
-        ? LossModels.isothermal()
-            .loss(conduit, passing, inlet)
-            .<Double>fold(flowing -> flowing.outlet().pressure().pascals(), choked -> 0.0)
-        : Objects.requireNonNull(parts.get(name))
-            .passage(passing, inlet)
-            .<Double>fold(passed -> passed.outlet().pascals(), choked -> 0.0);
+    FlowCapacity part = parts.get(name);
+    double open = part == null
+        ? behindLine(name, flow, inlet)
+        : Math.max(
+            0.0,
+            flow == 0.0
+                ? inlet.pressure().pascals() - part.crackingPressure().pascals()
+                : part.passage(MassFlow.ofKilogramsPerSecond(flow), inlet)
+                    .<Double>fold(passed -> passed.outlet().pascals(), choked -> 0.0));
+    RegulatorElement regulator = regulators.get(name);
+    return regulator == null
+        ? open
+        : Math.min(
+            open, regulator.set().pascals() - flow * Objects.requireNonNull(droops.get(name)));
+  }
+
+  private double behindLine(String name, double flow, AirState inlet) {
+    return flow == 0.0
+        ? inlet.pressure().pascals()
+        : LossModels.isothermal()
+            .loss(
+                Objects.requireNonNull(lines.get(name)), MassFlow.ofKilogramsPerSecond(flow), inlet)
+            .<Double>fold(flowing -> flowing.outlet().pressure().pascals(), choked -> 0.0);
   }
 
   /** The largest miss of any law: pressures over the highest supply's, balances over all that is given [-]. */
@@ -88,7 +126,9 @@ final class NetworkLaws {
       double outlet = solved.at(branch.to()).pascals();
       double above = behind(branch.name(), flow * (1.0 - DIGITS), inlet);
       double below = behind(branch.name(), flow * (1.0 + DIGITS), inlet);
-      most = Math.max(most, Math.max(outlet - above, below - outlet) / highest);
+      // what is shut may have any higher pressure behind it
+      double over = oneWay.contains(branch.name()) && flow == 0.0 ? 0.0 : outlet - above;
+      most = Math.max(most, Math.max(over, below - outlet) / highest);
       sums.merge(branch.from(), -flow, Double::sum);
       sums.merge(branch.to(), flow, Double::sum);
     }

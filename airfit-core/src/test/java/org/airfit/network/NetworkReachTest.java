@@ -3,10 +3,7 @@ package org.airfit.network;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import org.airfit.ReliabilityTable;
 import org.airfit.air.AirState;
 import org.airfit.line.Conduit;
@@ -22,7 +19,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * How many networks are solved, each held against all its laws by {@link NetworkLaws}. Two tubes side by side are solved
@@ -100,10 +96,9 @@ class NetworkReachTest {
   void tubes_of_4_and_1_5_mm_lose_4841_pa() {
     double[] right = commonLoss(4.0, 1.5, 1.5439e-4);
     assertThat(right[0]).isCloseTo(4841.0, within(0.5));
-    for (NetworkSolver.Way way : NetworkSolver.Way.values()) {
-      NetworkResult.Solved solved =
-          (NetworkResult.Solved) pair(4.0, 1.5, 1.5439e-4).build().solve(way);
-      assertThat(solved.way()).isEqualTo(way);
+    Network network = pair(4.0, 1.5, 1.5439e-4).build();
+    for (NetworkResult result : List.of(network.solve(), network.solveLeaning())) {
+      NetworkResult.Solved solved = (NetworkResult.Solved) result;
       assertThat(solved.through("one").drop().pascals()).isCloseTo(4841.0, within(0.5));
       assertThat(solved.through("one").drop().pascals())
           .isCloseTo(right[0], within(1.0e-9 * 7.0e5));
@@ -114,7 +109,7 @@ class NetworkReachTest {
   /** What became of the networks of one kind. */
   private static final class Tally {
     private final String kind;
-    private final Map<NetworkSolver.Way, Integer> ways = new EnumMap<>(NetworkSolver.Way.class);
+    private int leaning;
     private int drawn;
     private int solved;
     private double worst;
@@ -130,22 +125,22 @@ class NetworkReachTest {
         double miss = Math.max(laws.miss(found), more);
         worst = Math.max(worst, miss);
         solved += miss <= 1.0e-9 && found.residual() <= 1.0e-9 ? 1 : 0;
-        ways.merge(found.way(), 1, Integer::sum);
+        leaning += found.lean() > SolverBranch.JUST ? 1 : 0;
       }
     }
 
     List<String> row() {
-      List<String> cells = new ArrayList<>(
-          List.of(kind, "" + drawn, "" + solved, "below 1e" + (int) Math.ceil(Math.log10(worst))));
-      for (NetworkSolver.Way way : NetworkSolver.Way.values()) {
-        cells.add("" + ways.getOrDefault(way, 0));
-      }
-      return cells;
+      return List.of(
+          kind,
+          "" + drawn,
+          "" + solved,
+          "below 1e" + (int) Math.ceil(Math.log10(worst)),
+          "" + leaning);
     }
 
-    void requireReach() {
+    void requireReach(double share) {
       assertThat(drawn).isGreaterThanOrEqualTo(1000);
-      assertThat(solved).as(kind).isGreaterThanOrEqualTo((int) Math.ceil(0.999 * drawn));
+      assertThat(solved).as(kind).isGreaterThanOrEqualTo((int) Math.ceil(share * drawn));
       assertThat(worst).as(kind).isLessThanOrEqualTo(1.0e-9);
     }
   }
@@ -177,11 +172,14 @@ class NetworkReachTest {
     Tally pairs = pairs();
     Tally shops = new Tally("shops: headers, rings, up to three supplies, tools off and on");
     Tally wild = new Tally("wild: bores and lengths at random, many branches across");
+    Tally works = new Tally("works: check valves at the supplies, regulators at drops and zones");
     for (int seed = 0; seed < DRAWN; seed++) {
       NetworkLaws shop = DrawnNetworks.shop(seed);
       shops.add(shop, shop.build().solve(), 0.0);
       NetworkLaws any = DrawnNetworks.wild(seed);
       wild.add(any, any.build().solve(), 0.0);
+      NetworkLaws valved = DrawnNetworks.works(seed);
+      works.add(valved, valved.build().solve(), 0.0);
     }
     ReliabilityTable.write(
         "networks",
@@ -190,45 +188,15 @@ class NetworkReachTest {
             "drawn",
             "solved, every law met to 1e-9",
             "largest miss of those solved",
-            "by Newton's method",
-            "by leaning jumps",
-            "by the search in the pressures"),
-        List.of(pairs.row(), shops.row(), wild.row()));
+            "of these with leaning lines"),
+        List.of(pairs.row(), shops.row(), wild.row(), works.row()));
     assertThat(pairs.drawn).isEqualTo(1620);
-    pairs.requireReach();
-    shops.requireReach();
-    wild.requireReach();
-    assertThat(shops.ways)
-        .as("the ways beside Newton's run too")
-        .containsKey(NetworkSolver.Way.LEANING);
-  }
-
-  /** Each way is tried only where the one before failed; here each has to find by itself what the first does. */
-  @ParameterizedTest
-  @ValueSource(ints = {0, 100, 200})
-  void every_way_leads_to_the_same_answer(int first) {
-    int searched = 0;
-    for (int seed = first; seed < first + 40; seed++) {
-      NetworkLaws laws = seed % 2 == 0 ? DrawnNetworks.shop(seed) : DrawnNetworks.wild(seed);
-      Network network = laws.build();
-      NetworkResult.Solved quick = (NetworkResult.Solved) network.solve();
-      double highest = quick.pressures().values().stream()
-          .mapToDouble(AbsolutePressure::pascals)
-          .max()
-          .orElseThrow();
-      for (NetworkSolver.Way way : List.of(NetworkSolver.Way.LEANING, NetworkSolver.Way.SEARCH)) {
-        NetworkResult.Solved other = (NetworkResult.Solved) network.solve(way);
-        assertThat(laws.miss(other)).as("seed %s", seed).isLessThanOrEqualTo(1.0e-9);
-        searched += other.way() == NetworkSolver.Way.SEARCH ? 1 : 0;
-        // each within 1e-9 of its laws; what this leaves open in a pressure adds up along a way
-        quick
-            .pressures()
-            .forEach((node, pressure) -> assertThat(other.at(node).pascals())
-                .as(node)
-                .isCloseTo(pressure.pascals(), within(1.0e-7 * highest)));
-      }
-    }
-    assertThat(searched).isGreaterThan(20);
+    pairs.requireReach(0.999);
+    shops.requireReach(0.999);
+    wild.requireReach(0.999);
+    // a network that is not solved says so; with valves that open and shut each other that happens
+    works.requireReach(0.98);
+    assertThat(shops.leaning).as("leaning lines are needed").isPositive();
   }
 
   @ParameterizedTest

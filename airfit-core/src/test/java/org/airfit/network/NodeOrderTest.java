@@ -15,6 +15,7 @@ class NodeOrderTest {
     return new SolverBranch(
         FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(3.0), 0.3)
             .element(),
+        false,
         from,
         to,
         293.15,

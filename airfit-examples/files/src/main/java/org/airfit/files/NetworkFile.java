@@ -10,15 +10,18 @@ import org.airfit.flow.FlowCapacity;
 import org.airfit.line.Conduit;
 import org.airfit.line.PipeDuty;
 import org.airfit.network.Network;
+import org.airfit.plant.RegulatorElement;
 import org.airfit.plant.Supply;
 import org.airfit.plant.SupplyRange;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Temperature;
 import org.airfit.run.ToolDemand;
 import org.airfit.safety.Situation;
+import org.airfit.working.UnitSystem;
 import org.jspecify.annotations.Nullable;
 
 /** What a network file says, a table; docs/network-file.md has the columns. */
@@ -36,12 +39,19 @@ public final class NetworkFile {
       "serves",
       "conductance",
       "criticalPressureRatio",
+      "cracking",
+      "set",
+      "droop",
+      "droopAt",
       "tool",
       "air",
       "needs",
       "follows",
       "use",
       "pressure",
+      "cutIn",
+      "cutOut",
+      "units",
       "temperature",
       "nonReturnValve",
       "atmosphere",
@@ -62,7 +72,8 @@ public final class NetworkFile {
       "cleans",
       "atBlockedNozzle");
 
-  private static final List<String> RECORDS = List.of("network", "supply", "pipe", "part", "drop");
+  private static final List<String> RECORDS =
+      List.of("network", "supply", "pipe", "part", "check valve", "regulator", "drop", "leak");
 
   private final String file;
   private final Document document;
@@ -70,15 +81,18 @@ public final class NetworkFile {
   private final List<NetworkJob.Drop> drops = new ArrayList<>();
   private final Set<String> junctions = new HashSet<>();
   private final List<Field> leaving = new ArrayList<>();
+  private final List<NetworkJob.Leak> leaks = new ArrayList<>();
   private @Nullable Head head;
   private @Nullable AirState first;
   private @Nullable GaugePressure highest;
+  private @Nullable UnitSystem typed; // as the first pressure of a supply is
 
   private record Head(
       String title,
       String customer,
       AbsolutePressure atmosphere,
       Temperature temperature,
+      Optional<UnitSystem> units,
       Network.Builder builder) {}
 
   private NetworkFile(Document document) {
@@ -124,6 +138,10 @@ public final class NetworkFile {
       known.builder.highest(highest.compareTo(usual) > 0 ? highest : usual);
     }
     AirState supplied = first;
+    // after the tools of the drops, whose order is that of the drops
+    leaks.forEach(leak -> known.builder.tool(
+        leak.junction(),
+        ToolDemand.following(leak.name(), leak.air(), leak.at().absolute(known.atmosphere))));
     return Field.ofFile(file).build(() -> job(known, supplied));
   }
 
@@ -135,7 +153,9 @@ public final class NetworkFile {
         supplied,
         known.builder.build(),
         branches,
-        drops);
+        drops,
+        leaks,
+        known.units.orElse(typed == null ? UnitSystem.SI : typed));
   }
 
   private Head head(String place) throws WrongFileException {
@@ -153,6 +173,9 @@ public final class NetworkFile {
       case "supply" -> supply(row);
       case "pipe" -> pipe(row);
       case "part" -> part(row);
+      case "check valve" -> checkValve(row);
+      case "regulator" -> regulator(row);
+      case "leak" -> leak(row);
       default -> drop(row);
     }
   }
@@ -165,6 +188,7 @@ public final class NetworkFile {
     }
     AbsolutePressure atmosphere =
         FlowFields.atmosphere(row.field("atmosphere", "an absolute pressure such as 1.013 bar(a)"));
+    Optional<Field> units = row.find("units");
     Situation.Builder line = Situation.describe().quickCouplers();
     if (row.flag("lubricated")) {
       line.lubricatedLine();
@@ -174,6 +198,9 @@ public final class NetworkFile {
         row.field("customer", "whose network it is").text(),
         atmosphere,
         row.field("temperature", "a temperature such as 20 °C").as(Temperature::parse),
+        units.isEmpty()
+            ? Optional.empty()
+            : Optional.of(units.get().oneOf(List.of(UnitSystem.values()), UnitSystem::name)),
         Network.at(atmosphere)
             .situation(line.build())
             .rules(RulesFile.of(row.find("rulesPlace"), row.find("rulesOwn"), document)));
@@ -184,8 +211,15 @@ public final class NetworkFile {
     row.find("medium"); // refused above unless it is compressed air
     row.find("name"); // for people; the junction is what counts
     String to = row.field("to", "the junction it feeds").text();
-    GaugePressure pressure = row.field("pressure", Accepted.GAUGE).as(GaugePressure::parse);
+    Optional<Field> cutOut = row.find("cutOut");
+    // flow has what a compressor holds at least; the rules take what it holds at most
+    Field told = row.field(cutOut.isPresent() ? "cutIn" : "pressure", Accepted.GAUGE);
+    GaugePressure pressure = told.as(GaugePressure::parse);
+    typed = typed == null ? UnitSystem.valueOf(told.text().contains("psi") ? "US" : "SI") : typed;
     AirState air = AirState.of(pressure.absolute(known.atmosphere), known.temperature);
+    if (cutOut.isPresent()) {
+      highest(cutOut.get(), pressure);
+    }
     Optional<Field> most = row.find("highest");
     if (most.isPresent()) {
       highest(most.get(), pressure);
@@ -216,8 +250,7 @@ public final class NetworkFile {
       duty = serves.get().oneOf(List.of(PipeDuty.values()), NetworkFile::word);
     }
     head(file).builder.line(name, from(row), to(row), conduit);
-    branches.add(
-        new NetworkJob.Branch(name, Optional.of(duty), Optional.of(conduit), Optional.empty()));
+    branches.add(NetworkJob.Branch.ofPipe(name, duty, conduit));
   }
 
   private static String word(PipeDuty duty) {
@@ -244,8 +277,45 @@ public final class NetworkFile {
     String name = row.field("name", "what to call the part").text();
     FlowCapacity capacity = FlowFields.ofConductance(row);
     head(file).builder.part(name, from(row), to(row), capacity);
-    branches.add(
-        new NetworkJob.Branch(name, Optional.empty(), Optional.empty(), Optional.of(capacity)));
+    branches.add(NetworkJob.Branch.ofPart(name, capacity));
+  }
+
+  private void checkValve(Field row) throws WrongFileException {
+    String name = row.field("name", "what to call the check valve").text();
+    FlowCapacity valve = FlowFields.ofConductance(row);
+    Optional<Field> cracking = row.find("cracking");
+    if (cracking.isPresent()) {
+      valve = valve.withCrackingPressure(cracking.get().as(PressureDrop::parse));
+    }
+    head(file).builder.checkValve(name, from(row), to(row), valve);
+    branches.add(NetworkJob.Branch.ofPart(name, valve));
+  }
+
+  private void regulator(Field row) throws WrongFileException {
+    Head known = head(file);
+    String name = row.field("name", "what to call the regulator").text();
+    FlowCapacity valve = FlowFields.ofConductance(row);
+    GaugePressure set = row.field("set", Accepted.GAUGE).as(GaugePressure::parse);
+    RegulatorElement regulator = RegulatorElement.of(valve, set.absolute(known.atmosphere));
+    Optional<Field> droop = row.find("droop");
+    if (droop.isPresent()) {
+      FreeAirFlow flow = row.field(
+              "droopAt", "the free-air flow at which it droops, such as 20 scfm")
+          .as(FreeAirFlow::parse);
+      regulator = regulator.withDroop(droop.get().as(PressureDrop::parse), flow);
+    }
+    known.builder.regulator(name, from(row), to(row), regulator);
+    branches.add(NetworkJob.Branch.ofRegulator(name, regulator));
+  }
+
+  private void leak(Field row) throws WrongFileException {
+    String name = row.field("name", "what to call the leak").text();
+    leaks.add(new NetworkJob.Leak(
+        name,
+        from(row),
+        row.field("air", "the free air that escapes, such as 6 scfm").as(FreeAirFlow::parse),
+        row.field("pressure", "the gauge pressure at which it was measured, such as 100 psig")
+            .as(GaugePressure::parse)));
   }
 
   private void drop(Field row) throws WrongFileException {
@@ -256,14 +326,12 @@ public final class NetworkFile {
     boolean coupled = row.find("conductance").isPresent();
     String end = coupled ? name + ", end of the pipe" : name;
     builder.line(name, from, end, conduit);
-    branches.add(new NetworkJob.Branch(
-        name, Optional.of(PipeDuty.BRANCH), Optional.of(conduit), Optional.empty()));
+    branches.add(NetworkJob.Branch.ofPipe(name, PipeDuty.BRANCH, conduit));
     if (coupled) {
       String coupling = "coupling of " + name;
       FlowCapacity capacity = FlowFields.ofConductance(row);
       builder.part(coupling, end, name, capacity);
-      branches.add(new NetworkJob.Branch(
-          coupling, Optional.empty(), Optional.empty(), Optional.of(capacity)));
+      branches.add(NetworkJob.Branch.ofPart(coupling, capacity));
     }
     String tool = row.field("tool", "what stands at the drop").text();
     FreeAirFlow air =

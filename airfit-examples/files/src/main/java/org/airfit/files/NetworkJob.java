@@ -8,8 +8,11 @@ import org.airfit.flow.FlowCapacity;
 import org.airfit.line.Conduit;
 import org.airfit.line.PipeDuty;
 import org.airfit.network.Network;
+import org.airfit.plant.RegulatorElement;
 import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.working.UnitSystem;
 
 /**
  * A network as a file tells it: pipes and parts between junctions, and drops with a tool at each.
@@ -20,7 +23,9 @@ import org.airfit.quantity.GaugePressure;
  * @param supply the air at the supply of the highest pressure
  * @param network the network
  * @param branches its pipes and parts, in the order of the file
- * @param drops its drops, in the order of the file, which is that of the network's tools
+ * @param drops its drops, in the order of the file; the first tools of the network are theirs, in this order
+ * @param leaks its leaks, in the order of the file; the other tools of the network
+ * @param units the units of its sheet
  */
 public record NetworkJob(
     String title,
@@ -29,7 +34,9 @@ public record NetworkJob(
     AirState supply,
     Network network,
     List<Branch> branches,
-    List<Drop> drops) {
+    List<Drop> drops,
+    List<Leak> leaks,
+    UnitSystem units) {
 
   /**
    * Copies the lists; refuses what is null.
@@ -40,7 +47,9 @@ public record NetworkJob(
    * @param supply the air at the supply of the highest pressure
    * @param network the network
    * @param branches its pipes and parts, in the order of the file
-   * @param drops its drops, in the order of the file, which is that of the network's tools
+   * @param drops its drops, in the order of the file; the first tools of the network are theirs, in this order
+   * @param leaks its leaks, in the order of the file; the other tools of the network
+   * @param units the units of its sheet
    */
   public NetworkJob {
     Objects.requireNonNull(title, "title");
@@ -50,32 +59,82 @@ public record NetworkJob(
     Objects.requireNonNull(network, "network");
     branches = List.copyOf(Objects.requireNonNull(branches, "branches"));
     drops = List.copyOf(Objects.requireNonNull(drops, "drops"));
+    leaks = List.copyOf(Objects.requireNonNull(leaks, "leaks"));
+    Objects.requireNonNull(units, "units");
   }
 
   /**
    * A pipe or a part, with what stands in the file; of a drop, its pipe and its coupling.
    *
    * @param name its name, unique in the network
-   * @param duty what a pipe serves; empty for a part
-   * @param pipe the pipe; empty for a part
-   * @param part the flow capacity of a part; empty for a pipe
+   * @param duty what a pipe serves; empty for anything else
+   * @param pipe the pipe; empty for anything else
+   * @param part the flow capacity of a part or a check valve; empty for anything else
+   * @param regulator the regulator; empty for anything else
    */
   public record Branch(
-      String name, Optional<PipeDuty> duty, Optional<Conduit> pipe, Optional<FlowCapacity> part) {
+      String name,
+      Optional<PipeDuty> duty,
+      Optional<Conduit> pipe,
+      Optional<FlowCapacity> part,
+      Optional<RegulatorElement> regulator) {
+
+    static Branch ofPipe(String name, PipeDuty duty, Conduit pipe) {
+      return new Branch(
+          name, Optional.of(duty), Optional.of(pipe), Optional.empty(), Optional.empty());
+    }
+
+    static Branch ofPart(String name, FlowCapacity part) {
+      return new Branch(
+          name, Optional.empty(), Optional.empty(), Optional.of(part), Optional.empty());
+    }
+
+    static Branch ofRegulator(String name, RegulatorElement regulator) {
+      return new Branch(
+          name, Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(regulator));
+    }
 
     /**
      * Refuses what is null.
      *
      * @param name its name, unique in the network
-     * @param duty what a pipe serves; empty for a part
-     * @param pipe the pipe; empty for a part
-     * @param part the flow capacity of a part; empty for a pipe
+     * @param duty what a pipe serves; empty for anything else
+     * @param pipe the pipe; empty for anything else
+     * @param part the flow capacity of a part or a check valve; empty for anything else
+     * @param regulator the regulator; empty for anything else
      */
     public Branch {
       Objects.requireNonNull(name, "name");
       Objects.requireNonNull(duty, "duty");
       Objects.requireNonNull(pipe, "pipe");
       Objects.requireNonNull(part, "part");
+      Objects.requireNonNull(regulator, "regulator");
+    }
+  }
+
+  /**
+   * A leak: air that escapes as if a tool that takes more at more pressure stood there.
+   *
+   * @param name what the leak is called
+   * @param junction where it is
+   * @param air the free air that escapes
+   * @param at the pressure at which so much escapes
+   */
+  public record Leak(String name, String junction, FreeAirFlow air, GaugePressure at) {
+
+    /**
+     * Refuses what is null.
+     *
+     * @param name what the leak is called
+     * @param junction where it is
+     * @param air the free air that escapes
+     * @param at the pressure at which so much escapes
+     */
+    public Leak {
+      Objects.requireNonNull(name, "name");
+      Objects.requireNonNull(junction, "junction");
+      Objects.requireNonNull(air, "air");
+      Objects.requireNonNull(at, "at");
     }
   }
 

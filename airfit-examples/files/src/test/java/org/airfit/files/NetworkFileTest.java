@@ -168,7 +168,10 @@ class NetworkFileTest {
         Arguments.of("room,wall", "room,room", "row 4", "must be two nodes"),
         Arguments.of("wall,clean", "hall,clean", "row 5, column from: was \"hall\"", "to which no"),
         Arguments.of(
-            "pipe,main", "pipes,main", "row 4, column record", "network, supply, pipe, part, drop"),
+            "pipe,main",
+            "pipes,main",
+            "row 4, column record",
+            "network, supply, pipe, part, check valve, regulator, drop, leak"),
         Arguments.of("main,,,,", "mains,,,,", "row 4, column serves", "header, main, branch"),
         Arguments.of("no,0.5", "perhaps,0.5", "row 6, column follows", "yes, no"),
         Arguments.of("no,0.5", "no,1.5", "row 6", "must be in [0, 1]"),

@@ -166,7 +166,9 @@ class PlainValuesTest {
         read.supply(),
         read.network(),
         read.branches(),
-        drops);
+        drops,
+        read.leaks(),
+        read.units());
     drops.clear();
     assertThat(job.drops()).isEqualTo(read.drops()).hasSize(6);
   }

@@ -12,7 +12,6 @@ import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.ReferenceState;
-import org.airfit.quantity.VolumeFlowUnit;
 import org.airfit.safety.Caution;
 
 /** The sheet of a network as one HTML page; a ring of six drops fits on one side of A4 or Letter. */
@@ -97,7 +96,12 @@ public final class NetworkPage {
         "footer",
         "Pressures stand above an atmosphere of "
             + sheet.job().atmosphere().format(PressureUnit.BAR)
-            + "; free air is counted at 20 °C, 1 bar and 65 % humidity (ANR). Isothermal flow with Colebrook"
+            + "; free air is counted at "
+            + sheet
+                .job()
+                .units()
+                .either("20 °C, 1 bar and 65 % humidity (ANR)", "60 °F, 14.7 psi, dry (scfm)")
+            + ". Isothermal flow with Colebrook"
             + " friction;"
             + " the program prints the working of every branch."
             + NetworkWords.checked(sheet).map(checked -> " " + checked).orElse(""));
@@ -110,7 +114,8 @@ public final class NetworkPage {
         + "<th class=\"n\">all running</th><th></th><th class=\"n\">air it gets and wants</th>"
         + "<th class=\"n\">19 of 20 times at least</th></tr>\n<tr class=\"quiet\"><td></td><td></td>"
         + "<td class=\"n\">bar / psi (g)</td><td class=\"n\">bar / psi (g)</td><td></td>"
-        + "<td class=\"n\">L/s ANR</td><td class=\"n\">bar / psi (g)</td></tr>\n");
+        + "<td class=\"n\">" + sheet.job().units().either("L/s ANR", "scfm")
+        + "</td><td class=\"n\">bar / psi (g)</td></tr>\n");
     for (NetworkSheet.DropAnswer answer : sheet.drops()) {
       out.append(answer.isEnough() ? "<tr>" : "<tr class=\"unmet\">");
       cell(answer.drop().name(), false);
@@ -118,7 +123,10 @@ public final class NetworkPage {
       cell(both(answer.drop().needs().bar(), answer.drop().needs().psi()), true);
       cell(both(answer.flow().atTool().bar(), answer.flow().atTool().psi()), true);
       cell(answer.verdict(), false);
-      cell(anr(answer.flow().massFlow()) + " / " + anr(answer.flow().wanted()), true);
+      cell(
+          free(sheet, answer.flow().massFlow()) + " / "
+              + free(sheet, answer.flow().wanted()),
+          true);
       cell(answer.usual().map(usual -> both(usual.bar(), usual.psi())).orElse("never runs"), true);
       out.append("</tr>\n");
     }
@@ -129,10 +137,8 @@ public final class NetworkPage {
     return Amounts.fixed(bar, 2) + " / " + Amounts.fixed(psi, 0);
   }
 
-  private static String anr(MassFlow flow) {
-    return FreeAirFlow.from(flow, ReferenceState.ANR)
-        .format(VolumeFlowUnit.LITRE_PER_SECOND, 1)
-        .replaceFirst(" .*", "");
+  private static String free(NetworkSheet sheet, MassFlow flow) {
+    return NetworkAmounts.number(sheet.amounts().flow(FreeAirFlow.from(flow, ReferenceState.ANR)));
   }
 
   private void cell(String text, boolean number) {
@@ -142,20 +148,26 @@ public final class NetworkPage {
   private void branches(NetworkSheet sheet) {
     element("h2", "On the way there, all tools running");
     out.append("<table>\n<tr><th>pipe or part</th><th>towards</th>"
-        + "<th class=\"n\">air, L/s ANR</th><th class=\"n\">pressure loss, bar / psi</th>"
-        + "<th class=\"n\">velocity and rule, m/s</th></tr>\n");
+        + "<th class=\"n\">air, " + sheet.job().units().either("L/s ANR", "scfm")
+        + "</th><th class=\"n\">pressure loss, bar / psi</th><th class=\"n\">velocity and rule, "
+        + sheet.job().units().either("m/s", "ft/s") + "</th></tr>\n");
     List<NetworkSheet.BranchAnswer> shown =
         sheet.branches().stream().filter(NetworkPage::isShown).toList();
     for (NetworkSheet.BranchAnswer branch : shown) {
       out.append(isMarked(branch) ? "<tr class=\"unmet\">" : "<tr>");
-      cell(branch.flow().name() + (branch.flow().chokes() ? " (chokes)" : ""), false);
+      cell(
+          branch.flow().name()
+              + (branch.flow().chokes() ? " (chokes)" : "")
+              + (branch.flow().dead() ? " (dead leg)" : "")
+              + (branch.flow().shut() ? " (shut)" : ""),
+          false);
       cell(branch.velocity().isPresent() && isMain(branch) ? branch.flow().to() : "", false);
-      cell(anr(branch.flow().massFlow()), true);
+      cell(free(sheet, branch.flow().massFlow()), true);
       cell(
           Amounts.fixed(branch.flow().drop().bar(), 2) + " / "
               + Amounts.fixed(branch.flow().drop().psi(), 1),
           true);
-      cell(branch.velocity().map(NetworkPage::velocity).orElse(""), true);
+      cell(branch.velocity().map(velocity -> velocity(sheet, velocity)).orElse(""), true);
       out.append("</tr>\n");
     }
     out.append("</table>\n");
@@ -182,10 +194,10 @@ public final class NetworkPage {
         .isPresent();
   }
 
-  private static String velocity(PipeVelocity velocity) {
+  private static String velocity(NetworkSheet sheet, PipeVelocity velocity) {
     return (velocity.verdict() == VelocityVerdict.ABOVE ? "too fast: " : "")
-        + Amounts.fixed(velocity.velocity().metresPerSecond(), 1) + " / "
-        + Amounts.fixed(velocity.duty().highest().metresPerSecond(), 1);
+        + NetworkAmounts.number(sheet.amounts().velocity(velocity.velocity())) + " / "
+        + NetworkAmounts.number(sheet.amounts().velocity(velocity.duty().highest()));
   }
 
   /** Mains, what is marked, and what takes much; the rest would fill a second page. */
@@ -196,13 +208,13 @@ public final class NetworkPage {
   private void lists(NetworkSheet sheet) {
     element("h2", "What to change");
     if (sheet.improvements().isEmpty()) {
-      element("p", "No single branch made wider gives the weakest drop as much as 0.01 bar.");
+      element("p", NetworkWords.nothing(sheet));
     } else {
       out.append("<ol>\n");
       sheet.improvements().stream()
           .limit(MOST_IMPROVEMENTS)
-          .forEach(
-              improvement -> element("li", NetworkWords.sentence(improvement, "the weakest drop")));
+          .forEach(improvement ->
+              element("li", NetworkWords.sentence(sheet, improvement, "the weakest drop")));
       out.append("</ol>\n");
     }
     element("h2", "One main closed for repair, all tools running");

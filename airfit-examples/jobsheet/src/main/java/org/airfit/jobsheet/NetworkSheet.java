@@ -23,7 +23,7 @@ import org.airfit.network.NetworkSimulation;
 import org.airfit.network.ToolFlow;
 import org.airfit.quantity.ConductanceUnit;
 import org.airfit.quantity.GaugePressure;
-import org.airfit.quantity.LengthUnit;
+import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.safety.Caution;
 import org.airfit.safety.Judgement;
@@ -32,13 +32,14 @@ import org.airfit.safety.Situation;
 
 /**
  * What a network does with all its tools running, as they run by their use factors, with each main closed in turn, and
- * with single branches made wider.
+ * where a drop has too little, with single branches changed.
  *
  * @param job the network
  * @param all all tools at once
  * @param simulation tools drawn at random by their use factors
  * @param closures what is left with each main closed
- * @param improvements what single changes give to the drop that lacks most, the most first; only those worth 0.01 bar
+ * @param improvements what single changes give to the drop that lacks most, the most first; only those worth 0.01 bar,
+ *     and none where no drop has too little
  */
 public record NetworkSheet(
     NetworkJob job,
@@ -122,7 +123,9 @@ public record NetworkSheet(
           closures.add(closed(job, solved, branch.name()));
         }
       }
-      improvements.addAll(improvements(job, solved));
+      if (!lacking(job, solved).isEmpty()) {
+        improvements.addAll(improvements(job, solved));
+      }
     }
     return new NetworkSheet(job, all, job.network().simulate(SEED, TRIALS), closures, improvements);
   }
@@ -138,7 +141,7 @@ public record NetworkSheet(
               more.removeAll(before);
               DropAnswer worst = weakest(job, solved);
               String least = "; weakest is " + worst.drop().name() + " with "
-                  + Amounts.pressure(worst.flow().atTool());
+                  + amounts(job).pressure(worst.flow().atTool());
               return more.isEmpty()
                   ? new Closure(pipe, "no drop falls short that did not before" + least, true)
                   : new Closure(pipe, "too little at " + String.join(", ", more) + least, false);
@@ -170,15 +173,16 @@ public record NetworkSheet(
                 job,
                 job.network().replacing(branch.name(), wider),
                 lack,
-                branch.name() + ": a bore of " + wider.bore().format(LengthUnit.MILLIMETRE, 1)
-                    + " instead of " + pipe.bore().format(LengthUnit.MILLIMETRE, 1))
+                branch.name() + ": a bore of " + amounts(job).bore(wider.bore()) + " instead of "
+                    + amounts(job).bore(pipe.bore()))
             .ifPresent(improvements::add);
       });
       branch.part().ifPresent(part -> {
         FlowCapacity larger = FlowCapacity.of(
-            SonicConductance.ofCubicMetresPerSecondPascal(
-                LARGER * part.conductance().cubicMetresPerSecondPascal()),
-            part.criticalPressureRatio());
+                SonicConductance.ofCubicMetresPerSecondPascal(
+                    LARGER * part.conductance().cubicMetresPerSecondPascal()),
+                part.criticalPressureRatio())
+            .withCrackingPressure(part.crackingPressure());
         gain(
                 job,
                 job.network().replacing(branch.name(), larger),
@@ -187,6 +191,18 @@ public record NetworkSheet(
                     + larger.conductance().format(ConductanceUnit.CUBIC_DECIMETRE_PER_SECOND_BAR, 1)
                     + " instead of "
                     + part.conductance().format(ConductanceUnit.CUBIC_DECIMETRE_PER_SECOND_BAR, 1))
+            .ifPresent(improvements::add);
+      });
+      branch.regulator().ifPresent(regulator -> {
+        GaugePressure set = GaugePressure.of(regulator.set(), job.atmosphere());
+        GaugePressure higher = set.plus(PressureDrop.ofPascals(Math.max(lack, WORTH_PASCALS)));
+        gain(
+                job,
+                job.network()
+                    .replacing(branch.name(), regulator.withSet(higher.absolute(job.atmosphere()))),
+                lack,
+                branch.name() + ": set to " + amounts(job).pressure(higher) + " instead of "
+                    + amounts(job).pressure(set))
             .ifPresent(improvements::add);
       });
     }
@@ -206,6 +222,15 @@ public record NetworkSheet(
                   : Optional.empty();
             },
             none -> Optional.empty());
+  }
+
+  private static NetworkAmounts amounts(NetworkJob job) {
+    return new NetworkAmounts(job.units());
+  }
+
+  /** How its amounts are shown. */
+  NetworkAmounts amounts() {
+    return amounts(job);
   }
 
   private static List<DropAnswer> answers(NetworkJob job, NetworkResult.Solved solved) {
@@ -245,7 +270,7 @@ public record NetworkSheet(
   }
 
   /** A pipe or part with its flow. */
-  record BranchAnswer(BranchFlow flow, Optional<PipeVelocity> velocity) {}
+  record BranchAnswer(BranchFlow flow, Optional<PipeVelocity> velocity, boolean regulator) {}
 
   List<BranchAnswer> branches() {
     List<BranchAnswer> answers = new ArrayList<>();
@@ -259,7 +284,8 @@ public record NetworkSheet(
                 .duty()
                 .flatMap(duty -> branch
                     .pipe()
-                    .map(pipe -> PipeVelocity.of(duty, pipe, flow.massFlow(), fastest)))));
+                    .map(pipe -> PipeVelocity.of(duty, pipe, flow.massFlow(), fastest))),
+            branch.regulator().isPresent()));
       }
     }
     return answers;

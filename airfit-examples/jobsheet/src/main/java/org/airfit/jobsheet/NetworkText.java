@@ -2,10 +2,9 @@ package org.airfit.jobsheet;
 
 import org.airfit.line.PipeVelocity;
 import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.ReferenceState;
-import org.airfit.quantity.VelocityUnit;
-import org.airfit.quantity.VolumeFlowUnit;
 
 /** The sheet of a network as plain text, with the working. */
 public final class NetworkText {
@@ -45,58 +44,69 @@ public final class NetworkText {
     heading("At the drops, all tools running");
     for (NetworkSheet.DropAnswer answer : sheet.drops()) {
       line("  " + answer.drop().name() + ", " + answer.drop().tool() + ": "
-          + Amounts.pressure(answer.flow().atTool()) + ", needs "
-          + Amounts.pressure(answer.drop().needs()) + ": " + answer.verdict() + "; "
-          + free(answer)
+          + sheet.amounts().pressure(answer.flow().atTool()) + ", needs "
+          + sheet.amounts().pressure(answer.drop().needs()) + ": " + answer.verdict() + "; "
+          + free(sheet, answer)
           + answer
               .usual()
-              .map(usual -> "; in 95 % of its running time at least " + Amounts.pressure(usual))
+              .map(usual ->
+                  "; in 95 % of its running time at least " + sheet.amounts().pressure(usual))
               .orElse(""));
     }
     heading("On the way there");
     for (NetworkSheet.BranchAnswer branch : sheet.branches()) {
-      line("  " + branch.flow().name() + ": " + flow(branch) + ", pressure loss "
-          + Amounts.loss(branch.flow().drop())
-          + branch.velocity().map(NetworkText::velocity).map(v -> ", " + v).orElse("")
+      line("  " + branch.flow().name() + ": " + flow(sheet, branch)
+          + (branch.regulator() ? ", set down by " : ", pressure loss ")
+          + sheet.amounts().loss(branch.flow().drop())
+          + branch
+              .velocity()
+              .map(velocity -> velocity(sheet, velocity))
+              .map(v -> ", " + v)
+              .orElse("")
           + (branch.flow().chokes() ? ", chokes" : "")
           + (branch.flow().unsettled() ? ", stands at Re 2300" : "")
-          + (branch.flow().dead() ? ", dead leg" : ""));
+          + (branch.flow().dead() ? ", dead leg" : "")
+          + (branch.flow().shut() ? ", shut" : ""));
       branch.flow().warnings().forEach(warning -> line("      note: " + warning));
     }
     heading("What to change");
+    if (sheet.improvements().isEmpty()) {
+      line("  " + NetworkWords.nothing(sheet));
+    }
     sheet
         .improvements()
-        .forEach(
-            improvement -> line("  - " + NetworkWords.sentence(improvement, "the weakest drop")));
+        .forEach(improvement ->
+            line("  - " + NetworkWords.sentence(sheet, improvement, "the weakest drop")));
     heading("One main closed for repair, all tools running");
     sheet.closures().forEach(closure -> line("  - " + closure.pipe() + ": " + closure.answer()));
     heading("Before anyone works on it");
     sheet.cautions().forEach(caution -> line("  - " + caution));
     heading("The working");
-    out.add(sheet.all().working().toText() + "\n");
+    out.add(sheet.all().working(sheet.job().units()).toText() + "\n");
     line("Pressures stand above an atmosphere of "
         + sheet.job().atmosphere().format(PressureUnit.BAR) + ".");
   }
 
   /** What a drop gets of the free air it wants. */
-  static String free(NetworkSheet.DropAnswer answer) {
-    String got = FreeAirFlow.from(answer.flow().massFlow(), ReferenceState.ANR)
-        .format(VolumeFlowUnit.LITRE_PER_SECOND, 1);
-    return "gets " + got + " of "
-        + FreeAirFlow.from(answer.flow().wanted(), ReferenceState.ANR)
-            .format(VolumeFlowUnit.LITRE_PER_SECOND, 1);
+  static String free(NetworkSheet sheet, NetworkSheet.DropAnswer answer) {
+    return "gets " + flow(sheet, answer.flow().massFlow()) + " of "
+        + flow(sheet, answer.flow().wanted());
   }
 
-  static String flow(NetworkSheet.BranchAnswer branch) {
-    return Amounts.flow(FreeAirFlow.from(branch.flow().massFlow(), ReferenceState.ANR));
+  static String flow(NetworkSheet sheet, NetworkSheet.BranchAnswer branch) {
+    return flow(sheet, branch.flow().massFlow());
   }
 
-  static String velocity(PipeVelocity velocity) {
-    return velocity.velocity().format(VelocityUnit.METRE_PER_SECOND, 1) + " ("
+  private static String flow(NetworkSheet sheet, MassFlow flow) {
+    return sheet.amounts().flow(FreeAirFlow.from(flow, ReferenceState.ANR));
+  }
+
+  static String velocity(NetworkSheet sheet, PipeVelocity velocity) {
+    return sheet.amounts().velocity(velocity.velocity()) + " ("
         + switch (velocity.verdict()) {
           case WITHIN -> "rule: at most ";
           case ABOVE -> "too fast, rule: at most ";
         }
-        + velocity.duty().highest().format(VelocityUnit.METRE_PER_SECOND, 1) + ")";
+        + sheet.amounts().velocity(velocity.duty().highest()) + ")";
   }
 }

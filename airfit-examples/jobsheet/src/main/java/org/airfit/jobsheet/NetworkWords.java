@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.airfit.files.NetworkJob;
 import org.airfit.network.BranchFlow;
 import org.airfit.network.NetworkResult;
 import org.airfit.network.SupplyFlow;
@@ -36,8 +37,8 @@ final class NetworkWords {
                           : "too little at " + lacking.size() + " of " + answers.size() + " drops: "
                               + names(lacking) + ". ")
                       + "Weakest is " + worst.drop().name() + " with "
-                      + Amounts.pressure(worst.flow().atTool()) + ", needed "
-                      + Amounts.pressure(worst.drop().needs()) + "."));
+                      + sheet.amounts().pressure(worst.flow().atTool()) + ", needed "
+                      + sheet.amounts().pressure(worst.drop().needs()) + "."));
               sheet.forbidden().forEach(each -> lines.add(notAllowed(each)));
               if (!solved.choking().isEmpty()) {
                 lines.add(new Answer(
@@ -47,13 +48,14 @@ final class NetworkWords {
                             .collect(Collectors.joining(", "))
                         + ": no more goes through, whatever the pressure behind."));
               }
-              supplies(lines, solved);
+              supplies(lines, sheet, solved);
               lines.add(new Answer("As they run", usual(answers)));
               lines.add(new Answer(
                   "To change",
                   sheet.improvements().isEmpty()
-                      ? "no single branch made wider gives the weakest drop as much as 0.01 bar."
-                      : sentence(sheet.improvements().get(0), worst.drop().name())));
+                      ? nothing(sheet)
+                      : sentence(
+                          sheet, sheet.improvements().get(0), worst.drop().name())));
               List<NetworkSheet.DropAnswer> high = answers.stream()
                   .filter(answer -> -answer.lack() > HIGH_PASCALS)
                   .toList();
@@ -103,24 +105,46 @@ final class NetworkWords {
   }
 
   /** What supplies do not give, and where no air flows. */
-  private static void supplies(List<Answer> lines, NetworkResult.Solved solved) {
+  private static void supplies(
+      List<Answer> lines, NetworkSheet sheet, NetworkResult.Solved solved) {
     if (!solved.idleSupplies().isEmpty()) {
+      boolean one = solved.idleSupplies().size() == 1;
       lines.add(
           new Answer(
               "Idle",
-              "the supply at "
+              (one ? "the supply at " : "the supplies at ")
                   + solved.idleSupplies().stream()
                       .map(SupplyFlow::node)
                       .collect(Collectors.joining(", "))
-                  + " gives nothing: the network stands above its pressure, and its non-return valve is shut."));
+                  + (one
+                      ? " gives nothing: the network stands above its pressure, and its non-return valve is shut."
+                      : " give nothing: the network stands above their pressures, and their non-return valves are shut.")));
     }
     solved.supplies().stream()
         .filter(supply -> supply.takenBack().kilogramsPerSecond() > 0.0)
         .forEach(supply -> lines.add(new Answer(
             "Flows back",
-            Amounts.flow(FreeAirFlow.from(supply.takenBack(), ReferenceState.ANR))
+            sheet.amounts().flow(FreeAirFlow.from(supply.takenBack(), ReferenceState.ANR))
                 + " into the supply at " + supply.node()
                 + ", which has no non-return valve: fit one.")));
+    if (!solved.shut().isEmpty()) {
+      lines.add(new Answer(
+          "Shut",
+          solved.shut().stream().map(BranchFlow::name).collect(Collectors.joining(", "))
+              + ": more pressure stands behind than it lets through, and no air flows."));
+    }
+    for (int i = 0; i < sheet.job().leaks().size(); i++) {
+      NetworkJob.Leak leak = sheet.job().leaks().get(i);
+      lines.add(new Answer(
+          "Leak",
+          leak.name() + " at " + leak.junction() + " loses "
+              + sheet
+                  .amounts()
+                  .flow(FreeAirFlow.from(
+                      solved.tools().get(sheet.job().drops().size() + i).massFlow(),
+                      ReferenceState.ANR))
+              + ", day and night: mend it."));
+    }
     if (!solved.deadLegs().isEmpty()) {
       lines.add(new Answer(
           "Dead legs",
@@ -146,10 +170,17 @@ final class NetworkWords {
     return answers.stream().map(answer -> answer.drop().name()).collect(Collectors.joining(", "));
   }
 
-  /** A change to a network and what it gives, in a sentence. */
-  static String sentence(NetworkSheet.Improvement improvement, String weakest) {
+  /** Why no change is proposed. */
+  static String nothing(NetworkSheet sheet) {
+    return sheet.drops().stream().allMatch(NetworkSheet.DropAnswer::isEnough)
+        ? "nothing: no drop is short."
+        : "no single change gives the weakest drop as much as 0.01 bar: change several, or the supply.";
+  }
+
+  /** A change to a network and what solving it again gives, in a sentence. */
+  static String sentence(NetworkSheet sheet, NetworkSheet.Improvement improvement, String weakest) {
     return improvement.what() + " gives " + weakest + " "
-        + Amounts.loss(PressureDrop.ofPascals(improvement.pascals())) + " more"
+        + sheet.amounts().loss(PressureDrop.ofPascals(improvement.pascals())) + " more"
         + (improvement.lackAfter() <= 0.0
             ? ", which is enough for every drop."
             : ", not enough by itself.");

@@ -1,0 +1,51 @@
+package org.airfit.jobsheet;
+
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.LengthUnit;
+import org.airfit.quantity.PressureDrop;
+import org.airfit.quantity.PressureUnit;
+import org.airfit.quantity.ReferenceState;
+import org.airfit.quantity.Velocity;
+import org.airfit.quantity.VelocityUnit;
+import org.airfit.quantity.VolumeFlowUnit;
+import org.airfit.working.UnitSystem;
+
+/** Amounts as the sheet of a network shows them, in its units; of pressures the other system stands in brackets. */
+record NetworkAmounts(UnitSystem units) {
+
+  String pressure(GaugePressure pressure) {
+    return units.either(
+        pressure.format(PressureUnit.BAR, 2) + " (" + pressure.format(PressureUnit.PSI, 1) + ")",
+        pressure.format(PressureUnit.PSI, 1) + " (" + pressure.format(PressureUnit.BAR, 2) + ")");
+  }
+
+  String loss(PressureDrop loss) {
+    return units.either(
+        loss.format(PressureUnit.BAR, 2) + " (" + loss.format(PressureUnit.PSI, 1) + ")",
+        loss.format(PressureUnit.PSI, 2) + " (" + loss.format(PressureUnit.BAR, 2) + ")");
+  }
+
+  /** Free air, at 20 °C, 1 bar and 65 % humidity, or at 60 °F and 14.7 psi. */
+  String flow(FreeAirFlow flow) {
+    return units.either(
+        flow.at(ReferenceState.ANR).format(VolumeFlowUnit.LITRE_PER_SECOND, 1),
+        Amounts.fixed(flow.at(ReferenceState.SCFM_60F).cubicFeetPerMinute(), 1) + " scfm");
+  }
+
+  String velocity(Velocity velocity) {
+    return units.either(
+        velocity.format(VelocityUnit.METRE_PER_SECOND, 1),
+        velocity.format(VelocityUnit.FOOT_PER_SECOND, 0));
+  }
+
+  String bore(Length bore) {
+    return units.either(bore.format(LengthUnit.MILLIMETRE, 1), bore.format(LengthUnit.INCH, 2));
+  }
+
+  /** The number of an amount without its unit, for a column whose heading has the unit. */
+  static String number(String amount) {
+    return amount.replaceFirst(" .*", "");
+  }
+}

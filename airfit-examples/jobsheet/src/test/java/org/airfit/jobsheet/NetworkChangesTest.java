@@ -1,0 +1,127 @@
+package org.airfit.jobsheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import org.airfit.files.Csv;
+import org.airfit.files.Disk;
+import org.airfit.files.Document;
+import org.airfit.files.NetworkFile;
+import org.airfit.files.NetworkJob;
+import org.airfit.files.WrongFileException;
+import org.airfit.line.Conduit;
+import org.airfit.network.Network;
+import org.airfit.network.NetworkResult;
+import org.airfit.quantity.AbsolutePressure;
+import org.junit.jupiter.api.Test;
+
+/** What to change in a network: only where a drop is short, one change at a time, each solved again; in its units. */
+class NetworkChangesTest {
+
+  private static final String TABLE = """
+      record,name,from,to,bore,length,roughness,conductance,criticalPressureRatio,set,tool,air,needs,follows,pressure,units,temperature,atmosphere,customer
+      network,Shed,,,,,,,,,,,,,,%s,20 °C,1 bar(a),K.
+      supply,,,room,,,,,,,,,,,8 bar(g),,,,
+      pipe,main,room,a,15 mm,60 m,0.045 mm,,,,,,,,,,,,
+      regulator,set,a,b,,,,10 dm3/(s bar),0.3,%s,,,,,,,,,
+      drop,bench,b,,16 mm,3 m,0.01 mm,,,,gun,10 L/s ANR,5 bar(g),no,,,,,
+      """;
+
+  private static NetworkJob job(String units, String set) throws WrongFileException {
+    String table = TABLE.formatted(units, set);
+    return NetworkFile.read(Document.of("shed.csv", Csv.read("shed.csv", table)));
+  }
+
+  private static double bench(Network network) {
+    return ((NetworkResult.Solved) network.solve()).at("bench").pascals();
+  }
+
+  @Test
+  void nothing_is_proposed_where_nothing_is_short() throws WrongFileException {
+    NetworkSheet sheet = NetworkSheet.of(job("SI", "5.5 bar(g)"));
+    assertThat(sheet.improvements()).isEmpty();
+    assertThat(NetworkText.of(sheet)).contains("To change: nothing: no drop is short.");
+    assertThat(NetworkPage.of(sheet)).contains("nothing: no drop is short.");
+  }
+
+  /** Set to 4.5 bar, it cannot hold 5: only the setting helps, by what is missing; wider pipes in front do not. */
+  @Test
+  void a_regulator_that_is_set_too_low_is_set_higher_and_the_gain_is_that_of_solving_again()
+      throws WrongFileException {
+    NetworkJob job = job("SI", "4.5 bar(g)");
+    NetworkSheet sheet = NetworkSheet.of(job);
+    double now = bench(job.network());
+    double lack = 6.0e5 - now;
+    assertThat(lack).isBetween(0.5e5, 0.6e5);
+    NetworkSheet.Improvement first = sheet.improvements().get(0);
+    assertThat(first.what())
+        .startsWith("set: set to 5.0")
+        .endsWith("instead of 4.50 bar(g) (65.3 psig)");
+    double after = bench(job.network()
+        .replacing(
+            "set",
+            job.branches()
+                .get(1)
+                .regulator()
+                .orElseThrow()
+                .withSet(AbsolutePressure.ofPascals(5.5e5 + lack))));
+    assertThat(first.pascals()).isCloseTo(after - now, within(1.0));
+    // with less loss at the higher pressure a little more is gained than the setting is raised by
+    assertThat(first.lackAfter()).isBetween(-0.01e5, 0.0);
+    assertThat(sheet.improvements()).noneMatch(each -> each.what().startsWith("main"));
+  }
+
+  /** With a main that is far too narrow the setting does not help: each change is solved by itself. */
+  @Test
+  void a_main_that_is_too_narrow_is_made_wider() throws WrongFileException {
+    NetworkJob read = job("SI", "7.5 bar(g)");
+    Conduit narrow = read.branches().get(0).pipe().orElseThrow();
+    NetworkJob job = NetworkFile.read(Document.of(
+        "shed.csv",
+        Csv.read("shed.csv", TABLE.formatted("SI", "7.5 bar(g)").replace("15 mm", "7.5 mm"))));
+    NetworkSheet sheet = NetworkSheet.of(job);
+    assertThat(narrow.bore().millimetres()).isCloseTo(15.0, within(1.0e-9));
+    NetworkSheet.Improvement first = sheet.improvements().get(0);
+    assertThat(first.what()).isEqualTo("main: a bore of 9.4 mm instead of 7.5 mm");
+    Conduit pipe = job.branches().get(0).pipe().orElseThrow();
+    double after =
+        bench(job.network().replacing("main", pipe.withBore(pipe.bore().times(1.25))));
+    assertThat(first.pascals()).isCloseTo(after - bench(job.network()), within(1.0));
+    assertThat(sheet.improvements()).noneMatch(each -> each.what().startsWith("set:"));
+  }
+
+  /** 1 m/s is 3.28 ft/s, 1 L/s at 20 °C is 2.12 cubic feet a minute: the figures of the two sheets are the same. */
+  @Test
+  void a_sheet_in_us_units_tells_velocities_flows_and_bores_in_them() throws WrongFileException {
+    String us = NetworkText.of(NetworkSheet.of(job("US", "4.5 bar(g)")));
+    String shown = us.substring(0, us.indexOf("BEFORE ANYONE")).replaceAll("\\s+", " ");
+    assertThat(shown)
+        .contains("main: 20.", " scfm, pressure loss ", "ft/s (", "rule: at most 30 ft/s")
+        .contains("needs 72.5 psig (5.00 bar(g))")
+        .contains("set: 20.", ", set down by ")
+        .doesNotContain("m/s", "L/s", "mm");
+    String page = NetworkPage.of(NetworkSheet.of(job("US", "4.5 bar(g)")));
+    assertThat(page)
+        .contains("velocity and rule, ft/s", "air, scfm")
+        .doesNotContain("m/s<", "L/s ANR");
+    String si = NetworkText.of(NetworkSheet.of(job("SI", "4.5 bar(g)"))).replaceAll("\\s+", " ");
+    assertThat(si).contains("main: 10.0 L/s ANR, pressure loss ", "rule: at most 9.1 m/s");
+  }
+
+  @Test
+  void the_examples_tell_idle_compressors_dead_legs_and_leaks() throws WrongFileException {
+    Path networks = Path.of("..", "networks");
+    String ring = NetworkText.of(
+            NetworkSheet.of(Disk.network(networks.resolve("three-compressors-ring.csv"))))
+        .replaceAll("\\s+", " ");
+    assertThat(ring)
+        .contains("Idle: the supplies at south room, shed give nothing")
+        .contains("Dead legs: south header, shed header, old shop: no air flows through");
+    String leak = NetworkText.of(NetworkSheet.of(Disk.network(networks.resolve("header-leak.csv"))))
+        .replaceAll("\\s+", " ");
+    assertThat(leak)
+        .contains("Leak: flange at joint loses 6.")
+        .contains("scfm, day and night: mend it");
+  }
+}
