@@ -23,6 +23,9 @@ import java.util.Random;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.airfit.flow.FlowElement;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Quantity;
+import org.airfit.quantity.Range;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -178,13 +181,26 @@ final class FuzzValues {
     if (type instanceof java.lang.reflect.GenericArrayType array) {
       return Array.newInstance(raw(array.getGenericComponentType()), 0).getClass();
     }
-    return raw(((java.lang.reflect.TypeVariable<?>) type).getBounds()[0]);
+    Class<?> bound = raw(((java.lang.reflect.TypeVariable<?>) type).getBounds()[0]);
+    return bound == Quantity.class
+        ? GaugePressure.class
+        : bound; // one kind, as a compiler asks for
   }
 
   private static Type inner(Type type, int index) {
     return type instanceof ParameterizedType made
         ? made.getActualTypeArguments()[index]
         : Object.class;
+  }
+
+  /** Two of one kind in their order; null where there are none, or of different kinds. */
+  @SuppressWarnings({"unchecked", "rawtypes"}) // the kind is that of the range asked for
+  private static @Nullable Object range(@Nullable Object one, @Nullable Object other) {
+    if (!(one instanceof Quantity a && other instanceof Quantity b)
+        || a.getClass() != b.getClass()) {
+      return null;
+    }
+    return a.compareTo(b) <= 0 ? new Range(a, b) : new Range(b, a);
   }
 
   private @Nullable Object value(Type type, int depth) {
@@ -225,6 +241,9 @@ final class FuzzValues {
     if (raw == Optional.class) {
       Object content = random.nextInt(3) == 0 ? null : value(inner(type, 0), depth + 1);
       return Optional.ofNullable(content);
+    }
+    if (raw == Range.class) {
+      return range(value(inner(type, 0), depth + 1), value(inner(type, 0), depth + 1));
     }
     if (raw == OptionalDouble.class) {
       return random.nextInt(3) == 0 ? OptionalDouble.empty() : OptionalDouble.of(number());

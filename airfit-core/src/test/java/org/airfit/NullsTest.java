@@ -34,6 +34,7 @@ class NullsTest {
       "plug.PlugReading.overBall",
       "plug.SocketAnswer.alone",
       "quantity.FrictionFactor.parse",
+      "quantity.Range.parse",
       "quantity.ValveCoefficient.parse",
       "run.RankedChange.rank",
       "safety.SafetyRules.ofRows",

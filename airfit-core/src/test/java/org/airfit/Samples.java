@@ -8,6 +8,7 @@ import java.lang.reflect.Modifier;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.Proxy;
 import java.lang.reflect.Type;
+import java.lang.reflect.TypeVariable;
 import java.lang.reflect.WildcardType;
 import java.math.BigDecimal;
 import java.time.Duration;
@@ -34,8 +35,11 @@ import org.airfit.plug.ReferenceSet;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.FrictionFactor;
+import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.PressureDrop;
+import org.airfit.quantity.Quantity;
+import org.airfit.quantity.Range;
 import org.airfit.quantity.Temperature;
 import org.airfit.safety.SafetyRule;
 import org.airfit.safety.SafetyRules;
@@ -166,9 +170,29 @@ final class Samples {
             ? List.of(Map.of())
             : List.of(Map.of(contents.get(0), values.get(0)), Map.of());
       }
+      if (raw == Range.class) {
+        return ranges(contents);
+      }
       return make(raw);
     }
+    if (type instanceof TypeVariable<?> variable
+        && variable.getBounds()[0] instanceof ParameterizedType bound
+        && bound.getRawType() == Quantity.class) {
+      return choices(GaugePressure.class);
+    }
     return type instanceof Class<?> plain ? make(plain) : List.of(new Object());
+  }
+
+  private static List<Object> ranges(List<Object> contents) {
+    List<Object> ranges = new ArrayList<>();
+    for (Object content : contents) {
+      if (content instanceof FreeAirFlow flow) {
+        ranges.add(Range.exactly(flow));
+      } else if (content instanceof GaugePressure pressure) {
+        ranges.add(Range.exactly(pressure));
+      }
+    }
+    return ranges;
   }
 
   private static List<Object> sets(List<Object> contents) {

@@ -60,7 +60,7 @@ public record Regulator(
    * Checks the components.
    *
    * @param still the air behind it while nothing flows
-   * @param flow a flow, above 0
+   * @param flow a flow, above 0 and not so small that the droop per flow cannot be held in a number
    * @param pressure the pressure it holds at that flow, at most that of {@code still}
    * @param inFront the highest pressure that can stand in front of it, at least that of {@code still}; empty where it
    *     was not told
@@ -80,6 +80,10 @@ public record Regulator(
     if (!(flow.cubicMetresPerSecond() > 0.0)) {
       throw new IllegalArgumentException(
           "flow of the second point of a regulator must be above 0, was " + flow.shown());
+    }
+    if (!(still.pressure().pascals() / flow.massFlow().kilogramsPerSecond() <= Double.MAX_VALUE)) {
+      throw new IllegalArgumentException("flow of the second point of a regulator must be so large"
+          + " that its droop per flow can be held, was " + flow.shown());
     }
     if (pressure.compareTo(still.pressure()) > 0) {
       throw new IllegalArgumentException(

@@ -10,6 +10,7 @@ import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.PressureUnit;
+import org.airfit.quantity.Temperature;
 import org.airfit.working.UnitSystem;
 import org.airfit.working.Working;
 
@@ -55,15 +56,14 @@ public final class RegulatorElement implements FlowElement {
    * Obtains a regulator that holds its pressure as long as its valve lets the air through.
    *
    * @param capacity what its valve lets through when it stands wide open
-   * @param set what it is set to
+   * @param set what it is set to, above 0 and at most 10³⁰ Pa(a)
    * @return the element
+   * @throws IllegalArgumentException if there is no air of the pressure {@code set}
    */
   public static RegulatorElement of(FlowCapacity capacity, AbsolutePressure set) {
-    return new RegulatorElement(
-        Objects.requireNonNull(capacity, "capacity"),
-        Objects.requireNonNull(set, "set"),
-        PressureDrop.ofPascals(0.0),
-        Optional.empty());
+    Objects.requireNonNull(capacity, "capacity");
+    AirState.of(Objects.requireNonNull(set, "set"), Temperature.ofCelsius(20.0)); // refuses it
+    return new RegulatorElement(capacity, set, PressureDrop.ofPascals(0.0), Optional.empty());
   }
 
   /**
@@ -80,6 +80,10 @@ public final class RegulatorElement implements FlowElement {
     if (!(flow.cubicMetresPerSecond() > 0.0)) {
       throw new IllegalArgumentException(
           "flow at which a regulator droops must be above 0, was " + flow.shown());
+    }
+    if (!(drop.pascals() / flow.massFlow().kilogramsPerSecond() <= Double.MAX_VALUE)) {
+      throw new IllegalArgumentException("flow at which a regulator droops must be so large that"
+          + " its droop per flow can be held, was " + flow.shown());
     }
     if (!(drop.pascals() >= 0.0 && drop.pascals() < set.pascals())) {
       throw new IllegalArgumentException("droop of a regulator must be in [0, "

@@ -41,7 +41,7 @@ public record Range<Q extends Quantity<Q, ?>>(Q least, Q most) {
    * @return the range from {@code value} to {@code value}
    */
   public static <Q extends Quantity<Q, ?>> Range<Q> exactly(Q value) {
-    return new Range<>(value, value);
+    return new Range<>(Objects.requireNonNull(value, "value"), value);
   }
 
   /**
@@ -72,10 +72,12 @@ public record Range<Q extends Quantity<Q, ?>>(Q least, Q most) {
   private static <Q> Q first(String first, String second, Function<String, Q> parse) {
     WrittenNumber number = WrittenNumber.at(first, Lexicon.skipSpaces(first, 0));
     WrittenNumber other = WrittenNumber.at(second, Lexicon.skipSpaces(second, 0));
-    boolean isBare = number != null
-        && other != null
-        && Lexicon.skipSpaces(first, number.end()) == first.length();
-    return parse.apply(isBare ? first + second.substring(other.end()) : first);
+    if (number == null
+        || other == null
+        || Lexicon.skipSpaces(first, number.end()) < first.length()) {
+      return parse.apply(first);
+    }
+    return parse.apply(first + second.substring(other.end()));
   }
 
   /** {@return whether it is known exactly} */

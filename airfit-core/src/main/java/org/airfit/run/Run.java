@@ -139,7 +139,7 @@ public final class Run {
     Objects.requireNonNull(conduit, "conduit");
     return mapping(
         name,
-        "line",
+        "a line",
         element -> element instanceof Element.Line line
             ? new Element.Line(name, conduit, line.model())
             : null);
@@ -157,8 +157,24 @@ public final class Run {
     Objects.requireNonNull(capacity, "capacity");
     return mapping(
         name,
-        "part",
+        "a part",
         element -> element instanceof Element.Part ? new Element.Part(name, capacity) : null);
+  }
+
+  /**
+   * Obtains this run with the element of one's own of a name replaced.
+   *
+   * @param name the name of an element of one's own of this run
+   * @param other what to put in its place
+   * @return this with {@code other}
+   * @throws IllegalArgumentException if no element of one's own has that name
+   */
+  public Run replacing(String name, FlowElement other) {
+    Objects.requireNonNull(other, "other");
+    return mapping(
+        name,
+        "an element of one's own",
+        element -> element instanceof Element.Own ? new Element.Own(name, other) : null);
   }
 
   /** What becomes of an element; null where it is not of the kind asked for. */
@@ -177,7 +193,7 @@ public final class Run {
       others.add(other != null ? other : element);
     }
     if (!found) {
-      throw new IllegalArgumentException("name must be that of a " + kind + " of this run, of "
+      throw new IllegalArgumentException("name must be that of " + kind + " of this run, of "
           + names() + ", was \"" + name + "\"");
     }
     return new Run(path.of(others));
@@ -305,6 +321,24 @@ public final class Run {
     Objects.requireNonNull(demand, "demand");
     requireElements();
     return RunAnswers.at(path, demand);
+  }
+
+  /**
+   * Finds the pressure at the tool alone, for whoever tries many flows or parts: much faster than {@link #at(FreeAirFlow)},
+   * which also tells where the rest went.
+   *
+   * @param demand the flow the tool takes
+   * @return the pressure at the tool, empty where the air does not get there
+   * @throws IllegalStateException if the run has no elements
+   */
+  public Optional<GaugePressure> arriving(FreeAirFlow demand) {
+    double flow = Objects.requireNonNull(demand, "demand").massFlow().kilogramsPerSecond();
+    requireElements();
+    double atmosphere = path.atmosphere().pascals();
+    double found = path.pascalsAtTool(flow);
+    return found >= atmosphere
+        ? Optional.of(GaugePressure.ofPascals(found - atmosphere))
+        : Optional.empty();
   }
 
   private void requireElements() {

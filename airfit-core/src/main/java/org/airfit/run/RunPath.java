@@ -329,7 +329,8 @@ final class RunPath {
     double atJust = function.applyAsDouble(just);
     return atJust <= 0.0
         ? just
-        : RootFinder.find(function, 0.0, atNone, just, atJust, TOLERANCE * bound);
+        : RootFinder.find(
+            function, 0.0, atNone, just, atJust, Math.max(TOLERANCE * bound, Double.MIN_VALUE));
   }
 
   /** The least pressure [Pa] behind a choking element at which at least a pressure arrives at the tool. */

@@ -86,7 +86,7 @@ final class Ahead {
     }
     List<FlowElement> elements = new ArrayList<>();
     for (Candidate candidate : kept) {
-      FlowElement element = candidate.element();
+      FlowElement element = candidate.atBest();
       if (element != null) {
         elements.add(element);
       }

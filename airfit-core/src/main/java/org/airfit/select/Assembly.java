@@ -21,11 +21,17 @@ import org.airfit.run.RunResult;
  * @param requirement what was asked for
  * @param placed the parts at the positions of the layout, in the order the air goes
  * @param joints the joints from the outlet to the tool: one before every part that is no plug, and one at the tool
- * @param run the run from the supply to the tool; it follows from what is above
- * @param result what arrives at the tool; it follows from the run
+ * @param run the run from the supply to the tool, at worst; it follows from what is above
+ * @param result what arrives at the tool at worst; it follows from the run
+ * @param atBest what arrives at the tool at best; the same where all is known exactly
  */
 record Assembly(
-    Requirement requirement, List<Placed> placed, List<Joint> joints, Run run, RunResult result) {
+    Requirement requirement,
+    List<Placed> placed,
+    List<Joint> joints,
+    Run run,
+    RunResult result,
+    RunResult atBest) {
 
   /**
    * Obtains an assembly.
@@ -37,19 +43,30 @@ record Assembly(
   static Assembly of(
       Requirement requirement, List<Placed> placed, List<List<Part.Adapter>> adapters) {
     List<Joint> joints = joints(requirement, placed, adapters);
+    Run run = run(requirement, placed, joints, Known.AT_WORST);
+    RunResult result = run.at(requirement.demand());
+    boolean isExact =
+        requirement.isExact() && placed.stream().allMatch(each -> Known.isExact(each.part()));
+    RunResult atBest = isExact
+        ? result
+        : run(requirement, placed, joints, Known.AT_BEST)
+            .at(Known.AT_BEST.of(requirement.demandRange()));
+    return new Assembly(requirement, List.copyOf(placed), joints, run, result, atBest);
+  }
+
+  private static Run run(
+      Requirement requirement, List<Placed> placed, List<Joint> joints, Known known) {
     Set<String> taken = new HashSet<>(requirement.pipeNames());
-    Run run = requirement.toOutlet();
+    Run run = requirement.toOutlet(known);
     int joint = 0;
     for (Placed each : placed) {
       if (!each.position().isPlug()) {
         run = through(run, joints.get(joint), taken);
-        run = through(run, each, requirement, taken);
+        run = through(run, each, requirement, known, taken);
         joint++;
       }
     }
-    run = through(run, joints.get(joint), taken);
-    return new Assembly(
-        requirement, List.copyOf(placed), joints, run, run.at(requirement.demand()));
+    return through(run, joints.get(joint), taken);
   }
 
   private static List<Joint> joints(
@@ -78,19 +95,21 @@ record Assembly(
     return longer;
   }
 
-  private static Run through(Run run, Placed placed, Requirement job, Set<String> taken) {
+  private static Run through(
+      Run run, Placed placed, Requirement job, Known known, Set<String> taken) {
     if (placed.part() instanceof Part.Hose hose) {
-      return run.through(own(hose.name(), taken), hose.conduit());
+      return run.through(own(hose.name(), taken), known.of(hose.conduitRange()));
     }
     if (placed.part() instanceof Part.Socket socket) {
       String name = placed.position().name() + " coupling, " + socket.name();
-      return run.through(own(name, taken), socket.capacity());
+      return run.through(own(name, taken), known.of(socket.capacityRange()));
     }
     if (placed.part() instanceof Part.Regulator regulator) {
-      FlowElement element = placed.position().element(regulator, job.toOutlet().atmosphere());
+      FlowElement element =
+          placed.position().element(regulator, job.toOutlet().atmosphere(), known);
       return run.through(own(regulator.name(), taken), Objects.requireNonNull(element));
     }
-    FlowCapacity capacity = ((Part.Device) placed.part()).capacity();
+    FlowCapacity capacity = known.of(((Part.Device) placed.part()).capacityRange());
     return run.through(own(placed.part().name(), taken), capacity);
   }
 
@@ -176,7 +195,24 @@ record Assembly(
     return each;
   }
 
-  /** Run and result follow from the rest. */
+  /** Whether all that bears on the air is known exactly. */
+  boolean isExact() {
+    return requirement.isExact() && placed.stream().allMatch(each -> Known.isExact(each.part()));
+  }
+
+  /** Whether it depends on what is not known whether the tool has its air: enough at best, but not at worst. */
+  boolean isAirOpen() {
+    return isAtLeast(atBest, requirement.leastRange().least())
+        && !isAtLeast(result, requirement.least());
+  }
+
+  /** Whether so much pressure arrives. */
+  static boolean isAtLeast(RunResult result, GaugePressure needed) {
+    return result.fold(
+        delivered -> delivered.atToolGauge().compareTo(needed) >= 0, starved -> false);
+  }
+
+  /** Run and results follow from the rest. */
   @Override
   public boolean equals(Object other) {
     return other instanceof Assembly that

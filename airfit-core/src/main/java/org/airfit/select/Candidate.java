@@ -18,7 +18,8 @@ import org.jspecify.annotations.Nullable;
  * @param far its end towards the tool, by number
  * @param takes the profiles a socket takes, of a plug the one it has; none of other parts
  * @param tie of a plug whose coupling must have the profile of others, which couplings and which profile; else blank
- * @param element what it does to the air; null of a plug, which counts with its socket
+ * @param element what it does to the air at worst; null of a plug, which counts with its socket
+ * @param atBest what it does to the air at best; the same where it is known
  */
 record Candidate(
     Part part,
@@ -32,7 +33,8 @@ record Candidate(
     int far,
     Set<String> takes,
     Tie tie,
-    @Nullable FlowElement element) {
+    @Nullable FlowElement element,
+    @Nullable FlowElement atBest) {
 
   /** Whether it breaks nothing. */
   boolean isSuited() {
@@ -53,7 +55,8 @@ record Candidate(
         /* far= */ near,
         takes,
         tie,
-        element);
+        element,
+        atBest);
   }
 
   /** Whether it is at least as good as another in all that counts and takes its place among the ends. */

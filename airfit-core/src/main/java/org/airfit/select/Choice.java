@@ -78,8 +78,11 @@ final class Choice {
   /** The profiles of couplings that later ones must have. */
   private final Map<String, Tie> ties;
 
-  /** The pressure that is left [Pa], or {@link SearchAir#STARVED}. */
+  /** The pressure that is left at worst [Pa], or {@link SearchAir#STARVED}. */
   final double pascals;
+
+  /** The pressure that is left at best [Pa], or {@link SearchAir#STARVED}. */
+  final double atBest;
 
   private Choice(
       @Nullable Choice before,
@@ -91,7 +94,8 @@ final class Choice {
       long shortBy,
       long cost,
       Map<String, Tie> ties,
-      double pascals) {
+      double pascals,
+      double atBest) {
     int open = PartQuestions.isBroken(asked) ? broken | Rule.AIR_KEPT_APART.bit() : broken;
     this.before = before;
     this.last = last;
@@ -103,15 +107,16 @@ final class Choice {
     this.cost = cost;
     this.ties = ties;
     this.pascals = pascals;
+    this.atBest = atBest;
   }
 
   /** Nothing chosen yet, at an outlet, with what will be broken and asked whatever is chosen. */
-  static Choice none(int broken, int asked, double pascals) {
-    return new Choice(null, null, new Parts(), broken, asked, 0, 0L, 0L, Map.of(), pascals);
+  static Choice none(int broken, int asked, double pascals, double atBest) {
+    return new Choice(null, null, new Parts(), broken, asked, 0, 0L, 0L, Map.of(), pascals, atBest);
   }
 
-  /** With one more part and the pressure behind it. */
-  Choice with(Candidate next, double behind) {
+  /** With one more part and the pressure behind it at worst and at best. */
+  Choice with(Candidate next, double behind, double behindAtBest) {
     return new Choice(
         this,
         next,
@@ -122,7 +127,8 @@ final class Choice {
         shortBy + next.shortBy(),
         cost + next.cost(),
         tied(next.tie()),
-        behind);
+        behind,
+        behindAtBest);
   }
 
   private Map<String, Tie> tied(Tie tie) {
@@ -145,7 +151,17 @@ final class Choice {
     return question == 0
         ? this
         : new Choice(
-            before, last, parts, broken, asked | question, unjoined, shortBy, cost, ties, pascals);
+            before,
+            last,
+            parts,
+            broken,
+            asked | question,
+            unjoined,
+            shortBy,
+            cost,
+            ties,
+            pascals,
+            atBest);
   }
 
   /** With a joint that nothing joins. */
@@ -160,13 +176,24 @@ final class Choice {
         shortBy,
         cost,
         ties,
-        pascals);
+        pascals,
+        atBest);
   }
 
-  /** As a whole, with what arrives [Pa above atmosphere] and by how much more that misses what is asked. */
+  /** As a whole, with what arrives at worst [Pa above atmosphere] and by how much more it misses what is asked. */
   Choice arriving(double gauge, long missed) {
     return new Choice(
-        before, last, parts, broken, asked, unjoined, shortBy + missed, cost, ties, gauge);
+        before,
+        last,
+        parts,
+        broken,
+        asked,
+        unjoined,
+        shortBy + missed,
+        cost,
+        ties,
+        gauge,
+        /* atBest= */ gauge);
   }
 
   /** How far it misses what is asked, in billionths: each rule that is broken, and what can be measured by its size. */
@@ -187,7 +214,8 @@ final class Choice {
         && shortBy <= other.shortBy
         && cost <= other.cost
         && ties.equals(other.ties)
-        && pascals >= other.pascals;
+        && pascals >= other.pascals
+        && atBest >= other.atBest;
   }
 
   /** The parts from the outlet on, adapters where they stand. */

@@ -3,10 +3,12 @@ package org.airfit.select;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import org.airfit.flow.CapacityRange;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.joint.End;
 import org.airfit.joint.TwoEnded;
 import org.airfit.line.Conduit;
+import org.airfit.line.ConduitRange;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
@@ -34,9 +36,9 @@ public sealed interface Part {
    * @param facts what it tells of itself
    * @param profiles the ids of the profiles it takes; several for a universal socket
    * @param end how it is joined to the line
-   * @param capacity what it lets through with a plug in it
+   * @param capacityRange what it lets through with a plug in it, as well as that is known
    */
-  record Socket(PartFacts facts, Set<String> profiles, End end, FlowCapacity capacity)
+  record Socket(PartFacts facts, Set<String> profiles, End end, CapacityRange capacityRange)
       implements Part {
     /**
      * Checks that it takes something.
@@ -44,18 +46,36 @@ public sealed interface Part {
      * @param facts what it tells of itself
      * @param profiles the ids of the profiles it takes; several for a universal socket
      * @param end how it is joined to the line
-     * @param capacity what it lets through with a plug in it
+     * @param capacityRange what it lets through with a plug in it, as well as that is known
      * @throws IllegalArgumentException if it takes no profile
      */
     public Socket {
       Objects.requireNonNull(facts, "facts");
       Objects.requireNonNull(end, "end");
-      Objects.requireNonNull(capacity, "capacity");
+      Objects.requireNonNull(capacityRange, "capacityRange");
       profiles = Set.copyOf(Objects.requireNonNull(profiles, "profiles"));
       if (profiles.isEmpty()) {
         throw new IllegalArgumentException(
             "profiles of socket " + facts.id() + " must be at least one, were none");
       }
+    }
+
+    /**
+     * Obtains one whose capacity is known.
+     *
+     * @param facts what it tells of itself
+     * @param profiles the ids of the profiles it takes; several for a universal socket
+     * @param end how it is joined to the line
+     * @param capacity what it lets through with a plug in it
+     * @throws IllegalArgumentException if it takes no profile
+     */
+    public Socket(PartFacts facts, Set<String> profiles, End end, FlowCapacity capacity) {
+      this(facts, profiles, end, CapacityRange.exactly(capacity));
+    }
+
+    /** {@return what it lets through at least, by which it is judged} */
+    public FlowCapacity capacity() {
+      return capacityRange.least();
     }
   }
 
@@ -91,14 +111,32 @@ public sealed interface Part {
    *
    * @param facts what it tells of itself
    * @param bore the bore it is named by
-   * @param conduit its true bore, length and roughness, and the loss of its end fittings
+   * @param conduitRange its true bore, length and roughness, and the loss of its end fittings, as well as that is known
    * @param upstream how it ends towards the supply
    * @param downstream how it ends towards the tool
    */
-  record Hose(PartFacts facts, HoseBore bore, Conduit conduit, End upstream, End downstream)
+  record Hose(
+      PartFacts facts, HoseBore bore, ConduitRange conduitRange, End upstream, End downstream)
       implements Part {
     /**
      * Checks the components.
+     *
+     * @param facts what it tells of itself
+     * @param bore the bore it is named by
+     * @param conduitRange its true bore, length and roughness, and the loss of its end fittings
+     * @param upstream how it ends towards the supply
+     * @param downstream how it ends towards the tool
+     */
+    public Hose {
+      Objects.requireNonNull(facts, "facts");
+      Objects.requireNonNull(bore, "bore");
+      Objects.requireNonNull(conduitRange, "conduitRange");
+      Objects.requireNonNull(upstream, "upstream");
+      Objects.requireNonNull(downstream, "downstream");
+    }
+
+    /**
+     * Obtains one whose bore and wall are known.
      *
      * @param facts what it tells of itself
      * @param bore the bore it is named by
@@ -106,12 +144,13 @@ public sealed interface Part {
      * @param upstream how it ends towards the supply
      * @param downstream how it ends towards the tool
      */
-    public Hose {
-      Objects.requireNonNull(facts, "facts");
-      Objects.requireNonNull(bore, "bore");
-      Objects.requireNonNull(conduit, "conduit");
-      Objects.requireNonNull(upstream, "upstream");
-      Objects.requireNonNull(downstream, "downstream");
+    public Hose(PartFacts facts, HoseBore bore, Conduit conduit, End upstream, End downstream) {
+      this(facts, bore, ConduitRange.exactly(conduit), upstream, downstream);
+    }
+
+    /** {@return the one that lets least through of those it can be, by which it is judged} */
+    public Conduit conduit() {
+      return conduitRange.least();
     }
   }
 
@@ -120,15 +159,32 @@ public sealed interface Part {
    *
    * @param facts what it tells of itself
    * @param kind what it is
-   * @param capacity what it lets through
+   * @param capacityRange what it lets through, as well as that is known
    * @param upstream how it ends towards the supply
    * @param downstream how it ends towards the tool
    */
   record Device(
-      PartFacts facts, DeviceKind kind, FlowCapacity capacity, End upstream, End downstream)
+      PartFacts facts, DeviceKind kind, CapacityRange capacityRange, End upstream, End downstream)
       implements Part {
     /**
      * Checks the components.
+     *
+     * @param facts what it tells of itself
+     * @param kind what it is
+     * @param capacityRange what it lets through, as well as that is known
+     * @param upstream how it ends towards the supply
+     * @param downstream how it ends towards the tool
+     */
+    public Device {
+      Objects.requireNonNull(facts, "facts");
+      Objects.requireNonNull(kind, "kind");
+      Objects.requireNonNull(capacityRange, "capacityRange");
+      Objects.requireNonNull(upstream, "upstream");
+      Objects.requireNonNull(downstream, "downstream");
+    }
+
+    /**
+     * Obtains one whose capacity is known.
      *
      * @param facts what it tells of itself
      * @param kind what it is
@@ -136,12 +192,14 @@ public sealed interface Part {
      * @param upstream how it ends towards the supply
      * @param downstream how it ends towards the tool
      */
-    public Device {
-      Objects.requireNonNull(facts, "facts");
-      Objects.requireNonNull(kind, "kind");
-      Objects.requireNonNull(capacity, "capacity");
-      Objects.requireNonNull(upstream, "upstream");
-      Objects.requireNonNull(downstream, "downstream");
+    public Device(
+        PartFacts facts, DeviceKind kind, FlowCapacity capacity, End upstream, End downstream) {
+      this(facts, kind, CapacityRange.exactly(capacity), upstream, downstream);
+    }
+
+    /** {@return what it lets through at least, by which it is judged} */
+    public FlowCapacity capacity() {
+      return capacityRange.least();
     }
   }
 
@@ -149,7 +207,7 @@ public sealed interface Part {
    * A regulator.
    *
    * @param facts what it tells of itself
-   * @param capacity what its valve lets through when it stands wide open
+   * @param capacityRange what its valve lets through when it stands wide open, as well as that is known
    * @param droop by how much less than at rest it holds at {@code atFlow}
    * @param atFlow the flow at which it droops so
    * @param upstream how it ends towards the supply
@@ -157,7 +215,7 @@ public sealed interface Part {
    */
   record Regulator(
       PartFacts facts,
-      FlowCapacity capacity,
+      CapacityRange capacityRange,
       PressureDrop droop,
       FreeAirFlow atFlow,
       End upstream,
@@ -167,7 +225,7 @@ public sealed interface Part {
      * Checks the components.
      *
      * @param facts what it tells of itself
-     * @param capacity what its valve lets through when it stands wide open
+     * @param capacityRange what its valve lets through when it stands wide open, as well as that is known
      * @param droop by how much less than at rest it holds at {@code atFlow}, at least 0
      * @param atFlow the flow at which it droops so, above 0
      * @param upstream how it ends towards the supply
@@ -176,7 +234,7 @@ public sealed interface Part {
      */
     public Regulator {
       Objects.requireNonNull(facts, "facts");
-      Objects.requireNonNull(capacity, "capacity");
+      Objects.requireNonNull(capacityRange, "capacityRange");
       Objects.requireNonNull(droop, "droop");
       Objects.requireNonNull(atFlow, "atFlow");
       Objects.requireNonNull(upstream, "upstream");
@@ -189,6 +247,32 @@ public sealed interface Part {
         throw new IllegalArgumentException("flow at which regulator " + facts.id()
             + " droops must be above 0, was " + atFlow.shown());
       }
+    }
+
+    /**
+     * Obtains one whose capacity is known.
+     *
+     * @param facts what it tells of itself
+     * @param capacity what its valve lets through when it stands wide open
+     * @param droop by how much less than at rest it holds at {@code atFlow}, at least 0
+     * @param atFlow the flow at which it droops so, above 0
+     * @param upstream how it ends towards the supply
+     * @param downstream how it ends towards the tool
+     * @throws IllegalArgumentException if {@code droop} is negative or {@code atFlow} is not above 0
+     */
+    public Regulator(
+        PartFacts facts,
+        FlowCapacity capacity,
+        PressureDrop droop,
+        FreeAirFlow atFlow,
+        End upstream,
+        End downstream) {
+      this(facts, CapacityRange.exactly(capacity), droop, atFlow, upstream, downstream);
+    }
+
+    /** {@return what its valve lets through at least when it stands wide open, by which it is judged} */
+    public FlowCapacity capacity() {
+      return capacityRange.least();
     }
   }
 

@@ -80,6 +80,9 @@ final class PartQuestions {
       asked |= ofJoint(joint.isForLowPressure());
       broken |= joint.isSound() ? 0 : Rule.ENDS_MATE.bit();
     }
+    if (assembly.isAirOpen()) {
+      asked |= Rule.AIR_AT_TOOL.bit();
+    }
     return count(asked & ~broken);
   }
 }

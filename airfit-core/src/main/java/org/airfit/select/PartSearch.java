@@ -27,14 +27,21 @@ final class PartSearch {
 
   private final Stock stock;
   private final SearchAir air;
+  private final SearchAir airAtBest;
   private final int most;
-  private final double leastPascals;
+
+  /** The pressure that the tool needs at most [Pa above atmosphere], and at least. */
+  private final double mostNeeded;
+
+  private final double leastNeeded;
 
   PartSearch(Requirement job, Catalogue catalogue, int most) {
-    this.air = new SearchAir(job);
+    this.air = new SearchAir(job, Known.AT_WORST);
+    this.airAtBest = new SearchAir(job, Known.AT_BEST);
     this.stock = new Stock(job, catalogue, most);
     this.most = most;
-    this.leastPascals = job.least().pascals();
+    this.mostNeeded = job.leastRange().most().pascals();
+    this.leastNeeded = job.leastRange().least().pascals();
   }
 
   /** {@return the kinds of part that the catalogue lacks, in words; empty where there is something to combine} */
@@ -99,14 +106,17 @@ final class PartSearch {
       this.isWhole = wanted == Wanted.ALL;
       this.airArrives = wanted != Wanted.ANYTHING;
       this.adapters = stock.adapters(isWhole);
-      this.ahead = new Ahead(stock, adapters, air, isWhole);
+      this.ahead = new Ahead(stock, adapters, airAtBest, isWhole);
       this.front = new Front(most);
       this.horizon = new Horizon(best(start(), 0, ahead.cost(0, stock.outlet())), stock.costStep());
     }
 
     private Choice start() {
       return Choice.none(
-          ahead.alwaysBroken() | stock.brokenByJob(), ahead.alwaysAsked(), air.outlet());
+          ahead.alwaysBroken() | stock.brokenByJob(),
+          ahead.alwaysAsked(),
+          air.outlet(),
+          airAtBest.outlet());
     }
 
     List<Choice> search() {
@@ -146,15 +156,17 @@ final class PartSearch {
       return best(last);
     }
 
-    /** With what arrives above the atmosphere, and by how much that misses what the tool needs. */
+    /** With what arrives above the atmosphere, by how much that misses what the tool needs, or whether it depends. */
     private Choice whole(Choice choice) {
       double gauge = air.gaugePascals(choice.pascals);
-      return choice.arriving(gauge, missedAir(gauge));
+      long missed = missedAir(air.gaugePascals(choice.atBest));
+      boolean depends = missed == 0L && gauge < mostNeeded;
+      return choice.asking(depends ? Rule.AIR_AT_TOOL.bit() : 0).arriving(gauge, missed);
     }
 
-    private long missedAir(double gauge) {
-      double missing = (leastPascals - Math.max(0.0, gauge)) / leastPascals;
-      return gauge >= leastPascals ? 0L : Math.max(1L, Math.round(Choice.WHOLE_MISS * missing));
+    private long missedAir(double atBest) {
+      double missing = (leastNeeded - Math.max(0.0, atBest)) / leastNeeded;
+      return atBest >= leastNeeded ? 0L : Math.max(1L, Math.round(Choice.WHOLE_MISS * missing));
     }
 
     /** Of each set of parts the best adapters, of these the first, as many as are listed. */
@@ -175,24 +187,28 @@ final class PartSearch {
 
     /** The best that can become of a choice at an open end. */
     private Key best(Choice choice, int position, long costAhead) {
-      double gauge = air.gaugePascals(ahead.pascals(position, choice.pascals));
+      double gauge = air.gaugePascals(ahead.pascals(position, choice.atBest));
       return choice.key(
           ahead.shortBy(position) + missedAir(gauge + SearchAir.NOISE_PASCALS), costAhead);
     }
 
     /** Whether nothing that follows a choice at this open end can be listed. */
     private boolean isHopeless(Choice choice, int position, long costAhead) {
-      if (costAhead >= Ahead.NEVER || (airArrives && choice.pascals == SearchAir.STARVED)) {
+      if (costAhead >= Ahead.NEVER || (airArrives && choice.atBest == SearchAir.STARVED)) {
         return true;
       }
       Key best = best(choice, position, costAhead);
       return (isWhole && best.missed() > 0) || horizon.isBehind(best);
     }
 
-    /** Whether a difference of pressure in front of a position is left at the tool: a regulator makes them equal. */
+    /**
+     * Whether a difference of pressure in front of a position is left at the tool: a regulator makes them equal, and so
+     * does it where no air arrives at worst.
+     */
     private boolean staysDifferent(int position) {
       List<Stock.Row> inRow = stock.inRow();
       return airArrives
+          && stock.isExact()
           && inRow.subList(position, inRow.size()).stream()
               .noneMatch(row -> row.place().isRegulator());
     }
@@ -267,7 +283,9 @@ final class PartSearch {
     }
 
     private Choice with(Choice choice, Candidate part) {
-      return choice.with(part, air.behind(part.element(), choice.pascals));
+      double behind = air.behind(part.element(), choice.pascals);
+      return choice.with(
+          part, behind, stock.isExact() ? behind : airAtBest.behind(part.atBest(), choice.atBest));
     }
 
     /** What can be joined to each of these ends: directly where they mate, else through adapters. */

@@ -3,6 +3,7 @@ package org.airfit.select;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.airfit.flow.FlowCapacity;
 import org.airfit.flow.FlowElement;
 import org.airfit.plant.RegulatorElement;
 import org.airfit.plant.SupplyRange;
@@ -107,11 +108,19 @@ record Position(
 
   /** What a part does to the air here: a regulator holds what its slot sets it to. Null of a plug. */
   @Nullable
-  FlowElement element(Part part, AbsolutePressure atmosphere) {
-    return part instanceof Part.Regulator regulator && slot instanceof Slot.Regulated at
-        ? RegulatorElement.of(regulator.capacity(), at.set().absolute(atmosphere))
-            .withDroop(regulator.droop(), regulator.atFlow())
-        : SearchAir.element(part);
+  FlowElement element(Part part, AbsolutePressure atmosphere, Known known) {
+    return part instanceof Part.Regulator regulator
+        ? regulated(regulator, known.of(regulator.capacityRange()), atmosphere).orElse(null)
+        : SearchAir.element(part, known);
+  }
+
+  /** What a regulator of this capacity does to the air here; empty where the slot is not one of a regulator. */
+  Optional<FlowElement> regulated(
+      Part.Regulator regulator, FlowCapacity capacity, AbsolutePressure atmosphere) {
+    return slot instanceof Slot.Regulated at
+        ? Optional.of(RegulatorElement.of(capacity, at.set().absolute(atmosphere))
+            .withDroop(regulator.droop(), regulator.atFlow()))
+        : Optional.empty();
   }
 
   /** The profile that a coupling must have here. */

@@ -93,14 +93,30 @@ public final class Proposal implements Worked {
     return assembly.joints();
   }
 
-  /** {@return the run from the supply to the tool} */
+  /** {@return the run from the supply to the tool; at worst where not all is known exactly} */
   public Run run() {
     return assembly.run();
   }
 
-  /** {@return what arrives at the tool} */
+  /** {@return what arrives at the tool; at worst where not all is known exactly} */
   public RunResult result() {
     return assembly.result();
+  }
+
+  /**
+   * {@return what arrives at the tool at best: every part lets most through of what it can be, the tool takes the least
+   * that it can take. The same as {@link #result} where all is known exactly}
+   */
+  public RunResult resultAtBest() {
+    return assembly.atBest();
+  }
+
+  /**
+   * {@return what is not known exactly and bears on the air at the tool, with the value at which the answer turns; what
+   * would settle most stands first. Empty where the answer is the same whatever it is}
+   */
+  public List<Doubt> doubts() {
+    return Doubts.of(assembly);
   }
 
   /** {@return what every rule says, in the order of {@link Rule}} */

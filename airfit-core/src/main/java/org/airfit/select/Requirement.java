@@ -12,6 +12,7 @@ import org.airfit.internal.NamedValues;
 import org.airfit.internal.NamedValues.Name;
 import org.airfit.joint.End;
 import org.airfit.line.Conduit;
+import org.airfit.line.ConduitRange;
 import org.airfit.plant.Supply;
 import org.airfit.plant.SupplyRange;
 import org.airfit.quantity.AbsolutePressure;
@@ -19,6 +20,7 @@ import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.PressureUnit;
+import org.airfit.quantity.Range;
 import org.airfit.quantity.Temperature;
 import org.airfit.run.Run;
 import org.airfit.safety.Medium;
@@ -32,8 +34,8 @@ import org.airfit.safety.SafetyRules;
  */
 public final class Requirement {
 
-  private static final Name<FreeAirFlow> DEMAND = Name.of("demand");
-  private static final Name<GaugePressure> LEAST = Name.of("least");
+  private static final Name<Range<FreeAirFlow>> DEMAND = Name.of("demand");
+  private static final Name<Range<GaugePressure>> LEAST = Name.of("least");
   private static final Name<GaugePressure> TOOL_RATING = Name.of("tool rating");
   private static final Name<End> TOOL_INLET = Name.of("tool inlet");
   private static final Name<Supply> SUPPLY = Name.of("supply");
@@ -75,6 +77,7 @@ public final class Requirement {
   private final NamedValues told;
   private final Layout layout;
   private final Run toOutlet;
+  private final Run toOutletAtBest;
   private final SupplyRange pressures;
   private final List<SafetyRule> forbidding;
 
@@ -91,10 +94,8 @@ public final class Requirement {
             ? supply
             : Supply.fixed(supply.still().at(pressures.lowest().absolute(atmosphere))),
         atmosphere);
-    for (Piping pipe : pipes()) {
-      run = run.through(pipe.name(), pipe.conduit());
-    }
-    this.toOutlet = run;
+    this.toOutlet = piping(run, Known.AT_WORST);
+    this.toOutletAtBest = piping(run, Known.AT_BEST);
     this.forbidding = ForbiddingRules.of(rules());
   }
 
@@ -144,8 +145,16 @@ public final class Requirement {
     return range;
   }
 
-  /** A pipe between the supply and the outlet. */
-  private record Piping(String name, Conduit conduit) {}
+  /** A pipe between the supply and the outlet, as well as it is known. */
+  record Piping(String name, ConduitRange conduit) {}
+
+  private Run piping(Run supply, Known known) {
+    Run run = supply;
+    for (Piping pipe : pipes()) {
+      run = run.through(pipe.name(), known.of(pipe.conduit()));
+    }
+    return run;
+  }
 
   private <T> T required(Name<T> name) {
     T value = told.get(name);
@@ -165,11 +174,25 @@ public final class Requirement {
    * @throws IllegalArgumentException if {@code least} is not above 0
    */
   public static Builder forTool(FreeAirFlow demand, GaugePressure least) {
+    return forTool(
+        Range.exactly(Objects.requireNonNull(demand, "demand")),
+        Range.exactly(Objects.requireNonNull(least, "least")));
+  }
+
+  /**
+   * Starts a requirement with what is known of what the tool takes.
+   *
+   * @param demand between which flows the air lies that it takes
+   * @param least between which pressures the lowest at its inlet lies at which it works as it should
+   * @return a builder
+   * @throws IllegalArgumentException if {@code least} can be 0 or less
+   */
+  public static Builder forTool(Range<FreeAirFlow> demand, Range<GaugePressure> least) {
     Objects.requireNonNull(demand, "demand");
     Objects.requireNonNull(least, "least");
-    if (!(least.pascals() > 0.0)) {
+    if (!(least.least().pascals() > 0.0)) {
       throw new IllegalArgumentException("least pressure at the tool must be above 0 bar(g), was "
-          + least.inFull(PressureUnit.BAR));
+          + least.least().inFull(PressureUnit.BAR));
     }
     return new Builder(NamedValues.NONE.with(DEMAND, demand).with(LEAST, least));
   }
@@ -179,14 +202,33 @@ public final class Requirement {
     return new Builder(told);
   }
 
-  /** {@return the air the tool takes} */
+  /** {@return the air the tool takes, the most of it where that is not known exactly} */
   public FreeAirFlow demand() {
+    return demandRange().most();
+  }
+
+  /** {@return the air the tool takes, as well as it is known} */
+  public Range<FreeAirFlow> demandRange() {
     return required(DEMAND);
   }
 
-  /** {@return the lowest pressure at the tool's inlet at which it works as it should} */
+  /**
+   * {@return the lowest pressure at the tool's inlet at which it works as it should, the highest of those it can be}
+   */
   public GaugePressure least() {
+    return leastRange().most();
+  }
+
+  /** {@return the lowest pressure at the tool's inlet at which it works as it should, as well as it is known} */
+  public Range<GaugePressure> leastRange() {
     return required(LEAST);
+  }
+
+  /** Whether what it tells of the air is known exactly: the tool's, and the pipes. */
+  boolean isExact() {
+    return demandRange().isExact()
+        && leastRange().isExact()
+        && pipes().stream().allMatch(pipe -> pipe.conduit().isExact());
   }
 
   /** {@return the highest pressure the tool's maker allows, if that is known} */
@@ -194,7 +236,10 @@ public final class Requirement {
     return told.find(TOOL_RATING);
   }
 
-  /** {@return the run from the supply through the pipes to the outlet; it may have no elements} */
+  /**
+   * {@return the run from the supply through the pipes to the outlet, with the pipes that let least through of those they
+   * can be; it may have no elements}
+   */
   public Run toOutlet() {
     return toOutlet;
   }
@@ -362,6 +407,11 @@ public final class Requirement {
     return toOutlet.stillAir().temperature();
   }
 
+  /** The run from the supply through the pipes to the outlet, with one end of what is known of the pipes. */
+  Run toOutlet(Known known) {
+    return known == Known.AT_WORST ? toOutlet : toOutletAtBest;
+  }
+
   /** What the pipes between the supply and the outlet are called. */
   List<String> pipeNames() {
     return pipes().stream().map(Piping::name).toList();
@@ -369,7 +419,7 @@ public final class Requirement {
 
   /** The pipes between the supply and the outlet. */
   List<Conduit> pipeConduits() {
-    return pipes().stream().map(Piping::conduit).toList();
+    return pipes().stream().map(pipe -> pipe.conduit().least()).toList();
   }
 
   /** Those of its safety rules that forbid something. */
@@ -377,20 +427,21 @@ public final class Requirement {
     return forbidding;
   }
 
-  private List<Piping> pipes() {
+  List<Piping> pipes() {
     return required(PIPES);
   }
 
   /** The pressure at the outlet while the tool works; empty where the air does not get there. */
-  Optional<AbsolutePressure> atOutlet() {
+  Optional<AbsolutePressure> atOutlet(Known known) {
+    FreeAirFlow demand = known.of(demandRange());
     if (!pipes().isEmpty()) {
-      return toOutlet
-          .at(demand())
+      return toOutlet(known)
+          .at(demand)
           .fold(delivered -> Optional.of(delivered.atTool()), starved -> Optional.empty());
     }
     return toOutlet
         .supply()
-        .at(demand().massFlow())
+        .at(demand.massFlow())
         .map(AirState::pressure)
         .filter(pressure -> pressure.compareTo(toOutlet.atmosphere()) >= 0);
   }
@@ -521,6 +572,21 @@ public final class Requirement {
     }
 
     /**
+     * Adds a pipe between supply and outlet of which not all is known, the one nearest to the supply first.
+     *
+     * @param name what to call it
+     * @param conduit the pipe as well as it is known
+     * @return this builder
+     */
+    public Builder pipe(String name, ConduitRange conduit) {
+      List<Piping> longer = new ArrayList<>(told.find(PIPES).orElse(List.of()));
+      longer.add(new Piping(
+          Objects.requireNonNull(name, "name"), Objects.requireNonNull(conduit, "conduit")));
+      told = told.with(PIPES, List.copyOf(longer));
+      return this;
+    }
+
+    /**
      * Adds a pipe between supply and outlet, the one nearest to the supply first.
      *
      * @param name what to call it
@@ -528,11 +594,7 @@ public final class Requirement {
      * @return this builder
      */
     public Builder pipe(String name, Conduit conduit) {
-      List<Piping> longer = new ArrayList<>(told.find(PIPES).orElse(List.of()));
-      longer.add(new Piping(
-          Objects.requireNonNull(name, "name"), Objects.requireNonNull(conduit, "conduit")));
-      told = told.with(PIPES, List.copyOf(longer));
-      return this;
+      return pipe(name, ConduitRange.exactly(Objects.requireNonNull(conduit, "conduit")));
     }
 
     /**

@@ -8,7 +8,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Length;
+import org.airfit.run.RunResult;
 import org.airfit.safety.Ruling;
 import org.airfit.working.UnitSystem;
 
@@ -16,6 +19,18 @@ import org.airfit.working.UnitSystem;
 final class RuleSentences {
 
   private RuleSentences() {}
+
+  private static String words(GaugePressure pressure, UnitSystem units) {
+    return units.say(pressure);
+  }
+
+  private static String words(FreeAirFlow flow, UnitSystem units) {
+    return units.say(flow);
+  }
+
+  private static String words(Length length, UnitSystem units) {
+    return units.say(length);
+  }
 
   private static String names(List<? extends Part> parts) {
     Set<String> names = new LinkedHashSet<>();
@@ -178,19 +193,45 @@ final class RuleSentences {
 
   static RuleAnswer air(Assembly a, UnitSystem units) {
     Requirement job = a.requirement();
-    String wanted = units.say(job.least()) + " at "
-        + units.say(job.demand());
-    return a.result()
+    String wanted =
+        (job.leastRange().isExact() ? "" : words(job.leastRange().least(), units) + " to ")
+            + words(job.least(), units) + " at "
+            + (job.demandRange().isExact() ? "" : words(job.demandRange().least(), units) + " to ")
+            + words(job.demand(), units);
+    if (a.isAirOpen()) {
+      return RuleAnswer.open("It depends: the tool has from " + has(a.result(), units) + " to "
+          + has(a.atBest(), units) + ", it needs " + wanted + ". " + doubts(Doubts.of(a), units));
+    }
+    if (Assembly.isAtLeast(a.result(), job.least())) {
+      return RuleAnswer.met("The tool has " + (a.isExact() ? "" : "at least ")
+          + has(a.result(), units) + ", it needs " + wanted + ".");
+    }
+    return a.atBest()
         .fold(
-            delivered -> delivered.atToolGauge().compareTo(job.least()) >= 0
-                ? RuleAnswer.met("The tool has " + units.say(delivered.atToolGauge())
-                    + ", it needs " + wanted + ".")
-                : RuleAnswer.unmet("The tool has only "
-                    + units.say(delivered.atToolGauge(), job.least()) + ", it needs " + wanted
-                    + ". The biggest restriction is "
-                    + delivered.bottleneck().name() + "."),
+            delivered -> RuleAnswer.unmet("The tool has only "
+                + units.say(delivered.atToolGauge(), job.leastRange().least())
+                + (a.isExact() ? "" : " at best") + ", it needs " + wanted
+                + ". The biggest restriction is " + delivered.bottleneck().name() + "."),
             starved -> RuleAnswer.unmet("The tool starves: " + starved.element()
                 + " does not let the air through, it needs " + wanted + "."));
+  }
+
+  private static String has(RunResult result, UnitSystem units) {
+    return result.fold(
+        delivered -> words(delivered.atToolGauge(), units), starved -> "no air at all");
+  }
+
+  /** What is to be asked, the one first that settles most. */
+  private static String doubts(List<Doubt> doubts, UnitSystem units) {
+    String enough = doubts.stream()
+        .filter(Doubt::settles)
+        .map(doubt -> doubt.what() + " is " + doubt.enoughIf(units).orElseThrow() + " ("
+            + doubt.known(units) + " told)")
+        .collect(Collectors.joining(", or if the "));
+    return enough.isEmpty()
+        ? "No single answer settles it; most depends on the " + doubts.get(0).what() + " ("
+            + doubts.get(0).known(units) + " told): ask for that first."
+        : "It is enough if the " + enough + ": ask for the first of these.";
   }
 
   static RuleAnswer reach(Assembly a, UnitSystem units) {

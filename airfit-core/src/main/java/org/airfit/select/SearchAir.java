@@ -33,13 +33,19 @@ final class SearchAir {
   private final double viscosity;
   private final double outlet;
 
-  SearchAir(Requirement job) {
-    this.flow = job.demand().massFlow().kilogramsPerSecond();
+  /**
+   * Obtains the pressures behind parts.
+   *
+   * @param job the job
+   * @param known which end is taken of what is not known
+   */
+  SearchAir(Requirement job, Known known) {
+    this.flow = known.of(job.demandRange()).massFlow().kilogramsPerSecond();
     this.atmosphere = job.toOutlet().atmosphere().pascals();
     AirState still = job.toOutlet().stillAir();
     this.kelvins = still.temperature().kelvins();
     this.viscosity = still.viscosity().pascalSeconds();
-    this.outlet = job.atOutlet().map(AbsolutePressure::pascals).orElse(STARVED);
+    this.outlet = job.atOutlet(known).map(AbsolutePressure::pascals).orElse(STARVED);
   }
 
   /** The pressure at the outlet while the tool works. */
@@ -61,20 +67,22 @@ final class SearchAir {
   }
 
   /** What a part does to the air; null of a plug. */
-  static @Nullable FlowElement element(Part part) {
+  static @Nullable FlowElement element(Part part, Known known) {
     if (part instanceof Part.Socket socket) {
-      return socket.capacity().element();
+      return known.of(socket.capacityRange()).element();
     }
     if (part instanceof Part.Device device) {
-      return device.capacity().element();
+      return known.of(device.capacityRange()).element();
     }
     if (part instanceof Part.Plug) {
       return null;
     }
-    return LINES.element(conduit(part));
+    return LINES.element(conduit(part, known));
   }
 
-  private static Conduit conduit(Part part) {
-    return part instanceof Part.Hose hose ? hose.conduit() : ((Part.Adapter) part).conduit();
+  private static Conduit conduit(Part part, Known known) {
+    return part instanceof Part.Hose hose
+        ? known.of(hose.conduitRange())
+        : ((Part.Adapter) part).conduit();
   }
 }

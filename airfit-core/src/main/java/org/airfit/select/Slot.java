@@ -245,13 +245,10 @@ public sealed interface Slot {
     }
 
     /**
-     * Tells between which pressures it can stand behind this. If it fails, what stands in front of it counts, or what
-     * its maker tells if that is less.
-     *
-     * @param inFront between which pressures it can stand in front
-     * @return between which pressures it can stand behind
+     * Between which pressures it can stand behind this, from those in front of it, all of them known. If it fails, what
+     * stands in front of it counts, or what its maker tells if that is less.
      */
-    public SupplyRange behind(SupplyRange inFront) {
+    SupplyRange behind(SupplyRange inFront) {
       GaugePressure most = inFront.whileRegulated().orElse(inFront.highest());
       SupplyRange held =
           SupplyRange.of(set.compareTo(most) < 0 ? set : most).withHighest(inFront.highest());

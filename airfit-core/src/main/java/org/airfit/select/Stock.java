@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import org.airfit.flow.FlowElement;
+import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.Length;
 
 /** The positions of a job from the outlet to the tool, each with the parts of a catalogue that could stand there. */
@@ -25,10 +27,12 @@ final class Stock {
   private final List<Row> inRow = new ArrayList<>();
   private final List<Candidate> adapters;
   private boolean isMating = true;
+  private boolean isExact;
 
   Stock(Requirement job, Catalogue catalogue, int most) {
     this.job = job;
     this.most = most;
+    this.isExact = job.isExact();
     this.ties = ties(job.layout());
     Set<String> mating = Set.of();
     Map<String, Set<String>> matingOf = matingOf(job, catalogue);
@@ -123,12 +127,14 @@ final class Stock {
     List<Part> byName = new ArrayList<>(parts);
     byName.sort(Catalogue.BY_NAME);
     List<Candidate> candidates = new ArrayList<>();
+    AbsolutePressure atmosphere = job.toOutlet().atmosphere();
     for (Part part : byName) {
       Set<String> takes = takes(position, part, mating);
       if (position.isCoupling() && takes.isEmpty()) {
         continue; // it mates with nothing here
       }
       int broken = Rule.brokenBy(job, position, part);
+      FlowElement worst = position.element(part, atmosphere, Known.AT_WORST);
       candidates.add(new Candidate(
           part,
           position,
@@ -141,7 +147,9 @@ final class Stock {
           ends.number(Ends.downstream(part)),
           takes,
           tie(position, part, mating),
-          position.element(part, job.toOutlet().atmosphere())));
+          worst,
+          Known.isExact(part) ? worst : position.element(part, atmosphere, Known.AT_BEST)));
+      isExact &= Known.isExact(part);
     }
     return candidates;
   }
@@ -218,6 +226,11 @@ final class Stock {
     sockets.forEach(socket -> taken.addAll(socket.profiles()));
     offered.retainAll(taken);
     return offered;
+  }
+
+  /** Whether all is known exactly, so that the air at worst is the air at best. */
+  boolean isExact() {
+    return isExact;
   }
 
   /** The positions in the order the air goes. */

@@ -1,34 +1,43 @@
 package org.airfit.select;
 
+import org.airfit.flow.CapacityRange;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.line.Conduit;
 
-/** Whether one part leaves at least as much pressure behind it as another, whatever the flow and the pressure. */
+/**
+ * Whether one part leaves at least as much pressure behind it as another, whatever the flow and the pressure, at worst
+ * and at best.
+ */
 final class Width {
 
   private Width() {}
 
   static boolean isAsWide(Part one, Part other) {
     if (one instanceof Part.Socket a && other instanceof Part.Socket b) {
-      return isAsWide(a.capacity(), b.capacity());
+      return isAsWide(a.capacityRange(), b.capacityRange());
     }
     if (one instanceof Part.Hose a && other instanceof Part.Hose b) {
-      return isAsWide(a.conduit(), b.conduit());
+      return isAsWide(a.conduitRange().least(), b.conduitRange().least())
+          && isAsWide(a.conduitRange().most(), b.conduitRange().most());
     }
     if (one instanceof Part.Adapter a && other instanceof Part.Adapter b) {
       return isAsWide(a.conduit(), b.conduit());
     }
     if (one instanceof Part.Device a && other instanceof Part.Device b) {
-      return isAsWide(a.capacity(), b.capacity());
+      return isAsWide(a.capacityRange(), b.capacityRange());
     }
     if (one instanceof Part.Regulator a && other instanceof Part.Regulator b) {
-      return isAsWide(a.capacity(), b.capacity()) && droopPerFlow(a) <= droopPerFlow(b);
+      return isAsWide(a.capacityRange(), b.capacityRange()) && droopPerFlow(a) <= droopPerFlow(b);
     }
     return one instanceof Part.Plug && other instanceof Part.Plug;
   }
 
   private static double droopPerFlow(Part.Regulator regulator) {
     return regulator.droop().pascals() / regulator.atFlow().massFlow().kilogramsPerSecond();
+  }
+
+  private static boolean isAsWide(CapacityRange one, CapacityRange other) {
+    return isAsWide(one.least(), other.least()) && isAsWide(one.most(), other.most());
   }
 
   /** More of C and of b and less cracking pressure leave more behind; the index is not weighed against them. */

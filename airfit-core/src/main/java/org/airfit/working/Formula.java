@@ -255,7 +255,7 @@ public final class Formula {
    *
    * @param units SI or US units: the answer is the same, but for rounding
    * @param values what is put in, each in the base of its kind
-   * @return the result in the base of its kind
+   * @return the result in the base of its kind; NaN or infinite where the equation has no value or one too large to hold
    * @throws IllegalArgumentException if a symbol of the right side has no value
    * @throws IllegalStateException if this formula is solved: it finds its result by trial
    */

@@ -2,8 +2,10 @@ package org.airfit.quantity;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.function.Function;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -84,6 +86,17 @@ class RangeTest {
     assertThat(range.contains(Length.ofMillimetres(8.0))).isTrue();
     assertThat(range.contains(Length.ofMetres(Math.nextDown(0.006)))).isFalse();
     assertThat(range.contains(Length.ofMetres(Math.nextUp(0.008)))).isFalse();
+  }
+
+  @Test
+  @SuppressWarnings("NullAway") // what a caller without null checks could pass
+  void what_is_missing_is_refused_by_name() {
+    assertThatNullPointerException()
+        .isThrownBy(() -> Range.parse(null, Length::parse))
+        .withMessage("text");
+    assertThatNullPointerException()
+        .isThrownBy(() -> Range.parse("1 mm", (Function<String, Length>) null))
+        .withMessage("parse");
   }
 
   @Property

@@ -318,8 +318,8 @@ final class EveryCombination {
         case HOSE_REACHES -> shortHoses(p);
         case AIR_AT_TOOL ->
           part(
-              job.least().pascals() - Math.max(0.0, Shelf.pascalsAtTool(p)),
-              job.least().pascals());
+              job.leastRange().least().pascals() - Math.max(0.0, rules.atBest(p)),
+              job.leastRange().least().pascals());
         default -> 1_000_000_000L;
       };
     }

@@ -5,9 +5,12 @@ import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import org.airfit.air.AirState;
+import org.airfit.flow.CapacityRange;
 import org.airfit.flow.FlowCapacity;
+import org.airfit.flow.FlowCoefficients;
 import org.airfit.joint.End;
 import org.airfit.line.Conduit;
+import org.airfit.line.ConduitRange;
 import org.airfit.line.Wall;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
@@ -15,8 +18,10 @@ import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.Money;
 import org.airfit.quantity.PressureDrop;
+import org.airfit.quantity.Range;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
+import org.airfit.source.Source;
 
 /** Small catalogues and jobs at random, from few values so that ties and near misses are common. */
 final class Jumble {
@@ -34,11 +39,13 @@ final class Jumble {
 
   private final Random random;
   private final boolean isSpoiled;
+  private final boolean isRanged;
   private int made;
 
   Jumble(long seed) {
     this.random = new Random(seed);
     this.isSpoiled = random.nextInt(3) == 0;
+    this.isRanged = random.nextInt(3) == 0;
   }
 
   @SafeVarargs
@@ -88,10 +95,36 @@ final class Jumble {
         facts(),
         one(Set.of("finch"), Set.of("finch"), Set.of("wren"), Set.of("finch", "wren")),
         often() ? End.parse("3/8 NPT female") : end(),
-        FlowCapacity.of(
+        maybe(FlowCapacity.of(
                 SonicConductance.ofCubicDecimetresPerSecondBar(one(2.5, 6.0, 9.0, 9.0)),
                 one(0.2, 0.3, 0.45))
-            .withSubsonicIndex(one(0.5, 0.5, 0.6)));
+            .withSubsonicIndex(one(0.5, 0.5, 0.6))));
+  }
+
+  /** A capacity that is not always known. */
+  private CapacityRange maybe(FlowCapacity capacity) {
+    if (random.nextInt(isRanged ? 3 : 20) > 0) {
+      return CapacityRange.exactly(capacity);
+    }
+    FlowCoefficients figures = capacity.figures();
+    FlowCapacity wider = FlowCapacity.of(new FlowCoefficients(
+        SonicConductance.ofCubicMetresPerSecondPascal(
+            one(1.0, 1.5) * figures.conductance().cubicMetresPerSecondPascal()),
+        figures.criticalPressureRatio() + one(0.0, 0.1),
+        figures.subsonicIndex(),
+        figures.crackingPressure()));
+    return new CapacityRange(capacity, wider, Source.derived("made up"));
+  }
+
+  /** A conduit that is not always known. */
+  private ConduitRange maybe(Conduit conduit) {
+    if (random.nextInt(isRanged ? 3 : 20) > 0) {
+      return ConduitRange.exactly(conduit);
+    }
+    Conduit wider = Conduit.of(
+            conduit.bore().times(one(1.0, 1.2)), conduit.length(), Length.ofMetres(0.0))
+        .withFittings(conduit.fittingLoss());
+    return new ConduitRange(conduit, wider, Source.derived("made up"));
   }
 
   private Part.Plug plug() {
@@ -117,7 +150,7 @@ final class Jumble {
     return walled(new Part.Hose(
         hoseFacts(),
         HoseBore.of(Length.ofMillimetres(bore)),
-        conduit(bore, one(5.0, 10.0, 10.0, 20.0), one(0.0, 1.5)),
+        maybe(conduit(bore, one(5.0, 10.0, 10.0, 20.0), one(0.0, 1.5))),
         often() ? End.parse("3/8 NPT male") : end(),
         often() ? End.parse("3/8 NPT male") : end()));
   }
@@ -166,8 +199,8 @@ final class Jumble {
     return new Part.Device(
         facts(),
         one(DeviceKind.FILTER, DeviceKind.FILTER, DeviceKind.LUBRICATOR, DeviceKind.REEL),
-        FlowCapacity.of(
-            SonicConductance.ofCubicDecimetresPerSecondBar(one(4.0, 9.0)), one(0.2, 0.45)),
+        maybe(FlowCapacity.of(
+            SonicConductance.ofCubicDecimetresPerSecondBar(one(4.0, 9.0)), one(0.2, 0.45))),
         End.parse(one("3/8 NPT female", "3/8 NPT male")),
         End.parse(one("3/8 NPT female", "3/8 NPT male")));
   }
@@ -214,14 +247,25 @@ final class Jumble {
     return job(true).layout(Layout.of(slots)).build();
   }
 
+  private Range<FreeAirFlow> demand() {
+    double most = one(4.0, 8.0, 12.0, 12.0);
+    double least = isRanged ? most * one(0.4, 0.9, 1.0) : most;
+    return new Range<>(
+        FreeAirFlow.ofAnrLitresPerSecond(least), FreeAirFlow.ofAnrLitresPerSecond(most));
+  }
+
+  private Range<GaugePressure> least() {
+    double most = one(4.0, 5.0, 5.5, 6.2);
+    double least = isRanged ? most - one(0.0, 0.0, 0.5) : most;
+    return new Range<>(GaugePressure.ofBar(least), GaugePressure.ofBar(most));
+  }
+
   Requirement.Builder job() {
     return job(false);
   }
 
   private Requirement.Builder job(boolean hasLayout) {
-    Requirement.Builder job = Requirement.forTool(
-            FreeAirFlow.ofAnrLitresPerSecond(one(4.0, 8.0, 12.0, 12.0)),
-            GaugePressure.ofBar(one(4.0, 5.0, 5.5, 6.2)))
+    Requirement.Builder job = Requirement.forTool(demand(), least())
         .toolInlet(
             End.parse(one("1/4 NPT female", "1/4 NPT female", "1/4 NPT female", "3/8 NPT female")))
         .supply(
@@ -252,7 +296,7 @@ final class Jumble {
     job = rarely() ? job.toolRating(GaugePressure.ofBar(one(6.0, 7.0))) : job;
     job = rarely() ? job.painting() : job;
     job = random.nextInt(5) == 0 ? job.rules(OwnRules.some(random)) : job;
-    job = rarely() ? job.pipe("pipe", conduit(12.0, 40.0, 2.0)) : job;
+    job = rarely() ? job.pipe("pipe", maybe(conduit(12.0, 40.0, 2.0))) : job;
     return rarely()
         ? job.temperatures(Temperature.ofCelsius(-10.0), Temperature.ofCelsius(60.0))
         : job;

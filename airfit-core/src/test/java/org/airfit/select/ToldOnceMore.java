@@ -13,6 +13,7 @@ import org.airfit.joint.End;
 import org.airfit.joint.Mating;
 import org.airfit.line.Wall;
 import org.airfit.quantity.Temperature;
+import org.airfit.run.Run;
 
 /**
  * The rules about single parts said once more, as tables and from the facts alone: what a part breaks and what must be
@@ -198,8 +199,38 @@ final class ToldOnceMore {
     if (OwnRules.ofJob(job) == '-') {
       broken.add(Rule.SAFETY_RULES_ALLOW);
     }
+    double atWorst = Shelf.pascalsAtTool(p);
+    if (atBest(p) >= job.leastRange().least().pascals()
+        && atWorst < job.leastRange().most().pascals()) {
+      asked.add(Rule.AIR_AT_TOOL);
+    }
     asked.removeAll(broken);
     return asked;
+  }
+
+  /** What arrives with all that is not known at its best [Pa above atmosphere], -1 for nothing. */
+  double atBest(Proposal p) {
+    Run run = p.run();
+    List<String> names = run.names();
+    int element = 0;
+    for (Requirement.Piping pipe : job.pipes()) {
+      run = run.replacing(names.get(element++), pipe.conduit().most());
+    }
+    for (Part part : p.parts()) {
+      if (part instanceof Part.Plug) {
+        continue;
+      }
+      String name = names.get(element++);
+      if (part instanceof Part.Hose hose) {
+        run = run.replacing(name, hose.conduitRange().most());
+      } else if (part instanceof Part.Socket socket) {
+        run = run.replacing(name, socket.capacityRange().most());
+      } else if (part instanceof Part.Device device) {
+        run = run.replacing(name, device.capacityRange().most());
+      }
+    }
+    return run.at(job.demandRange().least())
+        .<Double>fold(delivered -> delivered.atToolGauge().pascals(), starved -> -1.0);
   }
 
   private static boolean isCoupling(Position position) {

@@ -17,6 +17,7 @@ import org.airfit.flow.FlowCapacity;
 import org.airfit.joint.End;
 import org.airfit.line.Conduit;
 import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
@@ -283,11 +284,11 @@ class ValuesTest {
         .isThrownBy(() -> job.supply(Shelf.SUPPLY, null))
         .withMessage("around");
     assertThatNullPointerException()
-        .isThrownBy(() -> job.pipe("pipe", null))
+        .isThrownBy(() -> job.pipe("pipe", (Conduit) null))
         .withMessage("conduit");
     assertThatNullPointerException().isThrownBy(() -> job.profilesInUse(null)).withMessage("ids");
     assertThatNullPointerException()
-        .isThrownBy(() -> Requirement.forTool(null, GaugePressure.ofBar(6.0)))
+        .isThrownBy(() -> Requirement.forTool((FreeAirFlow) null, GaugePressure.ofBar(6.0)))
         .withMessage("demand");
     assertThatNullPointerException()
         .isThrownBy(() -> Shelf.steel("x").withRating(null))
@@ -299,7 +300,11 @@ class ValuesTest {
         .withMessage("facts");
     assertThatNullPointerException()
         .isThrownBy(() -> new Part.Hose(
-            HOSE.facts(), HoseBore.parse("3/8 in"), null, HOSE.upstream(), HOSE.downstream()))
+            HOSE.facts(),
+            HoseBore.parse("3/8 in"),
+            (Conduit) null,
+            HOSE.upstream(),
+            HOSE.downstream()))
         .withMessage("conduit");
     assertThatNullPointerException()
         .isThrownBy(() -> new Part.Socket(

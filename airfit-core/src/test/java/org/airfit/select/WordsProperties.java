@@ -165,7 +165,7 @@ class WordsProperties {
       Map<Part, List<Double>> lost = new HashMap<>();
       Run run = job.toOutlet();
       int passed = 0;
-      Optional<Double> before = job.atOutlet().map(AbsolutePressure::pascals);
+      Optional<Double> before = job.atOutlet(Known.AT_WORST).map(AbsolutePressure::pascals);
       for (Part part : p.parts()) {
         if (part instanceof Part.Plug) {
           continue;

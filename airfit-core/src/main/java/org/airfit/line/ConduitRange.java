@@ -1,0 +1,106 @@
+package org.airfit.line;
+
+import java.util.Objects;
+import org.airfit.internal.Digits;
+import org.airfit.quantity.LengthUnit;
+import org.airfit.source.Source;
+
+/**
+ * A pipe, tube or hose as well as it is known: one, or somewhere between two because its bore, its wall, its length or
+ * its fittings are not told well enough.
+ *
+ * <p>The two ends bound the pressure loss of every conduit within, at every flow and inlet: whoever has a bore, length,
+ * roughness and sum of fitting losses between those of the ends loses at least what {@code most} loses and at most what
+ * {@code least} loses, and chokes at a flow between theirs.
+ *
+ * <p><b>Why the ends bound.</b> What a line loses rises with G²(λL/D + ΣK), G = 4ṁ/(πD²), and, where the acceleration of
+ * the air is counted, with G² as well.
+ *
+ * <ul>
+ *   <li>It rises with L and ΣK, of which it is a sum with factors that are not negative.
+ *   <li>It rises with the roughness, or stays: λ does so at every Re, laminar flow not minding it.
+ *   <li>It falls as the bore grows. G² falls with D⁻⁴, and at a fixed flow Re with D⁻¹. λ does not fall faster than
+ *       Re⁻¹, the slope of laminar flow, nor rise as ε/D falls, so that λL/D · G² falls at least with D⁻⁴.
+ *   <li>At Re 2300 λ jumps up as Re rises, so a wider bore can only fall from turbulent to laminar, which lowers the
+ *       loss: the order holds across the jump.
+ * </ul>
+ *
+ * @param least the one that lets least through: the narrowest, longest, roughest, with most fittings
+ * @param most the one that lets most through
+ * @param assumption what was taken for what is not known
+ */
+public record ConduitRange(Conduit least, Conduit most, Source assumption) {
+
+  private static final Source TOLD = Source.derived("as told, nothing assumed");
+
+  /**
+   * Checks the components.
+   *
+   * @param least the one that lets least through: the narrowest, longest, roughest, with most fittings
+   * @param most the one that lets most through
+   * @param assumption what was taken for what is not known
+   * @throws IllegalArgumentException if the bore of {@code least} is larger than that of {@code most}, or its length,
+   *     roughness or sum of fitting losses is smaller
+   */
+  public ConduitRange {
+    Objects.requireNonNull(least, "least");
+    Objects.requireNonNull(most, "most");
+    Objects.requireNonNull(assumption, "assumption");
+    if (least.bore().compareTo(most.bore()) > 0) {
+      throw wrong(
+          "bore",
+          "at most",
+          most.bore().inFull(LengthUnit.MILLIMETRE),
+          least.bore().inFull(LengthUnit.MILLIMETRE));
+    }
+    if (least.length().compareTo(most.length()) < 0) {
+      throw wrong(
+          "length",
+          "at least",
+          most.length().inFull(LengthUnit.METRE),
+          least.length().inFull(LengthUnit.METRE));
+    }
+    if (least.roughness().compareTo(most.roughness()) < 0) {
+      throw wrong(
+          "roughness",
+          "at least",
+          most.roughness().inFull(LengthUnit.MILLIMETRE),
+          least.roughness().inFull(LengthUnit.MILLIMETRE));
+    }
+    if (least.fittingLoss() < most.fittingLoss()) {
+      throw wrong(
+          "sum of fitting losses K",
+          "at least",
+          Digits.inFull(most.fittingLoss()),
+          Digits.inFull(least.fittingLoss()));
+    }
+  }
+
+  private static IllegalArgumentException wrong(
+      String what, String order, String most, String least) {
+    return new IllegalArgumentException(what + " of the conduit that lets least through must be "
+        + order + " that of the other, " + most + ", was " + least);
+  }
+
+  /**
+   * Obtains the range of a conduit that is known.
+   *
+   * @param conduit the conduit
+   * @return the range with {@code conduit} at both ends
+   */
+  public static ConduitRange exactly(Conduit conduit) {
+    Objects.requireNonNull(conduit, "conduit");
+    return new ConduitRange(conduit, conduit, TOLD);
+  }
+
+  /** {@return whether the two ends are one conduit} */
+  public boolean isExact() {
+    return least.equals(most);
+  }
+
+  /** {@return the ends, such as "from 10 m of 5.6 mm bore to 10 m of 7.2 mm bore"; the conduit where it is known} */
+  @Override
+  public String toString() {
+    return isExact() ? least.toString() : "from " + least + " to " + most;
+  }
+}

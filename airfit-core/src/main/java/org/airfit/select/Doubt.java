@@ -1,0 +1,87 @@
+package org.airfit.select;
+
+import java.util.Objects;
+import java.util.Optional;
+import org.airfit.working.UnitSystem;
+
+/**
+ * Something that is not known exactly and decides whether the tool has its air: what it can be, and from which value on
+ * there is enough, whatever else is not known.
+ *
+ * <p>This class is immutable, thread-safe and value-based.
+ */
+public final class Doubt {
+
+  private final String what;
+  private final Told si;
+  private final Told us;
+
+  /**
+   * What is told in one system of units.
+   *
+   * @param known between which values it lies
+   * @param turning from which value on there is enough; empty if its best value alone is not enough
+   */
+  record Told(String known, Optional<String> turning) {}
+
+  Doubt(String what, Told si, Told us) {
+    this.what = what;
+    this.si = si;
+    this.us = us;
+  }
+
+  private Told in(UnitSystem units) {
+    return Objects.requireNonNull(units, "units").either(si, us);
+  }
+
+  /** {@return what is not known, such as "bore of Hose 10 m"} */
+  public String what() {
+    return what;
+  }
+
+  /**
+   * Tells what is known of it.
+   *
+   * @param units the units
+   * @return between which values it lies, such as "8.9 to 9.5 mm"
+   */
+  public String known(UnitSystem units) {
+    return in(units).known();
+  }
+
+  /** {@return whether it alone can settle that there is enough air, all else taken at its worst} */
+  public boolean settles() {
+    return si.turning().isPresent();
+  }
+
+  /**
+   * Tells where the answer turns.
+   *
+   * @param units the units
+   * @return from which value on there is enough with all else at its worst, to three digits on the safe side, such as
+   *     "at least 9.12 mm"; empty if its best value alone is not enough
+   */
+  public Optional<String> enoughIf(UnitSystem units) {
+    return in(units).turning();
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Doubt that
+        && what.equals(that.what)
+        && si.equals(that.si)
+        && us.equals(that.us);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(what, si, us);
+  }
+
+  /** {@return the doubt in words, such as "bore of Hose 10 m: 8.9 to 9.5 mm; enough if at least 9.12 mm"} */
+  @Override
+  public String toString() {
+    return what + ": " + si.known()
+        + si.turning().map(turning -> "; enough if " + turning).orElse("");
+  }
+}

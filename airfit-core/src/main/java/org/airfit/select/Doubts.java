@@ -1,0 +1,322 @@
+package org.airfit.select;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleFunction;
+import java.util.function.DoubleUnaryOperator;
+import java.util.function.Function;
+import org.airfit.flow.CapacityRange;
+import org.airfit.flow.FlowCapacity;
+import org.airfit.flow.FlowCoefficients;
+import org.airfit.line.Conduit;
+import org.airfit.line.ConduitRange;
+import org.airfit.quantity.ConductanceUnit;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.LengthUnit;
+import org.airfit.quantity.PressureUnit;
+import org.airfit.quantity.Quantity;
+import org.airfit.quantity.SonicConductance;
+import org.airfit.quantity.Unit;
+import org.airfit.quantity.VolumeFlowUnit;
+import org.airfit.run.Run;
+import org.airfit.working.UnitSystem;
+
+/**
+ * What is not known exactly of a run and decides whether the tool has its air. Each is varied on its own from its worst
+ * value to its best, with all else at its worst: the pressure at the tool never falls on the way, so that the value at
+ * which the answer turns is found by halving, and on the side on which there is enough.
+ */
+final class Doubts {
+
+  /** So often a range is halved that the rest is a millionth of it, far less than three digits tell. */
+  private static final int HALVINGS = 20;
+
+  /** The digits that a value is told with. */
+  private static final int TOLD = 3;
+
+  private final Assembly assembly;
+  private final Requirement job;
+  private final List<Unknown> found = new ArrayList<>();
+
+  private Doubts(Assembly assembly) {
+    this.assembly = assembly;
+    this.job = assembly.requirement();
+  }
+
+  /** Those of an assembly, what settles it alone first, then what makes most difference; none where it is settled. */
+  static List<Doubt> of(Assembly assembly) {
+    if (!assembly.isAirOpen()) {
+      return List.of();
+    }
+    Doubts doubts = new Doubts(assembly);
+    doubts.collect();
+    return doubts.found.stream()
+        .sorted(Comparator.comparing((Unknown unknown) -> unknown.turning().isEmpty())
+            .thenComparing(Comparator.comparingDouble(Unknown::gain).reversed()))
+        .map(Unknown::asDoubt)
+        .toList();
+  }
+
+  /** One number that is not known: what arrives with any value of it and all else at worst. */
+  private static final class Unknown {
+
+    private final String what;
+    private final double worst;
+    private final double best;
+    private final DoubleFunction<Optional<GaugePressure>> at;
+    private final DoubleFunction<Shown> shown;
+    private final DoubleUnaryOperator needed;
+
+    Unknown(
+        String what,
+        double worst,
+        double best,
+        DoubleFunction<Optional<GaugePressure>> at,
+        DoubleFunction<Shown> shown,
+        DoubleUnaryOperator needed) {
+      this.needed = needed;
+      this.what = what;
+      this.worst = worst;
+      this.best = best;
+      this.at = at;
+      this.shown = shown;
+    }
+
+    private boolean isEnough(double value) {
+      return margin(value) >= 0.0;
+    }
+
+    /** By how much more arrives than is needed [Pa]. */
+    private double margin(double value) {
+      return at.apply(value).map(GaugePressure::pascals).orElse(Double.NEGATIVE_INFINITY)
+          - needed.applyAsDouble(value);
+    }
+
+    /** How much its best value gains over its worst [Pa]; no air counts as no pressure. */
+    double gain() {
+      return Math.max(margin(best), -needed.applyAsDouble(best))
+          - Math.max(margin(worst), -needed.applyAsDouble(worst));
+    }
+
+    /** The first value from the worst on with which there is enough. */
+    Optional<Double> turning() {
+      if (!isEnough(best)) {
+        return Optional.empty();
+      }
+      double tooBad = worst;
+      double good = best;
+      for (int i = 0; i < HALVINGS; i++) {
+        double middle = tooBad + (good - tooBad) / 2.0;
+        if (isEnough(middle)) {
+          good = middle;
+        } else {
+          tooBad = middle;
+        }
+      }
+      return Optional.of(good);
+    }
+
+    Doubt asDoubt() {
+      Optional<Double> turning = turning();
+      return new Doubt(what, told(UnitSystem.SI, turning), told(UnitSystem.US, turning));
+    }
+
+    private Doubt.Told told(UnitSystem units, Optional<Double> turning) {
+      return new Doubt.Told(
+          shown.apply(Math.min(worst, best)).in(units, RoundingMode.HALF_EVEN).number() + " to "
+              + shown
+                  .apply(Math.max(worst, best))
+                  .in(units, RoundingMode.HALF_EVEN)
+                  .inWords(),
+          turning.map(value -> best > worst
+              ? "at least " + shown.apply(value).in(units, RoundingMode.CEILING).inWords()
+              : "at most " + shown.apply(value).in(units, RoundingMode.FLOOR).inWords()));
+    }
+  }
+
+  /** A number with its unit, rounded. */
+  private record Rounded(String number, String unit) {
+    String inWords() {
+      return unit.isEmpty() ? number : number + " " + unit;
+    }
+  }
+
+  /** A number as it is shown in each system of units. */
+  private record Shown(double si, String siUnit, double us, String usUnit) {
+
+    static <Q extends Quantity<Q, U>, U extends Unit> Shown of(Q quantity, U si, U us) {
+      return new Shown(quantity.in(si), mark(quantity, si), quantity.in(us), mark(quantity, us));
+    }
+
+    /** How the unit is printed behind a quantity of this kind: "psig" and not "psi". */
+    private static <Q extends Quantity<Q, U>, U extends Unit> String mark(Q quantity, U unit) {
+      String printed = quantity.format(unit);
+      return printed.substring(printed.indexOf(' ') + 1);
+    }
+
+    static Shown ofRatio(double ratio) {
+      return new Shown(ratio, "", ratio, "");
+    }
+
+    Rounded in(UnitSystem units, RoundingMode rounding) {
+      double value = units == UnitSystem.SI ? si : us;
+      BigDecimal digits = new BigDecimal(value).round(new MathContext(TOLD, rounding));
+      String number = digits.signum() == 0 ? "0" : digits.stripTrailingZeros().toPlainString();
+      return new Rounded(number, units.either(siUnit, usUnit));
+    }
+  }
+
+  private void collect() {
+    Run worst = assembly.run();
+    add(
+        "air the tool takes",
+        job.demand().cubicMetresPerSecond(),
+        flow(job.demandRange().least()),
+        value -> worst.arriving(demand(value)),
+        value -> Shown.of(
+            demand(value), VolumeFlowUnit.LITRE_PER_SECOND, VolumeFlowUnit.CUBIC_FOOT_PER_MINUTE));
+    double most = job.least().pascals();
+    double least = job.leastRange().least().pascals();
+    if (least != most) {
+      found.add(new Unknown(
+          "pressure the tool needs",
+          most,
+          least,
+          value -> worst.arriving(job.demand()),
+          value -> Shown.of(GaugePressure.ofPascals(value), PressureUnit.BAR, PressureUnit.PSI),
+          value -> value));
+    }
+    for (Requirement.Piping pipe : job.pipes()) {
+      conduit(pipe.name(), pipe.conduit());
+    }
+    int element = job.pipes().size();
+    for (Placed placed : assembly.slotParts()) {
+      if (!placed.position().isPlug()) {
+        part(worst.names().get(element++), placed);
+      }
+    }
+  }
+
+  private void add(
+      String what,
+      double worst,
+      double best,
+      DoubleFunction<Optional<GaugePressure>> at,
+      DoubleFunction<Shown> shown) {
+    if (worst != best) {
+      double needed = job.least().pascals();
+      found.add(new Unknown(what, worst, best, at, shown, any -> needed));
+    }
+  }
+
+  /** A flow of this volume at the reference at which the largest is told. */
+  private FreeAirFlow demand(double cubicMetresPerSecond) {
+    return FreeAirFlow.of(
+        cubicMetresPerSecond,
+        VolumeFlowUnit.CUBIC_METRE_PER_SECOND,
+        job.demand().reference());
+  }
+
+  /** The volume of a flow at the reference at which the largest is told. */
+  private double flow(FreeAirFlow flow) {
+    return FreeAirFlow.from(flow.massFlow(), job.demand().reference()).cubicMetresPerSecond();
+  }
+
+  private void part(String name, Placed placed) {
+    Run worst = assembly.run();
+    if (placed.part() instanceof Part.Hose hose) {
+      conduit(name, hose.conduitRange());
+    } else if (placed.part() instanceof Part.Socket socket) {
+      capacity(name, socket.capacityRange(), capacity -> worst.replacing(name, capacity));
+    } else if (placed.part() instanceof Part.Device device) {
+      capacity(name, device.capacityRange(), capacity -> worst.replacing(name, capacity));
+    } else if (placed.part() instanceof Part.Regulator regulator) {
+      capacity(
+          name,
+          regulator.capacityRange(),
+          capacity -> worst.replacing(
+              name,
+              placed
+                  .position()
+                  .regulated(regulator, capacity, worst.atmosphere())
+                  .orElseThrow()));
+    }
+  }
+
+  private void capacity(String name, CapacityRange range, Function<FlowCapacity, Run> with) {
+    FlowCoefficients worst = range.least().figures();
+    FlowCoefficients best = range.most().figures();
+    add(
+        "conductance C of " + name,
+        worst.conductance().cubicMetresPerSecondPascal(),
+        best.conductance().cubicMetresPerSecondPascal(),
+        value -> with.apply(FlowCapacity.of(new FlowCoefficients(
+                conductance(value),
+                worst.criticalPressureRatio(),
+                worst.subsonicIndex(),
+                worst.crackingPressure())))
+            .arriving(job.demand()),
+        value -> Shown.of(
+            conductance(value),
+            ConductanceUnit.CUBIC_DECIMETRE_PER_SECOND_BAR,
+            ConductanceUnit.CUBIC_DECIMETRE_PER_SECOND_BAR));
+    add(
+        "critical pressure ratio b of " + name,
+        worst.criticalPressureRatio(),
+        best.criticalPressureRatio(),
+        value -> with.apply(FlowCapacity.of(new FlowCoefficients(
+                worst.conductance(), value, worst.subsonicIndex(), worst.crackingPressure())))
+            .arriving(job.demand()),
+        Shown::ofRatio);
+  }
+
+  private static SonicConductance conductance(double cubicMetresPerSecondPascal) {
+    return SonicConductance.ofCubicMetresPerSecondPascal(cubicMetresPerSecondPascal);
+  }
+
+  private void conduit(String name, ConduitRange range) {
+    Run run = assembly.run();
+    Conduit worst = range.least();
+    Conduit best = range.most();
+    add(
+        "bore of " + name,
+        worst.bore().metres(),
+        best.bore().metres(),
+        value -> run.replacing(name, worst.withBore(Length.ofMetres(value))).arriving(job.demand()),
+        Doubts::length);
+    add(
+        "roughness of " + name,
+        worst.roughness().metres(),
+        best.roughness().metres(),
+        value -> run.replacing(
+                name,
+                Conduit.of(worst.bore(), worst.length(), Length.ofMetres(value))
+                    .withFittings(worst.fittingLoss()))
+            .arriving(job.demand()),
+        Doubts::length);
+    add(
+        "length of " + name,
+        worst.length().metres(),
+        best.length().metres(),
+        value ->
+            run.replacing(name, worst.withLength(Length.ofMetres(value))).arriving(job.demand()),
+        value -> Shown.of(Length.ofMetres(value), LengthUnit.METRE, LengthUnit.FOOT));
+    add(
+        "sum of loss coefficients K of " + name,
+        worst.fittingLoss(),
+        best.fittingLoss(),
+        value -> run.replacing(name, worst.withFittings(value)).arriving(job.demand()),
+        Shown::ofRatio);
+  }
+
+  private static Shown length(double metres) {
+    return Shown.of(Length.ofMetres(metres), LengthUnit.MILLIMETRE, LengthUnit.INCH);
+  }
+}

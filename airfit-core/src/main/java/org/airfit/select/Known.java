@@ -1,0 +1,47 @@
+package org.airfit.select;
+
+import org.airfit.flow.CapacityRange;
+import org.airfit.flow.FlowCapacity;
+import org.airfit.line.Conduit;
+import org.airfit.line.ConduitRange;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.Range;
+
+/**
+ * Which end is taken of all that is not known exactly. Whatever it is, at least as much pressure is left at the tool as
+ * with all at its worst, and at most as much as with all at its best: an element leaves no less of more pressure, of
+ * less flow, or if it is wider. That is why two ends are enough, and nothing between them need be tried.
+ */
+enum Known {
+  /** Every part lets least through, the tool takes most. */
+  AT_WORST,
+  /** Every part lets most through, the tool takes least. */
+  AT_BEST;
+
+  FlowCapacity of(CapacityRange range) {
+    return this == AT_WORST ? range.least() : range.most();
+  }
+
+  Conduit of(ConduitRange range) {
+    return this == AT_WORST ? range.least() : range.most();
+  }
+
+  FreeAirFlow of(Range<FreeAirFlow> demand) {
+    return this == AT_WORST ? demand.most() : demand.least();
+  }
+
+  /** Whether a part is known exactly, so that both ends are the same. */
+  static boolean isExact(Part part) {
+    if (part instanceof Part.Socket socket) {
+      return socket.capacityRange().isExact();
+    }
+    if (part instanceof Part.Hose hose) {
+      return hose.conduitRange().isExact();
+    }
+    if (part instanceof Part.Device device) {
+      return device.capacityRange().isExact();
+    }
+    return !(part instanceof Part.Regulator regulator)
+        || regulator.capacityRange().isExact();
+  }
+}

@@ -1,0 +1,65 @@
+package org.airfit.line;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import org.airfit.quantity.Length;
+import org.airfit.source.Source;
+import org.junit.jupiter.api.Test;
+
+class ConduitRangeTest {
+
+  private static final Source SEEN = Source.demo("seen in the shop");
+
+  private static Conduit pipe(double bore, double metres, double roughness, double k) {
+    return Conduit.of(
+            Length.ofMillimetres(bore), Length.ofMetres(metres), Length.ofMillimetres(roughness))
+        .withFittings(k);
+  }
+
+  @Test
+  void a_conduit_that_is_known_is_both_ends_and_assumes_nothing() {
+    Conduit known = pipe(10.0, 5.0, 0.1, 2.0);
+    ConduitRange range = ConduitRange.exactly(known);
+    assertThat(range.isExact()).isTrue();
+    assertThat(range.least()).isEqualTo(known);
+    assertThat(range.most()).isEqualTo(known);
+    assertThat(range.assumption()).hasToString("as told, nothing assumed (derived)");
+    assertThat(range).hasToString("5 m of 10 mm bore");
+  }
+
+  @Test
+  void the_ends_are_told_where_they_differ() {
+    ConduitRange range =
+        new ConduitRange(pipe(5.6, 10.0, 0.1, 2.0), pipe(7.2, 9.0, 0.05, 1.0), SEEN);
+    assertThat(range.isExact()).isFalse();
+    assertThat(range.assumption()).isEqualTo(SEEN);
+    assertThat(range).hasToString("from 10 m of 5.6 mm bore to 9 m of 7.2 mm bore");
+  }
+
+  @Test
+  void the_end_that_lets_least_through_is_not_wider_shorter_smoother_or_with_fewer_fittings() {
+    Conduit most = pipe(10.0, 5.0, 0.1, 2.0);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new ConduitRange(pipe(10.1, 5.0, 0.1, 2.0), most, SEEN))
+        .withMessage(
+            "bore of the conduit that lets least through must be at most that of the other,"
+                + " 10 mm, was 10.1 mm");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new ConduitRange(pipe(10.0, 4.9, 0.1, 2.0), most, SEEN))
+        .withMessage(
+            "length of the conduit that lets least through must be at least that of the other,"
+                + " 5 m, was 4.9 m");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new ConduitRange(pipe(10.0, 5.0, 0.09, 2.0), most, SEEN))
+        .withMessage(
+            "roughness of the conduit that lets least through must be at least that of the other,"
+                + " 0.1 mm, was 0.09 mm");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new ConduitRange(pipe(10.0, 5.0, 0.1, 1.9), most, SEEN))
+        .withMessage(
+            "sum of fitting losses K of the conduit that lets least through must be at least that"
+                + " of the other, 2, was 1.9");
+    assertThat(new ConduitRange(most, most, SEEN).isExact()).isTrue();
+  }
+}

@@ -1,0 +1,77 @@
+package org.airfit.run;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
+
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import org.airfit.air.AirState;
+import org.airfit.flow.FlowCapacity;
+import org.airfit.line.Conduit;
+import org.airfit.plant.RegulatorElement;
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.SonicConductance;
+import org.airfit.quantity.Temperature;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Test;
+
+class ArrivingTest {
+
+  private static final AbsolutePressure ATMOSPHERE = AbsolutePressure.ofBar(1.0);
+
+  private static FlowCapacity capacity(double c) {
+    return FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(c), 0.3);
+  }
+
+  private static final Run BARE =
+      Run.from(AirState.of(AbsolutePressure.ofBar(8.0), Temperature.ofCelsius(20.0)), ATMOSPHERE);
+
+  private static Run run() {
+    return BARE.through(
+            "hose",
+            Conduit.of(
+                Length.ofMillimetres(9.0), Length.ofMetres(10.0), Length.ofMillimetres(0.01)))
+        .through("coupling", capacity(4.0));
+  }
+
+  @Property
+  void the_pressure_alone_is_that_of_the_whole_answer(
+      @ForAll @DoubleRange(min = 0.0, max = 60.0) double litres) {
+    FreeAirFlow flow = FreeAirFlow.ofAnrLitresPerSecond(litres);
+    double whole = run()
+        .at(flow)
+        .<Double>fold(delivered -> delivered.atToolGauge().pascals(), starved -> -1.0);
+    double alone = run().arriving(flow).map(GaugePressure::pascals).orElse(-1.0);
+    assertThat(alone).isCloseTo(whole, Offset.offset(1.0e-6));
+  }
+
+  @Test
+  void what_does_not_get_there_is_no_pressure() {
+    assertThat(run().arriving(FreeAirFlow.ofAnrLitresPerSecond(60.0))).isEmpty();
+    assertThat(run().arriving(FreeAirFlow.ofAnrLitresPerSecond(0.0)))
+        .contains(GaugePressure.ofBar(7.0));
+    assertThatIllegalStateException()
+        .isThrownBy(() -> BARE.arriving(FreeAirFlow.ofAnrLitresPerSecond(1.0)))
+        .withMessageContaining("at least one element");
+  }
+
+  @Test
+  void an_element_of_ones_own_is_replaced_by_its_name() {
+    RegulatorElement six = RegulatorElement.of(capacity(50.0), AbsolutePressure.ofBar(7.0));
+    RegulatorElement four = RegulatorElement.of(capacity(50.0), AbsolutePressure.ofBar(5.0));
+    Run regulated = BARE.through("regulator", six).through("coupling", capacity(4.0));
+    FreeAirFlow nothing = FreeAirFlow.ofAnrLitresPerSecond(0.0);
+    assertThat(regulated.arriving(nothing)).contains(GaugePressure.ofBar(6.0));
+    assertThat(regulated.replacing("regulator", four).arriving(nothing))
+        .contains(GaugePressure.ofBar(4.0));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> regulated.replacing("coupling", four))
+        .withMessage("name must be that of an element of one's own of this run, of"
+            + " [regulator, coupling], was \"coupling\"");
+  }
+}

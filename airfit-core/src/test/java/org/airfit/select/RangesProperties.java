@@ -1,0 +1,105 @@
+package org.airfit.select;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Random;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.airfit.flow.CapacityRange;
+import org.airfit.flow.FlowCapacity;
+import org.airfit.flow.FlowCoefficients;
+import org.airfit.line.Conduit;
+import org.airfit.line.ConduitRange;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.SonicConductance;
+import org.airfit.run.Run;
+
+/** Whatever the values are that are not known, what was answered holds. */
+class RangesProperties {
+
+  /** What computing rounds off a pressure of ten bar, and more [Pa]. */
+  private static final double ROUNDING = 1.0e-3;
+
+  private final Random random = new Random();
+
+  private double between(double one, double other) {
+    return one + random.nextDouble() * (other - one);
+  }
+
+  private FlowCapacity within(CapacityRange range) {
+    FlowCoefficients least = range.least().figures();
+    FlowCoefficients most = range.most().figures();
+    return FlowCapacity.of(new FlowCoefficients(
+        SonicConductance.ofCubicMetresPerSecondPascal(between(
+            least.conductance().cubicMetresPerSecondPascal(),
+            most.conductance().cubicMetresPerSecondPascal())),
+        between(least.criticalPressureRatio(), most.criticalPressureRatio()),
+        least.subsonicIndex(),
+        least.crackingPressure()));
+  }
+
+  private Conduit within(ConduitRange range) {
+    return Conduit.of(
+            Length.ofMetres(
+                between(range.least().bore().metres(), range.most().bore().metres())),
+            Length.ofMetres(
+                between(range.least().length().metres(), range.most().length().metres())),
+            Length.ofMetres(between(
+                range.least().roughness().metres(), range.most().roughness().metres())))
+        .withFittings(between(range.least().fittingLoss(), range.most().fittingLoss()));
+  }
+
+  /** What arrives with some values of all that is not known [Pa above atmosphere], -1 for nothing. */
+  private double arriving(Proposal p) {
+    Requirement job = p.requirement();
+    Run run = p.run();
+    List<String> names = run.names();
+    int element = 0;
+    for (Requirement.Piping pipe : job.pipes()) {
+      run = run.replacing(names.get(element++), within(pipe.conduit()));
+    }
+    for (Part part : p.parts()) {
+      if (part instanceof Part.Hose hose) {
+        run = run.replacing(names.get(element), within(hose.conduitRange()));
+      } else if (part instanceof Part.Socket socket) {
+        run = run.replacing(names.get(element), within(socket.capacityRange()));
+      } else if (part instanceof Part.Device device) {
+        run = run.replacing(names.get(element), within(device.capacityRange()));
+      }
+      element += part instanceof Part.Plug ? 0 : 1;
+    }
+    return run.at(FreeAirFlow.ofAnrLitresPerSecond(1000.0
+            * between(
+                job.demandRange().least().cubicMetresPerSecond(),
+                job.demandRange().most().cubicMetresPerSecond())))
+        .<Double>fold(delivered -> delivered.atToolGauge().pascals(), starved -> -1.0);
+  }
+
+  @Property(tries = 60)
+  void what_is_answered_holds_whatever_the_values_are(@ForAll long seed) {
+    random.setSeed(seed);
+    Jumble jumble = new Jumble(seed);
+    Catalogue catalogue = Catalogue.of(jumble.parts());
+    Requirement job = random.nextBoolean() ? jumble.job().build() : jumble.jobOfAnyLayout();
+    List<Proposal> listed = Selection.of(job, catalogue)
+        .fold(fitting -> fitting.proposals(), nothing -> nothing.nearest());
+    for (Proposal p : listed) {
+      double worst = Shelf.pascalsAtTool(p);
+      double best = p.resultAtBest()
+          .<Double>fold(delivered -> delivered.atToolGauge().pascals(), starved -> -1.0);
+      RuleOutcome outcome = p.findings().get(Rule.AIR_AT_TOOL.ordinal()).outcome();
+      for (int i = 0; i < 5; i++) {
+        double arriving = arriving(p);
+        assertThat(arriving).isBetween(worst - ROUNDING, best + ROUNDING);
+        if (outcome == RuleOutcome.MET) {
+          assertThat(arriving).isGreaterThanOrEqualTo(job.least().pascals() - ROUNDING);
+        } else if (outcome == RuleOutcome.UNMET) {
+          assertThat(arriving).isLessThan(job.leastRange().least().pascals() + ROUNDING);
+        }
+      }
+      assertThat(p.doubts().isEmpty()).isEqualTo(outcome != RuleOutcome.OPEN);
+    }
+  }
+}
