@@ -40,9 +40,10 @@ public record CapacityRange(FlowCapacity least, FlowCapacity most, Source assump
   /** The least xT taken of a valve where none is told [-], that of a full-bore ball valve (from memory). */
   public static final double LEAST_XT = 0.2;
 
-  private static final Source TOLD = Source.derived("as told, nothing assumed");
+  static final Source TOLD = Source.derived("as told, nothing assumed");
 
-  private static final String ANY_B = "b not told: from 0 to 0.528, that of a loss-free nozzle";
+  static final Source ANY_B =
+      Source.commonPractice("b not told: from 0 to 0.528, that of a loss-free nozzle");
 
   /**
    * Checks the components.
@@ -130,9 +131,7 @@ public record CapacityRange(FlowCapacity least, FlowCapacity most, Source assump
    */
   public static CapacityRange ofConductance(SonicConductance conductance) {
     return new CapacityRange(
-        FlowCapacity.of(conductance, LEAST_B),
-        FlowCapacity.of(conductance, MOST_B),
-        Source.commonPractice(ANY_B));
+        FlowCapacity.of(conductance, LEAST_B), FlowCapacity.of(conductance, MOST_B), ANY_B);
   }
 
   /**
@@ -194,7 +193,7 @@ public record CapacityRange(FlowCapacity least, FlowCapacity most, Source assump
         List.of(
             FlowCapacity.ofRatedFlow(rated, inlet, drop, temperature, LEAST_B),
             FlowCapacity.ofRatedFlow(rated, inlet, drop, temperature, MOST_B)),
-        Source.commonPractice(ANY_B));
+        ANY_B);
   }
 
   /**
@@ -237,7 +236,27 @@ public record CapacityRange(FlowCapacity least, FlowCapacity most, Source assump
             FlowCapacity.ofRatedFlow(rated, inlet, usual, temperature, LEAST_B),
             FlowCapacity.ofRatedFlow(rated, inlet, usual, temperature, MOST_B)),
         Source.commonPractice("inlet taken as " + Digits.significant(inlet.psi() - 14.7, 4)
-            + " psig, drop from 5 psi to all of it; " + ANY_B));
+            + " psig, drop from 5 psi to all of it; " + ANY_B.citation()));
+  }
+
+  /**
+   * Obtains the range of a table of points: of all curves that come nearly as close to the points as the nearest one,
+   * through whichever point. How far the points lie off the nearest curve stands in the assumption.
+   *
+   * <p>Only b from {@link #LEAST_B} to {@link #MOST_B} is looked at. A b counts as one that fits where the C of the
+   * points differ at most 1.02 times as much as at the best b, which is our own choice.
+   *
+   * @param points the points, at least one
+   * @return the range
+   * @throws IllegalArgumentException if there is none
+   */
+  public static CapacityRange ofPoints(List<RatedPoint> points) {
+    Objects.requireNonNull(points, "points");
+    if (points.isEmpty()) {
+      throw new IllegalArgumentException("points of a rating must be at least 1, was 0");
+    }
+    PointsFit fit = new PointsFit(points, LEAST_B, MOST_B);
+    return spanning(fit.corners(), fit.source());
   }
 
   /** {@return whether the two ends are one capacity} */

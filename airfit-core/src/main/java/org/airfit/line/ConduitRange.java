@@ -1,5 +1,7 @@
 package org.airfit.line;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
 import org.airfit.internal.Digits;
 import org.airfit.quantity.LengthUnit;
@@ -91,6 +93,26 @@ public record ConduitRange(Conduit least, Conduit most, Source assumption) {
   public static ConduitRange exactly(Conduit conduit) {
     Objects.requireNonNull(conduit, "conduit");
     return new ConduitRange(conduit, conduit, TOLD);
+  }
+
+  /**
+   * Obtains this range with fittings on it, instead of those it has.
+   *
+   * @param fittings the fittings
+   * @return this with the largest loss the words leave open on {@code least}, and the least on {@code most}
+   * @throws IllegalArgumentException if a bore is not above 0.5 mm
+   */
+  public ConduitRange withFittings(FittingList fittings) {
+    Objects.requireNonNull(fittings, "fittings");
+    List<Source> sources = new ArrayList<>();
+    if (!isExact() || !assumption.equals(TOLD)) {
+      sources.add(assumption);
+    }
+    sources.addAll(fittings.assumptions());
+    return new ConduitRange(
+        least.withFittings(fittings.mostLoss(least.bore())),
+        most.withFittings(fittings.leastLoss(most.bore())),
+        Source.together(sources));
   }
 
   /** {@return whether the two ends are one conduit} */

@@ -77,8 +77,11 @@ final class FreeAirMarks {
     Map<String, String> hints = new LinkedHashMap<>();
     for (VolumeFlowUnit unit : VolumeFlowUnit.values()) {
       String cure = ": say \"" + unit.symbol() + " ANR\" or \"" + unit.symbol() + " DIN 1343\"";
+      String unmarked = unit == VolumeFlowUnit.CUBIC_FOOT_PER_MINUTE
+          ? ": say \"scfm\" where it is counted at 60 °F and 14.7 psia, \"scfm (68 °F)\" or \"cfm ANR\""
+          : cure;
       for (String word : plainWords(unit)) {
-        hints.put(word, "does not tell the reference state at which the air is counted" + cure);
+        hints.put(word, "does not tell the reference state at which the air is counted" + unmarked);
         hints.put(
             word + "FAD",
             "is free air delivered, counted at the inlet of the compressor, wherever that stood: say \""

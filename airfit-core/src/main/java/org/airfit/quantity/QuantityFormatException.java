@@ -66,6 +66,11 @@ public final class QuantityFormatException extends IllegalArgumentException {
     return position;
   }
 
+  /** {@return what is wrong there, in words} */
+  public String problem() {
+    return problem;
+  }
+
   /** {@return what would have been accepted, with examples} */
   public String accepted() {
     return accepted;

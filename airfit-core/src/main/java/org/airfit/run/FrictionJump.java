@@ -44,6 +44,16 @@ public final class FrictionJump {
     return values.most;
   }
 
+  /** Whether the two pressures differ in the digits printed: a smaller jump is there, and nobody need know. */
+  boolean shows(PressureUnit unit) {
+    return !values.least.format(unit).equals(values.most.format(unit));
+  }
+
+  /** Whether the two pressures differ in the digits printed in one of the units that sheets have. */
+  boolean shows() {
+    return shows(PressureUnit.BAR) || shows(PressureUnit.PSI);
+  }
+
   Caution caution() {
     return new Caution(
         "The friction jumps at this flow",

@@ -138,7 +138,7 @@ final class RunAnswers {
     if (lost > BUDGET_SHARE * toLose) {
       cautions.add(BUDGET);
     }
-    jump.map(FrictionJump::caution).ifPresent(cautions::add);
+    jump.filter(FrictionJump::shows).map(FrictionJump::caution).ifPresent(cautions::add);
     return cautions;
   }
 

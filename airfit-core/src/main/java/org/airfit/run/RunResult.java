@@ -257,7 +257,10 @@ public sealed interface RunResult extends Worked {
               5)
           .answer(AT_TOOL)
           .note("A gauge there shows " + atToolGauge().format(units.pressureUnit()) + ".");
-      arrival.jump.ifPresent(jump -> working.note(both(jump, units)));
+      arrival
+          .jump
+          .filter(jump -> jump.shows(units.pressureUnit()))
+          .ifPresent(jump -> working.note(both(jump, units)));
       arrival.tool.ifPresent(tool -> working
           .note("The flow was found by search: at the pressure that arrives, the tool takes it.")
           .include(tool.working(arrival.atTool, arrival.atmosphere, units)));

@@ -1,6 +1,8 @@
 package org.airfit.source;
 
+import java.util.List;
 import java.util.Objects;
+import java.util.stream.Collectors;
 
 /**
  * Where a number, a rule or a formula comes from.
@@ -104,6 +106,23 @@ public record Source(Basis basis, String citation) {
   public static Source demo(String scenario) {
     Objects.requireNonNull(scenario, "scenario");
     return new Source(Basis.DEMO, scenario);
+  }
+
+  /**
+   * Puts several sources of one answer together.
+   *
+   * @param sources the sources, at least one
+   * @return one source that cites them all, a semicolon between, with the weakest basis of them
+   * @throws IllegalArgumentException if there is none
+   */
+  public static Source together(List<Source> sources) {
+    Objects.requireNonNull(sources, "sources");
+    if (sources.isEmpty()) {
+      throw new IllegalArgumentException("sources must be at least 1, was 0");
+    }
+    return new Source(
+        sources.stream().map(Source::basis).reduce(Basis.STANDARD, Basis::weaker),
+        sources.stream().map(Source::citation).collect(Collectors.joining("; ")));
   }
 
   /** {@return the citation with the basis in brackets, such as "ASME B1.20.1 (standard)"} */

@@ -13,6 +13,7 @@ import org.airfit.air.AirState;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.PressureDrop;
+import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
 import org.airfit.quantity.ValveCoefficient;
@@ -134,5 +135,28 @@ class CapacityRangeProperties {
     CapacityRange range = CapacityRange.spanning(List.of(one, other), SHEET);
     isWithin(one, range, 7.0, ratio);
     isWithin(other, range, 7.0, ratio);
+  }
+
+  /** The true part lies in the range of points read off its curve, wherever they were read. */
+  @Property(tries = 200)
+  void the_range_of_points_of_a_part_holds_it(
+      @ForAll @Scale(12) @DoubleRange(min = 0.0, max = 0.528) double b,
+      @ForAll @Size(min = 1, max = 5)
+          List<@Scale(9) @DoubleRange(min = 0.02, max = 0.95) Double> shares,
+      @ForAll @Scale(12) @DoubleRange(min = 0.0, max = 1.0) double ratio) {
+    FlowCapacity part = FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(4.0), b);
+    List<RatedPoint> points = new ArrayList<>();
+    for (double share : shares) {
+      AbsolutePressure inlet = AbsolutePressure.ofBar(6.0 + share);
+      PressureDrop drop = PressureDrop.ofBar(share * (6.0 + share));
+      points.add(new RatedPoint(
+          FreeAirFlow.from(
+              part.flow(AirState.of(inlet, SHOP), inlet.minus(drop)).massFlow(),
+              ReferenceState.ANR),
+          inlet,
+          drop,
+          SHOP));
+    }
+    isWithin(part, CapacityRange.ofPoints(points), 7.0, ratio);
   }
 }

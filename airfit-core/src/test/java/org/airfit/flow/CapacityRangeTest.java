@@ -224,4 +224,49 @@ class CapacityRangeTest {
             .isExact())
         .isFalse();
   }
+
+  private static RatedPoint point(double litres, double bar) {
+    return new RatedPoint(
+        FreeAirFlow.ofAnrLitresPerSecond(litres),
+        AbsolutePressure.ofBar(7.0),
+        PressureDrop.ofBar(bar),
+        SHOP);
+  }
+
+  @Test
+  void one_point_leaves_as_much_as_a_rated_flow() {
+    CapacityRange range = CapacityRange.ofPoints(List.of(point(20.0, 0.5)));
+    CapacityRange rated = CapacityRange.ofRatedFlow(
+        FreeAirFlow.ofAnrLitresPerSecond(20.0),
+        AbsolutePressure.ofBar(7.0),
+        PressureDrop.ofBar(0.5),
+        SHOP);
+    assertThat(c(range.least())).isCloseTo(c(rated.least()), within(1.0e-9));
+    assertThat(c(range.most())).isCloseTo(c(rated.most()), within(1.0e-9));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> CapacityRange.ofPoints(List.of()))
+        .withMessage("points of a rating must be at least 1, was 0");
+  }
+
+  @Test
+  void the_order_of_points_does_not_matter() {
+    List<RatedPoint> points = List.of(point(12.0, 0.5), point(27.0, 3.0), point(31.0, 5.0));
+    List<RatedPoint> turned = List.of(points.get(2), points.get(0), points.get(1));
+    assertThat(CapacityRange.ofPoints(turned)).isEqualTo(CapacityRange.ofPoints(points));
+  }
+
+  @Test
+  void a_point_that_cannot_be_is_refused() {
+    assertThat(point(1.0, 6.999).drop()).isEqualTo(PressureDrop.ofBar(6.999));
+    for (double bar : new double[] {0.0, 7.0}) {
+      assertThatIllegalArgumentException()
+          .isThrownBy(() -> point(1.0, bar))
+          .withMessageStartingWith(
+              "rated drop must be above 0 and below the inlet pressure 700000.0 Pa(a), was");
+    }
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> point(0.0, 1.0))
+        .withMessage(
+            "rated flow must be above 0, was 0.0 m³/s ANR; a part that passes nothing has no capacity");
+  }
 }

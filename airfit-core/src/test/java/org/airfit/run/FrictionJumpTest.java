@@ -121,6 +121,31 @@ class FrictionJumpTest {
     }
   }
 
+  /** A tube of 0.01 mm jumps by less than a pascal: both sides print as 4 bar(a), so there is nothing to warn of. */
+  @Test
+  void a_jump_below_the_digits_printed_is_no_caution() {
+    FlowElement shortTube =
+        LossModels.isothermal().element(TUBE.withLength(Length.ofMillimetres(0.01)));
+    double before = shortTube.outlet(JUMP * (1.0 - 1.0e-9), 4.0e5, 293.15, VISCOSITY);
+    double behind = shortTube.outlet(JUMP * (1.0 + 1.0e-9), 4.0e5, 293.15, VISCOSITY);
+    assertThat(before - behind).isBetween(1.0e-3, 1.0);
+    Run run = Run.from(FOUR, ATMOSPHERE)
+        .through("tube", TUBE.withLength(Length.ofMillimetres(0.01)));
+    RunResult.Delivered balance =
+        delivered(run.balance(taking(JUMP, 0.5 * (before + behind))));
+    assertThat(balance.jump()).as("it is there").isPresent();
+    assertThat(balance.leastAtTool().pascals()).isCloseTo(behind, within(1.0e-4));
+    assertThat(balance.cautions()).extracting(Caution::title).noneMatch(t -> t.contains("jumps"));
+    for (UnitSystem units : UnitSystem.values()) {
+      assertThat(balance.working(units).toText()).doesNotContain("No flow is steady");
+    }
+    assertThat(delivered(run().balance(taking(JUMP, 0.5 * (laminar() + turbulent()))))
+            .cautions())
+        .as("a jump that shows")
+        .extracting(Caution::title)
+        .anyMatch(t -> t.contains("jumps"));
+  }
+
   @Test
   void the_words_of_the_answer_tell_both_sides_and_count_on_the_lower() {
     double wanted = 0.5 * (laminar() + turbulent());

@@ -197,6 +197,12 @@ final class Field {
     return values;
   }
 
+  /** Whether words stand here: a text that is not the number that a cell of a table holds. */
+  boolean isWords() {
+    return value instanceof String words
+        && (notation == Notation.JSON || !words.strip().matches("[0-9]*\\.?[0-9]*"));
+  }
+
   String text() throws WrongFileException {
     return read(Notation::text);
   }

@@ -1,18 +1,27 @@
 package org.airfit.files;
 
-import java.util.List;
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import org.airfit.flow.CapacityRange;
 import org.airfit.flow.FlowCapacity;
+import org.airfit.flow.Rating;
 import org.airfit.line.Conduit;
+import org.airfit.line.ConduitName;
+import org.airfit.line.ConduitRange;
+import org.airfit.line.FittingList;
 import org.airfit.line.Wall;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.PressureUnit;
+import org.airfit.quantity.QuantityFormatException;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
+import org.airfit.source.Source;
+import org.airfit.thread.Limits;
 
 /**
  * The fields of what air goes through, alike in a job, a catalogue and a network: pipe, tube or hose, and flow
@@ -41,25 +50,121 @@ final class FlowFields {
     return atmosphere;
   }
 
-  /** The bore, length, roughness and fittings of a pipe, tube or hose. */
+  /**
+   * The bore, length, roughness and fittings of a pipe, tube or hose; of a range the end that lets least through, as the
+   * worst case is judged.
+   */
   static Conduit conduit(Field item) throws WrongFileException {
-    Length bore = item.field("bore", Accepted.LENGTH).as(Length::parse);
+    return conduitRange(item).least();
+  }
+
+  /** A pipe, tube or hose as well as its fields tell it. */
+  static ConduitRange conduitRange(Field item) throws WrongFileException {
+    Optional<Field> wall = item.find("wall");
+    Optional<Wall> madeOf = wall.isPresent() ? exactWall(wall.get()) : Optional.empty();
+    Optional<ConduitName> called =
+        wall.isPresent() && madeOf.isEmpty() ? Optional.of(name(wall.get())) : Optional.empty();
+    Optional<Field> size = item.find("size");
+    Optional<ConduitName> sized = size.isPresent() ? sized(size.get(), wall) : Optional.empty();
+    Optional<ConduitName> name = sized.isPresent() ? sized : called;
+    Limits bore = bore(item, name);
     Length length =
         item.field("length", "a length such as \"10 m\" or \"25 ft\"").as(Length::parse);
-    Optional<Field> wall = item.find("wall");
-    Optional<Wall> madeOf = wall.isPresent()
-        ? Optional.of(wall.get().oneOf(List.of(Wall.values()), FlowFields::word))
-        : Optional.empty();
-    Length roughness = madeOf.isPresent() && item.find("roughness").isEmpty()
+    ConduitRange plain = item.build(() -> range(item, bore, length, madeOf, name));
+    Optional<Field> fittings = item.find("fittings");
+    return fittings.isPresent() ? withFittings(fittings.get(), plain) : plain;
+  }
+
+  /** A wall that has one roughness to calculate with, by its whole name. */
+  private static Optional<Wall> exactWall(Field wall) throws WrongFileException {
+    String typed = wall.text().strip();
+    return Arrays.stream(Wall.values()).filter(one -> word(one).equalsIgnoreCase(typed)).findFirst();
+  }
+
+  /** A wall as people call it. */
+  private static ConduitName name(Field wall) throws WrongFileException {
+    try {
+      return ConduitName.parse(wall.text());
+    } catch (QuantityFormatException e) {
+      throw wall.wrong("\"" + wall.text().strip() + "\": " + e.problem() + "; accepted: "
+          + Arrays.stream(Wall.values()).map(FlowFields::word).collect(Collectors.joining(", "))
+          + ", or words such as \"rubber hose\", \"steel pipe, old\", \"hose\"");
+    }
+  }
+
+  /** A size such as "1/2 in sch 40" or "1/4 in hose", with what the wall says of the kind. */
+  private static Optional<ConduitName> sized(Field size, Optional<Field> wall)
+      throws WrongFileException {
+    String typed = size.text().strip();
+    String whole = wall.isPresent() ? typed + ", " + wall.get().text().strip() : typed;
+    ConduitName name;
+    try {
+      name = ConduitName.parse(whole);
+    } catch (QuantityFormatException e) {
+      throw size.wrong("\"" + typed + "\": " + e.problem()
+          + "; accepted: a size by name, such as \"1/2 in sch 40\", \"1/4 in hose\" or \"8 x 1 mm tube\"");
+    }
+    if (name.bore().isEmpty()) {
+      throw size.wrong("\"" + typed + "\": the size is missing; accepted: a size by name, such as"
+          + " \"1/2 in sch 40\", \"1/4 in hose\" or \"8 x 1 mm tube\"");
+    }
+    return Optional.of(name);
+  }
+
+  /** The bore that was measured, or that of the name. */
+  private static Limits bore(Field item, Optional<ConduitName> name) throws WrongFileException {
+    Optional<Limits> byName = name.flatMap(ConduitName::bore);
+    Optional<Field> measured = item.find("bore");
+    if (measured.isEmpty() && byName.isPresent()) {
+      return byName.get();
+    }
+    Length bore = item.field("bore", Accepted.LENGTH + "; or the size, such as \"1/2 in sch 40\"")
+        .as(Length::parse);
+    return new Limits(bore, bore);
+  }
+
+  private static ConduitRange range(
+      Field item, Limits bore, Length length, Optional<Wall> madeOf, Optional<ConduitName> name)
+      throws WrongFileException {
+    Optional<Field> told = item.find("roughness");
+    if (told.isEmpty() && madeOf.isEmpty() && name.isPresent()) {
+      return name.get().over(bore, length);
+    }
+    Length roughness = told.isEmpty() && madeOf.isPresent()
         ? madeOf.get().roughness()
         : item.field(
                 "roughness",
                 "the roughness of the wall, such as \"0.045 mm\" for new steel pipe; or give the wall")
             .as(Length::parse);
-    Optional<Field> fittings = item.find("fittings");
-    double k = fittings.isPresent() ? fittings.get().number() : 0.0;
-    Conduit conduit = item.build(() -> Conduit.of(bore, length, roughness).withFittings(k));
-    return madeOf.map(conduit::withWall).orElse(conduit);
+    Optional<Wall> wall = madeOf.isPresent() ? madeOf : name.flatMap(ConduitName::wall);
+    Conduit least = walled(Conduit.of(bore.least(), length, roughness), wall);
+    if (bore.least().equals(bore.most())) {
+      return ConduitRange.exactly(least);
+    }
+    Conduit most = walled(Conduit.of(bore.most(), length, roughness), wall);
+    return new ConduitRange(least, most, Source.together(name.orElseThrow().assumptions()));
+  }
+
+  private static Conduit walled(Conduit conduit, Optional<Wall> wall) {
+    return wall.map(conduit::withWall).orElse(conduit);
+  }
+
+  /** The sum of K, or the fittings as people count them. */
+  private static ConduitRange withFittings(Field fittings, ConduitRange plain)
+      throws WrongFileException {
+    if (fittings.isWords()) {
+      FittingList list;
+      try {
+        list = FittingList.parse(fittings.text());
+      } catch (QuantityFormatException e) {
+        throw fittings.wrong("\"" + fittings.text().strip() + "\": " + e.problem()
+            + "; accepted: the sum of K as a number, or " + e.accepted());
+      }
+      return fittings.build(() -> plain.withFittings(list));
+    }
+    double k = fittings.number();
+    return fittings.build(() -> new ConduitRange(
+        plain.least().withFittings(k), plain.most().withFittings(k), plain.assumption()));
   }
 
   /** What a wall is called in a file, such as "smooth plastic". */
@@ -67,25 +172,50 @@ final class FlowFields {
     return wall.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
-  /** A flow capacity, by its conductance or by a rating with its conditions. */
+  /** A flow capacity; what is only a range is refused, with what would make it one. */
   static FlowCapacity capacity(Field field) throws WrongFileException {
+    CapacityRange range = capacityRange(field);
+    if (!range.isExact()) {
+      throw field.wrong("is only a range, " + range.least() + " to " + range.most() + " ("
+          + range.assumption().citation()
+          + "); accepted here: one capacity, so add b to it, or xT to Cv or Kv");
+    }
+    return range.least();
+  }
+
+  /** A flow capacity as well as it is told: a text as a catalogue prints it, or an object. */
+  static CapacityRange capacityRange(Field field) throws WrongFileException {
+    if (field.isWords()) {
+      return field.as(Rating::parse).capacity();
+    }
     Optional<Field> conductance = field.find("conductance");
-    FlowCapacity capacity = conductance.isPresent() ? ofConductance(field) : ofRating(field);
+    CapacityRange capacity = conductance.isPresent() ? conductanceRange(field) : ofRating(field);
     field.requireNothingElse();
     return capacity;
   }
 
   /** A flow capacity by the conductance and ratio that stand among other fields. */
   static FlowCapacity ofConductance(Field field) throws WrongFileException {
-    SonicConductance c = field
-        .field("conductance", "a sonic conductance such as \"6.0 dm3/(s bar)\"")
-        .as(SonicConductance::parse);
+    SonicConductance c = conductance(field);
     double b = ratio(field);
     return field.build(() -> FlowCapacity.of(c, b));
   }
 
-  private static FlowCapacity ofRating(Field field) throws WrongFileException {
-    double b = ratio(field);
+  private static SonicConductance conductance(Field field) throws WrongFileException {
+    return field
+        .field("conductance", "a sonic conductance such as \"6.0 dm3/(s bar)\"")
+        .as(SonicConductance::parse);
+  }
+
+  private static CapacityRange conductanceRange(Field field) throws WrongFileException {
+    if (field.find("criticalPressureRatio").isPresent()) {
+      return CapacityRange.exactly(ofConductance(field));
+    }
+    SonicConductance c = conductance(field);
+    return field.build(() -> CapacityRange.ofConductance(c));
+  }
+
+  private static CapacityRange ofRating(Field field) throws WrongFileException {
     FreeAirFlow rated = field
         .field("flow", "a free-air flow such as \"34 scfm\"; or give the conductance instead")
         .as(FreeAirFlow::parse);
@@ -98,7 +228,12 @@ final class FlowFields {
     Temperature temperature = field
         .field("temperature", "the temperature of the rating, such as \"20 °C\"")
         .as(Temperature::parse);
-    return field.build(() -> FlowCapacity.ofRatedFlow(rated, inlet, drop, temperature, b));
+    if (field.find("criticalPressureRatio").isEmpty()) {
+      return field.build(() -> CapacityRange.ofRatedFlow(rated, inlet, drop, temperature));
+    }
+    double b = ratio(field);
+    return field.build(() ->
+        CapacityRange.exactly(FlowCapacity.ofRatedFlow(rated, inlet, drop, temperature, b)));
   }
 
   private static double ratio(Field field) throws WrongFileException {
