@@ -36,7 +36,8 @@ final class AirField {
     Range<FreeAirFlow> average = readings(field, plain, around, remarks);
     double share = duty.isPresent() ? share(duty.get()) : LEAST_DUTY;
     FreeAirFlow most = over(average.most(), share);
-    remarks.add("\"" + Printable.line(typed) + "\" in tool.air is an average: while it runs the tool takes more, "
+    remarks.add("\"" + Printable.line(typed)
+        + "\" in tool.air is an average: while it runs the tool takes more, "
         + (duty.isPresent()
             ? "by its duty of " + share + "."
             : "up to four times as much if it runs a quarter of the time (common practice, no source); tell"
@@ -71,7 +72,8 @@ final class AirField {
     }
     UnmarkedFlow here =
         field.build(() -> flow.atSite(around.pressure(), around.temperature()));
-    remarks.add("\"" + Printable.line(typed) + "\" in tool.air does not tell where the air is counted; it may be "
+    remarks.add("\"" + Printable.line(typed)
+        + "\" in tool.air does not tell where the air is counted; it may be "
         + here.readings().stream()
             .map(UnmarkedFlow.Reading::name)
             .collect(Collectors.joining(", "))

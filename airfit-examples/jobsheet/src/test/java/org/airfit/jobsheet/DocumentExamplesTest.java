@@ -78,8 +78,8 @@ class DocumentExamplesTest {
       End::parse,
       SonicConductance::parse);
 
-  /** Numbers without a unit by design: a price. */
-  private static final Set<String> PLAIN = Set.of("12.50");
+  /** A price, the size of a washer's thread, and an end that the text says is refused. */
+  private static final Set<String> PLAIN = Set.of("12.50", "1/4", "3/8 flare");
 
   @TempDir
   Path folder;
