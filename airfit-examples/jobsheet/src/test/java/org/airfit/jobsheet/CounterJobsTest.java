@@ -286,7 +286,7 @@ class CounterJobsTest {
     assertThat(nearest.unmet()).extracting(Finding::rule).containsExactly(Rule.HOSE_REACHES);
   }
 
-  /** Of 100 ft there are 3/8 in and 1/2 in: the narrower one leaves too little, and is told as such where it is tried. */
+  /** Of 100 ft there are 3/8 in and 1/2 in: the narrower one leaves too little, and is told so where it is tried. */
   @Test
   void the_least_bore_of_a_long_hose_is_the_one_that_leaves_enough() throws Exception {
     JobSheet sheet = sheet("counter/least-bore.json");
@@ -319,8 +319,8 @@ class CounterJobsTest {
   }
 
   /**
-   * 400 l/min may be counted at 20 °C (ANR), 0 °C (DIN 1343), as ISO 1217 does, or as it is drawn in at the site. As mass
-   * DIN 1343 is the most, about 8 % above ANR: 293.15 K over 273.15 K is 1.073, 1.01325 bar over 1 bar 1.013.
+   * 400 l/min may be counted at 20 °C (ANR), 0 °C (DIN 1343), as ISO 1217 does, or as it is drawn in at the site. As
+   * mass DIN 1343 is the most, about 9 % above ANR: 293.15 K over 273.15 K is 1.073, 1.01325 bar over 1 bar 1.013.
    */
   @Test
   void a_flow_in_litres_is_read_with_all_its_meanings() throws Exception {
