@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.airfit.air.AirState;
 import org.airfit.run.Run;
 import org.airfit.safety.SafetyRules;
 import org.airfit.select.Extra;
@@ -99,15 +100,16 @@ public final class JobFile {
         hand.isPresent() ? Optional.of(HandFields.of(hand.get(), catalogue)) : Optional.empty();
 
     List<String> remarks = new ArrayList<>();
+    Field supplied = root.field("supply", "an object such as {\"pressure\": \"90 to 110 psig\"}");
+    AirState around = JobSupply.around(supplied, remarks);
     Field tool = root.field("tool", "an object with name, air, pressure and inlet");
     String toolName = tool.field("name", "what the tool is").text();
-    Requirement.Builder requirement = JobTool.of(tool, remarks);
+    Requirement.Builder requirement = JobTool.of(tool, around, remarks);
     Field list = root.field(
         "line",
         "a list of what stands from the supply to the tool, such as {\"kind\": \"outlet\", …}");
     JobLine line = JobLine.of(list, catalogue, remarks);
-    Field supplied = root.field("supply", "an object such as {\"pressure\": \"90 to 110 psig\"}");
-    JobSupply supply = JobSupply.tell(supplied, line.regulator(), requirement, remarks);
+    JobSupply supply = JobSupply.tell(supplied, line.regulator(), requirement, around);
     line.tell(requirement);
     requirement.layout(line.layout(list));
     Optional<Field> conditions =

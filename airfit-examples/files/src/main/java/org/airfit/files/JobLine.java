@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.airfit.joint.End;
-import org.airfit.line.Conduit;
+import org.airfit.line.ConduitRange;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.PressureUnit;
@@ -88,7 +88,7 @@ final class JobLine {
   /** Tells the pipes, the outlet and what stands behind it. */
   void tell(Requirement.Builder requirement) throws WrongFileException {
     for (Entry pipe : pipes) {
-      Conduit conduit = FlowFields.conduit(pipe.item());
+      ConduitRange conduit = FlowFields.conduitRange(pipe.item());
       pipe.item().requireNothingElse();
       requirement.pipe(pipe.name(), conduit);
     }

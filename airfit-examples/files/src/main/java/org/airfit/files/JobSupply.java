@@ -27,15 +27,22 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
 
   private static final AbsolutePressure BY_THE_SEA = AbsolutePressure.ofPascals(101_325.0);
 
+  /** The air around the works, and its temperature in the line. */
+  static AirState around(Field supplied, List<String> remarks) throws WrongFileException {
+    AbsolutePressure atmosphere = atmosphere(supplied, remarks);
+    Temperature temperature = temperature(supplied, remarks);
+    return supplied.build(() -> AirState.of(atmosphere, temperature));
+  }
+
   /** Reads the supply and tells it, with the regulator that stands first in the line, if one does. */
   static JobSupply tell(
       Field supplied,
       Optional<JobLine.Entry> first,
       Requirement.Builder requirement,
-      List<String> remarks)
+      AirState around)
       throws WrongFileException {
-    AbsolutePressure atmosphere = atmosphere(supplied, remarks);
-    Temperature temperature = temperature(supplied, remarks);
+    AbsolutePressure atmosphere = around.pressure();
+    Temperature temperature = around.temperature();
     Field told = supplied.field("pressure", "\"90 to 110 psig\" or \"7.4 bar(g)\"");
     Range<GaugePressure> pressure = told.range(GaugePressure::parse);
     Optional<Field> relief = supplied.find("highest", Accepted.GAUGE);

@@ -3,8 +3,10 @@ package org.airfit.files;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import org.airfit.air.AirState;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Range;
 import org.airfit.safety.Medium;
 import org.airfit.select.Environment;
 import org.airfit.select.Lubrication;
@@ -16,11 +18,11 @@ final class JobTool {
   private JobTool() {}
 
   /** Starts a requirement with the tool. */
-  static Requirement.Builder of(Field tool, List<String> remarks) throws WrongFileException {
-    FreeAirFlow air = tool.field("air", "a free-air flow such as \"34 scfm\" or \"16 L/s ANR\"")
-        .as(FreeAirFlow::parse);
+  static Requirement.Builder of(Field tool, AirState around, List<String> remarks)
+      throws WrongFileException {
+    Range<FreeAirFlow> air = AirField.of(tool, around, remarks);
     Field least = tool.field("pressure", Accepted.GAUGE);
-    GaugePressure pressure = least.as(GaugePressure::parse);
+    Range<GaugePressure> pressure = least.range(GaugePressure::parse);
     Requirement.Builder requirement = least.build(() -> Requirement.forTool(air, pressure));
     requirement.toolInlet(EndField.in(tool.field("inlet", Accepted.END), remarks));
     Optional<Field> rating = tool.find("notAbove", Accepted.GAUGE);

@@ -5,9 +5,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.airfit.flow.FlowCapacity;
+import org.airfit.flow.CapacityRange;
 import org.airfit.joint.End;
-import org.airfit.line.Conduit;
+import org.airfit.line.ConduitRange;
 import org.airfit.plug.PlugProfile;
 import org.airfit.plug.ReferenceSet;
 import org.airfit.quantity.FreeAirFlow;
@@ -35,7 +35,7 @@ final class PartFields {
   static final String REGULATOR = "regulator";
 
   private static final String CAPACITY =
-      "an object with conductance or with a rated flow, see docs/job-file.md";
+      "a rating such as \"Cv 1.4\", or an object with conductance, see docs/job-file.md";
 
   /** A complaint names no more profiles. */
   private static final int MOST_NAMED = 20;
@@ -104,7 +104,7 @@ final class PartFields {
       takes.add(profileId(profile, set));
     }
     End end = end(item);
-    FlowCapacity capacity = capacity(item);
+    CapacityRange capacity = capacity(item);
     return item.build(() -> new Part.Socket(facts, takes, end, capacity));
   }
 
@@ -122,7 +122,7 @@ final class PartFields {
       Length diameter = outside.get().as(Length::parse);
       told = outside.get().build(() -> soFar.withOutsideDiameter(diameter));
     }
-    Conduit conduit = FlowFields.conduit(item);
+    ConduitRange conduit = FlowFields.conduitRange(item);
     End end = end(item);
     return new Part.Hose(told, named, conduit, end, otherEnd(item, end));
   }
@@ -142,7 +142,7 @@ final class PartFields {
   private Part regulator(Field item, PartFacts facts) throws WrongFileException {
     End end = end(item);
     End other = otherEnd(item, end);
-    FlowCapacity capacity = capacity(item);
+    CapacityRange capacity = capacity(item);
     Optional<Droop> told = Droop.in(item);
     if (told.isEmpty()) {
       remarks.add(item.place() + ": the droop of " + facts.name()
@@ -177,8 +177,8 @@ final class PartFields {
     }
   }
 
-  private static FlowCapacity capacity(Field item) throws WrongFileException {
-    return FlowFields.capacity(item.field("capacity", CAPACITY));
+  private static CapacityRange capacity(Field item) throws WrongFileException {
+    return FlowFields.capacityRange(item.field("capacity", CAPACITY));
   }
 
   /** The id of a profile of a set. */

@@ -60,20 +60,20 @@ final class PartsThere {
   private static Part existing(Part part) {
     PartFacts facts = part.facts().asExisting();
     if (part instanceof Part.Socket it) {
-      return new Part.Socket(facts, it.profiles(), it.end(), it.capacity());
+      return new Part.Socket(facts, it.profiles(), it.end(), it.capacityRange());
     }
     if (part instanceof Part.Plug it) {
       return new Part.Plug(facts, it.profile(), it.end());
     }
     if (part instanceof Part.Hose it) {
-      return new Part.Hose(facts, it.bore(), it.conduit(), it.upstream(), it.downstream());
+      return new Part.Hose(facts, it.bore(), it.conduitRange(), it.upstream(), it.downstream());
     }
     if (part instanceof Part.Regulator it) {
       return new Part.Regulator(
-          facts, it.capacity(), it.droop(), it.atFlow(), it.upstream(), it.downstream());
+          facts, it.capacityRange(), it.droop(), it.atFlow(), it.upstream(), it.downstream());
     }
     if (part instanceof Part.Device it) {
-      return new Part.Device(facts, it.kind(), it.capacity(), it.upstream(), it.downstream());
+      return new Part.Device(facts, it.kind(), it.capacityRange(), it.upstream(), it.downstream());
     }
     Part.Adapter it = (Part.Adapter) part;
     return new Part.Adapter(facts, it.one(), it.other(), it.conduit());

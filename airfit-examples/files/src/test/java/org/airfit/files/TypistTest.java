@@ -47,8 +47,8 @@ class TypistTest {
         // a pressure that does not say from where it counts
         Arguments.of("\"90 psig\"", "\"90 psi\"", "tool.pressure: ", "say psig"),
         Arguments.of("\"8.5 bar(g)\"", "\"8.5 bar\"", "supply.pressure: ", "say bar(g)"),
-        // free air that does not say where it is counted
-        Arguments.of("\"22 scfm\"", "\"10 L/s\"", "tool.air: ", "L/s ANR"),
+        // a unit that is none
+        Arguments.of("\"22 scfm\"", "\"22 scmf\"", "tool.air: ", "scfm (60 °F)"),
         // a misspelt field, that may be missing or must be there
         Arguments.of("\"dropped\"", "\"droped\"", "conditions.droped: ", "nearest: dropped"),
         Arguments.of(

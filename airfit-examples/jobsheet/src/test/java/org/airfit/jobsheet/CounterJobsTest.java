@@ -12,6 +12,7 @@ import org.airfit.files.WrongFileException;
 import org.airfit.plug.Dimension;
 import org.airfit.plug.Identification;
 import org.airfit.plug.PlugVerdict;
+import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
@@ -285,7 +286,7 @@ class CounterJobsTest {
     assertThat(nearest.unmet()).extracting(Finding::rule).containsExactly(Rule.HOSE_REACHES);
   }
 
-  /** Of 100 ft there are 3/8 in and 1/2 in: the narrower one leaves too little, and is told as such where it is tried. */
+  /** Of 100 ft there are 3/8 in and 1/2 in: the narrower one leaves too little, and is told so where it is tried. */
   @Test
   void the_least_bore_of_a_long_hose_is_the_one_that_leaves_enough() throws Exception {
     JobSheet sheet = sheet("counter/least-bore.json");
@@ -315,6 +316,37 @@ class CounterJobsTest {
               throw new AssertionError(found);
             },
             none -> none);
+  }
+
+  /**
+   * 400 l/min may be counted at 20 °C (ANR), 0 °C (DIN 1343), as ISO 1217 does, or as it is drawn in at the site. As
+   * mass DIN 1343 is the most, about 9 % above ANR: 293.15 K over 273.15 K is 1.073, 1.01325 bar over 1 bar 1.013.
+   */
+  @Test
+  void a_flow_in_litres_is_read_with_all_its_meanings() throws Exception {
+    JobSheet sheet = sheet("body-shop/marked-in-litres.json");
+    var air = sheet.requirement().demandRange();
+    assertThat(air.isExact()).isFalse();
+    assertThat(air.contains(FreeAirFlow.parse("400 L/min ANR"))).isTrue();
+    assertThat(air.contains(FreeAirFlow.parse("400 L/min DIN 1343"))).isTrue();
+    double ratio =
+        air.most().massFlow().kilogramsPerSecond() / air.least().massFlow().kilogramsPerSecond();
+    assertThat(ratio).isBetween(1.07, 1.12);
+    assertThat(sheet.job().remarks())
+        .anyMatch(remark -> remark.contains("ANR") && remark.contains("DIN 1343"));
+    assertThat(arrives(best(sheet))).isGreaterThan(6.3 * 14.5038);
+  }
+
+  /** The plate tells an average: the hose is chosen for the air while the tool runs, up to four times as much. */
+  @Test
+  void an_average_flow_is_not_taken_for_the_flow_while_the_tool_runs() throws Exception {
+    JobSheet sheet = sheet("tyre-bay/average-cfm.json");
+    var air = sheet.requirement().demandRange();
+    assertThat(air.contains(FreeAirFlow.parse("4 scfm"))).isTrue();
+    assertThat(air.contains(FreeAirFlow.parse("16 scfm"))).isTrue();
+    assertThat(air.contains(FreeAirFlow.parse("18 scfm"))).isFalse();
+    assertThat(sheet.job().remarks()).anyMatch(remark -> remark.contains("is an average"));
+    assertThat(arrives(best(sheet))).isGreaterThan(90.0);
   }
 
   /** The cheapest costs less and has more pieces; the simplest has fewer and costs more. */

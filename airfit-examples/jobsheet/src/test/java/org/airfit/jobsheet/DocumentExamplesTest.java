@@ -23,7 +23,10 @@ import org.airfit.files.Json;
 import org.airfit.files.MeasuredSet;
 import org.airfit.files.ReferenceSetFile;
 import org.airfit.files.WrongFileException;
+import org.airfit.flow.Rating;
 import org.airfit.joint.End;
+import org.airfit.line.ConduitName;
+import org.airfit.line.FittingList;
 import org.airfit.measure.Instrument;
 import org.airfit.plug.KnownPlugs;
 import org.airfit.quantity.AbsolutePressure;
@@ -33,6 +36,7 @@ import org.airfit.quantity.Length;
 import org.airfit.quantity.Range;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
+import org.airfit.quantity.UnmarkedFlow;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -64,14 +68,18 @@ class DocumentExamplesTest {
       GaugePressure::parse,
       text -> Range.parse(text, GaugePressure::parse),
       AbsolutePressure::parse,
+      ConduitName::parse,
+      FittingList::parse,
+      Rating::parse,
+      UnmarkedFlow::parse,
       Length::parse,
       FreeAirFlow::parse,
       Temperature::parse,
       End::parse,
       SonicConductance::parse);
 
-  /** Numbers without a unit by design: a price. */
-  private static final Set<String> PLAIN = Set.of("12.50");
+  /** A price, the size of a washer's thread, and an end that the text says is refused. */
+  private static final Set<String> PLAIN = Set.of("12.50", "1/4", "3/8 flare");
 
   @TempDir
   Path folder;
