@@ -202,8 +202,7 @@ final class RuleSentences {
   }
 
   private static String has(RunResult result, UnitSystem units) {
-    return result.fold(
-        delivered -> units.say(delivered.atToolGauge()), starved -> "no air at all");
+    return result.fold(delivered -> units.say(delivered.atToolGauge()), starved -> "no air at all");
   }
 
   /** What is to be asked, the one first that settles most. */
