@@ -12,7 +12,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.airfit.flow.Rating;
 import org.airfit.joint.End;
+import org.airfit.line.ConduitName;
+import org.airfit.line.FittingList;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.Area;
 import org.airfit.quantity.BasicBodySize;
@@ -32,6 +35,7 @@ import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
+import org.airfit.quantity.UnmarkedFlow;
 import org.airfit.quantity.ValveCoefficient;
 import org.airfit.quantity.Velocity;
 import org.airfit.quantity.Volume;
@@ -129,7 +133,22 @@ class PrintedValuesTest {
       entry(
           ValveCoefficient.class, List.of(ValveCoefficient.ofCv(1.04), ValveCoefficient.ofKv(0.9))),
       entry(Velocity.class, List.of(Velocity.ofFeetPerSecond(30))),
-      entry(Volume.class, List.of(Volume.ofUsGallons(60))));
+      entry(Volume.class, List.of(Volume.ofUsGallons(60))),
+      entry(
+          UnmarkedFlow.class,
+          List.of(
+              UnmarkedFlow.parse("25 CFM"),
+              UnmarkedFlow.of(1.0 / 3.0, VolumeFlowUnit.LITRE_PER_SECOND))),
+      entry(
+          Rating.class,
+          List.of(
+              Rating.parse(" Cv 1.4"),
+              Rating.parse("40 scfm at 100 psig, 5 psi drop"),
+              Rating.parse("20 scfm at 100 psig, 1 psi drop; 40 scfm, 4 psi drop"))),
+      entry(FittingList.class, List.of(FittingList.parse("4 elbows and a tee "))),
+      entry(
+          ConduitName.class,
+          List.of(ConduitName.parse(" 1/4 in hose, old"), ConduitName.parse("steel pipe"))));
 
   /** The public types with a public static {@code parse(String)}. */
   static List<Class<?>> types() {
