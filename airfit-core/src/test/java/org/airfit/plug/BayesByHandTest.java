@@ -425,10 +425,8 @@ class BayesByHandTest {
     double u = 0.02;
     double sigma = Math.hypot(S_TIP, u);
     double weightA = 0.475 * even(10.08, 9.95, 10.05, u) * even(13.9, 13.95, 14.05, u) * 0.1;
-    double weightB = 0.475
-        * normal(0.02, sigma)
-        * normal(0.02, sigma)
-        * normal(0.2, Math.hypot(S_LENGTH, 0.05));
+    double weightB =
+        0.475 * normal(0.02, sigma) * normal(0.02, sigma) * normal(0.2, Math.hypot(S_LENGTH, 0.05));
     double all = weightA + weightB + 0.05 / 1000.0;
     List<PlugReading> readings = List.of(
         read(Dimension.TIP_DIAMETER, 10.08, u),

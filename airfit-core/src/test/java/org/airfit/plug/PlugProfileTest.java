@@ -308,8 +308,9 @@ class PlugProfileTest {
     assertThat(one.dimension(Dimension.TIP_DIAMETER, near(1.0)).findings()).isEmpty();
     assertThat(one.dimension(Dimension.TIP_DIAMETER, near(0.9)).findings())
         .singleElement()
-        .hasToString("tip diameter (D_t) of an air-line plug is hardly 0.9 mm: it looks like inches typed"
-            + " as millimetres, 0.9 in is 22.86 mm; type the unit, or confirm");
+        .hasToString(
+            "tip diameter (D_t) of an air-line plug is hardly 0.9 mm: it looks like inches typed"
+                + " as millimetres, 0.9 in is 22.86 mm; type the unit, or confirm");
   }
 
   @ParameterizedTest
@@ -326,7 +327,8 @@ class PlugProfileTest {
   @Test
   void a_groove_needs_room_in_front_of_the_stop() {
     assertThat(finding(sound().dimension(Dimension.TIP_LENGTH, near(25.0))))
-        .isEqualTo("groove width (W_g) must be at most 0 mm, the insertion length (L_i) less the tip"
-            + " length (L_g), was 4 mm: the groove lies in front of the stop face; check all three");
+        .isEqualTo(
+            "groove width (W_g) must be at most 0 mm, the insertion length (L_i) less the tip"
+                + " length (L_g), was 4 mm: the groove lies in front of the stop face; check all three");
   }
 }
