@@ -39,7 +39,9 @@ class NullsTest {
       "run.RankedChange.rank",
       "safety.SafetyRules.ofRows",
       "safety.SafetyRules.ofTable",
+      "select.BillOfMaterials.of",
       "select.JobFindings.of",
+      "select.Offers.of",
       "select.Selection.of",
       "working.Formula.of",
       "working.Formula.solvedFor");
