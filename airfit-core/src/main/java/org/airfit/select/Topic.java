@@ -212,7 +212,7 @@ public enum Topic {
 
   /** {@return whether nothing can be chosen without it} The medium is not one of these, but comes before them all. */
   public boolean isNecessary() {
-    return ordinal() >= AIR_NEEDED.ordinal() && ordinal() <= REACH.ordinal();
+    return compareTo(AIR_NEEDED) >= 0 && compareTo(REACH) <= 0;
   }
 
   /** {@return whether the answer is an amount with its unit, not a word} */

@@ -3,6 +3,7 @@ package org.airfit.select;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -102,7 +103,7 @@ final class Turns {
   }
 
   /** Ratings of parts, whole and the share of them that a rule allows, the tool's limit, and limits of rules. */
-  private static void pressures(Requirement job, Catalogue catalogue, TreeSet<Double> turns) {
+  private static void pressures(Requirement job, Catalogue catalogue, Set<Double> turns) {
     List<SafetyRule> rules = job.rules().rules();
     parts(job, catalogue)
         .map(part -> part.facts().rating())
@@ -133,7 +134,7 @@ final class Turns {
       Requirement job,
       Catalogue catalogue,
       Function<PartFacts, Optional<Temperature>> bound,
-      TreeSet<Double> turns) {
+      Set<Double> turns) {
     parts(job, catalogue)
         .map(part -> bound.apply(part.facts()))
         .flatMap(Optional::stream)

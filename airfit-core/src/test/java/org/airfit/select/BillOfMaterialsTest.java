@@ -2,6 +2,7 @@ package org.airfit.select;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -560,5 +561,27 @@ class BillOfMaterialsTest {
         .isNotEqualTo(Catalogue.of(List.of(SOCKET)));
     assertThat(Catalogue.of(List.of(SOCKET), List.of(TAPE)).accessories()).containsExactly(TAPE);
     assertThat(Extra.parse(" Whip Restraint ")).isEqualTo(Extra.WHIP_RESTRAINT);
+  }
+
+  /** A proposal, a requirement and a year are made by hand only, so that nothing else tries these doors. */
+  @Test
+  @SuppressWarnings("NullAway")
+  void nulls_are_refused_by_name() {
+    Catalogue none = Catalogue.of(List.of());
+    Requirement job = Shelf.job().build();
+    assertThatNullPointerException()
+        .isThrownBy(() -> BillOfMaterials.of(null, none))
+        .withMessage("proposal");
+    assertThatNullPointerException()
+        .isThrownBy(() -> BillOfMaterials.of(usual(), null))
+        .withMessage("catalogue");
+    assertThatNullPointerException()
+        .isThrownBy(() -> BillOfMaterials.of(usual(), none, null))
+        .withMessage("units");
+    assertThatNullPointerException().isThrownBy(() -> Offers.of(null, none)).withMessage("job");
+    assertThatNullPointerException().isThrownBy(() -> Offers.of(job, null)).withMessage("catalogue");
+    assertThatNullPointerException()
+        .isThrownBy(() -> Offers.of(job, none, null))
+        .withMessage("year");
   }
 }
