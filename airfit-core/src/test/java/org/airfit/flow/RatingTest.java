@@ -533,6 +533,7 @@ class RatingTest {
   }
 
   @Test
+  @SuppressWarnings("NullAway") // what a caller without null checks could pass
   void a_text_longer_than_any_rating_is_refused_unread() {
     String longest = "Cv 1.4" + " ".repeat(394);
     assertThat(Rating.parse(longest).toString()).isEqualTo("Cv 1.4");

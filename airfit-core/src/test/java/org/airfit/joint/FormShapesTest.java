@@ -72,14 +72,11 @@ class FormShapesTest {
   };
 
   private static List<String> sizesAbout(String size) {
-    int middle = NominalThreadSize.parse(size).ordinal();
-    List<String> sizes = new ArrayList<>();
-    for (NominalThreadSize each : NominalThreadSize.values()) {
-      if (Math.abs(each.ordinal() - middle) <= 1) {
-        sizes.add(each.label());
-      }
-    }
-    return sizes;
+    List<NominalThreadSize> all = List.of(NominalThreadSize.values());
+    int middle = all.indexOf(NominalThreadSize.parse(size));
+    return all.subList(Math.max(0, middle - 1), Math.min(all.size(), middle + 2)).stream()
+        .map(NominalThreadSize::label)
+        .toList();
   }
 
   private static Set<String> wanted() {
@@ -90,7 +87,7 @@ class FormShapesTest {
       String stud = "port adapter " + THREADS_37[i] + " male with O-ring × ";
       wanted.add(stud + "37° flare " + THREADS_37[i] + " male");
       wanted.add(stud + "37° flare " + THREADS_37[i] + " female swivel");
-      for (String size : sizesAbout(PIPE_OF_TUBE.get(TUBES_37[i]))) {
+      for (String size : sizesAbout(PIPE_OF_TUBE.getOrDefault(TUBES_37[i], ""))) {
         wanted.add(stud + size + " NPT female");
       }
     }
@@ -133,7 +130,7 @@ class FormShapesTest {
       String nut = form + threads[i] + " female swivel";
       wanted.add("flare union " + nose + " × " + nose);
       wanted.add("swivel union " + nut + " × " + nut);
-      for (String size : sizesAbout(PIPE_OF_TUBE.get(tubes[i]))) {
+      for (String size : sizesAbout(PIPE_OF_TUBE.getOrDefault(tubes[i], ""))) {
         for (String family : families) {
           for (String gender : List.of("male", "female")) {
             String pipe = family.formatted(size) + gender;

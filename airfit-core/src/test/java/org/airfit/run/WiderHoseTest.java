@@ -108,6 +108,7 @@ class WiderHoseTest {
   }
 
   @Test
+  @SuppressWarnings("NullAway") // what a caller without null checks could pass
   void what_is_null_is_named() {
     assertThatNullPointerException()
         .isThrownBy(() -> WiderHose.tried(RUN, null, WEAK, LEAST, UnitSystem.US))

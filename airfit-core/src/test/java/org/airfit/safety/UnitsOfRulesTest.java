@@ -126,9 +126,10 @@ class UnitsOfRulesTest {
 
   @Test
   void a_rule_of_ones_own_may_name_its_limit_too() {
-    SafetyRules own =
-        SafetyRules.ofTable("jurisdiction,citation,text,quantity,operator,limit,unit,source,basis\n"
-            + "Works,W 1,no line above {limit},line pressure,<=,7,bar,own,practice\n");
+    SafetyRules own = SafetyRules.ofTable("""
+        jurisdiction,citation,text,quantity,operator,limit,unit,source,basis
+        Works,W 1,no line above {limit},line pressure,<=,7,bar,own,practice
+        """);
     SafetyRule rule = own.rules().get(0);
     assertThat(rule.demand()).isEqualTo("No line above 7 bar(g).");
     assertThat(rule.toldIn(UnitSystem.US).demand())

@@ -116,7 +116,7 @@ class InterviewProperties {
           try {
             more.add(talk.with(topic, text));
           } catch (IllegalArgumentException atOdds) {
-            continue; // such as a highest pressure below that of a compressor that stops
+            // such as a highest pressure below that of a compressor that stops: no answer
           }
         }
       }

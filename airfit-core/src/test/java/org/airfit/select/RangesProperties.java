@@ -89,7 +89,11 @@ class RangesProperties {
       double worst = Shelf.pascalsAtTool(p);
       double best = p.resultAtBest()
           .<Double>fold(delivered -> delivered.atToolGauge().pascals(), starved -> -1.0);
-      RuleOutcome outcome = p.findings().get(Rule.AIR_AT_TOOL.ordinal()).outcome();
+      RuleOutcome outcome = p.findings().stream()
+          .filter(finding -> finding.rule() == Rule.AIR_AT_TOOL)
+          .findFirst()
+          .orElseThrow()
+          .outcome();
       for (int i = 0; i < 5; i++) {
         double arriving = arriving(p);
         assertThat(arriving).isBetween(worst - ROUNDING, best + ROUNDING);

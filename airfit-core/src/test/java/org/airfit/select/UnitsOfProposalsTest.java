@@ -44,10 +44,11 @@ class UnitsOfProposalsTest {
 
   /** Jobs that between them make each rule say each of the things it can say with a number. */
   private static List<Selection> selections() {
-    SafetyRules own = SafetyRules.ofTable(
-        "jurisdiction,citation,text,quantity,operator,limit,unit,source,basis,asks\n"
-            + "Works,W 1,no line above {limit},line pressure,<=,7.2,bar,own,practice,forbids\n"
-            + "Works,W 2,no hose above {limit},hose bore,<=,0.25,in,own,practice,forbids\n");
+    SafetyRules own = SafetyRules.ofTable("""
+        jurisdiction,citation,text,quantity,operator,limit,unit,source,basis,asks
+        Works,W 1,no line above {limit},line pressure,<=,7.2,bar,own,practice,forbids
+        Works,W 2,no hose above {limit},hose bore,<=,0.25,in,own,practice,forbids
+        """);
     List<Requirement.Builder> jobs = List.of(
         typedInUs(),
         typedInUs().reach(Length.parse("60 ft")),
@@ -59,9 +60,10 @@ class UnitsOfProposalsTest {
         typedInUs().blowGun(GaugePressure.parse("60 psig")),
         typedInUs()
             .blowGun(GaugePressure.parse("28 psig"))
-            .rules(SafetyRules.ofTable(
-                "jurisdiction,citation,text,quantity,operator,limit,unit,source,basis\n"
-                    + "Works,W 3,clean below {limit},cleaning pressure,<,2,bar,own,practice\n")),
+            .rules(SafetyRules.ofTable("""
+                jurisdiction,citation,text,quantity,operator,limit,unit,source,basis
+                Works,W 3,clean below {limit},cleaning pressure,<,2,bar,own,practice
+                """)),
         typedInUs().automaticFeed(),
         typedInUs().impactTool(),
         typedInUs().rules(own),
