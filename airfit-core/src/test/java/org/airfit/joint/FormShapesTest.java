@@ -2,10 +2,10 @@ package org.airfit.joint;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import org.airfit.quantity.NominalThreadSize;
@@ -71,12 +71,17 @@ class FormShapesTest {
     {"M18x1.5", "3/8"}, {"M22x1.5", "1/2"}, {"M27x2", "3/4"}, {"M33x2", "1"}
   };
 
+  /** The sizes of pipe threads one step below and above one, and itself. */
   private static List<String> sizesAbout(String size) {
     List<NominalThreadSize> all = List.of(NominalThreadSize.values());
     int middle = all.indexOf(NominalThreadSize.parse(size));
     return all.subList(Math.max(0, middle - 1), Math.min(all.size(), middle + 2)).stream()
         .map(NominalThreadSize::label)
         .toList();
+  }
+
+  private static List<String> sizesAboutTube(String tube) {
+    return sizesAbout(Objects.requireNonNull(PIPE_OF_TUBE.get(tube), tube));
   }
 
   private static Set<String> wanted() {
@@ -87,7 +92,7 @@ class FormShapesTest {
       String stud = "port adapter " + THREADS_37[i] + " male with O-ring × ";
       wanted.add(stud + "37° flare " + THREADS_37[i] + " male");
       wanted.add(stud + "37° flare " + THREADS_37[i] + " female swivel");
-      for (String size : sizesAbout(PIPE_OF_TUBE.getOrDefault(TUBES_37[i], ""))) {
+      for (String size : sizesAboutTube(TUBES_37[i])) {
         wanted.add(stud + size + " NPT female");
       }
     }
@@ -130,7 +135,7 @@ class FormShapesTest {
       String nut = form + threads[i] + " female swivel";
       wanted.add("flare union " + nose + " × " + nose);
       wanted.add("swivel union " + nut + " × " + nut);
-      for (String size : sizesAbout(PIPE_OF_TUBE.getOrDefault(tubes[i], ""))) {
+      for (String size : sizesAboutTube(tubes[i])) {
         for (String family : families) {
           for (String gender : List.of("male", "female")) {
             String pipe = family.formatted(size) + gender;

@@ -1,5 +1,6 @@
 package org.airfit.files;
 
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -67,10 +68,12 @@ public record TypedUnits(Optional<UnitSystem> said, int us, int si) {
    * @return the counts, with nothing said
    */
   public static TypedUnits of(Document document) {
-    int[] counts = new int[UnitSystem.values().length];
+    Map<UnitSystem, Integer> counts = new EnumMap<>(UnitSystem.class);
     count(document.content(), counts);
     return new TypedUnits(
-        Optional.empty(), counts[UnitSystem.US.ordinal()], counts[UnitSystem.SI.ordinal()]);
+        Optional.empty(),
+        counts.getOrDefault(UnitSystem.US, 0),
+        counts.getOrDefault(UnitSystem.SI, 0));
   }
 
   /** Reads the field {@code units}, and counts the values of the file. */
@@ -85,7 +88,7 @@ public record TypedUnits(Optional<UnitSystem> said, int us, int si) {
             counted.si);
   }
 
-  private static void count(Object value, int[] counts) {
+  private static void count(Object value, Map<UnitSystem, Integer> counts) {
     if (value instanceof Map<?, ?> object) {
       object.forEach((name, field) -> {
         String key = String.valueOf(name);
@@ -98,7 +101,7 @@ public record TypedUnits(Optional<UnitSystem> said, int us, int si) {
     } else if (value instanceof List<?> list) {
       list.stream().filter(Objects::nonNull).forEach(item -> count(item, counts));
     } else if (value instanceof String text) {
-      UnitWords.in(text).forEach(system -> counts[system.ordinal()]++);
+      UnitWords.in(text).forEach(system -> counts.merge(system, 1, Integer::sum));
     }
   }
 
