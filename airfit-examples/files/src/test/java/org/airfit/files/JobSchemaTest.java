@@ -12,6 +12,7 @@ import com.networknt.schema.SpecVersion;
 import com.networknt.schema.ValidationMessage;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -34,7 +35,7 @@ class JobSchemaTest {
 
   private static String text() throws IOException {
     try (InputStream in = JobFile.class.getResourceAsStream(PLACE)) {
-      return new String(Objects.requireNonNull(in, PLACE).readAllBytes());
+      return new String(Objects.requireNonNull(in, PLACE).readAllBytes(), StandardCharsets.UTF_8);
     }
   }
 
