@@ -346,7 +346,8 @@ class FormPairsTest {
     assertThat(mating("European claw", "European claw").reason())
         .contains(claw("European claw", "claw spacing") + " mm apart on every size");
     assertThat(mating("two-lug claw", "two-lug claw").reason())
-        .contains("up to " + claw("North American two-lug claw", "used for hose") + " in hose bore");
+        .contains(
+            "up to " + claw("North American two-lug claw", "used for hose") + " in hose bore");
     assertThat(claw("mixing", "North American two-lug and European")).isEqualTo("never");
     assertThat(mating("two-lug claw", "European claw").verdict().isSound()).isFalse();
     assertThat(claw("North American four-lug claw", "sizes; does not mate with the two-lug class"))
