@@ -24,8 +24,8 @@ import org.airfit.working.UnitSystem;
  */
 final class BillJoints {
 
-  private static final Source BY_OUTSIDE = Source.commonPractice(
-      "clamps and ferrules are chosen by the outside diameter of the hose");
+  private static final Source BY_OUTSIDE =
+      Source.commonPractice("clamps and ferrules are chosen by the outside diameter of the hose");
 
   private final Assembly a;
   private final AccessoryShelf shelf;
@@ -165,9 +165,10 @@ final class BillJoints {
   }
 
   private static BillLine sealant(Optional<PartFacts> facts, List<Meeting> joined) {
-    String why = "seals " + (joined.size() == 1 ? "the taper thread" : joined.size() + " taper threads")
-        + ": " + where(joined)
-        + "; leave the first thread bare, so that nothing loose gets into the air";
+    String why =
+        "seals " + (joined.size() == 1 ? "the taper thread" : joined.size() + " taper threads")
+            + ": " + where(joined)
+            + "; leave the first thread bare, so that nothing loose gets into the air";
     Source source = joined.get(0).mating().source();
     Set<String> threads = new LinkedHashSet<>();
     joined.forEach(each -> threads.add(male(each).label()));
@@ -197,14 +198,10 @@ final class BillJoints {
       Source source = first.mating().source();
       lines.add(shelf
           .find(Accessory.SealingWasher.class, washer -> washer.isFor(item))
-          .map(washer ->
-              BillLine.of(BillLine.Kind.SEAL, washer.facts(), joined.size(), why, source))
+          .map(
+              washer -> BillLine.of(BillLine.Kind.SEAL, washer.facts(), joined.size(), why, source))
           .orElseGet(() -> BillLine.lacking(
-              BillLine.Kind.SEAL,
-              item,
-              joined.size(),
-              why + "; the catalogue has none",
-              source)));
+              BillLine.Kind.SEAL, item, joined.size(), why + "; the catalogue has none", source)));
     });
     return lines;
   }
@@ -215,7 +212,8 @@ final class BillJoints {
     for (Meeting each : meetings) {
       each.mating()
           .retainer()
-          .ifPresent(item -> alike.computeIfAbsent(item, any -> new ArrayList<>()).add(each));
+          .ifPresent(
+              item -> alike.computeIfAbsent(item, any -> new ArrayList<>()).add(each));
     }
     List<BillLine> lines = new ArrayList<>();
     alike.forEach((item, held) -> lines.add(BillLine.lacking(

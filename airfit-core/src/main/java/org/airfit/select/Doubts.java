@@ -166,7 +166,10 @@ final class Doubts {
       FreeAirFlow si = UnitSystem.SI.counted(flow);
       FreeAirFlow us = UnitSystem.US.counted(flow);
       return new Shown(
-          si.litresPerSecond(), mark(UnitSystem.SI, flow), us.cubicFeetPerMinute(), mark(UnitSystem.US, flow));
+          si.litresPerSecond(),
+          mark(UnitSystem.SI, flow),
+          us.cubicFeetPerMinute(),
+          mark(UnitSystem.US, flow));
     }
 
     /** How the unit of a flow is written behind its number: "L/s ANR", "scfm". */

@@ -579,7 +579,9 @@ class BillOfMaterialsTest {
         .isThrownBy(() -> BillOfMaterials.of(usual(), none, null))
         .withMessage("units");
     assertThatNullPointerException().isThrownBy(() -> Offers.of(null, none)).withMessage("job");
-    assertThatNullPointerException().isThrownBy(() -> Offers.of(job, null)).withMessage("catalogue");
+    assertThatNullPointerException()
+        .isThrownBy(() -> Offers.of(job, null))
+        .withMessage("catalogue");
     assertThatNullPointerException()
         .isThrownBy(() -> Offers.of(job, none, null))
         .withMessage("year");

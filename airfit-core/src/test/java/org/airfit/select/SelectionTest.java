@@ -68,7 +68,8 @@ class SelectionTest {
 
   @Test
   void the_parts_list_counts_a_part_used_twice_and_gives_each_a_reason() {
-    List<BillLine> list = Shelf.lines(fitting(select(Shelf.job(), Shelf.parts())).best());
+    List<BillLine> list =
+        Shelf.lines(fitting(select(Shelf.job(), Shelf.parts())).best());
     assertThat(list)
         .extracting(Shelf::id)
         .containsExactly("wide", "hose plug", "10 mm hose", "tool plug");

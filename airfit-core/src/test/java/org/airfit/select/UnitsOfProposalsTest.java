@@ -58,9 +58,7 @@ class UnitsOfProposalsTest {
         typedInUs().temperatures(Temperature.parse("10 °F"), Temperature.parse("150 °F")),
         typedInUs().blowGun(GaugePressure.parse("28 psig")),
         typedInUs().blowGun(GaugePressure.parse("60 psig")),
-        typedInUs()
-            .blowGun(GaugePressure.parse("28 psig"))
-            .rules(SafetyRules.ofTable("""
+        typedInUs().blowGun(GaugePressure.parse("28 psig")).rules(SafetyRules.ofTable("""
                 jurisdiction,citation,text,quantity,operator,limit,unit,source,basis
                 Works,W 3,clean below {limit},cleaning pressure,<,2,bar,own,practice
                 """)),
@@ -180,6 +178,7 @@ class UnitsOfProposalsTest {
     Proposal proposal = shown(Selection.of(typedInUs().build(), Catalogue.of(Shelf.parts())));
     assertThat(proposal.findings(UnitSystem.US).toString())
         .contains("it needs 90 psig at 22 scfm.", "32.81 ft of hose, 30 ft needed");
-    assertThat(bill(proposal, UnitSystem.US).lines().toString()).contains("of hose with 3/8 in of bore");
+    assertThat(bill(proposal, UnitSystem.US).lines().toString())
+        .contains("of hose with 3/8 in of bore");
   }
 }

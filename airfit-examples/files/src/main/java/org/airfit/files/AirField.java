@@ -23,7 +23,8 @@ final class AirField {
   static Range<FreeAirFlow> of(Field tool, AirState around, List<String> remarks)
       throws WrongFileException {
     Field field = tool.field("air", ACCEPTED);
-    Optional<Field> duty = tool.find("duty", "the share of the time that the tool runs, such as 0.25");
+    Optional<Field> duty =
+        tool.find("duty", "the share of the time that the tool runs, such as 0.25");
     String typed = field.isText() ? field.text().strip() : "";
     String plain = typed.replaceFirst("(?i)^(average|avg\\.?)\\s*", "");
     boolean isAverage = !plain.equals(typed);
@@ -70,13 +71,10 @@ final class AirField {
           ? Range.exactly(field.build(() -> FreeAirFlow.parse(typed)))
           : field.range(FreeAirFlow::parse);
     }
-    UnmarkedFlow here =
-        field.build(() -> flow.atSite(around.pressure(), around.temperature()));
+    UnmarkedFlow here = field.build(() -> flow.atSite(around.pressure(), around.temperature()));
     remarks.add("\"" + Printable.line(typed)
         + "\" in tool.air does not tell where the air is counted; it may be "
-        + here.readings().stream()
-            .map(UnmarkedFlow.Reading::name)
-            .collect(Collectors.joining(", "))
+        + here.readings().stream().map(UnmarkedFlow.Reading::name).collect(Collectors.joining(", "))
         + ". All of these are judged.");
     return new Range<>(here.least(), here.most());
   }

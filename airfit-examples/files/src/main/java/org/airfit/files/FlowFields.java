@@ -78,7 +78,9 @@ final class FlowFields {
   /** A wall that has one roughness to calculate with, by its whole name. */
   private static Optional<Wall> exactWall(Field wall) throws WrongFileException {
     String typed = wall.text().strip();
-    return Arrays.stream(Wall.values()).filter(one -> word(one).equalsIgnoreCase(typed)).findFirst();
+    return Arrays.stream(Wall.values())
+        .filter(one -> word(one).equalsIgnoreCase(typed))
+        .findFirst();
   }
 
   /** A wall as people call it. */
@@ -101,8 +103,9 @@ final class FlowFields {
     try {
       name = ConduitName.parse(whole);
     } catch (QuantityFormatException e) {
-      throw size.wrong("\"" + typed + "\": " + e.problem()
-          + "; accepted: a size by name, such as \"1/2 in sch 40\", \"1/4 in hose\" or \"8 x 1 mm tube\"");
+      throw size.wrong(
+          "\"" + typed + "\": " + e.problem()
+              + "; accepted: a size by name, such as \"1/2 in sch 40\", \"1/4 in hose\" or \"8 x 1 mm tube\"");
     }
     if (name.bore().isEmpty()) {
       throw size.wrong("\"" + typed + "\": the size is missing; accepted: a size by name, such as"
@@ -232,8 +235,8 @@ final class FlowFields {
       return field.build(() -> CapacityRange.ofRatedFlow(rated, inlet, drop, temperature));
     }
     double b = ratio(field);
-    return field.build(() ->
-        CapacityRange.exactly(FlowCapacity.ofRatedFlow(rated, inlet, drop, temperature, b)));
+    return field.build(
+        () -> CapacityRange.exactly(FlowCapacity.ofRatedFlow(rated, inlet, drop, temperature, b)));
   }
 
   private static double ratio(Field field) throws WrongFileException {

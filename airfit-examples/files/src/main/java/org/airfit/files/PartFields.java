@@ -62,8 +62,8 @@ final class PartFields {
 
   /** A part of a catalogue. */
   Part ofCatalogue(Field item) throws WrongFileException {
-    String kind = item.field("kind", "such as socket, plug, hose or adapter")
-        .oneOf(kinds(), word -> word);
+    String kind =
+        item.field("kind", "such as socket, plug, hose or adapter").oneOf(kinds(), word -> word);
     Part part = part(item, kind, factsOfCatalogue(item));
     item.requireNothingElse();
     return part;

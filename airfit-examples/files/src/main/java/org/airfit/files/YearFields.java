@@ -33,8 +33,7 @@ final class YearFields {
   /** The year of a job; empty where it has none. What was assumed joins the remarks. */
   static Optional<PlantYear> in(Field root, Requirement job, List<String> remarks)
       throws WrongFileException {
-    Optional<Field> told =
-        root.find("year", "an object with hours, electricity and flow");
+    Optional<Field> told = root.find("year", "an object with hours, electricity and flow");
     if (told.isEmpty()) {
       return Optional.empty();
     }
@@ -44,8 +43,8 @@ final class YearFields {
     if (running < 0 || running > MOST_HOURS) {
       throw hours.wrong("must be in [0, " + MOST_HOURS + "] h, was " + running);
     }
-    Money rate = year.field("electricity", "the price of a kWh, such as \"0.15 USD\"")
-        .as(Money::parse);
+    Money rate =
+        year.field("electricity", "the price of a kWh, such as \"0.15 USD\"").as(Money::parse);
     FreeAirFlow flow = year.field("flow", "the mean flow over these hours, such as \"8 scfm\"")
         .as(FreeAirFlow::parse);
     Optional<Field> leak = year.find("leakPerJoint", "a flow such as \"0.02 scfm\"");
@@ -68,8 +67,8 @@ final class YearFields {
     return Optional.of(new PlantYear(plant, flow, leaks));
   }
 
-  private static double efficiency(
-      Field year, String name, double assumed, List<String> remarks) throws WrongFileException {
+  private static double efficiency(Field year, String name, double assumed, List<String> remarks)
+      throws WrongFileException {
     Optional<Field> told = year.find(name, "a number such as " + assumed);
     if (told.isPresent()) {
       return told.get().number();

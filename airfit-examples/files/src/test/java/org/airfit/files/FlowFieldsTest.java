@@ -50,12 +50,19 @@ class FlowFieldsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {
-    "Cv 1.4", "40 scfm at 100 psig, 5 psi drop", "40 scfm full flow at 90 psig", "S 12 mm2", "C 6 dm3/(s bar)",
-    "C 6 dm3/(s bar), b 0.3", "20 scfm at 100 psig, 1 psi drop; 40 scfm, 4 psi drop"
-  })
+  @ValueSource(
+      strings = {
+        "Cv 1.4",
+        "40 scfm at 100 psig, 5 psi drop",
+        "40 scfm full flow at 90 psig",
+        "S 12 mm2",
+        "C 6 dm3/(s bar)",
+        "C 6 dm3/(s bar), b 0.3",
+        "20 scfm at 100 psig, 1 psi drop; 40 scfm, 4 psi drop"
+      })
   void a_capacity_may_be_written_as_a_catalogue_prints_it(String text) throws WrongFileException {
-    assertThat(FlowFields.capacityRange(capacity(text))).isEqualTo(Rating.parse(text).capacity());
+    assertThat(FlowFields.capacityRange(capacity(text)))
+        .isEqualTo(Rating.parse(text).capacity());
   }
 
   @Test
@@ -66,8 +73,8 @@ class FlowFieldsTest {
     assertThat(FlowFields.capacityRange(capacity(told)).isExact()).isTrue();
     assertThat(FlowFields.capacityRange(capacity(Map.of("conductance", "8 dm3/(s bar)"))))
         .isEqualTo(CapacityRange.ofConductance(c));
-    Map<String, Object> rating = new LinkedHashMap<>(Map.of(
-        "flow", "34 scfm", "inlet", "7.2 bar(a)", "drop", "5 psi", "temperature", "20 °C"));
+    Map<String, Object> rating = new LinkedHashMap<>(
+        Map.of("flow", "34 scfm", "inlet", "7.2 bar(a)", "drop", "5 psi", "temperature", "20 °C"));
     FreeAirFlow flow = FreeAirFlow.parse("34 scfm");
     AbsolutePressure inlet = AbsolutePressure.ofBar(7.2);
     PressureDrop drop = PressureDrop.ofPsi(5.0);
@@ -89,17 +96,19 @@ class FlowFieldsTest {
   void a_rating_that_is_only_a_range_says_why_it_is_none_where_one_capacity_is_wanted() {
     assertThatExceptionOfType(WrongFileException.class)
         .isThrownBy(() -> FlowFields.capacity(capacity("C 6 dm3/(s bar)")))
-        .withMessage("shop.json: capacity: is only a range, C 6 dm³/(s·bar), b 0 to C 6 dm³/(s·bar), b 0.5283 (b not"
-            + " told: from 0 to 0.528, that of a loss-free nozzle); accepted here: one capacity, so add b to it, or"
-            + " xT to Cv or Kv");
+        .withMessage(
+            "shop.json: capacity: is only a range, C 6 dm³/(s·bar), b 0 to C 6 dm³/(s·bar), b 0.5283 (b not"
+                + " told: from 0 to 0.528, that of a loss-free nozzle); accepted here: one capacity, so add b to it, or"
+                + " xT to Cv or Kv");
   }
 
   @Test
   void a_mistyped_rating_is_told_with_its_field() {
     assertThatExceptionOfType(WrongFileException.class)
         .isThrownBy(() -> FlowFields.capacityRange(capacity("40 scfm, 5 psi drop")))
-        .withMessageStartingWith("shop.json: capacity: \"40 scfm, 5 psi drop\": a pressure drop without the pressure in"
-            + " front of the part: add it, such as \"at 100 psig\", at position 0; accepted: \"Cv 1.4\", ");
+        .withMessageStartingWith(
+            "shop.json: capacity: \"40 scfm, 5 psi drop\": a pressure drop without the pressure in"
+                + " front of the part: add it, such as \"at 100 psig\", at position 0; accepted: \"Cv 1.4\", ");
     assertThatExceptionOfType(WrongFileException.class)
         .isThrownBy(() -> FlowFields.capacityRange(capacity(Map.of("conductance", "8"))))
         .withMessageStartingWith("shop.json: capacity.conductance: \"8\": the unit is missing");
@@ -111,25 +120,31 @@ class FlowFieldsTest {
   @Test
   void a_wall_by_its_whole_name_has_one_roughness_as_before() throws WrongFileException {
     ConduitRange range = FlowFields.conduitRange(pipe("bore", "21 mm", "wall", "Commercial Steel"));
-    assertThat(range).isEqualTo(ConduitRange.exactly(
-        Conduit.of(Length.ofMillimetres(21.0), TEN, Wall.COMMERCIAL_STEEL)));
-    ConduitRange rougher =
-        FlowFields.conduitRange(pipe("bore", "21 mm", "wall", "commercial steel", "roughness", "0.1 mm"));
+    assertThat(range)
+        .isEqualTo(ConduitRange.exactly(
+            Conduit.of(Length.ofMillimetres(21.0), TEN, Wall.COMMERCIAL_STEEL)));
+    ConduitRange rougher = FlowFields.conduitRange(
+        pipe("bore", "21 mm", "wall", "commercial steel", "roughness", "0.1 mm"));
     assertThat(rougher.least().roughness()).isEqualTo(Length.ofMillimetres(0.1));
     assertThat(rougher.least().wall()).contains(Wall.COMMERCIAL_STEEL);
-    assertThat(FlowFields.conduitRange(pipe("bore", "21 mm", "roughness", "0.1 mm")).isExact()).isTrue();
+    assertThat(FlowFields.conduitRange(pipe("bore", "21 mm", "roughness", "0.1 mm"))
+            .isExact())
+        .isTrue();
   }
 
   @Test
-  void a_wall_as_people_call_it_is_a_range_of_which_the_worst_end_is_judged() throws WrongFileException {
+  void a_wall_as_people_call_it_is_a_range_of_which_the_worst_end_is_judged()
+      throws WrongFileException {
     Length bore = Length.ofMillimetres(9.5);
     ConduitRange hose = ConduitName.parse("rubber hose").over(bore, TEN);
-    assertThat(FlowFields.conduitRange(pipe("bore", "9.5 mm", "wall", "rubber hose"))).isEqualTo(hose);
-    assertThat(FlowFields.conduit(pipe("bore", "9.5 mm", "wall", "rubber hose"))).isEqualTo(hose.least());
+    assertThat(FlowFields.conduitRange(pipe("bore", "9.5 mm", "wall", "rubber hose")))
+        .isEqualTo(hose);
+    assertThat(FlowFields.conduit(pipe("bore", "9.5 mm", "wall", "rubber hose")))
+        .isEqualTo(hose.least());
     assertThat(FlowFields.conduitRange(pipe("wall", "1/4 in hose, old")))
         .isEqualTo(ConduitName.parse("1/4 in hose, old").over(TEN));
-    ConduitRange measured =
-        FlowFields.conduitRange(pipe("bore", "9.5 mm", "wall", "rubber hose", "roughness", "0.02 mm"));
+    ConduitRange measured = FlowFields.conduitRange(
+        pipe("bore", "9.5 mm", "wall", "rubber hose", "roughness", "0.02 mm"));
     assertThat(measured.isExact()).isTrue();
     assertThat(measured.least().roughness()).isEqualTo(Length.ofMillimetres(0.02));
     assertThat(measured.least().wall()).contains(Wall.SMOOTH_RUBBER_HOSE);
@@ -139,28 +154,40 @@ class FlowFieldsTest {
   void a_size_by_name_tells_the_bore_and_a_measured_bore_comes_first() throws WrongFileException {
     assertThat(FlowFields.conduitRange(pipe("size", "1/2 in sch 40")))
         .isEqualTo(ConduitName.parse("1/2 in sch 40").over(TEN));
-    ConduitRange steel = FlowFields.conduitRange(pipe("size", "1/2 in sch 40", "wall", "commercial steel"));
+    ConduitRange steel =
+        FlowFields.conduitRange(pipe("size", "1/2 in sch 40", "wall", "commercial steel"));
     assertThat(steel.isExact()).isTrue();
-    assertThat(steel.least().bore()).isEqualTo(ConduitName.parse("1/2 in sch 40").bore().orElseThrow().least());
+    assertThat(steel.least().bore())
+        .isEqualTo(ConduitName.parse("1/2 in sch 40").bore().orElseThrow().least());
     assertThat(steel.least().roughness()).isEqualTo(Wall.COMMERCIAL_STEEL.roughness());
     assertThat(FlowFields.conduitRange(pipe("size", "1/4 in", "wall", "rubber hose")))
         .isEqualTo(ConduitName.parse("1/4 in rubber hose").over(TEN));
-    ConduitRange hose = FlowFields.conduitRange(pipe("size", "1/4 in hose", "roughness", "0.02 mm"));
+    ConduitRange hose =
+        FlowFields.conduitRange(pipe("size", "1/4 in hose", "roughness", "0.02 mm"));
     assertThat(hose.least().bore()).isEqualTo(Length.ofMillimetres(5.6));
     assertThat(hose.most().bore()).isEqualTo(Length.ofMillimetres(7.2));
     assertThat(hose.least().roughness()).isEqualTo(hose.most().roughness());
-    assertThat(FlowFields.conduitRange(pipe("size", "1/4 in hose", "bore", "6.1 mm")).least().bore())
+    assertThat(FlowFields.conduitRange(pipe("size", "1/4 in hose", "bore", "6.1 mm"))
+            .least()
+            .bore())
         .isEqualTo(Length.ofMillimetres(6.1));
   }
 
   @Test
   void every_wall_of_a_file_may_stand_beside_a_size() throws WrongFileException {
-    for (String wall : List.of("commercial steel", "galvanized", "stainless steel", "steel in air service")) {
-      assertThat(FlowFields.conduitRange(pipe("size", "1 in sch 40", "wall", wall)).isExact()).isTrue();
+    for (String wall :
+        List.of("commercial steel", "galvanized", "stainless steel", "steel in air service")) {
+      assertThat(
+              FlowFields.conduitRange(pipe("size", "1 in sch 40", "wall", wall)).isExact())
+          .isTrue();
     }
-    assertThat(FlowFields.conduitRange(pipe("size", "1/2 in", "wall", "drawn copper or brass")).least().wall())
+    assertThat(FlowFields.conduitRange(pipe("size", "1/2 in", "wall", "drawn copper or brass"))
+            .least()
+            .wall())
         .contains(Wall.DRAWN_COPPER_OR_BRASS);
-    assertThat(FlowFields.conduitRange(pipe("size", "1/4 in", "wall", "smooth rubber hose")).least().wall())
+    assertThat(FlowFields.conduitRange(pipe("size", "1/4 in", "wall", "smooth rubber hose"))
+            .least()
+            .wall())
         .contains(Wall.SMOOTH_RUBBER_HOSE);
   }
 
@@ -177,10 +204,22 @@ class FlowFieldsTest {
     assertThat(number.least().fittingLoss()).isEqualTo(2.5);
     assertThat(number.most().fittingLoss()).isEqualTo(2.5);
     Field row = Field.ofRow(
-        "net.csv", 3, Map.of("bore", "21 mm", "length", "10 m", "roughness", "0.1 mm", "fittings", "2.5"));
+        "net.csv",
+        3,
+        Map.of("bore", "21 mm", "length", "10 m", "roughness", "0.1 mm", "fittings", "2.5"));
     assertThat(FlowFields.conduit(row).fittingLoss()).isEqualTo(2.5);
     Field words = Field.ofRow(
-        "net.csv", 3, Map.of("bore", "21 mm", "length", "10 m", "roughness", "0.1 mm", "fittings", "4 elbows, 1 tee"));
+        "net.csv",
+        3,
+        Map.of(
+            "bore",
+            "21 mm",
+            "length",
+            "10 m",
+            "roughness",
+            "0.1 mm",
+            "fittings",
+            "4 elbows, 1 tee"));
     assertThat(FlowFields.conduit(words).fittingLoss()).isEqualTo(list.mostLoss(bore));
   }
 
@@ -210,13 +249,15 @@ class FlowFieldsTest {
         "pipe.roughness: is missing; accepted: the roughness of the wall, such as \"0.045 mm\" for new steel pipe; or"
             + " give the wall");
     assertThatExceptionOfType(WrongFileException.class)
-        .isThrownBy(() -> FlowFields.conduitRange(
-            pipe("bore", "9 mm", "wall", "hose", "fittings", "4 elbos")))
-        .withMessageStartingWith("job.json: pipe.fittings: \"4 elbos\": \"elbos\" is no fitting known here; accepted:"
-            + " the sum of K as a number, or a list such as \"4 elbows, 1 tee, 1 ball valve\" of elbow,");
+        .isThrownBy(() ->
+            FlowFields.conduitRange(pipe("bore", "9 mm", "wall", "hose", "fittings", "4 elbos")))
+        .withMessageStartingWith(
+            "job.json: pipe.fittings: \"4 elbos\": \"elbos\" is no fitting known here; accepted:"
+                + " the sum of K as a number, or a list such as \"4 elbows, 1 tee, 1 ball valve\" of elbow,");
     assertThatExceptionOfType(WrongFileException.class)
-        .isThrownBy(() -> FlowFields.conduitRange(
-            pipe("bore", "9 mm", "wall", "hose", "fittings", -1.0)))
-        .withMessage("job.json: pipe.fittings: sum of fitting losses K must be in [0, 1e6], was -1.0");
+        .isThrownBy(
+            () -> FlowFields.conduitRange(pipe("bore", "9 mm", "wall", "hose", "fittings", -1.0)))
+        .withMessage(
+            "job.json: pipe.fittings: sum of fitting losses K must be in [0, 1e6], was -1.0");
   }
 }

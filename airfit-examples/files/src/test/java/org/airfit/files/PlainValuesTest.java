@@ -107,8 +107,9 @@ class PlainValuesTest {
     Map<String, Object> job = job("two");
     assertThatExceptionOfType(WrongFileException.class)
         .isThrownBy(() -> read(job))
-        .withMessageStartingWith("job.json: line[1].fittings: \"two\": \"two\" is no fitting known here; accepted:"
-            + " the sum of K as a number, or a list such as \"4 elbows, 1 tee, 1 ball valve\" of elbow,");
+        .withMessageStartingWith(
+            "job.json: line[1].fittings: \"two\": \"two\" is no fitting known here; accepted:"
+                + " the sum of K as a number, or a list such as \"4 elbows, 1 tee, 1 ball valve\" of elbow,");
     job.put("line", 5.0);
     assertThatExceptionOfType(WrongFileException.class)
         .isThrownBy(() -> read(job))

@@ -164,9 +164,9 @@ class TypistTest {
   /** What the line tells, typed as it says, is read: nothing of the old file is lost. */
   @Test
   void a_file_of_the_first_form_is_told_what_to_change() throws Exception {
-    String message = String.valueOf(refused(
-            FIRST_FORM.replace("MORE", "\"highest\": \"8.5 bar(g)\", \"regulated\": true"))
-        .getMessage());
+    String message = String.valueOf(
+        refused(FIRST_FORM.replace("MORE", "\"highest\": \"8.5 bar(g)\", \"regulated\": true"))
+            .getMessage());
     assertThat(message)
         .startsWith("job.json: is no job file of form 2: put \"airfitJob\": 2 in front; put pipes,"
             + " outlet, reach, stays into one list")

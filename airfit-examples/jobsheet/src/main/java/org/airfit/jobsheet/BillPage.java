@@ -18,8 +18,7 @@ final class BillPage {
     for (BillLine line : bill.lines()) {
       out.append("<tr><td class=\"n\">")
           .append(line.existing() ? "there" : Integer.toString(line.quantity()));
-      out.append("</td><td class=\"nowrap\">")
-          .append(Html.escaped(BillText.id(line)));
+      out.append("</td><td class=\"nowrap\">").append(Html.escaped(BillText.id(line)));
       out.append("</td><td>").append(Html.escaped(line.name()));
       out.append("</td><td>").append(Html.escaped(line.reason()));
       if (priced) {
@@ -32,8 +31,7 @@ final class BillPage {
     }
     bill.total()
         .ifPresent(total -> out.append("<tr class=\"total\"><td></td><td></td><td></td><td>")
-            .append(
-                bill.unpriced().isEmpty() ? "together" : "together, as far as prices are known")
+            .append(bill.unpriced().isEmpty() ? "together" : "together, as far as prices are known")
             .append("</td><td></td><td class=\"n\">")
             .append(Html.escaped(total.format(2)))
             .append("</td></tr>\n"));

@@ -28,8 +28,10 @@ final class BillText {
     this.lines = bill.lines();
     this.isPriced = bill.total().isPresent();
     this.id = widest("part", lines.stream().map(BillText::id).toList());
-    this.each = widest("each", lines.stream().map(line -> money(line, line.priceEach())).toList());
-    this.price = widest("price", lines.stream().map(line -> money(line, line.price())).toList());
+    this.each =
+        widest("each", lines.stream().map(line -> money(line, line.priceEach())).toList());
+    this.price =
+        widest("price", lines.stream().map(line -> money(line, line.price())).toList());
   }
 
   /** Writes the table, what it sums to, and what must still be asked for it. */

@@ -55,8 +55,7 @@ final class InWords {
     }
     sheet
         .thread()
-        .ifPresent(
-            thread -> lines.add(new Answer("Its thread", thread.inWords(sheet.units()))));
+        .ifPresent(thread -> lines.add(new Answer("Its thread", thread.inWords(sheet.units()))));
     sheet
         .now()
         .ifPresent(now -> lines.add(new Answer(
@@ -138,7 +137,8 @@ final class InWords {
         .map(total -> "Together " + total
             + (proposal.price().equals(bill.total())
                 ? ""
-                : proposal.price()
+                : proposal
+                    .price()
                     .map(parts -> " The parts in the line alone cost " + parts.format(2) + ".")
                     .orElse("")));
   }

@@ -7,7 +7,6 @@ import org.airfit.safety.Caution;
 import org.airfit.select.Finding;
 import org.airfit.select.Offer;
 import org.airfit.select.Offers;
-import org.airfit.select.Proposal;
 import org.airfit.select.RuleOutcome;
 import org.airfit.select.Selection;
 import org.airfit.working.UnitSystem;

@@ -211,7 +211,9 @@ public final class TextSheet {
     sheet.plug().ifPresent(plug -> out.add(plug.working(sheet.units()).toText() + "\n"));
     sheet.thread().ifPresent(thread -> out.add(thread.working(sheet.units()).toText() + "\n"));
     sheet.now().ifPresent(now -> out.add("Now\n" + now.working(sheet.units()).toText() + "\n"));
-    sheet.selection().ifPresent(selection -> out.add(selection.working(sheet.units()).toText()));
+    sheet
+        .selection()
+        .ifPresent(selection -> out.add(selection.working(sheet.units()).toText()));
     sheet
         .offers()
         .ifPresent(offers -> offers

@@ -144,10 +144,7 @@ class CounterJobsTest {
     assertThat(cautions(sheet)).anyMatch(title -> title.contains("Guards when cleaning"));
     JobSheet blocked = JobSheet.of(sheet
         .job()
-        .withRequirement(sheet
-            .job()
-            .requirement()
-            .toBuilder()
+        .withRequirement(sheet.job().requirement().toBuilder()
             .blowGun(GaugePressure.ofPsi(31.0))
             .build()));
     assertThat(blocked.selection().orElseThrow().<Boolean>fold(found -> true, nothing -> false))
@@ -294,7 +291,8 @@ class CounterJobsTest {
       assertThat(proposal.hose("hose").id()).isEqualTo("H12-100");
       assertThat(arrives(proposal)).isGreaterThanOrEqualTo(85.0);
     }
-    Part.Hose narrow = (Part.Hose) sheet.job().catalogue().parts().part("H38-100").orElseThrow();
+    Part.Hose narrow =
+        (Part.Hose) sheet.job().catalogue().parts().part("H38-100").orElseThrow();
     Layout layout = sheet.requirement().layout();
     List<Slot> slots = layout.slots().stream()
         .map(slot -> slot instanceof Slot.Hose hose ? hose.with(narrow) : slot)

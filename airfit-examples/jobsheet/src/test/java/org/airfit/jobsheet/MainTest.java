@@ -149,15 +149,19 @@ class MainTest {
   /** By hand: 38.90 + 10.60 + 36 + 41.50 + 9.80 + 2.40 + 9.20 + 2 × 1.30 + 8 = 159; the 1/2 in hose costs 13 more. */
   @Test
   void three_offers_are_told_to_the_shop_and_two_of_them_to_the_customer() throws IOException {
-    assertThat(run(YARD.resolve("three-offers.json").toString(), page().toString())).isZero();
+    assertThat(run(YARD.resolve("three-offers.json").toString(), page().toString()))
+        .isZero();
     String text = printed().replaceAll("\\s+", " ");
     assertThat(text)
         .contains("Together 159.00 USD. Tax is left to the shop.")
         .contains("1 D-1 Drain valve 1/2 NPT 9.20 USD 9.20 USD lets water out")
         .contains("2 E-G Dust cap for Gannet plugs 1.30 USD 2.60 USD", "1 K-1 Wall hook for a hose")
         .contains("- Least money now: It costs 159.00 USD now.")
-        .contains("- Least money in a year: In the first year it costs ", ", of which 172.00 USD now and ")
-        .contains("1 × Hose 1/2 in, 10 m instead of 1 × Hose 3/8 in, 10 m. Now it costs 13.00 USD more")
+        .contains(
+            "- Least money in a year: In the first year it costs ",
+            ", of which 172.00 USD now and ")
+        .contains(
+            "1 × Hose 1/2 in, 10 m instead of 1 × Hose 3/8 in, 10 m. Now it costs 13.00 USD more")
         .contains("- Most margin: The shop earns ")
         .contains("Reckoned with 2500 h in the year at 0.16 USD per kWh, a mean flow of ");
     assertThat(Files.readString(page()))

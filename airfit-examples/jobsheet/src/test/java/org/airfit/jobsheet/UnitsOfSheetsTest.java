@@ -51,7 +51,8 @@ class UnitsOfSheetsTest {
   private static String withoutBrackets(String text) {
     StringBuilder out = new StringBuilder();
     int depth = 0;
-    for (char c : text.toCharArray()) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
       if (c == '(' || c == '[') {
         depth++;
       } else if ((c == ')' || c == ']') && depth > 0) {
