@@ -42,7 +42,17 @@ public sealed interface NetworkResult extends Worked {
    * {@return the warnings that go with it: those of supplies and branches, then those of the line and of the tools,
    * with the names of the tools that they speak of, or "every tool"; last, that codes and makers come first}
    */
-  List<Caution> cautions();
+  default List<Caution> cautions() {
+    return cautions(UnitSystem.SI);
+  }
+
+  /**
+   * Tells the same warnings with their numbers in other units.
+   *
+   * @param units the units
+   * @return the warnings
+   */
+  List<Caution> cautions(UnitSystem units);
 
   /**
    * A steady flow.
@@ -166,12 +176,12 @@ public sealed interface NetworkResult extends Worked {
     }
 
     @Override
-    public List<Caution> cautions() {
+    public List<Caution> cautions(UnitSystem units) {
       Set<Caution> all = new LinkedHashSet<>();
       all.add(Caution.MORE_SUPPLY_PRESSURE);
-      values.supplies.forEach(supply -> supply.supply().still().caution().ifPresent(all::add));
+      values.supplies.forEach(supply -> supply.supply().still().caution(units).ifPresent(all::add));
       values.branches.forEach(branch -> all.addAll(branch.cautions()));
-      all.addAll(WorkCautions.of(values.plan));
+      all.addAll(WorkCautions.of(values.plan, units));
       return List.copyOf(all);
     }
 
@@ -401,8 +411,8 @@ public sealed interface NetworkResult extends Worked {
     }
 
     @Override
-    public List<Caution> cautions() {
-      return WorkCautions.of(plan);
+    public List<Caution> cautions(UnitSystem units) {
+      return WorkCautions.of(plan, units);
     }
 
     @Override

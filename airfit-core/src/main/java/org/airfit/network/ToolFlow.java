@@ -1,6 +1,7 @@
 package org.airfit.network;
 
 import java.util.List;
+import java.util.Objects;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.MassFlow;
@@ -10,6 +11,7 @@ import org.airfit.run.ToolDemand;
 import org.airfit.safety.Caution;
 import org.airfit.safety.Ruling;
 import org.airfit.safety.SafetyRules;
+import org.airfit.working.UnitSystem;
 
 /**
  * What one tool in a network gets.
@@ -73,7 +75,20 @@ public final class ToolFlow {
 
   /** {@return the warnings that go with the work there, that codes and makers come first the last of them} */
   public List<Caution> cautions() {
-    return values.rules.cautions(values.outlet.situation());
+    return cautions(UnitSystem.SI);
+  }
+
+  /**
+   * Tells the same warnings with their numbers in other units.
+   *
+   * @param units the units
+   * @return the warnings that go with the work there
+   */
+  public List<Caution> cautions(UnitSystem units) {
+    return values
+        .rules
+        .toldIn(Objects.requireNonNull(units, "units"))
+        .cautions(values.outlet.situation());
   }
 
   /** {@return whether it gets less than it wants, by more than a millionth} */

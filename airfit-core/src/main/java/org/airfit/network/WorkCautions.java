@@ -10,6 +10,7 @@ import org.airfit.safety.Caution;
 import org.airfit.safety.SafetyRule;
 import org.airfit.safety.SafetyRules;
 import org.airfit.safety.Situation;
+import org.airfit.working.UnitSystem;
 
 /**
  * The warnings that go with the work in a network: those of the line first, then those of its tools in the order of the
@@ -19,8 +20,8 @@ final class WorkCautions {
 
   private WorkCautions() {}
 
-  static List<Caution> of(NetworkPlan plan) {
-    SafetyRules rules = plan.judged().rules();
+  static List<Caution> of(NetworkPlan plan, UnitSystem units) {
+    SafetyRules rules = plan.judged().rules().toldIn(units);
     List<Caution> all = new ArrayList<>(rules.cautions(plan.judged().line()));
     Caution deference = all.remove(all.size() - 1);
     Map<Situation, List<Caution>> known = new HashMap<>();

@@ -12,7 +12,7 @@ import org.airfit.working.UnitSystem;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A short talk with a customer: which question comes next, until no answer can change the proposal.
+ * A short talk with a customer: which question comes next, until no single answer can change the proposal.
  *
  * <p>First comes what the line carries, since anything but compressed air ends everything; then what no parts can be
  * chosen without (see {@link Topic#isNecessary}). From there on a question is asked only if it can change something: each
@@ -23,10 +23,11 @@ import org.jspecify.annotations.Nullable;
  * most open rules on average, each answer taken as likely as another; then that of which most answers change the parts;
  * then by the order of {@link Topic}. That order is our own choice.
  *
- * <p>What the customer does not know is not asked again, and stays open. The talk ends whatever the customer knows.
+ * <p>What the customer does not know is not asked again, and stays open. The talk ends whatever the customer knows. At
+ * its end no answer to any question changes something; answers to two questions at once are not tried, and rarely may.
  *
  * <p><b>Cost:</b> {@link #questions} chooses parts once for each possible answer, of an amount twice for each value at
- * which a rule can turn: at most about a hundred times. A choice takes about a millisecond in a catalogue of tens of
+ * which a rule can turn: at most about a hundred times. A choice takes some milliseconds in a catalogue of tens of
  * parts.
  *
  * <p>What is not asked here: what is there already and stays, the pipes, the atmosphere (the standard one unless the job
@@ -139,7 +140,7 @@ public final class Interview {
     return medium.refusalInWords();
   }
 
-  /** {@return the next question; empty where no answer can change the proposal any more} */
+  /** {@return the next question; empty where no single answer can change the proposal any more} */
   public Optional<Question> next() {
     return next(UnitSystem.SI);
   }
@@ -148,7 +149,7 @@ public final class Interview {
    * Tells the same with numbers in other units.
    *
    * @param units the units
-   * @return the next question; empty where no answer can change the proposal any more
+   * @return the next question; empty where no single answer can change the proposal any more
    */
   public Optional<Question> next(UnitSystem units) {
     return questions(units).stream().findFirst();

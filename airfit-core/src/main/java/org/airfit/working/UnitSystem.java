@@ -86,6 +86,9 @@ public enum UnitSystem {
   private static final Set<Unit> OF_NEITHER =
       Set.of(PressureUnit.ATMOSPHERE, PowerUnit.ELECTRIC_HORSEPOWER, VolumeUnit.IMPERIAL_GALLON);
 
+  /** From here on a pressure in bar or psi has no decimals to tell; no air has so much. */
+  private static final double LARGEST_SAID = 1.0e9;
+
   /** More decimals than a pressure in bar or psi is worth. */
   private static final int MOST_DECIMALS = 9;
 
@@ -167,6 +170,10 @@ public enum UnitSystem {
   }
 
   private String withDecimals(GaugePressure pressure, int decimals) {
+    double value = pressure.in(pressureUnit());
+    if (!(Math.abs(value) < LARGEST_SAID)) {
+      return Digits.told(value) + either(" bar(g)", " psig");
+    }
     return this == SI
         ? pressure.format(PressureUnit.BAR, decimals)
         : shortened(pressure.in(PressureUnit.PSI), decimals) + " psig";

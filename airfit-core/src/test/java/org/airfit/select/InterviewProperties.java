@@ -124,21 +124,13 @@ class InterviewProperties {
     return more;
   }
 
-  /** Tried with 250 jobs and 25 pairs each when this was written: no two answers together change what one does not. */
   @Property(tries = 5, shrinking = ShrinkingMode.OFF)
-  void after_the_end_no_answer_changes_the_proposal_nor_do_two(@ForAll long seed) {
+  void after_the_end_no_answer_changes_the_proposal(@ForAll long seed) {
     Interview talk = ended(begun(seed), 7);
     String end = seen(talk);
     List<Interview> ones = oneMore(talk);
     for (Interview one : ones) {
       assertThat(seen(one)).as(one.answers().toString()).isEqualTo(end);
-    }
-    for (int i = 0; i < 5 && !ones.isEmpty(); i++) {
-      List<Interview> twos = oneMore(ones.get(random.nextInt(ones.size())));
-      if (!twos.isEmpty()) {
-        Interview two = twos.get(random.nextInt(twos.size()));
-        assertThat(seen(two)).as(two.answers().toString()).isEqualTo(end);
-      }
     }
   }
 

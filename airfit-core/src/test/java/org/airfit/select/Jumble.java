@@ -244,7 +244,9 @@ final class Jumble {
       case 12 -> List.of(failing, outlet, hose);
       default -> List.of(outlet.withSocket(socket()), hose, whip);
     };
-    return job(true).layout(Layout.of(slots)).build();
+    Requirement.Builder job = job(true).layout(Layout.of(slots));
+    return (Layout.of(slots).hasLubricator() ? job.lubrication(Lubrication.LUBRICATED) : job)
+        .build();
   }
 
   private Range<FreeAirFlow> demand() {

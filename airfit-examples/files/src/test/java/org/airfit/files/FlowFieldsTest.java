@@ -114,7 +114,7 @@ class FlowFieldsTest {
         .withMessageStartingWith("shop.json: capacity.conductance: \"8\": the unit is missing");
     assertThatExceptionOfType(WrongFileException.class)
         .isThrownBy(() -> FlowFields.capacityRange(capacity(8)))
-        .withMessage("shop.json: capacity: was 8; an object in braces is wanted");
+        .withMessage("shop.json: capacity: was 8; an object in braces is wanted: a capacity");
   }
 
   @Test

@@ -25,7 +25,7 @@ final class InterviewProgram {
 
   private static final String USAGE =
       "give a job file that may lack anything, if there is one, a catalogue, and the job file to write: interview"
-          + " [START.json] CATALOGUE.json JOB.json";
+          + " [START.json] CATALOGUE.json NEW-JOB.json";
 
   private InterviewProgram() {}
 

@@ -297,10 +297,11 @@ public record NetworkSheet(
    */
   List<Caution> cautions() {
     Situation repair = Situation.describe().quickCouplers().maintenance().build();
-    Set<Caution> once = new LinkedHashSet<>(job.network().rules().cautions(repair));
-    once.addAll(all.cautions());
+    Set<Caution> once =
+        new LinkedHashSet<>(job.network().rules().toldIn(job.units()).cautions(repair));
+    once.addAll(all.cautions(job.units()));
     once.addAll(velocityCautions());
-    Caution deference = job.network().rules().deference();
+    Caution deference = job.network().rules().toldIn(job.units()).deference();
     once.remove(deference);
     once.add(deference);
     return List.copyOf(once);
@@ -315,7 +316,8 @@ public record NetworkSheet(
           .forEach(tool -> tool.rulings().stream()
               .filter(ruling -> ruling.judgement() == Judgement.NOT_ALLOWED)
               .forEach(
-                  ruling -> at.computeIfAbsent(ruling, any -> new ArrayList<>()).add(tool.node())));
+                  ruling -> at.computeIfAbsent(ruling.toldIn(job.units()), any -> new ArrayList<>())
+                      .add(tool.node())));
     }
     return at.entrySet().stream()
         .map(each -> new Forbidden(
@@ -334,12 +336,16 @@ public record NetworkSheet(
     branches().stream()
         .filter(branch -> branch.velocity().isPresent())
         .sorted(Comparator.comparingDouble(NetworkSheet::overTheRule).reversed())
-        .forEach(branch -> branch.velocity().orElseThrow().cautions().forEach(caution -> {
-          fastest.putIfAbsent(caution.title(), caution);
-          names
-              .computeIfAbsent(caution.title(), any -> new ArrayList<>())
-              .add(branch.flow().name());
-        }));
+        .forEach(branch -> branch
+            .velocity()
+            .orElseThrow()
+            .cautions(job.units())
+            .forEach(caution -> {
+              fastest.putIfAbsent(caution.title(), caution);
+              names
+                  .computeIfAbsent(caution.title(), any -> new ArrayList<>())
+                  .add(branch.flow().name());
+            }));
     return fastest.values().stream()
         .map(caution -> {
           List<String> of = names.getOrDefault(caution.title(), List.of());

@@ -51,6 +51,8 @@ class DocumentExamplesTest {
   /** What the documents write for a file of the reader's own, and a file that stands for it here. */
   private static final Map<String, String> STANDS_FOR = Map.of(
       "JOB.json", "jobs/boatyard/weak-sander.json",
+      "START.json", "jobs/boatyard/weak-sander.json",
+      "CATALOGUE.json", "jobs/boatyard/catalogue.json",
       "SET.csv", "sets/workshop.csv",
       "NETWORK.csv", "networks/ferry-lane-ring.csv");
 
@@ -79,7 +81,7 @@ class DocumentExamplesTest {
       SonicConductance::parse);
 
   /** A price, the size of a washer's thread, and an end that the text says is refused. */
-  private static final Set<String> PLAIN = Set.of("12.50", "1/4", "3/8 flare");
+  private static final Set<String> PLAIN = Set.of("12.50", "1/4", "3/8 flare", "G 1/4");
 
   @TempDir
   Path folder;

@@ -31,8 +31,17 @@ class JobsheetRulesTest {
       .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
       .importPackages("org.airfit.jobsheet");
 
-  private static final Set<String> PROGRAMS =
-      Set.of("Main", "CommandLine", "JobProgram", "JointProgram", "NetworkProgram", "SetProgram");
+  private static final Set<String> PROGRAMS = Set.of(
+      "Main",
+      "CommandLine",
+      "JobProgram",
+      "JointProgram",
+      "NetworkProgram",
+      "SetProgram",
+      "InterviewFile",
+      "InterviewProgram",
+      "InterviewTalk",
+      "PlugTalk");
 
   @Test
   void only_the_programs_know_folders_and_terminals() {

@@ -461,7 +461,7 @@ class MainTest {
         Arguments.of(
             "\"fittings\": 6.0",
             "\"fittings\": -6.0",
-            "line[2]: ",
+            "line[2].fittings: ",
             "must be in [0, 1e6], was -6.0"),
         Arguments.of(
             "{\"name\": \"coupling at the outlet\"",
