@@ -81,6 +81,8 @@ import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.Money;
 import org.airfit.quantity.NominalThreadSize;
 import org.airfit.quantity.PressureDrop;
+import org.airfit.quantity.Range;
+import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
 import org.airfit.quantity.ValveCoefficient;
@@ -429,6 +431,35 @@ class DocumentsTest {
             "hose: hose of at least 9.144 m",
             "tool: coupling",
             "whip hose: whip hose of at least 0.6096 m");
+  }
+
+  /** The flow at which it turns is held against the largest that the run carries. */
+  @Test
+  void the_range_of_the_guide_depends_on_the_air_the_tool_takes() {
+    Range<FreeAirFlow> air = Range.parse("8 to 30 L/s ANR", FreeAirFlow::parse);
+    Range<GaugePressure> needed = Range.exactly(GaugePressure.parse("6.2 bar(g)"));
+    Requirement.Builder job = Requirement.forTool(air, needed);
+    Proposal proposal = Selection.of(
+            job.toolInlet(End.parse("1/4 NPT female"))
+                .supply(
+                    AirState.of(AbsolutePressure.ofBar(8.0), Temperature.ofCelsius(20.0)),
+                    AbsolutePressure.ofBar(1.0))
+                .outlet(End.parse("3/8 NPT male"))
+                .reach(Length.ofMetres(10.0))
+                .build(),
+            Catalogue.of(Shelf.parts()))
+        .fold(Selection.Proposals::best, nothing -> nothing.nearest().get(0));
+    assertThat(proposal.doubts())
+        .singleElement()
+        .asString()
+        .startsWith("air the tool takes: 8 to 30 L/s ANR; enough if at most 12.9 L/s ANR");
+    String enough = proposal.doubts().get(0).enoughIf(UnitSystem.SI).orElseThrow();
+    double largest = FreeAirFlow.from(
+            proposal.run().largestFlow(GaugePressure.ofBar(6.2)).orElseThrow().massFlow(),
+            ReferenceState.ANR)
+        .litresPerSecond();
+    double told = FreeAirFlow.parse(enough.substring("at most ".length())).litresPerSecond();
+    assertThat(told).isBetween(largest - 0.1, largest);
   }
 
   /** By hand: 2 × 18 + 4 + 5 + 36 for the parts, and 2.40 for the tape. */
