@@ -73,7 +73,12 @@ public enum SealForm {
     return source;
   }
 
-  /** {@return whether a part of that gender is by rule a nut, which turns freely on its tube or hose} */
+  /**
+   * Says whether a part is by rule a nut, which turns freely on its tube or hose.
+   *
+   * @param gender the gender of its thread
+   * @return whether parts of that gender are nuts
+   */
   public boolean isNut(Gender gender) {
     return Objects.requireNonNull(gender, "gender") == nut;
   }
