@@ -18,8 +18,8 @@ class FarReadingTest {
     for (double millimetres : new double[] {0.02, 50.0, 118.7, 500.0, 600.0}) {
       for (Instrument instrument : Instrument.values()) {
         Identification answer = Identifier.of(DemoProfiles.birds())
-            .identify(List.of(
-                PlugReading.of(dimension, instrument, Length.ofMillimetres(millimetres))));
+            .identify(
+                List.of(PlugReading.of(dimension, instrument, Length.ofMillimetres(millimetres))));
         for (UnitSystem units : UnitSystem.values()) {
           assertThat(answer.working(units).toText()).doesNotContain("Infinity", "NaN");
         }

@@ -39,6 +39,7 @@ public final class NetworkFile {
       "serves",
       "conductance",
       "criticalPressureRatio",
+      "capacity",
       "cracking",
       "set",
       "droop",
@@ -273,16 +274,24 @@ public final class NetworkFile {
     return to;
   }
 
+  /** A rating as a catalogue prints it, of what it leaves open the end that lets least through; or C and b. */
+  private static FlowCapacity capacity(Field row) throws WrongFileException {
+    Optional<Field> printed = row.find("capacity");
+    return printed.isPresent()
+        ? FlowFields.capacityRange(printed.get()).least()
+        : FlowFields.ofConductance(row);
+  }
+
   private void part(Field row) throws WrongFileException {
     String name = row.field("name", "what to call the part").text();
-    FlowCapacity capacity = FlowFields.ofConductance(row);
+    FlowCapacity capacity = capacity(row);
     head(file).builder.part(name, from(row), to(row), capacity);
     branches.add(NetworkJob.Branch.ofPart(name, capacity));
   }
 
   private void checkValve(Field row) throws WrongFileException {
     String name = row.field("name", "what to call the check valve").text();
-    FlowCapacity valve = FlowFields.ofConductance(row);
+    FlowCapacity valve = capacity(row);
     Optional<Field> cracking = row.find("cracking");
     if (cracking.isPresent()) {
       valve = valve.withCrackingPressure(cracking.get().as(PressureDrop::parse));
@@ -294,7 +303,7 @@ public final class NetworkFile {
   private void regulator(Field row) throws WrongFileException {
     Head known = head(file);
     String name = row.field("name", "what to call the regulator").text();
-    FlowCapacity valve = FlowFields.ofConductance(row);
+    FlowCapacity valve = capacity(row);
     GaugePressure set = row.field("set", Accepted.GAUGE).as(GaugePressure::parse);
     RegulatorElement regulator = RegulatorElement.of(valve, set.absolute(known.atmosphere));
     Optional<Field> droop = row.find("droop");
@@ -323,13 +332,14 @@ public final class NetworkFile {
     String name = row.field("name", "what to call the drop").text();
     Conduit conduit = FlowFields.conduit(row);
     String from = from(row);
-    boolean coupled = row.find("conductance").isPresent();
+    boolean coupled =
+        row.find("conductance").isPresent() || row.find("capacity").isPresent();
     String end = coupled ? name + ", end of the pipe" : name;
     builder.line(name, from, end, conduit);
     branches.add(NetworkJob.Branch.ofPipe(name, PipeDuty.BRANCH, conduit));
     if (coupled) {
       String coupling = "coupling of " + name;
-      FlowCapacity capacity = FlowFields.ofConductance(row);
+      FlowCapacity capacity = capacity(row);
       builder.part(coupling, end, name, capacity);
       branches.add(NetworkJob.Branch.ofPart(coupling, capacity));
     }
