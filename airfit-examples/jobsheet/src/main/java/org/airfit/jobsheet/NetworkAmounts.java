@@ -4,6 +4,7 @@ import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
+import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.ReferenceState;
@@ -28,10 +29,11 @@ record NetworkAmounts(UnitSystem units) {
   }
 
   /** Free air, at 20 °C, 1 bar and 65 % humidity, or at 60 °F and 14.7 psi. */
-  String flow(FreeAirFlow flow) {
+  String flow(MassFlow flow) {
     return units.either(
-        flow.at(ReferenceState.ANR).format(VolumeFlowUnit.LITRE_PER_SECOND, 1),
-        Amounts.fixed(flow.at(ReferenceState.SCFM_60F).cubicFeetPerMinute(), 1) + " scfm");
+        FreeAirFlow.from(flow, ReferenceState.ANR).format(VolumeFlowUnit.LITRE_PER_SECOND, 1),
+        Amounts.fixed(FreeAirFlow.from(flow, ReferenceState.SCFM_60F).cubicFeetPerMinute(), 1)
+            + " scfm");
   }
 
   String velocity(Velocity velocity) {

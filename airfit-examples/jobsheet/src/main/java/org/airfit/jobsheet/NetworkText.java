@@ -1,10 +1,8 @@
 package org.airfit.jobsheet;
 
 import org.airfit.line.PipeVelocity;
-import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.PressureUnit;
-import org.airfit.quantity.ReferenceState;
 
 /** The sheet of a network as plain text, with the working. */
 public final class NetworkText {
@@ -98,7 +96,7 @@ public final class NetworkText {
   }
 
   private static String flow(NetworkSheet sheet, MassFlow flow) {
-    return sheet.amounts().flow(FreeAirFlow.from(flow, ReferenceState.ANR));
+    return sheet.amounts().flow(flow);
   }
 
   static String velocity(NetworkSheet sheet, PipeVelocity velocity) {

@@ -8,9 +8,7 @@ import org.airfit.files.NetworkJob;
 import org.airfit.network.BranchFlow;
 import org.airfit.network.NetworkResult;
 import org.airfit.network.SupplyFlow;
-import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.PressureDrop;
-import org.airfit.quantity.ReferenceState;
 
 /** The sentences of a network sheet that text and page share. */
 final class NetworkWords {
@@ -124,7 +122,7 @@ final class NetworkWords {
         .filter(supply -> supply.takenBack().kilogramsPerSecond() > 0.0)
         .forEach(supply -> lines.add(new Answer(
             "Flows back",
-            sheet.amounts().flow(FreeAirFlow.from(supply.takenBack(), ReferenceState.ANR))
+            sheet.amounts().flow(supply.takenBack())
                 + " into the supply at " + supply.node()
                 + ", which has no non-return valve: fit one.")));
     if (!solved.shut().isEmpty()) {
@@ -140,9 +138,7 @@ final class NetworkWords {
           leak.name() + " at " + leak.junction() + " loses "
               + sheet
                   .amounts()
-                  .flow(FreeAirFlow.from(
-                      solved.tools().get(sheet.job().drops().size() + i).massFlow(),
-                      ReferenceState.ANR))
+                  .flow(solved.tools().get(sheet.job().drops().size() + i).massFlow())
               + ", day and night: mend it."));
     }
     if (!solved.deadLegs().isEmpty()) {

@@ -18,6 +18,7 @@ import org.airfit.files.NetworkJob;
 import org.airfit.network.Network;
 import org.airfit.network.NetworkResult;
 import org.airfit.safety.Medium;
+import org.airfit.working.UnitSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -599,7 +600,8 @@ class JobsOfManyKindsTest {
     NetworkResult.Solved solved = steady(job.network());
     assertThat(job.drops()).hasSize(6);
     for (int i = 0; i < 6; i++) {
-      String at = Amounts.pressure(solved.tools().get(i).atTool());
+      String at =
+          new NetworkAmounts(UnitSystem.SI).pressure(solved.tools().get(i).atTool());
       assertThat(sheet)
           .contains(job.drops().get(i).name() + ", " + job.drops().get(i).tool() + ": " + at);
       assertThat(Files.readString(page)).contains(job.drops().get(i).name());
