@@ -37,6 +37,7 @@ public final class NetworkFile {
       "roughness",
       "fittings",
       "serves",
+      "capacity",
       "conductance",
       "criticalPressureRatio",
       "cracking",
@@ -275,14 +276,14 @@ public final class NetworkFile {
 
   private void part(Field row) throws WrongFileException {
     String name = row.field("name", "what to call the part").text();
-    FlowCapacity capacity = FlowFields.ofConductance(row);
+    FlowCapacity capacity = FlowFields.ofRow(row);
     head(file).builder.part(name, from(row), to(row), capacity);
     branches.add(NetworkJob.Branch.ofPart(name, capacity));
   }
 
   private void checkValve(Field row) throws WrongFileException {
     String name = row.field("name", "what to call the check valve").text();
-    FlowCapacity valve = FlowFields.ofConductance(row);
+    FlowCapacity valve = FlowFields.ofRow(row);
     Optional<Field> cracking = row.find("cracking");
     if (cracking.isPresent()) {
       valve = valve.withCrackingPressure(cracking.get().as(PressureDrop::parse));
@@ -294,7 +295,7 @@ public final class NetworkFile {
   private void regulator(Field row) throws WrongFileException {
     Head known = head(file);
     String name = row.field("name", "what to call the regulator").text();
-    FlowCapacity valve = FlowFields.ofConductance(row);
+    FlowCapacity valve = FlowFields.ofRow(row);
     GaugePressure set = row.field("set", Accepted.GAUGE).as(GaugePressure::parse);
     RegulatorElement regulator = RegulatorElement.of(valve, set.absolute(known.atmosphere));
     Optional<Field> droop = row.find("droop");
@@ -323,13 +324,14 @@ public final class NetworkFile {
     String name = row.field("name", "what to call the drop").text();
     Conduit conduit = FlowFields.conduit(row);
     String from = from(row);
-    boolean coupled = row.find("conductance").isPresent();
+    boolean coupled =
+        row.find("conductance").isPresent() || row.find("capacity").isPresent();
     String end = coupled ? name + ", end of the pipe" : name;
     builder.line(name, from, end, conduit);
     branches.add(NetworkJob.Branch.ofPipe(name, PipeDuty.BRANCH, conduit));
     if (coupled) {
       String coupling = "coupling of " + name;
-      FlowCapacity capacity = FlowFields.ofConductance(row);
+      FlowCapacity capacity = FlowFields.ofRow(row);
       builder.part(coupling, end, name, capacity);
       branches.add(NetworkJob.Branch.ofPart(coupling, capacity));
     }

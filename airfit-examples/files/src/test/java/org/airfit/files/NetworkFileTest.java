@@ -45,6 +45,30 @@ class NetworkFileTest {
         .isEqualTo(solved.through("main").massFlow());
   }
 
+
+  @Test
+  void a_part_and_a_coupling_may_have_the_rating_that_their_catalogue_prints()
+      throws WrongFileException {
+    String table = TABLE
+        .replace("conductance,critical", "capacity,conductance,critical")
+        .replace(",20 dm3/(s bar),0.4,", ",\"C 20 dm3/(s bar), b 0.4\",,,")
+        .replace(",6 dm3/(s bar),0.3,", ",\"C 6 dm3/(s bar), b 0.3\",,,")
+        .replaceAll("(?m)^(network|supply|pipe)(,[^,]*){8}", "$0,");
+    NetworkResult.Solved printed =
+        (NetworkResult.Solved) ofCsv("shed.csv", table).network().solve();
+    NetworkResult.Solved plain =
+        (NetworkResult.Solved) ofCsv("shed.csv", TABLE).network().solve();
+    assertThat(printed.at("bench")).isEqualTo(plain.at("bench"));
+    assertThatExceptionOfType(WrongFileException.class)
+        .isThrownBy(() -> ofCsv("shed.csv", table.replace(", b 0.4", "")))
+        .withMessageContaining("row 5, column capacity")
+        .withMessageContaining("add b to it");
+    assertThatExceptionOfType(WrongFileException.class)
+        .isThrownBy(() -> ofCsv("shed.csv", table.replace("b 0.4\",,", "b 0.4\",20 dm3/(s bar),")))
+        .withMessageContaining("row 5, column conductance")
+        .withMessageContaining("one of them");
+  }
+
   private static final String TWO_ROOMS = """
       record,name,from,to,bore,length,roughness,nonReturnValve,tool,air,needs,pressure,temperature,atmosphere,customer
       network,Shed,,,,,,,,,,,20 °C,1 bar(a),K.

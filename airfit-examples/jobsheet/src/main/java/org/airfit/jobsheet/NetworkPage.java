@@ -8,10 +8,7 @@ import org.airfit.files.Printable;
 import org.airfit.line.PipeDuty;
 import org.airfit.line.PipeVelocity;
 import org.airfit.line.VelocityVerdict;
-import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.MassFlow;
-import org.airfit.quantity.PressureUnit;
-import org.airfit.quantity.ReferenceState;
 import org.airfit.safety.Caution;
 
 /** The sheet of a network as one HTML page; a ring of six drops fits on one side of A4 or Letter. */
@@ -95,7 +92,7 @@ public final class NetworkPage {
     element(
         "footer",
         "Pressures stand above an atmosphere of "
-            + sheet.job().atmosphere().format(PressureUnit.BAR)
+            + sheet.amounts().absolute(sheet.job().atmosphere())
             + "; free air is counted at "
             + sheet
                 .job()
@@ -138,7 +135,7 @@ public final class NetworkPage {
   }
 
   private static String free(NetworkSheet sheet, MassFlow flow) {
-    return NetworkAmounts.number(sheet.amounts().flow(FreeAirFlow.from(flow, ReferenceState.ANR)));
+    return NetworkAmounts.number(sheet.amounts().flow(flow));
   }
 
   private void cell(String text, boolean number) {

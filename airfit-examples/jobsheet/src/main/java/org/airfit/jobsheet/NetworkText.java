@@ -1,10 +1,7 @@
 package org.airfit.jobsheet;
 
 import org.airfit.line.PipeVelocity;
-import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.MassFlow;
-import org.airfit.quantity.PressureUnit;
-import org.airfit.quantity.ReferenceState;
 
 /** The sheet of a network as plain text, with the working. */
 public final class NetworkText {
@@ -84,7 +81,7 @@ public final class NetworkText {
     heading("The working");
     out.add(sheet.all().working(sheet.job().units()).toText() + "\n");
     line("Pressures stand above an atmosphere of "
-        + sheet.job().atmosphere().format(PressureUnit.BAR) + ".");
+        + sheet.amounts().absolute(sheet.job().atmosphere()) + ".");
   }
 
   /** What a drop gets of the free air it wants. */
@@ -98,7 +95,7 @@ public final class NetworkText {
   }
 
   private static String flow(NetworkSheet sheet, MassFlow flow) {
-    return sheet.amounts().flow(FreeAirFlow.from(flow, ReferenceState.ANR));
+    return sheet.amounts().flow(flow);
   }
 
   static String velocity(NetworkSheet sheet, PipeVelocity velocity) {

@@ -8,14 +8,13 @@ import org.airfit.files.NetworkJob;
 import org.airfit.network.BranchFlow;
 import org.airfit.network.NetworkResult;
 import org.airfit.network.SupplyFlow;
-import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.PressureDrop;
-import org.airfit.quantity.ReferenceState;
 
 /** The sentences of a network sheet that text and page share. */
 final class NetworkWords {
 
-  private static final double HIGH_PASCALS = 1.0e5;
+  private static final PressureDrop HIGH = PressureDrop.ofPascals(1.0e5);
+  private static final PressureDrop LITTLE = PressureDrop.ofPascals(1.0e3);
 
   private NetworkWords() {}
 
@@ -57,12 +56,12 @@ final class NetworkWords {
                       : sentence(
                           sheet, sheet.improvements().get(0), worst.drop().name())));
               List<NetworkSheet.DropAnswer> high = answers.stream()
-                  .filter(answer -> -answer.lack() > HIGH_PASCALS)
+                  .filter(answer -> -answer.lack() > HIGH.pascals())
                   .toList();
               if (!high.isEmpty()) {
                 lines.add(new Answer(
                     "Set down",
-                    "more than 1 bar above the need at " + names(high)
+                    "more than " + sheet.amounts().threshold(HIGH) + " above the need at " + names(high)
                         + ": a regulator at the drop spares air and tool."));
               }
               List<String> must = sheet.closures().stream()
@@ -124,7 +123,7 @@ final class NetworkWords {
         .filter(supply -> supply.takenBack().kilogramsPerSecond() > 0.0)
         .forEach(supply -> lines.add(new Answer(
             "Flows back",
-            sheet.amounts().flow(FreeAirFlow.from(supply.takenBack(), ReferenceState.ANR))
+            sheet.amounts().flow(supply.takenBack())
                 + " into the supply at " + supply.node()
                 + ", which has no non-return valve: fit one.")));
     if (!solved.shut().isEmpty()) {
@@ -140,9 +139,7 @@ final class NetworkWords {
           leak.name() + " at " + leak.junction() + " loses "
               + sheet
                   .amounts()
-                  .flow(FreeAirFlow.from(
-                      solved.tools().get(sheet.job().drops().size() + i).massFlow(),
-                      ReferenceState.ANR))
+                  .flow(solved.tools().get(sheet.job().drops().size() + i).massFlow())
               + ", day and night: mend it."));
     }
     if (!solved.deadLegs().isEmpty()) {
@@ -174,7 +171,8 @@ final class NetworkWords {
   static String nothing(NetworkSheet sheet) {
     return sheet.drops().stream().allMatch(NetworkSheet.DropAnswer::isEnough)
         ? "nothing: no drop is short."
-        : "no single change gives the weakest drop as much as 0.01 bar: change several, or the supply.";
+        : "no single change gives the weakest drop as much as "
+            + sheet.amounts().threshold(LITTLE) + ": change several, or the supply.";
   }
 
   /** A change to a network and what solving it again gives, in a sentence. */
