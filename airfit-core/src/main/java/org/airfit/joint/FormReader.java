@@ -104,7 +104,9 @@ final class FormReader {
 
   private Gender gender() {
     boolean male = scan.has("MALE") || scan.has("STUD");
-    boolean female = scan.has("FEMALE") || scan.has("PORT") || scan.has("BOSS")
+    boolean female = scan.has("FEMALE")
+        || scan.has("PORT")
+        || scan.has("BOSS")
         || (scan.has("ORB") && !male); // a "male ORB" is the stud that goes into one
     if (male && female) {
       throw scan.refused(

@@ -533,7 +533,8 @@ class InterviewTest {
         .withMessage("answer on the dropped must be yes or no, was \"maybe\"");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> talk.with(Topic.TOOL_RATING, " "))
-        .withMessage("answer on the tool rating must be told, was blank; such as \"110 psig, or 7.5 bar(g)\"");
+        .withMessage(
+            "answer on the tool rating must be told, was blank; such as \"110 psig, or 7.5 bar(g)\"");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> talk.with(Topic.TOOL_RATING, "110"))
         .withMessageContaining("110");

@@ -45,7 +45,6 @@ class NetworkFileTest {
         .isEqualTo(solved.through("main").massFlow());
   }
 
-
   @Test
   void a_part_and_a_coupling_may_have_the_rating_that_their_catalogue_prints()
       throws WrongFileException {

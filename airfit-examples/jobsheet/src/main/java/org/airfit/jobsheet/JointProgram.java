@@ -43,8 +43,11 @@ final class JointProgram {
   private static String items(Chain<StandardAdapter> chain) {
     Map<String, Integer> items = new LinkedHashMap<>();
     for (Mating joint : chain.matings()) {
-      boolean isSealant = joint.seal().filter(seal -> seal == Seal.THREAD_SEALANT).isPresent();
-      joint.sealItem().ifPresent(item -> items.merge(item, 1, isSealant ? Math::max : Integer::sum));
+      boolean isSealant =
+          joint.seal().filter(seal -> seal == Seal.THREAD_SEALANT).isPresent();
+      joint
+          .sealItem()
+          .ifPresent(item -> items.merge(item, 1, isSealant ? Math::max : Integer::sum));
       joint.retainer().ifPresent(item -> items.merge(item, 1, Integer::sum));
     }
     return items.isEmpty()

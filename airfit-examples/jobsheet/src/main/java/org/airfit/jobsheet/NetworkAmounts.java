@@ -33,8 +33,7 @@ record NetworkAmounts(UnitSystem units) {
   String flow(MassFlow flow) {
     return units.either(
         FreeAirFlow.from(flow, ReferenceState.ANR).format(VolumeFlowUnit.LITRE_PER_SECOND, 1),
-        Amounts.fixed(
-                FreeAirFlow.from(flow, ReferenceState.SCFM_60F).cubicFeetPerMinute(), 1)
+        Amounts.fixed(FreeAirFlow.from(flow, ReferenceState.SCFM_60F).cubicFeetPerMinute(), 1)
             + " scfm");
   }
 
@@ -48,8 +47,8 @@ record NetworkAmounts(UnitSystem units) {
   /** A pressure that parts what is told from what is not, in words of both systems. */
   String threshold(PressureDrop pressure) {
     return units.either(
-        pressure.format(PressureUnit.BAR), pressure.format(PressureUnit.PSI)
-            + " (" + pressure.format(PressureUnit.BAR) + ")");
+        pressure.format(PressureUnit.BAR),
+        pressure.format(PressureUnit.PSI) + " (" + pressure.format(PressureUnit.BAR) + ")");
   }
 
   String velocity(Velocity velocity) {

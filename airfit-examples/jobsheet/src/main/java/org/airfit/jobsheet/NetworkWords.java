@@ -61,8 +61,8 @@ final class NetworkWords {
               if (!high.isEmpty()) {
                 lines.add(new Answer(
                     "Set down",
-                    "more than " + sheet.amounts().threshold(HIGH) + " above the need at " + names(high)
-                        + ": a regulator at the drop spares air and tool."));
+                    "more than " + sheet.amounts().threshold(HIGH) + " above the need at "
+                        + names(high) + ": a regulator at the drop spares air and tool."));
               }
               List<String> must = sheet.closures().stream()
                   .filter(c -> !c.serves())

@@ -111,7 +111,8 @@ class NetworkChangesTest {
 
   /** Typed 24 scfm and 14.7 psia, told 24.0 scfm and psia: no other count of free air stands between. */
   @Test
-  void a_sheet_in_us_units_tells_the_air_as_it_was_typed_and_no_bar_alone() throws WrongFileException {
+  void a_sheet_in_us_units_tells_the_air_as_it_was_typed_and_no_bar_alone()
+      throws WrongFileException {
     NetworkSheet sheet =
         NetworkSheet.of(Disk.network(Path.of("..", "networks", "header-leak.csv")));
     String text = NetworkText.of(sheet).replaceAll("\\s+", " ");
@@ -127,8 +128,8 @@ class NetworkChangesTest {
     String table = TABLE.formatted("SI", "5.5 bar(g)")
         + "pipe,old,a,end,15 mm,9 m,0.045 mm,,,,,,,,,,,,\n"
         + "leak,flange,end,,,,,,,,,2 L/s ANR,,,7 bar(g),,,,\n";
-    String text = NetworkText.of(NetworkSheet.of(
-            NetworkFile.read(Document.of("shed.csv", Csv.read("shed.csv", table)))))
+    String text = NetworkText.of(
+            NetworkSheet.of(NetworkFile.read(Document.of("shed.csv", Csv.read("shed.csv", table)))))
         .replaceAll("\\s+", " ");
     assertThat(text)
         .contains("- old: no drop is cut off; what leaks behind it stops: flange")
