@@ -104,7 +104,10 @@ final class FormReader {
 
   private Gender gender() {
     boolean male = scan.has("MALE") || scan.has("STUD");
-    boolean female = scan.has("FEMALE") || scan.has("PORT") || scan.has("BOSS") || scan.has("ORB");
+    boolean female = scan.has("FEMALE")
+        || scan.has("PORT")
+        || scan.has("BOSS")
+        || (scan.has("ORB") && !male); // a "male ORB" is the stud that goes into one
     if (male && female) {
       throw scan.refused(
           Math.max(
@@ -300,6 +303,10 @@ final class FormReader {
               start,
               "no unified thread of flares and ports has this size and these threads per inch"));
     }
+    Optional<TubeThread> dashRow = bareDash(form, size.value());
+    if (dashRow.isPresent()) {
+      return byRow(dashRow, gender, start, "no " + form.label() + " of this dash size is known");
+    }
     boolean isTube = form != SealForm.O_RING || scan.has("TUBE");
     if (!isTube || scan.isMillimetres()) {
       throw scan.refused(
@@ -312,6 +319,16 @@ final class FormReader {
         gender,
         size.start(),
         "no " + form.label() + " for a tube of this size is known; write its thread");
+  }
+
+  /** A whole number after JIC or ORB is a dash size, where no tube of so many inches has the form. */
+  private Optional<TubeThread> bareDash(SealForm form, double size) {
+    boolean isNamed = scan.has("JIC") || scan.has("ORB");
+    boolean isBare = !scan.isInches() && !scan.isMillimetres() && !scan.has("TUBE");
+    boolean isDash = size == Math.rint(size) && TubeThread.ofTube(form, size).isEmpty();
+    return isNamed && isBare && isDash
+        ? TubeThread.ofDash(form, (int) Math.min(size, 1.0e6))
+        : Optional.empty();
   }
 
   private NamedThread byRow(Optional<TubeThread> row, Gender gender, int at, String problem) {

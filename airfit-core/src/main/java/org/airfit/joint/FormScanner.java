@@ -113,6 +113,7 @@ final class FormScanner {
   private @Nullable String metric;
   private int metricAt;
   private boolean isMillimetres;
+  private boolean isInches;
 
   private FormScanner(String text) {
     this.text = text;
@@ -183,7 +184,8 @@ final class FormScanner {
       return;
     }
     size = once(size, amount);
-    if (!scanner.inchMark() && scanner.follows("MM")) {
+    isInches = scanner.inchMark();
+    if (!isInches && scanner.follows("MM")) {
       isMillimetres = true;
     } else if (scanner.dash() && scanner.isAtNumber()) {
       threadsPerInch = scanner.amount();
@@ -287,6 +289,11 @@ final class FormScanner {
 
   int metricAt() {
     return metricAt;
+  }
+
+  /** Whether the size has an inch mark. */
+  boolean isInches() {
+    return isInches;
   }
 
   boolean isMillimetres() {

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiPredicate;
 import org.airfit.safety.Medium;
 import org.airfit.working.UnitSystem;
 import org.jspecify.annotations.Nullable;
@@ -217,10 +218,15 @@ public final class Interview {
     }
     Requirement some =
         told.with(topic, Turns.text(topic, 1.0)).job().orElseThrow(IllegalStateException::new);
-    return spans(topic, some, units).stream()
+    return spans(topic, some, units, Interview::isToldAlike).stream()
         .map(each ->
             new PossibleAnswer(each.text(), each.inWords(), ChangeInWords.of(each.standing())))
         .toList();
+  }
+
+  /** Whether two standings read alike where there was nothing before. */
+  private static boolean isToldAlike(Standing one, Standing other) {
+    return ChangeInWords.of(one).equals(ChangeInWords.of(other));
   }
 
   /** Whether a job does not tell this yet, and could. */
@@ -256,7 +262,7 @@ public final class Interview {
 
   private List<Tried> tried(Topic topic, Requirement job, UnitSystem units) {
     if (topic.isAmount()) {
-      return spans(topic, job, units);
+      return spans(topic, job, units, Standing::isAs);
     }
     List<String> words =
         topic == Topic.MEDIUM ? AnswerText.media() : AnswerText.words(topic, job, catalogue);
@@ -269,13 +275,14 @@ public final class Interview {
   }
 
   /** The spans of an amount, those joined that a customer would not tell apart. */
-  private List<Tried> spans(Topic topic, Requirement job, UnitSystem units) {
+  private List<Tried> spans(
+      Topic topic, Requirement job, UnitSystem units, BiPredicate<Standing, Standing> alike) {
     List<Tried> tried = new ArrayList<>();
     @Nullable Span open = null;
     @Nullable Standing standing = null;
     for (Span span : Turns.spans(topic, job, catalogue)) {
       Standing next = with(Turns.text(topic, span.inside()), topic);
-      if (open != null && standing != null && standing.isAs(next)) {
+      if (open != null && standing != null && alike.test(standing, next)) {
         open = open.joined(span);
       } else {
         add(tried, topic, open, standing, units);

@@ -78,21 +78,21 @@ public enum Topic {
       "What pressure does the maker tell for the nozzle of the gun when it is blocked?",
       "rules limit the pressure of a nozzle that is pressed against a hand",
       Rule.CLEANING_PRESSURE.source(),
-      "28 psig"),
+      "28 psig, or 1.9 bar(g)"),
 
   /** The most the tool may see. */
   TOOL_RATING(
       "What is the highest pressure that the maker of the tool allows?",
       "a tool that takes no air has the whole pressure of the line on it",
       Rule.TOOL_RATED.source(),
-      "110 psig"),
+      "110 psig, or 7.5 bar(g)"),
 
   /** The most that can stand in the line. */
   HIGHEST(
       "At what pressure does the compressor stop, or the relief valve open?",
       "every part must stand the highest pressure that can occur, not the usual one",
       Rule.PARTS_RATED.source(),
-      "125 psig"),
+      "125 psig, or 8.6 bar(g)"),
 
   /** Whether a regulator holds the pressure. */
   REGULATOR(
@@ -106,7 +106,7 @@ public enum Topic {
       "What does the maker of the regulator tell of a failed one: how much stands behind it at most?",
       "without that, all that stands in front of the regulator counts",
       Rule.PARTS_RATED.source(),
-      "110 psig"),
+      "110 psig, or 7.5 bar(g)"),
 
   /** Where it will be used. */
   PLACE(

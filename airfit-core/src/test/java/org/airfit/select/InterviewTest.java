@@ -142,6 +142,28 @@ class InterviewTest {
         .isEmpty();
   }
 
+  /** No part of the shelf goes on G 1/2, whatever the length: a customer is told that once, not by the hose. */
+  @Test
+  void lengths_that_come_to_the_same_words_are_one_answer() {
+    List<Part> parts = with(
+        Shelf.hose(Shelf.steel("5 m hose"), 10.0, 5.0),
+        Shelf.hose(Shelf.steel("20 m hose"), 10.0, 20.0));
+    Question reach = Interview.begin(Catalogue.of(parts))
+        .with(Topic.MEDIUM, "compressed air")
+        .with(Topic.AIR_NEEDED, "10 L/s ANR")
+        .with(Topic.PRESSURE_NEEDED, "6.2 bar(g)")
+        .with(Topic.TOOL_INLET, "1/4 NPT female")
+        .with(Topic.SUPPLY, "7 bar(g)")
+        .with(Topic.OUTLET, "G 1/2 female")
+        .next()
+        .orElseThrow();
+    assertThat(reach.answers())
+        .extracting(PossibleAnswer::toString)
+        .allMatch(answer -> answer.contains("nothing in the catalogue fits"))
+        .allMatch(answer -> answer.contains("Ends mate"))
+        .hasSize(2);
+  }
+
   @Test
   void the_job_that_was_told_is_the_requirement_of_the_answers() {
     Interview talk = toldButReach().with(Topic.REACH, " 20 ft to 10 m ");
@@ -511,7 +533,8 @@ class InterviewTest {
         .withMessage("answer on the dropped must be yes or no, was \"maybe\"");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> talk.with(Topic.TOOL_RATING, " "))
-        .withMessage("answer on the tool rating must be told, was blank; such as \"110 psig\"");
+        .withMessage(
+            "answer on the tool rating must be told, was blank; such as \"110 psig, or 7.5 bar(g)\"");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> talk.with(Topic.TOOL_RATING, "110"))
         .withMessageContaining("110");

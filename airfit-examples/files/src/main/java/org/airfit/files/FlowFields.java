@@ -197,6 +197,16 @@ final class FlowFields {
     return capacity;
   }
 
+  /** A flow capacity among other fields: a rating as a catalogue prints it, or the conductance and ratio. */
+  static FlowCapacity ofRow(Field row) throws WrongFileException {
+    Optional<Field> rating = row.find("capacity");
+    Optional<Field> conductance = row.find("conductance");
+    if (rating.isPresent() && conductance.isPresent()) {
+      throw conductance.get().wrong("stands beside a capacity; accepted: one of them");
+    }
+    return rating.isPresent() ? capacity(rating.get()) : ofConductance(row);
+  }
+
   /** A flow capacity by the conductance and ratio that stand among other fields. */
   static FlowCapacity ofConductance(Field field) throws WrongFileException {
     SonicConductance c = conductance(field);

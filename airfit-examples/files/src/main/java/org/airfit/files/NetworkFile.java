@@ -37,9 +37,9 @@ public final class NetworkFile {
       "roughness",
       "fittings",
       "serves",
+      "capacity",
       "conductance",
       "criticalPressureRatio",
-      "capacity",
       "cracking",
       "set",
       "droop",
@@ -274,24 +274,16 @@ public final class NetworkFile {
     return to;
   }
 
-  /** A rating as a catalogue prints it, of what it leaves open the end that lets least through; or C and b. */
-  private static FlowCapacity capacity(Field row) throws WrongFileException {
-    Optional<Field> printed = row.find("capacity");
-    return printed.isPresent()
-        ? FlowFields.capacityRange(printed.get()).least()
-        : FlowFields.ofConductance(row);
-  }
-
   private void part(Field row) throws WrongFileException {
     String name = row.field("name", "what to call the part").text();
-    FlowCapacity capacity = capacity(row);
+    FlowCapacity capacity = FlowFields.ofRow(row);
     head(file).builder.part(name, from(row), to(row), capacity);
     branches.add(NetworkJob.Branch.ofPart(name, capacity));
   }
 
   private void checkValve(Field row) throws WrongFileException {
     String name = row.field("name", "what to call the check valve").text();
-    FlowCapacity valve = capacity(row);
+    FlowCapacity valve = FlowFields.ofRow(row);
     Optional<Field> cracking = row.find("cracking");
     if (cracking.isPresent()) {
       valve = valve.withCrackingPressure(cracking.get().as(PressureDrop::parse));
@@ -303,7 +295,7 @@ public final class NetworkFile {
   private void regulator(Field row) throws WrongFileException {
     Head known = head(file);
     String name = row.field("name", "what to call the regulator").text();
-    FlowCapacity valve = capacity(row);
+    FlowCapacity valve = FlowFields.ofRow(row);
     GaugePressure set = row.field("set", Accepted.GAUGE).as(GaugePressure::parse);
     RegulatorElement regulator = RegulatorElement.of(valve, set.absolute(known.atmosphere));
     Optional<Field> droop = row.find("droop");
@@ -339,7 +331,7 @@ public final class NetworkFile {
     branches.add(NetworkJob.Branch.ofPipe(name, PipeDuty.BRANCH, conduit));
     if (coupled) {
       String coupling = "coupling of " + name;
-      FlowCapacity capacity = capacity(row);
+      FlowCapacity capacity = FlowFields.ofRow(row);
       builder.part(coupling, end, name, capacity);
       branches.add(NetworkJob.Branch.ofPart(coupling, capacity));
     }

@@ -1,14 +1,18 @@
 package org.airfit.jobsheet;
 
 import java.io.PrintStream;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.airfit.files.Printable;
 import org.airfit.joint.Chain;
 import org.airfit.joint.ChainVerdict;
 import org.airfit.joint.End;
 import org.airfit.joint.Mating;
+import org.airfit.joint.Seal;
 import org.airfit.joint.StandardAdapter;
 import org.airfit.quantity.QuantityFormatException;
 import org.airfit.safety.Caution;
@@ -35,14 +39,22 @@ final class JointProgram {
     }
   }
 
-  /** What is bought for the joints of a chain beside its parts, each once. */
+  /** What is bought for the joints of a chain beside its parts; one roll or tube of sealant does for all joints. */
   private static String items(Chain<StandardAdapter> chain) {
-    Set<String> items = new LinkedHashSet<>();
+    Map<String, Integer> items = new LinkedHashMap<>();
     for (Mating joint : chain.matings()) {
-      joint.sealItem().ifPresent(items::add);
-      joint.retainer().ifPresent(items::add);
+      boolean isSealant =
+          joint.seal().filter(seal -> seal == Seal.THREAD_SEALANT).isPresent();
+      joint
+          .sealItem()
+          .ifPresent(item -> items.merge(item, 1, isSealant ? Math::max : Integer::sum));
+      joint.retainer().ifPresent(item -> items.merge(item, 1, Integer::sum));
     }
-    return items.isEmpty() ? "nothing" : String.join("; ", items);
+    return items.isEmpty()
+        ? "nothing"
+        : items.entrySet().stream()
+            .map(item -> (item.getValue() == 1 ? "" : item.getValue() + " × ") + item.getKey())
+            .collect(Collectors.joining("; "));
   }
 
   private static void tell(String one, String other, PrintStream print) {

@@ -1,5 +1,6 @@
 package org.airfit.jobsheet;
 
+import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
@@ -28,12 +29,26 @@ record NetworkAmounts(UnitSystem units) {
         loss.format(PressureUnit.PSI, 2) + " (" + loss.format(PressureUnit.BAR, 2) + ")");
   }
 
-  /** Free air, at 20 °C, 1 bar and 65 % humidity, or at 60 °F and 14.7 psi. */
+  /** A mass of air as free air, at 20 °C, 1 bar and 65 % humidity, or at 60 °F and 14.7 psi, as "scfm" is typed. */
   String flow(MassFlow flow) {
     return units.either(
         FreeAirFlow.from(flow, ReferenceState.ANR).format(VolumeFlowUnit.LITRE_PER_SECOND, 1),
         Amounts.fixed(FreeAirFlow.from(flow, ReferenceState.SCFM_60F).cubicFeetPerMinute(), 1)
             + " scfm");
+  }
+
+  /** An absolute pressure such as that of the atmosphere. */
+  String absolute(AbsolutePressure pressure) {
+    return units.either(
+        pressure.format(PressureUnit.BAR),
+        pressure.format(PressureUnit.PSI, 1) + " (" + pressure.format(PressureUnit.BAR) + ")");
+  }
+
+  /** A pressure that parts what is told from what is not, in words of both systems. */
+  String threshold(PressureDrop pressure) {
+    return units.either(
+        pressure.format(PressureUnit.BAR),
+        pressure.format(PressureUnit.PSI) + " (" + pressure.format(PressureUnit.BAR) + ")");
   }
 
   String velocity(Velocity velocity) {
@@ -43,7 +58,7 @@ record NetworkAmounts(UnitSystem units) {
   }
 
   String bore(Length bore) {
-    return units.either(bore.format(LengthUnit.MILLIMETRE, 1), bore.format(LengthUnit.INCH, 2));
+    return units.either(bore.format(LengthUnit.MILLIMETRE, 1), bore.format(LengthUnit.INCH, 3));
   }
 
   /** The number of an amount without its unit, for a column whose heading has the unit. */

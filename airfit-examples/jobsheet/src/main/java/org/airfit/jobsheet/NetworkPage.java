@@ -9,7 +9,6 @@ import org.airfit.line.PipeDuty;
 import org.airfit.line.PipeVelocity;
 import org.airfit.line.VelocityVerdict;
 import org.airfit.quantity.MassFlow;
-import org.airfit.quantity.PressureUnit;
 import org.airfit.safety.Caution;
 
 /** The sheet of a network as one HTML page; a ring of six drops fits on one side of A4 or Letter. */
@@ -93,7 +92,7 @@ public final class NetworkPage {
     element(
         "footer",
         "Pressures stand above an atmosphere of "
-            + sheet.job().atmosphere().format(PressureUnit.BAR)
+            + sheet.amounts().absolute(sheet.job().atmosphere())
             + "; free air is counted at "
             + sheet
                 .job()

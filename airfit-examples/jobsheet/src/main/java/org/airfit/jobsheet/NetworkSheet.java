@@ -146,14 +146,28 @@ public record NetworkSheet(
                   ? new Closure(pipe, "no drop falls short that did not before" + least, true)
                   : new Closure(pipe, "too little at " + String.join(", ", more) + least, false);
             },
-            none -> new Closure(
-                pipe,
-                "cut off: "
-                    + job.drops().stream()
-                        .map(NetworkJob.Drop::name)
-                        .filter(none.nodes()::contains)
-                        .collect(Collectors.joining(", ")),
-                false));
+            none -> cutOff(job, pipe, none));
+  }
+
+  /**
+   * What a closed pipe cuts off. Where that is a leak alone, nothing else hung on the pipe, so the drops keep what they
+   * have.
+   */
+  private static Closure cutOff(NetworkJob job, String pipe, NetworkResult.NoSolution none) {
+    String drops = job.drops().stream()
+        .map(NetworkJob.Drop::name)
+        .filter(none.nodes()::contains)
+        .collect(Collectors.joining(", "));
+    String leaks = job.leaks().stream()
+        .filter(leak -> none.nodes().contains(leak.junction()))
+        .map(NetworkJob.Leak::name)
+        .collect(Collectors.joining(", "));
+    if (!drops.isEmpty()) {
+      return new Closure(pipe, "cut off: " + drops, false);
+    }
+    return leaks.isEmpty()
+        ? new Closure(pipe, none.reason(), false)
+        : new Closure(pipe, "no drop is cut off; what leaks behind it stops: " + leaks, true);
   }
 
   private static List<String> lacking(NetworkJob job, NetworkResult.Solved solved) {

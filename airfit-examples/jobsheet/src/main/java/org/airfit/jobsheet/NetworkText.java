@@ -2,7 +2,6 @@ package org.airfit.jobsheet;
 
 import org.airfit.line.PipeVelocity;
 import org.airfit.quantity.MassFlow;
-import org.airfit.quantity.PressureUnit;
 
 /** The sheet of a network as plain text, with the working. */
 public final class NetworkText {
@@ -82,7 +81,7 @@ public final class NetworkText {
     heading("The working");
     out.add(sheet.all().working(sheet.job().units()).toText() + "\n");
     line("Pressures stand above an atmosphere of "
-        + sheet.job().atmosphere().format(PressureUnit.BAR) + ".");
+        + sheet.amounts().absolute(sheet.job().atmosphere()) + ".");
   }
 
   /** What a drop gets of the free air it wants. */

@@ -13,7 +13,8 @@ import org.airfit.quantity.PressureDrop;
 /** The sentences of a network sheet that text and page share. */
 final class NetworkWords {
 
-  private static final double HIGH_PASCALS = 1.0e5;
+  private static final PressureDrop HIGH = PressureDrop.ofPascals(1.0e5);
+  private static final PressureDrop LITTLE = PressureDrop.ofPascals(1.0e3);
 
   private NetworkWords() {}
 
@@ -55,13 +56,13 @@ final class NetworkWords {
                       : sentence(
                           sheet, sheet.improvements().get(0), worst.drop().name())));
               List<NetworkSheet.DropAnswer> high = answers.stream()
-                  .filter(answer -> -answer.lack() > HIGH_PASCALS)
+                  .filter(answer -> -answer.lack() > HIGH.pascals())
                   .toList();
               if (!high.isEmpty()) {
                 lines.add(new Answer(
                     "Set down",
-                    "more than 1 bar above the need at " + names(high)
-                        + ": a regulator at the drop spares air and tool."));
+                    "more than " + sheet.amounts().threshold(HIGH) + " above the need at "
+                        + names(high) + ": a regulator at the drop spares air and tool."));
               }
               List<String> must = sheet.closures().stream()
                   .filter(c -> !c.serves())
@@ -170,7 +171,8 @@ final class NetworkWords {
   static String nothing(NetworkSheet sheet) {
     return sheet.drops().stream().allMatch(NetworkSheet.DropAnswer::isEnough)
         ? "nothing: no drop is short."
-        : "no single change gives the weakest drop as much as 0.01 bar: change several, or the supply.";
+        : "no single change gives the weakest drop as much as "
+            + sheet.amounts().threshold(LITTLE) + ": change several, or the supply.";
   }
 
   /** A change to a network and what solving it again gives, in a sentence. */

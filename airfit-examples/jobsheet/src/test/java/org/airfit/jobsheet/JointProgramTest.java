@@ -84,6 +84,20 @@ class JointProgramTest {
   }
 
   @Test
+  void what_two_joints_of_a_chain_take_alike_is_counted_but_sealant_is_told_once() {
+    assertThat(run("joint", "G 1/2 male", "G 1/2 male")).isZero();
+    assertThat(told()).contains("To buy beside the parts: 2 × sealing washer for G 1/2.");
+    out.reset();
+    assertThat(run("joint", "1/4 in barb", "3/8 in hose")).isZero();
+    assertThat(told())
+        .contains(
+            "To buy beside the parts: 2 × clamp or ferrule for 1/4 in hose; clamp or ferrule for 3/8 in hose.");
+    out.reset();
+    assertThat(run("joint", "1/2 NPT male", "1/2 NPT male")).isZero();
+    assertThat(told()).contains("To buy beside the parts: thread sealant for 1/2 NPT.");
+  }
+
+  @Test
   void a_text_that_may_be_meant_otherwise_is_remarked_on() {
     assertThat(run("joint", "3-8 NPT male", "3 NPT female")).isZero();
     assertThat(told()).startsWith("3-8 NPT male: read as size 3 with 8 threads per inch");

@@ -109,6 +109,34 @@ class NetworkChangesTest {
     assertThat(si).contains("main: 10.0 L/s ANR, pressure loss ", "rule: at most 9.1 m/s");
   }
 
+  /** Typed 24 scfm and 14.7 psia, told 24.0 scfm and psia: no other count of free air stands between. */
+  @Test
+  void a_sheet_in_us_units_tells_the_air_as_it_was_typed_and_no_bar_alone()
+      throws WrongFileException {
+    NetworkSheet sheet =
+        NetworkSheet.of(Disk.network(Path.of("..", "networks", "header-leak.csv")));
+    String text = NetworkText.of(sheet).replaceAll("\\s+", " ");
+    assertThat(text)
+        .contains(" of 24.0 scfm; ", " of 18.0 scfm; ")
+        .contains("Set down: more than 14.5 psi (1 bar) above the need at bay 1, bay 2")
+        .contains("Pressures stand above an atmosphere of 14.7 psia (1.014 bar(a)).");
+    assertThat(NetworkPage.of(sheet)).contains("atmosphere of 14.7 psia (1.014 bar(a))");
+  }
+
+  @Test
+  void a_main_that_feeds_a_leak_alone_may_be_closed() throws WrongFileException {
+    String table = TABLE.formatted("SI", "5.5 bar(g)")
+        + "pipe,old,a,end,15 mm,9 m,0.045 mm,,,,,,,,,,,,\n"
+        + "leak,flange,end,,,,,,,,,2 L/s ANR,,,7 bar(g),,,,\n";
+    String text = NetworkText.of(
+            NetworkSheet.of(NetworkFile.read(Document.of("shed.csv", Csv.read("shed.csv", table)))))
+        .replaceAll("\\s+", " ");
+    assertThat(text)
+        .contains("- old: no drop is cut off; what leaks behind it stops: flange")
+        .contains("- main: cut off: bench")
+        .contains("For repair: with all tools running any one main may be closed but main.");
+  }
+
   @Test
   void the_examples_tell_idle_compressors_dead_legs_and_leaks() throws WrongFileException {
     Path networks = Path.of("..", "networks");
