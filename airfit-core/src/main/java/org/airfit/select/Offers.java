@@ -257,8 +257,9 @@ public final class Offers {
       if (isPriced) {
         best.put(Offer.Aim.LEAST_NOW, now);
         if (looked.stream().anyMatch(each -> mayCostLess(each, now))) {
-          remarks.add("A proposal with a piece of unknown price comes behind one of which all prices are"
-              + " known, though it may cost less: ask for that price.");
+          remarks.add(
+              "A proposal with a piece of unknown price comes behind one of which all prices are"
+                  + " known, though it may cost less: ask for that price.");
         }
       } else {
         remarks.add(

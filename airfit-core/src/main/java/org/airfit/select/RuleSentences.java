@@ -212,8 +212,7 @@ final class RuleSentences {
   }
 
   /** What holds the air back: a setting that is too low, or what narrows most. */
-  private static String heldBack(
-      Requirement job, RunResult.Delivered delivered, UnitSystem units) {
+  private static String heldBack(Requirement job, RunResult.Delivered delivered, UnitSystem units) {
     return job.pressuresAtTool()
         .whileRegulated()
         .filter(held -> held.compareTo(job.leastRange().least()) < 0)

@@ -128,7 +128,9 @@ final class ServiceSentences {
   /** The beginning of a sentence: "It", or "Indoors it". */
   private static String dependsThere(Requirement job) {
     String where = where(job).trim();
-    return where.isEmpty() ? "It" : where.substring(0, 1).toUpperCase(Locale.ROOT) + where.substring(1) + " it";
+    return where.isEmpty()
+        ? "It"
+        : where.substring(0, 1).toUpperCase(Locale.ROOT) + where.substring(1) + " it";
   }
 
   private static String where(Requirement job) {

@@ -65,11 +65,12 @@ class ArrivingTest {
   @Test
   void what_a_regulator_takes_away_down_to_its_setting_is_no_loss() {
     FreeAirFlow demand = FreeAirFlow.ofAnrLitresPerSecond(3.0);
-    Run short4 = BARE
-        .through("regulator", RegulatorElement.of(capacity(50.0), AbsolutePressure.ofBar(5.0)))
+    Run short4 = BARE.through(
+            "regulator", RegulatorElement.of(capacity(50.0), AbsolutePressure.ofBar(5.0)))
         .through("coupling", capacity(4.0));
     RunResult.Delivered holds = delivered(short4.at(demand));
-    // ISO 6358 by hand: ṁ* = C ρ0 p1 = 20 L/s ANR at 5 bar(a), Δp = 5 (1 − 0.3)(1 − √(1 − (3/20)²)) bar
+    // ISO 6358 by hand: ṁ* = C ρ0 p1 = 20 L/s ANR at 5 bar(a), Δp = 5 (1 − 0.3)(1 − √(1 − (3/20)²))
+    // bar
     assertThat(holds.bottleneck().name()).isEqualTo("coupling");
     assertThat(holds.share("regulator").drop().bar()).isEqualTo(3.0, Offset.offset(1e-9));
     assertThat(holds.share("regulator").gain().bar()).isZero();
@@ -89,12 +90,13 @@ class ArrivingTest {
     assertThat(less.cautions())
         .extracting(Caution::title)
         .contains("More than a tenth of the pressure is lost");
-    assertThat(delivered(droops.replacing(
-                "regulator",
-                RegulatorElement.of(capacity(50.0), AbsolutePressure.ofBar(5.0))
-                    .withDroop(PressureDrop.ofBar(0.39), demand))
-            .at(demand))
-        .cautions())
+    assertThat(delivered(droops
+                .replacing(
+                    "regulator",
+                    RegulatorElement.of(capacity(50.0), AbsolutePressure.ofBar(5.0))
+                        .withDroop(PressureDrop.ofBar(0.39), demand))
+                .at(demand))
+            .cautions())
         .extracting(Caution::title)
         .doesNotContain("More than a tenth of the pressure is lost");
   }

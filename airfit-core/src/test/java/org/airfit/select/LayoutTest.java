@@ -160,7 +160,8 @@ class LayoutTest {
     Proposal direct = best(
         job(Slot.coupling("outlet"), Slot.hose("hose", TEN_METRES)).build(),
         parts(Shelf.adapter("reducer", "3/8 NPT female", "1/4 NPT male")));
-    assertThat(of(direct, Rule.PROFILE_MATES).reason()).isEqualTo("At the outlet coupling profile finch.");
+    assertThat(of(direct, Rule.PROFILE_MATES).reason())
+        .isEqualTo("At the outlet coupling profile finch.");
     assertThat(direct.parts()).hasSize(4);
     Proposal two = best(
         job(
@@ -194,7 +195,8 @@ class LayoutTest {
             + " while the regulators hold and 9.00 bar(g) if they fail,"))
         .anyMatch(reason -> reason.contains("A relief valve behind the last regulator,"));
     Requirement told = job(
-            Slot.regulator("in the bay", GaugePressure.ofBar(6.7)).failingAt(GaugePressure.ofBar(6.8)),
+            Slot.regulator("in the bay", GaugePressure.ofBar(6.7))
+                .failingAt(GaugePressure.ofBar(6.8)),
             Slot.coupling("outlet"),
             Slot.hose("hose", TEN_METRES),
             Slot.coupling("tool"))
