@@ -57,6 +57,11 @@ sealed interface Element {
     return List.of();
   }
 
+  /** {@return what stays of a pressure [Pa] where it loses nothing: of a regulator, what it is set to at most} */
+  default double withoutLoss(double pascals) {
+    return pascals;
+  }
+
   /**
    * Explains what it makes of a flow.
    *
@@ -153,6 +158,14 @@ sealed interface Element {
    * @param flow what it does to the air
    */
   record Own(String name, FlowElement flow) implements Element {
+
+    @Override
+    public double withoutLoss(double pascals) {
+      FlowElement asNew = flow instanceof WornElement worn ? worn.element() : flow;
+      return asNew instanceof RegulatorElement regulator
+          ? Math.min(pascals, regulator.set().pascals())
+          : pascals;
+    }
 
     @Override
     public Explanation explain(MassFlow massFlow, AirState inlet) {

@@ -70,6 +70,8 @@ public final class ElementLoss implements Worked {
    * {@return how much more pressure the tool would have if this element lost nothing; 0 where the flow does not get to
    * the tool}
    *
+   * <p>A regulator that loses nothing still holds what it is set to.
+   *
    * <p>At the same flow; where an element chokes or friction jumps, and a tool follows the pressure, at the flow that
    * the tool then takes.
    */

@@ -131,12 +131,19 @@ final class RunAnswers {
         names, AbsolutePressure.ofPascals(pass.least()), AbsolutePressure.ofPascals(pass.most())));
   }
 
-  /** The gauge pressure is what there is to lose; at a jump of friction the most that may be lost is told. */
+  /**
+   * The gauge pressure is what there is to lose; at a jump of friction the most that may be lost is told. What a
+   * regulator takes away down to its setting is no loss (this project's choice).
+   */
   private static List<Caution> cautions(
       RunPath path, AbsolutePressure from, Pass pass, Optional<FrictionJump> jump) {
     List<Caution> cautions = new ArrayList<>(path.cautions());
-    double lost = from.pascals() - (jump.isPresent() ? pass.least() : pass.atTool());
-    double toLose = from.pascals() - path.atmosphere().pascals();
+    double wanted = 0.0;
+    for (int i = 0; i < path.elements().size(); i++) {
+      wanted += pass.pascals(i) - path.elements().get(i).withoutLoss(pass.pascals(i));
+    }
+    double lost = from.pascals() - wanted - (jump.isPresent() ? pass.least() : pass.atTool());
+    double toLose = from.pascals() - wanted - path.atmosphere().pascals();
     if (lost > BUDGET_SHARE * toLose) {
       cautions.add(BUDGET);
     }

@@ -106,11 +106,28 @@ final class RunPath {
     return of(others);
   }
 
-  /** The same with one element left out. */
+  /** The same with one element that loses nothing: a regulator still holds what it is set to. */
   RunPath without(int element) {
-    List<Element> others = new ArrayList<>(elements);
-    others.remove(element);
-    return of(others);
+    Element lossy = elements.get(element);
+    return with(element, new Element.Own(lossy.name(), new Lossless(lossy)));
+  }
+
+  /**
+   * An element of which nothing is left but what it is set to, if it is a regulator.
+   *
+   * @param element the element
+   */
+  private record Lossless(Element element) implements FlowElement {
+
+    @Override
+    public double outlet(double flow, double pascals, double kelvins, double viscosity) {
+      return element.withoutLoss(pascals);
+    }
+
+    @Override
+    public double largest(double pascals, double kelvins, double viscosity) {
+      return Double.POSITIVE_INFINITY;
+    }
   }
 
   /** The elements behind one of them as one element; all of them behind -1. */
@@ -133,7 +150,8 @@ final class RunPath {
 
   /** The pressure [Pa] that arrives at the tool where one element loses nothing, or NaN. */
   double pascalsWithout(int element, double flow, Pass pass) {
-    return behind(element).outlet(flow, pass.pascals(element), pass.kelvins(element), viscosity);
+    double held = elements.get(element).withoutLoss(pass.pascals(element));
+    return behind(element).outlet(flow, held, pass.kelvins(element), viscosity);
   }
 
   /** Leads a flow along, and keeps what is found on the way. */

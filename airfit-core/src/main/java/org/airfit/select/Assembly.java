@@ -101,8 +101,7 @@ record Assembly(
       return run.through(own(hose.name(), taken), known.of(hose.conduitRange()));
     }
     if (placed.part() instanceof Part.Socket socket) {
-      String slot = placed.position().name();
-      String name = (slot.contains("coupling") ? slot : slot + " coupling") + ", " + socket.name();
+      String name = placed.position().called() + ", " + socket.name();
       return run.through(own(name, taken), known.of(socket.capacityRange()));
     }
     if (placed.part() instanceof Part.Regulator regulator) {

@@ -27,7 +27,7 @@ final class JobSituation {
       situation.whipHose();
     }
     if (job.isAutomaticFeed()) {
-      situation.automaticFeed(job.highest());
+      situation.automaticFeed(job.pressuresAtTool().highest());
     }
     if (job.isBlasting()) {
       situation.blasting();

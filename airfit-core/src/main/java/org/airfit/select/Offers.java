@@ -256,6 +256,11 @@ public final class Offers {
       boolean isPriced = now.bill().total().isPresent();
       if (isPriced) {
         best.put(Offer.Aim.LEAST_NOW, now);
+        if (looked.stream().anyMatch(each -> mayCostLess(each, now))) {
+          remarks.add(
+              "A proposal with a piece of unknown price comes behind one of which all prices are"
+                  + " known, though it may cost less: ask for that price.");
+        }
       } else {
         remarks.add(
             "No offer for the least money now: no price is known; tell the prices of the parts.");
@@ -277,6 +282,14 @@ public final class Offers {
           () -> remarks.add(
               "No offer for the most margin: of no proposal is known what every line costs the shop; tell"
                   + " the cost of the articles."));
+    }
+
+    /** Whether one comes behind another only because a price is not known. */
+    private static boolean mayCostLess(OfferCandidate each, OfferCandidate now) {
+      OfferCandidate.Key one = each.now();
+      return one.asked() == now.now().asked()
+          && one.unpriced() > now.now().unpriced()
+          && one.money().compareTo(now.now().money()) < 0;
     }
 
     private static BigDecimal earned(OfferCandidate each) {

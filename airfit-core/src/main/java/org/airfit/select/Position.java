@@ -39,6 +39,10 @@ record Position(
     ADAPTER
   }
 
+  /** How a name begins that tells where something stands. */
+  private static final List<String> PLACES =
+      List.of("at ", "on ", "in ", "by ", "near ", "behind ", "before ", "between ", "under ");
+
   /** Between two others, wherever it is needed. */
   static final Position ADAPTER = new Position(Kind.ADAPTER, null, false, false, null);
 
@@ -95,6 +99,16 @@ record Position(
   /** What its slot is called. */
   String name() {
     return slot == null ? "adapter" : slot.name();
+  }
+
+  /** What a coupling is called in a sentence: one named "at the bench" is the coupling at the bench. */
+  String called() {
+    if (name().contains("coupling")) {
+      return name();
+    }
+    return PLACES.stream().anyMatch(name()::startsWith)
+        ? "coupling " + name()
+        : name() + " coupling";
   }
 
   /** How long a hose must be here. */

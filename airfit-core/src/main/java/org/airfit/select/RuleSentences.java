@@ -36,7 +36,7 @@ final class RuleSentences {
       pair(pair, pair.position().profile(a.requirement()), strangers);
       tied(pair, had, strangers);
       had.put(pair.position().name(), pair.plug().profile());
-      met.add("at the " + pair.position().name() + " profile " + pair.plug().profile());
+      met.add("at the " + pair.position().called() + " profile " + pair.plug().profile());
     }
     return strangers.isEmpty()
         ? RuleAnswer.met("A" + String.join(", ", met).substring(1) + ".")
@@ -122,10 +122,13 @@ final class RuleSentences {
 
   static RuleAnswer toolRated(Requirement job, UnitSystem units) {
     String highest = units.say(job.pressuresAtTool().highest());
+    long regulators = regulators(job);
     String stands = job.pressuresAtTool()
         .whileRegulated()
         .map(held -> "The dead-end pressure at the tool is " + units.say(held)
-            + " while the regulator holds and " + highest + " if it fails")
+            + (regulators > 1
+                ? " while the regulators hold and " + highest + " if they fail"
+                : " while the regulator holds and " + highest + " if it fails"))
         .orElse("The dead-end pressure at the tool is up to " + highest);
     if (job.toolRating().isEmpty()) {
       return RuleAnswer.open(
@@ -138,9 +141,16 @@ final class RuleSentences {
           + allowed + "; couplings, hoses and adapters do not change that.");
     }
     return PartChecks.isToolSparedByRegulator(job)
-        ? RuleAnswer.metWhileRegulated(compared + ". A relief valve behind the regulator, set to at"
-            + " most what the maker allows, guards the tool if the regulator fails.")
+        ? RuleAnswer.metWhileRegulated(compared + ". A relief valve behind the "
+            + (regulators > 1 ? "last regulator" : "regulator")
+            + ", set to at most what the maker allows, guards the tool if the regulator fails.")
         : RuleAnswer.met(compared + ".");
+  }
+
+  /** How many regulators stand in front of the tool, one before the piping with them. */
+  private static long regulators(Requirement job) {
+    return (job.pressures().whileRegulated().isPresent() ? 1 : 0)
+        + job.layout().slots().stream().filter(Slot.Regulated.class::isInstance).count();
   }
 
   static RuleAnswer cleaning(Requirement job, UnitSystem units) {
@@ -195,10 +205,20 @@ final class RuleSentences {
         .fold(
             delivered -> RuleAnswer.unmet("The tool has only "
                 + units.say(delivered.atToolGauge(), job.leastRange().least())
-                + (a.isExact() ? "" : " at best") + ", it needs " + wanted
-                + ". The biggest restriction is " + delivered.bottleneck().name() + "."),
+                + (a.isExact() ? "" : " at best") + ", it needs " + wanted + ". "
+                + heldBack(job, delivered, units)),
             starved -> RuleAnswer.unmet("The tool starves: " + starved.element()
                 + " does not let the air through, it needs " + wanted + "."));
+  }
+
+  /** What holds the air back: a setting that is too low, or what narrows most. */
+  private static String heldBack(Requirement job, RunResult.Delivered delivered, UnitSystem units) {
+    return job.pressuresAtTool()
+        .whileRegulated()
+        .filter(held -> held.compareTo(job.leastRange().least()) < 0)
+        .map(held -> "The regulator holds only " + units.say(held)
+            + ": couplings, hoses and adapters do not change that.")
+        .orElseGet(() -> "The biggest restriction is " + delivered.bottleneck().name() + ".");
   }
 
   private static String has(RunResult result, UnitSystem units) {

@@ -3,6 +3,7 @@ package org.airfit.select;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -85,7 +86,7 @@ final class ServiceSentences {
     List<String> asked = told(a, MaterialFit.ASK);
     String depends = asked.isEmpty()
         ? ""
-        : "It depends on what was not told" + where(job) + ": " + String.join(", ", asked) + "."
+        : dependsThere(job) + " depends on what was not told: " + String.join(", ", asked) + "."
             + questions(a);
     if (job.environment().isEmpty()) {
       return RuleAnswer.open("Ask where it will be used"
@@ -122,6 +123,14 @@ final class ServiceSentences {
       told.add(part.name() + " (" + String.join(", ", of) + ")");
     }
     return List.copyOf(told);
+  }
+
+  /** The beginning of a sentence: "It", or "Indoors it". */
+  private static String dependsThere(Requirement job) {
+    String where = where(job).trim();
+    return where.isEmpty()
+        ? "It"
+        : where.substring(0, 1).toUpperCase(Locale.ROOT) + where.substring(1) + " it";
   }
 
   private static String where(Requirement job) {

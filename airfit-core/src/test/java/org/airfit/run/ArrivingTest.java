@@ -15,8 +15,10 @@ import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
+import org.airfit.safety.Caution;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 
@@ -58,6 +60,51 @@ class ArrivingTest {
     assertThatIllegalStateException()
         .isThrownBy(() -> BARE.arriving(FreeAirFlow.ofAnrLitresPerSecond(1.0)))
         .withMessageContaining("at least one element");
+  }
+
+  @Test
+  void what_a_regulator_takes_away_down_to_its_setting_is_no_loss() {
+    FreeAirFlow demand = FreeAirFlow.ofAnrLitresPerSecond(3.0);
+    Run short4 = BARE.through(
+            "regulator", RegulatorElement.of(capacity(50.0), AbsolutePressure.ofBar(5.0)))
+        .through("coupling", capacity(4.0));
+    RunResult.Delivered holds = delivered(short4.at(demand));
+    // ISO 6358 by hand: ṁ* = C ρ0 p1 = 20 L/s ANR at 5 bar(a), Δp = 5 (1 − 0.3)(1 − √(1 − (3/20)²))
+    // bar
+    assertThat(holds.bottleneck().name()).isEqualTo("coupling");
+    assertThat(holds.share("regulator").drop().bar()).isEqualTo(3.0, Offset.offset(1e-9));
+    assertThat(holds.share("regulator").gain().bar()).isZero();
+    assertThat(holds.share("coupling").gain().bar())
+        .isEqualTo(3.5 * (1.0 - Math.sqrt(1.0 - 0.15 * 0.15)), Offset.offset(1e-3));
+    assertThat(holds.cautions())
+        .extracting(Caution::title)
+        .doesNotContain("More than a tenth of the pressure is lost");
+
+    // what it droops is a loss: 0.6 of the 4 bar that it is set to above the atmosphere
+    Run droops = BARE.through(
+        "regulator",
+        RegulatorElement.of(capacity(50.0), AbsolutePressure.ofBar(5.0))
+            .withDroop(PressureDrop.ofBar(0.6), demand));
+    RunResult.Delivered less = delivered(droops.at(demand));
+    assertThat(less.share("regulator").gain().bar()).isEqualTo(0.6, Offset.offset(1e-9));
+    assertThat(less.cautions())
+        .extracting(Caution::title)
+        .contains("More than a tenth of the pressure is lost");
+    assertThat(delivered(droops
+                .replacing(
+                    "regulator",
+                    RegulatorElement.of(capacity(50.0), AbsolutePressure.ofBar(5.0))
+                        .withDroop(PressureDrop.ofBar(0.39), demand))
+                .at(demand))
+            .cautions())
+        .extracting(Caution::title)
+        .doesNotContain("More than a tenth of the pressure is lost");
+  }
+
+  private static RunResult.Delivered delivered(RunResult result) {
+    return result.fold(found -> found, starved -> {
+      throw new AssertionError(starved);
+    });
   }
 
   @Test

@@ -16,6 +16,8 @@ import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.SonicConductance;
+import org.airfit.run.ElementLoss;
+import org.airfit.run.RunResult;
 import org.airfit.safety.Caution;
 import org.airfit.safety.SafetyRules;
 import org.junit.jupiter.api.Test;
@@ -158,7 +160,8 @@ class LayoutTest {
     Proposal direct = best(
         job(Slot.coupling("outlet"), Slot.hose("hose", TEN_METRES)).build(),
         parts(Shelf.adapter("reducer", "3/8 NPT female", "1/4 NPT male")));
-    assertThat(of(direct, Rule.PROFILE_MATES).reason()).isEqualTo("At the outlet profile finch.");
+    assertThat(of(direct, Rule.PROFILE_MATES).reason())
+        .isEqualTo("At the outlet coupling profile finch.");
     assertThat(direct.parts()).hasSize(4);
     Proposal two = best(
         job(
@@ -172,7 +175,55 @@ class LayoutTest {
     assertThat(two.socket("outlet").profiles()).containsExactly("finch");
     assertThat(two.plug("tool").profile()).isEqualTo("wren");
     assertThat(of(two, Rule.PROFILE_MATES).reason())
-        .isEqualTo("At the outlet profile finch, at the tool profile wren.");
+        .isEqualTo("At the outlet coupling profile finch, at the tool coupling profile wren.");
+  }
+
+  @Test
+  void two_regulators_are_told_as_two_and_a_nailer_is_judged_by_what_can_stand_at_it() {
+    Requirement.Builder two = job(
+            Slot.regulator("in the bay", GaugePressure.ofBar(6.7)),
+            Slot.coupling("outlet"),
+            Slot.hose("hose", TEN_METRES),
+            Slot.coupling("tool"))
+        .highest(GaugePressure.ofBar(9.0))
+        .toolRating(GaugePressure.ofBar(7.5))
+        .automaticFeed();
+    List<Part> catalogue = parts(regulator("large", 12.0), hose("wide hose", 10.0));
+    assertThat(best(two.regulated().build(), catalogue).findings())
+        .extracting(Finding::reason)
+        .anyMatch(reason -> reason.startsWith("The dead-end pressure at the tool is 6.70 bar(g)"
+            + " while the regulators hold and 9.00 bar(g) if they fail,"))
+        .anyMatch(reason -> reason.contains("A relief valve behind the last regulator,"));
+    Requirement told = job(
+            Slot.regulator("in the bay", GaugePressure.ofBar(6.7))
+                .failingAt(GaugePressure.ofBar(6.8)),
+            Slot.coupling("outlet"),
+            Slot.hose("hose", TEN_METRES),
+            Slot.coupling("tool"))
+        .highest(GaugePressure.ofBar(9.0))
+        .automaticFeed()
+        .build();
+    // 100 psi are 6.895 bar
+    assertThat(best(told, catalogue).cautions())
+        .extracting(Caution::title)
+        .doesNotContain("Muzzle contact safety");
+  }
+
+  @Test
+  void a_coupling_that_is_named_by_its_place_is_the_coupling_there() {
+    Proposal best = best(
+        job(
+                Slot.coupling("at the wall"),
+                Slot.hose("hose", TEN_METRES),
+                Slot.coupling("at the bench"))
+            .build(),
+        parts(nipple()));
+    assertThat(best.findings().get(0).reason())
+        .startsWith("At the coupling at the wall profile ")
+        .contains(", at the coupling at the bench profile ");
+    assertThat(best.result().fold(RunResult.Delivered::shares, RunResult.Starved::before))
+        .extracting(ElementLoss::name)
+        .contains("coupling at the wall, part wide", "coupling at the bench, part wide");
   }
 
   private static Part.Regulator regulator(String id, double c) {

@@ -9,7 +9,6 @@ import org.airfit.plant.Supply;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
-import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.Range;
 import org.airfit.quantity.Temperature;
 import org.airfit.select.Requirement;
@@ -51,8 +50,8 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
     if (highest.isPresent() && highest.get().compareTo(pressure.most()) < 0) {
       throw relief
           .get()
-          .wrong("was " + highest.get().inFull(PressureUnit.BAR) + ", below the supply of "
-              + pressure.most().inFull(PressureUnit.BAR)
+          .wrong("was " + relief.get().text().strip() + ", below the supply of "
+              + told.text().strip()
               + "; give what the relief valve is set to, or leave it out");
     }
     Optional<Field> dryer = supplied.find("dryer", "true or false");
@@ -63,6 +62,7 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
     AirState air =
         supplied.build(() -> AirState.of(pressure.most().absolute(atmosphere), temperature));
     if (first.isPresent()) {
+      refuseAbove(first.get().item(), pressure.most(), told.text());
       return behind(first.get(), pressure, highest, air, atmosphere, requirement);
     }
     requirement.supply(air, atmosphere);
@@ -71,6 +71,16 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
       requirement.lowest(pressure.least());
     }
     return new JobSupply(air, atmosphere);
+  }
+
+  /** A regulator holds no more than stands in front of it; both are told as they were typed. */
+  private static void refuseAbove(Field item, GaugePressure most, String supply)
+      throws WrongFileException {
+    if (JobLine.set(item).compareTo(most) > 0) {
+      throw item.wrong("is set to " + item.field("set", Accepted.GAUGE).text().strip()
+          + ", above the supply of " + supply.strip()
+          + "; supply.pressure is what stands in front of the regulator");
+    }
   }
 
   /** The supply is what a regulator holds; flow is judged with its droop, or at the cut-in where that is lower. */
@@ -84,11 +94,6 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
       throws WrongFileException {
     Field item = first.item();
     GaugePressure set = JobLine.set(item);
-    if (set.compareTo(pressure.most()) > 0) {
-      throw item.wrong("is set to " + set.inFull(PressureUnit.BAR) + ", above the supply of "
-          + pressure.most().inFull(PressureUnit.BAR)
-          + "; supply.pressure is what stands in front of the regulator");
-    }
     AirState held = item.build(() -> inFront.at(set.absolute(atmosphere)));
     Optional<PartFields.Droop> droop = PartFields.Droop.in(item);
     Optional<Field> fails = item.find("ifFails", JobLine.IF_FAILS);

@@ -25,6 +25,7 @@ import org.airfit.select.Finding;
 import org.airfit.select.JobFindings;
 import org.airfit.select.Offer;
 import org.airfit.select.Proposal;
+import org.airfit.select.Requirement;
 import org.airfit.select.RuleOutcome;
 import org.airfit.select.Selection;
 import org.airfit.working.UnitSystem;
@@ -148,19 +149,28 @@ final class InWords {
     return capital(offer.toString()) + " " + capital(offer.proposal() + ".");
   }
 
-  /** What arrives, against what is needed, in a sentence. */
+  /** What the parts are that stand below what nothing fits for. */
+  static final String NEAREST =
+      "Of all combinations this one comes nearest; it is no recommendation:";
+
+  /** What arrives, against what is needed, in a sentence; of a range, what its worst end leaves. */
   static String arrives(RunResult result, JobSheet sheet) {
     UnitSystem units = sheet.units();
-    GaugePressure least = sheet.requirement().least();
-    return result.fold(
-        delivered -> "At the tool " + units.say(delivered.atToolGauge(), least) + " ("
-            + units.other().say(delivered.atToolGauge(), least) + "), needed "
-            + units.sayBoth(least)
-            + ": "
-            + (delivered.atToolGauge().compareTo(least) >= 0 ? "enough." : "too little."),
-        starved -> "The tool starves: " + starved.element()
-            + " does not let that air through. With the outlet wide open it" + " passes "
-            + units.sayBoth(freeAir(starved.largest(), sheet)) + ".");
+    Requirement job = sheet.requirement();
+    GaugePressure least = job.least();
+    boolean isEnough =
+        result.fold(delivered -> delivered.atToolGauge().compareTo(least) >= 0, starved -> false);
+    boolean isRange = !job.demandRange().isExact() || !job.leastRange().isExact();
+    return (isRange && !isEnough ? "At the worst of what was told: " : "")
+        + result.fold(
+            delivered -> "At the tool " + units.say(delivered.atToolGauge(), least) + " ("
+                + units.other().say(delivered.atToolGauge(), least) + "), needed "
+                + units.sayBoth(least)
+                + ": "
+                + (delivered.atToolGauge().compareTo(least) >= 0 ? "enough." : "too little."),
+            starved -> "The tool starves: " + starved.element()
+                + " does not let that air through. With the outlet wide open it" + " passes "
+                + units.sayBoth(freeAir(starved.largest(), sheet)) + ".");
   }
 
   /** What the run carries at the pressure the tool needs, against what the tool takes. */

@@ -190,6 +190,7 @@ final class PageReasons {
           out.append("<ul>\n");
           nothing.toGive(sheet.units()).forEach(give -> element("li", give));
           out.append("</ul>\n");
+          element("p", InWords.NEAREST);
           return nothing;
         });
     InWords.shown(selection).ifPresent(proposal -> proposal(sheet, proposal));

@@ -130,6 +130,9 @@ public final class TextSheet {
 
   private void shares(RunResult result, UnitSystem units) {
     List<ElementLoss> shares = result.fold(RunResult.Delivered::shares, RunResult.Starved::before);
+    if (shares.isEmpty()) {
+      return;
+    }
     line("  " + padded("where pressure is lost", NAME) + right("pressure loss", 20)
         + right("share", 13) + right("gain without it", 20));
     for (ElementLoss share : shares) {
@@ -171,6 +174,7 @@ public final class TextSheet {
         nothing -> {
           wrapped("", "Nothing in the catalogue fits. What would have to change:");
           nothing.toGive(sheet.units()).forEach(give -> wrapped("  - ", give));
+          wrapped("", InWords.NEAREST);
           return nothing;
         });
     InWords.shown(selection).ifPresent(proposal -> proposal(sheet, proposal));

@@ -89,6 +89,15 @@ class JobsOfManyKindsTest {
   }
 
   @Test
+  void a_range_that_starves_at_its_worst_is_not_told_as_if_it_starved() throws IOException {
+    assertThat(sheet("\"air\": \"22 scfm\"", "\"air\": \"5 to 120 scfm\""))
+        .contains("At the worst of what was told: The tool starves")
+        .doesNotContain(
+            "Recommended parts: The tool starves", "AIR NOW ----------- The tool starves");
+    assertThat(sheet()).doesNotContain("At the worst of what was told");
+  }
+
+  @Test
   void a_spray_gun_is_not_given_more_pressure_than_its_maker_allows() throws IOException {
     assertThat(sheet(
             "\"Orbital sander\"",

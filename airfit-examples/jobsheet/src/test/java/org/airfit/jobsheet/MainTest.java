@@ -448,6 +448,11 @@ class MainTest {
             "line[1]: is set to 7.4 bar(g), above the supply of 5 bar(g)",
             "what stands in front of the regulator"),
         Arguments.of(
+            "\"pressure\": \"8.5 bar(g)\"",
+            "\"pressure\": \"60 to 72.5 psig\"",
+            "line[1]: is set to 7.4 bar(g), above the supply of 60 to 72.5 psig;",
+            "what stands in front of the regulator"),
+        Arguments.of(
             "\"temperature\": \"15 °C\"",
             "\"highest\": \"8 bar(g)\", \"temperature\": \"15 °C\"",
             "supply.highest: was 8 bar(g), below the supply of 8.5 bar(g)",
