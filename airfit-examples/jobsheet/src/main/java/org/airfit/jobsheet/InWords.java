@@ -14,6 +14,7 @@ import org.airfit.plug.ProfileCandidate;
 import org.airfit.plug.ReadingSlip;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.MassFlow;
 import org.airfit.run.Run;
 import org.airfit.run.RunResult;
@@ -252,7 +253,10 @@ final class InWords {
   /** What was taken for granted about the plug, and how the job file changes it. */
   static String takenForGranted(Identification plug, UnitSystem units) {
     String wear = plug.wearAllowance().metres() > 0.0
-        ? "Wear of up to " + units.saySmall(plug.wearAllowance())
+        ? "Wear of up to "
+            + units.either(
+                units.saySmall(plug.wearAllowance()),
+                plug.wearAllowance().format(LengthUnit.INCH, 3))
             + " was allowed for (the job's \"worn\" says otherwise)"
         : "The plug was taken as new";
     return wear
