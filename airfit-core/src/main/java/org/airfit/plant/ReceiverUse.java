@@ -1,5 +1,7 @@
 package org.airfit.plant;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -378,12 +380,13 @@ public record ReceiverUse(
     if (shortest.isEmpty()) {
       return from + "the draw without end, as the compressor keeps up with it.";
     }
-    String longest = carriesAtMost().map(time -> said(time, false)).orElse("without end");
-    String lasts = said(shortest.get(), true);
+    String longest =
+        carriesAtMost().map(time -> said(time, RoundingMode.HALF_EVEN)).orElse("without end");
+    String lasts = said(shortest.get(), RoundingMode.FLOOR);
     return from + "a draw of " + said(demand, units) + " for "
         + (longest.equals(lasts) ? lasts : lasts + " to " + longest)
         + (delivery.isPresent() ? ", with the compressor running" : ", without the compressor")
-        + "; it is needed for " + said(draw, false) + ". "
+        + "; it is needed for " + said(draw, RoundingMode.HALF_EVEN) + ". "
         + (longest.equals(lasts)
             ? ""
             : "The shorter time is that of air that gets colder as it expands, the longer one that of air"
@@ -405,10 +408,10 @@ public record ReceiverUse(
     Duration rest = every.minus(draw);
     return "The compressor delivers " + said(delivery.get(), units) + " and fills it from "
         + units.say(least, start) + " to " + units.say(start, least) + " in "
-        + said(fills.get(), false)
+        + said(fills.get(), RoundingMode.CEILING)
         + "; what one draw takes it brings back in "
-        + bringingBack().map(time -> said(time, false)).orElseThrow()
-        + ", and from draw to draw there are " + said(rest, true) + ".";
+        + bringingBack().map(time -> said(time, RoundingMode.CEILING)).orElseThrow()
+        + ", and from draw to draw there are " + said(rest, RoundingMode.FLOOR) + ".";
   }
 
   private String verdictInWords(UnitSystem units) {
@@ -457,24 +460,21 @@ public record ReceiverUse(
     return said(Volume.of(step * Math.ceil(value / step - 1.0e-9), unit), units);
   }
 
-  /** A time as people say it, with three digits; a time that must last is rounded down, one that is waited for up. */
-  private static String said(Duration time, boolean down) {
-    double seconds = seconds(time);
-    if (seconds < 120.0) {
-      return rounded(seconds, down) + " s";
+  /** A time as people say it; one that must last is rounded down, one that is waited for up. */
+  private static String said(Duration time, RoundingMode rounding) {
+    BigDecimal seconds = BigDecimal.valueOf(seconds(time));
+    if (seconds.doubleValue() < 120.0) {
+      return tenths(seconds, 1, rounding) + " s";
     }
-    return seconds < 7200.0
-        ? rounded(seconds / 60.0, down) + " min"
-        : rounded(seconds / 3600.0, down) + " h";
+    return seconds.doubleValue() < 7200.0
+        ? tenths(seconds, 60, rounding) + " min"
+        : tenths(seconds, 3600, rounding) + " h";
   }
 
-  private static String rounded(double value, boolean down) {
-    double tenths = 10.0 * value;
-    double near = Math.rint(tenths);
-    double whole = Math.abs(tenths - near) < 1.0e-6 * Math.max(1.0, tenths)
-        ? near
-        : down ? Math.floor(tenths) : Math.ceil(tenths);
-    return Digits.plain(whole / 10.0);
+  /** With one decimal; what differs from it by a rounding of its calculation only is not rounded away from it. */
+  private static String tenths(BigDecimal seconds, int unit, RoundingMode rounding) {
+    BigDecimal value = seconds.divide(BigDecimal.valueOf(unit), 7, RoundingMode.HALF_EVEN);
+    return Digits.plain(value.setScale(1, rounding).doubleValue());
   }
 
   @Override

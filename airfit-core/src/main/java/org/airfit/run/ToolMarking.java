@@ -270,7 +270,7 @@ public final class ToolMarking {
       if (!unit.lookingAt()) {
         String word = number.end() < text.length() ? wordAt(number.end()) : "";
         throw wrong(
-            at,
+            word.isEmpty() ? at : number.end(),
             word.isEmpty()
                 ? "\"" + number.group().strip() + "\" has no unit"
                 : "\"" + word + "\" behind " + number.group().strip()

@@ -50,7 +50,8 @@ public record JobReceiver(
   }
 
   /** Reads the receiver of a job; empty where it has none. */
-  static Optional<JobReceiver> in(Field root, AirState around, List<String> remarks)
+  static Optional<JobReceiver> in(
+      Field root, Field supplied, AirState around, List<String> remarks)
       throws WrongFileException {
     Optional<Field> told =
         root.find("receiver", "an object such as {\"volume\": \"80 US gal\", \"draws\": \"40 s\", …}");
@@ -60,9 +61,15 @@ public record JobReceiver(
     Field field = told.get();
     Volume volume = field.field("volume", "a volume such as \"80 US gal\" or \"300 L\"")
         .as(Volume::parse);
-    GaugePressure from = field
-        .field("from", "the pressure when a draw begins, " + Accepted.GAUGE)
-        .as(GaugePressure::parse);
+    Range<GaugePressure> stands = JobSupply.pressure(supplied);
+    Optional<Field> begins = field.find("from", Accepted.GAUGE);
+    GaugePressure from = begins.isPresent()
+        ? begins.get().as(GaugePressure::parse)
+        : stands.least(); // the worst: the compressor is just about to start
+    if (begins.isPresent() && from.compareTo(stands.most()) > 0) {
+      throw begins.get().wrong("was " + begins.get().text().strip()
+          + ", above supply.pressure, which the receiver never gets beyond");
+    }
     Optional<Field> least = field.find("to", Accepted.GAUGE);
     Optional<GaugePressure> to =
         least.isPresent() ? Optional.of(least.get().as(GaugePressure::parse)) : Optional.empty();
@@ -76,6 +83,18 @@ public record JobReceiver(
         : Optional.empty();
     field.requireNothingElse();
     JobReceiver receiver = new JobReceiver(volume, from, to, draws, every, compressor);
+    if (least.isPresent() && to.orElseThrow().compareTo(from) >= 0) {
+      throw least.get().wrong("was " + least.get().text().strip()
+          + ", not below the pressure when a draw begins, "
+          + (begins.isPresent() ? begins.get().text().strip() : "the cut-in of supply.pressure"));
+    }
+    if (every.compareTo(draws) <= 0) {
+      throw field.wrong("draws " + field.field("draws", "").text().strip() + " at a time, every "
+          + field.field("every", "").text().strip() + ": from draw to draw it must be longer than a draw");
+    }
+    if (!(volume.cubicMetres() > 0.0)) {
+      throw field.wrong("has a volume of 0; give what is printed on it");
+    }
     return Optional.of(receiver);
   }
 
