@@ -119,7 +119,7 @@ public final class JobFile {
     Optional<Field> conditions =
         root.find("conditions", "an object such as {\"place\": \"indoors\"}");
     if (conditions.isPresent()) {
-      JobTool.conditions(conditions.get(), requirement);
+      JobTool.conditions(conditions.get(), catalogue, requirement);
     }
     rules(root, document, requirement);
     Optional<Field> ranking = root.find("rankedBy");

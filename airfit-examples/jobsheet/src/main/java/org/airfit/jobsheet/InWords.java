@@ -93,7 +93,7 @@ final class InWords {
         .flatMap(InWords::shown)
         .ifPresent(proposal -> findings(proposal, sheet, RuleOutcome.MET_WHILE_REGULATED)
             .forEach(finding -> lines.add(new Answer(
-                "Regulator", capital(finding.outcome().toString()) + ". " + finding.reason()))));
+                "Regulator", capital(finding.outcomeInWords()) + ". " + finding.reason()))));
     readOtherwise(lines, "In the job", sheet.job().remarks(), MOST_OF_JOB);
     readOtherwise(
         lines, "In the catalogue", sheet.job().catalogue().remarks(), MOST_OF_CATALOGUE);
@@ -132,7 +132,7 @@ final class InWords {
         .map(finding -> finding.rule().title())
         .collect(Collectors.joining(", "));
     String regulated = best.metWhileRegulated().stream()
-        .map(finding -> " " + finding.rule().title() + ": " + finding.outcome() + ".")
+        .map(finding -> " " + finding.rule().title() + ": " + finding.outcomeInWords() + ".")
         .collect(Collectors.joining());
     return arrives(best, sheet)
         + (pieces.isEmpty() ? " Nothing to buy" : " To buy: " + pieces)

@@ -156,6 +156,7 @@ public final class NetworkPage {
           branch.flow().name()
               + (branch.flow().chokes() ? " (chokes)" : "")
               + (branch.flow().dead() ? " (dead leg)" : "")
+              + (branch.flow().standsBy() ? " (stands by)" : "")
               + (branch.flow().shut() ? " (shut)" : ""),
           false);
       cell(branch.velocity().isPresent() && isMain(branch) ? branch.flow().to() : "", false);

@@ -209,7 +209,7 @@ final class PageReasons {
       out.append(
           switch (finding.outcome()) {
             case MET -> "met";
-            case MET_WHILE_REGULATED -> finding.outcome().toString();
+            case MET_WHILE_REGULATED -> finding.outcomeInWords();
             case UNMET -> "not met";
             case OPEN -> "ask";
             case DOES_NOT_APPLY -> "";
