@@ -141,6 +141,12 @@ final class NetworkWords {
                   .flow(solved.tools().get(sheet.job().drops().size() + i).massFlow())
               + ", day and night: mend it."));
     }
+    if (!solved.standingBy().isEmpty()) {
+      lines.add(new Answer(
+          "Standing by",
+          solved.standingBy().stream().map(BranchFlow::name).collect(Collectors.joining(", "))
+              + ": no air flows through while the supply beyond is idle."));
+    }
     if (!solved.deadLegs().isEmpty()) {
       lines.add(new Answer(
           "Dead legs",
