@@ -378,6 +378,36 @@ class LayoutTest {
         .layout(Layout.of(slots));
   }
 
+  /** A filter that is kept for dry air belongs in front of the lubricator, and never behind it. */
+  @Test
+  void a_lubricator_oils_only_what_stands_behind_it() {
+    Slot filter = Slot.inLine(
+        "filter",
+        new Part.Device(
+            Shelf.steel("dry filter").withLubrication(Lubrication.DRY),
+            DeviceKind.FILTER,
+            FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(9.0), 0.3),
+            End.parse("3/8 NPT female"),
+            End.parse("3/8 NPT male")));
+    Slot oiler = Slot.inLine("oiler", lubricator());
+    for (boolean isInFront : new boolean[] {true, false}) {
+      List<Slot> slots = new ArrayList<>(isInFront ? List.of(filter, oiler) : List.of(oiler, filter));
+      slots.addAll(
+          List.of(Slot.coupling("outlet"), Slot.hose("hose", TEN_METRES), Slot.coupling("tool")));
+      Requirement job = oiled().layout(Layout.of(slots)).build();
+      Selection found = Selection.of(job, Catalogue.of(parts(nipple())));
+      Proposal shown = found.fold(
+          fitting -> fitting.best(), nothing -> nothing.nearest().get(0));
+      Finding apart = of(shown, Rule.AIR_KEPT_APART);
+      assertThat(apart.outcome()).isEqualTo(isInFront ? RuleOutcome.MET : RuleOutcome.UNMET);
+      assertThat(apart.reason())
+          .contains(
+              isInFront
+                  ? "In front of the lubricator may stand what is kept for dry air: part dry filter."
+                  : "The line is lubricated, kept for the other kind: part dry filter.");
+    }
+  }
+
   /** Nobody need be asked whether the line has a lubricator where one stands in its layout. */
   @Test
   void a_lubricator_in_the_layout_oils_the_line() {
