@@ -134,7 +134,7 @@ final class PartChecks {
     return part instanceof Part.Hose hose
         && position
             .reach()
-            .filter(reach -> hose.conduit().length().compareTo(reach) < 0)
+            .filter(reach -> hose.shortest().compareTo(reach) < 0)
             .isPresent();
   }
 

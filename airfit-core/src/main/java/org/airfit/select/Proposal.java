@@ -232,7 +232,7 @@ public final class Proposal implements Worked {
     Objects.requireNonNull(units, "units");
     Situation.Builder situation = JobSituation.ofCautions(requirement());
     assembly.hoses().stream()
-        .map(hose -> ((Part.Hose) hose.part()).conduit().bore())
+        .map(hose -> ((Part.Hose) hose.part()).widestBore())
         .max(Comparator.naturalOrder())
         .ifPresent(situation::toolOnHose);
     assembly

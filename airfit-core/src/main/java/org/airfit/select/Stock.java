@@ -193,7 +193,7 @@ final class Stock {
   /** How much of the reach a hose lacks, in billionths, at least one. */
   private static long shortBy(Position position, Part part) {
     double reach = position.reach().map(Length::metres).orElse(0.0);
-    double lacking = reach - ((Part.Hose) part).conduit().length().metres();
+    double lacking = reach - ((Part.Hose) part).shortest().metres();
     return Math.max(1L, Math.round(Choice.WHOLE_MISS * lacking / reach));
   }
 

@@ -198,7 +198,7 @@ final class JobLine {
     Optional<Part.Hose> there = parts.find(item, PART, Part.Hose.class, PartFields.HOSE, name);
     Length reach;
     if (there.isPresent() && item.find(REACH).isEmpty()) {
-      reach = there.get().conduit().length();
+      reach = there.get().shortest();
     } else {
       reach = item.field(REACH, "how long it must be at least, such as \"10 m\" or \"25 ft\"")
           .as(Length::parse);
