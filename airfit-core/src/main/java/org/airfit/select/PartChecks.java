@@ -75,8 +75,12 @@ final class PartChecks {
 
   /** What its maker does not tell does not break the rule; it is asked for. */
   static boolean isOutOfTemperature(Requirement job, Position position, Part part) {
-    return part.facts().coldest().map(t -> t.compareTo(coldest(job)) > 0).orElse(false)
-        || part.facts().hottest().map(t -> t.compareTo(hottest(job)) < 0).orElse(false);
+    return isOutOfTemperature(job, part.facts());
+  }
+
+  static boolean isOutOfTemperature(Requirement job, PartFacts facts) {
+    return facts.coldest().map(t -> t.compareTo(coldest(job)) > 0).orElse(false)
+        || facts.hottest().map(t -> t.compareTo(hottest(job)) < 0).orElse(false);
   }
 
   static boolean isOfUnknownTemperature(Requirement job, Position position, Part part) {

@@ -35,8 +35,9 @@ final class Stock {
     this.isExact = job.isExact();
     this.ties = ties(job.layout());
     Set<String> mating = Set.of();
-    Map<String, Set<String>> matingOf = matingOf(job, catalogue);
-    for (Position position : Position.of(job)) {
+    List<Position> positions = Position.of(job);
+    Map<String, Set<String>> matingOf = matingOf(positions, job, catalogue);
+    for (Position position : positions) {
       if (position.isSocket()) {
         mating = matingOf.getOrDefault(position.name(), Set.of());
         isMating &= !mating.isEmpty();
@@ -201,9 +202,10 @@ final class Stock {
    * The profiles of pairs that mate and are wanted at every coupling; none where no pair does. Couplings of one profile
    * have those that mate at each of them.
    */
-  private static Map<String, Set<String>> matingOf(Requirement job, Catalogue catalogue) {
+  private static Map<String, Set<String>> matingOf(
+      List<Position> positions, Requirement job, Catalogue catalogue) {
     Map<String, Set<String>> mating = new HashMap<>();
-    for (Position position : Position.of(job)) {
+    for (Position position : positions) {
       if (position.isSocket() && position.slot() instanceof Slot.Coupling coupling) {
         Set<String> own =
             mating(position, job, sockets(coupling, catalogue), plugs(coupling, catalogue));
