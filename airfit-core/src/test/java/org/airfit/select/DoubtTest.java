@@ -147,6 +147,23 @@ class DoubtTest {
     assertThat(arriving(turning, 9.5, 10.0)).isGreaterThanOrEqualTo(needed * 1.0e5 - 1.0e-6);
   }
 
+  /** It turns at 4.003 and 8.996: what is told between three digits lies on the side on which there is enough. */
+  @Test
+  void three_digits_are_told_on_the_side_on_which_there_is_enough() {
+    double ofConductance = arriving(4.003, 9.5, 10.0) / 1.0e5;
+    assertThat(only(job(10.0, 10.0, ofConductance, ofConductance), socket(3.0, 6.0), hose(9.5, 9.5))
+            .doubts()
+            .get(0)
+            .enoughIf(UnitSystem.SI))
+        .contains("at least 4.01 dm³/(s·bar)");
+    double ofFlow = arriving(4.0, 9.5, 8.996) / 1.0e5;
+    assertThat(only(job(6.0, 12.0, ofFlow, ofFlow), socket(4.0, 4.0), hose(9.5, 9.5))
+            .doubts()
+            .get(0)
+            .enoughIf(UnitSystem.SI))
+        .contains("at most 8.99 L/s ANR");
+  }
+
   @Test
   void less_flow_settles_it_where_the_tool_takes_less() {
     double needed = arriving(4.0, 9.5, 9.0) / 1.0e5;

@@ -70,6 +70,19 @@ class SelectionProperties {
     }
   }
 
+  /** Where only the best is asked for, one better choice is enough to drive out another. */
+  @Property(tries = 200)
+  void the_best_alone_is_the_first_of_the_list(@ForAll long seed) {
+    Jumble jumble = new Jumble(seed);
+    Catalogue catalogue = Catalogue.of(jumble.parts());
+    Requirement job = jumble.jobOfAnyLayout();
+    PartSearch alone = new PartSearch(job, catalogue, 1);
+    Assume.that(alone.missing().isEmpty());
+    Selection found = Selection.of(job, catalogue);
+    List<Proposal> best = found instanceof Selection.Proposals ? alone.fitting() : alone.nearest();
+    assertThat(ids(best)).isEqualTo(ids(listed(found)).subList(0, 1));
+  }
+
   @Property(tries = 50)
   void a_part_breaks_a_rule_on_its_own_just_where_the_rule_is_not_met(@ForAll long seed) {
     Jumble jumble = new Jumble(seed);
