@@ -4,6 +4,9 @@ import { readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { browser, faults } from './faults.mjs';
 
+/** So many faults of one page and one way of looking at it are told; the rest is often of the same cause. */
+const MOST = 12;
+
 const files = process.argv.slice(2).flatMap((path) => statSync(path).isDirectory()
   ? readdirSync(path).filter((name) => name.endsWith('.html')).sort().map((name) => join(path, name)) : [path]);
 if (files.length === 0) {
@@ -20,8 +23,15 @@ await Promise.all([0, 1].map(async () => {
   }
 }));
 await chromium.close();
+const told = new Map();
 for (const { page, where, element, fault } of found.sort((a, b) => a.page.localeCompare(b.page))) {
-  console.error(`${page}, ${where}: ${element}: ${fault}`);
+  const before = told.get(page + where) ?? 0;
+  told.set(page + where, before + 1);
+  if (before < MOST) {
+    console.error(`${page}, ${where}: ${element}: ${fault}`);
+  } else if (before === MOST) {
+    console.error(`${page}, ${where}: and more`);
+  }
 }
 console.log(`${files.length} pages looked at in a browser in ${Math.round((Date.now() - started) / 1000)} s: ${found.length} faults`);
 process.exit(found.length > 0 ? 1 : 0);

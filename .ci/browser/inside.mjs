@@ -24,6 +24,7 @@ export function overflow() {
     found.push({ element: 'html', fault: `is ${document.documentElement.scrollWidth} px wide in a window of ${width} px` });
   }
   const print = matchMedia('print').matches;
+  const outside = [];
   for (const element of document.body.querySelectorAll('*')) {
     if (!element.checkVisibility?.() || element.closest('[data-print-ends]')) {
       continue;
@@ -33,7 +34,7 @@ export function overflow() {
     const out = box.width > 1 && (box.right > width + 1 || box.left < -1);
     if (out && !element.ownerSVGElement && (print || !scrolls(element)) && style.clipPath === 'none'
         && style.position !== 'fixed') {
-      found.push({ element: named(element), fault: `reaches from ${Math.round(box.left)} to ${Math.round(box.right)} px of ${width}` });
+      outside.push(element);
     }
     const cuts = ['hidden', 'clip'].includes(style.overflowX) || (print && ['auto', 'scroll'].includes(style.overflowX));
     if (cuts && !(element instanceof SVGElement) && style.clipPath === 'none' && element.clientWidth > 2
@@ -51,6 +52,11 @@ export function overflow() {
         found.push({ element: named(element), fault: 'is cut off at the edge of its drawing' });
       }
     }
+  }
+  // The cause is innermost; what it widens around it is not told.
+  for (const element of outside.filter((one) => !outside.some((other) => other !== one && one.contains(other)))) {
+    const box = element.getBoundingClientRect();
+    found.push({ element: named(element), fault: `reaches from ${Math.round(box.left)} to ${Math.round(box.right)} px of ${width}` });
   }
   return found;
 }
