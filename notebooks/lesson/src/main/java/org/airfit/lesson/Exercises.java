@@ -191,8 +191,14 @@ public final class Exercises {
     return text.replaceAll("\\.?0+$", "");
   }
 
-  private static boolean same(String one, String other) {
-    return normal(one).equals(normal(other));
+  /** Whether the answer is the word of the key, or, if that stands between asterisks, has it among its words. */
+  private static boolean same(String key, String answer) {
+    String wanted = key.strip();
+    if (wanted.length() > 2 && wanted.startsWith("*") && wanted.endsWith("*")) {
+      String words = " " + normal(answer.replaceAll("[.,;:!()\"]", " ")) + " ";
+      return words.contains(" " + normal(wanted.substring(1, wanted.length() - 1)) + " ");
+    }
+    return normal(wanted).equals(normal(answer));
   }
 
   private static String normal(String word) {
