@@ -222,7 +222,7 @@ class CommonErrorTest {
           .identify(readings(Instrument.VERNIER_CALIPER_0_05, MIXED, 0.06, -0.04, 0.1));
       Pencil.check(odd.working());
       assertThat(odd.working().toText())
-          .contains("Limits are no scatter", "by small even steps", "is least");
+          .contains("Limits are no scatter", "added up over e in small equal steps", "is least");
     }
   }
 
