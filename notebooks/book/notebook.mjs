@@ -45,8 +45,11 @@ export function shown(cell, name, markdown) {
   }).join('');
 }
 
+/** Printed text of more lines than this may go on over the side of a page. */
+const SHORT = 25;
+
 function said(text) {
-  return `<pre class="said">${escaped(text.replace(/\n+$/, ''))}</pre>\n`;
+  return `<pre class="said${text.split('\n').length > SHORT ? '' : ' short'}">${escaped(text.replace(/\n+$/, ''))}</pre>\n`;
 }
 
 /** A drawing, with a text that says what it shows; a chart has a narrow form for telephones inside. */
