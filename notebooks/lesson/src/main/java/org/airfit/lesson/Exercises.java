@@ -47,7 +47,7 @@ public final class Exercises {
     }
 
     String solution() {
-      return isNumber() ? answer + " " + unit : answer.split(";", -1)[0].strip();
+      return isNumber() ? (answer + " " + unit).strip() : answer.split(";", -1)[0].strip();
     }
   }
 
@@ -117,8 +117,8 @@ public final class Exercises {
       throw new IllegalArgumentException(id + " needs a word in quotes, was a number");
     }
     if (Double.isNaN(answer)) {
-      return id + ": still blank. Put your number [" + task.unit()
-          + "] in place of Double.NaN and run the cell.";
+      return id + ": still blank. Put your number" + (task.unit().isEmpty() ? "" : " [" + task.unit() + "]")
+          + " in place of Double.NaN and run the cell.";
     }
     double right = Double.parseDouble(task.answer());
     if (Math.abs(answer - right) <= task.tolerance()) {
@@ -175,7 +175,7 @@ public final class Exercises {
 
   private static String right(Task task) {
     String allowed = task.isNumber()
-        ? " (within " + plain(task.tolerance()) + " " + task.unit() + ": " + task.why() + ")"
+        ? " (within " + (plain(task.tolerance()) + " " + task.unit()).strip() + ": " + task.why() + ")"
         : "";
     return task.id() + ": right" + allowed + ". " + task.reason();
   }

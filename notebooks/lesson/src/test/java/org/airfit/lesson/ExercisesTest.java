@@ -56,6 +56,15 @@ class ExercisesTest {
   }
 
   @Test
+  void a_number_without_unit_is_told_without_one() {
+    Exercises loss = Exercises.of(4);
+    assertThat(loss.check("4e", Double.NaN)).contains("Put your number in place");
+    assertThat(loss.check("4e", 0.0248)).startsWith("4e: right (within 0.0001: ");
+    assertThat(loss.check("4e", 0.0250)).startsWith("4e: not yet");
+    assertThat(loss.reveal("4e")).startsWith("4e: 0.0247. ");
+  }
+
+  @Test
   void what_does_not_exist_is_refused_with_what_does() {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> sheet.check("9z", 1.0))
