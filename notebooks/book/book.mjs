@@ -38,6 +38,8 @@ ${items.join('')}</ol>
 <li><a href="book.html">The book</a>: all lessons and exercises, for the learner</li>
 <li><a href="measuring-form.html">The measuring form</a>: blank, with drawings of where the caliper goes</li>
 <li><a href="marking-key.html">The marking key</a>: all answers, for the trainer</li>
+<li><a href="variants.html">Further exercises</a>: the same kinds with other numbers, and their key; the trainer’s guide tells
+how to make more</li>
 <li><a href="trainer.html">The trainer’s guide</a>: minutes, materials, air supply</li>
 <li><a href="glossary.html">The glossary</a>: the words of the trade that the lessons use</li>
 </ul>

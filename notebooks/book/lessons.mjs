@@ -3,16 +3,24 @@ import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { Formulas } from './formulas.mjs';
 import { Markdown, escaped } from './markdown.mjs';
-import { code, exercises, key, read, shown } from './notebook.mjs';
+import { code, exercises, key as answerKey, read, shown } from './notebook.mjs';
 
 /** All lessons in a folder of notebooks. */
 export function lessons(folder) {
-  const answers = key(join(folder, 'lesson/src/main/resources/org/airfit/lesson/exercises.txt'));
+  const answers = answerKey(join(folder, 'lesson/src/main/resources/org/airfit/lesson/exercises.txt'));
   return readdirSync(folder).filter((file) => /^\d\d-.*\.ipynb$/.test(file)).sort().map((file) => {
     const name = file.replace('.ipynb', '');
     const number = Number(name.slice(0, 2));
     const lesson = read(join(folder, file));
     const first = lesson.cells[0].source;
+    const questions = exercises(read(join(folder, 'exercises', file)));
+    const solutions = exercises(read(join(folder, 'solutions', file)));
+    const key = new Map([...answers].filter(([id]) => id.startsWith(`${number}`)));
+    for (const id of new Set([...key.keys(), ...questions.keys(), ...solutions.keys()].filter(Boolean))) {
+      if (!key.has(id) || !questions.has(id) || !solutions.has(id)) {
+        throw new Error(`exercise ${id} must stand in exercises.txt, in exercises/${file} and in solutions/${file}`);
+      }
+    }
     return {
       name,
       number,
@@ -22,9 +30,9 @@ export function lessons(folder) {
       page: `${name}.html`,
       exercisePage: `${name}-exercises.html`,
       cells: lesson.cells,
-      exercises: exercises(read(join(folder, 'exercises', file))),
-      solutions: exercises(read(join(folder, 'solutions', file))),
-      key: new Map([...answers].filter(([id]) => id.startsWith(`${number}`))),
+      exercises: questions,
+      solutions,
+      key,
     };
   });
 }
@@ -105,21 +113,24 @@ export class Writer {
     const cells = lesson.exercises.get(id).filter((cell) => !/sheet\.check\(/.test(cell.source));
     const { unit } = lesson.key.get(id);
     return `<div class="keep">\n${this.#cells(cells, false)}<p class="blank">Answer: <span class="rule"></span>${
-      unit ? ` ${escaped(unit)}` : ''}</p>\n</div>\n`;
+      measured(unit) ? ` ${escaped(unit)}` : ''}</p>\n</div>\n`;
   }
 
   /** The answer with its tolerance, and how it is reached. */
   answer(lesson, id, folded) {
     const { answers, unit, tolerance, why, way } = lesson.key.get(id);
-    const allowed = tolerance ? `<p class="quiet">Right within ${escaped(`${decimal(tolerance)} ${unit}: ${why}`)}.</p>\n` : '';
-    const others = !tolerance && answers.length > 1
-      ? `<p class="quiet">Also right: ${answers.slice(1).map(escaped).join('; ')}.</p>\n` : '';
+    const allowed = tolerance ? `<p class="quiet">Right within ${escaped(`${decimal(tolerance)}${unit ? ` ${measured(unit)}`.trimEnd() : ''}: ${why}`)}.</p>\n` : '';
+    const [plain, parts] = [answers.slice(1).filter((one) => !one.startsWith('*')), answers.filter((one) => one.startsWith('*'))];
+    const others = [
+      plain.length > 0 ? `Also right: ${plain.map(escaped).join('; ')}.` : '',
+      parts.length > 0 ? `Right is whatever holds ${parts.map((one) => `“${escaped(one.replaceAll('*', ''))}”`).join(', ')}.` : '',
+    ].filter(Boolean).map((one) => `<p class="quiet">${one}</p>\n`).join('');
     this.#prefix = `s${id}-`;
     const solved = lesson.solutions.get(id).slice(1);
     const words = solved.filter((cell) => cell.cell_type === 'markdown');
     const drawn = solved.filter((cell) => cell.cell_type === 'code' && !/sheet\.check\(/.test(cell.source));
     const checked = solved.filter((cell) => /sheet\.check\(/.test(cell.source));
-    return `<p><strong>${escaped(`${answers[0]} ${unit}`.trim())}</strong></p>\n<p>${escaped(way)}</p>\n${allowed}${others}${
+    return `<p><strong>${escaped(`${answers[0]} ${measured(unit)}`.trim())}</strong></p>\n<p>${escaped(way)}</p>\n${allowed}${others}${
       this.#cells(words, false)}${this.#cells(drawn, folded)}${
       folded ? checked.map((cell) => code(cell.source)).join('').replaceAll('Show the code', 'Show it with the library') : ''}`;
   }
@@ -131,6 +142,11 @@ export class Writer {
     return hints.reduceRight((inside, hint, n) => `<details class="hint"><summary>${
       hints.length > 1 ? `Hint ${n + 1}` : 'Hint'}</summary>\n<p>${escaped(hint)}</p>\n${inside}</details>\n`, answer);
   }
+}
+
+/** A pure number has no unit to write. */
+function measured(unit) {
+  return unit.startsWith('(') ? '' : unit;
 }
 
 function decimal(number) {
