@@ -87,9 +87,4 @@ public enum SealForm {
   boolean isCone() {
     return this == FLARE_37 || this == FLARE_45 || this == INVERTED_FLARE || this == CONE_24;
   }
-
-  /** Whether both parts have flat faces, with a washer or ring between them. */
-  boolean isFace() {
-    return this == FLAT_FACE || this == WASHER || this == RING;
-  }
 }

@@ -81,14 +81,15 @@ public record Regulator(
       throw new IllegalArgumentException(
           "flow of the second point of a regulator must be above 0, was " + flow.shown());
     }
-    if (!(still.pressure().pascals() / flow.massFlow().kilogramsPerSecond() <= Double.MAX_VALUE)) {
-      throw new IllegalArgumentException("flow of the second point of a regulator must be so large"
-          + " that its droop per flow can be held, was " + flow.shown());
-    }
     if (pressure.compareTo(still.pressure()) > 0) {
       throw new IllegalArgumentException(
           "pressure of a regulator under flow must be at most that without flow, "
               + still.pressure().shown() + ", was " + pressure.shown());
+    }
+    double droop = still.pressure().pascals() - pressure.pascals();
+    if (!(droop / flow.massFlow().kilogramsPerSecond() <= Double.MAX_VALUE)) {
+      throw new IllegalArgumentException("flow of the second point of a regulator must be so large"
+          + " that its droop per flow can be held, was " + flow.shown());
     }
   }
 

@@ -33,15 +33,8 @@ final class AccessoryShelf {
   }
 
   private boolean stands(PartFacts facts) {
-    return facts.rating().map(rated -> rated.compareTo(job.highest()) >= 0).orElse(true)
-        && facts
-            .coldest()
-            .flatMap(coldest -> job.coldest().map(sees -> sees.compareTo(coldest) >= 0))
-            .orElse(true)
-        && facts
-            .hottest()
-            .flatMap(hottest -> job.hottest().map(sees -> sees.compareTo(hottest) <= 0))
-            .orElse(true);
+    return facts.rating().filter(job.pressures()::canExceed).isEmpty()
+        && !PartChecks.isOutOfTemperature(job, facts);
   }
 
   /** The first of a kind that will do. */

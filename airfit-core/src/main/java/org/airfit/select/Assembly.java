@@ -45,9 +45,7 @@ record Assembly(
     List<Joint> joints = joints(requirement, placed, adapters);
     Run run = run(requirement, placed, joints, Known.AT_WORST);
     RunResult result = run.at(requirement.demand());
-    boolean isExact =
-        requirement.isExact() && placed.stream().allMatch(each -> Known.isExact(each.part()));
-    RunResult atBest = isExact
+    RunResult atBest = isExact(requirement, placed)
         ? result
         : run(requirement, placed, joints, Known.AT_BEST)
             .at(Known.AT_BEST.of(requirement.demandRange()));
@@ -197,6 +195,10 @@ record Assembly(
 
   /** Whether all that bears on the air is known exactly. */
   boolean isExact() {
+    return isExact(requirement, placed);
+  }
+
+  private static boolean isExact(Requirement requirement, List<Placed> placed) {
     return requirement.isExact() && placed.stream().allMatch(each -> Known.isExact(each.part()));
   }
 

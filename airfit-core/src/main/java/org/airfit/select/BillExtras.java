@@ -59,7 +59,7 @@ final class BillExtras {
   private record HoseJoint(String where, List<Part.Hose> hoses) {
 
     boolean isLarge() {
-      return hoses.stream().anyMatch(hose -> hose.conduit().bore().compareTo(RESTRAINED_ABOVE) > 0);
+      return hoses.stream().anyMatch(hose -> hose.widestBore().compareTo(RESTRAINED_ABOVE) > 0);
     }
 
     HoseBore widest() {
@@ -145,7 +145,7 @@ final class BillExtras {
         .anyMatch(each ->
             each.part() instanceof Part.Device device && device.kind() == DeviceKind.HOSE_FUSE);
     Optional<Length> bore = a.hoses().stream()
-        .map(hose -> ((Part.Hose) hose.part()).conduit().bore())
+        .map(hose -> ((Part.Hose) hose.part()).widestBore())
         .max(Comparator.naturalOrder());
     if (isThere || bore.isEmpty()) {
       return Optional.empty();

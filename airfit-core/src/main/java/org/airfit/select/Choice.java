@@ -75,8 +75,8 @@ final class Choice {
   final long shortBy;
   final long cost;
 
-  /** The profiles of couplings that later ones must have. */
-  private final Map<String, Tie> ties;
+  /** The profiles of couplings that later ones must have, by the name of the first of them. */
+  private final Map<String, String> ties;
 
   /** The pressure that is left at worst [Pa], or {@link SearchAir#STARVED}. */
   final double pascals;
@@ -93,7 +93,7 @@ final class Choice {
       int unjoined,
       long shortBy,
       long cost,
-      Map<String, Tie> ties,
+      Map<String, String> ties,
       double pascals,
       double atBest) {
     int open = PartQuestions.isBroken(asked) ? broken | Rule.AIR_KEPT_APART.bit() : broken;
@@ -131,19 +131,19 @@ final class Choice {
         behindAtBest);
   }
 
-  private Map<String, Tie> tied(Tie tie) {
+  private Map<String, String> tied(Tie tie) {
     if (tie.isNone() || ties.containsKey(tie.coupling())) {
       return ties;
     }
-    Map<String, Tie> more = new HashMap<>(ties);
-    more.put(tie.coupling(), tie);
+    Map<String, String> more = new HashMap<>(ties);
+    more.put(tie.coupling(), tie.profile());
     return more;
   }
 
   /** Whether a part may stand here: a plug has the profile of the coupling that it is tied to. */
   boolean allows(Candidate next) {
-    return next.tie().isNone()
-        || ties.getOrDefault(next.tie().coupling(), next.tie()).equals(next.tie());
+    Tie tie = next.tie();
+    return tie.isNone() || ties.getOrDefault(tie.coupling(), tie.profile()).equals(tie.profile());
   }
 
   /** With a joint that leaves questions open. */

@@ -73,6 +73,17 @@ public final class Doubt {
     return in(units).turning();
   }
 
+  /**
+   * Tells the doubt in words.
+   *
+   * @param units the units
+   * @return such as "bore of Hose 10 m: 8.9 to 9.5 mm; enough if at least 9.12 mm"
+   */
+  public String inWords(UnitSystem units) {
+    return what + ": " + known(units)
+        + enoughIf(units).map(turning -> "; enough if " + turning).orElse("");
+  }
+
   @Override
   public boolean equals(Object other) {
     return other instanceof Doubt that
@@ -89,7 +100,6 @@ public final class Doubt {
   /** {@return the doubt in words, such as "bore of Hose 10 m: 8.9 to 9.5 mm; enough if at least 9.12 mm"} */
   @Override
   public String toString() {
-    return what + ": " + si.known()
-        + si.turning().map(turning -> "; enough if " + turning).orElse("");
+    return inWords(UnitSystem.SI);
   }
 }

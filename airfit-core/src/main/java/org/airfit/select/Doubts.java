@@ -58,11 +58,15 @@ final class Doubts {
     Doubts doubts = new Doubts(assembly);
     doubts.collect();
     return doubts.found.stream()
-        .sorted(Comparator.comparing((Unknown unknown) -> unknown.turning().isEmpty())
-            .thenComparing(Comparator.comparingDouble(Unknown::gain).reversed()))
-        .map(Unknown::asDoubt)
+        .map(Unknown::weighed)
+        .sorted(Comparator.comparing((Weighed each) -> !each.doubt().settles())
+            .thenComparing(Comparator.comparingDouble(Weighed::gain).reversed()))
+        .map(Weighed::doubt)
         .toList();
   }
+
+  /** A doubt with how much the best value of it gains over its worst [Pa]. */
+  private record Weighed(Doubt doubt, double gain) {}
 
   /** One number that is not known: what arrives with any value of it and all else at worst. */
   private static final class Unknown {
@@ -123,9 +127,10 @@ final class Doubts {
       return Optional.of(good);
     }
 
-    Doubt asDoubt() {
+    Weighed weighed() {
       Optional<Double> turning = turning();
-      return new Doubt(what, told(UnitSystem.SI, turning), told(UnitSystem.US, turning));
+      return new Weighed(
+          new Doubt(what, told(UnitSystem.SI, turning), told(UnitSystem.US, turning)), gain());
     }
 
     private Doubt.Told told(UnitSystem units, Optional<Double> turning) {

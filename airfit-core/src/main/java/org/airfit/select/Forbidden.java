@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.airfit.line.Conduit;
 import org.airfit.line.Wall;
+import org.airfit.quantity.Length;
 import org.airfit.safety.Judgement;
 import org.airfit.safety.Ruling;
 import org.airfit.safety.SafetyRule;
@@ -103,9 +104,11 @@ final class Forbidden {
     }
     Situation.Builder situation = told(job, rule, plastic);
     if (part instanceof Part.Hose hose) {
-      situation.toolOnHose(hose.conduit().bore());
+      // a bore that is not known is judged at its worst end: the widest by what it may not exceed
+      Length bore = ForbiddingRules.isUpwards(rule) ? hose.conduit().bore() : hose.widestBore();
+      situation.toolOnHose(bore);
       if (ForbiddingRules.isOwn(rule)) {
-        situation.perhapsHoseInMine(hose.conduit().bore());
+        situation.perhapsHoseInMine(bore);
       }
     }
     return part.facts()

@@ -148,9 +148,19 @@ public sealed interface Part {
       this(facts, bore, ConduitRange.exactly(conduit), upstream, downstream);
     }
 
-    /** {@return the one that lets least through of those it can be, by which it is judged} */
+    /** {@return the one that lets least through of those it can be, by which the air is judged} */
     public Conduit conduit() {
       return conduitRange.least();
+    }
+
+    /** {@return the widest its bore can be, by which a limit is judged that no bore may exceed} */
+    public Length widestBore() {
+      return conduitRange.most().bore();
+    }
+
+    /** {@return the shortest it can be, by which is judged whether it reaches} */
+    public Length shortest() {
+      return conduitRange.most().length();
     }
   }
 

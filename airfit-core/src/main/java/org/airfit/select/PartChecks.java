@@ -76,8 +76,12 @@ final class PartChecks {
 
   /** What its maker does not tell does not break the rule; it is asked for. */
   static boolean isOutOfTemperature(Requirement job, Position position, Part part) {
-    return part.facts().coldest().map(t -> t.compareTo(coldest(job)) > 0).orElse(false)
-        || part.facts().hottest().map(t -> t.compareTo(hottest(job)) < 0).orElse(false);
+    return isOutOfTemperature(job, part.facts());
+  }
+
+  static boolean isOutOfTemperature(Requirement job, PartFacts facts) {
+    return facts.coldest().map(t -> t.compareTo(coldest(job)) > 0).orElse(false)
+        || facts.hottest().map(t -> t.compareTo(hottest(job)) < 0).orElse(false);
   }
 
   static boolean isOfUnknownTemperature(Requirement job, Position position, Part part) {
@@ -135,7 +139,7 @@ final class PartChecks {
     return part instanceof Part.Hose hose
         && position
             .reach()
-            .filter(reach -> hose.conduit().length().compareTo(reach) < 0)
+            .filter(reach -> hose.shortest().compareTo(reach) < 0)
             .isPresent();
   }
 

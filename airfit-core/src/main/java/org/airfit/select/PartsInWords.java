@@ -67,7 +67,7 @@ final class PartsInWords {
       return behind(index) + goesInto((Part.Socket) a.placed().get(index - 1).part(), plug);
     }
     if (each.part() instanceof Part.Hose hose) {
-      return units.say(hose.conduit().length()) + " of " + each.position().noun() + " with "
+      return units.say(hose.shortest()) + " of " + each.position().noun() + " with "
           + units.sayBore(hose.conduit().bore()) + " of bore";
     }
     return each.position().noun() + " in the line";

@@ -232,7 +232,7 @@ public final class Proposal implements Worked {
     Objects.requireNonNull(units, "units");
     Situation.Builder situation = JobSituation.ofCautions(requirement());
     assembly.hoses().stream()
-        .map(hose -> ((Part.Hose) hose.part()).conduit().bore())
+        .map(hose -> ((Part.Hose) hose.part()).widestBore())
         .max(Comparator.naturalOrder())
         .ifPresent(situation::toolOnHose);
     assembly
@@ -262,8 +262,13 @@ public final class Proposal implements Worked {
     findings(units).forEach(finding -> working.note(finding.toString()));
     String unmet = titles(unmet());
     String open = titles(open());
+    working.include(result().working(units));
+    if (!assembly.isExact()) {
+      working.note("So far all that is not known was taken at its worst. At its best:");
+      working.include(resultAtBest().working(units));
+      doubts().forEach(doubt -> working.note(doubt.inWords(units)));
+    }
     return working
-        .include(result().working(units))
         .answer((unmet.isEmpty() ? "No rule is broken." : "Not met: " + unmet + ".")
             + (open.isEmpty() ? "" : " Still to be asked: " + open + "."))
         .build();

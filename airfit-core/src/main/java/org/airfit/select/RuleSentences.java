@@ -284,7 +284,7 @@ final class RuleSentences {
   }
 
   private static String reach(Placed placed, UnitSystem units) {
-    return units.say(((Part.Hose) placed.part()).conduit().length()) + " of "
+    return units.say(((Part.Hose) placed.part()).shortest()) + " of "
         + placed.position().noun()
         + placed
             .position()

@@ -35,8 +35,9 @@ final class Stock {
     this.isExact = job.isExact();
     this.ties = ties(job.layout());
     Set<String> mating = Set.of();
-    Map<String, Set<String>> matingOf = matingOf(job, catalogue);
-    for (Position position : Position.of(job)) {
+    List<Position> positions = Position.of(job);
+    Map<String, Set<String>> matingOf = matingOf(positions, job, catalogue);
+    for (Position position : positions) {
       if (position.isSocket()) {
         mating = matingOf.getOrDefault(position.name(), Set.of());
         isMating &= !mating.isEmpty();
@@ -193,7 +194,7 @@ final class Stock {
   /** How much of the reach a hose lacks, in billionths, at least one. */
   private static long shortBy(Position position, Part part) {
     double reach = position.reach().map(Length::metres).orElse(0.0);
-    double lacking = reach - ((Part.Hose) part).conduit().length().metres();
+    double lacking = reach - ((Part.Hose) part).shortest().metres();
     return Math.max(1L, Math.round(Choice.WHOLE_MISS * lacking / reach));
   }
 
@@ -201,9 +202,10 @@ final class Stock {
    * The profiles of pairs that mate and are wanted at every coupling; none where no pair does. Couplings of one profile
    * have those that mate at each of them.
    */
-  private static Map<String, Set<String>> matingOf(Requirement job, Catalogue catalogue) {
+  private static Map<String, Set<String>> matingOf(
+      List<Position> positions, Requirement job, Catalogue catalogue) {
     Map<String, Set<String>> mating = new HashMap<>();
-    for (Position position : Position.of(job)) {
+    for (Position position : positions) {
       if (position.isSocket() && position.slot() instanceof Slot.Coupling coupling) {
         Set<String> own =
             mating(position, job, sockets(coupling, catalogue), plugs(coupling, catalogue));

@@ -75,7 +75,7 @@ final class Turns {
   }
 
   private static double length(Part.Hose hose) {
-    return hose.conduit().length().metres();
+    return hose.shortest().metres();
   }
 
   /** The parts there are: of the catalogue, and those of the layout that stay. */

@@ -10,6 +10,7 @@ import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.PressureDrop;
+import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
 import org.airfit.working.UnitSystem;
@@ -94,6 +95,37 @@ class RegulatorElementTest {
     assertThatIllegalArgumentException()
         .isThrownBy(
             () -> STIFF.withDroop(PressureDrop.ofBar(0.1), FreeAirFlow.ofAnrLitresPerSecond(0.0)));
+  }
+
+  /** No air has more than 10³⁰ Pa, as AirState says. */
+  @Test
+  void it_is_set_to_a_pressure_that_air_can_have() {
+    assertThat(
+            RegulatorElement.of(VALVE, AbsolutePressure.ofPascals(1.0e30)).set().pascals())
+        .isEqualTo(1.0e30);
+    assertThatIllegalArgumentException()
+        .isThrownBy(
+            () -> RegulatorElement.of(VALVE, AbsolutePressure.ofPascals(Math.nextUp(1.0e30))))
+        .withMessageContaining("pressure of air must be in [1e-30, 1e30] Pa(a), was ");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> RegulatorElement.of(VALVE, AbsolutePressure.ofPascals(0.0)))
+        .withMessageContaining("pressure of air must be above 0 Pa(a), was 0 Pa(a)");
+  }
+
+  /** 0.4 bar over the largest number that a double holds. */
+  @Test
+  void its_droop_over_its_flow_is_a_number() {
+    MassFlow least = MassFlow.ofKilogramsPerSecond(0.4e5 / Double.MAX_VALUE * (1.0 + 1.0e-9));
+    MassFlow less = MassFlow.ofKilogramsPerSecond(0.4e5 / Double.MAX_VALUE * (1.0 - 1.0e-9));
+    PressureDrop droop = PressureDrop.ofBar(0.4);
+    assertThat(STIFF
+            .withDroop(droop, FreeAirFlow.from(least, ReferenceState.ANR))
+            .outlet(0.0, 9.0e5, KELVINS, VISCOSITY))
+        .isEqualTo(7.0e5);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> STIFF.withDroop(droop, FreeAirFlow.from(less, ReferenceState.ANR)))
+        .withMessageStartingWith("flow at which a regulator droops must be so large that its droop"
+            + " per flow can be held, was ");
   }
 
   @Test

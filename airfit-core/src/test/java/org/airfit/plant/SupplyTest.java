@@ -119,6 +119,21 @@ class SupplyTest {
         .withMessageStartingWith("flow of the second point of a regulator must be above 0");
   }
 
+  /** 0.5 bar over the largest number that a double holds; a regulator that does not droop has no such bound. */
+  @Test
+  void the_droop_of_a_regulator_over_its_flow_is_a_number() {
+    double least = 0.5e5 / Double.MAX_VALUE;
+    AbsolutePressure held = AbsolutePressure.ofBar(6.5);
+    Regulator steepest = new Regulator(SEVEN, flow(least * (1.0 + 1.0e-9)), held);
+    assertThat(steepest.slope(0.0)).isBetween(-Double.MAX_VALUE, -1.0e307);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new Regulator(SEVEN, flow(least * (1.0 - 1.0e-9)), held))
+        .withMessageStartingWith("flow of the second point of a regulator must be so large that its"
+            + " droop per flow can be held, was ");
+    assertThat(new Regulator(SEVEN, flow(least / 2.0), SEVEN.pressure()).slope(0.0))
+        .isZero();
+  }
+
   @Test
   void a_compressor_holds_cut_in_until_it_no_longer_keeps_up_and_then_sinks_along_its_curve() {
     assertThat(COMPRESSOR.still().pressure().bar()).isEqualTo(8.0);

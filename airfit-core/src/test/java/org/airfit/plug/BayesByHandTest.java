@@ -1,5 +1,12 @@
 package org.airfit.plug;
 
+import static org.airfit.plug.TipAndLength.S_LENGTH;
+import static org.airfit.plug.TipAndLength.S_TIP;
+import static org.airfit.plug.TipAndLength.both;
+import static org.airfit.plug.TipAndLength.mm;
+import static org.airfit.plug.TipAndLength.normal;
+import static org.airfit.plug.TipAndLength.set;
+import static org.airfit.plug.TipAndLength.tip;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -9,7 +16,6 @@ import org.airfit.internal.Digits;
 import org.airfit.measure.Instrument;
 import org.airfit.measure.PartSpread;
 import org.airfit.measure.Reading;
-import org.airfit.quantity.Length;
 import org.airfit.source.Source;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.junit.jupiter.api.Test;
@@ -21,36 +27,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Chances and what is said of them, against Bayes' rule written out for one or two readings. */
 class BayesByHandTest {
 
-  private static final double S_TIP = 0.03;
-  private static final double S_LENGTH = 0.05;
-
-  private static Length mm(double value) {
-    return Length.ofMillimetres(value);
-  }
-
-  private static PlugProfile.Builder tip(String id, double tip) {
-    return PlugProfile.builder(id)
-        .displayName(id)
-        .from(Provenance.standardEntered(), Source.demo("a set for a test"))
-        .dimension(Dimension.TIP_DIAMETER, PartSpread.normal(mm(tip), mm(S_TIP)));
-  }
-
-  private static PlugProfile both(String id, double tip, double length) {
-    return tip(id, tip)
-        .dimension(Dimension.TIP_LENGTH, PartSpread.normal(mm(length), mm(S_LENGTH)))
-        .build();
-  }
-
-  private static ReferenceSet set(PlugProfile... profiles) {
-    return ReferenceSet.of("two", List.of(profiles));
-  }
-
   private static PlugReading read(Dimension dimension, double size, double u) {
     return PlugReading.of(dimension, Reading.of(mm(size), mm(u)));
-  }
-
-  private static double normal(double off, double sigma) {
-    return Math.exp(-0.5 * off * off / (sigma * sigma)) / (sigma * Math.sqrt(2.0 * Math.PI));
   }
 
   private static double probability(Identification answer, String id) {
@@ -179,7 +157,7 @@ class BayesByHandTest {
     double b = 0.475 * normal(0.03, sigma) * length;
     double all = a + b + 0.05 * 0.01;
     assertThat(pair.inWords())
-        .isEqualTo("Ambiguous in the set \"two\" (entered from a standard): A, "
+        .isEqualTo("Ambiguous in the set \"shop\" (entered from a standard): A, "
             + Digits.percent(a / all) + ", B, " + Digits.percent(b / all) + ".");
 
     List<PlugReading> far = List.of(read(Dimension.TIP_DIAMETER, 10.085, 0.02));
@@ -187,12 +165,12 @@ class BayesByHandTest {
     double p = 0.7 * normal(0.085, sigma);
     double p2 = p + 0.03;
     assertThat(one.withoutNearCopies().identify(far).inWords())
-        .isEqualTo("Ambiguous in the set \"two\" (entered from a standard): A, "
+        .isEqualTo("Ambiguous in the set \"shop\" (entered from a standard): A, "
             + Digits.percent(p / p2) + ", or none of the set, " + Digits.percent(0.03 / p2) + ".");
     double copy = 0.03 * Math.exp(-0.085 / 0.5);
     double p3 = p + 0.027 + copy;
     assertThat(one.identify(far).inWords())
-        .isEqualTo("Ambiguous in the set \"two\" (entered from a standard): A, "
+        .isEqualTo("Ambiguous in the set \"shop\" (entered from a standard): A, "
             + Digits.percent(p / p3) + ", a near copy of A, " + Digits.percent(copy / p3)
             + ", or none of the set, " + Digits.percent(0.027 / p3) + ".");
   }
@@ -206,7 +184,7 @@ class BayesByHandTest {
     Identification sure = identifier.identify(fit);
     assertThat(sure.verdict()).isEqualTo(PlugVerdict.IDENTIFIED);
     assertThat(sure.inWords())
-        .isEqualTo("Identified by the set \"two\" (entered from a standard): A, "
+        .isEqualTo("Identified by the set \"shop\" (entered from a standard): A, "
             + Digits.percent(sure.best().probability()) + ".");
     Identification first = identifier.identify(fit.subList(0, 1));
     assertThat(first.verdict()).isEqualTo(PlugVerdict.INSUFFICIENT_DATA);
@@ -216,7 +194,7 @@ class BayesByHandTest {
                 + first.nextReadings().get(0).inWords());
     Identification other = identifier.identify(List.of(read(Dimension.BORE, 6.0, 0.1)));
     assertThat(other.inWords())
-        .isEqualTo("Not enough readings: nothing was read that the set \"two\" knows. "
+        .isEqualTo("Not enough readings: nothing was read that the set \"shop\" knows. "
             + other.nextReadings().get(0).inWords());
     Identification none = identifier
         .withoutNearCopies()
@@ -224,7 +202,7 @@ class BayesByHandTest {
             read(Dimension.TIP_DIAMETER, 10.9, 0.02), read(Dimension.TIP_LENGTH, 21.1, 0.05)));
     assertThat(none.verdict()).isEqualTo(PlugVerdict.NO_MATCH);
     assertThat(none.inWords())
-        .isEqualTo("No match in the set \"two\" (entered from a standard): the nearest is "
+        .isEqualTo("No match in the set \"shop\" (entered from a standard): the nearest is "
             + none.best().profile().displayName() + ", and " + Digits.percent(0.0)
             + " of its genuine plugs fit as badly.");
     PlugProfile unverified = PlugProfile.builder("A")
@@ -236,7 +214,7 @@ class BayesByHandTest {
     Identification weak = Identifier.of(set(unverified)).identify(fit);
     assertThat(weak.inWords())
         .isEqualTo(
-            "Candidate only, because of what the set \"two\" (nominal and unverified) rests on: A, "
+            "Candidate only, because of what the set \"shop\" (nominal and unverified) rests on: A, "
                 + Digits.percent(weak.best().probability()) + ".");
   }
 

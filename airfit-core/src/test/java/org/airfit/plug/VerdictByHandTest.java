@@ -1,5 +1,12 @@
 package org.airfit.plug;
 
+import static org.airfit.plug.TipAndLength.S_LENGTH;
+import static org.airfit.plug.TipAndLength.S_TIP;
+import static org.airfit.plug.TipAndLength.both;
+import static org.airfit.plug.TipAndLength.mm;
+import static org.airfit.plug.TipAndLength.normal;
+import static org.airfit.plug.TipAndLength.set;
+import static org.airfit.plug.TipAndLength.tip;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -9,9 +16,7 @@ import org.airfit.internal.Digits;
 import org.airfit.measure.CaliperSlip;
 import org.airfit.measure.PartSpread;
 import org.airfit.measure.Reading;
-import org.airfit.quantity.Length;
 import org.airfit.safety.Caution;
-import org.airfit.source.Source;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -19,44 +24,17 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** What keeps an answer open and what is said of it, and the chances of slips, worked out for two sizes of one or two. */
 class VerdictByHandTest {
 
-  private static final double S_TIP = 0.03;
-  private static final double S_LENGTH = 0.05;
   private static final double U_TIP = 0.02;
   private static final double U_LENGTH = 0.05;
   private static final double SIGMA_TIP = Math.hypot(S_TIP, U_TIP);
   private static final double SIGMA_LENGTH = Math.hypot(S_LENGTH, U_LENGTH);
 
-  private static Length mm(double value) {
-    return Length.ofMillimetres(value);
-  }
-
-  private static PlugProfile.Builder tip(String id, double tip) {
-    return PlugProfile.builder(id)
-        .displayName(id)
-        .from(Provenance.standardEntered(), Source.demo("a set for a test"))
-        .dimension(Dimension.TIP_DIAMETER, PartSpread.normal(mm(tip), mm(S_TIP)));
-  }
-
-  private static PlugProfile both(String id, double tip, double length) {
-    return tip(id, tip)
-        .dimension(Dimension.TIP_LENGTH, PartSpread.normal(mm(length), mm(S_LENGTH)))
-        .build();
-  }
-
-  private static ReferenceSet set(PlugProfile... profiles) {
-    return ReferenceSet.of("shop", List.of(profiles));
-  }
-
-  private static PlugReading tip(double size) {
+  private static PlugReading tipRead(double size) {
     return PlugReading.of(Dimension.TIP_DIAMETER, Reading.of(mm(size), mm(U_TIP)));
   }
 
   private static PlugReading length(double size) {
     return PlugReading.of(Dimension.TIP_LENGTH, Reading.of(mm(size), mm(U_LENGTH)));
-  }
-
-  private static double normal(double off, double sigma) {
-    return Math.exp(-0.5 * off * off / (sigma * sigma)) / (sigma * Math.sqrt(2.0 * Math.PI));
   }
 
   private static final String SHOP = " the set \"shop\" (entered from a standard): ";
@@ -80,7 +58,7 @@ class VerdictByHandTest {
   void a_plug_that_fits_worse_than_97_of_100_stays_a_candidate_where_near_copies_are_about(
       double tipOff, double lengthOff, String open) {
     List<PlugReading> readings =
-        List.of(tip(10.0 + tipOff * SIGMA_TIP), length(20.0 + lengthOff * SIGMA_LENGTH));
+        List.of(tipRead(10.0 + tipOff * SIGMA_TIP), length(20.0 + lengthOff * SIGMA_LENGTH));
     Identifier identifier = Identifier.of(set(both("A", 10.0, 20.0))).withUnknownPrior(0.01);
     Identification answer = identifier.identify(readings);
     String chance = "A, " + Digits.percent(answer.best().probability()) + ".";
@@ -99,7 +77,7 @@ class VerdictByHandTest {
     Identification answer = Identifier.of(
             set(tip("A", 10.0).build(), tip("B", 10.12).build()))
         .withConfidence(0.999)
-        .identify(List.of(tip(10.0)));
+        .identify(List.of(tipRead(10.0)));
     assertThat(answer.likely()).extracting(each -> each.profile().id()).containsExactly("A", "B");
     assertThat(answer.likely().get(1).fits()).isFalse();
     double a = 0.475 * normal(0.0, SIGMA_TIP);
@@ -112,7 +90,7 @@ class VerdictByHandTest {
   /** Two profiles of one chance hold 98 %, which is enough: elsewhere has more than is said otherwise, and is not named. */
   @Test
   void none_of_the_set_is_not_named_where_the_profiles_hold_the_confidence() {
-    List<PlugReading> between = List.of(tip(10.025));
+    List<PlugReading> between = List.of(tipRead(10.025));
     Identifier identifier = Identifier.of(
             set(tip("A", 10.0).build(), tip("B", 10.05).build()))
         .withoutNearCopies()
@@ -134,7 +112,7 @@ class VerdictByHandTest {
   void the_chance_of_a_slip_is_weighed_against_that_of_an_unknown_plug() {
     Identifier identifier =
         Identifier.of(set(both("A", 10.27, 20.0))).withoutNearCopies().withUnknownPrior(0.9);
-    Identification answer = identifier.identify(List.of(tip(10.72), length(20.0)));
+    Identification answer = identifier.identify(List.of(tipRead(10.72), length(20.0)));
     double slip = 0.1 * 0.0025 / 3.0 * normal(0.0, SIGMA_TIP) * normal(0.0, SIGMA_LENGTH);
     assertThat(answer.slips()).hasSize(1);
     ReadingSlip told = answer.slips().get(0);
@@ -154,7 +132,7 @@ class VerdictByHandTest {
     Identification answer = Identifier.of(set(both("A", 10.27, 20.0)))
         .withoutNearCopies()
         .withUnknownPrior(0.9)
-        .identify(List.of(tip(1.027), length(20.0)));
+        .identify(List.of(tipRead(1.027), length(20.0)));
     double slip = 0.1 * 0.0005 / 4.0 * 10.0 * normal(0.0, SIGMA_TIP) * normal(0.0, SIGMA_LENGTH);
     ReadingSlip told = answer.slips().get(0);
     assertThat(told.kind()).isEqualTo(CaliperSlip.DECIMAL_POINT);
@@ -175,7 +153,7 @@ class VerdictByHandTest {
     Identification answer = Identifier.of(set(three("A", 10.27)))
         .withoutNearCopies()
         .withUnknownPrior(0.9)
-        .identify(List.of(tip(14.0), length(20.0)));
+        .identify(List.of(tipRead(14.0), length(20.0)));
     double slip = 0.1 * 0.0025 / 2.0 * normal(0.0, SIGMA_TIP) * normal(0.0, SIGMA_LENGTH);
     ReadingSlip told = answer.slips().get(0);
     assertThat(told.measured()).contains(Dimension.COLLAR_DIAMETER);
@@ -193,7 +171,7 @@ class VerdictByHandTest {
         .withoutNearCopies()
         .withUnknownPrior(0.99)
         .withConfidence(0.99)
-        .identify(List.of(tip(10.72), length(20.0), collar));
+        .identify(List.of(tipRead(10.72), length(20.0), collar));
     double others = 0.01 * normal(0.0, SIGMA_TIP) * normal(0.0, SIGMA_LENGTH);
     double exchanged = others * 0.0025 / 3.0 * normal(0.0, SIGMA_TIP);
     double misread = others * 0.002 / 10.0;
@@ -217,7 +195,7 @@ class VerdictByHandTest {
       List<ReadingSlip> slips = Identifier.of(set)
           .withoutNearCopies()
           .withUnknownPrior(0.9)
-          .identify(List.of(tip(10.72), length(20.0)))
+          .identify(List.of(tipRead(10.72), length(20.0)))
           .slips();
       assertThat(slips).hasSize(1);
       assertThat(slips.get(0).profile()).isEqualTo(a);
@@ -234,7 +212,7 @@ class VerdictByHandTest {
     Identification answer = Identifier.of(set(both("A", 10.27, 20.0)))
         .withoutNearCopies()
         .withUnknownPrior(0.999)
-        .identify(List.of(tip(tip), length(length)));
+        .identify(List.of(tipRead(tip), length(length)));
     double slip = 0.001 * 0.002 * 25.4 * 25.4 * normal(0.0, SIGMA_TIP) * normal(0.0, SIGMA_LENGTH);
     ReadingSlip told = answer.slips().get(0);
     assertThat(told.readings()).hasSize(2);
@@ -254,7 +232,7 @@ class VerdictByHandTest {
     Identification answer = Identifier.of(set(both("A", 10.0, 20.0), both("B", 10.9, 20.0)))
         .withoutNearCopies()
         .withConfidence(0.98)
-        .identify(List.of(tip(10.09), length(20.0)));
+        .identify(List.of(tipRead(10.09), length(20.0)));
     double slip = 0.0025 / 2.0 * normal(0.0, SIGMA_TIP);
     assertThat(slip / (slip + normal(0.09, SIGMA_TIP))).isBetween(0.02, 0.04);
     assertThat(answer.best().profile().id()).isEqualTo("A");
@@ -265,7 +243,7 @@ class VerdictByHandTest {
 
   @Test
   void only_a_marking_warns_of_markings() {
-    List<PlugReading> readings = List.of(tip(10.0), length(20.0));
+    List<PlugReading> readings = List.of(tipRead(10.0), length(20.0));
     Identifier identifier = Identifier.of(set(both("A", 10.0, 20.0)));
     assertThat(
             identifier.identify(readings, List.of(Clue.gauge("A", true, 0.9))).cautions())
@@ -295,7 +273,7 @@ class VerdictByHandTest {
     }
     String text = Identifier.of(ReferenceSet.of("shop", profiles))
         .withoutNearCopies()
-        .identify(List.of(tip(10.0), length(20.0)))
+        .identify(List.of(tipRead(10.0), length(20.0)))
         .working()
         .toText();
     assertThat(text)
@@ -317,7 +295,7 @@ class VerdictByHandTest {
   void where_nothing_is_unknown_the_working_has_no_unknown() {
     String text = Identifier.of(set(both("A", 10.0, 20.0)))
         .withUnknownPrior(0.0)
-        .identify(List.of(tip(10.0), length(20.0)))
+        .identify(List.of(tipRead(10.0), length(20.0)))
         .working()
         .toText();
     assertThat(text).doesNotContain("None of the set").doesNotContain("ln Le");

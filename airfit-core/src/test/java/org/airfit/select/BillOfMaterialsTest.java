@@ -144,6 +144,24 @@ class BillOfMaterialsTest {
   }
 
   @Test
+  void the_same_missing_adapter_at_both_ends_of_a_hose_is_two_pieces() {
+    Part.Hose female = new Part.Hose(
+        HOSE.facts(),
+        HOSE.bore(),
+        HOSE.conduit(),
+        End.parse("3/8 NPT female"),
+        End.parse("3/8 NPT female"));
+    BillLine adapter = only(
+        bill(
+            proposal(Shelf.job().toolInlet(End.parse("3/8 NPT male")), SOCKET, HOSE_PLUG, female),
+            TAPE),
+        BillLine.Kind.ADAPTER);
+    assertThat(adapter.name()).isEqualTo("nipple 3/8 NPT male × 3/8 NPT male");
+    assertThat(adapter.quantity()).isEqualTo(2);
+    assertThat(adapter.reason()).startsWith("joins plug to hose; joins hose to socket; ");
+  }
+
+  @Test
   void an_adapter_of_the_catalogue_is_a_line_of_its_own_kind() {
     Requirement.Builder job = Shelf.job().outlet(End.parse("1/2 NPT female"));
     Part.Adapter nipple = Shelf.adapter("nipple", "3/8 NPT male", "1/2 NPT male");

@@ -112,6 +112,23 @@ class DoubtTest {
     assertThat(open.reason()).startsWith("It depends: the tool has from ");
   }
 
+  /** Both runs stand there to be checked by hand, in either system, and each doubt with where it turns. */
+  @Test
+  void the_working_shows_the_run_at_worst_and_at_best() {
+    double needed = arriving(4.0, 9.5, 10.0) / 1.0e5;
+    Proposal open = only(job(10.0, 10.0, needed, needed), socket(3.0, 6.0), hose(9.5, 9.5));
+    for (UnitSystem units : UnitSystem.values()) {
+      String told = open.working(units).toText();
+      assertThat(told)
+          .contains("So far all that is not known was taken at its worst. At its best:")
+          .contains(open.doubts().get(0).inWords(units));
+      assertThat(told.indexOf(units.say(GaugePressure.ofPascals(arriving(3.0, 9.5, 10.0)))))
+          .isBetween(0, told.indexOf("At its best:"));
+    }
+    Proposal known = only(job(10.0, 10.0, needed, needed), socket(6.0, 6.0), hose(9.5, 9.5));
+    assertThat(known.working(UnitSystem.SI).toText()).doesNotContain("At its best");
+  }
+
   /** The conductance at which it turns is put in again: just there it is enough. */
   @Test
   void the_value_at_which_the_answer_turns_is_told_on_the_safe_side() {
@@ -128,6 +145,23 @@ class DoubtTest {
     double turning = Double.parseDouble(told.substring(9, told.indexOf(" dm³")));
     assertThat(turning).as("to three digits, upwards").isBetween(4.0, 4.01);
     assertThat(arriving(turning, 9.5, 10.0)).isGreaterThanOrEqualTo(needed * 1.0e5 - 1.0e-6);
+  }
+
+  /** It turns at 4.003 and 8.996: what is told between three digits lies on the side on which there is enough. */
+  @Test
+  void three_digits_are_told_on_the_side_on_which_there_is_enough() {
+    double ofConductance = arriving(4.003, 9.5, 10.0) / 1.0e5;
+    assertThat(only(job(10.0, 10.0, ofConductance, ofConductance), socket(3.0, 6.0), hose(9.5, 9.5))
+            .doubts()
+            .get(0)
+            .enoughIf(UnitSystem.SI))
+        .contains("at least 4.01 dm³/(s·bar)");
+    double ofFlow = arriving(4.0, 9.5, 8.996) / 1.0e5;
+    assertThat(only(job(6.0, 12.0, ofFlow, ofFlow), socket(4.0, 4.0), hose(9.5, 9.5))
+            .doubts()
+            .get(0)
+            .enoughIf(UnitSystem.SI))
+        .contains("at most 8.99 L/s ANR");
   }
 
   @Test

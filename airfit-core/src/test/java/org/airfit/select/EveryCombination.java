@@ -331,7 +331,8 @@ final class EveryCombination {
     for (Slot slot : job.layout().slots()) {
       if (slot instanceof Slot.Hose hose) {
         double wanted = hose.reach().metres();
-        double lacking = wanted - p.hose(slot.name()).conduit().length().metres();
+        double lacking =
+            wanted - p.hose(slot.name()).conduitRange().most().length().metres();
         missed += lacking > 0.0 ? part(lacking, wanted) : 0L;
       }
     }

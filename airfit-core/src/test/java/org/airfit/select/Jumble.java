@@ -122,7 +122,9 @@ final class Jumble {
       return ConduitRange.exactly(conduit);
     }
     Conduit wider = Conduit.of(
-            conduit.bore().times(one(1.0, 1.2)), conduit.length(), Length.ofMetres(0.0))
+            conduit.bore().times(one(1.0, 1.3)),
+            conduit.length().times(one(1.0, 1.0, 0.9)),
+            Length.ofMetres(0.0))
         .withFittings(conduit.fittingLoss());
     return new ConduitRange(conduit, wider, Source.derived("made up"));
   }

@@ -11,6 +11,7 @@ import org.airfit.joint.End;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.Money;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.SonicConductance;
 import org.junit.jupiter.api.Test;
@@ -95,6 +96,27 @@ class OpenSlotsTest {
     Proposal of = best(Selection.of(tied, with(wren, wide)));
     assertThat(of.plug("outlet").profile()).isEqualTo("finch");
     assertThat(of.plug("tool").profile()).isEqualTo("finch");
+  }
+
+  /**
+   * A cheap wren pair stands at the outlet, but the tool's wren plug fits nothing; where only the best is asked for, the
+   * dearer finch at the outlet must not go because wren is cheaper there.
+   */
+  @Test
+  void a_cheaper_profile_that_cannot_go_on_does_not_drive_out_the_one_that_can() {
+    Part.Plug cheap = Shelf.plug(
+        Shelf.steel("wren hose plug").withPrice(Money.parse("1 EUR")), "wren", "3/8 NPT female");
+    Part.Plug strange = Shelf.plug(Shelf.steel("wren tool plug"), "wren", "400 mm tube");
+    Part.Socket socket = Shelf.socket(
+        Shelf.steel("wren socket").withPrice(Money.parse("1 EUR")), "wren", "3/8 NPT female", 9.0);
+    Requirement tied = job(OUTLET, HOSE, TOOL.ofSameProfileAs("outlet"))
+        .objective(Objective.LOWEST_PRICE)
+        .build();
+    Part.Plug onTool = Shelf.plug(Shelf.steel("wren adapterless"), "wren", "3/8 NPT male");
+    List<Proposal> best = new PartSearch(tied, with(cheap, strange, socket, onTool), 1).fitting();
+    assertThat(best).hasSize(1);
+    assertThat(best.get(0).plug("outlet").profile()).isEqualTo("finch");
+    assertThat(best.get(0).plug("tool").profile()).isEqualTo("finch");
   }
 
   @Test

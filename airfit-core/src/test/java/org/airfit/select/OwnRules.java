@@ -79,7 +79,7 @@ final class OwnRules {
           .orElse('?'));
     }
     if (part instanceof Part.Hose hose) {
-      double bore = hose.conduit().bore().metres();
+      double bore = hose.conduitRange().most().bore().metres(); // it may be so wide
       said.append(rules.contains("bore") && bore >= 12.0e-3 ? '-' : '+');
       said.append(rules.contains("mined bore") && bore >= 9.0e-3 ? '?' : '+');
     }

@@ -6,6 +6,7 @@ import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.joint.End;
 import org.airfit.line.Conduit;
+import org.airfit.line.ConduitRange;
 import org.airfit.line.Wall;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
@@ -57,7 +58,10 @@ public final class Shelf {
     return new Part.Hose(
         hose.facts(),
         hose.bore(),
-        hose.conduit().withWall(wall),
+        new ConduitRange(
+            hose.conduitRange().least().withWall(wall),
+            hose.conduitRange().most().withWall(wall),
+            hose.conduitRange().assumption()),
         hose.upstream(),
         hose.downstream());
   }

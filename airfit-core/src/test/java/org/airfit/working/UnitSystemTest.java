@@ -130,6 +130,18 @@ class UnitSystemTest {
     assertThat(UnitSystem.SI.sayBoth(flow)).isEqualTo(si + " (" + us + ")");
   }
 
+  /** From 1e9 bar or psi on no decimals are told: the digits would be those of the number's binary. */
+  @ParameterizedTest
+  @CsvSource({
+    "999999999, 999999999.00 bar(g)",
+    "1e9, 1.0E9 bar(g)",
+    "3.182e84, 3.182E84 bar(g)",
+    "-1e9, -1.0E9 bar(g)"
+  })
+  void a_pressure_that_no_air_has_is_said_in_short(double bar, String said) {
+    assertThat(UnitSystem.SI.say(GaugePressure.ofBar(bar))).isEqualTo(said);
+  }
+
   @Test
   void a_state_of_ones_own_stays_in_both() {
     FreeAirFlow flow = FreeAirFlow.parse("10 L/s at shop (15 °C, 100 kPa(a), dry)");

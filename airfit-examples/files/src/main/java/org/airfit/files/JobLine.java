@@ -235,7 +235,7 @@ final class JobLine {
     boolean asks = asks(item, name, there.isPresent());
     Length reach;
     if (there.isPresent() && item.find(REACH).isEmpty()) {
-      reach = there.get().conduit().length();
+      reach = there.get().shortest();
     } else if (asks && question != null && question.asked() == HoseQuestion.Asked.LONGEST) {
       reach = ANY;
     } else {

@@ -10,7 +10,6 @@ import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.Velocity;
-import org.airfit.quantity.VelocityUnit;
 import org.airfit.quantity.VolumeFlowUnit;
 import org.airfit.working.UnitSystem;
 
@@ -52,9 +51,7 @@ record NetworkAmounts(UnitSystem units) {
   }
 
   String velocity(Velocity velocity) {
-    return units.either(
-        velocity.format(VelocityUnit.METRE_PER_SECOND, 1),
-        velocity.format(VelocityUnit.FOOT_PER_SECOND, 0));
+    return units.say(velocity);
   }
 
   String bore(Length bore) {

@@ -1,0 +1,101 @@
+package org.airfit.select;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import org.airfit.joint.End;
+import org.airfit.line.Conduit;
+import org.airfit.line.ConduitRange;
+import org.airfit.quantity.HoseBore;
+import org.airfit.quantity.Length;
+import org.airfit.safety.Caution;
+import org.airfit.safety.SafetyRules;
+import org.airfit.source.Source;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The end of a range that is worst for the air is the best for other rules: each is judged at its own worst. */
+class RangeAtItsWorstTest {
+
+  private static Part.Hose hose(
+      double narrowMm, double wideMm, double longMetres, double shortMetres) {
+    Conduit least = Conduit.of(
+        Length.ofMillimetres(narrowMm), Length.ofMetres(longMetres), Length.ofMillimetres(0.01));
+    Conduit most =
+        least.withBore(Length.ofMillimetres(wideMm)).withLength(Length.ofMetres(shortMetres));
+    return new Part.Hose(
+        Shelf.steel("hose"),
+        HoseBore.of(Length.ofMillimetres(narrowMm)),
+        new ConduitRange(least, most, Source.derived("made up")),
+        End.parse("3/8 NPT male"),
+        End.parse("3/8 NPT male"));
+  }
+
+  private static Proposal with(Part.Hose hose, SafetyRules rules) {
+    List<Part> stock = List.of(
+        Shelf.socket(Shelf.steel("wide"), "finch", "3/8 NPT female", 9.0),
+        Shelf.plug(Shelf.steel("hose plug"), "finch", "3/8 NPT female"),
+        Shelf.plug(Shelf.steel("tool plug"), "finch", "1/4 NPT male"),
+        hose);
+    return Selection.of(Shelf.job().rules(rules).build(), Catalogue.of(stock))
+        .fold(fitting -> fitting.best(), nothing -> nothing.nearest().get(0));
+  }
+
+  private static RuleOutcome outcome(Proposal proposal, Rule rule) {
+    return proposal.findings().stream()
+        .filter(finding -> finding.rule() == rule)
+        .map(Finding::outcome)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** 29 CFR 1926.302(b)(7): more than 1/2 in, which is 12.7 mm. */
+  @ParameterizedTest
+  @CsvSource({"12.0, 12.7, false", "12.0, 12.8, true", "12.8, 12.9, true"})
+  void a_hose_that_may_be_wider_than_half_an_inch_is_warned_of_and_restrained(
+      double narrow, double wide, boolean isLarge) {
+    Proposal proposal = with(hose(narrow, wide, 10.0, 10.0), SafetyRules.usFederal());
+    assertThat(proposal.cautions())
+        .extracting(Caution::title)
+        .filteredOn("Hose failure protection"::equals)
+        .hasSize(isLarge ? 1 : 0);
+    BillOfMaterials bill = BillOfMaterials.of(
+        proposal, Catalogue.of(proposal.parts().stream().distinct().toList()));
+    assertThat(bill.lines(BillLine.Kind.WHIP_RESTRAINT).isEmpty()).isEqualTo(!isLarge);
+    assertThat(bill.lines(BillLine.Kind.HOSE_FUSE).isEmpty()).isEqualTo(!isLarge);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "<=, 12.4, 12.0, 12.4, MET",
+    "<=, 12.4, 12.0, 12.5, UNMET",
+    ">=, 12.0, 12.0, 12.5, MET",
+    ">=, 12.1, 12.0, 12.5, UNMET"
+  })
+  void a_rule_of_ones_own_on_the_bore_is_judged_at_the_end_that_breaks_it(
+      String operator, double limit, double narrow, double wide, RuleOutcome outcome) {
+    SafetyRules own = SafetyRules.ofTable(
+        "jurisdiction,citation,text,quantity,operator,limit,unit,source,basis,asks\nWorks,W 1,a bore,hose bore,"
+            + operator + "," + limit + ",mm,own,practice,forbids\n");
+    assertThat(outcome(
+            with(hose(narrow, wide, 10.0, 10.0), SafetyRules.usFederal().with(own)),
+            Rule.SAFETY_RULES_ALLOW))
+        .isEqualTo(outcome);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"10.0, MET", "9.99, UNMET"})
+  void a_hose_reaches_as_far_as_the_shortest_it_can_be(double shortest, RuleOutcome outcome) {
+    Proposal proposal = with(hose(12.0, 12.0, 11.0, shortest), SafetyRules.usFederal());
+    assertThat(outcome(proposal, Rule.HOSE_REACHES)).isEqualTo(outcome);
+  }
+
+  @Test
+  void what_is_known_is_its_own_worst() {
+    Part.Hose known = hose(12.0, 12.0, 10.0, 10.0);
+    assertThat(known.widestBore()).isEqualTo(known.conduit().bore());
+    assertThat(Optional.of(known.shortest())).contains(known.conduit().length());
+  }
+}
