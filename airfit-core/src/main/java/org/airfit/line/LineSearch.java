@@ -97,11 +97,10 @@ final class LineSearch {
   private double excess(LineLoss loss, double without) {
     return loss.fold(
         flowing -> excess(flowing.drop().pascals(), without),
-        choked ->
-            excess(inlet.pressure().pascals() - choked.chokingPressure().pascals(), without)
-                + 2.0
-                    * Math.log(choked.massFlow().kilogramsPerSecond()
-                        / choked.largest().kilogramsPerSecond()));
+        choked -> excess(inlet.pressure().pascals() - choked.chokingPressure().pascals(), without)
+            + 2.0
+                * Math.log(choked.massFlow().kilogramsPerSecond()
+                    / choked.largest().kilogramsPerSecond()));
   }
 
   /** In a form whose sign is that of the difference, to the last digit. */

@@ -38,8 +38,8 @@ class LineSearchStepsTest {
 
   @Test
   void a_flow_is_found_in_eight_steps_on_average() {
-    assertThat(mean((model, line, flow) ->
-            model.flowFor(line.conduit(), line.inlet(), line.outlet())))
+    assertThat(
+            mean((model, line, flow) -> model.flowFor(line.conduit(), line.inlet(), line.outlet())))
         .isLessThan(ON_AVERAGE);
   }
 

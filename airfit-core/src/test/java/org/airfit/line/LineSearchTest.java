@@ -48,7 +48,8 @@ class LineSearchTest {
       for (LossModel each : RandomLine.models()) {
         CountingModel model = new CountingModel(each);
         LineSolution found = model
-            .boreFor(line.conduit(), MassFlow.ofKilogramsPerSecond(flow), line.inlet(), line.outlet())
+            .boreFor(
+                line.conduit(), MassFlow.ofKilogramsPerSecond(flow), line.inlet(), line.outlet())
             .orElse(null);
         assertFewAsked(model);
         away += model.nearJump ? 0 : 1;
@@ -81,7 +82,8 @@ class LineSearchTest {
       for (LossModel each : RandomLine.models()) {
         CountingModel model = new CountingModel(each);
         LineSolution found = model
-            .lengthFor(line.conduit(), MassFlow.ofKilogramsPerSecond(flow), line.inlet(), line.outlet())
+            .lengthFor(
+                line.conduit(), MassFlow.ofKilogramsPerSecond(flow), line.inlet(), line.outlet())
             .orElse(null);
         assertFewAsked(model);
         away += model.nearJump ? 0 : 1;

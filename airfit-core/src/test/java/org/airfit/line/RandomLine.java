@@ -17,9 +17,8 @@ record RandomLine(Conduit conduit, AirState inlet, AbsolutePressure outlet) {
     double roughness = bore * 0.04 * Math.pow(random.nextDouble(), 6.0);
     double k = random.nextInt(3) == 0 ? random.nextDouble(0.0, 20.0) : 0.0;
     double pascals = Math.pow(10.0, random.nextDouble(5.0, 6.3));
-    double share = random.nextInt(4) == 0
-        ? random.nextDouble()
-        : Math.pow(10.0, random.nextDouble(-5.0, 0.0));
+    double share =
+        random.nextInt(4) == 0 ? random.nextDouble() : Math.pow(10.0, random.nextDouble(-5.0, 0.0));
     return new RandomLine(
         Conduit.of(Length.ofMetres(bore), Length.ofMetres(length), Length.ofMetres(roughness))
             .withFittings(k),
