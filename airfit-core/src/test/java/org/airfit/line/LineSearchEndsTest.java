@@ -53,9 +53,8 @@ class LineSearchEndsTest {
     double most = MODEL.flowFor(widest, AIR, wanted).massFlow().kilogramsPerSecond();
     assertThat(MODEL.boreFor(smooth(1.0, 1_000.0), kg(most * 1.000001), AIR, wanted))
         .isEmpty();
-    LineSolution found = MODEL
-        .boreFor(smooth(1.0, 1_000.0), kg(most * 0.999999), AIR, wanted)
-        .orElseThrow();
+    LineSolution found =
+        MODEL.boreFor(smooth(1.0, 1_000.0), kg(most * 0.999999), AIR, wanted).orElseThrow();
     assertThat(found.conduit().bore().metres()).isCloseTo(10.0, within(1.0e-4)).isLessThan(10.0);
     assertThat(found.isLimitedByChoking()).isFalse();
   }
@@ -103,7 +102,8 @@ class LineSearchEndsTest {
     LineSolution some =
         MODEL.lengthFor(fitted, kg(0.02), AIR, pascals(BAR - without - 1.0)).orElseThrow();
     assertThat(some.conduit().length().millimetres()).isBetween(0.1, 0.2);
-    assertThat(MODEL.lengthFor(fitted, kg(0.02), AIR, pascals(BAR - without + 1.0))).isEmpty();
+    assertThat(MODEL.lengthFor(fitted, kg(0.02), AIR, pascals(BAR - without + 1.0)))
+        .isEmpty();
   }
 
   /** Friction jumps at Re 2300 from 64/2300 to 0.047: what is wanted in between leaves the jump as the limit. */
