@@ -335,6 +335,29 @@ class ServiceInWordsTest {
             "Material suits the place: NOT MET. Not suited in salt air with couplings dropped on"
                 + " concrete: nipple (steel). New couplings must be of stainless steel, adapters and the end"
                 + " fittings of hoses of brass, plated brass or stainless steel.");
+    assertThat(material(
+            with(
+                at(Environment.OUTDOORS).dropped(),
+                Material.STAINLESS_STEEL,
+                of("nipple", Material.STEEL))))
+        .isEqualTo(
+            "Material suits the place: NOT MET. Not suited outdoors with couplings dropped on"
+                + " concrete: nipple (steel). New couplings must be of plated hardened steel or stainless"
+                + " steel, adapters and the end fittings of hoses of brass, plated brass, plated hardened"
+                + " steel or stainless steel.");
+  }
+
+  /** Indoors nothing rusts, so that a nipple of which nobody knows the material is asked about for one reason only. */
+  @Test
+  void what_is_there_already_is_asked_about_on_a_percussion_tool_and_not_set_apart_for_rust() {
+    assertThat(material(
+            with(
+                at(Environment.INDOORS).impactTool(),
+                Material.STEEL,
+                facts("nipple").asExisting())))
+        .isEqualTo(
+            "Material suits the place: ask. Indoors on a percussion tool it depends on what was not"
+                + " told: nipple (not known). Ask the makers for what is not known.");
   }
 
   @Test
