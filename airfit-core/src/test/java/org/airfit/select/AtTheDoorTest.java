@@ -67,8 +67,7 @@ class AtTheDoorTest {
         .hasToString("hose: hose of at least 10 m, it is H");
     assertThat(Slot.whipHose("whip", Length.ofMetres(0.5)))
         .hasToString("whip: whip hose of at least 0.5 m");
-    assertThat(Slot.regulator("bay", GaugePressure.ofBar(6.0)))
-        .hasToString("bay: set to 6 bar(g)");
+    assertThat(Slot.regulator("bay", GaugePressure.ofBar(6.0))).hasToString("bay: set to 6 bar(g)");
     assertThat(Slot.inLine("wall", DeviceKind.NON_RETURN_VALVE))
         .hasToString("wall: non return valve");
     assertThat(Slot.inLine("wall", device("V", DeviceKind.SHUT_OFF_VALVE)))
@@ -92,8 +91,7 @@ class AtTheDoorTest {
           .withMessageStartingWith("name of a slot");
     }
     assertThatIllegalArgumentException()
-        .isThrownBy(
-            () -> Slot.inLine("wall", DeviceKind.FILTER).with(device("V", DeviceKind.REEL)))
+        .isThrownBy(() -> Slot.inLine("wall", DeviceKind.FILTER).with(device("V", DeviceKind.REEL)))
         .withMessage("device of wall must be of the kind filter, was V of the kind reel");
     Slot.Regulated set = Slot.regulator("bay", GaugePressure.ofBar(6.0));
     assertThat(set.failingAt(GaugePressure.ofBar(6.0)).ifFails())
@@ -197,13 +195,14 @@ class AtTheDoorTest {
   @Test
   void a_restraint_for_one_size_is_taken() {
     HoseBore half = HoseBore.parse("1/2 in");
-    assertThat(new Accessory.WhipRestraint(facts("whip"), half, half).isFor(half)).isTrue();
+    assertThat(new Accessory.WhipRestraint(facts("whip"), half, half).isFor(half))
+        .isTrue();
   }
 
   @Test
   void an_accessory_bears_the_id_and_the_name_of_its_facts() {
-    Accessory tape = new Accessory.ThreadSealant(
-        PartFacts.of("T-1", "white tape"), NominalThreadSize.TWO);
+    Accessory tape =
+        new Accessory.ThreadSealant(PartFacts.of("T-1", "white tape"), NominalThreadSize.TWO);
     assertThat(tape.id()).isEqualTo("T-1");
     assertThat(tape.name()).isEqualTo("white tape");
   }
@@ -285,27 +284,25 @@ class AtTheDoorTest {
         .contains(GaugePressure.ofBar(0.0));
     assertThat(Shelf.job().toolRating(GaugePressure.ofPascals(1.0)).build().toolRating())
         .contains(GaugePressure.ofPascals(1.0));
-    assertThat(Requirement.forTool(
-                FreeAirFlow.ofAnrLitresPerSecond(1.0), GaugePressure.ofPascals(1.0))
-            .toolInlet(End.parse("1/4 NPT female"))
-            .supply(Shelf.SUPPLY, Shelf.ATMOSPHERE)
-            .outlet(End.parse("3/8 NPT male"))
-            .reach(Length.ofMetres(1.0))
-            .build()
-            .least())
+    assertThat(
+            Requirement.forTool(FreeAirFlow.ofAnrLitresPerSecond(1.0), GaugePressure.ofPascals(1.0))
+                .toolInlet(End.parse("1/4 NPT female"))
+                .supply(Shelf.SUPPLY, Shelf.ATMOSPHERE)
+                .outlet(End.parse("3/8 NPT male"))
+                .reach(Length.ofMetres(1.0))
+                .build()
+                .least())
         .isEqualTo(GaugePressure.ofPascals(1.0));
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Shelf.job().marking(" "))
         .withMessage("marking must not be blank, was \" \"");
     assertThat(Shelf.job().extras(Set.of(Extra.HOOK, Extra.END_CAP)).build().extras())
         .containsExactlyInAnyOrder(Extra.HOOK, Extra.END_CAP);
-    for (Requirement.Builder beside : List.of(
-        Shelf.job().layout(Layout.ofHose(Length.ofMetres(1.0))))) {
-      assertThatIllegalArgumentException()
-          .isThrownBy(beside::build)
-          .withMessage(
-              "reach must not be told beside a layout, was told too; say it to a slot of the layout");
-    }
+    Requirement.Builder beside = Shelf.job().layout(Layout.ofHose(Length.ofMetres(1.0)));
+    assertThatIllegalArgumentException()
+        .isThrownBy(beside::build)
+        .withMessage(
+            "reach must not be told beside a layout, was told too; say it to a slot of the layout");
   }
 
   @Test

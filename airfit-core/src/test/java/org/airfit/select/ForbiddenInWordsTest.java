@@ -57,8 +57,10 @@ class ForbiddenInWordsTest {
     assertThat(said(job("line pressure,<=,5,bar,forbids,,", "line pressure,<=,6,bar,forbids,,")))
         .isEqualTo(
             "NOT MET. Works, rule 1 (handbook): not allowed, line pressure 7 bar(g) against at most 5"
-                + " bar(g). As told. To change: " + LOWER + ". Works, rule 2 (handbook): not allowed, line"
-                + " pressure 7 bar(g) against at most 6 bar(g). As told. To change: " + LOWER + ".");
+                + " bar(g). As told. To change: " + LOWER
+                + ". Works, rule 2 (handbook): not allowed, line"
+                + " pressure 7 bar(g) against at most 6 bar(g). As told. To change: " + LOWER
+                + ".");
   }
 
   /** The hose of the shelf has 9.5 mm of bore, everything is rated for 16 bar(g). */
@@ -117,6 +119,7 @@ class ForbiddenInWordsTest {
         .isEqualTo(
             "ask. Works, rule 1 (handbook): not advised, ask what holds here; line pressure 7 bar(g)"
                 + " against at most 5 bar(g).");
-    assertThat(said(job(",,,,forbids,mine,"))).startsWith("ask. Works, rule 1 (handbook): ask whether ");
+    assertThat(said(job(",,,,forbids,mine,")))
+        .startsWith("ask. Works, rule 1 (handbook): ask whether ");
   }
 }

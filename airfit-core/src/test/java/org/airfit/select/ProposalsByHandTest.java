@@ -134,8 +134,8 @@ class ProposalsByHandTest {
     }
     List<String> pairs = new ArrayList<>();
     names.forEach(one -> names.forEach(other -> pairs.add(one + other)));
-    pairs.sort(Comparator.comparingInt((String pair) -> (1 << names.indexOf(pair.substring(0, 1)))
-            + (1 << names.indexOf(pair.substring(1))))
+    pairs.sort(Comparator.comparingInt((String pair) ->
+            (1 << names.indexOf(pair.substring(0, 1))) + (1 << names.indexOf(pair.substring(1))))
         .thenComparing(Comparator.naturalOrder()));
     assertThat(sockets(listed(Shelf.job(), parts))).isEqualTo(pairs.subList(0, 20));
     assertThat(sockets(listed(Shelf.job(), parts)).get(0)).isEqualTo("ee");
@@ -161,12 +161,12 @@ class ProposalsByHandTest {
   void of_adapters_the_cheapest_is_taken_of_those_the_widest_and_of_those_the_first_by_name() {
     Requirement.Builder half = Shelf.job().outlet(End.parse("1/2 NPT female"));
     Part.Adapter cheap = adapter(priced("cheap", "1"), "1/2 NPT male", "3/8 NPT male");
-    Part.Adapter wide = new Part.Adapter(
-        priced("wide", "2"), cheap.one(), cheap.other(), bit(12.0));
-    Part.Adapter wider = new Part.Adapter(
-        priced("wider", "1"), cheap.other(), cheap.one(), bit(13.0));
-    Part.Adapter twin = new Part.Adapter(
-        priced("twin", "1"), cheap.one(), cheap.other(), bit(13.0));
+    Part.Adapter wide =
+        new Part.Adapter(priced("wide", "2"), cheap.one(), cheap.other(), bit(12.0));
+    Part.Adapter wider =
+        new Part.Adapter(priced("wider", "1"), cheap.other(), cheap.one(), bit(13.0));
+    Part.Adapter twin =
+        new Part.Adapter(priced("twin", "1"), cheap.one(), cheap.other(), bit(13.0));
     Part.Socket socket = socket(priced("s", "10"), 9.0);
     assertThat(adapters(listed(half, with(socket, wide, cheap)).get(0), 0))
         .containsExactly("cheap");
@@ -220,8 +220,7 @@ class ProposalsByHandTest {
     assertThat(adapters(best, 1)).containsExactly("nipple");
     assertThat(adapters(best, 2)).containsExactly("nipple");
     assertThat(best.run().names())
-        .containsExactly(
-            "outlet coupling, s", "nipple", "hose", "nipple (2)", "tool coupling, s");
+        .containsExactly("outlet coupling, s", "nipple", "hose", "nipple (2)", "tool coupling, s");
   }
 
   /**
@@ -297,10 +296,11 @@ class ProposalsByHandTest {
         .extracting(each -> each.socket("outlet").id())
         .containsExactly("a narrow", "b wide");
     List<Part> behind = with(
-        socket(priced("a narrow", "10"), 8.0), socket(priced("b wide", "10"), 12.0), regulator(0.0));
+        socket(priced("a narrow", "10"), 8.0),
+        socket(priced("b wide", "10"), 12.0),
+        regulator(0.0));
     behind.add(adapter(priced("nipple", "1"), "3/8 NPT male", "3/8 NPT male"));
-    assertThat(listed(
-            laid(regulated, outlet, hose).outlet(End.parse("3/8 NPT female")), behind))
+    assertThat(listed(laid(regulated, outlet, hose).outlet(End.parse("3/8 NPT female")), behind))
         .extracting(each -> each.socket("outlet").id())
         .containsExactly("b wide", "a narrow");
   }
@@ -340,9 +340,7 @@ class ProposalsByHandTest {
     assertThat(sockets(listed))
         .containsExactly("knownknown", "doubtfuldoubtful", "doubtfulknown", "knowndoubtful");
     assertThat(listed.get(0).open()).isEmpty();
-    assertThat(listed.get(1).open())
-        .extracting(Finding::rule)
-        .containsExactly(Rule.AIR_AT_TOOL);
+    assertThat(listed.get(1).open()).extracting(Finding::rule).containsExactly(Rule.AIR_AT_TOOL);
   }
 
   /** A job that one kind of plug serves at both couplings, so that misses differ only by what is varied. */
@@ -351,8 +349,8 @@ class ProposalsByHandTest {
   }
 
   private static List<Part> withOnePlug(Part... more) {
-    List<Part> parts = new ArrayList<>(
-        List.of(Shelf.plug(priced("plug", "3"), "finch", "3/8 NPT female")));
+    List<Part> parts =
+        new ArrayList<>(List.of(Shelf.plug(priced("plug", "3"), "finch", "3/8 NPT female")));
     parts.addAll(List.of(more));
     return parts;
   }
