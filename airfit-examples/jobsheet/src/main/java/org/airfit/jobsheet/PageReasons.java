@@ -179,7 +179,7 @@ final class PageReasons {
     Selection selection = sheet.selection().get();
     selection.fold(
         fitting -> {
-          element("p class=\"answer\"", InWords.arrives(fitting.best().result(), sheet));
+          element("p class=\"answer\"", InWords.arrives(fitting.best(), sheet));
           element("p", InWords.carries(sheet, fitting.best().run()));
           element("p", fitting.whyBest(sheet.units()));
           return fitting;
@@ -231,6 +231,10 @@ final class PageReasons {
     sheet
         .selection()
         .ifPresent(selection -> pre(selection.working(sheet.units()).toText()));
+    sheet
+        .receiver()
+        .flatMap(ReceiverAnswer::use)
+        .ifPresent(use -> pre(use.working(sheet.units()).toText()));
     out.append("</pre>\n");
   }
 
