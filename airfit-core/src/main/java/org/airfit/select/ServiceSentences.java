@@ -125,12 +125,10 @@ final class ServiceSentences {
     return List.copyOf(told);
   }
 
-  /** The beginning of a sentence: "It", or "Indoors it". */
+  /** The beginning of a sentence, such as "Indoors it": only a place or a tool makes a part depend on something. */
   private static String dependsThere(Requirement job) {
     String where = where(job).trim();
-    return where.isEmpty()
-        ? "It"
-        : where.substring(0, 1).toUpperCase(Locale.ROOT) + where.substring(1) + " it";
+    return where.substring(0, 1).toUpperCase(Locale.ROOT) + where.substring(1) + " it";
   }
 
   private static String where(Requirement job) {
