@@ -83,11 +83,18 @@ final class InWords {
         .ifPresent(proposal -> findings(proposal, sheet, RuleOutcome.MET_WHILE_REGULATED)
             .forEach(finding -> lines.add(new Answer(
                 "Regulator", capital(finding.outcome().toString()) + ". " + finding.reason()))));
-    readOtherwise(lines, "In the job", sheet.job().remarks());
-    readOtherwise(lines, "In the catalogue", sheet.job().catalogue().remarks());
+    lines.addAll(readOtherwise(sheet));
     if (sheet.selection().isEmpty()) {
       ofTheJob(sheet).forEach(finding -> lines.add(new Answer("The job", finding.toString())));
     }
+    return lines;
+  }
+
+  /** How the job and the catalogue were read, where that may be meant otherwise. */
+  static List<Answer> readOtherwise(JobSheet sheet) {
+    List<Answer> lines = new ArrayList<>();
+    readOtherwise(lines, "In the job", sheet.job().remarks());
+    readOtherwise(lines, "In the catalogue", sheet.job().catalogue().remarks());
     return lines;
   }
 
@@ -310,7 +317,7 @@ final class InWords {
   }
 
   /** Behind what arrives: that its numbers are worth no more than a first guess, where the air is outside its model. */
-  private static String beyondTheModel(JobSheet sheet) {
+  static String beyondTheModel(JobSheet sheet) {
     return outsideTheAirModel(sheet)
         .map(
             outside -> " " + outside.title() + ": take the numbers for no more than a first guess.")
