@@ -56,6 +56,6 @@ public record Letterhead(Optional<Shop> shop, Optional<String> number, Optional<
 
   /** The job as the footer of every side names it. */
   String footer(String title) {
-    return "Job " + number.map(told -> told + ", ").orElse("") + title;
+    return number.map(told -> "Job " + told + ", ").orElse("") + title;
   }
 }

@@ -107,6 +107,11 @@ final class PageFound {
           .forEach(finding -> open.add(finding.reason()));
       open.addAll(InWords.bill(sheet, proposal).questions());
     });
+    int remarks = InWords.readOtherwise(sheet).size();
+    if (remarks > 0) {
+      open.add("Was the job read as it is meant? What it rests on has " + remarks
+          + (remarks == 1 ? " remark" : " remarks") + " on that.");
+    }
     return List.copyOf(open);
   }
 

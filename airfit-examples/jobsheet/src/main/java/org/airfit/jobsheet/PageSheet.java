@@ -70,6 +70,9 @@ public final class PageSheet {
         .full .care { padding-top: 1mm; margin: 1.6mm 0 1.4mm; }
         .full .fill p { padding-top: 4mm; }
         .full .fill p.second { display: none; }
+        .brim { font-size: 8.7pt; line-height: 1.12; }
+        .brim h2 { margin-top: 1.2mm; }
+        .brim .fill { margin-top: 1mm; }
       }
       """;
 
@@ -78,6 +81,9 @@ public final class PageSheet {
 
   /** Above so many they are 9 pt, and lines stand closer; tried. */
   private static final int MOST_LINES = 34;
+
+  /** Above so many they are 8.7 pt; tried with twelve parts, every caution and every question at once. */
+  private static final int BRIM_LINES = 41;
 
   /** About so many letters stand on a line of the sheet. */
   private static final double LETTERS = 115.0;
@@ -130,7 +136,9 @@ public final class PageSheet {
     Html.head(out, "Job sheet: " + title, PageStyle.of(head.footer(title), STYLE));
     heading(out, head, title, sheet.job().customer(), sheet.job().catalogue().name());
     int lines = lines();
-    String full = lines > MOST_LINES ? " class=\"full\"" : lines > MANY_LINES ? " class=\"more\"" : "";
+    String full = lines > BRIM_LINES
+        ? " class=\"full brim\""
+        : lines > MOST_LINES ? " class=\"full\"" : lines > MANY_LINES ? " class=\"more\"" : "";
     out.append("<main").append(full).append(">\n");
     found();
     parts();
