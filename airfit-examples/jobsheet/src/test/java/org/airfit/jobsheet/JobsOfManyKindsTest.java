@@ -638,7 +638,7 @@ class JobsOfManyKindsTest {
         .contains("any one main may be closed but room header")
         .contains(
             "Air too fast in the pipe (slipway; also in blasting): In a branch",
-            "More pressure at the supply is no cure",
+            "More pressure at the supply does not help",
             "Energy isolation");
     assertThat(Files.readString(page)).contains("For repair", "What to change", "At the drops");
   }
