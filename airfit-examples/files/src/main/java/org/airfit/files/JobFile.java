@@ -35,6 +35,7 @@ public final class JobFile {
       "units",
       "atHand",
       "supply",
+      "receiver",
       "line",
       "now",
       "tool",
@@ -104,7 +105,8 @@ public final class JobFile {
 
     List<String> remarks = new ArrayList<>();
     Field supplied = root.field("supply", "an object such as {\"pressure\": \"90 to 110 psig\"}");
-    AirState around = JobSupply.around(supplied, remarks);
+    List<String> assumed = new ArrayList<>();
+    AirState around = JobSupply.around(supplied, assumed);
     Field tool = root.field("tool", "an object with name, air, pressure and inlet");
     String toolName = tool.field("name", "what the tool is").text();
     Requirement.Builder requirement = JobTool.of(tool, around, remarks);
@@ -112,7 +114,9 @@ public final class JobFile {
         "line",
         "a list of what stands from the supply to the tool, such as {\"kind\": \"outlet\", …}");
     JobLine line = JobLine.of(list, catalogue, remarks);
-    JobSupply supply = JobSupply.tell(supplied, line.regulator(), requirement, around);
+    Optional<JobReceiver> receiver = JobReceiver.in(root, supplied, around, remarks);
+    JobSupply supply = JobSupply.tell(
+        supplied, line.regulator(), receiver.flatMap(JobReceiver::to), requirement, around);
     line.tell(requirement);
     requirement.layout(line.layout(list));
     Optional<Field> conditions =
@@ -135,7 +139,8 @@ public final class JobFile {
     Optional<Run> now = today.isPresent()
         ? Optional.of(NowFields.run(today.get(), catalogue, asked.toOutlet()))
         : Optional.empty();
-    Optional<PlantYear> year = YearFields.in(root, asked, remarks);
+    Optional<PlantYear> year = YearFields.in(root, asked, assumed);
+    remarks.addAll(assumed);
     root.requireNothingElse();
     return new Job(
         title,
@@ -150,6 +155,8 @@ public final class JobFile {
         now,
         asked,
         year,
+        receiver,
+        line.question(),
         remarks);
   }
 

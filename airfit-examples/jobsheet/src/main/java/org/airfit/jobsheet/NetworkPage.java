@@ -25,7 +25,8 @@ public final class NetworkPage {
       .wide table { min-width: 34em; }
       .care { border: 1.5px solid var(--line); padding: 8px 14px 4px; margin-top: 16px; }
       .care h2 { margin-top: 0; }
-      .care p:first-of-type { font-size: 1.1em; }
+      .first { font-size: 1.1em; font-weight: bold; }
+      .wide td.n + td { padding-left: 12px; }
       @media print {
         body { font-size: 8.4pt; line-height: 1.24; }
         .heading { padding-bottom: 1mm; margin-bottom: 2mm; border-bottom-width: 2pt; }
@@ -38,7 +39,9 @@ public final class NetworkPage {
         .wide { overflow: visible; }
         .wide table { min-width: 0; }
         .care { padding: 1.2mm 3mm .4mm; margin-top: 2mm; border-width: 1pt; }
-        .care p { margin-bottom: .7mm; }
+        .care .cautions { columns: 2; column-gap: 5mm; }
+        .care .cautions p { margin-bottom: .5mm; break-inside: avoid; }
+        .care { font-size: 8pt; line-height: 1.18; }
         .bottom { font-size: 7.5pt; }
       }
       """;
@@ -80,11 +83,15 @@ public final class NetworkPage {
     lists(sheet);
     out.append("<section class=\"care\">\n");
     element("h2", "Before anyone works on it");
-    for (Caution caution : sheet.cautions()) {
+    List<Caution> cautions = sheet.cautions();
+    element("p class=\"first\"", cautions.get(0).title() + ". " + cautions.get(0).text());
+    out.append("<div class=\"cautions\">\n");
+    for (Caution caution : cautions.subList(1, cautions.size())) {
       out.append("<p><strong>").append(escaped(caution.title())).append(".</strong> ");
       out.append(escaped(caution.text())).append(" <span class=\"soft\">");
       out.append(escaped(caution.source().toString())).append("</span></p>\n");
     }
+    out.append("</div>\n");
     out.append("</section>\n</main>\n");
     element(
         "footer class=\"bottom\"",

@@ -42,12 +42,20 @@ final class PageFound {
         sheet
             .selection()
             .map(selection -> selection.<String>fold(
-                fitting -> InWords.arrives(fitting.best().result(), sheet)
+                fitting -> InWords.arrives(fitting.best(), sheet)
                     + InWords.beyondTheModel(sheet),
                 nothing -> "Nothing in the catalogue fits. "
                     + String.join(" ", nothing.toGive(sheet.units()))
                     + InWords.beyondTheModel(sheet)))
             .orElse("Not chosen before the plug is known.")));
+    sheet
+        .hose()
+        .ifPresent(hose -> lines.add(
+            new Answer(hose.title(), String.join(" ", hose.sentences(sheet.units())))));
+    sheet
+        .receiver()
+        .ifPresent(receiver -> lines.add(
+            new Answer("Receiver", String.join(" ", receiver.sentences(sheet.units())))));
     proposal(sheet)
         .ifPresent(proposal -> InWords.findings(proposal, sheet, RuleOutcome.MET_WHILE_REGULATED)
             .stream()

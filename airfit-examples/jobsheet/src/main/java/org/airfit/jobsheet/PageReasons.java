@@ -249,7 +249,7 @@ public final class PageReasons {
     Selection selection = sheet.selection().get();
     selection.fold(
         fitting -> {
-          element("p class=\"answer\"", InWords.arrives(fitting.best().result(), sheet));
+          element("p class=\"answer\"", InWords.arrives(fitting.best(), sheet));
           element("p", InWords.carries(sheet, fitting.best().run()));
           element("p", fitting.whyBest(sheet.units()));
           return fitting;
@@ -366,6 +366,10 @@ public final class PageReasons {
       pre(now.working(sheet.units()));
     });
     sheet.selection().ifPresent(selection -> pre(selection.working(sheet.units())));
+    sheet
+        .receiver()
+        .flatMap(ReceiverAnswer::use)
+        .ifPresent(use -> pre(use.working(sheet.units())));
   }
 
   private void pre(Working working) {
