@@ -143,7 +143,7 @@ class CounterJobsTest {
               part -> part.facts().lubrication().equals(Optional.of(Lubrication.LUBRICATED)));
     }
     assertThat(best(sheet).hose("hose").id()).isEqualTo("H38-50");
-    assertThat(PageSheet.of(sheet)).contains("yellow sleeve");
+    assertThat(PageReasons.of(sheet)).contains("yellow sleeve");
   }
 
   @Test
