@@ -8,11 +8,15 @@ export function overflow() {
     const text = (element.getAttribute('aria-label') ?? element.textContent).trim().replace(/\s+/g, ' ').slice(0, 50);
     return `${element.localName}${id}${kind} "${text}"`;
   };
-  const scrolls = (element) => {
-    for (let up = element.parentElement; up; up = up.parentElement) {
+  const print = matchMedia('print').matches;
+  // What lies in a box that scrolls on the screen, or in one that only a screen reader meets, widens nothing.
+  const held = (element) => {
+    for (let up = element; up && up !== document.body; up = up.parentElement) {
       const style = getComputedStyle(up);
-      const hidden = style.clipPath !== 'none' || style.clip !== 'auto';
-      if (up !== document.body && (hidden || style.overflowX === 'auto' || style.overflowX === 'scroll')) {
+      if (style.clipPath !== 'none' || style.clip !== 'auto' || style.position === 'fixed') {
+        return true;
+      }
+      if (!print && up !== element && ['auto', 'scroll'].includes(style.overflowX)) {
         return true;
       }
     }
@@ -23,17 +27,15 @@ export function overflow() {
   if (document.documentElement.scrollWidth > width) {
     found.push({ element: 'html', fault: `is ${document.documentElement.scrollWidth} px wide in a window of ${width} px` });
   }
-  const print = matchMedia('print').matches;
   const outside = [];
-  for (const element of document.body.querySelectorAll('*')) {
+  for (const element of document.body.querySelectorAll(':not(svg *), svg text')) {
     if (!element.checkVisibility?.() || element.closest('[data-print-ends]')) {
       continue;
     }
     const box = element.getBoundingClientRect();
     const style = getComputedStyle(element);
     const out = box.width > 1 && (box.right > width + 1 || box.left < -1);
-    if (out && !element.ownerSVGElement && (print || !scrolls(element)) && style.clipPath === 'none'
-        && style.position !== 'fixed') {
+    if (out && !element.ownerSVGElement && !held(element)) {
       outside.push(element);
     }
     const cuts = ['hidden', 'clip'].includes(style.overflowX) || (print && ['auto', 'scroll'].includes(style.overflowX));
