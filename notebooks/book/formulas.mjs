@@ -34,7 +34,8 @@ export class Formulas {
   typeset(latex, display) {
     this.#now = latex;
     this.#used = true;
-    const html = adaptor.outerHTML(this.#document.convert(latex, { display }))
+    const html = adaptor
+      .outerHTML(this.#document.convert(latex, { display }))
       .replaceAll(' role="img" focusable="false"', '')
       .replace(' style="position: relative;"', '');
     const wide = Number(/ width="([\d.]+)ex"/.exec(html)?.[1]) > NARROW;
