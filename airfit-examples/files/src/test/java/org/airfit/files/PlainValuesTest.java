@@ -169,7 +169,7 @@ class PlainValuesTest {
         read.branches(),
         drops,
         read.leaks(),
-        read.supplies(),
+        read.supplyNames(),
         read.units());
     drops.clear();
     assertThat(job.drops()).isEqualTo(read.drops()).hasSize(6);
