@@ -4,6 +4,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import org.airfit.air.AirState;
+import org.airfit.joint.End;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Range;
@@ -11,6 +12,8 @@ import org.airfit.safety.Medium;
 import org.airfit.select.Environment;
 import org.airfit.select.Lubrication;
 import org.airfit.select.Requirement;
+import org.airfit.select.Slot;
+import org.airfit.select.ToolLine;
 
 /** The tool of a job, and the conditions it works in. */
 final class JobTool {
@@ -55,6 +58,41 @@ final class JobTool {
     }
     tool.requireNothingElse();
     return requirement;
+  }
+
+  /** A line to a tool, or several that are alike. */
+  static ToolLine line(
+      Field tool, int count, List<Slot> slots, AirState around, List<String> remarks)
+      throws WrongFileException {
+    String name = tool.field("name", "what the tool is").text();
+    Range<FreeAirFlow> air = AirField.of(tool, around, remarks);
+    Field least = tool.field("pressure", Accepted.GAUGE);
+    Range<GaugePressure> pressure = least.range(GaugePressure::parse);
+    End inlet = EndField.in(tool.field("inlet", Accepted.END), remarks);
+    ToolLine line =
+        least.build(() -> ToolLine.to(name, air, pressure, inlet, slots).alike(count));
+    Optional<Field> rating = tool.find("notAbove", Accepted.GAUGE);
+    if (rating.isPresent()) {
+      ToolLine before = line;
+      GaugePressure highest = rating.get().as(GaugePressure::parse);
+      line = rating.get().build(() -> before.withToolRating(highest));
+    }
+    line = tool.flag("hammers") ? line.withImpactTool() : line;
+    line = tool.flag("whipHose") ? line.withOwnWhipHose() : line;
+    line = tool.flag("feedsFasteners") ? line.withAutomaticFeed() : line;
+    line = tool.flag("blasts") ? line.withBlasting() : line;
+    line = tool.flag("paints") ? line.withPainting() : line;
+    boolean cleans = tool.flag("cleans");
+    Optional<Field> blocked = tool.find("atBlockedNozzle", Accepted.GAUGE);
+    if (blocked.isPresent()) {
+      ToolLine before = line;
+      GaugePressure deadEnd = blocked.get().as(GaugePressure::parse);
+      line = blocked.get().build(() -> before.withBlowGun(deadEnd));
+    } else if (cleans) {
+      line = line.withBlowGun();
+    }
+    tool.requireNothingElse();
+    return line;
   }
 
   /** Tells the conditions. */

@@ -121,7 +121,7 @@ final class InWords {
     String regulated = best.metWhileRegulated().stream()
         .map(finding -> " " + finding.rule().title() + ": " + finding.outcome() + ".")
         .collect(Collectors.joining());
-    return arrives(best.result(), sheet)
+    return arrives(best, sheet)
         + (pieces.isEmpty() ? " Nothing to buy" : " To buy: " + pieces)
         + bill.totalInWords().map(total -> "; together " + total).orElse(".")
         + regulated
@@ -154,10 +154,20 @@ final class InWords {
   static final String NEAREST =
       "Of all combinations this one comes nearest; it is no recommendation:";
 
+  /** What arrives at each tool, against what it needs. */
+  static String arrives(Proposal proposal, JobSheet sheet) {
+    return proposal.toEachTool().stream()
+        .map(way -> way.requirement().way().map(name -> capital(name) + ": ").orElse("")
+            + arrives(way.result(), way.requirement(), sheet.units()))
+        .collect(Collectors.joining(" "));
+  }
+
   /** What arrives, against what is needed, in a sentence; of a range, what its worst end leaves. */
   static String arrives(RunResult result, JobSheet sheet) {
-    UnitSystem units = sheet.units();
-    Requirement job = sheet.requirement();
+    return arrives(result, sheet.requirement(), sheet.units());
+  }
+
+  private static String arrives(RunResult result, Requirement job, UnitSystem units) {
     GaugePressure least = job.least();
     boolean isEnough =
         result.fold(delivered -> delivered.atToolGauge().compareTo(least) >= 0, starved -> false);
@@ -171,7 +181,28 @@ final class InWords {
                 + (delivered.atToolGauge().compareTo(least) >= 0 ? "enough." : "too little."),
             starved -> "The tool starves: " + starved.element()
                 + " does not let that air through. With the outlet wide open it" + " passes "
-                + units.sayBoth(freeAir(starved.largest(), sheet)) + ".");
+                + units.sayBoth(freeAir(starved.largest(), job)) + ".");
+  }
+
+  /** The same of each tool of a proposal, while all others work. */
+  static String carries(JobSheet sheet, Proposal proposal) {
+    if (!proposal.requirement().isOfSeveralTools()) {
+      return carries(sheet, proposal.run());
+    }
+    UnitSystem units = sheet.units();
+    List<String> each = new ArrayList<>();
+    for (Proposal way : proposal.toEachTool()) {
+      Requirement job = way.requirement();
+      String least = units.sayBoth(job.least());
+      each.add(capital(job.way().orElseThrow()) + ": the tool takes " + units.sayBoth(job.demand())
+          + " of free air. "
+          + way.run()
+              .largestFlow(job.least())
+              .map(most -> "At " + least + " it can have up to "
+                  + units.sayBoth(freeAir(most.massFlow(), job)) + " while the others work.")
+              .orElse("Less than " + least + " is left for it while the others work."));
+    }
+    return String.join(" ", each);
   }
 
   /** What the run carries at the pressure the tool needs, against what the tool takes. */
@@ -182,7 +213,7 @@ final class InWords {
     String least = units.sayBoth(sheet.requirement().least());
     return run.largestFlow(sheet.requirement().least())
         .map(most -> takes + "At " + least + " this run carries up to "
-            + units.sayBoth(freeAir(most.massFlow(), sheet)) + ".")
+            + units.sayBoth(freeAir(most.massFlow(), sheet.requirement())) + ".")
         .orElse(takes + "The supply itself stands below the " + least + " the tool needs.");
   }
 
@@ -210,8 +241,8 @@ final class InWords {
   }
 
   /** A flow counted as the tool's was typed. */
-  private static FreeAirFlow freeAir(MassFlow flow, JobSheet sheet) {
-    return FreeAirFlow.from(flow, sheet.requirement().demand().reference());
+  private static FreeAirFlow freeAir(MassFlow flow, Requirement job) {
+    return FreeAirFlow.from(flow, job.demand().reference());
   }
 
   /** What the rules say of a proposal with that outcome. */

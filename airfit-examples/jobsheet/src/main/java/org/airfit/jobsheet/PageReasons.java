@@ -179,8 +179,8 @@ final class PageReasons {
     Selection selection = sheet.selection().get();
     selection.fold(
         fitting -> {
-          element("p class=\"answer\"", InWords.arrives(fitting.best().result(), sheet));
-          element("p", InWords.carries(sheet, fitting.best().run()));
+          element("p class=\"answer\"", InWords.arrives(fitting.best(), sheet));
+          element("p", InWords.carries(sheet, fitting.best()));
           element("p", fitting.whyBest(sheet.units()));
           return fitting;
         },
@@ -197,8 +197,11 @@ final class PageReasons {
   }
 
   private void proposal(JobSheet sheet, Proposal proposal) {
-    chart(sheet, "With these parts", proposal.result());
-    shares(proposal.result(), sheet.units());
+    for (Proposal way : proposal.toEachTool()) {
+      String to = way.requirement().way().map(name -> ", " + name).orElse("");
+      chart(sheet, "With these parts" + to, way.result());
+      shares(way.result(), sheet.units());
+    }
     out.append("<table>\n<tr><th>rule</th><th>verdict</th><th>why</th><th>rests on</th></tr>\n");
     for (Finding finding : proposal.findings(sheet.units())) {
       if (finding.outcome() == RuleOutcome.DOES_NOT_APPLY) {
