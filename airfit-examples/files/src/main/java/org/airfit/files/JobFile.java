@@ -104,21 +104,21 @@ public final class JobFile {
     List<String> remarks = new ArrayList<>();
     Field supplied = root.field("supply", "an object such as {\"pressure\": \"90 to 110 psig\"}");
     AirState around = JobSupply.around(supplied, remarks);
+    String toolName = "";
+    Optional<Requirement.Builder> ofTool = Optional.empty();
     Optional<Field> tool = root.find("tool", "an object with name, air, pressure and inlet");
-    Optional<Requirement.Builder> ofTool = tool.isPresent()
-        ? Optional.of(JobTool.of(tool.get(), around, remarks))
-        : Optional.empty();
+    if (tool.isPresent()) {
+      toolName = tool.get().field("name", "what the tool is").text();
+      ofTool = Optional.of(JobTool.of(tool.get(), around, remarks));
+    }
     Field list = root.field(
         "line",
         "a list of what stands from the supply to the tool, such as {\"kind\": \"outlet\", …}");
     JobLine line = JobLine.of(list, catalogue, around, remarks);
     Layout layout = line.layout(list);
     Requirement.Builder requirement;
-    String toolName;
     if (line.lines().isEmpty()) {
-      toolName = root.field("tool", "an object with name, air, pressure and inlet")
-          .field("name", "what the tool is")
-          .text();
+      root.field("tool", "an object with name, air, pressure and inlet");
       requirement = ofTool.orElseThrow().layout(layout);
     } else {
       if (tool.isPresent()) {
