@@ -2,6 +2,7 @@ package org.airfit.line;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -173,9 +174,7 @@ final class ConduitReader {
         sizeFrom = i;
         end = sizeEnd(plain, i);
         sizeTo = end;
-      } else if (plain.startsWith("sch", i)
-          && end > i + 3
-          && Character.isDigit(plain.charAt(end - 1))) {
+      } else if (plain.startsWith("sch", i) && Character.isDigit(plain.charAt(end - 1))) {
         words.add("sch");
         words.add(plain.substring(i + 3, end).replace(".", ""));
       } else {
@@ -351,7 +350,7 @@ final class ConduitReader {
 
   private Length length(String size) {
     boolean isBareFraction =
-        size.indexOf('/') > 0 && Character.isDigit(size.charAt(size.length() - 1));
+        size.contains("/") && Character.isDigit(size.charAt(size.length() - 1));
     try {
       return Length.parse(isBareFraction ? size + " in" : size);
     } catch (QuantityFormatException e) {
@@ -412,11 +411,11 @@ final class ConduitReader {
   }
 
   private Limits ofTube(String size) {
-    int by = Math.max(size.toLowerCase(Locale.ROOT).indexOf('x'), size.indexOf('×'));
-    if (by > 0) {
+    String[] sizes = size.split("[xX×]", 2);
+    if (sizes.length == 2) {
       String unit = size.contains("mm") ? " mm" : " in";
-      Length second = length(size.substring(by + 1).strip());
-      String first = size.substring(0, by).strip();
+      Length second = length(sizes[1].strip());
+      String first = sizes[0].strip();
       Length outside =
           length(Character.isDigit(first.charAt(first.length() - 1)) ? first + unit : first);
       boolean isWall = second.compareTo(outside.times(0.5)) < 0;
@@ -446,13 +445,9 @@ final class ConduitReader {
       throw wrong(
           sizeFrom, "no " + what + " stands in the tables: leave the size out and give the bore");
     }
-    Length least = found.get(0).bore();
-    Length most = least;
-    for (Tube tube : found) {
-      Limits limits = tube.boreLimits().orElse(new Limits(tube.bore(), tube.bore()));
-      least = least.compareTo(limits.least()) <= 0 ? least : limits.least();
-      most = most.compareTo(limits.most()) >= 0 ? most : limits.most();
-    }
+    List<Limits> bores = found.stream()
+        .map(tube -> tube.boreLimits().orElse(new Limits(tube.bore(), tube.bore())))
+        .toList();
     for (Tube tube : found) {
       Source source =
           new Source(tube.source().basis(), "bore by " + tube.source().citation());
@@ -460,7 +455,9 @@ final class ConduitReader {
         sources.add(source);
       }
     }
-    return new Limits(least, most);
+    return new Limits(
+        Collections.min(bores.stream().map(Limits::least).toList()),
+        Collections.max(bores.stream().map(Limits::most).toList()));
   }
 
   private QuantityFormatException wrong(int at, String problem) {

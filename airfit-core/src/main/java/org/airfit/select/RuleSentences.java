@@ -3,6 +3,7 @@ package org.airfit.select;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -226,17 +227,26 @@ final class RuleSentences {
     return result.fold(delivered -> units.say(delivered.atToolGauge()), starved -> "no air at all");
   }
 
-  /** What is to be asked, the one first that settles most. */
+  /** What is to be asked, the one first that settles most; what nobody can read off a part comes last. */
   private static String doubts(List<Doubt> doubts, UnitSystem units) {
-    String enough = doubts.stream()
+    List<Doubt> settling = doubts.stream()
         .filter(Doubt::settles)
+        .sorted(Comparator.comparing((Doubt doubt) -> !doubt.isReadable()))
+        .toList();
+    if (settling.isEmpty()) {
+      Doubt most = doubts.stream().filter(Doubt::isReadable).findFirst().orElse(doubts.get(0));
+      return "No single answer settles it; "
+          + (most.equals(doubts.get(0)) ? "most depends on the " : "of what can be read, most depends on the ")
+          + most.what() + " (" + most.known(units) + " told): ask for that first.";
+    }
+    String enough = settling.stream()
         .map(doubt -> doubt.what() + " is " + doubt.enoughIf(units).orElseThrow() + " ("
             + doubt.known(units) + " told)")
         .collect(Collectors.joining(", or if the "));
-    return enough.isEmpty()
-        ? "No single answer settles it; most depends on the " + doubts.get(0).what() + " ("
-            + doubts.get(0).known(units) + " told): ask for that first."
-        : "It is enough if the " + enough + ": ask for the first of these.";
+    return "It is enough if the " + enough + ": "
+        + (settling.get(0).isReadable()
+            ? settling.size() > 1 ? "ask for the first of these." : "ask for it."
+            : "nobody reads that off a part; try it, with a gauge at the inlet of the tool while it runs.");
   }
 
   static RuleAnswer reach(Assembly a, UnitSystem units) {

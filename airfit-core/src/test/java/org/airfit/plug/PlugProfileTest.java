@@ -159,27 +159,26 @@ class PlugProfileTest {
         .withMessageContaining("dimensions of profile wren must be at least one");
   }
 
-  /**
-   * style_letters_conflict.csv: sources do not agree what a letter means, so a letter must answer with every family.
-   */
+  /** invented_letters.csv: shops do not agree what a letter means, so a letter must answer with every profile. */
   @Test
-  void a_letter_that_sources_give_to_several_families_answers_with_all_of_them() {
+  void a_letter_that_shops_give_to_several_profiles_answers_with_all_of_them() {
     Map<String, List<String>> letters = new LinkedHashMap<>();
-    Rows.of(PlugProfileTest.class, "style_letters_conflict.csv")
+    Rows.of(PlugProfileTest.class, "invented_letters.csv")
         .forEach(row -> letters
-            .computeIfAbsent(row.text("family_meant"), any -> new ArrayList<>())
-            .add(row.text("letter_as_printed")));
+            .computeIfAbsent(row.text("profile_meant"), any -> new ArrayList<>())
+            .add(row.text("letter")));
     List<PlugProfile> profiles = new ArrayList<>();
-    letters.forEach((family, words) -> profiles.add(PlugProfile.builder(family)
+    letters.forEach((profile, words) -> profiles.add(PlugProfile.builder(profile)
         .aliases(words.toArray(new String[0]))
-        .from(Provenance.nominalUnverified(), HERE)
+        .from(Provenance.synthetic(), HERE)
         .dimension(Dimension.TIP_DIAMETER, near(10.0))
         .build()));
     ReferenceSet set = ReferenceSet.of("letters", profiles);
-    AliasLookup meant = set.lookUp("a");
-    assertThat(meant.profiles()).hasSizeGreaterThanOrEqualTo(2);
-    assertThat(meant.warning()).contains(" or ", "measure the plug");
-    assertThat(meant.asked()).isEqualTo("a");
+    AliasLookup meant = set.lookUp("k");
+    assertThat(meant.profiles()).extracting(PlugProfile::id).containsExactly("Plover", "Dunlin");
+    assertThat(meant.warning()).contains("Plover or Dunlin", "measure the plug");
+    assertThat(meant.asked()).isEqualTo("k");
+    assertThat(set.lookUp("R").profiles()).extracting(PlugProfile::id).containsExactly("Dunlin");
     assertThat(set.lookUp("no such letter").profiles()).isEmpty();
     for (String blank : List.of("", " ")) {
       assertThatIllegalArgumentException()

@@ -14,6 +14,7 @@ import org.airfit.line.FittingList;
 import org.airfit.line.Wall;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.PressureUnit;
@@ -60,19 +61,37 @@ final class FlowFields {
 
   /** A pipe, tube or hose as well as its fields tell it. */
   static ConduitRange conduitRange(Field item) throws WrongFileException {
+    return conduitRange(item, Optional.empty());
+  }
+
+  /** A hose as well as its fields tell it; its name tells the bore where nothing else does. */
+  static ConduitRange conduitRange(Field item, Optional<HoseBore> hose) throws WrongFileException {
     Optional<Field> wall = item.find("wall");
     Optional<Wall> madeOf = wall.isPresent() ? exactWall(wall.get()) : Optional.empty();
     Optional<ConduitName> called =
         wall.isPresent() && madeOf.isEmpty() ? Optional.of(name(wall.get())) : Optional.empty();
     Optional<Field> size = item.find("size");
     Optional<ConduitName> sized = size.isPresent() ? sized(size.get(), wall) : Optional.empty();
-    Optional<ConduitName> name = sized.isPresent() ? sized : called;
+    Optional<ConduitName> name = named(item, sized.isPresent() ? sized : called, hose);
     Limits bore = bore(item, name);
     Length length =
         item.field("length", "a length such as \"10 m\" or \"25 ft\"").as(Length::parse);
     ConduitRange plain = item.build(() -> range(item, bore, length, madeOf, name));
     Optional<Field> fittings = item.find("fittings");
     return fittings.isPresent() ? withFittings(fittings.get(), plain) : plain;
+  }
+
+  /** Of a hose of which neither the bore nor the size was told, all that its name may mean. */
+  private static Optional<ConduitName> named(
+      Field item, Optional<ConduitName> told, Optional<HoseBore> hose) throws WrongFileException {
+    if (hose.isEmpty()
+        || told.flatMap(ConduitName::bore).isPresent()
+        || item.find("bore").isPresent()) {
+      return told;
+    }
+    String whole = hose.get().label() + " hose"
+        + (told.isPresent() ? ", " + item.field("wall", "").text().strip() : "");
+    return Optional.of(item.build(() -> ConduitName.parse(whole)));
   }
 
   /** A wall that has one roughness to calculate with, by its whole name. */

@@ -25,6 +25,8 @@ import org.airfit.select.Requirement;
  * @param now the run of today; empty where it was not told
  * @param requirement what the parts must do, without the profile that the plug at hand must tell
  * @param year the figures of the customer's plant; empty where they were not told
+ * @param receiver the receiver that the tool draws from now and then; empty where none is told
+ * @param question what is asked of a hose of the line; empty where nothing is
  * @param remarks what the writer of the file ought to know: what was assumed, and ends that may be meant otherwise
  */
 public record Job(
@@ -39,6 +41,8 @@ public record Job(
     Optional<Run> now,
     Requirement requirement,
     Optional<PlantYear> year,
+    Optional<JobReceiver> receiver,
+    Optional<HoseQuestion> question,
     List<String> remarks) {
 
   /**
@@ -55,6 +59,8 @@ public record Job(
    * @param now the run of today; empty where it was not told
    * @param requirement what the parts must do, without the profile that the plug at hand must tell
    * @param year the figures of the customer's plant; empty where they were not told
+   * @param receiver the receiver that the tool draws from now and then; empty where none is told
+   * @param question what is asked of a hose of the line; empty where nothing is
    * @param remarks what the writer of the file ought to know: what was assumed, and ends that may be meant otherwise
    */
   public Job {
@@ -69,6 +75,8 @@ public record Job(
     Objects.requireNonNull(now, "now");
     Objects.requireNonNull(requirement, "requirement");
     Objects.requireNonNull(year, "year");
+    Objects.requireNonNull(receiver, "receiver");
+    Objects.requireNonNull(question, "question");
     remarks = List.copyOf(Objects.requireNonNull(remarks, "remarks"));
   }
 
@@ -91,6 +99,8 @@ public record Job(
         now,
         asked,
         year,
+        receiver,
+        question,
         remarks);
   }
 

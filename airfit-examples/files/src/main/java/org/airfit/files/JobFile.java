@@ -35,6 +35,7 @@ public final class JobFile {
       "units",
       "atHand",
       "supply",
+      "receiver",
       "line",
       "now",
       "tool",
@@ -103,7 +104,8 @@ public final class JobFile {
 
     List<String> remarks = new ArrayList<>();
     Field supplied = root.field("supply", "an object such as {\"pressure\": \"90 to 110 psig\"}");
-    AirState around = JobSupply.around(supplied, remarks);
+    List<String> assumed = new ArrayList<>();
+    AirState around = JobSupply.around(supplied, assumed);
     String toolName = "";
     Optional<Requirement.Builder> ofTool = Optional.empty();
     Optional<Field> tool = root.find("tool", "an object with name, air, pressure and inlet");
@@ -131,7 +133,9 @@ public final class JobFile {
           .collect(Collectors.joining(", "));
       requirement = Requirement.forTools(layout);
     }
-    JobSupply supply = JobSupply.tell(supplied, line.regulator(), requirement, around);
+    Optional<JobReceiver> receiver = JobReceiver.in(root, supplied, around, remarks);
+    JobSupply supply = JobSupply.tell(
+        supplied, line.regulator(), receiver.flatMap(JobReceiver::to), requirement, around);
     line.tell(requirement);
     Optional<Field> conditions =
         root.find("conditions", "an object such as {\"place\": \"indoors\"}");
@@ -153,7 +157,8 @@ public final class JobFile {
     Optional<Run> now = today.isPresent()
         ? Optional.of(NowFields.run(today.get(), catalogue, asked.toOutlet()))
         : Optional.empty();
-    Optional<PlantYear> year = YearFields.in(root, asked, remarks);
+    Optional<PlantYear> year = YearFields.in(root, asked, assumed);
+    remarks.addAll(assumed);
     root.requireNothingElse();
     return new Job(
         title,
@@ -167,6 +172,8 @@ public final class JobFile {
         now,
         asked,
         year,
+        receiver,
+        line.question(),
         remarks);
   }
 

@@ -12,6 +12,7 @@ import org.airfit.line.ConduitRange;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.Range;
 import org.airfit.select.DeviceKind;
@@ -32,6 +33,12 @@ final class JobLine {
   private static final String NAME = "name";
   private static final String PART = "part";
   private static final String REACH = "reach";
+  private static final String BORE = "bore";
+  private static final String ACCEPTED_REACH =
+      "how long it must be at least, such as \"10 m\" or \"25 ft\"; \"longest\" asks how long it may be";
+
+  /** The reach of a hose while it is asked how long it may be: every hose has that. */
+  private static final Length ANY = Length.of(0.1, LengthUnit.METRE);
 
   /** What is accepted as the lines behind a splitter. */
   private static final String LINES = "a list such as [{\"count\": 3, \"tool\": {…}, \"line\": […]}]";
@@ -54,6 +61,7 @@ final class JobLine {
   private final List<Entry> pipes = new ArrayList<>();
   private @Nullable End outlet;
   private final List<ToolLine> lines = new ArrayList<>();
+  private @Nullable HoseQuestion question;
 
   /** An item of the line that core has no slot for, with its name. */
   record Entry(Field item, String name) {}
@@ -111,6 +119,11 @@ final class JobLine {
   /** The regulator that stands first of all: the supply is what it holds. */
   Optional<Entry> regulator() {
     return Optional.ofNullable(regulator);
+  }
+
+  /** What is asked of a hose of the line. */
+  Optional<HoseQuestion> question() {
+    return Optional.ofNullable(question);
   }
 
   /** Tells the pipes, the outlet and what stands behind it. */
@@ -233,13 +246,15 @@ final class JobLine {
   }
 
   private Slot hose(Field item, boolean isWhip, String name) throws WrongFileException {
-    Optional<Part.Hose> there = parts.find(item, PART, Part.Hose.class, PartFields.HOSE, name);
+    Optional<Part.Hose> there = parts.hose(item, PART, name, reachTold(item));
+    boolean asks = asks(item, name, there.isPresent());
     Length reach;
     if (there.isPresent() && item.find(REACH).isEmpty()) {
       reach = there.get().shortest();
+    } else if (asks && question != null && question.asked() == HoseQuestion.Asked.LONGEST) {
+      reach = ANY;
     } else {
-      reach = item.field(REACH, "how long it must be at least, such as \"10 m\" or \"25 ft\"")
-          .as(Length::parse);
+      reach = item.field(REACH, ACCEPTED_REACH).as(Length::parse);
     }
     return new Slot.Hose(name, reach, isWhip, there);
   }
@@ -260,6 +275,11 @@ final class JobLine {
         : Optional.empty();
     Optional<Field> told = item.find("lines", LINES);
     if (told.isPresent()) {
+      if (question != null) {
+        throw told.get()
+            .wrong("stands behind \"" + question.slot() + "\", of which something is asked, and that"
+                + " is answered for one tool alone; give its reach, or make it a job of its own");
+      }
       for (Field line : told.get().items()) {
         lines.add(line(line));
       }
@@ -281,11 +301,56 @@ final class JobLine {
       throw field.wrong("has a splitter with lines of its own; put all lines behind one splitter,"
           + " or say what others take");
     }
+    if (behind.question != null) {
+      throw field.wrong("asks something of \"" + behind.question.slot() + "\", and that is answered"
+          + " for one tool alone; give its reach, or make it a job of its own");
+    }
     Optional<Field> count = field.find("count", "how many lines are alike, such as 3");
     ToolLine line = JobTool.line(
         tool, count.isPresent() ? count.get().wholeNumber() : 1, behind.slots, around, remarks);
     field.requireNothingElse();
     return line;
+  }
+
+  /** How long a hose must be, where that is a length. */
+  private static Optional<Length> reachTold(Field item) throws WrongFileException {
+    Optional<Field> reach = item.find(REACH, ACCEPTED_REACH);
+    return reach.isEmpty() || isLongest(reach.get())
+        ? Optional.empty()
+        : Optional.of(reach.get().as(Length::parse));
+  }
+
+  private static boolean isLongest(Field reach) throws WrongFileException {
+    return reach.isText()
+        && reach.text().strip().equalsIgnoreCase(HoseQuestion.Asked.LONGEST.toString());
+  }
+
+  /** Reads what is asked of a hose: "reach": "longest", or "bore": "least". */
+  private boolean asks(Field item, String name, boolean isThere) throws WrongFileException {
+    Optional<Field> reach = item.find(REACH, ACCEPTED_REACH);
+    boolean asksLength = reach.isPresent() && isLongest(reach.get());
+    Optional<Field> bore = item.find(BORE, "the word least, which asks for the least bore");
+    if (bore.isPresent()) {
+      bore.get().oneOf(List.of(HoseQuestion.Asked.LEAST_BORE), HoseQuestion.Asked::toString);
+    }
+    if (!asksLength && bore.isEmpty()) {
+      return false;
+    }
+    Field asked = asksLength ? reach.get() : bore.get();
+    if (asksLength && bore.isPresent()) {
+      throw bore.get().wrong("asks for the least bore beside the longest hose: a wider hose may always be"
+          + " longer; give a reach in feet or metres, or leave out bore");
+    }
+    if (isThere) {
+      throw asked.wrong("asks of a hose that is there and stays; leave out its part");
+    }
+    if (question != null) {
+      throw asked.wrong("is a second question; \"" + question.slot()
+          + "\" has one already, and one is answered at a time");
+    }
+    question = new HoseQuestion(
+        name, asksLength ? HoseQuestion.Asked.LONGEST : HoseQuestion.Asked.LEAST_BORE);
+    return true;
   }
 
   private Slot regulated(Field item, String name) throws WrongFileException {
@@ -313,7 +378,7 @@ final class JobLine {
     if (kind == DeviceKind.REEL
         && told.isPresent()
         && told.get().isObject()
-        && told.get().find(PartFields.HOSE).isPresent()) {
+        && told.get().names().contains(PartFields.HOSE)) {
       return hose(item, false, name); // told by the hose on it
     }
     Optional<Part.Device> there = parts.find(item, PART, Part.Device.class, kind.toString(), name);

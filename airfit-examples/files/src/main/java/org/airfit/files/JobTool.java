@@ -23,15 +23,17 @@ final class JobTool {
   /** Starts a requirement with the tool. */
   static Requirement.Builder of(Field tool, AirState around, List<String> remarks)
       throws WrongFileException {
-    Range<FreeAirFlow> air = AirField.of(tool, around, remarks);
-    Field least = tool.field("pressure", Accepted.GAUGE);
-    Range<GaugePressure> pressure = least.range(GaugePressure::parse);
-    Requirement.Builder requirement = least.build(() -> Requirement.forTool(air, pressure));
+    Optional<MarkingField> marked = MarkingField.in(tool);
+    Range<FreeAirFlow> air = AirField.of(tool, marked, around, remarks);
+    Range<GaugePressure> pressure = MarkingField.pressure(tool, marked, remarks);
+    Requirement.Builder requirement = tool.build(() -> Requirement.forTool(air, pressure));
     requirement.toolInlet(EndField.in(tool.field("inlet", Accepted.END), remarks));
     Optional<Field> rating = tool.find("notAbove", Accepted.GAUGE);
     if (rating.isPresent()) {
       GaugePressure highest = rating.get().as(GaugePressure::parse);
       rating.get().build(() -> requirement.toolRating(highest));
+    } else {
+      marked.flatMap(MarkingField::allowed).ifPresent(requirement::toolRating);
     }
     if (tool.flag("hammers")) {
       requirement.impactTool();
@@ -65,17 +67,19 @@ final class JobTool {
       Field tool, int count, List<Slot> slots, AirState around, List<String> remarks)
       throws WrongFileException {
     String name = tool.field("name", "what the tool is").text();
-    Range<FreeAirFlow> air = AirField.of(tool, around, remarks);
-    Field least = tool.field("pressure", Accepted.GAUGE);
-    Range<GaugePressure> pressure = least.range(GaugePressure::parse);
+    Optional<MarkingField> marked = MarkingField.in(tool);
+    Range<FreeAirFlow> air = AirField.of(tool, marked, around, remarks);
+    Range<GaugePressure> pressure = MarkingField.pressure(tool, marked, remarks);
     End inlet = EndField.in(tool.field("inlet", Accepted.END), remarks);
     ToolLine line =
-        least.build(() -> ToolLine.to(name, air, pressure, inlet, slots).alike(count));
+        tool.build(() -> ToolLine.to(name, air, pressure, inlet, slots).alike(count));
     Optional<Field> rating = tool.find("notAbove", Accepted.GAUGE);
     if (rating.isPresent()) {
       ToolLine before = line;
       GaugePressure highest = rating.get().as(GaugePressure::parse);
       line = rating.get().build(() -> before.withToolRating(highest));
+    } else {
+      line = marked.flatMap(MarkingField::allowed).map(line::withToolRating).orElse(line);
     }
     line = tool.flag("hammers") ? line.withImpactTool() : line;
     line = tool.flag("whipHose") ? line.withOwnWhipHose() : line;

@@ -29,7 +29,12 @@ final class CommandLine {
 
   /** Runs a program that wants one or two files: its exit code, and one line of what was wrong. */
   static int run(String[] args, String usage, PrintStream err, Program program) {
-    if (args.length < 1 || args.length > 2) {
+    return run(args, 2, usage, err, program);
+  }
+
+  /** The same for a program that wants so many words at most. */
+  static int run(String[] args, int most, String usage, PrintStream err, Program program) {
+    if (args.length < 1 || args.length > most) {
       err.println(usage);
       return WRONG_INPUT;
     }

@@ -234,6 +234,10 @@ final class PageReasons {
     sheet
         .selection()
         .ifPresent(selection -> pre(selection.working(sheet.units()).toText()));
+    sheet
+        .receiver()
+        .flatMap(ReceiverAnswer::use)
+        .ifPresent(use -> pre(use.working(sheet.units()).toText()));
     out.append("</pre>\n");
   }
 

@@ -222,6 +222,10 @@ public final class TextSheet {
         .selection()
         .ifPresent(selection -> out.add(selection.working(sheet.units()).toText()));
     sheet
+        .receiver()
+        .flatMap(ReceiverAnswer::use)
+        .ifPresent(use -> out.add("\n" + use.working(sheet.units()).toText()));
+    sheet
         .offers()
         .ifPresent(offers -> offers
             .offers()

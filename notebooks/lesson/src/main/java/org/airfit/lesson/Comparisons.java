@@ -72,6 +72,35 @@ public final class Comparisons {
     return this;
   }
 
+  /**
+   * Adds a number that was copied out of its source and is not computed: a limit of a standard, for example.
+   *
+   * <p>Such a row shows only that the number was copied rightly. It is no check of a model, and the table says so.
+   *
+   * @param what what the number is
+   * @param published the published number
+   * @param ours the number that the library holds, in the same unit
+   * @param unit the unit; empty for none
+   * @param source where it is published
+   * @return this
+   * @throws WrongNumberException if they differ by more than the rounding of a double
+   */
+  public Comparisons transcribed(
+      String what, double published, double ours, String unit, String source) {
+    if (!(Math.abs(ours - published) <= 1.0e-12 * Math.abs(published))) {
+      throw new WrongNumberException(what + " must be copied as " + published + " " + unit + " ("
+          + source + "), was " + ours + " " + unit);
+    }
+    table.row(
+        what,
+        printed(published) + " " + unit,
+        number(ours) + " " + unit,
+        "none",
+        "transcribed: shows only that the number was copied rightly",
+        source);
+    return this;
+  }
+
   /** {@return the rows as a Markdown table} */
   public String toMarkdown() {
     return table.toMarkdown();

@@ -1,23 +1,70 @@
 package org.airfit.lesson;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
 
 /** The few marks of SVG that plots are made of. */
 final class Drawing {
 
+  /** The width of a drawing beside text, and of one on a telephone. */
+  static final double WIDE = 680.0;
+
+  static final double NARROW = 340.0;
+
+  /** From one line of text to the next. */
+  static final double LINE = 16.0;
+
+  private static final double LETTER = 7.2;
+  private static final double BOLD_LETTER = 8.1;
+
   private Drawing() {}
 
-  static StringBuilder begin(double width, double height, String title) {
+  /** The wide drawing with the narrow one in its metadata. */
+  static String withNarrow(String wide, String narrow) {
+    return wide.replaceFirst(
+        "</svg>\\n$", Matcher.quoteReplacement("<metadata>" + narrow.strip() + "</metadata>\n</svg>\n"));
+  }
+
+  /** The text in lines that fit into a width. */
+  static List<String> lines(String text, double width, boolean bold) {
+    int most = Math.max(8, (int) (width / (bold ? BOLD_LETTER : LETTER)));
+    List<String> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder();
+    for (String word : text.split(" ", -1)) {
+      if (!line.isEmpty() && line.length() + 1 + word.length() > most) {
+        lines.add(line.toString());
+        line.setLength(0);
+      }
+      line.append(line.isEmpty() ? "" : " ").append(word);
+    }
+    lines.add(line.toString());
+    return lines;
+  }
+
+  /** A number for a sentence: three digits that count, and no more zeros than it needs. */
+  static String threeDigits(double value) {
+    if (value == 0.0) {
+      return "0";
+    }
+    int after = Math.max(0, 2 - (int) Math.floor(Math.log10(Math.abs(value))));
+    String text = String.format(Locale.ROOT, "%." + Math.min(after, 9) + "f", value);
+    return text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
+  }
+
+  static StringBuilder begin(double width, double height, String shows) {
     return new StringBuilder(String.format(
         Locale.ROOT,
         "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%.0f\" height=\"%.0f\" viewBox=\"0 0 %.0f %.0f\""
-            + " font-family=\"DejaVu Sans, Arial, sans-serif\" font-size=\"13\">\n<title>%s</title>\n"
+            + " role=\"img\" aria-label=\"%s\" font-family=\"DejaVu Sans, Arial, sans-serif\""
+            + " font-size=\"13\">\n"
             + "<rect width=\"100%%\" height=\"100%%\" fill=\"#ffffff\"/>\n",
         width,
         height,
         width,
         height,
-        escaped(title)));
+        escaped(shows).replace("\"", "&quot;")));
   }
 
   static void text(

@@ -14,14 +14,16 @@ import java.util.Map;
 /**
  * Checks the answers that a learner writes into the blanks of an exercise sheet.
  *
- * <p>The first wrong answer gives a hint. The second one also says whether the number is too large or too small. After
- * one wrong answer {@link #reveal} tells the answer. An answer within the tolerance of the task is right; the message
- * gives the tolerance and its reason.
+ * <p>The first wrong answer gives a hint. The second one gives the next hint, if there is one, and says whether the
+ * number is too large or too small. After one wrong answer {@link #reveal} tells the answer. An answer within the
+ * tolerance of the task is right; the message gives the tolerance and its reason.
  */
 public final class Exercises {
 
   /** How many columns a line of the key has. */
   private static final int COLUMNS = 7;
+
+  private static final String NEXT_HINT = " // ";
 
   private final Map<String, Task> tasks;
   private final Map<String, Integer> tries = new HashMap<>();
@@ -32,15 +34,20 @@ public final class Exercises {
       String unit,
       double tolerance,
       String why,
-      String hint,
+      List<String> hints,
       String reason) {
 
     boolean isNumber() {
       return tolerance > 0.0;
     }
 
+    /** The hint after so many wrong answers; the last one stays. */
+    String hint(int tried) {
+      return hints.get(Math.max(0, Math.min(tried, hints.size()) - 1));
+    }
+
     String solution() {
-      return isNumber() ? answer + " " + unit : answer.split(";", -1)[0].strip();
+      return isNumber() ? (answer + " " + unit).strip() : answer.split(";", -1)[0].strip();
     }
   }
 
@@ -64,7 +71,14 @@ public final class Exercises {
         double tolerance = cells[3].isEmpty() ? 0.0 : Double.parseDouble(cells[3]);
         tasks.put(
             cells[0],
-            new Task(cells[0], cells[1], cells[2], tolerance, cells[4], cells[5], cells[6]));
+            new Task(
+                cells[0],
+                cells[1],
+                cells[2],
+                tolerance,
+                cells[4],
+                List.of(cells[5].split(NEXT_HINT)),
+                cells[6]));
       }
     }
     if (tasks.isEmpty()) {
@@ -103,8 +117,8 @@ public final class Exercises {
       throw new IllegalArgumentException(id + " needs a word in quotes, was a number");
     }
     if (Double.isNaN(answer)) {
-      return id + ": still blank. Put your number [" + task.unit()
-          + "] in place of Double.NaN and run the cell.";
+      return id + ": still blank. Put your number" + (task.unit().isEmpty() ? "" : " [" + task.unit() + "]")
+          + " in place of Double.NaN and run the cell.";
     }
     double right = Double.parseDouble(task.answer());
     if (Math.abs(answer - right) <= task.tolerance()) {
@@ -145,7 +159,7 @@ public final class Exercises {
   public String reveal(String id) {
     Task task = task(id);
     if (tries.getOrDefault(id, 0) == 0) {
-      return id + ": try it once first. Hint: " + task.hint();
+      return id + ": try it once first. Hint: " + task.hint(1);
     }
     return id + ": " + task.solution() + ". " + task.reason();
   }
@@ -161,7 +175,7 @@ public final class Exercises {
 
   private static String right(Task task) {
     String allowed = task.isNumber()
-        ? " (within " + plain(task.tolerance()) + " " + task.unit() + ": " + task.why() + ")"
+        ? " (within " + (plain(task.tolerance()) + " " + task.unit()).strip() + ": " + task.why() + ")"
         : "";
     return task.id() + ": right" + allowed + ". " + task.reason();
   }
@@ -169,7 +183,7 @@ public final class Exercises {
   private String wrong(Task task, String direction) {
     int tried = tries.merge(task.id(), 1, Integer::sum);
     String more = tried > 1 && !direction.isEmpty() ? " " + direction : "";
-    return task.id() + ": not yet." + more + " Hint: " + task.hint();
+    return task.id() + ": not yet." + more + " Hint: " + task.hint(tried);
   }
 
   private static String plain(double value) {
@@ -177,8 +191,14 @@ public final class Exercises {
     return text.replaceAll("\\.?0+$", "");
   }
 
-  private static boolean same(String one, String other) {
-    return normal(one).equals(normal(other));
+  /** Whether the answer is the word of the key, or, if that stands between asterisks, has it among its words. */
+  private static boolean same(String key, String answer) {
+    String wanted = key.strip();
+    if (wanted.length() > 2 && wanted.startsWith("*") && wanted.endsWith("*")) {
+      String words = " " + normal(answer.replaceAll("[.,;:!()\"]", " ")) + " ";
+      return words.contains(" " + normal(wanted.substring(1, wanted.length() - 1)) + " ");
+    }
+    return normal(wanted).equals(normal(answer));
   }
 
   private static String normal(String word) {

@@ -3,19 +3,21 @@ package org.airfit.lesson;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** Lines and points over two axes, as SVG. Series differ by dash and mark, never by colour alone. */
 public final class Plot {
 
-  private static final double WIDTH = 680.0;
   private static final double LEFT = 70.0;
   private static final double RIGHT = 20.0;
   private static final double TOP = 34.0;
   private static final double HEIGHT = 300.0;
   private static final double LEGEND_LINE = 20.0;
   private static final int STEPS = 120;
+  private static final int POINTS_IN_WORDS = 8;
 
   private static final List<String> DASHES = List.of("", "8 4", "2 3", "10 3 2 3", "14 4");
   private static final List<String> INKS =
@@ -27,6 +29,7 @@ public final class Plot {
   private final List<Series> series = new ArrayList<>();
   private final List<Mark> marks = new ArrayList<>();
   private boolean fromZero;
+  private String shows = "";
 
   private record Place(double x, double y) {}
 
@@ -122,6 +125,18 @@ public final class Plot {
     return this;
   }
 
+  /**
+   * Says what a person who cannot see the plot must know of it. If nothing is said, each series is told with its first
+   * and its last place.
+   *
+   * @param sentence the sentence, such as "The loss grows with the square of the flow."
+   * @return this
+   */
+  public Plot shows(String sentence) {
+    shows = Objects.requireNonNull(sentence, "sentence");
+    return this;
+  }
+
   private Plot add(String name, double[] x, double[] y, boolean joined) {
     if (x.length != y.length) {
       throw new IllegalArgumentException(
@@ -139,8 +154,14 @@ public final class Plot {
     return this;
   }
 
-  /** {@return the drawing} */
+  /**
+   * {@return the drawing; a narrow one for telephones lies in its metadata, where the pages of the lessons find it}
+   */
   public String svg() {
+    return Drawing.withNarrow(svg(Drawing.WIDE), svg(Drawing.NARROW));
+  }
+
+  private String svg(double width) {
     Range wide = new Range();
     Range high = new Range();
     for (Series one : series) {
@@ -155,56 +176,110 @@ public final class Plot {
     }
     wide.round();
     high.round();
+    boolean narrow = width < Drawing.WIDE;
+    double left = narrow ? 56.0 : LEFT;
+    double right = width - RIGHT;
 
-    double bottom = TOP + HEIGHT;
-    double height = bottom + 56.0 + LEGEND_LINE * series.size();
-    StringBuilder svg = Drawing.begin(WIDTH, height, title);
-    Drawing.text(svg, LEFT, 20, "start", "bold", title);
+    List<String> heading = Drawing.lines(title, narrow ? width - 16.0 : right - LEFT, true);
+    double top = TOP + Drawing.LINE * (heading.size() - 1);
+    double bottom = top + HEIGHT;
+    List<List<String>> legend =
+        series.stream().map(one -> Drawing.lines(one.name(), right - left - 50.0, false)).toList();
+    double rows = legend.stream()
+        .mapToDouble(lines -> LEGEND_LINE + Drawing.LINE * (lines.size() - 1))
+        .sum();
+    StringBuilder svg = Drawing.begin(width, bottom + 56.0 + rows, inWords());
+    for (int i = 0; i < heading.size(); i++) {
+      Drawing.text(
+          svg, narrow ? 8.0 : LEFT, 20 + Drawing.LINE * i, "start", "bold", heading.get(i));
+    }
     for (double tick : high.ticks()) {
-      double y = high.at(tick, bottom, TOP);
-      Drawing.line(svg, LEFT, y, WIDTH - RIGHT, y, "#cccccc", 0.8, "");
-      Drawing.text(svg, LEFT - 6, y + 4, "end", "normal", high.label(tick));
+      double y = high.at(tick, bottom, top);
+      Drawing.line(svg, left, y, right, y, "#cccccc", 0.8, "");
+      Drawing.text(svg, left - 6, y + 4, "end", "normal", high.label(tick));
     }
-    for (double tick : wide.ticks()) {
-      double x = wide.at(tick, LEFT, WIDTH - RIGHT);
+    int every = narrow && wide.ticks().length * 38.0 > right - left ? 2 : 1;
+    double[] across = wide.ticks();
+    for (int i = 0; i < across.length; i += every) {
+      double x = wide.at(across[i], left, right);
       Drawing.line(svg, x, bottom, x, bottom + 5, "#333333", 1, "");
-      Drawing.text(svg, x, bottom + 18, "middle", "normal", wide.label(tick));
+      Drawing.text(svg, x, bottom + 18, "middle", "normal", wide.label(across[i]));
     }
-    Drawing.line(svg, LEFT, bottom, WIDTH - RIGHT, bottom, "#333333", 1.2, "");
-    Drawing.line(svg, LEFT, TOP, LEFT, bottom, "#333333", 1.2, "");
-    Drawing.text(svg, (LEFT + WIDTH - RIGHT) / 2, bottom + 38, "middle", "normal", across);
+    Drawing.line(svg, left, bottom, right, bottom, "#333333", 1.2, "");
+    Drawing.line(svg, left, top, left, bottom, "#333333", 1.2, "");
+    Drawing.text(svg, (left + right) / 2, bottom + 38, "middle", "normal", this.across);
     svg.append(String.format(
-        Locale.ROOT, "<g transform=\"translate(16 %.1f) rotate(-90)\">", (TOP + bottom) / 2));
+        Locale.ROOT, "<g transform=\"translate(16 %.1f) rotate(-90)\">", (top + bottom) / 2));
     Drawing.text(svg, 0, 0, "middle", "normal", up);
     svg.append("</g>\n");
     for (Mark mark : marks) {
-      double y = high.at(mark.y(), bottom, TOP);
-      Drawing.line(svg, LEFT, y, WIDTH - RIGHT, y, "#333333", 1.2, "1 3");
+      double y = high.at(mark.y(), bottom, top);
+      Drawing.line(svg, left, y, right, y, "#333333", 1.2, "1 3");
     }
+    double y = bottom + 60.0;
     for (int i = 0; i < series.size(); i++) {
-      draw(svg, series.get(i), i, wide, high, bottom);
-      double y = bottom + 60.0 + LEGEND_LINE * i;
+      draw(svg, series.get(i), i, x -> wide.at(x, left, right), up -> high.at(up, bottom, top));
       String ink = INKS.get(i % INKS.size());
       if (series.get(i).joined()) {
-        Drawing.line(svg, LEFT, y - 4, LEFT + 40, y - 4, ink, 2, DASHES.get(i % DASHES.size()));
+        Drawing.line(svg, left, y - 4, left + 40, y - 4, ink, 2, DASHES.get(i % DASHES.size()));
       } else {
-        Drawing.mark(svg, LEFT + 20, y - 4, i, ink);
+        Drawing.mark(svg, left + 20, y - 4, i, ink);
       }
-      Drawing.text(svg, LEFT + 50, y, "start", "normal", series.get(i).name());
+      for (String line : legend.get(i)) {
+        Drawing.text(svg, left + 50, y, "start", "normal", line);
+        y += Drawing.LINE;
+      }
+      y += LEGEND_LINE - Drawing.LINE;
     }
     for (Mark mark : marks) {
-      Drawing.label(svg, LEFT + 6, high.at(mark.y(), bottom, TOP) - 5, mark.name());
+      List<String> lines = Drawing.lines(mark.name(), right - left - 12.0, false);
+      double foot = high.at(mark.y(), bottom, top) - 5 - Drawing.LINE * (lines.size() - 1);
+      for (int i = 0; i < lines.size(); i++) {
+        Drawing.label(svg, left + 6, foot + Drawing.LINE * i, lines.get(i));
+      }
     }
     return svg.append("</svg>\n").toString();
   }
 
+  private String inWords() {
+    StringBuilder words =
+        new StringBuilder(title).append(". Across: ").append(across).append("; up: ").append(up);
+    if (!shows.isEmpty()) {
+      return words.append(". ").append(shows).toString();
+    }
+    for (Series one : series) {
+      words.append(". ").append(one.name()).append(": ");
+      List<Place> places = one.places();
+      if (one.joined() || places.size() > POINTS_IN_WORDS) {
+        words
+            .append("from ")
+            .append(inWords(places.get(0)))
+            .append(" to ")
+            .append(inWords(places.get(places.size() - 1)));
+      } else {
+        words.append(places.stream().map(Plot::inWords).collect(Collectors.joining(", ")));
+      }
+    }
+    marks.forEach(mark ->
+        words.append(". ").append(mark.name()).append(": a level at ").append(digits(mark.y())));
+    return words.append('.').toString();
+  }
+
+  private static String inWords(Place place) {
+    return digits(place.y()) + " at " + digits(place.x());
+  }
+
+  private static String digits(double value) {
+    return Drawing.threeDigits(value);
+  }
+
   private static void draw(
-      StringBuilder svg, Series one, int i, Range wide, Range high, double bottom) {
+      StringBuilder svg, Series one, int i, DoubleUnaryOperator wide, DoubleUnaryOperator high) {
     String ink = INKS.get(i % INKS.size());
     StringBuilder path = new StringBuilder();
     for (Place place : one.places()) {
-      double x = wide.at(place.x(), LEFT, WIDTH - RIGHT);
-      double y = high.at(place.y(), bottom, TOP);
+      double x = wide.applyAsDouble(place.x());
+      double y = high.applyAsDouble(place.y());
       if (one.joined()) {
         path.append(String.format(Locale.ROOT, "%s%.1f %.1f", path.isEmpty() ? "M" : " L", x, y));
       } else {

@@ -30,6 +30,19 @@ class ComparisonsTest {
   }
 
   @Test
+  void a_copied_number_is_called_transcribed_and_must_be_the_same() {
+    assertThat(new Comparisons()
+            .transcribed("bore, least", 12.3, 12.3, "mm", "a standard")
+            .toMarkdown())
+        .contains("| bore, least | 12.3 mm | 12.3 mm | none | transcribed")
+        .doesNotContain("±");
+    assertThatThrownBy(
+            () -> new Comparisons().transcribed("bore, least", 12.3, 12.31, "mm", "a standard"))
+        .isInstanceOf(WrongNumberException.class)
+        .hasMessageContaining("bore, least must be copied as 12.3 mm");
+  }
+
+  @Test
   void a_word_must_be_the_same() {
     assertThat(new Comparisons()
             .addWord("regime", "choked", "choked", "a handbook")

@@ -3,6 +3,7 @@ package org.airfit.lesson;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class ExercisesTest {
@@ -20,9 +21,21 @@ class ExercisesTest {
   void a_right_answer_is_told_with_its_tolerance_and_the_way() {
     assertThat(sheet.check("1a", 0.62))
         .startsWith("1a: right (within 0.02 standard deviations")
-        .contains("sqrt");
-    assertThat(sheet.check("1b", " Ambiguous ")).startsWith("1b: right");
-    assertThat(sheet.check("1c", "GROOVE_WIDTH")).startsWith("1c: right");
+        .contains("√(0.03² + 0.013²)");
+    assertThat(sheet.check("1b", " Not enough_readings ")).startsWith("1b: right");
+    assertThat(sheet.check("1c", "TIP_DIAMETER")).startsWith("1c: right");
+  }
+
+  @Test
+  void a_word_between_asterisks_is_found_among_others_but_not_inside_them() {
+    Exercises threads = Exercises.of(2);
+    for (String right : List.of(
+        "face", "on the end face", "with a washer, at the face.", "O-ring", "a bonded seal", "(ring)")) {
+      assertThat(threads.check("2c", right)).as(right).startsWith("2c: right");
+    }
+    for (String wrong : List.of("on the thread", "surface of the thread", "by a ringing sound", "*face")) {
+      assertThat(threads.check("2c", wrong)).as(wrong).startsWith("2c: not yet");
+    }
   }
 
   @Test
@@ -33,13 +46,22 @@ class ExercisesTest {
         .doesNotContain("0.61");
     assertThat(sheet.check("1a", 6.1)).contains("too large", "Hint:").doesNotContain("0.61");
     assertThat(sheet.check("1a", 0.1)).contains("too small");
-    assertThat(sheet.check("1b", "tern")).contains("Hint:").doesNotContain("ambiguous");
+    assertThat(sheet.check("1b", "tern")).contains("Hint:").doesNotContain("not enough");
   }
 
   @Test
   void the_answer_is_told_to_who_has_tried() {
     assertThat(sheet.check("1a", 5.0)).contains("not yet");
     assertThat(sheet.reveal("1a")).contains("0.61 standard deviations");
+  }
+
+  @Test
+  void a_number_without_unit_is_told_without_one() {
+    Exercises loss = Exercises.of(4);
+    assertThat(loss.check("4e", Double.NaN)).contains("Put your number in place");
+    assertThat(loss.check("4e", 0.0248)).startsWith("4e: right (within 0.0001: ");
+    assertThat(loss.check("4e", 0.0250)).startsWith("4e: not yet");
+    assertThat(loss.reveal("4e")).startsWith("4e: 0.0247. ");
   }
 
   @Test

@@ -1,0 +1,139 @@
+// What is wrong with a page: on a screen, on a telephone, and on paper.
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { tmpdir } from 'node:os';
+import { basename, join, resolve } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { chromium } from 'playwright-core';
+import { ends, overflow, prepare, small, unlink, windowed } from './inside.mjs';
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+/** Text of charts on a telephone is at least as large [CSS px]; half a pixel is the rounding of a layout. */
+const LEAST_TEXT = 11;
+
+const PAPERS = { letter: [215.9, 279.4], a4: [210, 297] };
+
+export function browser() {
+  return chromium.launch({
+    executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
+    args: ['--no-sandbox', '--force-color-profile=srgb'],
+  });
+}
+
+/** All faults of one page, each {page, where, element, fault}. */
+export async function faults(browser, file) {
+  const found = [];
+  const url = pathToFileURL(resolve(file)).href;
+  const add = (where, list) => list.forEach((one) => found.push({ page: basename(file), where, ...one }));
+
+  const screen = await open(browser, url, { viewport: { width: 1280, height: 900 } }, add);
+  add('1280 px', await axe(screen));
+  add('1280 px', await screen.evaluate(overflow));
+  await screen.emulateMedia({ colorScheme: 'dark' });
+  add('1280 px, dark', await axe(screen, {}, ['color-contrast', 'link-in-text-block']));
+  await screen.emulateMedia({ colorScheme: 'light' });
+  await paper(screen, add);
+  await screen.context().close();
+
+  const telephone = await open(browser, url,
+    { viewport: { width: 390, height: 844 }, isMobile: true, hasTouch: true, deviceScaleFactor: 2 }, add);
+  add('390 px', await axe(telephone, { 'color-contrast': { enabled: false } }));
+  add('390 px', await telephone.evaluate(overflow));
+  add('390 px', await telephone.evaluate(small, LEAST_TEXT));
+  await telephone.evaluate(() => document.querySelectorAll('details').forEach((one) => { one.open = true; }));
+  add('390 px, all unfolded', await telephone.evaluate(overflow));
+  await telephone.context().close();
+  return distinct(found);
+}
+
+async function open(browser, url, options, add) {
+  const context = await browser.newContext(options);
+  const page = await context.newPage();
+  page.on('console', (message) => {
+    if (['error', 'warning'].includes(message.type())) {
+      add('console', [{ element: message.location().url, fault: message.text() }]);
+    }
+  });
+  page.on('request', (request) => {
+    if (!/^(file|data|blob):/.test(request.url())) {
+      add('network', [{ element: request.url(), fault: 'the page asks the network for something' }]);
+    }
+  });
+  page.on('pageerror', (error) => add('script', [{ element: '', fault: error.message }]));
+  await page.goto(url);
+  return page;
+}
+
+async function axe(page, rules = {}, only = undefined) {
+  await page.evaluate(AXE);
+  const run = ([rules, only]) => globalThis.axe.run(document, {
+    resultTypes: ['violations'],
+    rules,
+    ...(only ? { runOnly: { type: 'rule', values: only } } : {}),
+  });
+  const { violations } = await page.evaluate(run, [rules, only]);
+  return violations.flatMap(({ id, help, nodes }) =>
+    nodes.map(({ target }) => ({ element: target.join(' '), fault: `${help} (axe: ${id})` })));
+}
+
+/** Prints the page and looks where its parts came to lie. */
+async function paper(page, add) {
+  await page.emulateMedia({ media: 'print' });
+  for (const unfolded of [false, true]) {
+    if (unfolded && !await page.evaluate(() => document.querySelector('details') !== null)) {
+      return;
+    }
+    if (unfolded) {
+      await page.evaluate(() => document.querySelectorAll('details').forEach((one) => { one.open = true; }));
+    }
+    const parts = await page.evaluate(prepare);
+    const { papers, margins } = await page.evaluate(windowed);
+    for (const [name, [width, height]] of Object.entries(papers ?? PAPERS)) {
+      const where = `${name} paper${unfolded ? ', all unfolded' : ''}`;
+      const inner = [width - margins.left - margins.right, height - margins.top - margins.bottom].map((mm) => mm * 96 / 25.4);
+      await page.setViewportSize({ width: Math.floor(inner[0]), height: Math.floor(inner[1]) });
+      add(where, await page.evaluate(overflow));
+      add(where, await page.evaluate(ends, Math.ceil(inner[1])));
+      await page.setViewportSize({ width: 1280, height: 900 });
+      add(where, torn(parts, await places(page, papers ? { preferCSSPageSize: true } : { format: name })));
+    }
+    await page.evaluate(unlink);
+  }
+  await page.emulateMedia({ media: 'screen' });
+}
+
+/** The side of paper on which each part begins and ends. */
+async function places(page, options) {
+  const folder = mkdtempSync(join(tmpdir(), 'print-'));
+  try {
+    const file = join(folder, 'page.pdf');
+    await page.pdf({ path: file, printBackground: true, ...options });
+    const list = execFileSync('pdfinfo', ['-dests', file], { encoding: 'utf8', maxBuffer: 1 << 26 });
+    return new Map([...list.matchAll(/^\s*(\d+) \[[^\]]*\] "([^"]+)"$/gm)].map(([, side, name]) => [name, Number(side)]));
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+}
+
+function torn(parts, sides) {
+  const found = [];
+  for (const { kind, element, first, second } of parts) {
+    const [above, below] = [sides.get(first), sides.get(second)];
+    if (above === undefined || below === undefined) {
+      found.push({ element, fault: `not found on the paper: ${above === undefined ? first : second}` });
+    } else if (above !== below) {
+      found.push({ element, fault: `${kind} (sides ${above} and ${below})` });
+    }
+  }
+  return found;
+}
+
+function distinct(found) {
+  const seen = new Set();
+  return found.filter(({ page, where, element, fault }) => {
+    const key = [page, where, element, fault.replace(/\(sides.*/, '')].join('\n');
+    return !seen.has(key) && seen.add(key);
+  });
+}

@@ -1,0 +1,89 @@
+// Markdown with formulas to HTML, as the pages show it.
+import MarkdownIt from 'markdown-it';
+
+const CODE_OR_FORMULA =
+  /(```[\s\S]*?```|`[^`\n]*`)|\$\$([\s\S]+?)\$\$|(?<![\\$\w])\$(?!\s)((?:[^$\\\n]|\\[^\n]|\n(?!\s*\n))+?)(?<!\s)\$(?!\d)/g;
+
+/** Tables of this many columns may be wider than a telephone: they scroll by themselves. */
+const WIDE = 3;
+
+export function escaped(text) {
+  return text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');
+}
+
+export function plain(html) {
+  return html.replace(/<[^>]*>/g, '').trim();
+}
+
+export class Markdown {
+  #parser = new MarkdownIt({ html: false });
+  #formulas;
+
+  /**
+   * @param formulas the formulas of the page
+   * @param link turns the target of a link into the target on the page
+   */
+  constructor(formulas, link) {
+    this.#formulas = formulas;
+    this.#parser.renderer.rules.link_open = (tokens, at, options, env, self) => {
+      tokens[at].attrSet('href', link(tokens[at].attrGet('href')));
+      return self.renderToken(tokens, at, options);
+    };
+  }
+
+  /**
+   * @param source the Markdown
+   * @param options level: what is added to the level of each heading; titles: headings become paragraphs;
+   *     prefix: what the names of headings begin with
+   */
+  html(source, { level = 0, titles = false, prefix = '' } = {}) {
+    const formulas = [];
+    const text = source.replace(CODE_OR_FORMULA, (all, code, display, inline) => {
+      if (code !== undefined) {
+        return code;
+      }
+      formulas.push(this.#formulas.typeset((display ?? inline).trim(), display !== undefined));
+      return `\uE000${formulas.length - 1}\uE001`;
+    });
+    const env = {};
+    const tokens = this.#parser.parse(text, env);
+    tokens.forEach((token, at) => {
+      if (token.type === 'heading_open' || token.type === 'heading_close') {
+        if (titles) {
+          token.tag = 'p';
+          token.attrSet('class', 'title');
+        } else {
+          token.tag = `h${Math.min(6, Number(token.tag[1]) + level)}`;
+          if (token.type === 'heading_open') {
+            token.attrSet('id', prefix + named(tokens[at + 1].content));
+          }
+        }
+      }
+    });
+    return tables(this.#parser.renderer.render(tokens, this.#parser.options, env))
+      .replace(/<p>\uE000(\d+)\uE001<\/p>/g, (all, n) => formulas[n])
+      .replace(/\uE000(\d+)\uE001/g, (all, n) => formulas[n]);
+  }
+}
+
+function named(heading) {
+  return heading.toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '');
+}
+
+/** Gives tables a box to scroll in, and the rows of a table without headings a heading each. */
+function tables(html) {
+  return html.replace(/<table>[\s\S]*?<\/table>/g, (table) => {
+    const head = /<thead>([\s\S]*?)<\/thead>/.exec(table)[1];
+    const columns = head.split('<th').length - 1;
+    const headed = plain(head) !== '';
+    let told = table.replace(/<th(?=[ >])/g, '<th scope="col"').replace(/<th scope="col"([^>]*)><\/th>/g, '<td$1></td>');
+    if (!headed) {
+      told = told.replace(/<thead>[\s\S]*?<\/thead>\n?/, '')
+        .replace(/<tr>\n<td([^>]*)>([\s\S]*?)<\/td>/g, '<tr>\n<th scope="row"$1>$2</th>');
+    }
+    const longest = told.split(/<\/t[dh]>/).map((cell) => plain(cell).length).reduce((a, b) => Math.max(a, b), 0);
+    const kind = headed ? (columns > 4 && longest > 40 ? ' class="dense"' : '') : ' class="plain"';
+    told = told.replace('<table>', `<table${kind}>`);
+    return columns < WIDE ? told : `<div class="scroll" tabindex="0" role="group" aria-label="table">${told}</div>`;
+  });
+}

@@ -1,0 +1,94 @@
+package org.airfit.lesson;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+/** Finds keys of exercises by the method of the lesson, in plain arithmetic, without the library. */
+class KeysTest {
+
+  private static final Pattern ANSWER = Pattern.compile("^\\w+: ([0-9.]+) ");
+
+  /** Pounds per second in one scfm at 60 °F and 14.7 psia: 14.7 × 144 / (53.35 × 519.67) / 60. */
+  private static final double POUNDS_PER_SCFM = 14.7 * 144.0 / (53.352 * 519.67) / 60.0;
+
+  /** The temperature of the run, 59 °F, and the viscosity of air there, as lesson 6 gives them. */
+  private static final double RANKINE = 518.67;
+
+  private static final double VISCOSITY = 1.202e-5;
+
+  /** The pressure in psia behind a pipe or hose, by the isothermal equation and Colebrook's formula. */
+  private static double behindLine(
+      double psia, double boreMm, double lengthM, double roughnessMm, double sumK, double scfm) {
+    double bore = boreMm / 304.8;
+    double perArea = POUNDS_PER_SCFM * scfm / (Math.PI / 4.0 * bore * bore);
+    double reynolds = perArea * bore / VISCOSITY;
+    double friction = 0.03;
+    for (int i = 0; i < 20; i++) {
+      double root = -2.0
+          * Math.log10(
+              roughnessMm / boreMm / 3.7 + 2.51 / (reynolds * Math.sqrt(friction)));
+      friction = 1.0 / (root * root);
+    }
+    double resistance = friction * lengthM * 1000.0 / boreMm + sumK;
+    double each = perArea * perArea * 53.352 * RANKINE / (32.174 * 144.0 * 144.0);
+    double behind = psia;
+    for (int i = 0; i < 60; i++) {
+      behind = Math.sqrt(psia * psia - each * (resistance + 2.0 * Math.log(psia / behind)));
+    }
+    return behind;
+  }
+
+  /** The pressure in psia behind a coupling of C 3.1 and b 0.25, by ISO 6358. */
+  private static double behindCoupling(double psia, double scfm) {
+    double perSecond = scfm * POUNDS_PER_SCFM * 0.45359237;
+    double choked = 3.1e-3 * 1.185 * psia * 0.0689476 * Math.sqrt(293.15 / 288.15);
+    double part = perSecond / choked;
+    return psia * (1.0 - 0.75 * (1.0 - Math.sqrt(1.0 - part * part)));
+  }
+
+  private static double behindPipe(double scfm) {
+    return behindLine((7.4 + 1.013) / 0.0689476, 20.9, 38.0, 0.045, 6.0, scfm);
+  }
+
+  private static double behindOldHose(double psia, double scfm) {
+    return behindLine(psia, 7.9, 15.0, 0.02, 2.0, scfm);
+  }
+
+  private static double atSmallSander() {
+    return behindCoupling(behindOldHose(behindCoupling(behindPipe(15.0), 15.0), 15.0), 15.0);
+  }
+
+  private static double gauge(double psia) {
+    return psia - 1.013 / 0.0689476;
+  }
+
+  private static double key(String id) {
+    Exercises sheet = Exercises.of(Character.getNumericValue(id.charAt(0)));
+    assertThat(sheet.check(id, -1.0e9)).contains("not yet");
+    Matcher answer = ANSWER.matcher(sheet.reveal(id));
+    assertThat(answer.find()).as(id).isTrue();
+    return Double.parseDouble(answer.group(1));
+  }
+
+  @Test
+  void the_pressure_at_the_small_sander_is_that_of_the_method() {
+    assertThat(key("6a")).isCloseTo(gauge(atSmallSander()), within(0.06));
+  }
+
+  @Test
+  void the_pressure_with_a_wider_hose_is_that_of_the_method() {
+    double before = behindCoupling(behindPipe(22.0), 22.0);
+    double behind = behindCoupling(behindLine(before, 9.5, 15.0, 0.01, 2.0, 22.0), 22.0);
+    assertThat(key("6c")).isCloseTo(gauge(behind), within(0.06));
+  }
+
+  @Test
+  void the_gain_without_a_coupling_is_that_of_the_method() {
+    double without = behindCoupling(behindOldHose(behindPipe(15.0), 15.0), 15.0);
+    assertThat(key("6d")).isCloseTo(without - atSmallSander(), within(0.06));
+  }
+}

@@ -1,0 +1,112 @@
+package org.airfit.lesson;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import org.airfit.plug.Dimension;
+import org.airfit.plug.PlugProfile;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What stands around the lessons: the form, the trainer's plan, the words of pictures. */
+class PagesTest {
+
+  private static final Pattern PART = Pattern.compile("(?m)^- \\*\\*(\\d+) to (\\d+):\\*\\*");
+
+  @Test
+  void the_form_asks_for_every_dimension_and_shows_no_size() {
+    String form = MeasuringForm.html();
+    PlugProfile gannet = Boatyard.profiles().profile("gannet").orElseThrow();
+    for (Dimension dimension : Dimension.values()) {
+      assertThat(form).contains(">" + dimension.label() + "<", dimension.howToMeasure());
+    }
+    for (String size : List.of("11.94", "15.14", "16.30", "26.50", "5.20", "10.74", "9.80", "13.64", "7.70")) {
+      assertThat(form.replaceAll("<[^>]*>", " ")).doesNotContain(size);
+    }
+    assertThat(form).doesNotContain(gannet.displayName(), "Sizes invented").contains("five pitches");
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8, 9})
+  void the_plan_of_a_lesson_has_no_gap_and_is_as_long_as_the_lesson_and_its_exercises(int lesson)
+      throws IOException {
+    String plan = Files.readString(Path.of("../TRAINER.md"))
+        .replaceFirst("(?s).*\\n### " + lesson + " ", "")
+        .replaceFirst("(?s)\\n##.*", "");
+    List<MatchResult> parts = PART.matcher(plan).results().toList();
+    int minute = 0;
+    for (MatchResult part : parts) {
+      assertThat(Integer.parseInt(part.group(1))).as(part.group()).isEqualTo(minute);
+      minute = Integer.parseInt(part.group(2));
+    }
+    assertThat(plan).contains(", " + minutes(lesson) + " min\n");
+    assertThat(minute).isEqualTo(minutes(lesson) + 15);
+  }
+
+  private static int minutes(int lesson) throws IOException {
+    String file = Arrays.stream(Path.of("..").toFile().list())
+        .filter(name -> name.startsWith("0" + lesson + "-"))
+        .findFirst()
+        .orElseThrow();
+    return Integer.parseInt(Files.readString(Path.of("..", file))
+        .replaceFirst("(?s).*?\\*\\*Time:\\*\\* (\\d+) minutes.*", "$1"));
+  }
+
+  @Test
+  void the_receiver_of_the_air_plan_lasts_as_long_as_it_says() throws IOException {
+    // 80 US gal = 10.69 ft³; what leaves between 120 and 95 psig, over what is taken beyond the compressor's flow.
+    double minutes = 80.0 * 231.0 / 1728.0 * (120.0 - 95.0) / (14.7 * (22.0 - 10.0));
+    assertThat(Files.readString(Path.of("../TRAINER.md")))
+        .contains(String.format(java.util.Locale.ROOT, "= %.1f$ minutes", minutes));
+  }
+
+  @Test
+  void a_chart_says_what_it_shows_and_holds_a_narrow_one() {
+    String plot = Plot.of("Loss", "flow [scfm]", "loss [psi]")
+        .line("hose", new double[] {0.0, 10.0}, new double[] {0.0, 1.234})
+        .points("table", new double[] {5.0}, new double[] {0.3})
+        .level("allowed", 2.0)
+        .svg();
+    assertThat(plot)
+        .contains("aria-label=\"Loss. Across: flow [scfm]; up: loss [psi]. hose: from 0 at 0 to 1.23 at 10."
+            + " table: 0.3 at 5. allowed: a level at 2.\"")
+        .contains("<metadata><svg", "width=\"340\"");
+    assertThat(Plot.of("Loss", "q", "p").shows("It grows.").line("a", new double[2], new double[2]).svg())
+        .contains("aria-label=\"Loss. Across: q; up: p. It grows.\"");
+    assertThat(Bars.of("Where", "psi", 1).bar("hose", 4.0).bar("pipe", 0.5).shows("Most is lost in the hose.").svg())
+        .contains("aria-label=\"Where [psi]: hose 4.0; pipe 0.5. Most is lost in the hose.\"", "width=\"340\"");
+  }
+
+  @Test
+  void a_long_title_is_broken_into_lines_that_fit() {
+    assertThat(Drawing.lines("one two three four", 80.0, false)).containsExactly("one two", "three four");
+    assertThat(Drawing.threeDigits(0.0012345)).isEqualTo("0.00123");
+    assertThat(Drawing.threeDigits(1234.5)).isEqualTo("1235");
+    assertThat(Drawing.threeDigits(10.0)).isEqualTo("10");
+  }
+
+  @Test
+  void a_picture_says_what_it_is_told_to_say() {
+    assertThat(Picture.saying("<svg width=\"9\" role=\"img\" aria-label=\"old\"><path/></svg>", "a \"new\" <one>"))
+        .isEqualTo("<svg width=\"9\" role=\"img\" aria-label=\"a &quot;new&quot; &lt;one&gt;\"><path/></svg>");
+    assertThatIllegalArgumentException().isThrownBy(() -> Picture.saying("no drawing", "x"));
+  }
+
+  @Test
+  void the_second_wrong_answer_brings_the_second_hint() {
+    Exercises sheet = Exercises.of(1);
+    String id = "1a";
+    String one = sheet.check(id, 99.0);
+    String two = sheet.check(id, 99.0);
+    assertThat(one).contains("Hint: ");
+    assertThat(two).contains("too large", "Hint: ");
+  }
+}

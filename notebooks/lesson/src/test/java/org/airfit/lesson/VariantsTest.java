@@ -1,0 +1,175 @@
+package org.airfit.lesson;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import org.airfit.air.AirState;
+import org.airfit.flow.FlowCapacity;
+import org.airfit.line.FrictionLaw;
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.MassFlow;
+import org.airfit.quantity.NominalThreadSize;
+import org.airfit.quantity.SonicConductance;
+import org.airfit.quantity.Temperature;
+import org.airfit.thread.BsptThread;
+import org.airfit.thread.Gender;
+import org.airfit.thread.NptThread;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The variants are reckoned without the library; here the library reckons them once more. */
+class VariantsTest {
+
+  private static final int SEEDS = 300;
+  private static final Pattern NUMBER = Pattern.compile("-?\\d+(?:\\.\\d+)?");
+
+  private static double first(String text) {
+    Matcher number = NUMBER.matcher(text);
+    assertThat(number.find()).as(text).isTrue();
+    return Double.parseDouble(number.group());
+  }
+
+  private static List<Double> numbers(String text) {
+    return NUMBER.matcher(text).results().map(found -> Double.parseDouble(found.group())).toList();
+  }
+
+  private static List<Variant> all(String id) {
+    int lesson = id.charAt(0) - '0';
+    return IntStream.range(0, SEEDS)
+        .mapToObj(seed -> Variants.of(lesson, seed))
+        .flatMap(List::stream)
+        .filter(one -> one.id().equals(id))
+        .toList();
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8, 9})
+  void each_exercise_of_a_lesson_has_variants_that_differ_and_one_seed_gives_one_sheet(int lesson) {
+    List<String> ids = Exercises.of(lesson).ids();
+    Set<List<Variant>> sheets = new HashSet<>();
+    for (long seed = 0; seed < SEEDS; seed++) {
+      List<Variant> sheet = Variants.of(lesson, seed);
+      assertThat(sheet).extracting(Variant::id).isEqualTo(ids);
+      assertThat(Variants.of(lesson, seed)).isEqualTo(sheet);
+      assertThat(sheet.toString()).doesNotContain("NaN", "Infinity", "null", "%%");
+      sheets.add(sheet);
+    }
+    assertThat(sheets).hasSizeGreaterThan(SEEDS * 9 / 10);
+  }
+
+  @Test
+  void the_numbers_of_a_sheet_are_the_same_on_every_computer() {
+    // Drawn in another language, by a few lines after the specification of java.util.Random.
+    assertThat(numbers(Variants.of(3, 2027L).get(0).question())).containsExactly(125.0, 13.7);
+    assertThat(numbers(Variants.of(3, 7L).get(0).question())).containsExactly(120.0, 14.7);
+  }
+
+  @Test
+  void the_density_is_that_of_the_library() {
+    assertThat(all("4a")).allSatisfy(one -> {
+      List<Double> told = numbers(one.question());
+      double density = AirState.of(
+              GaugePressure.ofPsi(told.get(0)).absolute(AbsolutePressure.ofPsi(14.7)),
+              Temperature.ofFahrenheit(told.get(1)))
+          .density()
+          .poundsPerCubicFoot();
+      assertThat(first(one.answer())).isCloseTo(density, within(0.0015));
+    });
+  }
+
+  @Test
+  void the_pressure_loss_of_a_part_is_that_of_the_library() {
+    assertThat(all("3c")).allSatisfy(one -> {
+      List<Double> told = numbers(one.question().replace("p2", "").replace("dm³", ""));
+      double gauge = told.get(3);
+      AirState inlet = AirState.of(
+          GaugePressure.ofPsi(gauge).absolute(AbsolutePressure.ofPsi(14.7)),
+          Temperature.ofCelsius(20));
+      double loss = FlowCapacity.of(
+              SonicConductance.ofCubicDecimetresPerSecondBar(told.get(0)), told.get(1))
+          .passage(MassFlow.ofKilogramsPerSecond(told.get(2) / 1000.0), inlet)
+          .fold(flowing -> flowing.drop().psi(), choked -> Double.NaN);
+      assertThat(first(one.answer())).as(one.question()).isCloseTo(loss, within(0.06 + 0.005 * loss));
+    });
+  }
+
+  @Test
+  void two_rounds_of_colebrook_come_near_the_library() {
+    assertThat(all("4e")).allSatisfy(one -> {
+      List<Double> told = numbers(one.question());
+      double exact =
+          FrictionLaw.COLEBROOK.factor(told.get(1), told.get(2)).darcy();
+      assertThat(first(one.answer())).isCloseTo(exact, within(0.0003));
+    });
+  }
+
+  @Test
+  void the_first_crests_are_those_of_the_library() {
+    assertThat(MeasuringVariants.threads()).allSatisfy(thread -> {
+      NominalThreadSize size = NominalThreadSize.parse(thread.name().replaceAll("[A-Z ]", ""));
+      double crest = thread.name().endsWith("NPT")
+          ? NptThread.of(size).firstThreadCrestDiameter().millimetres()
+          : BsptThread.of(size).section(
+                  Gender.MALE,
+                  thread.tapered() ? Length.ofMillimetres(0.0) : BsptThread.of(size).gaugeLength())
+              .crest(Gender.MALE)
+              .millimetres();
+      assertThat(thread.crest()).as(thread.name()).isCloseTo(crest, within(0.02));
+    });
+  }
+
+  @Test
+  void a_thread_has_no_double_among_those_of_its_pitch() {
+    assertThat(all("2b")).allSatisfy(one -> {
+      List<Double> told = numbers(one.question());
+      double perInch = 5.0 * 25.4 / told.get(2);
+      boolean tapered = told.get(1) - told.get(0) > 0.2;
+      assertThat(MeasuringVariants.threads().stream()
+              .filter(thread -> Math.abs(thread.perInch() - perInch) < 0.3)
+              .filter(thread -> thread.tapered() == tapered)
+              .filter(thread -> Math.abs(thread.crest() - told.get(0)) < 0.1)
+              .map(thread -> thread.name() + " male"))
+          .containsExactly(one.answer());
+    });
+  }
+
+  @Test
+  void a_run_never_chokes_and_the_coupling_gains_more_than_it_loses() {
+    assertThat(all("6a")).allSatisfy(one -> assertThat(first(one.answer())).isBetween(20.0, 125.0));
+    assertThat(all("6d"))
+        .allSatisfy(one -> assertThat(first(one.answer()))
+            .isGreaterThan(0.0)
+            .isGreaterThanOrEqualTo(
+                first(one.way().replaceFirst(".*itself loses ", "")) - 0.051));
+  }
+
+  @Test
+  void a_nozzle_of_the_variants_chokes() {
+    assertThat(all("5d")).allSatisfy(one -> assertThat(first(one.way().replaceFirst(".* = ", "")))
+        .isLessThan(0.528));
+  }
+
+  @Test
+  void a_page_holds_the_questions_then_the_key_and_loads_nothing() {
+    String page = Variants.html(List.of(4, 8), 7L);
+    assertThat(page).contains("4a.", "8d.", "Key of sheet 7").doesNotContain("http", "<script", "1a.");
+    assertThat(page.indexOf("8d.")).isLessThan(page.indexOf("Key of sheet 7"));
+    assertThat(Variants.html(List.of(4, 8), 7L)).isEqualTo(page);
+    assertThat(Variants.html(List.of(4, 8), 8L)).isNotEqualTo(page);
+  }
+
+  @Test
+  void a_lesson_that_does_not_exist_is_refused() {
+    assertThatIllegalArgumentException().isThrownBy(() -> Variants.of(12, 1L));
+  }
+}
