@@ -82,12 +82,12 @@ final class InWords {
             .orElse("not chosen before the plug is known")));
     sheet
         .hose()
-        .ifPresent(hose -> lines.add(
-            new Answer(hose.title(), String.join(" ", hose.sentences(sheet.units())))));
+        .ifPresent(hose ->
+            lines.add(new Answer(hose.title(), String.join(" ", hose.sentences(sheet.units())))));
     sheet
         .receiver()
-        .ifPresent(receiver -> lines.add(
-            new Answer("Receiver", String.join(" ", receiver.sentences(sheet.units())))));
+        .ifPresent(receiver ->
+            lines.add(new Answer("Receiver", String.join(" ", receiver.sentences(sheet.units())))));
     sheet
         .selection()
         .flatMap(InWords::shown)
@@ -95,8 +95,7 @@ final class InWords {
             .forEach(finding -> lines.add(new Answer(
                 "Regulator", capital(finding.outcomeInWords()) + ". " + finding.reason()))));
     readOtherwise(lines, "In the job", sheet.job().remarks(), MOST_OF_JOB);
-    readOtherwise(
-        lines, "In the catalogue", sheet.job().catalogue().remarks(), MOST_OF_CATALOGUE);
+    readOtherwise(lines, "In the catalogue", sheet.job().catalogue().remarks(), MOST_OF_CATALOGUE);
     if (sheet.selection().isEmpty()) {
       ofTheJob(sheet).forEach(finding -> lines.add(new Answer("The job", finding.toString())));
     }
@@ -170,8 +169,8 @@ final class InWords {
   /** What arrives with parts, against what is needed, in a sentence; both ends where it depends on what is not known. */
   static String arrives(Proposal proposal, JobSheet sheet) {
     boolean depends = proposal.findings().stream()
-        .anyMatch(finding ->
-            finding.rule() == Rule.AIR_AT_TOOL && finding.outcome() == RuleOutcome.OPEN);
+        .anyMatch(
+            finding -> finding.rule() == Rule.AIR_AT_TOOL && finding.outcome() == RuleOutcome.OPEN);
     if (!depends) {
       return arrives(proposal.result(), sheet);
     }
@@ -327,10 +326,7 @@ final class InWords {
     all.add(SafetyRules.usFederal().reminder(DEPRESSURISE));
     sheet.plug().map(Identification::cautions).ifPresent(all::addAll);
     sheet.socket().ifPresent(socket -> all.addAll(socket.cautions()));
-    sheet
-        .receiver()
-        .flatMap(ReceiverAnswer::use)
-        .ifPresent(use -> all.addAll(use.cautions()));
+    sheet.receiver().flatMap(ReceiverAnswer::use).ifPresent(use -> all.addAll(use.cautions()));
     for (Caution caution : now) {
       all.add(with.contains(caution) ? caution : of("now", caution));
     }
