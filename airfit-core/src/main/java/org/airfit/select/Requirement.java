@@ -395,9 +395,7 @@ public final class Requirement {
   /** The kind of air at a place, if it is known: in front of a lubricator that which was told, behind it oiled. */
   Optional<Lubrication> lubricationAt(Position position) {
     Slot slot = position.slot();
-    return slot != null && layout.isBeforeLubricator(slot)
-        ? told.find(LUBRICATION)
-        : lubrication();
+    return slot != null && layout.isBeforeLubricator(slot) ? told.find(LUBRICATION) : lubrication();
   }
 
   /** {@return whether couplings are dropped on concrete} */

@@ -1,9 +1,9 @@
 package org.airfit.select;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,7 +19,6 @@ final class RuleSentences {
 
   /** What a reason says of more than one regulator. */
   static final String WHILE_THEY_HOLD = " while the regulators hold";
-
 
   private RuleSentences() {}
 
@@ -223,8 +222,8 @@ final class RuleSentences {
     return job.pressuresAtTool()
         .whileRegulated()
         .filter(held -> held.compareTo(job.leastRange().least()) < 0)
-        .map(held -> tooLow(job, held, units)
-            + " couplings, hoses and adapters do not change that.")
+        .map(
+            held -> tooLow(job, held, units) + " couplings, hoses and adapters do not change that.")
         .orElseGet(() -> "The biggest restriction is " + delivered.bottleneck().name() + ".");
   }
 
@@ -260,7 +259,9 @@ final class RuleSentences {
     if (settling.isEmpty()) {
       Doubt most = doubts.stream().filter(Doubt::isReadable).findFirst().orElse(doubts.get(0));
       return "No single answer settles it; "
-          + (most.equals(doubts.get(0)) ? "most depends on the " : "of what can be read, most depends on the ")
+          + (most.equals(doubts.get(0))
+              ? "most depends on the "
+              : "of what can be read, most depends on the ")
           + most.what() + " (" + most.known(units) + " told): ask for that first.";
     }
     String enough = settling.stream()

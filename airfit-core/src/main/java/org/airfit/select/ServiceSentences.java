@@ -327,10 +327,12 @@ final class ServiceSentences {
         .filter(each -> each.position().slot() != null
             && a.requirement().layout().isBeforeLubricator(each.position().slot()))
         .map(Placed::part)
-        .filter(part -> part.facts().lubrication().filter(Lubrication.DRY::equals).isPresent())
+        .filter(
+            part -> part.facts().lubrication().filter(Lubrication.DRY::equals).isPresent())
         .map(Part::name)
         .collect(Collectors.joining(", "));
-    return dry.isEmpty() || a.requirement().lubrication().filter(Lubrication.DRY::equals).isPresent()
+    return dry.isEmpty()
+            || a.requirement().lubrication().filter(Lubrication.DRY::equals).isPresent()
         ? ""
         : " In front of the lubricator may stand what is kept for dry air: " + dry + ".";
   }

@@ -223,8 +223,8 @@ class LayoutTest {
             Slot.hose("hose", TEN_METRES),
             Slot.coupling("tool"))
         .build();
-    Selection.NothingFits none = (Selection.NothingFits) Selection.of(
-        job, Catalogue.of(parts(regulator("large", 12.0), nipple())));
+    Selection.NothingFits none = (Selection.NothingFits)
+        Selection.of(job, Catalogue.of(parts(regulator("large", 12.0), nipple())));
     assertThat(of(none.nearest().get(0), Rule.AIR_AT_TOOL).reason())
         .contains("Each of these regulators is set too low, so that all must be set higher:"
             + " in the bay 4.00 bar(g), at the bench 5.00 bar(g);");
@@ -391,13 +391,14 @@ class LayoutTest {
             End.parse("3/8 NPT male")));
     Slot oiler = Slot.inLine("oiler", lubricator());
     for (boolean isInFront : new boolean[] {true, false}) {
-      List<Slot> slots = new ArrayList<>(isInFront ? List.of(filter, oiler) : List.of(oiler, filter));
+      List<Slot> slots =
+          new ArrayList<>(isInFront ? List.of(filter, oiler) : List.of(oiler, filter));
       slots.addAll(
           List.of(Slot.coupling("outlet"), Slot.hose("hose", TEN_METRES), Slot.coupling("tool")));
       Requirement job = oiled().layout(Layout.of(slots)).build();
       Selection found = Selection.of(job, Catalogue.of(parts(nipple())));
-      Proposal shown = found.fold(
-          fitting -> fitting.best(), nothing -> nothing.nearest().get(0));
+      Proposal shown =
+          found.fold(fitting -> fitting.best(), nothing -> nothing.nearest().get(0));
       Finding apart = of(shown, Rule.AIR_KEPT_APART);
       assertThat(apart.outcome()).isEqualTo(isInFront ? RuleOutcome.MET : RuleOutcome.UNMET);
       assertThat(apart.reason())

@@ -361,8 +361,9 @@ final class JobLine {
     }
     Field asked = asksLength ? reach.get() : bore.get();
     if (asksLength && bore.isPresent()) {
-      throw bore.get().wrong("asks for the least bore beside the longest hose: a wider hose may always be"
-          + " longer; give a reach in feet or metres, or leave out bore");
+      throw bore.get()
+          .wrong("asks for the least bore beside the longest hose: a wider hose may always be"
+              + " longer; give a reach in feet or metres, or leave out bore");
     }
     if (isThere) {
       throw asked.wrong("asks of a hose that is there and stays; leave out its part");

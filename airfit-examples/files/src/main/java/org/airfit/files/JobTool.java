@@ -27,7 +27,8 @@ final class JobTool {
     Optional<MarkingField> marked = MarkingField.in(tool);
     Range<FreeAirFlow> air = AirField.of(tool, marked, around, remarks);
     Range<GaugePressure> pressure = MarkingField.pressure(tool, marked, remarks);
-    Field least = tool.find("pressure").or(() -> marked.map(MarkingField::field)).orElse(tool);
+    Field least =
+        tool.find("pressure").or(() -> marked.map(MarkingField::field)).orElse(tool);
     Requirement.Builder requirement = least.build(() -> Requirement.forTool(air, pressure));
     requirement.toolInlet(EndField.in(tool.field("inlet", Accepted.END), remarks));
     Optional<Field> rating = tool.find("notAbove", Accepted.GAUGE);

@@ -82,12 +82,12 @@ final class InWords {
             .orElse("not chosen before the plug is known")));
     sheet
         .hose()
-        .ifPresent(hose -> lines.add(
-            new Answer(hose.title(), String.join(" ", hose.sentences(sheet.units())))));
+        .ifPresent(hose ->
+            lines.add(new Answer(hose.title(), String.join(" ", hose.sentences(sheet.units())))));
     sheet
         .receiver()
-        .ifPresent(receiver -> lines.add(
-            new Answer("Receiver", String.join(" ", receiver.sentences(sheet.units())))));
+        .ifPresent(receiver ->
+            lines.add(new Answer("Receiver", String.join(" ", receiver.sentences(sheet.units())))));
     sheet
         .selection()
         .flatMap(InWords::shown)
@@ -185,8 +185,8 @@ final class InWords {
   private static String arrivesAtOne(Proposal proposal, JobSheet sheet) {
     Requirement job = proposal.requirement();
     boolean depends = proposal.findings().stream()
-        .anyMatch(finding ->
-            finding.rule() == Rule.AIR_AT_TOOL && finding.outcome() == RuleOutcome.OPEN);
+        .anyMatch(
+            finding -> finding.rule() == Rule.AIR_AT_TOOL && finding.outcome() == RuleOutcome.OPEN);
     if (!depends) {
       return arrives(proposal.result(), job, sheet.units());
     }
@@ -365,10 +365,7 @@ final class InWords {
     all.add(SafetyRules.usFederal().reminder(DEPRESSURISE));
     sheet.plug().map(Identification::cautions).ifPresent(all::addAll);
     sheet.socket().ifPresent(socket -> all.addAll(socket.cautions()));
-    sheet
-        .receiver()
-        .flatMap(ReceiverAnswer::use)
-        .ifPresent(use -> all.addAll(use.cautions()));
+    sheet.receiver().flatMap(ReceiverAnswer::use).ifPresent(use -> all.addAll(use.cautions()));
     for (Caution caution : now) {
       all.add(with.contains(caution) ? caution : of("now", caution));
     }

@@ -367,10 +367,12 @@ class CounterJobsTest {
     assertThat(arrives(best(sheet))).isGreaterThanOrEqualTo(85.0);
     String text = TextSheet.of(sheet).replaceAll("\\s+", " ");
     assertThat(text)
-        .contains("Longest hose: The longest hose of the catalogue that leaves the tool its pressure is"
-            + " Hose 1/2 in, rubber, 100 ft.")
-        .containsPattern("1/4 in hose: up to [0-9]+ ft; 3/8 in hose: up to [0-9]+ ft; 1/2 in hose: up to"
-            + " [0-9]+ ft; 3/4 in hose: 1000 ft and more\\.");
+        .contains(
+            "Longest hose: The longest hose of the catalogue that leaves the tool its pressure is"
+                + " Hose 1/2 in, rubber, 100 ft.")
+        .containsPattern(
+            "1/4 in hose: up to [0-9]+ ft; 3/8 in hose: up to [0-9]+ ft; 1/2 in hose: up to"
+                + " [0-9]+ ft; 3/4 in hose: 1000 ft and more\\.");
     assertThat(PageSheet.of(sheet)).contains("<th>Longest hose</th>");
     Run run = best(sheet).run();
     for (LongestHose each : LongestHose.ofEverySize(
@@ -380,7 +382,8 @@ class CounterJobsTest {
         sheet.requirement().least(),
         sheet.units())) {
       if (!each.isWithoutEnd()) {
-        assertThat(text).contains(each.size() + ": up to " + sheet.units().say(each.length().orElseThrow()));
+        assertThat(text)
+            .contains(each.size() + ": up to " + sheet.units().say(each.length().orElseThrow()));
       }
     }
   }
@@ -389,9 +392,11 @@ class CounterJobsTest {
   void the_least_bore_is_told_size_by_size() throws Exception {
     String text = TextSheet.of(sheet("counter/least-bore.json")).replaceAll("\\s+", " ");
     assertThat(text)
-        .contains("Least bore: The narrowest hose of the catalogue that leaves the tool its pressure is"
-            + " Hose 1/2 in, rubber, 100 ft.")
-        .containsPattern("with a 3/8 in hose 8[0-9.]+ psig: too little; with a 1/2 in hose 9[0-9.]+ psig: enough");
+        .contains(
+            "Least bore: The narrowest hose of the catalogue that leaves the tool its pressure is"
+                + " Hose 1/2 in, rubber, 100 ft.")
+        .containsPattern(
+            "with a 3/8 in hose 8[0-9.]+ psig: too little; with a 1/2 in hose 9[0-9.]+ psig: enough");
   }
 
   /** A wide hose is cheaper here than a narrow one, and still the narrow one is the answer. */
@@ -401,13 +406,11 @@ class CounterJobsTest {
         .replace("100 ft", "25 ft")
         .replace("22 scfm", "6 scfm");
     String catalogue = Files.readString(JOBS.resolve("quay-street/catalogue.json"));
-    String dear = catalogue.replaceFirst(
-        "(\"id\": \"H14-25\"[^}]*?\"price\": )\"[0-9.]+\"", "$1\"999.00\"");
+    String dear =
+        catalogue.replaceFirst("(\"id\": \"H14-25\"[^}]*?\"price\": )\"[0-9.]+\"", "$1\"999.00\"");
     assertThat(dear).isNotEqualTo(catalogue);
     JobSheet sheet = JobSheet.of(JobFile.read(new Document(
-        "job.json",
-        Json.read("job.json", job),
-        name -> Document.of(name, Json.read(name, dear)))));
+        "job.json", Json.read("job.json", job), name -> Document.of(name, Json.read(name, dear)))));
     assertThat(best(sheet).hose("hose").bore().label())
         .as("the narrow hose of 50 ft, as that of 25 ft is dear")
         .isEqualTo("1/4 in");
@@ -431,7 +434,8 @@ class CounterJobsTest {
         .isCloseTo(80.0, within(0.01));
     String text = TextSheet.of(sheet);
     assertThat(text.replaceAll("\\s+", " "))
-        .contains("Receiver: With the parts proposed the tool needs ", "The receiver for this user: met.")
+        .contains(
+            "Receiver: With the parts proposed the tool needs ", "The receiver for this user: met.")
         .contains("Receiver protection:");
     assertThat(text).contains("A receiver for a user that draws now and then", "Esposito");
     assertThat(PageSheet.of(sheet)).contains("<th>Receiver</th>", "Esposito");
