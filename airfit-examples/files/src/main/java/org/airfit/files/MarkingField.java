@@ -36,6 +36,11 @@ final class MarkingField {
     return Optional.of(new MarkingField(told.get(), marking));
   }
 
+  /** Where it stands. */
+  Field field() {
+    return field;
+  }
+
   /** The marking as it was typed. */
   String typed() {
     return marking.toString();

@@ -143,7 +143,7 @@ class CounterJobsTest {
               part -> part.facts().lubrication().equals(Optional.of(Lubrication.LUBRICATED)));
     }
     assertThat(best(sheet).hose("hose").id()).isEqualTo("H38-50");
-    assertThat(PageSheet.of(sheet)).contains("yellow sleeve");
+    assertThat(PageReasons.of(sheet)).contains("yellow sleeve");
   }
 
   @Test
@@ -368,7 +368,9 @@ class CounterJobsTest {
         "job.json",
         Json.read("job.json", job),
         name -> Document.of(name, Json.read(name, dear)))));
-    assertThat(best(sheet).hose("hose").id()).isEqualTo("H14-25");
+    assertThat(best(sheet).hose("hose").bore().label())
+        .as("the narrow hose of 50 ft, as that of 25 ft is dear")
+        .isEqualTo("1/4 in");
   }
 
   /**

@@ -28,9 +28,8 @@ class KeysTest {
     double reynolds = perArea * bore / VISCOSITY;
     double friction = 0.03;
     for (int i = 0; i < 20; i++) {
-      double root = -2.0
-          * Math.log10(
-              roughnessMm / boreMm / 3.7 + 2.51 / (reynolds * Math.sqrt(friction)));
+      double root =
+          -2.0 * Math.log10(roughnessMm / boreMm / 3.7 + 2.51 / (reynolds * Math.sqrt(friction)));
       friction = 1.0 / (root * root);
     }
     double resistance = friction * lengthM * 1000.0 / boreMm + sumK;
