@@ -19,30 +19,33 @@ final class DeviationLadder {
   static final double ROW = 4.8;
 
   /** How much room the whole takes to the right [mm]. */
-  static final double WIDTH = 80.0;
+  static final double WIDTH = 86.0;
 
   private static final double PER_SIGMA = 5.0;
-  private static final double SIGMAS = 4.0;
+
+  /** A reading further away than so many standard deviations is a triangle. */
+  static final double SIGMAS = 4.0;
+
   private static final double BAND_SIGMAS = 2.0;
 
   private DeviationLadder() {}
 
   /** Draws the readings of a candidate from the left edge and from the top down. */
   static void draw(PlugSvg out, ProfileCandidate candidate, double left, double top) {
-    double read = left + 17.0;
-    double difference = left + 31.0;
-    double zero = left + 34.0 + SIGMAS * PER_SIGMA + 2.0;
+    double read = left + 19.0;
+    double difference = left + 36.0;
+    double zero = left + 39.0 + SIGMAS * PER_SIGMA + 2.0;
     double first = top + 5.0;
     double last = first + candidate.residuals().size() * ROW;
-    out.text(read, top + 2.6, "end", 2.1, fine(), "read, mm");
-    out.text(difference, top + 2.6, "end", 2.1, fine(), "to nominal");
+    out.text(read, top + 2.6, "end", TEXT, fine(), "read, mm");
+    out.text(difference, top + 2.6, "end", TEXT, fine(), "to nominal");
     out.box(
         zero - BAND_SIGMAS * PER_SIGMA, first, 2.0 * BAND_SIGMAS * PER_SIGMA, last - first, BAND);
     for (int sigma = -4; sigma <= 4; sigma += 2) {
       double x = zero + sigma * PER_SIGMA;
       out.rule(x, first, x, last, FINE, sigma == 0 ? 0.3 : 0.1);
       String figure = sigma < 0 ? "−" + -sigma : Integer.toString(sigma);
-      out.text(x, top + 2.6, "middle", 2.1, fine(), sigma == 0 ? "0 σ" : figure);
+      out.text(x, top + 2.6, "middle", TEXT, fine(), sigma == 0 ? "0 σ" : figure);
     }
     double y = first;
     for (Residual residual : candidate.residuals()) {

@@ -44,18 +44,18 @@ import org.airfit.working.UnitSystem;
 public final class PlugDrawing {
 
   /** Above this line stands the name. */
-  static final double HEAD = 14.0;
+  static final double HEAD = 17.8;
 
-  private static final double LEFT = 26.0;
+  private static final double LEFT = 28.0;
   private static final double RIGHT = 24.0;
   private static final double BODY_LENGTH = 9.0;
   private static final double BODY_RISE = 2.5;
-  private static final double OUTLINE_TOP = 31.0;
-  private static final double UPPER_SHELF = 20.0;
-  private static final double LOWER_SHELF = 25.0;
-  private static final double ROW = 5.5;
+  private static final double OUTLINE_TOP = 34.8;
+  private static final double UPPER_SHELF = 23.8;
+  private static final double LOWER_SHELF = 28.8;
+  private static final double ROW = 6.0;
   private static final double HATCH = 1.3;
-  private static final double SPAN_TEXT = 11.0;
+  private static final double SPAN_TEXT = 13.0;
 
   private final PlugProfile profile;
   private final UnitSystem units;
@@ -68,10 +68,14 @@ public final class PlugDrawing {
     this.units = units;
     this.width = Math.max(figureWidth(), LEFT + RULER_LENGTH + RIGHT);
     double ruler = HEAD + figureHeight() + 8.0;
-    this.height = ruler + 17.0;
+    this.height = ruler + 22.0;
 
     PlugSvg out =
-        new PlugSvg(width, height, "Outline of " + profile.displayName() + " to true scale");
+        new PlugSvg(
+            width,
+            height,
+            "Outline of the plug " + profile.displayName()
+                + " to true scale: from outside above, cut open below, with its nine sizes");
     head(out);
     figure(out);
     ruler(out, ruler);
@@ -212,8 +216,14 @@ public final class PlugDrawing {
         "start",
         TEXT,
         fine(),
-        "Sizes " + escaped(profile.provenance().toString()) + ". Nominal sizes in "
-            + units.either("mm", "inches") + ", scale 1:1.");
+        "Sizes " + escaped(profile.provenance().toString()) + ".");
+    out.text(
+        4.0,
+        11.6 + PlugSvg.LINE,
+        "start",
+        TEXT,
+        fine(),
+        "Nominal sizes in " + units.either("mm", "inches") + ", scale 1:1.");
     out.rule(4.0, HEAD, width - 4.0, HEAD, FINE, 0.13);
   }
 
@@ -294,8 +304,8 @@ public final class PlugDrawing {
         + wave(to, wave, axis - radius, axis) + wave(to, wave, axis, axis + radius) + "H" + n(from)
         + "V" + n(axis + shoulder);
     out.dashed(shape, FINE, 0.18, "1.2 0.7");
-    out.text(to + 3.0, axis - radius + 2.4, "start", 2.1, fine(), "body of");
-    out.text(to + 3.0, axis - radius + 5.2, "start", 2.1, fine(), "any shape");
+    out.text(to + 3.0, axis - radius + 2.4, "start", TEXT, fine(), "body of");
+    out.text(to + 3.0, axis - radius + 6.2, "start", TEXT, fine(), "any shape");
   }
 
   private static String wave(double x, double reach, double from, double to) {
@@ -327,7 +337,7 @@ public final class PlugDrawing {
       PlugSvg out, Dimension dimension, double at, double axis, double shelf, String anchor) {
     double x = LEFT + at;
     double y = axis - mm(dimension) / 2.0;
-    double reach = anchor.equals("end") ? -14.0 : 14.0;
+    double reach = anchor.equals("end") ? -17.0 : 17.0;
     out.path("M" + n(x) + " " + n(y) + "V" + n(shelf) + "h" + n(reach), "none", FINE, 0.15);
     out.arrow(x, y, 0, 1);
     out.text(
@@ -394,25 +404,17 @@ public final class PlugDrawing {
     out.rule(left ? edge : x1 - 4.0, y, left ? x2 + 4.0 : edge + SPAN_TEXT, y, FINE, 0.15);
     out.arrow(x1, y, 1, 0);
     out.arrow(x2, y, -1, 0);
-    out.box(edge - 0.4, y - 3.5, SPAN_TEXT + 0.4, 2.9, "#ffffff");
+    out.box(edge - 0.4, y - 3.7, SPAN_TEXT + 0.4, 3.3, "#ffffff");
     out.text(edge, y - 1.1, "start", TEXT, "", label(dimension, size(dimension)));
   }
 
   private void ruler(PlugSvg out, double y) {
     out.rulerAcross(LEFT, y, units);
-    out.text(
-        LEFT,
-        y + 11.0,
-        "start",
-        2.1,
-        fine(),
-        "Lay a steel rule on this one. If they differ, do not hold a plug");
-    out.text(
-        LEFT,
-        y + 13.8,
-        "start",
-        2.1,
-        fine(),
-        "against this sheet: print again at 100 %, not fitted to the page.");
+    out.sentence(
+        4.0,
+        y + 11.5,
+        width - 8.0,
+        "Lay a steel rule on this one. If they differ, do not hold a plug against this sheet:"
+            + " print again at 100 %, not fitted to the page.");
   }
 }

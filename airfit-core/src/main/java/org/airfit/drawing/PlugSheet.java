@@ -66,16 +66,16 @@ public final class PlugSheet {
 
   private static final double MARGIN = 12.0;
   private static final double FIRST = 44.0;
-  private static final double FOOT = 18.0;
+  private static final double FOOT = 26.0;
   private static final double GAP = 4.0;
 
   /** The ruler that runs down, with its figures. */
   private static final double RULER_WIDTH = 11.0;
 
-  private static final double TABLE_WIDTH = 66.0;
-  private static final double TABLE_HEAD = 17.5;
+  private static final double TABLE_WIDTH = 71.0;
+  private static final double TABLE_HEAD = 18.5;
   private static final double TABLE_ROW = 4.8;
-  private static final double LINE = 4.2;
+  private static final double LINE = PlugSvg.LINE;
   private static final double HALF_OF_ONE_IN_TWENTY = 0.025;
 
   private final ReferenceSet set;
@@ -127,16 +127,36 @@ public final class PlugSheet {
 
   /** {@return an HTML page that prints to true scale on this paper} */
   public String html() {
-    return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<title>"
+    StringBuilder sheets = new StringBuilder();
+    for (int i = 0; i < pages.size(); i++) {
+      sheets
+          .append("<section class=\"sheet\" tabindex=\"0\" aria-label=\"page ")
+          .append(i + 1)
+          .append(" of ")
+          .append(pages.size())
+          .append("\">\n")
+          .append(pages.get(i))
+          .append("</section>\n");
+    }
+    return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
+        + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>"
         + escaped(set.name())
         + " to true scale</title>\n<style>\n"
         + "@page { size: " + paper.css + "; margin: 0 }\n"
         + "html, body { margin: 0; padding: 0 }\n"
-        + "svg { display: block; break-after: page }\n"
-        + "svg:last-of-type { break-after: auto }\n"
-        + "@media screen { body { background: #8a9499 } svg { background: #fff; margin: 5mm auto } }\n"
-        + "</style>\n</head>\n<body>\n"
-        + String.join("", pages) + "</body>\n</html>\n";
+        + "h1, .hint { font: bold 16px/1.3 Helvetica, Arial, sans-serif; margin: 0; padding: 3mm 4mm 0 }\n"
+        + ".hint { font-weight: normal; font-size: 14px }\n"
+        + "svg { display: block }\n"
+        + ".sheet { break-after: page }\n"
+        + ".sheet:last-of-type { break-after: auto }\n"
+        + "@media print { h1, .hint { display: none } }\n"
+        + "@media screen { body { background: #e4e8ea; color: #1d2429 } .sheet { overflow-x: auto; margin: 5mm 0 }"
+        + " svg { background: #fff; margin: 0 auto } }\n"
+        + "@media screen and (prefers-color-scheme: dark) { body { background: #15191c; color: #e6eaec } }\n"
+        + "</style>\n</head>\n<body>\n<main>\n<h1>" + escaped(set.name()) + " to true scale</h1>\n"
+        + "<p class=\"hint\">Print at 100 % on " + (paper == Paper.A4 ? "A4" : "Letter")
+        + ", not fitted to the paper. On a narrow screen each page moves sideways.</p>\n"
+        + sheets + "</main>\n</body>\n</html>\n";
   }
 
   /** Something as wide as the page that is not torn apart, drawn from a height downward. */
@@ -164,15 +184,13 @@ public final class PlugSheet {
         blocks.add(block);
       }
     }
-    leftOut.forEach((profile, reason) -> blocks.add(new Block(
-        LINE,
-        (out, y) -> out.text(
-            MARGIN,
-            y + 3.0,
-            "start",
-            2.1,
-            fine(),
-            "Not drawn: " + escaped(profile.displayName() + ", " + reason) + "."))));
+    leftOut.forEach((profile, reason) -> {
+      String sentence = "Not drawn: " + profile.displayName() + ", " + reason + ".";
+      double width = paper.widthMm - 2.0 * MARGIN - RULER_WIDTH;
+      int lines = Paragraph.lines(sentence, TEXT, width).size();
+      blocks.add(new Block(
+          LINE * lines, (out, y) -> out.sentence(MARGIN, y + 3.0, width, sentence)));
+    });
     return blocks;
   }
 
@@ -259,27 +277,24 @@ public final class PlugSheet {
   }
 
   private void foot(PlugSvg out, int number, int count) {
-    double y = paper.heightMm - 10.0;
-    out.text(
-        MARGIN,
-        y - 3.2,
-        "start",
-        2.1,
-        fine(),
-        "usual ±: 19 of 20 new plugs lie within; where a standard gives limits, all that keep to it.");
-    out.text(
+    double width = paper.widthMm - 2.0 * MARGIN;
+    double y = paper.heightMm - FOOT + 4.8;
+    y = out.sentence(
         MARGIN,
         y,
-        "start",
-        2.1,
-        fine(),
-        "Sizes that agree do not prove that two halves mate safely: try them with the pressure off, then raise it "
-            + "slowly.");
+        width,
+        "usual ±: 19 of 20 new plugs lie within; where a standard gives limits, all that keep to it.");
+    y = out.sentence(
+        MARGIN,
+        y,
+        width,
+        "Sizes that agree do not prove that two halves mate safely: try them with the pressure off, then raise it"
+            + " slowly.");
     out.text(
         paper.widthMm - MARGIN,
         y,
         "end",
-        2.1,
+        TEXT,
         fine(),
         "scale 1:1, page " + number + " of " + count);
   }
@@ -295,29 +310,29 @@ public final class PlugSheet {
   }
 
   private static void table(PlugSvg out, PlugProfile profile, double top) {
-    double nominal = MARGIN + 41.0;
-    double usual = MARGIN + 51.0;
-    double read = MARGIN + 53.0;
+    double nominal = MARGIN + 43.0;
+    double usual = MARGIN + 55.0;
+    double read = MARGIN + 57.0;
     double end = MARGIN + TABLE_WIDTH;
     out.text(
         MARGIN, top + 4.2, "start", 3.8, "font-weight=\"bold\"", escaped(profile.displayName()));
     out.text(
-        MARGIN, top + 8.2, "start", 2.1, fine(), escaped(profile.provenance().toString()));
+        MARGIN, top + 8.2, "start", TEXT, fine(), escaped(profile.provenance().toString()));
     profile
         .grooveForm()
         .ifPresent(form -> out.text(
             MARGIN,
-            top + 11.4,
+            top + 12.0,
             "start",
-            2.1,
+            TEXT,
             fine(),
             "locking groove " + form.label()
                 + (form == GrooveForm.FLAT ? "" : "; drawn flat, at its size only")));
     double y = top + TABLE_HEAD - 1.6;
-    out.text(MARGIN, y, "start", 2.1, fine(), "mm");
-    out.text(nominal, y, "end", 2.1, fine(), "nominal");
-    out.text(usual, y, "end", 2.1, fine(), "usual ±");
-    out.text(read + 1.0, y, "start", 2.1, fine(), "as read");
+    out.text(MARGIN, y, "start", TEXT, fine(), "mm");
+    out.text(nominal, y, "end", TEXT, fine(), "nominal");
+    out.text(usual, y, "end", TEXT, fine(), "usual ±");
+    out.text(read + 1.0, y, "start", TEXT, fine(), "as read");
     y = top + TABLE_HEAD;
     out.rule(MARGIN, y, end, y, FINE, 0.25);
     for (Dimension dimension : Dimension.values()) {

@@ -15,7 +15,13 @@ final class PlugSvg extends SvgWriter {
   static final String READ = "#a3262a";
 
   static final String BAND = "#cfe3dc";
-  static final double TEXT = 2.5;
+  
+  /** The size of letters: 11 px on a screen, 8.4 pt on paper [mm]. */
+  static final double TEXT = 2.95;
+
+  /** How far lines of text stand apart [mm]. */
+  static final double LINE = 3.8;
+
   static final double RULER_LENGTH = 50.0;
 
   private static final double ARROW = 1.6;
@@ -59,6 +65,16 @@ final class PlugSvg extends SvgWriter {
   /** Writes text; the content is escaped already or holds elements. */
   void text(double x, double y, String anchor, double size, String more, String content) {
     textOf(x, y, anchor, size, more, content);
+  }
+
+  /** Writes a sentence in as many lines as its width asks, and tells where the next line would stand. */
+  double sentence(double x, double y, double width, String sentence) {
+    double at = y;
+    for (String line : Paragraph.lines(sentence, TEXT, width)) {
+      text(x, at, "start", TEXT, fine(), escaped(line));
+      at += LINE;
+    }
+    return at;
   }
 
   void rule(double x1, double y1, double x2, double y2, String colour, double weight) {
@@ -157,8 +173,9 @@ final class PlugSvg extends SvgWriter {
   /** The symbol of a dimension with its index set low, and what follows it. */
   static String label(Dimension dimension, String rest) {
     String symbol = dimension.symbol();
-    return symbol.charAt(0) + "<tspan dy=\"0.7\" font-size=\"1.8\">" + symbol.substring(2)
-        + "</tspan><tspan dx=\"0.7\" dy=\"-0.7\">" + rest + "</tspan>";
+    return symbol.charAt(0) + "<tspan dy=\"0.8\" font-size=\"2.5\">" + symbol.substring(2)
+        + "</tspan>"
+        + (rest.isEmpty() ? "" : "<tspan dx=\"0.7\" dy=\"-0.8\">" + rest + "</tspan>");
   }
 
   static String fine() {

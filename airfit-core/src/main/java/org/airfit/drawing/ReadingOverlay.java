@@ -16,6 +16,7 @@ import static org.airfit.plug.Dimension.INSERTION_LENGTH;
 import static org.airfit.plug.Dimension.TIP_LENGTH;
 import static org.airfit.plug.Dimension.TIP_TO_COLLAR;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.airfit.internal.Digits;
@@ -53,7 +54,7 @@ public final class ReadingOverlay {
   private static final double TITLE = 9.0;
   private static final double ABOVE = 9.0;
   private static final double TIER = 6.0;
-  private static final double FOOT = 13.0;
+  private static final double FOOT = 3.0;
   private static final double GAP = 5.0;
 
   private final Identification identification;
@@ -78,7 +79,7 @@ public final class ReadingOverlay {
     }
     this.ladder = longest == 0.0 ? EDGE : LEFT + longest + 12.0;
     this.width = Math.max(ladder + DeviationLadder.WIDTH + EDGE, 150.0);
-    this.height = high;
+    this.height = high + legendHeight();
     this.svg = draw();
   }
 
@@ -213,6 +214,13 @@ public final class ReadingOverlay {
     return Math.max(list, figure) + GAP;
   }
 
+  private double legendHeight() {
+    return legend().stream()
+        .mapToDouble(each ->
+            PlugSvg.LINE * Paragraph.lines(each, TEXT, width - 2.0 * EDGE).size())
+        .sum();
+  }
+
   private String draw() {
     PlugSvg out = new PlugSvg(
         width,
@@ -229,30 +237,44 @@ public final class ReadingOverlay {
       y += blockHeight(candidate);
     }
     out.rule(EDGE, y, width - EDGE, y, FINE, 0.13);
-    out.text(
-        EDGE,
-        y + 4.2,
-        "start",
-        2.1,
-        fine(),
-        "Outline at nominal size, 1:1. Red: as read, its deviation drawn "
-            + (magnification == 1 ? "as large as it is" : magnification + " times as large")
-            + ", half of it for a diameter.");
-    out.text(
-        EDGE,
-        y + 7.4,
-        "start",
-        2.1,
-        fine(),
-        "Shaded: where about 19 of 20 plugs of the profile would read, wear allowed for.");
-    out.text(
-        EDGE,
-        y + 10.6,
-        "start",
-        2.1,
-        fine(),
-        "A red triangle: further away than can be drawn here.");
+    double line = y + 4.8;
+    for (String sentence : legend()) {
+      line = out.sentence(EDGE, line, width - 2.0 * EDGE, sentence);
+    }
     return out.close();
+  }
+
+  /** What the marks mean, of those alone that are drawn. */
+  private List<String> legend() {
+    List<String> legend = new ArrayList<>();
+    if (candidates.stream().anyMatch(ReadingOverlay::isDrawable)) {
+      legend.add("Outline at nominal size, 1:1. Red line: as read, its deviation drawn "
+          + (magnification == 1 ? "as large as it is" : magnification + " times as large")
+          + ", half of it for a diameter.");
+    }
+    if (candidates.stream().anyMatch(ReadingOverlay::hasSquare)) {
+      legend.add("Red square: the reading, in standard deviations σ from nominal.");
+    }
+    legend.add("Shaded: where about 19 of 20 plugs of the profile would read, wear allowed for.");
+    if (candidates.stream().anyMatch(this::hasTriangle)) {
+      legend.add("Red triangle: further away than can be drawn here.");
+    }
+    return legend;
+  }
+
+  private static boolean hasSquare(ProfileCandidate candidate) {
+    return candidate.residuals().stream()
+        .anyMatch(residual -> Math.abs(residual.sigmas()) <= DeviationLadder.SIGMAS);
+  }
+
+  private boolean hasTriangle(ProfileCandidate candidate) {
+    return candidate.residuals().stream()
+        .anyMatch(residual -> Math.abs(residual.sigmas()) > DeviationLadder.SIGMAS
+            || (isDrawable(candidate)
+                && magnification
+                        * share(residual.dimension())
+                        * Math.abs(residual.differenceMillimetres())
+                    > REACH));
   }
 
   private void block(PlugSvg out, ProfileCandidate candidate, double top) {
@@ -263,7 +285,7 @@ public final class ReadingOverlay {
         3.4,
         "",
         "<tspan font-weight=\"bold\">" + escaped(candidate.profile().displayName())
-            + "</tspan><tspan dx=\"2.5\" font-size=\"2.5\" " + fine() + ">"
+            + "</tspan><tspan dx=\"2.5\" font-size=\"2.95\" " + fine() + ">"
             + escaped(Digits.percent(candidate.probability()))
             + (candidate.fits() ? "" : "; does not fit") + "</tspan>");
     if (isDrawable(candidate)) {

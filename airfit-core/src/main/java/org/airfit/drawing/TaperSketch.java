@@ -2,6 +2,7 @@ package org.airfit.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import org.airfit.quantity.Length;
 import org.airfit.thread.BsptThread;
 import org.airfit.thread.Gender;
@@ -58,18 +59,18 @@ record TaperSketch(
         l3,
         "pipe D",
         List.of(
-            new Plane("E3", -l3, thread.pitchDiameterInside().millimetres(), false, 0),
-            new Plane("E0", 0.0, thread.pitchDiameterAtSmallEnd().millimetres(), true, 1),
-            new Plane("E1", l1, thread.pitchDiameterAtHandTight().millimetres(), true, 0),
-            new Plane("E5", l5, thread.pitchDiameterAtFullCrests().millimetres(), true, 1),
-            new Plane("E2", l2, thread.pitchDiameterAtEffectiveEnd().millimetres(), true, 0)),
+            new Plane("E_3", -l3, thread.pitchDiameterInside().millimetres(), false, 0),
+            new Plane("E_0", 0.0, thread.pitchDiameterAtSmallEnd().millimetres(), true, 1),
+            new Plane("E_1", l1, thread.pitchDiameterAtHandTight().millimetres(), true, 0),
+            new Plane("E_5", l5, thread.pitchDiameterAtFullCrests().millimetres(), true, 1),
+            new Plane("E_2", l2, thread.pitchDiameterAtEffectiveEnd().millimetres(), true, 0)),
         List.of(
-            new Span("L1 hand tight", 0.0, l1, 0),
-            new Span("L5 full crests", 0.0, l5, 1),
-            new Span("L2 effective", 0.0, l2, 2),
+            new Span("L_1 hand tight", 0.0, l1, 0),
+            new Span("L_5 full crests", 0.0, l5, 1),
+            new Span("L_2 effective", 0.0, l2, 2),
             new Span("V vanish", l2, l4, 2),
-            new Span("L4 whole", 0.0, l4, 3)),
-        List.of(new Span("L3 wrench", -l3, 0.0, 0), new Span("L1 hand tight", 0.0, l1, 0)));
+            new Span("L_4 whole", 0.0, l4, 3)),
+        List.of(new Span("L_3 wrench", -l3, 0.0, 0), new Span("L_1 hand tight", 0.0, l1, 0)));
   }
 
   static TaperSketch of(BsptThread thread) {
@@ -92,7 +93,7 @@ record TaperSketch(
         List.of(
             new Plane(
                 "small end", 0.0, thread.section(Gender.MALE, end).pitch().millimetres(), true, 1),
-            new Plane("gauge plane d2", a, thread.atGaugePlane().pitch().millimetres(), true, 0),
+            new Plane("gauge plane d_2", a, thread.atGaugePlane().pitch().millimetres(), true, 0),
             new Plane("useful end", useful, large.pitch().millimetres(), true, 1)),
         List.of(
             new Span("a gauge length", 0.0, a, 0),
@@ -121,6 +122,30 @@ record TaperSketch(
     return at;
   }
 
+  /** The bends of the male outline, also where a flank runs into the pipe above or the vanishing root below. */
+  List<Double> maleBends(double from, double to) {
+    List<Double> at = new ArrayList<>();
+    double before = from;
+    for (double here : bends(from, to)) {
+      crossing(at, before, here, along -> pitchRadius(along) + tooth(along) - 0.5 * outside);
+      crossing(at, before, here, along -> pitchRadius(along) + tooth(along) - root(along));
+      at.add(here);
+      before = here;
+    }
+    at.sort(null);
+    return at;
+  }
+
+  /** Adds where a difference changes its sign between two bends, along the straight line between them. */
+  private static void crossing(
+      List<Double> at, double from, double to, DoubleUnaryOperator difference) {
+    double one = difference.applyAsDouble(from);
+    double other = difference.applyAsDouble(to);
+    if (one * other < 0.0) {
+      at.add(from + (to - from) * one / (one - other));
+    }
+  }
+
   private double tooth(double along) {
     double p = turn;
     return p * ToothKernels.offset(thread.family().form(), along / p - Math.floor(along / p));
@@ -130,11 +155,17 @@ record TaperSketch(
     double pitch = pitchRadius(along);
     double half = 0.5 * thread.height().millimetres();
     double crest = Math.min(pitch + half, 0.5 * outside);
+    return Math.max(Math.min(crest, pitch + tooth(along)), Math.min(root(along), crest));
+  }
+
+  /** The floor of the male thread: behind the useful length it climbs to the pipe. */
+  private double root(double along) {
+    double half = 0.5 * thread.height().millimetres();
+    double atUseful = pitchRadius(useful) - half;
     double runOut = Math.max(0.0, along - useful) / (end - useful);
-    double rootAtUseful = pitchRadius(useful) - half;
-    double root =
-        runOut == 0.0 ? pitch - half : rootAtUseful + runOut * (0.5 * outside - rootAtUseful);
-    return Math.max(Math.min(crest, pitch + tooth(along)), Math.min(root, crest));
+    return runOut == 0.0
+        ? pitchRadius(along) - half
+        : atUseful + runOut * (0.5 * outside - atUseful);
   }
 
   double femaleRadius(double along) {
@@ -142,6 +173,6 @@ record TaperSketch(
   }
 
   double pitchRadius(double along) {
-    return 0.5 * small + along / 32.0;
+    return 0.5 * small + ToothKernels.TAN_CONE * along;
   }
 }

@@ -20,7 +20,8 @@ import org.airfit.thread.ThreadSection;
  *
  * <pre>
  *   pitch line r(x) = E0/2 + x/32                          x behind the small end of the male thread
- *   flanks fall H in half a pitch, crests and roots are cut (60°) or rounded (55°) at h/2 from the pitch line
+ *   the flanks stand alike on either side of a line square to the axis, not to the cone
+ *   crests and roots are cut (60°) or rounded (55°) at h/2 from the pitch line
  * </pre>
  *
  * <p>E0, h as on {@link NptThread}, H and the two forms as on {@link ThreadForm}. Lengths, heights, the taper and the
@@ -47,7 +48,12 @@ public final class ThreadDrawing {
   private static final double PIPE = 11.0;
   private static final double LIFT = 12.0;
   private static final double ROW = 6.5;
-  private static final double TEXT = 2.8;
+  
+  /** The size of letters: 11 px on a screen, 8.4 pt on paper [mm]. */
+  private static final double TEXT = 2.95;
+
+  private static final double LINE = 3.8;
+
 
   private static final String INK = "#1d2429";
   private static final String FINE = "#5d6a73";
@@ -75,7 +81,7 @@ public final class ThreadDrawing {
         1.0 + sketch.spans().stream().mapToInt(TaperSketch.Span::row).max().orElse(0);
     double dimensions = maleBottom() + 5.0;
     double foot = dimensions + ROW * rows + 6.0;
-    this.height = foot + 29.5;
+    this.height = foot + 27.0 + LINE * source().size();
     this.svg = draw(dimensions, foot);
   }
 
@@ -184,7 +190,8 @@ public final class ThreadDrawing {
       span(sheet, span, dimensions + ROW * (span.row() + 1.0) - 1.0, maleBottom() + 1.0, false);
     }
     foot(sheet, thread, foot);
-    String label = thread + ", gauge planes, scale " + ratio();
+    String label = "Section of " + thread + " hand tight, with its gauge planes and lengths, at scale "
+        + ratio();
     return sheet.svg(width, height, label, TEXT, INK);
   }
 
@@ -210,9 +217,8 @@ public final class ThreadDrawing {
         "start",
         TEXT,
         fine(),
-        "Scale " + ratio()
-            + ", broken towards the axis. The female thread is lifted off the male by "
-            + Digits.fixed(lifted(), 0) + " mm on paper.");
+        "Scale " + ratio() + ", broken towards the axis. The female thread is drawn "
+            + Digits.fixed(lifted(), 0) + " mm off the male.");
     sheet.line(LEFT - 6.0, 20.8, width - 6.0, 20.8, FINE, 0.15, "");
   }
 
@@ -250,7 +256,7 @@ public final class ThreadDrawing {
 
   private void male(ThreadSvg sheet) {
     double to = sketch.end() + PIPE / scale;
-    List<Double> at = new ArrayList<>(sketch.bends(0.0, sketch.end()));
+    List<Double> at = new ArrayList<>(sketch.maleBends(0.0, sketch.end()));
     at.add(to);
     String thread = outline(at, this::x, along -> yMale(sketch.maleRadius(along)));
     double bottom = maleBottom();
@@ -317,7 +323,7 @@ public final class ThreadDrawing {
         x(last) + 1.0,
         yMale(sketch.pitchRadius(last)) + 3.6,
         "start",
-        2.4,
+        TEXT,
         "fill=\"" + CONE + "\"",
         "pitch cone");
   }
@@ -341,7 +347,10 @@ public final class ThreadDrawing {
     }
   }
 
-  /** What a caliper reads on the first thread, and the root below it. */
+  /**
+   * What a caliper reads on the first thread, and the root below it; the bore stands behind the last plane, whose line
+   * would run through its words.
+   */
   private void crests(ThreadSvg sheet) {
     ThreadSection first = sketch.thread().section(Gender.MALE, Length.ofMetres(0.0));
     double end = x(0.0) - 2.0;
@@ -353,20 +362,21 @@ public final class ThreadDrawing {
         end - 3.6,
         crest + 0.2,
         "end",
-        2.6,
+        TEXT,
         "",
         "crest " + diameter(first.major().millimetres()));
     sheet.label(
-        end - 3.6, root + 1.0, "end", 2.6, "", "root " + diameter(first.minor().millimetres()));
+        end - 3.6, root + 1.0, "end", TEXT, "", "root " + diameter(first.minor().millimetres()));
     ThreadSection mouth = sketch.thread().section(Gender.FEMALE, Length.ofMetres(0.0));
     double bore = yFemale(0.5 * mouth.minor().millimetres());
     double face = x(sketch.mouth());
-    sheet.line(face, bore, face + 4.0, bore, FINE, 0.15, "");
+    double clear = sketch.planes().stream().mapToDouble(plane -> x(plane.at())).max().orElse(face);
+    sheet.line(face, bore, clear + 2.0, bore, FINE, 0.15, "");
     sheet.label(
-        face + 4.8,
+        clear + 2.8,
         bore + 1.0,
         "start",
-        2.6,
+        TEXT,
         "",
         "bore " + diameter(mouth.minor().millimetres()));
   }
@@ -381,7 +391,7 @@ public final class ThreadDrawing {
     sheet.line(x(from), crestFrom - 0.4, x(from), y - 0.8, FINE, 0.15, "");
     sheet.line(x(to), crestTo - 0.4, x(to), y - 0.8, FINE, 0.15, "");
     sheet.measure(x(from), x(to), y, FINE);
-    sheet.label(x(to) + 1.5, y + 0.9, "start", 2.6, "", "p " + Digits.fixed(sketch.turn(), 4));
+    sheet.label(x(to) + 1.5, y + 0.9, "start", TEXT, "", "p " + Digits.fixed(sketch.turn(), 4));
   }
 
   private void span(ThreadSvg sheet, TaperSketch.Span span, double y, double from, boolean above) {
@@ -404,9 +414,9 @@ public final class ThreadDrawing {
     }
   }
 
-  /** 1.55 mm is the mean width of a letter or digit at this size. */
+  /** 0.56 em is the mean width of a letter or digit; the line under an index is none. */
   private static boolean fits(String words, double room) {
-    return 1.55 * words.length() < room - 2.0;
+    return 0.56 * TEXT * words.replace("_", "").length() < room - 2.0;
   }
 
   private void foot(ThreadSvg sheet, PipeThread thread, double y) {
@@ -426,8 +436,12 @@ public final class ThreadDrawing {
         TEXT,
         "",
         "one turn changes a diameter by p/16 = " + Digits.fixed(sketch.turn() / 16.0, 4) + " mm.");
-    sheet.text(LEFT - 6.0, y + 8.8, "start", 2.4, fine(), "Source: " + thread.source());
-    double top = y + 14.0;
+    double line = y + 8.8;
+    for (String source : source()) {
+      sheet.text(LEFT - 6.0, line, "start", TEXT, fine(), source);
+      line += LINE;
+    }
+    double top = line + 2.0;
     StringBuilder ticks = new StringBuilder();
     int most = scale >= 10.0 ? 10 : scale >= 5.0 ? 20 : 50;
     for (int i = 0; i <= most; i++) {
@@ -449,10 +463,14 @@ public final class ThreadDrawing {
         LEFT - 6.0,
         top + 11.5,
         "start",
-        2.4,
+        TEXT,
         fine(),
         "mm of the thread. Printed at 100 %, " + most + " mm of this ruler measure "
             + Digits.plain(most * scale) + " mm on a steel rule.");
+  }
+
+  private List<String> source() {
+    return Paragraph.lines("Source: " + sketch.thread().source(), TEXT, width - LEFT);
   }
 
   private static String diameter(double millimetres) {

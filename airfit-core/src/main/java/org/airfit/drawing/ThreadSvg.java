@@ -5,6 +5,11 @@ import org.airfit.internal.SvgWriter;
 /** Draws threads: lines, dots and dimension lines. Not thread-safe. */
 final class ThreadSvg extends SvgWriter {
 
+  /** The index of a symbol, 7 pt as the smallest print, and how low it stands [mm]. */
+  private static final double INDEX = 2.5;
+
+  private static final double DROP = 0.8;
+
   private static final double ARROW = 1.7;
   private static final double ARROW_HALF = 0.32;
 
@@ -54,7 +59,19 @@ final class ThreadSvg extends SvgWriter {
   }
 
   void text(double x, double y, String anchor, double size, String more, String content) {
-    textOf(x, y, anchor, size, more, escaped(content));
+    textOf(x, y, anchor, size, more, low(escaped(content)));
+  }
+
+  /** Sets the index of a symbol low: "E_1 here" has a low 1. */
+  private static String low(String escaped) {
+    int mark = escaped.indexOf('_');
+    if (mark < 0) {
+      return escaped;
+    }
+    String rest = escaped.substring(mark + 2);
+    return escaped.substring(0, mark) + "<tspan dy=\"" + n(DROP) + "\" font-size=\"" + n(INDEX)
+        + "\">" + escaped.charAt(mark + 1) + "</tspan>"
+        + (rest.isEmpty() ? "" : "<tspan dy=\"" + n(-DROP) + "\">" + rest + "</tspan>");
   }
 
   /** A text with a white edge, so that lines behind it give way. */

@@ -17,7 +17,7 @@ final class PipeElement implements FlowElement {
   private static final double STEP = 1.0e-4;
 
   /** A smaller flow loses nothing [kg/s]; see {@link LossModel#loss}. */
-  private static final double COUNTS_FROM = 1.0e-100;
+  static final double COUNTS_FROM = 1.0e-100;
 
   /** A larger flow passes nowhere [kg/s]; see {@link LossModel#loss}. */
   static final double MOST_FLOW = 1.0e90;

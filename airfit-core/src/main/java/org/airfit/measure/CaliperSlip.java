@@ -51,11 +51,17 @@ public enum CaliperSlip {
    * Obtains what the caliper may have shown, were a reading this slip.
    *
    * @param read what was typed, to a hundredth of a millimetre where digits were exchanged
-   * @return the lengths that the slip turns into {@code read}; the reading itself where another size was measured, and
-   *     none where it was just misread
+   * @return the lengths that the slip turns into {@code read}, of at most 10 m as a {@link Reading} is; the reading
+   *     itself where another size was measured, and none where it was just misread
    */
   public List<Length> meant(Length read) {
     Objects.requireNonNull(read, "read");
+    return all(read).stream()
+        .filter(length -> length.metres() <= Reading.LONGEST)
+        .toList();
+  }
+
+  private List<Length> all(Length read) {
     return switch (this) {
       case INCHES_TYPED -> List.of(read.times(MM_PER_INCH));
       case MILLIMETRES_TYPED -> List.of(read.times(1.0 / MM_PER_INCH));

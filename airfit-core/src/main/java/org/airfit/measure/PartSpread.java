@@ -21,10 +21,10 @@ public sealed interface PartSpread {
   /**
    * Obtains a spread from a nominal and a standard deviation.
    *
-   * @param nominal the nominal, above 0
+   * @param nominal the nominal, above 0 and at most 10 m
    * @param standardDeviation the standard deviation from part to part, above 0
    * @return the spread
-   * @throws IllegalArgumentException if one of them is zero
+   * @throws IllegalArgumentException if one of them is zero or above 10 m
    */
   static PartSpread normal(Length nominal, Length standardDeviation) {
     Objects.requireNonNull(nominal, "nominal");
@@ -36,7 +36,7 @@ public sealed interface PartSpread {
    * Obtains a spread from the two limits a standard prints.
    *
    * @param low the lower limit, above 0
-   * @param high the upper limit, above {@code low}
+   * @param high the upper limit, above {@code low} and at most 10 m
    * @return the spread
    * @throws IllegalArgumentException if the limits are not in order
    */
@@ -73,22 +73,22 @@ public sealed interface PartSpread {
   /**
    * A bell-shaped spread around a nominal.
    *
-   * @param nominal the nominal, above 0
+   * @param nominal the nominal, above 0 and at most 10 m
    * @param standardDeviation the standard deviation from part to part, above 0
    */
   record Normal(Length nominal, Length standardDeviation) implements PartSpread {
     /**
      * Checks that both are above zero.
      *
-     * @param nominal the nominal, above 0
+     * @param nominal the nominal, above 0 and at most 10 m
      * @param standardDeviation the standard deviation from part to part, above 0
-     * @throws IllegalArgumentException if one of them is zero
+     * @throws IllegalArgumentException if one of them is zero or above 10 m
      */
     public Normal {
       Objects.requireNonNull(nominal, "nominal");
       Objects.requireNonNull(standardDeviation, "standardDeviation");
-      requireAbove("nominal", nominal);
-      requireAbove("standard deviation", standardDeviation);
+      requireSize("nominal", nominal);
+      requireSize("standard deviation", standardDeviation);
     }
   }
 
@@ -96,25 +96,26 @@ public sealed interface PartSpread {
    * An even spread between two limits.
    *
    * @param low the lower limit, above 0
-   * @param high the upper limit, above {@code low}
+   * @param high the upper limit, above {@code low} and at most 10 m
    */
   record Limits(Length low, Length high) implements PartSpread {
     /**
      * Checks that the limits are in order.
      *
      * @param low the lower limit, above 0
-     * @param high the upper limit, above {@code low}
+     * @param high the upper limit, above {@code low} and at most 10 m
      * @throws IllegalArgumentException if they are not
      */
     public Limits {
       Objects.requireNonNull(low, "low");
       Objects.requireNonNull(high, "high");
-      requireAbove("lower limit", low);
+      requireSize("lower limit", low);
       if (!(high.compareTo(low) > 0)) {
         throw new IllegalArgumentException("upper limit must be above the lower limit "
             + low.inFull(LengthUnit.MILLIMETRE) + ", was " + high.inFull(LengthUnit.MILLIMETRE)
             + "; give the smaller one first");
       }
+      requireSize("upper limit", high);
     }
 
     /** {@return the middle between the limits} */
@@ -153,12 +154,13 @@ public sealed interface PartSpread {
         throw new IllegalArgumentException(
             "pieces must be at least 2 to show a spread, was " + pieces);
       }
-      requireAbove("mean", mean);
+      requireSize("mean", mean);
       if (!(sampleDeviation.metres() > 0.0)) {
         throw new IllegalArgumentException(
             "standard deviation of the pieces must be above 0 mm, was 0 mm"
                 + "; pieces that all read alike were read too coarsely, give the step of the instrument as limits");
       }
+      requireSize("standard deviation of the pieces", sampleDeviation);
     }
 
     /** {@return the mean} */
@@ -236,10 +238,10 @@ public sealed interface PartSpread {
     }
   }
 
-  private static void requireAbove(String name, Length length) {
-    if (!(length.metres() > 0.0)) {
-      throw new IllegalArgumentException(
-          name + " must be above 0 mm, was " + length.inFull(LengthUnit.MILLIMETRE));
+  private static void requireSize(String name, Length length) {
+    if (!(length.metres() > 0.0 && length.metres() <= Reading.LONGEST)) {
+      throw new IllegalArgumentException(name + " must be above 0 mm and at most 10000 mm, was "
+          + length.inFull(LengthUnit.MILLIMETRE));
     }
   }
 }

@@ -8,36 +8,42 @@ import org.airfit.quantity.LengthUnit;
 /**
  * One size as read, with what the reading may be off.
  *
- * @param length what was read
- * @param standardUncertainty one standard deviation of the reading, of instrument and user together, above 0; take it
- *     from an {@link Instrument} or from the spread of your own repeats
+ * @param length what was read, above 0 and at most 10 m
+ * @param standardUncertainty one standard deviation of the reading, of instrument and user together, 1 pm at least; take
+ *     it from an {@link Instrument} or from the spread of your own repeats
  * @param caliper the caliper whose error is in the uncertainty and common to all readings with it; empty for a reading
  *     on its own
  */
 public record Reading(Length length, Length standardUncertainty, Optional<Instrument> caliper) {
 
+  /** The longest size that counts as read [m]; far beyond any caliper, our own choice. */
+  static final double LONGEST = 10.0;
+
+  /** The smallest uncertainty, a picometre, which is less than an atom; our own choice. */
+  private static final Length FINEST = Length.ofMillimetres(1.0e-9);
+
   /**
    * Checks that there is something read and that it is not taken as perfect.
    *
-   * @param length what was read
-   * @param standardUncertainty one standard deviation of the reading, of instrument and user together, above 0; take it
-   *     from an {@link Instrument} or from the spread of your own repeats
+   * @param length what was read, above 0 and at most 10 m
+   * @param standardUncertainty one standard deviation of the reading, of instrument and user together, 1 pm at least;
+   *     take it from an {@link Instrument} or from the spread of your own repeats
    * @param caliper the caliper whose error is in the uncertainty and common to all readings with it; empty for a
    *     reading on its own
-   * @throws IllegalArgumentException if the length or the uncertainty is zero, or the uncertainty is not above the
-   *     caliper's own
+   * @throws IllegalArgumentException if the length or the uncertainty is outside its range, or the uncertainty is not
+   *     above the caliper's own
    */
   public Reading {
     Objects.requireNonNull(length, "length");
     Objects.requireNonNull(standardUncertainty, "standardUncertainty");
     Objects.requireNonNull(caliper, "caliper");
-    if (!(length.metres() > 0.0)) {
-      throw new IllegalArgumentException("reading must be above 0 mm, was "
+    if (!(length.metres() > 0.0 && length.metres() <= LONGEST)) {
+      throw new IllegalArgumentException("reading must be above 0 mm and at most 10000 mm, was "
           + length.inFull(LengthUnit.MILLIMETRE) + "; leave out what was not measured");
     }
-    if (!(standardUncertainty.metres() > 0.0)) {
+    if (standardUncertainty.compareTo(FINEST) < 0) {
       throw new IllegalArgumentException(
-          "standard uncertainty of a reading must be above 0 mm, was "
+          "standard uncertainty of a reading must be at least 1e-9 mm, was "
               + standardUncertainty.inFull(LengthUnit.MILLIMETRE)
               + "; no reading is perfect, take it from an Instrument");
     }
@@ -55,10 +61,10 @@ public record Reading(Length length, Length standardUncertainty, Optional<Instru
   /**
    * Takes down a reading with an uncertainty of its own, which it shares with no other.
    *
-   * @param length what was read
-   * @param standardUncertainty one standard deviation of the reading, above 0
+   * @param length what was read, above 0 and at most 10 m
+   * @param standardUncertainty one standard deviation of the reading, 1 pm at least
    * @return the reading
-   * @throws IllegalArgumentException if the length or the uncertainty is zero
+   * @throws IllegalArgumentException if the length or the uncertainty is outside its range
    */
   public static Reading of(Length length, Length standardUncertainty) {
     Objects.requireNonNull(length, "length");

@@ -173,8 +173,12 @@ final class SlipSearch {
 
   private void all(CaliperSlip kind) {
     List<PlugReading> as = readings.stream()
-        .map(reading -> as(reading, kind.meant(reading.length()).get(0)))
+        .flatMap(
+            reading -> kind.meant(reading.length()).stream().map(length -> as(reading, length)))
         .toList();
+    if (as.size() < readings.size()) {
+      return;
+    }
     double log = Math.log(kind.chance()) + readings.size() * Math.log(kind.stretch());
     found.add(new Found(readings, kind, Optional.empty(), Optional.empty(), weights(as, log)));
   }

@@ -1,9 +1,13 @@
 package org.airfit.quantity;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import org.airfit.internal.Digits;
 import org.airfit.source.Source;
 
@@ -18,6 +22,8 @@ import org.airfit.source.Source;
  *   <li>Cubic feet: standard cubic feet at 60 °F and at 68 °F (both 14.7 psia), and ISO 8778 (ANR).
  *   <li>Cubic metres and litres: ISO 8778 (ANR), DIN 1343 and ISO 1217.
  *   <li>Either, where the site is known: free air at the site; see {@link #atSite}.
+ *   <li>Normal litres and standard litres ('400 Nl/min', 'slpm'): DIN 1343 at 0 °C, as the word once meant, and ISO 8778
+ *       (ANR) at 20 °C, as makers of pneumatic parts often mean it; never the air of the site.
  * </ul>
  *
  * <p>Which readings are usual is common practice, no source. This class is immutable, thread-safe and value-based.
@@ -46,17 +52,51 @@ public final class UnmarkedFlow {
 
   private static final String SITE = "free air at the site";
 
-  private static final Grammar<VolumeFlowUnit> GRAMMAR = Grammar.ofUnits(
-      "flow of air", VolumeFlowUnit.values(), List.of("4 cfm", "400 L/min", "1.2 m3/min"));
+  /** The marks of litres that are counted at one state by some and at another by others. */
+  private static final List<String> NORMAL_MARKS = List.of("N", "S");
+
+  /** A unit of volume flow with such a mark, or without one. */
+  private record Marked(VolumeFlowUnit unit, String mark) {}
+
+  private static final Grammar<Marked> GRAMMAR = Grammar.ofWords(
+      "flow of air",
+      words(),
+      Map.of(),
+      Arrays.stream(VolumeFlowUnit.values())
+          .map(VolumeFlowUnit::symbol)
+          .collect(Collectors.joining(", ")),
+      List.of("4 cfm", "400 L/min", "1.2 m3/min", "400 NL/min"));
 
   private final double value;
-  private final VolumeFlowUnit unit;
+  private final Marked unit;
   private final List<Reading> readings;
 
-  private UnmarkedFlow(double value, VolumeFlowUnit unit, List<Reading> readings) {
+  private UnmarkedFlow(double value, Marked unit, List<Reading> readings) {
     this.value = value;
     this.unit = unit;
     this.readings = List.copyOf(readings);
+  }
+
+  private static Map<String, Marked> words() {
+    Map<String, Marked> words = new LinkedHashMap<>();
+    for (VolumeFlowUnit unit : VolumeFlowUnit.values()) {
+      List<String> plain = new ArrayList<>(unit.scale().spellings());
+      plain.add(unit.symbol());
+      for (String word : plain) {
+        words.put(word, new Marked(unit, ""));
+        if (isLitre(unit)) {
+          NORMAL_MARKS.forEach(mark -> words.put(mark + word, new Marked(unit, mark)));
+        }
+      }
+    }
+    return words;
+  }
+
+  private static boolean isLitre(VolumeFlowUnit unit) {
+    return switch (unit) {
+      case LITRE_PER_SECOND, LITRE_PER_MINUTE -> true;
+      default -> false;
+    };
   }
 
   /**
@@ -68,9 +108,19 @@ public final class UnmarkedFlow {
    * @throws IllegalArgumentException if {@code value} is NaN, infinite or negative
    */
   public static UnmarkedFlow of(double value, VolumeFlowUnit unit) {
-    Objects.requireNonNull(unit, "unit");
+    return of(value, new Marked(Objects.requireNonNull(unit, "unit"), ""));
+  }
+
+  private static UnmarkedFlow of(double value, Marked marked) {
+    VolumeFlowUnit unit = marked.unit();
     List<Reading> readings = new ArrayList<>();
-    if (isCubicFoot(unit)) {
+    if (!marked.mark().isEmpty()) {
+      String litre = marked.mark().equals("N") ? "normal litres" : "standard litres";
+      readings.add(
+          reading(litre + " at 0 °C (DIN 1343)", value, unit, ReferenceState.NORMAL));
+      readings.add(
+          reading(litre + " at 20 °C (ISO 8778, ANR)", value, unit, ReferenceState.ANR));
+    } else if (isCubicFoot(unit)) {
       readings.add(reading("standard cubic feet at 60 °F", value, unit, ReferenceState.SCFM_60F));
       readings.add(reading("standard cubic feet at 68 °F", value, unit, ReferenceState.SCFM_68F));
       readings.add(reading("ISO 8778 (ANR)", value, unit, ReferenceState.ANR));
@@ -80,7 +130,7 @@ public final class UnmarkedFlow {
       readings.add(
           reading("ISO 1217 (compressor inlet)", value, unit, ReferenceState.COMPRESSOR_INLET));
     }
-    return new UnmarkedFlow(value, unit, readings);
+    return new UnmarkedFlow(value, marked, readings);
   }
 
   private static boolean isCubicFoot(VolumeFlowUnit unit) {
@@ -98,8 +148,8 @@ public final class UnmarkedFlow {
   /**
    * Reads what people type.
    *
-   * @param text a number and a unit of volume flow without a mark of where it is counted, such as "4 CFM" or "400
-   *     l/min"
+   * @param text a number and a unit of volume flow without a mark that tells where it is counted, such as "4 CFM",
+   *     "400 l/min" or "400 Nl/min"
    * @return the readings
    * @throws QuantityFormatException if the text is no such flow; it tells where and what would be accepted
    */
@@ -108,7 +158,8 @@ public final class UnmarkedFlow {
   }
 
   /**
-   * Adds the reading of free air as it is where the tool or the compressor stands; dry air is counted.
+   * Adds the reading of free air as it is where the tool or the compressor stands; dry air is counted. A flow in normal
+   * or standard litres has no such reading and stays as it is.
    *
    * @param pressure the atmosphere at the site, in [50, 200] kPa
    * @param temperature the temperature there, in [-100, 100] °C
@@ -118,9 +169,12 @@ public final class UnmarkedFlow {
   public UnmarkedFlow atSite(AbsolutePressure pressure, Temperature temperature) {
     ReferenceState site =
         ReferenceState.of("site", temperature, pressure, 0.0, Source.derived("air at the site"));
+    if (!unit.mark().isEmpty()) {
+      return this;
+    }
     List<Reading> all = new ArrayList<>();
     readings.stream().filter(reading -> !reading.name().equals(SITE)).forEach(all::add);
-    all.add(reading(SITE, value, unit, site));
+    all.add(reading(SITE, value, unit.unit(), site));
     return new UnmarkedFlow(value, unit, all);
   }
 
@@ -139,6 +193,15 @@ public final class UnmarkedFlow {
     return readings.stream().map(Reading::flow).max(Comparator.naturalOrder()).orElseThrow();
   }
 
+  /**
+   * {@return all that the flow may be, both ends counted at one state: that of the most usual reading}
+   */
+  public Range<FreeAirFlow> range() {
+    ReferenceState state = readings.get(0).flow().reference();
+    return new Range<>(
+        FreeAirFlow.from(least().massFlow(), state), FreeAirFlow.from(most().massFlow(), state));
+  }
+
   @Override
   public boolean equals(Object other) {
     return other instanceof UnmarkedFlow that && readings.equals(that.readings);
@@ -152,6 +215,6 @@ public final class UnmarkedFlow {
   /** {@return the flow as it was given, such as "4 cfm", as {@code parse} reads it back but for a site} */
   @Override
   public String toString() {
-    return Digits.plain(value) + " " + unit.symbol();
+    return Digits.plain(value) + " " + unit.mark() + unit.unit().symbol();
   }
 }

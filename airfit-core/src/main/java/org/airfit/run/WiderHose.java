@@ -42,15 +42,42 @@ public final class WiderHose {
    */
   public static List<WiderHose> tried(
       Run run, String hose, MassFlow demand, GaugePressure least, UnitSystem units) {
+    Objects.requireNonNull(units, "units");
+    return run.conduit(hose)
+        .map(old -> tried(
+            run, hose, demand, least, HoseSize.widerThan(old.bore(), units)))
+        .orElseGet(List::of);
+  }
+
+  /**
+   * Tries every size, from the narrowest on, until the tool has its pressure: the last is the least bore that does.
+   *
+   * @param run the run as it is
+   * @param hose the name of the hose in the run
+   * @param demand the flow the tool takes
+   * @param least the least pressure at the tool, not below the atmosphere
+   * @param units whether to try sizes in millimetres or in inches
+   * @return those tried, narrowest first: only the last may be enough; empty where the element is no hose but a part
+   * @throws IllegalArgumentException if the run has no such element, or {@code least} is negative
+   */
+  public static List<WiderHose> triedFromNarrowest(
+      Run run, String hose, MassFlow demand, GaugePressure least, UnitSystem units) {
+    Objects.requireNonNull(units, "units");
+    return tried(run, hose, demand, least, HoseSize.all(units));
+  }
+
+  private static List<WiderHose> tried(
+      Run run, String hose, MassFlow demand, GaugePressure least, List<HoseSize> sizes) {
     Objects.requireNonNull(demand, "demand");
     Run.requireNoVacuum(Objects.requireNonNull(least, "least"));
-    Objects.requireNonNull(units, "units");
     List<WiderHose> tried = new ArrayList<>();
-    Conduit old = run.conduit(hose).orElse(null);
+    Conduit old = Objects.requireNonNull(run, "run")
+        .conduit(Objects.requireNonNull(hose, "hose"))
+        .orElse(null);
     if (old == null) {
       return List.of();
     }
-    for (HoseSize size : HoseSize.widerThan(old.bore(), units)) {
+    for (HoseSize size : sizes) {
       Run wider = run.replacing(hose, old.withBore(size.bore()));
       WiderHose next = new WiderHose(new Values(size, wider, wider.at(demand), least));
       tried.add(next);

@@ -12,6 +12,9 @@ import org.airfit.working.UnitSystem;
  */
 public final class Doubt {
 
+  /** What the name of a doubt about a wall begins with. */
+  static final String ROUGHNESS = "roughness of ";
+
   private final String what;
   private final Told si;
   private final Told us;
@@ -47,6 +50,11 @@ public final class Doubt {
    */
   public String known(UnitSystem units) {
     return in(units).known();
+  }
+
+  /** Whether somebody at the part can read or measure it: nobody does so with the roughness of a wall. */
+  boolean isReadable() {
+    return !what.startsWith(ROUGHNESS);
   }
 
   /** {@return whether it alone can settle that there is enough air, all else taken at its worst} */

@@ -313,7 +313,7 @@ final class Doubts {
         value -> run.replacing(name, worst.withBore(Length.ofMetres(value))).arriving(job.demand()),
         Doubts::length);
     add(
-        "roughness of " + name,
+        Doubt.ROUGHNESS + name,
         worst.roughness().metres(),
         best.roughness().metres(),
         value -> run.replacing(

@@ -134,8 +134,20 @@ public final class Layout {
 
   /** Whether a lubricator stands in the line. */
   boolean hasLubricator() {
-    return slots.stream()
-        .anyMatch(slot -> slot instanceof Slot.InLine line && line.kind() == DeviceKind.LUBRICATOR);
+    return slots.stream().anyMatch(Layout::isLubricator);
+  }
+
+  /** Whether a slot stands in front of the first lubricator, which therefore does not oil the air in it. */
+  boolean isBeforeLubricator(Slot slot) {
+    int first = 0;
+    while (first < slots.size() && !isLubricator(slots.get(first))) {
+      first++;
+    }
+    return first < slots.size() && slots.indexOf(slot) < first;
+  }
+
+  private static boolean isLubricator(Slot slot) {
+    return slot instanceof Slot.InLine line && line.kind() == DeviceKind.LUBRICATOR;
   }
 
   @Override

@@ -3,6 +3,7 @@ package org.airfit.select;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,6 +16,10 @@ import org.airfit.working.UnitSystem;
 
 /** What each rule answers for an assembly, and the sentence that says why, with its numbers in the units asked for. */
 final class RuleSentences {
+
+  /** What a reason says of more than one regulator. */
+  static final String WHILE_THEY_HOLD = " while the regulators hold";
+
 
   private RuleSentences() {}
 
@@ -127,7 +132,7 @@ final class RuleSentences {
         .whileRegulated()
         .map(held -> "The dead-end pressure at the tool is " + units.say(held)
             + (regulators > 1
-                ? " while the regulators hold and " + highest + " if they fail"
+                ? WHILE_THEY_HOLD + " and " + highest + " if they fail"
                 : " while the regulator holds and " + highest + " if it fails"))
         .orElse("The dead-end pressure at the tool is up to " + highest);
     if (job.toolRating().isEmpty()) {
@@ -143,7 +148,8 @@ final class RuleSentences {
     return PartChecks.isToolSparedByRegulator(job)
         ? RuleAnswer.metWhileRegulated(compared + ". A relief valve behind the "
             + (regulators > 1 ? "last regulator" : "regulator")
-            + ", set to at most what the maker allows, guards the tool if the regulator fails.")
+            + ", set to at most what the maker allows, guards the tool if "
+            + (regulators > 1 ? "they fail." : "the regulator fails."))
         : RuleAnswer.met(compared + ".");
   }
 
@@ -216,26 +222,54 @@ final class RuleSentences {
     return job.pressuresAtTool()
         .whileRegulated()
         .filter(held -> held.compareTo(job.leastRange().least()) < 0)
-        .map(held -> "The regulator holds only " + units.say(held)
-            + ": couplings, hoses and adapters do not change that.")
+        .map(held -> tooLow(job, held, units)
+            + " couplings, hoses and adapters do not change that.")
         .orElseGet(() -> "The biggest restriction is " + delivered.bottleneck().name() + ".");
+  }
+
+  /** The regulators that are set below what the tool needs, all of them: one that is raised alone helps nothing. */
+  private static String tooLow(Requirement job, GaugePressure held, UnitSystem units) {
+    List<String> low = new ArrayList<>();
+    job.pressures()
+        .whileRegulated()
+        .filter(set -> set.compareTo(job.leastRange().least()) < 0)
+        .ifPresent(set -> low.add("the one in front of the piping " + units.say(set)));
+    for (Slot slot : job.layout().slots()) {
+      if (slot instanceof Slot.Regulated regulated
+          && regulated.set().compareTo(job.leastRange().least()) < 0) {
+        low.add(regulated.name() + " " + units.say(regulated.set()));
+      }
+    }
+    return low.size() < 2
+        ? "The regulator holds only " + units.say(held) + ":"
+        : "Each of these regulators is set too low, so that all must be set higher: "
+            + String.join(", ", low) + ";";
   }
 
   private static String has(RunResult result, UnitSystem units) {
     return result.fold(delivered -> units.say(delivered.atToolGauge()), starved -> "no air at all");
   }
 
-  /** What is to be asked, the one first that settles most. */
+  /** What is to be asked, the one first that settles most; what nobody can read off a part comes last. */
   private static String doubts(List<Doubt> doubts, UnitSystem units) {
-    String enough = doubts.stream()
+    List<Doubt> settling = doubts.stream()
         .filter(Doubt::settles)
+        .sorted(Comparator.comparing((Doubt doubt) -> !doubt.isReadable()))
+        .toList();
+    if (settling.isEmpty()) {
+      Doubt most = doubts.stream().filter(Doubt::isReadable).findFirst().orElse(doubts.get(0));
+      return "No single answer settles it; "
+          + (most.equals(doubts.get(0)) ? "most depends on the " : "of what can be read, most depends on the ")
+          + most.what() + " (" + most.known(units) + " told): ask for that first.";
+    }
+    String enough = settling.stream()
         .map(doubt -> doubt.what() + " is " + doubt.enoughIf(units).orElseThrow() + " ("
             + doubt.known(units) + " told)")
         .collect(Collectors.joining(", or if the "));
-    return enough.isEmpty()
-        ? "No single answer settles it; most depends on the " + doubts.get(0).what() + " ("
-            + doubts.get(0).known(units) + " told): ask for that first."
-        : "It is enough if the " + enough + ": ask for the first of these.";
+    return "It is enough if the " + enough + ": "
+        + (settling.get(0).isReadable()
+            ? settling.size() > 1 ? "ask for the first of these." : "ask for it."
+            : "nobody reads that off a part; try it, with a gauge at the inlet of the tool while it runs.");
   }
 
   static RuleAnswer reach(Assembly a, UnitSystem units) {

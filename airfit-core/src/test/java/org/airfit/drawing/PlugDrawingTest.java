@@ -128,8 +128,8 @@ class PlugDrawingTest {
     assertThat(ridge.stretches())
         .extracting(PlugDrawing.Stretch::outside)
         .containsExactly(20.0, 24.0, 17.0, 22.0);
-    // the axis lies at 31 + 12 + 2.5, the tip face at 26
-    assertThat(ridge.svg()).contains("L34 35.5 L34 33.5 L34 33.5 L34 37");
+    // the axis lies at 34.8 + 12 + 2.5, the tip face at 28
+    assertThat(ridge.svg()).contains("L36 39.3 L36 37.3 L36 37.3 L36 40.8");
   }
 
   @Test
@@ -145,7 +145,7 @@ class PlugDrawingTest {
   @Test
   void short_lengths_are_written_beside_their_arrows() {
     String svg = drawingOf(20, 23, 11, 15, 4, 17, 7, 23, 9).svg();
-    assertThat(svg).containsPattern("<text x=\"12\"[^>]*>L<tspan[^>]*>c<"); // 26 − 3 − 11
-    assertThat(svg).containsPattern("<text x=\"44\"[^>]*>W<tspan[^>]*>g<"); // 26 + 15 + 3
+    assertThat(svg).containsPattern("<text x=\"12\"[^>]*>L<tspan[^>]*>c<"); // 28 − 3 − 13
+    assertThat(svg).containsPattern("<text x=\"46\"[^>]*>W<tspan[^>]*>g<"); // 28 + 15 + 3
   }
 }

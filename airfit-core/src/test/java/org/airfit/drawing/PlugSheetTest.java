@@ -77,7 +77,7 @@ class PlugSheetTest {
     String all = String.join("", sheet.pages());
     assertThat(all).doesNotContain("scale(").contains("translate(");
     // tip face to stop face of the heron, 46 mm, stands as a length of its outline
-    assertThat(all).contains("M26 48.15 L26 36.35").contains("L72 34.35");
+    assertThat(all).contains("M28 51.95 L28 40.15").contains("L74 38.15");
     assertThat(sheet.leftOut()).isEmpty();
     assertThat(sheet.paper()).isEqualTo(paper);
     assertThat(sheet.referenceSet()).isSameAs(BIRDS);
@@ -153,8 +153,8 @@ class PlugSheetTest {
     Matcher moved = Pattern.compile("translate\\(([0-9.]+) ([0-9.]+)\\)")
         .matcher(sheet.pages().get(0));
     assertThat(moved.find()).isTrue();
-    // 210 mm less margin 12, ruler 11 and figure 26 + 70 + 9 + 24
-    assertThat(Double.parseDouble(moved.group(1))).isCloseTo(58.0, within(1.0e-9));
+    // 210 mm less margin 12, ruler 11 and figure 28 + 70 + 9 + 24
+    assertThat(Double.parseDouble(moved.group(1))).isCloseTo(56.0, within(1.0e-9));
     assertThat(Double.parseDouble(moved.group(2))).isGreaterThan(44.0 + 9 * 4.8);
   }
 

@@ -92,8 +92,14 @@ class ThreadDrawingTest {
         .toList();
   }
 
+  private static final Pattern TEXT = Pattern.compile("<text[^>]*>(.*?)</text>");
+
+  /** What can be read, with an index written behind its symbol. */
   private static List<String> texts(ThreadDrawing drawing) {
-    return elements(drawing, "text").stream().map(Element::text).toList();
+    return TEXT.matcher(drawing.svg())
+        .results()
+        .map(text -> text.group(1).replaceAll("<[^>]*>", ""))
+        .toList();
   }
 
   @ParameterizedTest(name = "{index}")
@@ -208,22 +214,122 @@ class ThreadDrawingTest {
     return scale == Math.rint(scale) ? Integer.toString((int) scale) : Double.toString(scale);
   }
 
+  /** A point of an outline [mm on paper]. */
+  private record Point(double x, double y) {}
+
+  /** The bends of the outline of the female thread, then those of the male, as drawn in ink. */
+  private static List<List<Point>> outlines(ThreadDrawing drawing) {
+    return elements(drawing, "path").stream()
+        .filter(path -> path.attribute("fill").equals("none"))
+        .map(path -> path.attribute("d"))
+        .filter(d -> d.split("L", -1).length > 12)
+        .map(d -> {
+          List<Point> points = new ArrayList<>();
+          Matcher point = Pattern.compile("[ML]([0-9.-]+) ([0-9.-]+)").matcher(d);
+          while (point.find()) {
+            points.add(
+                new Point(Double.parseDouble(point.group(1)), Double.parseDouble(point.group(2))));
+          }
+          return points;
+        })
+        .toList();
+  }
+
+  /**
+   * ASME B1.20.1 and ISO 7-1: the line that halves the angle between the flanks is perpendicular to the axis, so both
+   * flanks stand 30° (NPT) or 27.5° (R) from it. Square to the cone one would stand 1.79° nearer, the other further.
+   * Every end of a straight flank is printed to {@code PAPER}; that over its length is the tolerance.
+   */
+  @ParameterizedTest(name = "{index}")
+  @MethodSource("all")
+  void both_flanks_stand_half_the_angle_from_a_line_square_to_the_axis(ThreadDrawing drawing) {
+    double half = 0.5 * drawing.thread().family().flankAngleDegrees();
+    double height = drawing.scale() * drawing.thread().height().millimetres();
+    List<List<Point>> outlines = outlines(drawing);
+    assertThat(outlines).hasSize(2);
+    int flanks = 0;
+    for (List<Point> outline : outlines) {
+      for (int i = 1; i < outline.size(); i++) {
+        double along = outline.get(i).x - outline.get(i - 1).x;
+        double across = Math.abs(outline.get(i).y - outline.get(i - 1).y);
+        if (across > 0.45 * height) { // an arc has shorter steps, and so has what runs out
+          flanks++;
+          double tolerance = Math.toDegrees(2.0 * PAPER / across);
+          assertThat(Math.toDegrees(Math.atan2(along, across))).isCloseTo(half, within(tolerance));
+        }
+      }
+    }
+    assertThat(flanks).isGreaterThanOrEqualTo(12);
+  }
+
+  /**
+   * The printed height of the sharp triangle of a taper thread: the flanks of a drawn turn, prolonged, meet half of it
+   * above and below the pitch line, and from there to the next such place is one pitch.
+   */
   @Test
-  void the_outline_of_a_turn_is_that_of_the_standards() {
+  void the_flanks_of_a_drawn_turn_meet_at_the_height_the_standards_print() {
+    // as thread_forms.csv has them, read in two prints
+    Map<ThreadForm, Double> printed =
+        Map.of(ThreadForm.FLAT_60, 0.865743, ThreadForm.ROUND_55, 0.960237);
+    printed.forEach((form, high) -> {
+      double down = (ToothKernels.offset(form, 0.24) - ToothKernels.offset(form, 0.26)) / 0.02;
+      double up = (ToothKernels.offset(form, 0.76) - ToothKernels.offset(form, 0.74)) / 0.02;
+      double right = ToothKernels.offset(form, 0.25) / down + 0.25; // where the pitch line is met
+      double left = 0.75 - ToothKernels.offset(form, 0.75) / up;
+      // parted by half a pitch on the pitch line, and the sharp root lies between
+      assertThat(left - right).isCloseTo(0.5, within(1.0e-12));
+      assertThat(2.0 * (left - right) * down * up / (down + up)).isCloseTo(high, within(1.0e-6));
+      // radius along the axis: the pitch line climbs by 1/32, on either side the flanks slope alike
+      assertThat(down - 1.0 / 32.0).isCloseTo(up + 1.0 / 32.0, within(1.0e-9));
+    });
+  }
+
+  @Test
+  void crests_and_roots_reach_half_the_height_from_the_pitch_line() {
     for (ThreadForm form : ThreadForm.values()) {
       double half = 0.5 * form.heightOverPitch();
       assertThat(ToothKernels.offset(form, 0.0)).isCloseTo(half, within(1.0e-12));
-      assertThat(ToothKernels.offset(form, 0.5)).isCloseTo(-half, within(1.0e-12));
-      assertThat(ToothKernels.offset(form, 0.25)).isCloseTo(0.0, within(1.0e-12));
-      // the slope of a flank is the cotangent of half the flank angle
-      double slope = (ToothKernels.offset(form, 0.24) - ToothKernels.offset(form, 0.26)) / 0.02;
-      assertThat(slope)
-          .isCloseTo(
-              1.0 / Math.tan(Math.toRadians(0.5 * form.flankAngleDegrees())), within(1.0e-9));
+      assertThat(ToothKernels.offset(form, 0.49)).isCloseTo(-half, within(2.0e-4));
+      for (int i = 0; i <= 1000; i++) { // an arc whose tangent lies along the cone rises 7e-5 above its middle
+        assertThat(Math.abs(ToothKernels.offset(form, i / 1001.0))).isLessThan(half + 1.0e-4);
+      }
     }
-    // an arc joins its flank without a step: 1e-6 of the printed radius is its last digit
-    double reach = 0.137329 * Math.cos(Math.toRadians(27.5));
-    assertThat(ToothKernels.offset(ThreadForm.ROUND_55, reach - 1.0e-9))
-        .isCloseTo(ToothKernels.offset(ThreadForm.ROUND_55, reach + 1.0e-9), within(2.0e-6));
+    // an arc joins its flank without a step: the circle of the printed radius, 0.137278 P, to 0.05 %
+    double reach = 0.137224 * Math.cos(Math.toRadians(27.5));
+    assertThat(ToothKernels.offset(ThreadForm.ROUND_55, reach - 1.0e-6))
+        .isCloseTo(ToothKernels.offset(ThreadForm.ROUND_55, reach + 1.0e-6), within(1.0e-5));
+  }
+
+  /** The plane E5 and every other stands clear of the words beside the bore. */
+  @ParameterizedTest(name = "{index}")
+  @MethodSource("all")
+  void no_plane_strikes_through_the_size_of_the_bore(ThreadDrawing drawing) {
+    Element bore = elements(drawing, "text").stream()
+        .filter(text -> text.text().startsWith("bore"))
+        .findFirst()
+        .orElseThrow();
+    double left = bore.number("x");
+    double right = left + 0.56 * bore.number("font-size") * bore.text().length();
+    double high = bore.number("y");
+    Pattern upright = Pattern.compile("M([0-9.]+) ([0-9.]+)L\\1 ([0-9.]+)");
+    int tried = 0;
+    for (Element path : elements(drawing, "path")) {
+      Matcher line = upright.matcher(path.attribute("d"));
+      if (line.matches()
+          && Double.parseDouble(line.group(2)) < high
+          && Double.parseDouble(line.group(3)) > high - 2.0) {
+        tried++;
+        double x = Double.parseDouble(line.group(1));
+        assertThat(x < left - 0.5 || x > right).as("a line at %s", x).isTrue();
+      }
+    }
+    assertThat(tried).isGreaterThanOrEqualTo(2);
+  }
+
+  /** 7 pt is 2.47 mm. */
+  @ParameterizedTest(name = "{index}")
+  @MethodSource("all")
+  void no_letter_is_smaller_than_7_pt(ThreadDrawing drawing) {
+    assertThat(drawing.svg()).doesNotContainPattern("font-size=\"([01]|2\\.[0-3]|2\\.4[0-6])");
   }
 }

@@ -120,4 +120,43 @@ class UnmarkedFlowTest {
       assertThat(FreeAirFlow.parse(typed).cubicFeetPerMinute()).isCloseTo(25.0, within(1.0e-12));
     }
   }
+
+  /** By the equation of state at 0 °C and 1.01325 bar; real air is 0.05 % denser, 1.2929 kg/m³ in handbooks. */
+  @ParameterizedTest
+  @CsvSource({"400 Nl/min", "400 NL/min", "400 N L/min", "400 nl/min", "400 Nlpm"})
+  void normal_litres_are_counted_at_two_states_and_never_at_the_site(String text) {
+    UnmarkedFlow flow = UnmarkedFlow.parse(text)
+        .atSite(AbsolutePressure.ofKilopascals(84.3), Temperature.ofCelsius(25.0));
+    assertThat(flow.readings())
+        .containsExactly(
+            new Reading("normal litres at 0 °C (DIN 1343)", FreeAirFlow.parse("400 L/min DIN 1343")),
+            new Reading(
+                "normal litres at 20 °C (ISO 8778, ANR)", FreeAirFlow.parse("400 L/min ANR")));
+    assertThat(flow).hasToString("400 NL/min");
+    assertThat(UnmarkedFlow.parse(flow.toString())).isEqualTo(flow);
+    assertThat(flow.most().massFlow().kilogramsPerSecond())
+        .isCloseTo(0.4 / 60.0 * 101_325.0 / (287.05287 * 273.15), within(1.0e-9));
+    assertThat(UnmarkedFlow.parse("5 slpm").readings().get(0).name())
+        .isEqualTo("standard litres at 0 °C (DIN 1343)");
+  }
+
+  /** Told at one state, the ends are two numbers of one unit, not "11 cfm site to 11 scfm". */
+  @Test
+  void the_range_counts_both_ends_at_one_state() {
+    UnmarkedFlow bare = UnmarkedFlow.parse("11 cfm")
+        .atSite(AbsolutePressure.ofKilopascals(84.3), Temperature.ofCelsius(25.0));
+    assertThat(bare.least().reference()).isNotEqualTo(bare.most().reference());
+    Range<FreeAirFlow> range = bare.range();
+    assertThat(range.least().reference()).isEqualTo(ReferenceState.SCFM_60F);
+    assertThat(range.most().reference()).isEqualTo(ReferenceState.SCFM_60F);
+    assertThat(range.most().cubicFeetPerMinute()).isCloseTo(11.0, within(1.0e-9));
+    // 11 × 0.98498 kg/m³ against 14.7 psia and 60 °F of 1.2230 kg/m³
+    assertThat(range.least().cubicFeetPerMinute()).isCloseTo(8.86, within(0.01));
+    for (Reading reading : bare.readings()) {
+      assertThat(reading.flow().massFlow().kilogramsPerSecond())
+          .isBetween(
+              range.least().massFlow().kilogramsPerSecond() * (1.0 - 1.0e-12),
+              range.most().massFlow().kilogramsPerSecond() * (1.0 + 1.0e-12));
+    }
+  }
 }

@@ -47,6 +47,19 @@ class WiderHoseTest {
         .containsExactly("8 mm hose", "10 mm hose", "13 mm hose");
   }
 
+  /** A 3/8 in hose is today's, and still the sizes are tried from 1/4 in on: the last is the least bore. */
+  @Test
+  void the_least_bore_is_searched_from_the_narrowest_size_on() {
+    Run wide = RUN.replacing("old hose", OLD.withBore(Length.parse("3/8 in")));
+    List<WiderHose> tried =
+        WiderHose.triedFromNarrowest(wide, "old hose", WEAK, LEAST, UnitSystem.US);
+    assertThat(tried)
+        .extracting(each -> each.size().toString())
+        .containsExactly("1/4 in hose", "3/8 in hose", "1/2 in hose");
+    assertThat(tried).extracting(WiderHose::isEnough).containsExactly(false, false, true);
+    assertThat(WiderHose.triedFromNarrowest(RUN, "coupler", WEAK, LEAST, UnitSystem.US)).isEmpty();
+  }
+
   /** Each is solved with the bore of its name: the loss of the hose alone, by another model of line, agrees. */
   @Test
   void each_size_is_solved_with_the_bore_that_its_name_says() {

@@ -20,25 +20,51 @@ final class AirField {
   private AirField() {}
 
   /** The air while the tool runs: one flow, a range that was told, or all that the words may mean. */
-  static Range<FreeAirFlow> of(Field tool, AirState around, List<String> remarks)
+  static Range<FreeAirFlow> of(
+      Field tool, Optional<MarkingField> marked, AirState around, List<String> remarks)
       throws WrongFileException {
-    Field field = tool.field("air", ACCEPTED);
     Optional<Field> duty =
         tool.find("duty", "the share of the time that the tool runs, such as 0.25");
+    Optional<Range<FreeAirFlow>> ofMarking =
+        marked.isPresent() ? marked.get().air(around, remarks) : Optional.empty();
+    if (ofMarking.isPresent() && tool.find("air").isEmpty()) {
+      MarkingField marking = marked.orElseThrow();
+      return marking.isAverage()
+          ? whileRunning(ofMarking.get(), duty, marking.typed(), "tool.marking", remarks)
+          : withoutDuty(ofMarking.get(), duty);
+    }
+    Field field = tool.field("air", MarkingField.besides(marked, "air") + ACCEPTED);
+    if (ofMarking.isPresent()) {
+      throw field.wrong("stands beside a marking that tells the air; keep one of the two");
+    }
     String typed = field.isText() ? field.text().strip() : "";
     String plain = typed.replaceFirst("(?i)^(average|avg\\.?)\\s*", "");
-    boolean isAverage = !plain.equals(typed);
-    if (!isAverage) {
-      if (duty.isPresent()) {
-        throw duty.get().wrong("goes with an average, such as \"air\": \"avg 4 scfm\"");
-      }
-      return readings(field, typed, around, remarks);
+    return plain.equals(typed)
+        ? withoutDuty(readings(field, typed, around, remarks), duty)
+        : whileRunning(
+            readings(field, plain, around, remarks), duty, typed, field.place(), remarks);
+  }
+
+  private static Range<FreeAirFlow> withoutDuty(Range<FreeAirFlow> air, Optional<Field> duty)
+      throws WrongFileException {
+    if (duty.isPresent()) {
+      throw duty.get().wrong("goes with an average, such as \"air\": \"avg 4 scfm\"");
     }
-    Range<FreeAirFlow> average = readings(field, plain, around, remarks);
+    return air;
+  }
+
+  /** What the tool takes while it runs, of what it takes on the average. */
+  private static Range<FreeAirFlow> whileRunning(
+      Range<FreeAirFlow> average,
+      Optional<Field> duty,
+      String typed,
+      String place,
+      List<String> remarks)
+      throws WrongFileException {
     double share = duty.isPresent() ? share(duty.get()) : LEAST_DUTY;
     FreeAirFlow most = over(average.most(), share);
-    remarks.add("\"" + Printable.line(typed)
-        + "\" in tool.air is an average: while it runs the tool takes more, "
+    remarks.add("\"" + Printable.line(typed) + "\" in " + place
+        + " is an average: while it runs the tool takes more, "
         + (duty.isPresent()
             ? "by its duty of " + share + "."
             : "up to four times as much if it runs a quarter of the time (common practice, no source); tell"
@@ -61,7 +87,7 @@ final class AirField {
   }
 
   /** What was typed, or all that it may mean where it does not tell where the air is counted. */
-  private static Range<FreeAirFlow> readings(
+  static Range<FreeAirFlow> readings(
       Field field, String typed, AirState around, List<String> remarks) throws WrongFileException {
     UnmarkedFlow flow;
     try {
@@ -73,9 +99,9 @@ final class AirField {
     }
     UnmarkedFlow here = field.build(() -> flow.atSite(around.pressure(), around.temperature()));
     remarks.add("\"" + Printable.line(typed)
-        + "\" in tool.air does not tell where the air is counted; it may be "
+        + "\" in " + field.place() + " does not tell where the air is counted; it may be "
         + here.readings().stream().map(UnmarkedFlow.Reading::name).collect(Collectors.joining(", "))
         + ". All of these are judged.");
-    return new Range<>(here.least(), here.most());
+    return here.range();
   }
 }

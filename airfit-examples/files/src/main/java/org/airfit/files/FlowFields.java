@@ -1,6 +1,7 @@
 package org.airfit.files;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -14,7 +15,9 @@ import org.airfit.line.FittingList;
 import org.airfit.line.Wall;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.QuantityFormatException;
@@ -60,19 +63,57 @@ final class FlowFields {
 
   /** A pipe, tube or hose as well as its fields tell it. */
   static ConduitRange conduitRange(Field item) throws WrongFileException {
+    return conduitRange(item, Optional.empty());
+  }
+
+  /** A hose as well as its fields tell it; its name tells the bore where nothing else does. */
+  static ConduitRange conduitRange(Field item, Optional<HoseBore> hose) throws WrongFileException {
     Optional<Field> wall = item.find("wall");
     Optional<Wall> madeOf = wall.isPresent() ? exactWall(wall.get()) : Optional.empty();
     Optional<ConduitName> called =
         wall.isPresent() && madeOf.isEmpty() ? Optional.of(name(wall.get())) : Optional.empty();
     Optional<Field> size = item.find("size");
     Optional<ConduitName> sized = size.isPresent() ? sized(size.get(), wall) : Optional.empty();
-    Optional<ConduitName> name = sized.isPresent() ? sized : called;
+    Optional<ConduitName> name = named(item, sized.isPresent() ? sized : called, hose);
     Limits bore = bore(item, name);
     Length length =
         item.field("length", "a length such as \"10 m\" or \"25 ft\"").as(Length::parse);
     ConduitRange plain = item.build(() -> range(item, bore, length, madeOf, name));
     Optional<Field> fittings = item.find("fittings");
     return fittings.isPresent() ? withFittings(fittings.get(), plain) : plain;
+  }
+
+  /** Of a hose of which neither the bore nor the size was told, all that its name may mean. */
+  private static Optional<ConduitName> named(
+      Field item, Optional<ConduitName> told, Optional<HoseBore> hose) throws WrongFileException {
+    if (hose.isEmpty()
+        || told.flatMap(ConduitName::bore).isPresent()
+        || item.find("bore").isPresent()) {
+      return told;
+    }
+    String whole = hose.get().label() + " hose"
+        + (told.isPresent() ? ", " + item.field("wall", "").text().strip() : "");
+    return Optional.of(item.build(() -> ConduitName.parse(whole)));
+  }
+
+  /** A bore wider than this [mm] is hardly meant on a run to one tool: our own choice. */
+  private static final double WIDEST = 155.0;
+
+  /** Keeps a word on a bore that is most likely a slip of its unit. */
+  static void remarkOnBore(Field item, ConduitRange conduit, List<String> remarks)
+      throws WrongFileException {
+    Optional<Field> bore = item.find("bore");
+    Length most = conduit.most().bore();
+    if (bore.isEmpty() || (most.millimetres() <= WIDEST && most.compareTo(conduit.most().length()) < 0)) {
+      return;
+    }
+    remarks.add("\"" + Printable.line(bore.get().text().strip()) + "\" in " + bore.get().place()
+        + " is a bore of " + most.format(LengthUnit.INCH) + " (" + most.format(LengthUnit.MILLIMETRE)
+        + ")"
+        + (most.millimetres() > WIDEST
+            ? ", wider than a run to one tool ever is"
+            : ", as wide as the pipe is long")
+        + ": look at its unit again.");
   }
 
   /** A wall that has one roughness to calculate with, by its whole name. */

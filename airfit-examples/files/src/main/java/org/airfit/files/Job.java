@@ -15,6 +15,7 @@ import org.airfit.select.Requirement;
  * What a customer asks.
  *
  * @param title the job in a line
+ * @param label what the shop files it by
  * @param customer whose job it is
  * @param toolName the tool
  * @param catalogue the profiles and parts to work with
@@ -25,10 +26,13 @@ import org.airfit.select.Requirement;
  * @param now the run of today; empty where it was not told
  * @param requirement what the parts must do, without the profile that the plug at hand must tell
  * @param year the figures of the customer's plant; empty where they were not told
+ * @param receiver the receiver that the tool draws from now and then; empty where none is told
+ * @param question what is asked of a hose of the line; empty where nothing is
  * @param remarks what the writer of the file ought to know: what was assumed, and ends that may be meant otherwise
  */
 public record Job(
     String title,
+    JobLabel label,
     String customer,
     String toolName,
     ShopCatalogue catalogue,
@@ -39,12 +43,15 @@ public record Job(
     Optional<Run> now,
     Requirement requirement,
     Optional<PlantYear> year,
+    Optional<JobReceiver> receiver,
+    Optional<HoseQuestion> question,
     List<String> remarks) {
 
   /**
    * Copies the list; refuses what is null.
    *
    * @param title the job in a line
+   * @param label what the shop files it by
    * @param customer whose job it is
    * @param toolName the tool
    * @param catalogue the profiles and parts to work with
@@ -55,10 +62,13 @@ public record Job(
    * @param now the run of today; empty where it was not told
    * @param requirement what the parts must do, without the profile that the plug at hand must tell
    * @param year the figures of the customer's plant; empty where they were not told
+   * @param receiver the receiver that the tool draws from now and then; empty where none is told
+   * @param question what is asked of a hose of the line; empty where nothing is
    * @param remarks what the writer of the file ought to know: what was assumed, and ends that may be meant otherwise
    */
   public Job {
     Objects.requireNonNull(title, "title");
+    Objects.requireNonNull(label, "label");
     Objects.requireNonNull(customer, "customer");
     Objects.requireNonNull(toolName, "toolName");
     Objects.requireNonNull(catalogue, "catalogue");
@@ -69,6 +79,8 @@ public record Job(
     Objects.requireNonNull(now, "now");
     Objects.requireNonNull(requirement, "requirement");
     Objects.requireNonNull(year, "year");
+    Objects.requireNonNull(receiver, "receiver");
+    Objects.requireNonNull(question, "question");
     remarks = List.copyOf(Objects.requireNonNull(remarks, "remarks"));
   }
 
@@ -81,6 +93,7 @@ public record Job(
   public Job withRequirement(Requirement asked) {
     return new Job(
         title,
+        label,
         customer,
         toolName,
         catalogue,
@@ -91,6 +104,8 @@ public record Job(
         now,
         asked,
         year,
+        receiver,
+        question,
         remarks);
   }
 

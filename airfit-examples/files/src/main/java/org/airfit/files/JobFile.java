@@ -28,11 +28,14 @@ public final class JobFile {
   private static final List<String> ORDER = List.of(
       VERSION,
       "job",
+      "number",
+      "date",
       "customer",
       "catalogue",
       "units",
       "atHand",
       "supply",
+      "receiver",
       "line",
       "now",
       "tool",
@@ -90,6 +93,7 @@ public final class JobFile {
 
   private static Job read(Field root, Document document) throws WrongFileException {
     String title = root.field("job", "the job in one line").text();
+    JobLabel label = JobLabel.of(root);
     String customer = root.field("customer", "whose job it is").text();
     String name = root.field("catalogue", "the path of a catalogue file, seen from this one")
         .text();
@@ -101,7 +105,8 @@ public final class JobFile {
 
     List<String> remarks = new ArrayList<>();
     Field supplied = root.field("supply", "an object such as {\"pressure\": \"90 to 110 psig\"}");
-    AirState around = JobSupply.around(supplied, remarks);
+    List<String> assumed = new ArrayList<>();
+    AirState around = JobSupply.around(supplied, assumed);
     Field tool = root.field("tool", "an object with name, air, pressure and inlet");
     String toolName = tool.field("name", "what the tool is").text();
     Requirement.Builder requirement = JobTool.of(tool, around, remarks);
@@ -109,13 +114,15 @@ public final class JobFile {
         "line",
         "a list of what stands from the supply to the tool, such as {\"kind\": \"outlet\", …}");
     JobLine line = JobLine.of(list, catalogue, remarks);
-    JobSupply supply = JobSupply.tell(supplied, line.regulator(), requirement, around);
+    Optional<JobReceiver> receiver = JobReceiver.in(root, supplied, around, remarks);
+    JobSupply supply = JobSupply.tell(
+        supplied, line.regulator(), receiver.flatMap(JobReceiver::to), requirement, around);
     line.tell(requirement);
     requirement.layout(line.layout(list));
     Optional<Field> conditions =
         root.find("conditions", "an object such as {\"place\": \"indoors\"}");
     if (conditions.isPresent()) {
-      JobTool.conditions(conditions.get(), requirement);
+      JobTool.conditions(conditions.get(), catalogue, requirement);
     }
     rules(root, document, requirement);
     Optional<Field> ranking = root.find("rankedBy");
@@ -132,10 +139,12 @@ public final class JobFile {
     Optional<Run> now = today.isPresent()
         ? Optional.of(NowFields.run(today.get(), catalogue, asked.toOutlet()))
         : Optional.empty();
-    Optional<PlantYear> year = YearFields.in(root, asked, remarks);
+    Optional<PlantYear> year = YearFields.in(root, asked, assumed);
+    remarks.addAll(assumed);
     root.requireNothingElse();
     return new Job(
         title,
+        label,
         customer,
         toolName,
         catalogue,
@@ -146,6 +155,8 @@ public final class JobFile {
         now,
         asked,
         year,
+        receiver,
+        line.question(),
         remarks);
   }
 

@@ -10,6 +10,7 @@ import org.airfit.joint.End;
 import org.airfit.line.ConduitRange;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.PressureUnit;
 import org.airfit.select.DeviceKind;
 import org.airfit.select.Layout;
@@ -28,6 +29,12 @@ final class JobLine {
   private static final String NAME = "name";
   private static final String PART = "part";
   private static final String REACH = "reach";
+  private static final String BORE = "bore";
+  private static final String ACCEPTED_REACH =
+      "how long it must be at least, such as \"10 m\" or \"25 ft\"; \"longest\" asks how long it may be";
+
+  /** The reach of a hose while it is asked how long it may be: every hose has that. */
+  private static final Length ANY = Length.of(0.1, LengthUnit.METRE);
 
   /** What is accepted as the pressure behind a failed regulator. */
   static final String IF_FAILS =
@@ -41,6 +48,7 @@ final class JobLine {
   private @Nullable Entry regulator;
   private final List<Entry> pipes = new ArrayList<>();
   private @Nullable End outlet;
+  private @Nullable HoseQuestion question;
 
   /** An item of the line that core has no slot for, with its name. */
   record Entry(Field item, String name) {}
@@ -85,14 +93,42 @@ final class JobLine {
     return Optional.ofNullable(regulator);
   }
 
+  /** What is asked of a hose of the line. */
+  Optional<HoseQuestion> question() {
+    return Optional.ofNullable(question);
+  }
+
   /** Tells the pipes, the outlet and what stands behind it. */
   void tell(Requirement.Builder requirement) throws WrongFileException {
     for (Entry pipe : pipes) {
       ConduitRange conduit = FlowFields.conduitRange(pipe.item());
+      FlowFields.remarkOnBore(pipe.item(), conduit, remarks);
       pipe.item().requireNothingElse();
       requirement.pipe(pipe.name(), conduit);
     }
     requirement.outlet(Objects.requireNonNull(outlet));
+    remarkOnSettings();
+  }
+
+  /** A regulator holds no more than one in front of it leaves: one that is set higher never regulates. */
+  private void remarkOnSettings() throws WrongFileException {
+    Optional<GaugePressure> inFront =
+        regulator == null ? Optional.empty() : Optional.of(set(regulator.item()));
+    String name = regulator == null ? "" : regulator.name();
+    for (Slot slot : slots) {
+      if (!(slot instanceof Slot.Regulated regulated)) {
+        continue;
+      }
+      if (inFront.isPresent() && regulated.set().compareTo(inFront.get()) > 0) {
+        remarks.add("\"" + regulated.name() + "\" in " + placeOf.get(regulated.name())
+            + " is set higher than \"" + name
+            + "\" in front of it: it never has so much to hold, and does nothing. Look whether the two are"
+            + " exchanged.");
+      } else {
+        inFront = Optional.of(regulated.set());
+        name = regulated.name();
+      }
+    }
   }
 
   /** What stands behind the outlet. */
@@ -195,15 +231,58 @@ final class JobLine {
   }
 
   private Slot hose(Field item, boolean isWhip, String name) throws WrongFileException {
-    Optional<Part.Hose> there = parts.find(item, PART, Part.Hose.class, PartFields.HOSE, name);
+    Optional<Part.Hose> there = parts.hose(item, PART, name, reachTold(item));
+    boolean asks = asks(item, name, there.isPresent());
     Length reach;
     if (there.isPresent() && item.find(REACH).isEmpty()) {
       reach = there.get().shortest();
+    } else if (asks && question != null && question.asked() == HoseQuestion.Asked.LONGEST) {
+      reach = ANY;
     } else {
-      reach = item.field(REACH, "how long it must be at least, such as \"10 m\" or \"25 ft\"")
-          .as(Length::parse);
+      reach = item.field(REACH, ACCEPTED_REACH).as(Length::parse);
     }
     return new Slot.Hose(name, reach, isWhip, there);
+  }
+
+  /** How long a hose must be, where that is a length. */
+  private static Optional<Length> reachTold(Field item) throws WrongFileException {
+    Optional<Field> reach = item.find(REACH, ACCEPTED_REACH);
+    return reach.isEmpty() || isLongest(reach.get())
+        ? Optional.empty()
+        : Optional.of(reach.get().as(Length::parse));
+  }
+
+  private static boolean isLongest(Field reach) throws WrongFileException {
+    return reach.isText()
+        && reach.text().strip().equalsIgnoreCase(HoseQuestion.Asked.LONGEST.toString());
+  }
+
+  /** Reads what is asked of a hose: "reach": "longest", or "bore": "least". */
+  private boolean asks(Field item, String name, boolean isThere) throws WrongFileException {
+    Optional<Field> reach = item.find(REACH, ACCEPTED_REACH);
+    boolean asksLength = reach.isPresent() && isLongest(reach.get());
+    Optional<Field> bore = item.find(BORE, "the word least, which asks for the least bore");
+    if (bore.isPresent()) {
+      bore.get().oneOf(List.of(HoseQuestion.Asked.LEAST_BORE), HoseQuestion.Asked::toString);
+    }
+    if (!asksLength && bore.isEmpty()) {
+      return false;
+    }
+    Field asked = asksLength ? reach.get() : bore.get();
+    if (asksLength && bore.isPresent()) {
+      throw bore.get().wrong("asks for the least bore beside the longest hose: a wider hose may always be"
+          + " longer; give a reach in feet or metres, or leave out bore");
+    }
+    if (isThere) {
+      throw asked.wrong("asks of a hose that is there and stays; leave out its part");
+    }
+    if (question != null) {
+      throw asked.wrong("is a second question; \"" + question.slot()
+          + "\" has one already, and one is answered at a time");
+    }
+    question = new HoseQuestion(
+        name, asksLength ? HoseQuestion.Asked.LONGEST : HoseQuestion.Asked.LEAST_BORE);
+    return true;
   }
 
   private Slot regulated(Field item, String name) throws WrongFileException {
@@ -231,7 +310,7 @@ final class JobLine {
     if (kind == DeviceKind.REEL
         && told.isPresent()
         && told.get().isObject()
-        && told.get().find(PartFields.HOSE).isPresent()) {
+        && told.get().names().contains(PartFields.HOSE)) {
       return hose(item, false, name); // told by the hose on it
     }
     Optional<Part.Device> there = parts.find(item, PART, Part.Device.class, kind.toString(), name);

@@ -37,13 +37,18 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
   static JobSupply tell(
       Field supplied,
       Optional<JobLine.Entry> first,
+      Optional<GaugePressure> receiverFallsTo,
       Requirement.Builder requirement,
       AirState around)
       throws WrongFileException {
     AbsolutePressure atmosphere = around.pressure();
     Temperature temperature = around.temperature();
-    Field told = supplied.field("pressure", "\"90 to 110 psig\" or \"7.4 bar(g)\"");
-    Range<GaugePressure> pressure = told.range(GaugePressure::parse);
+    Field told = pressureField(supplied);
+    Range<GaugePressure> stands = pressure(supplied);
+    Range<GaugePressure> pressure = receiverFallsTo
+        .filter(least -> least.compareTo(stands.least()) < 0)
+        .map(least -> new Range<>(least, stands.most()))
+        .orElse(stands);
     Optional<Field> relief = supplied.find("highest", Accepted.GAUGE);
     Optional<GaugePressure> highest =
         relief.isPresent() ? Optional.of(relief.get().as(GaugePressure::parse)) : Optional.empty();
@@ -71,6 +76,15 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
       requirement.lowest(pressure.least());
     }
     return new JobSupply(air, atmosphere);
+  }
+
+  /** Between which pressures the supply stands. */
+  static Range<GaugePressure> pressure(Field supplied) throws WrongFileException {
+    return pressureField(supplied).range(GaugePressure::parse);
+  }
+
+  private static Field pressureField(Field supplied) throws WrongFileException {
+    return supplied.field("pressure", "\"90 to 110 psig\" or \"7.4 bar(g)\"");
   }
 
   /** A regulator holds no more than stands in front of it; both are told as they were typed. */

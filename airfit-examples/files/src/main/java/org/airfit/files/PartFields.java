@@ -122,7 +122,8 @@ final class PartFields {
       Length diameter = outside.get().as(Length::parse);
       told = outside.get().build(() -> soFar.withOutsideDiameter(diameter));
     }
-    ConduitRange conduit = FlowFields.conduitRange(item);
+    ConduitRange conduit = FlowFields.conduitRange(item, Optional.of(named));
+    FlowFields.remarkOnBore(item, conduit, remarks);
     End end = end(item);
     return new Part.Hose(told, named, conduit, end, otherEnd(item, end));
   }

@@ -2,6 +2,7 @@ package org.airfit.files;
 
 import java.util.List;
 import java.util.Optional;
+import org.airfit.quantity.Length;
 import org.airfit.select.Part;
 import org.airfit.select.PartFacts;
 
@@ -30,6 +31,26 @@ final class PartsThere {
       return Optional.of(type.cast(reader.there(told.get(), kind, slot)));
     }
     return Optional.of(type.cast(existing(ofCatalogue(told.get(), type, kind))));
+  }
+
+  /**
+   * The hose that a field tells: by an id of the catalogue, with data of its own, or in words such as "1/4 in hose, old,
+   * 25 ft"; empty where the field is missing.
+   */
+  Optional<Part.Hose> hose(Field item, String field, String slot, Optional<Length> reach)
+      throws WrongFileException {
+    Optional<Field> told = item.find(field, PART);
+    if (told.isPresent() && told.get().isText() && isUnknown(told.get().text())) {
+      Optional<Part.Hose> inWords = OldHose.of(told.get(), reach);
+      if (inWords.isPresent()) {
+        return inWords;
+      }
+    }
+    return find(item, field, Part.Hose.class, PartFields.HOSE, slot);
+  }
+
+  private boolean isUnknown(String id) {
+    return catalogue.parts().part(id).isEmpty();
   }
 
   /** A part of the catalogue by its id. */

@@ -52,6 +52,7 @@ class JobSchemaTest {
       return files
           .filter(file -> file.toString().endsWith(".json"))
           .filter(file -> !file.toString().contains("catalogue"))
+          .filter(file -> !file.endsWith("letterhead.json"))
           .sorted()
           .toList()
           .stream();
@@ -85,6 +86,7 @@ class JobSchemaTest {
       {"airfitJob": 2, "job": "a", "customer": "b", "catalogue": "catalogue.json", "root": 0,
        "atHand": {"where": "c", "atHand": 0, "thread": {"firstCrest": "13.1 mm", "thread": 0}},
        "supply": {"pressure": "90 to 110 psig", "supply": 0},
+       "receiver": {"volume": "80 US gal", "draws": "40 s", "every": "10 min", "receiver": 0},
        "line": [
          {"kind": "regulator", "set": "85 psig", "first": 0},
          {"kind": "pipe", "bore": "20.9 mm", "length": "38 m", "roughness": "0.045 mm", "pipe": 0},
@@ -117,6 +119,7 @@ class JobSchemaTest {
       "atHand",
       "thread",
       "supply",
+      "receiver",
       "first",
       "pipe",
       "outlet",
@@ -162,6 +165,7 @@ class JobSchemaTest {
     "atHand, properties/atHand",
     "thread, $defs/thread",
     "supply, properties/supply",
+    "receiver, properties/receiver",
     "pipe, $defs/pipe",
     "outlet, $defs/outlet",
     "coupling, $defs/coupling",
@@ -190,6 +194,33 @@ class JobSchemaTest {
       properties.remove("reach"); // of a reel that is told by its hose
     }
     assertThat(known).isEqualTo(properties);
+  }
+
+  @Test
+  void a_tool_has_its_air_and_pressure_or_its_marking() throws Exception {
+    String told = "\"air\": \"22 scfm\", \"pressure\": \"70 psig\"";
+    assertThat(WHOLE).contains(told);
+    String marked = whole("").replace(told, "\"marking\": \"4,8 bar / 600 l/min\"");
+    assertThat(faults(marked)).isEmpty();
+    assertThat(read(marked).requirement().least().bar()).isEqualTo(4.8);
+    assertThat(faults(whole("").replace(told, "\"air\": \"22 scfm\""))).isNotEmpty();
+  }
+
+  @Test
+  void a_hose_may_be_asked_about_by_reader_and_schema() throws Exception {
+    String slot = "\"reach\": \"10 m\"";
+    String whole = whole("").replaceFirst(
+        "(?s),\\s*\"part\": \\{\"hose\": \"3/8 in\".*?\\}\\}", "}");
+    assertThat(whole).contains(slot + "}");
+    String longest = whole.replace(slot, "\"reach\": \"longest\"");
+    assertThat(faults(longest)).isEmpty();
+    assertThat(read(longest).question().orElseThrow().asked())
+        .isEqualTo(HoseQuestion.Asked.LONGEST);
+    String least = whole.replace(slot, slot + ", \"bore\": \"least\"");
+    assertThat(faults(least)).isEmpty();
+    assertThat(read(least).question().orElseThrow().asked())
+        .isEqualTo(HoseQuestion.Asked.LEAST_BORE);
+    assertThat(faults(whole.replace(slot, slot + ", \"bore\": \"most\""))).isNotEmpty();
   }
 
   /** The reader asks a regulator that stands first for other things than one behind the outlet. */

@@ -115,6 +115,83 @@ class TypistTest {
             "\"pressure\": \"8-9 bar(g)\"",
             "supply.pressure: ",
             "\"8 to 9 bar(g)\""),
+        // a marking that cannot be read, tells too little, or stands beside what it tells
+        Arguments.of(
+            "\"air\": \"22 scfm\",\n    \"pressure\": \"90 psig\"",
+            "\"marking\": \"6.3 bat 22 cfm\"",
+            "tool.marking: \"6.3 bat 22 cfm\": \"bat\" behind 6.3 is no unit",
+            "\"6.3 bar 400 l/min\""),
+        Arguments.of(
+            "\"air\": \"22 scfm\",\n    \"pressure\": \"90 psig\"",
+            "\"marking\": \"avg 4 CFM\"",
+            "tool.pressure: is missing",
+            "the marking \"avg 4 CFM\" tells none"),
+        Arguments.of(
+            "\"air\": \"22 scfm\",\n    \"pressure\": \"90 psig\"",
+            "\"marking\": \"90 psi\"",
+            "tool.air: is missing",
+            "the marking \"90 psi\" tells none"),
+        Arguments.of(
+            "\"air\": \"22 scfm\"",
+            "\"marking\": \"6.3 bar 22 cfm\", \"air\": \"22 scfm\"",
+            "tool.air: ",
+            "keep one of the two"),
+        // a receiver that is none
+        Arguments.of(
+            "\"line\": [",
+            "\"receiver\": {\"volume\": \"80 gal\", \"draws\": \"40 s\", \"every\": \"5 min\"}, \"line\": [",
+            "receiver.volume: ",
+            "say US gal"),
+        Arguments.of(
+            "\"line\": [",
+            "\"receiver\": {\"volume\": \"80 US gal\", \"draws\": \"40\", \"every\": \"5 min\"}, \"line\": [",
+            "receiver.draws: \"40\" is no time",
+            "\"40 s\""),
+        Arguments.of(
+            "\"line\": [",
+            "\"receiver\": {\"volume\": \"80 US gal\", \"draws\": \"5 min\", \"every\": \"5 min\"}, \"line\": [",
+            "receiver: draws 5 min at a time, every 5 min",
+            "longer than a draw"),
+        Arguments.of(
+            "\"line\": [",
+            "\"receiver\": {\"volume\": \"300 L\", \"from\": \"9 bar(g)\", \"draws\": \"1 min 30 s\","
+                + " \"every\": \"1 h\"}, \"line\": [",
+            "receiver.from: was 9 bar(g)",
+            "above supply.pressure"),
+        Arguments.of(
+            "\"line\": [",
+            "\"receiver\": {\"volume\": \"300 L\", \"to\": \"8.5 bar(g)\", \"draws\": \"90 s\", \"every\": \"1 h\"},"
+                + " \"line\": [",
+            "receiver.to: was 8.5 bar(g)",
+            "not below the pressure when a draw begins"),
+        // questions that cannot be asked
+        Arguments.of(
+            "\"reach\": \"10 m\"",
+            "\"reach\": \"longest\", \"bore\": \"least\"",
+            "line[5].bore: asks for the least bore beside the longest hose",
+            "leave out bore"),
+        Arguments.of(
+            "\"reach\": \"10 m\"",
+            "\"reach\": \"10 m\", \"bore\": \"9.5 mm\"",
+            "line[5].bore: ",
+            "accepted: least"),
+        Arguments.of(
+            "\"reach\": \"10 m\"",
+            "\"reach\": \"longest\", \"part\": \"H-38\"",
+            "line[5].reach: asks of a hose that is there",
+            "leave out its part"),
+        // a profile that nobody knows, in place of a judgement that no socket takes it
+        Arguments.of(
+            "\"dropped\": true",
+            "\"dropped\": true, \"profilesInUse\": [\"gannet\", \"ganet\"]",
+            "conditions.profilesInUse[2]: \"ganet\" is no profile of this catalogue",
+            "nearest: gannet"),
+        // a hose in words without its length
+        Arguments.of(
+            "\"reach\": \"10 m\"",
+            "\"part\": \"1/4 in hose, old\"",
+            "line[5].part: \"1/4 in hose, old\" tells no length",
+            "\"1/4 in hose, old, 25 ft\""),
         // curly quotation marks
         Arguments.of("\"job\": \"The", "\"job\": \u201cThe", "at job: ", "type the straight one"),
         Arguments.of("runs weak\"", "runs weak\u201d", "at job: ", "type the straight one"),
@@ -133,6 +210,47 @@ class TypistTest {
     String job = Files.readString(YARD.resolve("weak-sander.json"));
     assertThat(job).contains(typed);
     assertThat(refused(job.replace(typed, wrong))).hasMessageContainingAll(place, cure);
+  }
+
+  private List<String> remarks(String... changes) throws Exception {
+    String job = Files.readString(YARD.resolve("weak-sander.json"));
+    for (int i = 0; i < changes.length; i += 2) {
+      assertThat(job).contains(changes[i]);
+      job = job.replace(changes[i], changes[i + 1]);
+    }
+    String catalogue = Files.readString(YARD.resolve("catalogue.json"));
+    return JobFile.read(new Document(
+            "job.json",
+            Json.read("job.json", job),
+            name -> Document.of(name, Json.read(name, catalogue))))
+        .remarks();
+  }
+
+  /** 0.82 ft is 250 mm: 0.82 in was meant. It is read as typed, and told. */
+  @Test
+  void a_bore_in_a_unit_that_is_a_slip_gets_a_word() throws Exception {
+    assertThat(remarks()).noneMatch(remark -> remark.contains("bore"));
+    assertThat(remarks("\"bore\": \"20.9 mm\"", "\"bore\": \"0.82 ft\""))
+        .anyMatch(remark -> remark.startsWith("\"0.82 ft\" in line[")
+            && remark.contains("is a bore of 9.84 in (249.9 mm), wider than a run to one tool ever is"));
+  }
+
+  /** The second never sees more than the first leaves. */
+  @Test
+  void a_regulator_set_above_one_in_front_of_it_gets_a_word() throws Exception {
+    String coupling = "{\"kind\": \"coupling\", \"name\": \"coupling at the outlet\"}";
+    for (String set : new String[] {"7.9 bar(g)", "6.9 bar(g)"}) {
+      boolean isAbove = set.startsWith("7.9");
+      assertThat(remarks(
+                  coupling,
+                  "{\"kind\": \"regulator\", \"name\": \"in the bay\", \"set\": \"" + set + "\"}, "
+                      + coupling)
+              .stream()
+              .anyMatch(remark -> remark.contains("\"in the bay\" in line[")
+                  && remark.contains("is set higher than")
+                  && remark.contains("never has so much to hold")))
+          .isEqualTo(isAbove);
+    }
   }
 
   @Test

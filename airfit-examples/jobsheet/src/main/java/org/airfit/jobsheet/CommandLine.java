@@ -29,7 +29,12 @@ final class CommandLine {
 
   /** Runs a program that wants one or two files: its exit code, and one line of what was wrong. */
   static int run(String[] args, String usage, PrintStream err, Program program) {
-    if (args.length < 1 || args.length > 2) {
+    return run(args, 2, usage, err, program);
+  }
+
+  /** The same for a program that wants so many words at most. */
+  static int run(String[] args, int most, String usage, PrintStream err, Program program) {
+    if (args.length < 1 || args.length > most) {
       err.println(usage);
       return WRONG_INPUT;
     }
@@ -65,5 +70,14 @@ final class CommandLine {
   static Path pageOf(Path file, String ending) {
     return Path.of(
         String.valueOf(file.getFileName()).replaceFirst("(" + ending + ")?$", "") + ".html");
+  }
+
+  /** A further page beside a page: the same name with an addition before the ending. */
+  static Path beside(Path page, String addition) {
+    String name = String.valueOf(page.getFileName());
+    int point = name.lastIndexOf('.');
+    return page.resolveSibling(point <= 0
+        ? name + addition
+        : name.substring(0, point) + addition + name.substring(point));
   }
 }

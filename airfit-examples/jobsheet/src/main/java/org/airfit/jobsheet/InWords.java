@@ -27,6 +27,7 @@ import org.airfit.select.JobFindings;
 import org.airfit.select.Offer;
 import org.airfit.select.Proposal;
 import org.airfit.select.Requirement;
+import org.airfit.select.Rule;
 import org.airfit.select.RuleOutcome;
 import org.airfit.select.Selection;
 import org.airfit.working.UnitSystem;
@@ -39,8 +40,10 @@ final class InWords {
   /** So many profiles are listed with their chances; of a larger set the likeliest, and the others in one line. */
   private static final int MOST_CHANCES = 12;
 
-  /** So many remarks are told one by one on how the ends in a file were read. */
-  private static final int MOST_REMARKS = 3;
+  /** So many remarks are told one by one on how a file was read: all that a job usually has, some of a catalogue. */
+  private static final int MOST_OF_JOB = 6;
+
+  private static final int MOST_OF_CATALOGUE = 3;
 
   private InWords() {}
 
@@ -78,22 +81,39 @@ final class InWords {
                     + String.join(" ", nothing.toGive(sheet.units())) + beyondTheModel(sheet)))
             .orElse("not chosen before the plug is known")));
     sheet
+        .hose()
+        .ifPresent(hose -> lines.add(
+            new Answer(hose.title(), String.join(" ", hose.sentences(sheet.units())))));
+    sheet
+        .receiver()
+        .ifPresent(receiver -> lines.add(
+            new Answer("Receiver", String.join(" ", receiver.sentences(sheet.units())))));
+    sheet
         .selection()
         .flatMap(InWords::shown)
         .ifPresent(proposal -> findings(proposal, sheet, RuleOutcome.MET_WHILE_REGULATED)
             .forEach(finding -> lines.add(new Answer(
-                "Regulator", capital(finding.outcome().toString()) + ". " + finding.reason()))));
-    readOtherwise(lines, "In the job", sheet.job().remarks());
-    readOtherwise(lines, "In the catalogue", sheet.job().catalogue().remarks());
+                "Regulator", capital(finding.outcomeInWords()) + ". " + finding.reason()))));
+    lines.addAll(readOtherwise(sheet));
     if (sheet.selection().isEmpty()) {
       ofTheJob(sheet).forEach(finding -> lines.add(new Answer("The job", finding.toString())));
     }
     return lines;
   }
 
+  /** How the job and the catalogue were read, where that may be meant otherwise. */
+  static List<Answer> readOtherwise(JobSheet sheet) {
+    List<Answer> lines = new ArrayList<>();
+    readOtherwise(lines, "In the job", sheet.job().remarks(), MOST_OF_JOB);
+    readOtherwise(
+        lines, "In the catalogue", sheet.job().catalogue().remarks(), MOST_OF_CATALOGUE);
+    return lines;
+  }
+
   /** What may be meant otherwise than it was read; of many such remarks the first, and how many more there are. */
-  private static void readOtherwise(List<Answer> lines, String what, List<String> remarks) {
-    int shown = Math.min(MOST_REMARKS, remarks.size());
+  private static void readOtherwise(
+      List<Answer> lines, String what, List<String> remarks, int most) {
+    int shown = Math.min(most, remarks.size());
     remarks.subList(0, shown).forEach(remark -> lines.add(new Answer(what, remark)));
     if (shown < remarks.size()) {
       lines.add(new Answer(what, (remarks.size() - shown) + " more that may be meant otherwise."));
@@ -119,9 +139,9 @@ final class InWords {
         .map(finding -> finding.rule().title())
         .collect(Collectors.joining(", "));
     String regulated = best.metWhileRegulated().stream()
-        .map(finding -> " " + finding.rule().title() + ": " + finding.outcome() + ".")
+        .map(finding -> " " + finding.rule().title() + ": " + finding.outcomeInWords() + ".")
         .collect(Collectors.joining());
-    return arrives(best.result(), sheet)
+    return arrives(best, sheet)
         + (pieces.isEmpty() ? " Nothing to buy" : " To buy: " + pieces)
         + bill.totalInWords().map(total -> "; together " + total).orElse(".")
         + regulated
@@ -153,6 +173,30 @@ final class InWords {
   /** What the parts are that stand below what nothing fits for. */
   static final String NEAREST =
       "Of all combinations this one comes nearest; it is no recommendation:";
+
+  /** What arrives with parts, against what is needed, in a sentence; both ends where it depends on what is not known. */
+  static String arrives(Proposal proposal, JobSheet sheet) {
+    boolean depends = proposal.findings().stream()
+        .anyMatch(finding ->
+            finding.rule() == Rule.AIR_AT_TOOL && finding.outcome() == RuleOutcome.OPEN);
+    if (!depends) {
+      return arrives(proposal.result(), sheet);
+    }
+    UnitSystem units = sheet.units();
+    return "It depends on what is not known: at the tool from "
+        + proposal
+            .result()
+            .<String>fold(delivered -> units.sayBoth(delivered.atToolGauge()), starved -> "nothing")
+        + " to "
+        + proposal
+            .resultAtBest()
+            .<String>fold(delivered -> units.sayBoth(delivered.atToolGauge()), starved -> "nothing")
+        + ", needed "
+        + (sheet.requirement().leastRange().isExact()
+            ? ""
+            : units.say(sheet.requirement().leastRange().least()) + " to ")
+        + units.sayBoth(sheet.requirement().least()) + ".";
+  }
 
   /** What arrives, against what is needed, in a sentence; of a range, what its worst end leaves. */
   static String arrives(RunResult result, JobSheet sheet) {
@@ -290,6 +334,10 @@ final class InWords {
     all.add(SafetyRules.usFederal().reminder(DEPRESSURISE));
     sheet.plug().map(Identification::cautions).ifPresent(all::addAll);
     sheet.socket().ifPresent(socket -> all.addAll(socket.cautions()));
+    sheet
+        .receiver()
+        .flatMap(ReceiverAnswer::use)
+        .ifPresent(use -> all.addAll(use.cautions()));
     for (Caution caution : now) {
       all.add(with.contains(caution) ? caution : of("now", caution));
     }
@@ -310,7 +358,7 @@ final class InWords {
   }
 
   /** Behind what arrives: that its numbers are worth no more than a first guess, where the air is outside its model. */
-  private static String beyondTheModel(JobSheet sheet) {
+  static String beyondTheModel(JobSheet sheet) {
     return outsideTheAirModel(sheet)
         .map(
             outside -> " " + outside.title() + ": take the numbers for no more than a first guess.")

@@ -27,6 +27,8 @@ import org.airfit.working.UnitSystem;
  * @param now what arrives at the tool now; empty where that was not told
  * @param selection the parts; empty until the plug is known
  * @param offers what else can be offered; empty where the job tells no figures of a year
+ * @param hose how long a hose may be or how wide it must be; empty where the job does not ask
+ * @param receiver whether a receiver carries the tool; empty where the job tells none
  */
 public record JobSheet(
     Job job,
@@ -37,7 +39,9 @@ public record JobSheet(
     Optional<ThreadIdentification> thread,
     Optional<RunResult> now,
     Optional<Selection> selection,
-    Optional<Offers> offers) {
+    Optional<Offers> offers,
+    Optional<HoseAnswer> hose,
+    Optional<ReceiverAnswer> receiver) {
 
   /**
    * Answers a job.
@@ -56,14 +60,24 @@ public record JobSheet(
           Optional.empty(),
           Optional.empty(),
           Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
           Optional.empty());
     }
     Optional<Identification> plug = job.plug();
     Optional<PlugProfile> profile = plug.flatMap(Identification::profile);
-    Requirement requirement = profile
+    Requirement told = profile
         .map(found -> job.requirement().toBuilder().profile(found.id()).build())
         .orElse(job.requirement());
-    boolean known = job.atHand().isEmpty() || profile.isPresent() || isSettled(requirement);
+    boolean known = job.atHand().isEmpty() || profile.isPresent() || isSettled(told);
+    Optional<HoseAnswer> hose = job.question()
+        .filter(question -> known)
+        .map(question -> HoseAnswer.of(question, told, job.catalogue().parts()));
+    Requirement requirement = hose.map(HoseAnswer::requirement).orElse(told);
+    Optional<Selection> selection = !known
+        ? Optional.empty()
+        : Optional.of(hose.map(HoseAnswer::selection)
+            .orElseGet(() -> Selection.of(requirement, job.catalogue().parts())));
     return new JobSheet(
         job,
         requirement,
@@ -72,8 +86,12 @@ public record JobSheet(
         profile,
         job.atHand().flatMap(AtHand::thread).map(ThreadIdentification::of),
         job.now().map(run -> run.at(requirement.demand())),
-        known ? Optional.of(Selection.of(requirement, job.catalogue().parts())) : Optional.empty(),
-        known ? offers(job, requirement) : Optional.empty());
+        selection,
+        known ? offers(job, requirement) : Optional.empty(),
+        hose,
+        job.receiver()
+            .map(receiver -> ReceiverAnswer.of(
+                receiver, requirement, job.toolName(), selection.flatMap(InWords::shown))));
   }
 
   /** What can be offered, where the job tells the figures of a year. */

@@ -182,7 +182,7 @@ public final class TextSheet {
 
   private void proposal(JobSheet sheet, Proposal proposal) {
     BillText.write(out, InWords.bill(sheet, proposal), proposal);
-    wrapped("", InWords.arrives(proposal.result(), sheet));
+    wrapped("", InWords.arrives(proposal, sheet));
     wrapped("", InWords.carries(sheet, proposal.run()));
     shares(proposal.result(), sheet.units());
     line("  rules");
@@ -218,6 +218,10 @@ public final class TextSheet {
     sheet
         .selection()
         .ifPresent(selection -> out.add(selection.working(sheet.units()).toText()));
+    sheet
+        .receiver()
+        .flatMap(ReceiverAnswer::use)
+        .ifPresent(use -> out.add("\n" + use.working(sheet.units()).toText()));
     sheet
         .offers()
         .ifPresent(offers -> offers

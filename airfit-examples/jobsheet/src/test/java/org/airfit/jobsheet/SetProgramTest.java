@@ -44,7 +44,21 @@ class SetProgramTest {
     assertThat(json).exists();
     Path page = folder.resolve("sheet.html");
     assertThat(run(json.toString(), page.toString())).isZero();
-    assertThat(Files.readString(page)).contains("50 mm", "Gannet");
+    assertThat(Files.readString(page)).contains("50 mm", "Gannet", "@page { size: A4;");
+  }
+
+  @Test
+  void the_page_is_drawn_for_the_paper_that_is_named() throws IOException {
+    Path page = folder.resolve("sheet.html");
+    assertThat(run(WORKSHOP.toString(), page.toString(), "letter")).isZero();
+    assertThat(Files.readString(page))
+        .contains("@page { size: letter;", "width=\"215.9mm\" height=\"279.4mm\"");
+    assertThat(run(WORKSHOP.toString(), page.toString(), "A4")).isZero();
+    assertThat(Files.readString(page)).contains("@page { size: A4;", "width=\"210mm\"");
+    assertThat(run(WORKSHOP.toString(), page.toString(), "foolscap")).isEqualTo(2);
+    assertThat(run(WORKSHOP.toString(), page.toString(), "A4", "A4")).isEqualTo(2);
+    assertThat(err.toString(StandardCharsets.UTF_8))
+        .contains("foolscap", "is no paper; type A4 or Letter", "give a set file");
   }
 
   @Test

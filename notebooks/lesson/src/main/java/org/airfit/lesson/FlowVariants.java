@@ -231,7 +231,7 @@ final class FlowVariants {
                 + " the rule of the lesson?",
             loss, gauge),
         text("%.1f %%", part / 2.0),
-        text("%.0f/%.1f = %.1f %%. Half of it.", loss, gauge + ATMOSPHERE, part));
+        text("%.0f/%.1f = %.1f %%, and half of it.", loss, gauge + ATMOSPHERE, part));
   }
 
   private static Variant machNumber(String id, Draw draw) {

@@ -9,7 +9,7 @@ final class ShopVariants {
 
   private static final double ATMOSPHERE = 14.7;
 
-  /** The leak through a hole: scfm over in² and psia, at 68 °F. */
+  /** The leak through a hole: ft³/min over in² and psia, at 530 °R and counted there at 14.7 psia. */
   private static final double HOLE = 18.51;
 
   private ShopVariants() {}
@@ -248,10 +248,11 @@ final class ShopVariants {
     return new Variant(
         id,
         text(
-            "A line at %.0f psig and 530 °R has a hole of %.4f in, with a coefficient of %.2f. How many cubic"
-                + " feet of free"
-                + " air (530 °R, 14.7 psia) leak per minute? By q = 18.51 · Cd · A · p0.",
-            gauge, inches, coefficient),
+            "A line at %.0f psig and 530 °R has a hole of %.4f in, with a coefficient of %.2f. How many cubic feet of free"
+                + " air (530 °R, 14.7 psia) leak per minute? By q = 18.51 · Cd · A · p1.",
+            gauge,
+            inches,
+            coefficient),
         text("%.2f cfm", HOLE * coefficient * area * (gauge + ATMOSPHERE)),
         text(
             "A = π/4 × %.4f² = %.6f in²; 18.51 × %.2f × A × %.1f.",

@@ -1,0 +1,151 @@
+package org.airfit.run;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.airfit.joint.HoseSize;
+import org.airfit.line.Conduit;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.LengthUnit;
+import org.airfit.quantity.MassFlow;
+import org.airfit.working.UnitSystem;
+
+/**
+ * How long a hose of a size that exists may be for the tool to have its pressure.
+ *
+ * <p>The hose has the wall and the fittings of the one in the run and the bore that its name says; every length is
+ * solved as a run of its own. The length is a whole number of metres or feet: that one is enough, and one more is not.
+ * It ends at 300 m or 1000 ft, which is our choice.
+ *
+ * <p>This class is immutable, thread-safe and value-based.
+ */
+public final class LongestHose {
+
+  private static final int MOST_METRES = 300;
+  private static final int MOST_FEET = 1000;
+
+  private record Values(HoseSize size, int length, int most, Length each) {}
+
+  private final Values values;
+
+  private LongestHose(Values values) {
+    this.values = values;
+  }
+
+  /**
+   * Finds the longest hose of every size that exists.
+   *
+   * @param run the run as it is
+   * @param hose the name of the hose in the run
+   * @param demand the flow the tool takes
+   * @param least the least pressure at the tool, not below the atmosphere
+   * @param units whether the sizes are those in millimetres or in inches, and the lengths in metres or in feet
+   * @return one of each size, narrowest first; empty where the element is no hose but a part
+   * @throws IllegalArgumentException if the run has no such element, or {@code least} is negative
+   */
+  public static List<LongestHose> ofEverySize(
+      Run run, String hose, MassFlow demand, GaugePressure least, UnitSystem units) {
+    Objects.requireNonNull(run, "run");
+    Objects.requireNonNull(hose, "hose");
+    Objects.requireNonNull(demand, "demand");
+    Run.requireNoVacuum(Objects.requireNonNull(least, "least"));
+    Objects.requireNonNull(units, "units");
+    Conduit old = run.conduit(hose).orElse(null);
+    if (old == null) {
+      return List.of();
+    }
+    return HoseSize.all(units).stream()
+        .map(size -> find(run, hose, old.withBore(size.bore()), size, demand, least, units))
+        .toList();
+  }
+
+  private static LongestHose find(
+      Run run,
+      String hose,
+      Conduit wall,
+      HoseSize size,
+      MassFlow demand,
+      GaugePressure least,
+      UnitSystem units) {
+    Length each = Length.of(1.0, units.either(LengthUnit.METRE, LengthUnit.FOOT));
+    int most = units.either(MOST_METRES, MOST_FEET);
+    int enough = 0;
+    int tooLong = most + 1;
+    while (tooLong - enough > 1) {
+      int middle = (enough + tooLong) / 2;
+      Run tried = run.replacing(hose, wall.withLength(each.times(middle)));
+      if (isEnough(tried, demand, least)) {
+        enough = middle;
+      } else {
+        tooLong = middle;
+      }
+    }
+    return new LongestHose(new Values(size, enough, most, each));
+  }
+
+  private static boolean isEnough(Run run, MassFlow demand, GaugePressure least) {
+    return run.at(demand)
+        .fold(
+            delivered ->
+                GaugePressure.of(delivered.leastAtTool(), run.atmosphere()).compareTo(least) >= 0,
+            starved -> false);
+  }
+
+  /** {@return the size} */
+  public HoseSize size() {
+    return values.size;
+  }
+
+  /** {@return how long it may be, in whole metres or feet; empty where not even one of them leaves enough} */
+  public Optional<Length> length() {
+    return values.length == 0 ? Optional.empty() : Optional.of(values.each.times(values.length));
+  }
+
+  /** {@return whether it may be as long as hoses are tried, and perhaps longer} */
+  public boolean isWithoutEnd() {
+    return values.length == values.most;
+  }
+
+  /**
+   * Tells the longest hoses.
+   *
+   * @param longest what {@link #ofEverySize} gave
+   * @param units the units
+   * @return one sentence, such as "1/4 in hose: too narrow at any length; 3/8 in hose: up to 87 ft; 1/2 in hose: up to
+   *     415 ft."; empty for none
+   */
+  public static String inWords(List<LongestHose> longest, UnitSystem units) {
+    Objects.requireNonNull(units, "units");
+    String sentence = Objects.requireNonNull(longest, "longest").stream()
+        .map(hose -> hose.inWords(units))
+        .collect(Collectors.joining("; ", "", "."));
+    return longest.isEmpty() ? "" : sentence;
+  }
+
+  private String inWords(UnitSystem units) {
+    return values.size
+        + length()
+            .map(length -> isWithoutEnd()
+                ? ": " + units.say(length) + " and more"
+                : ": up to " + units.say(length))
+            .orElse(": too narrow at any length");
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof LongestHose that && values.equals(that.values);
+  }
+
+  @Override
+  public int hashCode() {
+    return values.hashCode();
+  }
+
+  /** {@return the size and its longest, such as "1/2 in hose: 415 ft"} */
+  @Override
+  public String toString() {
+    return values.size + ": " + length().map(Length::toString).orElse("none");
+  }
+}

@@ -1,0 +1,79 @@
+package org.airfit.jobsheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.airfit.files.JobReceiver;
+import org.airfit.plant.ReceiverUse;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.run.SupplyNeeded;
+import org.airfit.run.ToolDemand;
+import org.airfit.select.Proposal;
+import org.airfit.select.Requirement;
+import org.airfit.working.UnitSystem;
+
+/**
+ * Whether the receiver of a job carries its tool: down to the pressure that the job tells, or else to the one that the
+ * tool needs through the parts proposed.
+ *
+ * @param receiver what the job tells of it
+ * @param needed what the supply needs with the parts; empty where the job tells the least pressure, or no parts are
+ *     chosen
+ * @param use the judgement; empty where no least pressure below that at the start is known
+ */
+public record ReceiverAnswer(
+    JobReceiver receiver, Optional<SupplyNeeded> needed, Optional<ReceiverUse> use) {
+
+  /**
+   * Refuses what is null.
+   *
+   * @param receiver what the job tells of it
+   * @param needed what the supply needs with the parts
+   * @param use the judgement
+   */
+  public ReceiverAnswer {
+    Objects.requireNonNull(receiver, "receiver");
+    Objects.requireNonNull(needed, "needed");
+    Objects.requireNonNull(use, "use");
+  }
+
+  static ReceiverAnswer of(
+      JobReceiver receiver, Requirement job, String tool, Optional<Proposal> parts) {
+    if (receiver.to().isPresent()) {
+      return new ReceiverAnswer(
+          receiver, Optional.empty(), Optional.of(receiver.use(job, receiver.to().get())));
+    }
+    Optional<SupplyNeeded> needed = parts.flatMap(proposal -> proposal
+        .run()
+        .supplyNeeded(ToolDemand.fixed(tool, job.demand()), job.least()));
+    Optional<ReceiverUse> use = needed
+        .map(SupplyNeeded::neededGauge)
+        .filter(least -> least.compareTo(receiver.from()) < 0)
+        .map(least -> receiver.use(job, least));
+    return new ReceiverAnswer(receiver, needed, use);
+  }
+
+  /** The answer in sentences. */
+  List<String> sentences(UnitSystem units) {
+    List<String> sentences = new ArrayList<>();
+    needed.map(SupplyNeeded::neededGauge)
+        .ifPresent(least -> sentences.add(neededInWords(least, units)));
+    use.ifPresent(it -> sentences.addAll(it.inWords(units)));
+    if (use.isEmpty() && needed.isEmpty()) {
+      sentences.add("How far its pressure may fall depends on the parts, which are not chosen; tell"
+          + " receiver.to, or see what is missing for them.");
+    }
+    return List.copyOf(sentences);
+  }
+
+  private String neededInWords(GaugePressure least, UnitSystem units) {
+    String needs = "With the parts proposed the tool needs " + units.say(least, receiver.from())
+        + " in the receiver";
+    return use.isPresent()
+        ? needs + ": so far its pressure may fall."
+        : needs + ", and it has " + units.say(receiver.from(), least)
+            + " when a draw begins: NOT MET, whatever its volume. Less loss between the two or more pressure"
+            + " helps, no larger receiver.";
+  }
+}
