@@ -96,10 +96,9 @@ public final class MeasuringForm {
   }
 
   private static void table(StringBuilder html, String first, StringBuilder rows) {
-    html.append(
-            "<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"table\"><table"
-                + " class=\"form\">\n<thead><tr>"
-                + "<th scope=\"col\">sign</th><th scope=\"col\">")
+    html.append("<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"table\"><table"
+            + " class=\"form\">\n<thead><tr>"
+            + "<th scope=\"col\">sign</th><th scope=\"col\">")
         .append(first)
         .append(" [mm]</th><th scope=\"col\">how</th>");
     for (int i = 1; i <= READINGS; i++) {
