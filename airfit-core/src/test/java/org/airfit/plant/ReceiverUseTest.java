@@ -284,6 +284,7 @@ class ReceiverUseTest {
   }
 
   @Test
+  @SuppressWarnings("NullAway") // what a caller without null checks could pass
   void null_is_refused_by_name() {
     ReceiverUse use = of(litres(1.0), Optional.empty(), 10, 60);
     assertThatNullPointerException()

@@ -105,6 +105,7 @@ class LongestHoseTest {
   }
 
   @Test
+  @SuppressWarnings("NullAway") // what a caller without null checks could pass
   void null_is_refused_by_name() {
     assertThatNullPointerException()
         .isThrownBy(() -> LongestHose.ofEverySize(null, "hose", TAKEN, LEAST, UnitSystem.US))

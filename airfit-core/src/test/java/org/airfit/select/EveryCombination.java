@@ -36,10 +36,10 @@ final class EveryCombination {
   private final Map<List<End>, List<List<Part.Adapter>>> known = new HashMap<>();
 
   /** What is asked again and again while sorting. */
-  private final Map<Proposal, Long> missed = new IdentityHashMap<>();
+  private final IdentityHashMap<Proposal, Long> missed = new IdentityHashMap<>();
 
-  private final Map<Proposal, Integer> asked = new IdentityHashMap<>();
-  private final Map<Proposal, Double> spare = new IdentityHashMap<>();
+  private final IdentityHashMap<Proposal, Integer> asked = new IdentityHashMap<>();
+  private final IdentityHashMap<Proposal, Double> spare = new IdentityHashMap<>();
 
   EveryCombination(Requirement job, Catalogue catalogue) {
     this.job = job;
