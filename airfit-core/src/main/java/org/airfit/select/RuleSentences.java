@@ -1,15 +1,14 @@
 package org.airfit.select;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.airfit.quantity.GaugePressure;
 import org.airfit.run.RunResult;
 import org.airfit.safety.Ruling;
 import org.airfit.working.UnitSystem;
@@ -236,7 +235,9 @@ final class RuleSentences {
     if (settling.isEmpty()) {
       Doubt most = doubts.stream().filter(Doubt::isReadable).findFirst().orElse(doubts.get(0));
       return "No single answer settles it; "
-          + (most.equals(doubts.get(0)) ? "most depends on the " : "of what can be read, most depends on the ")
+          + (most.equals(doubts.get(0))
+              ? "most depends on the "
+              : "of what can be read, most depends on the ")
           + most.what() + " (" + most.known(units) + " told): ask for that first.";
     }
     String enough = settling.stream()

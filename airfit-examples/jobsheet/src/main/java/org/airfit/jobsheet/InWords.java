@@ -82,12 +82,12 @@ final class InWords {
             .orElse("not chosen before the plug is known")));
     sheet
         .hose()
-        .ifPresent(hose -> lines.add(
-            new Answer(hose.title(), String.join(" ", hose.sentences(sheet.units())))));
+        .ifPresent(hose ->
+            lines.add(new Answer(hose.title(), String.join(" ", hose.sentences(sheet.units())))));
     sheet
         .receiver()
-        .ifPresent(receiver -> lines.add(
-            new Answer("Receiver", String.join(" ", receiver.sentences(sheet.units())))));
+        .ifPresent(receiver ->
+            lines.add(new Answer("Receiver", String.join(" ", receiver.sentences(sheet.units())))));
     sheet
         .selection()
         .flatMap(InWords::shown)
@@ -95,8 +95,7 @@ final class InWords {
             .forEach(finding -> lines.add(new Answer(
                 "Regulator", capital(finding.outcome().toString()) + ". " + finding.reason()))));
     readOtherwise(lines, "In the job", sheet.job().remarks(), MOST_OF_JOB);
-    readOtherwise(
-        lines, "In the catalogue", sheet.job().catalogue().remarks(), MOST_OF_CATALOGUE);
+    readOtherwise(lines, "In the catalogue", sheet.job().catalogue().remarks(), MOST_OF_CATALOGUE);
     if (sheet.selection().isEmpty()) {
       ofTheJob(sheet).forEach(finding -> lines.add(new Answer("The job", finding.toString())));
     }
@@ -178,8 +177,8 @@ final class InWords {
   private static String arrivesAtOne(Proposal proposal, JobSheet sheet) {
     Requirement job = proposal.requirement();
     boolean depends = proposal.findings().stream()
-        .anyMatch(finding ->
-            finding.rule() == Rule.AIR_AT_TOOL && finding.outcome() == RuleOutcome.OPEN);
+        .anyMatch(
+            finding -> finding.rule() == Rule.AIR_AT_TOOL && finding.outcome() == RuleOutcome.OPEN);
     if (!depends) {
       return arrives(proposal.result(), job, sheet.units());
     }
@@ -193,9 +192,7 @@ final class InWords {
             .resultAtBest()
             .<String>fold(delivered -> units.sayBoth(delivered.atToolGauge()), starved -> "nothing")
         + ", needed "
-        + (job.leastRange().isExact()
-            ? ""
-            : units.say(job.leastRange().least()) + " to ")
+        + (job.leastRange().isExact() ? "" : units.say(job.leastRange().least()) + " to ")
         + units.sayBoth(job.least()) + ".";
   }
 
@@ -358,10 +355,7 @@ final class InWords {
     all.add(SafetyRules.usFederal().reminder(DEPRESSURISE));
     sheet.plug().map(Identification::cautions).ifPresent(all::addAll);
     sheet.socket().ifPresent(socket -> all.addAll(socket.cautions()));
-    sheet
-        .receiver()
-        .flatMap(ReceiverAnswer::use)
-        .ifPresent(use -> all.addAll(use.cautions()));
+    sheet.receiver().flatMap(ReceiverAnswer::use).ifPresent(use -> all.addAll(use.cautions()));
     for (Caution caution : now) {
       all.add(with.contains(caution) ? caution : of("now", caution));
     }

@@ -141,19 +141,17 @@ class CounterJobsTest {
     assertThat(parts(best, Part.Socket.class)).hasSize(6);
     assertThat(parts(best, Part.Plug.class)).hasSize(6);
     List<RunResult.Delivered> ways = best.toEachTool().stream()
-        .map(way -> way.result()
-            .<RunResult.Delivered>fold(
-                delivered -> delivered,
-                starved -> {
-                  throw new AssertionError(starved.toString());
-                }))
+        .map(way -> way.result().<RunResult.Delivered>fold(delivered -> delivered, starved -> {
+          throw new AssertionError(starved.toString());
+        }))
         .toList();
     assertThat(ways).hasSize(2);
     double manifold = ways.get(0).share("Regulator 1/2 NPT").outlet().psi() - 14.6;
     assertThat(manifold).isCloseTo(110.0 - 6.0 * 30.0 / 80.0, within(0.01));
     double sander = manifold - ways.get(0).atToolGauge().psi();
     double ratchet = manifold - ways.get(1).atToolGauge().psi();
-    double splitter = ways.get(0).share("Manifold 1/2 NPT with three outlets 3/8 NPT").drop().psi();
+    double splitter =
+        ways.get(0).share("Manifold 1/2 NPT with three outlets 3/8 NPT").drop().psi();
     assertThat((sander - splitter) / (ratchet - splitter)).isBetween(3.0, 4.0);
     assertThat(outcome(best, Rule.AIR_AT_TOOL)).isEqualTo(RuleOutcome.MET);
     assertThat(TextSheet.of(sheet).replaceAll("\\s+", " "))
@@ -367,10 +365,12 @@ class CounterJobsTest {
     assertThat(arrives(best(sheet))).isGreaterThanOrEqualTo(85.0);
     String text = TextSheet.of(sheet).replaceAll("\\s+", " ");
     assertThat(text)
-        .contains("Longest hose: The longest hose of the catalogue that leaves the tool its pressure is"
-            + " Hose 1/2 in, rubber, 100 ft.")
-        .containsPattern("1/4 in hose: up to [0-9]+ ft; 3/8 in hose: up to [0-9]+ ft; 1/2 in hose: up to"
-            + " [0-9]+ ft; 3/4 in hose: 1000 ft and more\\.");
+        .contains(
+            "Longest hose: The longest hose of the catalogue that leaves the tool its pressure is"
+                + " Hose 1/2 in, rubber, 100 ft.")
+        .containsPattern(
+            "1/4 in hose: up to [0-9]+ ft; 3/8 in hose: up to [0-9]+ ft; 1/2 in hose: up to"
+                + " [0-9]+ ft; 3/4 in hose: 1000 ft and more\\.");
     assertThat(PageSheet.of(sheet)).contains("<th>Longest hose</th>");
     Run run = best(sheet).run();
     for (LongestHose each : LongestHose.ofEverySize(
@@ -380,7 +380,8 @@ class CounterJobsTest {
         sheet.requirement().least(),
         sheet.units())) {
       if (!each.isWithoutEnd()) {
-        assertThat(text).contains(each.size() + ": up to " + sheet.units().say(each.length().orElseThrow()));
+        assertThat(text)
+            .contains(each.size() + ": up to " + sheet.units().say(each.length().orElseThrow()));
       }
     }
   }
@@ -389,9 +390,11 @@ class CounterJobsTest {
   void the_least_bore_is_told_size_by_size() throws Exception {
     String text = TextSheet.of(sheet("counter/least-bore.json")).replaceAll("\\s+", " ");
     assertThat(text)
-        .contains("Least bore: The narrowest hose of the catalogue that leaves the tool its pressure is"
-            + " Hose 1/2 in, rubber, 100 ft.")
-        .containsPattern("with a 3/8 in hose 8[0-9.]+ psig: too little; with a 1/2 in hose 9[0-9.]+ psig: enough");
+        .contains(
+            "Least bore: The narrowest hose of the catalogue that leaves the tool its pressure is"
+                + " Hose 1/2 in, rubber, 100 ft.")
+        .containsPattern(
+            "with a 3/8 in hose 8[0-9.]+ psig: too little; with a 1/2 in hose 9[0-9.]+ psig: enough");
   }
 
   /** A wide hose is cheaper here than a narrow one, and still the narrow one is the answer. */
@@ -401,13 +404,11 @@ class CounterJobsTest {
         .replace("100 ft", "25 ft")
         .replace("22 scfm", "6 scfm");
     String catalogue = Files.readString(JOBS.resolve("quay-street/catalogue.json"));
-    String dear = catalogue.replaceFirst(
-        "(\"id\": \"H14-25\"[^}]*?\"price\": )\"[0-9.]+\"", "$1\"999.00\"");
+    String dear =
+        catalogue.replaceFirst("(\"id\": \"H14-25\"[^}]*?\"price\": )\"[0-9.]+\"", "$1\"999.00\"");
     assertThat(dear).isNotEqualTo(catalogue);
     JobSheet sheet = JobSheet.of(JobFile.read(new Document(
-        "job.json",
-        Json.read("job.json", job),
-        name -> Document.of(name, Json.read(name, dear)))));
+        "job.json", Json.read("job.json", job), name -> Document.of(name, Json.read(name, dear)))));
     assertThat(best(sheet).hose("hose").id()).isEqualTo("H14-25");
   }
 
@@ -429,7 +430,8 @@ class CounterJobsTest {
         .isCloseTo(80.0, within(0.01));
     String text = TextSheet.of(sheet);
     assertThat(text.replaceAll("\\s+", " "))
-        .contains("Receiver: With the parts proposed the tool needs ", "The receiver for this user: met.")
+        .contains(
+            "Receiver: With the parts proposed the tool needs ", "The receiver for this user: met.")
         .contains("Receiver protection:");
     assertThat(text).contains("A receiver for a user that draws now and then", "Esposito");
     assertThat(PageSheet.of(sheet)).contains("<th>Receiver</th>", "Esposito");
