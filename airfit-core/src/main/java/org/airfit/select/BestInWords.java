@@ -29,7 +29,7 @@ final class BestInWords {
   /** A rule that a regulator keeps is met, but not without a word. */
   private String whileRegulated() {
     return best.metWhileRegulated().stream()
-        .map(finding -> finding.rule().title() + ": " + finding.outcome() + ". ")
+        .map(finding -> finding.rule().title() + ": " + finding.outcomeInWords() + ". ")
         .collect(Collectors.joining());
   }
 

@@ -243,8 +243,24 @@ public final class Layout {
 
   /** Whether a lubricator stands in the line. */
   boolean hasLubricator() {
-    return allSlots().stream()
-        .anyMatch(slot -> slot instanceof Slot.InLine line && line.kind() == DeviceKind.LUBRICATOR);
+    return allSlots().stream().anyMatch(Layout::isLubricator);
+  }
+
+  /** Whether the air in a slot is not oiled by a lubricator that stands elsewhere: behind it, or in another line. */
+  boolean isBeforeLubricator(Slot slot) {
+    List<Slot> way = slots.contains(slot)
+        ? slots
+        : lines.stream()
+            .map(line -> joined(slots, line.slots()))
+            .filter(joined -> joined.contains(slot))
+            .findFirst()
+            .orElse(List.of());
+    return hasLubricator()
+        && way.subList(0, way.indexOf(slot) + 1).stream().noneMatch(Layout::isLubricator);
+  }
+
+  private static boolean isLubricator(Slot slot) {
+    return slot instanceof Slot.InLine line && line.kind() == DeviceKind.LUBRICATOR;
   }
 
   @Override

@@ -237,11 +237,11 @@ public sealed interface Part {
      *
      * @param facts what it tells of itself
      * @param capacityRange what its valve lets through when it stands wide open, as well as that is known
-     * @param droop by how much less than at rest it holds at {@code atFlow}, at least 0
+     * @param droop by how much less than at rest it holds at {@code atFlow}
      * @param atFlow the flow at which it droops so, above 0
      * @param upstream how it ends towards the supply
      * @param downstream how it ends towards the tool
-     * @throws IllegalArgumentException if {@code droop} is negative or {@code atFlow} is not above 0
+     * @throws IllegalArgumentException if {@code atFlow} is not above 0
      */
     public Regulator {
       Objects.requireNonNull(facts, "facts");
@@ -250,10 +250,6 @@ public sealed interface Part {
       Objects.requireNonNull(atFlow, "atFlow");
       Objects.requireNonNull(upstream, "upstream");
       Objects.requireNonNull(downstream, "downstream");
-      if (!(droop.pascals() >= 0.0)) {
-        throw new IllegalArgumentException(
-            "droop of regulator " + facts.id() + " must be at least 0 Pa, was " + droop.shown());
-      }
       if (!(atFlow.cubicMetresPerSecond() > 0.0)) {
         throw new IllegalArgumentException("flow at which regulator " + facts.id()
             + " droops must be above 0, was " + atFlow.shown());
@@ -265,11 +261,11 @@ public sealed interface Part {
      *
      * @param facts what it tells of itself
      * @param capacity what its valve lets through when it stands wide open
-     * @param droop by how much less than at rest it holds at {@code atFlow}, at least 0
+     * @param droop by how much less than at rest it holds at {@code atFlow}
      * @param atFlow the flow at which it droops so, above 0
      * @param upstream how it ends towards the supply
      * @param downstream how it ends towards the tool
-     * @throws IllegalArgumentException if {@code droop} is negative or {@code atFlow} is not above 0
+     * @throws IllegalArgumentException if {@code atFlow} is not above 0
      */
     public Regulator(
         PartFacts facts,

@@ -1,6 +1,7 @@
 package org.airfit.select;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.airfit.quantity.Temperature;
 import org.airfit.safety.Judgement;
@@ -182,11 +183,9 @@ final class PartChecks {
   }
 
   static boolean isKeptForOtherAir(Requirement job, Position position, Part part) {
-    return job.lubrication().isPresent()
-        && part.facts()
-            .lubrication()
-            .filter(kept -> kept != job.lubrication().get())
-            .isPresent();
+    Optional<Lubrication> here = job.lubricationAt(position);
+    return here.isPresent()
+        && part.facts().lubrication().filter(kept -> kept != here.get()).isPresent();
   }
 
   /** On a line of which nobody told whether it has a lubricator, what is kept for one kind of air depends on it. */

@@ -386,11 +386,17 @@ public final class Requirement {
   }
 
   /**
-   * {@return the kind of air in the line, if that was told} With a lubricator in the layout it is lubricated, for all
-   * its parts: those before the lubricator are not told apart.
+   * {@return the kind of air at the tool, if that was told} With a lubricator in the layout it is lubricated; in front of
+   * the lubricator it may be either.
    */
   public Optional<Lubrication> lubrication() {
     return layout.hasLubricator() ? Optional.of(Lubrication.LUBRICATED) : told.find(LUBRICATION);
+  }
+
+  /** The kind of air at a place, if it is known: in front of a lubricator that which was told, behind it oiled. */
+  Optional<Lubrication> lubricationAt(Position position) {
+    Slot slot = position.slot();
+    return slot != null && layout.isBeforeLubricator(slot) ? told.find(LUBRICATION) : lubrication();
   }
 
   /** {@return whether couplings are dropped on concrete} */

@@ -16,6 +16,9 @@ import org.airfit.working.UnitSystem;
 /** What each rule answers for an assembly, and the sentence that says why, with its numbers in the units asked for. */
 final class RuleSentences {
 
+  /** What a reason says of more than one regulator. */
+  static final String WHILE_THEY_HOLD = " while the regulators hold";
+
   private RuleSentences() {}
 
   private static String names(List<? extends Part> parts) {
@@ -128,7 +131,7 @@ final class RuleSentences {
         .whileRegulated()
         .map(held -> "The dead-end pressure at the tool is " + units.say(held)
             + (regulators > 1
-                ? " while the regulators hold and " + highest + " if they fail"
+                ? WHILE_THEY_HOLD + " and " + highest + " if they fail"
                 : " while the regulator holds and " + highest + " if it fails"))
         .orElse("The dead-end pressure at the tool is up to " + highest);
     if (job.toolRating().isEmpty()) {
@@ -144,7 +147,8 @@ final class RuleSentences {
     return PartChecks.isToolSparedByRegulator(job)
         ? RuleAnswer.metWhileRegulated(compared + ". A relief valve behind the "
             + (regulators > 1 ? "last regulator" : "regulator")
-            + ", set to at most what the maker allows, guards the tool if the regulator fails.")
+            + ", set to at most what the maker allows, guards the tool if "
+            + (regulators > 1 ? "they fail." : "the regulator fails."))
         : RuleAnswer.met(compared + ".");
   }
 
@@ -217,9 +221,28 @@ final class RuleSentences {
     return job.pressuresAtTool()
         .whileRegulated()
         .filter(held -> held.compareTo(job.leastRange().least()) < 0)
-        .map(held -> "The regulator holds only " + units.say(held)
-            + ": couplings, hoses and adapters do not change that.")
+        .map(
+            held -> tooLow(job, held, units) + " couplings, hoses and adapters do not change that.")
         .orElseGet(() -> "The biggest restriction is " + delivered.bottleneck().name() + ".");
+  }
+
+  /** The regulators that are set below what the tool needs, all of them: one that is raised alone helps nothing. */
+  private static String tooLow(Requirement job, GaugePressure held, UnitSystem units) {
+    List<String> low = new ArrayList<>();
+    job.pressures()
+        .whileRegulated()
+        .filter(set -> set.compareTo(job.leastRange().least()) < 0)
+        .ifPresent(set -> low.add("the one in front of the piping " + units.say(set)));
+    for (Slot slot : job.layout().slots()) {
+      if (slot instanceof Slot.Regulated regulated
+          && regulated.set().compareTo(job.leastRange().least()) < 0) {
+        low.add(regulated.name() + " " + units.say(regulated.set()));
+      }
+    }
+    return low.size() < 2
+        ? "The regulator holds only " + units.say(held) + ":"
+        : "Each of these regulators is set too low, so that all must be set higher: "
+            + String.join(", ", low) + ";";
   }
 
   private static String has(RunResult result, UnitSystem units) {

@@ -126,12 +126,10 @@ final class ServiceSentences {
     return List.copyOf(told);
   }
 
-  /** The beginning of a sentence: "It", or "Indoors it". */
+  /** The beginning of a sentence, such as "Indoors it": only a place or a tool makes a part depend on something. */
   private static String dependsThere(Requirement job) {
     String where = where(job).trim();
-    return where.isEmpty()
-        ? "It"
-        : where.substring(0, 1).toUpperCase(Locale.ROOT) + where.substring(1) + " it";
+    return where.substring(0, 1).toUpperCase(Locale.ROOT) + where.substring(1) + " it";
   }
 
   private static String where(Requirement job) {
@@ -319,7 +317,23 @@ final class ServiceSentences {
             + a.requirement().marking().map(word -> "with " + word).orElse("as your shop does")
             + ".";
     return RuleAnswer.met(
-        "No part is marked as kept for other than " + kind + " air." + old + mark);
+        "No part is marked as kept for other than " + kind + " air." + oilFree(a) + old + mark);
+  }
+
+  /** What is kept for dry air may stand in front of a lubricator; who looks at the line wonders why. */
+  private static String oilFree(Assembly a) {
+    String dry = a.placed().stream()
+        .filter(each -> each.position().slot() != null
+            && a.requirement().layout().isBeforeLubricator(each.position().slot()))
+        .map(Placed::part)
+        .filter(
+            part -> part.facts().lubrication().filter(Lubrication.DRY::equals).isPresent())
+        .map(Part::name)
+        .collect(Collectors.joining(", "));
+    return dry.isEmpty()
+            || a.requirement().lubrication().filter(Lubrication.DRY::equals).isPresent()
+        ? ""
+        : " In front of the lubricator may stand what is kept for dry air: " + dry + ".";
   }
 
   private static RuleAnswer airUnknown(List<Part> parts) {

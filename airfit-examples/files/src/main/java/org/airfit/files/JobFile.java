@@ -30,6 +30,8 @@ public final class JobFile {
   private static final List<String> ORDER = List.of(
       VERSION,
       "job",
+      "number",
+      "date",
       "customer",
       "catalogue",
       "units",
@@ -93,6 +95,7 @@ public final class JobFile {
 
   private static Job read(Field root, Document document) throws WrongFileException {
     String title = root.field("job", "the job in one line").text();
+    JobLabel label = JobLabel.of(root);
     String customer = root.field("customer", "whose job it is").text();
     String name = root.field("catalogue", "the path of a catalogue file, seen from this one")
         .text();
@@ -140,7 +143,7 @@ public final class JobFile {
     Optional<Field> conditions =
         root.find("conditions", "an object such as {\"place\": \"indoors\"}");
     if (conditions.isPresent()) {
-      JobTool.conditions(conditions.get(), requirement);
+      JobTool.conditions(conditions.get(), catalogue, requirement);
     }
     rules(root, document, requirement);
     Optional<Field> ranking = root.find("rankedBy");
@@ -162,6 +165,7 @@ public final class JobFile {
     root.requireNothingElse();
     return new Job(
         title,
+        label,
         customer,
         toolName,
         catalogue,

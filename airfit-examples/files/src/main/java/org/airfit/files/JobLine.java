@@ -131,10 +131,33 @@ final class JobLine {
   void tell(Requirement.Builder requirement) throws WrongFileException {
     for (Entry pipe : pipes) {
       ConduitRange conduit = FlowFields.conduitRange(pipe.item());
+      FlowFields.remarkOnBore(pipe.item(), conduit, remarks);
       pipe.item().requireNothingElse();
       requirement.pipe(pipe.name(), conduit);
     }
     requirement.outlet(Objects.requireNonNull(outlet));
+    remarkOnSettings();
+  }
+
+  /** A regulator holds no more than one in front of it leaves: one that is set higher never regulates. */
+  private void remarkOnSettings() throws WrongFileException {
+    Optional<GaugePressure> inFront =
+        regulator == null ? Optional.empty() : Optional.of(set(regulator.item()));
+    String name = regulator == null ? "" : regulator.name();
+    for (Slot slot : slots) {
+      if (!(slot instanceof Slot.Regulated regulated)) {
+        continue;
+      }
+      if (inFront.isPresent() && regulated.set().compareTo(inFront.get()) > 0) {
+        remarks.add("\"" + regulated.name() + "\" in " + placeOf.get(regulated.name())
+            + " is set higher than \"" + name
+            + "\" in front of it: it never has so much to hold, and does nothing. Look whether the two are"
+            + " exchanged.");
+      } else {
+        inFront = Optional.of(regulated.set());
+        name = regulated.name();
+      }
+    }
   }
 
   /** What stands behind the outlet. */

@@ -3,6 +3,7 @@ package org.airfit.files;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.airfit.air.AirState;
 import org.airfit.joint.End;
 import org.airfit.quantity.FreeAirFlow;
@@ -26,7 +27,9 @@ final class JobTool {
     Optional<MarkingField> marked = MarkingField.in(tool);
     Range<FreeAirFlow> air = AirField.of(tool, marked, around, remarks);
     Range<GaugePressure> pressure = MarkingField.pressure(tool, marked, remarks);
-    Requirement.Builder requirement = tool.build(() -> Requirement.forTool(air, pressure));
+    Field least =
+        tool.find("pressure").or(() -> marked.map(MarkingField::field)).orElse(tool);
+    Requirement.Builder requirement = least.build(() -> Requirement.forTool(air, pressure));
     requirement.toolInlet(EndField.in(tool.field("inlet", Accepted.END), remarks));
     Optional<Field> rating = tool.find("notAbove", Accepted.GAUGE);
     if (rating.isPresent()) {
@@ -100,7 +103,8 @@ final class JobTool {
   }
 
   /** Tells the conditions. */
-  static void conditions(Field field, Requirement.Builder requirement) throws WrongFileException {
+  static void conditions(Field field, ShopCatalogue catalogue, Requirement.Builder requirement)
+      throws WrongFileException {
     Optional<Field> place = field.find("place");
     if (place.isPresent()) {
       requirement.environment(
@@ -121,7 +125,11 @@ final class JobTool {
     }
     Optional<Field> profiles = field.find("profilesInUse", "a list of ids of profiles");
     if (profiles.isPresent()) {
-      requirement.profilesInUse(new LinkedHashSet<>(profiles.get().words()));
+      Set<String> ids = new LinkedHashSet<>();
+      for (Field profile : profiles.get().items()) {
+        ids.add(PartFields.profileId(profile, catalogue.profiles()));
+      }
+      requirement.profilesInUse(ids);
     }
     Optional<PartFields.Temperatures> told = PartFields.Temperatures.in(field);
     if (told.isPresent()) {

@@ -125,6 +125,7 @@ final class PartFields {
       told = outside.get().build(() -> soFar.withOutsideDiameter(diameter));
     }
     ConduitRange conduit = FlowFields.conduitRange(item, Optional.of(named));
+    FlowFields.remarkOnBore(item, conduit, remarks);
     End end = end(item);
     return new Part.Hose(told, named, conduit, end, otherEnd(item, end));
   }

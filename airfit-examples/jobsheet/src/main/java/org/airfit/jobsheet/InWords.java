@@ -93,12 +93,20 @@ final class InWords {
         .flatMap(InWords::shown)
         .ifPresent(proposal -> findings(proposal, sheet, RuleOutcome.MET_WHILE_REGULATED)
             .forEach(finding -> lines.add(new Answer(
-                "Regulator", capital(finding.outcome().toString()) + ". " + finding.reason()))));
-    readOtherwise(lines, "In the job", sheet.job().remarks(), MOST_OF_JOB);
-    readOtherwise(lines, "In the catalogue", sheet.job().catalogue().remarks(), MOST_OF_CATALOGUE);
+                "Regulator", capital(finding.outcomeInWords()) + ". " + finding.reason()))));
+    lines.addAll(readOtherwise(sheet));
     if (sheet.selection().isEmpty()) {
       ofTheJob(sheet).forEach(finding -> lines.add(new Answer("The job", finding.toString())));
     }
+    return lines;
+  }
+
+  /** How the job and the catalogue were read, where that may be meant otherwise. */
+  static List<Answer> readOtherwise(JobSheet sheet) {
+    List<Answer> lines = new ArrayList<>();
+    readOtherwise(lines, "In the job", sheet.job().remarks(), MOST_OF_JOB);
+    readOtherwise(
+        lines, "In the catalogue", sheet.job().catalogue().remarks(), MOST_OF_CATALOGUE);
     return lines;
   }
 
@@ -131,7 +139,7 @@ final class InWords {
         .map(finding -> finding.rule().title())
         .collect(Collectors.joining(", "));
     String regulated = best.metWhileRegulated().stream()
-        .map(finding -> " " + finding.rule().title() + ": " + finding.outcome() + ".")
+        .map(finding -> " " + finding.rule().title() + ": " + finding.outcomeInWords() + ".")
         .collect(Collectors.joining());
     return arrives(best, sheet)
         + (pieces.isEmpty() ? " Nothing to buy" : " To buy: " + pieces)
@@ -376,7 +384,7 @@ final class InWords {
   }
 
   /** Behind what arrives: that its numbers are worth no more than a first guess, where the air is outside its model. */
-  private static String beyondTheModel(JobSheet sheet) {
+  static String beyondTheModel(JobSheet sheet) {
     return outsideTheAirModel(sheet)
         .map(
             outside -> " " + outside.title() + ": take the numbers for no more than a first guess.")

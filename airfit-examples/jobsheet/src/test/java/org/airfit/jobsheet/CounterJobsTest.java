@@ -181,7 +181,7 @@ class CounterJobsTest {
               part -> part.facts().lubrication().equals(Optional.of(Lubrication.LUBRICATED)));
     }
     assertThat(best(sheet).hose("hose").id()).isEqualTo("H38-50");
-    assertThat(PageSheet.of(sheet)).contains("yellow sleeve");
+    assertThat(PageReasons.of(sheet)).contains("yellow sleeve");
   }
 
   @Test
@@ -365,13 +365,11 @@ class CounterJobsTest {
     assertThat(arrives(best(sheet))).isGreaterThanOrEqualTo(85.0);
     String text = TextSheet.of(sheet).replaceAll("\\s+", " ");
     assertThat(text)
-        .contains(
-            "Longest hose: The longest hose of the catalogue that leaves the tool its pressure is"
-                + " Hose 1/2 in, rubber, 100 ft.")
-        .containsPattern(
-            "1/4 in hose: up to [0-9]+ ft; 3/8 in hose: up to [0-9]+ ft; 1/2 in hose: up to"
-                + " [0-9]+ ft; 3/4 in hose: 1000 ft and more\\.");
-    assertThat(PageSheet.of(sheet)).contains("<th>Longest hose</th>");
+        .contains("Longest hose: The longest hose of the catalogue that leaves the tool its pressure is"
+            + " Hose 1/2 in, rubber, 100 ft.")
+        .containsPattern("1/4 in hose: up to [0-9]+ ft; 3/8 in hose: up to [0-9]+ ft; 1/2 in hose: up to"
+            + " [0-9]+ ft; 3/4 in hose: 1000 ft and more\\.");
+    assertThat(PageSheet.of(sheet)).contains("<dt>Longest hose</dt>");
     Run run = best(sheet).run();
     for (LongestHose each : LongestHose.ofEverySize(
         run,
@@ -409,7 +407,9 @@ class CounterJobsTest {
     assertThat(dear).isNotEqualTo(catalogue);
     JobSheet sheet = JobSheet.of(JobFile.read(new Document(
         "job.json", Json.read("job.json", job), name -> Document.of(name, Json.read(name, dear)))));
-    assertThat(best(sheet).hose("hose").id()).isEqualTo("H14-25");
+    assertThat(best(sheet).hose("hose").bore().label())
+        .as("the narrow hose of 50 ft, as that of 25 ft is dear")
+        .isEqualTo("1/4 in");
   }
 
   /**
@@ -434,7 +434,8 @@ class CounterJobsTest {
             "Receiver: With the parts proposed the tool needs ", "The receiver for this user: met.")
         .contains("Receiver protection:");
     assertThat(text).contains("A receiver for a user that draws now and then", "Esposito");
-    assertThat(PageSheet.of(sheet)).contains("<th>Receiver</th>", "Esposito");
+    assertThat(PageSheet.of(sheet)).contains("<dt>Receiver</dt>").doesNotContain("Esposito");
+    assertThat(PageReasons.of(sheet)).contains("Esposito");
   }
 
   /** What arrives where the supply stands at a pressure. */

@@ -22,6 +22,7 @@ import org.airfit.files.Document;
 import org.airfit.files.Json;
 import org.airfit.files.MeasuredSet;
 import org.airfit.files.ReferenceSetFile;
+import org.airfit.files.Shop;
 import org.airfit.files.WrongFileException;
 import org.airfit.flow.Rating;
 import org.airfit.joint.End;
@@ -290,6 +291,8 @@ class DocumentExamplesTest {
       assertThat(Disk.referenceSet(file).profiles()).isNotEmpty();
     } else if (path.contains("/networks/")) {
       assertThat(Disk.network(file).drops()).isNotEmpty();
+    } else if (path.endsWith(Shop.FILE)) {
+      assertThat(Disk.shop(new ArrayList<>(List.of(file)))).isPresent();
     } else if (path.endsWith("catalogue.json")) {
       assertThat(Disk.catalogue(file).name()).isNotBlank();
     } else {
