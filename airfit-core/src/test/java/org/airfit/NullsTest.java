@@ -47,6 +47,8 @@ class NullsTest {
       "select.Interview.of",
       "select.JobFindings.of",
       "select.Offers.of",
+      "select.Part$Splitter",
+      "select.Requirement.forTools",
       "select.Selection.of",
       "working.Formula.of",
       "working.Formula.solvedFor");

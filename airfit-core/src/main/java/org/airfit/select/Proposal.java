@@ -272,10 +272,19 @@ public final class Proposal implements Worked {
   private static List<Caution> ofRules(Assembly way, UnitSystem units) {
     Requirement job = way.requirement();
     Situation.Builder situation = JobSituation.ofCautions(job);
-    way.hoses().stream()
-        .map(hose -> ((Part.Hose) hose.part()).widestBore())
-        .max(Comparator.naturalOrder())
-        .ifPresent(situation::toolOnHose);
+    List<Part.Hose> hoses =
+        way.hoses().stream().map(hose -> (Part.Hose) hose.part()).toList();
+    if (!hoses.isEmpty()) {
+      situation.toolOnHose(
+          hoses.stream()
+              .map(hose -> hose.conduit().bore())
+              .min(Comparator.naturalOrder())
+              .orElseThrow(),
+          hoses.stream()
+              .map(Part.Hose::widestBore)
+              .max(Comparator.naturalOrder())
+              .orElseThrow());
+    }
     way.lowestRating().ifPresent(lowest -> situation.ratedParts(job.highest(), lowest));
     return job.rules().toldIn(units).cautions(situation.build());
   }
