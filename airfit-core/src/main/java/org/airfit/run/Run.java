@@ -236,7 +236,9 @@ public final class Run {
         .orElseThrow(
             () -> new IllegalArgumentException("name must be that of an element of this run, of "
                 + names() + ", was \"" + name + "\""));
-    return named.alone() instanceof Element.Line line ? Optional.of(line.conduit()) : Optional.empty();
+    return named.alone() instanceof Element.Line line
+        ? Optional.of(line.conduit())
+        : Optional.empty();
   }
 
   /**

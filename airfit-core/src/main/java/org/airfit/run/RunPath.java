@@ -49,8 +49,7 @@ final class RunPath {
   private final double kelvins;
   private final double viscosity;
 
-  RunPath(
-      Supply supply, MassFlow others, AbsolutePressure atmosphere, List<Element> elements) {
+  RunPath(Supply supply, MassFlow others, AbsolutePressure atmosphere, List<Element> elements) {
     this.supply = supply;
     this.others = others;
     this.atmosphere = atmosphere;
@@ -127,8 +126,7 @@ final class RunPath {
 
   /** What the supply gives in all for a flow to the tool. */
   MassFlow fromSupply(MassFlow toTool) {
-    return MassFlow.ofKilogramsPerSecond(
-        toTool.kilogramsPerSecond() + others.kilogramsPerSecond());
+    return MassFlow.ofKilogramsPerSecond(toTool.kilogramsPerSecond() + others.kilogramsPerSecond());
   }
 
   /** The pressure [Pa] that the supply gives at a flow to the tool, that of the others beside it. */

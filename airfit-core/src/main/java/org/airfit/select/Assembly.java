@@ -55,10 +55,7 @@ record Assembly(
   }
 
   private static Assembly ofOneTool(
-      Requirement requirement,
-      List<Placed> placed,
-      List<List<Part.Adapter>> adapters,
-      int shared) {
+      Requirement requirement, List<Placed> placed, List<List<Part.Adapter>> adapters, int shared) {
     List<Joint> joints = joints(requirement, placed, adapters, shared);
     Run run = run(requirement, placed, joints, Known.AT_WORST);
     RunResult result = run.at(requirement.demand());
@@ -66,15 +63,15 @@ record Assembly(
         ? result
         : run(requirement, placed, joints, Known.AT_BEST)
             .at(Known.AT_BEST.of(requirement.demandRange()));
-    return new Assembly(
-        requirement, List.copyOf(placed), joints, List.of(), run, result, atBest);
+    return new Assembly(requirement, List.copyOf(placed), joints, List.of(), run, result, atBest);
   }
 
   /** The way to each tool shares what stands in front of the splitter, with its joints. */
   private static Assembly ofSeveralTools(
       Requirement requirement, List<Placed> placed, List<List<Part.Adapter>> adapters) {
-    int shared = (int)
-        placed.stream().filter(each -> each.position().line() == Position.SHARED).count();
+    int shared = (int) placed.stream()
+        .filter(each -> each.position().line() == Position.SHARED)
+        .count();
     int sharedJoints = joints(placed.subList(0, shared));
     List<Joint> joints = new ArrayList<>();
     List<Assembly> ways = new ArrayList<>();
@@ -96,9 +93,8 @@ record Assembly(
       part = behind;
       joint = last;
     }
-    Assembly worst = ways.stream()
-        .min(Comparator.comparingDouble(Assembly::spareAtWorst))
-        .orElseThrow();
+    Assembly worst =
+        ways.stream().min(Comparator.comparingDouble(Assembly::spareAtWorst)).orElseThrow();
     return new Assembly(
         requirement,
         List.copyOf(placed),
@@ -147,15 +143,19 @@ record Assembly(
 
   private static Run run(
       Requirement requirement, List<Placed> placed, List<Joint> joints, Known known) {
-    return run(
-        requirement, placed, joints, known, position -> position.others().map(known::of));
+    return run(requirement, placed, joints, known, position -> position.others().map(known::of));
   }
 
   /** The run at worst of one tool, but that others take so much behind one of its positions. */
   Run runWithOthers(Position shared, FreeAirFlow taken) {
-    return run(requirement, placed, joints, Known.AT_WORST, position -> position.equals(shared)
-        ? Optional.of(taken)
-        : position.others().map(Known.AT_WORST::of));
+    return run(
+        requirement,
+        placed,
+        joints,
+        Known.AT_WORST,
+        position -> position.equals(shared)
+            ? Optional.of(taken)
+            : position.others().map(Known.AT_WORST::of));
   }
 
   private static Run run(
@@ -379,8 +379,9 @@ record Assembly(
   }
 
   private List<Optional<ElementLoss>> lossesOfSeveral() {
-    int shared = (int)
-        slotParts().stream().filter(each -> each.position().line() == Position.SHARED).count();
+    int shared = (int) slotParts().stream()
+        .filter(each -> each.position().line() == Position.SHARED)
+        .count();
     List<Optional<ElementLoss>> each = new ArrayList<>();
     for (Assembly way : ways) {
       List<Optional<ElementLoss>> own = way.losses();
@@ -402,8 +403,7 @@ record Assembly(
   boolean isAirOpen() {
     return toEachTool().stream()
             .allMatch(way -> isAtLeast(way.atBest, way.requirement.leastRange().least()))
-        && !toEachTool().stream()
-            .allMatch(way -> isAtLeast(way.result, way.requirement.least()));
+        && !toEachTool().stream().allMatch(way -> isAtLeast(way.result, way.requirement.least()));
   }
 
   /** Whether so much pressure arrives. */

@@ -74,7 +74,8 @@ final class BillExtras {
   /** Both ends of every hose; where only a coupling stands between two hoses, one restraint spans it. */
   private List<HoseJoint> hoseJoints() {
     List<HoseJoint> joints = new ArrayList<>();
-    hoseJoints(joints, Position.SHARED, /* count= */ 1, /* endsAtTool= */ a.ways().isEmpty());
+    hoseJoints(
+        joints, Position.SHARED, /* count= */ 1, /* endsAtTool= */ a.ways().isEmpty());
     for (int i = 0; i < a.ways().size(); i++) {
       hoseJoints(joints, i, a.requirement().layout().lines().get(i).count(), true);
     }
@@ -213,8 +214,7 @@ final class BillExtras {
     }
     Map<String, Integer> plugs = new LinkedHashMap<>();
     a.couplings()
-        .forEach(pair ->
-            plugs.merge(pair.plug().profile(), pair.position().count(), Integer::sum));
+        .forEach(pair -> plugs.merge(pair.plug().profile(), pair.position().count(), Integer::sum));
     List<BillLine> lines = new ArrayList<>();
     String why = "keeps dirt out of a plug that is not in its socket, as asked for";
     plugs.forEach((profile, count) -> lines.add(shelf
@@ -244,8 +244,7 @@ final class BillExtras {
 
   private void askForWhipHose() {
     boolean isAsked = a.requirement().toEachTool().stream()
-        .anyMatch(
-            job -> job.isImpactTool() && job.layout().hasCoupling() && !job.hasWhipHose());
+        .anyMatch(job -> job.isImpactTool() && job.layout().hasCoupling() && !job.hasWhipHose());
     if (isAsked) {
       questions.add(
           "Does the percussion tool hang on a whip hose? If it does not, put one into the layout, so that it"

@@ -57,9 +57,11 @@ final class BillJoints {
 
   /** An outlet of a splitter that no line uses must be closed. */
   private void askForUnusedOutlets() {
-    int used = a.requirement().layout().lines().stream().mapToInt(ToolLine::count).sum();
+    int used =
+        a.requirement().layout().lines().stream().mapToInt(ToolLine::count).sum();
     for (Placed each : a.placed()) {
-      if (each.part() instanceof Part.Splitter splitter && each.position().others().isEmpty()) {
+      if (each.part() instanceof Part.Splitter splitter
+          && each.position().others().isEmpty()) {
         List<End> outlets = splitter.outlets();
         int from = each.position().outlet();
         Set<String> open = new LinkedHashSet<>();

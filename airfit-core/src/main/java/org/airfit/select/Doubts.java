@@ -244,14 +244,16 @@ final class Doubts {
   /** What others take on the way, where that is not known exactly. */
   private void others() {
     for (Placed placed : assembly.placed()) {
-      placed.position().others().ifPresent(air -> add(
-          "air that others take at the " + placed.position().name(),
-          flow(air.most()),
-          flow(air.least()),
-          value -> assembly
-              .runWithOthers(placed.position(), demand(value))
-              .arriving(job.demand()),
-          value -> Shown.ofFlow(demand(value))));
+      placed
+          .position()
+          .others()
+          .ifPresent(air -> add(
+              "air that others take at the " + placed.position().name(),
+              flow(air.most()),
+              flow(air.least()),
+              value ->
+                  assembly.runWithOthers(placed.position(), demand(value)).arriving(job.demand()),
+              value -> Shown.ofFlow(demand(value))));
     }
   }
 

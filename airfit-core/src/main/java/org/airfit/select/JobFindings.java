@@ -79,7 +79,8 @@ public final class JobFindings {
     Objects.requireNonNull(units, "units");
     Set<Caution> ofWays = new LinkedHashSet<>();
     for (Requirement way : job.toEachTool()) {
-      List<Caution> own = way.rules().toldIn(units).cautions(JobSituation.ofCautions(way).build());
+      List<Caution> own =
+          way.rules().toldIn(units).cautions(JobSituation.ofCautions(way).build());
       ofWays.remove(own.get(own.size() - 1));
       ofWays.addAll(own);
     }

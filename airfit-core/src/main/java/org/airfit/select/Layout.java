@@ -98,8 +98,9 @@ public final class Layout {
 
   private static void requireSplitter(Slot last, List<ToolLine> lines) {
     if (!(last instanceof Slot.Splitter splitter)) {
-      throw new IllegalArgumentException("last slot in front of several lines must be a splitter, was "
-          + last + "; say Slot.splitter(…)");
+      throw new IllegalArgumentException(
+          "last slot in front of several lines must be a splitter, was " + last
+              + "; say Slot.splitter(…)");
     }
     int tools = lines.stream().mapToInt(ToolLine::count).sum();
     if (tools + (splitter.others().isPresent() ? 1 : 0) < 2) {

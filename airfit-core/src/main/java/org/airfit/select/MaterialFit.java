@@ -36,9 +36,10 @@ enum MaterialFit {
 
   /** Whether a part of that kind has a body of one material: no piping, and not a hose whose ends are both bare. */
   static boolean hasBody(Part part) {
-    return !(part instanceof Part.Pipe) && !(part instanceof Part.Hose hose
-        && hose.upstream() instanceof End.HoseEnd
-        && hose.downstream() instanceof End.HoseEnd);
+    return !(part instanceof Part.Pipe)
+        && !(part instanceof Part.Hose hose
+            && hose.upstream() instanceof End.HoseEnd
+            && hose.downstream() instanceof End.HoseEnd);
   }
 
   /** Whether the job asks anything of materials, as far as it was told. */

@@ -130,9 +130,8 @@ record OfferCandidate(
       return now;
     }
     Assembly a = proposal.assembly();
-    YearlyCost least = leaks(
-        year,
-        a.between().stream().mapToInt(Assembly.Between::count).sum() + couplings(a));
+    YearlyCost least =
+        leaks(year, a.between().stream().mapToInt(Assembly.Between::count).sum() + couplings(a));
     return new Key(now.asked(), now.unpriced(), now.money().add(least.money().amount()));
   }
 

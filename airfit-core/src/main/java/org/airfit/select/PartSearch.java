@@ -200,8 +200,7 @@ final class PartSearch {
         new Place(number, leg.size())
             .joined(open, Set.of(tool.inlet()))
             .values()
-            .forEach(
-                choices -> choices.forEach(choice -> reached.add(atTool(choice, leg, tool))));
+            .forEach(choices -> choices.forEach(choice -> reached.add(atTool(choice, leg, tool))));
       }
       return reached;
     }
@@ -314,7 +313,8 @@ final class PartSearch {
         leftAside = true;
         List<Choice> some = new ArrayList<>(kept.subList(0, followed / 2));
         kept.subList(followed / 2, kept.size()).stream()
-            .sorted(Comparator.comparingDouble((Choice choice) -> choice.pascals).reversed())
+            .sorted(
+                Comparator.comparingDouble((Choice choice) -> choice.pascals).reversed())
             .limit(followed - followed / 2)
             .forEach(some::add);
         return some;
@@ -330,7 +330,9 @@ final class PartSearch {
             for (Candidate socket : byEnd.getOrDefault(end, List.of())) {
               Choice longer = with(choice, socket);
               if (!plug.isHopeless(longer, plug.costAhead(longer, socket.takes()))) {
-                waiting.computeIfAbsent(socket.takes(), any -> new ArrayList<>()).add(longer);
+                waiting
+                    .computeIfAbsent(socket.takes(), any -> new ArrayList<>())
+                    .add(longer);
               }
             }
           }
@@ -355,8 +357,7 @@ final class PartSearch {
         AtEnds next = new AtEnds();
         Map<Integer, List<Candidate>> byEnd = row().byEnd(isWhole);
         joined(open, byEnd.keySet())
-            .forEach(
-                (end, choices) -> attach(choices, byEnd.getOrDefault(end, List.of()), next));
+            .forEach((end, choices) -> attach(choices, byEnd.getOrDefault(end, List.of()), next));
         next.choices.replaceAll((end, choices) -> next().followed(choices));
         return next;
       }
@@ -384,8 +385,8 @@ final class PartSearch {
         for (int line = 0; line < part.outlets().size(); line++) {
           missed.add(aheads.get(line + 1).missedAir(0, choice.atBest));
         }
-        return choice.holding(new Choice.Held(
-            choice.pascals, choice.atBest, part.outlets(), List.copyOf(missed)));
+        return choice.holding(
+            new Choice.Held(choice.pascals, choice.atBest, part.outlets(), List.copyOf(missed)));
       }
 
       private Choice with(Choice choice, Candidate part) {
@@ -403,8 +404,8 @@ final class PartSearch {
         AtEnds joined = new AtEnds();
         open.choices.forEach((from, choices) -> join(from, choices, goals, joined));
         boolean isLast = position == leg.size() && leg.isLast();
-        joined.choices.replaceAll((any, choices) ->
-            isLast ? front.of(choices, staysDifferent()) : followed(choices));
+        joined.choices.replaceAll(
+            (any, choices) -> isLast ? front.of(choices, staysDifferent()) : followed(choices));
         return joined.choices;
       }
 

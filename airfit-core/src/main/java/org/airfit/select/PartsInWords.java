@@ -78,7 +78,9 @@ final class PartsInWords {
     Placed each = a.placed().get(index);
     String line = line(each.position());
     if (each.part() instanceof Part.Socket socket) {
-      return line + before(index) + takes(socket, (Part.Plug) a.placed().get(index + 1).part());
+      return line
+          + before(index)
+          + takes(socket, (Part.Plug) a.placed().get(index + 1).part());
     }
     if (each.part() instanceof Part.Plug plug) {
       return line
@@ -108,17 +110,18 @@ final class PartsInWords {
     }
     Position here = a.placed().get(index).position();
     Position there = a.placed().get(index - 1).position();
-    return here.line() == there.line()
-        ? "on the " + there.noun() + ": "
-        : "on the splitter: ";
+    return here.line() == there.line() ? "on the " + there.noun() + ": " : "on the splitter: ";
   }
 
   private String behind(int index) {
     boolean isLast = index == a.placed().size() - 1
-        || a.placed().get(index + 1).position().line() != a.placed().get(index).position().line();
+        || a.placed().get(index + 1).position().line()
+            != a.placed().get(index).position().line();
     boolean isAtTool = isLast
         && (a.ways().isEmpty() || a.placed().get(index).position().line() != Position.SHARED);
-    return isAtTool ? "at the tool" : "on the " + a.placed().get(index + 1).position().noun();
+    return isAtTool
+        ? "at the tool"
+        : "on the " + a.placed().get(index + 1).position().noun();
   }
 
   private static boolean mates(Part.Socket socket, Part.Plug plug) {

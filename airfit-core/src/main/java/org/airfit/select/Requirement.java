@@ -125,8 +125,9 @@ public final class Requirement {
   private List<Requirement> lines() {
     for (Name<?> name : ToolTold.ALL) {
       if (told.get(name) != null && !Boolean.FALSE.equals(told.get(name))) {
-        throw new IllegalArgumentException(name.text()
-            + " must not be told of a job of several tools, was told; say it to the line of the tool");
+        throw new IllegalArgumentException(
+            name.text()
+                + " must not be told of a job of several tools, was told; say it to the line of the tool");
       }
     }
     List<Requirement> ways = new ArrayList<>();
@@ -139,8 +140,8 @@ public final class Requirement {
           ? "line " + number
           : "lines " + number + (last == number + 1 ? " and " : " to ") + last;
       String way = numbers + ", " + line.tool();
-      ways.add(new Requirement(
-          told.with(line.told()).with(LAYOUT, layouts.get(i)).with(WAY, way)));
+      ways.add(
+          new Requirement(told.with(line.told()).with(LAYOUT, layouts.get(i)).with(WAY, way)));
       number = last + 1;
     }
     return List.copyOf(ways);
@@ -494,7 +495,8 @@ public final class Requirement {
    */
   public Optional<GaugePressure> cleaningDeadEnd() {
     return told.is(ToolTold.BLOW_GUN)
-        ? Optional.of(told.find(ToolTold.DEAD_END).orElseGet(() -> pressuresAtTool().highest()))
+        ? Optional.of(
+            told.find(ToolTold.DEAD_END).orElseGet(() -> pressuresAtTool().highest()))
         : Optional.empty();
   }
 

@@ -295,8 +295,7 @@ final class ServiceSentences {
         parts.addAll(way.parts());
       }
     }
-    return Optional.of(airUnknown(parts))
-        .filter(answer -> answer.outcome() == RuleOutcome.UNMET);
+    return Optional.of(airUnknown(parts)).filter(answer -> answer.outcome() == RuleOutcome.UNMET);
   }
 
   private static RuleAnswer airKept(Assembly a, Lubrication kind) {

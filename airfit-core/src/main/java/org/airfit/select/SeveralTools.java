@@ -55,8 +55,7 @@ final class SeveralTools {
     }
     return rule == Rule.AIR_AT_TOOL
         ? new RuleAnswer(
-            outcome(answers),
-            atOnce(a, units) + said(answers, EnumSet.allOf(RuleOutcome.class)))
+            outcome(answers), atOnce(a, units) + said(answers, EnumSet.allOf(RuleOutcome.class)))
         : worst(answers);
   }
 

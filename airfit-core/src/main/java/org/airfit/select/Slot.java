@@ -295,7 +295,10 @@ public sealed interface Slot {
    * @param splitter the splitter that is there; empty if one is to be chosen
    */
   record Splitter(
-      String name, Optional<Range<FreeAirFlow>> others, int outlet, Optional<Part.Splitter> splitter)
+      String name,
+      Optional<Range<FreeAirFlow>> others,
+      int outlet,
+      Optional<Part.Splitter> splitter)
       implements Slot {
 
     /**
@@ -314,7 +317,9 @@ public sealed interface Slot {
       int outlets = splitter.map(there -> there.outlets().size()).orElse(Integer.MAX_VALUE);
       if (outlet < 0 || outlet >= outlets) {
         throw new IllegalArgumentException("outlet of " + name + " must be at least 0"
-            + splitter.map(there -> " and below the " + outlets + " of " + there.name()).orElse("")
+            + splitter
+                .map(there -> " and below the " + outlets + " of " + there.name())
+                .orElse("")
             + ", was " + outlet);
       }
     }
@@ -346,8 +351,7 @@ public sealed interface Slot {
      * @return this with their air
      */
     public Splitter sharedWith(Range<FreeAirFlow> air) {
-      return new Splitter(
-          name, Optional.of(Objects.requireNonNull(air, "air")), outlet, splitter);
+      return new Splitter(name, Optional.of(Objects.requireNonNull(air, "air")), outlet, splitter);
     }
 
     /** This as it is on the way to one tool, with the air of all others. */

@@ -49,9 +49,7 @@ final class Stock {
     addLegs();
     for (Leg leg : legs) {
       adapters.add(candidates(
-          Position.adapter(leg.line(), leg.count()),
-          catalogue.all(Part.Adapter.class),
-          Set.of()));
+          Position.adapter(leg.line(), leg.count()), catalogue.all(Part.Adapter.class), Set.of()));
     }
   }
 
@@ -81,14 +79,12 @@ final class Stock {
   /** The flows at the end of a leg [kg/s]. */
   private record Flows(double most, double least) {
     Flows(Range<FreeAirFlow> air) {
-      this(
-          air.most().massFlow().kilogramsPerSecond(), air.least().massFlow().kilogramsPerSecond());
+      this(air.most().massFlow().kilogramsPerSecond(), air.least().massFlow().kilogramsPerSecond());
     }
   }
 
   /** The positions of a line with their flows: in front of a splitter also what others take behind it. */
-  private Leg leg(
-      Flows atEnd, Leg.@Nullable Tool tool, int line, int count, boolean isLast) {
+  private Leg leg(Flows atEnd, Leg.@Nullable Tool tool, int line, int count, boolean isLast) {
     List<Row> rows = inRow.stream().filter(row -> row.place().line() == line).toList();
     List<Double> most = new ArrayList<>(List.of(atEnd.most));
     List<Double> least = new ArrayList<>(List.of(atEnd.least));
@@ -97,8 +93,7 @@ final class Stock {
       most.add(0, most.get(0) + others.most);
       least.add(0, least.get(0) + others.least);
     }
-    return new Leg(
-        rows, tool, isLast, line, count, List.copyOf(most), List.copyOf(least));
+    return new Leg(rows, tool, isLast, line, count, List.copyOf(most), List.copyOf(least));
   }
 
   /** What is asked of the ways that a position is part of. */
@@ -133,9 +128,7 @@ final class Stock {
   /** The lines that begin at a splitter: none where the way only goes on from it. */
   private List<ToolLine> linesBehind(Position position) {
     List<Slot> slots = job.layout().slots();
-    return slots.get(slots.size() - 1).equals(position.slot())
-        ? job.layout().lines()
-        : List.of();
+    return slots.get(slots.size() - 1).equals(position.slot()) ? job.layout().lines() : List.of();
   }
 
   /** Whether a splitter has an outlet for every line behind it, of one kind for those that are alike. */
@@ -365,7 +358,8 @@ final class Stock {
     for (Row row : inRow) {
       if (row.place().slot() instanceof Slot.Splitter splitter && row.kept().isEmpty()) {
         int outlets = Math.max(
-            splitter.outlet() + linesBehind(row.place()).stream().mapToInt(ToolLine::count).sum(),
+            splitter.outlet()
+                + linesBehind(row.place()).stream().mapToInt(ToolLine::count).sum(),
             2);
         missing.add("The catalogue has no splitter with " + outlets + " outlets for "
             + splitter.name() + ", those of lines that are alike with the same end: add one.");

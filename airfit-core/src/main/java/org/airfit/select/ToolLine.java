@@ -44,11 +44,7 @@ public final class ToolLine {
    * @throws IllegalArgumentException if {@code tool} is blank, {@code least} is not above 0 or there is no slot
    */
   public static ToolLine to(
-      String tool,
-      FreeAirFlow demand,
-      GaugePressure least,
-      End inlet,
-      List<? extends Slot> slots) {
+      String tool, FreeAirFlow demand, GaugePressure least, End inlet, List<? extends Slot> slots) {
     return to(
         tool,
         Range.exactly(Objects.requireNonNull(demand, "demand")),
@@ -84,8 +80,7 @@ public final class ToolLine {
       throw new IllegalArgumentException("slots of the line to " + tool
           + " must be at least one, were none; say Slot.coupling(…), Slot.hose(…)");
     }
-    return new ToolLine(
-        tool, 1, inRow, ToolTold.of(demand, least).with(ToolTold.INLET, inlet));
+    return new ToolLine(tool, 1, inRow, ToolTold.of(demand, least).with(ToolTold.INLET, inlet));
   }
 
   /**

@@ -122,8 +122,7 @@ class LongestHoseTest {
         .isThrownBy(() -> LongestHose.ofEverySize(RUN, "hose", TAKEN, LEAST, null))
         .withMessage("units");
     assertThatNullPointerException()
-        .isThrownBy(
-            () -> WiderHose.triedFromNarrowest(null, "hose", TAKEN, LEAST, UnitSystem.US))
+        .isThrownBy(() -> WiderHose.triedFromNarrowest(null, "hose", TAKEN, LEAST, UnitSystem.US))
         .withMessage("run");
   }
 

@@ -46,11 +46,9 @@ class SharedRunTest {
   }
 
   private static RunResult.Delivered arrived(RunResult result) {
-    return result.fold(
-        delivered -> delivered,
-        starved -> {
-          throw new AssertionError(starved.toString());
-        });
+    return result.fold(delivered -> delivered, starved -> {
+      throw new AssertionError(starved.toString());
+    });
   }
 
   @Test
@@ -98,14 +96,10 @@ class SharedRunTest {
   @Test
   void the_largest_flow_to_the_tool_is_what_the_others_leave() {
     GaugePressure wanted = GaugePressure.ofBar(5.0);
-    double largest = shared(Supply.fixed(AIR))
-        .largestFlow(wanted)
-        .orElseThrow()
-        .massFlow()
-        .kilogramsPerSecond();
+    double largest =
+        shared(Supply.fixed(AIR)).largestFlow(wanted).orElseThrow().massFlow().kilogramsPerSecond();
     Run shared = shared(Supply.fixed(AIR));
-    FreeAirFlow found = FreeAirFlow.from(
-        MassFlow.ofKilogramsPerSecond(largest), OWN.reference());
+    FreeAirFlow found = FreeAirFlow.from(MassFlow.ofKilogramsPerSecond(largest), OWN.reference());
     assertThat(shared.arriving(found).orElseThrow().bar()).isCloseTo(5.0, within(1.0e-6));
     Run alone = trunk(Supply.fixed(AIR)).through("hose", HOSE);
     assertThat(largest)

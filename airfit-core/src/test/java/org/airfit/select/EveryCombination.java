@@ -53,8 +53,7 @@ final class EveryCombination {
 
   /** Every set of parts that can be chosen, each with the adapters with which it stands first. */
   List<Proposal> proposals() {
-    List<List<List<Part>>> slots =
-        slots().stream().map(this::options).toList();
+    List<List<List<Part>>> slots = slots().stream().map(this::options).toList();
     List<Proposal> proposals = new ArrayList<>();
     for (List<List<Part>> chosen : ofOneProfile(product(slots))) {
       List<Part> parts = chosen.stream().flatMap(List::stream).toList();
@@ -267,8 +266,8 @@ final class EveryCombination {
         open = plug.end();
       }
     }
-    joints.add(chains(
-        open, line < 0 ? job.toolInlet() : job.layout().lines().get(line).inlet()));
+    joints.add(
+        chains(open, line < 0 ? job.toolInlet() : job.layout().lines().get(line).inlet()));
     return joints;
   }
 
@@ -478,9 +477,8 @@ final class EveryCombination {
 
   /** The list that {@link Selection} must give, whether something fits or not. */
   List<Proposal> best() {
-    Comparator<Proposal> pressure = Comparator.<Proposal>comparingDouble(
-            p -> Math.floor(spare(p)))
-        .reversed();
+    Comparator<Proposal> pressure =
+        Comparator.<Proposal>comparingDouble(p -> Math.floor(spare(p))).reversed();
     Comparator<Proposal> name =
         Comparator.comparing(EveryCombination::inRow, EveryCombination::byName);
     List<Proposal> all = proposals();

@@ -270,8 +270,7 @@ final class Jumble {
   }
 
   private Requirement.Builder job(boolean hasLayout) {
-    Requirement.Builder job = Requirement.forTool(demand(), least())
-        .toolInlet(inlet());
+    Requirement.Builder job = Requirement.forTool(demand(), least()).toolInlet(inlet());
     return told(job, hasLayout, /* isOfOneTool= */ true);
   }
 
@@ -315,7 +314,10 @@ final class Jumble {
           End.parse("3/8 NPT female"),
           Collections.nCopies(4, End.parse("3/8 NPT female"))));
       parts.add(new Part.Adapter(
-          facts(), End.parse("3/8 NPT female"), End.parse("1/4 NPT male"), conduit(9.0, 0.03, 0.5)));
+          facts(),
+          End.parse("3/8 NPT female"),
+          End.parse("1/4 NPT male"),
+          conduit(9.0, 0.03, 0.5)));
     }
     return parts;
   }
@@ -337,8 +339,8 @@ final class Jumble {
       case 2 -> List.of(Slot.inLine("device " + number, device()), hose);
       default -> List.of(hose);
     };
-    ToolLine line = ToolLine.to("tool " + number, smallDemand(), least(), inlet(), slots)
-        .alike(one(1, 1, 2));
+    ToolLine line =
+        ToolLine.to("tool " + number, smallDemand(), least(), inlet(), slots).alike(one(1, 1, 2));
     line = rarely() ? line.withImpactTool() : line;
     line = rarely() ? line.withToolRating(GaugePressure.ofBar(one(6.0, 7.0))) : line;
     return rarely() ? line.withBlowGun(GaugePressure.ofPsi(one(20, 40))) : line;

@@ -176,14 +176,14 @@ class PriceTest {
     for (Objective objective : Objective.values()) {
       long dearest = objective.cost(facts);
       long unknown = objective.cost(Shelf.steel("unknown"));
-      long free = objective.cost(
-          Shelf.steel("free").withPrice(new Money(BigDecimal.ZERO, "EUR")));
+      long free = objective.cost(Shelf.steel("free").withPrice(new Money(BigDecimal.ZERO, "EUR")));
       assertThat(127L * (dearest - free)).isLessThan(unknown - free);
       assertThat(127L * unknown).isPositive().isLessThan(Ahead.NEVER);
     }
-    assertThat(127L * Objective.LOWEST_PRICE.cost(Shelf.steel("free").withPrice(
-            new Money(BigDecimal.ZERO, "EUR"))))
-        .isLessThan(Objective.LOWEST_PRICE.cost(Shelf.steel("cheap").withPrice(
-            new Money(new BigDecimal("0.0001"), "EUR"))));
+    assertThat(127L
+            * Objective.LOWEST_PRICE.cost(
+                Shelf.steel("free").withPrice(new Money(BigDecimal.ZERO, "EUR"))))
+        .isLessThan(Objective.LOWEST_PRICE.cost(
+            Shelf.steel("cheap").withPrice(new Money(new BigDecimal("0.0001"), "EUR"))));
   }
 }

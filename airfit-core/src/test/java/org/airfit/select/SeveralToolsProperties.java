@@ -63,8 +63,7 @@ class SeveralToolsProperties {
       for (Proposal way : p.toEachTool()) {
         ToldOnceMore rules = new ToldOnceMore(way.requirement());
         assertThat(Shelf.pascalsAtTool(way)).isCloseTo(rules.atWorst(way), within(1.0e-3));
-        assertThat(way.resultAtBest()
-                .<Double>fold(d -> d.atToolGauge().pascals(), starved -> -1.0))
+        assertThat(way.resultAtBest().<Double>fold(d -> d.atToolGauge().pascals(), starved -> -1.0))
             .isCloseTo(rules.atBest(way), within(1.0e-3));
       }
     }

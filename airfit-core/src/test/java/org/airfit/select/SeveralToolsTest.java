@@ -80,7 +80,9 @@ class SeveralToolsTest {
   }
 
   private static double pascals(Run run, double litresPerSecond) {
-    return run.arriving(FreeAirFlow.ofAnrLitresPerSecond(litresPerSecond)).orElseThrow().pascals();
+    return run.arriving(FreeAirFlow.ofAnrLitresPerSecond(litresPerSecond))
+        .orElseThrow()
+        .pascals();
   }
 
   /** By hand: the manifold carries 6 + 6 + 4 L/s, each hose its own. */
@@ -92,8 +94,8 @@ class SeveralToolsTest {
         hose("hose", 9.5));
     double atManifold =
         pascals(Run.from(Shelf.SUPPLY, Shelf.ATMOSPHERE).through("manifold", WIDE), 16.0);
-    AirState behind = Shelf.SUPPLY.at(
-        GaugePressure.ofPascals(atManifold).absolute(Shelf.ATMOSPHERE));
+    AirState behind =
+        Shelf.SUPPLY.at(GaugePressure.ofPascals(atManifold).absolute(Shelf.ATMOSPHERE));
     Conduit bore = hose("hose", 9.5).conduit();
     Run line = Run.from(behind, Shelf.ATMOSPHERE).through("hose", bore);
     List<Proposal> ways = p.toEachTool();
@@ -137,7 +139,8 @@ class SeveralToolsTest {
     ToolLine grinder = line("grinder", 7.0, 5.5);
     ToolLine sander = line("sander", 3.0, 5.0);
     for (ToolLine alone : List.of(grinder, sander)) {
-      Requirement one = Requirement.forTool(alone.demandRange(), Range.exactly(GaugePressure.ofBar(5.5)))
+      Requirement one = Requirement.forTool(
+              alone.demandRange(), Range.exactly(GaugePressure.ofBar(5.5)))
           .toolInlet(FEMALE)
           .supply(Shelf.SUPPLY, Shelf.ATMOSPHERE)
           .outlet(MALE)
@@ -235,8 +238,7 @@ class SeveralToolsTest {
   void a_tool_of_which_it_depends_is_told_with_its_line() {
     ToolLine unsure = ToolLine.to(
         "sander",
-        new Range<>(
-            FreeAirFlow.ofAnrLitresPerSecond(4.0), FreeAirFlow.ofAnrLitresPerSecond(16.0)),
+        new Range<>(FreeAirFlow.ofAnrLitresPerSecond(4.0), FreeAirFlow.ofAnrLitresPerSecond(16.0)),
         Range.exactly(GaugePressure.ofBar(5.5)),
         FEMALE,
         List.of(Slot.hose("hose to sander", Length.ofMetres(8.0))));
@@ -263,8 +265,8 @@ class SeveralToolsTest {
         .isThrownBy(() -> split(line, line))
         .withMessageContaining("\"hose to sander\" again");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> Layout.of(
-            List.of(splitter.with(manifold(2, 9.0))), List.of(line.alike(3))))
+        .isThrownBy(
+            () -> Layout.of(List.of(splitter.with(manifold(2, 9.0))), List.of(line.alike(3))))
         .withMessageContaining("at least 3 outlets, one for every line, had 2");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Requirement.forTools(Layout.of(List.of(splitter))))
@@ -293,8 +295,8 @@ class SeveralToolsTest {
   /** A pipe behind a regulator loses what a run through the same pipe loses. */
   @Test
   void piping_between_two_slots_counts_with_its_ends_and_is_not_bought() {
-    Conduit pipe = Conduit.of(
-        Length.ofMillimetres(12.0), Length.ofMetres(30.0), Length.ofMillimetres(0.05));
+    Conduit pipe =
+        Conduit.of(Length.ofMillimetres(12.0), Length.ofMetres(30.0), Length.ofMillimetres(0.05));
     List<Slot> slots = new ArrayList<>(List.of(
         Slot.pipe("pipe to the booth", ConduitRange.exactly(pipe), FEMALE, MALE),
         Slot.splitter("manifold")));
@@ -305,8 +307,12 @@ class SeveralToolsTest {
     assertThat(p.price()).contains(Money.parse("70 EUR"));
     double behindPipe =
         pascals(Run.from(Shelf.SUPPLY, Shelf.ATMOSPHERE).through("pipe", pipe), 6.0);
-    assertThat(p.toEachTool().get(0).result().<Double>fold(
-            delivered -> delivered.share("pipe to the booth").outlet().pascals(), starved -> 0.0))
+    assertThat(p.toEachTool()
+            .get(0)
+            .result()
+            .<Double>fold(
+                delivered -> delivered.share("pipe to the booth").outlet().pascals(),
+                starved -> 0.0))
         .isCloseTo(
             GaugePressure.ofPascals(behindPipe).absolute(Shelf.ATMOSPHERE).pascals(),
             within(1.0e-3));

@@ -233,8 +233,7 @@ final class ToldOnceMore {
       said.broken.add(Rule.SAFETY_RULES_ALLOW);
     }
     said.isEnoughAtBest &= atBest(p) >= job.leastRange().least().pascals();
-    said.isEnoughAtWorst &=
-        Shelf.pascalsAtTool(p) >= job.leastRange().most().pascals();
+    said.isEnoughAtWorst &= Shelf.pascalsAtTool(p) >= job.leastRange().most().pascals();
   }
 
   /**
@@ -256,13 +255,14 @@ final class ToldOnceMore {
     for (Slot slot : slots) {
       flow += others(slot, isAtBest);
     }
-    AirState air = job.toOutlet()
-        .supply()
-        .at(MassFlow.ofKilogramsPerSecond(flow))
-        .orElseThrow();
+    AirState air =
+        job.toOutlet().supply().at(MassFlow.ofKilogramsPerSecond(flow)).orElseThrow();
     for (Requirement.Piping pipe : job.pipes()) {
-      air = behind(air, flow, run -> run.through(
-          "pipe", isAtBest ? pipe.conduit().most() : pipe.conduit().least()));
+      air = behind(
+          air,
+          flow,
+          run -> run.through(
+              "pipe", isAtBest ? pipe.conduit().most() : pipe.conduit().least()));
       if (air == null) {
         return -1.0;
       }

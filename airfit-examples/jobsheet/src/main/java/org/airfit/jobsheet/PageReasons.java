@@ -126,8 +126,8 @@ public final class PageReasons {
         .job()
         .atHand()
         .ifPresent(hand -> element("p class=\"soft\"", "It is from: " + hand.where() + "."));
-    out.append("<table>\n<thead><tr><th scope=\"col\">it may be</th><th scope=\"col\" class=\"n\">chance</th></tr></thead>\n"
-        + "<tbody>\n");
+    out.append("<table>\n<thead><tr><th scope=\"col\">it may be</th>")
+        .append("<th scope=\"col\" class=\"n\">chance</th></tr></thead>\n<tbody>\n");
     InWords.chances(plug).forEach((what, chance) -> row(what, Amounts.percent(chance)));
     out.append("</tbody>\n</table>\n");
     element("p class=\"soft\"", InWords.takenForGranted(plug, sheet.units()));

@@ -140,7 +140,6 @@ final class PressureChart {
     double height = bottom + (isNarrow ? 62.0 : 40.0);
     axis(bottom);
     needed(need, bottom);
-    rows.forEach(Row::label);
     List<String> way = new ArrayList<>();
     double now = above(
         shares.isEmpty()
@@ -170,6 +169,7 @@ final class PressureChart {
     }
     out.append("<polyline class=\"bar\" points=\"" + String.join(" ", way)
         + "\" fill=\"none\" stroke-width=\"1.4\"/>\n");
+    rows.forEach(Row::label);
     if (starves) {
       boolean fits = x(now) - 6.0 > LETTER * STOPS.length();
       text(fits ? x(now) - 6.0 : left, y + 4.0, fits ? "end" : "start", STOPS, "warn");
@@ -220,7 +220,7 @@ final class PressureChart {
   }
 
   private String told(double pressure) {
-    return Amounts.fixed(pressure, scale.units().either(2, 1)) + " "
+    return Amounts.fixed(pressure, scale.units().either(2, 1)).replaceFirst("\\.0$", "") + " "
         + scale.units().pressureUnit().symbol();
   }
 

@@ -81,8 +81,8 @@ class DocumentExamplesTest {
       End::parse,
       SonicConductance::parse);
 
-  /** A price, the size of a washer's thread, and an end that the text says is refused. */
-  private static final Set<String> PLAIN = Set.of("12.50", "1/4", "3/8 flare", "G 1/4");
+  /** A day, a price, the size of a washer's thread, and an end that the text says is refused. */
+  private static final Set<String> PLAIN = Set.of("2026-11-28", "12.50", "1/4", "3/8 flare", "G 1/4");
 
   @TempDir
   Path folder;
@@ -181,10 +181,27 @@ class DocumentExamplesTest {
     return json.startsWith("[");
   }
 
+  private static boolean isLetterhead(String json) {
+    return json.contains("\"validDays\"");
+  }
+
+  /** The letterhead of the documents is read as a file of a shop would be. */
+  @Test
+  void the_letterhead_of_the_documents_reads() throws Exception {
+    List<String> letterheads = blocks("json", NEVER).stream()
+        .filter(DocumentExamplesTest::isLetterhead)
+        .toList();
+    assertThat(letterheads).hasSize(1);
+    Shop shop = Shop.read(Document.of("block", Json.read("block", letterheads.get(0))));
+    assertThat(shop)
+        .isEqualTo(Disk.shop(new ArrayList<>(List.of(EXAMPLES.resolve("jobs/boatyard/blow-gun.json"))))
+            .orElseThrow());
+  }
+
   private static List<Document> sets() throws IOException, WrongFileException {
     List<Document> sets = new ArrayList<>();
     for (String json : blocks("json", INDENTED_JSON)) {
-      if (!isJob(json) && !isLine(json)) {
+      if (!isJob(json) && !isLine(json) && !isLetterhead(json)) {
         sets.add(Document.of("block", Json.read("block", json)));
       }
     }
