@@ -114,14 +114,15 @@ final class RuleSentences {
       return RuleAnswer.unmet(
           "No rating is known of " + names(bought) + "; ask the maker before selling it.");
     }
-    List<Part> unmarked =
-        a.parts().stream().filter(part -> part.facts().rating().isEmpty()).toList();
+    List<Part> unmarked = PartChecks.breaking(a, PartChecks::isUnmarkedAndThere);
     if (!unmarked.isEmpty()) {
       return RuleAnswer.open("No rating is known of " + names(unmarked)
           + ", which the customer has already: find the marking, ask the maker, or replace it.");
     }
-    GaugePressure lowest = a.lowestRating().orElseThrow();
-    return RuleAnswer.met(highest + "; the weakest part is rated for " + units.say(lowest) + ".");
+    return RuleAnswer.met(highest
+        + a.lowestRating()
+            .map(lowest -> "; the weakest part is rated for " + units.say(lowest) + ".")
+            .orElse("; the piping alone was not judged."));
   }
 
   static RuleAnswer toolRated(Requirement job, UnitSystem units) {

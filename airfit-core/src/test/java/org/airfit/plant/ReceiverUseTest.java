@@ -69,8 +69,8 @@ class ReceiverUseTest {
   }
 
   private static Range<FreeAirFlow> litres(double flow) {
-    return Range.exactly(FreeAirFlow.of(
-        flow, VolumeFlowUnit.LITRE_PER_SECOND, ReferenceState.COMPRESSOR_INLET));
+    return Range.exactly(
+        FreeAirFlow.of(flow, VolumeFlowUnit.LITRE_PER_SECOND, ReferenceState.COMPRESSOR_INLET));
   }
 
   private static Range<FreeAirFlow> litres(double least, double most) {
@@ -118,8 +118,8 @@ class ReceiverUseTest {
               row.evidence("load_s"))
           .isMetBy(
               seconds(fills.filling()), 1.0e-5 * row.number("load_s"), "six digits of the table");
-      ReceiverUse drawn = us(
-          gallons, 90.0 + band, 90.0, row.number("demand_scfm"), 0.0, row.number("pa_psia"));
+      ReceiverUse drawn =
+          us(gallons, 90.0 + band, 90.0, row.number("demand_scfm"), 0.0, row.number("pa_psia"));
       Comparison.of(
               "Plant: receivers",
               row.text("id") + ", unload time",

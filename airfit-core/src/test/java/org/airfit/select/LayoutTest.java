@@ -487,13 +487,13 @@ class LayoutTest {
         .isInstanceOf(Selection.NothingFits.class);
   }
 
-  /** Fifteen hoses with three adapters at each of sixteen joints are 63 pieces. */
+  /** Thirty-one hoses with three adapters at each of thirty-two joints are 127 pieces. */
   @Test
-  void a_layout_holds_at_most_63_pieces() {
-    assertThatCode(() -> Layout.of(hoses(15))).doesNotThrowAnyException();
+  void a_layout_holds_at_most_127_pieces() {
+    assertThatCode(() -> Layout.of(hoses(31))).doesNotThrowAnyException();
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> Layout.of(hoses(16)))
-        .withMessageContaining("at most 63 pieces with 3 adapters at every joint, were 16 slots");
+        .isThrownBy(() -> Layout.of(hoses(32)))
+        .withMessageContaining("at most 127 pieces with 3 adapters at every joint, were 32 slots");
   }
 
   private static List<Slot> hoses(int count) {
