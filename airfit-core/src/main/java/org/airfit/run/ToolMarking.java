@@ -214,7 +214,7 @@ public final class ToolMarking {
       Matcher comma = COMMA.matcher(whole);
       int from = 0;
       while (comma.find(from)) {
-        if (comma.group(2).length() > 2) {
+        if (comma.end(2) - comma.start(2) > 2) {
           throw new QuantityFormatException(
               whole,
               comma.start(),
@@ -277,7 +277,7 @@ public final class ToolMarking {
                 : "\"" + word + "\" behind " + number.group().strip()
                     + " is no unit of a pressure or a flow of air");
       }
-      String first = number.group(1);
+      String first = Objects.requireNonNull(number.group(1));
       String second = number.group(2);
       take(at, first, second, unit.group());
       isHighest = false;
