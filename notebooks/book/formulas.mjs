@@ -34,14 +34,16 @@ export class Formulas {
   typeset(latex, display) {
     this.#now = latex;
     this.#used = true;
-    const html = adaptor.outerHTML(this.#document.convert(latex, { display }))
+    const html = adaptor
+      .outerHTML(this.#document.convert(latex, { display }))
       .replaceAll(' role="img" focusable="false"', '')
       .replace(' style="position: relative;"', '');
-    if (!display) {
-      return html;
-    }
     const wide = Number(/ width="([\d.]+)ex"/.exec(html)?.[1]) > NARROW;
-    return `<div class="formula"${wide ? ' tabindex="0" role="group" aria-label="formula"' : ''}>${html}</div>`;
+    const scrolls = wide ? ' tabindex="0" role="group" aria-label="formula"' : '';
+    if (!display) {
+      return wide ? `<span class="long"${scrolls}>${html}</span>` : html;
+    }
+    return `<div class="formula"${scrolls}>${html}</div>`;
   }
 
   /** The glyphs that the formulas of the page refer to. */

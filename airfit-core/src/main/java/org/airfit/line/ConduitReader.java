@@ -9,6 +9,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.airfit.joint.StandardHose;
 import org.airfit.joint.Tube;
@@ -30,6 +32,10 @@ final class ConduitReader {
 
   /** How much rougher an old wall may be than the roughest new one [-]: as steel; see {@link ConduitName}. */
   private static final double AGED = 10.0;
+
+  /** A tube whose wall stands behind its name. */
+  private static final Pattern WALL_TOLD = Pattern.compile(
+      "(?i) *([0-9./-]+ *(?:mm|in)) +((?:[a-z]+ +)?tub(?:e|ing)),? +wall +([0-9./]+ *(?:mm|in)) *");
 
   private static final Set<String> OLD =
       Set.of("old", "worn", "used", "corroded", "rusty", "service", "aged");
@@ -109,7 +115,13 @@ final class ConduitReader {
   }
 
   static ConduitFacts read(String text) {
-    return new ConduitReader(text).facts();
+    return new ConduitReader(withWallInName(text)).facts();
+  }
+
+  /** "10 mm tube, wall 1 mm" as "10 mm x 1 mm tube". */
+  private static String withWallInName(String text) {
+    Matcher wall = WALL_TOLD.matcher(text);
+    return wall.matches() ? wall.group(1) + " x " + wall.group(3) + " " + wall.group(2) : text;
   }
 
   private ConduitFacts facts() {

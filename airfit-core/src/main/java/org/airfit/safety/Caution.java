@@ -40,7 +40,7 @@ public record Caution(String title, String text, Source source) {
     Objects.requireNonNull(source, "source");
   }
 
-  /** {@return the caution in one line, such as "Hose failure protection: … [29 CFR 1926.302(b)(7) (handbook)]"} */
+  /** {@return the caution in one line, such as "Hose failure protection: … [29 CFR 1926.302(b)(7) (text of the rule)]"} */
   @Override
   public String toString() {
     return title + ": " + text + " [" + source + "]";

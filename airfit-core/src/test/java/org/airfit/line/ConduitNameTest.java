@@ -32,6 +32,16 @@ class ConduitNameTest {
 
   /** Every row of ISO 1307 as read: the widest limits of its types, by the metric name and by that of the trade. */
   @Test
+  void a_tube_may_have_its_wall_behind_its_name() {
+    for (String text :
+        new String[] {"10 x 1 mm tube", "10 mm tube, wall 1 mm", "10 mm nylon tube, wall 1 mm"}) {
+      assertThat(ConduitName.parse(text).bore().orElseThrow().least().millimetres())
+          .as(text)
+          .isCloseTo(8.0, within(1.0e-9));
+    }
+  }
+
+  @Test
   void a_hose_has_the_bore_its_standard_allows() {
     Rows.of(ConduitNameTest.class, "/org/airfit/joint/hose_bore_iso1307.csv").forEach(row -> {
       double least = Math.min(row.number("type_a_id_min_mm"), row.number("type_c_id_min_mm"));

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.airfit.air.AirState;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.Length;
@@ -53,9 +54,8 @@ class LineSearchEndsTest {
     double most = MODEL.flowFor(widest, AIR, wanted).massFlow().kilogramsPerSecond();
     assertThat(MODEL.boreFor(smooth(1.0, 1_000.0), kg(most * 1.000001), AIR, wanted))
         .isEmpty();
-    LineSolution found = MODEL
-        .boreFor(smooth(1.0, 1_000.0), kg(most * 0.999999), AIR, wanted)
-        .orElseThrow();
+    LineSolution found =
+        MODEL.boreFor(smooth(1.0, 1_000.0), kg(most * 0.999999), AIR, wanted).orElseThrow();
     assertThat(found.conduit().bore().metres()).isCloseTo(10.0, within(1.0e-4)).isLessThan(10.0);
     assertThat(found.isLimitedByChoking()).isFalse();
   }
@@ -103,7 +103,8 @@ class LineSearchEndsTest {
     LineSolution some =
         MODEL.lengthFor(fitted, kg(0.02), AIR, pascals(BAR - without - 1.0)).orElseThrow();
     assertThat(some.conduit().length().millimetres()).isBetween(0.1, 0.2);
-    assertThat(MODEL.lengthFor(fitted, kg(0.02), AIR, pascals(BAR - without + 1.0))).isEmpty();
+    assertThat(MODEL.lengthFor(fitted, kg(0.02), AIR, pascals(BAR - without + 1.0)))
+        .isEmpty();
   }
 
   /** Friction jumps at Re 2300 from 64/2300 to 0.047: what is wanted in between leaves the jump as the limit. */
@@ -180,10 +181,10 @@ class LineSearchEndsTest {
   }
 
   /** A line that passes what its bore lets through: it knows the largest flow a little too high, as searches do. */
-  private record Nozzle(double tooHigh, double[] asked) implements LossModel {
+  private record Nozzle(double tooHigh, AtomicInteger asked) implements LossModel {
     @Override
     public LineLoss loss(Conduit conduit, MassFlow massFlow, AirState inlet) {
-      asked[0]++;
+      asked.incrementAndGet();
       return massFlow.kilogramsPerSecond() > 1.0
           ? LineLoss.choked(
               this,
@@ -239,19 +240,19 @@ class LineSearchEndsTest {
   @ParameterizedTest
   @ValueSource(doubles = {0.0, 5.0e-16, 1.0e-14, 1.0e-11})
   void a_largest_flow_that_is_a_little_too_high_is_brought_down_until_it_passes(double tooHigh) {
-    Nozzle nozzle = new Nozzle(tooHigh, new double[1]);
+    Nozzle nozzle = new Nozzle(tooHigh, new AtomicInteger());
     LineSolution found = nozzle.flowFor(smooth(10.0, 1.0), AIR, pascals(1.0e5));
     assertThat(found.isLimitedByChoking()).isTrue();
     assertThat(found.massFlow().kilogramsPerSecond())
         .isLessThanOrEqualTo(1.0)
         .isCloseTo(1.0, within(1.0e-15 + 8.0 * tooHigh));
-    assertThat(nozzle.asked[0]).isLessThan(20);
+    assertThat(nozzle.asked.get()).isLessThan(20);
   }
 
   /** Δp = p1 ṁ²/2: by hand 0.6 kg/s lose 0.18 of 8 bar. Where half is lost it chokes. */
   @Test
   void a_model_of_ones_own_is_searched_as_well() {
-    Nozzle nozzle = new Nozzle(0.0, new double[1]);
+    Nozzle nozzle = new Nozzle(0.0, new AtomicInteger());
     LineSolution found = nozzle.flowFor(smooth(10.0, 1.0), AIR, pascals(0.82 * BAR));
     assertThat(found.massFlow().kilogramsPerSecond()).isCloseTo(0.6, within(1.0e-12));
     assertThat(found.isLimitedByChoking()).isFalse();

@@ -72,10 +72,7 @@ class NextToChokingTest {
           .element(tube)
           .largest(air.pressure().pascals(), 293.15, air.viscosity().pascalSeconds());
       LineLoss loss = model.loss(tube, MassFlow.ofKilogramsPerSecond(most * (1.0 - less)), air);
-      assertThat(loss.warnings())
-          .singleElement()
-          .asString()
-          .contains("Mach");
+      assertThat(loss.warnings()).singleElement().asString().contains("Mach");
       for (UnitSystem units : UnitSystem.values()) {
         String text = loss.working(units).toText();
         assertThat(text.contains("So near to choking the flow hardly tells the pressure"))

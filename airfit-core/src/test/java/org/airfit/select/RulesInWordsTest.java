@@ -104,8 +104,8 @@ class RulesInWordsTest {
   void profiles_that_mate_are_named_at_each_coupling_and_strangers_by_part() {
     String rule = "Profiles mate: ";
     assertThat(said(Shelf.job(), usual(), Rule.PROFILE_MATES))
-        .isEqualTo(
-            rule + "met. At the outlet coupling profile finch, at the tool coupling profile finch.");
+        .isEqualTo(rule
+            + "met. At the outlet coupling profile finch, at the tool coupling profile finch.");
     assertThat(said(laid(HOSE), usual(), Rule.PROFILE_MATES))
         .isEqualTo(rule + "does not apply. There is no coupling in this run.");
     assertThat(said(Shelf.job().profile("wren"), usual(), Rule.PROFILE_MATES))
@@ -116,8 +116,8 @@ class RulesInWordsTest {
             Shelf.job(),
             usualWith(hosePlug(facts("hose plug"), "wren"), toolPlug(facts("tool plug"), "wren")),
             Rule.PROFILE_MATES))
-        .isEqualTo(
-            rule + "NOT MET. socket does not take profile wren. socket does not take profile wren.");
+        .isEqualTo(rule
+            + "NOT MET. socket does not take profile wren. socket does not take profile wren.");
   }
 
   @Test
@@ -142,8 +142,8 @@ class RulesInWordsTest {
     String rule = "Socket takes every plug in use: ";
     assertThat(said(Shelf.job(), usual(), Rule.PROFILES_IN_USE))
         .isEqualTo(rule + "does not apply. The job does not name several profiles.");
-    assertThat(said(
-            laid(HOSE).profilesInUse(Set.of("finch", "wren")), usual(), Rule.PROFILES_IN_USE))
+    assertThat(
+            said(laid(HOSE).profilesInUse(Set.of("finch", "wren")), usual(), Rule.PROFILES_IN_USE))
         .isEqualTo(rule + "does not apply. There is no coupling in this run.");
     Requirement.Builder three = Shelf.job().profilesInUse(Set.of("finch", "wren", "owl"));
     assertThat(said(three, usual(), Rule.PROFILES_IN_USE))
@@ -168,17 +168,13 @@ class RulesInWordsTest {
         End.parse("1/4 NPT female"),
         Shelf.adapter("x", "3/8 NPT male", "3/8 NPT male").conduit());
     Part.Adapter two = new Part.Adapter(
-        facts("two"),
-        End.parse("1/4 NPT male"),
-        End.parse("3/8 NPT male"),
-        one.conduit());
+        facts("two"), End.parse("1/4 NPT male"), End.parse("3/8 NPT male"), one.conduit());
     assertThat(said(
             Shelf.job().outlet(End.parse("1/2 NPT female")), usualWith(one, two), Rule.ENDS_MATE))
         .startsWith(
             "Ends mate: met. outlet to socket: 1/2 NPT female to 3/8 NPT female through one and two;"
                 + " plug to hose: ");
-    Part.Socket straight =
-        Shelf.socket(facts("socket"), "finch", "3/8 NPSC female", 9.0);
+    Part.Socket straight = Shelf.socket(facts("socket"), "finch", "3/8 NPSC female", 9.0);
     assertThat(said(Shelf.job(), usualWith(straight), Rule.ENDS_MATE))
         .startsWith("Ends mate: ask. outlet to socket: 3/8 NPT male straight to 3/8 NPSC female; ")
         .endsWith(
@@ -193,8 +189,7 @@ class RulesInWordsTest {
   @Test
   void the_weakest_rating_is_told_and_what_is_too_weak_or_unmarked_is_named_once() {
     String rule = "Parts are rated: ";
-    Part.Socket weaker =
-        socket(facts("socket").withRating(GaugePressure.ofBar(7.0)), "finch");
+    Part.Socket weaker = socket(facts("socket").withRating(GaugePressure.ofBar(7.0)), "finch");
     assertThat(said(Shelf.job(), usualWith(weaker), Rule.PARTS_RATED))
         .isEqualTo(
             rule + "met. Up to 7.00 bar(g) can occur; the weakest part is rated for 7.00 bar(g).");
@@ -203,8 +198,7 @@ class RulesInWordsTest {
         .isEqualTo(
             rule + "NOT MET. Up to 7.00 bar(g) can occur; too weak: socket. Take parts of a higher"
                 + " rating, or see to it that less can occur.");
-    assertThat(said(
-            Shelf.job(), usualWith(socket(unmarked("socket"), "finch")), Rule.PARTS_RATED))
+    assertThat(said(Shelf.job(), usualWith(socket(unmarked("socket"), "finch")), Rule.PARTS_RATED))
         .isEqualTo(
             rule + "NOT MET. No rating is known of socket; ask the maker before selling it.");
     assertThat(said(
@@ -213,9 +207,9 @@ class RulesInWordsTest {
                 socket(unmarked("socket").asExisting(), "finch"),
                 hose(unmarked("hose").asExisting())),
             Rule.PARTS_RATED))
-        .isEqualTo(
-            rule + "ask. No rating is known of socket, hose, which the customer has already: find the"
-                + " marking, ask the maker, or replace it.");
+        .isEqualTo(rule
+            + "ask. No rating is known of socket, hose, which the customer has already: find the"
+            + " marking, ask the maker, or replace it.");
   }
 
   private static Requirement.Builder untoldTool() {
@@ -234,19 +228,19 @@ class RulesInWordsTest {
             rule + "met. The dead-end pressure at the tool is up to 7.00 bar(g), its maker allows"
                 + " 7.50 bar(g).");
     assertThat(said(Shelf.job().highest(GaugePressure.ofBar(8.0)), usual(), Rule.TOOL_RATED))
-        .isEqualTo(
-            rule + "NOT MET. The dead-end pressure at the tool is up to 8.00 bar(g), its maker allows"
-                + " 7.50 bar(g): a regulator in front of it must be set to at most 7.50 bar(g); couplings,"
-                + " hoses and adapters do not change that.");
-    Requirement.Builder regulated = Shelf.job().highest(GaugePressure.ofBar(8.0)).regulated();
+        .isEqualTo(rule
+            + "NOT MET. The dead-end pressure at the tool is up to 8.00 bar(g), its maker allows"
+            + " 7.50 bar(g): a regulator in front of it must be set to at most 7.50 bar(g); couplings,"
+            + " hoses and adapters do not change that.");
+    Requirement.Builder regulated =
+        Shelf.job().highest(GaugePressure.ofBar(8.0)).regulated();
     assertThat(said(regulated, usual(), Rule.TOOL_RATED))
         .isEqualTo(
             rule + "met while the regulator holds. The dead-end pressure at the tool is 7.00 bar(g)"
                 + " while the regulator holds and 8.00 bar(g) if it fails, its maker allows 7.50 bar(g). A"
                 + " relief valve behind the regulator, set to at most what the maker allows, guards the tool"
                 + " if the regulator fails.");
-    assertThat(said(
-            regulated.toolRating(GaugePressure.ofBar(8.0)), usual(), Rule.TOOL_RATED))
+    assertThat(said(regulated.toolRating(GaugePressure.ofBar(8.0)), usual(), Rule.TOOL_RATED))
         .as("it stands the failure too")
         .isEqualTo(
             rule + "met. The dead-end pressure at the tool is 7.00 bar(g) while the regulator holds"
@@ -278,16 +272,16 @@ class RulesInWordsTest {
         End.parse("3/8 NPT male"),
         Shelf.adapter("x", "3/8 NPT male", "3/8 NPT male").conduit());
     List<Part> parts = usualWith(nipple);
-    String rule = "Tool is not over-pressured: met while the regulator holds. The dead-end pressure"
-        + " at the tool is 6.50 bar(g) while the regulator";
+    String stands = ". The dead-end pressure at the tool is 6.50 bar(g) while the regulator";
+    String rule = "Tool is not over-pressured: met while the regulators hold" + stands;
     assertThat(said(
             laid(first, second, HOSE).toolRating(GaugePressure.ofBar(6.9)),
             parts,
             Rule.TOOL_RATED))
         .isEqualTo(
             rule + "s hold and 7.00 bar(g) if they fail, its maker allows 6.90 bar(g). A relief valve"
-                + " behind the last regulator, set to at most what the maker allows, guards the tool if the"
-                + " regulator fails.");
+                + " behind the last regulator, set to at most what the maker allows, guards the tool if they"
+                + " fail.");
     assertThat(said(
             laid(second, HOSE)
                 .highest(GaugePressure.ofBar(7.2))
@@ -298,7 +292,8 @@ class RulesInWordsTest {
         .startsWith(rule + "s hold and 7.20 bar(g) if they fail,");
     assertThat(said(
             laid(second, HOSE).toolRating(GaugePressure.ofBar(6.9)), parts, Rule.TOOL_RATED))
-        .startsWith(rule + " holds and 7.00 bar(g) if it fails,");
+        .startsWith("Tool is not over-pressured: met while the regulator holds" + stands
+            + " holds and 7.00 bar(g) if it fails,");
   }
 
   @Test
@@ -311,9 +306,8 @@ class RulesInWordsTest {
     Part.Hose narrow = Shelf.hose(facts("hose"), 6.5, 10.0);
     Proposal weak = shown(Shelf.job(), usualWith(narrow));
     assertThat(said(weak, Rule.AIR_AT_TOOL))
-        .isEqualTo(
-            rule + "NOT MET. The tool has only " + atTool(weak)
-                + ", it needs 6.20 bar(g) at 10 L/s ANR. The biggest restriction is hose.");
+        .isEqualTo(rule + "NOT MET. The tool has only " + atTool(weak)
+            + ", it needs 6.20 bar(g) at 10 L/s ANR. The biggest restriction is hose.");
     Proposal starved = shown(Shelf.job(), usualWith(Shelf.hose(facts("hose"), 2.0, 10.0)));
     assertThat(said(starved, Rule.AIR_AT_TOOL))
         .isEqualTo(
@@ -354,9 +348,8 @@ class RulesInWordsTest {
   void what_is_not_known_is_told_at_worst_and_at_best() {
     Proposal met = shown(Shelf.job(), usualWith(ranged(9.0, 12.0)));
     assertThat(said(met, Rule.AIR_AT_TOOL))
-        .isEqualTo(
-            "Air at the tool: met. The tool has at least " + atTool(met)
-                + ", it needs 6.20 bar(g) at 10 L/s ANR.");
+        .isEqualTo("Air at the tool: met. The tool has at least " + atTool(met)
+            + ", it needs 6.20 bar(g) at 10 L/s ANR.");
     Requirement.Builder more = Requirement.forTool(
             new Range<>(
                 FreeAirFlow.ofAnrLitresPerSecond(20.0), FreeAirFlow.ofAnrLitresPerSecond(22.0)),
@@ -370,10 +363,9 @@ class RulesInWordsTest {
     String best = miss.resultAtBest()
         .fold(delivered -> UnitSystem.SI.say(delivered.atToolGauge()), starved -> "none");
     assertThat(said(miss, Rule.AIR_AT_TOOL))
-        .isEqualTo(
-            "Air at the tool: NOT MET. The tool has only " + best
-                + " at best, it needs 6.00 bar(g) to 6.20 bar(g) at 20 L/s ANR to 22 L/s ANR. The"
-                + " biggest restriction is hose.");
+        .isEqualTo("Air at the tool: NOT MET. The tool has only " + best
+            + " at best, it needs 6.00 bar(g) to 6.20 bar(g) at 20 L/s ANR to 22 L/s ANR. The"
+            + " biggest restriction is hose.");
   }
 
   @Test
@@ -404,15 +396,15 @@ class RulesInWordsTest {
             usualWith(socket(facts("socket").withSleeveGuarded(), "finch")),
             Rule.SLEEVE_GUARDED))
         .isEqualTo(sleeve + "met. socket has a guarded sleeve.");
-    Requirement.Builder straight = laid(Slot.coupling("outlet"), HOSE)
-        .outlet(End.parse("3/8 NPT male"));
+    Requirement.Builder straight =
+        laid(Slot.coupling("outlet"), HOSE).outlet(End.parse("3/8 NPT male"));
     assertThat(said(straight.dragged(), usual(), Rule.SLEEVE_GUARDED))
         .isEqualTo(sleeve + "does not apply. There is no coupling behind a hose.");
     String vented = "Couplings are vented: ";
     assertThat(said(Shelf.job(), usual(), Rule.VENTED))
-        .isEqualTo(
-            vented + "does not apply. The job does not ask for vented couplings; shut off and let the"
-                + " air out before parting one.");
+        .isEqualTo(vented
+            + "does not apply. The job does not ask for vented couplings; shut off and let the"
+            + " air out before parting one.");
     assertThat(said(Shelf.job().ventRequired(), usual(), Rule.VENTED))
         .isEqualTo(vented + "NOT MET. Not vented: socket.");
     List<Part> vents = usualWith(socket(facts("socket").withVent(), "finch"));
@@ -437,9 +429,8 @@ class RulesInWordsTest {
   void why_the_best_stands_first_is_told_with_its_pieces_price_and_pressure() {
     Selection.Proposals alone = fitting(Shelf.job(), usual());
     assertThat(alone.whyBest())
-        .isEqualTo(
-            "It is the only combination that meets every rule: 5 pieces to buy, "
-                + atTool(alone.best()) + " at the tool.");
+        .isEqualTo("It is the only combination that meets every rule: 5 pieces to buy, "
+            + atTool(alone.best()) + " at the tool.");
     List<Part> priced = List.of(
         socket(priced("socket", "10"), "finch"),
         hosePlug(priced("hose plug", "3"), "finch"),
@@ -491,13 +482,11 @@ class RulesInWordsTest {
     Selection.Proposals nothing = fitting(Shelf.job(), there(true));
     String tool = atTool(nothing.best());
     assertThat(nothing.whyBest())
-        .isEqualTo(
-            "It is the only combination that meets every rule: nothing to buy, " + tool
-                + " at the tool.");
+        .isEqualTo("It is the only combination that meets every rule: nothing to buy, " + tool
+            + " at the tool.");
     assertThat(fitting(Shelf.job(), there(false)).whyBest())
-        .isEqualTo(
-            "It is the only combination that meets every rule: 1 piece to buy, " + tool
-                + " at the tool.");
+        .isEqualTo("It is the only combination that meets every rule: 1 piece to buy, " + tool
+            + " at the tool.");
     assertThat(fitting(Shelf.job().highest(GaugePressure.ofBar(8.0)).regulated(), there(false))
             .whyBest())
         .isEqualTo(
@@ -510,25 +499,24 @@ class RulesInWordsTest {
 
   @Test
   void what_is_still_to_be_asked_is_told_before_why_it_stands_first() {
-    String still = "It breaks no rule, but whether it meets every rule depends on what is still to be"
-        + " asked. Dry and lubricated air stay apart: Ask whether the line has a lubricator; no part"
-        + " is marked as kept for either kind of air. ";
+    String still =
+        "It breaks no rule, but whether it meets every rule depends on what is still to be"
+            + " asked. Dry and lubricated air stay apart: Ask whether the line has a lubricator; no part"
+            + " is marked as kept for either kind of air. ";
     Requirement.Builder job =
         untoldTool().toolRating(GaugePressure.ofBar(7.5)).environment(Environment.INDOORS);
     Selection.Proposals one = fitting(job, usual());
     String tool = atTool(one.best());
     assertThat(one.whyBest())
-        .isEqualTo(
-            still + "It is the only combination that breaks no rule: 5 pieces to buy, " + tool
-                + " at the tool.");
+        .isEqualTo(still + "It is the only combination that breaks no rule: 5 pieces to buy, "
+            + tool + " at the tool.");
     assertThat(fitting(job, usualWith(hose(facts("other hose")))).whyBest())
         .isEqualTo(
             still + "Of all combinations that break no rule and leave as few questions about their"
                 + " parts open it needs the fewest pieces to buy, and of those it keeps the most pressure:"
                 + " 5 pieces to buy, " + tool + " at the tool.");
     assertThat(fitting(
-                job,
-                usualWith(hose(facts("other hose").withLubrication(Lubrication.LUBRICATED))))
+                job, usualWith(hose(facts("other hose").withLubrication(Lubrication.LUBRICATED))))
             .whyBest())
         .isEqualTo(
             still + "Every other combination that breaks no rule leaves more questions about its"

@@ -163,15 +163,13 @@ class ServiceInWordsTest {
                 + " steel, and so must adapters and the end fittings of hoses. The wall of the hose must not"
                 + " be of plastic.");
     assertThat(material(allOf(at(Environment.INDOORS).impactTool(), Material.STEEL)))
-        .isEqualTo(
-            "Material suits the place: met. All parts suit indoors on a percussion tool.");
+        .isEqualTo("Material suits the place: met. All parts suit indoors on a percussion tool.");
   }
 
   @Test
   void what_stands_indoors_needs_no_word_and_sparks_need_brass() {
     assertThat(material(allOf(at(Environment.INDOORS), Material.STEEL)))
-        .isEqualTo(
-            "Material suits the place: does not apply. Any material will do indoors.");
+        .isEqualTo("Material suits the place: does not apply. Any material will do indoors.");
     assertThat(material(allOf(at(Environment.SPARKING_HAZARD), Material.BRASS)))
         .isEqualTo("Material suits the place: met. All parts suit where sparks are a hazard.");
     assertThat(material(allOf(at(Environment.SPARKING_HAZARD), Material.STEEL)))
@@ -188,8 +186,8 @@ class ServiceInWordsTest {
   @Test
   void what_is_there_already_is_named_where_it_is_not_known_to_stand_the_weather() {
     Requirement.Builder outdoors = at(Environment.OUTDOORS);
-    assertThat(material(
-            with(outdoors, Material.BRASS, of("nipple", Material.STEEL).asExisting())))
+    assertThat(
+            material(with(outdoors, Material.BRASS, of("nipple", Material.STEEL).asExisting())))
         .isEqualTo(
             "Material suits the place: met. All parts to buy suit outdoors. There already, so not"
                 + " judged for rust and knocks: nipple." + WALL_NOT_JUDGED);
@@ -197,8 +195,8 @@ class ServiceInWordsTest {
         .isEqualTo(
             "Material suits the place: met. All parts to buy suit outdoors. There already, so not"
                 + " judged for rust and knocks: nipple." + WALL_NOT_JUDGED);
-    assertThat(material(
-            with(outdoors, Material.BRASS, of("nipple", Material.BRASS).asExisting())))
+    assertThat(
+            material(with(outdoors, Material.BRASS, of("nipple", Material.BRASS).asExisting())))
         .as("brass stands the weather, whoever bought it")
         .isEqualTo("Material suits the place: met. All parts suit outdoors." + WALL_NOT_JUDGED);
   }
@@ -223,8 +221,7 @@ class ServiceInWordsTest {
     Part.Hose bare = new Part.Hose(
         facts("bare hose").asExisting(),
         HoseBore.parse("3/8 in"),
-        Conduit.of(
-            Length.ofInches(0.375), Length.ofMetres(10.0), Length.ofMillimetres(0.01)),
+        Conduit.of(Length.ofInches(0.375), Length.ofMetres(10.0), Length.ofMillimetres(0.01)),
         End.parse("3/8 in hose"),
         End.parse("3/8 in hose"));
     List<Part> parts = List.of(
@@ -234,8 +231,7 @@ class ServiceInWordsTest {
         Shelf.plug(of("hose plug", Material.BRASS), "finch", "3/8 in barb"),
         Shelf.plug(of("tool plug", Material.BRASS), "finch", "1/4 NPT male"),
         bare);
-    Proposal proposal = Selection.of(
-            at(Environment.OUTDOORS).build(), Catalogue.of(parts))
+    Proposal proposal = Selection.of(at(Environment.OUTDOORS).build(), Catalogue.of(parts))
         .fold(Selection.Proposals::best, miss -> miss.nearest().get(0));
     assertThat(proposal.hose("hose")).isEqualTo(bare);
     assertThat(material(proposal))
@@ -248,19 +244,16 @@ class ServiceInWordsTest {
         .isEqualTo(
             "Material suits the place: met. All parts suit outdoors. A plating on steel wears off"
                 + " where it is knocked: look for rust there." + WALL_NOT_JUDGED);
-    assertThat(material(
-            with(
-                at(Environment.OUTDOORS),
-                Material.BRASS,
-                of("nipple", Material.PLATED_HARDENED_STEEL).asExisting())))
+    assertThat(material(with(
+            at(Environment.OUTDOORS),
+            Material.BRASS,
+            of("nipple", Material.PLATED_HARDENED_STEEL).asExisting())))
         .as("it is not new")
         .isEqualTo("Material suits the place: met. All parts suit outdoors." + WALL_NOT_JUDGED);
-    assertThat(material(
-            allOf(at(Environment.INDOORS).dropped(), Material.PLATED_HARDENED_STEEL)))
+    assertThat(material(allOf(at(Environment.INDOORS).dropped(), Material.PLATED_HARDENED_STEEL)))
         .as("it is dry")
-        .isEqualTo(
-            "Material suits the place: met. All parts suit indoors with couplings dropped on"
-                + " concrete.");
+        .isEqualTo("Material suits the place: met. All parts suit indoors with couplings dropped on"
+            + " concrete.");
   }
 
   @Test
@@ -272,52 +265,44 @@ class ServiceInWordsTest {
             "Material suits the place: met. All parts suit where it is washed down with a caustic"
                 + " cleaner." + remark + WALL_NOT_JUDGED);
     assertThat(material(allOf(at(Environment.WASH_DOWN), Material.PLATED_BRASS)))
-        .isEqualTo(
-            "Material suits the place: met. All parts suit where it is washed down." + remark
-                + WALL_NOT_JUDGED);
+        .isEqualTo("Material suits the place: met. All parts suit where it is washed down." + remark
+            + WALL_NOT_JUDGED);
     assertThat(material(allOf(at(Environment.WASH_DOWN_WITH_WATER), Material.PLATED_BRASS)))
         .isEqualTo(
             "Material suits the place: met. All parts suit where it is washed down with water."
                 + WALL_NOT_JUDGED);
     assertThat(material(allOf(at(Environment.WASH_DOWN), Material.STAINLESS_STEEL)))
-        .isEqualTo(
-            "Material suits the place: met. All parts suit where it is washed down."
-                + WALL_NOT_JUDGED);
+        .isEqualTo("Material suits the place: met. All parts suit where it is washed down."
+            + WALL_NOT_JUDGED);
     assertThat(material(allOf(at(Environment.SALT_AIR), Material.PLATED_BRASS)))
         .isEqualTo("Material suits the place: met. All parts suit in salt air." + WALL_NOT_JUDGED);
   }
 
   @Test
   void the_cleaner_is_asked_for_where_brass_is_told_and_the_makers_where_a_material_is_not() {
-    assertThat(material(
-            with(
-                at(Environment.WASH_DOWN),
-                Material.STAINLESS_STEEL,
-                of("nipple", Material.BRASS))))
+    assertThat(material(with(
+            at(Environment.WASH_DOWN), Material.STAINLESS_STEEL, of("nipple", Material.BRASS))))
         .isEqualTo(
             "Material suits the place: ask. Where it is washed down it depends on what was not told:"
                 + " nipple (brass). Ask whether the cleaner is caustic: that eats plain brass and aluminium"
                 + " (from memory)." + WALL_NOT_JUDGED);
-    assertThat(material(
-            with(
-                at(Environment.WASH_DOWN),
-                Material.STAINLESS_STEEL,
-                of("nipple", Material.ALUMINIUM).asExisting())))
+    assertThat(material(with(
+            at(Environment.WASH_DOWN),
+            Material.STAINLESS_STEEL,
+            of("nipple", Material.ALUMINIUM).asExisting())))
         .isEqualTo(
             "Material suits the place: ask. Where it is washed down it depends on what was not told:"
                 + " nipple (aluminium). Ask whether the cleaner is caustic: that eats plain brass and"
                 + " aluminium (from memory). There already, so not judged for rust and knocks: nipple."
                 + WALL_NOT_JUDGED);
-    assertThat(material(
-            with(at(Environment.WASH_DOWN), Material.STAINLESS_STEEL, facts("nipple"))))
+    assertThat(material(with(at(Environment.WASH_DOWN), Material.STAINLESS_STEEL, facts("nipple"))))
         .isEqualTo(
             "Material suits the place: ask. Where it is washed down it depends on what was not told:"
                 + " nipple (not known). Ask the makers for what is not known." + WALL_NOT_JUDGED);
-    assertThat(material(
-            with(
-                at(Environment.WASH_DOWN_WITH_CAUSTIC),
-                Material.STAINLESS_STEEL,
-                facts("nipple").asExisting())))
+    assertThat(material(with(
+            at(Environment.WASH_DOWN_WITH_CAUSTIC),
+            Material.STAINLESS_STEEL,
+            facts("nipple").asExisting())))
         .isEqualTo(
             "Material suits the place: ask. Where it is washed down with a caustic cleaner it depends"
                 + " on what was not told: nipple (not known). Ask the makers for what is not known. There"
@@ -326,21 +311,42 @@ class ServiceInWordsTest {
 
   @Test
   void new_parts_that_do_not_suit_are_named_with_what_would() {
-    assertThat(material(
-            with(
-                at(Environment.SALT_AIR).dropped(),
-                Material.STAINLESS_STEEL,
-                of("nipple", Material.STEEL))))
+    assertThat(material(with(
+            at(Environment.SALT_AIR).dropped(),
+            Material.STAINLESS_STEEL,
+            of("nipple", Material.STEEL))))
         .isEqualTo(
             "Material suits the place: NOT MET. Not suited in salt air with couplings dropped on"
                 + " concrete: nipple (steel). New couplings must be of stainless steel, adapters and the end"
                 + " fittings of hoses of brass, plated brass or stainless steel.");
+    assertThat(material(with(
+            at(Environment.OUTDOORS).dropped(),
+            Material.STAINLESS_STEEL,
+            of("nipple", Material.STEEL))))
+        .isEqualTo(
+            "Material suits the place: NOT MET. Not suited outdoors with couplings dropped on"
+                + " concrete: nipple (steel). New couplings must be of plated hardened steel or stainless"
+                + " steel, adapters and the end fittings of hoses of brass, plated brass, plated hardened"
+                + " steel or stainless steel.");
+  }
+
+  /** Indoors nothing rusts, so that a nipple of which nobody knows the material is asked about for one reason only. */
+  @Test
+  void what_is_there_already_is_asked_about_on_a_percussion_tool_and_not_set_apart_for_rust() {
+    assertThat(material(with(
+            at(Environment.INDOORS).impactTool(),
+            Material.STEEL,
+            facts("nipple").asExisting())))
+        .isEqualTo(
+            "Material suits the place: ask. Indoors on a percussion tool it depends on what was not"
+                + " told: nipple (not known). Ask the makers for what is not known.");
   }
 
   @Test
   void oil_and_dry_air_are_told_with_what_is_there_and_how_to_mark_what_is_new() {
     Requirement.Builder dry = at(Environment.INDOORS).lubrication(Lubrication.DRY);
-    String none = "Dry and lubricated air stay apart: met. No part is marked as kept for other than ";
+    String none =
+        "Dry and lubricated air stay apart: met. No part is marked as kept for other than ";
     assertThat(said(allOf(dry, Material.STEEL), Rule.AIR_KEPT_APART))
         .isEqualTo(none + "dry air. Mark the new ones as your shop does.");
     assertThat(said(
@@ -349,9 +355,9 @@ class ServiceInWordsTest {
                 Material.STEEL,
                 of("nipple", Material.STEEL).asExisting()),
             Rule.AIR_KEPT_APART))
-        .isEqualTo(
-            none + "dry air. There already, and not marked for either kind: nipple; see that no oiled"
-                + " air ever went through. Mark the new ones with a blue band.");
+        .isEqualTo(none
+            + "dry air. There already, and not marked for either kind: nipple; see that no oiled"
+            + " air ever went through. Mark the new ones with a blue band.");
     assertThat(said(
             with(
                 dry,
@@ -408,8 +414,7 @@ class ServiceInWordsTest {
   private static Requirement.Builder supplied(double celsius) {
     return at(Environment.INDOORS)
         .supply(
-            AirState.of(Shelf.SUPPLY.pressure(), Temperature.ofCelsius(celsius)),
-            Shelf.ATMOSPHERE);
+            AirState.of(Shelf.SUPPLY.pressure(), Temperature.ofCelsius(celsius)), Shelf.ATMOSPHERE);
   }
 
   private static PartFacts from(String id, double coldest, double hottest) {
@@ -437,24 +442,21 @@ class ServiceInWordsTest {
             rule + "does not apply. The air of the supply has 20 °C, which is usual, and the job"
                 + " names no other temperatures.");
     assertThat(said(
-            allowing(supplied(20.0).temperatures(low, high), -10.0, 60.0),
-            Rule.TEMPERATURE_SUITS))
+            allowing(supplied(20.0).temperatures(low, high), -10.0, 60.0), Rule.TEMPERATURE_SUITS))
         .as("at both bounds")
         .isEqualTo(
             rule + "met. The air of the supply has 20 °C, and the job needs -10 °C to 60 °C; the"
                 + " makers of all parts allow that.");
     assertThat(said(
-            allowing(supplied(20.0).temperatures(low, high), -9.0, 60.0),
-            Rule.TEMPERATURE_SUITS))
-        .isEqualTo(
-            rule + "NOT MET. The air of the supply has 20 °C, and the job needs -10 °C to 60 °C; not"
-                + " allowed by their makers: socket (-9 °C to 60 °C).");
+            allowing(supplied(20.0).temperatures(low, high), -9.0, 60.0), Rule.TEMPERATURE_SUITS))
+        .isEqualTo(rule
+            + "NOT MET. The air of the supply has 20 °C, and the job needs -10 °C to 60 °C; not"
+            + " allowed by their makers: socket (-9 °C to 60 °C).");
     assertThat(said(
-            allowing(supplied(20.0).temperatures(low, high), -10.0, 59.0),
-            Rule.TEMPERATURE_SUITS))
-        .isEqualTo(
-            rule + "NOT MET. The air of the supply has 20 °C, and the job needs -10 °C to 60 °C; not"
-                + " allowed by their makers: socket (-10 °C to 59 °C).");
+            allowing(supplied(20.0).temperatures(low, high), -10.0, 59.0), Rule.TEMPERATURE_SUITS))
+        .isEqualTo(rule
+            + "NOT MET. The air of the supply has 20 °C, and the job needs -10 °C to 60 °C; not"
+            + " allowed by their makers: socket (-10 °C to 59 °C).");
     assertThat(said(allowing(supplied(70.0), 0.0, 80.0), Rule.TEMPERATURE_SUITS))
         .isEqualTo(
             rule + "met. The air of the supply has 70 °C; the makers of all parts allow that.");
@@ -482,7 +484,9 @@ class ServiceInWordsTest {
             nipple(facts("x")).conduit()),
         rubber(of("hose", Material.BRASS)));
     return Selection.of(
-            job.outlet(End.parse("3/8 NPT male")).layout(Layout.of(List.of(slots))).build(),
+            job.outlet(End.parse("3/8 NPT male"))
+                .layout(Layout.of(List.of(slots)))
+                .build(),
             Catalogue.of(parts))
         .fold(Selection.Proposals::best, miss -> miss.nearest().get(0));
   }
@@ -513,19 +517,20 @@ class ServiceInWordsTest {
     assertThat(said(laid(laidOut(), outlet, hose, tool), Rule.WHIP_HOSE))
         .isEqualTo(rule + "does not apply. The job does not say that the tool hammers.");
     assertThat(said(laid(laidOut().impactTool(), outlet, hose, tool), Rule.WHIP_HOSE))
-        .isEqualTo(
-            rule + "ask. plug would sit on a percussion tool, which shakes a coupling until it wears"
-                + " and lets go: a short whip hose must go between. None of these parts is a whip hose. Ask"
-                + " whether the tool has one, then tell that, and the end of the whip hose as the tool's"
-                + " inlet.");
+        .isEqualTo(rule
+            + "ask. plug would sit on a percussion tool, which shakes a coupling until it wears"
+            + " and lets go: a short whip hose must go between. None of these parts is a whip hose. Ask"
+            + " whether the tool has one, then tell that, and the end of the whip hose as the tool's"
+            + " inlet.");
     assertThat(said(laid(laidOut().impactTool(), outlet, hose, valve), Rule.WHIP_HOSE))
         .isEqualTo(
-            rule + "ask. valve would sit on a percussion tool, which shakes it until it wears and lets"
+            rule
+                + "ask. valve would sit on a percussion tool, which shakes it until it wears and lets"
                 + " go: a short whip hose must go between. None of these parts is a whip hose. Ask whether"
                 + " the tool has one, then tell that, and the end of the whip hose as the tool's inlet.");
     assertThat(said(laid(laidOut().impactTool().whipHose(), outlet, hose, tool), Rule.WHIP_HOSE))
-        .isEqualTo(
-            rule + "met. The tool hangs on a whip hose of its own; no coupling sits straight on it.");
+        .isEqualTo(rule
+            + "met. The tool hangs on a whip hose of its own; no coupling sits straight on it.");
     assertThat(said(laid(laidOut().impactTool(), outlet, hose), Rule.WHIP_HOSE))
         .isEqualTo(rule + "met. hose goes straight to the tool; no coupling sits on it.");
     assertThat(said(laid(laidOut().impactTool(), outlet, hose, tool, whip), Rule.WHIP_HOSE))
@@ -540,8 +545,8 @@ class ServiceInWordsTest {
         .isEqualTo(
             rule + "does not apply. The job does not say that a spark could ignite something.");
     assertThat(said(allOf(sparks, Material.BRASS), Rule.STATIC_CARRIED_OFF))
-        .isEqualTo(
-            rule + "ask. Ask the maker whether hose is static-dissipative; sparks are a hazard here.");
+        .isEqualTo(rule
+            + "ask. Ask the maker whether hose is static-dissipative; sparks are a hazard here.");
     for (boolean dissipates : List.of(true, false)) {
       Proposal told = run(
           sparks,
@@ -551,15 +556,13 @@ class ServiceInWordsTest {
           of("tool plug", Material.BRASS),
           rubber(of("hose", Material.BRASS).withStaticDissipative(dissipates)));
       assertThat(said(told, Rule.STATIC_CARRIED_OFF))
-          .isEqualTo(
-              rule + (dissipates
+          .isEqualTo(rule
+              + (dissipates
                   ? "met. hose carries a charge off to its end fittings."
                   : "NOT MET. hose is not static-dissipative: it can hold a charge that sparks."));
     }
     assertThat(said(
-            laid(
-                laidOut().environment(Environment.SPARKING_HAZARD),
-                Slot.coupling("outlet")),
+            laid(laidOut().environment(Environment.SPARKING_HAZARD), Slot.coupling("outlet")),
             Rule.STATIC_CARRIED_OFF))
         .isEqualTo(rule + "does not apply. There is no hose in this run.");
   }

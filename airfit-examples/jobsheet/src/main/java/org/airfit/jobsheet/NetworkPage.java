@@ -185,7 +185,8 @@ public final class NetworkPage {
       rowHead(branch.flow().name()
           + (branch.flow().chokes() ? " (chokes)" : "")
           + (branch.flow().dead() ? " (dead leg)" : "")
-          + (branch.flow().shut() ? " (shut)" : ""));
+          + (branch.flow().standsBy() ? " (stands by)" : "")
+            + (branch.flow().shut() ? " (shut)" : ""));
       cell(branch.velocity().isPresent() && isMain(branch) ? branch.flow().to() : "", false);
       cell(free(sheet, branch.flow().massFlow()), true);
       cell(

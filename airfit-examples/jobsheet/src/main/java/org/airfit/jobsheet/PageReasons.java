@@ -250,7 +250,7 @@ public final class PageReasons {
     selection.fold(
         fitting -> {
           element("p class=\"answer\"", InWords.arrives(fitting.best(), sheet));
-          element("p", InWords.carries(sheet, fitting.best().run()));
+          element("p", InWords.carries(sheet, fitting.best()));
           element("p", fitting.whyBest(sheet.units()));
           return fitting;
         },
@@ -268,8 +268,11 @@ public final class PageReasons {
 
   private void proposal(JobSheet sheet, Proposal proposal) {
     BillPage.write(out, InWords.bill(sheet, proposal), proposal);
-    chart(sheet, "With these parts", proposal.result());
-    shares(proposal.result(), sheet.units());
+    for (Proposal way : proposal.toEachTool()) {
+      String to = way.requirement().way().map(name -> ", " + name).orElse("");
+      chart(sheet, "With these parts" + to, way.result());
+      shares(way.result(), sheet.units());
+    }
     joints(proposal);
     element("h3", "Rule by rule");
     out.append("<dl class=\"rules\">\n");
@@ -283,7 +286,7 @@ public final class PageReasons {
           finding.rule().title() + ": "
               + switch (finding.outcome()) {
                 case MET -> "met";
-                case MET_WHILE_REGULATED -> finding.outcome().toString();
+                case MET_WHILE_REGULATED -> finding.outcomeInWords();
                 case UNMET -> "not met";
                 case OPEN -> "ask";
                 case DOES_NOT_APPLY -> "";

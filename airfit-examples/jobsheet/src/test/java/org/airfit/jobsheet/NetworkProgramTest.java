@@ -81,7 +81,8 @@ class NetworkProgramTest {
     }
     assertThat(out.toString(StandardCharsets.UTF_8).replaceAll("\\s+", " "))
         .contains("cellar pipe: 0.0 L/s")
-        .contains(", dead leg");
+        .contains(", stands by")
+        .doesNotContain("Dead legs");
     out.reset();
     Files.writeString(
         file,
