@@ -41,7 +41,8 @@ final class JobLine {
   private static final Length ANY = Length.of(0.1, LengthUnit.METRE);
 
   /** What is accepted as the lines behind a splitter. */
-  private static final String LINES = "a list such as [{\"count\": 3, \"tool\": {…}, \"line\": […]}]";
+  private static final String LINES =
+      "a list such as [{\"count\": 3, \"tool\": {…}, \"line\": […]}]";
 
   /** What is accepted as the pressure behind a failed regulator. */
   static final String IF_FAILS =
@@ -293,15 +294,15 @@ final class JobLine {
     Optional<Part.Splitter> there =
         parts.find(item, PART, Part.Splitter.class, PartFields.SPLITTER, name);
     Optional<Field> taken = item.find("othersTake", "the air that others take from it");
-    Optional<Range<FreeAirFlow>> others = taken.isPresent()
-        ? Optional.of(taken.get().range(FreeAirFlow::parse))
-        : Optional.empty();
+    Optional<Range<FreeAirFlow>> others =
+        taken.isPresent() ? Optional.of(taken.get().range(FreeAirFlow::parse)) : Optional.empty();
     Optional<Field> told = item.find("lines", LINES);
     if (told.isPresent()) {
       if (question != null) {
         throw told.get()
-            .wrong("stands behind \"" + question.slot() + "\", of which something is asked, and that"
-                + " is answered for one tool alone; give its reach, or make it a job of its own");
+            .wrong(
+                "stands behind \"" + question.slot() + "\", of which something is asked, and that"
+                    + " is answered for one tool alone; give its reach, or make it a job of its own");
       }
       for (Field line : told.get().items()) {
         lines.add(line(line));
@@ -316,7 +317,8 @@ final class JobLine {
   private ToolLine line(Field field) throws WrongFileException {
     Field tool = field.field("tool", "an object with name, air, pressure and inlet");
     JobLine behind = new JobLine(this, tool.field(NAME, "what the tool is").text());
-    for (Field item : field.field("line", "a list of what stands from the splitter to the tool")
+    for (Field item : field
+        .field("line", "a list of what stands from the splitter to the tool")
         .items()) {
       behind.add(item);
     }

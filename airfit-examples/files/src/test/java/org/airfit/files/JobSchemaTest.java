@@ -218,8 +218,8 @@ class JobSchemaTest {
   @Test
   void a_hose_may_be_asked_about_by_reader_and_schema() throws Exception {
     String slot = "\"reach\": \"10 m\"";
-    String whole = whole("").replaceFirst(
-        "(?s),\\s*\"part\": \\{\"hose\": \"3/8 in\".*?\\}\\}", "}");
+    String whole =
+        whole("").replaceFirst("(?s),\\s*\"part\": \\{\"hose\": \"3/8 in\".*?\\}\\}", "}");
     assertThat(whole).contains(slot + "}");
     String longest = whole.replace(slot, "\"reach\": \"longest\"");
     assertThat(faults(longest)).isEmpty();

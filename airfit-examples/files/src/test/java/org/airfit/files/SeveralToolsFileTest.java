@@ -71,7 +71,8 @@ class SeveralToolsFileTest {
 
   @Test
   void what_is_wrong_in_a_line_is_told_by_its_place() {
-    assertRefused("line[5].lines[1].line[2].reach: ", "\"reach\": \"25 ft\"", "\"raech\": \"25 ft\"");
+    assertRefused(
+        "line[5].lines[1].line[2].reach: ", "\"reach\": \"25 ft\"", "\"raech\": \"25 ft\"");
     assertRefused("line[5].lines[1].tool.air", "\"12 scfm\"", "\"12 scmf\"");
     assertRefused("line[5].lines[1]", "\"count\": 2", "\"count\": 0");
     assertRefused("line[5]", "\"lines\"", "\"linse\"");
@@ -85,13 +86,13 @@ class SeveralToolsFileTest {
                 + " {\"kind\": \"splitter\", \"othersTake\": \"5 to 8 scfm\"}")
         .requirement();
     Slot.Splitter splitter = (Slot.Splitter) job.layout().slot("splitter").orElseThrow();
-    assertThat(splitter.others())
-        .contains(Range.parse("5 to 8 scfm", FreeAirFlow::parse));
+    assertThat(splitter.others()).contains(Range.parse("5 to 8 scfm", FreeAirFlow::parse));
   }
 
   @Test
   void a_pipe_behind_the_outlet_has_ends() throws Exception {
-    String regulator = "{\"kind\": \"regulator\", \"name\": \"regulator of the drop\", \"set\": \"110 psig\"}";
+    String regulator =
+        "{\"kind\": \"regulator\", \"name\": \"regulator of the drop\", \"set\": \"110 psig\"}";
     String pipe = ", {\"kind\": \"pipe\", \"name\": \"to the booth\", \"bore\": \"0.82 in\","
         + " \"length\": \"20 ft\", \"wall\": \"galvanized\", \"end\": \"1/2 NPT male\"";
     Layout layout = read(regulator, regulator + pipe + "}").requirement().layout();

@@ -105,8 +105,7 @@ final class InWords {
   static List<Answer> readOtherwise(JobSheet sheet) {
     List<Answer> lines = new ArrayList<>();
     readOtherwise(lines, "In the job", sheet.job().remarks(), MOST_OF_JOB);
-    readOtherwise(
-        lines, "In the catalogue", sheet.job().catalogue().remarks(), MOST_OF_CATALOGUE);
+    readOtherwise(lines, "In the catalogue", sheet.job().catalogue().remarks(), MOST_OF_CATALOGUE);
     return lines;
   }
 
@@ -200,9 +199,7 @@ final class InWords {
             .resultAtBest()
             .<String>fold(delivered -> units.sayBoth(delivered.atToolGauge()), starved -> "nothing")
         + ", needed "
-        + (job.leastRange().isExact()
-            ? ""
-            : units.say(job.leastRange().least()) + " to ")
+        + (job.leastRange().isExact() ? "" : units.say(job.leastRange().least()) + " to ")
         + units.sayBoth(job.least()) + ".";
   }
 

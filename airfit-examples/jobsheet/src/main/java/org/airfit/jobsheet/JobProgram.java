@@ -48,7 +48,8 @@ final class JobProgram {
       Disk.requireOther(reasons, files);
       JobSheet sheet = JobSheet.of(read);
       String text = TextSheet.of(sheet);
-      Disk.write(page, PageSheet.of(sheet, head, Optional.of(String.valueOf(reasons.getFileName()))));
+      Disk.write(
+          page, PageSheet.of(sheet, head, Optional.of(String.valueOf(reasons.getFileName()))));
       Disk.write(reasons, PageReasons.of(sheet, head));
       out.print(text);
       out.println("To hand over: " + CommandLine.shown(page));

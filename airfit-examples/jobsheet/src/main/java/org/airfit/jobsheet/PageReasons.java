@@ -224,7 +224,8 @@ public final class PageReasons {
   private void shares(RunResult result, UnitSystem units) {
     List<ElementLoss> shares = result.fold(RunResult.Delivered::shares, RunResult.Starved::before);
     out.append("<table>\n<thead><tr><th scope=\"col\">where pressure is lost</th>")
-        .append("<th scope=\"col\" class=\"n\">pressure<br>loss</th><th scope=\"col\" class=\"n\">share</th>")
+        .append(
+            "<th scope=\"col\" class=\"n\">pressure<br>loss</th><th scope=\"col\" class=\"n\">share</th>")
         .append("<th scope=\"col\" class=\"n\">gain<br>without it</th></tr></thead>\n<tbody>\n");
     for (ElementLoss share : shares) {
       out.append("<tr><th scope=\"row\">").append(Html.shown(share.name()));
@@ -315,7 +316,8 @@ public final class PageReasons {
     out.append("<table>\n<thead><tr><th scope=\"col\">joint</th><th scope=\"col\">between</th>")
         .append("<th scope=\"col\">kept tight by</th></tr></thead>\n<tbody>\n");
     for (Joint joint : proposal.joints()) {
-      String between = joint.adapters().stream().map(Part.Adapter::name).collect(Collectors.joining(", "));
+      String between =
+          joint.adapters().stream().map(Part.Adapter::name).collect(Collectors.joining(", "));
       String seals = joint.isSound()
           ? joint.matings().stream()
               .flatMap(mating -> mating.seal().stream())
@@ -348,7 +350,8 @@ public final class PageReasons {
     element("li", "Parts from " + sheet.job().catalogue().name() + ".");
     element(
         "li",
-        "Pressures stand above an atmosphere of " + sheet.units().say(sheet.job().atmosphere())
+        "Pressures stand above an atmosphere of "
+            + sheet.units().say(sheet.job().atmosphere())
             + "; free air is counted "
             + sheet
                 .units()
@@ -369,10 +372,7 @@ public final class PageReasons {
       pre(now.working(sheet.units()));
     });
     sheet.selection().ifPresent(selection -> pre(selection.working(sheet.units())));
-    sheet
-        .receiver()
-        .flatMap(ReceiverAnswer::use)
-        .ifPresent(use -> pre(use.working(sheet.units())));
+    sheet.receiver().flatMap(ReceiverAnswer::use).ifPresent(use -> pre(use.working(sheet.units())));
   }
 
   private void pre(Working working) {

@@ -141,19 +141,17 @@ class CounterJobsTest {
     assertThat(parts(best, Part.Socket.class)).hasSize(6);
     assertThat(parts(best, Part.Plug.class)).hasSize(6);
     List<RunResult.Delivered> ways = best.toEachTool().stream()
-        .map(way -> way.result()
-            .<RunResult.Delivered>fold(
-                delivered -> delivered,
-                starved -> {
-                  throw new AssertionError(starved.toString());
-                }))
+        .map(way -> way.result().<RunResult.Delivered>fold(delivered -> delivered, starved -> {
+          throw new AssertionError(starved.toString());
+        }))
         .toList();
     assertThat(ways).hasSize(2);
     double manifold = ways.get(0).share("Regulator 1/2 NPT").outlet().psi() - 14.6;
     assertThat(manifold).isCloseTo(110.0 - 6.0 * 30.0 / 80.0, within(0.01));
     double sander = manifold - ways.get(0).atToolGauge().psi();
     double ratchet = manifold - ways.get(1).atToolGauge().psi();
-    double splitter = ways.get(0).share("Manifold 1/2 NPT with three outlets 3/8 NPT").drop().psi();
+    double splitter =
+        ways.get(0).share("Manifold 1/2 NPT with three outlets 3/8 NPT").drop().psi();
     assertThat((sander - splitter) / (ratchet - splitter)).isBetween(3.0, 4.0);
     assertThat(outcome(best, Rule.AIR_AT_TOOL)).isEqualTo(RuleOutcome.MET);
     assertThat(TextSheet.of(sheet).replaceAll("\\s+", " "))
@@ -367,10 +365,12 @@ class CounterJobsTest {
     assertThat(arrives(best(sheet))).isGreaterThanOrEqualTo(85.0);
     String text = TextSheet.of(sheet).replaceAll("\\s+", " ");
     assertThat(text)
-        .contains("Longest hose: The longest hose of the catalogue that leaves the tool its pressure is"
-            + " Hose 1/2 in, rubber, 100 ft.")
-        .containsPattern("1/4 in hose: up to [0-9]+ ft; 3/8 in hose: up to [0-9]+ ft; 1/2 in hose: up to"
-            + " [0-9]+ ft; 3/4 in hose: 1000 ft and more\\.");
+        .contains(
+            "Longest hose: The longest hose of the catalogue that leaves the tool its pressure is"
+                + " Hose 1/2 in, rubber, 100 ft.")
+        .containsPattern(
+            "1/4 in hose: up to [0-9]+ ft; 3/8 in hose: up to [0-9]+ ft; 1/2 in hose: up to"
+                + " [0-9]+ ft; 3/4 in hose: 1000 ft and more\\.");
     assertThat(PageSheet.of(sheet)).contains("<dt>Longest hose</dt>");
     Run run = best(sheet).run();
     for (LongestHose each : LongestHose.ofEverySize(

@@ -82,7 +82,8 @@ class DocumentExamplesTest {
       SonicConductance::parse);
 
   /** A day, a price, the size of a washer's thread, and an end that the text says is refused. */
-  private static final Set<String> PLAIN = Set.of("2026-11-28", "12.50", "1/4", "3/8 flare", "G 1/4");
+  private static final Set<String> PLAIN =
+      Set.of("2026-11-28", "12.50", "1/4", "3/8 flare", "G 1/4");
 
   @TempDir
   Path folder;
@@ -194,8 +195,9 @@ class DocumentExamplesTest {
     assertThat(letterheads).hasSize(1);
     Shop shop = Shop.read(Document.of("block", Json.read("block", letterheads.get(0))));
     assertThat(shop)
-        .isEqualTo(Disk.shop(new ArrayList<>(List.of(EXAMPLES.resolve("jobs/boatyard/blow-gun.json"))))
-            .orElseThrow());
+        .isEqualTo(
+            Disk.shop(new ArrayList<>(List.of(EXAMPLES.resolve("jobs/boatyard/blow-gun.json"))))
+                .orElseThrow());
   }
 
   private static List<Document> sets() throws IOException, WrongFileException {

@@ -63,7 +63,8 @@ class PageSheetTest {
 
   @Test
   void the_head_has_shop_number_date_customer_and_how_long_the_offer_holds() throws Exception {
-    String page = PageSheet.of(sheet("boatyard/weak-sander.json"), HEAD, Optional.of("x-reasons.html"));
+    String page =
+        PageSheet.of(sheet("boatyard/weak-sander.json"), HEAD, Optional.of("x-reasons.html"));
     assertThat(seen(page).replaceAll("\\s+", " "))
         .contains("Quay Street Air Supply (invented) 2 Quay Street Telephone 555-0163")
         .contains("Job no. 2041 Date 2026-11-28 Offer valid until 2026-12-28")
@@ -79,7 +80,9 @@ class PageSheetTest {
   @Test
   void what_is_not_told_is_a_line_to_fill_in() throws Exception {
     String page = PageSheet.of(sheet("boatyard/weak-sander.json"));
-    assertThat(page.split("<span class=\"blank\"></span>", -1)).as("number and date").hasSize(3);
+    assertThat(page.split("<span class=\"blank\"></span>", -1))
+        .as("number and date")
+        .hasSize(3);
     assertThat(seen(page))
         .contains("Ferry Lane Air Counter (invented)") // the catalogue is the shop's
         .contains("139.20 USD")
@@ -158,7 +161,8 @@ class PageSheetTest {
 
   @Test
   void a_settings_file_says_what_is_wrong_in_it() throws Exception {
-    assertThat(Shop.read(Document.of("letterhead.json", Map.of("name", "x"))).validDays()).isEmpty();
+    assertThat(Shop.read(Document.of("letterhead.json", Map.of("name", "x"))).validDays())
+        .isEmpty();
     assertThatExceptionOfType(WrongFileException.class)
         .isThrownBy(() -> Shop.read(Document.of("letterhead.json", Map.of("phone", "1"))))
         .withMessageContaining("name: is missing");
