@@ -57,8 +57,9 @@ public final class Chances {
    */
   public Chances row(String name, double chance) {
     if (!(chance >= 0.0 && chance <= 1.0 && told() + chance <= 1.0 + ROUNDING)) {
-      throw new IllegalArgumentException("chance must be in [0, 1] and all together not above 1, was "
-          + chance + " beside " + told());
+      throw new IllegalArgumentException(
+          "chance must be in [0, 1] and all together not above 1, was " + chance + " beside "
+              + told());
     }
     rows.add(new Row(name, chance));
     return this;

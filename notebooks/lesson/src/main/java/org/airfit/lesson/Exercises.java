@@ -117,7 +117,8 @@ public final class Exercises {
       throw new IllegalArgumentException(id + " needs a word in quotes, was a number");
     }
     if (Double.isNaN(answer)) {
-      return id + ": still blank. Put your number" + (task.unit().isEmpty() ? "" : " [" + task.unit() + "]")
+      return id + ": still blank. Put your number"
+          + (task.unit().isEmpty() ? "" : " [" + task.unit() + "]")
           + " in place of Double.NaN and run the cell.";
     }
     double right = Double.parseDouble(task.answer());
@@ -175,7 +176,8 @@ public final class Exercises {
 
   private static String right(Task task) {
     String allowed = task.isNumber()
-        ? " (within " + (plain(task.tolerance()) + " " + task.unit()).strip() + ": " + task.why() + ")"
+        ? " (within " + (plain(task.tolerance()) + " " + task.unit()).strip() + ": " + task.why()
+            + ")"
         : "";
     return task.id() + ": right" + allowed + ". " + task.reason();
   }

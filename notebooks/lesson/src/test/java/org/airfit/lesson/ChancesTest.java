@@ -21,7 +21,8 @@ class ChancesTest {
             .row("b", 0.33333)
             .rest("none of these")
             .toMarkdown())
-        .contains("| kind | chance |", "| a | 33.4 % |", "| b | 33.3 % |", "| none of these | 33.3 % |");
+        .contains(
+            "| kind | chance |", "| a | 33.4 % |", "| b | 33.3 % |", "| none of these | 33.3 % |");
   }
 
   @Test

@@ -30,10 +30,16 @@ class ExercisesTest {
   void a_word_between_asterisks_is_found_among_others_but_not_inside_them() {
     Exercises threads = Exercises.of(2);
     for (String right : List.of(
-        "face", "on the end face", "with a washer, at the face.", "O-ring", "a bonded seal", "(ring)")) {
+        "face",
+        "on the end face",
+        "with a washer, at the face.",
+        "O-ring",
+        "a bonded seal",
+        "(ring)")) {
       assertThat(threads.check("2c", right)).as(right).startsWith("2c: right");
     }
-    for (String wrong : List.of("on the thread", "surface of the thread", "by a ringing sound", "*face")) {
+    for (String wrong :
+        List.of("on the thread", "surface of the thread", "by a ringing sound", "*face")) {
       assertThat(threads.check("2c", wrong)).as(wrong).startsWith("2c: not yet");
     }
   }
