@@ -1,5 +1,6 @@
 #!/usr/bin/env node
-// Looks for faults in pages: node check.mjs PAGE.html|FOLDER…   Names page and element of each; exits with 1 if there is one.
+// Looks for faults in pages: node check.mjs PAGE.html|FOLDER…
+// Names page and element of each fault; exits with 1 if there is one.
 import { readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { browser, faults } from './faults.mjs';
@@ -7,8 +8,14 @@ import { browser, faults } from './faults.mjs';
 /** So many faults of one page and one way of looking at it are told; the rest is often of the same cause. */
 const MOST = 12;
 
-const files = process.argv.slice(2).flatMap((path) => statSync(path).isDirectory()
-  ? readdirSync(path).filter((name) => name.endsWith('.html')).sort().map((name) => join(path, name)) : [path]);
+const files = process.argv.slice(2).flatMap((path) =>
+  statSync(path).isDirectory()
+    ? readdirSync(path)
+        .filter((name) => name.endsWith('.html'))
+        .sort()
+        .map((name) => join(path, name))
+    : [path],
+);
 if (files.length === 0) {
   console.error('no page to look at');
   process.exit(1);
@@ -17,11 +24,13 @@ const started = Date.now();
 const chromium = await browser();
 const waiting = [...files];
 const found = [];
-await Promise.all([0, 1].map(async () => {
-  for (let file = waiting.shift(); file; file = waiting.shift()) {
-    found.push(...await faults(chromium, file));
-  }
-}));
+await Promise.all(
+  [0, 1].map(async () => {
+    for (let file = waiting.shift(); file; file = waiting.shift()) {
+      found.push(...(await faults(chromium, file)));
+    }
+  }),
+);
 await chromium.close();
 const told = new Map();
 for (const { page, where, element, fault } of found.sort((a, b) => a.page.localeCompare(b.page))) {
@@ -33,5 +42,8 @@ for (const { page, where, element, fault } of found.sort((a, b) => a.page.locale
     console.error(`${page}, ${where}: and more`);
   }
 }
-console.log(`${files.length} pages looked at in a browser in ${Math.round((Date.now() - started) / 1000)} s: ${found.length} faults`);
+const seconds = Math.round((Date.now() - started) / 1000);
+console.log(
+  `${files.length} pages looked at in a browser in ${seconds} s: ${found.length} faults`,
+);
 process.exit(found.length > 0 ? 1 : 0);

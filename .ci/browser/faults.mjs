@@ -6,7 +6,7 @@ import { tmpdir } from 'node:os';
 import { basename, join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { chromium } from 'playwright-core';
-import { ends, overflow, prepare, small, unlink, windowed } from './inside.mjs';
+import { ends, oneSide, overflow, prepare, small, unlink, windowed } from './inside.mjs';
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
@@ -37,12 +37,20 @@ export async function faults(browser, file) {
   await paper(screen, add);
   await screen.context().close();
 
-  const telephone = await open(browser, url,
-    { viewport: { width: 390, height: 844 }, isMobile: true, hasTouch: true, deviceScaleFactor: 2 }, add);
+  const telephone = await open(
+    browser,
+    url,
+    { viewport: { width: 390, height: 844 }, isMobile: true, hasTouch: true, deviceScaleFactor: 2 },
+    add,
+  );
   add('390 px', await axe(telephone, { 'color-contrast': { enabled: false } }));
   add('390 px', await telephone.evaluate(overflow));
   add('390 px', await telephone.evaluate(small, LEAST_TEXT));
-  await telephone.evaluate(() => document.querySelectorAll('details').forEach((one) => { one.open = true; }));
+  await telephone.evaluate(() =>
+    document.querySelectorAll('details').forEach((one) => {
+      one.open = true;
+    }),
+  );
   add('390 px, all unfolded', await telephone.evaluate(overflow));
   await telephone.context().close();
   return distinct(found);
@@ -68,50 +76,70 @@ async function open(browser, url, options, add) {
 
 async function axe(page, rules = {}, only = undefined) {
   await page.evaluate(AXE);
-  const run = ([rules, only]) => globalThis.axe.run(document, {
-    resultTypes: ['violations'],
-    rules,
-    ...(only ? { runOnly: { type: 'rule', values: only } } : {}),
-  });
+  // Drawings that are hidden from screen readers, such as the glyphs of formulas, have nothing to say.
+  const run = ([rules, only]) =>
+    globalThis.axe.run(
+      { exclude: [['svg[aria-hidden="true"]']] },
+      {
+        resultTypes: ['violations'],
+        rules,
+        ...(only ? { runOnly: { type: 'rule', values: only } } : {}),
+      },
+    );
   const { violations } = await page.evaluate(run, [rules, only]);
   return violations.flatMap(({ id, help, nodes }) =>
-    nodes.map(({ target }) => ({ element: target.join(' '), fault: `${help} (axe: ${id})` })));
+    nodes.map(({ target }) => ({ element: target.join(' '), fault: `${help} (axe: ${id})` })),
+  );
 }
 
 /** Prints the page and looks where its parts came to lie. */
 async function paper(page, add) {
   await page.emulateMedia({ media: 'print' });
   for (const unfolded of [false, true]) {
-    if (unfolded && !await page.evaluate(() => document.querySelector('details') !== null)) {
+    if (unfolded && !(await page.evaluate(() => document.querySelector('details') !== null))) {
       return;
     }
     if (unfolded) {
-      await page.evaluate(() => document.querySelectorAll('details').forEach((one) => { one.open = true; }));
+      await page.evaluate(() =>
+        document.querySelectorAll('details').forEach((one) => {
+          one.open = true;
+        }),
+      );
     }
     const parts = await page.evaluate(prepare);
     const { papers, margins } = await page.evaluate(windowed);
     for (const [name, [width, height]] of Object.entries(papers ?? PAPERS)) {
       const where = `${name} paper${unfolded ? ', all unfolded' : ''}`;
-      const inner = [width - margins.left - margins.right, height - margins.top - margins.bottom].map((mm) => mm * 96 / 25.4);
+      const inner = [width - margins.left - margins.right, height - margins.top - margins.bottom].map(
+        (mm) => (mm * 96) / 25.4,
+      );
       await page.setViewportSize({ width: Math.floor(inner[0]), height: Math.floor(inner[1]) });
       add(where, await page.evaluate(overflow));
       add(where, await page.evaluate(ends, Math.ceil(inner[1])));
       await page.setViewportSize({ width: 1280, height: 900 });
-      add(where, torn(parts, await places(page, papers ? { preferCSSPageSize: true } : { format: name })));
+      const { sides, count } = await print(page, papers ? { preferCSSPageSize: true } : { format: name });
+      add(where, torn(parts, sides));
+      if (count > 1 && (await page.evaluate(oneSide))) {
+        add(where, [{ element: 'table.parts', fault: `a sheet to hand over takes ${count} sides, not one` }]);
+      }
     }
     await page.evaluate(unlink);
   }
   await page.emulateMedia({ media: 'screen' });
 }
 
-/** The side of paper on which each part begins and ends. */
-async function places(page, options) {
+/** How many sides of paper the page takes, and on which side each mark lies. */
+async function print(page, options) {
   const folder = mkdtempSync(join(tmpdir(), 'print-'));
+  const read = (...words) => execFileSync('pdfinfo', words, { encoding: 'utf8', maxBuffer: 1 << 26 });
   try {
     const file = join(folder, 'page.pdf');
     await page.pdf({ path: file, printBackground: true, ...options });
-    const list = execFileSync('pdfinfo', ['-dests', file], { encoding: 'utf8', maxBuffer: 1 << 26 });
-    return new Map([...list.matchAll(/^\s*(\d+) \[[^\]]*\] "([^"]+)"$/gm)].map(([, side, name]) => [name, Number(side)]));
+    const marks = read('-dests', file).matchAll(/^\s*(\d+) \[[^\]]*\] "([^"]+)"$/gm);
+    return {
+      sides: new Map([...marks].map(([, side, name]) => [name, Number(side)])),
+      count: Number(/^Pages:\s+(\d+)/m.exec(read(file))[1]),
+    };
   } finally {
     rmSync(folder, { recursive: true });
   }

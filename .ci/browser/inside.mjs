@@ -4,15 +4,20 @@
 export function overflow() {
   const named = (element) => {
     const id = element.id && !element.id.startsWith('print-') ? `#${element.id}` : '';
-    const kind = typeof element.className === 'string' && element.className ? `.${element.className.split(' ')[0]}` : '';
+    const kind =
+      typeof element.className === 'string' && element.className ? `.${element.className.split(' ')[0]}` : '';
     const text = (element.getAttribute('aria-label') ?? element.textContent).trim().replace(/\s+/g, ' ').slice(0, 50);
     return `${element.localName}${id}${kind} "${text}"`;
   };
-  const scrolls = (element) => {
-    for (let up = element.parentElement; up; up = up.parentElement) {
+  const print = matchMedia('print').matches;
+  // What lies in a box that scrolls on the screen, or in one that only a screen reader meets, widens nothing.
+  const held = (element) => {
+    for (let up = element; up && up !== document.body; up = up.parentElement) {
       const style = getComputedStyle(up);
-      const hidden = style.clipPath !== 'none' || style.clip !== 'auto';
-      if (up !== document.body && (hidden || style.overflowX === 'auto' || style.overflowX === 'scroll')) {
+      if (style.clipPath !== 'none' || style.clip !== 'auto' || style.position === 'fixed') {
+        return true;
+      }
+      if (!print && up !== element && ['auto', 'scroll'].includes(style.overflowX)) {
         return true;
       }
     }
@@ -21,25 +26,35 @@ export function overflow() {
   const width = document.documentElement.clientWidth;
   const found = [];
   if (document.documentElement.scrollWidth > width) {
-    found.push({ element: 'html', fault: `is ${document.documentElement.scrollWidth} px wide in a window of ${width} px` });
+    found.push({
+      element: 'html',
+      fault: `is ${document.documentElement.scrollWidth} px wide in a window of ${width} px`,
+    });
   }
-  const print = matchMedia('print').matches;
   const outside = [];
-  for (const element of document.body.querySelectorAll('*')) {
+  for (const element of document.body.querySelectorAll(':not(svg *), svg text')) {
     if (!element.checkVisibility?.() || element.closest('[data-print-ends]')) {
       continue;
     }
     const box = element.getBoundingClientRect();
     const style = getComputedStyle(element);
     const out = box.width > 1 && (box.right > width + 1 || box.left < -1);
-    if (out && !element.ownerSVGElement && (print || !scrolls(element)) && style.clipPath === 'none'
-        && style.position !== 'fixed') {
+    if (out && !element.ownerSVGElement && !held(element)) {
       outside.push(element);
     }
-    const cuts = ['hidden', 'clip'].includes(style.overflowX) || (print && ['auto', 'scroll'].includes(style.overflowX));
-    if (cuts && !(element instanceof SVGElement) && style.clipPath === 'none' && element.clientWidth > 2
-        && element.scrollWidth > element.clientWidth + 1) {
-      found.push({ element: named(element), fault: `cuts off ${element.scrollWidth - element.clientWidth} px of what is in it` });
+    const cuts =
+      ['hidden', 'clip'].includes(style.overflowX) || (print && ['auto', 'scroll'].includes(style.overflowX));
+    if (
+      cuts &&
+      !(element instanceof SVGElement) &&
+      style.clipPath === 'none' &&
+      element.clientWidth > 2 &&
+      element.scrollWidth > element.clientWidth + 1
+    ) {
+      found.push({
+        element: named(element),
+        fault: `cuts off ${element.scrollWidth - element.clientWidth} px of what is in it`,
+      });
     }
     if (element.localName === 'text' && element.ownerSVGElement) {
       let root = element.ownerSVGElement;
@@ -47,8 +62,13 @@ export function overflow() {
         root = root.ownerSVGElement;
       }
       const around = root.getBoundingClientRect();
-      if (box.width > 0 && (box.left < around.left - 1 || box.right > around.right + 1
-          || box.top < around.top - 2 || box.bottom > around.bottom + 2)) {
+      if (
+        box.width > 0 &&
+        (box.left < around.left - 1 ||
+          box.right > around.right + 1 ||
+          box.top < around.top - 2 ||
+          box.bottom > around.bottom + 2)
+      ) {
         found.push({ element: named(element), fault: 'is cut off at the edge of its drawing' });
       }
     }
@@ -56,7 +76,10 @@ export function overflow() {
   // The cause is innermost; what it widens around it is not told.
   for (const element of outside.filter((one) => !outside.some((other) => other !== one && one.contains(other)))) {
     const box = element.getBoundingClientRect();
-    found.push({ element: named(element), fault: `reaches from ${Math.round(box.left)} to ${Math.round(box.right)} px of ${width}` });
+    found.push({
+      element: named(element),
+      fault: `reaches from ${Math.round(box.left)} to ${Math.round(box.right)} px of ${width}`,
+    });
   }
   return found;
 }
@@ -64,9 +87,15 @@ export function overflow() {
 /** Texts of drawings that are smaller than they should be; drawings inside img are read from their source. */
 export function small(least) {
   const found = [];
-  const tell = (text, px) => found.push({ element: `text "${text.trim().slice(0, 50)}"`, fault: `is ${px.toFixed(1)} px, less than ${least}` });
+  const tell = (text, px) =>
+    found.push({
+      element: `text "${text.trim().slice(0, 50)}"`,
+      fault: `is ${px.toFixed(1)} px, less than ${least}`,
+    });
   for (const text of document.querySelectorAll('svg text')) {
-    const size = parseFloat(getComputedStyle(text).fontSize) * Math.hypot(text.getScreenCTM()?.a ?? 0, text.getScreenCTM()?.b ?? 0);
+    const size =
+      parseFloat(getComputedStyle(text).fontSize) *
+      Math.hypot(text.getScreenCTM()?.a ?? 0, text.getScreenCTM()?.b ?? 0);
     if (text.checkVisibility() && text.textContent.trim() && size && size < least - 0.05) {
       tell(text.textContent, size);
     }
@@ -76,7 +105,9 @@ export function small(least) {
       continue;
     }
     const [, coding, data] = /^data:[^,]*?(;base64)?,(.*)$/s.exec(img.currentSrc || img.src);
-    const source = coding ? new TextDecoder().decode(Uint8Array.from(atob(data), (c) => c.charCodeAt(0))) : decodeURIComponent(data);
+    const source = coding
+      ? new TextDecoder().decode(Uint8Array.from(atob(data), (c) => c.charCodeAt(0)))
+      : decodeURIComponent(data);
     const holder = document.createElement('div');
     holder.style.cssText = 'position:absolute;visibility:hidden;left:-9999px;top:0';
     holder.innerHTML = source;
@@ -84,7 +115,10 @@ export function small(least) {
     const svg = holder.querySelector('svg');
     const scale = img.getBoundingClientRect().width / svg.getBoundingClientRect().width;
     for (const text of svg.querySelectorAll('text')) {
-      const size = scale * parseFloat(getComputedStyle(text).fontSize) * Math.hypot(text.getScreenCTM().a, text.getScreenCTM().b);
+      const size =
+        scale *
+        parseFloat(getComputedStyle(text).fontSize) *
+        Math.hypot(text.getScreenCTM().a, text.getScreenCTM().b);
       if (text.textContent.trim() && size < least - 0.05) {
         tell(text.textContent, size);
       }
@@ -129,14 +163,27 @@ export function windowed() {
   return { papers, margins };
 }
 
+/** Whether the page is a sheet to hand over, of so few parts that it is to be one side of paper. */
+export function oneSide() {
+  const parts = document.querySelectorAll('table.parts tbody tr').length;
+  return parts > 0 && parts <= 12;
+}
+
 /** Drawings and rows that are higher than a side of paper. */
 export function ends(height) {
   return [...document.querySelectorAll('svg, img, tr')]
-    .filter((element) => !element.ownerSVGElement && element.checkVisibility() && element.getBoundingClientRect().height > height + 1)
-    .map((element) => ({
-      element: `${element.localName} "${(element.getAttribute('aria-label') ?? element.alt ?? element.textContent).trim().slice(0, 50)}"`,
-      fault: `is ${Math.round(element.getBoundingClientRect().height)} px high, more than a side of paper (${height} px)`,
-    }));
+    .filter(
+      (element) =>
+        !element.ownerSVGElement && element.checkVisibility() && element.getBoundingClientRect().height > height + 1,
+    )
+    .map((element) => {
+      const words = element.getAttribute('aria-label') ?? element.alt ?? element.textContent;
+      const high = Math.round(element.getBoundingClientRect().height);
+      return {
+        element: `${element.localName} "${words.trim().slice(0, 50)}"`,
+        fault: `is ${high} px high, more than a side of paper (${height} px)`,
+      };
+    });
 }
 
 /**
@@ -144,14 +191,16 @@ export function ends(height) {
  * Returns the pairs that must lie on one side.
  */
 export function prepare() {
-  const named = (element) => `${element.localName}${element.id && !element.id.startsWith('print-') ? `#${element.id}` : ''} "${
-    element.textContent.trim().replace(/\s+/g, ' ').slice(0, 60)}"`;
+  const named = (element) => {
+    const id = element.id && !element.id.startsWith('print-') ? `#${element.id}` : '';
+    return `${element.localName}${id} "${element.textContent.trim().replace(/\s+/g, ' ').slice(0, 60)}"`;
+  };
   const shown = (element) => element.checkVisibility() && element.getBoundingClientRect().height > 0;
   const LEAVES = 'p, li, pre, tr, svg, img, dt, dd, figcaption, td, th, h1, h2, h3, h4, h5, h6';
   const pairs = [];
   const links = document.createElement('div');
   links.dataset.printEnds = '';
-  links.style.cssText = 'height:1px;overflow:hidden;font-size:1px;line-height:1px';
+  links.style.cssText = 'position:absolute;top:0;left:0;width:100%;height:1px;overflow:hidden;font-size:1px;line-height:1px';
   let count = 0;
   const name = (element) => {
     if (!element.id) {
@@ -172,31 +221,53 @@ export function prepare() {
     element[last ? 'append' : 'prepend'](place);
     return name(place);
   };
-  const begins = (element) => (element.ownerSVGElement || ['svg', 'img', 'tr'].includes(element.localName)
-    ? name(element.closest('figure') ?? element) : mark(element, false));
-  const next = (element, leaves) => leaves.find((leaf) =>
-    element.compareDocumentPosition(leaf) & Node.DOCUMENT_POSITION_FOLLOWING && !element.contains(leaf)
-    && leaf.textContent.trim() + leaf.localName.replace(/^(?!svg|img).*/, '') !== '');
+  const begins = (element) =>
+    element.ownerSVGElement || ['svg', 'img', 'tr'].includes(element.localName)
+      ? name(element.closest('figure') ?? element)
+      : mark(element, false);
+  const next = (element, leaves) =>
+    leaves.find(
+      (leaf) =>
+        element.compareDocumentPosition(leaf) & Node.DOCUMENT_POSITION_FOLLOWING &&
+        !element.contains(leaf) &&
+        leaf.textContent.trim() + leaf.localName.replace(/^(?!svg|img).*/, '') !== '',
+    );
   const leaves = [...document.querySelectorAll(LEAVES)].filter((leaf) => !leaf.ownerSVGElement && shown(leaf));
   for (const heading of document.querySelectorAll('h1, h2, h3, h4, h5, h6, p.title')) {
     const below = shown(heading) && next(heading, leaves);
     if (below) {
-      pairs.push({ kind: 'a heading alone at the foot of a side', element: named(heading),
-        first: mark(heading, true), second: begins(below) });
+      pairs.push({
+        kind: 'a heading alone at the foot of a side',
+        element: named(heading),
+        first: mark(heading, true),
+        second: begins(below),
+      });
     }
   }
   for (const code of document.querySelectorAll('details.code pre, .code > pre')) {
     const output = code.closest('details, .code').nextElementSibling;
-    const below = shown(code) && output?.matches('.said, .shown, figure')
-      && (leaves.find((leaf) => output === leaf || output.contains(leaf)));
+    const below =
+      shown(code) &&
+      output?.matches('.said, .shown, figure') &&
+      leaves.find((leaf) => output === leaf || output.contains(leaf));
     if (below) {
-      pairs.push({ kind: 'code parted from what it shows', element: named(code), first: mark(code, true), second: begins(below) });
+      pairs.push({
+        kind: 'code parted from what it shows',
+        element: named(code),
+        first: mark(code, true),
+        second: begins(below),
+      });
     }
   }
   for (const figure of document.querySelectorAll('figcaption, caption')) {
     const drawing = figure.parentElement.querySelector('svg, img, tr');
     if (shown(figure) && drawing) {
-      pairs.push({ kind: 'a caption parted from its picture', element: named(figure), first: mark(figure, true), second: name(drawing) });
+      pairs.push({
+        kind: 'a caption parted from its picture',
+        element: named(figure),
+        first: mark(figure, true),
+        second: name(drawing),
+      });
     }
   }
   document.body.append(links);

@@ -4,11 +4,17 @@ import { pathToFileURL } from 'node:url';
 import { resolve } from 'node:path';
 
 const [file, out, ...forms] = process.argv.slice(2);
-const browser = await chromium.launch({ executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium', args: ['--no-sandbox'] });
+const browser = await chromium.launch({
+  executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
+  args: ['--no-sandbox'],
+});
 for (const form of forms) {
   const width = Number(form);
-  const page = await browser.newPage({ viewport: { width: width || 1280, height: 900 },
-    colorScheme: process.env.DARK ? 'dark' : 'light', deviceScaleFactor: 1 });
+  const page = await browser.newPage({
+    viewport: { width: width || 1280, height: 900 },
+    colorScheme: process.env.DARK ? 'dark' : 'light',
+    deviceScaleFactor: 1,
+  });
   await page.goto(pathToFileURL(resolve(file)).href);
   if (width) {
     await page.screenshot({ path: `${out}-${form}.png`, fullPage: true });

@@ -22,9 +22,12 @@ export function book(notebooks, lessons, drawings) {
 }
 
 function index(lessons) {
-  const items = lessons.map((lesson) => `<li><strong>${lesson.number} · ${escaped(lesson.title)}</strong>
+  const items = lessons.map(
+    (lesson) => `<li><strong>${lesson.number} · ${escaped(lesson.title)}</strong>
 <span class="quiet">${lesson.minutes} minutes. You need ${escaped(lesson.needs)}.</span><br>
-<a href="${lesson.page}">Lesson ${lesson.number}</a> <a href="${lesson.exercisePage}">Exercises ${lesson.number}</a></li>\n`);
+<a href="${lesson.page}">Lesson ${lesson.number}</a>
+<a href="${lesson.exercisePage}">Exercises ${lesson.number}</a></li>\n`,
+  );
   return page({
     title: 'Nine lessons on compressed-air connections',
     after: { file: lessons[0].page, title: 'Lesson 1' },
@@ -38,6 +41,8 @@ ${items.join('')}</ol>
 <li><a href="book.html">The book</a>: all lessons and exercises, for the learner</li>
 <li><a href="measuring-form.html">The measuring form</a>: blank, with drawings of where the caliper goes</li>
 <li><a href="marking-key.html">The marking key</a>: all answers, for the trainer</li>
+<li><a href="variants.html">Further exercises</a>: the same kinds with other numbers, and their key; the
+trainer’s guide tells how to make more</li>
 <li><a href="trainer.html">The trainer’s guide</a>: minutes, materials, air supply</li>
 <li><a href="glossary.html">The glossary</a>: the words of the trade that the lessons use</li>
 </ul>
@@ -48,11 +53,16 @@ ${items.join('')}</ol>
 
 /** Pages of a lesson are numbered 3-1, 3-2, …, so that the contents are right on any paper. */
 function numbered(lessons) {
-  const foot = 'font: 9pt "DejaVu Sans", Arial, sans-serif; color: #333;';
-  return lessons.map(({ number, title }) => `
-@page lesson${number} { counter-increment: p${number}; @bottom-right { content: "${number}-" counter(p${number}); } @bottom-left { content: "${
-    title.replaceAll('"', '\\"')}"; ${foot} } }
-.lesson${number} { page: lesson${number}; }`).join('') + `
+  const small = 'font: 9pt "DejaVu Sans", Arial, sans-serif; color: #333;';
+  const rules = lessons.map(({ number, title }) => {
+    const name = title.replaceAll('"', '\\"');
+    return `
+@page lesson${number} { counter-increment: p${number};
+@bottom-right { content: "${number}-" counter(p${number}); }
+@bottom-left { content: "${name}"; ${small} } }
+.lesson${number} { page: lesson${number}; }`;
+  });
+  return `${rules.join('')}
 @page appendix { counter-increment: pa; @bottom-right { content: "A-" counter(pa); } }
 .appendix { page: appendix; }
 @page front { @bottom-right { content: none; } }
@@ -63,17 +73,22 @@ function numbered(lessons) {
 function learners(notebooks, lessons, drawings) {
   const writer = new Writer({ level: 1, link: (href) => within(target(href)) });
   const chapters = lessons.map((lesson) => {
-    const questions = [...lesson.key.keys()].map((id) =>
-      `${writer.question(lesson, id)}<div class="room"></div>\n`);
-    return `<section class="chapter lesson${lesson.number}" id="lesson-${lesson.number}" aria-label="lesson ${lesson.number}">
+    const questions = [...lesson.key.keys()].map((id) => `${writer.question(lesson, id)}<div class="room"></div>\n`);
+    return `<section class="chapter lesson${lesson.number}" id="lesson-${lesson.number}"
+aria-label="lesson ${lesson.number}">
 ${writer.lesson(lesson, { folded: false })}<h3 id="exercises-${lesson.number}">Exercises ${lesson.number}</h3>
 ${writer.given(lesson, false)}${questions.join('')}</section>\n`;
   });
-  const hints = lessons.map((lesson) => [...lesson.key.values()].map(({ id, hints }) =>
-    `<tr><th scope="row">${id}</th><td>${hints.map(escaped).join('<br>')}</td></tr>\n`).join(''));
+  const hints = lessons.map((lesson) =>
+    [...lesson.key.values()]
+      .map(({ id, hints }) => `<tr><th scope="row">${id}</th><td>${hints.map(escaped).join('<br>')}</td></tr>\n`)
+      .join(''),
+  );
   const words = writer.markdown.html(glossary(notebooks), { level: 1, prefix: 'g-' });
-  const contents = lessons.map((lesson) => `<li><a href="#lesson-${lesson.number}">${lesson.number} · ${escaped(lesson.title)}</a>
-<span class="quiet">from page ${lesson.number}-1; exercises at its end</span></li>\n`);
+  const contents = lessons.map(
+    (lesson) => `<li><a href="#lesson-${lesson.number}">${lesson.number} · ${escaped(lesson.title)}</a>
+<span class="quiet">from page ${lesson.number}-1; exercises at its end</span></li>\n`,
+  );
   return page({
     title: 'Nine lessons on compressed-air connections: the book',
     style: numbered(lessons),
@@ -81,8 +96,9 @@ ${writer.given(lesson, false)}${questions.join('')}</section>\n`;
     main: `<div class="front">
 <h1>Nine lessons on compressed-air connections</h1>
 <p>The book for the learner.</p>
-${INVENTED}<p>The calculations were made with the library airfit. A page, a pencil, a pocket calculator and a caliper are
-enough to follow them. Each lesson ends with exercises; the hints stand at the end of the book, the answers in the
+${INVENTED}<p>The calculations were made with the library airfit. A page, a pencil, a pocket calculator and a
+caliper are enough to follow them. Each lesson ends with exercises; the hints stand at the end of the book, the
+answers in the
 trainer’s marking key.</p>
 <blockquote>
 <p>Depressurise before you separate a coupling. Wear eye protection whenever air is on. Sizes that agree do not prove a
@@ -128,33 +144,49 @@ function within(href) {
 
 function markingKey(lessons) {
   const writer = new Writer();
-  const chapters = lessons.map((lesson, at) => {
-    const answers = [...lesson.key.values()].map(({ id, hints }) => `<section class="keep" aria-label="answer ${id}">
+  const chapters = lessons.map((lesson) => {
+    const answers = [...lesson.key.values()].map(
+      ({ id, hints }) => `<section class="keep" aria-label="answer ${id}">
 <h3 id="k${id}">${id}</h3>
-${question(writer, lesson, id)}${writer.answer(lesson, id, false)}<p class="quiet">${hints.length > 1 ? 'Hints' : 'Hint'}: ${
-  hints.map(escaped).join(' / ')}</p>
-</section>\n`);
-    return `<section${at > 0 ? ' class="chapter"' : ''} aria-label="lesson ${lesson.number}">
+${question(writer, lesson, id)}${writer.answer(lesson, id, false)}<p class="quiet">${
+        hints.length > 1 ? 'Hints' : 'Hint'
+      }: ${hints.map(escaped).join(' / ')}</p>
+</section>\n`,
+    );
+    return `<section aria-label="lesson ${lesson.number}">
 <h2 id="k${lesson.number}">${lesson.number} · ${escaped(lesson.title)}</h2>
 ${answers.join('')}</section>\n`;
   });
   const ids = lessons.flatMap((lesson) => [...lesson.key.keys()]);
-  const rows = lessons.map((lesson) => `<tr><th scope="row">${lesson.number} · ${escaped(lesson.title)}</th>${
-    'abcde'.split('').map((letter) => `<td class="box">${
-      ids.includes(`${lesson.number}${letter}`) ? '<span class="tick"></span> <span class="tick"></span>' : ''}</td>`).join('')
-  }<td></td></tr>\n`);
+  const rows = lessons.map(
+    (lesson) =>
+      `<tr><th scope="row">${lesson.number} · ${escaped(lesson.title)}</th>${'abcde'
+        .split('')
+        .map(
+          (letter) =>
+            `<td class="box">${
+              ids.includes(`${lesson.number}${letter}`) ? '<span class="tick"></span> <span class="tick"></span>' : ''
+            }</td>`,
+        )
+        .join('')}<td></td></tr>\n`,
+  );
   return page({
     title: 'Marking key',
     glyphs: writer.formulas.glyphs(),
-    style: '\n@page { @bottom-left { content: "Marking key: for the trainer"; font: 9pt "DejaVu Sans", Arial, sans-serif; } }\n',
+    style:
+      '\n@page { @bottom-left { content: "Marking key: for the trainer"; ' +
+      'font: 9pt "DejaVu Sans", Arial, sans-serif; } }\n',
     main: `<h1>Marking key</h1>
 <p>For the trainer. Two points for each exercise, by our own choice: one for the way, shown with units, and one for the
 answer within what is allowed. Another way that leads there is just as good. A hint costs nothing.</p>
 <h2 id="sheet">Sheet for one learner</h2>
-<p>Name: <span class="blank"><span class="rule"></span></span> Date: <span class="blank"><span class="rule"></span></span></p>
+<p>Name: <span class="blank"><span class="rule"></span></span>
+Date: <span class="blank"><span class="rule"></span></span></p>
 <div class="scroll" tabindex="0" role="group" aria-label="table"><table>
-<thead><tr><th scope="col">lesson (way, answer)</th>${'abcde'.split('').map((l) => `<th scope="col">${l}</th>`).join('')
-}<th scope="col">points</th></tr></thead>
+<thead><tr><th scope="col">lesson (way, answer)</th>${'abcde'
+      .split('')
+      .map((l) => `<th scope="col">${l}</th>`)
+      .join('')}<th scope="col">points</th></tr></thead>
 <tbody>
 ${rows.join('')}</tbody>
 </table></div>
@@ -164,7 +196,10 @@ ${chapters.join('')}`,
 }
 
 function question(writer, lesson, id) {
-  return writer.question(lesson, id).replace(/<p class="blank">[\s\S]*?<\/p>\n/, '').replace(`<strong>${id}.</strong> `, '')
+  return writer
+    .question(lesson, id)
+    .replace(/<p class="blank">[\s\S]*?<\/p>\n/, '')
+    .replace(`<strong>${id}.</strong> `, '')
     .replace('<div class="keep">', '<div>');
 }
 

@@ -3,7 +3,10 @@ import { readFileSync } from 'node:fs';
 import { escaped } from './markdown.mjs';
 
 const STYLE = readFileSync(new URL('style.css', import.meta.url), 'utf8')
-  .split('\n').map((line) => line.trim()).filter(Boolean).join('\n');
+  .split('\n')
+  .map((line) => line.trim())
+  .filter(Boolean)
+  .join('\n');
 
 /**
  * A page.

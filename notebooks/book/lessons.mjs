@@ -3,30 +3,43 @@ import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { Formulas } from './formulas.mjs';
 import { Markdown, escaped } from './markdown.mjs';
-import { code, exercises, key, read, shown } from './notebook.mjs';
+import { code, exercises, key as answerKey, read, shown } from './notebook.mjs';
 
 /** All lessons in a folder of notebooks. */
 export function lessons(folder) {
-  const answers = key(join(folder, 'lesson/src/main/resources/org/airfit/lesson/exercises.txt'));
-  return readdirSync(folder).filter((file) => /^\d\d-.*\.ipynb$/.test(file)).sort().map((file) => {
-    const name = file.replace('.ipynb', '');
-    const number = Number(name.slice(0, 2));
-    const lesson = read(join(folder, file));
-    const first = lesson.cells[0].source;
-    return {
-      name,
-      number,
-      title: lesson.title.replace(/^\d+ · /, ''),
-      minutes: Number(/\*\*Time:\*\* (\d+) minutes/.exec(first)?.[1]),
-      needs: /\*\*You need:\*\* ([^.]*)\./.exec(first.replaceAll('\n', ' '))?.[1],
-      page: `${name}.html`,
-      exercisePage: `${name}-exercises.html`,
-      cells: lesson.cells,
-      exercises: exercises(read(join(folder, 'exercises', file))),
-      solutions: exercises(read(join(folder, 'solutions', file))),
-      key: new Map([...answers].filter(([id]) => id.startsWith(`${number}`))),
-    };
-  });
+  const answers = answerKey(join(folder, 'lesson/src/main/resources/org/airfit/lesson/exercises.txt'));
+  return readdirSync(folder)
+    .filter((file) => /^\d\d-.*\.ipynb$/.test(file))
+    .sort()
+    .map((file) => {
+      const name = file.replace('.ipynb', '');
+      const number = Number(name.slice(0, 2));
+      const lesson = read(join(folder, file));
+      const first = lesson.cells[0].source;
+      const questions = exercises(read(join(folder, 'exercises', file)));
+      const solutions = exercises(read(join(folder, 'solutions', file)));
+      const key = new Map([...answers].filter(([id]) => id.startsWith(`${number}`)));
+      for (const id of new Set([...key.keys(), ...questions.keys(), ...solutions.keys()].filter(Boolean))) {
+        if (!key.has(id) || !questions.has(id) || !solutions.has(id)) {
+          throw new Error(
+            `exercise ${id} must stand in exercises.txt, in exercises/${file} and in solutions/${file}`,
+          );
+        }
+      }
+      return {
+        name,
+        number,
+        title: lesson.title.replace(/^\d+ · /, ''),
+        minutes: Number(/\*\*Time:\*\* (\d+) minutes/.exec(first)?.[1]),
+        needs: /\*\*You need:\*\* ([^.]*)\./.exec(first.replaceAll('\n', ' '))?.[1].replaceAll('*', ''),
+        page: `${name}.html`,
+        exercisePage: `${name}-exercises.html`,
+        cells: lesson.cells,
+        exercises: questions,
+        solutions,
+        key,
+      };
+    });
 }
 
 /** Where a link of a notebook leads on the pages. */
@@ -76,25 +89,32 @@ export class Writer {
   /** The text of a lesson with what its cells showed. */
   lesson(lesson, { folded = true } = {}) {
     this.#prefix = `l${lesson.number}-`;
-    return this.#cells(lesson.cells.filter((cell) => !/^Now do the \[exercises\]/.test(cell.source)), folded)
-      .replace(/<p>Now do the <a [^>]*>exercises<\/a>\.<\/p>\n/, '');
+    return this.#cells(
+      lesson.cells.filter((cell) => !/^Now do the \[exercises\]/.test(cell.source)),
+      folded,
+    ).replace(/<p>Now do the <a [^>]*>exercises<\/a>\.<\/p>\n/, '');
   }
 
   #cells(cells, folded) {
-    return cells.map((cell) => {
-      if (cell.cell_type === 'markdown') {
-        return `<div class="text">\n${
-          this.markdown.html(cell.source, { level: this.#level, prefix: this.#prefix })}</div>\n`;
-      }
-      const output = shown(cell, `${this.#prefix}${cell.id}`, this.markdown);
-      return (folded ? code(cell.source) : '') + output;
-    }).join('');
+    return cells
+      .map((cell) => {
+        if (cell.cell_type === 'markdown') {
+          return `<div class="text">\n${this.markdown.html(cell.source, {
+            level: this.#level,
+            prefix: this.#prefix,
+          })}</div>\n`;
+        }
+        const output = shown(cell, `${this.#prefix}${cell.id}`, this.markdown);
+        return (folded ? code(cell.source) : '') + output;
+      })
+      .join('');
   }
 
   /** What the learner is given for all exercises of a lesson. */
   given(lesson, folded) {
     this.#prefix = `e${lesson.number}-`;
-    const cells = lesson.exercises.get('')
+    const cells = lesson.exercises
+      .get('')
       .filter((cell) => !/^# /.test(cell.source) && !(cell.cell_type === 'code' && !cell.outputs?.length));
     return this.#cells(cells, folded);
   }
@@ -105,32 +125,56 @@ export class Writer {
     const cells = lesson.exercises.get(id).filter((cell) => !/sheet\.check\(/.test(cell.source));
     const { unit } = lesson.key.get(id);
     return `<div class="keep">\n${this.#cells(cells, false)}<p class="blank">Answer: <span class="rule"></span>${
-      unit ? ` ${escaped(unit)}` : ''}</p>\n</div>\n`;
+      measured(unit) ? ` ${escaped(unit)}` : ''
+    }</p>\n</div>\n`;
   }
 
   /** The answer with its tolerance, and how it is reached. */
   answer(lesson, id, folded) {
     const { answers, unit, tolerance, why, way } = lesson.key.get(id);
-    const allowed = tolerance ? `<p class="quiet">Right within ${escaped(`${decimal(tolerance)} ${unit}: ${why}`)}.</p>\n` : '';
-    const others = !tolerance && answers.length > 1
-      ? `<p class="quiet">Also right: ${answers.slice(1).map(escaped).join('; ')}.</p>\n` : '';
+    const allowed = tolerance
+      ? `<p class="quiet">Right within ${escaped(`${decimal(tolerance)} ${measured(unit)}`.trim())}: ${escaped(
+          why,
+        )}.</p>\n`
+      : '';
+    const words = answers.slice(1).filter((one) => !one.includes('*'));
+    const others = words.length > 0 ? `<p class="quiet">Also right: ${words.map(escaped).join('; ')}.</p>\n` : '';
     this.#prefix = `s${id}-`;
     const solved = lesson.solutions.get(id).slice(1);
-    const words = solved.filter((cell) => cell.cell_type === 'markdown');
+    const worked = solved.filter((cell) => cell.cell_type === 'markdown');
     const drawn = solved.filter((cell) => cell.cell_type === 'code' && !/sheet\.check\(/.test(cell.source));
     const checked = solved.filter((cell) => /sheet\.check\(/.test(cell.source));
-    return `<p><strong>${escaped(`${answers[0]} ${unit}`.trim())}</strong></p>\n<p>${escaped(way)}</p>\n${allowed}${others}${
-      this.#cells(words, false)}${this.#cells(drawn, folded)}${
-      folded ? checked.map((cell) => code(cell.source)).join('').replaceAll('Show the code', 'Show it with the library') : ''}`;
+    const told = escaped(`${answers[0]} ${measured(unit)}`.trim());
+    return `<p><strong>${told}</strong></p>\n<p>${escaped(way)}</p>\n${allowed}${others}${this.#cells(
+      worked,
+      false,
+    )}${this.#cells(drawn, folded)}${
+      folded
+        ? checked
+            .map((cell) => code(cell.source))
+            .join('')
+            .replaceAll('Show the code', 'Show it with the library')
+        : ''
+    }`;
   }
 
   /** The hints of an exercise, folded one into the other, with the answer behind the last of them. */
   folded(lesson, id) {
     const { hints } = lesson.key.get(id);
     const answer = `<details class="answer"><summary>Answer</summary>\n${this.answer(lesson, id, true)}</details>\n`;
-    return hints.reduceRight((inside, hint, n) => `<details class="hint"><summary>${
-      hints.length > 1 ? `Hint ${n + 1}` : 'Hint'}</summary>\n<p>${escaped(hint)}</p>\n${inside}</details>\n`, answer);
+    return hints.reduceRight(
+      (inside, hint, n) =>
+        `<details class="hint"><summary>${
+          hints.length > 1 ? `Hint ${n + 1}` : 'Hint'
+        }</summary>\n<p>${escaped(hint)}</p>\n${inside}</details>\n`,
+      answer,
+    );
   }
+}
+
+/** A pure number has no unit to write. */
+function measured(unit) {
+  return unit.startsWith('(') ? '' : unit;
 }
 
 function decimal(number) {

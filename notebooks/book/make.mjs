@@ -26,23 +26,35 @@ const course = all.flatMap((lesson) => [
 
 course.forEach(({ file, lesson, exercises }, at) => {
   const writer = new Writer();
-  const main = exercises ? exercisePage(lesson, writer) : writer.lesson(lesson)
-    + `<p><a href="${lesson.exercisePage}">Now do the exercises of lesson ${lesson.number}.</a></p>\n`;
-  write(file, page({
-    title: `${exercises ? 'Exercises ' : ''}${lesson.number} · ${lesson.title}`,
-    main,
-    glyphs: writer.formulas.glyphs(),
-    before: course[at - 1],
-    after: course[at + 1],
-  }));
+  const main = exercises
+    ? exercisePage(lesson, writer)
+    : writer.lesson(lesson) +
+      `<p><a href="${lesson.exercisePage}">Now do the exercises of lesson ${lesson.number}.</a></p>\n`;
+  write(
+    file,
+    page({
+      title: `${exercises ? 'Exercises ' : ''}${lesson.number} · ${lesson.title}`,
+      main,
+      glyphs: writer.formulas.glyphs(),
+      before: course[at - 1],
+      after: course[at + 1],
+    }),
+  );
 });
 
 function exercisePage(lesson, writer) {
-  const questions = [...lesson.key.keys()].map((id) => `<section aria-label="exercise ${id}">\n<h2 id="e${id}">Exercise ${
-    id}</h2>\n${writer.question(lesson, id).replace(`<strong>${id}.</strong> `, '')}${writer.folded(lesson, id)}</section>\n`);
+  const questions = [...lesson.key.keys()].map(
+    (id) =>
+      `<section aria-label="exercise ${id}">\n<h2 id="e${id}">Exercise ${
+        id
+      }</h2>\n${writer.question(lesson, id).replace(`<strong>${id}.</strong> `, '')}${writer.folded(
+        lesson,
+        id,
+      )}</section>\n`,
+  );
   return `<h1>Exercises ${lesson.number} · ${escaped(lesson.title)}</h1>
-<p>Read <a href="${lesson.page}">lesson ${lesson.number}</a> first. Write your answer down, with its unit, before you open
-a hint. The answer is behind the last hint.</p>
+<p>Read <a href="${lesson.page}">lesson ${lesson.number}</a> first. Write your answer down, with its unit,
+before you open a hint. The answer is behind the last hint.</p>
 ${writer.given(lesson, true)}${questions.join('')}`;
 }
 

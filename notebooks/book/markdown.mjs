@@ -1,8 +1,11 @@
 // Markdown with formulas to HTML, as the pages show it.
 import MarkdownIt from 'markdown-it';
 
-const CODE_OR_FORMULA =
-  /(```[\s\S]*?```|`[^`\n]*`)|\$\$([\s\S]+?)\$\$|(?<![\\$\w])\$(?!\s)((?:[^$\\\n]|\\[^\n]|\n(?!\s*\n))+?)(?<!\s)\$(?!\d)/g;
+const CODE = /(```[\s\S]*?```|`[^`\n]*`)/;
+const DISPLAYED = /\$\$([\s\S]+?)\$\$/;
+/** In a line: no space inside the dollars, no digit behind them, no empty line between them. */
+const INLINE = /(?<![\\$\w])\$(?!\s)((?:[^$\\\n]|\\[^\n]|\n(?!\s*\n))+?)(?<!\s)\$(?!\d)/;
+const CODE_OR_FORMULA = new RegExp([CODE, DISPLAYED, INLINE].map((one) => one.source).join('|'), 'g');
 
 /** Tables of this many columns may be wider than a telephone: they scroll by themselves. */
 const WIDE = 3;
@@ -67,7 +70,10 @@ export class Markdown {
 }
 
 function named(heading) {
-  return heading.toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '');
+  return heading
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, '-')
+    .replace(/^-|-$/g, '');
 }
 
 /** Gives tables a box to scroll in, and the rows of a table without headings a heading each. */
@@ -76,12 +82,18 @@ function tables(html) {
     const head = /<thead>([\s\S]*?)<\/thead>/.exec(table)[1];
     const columns = head.split('<th').length - 1;
     const headed = plain(head) !== '';
-    let told = table.replace(/<th(?=[ >])/g, '<th scope="col"').replace(/<th scope="col"([^>]*)><\/th>/g, '<td$1></td>');
+    let told = table
+      .replace(/<th(?=[ >])/g, '<th scope="col"')
+      .replace(/<th scope="col"([^>]*)><\/th>/g, '<td$1></td>');
     if (!headed) {
-      told = told.replace(/<thead>[\s\S]*?<\/thead>\n?/, '')
+      told = told
+        .replace(/<thead>[\s\S]*?<\/thead>\n?/, '')
         .replace(/<tr>\n<td([^>]*)>([\s\S]*?)<\/td>/g, '<tr>\n<th scope="row"$1>$2</th>');
     }
-    const longest = told.split(/<\/t[dh]>/).map((cell) => plain(cell).length).reduce((a, b) => Math.max(a, b), 0);
+    const longest = told
+      .split(/<\/t[dh]>/)
+      .map((cell) => plain(cell).length)
+      .reduce((a, b) => Math.max(a, b), 0);
     const kind = headed ? (columns > 4 && longest > 40 ? ' class="dense"' : '') : ' class="plain"';
     told = told.replace('<table>', `<table${kind}>`);
     return columns < WIDE ? told : `<div class="scroll" tabindex="0" role="group" aria-label="table">${told}</div>`;

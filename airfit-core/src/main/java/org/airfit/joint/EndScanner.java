@@ -25,11 +25,8 @@ final class EndScanner {
 
   /** What a refusal says would be accepted. */
   static final String EXAMPLES =
-      "size, family (NPT, NPTF, NPSC, NPSM, R, Rc, Rp, G) and male or female, such as \"3/8 NPT male\" or \"G 1/2 "
-          + "female\"; or a hose bore"
-          + " with barb or hose, such as \"3/8 in barb\"; or the outside diameter of a tube with push-in or tube,"
-          + " such as \"8 mm push-in\"; or a flare, port or claw, such as \"37° flare 9/16-18 male\", \"M14x1.5 O-ring"
-          + " port\" or \"two-lug claw\"";
+      "an end such as \"3/8 NPT male\", \"G 1/2 female\", \"3/8 in barb\", \"8 mm push-in\","
+          + " \"37° flare 9/16-18 male\", \"M14x1.5 O-ring port\" or \"two-lug claw\"";
 
   private static final String VULGAR = "¼½¾⅛⅜⅝⅞";
   private static final double[] VULGAR_VALUES = {0.25, 0.5, 0.75, 0.125, 0.375, 0.625, 0.875};

@@ -46,7 +46,7 @@ final class FormRules {
         + switch (form) {
           case FLARE_37, FLARE_45, INVERTED_FLARE, O_RING -> "one of " + listed(form);
           case CONE_24 -> "metric";
-          case FLAT_FACE, WASHER, RING -> "metric or G";
+          case FLAT_FACE, WASHER, RING -> "metric, G or 10-32";
           case WATER -> "a hose thread";
         }
         + ", was " + name);
@@ -69,7 +69,8 @@ final class FormRules {
         TubeThread.ofThread(form, ThreadNames.of(thread)).isPresent()
             || METRIC_PORTS.contains(ThreadNames.of(thread));
       case CONE_24 -> standard == ForeignStandard.METRIC;
-      case FLAT_FACE, WASHER, RING -> isG || standard == ForeignStandard.METRIC;
+      case FLAT_FACE, WASHER, RING ->
+        isG || standard == ForeignStandard.METRIC || ThreadNames.isSmall(thread);
       case WATER -> standard == ForeignStandard.HOSE;
     };
   }

@@ -50,6 +50,8 @@ final class FormScanner {
       "FLAT",
       "METRIC");
 
+  private static final String SMALL_UNIFIED = "10-32";
+
   private static final Map<String, String> SAME = Map.ofEntries(
       Map.entry("FLARED", "FLARE"),
       Map.entry("LUGS", "LUG"),
@@ -130,7 +132,19 @@ final class FormScanner {
     return isTold(text, false);
   }
 
+  /** Whether a text begins with the thread of small parts that has no letter of its own: 10-32, also #10-32. */
+  private static boolean isSmallUnified(String text) {
+    String plain = text.strip();
+    String name = plain.startsWith("#") ? plain.substring(1).strip() : plain;
+    return name.startsWith(SMALL_UNIFIED)
+        && (name.length() == SMALL_UNIFIED.length()
+            || "0123456789./".indexOf(name.charAt(SMALL_UNIFIED.length())) < 0);
+  }
+
   private static boolean isTold(String text, boolean byMetricThread) {
+    if (byMetricThread && isSmallUnified(text)) {
+      return true;
+    }
     EndScanner words = new EndScanner(text, EndScanner.EXAMPLES);
     while (!words.isAtEnd()) {
       if (!words.isAtLetter()) {
@@ -148,7 +162,7 @@ final class FormScanner {
 
   /** Takes a text apart; refuses with a {@link QuantityFormatException} what has no meaning in any end. */
   static FormScanner of(String text) {
-    FormScanner scan = new FormScanner(text);
+    FormScanner scan = new FormScanner(isSmallUnified(text) ? text.replace('#', ' ') : text);
     scan.scan();
     return scan;
   }

@@ -48,6 +48,23 @@ final class HoseTubeReader {
   private static final String WALL = "wall";
   private static final String BORE = "bore";
 
+  /** What tubes are of, as people say it. */
+  private static final List<String> MATERIALS = List.of(
+      "nylon",
+      "polyamide",
+      "pa",
+      "polyurethane",
+      "pu",
+      "polyethylene",
+      "pe",
+      "plastic",
+      "copper",
+      "steel",
+      "stainless",
+      "aluminium",
+      "aluminum",
+      "brass");
+
   private final String text;
   private final Kind kind;
 
@@ -117,7 +134,16 @@ final class HoseTubeReader {
               : "the outside diameter of the tube is missing",
           EndScanner.EXAMPLES);
     }
-    return sized(size);
+    return sized(kind.isOfHose() ? size : withoutMaterial(size));
+  }
+
+  /** The size without what the tube is of, which tells nothing of its end. */
+  private static String withoutMaterial(String size) {
+    String bare = size;
+    for (String material : MATERIALS) {
+      bare = withoutWord(bare, material);
+    }
+    return bare;
   }
 
   private EndWords sized(String size) {
@@ -125,7 +151,7 @@ final class HoseTubeReader {
       return new EndWords.OfHose(HoseBore.parse(size), kind == Kind.BARB, Optional.empty());
     }
     int by = times(size);
-    if (by >= 0 && kind == Kind.TUBE) {
+    if (by >= 0) {
       return twoNumbers(size.substring(0, by), size.substring(by + 1));
     }
     return tube(outside(size), Optional.empty(), Optional.empty());

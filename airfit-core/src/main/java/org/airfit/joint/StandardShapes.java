@@ -125,10 +125,15 @@ final class StandardShapes {
     }
   }
 
-  /** M5 with the smallest tubes, hose and pipe threads. */
+  /** M5 and 10-32 with the smallest tubes, hose and pipe threads. */
   private static void small(List<Piece> all) {
-    End stud = new End.Formed(foreign("M5", Gender.MALE), SealForm.WASHER, false);
-    End face = new End.Formed(foreign("M5", Gender.FEMALE), SealForm.FLAT_FACE, false);
+    small(all, "M5");
+    small(all, "10-32");
+  }
+
+  private static void small(List<Piece> all, String thread) {
+    End stud = new End.Formed(foreign(thread, Gender.MALE), SealForm.WASHER, false);
+    End face = new End.Formed(foreign(thread, Gender.FEMALE), SealForm.FLAT_FACE, false);
     for (String tube : List.of("1/8 in", "5/32 in", "1/4 in", "3 mm", "4 mm", "6 mm")) {
       all.add(new Piece(AdapterShape.PUSH_IN_CONNECTOR, new End.PushIn(Length.parse(tube)), stud));
     }

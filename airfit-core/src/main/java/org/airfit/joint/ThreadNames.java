@@ -12,8 +12,8 @@ import org.airfit.thread.ThreadForm;
 /** Threads as the trade names them: 1/4 NPT, G 1/4, 9/16-18, M14x1.5, M5, without their gender. */
 final class ThreadNames {
 
-  /** Coarse metric threads of small pneumatic parts, named without their pitch. */
-  private static final List<String> SMALL = List.of("M5x0.8", "M6x1", "M7x1");
+  /** Threads of small pneumatic parts; the metric ones are named without their pitch. */
+  private static final List<String> SMALL = List.of("M5x0.8", "M6x1", "M7x1", "10-32 UNF");
 
   private ThreadNames() {}
 
@@ -25,7 +25,7 @@ final class ThreadNames {
           : symbol + " " + pipe.size();
     }
     String name = ((ForeignThread) thread).name();
-    if (isSmall(thread)) {
+    if (isSmall(thread) && name.startsWith("M")) {
       return name.substring(0, name.indexOf('x'));
     }
     return ((ForeignThread) thread).standard() == ForeignStandard.UNIFIED

@@ -2,12 +2,15 @@ package org.airfit.line;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.airfit.joint.StandardHose;
 import org.airfit.joint.Tube;
@@ -29,6 +32,10 @@ final class ConduitReader {
 
   /** How much rougher an old wall may be than the roughest new one [-]: as steel; see {@link ConduitName}. */
   private static final double AGED = 10.0;
+
+  /** A tube whose wall stands behind its name. */
+  private static final Pattern WALL_TOLD = Pattern.compile(
+      "(?i) *([0-9./-]+ *(?:mm|in)) +((?:[a-z]+ +)?tub(?:e|ing)),? +wall +([0-9./]+ *(?:mm|in)) *");
 
   private static final Set<String> OLD =
       Set.of("old", "worn", "used", "corroded", "rusty", "service", "aged");
@@ -108,7 +115,13 @@ final class ConduitReader {
   }
 
   static ConduitFacts read(String text) {
-    return new ConduitReader(text).facts();
+    return new ConduitReader(withWallInName(text)).facts();
+  }
+
+  /** "10 mm tube, wall 1 mm" as "10 mm x 1 mm tube". */
+  private static String withWallInName(String text) {
+    Matcher wall = WALL_TOLD.matcher(text);
+    return wall.matches() ? wall.group(1) + " x " + wall.group(3) + " " + wall.group(2) : text;
   }
 
   private ConduitFacts facts() {
@@ -173,9 +186,7 @@ final class ConduitReader {
         sizeFrom = i;
         end = sizeEnd(plain, i);
         sizeTo = end;
-      } else if (plain.startsWith("sch", i)
-          && end > i + 3
-          && Character.isDigit(plain.charAt(end - 1))) {
+      } else if (plain.startsWith("sch", i) && Character.isDigit(plain.charAt(end - 1))) {
         words.add("sch");
         words.add(plain.substring(i + 3, end).replace(".", ""));
       } else {
@@ -351,7 +362,7 @@ final class ConduitReader {
 
   private Length length(String size) {
     boolean isBareFraction =
-        size.indexOf('/') > 0 && Character.isDigit(size.charAt(size.length() - 1));
+        size.contains("/") && Character.isDigit(size.charAt(size.length() - 1));
     try {
       return Length.parse(isBareFraction ? size + " in" : size);
     } catch (QuantityFormatException e) {
@@ -412,11 +423,11 @@ final class ConduitReader {
   }
 
   private Limits ofTube(String size) {
-    int by = Math.max(size.toLowerCase(Locale.ROOT).indexOf('x'), size.indexOf('×'));
-    if (by > 0) {
+    String[] sizes = size.split("[xX×]", 2);
+    if (sizes.length == 2) {
       String unit = size.contains("mm") ? " mm" : " in";
-      Length second = length(size.substring(by + 1).strip());
-      String first = size.substring(0, by).strip();
+      Length second = length(sizes[1].strip());
+      String first = sizes[0].strip();
       Length outside =
           length(Character.isDigit(first.charAt(first.length() - 1)) ? first + unit : first);
       boolean isWall = second.compareTo(outside.times(0.5)) < 0;
@@ -446,13 +457,9 @@ final class ConduitReader {
       throw wrong(
           sizeFrom, "no " + what + " stands in the tables: leave the size out and give the bore");
     }
-    Length least = found.get(0).bore();
-    Length most = least;
-    for (Tube tube : found) {
-      Limits limits = tube.boreLimits().orElse(new Limits(tube.bore(), tube.bore()));
-      least = least.compareTo(limits.least()) <= 0 ? least : limits.least();
-      most = most.compareTo(limits.most()) >= 0 ? most : limits.most();
-    }
+    List<Limits> bores = found.stream()
+        .map(tube -> tube.boreLimits().orElse(new Limits(tube.bore(), tube.bore())))
+        .toList();
     for (Tube tube : found) {
       Source source =
           new Source(tube.source().basis(), "bore by " + tube.source().citation());
@@ -460,7 +467,9 @@ final class ConduitReader {
         sources.add(source);
       }
     }
-    return new Limits(least, most);
+    return new Limits(
+        Collections.min(bores.stream().map(Limits::least).toList()),
+        Collections.max(bores.stream().map(Limits::most).toList()));
   }
 
   private QuantityFormatException wrong(int at, String problem) {

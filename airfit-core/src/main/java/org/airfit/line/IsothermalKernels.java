@@ -74,8 +74,7 @@ final class IsothermalKernels {
     if (z >= 0.01) {
       return Math.log(1.0 - z);
     }
-    double tail = 1.0 / 8.0 + z / 9.0;
-    tail = 1.0 / 7.0 + z * tail;
+    double tail = 1.0 / 7.0 + z / 8.0;
     tail = 1.0 / 6.0 + z * tail;
     tail = 1.0 / 5.0 + z * tail;
     tail = 1.0 / 4.0 + z * tail;

@@ -97,11 +97,10 @@ final class LineSearch {
   private double excess(LineLoss loss, double without) {
     return loss.fold(
         flowing -> excess(flowing.drop().pascals(), without),
-        choked ->
-            excess(inlet.pressure().pascals() - choked.chokingPressure().pascals(), without)
-                + 2.0
-                    * Math.log(choked.massFlow().kilogramsPerSecond()
-                        / choked.largest().kilogramsPerSecond()));
+        choked -> excess(inlet.pressure().pascals() - choked.chokingPressure().pascals(), without)
+            + 2.0
+                * Math.log(choked.massFlow().kilogramsPerSecond()
+                    / choked.largest().kilogramsPerSecond()));
   }
 
   /** In a form whose sign is that of the difference, to the last digit. */
@@ -259,19 +258,20 @@ final class LineSearch {
     double x = Math.min(high, Math.max(low, first));
     double y = function.applyAsDouble(x);
     double step = Math.abs(y) / slope + FARTHER;
-    while (y > 0.0 ? x > low : x < high && y < 0.0) {
-      double next = y > 0.0 ? Math.max(low, x - step) : Math.min(high, x + step);
+    boolean isBeyond = y > 0.0;
+    double end = isBeyond ? low : high;
+    while (x != end && y != 0.0) {
+      double next = isBeyond ? Math.max(low, x - step) : Math.min(high, x + step);
       double atNext = function.applyAsDouble(next);
-      if (y > 0.0 && atNext <= 0.0) {
-        return RootFinder.find(function, next, atNext, x, y, TOLERANCE);
-      }
-      if (y <= 0.0 && atNext > 0.0) {
-        return RootFinder.find(function, x, y, next, atNext, TOLERANCE);
+      if (atNext > 0.0 != isBeyond) {
+        return isBeyond
+            ? RootFinder.find(function, next, atNext, x, y, TOLERANCE)
+            : RootFinder.find(function, x, y, next, atNext, TOLERANCE);
       }
       x = next;
       y = atNext;
       step *= 2.0;
     }
-    return y > 0.0 ? Double.NaN : x;
+    return isBeyond ? Double.NaN : x;
   }
 }

@@ -45,8 +45,6 @@ final class PipeWorking {
   /** Nearer to choking than this part the pressure behind is that of choking, to five digits [-]. */
   private static final double AT_CHOKING = 1.0e-5;
 
-  private static final int NEWTON_STEPS = 5;
-
   private static final Source DEFINITION = Source.handbook("definition");
 
   private static final Formula REYNOLDS_NUMBER = Formula.of(
@@ -366,7 +364,6 @@ final class PipeWorking {
   }
 
   private Working.Builder nearChoking(Working.Builder working, int left) {
-    double flux = loss.massFlow().kilogramsPerSecond() / loss.conduit().area().squareMetres();
     working
         .note(
             "So near to choking the flow hardly tells the pressure: it is that of the largest flow.")
@@ -376,41 +373,35 @@ final class PipeWorking {
       return working
           .step(ISOTHERMAL_NEAR_CHOKING.from(source), outletNearChoking(), left)
           .given(KELVINS, loss.inlet().temperature().kelvins(), 7)
-          .step(ISOTHERMAL_FLUX.from(source), flux, left);
+          .step(ISOTHERMAL_FLUX.from(source), flux(), left);
     }
     return working
         .given(INLET_KELVINS, loss.inlet().temperature().kelvins(), 7)
         .given(RATIO, AirState.HEAT_CAPACITY_RATIO, 3)
         .step(MACH_NEAR_CHOKING.from(source), loss.inletMach(), left)
-        .step(ADIABATIC_FLUX.from(source), flux, left)
+        .step(ADIABATIC_FLUX.from(source), flux(), left)
         .given(OUTLET_MACH, 1.0, 1)
         .step(TEMPERATURE_AT_OUTLET.from(source), loss.outlet().temperature().kelvins(), left)
         .step(ADIABATIC.from(source), outletNearChoking(), left);
   }
 
   /**
-   * The pressure [Pa] behind a flow at which it just chokes. It differs from that of the loss by a smaller part than is
-   * printed; but whole pascals are printed, and above a bar these are more than five digits. Farther from choking, in
-   * US units, it is that of the loss.
+   * The pressure [Pa] behind a flow at which it just chokes: G √(R T2), and over √γ in adiabatic flow. It differs from
+   * that of the loss by a smaller part than is printed; but whole pascals are printed, and above a bar these are more
+   * than five digits. Farther from choking, in US units, it is that of the loss.
    */
   private double outletNearChoking() {
-    double outlet = loss.outlet().pressure().pascals();
     if (!isAtChoking()) {
-      return outlet;
+      return loss.outlet().pressure().pascals();
     }
-    double inlet = loss.inlet().pressure().pascals();
-    if (equation == PipeEquation.ADIABATIC) {
-      double cooled =
-          loss.outlet().temperature().kelvins() / loss.inlet().temperature().kelvins();
-      return inlet * loss.inletMach() * Math.sqrt(cooled);
-    }
-    // y − 1 − ln y = k with y = (p1/p2)², by Newton's method
-    double k = resistance(loss.conduit(), darcy);
-    double y = (inlet / outlet) * (inlet / outlet);
-    for (int i = 0; i < NEWTON_STEPS && y > 1.0; i++) {
-      y -= (y - 1.0 - Math.log(y) - k) / (1.0 - 1.0 / y);
-    }
-    return y > 1.0 ? inlet / Math.sqrt(y) : outlet;
+    double ratio = equation == PipeEquation.ADIABATIC ? AirState.HEAT_CAPACITY_RATIO : 1.0;
+    double kelvins = loss.outlet().temperature().kelvins();
+    return flux() * Math.sqrt(AirState.GAS_CONSTANT * kelvins / ratio);
+  }
+
+  /** G = ṁ/A. */
+  private double flux() {
+    return loss.massFlow().kilogramsPerSecond() / loss.conduit().area().squareMetres();
   }
 
   private Working build(String title, UnitSystem units) {
@@ -437,7 +428,7 @@ final class PipeWorking {
       return working.build();
     }
     working
-        .step(MASS_FLUX, flow / conduit.area().squareMetres(), 6)
+        .step(MASS_FLUX, flux(), 6)
         .given(INLET_PRESSURE, loss.inlet().pressure().pascals(), digits);
     switch (equation) {
       case ISOTHERMAL -> oneTemperature(working, ISOTHERMAL);

@@ -35,6 +35,7 @@ public final class BranchFlow implements Worked {
       boolean chokes,
       boolean unsettled,
       boolean dead,
+      boolean standsBy,
       boolean shut,
       List<Caution> cautions) {}
 
@@ -47,7 +48,8 @@ public final class BranchFlow implements Worked {
   static BranchFlow of(
       Branch branch,
       SolverBranch solved,
-      boolean dead,
+      boolean still,
+      boolean standsBy,
       List<String> nodes,
       double[] pascals,
       AirState air) {
@@ -69,8 +71,9 @@ public final class BranchFlow implements Worked {
         AbsolutePressure.ofPascals(behind),
         solved.chokes(pascals[from], pascals[to]),
         solved.stands,
-        dead,
-        solved.isShut() && !dead,
+        still && !standsBy,
+        standsBy,
+        solved.isShut() && !still,
         branch.cautions()));
   }
 
@@ -132,11 +135,16 @@ public final class BranchFlow implements Worked {
   }
 
   /**
-   * {@return whether it is a dead leg, or part of one: no air flows through it, as no tool that runs and no supply that
-   * gives lies beyond it}
+   * {@return whether it is a dead leg, or part of one: no air flows through it, as no tool that runs and no supply lies
+   * beyond it}
    */
   public boolean dead() {
     return values.dead;
+  }
+
+  /** {@return whether no air flows through it only because the supply beyond it is idle} */
+  public boolean standsBy() {
+    return values.standsBy;
   }
 
   /** {@return whether it is a check valve or a regulator that is shut, as what stands behind it is not less than it leaves} */

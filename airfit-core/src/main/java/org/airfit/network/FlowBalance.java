@@ -25,6 +25,9 @@ final class FlowBalance {
   final SolverBranch[] branches;
   final SolverSupply[] supplies;
 
+  /** By branch, whether no air flows through it only because the supply beyond is idle. */
+  boolean[] waiting = new boolean[0];
+
   private final double atmosphere;
   private final SolverTools tools;
   private final NodeOrder order;
@@ -375,11 +378,20 @@ final class FlowBalance {
     SolverBranch[] open =
         Arrays.stream(branches).filter(branch -> !branch.isShut()).toArray(SolverBranch[]::new);
     boolean[] deadOpen = DeadLegs.of(active, open);
+    for (SolverSupply supply : supplies) {
+      active[supply.node] |= supply.idle;
+    }
+    boolean[] beyondAll = DeadLegs.of(active, open);
     boolean[] dead = new boolean[branches.length];
+    waiting = new boolean[branches.length];
     int at = 0;
     for (int k = 0; k < dead.length; k++) {
       SolverBranch branch = branches[k];
-      dead[k] = !branch.isShut() && deadOpen[at++];
+      if (!branch.isShut()) {
+        dead[k] = deadOpen[at];
+        waiting[k] = deadOpen[at] && !beyondAll[at];
+        at++;
+      }
       if (dead[k] || branch.isShut()) {
         branch.stop();
       }

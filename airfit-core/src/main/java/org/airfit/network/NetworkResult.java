@@ -163,11 +163,16 @@ public sealed interface NetworkResult extends Worked {
     }
 
     /**
-     * {@return the branches without flow, beyond which lies no tool that runs and no supply that gives: the air in them
-     * stands, water collects there, and where they are no longer needed they are best cut off}
+     * {@return the branches without flow, beyond which lies no tool that runs and no supply: the air in them stands,
+     * water collects there, and where they are no longer needed they are best cut off}
      */
     public List<BranchFlow> deadLegs() {
       return values.branches.stream().filter(BranchFlow::dead).toList();
+    }
+
+    /** {@return the branches without flow that lead to a supply which is idle} */
+    public List<BranchFlow> standingBy() {
+      return values.branches.stream().filter(BranchFlow::standsBy).toList();
     }
 
     /** {@return the check valves and regulators that are shut} */
@@ -263,10 +268,15 @@ public sealed interface NetworkResult extends Worked {
       if (!deadLegs().isEmpty()) {
         working.note("No air flows through "
             + String.join(", ", deadLegs().stream().map(BranchFlow::name).toList())
-            + ": no tool that runs and no supply that gives lies beyond (dead legs).");
+            + ": no tool that runs and no supply lies beyond (dead legs).");
+      }
+      if (!standingBy().isEmpty()) {
+        working.note("No air flows through "
+            + String.join(", ", standingBy().stream().map(BranchFlow::name).toList())
+            + ": the supply beyond is idle.");
       }
       for (BranchFlow branch : values.branches) {
-        if (branch.dead()) {
+        if (branch.dead() || branch.standsBy()) {
           continue;
         }
         if (branch.shut()) {

@@ -111,7 +111,13 @@ final class SteadyFlow {
     List<BranchFlow> flows = new ArrayList<>();
     for (int k = 0; k < found.branches.length; k++) {
       flows.add(BranchFlow.of(
-          plan.branches().get(k), found.branches[k], solver.dead[k], nodes, found.pascals, air));
+          plan.branches().get(k),
+          found.branches[k],
+          solver.dead[k],
+          found.waiting[k],
+          nodes,
+          found.pascals,
+          air));
     }
     List<SupplyFlow> given = new ArrayList<>();
     for (SolverSupply supply : found.supplies) {

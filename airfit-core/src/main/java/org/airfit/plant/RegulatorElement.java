@@ -132,6 +132,23 @@ public final class RegulatorElement implements FlowElement {
   }
 
   /**
+   * Says whether its valve stands wide open at a flow, so that it loses pressure as any part does and regulates nothing.
+   *
+   * @param massFlow the flow
+   * @param inlet the air in front
+   * @return whether the open valve leaves less than what it would hold, or does not let the flow through at all
+   */
+  public boolean isWideOpen(MassFlow massFlow, AirState inlet) {
+    double flow = Objects.requireNonNull(massFlow, "massFlow").kilogramsPerSecond();
+    double left = valve.outlet(
+        flow,
+        Objects.requireNonNull(inlet, "inlet").pressure().pascals(),
+        inlet.temperature().kelvins(),
+        inlet.viscosity().pascalSeconds());
+    return !(left >= held(flow));
+  }
+
+  /**
    * Tells how the pressure behind it follows from the flow.
    *
    * @param massFlow the flow

@@ -269,6 +269,15 @@ final class ProfileWorking {
             + ".";
   }
 
+  /** The degrees of freedom of Welch and Satterthwaite, where only the part s of the scatter is known from pieces. */
+  private static String freedomInWords(PartSpread.Sample sample, double sigma) {
+    double part = sigma / sample.standardDeviation().millimetres();
+    return "Its density f is Student's t with (n − 1) × (σ/s)⁴ = "
+        + Digits.significant(sample.degreesOfFreedom() * part * part * part * part, 4)
+        + " degrees of freedom, from n = " + sample.pieces()
+        + " pieces; the misfit z is the normal score of the same tail.";
+  }
+
   private String nearest(ReadingDensity expected) {
     return "Nearest size allowed: from " + said(expected.low()) + " to " + said(expected.high())
         + (expected.wear() > 0.0 ? ", wear of up to " + said(wear) + " included" : "");
@@ -464,6 +473,9 @@ final class ProfileWorking {
             sigma(residual).text() + ", without e,",
             residual.spread(),
             error.own(j).sigma()));
+        if (residual.spread() instanceof PartSpread.Sample sample) {
+          out.note(freedomInWords(sample, error.own(j).sigma()));
+        }
       }
       out.given(e, error.best() * METRES_PER_MM, DIGITS);
       out.note("The caliper's most likely error, were the plug of this profile: e = "
@@ -482,7 +494,8 @@ final class ProfileWorking {
       ofTheCaliper();
       out.note(
           "Density of these readings together, averaged over every error the caliper may have, "
-              + "∫ φ(e/c)/c Π f(y − e) de, added up over e in small equal steps: " + ofErrors.text() + " = "
+              + "∫ φ(e/c)/c Π f(y − e) de, added up over e in small equal steps: " + ofErrors.text()
+              + " = "
               + Digits.significant(error.logLikelihood(), DIGITS) + ".");
       out.given(ofErrors, error.logLikelihood(), DIGITS);
       densities.add(ofErrors);

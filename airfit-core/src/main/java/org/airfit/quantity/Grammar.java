@@ -110,7 +110,8 @@ final class Grammar<T> {
   }
 
   private static String accepted(String units, List<String> examples) {
-    return "a number and one of " + units + ", such as \"" + String.join("\", \"", examples) + "\"";
+    return "a number with its unit, such as \"" + String.join("\", \"", examples)
+        + "\"; the units are " + units;
   }
 
   /** Reads the whole text. What the maker refuses is refused as a text, with the maker's reason. */

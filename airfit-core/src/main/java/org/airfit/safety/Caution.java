@@ -16,7 +16,7 @@ public record Caution(String title, String text, Source source) {
 
   /** Against the wish to raise the supply where a restriction should go. */
   public static final Caution MORE_SUPPLY_PRESSURE = new Caution(
-      "More pressure at the supply is no cure",
+      "More pressure at the supply does not help",
       "Pressure above the tool's rating damages tools; too little flow starves them. A larger "
           + "coupler or hose does not push more"
           + " air into a tool than it takes at its pressure. Remove the restriction before raising the supply.",
@@ -40,7 +40,7 @@ public record Caution(String title, String text, Source source) {
     Objects.requireNonNull(source, "source");
   }
 
-  /** {@return the caution in one line, such as "Hose failure protection: … [29 CFR 1926.302(b)(7) (handbook)]"} */
+  /** {@return the caution in one line, such as "Hose failure protection: … [29 CFR 1926.302(b)(7) (text of the rule)]"} */
   @Override
   public String toString() {
     return title + ": " + text + " [" + source + "]";

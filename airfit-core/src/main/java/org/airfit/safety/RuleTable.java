@@ -221,7 +221,8 @@ final class RuleTable {
   private static Basis basis(String text, String jurisdiction) {
     String word = text.split("[ ;,(]", 2)[0].toLowerCase(Locale.ROOT);
     return switch (word) {
-      case "read" -> jurisdiction.equals("ISO") ? Basis.STANDARD : Basis.HANDBOOK;
+      case "read" -> jurisdiction.equals("ISO") ? Basis.STANDARD : Basis.REGULATION;
+      case "law", "regulation" -> Basis.REGULATION;
       case "standard" -> Basis.STANDARD;
       case "handbook" -> Basis.HANDBOOK;
       case "derived" -> Basis.DERIVED;
@@ -230,7 +231,7 @@ final class RuleTable {
       case "memory", "from" -> Basis.FROM_MEMORY;
       default ->
         throw new IllegalArgumentException("was \"" + text
-            + "\"; accepted: read, standard, handbook, derived, measured, practice, memory");
+            + "\"; accepted: read, law, standard, handbook, derived, measured, practice, memory");
     };
   }
 }

@@ -29,7 +29,7 @@ final class BestInWords {
   /** A rule that a regulator keeps is met, but not without a word. */
   private String whileRegulated() {
     return best.metWhileRegulated().stream()
-        .map(finding -> finding.rule().title() + ": " + finding.outcome() + ". ")
+        .map(finding -> finding.rule().title() + ": " + finding.outcomeInWords() + ". ")
         .collect(Collectors.joining());
   }
 
@@ -88,6 +88,8 @@ final class BestInWords {
             : pieces + (pieces == 1 ? " piece" : " pieces") + " to buy, ")
         + best.priceInWords().map(price -> price + ", ").orElse("")
         + best.result().fold(d -> units.say(d.atToolGauge()), s -> "no air")
-        + " at the tool.";
+        + (best.requirement().isOfSeveralTools()
+            ? " at the tool that has least to spare."
+            : " at the tool.");
   }
 }

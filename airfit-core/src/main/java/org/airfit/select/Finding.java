@@ -14,8 +14,10 @@ public final class Finding {
   private final Rule rule;
   private final RuleOutcome outcome;
   private final String reason;
+  private final boolean isPlural;
 
   private Finding(Rule rule, RuleAnswer answer) {
+    this.isPlural = answer.reason().contains(RuleSentences.WHILE_THEY_HOLD);
     this.rule = rule;
     this.outcome = answer.outcome();
     this.reason = answer.reason();
@@ -23,7 +25,7 @@ public final class Finding {
 
   /** Judges an assembly by one rule, and says why in the units asked for. */
   static Finding of(Rule rule, Assembly assembly, UnitSystem units) {
-    return new Finding(rule, rule.judge(assembly, units));
+    return new Finding(rule, SeveralTools.judge(rule, assembly, units));
   }
 
   /** What a rule on the job itself answers, with its reason. */
@@ -44,6 +46,15 @@ public final class Finding {
   /** {@return why, in plain words} */
   public String reason() {
     return reason;
+  }
+
+  /**
+   * {@return the outcome in words, such as "met", or "met while the regulators hold" where more than one stands in front}
+   */
+  public String outcomeInWords() {
+    return outcome == RuleOutcome.MET_WHILE_REGULATED && isPlural
+        ? "met while the regulators hold"
+        : outcome.toString();
   }
 
   /** {@return what the rule rests on} */
@@ -69,7 +80,7 @@ public final class Finding {
   public String toString() {
     String said = switch (outcome) {
       case MET -> "met";
-      case MET_WHILE_REGULATED -> outcome.toString();
+      case MET_WHILE_REGULATED -> outcomeInWords();
       case UNMET -> "NOT MET";
       case OPEN -> "ask";
       case DOES_NOT_APPLY -> "does not apply";

@@ -11,9 +11,9 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.Money;
-import org.airfit.quantity.PressureUnit;
 import org.airfit.working.UnitSystem;
 import org.jspecify.annotations.Nullable;
 
@@ -45,13 +45,29 @@ public final class Offers {
 
   private static final int STEP = 4;
 
+  /** A remark in both systems of units. */
+  private record Remark(String si, String us) {
+
+    static Remark of(String remark) {
+      return new Remark(remark, remark);
+    }
+
+    static Remark of(Function<UnitSystem, String> remark) {
+      return new Remark(remark.apply(UnitSystem.SI), remark.apply(UnitSystem.US));
+    }
+
+    String in(UnitSystem units) {
+      return units.either(si, us);
+    }
+  }
+
   private final List<Offer> offers;
   private final boolean isProven;
-  private final List<String> remarks;
+  private final List<Remark> remarks;
   private final @Nullable PlantYear year;
 
   private Offers(
-      List<Offer> offers, boolean isProven, List<String> remarks, @Nullable PlantYear year) {
+      List<Offer> offers, boolean isProven, List<Remark> remarks, @Nullable PlantYear year) {
     this.offers = List.copyOf(offers);
     this.isProven = isProven;
     this.remarks = List.copyOf(remarks);
@@ -119,7 +135,7 @@ public final class Offers {
     if (year != null) {
       all.add(year.assumptions(units));
     }
-    all.addAll(remarks);
+    remarks.forEach(remark -> all.add(remark.in(units)));
     return List.copyOf(all);
   }
 
@@ -141,7 +157,7 @@ public final class Offers {
   @Override
   public String toString() {
     return offers.isEmpty()
-        ? String.join(" ", remarks)
+        ? String.join(" ", remarks())
         : String.join(" ", offers.stream().map(Offer::toString).toList());
   }
 
@@ -157,7 +173,7 @@ public final class Offers {
     private final Requirement job;
     private final Catalogue catalogue;
     private final @Nullable PlantYear year;
-    private final List<String> remarks = new ArrayList<>();
+    private final List<Remark> remarks = new ArrayList<>();
     private final Map<Offer.Aim, OfferCandidate> best = new LinkedHashMap<>();
     private boolean isProven = true;
 
@@ -167,9 +183,9 @@ public final class Offers {
       this.job = told.toBuilder().objective(Objective.LOWEST_PRICE).build();
       this.year = year == null || refused(year) ? null : year;
       if (year == null) {
-        remarks.add(
+        remarks.add(Remark.of(
             "No offer for the least money in a year: tell the hours in the year, the price of electricity and"
-                + " the flow of the plant.");
+                + " the flow of the plant."));
       }
     }
 
@@ -181,10 +197,11 @@ public final class Offers {
       AbsolutePressure intake = figures.plant().compression().intake().pressure();
       if (discharge.compareTo(supply) < 0
           || intake.compareTo(job.least().absolute(atmosphere)) > 0) {
-        remarks.add("No offer for the least money in a year: the plant compresses from "
-            + intake.format(PressureUnit.BAR) + " to " + discharge.format(PressureUnit.BAR)
-            + ", which does not feed a supply at " + supply.format(PressureUnit.BAR)
-            + "; tell the pressures of the plant again.");
+        remarks.add(
+            Remark.of(units -> "No offer for the least money in a year: the plant compresses from "
+                + units.say(intake) + " to " + units.say(discharge)
+                + ", which does not feed a supply at " + units.say(supply)
+                + "; tell the pressures of the plant again."));
         return true;
       }
       String currency = figures.plant().perKilowattHour().currency();
@@ -192,9 +209,11 @@ public final class Offers {
           .flatMap(part -> part.facts().price().stream())
           .findFirst();
       if (price.filter(each -> !each.currency().equals(currency)).isPresent()) {
-        remarks.add("No offer for the least money in a year: electricity is priced in " + currency
-            + ", the catalogue in " + price.get().currency()
-            + "; airfit knows no rates, tell the price of electricity in that of the catalogue.");
+        remarks.add(
+            Remark.of(
+                "No offer for the least money in a year: electricity is priced in " + currency
+                    + ", the catalogue in " + price.get().currency()
+                    + "; airfit knows no rates, tell the price of electricity in that of the catalogue."));
         return true;
       }
       return false;
@@ -203,14 +222,14 @@ public final class Offers {
     Offers offers() {
       Optional<String> refusal = job.medium().refusalInWords();
       if (refusal.isPresent()) {
-        return new Offers(List.of(), false, List.of(refusal.get()), null);
+        return new Offers(List.of(), false, List.of(Remark.of(refusal.get())), null);
       }
       List<OfferCandidate> looked = looked();
       if (looked.isEmpty()) {
         return new Offers(
             List.of(),
             true,
-            List.of("No offer: nothing in the catalogue fits without breaking a rule."),
+            List.of(Remark.of("No offer: nothing in the catalogue fits without breaking a rule.")),
             null);
       }
       choose(looked);
@@ -234,9 +253,9 @@ public final class Offers {
         }
       }
       isProven = false;
-      remarks.add("Looked at the " + MOST
+      remarks.add(Remark.of("Looked at the " + MOST
           + " proposals whose parts cost least; one behind them may cost less with what"
-          + " goes with it.");
+          + " goes with it."));
       return looked;
     }
 
@@ -257,13 +276,13 @@ public final class Offers {
       if (isPriced) {
         best.put(Offer.Aim.LEAST_NOW, now);
         if (looked.stream().anyMatch(each -> mayCostLess(each, now))) {
-          remarks.add(
+          remarks.add(Remark.of(
               "A proposal with a piece of unknown price comes behind one of which all prices are"
-                  + " known, though it may cost less: ask for that price.");
+                  + " known, though it may cost less: ask for that price."));
         }
       } else {
-        remarks.add(
-            "No offer for the least money now: no price is known; tell the prices of the parts.");
+        remarks.add(Remark.of(
+            "No offer for the least money now: no price is known; tell the prices of the parts."));
       }
       if (year != null && isPriced) {
         best.put(Offer.Aim.LEAST_IN_A_YEAR, first(looked, BY_YEAR));
@@ -276,12 +295,12 @@ public final class Offers {
       earning.ifPresentOrElse(
           each -> {
             best.put(Offer.Aim.MOST_MARGIN, each);
-            remarks.add("The most margin is that of the " + looked.size()
-                + " proposals looked at, whose parts cost the customer least.");
+            remarks.add(Remark.of("The most margin is that of the " + looked.size()
+                + " proposals looked at, whose parts cost the customer least."));
           },
-          () -> remarks.add(
+          () -> remarks.add(Remark.of(
               "No offer for the most margin: of no proposal is known what every line costs the shop; tell"
-                  + " the cost of the articles."));
+                  + " the cost of the articles.")));
     }
 
     /** Whether one comes behind another only because a price is not known. */

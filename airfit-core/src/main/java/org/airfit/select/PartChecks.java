@@ -1,6 +1,7 @@
 package org.airfit.select;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.airfit.quantity.Temperature;
 import org.airfit.safety.Judgement;
@@ -85,6 +86,7 @@ final class PartChecks {
 
   static boolean isOfUnknownTemperature(Requirement job, Position position, Part part) {
     return isUnusuallyWarmOrCold(job)
+        && !(part instanceof Part.Pipe)
         && (part.facts().coldest().isEmpty() || part.facts().hottest().isEmpty());
   }
 
@@ -181,11 +183,9 @@ final class PartChecks {
   }
 
   static boolean isKeptForOtherAir(Requirement job, Position position, Part part) {
-    return job.lubrication().isPresent()
-        && part.facts()
-            .lubrication()
-            .filter(kept -> kept != job.lubrication().get())
-            .isPresent();
+    Optional<Lubrication> here = job.lubricationAt(position);
+    return here.isPresent()
+        && part.facts().lubrication().filter(kept -> kept != here.get()).isPresent();
   }
 
   /** On a line of which nobody told whether it has a lubricator, what is kept for one kind of air depends on it. */
@@ -195,7 +195,9 @@ final class PartChecks {
 
   /** Of an unmarked part that is there, somebody must find out the rating. */
   static boolean isUnmarkedAndThere(Requirement job, Position position, Part part) {
-    return part.facts().rating().isEmpty() && part.facts().isExisting();
+    return part.facts().rating().isEmpty()
+        && part.facts().isExisting()
+        && !(part instanceof Part.Pipe);
   }
 
   /** The parts of an assembly that break a rule, in order from the outlet. */

@@ -1,9 +1,9 @@
 package org.airfit.select;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,6 +16,9 @@ import org.airfit.working.UnitSystem;
 
 /** What each rule answers for an assembly, and the sentence that says why, with its numbers in the units asked for. */
 final class RuleSentences {
+
+  /** What a reason says of more than one regulator. */
+  static final String WHILE_THEY_HOLD = " while the regulators hold";
 
   private RuleSentences() {}
 
@@ -111,14 +114,15 @@ final class RuleSentences {
       return RuleAnswer.unmet(
           "No rating is known of " + names(bought) + "; ask the maker before selling it.");
     }
-    List<Part> unmarked =
-        a.parts().stream().filter(part -> part.facts().rating().isEmpty()).toList();
+    List<Part> unmarked = PartChecks.breaking(a, PartChecks::isUnmarkedAndThere);
     if (!unmarked.isEmpty()) {
       return RuleAnswer.open("No rating is known of " + names(unmarked)
           + ", which the customer has already: find the marking, ask the maker, or replace it.");
     }
-    GaugePressure lowest = a.lowestRating().orElseThrow();
-    return RuleAnswer.met(highest + "; the weakest part is rated for " + units.say(lowest) + ".");
+    return RuleAnswer.met(highest
+        + a.lowestRating()
+            .map(lowest -> "; the weakest part is rated for " + units.say(lowest) + ".")
+            .orElse("; the piping alone was not judged."));
   }
 
   static RuleAnswer toolRated(Requirement job, UnitSystem units) {
@@ -128,7 +132,7 @@ final class RuleSentences {
         .whileRegulated()
         .map(held -> "The dead-end pressure at the tool is " + units.say(held)
             + (regulators > 1
-                ? " while the regulators hold and " + highest + " if they fail"
+                ? WHILE_THEY_HOLD + " and " + highest + " if they fail"
                 : " while the regulator holds and " + highest + " if it fails"))
         .orElse("The dead-end pressure at the tool is up to " + highest);
     if (job.toolRating().isEmpty()) {
@@ -144,7 +148,8 @@ final class RuleSentences {
     return PartChecks.isToolSparedByRegulator(job)
         ? RuleAnswer.metWhileRegulated(compared + ". A relief valve behind the "
             + (regulators > 1 ? "last regulator" : "regulator")
-            + ", set to at most what the maker allows, guards the tool if the regulator fails.")
+            + ", set to at most what the maker allows, guards the tool if "
+            + (regulators > 1 ? "they fail." : "the regulator fails."))
         : RuleAnswer.met(compared + ".");
   }
 
@@ -217,9 +222,28 @@ final class RuleSentences {
     return job.pressuresAtTool()
         .whileRegulated()
         .filter(held -> held.compareTo(job.leastRange().least()) < 0)
-        .map(held -> "The regulator holds only " + units.say(held)
-            + ": couplings, hoses and adapters do not change that.")
+        .map(
+            held -> tooLow(job, held, units) + " couplings, hoses and adapters do not change that.")
         .orElseGet(() -> "The biggest restriction is " + delivered.bottleneck().name() + ".");
+  }
+
+  /** The regulators that are set below what the tool needs, all of them: one that is raised alone helps nothing. */
+  private static String tooLow(Requirement job, GaugePressure held, UnitSystem units) {
+    List<String> low = new ArrayList<>();
+    job.pressures()
+        .whileRegulated()
+        .filter(set -> set.compareTo(job.leastRange().least()) < 0)
+        .ifPresent(set -> low.add("the one in front of the piping " + units.say(set)));
+    for (Slot slot : job.layout().slots()) {
+      if (slot instanceof Slot.Regulated regulated
+          && regulated.set().compareTo(job.leastRange().least()) < 0) {
+        low.add(regulated.name() + " " + units.say(regulated.set()));
+      }
+    }
+    return low.size() < 2
+        ? "The regulator holds only " + units.say(held) + ":"
+        : "Each of these regulators is set too low, so that all must be set higher: "
+            + String.join(", ", low) + ";";
   }
 
   private static String has(RunResult result, UnitSystem units) {
@@ -235,7 +259,9 @@ final class RuleSentences {
     if (settling.isEmpty()) {
       Doubt most = doubts.stream().filter(Doubt::isReadable).findFirst().orElse(doubts.get(0));
       return "No single answer settles it; "
-          + (most.equals(doubts.get(0)) ? "most depends on the " : "of what can be read, most depends on the ")
+          + (most.equals(doubts.get(0))
+              ? "most depends on the "
+              : "of what can be read, most depends on the ")
           + most.what() + " (" + most.known(units) + " told): ask for that first.";
     }
     String enough = settling.stream()

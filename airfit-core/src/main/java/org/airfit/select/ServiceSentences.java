@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -125,12 +126,10 @@ final class ServiceSentences {
     return List.copyOf(told);
   }
 
-  /** The beginning of a sentence: "It", or "Indoors it". */
+  /** The beginning of a sentence, such as "Indoors it": only a place or a tool makes a part depend on something. */
   private static String dependsThere(Requirement job) {
     String where = where(job).trim();
-    return where.isEmpty()
-        ? "It"
-        : where.substring(0, 1).toUpperCase(Locale.ROOT) + where.substring(1) + " it";
+    return where.substring(0, 1).toUpperCase(Locale.ROOT) + where.substring(1) + " it";
   }
 
   private static String where(Requirement job) {
@@ -285,7 +284,18 @@ final class ServiceSentences {
 
   static RuleAnswer airKept(Assembly a, UnitSystem units) {
     Requirement job = a.requirement();
-    return job.lubrication().map(kind -> airKept(a, kind)).orElseGet(() -> airUnknown(a));
+    return job.lubrication().map(kind -> airKept(a, kind)).orElseGet(() -> airUnknown(a.parts()));
+  }
+
+  /** What lines say together of which nobody told whether they have a lubricator: air of one kind feeds them all. */
+  static Optional<RuleAnswer> unknownTogether(Assembly a) {
+    List<Part> parts = new ArrayList<>();
+    for (Assembly way : a.ways()) {
+      if (way.requirement().lubrication().isEmpty()) {
+        parts.addAll(way.parts());
+      }
+    }
+    return Optional.of(airUnknown(parts)).filter(answer -> answer.outcome() == RuleOutcome.UNMET);
   }
 
   private static RuleAnswer airKept(Assembly a, Lubrication kind) {
@@ -307,12 +317,28 @@ final class ServiceSentences {
             + a.requirement().marking().map(word -> "with " + word).orElse("as your shop does")
             + ".";
     return RuleAnswer.met(
-        "No part is marked as kept for other than " + kind + " air." + old + mark);
+        "No part is marked as kept for other than " + kind + " air." + oilFree(a) + old + mark);
   }
 
-  private static RuleAnswer airUnknown(Assembly a) {
-    List<Part> dry = keptFor(a, Lubrication.DRY);
-    List<Part> oiled = keptFor(a, Lubrication.LUBRICATED);
+  /** What is kept for dry air may stand in front of a lubricator; who looks at the line wonders why. */
+  private static String oilFree(Assembly a) {
+    String dry = a.placed().stream()
+        .filter(each -> each.position().slot() != null
+            && a.requirement().layout().isBeforeLubricator(each.position().slot()))
+        .map(Placed::part)
+        .filter(
+            part -> part.facts().lubrication().filter(Lubrication.DRY::equals).isPresent())
+        .map(Part::name)
+        .collect(Collectors.joining(", "));
+    return dry.isEmpty()
+            || a.requirement().lubrication().filter(Lubrication.DRY::equals).isPresent()
+        ? ""
+        : " In front of the lubricator may stand what is kept for dry air: " + dry + ".";
+  }
+
+  private static RuleAnswer airUnknown(List<Part> parts) {
+    List<Part> dry = keptFor(parts, Lubrication.DRY);
+    List<Part> oiled = keptFor(parts, Lubrication.LUBRICATED);
     if (!dry.isEmpty() && !oiled.isEmpty()) {
       return RuleAnswer.unmet("Whatever the line carries, these do not belong on one line: "
           + names(dry) + ", kept for dry air, and " + names(oiled) + ", kept for lubricated air.");
@@ -329,8 +355,8 @@ final class ServiceSentences {
                 + names(oiled) + ".");
   }
 
-  private static List<Part> keptFor(Assembly a, Lubrication kind) {
-    return a.parts().stream()
+  private static List<Part> keptFor(List<Part> parts, Lubrication kind) {
+    return parts.stream()
         .filter(part -> part.facts().lubrication().filter(kind::equals).isPresent())
         .toList();
   }

@@ -7,6 +7,8 @@ import java.util.List;
 public enum Basis {
   /** A published standard. */
   STANDARD("standard"),
+  /** The words of a law or a regulation, or the rules of a works. */
+  REGULATION("text of the rule"),
   /** A handbook, paper, government document or textbook. */
   HANDBOOK("handbook"),
   /** Computed from other sourced values by a formula that is shown. */

@@ -40,6 +40,17 @@ public record Source(Basis basis, String citation) {
   }
 
   /**
+   * Cites the words of a law, a regulation or the rules of a works.
+   *
+   * @param citation the law and place, such as "29 CFR 1926.302(b)(7)"
+   * @return the source
+   * @throws IllegalArgumentException if {@code citation} is blank
+   */
+  public static Source regulation(String citation) {
+    return new Source(Basis.REGULATION, citation);
+  }
+
+  /**
    * Cites a handbook, paper, government document or textbook.
    *
    * @param citation author, title, year and place

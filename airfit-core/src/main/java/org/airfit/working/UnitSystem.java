@@ -89,6 +89,9 @@ public enum UnitSystem {
   /** From here on a pressure in bar or psi has no decimals to tell; no air has so much. */
   private static final double LARGEST_SAID = 1.0e9;
 
+  /** From so many feet on a length is told with a digit more. */
+  private static final double LONG_FEET = 1000.0;
+
   /** More decimals than a pressure in bar or psi is worth. */
   private static final int MOST_DECIMALS = 9;
 
@@ -222,13 +225,18 @@ public enum UnitSystem {
   }
 
   /**
-   * Writes a length as of a pipe, a hose or a reach.
+   * Writes a length as of a pipe, a hose or a reach; feet with three digits, as nobody lays a hose to a hundredth of a
+   * foot, and from 1000 ft on with four.
    *
    * @param length the length
    * @return such as "10 m", or "30 ft"
    */
   public String say(Length length) {
-    return length.format(either(LengthUnit.METRE, LengthUnit.FOOT));
+    return this == SI
+        ? length.format(LengthUnit.METRE)
+        : Digits.significant(
+                length.in(LengthUnit.FOOT), length.in(LengthUnit.FOOT) < LONG_FEET ? 3 : 4)
+            + " ft";
   }
 
   /**

@@ -201,6 +201,8 @@ class ReadingOverlayTest {
         Map.of(Dimension.TIP_DIAMETER, 12.05, Dimension.COLLAR_DIAMETER, 15.95)));
     assertThat(overlay.svg())
         .doesNotContain("data-dimension")
+        .doesNotContain("Outline", "Red line", "Red triangle") // no legend for what is not drawn
+        .contains("Red square: the reading", "Shaded: where about 19 of 20")
         .contains("Bare &amp; &lt;plain&gt;")
         .contains(">12.05<")
         .contains(">+0.05<")

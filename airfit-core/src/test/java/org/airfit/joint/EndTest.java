@@ -106,6 +106,43 @@ class EndTest {
     assertThat(End.parse(typed)).hasToString(label);
   }
 
+  /** 10-32 is met on small pneumatic parts beside M5: 0.190 in over the crests, sealed with a washer on a face. */
+  @ParameterizedTest
+  @ValueSource(strings = {"10-32 female", "#10-32 female", "10-32 UNF female", "10-32 UNF F"})
+  void ten_thirty_two_is_an_end_as_m5_is(String text) {
+    End female = End.parse(text);
+    assertThat(female).hasToString("10-32 female");
+    assertThat(End.parse(female.toString())).isEqualTo(female);
+    assertThat(Mating.of(female, End.parse("10-32 male")).toString())
+        .contains("A sealing washer between shoulder and flat face seals");
+    assertThat(Mating.of(female, End.parse("M5 male")).toString()).contains("does not go together");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "10 x 1 mm tube",
+        "10x1 mm tube",
+        "10 mm x 1 mm tube",
+        "10 x 8 mm tube",
+        "10 x 1 mm nylon tube",
+        "tube 10 x 1 mm"
+      })
+  void a_tube_may_be_told_by_outside_and_wall(String text) {
+    assertThat(End.parse(text)).hasToString("10 mm tube, wall 1 mm");
+    assertThat(End.parse(text.replace("tube", "push-in"))).hasToString("10 mm push-in");
+  }
+
+  /** One clear line: what is wrong, and examples once. */
+  @Test
+  void a_refused_end_names_its_examples_once() {
+    assertThatThrownBy(() -> End.parse("3/8 male"))
+        .isInstanceOf(QuantityFormatException.class)
+        .hasMessageContaining("3/8 NPT male")
+        .satisfies(
+            wrong -> assertThat(String.valueOf(wrong.getMessage()).length()).isLessThan(260));
+  }
+
   @Test
   void blanks_that_do_not_break_are_blanks() {
     assertThat(End.parse("\u00a01/4\u00a0NPT\u202fmale\u2007")).hasToString("1/4 NPT male");

@@ -102,13 +102,15 @@ class FormShapesTest {
         wanted.add("port adapter " + metric[0] + " male with O-ring × G " + size + " female");
       }
     }
-    for (String tube : List.of("1/8 in", "5/32 in", "1/4 in", "3 mm", "4 mm", "6 mm")) {
-      wanted.add("push-in connector " + tube + " push-in × M5 male");
-    }
-    wanted.add("hose tail 4 mm barb × M5 male");
-    for (String eighth : List.of("1/8 NPT ", "R 1/8 ", "G 1/8 ")) {
-      wanted.add("adapter " + eighth + "male × M5 female");
-      wanted.add("adapter M5 male × " + eighth.replace("R ", "Rc ") + "female");
+    for (String small : List.of("M5", "10-32")) {
+      for (String tube : List.of("1/8 in", "5/32 in", "1/4 in", "3 mm", "4 mm", "6 mm")) {
+        wanted.add("push-in connector " + tube + " push-in × " + small + " male");
+      }
+      wanted.add("hose tail 4 mm barb × " + small + " male");
+      for (String eighth : List.of("1/8 NPT ", "R 1/8 ", "G 1/8 ")) {
+        wanted.add("adapter " + eighth + "male × " + small + " female");
+        wanted.add("adapter " + small + " male × " + eighth.replace("R ", "Rc ") + "female");
+      }
     }
     for (String head : List.of("European", "two-lug")) {
       for (String bore : List.of(
@@ -179,6 +181,8 @@ class FormShapesTest {
         "G 1/4 male with washer | 1/4 NPT male | female adapter coupling 1/4 NPT female × G 1/4 female",
         "M5 female | 4 mm tube | push-in connector 4 mm push-in × M5 male",
         "M5 female | 1/8 NPT male | adapter M5 male × 1/8 NPT female",
+        "10-32 female | 1/8 NPT male | adapter 10-32 male × 1/8 NPT female",
+        "10-32 female | 4 mm tube | push-in connector 4 mm push-in × 10-32 male",
         "M5 male | G 1/8 port | adapter G 1/8 male × M5 female",
         "two-lug claw | 1/2 NPT male | claw adapter two-lug claw × 1/2 NPT female",
         "two-lug claw | 3/4 in hose | claw hose tail two-lug claw × 3/4 in barb",

@@ -357,7 +357,7 @@ class FormTest {
             "thread of the form 37° flare must be one of 5/16-24, 3/8-24, 7/16-20, 1/2-20, 9/16-18, 3/4-16,"
                 + " 7/8-14, 1-1/16-12, 1-3/16-12, 1-5/16-12, 1-5/8-12, 1-7/8-12, 2-1/2-12, was 5/8-18");
     assertThatThrownBy(() -> new End.Formed(male, SealForm.WASHER, false))
-        .hasMessage("thread of the form washer must be metric or G, was 5/8-18");
+        .hasMessage("thread of the form washer must be metric, G or 10-32, was 5/8-18");
     assertThatThrownBy(() -> new End.Formed(male, SealForm.CONE_24, false))
         .hasMessage("thread of the form 24° cone must be metric, was 5/8-18");
     assertThatThrownBy(() -> new End.Formed(male, SealForm.WATER, false))
@@ -369,7 +369,7 @@ class FormTest {
     NamedThread taper =
         new ThreadDesignation(ThreadFamily.NPT, NominalThreadSize.ONE_QUARTER, Gender.MALE);
     assertThatThrownBy(() -> new End.Formed(taper, SealForm.WASHER, false))
-        .hasMessage("thread of the form washer must be metric or G, was 1/4 NPT");
+        .hasMessage("thread of the form washer must be metric, G or 10-32, was 1/4 NPT");
   }
 
   @SuppressWarnings("NullAway")

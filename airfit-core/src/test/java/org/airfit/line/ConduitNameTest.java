@@ -32,6 +32,16 @@ class ConduitNameTest {
 
   /** Every row of ISO 1307 as read: the widest limits of its types, by the metric name and by that of the trade. */
   @Test
+  void a_tube_may_have_its_wall_behind_its_name() {
+    for (String text :
+        new String[] {"10 x 1 mm tube", "10 mm tube, wall 1 mm", "10 mm nylon tube, wall 1 mm"}) {
+      assertThat(ConduitName.parse(text).bore().orElseThrow().least().millimetres())
+          .as(text)
+          .isCloseTo(8.0, within(1.0e-9));
+    }
+  }
+
+  @Test
   void a_hose_has_the_bore_its_standard_allows() {
     Rows.of(ConduitNameTest.class, "/org/airfit/joint/hose_bore_iso1307.csv").forEach(row -> {
       double least = Math.min(row.number("type_a_id_min_mm"), row.number("type_c_id_min_mm"));
@@ -43,6 +53,7 @@ class ConduitNameTest {
       }
     });
     hasBore("1/4 hose", 5.6, 7.2);
+    hasBore("¼ in hose", 5.6, 7.2);
     assertThat(assumed("1/4 in rubber hose"))
         .containsExactly(
             "bore of the hose by ISO 1307, however it is made",
@@ -62,6 +73,7 @@ class ConduitNameTest {
     }
     hasBore("1/2 in steel pipe", 25.4 * 0.546, 25.4 * 0.622);
     hasBore("1 1/4 in pipe, sch 80", 25.4 * 1.278, 25.4 * 1.278);
+    hasBore("1/2 in steel pipe sch", 25.4 * 0.546, 25.4 * 0.622);
     hasBore("1-1/4 in stainless steel pipe, sch 80", 25.4 * 1.278, 25.4 * 1.278);
     assertThat(assumed("1/2 in steel pipe")).contains("schedule not told: from 80 to 40");
     assertThat(assumed("1/2 in sch 40"))
@@ -75,6 +87,7 @@ class ConduitNameTest {
   void a_copper_tube_has_the_tolerances_of_its_type_and_without_one_of_all() {
     hasBore("3/4 in copper type L", 25.4 * (0.785 - 0.011), 25.4 * (0.785 + 0.011));
     hasBore("copper tube 3/4 in type l", 25.4 * (0.785 - 0.011), 25.4 * (0.785 + 0.011));
+    hasBore("3/4 in copper pipe, type", 25.4 * (0.745 - 0.015), 25.4 * 0.811);
     hasBore("3/4 in copper pipe", 25.4 * (0.745 - 0.015), 25.4 * 0.811);
     assertThat(assumed("3/4 in copper pipe"))
         .contains("type of the copper tube not told: K, L or M");
@@ -86,6 +99,11 @@ class ConduitNameTest {
     hasBore("8x1 mm nylon tube", 6.0, 6.0);
     hasBore("8 × 6 mm PU tube", 6.0, 6.0);
     hasBore("8 mm x 1 mm tubing", 6.0, 6.0);
+    hasBore("8 X 1 mm tube", 6.0, 6.0);
+    hasBore("8 x 3.9 mm tube", 0.2, 0.2);
+    // two walls of 4 mm would leave nothing of 8 mm, so that 4 mm is the bore
+    hasBore("8 x 4 mm tube", 4.0, 4.0);
+    hasBore("3/8 x 1/4 in tube", 6.35, 6.35);
     hasBore("8 mm tube", 5.0, 6.0);
     hasBore("8 mm plastic", 5.0, 6.0);
     assertThat(assumed("8 x 1 mm nylon tube"))
@@ -232,6 +250,8 @@ class ConduitNameTest {
         "4 in copper tube|0|no copper tube of this size and type stands in the tables: leave the size out and give the"
             + " bore",
         "25 mm tube|0|no tube of this outside stands in the tables: leave the size out and give the bore",
+        "8 x 8 mm tube|0|a tube is named by its outside and its wall: the outside must be the larger",
+        "1/4 in hose 5 mm|12|\"5\" tells nothing of a pipe, tube or hose",
         "6 x 8 mm tube|0|a tube is named by its outside and its wall: the outside must be the larger",
         "1 in aluminium pipe|0|no table tells the bore of such a pipe by its size: leave the size out and give the bore"
       })

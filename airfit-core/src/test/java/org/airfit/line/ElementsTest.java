@@ -349,4 +349,60 @@ class ElementsTest {
     assertThat(LineFormula.HARRIS.element(nothing).largest(8.0e5, KELVINS, VISCOSITY))
         .isInfinite();
   }
+
+  /** By hand: 8 bar and 20 °C are 9.50688 kg/m³: −128 × 1.82e-5 × 2/(π × 0.0003⁴ × 9.50688) is −1.92592e10. */
+  @Test
+  void the_first_flow_through_a_capillary_is_lost_as_hagen_and_poiseuille_have_it() {
+    double byHand = -128.0 * 1.82e-5 * 2.0 / (Math.PI * 8.1e-15 * 9.50688);
+    for (PipeEquation equation : PipeEquation.values()) {
+      FlowElement capillary =
+          LossModels.of(equation, FrictionLaw.COLEBROOK).element(conduit(0.3, 2.0, 0.0));
+      assertThat(capillary.slope(0.0, 8.0e5, KELVINS, VISCOSITY))
+          .isCloseTo(byHand, within(1.0e-5 * Math.abs(byHand)));
+    }
+    // fittings lose with the square of the flow: nothing of the first
+    assertThat(LossModels.isothermal()
+            .element(conduit(0.3, 2.0, 5.0))
+            .slope(0.0, 8.0e5, KELVINS, VISCOSITY))
+        .isCloseTo(byHand, within(1.0e-5 * Math.abs(byHand)));
+  }
+
+  /** By hand: Re 2300 in 10 mm is ṁ = 2300 π × 0.01 × 1.82e-5/4 = 3.28768e-4 kg/s. */
+  @Test
+  void friction_jumps_at_re_2300_where_the_law_says_so_and_nowhere_else() {
+    double byHand = 2300.0 * Math.PI * 0.01 * 1.82e-5 / 4.0;
+    FlowElement hose = LossModels.isothermal().element(conduit(10.0, 20.0, 0.0));
+    double jump = hose.nextJump(0.0, VISCOSITY);
+    assertThat(jump).isCloseTo(byHand, within(1.0e-14 * byHand));
+    assertThat(hose.nextJump(Math.nextDown(jump), VISCOSITY)).isEqualTo(jump);
+    assertThat(hose.nextJump(jump, VISCOSITY)).isInfinite();
+    assertThat(LossModels.of(PipeEquation.ISOTHERMAL, FrictionLaw.CHURCHILL_1977)
+            .element(conduit(10.0, 20.0, 0.0))
+            .nextJump(0.0, VISCOSITY))
+        .isInfinite();
+    // at the jump the slope is that of the turbulent side: of 64/Re it would be a third
+    double step = 1.0e-4 * jump;
+    double before = hose.outlet(jump, 8.0e5, KELVINS, VISCOSITY);
+    double turbulent = (hose.outlet(jump + step, 8.0e5, KELVINS, VISCOSITY) - before) / step;
+    assertThat(hose.slope(jump, 8.0e5, KELVINS, VISCOSITY))
+        .isCloseTo(turbulent, within(1.0e-3 * Math.abs(turbulent)));
+    // and just below the jump that of the laminar side
+    double below = Math.nextDown(jump);
+    double laminar = (hose.outlet(below, 8.0e5, KELVINS, VISCOSITY)
+            - hose.outlet(below - step, 8.0e5, KELVINS, VISCOSITY))
+        / step;
+    assertThat(hose.slope(below, 8.0e5, KELVINS, VISCOSITY))
+        .isCloseTo(laminar, within(1.0e-3 * Math.abs(laminar)));
+  }
+
+  @Test
+  void the_largest_flow_that_is_calculated_with_still_passes_where_nothing_is_lost() {
+    for (PipeEquation equation :
+        new PipeEquation[] {PipeEquation.DARCY_INLET_DENSITY, PipeEquation.DARCY_MEAN_DENSITY}) {
+      FlowElement nothing =
+          LossModels.of(equation, FrictionLaw.COLEBROOK).element(conduit(10.0, 0.0, 0.0));
+      assertThat(nothing.outlet(1.0e90, 8.0e5, KELVINS, VISCOSITY)).isEqualTo(8.0e5);
+      assertThat(nothing.outlet(1.001e90, 8.0e5, KELVINS, VISCOSITY)).isNaN();
+    }
+  }
 }

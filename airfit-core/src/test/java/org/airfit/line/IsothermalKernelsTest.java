@@ -101,10 +101,25 @@ class IsothermalKernelsTest {
     }
   }
 
+  /** Below 0.01 to the last digits; above, to those that 1 − z has left. */
   @ParameterizedTest
   @ValueSource(doubles = {0.0, 1.0e-300, 1.0e-9, 0.003, 0.00999999, 0.01, 0.5, 0.999})
   void the_logarithm_of_what_is_left_has_all_digits(double z) {
     assertThat(IsothermalKernels.logOfRest(z))
-        .isCloseTo(Math.log1p(-z), within(2.0e-16 + 2.0e-16 * Math.abs(Math.log1p(-z))));
+        .isCloseTo(
+            Math.log1p(-z),
+            within((z < 0.01 ? 0.0 : 2.0e-16) + 4.0e-16 * Math.abs(Math.log1p(-z))));
+  }
+
+  /** At choking (p2/p1)² = a, where 1 − e⁻ᵘ − a (k + u) has its double root: half the digits are left, and no more goes. */
+  @Test
+  void the_pressure_at_choking_is_the_root_of_the_parameter_and_not_below() {
+    for (double a = 1.0e-6; a < 1.0; a += 0.003) {
+      double left = 1.0 - IsothermalKernels.dropShare(a, IsothermalKernels.largestResistance(a));
+      assertThat(left)
+          .as("a = " + a)
+          .isGreaterThanOrEqualTo(Math.sqrt(a) * (1.0 - 4.0e-16))
+          .isCloseTo(Math.sqrt(a), within(1.0e-7));
+    }
   }
 }

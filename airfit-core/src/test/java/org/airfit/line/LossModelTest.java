@@ -18,11 +18,13 @@ import org.airfit.quantity.Length;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.Temperature;
 import org.airfit.working.Completeness;
+import org.airfit.working.Step;
 import org.airfit.working.UnitSystem;
 import org.airfit.working.Working;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class LossModelTest {
 
@@ -245,6 +247,30 @@ class LossModelTest {
     Completeness.check(MODEL.loss(wide, MassFlow.ofKilogramsPerSecond(0.0005), air));
     Pencil.check(MODEL.loss(wide, MassFlow.ofKilogramsPerSecond(0.005), air));
     Completeness.check(MODEL.loss(wide, MassFlow.ofKilogramsPerSecond(0.005), air));
+  }
+
+  /** What is lost is a difference of the two pressures: three of its digits must be left in those printed. */
+  @ParameterizedTest
+  @ValueSource(doubles = {1.0e-7, 3.0e-5, 1.0e-3, 0.02, 0.5})
+  void the_printed_pressures_keep_three_digits_of_their_difference(double share) {
+    AirState air = AirState.of(AbsolutePressure.ofPascals(8.0e5), Temperature.ofCelsius(20.0));
+    Conduit hose =
+        Conduit.of(Length.ofMillimetres(9.5), Length.ofMetres(10.0), Length.ofMillimetres(0.01));
+    LineSolution found =
+        MODEL.flowFor(hose, air, AbsolutePressure.ofPascals(8.0e5 * (1.0 - share)));
+    Step outlet = found.working(UnitSystem.SI).steps().stream()
+        .filter(step -> step.what().equals("Pressure at the outlet"))
+        .findFirst()
+        .orElseThrow();
+    double p1 = outlet.given().stream()
+        .filter(term -> term.symbol().equals("p1"))
+        .mapToDouble(term -> Double.parseDouble(term.value()))
+        .findFirst()
+        .orElseThrow();
+    double drop = found.loss().drop().pascals();
+    assertThat(p1 - Double.parseDouble(outlet.result().value()))
+        .isCloseTo(drop, within(1.0e-3 * drop));
+    Pencil.check(found);
   }
 
   /** Down to the smallest number there is: squares and Reynolds numbers of such flows leave the range of a double. */

@@ -54,4 +54,32 @@ class NextToChokingTest {
       }
     }
   }
+
+  /**
+   * In US units g_c has ten digits, so that the pressure is called that of choking from farther on: an outlet slower by
+   * e than at choking takes a flow less by about e²/2 (by hand, from 1 − e⁻ᵘ = a (k + u) at its double root).
+   */
+  @ParameterizedTest
+  @CsvSource({"1.0e-13, true, true", "1.0e-9, false, true", "1.0e-4, false, false"})
+  void a_working_in_us_units_gives_up_the_pressure_earlier(double less, boolean si, boolean us) {
+    Conduit tube =
+        Conduit.of(Length.ofMillimetres(9.5), Length.ofMetres(10.0), Length.ofMillimetres(0.01));
+    AirState air = AirState.of(AbsolutePressure.ofBar(8.0), Temperature.ofCelsius(20.0));
+    for (PipeEquation equation :
+        new PipeEquation[] {PipeEquation.ISOTHERMAL, PipeEquation.ADIABATIC}) {
+      LossModel model = LossModels.of(equation, FrictionLaw.COLEBROOK);
+      double most = model
+          .element(tube)
+          .largest(air.pressure().pascals(), 293.15, air.viscosity().pascalSeconds());
+      LineLoss loss = model.loss(tube, MassFlow.ofKilogramsPerSecond(most * (1.0 - less)), air);
+      assertThat(loss.warnings()).singleElement().asString().contains("Mach");
+      for (UnitSystem units : UnitSystem.values()) {
+        String text = loss.working(units).toText();
+        assertThat(text.contains("So near to choking the flow hardly tells the pressure"))
+            .as("%s %s %s", equation, units, less)
+            .isEqualTo(units == UnitSystem.SI ? si : us);
+        assertThat(text).contains(loss.warnings(units).get(0));
+      }
+    }
+  }
 }

@@ -78,14 +78,15 @@ class NonReturnValveTest {
     assertThat(second.hasNonReturnValve()).isTrue();
     assertThat(second).hasToString("room 2 gives nothing, its non-return valve is shut");
     assertThat(both.at("room 2")).isGreaterThan(psig(110.0).pressure());
-    assertThat(both.deadLegs()).extracting(BranchFlow::name).containsExactly("south");
+    assertThat(both.deadLegs()).as("a compressor that stands by is no dead leg").isEmpty();
+    assertThat(both.standingBy()).extracting(BranchFlow::name).containsExactly("south");
     assertThat(both.through("south").massFlow().kilogramsPerSecond()).isZero();
-    assertThat(both.through("south").dead()).isTrue();
+    assertThat(both.through("south").dead()).isFalse();
+    assertThat(both.through("south").standsBy()).isTrue();
     assertThat(both.through("north").dead()).isFalse();
     assertThat(both.working().toText())
         .contains("room 2 gives nothing: its node stands at")
-        .contains(
-            "No air flows through south: no tool that runs and no supply that gives lies beyond");
+        .contains("No air flows through south: the supply beyond is idle.");
     Pencil.check(both);
     Completeness.check(both);
   }
@@ -158,7 +159,8 @@ class NonReturnValveTest {
         .extracting(SupplyFlow::node)
         .containsExactly("room 2", "room 3");
     assertThat(result.idleSupplies()).noneMatch(SupplyFlow::exhausted);
-    assertThat(result.deadLegs()).extracting(BranchFlow::name).containsExactly("south", "third");
+    assertThat(result.deadLegs()).isEmpty();
+    assertThat(result.standingBy()).extracting(BranchFlow::name).containsExactly("south", "third");
   }
 
   /** Three supplies, each lower than the one before: those whose node stays above them are shut, one after another. */
@@ -262,6 +264,19 @@ class NonReturnValveTest {
     // with the tool at the old bench on, the loop carries air
     NetworkResult.Solved used = solved(builder.tool("y", tool("sander", 10.0)).build());
     assertThat(used.deadLegs()).extracting(BranchFlow::name).containsExactly("valve");
+  }
+
+  /** A spur at the header of a compressor that stands by is a dead leg, the header is not. */
+  @Test
+  void a_spur_at_the_header_of_an_idle_supply_is_a_dead_leg_and_the_header_is_not() {
+    NetworkResult.Solved result = solved(rooms(100.0)
+        .supply("room 2", Supply.fixed(psig(90.0)))
+        .line("spur", "room 2", "old bench", pipe(15.8, 6.0))
+        .build());
+    assertThat(result.idleSupplies()).extracting(SupplyFlow::node).containsExactly("room 2");
+    assertThat(result.deadLegs()).extracting(BranchFlow::name).containsExactly("spur");
+    assertThat(result.standingBy()).extracting(BranchFlow::name).containsExactly("south");
+    Pencil.check(result);
   }
 
   private static double between(Random random, double least, double most) {

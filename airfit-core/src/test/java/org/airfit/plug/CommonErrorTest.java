@@ -6,7 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.airfit.Pencil;
 import org.airfit.internal.ReadingDensity;
 import org.airfit.internal.Statistics;
@@ -224,6 +226,61 @@ class CommonErrorTest {
       assertThat(odd.working().toText())
           .contains("Limits are no scatter", "added up over e in small equal steps", "is least");
     }
+  }
+
+  /** Student's t, its height found by adding up, so that the whole is 1. */
+  private static double student(double x, double sigma, double freedom) {
+    double whole = 0.0;
+    for (int i = -200_000; i <= 200_000; i++) {
+      whole += 0.001 * Math.pow(1.0 + 1.0e-6 * i * i / freedom, -0.5 * (freedom + 1.0));
+    }
+    return Math.pow(1.0 + x * x / (sigma * sigma * freedom), -0.5 * (freedom + 1.0))
+        / (sigma * whole);
+  }
+
+  private static List<Double> printed(String working, String pattern) {
+    return Pattern.compile(pattern)
+        .matcher(working)
+        .results()
+        .map(found -> Double.parseDouble(found.group(1)))
+        .toList();
+  }
+
+  @Test
+  void the_sum_over_the_calipers_error_follows_from_the_numbers_that_the_working_prints() {
+    double[][] pieces = {
+      {11.93, 16.25}, {11.96, 16.34}, {11.91, 16.29}, {11.97, 16.38}, {11.94, 16.22}
+    };
+    double[] off = {11.92 - 11.942, 16.27 - 16.296};
+    KnownPlugs known = KnownPlugs.of("heron", Instrument.DIGITAL_CALIPER);
+    for (int i = 0; i < pieces.length; i++) {
+      known = known.with(new KnownPiece(
+          "piece " + i,
+          Map.of(
+              Dimension.TIP_DIAMETER, mm(pieces[i][0]), Dimension.TIP_LENGTH, mm(pieces[i][1]))));
+    }
+    PlugProfile heron = known.toProfile(Source.measured("a drawer")).build();
+    String working = Identifier.of(ReferenceSet.of("drawer", List.of(heron)))
+        .identify(List.of(
+            PlugReading.of(Dimension.TIP_DIAMETER, Instrument.DIGITAL_CALIPER, mm(11.92)),
+            PlugReading.of(Dimension.TIP_LENGTH, Instrument.DIGITAL_CALIPER, mm(16.27))))
+        .working()
+        .toText();
+    List<Double> sigma = printed(working, "without e, = ([0-9.]+) mm");
+    List<Double> freedom = printed(working, "\\(σ/s\\)⁴ = ([0-9.]+) degrees of freedom");
+    double c = printed(working, "mm\\)/\\(([0-9.]+) mm\\)").get(0);
+    assertThat(freedom).hasSize(2);
+    double sum = 0.0;
+    for (int i = -20; i <= 20; i++) {
+      double e = 0.003 * i;
+      double product = Math.exp(-0.5 * e * e / (c * c)) / (c * Math.sqrt(2.0 * Math.PI));
+      for (int j = 0; j < off.length; j++) {
+        product *= student(off[j] - e, sigma.get(j), freedom.get(j));
+      }
+      sum += 0.003 * product;
+    }
+    assertThat(Math.log(sum))
+        .isCloseTo(printed(working, "equal steps: ln F = ([0-9.]+)\\.").get(0), within(1.0e-3));
   }
 
   @Test

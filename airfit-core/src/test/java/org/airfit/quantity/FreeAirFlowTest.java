@@ -52,7 +52,7 @@ class FreeAirFlowTest {
         .isThrownBy(() -> FreeAirFlow.parse(text))
         .withMessageStartingWith("\"" + text + "\": ")
         .withMessageContaining(reason)
-        .withMessageContaining("accepted: a number and one of scfm (60 °F)")
+        .withMessageContaining("the units are scfm (60 °F)")
         .satisfies(wrong -> assertThat(wrong.position()).isEqualTo(text.indexOf(' ') + 1));
   }
 

@@ -210,7 +210,7 @@ class RunQuestionsTest {
     // of nothing, not more than a tenth is lost
     assertThat(balance.cautions())
         .extracting(Caution::title)
-        .containsExactly("More pressure at the supply is no cure");
+        .containsExactly("More pressure at the supply does not help");
   }
 
   @Test

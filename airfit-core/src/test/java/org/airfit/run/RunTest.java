@@ -204,7 +204,7 @@ class RunTest {
     assertThat(starved.<Boolean>fold(d -> false, s -> true)).isTrue();
     assertThat(delivered.cautions())
         .extracting(c -> c.title())
-        .contains("More pressure at the supply is no cure");
+        .contains("More pressure at the supply does not help");
     assertThat(starved.cautions()).isNotEmpty().isSubsetOf(delivered.cautions());
     assertThat(delivered.working().toText())
         .contains("wall coupling", "hose", "tool coupling", "Re");

@@ -359,7 +359,7 @@ class SafetyRuleTest {
         .hasToString(
             "Hose failure protection: A hose of more than 1/2 in inside diameter needs a"
                 + " device at the source or branch that cuts the flow if it fails (US construction"
-                + " work). Here: 3/4 in of bore, asked for above 1/2 in. [29 CFR 1926.302(b)(7) (handbook)]");
+                + " work). Here: 3/4 in of bore, asked for above 1/2 in. [29 CFR 1926.302(b)(7) (text of the rule)]");
   }
 
   /** A missing pressure must not pass for one that nobody told. */

@@ -44,7 +44,7 @@ class SafetyRulesTest {
         .extracting(Caution::toString)
         .contains(
             "rule 7: No more than the yard allows, at a gun. Here: 1.6 bar(g) against at most 1.5"
-                + " bar(g). [Tern Creek yard, rule 7 (handbook)]");
+                + " bar(g). [Tern Creek yard, rule 7 (text of the rule)]");
     assertThat(all.cautions(Situation.describe().cleaning(bar(1.5)).build()))
         .extracting(Caution::title)
         .doesNotContain("rule 7");
@@ -154,7 +154,7 @@ class SafetyRulesTest {
         "US,,,y,,,,,,,,z,read | row 2, column citation: was empty",
         "US,x,,,,,,,,,,z,read | row 2, column text: was empty; say what the rule demands",
         "US,x,,y,,,,,,,,,read | row 2, column source: was empty",
-        "US,x,,y,,,,,,,,z,hearsay | row 2, column basis: was \"hearsay\"; accepted: read, standard",
+        "US,x,,y,,,,,,,,z,hearsay | row 2, column basis: was \"hearsay\"; accepted: read, law, standard",
         "US,x,,y,pressure,<,30,psi,,,,z,read | row 2, column quantity: was \"pressure\"; accepted: cleaning",
         "US,x,,y,,<,30,psi,,,,z,read | row 2, column quantity: was empty, but the rule has a limit",
         "US,x,,y,cleaning pressure,=<,30,psi,,,,z,read | row 2, column operator: was \"=<\"; accepted: <, <=, >, >=",
@@ -270,7 +270,7 @@ class SafetyRulesTest {
         .build();
     Caution caution = SafetyRules.usFederal().cautions(receiver).get(0);
     assertThat(caution.title()).isEqualTo("Receiver protection");
-    assertThat(caution.source().basis()).isEqualTo(Basis.HANDBOOK);
+    assertThat(caution.source().basis()).isEqualTo(Basis.REGULATION);
     assertThat(caution.source().citation())
         .isEqualTo(
             "29 CFR 1917.155; 29 CFR 1910.169(b)(3) (from memory); 30 CFR 56.13011 and 57.13011");

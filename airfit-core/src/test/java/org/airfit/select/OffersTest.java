@@ -22,6 +22,7 @@ import org.airfit.quantity.NominalThreadSize;
 import org.airfit.quantity.Temperature;
 import org.airfit.run.Run;
 import org.airfit.safety.Medium;
+import org.airfit.working.UnitSystem;
 import org.junit.jupiter.api.Test;
 
 /** Least money now, least money in a year, most margin: on jobs small enough to reckon by hand, and by brute force. */
@@ -229,6 +230,20 @@ class OffersTest {
             "No offer for the least money in a year: electricity is priced in USD, the catalogue in EUR");
     assertThat(inAYearAt(job, 7.99)).isEmpty();
     assertThat(inAYearAt(job, 8.0)).isPresent();
+  }
+
+  /** 7 bar are 101.5 psi: on a sheet in US units nothing is told in bar. */
+  @Test
+  void a_plant_that_cannot_feed_the_job_is_told_in_the_units_of_the_sheet() {
+    PlantYear year = new PlantYear(
+        plant(7.0, "0.2 EUR"), year(1.0, 0.0).flow(), year(1.0, 0.0).leakPerJoint());
+    Offers offers = Offers.of(Shelf.job().build(), catalogue(true), year);
+    assertThat(offers.remarks(UnitSystem.US))
+        .anyMatch(remark -> remark.startsWith("No offer for the least money in a year: the plant")
+            && remark.contains("to 101.5 psia")
+            && !remark.contains("bar"));
+    assertThat(offers.remarks())
+        .anyMatch(remark -> remark.contains("to 7 bar(a)") && !remark.contains("psi"));
   }
 
   private static Optional<Offer> inAYearAt(Requirement job, double bar) {

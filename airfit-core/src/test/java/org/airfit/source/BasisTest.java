@@ -14,6 +14,7 @@ class BasisTest {
     assertThat(Basis.values())
         .containsExactly(
             Basis.STANDARD,
+            Basis.REGULATION,
             Basis.HANDBOOK,
             Basis.DERIVED,
             Basis.MEASURED,

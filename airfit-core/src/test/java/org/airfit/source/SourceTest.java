@@ -19,6 +19,7 @@ class SourceTest {
   static Stream<Arguments> factories() {
     return Stream.of(
         factory(Source::standard, Basis.STANDARD, "standard"),
+        factory(Source::regulation, Basis.REGULATION, "text of the rule"),
         factory(Source::handbook, Basis.HANDBOOK, "handbook"),
         factory(Source::derived, Basis.DERIVED, "derived"),
         factory(Source::measured, Basis.MEASURED, "measured"),

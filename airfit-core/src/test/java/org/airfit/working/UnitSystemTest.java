@@ -84,7 +84,8 @@ class UnitSystemTest {
   @ParameterizedTest
   @CsvSource({
     "30 ft, 30 ft, 9.144 m",
-    "10 m, 32.81 ft, 10 m",
+    "10 m, 32.8 ft, 10 m",
+    "400 m, 1312 ft, 400 m",
     "6 in, 0.5 ft, 0.1524 m",
   })
   void a_length_is_said_in_each_system(String typed, String us, String si) {

@@ -16,6 +16,7 @@ import java.nio.file.attribute.PosixFileAttributeView;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
@@ -110,6 +111,24 @@ public final class Disk {
       Path named = beside(path, name);
       read.add(named);
       return Optional.of(named);
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * Reads the settings of the shop whose job it is: {@code letterhead.json} in the folder of the job, or if there is none in
+   * that of another file that was read for it, such as the catalogue.
+   *
+   * @param read the files that were read for a job, the job first; takes the settings too
+   * @return the settings; empty where no such file is there
+   * @throws WrongFileException if something in it is refused
+   */
+  public static Optional<Shop> shop(Collection<Path> read) throws WrongFileException {
+    for (Path file : List.copyOf(read)) {
+      Path settings = file.resolveSibling(Shop.FILE);
+      if (Files.exists(settings)) {
+        return Optional.of(Shop.read(open(settings, "a settings file", read)));
+      }
     }
     return Optional.empty();
   }

@@ -1,6 +1,7 @@
 package org.airfit.files;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -16,6 +17,7 @@ import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.QuantityFormatException;
@@ -92,6 +94,29 @@ final class FlowFields {
     String whole = hose.get().label() + " hose"
         + (told.isPresent() ? ", " + item.field("wall", "").text().strip() : "");
     return Optional.of(item.build(() -> ConduitName.parse(whole)));
+  }
+
+  /** A bore wider than this [mm] is hardly meant on a run to one tool: our own choice. */
+  private static final double WIDEST = 155.0;
+
+  /** Keeps a word on a bore that is most likely a slip of its unit. */
+  static void remarkOnBore(Field item, ConduitRange conduit, List<String> remarks)
+      throws WrongFileException {
+    Optional<Field> bore = item.find("bore");
+    Length most = conduit.most().bore();
+    if (bore.isEmpty()
+        || (most.millimetres() <= WIDEST && most.compareTo(conduit.most().length()) < 0)) {
+      return;
+    }
+    remarks.add(
+        "\"" + Printable.line(bore.get().text().strip()) + "\" in " + bore.get().place()
+            + " is a bore of " + most.format(LengthUnit.INCH) + " ("
+            + most.format(LengthUnit.MILLIMETRE)
+            + ")"
+            + (most.millimetres() > WIDEST
+                ? ", wider than a run to one tool ever is"
+                : ", as wide as the pipe is long")
+            + ": look at its unit again.");
   }
 
   /** A wall that has one roughness to calculate with, by its whole name. */

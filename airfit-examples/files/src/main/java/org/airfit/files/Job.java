@@ -15,6 +15,7 @@ import org.airfit.select.Requirement;
  * What a customer asks.
  *
  * @param title the job in a line
+ * @param label what the shop files it by
  * @param customer whose job it is
  * @param toolName the tool
  * @param catalogue the profiles and parts to work with
@@ -31,6 +32,7 @@ import org.airfit.select.Requirement;
  */
 public record Job(
     String title,
+    JobLabel label,
     String customer,
     String toolName,
     ShopCatalogue catalogue,
@@ -49,6 +51,7 @@ public record Job(
    * Copies the list; refuses what is null.
    *
    * @param title the job in a line
+   * @param label what the shop files it by
    * @param customer whose job it is
    * @param toolName the tool
    * @param catalogue the profiles and parts to work with
@@ -65,6 +68,7 @@ public record Job(
    */
   public Job {
     Objects.requireNonNull(title, "title");
+    Objects.requireNonNull(label, "label");
     Objects.requireNonNull(customer, "customer");
     Objects.requireNonNull(toolName, "toolName");
     Objects.requireNonNull(catalogue, "catalogue");
@@ -89,6 +93,7 @@ public record Job(
   public Job withRequirement(Requirement asked) {
     return new Job(
         title,
+        label,
         customer,
         toolName,
         catalogue,

@@ -1,8 +1,10 @@
 package org.airfit.files;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.airfit.air.AirState;
@@ -81,6 +83,7 @@ public final class NetworkFile {
   private final List<NetworkJob.Branch> branches = new ArrayList<>();
   private final List<NetworkJob.Drop> drops = new ArrayList<>();
   private final Set<String> junctions = new HashSet<>();
+  private final Map<String, String> supplyNames = new HashMap<>();
   private final List<Field> leaving = new ArrayList<>();
   private final List<NetworkJob.Leak> leaks = new ArrayList<>();
   private @Nullable Head head;
@@ -156,6 +159,7 @@ public final class NetworkFile {
         branches,
         drops,
         leaks,
+        supplyNames,
         known.units.orElse(typed == null ? UnitSystem.SI : typed));
   }
 
@@ -210,8 +214,11 @@ public final class NetworkFile {
   private void supply(Field row) throws WrongFileException {
     Head known = head(file);
     row.find("medium"); // refused above unless it is compressed air
-    row.find("name"); // for people; the junction is what counts
+    Optional<Field> name = row.find("name"); // for people; the junction is what counts
     String to = row.field("to", "the junction it feeds").text();
+    if (name.isPresent()) {
+      supplyNames.put(to, name.get().text().strip());
+    }
     Optional<Field> cutOut = row.find("cutOut");
     // flow has what a compressor holds at least; the rules take what it holds at most
     Field told = row.field(cutOut.isPresent() ? "cutIn" : "pressure", Accepted.GAUGE);

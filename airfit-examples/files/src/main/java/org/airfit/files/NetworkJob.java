@@ -1,6 +1,7 @@
 package org.airfit.files;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.airfit.air.AirState;
@@ -25,6 +26,7 @@ import org.airfit.working.UnitSystem;
  * @param branches its pipes and parts, in the order of the file
  * @param drops its drops, in the order of the file; the first tools of the network are theirs, in this order
  * @param leaks its leaks, in the order of the file; the other tools of the network
+ * @param supplyNames what people call its supplies, by their junction; those without a name are missing
  * @param units the units of its sheet
  */
 public record NetworkJob(
@@ -36,6 +38,7 @@ public record NetworkJob(
     List<Branch> branches,
     List<Drop> drops,
     List<Leak> leaks,
+    Map<String, String> supplyNames,
     UnitSystem units) {
 
   /**
@@ -49,6 +52,7 @@ public record NetworkJob(
    * @param branches its pipes and parts, in the order of the file
    * @param drops its drops, in the order of the file; the first tools of the network are theirs, in this order
    * @param leaks its leaks, in the order of the file; the other tools of the network
+   * @param supplyNames what people call its supplies, by their junction; those without a name are missing
    * @param units the units of its sheet
    */
   public NetworkJob {
@@ -60,7 +64,19 @@ public record NetworkJob(
     branches = List.copyOf(Objects.requireNonNull(branches, "branches"));
     drops = List.copyOf(Objects.requireNonNull(drops, "drops"));
     leaks = List.copyOf(Objects.requireNonNull(leaks, "leaks"));
+    supplyNames = Map.copyOf(Objects.requireNonNull(supplyNames, "supplyNames"));
     Objects.requireNonNull(units, "units");
+  }
+
+  /**
+   * Says which supply stands at a junction.
+   *
+   * @param junction the junction
+   * @return its name and the junction, such as "screw compressor (at room)"; without a name "the supply at room"
+   */
+  public String supplyAt(String junction) {
+    String name = supplyNames.get(Objects.requireNonNull(junction, "junction"));
+    return name == null ? "the supply at " + junction : name + " (at " + junction + ")";
   }
 
   /**

@@ -38,6 +38,8 @@ public record TypedUnits(Optional<UnitSystem> said, int us, int si) {
       "sameAs",
       "profile",
       "kind",
+      "number",
+      "date",
       "id",
       "marking",
       "source",

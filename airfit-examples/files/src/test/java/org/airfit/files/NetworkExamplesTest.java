@@ -30,7 +30,7 @@ class NetworkExamplesTest {
     return GaugePressure.of(solved.at(node), solved.atmosphere()).psi();
   }
 
-  /** The first holds 110 psig at least, the others 105 and 90: it gives all, and theirs are dead legs. */
+  /** The first holds 110 psig at least, the others 105 and 90: it gives all, and theirs stand by. */
   @Test
   void of_three_compressors_on_a_ring_the_highest_gives_what_little_is_taken()
       throws WrongFileException {
@@ -40,9 +40,12 @@ class NetworkExamplesTest {
     assertThat(solved.idleSupplies())
         .extracting(SupplyFlow::node)
         .containsExactly("south room", "shed");
-    assertThat(solved.deadLegs())
+    assertThat(solved.deadLegs()).extracting(BranchFlow::name).containsExactly("old shop");
+    assertThat(solved.standingBy())
         .extracting(BranchFlow::name)
-        .containsExactly("south header", "shed header", "old shop");
+        .containsExactly("south header", "shed header");
+    assertThat(job.supplyAt("south room")).isEqualTo("second machine (at south room)");
+    assertThat(job.supplyAt("nowhere")).isEqualTo("the supply at nowhere");
     assertThat(psig(solved, "north room")).isCloseTo(110.0, within(1.0e-6));
     assertThat(psig(solved, "old shop end")).isCloseTo(psig(solved, "W"), within(1.0e-6));
     assertThat(solved.supplies().get(0).given().kilogramsPerSecond())

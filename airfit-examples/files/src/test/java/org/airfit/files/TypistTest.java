@@ -180,6 +180,12 @@ class TypistTest {
             "\"reach\": \"longest\", \"part\": \"H-38\"",
             "line[5].reach: asks of a hose that is there",
             "leave out its part"),
+        // a profile that nobody knows, in place of a judgement that no socket takes it
+        Arguments.of(
+            "\"dropped\": true",
+            "\"dropped\": true, \"profilesInUse\": [\"gannet\", \"ganet\"]",
+            "conditions.profilesInUse[2]: \"ganet\" is no profile of this catalogue",
+            "nearest: gannet"),
         // a hose in words without its length
         Arguments.of(
             "\"reach\": \"10 m\"",
@@ -204,6 +210,48 @@ class TypistTest {
     String job = Files.readString(YARD.resolve("weak-sander.json"));
     assertThat(job).contains(typed);
     assertThat(refused(job.replace(typed, wrong))).hasMessageContainingAll(place, cure);
+  }
+
+  private List<String> remarks(String... changes) throws Exception {
+    String job = Files.readString(YARD.resolve("weak-sander.json"));
+    for (int i = 0; i < changes.length; i += 2) {
+      assertThat(job).contains(changes[i]);
+      job = job.replace(changes[i], changes[i + 1]);
+    }
+    String catalogue = Files.readString(YARD.resolve("catalogue.json"));
+    return JobFile.read(new Document(
+            "job.json",
+            Json.read("job.json", job),
+            name -> Document.of(name, Json.read(name, catalogue))))
+        .remarks();
+  }
+
+  /** 0.82 ft is 250 mm: 0.82 in was meant. It is read as typed, and told. */
+  @Test
+  void a_bore_in_a_unit_that_is_a_slip_gets_a_word() throws Exception {
+    assertThat(remarks()).noneMatch(remark -> remark.contains("bore"));
+    assertThat(remarks("\"bore\": \"20.9 mm\"", "\"bore\": \"0.82 ft\""))
+        .anyMatch(remark -> remark.startsWith("\"0.82 ft\" in line[")
+            && remark.contains(
+                "is a bore of 9.84 in (249.9 mm), wider than a run to one tool ever is"));
+  }
+
+  /** The second never sees more than the first leaves. */
+  @Test
+  void a_regulator_set_above_one_in_front_of_it_gets_a_word() throws Exception {
+    String coupling = "{\"kind\": \"coupling\", \"name\": \"coupling at the outlet\"}";
+    for (String set : new String[] {"7.9 bar(g)", "6.9 bar(g)"}) {
+      boolean isAbove = set.startsWith("7.9");
+      assertThat(remarks(
+                  coupling,
+                  "{\"kind\": \"regulator\", \"name\": \"in the bay\", \"set\": \"" + set + "\"}, "
+                      + coupling)
+              .stream()
+              .anyMatch(remark -> remark.contains("\"in the bay\" in line[")
+                  && remark.contains("is set higher than")
+                  && remark.contains("never has so much to hold")))
+          .isEqualTo(isAbove);
+    }
   }
 
   @Test

@@ -71,4 +71,13 @@ final class CommandLine {
     return Path.of(
         String.valueOf(file.getFileName()).replaceFirst("(" + ending + ")?$", "") + ".html");
   }
+
+  /** A further page beside a page: the same name with an addition before the ending. */
+  static Path beside(Path page, String addition) {
+    String name = String.valueOf(page.getFileName());
+    int point = name.lastIndexOf('.');
+    return page.resolveSibling(point <= 0
+        ? name + addition
+        : name.substring(0, point) + addition + name.substring(point));
+  }
 }

@@ -1,9 +1,18 @@
 package org.airfit.jobsheet;
 
+import java.util.Arrays;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.airfit.files.Printable;
+import org.airfit.plug.Dimension;
 
 /** What all pages are written with. */
 final class Html {
+
+  /** The symbols of a plug's sizes, such as "D_c": no other text has a letter, a line and a letter. */
+  private static final Pattern SYMBOL = Pattern.compile("\\b(" + Arrays.stream(Dimension.values())
+      .map(Dimension::symbol)
+      .collect(Collectors.joining("|")) + ")\\b");
 
   private Html() {}
 
@@ -16,20 +25,30 @@ final class Html {
         .replace("\"", "&quot;");
   }
 
+  /** A text as it is shown, the index of a symbol set low. */
+  static String shown(String text) {
+    return SYMBOL.matcher(escaped(text)).replaceAll(symbol -> {
+      String found = symbol.group(1);
+      return found.charAt(0) + "<sub>" + found.substring(2) + "</sub>";
+    });
+  }
+
   /** Writes a text in an element; the tag may carry attributes. */
   static void element(StringBuilder out, String tag, String text) {
-    out.append('<').append(tag).append('>').append(escaped(text)).append("</");
+    out.append('<').append(tag).append('>').append(shown(text)).append("</");
     out.append(tag.replaceFirst(" .*", "")).append(">\n");
   }
 
-  /** Begins a page that needs nothing but itself. */
-  static void head(StringBuilder out, String title, String style, String heading, String forWhom) {
+  /** Writes a list of facts: a name and what is said of it. */
+  static void fact(StringBuilder out, String name, String said) {
+    out.append("<dt>").append(shown(name)).append("</dt><dd>").append(shown(said)).append("</dd>\n");
+  }
+
+  /** Begins a page that needs nothing but itself; its top stands open. */
+  static void head(StringBuilder out, String title, String style) {
     out.append("<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
     out.append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
-    element(out, "title", title);
-    out.append("<style>\n").append(style).append("</style>\n</head>\n<body>\n<main>\n<header>\n");
-    element(out, "h1", heading);
-    element(out, "div class=\"quiet\"", forWhom);
-    out.append("</header>\n");
+    out.append("<title>").append(escaped(title)).append("</title>\n");
+    out.append("<style>\n").append(style).append("</style>\n</head>\n<body>\n");
   }
 }

@@ -2,6 +2,8 @@ package org.airfit.jobsheet;
 
 import java.io.PrintStream;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -14,32 +16,43 @@ import org.airfit.files.Refusal;
 final class JobProgram {
 
   private static final String USAGE =
-      "give a job file, and where the page should go if not beside you: JOB.json [PAGE.html]; for a network sheet:"
-          + " network NETWORK.csv [PAGE.html]; to check a reference set: set SET.csv|SET.json [OUT]; for what goes between"
-          + " two ends: joint END END; to be asked: interview [START.json] CATALOGUE.json NEW-JOB.json";
+      "give a job file, and where the page should go if not beside you: JOB.json [PAGE.html]; what"
+          + " it rests on goes beside it; for a network sheet: network NETWORK.csv [PAGE.html]; to check a"
+          + " reference set: set SET.csv|SET.json [OUT]; for what goes between two ends: joint END END; to be asked: interview [START.json] CATALOGUE.json NEW-JOB.json";
 
   private JobProgram() {}
 
   static int run(String[] args, PrintStream out, PrintStream err) {
+    return run(args, LocalDate.now(ZoneId.systemDefault()), out, err);
+  }
+
+  /** The same on a day: the date of a sheet whose job tells none. */
+  static int run(String[] args, LocalDate today, PrintStream out, PrintStream err) {
     return CommandLine.run(args, USAGE, err, () -> {
       Path job = CommandLine.path(args[0], USAGE);
       Path page =
           args.length == 2 ? CommandLine.path(args[1], USAGE) : CommandLine.pageOf(job, "\\.json");
+      Path reasons = CommandLine.beside(page, "-reasons");
       List<Path> files = new ArrayList<>();
       Optional<Refusal> refusal = Disk.refusal(job, files);
       Disk.requireOther(page, files);
       if (refusal.isPresent()) {
-        Disk.write(page, Printable.lines(RefusalSheet.page(refusal.get())));
+        Letterhead head = new Letterhead(Disk.shop(files), Optional.empty(), Optional.of(today));
+        Disk.write(page, Printable.lines(RefusalSheet.page(refusal.get(), head)));
         out.print(RefusalSheet.text(refusal.get()));
         return;
       }
       Job read = Disk.job(job, files);
+      Letterhead head = Letterhead.of(Disk.shop(files), read.label(), today);
       Disk.requireOther(page, files);
+      Disk.requireOther(reasons, files);
       JobSheet sheet = JobSheet.of(read);
       String text = TextSheet.of(sheet);
-      Disk.write(page, PageSheet.of(sheet));
+      Disk.write(page, PageSheet.of(sheet, head, Optional.of(String.valueOf(reasons.getFileName()))));
+      Disk.write(reasons, PageReasons.of(sheet, head));
       out.print(text);
-      out.println("The same for the printer: " + CommandLine.shown(page));
+      out.println("To hand over: " + CommandLine.shown(page));
+      out.println("What it rests on, and the working: " + CommandLine.shown(reasons));
     });
   }
 }

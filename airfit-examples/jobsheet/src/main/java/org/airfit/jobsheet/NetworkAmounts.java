@@ -39,8 +39,8 @@ record NetworkAmounts(UnitSystem units) {
   /** An absolute pressure such as that of the atmosphere. */
   String absolute(AbsolutePressure pressure) {
     return units.either(
-        pressure.format(PressureUnit.BAR),
-        pressure.format(PressureUnit.PSI, 1) + " (" + pressure.format(PressureUnit.BAR) + ")");
+        pressure.format(PressureUnit.BAR, 3),
+        pressure.format(PressureUnit.PSI, 1) + " (" + pressure.format(PressureUnit.BAR, 3) + ")");
   }
 
   /** A pressure that parts what is told from what is not, in words of both systems. */

@@ -18,31 +18,32 @@ public final class NetworkPage {
   private static final double MUCH_PASCALS = 2.0e4;
 
   private static final String STYLE = """
-      @page { margin: 10mm 13mm; }
-      * { box-sizing: border-box; }
-      body { font: 8.3pt/1.28 Georgia, "DejaVu Serif", serif; color: #1d2429; background: #fff; margin: 0; }
-      main { max-width: 184mm; margin: 0 auto; }
-      header { border-bottom: 2pt solid #1d2429; padding-bottom: 1.5mm; margin-bottom: 3mm; }
-      h1 { font-size: 15pt; line-height: 1.2; margin: 0 0 0.5mm; }
-      h2 { font-size: 10pt; margin: 2.2mm 0 0.6mm; break-after: avoid; }
-      p { margin: 0 0 1mm; }
-      .quiet { color: #46525a; }
-      table { border-collapse: collapse; width: 100%; margin: 0 0 1.5mm; font-size: 8pt; }
-      th, td { text-align: left; vertical-align: top; padding: 0.4mm 2.5mm 0.4mm 0; }
-      th, td { border-bottom: 0.5pt solid #c6cdd1; }
-      th { border-bottom: 1pt solid #1d2429; }
-      td.n, th.n { text-align: right; white-space: nowrap; }
-      table.short { font-size: 8.3pt; border: 1pt solid #1d2429; }
-      table.short th { border: 0; white-space: nowrap; padding: 0.5mm 3mm; }
-      table.short td { border: 0; }
-      .unmet { font-weight: bold; }
-      tr.quiet td { border: 0; font-size: 7pt; padding-bottom: 0; }
-      ul, ol { margin: 0 0 1mm; padding-left: 5mm; }
-      .before { border: 1pt solid #1d2429; padding: 1.5mm 3mm 0.5mm; margin-top: 3mm; break-inside: avoid; }
-      .before h2 { margin-top: 0; }
-      .before p { margin: 0 0 1mm; font-size: 8pt; }
-      cite { color: #46525a; font-size: 7.5pt; font-style: normal; }
-      footer { border-top: 0.5pt solid #1d2429; margin-top: 3mm; padding-top: 1mm; font-size: 7.5pt; color: #46525a; }
+      .top { padding-top: 16px; }
+      .top h1 { margin: 0; }
+      .heading { border-bottom: 3px solid var(--line); padding-bottom: 6px; margin-bottom: 10px; }
+      .heading p { margin: 0; }
+      .wide table { min-width: 34em; }
+      .care { border: 1.5px solid var(--line); padding: 8px 14px 4px; margin-top: 16px; }
+      .care h2 { margin-top: 0; }
+      .first { font-size: 1.1em; font-weight: bold; }
+      .wide td.n + td { padding-left: 12px; }
+      @media print {
+        body { font-size: 8.4pt; line-height: 1.24; }
+        .heading { padding-bottom: 1mm; margin-bottom: 2mm; border-bottom-width: 2pt; }
+        h2 { font-size: 10.5pt; margin: 2mm 0 .5mm; }
+        h1 { font-size: 14pt; }
+        p, ul, ol, dl.facts, table { margin-bottom: 1mm; }
+        th, td { padding: .3mm 2mm .3mm 0; }
+        li { margin-bottom: .2mm; }
+        dl.facts { grid-template-columns: 24mm 1fr; gap: .3mm 3mm; }
+        .wide { overflow: visible; }
+        .wide table { min-width: 0; }
+        .care { padding: 1.2mm 3mm .4mm; margin-top: 2mm; border-width: 1pt; }
+        .care .cautions { columns: 2; column-gap: 5mm; }
+        .care .cautions p { margin-bottom: .5mm; break-inside: avoid; }
+        .care { font-size: 8pt; line-height: 1.18; }
+        .bottom { font-size: 7.5pt; }
+      }
       """;
 
   private final StringBuilder out = new StringBuilder();
@@ -66,31 +67,34 @@ public final class NetworkPage {
   }
 
   private void write(NetworkSheet sheet) {
-    Html.head(
-        out,
-        "Network: " + sheet.job().title(),
-        STYLE,
-        sheet.job().title(),
-        "Network sheet for " + sheet.job().customer());
-    out.append("<table class=\"short\">\n");
-    for (Answer line : NetworkWords.inShort(sheet)) {
-      out.append("<tr><th>").append(escaped(line.what())).append("</th><td>");
-      out.append(escaped(line.answer())).append("</td></tr>\n");
-    }
-    out.append("</table>\n");
+    String title = sheet.job().title();
+    Html.head(out, "Network: " + title, PageStyle.of("Network, " + title, STYLE));
+    out.append("<header class=\"top\">\n<div class=\"heading\">\n");
+    element("h1", title);
+    element("p", "Network sheet for " + sheet.job().customer());
+    out.append("</div>\n</header>\n<main>\n");
+    element("h2", "In short");
+    out.append("<dl class=\"facts\">\n");
+    NetworkWords.inShort(sheet)
+        .forEach(line -> Html.fact(out, line.what(), InWords.capital(line.answer())));
+    out.append("</dl>\n");
     drops(sheet);
     branches(sheet);
     lists(sheet);
-    out.append("<section class=\"before\">\n");
+    out.append("<section class=\"care\">\n");
     element("h2", "Before anyone works on it");
-    for (Caution caution : sheet.cautions()) {
+    List<Caution> cautions = sheet.cautions();
+    element("p class=\"first\"", cautions.get(0).title() + ". " + cautions.get(0).text());
+    out.append("<div class=\"cautions\">\n");
+    for (Caution caution : cautions.subList(1, cautions.size())) {
       out.append("<p><strong>").append(escaped(caution.title())).append(".</strong> ");
-      out.append(escaped(caution.text())).append(" <cite>");
-      out.append(escaped(caution.source().toString())).append("</cite></p>\n");
+      out.append(escaped(caution.text())).append(" <span class=\"soft\">");
+      out.append(escaped(caution.source().toString())).append("</span></p>\n");
     }
-    out.append("</section>\n");
+    out.append("</div>\n");
+    out.append("</section>\n</main>\n");
     element(
-        "footer",
+        "footer class=\"bottom\"",
         "Pressures stand above an atmosphere of "
             + sheet.amounts().absolute(sheet.job().atmosphere())
             + "; free air is counted at "
@@ -102,20 +106,25 @@ public final class NetworkPage {
             + " friction;"
             + " the program prints the working of every branch."
             + NetworkWords.checked(sheet).map(checked -> " " + checked).orElse(""));
-    out.append("</main>\n</body>\n</html>\n");
+    out.append("</body>\n</html>\n");
   }
 
   private void drops(NetworkSheet sheet) {
     element("h2", "At the drops");
-    out.append("<table>\n<tr><th>drop</th><th>tool</th><th class=\"n\">needs</th>"
-        + "<th class=\"n\">all running</th><th></th><th class=\"n\">air it gets and wants</th>"
-        + "<th class=\"n\">19 of 20 times at least</th></tr>\n<tr class=\"quiet\"><td></td><td></td>"
-        + "<td class=\"n\">bar / psi (g)</td><td class=\"n\">bar / psi (g)</td><td></td>"
-        + "<td class=\"n\">" + sheet.job().units().either("L/s ANR", "scfm")
-        + "</td><td class=\"n\">bar / psi (g)</td></tr>\n");
+    String flow = sheet.job().units().either("L/s ANR", "scfm");
+    wide("At the drops");
+    out.append("<table>\n<thead><tr>");
+    heading("drop", "");
+    heading("tool", "");
+    heading("needs,<br>bar / psi (g)", "n");
+    heading("all running,<br>bar / psi (g)", "n");
+    heading("that is", "");
+    heading("gets / wants,<br>" + flow, "n");
+    heading("19 of 20 times<br>at least, bar / psi (g)", "n");
+    out.append("</tr></thead>\n<tbody>\n");
     for (NetworkSheet.DropAnswer answer : sheet.drops()) {
       out.append(answer.isEnough() ? "<tr>" : "<tr class=\"unmet\">");
-      cell(answer.drop().name(), false);
+      rowHead(answer.drop().name());
       cell(answer.drop().tool(), false);
       cell(both(answer.drop().needs().bar(), answer.drop().needs().psi()), true);
       cell(both(answer.flow().atTool().bar(), answer.flow().atTool().psi()), true);
@@ -127,7 +136,7 @@ public final class NetworkPage {
       cell(answer.usual().map(usual -> both(usual.bar(), usual.psi())).orElse("never runs"), true);
       out.append("</tr>\n");
     }
-    out.append("</table>\n");
+    out.append("</tbody>\n</table>\n</div>\n");
   }
 
   private static String both(double bar, double psi) {
@@ -138,26 +147,46 @@ public final class NetworkPage {
     return NetworkAmounts.number(sheet.amounts().flow(flow));
   }
 
+  /** Begins a table that moves sideways where the screen is narrow. */
+  private void wide(String label) {
+    out.append("<div class=\"wide\" role=\"region\" tabindex=\"0\" aria-label=\"Table: ")
+        .append(escaped(label))
+        .append("\">\n");
+  }
+
+  /** Heads a column; the words are our own and may hold a break. */
+  private void heading(String words, String kind) {
+    out.append("<th scope=\"col\"").append(kind.isEmpty() ? "" : " class=\"" + kind + "\"");
+    out.append('>').append(words).append("</th>");
+  }
+
+  private void rowHead(String text) {
+    out.append("<th scope=\"row\">").append(Html.shown(text)).append("</th>");
+  }
+
   private void cell(String text, boolean number) {
     out.append(number ? "<td class=\"n\">" : "<td>").append(escaped(text)).append("</td>");
   }
 
   private void branches(NetworkSheet sheet) {
     element("h2", "On the way there, all tools running");
-    out.append("<table>\n<tr><th>pipe or part</th><th>towards</th>"
-        + "<th class=\"n\">air, " + sheet.job().units().either("L/s ANR", "scfm")
-        + "</th><th class=\"n\">pressure loss, bar / psi</th><th class=\"n\">velocity and rule, "
-        + sheet.job().units().either("m/s", "ft/s") + "</th></tr>\n");
+    wide("On the way there");
+    out.append("<table>\n<thead><tr>");
+    heading("pipe or part", "");
+    heading("towards", "");
+    heading("air,<br>" + sheet.job().units().either("L/s ANR", "scfm"), "n");
+    heading("pressure loss,<br>bar / psi", "n");
+    heading("velocity and rule,<br>" + sheet.job().units().either("m/s", "ft/s"), "n");
+    out.append("</tr></thead>\n<tbody>\n");
     List<NetworkSheet.BranchAnswer> shown =
         sheet.branches().stream().filter(NetworkPage::isShown).toList();
     for (NetworkSheet.BranchAnswer branch : shown) {
       out.append(isMarked(branch) ? "<tr class=\"unmet\">" : "<tr>");
-      cell(
-          branch.flow().name()
-              + (branch.flow().chokes() ? " (chokes)" : "")
-              + (branch.flow().dead() ? " (dead leg)" : "")
-              + (branch.flow().shut() ? " (shut)" : ""),
-          false);
+      rowHead(branch.flow().name()
+          + (branch.flow().chokes() ? " (chokes)" : "")
+          + (branch.flow().dead() ? " (dead leg)" : "")
+          + (branch.flow().standsBy() ? " (stands by)" : "")
+            + (branch.flow().shut() ? " (shut)" : ""));
       cell(branch.velocity().isPresent() && isMain(branch) ? branch.flow().to() : "", false);
       cell(free(sheet, branch.flow().massFlow()), true);
       cell(
@@ -167,10 +196,10 @@ public final class NetworkPage {
       cell(branch.velocity().map(velocity -> velocity(sheet, velocity)).orElse(""), true);
       out.append("</tr>\n");
     }
-    out.append("</table>\n");
+    out.append("</tbody>\n</table>\n</div>\n");
     int left = sheet.branches().size() - shown.size();
     if (left > 0) {
-      out.append("<p class=\"quiet\">")
+      out.append("<p class=\"soft\">")
           .append(left + " drops and parts that each lose less than 0.2 bar are left out.")
           .append("</p>\n");
     }

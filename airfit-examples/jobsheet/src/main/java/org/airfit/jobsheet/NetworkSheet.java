@@ -284,7 +284,15 @@ public record NetworkSheet(
   }
 
   /** A pipe or part with its flow. */
-  record BranchAnswer(BranchFlow flow, Optional<PipeVelocity> velocity, boolean regulator) {}
+  record BranchAnswer(BranchFlow flow, Optional<PipeVelocity> velocity, boolean setsDown) {}
+
+  /** Whether a regulator leaves what it is set to; one that stands wide open only loses pressure. */
+  private boolean setsDown(NetworkJob.Branch branch, BranchFlow flow) {
+    return branch
+        .regulator()
+        .filter(regulator -> !regulator.isWideOpen(flow.massFlow(), job.supply().at(flow.inlet())))
+        .isPresent();
+  }
 
   List<BranchAnswer> branches() {
     List<BranchAnswer> answers = new ArrayList<>();
@@ -299,7 +307,7 @@ public record NetworkSheet(
                 .flatMap(duty -> branch
                     .pipe()
                     .map(pipe -> PipeVelocity.of(duty, pipe, flow.massFlow(), fastest))),
-            branch.regulator().isPresent()));
+            setsDown(branch, flow)));
       }
     }
     return answers;

@@ -53,7 +53,7 @@ public final class NetworkText {
     heading("On the way there");
     for (NetworkSheet.BranchAnswer branch : sheet.branches()) {
       line("  " + branch.flow().name() + ": " + flow(sheet, branch)
-          + (branch.regulator() ? ", set down by " : ", pressure loss ")
+          + (branch.setsDown() ? ", set down by " : ", pressure loss ")
           + sheet.amounts().loss(branch.flow().drop())
           + branch
               .velocity()
@@ -63,6 +63,7 @@ public final class NetworkText {
           + (branch.flow().chokes() ? ", chokes" : "")
           + (branch.flow().unsettled() ? ", stands at Re 2300" : "")
           + (branch.flow().dead() ? ", dead leg" : "")
+          + (branch.flow().standsBy() ? ", stands by" : "")
           + (branch.flow().shut() ? ", shut" : ""));
       branch.flow().warnings().forEach(warning -> line("      note: " + warning));
     }

@@ -7,7 +7,6 @@ import java.util.stream.Collectors;
 import org.airfit.files.NetworkJob;
 import org.airfit.network.BranchFlow;
 import org.airfit.network.NetworkResult;
-import org.airfit.network.SupplyFlow;
 import org.airfit.quantity.PressureDrop;
 
 /** The sentences of a network sheet that text and page share. */
@@ -111,9 +110,8 @@ final class NetworkWords {
       lines.add(
           new Answer(
               "Idle",
-              (one ? "the supply at " : "the supplies at ")
-                  + solved.idleSupplies().stream()
-                      .map(SupplyFlow::node)
+              solved.idleSupplies().stream()
+                      .map(supply -> sheet.job().supplyAt(supply.node()))
                       .collect(Collectors.joining(", "))
                   + (one
                       ? " gives nothing: the network stands above its pressure, and its non-return valve is shut."
@@ -124,7 +122,7 @@ final class NetworkWords {
         .forEach(supply -> lines.add(new Answer(
             "Flows back",
             sheet.amounts().flow(supply.takenBack())
-                + " into the supply at " + supply.node()
+                + " into " + sheet.job().supplyAt(supply.node())
                 + ", which has no non-return valve: fit one.")));
     if (!solved.shut().isEmpty()) {
       lines.add(new Answer(
@@ -141,6 +139,12 @@ final class NetworkWords {
                   .amounts()
                   .flow(solved.tools().get(sheet.job().drops().size() + i).massFlow())
               + ", day and night: mend it."));
+    }
+    if (!solved.standingBy().isEmpty()) {
+      lines.add(new Answer(
+          "Standing by",
+          solved.standingBy().stream().map(BranchFlow::name).collect(Collectors.joining(", "))
+              + ": no air flows through while the supply beyond is idle."));
     }
     if (!solved.deadLegs().isEmpty()) {
       lines.add(new Answer(

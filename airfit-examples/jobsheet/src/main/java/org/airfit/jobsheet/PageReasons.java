@@ -2,35 +2,103 @@ package org.airfit.jobsheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.airfit.drawing.PlugDrawing;
+import org.airfit.files.Printable;
+import org.airfit.joint.Seal;
 import org.airfit.plug.Identification;
 import org.airfit.plug.PlugProfile;
 import org.airfit.plug.ProfileCandidate;
 import org.airfit.plug.Residual;
 import org.airfit.run.ElementLoss;
 import org.airfit.run.RunResult;
+import org.airfit.safety.Caution;
 import org.airfit.select.Finding;
+import org.airfit.select.Joint;
+import org.airfit.select.Offer;
+import org.airfit.select.Part;
 import org.airfit.select.Proposal;
 import org.airfit.select.RuleOutcome;
 import org.airfit.select.Selection;
 import org.airfit.working.UnitSystem;
+import org.airfit.working.Working;
 
-/** The sides of the page behind the first: what its answers rest on, from the readings to the working. */
-final class PageReasons {
+/**
+ * What the answers of a job sheet rest on, from the readings to the working, as a page of its own: for whoever checks
+ * it. Its printed sides carry the job and their number.
+ */
+public final class PageReasons {
 
-  private final StringBuilder out;
+  private static final String STYLE = """
+      h1 { border-bottom: 3px solid var(--line); padding-bottom: 6px; }
+      .answer { font-size: 1.1em; border-left: 5px solid var(--run); padding: 2px 0 2px 12px; margin: 0 0 10px; }
+      .beside { display: flex; flex-wrap: wrap; gap: 0 24px; align-items: flex-start; }
+      .beside > div { flex: 1 1 240px; min-width: 0; }
+      .beside > div + div { flex: 0 0 auto; max-width: 100%; }
+      .beside figcaption { max-width: 100mm; }
+      dl.rules { margin: 0; }
+      dl.rules div { break-inside: avoid; border-bottom: 1px solid var(--hair); padding: 3px 0 4px; }
+      dl.rules dt { font-weight: bold; }
+      dl.rules dd { margin: 0; }
+      .unmet dd { font-weight: bold; }
+      """;
 
-  private PageReasons(StringBuilder out) {
-    this.out = out;
+  private final StringBuilder out = new StringBuilder();
+
+  private PageReasons() {}
+
+  /**
+   * Writes the page.
+   *
+   * @param sheet what is answered
+   * @return one HTML file that needs no other
+   */
+  public static String of(JobSheet sheet) {
+    return of(sheet, Letterhead.BLANK);
   }
 
-  static void write(JobSheet sheet, StringBuilder out) {
-    PageReasons reasons = new PageReasons(out);
-    reasons.plug(sheet);
-    reasons.thread(sheet);
-    reasons.now(sheet);
-    reasons.parts(sheet);
-    reasons.working(sheet);
+  /**
+   * Writes the page.
+   *
+   * @param sheet what is answered
+   * @param head the number of the job and the date
+   * @return one HTML file that needs no other
+   */
+  public static String of(JobSheet sheet, Letterhead head) {
+    Objects.requireNonNull(sheet, "sheet");
+    Objects.requireNonNull(head, "head");
+    if (sheet.refusal().isPresent()) {
+      return Printable.lines(RefusalSheet.page(sheet.refusal().get(), head));
+    }
+    PageReasons reasons = new PageReasons();
+    reasons.write(sheet, head);
+    return Printable.lines(reasons.out.toString());
+  }
+
+  private void write(JobSheet sheet, Letterhead head) {
+    String title = sheet.job().title();
+    Html.head(
+        out,
+        "What the job sheet rests on: " + title,
+        PageStyle.of(head.footer(title) + ", what it rests on", STYLE));
+    out.append("<header class=\"top\">\n");
+    element("h1", "What the job sheet rests on");
+    element(
+        "p",
+        title + ". For " + sheet.job().customer()
+            + head.number().map(number -> ". Job no. " + number).orElse("")
+            + head.date().map(date -> ". " + date).orElse("") + ".");
+    out.append("</header>\n<main>\n");
+    plug(sheet);
+    thread(sheet);
+    now(sheet);
+    parts(sheet);
+    cautions(sheet);
+    asRead(sheet);
+    working(sheet);
+    out.append("</main>\n</body>\n</html>\n");
   }
 
   private void element(String tag, String text) {
@@ -57,11 +125,12 @@ final class PageReasons {
     sheet
         .job()
         .atHand()
-        .ifPresent(hand -> element("p class=\"quiet\"", "It is from: " + hand.where() + "."));
-    out.append("<table>\n<tr><th>it may be</th><th class=\"n\">chance</th></tr>\n");
+        .ifPresent(hand -> element("p class=\"soft\"", "It is from: " + hand.where() + "."));
+    out.append("<table>\n<thead><tr><th scope=\"col\">it may be</th>")
+        .append("<th scope=\"col\" class=\"n\">chance</th></tr></thead>\n<tbody>\n");
     InWords.chances(plug).forEach((what, chance) -> row(what, Amounts.percent(chance)));
-    out.append("</table>\n");
-    element("p class=\"quiet\"", InWords.takenForGranted(plug, sheet.units()));
+    out.append("</tbody>\n</table>\n");
+    element("p class=\"soft\"", InWords.takenForGranted(plug, sheet.units()));
     ProfileCandidate best = plug.candidates().get(0);
     if (!best.residuals().isEmpty()) {
       element("p", "How the readings lie to " + best.profile().displayName() + ":");
@@ -79,7 +148,7 @@ final class PageReasons {
     drawn(plug).stream()
         .filter(profile -> PlugDrawing.missing(profile).isEmpty())
         .forEach(profile -> {
-          out.append("<figure class=\"scale\">\n")
+          out.append("<figure class=\"scale\" tabindex=\"0\">\n")
               .append(PlugDrawing.of(profile, sheet.units()).svg());
           element(
               "figcaption",
@@ -101,7 +170,7 @@ final class PageReasons {
   }
 
   private void row(String what, String number) {
-    out.append("<tr><td>").append(Html.escaped(what)).append("</td><td class=\"n\">");
+    out.append("<tr><th scope=\"row\">").append(Html.shown(what)).append("</th><td class=\"n\">");
     out.append(Html.escaped(number)).append("</td></tr>\n");
   }
 
@@ -110,7 +179,7 @@ final class PageReasons {
       element("h2", "Its thread");
       element("p class=\"answer\"", InWords.capital(thread.inWords(sheet.units())) + ".");
       thread.cautions().forEach(caution -> element("p", caution.text()));
-      element("p class=\"quiet\"", "Read: " + thread.readings().inWords(sheet.units()) + ".");
+      element("p class=\"soft\"", "Read: " + thread.readings().inWords(sheet.units()) + ".");
     });
   }
 
@@ -154,20 +223,21 @@ final class PageReasons {
 
   private void shares(RunResult result, UnitSystem units) {
     List<ElementLoss> shares = result.fold(RunResult.Delivered::shares, RunResult.Starved::before);
-    out.append("<table>\n<tr><th>where pressure is lost</th><th class=\"n\">pressure loss</th>"
-        + "<th class=\"n\">share</th><th class=\"n\">gain without it</th></tr>\n");
+    out.append("<table>\n<thead><tr><th scope=\"col\">where pressure is lost</th>")
+        .append("<th scope=\"col\" class=\"n\">pressure<br>loss</th><th scope=\"col\" class=\"n\">share</th>")
+        .append("<th scope=\"col\" class=\"n\">gain<br>without it</th></tr></thead>\n<tbody>\n");
     for (ElementLoss share : shares) {
-      out.append("<tr><td>").append(Html.escaped(share.name()));
+      out.append("<tr><th scope=\"row\">").append(Html.shown(share.name()));
       share
           .warnings(units)
-          .forEach(warning -> out.append("<br><span class=\"quiet\">")
-              .append(Html.escaped(warning))
+          .forEach(warning -> out.append("<br><span class=\"soft\">")
+              .append(Html.shown(warning))
               .append("</span>"));
-      out.append("</td><td class=\"n\">").append(units.say(share.drop()));
+      out.append("</th><td class=\"n\">").append(units.say(share.drop()));
       out.append("</td><td class=\"n\">").append(Amounts.share(share.fraction()));
       out.append("</td><td class=\"n\">").append(units.say(share.gain())).append("</td></tr>\n");
     }
-    out.append("</table>\n");
+    out.append("</tbody>\n</table>\n");
   }
 
   private void parts(JobSheet sheet) {
@@ -180,7 +250,7 @@ final class PageReasons {
     selection.fold(
         fitting -> {
           element("p class=\"answer\"", InWords.arrives(fitting.best(), sheet));
-          element("p", InWords.carries(sheet, fitting.best().run()));
+          element("p", InWords.carries(sheet, fitting.best()));
           element("p", fitting.whyBest(sheet.units()));
           return fitting;
         },
@@ -197,48 +267,115 @@ final class PageReasons {
   }
 
   private void proposal(JobSheet sheet, Proposal proposal) {
-    chart(sheet, "With these parts", proposal.result());
-    shares(proposal.result(), sheet.units());
-    out.append("<table>\n<tr><th>rule</th><th>verdict</th><th>why</th><th>rests on</th></tr>\n");
+    BillPage.write(out, InWords.bill(sheet, proposal), proposal);
+    for (Proposal way : proposal.toEachTool()) {
+      String to = way.requirement().way().map(name -> ", " + name).orElse("");
+      chart(sheet, "With these parts" + to, way.result());
+      shares(way.result(), sheet.units());
+    }
+    joints(proposal);
+    element("h3", "Rule by rule");
+    out.append("<dl class=\"rules\">\n");
     for (Finding finding : proposal.findings(sheet.units())) {
       if (finding.outcome() == RuleOutcome.DOES_NOT_APPLY) {
         continue;
       }
-      out.append(finding.outcome() == RuleOutcome.UNMET ? "<tr class=\"unmet\"><td>" : "<tr><td>");
-      out.append(Html.escaped(finding.rule().title())).append("</td><td class=\"nowrap\">");
-      out.append(
-          switch (finding.outcome()) {
-            case MET -> "met";
-            case MET_WHILE_REGULATED -> finding.outcome().toString();
-            case UNMET -> "not met";
-            case OPEN -> "ask";
-            case DOES_NOT_APPLY -> "";
-          });
-      out.append("</td><td>").append(Html.escaped(finding.reason()));
-      out.append("</td><td class=\"quiet\">")
-          .append(Html.escaped(finding.source().toString()));
-      out.append("</td></tr>\n");
+      out.append(finding.outcome() == RuleOutcome.UNMET ? "<div class=\"unmet\">" : "<div>");
+      element(
+          "dt",
+          finding.rule().title() + ": "
+              + switch (finding.outcome()) {
+                case MET -> "met";
+                case MET_WHILE_REGULATED -> finding.outcomeInWords();
+                case UNMET -> "not met";
+                case OPEN -> "ask";
+                case DOES_NOT_APPLY -> "";
+              });
+      element("dd", finding.reason());
+      element("dd class=\"soft\"", finding.source().toString());
+      out.append("</div>\n");
     }
-    out.append("</table>\n");
+    out.append("</dl>\n");
+    sheet.offers().ifPresent(offers -> {
+      element("h3", "The offers");
+      out.append("<ul>\n");
+      offers.offers().stream()
+          .filter(offer -> !offer.aims().equals(Set.of(Offer.Aim.MOST_MARGIN)))
+          .forEach(offer -> element("li", InWords.offer(offer)));
+      out.append("</ul>\n");
+      offers.remarks(sheet.units()).stream()
+          .filter(remark -> !remark.contains("margin"))
+          .forEach(remark -> element("p", remark));
+    });
+  }
+
+  /** Every joint from the outlet to the tool, with both its ends and what stands between. */
+  private void joints(Proposal proposal) {
+    element("h3", "The joints, from the outlet to the tool");
+    out.append("<table>\n<thead><tr><th scope=\"col\">joint</th><th scope=\"col\">between</th>")
+        .append("<th scope=\"col\">kept tight by</th></tr></thead>\n<tbody>\n");
+    for (Joint joint : proposal.joints()) {
+      String between = joint.adapters().stream().map(Part.Adapter::name).collect(Collectors.joining(", "));
+      String seals = joint.isSound()
+          ? joint.matings().stream()
+              .flatMap(mating -> mating.seal().stream())
+              .map(Seal::label)
+              .distinct()
+              .collect(Collectors.joining(", "))
+          : "they do not go together";
+      out.append("<tr><th scope=\"row\">").append(Html.shown(BillPlaces.between(joint)));
+      out.append("</th><td>").append(Html.shown(between.isEmpty() ? "nothing" : between));
+      out.append("</td><td>").append(Html.shown(seals)).append("</td></tr>\n");
+    }
+    out.append("</tbody>\n</table>\n");
+  }
+
+  /** Every caution whole, with what it rests on. */
+  private void cautions(JobSheet sheet) {
+    element("h2", "The cautions, with what they rest on");
+    for (Caution caution : InWords.cautions(sheet)) {
+      out.append("<p><strong>").append(Html.shown(caution.title())).append(".</strong> ");
+      out.append(Html.shown(caution.text())).append(" <span class=\"soft\">");
+      out.append(Html.shown(caution.source().toString())).append("</span></p>\n");
+    }
+  }
+
+  /** How the files were read. */
+  private void asRead(JobSheet sheet) {
+    element("h2", "How the files were read");
+    out.append("<ul>\n");
+    InWords.readOtherwise(sheet).forEach(line -> element("li", line.what() + ": " + line.answer()));
+    element("li", "Parts from " + sheet.job().catalogue().name() + ".");
+    element(
+        "li",
+        "Pressures stand above an atmosphere of " + sheet.units().say(sheet.job().atmosphere())
+            + "; free air is counted "
+            + sheet
+                .units()
+                .either(
+                    "at 20 °C, 1 bar and 65 % humidity, marked ANR (in brackets at 60 °F and 14.7 psia)",
+                    "at 60 °F and 14.7 psia (in brackets, marked ANR, at 20 °C, 1 bar and 65 % humidity)")
+            + ", unless marked otherwise.");
+    element("li", "Told in " + sheet.job().units().inWords());
+    out.append("</ul>\n");
   }
 
   private void working(JobSheet sheet) {
     element("h2", "The working");
-    out.append("<pre>");
-    sheet.plug().ifPresent(plug -> pre(plug.working(sheet.units()).toText()));
-    sheet.thread().ifPresent(thread -> pre(thread.working(sheet.units()).toText()));
-    sheet.now().ifPresent(now -> pre("Now\n" + now.working(sheet.units()).toText()));
-    sheet
-        .selection()
-        .ifPresent(selection -> pre(selection.working(sheet.units()).toText()));
+    sheet.plug().ifPresent(plug -> pre(plug.working(sheet.units())));
+    sheet.thread().ifPresent(thread -> pre(thread.working(sheet.units())));
+    sheet.now().ifPresent(now -> {
+      element("h3", "Now");
+      pre(now.working(sheet.units()));
+    });
+    sheet.selection().ifPresent(selection -> pre(selection.working(sheet.units())));
     sheet
         .receiver()
         .flatMap(ReceiverAnswer::use)
-        .ifPresent(use -> pre(use.working(sheet.units()).toText()));
-    out.append("</pre>\n");
+        .ifPresent(use -> pre(use.working(sheet.units())));
   }
 
-  private void pre(String text) {
-    out.append(Html.escaped(text)).append('\n');
+  private void pre(Working working) {
+    out.append("<pre>").append(WorkingHtml.of(working)).append("</pre>\n");
   }
 }

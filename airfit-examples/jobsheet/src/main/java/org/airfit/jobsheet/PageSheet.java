@@ -1,98 +1,130 @@
 package org.airfit.jobsheet;
 
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import org.airfit.files.Printable;
-import org.airfit.safety.Caution;
-import org.airfit.select.Finding;
+import org.airfit.files.Shop;
+import org.airfit.select.BillOfMaterials;
 import org.airfit.select.Offer;
 import org.airfit.select.Offers;
-import org.airfit.select.RuleOutcome;
-import org.airfit.select.Selection;
-import org.airfit.working.UnitSystem;
+import org.airfit.select.Proposal;
 
 /**
- * The job sheet as one HTML page that needs nothing but itself, to be read on a screen and printed on A4 or Letter.
+ * The job sheet to hand over, as one HTML page that needs nothing but itself: to read on a screen and to print on one
+ * side of A4 or Letter. Of more than twelve parts it takes a further side; every side has the job and its number.
  *
- * <p>The sheet to sign and hand over is its first printed side: answers, parts, what to ask, cautions. The reasons
- * follow from the second side on.
+ * <p>It says what was found, what to buy at which price, what must still be asked, what to beware of, and has room for
+ * notes, the measured pressure and two signatures. What all that rests on stands on {@link PageReasons}, a page of its
+ * own.
  */
 public final class PageSheet {
 
-  private static final String STYLE = """
-      @page { margin: 11mm 14mm; }
-      * { box-sizing: border-box; }
-      body { font: 10.5pt/1.45 Georgia, "DejaVu Serif", serif; color: #1d2429; background: #fff; margin: 0; }
-      main { max-width: 180mm; margin: 10mm auto; padding: 0 4mm; }
-      header { border-bottom: 2.5pt solid #1d2429; padding-bottom: 3mm; margin-bottom: 5mm; }
-      h1 { font-size: 19pt; line-height: 1.2; margin: 0 0 1mm; }
-      h2 { font-size: 13pt; margin: 8mm 0 2mm; break-after: avoid; }
-      p { margin: 0 0 2.5mm; }
-      .answer { font-size: 12pt; border-left: 4pt solid #1d4e6b; padding: 1mm 0 1mm 4mm; margin: 0 0 4mm; }
-      .quiet { color: #46525a; }
-      table { border-collapse: collapse; width: 100%; margin: 0 0 4mm; font-size: 9.5pt; }
-      th, td { text-align: left; vertical-align: top; padding: 1.2mm 3mm 1.2mm 0; border-bottom: 0.5pt solid #c6cdd1; }
-      th { font-weight: bold; border-bottom: 1pt solid #1d2429; }
-      td.n, th.n { text-align: right; white-space: nowrap; }
-      td.nowrap { white-space: nowrap; }
-      tr, figure, .caution { break-inside: avoid; }
-      tr:first-child { break-after: avoid; }
-      figure { margin: 0 0 4mm; }
-      figcaption { font-size: 9.5pt; color: #46525a; }
-      figure.chart svg { width: 100%; height: auto; }
-      figure.scale { overflow-x: auto; }
-      .beside { display: flex; flex-wrap: wrap; gap: 0 6mm; align-items: flex-start; }
-      .beside > div { flex: 1 1 62mm; min-width: 0; }
-      .beside > div + div { flex: 0 0 auto; max-width: 100%; }
-      .beside figcaption { max-width: 100mm; }
-      .beside ul { padding-left: 5mm; font-size: 9.5pt; }
-      table.short { font-size: 10.5pt; border: 1pt solid #1d2429; margin-bottom: 6mm; }
-      table.short th { border: 0; white-space: nowrap; padding: 1.2mm 4mm; }
-      table.short td { border: 0; }
-      .unmet, .total td { font-weight: bold; }
-      .caution { margin: 0 0 2.5mm; }
-      .caution cite { color: #46525a; font-size: 8.5pt; font-style: normal; }
-      .before { border: 1pt solid #1d2429; padding: 3mm 4mm 1mm; margin-top: 8mm; }
-      .before h2 { margin-top: 0; }
-      pre { font: 8pt/1.4 "DejaVu Sans Mono", Menlo, Consolas, monospace; margin: 0; }
-      pre { white-space: pre-wrap; overflow-wrap: anywhere; }
-      footer { border-top: 0.5pt solid #1d2429; margin-top: 3mm; padding-top: 1mm; font-size: 8pt; color: #46525a; }
-      .sheet { font-size: 9pt; line-height: 1.28; }
-      .sheet h2 { font-size: 11pt; margin: 3mm 0 0.8mm; }
-      .sheet table { font-size: 8.5pt; margin-bottom: 2mm; }
-      .sheet th, .sheet td { padding: 0.4mm 3mm 0.4mm 0; }
-      .sheet table.short { font-size: 9.5pt; }
-      .sheet table.short th { padding: 0.8mm 4mm; }
-      .sheet ul { margin: 0 0 2mm; padding-left: 5mm; }
-      .sheet .before { padding: 1.5mm 3mm 0.3mm; margin-top: 3mm; }
-      .sheet .before h2 { margin-top: 0; }
-      .sheet .caution { margin-bottom: 0.7mm; font-size: 7.8pt; line-height: 1.24; }
-      .sheet .caution cite { font-size: 7pt; }
-      .behind { break-before: page; border-top: 2.5pt solid #1d2429; margin-top: 10mm; padding-top: 3mm; }
+  static final String STYLE = """
+      .heading { display: flex; flex-wrap: wrap; gap: 4px 24px; justify-content: space-between;
+        border-bottom: 3px solid var(--line); padding-bottom: 8px; margin-bottom: 10px; }
+      .heading p { margin: 0; }
+      .heading dl { display: grid; align-content: start; grid-template-columns: auto minmax(8em, auto);
+        gap: 1px 12px; margin: 0; }
+      .heading dd { margin: 0; }
+      .blank { display: inline-block; min-width: 8em; border-bottom: 1px solid var(--line); height: 1.1em; }
+      .shop { font-size: 18px; font-weight: bold; }
+      .parts td.n { font-variant-numeric: tabular-nums; }
+      .parts .tax { font-weight: normal; padding-left: 1em; }
+      ul.ask { list-style: none; padding: 0; }
+      ul.ask li { padding-left: 1.7em; position: relative; }
+      ul.ask li::before { content: ""; position: absolute; left: 0; top: .2em; width: .85em; height: .85em;
+        border: 1.3px solid var(--ink); }
+      .care { border: 1.5px solid var(--line); padding: 8px 14px 6px; margin: 14px 0 10px; }
+      .care h2 { margin-top: 0; }
+      .first { font-size: 1.12em; font-weight: bold; }
+      .care ul { padding-left: 0; list-style: none; }
+      .care .last { margin: 0; }
+      .fill { display: grid; grid-template-columns: 1fr 1fr; gap: 0 24px; margin-top: 14px; }
+      .fill h2 { grid-column: 1 / -1; margin: 0; }
+      .fill p { border-bottom: 1px solid var(--line); padding-top: 1.5em; margin: 0 0 2px; display: flex;
+        justify-content: space-between; gap: 12px; }
+      .fill .all { grid-column: 1 / -1; }
+      @media screen and (max-width: 700px) {
+        .each { display: none; }
+        .fill { grid-template-columns: 1fr; }
+      }
       @media print {
-        main { margin: 0 auto; padding: 0; }
-        h1 { font-size: 16pt; }
-        header { padding-bottom: 2mm; margin-bottom: 3mm; }
-        .behind { border: 0; margin: 0; padding: 0; }
+        .heading { padding-bottom: 1mm; margin-bottom: 1.5mm; border-bottom-width: 2pt; }
+        .shop { font-size: 12pt; }
+        h1 { font-size: 14pt; margin: 0; }
+        h2 { margin: 2.2mm 0 .5mm; }
+        dl.facts { grid-template-columns: 27mm 1fr; gap: .2mm 3mm; margin-bottom: 1mm; }
+        th, td { padding-top: .35mm; padding-bottom: .35mm; }
+        p, ul, table { margin-bottom: .8mm; }
+        li { margin-bottom: .4mm; }
+        .care { padding: 1.4mm 3mm 1mm; margin: 2.2mm 0 2mm; border-width: 1pt; break-inside: auto; }
+        .care ul { columns: 2; column-gap: 6mm; margin-bottom: .8mm; }
+        .care li { break-inside: avoid; }
+        .fill { margin-top: 1.5mm; gap: 0 8mm; break-inside: avoid; }
+        .fill p { padding-top: 5mm; margin: 0; }
+        .more { font-size: 9.2pt; line-height: 1.24; }
+        .full { font-size: 9pt; line-height: 1.17; }
+        .full h2 { font-size: 10.5pt; margin-top: 1.6mm; }
+        .full th, .full td { padding-top: .2mm; padding-bottom: .2mm; }
+        .full .care { padding-top: 1mm; margin: 1.6mm 0 1.4mm; }
+        .full .fill p { padding-top: 4mm; }
+        .full .fill p.second { display: none; }
+        .brim { font-size: 8.7pt; line-height: 1.12; }
+        .brim h2 { margin-top: 1.2mm; }
+        .brim .fill { margin-top: 1mm; }
       }
       """;
 
-  private final StringBuilder out = new StringBuilder();
+  /** Above about so many lines the letters are 9.2 pt, not 9.5 pt, so that one side of Letter holds them; tried. */
+  private static final int MANY_LINES = 28;
 
-  private PageSheet() {}
+  /** Above so many they are 9 pt, and lines stand closer; tried. */
+  private static final int MOST_LINES = 34;
+
+  /** Above so many they are 8.7 pt; tried with twelve parts, every caution and every question at once. */
+  private static final int BRIM_LINES = 41;
+
+  /** About so many letters stand on a line of the sheet. */
+  private static final double LETTERS = 115.0;
+
+  private final StringBuilder out = new StringBuilder();
+  private final JobSheet sheet;
+  private final Letterhead head;
+
+  private PageSheet(JobSheet sheet, Letterhead head) {
+    this.sheet = sheet;
+    this.head = head;
+  }
 
   /**
-   * Writes the page.
+   * Writes the sheet with lines to fill in number and date.
    *
    * @param sheet what is answered
    * @return one HTML file that needs no other
    */
   public static String of(JobSheet sheet) {
+    return of(sheet, Letterhead.BLANK, Optional.empty());
+  }
+
+  /**
+   * Writes the sheet.
+   *
+   * @param sheet what is answered
+   * @param head the shop, the number of the job and the date
+   * @param reasons where the page with the reasons is; empty if there is none
+   * @return one HTML file that needs no other
+   */
+  public static String of(JobSheet sheet, Letterhead head, Optional<String> reasons) {
+    Objects.requireNonNull(sheet, "sheet");
+    Objects.requireNonNull(head, "head");
+    Objects.requireNonNull(reasons, "reasons");
     if (sheet.refusal().isPresent()) {
-      return RefusalSheet.page(sheet.refusal().get());
+      return Printable.lines(RefusalSheet.page(sheet.refusal().get(), head));
     }
-    PageSheet page = new PageSheet();
-    page.write(sheet);
+    PageSheet page = new PageSheet(sheet, head);
+    page.write(reasons);
     return Printable.lines(page.out.toString());
   }
 
@@ -100,92 +132,159 @@ public final class PageSheet {
     Html.element(out, tag, text);
   }
 
-  private void write(JobSheet sheet) {
-    Html.head(
-        out,
-        "Job sheet: " + sheet.job().title(),
-        STYLE,
-        sheet.job().title(),
-        "Job sheet for " + sheet.job().customer());
-    out.append("<section class=\"sheet\">\n");
-    inShort(sheet);
-    order(sheet);
-    cautions(sheet);
-    element(
-        "footer",
-        "Parts from " + sheet.job().catalogue().name() + ". Pressures stand above an atmosphere of "
-            + sheet.units().say(sheet.job().atmosphere()) + "; free air is counted "
-            + sheet
-                .units()
-                .either(
-                    "at 20 °C, 1 bar and 65 % humidity, marked ANR (in brackets at 60 °F and 14.7 psia)",
-                    "at 60 °F and 14.7 psia (in brackets, marked ANR, at 20 °C, 1 bar and 65 % humidity)")
-            + ", unless marked otherwise. Told in " + sheet.job().units().inWords()
-            + " The sides that follow show what this rests on.");
-    out.append("</section>\n<section class=\"behind\">\n");
-    PageReasons.write(sheet, out);
-    out.append("</section>\n</main>\n</body>\n</html>\n");
+  private void write(Optional<String> reasons) {
+    String title = sheet.job().title();
+    Html.head(out, "Job sheet: " + title, PageStyle.of(head.footer(title), STYLE));
+    heading(out, head, title, sheet.job().customer(), sheet.job().catalogue().name());
+    int lines = lines();
+    String full = lines > BRIM_LINES
+        ? " class=\"full brim\""
+        : lines > MOST_LINES ? " class=\"full\"" : lines > MANY_LINES ? " class=\"more\"" : "";
+    out.append("<main").append(full).append(">\n");
+    found();
+    parts();
+    open();
+    cautions();
+    fill(out, sheet.units().either("bar(g)", "psig"));
+    out.append("</main>\n");
+    reasons.ifPresent(file -> out.append("<footer class=\"bottom screen\"><a href=\"")
+        .append(Html.escaped(file))
+        .append("\">What this rests on, and the working</a></footer>\n"));
+    out.append("</body>\n</html>\n");
   }
 
-  private void inShort(JobSheet sheet) {
-    out.append("<table class=\"short\">\n");
-    for (Answer line : InWords.inShort(sheet)) {
-      out.append("<tr><th>").append(Html.escaped(line.what())).append("</th><td>");
-      out.append(Html.escaped(InWords.capital(line.answer()))).append("</td></tr>\n");
-    }
-    out.append("</table>\n");
-  }
-
-  /** What to buy, what to ask and what is not right: all that someone at the counter needs. */
-  private void order(JobSheet sheet) {
-    if (sheet.selection().isEmpty()) {
-      return;
-    }
-    Selection selection = sheet.selection().get();
-    boolean fits = selection.fold(fitting -> true, nothing -> false);
-    InWords.shown(selection).ifPresent(proposal -> {
-      element("h2", fits ? "Recommended parts" : "The nearest miss, not to be sold as it is");
-      BillPage.write(out, InWords.bill(sheet, proposal), proposal);
-      sentences("Not right with it:", InWords.findings(proposal, sheet, RuleOutcome.UNMET));
-      sentences("Still to be asked:", InWords.findings(proposal, sheet, RuleOutcome.OPEN));
+  /** The head of a sheet: the shop, the job, and for whom. */
+  static void heading(
+      StringBuilder out, Letterhead head, String title, String customer, String shopName) {
+    out.append("<header class=\"top\">\n<div class=\"heading\">\n<div>\n");
+    Html.element(out, "p class=\"shop\"", head.shop().map(Shop::name).orElse(shopName));
+    head.shop().ifPresent(shop -> {
+      shop.address().forEach(line -> Html.element(out, "p", line));
+      shop.phone().ifPresent(phone -> Html.element(out, "p", "Telephone " + phone));
     });
-    sheet.offers().ifPresent(offers -> offers(offers, sheet.units()));
+    out.append("</div>\n<dl>\n");
+    filled(out, "Job no.", head.number());
+    filled(out, "Date", head.date().map(String::valueOf));
+    head.validity().ifPresent(until -> Html.fact(out, "Offer valid until", until));
+    out.append("</dl>\n</div>\n");
+    Html.element(out, "h1", title);
+    if (!customer.isBlank()) {
+      Html.element(out, "p", "Job sheet for " + customer);
+    }
+    out.append("</header>\n");
+  }
+
+  private static void filled(StringBuilder out, String name, Optional<String> said) {
+    if (said.isPresent()) {
+      Html.fact(out, name, said.get());
+    } else {
+      out.append("<dt>").append(name).append("</dt><dd><span class=\"blank\"></span></dd>\n");
+    }
+  }
+
+  /** About how many lines the sheet has, by its letters. */
+  private int lines() {
+    double lines = 0.0;
+    for (Answer found : PageFound.found(sheet)) {
+      lines += Math.ceil(found.answer().length() / 95.0);
+    }
+    for (Answer caution : PageFound.cautions(sheet)) {
+      lines += 0.15 + (caution.what().length() + caution.answer().length()) / LETTERS;
+    }
+    for (String open : PageFound.open(sheet)) {
+      lines += Math.ceil(open.length() / LETTERS);
+    }
+    Optional<Proposal> proposal = PageFound.proposal(sheet);
+    if (proposal.isPresent()) {
+      lines += 2.0 + 1.3 * InWords.bill(sheet, proposal.get()).lines().size();
+    }
+    if (sheet.offers().isPresent()) {
+      lines += 9.0;
+    }
+    return (int) Math.ceil(lines);
+  }
+
+  private void found() {
+    out.append("<section>\n");
+    element("h2", "What was found");
+    out.append("<dl class=\"facts\">\n");
+    PageFound.found(sheet).forEach(line -> Html.fact(out, line.what(), line.answer()));
+    out.append("</dl>\n");
+    List<String> wrong = PageFound.wrong(sheet);
+    if (!wrong.isEmpty()) {
+      element("p class=\"warn\"", "Not right with it:");
+      out.append("<ul>\n");
+      wrong.forEach(finding -> element("li", finding));
+      out.append("</ul>\n");
+    }
+    out.append("</section>\n");
+  }
+
+  private void parts() {
+    PageFound.proposal(sheet).ifPresent(proposal -> {
+      BillOfMaterials bill = InWords.bill(sheet, proposal);
+      out.append("<section>\n");
+      element("h2", "Recommended parts");
+      BillPage.handOver(out, bill, proposal, head.shop());
+      sheet.offers().ifPresent(this::offers);
+      out.append("</section>\n");
+    });
   }
 
   /** For the customer: what the shop earns stands on the sheet for the terminal alone. */
-  private void offers(Offers offers, UnitSystem units) {
+  private void offers(Offers offers) {
     List<Offer> shown = offers.offers().stream()
         .filter(offer -> !offer.aims().equals(Set.of(Offer.Aim.MOST_MARGIN)))
         .toList();
-    element("h2", "Offers");
-    out.append("<ul>\n");
-    shown.forEach(offer -> element("li", InWords.offer(offer)));
+    element("h2", "Which offer?");
+    out.append("<ul class=\"ask\">\n");
+    shown.forEach(offer -> element("li", InWords.capital(offer.toString())));
     out.append("</ul>\n");
-    offers.remarks(units).stream()
-        .filter(remark -> !remark.contains("margin"))
-        .forEach(remark -> element("p", remark));
   }
 
-  private void sentences(String heading, List<Finding> findings) {
-    if (findings.isEmpty()) {
+  private void open() {
+    List<String> open = PageFound.open(sheet);
+    if (open.isEmpty()) {
       return;
     }
-    element("p", heading);
-    out.append("<ul>\n");
-    findings.forEach(finding -> element("li", finding.reason()));
-    out.append("</ul>\n");
+    out.append("<section>\n");
+    element("h2", "Still open");
+    out.append("<ul class=\"ask\">\n");
+    open.forEach(question -> element("li", question));
+    out.append("</ul>\n</section>\n");
   }
 
-  private void cautions(JobSheet sheet) {
-    out.append("<section class=\"before\">\n");
+  private void cautions() {
+    List<Answer> cautions = PageFound.cautions(sheet);
+    Answer first = cautions.get(0);
+    Answer last = cautions.get(cautions.size() - 1);
+    out.append("<section class=\"care\">\n");
     element("h2", "Before anyone connects this");
-    for (Caution caution : InWords.cautions(sheet)) {
-      out.append("<p class=\"caution\"><strong>").append(Html.escaped(caution.title()));
-      out.append(".</strong> ").append(Html.escaped(caution.text()));
-      out.append(" <cite>")
-          .append(Html.escaped(caution.source().toString()))
-          .append("</cite></p>\n");
+    element("p class=\"first\"", first.what() + ". " + first.answer());
+    out.append("<ul>\n");
+    for (Answer caution : cautions.subList(1, cautions.size() - 1)) {
+      out.append("<li><strong>").append(Html.shown(caution.what())).append(".</strong> ");
+      out.append(Html.shown(caution.answer())).append("</li>\n");
     }
+    out.append("</ul>\n");
+    element("p class=\"last\"", last.answer());
     out.append("</section>\n");
+  }
+
+  /** What is filled in by hand. */
+  static void fill(StringBuilder out, String unit) {
+    out.append("<section class=\"fill\">\n");
+    Html.element(out, "h2", "Measured at the tool while it runs, and notes");
+    line(out, "Pressure before the change", unit);
+    line(out, "Pressure after the change", unit);
+    out.append("<p class=\"all\"><span>Notes</span></p>\n<p class=\"all second\"></p>\n");
+    line(out, "For the shop", "date");
+    line(out, "For the customer", "date");
+    out.append("</section>\n");
+  }
+
+  private static void line(StringBuilder out, String what, String end) {
+    out.append("<p><span>").append(Html.shown(what)).append("</span><span>");
+    out.append(Html.shown(end)).append("</span></p>\n");
   }
 }

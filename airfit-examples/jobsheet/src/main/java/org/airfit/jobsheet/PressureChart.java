@@ -13,21 +13,31 @@ import org.airfit.working.UnitSystem;
  * to the right.
  *
  * <p>A thick stroke is the pressure loss of the element; the line steps down to the next. The dashed upright is what
- * the tool needs.
+ * the tool needs. It is drawn twice, the names beside the pressures for a wide screen and for paper, and above them for
+ * a telephone, so that letters are never smaller than 11 px; the page shows one of the two.
  */
 final class PressureChart {
 
-  private static final double WIDTH = 640.0;
-  private static final double LEFT = 232.0;
-  private static final double RIGHT = 70.0;
   private static final double TOP = 40.0;
-  private static final double ROW = 26.0;
+  private static final double LINE = 15.0;
+  private static final double TEXT = 12.0;
+
+  /** How wide a letter is in the mean, on the safe side. */
+  private static final double LETTER = 0.56 * TEXT;
 
   private final StringBuilder out = new StringBuilder();
   private final Scale scale;
+  private final boolean isNarrow;
+  private final double width;
+  private final double left;
+  private final double right;
 
-  private PressureChart(Scale scale) {
+  private PressureChart(Scale scale, boolean isNarrow) {
     this.scale = scale;
+    this.isNarrow = isNarrow;
+    this.width = isNarrow ? 340.0 : 660.0;
+    this.left = isNarrow ? 20.0 : 250.0;
+    this.right = isNarrow ? 72.0 : 80.0;
   }
 
   /** The scale two charts of one job share: pressures above the atmosphere in the unit of the sheet. */
@@ -53,13 +63,18 @@ final class PressureChart {
     }
   }
 
+  /** Both drawings; what the picture shows is told once for each. */
   static String of(
       String title,
       RunResult result,
       AbsolutePressure atmosphere,
       GaugePressure need,
       Scale scale) {
-    return new PressureChart(scale).draw(title, result, atmosphere, need);
+    return "<div class=\"roomy\">\n"
+        + new PressureChart(scale, false).draw(title, result, atmosphere, need)
+        + "</div>\n<div class=\"narrow\">\n"
+        + new PressureChart(scale, true).draw(title, result, atmosphere, need)
+        + "</div>\n";
   }
 
   private static List<ElementLoss> shares(RunResult result) {
@@ -72,27 +87,59 @@ final class PressureChart {
   }
 
   private double x(double pressure) {
-    return LEFT + (WIDTH - LEFT - RIGHT) * (pressure - scale.from()) / (scale.to() - scale.from());
+    return left + (width - left - right) * (pressure - scale.from()) / (scale.to() - scale.from());
   }
 
   private static String n(double value) {
     return Amounts.fixed(value, 1);
   }
 
+  /** A row of the chart: its name in lines, and where it begins. */
+  private final class Row {
+    private final List<String> name;
+    private final double top;
+
+    Row(String name, double top) {
+      this.name = lines(name, isNarrow ? width - 8.0 : left - 14.0);
+      this.top = top;
+    }
+
+    double height() {
+      return isNarrow ? LINE * name.size() + 22.0 : Math.max(28.0, LINE * name.size() + 10.0);
+    }
+
+    /** The height of the stroke. */
+    double y() {
+      return isNarrow ? top + LINE * name.size() + 8.0 : top + 0.5 * height();
+    }
+
+    void label() {
+      double y = isNarrow ? top + 11.0 : y() - 0.5 * LINE * (name.size() - 1) + 4.0;
+      for (String line : name) {
+        text(isNarrow ? 4.0 : left - 14.0, y, isNarrow ? "start" : "end", line, "ink");
+        y += LINE;
+      }
+    }
+  }
+
   private String draw(
       String title, RunResult result, AbsolutePressure atmosphere, GaugePressure need) {
     List<ElementLoss> shares = shares(result);
     boolean starves = result.fold(delivered -> false, starved -> true);
-    double height = TOP + ROW * (shares.size() + 2) + 44.0;
-    out.append(
-        "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 " + n(WIDTH) + " " + n(height)
-            + "\" role=\"img\" aria-label=\"" + Html.escaped(title)
-            + "\" font-family=\"Helvetica, Arial, sans-serif\" font-size=\"11\" fill=\"#1d2429\">\n");
-    double bottom = height - 40.0;
+    List<Row> rows = new ArrayList<>();
+    double at = TOP;
+    List<String> names = new ArrayList<>(List.of("supply"));
+    shares.forEach(share -> names.add(share.name()));
+    names.add(result.fold(d -> "at the tool", RunResult.Starved::element));
+    for (String name : names) {
+      Row row = new Row(name, at);
+      rows.add(row);
+      at += row.height();
+    }
+    double bottom = at + 4.0;
+    double height = bottom + (isNarrow ? 62.0 : 40.0);
     axis(bottom);
     needed(need, bottom);
-    double y = TOP + 0.5 * ROW;
-    label("supply", y);
     List<String> way = new ArrayList<>();
     double now = above(
         shares.isEmpty()
@@ -100,58 +147,91 @@ final class PressureChart {
             : shares.get(0).inlet(),
         atmosphere,
         scale.units());
+    double supply = now;
+    double y = rows.get(0).y();
     way.add(n(x(now)) + "," + n(y));
     dot(now, y);
-    for (ElementLoss share : shares) {
-      y += ROW;
+    for (int i = 0; i < shares.size(); i++) {
+      ElementLoss share = shares.get(i);
+      y = rows.get(i + 1).y();
       double in = above(share.inlet(), atmosphere, scale.units());
       double end = above(share.outlet(), atmosphere, scale.units());
       way.add(n(x(in)) + "," + n(y));
       way.add(n(x(end)) + "," + n(y));
-      out.append("<line x1=\"" + n(x(in)) + "\" y1=\"" + n(y) + "\" x2=\"" + n(x(end)) + "\" y2=\""
-          + n(y) + "\" stroke=\"#1d4e6b\" stroke-width=\"9\"/>\n");
-      label(share.name(), y);
-      text(x(in) + 6.0, y + 4.0, "start", "−" + scale.units().say(share.drop()), "#46525a");
+      out.append("<line class=\"bar\" x1=\"" + n(x(in)) + "\" y1=\"" + n(y) + "\" x2=\""
+          + n(x(end)) + "\" y2=\"" + n(y) + "\" stroke-width=\"9\"/>\n");
+      text(x(in) + 6.0, y + 4.0, "start", "−" + scale.units().say(share.drop()), "soft");
       now = end;
     }
-    out.append("<polyline points=\"" + String.join(" ", way)
-        + "\" fill=\"none\" stroke=\"#1d4e6b\" stroke-width=\"1.4\"/>\n");
-    if (starves) {
-      y += ROW;
-      label(result.fold(d -> "", RunResult.Starved::element), y);
-      text(x(now) - 6.0, y + 4.0, "end", "stops here: the tool gets no such flow", "#8a1c1c");
-    } else {
-      y += ROW;
-      double end = now;
-      out.append("<line x1=\"" + n(x(end)) + "\" y1=\"" + n(y - ROW) + "\" x2=\"" + n(x(end))
-          + "\" y2=\"" + n(y) + "\" stroke=\"#1d4e6b\" stroke-width=\"1.4\"/>\n");
-      dot(end, y);
-      label("at the tool", y);
-      out.append("<text x=\"" + n(x(end) - 9.0) + "\" y=\"" + n(y + 4.0)
-          + "\" text-anchor=\"end\" font-weight=\"bold\">" + told(end)
-          + "</text>\n");
+    y = rows.get(rows.size() - 1).y();
+    if (!starves) {
+      way.add(n(x(now)) + "," + n(y));
     }
-    return out.append("</svg>\n").toString();
+    out.append("<polyline class=\"bar\" points=\"" + String.join(" ", way)
+        + "\" fill=\"none\" stroke-width=\"1.4\"/>\n");
+    rows.forEach(Row::label);
+    if (starves) {
+      boolean fits = x(now) - 6.0 > LETTER * STOPS.length();
+      text(fits ? x(now) - 6.0 : left, y + 4.0, fits ? "end" : "start", STOPS, "warn");
+    } else {
+      dot(now, y);
+      boolean before = x(now) - left > LETTER * told(now).length() + 9.0;
+      out.append("<text class=\"ink\" x=\"" + n(x(now) + (before ? -9.0 : 9.0)) + "\" y=\""
+          + n(y + 4.0) + "\" text-anchor=\"" + (before ? "end" : "start")
+          + "\" font-weight=\"bold\">" + told(now) + "</text>\n");
+    }
+    return "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 " + n(width) + " " + n(height)
+        + "\" role=\"img\" aria-label=\"" + Html.escaped(shows(title, result, supply, now, need))
+        + "\" font-family=\"Arial, Helvetica, DejaVu Sans Condensed, sans-serif\" font-size=\"" + n(TEXT)
+        + "\">\n" + out + "</svg>\n";
+  }
+
+  private static final String STOPS = "stops here: no such flow";
+
+  /** What the picture shows, in a sentence for those who do not see it. */
+  private String shows(
+      String title, RunResult result, double supply, double end, GaugePressure need) {
+    String needs = " The tool needs " + told(need.in(scale.units().pressureUnit())) + ".";
+    return title + ": the pressure falls from " + told(supply) + " at the supply to " + told(end)
+        + result.<String>fold(
+            delivered -> " at the tool; most is lost in " + delivered.bottleneck().name() + ".",
+            starved -> " before " + starved.element() + ", which does not let that flow through.")
+        + needs;
+  }
+
+  /** A name broken into lines at its blanks; it is never cut short. */
+  private static List<String> lines(String name, double room) {
+    int most = Math.max(8, (int) (room / LETTER));
+    List<String> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder();
+    for (String word : name.split(" ", -1)) {
+      if (line.length() > 0 && line.length() + 1 + word.length() > most) {
+        lines.add(line.toString());
+        line.setLength(0);
+      }
+      line.append(line.length() == 0 ? "" : " ").append(word);
+      while (line.length() > most) { // a word longer than the row goes on below
+        lines.add(line.substring(0, most));
+        line.delete(0, most);
+      }
+    }
+    lines.add(line.toString());
+    return lines;
   }
 
   private String told(double pressure) {
-    return Amounts.fixed(pressure, scale.units().either(2, 1)) + " "
+    return Amounts.fixed(pressure, scale.units().either(2, 1)).replaceFirst("\\.0$", "") + " "
         + scale.units().pressureUnit().symbol();
   }
 
   private void dot(double pressure, double y) {
     out.append(
-        "<circle cx=\"" + n(x(pressure)) + "\" cy=\"" + n(y) + "\" r=\"4\" fill=\"#1d4e6b\"/>\n");
-  }
-
-  private void label(String text, double y) {
-    String shown = text.length() > 38 ? text.substring(0, 37) + "…" : text;
-    text(LEFT - 14.0, y + 4.0, "end", shown, "#1d2429");
+        "<circle class=\"run\" cx=\"" + n(x(pressure)) + "\" cy=\"" + n(y) + "\" r=\"4\"/>\n");
   }
 
   private void text(double x, double y, String anchor, String text, String ink) {
-    out.append("<text x=\"" + n(x) + "\" y=\"" + n(y) + "\" text-anchor=\"" + anchor + "\" fill=\""
-        + ink + "\">" + Html.escaped(text) + "</text>\n");
+    out.append("<text class=\"" + ink + "\" x=\"" + n(x) + "\" y=\"" + n(y) + "\" text-anchor=\""
+        + anchor + "\">" + Html.escaped(text) + "</text>\n");
   }
 
   /** A mark each half bar, each bar, each 5 or 10 psi, or so far apart that there are twenty at most. */
@@ -168,32 +248,36 @@ final class PressureChart {
   private void axis(double bottom) {
     UnitSystem units = scale.units();
     double step = step(scale.to() - scale.from());
+    // figures of 34 units each must keep apart
+    int each = (int) Math.ceil(34.0 / Math.max(1.0, x(scale.from() + step) - x(scale.from())));
+    int count = 0;
     for (double mark = scale.from(); mark <= scale.to() + 1.0e-9 * step; mark += step) {
       double pascals = units.pressureUnit().toSi(mark);
       double beside = units.other().pressureUnit().fromSi(pascals);
-      out.append("<line x1=\"" + n(x(mark)) + "\" y1=\"" + n(TOP) + "\" x2=\"" + n(x(mark))
-          + "\" y2=\"" + n(bottom) + "\" stroke=\"#d5dadd\" stroke-width=\"1\"/>\n");
-      text(x(mark), bottom + 14.0, "middle", Amounts.fixed(mark, units.either(1, 0)), "#46525a");
-      text(x(mark), bottom + 28.0, "middle", Amounts.fixed(beside, units.either(0, 1)), "#46525a");
+      out.append("<line class=\"hair\" x1=\"" + n(x(mark)) + "\" y1=\"" + n(TOP) + "\" x2=\""
+          + n(x(mark)) + "\" y2=\"" + n(bottom) + "\" stroke-width=\"1\"/>\n");
+      if (count++ % each == 0) {
+        text(x(mark), bottom + 14.0, "middle", Amounts.fixed(mark, units.either(1, 0)), "soft");
+        text(x(mark), bottom + 29.0, "middle", Amounts.fixed(beside, units.either(0, 1)), "soft");
+      }
     }
-    text(
-        LEFT - 14.0,
-        bottom + 14.0,
-        "end",
-        "pressure above atmosphere, " + units.pressureUnit().symbol(),
-        "#46525a");
-    text(LEFT - 14.0, bottom + 28.0, "end", units.either("(psig)", "(bar)"), "#46525a");
+    String above = "pressure above atmosphere, " + units.pressureUnit().symbol();
+    String other = units.either("(psig)", "(bar)");
+    if (isNarrow) {
+      text(4.0, bottom + 50.0, "start", above + " " + other, "soft");
+    } else {
+      text(left - 14.0, bottom + 14.0, "end", above, "soft");
+      text(left - 14.0, bottom + 29.0, "end", other, "soft");
+    }
   }
 
   private void needed(GaugePressure need, double bottom) {
     double at = x(need.in(scale.units().pressureUnit()));
-    out.append("<line x1=\"" + n(at) + "\" y1=\"" + n(TOP - 10.0) + "\" x2=\"" + n(at) + "\" y2=\""
-        + n(bottom) + "\" stroke=\"#8a1c1c\" stroke-width=\"1.4\" stroke-dasharray=\"5 3\"/>\n");
-    text(
-        at,
-        TOP - 16.0,
-        "middle",
-        "the tool needs " + told(need.in(scale.units().pressureUnit())),
-        "#8a1c1c");
+    out.append("<line class=\"need\" x1=\"" + n(at) + "\" y1=\"" + n(TOP - 10.0) + "\" x2=\"" + n(at)
+        + "\" y2=\"" + n(bottom) + "\" stroke-width=\"1.4\" stroke-dasharray=\"5 3\"/>\n");
+    String words = "the tool needs " + told(need.in(scale.units().pressureUnit()));
+    double half = 0.5 * LETTER * words.length();
+    double middle = Math.max(half + 2.0, Math.min(width - half - 2.0, at));
+    text(middle, TOP - 16.0, "middle", words, "warn");
   }
 }

@@ -5,14 +5,6 @@ import org.airfit.files.Refusal;
 /** The sheet of a job for anything but compressed air: a refusal with its reason, and nothing computed. */
 final class RefusalSheet {
 
-  private static final String STYLE = """
-      body { font: 10.5pt/1.45 Georgia, "DejaVu Serif", serif; color: #1d2429; background: #fff; margin: 0; }
-      main { max-width: 180mm; margin: 10mm auto; padding: 0 4mm; }
-      header { border-bottom: 2.5pt solid #1d2429; padding-bottom: 3mm; margin-bottom: 5mm; }
-      .quiet { color: #46525a; }
-      .answer { font-size: 12pt; border-left: 4pt solid #1d4e6b; padding: 1mm 0 1mm 4mm; }
-      """;
-
   private static final String NOTHING = "Nothing was computed and no part was chosen.";
 
   private RefusalSheet() {}
@@ -29,18 +21,21 @@ final class RefusalSheet {
     return out.toString();
   }
 
-  static String page(Refusal refusal) {
+  static String page(Refusal refusal, Letterhead head) {
     StringBuilder out = new StringBuilder();
-    Html.head(
-        out,
-        "Job sheet: " + title(refusal),
-        STYLE,
-        title(refusal),
-        refusal.customer().isBlank() ? "Job sheet" : "Job sheet for " + refusal.customer());
+    String title = title(refusal);
+    Html.head(out, "Job sheet: " + title, PageStyle.of(head.footer(title), PageSheet.STYLE));
+    PageSheet.heading(out, head, title, refusal.customer(), "Job sheet");
+    out.append("<main>\n");
     Html.element(out, "h2", "Refused");
-    Html.element(out, "p class=\"answer\"", refusal.reason());
+    Html.element(out, "p", withoutSource(refusal.reason()));
     Html.element(out, "p", NOTHING);
     return out.append("</main>\n</body>\n</html>\n").toString();
+  }
+
+  /** What it rests on stands on the sheet for the terminal. */
+  private static String withoutSource(String reason) {
+    return reason.replaceFirst(" \\[[^\\]]*\\]$", "");
   }
 
   /** A file that is refused need not tell what it is about: nothing else of it is read. */

@@ -128,7 +128,7 @@ class JobsOfManyKindsTest {
         .contains("Regulator: Met while the regulator holds.")
         .contains("If the regulator fails:");
     assertThat(Files.readString(folder.resolve("sheet.html")))
-        .contains("<th>Regulator</th>", "8.50 bar(g) if it fails", "US federal law");
+        .contains("If the regulator fails.", "8.50 bar(g) if it fails", "US federal law");
     Files.delete(folder.resolve("catalogue.json"));
     assertThat(sheet(YARD_REGULATOR, ""))
         .contains("Tool is not over-pressured: NOT MET.")
@@ -254,8 +254,10 @@ class JobsOfManyKindsTest {
     assertThat(sheet("\"inlet\": \"1/4 NPT female\"", "\"inlet\": \"R 1/4 female\""))
         .contains("In the job: \"R 1/4 female\" in tool.inlet: " + remark)
         .doesNotContain("In the catalogue:");
+    assertThat(Files.readString(folder.resolve("sheet-reasons.html")))
+        .contains("<li>In the job: &quot;R 1/4 female&quot; in tool.inlet: " + remark);
     assertThat(Files.readString(folder.resolve("sheet.html")))
-        .contains("<tr><th>In the job</th><td>&quot;R 1/4 female&quot; in tool.inlet: " + remark);
+        .contains("<li>Was the job read as it is meant?");
     Files.delete(folder.resolve("catalogue.json"));
     assertThat(sheet("\"end\": \"1/2 NPT female\"", "\"end\": \"3-8 NPT female\""))
         .contains(
@@ -636,7 +638,7 @@ class JobsOfManyKindsTest {
         .contains("any one main may be closed but room header")
         .contains(
             "Air too fast in the pipe (slipway; also in blasting): In a branch",
-            "More pressure at the supply is no cure",
+            "More pressure at the supply does not help",
             "Energy isolation");
     assertThat(Files.readString(page)).contains("For repair", "What to change", "At the drops");
   }

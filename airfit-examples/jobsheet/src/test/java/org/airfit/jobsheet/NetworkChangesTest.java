@@ -91,6 +91,18 @@ class NetworkChangesTest {
     assertThat(sheet.improvements()).noneMatch(each -> each.what().startsWith("set:"));
   }
 
+  /**
+   * Set to 7.5 bar in front of a pipe that takes a bar, it never regulates: its valve stands wide open, and what it loses
+   * is a pressure loss as that of any part.
+   */
+  @Test
+  void a_regulator_that_stands_wide_open_sets_nothing_down() throws WrongFileException {
+    String open = NetworkText.of(NetworkSheet.of(job("SI", "7.9 bar(g)"))).replaceAll("\\s+", " ");
+    assertThat(open).contains("set: 10.0 L/s ANR, pressure loss ").doesNotContain("set down by");
+    String held = NetworkText.of(NetworkSheet.of(job("SI", "4.5 bar(g)"))).replaceAll("\\s+", " ");
+    assertThat(held).contains(", set down by ");
+  }
+
   /** 1 m/s is 3.28 ft/s, 1 L/s at 20 °C is 2.12 cubic feet a minute: the figures of the two sheets are the same. */
   @Test
   void a_sheet_in_us_units_tells_velocities_flows_and_bores_in_them() throws WrongFileException {
@@ -144,8 +156,10 @@ class NetworkChangesTest {
             NetworkSheet.of(Disk.network(networks.resolve("three-compressors-ring.csv"))))
         .replaceAll("\\s+", " ");
     assertThat(ring)
-        .contains("Idle: the supplies at south room, shed give nothing")
-        .contains("Dead legs: south header, shed header, old shop: no air flows through");
+        .contains("Idle: second machine (at south room), old piston machine (at shed) give nothing")
+        .contains("Dead legs: old shop: no air flows through")
+        .contains("Standing by: south header, shed header: no air flows through while")
+        .contains("south header: 0", ", stands by");
     String leak = NetworkText.of(NetworkSheet.of(Disk.network(networks.resolve("header-leak.csv"))))
         .replaceAll("\\s+", " ");
     assertThat(leak)

@@ -106,6 +106,7 @@ class UnitsOfSheetsTest {
     assertThat(sheet.units()).isEqualTo(units);
     assertThat(strange(TextSheet.of(sheet), units, names(job))).isEmpty();
     assertThat(strange(seen(PageSheet.of(sheet)), units, names(job))).isEmpty();
+    assertThat(strange(seen(PageReasons.of(sheet)), units, names(job))).isEmpty();
   }
 
   /** The same jobs told in the other units, as their files may say. */
@@ -124,6 +125,7 @@ class UnitsOfSheetsTest {
         "job.json", Json.read("job.json", said), path -> Document.of(path, catalogue))));
     assertThat(strange(TextSheet.of(sheet), units, names(job))).isEmpty();
     assertThat(strange(seen(PageSheet.of(sheet)), units, names(job))).isEmpty();
+    assertThat(strange(seen(PageReasons.of(sheet)), units, names(job))).isEmpty();
     assertThat(TextSheet.of(sheet)).contains("Told in " + units + " units, as the file says.");
   }
 

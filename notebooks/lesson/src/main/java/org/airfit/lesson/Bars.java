@@ -97,8 +97,8 @@ public final class Bars {
         .map(bar -> Drawing.lines(bar.name(), Drawing.NARROW - 16.0, false))
         .toList();
     int lines = heading.size() + names.stream().mapToInt(List::size).sum();
-    StringBuilder svg = Drawing.begin(
-        Drawing.NARROW, 24.0 + Drawing.LINE * lines + LINE * bars.size(), inWords());
+    StringBuilder svg =
+        Drawing.begin(Drawing.NARROW, 24.0 + Drawing.LINE * lines + LINE * bars.size(), inWords());
     double y = 20.0;
     for (String line : heading) {
       Drawing.text(svg, 8, y, "start", "bold", line);
@@ -132,9 +132,8 @@ public final class Bars {
   }
 
   private String inWords() {
-    String amounts = bars.stream()
-        .map(bar -> bar.name() + " " + amount(bar))
-        .collect(Collectors.joining("; "));
+    String amounts =
+        bars.stream().map(bar -> bar.name() + " " + amount(bar)).collect(Collectors.joining("; "));
     return heading() + ": " + amounts + "." + (shows.isEmpty() ? "" : " " + shows);
   }
 }

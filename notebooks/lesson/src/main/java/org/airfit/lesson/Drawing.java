@@ -24,7 +24,8 @@ final class Drawing {
   /** The wide drawing with the narrow one in its metadata. */
   static String withNarrow(String wide, String narrow) {
     return wide.replaceFirst(
-        "</svg>\\n$", Matcher.quoteReplacement("<metadata>" + narrow.strip() + "</metadata>\n</svg>\n"));
+        "</svg>\\n$",
+        Matcher.quoteReplacement("<metadata>" + narrow.strip() + "</metadata>\n</svg>\n"));
   }
 
   /** The text in lines that fit into a width. */

@@ -4,7 +4,7 @@ import static org.airfit.lesson.Draw.text;
 
 import java.util.List;
 
-/** Variants of what air does in one part or one line (lessons 3, 4 and 5), reckoned with the formulas of the lessons. */
+/** Variants of what air does in one part or one line (lessons 3, 4 and 5), with the formulas of the lessons. */
 final class FlowVariants {
 
   private static final double ATMOSPHERE = 14.7;
@@ -42,7 +42,9 @@ final class FlowVariants {
     double atmosphere = draw.one(List.of(14.7, 14.7, 12.2, 13.7));
     return new Variant(
         id,
-        text("What is %.0f psig as an absolute pressure, if the atmosphere is %.1f psia?", gauge, atmosphere),
+        text(
+            "What is %.0f psig as an absolute pressure, if the atmosphere is %.1f psia?",
+            gauge, atmosphere),
         text("%.1f psia", gauge + atmosphere),
         text("%.0f + %.1f.", gauge, atmosphere));
   }
@@ -60,11 +62,11 @@ final class FlowVariants {
         text(
             "A part has C = %.1f dm³/(s·bar). The pressure at its inlet is %.1f bar(a) at %.0f °C. How many litres per"
                 + " second (ANR) pass when it chokes?",
-            conductance,
-            bar,
-            celsius),
+            conductance, bar, celsius),
         text("%.1f L/s ANR", chokedFlow(conductance, bar, celsius)),
-        text("q* = C · p1 · √(T0/T1) = %.1f × %.1f × √(293.15/%.2f).", conductance, bar, celsius + 273.15));
+        text(
+            "q* = C · p1 · √(T0/T1) = %.1f × %.1f × √(293.15/%.2f).",
+            conductance, bar, celsius + 273.15));
   }
 
   /** The pressure behind a part over the pressure before it, for a part of the choked flow. */
@@ -83,12 +85,10 @@ final class FlowVariants {
     return new Variant(
         id,
         text(
-            "What is the pressure loss of a part with C = %.1f dm³/(s·bar) and b = %.2f, if %.1f g/s flow from %.0f psig"
+            "What is the pressure loss of a part with C = %.1f dm³/(s·bar) and b = %.2f, if %.1f g/s flow from"
+                + " %.0f psig"
                 + " at 20 °C? (1 psi is 0.06895 bar; a litre ANR has 1.185 g.)",
-            conductance,
-            b,
-            grams,
-            gauge),
+            conductance, b, grams, gauge),
         text("%.1f psi", psia * (1.0 - ratio)),
         text(
             "Choked, %.1f g/s pass. %.1f/%.1f = %.3f, so p2/p1 = %.2f + %.2f √(1 − %.3f²) = %.4f, and the loss is"
@@ -123,10 +123,7 @@ final class FlowVariants {
         text(
             "Two couplers pass the same flow from %.0f psig. The first loses %.0f psi, the second %.1f psi. Both have"
                 + " b = %.2f. How many times larger is the C of the second?",
-            gauge,
-            large,
-            small,
-            b),
+            gauge, large, small, b),
         text("%.2f times", one / other),
         text(
             "√(1 − ((p2/p1 − b)/(1 − b))²) is %.3f for the first (p2/p1 = %.3f) and %.3f for the second (p2/p1 = %.3f)."
@@ -150,9 +147,9 @@ final class FlowVariants {
     return new Variant(
         id,
         text(
-            "What is the density of air at %.0f psig and %.0f °F, if the atmosphere is 14.7 psia? R = 53.35 ft·lbf/(lb·°R).",
-            gauge,
-            fahrenheit),
+            "What is the density of air at %.0f psig and %.0f °F, if the atmosphere is 14.7 psia? R = 53.35"
+                + " ft·lbf/(lb·°R).",
+            gauge, fahrenheit),
         text("%.3f lb/ft³", densityOf(gauge, fahrenheit)),
         text("%.1f × 144 / (53.35 × %.2f).", gauge + ATMOSPHERE, fahrenheit + RANKINE));
   }
@@ -166,9 +163,7 @@ final class FlowVariants {
         text(
             "A pipe has a pressure loss of %.1f psi at %.0f scfm. What is its pressure loss at %.0f scfm, if the loss"
                 + " grows with the square of the flow?",
-            loss,
-            flow,
-            other),
+            loss, flow, other),
         text("%.2f psi", loss * other * other / (flow * flow)),
         text("%.1f × (%.0f/%.0f)².", loss, other, flow));
   }
@@ -178,7 +173,9 @@ final class FlowVariants {
     double feet = draw.number(40.0, 400.0, 10.0);
     return new Variant(
         id,
-        text("A table prints %.2f psi for 100 ft of a pipe. What is the pressure loss of %.0f ft?", printed, feet),
+        text(
+            "A table prints %.2f psi for 100 ft of a pipe. What is the pressure loss of %.0f ft?",
+            printed, feet),
         text("%.2f psi", printed * feet / 100.0),
         text("%.2f × %.0f/100.", printed, feet));
   }
@@ -193,13 +190,13 @@ final class FlowVariants {
     return new Variant(
         id,
         text(
-            "A table prints %.2f psi per 100 ft for 100 psig and 60 °F. Correct it for %.0f ft at %.0f psig and %.0f °F.",
-            printed,
-            feet,
-            gauge,
-            fahrenheit),
+            "A table prints %.2f psi per 100 ft for 100 psig and 60 °F. Correct it for %.0f ft at %.0f psig and"
+                + " %.0f °F.",
+            printed, feet, gauge, fahrenheit),
         text("%.2f psi", loss),
-        text("%.2f × %.2f × 114.7/%.1f × %.0f/520.", printed, feet / 100.0, gauge + ATMOSPHERE, fahrenheit + 460.0));
+        text(
+            "%.2f × %.2f × 114.7/%.1f × %.0f/520.",
+            printed, feet / 100.0, gauge + ATMOSPHERE, fahrenheit + 460.0));
   }
 
   static double round(double roughness, double reynolds, double friction) {
@@ -216,10 +213,11 @@ final class FlowVariants {
         text(
             "Find the friction factor by two rounds of Colebrook's formula, beginning with λ = 0.02: Re = %.0f,"
                 + " ε/D = %.4f.",
-            reynolds,
-            roughness),
+            reynolds, roughness),
         text("%.4f", round(roughness, reynolds, first)),
-        text("The first round gives %.4f, the second %.4f.", first, round(roughness, reynolds, first)));
+        text(
+            "The first round gives %.4f, the second %.4f.",
+            first, round(roughness, reynolds, first)));
   }
 
   private static Variant rule(String id, Draw draw) {
@@ -231,8 +229,7 @@ final class FlowVariants {
         text(
             "The simple formula gives a pressure loss of %.0f psi from %.0f psig. By how many percent is it too low, by"
                 + " the rule of the lesson?",
-            loss,
-            gauge),
+            loss, gauge),
         text("%.1f %%", part / 2.0),
         text("%.0f/%.1f = %.1f %%, and half of it.", loss, gauge + ATMOSPHERE, part));
   }
@@ -256,16 +253,12 @@ final class FlowVariants {
         text(
             "A long thin hose of %.0f m passes %.1f scfm with an open end. It is cut to %.0f m. How much air passes at"
                 + " most, if friction along the hose is all that counts?",
-            metres,
-            flow,
-            shorter),
+            metres, flow, shorter),
         text("%.1f scfm", longest),
         text(
             "%.1f × √(%.0f/%.0f). In truth it is a little less, because the pressure that makes the air faster does not"
                 + " fall with the length.",
-            flow,
-            metres,
-            shorter));
+            flow, metres, shorter));
   }
 
   private static Variant nozzle(String id, Draw draw) {
@@ -278,18 +271,10 @@ final class FlowVariants {
         text(
             "A nozzle has an area of %.1f cm². The air before it has %.0f kPa absolute and %.0f K; the pressure behind"
                 + " it is %.0f kPa absolute. What is the mass flow? (Choked: 0.0404 A p0/√T0, in SI.)",
-            area,
-            kilopascals,
-            kelvins,
-            behind),
+            area, kilopascals, kelvins, behind),
         text("%.4f kg/s", 0.0404 * area * 1.0e-4 * kilopascals * 1000.0 / Math.sqrt(kelvins)),
         text(
             "%.0f/%.0f = %.2f is below 0.528, so it chokes. 0.0404 × %.1f × 10⁻⁴ × %.0f 000 / √%.0f.",
-            behind,
-            kilopascals,
-            behind / kilopascals,
-            area,
-            kilopascals,
-            kelvins));
+            behind, kilopascals, behind / kilopascals, area, kilopascals, kelvins));
   }
 }

@@ -41,7 +41,7 @@ final class MeasuringVariants {
 
   private static final List<String> SIZES = List.of("1/8", "1/4", "3/8", "1/2", "3/4", "1");
 
-  /** Sizes of the 55° families: gauge diameter [mm], gauge length of R [mm], threads per inch; ISO 7-1 and ISO 228-1. */
+  /** Sizes of the 55° families: gauge diameter [mm], gauge length of R [mm], threads per inch; ISO 7-1, ISO 228-1. */
   private static final Map<String, double[]> WHITWORTH = Map.of(
       "1/4", new double[] {13.157, 6.0, 19.0},
       "3/8", new double[] {16.662, 6.4, 19.0},
@@ -79,22 +79,13 @@ final class MeasuringVariants {
         text(
             "A tip reads %.2f mm. The nominal tip of the kind is %.2f mm, its parts vary by %.2f mm, and the reading"
                 + " is uncertain by %.3f mm. How many standard deviations is it off, and does the plug fit the kind?",
-            nominal + off,
-            nominal,
-            parts,
-            reading),
+            nominal + off, nominal, parts, reading),
         text(
             "%.1f standard deviations: %s",
-            Math.abs(off) / scatter,
-            Math.abs(off) / scatter <= 2.0 ? "it fits" : "it hardly fits"),
+            Math.abs(off) / scatter, Math.abs(off) / scatter <= 2.0 ? "it fits" : "it hardly fits"),
         text(
             "scatter = √(%.2f² + %.3f²) = %.4f mm; misfit = %.2f / %.4f = %.2f. Up to 2 is usual.",
-            parts,
-            reading,
-            scatter,
-            Math.abs(off),
-            scatter,
-            Math.abs(off) / scatter));
+            parts, reading, scatter, Math.abs(off), scatter, Math.abs(off) / scatter));
   }
 
   private static Variant oneReading(String id, Draw draw) {
@@ -108,8 +99,7 @@ final class MeasuringVariants {
         id,
         text(
             "You have read one dimension of a plug: its %s is %.2f mm. May you name the kind?",
-            List.of("tip diameter", "tip length", "groove width").get(which),
-            reads),
+            List.of("tip diameter", "tip length", "groove width").get(which), reads),
         "no: not enough readings",
         "Of the yard's kinds it agrees with " + String.join(" and ", near)
             + ". Plugs that are not in the list may have the same size. One dimension alone names no kind.");
@@ -138,18 +128,12 @@ final class MeasuringVariants {
             "A plug is one of two kinds. They differ by %.2f mm in the tip diameter (parts vary by 0.03 mm, the reading"
                 + " is uncertain by 0.013 mm), by %.2f mm in the groove width (0.06 and 0.062 mm) and by %.2f mm in the"
                 + " bore (0.06 and 0.037 mm). Which one reading tells them apart most surely?",
-            apart.get(0),
-            apart.get(1),
-            apart.get(2)),
+            apart.get(0), apart.get(1), apart.get(2)),
         names.get(best),
         IntStream.range(0, names.size())
                 .mapToObj(i -> text(
                     "%s: %.2f / √(%.2f² + %.3f²) = %.0f",
-                    names.get(i),
-                    apart.get(i),
-                    parts.get(i),
-                    reading.get(i),
-                    sure.get(i)))
+                    names.get(i), apart.get(i), parts.get(i), reading.get(i), sure.get(i)))
                 .collect(Collectors.joining("; "))
             + ".");
   }
@@ -173,9 +157,7 @@ final class MeasuringVariants {
         text(
             "A plug has a tip diameter of %.2f mm, a tip length of %.2f mm and a groove of %.2f mm. Which of the yard's"
                 + " kinds agrees with all three? (The sizes are in the table of the lesson.)",
-            reads[0],
-            reads[1],
-            reads[2]),
+            reads[0], reads[1], reads[2]),
         kind,
         NAMES.stream()
                 .map(name -> text(
@@ -206,8 +188,7 @@ final class MeasuringVariants {
       double small = npt[0] - (0.05 * npt[0] + 1.1) / npt[1];
       threads.add(new Thread(size + " NPT", MM * (small + 0.8 / npt[1]), npt[1], true));
       double[] whitworth = WHITWORTH.get(size);
-      threads.add(
-          new Thread("R " + size, whitworth[0] - whitworth[1] / 16.0, whitworth[2], true));
+      threads.add(new Thread("R " + size, whitworth[0] - whitworth[1] / 16.0, whitworth[2], true));
       threads.add(new Thread("G " + size, whitworth[0], whitworth[2], false));
     }
     return threads;
@@ -227,9 +208,7 @@ final class MeasuringVariants {
         text(
             "A male thread measures %.2f mm over its first crest, %.2f mm over its last crest, and %.2f mm over five"
                 + " pitches. Which thread is it?",
-            first,
-            first + grown,
-            five),
+            first, first + grown, five),
         thread.name() + " male",
         text(
             "5 × 25.4 / %.2f = %.1f per inch. It %s. First crests of this pitch: %s.",
@@ -243,16 +222,27 @@ final class MeasuringVariants {
 
   private static Variant seal(String id, Draw draw) {
     List<String> choice = draw.one(List.of(
-        List.of("A G 3/8 male is turned into a G 3/8 female", "on the face, by a washer or ring",
+        List.of(
+            "A G 3/8 male is turned into a G 3/8 female",
+            "on the face, by a washer or ring",
             "Two parallel threads leave a gap along the flanks; they only hold the parts together."),
-        List.of("A 1/2 NPT male is turned into a 1/2 NPT female, with sealant", "on the thread, with its sealant",
+        List.of(
+            "A 1/2 NPT male is turned into a 1/2 NPT female, with sealant",
+            "on the thread, with its sealant",
             "Two tapered threads wedge; the sealant fills the spiral gap between crest and root."),
-        List.of("An R 1/4 male is turned into an Rp 1/4 female, with sealant", "on the thread, with its sealant",
+        List.of(
+            "An R 1/4 male is turned into an Rp 1/4 female, with sealant",
+            "on the thread, with its sealant",
             "The tapered male wedges into the parallel female; the sealant fills what is left."),
-        List.of("A swivel nut with a 37° cone is tightened on a flare", "on the cone",
+        List.of(
+            "A swivel nut with a 37° cone is tightened on a flare",
+            "on the cone",
             "The nut only pulls the two cones together. Its thread needs no sealant.")));
     return new Variant(
-        id, choice.get(0) + ". The joint is sound. Where does it seal?", choice.get(1), choice.get(2));
+        id,
+        choice.get(0) + ". The joint is sound. Where does it seal?",
+        choice.get(1),
+        choice.get(2));
   }
 
   private static Variant pitchDiameter(String id, Draw draw) {
@@ -265,11 +255,11 @@ final class MeasuringVariants {
         text(
             "Calculate the pitch diameter at the small end, E0, of %s NPT: pipe diameter %.3f in, %s threads per inch."
                 + " (Five decimals.)",
-            size,
-            pipe,
-            plain(perInch)),
+            size, pipe, plain(perInch)),
         text("%.5f in", pipe - inner / perInch),
-        text("%.3f − (0.05 × %.3f + 1.1) / %s = %.3f − %.5f / %s.", pipe, pipe, plain(perInch), pipe, inner, plain(perInch)));
+        text(
+            "%.3f − (0.05 × %.3f + 1.1) / %s = %.3f − %.5f / %s.",
+            pipe, pipe, plain(perInch), pipe, inner, plain(perInch)));
   }
 
   private static double[] pieces(Draw draw, int count) {
@@ -312,8 +302,7 @@ final class MeasuringVariants {
         id,
         text(
             "%d pieces of one kind read %s mm. What are their mean and their standard deviation?",
-            pieces.length,
-            listed(pieces)),
+            pieces.length, listed(pieces)),
         text("%.3f mm and %.3f mm", average(pieces), deviation(pieces)),
         text(
             "Their sum divided by %d is %.3f. The squares of the distances from it add up to %.5f; divided by %d, and"
@@ -336,9 +325,7 @@ final class MeasuringVariants {
         text(
             "The standard deviation of %d pieces is %.3f mm. How far from their mean can the next piece lie, in 95 of"
                 + " 100 cases? (t = %.3f)",
-            count,
-            deviation,
-            STUDENT.get(count)),
+            count, deviation, STUDENT.get(count)),
         text("%.3f mm", next(count, deviation)),
         text("%.3f × %.3f × √(1 + 1/%d).", STUDENT.get(count), deviation, count));
   }
@@ -354,29 +341,35 @@ final class MeasuringVariants {
         text(
             "Five pieces read %s mm. A sixth piece reads %.2f mm. Does it lie where the next piece lies in 95 of 100"
                 + " cases? (t = 2.776)",
-            listed(pieces),
-            sixth),
+            listed(pieces), sixth),
         out ? "no: it stands out" : "yes",
         text(
             "The mean is %.3f and the standard deviation %.3f mm. The next piece lies within %.3f mm of the mean; this"
                 + " one is %.3f mm away.",
-            average(pieces),
-            deviation(pieces),
-            limit,
-            Math.abs(sixth - average(pieces))));
+            average(pieces), deviation(pieces), limit, Math.abs(sixth - average(pieces))));
   }
 
   private static Variant leaveOut(String id, Draw draw) {
     List<String> choice = draw.one(List.of(
-        List.of("its tip is worn flat on one side", "yes",
+        List.of(
+            "its tip is worn flat on one side",
+            "yes",
             "Wear is a reason that does not depend on the number. Write it down with the reading."),
-        List.of("without it the mean is nearer to the catalogue", "no",
+        List.of(
+            "without it the mean is nearer to the catalogue",
+            "no",
             "A size that one would like to have is no reason. The set would look better than it is."),
-        List.of("it has another groove than the rest, so it is of another kind", "yes",
+        List.of(
+            "it has another groove than the rest, so it is of another kind",
+            "yes",
             "It does not belong to the set, whatever it reads. Write it down with the reading."),
-        List.of("it was read twice, both times the same, and it is the largest of all", "no",
+        List.of(
+            "it was read twice, both times the same, and it is the largest of all",
+            "no",
             "Somebody has to be the largest. A reading that repeats is a good reading."),
-        List.of("the caliper was not at zero when it was read, and the piece is gone", "yes",
+        List.of(
+            "the caliper was not at zero when it was read, and the piece is gone",
+            "yes",
             "The reading is known to be wrong, for a reason outside the number. Write it down.")));
     return new Variant(
         id,

@@ -183,8 +183,9 @@ public final class Plot {
     List<String> heading = Drawing.lines(title, narrow ? width - 16.0 : right - LEFT, true);
     double top = TOP + Drawing.LINE * (heading.size() - 1);
     double bottom = top + HEIGHT;
-    List<List<String>> legend =
-        series.stream().map(one -> Drawing.lines(one.name(), right - left - 50.0, false)).toList();
+    List<List<String>> legend = series.stream()
+        .map(one -> Drawing.lines(one.name(), right - left - 50.0, false))
+        .toList();
     double rows = legend.stream()
         .mapToDouble(lines -> LEGEND_LINE + Drawing.LINE * (lines.size() - 1))
         .sum();
@@ -242,8 +243,11 @@ public final class Plot {
   }
 
   private String inWords() {
-    StringBuilder words =
-        new StringBuilder(title).append(". Across: ").append(across).append("; up: ").append(up);
+    StringBuilder words = new StringBuilder(title)
+        .append(". Across: ")
+        .append(across)
+        .append("; up: ")
+        .append(up);
     if (!shows.isEmpty()) {
       return words.append(". ").append(shows).toString();
     }

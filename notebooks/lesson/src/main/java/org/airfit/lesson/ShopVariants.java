@@ -9,7 +9,7 @@ final class ShopVariants {
 
   private static final double ATMOSPHERE = 14.7;
 
-  /** The leak through a hole: scfm over in² and psia, at 68 °F. */
+  /** The leak through a hole: ft³/min over in² and psia, at 530 °R and counted there at 14.7 psia. */
   private static final double HOLE = 18.51;
 
   private ShopVariants() {}
@@ -58,13 +58,10 @@ final class ShopVariants {
 
     String told() {
       return text(
-          "A run in psia and scfm: supply %.0f psia; pipe K = %.2f; coupling; hose K = %.1f; the same coupling again. For a"
+          "A run in psia and scfm: supply %.0f psia; pipe K = %.2f; coupling; hose K = %.1f; the same coupling"
+              + " again. For a"
               + " pipe or hose p2² = p1² − K q². For each coupling b = %.2f and q* = %.2f p1.",
-          supply,
-          pipe,
-          hose,
-          b,
-          choked);
+          supply, pipe, hose, b, choked);
     }
   }
 
@@ -76,10 +73,12 @@ final class ShopVariants {
     double tool = run.coupling(three);
     return new Variant(
         id,
-        run.told() + text(" Which gauge pressure arrives at a tool that takes %.0f scfm?", run.flow()),
+        run.told()
+            + text(" Which gauge pressure arrives at a tool that takes %.0f scfm?", run.flow()),
         text("%.1f psig", tool - ATMOSPHERE),
         text(
-            "Pipe %.1f, coupling %.1f, hose %.1f, coupling %.1f psia; minus 14.7.", one, two, three, tool));
+            "Pipe %.1f, coupling %.1f, hose %.1f, coupling %.1f psia; minus 14.7.",
+            one, two, three, tool));
   }
 
   private static Variant faster(String id, Draw draw) {
@@ -90,10 +89,11 @@ final class ShopVariants {
         text(
             "The same air goes through two like couplings. Before the first there are %.0f psia, before the second"
                 + " %.0f psia. How many times as fast does the air go through the second?",
-            first,
-            second),
+            first, second),
         text("%.2f times", first / second),
-        text("The same pounds take %.0f/%.0f times the room, through the same hole.", first, second));
+        text(
+            "The same pounds take %.0f/%.0f times the room, through the same hole.",
+            first, second));
   }
 
   private static Variant otherHose(String id, Draw draw) {
@@ -106,15 +106,12 @@ final class ShopVariants {
         old.told()
             + text(
                 " The hose is changed for one of K = %.1f. Which gauge pressure arrives now, at %.0f scfm?",
-                wide,
-                old.flow()),
+                wide, old.flow()),
         text("%.1f psig", old.coupling(behind) - ATMOSPHERE),
         text(
             "Before the hose %.1f psia, as with the old one; behind the new hose %.1f, behind the coupling %.1f psia;"
                 + " minus 14.7.",
-            before,
-            behind,
-            old.coupling(behind)));
+            before, behind, old.coupling(behind)));
   }
 
   private static Variant gain(String id, Draw draw) {
@@ -131,9 +128,7 @@ final class ShopVariants {
         text("%.1f psi", without - with),
         text(
             "With it %.1f psia arrive, without it %.1f psia. The coupling itself loses %.1f psi only.",
-            with,
-            without,
-            pipe - run.coupling(pipe)));
+            with, without, pipe - run.coupling(pipe)));
   }
 
   private static Variant pieces(String id, Draw draw) {
@@ -143,11 +138,12 @@ final class ShopVariants {
     return new Variant(
         id,
         text(
-            "An outlet is 1/2 NPT female. The sockets on the shelf have %s. The hose has 3/8 NPT male on both ends, and a"
-                + " plug and a socket for it are there. The tool is %s NPT female, and the plug for it has 1/4 NPT male."
+            "An outlet is 1/2 NPT female. The sockets on the shelf have %s. The hose has 3/8 NPT male on both"
+                + " ends, and a"
+                + " plug and a socket for it are there. The tool is %s NPT female, and the plug for it has 1/4"
+                + " NPT male."
                 + " Nipples and bushings of all sizes are there. How many pieces does the job need?",
-            outlet ? "3/8 NPT female" : "1/2 NPT male",
-            tool ? "3/8" : "1/4"),
+            outlet ? "3/8 NPT female" : "1/2 NPT male", tool ? "3/8" : "1/4"),
         text("%d pieces", count),
         "Socket at the outlet, plug, hose, socket, plug of the tool: five."
             + (outlet ? " A nipple 1/2 × 3/8 at the outlet." : "")
@@ -163,10 +159,9 @@ final class ShopVariants {
         id,
         text(
             "Parts lose %.1f psi at 20 scfm, and the supply has %.0f psig. A tool needs %.0f scfm at 90 psig. Which"
-                + " pressure arrives, if the loss grows with the square of the flow? Is the rule \"air at the tool\" met?",
-            loss,
-            gauge,
-            20.0 * factor),
+                + " pressure arrives, if the loss grows with the square of the flow? Is the rule \"air at the"
+                + " tool\" met?",
+            loss, gauge, 20.0 * factor),
         text("%.1f psig: %s", gauge - grown, gauge - grown >= 90.0 ? "met" : "not met"),
         text("%.1f × %.1f² = %.1f psi are lost.", loss, factor, grown));
   }
@@ -180,9 +175,10 @@ final class ShopVariants {
         text(
             "A supply may reach %.1f bar(g). The maker of a tool allows %.0f psig. Is the tool over-pressured when it"
                 + " takes no air? By how much, or how much is left? (1 bar is 14.50 psi.)",
-            bar,
-            allowed),
-        text("%s by %.1f psi", psi > allowed ? "over-pressured" : "below the limit", Math.abs(psi - allowed)),
+            bar, allowed),
+        text(
+            "%s by %.1f psi",
+            psi > allowed ? "over-pressured" : "below the limit", Math.abs(psi - allowed)),
         text("%.1f × 14.50 = %.1f psig stand at the tool when nothing flows.", bar, psi));
   }
 
@@ -192,10 +188,10 @@ final class ShopVariants {
     return new Variant(
         id,
         text(
-            "A hose may have a bore of %.1f to %.1f mm. How many times larger is the pressure loss of the narrowest than"
+            "A hose may have a bore of %.1f to %.1f mm. How many times larger is the pressure loss of the"
+                + " narrowest than"
                 + " that of the widest?",
-            narrow,
-            wide),
+            narrow, wide),
         text("%.2f times", Math.pow(wide / narrow, 5.0)),
         text("(%.1f/%.1f)⁵.", wide, narrow));
   }
@@ -208,11 +204,10 @@ final class ShopVariants {
     return new Variant(
         id,
         text(
-            "With no tool in use a compressor of %.0f scfm runs loaded for %.0f s and stops for %.0f s. Which share of its"
+            "With no tool in use a compressor of %.0f scfm runs loaded for %.0f s and stops for %.0f s. Which"
+                + " share of its"
                 + " capacity leaks, and how many scfm is that?",
-            capacity,
-            loaded,
-            stopped),
+            capacity, loaded, stopped),
         text("%.0f %%, %.1f scfm", 100.0 * part, part * capacity),
         text("%.0f / (%.0f + %.0f) = %.3f; times %.0f.", loaded, loaded, stopped, part, capacity));
   }
@@ -227,10 +222,7 @@ final class ShopVariants {
         text(
             "A receiver and its lines hold %.0f ft³. Shut off from the compressor, the pressure falls from %.0f to %.0f"
                 + " psig in %.1f minutes. How much air leaks, counted at 14.7 psia and at the temperature of the air?",
-            volume,
-            high,
-            high - fall,
-            minutes),
+            volume, high, high - fall, minutes),
         text("%.1f scfm", volume * fall / (minutes * ATMOSPHERE)),
         text("V (p1 − p2) / (t p0) = %.0f × %.0f / (%.1f × 14.7).", volume, fall, minutes));
   }
@@ -240,7 +232,9 @@ final class ShopVariants {
     double large = small * draw.one(List.of(1.5, 2.0, 3.0, 4.0));
     return new Variant(
         id,
-        text("How many times as much air leaks from a hole of %.2f mm as from a hole of %.1f mm?", large, small),
+        text(
+            "How many times as much air leaks from a hole of %.2f mm as from a hole of %.1f mm?",
+            large, small),
         text("%.2f times", large * large / (small * small)),
         text("(%.2f/%.1f)²: the leak grows with the area.", large, small));
   }
@@ -255,11 +249,13 @@ final class ShopVariants {
         id,
         text(
             "A line at %.0f psig and 530 °R has a hole of %.4f in, with a coefficient of %.2f. How many cubic feet of free"
-                + " air (530 °R, 14.7 psia) leak per minute? By q = 18.51 · Cd · A · p0.",
+                + " air (530 °R, 14.7 psia) leak per minute? By q = 18.51 · Cd · A · p1.",
             gauge,
             inches,
             coefficient),
         text("%.2f cfm", HOLE * coefficient * area * (gauge + ATMOSPHERE)),
-        text("A = π/4 × %.4f² = %.6f in²; 18.51 × %.2f × A × %.1f.", inches, area, coefficient, gauge + ATMOSPHERE));
+        text(
+            "A = π/4 × %.4f² = %.6f in²; 18.51 × %.2f × A × %.1f.",
+            inches, area, coefficient, gauge + ATMOSPHERE));
   }
 }

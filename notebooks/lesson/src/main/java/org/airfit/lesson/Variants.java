@@ -34,7 +34,8 @@ public final class Variants {
         throw new NumberFormatException();
       }
     } catch (NumberFormatException | ArrayIndexOutOfBoundsException unusable) {
-      System.err.println("usage: Variants LESSON SEED, with a lesson from 1 to 9, or 0 for all, and a whole number");
+      System.err.println(
+          "usage: Variants LESSON SEED, with a lesson from 1 to 9, or 0 for all, and a whole number");
       System.exit(2);
       return;
     }
@@ -80,8 +81,8 @@ public final class Variants {
         .collect(Collectors.joining());
     String answers = lessons.stream()
         .flatMap(lesson -> of(lesson, seed).stream())
-        .map(one -> "<tr><th scope=\"row\">" + one.id() + "</th><td><strong>" + escaped(one.answer())
-            + "</strong><br>" + escaped(one.way()) + "</td></tr>\n")
+        .map(one -> "<tr><th scope=\"row\">" + one.id() + "</th><td><strong>"
+            + escaped(one.answer()) + "</strong><br>" + escaped(one.way()) + "</td></tr>\n")
         .collect(Collectors.joining());
     return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
         + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
@@ -99,14 +100,16 @@ public final class Variants {
         + "</style>\n</head>\n<body>\n<main>\n<h1>Further exercises, sheet " + seed + "</h1>\n"
         + "<p>Name: <span class=\"rule\"></span> Date: <span class=\"rule\"></span></p>\n"
         + "<p>Write the unit before the number, and say of every pressure whether it is gauge or absolute.</p>\n"
-        + questions + "<section class=\"key\" aria-label=\"key\">\n<h2>Key of sheet " + seed + "</h2>\n"
+        + questions + "<section class=\"key\" aria-label=\"key\">\n<h2>Key of sheet " + seed
+        + "</h2>\n"
         + "<p>For the trainer. The last digit may differ by what was rounded on the way.</p>\n<table>\n"
         + "<thead><tr><th scope=\"col\">exercise</th><th scope=\"col\">answer, and the way</th></tr></thead>\n<tbody>\n"
         + answers + "</tbody>\n</table>\n</section>\n</main>\n</body>\n</html>\n";
   }
 
   private static String question(Variant one) {
-    return "<div class=\"question\">\n<p><strong>" + one.id() + ".</strong> " + escaped(one.question()) + "</p>\n"
+    return "<div class=\"question\">\n<p><strong>" + one.id() + ".</strong> "
+        + escaped(one.question()) + "</p>\n"
         + "<p>Answer: <span class=\"rule\"></span></p>\n</div>\n";
   }
 

@@ -28,10 +28,13 @@ class PagesTest {
     for (Dimension dimension : Dimension.values()) {
       assertThat(form).contains(">" + dimension.label() + "<", dimension.howToMeasure());
     }
-    for (String size : List.of("11.94", "15.14", "16.30", "26.50", "5.20", "10.74", "9.80", "13.64", "7.70")) {
+    for (String size :
+        List.of("11.94", "15.14", "16.30", "26.50", "5.20", "10.74", "9.80", "13.64", "7.70")) {
       assertThat(form.replaceAll("<[^>]*>", " ")).doesNotContain(size);
     }
-    assertThat(form).doesNotContain(gannet.displayName(), "Sizes invented").contains("five pitches");
+    assertThat(form)
+        .doesNotContain(gannet.displayName(), "Sizes invented")
+        .contains("five pitches");
   }
 
   @ParameterizedTest
@@ -62,7 +65,8 @@ class PagesTest {
 
   @Test
   void the_receiver_of_the_air_plan_lasts_as_long_as_it_says() throws IOException {
-    // 80 US gal = 10.69 ft³; what leaves between 120 and 95 psig, over what is taken beyond the compressor's flow.
+    // 80 US gal = 10.69 ft³; what leaves between 120 and 95 psig, over what is taken beyond the
+    // compressor's flow.
     double minutes = 80.0 * 231.0 / 1728.0 * (120.0 - 95.0) / (14.7 * (22.0 - 10.0));
     assertThat(Files.readString(Path.of("../TRAINER.md")))
         .contains(String.format(java.util.Locale.ROOT, "= %.1f$ minutes", minutes));
@@ -76,18 +80,29 @@ class PagesTest {
         .level("allowed", 2.0)
         .svg();
     assertThat(plot)
-        .contains("aria-label=\"Loss. Across: flow [scfm]; up: loss [psi]. hose: from 0 at 0 to 1.23 at 10."
-            + " table: 0.3 at 5. allowed: a level at 2.\"")
+        .contains(
+            "aria-label=\"Loss. Across: flow [scfm]; up: loss [psi]. hose: from 0 at 0 to 1.23 at 10."
+                + " table: 0.3 at 5. allowed: a level at 2.\"")
         .contains("<metadata><svg", "width=\"340\"");
-    assertThat(Plot.of("Loss", "q", "p").shows("It grows.").line("a", new double[2], new double[2]).svg())
+    assertThat(Plot.of("Loss", "q", "p")
+            .shows("It grows.")
+            .line("a", new double[2], new double[2])
+            .svg())
         .contains("aria-label=\"Loss. Across: q; up: p. It grows.\"");
-    assertThat(Bars.of("Where", "psi", 1).bar("hose", 4.0).bar("pipe", 0.5).shows("Most is lost in the hose.").svg())
-        .contains("aria-label=\"Where [psi]: hose 4.0; pipe 0.5. Most is lost in the hose.\"", "width=\"340\"");
+    assertThat(Bars.of("Where", "psi", 1)
+            .bar("hose", 4.0)
+            .bar("pipe", 0.5)
+            .shows("Most is lost in the hose.")
+            .svg())
+        .contains(
+            "aria-label=\"Where [psi]: hose 4.0; pipe 0.5. Most is lost in the hose.\"",
+            "width=\"340\"");
   }
 
   @Test
   void a_long_title_is_broken_into_lines_that_fit() {
-    assertThat(Drawing.lines("one two three four", 80.0, false)).containsExactly("one two", "three four");
+    assertThat(Drawing.lines("one two three four", 80.0, false))
+        .containsExactly("one two", "three four");
     assertThat(Drawing.threeDigits(0.0012345)).isEqualTo("0.00123");
     assertThat(Drawing.threeDigits(1234.5)).isEqualTo("1235");
     assertThat(Drawing.threeDigits(10.0)).isEqualTo("10");
@@ -95,8 +110,10 @@ class PagesTest {
 
   @Test
   void a_picture_says_what_it_is_told_to_say() {
-    assertThat(Picture.saying("<svg width=\"9\" role=\"img\" aria-label=\"old\"><path/></svg>", "a \"new\" <one>"))
-        .isEqualTo("<svg width=\"9\" role=\"img\" aria-label=\"a &quot;new&quot; &lt;one&gt;\"><path/></svg>");
+    assertThat(Picture.saying(
+            "<svg width=\"9\" role=\"img\" aria-label=\"old\"><path/></svg>", "a \"new\" <one>"))
+        .isEqualTo(
+            "<svg width=\"9\" role=\"img\" aria-label=\"a &quot;new&quot; &lt;one&gt;\"><path/></svg>");
     assertThatIllegalArgumentException().isThrownBy(() -> Picture.saying("no drawing", "x"));
   }
 

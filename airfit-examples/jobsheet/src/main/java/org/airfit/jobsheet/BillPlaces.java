@@ -1,0 +1,63 @@
+package org.airfit.jobsheet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.airfit.joint.End;
+import org.airfit.select.BillLine;
+import org.airfit.select.Joint;
+import org.airfit.select.Part;
+import org.airfit.select.Proposal;
+import org.airfit.select.Slot;
+
+/** Where the lines of a bill go, in a few words: at which coupling, or between which ends. */
+final class BillPlaces {
+
+  private BillPlaces() {}
+
+  /** The place of a line; empty where its name says all. */
+  static String of(BillLine line, Proposal proposal) {
+    Set<String> places = new LinkedHashSet<>();
+    if (line.kind() == BillLine.Kind.PART) {
+      for (Slot slot : proposal.requirement().layout().slots()) {
+        if (slot instanceof Slot.Coupling coupling && isIn(line, proposal, coupling)) {
+          places.add(coupling.name());
+        }
+      }
+    } else if (line.kind() == BillLine.Kind.ADAPTER) {
+      for (Joint joint : proposal.joints()) {
+        if (joint.adapters().stream().anyMatch(adapter -> isOf(line, adapter))) {
+          places.add(between(joint));
+        }
+      }
+    }
+    return places.isEmpty() ? otherwise(line) : String.join("; ", places);
+  }
+
+  private static boolean isIn(BillLine line, Proposal proposal, Slot.Coupling coupling) {
+    return isOf(line, proposal.socket(coupling.name()))
+        || isOf(line, proposal.plug(coupling.name()));
+  }
+
+  private static boolean isOf(BillLine line, Part part) {
+    return line.facts().filter(part.facts()::equals).isPresent();
+  }
+
+  /** What a joint joins, each side with its end, the one towards the supply first. */
+  static String between(Joint joint) {
+    List<String> sides = new ArrayList<>(List.of(joint.where().split(" to ", 2)));
+    return sides.size() == 2
+        ? side(sides.get(0), joint.upstream()) + " to " + side(sides.get(1), joint.downstream())
+        : joint.where() + ": " + joint.upstream().label() + " to " + joint.downstream().label();
+  }
+
+  private static String side(String name, End end) {
+    return name + " (" + end.label() + ")";
+  }
+
+  /** What goes with the parts says why in the first words of its reason. */
+  private static String otherwise(BillLine line) {
+    return line.kind() == BillLine.Kind.PART ? "" : line.reason().replaceFirst("[;:].*", "");
+  }
+}

@@ -1,0 +1,62 @@
+package org.airfit.jobsheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.airfit.working.Step;
+import org.airfit.working.Term;
+import org.airfit.working.Working;
+
+/** A working as lines of a page, the index of every symbol of its formulas set low. */
+final class WorkingHtml {
+
+  /** The index of a symbol in LaTeX: one sign, or several in braces. */
+  private static final Pattern INDEX = Pattern.compile("_(?:\\{([^{}]*)\\}|(\\S))");
+
+  private WorkingHtml() {}
+
+  static String of(Working working) {
+    Map<String, String> symbols = new TreeMap<>();
+    for (Step step : working.steps()) {
+      List<Term> terms = new ArrayList<>(step.given());
+      terms.add(step.result());
+      terms.forEach(term -> low(term, symbols));
+    }
+    String text = Html.shown(working.toText());
+    if (symbols.isEmpty()) {
+      return text;
+    }
+    String any = symbols.keySet().stream()
+        .sorted((one, other) -> other.length() - one.length())
+        .map(Pattern::quote)
+        .collect(Collectors.joining("|"));
+    // a symbol stands by itself: neither a letter, a digit nor a point goes before or behind it
+    return Pattern.compile("(?<![\\p{L}\\p{N}_.&/])(?:" + any + ")(?![\\p{L}\\p{N}_])")
+        .matcher(text)
+        .replaceAll(found -> Matcher.quoteReplacement(symbols.getOrDefault(found.group(), found.group())));
+  }
+
+  /** Notes a symbol whose index its text has behind it, such as "p1" of the LaTeX p_1. */
+  private static void low(Term term, Map<String, String> symbols) {
+    Matcher index = INDEX.matcher(term.latex());
+    if (!index.find()) {
+      return;
+    }
+    String low = (index.group(1) == null ? index.group(2) : index.group(1))
+        .replaceAll("\\\\[a-z]+ ?", "")
+        .strip();
+    String symbol = term.symbol();
+    int at = symbol.lastIndexOf(low);
+    if (!low.isEmpty() && at > 0) {
+      int end = symbol.charAt(at - 1) == '_' ? at - 1 : at;
+      symbols.put(
+          Html.escaped(symbol),
+          Html.escaped(symbol.substring(0, end)) + "<sub>" + Html.escaped(low) + "</sub>"
+              + Html.escaped(symbol.substring(at + low.length())));
+    }
+  }
+}
