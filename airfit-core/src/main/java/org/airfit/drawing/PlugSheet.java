@@ -149,7 +149,7 @@ public final class PlugSheet {
         + "svg { display: block }\n"
         + ".sheet { break-after: page }\n"
         + ".sheet:last-of-type { break-after: auto }\n"
-        + "@media print { h1, .hint { display: none } }\n"
+        + "@media print { h1, .hint { display: none } .sheet { overflow: hidden } }\n"
         + "@media screen { body { background: #e4e8ea; color: #1d2429 } .sheet { overflow-x: auto; margin: 5mm 0 }"
         + " svg { background: #fff; margin: 0 auto } }\n"
         + "@media screen and (prefers-color-scheme: dark) { body { background: #15191c; color: #e6eaec } }\n"
