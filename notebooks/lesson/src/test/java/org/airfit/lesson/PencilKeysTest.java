@@ -42,7 +42,8 @@ class PencilKeysTest {
     assertThat(key("3a")).isCloseTo(75.0 + 14.7, within(0.05));
     assertThat(key("3b")).isCloseTo(4.0 * bar * Math.sqrt(293.15 / 313.15), within(0.05));
     double share = 17.3 / (4.0 * bar * 1.185);
-    assertThat(key("3c")).isCloseTo(89.7 * 0.70 * (1.0 - Math.sqrt(1.0 - share * share)), within(0.05));
+    assertThat(key("3c"))
+        .isCloseTo(89.7 * 0.70 * (1.0 - Math.sqrt(1.0 - share * share)), within(0.05));
     assertThat(key("3d")).isCloseTo(open(104.7 / 114.7) / open(111.7 / 114.7), within(0.006));
   }
 
@@ -82,8 +83,8 @@ class PencilKeysTest {
     double perArea = 0.0;
     for (int round = 0; round < 30; round++) {
       double resistance = friction * metres * 1000.0 / 6.3 + 2.0 * Math.log(104.7 / 14.7);
-      perArea = Math.sqrt((104.7 * 104.7 - 14.7 * 14.7) * 32.174 * 144.0 * 144.0
-          / (53.35 * 527.67 * resistance));
+      perArea = Math.sqrt(
+          (104.7 * 104.7 - 14.7 * 14.7) * 32.174 * 144.0 * 144.0 / (53.35 * 527.67 * resistance));
       double reynolds = perArea * bore / viscosity;
       double root = -2.0 * Math.log10(0.01 / 6.3 / 3.7 + 2.51 / (reynolds * Math.sqrt(friction)));
       friction = 1.0 / (root * root);
