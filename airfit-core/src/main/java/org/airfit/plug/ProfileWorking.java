@@ -494,7 +494,8 @@ final class ProfileWorking {
       ofTheCaliper();
       out.note(
           "Density of these readings together, averaged over every error the caliper may have, "
-              + "∫ φ(e/c)/c Π f(y − e) de, added up over e in small equal steps: " + ofErrors.text() + " = "
+              + "∫ φ(e/c)/c Π f(y − e) de, added up over e in small equal steps: " + ofErrors.text()
+              + " = "
               + Digits.significant(error.logLikelihood(), DIGITS) + ".");
       out.given(ofErrors, error.logLikelihood(), DIGITS);
       densities.add(ofErrors);

@@ -2,6 +2,7 @@ package org.airfit.plant;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 import static org.assertj.core.api.Assertions.within;
 
 import java.time.Duration;
@@ -68,8 +69,8 @@ class ReceiverUseTest {
   }
 
   private static Range<FreeAirFlow> litres(double flow) {
-    return Range.exactly(FreeAirFlow.of(
-        flow, VolumeFlowUnit.LITRE_PER_SECOND, ReferenceState.COMPRESSOR_INLET));
+    return Range.exactly(
+        FreeAirFlow.of(flow, VolumeFlowUnit.LITRE_PER_SECOND, ReferenceState.COMPRESSOR_INLET));
   }
 
   private static Range<FreeAirFlow> litres(double least, double most) {
@@ -117,8 +118,8 @@ class ReceiverUseTest {
               row.evidence("load_s"))
           .isMetBy(
               seconds(fills.filling()), 1.0e-5 * row.number("load_s"), "six digits of the table");
-      ReceiverUse drawn = us(
-          gallons, 90.0 + band, 90.0, row.number("demand_scfm"), 0.0, row.number("pa_psia"));
+      ReceiverUse drawn =
+          us(gallons, 90.0 + band, 90.0, row.number("demand_scfm"), 0.0, row.number("pa_psia"));
       Comparison.of(
               "Plant: receivers",
               row.text("id") + ", unload time",
@@ -280,6 +281,36 @@ class ReceiverUseTest {
     assertThat(use.cautions())
         .hasSize(1)
         .allSatisfy(caution -> assertThat(caution.text()).contains("safety valve"));
+  }
+
+  @Test
+  @SuppressWarnings("NullAway") // what a caller without null checks could pass
+  void null_is_refused_by_name() {
+    ReceiverUse use = of(litres(1.0), Optional.empty(), 10, 60);
+    assertThatNullPointerException()
+        .isThrownBy(() -> new ReceiverUse(
+            null,
+            use.start(),
+            use.least(),
+            use.atmosphere(),
+            use.temperature(),
+            use.demand(),
+            use.delivery(),
+            use.draw(),
+            use.every()))
+        .withMessage("receiver");
+    assertThatNullPointerException()
+        .isThrownBy(() -> new ReceiverUse(
+            use.receiver(),
+            use.start(),
+            use.least(),
+            use.atmosphere(),
+            use.temperature(),
+            use.demand(),
+            use.delivery(),
+            use.draw(),
+            null))
+        .withMessage("every");
   }
 
   @Test

@@ -1,6 +1,7 @@
 package org.airfit.run;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
@@ -47,8 +48,7 @@ class LongestHoseTest {
   }
 
   private static double atTool(LongestHose each, Length length) {
-    return RUN
-        .replacing("hose", HOSE.withBore(each.size().bore()).withLength(length))
+    return RUN.replacing("hose", HOSE.withBore(each.size().bore()).withLength(length))
         .at(TAKEN)
         .fold(delivered -> delivered.atToolGauge().psi(), starved -> 0.0);
   }
@@ -67,8 +67,7 @@ class LongestHoseTest {
       double f = Math.pow(-1.8 * Math.log10(6.9 / re + Math.pow(1.0e-5 / d / 3.7, 1.11)), -2.0);
       double p1 = 119.7 * 6894.757;
       double p2 = 104.7 * 6894.757;
-      double metres =
-          (p1 * p1 - p2 * p2) * d / (f * 287.05287 * 293.15 * flux * flux);
+      double metres = (p1 * p1 - p2 * p2) * d / (f * 287.05287 * 293.15 * flux * flux);
       if (metres > 310.0) {
         assertThat(each.isWithoutEnd()).as(each.toString()).isTrue();
       } else {
@@ -96,21 +95,45 @@ class LongestHoseTest {
     Run narrow = Run.from(SUPPLY, ATMOSPHERE)
         .through("coupler", FlowCapacity.of(SonicConductance.parse("1.5 dm³/(s·bar)"), 0.3))
         .through("hose", HOSE);
-    List<LongestHose> none =
-        LongestHose.ofEverySize(narrow, "hose", TAKEN, LEAST, UnitSystem.US);
+    List<LongestHose> none = LongestHose.ofEverySize(narrow, "hose", TAKEN, LEAST, UnitSystem.US);
     assertThat(none).allSatisfy(each -> assertThat(each.length()).isEmpty());
     assertThat(LongestHose.inWords(none, UnitSystem.US))
         .startsWith("1/4 in hose: too narrow at any length; 3/8 in hose: too");
-    assertThat(LongestHose.ofEverySize(narrow, "coupler", TAKEN, LEAST, UnitSystem.US)).isEmpty();
+    assertThat(LongestHose.ofEverySize(narrow, "coupler", TAKEN, LEAST, UnitSystem.US))
+        .isEmpty();
     assertThat(LongestHose.inWords(List.of(), UnitSystem.US)).isEmpty();
+  }
+
+  @Test
+  @SuppressWarnings("NullAway") // what a caller without null checks could pass
+  void null_is_refused_by_name() {
+    assertThatNullPointerException()
+        .isThrownBy(() -> LongestHose.ofEverySize(null, "hose", TAKEN, LEAST, UnitSystem.US))
+        .withMessage("run");
+    assertThatNullPointerException()
+        .isThrownBy(() -> LongestHose.ofEverySize(RUN, null, TAKEN, LEAST, UnitSystem.US))
+        .withMessage("hose");
+    assertThatNullPointerException()
+        .isThrownBy(() -> LongestHose.ofEverySize(RUN, "hose", null, LEAST, UnitSystem.US))
+        .withMessage("demand");
+    assertThatNullPointerException()
+        .isThrownBy(() -> LongestHose.ofEverySize(RUN, "hose", TAKEN, null, UnitSystem.US))
+        .withMessage("least");
+    assertThatNullPointerException()
+        .isThrownBy(() -> LongestHose.ofEverySize(RUN, "hose", TAKEN, LEAST, null))
+        .withMessage("units");
+    assertThatNullPointerException()
+        .isThrownBy(() -> WiderHose.triedFromNarrowest(null, "hose", TAKEN, LEAST, UnitSystem.US))
+        .withMessage("run");
   }
 
   @Test
   void they_are_told_in_whole_feet_and_are_values() {
     List<LongestHose> all = longest(UnitSystem.US);
     assertThat(LongestHose.inWords(all, UnitSystem.US))
-        .matches("1/4 in hose: up to [0-9]+ ft; 3/8 in hose: up to [0-9]+ ft; 1/2 in hose: up to [0-9]+ ft;"
-            + " 3/4 in hose: 1000 ft and more\\.");
+        .matches(
+            "1/4 in hose: up to [0-9]+ ft; 3/8 in hose: up to [0-9]+ ft; 1/2 in hose: up to [0-9]+ ft;"
+                + " 3/4 in hose: 1000 ft and more\\.");
     assertThat(all).isEqualTo(longest(UnitSystem.US)).hasSameHashCodeAs(longest(UnitSystem.US));
     assertThat(all.get(0)).isNotEqualTo(all.get(1));
   }

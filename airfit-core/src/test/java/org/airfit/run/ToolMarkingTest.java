@@ -77,7 +77,8 @@ class ToolMarkingTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"max 6.3 bar", "max. 6,3 bar", "MAX PRESSURE 6.3 BAR", "Pmax 6.3 bar", "≤ 6.3 bar"})
+      strings = {"max 6.3 bar", "max. 6,3 bar", "MAX PRESSURE 6.3 BAR", "Pmax 6.3 bar", "≤ 6.3 bar"
+      })
   void the_highest_pressure_is_not_what_the_tool_needs(String text) {
     ToolMarking marking = ToolMarking.parse(text);
     assertThat(marking.allowed()).contains(GaugePressure.ofBar(6.3));
@@ -94,8 +95,8 @@ class ToolMarkingTest {
     assertThat(between.needed()).contains(GaugePressure.ofBar(6.0));
     assertThat(between.allowed()).contains(GaugePressure.ofBar(8.0));
     assertThat(air(between))
-        .contains(new Range<>(
-            FreeAirFlow.parse("300 L/min ANR"), FreeAirFlow.parse("400 L/min ANR")));
+        .contains(
+            new Range<>(FreeAirFlow.parse("300 L/min ANR"), FreeAirFlow.parse("400 L/min ANR")));
   }
 
   /** Normal litres are counted at 0 °C by the standard and at 20 °C by many makers; the site plays no part. */

@@ -57,7 +57,8 @@ class WiderHoseTest {
         .extracting(each -> each.size().toString())
         .containsExactly("1/4 in hose", "3/8 in hose", "1/2 in hose");
     assertThat(tried).extracting(WiderHose::isEnough).containsExactly(false, false, true);
-    assertThat(WiderHose.triedFromNarrowest(RUN, "coupler", WEAK, LEAST, UnitSystem.US)).isEmpty();
+    assertThat(WiderHose.triedFromNarrowest(RUN, "coupler", WEAK, LEAST, UnitSystem.US))
+        .isEmpty();
   }
 
   /** Each is solved with the bore of its name: the loss of the hose alone, by another model of line, agrees. */

@@ -3,6 +3,7 @@ package org.airfit.lesson;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -89,5 +90,28 @@ class KeysTest {
   void the_gain_without_a_coupling_is_that_of_the_method() {
     double without = behindCoupling(behindOldHose(behindPipe(15.0), 15.0), 15.0);
     assertThat(key("6d")).isCloseTo(without - atSmallSander(), within(0.06));
+  }
+
+  @Test
+  void the_leaks_are_those_of_the_formulas() {
+    assertThat(key("8a")).isCloseTo(100.0 * 42.0 / (42.0 + 308.0), within(0.01));
+    assertThat(key("8b")).isCloseTo(629.0 * 10.0 / (15.29 * 14.7), within(0.05));
+    double choked = Math.sqrt(1.4) * Math.pow(2.0 / 2.4, 3.0);
+    double square = Math.PI / 4.0 * 0.125 * 0.125;
+    double pounds = choked * square * 104.7 * Math.sqrt(32.174 / (53.352 * 530.0));
+    double perCubicFoot = 14.7 * 144.0 / (53.352 * 530.0);
+    assertThat(key("8d")).isCloseTo(60.0 * pounds / perCubicFoot, within(0.05));
+  }
+
+  @Test
+  void the_spread_of_the_skuas_is_that_of_the_formulas() {
+    double[] pieces = {19.46, 19.55, 19.51, 19.60, 19.43};
+    double mean = Arrays.stream(pieces).sum() / 5.0;
+    double squares = Arrays.stream(pieces).map(x -> (x - mean) * (x - mean)).sum();
+    double deviation = Math.sqrt(squares / 4.0);
+    double band = 2.776 * deviation * Math.sqrt(1.2);
+    assertThat(key("9a")).isCloseTo(deviation, within(0.0005));
+    assertThat(key("9b")).isCloseTo(band, within(0.0006));
+    assertThat(key("9c")).isCloseTo((mean - 18.88) / band, within(0.06));
   }
 }
