@@ -5,6 +5,7 @@ import static org.airfit.lesson.Draw.text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -28,7 +29,7 @@ final class MeasuringVariants {
   /**
    * A thread: name, diameter over its first crest [mm], threads per inch, whether it is tapered.
    */
-  record Thread(String name, double crest, double perInch, boolean tapered) {}
+  record KnownThread(String name, double crest, double perInch, boolean tapered) {}
 
   /** Sizes with the pipe's diameter [in] and threads per inch of ASME B1.20.1. */
   private static final Map<String, double[]> NPT = Map.of(
@@ -49,6 +50,11 @@ final class MeasuringVariants {
       "3/4", new double[] {26.441, 9.5, 14.0});
 
   private MeasuringVariants() {}
+
+  /** What a table of this class holds for a key that is in it. */
+  private static <K, V> V in(Map<K, V> table, K key) {
+    return Objects.requireNonNull(table.get(key));
+  }
 
   static Variant of(String id, Draw draw) {
     return switch (id) {
@@ -91,9 +97,9 @@ final class MeasuringVariants {
   private static Variant oneReading(String id, Draw draw) {
     String kind = draw.one(NAMES);
     int which = draw.one(List.of(0, 1, 2));
-    double reads = KINDS.get(kind)[which] + draw.number(-0.03, 0.03, 0.01);
+    double reads = in(KINDS, kind)[which] + draw.number(-0.03, 0.03, 0.01);
     List<String> near = NAMES.stream()
-        .filter(name -> Math.abs(KINDS.get(name)[which] - reads) < 0.25)
+        .filter(name -> Math.abs(in(KINDS, name)[which] - reads) < 0.25)
         .toList();
     return new Variant(
         id,
@@ -163,9 +169,9 @@ final class MeasuringVariants {
                 .map(name -> text(
                     "%s: off by %.2f, %.2f and %.2f mm",
                     name,
-                    Math.abs(reads[0] - KINDS.get(name)[0]),
-                    Math.abs(reads[1] - KINDS.get(name)[1]),
-                    Math.abs(reads[2] - KINDS.get(name)[2])))
+                    Math.abs(reads[0] - in(KINDS, name)[0]),
+                    Math.abs(reads[1] - in(KINDS, name)[1]),
+                    Math.abs(reads[2] - in(KINDS, name)[2])))
                 .collect(Collectors.joining("; "))
             + ". Up to 0.1 mm is usual. Sizes that agree do not prove a safe joint.");
   }
@@ -181,21 +187,22 @@ final class MeasuringVariants {
   }
 
   /** The threads that a variant of 2b may be: their first crests by the formulas of the lesson. */
-  static List<Thread> threads() {
-    List<Thread> threads = new ArrayList<>();
+  static List<KnownThread> threads() {
+    List<KnownThread> threads = new ArrayList<>();
     for (String size : List.of("1/4", "3/8", "1/2", "3/4")) {
-      double[] npt = NPT.get(size);
+      double[] npt = in(NPT, size);
       double small = npt[0] - (0.05 * npt[0] + 1.1) / npt[1];
-      threads.add(new Thread(size + " NPT", MM * (small + 0.8 / npt[1]), npt[1], true));
-      double[] whitworth = WHITWORTH.get(size);
-      threads.add(new Thread("R " + size, whitworth[0] - whitworth[1] / 16.0, whitworth[2], true));
-      threads.add(new Thread("G " + size, whitworth[0], whitworth[2], false));
+      threads.add(new KnownThread(size + " NPT", MM * (small + 0.8 / npt[1]), npt[1], true));
+      double[] whitworth = in(WHITWORTH, size);
+      threads.add(
+          new KnownThread("R " + size, whitworth[0] - whitworth[1] / 16.0, whitworth[2], true));
+      threads.add(new KnownThread("G " + size, whitworth[0], whitworth[2], false));
     }
     return threads;
   }
 
   private static Variant whichThread(String id, Draw draw) {
-    Thread thread = draw.one(threads());
+    KnownThread thread = draw.one(threads());
     double first = thread.crest() + draw.number(-0.02, 0.02, 0.01);
     double grown = thread.tapered() ? draw.number(0.5, 0.7, 0.02) : draw.number(-0.02, 0.02, 0.01);
     double five = 5.0 * MM / thread.perInch() + draw.number(-0.02, 0.02, 0.01);
@@ -247,8 +254,8 @@ final class MeasuringVariants {
 
   private static Variant pitchDiameter(String id, Draw draw) {
     String size = draw.one(SIZES);
-    double pipe = NPT.get(size)[0];
-    double perInch = NPT.get(size)[1];
+    double pipe = in(NPT, size)[0];
+    double perInch = in(NPT, size)[1];
     double inner = 0.05 * pipe + 1.1;
     return new Variant(
         id,
@@ -314,7 +321,7 @@ final class MeasuringVariants {
   }
 
   private static double next(int count, double deviation) {
-    return STUDENT.get(count) * deviation * Math.sqrt(1.0 + 1.0 / count);
+    return in(STUDENT, count) * deviation * Math.sqrt(1.0 + 1.0 / count);
   }
 
   private static Variant nextPiece(String id, Draw draw) {
@@ -325,9 +332,9 @@ final class MeasuringVariants {
         text(
             "The standard deviation of %d pieces is %.3f mm. How far from their mean can the next piece lie, in 95 of"
                 + " 100 cases? (t = %.3f)",
-            count, deviation, STUDENT.get(count)),
+            count, deviation, in(STUDENT, count)),
         text("%.3f mm", next(count, deviation)),
-        text("%.3f × %.3f × √(1 + 1/%d).", STUDENT.get(count), deviation, count));
+        text("%.3f × %.3f × √(1 + 1/%d).", in(STUDENT, count), deviation, count));
   }
 
   private static Variant standsOut(String id, Draw draw) {
