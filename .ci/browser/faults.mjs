@@ -6,7 +6,7 @@ import { tmpdir } from 'node:os';
 import { basename, join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { chromium } from 'playwright-core';
-import { ends, overflow, prepare, small, unlink, windowed } from './inside.mjs';
+import { ends, oneSide, overflow, prepare, small, unlink, windowed } from './inside.mjs';
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
@@ -117,23 +117,29 @@ async function paper(page, add) {
       add(where, await page.evaluate(overflow));
       add(where, await page.evaluate(ends, Math.ceil(inner[1])));
       await page.setViewportSize({ width: 1280, height: 900 });
-      add(where, torn(parts, await places(page, papers ? { preferCSSPageSize: true } : { format: name })));
+      const { sides, count } = await print(page, papers ? { preferCSSPageSize: true } : { format: name });
+      add(where, torn(parts, sides));
+      if (count > 1 && (await page.evaluate(oneSide))) {
+        add(where, [{ element: 'table.parts', fault: `a sheet to hand over takes ${count} sides, not one` }]);
+      }
     }
     await page.evaluate(unlink);
   }
   await page.emulateMedia({ media: 'screen' });
 }
 
-/** The side of paper on which each part begins and ends. */
-async function places(page, options) {
+/** How many sides of paper the page takes, and on which side each mark lies. */
+async function print(page, options) {
   const folder = mkdtempSync(join(tmpdir(), 'print-'));
+  const read = (...words) => execFileSync('pdfinfo', words, { encoding: 'utf8', maxBuffer: 1 << 26 });
   try {
     const file = join(folder, 'page.pdf');
     await page.pdf({ path: file, printBackground: true, ...options });
-    const list = execFileSync('pdfinfo', ['-dests', file], { encoding: 'utf8', maxBuffer: 1 << 26 });
-    return new Map(
-      [...list.matchAll(/^\s*(\d+) \[[^\]]*\] "([^"]+)"$/gm)].map(([, side, name]) => [name, Number(side)]),
-    );
+    const marks = read('-dests', file).matchAll(/^\s*(\d+) \[[^\]]*\] "([^"]+)"$/gm);
+    return {
+      sides: new Map([...marks].map(([, side, name]) => [name, Number(side)])),
+      count: Number(/^Pages:\s+(\d+)/m.exec(read(file))[1]),
+    };
   } finally {
     rmSync(folder, { recursive: true });
   }

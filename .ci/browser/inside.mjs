@@ -163,6 +163,12 @@ export function windowed() {
   return { papers, margins };
 }
 
+/** Whether the page is a sheet to hand over, of so few parts that it is to be one side of paper. */
+export function oneSide() {
+  const parts = document.querySelectorAll('table.parts tbody tr').length;
+  return parts > 0 && parts <= 12;
+}
+
 /** Drawings and rows that are higher than a side of paper. */
 export function ends(height) {
   return [...document.querySelectorAll('svg, img, tr')]
@@ -194,7 +200,7 @@ export function prepare() {
   const pairs = [];
   const links = document.createElement('div');
   links.dataset.printEnds = '';
-  links.style.cssText = 'height:1px;overflow:hidden;font-size:1px;line-height:1px';
+  links.style.cssText = 'position:absolute;top:0;left:0;width:100%;height:1px;overflow:hidden;font-size:1px;line-height:1px';
   let count = 0;
   const name = (element) => {
     if (!element.id) {

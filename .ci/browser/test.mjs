@@ -164,3 +164,11 @@ finds(
   /asks the network/,
   /127/,
 );
+finds(
+  'a sheet to hand over that takes two sides',
+  html(`<table class="parts"><thead><tr><th>part</th></tr></thead><tbody><tr><td>hose</td></tr></tbody></table>
+    ${down(200)}${down(100)}<p>x</p>`),
+  'letter',
+  /takes 2 sides/,
+  /table\.parts/,
+);

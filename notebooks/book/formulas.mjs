@@ -16,6 +16,8 @@ AssistiveMmlHandler(RegisterHTMLHandler(adaptor));
 
 /** Wider formulas than this [ex] may not fit on a telephone; they get the keyboard's focus, so that they scroll. */
 const NARROW = 34;
+/** The same for a formula in a line, which has less room where a list is set in. */
+const NARROW_IN_LINE = 24;
 
 /** The formulas of one page. */
 export class Formulas {
@@ -38,7 +40,7 @@ export class Formulas {
       .outerHTML(this.#document.convert(latex, { display }))
       .replaceAll(' role="img" focusable="false"', '')
       .replace(' style="position: relative;"', '');
-    const wide = Number(/ width="([\d.]+)ex"/.exec(html)?.[1]) > NARROW;
+    const wide = Number(/ width="([\d.]+)ex"/.exec(html)?.[1]) > (display ? NARROW : NARROW_IN_LINE);
     const scrolls = wide ? ' tabindex="0" role="group" aria-label="formula"' : '';
     if (!display) {
       return wide ? `<span class="long"${scrolls}>${html}</span>` : html;

@@ -40,6 +40,7 @@ import org.airfit.quantity.ValveCoefficient;
 import org.airfit.quantity.Velocity;
 import org.airfit.quantity.Volume;
 import org.airfit.quantity.VolumeFlowUnit;
+import org.airfit.run.ToolMarking;
 import org.airfit.source.Source;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -134,6 +135,10 @@ class PrintedValuesTest {
           ValveCoefficient.class, List.of(ValveCoefficient.ofCv(1.04), ValveCoefficient.ofKv(0.9))),
       entry(Velocity.class, List.of(Velocity.ofFeetPerSecond(30))),
       entry(Volume.class, List.of(Volume.ofUsGallons(60))),
+      entry(
+          ToolMarking.class,
+          List.of(
+              ToolMarking.parse("6.3 bar 400 l/min"), ToolMarking.parse(" max 90 psi, avg 4 CFM"))),
       entry(
           UnmarkedFlow.class,
           List.of(

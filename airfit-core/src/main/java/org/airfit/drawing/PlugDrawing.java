@@ -70,12 +70,11 @@ public final class PlugDrawing {
     double ruler = HEAD + figureHeight() + 8.0;
     this.height = ruler + 22.0;
 
-    PlugSvg out =
-        new PlugSvg(
-            width,
-            height,
-            "Outline of the plug " + profile.displayName()
-                + " to true scale: from outside above, cut open below, with its nine sizes");
+    PlugSvg out = new PlugSvg(
+        width,
+        height,
+        "Outline of the plug " + profile.displayName()
+            + " to true scale: from outside above, cut open below, with its nine sizes");
     head(out);
     figure(out);
     ruler(out, ruler);

@@ -188,8 +188,8 @@ public final class PlugSheet {
       String sentence = "Not drawn: " + profile.displayName() + ", " + reason + ".";
       double width = paper.widthMm - 2.0 * MARGIN - RULER_WIDTH;
       int lines = Paragraph.lines(sentence, TEXT, width).size();
-      blocks.add(new Block(
-          LINE * lines, (out, y) -> out.sentence(MARGIN, y + 3.0, width, sentence)));
+      blocks.add(
+          new Block(LINE * lines, (out, y) -> out.sentence(MARGIN, y + 3.0, width, sentence)));
     });
     return blocks;
   }

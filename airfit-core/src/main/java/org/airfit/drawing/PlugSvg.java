@@ -15,7 +15,7 @@ final class PlugSvg extends SvgWriter {
   static final String READ = "#a3262a";
 
   static final String BAND = "#cfe3dc";
-  
+
   /** The size of letters: 11 px on a screen, 8.4 pt on paper [mm]. */
   static final double TEXT = 2.95;
 

@@ -48,12 +48,11 @@ public final class ThreadDrawing {
   private static final double PIPE = 11.0;
   private static final double LIFT = 12.0;
   private static final double ROW = 6.5;
-  
+
   /** The size of letters: 11 px on a screen, 8.4 pt on paper [mm]. */
   private static final double TEXT = 2.95;
 
   private static final double LINE = 3.8;
-
 
   private static final String INK = "#1d2429";
   private static final String FINE = "#5d6a73";
@@ -190,8 +189,8 @@ public final class ThreadDrawing {
       span(sheet, span, dimensions + ROW * (span.row() + 1.0) - 1.0, maleBottom() + 1.0, false);
     }
     foot(sheet, thread, foot);
-    String label = "Section of " + thread + " hand tight, with its gauge planes and lengths, at scale "
-        + ratio();
+    String label = "Section of " + thread
+        + " hand tight, with its gauge planes and lengths, at scale " + ratio();
     return sheet.svg(width, height, label, TEXT, INK);
   }
 
@@ -370,7 +369,8 @@ public final class ThreadDrawing {
     ThreadSection mouth = sketch.thread().section(Gender.FEMALE, Length.ofMetres(0.0));
     double bore = yFemale(0.5 * mouth.minor().millimetres());
     double face = x(sketch.mouth());
-    double clear = sketch.planes().stream().mapToDouble(plane -> x(plane.at())).max().orElse(face);
+    double clear =
+        sketch.planes().stream().mapToDouble(plane -> x(plane.at())).max().orElse(face);
     sheet.line(face, bore, clear + 2.0, bore, FINE, 0.15, "");
     sheet.label(
         clear + 2.8,

@@ -90,10 +90,7 @@ final class ToothKernels {
   /** The circle that touches both flanks and cuts (H − h)/2 off the sharp crest. */
   private static double radius(ThreadForm form) {
     double sine = Math.sin(Math.toRadians(0.5 * form.flankAngleDegrees()));
-    return 0.5
-        * (form.taperSharpHeightOverPitch() - form.heightOverPitch())
-        * sine
-        / (1.0 - sine);
+    return 0.5 * (form.taperSharpHeightOverPitch() - form.heightOverPitch()) * sine / (1.0 - sine);
   }
 
   /** The arc meets the flank where its tangent has the flank's slope: r cos α. */

@@ -50,8 +50,20 @@ final class HoseTubeReader {
 
   /** What tubes are of, as people say it. */
   private static final List<String> MATERIALS = List.of(
-      "nylon", "polyamide", "pa", "polyurethane", "pu", "polyethylene", "pe", "plastic", "copper",
-      "steel", "stainless", "aluminium", "aluminum", "brass");
+      "nylon",
+      "polyamide",
+      "pa",
+      "polyurethane",
+      "pu",
+      "polyethylene",
+      "pe",
+      "plastic",
+      "copper",
+      "steel",
+      "stainless",
+      "aluminium",
+      "aluminum",
+      "brass");
 
   private final String text;
   private final Kind kind;

@@ -326,9 +326,8 @@ public record ReceiverUse(
 
   /** {@return the smallest receiver that carries the draw whatever is not known; nothing where the compressor keeps up} */
   public Volume needed() {
-    return Volume.ofCubicMetres(Math.max(0.0, seconds(draw) * mostLacking())
-        / givesCold()
-        * receiver.cubicMetres());
+    return Volume.ofCubicMetres(
+        Math.max(0.0, seconds(draw) * mostLacking()) / givesCold() * receiver.cubicMetres());
   }
 
   private boolean isLongEnough(Optional<Duration> time) {
@@ -420,17 +419,16 @@ public record ReceiverUse(
         ? ""
         : " A receiver of " + saidUp(needed(), units)
             + " carries the draw in any case between these pressures.";
-    boolean isShort = delivery.isPresent()
-        && !isBroughtBack(kilograms(demand.most()), leastDelivered());
+    boolean isShort =
+        delivery.isPresent() && !isBroughtBack(kilograms(demand.most()), leastDelivered());
     String more = isShort
         ? " On the average the draws take " + units.say(onAverage())
             + ", which the compressor must deliver beside what others take; no receiver makes up for that."
         : "";
-    String ask =
-        delivery.isEmpty() && verdict() != ReceiverVerdict.TOO_SMALL
-            ? " To be asked: what does the compressor deliver? On the average the draws take "
-                + units.say(onAverage()) + "."
-            : "";
+    String ask = delivery.isEmpty() && verdict() != ReceiverVerdict.TOO_SMALL
+        ? " To be asked: what does the compressor deliver? On the average the draws take "
+            + units.say(onAverage()) + "."
+        : "";
     return verdict + larger + more + ask;
   }
 
@@ -479,7 +477,8 @@ public record ReceiverUse(
 
   @Override
   public Working working(UnitSystem units) {
-    Working.Builder working = Working.titled("A receiver for a user that draws now and then", units);
+    Working.Builder working =
+        Working.titled("A receiver for a user that draws now and then", units);
     boolean lacks = mostLacking() > 0.0;
     if (!lacks && delivery.isEmpty()) {
       return working.answer("Nothing is drawn.").build();

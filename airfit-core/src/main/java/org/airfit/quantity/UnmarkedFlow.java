@@ -116,10 +116,8 @@ public final class UnmarkedFlow {
     List<Reading> readings = new ArrayList<>();
     if (!marked.mark().isEmpty()) {
       String litre = marked.mark().equals("N") ? "normal litres" : "standard litres";
-      readings.add(
-          reading(litre + " at 0 °C (DIN 1343)", value, unit, ReferenceState.NORMAL));
-      readings.add(
-          reading(litre + " at 20 °C (ISO 8778, ANR)", value, unit, ReferenceState.ANR));
+      readings.add(reading(litre + " at 0 °C (DIN 1343)", value, unit, ReferenceState.NORMAL));
+      readings.add(reading(litre + " at 20 °C (ISO 8778, ANR)", value, unit, ReferenceState.ANR));
     } else if (isCubicFoot(unit)) {
       readings.add(reading("standard cubic feet at 60 °F", value, unit, ReferenceState.SCFM_60F));
       readings.add(reading("standard cubic feet at 68 °F", value, unit, ReferenceState.SCFM_68F));

@@ -79,6 +79,108 @@ sealed interface Element {
    */
   Element withLossFactor(double factor);
 
+  /** {@return the element itself, without the air that others take behind it} */
+  default Element alone() {
+    return this;
+  }
+
+  /**
+   * Puts another element in the place of this, with the same air of others through it.
+   *
+   * @param other what takes its place
+   * @return {@code other} in this place
+   */
+  default Element exchangedFor(Element other) {
+    return other;
+  }
+
+  /**
+   * An element that carries the air of others as well, who take it somewhere behind.
+   *
+   * @param alone the element
+   * @param others the flow of the others
+   * @param flow what it does to the flow to the tool, on plain doubles
+   */
+  record Shared(Element alone, MassFlow others, FlowElement flow) implements Element {
+
+    static Element of(Element element, MassFlow others) {
+      if (element instanceof Shared shared) {
+        return of(
+            shared.alone,
+            MassFlow.ofKilogramsPerSecond(
+                shared.others.kilogramsPerSecond() + others.kilogramsPerSecond()));
+      }
+      return new Shared(element, others, new Beside(element.flow(), others.kilogramsPerSecond()));
+    }
+
+    @Override
+    public String name() {
+      return alone.name();
+    }
+
+    @Override
+    public Element exchangedFor(Element other) {
+      return of(other, others);
+    }
+
+    @Override
+    public List<Caution> cautions() {
+      return alone.cautions();
+    }
+
+    @Override
+    public double withoutLoss(double pascals) {
+      return alone.withoutLoss(pascals);
+    }
+
+    @Override
+    public Explanation explain(MassFlow massFlow, AirState inlet) {
+      return alone.explain(
+          MassFlow.ofKilogramsPerSecond(
+              massFlow.kilogramsPerSecond() + others.kilogramsPerSecond()),
+          inlet);
+    }
+
+    @Override
+    public Element withLossFactor(double factor) {
+      return of(alone.withLossFactor(factor), others);
+    }
+  }
+
+  /**
+   * What an element does to a flow that shares it with others.
+   *
+   * @param element the element
+   * @param others the flow of the others [kg/s]
+   */
+  record Beside(FlowElement element, double others) implements FlowElement {
+
+    @Override
+    public double outlet(double flow, double pascals, double kelvins, double viscosity) {
+      return element.outlet(flow + others, pascals, kelvins, viscosity);
+    }
+
+    @Override
+    public double outletKelvins(double flow, double pascals, double kelvins, double viscosity) {
+      return element.outletKelvins(flow + others, pascals, kelvins, viscosity);
+    }
+
+    @Override
+    public double largest(double pascals, double kelvins, double viscosity) {
+      return Math.max(0.0, element.largest(pascals, kelvins, viscosity) - others);
+    }
+
+    @Override
+    public double nextJump(double above, double viscosity) {
+      return element.nextJump(above + others, viscosity) - others;
+    }
+
+    @Override
+    public double slope(double flow, double pascals, double kelvins, double viscosity) {
+      return element.slope(flow + others, pascals, kelvins, viscosity);
+    }
+  }
+
   /**
    * A pipe, tube or hose.
    *

@@ -57,6 +57,7 @@ public final class Run {
   public static Run from(Supply supply, AbsolutePressure atmosphere) {
     return new Run(new RunPath(
         Objects.requireNonNull(supply, "supply"),
+        MassFlow.ofKilogramsPerSecond(0.0),
         Objects.requireNonNull(atmosphere, "atmosphere"),
         List.of()));
   }
@@ -113,6 +114,17 @@ public final class Run {
   public Run through(String name, FlowElement element) {
     return with(new Element.Own(
         Objects.requireNonNull(name, "name"), Objects.requireNonNull(element, "element")));
+  }
+
+  /**
+   * Tells that others take air at the end of this run, as behind a splitter: the supply and all elements so far carry it
+   * beside the air of the tool, those that follow do not.
+   *
+   * @param flow the flow of the others
+   * @return the run shared with them
+   */
+  public Run sharedWith(FreeAirFlow flow) {
+    return new Run(path.sharedWith(Objects.requireNonNull(flow, "flow").massFlow()));
   }
 
   private Run with(Element element) {
@@ -188,9 +200,9 @@ public final class Run {
     List<Element> others = new ArrayList<>();
     boolean found = false;
     for (Element element : path.elements()) {
-      Element other = element.name().equals(name) ? exchange.of(element) : null;
+      Element other = element.name().equals(name) ? exchange.of(element.alone()) : null;
       found |= other != null;
-      others.add(other != null ? other : element);
+      others.add(other != null ? element.exchangedFor(other) : element);
     }
     if (!found) {
       throw new IllegalArgumentException("name must be that of " + kind + " of this run, of "
@@ -224,7 +236,9 @@ public final class Run {
         .orElseThrow(
             () -> new IllegalArgumentException("name must be that of an element of this run, of "
                 + names() + ", was \"" + name + "\""));
-    return named instanceof Element.Line line ? Optional.of(line.conduit()) : Optional.empty();
+    return named.alone() instanceof Element.Line line
+        ? Optional.of(line.conduit())
+        : Optional.empty();
   }
 
   /**
@@ -253,8 +267,8 @@ public final class Run {
    */
   public Run by(LossModel model) {
     Objects.requireNonNull(model, "model");
-    return each(element -> element instanceof Element.Line line
-        ? new Element.Line(line.name(), line.conduit(), model)
+    return each(element -> element.alone() instanceof Element.Line line
+        ? element.exchangedFor(new Element.Line(line.name(), line.conduit(), model))
         : element);
   }
 

@@ -51,16 +51,15 @@ final class RunAnswers {
   static RunResult at(RunPath path, MassFlow demand) {
     double flow = demand.kilogramsPerSecond();
     double least = path.atmosphere().pascals();
-    Supply supply = path.supply();
-    if (!(supply.pascals(flow) >= least)) {
-      double most = RunPath.largest(supply::pascals, least, Math.min(flow, supply.largest()));
+    if (!(path.given(flow) >= least)) {
+      double most = RunPath.largest(path::given, least, Math.min(flow, path.mostGiven()));
       return new RunResult.Starved(
           demand,
           "supply",
           path.still().pressure(),
           MassFlow.ofKilogramsPerSecond(most),
           List.of(),
-          new SupplyWorking(supply, demand),
+          new SupplyWorking(path.supply(), path.fromSupply(demand)),
           path.still(),
           path.cautions());
     }
@@ -106,6 +105,7 @@ final class RunAnswers {
     Optional<FrictionJump> jump = jump(path, pass);
     return new RunResult.Delivered(
         demand,
+        path.fromSupply(demand),
         path.supply(),
         from,
         AbsolutePressure.ofPascals(pass.atTool()),
@@ -206,7 +206,7 @@ final class RunAnswers {
       return found.to(tool);
     }
     double more = path.justAbove(flow);
-    if (Double.isNaN(path.supply().pascals(more))) {
+    if (Double.isNaN(path.given(more))) {
       return at(path, MassFlow.ofKilogramsPerSecond(more));
     }
     Pass pass = settled(path, tool, flow);
@@ -268,7 +268,7 @@ final class RunAnswers {
    */
   static Optional<String> stopping(RunPath path, double flow) {
     double more = path.justAbove(flow);
-    if (Double.isNaN(path.supply().pascals(more))) {
+    if (Double.isNaN(path.given(more))) {
       return Optional.of("supply");
     }
     int stop = path.pass(more).firstBelow(0.0);

@@ -3,6 +3,7 @@ package org.airfit.run;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
 import org.airfit.air.AirState;
@@ -11,6 +12,7 @@ import org.airfit.flow.FlowElements;
 import org.airfit.internal.RootFinder;
 import org.airfit.plant.Supply;
 import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.Temperature;
 import org.airfit.safety.Caution;
 import org.airfit.working.UnitSystem;
@@ -39,6 +41,7 @@ final class RunPath {
   private static final double MOST = 1.0e6;
 
   private final Supply supply;
+  private final MassFlow others;
   private final AbsolutePressure atmosphere;
   private final List<Element> elements;
   private final FlowElement whole;
@@ -46,8 +49,9 @@ final class RunPath {
   private final double kelvins;
   private final double viscosity;
 
-  RunPath(Supply supply, AbsolutePressure atmosphere, List<Element> elements) {
+  RunPath(Supply supply, MassFlow others, AbsolutePressure atmosphere, List<Element> elements) {
     this.supply = supply;
+    this.others = others;
     this.atmosphere = atmosphere;
     this.elements = List.copyOf(elements);
     this.whole = behind(-1);
@@ -92,18 +96,47 @@ final class RunPath {
   }
 
   RunPath suppliedBy(Supply other) {
-    return new RunPath(other, atmosphere, elements);
+    return new RunPath(other, others, atmosphere, elements);
   }
 
-  RunPath of(List<Element> others) {
-    return new RunPath(supply, atmosphere, others);
+  RunPath of(List<Element> changed) {
+    return new RunPath(supply, others, atmosphere, changed);
   }
 
   /** The same with one element exchanged. */
   RunPath with(int at, Element other) {
-    List<Element> others = new ArrayList<>(elements);
-    others.set(at, other);
-    return of(others);
+    List<Element> changed = new ArrayList<>(elements);
+    changed.set(at, elements.get(at).exchangedFor(other));
+    return of(changed);
+  }
+
+  /** The same with others who take air at its end: the supply and all elements carry that as well. */
+  RunPath sharedWith(MassFlow flow) {
+    return new RunPath(
+        supply,
+        MassFlow.ofKilogramsPerSecond(others.kilogramsPerSecond() + flow.kilogramsPerSecond()),
+        atmosphere,
+        elements.stream().map(element -> Element.Shared.of(element, flow)).toList());
+  }
+
+  /** The flow of others that the supply gives beside that to the tool. */
+  MassFlow others() {
+    return others;
+  }
+
+  /** What the supply gives in all for a flow to the tool. */
+  MassFlow fromSupply(MassFlow toTool) {
+    return MassFlow.ofKilogramsPerSecond(toTool.kilogramsPerSecond() + others.kilogramsPerSecond());
+  }
+
+  /** The pressure [Pa] that the supply gives at a flow to the tool, that of the others beside it. */
+  double given(double flow) {
+    return supply.pascals(flow + others.kilogramsPerSecond());
+  }
+
+  /** The most [kg/s] that the supply gives to the tool, beside the others. */
+  double mostGiven() {
+    return Math.max(0.0, supply.largest() - others.kilogramsPerSecond());
   }
 
   /** The same with one element that loses nothing: a regulator still holds what it is set to. */
@@ -139,7 +172,7 @@ final class RunPath {
 
   /** The pressure [Pa] that arrives at the tool, or NaN where the flow does not. */
   double pascalsAtTool(double flow) {
-    double given = supply.pascals(flow);
+    double given = given(flow);
     return given > 0.0 ? whole.outlet(flow, given, kelvins, viscosity) : Double.NaN;
   }
 
@@ -157,7 +190,7 @@ final class RunPath {
   /** Leads a flow along, and keeps what is found on the way. */
   Pass pass(double flow) {
     Pass pass = new Pass(elements.size());
-    double given = supply.pascals(flow);
+    double given = given(flow);
     if (given > 0.0) {
       pass.put(0, given, kelvins);
       lead(flow, pass, 0);
@@ -194,7 +227,7 @@ final class RunPath {
    */
   Pass standing(double flow, double more, double ofSupply, double ofLines) {
     Pass pass = new Pass(elements.size());
-    double p = between(supply.pascals(flow), supply.pascals(more), ofSupply);
+    double p = between(given(flow), given(more), ofSupply);
     double t = kelvins;
     pass.put(0, p, t);
     for (int i = 0; i < elements.size() && p > 0.0; i++) {
@@ -239,7 +272,7 @@ final class RunPath {
 
   /** Whether friction in a line, or the pressure of the supply, jumps between two flows [kg/s] next to each other. */
   boolean jumps(double flow, double more) {
-    return supply.pascals(more) < supply.pascals(flow) * (1.0 - JUMP)
+    return given(more) < given(flow) * (1.0 - JUMP)
         || elements.stream().anyMatch(element -> element.flow().nextJump(flow, viscosity) <= more);
   }
 
@@ -324,7 +357,7 @@ final class RunPath {
   /** Above every flow [kg/s] that gets to the tool, or the largest that does. */
   double bound() {
     double passes = whole.largest(still.pressure().pascals(), kelvins, viscosity);
-    return Math.min(MOST, Math.min(passes, supply.largest()));
+    return Math.min(MOST, Math.min(passes, mostGiven()));
   }
 
   /** The largest flow [kg/s] from none up that still gets somewhere, with at least a pressure [Pa] left there. */
@@ -373,12 +406,13 @@ final class RunPath {
   public boolean equals(Object other) {
     return other instanceof RunPath that
         && supply.equals(that.supply)
+        && others.equals(that.others)
         && atmosphere.equals(that.atmosphere)
         && elements.equals(that.elements);
   }
 
   @Override
   public int hashCode() {
-    return 31 * (31 * supply.hashCode() + atmosphere.hashCode()) + elements.hashCode();
+    return Objects.hash(supply, others, atmosphere, elements);
   }
 }

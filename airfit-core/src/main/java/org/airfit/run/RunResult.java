@@ -68,6 +68,7 @@ public sealed interface RunResult extends Worked {
 
     private record Arrival(
         MassFlow massFlow,
+        MassFlow fromSupply,
         Supply supply,
         AbsolutePressure atSupply,
         AbsolutePressure atTool,
@@ -81,6 +82,7 @@ public sealed interface RunResult extends Worked {
 
     Delivered(
         MassFlow massFlow,
+        MassFlow fromSupply,
         Supply supply,
         AbsolutePressure atSupply,
         AbsolutePressure atTool,
@@ -91,6 +93,7 @@ public sealed interface RunResult extends Worked {
         Optional<ToolDemand> tool) {
       this.arrival = new Arrival(
           massFlow,
+          fromSupply,
           supply,
           atSupply,
           atTool,
@@ -105,6 +108,7 @@ public sealed interface RunResult extends Worked {
     Delivered to(ToolDemand tool) {
       return new Delivered(
           arrival.massFlow,
+          arrival.fromSupply,
           arrival.supply,
           arrival.atSupply,
           arrival.atTool,
@@ -227,13 +231,13 @@ public sealed interface RunResult extends Worked {
     @Override
     public Working working(UnitSystem units) {
       Working.Builder working = Working.titled("Pressure of the air from supply to tool", units);
-      double given = arrival.supply.pascals(arrival.massFlow.kilogramsPerSecond());
+      double given = arrival.supply.pascals(arrival.fromSupply.kilogramsPerSecond());
       if (given > arrival.atSupply.pascals()) {
         working.note("The supply gives this flow at any pressure from "
             + AbsolutePressure.ofPascals(given).format(units.pressureUnit())
             + " down: it sinks until the tool takes no more.");
       } else if (!arrival.supply.holds()) {
-        working.include(arrival.supply.working(arrival.massFlow, units));
+        working.include(arrival.supply.working(arrival.fromSupply, units));
       }
       working.given(AT_SUPPLY, arrival.atSupply.pascals(), 6);
       List<Symbol> symbols = new ArrayList<>(List.of(AT_TOOL, AT_SUPPLY));

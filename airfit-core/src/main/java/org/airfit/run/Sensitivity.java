@@ -139,7 +139,7 @@ public final class Sensitivity {
       return List.of();
     }
     List<Sensitivity> found = new ArrayList<>();
-    double supplied = path.supply().pascals(flow);
+    double supplied = path.given(flow);
     add(found, "the run", Input.FLOW, part -> lost(path, part * flow));
     add(
         found,
@@ -148,7 +148,7 @@ public final class Sensitivity {
         part -> part * supplied - path.pascalsAtTool(flow, part * supplied));
     for (int i = 0; i < path.elements().size(); i++) {
       int at = i;
-      Element element = path.elements().get(i);
+      Element element = path.elements().get(i).alone();
       for (Input input : Input.of(element)) {
         add(
             found,
@@ -165,7 +165,7 @@ public final class Sensitivity {
 
   /** The pressure [Pa] lost on the way, or NaN where the flow does not get there. */
   private static double lost(RunPath path, double flow) {
-    return path.supply().pascals(flow) - path.pascalsAtTool(flow);
+    return path.given(flow) - path.pascalsAtTool(flow);
   }
 
   private static void add(

@@ -109,7 +109,7 @@ public final class SupplyNeeded implements Worked {
         high > low ? RootFinder.find(missing, high, low, RunPath.TOLERANCE * high) : high);
     AirState still = path.still();
     Optional<AbsolutePressure> given = path.supply()
-        .at(taken)
+        .at(path.fromSupply(taken))
         .map(AirState::pressure)
         .filter(pressure -> pressure.compareTo(path.atmosphere()) >= 0);
     AbsolutePressure present = given.orElse(still.pressure());

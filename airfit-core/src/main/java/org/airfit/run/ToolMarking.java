@@ -45,8 +45,8 @@ public final class ToolMarking {
   /** A decimal comma, and one that may be none. */
   private static final Pattern COMMA = Pattern.compile("([0-9]),([0-9]+)");
 
-  private static final Pattern NUMBER =
-      Pattern.compile("([0-9]+(?:[.][0-9]+)?|[.][0-9]+)(?: ?(?:-|–|to) ?([0-9]+(?:[.][0-9]+)?))? ?");
+  private static final Pattern NUMBER = Pattern.compile(
+      "([0-9]+(?:[.][0-9]+)?|[.][0-9]+)(?: ?(?:-|–|to) ?([0-9]+(?:[.][0-9]+)?))? ?");
 
   /** The units of a plate, the longer of two alike first. */
   private static final Pattern UNIT = Pattern.compile(
@@ -61,19 +61,19 @@ public final class ToolMarking {
           + "|air|flow|cons[.]?|at|and|of|is|needs?|uses?|with|p|q)(?![A-Za-z0-9])[.]?"
           + "|[@/|;:,()=&]|[.–-](?![0-9.])");
 
-  private static final Pattern AVERAGE = Pattern.compile("(?i)(?:average|avg|mean|ø)[.]?(?![A-Za-z0-9])");
+  private static final Pattern AVERAGE =
+      Pattern.compile("(?i)(?:average|avg|mean|ø)[.]?(?![A-Za-z0-9])");
 
   private static final Pattern HIGHEST =
       Pattern.compile("(?i)(?:maximum|p ?max|max|not above|up to|≤)[.]?(?![A-Za-z])");
 
-  private static final Pattern LEAST = Pattern.compile("(?i)(?:minimum|min|at least|≥)[.]?(?![A-Za-z])");
+  private static final Pattern LEAST =
+      Pattern.compile("(?i)(?:minimum|min|at least|≥)[.]?(?![A-Za-z])");
 
   private record Flow(Optional<FreeAirFlow> marked, Optional<UnmarkedFlow> bare) {
 
     Range<FreeAirFlow> range() {
-      return marked
-          .map(Range::exactly)
-          .orElseGet(() -> bare.orElseThrow().range());
+      return marked.map(Range::exactly).orElseGet(() -> bare.orElseThrow().range());
     }
 
     Flow atSite(AbsolutePressure atmosphere, Temperature temperature) {
@@ -141,7 +141,8 @@ public final class ToolMarking {
       return Optional.empty();
     }
     Range<FreeAirFlow> first = flows.get(0).atSite(atmosphere, temperature).range();
-    Range<FreeAirFlow> last = flows.get(flows.size() - 1).atSite(atmosphere, temperature).range();
+    Range<FreeAirFlow> last =
+        flows.get(flows.size() - 1).atSite(atmosphere, temperature).range();
     return Optional.of(new Range<>(first.least(), last.most()));
   }
 
@@ -213,7 +214,7 @@ public final class ToolMarking {
       Matcher comma = COMMA.matcher(whole);
       int from = 0;
       while (comma.find(from)) {
-        if (comma.group(2).length() > 2) {
+        if (comma.end(2) - comma.start(2) > 2) {
           throw new QuantityFormatException(
               whole,
               comma.start(),
@@ -276,7 +277,7 @@ public final class ToolMarking {
                 : "\"" + word + "\" behind " + number.group().strip()
                     + " is no unit of a pressure or a flow of air");
       }
-      String first = number.group(1);
+      String first = Objects.requireNonNull(number.group(1));
       String second = number.group(2);
       take(at, first, second, unit.group());
       isHighest = false;
@@ -355,7 +356,8 @@ public final class ToolMarking {
           || other.least().massFlow().kilogramsPerSecond()
               > (1.0 + AGREE) * before.most().massFlow().kilogramsPerSecond();
       if (apart && !isRange) {
-        throw wrong(at, "a second flow that is not the first in other units: leave one of them out");
+        throw wrong(
+            at, "a second flow that is not the first in other units: leave one of them out");
       }
     }
 
@@ -363,7 +365,8 @@ public final class ToolMarking {
       Optional<FreeAirFlow> marked = maybe(value, FreeAirFlow::parse);
       return marked.isPresent()
           ? Optional.of(new Flow(marked, Optional.empty()))
-          : maybe(value, UnmarkedFlow::parse).map(bare -> new Flow(Optional.empty(), Optional.of(bare)));
+          : maybe(value, UnmarkedFlow::parse)
+              .map(bare -> new Flow(Optional.empty(), Optional.of(bare)));
     }
 
     private static <T> Optional<T> maybe(String value, Function<String, T> parse) {
@@ -377,9 +380,14 @@ public final class ToolMarking {
     private GaugePressure pressure(int at, String number, String unit) {
       String plain = unit.toLowerCase(Locale.ROOT).replaceAll("[() ]", "");
       if (plain.equals("psia") || plain.equals("bara")) {
-        throw wrong(at, "an absolute pressure on a tool: take the atmosphere off and say " + plain.replaceFirst("a$", ""));
+        throw wrong(
+            at,
+            "an absolute pressure on a tool: take the atmosphere off and say "
+                + plain.replaceFirst("a$", ""));
       }
-      String named = plain.endsWith("g") && !plain.endsWith("kg") ? plain.substring(0, plain.length() - 1) : plain;
+      String named = plain.endsWith("g") && !plain.endsWith("kg")
+          ? plain.substring(0, plain.length() - 1)
+          : plain;
       String said = switch (named) {
         case "mpa" -> "MPa(g)";
         case "kpa" -> "kPa(g)";

@@ -44,8 +44,7 @@ public final class WiderHose {
       Run run, String hose, MassFlow demand, GaugePressure least, UnitSystem units) {
     Objects.requireNonNull(units, "units");
     return run.conduit(hose)
-        .map(old -> tried(
-            run, hose, demand, least, HoseSize.widerThan(old.bore(), units)))
+        .map(old -> tried(run, hose, demand, least, HoseSize.widerThan(old.bore(), units)))
         .orElseGet(List::of);
   }
 

@@ -138,8 +138,15 @@ enum RuleQuantity {
         : Optional.empty();
   }
 
-  /** The same as {@link #value} at the lowest at which the supply stands, where it hangs on that and that was told. */
+  /**
+   * The same as {@link #value} at the least it can be: at the lowest at which the supply stands, where it hangs on that
+   * and that was told, and at the narrowest bore.
+   */
   double least(Situation situation) {
+    Length narrowest = this == HOSE_BORE ? situation.get(Situation.NARROWEST_HOSE_BORE) : null;
+    if (narrowest != null) {
+      return narrowest.metres();
+    }
     boolean hangsOnSupply =
         this == LINE_PRESSURE || this == COUPLER_PRESSURE || this == AUTOMATIC_FEED_PRESSURE;
     double value = value(situation);

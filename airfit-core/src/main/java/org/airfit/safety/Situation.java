@@ -46,6 +46,10 @@ public final class Situation {
   static final Name<GaugePressure> LOWEST_RATING = Name.of("lowest rating");
   static final Name<GaugePressure> COUPLER_PRESSURE = Name.of("coupler pressure");
   static final Name<Length> HOSE_BORE = Name.of("hose bore");
+
+  /** The narrowest the bore can be, of which {@link #HOSE_BORE} is then the widest. */
+  static final Name<Length> NARROWEST_HOSE_BORE = Name.of("narrowest hose bore");
+
   static final Name<GaugePressure> AUTOMATIC_FEED_PRESSURE = Name.of("automatic feed pressure");
   static final Name<GaugePressure> CLEANING_PRESSURE = Name.of("cleaning pressure");
   static final Name<GaugePressure> RECEIVER_RATING = Name.of("receiver rating");
@@ -265,6 +269,26 @@ public final class Situation {
       told = told.with(TOOL_ON_HOSE);
       told = told.with(HOSE_BORE, Objects.requireNonNull(insideDiameter, "insideDiameter"));
       return this;
+    }
+
+    /**
+     * Tells that a pneumatic tool hangs on hoses whose bores lie between two: a rule is judged at the one that is worse by
+     * its limit.
+     *
+     * @param narrowest the smallest inside diameter that it can be
+     * @param widest the largest, not below {@code narrowest}
+     * @return this builder
+     * @throws IllegalArgumentException if {@code widest} is below {@code narrowest}
+     */
+    public Builder toolOnHose(Length narrowest, Length widest) {
+      Objects.requireNonNull(narrowest, "narrowest");
+      Objects.requireNonNull(widest, "widest");
+      if (widest.compareTo(narrowest) < 0) {
+        throw new IllegalArgumentException("widest bore of the hose must be at least "
+            + narrowest.shown() + ", was " + widest.shown());
+      }
+      told = told.with(NARROWEST_HOSE_BORE, narrowest);
+      return toolOnHose(widest);
     }
 
     /**

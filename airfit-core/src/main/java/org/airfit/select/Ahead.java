@@ -10,32 +10,47 @@ import org.airfit.flow.FlowElement;
 import org.airfit.joint.Chain;
 
 /**
- * What the way that is left to the tool costs at least, and what it leaves of the pressure at most. Both are bounds: the
- * cheapest parts and the widest parts, whether they are the same or not. Not thread-safe: it remembers.
+ * What the way that is left of a leg costs at least, and what it leaves of the pressure at most. Both are bounds: the
+ * cheapest parts and the widest parts, whether they are the same or not. Where the leg ends at a splitter, what follows
+ * it counts as well. Not thread-safe: it remembers.
  */
 final class Ahead {
 
   /** What cannot be joined at all; small enough to sum. */
   static final long NEVER = Long.MAX_VALUE / 4;
 
-  private final List<Stock.Row> inRow;
+  private final Leg leg;
+  private final List<Row> inRow;
   private final AdapterStock adapters;
   private final SearchAir air;
   private final boolean isWhole;
-  private final int toolInlet;
+  private final List<Ahead> lines;
   private final long[] shortBy;
   private final List<List<FlowElement>> widest = new ArrayList<>();
   private final List<Map<Integer, Long>> fromEnd = new ArrayList<>();
   private final List<Map<String, Long>> fromProfile = new ArrayList<>();
   private final Map<Integer, Map<Integer, Long>> joints = new HashMap<>();
 
-  Ahead(Stock stock, AdapterStock adapters, SearchAir air, boolean isWhole) {
-    this.inRow = stock.inRow();
+  /**
+   * Looks ahead from a leg.
+   *
+   * @param leg the leg
+   * @param adapters the adapters that may stand in it
+   * @param air the air at best
+   * @param isWhole whether no rule may be broken
+   * @param lines the lines behind the splitter at its end; none where it ends at a tool
+   */
+  Ahead(Leg leg, AdapterStock adapters, SearchAir air, boolean isWhole, List<Ahead> lines) {
+    this.leg = leg;
+    this.inRow = leg.rows();
     this.adapters = adapters;
     this.air = air;
     this.isWhole = isWhole;
-    this.toolInlet = stock.toolInlet();
+    this.lines = lines;
     this.shortBy = new long[inRow.size() + 1];
+    for (Ahead line : lines) {
+      shortBy[inRow.size()] += line.shortBy(0);
+    }
     for (int i = inRow.size() - 1; i >= 0; i--) {
       long least = inRow.get(i).suited(isWhole).stream()
           .mapToLong(Candidate::shortBy)
@@ -43,7 +58,7 @@ final class Ahead {
           .orElse(0L);
       shortBy[i] = shortBy[i + 1] + least;
     }
-    for (Stock.Row position : inRow) {
+    for (Row position : inRow) {
       widest.add(widest(position.suited(isWhole)));
       fromEnd.add(new HashMap<>());
       fromProfile.add(new HashMap<>());
@@ -51,19 +66,24 @@ final class Ahead {
     fromEnd.add(new HashMap<>());
   }
 
+  /** The adapters that may stand in the leg. */
+  AdapterStock adapters() {
+    return adapters;
+  }
+
   /** The rules that all candidates of some position break, as bits. */
-  int alwaysBroken() {
-    return always(Candidate::broken);
+  static int alwaysBroken(Stock stock, boolean isWhole) {
+    return always(stock, isWhole, Candidate::broken);
   }
 
   /** The rules that all candidates of some position leave open, as bits; told only where none may be broken. */
-  int alwaysAsked() {
-    return isWhole ? always(Candidate::asked) : 0;
+  static int alwaysAsked(Stock stock, boolean isWhole) {
+    return isWhole ? always(stock, true, Candidate::asked) : 0;
   }
 
-  private int always(ToIntFunction<Candidate> bits) {
+  private static int always(Stock stock, boolean isWhole, ToIntFunction<Candidate> bits) {
     int always = 0;
-    for (Stock.Row position : inRow) {
+    for (Row position : stock.inRow()) {
       always |=
           position.suited(isWhole).stream().mapToInt(bits).reduce(-1, (one, other) -> one & other);
     }
@@ -94,13 +114,28 @@ final class Ahead {
     return elements;
   }
 
-  /** The most that can be left of a pressure in front of a position at the tool [Pa]. */
-  double pascals(int position, double inFront) {
+  /** The least that the air will miss of what is needed at the tools ahead, from a pressure at a position [Pa]. */
+  long missedAir(int position, double inFront) {
+    double left = pascals(position, inFront);
+    Leg.Tool tool = leg.tool();
+    if (tool != null) {
+      return leg.count() * tool.missedAir(air.gaugePascals(left) + SearchAir.NOISE_PASCALS);
+    }
+    long missed = 0L;
+    for (Ahead line : lines) {
+      missed += line.missedAir(0, left);
+    }
+    return missed;
+  }
+
+  /** The most that can be left of a pressure in front of a position at the end of the leg [Pa]. */
+  private double pascals(int position, double inFront) {
     double left = inFront;
-    for (List<FlowElement> elements : widest.subList(position, inRow.size())) {
+    for (int i = position; i < inRow.size(); i++) {
+      List<FlowElement> elements = widest.get(i);
       double best = elements.isEmpty() ? left : SearchAir.STARVED;
       for (FlowElement element : elements) {
-        best = Math.max(best, air.behind(element, left));
+        best = Math.max(best, air.behind(element, leg.leastFlow(i), left));
       }
       left = best;
     }
@@ -112,10 +147,24 @@ final class Ahead {
     Map<Integer, Long> known = fromEnd.get(position);
     Long found = known.get(end);
     if (found == null) {
-      found = position == inRow.size() ? join(end, toolInlet) : costOf(position, end);
+      found = position == inRow.size() ? atEnd(end) : costOf(position, end);
       known.put(end, found);
     }
     return found;
+  }
+
+  private long atEnd(int end) {
+    Leg.Tool tool = leg.tool();
+    return tool == null ? 0L : join(end, tool.inlet());
+  }
+
+  /** The least that the lines from one on cost that begin at these ends. */
+  long cost(List<Integer> outlets, int from) {
+    long sum = 0L;
+    for (int i = from; i < outlets.size(); i++) {
+      sum = Math.min(NEVER, sum + lines.get(i).cost(0, outlets.get(i)));
+    }
+    return sum;
   }
 
   private long costOf(int position, int end) {
@@ -125,7 +174,10 @@ final class Ahead {
       long joint = join(end, goal.getKey());
       if (joint < NEVER) {
         for (Candidate candidate : goal.getValue()) {
-          least = Math.min(least, joint + candidate.cost() + behind(position, candidate));
+          least = Math.min(
+              least,
+              Math.min(NEVER, joint + candidate.cost() + behind(position, candidate))
+                  + cost(candidate.outlets(), 0));
         }
       }
     }

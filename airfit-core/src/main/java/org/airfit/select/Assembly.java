@@ -1,34 +1,41 @@
 package org.airfit.select;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import org.airfit.flow.FlowCapacity;
+import java.util.function.Function;
+import org.airfit.flow.CapacityRange;
 import org.airfit.flow.FlowElement;
 import org.airfit.joint.End;
+import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.run.ElementLoss;
 import org.airfit.run.Run;
 import org.airfit.run.RunResult;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The parts of a proposal at their positions, the joints between them, the run they make and what arrives at the tool:
- * what a {@link Rule} judges.
+ * what a {@link Rule} judges. Of several tools, the way to each is an assembly of its own.
  *
  * @param requirement what was asked for
- * @param placed the parts at the positions of the layout, in the order the air goes
- * @param joints the joints from the outlet to the tool: one before every part that is no plug, and one at the tool
- * @param run the run from the supply to the tool, at worst; it follows from what is above
- * @param result what arrives at the tool at worst; it follows from the run
- * @param atBest what arrives at the tool at best; the same where all is known exactly
+ * @param placed the parts at the positions of the layout, in the order the air goes, one line after another
+ * @param joints the joints from the outlet to the tool: one before every part that is no plug, and one at every tool
+ * @param ways the way to each of several tools with all that stands on it; none where there is one tool
+ * @param run the run from the supply to the tool, at worst; it follows from what is above. Of several tools that to the
+ *     one which is worst off
+ * @param result what arrives at that tool at worst; it follows from the run
+ * @param atBest what arrives at that tool at best; the same where all is known exactly
  */
 record Assembly(
     Requirement requirement,
     List<Placed> placed,
     List<Joint> joints,
+    List<Assembly> ways,
     Run run,
     RunResult result,
     RunResult atBest) {
@@ -42,18 +49,121 @@ record Assembly(
    */
   static Assembly of(
       Requirement requirement, List<Placed> placed, List<List<Part.Adapter>> adapters) {
-    List<Joint> joints = joints(requirement, placed, adapters);
+    return requirement.isOfSeveralTools()
+        ? ofSeveralTools(requirement, placed, adapters)
+        : ofOneTool(requirement, placed, adapters, placed.size());
+  }
+
+  private static Assembly ofOneTool(
+      Requirement requirement, List<Placed> placed, List<List<Part.Adapter>> adapters, int shared) {
+    List<Joint> joints = joints(requirement, placed, adapters, shared);
     Run run = run(requirement, placed, joints, Known.AT_WORST);
     RunResult result = run.at(requirement.demand());
     RunResult atBest = isExact(requirement, placed)
         ? result
         : run(requirement, placed, joints, Known.AT_BEST)
             .at(Known.AT_BEST.of(requirement.demandRange()));
-    return new Assembly(requirement, List.copyOf(placed), joints, run, result, atBest);
+    return new Assembly(requirement, List.copyOf(placed), joints, List.of(), run, result, atBest);
+  }
+
+  /** The way to each tool shares what stands in front of the splitter, with its joints. */
+  private static Assembly ofSeveralTools(
+      Requirement requirement, List<Placed> placed, List<List<Part.Adapter>> adapters) {
+    int shared = (int) placed.stream()
+        .filter(each -> each.position().line() == Position.SHARED)
+        .count();
+    int sharedJoints = joints(placed.subList(0, shared));
+    List<Joint> joints = new ArrayList<>();
+    List<Assembly> ways = new ArrayList<>();
+    int part = shared;
+    int joint = sharedJoints;
+    for (Requirement way : requirement.toEachTool()) {
+      int line = ways.size();
+      int behind = part
+          + (int) placed.stream().filter(each -> each.position().line() == line).count();
+      int last = joint + joints(placed.subList(part, behind)) + 1;
+      Assembly one = ofOneTool(
+          way,
+          onTheWay(way, joined(placed.subList(0, shared), placed.subList(part, behind))),
+          joined(adapters.subList(0, sharedJoints), adapters.subList(joint, last)),
+          shared);
+      joints.addAll(
+          ways.isEmpty() ? one.joints : one.joints.subList(sharedJoints, one.joints.size()));
+      ways.add(one);
+      part = behind;
+      joint = last;
+    }
+    Assembly worst =
+        ways.stream().min(Comparator.comparingDouble(Assembly::spareAtWorst)).orElseThrow();
+    return new Assembly(
+        requirement,
+        List.copyOf(placed),
+        List.copyOf(joints),
+        List.copyOf(ways),
+        worst.run,
+        worst.result,
+        worst.atBest);
+  }
+
+  /** How many joints are in front of parts. */
+  private static int joints(List<Placed> placed) {
+    return (int) placed.stream().filter(each -> !each.position().isPlug()).count();
+  }
+
+  private static <T> List<T> joined(List<T> one, List<T> other) {
+    List<T> all = new ArrayList<>(one);
+    all.addAll(other);
+    return all;
+  }
+
+  /** The same parts at the positions of one way. */
+  private static List<Placed> onTheWay(Requirement way, List<Placed> placed) {
+    List<Position> positions = Position.of(way);
+    List<Placed> there = new ArrayList<>();
+    for (int i = 0; i < placed.size(); i++) {
+      there.add(new Placed(positions.get(i), placed.get(i).part()));
+    }
+    return there;
+  }
+
+  /** What the tool has to spare at worst over what it needs at most [Pa]; of several the one that has least. */
+  double spareAtWorst() {
+    double needed = requirement.least().pascals();
+    return ways.isEmpty()
+        ? result.<Double>fold(
+                delivered -> delivered.atToolGauge().pascals(), starved -> SearchAir.STARVED)
+            - needed
+        : ways.stream().mapToDouble(Assembly::spareAtWorst).min().orElseThrow();
+  }
+
+  /** The way to each tool; itself where there is one. */
+  List<Assembly> toEachTool() {
+    return ways.isEmpty() ? List.of(this) : ways;
   }
 
   private static Run run(
       Requirement requirement, List<Placed> placed, List<Joint> joints, Known known) {
+    return run(requirement, placed, joints, known, position -> position.others().map(known::of));
+  }
+
+  /** The run at worst of one tool, but that others take so much behind one of its positions. */
+  Run runWithOthers(Position shared, FreeAirFlow taken) {
+    return run(
+        requirement,
+        placed,
+        joints,
+        Known.AT_WORST,
+        position -> position.equals(shared)
+            ? Optional.of(taken)
+            : position.others().map(Known.AT_WORST::of));
+  }
+
+  private static Run run(
+      Requirement requirement,
+      List<Placed> placed,
+      List<Joint> joints,
+      Known known,
+      Function<Position, Optional<FreeAirFlow>> others) {
     Set<String> taken = new HashSet<>(requirement.pipeNames());
     Run run = requirement.toOutlet(known);
     int joint = 0;
@@ -61,6 +171,7 @@ record Assembly(
       if (!each.position().isPlug()) {
         run = through(run, joints.get(joint), taken);
         run = through(run, each, requirement, known, taken);
+        run = others.apply(each.position()).map(run::sharedWith).orElse(run);
         joint++;
       }
     }
@@ -68,21 +179,34 @@ record Assembly(
   }
 
   private static List<Joint> joints(
-      Requirement job, List<Placed> placed, List<List<Part.Adapter>> adapters) {
+      Requirement job, List<Placed> placed, List<List<Part.Adapter>> adapters, int shared) {
     List<Joint> joints = new ArrayList<>();
     String from = "outlet";
     End open = job.outlet();
-    for (Placed each : placed) {
+    for (int i = 0; i < placed.size(); i++) {
+      Placed each = placed.get(i);
       String noun = each.position().noun();
       if (!each.position().isPlug()) {
         joints.add(Joint.of(
-            from + " to " + noun, open, Ends.upstream(each.part()), adapters.get(joints.size())));
+            where(job, i >= shared, from + " to " + noun),
+            open,
+            Ends.upstream(each.part()),
+            adapters.get(joints.size())));
       }
       from = noun;
-      open = Ends.downstream(each.part());
+      open = Ends.downstream(each.position(), each.part());
     }
-    joints.add(Joint.of(from + " to tool", open, job.toolInlet(), adapters.get(joints.size())));
+    joints.add(Joint.of(
+        where(job, placed.size() > shared, from + " to tool"),
+        open,
+        job.toolInlet(),
+        adapters.get(joints.size())));
     return List.copyOf(joints);
+  }
+
+  /** Which joint it is; behind the splitter of several tools with the line. */
+  private static String where(Requirement job, boolean isInLine, String where) {
+    return (isInLine ? job.way().map(way -> way + ": ").orElse("") : "") + where;
   }
 
   private static Run through(Run run, Joint joint, Set<String> taken) {
@@ -107,8 +231,13 @@ record Assembly(
           placed.position().element(regulator, job.toOutlet().atmosphere(), known);
       return run.through(own(regulator.name(), taken), Objects.requireNonNull(element));
     }
-    FlowCapacity capacity = known.of(((Part.Device) placed.part()).capacityRange());
-    return run.through(own(placed.part().name(), taken), capacity);
+    if (placed.part() instanceof Part.Pipe pipe) {
+      return run.through(own(pipe.name(), taken), known.of(pipe.conduitRange()));
+    }
+    CapacityRange capacity = placed.part() instanceof Part.Splitter splitter
+        ? splitter.capacityRange()
+        : ((Part.Device) placed.part()).capacityRange();
+    return run.through(own(placed.part().name(), taken), known.of(capacity));
   }
 
   /** A name that no other element of the run bears: the second adapter of a kind is "nipple (2)". */
@@ -120,27 +249,80 @@ record Assembly(
     return free;
   }
 
-  /** Every part from the outlet to the tool with its position, adapters where they stand. */
+  /**
+   * A joint at its place.
+   *
+   * @param joint the joint
+   * @param before the part in front of it; null at the outlet
+   * @param behind the place of the part behind it; null at the tool
+   * @param line which line it belongs to
+   * @param count in how many lines alike it is
+   */
+  record Between(
+      Joint joint, @Nullable Placed before, @Nullable Placed behind, int line, int count) {}
+
+  /** The joints in their order, each with the parts around it. */
+  List<Between> between() {
+    List<Between> between = new ArrayList<>();
+    Placed splitter = null;
+    Placed before = null;
+    for (Placed each : placed) {
+      Position position = each.position();
+      if (before != null && position.line() != before.position().line()) {
+        if (before.position().line() == Position.SHARED) {
+          splitter = before;
+        } else {
+          between.add(atTool(between.size(), before));
+          before = splitter;
+        }
+      }
+      if (!position.isPlug()) {
+        between.add(new Between(
+            joints.get(between.size()), before, each, position.line(), position.count()));
+      }
+      before = each;
+    }
+    between.add(atTool(between.size(), Objects.requireNonNull(before)));
+    return List.copyOf(between);
+  }
+
+  private Between atTool(int joint, Placed last) {
+    return new Between(
+        joints.get(joint), last, null, last.position().line(), last.position().count());
+  }
+
+  /** Every part from the outlet to the tool with its position, adapters where they stand; one of those in lines alike. */
   List<Placed> slotParts() {
     List<Placed> parts = new ArrayList<>();
-    int joint = 0;
-    for (Placed each : placed) {
-      if (!each.position().isPlug()) {
-        adapters(parts, joint++);
+    int next = 0;
+    for (Between each : between()) {
+      Position adapter = Position.adapter(each.line, each.count);
+      each.joint.adapters().forEach(part -> parts.add(new Placed(adapter, part)));
+      if (each.behind != null) {
+        parts.add(each.behind);
+        next++;
+        while (next < placed.size() && placed.get(next).position().isPlug()) {
+          parts.add(placed.get(next++));
+        }
       }
-      parts.add(each);
     }
-    adapters(parts, joint);
     return parts;
   }
 
-  private void adapters(List<Placed> parts, int joint) {
-    joints.get(joint).adapters().forEach(part -> parts.add(new Placed(Position.ADAPTER, part)));
-  }
-
-  /** Every part from the outlet to the tool. */
+  /** Every part from the outlet to the tool, one of those in lines alike. */
   List<Part> parts() {
     return slotParts().stream().map(Placed::part).toList();
+  }
+
+  /** The same, those of lines that are alike once for each. */
+  List<Part> pieces() {
+    List<Part> pieces = new ArrayList<>();
+    for (Placed each : slotParts()) {
+      for (int i = 0; i < each.position().count(); i++) {
+        pieces.add(each.part());
+      }
+    }
+    return pieces;
   }
 
   /** A socket with the plug that goes into it. */
@@ -180,6 +362,9 @@ record Assembly(
    * element: it counts with its socket.
    */
   List<Optional<ElementLoss>> losses() {
+    if (!ways.isEmpty()) {
+      return lossesOfSeveral();
+    }
     List<ElementLoss> losses =
         result.fold(delivered -> delivered.shares(), starved -> starved.before());
     List<Optional<ElementLoss>> each = new ArrayList<>();
@@ -189,6 +374,18 @@ record Assembly(
       each.add(
           flows && element < losses.size() ? Optional.of(losses.get(element)) : Optional.empty());
       element += flows ? 1 : 0;
+    }
+    return each;
+  }
+
+  private List<Optional<ElementLoss>> lossesOfSeveral() {
+    int shared = (int) slotParts().stream()
+        .filter(each -> each.position().line() == Position.SHARED)
+        .count();
+    List<Optional<ElementLoss>> each = new ArrayList<>();
+    for (Assembly way : ways) {
+      List<Optional<ElementLoss>> own = way.losses();
+      each.addAll(each.isEmpty() ? own : own.subList(shared, own.size()));
     }
     return each;
   }
@@ -204,8 +401,9 @@ record Assembly(
 
   /** Whether it depends on what is not known whether the tool has its air: enough at best, but not at worst. */
   boolean isAirOpen() {
-    return isAtLeast(atBest, requirement.leastRange().least())
-        && !isAtLeast(result, requirement.least());
+    return toEachTool().stream()
+            .allMatch(way -> isAtLeast(way.atBest, way.requirement.leastRange().least()))
+        && !toEachTool().stream().allMatch(way -> isAtLeast(way.result, way.requirement.least()));
   }
 
   /** Whether so much pressure arrives. */
@@ -214,7 +412,7 @@ record Assembly(
         delivered -> delivered.atToolGauge().compareTo(needed) >= 0, starved -> false);
   }
 
-  /** Run and results follow from the rest. */
+  /** Ways, run and results follow from the rest. */
   @Override
   public boolean equals(Object other) {
     return other instanceof Assembly that

@@ -88,6 +88,8 @@ final class BestInWords {
             : pieces + (pieces == 1 ? " piece" : " pieces") + " to buy, ")
         + best.priceInWords().map(price -> price + ", ").orElse("")
         + best.result().fold(d -> units.say(d.atToolGauge()), s -> "no air")
-        + " at the tool.";
+        + (best.requirement().isOfSeveralTools()
+            ? " at the tool that has least to spare."
+            : " at the tool.");
   }
 }

@@ -74,27 +74,45 @@ final class BillExtras {
   /** Both ends of every hose; where only a coupling stands between two hoses, one restraint spans it. */
   private List<HoseJoint> hoseJoints() {
     List<HoseJoint> joints = new ArrayList<>();
-    String from = "outlet";
+    hoseJoints(
+        joints, Position.SHARED, /* count= */ 1, /* endsAtTool= */ a.ways().isEmpty());
+    for (int i = 0; i < a.ways().size(); i++) {
+      hoseJoints(joints, i, a.requirement().layout().lines().get(i).count(), true);
+    }
+    return joints;
+  }
+
+  /** Those of one line, as often as it is there. */
+  private void hoseJoints(List<HoseJoint> joints, int line, int count, boolean endsAtTool) {
+    String way =
+        line == Position.SHARED ? "" : a.ways().get(line).requirement().way().orElse("") + ": ";
+    List<HoseJoint> own = new ArrayList<>();
+    String from = line == Position.SHARED ? "outlet" : "splitter";
     Part.Hose before = null;
     for (Placed placed : a.placed()) {
       Position position = placed.position();
-      String where = from + " to " + position.noun();
+      if (position.line() != line) {
+        continue;
+      }
+      String where = way + from + " to " + position.noun();
       if (placed.part() instanceof Part.Hose hose) {
-        joints.add(new HoseJoint(where, before == null ? List.of(hose) : List.of(before, hose)));
+        own.add(new HoseJoint(where, before == null ? List.of(hose) : List.of(before, hose)));
         before = hose;
         from = position.noun();
       } else if (!position.isCoupling()) {
         if (before != null) {
-          joints.add(new HoseJoint(where, List.of(before)));
+          own.add(new HoseJoint(where, List.of(before)));
         }
         before = null;
         from = position.noun();
       }
     }
-    if (before != null) {
-      joints.add(new HoseJoint(from + " to tool", List.of(before)));
+    if (before != null && endsAtTool) {
+      own.add(new HoseJoint(way + from + " to tool", List.of(before)));
     }
-    return joints;
+    for (int i = 0; i < count; i++) {
+      joints.addAll(own);
+    }
   }
 
   /** One line for every article, with the joints it spans. */
@@ -122,7 +140,7 @@ final class BillExtras {
   private BillLine restraint(List<HoseJoint> joints) {
     HoseJoint first = joints.get(0);
     String why = "holds the hose if a joint of it parts: "
-        + joints.stream().map(HoseJoint::where).collect(Collectors.joining(", "))
+        + joints.stream().map(HoseJoint::where).distinct().collect(Collectors.joining(", "))
         + (first.isLarge()
             ? "; its bore is more than 1/2 in (12.7 mm), and practice restrains such a hose"
             : "; as asked for");
@@ -195,7 +213,8 @@ final class BillExtras {
       return List.of();
     }
     Map<String, Integer> plugs = new LinkedHashMap<>();
-    a.couplings().forEach(pair -> plugs.merge(pair.plug().profile(), 1, Integer::sum));
+    a.couplings()
+        .forEach(pair -> plugs.merge(pair.plug().profile(), pair.position().count(), Integer::sum));
     List<BillLine> lines = new ArrayList<>();
     String why = "keeps dirt out of a plug that is not in its socket, as asked for";
     plugs.forEach((profile, count) -> lines.add(shelf
@@ -211,7 +230,7 @@ final class BillExtras {
   }
 
   private Optional<BillLine> hooks() {
-    int hoses = a.hoses().size();
+    int hoses = a.hoses().stream().mapToInt(hose -> hose.position().count()).sum();
     if (hoses == 0 || !a.requirement().extras().contains(Extra.HOOK)) {
       return Optional.empty();
     }
@@ -224,8 +243,9 @@ final class BillExtras {
   }
 
   private void askForWhipHose() {
-    Requirement job = a.requirement();
-    if (job.isImpactTool() && job.layout().hasCoupling() && !job.hasWhipHose()) {
+    boolean isAsked = a.requirement().toEachTool().stream()
+        .anyMatch(job -> job.isImpactTool() && job.layout().hasCoupling() && !job.hasWhipHose());
+    if (isAsked) {
       questions.add(
           "Does the percussion tool hang on a whip hose? If it does not, put one into the layout, so that it"
               + " is chosen and priced with the rest.");

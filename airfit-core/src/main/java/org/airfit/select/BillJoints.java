@@ -51,14 +51,39 @@ final class BillJoints {
     lines.addAll(sealants());
     lines.addAll(washers());
     lines.addAll(retainers());
+    askForUnusedOutlets();
     return lines;
+  }
+
+  /** An outlet of a splitter that no line uses must be closed. */
+  private void askForUnusedOutlets() {
+    int used =
+        a.requirement().layout().lines().stream().mapToInt(ToolLine::count).sum();
+    for (Placed each : a.placed()) {
+      if (each.part() instanceof Part.Splitter splitter
+          && each.position().others().isEmpty()) {
+        List<End> outlets = splitter.outlets();
+        int from = each.position().outlet();
+        Set<String> open = new LinkedHashSet<>();
+        for (int i = 0; i < outlets.size(); i++) {
+          if (i < from || i >= from + used) {
+            open.add(outlets.get(i).label());
+          }
+        }
+        if (!open.isEmpty()) {
+          questions.add("What closes the outlets of " + splitter.name() + " that no line uses, "
+              + String.join(", ", open) + "? A plug must go into each, or more lines onto them.");
+        }
+      }
+    }
   }
 
   /** The pieces that no part of the catalogue is, each by its standard shape. */
   private List<BillLine> adapters() {
     Map<StandardAdapter, Set<String>> where = new LinkedHashMap<>();
     Map<StandardAdapter, Integer> count = new LinkedHashMap<>();
-    for (Joint joint : a.joints()) {
+    for (Assembly.Between each : a.between()) {
+      Joint joint = each.joint();
       List<StandardAdapter> lacking = Meeting.lacking(joint);
       if (lacking.isEmpty() && !joint.isSound()) {
         questions.add("What goes between " + joint.upstream().label() + " and "
@@ -67,7 +92,7 @@ final class BillJoints {
       }
       for (StandardAdapter adapter : lacking) {
         where.computeIfAbsent(adapter, any -> new LinkedHashSet<>()).add(joint.where());
-        count.merge(adapter, 1, Integer::sum);
+        count.merge(adapter, each.count(), Integer::sum);
       }
     }
     List<BillLine> lines = new ArrayList<>();

@@ -1,5 +1,6 @@
 package org.airfit.select;
 
+import java.util.List;
 import java.util.Set;
 import org.airfit.flow.FlowElement;
 import org.jspecify.annotations.Nullable;
@@ -12,10 +13,11 @@ import org.jspecify.annotations.Nullable;
  * @param rank its place among the parts of its position by name
  * @param broken the rules it breaks there that cannot be measured, as bits
  * @param asked the rules it leaves open there, as bits
- * @param shortBy how far it misses the rules that can be measured, in billionths of what is wanted
- * @param cost what it costs by the objective
+ * @param shortBy how far it misses the rules that can be measured, in billionths of what is wanted, in all lines alike
+ * @param cost what it costs by the objective, in all lines alike
  * @param near its end towards the supply, by number
  * @param far its end towards the tool, by number
+ * @param outlets of the splitter in front of several lines the end at which each of them begins, by number; else none
  * @param takes the profiles a socket takes, of a plug the one it has; none of other parts
  * @param tie of a plug whose coupling must have the profile of others, which couplings and which profile; else blank
  * @param element what it does to the air at worst; null of a plug, which counts with its socket
@@ -31,6 +33,7 @@ record Candidate(
     long cost,
     int near,
     int far,
+    List<Integer> outlets,
     Set<String> takes,
     Tie tie,
     @Nullable FlowElement element,
@@ -53,6 +56,7 @@ record Candidate(
         cost,
         /* near= */ far,
         /* far= */ near,
+        outlets,
         takes,
         tie,
         element,
@@ -63,6 +67,7 @@ record Candidate(
   boolean isAsGoodAs(Candidate other) {
     return near == other.near
         && far == other.far
+        && outlets.equals(other.outlets)
         && takes.containsAll(other.takes)
         && (broken & ~other.broken) == 0
         && (asked & ~other.asked) == 0

@@ -66,6 +66,24 @@ final class Choice {
       .thenComparing(choice -> choice.parts, BY_NAME)
       .thenComparing(Choice::byAdapters);
 
+  /**
+   * What lines that are still to be chosen begin with, behind the splitter.
+   *
+   * @param pascals the pressure there at worst [Pa]
+   * @param atBest the pressure there at best [Pa]
+   * @param outlets the end at which each line begins, by number
+   * @param missedAhead the least that the air of the lines from each on will miss
+   */
+  record Held(double pascals, double atBest, List<Integer> outlets, List<Long> missedAhead) {
+
+    /** No line is still to be begun. */
+    static final Held NOTHING = new Held(0.0, 0.0, List.of(), List.of());
+
+    private boolean isAsGoodAs(Held other) {
+      return outlets.equals(other.outlets) && pascals >= other.pascals && atBest >= other.atBest;
+    }
+  }
+
   final @Nullable Choice before;
   final @Nullable Candidate last;
   final Parts parts;
@@ -73,7 +91,16 @@ final class Choice {
   final int asked;
   final int unjoined;
   final long shortBy;
+
+  /** By how much the air misses what is asked at the tools that were reached, in billionths. */
+  final long missedAir;
+
   final long cost;
+
+  /** What the tools that were reached have at worst, the one that has least to spare [Pa]; infinite before the first. */
+  final double spare;
+
+  final Held held;
 
   /** The profiles of couplings that later ones must have, by the name of the first of them. */
   private final Map<String, String> ties;
@@ -92,19 +119,26 @@ final class Choice {
       int asked,
       int unjoined,
       long shortBy,
+      long missedAir,
       long cost,
+      double spare,
+      Held held,
       Map<String, String> ties,
       double pascals,
       double atBest) {
     int open = PartQuestions.isBroken(asked) ? broken | Rule.AIR_KEPT_APART.bit() : broken;
+    int settled = PartQuestions.settledBy(open) | (missedAir > 0L ? Rule.AIR_AT_TOOL.bit() : 0);
     this.before = before;
     this.last = last;
     this.parts = parts;
     this.broken = open;
-    this.asked = asked & ~PartQuestions.settledBy(open);
+    this.asked = asked & ~settled;
     this.unjoined = unjoined;
     this.shortBy = shortBy;
+    this.missedAir = missedAir;
     this.cost = cost;
+    this.spare = spare;
+    this.held = held;
     this.ties = ties;
     this.pascals = pascals;
     this.atBest = atBest;
@@ -112,7 +146,21 @@ final class Choice {
 
   /** Nothing chosen yet, at an outlet, with what will be broken and asked whatever is chosen. */
   static Choice none(int broken, int asked, double pascals, double atBest) {
-    return new Choice(null, null, new Parts(), broken, asked, 0, 0L, 0L, Map.of(), pascals, atBest);
+    return new Choice(
+        null,
+        null,
+        new Parts(),
+        broken,
+        asked,
+        0,
+        0L,
+        0L,
+        0L,
+        Double.POSITIVE_INFINITY,
+        Held.NOTHING,
+        Map.of(),
+        pascals,
+        atBest);
   }
 
   /** With one more part and the pressure behind it at worst and at best. */
@@ -125,7 +173,10 @@ final class Choice {
         asked | next.asked(),
         unjoined,
         shortBy + next.shortBy(),
+        missedAir,
         cost + next.cost(),
+        spare,
+        held,
         tied(next.tie()),
         behind,
         behindAtBest);
@@ -158,7 +209,10 @@ final class Choice {
             asked | question,
             unjoined,
             shortBy,
+            missedAir,
             cost,
+            spare,
+            held,
             ties,
             pascals,
             atBest);
@@ -174,14 +228,17 @@ final class Choice {
         asked,
         unjoined + 1,
         shortBy,
+        missedAir,
         cost,
+        spare,
+        held,
         ties,
         pascals,
         atBest);
   }
 
-  /** As a whole, with what arrives at worst [Pa above atmosphere] and by how much more it misses what is asked. */
-  Choice arriving(double gauge, long missed) {
+  /** At a tool, with what it has to spare at worst [Pa] and by how much more the air misses what is asked. */
+  Choice atTool(double spareThere, long missed) {
     return new Choice(
         before,
         last,
@@ -189,16 +246,85 @@ final class Choice {
         broken,
         asked,
         unjoined,
-        shortBy + missed,
+        shortBy,
+        missedAir + missed,
         cost,
+        Math.min(spare, spareThere),
+        held,
         ties,
-        gauge,
-        /* atBest= */ gauge);
+        pascals,
+        atBest);
+  }
+
+  /** Behind the splitter, from where lines begin. */
+  Choice holding(Held behindSplitter) {
+    return new Choice(
+        before,
+        last,
+        parts,
+        broken,
+        asked,
+        unjoined,
+        shortBy,
+        missedAir,
+        cost,
+        spare,
+        behindSplitter,
+        ties,
+        pascals,
+        atBest);
+  }
+
+  /** At the beginning of a line, once more at the splitter; behind the last line nothing is held any more. */
+  Choice atLine(boolean isLast) {
+    return new Choice(
+        before,
+        last,
+        parts,
+        broken,
+        asked,
+        unjoined,
+        shortBy,
+        missedAir,
+        cost,
+        spare,
+        isLast ? Held.NOTHING : held,
+        ties,
+        held.pascals,
+        held.atBest);
+  }
+
+  /** As a whole, with what the tools have to spare as its pressure. */
+  Choice whole() {
+    return ending(spare);
+  }
+
+  /** The same in whole pascals, by which sets of parts are put in order. */
+  Choice inWholePascals() {
+    return ending(Math.floor(pascals));
+  }
+
+  private Choice ending(double pressure) {
+    return new Choice(
+        before,
+        last,
+        parts,
+        broken,
+        asked,
+        unjoined,
+        shortBy,
+        missedAir,
+        cost,
+        spare,
+        held,
+        ties,
+        pressure,
+        /* atBest= */ pressure);
   }
 
   /** How far it misses what is asked, in billionths: each rule that is broken, and what can be measured by its size. */
   long missed() {
-    return Integer.bitCount(broken) * WHOLE_MISS + shortBy;
+    return Integer.bitCount(broken) * WHOLE_MISS + shortBy + missedAir;
   }
 
   /** What puts it in order, with what it will miss and cost beside. */
@@ -206,12 +332,20 @@ final class Choice {
     return new Key(missed() + moreMissed, unjoined, Integer.bitCount(asked), cost + moreCost);
   }
 
+  /** The questions that no longer matter, as bits: their rules are broken anyway. */
+  private int settled() {
+    return PartQuestions.settledBy(broken) | (missedAir > 0L ? Rule.AIR_AT_TOOL.bit() : 0);
+  }
+
   /** Whether it is at least as good in all that counts, now and whatever follows. */
   boolean isAsGoodAs(Choice other) {
     return (broken & ~other.broken) == 0
-        && (asked & ~(other.asked | PartQuestions.settledBy(other.broken))) == 0
+        && (asked & ~(other.asked | other.settled())) == 0
         && unjoined <= other.unjoined
         && shortBy <= other.shortBy
+        && missedAir <= other.missedAir
+        && spare >= other.spare
+        && held.isAsGoodAs(other.held)
         && cost <= other.cost
         && ties.equals(other.ties)
         && pascals >= other.pascals
@@ -233,12 +367,20 @@ final class Choice {
     List<Candidate> own = one.inRow();
     List<Candidate> others = other.inRow();
     for (int i = 0; i < Math.min(own.size(), others.size()); i++) {
-      int order = Integer.compare(adapterRank(own.get(i)), adapterRank(others.get(i)));
+      int order = byAdapters(own.get(i), others.get(i));
       if (order != 0) {
         return order;
       }
     }
     return Integer.compare(own.size(), others.size());
+  }
+
+  /** An adapter at the tool of one line stands before one where the next begins: there the other has none. */
+  private static int byAdapters(Candidate one, Candidate other) {
+    boolean areAdapters = one.position().isAdapter() && other.position().isAdapter();
+    return areAdapters && one.position().line() != other.position().line()
+        ? Integer.compare(other.position().line(), one.position().line())
+        : Integer.compare(adapterRank(one), adapterRank(other));
   }
 
   private static int adapterRank(Candidate part) {

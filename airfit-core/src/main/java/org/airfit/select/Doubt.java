@@ -33,6 +33,11 @@ public final class Doubt {
     this.us = us;
   }
 
+  /** The same on one way of several. */
+  Doubt on(String way) {
+    return new Doubt(what + way, si, us);
+  }
+
   private Told in(UnitSystem units) {
     return Objects.requireNonNull(units, "units").either(si, us);
   }

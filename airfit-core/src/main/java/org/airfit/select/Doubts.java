@@ -5,8 +5,10 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.DoubleFunction;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
@@ -55,6 +57,9 @@ final class Doubts {
     if (!assembly.isAirOpen()) {
       return List.of();
     }
+    if (!assembly.ways().isEmpty()) {
+      return ofSeveral(assembly);
+    }
     Doubts doubts = new Doubts(assembly);
     doubts.collect();
     return doubts.found.stream()
@@ -63,6 +68,16 @@ final class Doubts {
             .thenComparing(Comparator.comparingDouble(Weighed::gain).reversed()))
         .map(Weighed::doubt)
         .toList();
+  }
+
+  /** Those of each way of which it depends whether its tool has its air, each once. */
+  private static List<Doubt> ofSeveral(Assembly assembly) {
+    Set<Doubt> all = new LinkedHashSet<>();
+    for (Assembly way : assembly.ways()) {
+      String of = way.requirement().way().map(name -> " (" + name + ")").orElse("");
+      Doubts.of(way).forEach(doubt -> all.add(doubt.on(of)));
+    }
+    return List.copyOf(all);
   }
 
   /** A doubt with how much the best value of it gains over its worst [Pa]. */
@@ -217,11 +232,28 @@ final class Doubts {
     for (Requirement.Piping pipe : job.pipes()) {
       conduit(pipe.name(), pipe.conduit());
     }
+    others();
     int element = job.pipes().size();
     for (Placed placed : assembly.slotParts()) {
       if (!placed.position().isPlug()) {
         part(worst.names().get(element++), placed);
       }
+    }
+  }
+
+  /** What others take on the way, where that is not known exactly. */
+  private void others() {
+    for (Placed placed : assembly.placed()) {
+      placed
+          .position()
+          .others()
+          .ifPresent(air -> add(
+              "air that others take at the " + placed.position().name(),
+              flow(air.most()),
+              flow(air.least()),
+              value ->
+                  assembly.runWithOthers(placed.position(), demand(value)).arriving(job.demand()),
+              value -> Shown.ofFlow(demand(value))));
     }
   }
 
@@ -256,6 +288,10 @@ final class Doubts {
       conduit(name, hose.conduitRange());
     } else if (placed.part() instanceof Part.Socket socket) {
       capacity(name, socket.capacityRange(), capacity -> worst.replacing(name, capacity));
+    } else if (placed.part() instanceof Part.Pipe pipe) {
+      conduit(name, pipe.conduitRange());
+    } else if (placed.part() instanceof Part.Splitter splitter) {
+      capacity(name, splitter.capacityRange(), capacity -> worst.replacing(name, capacity));
     } else if (placed.part() instanceof Part.Device device) {
       capacity(name, device.capacityRange(), capacity -> worst.replacing(name, capacity));
     } else if (placed.part() instanceof Part.Regulator regulator) {

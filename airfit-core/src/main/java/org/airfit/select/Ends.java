@@ -21,11 +21,23 @@ final class Ends {
     if (part instanceof Part.Regulator regulator) {
       return regulator.upstream();
     }
+    if (part instanceof Part.Splitter splitter) {
+      return splitter.upstream();
+    }
+    if (part instanceof Part.Pipe pipe) {
+      return pipe.upstream();
+    }
     return part instanceof Part.Hose hose ? hose.upstream() : ((Part.Adapter) part).one();
   }
 
-  /** The end towards the tool; of a socket its only one. */
-  static End downstream(Part part) {
+  /** The end towards the tool; of a socket its only one, of a splitter the outlet that its position tells. */
+  static End downstream(Position position, Part part) {
+    return part instanceof Part.Splitter splitter
+        ? splitter.outlets().get(position.outlet())
+        : downstream(part);
+  }
+
+  private static End downstream(Part part) {
     if (part instanceof Part.Adapter adapter) {
       return adapter.other();
     }
@@ -34,6 +46,9 @@ final class Ends {
     }
     if (part instanceof Part.Regulator regulator) {
       return regulator.downstream();
+    }
+    if (part instanceof Part.Pipe pipe) {
+      return pipe.downstream();
     }
     return part instanceof Part.Hose hose ? hose.downstream() : upstream(part);
   }

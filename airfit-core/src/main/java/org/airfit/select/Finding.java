@@ -25,7 +25,7 @@ public final class Finding {
 
   /** Judges an assembly by one rule, and says why in the units asked for. */
   static Finding of(Rule rule, Assembly assembly, UnitSystem units) {
-    return new Finding(rule, rule.judge(assembly, units));
+    return new Finding(rule, SeveralTools.judge(rule, assembly, units));
   }
 
   /** What a rule on the job itself answers, with its reason. */

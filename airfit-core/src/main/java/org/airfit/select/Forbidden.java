@@ -123,6 +123,9 @@ final class Forbidden {
     if (part instanceof Part.Hose hose) {
       return hose.conduit().wall().map(Wall::isPlastic);
     }
+    if (part instanceof Part.Pipe pipe) {
+      return pipe.conduit().wall().map(Wall::isPlastic);
+    }
     return part instanceof Part.Adapter adapter
         ? adapter
             .conduit()

@@ -73,6 +73,7 @@ final class Front {
     return one.cost < other.cost
         || one.unjoined < other.unjoined
         || one.shortBy < other.shortBy
+        || one.missedAir < other.missedAir
         || (staysDifferent && one.pascals > other.pascals)
         || Choice.byAdapters(one, other) <= 0;
   }
@@ -81,6 +82,7 @@ final class Front {
     return one.cost < other.cost
         || one.unjoined < other.unjoined
         || one.shortBy < other.shortBy
+        || one.missedAir < other.missedAir
         || (staysDifferent && one.pascals >= other.pascals + SURE_PASCALS)
         || one.parts.isNamedBefore(other.parts);
   }

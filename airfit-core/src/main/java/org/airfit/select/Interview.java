@@ -2,6 +2,7 @@ package org.airfit.select;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -36,6 +37,10 @@ import org.jspecify.annotations.Nullable;
  * Tell those to a {@link Requirement} and begin with that. This class is immutable, thread-safe and value-based.
  */
 public final class Interview {
+
+  /** What is asked of the one tool of a job. */
+  private static final Set<Topic> OF_THE_TOOL =
+      EnumSet.of(Topic.USE, Topic.WHIP_HOSE, Topic.BLOCKED_NOZZLE, Topic.TOOL_RATING);
 
   /** What comes first of several questions. */
   private static final Comparator<Weighed> ORDER = Comparator.comparing(
@@ -232,6 +237,9 @@ public final class Interview {
   /** Whether a job does not tell this yet, and could. */
   private static boolean isUntold(Topic topic, Requirement job) {
     boolean isRegulated = job.pressures().whileRegulated().isPresent();
+    if (job.isOfSeveralTools() && OF_THE_TOOL.contains(topic)) {
+      return false; // each line tells its own
+    }
     return switch (topic) {
       case MEDIUM -> true;
       case AIR_NEEDED, PRESSURE_NEEDED, TOOL_INLET, SUPPLY, OUTLET, REACH -> false;

@@ -1,9 +1,14 @@
 package org.airfit.select;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
 import org.airfit.safety.Caution;
 import org.airfit.working.UnitSystem;
 
@@ -48,9 +53,15 @@ public final class JobFindings {
   public List<Finding> findings(UnitSystem units) {
     Objects.requireNonNull(units, "units");
     return List.of(
-        Finding.of(Rule.TOOL_RATED, RuleSentences.toolRated(job, units)),
-        Finding.of(Rule.CLEANING_PRESSURE, RuleSentences.cleaning(job, units)),
-        Finding.of(Rule.SAFETY_RULES_ALLOW, ForbiddenSentences.ofJob(job, units)));
+        finding(Rule.TOOL_RATED, way -> RuleSentences.toolRated(way, units)),
+        finding(Rule.CLEANING_PRESSURE, way -> RuleSentences.cleaning(way, units)),
+        finding(Rule.SAFETY_RULES_ALLOW, way -> ForbiddenSentences.ofJob(way, units)));
+  }
+
+  private Finding finding(Rule rule, Function<Requirement, RuleAnswer> judging) {
+    Map<String, RuleAnswer> answers = new LinkedHashMap<>();
+    job.toEachTool().forEach(way -> answers.put(way.way().orElse(""), judging.apply(way)));
+    return Finding.of(rule, SeveralTools.worst(answers));
   }
 
   /** {@return the warnings that go with the work, that codes and makers come first the last of them} */
@@ -66,8 +77,14 @@ public final class JobFindings {
    */
   public List<Caution> cautions(UnitSystem units) {
     Objects.requireNonNull(units, "units");
-    List<Caution> cautions = new ArrayList<>(
-        job.rules().toldIn(units).cautions(JobSituation.ofCautions(job).build()));
+    Set<Caution> ofWays = new LinkedHashSet<>();
+    for (Requirement way : job.toEachTool()) {
+      List<Caution> own =
+          way.rules().toldIn(units).cautions(JobSituation.ofCautions(way).build());
+      ofWays.remove(own.get(own.size() - 1));
+      ofWays.addAll(own);
+    }
+    List<Caution> cautions = new ArrayList<>(ofWays);
     Caution deference = cautions.remove(cautions.size() - 1);
     ifRegulatorFails(findings(units)).ifPresent(cautions::add);
     cautions.add(deference);

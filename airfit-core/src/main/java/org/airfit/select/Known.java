@@ -41,6 +41,12 @@ enum Known {
     if (part instanceof Part.Device device) {
       return device.capacityRange().isExact();
     }
+    if (part instanceof Part.Splitter splitter) {
+      return splitter.capacityRange().isExact();
+    }
+    if (part instanceof Part.Pipe pipe) {
+      return pipe.conduitRange().isExact();
+    }
     return !(part instanceof Part.Regulator regulator)
         || regulator.capacityRange().isExact();
   }

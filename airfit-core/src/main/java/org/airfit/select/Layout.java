@@ -1,5 +1,6 @@
 package org.airfit.select;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
@@ -7,7 +8,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.airfit.joint.Chain;
+import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.Range;
 
 /**
  * What stands between the outlet and the tool, in the order the air goes: couplings, hoses and what is in the line, each
@@ -24,9 +27,11 @@ public final class Layout {
   static final String TOOL = "tool";
 
   private final List<Slot> slots;
+  private final List<ToolLine> lines;
 
-  private Layout(List<Slot> slots) {
+  private Layout(List<Slot> slots, List<ToolLine> lines) {
     this.slots = slots;
+    this.lines = lines;
   }
 
   /**
@@ -35,31 +40,92 @@ public final class Layout {
    * @param slots the slots in the order the air goes
    * @return the layout
    * @throws IllegalArgumentException if there is none, if two bear one name, if a coupling shall have the profile of one
-   *     that does not stand before it, or if they could hold more than 63 pieces
+   *     that does not stand before it, or if they could hold more than 127 pieces
    */
   public static Layout of(List<? extends Slot> slots) {
+    return of(slots, List.of());
+  }
+
+  /**
+   * Obtains a layout of several tools on one outlet. All of them are taken to work at once.
+   *
+   * @param slots the slots that carry the air of all, in the order the air goes; the last is a splitter
+   * @param lines the lines behind the splitter, which take its outlets in order; empty where the layout has one tool
+   * @return the layout
+   * @throws IllegalArgumentException if there is no slot, if lines are told and the last is no splitter or is one with too
+   *     few outlets, if it would lead to one tool alone, if two slots bear one name, if a coupling shall have the profile
+   *     of one that does not stand before it on its way, or if they could hold more than 127 pieces
+   */
+  public static Layout of(List<? extends Slot> slots, List<ToolLine> lines) {
     List<Slot> inRow = List.copyOf(Objects.requireNonNull(slots, "slots"));
+    List<ToolLine> behind = List.copyOf(Objects.requireNonNull(lines, "lines"));
     if (inRow.isEmpty()) {
       throw new IllegalArgumentException(
           "slots of a layout must be at least one, were none; say Slot.coupling(…), Slot.hose(…)");
     }
     Set<String> names = new HashSet<>();
-    for (Slot slot : inRow) {
+    requireNewNames(inRow, names);
+    behind.forEach(line -> requireNewNames(line.slots(), names));
+    requireCouplingsBefore(inRow);
+    for (ToolLine line : behind) {
+      requireCouplingsBefore(joined(inRow, line.slots()));
+    }
+    if (!behind.isEmpty()) {
+      requireSplitter(inRow.get(inRow.size() - 1), behind);
+    }
+    int pieces = mostPieces(inRow, behind.isEmpty());
+    for (ToolLine line : behind) {
+      pieces += line.count() * mostPieces(line.slots(), /* endsAtTool= */ true);
+    }
+    if (pieces > Objective.MOST_PIECES) {
+      throw new IllegalArgumentException("slots of a layout must hold at most "
+          + Objective.MOST_PIECES + " pieces with " + Chain.MOST_ADAPTERS
+          + " adapters at every joint, were " + inRow.size() + " slots "
+          + (behind.isEmpty() ? "" : "and " + behind.size() + " lines behind them ") + "with up to "
+          + pieces);
+    }
+    return new Layout(inRow, behind);
+  }
+
+  private static void requireNewNames(List<Slot> slots, Set<String> names) {
+    for (Slot slot : slots) {
       if (!names.add(slot.name())) {
         throw new IllegalArgumentException("names of slots must differ, was \"" + slot.name()
             + "\" again; say which, such as \"" + slot.name() + " 2\"");
       }
     }
-    requireCouplingsBefore(inRow);
-    int parts =
-        inRow.stream().mapToInt(slot -> slot instanceof Slot.Coupling ? 2 : 1).sum();
-    int pieces = parts + Chain.MOST_ADAPTERS * (inRow.size() + 1);
-    if (pieces > Objective.MOST_PIECES) {
-      throw new IllegalArgumentException("slots of a layout must hold at most "
-          + Objective.MOST_PIECES + " pieces with " + Chain.MOST_ADAPTERS
-          + " adapters at every joint, were " + inRow.size() + " slots with up to " + pieces);
+  }
+
+  private static void requireSplitter(Slot last, List<ToolLine> lines) {
+    if (!(last instanceof Slot.Splitter splitter)) {
+      throw new IllegalArgumentException(
+          "last slot in front of several lines must be a splitter, was " + last
+              + "; say Slot.splitter(…)");
     }
-    return new Layout(inRow);
+    int tools = lines.stream().mapToInt(ToolLine::count).sum();
+    if (tools + (splitter.others().isPresent() ? 1 : 0) < 2) {
+      throw new IllegalArgumentException("lines behind " + splitter.name()
+          + " must be at least two, was one to " + lines.get(0).tool()
+          + "; put its slots behind those of the layout, or say what others take");
+    }
+    int outlets = splitter.splitter().map(there -> there.outlets().size()).orElse(tools);
+    if (outlets < splitter.outlet() + tools) {
+      throw new IllegalArgumentException("splitter " + splitter.name() + " must have at least "
+          + (splitter.outlet() + tools) + " outlets, one for every line, had " + outlets);
+    }
+  }
+
+  private static List<Slot> joined(List<Slot> one, List<Slot> other) {
+    List<Slot> all = new ArrayList<>(one);
+    all.addAll(other);
+    return List.copyOf(all);
+  }
+
+  /** How many pieces slots hold at most, with all adapters there can be. */
+  private static int mostPieces(List<Slot> slots, boolean endsAtTool) {
+    int parts =
+        slots.stream().mapToInt(slot -> slot instanceof Slot.Coupling ? 2 : 1).sum();
+    return parts + Chain.MOST_ADAPTERS * (slots.size() + (endsAtTool ? 1 : 0));
   }
 
   private static void requireCouplingsBefore(List<Slot> inRow) {
@@ -87,9 +153,52 @@ public final class Layout {
     return of(List.of(Slot.coupling(OUTLET), Slot.hose(HOSE, reach), Slot.coupling(TOOL)));
   }
 
-  /** {@return the slots in the order the air goes, never empty} */
+  /** {@return the slots in the order the air goes, never empty; of several tools those in front of the lines} */
   public List<Slot> slots() {
     return slots;
+  }
+
+  /** {@return the lines behind the last slot, a splitter; empty where the layout has one tool} */
+  public List<ToolLine> lines() {
+    return lines;
+  }
+
+  /** The layouts on the way to each tool, with the air of the others; itself where there is one tool. */
+  List<Layout> toEachTool() {
+    if (lines.isEmpty()) {
+      return List.of(this);
+    }
+    Slot.Splitter splitter = (Slot.Splitter) slots.get(slots.size() - 1);
+    List<Layout> ways = new ArrayList<>();
+    int outlet = splitter.outlet();
+    for (int i = 0; i < lines.size(); i++) {
+      List<Slot> way = new ArrayList<>(slots.subList(0, slots.size() - 1));
+      way.add(splitter.onTheWay(others(splitter, i), outlet));
+      way.addAll(lines.get(i).slots());
+      ways.add(new Layout(List.copyOf(way), List.of()));
+      outlet += lines.get(i).count();
+    }
+    return List.copyOf(ways);
+  }
+
+  /** What all take but one tool of a line. */
+  private Range<FreeAirFlow> others(Slot.Splitter splitter, int line) {
+    Range<FreeAirFlow> sum = splitter.others().orElse(null);
+    for (int i = 0; i < lines.size(); i++) {
+      int tools = lines.get(i).count() - (i == line ? 1 : 0);
+      for (int j = 0; j < tools; j++) {
+        Range<FreeAirFlow> own = lines.get(i).demandRange();
+        sum = sum == null ? own : Flows.sum(sum, own);
+      }
+    }
+    return Objects.requireNonNull(sum);
+  }
+
+  /** The slots of all lines too, one line after another. */
+  List<Slot> allSlots() {
+    List<Slot> all = new ArrayList<>(slots);
+    lines.forEach(line -> all.addAll(line.slots()));
+    return all;
   }
 
   /**
@@ -100,7 +209,7 @@ public final class Layout {
    */
   public Optional<Slot> slot(String name) {
     Objects.requireNonNull(name, "name");
-    return slots.stream().filter(slot -> slot.name().equals(name)).findFirst();
+    return allSlots().stream().filter(slot -> slot.name().equals(name)).findFirst();
   }
 
   /** {@return the socket of the first coupling, if it is there and stays} */
@@ -114,12 +223,12 @@ public final class Layout {
 
   /** Whether a coupling is part of it. */
   boolean hasCoupling() {
-    return slots.stream().anyMatch(Slot.Coupling.class::isInstance);
+    return allSlots().stream().anyMatch(Slot.Coupling.class::isInstance);
   }
 
   /** Whether a hose is part of it. */
   boolean hasHose() {
-    return slots.stream().anyMatch(Slot.Hose.class::isInstance);
+    return allSlots().stream().anyMatch(Slot.Hose.class::isInstance);
   }
 
   /** Whether a hose goes straight to the tool. */
@@ -134,16 +243,20 @@ public final class Layout {
 
   /** Whether a lubricator stands in the line. */
   boolean hasLubricator() {
-    return slots.stream().anyMatch(Layout::isLubricator);
+    return allSlots().stream().anyMatch(Layout::isLubricator);
   }
 
-  /** Whether a slot stands in front of the first lubricator, which therefore does not oil the air in it. */
+  /** Whether the air in a slot is not oiled by a lubricator that stands elsewhere: behind it, or in another line. */
   boolean isBeforeLubricator(Slot slot) {
-    int first = 0;
-    while (first < slots.size() && !isLubricator(slots.get(first))) {
-      first++;
-    }
-    return first < slots.size() && slots.indexOf(slot) < first;
+    List<Slot> way = slots.contains(slot)
+        ? slots
+        : lines.stream()
+            .map(line -> joined(slots, line.slots()))
+            .filter(joined -> joined.contains(slot))
+            .findFirst()
+            .orElse(List.of());
+    return hasLubricator()
+        && way.subList(0, way.indexOf(slot) + 1).stream().noneMatch(Layout::isLubricator);
   }
 
   private static boolean isLubricator(Slot slot) {
@@ -152,17 +265,20 @@ public final class Layout {
 
   @Override
   public boolean equals(Object other) {
-    return other instanceof Layout that && slots.equals(that.slots);
+    return other instanceof Layout that && slots.equals(that.slots) && lines.equals(that.lines);
   }
 
   @Override
   public int hashCode() {
-    return slots.hashCode();
+    return Objects.hash(slots, lines);
   }
 
-  /** {@return the names of its slots, such as "outlet, hose, tool"} */
+  /** {@return the names of its slots, such as "outlet, hose, tool", and the lines behind a splitter} */
   @Override
   public String toString() {
-    return String.join(", ", slots.stream().map(Slot::name).toList());
+    return String.join(", ", slots.stream().map(Slot::name).toList())
+        + (lines.isEmpty()
+            ? ""
+            : "; " + String.join("; ", lines.stream().map(ToolLine::toString).toList()));
   }
 }

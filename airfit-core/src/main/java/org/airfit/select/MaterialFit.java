@@ -34,11 +34,12 @@ enum MaterialFit {
       Set.of(Material.HARDENED_STEEL, Material.PLATED_HARDENED_STEEL, Material.STAINLESS_STEEL);
   private static final Set<Material> EATEN_BY_CAUSTIC = Set.of(Material.BRASS, Material.ALUMINIUM);
 
-  /** Whether a part of that kind has a body of one material: not a hose whose ends are both bare. */
+  /** Whether a part of that kind has a body of one material: no piping, and not a hose whose ends are both bare. */
   static boolean hasBody(Part part) {
-    return !(part instanceof Part.Hose hose
-        && hose.upstream() instanceof End.HoseEnd
-        && hose.downstream() instanceof End.HoseEnd);
+    return !(part instanceof Part.Pipe)
+        && !(part instanceof Part.Hose hose
+            && hose.upstream() instanceof End.HoseEnd
+            && hose.downstream() instanceof End.HoseEnd);
   }
 
   /** Whether the job asks anything of materials, as far as it was told. */

@@ -23,18 +23,16 @@ record Meeting(
     @Nullable Part upstream,
     @Nullable Part downstream) {
 
-  /** Every pair of an assembly, from the outlet to the tool; none of a joint that nothing joins. */
+  /** Every pair of an assembly, from the outlet to the tool, in every line; none of a joint that nothing joins. */
   static List<Meeting> of(Assembly a) {
     List<Meeting> all = new ArrayList<>();
-    int joint = 0;
-    Part before = null;
-    for (Placed placed : a.placed()) {
-      if (!placed.position().isPlug()) {
-        meet(all, a.joints().get(joint++), before, placed.part());
+    for (Assembly.Between each : a.between()) {
+      Part before = each.before() == null ? null : each.before().part();
+      Part behind = each.behind() == null ? null : each.behind().part();
+      for (int i = 0; i < each.count(); i++) {
+        meet(all, each.joint(), before, behind);
       }
-      before = placed.part();
     }
-    meet(all, a.joints().get(joint), before, null);
     return List.copyOf(all);
   }
 

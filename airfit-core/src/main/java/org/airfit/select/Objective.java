@@ -29,12 +29,12 @@ public enum Objective {
   };
 
   /** How many pieces a proposal has at most, so that what they cost can be summed in the bits there are. */
-  static final int MOST_PIECES = 63;
+  static final int MOST_PIECES = 127;
 
-  private static final int PIECES_BITS = 6;
+  private static final int PIECES_BITS = 7;
 
-  /** 63 pieces of less than 10¹³ ten-thousandths each are less than 2⁵⁰. */
-  private static final int PRICE_BITS = 50;
+  /** 127 pieces of less than 10¹² ten-thousandths each are less than 2⁴⁷. */
+  private static final int PRICE_BITS = 47;
 
   private static final int PIECES_AND_PRICE_SHIFT = PIECES_BITS + PRICE_BITS;
 

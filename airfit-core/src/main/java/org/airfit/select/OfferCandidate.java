@@ -60,8 +60,14 @@ record OfferCandidate(
 
   /** Every pair of ends that meet, and every coupling. */
   private static int joints(Assembly a) {
-    return a.joints().stream().mapToInt(joint -> joint.matings().size()).sum()
-        + a.couplings().size();
+    return a.between().stream()
+            .mapToInt(each -> each.count() * each.joint().matings().size())
+            .sum()
+        + couplings(a);
+  }
+
+  private static int couplings(Assembly a) {
+    return a.couplings().stream().mapToInt(pair -> pair.position().count()).sum();
   }
 
   private static YearlyCost leaks(PlantYear year, int joints) {
@@ -124,7 +130,8 @@ record OfferCandidate(
       return now;
     }
     Assembly a = proposal.assembly();
-    YearlyCost least = leaks(year, a.joints().size() + a.couplings().size());
+    YearlyCost least =
+        leaks(year, a.between().stream().mapToInt(Assembly.Between::count).sum() + couplings(a));
     return new Key(now.asked(), now.unpriced(), now.money().add(least.money().amount()));
   }
 

@@ -197,8 +197,8 @@ public final class Offers {
       AbsolutePressure intake = figures.plant().compression().intake().pressure();
       if (discharge.compareTo(supply) < 0
           || intake.compareTo(job.least().absolute(atmosphere)) > 0) {
-        remarks.add(Remark.of(
-            units -> "No offer for the least money in a year: the plant compresses from "
+        remarks.add(
+            Remark.of(units -> "No offer for the least money in a year: the plant compresses from "
                 + units.say(intake) + " to " + units.say(discharge)
                 + ", which does not feed a supply at " + units.say(supply)
                 + "; tell the pressures of the plant again."));
@@ -209,9 +209,11 @@ public final class Offers {
           .flatMap(part -> part.facts().price().stream())
           .findFirst();
       if (price.filter(each -> !each.currency().equals(currency)).isPresent()) {
-        remarks.add(Remark.of("No offer for the least money in a year: electricity is priced in " + currency
-            + ", the catalogue in " + price.get().currency()
-            + "; airfit knows no rates, tell the price of electricity in that of the catalogue."));
+        remarks.add(
+            Remark.of(
+                "No offer for the least money in a year: electricity is priced in " + currency
+                    + ", the catalogue in " + price.get().currency()
+                    + "; airfit knows no rates, tell the price of electricity in that of the catalogue."));
         return true;
       }
       return false;

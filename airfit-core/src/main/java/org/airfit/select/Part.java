@@ -1,5 +1,6 @@
 package org.airfit.select;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -279,6 +280,87 @@ public sealed interface Part {
     /** {@return what its valve lets through at least when it stands wide open, by which it is judged} */
     public FlowCapacity capacity() {
       return capacityRange.least();
+    }
+  }
+
+  /**
+   * A tee, wye or manifold that leads the air to several lines.
+   *
+   * @param facts what it tells of itself
+   * @param capacityRange what it lets through to all its lines together, as well as that is known
+   * @param upstream how it ends towards the supply
+   * @param outlets how it ends towards the lines, at least two
+   */
+  record Splitter(PartFacts facts, CapacityRange capacityRange, End upstream, List<End> outlets)
+      implements Part {
+    /**
+     * Checks the components.
+     *
+     * @param facts what it tells of itself
+     * @param capacityRange what it lets through to all its lines together, as well as that is known
+     * @param upstream how it ends towards the supply
+     * @param outlets how it ends towards the lines, at least two
+     * @throws IllegalArgumentException if it has fewer than two outlets
+     */
+    public Splitter {
+      Objects.requireNonNull(facts, "facts");
+      Objects.requireNonNull(capacityRange, "capacityRange");
+      Objects.requireNonNull(upstream, "upstream");
+      outlets = List.copyOf(Objects.requireNonNull(outlets, "outlets"));
+      if (outlets.size() < 2) {
+        throw new IllegalArgumentException(
+            "outlets of splitter " + facts.id() + " must be at least two, were " + outlets.size());
+      }
+    }
+
+    /**
+     * Obtains one whose capacity is known.
+     *
+     * @param facts what it tells of itself
+     * @param capacity what it lets through to all its lines together
+     * @param upstream how it ends towards the supply
+     * @param outlets how it ends towards the lines, at least two
+     * @throws IllegalArgumentException if it has fewer than two outlets
+     */
+    public Splitter(PartFacts facts, FlowCapacity capacity, End upstream, List<End> outlets) {
+      this(facts, CapacityRange.exactly(capacity), upstream, outlets);
+    }
+
+    /** {@return what it lets through at least, by which it is judged} */
+    public FlowCapacity capacity() {
+      return capacityRange.least();
+    }
+  }
+
+  /**
+   * Piping that is there behind the outlet, such as between a regulator and a second outlet. A catalogue has none to
+   * choose from.
+   *
+   * @param facts what it tells of itself
+   * @param conduitRange its bore, length, wall and fittings, as well as they are known
+   * @param upstream how it ends towards the supply
+   * @param downstream how it ends towards the tool
+   */
+  record Pipe(PartFacts facts, ConduitRange conduitRange, End upstream, End downstream)
+      implements Part {
+    /**
+     * Checks the components.
+     *
+     * @param facts what it tells of itself
+     * @param conduitRange its bore, length, wall and fittings, as well as they are known
+     * @param upstream how it ends towards the supply
+     * @param downstream how it ends towards the tool
+     */
+    public Pipe {
+      Objects.requireNonNull(facts, "facts");
+      Objects.requireNonNull(conduitRange, "conduitRange");
+      Objects.requireNonNull(upstream, "upstream");
+      Objects.requireNonNull(downstream, "downstream");
+    }
+
+    /** {@return the one that lets least through of those it can be, by which the air is judged} */
+    public Conduit conduit() {
+      return conduitRange.least();
     }
   }
 

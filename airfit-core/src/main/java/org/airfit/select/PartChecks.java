@@ -86,6 +86,7 @@ final class PartChecks {
 
   static boolean isOfUnknownTemperature(Requirement job, Position position, Part part) {
     return isUnusuallyWarmOrCold(job)
+        && !(part instanceof Part.Pipe)
         && (part.facts().coldest().isEmpty() || part.facts().hottest().isEmpty());
   }
 
@@ -194,7 +195,9 @@ final class PartChecks {
 
   /** Of an unmarked part that is there, somebody must find out the rating. */
   static boolean isUnmarkedAndThere(Requirement job, Position position, Part part) {
-    return part.facts().rating().isEmpty() && part.facts().isExisting();
+    return part.facts().rating().isEmpty()
+        && part.facts().isExisting()
+        && !(part instanceof Part.Pipe);
   }
 
   /** The parts of an assembly that break a rule, in order from the outlet. */

@@ -35,7 +35,7 @@ public final class PartFacts {
   private static final Name<Boolean> VENTED = Name.flag("vented");
   private static final Name<Boolean> EXISTING = Name.flag("existing");
 
-  private static final BigDecimal DEAREST = BigDecimal.valueOf(1_000_000_000L);
+  private static final BigDecimal DEAREST = BigDecimal.valueOf(100_000_000L);
 
   private final String id;
   private final String name;
@@ -91,7 +91,7 @@ public final class PartFacts {
   /**
    * Tells what one piece of it costs.
    *
-   * @param each the price, from 0 to below 10⁹ and with at most four decimals, in the one currency of the catalogue
+   * @param each the price, from 0 to below 10⁸ and with at most four decimals, in the one currency of the catalogue
    * @return fuller facts
    * @throws IllegalArgumentException if {@code each} is out of range or has more decimals
    */
@@ -104,7 +104,7 @@ public final class PartFacts {
     BigDecimal amount = each.amount().stripTrailingZeros();
     if (amount.signum() < 0 || amount.compareTo(DEAREST) >= 0 || amount.scale() > PRICE_DECIMALS) {
       throw new IllegalArgumentException(name.text() + " of part " + id
-          + " must be in [0, 10^9) with at most " + PRICE_DECIMALS + " decimals, was "
+          + " must be in [0, 10^8) with at most " + PRICE_DECIMALS + " decimals, was "
           + each.amount().toPlainString() + " " + each.currency());
     }
   }
@@ -112,7 +112,7 @@ public final class PartFacts {
   /**
    * Tells what one piece of it costs the shop itself.
    *
-   * @param each what the shop pays, from 0 to below 10⁹ and with at most four decimals, in the currency of its price
+   * @param each what the shop pays, from 0 to below 10⁸ and with at most four decimals, in the currency of its price
    * @return fuller facts
    * @throws IllegalArgumentException if {@code each} is out of range or has more decimals
    */

@@ -71,10 +71,14 @@ final class PartQuestions {
   /** How many rules the parts and joints of an assembly leave open, the questions of the job itself not counted. */
   static int count(Assembly assembly) {
     int asked = 0;
-    int broken = Rule.brokenBy(assembly.requirement());
-    for (Placed each : assembly.slotParts()) {
-      asked |= of(assembly.requirement(), each.position(), each.part());
-      broken |= Rule.brokenBy(assembly.requirement(), each.position(), each.part());
+    int broken = 0;
+    for (Assembly way : assembly.toEachTool()) {
+      Requirement job = way.requirement();
+      broken |= Rule.brokenBy(job);
+      for (Placed each : way.slotParts()) {
+        asked |= of(job, each.position(), each.part());
+        broken |= Rule.brokenBy(job, each.position(), each.part());
+      }
     }
     for (Joint joint : assembly.joints()) {
       asked |= ofJoint(joint.isForLowPressure());

@@ -11,7 +11,8 @@ import org.airfit.joint.Chain;
 /**
  * The best proposals of a catalogue, without building every combination.
  *
- * <p>It goes from the outlet to the tool, position by position, with all choices that could still be listed: of those
+ * <p>It goes from the outlet to the tool, position by position; behind a splitter one line after another, each from the
+ * pressure at the splitter on. It does so with all choices that could still be listed: of those
  * that end alike, one goes only when as many others as are listed stand before it whatever follows, or one of the same
  * parts is as good ({@link Front}). Adapters are chosen in the same way. Nothing that could be listed is left out, so
  * that the list is that of all combinations, and an empty one proves that nothing fits.
@@ -29,19 +30,14 @@ final class PartSearch {
   private final SearchAir air;
   private final SearchAir airAtBest;
   private final int most;
-
-  /** The pressure that the tool needs at most [Pa above atmosphere], and at least. */
-  private final double mostNeeded;
-
-  private final double leastNeeded;
+  private final boolean isOfSeveralTools;
 
   PartSearch(Requirement job, Catalogue catalogue, int most) {
     this.air = new SearchAir(job, Known.AT_WORST);
     this.airAtBest = new SearchAir(job, Known.AT_BEST);
     this.stock = new Stock(job, catalogue, most);
     this.most = most;
-    this.mostNeeded = job.leastRange().most().pascals();
-    this.leastNeeded = job.leastRange().least().pascals();
+    this.isOfSeveralTools = job.isOfSeveralTools();
   }
 
   /** {@return the kinds of part that the catalogue lacks, in words; empty where there is something to combine} */
@@ -78,6 +74,12 @@ final class PartSearch {
     void add(int end, Choice choice) {
       choices.computeIfAbsent(end, any -> new ArrayList<>()).add(choice);
     }
+
+    List<Choice> all() {
+      List<Choice> all = new ArrayList<>();
+      choices.values().forEach(all::addAll);
+      return all;
+    }
   }
 
   /** What a search is for. */
@@ -95,8 +97,7 @@ final class PartSearch {
 
     private final boolean isWhole;
     private final boolean airArrives;
-    private final AdapterStock adapters;
-    private final Ahead ahead;
+    private final List<Ahead> aheads = new ArrayList<>();
     private final Front front;
     private final Horizon horizon;
     private int followed = SOME;
@@ -105,16 +106,26 @@ final class PartSearch {
     Level(Wanted wanted) {
       this.isWhole = wanted == Wanted.ALL;
       this.airArrives = wanted != Wanted.ANYTHING;
-      this.adapters = stock.adapters(isWhole);
-      this.ahead = new Ahead(stock, adapters, airAtBest, isWhole);
+      List<Leg> legs = stock.legs();
+      for (Leg line : legs.subList(1, legs.size())) {
+        aheads.add(ahead(line, List.of()));
+      }
+      aheads.add(0, ahead(legs.get(0), List.copyOf(aheads)));
       this.front = new Front(most);
-      this.horizon = new Horizon(best(start(), 0, ahead.cost(0, stock.outlet())), stock.costStep());
+      Choice start = start();
+      Place outlet = new Place(0, 0);
+      this.horizon = new Horizon(
+          outlet.best(start, outlet.costAhead(start, stock.outlet())), stock.costStep());
+    }
+
+    private Ahead ahead(Leg leg, List<Ahead> lines) {
+      return new Ahead(leg, stock.adapters(leg, isWhole), airAtBest, isWhole, lines);
     }
 
     private Choice start() {
       return Choice.none(
-          ahead.alwaysBroken() | stock.brokenByJob(),
-          ahead.alwaysAsked(),
+          Ahead.alwaysBroken(stock, isWhole) | stock.brokenByJob(),
+          Ahead.alwaysAsked(stock, isWhole),
           air.outlet(),
           airAtBest.outlet());
     }
@@ -138,35 +149,70 @@ final class PartSearch {
       leftAside = false;
       AtEnds open = new AtEnds();
       open.add(stock.outlet(), start());
-      List<Stock.Row> inRow = stock.inRow();
-      for (int i = 0; i < inRow.size(); i++) {
-        if (inRow.get(i).place().isSocket()) {
-          open = coupled(open, i);
-          i++;
-        } else {
-          open = attached(open, i);
+      List<Choice> reached = List.of();
+      for (int number = 0; number < stock.legs().size(); number++) {
+        Leg leg = stock.legs().get(number);
+        if (leg.line() != Position.SHARED) {
+          open = atLine(leg.isFirstLine() ? open.all() : reached, number);
         }
+        open = through(open, number);
+        reached = atTool(open, number);
       }
       List<Choice> last = new ArrayList<>();
-      joined(open, inRow.size(), Set.of(stock.toolInlet()))
-          .values()
-          .forEach(choices -> choices.forEach(choice -> last.add(whole(choice))));
+      reached.forEach(choice -> last.add(choice.whole()));
       last.removeIf(
           choice -> (isWhole && choice.missed() > 0) || horizon.isBehind(choice.key(0L, 0L)));
       return best(last);
     }
 
-    /** With what arrives above the atmosphere, by how much that misses what the tool needs, or whether it depends. */
-    private Choice whole(Choice choice) {
-      double gauge = air.gaugePascals(choice.pascals);
-      long missed = missedAir(air.gaugePascals(choice.atBest));
-      boolean depends = missed == 0L && gauge < mostNeeded;
-      return choice.asking(depends ? Rule.AIR_AT_TOOL.bit() : 0).arriving(gauge, missed);
+    /** The choices at the splitter once more, each at the outlet where a line begins. */
+    private AtEnds atLine(List<Choice> choices, int number) {
+      Leg leg = stock.legs().get(number);
+      AtEnds open = new AtEnds();
+      for (Choice choice : choices) {
+        open.add(choice.held.outlets().get(leg.line()), choice.atLine(leg.isLast()));
+      }
+      open.choices.replaceAll((end, alike) -> new Place(number, 0).followed(alike));
+      return open;
     }
 
-    private long missedAir(double atBest) {
-      double missing = (leastNeeded - Math.max(0.0, atBest)) / leastNeeded;
-      return atBest >= leastNeeded ? 0L : Math.max(1L, Math.round(Choice.WHOLE_MISS * missing));
+    /** From position to position to the end of a leg. */
+    private AtEnds through(AtEnds open, int number) {
+      Leg leg = stock.legs().get(number);
+      AtEnds next = open;
+      for (int i = 0; i < leg.size(); i++) {
+        if (leg.rows().get(i).place().isSocket()) {
+          next = new Place(number, i).coupled(next);
+          i++;
+        } else {
+          next = new Place(number, i).attached(next);
+        }
+      }
+      return next;
+    }
+
+    /** With what joins the end of a leg to its tool; none where it ends at the splitter. */
+    private List<Choice> atTool(AtEnds open, int number) {
+      Leg leg = stock.legs().get(number);
+      Leg.Tool tool = leg.tool();
+      List<Choice> reached = new ArrayList<>();
+      if (tool != null) {
+        new Place(number, leg.size())
+            .joined(open, Set.of(tool.inlet()))
+            .values()
+            .forEach(choices -> choices.forEach(choice -> reached.add(atTool(choice, leg, tool))));
+      }
+      return reached;
+    }
+
+    /** With what arrives above the atmosphere, by how much that misses what the tool needs, or whether it depends. */
+    private Choice atTool(Choice choice, Leg leg, Leg.Tool tool) {
+      double gauge = air.gaugePascals(choice.pascals);
+      long missed = leg.count() * tool.missedAir(air.gaugePascals(choice.atBest));
+      boolean depends = missed == 0L && gauge < tool.mostNeeded();
+      return choice
+          .asking(depends ? Rule.AIR_AT_TOOL.bit() : 0)
+          .atTool(isOfSeveralTools ? gauge - tool.mostNeeded() : gauge, missed);
     }
 
     /** Of each set of parts the best adapters, of these the first, as many as are listed. */
@@ -179,169 +225,235 @@ final class PartSearch {
             (one, other) -> Choice.ORDER.compare(one, other) <= 0 ? one : other);
       }
       return best.values().stream()
-          .map(choice -> choice.arriving(Math.floor(choice.pascals), 0L))
+          .map(Choice::inWholePascals)
           .sorted(Choice.ORDER)
           .limit(most)
           .toList();
     }
 
-    /** The best that can become of a choice at an open end. */
-    private Key best(Choice choice, int position, long costAhead) {
-      double gauge = air.gaugePascals(ahead.pascals(position, choice.atBest));
-      return choice.key(
-          ahead.shortBy(position) + missedAir(gauge + SearchAir.NOISE_PASCALS), costAhead);
-    }
+    /** A position of a leg, or its end. */
+    private final class Place {
 
-    /** Whether nothing that follows a choice at this open end can be listed. */
-    private boolean isHopeless(Choice choice, int position, long costAhead) {
-      if (costAhead >= Ahead.NEVER || (airArrives && choice.atBest == SearchAir.STARVED)) {
-        return true;
+      private final int number;
+      private final Leg leg;
+      private final int position;
+      private final Ahead ahead;
+
+      Place(int number, int position) {
+        this.number = number;
+        this.leg = stock.legs().get(number);
+        this.position = position;
+        this.ahead = aheads.get(number);
       }
-      Key best = best(choice, position, costAhead);
-      return (isWhole && best.missed() > 0) || horizon.isBehind(best);
-    }
 
-    /**
-     * Whether a difference of pressure in front of a position is left at the tool: a regulator makes them equal, and so
-     * does it where no air arrives at worst.
-     */
-    private boolean staysDifferent(int position) {
-      List<Stock.Row> inRow = stock.inRow();
-      return airArrives
-          && stock.isExact()
-          && inRow.subList(position, inRow.size()).stream()
-              .noneMatch(row -> row.place().isRegulator());
-    }
-
-    /** Those of choices that end alike that are followed: at first some of the cheapest and of the widest. */
-    private List<Choice> followed(List<Choice> choices, int position) {
-      List<Choice> kept = front.of(choices, staysDifferent(position));
-      if (kept.size() <= followed) {
-        return kept;
+      private Place next() {
+        return new Place(number, position + 1);
       }
-      leftAside = true;
-      List<Choice> some = new ArrayList<>(kept.subList(0, followed / 2));
-      kept.subList(followed / 2, kept.size()).stream()
-          .sorted(Comparator.comparingDouble((Choice choice) -> choice.pascals).reversed())
-          .limit(followed - followed / 2)
-          .forEach(some::add);
-      return some;
-    }
 
-    /** With a socket and its plug. */
-    private AtEnds coupled(AtEnds open, int position) {
-      Map<Set<String>, List<Choice>> waiting = new LinkedHashMap<>();
-      Map<Integer, List<Candidate>> byEnd = stock.inRow().get(position).byEnd(isWhole);
-      joined(open, position, byEnd.keySet()).forEach((end, choices) -> {
-        for (Choice choice : choices) {
-          for (Candidate socket : byEnd.getOrDefault(end, List.of())) {
-            Choice longer = with(choice, socket);
-            if (!isHopeless(longer, position + 1, ahead.cost(position + 1, socket.takes()))) {
-              waiting.computeIfAbsent(socket.takes(), any -> new ArrayList<>()).add(longer);
-            }
-          }
+      private Row row() {
+        return leg.rows().get(position);
+      }
+
+      /** The least that follows a choice at an open end costs, with the lines that are still to be begun. */
+      long costAhead(Choice choice, int end) {
+        return withLines(choice, ahead.cost(position, end));
+      }
+
+      private long costAhead(Choice choice, Set<String> profiles) {
+        return withLines(choice, ahead.cost(position, profiles));
+      }
+
+      private long withLines(Choice choice, long inLeg) {
+        return Math.min(
+            Ahead.NEVER, inLeg + aheads.get(0).cost(choice.held.outlets(), leg.line() + 1));
+      }
+
+      /** The best that can become of a choice here. */
+      Key best(Choice choice, long costAhead) {
+        long missed = ahead.shortBy(position) + ahead.missedAir(position, choice.atBest);
+        boolean isInLine = leg.line() != Position.SHARED;
+        for (int line = leg.line() + 1; isInLine && line < choice.held.outlets().size(); line++) {
+          missed += aheads.get(line + 1).shortBy(0) + choice.held.missedAhead().get(line);
         }
-      });
-      waiting.replaceAll((takes, choices) -> followed(choices, position + 1));
-      AtEnds next = new AtEnds();
-      stock.inRow().get(position + 1).byProfile(isWhole).forEach((profile, plugs) -> {
-        List<Choice> taking = new ArrayList<>();
-        waiting.forEach((takes, choices) -> {
-          if (takes.contains(profile)) {
-            taking.addAll(choices);
-          }
-        });
-        attach(followed(taking, position + 1), plugs, position + 1, next);
-      });
-      next.choices.replaceAll((end, choices) -> followed(choices, position + 2));
-      return next;
-    }
-
-    /** With one part more on the ends that are open. */
-    private AtEnds attached(AtEnds open, int position) {
-      AtEnds next = new AtEnds();
-      Map<Integer, List<Candidate>> byEnd = stock.inRow().get(position).byEnd(isWhole);
-      joined(open, position, byEnd.keySet())
-          .forEach((end, choices) ->
-              attach(choices, byEnd.getOrDefault(end, List.of()), position, next));
-      next.choices.replaceAll((end, choices) -> followed(choices, position + 1));
-      return next;
-    }
-
-    private void attach(List<Choice> choices, List<Candidate> parts, int position, AtEnds next) {
-      for (Choice choice : choices) {
-        for (Candidate part : parts) {
-          if (!choice.allows(part)) {
-            continue;
-          }
-          Choice longer = with(choice, part);
-          if (!isHopeless(longer, position + 1, ahead.cost(position + 1, part.far()))) {
-            next.add(part.far(), longer);
-          }
-        }
+        return choice.key(missed, costAhead);
       }
-    }
 
-    private Choice with(Choice choice, Candidate part) {
-      double behind = air.behind(part.element(), choice.pascals);
-      return choice.with(
-          part, behind, stock.isExact() ? behind : airAtBest.behind(part.atBest(), choice.atBest));
-    }
-
-    /** What can be joined to each of these ends: directly where they mate, else through adapters. */
-    private Map<Integer, List<Choice>> joined(AtEnds open, int position, Set<Integer> goals) {
-      AtEnds joined = new AtEnds();
-      open.choices.forEach((from, choices) -> join(from, choices, position, goals, joined));
-      boolean isLast = position == stock.inRow().size();
-      joined.choices.replaceAll((any, choices) ->
-          isLast ? front.of(choices, staysDifferent(position)) : followed(choices, position));
-      return joined.choices;
-    }
-
-    private void join(
-        int from, List<Choice> choices, int position, Set<Integer> goals, AtEnds joined) {
-      List<Integer> far = new ArrayList<>();
-      for (int goal : goals) {
-        if (adapters.isSound(from, goal)) {
-          offer(joined, from, goal, choices);
-        } else if (adapters.isWithinReach(from, goal)) {
-          far.add(goal);
-        } else if (!isWhole) {
-          choices.forEach(choice -> joined.add(goal, choice.unjoined()));
+      /** Whether nothing that follows a choice here can be listed. */
+      private boolean isHopeless(Choice choice, long costAhead) {
+        if (costAhead >= Ahead.NEVER || (airArrives && choice.atBest == SearchAir.STARVED)) {
+          return true;
         }
+        Key best = best(choice, costAhead);
+        return (isWhole && best.missed() > 0) || horizon.isBehind(best);
       }
-      Map<Integer, List<Choice>> layer = far.isEmpty() ? Map.of() : Map.of(from, choices);
-      for (int count = 1; count <= Chain.MOST_ADAPTERS; count++) {
-        layer = oneMore(layer, position);
-        layer.forEach((end, through) -> {
-          for (int goal : far) {
-            if (adapters.isSound(end, goal)) {
-              offer(joined, end, goal, through);
+
+      /**
+       * Whether a difference of pressure in front of this position is left at the tool: a regulator makes them equal, and
+       * so does it where no air arrives at worst. In one of several lines another tool may be what counts.
+       */
+      private boolean staysDifferent() {
+        boolean isInLine = leg.line() != Position.SHARED;
+        return airArrives
+            && stock.isExact()
+            && !isInLine
+            && leg.rows().subList(position, leg.size()).stream()
+                .noneMatch(row -> row.place().isRegulator())
+            && stock.legs().stream()
+                .skip(1L)
+                .flatMap(line -> line.rows().stream())
+                .noneMatch(row -> row.place().isRegulator());
+      }
+
+      /** Those of choices that end alike that are followed: at first some of the cheapest and of the widest. */
+      List<Choice> followed(List<Choice> choices) {
+        List<Choice> kept = front.of(choices, staysDifferent());
+        if (kept.size() <= followed) {
+          return kept;
+        }
+        leftAside = true;
+        List<Choice> some = new ArrayList<>(kept.subList(0, followed / 2));
+        kept.subList(followed / 2, kept.size()).stream()
+            .sorted(
+                Comparator.comparingDouble((Choice choice) -> choice.pascals).reversed())
+            .limit(followed - followed / 2)
+            .forEach(some::add);
+        return some;
+      }
+
+      /** With a socket and its plug. */
+      AtEnds coupled(AtEnds open) {
+        Map<Set<String>, List<Choice>> waiting = new LinkedHashMap<>();
+        Map<Integer, List<Candidate>> byEnd = row().byEnd(isWhole);
+        Place plug = next();
+        joined(open, byEnd.keySet()).forEach((end, choices) -> {
+          for (Choice choice : choices) {
+            for (Candidate socket : byEnd.getOrDefault(end, List.of())) {
+              Choice longer = with(choice, socket);
+              if (!plug.isHopeless(longer, plug.costAhead(longer, socket.takes()))) {
+                waiting
+                    .computeIfAbsent(socket.takes(), any -> new ArrayList<>())
+                    .add(longer);
+              }
             }
           }
         });
+        waiting.replaceAll((takes, choices) -> plug.followed(choices));
+        AtEnds next = new AtEnds();
+        plug.row().byProfile(isWhole).forEach((profile, plugs) -> {
+          List<Choice> taking = new ArrayList<>();
+          waiting.forEach((takes, choices) -> {
+            if (takes.contains(profile)) {
+              taking.addAll(choices);
+            }
+          });
+          plug.attach(plug.followed(taking), plugs, next);
+        });
+        next.choices.replaceAll((end, choices) -> plug.next().followed(choices));
+        return next;
       }
-    }
 
-    private void offer(AtEnds joined, int end, int goal, List<Choice> choices) {
-      int question = adapters.question(end, goal);
-      choices.forEach(choice -> joined.add(goal, choice.asking(question)));
-    }
+      /** With one part more on the ends that are open. */
+      AtEnds attached(AtEnds open) {
+        AtEnds next = new AtEnds();
+        Map<Integer, List<Candidate>> byEnd = row().byEnd(isWhole);
+        joined(open, byEnd.keySet())
+            .forEach((end, choices) -> attach(choices, byEnd.getOrDefault(end, List.of()), next));
+        next.choices.replaceAll((end, choices) -> next().followed(choices));
+        return next;
+      }
 
-    private Map<Integer, List<Choice>> oneMore(Map<Integer, List<Choice>> layer, int position) {
-      AtEnds next = new AtEnds();
-      layer.forEach((end, choices) -> adapters.onto(end).forEach(adapter -> {
-        int question = adapters.question(end, adapter.near());
-        long costAhead = ahead.cost(position, adapter.far());
+      private void attach(List<Choice> choices, List<Candidate> parts, AtEnds next) {
         for (Choice choice : choices) {
-          Choice longer = with(choice.asking(question), adapter);
-          if (!isHopeless(longer, position, costAhead)) {
-            next.add(adapter.far(), longer);
+          for (Candidate part : parts) {
+            if (!choice.allows(part)) {
+              continue;
+            }
+            Choice longer = split(with(choice, part), part);
+            if (!next().isHopeless(longer, next().costAhead(longer, part.far()))) {
+              next.add(part.far(), longer);
+            }
           }
         }
-      }));
-      next.choices.replaceAll((any, choices) -> followed(choices, position));
-      return next.choices;
+      }
+
+      /** Behind the splitter in front of several lines, with what they begin with. */
+      private Choice split(Choice choice, Candidate part) {
+        if (part.outlets().isEmpty()) {
+          return choice;
+        }
+        List<Long> missed = new ArrayList<>();
+        for (int line = 0; line < part.outlets().size(); line++) {
+          missed.add(aheads.get(line + 1).missedAir(0, choice.atBest));
+        }
+        return choice.holding(
+            new Choice.Held(choice.pascals, choice.atBest, part.outlets(), List.copyOf(missed)));
+      }
+
+      private Choice with(Choice choice, Candidate part) {
+        double behind = air.behind(part.element(), leg.mostFlow(position), choice.pascals);
+        return choice.with(
+            part,
+            behind,
+            stock.isExact()
+                ? behind
+                : airAtBest.behind(part.atBest(), leg.leastFlow(position), choice.atBest));
+      }
+
+      /** What can be joined to each of these ends: directly where they mate, else through adapters. */
+      Map<Integer, List<Choice>> joined(AtEnds open, Set<Integer> goals) {
+        AtEnds joined = new AtEnds();
+        open.choices.forEach((from, choices) -> join(from, choices, goals, joined));
+        boolean isLast = position == leg.size() && leg.isLast();
+        joined.choices.replaceAll(
+            (any, choices) -> isLast ? front.of(choices, staysDifferent()) : followed(choices));
+        return joined.choices;
+      }
+
+      private void join(int from, List<Choice> choices, Set<Integer> goals, AtEnds joined) {
+        AdapterStock adapters = ahead.adapters();
+        List<Integer> far = new ArrayList<>();
+        for (int goal : goals) {
+          if (adapters.isSound(from, goal)) {
+            offer(joined, from, goal, choices);
+          } else if (adapters.isWithinReach(from, goal)) {
+            far.add(goal);
+          } else if (!isWhole) {
+            choices.forEach(choice -> joined.add(goal, choice.unjoined()));
+          }
+        }
+        Map<Integer, List<Choice>> layer = far.isEmpty() ? Map.of() : Map.of(from, choices);
+        for (int count = 1; count <= Chain.MOST_ADAPTERS; count++) {
+          layer = oneMore(layer);
+          layer.forEach((end, through) -> {
+            for (int goal : far) {
+              if (adapters.isSound(end, goal)) {
+                offer(joined, end, goal, through);
+              }
+            }
+          });
+        }
+      }
+
+      private void offer(AtEnds joined, int end, int goal, List<Choice> choices) {
+        int question = ahead.adapters().question(end, goal);
+        choices.forEach(choice -> joined.add(goal, choice.asking(question)));
+      }
+
+      private Map<Integer, List<Choice>> oneMore(Map<Integer, List<Choice>> layer) {
+        AdapterStock adapters = ahead.adapters();
+        AtEnds next = new AtEnds();
+        layer.forEach((end, choices) -> adapters.onto(end).forEach(adapter -> {
+          int question = adapters.question(end, adapter.near());
+          for (Choice choice : choices) {
+            Choice longer = with(choice.asking(question), adapter);
+            if (!isHopeless(longer, costAhead(longer, adapter.far()))) {
+              next.add(adapter.far(), longer);
+            }
+          }
+        }));
+        next.choices.replaceAll((any, choices) -> followed(choices));
+        return next.choices;
+      }
     }
   }
 }

@@ -1,6 +1,7 @@
 package org.airfit.select;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,10 +14,15 @@ final class PartsInWords {
 
   private final Assembly a;
   private final UnitSystem units;
+  private final List<Optional<ElementLoss>> losses;
+  private final Map<Part, List<String>> reasons = new LinkedHashMap<>();
+  private final Map<Part, Integer> counts = new HashMap<>();
+  private int counted;
 
   private PartsInWords(Assembly a, UnitSystem units) {
     this.a = a;
     this.units = units;
+    this.losses = a.losses();
   }
 
   static List<BillLine> of(Assembly a, UnitSystem units) {
@@ -24,63 +30,96 @@ final class PartsInWords {
   }
 
   private List<BillLine> lines() {
-    Map<Part, List<String>> reasons = new LinkedHashMap<>();
-    List<Placed> parts = a.slotParts();
-    List<Optional<ElementLoss>> losses = a.losses();
-    int joint = 0;
     int placed = 0;
-    for (int i = 0; i < parts.size(); i++) {
-      Position position = parts.get(i).position();
-      String why;
-      if (position.isAdapter()) {
-        why = "joins " + a.joints().get(joint).where();
-      } else {
-        why = why(placed);
-        joint += position.isPlug() ? 0 : 1;
+    for (Assembly.Between each : a.between()) {
+      for (Part.Adapter adapter : each.joint().adapters()) {
+        add(adapter, "joins " + each.joint().where(), "", each.count());
+      }
+      boolean isAtTool = each.behind() == null;
+      while (!isAtTool
+          && placed < a.placed().size()
+          && (a.placed().get(placed).equals(each.behind()) || isPlug(placed))) {
+        Position position = a.placed().get(placed).position();
+        add(
+            a.placed().get(placed).part(),
+            why(placed),
+            position.isSocket() ? " with its plug" : "",
+            position.count());
         placed++;
       }
-      String loss = losses
-          .get(i)
-          .map(lost -> ", pressure loss " + units.say(lost.drop())
-              + (position.isSocket() ? " with its plug" : ""))
-          .orElse("");
-      reasons.computeIfAbsent(parts.get(i).part(), any -> new ArrayList<>()).add(why + loss);
     }
     List<BillLine> lines = new ArrayList<>();
     reasons.forEach((part, why) -> lines.add(new BillLine(
         part instanceof Part.Adapter ? BillLine.Kind.ADAPTER : BillLine.Kind.PART,
         part.facts().name(),
         Optional.of(part.facts()),
-        why.size(),
+        counts.getOrDefault(part, 0),
         String.join("; ", why),
         Optional.empty())));
     return lines;
   }
 
+  private boolean isPlug(int index) {
+    return a.placed().get(index).position().isPlug();
+  }
+
+  /** Adds the next part in the order of {@link Assembly#slotParts}, with the pressure that it loses. */
+  private void add(Part part, String why, String lostBy, int count) {
+    String loss = losses
+        .get(counted++)
+        .map(lost -> ", pressure loss " + units.say(lost.drop()) + lostBy)
+        .orElse("");
+    reasons.computeIfAbsent(part, any -> new ArrayList<>()).add(why + loss);
+    counts.merge(part, count, Integer::sum);
+  }
+
   /** Why the part at a place of the layout is there. */
   private String why(int index) {
     Placed each = a.placed().get(index);
+    String line = line(each.position());
     if (each.part() instanceof Part.Socket socket) {
-      return before(index) + takes(socket, (Part.Plug) a.placed().get(index + 1).part());
+      return line
+          + before(index)
+          + takes(socket, (Part.Plug) a.placed().get(index + 1).part());
     }
     if (each.part() instanceof Part.Plug plug) {
-      return behind(index) + goesInto((Part.Socket) a.placed().get(index - 1).part(), plug);
+      return line
+          + behind(index)
+          + goesInto((Part.Socket) a.placed().get(index - 1).part(), plug);
     }
     if (each.part() instanceof Part.Hose hose) {
-      return units.say(hose.shortest()) + " of " + each.position().noun() + " with "
+      return line + units.say(hose.shortest()) + " of " + each.position().noun() + " with "
           + units.sayBore(hose.conduit().bore()) + " of bore";
     }
-    return each.position().noun() + " in the line";
+    return line
+        + (each.part() instanceof Part.Splitter
+            ? "leads to the lines"
+            : each.position().noun() + " in the line");
+  }
+
+  /** The line that something belongs to, of several. */
+  private String line(Position position) {
+    return position.line() == Position.SHARED
+        ? ""
+        : a.ways().get(position.line()).requirement().way().orElse("") + ": ";
   }
 
   private String before(int index) {
-    return index == 0
-        ? "at the outlet: "
-        : "on the " + a.placed().get(index - 1).position().noun() + ": ";
+    if (index == 0) {
+      return "at the outlet: ";
+    }
+    Position here = a.placed().get(index).position();
+    Position there = a.placed().get(index - 1).position();
+    return here.line() == there.line() ? "on the " + there.noun() + ": " : "on the splitter: ";
   }
 
   private String behind(int index) {
-    return index == a.placed().size() - 1
+    boolean isLast = index == a.placed().size() - 1
+        || a.placed().get(index + 1).position().line()
+            != a.placed().get(index).position().line();
+    boolean isAtTool = isLast
+        && (a.ways().isEmpty() || a.placed().get(index).position().line() != Position.SHARED);
+    return isAtTool
         ? "at the tool"
         : "on the " + a.placed().get(index + 1).position().noun();
   }

@@ -8,8 +8,10 @@ import org.airfit.flow.FlowElement;
 import org.airfit.plant.RegulatorElement;
 import org.airfit.plant.SupplyRange;
 import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.Range;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -20,13 +22,20 @@ import org.jspecify.annotations.Nullable;
  * @param isAtOutlet whether it is the first coupling of the run
  * @param isBehindHose whether a hose stands before it
  * @param pressures between which pressures it can stand in front of it; null of adapters, for which the supply's count
+ * @param line which line of a job of several tools it belongs to, counted from 0; {@link #SHARED} in front of the lines
+ * @param count how many there are of it: a position of lines that are alike stands for one in each
  */
 record Position(
     Kind kind,
     @Nullable Slot slot,
     boolean isAtOutlet,
     boolean isBehindHose,
-    @Nullable SupplyRange pressures) {
+    @Nullable SupplyRange pressures,
+    int line,
+    int count) {
+
+  /** The line of what stands in front of all lines, or where there are none. */
+  static final int SHARED = -1;
 
   /** What can stand in a run. */
   enum Kind {
@@ -36,6 +45,8 @@ record Position(
     WHIP_HOSE,
     DEVICE,
     REGULATOR,
+    SPLITTER,
+    PIPE,
     ADAPTER
   }
 
@@ -44,31 +55,74 @@ record Position(
       List.of("at ", "on ", "in ", "by ", "near ", "behind ", "before ", "between ", "under ");
 
   /** Between two others, wherever it is needed. */
-  static final Position ADAPTER = new Position(Kind.ADAPTER, null, false, false, null);
+  static final Position ADAPTER =
+      new Position(Kind.ADAPTER, null, false, false, null, SHARED, /* count= */ 1);
 
-  /** The positions of a job in the order the air goes. */
+  /** An adapter in a line, or in each of those alike. */
+  static Position adapter(int line, int count) {
+    return new Position(Kind.ADAPTER, null, false, false, null, line, count);
+  }
+
+  /** The positions of a job in the order the air goes; of several tools, one line after another. */
   static List<Position> of(Requirement job) {
-    List<Position> positions = new ArrayList<>();
-    boolean coupled = false;
-    boolean behindHose = false;
-    SupplyRange pressures = job.pressures();
-    for (Slot slot : job.layout().slots()) {
-      if (slot instanceof Slot.Coupling) {
-        positions.add(new Position(Kind.SOCKET, slot, !coupled, behindHose, pressures));
-        positions.add(new Position(Kind.PLUG, slot, !coupled, behindHose, pressures));
-        coupled = true;
-      } else if (slot instanceof Slot.Hose hose) {
-        Kind kind = hose.isWhip() ? Kind.WHIP_HOSE : Kind.HOSE;
-        positions.add(new Position(kind, slot, false, behindHose, pressures));
-        behindHose = true;
-      } else if (slot instanceof Slot.Regulated regulated) {
-        positions.add(new Position(Kind.REGULATOR, slot, false, behindHose, pressures));
-        pressures = regulated.behind(pressures);
-      } else {
-        positions.add(new Position(Kind.DEVICE, slot, false, behindHose, pressures));
-      }
+    Walk shared = new Walk(job.pressures(), SHARED, /* count= */ 1);
+    job.layout().slots().forEach(shared::add);
+    List<Position> positions = new ArrayList<>(shared.positions);
+    List<ToolLine> lines = job.layout().lines();
+    for (int i = 0; i < lines.size(); i++) {
+      Walk walk = new Walk(shared, i, lines.get(i).count());
+      lines.get(i).slots().forEach(walk::add);
+      positions.addAll(walk.positions);
     }
     return positions;
+  }
+
+  /** What is remembered on the way from slot to slot. */
+  private static final class Walk {
+
+    private final List<Position> positions = new ArrayList<>();
+    private final int line;
+    private final int count;
+    private boolean isCoupled;
+    private boolean isBehindHose;
+    private SupplyRange pressures;
+
+    Walk(SupplyRange pressures, int line, int count) {
+      this.pressures = pressures;
+      this.line = line;
+      this.count = count;
+    }
+
+    /** Goes on behind another. */
+    Walk(Walk before, int line, int count) {
+      this(before.pressures, line, count);
+      this.isCoupled = before.isCoupled;
+      this.isBehindHose = before.isBehindHose;
+    }
+
+    void add(Slot slot) {
+      if (slot instanceof Slot.Coupling) {
+        put(Kind.SOCKET, slot, !isCoupled);
+        put(Kind.PLUG, slot, !isCoupled);
+        isCoupled = true;
+      } else if (slot instanceof Slot.Hose hose) {
+        put(hose.isWhip() ? Kind.WHIP_HOSE : Kind.HOSE, slot, false);
+        isBehindHose = true;
+      } else if (slot instanceof Slot.Regulated regulated) {
+        put(Kind.REGULATOR, slot, false);
+        pressures = regulated.behind(pressures);
+      } else if (slot instanceof Slot.Splitter) {
+        put(Kind.SPLITTER, slot, false);
+      } else if (slot instanceof Slot.Pipe) {
+        put(Kind.PIPE, slot, false);
+      } else {
+        put(Kind.DEVICE, slot, false);
+      }
+    }
+
+    private void put(Kind kind, Slot slot, boolean isAtOutlet) {
+      positions.add(new Position(kind, slot, isAtOutlet, isBehindHose, pressures, line, count));
+    }
   }
 
   /** Whether more than a part is rated for can stand in front of it. */
@@ -116,6 +170,16 @@ record Position(
     return slot instanceof Slot.Hose hose ? Optional.of(hose.reach()) : Optional.empty();
   }
 
+  /** At which outlet of a splitter the way goes on, of several lines the first. */
+  int outlet() {
+    return slot instanceof Slot.Splitter splitter ? splitter.outlet() : 0;
+  }
+
+  /** What others take behind a part that stands here; empty where nobody does. */
+  Optional<Range<FreeAirFlow>> others() {
+    return slot instanceof Slot.Splitter splitter ? splitter.others() : Optional.empty();
+  }
+
   boolean isRegulator() {
     return kind == Kind.REGULATOR;
   }
@@ -158,6 +222,8 @@ record Position(
       case WHIP_HOSE -> "whip hose";
       case DEVICE -> slot instanceof Slot.InLine line ? line.kind().toString() : "part";
       case REGULATOR -> "regulator";
+      case SPLITTER -> "splitter";
+      case PIPE -> "pipe";
       case ADAPTER -> "adapter";
     };
   }

@@ -93,12 +93,28 @@ public final class Proposal implements Worked {
     return assembly.joints();
   }
 
-  /** {@return the run from the supply to the tool; at worst where not all is known exactly} */
+  /**
+   * {@return the way to each tool as a proposal of its own, with all that stands on it, what is asked of it and what
+   * arrives. Of a job of one tool itself}
+   */
+  public List<Proposal> toEachTool() {
+    return assembly.ways().isEmpty()
+        ? List.of(this)
+        : assembly.ways().stream().map(Proposal::new).toList();
+  }
+
+  /**
+   * {@return the run from the supply to the tool; at worst where not all is known exactly. Of several tools that to the
+   * one which has least to spare}
+   */
   public Run run() {
     return assembly.run();
   }
 
-  /** {@return what arrives at the tool; at worst where not all is known exactly} */
+  /**
+   * {@return what arrives at the tool; at worst where not all is known exactly. Of several tools at the one which has
+   * least to spare}
+   */
   public RunResult result() {
     return assembly.result();
   }
@@ -166,9 +182,12 @@ public final class Proposal implements Worked {
     return PartQuestions.count(assembly);
   }
 
-  /** {@return every part from the outlet to the tool, adapters where they stand} */
+  /**
+   * {@return every part from the outlet to the tool, adapters where they stand; of several tools line after line, a part
+   * of lines that are alike once for each}
+   */
   public List<Part> parts() {
-    return assembly.parts();
+    return assembly.pieces();
   }
 
   private List<Part> toBuy() {
@@ -230,24 +249,44 @@ public final class Proposal implements Worked {
    */
   public List<Caution> cautions(UnitSystem units) {
     Objects.requireNonNull(units, "units");
-    Situation.Builder situation = JobSituation.ofCautions(requirement());
-    assembly.hoses().stream()
-        .map(hose -> ((Part.Hose) hose.part()).widestBore())
-        .max(Comparator.naturalOrder())
-        .ifPresent(situation::toolOnHose);
-    assembly
-        .lowestRating()
-        .ifPresent(lowest -> situation.ratedParts(requirement().highest(), lowest));
-    List<Caution> cautions =
-        new ArrayList<>(requirement().rules().toldIn(units).cautions(situation.build()));
-    Caution deference = cautions.remove(cautions.size() - 1);
+    Set<Caution> ofWays = new LinkedHashSet<>();
+    List<Caution> ofRules = List.of();
+    for (Assembly way : assembly.toEachTool()) {
+      ofRules = ofRules(way, units);
+      ofWays.addAll(ofRules.subList(0, ofRules.size() - 1));
+    }
+    List<Caution> cautions = new ArrayList<>(ofWays);
+    Caution deference = ofRules.get(ofRules.size() - 1);
     JobFindings.ifRegulatorFails(findings(units)).ifPresent(cautions::add);
-    cautions.addAll(result().cautions(units));
+    Set<Caution> ofRuns = new LinkedHashSet<>();
+    assembly.toEachTool().forEach(way -> ofRuns.addAll(way.result().cautions(units)));
+    cautions.addAll(ofRuns);
     Set<Caution> ofJoints = new LinkedHashSet<>();
     joints().forEach(joint -> ofJoints.addAll(joint.cautions()));
     cautions.addAll(ofJoints);
     cautions.add(deference);
     return List.copyOf(cautions);
+  }
+
+  /** The warnings of the safety rules on the way to one tool, that codes and makers come first the last of them. */
+  private static List<Caution> ofRules(Assembly way, UnitSystem units) {
+    Requirement job = way.requirement();
+    Situation.Builder situation = JobSituation.ofCautions(job);
+    List<Part.Hose> hoses =
+        way.hoses().stream().map(hose -> (Part.Hose) hose.part()).toList();
+    if (!hoses.isEmpty()) {
+      situation.toolOnHose(
+          hoses.stream()
+              .map(hose -> hose.conduit().bore())
+              .min(Comparator.naturalOrder())
+              .orElseThrow(),
+          hoses.stream()
+              .map(Part.Hose::widestBore)
+              .max(Comparator.naturalOrder())
+              .orElseThrow());
+    }
+    way.lowestRating().ifPresent(lowest -> situation.ratedParts(job.highest(), lowest));
+    return job.rules().toldIn(units).cautions(situation.build());
   }
 
   /**
@@ -262,10 +301,16 @@ public final class Proposal implements Worked {
     findings(units).forEach(finding -> working.note(finding.toString()));
     String unmet = titles(unmet());
     String open = titles(open());
-    working.include(result().working(units));
+    for (Assembly way : assembly.toEachTool()) {
+      way.requirement().way().ifPresent(name -> working.note("To the tool of " + name + ":"));
+      working.include(way.result().working(units));
+    }
     if (!assembly.isExact()) {
       working.note("So far all that is not known was taken at its worst. At its best:");
-      working.include(resultAtBest().working(units));
+      for (Assembly way : assembly.toEachTool()) {
+        way.requirement().way().ifPresent(name -> working.note("To the tool of " + name + ":"));
+        working.include(way.atBest().working(units));
+      }
       doubts().forEach(doubt -> working.note(doubt.inWords(units)));
     }
     return working

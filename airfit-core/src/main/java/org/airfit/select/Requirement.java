@@ -2,6 +2,7 @@ package org.airfit.select;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -19,7 +20,6 @@ import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
-import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.Range;
 import org.airfit.quantity.Temperature;
 import org.airfit.run.Run;
@@ -34,10 +34,6 @@ import org.airfit.safety.SafetyRules;
  */
 public final class Requirement {
 
-  private static final Name<Range<FreeAirFlow>> DEMAND = Name.of("demand");
-  private static final Name<Range<GaugePressure>> LEAST = Name.of("least");
-  private static final Name<GaugePressure> TOOL_RATING = Name.of("tool rating");
-  private static final Name<End> TOOL_INLET = Name.of("tool inlet");
   private static final Name<Supply> SUPPLY = Name.of("supply");
   private static final Name<AbsolutePressure> ATMOSPHERE = Name.of("atmosphere");
   private static final Name<GaugePressure> HIGHEST = Name.of("highest");
@@ -56,26 +52,21 @@ public final class Requirement {
   private static final Name<Temperature> COLDEST = Name.of("coldest");
   private static final Name<Temperature> HOTTEST = Name.of("hottest");
   private static final Name<String> MARKING = Name.of("marking");
-  private static final Name<GaugePressure> DEAD_END = Name.of("dead end");
   private static final Name<Boolean> DROPPED = Name.flag("dropped");
   private static final Name<Boolean> DRAGGED = Name.flag("dragged");
   private static final Name<Boolean> VENT_REQUIRED = Name.flag("vent required");
-  private static final Name<Boolean> IMPACT_TOOL = Name.flag("impact tool");
-  private static final Name<Boolean> WHIP_HOSE = Name.flag("whip hose");
-  private static final Name<Boolean> BLOW_GUN = Name.flag("blow gun");
   private static final Name<List<Piping>> PIPES = new Name<>("pipes", List.of());
   private static final Name<Set<String>> PROFILES_IN_USE = new Name<>("profiles in use", Set.of());
   private static final Name<Medium> MEDIUM = new Name<>("medium", Medium.COMPRESSED_AIR);
   private static final Name<SafetyRules> RULES = new Name<>("rules", SafetyRules.usFederal());
-  private static final Name<Boolean> AUTOMATIC_FEED = Name.flag("automatic feed");
-  private static final Name<Boolean> BLASTING = Name.flag("blasting");
-  private static final Name<Boolean> PAINTING = Name.flag("painting");
   private static final Name<Boolean> DRIED = Name.of("dried");
   private static final Name<Set<Extra>> EXTRAS = new Name<>("extras", Set.of());
+  private static final Name<String> WAY = Name.of("way");
   private static final Name<Objective> OBJECTIVE = new Name<>("objective", Objective.FEWEST_PIECES);
 
   private final NamedValues told;
   private final Layout layout;
+  private final List<Requirement> toEachTool;
   private final Run toOutlet;
   private final Run toOutletAtBest;
   private final SupplyRange pressures;
@@ -86,8 +77,13 @@ public final class Requirement {
     Supply supply = required(SUPPLY);
     AbsolutePressure atmosphere = required(ATMOSPHERE);
     required(OUTLET);
-    required(TOOL_INLET);
     this.layout = layoutTold();
+    this.toEachTool = layout.lines().isEmpty() ? List.of() : lines();
+    if (toEachTool.isEmpty()) {
+      required(ToolTold.DEMAND);
+      required(ToolTold.LEAST);
+      required(ToolTold.INLET);
+    }
     this.pressures = pressures(supply, atmosphere);
     Run run = Run.from(
         told.get(LOWEST) == null
@@ -123,6 +119,32 @@ public final class Requirement {
               + " out the lubricator");
     }
     return whole;
+  }
+
+  /** What is asked of the way to each tool: what was told of the job, of its tool and of the air of the others. */
+  private List<Requirement> lines() {
+    for (Name<?> name : ToolTold.ALL) {
+      if (told.get(name) != null && !Boolean.FALSE.equals(told.get(name))) {
+        throw new IllegalArgumentException(
+            name.text()
+                + " must not be told of a job of several tools, was told; say it to the line of the tool");
+      }
+    }
+    List<Requirement> ways = new ArrayList<>();
+    List<Layout> layouts = layout.toEachTool();
+    int number = 1;
+    for (int i = 0; i < layouts.size(); i++) {
+      ToolLine line = layout.lines().get(i);
+      int last = number + line.count() - 1;
+      String numbers = last == number
+          ? "line " + number
+          : "lines " + number + (last == number + 1 ? " and " : " to ") + last;
+      String way = numbers + ", " + line.tool();
+      ways.add(
+          new Requirement(told.with(line.told()).with(LAYOUT, layouts.get(i)).with(WAY, way)));
+      number = last + 1;
+    }
+    return List.copyOf(ways);
   }
 
   private SupplyRange pressures(Supply supply, AbsolutePressure atmosphere) {
@@ -188,13 +210,22 @@ public final class Requirement {
    * @throws IllegalArgumentException if {@code least} can be 0 or less
    */
   public static Builder forTool(Range<FreeAirFlow> demand, Range<GaugePressure> least) {
-    Objects.requireNonNull(demand, "demand");
-    Objects.requireNonNull(least, "least");
-    if (!(least.least().pascals() > 0.0)) {
-      throw new IllegalArgumentException("least pressure at the tool must be above 0 bar(g), was "
-          + least.least().inFull(PressureUnit.BAR));
+    return new Builder(ToolTold.of(demand, least));
+  }
+
+  /**
+   * Starts a requirement for several tools on one outlet. All of them are taken to work at once, which is the worst case.
+   *
+   * @param slots the layout with its {@linkplain Layout#lines() lines}, of which each tells its tool
+   * @return a builder
+   * @throws IllegalArgumentException if the layout has no lines
+   */
+  public static Builder forTools(Layout slots) {
+    if (Objects.requireNonNull(slots, "slots").lines().isEmpty()) {
+      throw new IllegalArgumentException("layout of several tools must have lines, was " + slots
+          + "; say Layout.of(slots, lines), or forTool(…) for one tool");
     }
-    return new Builder(NamedValues.NONE.with(DEMAND, demand).with(LEAST, least));
+    return new Builder(NamedValues.NONE.with(LAYOUT, slots));
   }
 
   /** {@return a builder with all that was told, to tell more} */
@@ -207,9 +238,47 @@ public final class Requirement {
     return demandRange().most();
   }
 
-  /** {@return the air the tool takes, as well as it is known} */
+  /** {@return the air the tool takes, of several tools that of all together, as well as it is known} */
   public Range<FreeAirFlow> demandRange() {
-    return required(DEMAND);
+    if (toEachTool.isEmpty()) {
+      return required(ToolTold.DEMAND);
+    }
+    Range<FreeAirFlow> sum = null;
+    for (ToolLine line : layout.lines()) {
+      for (int i = 0; i < line.count(); i++) {
+        sum = sum == null ? line.demandRange() : Flows.sum(sum, line.demandRange());
+      }
+    }
+    return Objects.requireNonNull(sum);
+  }
+
+  /**
+   * {@return what is asked of the way to each tool, from the outlet on: the air of its tool, the air that all others take
+   * on the way, and what the job tells. Of a job of one tool itself}
+   */
+  public List<Requirement> toEachTool() {
+    return toEachTool.isEmpty() ? List.of(this) : toEachTool;
+  }
+
+  /** {@return whether it is of several tools, or of several lines that are alike} */
+  public boolean isOfSeveralTools() {
+    return !toEachTool.isEmpty();
+  }
+
+  /** {@return which line of a job of several tools this is the way along, such as "line 2, sander"; else empty} */
+  public Optional<String> way() {
+    return told.find(WAY);
+  }
+
+  /** The air at the outlet while all work: that of the tools, and of others on the way. */
+  Range<FreeAirFlow> airAtOutlet() {
+    Range<FreeAirFlow> sum = demandRange();
+    for (Slot slot : layout.slots()) {
+      if (slot instanceof Slot.Splitter splitter && splitter.others().isPresent()) {
+        sum = Flows.sum(sum, splitter.others().get());
+      }
+    }
+    return sum;
   }
 
   /**
@@ -219,21 +288,33 @@ public final class Requirement {
     return leastRange().most();
   }
 
-  /** {@return the lowest pressure at the tool's inlet at which it works as it should, as well as it is known} */
+  /**
+   * {@return the lowest pressure at the tool's inlet at which it works as it should, as well as it is known; of several
+   * tools that of the one which needs most}
+   */
   public Range<GaugePressure> leastRange() {
-    return required(LEAST);
+    if (toEachTool.isEmpty()) {
+      return required(ToolTold.LEAST);
+    }
+    return toEachTool.stream()
+        .map(Requirement::leastRange)
+        .max(Comparator.comparing((Range<GaugePressure> range) -> range.most())
+            .thenComparing(range -> range.least()))
+        .orElseThrow();
   }
 
   /** Whether what it tells of the air is known exactly: the tool's, and the pipes. */
   boolean isExact() {
-    return demandRange().isExact()
-        && leastRange().isExact()
+    return toEachTool().stream()
+            .allMatch(way -> way.airAtOutlet().isExact()
+                && way.demandRange().isExact()
+                && way.leastRange().isExact())
         && pipes().stream().allMatch(pipe -> pipe.conduit().isExact());
   }
 
-  /** {@return the highest pressure the tool's maker allows, if that is known} */
+  /** {@return the highest pressure the tool's maker allows, if that is known; of several tools see their lines} */
   public Optional<GaugePressure> toolRating() {
-    return told.find(TOOL_RATING);
+    return told.find(ToolTold.RATING);
   }
 
   /**
@@ -276,9 +357,17 @@ public final class Requirement {
     return required(OUTLET);
   }
 
-  /** {@return how the tool begins} */
+  /**
+   * {@return how the tool begins}
+   *
+   * @throws IllegalStateException if it is of several tools: each line tells its own
+   */
   public End toolInlet() {
-    return required(TOOL_INLET);
+    if (isOfSeveralTools()) {
+      throw new IllegalStateException(
+          "a job of several tools has an inlet for each; ask those of toEachTool()");
+    }
+    return required(ToolTold.INLET);
   }
 
   /** {@return what stands between the outlet and the tool, and what shall} */
@@ -307,9 +396,7 @@ public final class Requirement {
   /** The kind of air at a place, if it is known: in front of a lubricator that which was told, behind it oiled. */
   Optional<Lubrication> lubricationAt(Position position) {
     Slot slot = position.slot();
-    return slot != null && layout.isBeforeLubricator(slot)
-        ? told.find(LUBRICATION)
-        : lubrication();
+    return slot != null && layout.isBeforeLubricator(slot) ? told.find(LUBRICATION) : lubrication();
   }
 
   /** {@return whether couplings are dropped on concrete} */
@@ -329,7 +416,7 @@ public final class Requirement {
 
   /** {@return whether the tool hammers} */
   public boolean isImpactTool() {
-    return told.is(IMPACT_TOOL);
+    return isAny(ToolTold.IMPACT_TOOL);
   }
 
   /**
@@ -337,22 +424,29 @@ public final class Requirement {
    * of the layout}
    */
   public boolean hasWhipHose() {
-    return told.is(WHIP_HOSE) || layout.endsInWhipHose();
+    return told.is(ToolTold.WHIP_HOSE) || layout.endsInWhipHose();
+  }
+
+  /** Whether the tool is so, or one of several. */
+  private boolean isAny(Name<Boolean> name) {
+    return toEachTool.isEmpty()
+        ? told.is(name)
+        : toEachTool.stream().anyMatch(way -> way.told.is(name));
   }
 
   /** {@return whether the tool feeds its fasteners by itself, as a nailer does} */
   public boolean isAutomaticFeed() {
-    return told.is(AUTOMATIC_FEED);
+    return isAny(ToolTold.AUTOMATIC_FEED);
   }
 
   /** {@return whether the air drives abrasive} */
   public boolean isBlasting() {
-    return told.is(BLASTING);
+    return isAny(ToolTold.BLASTING);
   }
 
   /** {@return whether the air sprays paint} */
   public boolean isPainting() {
-    return told.is(PAINTING);
+    return isAny(ToolTold.PAINTING);
   }
 
   /** {@return the safety rules it is judged by: US federal law unless told} */
@@ -400,8 +494,9 @@ public final class Requirement {
    * highest that can occur}
    */
   public Optional<GaugePressure> cleaningDeadEnd() {
-    return told.is(BLOW_GUN)
-        ? Optional.of(told.find(DEAD_END).orElseGet(() -> pressuresAtTool().highest()))
+    return told.is(ToolTold.BLOW_GUN)
+        ? Optional.of(
+            told.find(ToolTold.DEAD_END).orElseGet(() -> pressuresAtTool().highest()))
         : Optional.empty();
   }
 
@@ -422,7 +517,7 @@ public final class Requirement {
 
   /** Whether the maker of a tool that cleans told the pressure at its blocked nozzle. */
   boolean isDeadEndTold() {
-    return told.get(DEAD_END) != null;
+    return told.get(ToolTold.DEAD_END) != null;
   }
 
   /** The temperature of the air at the supply; a line is isothermal, so that every part may see it. */
@@ -456,7 +551,7 @@ public final class Requirement {
 
   /** The pressure at the outlet while the tool works; empty where the air does not get there. */
   Optional<AbsolutePressure> atOutlet(Known known) {
-    FreeAirFlow demand = known.of(demandRange());
+    FreeAirFlow demand = known.of(airAtOutlet());
     if (!pipes().isEmpty()) {
       return toOutlet(known)
           .at(demand)
@@ -502,13 +597,7 @@ public final class Requirement {
      * @throws IllegalArgumentException if {@code rating} is not above 0: a tool driven by pressure has no such limit
      */
     public Builder toolRating(GaugePressure rating) {
-      Objects.requireNonNull(rating, "rating");
-      if (!(rating.pascals() > 0.0)) {
-        throw new IllegalArgumentException(
-            "highest pressure the tool's maker allows must be above 0 bar(g), was "
-                + rating.inFull(PressureUnit.BAR) + "; leave it out where it is not known");
-      }
-      told = told.with(TOOL_RATING, rating);
+      told = ToolTold.rated(told, rating);
       return this;
     }
 
@@ -519,7 +608,7 @@ public final class Requirement {
      * @return this builder
      */
     public Builder toolInlet(End end) {
-      told = told.with(TOOL_INLET, Objects.requireNonNull(end, "end"));
+      told = told.with(ToolTold.INLET, Objects.requireNonNull(end, "end"));
       return this;
     }
 
@@ -745,7 +834,7 @@ public final class Requirement {
      * @return this builder
      */
     public Builder impactTool() {
-      told = told.with(IMPACT_TOOL);
+      told = told.with(ToolTold.IMPACT_TOOL);
       return this;
     }
 
@@ -755,7 +844,7 @@ public final class Requirement {
      * @return this builder
      */
     public Builder whipHose() {
-      told = told.with(WHIP_HOSE);
+      told = told.with(ToolTold.WHIP_HOSE);
       return this;
     }
 
@@ -765,7 +854,7 @@ public final class Requirement {
      * @return this builder
      */
     public Builder automaticFeed() {
-      told = told.with(AUTOMATIC_FEED);
+      told = told.with(ToolTold.AUTOMATIC_FEED);
       return this;
     }
 
@@ -775,7 +864,7 @@ public final class Requirement {
      * @return this builder
      */
     public Builder blasting() {
-      told = told.with(BLASTING);
+      told = told.with(ToolTold.BLASTING);
       return this;
     }
 
@@ -785,7 +874,7 @@ public final class Requirement {
      * @return this builder
      */
     public Builder painting() {
-      told = told.with(PAINTING);
+      told = told.with(ToolTold.PAINTING);
       return this;
     }
 
@@ -877,7 +966,7 @@ public final class Requirement {
      * @return this builder
      */
     public Builder blowGun() {
-      told = told.with(BLOW_GUN);
+      told = told.with(ToolTold.BLOW_GUN);
       return this;
     }
 
@@ -889,14 +978,7 @@ public final class Requirement {
      * @throws IllegalArgumentException if {@code atBlockedNozzle} is below 0: it would pass every limit
      */
     public Builder blowGun(GaugePressure atBlockedNozzle) {
-      if (Objects.requireNonNull(atBlockedNozzle, "atBlockedNozzle").pascals() < 0.0) {
-        throw new IllegalArgumentException(
-            "dead-end pressure of a blow gun must be at least 0 bar(g), was "
-                + atBlockedNozzle.inFull(PressureUnit.BAR)
-                + "; leave it out where it is not known");
-      }
-      told = told.with(BLOW_GUN);
-      told = told.with(DEAD_END, atBlockedNozzle);
+      told = ToolTold.cleaning(told, atBlockedNozzle);
       return this;
     }
 

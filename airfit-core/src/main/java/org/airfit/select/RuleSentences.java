@@ -1,15 +1,14 @@
 package org.airfit.select;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.airfit.quantity.GaugePressure;
 import org.airfit.run.RunResult;
 import org.airfit.safety.Ruling;
 import org.airfit.working.UnitSystem;
@@ -19,7 +18,6 @@ final class RuleSentences {
 
   /** What a reason says of more than one regulator. */
   static final String WHILE_THEY_HOLD = " while the regulators hold";
-
 
   private RuleSentences() {}
 
@@ -115,14 +113,15 @@ final class RuleSentences {
       return RuleAnswer.unmet(
           "No rating is known of " + names(bought) + "; ask the maker before selling it.");
     }
-    List<Part> unmarked =
-        a.parts().stream().filter(part -> part.facts().rating().isEmpty()).toList();
+    List<Part> unmarked = PartChecks.breaking(a, PartChecks::isUnmarkedAndThere);
     if (!unmarked.isEmpty()) {
       return RuleAnswer.open("No rating is known of " + names(unmarked)
           + ", which the customer has already: find the marking, ask the maker, or replace it.");
     }
-    GaugePressure lowest = a.lowestRating().orElseThrow();
-    return RuleAnswer.met(highest + "; the weakest part is rated for " + units.say(lowest) + ".");
+    return RuleAnswer.met(highest
+        + a.lowestRating()
+            .map(lowest -> "; the weakest part is rated for " + units.say(lowest) + ".")
+            .orElse("; the piping alone was not judged."));
   }
 
   static RuleAnswer toolRated(Requirement job, UnitSystem units) {
@@ -222,8 +221,8 @@ final class RuleSentences {
     return job.pressuresAtTool()
         .whileRegulated()
         .filter(held -> held.compareTo(job.leastRange().least()) < 0)
-        .map(held -> tooLow(job, held, units)
-            + " couplings, hoses and adapters do not change that.")
+        .map(
+            held -> tooLow(job, held, units) + " couplings, hoses and adapters do not change that.")
         .orElseGet(() -> "The biggest restriction is " + delivered.bottleneck().name() + ".");
   }
 
@@ -259,7 +258,9 @@ final class RuleSentences {
     if (settling.isEmpty()) {
       Doubt most = doubts.stream().filter(Doubt::isReadable).findFirst().orElse(doubts.get(0));
       return "No single answer settles it; "
-          + (most.equals(doubts.get(0)) ? "most depends on the " : "of what can be read, most depends on the ")
+          + (most.equals(doubts.get(0))
+              ? "most depends on the "
+              : "of what can be read, most depends on the ")
           + most.what() + " (" + most.known(units) + " told): ask for that first.";
     }
     String enough = settling.stream()

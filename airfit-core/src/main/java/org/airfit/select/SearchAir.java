@@ -9,7 +9,7 @@ import org.airfit.quantity.AbsolutePressure;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The pressure behind parts for the flow of a job's tool. Pressures are absolute [Pa]; {@link #STARVED} stands for
+ * The pressure behind parts for the flows of a job. Pressures are absolute [Pa]; {@link #STARVED} stands for
  * a flow that does not get there.
  *
  * <p>The parts answer as {@link FlowElement}s, as they do in a {@link org.airfit.run.Run}. More pressure in front of
@@ -27,7 +27,6 @@ final class SearchAir {
   /** The model that a run takes where none is named. */
   private static final LossModel LINES = LossModels.isothermal();
 
-  private final double flow;
   private final double atmosphere;
   private final double kelvins;
   private final double viscosity;
@@ -40,7 +39,6 @@ final class SearchAir {
    * @param known which end is taken of what is not known
    */
   SearchAir(Requirement job, Known known) {
-    this.flow = known.of(job.demandRange()).massFlow().kilogramsPerSecond();
     this.atmosphere = job.toOutlet().atmosphere().pascals();
     AirState still = job.toOutlet().stillAir();
     this.kelvins = still.temperature().kelvins();
@@ -48,7 +46,7 @@ final class SearchAir {
     this.outlet = job.atOutlet(known).map(AbsolutePressure::pascals).orElse(STARVED);
   }
 
-  /** The pressure at the outlet while the tool works. */
+  /** The pressure at the outlet while the tool works, or all do. */
   double outlet() {
     return outlet;
   }
@@ -57,8 +55,8 @@ final class SearchAir {
     return pascals == STARVED ? STARVED : pascals - atmosphere;
   }
 
-  /** The pressure behind an element; behind none, that in front. */
-  double behind(@Nullable FlowElement element, double inlet) {
+  /** The pressure behind an element of a flow [kg/s]; behind none, that in front. */
+  double behind(@Nullable FlowElement element, double flow, double inlet) {
     if (element == null || inlet == STARVED) {
       return inlet;
     }
@@ -74,6 +72,9 @@ final class SearchAir {
     if (part instanceof Part.Device device) {
       return known.of(device.capacityRange()).element();
     }
+    if (part instanceof Part.Splitter splitter) {
+      return known.of(splitter.capacityRange()).element();
+    }
     if (part instanceof Part.Plug) {
       return null;
     }
@@ -81,6 +82,9 @@ final class SearchAir {
   }
 
   private static Conduit conduit(Part part, Known known) {
+    if (part instanceof Part.Pipe pipe) {
+      return known.of(pipe.conduitRange());
+    }
     return part instanceof Part.Hose hose
         ? known.of(hose.conduitRange())
         : ((Part.Adapter) part).conduit();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -283,7 +284,18 @@ final class ServiceSentences {
 
   static RuleAnswer airKept(Assembly a, UnitSystem units) {
     Requirement job = a.requirement();
-    return job.lubrication().map(kind -> airKept(a, kind)).orElseGet(() -> airUnknown(a));
+    return job.lubrication().map(kind -> airKept(a, kind)).orElseGet(() -> airUnknown(a.parts()));
+  }
+
+  /** What lines say together of which nobody told whether they have a lubricator: air of one kind feeds them all. */
+  static Optional<RuleAnswer> unknownTogether(Assembly a) {
+    List<Part> parts = new ArrayList<>();
+    for (Assembly way : a.ways()) {
+      if (way.requirement().lubrication().isEmpty()) {
+        parts.addAll(way.parts());
+      }
+    }
+    return Optional.of(airUnknown(parts)).filter(answer -> answer.outcome() == RuleOutcome.UNMET);
   }
 
   private static RuleAnswer airKept(Assembly a, Lubrication kind) {
@@ -314,17 +326,19 @@ final class ServiceSentences {
         .filter(each -> each.position().slot() != null
             && a.requirement().layout().isBeforeLubricator(each.position().slot()))
         .map(Placed::part)
-        .filter(part -> part.facts().lubrication().filter(Lubrication.DRY::equals).isPresent())
+        .filter(
+            part -> part.facts().lubrication().filter(Lubrication.DRY::equals).isPresent())
         .map(Part::name)
         .collect(Collectors.joining(", "));
-    return dry.isEmpty() || a.requirement().lubrication().filter(Lubrication.DRY::equals).isPresent()
+    return dry.isEmpty()
+            || a.requirement().lubrication().filter(Lubrication.DRY::equals).isPresent()
         ? ""
         : " In front of the lubricator may stand what is kept for dry air: " + dry + ".";
   }
 
-  private static RuleAnswer airUnknown(Assembly a) {
-    List<Part> dry = keptFor(a, Lubrication.DRY);
-    List<Part> oiled = keptFor(a, Lubrication.LUBRICATED);
+  private static RuleAnswer airUnknown(List<Part> parts) {
+    List<Part> dry = keptFor(parts, Lubrication.DRY);
+    List<Part> oiled = keptFor(parts, Lubrication.LUBRICATED);
     if (!dry.isEmpty() && !oiled.isEmpty()) {
       return RuleAnswer.unmet("Whatever the line carries, these do not belong on one line: "
           + names(dry) + ", kept for dry air, and " + names(oiled) + ", kept for lubricated air.");
@@ -341,8 +355,8 @@ final class ServiceSentences {
                 + names(oiled) + ".");
   }
 
-  private static List<Part> keptFor(Assembly a, Lubrication kind) {
-    return a.parts().stream()
+  private static List<Part> keptFor(List<Part> parts, Lubrication kind) {
+    return parts.stream()
         .filter(part -> part.facts().lubrication().filter(kind::equals).isPresent())
         .toList();
   }

@@ -2,11 +2,15 @@ package org.airfit.select;
 
 import java.util.Objects;
 import java.util.Optional;
+import org.airfit.joint.End;
+import org.airfit.line.ConduitRange;
 import org.airfit.plant.SupplyRange;
+import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.PressureUnit;
+import org.airfit.quantity.Range;
 
 /** A part's place between the outlet and the tool, as a {@link Layout} has it: what stands there, or what shall. */
 public sealed interface Slot {
@@ -281,6 +285,108 @@ public sealed interface Slot {
     }
   }
 
+  /**
+   * A tee, wye or manifold behind which the air goes to several lines: to those of a {@link Layout} of several tools, or
+   * to others of whom only their air is known.
+   *
+   * @param name what it is called, such as "manifold"
+   * @param others the air that others take from it, beside the tool or the tools of the layout; empty if none do
+   * @param outlet the outlet, counted from 0, at which the line to the tool goes on; of several lines the first
+   * @param splitter the splitter that is there; empty if one is to be chosen
+   */
+  record Splitter(
+      String name,
+      Optional<Range<FreeAirFlow>> others,
+      int outlet,
+      Optional<Part.Splitter> splitter)
+      implements Slot {
+
+    /**
+     * Checks the components.
+     *
+     * @param name what it is called, such as "manifold"
+     * @param others the air that others take from it; empty if none do
+     * @param outlet the outlet, counted from 0, at which the line to the tool goes on
+     * @param splitter the splitter that is there, with such an outlet; empty if one is to be chosen
+     * @throws IllegalArgumentException if {@code name} is blank, or {@code outlet} is negative or none of the splitter
+     */
+    public Splitter {
+      requireName(name);
+      Objects.requireNonNull(others, "others");
+      Objects.requireNonNull(splitter, "splitter");
+      int outlets = splitter.map(there -> there.outlets().size()).orElse(Integer.MAX_VALUE);
+      if (outlet < 0 || outlet >= outlets) {
+        throw new IllegalArgumentException("outlet of " + name + " must be at least 0"
+            + splitter
+                .map(there -> " and below the " + outlets + " of " + there.name())
+                .orElse("")
+            + ", was " + outlet);
+      }
+    }
+
+    /** {@return the slot in words, such as "manifold: splitter"} */
+    @Override
+    public String toString() {
+      return name + ": splitter"
+          + others.map(air -> ", others take " + air).orElse("")
+          + splitter.map(there -> ", it is " + there.name()).orElse("");
+    }
+
+    /**
+     * Obtains this with the splitter that is there and stays.
+     *
+     * @param there the splitter
+     * @return this with the splitter
+     * @throws IllegalArgumentException if it has not so many outlets
+     */
+    public Splitter with(Part.Splitter there) {
+      return new Splitter(
+          name, others, outlet, Optional.of(Objects.requireNonNull(there, "there")));
+    }
+
+    /**
+     * Obtains this with others who take air from it.
+     *
+     * @param air all that they take together, as well as it is known
+     * @return this with their air
+     */
+    public Splitter sharedWith(Range<FreeAirFlow> air) {
+      return new Splitter(name, Optional.of(Objects.requireNonNull(air, "air")), outlet, splitter);
+    }
+
+    /** This as it is on the way to one tool, with the air of all others. */
+    Splitter onTheWay(Range<FreeAirFlow> air, int at) {
+      return new Splitter(name, Optional.of(air), at, splitter);
+    }
+  }
+
+  /**
+   * Piping that is there, between two other parts.
+   *
+   * @param name what it is called, such as "pipe to the booth"
+   * @param pipe the piping
+   */
+  record Pipe(String name, Part.Pipe pipe) implements Slot {
+
+    /**
+     * Checks the components.
+     *
+     * @param name what it is called, such as "pipe to the booth"
+     * @param pipe the piping
+     * @throws IllegalArgumentException if {@code name} is blank
+     */
+    public Pipe {
+      requireName(name);
+      Objects.requireNonNull(pipe, "pipe");
+    }
+
+    /** {@return the slot in words, such as "pipe to the booth: pipe that is there"} */
+    @Override
+    public String toString() {
+      return name + ": pipe that is there";
+    }
+  }
+
   private static void requireName(String name) {
     if (Objects.requireNonNull(name, "name").isBlank()) {
       throw new IllegalArgumentException(
@@ -358,5 +464,33 @@ public sealed interface Slot {
    */
   static InLine inLine(String name, DeviceKind kind) {
     return new InLine(name, kind, Optional.empty());
+  }
+
+  /**
+   * Obtains a splitter to be chosen.
+   *
+   * @param name what it is called, such as "manifold"
+   * @return the slot
+   * @throws IllegalArgumentException if {@code name} is blank
+   */
+  static Splitter splitter(String name) {
+    return new Splitter(name, Optional.empty(), 0, Optional.empty());
+  }
+
+  /**
+   * Obtains piping that is there behind the outlet, such as between a regulator and the next part. Its rating is not
+   * judged, as that of the piping in front of the outlet is not.
+   *
+   * @param name what it is called, such as "pipe to the booth"
+   * @param conduit its bore, length, wall and fittings, as well as they are known
+   * @param upstream how it ends towards the supply
+   * @param downstream how it ends towards the tool
+   * @return the slot
+   * @throws IllegalArgumentException if {@code name} is blank
+   */
+  static Pipe pipe(String name, ConduitRange conduit, End upstream, End downstream) {
+    requireName(name);
+    PartFacts facts = PartFacts.of(name, name).asExisting();
+    return new Pipe(name, new Part.Pipe(facts, conduit, upstream, downstream));
   }
 }

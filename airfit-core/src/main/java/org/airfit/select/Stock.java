@@ -2,14 +2,17 @@ package org.airfit.select;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.airfit.flow.FlowElement;
+import org.airfit.joint.End;
 import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.Range;
+import org.jspecify.annotations.Nullable;
 
 /** The positions of a job from the outlet to the tool, each with the parts of a catalogue that could stand there. */
 final class Stock {
@@ -21,17 +24,16 @@ final class Stock {
   private static final int MEASURED = Rule.HOSE_REACHES.bit();
 
   private final Requirement job;
-  private final int most;
   private final Map<String, String> ties;
   private final EndNumbers ends = new EndNumbers();
   private final List<Row> inRow = new ArrayList<>();
-  private final List<Candidate> adapters;
+  private final List<Leg> legs = new ArrayList<>();
+  private final List<List<Candidate>> adapters = new ArrayList<>();
   private boolean isMating = true;
   private boolean isExact;
 
   Stock(Requirement job, Catalogue catalogue, int most) {
     this.job = job;
-    this.most = most;
     this.isExact = job.isExact();
     this.ties = ties(job.layout());
     Set<String> mating = Set.of();
@@ -42,9 +44,62 @@ final class Stock {
         mating = matingOf.getOrDefault(position.name(), Set.of());
         isMating &= !mating.isEmpty();
       }
-      inRow.add(new Row(position, candidates(position, parts(position, catalogue), mating)));
+      inRow.add(Row.of(position, candidates(position, parts(position, catalogue), mating), most));
     }
-    this.adapters = candidates(Position.ADAPTER, catalogue.all(Part.Adapter.class), Set.of());
+    addLegs();
+    for (Leg leg : legs) {
+      adapters.add(candidates(
+          Position.adapter(leg.line(), leg.count()), catalogue.all(Part.Adapter.class), Set.of()));
+    }
+  }
+
+  private void addLegs() {
+    List<ToolLine> lines = job.layout().lines();
+    if (lines.isEmpty()) {
+      Flows own = new Flows(job.demandRange());
+      legs.add(leg(own, tool(job), Position.SHARED, /* count= */ 1, /* isLast= */ true));
+      return;
+    }
+    Flows all = new Flows(job.demandRange());
+    legs.add(leg(all, null, Position.SHARED, /* count= */ 1, /* isLast= */ false));
+    for (int i = 0; i < lines.size(); i++) {
+      Requirement way = job.toEachTool().get(i);
+      Flows own = new Flows(way.demandRange());
+      legs.add(leg(own, tool(way), i, lines.get(i).count(), i == lines.size() - 1));
+    }
+  }
+
+  private Leg.Tool tool(Requirement way) {
+    return new Leg.Tool(
+        ends.number(way.toolInlet()),
+        way.leastRange().most().pascals(),
+        way.leastRange().least().pascals());
+  }
+
+  /** The flows at the end of a leg [kg/s]. */
+  private record Flows(double most, double least) {
+    Flows(Range<FreeAirFlow> air) {
+      this(air.most().massFlow().kilogramsPerSecond(), air.least().massFlow().kilogramsPerSecond());
+    }
+  }
+
+  /** The positions of a line with their flows: in front of a splitter also what others take behind it. */
+  private Leg leg(Flows atEnd, Leg.@Nullable Tool tool, int line, int count, boolean isLast) {
+    List<Row> rows = inRow.stream().filter(row -> row.place().line() == line).toList();
+    List<Double> most = new ArrayList<>(List.of(atEnd.most));
+    List<Double> least = new ArrayList<>(List.of(atEnd.least));
+    for (int i = rows.size() - 1; i >= 0; i--) {
+      Flows others = rows.get(i).place().others().map(Flows::new).orElse(new Flows(0.0, 0.0));
+      most.add(0, most.get(0) + others.most);
+      least.add(0, least.get(0) + others.least);
+    }
+    return new Leg(rows, tool, isLast, line, count, List.copyOf(most), List.copyOf(least));
+  }
+
+  /** What is asked of the ways that a position is part of. */
+  private List<Requirement> ways(Position position) {
+    List<Requirement> ways = job.toEachTool();
+    return position.line() == Position.SHARED ? ways : List.of(ways.get(position.line()));
   }
 
   /** What could stand at a position: what is there, or what the catalogue has. */
@@ -61,7 +116,47 @@ final class Stock {
           .map(List::of)
           .orElseGet(() -> catalogue.all(Part.Regulator.class));
     }
+    if (position.slot() instanceof Slot.Splitter splitter) {
+      return splitter.splitter().map(List::of).orElseGet(() -> catalogue.all(Part.Splitter.class));
+    }
+    if (position.slot() instanceof Slot.Pipe pipe) {
+      return List.of(pipe.pipe());
+    }
     return position.slot() instanceof Slot.InLine line ? devices(line, catalogue) : List.of();
+  }
+
+  /** The lines that begin at a splitter: none where the way only goes on from it. */
+  private List<ToolLine> linesBehind(Position position) {
+    List<Slot> slots = job.layout().slots();
+    return slots.get(slots.size() - 1).equals(position.slot()) ? job.layout().lines() : List.of();
+  }
+
+  /** Whether a splitter has an outlet for every line behind it, of one kind for those that are alike. */
+  private boolean hasOutlets(Position position, Part.Splitter splitter) {
+    int outlet = position.outlet();
+    for (ToolLine line : linesBehind(position)) {
+      List<End> outlets = splitter.outlets();
+      int behind = outlet + line.count();
+      if (behind > outlets.size()
+          || outlets.subList(outlet, behind).stream().distinct().count() > 1) {
+        return false;
+      }
+      outlet = behind;
+    }
+    return outlet < splitter.outlets().size() || !linesBehind(position).isEmpty();
+  }
+
+  /** Where the lines begin that a part leads to. */
+  private List<Integer> outlets(Position position, Part part) {
+    List<Integer> numbers = new ArrayList<>();
+    if (part instanceof Part.Splitter splitter) {
+      int outlet = position.outlet();
+      for (ToolLine line : linesBehind(position)) {
+        numbers.add(ends.number(splitter.outlets().get(outlet)));
+        outlet += line.count();
+      }
+    }
+    return List.copyOf(numbers);
   }
 
   private static List<Part.Device> devices(Slot.InLine line, Catalogue catalogue) {
@@ -80,49 +175,6 @@ final class Stock {
     return coupling.plug().map(List::of).orElseGet(() -> catalogue.all(Part.Plug.class));
   }
 
-  /** One position with its candidates. */
-  final class Row {
-
-    private final Position place;
-    private final List<Candidate> kept;
-    private final List<Candidate> unbroken;
-
-    private Row(Position place, List<Candidate> candidates) {
-      this.place = place;
-      this.kept = Front.ofCandidates(candidates, most);
-      this.unbroken = kept.stream().filter(Candidate::isSuited).toList();
-    }
-
-    Position place() {
-      return place;
-    }
-
-    /** What may be listed here, by the profile of the plug. */
-    Map<String, List<Candidate>> byProfile(boolean isSuited) {
-      Map<String, List<Candidate>> groups = new LinkedHashMap<>();
-      for (Candidate candidate : suited(isSuited)) {
-        for (String profile : candidate.takes()) {
-          groups.computeIfAbsent(profile, any -> new ArrayList<>()).add(candidate);
-        }
-      }
-      return groups;
-    }
-
-    /** What may be listed here, by the end towards the supply. */
-    Map<Integer, List<Candidate>> byEnd(boolean isSuited) {
-      Map<Integer, List<Candidate>> groups = new LinkedHashMap<>();
-      for (Candidate candidate : suited(isSuited)) {
-        groups.computeIfAbsent(candidate.near(), any -> new ArrayList<>()).add(candidate);
-      }
-      return groups;
-    }
-
-    /** What may be listed here, all or what breaks nothing. */
-    List<Candidate> suited(boolean isSuited) {
-      return isSuited ? unbroken : kept;
-    }
-  }
-
   private List<Candidate> candidates(
       Position position, List<? extends Part> parts, Set<String> mating) {
     List<Part> byName = new ArrayList<>(parts);
@@ -134,18 +186,27 @@ final class Stock {
       if (position.isCoupling() && takes.isEmpty()) {
         continue; // it mates with nothing here
       }
-      int broken = Rule.brokenBy(job, position, part);
+      if (part instanceof Part.Splitter splitter && !hasOutlets(position, splitter)) {
+        continue;
+      }
+      int broken = 0;
+      int asked = 0;
+      for (Requirement way : ways(position)) {
+        broken |= Rule.brokenBy(way, position, part);
+        asked |= PartQuestions.of(way, position, part);
+      }
       FlowElement worst = position.element(part, atmosphere, Known.AT_WORST);
       candidates.add(new Candidate(
           part,
           position,
           candidates.size(),
           broken & ~MEASURED,
-          PartQuestions.of(job, position, part),
-          (broken & MEASURED) == 0 ? 0L : shortBy(position, part),
-          job.objective().cost(part.facts()),
+          asked,
+          (broken & MEASURED) == 0 ? 0L : position.count() * shortBy(position, part),
+          position.count() * job.objective().cost(part.facts()),
           ends.number(Ends.upstream(part)),
-          ends.number(Ends.downstream(part)),
+          ends.number(Ends.downstream(position, part)),
+          outlets(position, part),
           takes,
           tie(position, part, mating),
           worst,
@@ -166,7 +227,7 @@ final class Stock {
   /** The couplings that must be of one profile, each with the first of them. */
   private static Map<String, String> ties(Layout layout) {
     Map<String, String> firsts = new HashMap<>();
-    for (Slot slot : layout.slots()) {
+    for (Slot slot : layout.allSlots()) {
       if (slot instanceof Slot.Coupling coupling && coupling.sameAs().isPresent()) {
         String other = coupling.sameAs().get();
         firsts.putIfAbsent(other, other);
@@ -235,9 +296,14 @@ final class Stock {
     return isExact;
   }
 
-  /** The positions in the order the air goes. */
+  /** The positions in the order the air goes, one line after another. */
   List<Row> inRow() {
     return inRow;
+  }
+
+  /** The legs: from the outlet, and where there are several tools the line of each. */
+  List<Leg> legs() {
+    return legs;
   }
 
   /** The number of the end that the piping has at the outlet. */
@@ -245,21 +311,17 @@ final class Stock {
     return ends.number(job.outlet());
   }
 
-  /** The number of the end that the tool has. */
-  int toolInlet() {
-    return ends.number(job.toolInlet());
-  }
-
-  /** The adapters, all or those that break nothing. */
-  AdapterStock adapters(boolean isSuited) {
+  /** The adapters of a leg, all or those that break nothing. */
+  AdapterStock adapters(Leg leg, boolean isSuited) {
+    List<Candidate> all = adapters.get(legs.indexOf(leg));
     return new AdapterStock(
-        ends, isSuited ? adapters.stream().filter(Candidate::isSuited).toList() : adapters);
+        ends, isSuited ? all.stream().filter(Candidate::isSuited).toList() : all);
   }
 
   /** A little of what parts cost: the least price of one, or where none has a price, next to nothing. */
   long costStep() {
     return inRow.stream()
-        .flatMap(row -> row.kept.stream())
+        .flatMap(row -> row.kept().stream())
         .flatMap(candidate -> candidate.part().facts().price().stream())
         .mapToLong(Objective::hundredthsOfCents)
         .filter(price -> price > 0L)
@@ -269,7 +331,11 @@ final class Stock {
 
   /** The rules that no choice of parts mends, as bits: the job's own, and profiles where no pair mates. */
   int brokenByJob() {
-    return Rule.brokenBy(job) | (isMating ? 0 : Rule.PROFILE_MATES.bit());
+    int broken = isMating ? 0 : Rule.PROFILE_MATES.bit();
+    for (Requirement way : job.toEachTool()) {
+      broken |= Rule.brokenBy(way);
+    }
+    return broken;
   }
 
   /** What the job itself misses, in billionths. */
@@ -280,17 +346,25 @@ final class Stock {
   /** {@return the kinds of part that the catalogue lacks, in words; empty where there is something to combine} */
   List<String> missing() {
     List<String> missing = new ArrayList<>();
-    if (inRow.stream().anyMatch(row -> row.place.isCoupling() && row.kept.isEmpty())) {
+    if (inRow.stream().anyMatch(row -> row.place().isCoupling() && row.kept().isEmpty())) {
       missing.add("The catalogue has no socket and plug for every coupling: add them.");
     }
-    if (inRow.stream().anyMatch(row -> row.place.isHose() && row.kept.isEmpty())) {
+    if (inRow.stream().anyMatch(row -> row.place().isHose() && row.kept().isEmpty())) {
       missing.add("The catalogue has no hose: add one.");
     }
-    if (inRow.stream().anyMatch(row -> row.place.isRegulator() && row.kept.isEmpty())) {
+    if (inRow.stream().anyMatch(row -> row.place().isRegulator() && row.kept().isEmpty())) {
       missing.add("The catalogue has no regulator: add one.");
     }
     for (Row row : inRow) {
-      if (row.place.slot() instanceof Slot.InLine line && row.kept.isEmpty()) {
+      if (row.place().slot() instanceof Slot.Splitter splitter && row.kept().isEmpty()) {
+        int outlets = Math.max(
+            splitter.outlet()
+                + linesBehind(row.place()).stream().mapToInt(ToolLine::count).sum(),
+            2);
+        missing.add("The catalogue has no splitter with " + outlets + " outlets for "
+            + splitter.name() + ", those of lines that are alike with the same end: add one.");
+      }
+      if (row.place().slot() instanceof Slot.InLine line && row.kept().isEmpty()) {
         missing.add("The catalogue has no part of the kind " + line.kind() + " for " + line.name()
             + ": add one.");
       }
@@ -300,21 +374,29 @@ final class Stock {
 
   /** The parts that were chosen, adapters among them, with the joints they make. */
   Assembly assembly(List<Candidate> chosen) {
-    List<List<Part.Adapter>> adapters = new ArrayList<>();
+    List<List<Part.Adapter>> between = new ArrayList<>();
     List<Placed> placed = new ArrayList<>();
     List<Part.Adapter> open = new ArrayList<>();
+    int line = Position.SHARED;
     for (Candidate each : chosen) {
+      if (each.position().line() != line) {
+        if (line != Position.SHARED) {
+          between.add(List.copyOf(open)); // at the tool of the line before
+          open.clear();
+        }
+        line = each.position().line();
+      }
       if (each.part() instanceof Part.Adapter adapter) {
         open.add(adapter);
       } else {
         if (!each.position().isPlug()) {
-          adapters.add(List.copyOf(open));
+          between.add(List.copyOf(open));
           open.clear();
         }
         placed.add(new Placed(each.position(), each.part()));
       }
     }
-    adapters.add(List.copyOf(open));
-    return Assembly.of(job, placed, adapters);
+    between.add(List.copyOf(open));
+    return Assembly.of(job, placed, between);
   }
 }

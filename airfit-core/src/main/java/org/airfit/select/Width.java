@@ -29,6 +29,9 @@ final class Width {
     if (one instanceof Part.Regulator a && other instanceof Part.Regulator b) {
       return isAsWide(a.capacityRange(), b.capacityRange()) && droopPerFlow(a) <= droopPerFlow(b);
     }
+    if (one instanceof Part.Splitter a && other instanceof Part.Splitter b) {
+      return isAsWide(a.capacityRange(), b.capacityRange());
+    }
     return one instanceof Part.Plug && other instanceof Part.Plug;
   }
 

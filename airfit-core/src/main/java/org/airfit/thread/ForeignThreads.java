@@ -81,7 +81,12 @@ final class ForeignThreads {
   }
 
   private static void unified(List<ForeignGeometry> all) {
-    unf(all, "10", 0.19, 32, "small pneumatic parts"); // number 10: 0.060 in + 10 × 0.013 in, ASME B1.1
+    unf(
+        all,
+        "10",
+        0.19,
+        32,
+        "small pneumatic parts"); // number 10: 0.060 in + 10 × 0.013 in, ASME B1.1
     unf(all, "5/16", 0.3125, 24, "37° and 45° flare for 1/8 tube, O-ring port");
     unf(all, "3/8", 0.375, 24, "37° and 45° flare for 3/16 tube, O-ring port");
     unf(all, "7/16", 0.4375, 20, "37° and 45° flare for 1/4 tube, O-ring port");

@@ -290,14 +290,12 @@ class ThreadDrawingTest {
       double half = 0.5 * form.heightOverPitch();
       assertThat(ToothKernels.offset(form, 0.0)).isCloseTo(half, within(1.0e-12));
       assertThat(ToothKernels.offset(form, 0.49)).isCloseTo(-half, within(2.0e-4));
-      for (int i = 0;
-          i <= 1000;
-          i++) { // an arc whose tangent lies along the cone rises 7e-5 above its middle
+      // an arc whose tangent lies along the cone rises 7e-5 above its middle
+      for (int i = 0; i <= 1000; i++) {
         assertThat(Math.abs(ToothKernels.offset(form, i / 1001.0))).isLessThan(half + 1.0e-4);
       }
     }
-    // an arc joins its flank without a step: the circle of the printed radius, 0.137278 P, to 0.05
-    // %
+    // an arc joins its flank without a step; r is the printed 0.137278 P to 0.05 %
     double reach = 0.137224 * Math.cos(Math.toRadians(27.5));
     assertThat(ToothKernels.offset(ThreadForm.ROUND_55, reach - 1.0e-6))
         .isCloseTo(ToothKernels.offset(ThreadForm.ROUND_55, reach + 1.0e-6), within(1.0e-5));

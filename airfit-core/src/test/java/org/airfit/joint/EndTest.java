@@ -121,7 +121,11 @@ class EndTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "10 x 1 mm tube", "10x1 mm tube", "10 mm x 1 mm tube", "10 x 8 mm tube", "10 x 1 mm nylon tube",
+        "10 x 1 mm tube",
+        "10x1 mm tube",
+        "10 mm x 1 mm tube",
+        "10 x 8 mm tube",
+        "10 x 1 mm nylon tube",
         "tube 10 x 1 mm"
       })
   void a_tube_may_be_told_by_outside_and_wall(String text) {
@@ -135,7 +139,8 @@ class EndTest {
     assertThatThrownBy(() -> End.parse("3/8 male"))
         .isInstanceOf(QuantityFormatException.class)
         .hasMessageContaining("3/8 NPT male")
-        .satisfies(wrong -> assertThat(String.valueOf(wrong.getMessage()).length()).isLessThan(260));
+        .satisfies(
+            wrong -> assertThat(String.valueOf(wrong.getMessage()).length()).isLessThan(260));
   }
 
   @Test

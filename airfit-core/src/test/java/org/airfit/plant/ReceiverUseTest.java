@@ -2,6 +2,7 @@ package org.airfit.plant;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 import static org.assertj.core.api.Assertions.within;
 
 import java.time.Duration;
@@ -280,6 +281,36 @@ class ReceiverUseTest {
     assertThat(use.cautions())
         .hasSize(1)
         .allSatisfy(caution -> assertThat(caution.text()).contains("safety valve"));
+  }
+
+  @Test
+  @SuppressWarnings("NullAway") // what a caller without null checks could pass
+  void null_is_refused_by_name() {
+    ReceiverUse use = of(litres(1.0), Optional.empty(), 10, 60);
+    assertThatNullPointerException()
+        .isThrownBy(() -> new ReceiverUse(
+            null,
+            use.start(),
+            use.least(),
+            use.atmosphere(),
+            use.temperature(),
+            use.demand(),
+            use.delivery(),
+            use.draw(),
+            use.every()))
+        .withMessage("receiver");
+    assertThatNullPointerException()
+        .isThrownBy(() -> new ReceiverUse(
+            use.receiver(),
+            use.start(),
+            use.least(),
+            use.atmosphere(),
+            use.temperature(),
+            use.demand(),
+            use.delivery(),
+            use.draw(),
+            null))
+        .withMessage("every");
   }
 
   @Test

@@ -132,8 +132,7 @@ class BoundByHandTest {
         profile("far").dimension(Dimension.TIP_DIAMETER, pieces),
         0.0,
         List.of(read(Dimension.TIP_DIAMETER, 10.15 + d)));
-    isAtOrJustAbove(
-        bound, -0.5 * ((nu + 1.0) * Math.log(2.0) + Math.log(sigma2)) - LN_SQRT_TWO_PI);
+    isAtOrJustAbove(bound, -0.5 * ((nu + 1.0) * Math.log(2.0) + Math.log(sigma2)) - LN_SQRT_TWO_PI);
   }
 
   @Test

@@ -129,7 +129,8 @@ class UnmarkedFlowTest {
         .atSite(AbsolutePressure.ofKilopascals(84.3), Temperature.ofCelsius(25.0));
     assertThat(flow.readings())
         .containsExactly(
-            new Reading("normal litres at 0 °C (DIN 1343)", FreeAirFlow.parse("400 L/min DIN 1343")),
+            new Reading(
+                "normal litres at 0 °C (DIN 1343)", FreeAirFlow.parse("400 L/min DIN 1343")),
             new Reading(
                 "normal litres at 20 °C (ISO 8778, ANR)", FreeAirFlow.parse("400 L/min ANR")));
     assertThat(flow).hasToString("400 NL/min");

@@ -1,6 +1,7 @@
 package org.airfit.run;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
@@ -101,6 +102,29 @@ class LongestHoseTest {
     assertThat(LongestHose.ofEverySize(narrow, "coupler", TAKEN, LEAST, UnitSystem.US))
         .isEmpty();
     assertThat(LongestHose.inWords(List.of(), UnitSystem.US)).isEmpty();
+  }
+
+  @Test
+  @SuppressWarnings("NullAway") // what a caller without null checks could pass
+  void null_is_refused_by_name() {
+    assertThatNullPointerException()
+        .isThrownBy(() -> LongestHose.ofEverySize(null, "hose", TAKEN, LEAST, UnitSystem.US))
+        .withMessage("run");
+    assertThatNullPointerException()
+        .isThrownBy(() -> LongestHose.ofEverySize(RUN, null, TAKEN, LEAST, UnitSystem.US))
+        .withMessage("hose");
+    assertThatNullPointerException()
+        .isThrownBy(() -> LongestHose.ofEverySize(RUN, "hose", null, LEAST, UnitSystem.US))
+        .withMessage("demand");
+    assertThatNullPointerException()
+        .isThrownBy(() -> LongestHose.ofEverySize(RUN, "hose", TAKEN, null, UnitSystem.US))
+        .withMessage("least");
+    assertThatNullPointerException()
+        .isThrownBy(() -> LongestHose.ofEverySize(RUN, "hose", TAKEN, LEAST, null))
+        .withMessage("units");
+    assertThatNullPointerException()
+        .isThrownBy(() -> WiderHose.triedFromNarrowest(null, "hose", TAKEN, LEAST, UnitSystem.US))
+        .withMessage("run");
   }
 
   @Test

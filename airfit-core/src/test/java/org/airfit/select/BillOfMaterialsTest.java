@@ -565,7 +565,7 @@ class BillOfMaterialsTest {
         .withMessage("outside diameter of part x must be above 0 mm, was 0 mm");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> facts.withCost(Money.parse("-1 EUR")))
-        .withMessageStartingWith("cost of part x must be in [0, 10^9)");
+        .withMessageStartingWith("cost of part x must be in [0, 10^8)");
     List<Accessory> twins = new ArrayList<>(List.of(TAPE, TAPE));
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Catalogue.of(List.of(), twins))

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -34,6 +35,12 @@ final class EveryCombination {
   private final ToldOnceMore rules;
   private final Map<List<End>, List<List<Part.Adapter>>> known = new HashMap<>();
 
+  /** What is asked again and again while sorting. */
+  private final IdentityHashMap<Proposal, Long> missed = new IdentityHashMap<>();
+
+  private final IdentityHashMap<Proposal, Integer> asked = new IdentityHashMap<>();
+  private final IdentityHashMap<Proposal, Double> spare = new IdentityHashMap<>();
+
   EveryCombination(Requirement job, Catalogue catalogue) {
     this.job = job;
     this.rules = new ToldOnceMore(job);
@@ -46,8 +53,7 @@ final class EveryCombination {
 
   /** Every set of parts that can be chosen, each with the adapters with which it stands first. */
   List<Proposal> proposals() {
-    List<List<List<Part>>> slots =
-        job.layout().slots().stream().map(this::options).toList();
+    List<List<List<Part>>> slots = slots().stream().map(this::options).toList();
     List<Proposal> proposals = new ArrayList<>();
     for (List<List<Part>> chosen : ofOneProfile(product(slots))) {
       List<Part> parts = chosen.stream().flatMap(List::stream).toList();
@@ -56,11 +62,18 @@ final class EveryCombination {
     return proposals;
   }
 
+  /** The slots of all lines, one line after another. */
+  private List<Slot> slots() {
+    List<Slot> all = new ArrayList<>(job.layout().slots());
+    job.layout().lines().forEach(line -> all.addAll(line.slots()));
+    return all;
+  }
+
   /** The couplings that must be of one profile with the one of this name, itself among them. */
   private Map<Integer, Slot.Coupling> group(String first) {
     Map<Integer, Slot.Coupling> group = new HashMap<>();
     Set<String> names = new HashSet<>(Set.of(first));
-    List<Slot> slots = job.layout().slots();
+    List<Slot> slots = slots();
     for (int i = 0; i < slots.size(); i++) {
       if (slots.get(i) instanceof Slot.Coupling coupling
           && (coupling.name().equals(first)
@@ -79,7 +92,7 @@ final class EveryCombination {
   /** Where couplings must be of one profile, those choices in which they are and mate; all, where there are none. */
   private List<List<List<Part>>> ofOneProfile(List<List<List<Part>>> all) {
     List<List<List<Part>>> left = all;
-    for (Slot slot : job.layout().slots()) {
+    for (Slot slot : slots()) {
       if (slot instanceof Slot.Coupling first && first.sameAs().isEmpty() && isTied(first)) {
         Map<Integer, Slot.Coupling> group = group(first.name());
         List<List<List<Part>>> good =
@@ -134,6 +147,12 @@ final class EveryCombination {
           .map(List::<Part>of)
           .toList();
     }
+    if (slot instanceof Slot.Splitter splitter) {
+      return splitter.splitter().map(List::of).orElse(all(Part.Splitter.class)).stream()
+          .filter(this::leadsToAll)
+          .map(List::<Part>of)
+          .toList();
+    }
     Slot.InLine line = (Slot.InLine) slot;
     return line
         .device()
@@ -144,6 +163,24 @@ final class EveryCombination {
         .stream()
         .map(List::<Part>of)
         .toList();
+  }
+
+  /** Whether every line has an outlet, and those that are alike have the same. */
+  private boolean leadsToAll(Part.Splitter splitter) {
+    int next = 0;
+    for (ToolLine line : job.layout().lines()) {
+      Set<End> ends = new HashSet<>();
+      for (int i = 0; i < line.count(); i++) {
+        if (next == splitter.outlets().size()) {
+          return false;
+        }
+        ends.add(splitter.outlets().get(next++));
+      }
+      if (ends.size() > 1) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static <T> List<List<T>> product(List<List<T>> each) {
@@ -160,16 +197,20 @@ final class EveryCombination {
 
   /** How many combinations there are, adapters told apart: with too many this takes too long. */
   boolean isSmall() {
+    return isSmall(MOST);
+  }
+
+  boolean isSmall(long most) {
     long count = 0L;
     for (List<List<Part>> chosen :
-        ofOneProfile(product(job.layout().slots().stream().map(this::options).toList()))) {
+        ofOneProfile(product(slots().stream().map(this::options).toList()))) {
       long joined = 1L;
       for (List<List<Part.Adapter>> joint :
           joints(chosen.stream().flatMap(List::stream).toList())) {
         joined *= joint.size();
       }
       count += joined;
-      if (count > MOST) {
+      if (count > most) {
         return false;
       }
     }
@@ -191,8 +232,21 @@ final class EveryCombination {
   /** The adapters that could go at each joint. */
   private List<List<List<Part.Adapter>>> joints(List<Part> parts) {
     List<List<List<Part.Adapter>>> joints = new ArrayList<>();
+    List<Position> positions = Position.of(job);
+    List<End> outlets = List.of();
     End open = job.outlet();
-    for (Part part : parts) {
+    int next = 0;
+    int line = -1;
+    for (int i = 0; i < parts.size(); i++) {
+      Part part = parts.get(i);
+      if (positions.get(i).line() != line) {
+        if (line >= 0) {
+          joints.add(chains(open, job.layout().lines().get(line).inlet()));
+        }
+        line = positions.get(i).line();
+        open = outlets.get(next);
+        next += job.layout().lines().get(line).count();
+      }
       if (part instanceof Part.Socket socket) {
         joints.add(chains(open, socket.end()));
       } else if (part instanceof Part.Hose hose) {
@@ -204,11 +258,16 @@ final class EveryCombination {
       } else if (part instanceof Part.Regulator regulator) {
         joints.add(chains(open, regulator.upstream()));
         open = regulator.downstream();
+      } else if (part instanceof Part.Splitter splitter) {
+        joints.add(chains(open, splitter.upstream()));
+        outlets = splitter.outlets();
+        open = outlets.get(0);
       } else if (part instanceof Part.Plug plug) {
         open = plug.end();
       }
     }
-    joints.add(chains(open, job.toolInlet()));
+    joints.add(
+        chains(open, line < 0 ? job.toolInlet() : job.layout().lines().get(line).inlet()));
     return joints;
   }
 
@@ -312,23 +371,52 @@ final class EveryCombination {
    * the part of the reach that lacks, and the air by the part of the pressure that lacks.
    */
   private long missed(Proposal p) {
+    return missed.computeIfAbsent(p, this::missedOnce);
+  }
+
+  private int asked(Proposal p) {
+    return asked.computeIfAbsent(p, each -> rules.asked(each).size());
+  }
+
+  private long missedOnce(Proposal p) {
     long missed = 0L;
     for (Finding finding : p.unmet()) {
       missed += switch (finding.rule()) {
         case HOSE_REACHES -> shortHoses(p);
-        case AIR_AT_TOOL ->
-          part(
-              job.leastRange().least().pascals() - Math.max(0.0, rules.atBest(p)),
-              job.leastRange().least().pascals());
+        case AIR_AT_TOOL -> missedAir(p);
         default -> 1_000_000_000L;
       };
     }
     return missed;
   }
 
-  private long shortHoses(Proposal p) {
+  private long missedAir(Proposal p) {
     long missed = 0L;
-    for (Slot slot : job.layout().slots()) {
+    for (int i = 0; i < p.toEachTool().size(); i++) {
+      Proposal way = p.toEachTool().get(i);
+      double needed = way.requirement().leastRange().least().pascals();
+      double atBest = Math.max(0.0, new ToldOnceMore(way.requirement()).atBest(way));
+      missed += atBest < needed ? count(i) * part(needed - atBest, needed) : 0L;
+    }
+    return missed;
+  }
+
+  /** How many lines are alike with one; the only way counts once. */
+  private int count(int line) {
+    return job.layout().lines().isEmpty() ? 1 : job.layout().lines().get(line).count();
+  }
+
+  private long shortHoses(Proposal p) {
+    long missed = shortHoses(p, job.layout().slots());
+    for (ToolLine line : job.layout().lines()) {
+      missed += line.count() * shortHoses(p, line.slots());
+    }
+    return missed;
+  }
+
+  private static long shortHoses(Proposal p, List<Slot> slots) {
+    long missed = 0L;
+    for (Slot slot : slots) {
       if (slot instanceof Slot.Hose hose) {
         double wanted = hose.reach().metres();
         double lacking =
@@ -348,15 +436,30 @@ final class EveryCombination {
     return Comparator.comparingLong(this::missed)
         .thenComparingLong(
             p -> p.joints().stream().filter(joint -> !joint.isSound()).count())
-        .thenComparingInt(p -> rules.asked(p).size())
+        .thenComparingInt(this::asked)
         .thenComparing(Proposal::parts, byCost(job));
   }
 
   /** Of the same parts with different adapters. */
   private Comparator<Proposal> amongAdapters() {
     return byWhatCounts()
-        .thenComparing(Comparator.comparingDouble(Shelf::pascalsAtTool).reversed())
+        .thenComparing(Comparator.comparingDouble(this::spare).reversed())
         .thenComparing(EveryCombination::byAdapters);
+  }
+
+  /** The pressure at the tool; of several tools what the one that has least to spare has over its need [Pa]. */
+  private double spare(Proposal p) {
+    return spare.computeIfAbsent(p, EveryCombination::spareOnce);
+  }
+
+  private static double spareOnce(Proposal p) {
+    return p.requirement().layout().lines().isEmpty()
+        ? Shelf.pascalsAtTool(p)
+        : p.toEachTool().stream()
+            .mapToDouble(
+                way -> Shelf.pascalsAtTool(way) - way.requirement().least().pascals())
+            .min()
+            .orElseThrow();
   }
 
   /** At the first place where the adapters differ: none first, else by name. */
@@ -374,9 +477,8 @@ final class EveryCombination {
 
   /** The list that {@link Selection} must give, whether something fits or not. */
   List<Proposal> best() {
-    Comparator<Proposal> pressure = Comparator.<Proposal>comparingDouble(
-            p -> Math.floor(Shelf.pascalsAtTool(p)))
-        .reversed();
+    Comparator<Proposal> pressure =
+        Comparator.<Proposal>comparingDouble(p -> Math.floor(spare(p))).reversed();
     Comparator<Proposal> name =
         Comparator.comparing(EveryCombination::inRow, EveryCombination::byName);
     List<Proposal> all = proposals();

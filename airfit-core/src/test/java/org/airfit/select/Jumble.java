@@ -1,6 +1,7 @@
 package org.airfit.select;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
@@ -269,9 +270,118 @@ final class Jumble {
   }
 
   private Requirement.Builder job(boolean hasLayout) {
-    Requirement.Builder job = Requirement.forTool(demand(), least())
-        .toolInlet(
-            End.parse(one("1/4 NPT female", "1/4 NPT female", "1/4 NPT female", "3/8 NPT female")))
+    Requirement.Builder job = Requirement.forTool(demand(), least()).toolInlet(inlet());
+    return told(job, hasLayout, /* isOfOneTool= */ true);
+  }
+
+  private End inlet() {
+    return End.parse(one("1/4 NPT female", "1/4 NPT female", "1/4 NPT female", "3/8 NPT female"));
+  }
+
+  private Part.Splitter splitter() {
+    String outlet = one("3/8 NPT female", "3/8 NPT male");
+    String other = one(outlet, outlet, "1/4 NPT female");
+    return new Part.Splitter(
+        facts(),
+        maybe(FlowCapacity.of(
+            SonicConductance.ofCubicDecimetresPerSecondBar(one(9.0, 18.0)), one(0.2, 0.45))),
+        End.parse(one("3/8 NPT female", "3/8 NPT male")),
+        one(
+            List.of(End.parse(outlet), End.parse(other)),
+            List.of(End.parse(outlet), End.parse(outlet), End.parse(other)),
+            List.of(End.parse(outlet), End.parse(outlet), End.parse(outlet), End.parse(other))));
+  }
+
+  /** One with an outlet for every line that can be. */
+  private Part.Splitter largeSplitter() {
+    return new Part.Splitter(
+        facts(),
+        FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(18.0), 0.3),
+        End.parse(one("3/8 NPT female", "3/8 NPT male")),
+        Collections.nCopies(6, End.parse(one("3/8 NPT female", "3/8 NPT male"))));
+  }
+
+  /** The same parts with some splitters. */
+  List<Part> partsWithSplitters() {
+    List<Part> parts = parts();
+    for (int i = random.nextInt(3); i >= 0; i--) {
+      parts.add(splitter());
+    }
+    if (!isSpoiled) {
+      parts.add(new Part.Splitter(
+          facts(),
+          FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(18.0), 0.3),
+          End.parse("3/8 NPT female"),
+          Collections.nCopies(4, End.parse("3/8 NPT female"))));
+      parts.add(new Part.Adapter(
+          facts(),
+          End.parse("3/8 NPT female"),
+          End.parse("1/4 NPT male"),
+          conduit(9.0, 0.03, 0.5)));
+    }
+    return parts;
+  }
+
+  private Range<FreeAirFlow> smallDemand() {
+    double most = one(2.0, 4.0, 6.0);
+    double least = isRanged ? most * one(0.4, 0.9, 1.0) : most;
+    return new Range<>(
+        FreeAirFlow.ofAnrLitresPerSecond(least), FreeAirFlow.ofAnrLitresPerSecond(most));
+  }
+
+  private ToolLine line(int number) {
+    Slot.Hose hose = Slot.hose("hose " + number, Length.ofMetres(one(5.0, 10.0)));
+    Slot.Coupling coupling = Slot.coupling("coupling " + number);
+    List<Slot> slots = switch (random.nextInt(5)) {
+      case 0 -> List.of(coupling);
+      case 1 ->
+        List.of(Slot.regulator("regulator " + number, GaugePressure.ofBar(one(5.0, 6.0))), hose);
+      case 2 -> List.of(Slot.inLine("device " + number, device()), hose);
+      default -> List.of(hose);
+    };
+    ToolLine line =
+        ToolLine.to("tool " + number, smallDemand(), least(), inlet(), slots).alike(one(1, 1, 2));
+    line = rarely() ? line.withImpactTool() : line;
+    line = rarely() ? line.withToolRating(GaugePressure.ofBar(one(6.0, 7.0))) : line;
+    return rarely() ? line.withBlowGun(GaugePressure.ofPsi(one(20, 40))) : line;
+  }
+
+  /** A job of two or three tools, of which some may be alike. */
+  Requirement jobOfSeveralTools() {
+    Slot.Splitter splitter = Slot.splitter("splitter");
+    splitter = rarely() ? splitter.sharedWith(smallDemand()) : splitter;
+    splitter = rarely() ? splitter.with(largeSplitter()) : splitter;
+    List<Slot> shared = switch (random.nextInt(4)) {
+      case 0 -> List.of(Slot.hose("hose", Length.ofMetres(5.0)), splitter);
+      case 1 -> List.of(Slot.regulator("regulator", GaugePressure.ofBar(one(6.0, 6.5))), splitter);
+      default -> List.of(splitter);
+    };
+    List<ToolLine> lines = new ArrayList<>(List.of(line(1)));
+    if (lines.get(0).count() == 1 || random.nextBoolean()) {
+      lines.add(line(2));
+    }
+    if (lines.size() == 2 && random.nextInt(5) == 0) {
+      lines.add(line(3));
+    }
+    Requirement.Builder job = Requirement.forTools(Layout.of(shared, lines));
+    boolean isOiled = Layout.of(shared, lines).hasLubricator();
+    job = told(job, /* hasLayout= */ true, /* isOfOneTool= */ false);
+    return (isOiled ? job.lubrication(Lubrication.LUBRICATED) : job).build();
+  }
+
+  /** A job one of whose slots leads to others of whom only their air is known. */
+  Requirement jobSharedWithOthers() {
+    Slot.Splitter splitter = Slot.splitter("splitter").sharedWith(smallDemand());
+    Slot.Hose hose = Slot.hose("hose", Length.ofMetres(one(5.0, 10.0)));
+    List<Slot> slots = random.nextBoolean()
+        ? List.of(splitter, hose)
+        : List.of(hose, splitter, Slot.coupling("outlet"));
+    return job(true).layout(Layout.of(slots)).build();
+  }
+
+  private Requirement.Builder told(
+      Requirement.Builder toTool, boolean hasLayout, boolean isOfOneTool) {
+    Requirement.Builder job = toTool
         .supply(
             AirState.of(
                 Shelf.SUPPLY.pressure(),
@@ -292,13 +402,13 @@ final class Jumble {
     job =
         random.nextInt(isSpoiled ? 2 : 15) == 0 ? job.lubrication(one(Lubrication.values())) : job;
     job = rarely() ? job.dropped() : job;
-    job = rarely() ? job.impactTool() : job;
-    job = rarely() ? job.whipHose() : job;
+    job = rarely() && isOfOneTool ? job.impactTool() : job;
+    job = rarely() && isOfOneTool ? job.whipHose() : job;
     job = rarely() ? job.dragged() : job;
     job = rarely() ? job.ventRequired() : job;
-    job = rarely() ? job.blowGun(GaugePressure.ofPsi(one(20, 30, 40))) : job;
-    job = rarely() ? job.toolRating(GaugePressure.ofBar(one(6.0, 7.0))) : job;
-    job = rarely() ? job.painting() : job;
+    job = rarely() && isOfOneTool ? job.blowGun(GaugePressure.ofPsi(one(20, 30, 40))) : job;
+    job = rarely() && isOfOneTool ? job.toolRating(GaugePressure.ofBar(one(6.0, 7.0))) : job;
+    job = rarely() && isOfOneTool ? job.painting() : job;
     job = random.nextInt(5) == 0 ? job.rules(OwnRules.some(random)) : job;
     job = rarely() ? job.pipe("pipe", maybe(conduit(12.0, 40.0, 2.0))) : job;
     return rarely()

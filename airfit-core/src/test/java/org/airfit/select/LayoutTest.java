@@ -223,8 +223,8 @@ class LayoutTest {
             Slot.hose("hose", TEN_METRES),
             Slot.coupling("tool"))
         .build();
-    Selection.NothingFits none = (Selection.NothingFits) Selection.of(
-        job, Catalogue.of(parts(regulator("large", 12.0), nipple())));
+    Selection.NothingFits none = (Selection.NothingFits)
+        Selection.of(job, Catalogue.of(parts(regulator("large", 12.0), nipple())));
     assertThat(of(none.nearest().get(0), Rule.AIR_AT_TOOL).reason())
         .contains("Each of these regulators is set too low, so that all must be set higher:"
             + " in the bay 4.00 bar(g), at the bench 5.00 bar(g);");
@@ -391,13 +391,14 @@ class LayoutTest {
             End.parse("3/8 NPT male")));
     Slot oiler = Slot.inLine("oiler", lubricator());
     for (boolean isInFront : new boolean[] {true, false}) {
-      List<Slot> slots = new ArrayList<>(isInFront ? List.of(filter, oiler) : List.of(oiler, filter));
+      List<Slot> slots =
+          new ArrayList<>(isInFront ? List.of(filter, oiler) : List.of(oiler, filter));
       slots.addAll(
           List.of(Slot.coupling("outlet"), Slot.hose("hose", TEN_METRES), Slot.coupling("tool")));
       Requirement job = oiled().layout(Layout.of(slots)).build();
       Selection found = Selection.of(job, Catalogue.of(parts(nipple())));
-      Proposal shown = found.fold(
-          fitting -> fitting.best(), nothing -> nothing.nearest().get(0));
+      Proposal shown =
+          found.fold(fitting -> fitting.best(), nothing -> nothing.nearest().get(0));
       Finding apart = of(shown, Rule.AIR_KEPT_APART);
       assertThat(apart.outcome()).isEqualTo(isInFront ? RuleOutcome.MET : RuleOutcome.UNMET);
       assertThat(apart.reason())
@@ -486,13 +487,13 @@ class LayoutTest {
         .isInstanceOf(Selection.NothingFits.class);
   }
 
-  /** Fifteen hoses with three adapters at each of sixteen joints are 63 pieces. */
+  /** Thirty-one hoses with three adapters at each of thirty-two joints are 127 pieces. */
   @Test
-  void a_layout_holds_at_most_63_pieces() {
-    assertThatCode(() -> Layout.of(hoses(15))).doesNotThrowAnyException();
+  void a_layout_holds_at_most_127_pieces() {
+    assertThatCode(() -> Layout.of(hoses(31))).doesNotThrowAnyException();
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> Layout.of(hoses(16)))
-        .withMessageContaining("at most 63 pieces with 3 adapters at every joint, were 16 slots");
+        .isThrownBy(() -> Layout.of(hoses(32)))
+        .withMessageContaining("at most 127 pieces with 3 adapters at every joint, were 32 slots");
   }
 
   private static List<Slot> hoses(int count) {

@@ -151,16 +151,16 @@ class PriceTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"-0.01", "1000000000", "0.00001", "12345.67891"})
+  @ValueSource(strings = {"-0.01", "100000000", "0.00001", "12345.67891"})
   void prices_out_of_range_or_finer_than_any_currency_are_refused(String amount) {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Shelf.steel("valve").withPrice(new Money(new BigDecimal(amount), "EUR")))
-        .withMessageStartingWith("price of part valve must be in [0, 10^9) with at most 4 decimals")
+        .withMessageStartingWith("price of part valve must be in [0, 10^8) with at most 4 decimals")
         .withMessageContaining("was " + amount + " EUR");
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"0", "0.0001", "999999999.9999", "1.50000000"})
+  @ValueSource(strings = {"0", "0.0001", "99999999.9999", "1.50000000"})
   void prices_at_the_bounds_are_taken(String amount) {
     Money price = new Money(new BigDecimal(amount), "EUR");
     assertThat(Shelf.steel("valve").withPrice(price).price()).contains(price);
@@ -168,12 +168,22 @@ class PriceTest {
         .doesNotThrowAnyException();
   }
 
-  /** Seventeen pieces at most: five parts and four stacks of three adapters. */
+  /** So many pieces a layout holds at most; what nothing can be joined to costs more than all of them. */
   @Test
   void sums_of_the_dearest_pieces_do_not_spill_into_the_count_of_unknown_ones() {
-    long dearest = Objective.LOWEST_PRICE.cost(
-        Shelf.steel("dear").withPrice(new Money(new BigDecimal("999999999.9999"), "EUR")));
-    assertThat(17L * dearest).isLessThan(Objective.LOWEST_PRICE.cost(Shelf.steel("unknown")));
-    assertThat(17L * Objective.LOWEST_PRICE.cost(Shelf.steel("unknown"))).isPositive();
+    PartFacts facts =
+        Shelf.steel("dear").withPrice(new Money(new BigDecimal("99999999.9999"), "EUR"));
+    for (Objective objective : Objective.values()) {
+      long dearest = objective.cost(facts);
+      long unknown = objective.cost(Shelf.steel("unknown"));
+      long free = objective.cost(Shelf.steel("free").withPrice(new Money(BigDecimal.ZERO, "EUR")));
+      assertThat(127L * (dearest - free)).isLessThan(unknown - free);
+      assertThat(127L * unknown).isPositive().isLessThan(Ahead.NEVER);
+    }
+    assertThat(127L
+            * Objective.LOWEST_PRICE.cost(
+                Shelf.steel("free").withPrice(new Money(BigDecimal.ZERO, "EUR"))))
+        .isLessThan(Objective.LOWEST_PRICE.cost(
+            Shelf.steel("cheap").withPrice(new Money(new BigDecimal("0.0001"), "EUR"))));
   }
 }

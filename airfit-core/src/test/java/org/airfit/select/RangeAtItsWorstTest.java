@@ -85,6 +85,27 @@ class RangeAtItsWorstTest {
         .isEqualTo(outcome);
   }
 
+  /** A caution that asks for something below a bore is due where the hose can be so narrow, above one where so wide. */
+  @ParameterizedTest
+  @CsvSource({
+    "<, 12.1, 12.0, 12.5, true",
+    "<, 12.0, 12.0, 12.5, false",
+    "<=, 12.0, 12.0, 12.5, true",
+    ">, 12.4, 12.0, 12.5, true",
+    ">, 12.5, 12.0, 12.5, false"
+  })
+  void a_caution_on_the_bore_is_judged_at_the_end_that_calls_for_it(
+      String operator, double limit, double narrow, double wide, boolean isDue) {
+    SafetyRules own = SafetyRules.ofTable(
+        "jurisdiction,citation,text,quantity,operator,limit,unit,source,basis,asks\nWorks,W 1,mind the bore,hose bore,"
+            + operator + "," + limit + ",mm,own,practice,requires\n");
+    Proposal proposal =
+        with(hose(narrow, wide, 10.0, 10.0), SafetyRules.usFederal().with(own));
+    assertThat(proposal.cautions().stream()
+            .anyMatch(caution -> caution.toString().toLowerCase(java.util.Locale.ROOT).contains("mind the bore")))
+        .isEqualTo(isDue);
+  }
+
   @ParameterizedTest
   @CsvSource({"10.0, MET", "9.99, UNMET"})
   void a_hose_reaches_as_far_as_the_shortest_it_can_be(double shortest, RuleOutcome outcome) {

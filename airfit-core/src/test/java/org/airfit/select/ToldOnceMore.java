@@ -9,11 +9,19 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
+import org.airfit.air.AirState;
+import org.airfit.flow.CapacityRange;
 import org.airfit.joint.End;
 import org.airfit.joint.Mating;
 import org.airfit.line.Wall;
+import org.airfit.plant.RegulatorElement;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.MassFlow;
+import org.airfit.quantity.Range;
 import org.airfit.quantity.Temperature;
 import org.airfit.run.Run;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The rules about single parts said once more, as tables and from the facts alone: what a part breaks and what must be
@@ -171,66 +179,149 @@ final class ToldOnceMore {
     return asked;
   }
 
+  /** What is remembered of the ways to several tools. */
+  private static final class Said {
+    private final Set<Rule> asked = EnumSet.noneOf(Rule.class);
+    private final Set<Rule> broken = EnumSet.noneOf(Rule.class);
+    private final Set<Lubrication> kept = EnumSet.noneOf(Lubrication.class);
+    private boolean isEnoughAtBest = true;
+    private boolean isEnoughAtWorst = true;
+  }
+
   /** The rules that the parts and threads of a proposal leave open. */
   Set<Rule> asked(Proposal p) {
-    Set<Rule> asked = EnumSet.noneOf(Rule.class);
-    Set<Rule> broken = EnumSet.noneOf(Rule.class);
-    Set<Lubrication> kept = EnumSet.noneOf(Lubrication.class);
+    Said said = new Said();
+    for (Proposal way : p.toEachTool()) {
+      new ToldOnceMore(way.requirement()).said(way, said);
+    }
+    if (said.kept.size() == 2) {
+      said.broken.add(Rule.AIR_KEPT_APART);
+    }
+    if (said.isEnoughAtBest && !said.isEnoughAtWorst) {
+      said.asked.add(Rule.AIR_AT_TOOL);
+    }
+    said.asked.removeAll(said.broken);
+    return said.asked;
+  }
+
+  private void said(Proposal p, Said said) {
+    Set<Lubrication> here = EnumSet.noneOf(Lubrication.class);
     for (Placed each : slotParts(p)) {
-      asked.addAll(asked(each.position(), each.part()));
-      broken.addAll(broken(each.position(), each.part()));
-      each.part().facts().lubrication().ifPresent(kept::add);
+      said.asked.addAll(asked(each.position(), each.part()));
+      said.broken.addAll(broken(each.position(), each.part()));
+      each.part().facts().lubrication().ifPresent(here::add);
+    }
+    if (job.lubrication().isEmpty()) {
+      said.kept.addAll(here);
     }
     for (Joint joint : p.joints()) {
       for (Mating mating : joint.matings()) {
         if (!mating.verdict().isSound()) {
-          broken.add(Rule.ENDS_MATE);
+          said.broken.add(Rule.ENDS_MATE);
         } else if (mating.isForLowPressure()) {
-          asked.add(Rule.ENDS_MATE);
+          said.asked.add(Rule.ENDS_MATE);
         }
       }
     }
-    if (kept.size() == 2) {
-      broken.add(Rule.AIR_KEPT_APART);
+    if (here.size() == 2) {
+      said.broken.add(Rule.AIR_KEPT_APART);
     }
     if (job.isDropped() && job.environment().equals(Optional.of(Environment.SPARKING_HAZARD))) {
-      broken.add(Rule.MATERIAL_SUITS);
+      said.broken.add(Rule.MATERIAL_SUITS);
     }
     if (OwnRules.ofJob(job) == '-') {
-      broken.add(Rule.SAFETY_RULES_ALLOW);
+      said.broken.add(Rule.SAFETY_RULES_ALLOW);
     }
-    double atWorst = Shelf.pascalsAtTool(p);
-    if (atBest(p) >= job.leastRange().least().pascals()
-        && atWorst < job.leastRange().most().pascals()) {
-      asked.add(Rule.AIR_AT_TOOL);
-    }
-    asked.removeAll(broken);
-    return asked;
+    said.isEnoughAtBest &= atBest(p) >= job.leastRange().least().pascals();
+    said.isEnoughAtWorst &= Shelf.pascalsAtTool(p) >= job.leastRange().most().pascals();
   }
 
-  /** What arrives with all that is not known at its best [Pa above atmosphere], -1 for nothing. */
+  /**
+   * What arrives with all that is not known at its best [Pa above atmosphere], -1 for nothing. The flow of others is
+   * added up here once more, element by element, and each element is a run of its own.
+   */
   double atBest(Proposal p) {
-    Run run = p.run();
-    List<String> names = run.names();
-    int element = 0;
-    for (Requirement.Piping pipe : job.pipes()) {
-      run = run.replacing(names.get(element++), pipe.conduit().most());
+    return arriving(p, /* isAtBest= */ true);
+  }
+
+  /** The same at worst. */
+  double atWorst(Proposal p) {
+    return arriving(p, /* isAtBest= */ false);
+  }
+
+  private double arriving(Proposal p, boolean isAtBest) {
+    List<Slot> slots = job.layout().slots();
+    double flow = kilogramsPerSecond(job.demandRange(), isAtBest);
+    for (Slot slot : slots) {
+      flow += others(slot, isAtBest);
     }
+    AirState air =
+        job.toOutlet().supply().at(MassFlow.ofKilogramsPerSecond(flow)).orElseThrow();
+    for (Requirement.Piping pipe : job.pipes()) {
+      air = behind(
+          air,
+          flow,
+          run -> run.through(
+              "pipe", isAtBest ? pipe.conduit().most() : pipe.conduit().least()));
+      if (air == null) {
+        return -1.0;
+      }
+    }
+    int slot = 0;
     for (Part part : p.parts()) {
       if (part instanceof Part.Plug) {
+        slot++;
         continue;
       }
-      String name = names.get(element++);
-      if (part instanceof Part.Hose hose) {
-        run = run.replacing(name, hose.conduitRange().most());
-      } else if (part instanceof Part.Socket socket) {
-        run = run.replacing(name, socket.capacityRange().most());
-      } else if (part instanceof Part.Device device) {
-        run = run.replacing(name, device.capacityRange().most());
+      air = behind(air, flow, through(part, slots.get(Math.min(slot, slots.size() - 1)), isAtBest));
+      if (air == null) {
+        return -1.0;
       }
+      if (part instanceof Part.Splitter) {
+        flow -= others(slots.get(slot), isAtBest);
+      }
+      slot += part instanceof Part.Adapter || part instanceof Part.Socket ? 0 : 1;
     }
-    return run.at(job.demandRange().least())
-        .<Double>fold(delivered -> delivered.atToolGauge().pascals(), starved -> -1.0);
+    return air.pressure().pascals() - job.toOutlet().atmosphere().pascals();
+  }
+
+  private static double kilogramsPerSecond(Range<FreeAirFlow> air, boolean isAtBest) {
+    return (isAtBest ? air.least() : air.most()).massFlow().kilogramsPerSecond();
+  }
+
+  private static double others(Slot slot, boolean isAtBest) {
+    return slot instanceof Slot.Splitter splitter
+        ? splitter.others().map(air -> kilogramsPerSecond(air, isAtBest)).orElse(0.0)
+        : 0.0;
+  }
+
+  private UnaryOperator<Run> through(Part part, Slot slot, boolean isAtBest) {
+    if (part instanceof Part.Hose hose) {
+      return run -> run.through(
+          "hose", isAtBest ? hose.conduitRange().most() : hose.conduitRange().least());
+    }
+    if (part instanceof Part.Adapter adapter) {
+      return run -> run.through("adapter", adapter.conduit());
+    }
+    if (part instanceof Part.Regulator regulator) {
+      RegulatorElement element = RegulatorElement.of(
+              regulator.capacity(),
+              ((Slot.Regulated) slot).set().absolute(job.toOutlet().atmosphere()))
+          .withDroop(regulator.droop(), regulator.atFlow());
+      return run -> run.through("regulator", element);
+    }
+    CapacityRange capacity = part instanceof Part.Socket socket
+        ? socket.capacityRange()
+        : part instanceof Part.Splitter splitter
+            ? splitter.capacityRange()
+            : ((Part.Device) part).capacityRange();
+    return run -> run.through("part", isAtBest ? capacity.most() : capacity.least());
+  }
+
+  private @Nullable AirState behind(AirState air, double flow, UnaryOperator<Run> through) {
+    Run run = through.apply(Run.from(air, job.toOutlet().atmosphere()));
+    return run.at(MassFlow.ofKilogramsPerSecond(flow))
+        .fold(delivered -> air.at(delivered.atTool()), starved -> null);
   }
 
   private static boolean isCoupling(Position position) {

@@ -104,16 +104,19 @@ final class FlowFields {
       throws WrongFileException {
     Optional<Field> bore = item.find("bore");
     Length most = conduit.most().bore();
-    if (bore.isEmpty() || (most.millimetres() <= WIDEST && most.compareTo(conduit.most().length()) < 0)) {
+    if (bore.isEmpty()
+        || (most.millimetres() <= WIDEST && most.compareTo(conduit.most().length()) < 0)) {
       return;
     }
-    remarks.add("\"" + Printable.line(bore.get().text().strip()) + "\" in " + bore.get().place()
-        + " is a bore of " + most.format(LengthUnit.INCH) + " (" + most.format(LengthUnit.MILLIMETRE)
-        + ")"
-        + (most.millimetres() > WIDEST
-            ? ", wider than a run to one tool ever is"
-            : ", as wide as the pipe is long")
-        + ": look at its unit again.");
+    remarks.add(
+        "\"" + Printable.line(bore.get().text().strip()) + "\" in " + bore.get().place()
+            + " is a bore of " + most.format(LengthUnit.INCH) + " ("
+            + most.format(LengthUnit.MILLIMETRE)
+            + ")"
+            + (most.millimetres() > WIDEST
+                ? ", wider than a run to one tool ever is"
+                : ", as wide as the pipe is long")
+            + ": look at its unit again.");
   }
 
   /** A wall that has one roughness to calculate with, by its whole name. */

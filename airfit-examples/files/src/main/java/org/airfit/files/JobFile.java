@@ -8,10 +8,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.airfit.air.AirState;
 import org.airfit.run.Run;
 import org.airfit.safety.SafetyRules;
 import org.airfit.select.Extra;
+import org.airfit.select.Layout;
 import org.airfit.select.Objective;
 import org.airfit.select.PlantYear;
 import org.airfit.select.Requirement;
@@ -107,18 +109,37 @@ public final class JobFile {
     Field supplied = root.field("supply", "an object such as {\"pressure\": \"90 to 110 psig\"}");
     List<String> assumed = new ArrayList<>();
     AirState around = JobSupply.around(supplied, assumed);
-    Field tool = root.field("tool", "an object with name, air, pressure and inlet");
-    String toolName = tool.field("name", "what the tool is").text();
-    Requirement.Builder requirement = JobTool.of(tool, around, remarks);
+    String toolName = "";
+    Optional<Requirement.Builder> ofTool = Optional.empty();
+    Optional<Field> tool = root.find("tool", "an object with name, air, pressure and inlet");
+    if (tool.isPresent()) {
+      toolName = tool.get().field("name", "what the tool is").text();
+      ofTool = Optional.of(JobTool.of(tool.get(), around, remarks));
+    }
     Field list = root.field(
         "line",
         "a list of what stands from the supply to the tool, such as {\"kind\": \"outlet\", …}");
-    JobLine line = JobLine.of(list, catalogue, remarks);
+    JobLine line = JobLine.of(list, catalogue, around, remarks);
+    Layout layout = line.layout(list);
+    Requirement.Builder requirement;
+    if (line.lines().isEmpty()) {
+      root.field("tool", "an object with name, air, pressure and inlet");
+      requirement = ofTool.orElseThrow().layout(layout);
+    } else {
+      if (tool.isPresent()) {
+        throw tool.get()
+            .wrong("stands beside the lines of a splitter, each of which tells its tool;"
+                + " leave it out, or put it into one of the lines");
+      }
+      toolName = line.lines().stream()
+          .map(each -> (each.count() == 1 ? "" : each.count() + " × ") + each.tool())
+          .collect(Collectors.joining(", "));
+      requirement = Requirement.forTools(layout);
+    }
     Optional<JobReceiver> receiver = JobReceiver.in(root, supplied, around, remarks);
     JobSupply supply = JobSupply.tell(
         supplied, line.regulator(), receiver.flatMap(JobReceiver::to), requirement, around);
     line.tell(requirement);
-    requirement.layout(line.layout(list));
     Optional<Field> conditions =
         root.find("conditions", "an object such as {\"place\": \"indoors\"}");
     if (conditions.isPresent()) {

@@ -37,8 +37,7 @@ public record JobLabel(Optional<String> number, Optional<LocalDate> date) {
     try {
       return LocalDate.parse(text.strip());
     } catch (DateTimeException e) {
-      throw new IllegalArgumentException(
-          "must be a day as year-month-day such as 2026-11-28", e);
+      throw new IllegalArgumentException("must be a day as year-month-day such as 2026-11-28", e);
     }
   }
 }

@@ -6,17 +6,21 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.airfit.air.AirState;
 import org.airfit.joint.End;
 import org.airfit.line.ConduitRange;
+import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.PressureUnit;
+import org.airfit.quantity.Range;
 import org.airfit.select.DeviceKind;
 import org.airfit.select.Layout;
 import org.airfit.select.Part;
 import org.airfit.select.Requirement;
 import org.airfit.select.Slot;
+import org.airfit.select.ToolLine;
 import org.jspecify.annotations.Nullable;
 
 /** The line of a job: what stands between the supply and the tool, in the order the air goes. */
@@ -36,6 +40,10 @@ final class JobLine {
   /** The reach of a hose while it is asked how long it may be: every hose has that. */
   private static final Length ANY = Length.of(0.1, LengthUnit.METRE);
 
+  /** What is accepted as the lines behind a splitter. */
+  private static final String LINES =
+      "a list such as [{\"count\": 3, \"tool\": {…}, \"line\": […]}]";
+
   /** What is accepted as the pressure behind a failed regulator. */
   static final String IF_FAILS =
       "what its maker says stands behind a failed one, such as \"8 bar(g)\"";
@@ -43,26 +51,46 @@ final class JobLine {
   private final PartsThere parts;
   private final ShopCatalogue catalogue;
   private final List<String> remarks;
-  private final Map<String, String> placeOf = new LinkedHashMap<>();
+  private final AirState around;
+  private final Map<String, String> placeOf;
+
+  /** What a slot is called that has no name of its own: behind its kind. */
+  private final String where;
+
   private final List<Slot> slots = new ArrayList<>();
   private @Nullable Entry regulator;
   private final List<Entry> pipes = new ArrayList<>();
   private @Nullable End outlet;
+  private final List<ToolLine> lines = new ArrayList<>();
   private @Nullable HoseQuestion question;
 
   /** An item of the line that core has no slot for, with its name. */
   record Entry(Field item, String name) {}
 
-  private JobLine(ShopCatalogue catalogue, List<String> remarks) {
+  private JobLine(ShopCatalogue catalogue, AirState around, List<String> remarks) {
     this.catalogue = catalogue;
     this.parts = new PartsThere(catalogue, remarks);
+    this.around = around;
     this.remarks = remarks;
+    this.placeOf = new LinkedHashMap<>();
+    this.where = "";
+  }
+
+  /** A line behind a splitter: names must differ from those of all others. */
+  private JobLine(JobLine before, String tool) {
+    this.catalogue = before.catalogue;
+    this.parts = before.parts;
+    this.around = before.around;
+    this.remarks = before.remarks;
+    this.placeOf = before.placeOf;
+    this.where = " to " + tool;
+    this.outlet = before.outlet;
   }
 
   /** Reads the list. */
-  static JobLine of(Field list, ShopCatalogue catalogue, List<String> remarks)
+  static JobLine of(Field list, ShopCatalogue catalogue, AirState around, List<String> remarks)
       throws WrongFileException {
-    JobLine line = new JobLine(catalogue, remarks);
+    JobLine line = new JobLine(catalogue, around, remarks);
     for (Field item : list.items()) {
       line.add(item);
     }
@@ -82,6 +110,7 @@ final class JobLine {
     List<String> kinds =
         new ArrayList<>(List.of(PIPE, OUTLET, COUPLING, PartFields.HOSE, WHIP_HOSE));
     kinds.add(PartFields.REGULATOR);
+    kinds.add(PartFields.SPLITTER);
     for (DeviceKind device : DeviceKind.values()) {
       kinds.add(device.toString());
     }
@@ -133,7 +162,12 @@ final class JobLine {
 
   /** What stands behind the outlet. */
   Layout layout(Field list) throws WrongFileException {
-    return list.build(() -> Layout.of(slots));
+    return list.build(() -> Layout.of(slots, lines));
+  }
+
+  /** The lines behind the last slot, each with its tool; empty where there is one tool. */
+  List<ToolLine> lines() {
+    return lines;
   }
 
   private void add(Field item) throws WrongFileException {
@@ -143,10 +177,15 @@ final class JobLine {
       addBeforeOutlet(item, kind, name);
       return;
     }
+    if (!lines.isEmpty()) {
+      throw item.wrong("stands behind a splitter with lines; put it into one of its lines");
+    }
     switch (kind) {
-      case PIPE, OUTLET ->
-        throw item.wrong("is " + (kind.equals(PIPE) ? "a pipe" : "an outlet")
-            + " behind the outlet, and the piping ends there; put it in front, or tell a hose");
+      case OUTLET ->
+        throw item.wrong("is an outlet behind the outlet; the line has one, put pipes behind it"
+            + " with the end that each has");
+      case PIPE -> slots.add(pipe(item, name));
+      case PartFields.SPLITTER -> slots.add(splitter(item, name));
       case COUPLING -> slots.add(coupling(item, name));
       case PartFields.HOSE, WHIP_HOSE -> slots.add(hose(item, kind.equals(WHIP_HOSE), name));
       case PartFields.REGULATOR -> slots.add(regulated(item, name));
@@ -178,7 +217,7 @@ final class JobLine {
   /** What an item is called: by its field, or by its kind, with a number where that is taken. */
   private String name(Field item, String kind) throws WrongFileException {
     Optional<Field> told = item.find(NAME, "what to call it");
-    String name = told.isPresent() ? told.get().text().strip() : kind;
+    String name = told.isPresent() ? told.get().text().strip() : kind + where;
     if (told.isPresent() && placeOf.containsKey(name)) {
       throw told.get()
           .wrong("\"" + name + "\" is the name of " + placeOf.get(name)
@@ -244,6 +283,60 @@ final class JobLine {
     return new Slot.Hose(name, reach, isWhip, there);
   }
 
+  private Slot pipe(Field item, String name) throws WrongFileException {
+    List<End> ends = parts.ends(item);
+    ConduitRange conduit = FlowFields.conduitRange(item);
+    return item.build(() -> Slot.pipe(name, conduit, ends.get(0), ends.get(1)));
+  }
+
+  /** A splitter with what others take from it, and the lines behind it. */
+  private Slot splitter(Field item, String name) throws WrongFileException {
+    Optional<Part.Splitter> there =
+        parts.find(item, PART, Part.Splitter.class, PartFields.SPLITTER, name);
+    Optional<Field> taken = item.find("othersTake", "the air that others take from it");
+    Optional<Range<FreeAirFlow>> others =
+        taken.isPresent() ? Optional.of(taken.get().range(FreeAirFlow::parse)) : Optional.empty();
+    Optional<Field> told = item.find("lines", LINES);
+    if (told.isPresent()) {
+      if (question != null) {
+        throw told.get()
+            .wrong(
+                "stands behind \"" + question.slot() + "\", of which something is asked, and that"
+                    + " is answered for one tool alone; give its reach, or make it a job of its own");
+      }
+      for (Field line : told.get().items()) {
+        lines.add(line(line));
+      }
+    } else if (others.isEmpty()) {
+      throw item.wrong("leads nowhere but to the tool; say its \"lines\", " + LINES
+          + ", or with \"othersTake\" what others take from it");
+    }
+    return item.build(() -> new Slot.Splitter(name, others, 0, there));
+  }
+
+  private ToolLine line(Field field) throws WrongFileException {
+    Field tool = field.field("tool", "an object with name, air, pressure and inlet");
+    JobLine behind = new JobLine(this, tool.field(NAME, "what the tool is").text());
+    for (Field item : field
+        .field("line", "a list of what stands from the splitter to the tool")
+        .items()) {
+      behind.add(item);
+    }
+    if (!behind.lines.isEmpty()) {
+      throw field.wrong("has a splitter with lines of its own; put all lines behind one splitter,"
+          + " or say what others take");
+    }
+    if (behind.question != null) {
+      throw field.wrong("asks something of \"" + behind.question.slot() + "\", and that is answered"
+          + " for one tool alone; give its reach, or make it a job of its own");
+    }
+    Optional<Field> count = field.find("count", "how many lines are alike, such as 3");
+    ToolLine line = JobTool.line(
+        tool, count.isPresent() ? count.get().wholeNumber() : 1, behind.slots, around, remarks);
+    field.requireNothingElse();
+    return line;
+  }
+
   /** How long a hose must be, where that is a length. */
   private static Optional<Length> reachTold(Field item) throws WrongFileException {
     Optional<Field> reach = item.find(REACH, ACCEPTED_REACH);
@@ -270,8 +363,9 @@ final class JobLine {
     }
     Field asked = asksLength ? reach.get() : bore.get();
     if (asksLength && bore.isPresent()) {
-      throw bore.get().wrong("asks for the least bore beside the longest hose: a wider hose may always be"
-          + " longer; give a reach in feet or metres, or leave out bore");
+      throw bore.get()
+          .wrong("asks for the least bore beside the longest hose: a wider hose may always be"
+              + " longer; give a reach in feet or metres, or leave out bore");
     }
     if (isThere) {
       throw asked.wrong("asks of a hose that is there and stays; leave out its part");

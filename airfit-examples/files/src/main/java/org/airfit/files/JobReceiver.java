@@ -50,33 +50,34 @@ public record JobReceiver(
   }
 
   /** Reads the receiver of a job; empty where it has none. */
-  static Optional<JobReceiver> in(
-      Field root, Field supplied, AirState around, List<String> remarks)
+  static Optional<JobReceiver> in(Field root, Field supplied, AirState around, List<String> remarks)
       throws WrongFileException {
-    Optional<Field> told =
-        root.find("receiver", "an object such as {\"volume\": \"80 US gal\", \"draws\": \"40 s\", …}");
+    Optional<Field> told = root.find(
+        "receiver", "an object such as {\"volume\": \"80 US gal\", \"draws\": \"40 s\", …}");
     if (told.isEmpty()) {
       return Optional.empty();
     }
     Field field = told.get();
-    Volume volume = field.field("volume", "a volume such as \"80 US gal\" or \"300 L\"")
-        .as(Volume::parse);
+    Volume volume =
+        field.field("volume", "a volume such as \"80 US gal\" or \"300 L\"").as(Volume::parse);
     Range<GaugePressure> stands = JobSupply.pressure(supplied);
     Optional<Field> begins = field.find("from", Accepted.GAUGE);
     GaugePressure from = begins.isPresent()
         ? begins.get().as(GaugePressure::parse)
         : stands.least(); // the worst: the compressor is just about to start
     if (begins.isPresent() && from.compareTo(stands.most()) > 0) {
-      throw begins.get().wrong("was " + begins.get().text().strip()
-          + ", above supply.pressure, which the receiver never gets beyond");
+      throw begins
+          .get()
+          .wrong("was " + begins.get().text().strip()
+              + ", above supply.pressure, which the receiver never gets beyond");
     }
     Optional<Field> least = field.find("to", Accepted.GAUGE);
     Optional<GaugePressure> to =
         least.isPresent() ? Optional.of(least.get().as(GaugePressure::parse)) : Optional.empty();
-    Duration draws = TimeField.of(
-        field.field("draws", "how long the tool runs at a time, such as \"40 s\""));
-    Duration every = TimeField.of(
-        field.field("every", "the time from draw to draw, such as \"10 min\""));
+    Duration draws =
+        TimeField.of(field.field("draws", "how long the tool runs at a time, such as \"40 s\""));
+    Duration every =
+        TimeField.of(field.field("every", "the time from draw to draw, such as \"10 min\""));
     Optional<Field> flow = field.find("compressor", "a flow such as \"15 scfm\"");
     Optional<Range<FreeAirFlow>> compressor = flow.isPresent()
         ? Optional.of(AirField.readings(flow.get(), flow.get().text(), around, remarks))
@@ -84,13 +85,18 @@ public record JobReceiver(
     field.requireNothingElse();
     JobReceiver receiver = new JobReceiver(volume, from, to, draws, every, compressor);
     if (least.isPresent() && to.orElseThrow().compareTo(from) >= 0) {
-      throw least.get().wrong("was " + least.get().text().strip()
-          + ", not below the pressure when a draw begins, "
-          + (begins.isPresent() ? begins.get().text().strip() : "the cut-in of supply.pressure"));
+      throw least
+          .get()
+          .wrong("was " + least.get().text().strip()
+              + ", not below the pressure when a draw begins, "
+              + (begins.isPresent()
+                  ? begins.get().text().strip()
+                  : "the cut-in of supply.pressure"));
     }
     if (every.compareTo(draws) <= 0) {
       throw field.wrong("draws " + field.field("draws", "").text().strip() + " at a time, every "
-          + field.field("every", "").text().strip() + ": from draw to draw it must be longer than a draw");
+          + field.field("every", "").text().strip()
+          + ": from draw to draw it must be longer than a draw");
     }
     if (!(volume.cubicMetres() > 0.0)) {
       throw field.wrong("has a volume of 0; give what is printed on it");

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.airfit.air.AirState;
+import org.airfit.joint.End;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Range;
@@ -12,6 +13,8 @@ import org.airfit.safety.Medium;
 import org.airfit.select.Environment;
 import org.airfit.select.Lubrication;
 import org.airfit.select.Requirement;
+import org.airfit.select.Slot;
+import org.airfit.select.ToolLine;
 
 /** The tool of a job, and the conditions it works in. */
 final class JobTool {
@@ -24,7 +27,8 @@ final class JobTool {
     Optional<MarkingField> marked = MarkingField.in(tool);
     Range<FreeAirFlow> air = AirField.of(tool, marked, around, remarks);
     Range<GaugePressure> pressure = MarkingField.pressure(tool, marked, remarks);
-    Field least = tool.find("pressure").or(() -> marked.map(MarkingField::field)).orElse(tool);
+    Field least =
+        tool.find("pressure").or(() -> marked.map(MarkingField::field)).orElse(tool);
     Requirement.Builder requirement = least.build(() -> Requirement.forTool(air, pressure));
     requirement.toolInlet(EndField.in(tool.field("inlet", Accepted.END), remarks));
     Optional<Field> rating = tool.find("notAbove", Accepted.GAUGE);
@@ -59,6 +63,43 @@ final class JobTool {
     }
     tool.requireNothingElse();
     return requirement;
+  }
+
+  /** A line to a tool, or several that are alike. */
+  static ToolLine line(
+      Field tool, int count, List<Slot> slots, AirState around, List<String> remarks)
+      throws WrongFileException {
+    String name = tool.field("name", "what the tool is").text();
+    Optional<MarkingField> marked = MarkingField.in(tool);
+    Range<FreeAirFlow> air = AirField.of(tool, marked, around, remarks);
+    Range<GaugePressure> pressure = MarkingField.pressure(tool, marked, remarks);
+    End inlet = EndField.in(tool.field("inlet", Accepted.END), remarks);
+    ToolLine line =
+        tool.build(() -> ToolLine.to(name, air, pressure, inlet, slots).alike(count));
+    Optional<Field> rating = tool.find("notAbove", Accepted.GAUGE);
+    if (rating.isPresent()) {
+      ToolLine before = line;
+      GaugePressure highest = rating.get().as(GaugePressure::parse);
+      line = rating.get().build(() -> before.withToolRating(highest));
+    } else {
+      line = marked.flatMap(MarkingField::allowed).map(line::withToolRating).orElse(line);
+    }
+    line = tool.flag("hammers") ? line.withImpactTool() : line;
+    line = tool.flag("whipHose") ? line.withOwnWhipHose() : line;
+    line = tool.flag("feedsFasteners") ? line.withAutomaticFeed() : line;
+    line = tool.flag("blasts") ? line.withBlasting() : line;
+    line = tool.flag("paints") ? line.withPainting() : line;
+    boolean cleans = tool.flag("cleans");
+    Optional<Field> blocked = tool.find("atBlockedNozzle", Accepted.GAUGE);
+    if (blocked.isPresent()) {
+      ToolLine before = line;
+      GaugePressure deadEnd = blocked.get().as(GaugePressure::parse);
+      line = blocked.get().build(() -> before.withBlowGun(deadEnd));
+    } else if (cleans) {
+      line = line.withBlowGun();
+    }
+    tool.requireNothingElse();
+    return line;
   }
 
   /** Tells the conditions. */

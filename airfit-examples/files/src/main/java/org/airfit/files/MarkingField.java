@@ -49,8 +49,8 @@ final class MarkingField {
   /** What a complaint says first of something that a marking does not tell. */
   static String besides(Optional<MarkingField> marked, String what) {
     return marked
-        .map(it -> "the " + what + ", as the marking \"" + Printable.line(it.typed())
-            + "\" tells none: ")
+        .map(it ->
+            "the " + what + ", as the marking \"" + Printable.line(it.typed()) + "\" tells none: ")
         .orElse("");
   }
 
@@ -83,8 +83,7 @@ final class MarkingField {
     Optional<Field> told = tool.find("pressure", Accepted.GAUGE);
     if (needed.isPresent()) {
       if (told.isPresent()) {
-        throw told
-            .get()
+        throw told.get()
             .wrong("stands beside a marking that tells the pressure; keep one of the two");
       }
       return Range.exactly(needed.get());

@@ -21,8 +21,8 @@ import org.airfit.select.PartFacts;
  */
 final class OldHose {
 
-  private static final Pattern LENGTH =
-      Pattern.compile("(?i),? *([0-9]+(?:[.][0-9]+)? *(?:ft|foot|feet|m|metres?|meters?)) *(?:long)?(?=,|$)");
+  private static final Pattern LENGTH = Pattern.compile(
+      "(?i),? *([0-9]+(?:[.][0-9]+)? *(?:ft|foot|feet|m|metres?|meters?)) *(?:long)?(?=,|$)");
 
   private OldHose() {}
 

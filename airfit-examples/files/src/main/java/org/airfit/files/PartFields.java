@@ -33,6 +33,7 @@ final class PartFields {
   static final String HOSE = "hose";
   static final String ADAPTER = "adapter";
   static final String REGULATOR = "regulator";
+  static final String SPLITTER = "splitter";
 
   private static final String CAPACITY =
       "a rating such as \"Cv 1.4\", or an object with conductance, see docs/job-file.md";
@@ -53,7 +54,7 @@ final class PartFields {
 
   /** The words for what a part can be. */
   static List<String> kinds() {
-    List<String> kinds = new ArrayList<>(List.of(SOCKET, PLUG, HOSE, ADAPTER, REGULATOR));
+    List<String> kinds = new ArrayList<>(List.of(SOCKET, PLUG, HOSE, ADAPTER, REGULATOR, SPLITTER));
     for (DeviceKind device : DeviceKind.values()) {
       kinds.add(device.toString());
     }
@@ -94,6 +95,7 @@ final class PartFields {
       case HOSE -> hose(item, facts);
       case ADAPTER -> adapter(item, facts);
       case REGULATOR -> regulator(item, facts);
+      case SPLITTER -> splitter(item, facts);
       default -> device(item, DeviceKind.parse(kind), facts);
     };
   }
@@ -154,6 +156,17 @@ final class PartFields {
         () -> new Part.Regulator(facts, capacity, droop.by(), droop.atFlow(), end, other));
   }
 
+  private Part splitter(Field item, PartFacts facts) throws WrongFileException {
+    End end = end(item);
+    List<End> outlets = new ArrayList<>();
+    Field told = item.field("outlets", "a list of its ends towards the lines, at least two");
+    for (Field outlet : told.items()) {
+      outlets.add(EndField.in(outlet, remarks));
+    }
+    CapacityRange capacity = capacity(item);
+    return told.build(() -> new Part.Splitter(facts, capacity, end, outlets));
+  }
+
   /** By how much less a regulator holds while air flows. */
   record Droop(PressureDrop by, FreeAirFlow atFlow) {
 
@@ -195,12 +208,12 @@ final class PartFields {
     return id;
   }
 
-  private End end(Field item) throws WrongFileException {
+  End end(Field item) throws WrongFileException {
     return EndField.in(item.field("end", Accepted.END), remarks);
   }
 
   /** The end towards the tool; the same as the other where it was left out. */
-  private End otherEnd(Field item, End end) throws WrongFileException {
+  End otherEnd(Field item, End end) throws WrongFileException {
     Optional<Field> other = item.find("otherEnd", Accepted.END);
     return other.isPresent() ? EndField.in(other.get(), remarks) : end;
   }

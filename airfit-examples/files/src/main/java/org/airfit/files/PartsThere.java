@@ -2,6 +2,7 @@ package org.airfit.files;
 
 import java.util.List;
 import java.util.Optional;
+import org.airfit.joint.End;
 import org.airfit.quantity.Length;
 import org.airfit.select.Part;
 import org.airfit.select.PartFacts;
@@ -77,6 +78,12 @@ final class PartsThere {
             && !device.kind().toString().equals(kind));
   }
 
+  /** The ends of piping that is there. */
+  List<End> ends(Field item) throws WrongFileException {
+    End end = reader.end(item);
+    return List.of(end, reader.otherEnd(item, end));
+  }
+
   /** A part as one that the customer has, whatever the catalogue says of it. */
   private static Part existing(Part part) {
     PartFacts facts = part.facts().asExisting();
@@ -95,6 +102,9 @@ final class PartsThere {
     }
     if (part instanceof Part.Device it) {
       return new Part.Device(facts, it.kind(), it.capacityRange(), it.upstream(), it.downstream());
+    }
+    if (part instanceof Part.Splitter it) {
+      return new Part.Splitter(facts, it.capacityRange(), it.upstream(), it.outlets());
     }
     Part.Adapter it = (Part.Adapter) part;
     return new Part.Adapter(facts, it.one(), it.other(), it.conduit());

@@ -103,6 +103,11 @@ class JobSchemaTest {
             "capacity": {"conductance": "8 dm3/(s bar)", "criticalPressureRatio": 0.3}}},
          {"kind": "filter", "device": 0,
           "part": {"end": "1/4 NPT female", "deviceData": 0,
+            "capacity": {"conductance": "8 dm3/(s bar)", "criticalPressureRatio": 0.3}}},
+         {"kind": "pipe", "name": "e", "bore": "20.9 mm", "length": "3 m", "roughness": "0.045 mm",
+          "end": "1/4 NPT male", "behind": 0},
+         {"kind": "splitter", "othersTake": "10 scfm", "splitter": 0,
+          "part": {"end": "1/4 NPT female", "outlets": ["1/4 NPT female", "1/4 NPT male"], "splitterData": 0,
             "capacity": {"conductance": "8 dm3/(s bar)", "criticalPressureRatio": 0.3}}}
        ],
        "tool": {"name": "d", "air": "22 scfm", "pressure": "70 psig", "inlet": "1/4 NPT female", "tool": 0},
@@ -132,6 +137,9 @@ class JobSchemaTest {
       "regulatorData",
       "device",
       "deviceData",
+      "behind",
+      "splitter",
+      "splitterData",
       "tool",
       "conditions",
       "rules",
@@ -155,7 +163,7 @@ class JobSchemaTest {
   @Test
   void the_whole_job_is_one_by_reader_and_schema() throws Exception {
     assertThat(faults(whole(""))).isEmpty();
-    assertThat(read(whole("")).requirement().layout().slots()).hasSize(4);
+    assertThat(read(whole("")).requirement().layout().slots()).hasSize(6);
   }
 
   /** What the reader accepts in an object, by its own complaint, is what the schema has there. */
@@ -166,7 +174,6 @@ class JobSchemaTest {
     "thread, $defs/thread",
     "supply, properties/supply",
     "receiver, properties/receiver",
-    "pipe, $defs/pipe",
     "outlet, $defs/outlet",
     "coupling, $defs/coupling",
     "socketData, $defs/socketData",
@@ -176,6 +183,8 @@ class JobSchemaTest {
     "regulatorData, $defs/regulatorData",
     "device, $defs/device",
     "deviceData, $defs/deviceData",
+    "splitter, $defs/splitter",
+    "splitterData, $defs/splitterData",
     "tool, properties/tool",
     "conditions, properties/conditions",
     "rules, properties/rules",
@@ -209,8 +218,8 @@ class JobSchemaTest {
   @Test
   void a_hose_may_be_asked_about_by_reader_and_schema() throws Exception {
     String slot = "\"reach\": \"10 m\"";
-    String whole = whole("").replaceFirst(
-        "(?s),\\s*\"part\": \\{\"hose\": \"3/8 in\".*?\\}\\}", "}");
+    String whole =
+        whole("").replaceFirst("(?s),\\s*\"part\": \\{\"hose\": \"3/8 in\".*?\\}\\}", "}");
     assertThat(whole).contains(slot + "}");
     String longest = whole.replace(slot, "\"reach\": \"longest\"");
     assertThat(faults(longest)).isEmpty();
@@ -226,14 +235,24 @@ class JobSchemaTest {
   /** The reader asks a regulator that stands first for other things than one behind the outlet. */
   @Test
   void the_schema_has_both_forms_of_a_regulator_in_one() throws Exception {
-    Set<String> both = accepted("first");
-    both.addAll(accepted("regulator"));
+    requireBoth("first", "regulator", "regulator");
+  }
+
+  /** Behind the outlet a pipe has ends too. */
+  @Test
+  void the_schema_has_both_forms_of_a_pipe_in_one() throws Exception {
+    requireBoth("pipe", "behind", "pipe");
+  }
+
+  private static void requireBoth(String one, String other, String kind) throws Exception {
+    Set<String> both = accepted(one);
+    both.addAll(accepted(other));
     Set<String> properties = new TreeSet<>();
     JsonMapper.builder()
         .build()
         .readTree(text())
         .get("$defs")
-        .get("regulator")
+        .get(kind)
         .get("properties")
         .fieldNames()
         .forEachRemaining(properties::add);

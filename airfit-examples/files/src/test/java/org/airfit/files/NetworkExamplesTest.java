@@ -40,9 +40,7 @@ class NetworkExamplesTest {
     assertThat(solved.idleSupplies())
         .extracting(SupplyFlow::node)
         .containsExactly("south room", "shed");
-    assertThat(solved.deadLegs())
-        .extracting(BranchFlow::name)
-        .containsExactly("old shop");
+    assertThat(solved.deadLegs()).extracting(BranchFlow::name).containsExactly("old shop");
     assertThat(solved.standingBy())
         .extracting(BranchFlow::name)
         .containsExactly("south header", "shed header");

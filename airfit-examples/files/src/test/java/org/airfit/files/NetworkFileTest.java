@@ -85,9 +85,7 @@ class NetworkFileTest {
           ofCsv("rooms.csv", String.format(TWO_ROOMS, told)).network().solve();
       assertThat(solved.idleSupplies()).extracting(SupplyFlow::node).containsExactly("cellar");
       assertThat(solved.deadLegs()).isEmpty();
-      assertThat(solved.standingBy())
-          .extracting(BranchFlow::name)
-          .containsExactly("cellar pipe");
+      assertThat(solved.standingBy()).extracting(BranchFlow::name).containsExactly("cellar pipe");
     }
     NetworkResult.Solved open = (NetworkResult.Solved)
         ofCsv("rooms.csv", String.format(TWO_ROOMS, "no")).network().solve();

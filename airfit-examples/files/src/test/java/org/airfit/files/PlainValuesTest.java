@@ -169,6 +169,7 @@ class PlainValuesTest {
         read.branches(),
         drops,
         read.leaks(),
+        read.supplyNames(),
         read.units());
     drops.clear();
     assertThat(job.drops()).isEqualTo(read.drops()).hasSize(6);

@@ -232,7 +232,8 @@ class TypistTest {
     assertThat(remarks()).noneMatch(remark -> remark.contains("bore"));
     assertThat(remarks("\"bore\": \"20.9 mm\"", "\"bore\": \"0.82 ft\""))
         .anyMatch(remark -> remark.startsWith("\"0.82 ft\" in line[")
-            && remark.contains("is a bore of 9.84 in (249.9 mm), wider than a run to one tool ever is"));
+            && remark.contains(
+                "is a bore of 9.84 in (249.9 mm), wider than a run to one tool ever is"));
   }
 
   /** The second never sees more than the first leaves. */

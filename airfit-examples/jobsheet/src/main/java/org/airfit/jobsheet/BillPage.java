@@ -76,7 +76,8 @@ final class BillPage {
   /** The currency of the shop's settings, if the prices are in it; otherwise each amount tells its own. */
   private static Optional<String> currency(BillOfMaterials bill, Optional<Shop> shop) {
     return shop.flatMap(Shop::currency)
-        .filter(letters -> bill.total().filter(total -> total.currency().equals(letters)).isPresent());
+        .filter(letters ->
+            bill.total().filter(total -> total.currency().equals(letters)).isPresent());
   }
 
   /** Writes the bill with its reasons. */
@@ -84,8 +85,7 @@ final class BillPage {
     out.append("<table>\n<thead><tr><th scope=\"col\">pieces</th><th scope=\"col\">part</th>")
         .append("<th scope=\"col\">what</th><th scope=\"col\">why</th></tr></thead>\n<tbody>\n");
     for (BillLine line : bill.lines()) {
-      out.append("<tr><td>")
-          .append(line.existing() ? "there" : Integer.toString(line.quantity()));
+      out.append("<tr><td>").append(line.existing() ? "there" : Integer.toString(line.quantity()));
       out.append("</td><td class=\"id\">").append(Html.escaped(BillText.id(line)));
       out.append("</td><th scope=\"row\">").append(Html.shown(line.name()));
       out.append("</th><td>").append(Html.shown(line.reason()));

@@ -49,7 +49,8 @@ final class BillPlaces {
     List<String> sides = new ArrayList<>(List.of(joint.where().split(" to ", 2)));
     return sides.size() == 2
         ? side(sides.get(0), joint.upstream()) + " to " + side(sides.get(1), joint.downstream())
-        : joint.where() + ": " + joint.upstream().label() + " to " + joint.downstream().label();
+        : joint.where() + ": " + joint.upstream().label() + " to "
+            + joint.downstream().label();
   }
 
   private static String side(String name, End end) {

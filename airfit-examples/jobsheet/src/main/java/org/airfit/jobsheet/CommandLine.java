@@ -76,8 +76,7 @@ final class CommandLine {
   static Path beside(Path page, String addition) {
     String name = String.valueOf(page.getFileName());
     int point = name.lastIndexOf('.');
-    return page.resolveSibling(point <= 0
-        ? name + addition
-        : name.substring(0, point) + addition + name.substring(point));
+    return page.resolveSibling(
+        point <= 0 ? name + addition : name.substring(0, point) + addition + name.substring(point));
   }
 }

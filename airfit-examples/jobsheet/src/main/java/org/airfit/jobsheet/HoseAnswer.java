@@ -69,8 +69,7 @@ public record HoseAnswer(HoseQuestion question, Requirement requirement, Selecti
     }
     for (Length length : lengths) {
       Requirement reaching = reaching(question, job, length);
-      HoseAnswer answer =
-          new HoseAnswer(question, reaching, Selection.of(reaching, catalogue));
+      HoseAnswer answer = new HoseAnswer(question, reaching, Selection.of(reaching, catalogue));
       if (answer.fits()) {
         return answer;
       }
@@ -104,9 +103,7 @@ public record HoseAnswer(HoseQuestion question, Requirement requirement, Selecti
               || hose.bore().nominal().equals(bore))
           .toList();
       HoseAnswer answer = new HoseAnswer(
-          question,
-          job,
-          Selection.of(job, Catalogue.of(kept, catalogue.accessories())));
+          question, job, Selection.of(job, Catalogue.of(kept, catalogue.accessories())));
       if (answer.fits()) {
         return answer;
       }
@@ -139,11 +136,10 @@ public record HoseAnswer(HoseQuestion question, Requirement requirement, Selecti
     Proposal proposal = best.get();
     Part.Hose hose = proposal.hose(question.slot());
     List<String> sentences = new ArrayList<>();
-    sentences.add(
-        (question.asked() == Asked.LONGEST
-                ? "The longest hose of the catalogue that leaves the tool its pressure is "
-                : "The narrowest hose of the catalogue that leaves the tool its pressure is ")
-            + hose.name() + ".");
+    sentences.add((question.asked() == Asked.LONGEST
+            ? "The longest hose of the catalogue that leaves the tool its pressure is "
+            : "The narrowest hose of the catalogue that leaves the tool its pressure is ")
+        + hose.name() + ".");
     bySize(proposal, units).ifPresent(sentences::add);
     return List.copyOf(sentences);
   }
@@ -158,19 +154,17 @@ public record HoseAnswer(HoseQuestion question, Requirement requirement, Selecti
     if (question.asked() == Asked.LONGEST) {
       String longest = LongestHose.inWords(
           LongestHose.ofEverySize(
-              run,
-              element.get(),
-              proposal.result().massFlow(),
-              requirement.least(),
-              units),
+              run, element.get(), proposal.result().massFlow(), requirement.least(), units),
           units);
-      return Optional.of("By the bore that its name says, between the other parts proposed: " + longest);
+      return Optional.of(
+          "By the bore that its name says, between the other parts proposed: " + longest);
     }
     String tried = WiderHose.inWords(
         WiderHose.triedFromNarrowest(
             run, element.get(), proposal.result().massFlow(), requirement.least(), units),
         units);
-    return Optional.of("Every size between the other parts proposed, with the length of that hose: " + tried);
+    return Optional.of(
+        "Every size between the other parts proposed, with the length of that hose: " + tried);
   }
 
   /** What the hose is called in the run: a second hose of one name has a number behind it. */

@@ -10,9 +10,9 @@ import org.airfit.plug.Dimension;
 final class Html {
 
   /** The symbols of a plug's sizes, such as "D_c": no other text has a letter, a line and a letter. */
-  private static final Pattern SYMBOL = Pattern.compile("\\b(" + Arrays.stream(Dimension.values())
-      .map(Dimension::symbol)
-      .collect(Collectors.joining("|")) + ")\\b");
+  private static final Pattern SYMBOL = Pattern.compile("\\b("
+      + Arrays.stream(Dimension.values()).map(Dimension::symbol).collect(Collectors.joining("|"))
+      + ")\\b");
 
   private Html() {}
 
@@ -41,7 +41,11 @@ final class Html {
 
   /** Writes a list of facts: a name and what is said of it. */
   static void fact(StringBuilder out, String name, String said) {
-    out.append("<dt>").append(shown(name)).append("</dt><dd>").append(shown(said)).append("</dd>\n");
+    out.append("<dt>")
+        .append(shown(name))
+        .append("</dt><dd>")
+        .append(shown(said))
+        .append("</dd>\n");
   }
 
   /** Begins a page that needs nothing but itself; its top stands open. */

@@ -82,12 +82,12 @@ final class InWords {
             .orElse("not chosen before the plug is known")));
     sheet
         .hose()
-        .ifPresent(hose -> lines.add(
-            new Answer(hose.title(), String.join(" ", hose.sentences(sheet.units())))));
+        .ifPresent(hose ->
+            lines.add(new Answer(hose.title(), String.join(" ", hose.sentences(sheet.units())))));
     sheet
         .receiver()
-        .ifPresent(receiver -> lines.add(
-            new Answer("Receiver", String.join(" ", receiver.sentences(sheet.units())))));
+        .ifPresent(receiver ->
+            lines.add(new Answer("Receiver", String.join(" ", receiver.sentences(sheet.units())))));
     sheet
         .selection()
         .flatMap(InWords::shown)
@@ -105,8 +105,7 @@ final class InWords {
   static List<Answer> readOtherwise(JobSheet sheet) {
     List<Answer> lines = new ArrayList<>();
     readOtherwise(lines, "In the job", sheet.job().remarks(), MOST_OF_JOB);
-    readOtherwise(
-        lines, "In the catalogue", sheet.job().catalogue().remarks(), MOST_OF_CATALOGUE);
+    readOtherwise(lines, "In the catalogue", sheet.job().catalogue().remarks(), MOST_OF_CATALOGUE);
     return lines;
   }
 
@@ -176,11 +175,19 @@ final class InWords {
 
   /** What arrives with parts, against what is needed, in a sentence; both ends where it depends on what is not known. */
   static String arrives(Proposal proposal, JobSheet sheet) {
+    return proposal.toEachTool().stream()
+        .map(way -> way.requirement().way().map(name -> capital(name) + ": ").orElse("")
+            + arrivesAtOne(way, sheet))
+        .collect(Collectors.joining(" "));
+  }
+
+  private static String arrivesAtOne(Proposal proposal, JobSheet sheet) {
+    Requirement job = proposal.requirement();
     boolean depends = proposal.findings().stream()
-        .anyMatch(finding ->
-            finding.rule() == Rule.AIR_AT_TOOL && finding.outcome() == RuleOutcome.OPEN);
+        .anyMatch(
+            finding -> finding.rule() == Rule.AIR_AT_TOOL && finding.outcome() == RuleOutcome.OPEN);
     if (!depends) {
-      return arrives(proposal.result(), sheet);
+      return arrives(proposal.result(), job, sheet.units());
     }
     UnitSystem units = sheet.units();
     return "It depends on what is not known: at the tool from "
@@ -192,16 +199,16 @@ final class InWords {
             .resultAtBest()
             .<String>fold(delivered -> units.sayBoth(delivered.atToolGauge()), starved -> "nothing")
         + ", needed "
-        + (sheet.requirement().leastRange().isExact()
-            ? ""
-            : units.say(sheet.requirement().leastRange().least()) + " to ")
-        + units.sayBoth(sheet.requirement().least()) + ".";
+        + (job.leastRange().isExact() ? "" : units.say(job.leastRange().least()) + " to ")
+        + units.sayBoth(job.least()) + ".";
   }
 
   /** What arrives, against what is needed, in a sentence; of a range, what its worst end leaves. */
   static String arrives(RunResult result, JobSheet sheet) {
-    UnitSystem units = sheet.units();
-    Requirement job = sheet.requirement();
+    return arrives(result, sheet.requirement(), sheet.units());
+  }
+
+  private static String arrives(RunResult result, Requirement job, UnitSystem units) {
     GaugePressure least = job.least();
     boolean isEnough =
         result.fold(delivered -> delivered.atToolGauge().compareTo(least) >= 0, starved -> false);
@@ -215,7 +222,28 @@ final class InWords {
                 + (delivered.atToolGauge().compareTo(least) >= 0 ? "enough." : "too little."),
             starved -> "The tool starves: " + starved.element()
                 + " does not let that air through. With the outlet wide open it" + " passes "
-                + units.sayBoth(freeAir(starved.largest(), sheet)) + ".");
+                + units.sayBoth(freeAir(starved.largest(), job)) + ".");
+  }
+
+  /** The same of each tool of a proposal, while all others work. */
+  static String carries(JobSheet sheet, Proposal proposal) {
+    if (!proposal.requirement().isOfSeveralTools()) {
+      return carries(sheet, proposal.run());
+    }
+    UnitSystem units = sheet.units();
+    List<String> each = new ArrayList<>();
+    for (Proposal way : proposal.toEachTool()) {
+      Requirement job = way.requirement();
+      String least = units.sayBoth(job.least());
+      each.add(capital(job.way().orElseThrow()) + ": the tool takes " + units.sayBoth(job.demand())
+          + " of free air. "
+          + way.run()
+              .largestFlow(job.least())
+              .map(most -> "At " + least + " it can have up to "
+                  + units.sayBoth(freeAir(most.massFlow(), job)) + " while the others work.")
+              .orElse("Less than " + least + " is left for it while the others work."));
+    }
+    return String.join(" ", each);
   }
 
   /** What the run carries at the pressure the tool needs, against what the tool takes. */
@@ -226,7 +254,7 @@ final class InWords {
     String least = units.sayBoth(sheet.requirement().least());
     return run.largestFlow(sheet.requirement().least())
         .map(most -> takes + "At " + least + " this run carries up to "
-            + units.sayBoth(freeAir(most.massFlow(), sheet)) + ".")
+            + units.sayBoth(freeAir(most.massFlow(), sheet.requirement())) + ".")
         .orElse(takes + "The supply itself stands below the " + least + " the tool needs.");
   }
 
@@ -254,8 +282,8 @@ final class InWords {
   }
 
   /** A flow counted as the tool's was typed. */
-  private static FreeAirFlow freeAir(MassFlow flow, JobSheet sheet) {
-    return FreeAirFlow.from(flow, sheet.requirement().demand().reference());
+  private static FreeAirFlow freeAir(MassFlow flow, Requirement job) {
+    return FreeAirFlow.from(flow, job.demand().reference());
   }
 
   /** What the rules say of a proposal with that outcome. */
@@ -334,10 +362,7 @@ final class InWords {
     all.add(SafetyRules.usFederal().reminder(DEPRESSURISE));
     sheet.plug().map(Identification::cautions).ifPresent(all::addAll);
     sheet.socket().ifPresent(socket -> all.addAll(socket.cautions()));
-    sheet
-        .receiver()
-        .flatMap(ReceiverAnswer::use)
-        .ifPresent(use -> all.addAll(use.cautions()));
+    sheet.receiver().flatMap(ReceiverAnswer::use).ifPresent(use -> all.addAll(use.cautions()));
     for (Caution caution : now) {
       all.add(with.contains(caution) ? caution : of("now", caution));
     }

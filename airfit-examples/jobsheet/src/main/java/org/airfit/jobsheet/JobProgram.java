@@ -16,9 +16,9 @@ import org.airfit.files.Refusal;
 final class JobProgram {
 
   private static final String USAGE =
-      "give a job file, and where the page should go if not beside you: JOB.json [PAGE.html]; for a network sheet:"
-          + " network NETWORK.csv [PAGE.html]; to check a reference set: set SET.csv|SET.json [OUT]; for what goes between"
-          + " two ends: joint END END; to be asked: interview [START.json] CATALOGUE.json NEW-JOB.json";
+      "give a job file, and where the page should go if not beside you: JOB.json [PAGE.html]; what"
+          + " it rests on goes beside it; for a network sheet: network NETWORK.csv [PAGE.html]; to check a"
+          + " reference set: set SET.csv|SET.json [OUT]; for what goes between two ends: joint END END; to be asked: interview [START.json] CATALOGUE.json NEW-JOB.json";
 
   private JobProgram() {}
 
@@ -48,7 +48,8 @@ final class JobProgram {
       Disk.requireOther(reasons, files);
       JobSheet sheet = JobSheet.of(read);
       String text = TextSheet.of(sheet);
-      Disk.write(page, PageSheet.of(sheet, head, Optional.of(String.valueOf(reasons.getFileName()))));
+      Disk.write(
+          page, PageSheet.of(sheet, head, Optional.of(String.valueOf(reasons.getFileName()))));
       Disk.write(reasons, PageReasons.of(sheet, head));
       out.print(text);
       out.println("To hand over: " + CommandLine.shown(page));

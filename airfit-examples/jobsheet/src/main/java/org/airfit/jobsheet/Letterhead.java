@@ -47,10 +47,8 @@ public record Letterhead(Optional<Shop> shop, Optional<String> number, Optional<
 
   /** Until when the offer holds, in words; empty where the shop promises nothing. */
   Optional<String> validity() {
-    return shop
-        .flatMap(Shop::validDays)
-        .map(days -> date
-            .map(day -> day.plusDays(days).toString())
+    return shop.flatMap(Shop::validDays)
+        .map(days -> date.map(day -> day.plusDays(days).toString())
             .orElse(days + (days == 1 ? " day" : " days") + " from the date"));
   }
 

@@ -84,7 +84,8 @@ public final class NetworkPage {
     out.append("<section class=\"care\">\n");
     element("h2", "Before anyone works on it");
     List<Caution> cautions = sheet.cautions();
-    element("p class=\"first\"", cautions.get(0).title() + ". " + cautions.get(0).text());
+    element(
+        "p class=\"first\"", cautions.get(0).title() + ". " + cautions.get(0).text());
     out.append("<div class=\"cautions\">\n");
     for (Caution caution : cautions.subList(1, cautions.size())) {
       out.append("<p><strong>").append(escaped(caution.title())).append(".</strong> ");
@@ -186,7 +187,7 @@ public final class NetworkPage {
           + (branch.flow().chokes() ? " (chokes)" : "")
           + (branch.flow().dead() ? " (dead leg)" : "")
           + (branch.flow().standsBy() ? " (stands by)" : "")
-            + (branch.flow().shut() ? " (shut)" : ""));
+          + (branch.flow().shut() ? " (shut)" : ""));
       cell(branch.velocity().isPresent() && isMain(branch) ? branch.flow().to() : "", false);
       cell(free(sheet, branch.flow().massFlow()), true);
       cell(

@@ -290,8 +290,7 @@ public record NetworkSheet(
   private boolean setsDown(NetworkJob.Branch branch, BranchFlow flow) {
     return branch
         .regulator()
-        .filter(regulator ->
-            !regulator.isWideOpen(flow.massFlow(), job.supply().at(flow.inlet())))
+        .filter(regulator -> !regulator.isWideOpen(flow.massFlow(), job.supply().at(flow.inlet())))
         .isPresent();
   }
 

@@ -7,7 +7,6 @@ import java.util.stream.Collectors;
 import org.airfit.files.NetworkJob;
 import org.airfit.network.BranchFlow;
 import org.airfit.network.NetworkResult;
-import org.airfit.network.SupplyFlow;
 import org.airfit.quantity.PressureDrop;
 
 /** The sentences of a network sheet that text and page share. */

@@ -22,7 +22,9 @@ final class PageFound {
   static List<Answer> found(JobSheet sheet) {
     List<Answer> lines = new ArrayList<>();
     sheet.plug().ifPresent(plug -> lines.add(new Answer("Plug", plugIs(plug, sheet))));
-    sheet.socket().ifPresent(socket -> lines.add(new Answer("Plug", "Not at hand: only a socket.")));
+    sheet
+        .socket()
+        .ifPresent(socket -> lines.add(new Answer("Plug", "Not at hand: only a socket.")));
     sheet
         .thread()
         .ifPresent(thread -> lines.add(
@@ -42,27 +44,26 @@ final class PageFound {
         sheet
             .selection()
             .map(selection -> selection.<String>fold(
-                fitting -> InWords.arrives(fitting.best(), sheet)
-                    + InWords.beyondTheModel(sheet),
+                fitting -> InWords.arrives(fitting.best(), sheet) + InWords.beyondTheModel(sheet),
                 nothing -> "Nothing in the catalogue fits. "
                     + String.join(" ", nothing.toGive(sheet.units()))
                     + InWords.beyondTheModel(sheet)))
             .orElse("Not chosen before the plug is known.")));
     sheet
         .hose()
-        .ifPresent(hose -> lines.add(
-            new Answer(hose.title(), String.join(" ", hose.sentences(sheet.units())))));
+        .ifPresent(hose ->
+            lines.add(new Answer(hose.title(), String.join(" ", hose.sentences(sheet.units())))));
     sheet
         .receiver()
-        .ifPresent(receiver -> lines.add(
-            new Answer("Receiver", String.join(" ", receiver.sentences(sheet.units())))));
+        .ifPresent(receiver ->
+            lines.add(new Answer("Receiver", String.join(" ", receiver.sentences(sheet.units())))));
     proposal(sheet)
-        .ifPresent(proposal -> InWords.findings(proposal, sheet, RuleOutcome.MET_WHILE_REGULATED)
-            .stream()
-            .map(Finding::reason)
-            .filter(reason -> InWords.cautions(sheet).stream()
-                .noneMatch(caution -> caution.text().contains(reason)))
-            .forEach(reason -> lines.add(new Answer("Regulator", reason))));
+        .ifPresent(proposal ->
+            InWords.findings(proposal, sheet, RuleOutcome.MET_WHILE_REGULATED).stream()
+                .map(Finding::reason)
+                .filter(reason -> InWords.cautions(sheet).stream()
+                    .noneMatch(caution -> caution.text().contains(reason)))
+                .forEach(reason -> lines.add(new Answer("Regulator", reason))));
     return lines;
   }
 
@@ -70,15 +71,16 @@ final class PageFound {
   static Optional<Proposal> proposal(JobSheet sheet) {
     return sheet
         .selection()
-        .flatMap(
-            selection -> selection.fold(fitting -> Optional.of(fitting.best()), nothing -> Optional.empty()));
+        .flatMap(selection ->
+            selection.fold(fitting -> Optional.of(fitting.best()), nothing -> Optional.empty()));
   }
 
   private static String plugIs(Identification plug, JobSheet sheet) {
     String first = sentences(plug, sheet)[0];
     return switch (plug.verdict()) {
       case IDENTIFIED -> first;
-      case CANDIDATE -> "Most likely " + first + " Not proven: try the halves with the pressure off.";
+      case CANDIDATE ->
+        "Most likely " + first + " Not proven: try the halves with the pressure off.";
       case AMBIGUOUS -> "Not settled: " + first;
       case NO_MATCH -> "None of those known here: " + first;
       case INSUFFICIENT_DATA -> first;
@@ -103,7 +105,11 @@ final class PageFound {
   /** What must be asked, measured or tried before all is settled, each once. */
   static List<String> open(JobSheet sheet) {
     Set<String> open = new LinkedHashSet<>();
-    sheet.plug().map(plug -> sentences(plug, sheet)[1]).filter(rest -> !rest.isBlank()).ifPresent(open::add);
+    sheet
+        .plug()
+        .map(plug -> sentences(plug, sheet)[1])
+        .filter(rest -> !rest.isBlank())
+        .ifPresent(open::add);
     sheet.socket().ifPresent(socket -> socket.waysOut().forEach(way -> open.add(way.toString())));
     if (sheet.selection().isEmpty()) {
       JobFindings.of(sheet.requirement()).findings(sheet.units()).stream()
@@ -131,8 +137,9 @@ final class PageFound {
           .filter(finding -> finding.outcome() == RuleOutcome.UNMET)
           .forEach(finding -> wrong.add(finding.toString()));
     }
-    proposal(sheet).ifPresent(proposal -> InWords.findings(proposal, sheet, RuleOutcome.UNMET)
-        .forEach(finding -> wrong.add(finding.toString())));
+    proposal(sheet)
+        .ifPresent(proposal -> InWords.findings(proposal, sheet, RuleOutcome.UNMET)
+            .forEach(finding -> wrong.add(finding.toString())));
     return List.copyOf(wrong);
   }
 

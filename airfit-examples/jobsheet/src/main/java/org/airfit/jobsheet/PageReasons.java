@@ -126,8 +126,8 @@ public final class PageReasons {
         .job()
         .atHand()
         .ifPresent(hand -> element("p class=\"soft\"", "It is from: " + hand.where() + "."));
-    out.append("<table>\n<thead><tr><th scope=\"col\">it may be</th><th scope=\"col\" class=\"n\">chance</th></tr></thead>\n"
-        + "<tbody>\n");
+    out.append("<table>\n<thead><tr><th scope=\"col\">it may be</th>")
+        .append("<th scope=\"col\" class=\"n\">chance</th></tr></thead>\n<tbody>\n");
     InWords.chances(plug).forEach((what, chance) -> row(what, Amounts.percent(chance)));
     out.append("</tbody>\n</table>\n");
     element("p class=\"soft\"", InWords.takenForGranted(plug, sheet.units()));
@@ -224,7 +224,8 @@ public final class PageReasons {
   private void shares(RunResult result, UnitSystem units) {
     List<ElementLoss> shares = result.fold(RunResult.Delivered::shares, RunResult.Starved::before);
     out.append("<table>\n<thead><tr><th scope=\"col\">where pressure is lost</th>")
-        .append("<th scope=\"col\" class=\"n\">pressure<br>loss</th><th scope=\"col\" class=\"n\">share</th>")
+        .append(
+            "<th scope=\"col\" class=\"n\">pressure<br>loss</th><th scope=\"col\" class=\"n\">share</th>")
         .append("<th scope=\"col\" class=\"n\">gain<br>without it</th></tr></thead>\n<tbody>\n");
     for (ElementLoss share : shares) {
       out.append("<tr><th scope=\"row\">").append(Html.shown(share.name()));
@@ -250,7 +251,7 @@ public final class PageReasons {
     selection.fold(
         fitting -> {
           element("p class=\"answer\"", InWords.arrives(fitting.best(), sheet));
-          element("p", InWords.carries(sheet, fitting.best().run()));
+          element("p", InWords.carries(sheet, fitting.best()));
           element("p", fitting.whyBest(sheet.units()));
           return fitting;
         },
@@ -268,8 +269,11 @@ public final class PageReasons {
 
   private void proposal(JobSheet sheet, Proposal proposal) {
     BillPage.write(out, InWords.bill(sheet, proposal), proposal);
-    chart(sheet, "With these parts", proposal.result());
-    shares(proposal.result(), sheet.units());
+    for (Proposal way : proposal.toEachTool()) {
+      String to = way.requirement().way().map(name -> ", " + name).orElse("");
+      chart(sheet, "With these parts" + to, way.result());
+      shares(way.result(), sheet.units());
+    }
     joints(proposal);
     element("h3", "Rule by rule");
     out.append("<dl class=\"rules\">\n");
@@ -312,7 +316,8 @@ public final class PageReasons {
     out.append("<table>\n<thead><tr><th scope=\"col\">joint</th><th scope=\"col\">between</th>")
         .append("<th scope=\"col\">kept tight by</th></tr></thead>\n<tbody>\n");
     for (Joint joint : proposal.joints()) {
-      String between = joint.adapters().stream().map(Part.Adapter::name).collect(Collectors.joining(", "));
+      String between =
+          joint.adapters().stream().map(Part.Adapter::name).collect(Collectors.joining(", "));
       String seals = joint.isSound()
           ? joint.matings().stream()
               .flatMap(mating -> mating.seal().stream())
@@ -345,7 +350,8 @@ public final class PageReasons {
     element("li", "Parts from " + sheet.job().catalogue().name() + ".");
     element(
         "li",
-        "Pressures stand above an atmosphere of " + sheet.units().say(sheet.job().atmosphere())
+        "Pressures stand above an atmosphere of "
+            + sheet.units().say(sheet.job().atmosphere())
             + "; free air is counted "
             + sheet
                 .units()
@@ -366,10 +372,7 @@ public final class PageReasons {
       pre(now.working(sheet.units()));
     });
     sheet.selection().ifPresent(selection -> pre(selection.working(sheet.units())));
-    sheet
-        .receiver()
-        .flatMap(ReceiverAnswer::use)
-        .ifPresent(use -> pre(use.working(sheet.units())));
+    sheet.receiver().flatMap(ReceiverAnswer::use).ifPresent(use -> pre(use.working(sheet.units())));
   }
 
   private void pre(Working working) {

@@ -25,7 +25,8 @@ public final class PageSheet {
       .heading { display: flex; flex-wrap: wrap; gap: 4px 24px; justify-content: space-between;
         border-bottom: 3px solid var(--line); padding-bottom: 8px; margin-bottom: 10px; }
       .heading p { margin: 0; }
-      .heading dl { display: grid; align-content: start; grid-template-columns: auto minmax(8em, auto); gap: 1px 12px; margin: 0; }
+      .heading dl { display: grid; align-content: start; grid-template-columns: auto minmax(8em, auto);
+        gap: 1px 12px; margin: 0; }
       .heading dd { margin: 0; }
       .blank { display: inline-block; min-width: 8em; border-bottom: 1px solid var(--line); height: 1.1em; }
       .shop { font-size: 18px; font-weight: bold; }
@@ -76,7 +77,7 @@ public final class PageSheet {
       }
       """;
 
-  /** Above about so many lines the letters are 9.2 pt instead of 9.5 pt, so that one side of Letter holds them; tried. */
+  /** Above about so many lines the letters are 9.2 pt, not 9.5 pt, so that one side of Letter holds them; tried. */
   private static final int MANY_LINES = 28;
 
   /** Above so many they are 9 pt, and lines stand closer; tried. */

@@ -51,6 +51,7 @@ final class PageStyle {
       svg .ink { fill: var(--ink); } svg .soft { fill: var(--soft); } svg .warn { fill: var(--warn); }
       svg .run { fill: var(--run); } svg .bar { stroke: var(--run); } svg .hair { stroke: var(--hair); }
       svg .need { stroke: var(--warn); }
+      figure.chart text { paint-order: stroke; stroke: var(--paper); stroke-width: 3px; stroke-linejoin: round; }
       .narrow { display: none; }
       pre { font: 13px/1.45 "DejaVu Sans Mono", Menlo, Consolas, monospace; margin: 0 0 12px; white-space: pre-wrap;
         overflow-wrap: anywhere; }
@@ -63,7 +64,8 @@ final class PageStyle {
         .screen { display: none; }
         body { font-size: 9.5pt; line-height: 1.32; }
         main, .top, .bottom { max-width: none; padding: 0; }
-        h1 { font-size: 15pt; } h2 { font-size: 11.5pt; margin: 4mm 0 1mm; } h3 { font-size: 10pt; margin: 2.5mm 0 .5mm; }
+        h1 { font-size: 15pt; } h2 { font-size: 11.5pt; margin: 4mm 0 1mm; }
+        h3 { font-size: 10pt; margin: 2.5mm 0 .5mm; }
         p, ul, ol, dl.facts, table { margin-bottom: 1.5mm; }
         th, td { padding-top: .6mm; padding-bottom: .6mm; }
         figcaption, caption, .bottom { font-size: 8.5pt; }

@@ -140,7 +140,6 @@ final class PressureChart {
     double height = bottom + (isNarrow ? 62.0 : 40.0);
     axis(bottom);
     needed(need, bottom);
-    rows.forEach(Row::label);
     List<String> way = new ArrayList<>();
     double now = above(
         shares.isEmpty()
@@ -159,8 +158,8 @@ final class PressureChart {
       double end = above(share.outlet(), atmosphere, scale.units());
       way.add(n(x(in)) + "," + n(y));
       way.add(n(x(end)) + "," + n(y));
-      out.append("<line class=\"bar\" x1=\"" + n(x(in)) + "\" y1=\"" + n(y) + "\" x2=\""
-          + n(x(end)) + "\" y2=\"" + n(y) + "\" stroke-width=\"9\"/>\n");
+      out.append("<line class=\"bar\" x1=\"" + n(x(in)) + "\" y1=\"" + n(y) + "\" x2=\"" + n(x(end))
+          + "\" y2=\"" + n(y) + "\" stroke-width=\"9\"/>\n");
       text(x(in) + 6.0, y + 4.0, "start", "−" + scale.units().say(share.drop()), "soft");
       now = end;
     }
@@ -170,6 +169,7 @@ final class PressureChart {
     }
     out.append("<polyline class=\"bar\" points=\"" + String.join(" ", way)
         + "\" fill=\"none\" stroke-width=\"1.4\"/>\n");
+    rows.forEach(Row::label);
     if (starves) {
       boolean fits = x(now) - 6.0 > LETTER * STOPS.length();
       text(fits ? x(now) - 6.0 : left, y + 4.0, fits ? "end" : "start", STOPS, "warn");
@@ -182,7 +182,8 @@ final class PressureChart {
     }
     return "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 " + n(width) + " " + n(height)
         + "\" role=\"img\" aria-label=\"" + Html.escaped(shows(title, result, supply, now, need))
-        + "\" font-family=\"Arial, Helvetica, DejaVu Sans Condensed, sans-serif\" font-size=\"" + n(TEXT)
+        + "\" font-family=\"Arial, Helvetica, DejaVu Sans Condensed, sans-serif\" font-size=\""
+        + n(TEXT)
         + "\">\n" + out + "</svg>\n";
   }
 
@@ -194,7 +195,8 @@ final class PressureChart {
     String needs = " The tool needs " + told(need.in(scale.units().pressureUnit())) + ".";
     return title + ": the pressure falls from " + told(supply) + " at the supply to " + told(end)
         + result.<String>fold(
-            delivered -> " at the tool; most is lost in " + delivered.bottleneck().name() + ".",
+            delivered ->
+                " at the tool; most is lost in " + delivered.bottleneck().name() + ".",
             starved -> " before " + starved.element() + ", which does not let that flow through.")
         + needs;
   }
@@ -220,7 +222,7 @@ final class PressureChart {
   }
 
   private String told(double pressure) {
-    return Amounts.fixed(pressure, scale.units().either(2, 1)) + " "
+    return Amounts.fixed(pressure, scale.units().either(2, 1)).replaceFirst("\\.0$", "") + " "
         + scale.units().pressureUnit().symbol();
   }
 
@@ -273,8 +275,8 @@ final class PressureChart {
 
   private void needed(GaugePressure need, double bottom) {
     double at = x(need.in(scale.units().pressureUnit()));
-    out.append("<line class=\"need\" x1=\"" + n(at) + "\" y1=\"" + n(TOP - 10.0) + "\" x2=\"" + n(at)
-        + "\" y2=\"" + n(bottom) + "\" stroke-width=\"1.4\" stroke-dasharray=\"5 3\"/>\n");
+    out.append("<line class=\"need\" x1=\"" + n(at) + "\" y1=\"" + n(TOP - 10.0) + "\" x2=\""
+        + n(at) + "\" y2=\"" + n(bottom) + "\" stroke-width=\"1.4\" stroke-dasharray=\"5 3\"/>\n");
     String words = "the tool needs " + told(need.in(scale.units().pressureUnit()));
     double half = 0.5 * LETTER * words.length();
     double middle = Math.max(half + 2.0, Math.min(width - half - 2.0, at));

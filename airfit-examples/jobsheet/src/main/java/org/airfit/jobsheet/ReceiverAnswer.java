@@ -42,11 +42,12 @@ public record ReceiverAnswer(
       JobReceiver receiver, Requirement job, String tool, Optional<Proposal> parts) {
     if (receiver.to().isPresent()) {
       return new ReceiverAnswer(
-          receiver, Optional.empty(), Optional.of(receiver.use(job, receiver.to().get())));
+          receiver,
+          Optional.empty(),
+          Optional.of(receiver.use(job, receiver.to().get())));
     }
-    Optional<SupplyNeeded> needed = parts.flatMap(proposal -> proposal
-        .run()
-        .supplyNeeded(ToolDemand.fixed(tool, job.demand()), job.least()));
+    Optional<SupplyNeeded> needed = parts.flatMap(
+        proposal -> proposal.run().supplyNeeded(ToolDemand.fixed(tool, job.demand()), job.least()));
     Optional<ReceiverUse> use = needed
         .map(SupplyNeeded::neededGauge)
         .filter(least -> least.compareTo(receiver.from()) < 0)
@@ -57,7 +58,8 @@ public record ReceiverAnswer(
   /** The answer in sentences. */
   List<String> sentences(UnitSystem units) {
     List<String> sentences = new ArrayList<>();
-    needed.map(SupplyNeeded::neededGauge)
+    needed
+        .map(SupplyNeeded::neededGauge)
         .ifPresent(least -> sentences.add(neededInWords(least, units)));
     use.ifPresent(it -> sentences.addAll(it.inWords(units)));
     if (use.isEmpty() && needed.isEmpty()) {

@@ -183,8 +183,11 @@ public final class TextSheet {
   private void proposal(JobSheet sheet, Proposal proposal) {
     BillText.write(out, InWords.bill(sheet, proposal), proposal);
     wrapped("", InWords.arrives(proposal, sheet));
-    wrapped("", InWords.carries(sheet, proposal.run()));
-    shares(proposal.result(), sheet.units());
+    wrapped("", InWords.carries(sheet, proposal));
+    for (Proposal way : proposal.toEachTool()) {
+      way.requirement().way().ifPresent(name -> wrapped("", "To the tool of " + name + ":"));
+      shares(way.result(), sheet.units());
+    }
     line("  rules");
     for (Finding finding : proposal.findings(sheet.units())) {
       if (finding.outcome() != RuleOutcome.DOES_NOT_APPLY) {

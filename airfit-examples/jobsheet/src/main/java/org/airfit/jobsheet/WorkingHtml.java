@@ -37,7 +37,8 @@ final class WorkingHtml {
     // a symbol stands by itself: neither a letter, a digit nor a point goes before or behind it
     return Pattern.compile("(?<![\\p{L}\\p{N}_.&/])(?:" + any + ")(?![\\p{L}\\p{N}_])")
         .matcher(text)
-        .replaceAll(found -> Matcher.quoteReplacement(symbols.getOrDefault(found.group(), found.group())));
+        .replaceAll(
+            found -> Matcher.quoteReplacement(symbols.getOrDefault(found.group(), found.group())));
   }
 
   /** Notes a symbol whose index its text has behind it, such as "p1" of the LaTeX p_1. */

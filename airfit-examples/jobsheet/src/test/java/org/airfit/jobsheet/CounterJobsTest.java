@@ -125,6 +125,44 @@ class CounterJobsTest {
     assertThat(cautions(sheet)).contains("Oil in a paint line");
   }
 
+  /**
+   * One filter and one regulator feed two sanders and a ratchet. By hand: at 30 scfm the regulator droops by 6 psi × 30 /
+   * 80 from its 110 psig. The sanders take twice the air of the ratchet through the same hose, and its loss goes with the
+   * square of the flow nearly, so that they lose between three and four times as much behind the manifold.
+   */
+  @Test
+  void three_people_on_one_drop_all_have_their_air_at_once() throws Exception {
+    JobSheet sheet = sheet("body-shop/three-on-one-drop.json");
+    Proposal best = best(sheet);
+    assertThat(parts(best, Part.Device.class)).hasSize(1);
+    assertThat(parts(best, Part.Regulator.class)).hasSize(1);
+    assertThat(parts(best, Part.Splitter.class)).extracting(Part::id).containsExactly("M-12-3");
+    assertThat(parts(best, Part.Hose.class)).hasSize(3);
+    assertThat(parts(best, Part.Socket.class)).hasSize(6);
+    assertThat(parts(best, Part.Plug.class)).hasSize(6);
+    List<RunResult.Delivered> ways = best.toEachTool().stream()
+        .map(way -> way.result().<RunResult.Delivered>fold(delivered -> delivered, starved -> {
+          throw new AssertionError(starved.toString());
+        }))
+        .toList();
+    assertThat(ways).hasSize(2);
+    double manifold = ways.get(0).share("Regulator 1/2 NPT").outlet().psi() - 14.6;
+    assertThat(manifold).isCloseTo(110.0 - 6.0 * 30.0 / 80.0, within(0.01));
+    double sander = manifold - ways.get(0).atToolGauge().psi();
+    double ratchet = manifold - ways.get(1).atToolGauge().psi();
+    double splitter =
+        ways.get(0).share("Manifold 1/2 NPT with three outlets 3/8 NPT").drop().psi();
+    assertThat((sander - splitter) / (ratchet - splitter)).isBetween(3.0, 4.0);
+    assertThat(outcome(best, Rule.AIR_AT_TOOL)).isEqualTo(RuleOutcome.MET);
+    assertThat(TextSheet.of(sheet).replaceAll("\\s+", " "))
+        .contains("All 3 tools at work at once, which is the worst case, take 30 scfm.")
+        .contains("Lines 1 and 2, sander: At the tool ")
+        .contains("Line 3, air ratchet: At the tool ")
+        .contains("3 × H38-25")
+        .contains("while the others work");
+    assertThat(PageSheet.of(sheet)).contains("With these parts, lines 1 and 2, sander");
+  }
+
   /** The cheapest hose of that length is kept for oiled air: paint never gets it. */
   @Test
   void paint_beside_an_oiled_line_is_never_offered_a_hose_kept_for_oiled_air() throws Exception {
@@ -327,11 +365,13 @@ class CounterJobsTest {
     assertThat(arrives(best(sheet))).isGreaterThanOrEqualTo(85.0);
     String text = TextSheet.of(sheet).replaceAll("\\s+", " ");
     assertThat(text)
-        .contains("Longest hose: The longest hose of the catalogue that leaves the tool its pressure is"
-            + " Hose 1/2 in, rubber, 100 ft.")
-        .containsPattern("1/4 in hose: up to [0-9]+ ft; 3/8 in hose: up to [0-9]+ ft; 1/2 in hose: up to"
-            + " [0-9]+ ft; 3/4 in hose: 1000 ft and more\\.");
-    assertThat(PageSheet.of(sheet)).contains("<th>Longest hose</th>");
+        .contains(
+            "Longest hose: The longest hose of the catalogue that leaves the tool its pressure is"
+                + " Hose 1/2 in, rubber, 100 ft.")
+        .containsPattern(
+            "1/4 in hose: up to [0-9]+ ft; 3/8 in hose: up to [0-9]+ ft; 1/2 in hose: up to"
+                + " [0-9]+ ft; 3/4 in hose: 1000 ft and more\\.");
+    assertThat(PageSheet.of(sheet)).contains("<dt>Longest hose</dt>");
     Run run = best(sheet).run();
     for (LongestHose each : LongestHose.ofEverySize(
         run,
@@ -340,7 +380,8 @@ class CounterJobsTest {
         sheet.requirement().least(),
         sheet.units())) {
       if (!each.isWithoutEnd()) {
-        assertThat(text).contains(each.size() + ": up to " + sheet.units().say(each.length().orElseThrow()));
+        assertThat(text)
+            .contains(each.size() + ": up to " + sheet.units().say(each.length().orElseThrow()));
       }
     }
   }
@@ -349,9 +390,11 @@ class CounterJobsTest {
   void the_least_bore_is_told_size_by_size() throws Exception {
     String text = TextSheet.of(sheet("counter/least-bore.json")).replaceAll("\\s+", " ");
     assertThat(text)
-        .contains("Least bore: The narrowest hose of the catalogue that leaves the tool its pressure is"
-            + " Hose 1/2 in, rubber, 100 ft.")
-        .containsPattern("with a 3/8 in hose 8[0-9.]+ psig: too little; with a 1/2 in hose 9[0-9.]+ psig: enough");
+        .contains(
+            "Least bore: The narrowest hose of the catalogue that leaves the tool its pressure is"
+                + " Hose 1/2 in, rubber, 100 ft.")
+        .containsPattern(
+            "with a 3/8 in hose 8[0-9.]+ psig: too little; with a 1/2 in hose 9[0-9.]+ psig: enough");
   }
 
   /** A wide hose is cheaper here than a narrow one, and still the narrow one is the answer. */
@@ -361,13 +404,11 @@ class CounterJobsTest {
         .replace("100 ft", "25 ft")
         .replace("22 scfm", "6 scfm");
     String catalogue = Files.readString(JOBS.resolve("quay-street/catalogue.json"));
-    String dear = catalogue.replaceFirst(
-        "(\"id\": \"H14-25\"[^}]*?\"price\": )\"[0-9.]+\"", "$1\"999.00\"");
+    String dear =
+        catalogue.replaceFirst("(\"id\": \"H14-25\"[^}]*?\"price\": )\"[0-9.]+\"", "$1\"999.00\"");
     assertThat(dear).isNotEqualTo(catalogue);
     JobSheet sheet = JobSheet.of(JobFile.read(new Document(
-        "job.json",
-        Json.read("job.json", job),
-        name -> Document.of(name, Json.read(name, dear)))));
+        "job.json", Json.read("job.json", job), name -> Document.of(name, Json.read(name, dear)))));
     assertThat(best(sheet).hose("hose").bore().label())
         .as("the narrow hose of 50 ft, as that of 25 ft is dear")
         .isEqualTo("1/4 in");
@@ -391,10 +432,12 @@ class CounterJobsTest {
         .isCloseTo(80.0, within(0.01));
     String text = TextSheet.of(sheet);
     assertThat(text.replaceAll("\\s+", " "))
-        .contains("Receiver: With the parts proposed the tool needs ", "The receiver for this user: met.")
+        .contains(
+            "Receiver: With the parts proposed the tool needs ", "The receiver for this user: met.")
         .contains("Receiver protection:");
     assertThat(text).contains("A receiver for a user that draws now and then", "Esposito");
-    assertThat(PageSheet.of(sheet)).contains("<th>Receiver</th>", "Esposito");
+    assertThat(PageSheet.of(sheet)).contains("<dt>Receiver</dt>").doesNotContain("Esposito");
+    assertThat(PageReasons.of(sheet)).contains("Esposito");
   }
 
   /** What arrives where the supply stands at a pressure. */

@@ -81,8 +81,9 @@ class DocumentExamplesTest {
       End::parse,
       SonicConductance::parse);
 
-  /** A price, the size of a washer's thread, and an end that the text says is refused. */
-  private static final Set<String> PLAIN = Set.of("12.50", "1/4", "3/8 flare", "G 1/4");
+  /** A day, a price, the size of a washer's thread, and an end that the text says is refused. */
+  private static final Set<String> PLAIN =
+      Set.of("2026-11-28", "12.50", "1/4", "3/8 flare", "G 1/4");
 
   @TempDir
   Path folder;
@@ -181,10 +182,28 @@ class DocumentExamplesTest {
     return json.startsWith("[");
   }
 
+  private static boolean isLetterhead(String json) {
+    return json.contains("\"validDays\"");
+  }
+
+  /** The letterhead of the documents is read as a file of a shop would be. */
+  @Test
+  void the_letterhead_of_the_documents_reads() throws Exception {
+    List<String> letterheads = blocks("json", NEVER).stream()
+        .filter(DocumentExamplesTest::isLetterhead)
+        .toList();
+    assertThat(letterheads).hasSize(1);
+    Shop shop = Shop.read(Document.of("block", Json.read("block", letterheads.get(0))));
+    assertThat(shop)
+        .isEqualTo(
+            Disk.shop(new ArrayList<>(List.of(EXAMPLES.resolve("jobs/boatyard/blow-gun.json"))))
+                .orElseThrow());
+  }
+
   private static List<Document> sets() throws IOException, WrongFileException {
     List<Document> sets = new ArrayList<>();
     for (String json : blocks("json", INDENTED_JSON)) {
-      if (!isJob(json) && !isLine(json)) {
+      if (!isJob(json) && !isLine(json) && !isLetterhead(json)) {
         sets.add(Document.of("block", Json.read("block", json)));
       }
     }
@@ -192,6 +211,12 @@ class DocumentExamplesTest {
       sets.add(Document.of("block", Csv.read("block", csv)));
     }
     return sets;
+  }
+
+  /** The same job without its one tool: its lines tell their own. */
+  private static String withoutTool(String job) {
+    int from = job.lastIndexOf("\"tool\"");
+    return job.substring(0, from) + "\"//\"" + job.substring(from + "\"tool\"".length());
   }
 
   /** Whole jobs, and lines put into one of them. */
@@ -210,7 +235,10 @@ class DocumentExamplesTest {
     String first = jobs.get(0);
     int from = first.indexOf('[', first.indexOf("\"line\""));
     int to = first.indexOf("\n  ]", from) + "\n  ]".length();
-    lines.forEach(line -> jobs.add(first.substring(0, from) + line + first.substring(to)));
+    for (String line : lines) {
+      String job = first.substring(0, from) + line + first.substring(to);
+      jobs.add(line.contains("\"tool\"") ? withoutTool(job) : job);
+    }
     return jobs.stream();
   }
 

@@ -110,7 +110,8 @@ class MainTest {
     for (String each : List.of(html, reasons)) {
       assertThat(each.replace("http://www.w3.org/2000/svg", ""))
           .doesNotContain("http:", "https:", "<script", "<link", "url(", "@import");
-      assertThat(each).contains("<!doctype html>", "<html lang=\"en\">", "<header", "<main", "<h1>");
+      assertThat(each)
+          .contains("<!doctype html>", "<html lang=\"en\">", "<header", "<main", "<h1>");
     }
     assertThat(html)
         .containsSubsequence(
@@ -150,15 +151,15 @@ class MainTest {
             "Together 139.20 USD. Tax is left to the shop. The parts in the line alone cost 136.80 USD.",
             "To be asked: Is there a dryer behind the compressor?");
     assertThat(Files.readString(page()))
-        .contains(
-            "price, USD", "Together", ">139.20<", "Sealing tape, roll<", "Is there a dryer");
+        .contains("price, USD", "Together", ">139.20<", "Sealing tape, roll<", "Is there a dryer");
     out.reset();
     catalogue = change(catalogue, "\"price\": \"49.00\", ", "");
     catalogue = change(catalogue, "\"price\": \"36.00\", ", "");
     assertThat(runChanged()).isZero();
     assertThat(printed().replaceAll("\\s+", " "))
         .contains("Together 103.20 USD without Hose 1/2 in, 10 m, of unknown price. Tax is left");
-    assertThat(Files.readString(page())).contains("Together, as far as prices are known", ">to be asked<");
+    assertThat(Files.readString(page()))
+        .contains("Together, as far as prices are known", ">to be asked<");
   }
 
   /** By hand: 38.90 + 10.60 + 36 + 41.50 + 9.80 + 2.40 + 9.20 + 2 × 1.30 + 8 = 159; the 1/2 in hose costs 13 more. */
@@ -370,8 +371,7 @@ class MainTest {
     assertThat(printed())
         .startsWith("JOB SHEET  Job without a title\n\nREFUSED\n")
         .contains("not on water");
-    assertThat(Files.readString(page()))
-        .contains("<h1>Job without a title</h1>", ">Job sheet</p>");
+    assertThat(Files.readString(page())).contains("<h1>Job without a title</h1>", ">Job sheet</p>");
   }
 
   @Test

@@ -45,21 +45,25 @@ public final class MeasuringForm {
   public static String html() {
     StringBuilder html = new StringBuilder("<h1>Measuring form</h1>\n");
     head(html);
-    html.append("<h2>A plug</h2>\n"
-        + "<p>Depressurise and take the plug off first. Clean it, close the jaws gently, set the caliper to zero.\n"
-        + "Turn the plug by a third of a turn between readings.</p>\n"
-        + "<p>Marks on it: <span class=\"blank\"><span class=\"rule\"></span></span> Worn or damaged where:\n"
-        + "<span class=\"blank\"><span class=\"rule\"></span></span></p>\n");
+    html.append("""
+        <h2>A plug</h2>
+        <p>Depressurise and take the plug off first. Clean it, close the jaws gently, set the caliper to zero.
+        Turn the plug by a third of a turn between readings.</p>
+        <p>Marks on it: <span class="blank"><span class="rule"></span></span> Worn or damaged where:
+        <span class="blank"><span class="rule"></span></span></p>
+        """);
     drawing(html, plug());
     StringBuilder rows = new StringBuilder();
     for (Dimension dimension : Dimension.values()) {
       row(rows, subscript(dimension.symbol()), dimension.label(), dimension.howToMeasure());
     }
     table(html, "dimension", rows);
-    html.append(
-        "<p>Sizes that agree with a kind do not prove that it holds and seals. Write every reading down as it is;\n"
-            + "do not leave out the one that looks wrong, take it again.</p>\n"
-            + "<div class=\"chapter\">\n<h2>A thread</h2>\n");
+    html.append("""
+        <p>Sizes that agree with a kind do not prove that it holds and seals. Write every reading down as it is;
+        do not leave out the one that looks wrong, take it again.</p>
+        <div class="chapter">
+        <h2>A thread</h2>
+        """);
     head(html);
     drawing(html, thread());
     rows.setLength(0);
@@ -92,10 +96,9 @@ public final class MeasuringForm {
   }
 
   private static void table(StringBuilder html, String first, StringBuilder rows) {
-    html.append(
-            "<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"table\"><table"
-                + " class=\"form\">\n<thead><tr>"
-                + "<th scope=\"col\">sign</th><th scope=\"col\">")
+    html.append("<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"table\"><table"
+            + " class=\"form\">\n<thead><tr>"
+            + "<th scope=\"col\">sign</th><th scope=\"col\">")
         .append(first)
         .append(" [mm]</th><th scope=\"col\">how</th>");
     for (int i = 1; i <= READINGS; i++) {

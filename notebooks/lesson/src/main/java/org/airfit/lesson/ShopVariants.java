@@ -250,9 +250,7 @@ final class ShopVariants {
         text(
             "A line at %.0f psig and 530 °R has a hole of %.4f in, with a coefficient of %.2f. How many cubic feet of free"
                 + " air (530 °R, 14.7 psia) leak per minute? By q = 18.51 · Cd · A · p1.",
-            gauge,
-            inches,
-            coefficient),
+            gauge, inches, coefficient),
         text("%.2f cfm", HOLE * coefficient * area * (gauge + ATMOSPHERE)),
         text(
             "A = π/4 × %.4f² = %.6f in²; 18.51 × %.2f × A × %.1f.",

@@ -1,0 +1,23 @@
+package org.airfit.select;
+
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.MassFlow;
+import org.airfit.quantity.Range;
+
+/** Sums of flows of air, counted at the reference of the first. */
+final class Flows {
+
+  private Flows() {}
+
+  static FreeAirFlow sum(FreeAirFlow one, FreeAirFlow other) {
+    return FreeAirFlow.from(
+        MassFlow.ofKilogramsPerSecond(
+            one.massFlow().kilogramsPerSecond() + other.massFlow().kilogramsPerSecond()),
+        one.reference());
+  }
+
+  /** Between which flows the sum of two lies. */
+  static Range<FreeAirFlow> sum(Range<FreeAirFlow> one, Range<FreeAirFlow> other) {
+    return new Range<>(sum(one.least(), other.least()), sum(one.most(), other.most()));
+  }
+}

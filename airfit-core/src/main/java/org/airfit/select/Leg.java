@@ -1,0 +1,61 @@
+package org.airfit.select;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A stretch of the way of the air: from the outlet to the tool, or where there are several tools from the outlet to the
+ * splitter, and from there to each tool.
+ *
+ * @param rows its positions in the order the air goes
+ * @param tool the tool at its end; null where it ends at the splitter
+ * @param isLast whether no other follows
+ * @param line which line it is, counted from 0; {@link Position#SHARED} of the first leg
+ * @param count how many lines are alike
+ * @param mostFlows the flow in front of each position and at the end [kg/s], where all tools take most
+ * @param leastFlows the same where all tools take least
+ */
+record Leg(
+    List<Row> rows,
+    @Nullable Tool tool,
+    boolean isLast,
+    int line,
+    int count,
+    List<Double> mostFlows,
+    List<Double> leastFlows) {
+
+  /**
+   * What the tool at the end of a leg needs.
+   *
+   * @param inlet its end, by number
+   * @param mostNeeded the pressure that it needs at most [Pa above atmosphere]
+   * @param leastNeeded the pressure that it needs at least [Pa above atmosphere]
+   */
+  record Tool(int inlet, double mostNeeded, double leastNeeded) {
+
+    /** By how much less than needed arrives at best [Pa above atmosphere], in billionths; none where it is enough. */
+    long missedAir(double atBest) {
+      double missing = (leastNeeded - Math.max(0.0, atBest)) / leastNeeded;
+      return atBest >= leastNeeded ? 0L : Math.max(1L, Math.round(Choice.WHOLE_MISS * missing));
+    }
+  }
+
+  /** Whether it is the first that begins at the splitter. */
+  boolean isFirstLine() {
+    return line == 0;
+  }
+
+  int size() {
+    return rows.size();
+  }
+
+  /** The flow at worst in front of a position, of as many as there are at the end [kg/s]. */
+  double mostFlow(int position) {
+    return mostFlows.get(position);
+  }
+
+  /** The flow at best in front of a position, of as many as there are at the end [kg/s]. */
+  double leastFlow(int position) {
+    return leastFlows.get(position);
+  }
+}

@@ -1,0 +1,75 @@
+package org.airfit.select;
+
+import java.util.List;
+import java.util.Objects;
+import org.airfit.internal.NamedValues;
+import org.airfit.internal.NamedValues.Name;
+import org.airfit.joint.End;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.PressureUnit;
+import org.airfit.quantity.Range;
+
+/** What can be told of a tool, by name, each checked where it is told: of the one of a job, or of one of several. */
+final class ToolTold {
+
+  static final Name<Range<FreeAirFlow>> DEMAND = Name.of("demand");
+  static final Name<Range<GaugePressure>> LEAST = Name.of("least");
+  static final Name<GaugePressure> RATING = Name.of("tool rating");
+  static final Name<End> INLET = Name.of("tool inlet");
+  static final Name<GaugePressure> DEAD_END = Name.of("dead end");
+  static final Name<Boolean> IMPACT_TOOL = Name.flag("impact tool");
+  static final Name<Boolean> WHIP_HOSE = Name.flag("whip hose");
+  static final Name<Boolean> BLOW_GUN = Name.flag("blow gun");
+  static final Name<Boolean> AUTOMATIC_FEED = Name.flag("automatic feed");
+  static final Name<Boolean> BLASTING = Name.flag("blasting");
+  static final Name<Boolean> PAINTING = Name.flag("painting");
+
+  static final List<Name<?>> ALL = List.of(
+      DEMAND,
+      LEAST,
+      RATING,
+      INLET,
+      DEAD_END,
+      IMPACT_TOOL,
+      WHIP_HOSE,
+      BLOW_GUN,
+      AUTOMATIC_FEED,
+      BLASTING,
+      PAINTING);
+
+  private ToolTold() {}
+
+  /** What it takes and needs. */
+  static NamedValues of(Range<FreeAirFlow> demand, Range<GaugePressure> least) {
+    Objects.requireNonNull(demand, "demand");
+    Objects.requireNonNull(least, "least");
+    if (!(least.least().pascals() > 0.0)) {
+      throw new IllegalArgumentException("least pressure at the tool must be above 0 bar(g), was "
+          + least.least().inFull(PressureUnit.BAR));
+    }
+    return NamedValues.NONE.with(DEMAND, demand).with(LEAST, least);
+  }
+
+  /** With the highest pressure its maker allows. */
+  static NamedValues rated(NamedValues told, GaugePressure rating) {
+    Objects.requireNonNull(rating, "rating");
+    if (!(rating.pascals() > 0.0)) {
+      throw new IllegalArgumentException(
+          "highest pressure the tool's maker allows must be above 0 bar(g), was "
+              + rating.inFull(PressureUnit.BAR) + "; leave it out where it is not known");
+    }
+    return told.with(RATING, rating);
+  }
+
+  /** As one that cleans with air, with the pressure at its nozzle when that is blocked. */
+  static NamedValues cleaning(NamedValues told, GaugePressure atBlockedNozzle) {
+    if (Objects.requireNonNull(atBlockedNozzle, "atBlockedNozzle").pascals() < 0.0) {
+      throw new IllegalArgumentException(
+          "dead-end pressure of a blow gun must be at least 0 bar(g), was "
+              + atBlockedNozzle.inFull(PressureUnit.BAR)
+              + "; leave it out where it is not known");
+    }
+    return told.with(BLOW_GUN).with(DEAD_END, atBlockedNozzle);
+  }
+}

@@ -1,0 +1,321 @@
+package org.airfit.select;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import org.airfit.air.AirState;
+import org.airfit.flow.FlowCapacity;
+import org.airfit.joint.End;
+import org.airfit.line.Conduit;
+import org.airfit.line.ConduitRange;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.Money;
+import org.airfit.quantity.Range;
+import org.airfit.quantity.SonicConductance;
+import org.airfit.run.Run;
+import org.airfit.working.UnitSystem;
+import org.junit.jupiter.api.Test;
+
+/** Several tools on one outlet. */
+class SeveralToolsTest {
+
+  private static final End FEMALE = End.parse("3/8 NPT female");
+  private static final End MALE = End.parse("3/8 NPT male");
+  private static final FlowCapacity WIDE = capacity(14.0);
+
+  private static FlowCapacity capacity(double c) {
+    return FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(c), 0.3);
+  }
+
+  private static Part.Splitter manifold(int outlets, double c) {
+    return new Part.Splitter(
+        Shelf.steel("manifold " + outlets).withPrice(Money.parse("30 EUR")),
+        capacity(c),
+        FEMALE,
+        Collections.nCopies(outlets, FEMALE));
+  }
+
+  private static Part.Hose hose(String id, double boreMm) {
+    return Shelf.hose(Shelf.steel(id).withPrice(Money.parse("20 EUR")), boreMm, 10.0);
+  }
+
+  private static ToolLine line(String tool, double litresPerSecond, double bar) {
+    return ToolLine.to(
+        tool,
+        FreeAirFlow.ofAnrLitresPerSecond(litresPerSecond),
+        GaugePressure.ofBar(bar),
+        FEMALE,
+        List.of(Slot.hose("hose to " + tool, Length.ofMetres(8.0))));
+  }
+
+  private static Requirement.Builder job(Layout layout) {
+    return Requirement.forTools(layout)
+        .supply(Shelf.SUPPLY, Shelf.ATMOSPHERE)
+        .outlet(MALE)
+        .environment(Environment.INDOORS)
+        .lubrication(Lubrication.DRY);
+  }
+
+  private static Layout split(ToolLine... lines) {
+    return Layout.of(List.of(Slot.splitter("manifold")), List.of(lines));
+  }
+
+  private static Proposal best(Requirement job, Part... parts) {
+    return Selection.of(job, Catalogue.of(List.of(parts)))
+        .fold(fitting -> fitting.best(), nothing -> nothing.nearest().get(0));
+  }
+
+  private static Finding air(Proposal proposal) {
+    return proposal.findings().stream()
+        .filter(finding -> finding.rule() == Rule.AIR_AT_TOOL)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static double pascals(Run run, double litresPerSecond) {
+    return run.arriving(FreeAirFlow.ofAnrLitresPerSecond(litresPerSecond))
+        .orElseThrow()
+        .pascals();
+  }
+
+  /** By hand: the manifold carries 6 + 6 + 4 L/s, each hose its own. */
+  @Test
+  void the_splitter_carries_the_air_of_all_and_each_line_its_own() {
+    Proposal p = best(
+        job(split(line("sander", 6.0, 5.0).alike(2), line("ratchet", 4.0, 5.0))).build(),
+        manifold(3, 14.0),
+        hose("hose", 9.5));
+    double atManifold =
+        pascals(Run.from(Shelf.SUPPLY, Shelf.ATMOSPHERE).through("manifold", WIDE), 16.0);
+    AirState behind =
+        Shelf.SUPPLY.at(GaugePressure.ofPascals(atManifold).absolute(Shelf.ATMOSPHERE));
+    Conduit bore = hose("hose", 9.5).conduit();
+    Run line = Run.from(behind, Shelf.ATMOSPHERE).through("hose", bore);
+    List<Proposal> ways = p.toEachTool();
+    assertThat(ways).hasSize(2);
+    assertThat(Shelf.pascalsAtTool(ways.get(0))).isCloseTo(pascals(line, 6.0), within(1.0e-3));
+    assertThat(Shelf.pascalsAtTool(ways.get(1))).isCloseTo(pascals(line, 4.0), within(1.0e-3));
+    assertThat(Shelf.pascalsAtTool(p))
+        .as("the one that has least to spare")
+        .isEqualTo(Shelf.pascalsAtTool(ways.get(0)));
+    assertThat(p.requirement().demand().massFlow().kilogramsPerSecond())
+        .isCloseTo(
+            FreeAirFlow.ofAnrLitresPerSecond(16.0).massFlow().kilogramsPerSecond(),
+            within(1.0e-12));
+  }
+
+  @Test
+  void words_name_the_lines_and_say_that_all_work_at_once() {
+    Proposal p = best(
+        job(split(line("sander", 6.0, 5.0).alike(2), line("ratchet", 4.0, 5.0))).build(),
+        manifold(3, 14.0),
+        hose("hose", 9.5));
+    assertThat(p.fits()).isTrue();
+    assertThat(air(p).reason())
+        .startsWith("All 3 tools at work at once, which is the worst case, take 16 L/s ANR. "
+            + "Lines 1 and 2, sander: The tool has ")
+        .contains(" Line 3, ratchet: The tool has ");
+    assertThat(p.joints().stream().map(Joint::where))
+        .containsExactly(
+            "outlet to splitter",
+            "lines 1 and 2, sander: splitter to hose",
+            "lines 1 and 2, sander: hose to tool",
+            "line 3, ratchet: splitter to hose",
+            "line 3, ratchet: hose to tool");
+    assertThat(p.working(UnitSystem.SI).toText()).contains("To the tool of line 3, ratchet:");
+  }
+
+  /** What is enough for each alone is too little for both at once: the narrow splitter is no answer. */
+  @Test
+  void what_is_enough_for_one_tool_at_a_time_is_judged_with_all_at_work() {
+    Part.Splitter narrow = manifold(2, 1.8);
+    ToolLine grinder = line("grinder", 7.0, 5.5);
+    ToolLine sander = line("sander", 3.0, 5.0);
+    for (ToolLine alone : List.of(grinder, sander)) {
+      Requirement one = Requirement.forTool(
+              alone.demandRange(), Range.exactly(GaugePressure.ofBar(5.5)))
+          .toolInlet(FEMALE)
+          .supply(Shelf.SUPPLY, Shelf.ATMOSPHERE)
+          .outlet(MALE)
+          .layout(Layout.of(List.of(
+              Slot.inLine(
+                  "splitter",
+                  new Part.Device(
+                      Shelf.steel("wye"), DeviceKind.OTHER, narrow.capacity(), FEMALE, FEMALE)),
+              Slot.hose("hose", Length.ofMetres(8.0)))))
+          .build();
+      assertThat(air(best(one, hose("hose", 9.5))).outcome()).isEqualTo(RuleOutcome.MET);
+    }
+    Proposal both = best(job(split(grinder, sander)).build(), narrow, hose("hose", 9.5));
+    assertThat(air(both).outcome()).isEqualTo(RuleOutcome.UNMET);
+    assertThat(air(both).reason()).contains("Line 1, grinder: ", "Line 2, sander: ");
+    Proposal wider =
+        best(job(split(grinder, sander)).build(), narrow, hose("hose", 9.5), manifold(3, 14.0));
+    assertThat(air(wider).outcome()).isEqualTo(RuleOutcome.MET);
+  }
+
+  @Test
+  void parts_of_lines_alike_are_counted_and_paid_for_each_line() {
+    Proposal p = best(
+        job(split(line("sander", 3.0, 5.0).alike(3))).build(),
+        manifold(4, 14.0),
+        hose("hose", 9.5));
+    assertThat(p.price()).contains(Money.parse("90 EUR"));
+    assertThat(p.parts()).hasSize(4);
+    BillOfMaterials bill = BillOfMaterials.of(p, Catalogue.of(List.of()));
+    assertThat(bill.lines(BillLine.Kind.PART).stream().map(BillLine::quantity))
+        .containsExactly(1, 3);
+    assertThat(bill.lines(BillLine.Kind.SEALANT).get(0).reason())
+        .startsWith("seals 7 taper threads");
+    assertThat(bill.questions())
+        .anyMatch(question -> question.startsWith("What closes the outlets of part manifold 4"));
+  }
+
+  @Test
+  void a_splitter_with_too_few_outlets_is_no_choice() {
+    Requirement job = job(split(line("sander", 3.0, 5.0).alike(3))).build();
+    Selection found =
+        Selection.of(job, Catalogue.of(List.of(manifold(2, 14.0), hose("hose", 9.5))));
+    assertThat(found.<List<String>>fold(fitting -> List.of(), nothing -> nothing.toGive()))
+        .containsExactly("The catalogue has no splitter with 3 outlets for manifold, those of lines"
+            + " that are alike with the same end: add one.");
+  }
+
+  @Test
+  void each_tool_has_its_own_limit() {
+    Proposal p = best(
+        job(split(
+                line("sander", 3.0, 5.0).withToolRating(GaugePressure.ofBar(6.5)),
+                line("ratchet", 3.0, 5.0).withToolRating(GaugePressure.ofBar(8.0))))
+            .build(),
+        manifold(2, 14.0),
+        hose("hose", 9.5));
+    Finding limit = p.findings().stream()
+        .filter(finding -> finding.rule() == Rule.TOOL_RATED)
+        .findFirst()
+        .orElseThrow();
+    assertThat(limit.outcome()).isEqualTo(RuleOutcome.UNMET);
+    assertThat(limit.reason()).startsWith("Line 1, sander: ").doesNotContain("ratchet");
+  }
+
+  /** What others take is a range: the answer turns within it. */
+  @Test
+  void what_others_take_from_a_splitter_counts_and_may_be_a_range() {
+    Slot.Splitter wye = Slot.splitter("wye")
+        .with(manifold(2, 1.8))
+        .sharedWith(new Range<>(
+            FreeAirFlow.ofAnrLitresPerSecond(0.0), FreeAirFlow.ofAnrLitresPerSecond(3.0)));
+    Requirement job = Requirement.forTool(
+            FreeAirFlow.ofAnrLitresPerSecond(7.0), GaugePressure.ofBar(5.5))
+        .toolInlet(FEMALE)
+        .supply(Shelf.SUPPLY, Shelf.ATMOSPHERE)
+        .outlet(MALE)
+        .layout(Layout.of(List.of(wye, Slot.hose("hose", Length.ofMetres(8.0)))))
+        .build();
+    Proposal p = best(job, hose("hose", 9.5));
+    assertThat(air(p).outcome()).isEqualTo(RuleOutcome.OPEN);
+    assertThat(p.doubts().get(0).what()).isEqualTo("air that others take at the wye");
+    String turns = p.doubts().get(0).enoughIf(UnitSystem.SI).orElseThrow();
+    assertThat(turns).startsWith("at most ").endsWith(" L/s ANR");
+    double most = Double.parseDouble(turns.replace("at most ", "").replace(" L/s ANR", ""));
+    for (double others : List.of(most, most + 0.02)) {
+      Run run = Run.from(Shelf.SUPPLY, Shelf.ATMOSPHERE)
+          .through("wye", manifold(2, 1.8).capacity())
+          .sharedWith(FreeAirFlow.ofAnrLitresPerSecond(others))
+          .through("hose", hose("hose", 9.5).conduit());
+      assertThat(pascals(run, 7.0) >= 550_000.0).isEqualTo(others == most);
+    }
+  }
+
+  @Test
+  void a_tool_of_which_it_depends_is_told_with_its_line() {
+    ToolLine unsure = ToolLine.to(
+        "sander",
+        new Range<>(FreeAirFlow.ofAnrLitresPerSecond(4.0), FreeAirFlow.ofAnrLitresPerSecond(16.0)),
+        Range.exactly(GaugePressure.ofBar(5.5)),
+        FEMALE,
+        List.of(Slot.hose("hose to sander", Length.ofMetres(8.0))));
+    Proposal p = best(
+        job(split(unsure, line("ratchet", 2.0, 4.0))).build(),
+        manifold(2, 14.0),
+        hose("hose", 6.0));
+    assertThat(air(p).outcome()).isEqualTo(RuleOutcome.OPEN);
+    assertThat(air(p).reason()).contains("Line 1, sander: It depends: ");
+    assertThat(p.doubts().get(0).what()).isEqualTo("air the tool takes (line 1, sander)");
+  }
+
+  @Test
+  void layouts_of_several_tools_are_checked_at_the_door() {
+    ToolLine line = line("sander", 3.0, 5.0);
+    Slot.Splitter splitter = Slot.splitter("manifold");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Layout.of(List.of(Slot.coupling("outlet")), List.of(line.alike(2))))
+        .withMessageContaining("must be a splitter");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Layout.of(List.of(splitter), List.of(line)))
+        .withMessageContaining("must be at least two, was one to sander");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> split(line, line))
+        .withMessageContaining("\"hose to sander\" again");
+    assertThatIllegalArgumentException()
+        .isThrownBy(
+            () -> Layout.of(List.of(splitter.with(manifold(2, 9.0))), List.of(line.alike(3))))
+        .withMessageContaining("at least 3 outlets, one for every line, had 2");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Requirement.forTools(Layout.of(List.of(splitter))))
+        .withMessageContaining("must have lines");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> job(split(line.alike(2))).impactTool().build())
+        .withMessageStartingWith("impact tool must not be told of a job of several tools");
+    assertThatIllegalStateException()
+        .isThrownBy(() -> job(split(line.alike(2))).build().toolInlet())
+        .withMessageContaining("an inlet for each");
+    assertThatIllegalArgumentException().isThrownBy(() -> line.alike(0));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new Part.Splitter(Shelf.steel("s"), WIDE, FEMALE, List.of(FEMALE)))
+        .withMessageContaining("at least two");
+  }
+
+  @Test
+  void the_offers_count_every_line() {
+    Offers offers = Offers.of(
+        job(split(line("sander", 3.0, 5.0).alike(2))).build(),
+        Catalogue.of(List.of(manifold(2, 14.0), hose("hose", 9.5))));
+    assertThat(offers.offer(Offer.Aim.LEAST_NOW).orElseThrow().now())
+        .contains(Money.parse("70 EUR"));
+  }
+
+  /** A pipe behind a regulator loses what a run through the same pipe loses. */
+  @Test
+  void piping_between_two_slots_counts_with_its_ends_and_is_not_bought() {
+    Conduit pipe =
+        Conduit.of(Length.ofMillimetres(12.0), Length.ofMetres(30.0), Length.ofMillimetres(0.05));
+    List<Slot> slots = new ArrayList<>(List.of(
+        Slot.pipe("pipe to the booth", ConduitRange.exactly(pipe), FEMALE, MALE),
+        Slot.splitter("manifold")));
+    Requirement job =
+        job(Layout.of(slots, List.of(line("sander", 3.0, 5.0).alike(2)))).build();
+    Proposal p = best(job, manifold(2, 14.0), hose("hose", 9.5));
+    assertThat(p.fits()).isTrue();
+    assertThat(p.price()).contains(Money.parse("70 EUR"));
+    double behindPipe =
+        pascals(Run.from(Shelf.SUPPLY, Shelf.ATMOSPHERE).through("pipe", pipe), 6.0);
+    assertThat(p.toEachTool()
+            .get(0)
+            .result()
+            .<Double>fold(
+                delivered -> delivered.share("pipe to the booth").outlet().pascals(),
+                starved -> 0.0))
+        .isCloseTo(
+            GaugePressure.ofPascals(behindPipe).absolute(Shelf.ATMOSPHERE).pascals(),
+            within(1.0e-3));
+    assertThat(p.open().stream().map(Finding::rule)).doesNotContain(Rule.PARTS_RATED);
+  }
+}
