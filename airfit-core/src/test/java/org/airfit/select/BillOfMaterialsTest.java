@@ -260,7 +260,7 @@ class BillOfMaterialsTest {
         .singleElement()
         .extracting(BillLine::reason)
         .asString()
-        .startsWith("32.81 ft of hose with 3/8 in of bore");
+        .startsWith("32.8 ft of hose with 3/8 in of bore");
   }
 
   private static Requirement.Builder parallel() {

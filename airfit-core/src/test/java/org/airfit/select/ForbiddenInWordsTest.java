@@ -37,14 +37,14 @@ class ForbiddenInWordsTest {
   void a_limit_from_above_and_one_from_below_are_told_with_their_own_ways_out() {
     assertThat(said(job("line pressure,<=,6.9,bar,forbids,,")))
         .isEqualTo(
-            "NOT MET. Works, rule 1 (handbook): not allowed, line pressure 7 bar(g) against at most"
+            "NOT MET. Works, rule 1 (text of the rule): not allowed, line pressure 7 bar(g) against at most"
                 + " 6.9 bar(g). As told. To change: " + LOWER + ".");
     assertThat(said(job("line pressure,<=,7,bar,forbids,,")))
         .isEqualTo(
-            "met. Works, rule 1 (handbook): allowed, line pressure 7 bar(g) against at most 7 bar(g).");
+            "met. Works, rule 1 (text of the rule): allowed, line pressure 7 bar(g) against at most 7 bar(g).");
     assertThat(said(job("line pressure,>=,6.6,bar,forbids,,").lowest(GaugePressure.ofBar(6.5))))
         .isEqualTo(
-            "NOT MET. Works, rule 1 (handbook): not allowed, line pressure 6.5 bar(g) against at least"
+            "NOT MET. Works, rule 1 (text of the rule): not allowed, line pressure 6.5 bar(g) against at least"
                 + " 6.6 bar(g). As told. To change: set the cut-in higher.");
   }
 
@@ -52,13 +52,13 @@ class ForbiddenInWordsTest {
   void all_that_are_kept_are_told_and_all_that_are_broken() {
     assertThat(said(job("line pressure,<=,7,bar,forbids,,", "line pressure,<=,8,bar,forbids,,")))
         .isEqualTo(
-            "met. Works, rule 1 (handbook): allowed, line pressure 7 bar(g) against at most 7 bar(g)."
-                + " Works, rule 2 (handbook): allowed, line pressure 7 bar(g) against at most 8 bar(g).");
+            "met. Works, rule 1 (text of the rule): allowed, line pressure 7 bar(g) against at most 7 bar(g)."
+                + " Works, rule 2 (text of the rule): allowed, line pressure 7 bar(g) against at most 8 bar(g).");
     assertThat(said(job("line pressure,<=,5,bar,forbids,,", "line pressure,<=,6,bar,forbids,,")))
         .isEqualTo(
-            "NOT MET. Works, rule 1 (handbook): not allowed, line pressure 7 bar(g) against at most 5"
+            "NOT MET. Works, rule 1 (text of the rule): not allowed, line pressure 7 bar(g) against at most 5"
                 + " bar(g). As told. To change: " + LOWER
-                + ". Works, rule 2 (handbook): not allowed, line"
+                + ". Works, rule 2 (text of the rule): not allowed, line"
                 + " pressure 7 bar(g) against at most 6 bar(g). As told. To change: " + LOWER
                 + ".");
   }
@@ -68,11 +68,11 @@ class ForbiddenInWordsTest {
   void the_parts_that_decide_stand_beside_the_limit() {
     assertThat(said(job("hose bore,<,9.5,mm,forbids,,")))
         .isEqualTo(
-            "NOT MET. Works, rule 1 (handbook): not allowed, hose bore 9.5 mm against less than 9.5 mm"
+            "NOT MET. Works, rule 1 (text of the rule): not allowed, hose bore 9.5 mm against less than 9.5 mm"
                 + " (part 10 mm hose). As told. To change: take a hose of a smaller bore.");
     assertThat(said(job("hose bore,>,9.5,mm,forbids,,")))
         .isEqualTo(
-            "NOT MET. Works, rule 1 (handbook): not allowed, hose bore 9.5 mm against more than 9.5 mm"
+            "NOT MET. Works, rule 1 (text of the rule): not allowed, hose bore 9.5 mm against more than 9.5 mm"
                 + " (part 10 mm hose). As told. To change: take a hose of a larger bore.");
     assertThat(said(job("share of lowest rating,<=,43,percent of the rating,forbids,,")))
         .contains(
@@ -88,7 +88,7 @@ class ForbiddenInWordsTest {
     assertThat(said(
             job("share of lowest rating,<=,60,percent of the rating,forbids,,").toolPlug(weak)))
         .as("7 bar(g) are half of 14")
-        .startsWith("met. Works, rule 1 (handbook): allowed, share of lowest rating ")
+        .startsWith("met. Works, rule 1 (text of the rule): allowed, share of lowest rating ")
         .endsWith("(part weak).");
   }
 
@@ -117,9 +117,9 @@ class ForbiddenInWordsTest {
   void advice_and_what_is_not_known_are_questions() {
     assertThat(said(job("line pressure,<=,5,bar,advises against,,")))
         .isEqualTo(
-            "ask. Works, rule 1 (handbook): not advised, ask what holds here; line pressure 7 bar(g)"
+            "ask. Works, rule 1 (text of the rule): not advised, ask what holds here; line pressure 7 bar(g)"
                 + " against at most 5 bar(g).");
     assertThat(said(job(",,,,forbids,mine,")))
-        .startsWith("ask. Works, rule 1 (handbook): ask whether ");
+        .startsWith("ask. Works, rule 1 (text of the rule): ask whether ");
   }
 }

@@ -88,7 +88,7 @@ class OwnRulesTest {
     assertThat(answer).isInstanceOf(Selection.NothingFits.class);
     assertThat(answer.toString())
         .startsWith("Nothing in the catalogue fits: Safety rules allow it: NOT MET. Works, rule 1"
-            + " (handbook): not allowed, line pressure 8.5 bar(g) against at most 7 bar(g). As told."
+            + " (text of the rule): not allowed, line pressure 8.5 bar(g) against at most 7 bar(g). As told."
             + " To change: set the relief valve or the cut-out lower");
     assertThat(shown(answer).cautions()).extracting(Caution::title).contains("rule 1");
     assertThat(JobFindings.of(job.build()).findings()).contains(of(shown(answer)));
@@ -163,7 +163,7 @@ class OwnRulesTest {
     assertThat(finding(job).outcome()).isEqualTo(RuleOutcome.OPEN);
     assertThat(select(job, Shelf.parts()).toString())
         .contains("It breaks no rule, but whether it meets every rule depends")
-        .contains("Safety rules allow it: Works, rule 1 (handbook): ask whether ")
+        .contains("Safety rules allow it: Works, rule 1 (text of the rule): ask whether ")
         .doesNotContain("combinations that meet every rule");
   }
 
@@ -272,7 +272,7 @@ class OwnRulesTest {
     Proposal best = shown(select(job(rule), with(narrow)));
     assertThat(best.hose("hose").id()).isEqualTo("9 mm hose");
     assertThat(of(best))
-        .hasToString("Safety rules allow it: met. Works, rule 1 (handbook): allowed,"
+        .hasToString("Safety rules allow it: met. Works, rule 1 (text of the rule): allowed,"
             + " hose bore 9 mm against less than 9.5 mm (part 9 mm hose).");
     Finding broken = finding(job(rule));
     assertThat(broken.outcome()).isEqualTo(RuleOutcome.UNMET);

@@ -177,7 +177,7 @@ class UnitsOfProposalsTest {
   void what_was_typed_is_said_as_it_was_typed() {
     Proposal proposal = shown(Selection.of(typedInUs().build(), Catalogue.of(Shelf.parts())));
     assertThat(proposal.findings(UnitSystem.US).toString())
-        .contains("it needs 90 psig at 22 scfm.", "32.81 ft of hose, 30 ft needed");
+        .contains("it needs 90 psig at 22 scfm.", "32.8 ft of hose, 30 ft needed");
     assertThat(bill(proposal, UnitSystem.US).lines().toString())
         .contains("of hose with 3/8 in of bore");
   }
