@@ -13,7 +13,7 @@ class PencilKeysTest {
   private static final Pattern ANSWER = Pattern.compile("^\\w+: ([0-9.]+)[ .]");
 
   private static double key(String id) {
-    Exercises sheet = Exercises.of(Character.getNumericValue(id.charAt(0)));
+    Exercises sheet = Exercises.of(Integer.parseInt(id.substring(0, 1)));
     assertThat(sheet.check(id, -1.0e9)).contains("not yet");
     Matcher answer = ANSWER.matcher(sheet.reveal(id));
     assertThat(answer.find()).as(id).isTrue();
