@@ -8,6 +8,7 @@ import java.util.Set;
 import org.airfit.flow.CapacityRange;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.joint.End;
+import org.airfit.line.ConduitRange;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
@@ -364,6 +365,38 @@ class RulesInWordsTest {
         .isEqualTo("Air at the tool: NOT MET. The tool has only " + best
             + " at best, it needs 6.00 bar(g) to 6.20 bar(g) at 20 L/s ANR to 22 L/s ANR. The"
             + " biggest restriction is hose.");
+  }
+
+  /** At worst the hose chokes: nothing at all arrives, and how wide it is settles it. */
+  @Test
+  void where_no_air_arrives_at_worst_the_one_thing_that_settles_it_is_asked_for() {
+    Part.Hose narrow = Shelf.hose(facts("hose"), 2.0, 10.0);
+    Part.Hose wide = hose(facts("hose"));
+    Part.Hose either = new Part.Hose(
+        wide.facts(),
+        wide.bore(),
+        new ConduitRange(narrow.conduit(), wide.conduit(), Source.derived("made up")),
+        wide.upstream(),
+        wide.downstream());
+    Proposal open = shown(Shelf.job(), usualWith(either));
+    assertThat(said(open, Rule.AIR_AT_TOOL))
+        .isEqualTo(
+            "Air at the tool: ask. It depends: the tool has from no air at all to "
+                + atTool(shown(Shelf.job(), usual()))
+                + ", it needs 6.20 bar(g) at 10 L/s ANR. It is enough if the bore of hose is "
+                + open.doubts().get(0).enoughIf(UnitSystem.SI).orElseThrow()
+                + " (2 to 9.5 mm told): ask for it.");
+  }
+
+  /** The federal rules allow 20 psig at a blocked nozzle; the advice of the works is 10. */
+  @Test
+  void advice_that_is_not_kept_beside_laws_that_are_is_told_as_advice() {
+    Requirement.Builder gun = Shelf.job()
+        .rules(OwnRulesTest.own("cleaning pressure,<=,10,psi,advises against,,"))
+        .blowGun(GaugePressure.ofPsi(20.0));
+    assertThat(said(gun, usual(), Rule.CLEANING_PRESSURE))
+        .startsWith("Cleaning pressure is kept down: ask. ")
+        .endsWith(" That is advice, not law: ask what holds at this place.");
   }
 
   @Test
