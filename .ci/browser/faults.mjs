@@ -59,6 +59,7 @@ export async function faults(browser, file) {
 async function open(browser, url, options, add) {
   const context = await browser.newContext(options);
   const page = await context.newPage();
+  page.setDefaultTimeout(120_000);
   page.on('console', (message) => {
     if (['error', 'warning'].includes(message.type())) {
       add('console', [{ element: message.location().url, fault: message.text() }]);
