@@ -38,8 +38,8 @@ class CoefficientTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> ValveCoefficient.parse("0.9"))
         .withMessage(
-            "\"0.9\": the unit is missing, at position 3; accepted: a number and one of Kv,"
-                + " Cv, such as \"0.9 Kv\", \"1.04 Cv\"");
+            "\"0.9\": the unit is missing, at position 3; accepted: a number with its unit,"
+                + " such as \"0.9 Kv\", \"1.04 Cv\"; the units are Kv, Cv");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> FrictionFactor.parse("0 Darcy"))
         .withMessageContaining("must be finite and above 0");
