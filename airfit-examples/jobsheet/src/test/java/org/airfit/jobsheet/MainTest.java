@@ -334,10 +334,9 @@ class MainTest {
     job = job.replace(
         "\"dragged\": true",
         "\"dragged\": true, \"marking\": \"two notches\", \"coldest\": \"-10 °C\", \"hottest\": \"50 °C\","
-            + " \"profilesInUse\": [\"no such profile\"]");
+            + " \"profilesInUse\": [\"gannet\"]");
     assertThat(runChanged()).isZero();
     assertThat(printed())
-        .contains("does not take no such profile")
         .contains("the job needs -10 °C to 50 °C");
     assertThat(Files.readString(reasons())).contains("two notches");
   }
