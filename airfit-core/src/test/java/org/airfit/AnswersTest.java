@@ -14,7 +14,6 @@ import org.airfit.plug.Residual;
 import org.airfit.run.FrictionJump;
 import org.airfit.run.LargestFlow;
 import org.airfit.run.RunResult;
-import org.airfit.run.Sizing;
 import org.airfit.run.SupplyNeeded;
 import org.airfit.select.BillOfMaterials;
 import org.airfit.select.Offer;
@@ -52,7 +51,6 @@ class AnswersTest {
         RunResult.Starved.class,
         Selection.NothingFits.class,
         Selection.Proposals.class,
-        Sizing.Solutions.class,
         SupplyNeeded.class,
         ForeignThread.class,
         SlipCandidate.class,

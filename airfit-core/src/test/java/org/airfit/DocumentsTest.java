@@ -89,13 +89,14 @@ import org.airfit.quantity.ValveCoefficient;
 import org.airfit.run.Change;
 import org.airfit.run.ElementLoss;
 import org.airfit.run.LargestFlow;
+import org.airfit.run.LongestHose;
 import org.airfit.run.RankedChange;
 import org.airfit.run.Run;
 import org.airfit.run.RunResult;
 import org.airfit.run.Sensitivity;
-import org.airfit.run.Sizing;
 import org.airfit.run.SupplyNeeded;
 import org.airfit.run.ToolDemand;
+import org.airfit.run.WiderHose;
 import org.airfit.safety.Caution;
 import org.airfit.safety.Judgement;
 import org.airfit.safety.Ruling;
@@ -302,14 +303,15 @@ class DocumentsTest {
         "wrench",
         FreeAirFlow.parse("25 scfm"),
         GaugePressure.parse("90 psig").absolute(atmosphere));
-    Conduit narrow = wider.withBore(Length.parse("3/8 in"));
-    Sizing.Result sized = Sizing.of(run, wrench, GaugePressure.parse("85 psig"))
-        .with("hose", "3/8 in", narrow, Money.parse("20 USD"))
-        .with("hose", "1/2 in", wider, Money.parse("30 USD"))
-        .withLossFactor(1.25)
-        .solve();
-    List<Sensitivity> matter = run.sensitivities(FreeAirFlow.parse("25 scfm").massFlow());
-    assertThat(sized).isInstanceOf(Sizing.Solutions.class);
+    MassFlow taken = FreeAirFlow.parse("25 scfm").massFlow();
+    List<LongestHose> longest =
+        LongestHose.ofEverySize(run, "hose", taken, GaugePressure.parse("85 psig"), UnitSystem.US);
+    List<WiderHose> narrowest = WiderHose.triedFromNarrowest(
+        run, "hose", taken, GaugePressure.parse("85 psig"), UnitSystem.US);
+    String inFeet = LongestHose.inWords(longest, UnitSystem.US);
+    List<Sensitivity> matter = run.sensitivities(taken);
+    assertThat(narrowest.get(narrowest.size() - 1).isEnough()).isTrue();
+    assertThat(inFeet).startsWith("1/4 in hose: ").contains("1/2 in hose: up to ");
     assertThat(matter.get(0).input()).isEqualTo(Sensitivity.Input.BORE);
     RunResult balanced = run.balance(wrench);
     List<RankedChange> ranked = RankedChange.rank(

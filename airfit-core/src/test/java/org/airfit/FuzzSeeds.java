@@ -32,10 +32,10 @@ import org.airfit.quantity.Temperature;
 import org.airfit.quantity.Volume;
 import org.airfit.run.Change;
 import org.airfit.run.LargestFlow;
+import org.airfit.run.LongestHose;
 import org.airfit.run.RankedChange;
 import org.airfit.run.Run;
 import org.airfit.run.RunResult;
-import org.airfit.run.Sizing;
 import org.airfit.run.ToolDemand;
 import org.airfit.safety.SafetyRules;
 import org.airfit.safety.Situation;
@@ -49,6 +49,7 @@ import org.airfit.thread.ThreadIdentification;
 import org.airfit.thread.ThreadReadings;
 import org.airfit.working.Formula;
 import org.airfit.working.Symbol;
+import org.airfit.working.UnitSystem;
 import org.airfit.working.ValueKind;
 
 /** Whole jobs for {@link Fuzzer}, whose parts chance would seldom put together: a network, a sizing, a selection. */
@@ -140,16 +141,8 @@ final class FuzzSeeds {
         Run.from(EIGHT, ATMOSPHERE).through("coupling", part(9.0)).through("hose", hose(12.7));
     values.addAll(
         RankedChange.rank(run, tool(), List.of(new Change("wider", wider, Money.parse("30 USD")))));
-    for (double least : new double[] {5.0, 6.99}) {
-      Sizing.Result result = Sizing.of(run, tool(), GaugePressure.ofBar(least))
-          .with("hose", "1/2 in", hose(12.7), Money.parse("30 USD"))
-          .with("hose", "3/4 in", hose(19.0), Money.parse("50 USD"))
-          .solve();
-      values.add(result);
-      if (result instanceof Sizing.Solutions solutions) {
-        values.addAll(solutions.options());
-      }
-    }
+    values.addAll(LongestHose.ofEverySize(
+        run, "hose", MassFlow.ofKilogramsPerSecond(0.01), GaugePressure.ofBar(5.0), UnitSystem.SI));
   }
 
   /** The largest flow that ends at Re 2300: 7 m of 1 mm leave 3.6 bar before the jump and 3.3 behind it. */

@@ -183,7 +183,7 @@ final class PartChecks {
   }
 
   static boolean isKeptForOtherAir(Requirement job, Position position, Part part) {
-    Optional<Lubrication> here = job.lubricationAt(position);
+    Optional<Lubrication> here = job.lubricationAt(position.slot());
     return here.isPresent()
         && part.facts().lubrication().filter(kept -> kept != here.get()).isPresent();
   }

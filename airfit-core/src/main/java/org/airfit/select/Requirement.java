@@ -26,6 +26,7 @@ import org.airfit.run.Run;
 import org.airfit.safety.Medium;
 import org.airfit.safety.SafetyRule;
 import org.airfit.safety.SafetyRules;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a job asks of the parts between an outlet and a tool.
@@ -394,8 +395,7 @@ public final class Requirement {
   }
 
   /** The kind of air at a place, if it is known: in front of a lubricator that which was told, behind it oiled. */
-  Optional<Lubrication> lubricationAt(Position position) {
-    Slot slot = position.slot();
+  Optional<Lubrication> lubricationAt(@Nullable Slot slot) {
     return slot != null && layout.isBeforeLubricator(slot) ? told.find(LUBRICATION) : lubrication();
   }
 

@@ -186,31 +186,11 @@ class FrictionJumpTest {
         .containsExactly(true, false, true);
   }
 
-  /** A margin that the laminar side has and the turbulent side has not is none. */
+  /** What the laminar side has and the turbulent side has not is no gain. */
   @Test
-  void a_size_is_judged_by_the_lower_side() {
+  void a_change_is_judged_by_the_lower_side() {
     double wanted = 0.5 * (laminar() + turbulent());
     ToolDemand tool = taking(JUMP, wanted);
-    for (double least : new double[] {turbulent() - 1.0, turbulent() + 1.0, wanted}) {
-      Sizing.Result result = Sizing.of(run(), tool, GaugePressure.ofPascals(least - 1.0e5))
-          .with("tube", "this", TUBE, Money.parse("1 USD"))
-          .solve();
-      assertThat(result instanceof Sizing.Solutions)
-          .as("%s Pa", least)
-          .isEqualTo(least < turbulent());
-    }
-    // worn by so much it is laminar and has more than the turbulent side: as new, that is still
-    // what counts
-    Run worn = run().withLossFactor(1.4);
-    double atWorn = delivered(worn.balance(tool)).leastAtTool().pascals();
-    assertThat(atWorn).isBetween(turbulent() + 1.0e3, wanted);
-    SizingOption option = ((Sizing.NoSolution)
-            Sizing.of(run(), tool, GaugePressure.ofPascals(atWorn - 500.0 - 1.0e5))
-                .with("tube", "this", TUBE, Money.parse("1 USD"))
-                .withLossFactor(1.4)
-                .solve())
-        .nearest();
-    assertThat(option.lack().pascals()).isCloseTo(atWorn - 500.0 - turbulent(), within(0.1));
     Change same = new Change("nothing", run(), Money.parse("1 USD"));
     RankedChange ranked = RankedChange.rank(run(), tool, List.of(same)).get(0);
     assertThat(ranked.gain().pascals()).isZero();

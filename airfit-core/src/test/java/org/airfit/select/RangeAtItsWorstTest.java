@@ -102,7 +102,8 @@ class RangeAtItsWorstTest {
     Proposal proposal =
         with(hose(narrow, wide, 10.0, 10.0), SafetyRules.usFederal().with(own));
     assertThat(proposal.cautions().stream()
-            .anyMatch(caution -> caution.toString().toLowerCase(java.util.Locale.ROOT).contains("mind the bore")))
+            .anyMatch(caution ->
+                caution.toString().toLowerCase(java.util.Locale.ROOT).contains("mind the bore")))
         .isEqualTo(isDue);
   }
 

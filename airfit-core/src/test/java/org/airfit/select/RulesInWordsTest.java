@@ -380,12 +380,11 @@ class RulesInWordsTest {
         wide.downstream());
     Proposal open = shown(Shelf.job(), usualWith(either));
     assertThat(said(open, Rule.AIR_AT_TOOL))
-        .isEqualTo(
-            "Air at the tool: ask. It depends: the tool has from no air at all to "
-                + atTool(shown(Shelf.job(), usual()))
-                + ", it needs 6.20 bar(g) at 10 L/s ANR. It is enough if the bore of hose is "
-                + open.doubts().get(0).enoughIf(UnitSystem.SI).orElseThrow()
-                + " (2 to 9.5 mm told): ask for it.");
+        .isEqualTo("Air at the tool: ask. It depends: the tool has from no air at all to "
+            + atTool(shown(Shelf.job(), usual()))
+            + ", it needs 6.20 bar(g) at 10 L/s ANR. It is enough if the bore of hose is "
+            + open.doubts().get(0).enoughIf(UnitSystem.SI).orElseThrow()
+            + " (2 to 9.5 mm told): ask for it.");
   }
 
   /** The federal rules allow 20 psig at a blocked nozzle; the advice of the works is 10. */

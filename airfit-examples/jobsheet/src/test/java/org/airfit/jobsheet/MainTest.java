@@ -336,8 +336,7 @@ class MainTest {
         "\"dragged\": true, \"marking\": \"two notches\", \"coldest\": \"-10 °C\", \"hottest\": \"50 °C\","
             + " \"profilesInUse\": [\"gannet\"]");
     assertThat(runChanged()).isZero();
-    assertThat(printed())
-        .contains("the job needs -10 °C to 50 °C");
+    assertThat(printed()).contains("the job needs -10 °C to 50 °C");
     assertThat(Files.readString(reasons())).contains("two notches");
   }
 
