@@ -13,7 +13,6 @@ import java.util.stream.Collectors;
 import org.airfit.air.AirState;
 import org.airfit.files.NetworkJob;
 import org.airfit.flow.FlowCapacity;
-import org.airfit.line.Conduit;
 import org.airfit.line.PipeDuty;
 import org.airfit.line.PipeVelocity;
 import org.airfit.network.BranchFlow;
@@ -52,7 +51,6 @@ public record NetworkSheet(
   static final int TRIALS = 400;
 
   private static final long SEED = 1;
-  private static final double WIDER = 1.25;
   private static final double LARGER = 1.5;
   private static final double WORTH_PASCALS = 1000.0;
 
@@ -182,12 +180,12 @@ public record NetworkSheet(
     List<Improvement> improvements = new ArrayList<>();
     for (NetworkJob.Branch branch : job.branches()) {
       branch.pipe().ifPresent(pipe -> {
-        Conduit wider = pipe.withBore(pipe.bore().times(WIDER));
+        Wider wider = Wider.than(pipe.bore(), job.units());
         gain(
                 job,
-                job.network().replacing(branch.name(), wider),
+                job.network().replacing(branch.name(), pipe.withBore(wider.bore())),
                 lack,
-                branch.name() + ": a bore of " + amounts(job).bore(wider.bore()) + " instead of "
+                branch.name() + ": " + wider.words() + " instead of "
                     + amounts(job).bore(pipe.bore()))
             .ifPresent(improvements::add);
       });

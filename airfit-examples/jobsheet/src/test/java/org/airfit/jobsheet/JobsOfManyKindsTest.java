@@ -632,7 +632,9 @@ class JobsOfManyKindsTest {
     assertThat(sheet)
         .as(
             "only the impact wrench on the long narrow hose is short, and its hose is what to change")
-        .contains("too little at 1 of 6 drops: slipway", "To change: slipway: a bore of")
+        .contains(
+            "too little at 1 of 6 drops: slipway",
+            "To change: slipway: a 13 mm hose instead of 9.5 mm")
         .contains(
             "room header: cut off: mast shop, rigging, blasting, hull bay, paint room, slipway")
         .contains("any one main may be closed but room header")

@@ -115,7 +115,7 @@ class NetworkChangesTest {
         .doesNotContain("m/s", "L/s", "mm");
     String page = NetworkPage.of(NetworkSheet.of(job("US", "4.5 bar(g)")));
     assertThat(page)
-        .contains("velocity and rule, ft/s", "air, scfm")
+        .contains("velocity and rule,<br>ft/s", "air,<br>scfm")
         .doesNotContain("m/s<", "L/s ANR");
     String si = NetworkText.of(NetworkSheet.of(job("SI", "4.5 bar(g)"))).replaceAll("\\s+", " ");
     assertThat(si).contains("main: 10.0 L/s ANR, pressure loss ", "rule: at most 9.1 m/s");
