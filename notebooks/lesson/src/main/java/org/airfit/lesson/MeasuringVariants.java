@@ -104,11 +104,11 @@ final class MeasuringVariants {
     return new Variant(
         id,
         text(
-            "You have read one dimension of a plug: its %s is %.2f mm. May you name the kind?",
+            "You have read one dimension of a plug: its %s is %.2f mm. Which of the yard's kinds agree with it"
+                + " within 0.25 mm? May you name the kind?",
             List.of("tip diameter", "tip length", "groove width").get(which), reads),
-        "no: not enough readings",
-        "Of the yard's kinds it agrees with " + String.join(" and ", near)
-            + ". Plugs that are not in the list may have the same size. One dimension alone names no kind.");
+        String.join(", ", near) + "; no",
+        "Plugs that are not in the list may have the same size. One dimension alone names no kind.");
   }
 
   private static Variant bestReading(String id, Draw draw) {
