@@ -59,7 +59,7 @@ final class SeveralTools {
         : worst(answers);
   }
 
-  /** The worst of answers, with the lines that it is said of, and beside it what is met only while a regulator holds. */
+  /** The worst of answers, with the lines that it is said of, and what is met only while a regulator holds. */
   static RuleAnswer worst(Map<String, RuleAnswer> answers) {
     RuleOutcome worst = outcome(answers);
     Set<RuleOutcome> told = EnumSet.of(worst);
@@ -80,7 +80,8 @@ final class SeveralTools {
   private static String atOnce(Assembly a, UnitSystem units) {
     Requirement job = a.requirement();
     int tools = job.layout().lines().stream().mapToInt(ToolLine::count).sum();
-    return (tools == 2 ? "Both" : "All " + tools) + " tools at work at once, which is the worst case, take "
+    return (tools == 2 ? "Both" : "All " + tools)
+        + " tools at work at once, which is the worst case, take "
         + (job.demandRange().isExact() ? "" : units.say(job.demandRange().least()) + " to ")
         + units.say(job.demand()) + ". ";
   }

@@ -134,8 +134,8 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
     return new JobSupply(held, atmosphere);
   }
 
-  private static Temperature temperature(
-      Field supplied, UnitSystem units, List<String> remarks) throws WrongFileException {
+  private static Temperature temperature(Field supplied, UnitSystem units, List<String> remarks)
+      throws WrongFileException {
     Optional<Field> told = supplied.find("temperature", "a temperature such as \"20 °C\"");
     if (told.isPresent()) {
       return told.get().as(Temperature::parse);
@@ -146,8 +146,8 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
   }
 
   /** The pressure around the works: told, that of the altitude, or that by the sea. */
-  private static AbsolutePressure atmosphere(
-      Field supplied, UnitSystem units, List<String> remarks) throws WrongFileException {
+  private static AbsolutePressure atmosphere(Field supplied, UnitSystem units, List<String> remarks)
+      throws WrongFileException {
     Optional<Field> told =
         supplied.find("atmosphere", "an absolute pressure such as \"1.013 bar(a)\"");
     Optional<Field> altitude = supplied.find("altitude", "a height such as \"5000 ft\"");

@@ -225,14 +225,19 @@ class TypistTest {
            {"kind": "regulator", "set": "90 psig"}, {"kind": "hose", "reach": "9 m"}],
          "tool": {"name": "z", "air": "5 scfm", "pressure": "80 psig", "inlet": "1/4 NPT female"}}
         """))
-        .hasMessageContaining("line[2]: is a regulator behind a pipe and in front of the outlet; it may"
-            + " stand first of all, or behind {\"kind\": \"outlet\", \"end\": …}");
+        .hasMessageContaining(
+            "line[2]: is a regulator behind a pipe and in front of the outlet; it may"
+                + " stand first of all, or behind {\"kind\": \"outlet\", \"end\": …}");
   }
 
   @Test
   void what_is_assumed_is_told_in_the_units_of_the_job_first() throws Exception {
     String[] nothing = {
-      "\"temperature\"", "\"//t\"", "\"atmosphere\"", "\"//a\"", "\"airfitJob\": 2",
+      "\"temperature\"",
+      "\"//t\"",
+      "\"atmosphere\"",
+      "\"//a\"",
+      "\"airfitJob\": 2",
       "\"airfitJob\": 2, \"units\": \"US\""
     };
     assertThat(remarks(nothing))

@@ -160,7 +160,7 @@ class CounterJobsTest {
         .contains("Line 3, air ratchet: At the tool ")
         .contains("3 × H38-25")
         .contains("while the others work");
-    assertThat(PageSheet.of(sheet)).contains("With these parts, lines 1 and 2, sander");
+    assertThat(PageReasons.of(sheet)).contains("With these parts, lines 1 and 2, sander");
   }
 
   /** The cheapest hose of that length is kept for oiled air: paint never gets it. */
