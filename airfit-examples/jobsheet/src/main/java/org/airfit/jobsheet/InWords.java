@@ -29,7 +29,6 @@ import org.airfit.select.Proposal;
 import org.airfit.select.Requirement;
 import org.airfit.select.Rule;
 import org.airfit.select.RuleOutcome;
-import org.airfit.select.Selection;
 import org.airfit.working.UnitSystem;
 
 /** The sentences of a job sheet that text and page share. */
@@ -90,7 +89,7 @@ final class InWords {
             lines.add(new Answer("Receiver", String.join(" ", receiver.sentences(sheet.units())))));
     sheet
         .selection()
-        .flatMap(InWords::shown)
+        .flatMap(JobSheet::shown)
         .ifPresent(proposal -> findings(proposal, sheet, RuleOutcome.MET_WHILE_REGULATED)
             .forEach(finding -> lines.add(new Answer(
                 "Regulator", capital(finding.outcomeInWords()) + ". " + finding.reason()))));
@@ -359,7 +358,7 @@ final class InWords {
   static List<Caution> cautions(JobSheet sheet) {
     SafetyRules rules = sheet.requirement().rules().toldIn(sheet.units());
     List<Caution> now = sheet.now().map(run -> run.cautions(sheet.units())).orElse(List.of());
-    Optional<Proposal> proposal = sheet.selection().flatMap(InWords::shown);
+    Optional<Proposal> proposal = sheet.selection().flatMap(JobSheet::shown);
     List<Caution> parts = proposal
         .map(chosen -> chosen.cautions(sheet.units()))
         .orElseGet(() -> JobFindings.of(sheet.requirement()).cautions(sheet.units()));
@@ -412,13 +411,6 @@ final class InWords {
     return caution.equals(Caution.MORE_SUPPLY_PRESSURE)
         ? caution
         : new Caution(caution.title() + " (" + run + ")", caution.text(), caution.source());
-  }
-
-  /** The proposal to show: the best that fits, or the nearest miss. */
-  static Optional<Proposal> shown(Selection selection) {
-    return selection.fold(
-        fitting -> Optional.of(fitting.best()),
-        nothing -> nothing.nearest().stream().findFirst());
   }
 
   /** A sentence begins with a capital letter. */

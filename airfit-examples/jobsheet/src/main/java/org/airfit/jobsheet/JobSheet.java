@@ -9,6 +9,7 @@ import org.airfit.plug.PlugProfile;
 import org.airfit.plug.SocketAnswer;
 import org.airfit.run.RunResult;
 import org.airfit.select.Offers;
+import org.airfit.select.Proposal;
 import org.airfit.select.Requirement;
 import org.airfit.select.Selection;
 import org.airfit.select.Slot;
@@ -91,7 +92,7 @@ public record JobSheet(
         hose,
         job.receiver()
             .map(receiver -> ReceiverAnswer.of(
-                receiver, requirement, job.toolName(), selection.flatMap(InWords::shown))));
+                receiver, requirement, job.toolName(), selection.flatMap(JobSheet::shown))));
   }
 
   /** What can be offered, where the job tells the figures of a year. */
@@ -120,5 +121,12 @@ public record JobSheet(
         .medium()
         .refusalInWords()
         .map(reason -> new Refusal(job.title(), job.customer(), reason));
+  }
+
+  /** The proposal to show: the best that fits, or the nearest miss. */
+  static Optional<Proposal> shown(Selection selection) {
+    return selection.fold(
+        fitting -> Optional.of(fitting.best()),
+        nothing -> nothing.nearest().stream().findFirst());
   }
 }

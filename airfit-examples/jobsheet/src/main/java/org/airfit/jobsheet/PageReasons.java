@@ -203,7 +203,7 @@ public final class PageReasons {
   private void chart(JobSheet sheet, String title, RunResult result) {
     List<RunResult> all = new ArrayList<>();
     sheet.now().ifPresent(all::add);
-    sheet.selection().flatMap(InWords::shown).map(Proposal::result).ifPresent(all::add);
+    sheet.selection().flatMap(JobSheet::shown).map(Proposal::result).ifPresent(all::add);
     PressureChart.Scale scale = PressureChart.Scale.of(
         all,
         sheet.job().supply().pressure(),
@@ -268,7 +268,7 @@ public final class PageReasons {
           element("p", InWords.NEAREST);
           return nothing;
         });
-    InWords.shown(selection).ifPresent(proposal -> proposal(sheet, proposal));
+    JobSheet.shown(selection).ifPresent(proposal -> proposal(sheet, proposal));
   }
 
   private void proposal(JobSheet sheet, Proposal proposal) {

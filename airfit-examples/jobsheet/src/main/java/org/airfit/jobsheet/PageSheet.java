@@ -5,7 +5,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.airfit.files.Printable;
-import org.airfit.files.Shop;
 import org.airfit.select.BillOfMaterials;
 import org.airfit.select.Offer;
 import org.airfit.select.Offers;
@@ -135,7 +134,8 @@ public final class PageSheet {
   private void write(Optional<String> reasons) {
     String title = sheet.job().title();
     Html.head(out, "Job sheet: " + title, PageStyle.of(head.footer(title), STYLE));
-    heading(out, head, title, sheet.job().customer(), sheet.job().catalogue().name());
+    PageHead.write(
+        out, head, title, sheet.job().customer(), sheet.job().catalogue().name());
     int lines = lines();
     String full = lines > BRIM_LINES
         ? " class=\"full brim\""
@@ -151,35 +151,6 @@ public final class PageSheet {
         .append(Html.escaped(file))
         .append("\">What this rests on, and the working</a></footer>\n"));
     out.append("</body>\n</html>\n");
-  }
-
-  /** The head of a sheet: the shop, the job, and for whom. */
-  static void heading(
-      StringBuilder out, Letterhead head, String title, String customer, String shopName) {
-    out.append("<header class=\"top\">\n<div class=\"heading\">\n<div>\n");
-    Html.element(out, "p class=\"shop\"", head.shop().map(Shop::name).orElse(shopName));
-    head.shop().ifPresent(shop -> {
-      shop.address().forEach(line -> Html.element(out, "p", line));
-      shop.phone().ifPresent(phone -> Html.element(out, "p", "Telephone " + phone));
-    });
-    out.append("</div>\n<dl>\n");
-    filled(out, "Job no.", head.number());
-    filled(out, "Date", head.date().map(String::valueOf));
-    head.validity().ifPresent(until -> Html.fact(out, "Offer valid until", until));
-    out.append("</dl>\n</div>\n");
-    Html.element(out, "h1", title);
-    if (!customer.isBlank()) {
-      Html.element(out, "p", "Job sheet for " + customer);
-    }
-    out.append("</header>\n");
-  }
-
-  private static void filled(StringBuilder out, String name, Optional<String> said) {
-    if (said.isPresent()) {
-      Html.fact(out, name, said.get());
-    } else {
-      out.append("<dt>").append(name).append("</dt><dd><span class=\"blank\"></span></dd>\n");
-    }
   }
 
   /** About how many lines the sheet has, by its letters. */

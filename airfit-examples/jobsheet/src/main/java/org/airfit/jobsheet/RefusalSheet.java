@@ -25,7 +25,7 @@ final class RefusalSheet {
     StringBuilder out = new StringBuilder();
     String title = title(refusal);
     Html.head(out, "Job sheet: " + title, PageStyle.of(head.footer(title), PageSheet.STYLE));
-    PageSheet.heading(out, head, title, refusal.customer(), "Job sheet");
+    PageHead.write(out, head, title, refusal.customer(), "Job sheet");
     out.append("<main>\n");
     Html.element(out, "h2", "Refused");
     Html.element(out, "p", withoutSource(refusal.reason()));

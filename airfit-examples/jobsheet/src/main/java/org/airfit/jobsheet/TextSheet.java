@@ -178,7 +178,7 @@ public final class TextSheet {
           wrapped("", InWords.NEAREST);
           return nothing;
         });
-    InWords.shown(selection).ifPresent(proposal -> proposal(sheet, proposal));
+    JobSheet.shown(selection).ifPresent(proposal -> proposal(sheet, proposal));
   }
 
   private void proposal(JobSheet sheet, Proposal proposal) {

@@ -357,8 +357,8 @@ class NastyInputsTest {
         java.nio.file.StandardCopyOption.REPLACE_EXISTING);
     Path inUse = with(
         "in.json", job, "\"conditions\": {", "\"conditions\": {\"profilesInUse\": [\"nobody\"],");
-    assertThat(run(inUse, folder.resolve("p.html"))).isZero();
-    assertThat(printed()).as("a place may use what the shop does not know").contains("nobody");
+    assertThat(run(inUse, folder.resolve("p.html"))).isEqualTo(2);
+    refused("conditions.profilesInUse", "\"nobody\"");
     Path hand = folder.resolve("hand.json");
     String text = Files.readString(job);
     Files.writeString(
