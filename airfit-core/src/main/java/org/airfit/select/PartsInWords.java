@@ -89,12 +89,19 @@ final class PartsInWords {
     }
     if (each.part() instanceof Part.Hose hose) {
       return line + units.say(hose.shortest()) + " of " + each.position().noun() + " with "
-          + units.sayBore(hose.conduit().bore()) + " of bore";
+          + bore(hose) + " of bore";
     }
     return line
         + (each.part() instanceof Part.Splitter
             ? "leads to the lines"
             : each.position().noun() + " in the line");
+  }
+
+  /** The bore of a hose, or between which sizes it is. */
+  private String bore(Part.Hose hose) {
+    String least = units.sayBore(hose.conduit().bore());
+    String most = units.sayBore(hose.widestBore());
+    return least.equals(most) ? least : least + " to " + most;
   }
 
   /** The line that something belongs to, of several. */

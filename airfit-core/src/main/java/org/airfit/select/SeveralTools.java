@@ -59,10 +59,14 @@ final class SeveralTools {
         : worst(answers);
   }
 
-  /** The worst of answers, with the lines that it is said of. */
+  /** The worst of answers, with the lines that it is said of, and what is met only while a regulator holds. */
   static RuleAnswer worst(Map<String, RuleAnswer> answers) {
     RuleOutcome worst = outcome(answers);
-    return new RuleAnswer(worst, said(answers, EnumSet.of(worst)));
+    Set<RuleOutcome> told = EnumSet.of(worst);
+    if (WORST_FIRST.indexOf(worst) < WORST_FIRST.indexOf(RuleOutcome.MET_WHILE_REGULATED)) {
+      told.add(RuleOutcome.MET_WHILE_REGULATED);
+    }
+    return new RuleAnswer(worst, said(answers, told));
   }
 
   private static RuleOutcome outcome(Map<String, RuleAnswer> answers) {
@@ -76,7 +80,8 @@ final class SeveralTools {
   private static String atOnce(Assembly a, UnitSystem units) {
     Requirement job = a.requirement();
     int tools = job.layout().lines().stream().mapToInt(ToolLine::count).sum();
-    return "All " + tools + " tools at work at once, which is the worst case, take "
+    return (tools == 2 ? "Both" : "All " + tools)
+        + " tools at work at once, which is the worst case, take "
         + (job.demandRange().isExact() ? "" : units.say(job.demandRange().least()) + " to ")
         + units.say(job.demand()) + ". ";
   }

@@ -205,6 +205,31 @@ class SeveralToolsTest {
     assertThat(limit.reason()).startsWith("Line 1, sander: ").doesNotContain("ratchet");
   }
 
+  @Test
+  void an_open_question_of_one_tool_does_not_hide_that_another_needs_the_regulator() {
+    Proposal p = best(
+        job(split(
+                line("sander", 3.0, 5.0).withToolRating(GaugePressure.ofBar(7.5)),
+                line("ratchet", 3.0, 5.0)))
+            .highest(GaugePressure.ofBar(8.5))
+            .regulated()
+            .build(),
+        manifold(2, 14.0),
+        hose("hose", 9.5));
+    Finding limit = p.findings().stream()
+        .filter(finding -> finding.rule() == Rule.TOOL_RATED)
+        .findFirst()
+        .orElseThrow();
+    assertThat(limit.outcome()).isEqualTo(RuleOutcome.OPEN);
+    assertThat(limit.reason())
+        .startsWith("Line 1, sander: The dead-end pressure at the tool is 7.00 bar(g) while the"
+            + " regulator holds and 8.50 bar(g) if it fails, its maker allows 7.50 bar(g). A relief"
+            + " valve behind the regulator")
+        .contains(" Line 2, ratchet: Ask for the highest pressure");
+    assertThat(air(p).reason())
+        .startsWith("Both tools at work at once, which is the worst case, take 6 L/s ANR. ");
+  }
+
   /** What others take is a range: the answer turns within it. */
   @Test
   void what_others_take_from_a_splitter_counts_and_may_be_a_range() {

@@ -108,7 +108,7 @@ public final class JobFile {
     List<String> remarks = new ArrayList<>();
     Field supplied = root.field("supply", "an object such as {\"pressure\": \"90 to 110 psig\"}");
     List<String> assumed = new ArrayList<>();
-    AirState around = JobSupply.around(supplied, assumed);
+    AirState around = JobSupply.around(supplied, units.system(), assumed);
     String toolName = "";
     Optional<Requirement.Builder> ofTool = Optional.empty();
     Optional<Field> tool = root.find("tool", "an object with name, air, pressure and inlet");

@@ -204,7 +204,8 @@ final class JobLine {
       case PartFields.REGULATOR -> {
         if (regulator != null || !pipes.isEmpty()) {
           throw item.wrong(
-              "is a regulator between pipes; it may stand first of all, or behind the" + " outlet");
+              "is a regulator behind a pipe and in front of the outlet; it may stand first of all, or"
+                  + " behind {\"kind\": \"outlet\", \"end\": …}");
         }
         regulator = new Entry(item, name);
       }
@@ -278,7 +279,7 @@ final class JobLine {
     } else if (asks && question != null && question.asked() == HoseQuestion.Asked.LONGEST) {
       reach = ANY;
     } else {
-      reach = item.field(REACH, ACCEPTED_REACH).as(Length::parse);
+      reach = length(item.field(REACH, ACCEPTED_REACH));
     }
     return new Slot.Hose(name, reach, isWhip, there);
   }
@@ -342,7 +343,15 @@ final class JobLine {
     Optional<Field> reach = item.find(REACH, ACCEPTED_REACH);
     return reach.isEmpty() || isLongest(reach.get())
         ? Optional.empty()
-        : Optional.of(reach.get().as(Length::parse));
+        : Optional.of(length(reach.get()));
+  }
+
+  /** A length; a word without a digit is most likely "longest", misspelt. */
+  private static Length length(Field reach) throws WrongFileException {
+    if (reach.isText() && reach.text().chars().noneMatch(Character::isDigit)) {
+      throw reach.wrong("\"" + reach.text() + "\" is no length; accepted: " + ACCEPTED_REACH);
+    }
+    return reach.as(Length::parse);
   }
 
   private static boolean isLongest(Field reach) throws WrongFileException {

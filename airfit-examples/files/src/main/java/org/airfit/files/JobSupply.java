@@ -12,6 +12,7 @@ import org.airfit.quantity.Length;
 import org.airfit.quantity.Range;
 import org.airfit.quantity.Temperature;
 import org.airfit.select.Requirement;
+import org.airfit.working.UnitSystem;
 
 /**
  * The supply of a job: between which pressures it stands, and what stands first behind it.
@@ -27,9 +28,10 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
   private static final AbsolutePressure BY_THE_SEA = AbsolutePressure.ofPascals(101_325.0);
 
   /** The air around the works, and its temperature in the line. */
-  static AirState around(Field supplied, List<String> remarks) throws WrongFileException {
-    AbsolutePressure atmosphere = atmosphere(supplied, remarks);
-    Temperature temperature = temperature(supplied, remarks);
+  static AirState around(Field supplied, UnitSystem units, List<String> remarks)
+      throws WrongFileException {
+    AbsolutePressure atmosphere = atmosphere(supplied, units, remarks);
+    Temperature temperature = temperature(supplied, units, remarks);
     return supplied.build(() -> AirState.of(atmosphere, temperature));
   }
 
@@ -132,18 +134,19 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
     return new JobSupply(held, atmosphere);
   }
 
-  private static Temperature temperature(Field supplied, List<String> remarks)
+  private static Temperature temperature(Field supplied, UnitSystem units, List<String> remarks)
       throws WrongFileException {
     Optional<Field> told = supplied.find("temperature", "a temperature such as \"20 °C\"");
     if (told.isPresent()) {
       return told.get().as(Temperature::parse);
     }
-    remarks.add("Air of 68 °F (20 °C) is assumed, as supply.temperature is not told.");
+    remarks.add("Air of " + units.either("20 °C (68 °F)", "68 °F (20 °C)")
+        + " is assumed, as supply.temperature is not told.");
     return USUAL_TEMPERATURE;
   }
 
   /** The pressure around the works: told, that of the altitude, or that by the sea. */
-  private static AbsolutePressure atmosphere(Field supplied, List<String> remarks)
+  private static AbsolutePressure atmosphere(Field supplied, UnitSystem units, List<String> remarks)
       throws WrongFileException {
     Optional<Field> told =
         supplied.find("atmosphere", "an absolute pressure such as \"1.013 bar(a)\"");
@@ -158,7 +161,9 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
       Length height = altitude.get().as(Length::parse);
       return altitude.get().build(() -> PistonCompressor.atmosphereAt(height));
     }
-    remarks.add("Sea level is assumed (14.7 psia, 1.013 bar(a)), as supply.altitude is not told.");
+    remarks.add("Sea level is assumed ("
+        + units.either("1.013 bar(a), 14.7 psia", "14.7 psia, 1.013 bar(a)")
+        + "), as supply.altitude is not told.");
     return BY_THE_SEA;
   }
 }

@@ -66,7 +66,8 @@ final class PartsThere {
           .toList();
       throw field.wrong("\"" + id + "\" is no " + kind + " of the catalogue \"" + catalogue.name()
           + "\"" + Nearest.named(id, ids)
-          + (ids.isEmpty() ? "; it has none" : "; accepted: " + String.join(", ", ids)));
+          + (ids.isEmpty() ? "; it has none" : "; accepted: " + String.join(", ", ids))
+          + (kind.equals(PartFields.HOSE) ? ", or words such as \"1/4 in hose, old, 25 ft\"" : ""));
     }
     return type.cast(part.get());
   }

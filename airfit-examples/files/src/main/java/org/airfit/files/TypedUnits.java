@@ -132,6 +132,9 @@ public record TypedUnits(Optional<UnitSystem> said, int us, int si) {
               : ", as half of the " + all + " values of the file are typed in either")
           + change;
     }
+    if (all == 1) {
+      return name + ", in which the one value of the file is typed" + change;
+    }
     return name + ", in which " + Math.max(us, si) + " of " + all + " values of the file are typed"
         + change;
   }

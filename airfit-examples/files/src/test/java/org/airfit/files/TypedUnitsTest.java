@@ -127,6 +127,9 @@ class TypedUnitsTest {
         .isEqualTo(
             "SI units, as half of the 8 values of the file are typed in either. To have US units, add"
                 + " \"units\": \"US\" to the file.");
+    assertThat(new TypedUnits(Optional.empty(), 0, 1).inWords())
+        .isEqualTo("SI units, in which the one value of the file is typed. To have US units, add"
+            + " \"units\": \"US\" to the file.");
     assertThat(new TypedUnits(Optional.empty(), 0, 0).inWords())
         .startsWith("SI units, as no value of the file has a unit. To have US units");
     assertThat(new TypedUnits(Optional.of(UnitSystem.US), 0, 4).inWords())

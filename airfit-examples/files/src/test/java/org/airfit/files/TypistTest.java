@@ -180,13 +180,24 @@ class TypistTest {
             "\"reach\": \"longest\", \"part\": \"H-38\"",
             "line[5].reach: asks of a hose that is there",
             "leave out its part"),
+        // "longest", misspelt
+        Arguments.of(
+            "\"reach\": \"10 m\"",
+            "\"reach\": \"longst\"",
+            "line[5].reach: \"longst\" is no length; accepted: ",
+            "\"longest\" asks how long it may be"),
         // a profile that nobody knows, in place of a judgement that no socket takes it
         Arguments.of(
             "\"dropped\": true",
             "\"dropped\": true, \"profilesInUse\": [\"gannet\", \"ganet\"]",
             "conditions.profilesInUse[2]: \"ganet\" is no profile of this catalogue",
             "nearest: gannet"),
-        // a hose in words without its length
+        // a hose in words, misspelt, and one without its length
+        Arguments.of(
+            "\"reach\": \"10 m\"",
+            "\"part\": \"1/4 in hos, old, 25 ft\"",
+            "line[5].part: \"1/4 in hos, old, 25 ft\" is no hose of the catalogue",
+            ", or words such as \"1/4 in hose, old, 25 ft\""),
         Arguments.of(
             "\"reach\": \"10 m\"",
             "\"part\": \"1/4 in hose, old\"",
@@ -201,6 +212,43 @@ class TypistTest {
             "1/4 NPT female\"\n", "1/4 NPT female\",\n", "at tool.inlet: ", "one too many"),
         Arguments.of("\"22 scfm\"", "\"22 scfm", "at tool.air: ", "close its quotation mark"),
         Arguments.of("\"dropped\"", "'dropped'", "at conditions.place: ", "in quotation marks"));
+  }
+
+  @Test
+  void a_regulator_where_the_outlet_was_left_out_is_told_where_the_outlet_goes()
+      throws IOException {
+    assertThat(refused("""
+        {"airfitJob": 2, "job": "x", "customer": "y", "catalogue": "catalogue.json",
+         "supply": {"pressure": "100 psig"},
+         "line": [
+           {"kind": "pipe", "bore": "20 mm", "length": "9 m", "wall": "galvanized"},
+           {"kind": "regulator", "set": "90 psig"}, {"kind": "hose", "reach": "9 m"}],
+         "tool": {"name": "z", "air": "5 scfm", "pressure": "80 psig", "inlet": "1/4 NPT female"}}
+        """))
+        .hasMessageContaining(
+            "line[2]: is a regulator behind a pipe and in front of the outlet; it may"
+                + " stand first of all, or behind {\"kind\": \"outlet\", \"end\": …}");
+  }
+
+  @Test
+  void what_is_assumed_is_told_in_the_units_of_the_job_first() throws Exception {
+    String[] nothing = {
+      "\"temperature\"",
+      "\"//t\"",
+      "\"atmosphere\"",
+      "\"//a\"",
+      "\"airfitJob\": 2",
+      "\"airfitJob\": 2, \"units\": \"US\""
+    };
+    assertThat(remarks(nothing))
+        .contains(
+            "Sea level is assumed (14.7 psia, 1.013 bar(a)), as supply.altitude is not told.",
+            "Air of 68 °F (20 °C) is assumed, as supply.temperature is not told.");
+    nothing[5] = nothing[5].replace("US", "SI");
+    assertThat(remarks(nothing))
+        .contains(
+            "Sea level is assumed (1.013 bar(a), 14.7 psia), as supply.altitude is not told.",
+            "Air of 20 °C (68 °F) is assumed, as supply.temperature is not told.");
   }
 
   @ParameterizedTest

@@ -224,6 +224,14 @@ final class InWords {
                 + units.sayBoth(freeAir(starved.largest(), job)) + ".");
   }
 
+  /** What the shares of the losses are shares of, where a part lets too little through to tell its own loss. */
+  static Optional<String> sharesOf(RunResult result) {
+    return result.fold(
+        delivered -> Optional.empty(),
+        starved -> Optional.of("The table tells what is lost in front of " + starved.element()
+            + ", which lets too little through."));
+  }
+
   /** The same of each tool of a proposal, while all others work. */
   static String carries(JobSheet sheet, Proposal proposal) {
     if (!proposal.requirement().isOfSeveralTools()) {

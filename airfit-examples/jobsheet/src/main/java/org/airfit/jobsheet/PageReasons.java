@@ -223,6 +223,10 @@ public final class PageReasons {
 
   private void shares(RunResult result, UnitSystem units) {
     List<ElementLoss> shares = result.fold(RunResult.Delivered::shares, RunResult.Starved::before);
+    if (shares.isEmpty()) {
+      return;
+    }
+    InWords.sharesOf(result).ifPresent(of -> element("p", of));
     out.append("<table>\n<thead><tr><th scope=\"col\">where pressure is lost</th>")
         .append(
             "<th scope=\"col\" class=\"n\">pressure<br>loss</th><th scope=\"col\" class=\"n\">share</th>")

@@ -133,6 +133,7 @@ public final class TextSheet {
     if (shares.isEmpty()) {
       return;
     }
+    InWords.sharesOf(result).ifPresent(of -> wrapped("", of));
     line("  " + padded("where pressure is lost", NAME) + right("pressure loss", 20)
         + right("share", 13) + right("gain without it", 20));
     for (ElementLoss share : shares) {

@@ -297,6 +297,8 @@ class CounterJobsTest {
     assertThat(parts(best, Part.Adapter.class)).extracting(Part::id).contains("A-T38M");
     assertThat(TextSheet.of(sheet).replaceAll("\\s+", " "))
         .contains("It depends on what is not known: at the tool from ")
+        .as("ISO 1307 limits of 3/8 in: both ends of the bore are told")
+        .contains("25 ft of hose with 0.343 in to 0.406 in of bore")
         .as("what can be measured is asked for first, never the roughness")
         .contains("It is enough if the bore of 3/8 in hose, old is at least")
         .doesNotContain("too little.");
