@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.Objects;
 import org.airfit.air.AirState;
 import org.airfit.internal.Digits;
+import org.airfit.internal.Seconds;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.Temperature;
@@ -84,7 +85,7 @@ public record BleedDown(
     }
     if (time.isNegative() || time.isZero()) {
       throw new IllegalArgumentException(
-          "time must be above 0 s, was " + Digits.told(seconds(time)) + " s");
+          "time must be above 0 s, was " + Digits.told(Seconds.of(time)) + " s");
     }
     if (!(temperature.kelvins() > 0.0)) {
       throw new IllegalArgumentException("temperature must be above 0 K, was "
@@ -92,15 +93,11 @@ public record BleedDown(
     }
   }
 
-  private static double seconds(Duration time) {
-    return time.getSeconds() + 1.0e-9 * time.getNano();
-  }
-
   /** {@return the mean leak over the fall} */
   public MassFlow leak() {
     return MassFlow.ofKilogramsPerSecond(volume.cubicMetres()
         * (start.pascals() - end.pascals())
-        / (AirState.GAS_CONSTANT * temperature.kelvins() * seconds(time)));
+        / (AirState.GAS_CONSTANT * temperature.kelvins() * Seconds.of(time)));
   }
 
   @Override
@@ -111,7 +108,7 @@ public record BleedDown(
         .given(END, end.pascals(), 7)
         .given(CONSTANT, AirState.GAS_CONSTANT, 8)
         .given(KELVINS, temperature.kelvins(), 7)
-        .given(TIME, seconds(time), 8)
+        .given(TIME, Seconds.of(time), 8)
         .step(LEAK, leak().kilogramsPerSecond(), 4)
         .answer(FLOW)
         .build();

@@ -3,6 +3,7 @@ package org.airfit.flow;
 import java.time.Duration;
 import java.util.Objects;
 import org.airfit.internal.Digits;
+import org.airfit.internal.Seconds;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.source.Source;
 import org.airfit.working.Formula;
@@ -64,17 +65,14 @@ public record LoadTiming(Duration loaded, Duration unloaded, FreeAirFlow deliver
     if (loaded.isNegative() || unloaded.isNegative() || (loaded.isZero() && unloaded.isZero())) {
       throw new IllegalArgumentException(
           "loaded and unloaded time must be at least 0 s and together above 0 s, was "
-              + Digits.told(seconds(loaded)) + " s and " + Digits.told(seconds(unloaded)) + " s");
+              + Digits.told(Seconds.of(loaded)) + " s and " + Digits.told(Seconds.of(unloaded))
+              + " s");
     }
-  }
-
-  private static double seconds(Duration time) {
-    return time.getSeconds() + 1.0e-9 * time.getNano();
   }
 
   /** {@return the part of the delivery that leaks [-], in [0, 1]} */
   public double share() {
-    return seconds(loaded) / (seconds(loaded) + seconds(unloaded));
+    return Seconds.of(loaded) / (Seconds.of(loaded) + Seconds.of(unloaded));
   }
 
   /** {@return the leak} */
@@ -85,8 +83,8 @@ public record LoadTiming(Duration loaded, Duration unloaded, FreeAirFlow deliver
   @Override
   public Working working(UnitSystem units) {
     return Working.titled("Leak of air from load timing", units)
-        .given(LOADED, seconds(loaded), 8)
-        .given(UNLOADED, seconds(unloaded), 8)
+        .given(LOADED, Seconds.of(loaded), 8)
+        .given(UNLOADED, Seconds.of(unloaded), 8)
         .step(PART, share(), 4)
         .given(DELIVERY, delivery.cubicMetresPerSecond(), 6)
         .step(LEAKS, leak().cubicMetresPerSecond(), 4)

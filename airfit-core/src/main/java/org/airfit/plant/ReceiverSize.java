@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import org.airfit.air.AirState;
 import org.airfit.internal.Digits;
+import org.airfit.internal.Seconds;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.Temperature;
@@ -122,8 +123,7 @@ public record ReceiverSize(
           + ", was " + delivery.shown() + "; no receiver is needed");
     }
     if (time.isNegative()) {
-      throw new IllegalArgumentException(
-          "time must be at least 0 s, was " + Digits.significant(seconds(time), 12) + " s");
+      throw new IllegalArgumentException("time must be at least 0 s, was " + Seconds.told(time));
     }
     if (least.compareTo(start) >= 0) {
       throw new IllegalArgumentException("least pressure must be below that at the start, "
@@ -135,16 +135,12 @@ public record ReceiverSize(
     }
   }
 
-  private static double seconds(Duration time) {
-    return time.getSeconds() + 1.0e-9 * time.getNano();
-  }
-
   private double lacking() {
     return demand.massFlow().kilogramsPerSecond() - delivery.massFlow().kilogramsPerSecond();
   }
 
   private double stores() {
-    return seconds(time)
+    return Seconds.of(time)
         * lacking()
         * AirState.GAS_CONSTANT
         * temperature.kelvins()
@@ -165,7 +161,7 @@ public record ReceiverSize(
   public Working working(UnitSystem units) {
     double needed = stores();
     Working.Builder working = Working.titled("Volume of the receiver", units)
-        .given(TIME, seconds(time), 6)
+        .given(TIME, Seconds.of(time), 6)
         .given(TAKEN, demand.massFlow().kilogramsPerSecond(), 6)
         .given(DELIVERED, delivery.massFlow().kilogramsPerSecond(), 6)
         .given(GAS_CONSTANT, AirState.GAS_CONSTANT, 8)

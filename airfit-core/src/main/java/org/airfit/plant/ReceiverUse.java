@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.airfit.air.AirState;
 import org.airfit.internal.Digits;
+import org.airfit.internal.Seconds;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
@@ -122,31 +123,10 @@ public record ReceiverUse(
       MOST_TAKEN,
       LEAST_DELIVERED);
 
-  private static final Formula CARRIES_LONGEST = Formula.of(
-      "The longest: the air stays as warm as it was",
-      "⟨ti⟩ = [144] × ⟨V⟩ × (⟨p1⟩ − ⟨p2⟩) / (⟨R⟩ × ⟨T⟩ × (⟨ṁd0⟩ − ⟨ṁc0⟩))",
-      HANDBOOK,
-      LONGEST,
-      RECEIVER,
-      START,
-      LEAST,
-      GAS_CONSTANT,
-      KELVINS,
-      LEAST_TAKEN,
-      MOST_DELIVERED);
+  /** Where the flows are known exactly. */
+  private static final Formula CARRIES_LONGEST_EXACT = carriesLongest(MOST_TAKEN, LEAST_DELIVERED);
 
-  private static final Formula CARRIES_LONGEST_EXACT = Formula.of(
-      "The longest: the air stays as warm as it was",
-      "⟨ti⟩ = [144] × ⟨V⟩ × (⟨p1⟩ − ⟨p2⟩) / (⟨R⟩ × ⟨T⟩ × (⟨ṁd⟩ − ⟨ṁc⟩))",
-      HANDBOOK,
-      LONGEST,
-      RECEIVER,
-      START,
-      LEAST,
-      GAS_CONSTANT,
-      KELVINS,
-      MOST_TAKEN,
-      LEAST_DELIVERED);
+  private static final Formula CARRIES_LONGEST = carriesLongest(LEAST_TAKEN, MOST_DELIVERED);
 
   private static final Formula FILLS = Formula.of(
       "To fill it from the least pressure",
@@ -181,6 +161,22 @@ public record ReceiverUse(
       KELVINS,
       START,
       LEAST);
+
+  private static Formula carriesLongest(Symbol taken, Symbol delivered) {
+    return Formula.of(
+        "The longest: the air stays as warm as it was",
+        "⟨ti⟩ = [144] × ⟨V⟩ × (⟨p1⟩ − ⟨p2⟩) / (⟨R⟩ × ⟨T⟩ × (⟨" + taken.text() + "⟩ − ⟨"
+            + delivered.text() + "⟩))",
+        HANDBOOK,
+        LONGEST,
+        RECEIVER,
+        START,
+        LEAST,
+        GAS_CONSTANT,
+        KELVINS,
+        taken,
+        delivered);
+  }
 
   /**
    * Checks the components.
@@ -224,20 +220,12 @@ public record ReceiverUse(
           + Digits.significant(temperature.kelvins(), 12) + " K");
     }
     if (draw.isNegative() || draw.isZero()) {
-      throw new IllegalArgumentException("draw must last more than 0 s, was " + told(draw) + " s");
+      throw new IllegalArgumentException("draw must last more than 0 s, was " + Seconds.told(draw));
     }
     if (every.compareTo(draw) <= 0) {
       throw new IllegalArgumentException("time from draw to draw must be longer than the draw of "
-          + told(draw) + " s, was " + told(every) + " s");
+          + Seconds.told(draw) + ", was " + Seconds.told(every));
     }
-  }
-
-  private static double seconds(Duration time) {
-    return time.getSeconds() + 1.0e-9 * time.getNano();
-  }
-
-  private static String told(Duration time) {
-    return Digits.significant(seconds(time), 12);
   }
 
   private double startPascals() {
@@ -258,6 +246,10 @@ public record ReceiverUse(
 
   private double mostDelivered() {
     return delivery.map(known -> kilograms(known.most())).orElse(0.0);
+  }
+
+  private boolean areFlowsExact() {
+    return demand.isExact() && delivery.map(Range::isExact).orElse(true);
   }
 
   private double mostLacking() {
@@ -321,13 +313,13 @@ public record ReceiverUse(
    * where its delivery is not known or nothing}
    */
   public Optional<Duration> bringingBack() {
-    return lasting(seconds(draw) * Math.max(0.0, mostLacking()), leastDelivered());
+    return lasting(Seconds.of(draw) * Math.max(0.0, mostLacking()), leastDelivered());
   }
 
   /** {@return the smallest receiver that carries the draw whatever is not known; nothing where the compressor keeps up} */
   public Volume needed() {
     return Volume.ofCubicMetres(
-        Math.max(0.0, seconds(draw) * mostLacking()) / givesCold() * receiver.cubicMetres());
+        Math.max(0.0, Seconds.of(draw) * mostLacking()) / givesCold() * receiver.cubicMetres());
   }
 
   private boolean isLongEnough(Optional<Duration> time) {
@@ -336,7 +328,7 @@ public record ReceiverUse(
 
   /** Whether the flow delivered all the time is at least what is drawn on the average. */
   private boolean isBroughtBack(double taken, double delivered) {
-    return seconds(draw) * taken <= seconds(every) * delivered;
+    return Seconds.of(draw) * taken <= Seconds.of(every) * delivered;
   }
 
   /** {@return whether the receiver and its compressor do} */
@@ -390,9 +382,7 @@ public record ReceiverUse(
             ? ""
             : "The shorter time is that of air that gets colder as it expands, the longer one that of air"
                 + " that the walls keep warm"
-                + (demand.isExact() && delivery.map(Range::isExact).orElse(true)
-                    ? "."
-                    : ", each with what the flows may be."));
+                + (areFlowsExact() ? "." : ", each with what the flows may be."));
   }
 
   private String fillingInWords(UnitSystem units) {
@@ -425,7 +415,7 @@ public record ReceiverUse(
         ? " On the average the draws take " + units.say(onAverage())
             + ", which the compressor must deliver beside what others take; no receiver makes up for that."
         : "";
-    String ask = delivery.isEmpty() && verdict() != ReceiverVerdict.TOO_SMALL
+    String ask = delivery.isEmpty()
         ? " To be asked: what does the compressor deliver? On the average the draws take "
             + units.say(onAverage()) + "."
         : "";
@@ -436,7 +426,7 @@ public record ReceiverUse(
   private FreeAirFlow onAverage() {
     FreeAirFlow most = demand.most();
     return FreeAirFlow.from(
-        most.massFlow().times(seconds(draw) / seconds(every)), most.reference());
+        most.massFlow().times(Seconds.of(draw) / Seconds.of(every)), most.reference());
   }
 
   private static String said(Range<FreeAirFlow> flow, UnitSystem units) {
@@ -460,7 +450,7 @@ public record ReceiverUse(
 
   /** A time as people say it; one that must last is rounded down, one that is waited for up. */
   private static String said(Duration time, RoundingMode rounding) {
-    BigDecimal seconds = BigDecimal.valueOf(seconds(time));
+    BigDecimal seconds = BigDecimal.valueOf(Seconds.of(time));
     if (seconds.doubleValue() < 120.0) {
       return tenths(seconds, 1, rounding) + " s";
     }
@@ -512,8 +502,7 @@ public record ReceiverUse(
         .given(MOST_TAKEN, kilograms(demand.most()), 6)
         .step(CARRIES_SHORTEST, givesCold() / mostLacking(), 4);
     answers.add(SHORTEST);
-    boolean isExact = demand.isExact() && delivery.map(Range::isExact).orElse(true);
-    if (isExact) {
+    if (areFlowsExact()) {
       working.step(CARRIES_LONGEST_EXACT, givesWarm() / mostLacking(), 4);
       answers.add(LONGEST);
     } else if (leastLacking() > 0.0) {
@@ -526,9 +515,9 @@ public record ReceiverUse(
   }
 
   private void broughtBack(Working.Builder working, List<Symbol> answers) {
-    working.given(DRAW, seconds(draw), 6);
+    working.given(DRAW, Seconds.of(draw), 6);
     if (leastDelivered() > 0.0) {
-      working.step(BRINGS_BACK, seconds(draw) * mostLacking() / leastDelivered(), 4);
+      working.step(BRINGS_BACK, Seconds.of(draw) * mostLacking() / leastDelivered(), 4);
       answers.add(BRINGING_BACK);
     }
     if (!isLongEnough(carriesAtLeast())) {

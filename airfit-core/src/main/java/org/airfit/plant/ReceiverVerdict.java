@@ -6,7 +6,10 @@ public enum ReceiverVerdict {
   MET("met"),
   /** What is not known decides. */
   DEPENDS("depends on what is not known"),
-  /** It is empty before the draw ends, whatever is not known. */
+  /**
+   * It is empty before the draw ends, whatever is not known of the flows. Where it is not known at all what the
+   * compressor delivers, that is said of the receiver alone.
+   */
   TOO_SMALL("NOT MET, the receiver is too small"),
   /** The compressor does not fill it again before the next draw, whatever is not known. */
   NOT_FILLED("NOT MET, the compressor delivers too little");

@@ -3,6 +3,7 @@ package org.airfit.plant;
 import java.time.Duration;
 import java.util.Objects;
 import org.airfit.internal.Digits;
+import org.airfit.internal.Seconds;
 import org.airfit.quantity.Energy;
 import org.airfit.quantity.EnergyUnit;
 import org.airfit.quantity.Money;
@@ -114,7 +115,7 @@ public final class YearlyCost implements Worked {
   static void requireTime(Duration time) {
     if (Objects.requireNonNull(time, "time").isNegative()) {
       throw new IllegalArgumentException("time in the year must be at least 0 h, was "
-          + Digits.significant(seconds(time) / 3600.0, 12) + " h");
+          + Digits.significant(Seconds.of(time) / 3600.0, 12) + " h");
     }
   }
 
@@ -158,7 +159,7 @@ public final class YearlyCost implements Worked {
   public Working working(UnitSystem units) {
     return Working.titled("Yearly cost of " + what, units)
         .include(power.working(units), POWER)
-        .given(TIME, seconds(time), 6)
+        .given(TIME, Seconds.of(time), 6)
         .step(IN_THE_YEAR, energy().joules(), 5)
         .given(RATE, perKilowattHour.amount().doubleValue(), 6)
         .step(COST, money().amount().doubleValue(), digits(money()))
@@ -172,10 +173,6 @@ public final class YearlyCost implements Worked {
     return money.amount().signum() == 0
         ? 5
         : Math.max(1, Math.min(5, money.amount().precision() - money.amount().scale() + 30));
-  }
-
-  private static double seconds(Duration time) {
-    return time.getSeconds() + 1.0e-9 * time.getNano();
   }
 
   @Override

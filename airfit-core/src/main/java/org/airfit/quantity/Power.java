@@ -3,7 +3,7 @@ package org.airfit.quantity;
 import java.time.Duration;
 import java.util.List;
 import java.util.Objects;
-import org.airfit.internal.Digits;
+import org.airfit.internal.Seconds;
 
 /**
  * A power, such as that of a compressor motor.
@@ -99,14 +99,9 @@ public final class Power extends AdditiveQuantity<Power, PowerUnit> {
    */
   public Energy over(Duration time) {
     if (Objects.requireNonNull(time, "time").isNegative()) {
-      throw new IllegalArgumentException(
-          "time must be at least 0 s, was " + Digits.significant(seconds(time), 12) + " s");
+      throw new IllegalArgumentException("time must be at least 0 s, was " + Seconds.told(time));
     }
-    return Energy.ofJoules(si() * seconds(time));
-  }
-
-  private static double seconds(Duration time) {
-    return time.getSeconds() + time.getNano() * 1.0e-9;
+    return Energy.ofJoules(si() * Seconds.of(time));
   }
 
   @Override

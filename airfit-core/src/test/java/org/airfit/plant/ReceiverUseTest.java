@@ -215,6 +215,16 @@ class ReceiverUseTest {
     assertThat(of(litres(40.0), much, 34, 600).verdict()).isEqualTo(ReceiverVerdict.TOO_SMALL);
   }
 
+  /** Too small by itself: what the compressor delivers may still mend that, and is asked. */
+  @Test
+  void where_the_compressor_is_not_known_it_is_asked_whatever_the_receiver_does() {
+    for (int draw : new int[] {10, 26}) {
+      ReceiverUse use = of(litres(40.0), Optional.empty(), draw, 600);
+      assertThat(use.inWords(UnitSystem.SI).get(2))
+          .contains("To be asked: what does the compressor deliver?");
+    }
+  }
+
   @Test
   void flows_that_are_ranges_are_judged_at_both_ends() {
     Optional<Range<FreeAirFlow>> ten = Optional.of(litres(10.0));
