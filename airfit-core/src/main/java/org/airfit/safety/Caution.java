@@ -22,6 +22,20 @@ public record Caution(String title, String text, Source source) {
           + " air into a tool than it takes at its pressure. Remove the restriction before raising the supply.",
       Source.commonPractice("over-pressure damages tools, under-flow starves them"));
 
+  /** Parts what is asked for from why it is asked for here. */
+  private static final String HERE = " Here: ";
+
+  /** A caution of a rule, with why it applies here. */
+  static Caution of(String title, String demand, String reason, Source source) {
+    return new Caution(title, demand + HERE + reason, source);
+  }
+
+  /** {@return the text without why it applies here} */
+  public String demand() {
+    int here = text.indexOf(HERE);
+    return here < 0 ? text : text.substring(0, here);
+  }
+
   /**
    * Checks the components.
    *

@@ -68,7 +68,7 @@ public final class Ruling {
   /** {@return the caution this ruling calls for, if it calls for one} */
   public Optional<Caution> caution() {
     return judgement.callsForCaution()
-        ? Optional.of(new Caution(rule.title(), rule.demand() + " Here: " + reason, rule.source()))
+        ? Optional.of(Caution.of(rule.title(), rule.demand(), reason, rule.source()))
         : Optional.empty();
   }
 

@@ -208,9 +208,10 @@ public final class SafetyRules {
       reasons.add(reason.endsWith(".") ? reason.substring(0, reason.length() - 1) : reason);
     }
     SafetyRule first = alike.get(0).rule();
-    return new Caution(
+    return Caution.of(
         first.title(),
-        first.demand() + " Here: " + String.join("; ", reasons) + ".",
+        first.demand(),
+        String.join("; ", reasons) + ".",
         source(alike.stream().map(Ruling::rule).toList()));
   }
 

@@ -49,8 +49,11 @@ class CautionTest {
       assertThat(caution.title()).isEqualTo(Known.HOISTING.title());
       assertThat(caution.text())
           .isEqualTo("A hose must not hoist or lower a tool. Here: so it is.");
+      assertThat(caution.demand()).isEqualTo("A hose must not hoist or lower a tool.");
       assertThat(caution.source()).isEqualTo(Known.HOISTING.source());
     });
+    assertThat(Caution.MORE_SUPPLY_PRESSURE.demand())
+        .isEqualTo(Caution.MORE_SUPPLY_PRESSURE.text());
   }
 
   @Test

@@ -157,7 +157,7 @@ final class PageFound {
   }
 
   private static String shortened(Caution caution) {
-    String text = caution.text().replaceFirst(" Here: .*", "");
+    String text = caution.demand();
     return caution.equals(Caution.MORE_SUPPLY_PRESSURE)
         ? text.substring(text.lastIndexOf(". ") + 2)
         : text;
