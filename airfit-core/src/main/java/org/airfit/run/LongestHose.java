@@ -26,7 +26,8 @@ public final class LongestHose {
   private static final int MOST_METRES = 300;
   private static final int MOST_FEET = 1000;
 
-  private record Values(HoseSize size, int length, int most, Length each) {}
+  private record Values(
+      HoseSize size, int length, int most, Length each, Optional<RunResult> atLongest) {}
 
   private final Values values;
 
@@ -73,24 +74,19 @@ public final class LongestHose {
     int most = units.either(MOST_METRES, MOST_FEET);
     int enough = 0;
     int tooLong = most + 1;
+    Optional<RunResult> atLongest = Optional.empty();
     while (tooLong - enough > 1) {
       int middle = (enough + tooLong) / 2;
       Run tried = run.replacing(hose, wall.withLength(each.times(middle)));
-      if (isEnough(tried, demand, least)) {
+      RunResult result = tried.at(demand);
+      if (tried.keeps(least, result)) {
         enough = middle;
+        atLongest = Optional.of(result);
       } else {
         tooLong = middle;
       }
     }
-    return new LongestHose(new Values(size, enough, most, each));
-  }
-
-  private static boolean isEnough(Run run, MassFlow demand, GaugePressure least) {
-    return run.at(demand)
-        .fold(
-            delivered ->
-                GaugePressure.of(delivered.leastAtTool(), run.atmosphere()).compareTo(least) >= 0,
-            starved -> false);
+    return new LongestHose(new Values(size, enough, most, each, atLongest));
   }
 
   /** {@return the size} */
@@ -101,6 +97,11 @@ public final class LongestHose {
   /** {@return how long it may be, in whole metres or feet; empty where not even one of them leaves enough} */
   public Optional<Length> length() {
     return values.length == 0 ? Optional.empty() : Optional.of(values.each.times(values.length));
+  }
+
+  /** {@return what arrives at the tool with a hose of that length, with its working; empty where there is none} */
+  public Optional<RunResult> result() {
+    return values.atLongest;
   }
 
   /** {@return whether it may be as long as hoses are tried, and perhaps longer} */

@@ -429,6 +429,13 @@ public final class Run {
     return SupplyNeeded.of(path, tool, atTool);
   }
 
+  /** Whether what arrives is at least a pressure, at a jump of friction on its lower side too. */
+  boolean keeps(GaugePressure least, RunResult arriving) {
+    return arriving.fold(
+        delivered -> GaugePressure.of(delivered.leastAtTool(), atmosphere()).compareTo(least) >= 0,
+        starved -> false);
+  }
+
   static void requireNoVacuum(GaugePressure atTool) {
     if (atTool.pascals() < 0.0) {
       throw new IllegalArgumentException(

@@ -3,10 +3,12 @@ package org.airfit.run;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.airfit.joint.HoseSize;
 import org.airfit.line.Conduit;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Length;
 import org.airfit.quantity.MassFlow;
 import org.airfit.working.UnitSystem;
 
@@ -43,9 +45,7 @@ public final class WiderHose {
   public static List<WiderHose> tried(
       Run run, String hose, MassFlow demand, GaugePressure least, UnitSystem units) {
     Objects.requireNonNull(units, "units");
-    return run.conduit(hose)
-        .map(old -> tried(run, hose, demand, least, HoseSize.widerThan(old.bore(), units)))
-        .orElseGet(List::of);
+    return tried(run, hose, demand, least, bore -> HoseSize.widerThan(bore, units));
   }
 
   /**
@@ -62,21 +62,23 @@ public final class WiderHose {
   public static List<WiderHose> triedFromNarrowest(
       Run run, String hose, MassFlow demand, GaugePressure least, UnitSystem units) {
     Objects.requireNonNull(units, "units");
-    return tried(run, hose, demand, least, HoseSize.all(units));
+    return tried(run, hose, demand, least, bore -> HoseSize.all(units));
   }
 
   private static List<WiderHose> tried(
-      Run run, String hose, MassFlow demand, GaugePressure least, List<HoseSize> sizes) {
+      Run run,
+      String hose,
+      MassFlow demand,
+      GaugePressure least,
+      Function<Length, List<HoseSize>> sizes) {
     Objects.requireNonNull(demand, "demand");
     Run.requireNoVacuum(Objects.requireNonNull(least, "least"));
     List<WiderHose> tried = new ArrayList<>();
-    Conduit old = Objects.requireNonNull(run, "run")
-        .conduit(Objects.requireNonNull(hose, "hose"))
-        .orElse(null);
+    Conduit old = Objects.requireNonNull(run, "run").conduit(hose).orElse(null);
     if (old == null) {
       return List.of();
     }
-    for (HoseSize size : sizes) {
+    for (HoseSize size : sizes.apply(old.bore())) {
       Run wider = run.replacing(hose, old.withBore(size.bore()));
       WiderHose next = new WiderHose(new Values(size, wider, wider.at(demand), least));
       tried.add(next);
@@ -104,11 +106,7 @@ public final class WiderHose {
 
   /** {@return whether the tool has its least pressure then, at a jump of friction on its lower side too} */
   public boolean isEnough() {
-    return values.result.fold(
-        delivered -> GaugePressure.of(delivered.leastAtTool(), values.run.atmosphere())
-                .compareTo(values.least)
-            >= 0,
-        starved -> false);
+    return values.run.keeps(values.least, values.result);
   }
 
   /**

@@ -47,6 +47,18 @@ class LongestHoseTest {
     }
   }
 
+  @Test
+  void the_run_with_a_hose_at_its_longest_comes_with_its_working() {
+    for (LongestHose each : longest(UnitSystem.US)) {
+      RunResult.Delivered there = (RunResult.Delivered) each.result().orElseThrow();
+      assertThat(there.atToolGauge().psi())
+          .isEqualTo(atTool(each, each.length().orElseThrow()))
+          .isGreaterThanOrEqualTo(90.0);
+      assertThat(there.working(UnitSystem.US).toText()).contains("psi");
+      assertThat(there.working(UnitSystem.SI).toText()).contains("Pa");
+    }
+  }
+
   private static double atTool(LongestHose each, Length length) {
     return RUN.replacing("hose", HOSE.withBore(each.size().bore()).withLength(length))
         .at(TAKEN)
@@ -97,6 +109,7 @@ class LongestHoseTest {
         .through("hose", HOSE);
     List<LongestHose> none = LongestHose.ofEverySize(narrow, "hose", TAKEN, LEAST, UnitSystem.US);
     assertThat(none).allSatisfy(each -> assertThat(each.length()).isEmpty());
+    assertThat(none).allSatisfy(each -> assertThat(each.result()).isEmpty());
     assertThat(LongestHose.inWords(none, UnitSystem.US))
         .startsWith("1/4 in hose: too narrow at any length; 3/8 in hose: too");
     assertThat(LongestHose.ofEverySize(narrow, "coupler", TAKEN, LEAST, UnitSystem.US))
