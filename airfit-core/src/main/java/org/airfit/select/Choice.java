@@ -72,7 +72,7 @@ final class Choice {
    * @param pascals the pressure there at worst [Pa]
    * @param atBest the pressure there at best [Pa]
    * @param outlets the end at which each line begins, by number
-   * @param missedAhead the least that the air of the lines from each on will miss
+   * @param missedAhead the least that the air of each line will miss
    */
   record Held(double pascals, double atBest, List<Integer> outlets, List<Long> missedAhead) {
 
@@ -127,15 +127,14 @@ final class Choice {
       double pascals,
       double atBest) {
     int open = PartQuestions.isBroken(asked) ? broken | Rule.AIR_KEPT_APART.bit() : broken;
-    int settled = PartQuestions.settledBy(open) | (missedAir > 0L ? Rule.AIR_AT_TOOL.bit() : 0);
     this.before = before;
     this.last = last;
     this.parts = parts;
     this.broken = open;
-    this.asked = asked & ~settled;
     this.unjoined = unjoined;
     this.shortBy = shortBy;
     this.missedAir = missedAir;
+    this.asked = asked & ~settledBy(open, missedAir);
     this.cost = cost;
     this.spare = spare;
     this.held = held;
@@ -199,34 +198,22 @@ final class Choice {
 
   /** With a joint that leaves questions open. */
   Choice asking(int question) {
-    return question == 0
-        ? this
-        : new Choice(
-            before,
-            last,
-            parts,
-            broken,
-            asked | question,
-            unjoined,
-            shortBy,
-            missedAir,
-            cost,
-            spare,
-            held,
-            ties,
-            pascals,
-            atBest);
+    return question == 0 ? this : joined(/* moreBroken= */ 0, question, /* moreUnjoined= */ 0);
   }
 
   /** With a joint that nothing joins. */
   Choice unjoined() {
+    return joined(Rule.ENDS_MATE.bit(), /* question= */ 0, /* moreUnjoined= */ 1);
+  }
+
+  private Choice joined(int moreBroken, int question, int moreUnjoined) {
     return new Choice(
         before,
         last,
         parts,
-        broken | Rule.ENDS_MATE.bit(),
-        asked,
-        unjoined + 1,
+        broken | moreBroken,
+        asked | question,
+        unjoined + moreUnjoined,
         shortBy,
         missedAir,
         cost,
@@ -239,72 +226,32 @@ final class Choice {
 
   /** At a tool, with what it has to spare at worst [Pa] and by how much more the air misses what is asked. */
   Choice atTool(double spareThere, long missed) {
-    return new Choice(
-        before,
-        last,
-        parts,
-        broken,
-        asked,
-        unjoined,
-        shortBy,
-        missedAir + missed,
-        cost,
-        Math.min(spare, spareThere),
-        held,
-        ties,
-        pascals,
-        atBest);
+    return at(missedAir + missed, Math.min(spare, spareThere), held, pascals, atBest);
   }
 
   /** Behind the splitter, from where lines begin. */
   Choice holding(Held behindSplitter) {
-    return new Choice(
-        before,
-        last,
-        parts,
-        broken,
-        asked,
-        unjoined,
-        shortBy,
-        missedAir,
-        cost,
-        spare,
-        behindSplitter,
-        ties,
-        pascals,
-        atBest);
+    return at(missedAir, spare, behindSplitter, pascals, atBest);
   }
 
   /** At the beginning of a line, once more at the splitter; behind the last line nothing is held any more. */
   Choice atLine(boolean isLast) {
-    return new Choice(
-        before,
-        last,
-        parts,
-        broken,
-        asked,
-        unjoined,
-        shortBy,
-        missedAir,
-        cost,
-        spare,
-        isLast ? Held.NOTHING : held,
-        ties,
-        held.pascals,
-        held.atBest);
+    return at(missedAir, spare, isLast ? Held.NOTHING : held, held.pascals, held.atBest);
   }
 
   /** As a whole, with what the tools have to spare as its pressure. */
   Choice whole() {
-    return ending(spare);
+    return at(missedAir, spare, held, spare, spare);
   }
 
   /** The same in whole pascals, by which sets of parts are put in order. */
   Choice inWholePascals() {
-    return ending(Math.floor(pascals));
+    return at(missedAir, spare, held, Math.floor(pascals), Math.floor(pascals));
   }
 
-  private Choice ending(double pressure) {
+  /** The same parts and joints at another place. */
+  private Choice at(
+      long missedThere, double spareThere, Held heldThere, double there, double thereAtBest) {
     return new Choice(
         before,
         last,
@@ -313,13 +260,13 @@ final class Choice {
         asked,
         unjoined,
         shortBy,
-        missedAir,
+        missedThere,
         cost,
-        spare,
-        held,
+        spareThere,
+        heldThere,
         ties,
-        pressure,
-        /* atBest= */ pressure);
+        there,
+        thereAtBest);
   }
 
   /** How far it misses what is asked, in billionths: each rule that is broken, and what can be measured by its size. */
@@ -332,15 +279,15 @@ final class Choice {
     return new Key(missed() + moreMissed, unjoined, Integer.bitCount(asked), cost + moreCost);
   }
 
-  /** The questions that no longer matter, as bits: their rules are broken anyway. */
-  private int settled() {
+  /** The questions that no longer matter, as bits: their rules are broken anyway, or the air is missed. */
+  private static int settledBy(int broken, long missedAir) {
     return PartQuestions.settledBy(broken) | (missedAir > 0L ? Rule.AIR_AT_TOOL.bit() : 0);
   }
 
   /** Whether it is at least as good in all that counts, now and whatever follows. */
   boolean isAsGoodAs(Choice other) {
     return (broken & ~other.broken) == 0
-        && (asked & ~(other.asked | other.settled())) == 0
+        && (asked & ~(other.asked | settledBy(other.broken, other.missedAir))) == 0
         && unjoined <= other.unjoined
         && shortBy <= other.shortBy
         && missedAir <= other.missedAir

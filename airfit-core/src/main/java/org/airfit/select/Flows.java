@@ -1,5 +1,6 @@
 package org.airfit.select;
 
+import java.util.stream.Stream;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.Range;
@@ -14,6 +15,11 @@ final class Flows {
         MassFlow.ofKilogramsPerSecond(
             one.massFlow().kilogramsPerSecond() + other.massFlow().kilogramsPerSecond()),
         one.reference());
+  }
+
+  /** Between which flows the sum of some lies, one at least. */
+  static Range<FreeAirFlow> sum(Stream<Range<FreeAirFlow>> flows) {
+    return flows.reduce(Flows::sum).orElseThrow();
   }
 
   /** Between which flows the sum of two lies. */

@@ -7,6 +7,8 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.airfit.joint.Chain;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.Length;
@@ -183,15 +185,10 @@ public final class Layout {
 
   /** What all take but one tool of a line. */
   private Range<FreeAirFlow> others(Slot.Splitter splitter, int line) {
-    Range<FreeAirFlow> sum = splitter.others().orElse(null);
-    for (int i = 0; i < lines.size(); i++) {
-      int tools = lines.get(i).count() - (i == line ? 1 : 0);
-      for (int j = 0; j < tools; j++) {
-        Range<FreeAirFlow> own = lines.get(i).demandRange();
-        sum = sum == null ? own : Flows.sum(sum, own);
-      }
-    }
-    return Objects.requireNonNull(sum);
+    Stream<Range<FreeAirFlow>> tools = IntStream.range(0, lines.size())
+        .boxed()
+        .flatMap(i -> lines.get(i).demands(lines.get(i).count() - (i == line ? 1 : 0)));
+    return Flows.sum(Stream.concat(splitter.others().stream(), tools));
   }
 
   /** The slots of all lines too, one line after another. */

@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.airfit.air.AirState;
 import org.airfit.internal.NamedValues;
 import org.airfit.internal.NamedValues.Name;
@@ -241,16 +242,9 @@ public final class Requirement {
 
   /** {@return the air the tool takes, of several tools that of all together, as well as it is known} */
   public Range<FreeAirFlow> demandRange() {
-    if (toEachTool.isEmpty()) {
-      return required(ToolTold.DEMAND);
-    }
-    Range<FreeAirFlow> sum = null;
-    for (ToolLine line : layout.lines()) {
-      for (int i = 0; i < line.count(); i++) {
-        sum = sum == null ? line.demandRange() : Flows.sum(sum, line.demandRange());
-      }
-    }
-    return Objects.requireNonNull(sum);
+    return toEachTool.isEmpty()
+        ? required(ToolTold.DEMAND)
+        : Flows.sum(layout.lines().stream().flatMap(line -> line.demands(line.count())));
   }
 
   /**
@@ -273,13 +267,10 @@ public final class Requirement {
 
   /** The air at the outlet while all work: that of the tools, and of others on the way. */
   Range<FreeAirFlow> airAtOutlet() {
-    Range<FreeAirFlow> sum = demandRange();
-    for (Slot slot : layout.slots()) {
-      if (slot instanceof Slot.Splitter splitter && splitter.others().isPresent()) {
-        sum = Flows.sum(sum, splitter.others().get());
-      }
-    }
-    return sum;
+    Stream<Range<FreeAirFlow>> others = layout.slots().stream()
+        .flatMap(slot ->
+            slot instanceof Slot.Splitter splitter ? splitter.others().stream() : Stream.empty());
+    return Flows.sum(Stream.concat(Stream.of(demandRange()), others));
   }
 
   /**

@@ -56,15 +56,15 @@ final class Stock {
   private void addLegs() {
     List<ToolLine> lines = job.layout().lines();
     if (lines.isEmpty()) {
-      Flows own = new Flows(job.demandRange());
+      Drawn own = new Drawn(job.demandRange());
       legs.add(leg(own, tool(job), Position.SHARED, /* count= */ 1, /* isLast= */ true));
       return;
     }
-    Flows all = new Flows(job.demandRange());
+    Drawn all = new Drawn(job.demandRange());
     legs.add(leg(all, null, Position.SHARED, /* count= */ 1, /* isLast= */ false));
     for (int i = 0; i < lines.size(); i++) {
       Requirement way = job.toEachTool().get(i);
-      Flows own = new Flows(way.demandRange());
+      Drawn own = new Drawn(way.demandRange());
       legs.add(leg(own, tool(way), i, lines.get(i).count(), i == lines.size() - 1));
     }
   }
@@ -77,19 +77,19 @@ final class Stock {
   }
 
   /** The flows at the end of a leg [kg/s]. */
-  private record Flows(double most, double least) {
-    Flows(Range<FreeAirFlow> air) {
+  private record Drawn(double most, double least) {
+    Drawn(Range<FreeAirFlow> air) {
       this(air.most().massFlow().kilogramsPerSecond(), air.least().massFlow().kilogramsPerSecond());
     }
   }
 
   /** The positions of a line with their flows: in front of a splitter also what others take behind it. */
-  private Leg leg(Flows atEnd, Leg.@Nullable Tool tool, int line, int count, boolean isLast) {
+  private Leg leg(Drawn atEnd, Leg.@Nullable Tool tool, int line, int count, boolean isLast) {
     List<Row> rows = inRow.stream().filter(row -> row.place().line() == line).toList();
     List<Double> most = new ArrayList<>(List.of(atEnd.most));
     List<Double> least = new ArrayList<>(List.of(atEnd.least));
     for (int i = rows.size() - 1; i >= 0; i--) {
-      Flows others = rows.get(i).place().others().map(Flows::new).orElse(new Flows(0.0, 0.0));
+      Drawn others = rows.get(i).place().others().map(Drawn::new).orElse(new Drawn(0.0, 0.0));
       most.add(0, most.get(0) + others.most);
       least.add(0, least.get(0) + others.least);
     }

@@ -1,7 +1,9 @@
 package org.airfit.select;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 import org.airfit.internal.NamedValues;
 import org.airfit.joint.End;
 import org.airfit.quantity.FreeAirFlow;
@@ -169,6 +171,11 @@ public final class ToolLine {
   /** {@return the air that one of its tools takes, as well as it is known} */
   public Range<FreeAirFlow> demandRange() {
     return Objects.requireNonNull(told.get(ToolTold.DEMAND));
+  }
+
+  /** The air that so many of its tools take, each once. */
+  Stream<Range<FreeAirFlow>> demands(int tools) {
+    return Collections.nCopies(tools, demandRange()).stream();
   }
 
   /** {@return how the tool begins} */
