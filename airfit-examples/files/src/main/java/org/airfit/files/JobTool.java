@@ -4,6 +4,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiFunction;
+import java.util.function.UnaryOperator;
 import org.airfit.air.AirState;
 import org.airfit.joint.End;
 import org.airfit.quantity.FreeAirFlow;
@@ -19,6 +21,37 @@ import org.airfit.select.ToolLine;
 /** The tool of a job, and the conditions it works in. */
 final class JobTool {
 
+  private record Flag<T>(String field, UnaryOperator<T> said) {}
+
+  /** How what is told of a tool is said to what it is told of. */
+  private record Words<T>(
+      BiFunction<T, GaugePressure, T> rated,
+      List<Flag<T>> flags,
+      BiFunction<T, GaugePressure, T> cleansAt,
+      UnaryOperator<T> cleans) {}
+
+  private static final Words<Requirement.Builder> OF_A_JOB = new Words<>(
+      Requirement.Builder::toolRating,
+      List.of(
+          new Flag<>("hammers", Requirement.Builder::impactTool),
+          new Flag<>("whipHose", Requirement.Builder::whipHose),
+          new Flag<>("feedsFasteners", Requirement.Builder::automaticFeed),
+          new Flag<>("blasts", Requirement.Builder::blasting),
+          new Flag<>("paints", Requirement.Builder::painting)),
+      Requirement.Builder::blowGun,
+      Requirement.Builder::blowGun);
+
+  private static final Words<ToolLine> OF_A_LINE = new Words<>(
+      ToolLine::withToolRating,
+      List.of(
+          new Flag<>("hammers", ToolLine::withImpactTool),
+          new Flag<>("whipHose", ToolLine::withOwnWhipHose),
+          new Flag<>("feedsFasteners", ToolLine::withAutomaticFeed),
+          new Flag<>("blasts", ToolLine::withBlasting),
+          new Flag<>("paints", ToolLine::withPainting)),
+      ToolLine::withBlowGun,
+      ToolLine::withBlowGun);
+
   private JobTool() {}
 
   /** Starts a requirement with the tool. */
@@ -27,42 +60,10 @@ final class JobTool {
     Optional<MarkingField> marked = MarkingField.in(tool);
     Range<FreeAirFlow> air = AirField.of(tool, marked, around, remarks);
     Range<GaugePressure> pressure = MarkingField.pressure(tool, marked, remarks);
-    Field least =
-        tool.find("pressure").or(() -> marked.map(MarkingField::field)).orElse(tool);
-    Requirement.Builder requirement = least.build(() -> Requirement.forTool(air, pressure));
+    Requirement.Builder requirement =
+        pressureField(tool, marked).build(() -> Requirement.forTool(air, pressure));
     requirement.toolInlet(EndField.in(tool.field("inlet", Accepted.END), remarks));
-    Optional<Field> rating = tool.find("notAbove", Accepted.GAUGE);
-    if (rating.isPresent()) {
-      GaugePressure highest = rating.get().as(GaugePressure::parse);
-      rating.get().build(() -> requirement.toolRating(highest));
-    } else {
-      marked.flatMap(MarkingField::allowed).ifPresent(requirement::toolRating);
-    }
-    if (tool.flag("hammers")) {
-      requirement.impactTool();
-    }
-    if (tool.flag("whipHose")) {
-      requirement.whipHose();
-    }
-    if (tool.flag("feedsFasteners")) {
-      requirement.automaticFeed();
-    }
-    if (tool.flag("blasts")) {
-      requirement.blasting();
-    }
-    if (tool.flag("paints")) {
-      requirement.painting();
-    }
-    boolean cleans = tool.flag("cleans");
-    Optional<Field> blocked = tool.find("atBlockedNozzle", Accepted.GAUGE);
-    if (blocked.isPresent()) {
-      GaugePressure deadEnd = blocked.get().as(GaugePressure::parse);
-      blocked.get().build(() -> requirement.blowGun(deadEnd));
-    } else if (cleans) {
-      requirement.blowGun();
-    }
-    tool.requireNothingElse();
-    return requirement;
+    return told(tool, marked, requirement, OF_A_JOB);
   }
 
   /** A line to a tool, or several that are alike. */
@@ -74,32 +75,43 @@ final class JobTool {
     Range<FreeAirFlow> air = AirField.of(tool, marked, around, remarks);
     Range<GaugePressure> pressure = MarkingField.pressure(tool, marked, remarks);
     End inlet = EndField.in(tool.field("inlet", Accepted.END), remarks);
-    ToolLine line =
-        tool.build(() -> ToolLine.to(name, air, pressure, inlet, slots).alike(count));
+    ToolLine line = pressureField(tool, marked)
+        .build(() -> ToolLine.to(name, air, pressure, inlet, slots).alike(count));
+    return told(tool, marked, line, OF_A_LINE);
+  }
+
+  /** The field that tells the pressure, of which a complaint about it speaks. */
+  private static Field pressureField(Field tool, Optional<MarkingField> marked)
+      throws WrongFileException {
+    return tool.find("pressure").or(() -> marked.map(MarkingField::field)).orElse(tool);
+  }
+
+  /** With what else the fields tell of the tool. */
+  private static <T> T told(Field tool, Optional<MarkingField> marked, T start, Words<T> words)
+      throws WrongFileException {
+    T fuller = start;
     Optional<Field> rating = tool.find("notAbove", Accepted.GAUGE);
-    if (rating.isPresent()) {
-      ToolLine before = line;
-      GaugePressure highest = rating.get().as(GaugePressure::parse);
-      line = rating.get().build(() -> before.withToolRating(highest));
-    } else {
-      line = marked.flatMap(MarkingField::allowed).map(line::withToolRating).orElse(line);
+    Optional<GaugePressure> allowed = rating.isPresent()
+        ? Optional.of(rating.get().as(GaugePressure::parse))
+        : marked.flatMap(MarkingField::allowed);
+    if (allowed.isPresent()) {
+      T before = fuller;
+      fuller = rating.orElse(tool).build(() -> words.rated().apply(before, allowed.get()));
     }
-    line = tool.flag("hammers") ? line.withImpactTool() : line;
-    line = tool.flag("whipHose") ? line.withOwnWhipHose() : line;
-    line = tool.flag("feedsFasteners") ? line.withAutomaticFeed() : line;
-    line = tool.flag("blasts") ? line.withBlasting() : line;
-    line = tool.flag("paints") ? line.withPainting() : line;
+    for (Flag<T> flag : words.flags()) {
+      fuller = tool.flag(flag.field()) ? flag.said().apply(fuller) : fuller;
+    }
     boolean cleans = tool.flag("cleans");
     Optional<Field> blocked = tool.find("atBlockedNozzle", Accepted.GAUGE);
     if (blocked.isPresent()) {
-      ToolLine before = line;
+      T before = fuller;
       GaugePressure deadEnd = blocked.get().as(GaugePressure::parse);
-      line = blocked.get().build(() -> before.withBlowGun(deadEnd));
+      fuller = blocked.get().build(() -> words.cleansAt().apply(before, deadEnd));
     } else if (cleans) {
-      line = line.withBlowGun();
+      fuller = words.cleans().apply(fuller);
     }
     tool.requireNothingElse();
-    return line;
+    return fuller;
   }
 
   /** Tells the conditions. */
