@@ -7,6 +7,7 @@ import java.util.Set;
 import org.airfit.joint.End;
 import org.airfit.select.BillLine;
 import org.airfit.select.Joint;
+import org.airfit.select.Layout;
 import org.airfit.select.Part;
 import org.airfit.select.Proposal;
 import org.airfit.select.Slot;
@@ -20,7 +21,7 @@ final class BillPlaces {
   static String of(BillLine line, Proposal proposal) {
     Set<String> places = new LinkedHashSet<>();
     if (line.kind() == BillLine.Kind.PART) {
-      for (Slot slot : proposal.requirement().layout().slots()) {
+      for (Slot slot : slots(proposal.requirement().layout())) {
         if (slot instanceof Slot.Coupling coupling && isIn(line, proposal, coupling)) {
           places.add(coupling.name());
         }
@@ -33,6 +34,13 @@ final class BillPlaces {
       }
     }
     return places.isEmpty() ? otherwise(line) : String.join("; ", places);
+  }
+
+  /** The slots of all lines, those that lead to several tools first. */
+  private static List<Slot> slots(Layout layout) {
+    List<Slot> slots = new ArrayList<>(layout.slots());
+    layout.lines().forEach(line -> slots.addAll(line.slots()));
+    return slots;
   }
 
   private static boolean isIn(BillLine line, Proposal proposal, Slot.Coupling coupling) {

@@ -2,9 +2,11 @@ package org.airfit.jobsheet;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.airfit.files.HoseQuestion;
 import org.airfit.files.HoseQuestion.Asked;
 import org.airfit.quantity.Length;
@@ -16,6 +18,7 @@ import org.airfit.select.Layout;
 import org.airfit.select.Part;
 import org.airfit.select.Proposal;
 import org.airfit.select.Requirement;
+import org.airfit.select.Rule;
 import org.airfit.select.Selection;
 import org.airfit.select.Slot;
 import org.airfit.working.UnitSystem;
@@ -58,23 +61,31 @@ public record HoseAnswer(HoseQuestion question, Requirement requirement, Selecti
   }
 
   private static HoseAnswer longest(HoseQuestion question, Requirement job, Catalogue catalogue) {
-    List<Length> lengths = hoses(catalogue).stream()
-        .map(hose -> hose.conduit().length())
-        .sorted(Comparator.reverseOrder())
-        .distinct()
-        .toList();
-    HoseAnswer last = new HoseAnswer(question, job, Selection.of(job, catalogue));
-    if (!last.fits()) {
-      return last;
-    }
-    for (Length length : lengths) {
-      Requirement reaching = reaching(question, job, length);
-      HoseAnswer answer = new HoseAnswer(question, reaching, Selection.of(reaching, catalogue));
-      if (answer.fits()) {
+    HoseAnswer anyLength = new HoseAnswer(question, job, Selection.of(job, catalogue));
+    return anyLength.fits()
+        ? first(
+            hoses(catalogue).stream()
+                .map(Part.Hose::shortest)
+                .sorted(Comparator.reverseOrder())
+                .distinct()
+                .map(length -> reaching(question, job, length))
+                .map(reaching ->
+                    new HoseAnswer(question, reaching, Selection.of(reaching, catalogue))),
+            anyLength)
+        : anyLength;
+  }
+
+  /** The first answer in which the tool surely has its pressure, else the first in which it may. */
+  private static HoseAnswer first(Stream<HoseAnswer> tried, HoseAnswer otherwise) {
+    HoseAnswer mayDo = null;
+    for (Iterator<HoseAnswer> answers = tried.iterator(); answers.hasNext(); ) {
+      HoseAnswer answer = answers.next();
+      if (answer.fits() && !answer.depends()) {
         return answer;
       }
+      mayDo = mayDo == null && answer.fits() ? answer : mayDo;
     }
-    return last;
+    return mayDo == null ? otherwise : mayDo;
   }
 
   private static Requirement reaching(HoseQuestion question, Requirement job, Length length) {
@@ -90,33 +101,44 @@ public record HoseAnswer(HoseQuestion question, Requirement requirement, Selecti
 
   private static HoseAnswer narrowest(HoseQuestion question, Requirement job, Catalogue catalogue) {
     Slot.Hose slot = (Slot.Hose) job.layout().slot(question.slot()).orElseThrow();
-    List<Length> bores = hoses(catalogue).stream()
-        .filter(hose -> reaches(hose, slot))
-        .map(hose -> hose.bore().nominal())
-        .sorted()
-        .distinct()
+    return first(
+        hoses(catalogue).stream()
+            .filter(hose -> reaches(hose, slot))
+            .map(hose -> hose.bore().nominal())
+            .sorted()
+            .distinct()
+            .map(bore ->
+                new HoseAnswer(question, job, Selection.of(job, ofBore(bore, slot, catalogue)))),
+        new HoseAnswer(question, job, Selection.of(job, catalogue)));
+  }
+
+  /** Of the hoses that reach only those of a bore. */
+  private static Catalogue ofBore(Length bore, Slot.Hose slot, Catalogue catalogue) {
+    List<Part> kept = catalogue.parts().stream()
+        .filter(part -> !(part instanceof Part.Hose hose)
+            || !reaches(hose, slot)
+            || hose.bore().nominal().equals(bore))
         .toList();
-    for (Length bore : bores) {
-      List<Part> kept = catalogue.parts().stream()
-          .filter(part -> !(part instanceof Part.Hose hose)
-              || !reaches(hose, slot)
-              || hose.bore().nominal().equals(bore))
-          .toList();
-      HoseAnswer answer = new HoseAnswer(
-          question, job, Selection.of(job, Catalogue.of(kept, catalogue.accessories())));
-      if (answer.fits()) {
-        return answer;
-      }
-    }
-    return new HoseAnswer(question, job, Selection.of(job, catalogue));
+    return Catalogue.of(kept, catalogue.accessories());
   }
 
   private static boolean reaches(Part.Hose hose, Slot.Hose slot) {
-    return hose.conduit().length().compareTo(slot.reach()) >= 0;
+    return hose.shortest().compareTo(slot.reach()) >= 0;
   }
 
   private boolean fits() {
-    return selection.fold(fitting -> true, nothing -> false);
+    return best().isPresent();
+  }
+
+  private Optional<Proposal> best() {
+    return selection.fold(fitting -> Optional.of(fitting.best()), nothing -> Optional.empty());
+  }
+
+  /** Whether what is not known decides if the tool has its pressure. */
+  private boolean depends() {
+    return best().stream()
+        .flatMap(proposal -> proposal.open().stream())
+        .anyMatch(finding -> finding.rule() == Rule.AIR_AT_TOOL);
   }
 
   /** The heading of the answer on a sheet. */
@@ -126,8 +148,7 @@ public record HoseAnswer(HoseQuestion question, Requirement requirement, Selecti
 
   /** The answer in sentences: the hose of the catalogue, then the sizes that exist. */
   List<String> sentences(UnitSystem units) {
-    Optional<Proposal> best =
-        selection.fold(fitting -> Optional.of(fitting.best()), nothing -> Optional.empty());
+    Optional<Proposal> best = best();
     if (best.isEmpty()) {
       return List.of("No hose of the catalogue does, whatever its "
           + (question.asked() == Asked.LONGEST ? "length" : "bore")
@@ -136,9 +157,11 @@ public record HoseAnswer(HoseQuestion question, Requirement requirement, Selecti
     Proposal proposal = best.get();
     Part.Hose hose = proposal.hose(question.slot());
     List<String> sentences = new ArrayList<>();
-    sentences.add((question.asked() == Asked.LONGEST
-            ? "The longest hose of the catalogue that leaves the tool its pressure is "
-            : "The narrowest hose of the catalogue that leaves the tool its pressure is ")
+    sentences.add("The " + (question.asked() == Asked.LONGEST ? "longest" : "narrowest")
+        + " hose of the catalogue that "
+        + (depends()
+            ? "may leave the tool its pressure, which depends on what is not known, is "
+            : "leaves the tool its pressure is ")
         + hose.name() + ".");
     bySize(proposal, units).ifPresent(sentences::add);
     return List.copyOf(sentences);

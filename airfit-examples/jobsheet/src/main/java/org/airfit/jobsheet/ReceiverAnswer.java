@@ -1,6 +1,7 @@
 package org.airfit.jobsheet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -46,13 +47,27 @@ public record ReceiverAnswer(
           Optional.empty(),
           Optional.of(receiver.use(job, receiver.to().get())));
     }
-    Optional<SupplyNeeded> needed = parts.flatMap(
-        proposal -> proposal.run().supplyNeeded(ToolDemand.fixed(tool, job.demand()), job.least()));
+    Optional<SupplyNeeded> needed = parts.flatMap(proposal -> needed(proposal, tool));
     Optional<ReceiverUse> use = needed
         .map(SupplyNeeded::neededGauge)
         .filter(least -> least.compareTo(receiver.from()) < 0)
         .map(least -> receiver.use(job, least));
     return new ReceiverAnswer(receiver, needed, use);
+  }
+
+  /** What the supply needs for the tool, of several tools for the one that needs most; empty where it cannot feed one. */
+  private static Optional<SupplyNeeded> needed(Proposal parts, String tool) {
+    List<Optional<SupplyNeeded>> each = parts.toEachTool().stream()
+        .map(way -> way.run()
+            .supplyNeeded(
+                ToolDemand.fixed(tool, way.requirement().demand()),
+                way.requirement().least()))
+        .toList();
+    return each.stream().allMatch(Optional::isPresent)
+        ? each.stream()
+            .flatMap(Optional::stream)
+            .max(Comparator.comparing(SupplyNeeded::neededGauge))
+        : Optional.empty();
   }
 
   /** The answer in sentences. */

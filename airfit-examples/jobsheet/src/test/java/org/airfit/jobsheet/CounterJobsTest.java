@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.airfit.files.Disk;
@@ -13,6 +14,8 @@ import org.airfit.files.Job;
 import org.airfit.files.JobFile;
 import org.airfit.files.Json;
 import org.airfit.files.WrongFileException;
+import org.airfit.line.Conduit;
+import org.airfit.line.ConduitRange;
 import org.airfit.plant.ReceiverUse;
 import org.airfit.plant.ReceiverVerdict;
 import org.airfit.plant.Supply;
@@ -27,6 +30,7 @@ import org.airfit.run.LongestHose;
 import org.airfit.run.Run;
 import org.airfit.run.RunResult;
 import org.airfit.safety.Caution;
+import org.airfit.select.Catalogue;
 import org.airfit.select.DeviceKind;
 import org.airfit.select.Finding;
 import org.airfit.select.Layout;
@@ -38,7 +42,9 @@ import org.airfit.select.Rule;
 import org.airfit.select.RuleOutcome;
 import org.airfit.select.Selection;
 import org.airfit.select.Slot;
+import org.airfit.source.Source;
 import org.airfit.thread.ThreadIdentification;
+import org.airfit.working.UnitSystem;
 import org.junit.jupiter.api.Test;
 
 /** The jobs of the examples, each with what a clerk of 25 years would look for on its sheet. */
@@ -161,6 +167,7 @@ class CounterJobsTest {
         .contains("3 × H38-25")
         .contains("while the others work");
     assertThat(PageReasons.of(sheet)).contains("With these parts, lines 1 and 2, sander");
+    assertThat(PageSheet.of(sheet)).contains("coupling at a sander", "coupling of the third line");
   }
 
   /** The cheapest hose of that length is kept for oiled air: paint never gets it. */
@@ -388,6 +395,63 @@ class CounterJobsTest {
     }
   }
 
+  /** What the tool may take decides over 100 ft, and not over 50 ft: only of these it is sure. */
+  @Test
+  void the_longest_hose_is_one_that_surely_does_before_one_that_may() throws Exception {
+    String job = Files.readString(JOBS.resolve("counter/longest-hose.json"));
+    String catalogue = Files.readString(JOBS.resolve("quay-street/catalogue.json"));
+    JobSheet at22 = sheet(job, catalogue);
+    JobSheet at40 = sheet(job.replace("22 scfm", "40 scfm"), catalogue);
+    assertThat(best(at22).hose("hose").id()).isEqualTo("H12-100");
+    assertThat(best(at40).hose("hose").id()).isEqualTo("H12-50");
+    JobSheet range = sheet(job.replace("22 scfm", "22 to 40 scfm"), catalogue);
+    assertThat(best(range).hose("hose").id()).isEqualTo("H12-50");
+    assertThat(outcome(best(range), Rule.AIR_AT_TOOL)).isEqualTo(RuleOutcome.MET);
+    JobSheet wide = sheet(job.replace("22 scfm", "22 to 400 scfm"), catalogue);
+    assertThat(outcome(best(wide), Rule.AIR_AT_TOOL)).isEqualTo(RuleOutcome.OPEN);
+    assertThat(TextSheet.of(wide).replaceAll("\\s+", " "))
+        .contains("that may leave the tool its pressure, which depends on what is not known, is"
+            + " Hose 1/2 in, rubber, 100 ft.");
+  }
+
+  @Test
+  void a_hose_whose_length_is_not_quite_known_reaches_as_far_as_its_shortest() throws Exception {
+    Job job = sheet("counter/longest-hose.json").job();
+    Catalogue known = job.catalogue().parts();
+    List<Part> parts = known.parts().stream()
+        .map(part -> part.facts().id().equals("H12-100") ? cutBack((Part.Hose) part) : part)
+        .toList();
+    HoseAnswer answer = HoseAnswer.of(
+        job.question().orElseThrow(), job.requirement(), Catalogue.of(parts, known.accessories()));
+    Proposal best = answer.selection().fold(Selection.Proposals::best, nothing -> {
+      throw new AssertionError(nothing.toString());
+    });
+    assertThat(best.hose("hose").id()).isEqualTo("H12-100");
+    assertThat(answer.sentences(UnitSystem.US).get(0))
+        .contains("that leaves the tool its pressure");
+  }
+
+  /** It may have been cut back by up to 10 ft. */
+  private static Part.Hose cutBack(Part.Hose hose) {
+    Conduit whole = hose.conduit();
+    return new Part.Hose(
+        hose.facts(),
+        hose.bore(),
+        new ConduitRange(
+            whole,
+            whole.withLength(whole.length().minus(Length.of(10.0, LengthUnit.FOOT))),
+            Source.demo("a hose that may have been cut back")),
+        hose.upstream(),
+        hose.downstream());
+  }
+
+  private static JobSheet sheet(String job, String catalogue) throws Exception {
+    return JobSheet.of(JobFile.read(new Document(
+        "job.json",
+        Json.read("job.json", job),
+        name -> Document.of(name, Json.read(name, catalogue)))));
+  }
+
   @Test
   void the_least_bore_is_told_size_by_size() throws Exception {
     String text = TextSheet.of(sheet("counter/least-bore.json")).replaceAll("\\s+", " ");
@@ -409,8 +473,7 @@ class CounterJobsTest {
     String dear =
         catalogue.replaceFirst("(\"id\": \"H14-25\"[^}]*?\"price\": )\"[0-9.]+\"", "$1\"999.00\"");
     assertThat(dear).isNotEqualTo(catalogue);
-    JobSheet sheet = JobSheet.of(JobFile.read(new Document(
-        "job.json", Json.read("job.json", job), name -> Document.of(name, Json.read(name, dear)))));
+    JobSheet sheet = sheet(job, dear);
     assertThat(best(sheet).hose("hose").bore().label())
         .as("the narrow hose of 50 ft, as that of 25 ft is dear")
         .isEqualTo("1/4 in");
@@ -442,11 +505,32 @@ class CounterJobsTest {
     assertThat(PageReasons.of(sheet)).contains("Esposito");
   }
 
+  /** So far the receiver may fall that the tool which needs most still has its pressure, while all work. */
+  @Test
+  void a_receiver_of_several_tools_falls_as_far_as_the_one_that_needs_most_lets_it()
+      throws Exception {
+    String receiver =
+        "\"receiver\": {\"volume\": \"240 US gal\", \"from\": \"130 psig\", \"draws\": \"45 s\","
+            + " \"every\": \"5 min\", \"compressor\": \"18 scfm\"}, \"supply\"";
+    String job = Files.readString(JOBS.resolve("body-shop/three-on-one-drop.json"))
+        .replaceFirst("\"supply\"", receiver);
+    JobSheet sheet = sheet(job, Files.readString(JOBS.resolve("quay-street/catalogue.json")));
+    GaugePressure least = sheet.receiver().orElseThrow().use().orElseThrow().least();
+    List<Double> arrives = best(sheet).toEachTool().stream()
+        .map(way -> arrivesFrom(way.run(), way.requirement().demand(), least))
+        .toList();
+    assertThat(arrives).hasSize(2);
+    assertThat(Collections.min(arrives)).isCloseTo(85.0, within(0.01));
+  }
+
   /** What arrives where the supply stands at a pressure. */
   private static double arrivesFrom(JobSheet sheet, GaugePressure supply) {
-    Run run = best(sheet).run();
+    return arrivesFrom(best(sheet).run(), sheet.requirement().demand(), supply);
+  }
+
+  private static double arrivesFrom(Run run, FreeAirFlow demand, GaugePressure supply) {
     return run.suppliedBy(Supply.fixed(run.stillAir().at(supply.absolute(run.atmosphere()))))
-        .at(sheet.requirement().demand())
+        .at(demand)
         .fold(delivered -> delivered.atToolGauge().psi(), starved -> Double.NaN);
   }
 
