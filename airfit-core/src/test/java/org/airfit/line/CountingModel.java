@@ -24,9 +24,7 @@ final class CountingModel implements LossModel {
         massFlow.kilogramsPerSecond(),
         conduit.bore().metres(),
         inlet.viscosity().pascalSeconds());
-    // a search that starts from a usual friction factor comes as near as a factor of three to a
-    // jump that it has to
-    // do with
+    // a search that starts from a usual friction factor comes within a factor of three of its jump
     boolean nearTransition = reynolds > 2300.0 / 3.0 && reynolds < 3.0 * 2300.0;
     nearJump |= nearTransition;
     nearJump |= loss instanceof LineLoss.Choked;

@@ -13,6 +13,7 @@ import java.util.stream.IntStream;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.line.FrictionLaw;
+import org.airfit.measure.PartSpread;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
@@ -25,6 +26,7 @@ import org.airfit.thread.Gender;
 import org.airfit.thread.NptThread;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The variants are reckoned without the library; here the library reckons them once more. */
@@ -134,6 +136,23 @@ class VariantsTest {
               .millimetres();
       assertThat(thread.crest()).as(thread.name()).isCloseTo(crest, within(0.02));
     });
+  }
+
+  /** t √(1 + 1/n) for one further reading, two-sided at 0.05: derived from Student's t, by a program of statistics. */
+  @ParameterizedTest
+  @CsvSource({"4, 3.5581", "5, 3.0414", "8, 2.5081"})
+  void the_next_piece_lies_as_far_as_students_t_says(int count, double factor) {
+    assertThat(MeasuringVariants.next(count, 1.0)).isCloseTo(factor, within(0.0006));
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {4, 5, 6, 7, 8})
+  void the_next_piece_lies_as_far_as_the_library_says(int count) {
+    PartSpread.Limits next = new PartSpread.Sample(
+            count, Length.ofMillimetres(10.0), Length.ofMillimetres(0.1))
+        .nextPiece(0.95);
+    assertThat(MeasuringVariants.next(count, 0.1))
+        .isCloseTo(0.5 * next.high().minus(next.low()).millimetres(), within(0.00006));
   }
 
   @Test
