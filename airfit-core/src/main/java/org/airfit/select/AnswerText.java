@@ -94,7 +94,7 @@ final class AnswerText {
       case TOOL_INLET -> job.toolInlet(End.parse(text));
       case SUPPLY -> supply(job, pressures(text));
       case OUTLET -> job.outlet(End.parse(text));
-      case REACH -> job.reach(Range.parse(text, Length::parse).most());
+      case REACH -> job.reach(Range.parse(text, Length::parse));
       case USE -> use(job, Labels.parse("use of the tool", text, Use.values()));
       case BLOCKED_NOZZLE -> job.blowGun(pressures(text).most());
       case TOOL_RATING -> job.toolRating(pressures(text).least());

@@ -209,6 +209,31 @@ public final class Layout {
     return allSlots().stream().filter(slot -> slot.name().equals(name)).findFirst();
   }
 
+  /**
+   * Obtains this with another slot in place of one, in a line too.
+   *
+   * @param name what the one is called
+   * @param slot the other
+   * @return the changed layout
+   * @throws IllegalArgumentException if there is no slot of that name, or the layout could not be made with the other
+   */
+  public Layout replacing(String name, Slot slot) {
+    Objects.requireNonNull(slot, "slot");
+    if (slot(name).isEmpty()) {
+      throw new IllegalArgumentException("name must be that of a slot of the layout (" + this
+          + "), was \"" + name + "\"");
+    }
+    return of(
+        replacing(slots, name, slot),
+        lines.stream()
+            .map(line -> line.with(replacing(line.slots(), name, slot)))
+            .toList());
+  }
+
+  private static List<Slot> replacing(List<Slot> slots, String name, Slot other) {
+    return slots.stream().map(slot -> slot.name().equals(name) ? other : slot).toList();
+  }
+
   /** {@return the socket of the first coupling, if it is there and stays} */
   public Optional<Part.Socket> firstSocket() {
     return slots.stream()

@@ -43,7 +43,7 @@ public final class Requirement {
   private static final Name<Boolean> REGULATED = Name.flag("regulated");
   private static final Name<GaugePressure> WHEN_FAILED = Name.of("when the regulator fails");
   private static final Name<End> OUTLET = Name.of("outlet");
-  private static final Name<Length> REACH = Name.of("reach");
+  private static final Name<Range<Length>> REACH = Name.of("reach");
   private static final Name<Layout> LAYOUT = Name.of("layout");
   private static final Name<String> PROFILE = Name.of("profile");
   private static final Name<Part.Socket> OUTLET_SOCKET = Name.of("outlet socket");
@@ -719,6 +719,16 @@ public final class Requirement {
      * @return this builder
      */
     public Builder reach(Length least) {
+      return reach(Range.exactly(Objects.requireNonNull(least, "least")));
+    }
+
+    /**
+     * Tells how much hose is needed where that is not known exactly, as {@link #reach(Length)}.
+     *
+     * @param least between which lengths the least lies
+     * @return this builder
+     */
+    public Builder reach(Range<Length> least) {
       told = told.with(REACH, Objects.requireNonNull(least, "least"));
       return this;
     }

@@ -77,11 +77,7 @@ public final class ToolLine {
           "tool of a line must say which it is, was \"" + tool + "\"");
     }
     Objects.requireNonNull(inlet, "inlet");
-    List<Slot> inRow = List.copyOf(Objects.requireNonNull(slots, "slots"));
-    if (inRow.isEmpty()) {
-      throw new IllegalArgumentException("slots of the line to " + tool
-          + " must be at least one, were none; say Slot.coupling(…), Slot.hose(…)");
-    }
+    List<Slot> inRow = requireSlots(tool, Objects.requireNonNull(slots, "slots"));
     return new ToolLine(tool, 1, inRow, ToolTold.of(demand, least).with(ToolTold.INLET, inlet));
   }
 
@@ -99,6 +95,27 @@ public final class ToolLine {
           "number of lines to " + tool + " must be at least 1, was " + number);
     }
     return new ToolLine(tool, number, slots, told);
+  }
+
+  /**
+   * Obtains this with other slots.
+   *
+   * @param others what stands between the splitter and the tool, in the order the air goes, at least one
+   * @return the line to the same tool
+   * @throws IllegalArgumentException if there is no slot
+   */
+  public ToolLine with(List<? extends Slot> others) {
+    return new ToolLine(
+        tool, count, requireSlots(tool, Objects.requireNonNull(others, "others")), told);
+  }
+
+  private static List<Slot> requireSlots(String tool, List<? extends Slot> slots) {
+    List<Slot> inRow = List.copyOf(slots);
+    if (inRow.isEmpty()) {
+      throw new IllegalArgumentException("slots of the line to " + tool
+          + " must be at least one, were none; say Slot.coupling(…), Slot.hose(…)");
+    }
+    return inRow;
   }
 
   /**
