@@ -230,6 +230,13 @@ public final class Layout {
             .toList());
   }
 
+  /** This with another line in place of one, counted from 0. */
+  Layout with(int line, ToolLine other) {
+    List<ToolLine> changed = new ArrayList<>(lines);
+    changed.set(line, other);
+    return of(slots, changed);
+  }
+
   private static List<Slot> replacing(List<Slot> slots, String name, Slot other) {
     return slots.stream().map(slot -> slot.name().equals(name) ? other : slot).toList();
   }

@@ -160,6 +160,11 @@ public final class Proposal implements Worked {
     return findings(assembly, Objects.requireNonNull(units, "units"));
   }
 
+  /** What one rule says. */
+  Finding of(Rule rule) {
+    return findings.get(rule.ordinal());
+  }
+
   /** {@return the findings that are not met} */
   public List<Finding> unmet() {
     return of(RuleOutcome.UNMET);

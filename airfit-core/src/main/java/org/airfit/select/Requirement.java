@@ -137,14 +137,10 @@ public final class Requirement {
     int number = 1;
     for (int i = 0; i < layouts.size(); i++) {
       ToolLine line = layout.lines().get(i);
-      int last = number + line.count() - 1;
-      String numbers = last == number
-          ? "line " + number
-          : "lines " + number + (last == number + 1 ? " and " : " to ") + last;
-      String way = numbers + ", " + line.tool();
+      String way = ToolLine.named(number, line.count(), line.tool());
       ways.add(
           new Requirement(told.with(line.told()).with(LAYOUT, layouts.get(i)).with(WAY, way)));
-      number = last + 1;
+      number += line.count();
     }
     return List.copyOf(ways);
   }
@@ -263,6 +259,11 @@ public final class Requirement {
   /** {@return which line of a job of several tools this is the way along, such as "line 2, sander"; else empty} */
   public Optional<String> way() {
     return told.find(WAY);
+  }
+
+  /** Whether its layout was told as one, not only its reach. */
+  boolean isLayoutTold() {
+    return told.get(LAYOUT) != null;
   }
 
   /** The air at the outlet while all work: that of the tools, and of others on the way. */

@@ -185,15 +185,18 @@ public sealed interface Slot {
     }
 
     /**
-     * Obtains this with the hose that is there and stays.
+     * Obtains this with the hose that is there and stays, whatever its bore.
      *
      * @param there the hose
      * @return this with the hose
-     * @throws IllegalArgumentException if it must have a bore
      */
     public Hose with(Part.Hose there) {
       return new Hose(
-          name, reachRange, isWhip, bore, Optional.of(Objects.requireNonNull(there, "there")));
+          name,
+          reachRange,
+          isWhip,
+          Optional.empty(),
+          Optional.of(Objects.requireNonNull(there, "there")));
     }
 
     /**

@@ -170,6 +170,23 @@ public final class ToolLine {
     return with(told.with(ToolTold.PAINTING));
   }
 
+  /**
+   * Names lines as a {@link Requirement#way} is named.
+   *
+   * @param number which line of the layout it is, counted from 1; of lines that are alike the first
+   * @param count how many are alike
+   * @param tool what their tool is called
+   * @return such as "line 3, ratchet" or "lines 1 and 2, sander"
+   */
+  public static String named(int number, int count, String tool) {
+    Objects.requireNonNull(tool, "tool");
+    int last = number + count - 1;
+    return (count == 1
+            ? "line " + number
+            : "lines " + number + (count == 2 ? " and " : " to ") + last)
+        + ", " + tool;
+  }
+
   /** {@return what the tool is called} */
   public String tool() {
     return tool;

@@ -403,8 +403,10 @@ class LayoutTest {
     Selection none = Selection.of(job, Catalogue.of(parts.subList(0, 1)));
     assertThat(none.<List<String>>fold(fits -> List.of(), Selection.NothingFits::toGive))
         .containsExactly("The catalogue has no hose of 9.5 mm bore: add one.");
+    Slot.Hose there = slot.with((Part.Hose) parts.get(0));
+    assertThat(there.bore()).isEmpty();
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> slot.with((Part.Hose) parts.get(1)))
+        .isThrownBy(() -> there.ofBore(HoseBore.parse("9.5 mm")))
         .withMessage("bore of hose must not be told beside the hose that is there, was 9.5 mm; leave"
             + " out one of the two");
   }
