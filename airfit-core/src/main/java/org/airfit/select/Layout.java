@@ -183,11 +183,11 @@ public final class Layout {
     return List.copyOf(ways);
   }
 
-  /** What all take but one tool of a line. */
+  /** What all lines draw but one of a kind. */
   private Range<FreeAirFlow> others(Slot.Splitter splitter, int line) {
     Stream<Range<FreeAirFlow>> tools = IntStream.range(0, lines.size())
         .boxed()
-        .flatMap(i -> lines.get(i).demands(lines.get(i).count() - (i == line ? 1 : 0)));
+        .flatMap(i -> lines.get(i).drawn(lines.get(i).count() - (i == line ? 1 : 0)));
     return Flows.sum(Stream.concat(splitter.others().stream(), tools));
   }
 

@@ -266,12 +266,19 @@ public final class Requirement {
     return told.get(LAYOUT) != null;
   }
 
+  /** The air that all tools take, with that of others behind the splitters of their lines. */
+  Range<FreeAirFlow> airOfLines() {
+    return layout.lines().isEmpty()
+        ? demandRange()
+        : Flows.sum(layout.lines().stream().flatMap(line -> line.drawn(line.count())));
+  }
+
   /** The air at the outlet while all work: that of the tools, and of others on the way. */
   Range<FreeAirFlow> airAtOutlet() {
     Stream<Range<FreeAirFlow>> others = layout.slots().stream()
         .flatMap(slot ->
             slot instanceof Slot.Splitter splitter ? splitter.others().stream() : Stream.empty());
-    return Flows.sum(Stream.concat(Stream.of(demandRange()), others));
+    return Flows.sum(Stream.concat(Stream.of(airOfLines()), others));
   }
 
   /**

@@ -59,7 +59,7 @@ final class Stock {
       legs.add(leg(own, tool(job), Position.SHARED, /* count= */ 1, /* isLast= */ true));
       return;
     }
-    Drawn all = new Drawn(job.demandRange());
+    Drawn all = new Drawn(job.airOfLines());
     legs.add(leg(all, null, Position.SHARED, /* count= */ 1, /* isLast= */ false));
     for (int i = 0; i < lines.size(); i++) {
       Requirement way = job.toEachTool().get(i);

@@ -207,9 +207,18 @@ public final class ToolLine {
     return Objects.requireNonNull(told.get(ToolTold.DEMAND));
   }
 
-  /** The air that so many of its tools take, each once. */
+  /** The air that so many of its tools take, each once, whatever others take beside them. */
   Stream<Range<FreeAirFlow>> demands(int tools) {
     return Collections.nCopies(tools, demandRange()).stream();
+  }
+
+  /** What so many of its lines draw: each tool, and others behind a splitter on the way to it. */
+  Stream<Range<FreeAirFlow>> drawn(int lines) {
+    Stream<Range<FreeAirFlow>> others = slots.stream()
+        .flatMap(slot ->
+            slot instanceof Slot.Splitter splitter ? splitter.others().stream() : Stream.empty());
+    Range<FreeAirFlow> one = Flows.sum(Stream.concat(Stream.of(demandRange()), others));
+    return Collections.nCopies(lines, one).stream();
   }
 
   /** {@return how the tool begins} */

@@ -300,6 +300,13 @@ final class JobLine {
         taken.isPresent() ? Optional.of(taken.get().range(FreeAirFlow::parse)) : Optional.empty();
     Optional<Field> told = item.find("lines", LINES);
     if (told.isPresent()) {
+      if (!where.isEmpty()) {
+        throw told.get()
+            .wrong("stand behind a splitter in a line, and parts are chosen for one splitter with lines."
+                + " Put these lines among those of the first splitter if each may have a hose from there;"
+                + " else keep one of their tools, with \"othersTake\" and the air of the others in place of"
+                + " \"lines\", and make a job of its own for each of the others");
+      }
       for (Field line : told.get().items()) {
         lines.add(line(line));
       }
@@ -317,10 +324,6 @@ final class JobLine {
         .field("line", "a list of what stands from the splitter to the tool")
         .items()) {
       behind.add(item);
-    }
-    if (!behind.lines.isEmpty()) {
-      throw field.wrong("has a splitter with lines of its own; put all lines behind one splitter,"
-          + " or say what others take");
     }
     question = behind.question;
     Optional<Field> count = field.find("count", "how many lines are alike, such as 3");
