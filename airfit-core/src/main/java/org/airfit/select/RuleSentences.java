@@ -212,9 +212,11 @@ final class RuleSentences {
             delivered -> RuleAnswer.unmet("The tool has only "
                 + units.say(delivered.atToolGauge(), job.leastRange().least())
                 + (a.isExact() ? "" : " at best") + ", it needs " + wanted + ". "
-                + heldBack(job, delivered, units)),
+                + heldBack(job, delivered, units)
+                + GivenHoses.inWords(a, units)),
             starved -> RuleAnswer.unmet("The tool starves: " + starved.element()
-                + " does not let the air through, it needs " + wanted + "."));
+                + " does not let the air through, it needs " + wanted + "."
+                + GivenHoses.inWords(a, units)));
   }
 
   /** What holds the air back: a setting that is too low, or what narrows most. */

@@ -199,6 +199,26 @@ class HoseQuestionsTest {
     assertThat(best(sheet).hose("hose to the ratchet").id()).isEqualTo("H38-100");
   }
 
+  /** The hose of the farm stays: with one of 3/8 in, and all else as proposed, the same job fits. */
+  @Test
+  void a_customers_own_hose_that_starves_the_tool_is_told_with_the_size_that_would_do()
+      throws Exception {
+    Path file = JOBS.resolve("counter/own-hose-too-narrow.json");
+    JobSheet sheet = JobSheet.of(Disk.job(file));
+    assertThat(best(sheet.selection().orElseThrow())).isEmpty();
+    assertThat(TextSheet.of(sheet).replaceAll("\\s+", " "))
+        .containsPattern("What starves it is hose of the farm, which is there and stays\\. With a"
+            + " 3/8 in hose of the same length the tool has [0-9.]+ psig: enough\\.");
+    String wider = Files.readString(file)
+        .replace("\"1/4 in\", \"bore\": \"6.3 mm\"", "\"3/8 in\", \"bore\": \"9.525 mm\"");
+    String catalogue = Files.readString(JOBS.resolve("quay-street/catalogue.json"));
+    Job with = JobFile.read(new Document(
+        "job.json",
+        Json.read("job.json", wider),
+        name -> Document.of(name, Json.read(name, catalogue))));
+    assertThat(best(JobSheet.of(with).selection().orElseThrow())).isPresent();
+  }
+
   /** Of 20 to 25 ft: the hose of 25 ft reaches whatever it is. */
   @Test
   void a_reach_that_is_a_range_is_met_by_the_hose_for_the_longest_of_it() throws Exception {
