@@ -108,8 +108,8 @@ public final class LongestHose {
           .map(LongestHose::size)
           .toList()
           .equals(ofOne.stream().map(LongestHose::size).toList())) {
-        throw new IllegalArgumentException("ofEach must be of the same sizes of hose, was " + shortest
-            + " beside " + ofOne + "; obtain all of them in the same units");
+        throw new IllegalArgumentException("ofEach must be of the same sizes of hose, was "
+            + shortest + " beside " + ofOne + "; obtain all of them in the same units");
       }
       for (int i = 0; i < ofOne.size(); i++) {
         if (ofOne.get(i).values.length < shortest.get(i).values.length) {

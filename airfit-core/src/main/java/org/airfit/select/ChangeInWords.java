@@ -195,9 +195,7 @@ final class ChangeInWords {
     if (!rules.isEmpty()) {
       words.add("settled: " + titles(rules));
     }
-    if (before.asksForPlace()
-        && !after.asksForPlace()
-        && after.isMaterialOpen()) {
+    if (before.asksForPlace() && !after.asksForPlace() && after.isMaterialOpen()) {
       words.add("left to ask the makers: " + Rule.MATERIAL_SUITS.title());
     }
   }

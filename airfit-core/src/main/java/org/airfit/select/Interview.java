@@ -238,8 +238,7 @@ public final class Interview {
     List<Asked> open = new ArrayList<>();
     for (Topic topic : Topic.values()) {
       if (topic == Topic.REACH) {
-        hosesInDoubt(job)
-            .forEach(hose -> open.add(new Asked(Subject.of(topic, hose.name()), job)));
+        hosesInDoubt(job).forEach(hose -> open.add(new Asked(Subject.of(topic, hose.name()), job)));
       } else if (job.isOfSeveralTools() && OF_THE_TOOL.contains(topic)) {
         for (Requirement way : job.toEachTool()) {
           if (isUntold(topic, way)) {
@@ -294,8 +293,7 @@ public final class Interview {
     Subject subject = Subject.ofJob(topic);
     Requirement some =
         told.with(subject, Turns.text(topic, 1.0)).job().orElseThrow(IllegalStateException::new);
-    return spans(
-            subject, Turns.spans(topic, some, catalogue), units, Interview::isToldAlike)
+    return spans(subject, Turns.spans(topic, some, catalogue), units, Interview::isToldAlike)
         .stream()
         .map(each ->
             new PossibleAnswer(each.text(), each.inWords(), ChangeInWords.of(each.standing())))
@@ -349,7 +347,9 @@ public final class Interview {
     }
     List<String> words =
         topic == Topic.MEDIUM ? AnswerText.media() : AnswerText.words(topic, job, catalogue);
-    return words.stream().map(text -> new Tried(text, text, with(text, subject))).toList();
+    return words.stream()
+        .map(text -> new Tried(text, text, with(text, subject)))
+        .toList();
   }
 
   private static Slot.Hose hose(Subject subject, Requirement job) {
@@ -363,10 +363,7 @@ public final class Interview {
 
   /** The spans of an amount, those joined that a customer would not tell apart. */
   private List<Tried> spans(
-      Subject subject,
-      List<Span> spans,
-      UnitSystem units,
-      BiPredicate<Standing, Standing> alike) {
+      Subject subject, List<Span> spans, UnitSystem units, BiPredicate<Standing, Standing> alike) {
     Topic topic = subject.topic();
     List<Tried> tried = new ArrayList<>();
     @Nullable Span open = null;

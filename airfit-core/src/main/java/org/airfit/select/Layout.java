@@ -220,8 +220,8 @@ public final class Layout {
   public Layout replacing(String name, Slot slot) {
     Objects.requireNonNull(slot, "slot");
     if (slot(name).isEmpty()) {
-      throw new IllegalArgumentException("name must be that of a slot of the layout (" + this
-          + "), was \"" + name + "\"");
+      throw new IllegalArgumentException(
+          "name must be that of a slot of the layout (" + this + "), was \"" + name + "\"");
     }
     return of(
         replacing(slots, name, slot),

@@ -144,7 +144,8 @@ public sealed interface Slot {
       Objects.requireNonNull(hose, "hose");
       if (bore.isPresent() && hose.isPresent()) {
         throw new IllegalArgumentException("bore of " + name
-            + " must not be told beside the hose that is there, was " + bore.get().label()
+            + " must not be told beside the hose that is there, was "
+            + bore.get().label()
             + "; leave out one of the two");
       }
     }
@@ -177,9 +178,7 @@ public sealed interface Slot {
     public String toString() {
       return name + ": " + (isWhip ? "whip hose" : "hose")
           + bore.map(said -> " of " + said.label() + " bore and").orElse("") + " of at least "
-          + (reachRange.isExact()
-              ? ""
-              : reachRange.least().format(LengthUnit.METRE) + " to ")
+          + (reachRange.isExact() ? "" : reachRange.least().format(LengthUnit.METRE) + " to ")
           + reach().format(LengthUnit.METRE)
           + hose.map(there -> ", it is " + there.name()).orElse("");
     }

@@ -98,8 +98,8 @@ record Standing(
 
   private static boolean isMaterialOpen(Map<Point, RuleOutcome> told) {
     return told.entrySet().stream()
-        .anyMatch(each -> each.getKey().rule() == Rule.MATERIAL_SUITS
-            && each.getValue() == RuleOutcome.OPEN);
+        .anyMatch(each ->
+            each.getKey().rule() == Rule.MATERIAL_SUITS && each.getValue() == RuleOutcome.OPEN);
   }
 
   /** Whether it is open of what the parts must be made. */

@@ -109,8 +109,8 @@ final class Stock {
     if (position.slot() instanceof Slot.Hose hose) {
       return hose.hose()
           .map(List::of)
-          .orElseGet(() ->
-              catalogue.all(Part.Hose.class).stream().filter(hose::takes).toList());
+          .orElseGet(
+              () -> catalogue.all(Part.Hose.class).stream().filter(hose::takes).toList());
     }
     if (position.slot() instanceof Slot.Regulated regulated) {
       return regulated

@@ -154,8 +154,8 @@ final class Turns {
 
   /** The same of how far a hose must reach, which lies between two lengths. */
   static List<Span> spans(Slot.Hose hose, Requirement job, Catalogue catalogue) {
-    Domain domain = new Domain(
-        hose.reachRange().least().metres(), hose.reachRange().most().metres());
+    Domain domain =
+        new Domain(hose.reachRange().least().metres(), hose.reachRange().most().metres());
     return spans(Topic.REACH, of(Topic.REACH, job, catalogue), domain);
   }
 

@@ -41,14 +41,11 @@ class GivenHosesTest {
 
   private static Selection of(Requirement job) {
     return Selection.of(
-        job,
-        Catalogue.of(List.of(
-            Shelf.adapter("joiner", "3/8 NPT female", "3/8 NPT female"))));
+        job, Catalogue.of(List.of(Shelf.adapter("joiner", "3/8 NPT female", "3/8 NPT female"))));
   }
 
   private static String toGive(Requirement job) {
-    return of(job)
-        .fold(fitting -> "", nothing -> String.join(" ", nothing.toGive(UnitSystem.SI)));
+    return of(job).fold(fitting -> "", nothing -> String.join(" ", nothing.toGive(UnitSystem.SI)));
   }
 
   private static boolean fits(double litresPerSecond, double bar, Part.Hose... hoses) {
@@ -66,8 +63,7 @@ class GivenHosesTest {
     for (HoseSize size : HoseSize.widerThan(Length.ofMillimetres(5.0), UnitSystem.SI)) {
       boolean isTold = said.contains("ith a " + size + " ");
       assertThat(isTold).as(size.toString()).isEqualTo(first.isEmpty());
-      boolean does = fits(
-          litresPerSecond, bar, hose("old hose", size.bore().millimetres(), 20.0));
+      boolean does = fits(litresPerSecond, bar, hose("old hose", size.bore().millimetres(), 20.0));
       if (isTold) {
         String of = said.substring(said.indexOf("ith a " + size + " "));
         String alone = of.contains("; with") ? of.substring(0, of.indexOf("; with")) : of;
@@ -110,8 +106,8 @@ class GivenHosesTest {
         .outlet(End.parse("3/8 NPT female"))
         .layout(Layout.of(List.of(Slot.hose("first", Length.ofMetres(1.0)))))
         .build();
-    Selection found = Selection.of(
-        open, Catalogue.of(List.of(Shelf.hose(Shelf.steel("for sale"), 5.0, 20.0))));
+    Selection found =
+        Selection.of(open, Catalogue.of(List.of(Shelf.hose(Shelf.steel("for sale"), 5.0, 20.0))));
     assertThat(found.toString()).contains("NOT MET").doesNotContain("which is there");
   }
 }

@@ -91,8 +91,7 @@ class InterviewOfSeveralToolsTest {
   /** Two tools of which something is open: the answer on one settles it of that one only. */
   @Test
   void an_answer_on_one_line_leaves_the_other_to_be_asked() {
-    Interview talk =
-        bothLines().with(Subject.of(Topic.TOOL_RATING, GRINDER), "8 bar(g)");
+    Interview talk = bothLines().with(Subject.of(Topic.TOOL_RATING, GRINDER), "8 bar(g)");
     assertThat(of(talk, Subject.of(Topic.TOOL_RATING, GRINDER))).isEmpty();
     assertThat(of(talk, Subject.of(Topic.TOOL_RATING, RATCHET))).isPresent();
     List<Requirement> ways = talk.requirement().orElseThrow().toEachTool();
@@ -110,8 +109,10 @@ class InterviewOfSeveralToolsTest {
     assertThat(ways.get(0).isImpactTool()).isFalse();
     assertThat(ways.get(1).isImpactTool()).isTrue();
     Interview whip = talk.with(Subject.of(Topic.WHIP_HOSE, RATCHET), "yes");
-    assertThat(whip.requirement().orElseThrow().toEachTool().get(1).hasWhipHose()).isTrue();
-    assertThat(whip.requirement().orElseThrow().toEachTool().get(0).hasWhipHose()).isFalse();
+    assertThat(whip.requirement().orElseThrow().toEachTool().get(1).hasWhipHose())
+        .isTrue();
+    assertThat(whip.requirement().orElseThrow().toEachTool().get(0).hasWhipHose())
+        .isFalse();
     Interview gun = talk.with(Subject.of(Topic.USE, GRINDER), "cleans with air")
         .with(Subject.of(Topic.BLOCKED_NOZZLE, GRINDER), "1.9 bar(g)");
     assertThat(gun.requirement().orElseThrow().toEachTool().get(0).cleaningDeadEnd())
@@ -121,16 +122,21 @@ class InterviewOfSeveralToolsTest {
   /** Hoses of 10 and 20 m: of 8 to 12 m it turns at 10 m which is proposed. */
   @Test
   void how_far_a_hose_must_reach_is_asked_where_it_decides_which_one() {
-    Interview talk = talk(line("grinder", "8 to 12 m"), line("ratchet", "8 to 9 m").alike(2));
+    Interview talk =
+        talk(line("grinder", "8 to 12 m"), line("ratchet", "8 to 9 m").alike(2));
     Question far = of(talk, Subject.of(Topic.REACH, "hose to grinder")).orElseThrow();
     assertThat(far.inWords()).isEqualTo("Hose to grinder: How long must it be at least, to reach?");
-    assertThat(far.answers()).extracting(PossibleAnswer::inWords).containsExactly(
-        "8 m or more, up to 10 m", "more than 10 m, up to 12 m");
+    assertThat(far.answers())
+        .extracting(PossibleAnswer::inWords)
+        .containsExactly("8 m or more, up to 10 m", "more than 10 m, up to 12 m");
     assertThat(far.answers().get(0).changes().toString()).contains("(short)");
     assertThat(far.answers().get(1).changes()).isEmpty();
-    assertThat(of(talk, Subject.of(Topic.REACH, "hose to ratchet"))).as("10 m do anyway").isEmpty();
-    Requirement told =
-        talk.with(Subject.of(Topic.REACH, "hose to grinder"), "10 m").requirement().orElseThrow();
+    assertThat(of(talk, Subject.of(Topic.REACH, "hose to ratchet")))
+        .as("10 m do anyway")
+        .isEmpty();
+    Requirement told = talk.with(Subject.of(Topic.REACH, "hose to grinder"), "10 m")
+        .requirement()
+        .orElseThrow();
     assertThat(told.layout().slot("hose to grinder"))
         .contains(Slot.hose("hose to grinder", Length.ofMetres(10.0)));
   }
@@ -171,9 +177,11 @@ class InterviewOfSeveralToolsTest {
   @Test
   void a_line_or_a_hose_that_is_not_there_is_refused_with_those_that_are() {
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> bothLines().with(Subject.of(Topic.TOOL_RATING, "line 9, saw"), "8 bar(g)"))
-        .withMessage("line that is asked about must be one of the job, was \"line 9, saw\"; name one"
-            + " of: line 1, grinder; lines 2 and 3, ratchet");
+        .isThrownBy(
+            () -> bothLines().with(Subject.of(Topic.TOOL_RATING, "line 9, saw"), "8 bar(g)"))
+        .withMessage(
+            "line that is asked about must be one of the job, was \"line 9, saw\"; name one"
+                + " of: line 1, grinder; lines 2 and 3, ratchet");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> bothLines().with(Subject.of(Topic.REACH, "manifold"), "8 m"))
         .withMessageContaining("was \"manifold\"");

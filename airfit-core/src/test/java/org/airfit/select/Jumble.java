@@ -267,8 +267,8 @@ final class Jumble {
     List<Slot> all = new ArrayList<>();
     for (Slot slot : slots) {
       if (slot instanceof Slot.Hose hose) {
-        Slot.Hose doubtful = hose.reaching(
-            new Range<>(Length.ofMetres(one(1.0, 5.0, 6.0)), Length.ofMetres(one(9.0, 10.0, 20.0))));
+        Slot.Hose doubtful = hose.reaching(new Range<>(
+            Length.ofMetres(one(1.0, 5.0, 6.0)), Length.ofMetres(one(9.0, 10.0, 20.0))));
         all.add(
             random.nextInt(4) == 0
                 ? doubtful.ofBore(HoseBore.of(Length.ofMillimetres(9.5)))

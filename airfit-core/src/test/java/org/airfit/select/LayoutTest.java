@@ -364,14 +364,13 @@ class LayoutTest {
   void a_slot_is_replaced_in_a_line_too_and_all_else_stays() {
     Layout before = Layout.of(
         List.of(Slot.hose("first", TEN_METRES), Slot.splitter("tee")),
-        List.of(
-            ToolLine.to(
-                    "sander",
-                    Shelf.job().build().demand(),
-                    Shelf.job().build().least(),
-                    End.parse("1/4 NPT female"),
-                    List.of(Slot.coupling("wall"), Slot.hose("second", TEN_METRES)))
-                .alike(2)));
+        List.of(ToolLine.to(
+                "sander",
+                Shelf.job().build().demand(),
+                Shelf.job().build().least(),
+                End.parse("1/4 NPT female"),
+                List.of(Slot.coupling("wall"), Slot.hose("second", TEN_METRES)))
+            .alike(2)));
     Slot.Hose longer = Slot.hose("second", Length.ofMetres(12.0));
     Layout after = before.replacing("second", longer);
     assertThat(after.slot("second")).contains(longer);
@@ -381,8 +380,9 @@ class LayoutTest {
     assertThat(after.replacing("second", Slot.hose("second", TEN_METRES))).isEqualTo(before);
     assertThatIllegalArgumentException()
         .isThrownBy(() -> before.replacing("third", longer))
-        .withMessage("name must be that of a slot of the layout (first, tee; 2 lines to sander: wall,"
-            + " second), was \"third\"");
+        .withMessage(
+            "name must be that of a slot of the layout (first, tee; 2 lines to sander: wall,"
+                + " second), was \"third\"");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> before.lines().get(0).with(List.of()))
         .withMessageContaining("slots of the line to sander must be at least one");
@@ -407,8 +407,9 @@ class LayoutTest {
     assertThat(there.bore()).isEmpty();
     assertThatIllegalArgumentException()
         .isThrownBy(() -> there.ofBore(HoseBore.parse("9.5 mm")))
-        .withMessage("bore of hose must not be told beside the hose that is there, was 9.5 mm; leave"
-            + " out one of the two");
+        .withMessage(
+            "bore of hose must not be told beside the hose that is there, was 9.5 mm; leave"
+                + " out one of the two");
   }
 
   private static Part.Device lubricator() {

@@ -426,8 +426,8 @@ class RulesInWordsTest {
       """)
   void a_reach_that_is_a_range_is_met_broken_or_turns_at_the_length_of_the_hose(
       String reach, String said) {
-    assertThat(said(
-            Shelf.job().reach(Range.parse(reach, Length::parse)), usual(), Rule.HOSE_REACHES))
+    assertThat(
+            said(Shelf.job().reach(Range.parse(reach, Length::parse)), usual(), Rule.HOSE_REACHES))
         .isEqualTo("Hose reaches: " + said);
   }
 
@@ -439,7 +439,9 @@ class RulesInWordsTest {
                     Slot.hose("long hose", Range.parse("9 to 11 m", Length::parse)))
                 .outlet(End.parse("3/8 NPT female"))
                 .toolInlet(End.parse("3/8 NPT female")),
-            List.of(Shelf.hose(Shelf.steel("hose"), 9.5, 10.0), Shelf.adapter("nipple", "3/8 NPT female", "3/8 NPT female")),
+            List.of(
+                Shelf.hose(Shelf.steel("hose"), 9.5, 10.0),
+                Shelf.adapter("nipple", "3/8 NPT female", "3/8 NPT female")),
             Rule.HOSE_REACHES))
         .endsWith(" It turns at 10 m (long hose): up to there it reaches. Measure how far it is.");
   }

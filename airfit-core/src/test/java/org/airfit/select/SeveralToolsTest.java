@@ -165,10 +165,10 @@ class SeveralToolsTest {
       manifold(2, 6.0), hose("hose", 9.5), Shelf.adapter("nipple", "3/8 NPT male", "3/8 NPT male")
     };
     for (double others : new double[] {0.1, 12.0}) {
-      Slot.Splitter taken =
-          tee.sharedWith(Range.exactly(FreeAirFlow.ofAnrLitresPerSecond(others)));
+      Slot.Splitter taken = tee.sharedWith(Range.exactly(FreeAirFlow.ofAnrLitresPerSecond(others)));
       Requirement job = job(split(
-              line("sander", 6.0, 6.5), shared.with(List.of(taken, shared.slots().get(0)))))
+              line("sander", 6.0, 6.5),
+              shared.with(List.of(taken, shared.slots().get(0)))))
           .build();
       Selection found = Selection.of(job, Catalogue.of(List.of(parts)));
       assertThat(best(job, parts).fits()).isEqualTo(others < 1.0);

@@ -218,7 +218,8 @@ final class ToldOnceMore {
       said.broken.addAll(broken(each.position(), each.part()));
       if (each.part() instanceof Part.Hose hose
           && each.position().slot() instanceof Slot.Hose slot
-          && hose.conduitRange().most().length().metres() < slot.reachRange().least().metres()) {
+          && hose.conduitRange().most().length().metres()
+              < slot.reachRange().least().metres()) {
         said.broken.add(Rule.HOSE_REACHES);
       }
       each.part().facts().lubrication().ifPresent(here::add);

@@ -302,10 +302,11 @@ final class JobLine {
     if (told.isPresent()) {
       if (!where.isEmpty()) {
         throw told.get()
-            .wrong("stand behind a splitter in a line, and parts are chosen for one splitter with lines."
-                + " Put these lines among those of the first splitter if each may have a hose from there;"
-                + " else keep one of their tools, with \"othersTake\" and the air of the others in place of"
-                + " \"lines\", and make a job of its own for each of the others");
+            .wrong(
+                "stand behind a splitter in a line, and parts are chosen for one splitter with lines."
+                    + " Put these lines among those of the first splitter if each may have a hose from there;"
+                    + " else keep one of their tools, with \"othersTake\" and the air of the others in place of"
+                    + " \"lines\", and make a job of its own for each of the others");
       }
       for (Field line : told.get().items()) {
         lines.add(line(line));

@@ -98,9 +98,11 @@ class SeveralToolsFileTest {
             + " splitter with lines. Put these lines among those of the first splitter",
         hose,
         "{\"kind\": \"splitter\", \"lines\": [{\"tool\": {\"name\": \"a\", \"air\": \"3 scfm\","
-            + " \"pressure\": \"85 psig\", \"inlet\": \"1/4 NPT female\"}, \"line\": [" + hose + "]}]}");
+            + " \"pressure\": \"85 psig\", \"inlet\": \"1/4 NPT female\"}, \"line\": [" + hose
+            + "]}]}");
     Requirement job = read(
-            hose, hose + ", {\"kind\": \"splitter\", \"name\": \"tee\", \"othersTake\": \"5 scfm\"}")
+            hose,
+            hose + ", {\"kind\": \"splitter\", \"name\": \"tee\", \"othersTake\": \"5 scfm\"}")
         .requirement();
     assertThat(((Slot.Splitter) job.layout().slot("tee").orElseThrow()).others())
         .contains(Range.parse("5 scfm", FreeAirFlow::parse));

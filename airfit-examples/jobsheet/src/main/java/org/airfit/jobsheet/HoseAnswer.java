@@ -66,8 +66,7 @@ public record HoseAnswer(HoseQuestion question, Requirement requirement, Selecti
                 .map(Part.Hose::shortest)
                 .sorted(Comparator.reverseOrder())
                 .distinct()
-                .map(length ->
-                    with(slot(question, job).reaching(Range.exactly(length)), job))
+                .map(length -> with(slot(question, job).reaching(Range.exactly(length)), job))
                 .map(reaching ->
                     new HoseAnswer(question, reaching, Selection.of(reaching, catalogue))),
             anyLength)
@@ -124,8 +123,8 @@ public record HoseAnswer(HoseQuestion question, Requirement requirement, Selecti
   private boolean depends() {
     return best().stream()
         .flatMap(proposal -> proposal.open().stream())
-        .anyMatch(finding ->
-            finding.rule() == Rule.AIR_AT_TOOL || finding.rule() == Rule.HOSE_REACHES);
+        .anyMatch(
+            finding -> finding.rule() == Rule.AIR_AT_TOOL || finding.rule() == Rule.HOSE_REACHES);
   }
 
   /** The heading of the answer on a sheet; of several hoses with the name of the one. */
@@ -180,12 +179,12 @@ public record HoseAnswer(HoseQuestion question, Requirement requirement, Selecti
       return Optional.of("By the bore that its name says, between the other parts proposed" + forAll
           + ": " + LongestHose.inWords(longest, units));
     }
-    // a size that is too narrow for one tool is too narrow: the tool with which most are tried decides
+    // a size that is too narrow for one tool is too narrow: the tool with which most are tried
+    // decides
     return ways.stream()
         .map(way -> new Tried(way, tried(way, units)))
         .max(Comparator.comparingInt((Tried each) -> each.sizes().size())
-            .thenComparing(each ->
-                !each.sizes().get(each.sizes().size() - 1).isEnough()))
+            .thenComparing(each -> !each.sizes().get(each.sizes().size() - 1).isEnough()))
         .map(each -> "Every size between the other parts proposed, with the length of that hose"
             + (ways.size() > 1
                 ? ", for the tool that needs the widest ("

@@ -346,13 +346,7 @@ final class InterviewFile {
     boolean isYes = answer.equalsIgnoreCase("yes");
     switch (topic) {
       case MEDIUM -> object("conditions").put("medium", answer);
-      case AIR_NEEDED,
-          PRESSURE_NEEDED,
-          TOOL_INLET,
-          USE,
-          WHIP_HOSE,
-          BLOCKED_NOZZLE,
-          TOOL_RATING ->
+      case AIR_NEEDED, PRESSURE_NEEDED, TOOL_INLET, USE, WHIP_HOSE, BLOCKED_NOZZLE, TOOL_RATING ->
         tell(object("tool"), topic, answer);
       case SUPPLY -> object("supply").put("pressure", answer);
       case OUTLET -> tellOutlet(answer);

@@ -186,7 +186,9 @@ final class InterviewTalk {
   private Optional<Known> answered(Known known, Asked question, String typed) {
     Topic topic = question.topic();
     if (typed.isEmpty()) {
-      return topic == Topic.PROFILE ? measured(known) : Optional.of(known.withUnknown(question.subject()));
+      return topic == Topic.PROFILE
+          ? measured(known)
+          : Optional.of(known.withUnknown(question.subject()));
     }
     try {
       String answer =

@@ -63,8 +63,9 @@ class HoseQuestionsTest {
   private static boolean does(Job job, String slot, Part.Hose hose) {
     Slot.Hose there =
         new Slot.Hose(slot, Length.of(1.0, LengthUnit.FOOT), false, Optional.of(hose));
-    Requirement with =
-        job.requirement().toBuilder().layout(job.requirement().layout().replacing(slot, there)).build();
+    Requirement with = job.requirement().toBuilder()
+        .layout(job.requirement().layout().replacing(slot, there))
+        .build();
     return best(Selection.of(with, job.catalogue().parts()))
         .filter(proposal -> proposal.findings().stream()
             .anyMatch(finding ->
@@ -90,13 +91,13 @@ class HoseQuestionsTest {
 
   private static void assertLongest(Job job, String slot) {
     List<Part.Hose> doing = doing(job, slot);
-    Length longest = doing.stream().map(Part.Hose::shortest).max(Comparator.naturalOrder()).orElseThrow();
+    Length longest =
+        doing.stream().map(Part.Hose::shortest).max(Comparator.naturalOrder()).orElseThrow();
     Proposal best = best(answered(job));
     assertThat(best.hose(slot).shortest()).isEqualTo(longest);
     assertThat(doing).contains(best.hose(slot));
-    assertThat(doing.size())
-        .as("some hoses of the catalogue do not")
-        .isLessThan((int) job.catalogue().parts().parts().stream()
+    assertThat(doing.size()).as("some hoses of the catalogue do not").isLessThan((int)
+        job.catalogue().parts().parts().stream()
             .filter(Part.Hose.class::isInstance)
             .count());
   }
@@ -133,18 +134,20 @@ class HoseQuestionsTest {
     List<LongestHose> sander = longest(best.toEachTool().get(0));
     List<LongestHose> ratchet = longest(best.toEachTool().get(1));
     for (int i = 0; i < sander.size(); i++) {
-      Optional<Length> least = sander.get(i).length().isEmpty() || ratchet.get(i).length().isEmpty()
-          ? Optional.empty()
-          : Optional.of(
-              sander.get(i).length().get().compareTo(ratchet.get(i).length().get()) < 0
-                  ? sander.get(i).length().get()
-                  : ratchet.get(i).length().get());
+      Optional<Length> least =
+          sander.get(i).length().isEmpty() || ratchet.get(i).length().isEmpty()
+              ? Optional.empty()
+              : Optional.of(
+                  sander.get(i).length().get().compareTo(ratchet.get(i).length().get()) < 0
+                      ? sander.get(i).length().get()
+                      : ratchet.get(i).length().get());
       assertThat(LongestHose.forAll(List.of(sander, ratchet)).get(i).length()).isEqualTo(least);
       assertThat(text)
           .contains(sander.get(i).size()
               + least
-                  .map(length -> (length.compareTo(Length.of(1000.0, LengthUnit.FOOT)) < 0 ? ": up to " : ": ")
-                      + UnitSystem.US.say(length))
+                  .map(length ->
+                      (length.compareTo(Length.of(1000.0, LengthUnit.FOOT)) < 0 ? ": up to " : ": ")
+                          + UnitSystem.US.say(length))
                   .orElse(": too narrow at any length"));
     }
   }
@@ -233,7 +236,8 @@ class HoseQuestionsTest {
       throws Exception {
     Job job = job(RATCHET, RATCHET.replace("25 ft", "90 to 120 ft"), "\"16 scfm\"", "\"6 scfm\"");
     JobSheet sheet = answered(job);
-    assertThat(best(sheet).hose("hose to the ratchet").shortest()).isEqualTo(Length.parse("100 ft"));
+    assertThat(best(sheet).hose("hose to the ratchet").shortest())
+        .isEqualTo(Length.parse("100 ft"));
     assertThat(TextSheet.of(sheet).replaceAll("\\s+", " "))
         .contains("100 ft of hose, 90 ft to 120 ft needed. It turns at 100 ft (hose to the"
             + " ratchet): up to there it reaches. Measure how far it is.");

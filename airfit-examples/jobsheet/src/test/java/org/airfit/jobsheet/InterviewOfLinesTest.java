@@ -102,7 +102,8 @@ class InterviewOfLinesTest {
   void the_answers_of_each_line_are_saved_with_it_and_the_job_opens_again() throws Exception {
     String necessary = "6 scfm\n85 psig\n1/4 NPT female\n";
     String talk = run(necessary + "200 psig\n", START);
-    assertThat(talk).contains("4. Lines 1 and 2, sander: What is the highest pressure that the maker");
+    assertThat(talk)
+        .contains("4. Lines 1 and 2, sander: What is the highest pressure that the maker");
     Job saved = Disk.job(job());
     assertThat(ways(saved).get(0).toolRating()).contains(GaugePressure.parse("200 psig"));
     assertThat(ways(saved).get(1).toolRating()).isEmpty();
@@ -114,8 +115,7 @@ class InterviewOfLinesTest {
         .doesNotContain("Lines 1 and 2, sander: What is the highest")
         .doesNotContain("Lines 1 and 2, sander: What does the tool do?")
         .doesNotContain("How much air");
-    assertThat(ways(Disk.job(job())).get(1).toolRating())
-        .contains(GaugePressure.parse("150 psig"));
+    assertThat(ways(Disk.job(job())).get(1).toolRating()).contains(GaugePressure.parse("150 psig"));
   }
 
   /** Two hoses of the third line have no name of their own: it is the second whose reach is not known. */
