@@ -12,10 +12,12 @@ import org.airfit.plug.Identification;
 import org.airfit.plug.PlugVerdict;
 import org.airfit.plug.ProfileCandidate;
 import org.airfit.plug.ReadingSlip;
+import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.MassFlow;
+import org.airfit.run.ElementLoss;
 import org.airfit.run.Run;
 import org.airfit.run.RunResult;
 import org.airfit.run.WiderHose;
@@ -230,6 +232,17 @@ final class InWords {
         delivered -> Optional.empty(),
         starved -> Optional.of("The table tells what is lost in front of " + starved.element()
             + ", which lets too little through."));
+  }
+
+  /** What a regulator takes down to what it is set to: wanted, and apart from what it loses; empty of all else. */
+  static Optional<String> regulated(ElementLoss share, JobSheet sheet) {
+    UnitSystem units = sheet.units();
+    AbsolutePressure set =
+        AbsolutePressure.ofPascals(share.inlet().pascals() - share.regulated().pascals());
+    return share.regulated().pascals() > 0.0
+        ? Optional.of("takes " + units.say(share.regulated()) + " down to what it is set to, "
+            + units.say(GaugePressure.of(set, sheet.job().atmosphere())) + "; that is no loss")
+        : Optional.empty();
   }
 
   /** The same of each tool of a proposal, while all others work. */
