@@ -137,6 +137,7 @@ public final class JobFile {
       requirement = Requirement.forTools(layout);
     }
     Optional<JobReceiver> receiver = JobReceiver.in(root, supplied, around, remarks);
+    UsualValues.askOfSupply(supplied.field("pressure", ""), JobSupply.pressure(supplied), remarks);
     JobSupply supply = JobSupply.tell(
         supplied, line.regulator(), receiver.flatMap(JobReceiver::to), requirement, around);
     line.tell(requirement);

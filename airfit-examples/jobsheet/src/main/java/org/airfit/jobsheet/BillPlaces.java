@@ -11,6 +11,7 @@ import org.airfit.select.Layout;
 import org.airfit.select.Part;
 import org.airfit.select.Proposal;
 import org.airfit.select.Slot;
+import org.airfit.working.UnitSystem;
 
 /** Where the lines of a bill go, in a few words: at which coupling, or between which ends. */
 final class BillPlaces {
@@ -21,7 +22,7 @@ final class BillPlaces {
   private BillPlaces() {}
 
   /** The place of a line; empty where its name says all. */
-  static String of(BillLine line, Proposal proposal) {
+  static String of(BillLine line, Proposal proposal, UnitSystem units) {
     Set<String> places = new LinkedHashSet<>();
     if (line.kind() == BillLine.Kind.PART) {
       List<Slot> slots = slots(proposal.requirement().layout());
@@ -36,6 +37,7 @@ final class BillPlaces {
           places.add(hose.name());
         }
       }
+      places.addAll(settings(line, proposal, units));
     } else if (line.kind() == BillLine.Kind.ADAPTER) {
       for (Joint joint : proposal.joints()) {
         if (joint.adapters().stream().anyMatch(adapter -> isOf(line, adapter))) {
@@ -44,6 +46,23 @@ final class BillPlaces {
       }
     }
     return places.isEmpty() ? otherwise(line) : String.join("; ", places);
+  }
+
+  /** To what regulators are set, each with its name where it has one of its own. */
+  private static Set<String> settings(BillLine line, Proposal proposal, UnitSystem units) {
+    Set<String> settings = new LinkedHashSet<>();
+    for (Proposal way : proposal.toEachTool()) {
+      List<Part> regulators =
+          way.parts().stream().filter(Part.Regulator.class::isInstance).toList();
+      int next = 0;
+      for (Slot slot : way.requirement().layout().slots()) {
+        if (slot instanceof Slot.Regulated regulated && isOf(line, regulators.get(next++))) {
+          settings.add((slot.name().equals("regulator") ? "" : slot.name() + ", ") + "set to "
+              + units.say(regulated.set()));
+        }
+      }
+    }
+    return settings;
   }
 
   /** The slots of all lines, those that lead to several tools first. */

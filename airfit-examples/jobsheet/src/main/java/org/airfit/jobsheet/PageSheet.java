@@ -196,7 +196,7 @@ public final class PageSheet {
       BillOfMaterials bill = InWords.bill(sheet, proposal);
       out.append("<section>\n");
       element("h2", "Recommended parts");
-      BillPage.handOver(out, bill, proposal, head.shop());
+      BillPage.handOver(out, bill, proposal, head.shop(), sheet.units());
       sheet.offers().ifPresent(this::offers);
       out.append("</section>\n");
     });
