@@ -186,7 +186,7 @@ final class BillExtras {
         BillLine.Kind.HOSE_FUSE,
         "hose fuse at the source",
         1,
-        ruling.rule().demand() + " Put it into the layout, so that its pressure loss is reckoned",
+        ruling.rule().demand() + " Put it into the line, so that its pressure loss is reckoned",
         ruling.rule().source());
   }
 
@@ -249,7 +249,7 @@ final class BillExtras {
         .anyMatch(job -> job.isImpactTool() && job.layout().hasCoupling() && !job.hasWhipHose());
     if (isAsked) {
       questions.add(
-          "Does the percussion tool hang on a whip hose? If it does not, put one into the layout, so that it"
+          "Does the percussion tool hang on a whip hose? If it does not, put one into the line, so that it"
               + " is chosen and priced with the rest.");
     }
   }

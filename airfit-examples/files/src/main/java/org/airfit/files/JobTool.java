@@ -64,7 +64,7 @@ final class JobTool {
     Requirement.Builder requirement =
         pressureField(tool, marked).build(() -> Requirement.forTool(air, pressure));
     requirement.toolInlet(EndField.in(tool.field("inlet", Accepted.END), remarks));
-    return told(tool, marked, requirement, OF_A_JOB, remarks);
+    return told(tool, marked, pressure, requirement, OF_A_JOB, remarks);
   }
 
   /** A line to a tool, or several that are alike. */
@@ -79,7 +79,7 @@ final class JobTool {
     End inlet = EndField.in(tool.field("inlet", Accepted.END), remarks);
     ToolLine line = pressureField(tool, marked)
         .build(() -> ToolLine.to(name, air, pressure, inlet, slots).alike(count));
-    return told(tool, marked, line, OF_A_LINE, remarks);
+    return told(tool, marked, pressure, line, OF_A_LINE, remarks);
   }
 
   /** The field that tells the pressure, of which a complaint about it speaks. */
@@ -90,7 +90,12 @@ final class JobTool {
 
   /** With what else the fields tell of the tool. */
   private static <T> T told(
-      Field tool, Optional<MarkingField> marked, T start, Words<T> words, List<String> remarks)
+      Field tool,
+      Optional<MarkingField> marked,
+      Range<GaugePressure> needed,
+      T start,
+      Words<T> words,
+      List<String> remarks)
       throws WrongFileException {
     T fuller = start;
     Optional<Field> rating = tool.find("notAbove", Accepted.GAUGE);
@@ -101,6 +106,10 @@ final class JobTool {
       T before = fuller;
       Field field = rating.or(() -> marked.map(MarkingField::field)).orElse(tool);
       UsualValues.askOfRating(field, allowed.get(), remarks);
+      if (allowed.get().compareTo(needed.least()) < 0) {
+        remarks.add("The tool needs more than its maker allows, as " + field.place()
+            + " says: is one of the two wrong?");
+      }
       fuller = rating.orElse(tool).build(() -> words.rated().apply(before, allowed.get()));
     }
     for (Flag<T> flag : words.flags()) {

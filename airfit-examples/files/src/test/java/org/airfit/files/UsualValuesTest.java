@@ -44,10 +44,10 @@ class UsualValuesTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "63 bar 400 l/min | a tool needs 1 to 10 bar(g) (15 to 150 psig) as a rule. Is 6.30 bar(g) (91.4 psig) meant?",
-        "0.63 bar 400 l/min | Is 6.30 bar(g) (91.4 psig) meant?",
-        "900 psi 4 CFM | Is 6.21 bar(g) (90 psig) meant?",
-        "6.3 psi 4 CFM | Is its unit right?",
+        "63 bar 400 l/min | a tool needs 1 to 10 bar(g) (15 to 150 psig) as a rule. Is 6.30 bar(g) (91.4 psig) meant, or another unit?",
+        "0.63 bar 400 l/min | Is 6.30 bar(g) (91.4 psig) meant, or another unit?",
+        "900 psi 4 CFM | Is 6.21 bar(g) (90 psig) meant, or another unit?",
+        "6.3 psi 4 CFM | Is 4.34 bar(g) (63 psig) meant, or another unit?",
         "6.3 bar 40 l/min | a tool takes 2 to 120 scfm (57 to 3400 L/min) of free air as a rule. Is 6.",
         "6.3 bar 40000 l/min | Is its unit right?",
         "6.3 bar 6000 l/min | of free air as a rule. Is ",
@@ -95,6 +95,15 @@ class UsualValuesTest {
         .singleElement()
         .asString()
         .startsWith("\"300 scfm\" in tool.air: a tool takes 2 to 120 scfm");
+  }
+
+  @Test
+  void a_tool_that_needs_more_than_its_maker_allows_is_asked_about() throws Exception {
+    String tool = "\"air\": \"10 scfm\", \"pressure\": \"90 psig\", \"notAbove\": \"%s\"";
+    assertThat(questions(String.format(tool, "90 psig"), "110 psig")).isEmpty();
+    Files.delete(folder.resolve("jobs/x/catalogue.json"));
+    assertThat(questions(String.format(tool, "89 psig"), "110 psig"))
+        .containsExactly("The tool needs more than its maker allows, as tool.notAbove says: is one of the two wrong?");
   }
 
   static Stream<Path> examples() throws IOException {

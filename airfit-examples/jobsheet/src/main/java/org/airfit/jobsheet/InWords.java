@@ -27,6 +27,7 @@ import org.airfit.select.BillOfMaterials;
 import org.airfit.select.Finding;
 import org.airfit.select.JobFindings;
 import org.airfit.select.Offer;
+import org.airfit.select.Part;
 import org.airfit.select.Proposal;
 import org.airfit.select.Requirement;
 import org.airfit.select.Rule;
@@ -151,6 +152,18 @@ final class InWords {
   /** All that a proposal takes, in the units of the sheet. */
   static BillOfMaterials bill(JobSheet sheet, Proposal proposal) {
     return BillOfMaterials.of(proposal, sheet.job().catalogue().parts(), sheet.units());
+  }
+
+  /**
+   * What the words of a sheet in US units are called in the trade there, once, where the parts are first named; empty
+   * in SI units, and where no coupling is among the parts. The words are common practice, no source.
+   */
+  static Optional<String> tradeWords(JobSheet sheet, Proposal proposal) {
+    boolean isCoupled = proposal.parts().stream().anyMatch(Part.Socket.class::isInstance);
+    return sheet.units() == UnitSystem.US && isCoupled
+        ? Optional.of("A socket here is what US trade calls a quick coupler or coupler; the plug goes into it."
+            + " The profile is what it calls the interchange: both halves must have the same.")
+        : Optional.empty();
   }
 
   /** What a bill sums to, and what the parts in the way of the air cost alone, by which they were chosen. */

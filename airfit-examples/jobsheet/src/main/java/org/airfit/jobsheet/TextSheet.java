@@ -184,6 +184,7 @@ public final class TextSheet {
   }
 
   private void proposal(JobSheet sheet, Proposal proposal) {
+    InWords.tradeWords(sheet, proposal).ifPresent(words -> wrapped("", words));
     BillText.write(out, InWords.bill(sheet, proposal), proposal);
     wrapped("", InWords.arrives(proposal, sheet));
     wrapped("", InWords.carries(sheet, proposal));
