@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.airfit.air.AirState;
+import org.airfit.internal.Ids;
 import org.airfit.internal.NamedValues;
 import org.airfit.internal.NamedValues.Name;
 import org.airfit.joint.End;
@@ -757,9 +758,10 @@ public final class Requirement {
      *
      * @param id its id
      * @return this builder
+     * @throws IllegalArgumentException if {@code id} is blank or holds a comma
      */
     public Builder profile(String id) {
-      told = told.with(PROFILE, Objects.requireNonNull(id, "id"));
+      told = told.with(PROFILE, Ids.require("profile", Objects.requireNonNull(id, "id")));
       return this;
     }
 
