@@ -90,7 +90,8 @@ final class RuleSentences {
   }
 
   static RuleAnswer ends(Assembly a, UnitSystem units) {
-    String joints = a.joints().stream().map(Joint::inWords).collect(Collectors.joining("; ")) + ".";
+    String joints =
+        ByLine.joined(a, a.joints().stream().map(Joint::inWords).toList(), "; ") + ".";
     if (!a.joints().stream().allMatch(Joint::isSound)) {
       return RuleAnswer.unmet(joints);
     }
@@ -280,8 +281,11 @@ final class RuleSentences {
     if (a.hoses().isEmpty()) {
       return RuleAnswer.doesNotApply("There is no hose in this run.");
     }
-    String compared =
-        a.hoses().stream().map(hose -> reach(hose, units)).collect(Collectors.joining("; "));
+    String compared = ByLine.sentence(
+        a,
+        a.hoses().stream()
+            .map(hose -> a.line(hose.position()) + reach(hose, units))
+            .toList());
     if (!PartChecks.breaking(a, PartChecks::isTooShort).isEmpty()) {
       return RuleAnswer.unmet(compared + ": too short.");
     }

@@ -408,4 +408,40 @@ class SeveralToolsTest {
             within(1.0e-3));
     assertThat(p.open().stream().map(Finding::rule)).doesNotContain(Rule.PARTS_RATED);
   }
+
+  /** A line is named once in each list, however many of its joints or parts the list has. */
+  @Test
+  void a_list_names_each_line_once() {
+    Proposal p = best(
+        job(split(line("sander", 6.0, 5.0).alike(2), line("ratchet", 4.0, 5.0))).build(),
+        manifold(3, 14.0),
+        hose("hose", 9.5));
+    List<String> ways =
+        p.toEachTool().stream().map(way -> way.requirement().way().orElseThrow()).toList();
+    String ends = p.findings().stream()
+        .filter(finding -> finding.rule() == Rule.ENDS_MATE)
+        .findFirst()
+        .orElseThrow()
+        .reason();
+    String reaches = p.findings().stream()
+        .filter(finding -> finding.rule() == Rule.HOSE_REACHES)
+        .findFirst()
+        .orElseThrow()
+        .reason();
+    assertThat(ways).hasSize(2);
+    for (String list : List.of(ends, reaches)) {
+      for (String way : ways) {
+        String small = list.toLowerCase(java.util.Locale.ROOT);
+        assertThat(small).containsOnlyOnce(way + ": ");
+      }
+    }
+    assertThat(reaches)
+        .isEqualTo("Lines 1 and 2, sander: 10 m of hose, 8 m needed; line 3, ratchet: 10 m of hose,"
+            + " 8 m needed.");
+    for (BillLine line : BillOfMaterials.of(p, Catalogue.of(List.of())).lines()) {
+      for (String way : ways) {
+        assertThat(line.reason().split(way + ": ", -1).length).isLessThanOrEqualTo(2);
+      }
+    }
+  }
 }
