@@ -247,9 +247,9 @@ public final class PageReasons {
       notes.forEach(note -> out.append("<br><span class=\"soft\">")
           .append(Html.shown(note))
           .append("</span>"));
-      out.append("</th><td class=\"n\">").append(units.say(share.lost()));
-      out.append("</td><td class=\"n\">").append(Amounts.share(share.fraction()));
-      out.append("</td><td class=\"n\">").append(units.say(share.gain())).append("</td></tr>\n");
+      out.append("</th><td class=\"n\">").append(Html.escaped(units.say(share.lost())));
+      out.append("</td><td class=\"n\">").append(Html.escaped(Amounts.share(share.fraction())));
+      out.append("</td><td class=\"n\">").append(Html.escaped(units.say(share.gain()))).append("</td></tr>\n");
     }
     out.append("</tbody>\n</table>\n");
   }
