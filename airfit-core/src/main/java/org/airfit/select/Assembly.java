@@ -348,6 +348,27 @@ record Assembly(
     return couplings;
   }
 
+  /** What the part in a slot is called in the run; none of a slot that the run does not pass. */
+  Optional<String> element(String slot) {
+    if (!ways.isEmpty()) {
+      return ways.stream()
+          .filter(way -> way.run.equals(run))
+          .findFirst()
+          .flatMap(way -> way.element(slot));
+    }
+    int element = requirement.pipeNames().size();
+    for (Placed each : slotParts()) {
+      Slot here = each.position().slot();
+      if (!each.position().isPlug()) {
+        if (here != null && here.name().equals(slot)) {
+          return Optional.of(run.names().get(element));
+        }
+        element++;
+      }
+    }
+    return Optional.empty();
+  }
+
   /** The hoses in the order the air goes. */
   List<Placed> hoses() {
     return placed.stream().filter(each -> each.position().isHose()).toList();
