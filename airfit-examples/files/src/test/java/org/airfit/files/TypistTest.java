@@ -101,7 +101,7 @@ class TypistTest {
         Arguments.of(
             "\"criticalPressureRatio\": 0.25}},\n    {\"name\": \"old",
             "\"criticalPressureRatio\": 2.5}},\n    {\"name\": \"old",
-            "now[0].capacity.criticalPressureRatio: ",
+            "now[1].capacity.criticalPressureRatio: ",
             "must be in [0, 1), was 2.5"),
         // an unknown id
         Arguments.of(

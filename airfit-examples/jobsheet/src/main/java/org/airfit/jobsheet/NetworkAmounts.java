@@ -4,6 +4,7 @@ import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.PressureUnit;
@@ -47,7 +48,7 @@ record NetworkAmounts(UnitSystem units) {
   }
 
   String bore(Length bore) {
-    return units.sayBore(bore);
+    return units.either(bore.format(LengthUnit.MILLIMETRE, 1), bore.format(LengthUnit.INCH, 3));
   }
 
   /** The number of an amount without its unit, for a column whose heading has the unit. */
