@@ -81,7 +81,10 @@ class TypistTest {
         Arguments.of(
             "\"outdoors\"", "\"outside\"", "conditions.place: ", "here it is called outdoors;"),
         Arguments.of(
-            "\"air\": \"dry\"", "\"air\": \"oiled\"", "conditions.air: ", "here it is called lubricated;"),
+            "\"air\": \"dry\"",
+            "\"air\": \"oiled\"",
+            "conditions.air: ",
+            "here it is called lubricated;"),
         Arguments.of(
             "\"kind\": \"hose\"",
             "\"kind\": \"oiler\"",

@@ -25,8 +25,8 @@ record NetworkAmounts(UnitSystem units) {
 
   /** A mass of air as free air, at 20 °C, 1 bar and 65 % humidity, or at 60 °F and 14.7 psi, as "scfm" is typed. */
   String flow(MassFlow flow) {
-    return units.say(FreeAirFlow.from(
-        flow, units.either(ReferenceState.ANR, ReferenceState.SCFM_60F)));
+    return units.say(
+        FreeAirFlow.from(flow, units.either(ReferenceState.ANR, ReferenceState.SCFM_60F)));
   }
 
   /** An absolute pressure such as that of the atmosphere. */
