@@ -94,7 +94,8 @@ final class ChangeInWords {
     HOSE(Part.Hose.class::isInstance),
     ADAPTER(Part.Adapter.class::isInstance),
     REGULATOR(Part.Regulator.class::isInstance),
-    DEVICE(Part.Device.class::isInstance);
+    DEVICE(Part.Device.class::isInstance),
+    SPLITTER(Part.Splitter.class::isInstance);
 
     private final Predicate<Part> isOne;
 
