@@ -27,9 +27,9 @@ class GlossaryTest {
   private static List<String> words() throws IOException {
     return Files.readAllLines(ROOT.resolve("docs/glossary.md")).stream()
         .filter(line -> line.startsWith("| "))
-        .map(line -> line.split("\\|")[1].strip())
+        .map(line -> line.split("\\|", -1)[1].strip())
         .filter(word -> !word.equals("word"))
-        .flatMap(words -> Arrays.stream(words.split(", ")))
+        .flatMap(words -> Arrays.stream(words.split(", ", -1)))
         .toList();
   }
 

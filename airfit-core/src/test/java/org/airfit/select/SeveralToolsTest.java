@@ -112,8 +112,8 @@ class SeveralToolsTest {
   }
 
   /**
-   * By hand: of the ratchet's line others take 3 L/s at a tee, so that the manifold carries 6 + 6 + 4 + 3 L/s and the tee
-   * 4 + 3 L/s.
+   * By hand: of the ratchet's line others take 3 L/s at a tee, so that the manifold carries 6 + 6 + 4 + 3 L/s and the
+   * tee 4 + 3 L/s.
    */
   @Test
   void what_others_take_in_a_line_goes_through_all_that_stands_in_front_of_it() {

@@ -203,9 +203,14 @@ class TypistTest {
             "leave out bore"),
         Arguments.of(
             "\"reach\": \"10 m\"",
-            "\"reach\": \"10 m\", \"bore\": \"9.5 mm\"",
-            "line[5].bore: ",
-            "accepted: least"),
+            "\"reach\": \"10 m\", \"bore\": \"lest\"",
+            "line[5].bore: \"lest\" is no bore",
+            "accepted: the bore that it is named by, such as \"3/8 in\"; \"least\" asks"),
+        Arguments.of(
+            "\"reach\": \"10 m\"",
+            "\"reach\": \"10 m\", \"bore\": \"9.5 mm\", \"part\": \"H-38\"",
+            "line[5].bore: is asked of a hose that is there and stays",
+            "its bore stands in the data of its part"),
         Arguments.of(
             "\"reach\": \"10 m\"",
             "\"reach\": \"longest\", \"part\": \"H-38\"",
