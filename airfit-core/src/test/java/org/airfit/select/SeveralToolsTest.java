@@ -416,8 +416,9 @@ class SeveralToolsTest {
         job(split(line("sander", 6.0, 5.0).alike(2), line("ratchet", 4.0, 5.0))).build(),
         manifold(3, 14.0),
         hose("hose", 9.5));
-    List<String> ways =
-        p.toEachTool().stream().map(way -> way.requirement().way().orElseThrow()).toList();
+    List<String> ways = p.toEachTool().stream()
+        .map(way -> way.requirement().way().orElseThrow())
+        .toList();
     String ends = p.findings().stream()
         .filter(finding -> finding.rule() == Rule.ENDS_MATE)
         .findFirst()

@@ -81,7 +81,10 @@ class TypistTest {
         Arguments.of(
             "\"outdoors\"", "\"outside\"", "conditions.place: ", "here it is called outdoors;"),
         Arguments.of(
-            "\"air\": \"dry\"", "\"air\": \"oiled\"", "conditions.air: ", "here it is called lubricated;"),
+            "\"air\": \"dry\"",
+            "\"air\": \"oiled\"",
+            "conditions.air: ",
+            "here it is called lubricated;"),
         Arguments.of(
             "\"kind\": \"hose\"",
             "\"kind\": \"oiler\"",
@@ -101,7 +104,7 @@ class TypistTest {
         Arguments.of(
             "\"criticalPressureRatio\": 0.25}},\n    {\"name\": \"old",
             "\"criticalPressureRatio\": 2.5}},\n    {\"name\": \"old",
-            "now[0].capacity.criticalPressureRatio: ",
+            "now[1].capacity.criticalPressureRatio: ",
             "must be in [0, 1), was 2.5"),
         // an unknown id
         Arguments.of(
