@@ -47,34 +47,43 @@ final class NetworkSolver {
 
   /** Solves; false where it came to no end. */
   boolean solve() {
-    boolean settled = balance.stands() || settle();
-    dead = balance.stopDeadLegs();
-    residual = balance.residual(DIGITS);
-    return settled && residual <= ACCEPTED;
+    if (balance.stands()) {
+      finish();
+    } else {
+      settle();
+    }
+    return residual <= ACCEPTED;
   }
 
-  private boolean settle() {
+  private void settle() {
     for (int i = first; i < LEANS.length; i++) {
       lean = LEANS[i];
-      if (upright()) {
-        return true;
+      upright();
+      finish();
+      if (residual <= ACCEPTED) {
+        return;
       }
     }
-    return false;
+  }
+
+  /** Takes away what cannot flow, and evaluates every law and every balance at what is left. */
+  private void finish() {
+    dead = balance.stopDeadLegs();
+    residual = balance.residual(DIGITS);
   }
 
   /** Draws the lines upright, each answer leading to the next. */
-  private boolean upright() {
+  private void upright() {
     balance.lean(lean);
     balance.start();
     for (double part = lean; part > SolverBranch.JUST; part *= 0.1) {
       balance.lean(part);
       if (!newton()) {
-        return false;
+        return;
       }
     }
     balance.lean(SolverBranch.JUST);
-    return newton();
+    newton();
   }
 
   /**
