@@ -157,7 +157,7 @@ final class SolverBranch {
       slope = Math.max(least(scales), chokes ? chord(q, inlet, measured, outlet) : straight);
       byInlet = chokes ? byInletAlike(q, inlet) : byInlet(q, inlet);
       // a drop below the last digit of the pressure counts still: only it stops what flows between supplies alike
-      left = measured == none ? none - outlet - slope * q : measured - outlet;
+      left = !oneWay && measured == none ? none - outlet - straight * q : measured - outlet;
     }
   }
 
