@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { page } from './frame.mjs';
-import { Writer, target } from './lessons.mjs';
+import { Writer, target, told } from './lessons.mjs';
 import { escaped } from './markdown.mjs';
 
 const INVENTED = `<p>Tern Creek Boatyard, its plugs, its parts and its prices are invented: no real coupling has these
@@ -65,6 +65,12 @@ function numbered(lessons) {
   return `${rules.join('')}
 @page appendix { counter-increment: pa; @bottom-right { content: "A-" counter(pa); } }
 .appendix { page: appendix; }
+@page guide { counter-increment: pb; @bottom-right { content: "B-" counter(pb); }
+@bottom-left { content: "For the trainer"; ${small} } }
+.guide { page: guide; }
+@page key { counter-increment: pc; @bottom-right { content: "C-" counter(pc); }
+@bottom-left { content: "Marking key: for the trainer"; ${small} } }
+.key { page: key; }
 @page front { @bottom-right { content: none; } }
 .front { page: front; }
 `;
@@ -73,7 +79,9 @@ function numbered(lessons) {
 function learners(notebooks, lessons, drawings) {
   const writer = new Writer({ level: 1, link: (href) => within(target(href)) });
   const chapters = lessons.map((lesson) => {
-    const questions = [...lesson.key.keys()].map((id) => `${writer.question(lesson, id)}<div class="room"></div>\n`);
+    const questions = [...lesson.key.keys()].map((id) =>
+      writer.question(lesson, id).replace('<div class="keep">', '<div class="keep ask">'),
+    );
     return `<section class="chapter lesson${lesson.number}" id="lesson-${lesson.number}"
 aria-label="lesson ${lesson.number}">
 ${writer.lesson(lesson, { folded: false })}<h3 id="exercises-${lesson.number}">Exercises ${lesson.number}</h3>
@@ -81,9 +89,10 @@ ${writer.given(lesson, false)}${questions.join('')}</section>\n`;
   });
   const hints = lessons.map((lesson) =>
     [...lesson.key.values()]
-      .map(({ id, hints }) => `<tr><th scope="row">${id}</th><td>${hints.map(escaped).join('<br>')}</td></tr>\n`)
+      .map(({ id, hints }) => `<tr><th scope="row">${id}</th><td>${hints.map(told).join('<br>')}</td></tr>\n`)
       .join(''),
   );
+  const guide = readFileSync(join(notebooks, 'TRAINER.md'), 'utf8');
   const words = writer.markdown.html(glossary(notebooks), { level: 1, prefix: 'g-' });
   const contents = lessons.map(
     (lesson) => `<li><a href="#lesson-${lesson.number}">${lesson.number} · ${escaped(lesson.title)}</a>
@@ -95,11 +104,10 @@ ${writer.given(lesson, false)}${questions.join('')}</section>\n`;
     glyphs: writer.formulas.glyphs(),
     main: `<div class="front">
 <h1>Nine lessons on compressed-air connections</h1>
-<p>The book for the learner.</p>
+<p>The book for learners, with the trainer’s part at its end.</p>
 ${INVENTED}<p>The calculations were made with the library airfit. A page, a pencil, a pocket calculator and a
 caliper are enough to follow them. Each lesson ends with exercises; the hints stand at the end of the book, the
-answers in the
-trainer’s marking key.</p>
+answers in the trainer’s part.</p>
 <blockquote>
 <p>Depressurise before you separate a coupling. Wear eye protection whenever air is on. Sizes that agree do not prove a
 safe joint. The rules at your place, the makers’ ratings and a licensed fitter’s word come before this book.</p>
@@ -110,7 +118,10 @@ safe joint. The rules at your place, the makers’ ratings and a licensed fitter
 ${contents.join('')}<li><a href="#hints">Hints</a> <span class="quiet">page A-1</span></li>
 <li><a href="#form">Measuring form</a> <span class="quiet">after the hints</span></li>
 <li><a href="#glossary">Glossary</a> <span class="quiet">after the form</span></li>
+<li><a href="#guide">For the trainer: minutes, materials, air supply</a> <span class="quiet">page B-1</span></li>
+<li><a href="#key">For the trainer: marking key</a> <span class="quiet">page C-1</span></li>
 </ol>
+<p>A learner’s copy ends with the glossary: leave the sides B and C out when you print it.</p>
 </div>
 ${chapters.join('')}<section class="chapter appendix first" id="hints" aria-label="hints">
 <h2>Hints</h2>
@@ -125,6 +136,10 @@ ${hints.join('')}</tbody>
 ${form(drawings, 2)}</section>
 <section class="chapter appendix" id="glossary" aria-label="glossary">
 ${words}</section>
+<section class="chapter guide" id="guide" aria-label="trainer’s guide">
+${writer.markdown.html(guide, { level: 1, prefix: 'b-' })}</section>
+<section class="chapter key" id="key" aria-label="marking key">
+${key(writer, lessons, 1)}</section>
 `,
   });
 }
@@ -144,17 +159,31 @@ function within(href) {
 
 function markingKey(lessons) {
   const writer = new Writer();
+  const main = key(writer, lessons, 0);
+  return page({
+    title: 'Marking key',
+    main,
+    glyphs: writer.formulas.glyphs(),
+    style:
+      '\n@page { @bottom-left { content: "Marking key: for the trainer"; ' +
+      'font: 9pt "DejaVu Sans", Arial, sans-serif; } }\n',
+  });
+}
+
+/** The marking key with its headings `level` lower than on a page of its own. */
+function key(writer, lessons, level) {
+  const h = (n) => `h${n + level}`;
   const chapters = lessons.map((lesson) => {
     const answers = [...lesson.key.values()].map(
       ({ id, hints }) => `<section class="keep" aria-label="answer ${id}">
-<h3 id="k${id}">${id}</h3>
+<${h(3)} id="k${id}">${id}</${h(3)}>
 ${question(writer, lesson, id)}${writer.answer(lesson, id, false)}<p class="quiet">${
         hints.length > 1 ? 'Hints' : 'Hint'
-      }: ${hints.map(escaped).join(' / ')}</p>
+      }: ${hints.map(told).join(' / ')}</p>
 </section>\n`,
     );
     return `<section aria-label="lesson ${lesson.number}">
-<h2 id="k${lesson.number}">${lesson.number} · ${escaped(lesson.title)}</h2>
+<${h(2)} id="k${lesson.number}">${lesson.number} · ${escaped(lesson.title)}</${h(2)}>
 ${answers.join('')}</section>\n`;
   });
   const ids = lessons.flatMap((lesson) => [...lesson.key.keys()]);
@@ -170,16 +199,10 @@ ${answers.join('')}</section>\n`;
         )
         .join('')}<td></td></tr>\n`,
   );
-  return page({
-    title: 'Marking key',
-    glyphs: writer.formulas.glyphs(),
-    style:
-      '\n@page { @bottom-left { content: "Marking key: for the trainer"; ' +
-      'font: 9pt "DejaVu Sans", Arial, sans-serif; } }\n',
-    main: `<h1>Marking key</h1>
+  return `<${h(1)}>Marking key</${h(1)}>
 <p>For the trainer. Two points for each exercise, by our own choice: one for the way, shown with units, and one for the
 answer within what is allowed. Another way that leads there is just as good. A hint costs nothing.</p>
-<h2 id="sheet">Sheet for one learner</h2>
+<${h(2)} id="sheet">Sheet for one learner</${h(2)}>
 <p>Name: <span class="blank"><span class="rule"></span></span>
 Date: <span class="blank"><span class="rule"></span></span></p>
 <div class="scroll" tabindex="0" role="group" aria-label="table"><table>
@@ -191,8 +214,7 @@ Date: <span class="blank"><span class="rule"></span></span></p>
 ${rows.join('')}</tbody>
 </table></div>
 <p class="quiet">${ids.length} exercises, ${2 * ids.length} points.</p>
-${chapters.join('')}`,
-  });
+${chapters.join('')}`;
 }
 
 function question(writer, lesson, id) {

@@ -2,7 +2,7 @@
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { Formulas } from './formulas.mjs';
-import { Markdown, escaped } from './markdown.mjs';
+import { Markdown, escaped, signs } from './markdown.mjs';
 import { code, exercises, key as answerKey, read, shown } from './notebook.mjs';
 
 /** All lessons in a folder of notebooks. */
@@ -138,14 +138,14 @@ export class Writer {
         )}.</p>\n`
       : '';
     const words = answers.slice(1).filter((one) => !one.includes('*'));
-    const others = words.length > 0 ? `<p class="quiet">Also right: ${words.map(escaped).join('; ')}.</p>\n` : '';
+    const others = words.length > 0 ? `<p class="quiet">Also right: ${words.map(told).join('; ')}.</p>\n` : '';
     this.#prefix = `s${id}-`;
     const solved = lesson.solutions.get(id).slice(1);
     const worked = solved.filter((cell) => cell.cell_type === 'markdown');
     const drawn = solved.filter((cell) => cell.cell_type === 'code' && !/sheet\.check\(/.test(cell.source));
     const checked = solved.filter((cell) => /sheet\.check\(/.test(cell.source));
-    const told = escaped(`${answers[0]} ${measured(unit)}`.trim());
-    return `<p><strong>${told}</strong></p>\n<p>${escaped(way)}</p>\n${allowed}${others}${this.#cells(
+    const right = told(`${answers[0]} ${measured(unit)}`.trim());
+    return `<p><strong>${right}</strong></p>\n<p>${told(way)}</p>\n${allowed}${others}${this.#cells(
       worked,
       false,
     )}${this.#cells(drawn, folded)}${
@@ -166,10 +166,15 @@ export class Writer {
       (inside, hint, n) =>
         `<details class="hint"><summary>${
           hints.length > 1 ? `Hint ${n + 1}` : 'Hint'
-        }</summary>\n<p>${escaped(hint)}</p>\n${inside}</details>\n`,
+        }</summary>\n<p>${told(hint)}</p>\n${inside}</details>\n`,
       answer,
     );
   }
+}
+
+/** A text of the key as HTML. */
+export function told(text) {
+  return signs(escaped(text));
 }
 
 /** A pure number has no unit to write. */

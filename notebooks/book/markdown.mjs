@@ -14,6 +14,27 @@ export function escaped(text) {
   return text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');
 }
 
+/** Subscripts and powers of ten that a printed line can only write as D_t, p2 or 2e-5. */
+const SIGNS = [
+  [/\b([DLWd])_([a-z])\b/g, '$1<sub>$2</sub>'],
+  [/\b([pEL])([0-5])\b/g, '$1<sub>$2</sub>'],
+  [/(?<!Tern )\bT([01])\b/g, 'T<sub>$1</sub>'],
+  [/\b(\d+(?:\.\d+)?)e(-?)(\d+)\b/g, (all, digits, sign, power) => `${digits} × 10<sup>${sign && '−'}${power}</sup>`],
+];
+
+/** Sets the subscripts and powers of a text that is escaped already. */
+export function signs(text) {
+  return SIGNS.reduce((now, [pattern, sign]) => now.replace(pattern, sign), text);
+}
+
+/** The same for the text of HTML, but for code. */
+function signed(html) {
+  return html
+    .split(/(<code>[\s\S]*?<\/code>|<[^>]*>)/)
+    .map((part, n) => (n % 2 === 0 ? signs(part) : part))
+    .join('');
+}
+
 export function plain(html) {
   return html.replace(/<[^>]*>/g, '').trim();
 }
@@ -63,7 +84,7 @@ export class Markdown {
         }
       }
     });
-    return tables(this.#parser.renderer.render(tokens, this.#parser.options, env))
+    return signed(tables(this.#parser.renderer.render(tokens, this.#parser.options, env)))
       .replace(/<p>\uE000(\d+)\uE001<\/p>/g, (all, n) => formulas[n])
       .replace(/\uE000(\d+)\uE001/g, (all, n) => formulas[n]);
   }

@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import hljs from 'highlight.js/lib/core';
 import java from 'highlight.js/lib/languages/java';
-import { escaped } from './markdown.mjs';
+import { escaped, signs } from './markdown.mjs';
 
 hljs.registerLanguage('java', java);
 
@@ -53,7 +53,7 @@ const SHORT = 25;
 
 function said(text) {
   const kind = text.split('\n').length > SHORT ? 'said' : 'said short';
-  return `<pre class="${kind}">${escaped(text.replace(/\n+$/, ''))}</pre>\n`;
+  return `<pre class="${kind}">${signs(escaped(text.replace(/\n+$/, '')))}</pre>\n`;
 }
 
 /** A drawing, with a text that says what it shows; a chart has a narrow form for telephones inside. */

@@ -17,7 +17,7 @@ import org.airfit.working.Working;
 final class ProfileWorking {
 
   /** How many digits of a likelihood are printed. */
-  static final int DIGITS = 7;
+  static final int DIGITS = 4;
 
   static final Source BAYES = Source.handbook("Bayes' rule");
 

@@ -12,6 +12,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.airfit.internal.Digits;
 import org.airfit.measure.CaliperSlip;
 import org.airfit.measure.PartSpread;
@@ -289,6 +290,21 @@ class VerdictByHandTest {
           .contains("The profiles left out weigh together "
               + Digits.significant(weight, ProfileWorking.DIGITS) + ".");
     }
+  }
+
+  /** A caliper reads four digits: what is worked out from its readings is not worth more than two further ones. */
+  @Test
+  void the_working_prints_six_digits_of_a_number_at_most() {
+    String text = Identifier.of(set(both("A", 10.0, 20.0)))
+        .identify(List.of(tipRead(10.03), length(20.04)))
+        .working()
+        .toText();
+    assertThat(Pattern.compile("\\d+(?:\\.\\d+)?")
+            .matcher(text)
+            .results()
+            .map(number -> number.group().replaceFirst("^0?\\.?0*", "").replace(".", "")))
+        .hasSizeGreaterThan(30)
+        .allSatisfy(digits -> assertThat(digits).hasSizeLessThanOrEqualTo(6));
   }
 
   @Test

@@ -81,7 +81,7 @@ public final class MeasuringForm {
   }
 
   private static void head(StringBuilder html) {
-    html.append("<p class=\"keep\">");
+    html.append("<p class=\"keep head\">");
     for (String what : List.of("Piece", "Date", "Name", "Caliper, its last digit")) {
       html.append(what).append(": <span class=\"blank\"><span class=\"rule\"></span></span>\n");
     }
@@ -141,7 +141,8 @@ public final class MeasuringForm {
             .replaceAll("<tspan [^>]*>[0-9.]+</tspan>", "")
             .replaceFirst(">Gannet<", ">Where the dimensions lie<")
             .replaceFirst(
-                ">Sizes invented[^<]*<", ">An invented plug, scale 1:1. Only the places matter.<"),
+                ">Sizes invented[^<]*<", ">An invented plug, scale 1:1. Only the places matter.<")
+            .replaceFirst("<text [^>]*>Nominal sizes in mm, scale 1:1\\.</text>\\s*", ""),
         "Outline of a plug, tip on the left: where the diameters of tip, collar, groove, shoulder and bore and the"
             + " lengths from tip to collar, of tip, of groove and of insertion are read");
   }

@@ -3,6 +3,7 @@ package org.airfit.lesson;
 import static org.airfit.lesson.Draw.text;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -94,21 +95,60 @@ final class MeasuringVariants {
             parts, reading, scatter, Math.abs(off), scatter, Math.abs(off) / scatter));
   }
 
+  /** What lesson 1 reads of a kind, how much parts vary and how uncertain a reading is [mm]. */
+  private static final List<String> READ = List.of("tip diameter", "tip length", "groove width");
+
+  private static final double[] PARTS = {0.03, 0.06, 0.06};
+  private static final double[] READING = {0.013, 0.062, 0.062};
+
+  /** More standard deviations than this a kind is not off, by the lesson. */
+  private static final double USUAL = 2.0;
+
   private static Variant oneReading(String id, Draw draw) {
-    String kind = draw.one(NAMES);
-    int which = draw.one(List.of(0, 1, 2));
-    double reads = in(KINDS, kind)[which] + draw.number(-0.03, 0.03, 0.01);
-    List<String> near = NAMES.stream()
-        .filter(name -> Math.abs(in(KINDS, name)[which] - reads) < 0.25)
-        .toList();
+    int which;
+    double reads;
+    do {
+      which = draw.one(List.of(0, 1, 2));
+      reads = in(KINDS, draw.one(NAMES))[which] + draw.number(-0.06, 0.06, 0.01);
+    } while (left(which, reads).isEmpty() || isDoubtful(which, reads));
+    List<String> left = left(which, reads);
+    String next = left.size() == 1
+        ? "any of the other two, because one dimension alone names no kind"
+        : "the groove width, because there they differ most";
+    double scatter = Math.hypot(PARTS[which], READING[which]);
+    double told = reads;
+    int read = which;
     return new Variant(
         id,
         text(
-            "You have read one dimension of a plug: its %s is %.2f mm. Which of the yard's kinds agree with it"
-                + " within 0.25 mm? May you name the kind?",
-            List.of("tip diameter", "tip length", "groove width").get(which), reads),
-        String.join(", ", near) + "; no",
-        "Plugs that are not in the list may have the same size. One dimension alone names no kind.");
+            "You have read one dimension of a plug: its %s is %.2f mm. The reading is uncertain by %.3f mm, and parts"
+                + " vary by %.2f mm. Which of the yard's kinds are off by 2 standard deviations or less? Which of tip"
+                + " diameter, tip length and groove width do you read next, and why?",
+            READ.get(which), reads, READING[which], PARTS[which]),
+        String.join(" and ", left) + "; " + next,
+        text("Scatter √(%.2f² + %.3f²) = %.4f mm. ", PARTS[which], READING[which], scatter)
+            + NAMES.stream()
+                .map(name -> text(
+                    "%s: %.2f / %.4f = %.1f",
+                    name,
+                    Math.abs(told - in(KINDS, name)[read]),
+                    scatter,
+                    Math.abs(told - in(KINDS, name)[read]) / scatter))
+                .collect(Collectors.joining("; "))
+            + ". Plugs that are not in the list may have the same size.");
+  }
+
+  private static double misfit(String name, int which, double reads) {
+    return Math.abs(reads - in(KINDS, name)[which]) / Math.hypot(PARTS[which], READING[which]);
+  }
+
+  private static List<String> left(int which, double reads) {
+    return NAMES.stream().filter(name -> misfit(name, which, reads) <= USUAL).toList();
+  }
+
+  /** Whether a kind is so near to the limit that rounding on the way decides. */
+  private static boolean isDoubtful(int which, double reads) {
+    return NAMES.stream().anyMatch(name -> Math.abs(misfit(name, which, reads) - USUAL) < 0.1);
   }
 
   private static Variant bestReading(String id, Draw draw) {
@@ -357,33 +397,46 @@ final class MeasuringVariants {
             average(pieces), deviation(pieces), limit, Math.abs(sixth - average(pieces))));
   }
 
+  /** What is found out about a piece that stands out, whether that is a cause to leave it out, and why. */
+  private static final List<List<String>> FOUND = List.of(
+      List.of(
+          "Its tip is worn flat on one side",
+          "leave it out",
+          "Wear is a cause that does not depend on the number"),
+      List.of(
+          "Without it the mean is nearer to the catalogue",
+          "keep it",
+          "A size that one would like to have is no cause; the set would look better than it is"),
+      List.of(
+          "It has another groove than the rest",
+          "leave it out",
+          "It is of another kind, whatever it reads"),
+      List.of(
+          "It was read again, with the same result, and nothing is wrong with it",
+          "keep it",
+          "Somebody has to be the largest or the smallest, and a reading that repeats is a good reading"),
+      List.of(
+          "The caliper was not at zero when it was read, and the piece is gone",
+          "leave it out",
+          "The reading is known to be wrong, for a cause outside the number"));
+
   private static Variant leaveOut(String id, Draw draw) {
-    List<String> choice = draw.one(List.of(
-        List.of(
-            "its tip is worn flat on one side",
-            "yes",
-            "Wear is a reason that does not depend on the number. Write it down with the reading."),
-        List.of(
-            "without it the mean is nearer to the catalogue",
-            "no",
-            "A size that one would like to have is no reason. The set would look better than it is."),
-        List.of(
-            "it has another groove than the rest, so it is of another kind",
-            "yes",
-            "It does not belong to the set, whatever it reads. Write it down with the reading."),
-        List.of(
-            "it was read twice, both times the same, and it is the largest of all",
-            "no",
-            "Somebody has to be the largest. A reading that repeats is a good reading."),
-        List.of(
-            "the caliper was not at zero when it was read, and the piece is gone",
-            "yes",
-            "The reading is known to be wrong, for a reason outside the number. Write it down.")));
+    double[] five = pieces(draw, 5);
+    double limit = next(5, deviation(five));
+    double away = (draw.coin() ? 1.0 : -1.0) * limit * draw.number(1.5, 2.5, 0.1);
+    double[] six = Arrays.copyOf(five, 6);
+    six[5] = Math.round(100.0 * (average(five) + away)) / 100.0;
+    List<String> found = draw.one(FOUND);
+    double[] kept = "keep it".equals(found.get(1)) ? six : five;
     return new Variant(
         id,
-        "A piece stands out, and " + choice.get(0) + ". May you leave it out of the set, and why?",
-        choice.get(1),
-        choice.get(2));
+        text(
+            "Six pieces read %s mm. The last one stands out. %s. Do you keep it or leave it out, and why? Which mean and"
+                + " which standard deviation go into the set?",
+            listed(six), found.get(0)),
+        text("%s: %.3f mm and %.3f mm", found.get(1), average(kept), deviation(kept)),
+        text(
+            "%s. So %d pieces count. Write down what was found.", found.get(2), kept.length));
   }
 
   private static String plain(double value) {

@@ -189,7 +189,7 @@ public final class Plot {
     double rows = legend.stream()
         .mapToDouble(lines -> LEGEND_LINE + Drawing.LINE * (lines.size() - 1))
         .sum();
-    StringBuilder svg = Drawing.begin(width, bottom + 56.0 + rows, inWords());
+    StringBuilder svg = Drawing.begin(width, bottom + 56.0 + rows, inWords(high.decimals() + 1));
     for (int i = 0; i < heading.size(); i++) {
       Drawing.text(
           svg, narrow ? 8.0 : LEFT, 20 + Drawing.LINE * i, "start", "bold", heading.get(i));
@@ -242,7 +242,7 @@ public final class Plot {
     return svg.append("</svg>\n").toString();
   }
 
-  private String inWords() {
+  private String inWords(int decimals) {
     StringBuilder words = new StringBuilder(title)
         .append(". Across: ")
         .append(across)
@@ -257,11 +257,13 @@ public final class Plot {
       if (one.joined() || places.size() > POINTS_IN_WORDS) {
         words
             .append("from ")
-            .append(inWords(places.get(0)))
+            .append(inWords(places.get(0), decimals))
             .append(" to ")
-            .append(inWords(places.get(places.size() - 1)));
+            .append(inWords(places.get(places.size() - 1), decimals));
       } else {
-        words.append(places.stream().map(Plot::inWords).collect(Collectors.joining(", ")));
+        words.append(places.stream()
+            .map(place -> inWords(place, decimals))
+            .collect(Collectors.joining(", ")));
       }
     }
     marks.forEach(mark ->
@@ -269,8 +271,12 @@ public final class Plot {
     return words.append('.').toString();
   }
 
-  private static String inWords(Place place) {
-    return digits(place.y()) + " at " + digits(place.x());
+  /** A place with three digits, and with one decimal more than the axis where this tells more. */
+  private static String inWords(Place place, int decimals) {
+    String three = digits(place.y());
+    String exact = String.format(Locale.ROOT, "%." + decimals + "f", place.y());
+    return (exact.length() > three.length() && Math.abs(place.y()) >= 1.0 ? exact : three)
+        + " at " + digits(place.x());
   }
 
   private static String digits(double value) {
@@ -334,8 +340,11 @@ public final class Plot {
     }
 
     String label(double tick) {
-      int digits = Math.max(0, (int) Math.ceil(-Math.log10(step) - 1.0e-9));
-      return String.format(Locale.ROOT, "%." + digits + "f", tick + 0.0);
+      return String.format(Locale.ROOT, "%." + decimals() + "f", tick + 0.0);
+    }
+
+    int decimals() {
+      return Math.max(0, (int) Math.ceil(-Math.log10(step) - 1.0e-9));
     }
   }
 }

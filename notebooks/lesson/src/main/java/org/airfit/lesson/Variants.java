@@ -113,7 +113,12 @@ public final class Variants {
         + "<p>Answer: <span class=\"rule\"></span></p>\n</div>\n";
   }
 
+  /** The text as HTML, with the subscripts of pressures, temperatures, diameters and lengths. */
   private static String escaped(String text) {
-    return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+    return text.replace("&", "&amp;")
+        .replace("<", "&lt;")
+        .replace(">", "&gt;")
+        .replaceAll("\\b([pTEL])([0-5])\\b", "$1<sub>$2</sub>")
+        .replaceAll("\\bCd\\b", "C<sub>d</sub>");
   }
 }

@@ -15,7 +15,7 @@ class KeysTest {
   /** The temperature of the run, 59 °F, and the viscosity of air there, as lesson 6 gives them. */
   private static final double RANKINE = 518.67;
 
-  private static final double VISCOSITY = 1.202e-5;
+  private static final double VISCOSITY = 1.2024e-5;
 
   /** The pressure in psia behind a pipe or hose, by the isothermal equation and Colebrook's formula. */
   private static double behindLine(

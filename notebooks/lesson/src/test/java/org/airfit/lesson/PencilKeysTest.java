@@ -30,7 +30,7 @@ class PencilKeysTest {
     double bar = 89.7 * 0.0689476;
     assertThat(Key.of("3a")).isCloseTo(75.0 + 14.7, within(0.05));
     assertThat(Key.of("3b")).isCloseTo(4.0 * bar * Math.sqrt(293.15 / 313.15), within(0.05));
-    double share = 17.3 / (4.0 * bar * 1.185);
+    double share = 17.32 / (4.0 * bar * 1.185);
     assertThat(Key.of("3c"))
         .isCloseTo(89.7 * 0.70 * (1.0 - Math.sqrt(1.0 - share * share)), within(0.05));
     assertThat(Key.of("3d")).isCloseTo(open(104.7 / 114.7) / open(111.7 / 114.7), within(0.006));

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -13,7 +14,11 @@ import java.util.stream.IntStream;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.line.FrictionLaw;
+import org.airfit.measure.Instrument;
 import org.airfit.measure.PartSpread;
+import org.airfit.plug.Dimension;
+import org.airfit.plug.PlugProfile;
+import org.airfit.plug.PlugReading;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
@@ -78,6 +83,58 @@ class VariantsTest {
     // Drawn in another language, by a few lines after the specification of java.util.Random.
     assertThat(numbers(Variants.of(3, 2027L).get(0).question())).containsExactly(125.0, 13.7);
     assertThat(numbers(Variants.of(3, 7L).get(0).question())).containsExactly(120.0, 14.7);
+  }
+
+  /** The yard's sizes and the caliper's uncertainty come from the library. */
+  @Test
+  void the_kinds_that_one_reading_leaves_are_those_within_two_standard_deviations() {
+    Set<Long> counts = new HashSet<>();
+    assertThat(all("1b")).allSatisfy(one -> {
+      Dimension read = Arrays.stream(Dimension.values())
+          .filter(dimension -> one.question().contains("its " + dimension.label() + " is "))
+          .findFirst()
+          .orElseThrow();
+      Length size = Length.ofMillimetres(first(one.question()));
+      double u = PlugReading.of(read, Instrument.DIGITAL_CALIPER, size)
+          .standardUncertainty()
+          .millimetres();
+      List<String> left = Boatyard.profiles().profiles().stream()
+          .filter(profile -> {
+            PartSpread spread = profile.spread(read).orElseThrow();
+            double off = size.millimetres() - spread.nominal().millimetres();
+            return Math.abs(off)
+                <= 2.0 * Math.hypot(spread.standardDeviation().millimetres(), u);
+          })
+          .map(PlugProfile::displayName)
+          .toList();
+      assertThat(one.answer().replaceFirst(";.*", "").split(" and "))
+          .as(one.question())
+          .containsExactlyInAnyOrderElementsOf(left);
+      assertThat(one.answer().contains("groove width")).isEqualTo(left.size() > 1);
+      counts.add((long) left.size());
+    });
+    assertThat(counts).contains(1L, 2L);
+  }
+
+  @Test
+  void a_piece_is_left_out_for_a_cause_only_and_the_rest_gives_mean_and_spread() {
+    Set<String> said = new HashSet<>();
+    assertThat(all("9d")).allSatisfy(one -> {
+      boolean kept = one.answer().startsWith("keep it");
+      List<Length> pieces = numbers(one.question()).stream()
+          .limit(kept ? 6 : 5)
+          .map(Length::ofMillimetres)
+          .toList();
+      PartSpread.Sample sample = (PartSpread.Sample) PartSpread.measured(pieces);
+      assertThat(numbers(one.answer()))
+          .containsExactly(
+              Math.round(1000.0 * sample.mean().millimetres()) / 1000.0,
+              Math.round(1000.0 * sample.sampleDeviation().millimetres()) / 1000.0);
+      assertThat(kept)
+          .isEqualTo(one.question().contains("catalogue") || one.question().contains("nothing is wrong"));
+      said.add(one.answer().replaceFirst(":.*", ""));
+    });
+    assertThat(said).containsExactlyInAnyOrder("keep it", "leave it out");
   }
 
   @Test
@@ -195,6 +252,14 @@ class VariantsTest {
     assertThat(page.indexOf("8d.")).isLessThan(page.indexOf("Key of sheet 7"));
     assertThat(Variants.html(List.of(4, 8), 7L)).isEqualTo(page);
     assertThat(Variants.html(List.of(4, 8), 8L)).isNotEqualTo(page);
+  }
+
+  @Test
+  void a_page_sets_subscripts_as_subscripts() {
+    String page = Variants.html(List.of(2, 6, 8), 1L);
+    assertThat(page)
+        .contains("E<sub>0</sub>", "p<sub>2</sub>² = p<sub>1</sub>²", "C<sub>d</sub>")
+        .doesNotContainPattern("\\b[pTEL][0-5]\\b");
   }
 
   @Test
