@@ -19,7 +19,9 @@ final class NetworkSolver {
   static final double DIGITS = 1.0e-11;
 
   /** By how much of the flow the lines lean over at first [-], one after the other: our choice, by trial. */
-  private static final double[] LEANS = {SolverBranch.JUST, 0.3, 1.0, 0.03, 0.003, 0.1, 3.0, 0.01, 10.0, 1.0e-3, 0.5, 1.0e-4};
+  private static final double[] LEANS = {
+    SolverBranch.JUST, 0.3, 1.0, 0.03, 0.003, 0.1, 3.0, 0.01, 10.0, 1.0e-3, 0.5, 1.0e-4
+  };
 
   private static final int STEPS = 100;
   private static final int WHOLE_STEPS = 20;

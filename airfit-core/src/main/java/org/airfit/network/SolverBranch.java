@@ -156,7 +156,8 @@ final class SolverBranch {
       boolean chokes = Double.isNaN(behind(q + (measured - outlet) / straight, inlet));
       slope = Math.max(least(scales), chokes ? chord(q, inlet, measured, outlet) : straight);
       byInlet = chokes ? byInletAlike(q, inlet) : byInlet(q, inlet);
-      // a drop below the last digit of the pressure counts still: only it stops what flows between supplies alike
+      // a drop below the last digit of the pressure counts still: only it stops what flows between
+      // supplies alike
       left = !oneWay && measured == none ? none - outlet - straight * q : measured - outlet;
     }
   }
