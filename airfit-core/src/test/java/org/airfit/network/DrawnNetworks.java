@@ -98,8 +98,8 @@ final class DrawnNetworks {
   }
 
   /**
-   * A short wide header, every second time closed to a ring, with two to four supplies at one pressure and few tools, so
-   * that what flows from supply to supply loses less than a last digit of the pressure.
+   * A short wide header, every second time closed to a ring, with two to four supplies at one pressure and few tools,
+   * so that what flows from supply to supply loses less than a last digit of the pressure.
    */
   static NetworkLaws alike(long seed) {
     Random random = new Random(seed);
