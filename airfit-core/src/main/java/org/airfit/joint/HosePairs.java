@@ -44,20 +44,20 @@ final class HosePairs {
       if (StandardHose.calledBy(bore).equals(madeFor)) {
         return holds(
             "The barb is made for this bore: " + barb.bore().label() + " and " + bore.label()
-                + " are names of one hose. " + limits(standard) + ".",
+                + " are names of one hose. " + limits(barb.bore(), standard) + ".",
             standard.source());
       }
       if (standard.anyBore().contains(bore.nominal())) {
         return holds(
             "The barb is made for " + Article.with(barb.bore().toString()) + ". "
-                + limits(standard) + ", and " + bore.label()
+                + limits(barb.bore(), standard) + ", and " + bore.label()
                 + " lies inside"
                 + (standard.bore(StandardHose.Type.A).orElseThrow().contains(bore.nominal())
                     ? "."
                     : ", as a hose made without a mandrel may have it."),
             standard.source());
       }
-      return differs(barb, hose, limits(standard) + ": ", standard.source());
+      return differs(barb, hose, limits(barb.bore(), standard) + ": ", standard.source());
     }
     boolean near = StandardHose.calledBy(bore)
         .map(standard -> standard.anyBore().contains(barb.bore().nominal()))
@@ -73,8 +73,8 @@ final class HosePairs {
         : differs(barb, hose, "", MADE_FOR);
   }
 
-  private static String limits(StandardHose standard) {
-    return "ISO 1307 lets a hose of this name measure "
+  private static String limits(HoseBore named, StandardHose standard) {
+    return "ISO 1307 lets " + Article.with(named.label()) + " hose measure "
         + Digits.significant(standard.anyBore().least().millimetres(), 4) + " to "
         + standard.anyBore().most().format(LengthUnit.MILLIMETRE);
   }

@@ -19,7 +19,9 @@ final class NetworkSolver {
   static final double DIGITS = 1.0e-11;
 
   /** By how much of the flow the lines lean over at first [-], one after the other: our choice, by trial. */
-  private static final double[] LEANS = {SolverBranch.JUST, 0.3, 1.0, 0.03, 0.003};
+  private static final double[] LEANS = {
+    SolverBranch.JUST, 0.3, 1.0, 0.03, 0.003, 0.1, 3.0, 0.01, 10.0, 1.0e-3, 0.5, 1.0e-4
+  };
 
   private static final int STEPS = 100;
   private static final int WHOLE_STEPS = 20;
@@ -47,34 +49,43 @@ final class NetworkSolver {
 
   /** Solves; false where it came to no end. */
   boolean solve() {
-    boolean settled = balance.stands() || settle();
-    dead = balance.stopDeadLegs();
-    residual = balance.residual(DIGITS);
-    return settled && residual <= ACCEPTED;
+    if (balance.stands()) {
+      finish();
+    } else {
+      settle();
+    }
+    return residual <= ACCEPTED;
   }
 
-  private boolean settle() {
+  private void settle() {
     for (int i = first; i < LEANS.length; i++) {
       lean = LEANS[i];
-      if (upright()) {
-        return true;
+      upright();
+      finish();
+      if (residual <= ACCEPTED) {
+        return;
       }
     }
-    return false;
+  }
+
+  /** Takes away what cannot flow, and evaluates every law and every balance at what is left. */
+  private void finish() {
+    dead = balance.stopDeadLegs();
+    residual = balance.residual(DIGITS);
   }
 
   /** Draws the lines upright, each answer leading to the next. */
-  private boolean upright() {
+  private void upright() {
     balance.lean(lean);
     balance.start();
     for (double part = lean; part > SolverBranch.JUST; part *= 0.1) {
       balance.lean(part);
       if (!newton()) {
-        return false;
+        return;
       }
     }
     balance.lean(SolverBranch.JUST);
-    return newton();
+    newton();
   }
 
   /**

@@ -141,29 +141,29 @@ final class SolverBranch {
       return;
     }
     double measured = behind(Math.max(q, small), inlet);
-    double behind;
     if (Double.isNaN(measured)) {
       double limit = limit(inlet);
       double atLimit = behind(limit, inlet);
       slope = STEEP * inlet / limit;
-      behind = atLimit - slope * (Math.max(q, small) - limit);
       byInlet = 1.0 + slope * limit / inlet;
+      left = atLimit - slope * (Math.max(q, small) - limit) - outlet;
     } else if (q < small) {
       slope = Math.max(least(scales), (none - measured) / small);
-      behind = none - (none - measured) * q / small;
       byInlet = byInlet(0.0, inlet);
+      left = none - outlet - slope * q;
     } else {
-      behind = measured;
-      double straight = straightSlope(q, inlet, behind);
-      boolean chokes = Double.isNaN(behind(q + (behind - outlet) / straight, inlet));
-      slope = Math.max(least(scales), chokes ? chord(q, inlet, behind, outlet) : straight);
+      double straight = straightSlope(q, inlet, measured);
+      boolean chokes = Double.isNaN(behind(q + (measured - outlet) / straight, inlet));
+      slope = Math.max(least(scales), chokes ? chord(q, inlet, measured, outlet) : straight);
       byInlet = chokes ? byInletAlike(q, inlet) : byInlet(q, inlet);
+      // a drop below the last digit of the pressure counts still: only it stops what flows between
+      // supplies alike
+      left = !oneWay && measured == none ? none - outlet - straight * q : measured - outlet;
     }
-    left = behind - outlet;
   }
 
   private static double least(Scales scales) {
-    return 1.0e-9 * scales.pressure() / scales.flow();
+    return 1.0e-12 * scales.pressure() / scales.flow();
   }
 
   /**

@@ -155,12 +155,12 @@ class HosePairsTest {
             "The barb is made for an 11 mm bore, the hose has a 12 mm bore. It would sit loose. ");
     assertThat(mating("3/8 in barb", "8 mm hose").reason())
         .startsWith(
-            "The barb is made for a 3/8 in bore, the hose has an 8 mm bore. ISO 1307 lets a hose of this"
-                + " name measure 8.7 to 10.3 mm: it would not go on, or split. ");
+            "The barb is made for a 3/8 in bore, the hose has an 8 mm bore. ISO 1307 lets a 3/8 in"
+                + " hose measure 8.7 to 10.3 mm: it would not go on, or split. ");
     assertThat(mating("10 mm barb", "3/8 in hose").reason())
         .isEqualTo(
-            "The barb is made for this bore: 10 mm and 3/8 in are names of one hose. ISO 1307 lets a hose of"
-                + " this name measure 8.7 to 10.3 mm. It holds with a clamp or ferrule of the hose maker's choosing.");
+            "The barb is made for this bore: 10 mm and 3/8 in are names of one hose. ISO 1307 lets a 10 mm"
+                + " hose measure 8.7 to 10.3 mm. It holds with a clamp or ferrule of the hose maker's choosing.");
     assertThat(mating("1/4 in tube", "6 mm push-in").reason())
         .startsWith("The tube measures 6.35 mm, the grip is made for 6 mm: it does not enter. ");
   }

@@ -97,6 +97,35 @@ final class DrawnNetworks {
     }
   }
 
+  /**
+   * A short wide header, every second time closed to a ring, with two to four supplies at one pressure and few tools,
+   * so that what flows from supply to supply loses less than a last digit of the pressure.
+   */
+  static NetworkLaws alike(long seed) {
+    Random random = new Random(seed);
+    NetworkLaws laws = new NetworkLaws(ATMOSPHERE);
+    int nodes = 2 + random.nextInt(5);
+    int count = Math.min(nodes, 2 + random.nextInt(3));
+    AirState still = AirState.of(
+        AbsolutePressure.ofBar(between(random, 2.0, 15.0)), Temperature.ofCelsius(20.0));
+    int first = random.nextInt(nodes);
+    for (int i = 0; i < count; i++) {
+      laws.supply("h" + (first + i) % nodes, Supply.fixed(still));
+    }
+    int mains = nodes > 2 && random.nextBoolean() ? nodes : nodes - 1;
+    for (int i = 0; i < mains; i++) {
+      laws.line(
+          "main " + i, "h" + i, "h" + (i + 1) % nodes, pipe(100.0, between(random, 0.2, 20.0)));
+    }
+    for (int i = 0; i < nodes; i++) {
+      if (random.nextInt(3) == 0) {
+        laws.line("hose " + i, "h" + i, "t" + i, pipe(one(random, HOSES), 10.0));
+        laws.tool("t" + i, ToolDemand.fixed("gun " + i, air(between(random, 1.0e-6, 0.01))));
+      }
+    }
+    return laws;
+  }
+
   private static void drop(Random random, NetworkLaws laws, int i) {
     laws.line("drop " + i, "h" + i, "o" + i, pipe(one(random, DROPS), between(random, 2.0, 8.0)));
     laws.part(
