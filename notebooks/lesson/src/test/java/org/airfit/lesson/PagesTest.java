@@ -77,7 +77,14 @@ class PagesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"book", "01-identify-a-plug", "09-your-own-reference-set", "marking-key", "variants"})
+  @ValueSource(
+      strings = {
+        "book",
+        "01-identify-a-plug",
+        "09-your-own-reference-set",
+        "marking-key",
+        "variants"
+      })
   void a_subscript_is_set_as_one_and_a_power_of_ten_as_a_power(String name) throws IOException {
     assertThat(read(page(name)))
         .doesNotContainPattern("\\b[DLWd]_[a-z]\\b")
@@ -94,7 +101,9 @@ class PagesTest {
         .results()
         .map(width -> Double.parseDouble(width.group(1)))
         .toList();
-    assertThat(widths).hasSizeGreaterThan(300).allSatisfy(width -> assertThat(width).isLessThan(92.0));
+    assertThat(widths)
+        .hasSizeGreaterThan(300)
+        .allSatisfy(width -> assertThat(width).isLessThan(92.0));
   }
 
   @Test

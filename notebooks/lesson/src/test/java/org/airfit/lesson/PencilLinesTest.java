@@ -20,8 +20,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Works every line once more that a lesson, a solution or the key works with a pencil: from what it prints itself. */
 class PencilLinesTest {
 
-  private static final Pattern FORMULA =
-      Pattern.compile("\\$\\$([\\s\\S]+?)\\$\\$|\\$([^$]+?)\\$");
+  private static final Pattern FORMULA = Pattern.compile("\\$\\$([\\s\\S]+?)\\$\\$|\\$([^$]+?)\\$");
 
   private static List<String> lines(Path notebook) throws IOException {
     JsonObject json = JsonParser.parseString(Files.readString(notebook)).getAsJsonObject();
@@ -31,7 +30,9 @@ class PencilLinesTest {
         continue;
       }
       StringBuilder source = new StringBuilder();
-      cell.getAsJsonObject().getAsJsonArray("source").forEach(line -> source.append(line.getAsString()));
+      cell.getAsJsonObject()
+          .getAsJsonArray("source")
+          .forEach(line -> source.append(line.getAsString()));
       FORMULA.matcher(source).results().forEach(found -> {
         String formula = found.group(1) == null ? found.group(2) : found.group(1);
         lines.addAll(Arrays.asList(formula
@@ -64,13 +65,15 @@ class PencilLinesTest {
   @Test
   void the_way_that_the_key_tells_gives_its_answer() throws IOException {
     List<String> key;
-    try (Stream<String> lines = Files.lines(Path.of("src/main/resources/org/airfit/lesson/exercises.txt"))) {
+    try (Stream<String> lines =
+        Files.lines(Path.of("src/main/resources/org/airfit/lesson/exercises.txt"))) {
       key = lines.filter(line -> line.contains(" | ") && !line.startsWith("#")).toList();
     }
     int compared = 0;
     for (String line : key) {
       String told = line.substring(line.lastIndexOf(" | ") + 3)
-          .replaceAll("[ ](psia|psi|psig|cfm|scfm|mm|in²|in|L/s|kg/s|lb/ft³|g/s|per inch)(?![\\w²])", "");
+          .replaceAll(
+              "[ ](psia|psi|psig|cfm|scfm|mm|in²|in|L/s|kg/s|lb/ft³|g/s|per inch)(?![\\w²])", "");
       for (String part : told.split("[;:,] |\\. |, so|, as|\\.$", -1)) {
         assertThat(PencilLine.disagreements(part)).as(line.substring(0, 2)).isEmpty();
         compared += PencilLine.compared(part);
@@ -83,11 +86,11 @@ class PencilLinesTest {
   void a_number_that_its_own_line_does_not_give_is_found() {
     assertThat(PencilLine.disagreements("2.70 / 0.033 = 83")).hasSize(1);
     assertThat(PencilLine.disagreements("2.70 / 0.0327 = 83")).isEmpty();
-    assertThat(PencilLine.disagreements(
-            "\\lambda = \\frac{1}{6.281^2} = 0.0254\\,\\text{psi}"))
+    assertThat(PencilLine.disagreements("\\lambda = \\frac{1}{6.281^2} = 0.0254\\,\\text{psi}"))
         .hasSize(1);
     assertThat(PencilLine.disagreements("\\sqrt{1 - 0.815^2} = 0.579")).isEmpty();
-    assertThat(PencilLine.disagreements("-2 \\log_{10}(0.000590 + 0.000151) = 6.260")).isEmpty();
+    assertThat(PencilLine.disagreements("-2 \\log_{10}(0.000590 + 0.000151) = 6.260"))
+        .isEmpty();
     assertThat(PencilLine.disagreements("2 \\ln(104.7 / 79.1) = 0.56")).isEmpty();
     assertThat(PencilLine.compared("p_1 = x + 2 = 7")).isZero();
     assertThat(PencilLine.compared("20 \\,\\text{mm} = 0.79 \\,\\text{in}")).isZero();
