@@ -17,7 +17,7 @@ import org.airfit.quantity.LengthUnit;
  *
  * @param over the length, in [0.001, 10000] mm, a choice of this project that no thread reaches
  * @param pitches how many pitches that is, in [1, 50]
- * @param uncertainty the standard uncertainty of the length, above 0
+ * @param uncertainty the standard uncertainty of the length, 1 pm at least
  */
 public record PitchCount(Length over, int pitches, Length uncertainty) {
 
@@ -34,32 +34,28 @@ public record PitchCount(Length over, int pitches, Length uncertainty) {
    *
    * @param over the length, in [0.001, 10000] mm
    * @param pitches how many pitches that is, in [1, 50]
-   * @param uncertainty the standard uncertainty of the length, above 0
+   * @param uncertainty the standard uncertainty of the length, 1 pm at least
    * @throws IllegalArgumentException if one is out of range
    */
   public PitchCount {
     Objects.requireNonNull(over, "over");
     Objects.requireNonNull(uncertainty, "uncertainty");
     requireMeasured(over);
-    requirePositive("uncertainty of the length over the pitches", uncertainty);
+    if (uncertainty.compareTo(Reading.FINEST) < 0) {
+      throw new IllegalArgumentException(
+          "uncertainty of the length over the pitches must be at least 1e-9 mm, was "
+              + uncertainty.inFull(LengthUnit.MILLIMETRE) + "; no reading is perfect");
+    }
     if (pitches < 1 || pitches > 50) {
       throw new IllegalArgumentException("pitches counted must be in [1, 50], was " + pitches);
     }
   }
 
   private static void requireMeasured(Length over) {
-    requirePositive("length over the pitches", over);
     if (!(over.millimetres() >= SHORTEST_MM && over.millimetres() <= LONGEST_MM)) {
       throw new IllegalArgumentException(
           "length over the pitches must be in [0.001, 10000] mm, was "
               + over.inFull(LengthUnit.MILLIMETRE) + "; check its unit");
-    }
-  }
-
-  private static void requirePositive(String what, Length length) {
-    if (!(length.metres() > 0.0)) {
-      throw new IllegalArgumentException(
-          what + " must be above 0 mm, was " + length.inFull(LengthUnit.MILLIMETRE));
     }
   }
 

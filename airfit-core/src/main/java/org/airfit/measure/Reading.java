@@ -20,7 +20,7 @@ public record Reading(Length length, Length standardUncertainty, Optional<Instru
   static final double LONGEST = 10.0;
 
   /** The smallest uncertainty, a picometre, which is less than an atom; our own choice. */
-  private static final Length FINEST = Length.ofMillimetres(1.0e-9);
+  static final Length FINEST = Length.ofMillimetres(1.0e-9);
 
   /**
    * Checks that there is something read and that it is not taken as perfect.

@@ -69,7 +69,7 @@ import org.airfit.working.Working;
  * @param demand the flow taken while the user draws, as well as it is known
  * @param delivery the flow that the compressor delivers for it, as well as it is known; empty where it is not known at
  *     all, and the receiver then carries the draw alone
- * @param draw how long a draw lasts, above 0 s
+ * @param draw how long a draw lasts, above 0 s and no longer than a receiver of 1e9 m³ carries it
  * @param every the time from the beginning of a draw to that of the next, longer than the draw
  */
 public record ReceiverUse(
@@ -85,6 +85,9 @@ public record ReceiverUse(
     implements Worked {
 
   private static final double EXPONENT = 1.4;
+
+  /** A cubic kilometre, which no receiver holds [m³]: a choice of this project. */
+  private static final double LARGEST = 1.0e9;
 
   private static final Source HANDBOOK =
       Source.handbook("Esposito, Fluid Power with Applications, example 13-7, solved for the time");
@@ -191,7 +194,7 @@ public record ReceiverUse(
    *     at all
    * @param draw how long a draw lasts, above 0 s
    * @param every the time from the beginning of a draw to that of the next, longer than the draw
-   * @throws IllegalArgumentException if an argument is out of range
+   * @throws IllegalArgumentException if an argument is out of range, or no receiver of 1e9 m³ carries the draw
    */
   public ReceiverUse {
     Objects.requireNonNull(receiver, "receiver");
@@ -225,6 +228,18 @@ public record ReceiverUse(
     if (every.compareTo(draw) <= 0) {
       throw new IllegalArgumentException("time from draw to draw must be longer than the draw of "
           + Seconds.told(draw) + ", was " + Seconds.told(every));
+    }
+    double needed = Seconds.of(draw)
+        * kilograms(demand.most())
+        / givenCold(
+            start.absolute(atmosphere).pascals(),
+            least.absolute(atmosphere).pascals(),
+            temperature.kelvins());
+    if (!(needed <= LARGEST)) {
+      throw new IllegalArgumentException("draw must be one that a receiver of 1e9 m³ carries, was "
+          + Seconds.told(draw) + " of " + demand.most().shown() + " between "
+          + start.inFull(PressureUnit.BAR) + " and " + least.inFull(PressureUnit.BAR)
+          + "; check the units of the flow and of the two pressures");
     }
   }
 
@@ -270,9 +285,14 @@ public record ReceiverUse(
   /** The mass that it gives where no heat comes in [kg]. */
   private double givesCold() {
     return receiver.cubicMetres()
-        * startPascals()
-        * (1.0 - Math.pow(leastPascals() / startPascals(), 1.0 / EXPONENT))
-        / (AirState.GAS_CONSTANT * temperature.kelvins());
+        * givenCold(startPascals(), leastPascals(), temperature.kelvins());
+  }
+
+  /** The same of a cubic metre [kg/m³]: p1 (1 − (p2/p1)^(1/1.4)) / (R T). */
+  private static double givenCold(double start, double least, double kelvins) {
+    return start
+        * (1.0 - Math.pow(least / start, 1.0 / EXPONENT))
+        / (AirState.GAS_CONSTANT * kelvins);
   }
 
   private static Optional<Duration> lasting(double kilograms, double flow) {
@@ -398,8 +418,10 @@ public record ReceiverUse(
     return "The compressor delivers " + said(delivery.get(), units) + " and fills it from "
         + units.say(least, start) + " to " + units.say(start, least) + " in "
         + said(fills.get(), RoundingMode.CEILING)
-        + "; what one draw takes it brings back in "
-        + bringingBack().map(time -> said(time, RoundingMode.CEILING)).orElseThrow()
+        + "; what one draw takes it "
+        + bringingBack()
+            .map(time -> "brings back in " + said(time, RoundingMode.CEILING))
+            .orElse("does not bring back in any time")
         + ", and from draw to draw there are " + said(rest, RoundingMode.FLOOR) + ".";
   }
 

@@ -12,6 +12,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.airfit.internal.Ids;
 import org.airfit.measure.PartSpread;
 import org.airfit.plug.ProfileFinding.Severity;
 import org.airfit.quantity.Length;
@@ -63,7 +64,7 @@ public final class PlugProfile {
    *
    * @param id a short name, unique in its set, such as "demo-heron"
    * @return a builder for a compressed-air profile without dimensions
-   * @throws IllegalArgumentException if {@code id} is blank
+   * @throws IllegalArgumentException if {@code id} is blank or holds a comma
    */
   public static Builder builder(String id) {
     Objects.requireNonNull(id, "id");
@@ -222,10 +223,7 @@ public final class PlugProfile {
     private boolean unusualConfirmed;
 
     private Builder(String id) {
-      if (id.isBlank()) {
-        throw new IllegalArgumentException("id of a profile must not be blank, was \"" + id + "\"");
-      }
-      this.id = id;
+      this.id = Ids.require("id of a profile", id);
       this.displayName = id;
     }
 

@@ -21,6 +21,7 @@ public final class ElementLoss implements Worked {
       String name,
       AbsolutePressure inlet,
       AbsolutePressure outlet,
+      PressureDrop regulated,
       double fraction,
       PressureDrop gain,
       boolean chokes,
@@ -33,12 +34,14 @@ public final class ElementLoss implements Worked {
       String name,
       AbsolutePressure inlet,
       AbsolutePressure outlet,
+      PressureDrop regulated,
       double fraction,
       PressureDrop gain,
       boolean chokes,
       boolean unsettled,
       Element.Explanation explanation) {
-    this.values = new Values(name, inlet, outlet, fraction, gain, chokes, unsettled, explanation);
+    this.values = new Values(
+        name, inlet, outlet, regulated, fraction, gain, chokes, unsettled, explanation);
   }
 
   /** {@return the element} */
@@ -56,9 +59,25 @@ public final class ElementLoss implements Worked {
     return values.outlet;
   }
 
-  /** {@return the pressure it loses} */
+  /** {@return by how much the pressure behind it is lower than in front: what it loses, and what it regulates} */
   public PressureDrop drop() {
     return values.inlet.dropTo(values.outlet);
+  }
+
+  /**
+   * {@return by how much a regulator takes the pressure down to what it is set to, which is wanted and no loss; 0 of
+   * all else, and of a regulator that has less in front than it is set to}
+   *
+   * <p>That a set pressure is no loss is this project's choice.
+   */
+  public PressureDrop regulated() {
+    return values.regulated;
+  }
+
+  /** {@return the pressure it loses, be it a regulator by its droop or by its valve} */
+  public PressureDrop lost() {
+    return PressureDrop.ofPascals(
+        Math.max(0.0, drop().pascals() - values.regulated.pascals()));
   }
 
   /** {@return its part of all that is lost on the way [-]; 0 where nothing is lost} */
@@ -138,7 +157,7 @@ public final class ElementLoss implements Worked {
   /** {@return the loss in one line, such as "hose: 0.42 bar of 6.8 bar(a)"} */
   @Override
   public String toString() {
-    return name() + ": " + Digits.significant(drop().bar(), 3) + " bar of "
+    return name() + ": " + Digits.significant(lost().bar(), 3) + " bar of "
         + inlet().format(PressureUnit.BAR);
   }
 }

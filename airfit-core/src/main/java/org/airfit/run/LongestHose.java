@@ -1,5 +1,6 @@
 package org.airfit.run;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -87,6 +88,36 @@ public final class LongestHose {
       }
     }
     return new LongestHose(new Values(size, enough, most, each, atLongest));
+  }
+
+  /**
+   * Obtains the longest that a hose may be which feeds several tools, where each of them shall have its pressure: of
+   * every size the shortest of those for one tool.
+   *
+   * @param ofEach what {@link #ofEverySize} gave for each tool, in one system of units
+   * @return one of each size, narrowest first; empty where there is none
+   * @throws IllegalArgumentException if the lists are of different sizes of hose
+   */
+  public static List<LongestHose> forAll(List<List<LongestHose>> ofEach) {
+    List<LongestHose> shortest = new ArrayList<>();
+    for (List<LongestHose> ofOne : Objects.requireNonNull(ofEach, "ofEach")) {
+      if (shortest.isEmpty()) {
+        shortest.addAll(ofOne);
+      }
+      if (!shortest.stream()
+          .map(LongestHose::size)
+          .toList()
+          .equals(ofOne.stream().map(LongestHose::size).toList())) {
+        throw new IllegalArgumentException("ofEach must be of the same sizes of hose, was "
+            + shortest + " beside " + ofOne + "; obtain all of them in the same units");
+      }
+      for (int i = 0; i < ofOne.size(); i++) {
+        if (ofOne.get(i).values.length < shortest.get(i).values.length) {
+          shortest.set(i, ofOne.get(i));
+        }
+      }
+    }
+    return List.copyOf(shortest);
   }
 
   /** {@return the size} */

@@ -138,10 +138,7 @@ final class RunAnswers {
   private static List<Caution> cautions(
       RunPath path, AbsolutePressure from, Pass pass, Optional<FrictionJump> jump) {
     List<Caution> cautions = new ArrayList<>(path.cautions());
-    double wanted = 0.0;
-    for (int i = 0; i < path.elements().size(); i++) {
-      wanted += pass.pascals(i) - path.elements().get(i).withoutLoss(pass.pascals(i));
-    }
+    double wanted = regulated(path, pass, path.elements().size());
     double lost = from.pascals() - wanted - (jump.isPresent() ? pass.least() : pass.atTool());
     double toLose = from.pascals() - wanted - path.atmosphere().pascals();
     if (lost > BUDGET_SHARE * toLose) {
@@ -151,18 +148,34 @@ final class RunAnswers {
     return cautions;
   }
 
+  /** What regulators among the first elements take down to what they are set to [Pa]. */
+  private static double regulated(RunPath path, Pass pass, int count) {
+    double sum = 0.0;
+    for (int i = 0; i < count; i++) {
+      sum += regulated(path.elements().get(i), pass, i);
+    }
+    return sum;
+  }
+
+  /** What a regulator takes down to what it is set to [Pa]; none of all else. */
+  private static double regulated(Element element, Pass pass, int at) {
+    return pass.pascals(at) - element.withoutLoss(pass.pascals(at));
+  }
+
   /** What the first elements lose, and how much more pressure [Pa] the tool would have without each. */
   private static List<ElementLoss> shares(
       RunPath path, MassFlow demand, Pass pass, int count, IntToDoubleFunction gain) {
-    double lost = pass.pascals(0) - pass.pascals(count);
+    double lost = pass.pascals(0) - pass.pascals(count) - regulated(path, pass, count);
     List<ElementLoss> shares = new ArrayList<>();
     for (int i = 0; i < count; i++) {
-      double drop = pass.pascals(i) - pass.pascals(i + 1);
       Element element = path.elements().get(i);
+      double regulated = regulated(element, pass, i);
+      double drop = Math.max(0.0, pass.pascals(i) - pass.pascals(i + 1) - regulated);
       shares.add(new ElementLoss(
           element.name(),
           AbsolutePressure.ofPascals(pass.pascals(i)),
           AbsolutePressure.ofPascals(pass.pascals(i + 1)),
+          PressureDrop.ofPascals(regulated),
           lost > 0.0 ? drop / lost : 0.0,
           PressureDrop.ofPascals(gain.applyAsDouble(i)),
           pass.chokes(i),

@@ -182,9 +182,12 @@ public sealed interface RunResult extends Worked {
           arrival.cautions, arrival.supply.still(), Objects.requireNonNull(units, "units"));
     }
 
-    /** {@return all that is lost between supply and tool} */
+    /** {@return all that is lost between supply and tool, without what regulators take down to what they are set to} */
     public PressureDrop lost() {
-      return arrival.atSupply.dropTo(arrival.atTool);
+      double regulated =
+          arrival.shares.stream().mapToDouble(share -> share.regulated().pascals()).sum();
+      return PressureDrop.ofPascals(
+          Math.max(0.0, arrival.atSupply.dropTo(arrival.atTool).pascals() - regulated));
     }
 
     /** {@return the element without which the tool would gain most: the one that holds it back} */
@@ -194,10 +197,10 @@ public sealed interface RunResult extends Worked {
           .orElseThrow();
     }
 
-    /** {@return what each element loses, the largest drop first} */
+    /** {@return what each element loses, the largest loss first} */
     public List<ElementLoss> ranked() {
       return arrival.shares.stream()
-          .sorted(Comparator.comparing(ElementLoss::drop).reversed())
+          .sorted(Comparator.comparing(ElementLoss::lost).reversed())
           .toList();
     }
 

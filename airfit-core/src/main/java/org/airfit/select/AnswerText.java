@@ -19,8 +19,8 @@ import org.airfit.quantity.Temperature;
 import org.airfit.safety.Medium;
 
 /**
- * What a customer answers, as a text, and what it tells a job. Of a range the worst end counts: the farther reach, the
- * lower rating, the higher pressure.
+ * What a customer answers, as a text, and what it tells a job. Of a range the worst end counts: the lower rating, the
+ * higher pressure. A reach stays a range.
  */
 final class AnswerText {
 
@@ -94,7 +94,7 @@ final class AnswerText {
       case TOOL_INLET -> job.toolInlet(End.parse(text));
       case SUPPLY -> supply(job, pressures(text));
       case OUTLET -> job.outlet(End.parse(text));
-      case REACH -> job.reach(Range.parse(text, Length::parse).most());
+      case REACH -> job.reach(reach(text));
       case USE -> use(job, Labels.parse("use of the tool", text, Use.values()));
       case BLOCKED_NOZZLE -> job.blowGun(pressures(text).most());
       case TOOL_RATING -> job.toolRating(pressures(text).least());
@@ -116,6 +116,35 @@ final class AnswerText {
       case PROFILES_IN_USE -> job.profilesInUse(ids(text));
       case AIR_NEEDED, PRESSURE_NEEDED, COLDEST, HOTTEST -> {}
     }
+  }
+
+  /** The line to a tool with what was answered of the tool. */
+  static ToolLine told(ToolLine line, Topic topic, String text) {
+    return switch (topic) {
+      case USE -> used(line, Labels.parse("use of the tool", text, Use.values()));
+      case WHIP_HOSE -> isYes(topic, text) ? line.withOwnWhipHose() : line;
+      case BLOCKED_NOZZLE -> line.withBlowGun(pressures(text).most());
+      case TOOL_RATING -> line.withToolRating(pressures(text).least());
+      default ->
+        throw new IllegalArgumentException(
+            "topic of a line must be one of its tool, was " + topic + "; tell it of the job");
+    };
+  }
+
+  private static ToolLine used(ToolLine line, Use use) {
+    return switch (use) {
+      case HAMMERS -> line.withImpactTool();
+      case CLEANS_WITH_AIR -> line.withBlowGun();
+      case SPRAYS_PAINT -> line.withPainting();
+      case BLASTS -> line.withBlasting();
+      case FEEDS_FASTENERS -> line.withAutomaticFeed();
+      case NONE_OF_THESE -> line;
+    };
+  }
+
+  /** How far a hose must reach. */
+  static Range<Length> reach(String text) {
+    return Range.parse(text, Length::parse);
   }
 
   private static Range<FreeAirFlow> flows(String text) {

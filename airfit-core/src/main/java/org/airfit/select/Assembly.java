@@ -181,11 +181,12 @@ record Assembly(
   private static List<Joint> joints(
       Requirement job, List<Placed> placed, List<List<Part.Adapter>> adapters, int shared) {
     List<Joint> joints = new ArrayList<>();
+    List<String> nouns = Nouns.of(placed, shared);
     String from = "outlet";
     End open = job.outlet();
     for (int i = 0; i < placed.size(); i++) {
       Placed each = placed.get(i);
-      String noun = each.position().noun();
+      String noun = nouns.get(i);
       if (!each.position().isPlug()) {
         joints.add(Joint.of(
             where(job, i >= shared, from + " to " + noun),
@@ -202,6 +203,13 @@ record Assembly(
         job.toolInlet(),
         adapters.get(joints.size())));
     return List.copyOf(joints);
+  }
+
+  /** The line that a position belongs to, such as "line 2, sander: ", of several; else nothing. */
+  String line(Position position) {
+    return position.line() == Position.SHARED
+        ? ""
+        : ways.get(position.line()).requirement().way().orElse("") + ": ";
   }
 
   /** Which joint it is; behind the splitter of several tools with the line. */
@@ -338,6 +346,27 @@ record Assembly(
       }
     }
     return couplings;
+  }
+
+  /** What the part in a slot is called in the run; none of a slot that the run does not pass. */
+  Optional<String> element(String slot) {
+    if (!ways.isEmpty()) {
+      return ways.stream()
+          .filter(way -> way.run.equals(run))
+          .findFirst()
+          .flatMap(way -> way.element(slot));
+    }
+    int element = requirement.pipeNames().size();
+    for (Placed each : slotParts()) {
+      Slot here = each.position().slot();
+      if (!each.position().isPlug()) {
+        if (here != null && here.name().equals(slot)) {
+          return Optional.of(run.names().get(element));
+        }
+        element++;
+      }
+    }
+    return Optional.empty();
   }
 
   /** The hoses in the order the air goes. */

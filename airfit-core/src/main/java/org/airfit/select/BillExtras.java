@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
 import org.airfit.safety.Judgement;
@@ -89,22 +88,25 @@ final class BillExtras {
     List<HoseJoint> own = new ArrayList<>();
     String from = line == Position.SHARED ? "outlet" : "splitter";
     Part.Hose before = null;
-    for (Placed placed : a.placed()) {
+    List<String> nouns = Nouns.of(a.placed());
+    for (int i = 0; i < nouns.size(); i++) {
+      Placed placed = a.placed().get(i);
+      String noun = nouns.get(i);
       Position position = placed.position();
       if (position.line() != line) {
         continue;
       }
-      String where = way + from + " to " + position.noun();
+      String where = way + from + " to " + noun;
       if (placed.part() instanceof Part.Hose hose) {
         own.add(new HoseJoint(where, before == null ? List.of(hose) : List.of(before, hose)));
         before = hose;
-        from = position.noun();
+        from = noun;
       } else if (!position.isCoupling()) {
         if (before != null) {
           own.add(new HoseJoint(where, List.of(before)));
         }
         before = null;
-        from = position.noun();
+        from = noun;
       }
     }
     if (before != null && endsAtTool) {
@@ -140,7 +142,7 @@ final class BillExtras {
   private BillLine restraint(List<HoseJoint> joints) {
     HoseJoint first = joints.get(0);
     String why = "holds the hose if a joint of it parts: "
-        + joints.stream().map(HoseJoint::where).distinct().collect(Collectors.joining(", "))
+        + ByLine.joined(a, joints.stream().map(HoseJoint::where).distinct().toList(), ", ")
         + (first.isLarge()
             ? "; its bore is more than 1/2 in (12.7 mm), and practice restrains such a hose"
             : "; as asked for");
@@ -184,7 +186,7 @@ final class BillExtras {
         BillLine.Kind.HOSE_FUSE,
         "hose fuse at the source",
         1,
-        ruling.rule().demand() + " Put it into the layout, so that its pressure loss is reckoned",
+        ruling.rule().demand() + " Put it into the line, so that its pressure loss is reckoned",
         ruling.rule().source());
   }
 
@@ -247,7 +249,7 @@ final class BillExtras {
         .anyMatch(job -> job.isImpactTool() && job.layout().hasCoupling() && !job.hasWhipHose());
     if (isAsked) {
       questions.add(
-          "Does the percussion tool hang on a whip hose? If it does not, put one into the layout, so that it"
+          "Does the percussion tool hang on a whip hose? If it does not, put one into the line, so that it"
               + " is chosen and priced with the rest.");
     }
   }

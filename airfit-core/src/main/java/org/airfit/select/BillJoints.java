@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.airfit.joint.End;
 import org.airfit.joint.Mating;
 import org.airfit.joint.Seal;
@@ -100,7 +99,12 @@ final class BillJoints {
         BillLine.Kind.ADAPTER,
         adapter.name(),
         count.getOrDefault(adapter, 0),
-        "joins " + String.join("; joins ", joints)
+        ByLine.joined(
+                a,
+                joints.stream()
+                    .map(joint -> ByLine.saying(a, "joins", joint))
+                    .toList(),
+                "; ")
             + "; the catalogue has none, and its pressure loss is not reckoned",
         StandardAdapter.SOURCE)));
     return lines;
@@ -189,7 +193,7 @@ final class BillJoints {
         Accessory.ThreadSealant.class, sealant -> sealant.largest().compareTo(size) >= 0);
   }
 
-  private static BillLine sealant(Optional<PartFacts> facts, List<Meeting> joined) {
+  private BillLine sealant(Optional<PartFacts> facts, List<Meeting> joined) {
     String why =
         "seals " + (joined.size() == 1 ? "the taper thread" : joined.size() + " taper threads")
             + ": " + where(joined)
@@ -262,8 +266,8 @@ final class BillJoints {
   }
 
   /** Where pairs meet, each joint once. */
-  private static String where(List<Meeting> meetings) {
-    return meetings.stream().map(Meeting::where).distinct().collect(Collectors.joining(", "));
+  private String where(List<Meeting> meetings) {
+    return ByLine.joined(a, meetings.stream().map(Meeting::where).distinct().toList(), ", ");
   }
 
   /** Lines of one article made one. */

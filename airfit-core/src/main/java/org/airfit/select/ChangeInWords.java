@@ -94,7 +94,8 @@ final class ChangeInWords {
     HOSE(Part.Hose.class::isInstance),
     ADAPTER(Part.Adapter.class::isInstance),
     REGULATOR(Part.Regulator.class::isInstance),
-    DEVICE(Part.Device.class::isInstance);
+    DEVICE(Part.Device.class::isInstance),
+    SPLITTER(Part.Splitter.class::isInstance);
 
     private final Predicate<Part> isOne;
 
@@ -136,9 +137,9 @@ final class ChangeInWords {
     return proposal.unpriced().isEmpty() ? proposal.price() : Optional.empty();
   }
 
-  private static Set<Rule> rules(Standing standing, RuleOutcome outcome) {
-    Set<Rule> rules = new LinkedHashSet<>();
-    for (Map.Entry<Rule, RuleOutcome> each : standing.told().entrySet()) {
+  private static Set<Standing.Point> rules(Standing standing, RuleOutcome outcome) {
+    Set<Standing.Point> rules = new LinkedHashSet<>();
+    for (Map.Entry<Standing.Point, RuleOutcome> each : standing.told().entrySet()) {
       if (each.getValue() == outcome) {
         rules.add(each.getKey());
       }
@@ -146,13 +147,24 @@ final class ChangeInWords {
     return rules;
   }
 
-  private static String titles(Set<Rule> rules) {
-    return rules.stream().map(Rule::title).collect(Collectors.joining(", "));
+  /** The titles of rules, each once with the lines that it is said of. */
+  private static String titles(Set<Standing.Point> rules) {
+    Map<String, List<String>> ways = new LinkedHashMap<>();
+    for (Standing.Point point : rules) {
+      List<String> of = ways.computeIfAbsent(point.rule().title(), any -> new ArrayList<>());
+      if (!point.way().isEmpty()) {
+        of.add(point.way());
+      }
+    }
+    return ways.entrySet().stream()
+        .map(each -> each.getKey()
+            + (each.getValue().isEmpty() ? "" : " (" + String.join("; ", each.getValue()) + ")"))
+        .collect(Collectors.joining(", "));
   }
 
   private static void rules(
       List<String> words, String what, Standing before, Standing after, RuleOutcome outcome) {
-    Set<Rule> rules = rules(after, outcome);
+    Set<Standing.Point> rules = rules(after, outcome);
     rules.removeAll(rules(before, outcome));
     if (!rules.isEmpty()) {
       words.add(what + titles(rules));
@@ -161,7 +173,7 @@ final class ChangeInWords {
 
   /** Broken before, and no longer. */
   private static void met(List<String> words, Standing before, Standing after) {
-    Set<Rule> rules = rules(before, RuleOutcome.UNMET);
+    Set<Standing.Point> rules = rules(before, RuleOutcome.UNMET);
     rules.removeAll(after.told().keySet());
     if (!rules.isEmpty()) {
       words.add("met then: " + titles(rules));
@@ -170,7 +182,7 @@ final class ChangeInWords {
 
   /** Met by a regulator only before, and by itself then. */
   private static void withoutRegulator(List<String> words, Standing before, Standing after) {
-    Set<Rule> rules = rules(before, RuleOutcome.MET_WHILE_REGULATED);
+    Set<Standing.Point> rules = rules(before, RuleOutcome.MET_WHILE_REGULATED);
     rules.removeAll(after.told().keySet());
     if (!rules.isEmpty()) {
       words.add("met even if the regulator fails: " + titles(rules));
@@ -179,14 +191,12 @@ final class ChangeInWords {
 
   /** Open before, and neither open nor broken then; or only the makers can tell what is left of it. */
   private static void settled(List<String> words, Standing before, Standing after) {
-    Set<Rule> rules = rules(before, RuleOutcome.OPEN);
+    Set<Standing.Point> rules = rules(before, RuleOutcome.OPEN);
     rules.removeAll(after.told().keySet());
     if (!rules.isEmpty()) {
       words.add("settled: " + titles(rules));
     }
-    if (before.asksForPlace()
-        && !after.asksForPlace()
-        && after.told().get(Rule.MATERIAL_SUITS) == RuleOutcome.OPEN) {
+    if (before.asksForPlace() && !after.asksForPlace() && after.isMaterialOpen()) {
       words.add("left to ask the makers: " + Rule.MATERIAL_SUITS.title());
     }
   }

@@ -134,7 +134,7 @@ final class Choice {
     this.unjoined = unjoined;
     this.shortBy = shortBy;
     this.missedAir = missedAir;
-    this.asked = asked & ~settledBy(open, missedAir);
+    this.asked = asked & ~settledBy(open, shortBy, missedAir);
     this.cost = cost;
     this.spare = spare;
     this.held = held;
@@ -279,15 +279,17 @@ final class Choice {
     return new Key(missed() + moreMissed, unjoined, Integer.bitCount(asked), cost + moreCost);
   }
 
-  /** The questions that no longer matter, as bits: their rules are broken anyway, or the air is missed. */
-  private static int settledBy(int broken, long missedAir) {
-    return PartQuestions.settledBy(broken) | (missedAir > 0L ? Rule.AIR_AT_TOOL.bit() : 0);
+  /** The questions that no longer matter, as bits: their rules are broken anyway, or miss what can be measured. */
+  private static int settledBy(int broken, long shortBy, long missedAir) {
+    return PartQuestions.settledBy(broken)
+        | (shortBy > 0L ? Rule.HOSE_REACHES.bit() : 0)
+        | (missedAir > 0L ? Rule.AIR_AT_TOOL.bit() : 0);
   }
 
   /** Whether it is at least as good in all that counts, now and whatever follows. */
   boolean isAsGoodAs(Choice other) {
     return (broken & ~other.broken) == 0
-        && (asked & ~(other.asked | settledBy(other.broken, other.missedAir))) == 0
+        && (asked & ~(other.asked | settledBy(other.broken, other.shortBy, other.missedAir))) == 0
         && unjoined <= other.unjoined
         && shortBy <= other.shortBy
         && missedAir <= other.missedAir

@@ -32,6 +32,9 @@ import org.jspecify.annotations.Nullable;
  * which a rule can turn: at most about a hundred times. A choice takes some milliseconds in a catalogue of tens of
  * parts.
  *
+ * <p>Of several tools, what a tool does and what its maker allows is asked of each, by the name of its line, and of a hose
+ * whose reach is a range how far it is, by its name. Each rule about a tool counts for each of them by itself.
+ *
  * <p>What is not asked here: what is there already and stays, the pipes, the atmosphere (the standard one unless the job
  * tells it), the air's temperature (20 °C unless told), the rules of the place, and by what the proposals are put in order.
  * Tell those to a {@link Requirement} and begin with that. This class is immutable, thread-safe and value-based.
@@ -92,14 +95,28 @@ public final class Interview {
    *
    * @param topic what was asked
    * @param answer what the customer says: the {@link PossibleAnswer#text}, or an amount with its unit, or a range of it
-   *     such as "90 to 110 psig", of which the worst end counts
+   *     such as "90 to 110 psig", of which the worst end counts; a reach stays a range
    * @return the talk with the answer
    * @throws IllegalArgumentException if {@code answer} cannot be read, or is at odds with what was told before
    */
   public Interview with(Topic topic, String answer) {
+    return with(Subject.ofJob(topic), answer);
+  }
+
+  /**
+   * Obtains this with an answer about one of several tools or hoses, or about the job, in place of one given before.
+   *
+   * @param subject what was asked
+   * @param answer what the customer says, as {@link #with(Topic, String)}
+   * @return the talk with the answer
+   * @throws IllegalArgumentException if {@code answer} cannot be read, or is at odds with what was told before, or the job
+   *     has no such tool or hose
+   */
+  public Interview with(Subject subject, String answer) {
     AnswerText.check(
-        Objects.requireNonNull(topic, "topic"), Objects.requireNonNull(answer, "answer"));
-    return new Interview(catalogue, told.with(topic, answer));
+        Objects.requireNonNull(subject, "subject").topic(),
+        Objects.requireNonNull(answer, "answer"));
+    return new Interview(catalogue, told.with(subject, answer));
   }
 
   /**
@@ -109,17 +126,37 @@ public final class Interview {
    * @return the talk, which does not ask it again
    */
   public Interview withUnknown(Topic topic) {
-    return new Interview(catalogue, told.withUnknown(Objects.requireNonNull(topic, "topic")));
+    return withUnknown(Subject.ofJob(topic));
   }
 
-  /** {@return the answers so far by topic, as they were given} */
+  /**
+   * Obtains this where the customer does not know the answer about one of several tools or hoses, or about the job.
+   *
+   * @param subject what was asked
+   * @return the talk, which does not ask it again
+   */
+  public Interview withUnknown(Subject subject) {
+    return new Interview(catalogue, told.withUnknown(Objects.requireNonNull(subject, "subject")));
+  }
+
+  /** {@return the answers about the job so far by topic, as they were given} */
   public Map<Topic, String> answers() {
     return told.answers();
   }
 
-  /** {@return what the customer was asked and does not know, in the order of {@link Topic}} */
+  /** {@return all answers so far, those about one of several tools or hoses too} */
+  public Map<Subject, String> answersBySubject() {
+    return told.answersBySubject();
+  }
+
+  /** {@return what of the job the customer was asked and does not know, in the order of {@link Topic}} */
   public Set<Topic> notKnown() {
     return told.notKnown();
+  }
+
+  /** {@return all that the customer was asked and does not know, of one of several tools or hoses too} */
+  public Set<Subject> subjectsNotKnown() {
+    return told.subjectsNotKnown();
   }
 
   /** {@return what is missing of that without which nothing can be chosen, in the order of {@link Topic}} */
@@ -184,23 +221,55 @@ public final class Interview {
     Requirement job = told.job().get();
     Standing now = Standing.of(job, catalogue);
     List<Weighed> weighed = new ArrayList<>();
-    for (Topic topic : Topic.values()) {
-      if (!told.isAsked(topic) && isUntold(topic, job)) {
-        Weighed each = weighed(topic, now, tried(topic, job, units));
-        if (each != null) {
-          weighed.add(each);
-        }
+    for (Asked asked : open(job)) {
+      Weighed each = weighed(asked.subject(), now, tried(asked, job, units));
+      if (each != null) {
+        weighed.add(each);
       }
     }
     return weighed.stream().sorted(ORDER).map(Weighed::question).toList();
   }
 
+  /** What could be asked: a subject, with the job of the tool it is asked of. */
+  private record Asked(Subject subject, Requirement of) {}
+
+  /** What was not asked, and the job does not tell. */
+  private List<Asked> open(Requirement job) {
+    List<Asked> open = new ArrayList<>();
+    for (Topic topic : Topic.values()) {
+      if (topic == Topic.REACH) {
+        hosesInDoubt(job).forEach(hose -> open.add(new Asked(Subject.of(topic, hose.name()), job)));
+      } else if (job.isOfSeveralTools() && OF_THE_TOOL.contains(topic)) {
+        for (Requirement way : job.toEachTool()) {
+          if (isUntold(topic, way)) {
+            open.add(new Asked(Subject.of(topic, way.way().orElseThrow()), way));
+          }
+        }
+      } else if (isUntold(topic, job)) {
+        open.add(new Asked(Subject.ofJob(topic), job));
+      }
+    }
+    open.removeIf(each -> told.isAsked(each.subject()));
+    return open;
+  }
+
+  /** The hoses of which it is not known exactly how far they must reach; what the customer answered is all that is known. */
+  private List<Slot.Hose> hosesInDoubt(Requirement job) {
+    return told.isAsked(Subject.ofJob(Topic.REACH))
+        ? List.of()
+        : job.layout().allSlots().stream()
+            .filter(Slot.Hose.class::isInstance)
+            .map(Slot.Hose.class::cast)
+            .filter(hose -> !hose.reachRange().isExact())
+            .toList();
+  }
+
   /** What must be told first, the medium before all. */
   private List<Question> necessary(UnitSystem units) {
     List<Question> questions = new ArrayList<>();
-    if (!told.isAsked(Topic.MEDIUM)) {
+    if (!told.isAsked(Subject.ofJob(Topic.MEDIUM))) {
       questions.add(new Question(
-          Topic.MEDIUM,
+          Subject.ofJob(Topic.MEDIUM),
           AnswerText.media().stream()
               .map(medium -> new PossibleAnswer(
                   medium,
@@ -209,8 +278,8 @@ public final class Interview {
               .toList()));
     }
     for (Topic topic : told.missing()) {
-      if (!told.isAsked(topic)) {
-        questions.add(new Question(topic, reaches(topic, units)));
+      if (!told.isAsked(Subject.ofJob(topic))) {
+        questions.add(new Question(Subject.ofJob(topic), reaches(topic, units)));
       }
     }
     return List.copyOf(questions);
@@ -221,9 +290,11 @@ public final class Interview {
     if (topic != Topic.REACH || told.missing().size() > 1) {
       return List.of();
     }
+    Subject subject = Subject.ofJob(topic);
     Requirement some =
-        told.with(topic, Turns.text(topic, 1.0)).job().orElseThrow(IllegalStateException::new);
-    return spans(topic, some, units, Interview::isToldAlike).stream()
+        told.with(subject, Turns.text(topic, 1.0)).job().orElseThrow(IllegalStateException::new);
+    return spans(subject, Turns.spans(topic, some, catalogue), units, Interview::isToldAlike)
+        .stream()
         .map(each ->
             new PossibleAnswer(each.text(), each.inWords(), ChangeInWords.of(each.standing())))
         .toList();
@@ -237,9 +308,6 @@ public final class Interview {
   /** Whether a job does not tell this yet, and could. */
   private static boolean isUntold(Topic topic, Requirement job) {
     boolean isRegulated = job.pressures().whileRegulated().isPresent();
-    if (job.isOfSeveralTools() && OF_THE_TOOL.contains(topic)) {
-      return false; // each line tells its own
-    }
     return switch (topic) {
       case MEDIUM -> true;
       case AIR_NEEDED, PRESSURE_NEEDED, TOOL_INLET, SUPPLY, OUTLET, REACH -> false;
@@ -268,28 +336,40 @@ public final class Interview {
     };
   }
 
-  private List<Tried> tried(Topic topic, Requirement job, UnitSystem units) {
+  private List<Tried> tried(Asked asked, Requirement job, UnitSystem units) {
+    Subject subject = asked.subject();
+    Topic topic = subject.topic();
     if (topic.isAmount()) {
-      return spans(topic, job, units, Standing::isAs);
+      List<Span> spans = topic == Topic.REACH
+          ? Turns.spans(hose(subject, job), job, catalogue)
+          : Turns.spans(topic, asked.of(), catalogue);
+      return spans(subject, spans, units, Standing::isAs);
     }
     List<String> words =
         topic == Topic.MEDIUM ? AnswerText.media() : AnswerText.words(topic, job, catalogue);
-    return words.stream().map(text -> new Tried(text, text, with(text, topic))).toList();
+    return words.stream()
+        .map(text -> new Tried(text, text, with(text, subject)))
+        .toList();
   }
 
-  private Standing with(String text, Topic topic) {
-    Requirement job = told.with(topic, text).job().orElseThrow(IllegalStateException::new);
+  private static Slot.Hose hose(Subject subject, Requirement job) {
+    return (Slot.Hose) job.layout().slot(subject.of().orElseThrow()).orElseThrow();
+  }
+
+  private Standing with(String text, Subject subject) {
+    Requirement job = told.with(subject, text).job().orElseThrow(IllegalStateException::new);
     return Standing.of(job, catalogue);
   }
 
   /** The spans of an amount, those joined that a customer would not tell apart. */
   private List<Tried> spans(
-      Topic topic, Requirement job, UnitSystem units, BiPredicate<Standing, Standing> alike) {
+      Subject subject, List<Span> spans, UnitSystem units, BiPredicate<Standing, Standing> alike) {
+    Topic topic = subject.topic();
     List<Tried> tried = new ArrayList<>();
     @Nullable Span open = null;
     @Nullable Standing standing = null;
-    for (Span span : Turns.spans(topic, job, catalogue)) {
-      Standing next = with(Turns.text(topic, span.inside()), topic);
+    for (Span span : spans) {
+      Standing next = with(Turns.text(topic, span.inside()), subject);
       if (open != null && standing != null && alike.test(standing, next)) {
         open = open.joined(span);
       } else {
@@ -314,7 +394,7 @@ public final class Interview {
   }
 
   /** The question with its weight; null where no answer changes anything. */
-  private static @Nullable Weighed weighed(Topic topic, Standing now, List<Tried> tried) {
+  private static @Nullable Weighed weighed(Subject subject, Standing now, List<Tried> tried) {
     if (tried.stream().allMatch(each -> now.isAs(each.standing()))) {
       return null;
     }
@@ -330,7 +410,7 @@ public final class Interview {
           new PossibleAnswer(each.text(), each.inWords(), ChangeInWords.of(now, each.standing())));
     }
     return new Weighed(
-        new Question(topic, answers), mayForbid, settled / tried.size(), moved / tried.size());
+        new Question(subject, answers), mayForbid, settled / tried.size(), moved / tried.size());
   }
 
   @Override

@@ -87,6 +87,7 @@ public final class JobFindings {
     List<Caution> cautions = new ArrayList<>(ofWays);
     Caution deference = cautions.remove(cautions.size() - 1);
     ifRegulatorFails(findings(units)).ifPresent(cautions::add);
+    Freezing.of(job, units).ifPresent(cautions::add);
     cautions.add(deference);
     return List.copyOf(cautions);
   }

@@ -183,11 +183,11 @@ public final class Layout {
     return List.copyOf(ways);
   }
 
-  /** What all take but one tool of a line. */
+  /** What all lines draw but one of a kind. */
   private Range<FreeAirFlow> others(Slot.Splitter splitter, int line) {
     Stream<Range<FreeAirFlow>> tools = IntStream.range(0, lines.size())
         .boxed()
-        .flatMap(i -> lines.get(i).demands(lines.get(i).count() - (i == line ? 1 : 0)));
+        .flatMap(i -> lines.get(i).drawn(lines.get(i).count() - (i == line ? 1 : 0)));
     return Flows.sum(Stream.concat(splitter.others().stream(), tools));
   }
 
@@ -207,6 +207,38 @@ public final class Layout {
   public Optional<Slot> slot(String name) {
     Objects.requireNonNull(name, "name");
     return allSlots().stream().filter(slot -> slot.name().equals(name)).findFirst();
+  }
+
+  /**
+   * Obtains this with another slot in place of one, in a line too.
+   *
+   * @param name what the one is called
+   * @param slot the other
+   * @return the changed layout
+   * @throws IllegalArgumentException if there is no slot of that name, or the layout could not be made with the other
+   */
+  public Layout replacing(String name, Slot slot) {
+    Objects.requireNonNull(slot, "slot");
+    if (slot(name).isEmpty()) {
+      throw new IllegalArgumentException(
+          "name must be that of a slot of the layout (" + this + "), was \"" + name + "\"");
+    }
+    return of(
+        replacing(slots, name, slot),
+        lines.stream()
+            .map(line -> line.with(replacing(line.slots(), name, slot)))
+            .toList());
+  }
+
+  /** This with another line in place of one, counted from 0. */
+  Layout with(int line, ToolLine other) {
+    List<ToolLine> changed = new ArrayList<>(lines);
+    changed.set(line, other);
+    return of(slots, changed);
+  }
+
+  private static List<Slot> replacing(List<Slot> slots, String name, Slot other) {
+    return slots.stream().map(slot -> slot.name().equals(name) ? other : slot).toList();
   }
 
   /** {@return the socket of the first coupling, if it is there and stays} */

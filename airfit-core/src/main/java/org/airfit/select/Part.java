@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.airfit.flow.CapacityRange;
 import org.airfit.flow.FlowCapacity;
+import org.airfit.internal.Ids;
 import org.airfit.joint.End;
 import org.airfit.joint.TwoEnded;
 import org.airfit.line.Conduit;
@@ -48,7 +49,7 @@ public sealed interface Part {
      * @param profiles the ids of the profiles it takes; several for a universal socket
      * @param end how it is joined to the line
      * @param capacityRange what it lets through with a plug in it, as well as that is known
-     * @throws IllegalArgumentException if it takes no profile
+     * @throws IllegalArgumentException if it takes no profile, or one whose id is blank or holds a comma
      */
     public Socket {
       Objects.requireNonNull(facts, "facts");
@@ -59,6 +60,7 @@ public sealed interface Part {
         throw new IllegalArgumentException(
             "profiles of socket " + facts.id() + " must be at least one, were none");
       }
+      profiles.forEach(profile -> Ids.require("profile of socket " + facts.id(), profile));
     }
 
     /**
@@ -68,7 +70,7 @@ public sealed interface Part {
      * @param profiles the ids of the profiles it takes; several for a universal socket
      * @param end how it is joined to the line
      * @param capacity what it lets through with a plug in it
-     * @throws IllegalArgumentException if it takes no profile
+     * @throws IllegalArgumentException if it takes no profile, or one whose id is blank or holds a comma
      */
     public Socket(PartFacts facts, Set<String> profiles, End end, FlowCapacity capacity) {
       this(facts, profiles, end, CapacityRange.exactly(capacity));
@@ -94,16 +96,13 @@ public sealed interface Part {
      * @param facts what it tells of itself
      * @param profile the id of its profile
      * @param end how it is joined to hose or tool
-     * @throws IllegalArgumentException if {@code profile} is blank
+     * @throws IllegalArgumentException if {@code profile} is blank or holds a comma
      */
     public Plug {
       Objects.requireNonNull(facts, "facts");
       Objects.requireNonNull(profile, "profile");
       Objects.requireNonNull(end, "end");
-      if (profile.isBlank()) {
-        throw new IllegalArgumentException(
-            "profile of plug " + facts.id() + " must not be blank, was \"" + profile + "\"");
-      }
+      Ids.require("profile of plug " + facts.id(), profile);
     }
   }
 

@@ -136,11 +136,22 @@ final class PartChecks {
     return Forbidden.ofPart(job, part).stream().anyMatch(Forbidden::isOpen);
   }
 
+  /** Shorter than the least that it can have to be. */
   static boolean isTooShort(Requirement job, Position position, Part part) {
     return part instanceof Part.Hose hose
         && position
             .reach()
-            .filter(reach -> hose.shortest().compareTo(reach) < 0)
+            .filter(reach -> hose.shortest().compareTo(reach.least()) < 0)
+            .isPresent();
+  }
+
+  /** Long enough for the least that it can have to be, and not for the most. */
+  static boolean mayBeTooShort(Requirement job, Position position, Part part) {
+    return part instanceof Part.Hose hose
+        && !isTooShort(job, position, part)
+        && position
+            .reach()
+            .filter(reach -> hose.shortest().compareTo(reach.most()) < 0)
             .isPresent();
   }
 

@@ -26,6 +26,7 @@ final class PartQuestions {
     Map<Rule, PartChecks.OfPart> asked = new LinkedHashMap<>();
     asked.put(Rule.PARTS_RATED, PartChecks::isUnmarkedAndThere);
     asked.put(Rule.SAFETY_RULES_ALLOW, PartChecks::mayBeForbidden);
+    asked.put(Rule.HOSE_REACHES, PartChecks::mayBeTooShort);
     asked.put(Rule.TEMPERATURE_SUITS, PartChecks::isOfUnknownTemperature);
     asked.put(Rule.MATERIAL_SUITS, PartChecks::isOfDoubtfulMaterial);
     asked.put(Rule.STATIC_CARRIED_OFF, PartChecks::mayKeepCharge);

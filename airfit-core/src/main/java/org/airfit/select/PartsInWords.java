@@ -15,6 +15,7 @@ final class PartsInWords {
   private final Assembly a;
   private final UnitSystem units;
   private final List<Optional<ElementLoss>> losses;
+  private final List<String> nouns;
   private final Map<Part, List<String>> reasons = new LinkedHashMap<>();
   private final Map<Part, Integer> counts = new HashMap<>();
   private int counted;
@@ -23,6 +24,7 @@ final class PartsInWords {
     this.a = a;
     this.units = units;
     this.losses = a.losses();
+    this.nouns = Nouns.of(a.placed());
   }
 
   static List<BillLine> of(Assembly a, UnitSystem units) {
@@ -33,7 +35,7 @@ final class PartsInWords {
     int placed = 0;
     for (Assembly.Between each : a.between()) {
       for (Part.Adapter adapter : each.joint().adapters()) {
-        add(adapter, "joins " + each.joint().where(), "", each.count());
+        add(adapter, ByLine.saying(a, "joins", each.joint().where()), "", each.count());
       }
       boolean isAtTool = each.behind() == null;
       while (!isAtTool
@@ -54,7 +56,7 @@ final class PartsInWords {
         part.facts().name(),
         Optional.of(part.facts()),
         counts.getOrDefault(part, 0),
-        String.join("; ", why),
+        ByLine.joined(a, why, "; "),
         Optional.empty())));
     return lines;
   }
@@ -67,7 +69,7 @@ final class PartsInWords {
   private void add(Part part, String why, String lostBy, int count) {
     String loss = losses
         .get(counted++)
-        .map(lost -> ", pressure loss " + units.say(lost.drop()) + lostBy)
+        .map(lost -> ", pressure loss " + units.say(lost.lost()) + lostBy)
         .orElse("");
     reasons.computeIfAbsent(part, any -> new ArrayList<>()).add(why + loss);
     counts.merge(part, count, Integer::sum);
@@ -76,7 +78,7 @@ final class PartsInWords {
   /** Why the part at a place of the layout is there. */
   private String why(int index) {
     Placed each = a.placed().get(index);
-    String line = line(each.position());
+    String line = a.line(each.position());
     if (each.part() instanceof Part.Socket socket) {
       return line
           + before(index)
@@ -91,10 +93,13 @@ final class PartsInWords {
       return line + units.say(hose.shortest()) + " of " + each.position().noun() + " with "
           + bore(hose) + " of bore";
     }
+    if (each.position().slot() instanceof Slot.Regulated regulated) {
+      return line + nouns.get(index) + " in the line, set to " + units.say(regulated.set());
+    }
     return line
         + (each.part() instanceof Part.Splitter
             ? "leads to the lines"
-            : each.position().noun() + " in the line");
+            : nouns.get(index) + " in the line");
   }
 
   /** The bore of a hose, or between which sizes it is. */
@@ -104,20 +109,15 @@ final class PartsInWords {
     return least.equals(most) ? least : least + " to " + most;
   }
 
-  /** The line that something belongs to, of several. */
-  private String line(Position position) {
-    return position.line() == Position.SHARED
-        ? ""
-        : a.ways().get(position.line()).requirement().way().orElse("") + ": ";
-  }
-
   private String before(int index) {
     if (index == 0) {
       return "at the outlet: ";
     }
     Position here = a.placed().get(index).position();
     Position there = a.placed().get(index - 1).position();
-    return here.line() == there.line() ? "on the " + there.noun() + ": " : "on the splitter: ";
+    return here.line() == there.line()
+        ? "on the " + nouns.get(index - 1) + ": "
+        : "on the splitter: ";
   }
 
   private String behind(int index) {
@@ -128,7 +128,7 @@ final class PartsInWords {
         && (a.ways().isEmpty() || a.placed().get(index).position().line() != Position.SHARED);
     return isAtTool
         ? "at the tool"
-        : "on the " + a.placed().get(index + 1).position().noun();
+        : "on the " + nouns.get(index + 1);
   }
 
   private static boolean mates(Part.Socket socket, Part.Plug plug) {

@@ -165,9 +165,9 @@ record Position(
         : name() + " coupling";
   }
 
-  /** How long a hose must be here. */
-  Optional<Length> reach() {
-    return slot instanceof Slot.Hose hose ? Optional.of(hose.reach()) : Optional.empty();
+  /** How long a hose must be here, as well as it is known. */
+  Optional<Range<Length>> reach() {
+    return slot instanceof Slot.Hose hose ? Optional.of(hose.reachRange()) : Optional.empty();
   }
 
   /** At which outlet of a splitter the way goes on, of several lines the first. */

@@ -88,6 +88,16 @@ public final class Proposal implements Worked {
             + " of the layout (" + requirement().layout() + "), was \"" + slot + "\""));
   }
 
+  /**
+   * Finds what stands in a slot among the elements of the {@link #run}.
+   *
+   * @param slot what the slot is called in the {@link Layout}, such as "hose"
+   * @return what its part is called in the run, of a coupling the socket; empty where the run does not pass that slot
+   */
+  public Optional<String> element(String slot) {
+    return assembly.element(Objects.requireNonNull(slot, "slot"));
+  }
+
   /** {@return the joints from the outlet to the tool, with their adapters} */
   public List<Joint> joints() {
     return assembly.joints();
@@ -148,6 +158,11 @@ public final class Proposal implements Worked {
    */
   public List<Finding> findings(UnitSystem units) {
     return findings(assembly, Objects.requireNonNull(units, "units"));
+  }
+
+  /** What one rule says. */
+  Finding of(Rule rule) {
+    return findings.get(rule.ordinal());
   }
 
   /** {@return the findings that are not met} */
@@ -258,6 +273,7 @@ public final class Proposal implements Worked {
     List<Caution> cautions = new ArrayList<>(ofWays);
     Caution deference = ofRules.get(ofRules.size() - 1);
     JobFindings.ifRegulatorFails(findings(units)).ifPresent(cautions::add);
+    Freezing.of(requirement(), units).ifPresent(cautions::add);
     Set<Caution> ofRuns = new LinkedHashSet<>();
     assembly.toEachTool().forEach(way -> ofRuns.addAll(way.result().cautions(units)));
     cautions.addAll(ofRuns);

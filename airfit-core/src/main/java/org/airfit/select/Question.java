@@ -11,33 +11,38 @@ import org.airfit.source.Source;
  */
 public final class Question {
 
-  private final Topic topic;
+  private final Subject subject;
   private final List<PossibleAnswer> answers;
 
-  Question(Topic topic, List<PossibleAnswer> answers) {
-    this.topic = topic;
+  Question(Subject subject, List<PossibleAnswer> answers) {
+    this.subject = subject;
     this.answers = List.copyOf(answers);
   }
 
   /** {@return what it is about} */
   public Topic topic() {
-    return topic;
+    return subject.topic();
   }
 
-  /** {@return the question in words that a customer understands} */
+  /** {@return what it is about, and of which of several tools or hoses} */
+  public Subject subject() {
+    return subject;
+  }
+
+  /** {@return the question in words that a customer understands, behind the name of one of several lines or hoses} */
   public String inWords() {
-    return topic.question();
+    return subject.question();
   }
 
   /** {@return why it matters, with what that rests on} */
   public String why() {
-    return Character.toUpperCase(topic.why().charAt(0)) + topic.why().substring(1) + " ["
-        + topic.source() + "].";
+    String why = topic().why();
+    return Character.toUpperCase(why.charAt(0)) + why.substring(1) + " [" + source() + "].";
   }
 
   /** {@return what that rests on} */
   public Source source() {
-    return topic.source();
+    return topic().source();
   }
 
   /**
@@ -50,12 +55,14 @@ public final class Question {
 
   @Override
   public boolean equals(Object other) {
-    return other instanceof Question that && topic == that.topic && answers.equals(that.answers);
+    return other instanceof Question that
+        && subject.equals(that.subject)
+        && answers.equals(that.answers);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(topic, answers);
+    return Objects.hash(subject, answers);
   }
 
   /** {@return the question} */

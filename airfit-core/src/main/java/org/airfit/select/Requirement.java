@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.airfit.air.AirState;
+import org.airfit.internal.Ids;
 import org.airfit.internal.NamedValues;
 import org.airfit.internal.NamedValues.Name;
 import org.airfit.joint.End;
@@ -43,7 +44,7 @@ public final class Requirement {
   private static final Name<Boolean> REGULATED = Name.flag("regulated");
   private static final Name<GaugePressure> WHEN_FAILED = Name.of("when the regulator fails");
   private static final Name<End> OUTLET = Name.of("outlet");
-  private static final Name<Length> REACH = Name.of("reach");
+  private static final Name<Range<Length>> REACH = Name.of("reach");
   private static final Name<Layout> LAYOUT = Name.of("layout");
   private static final Name<String> PROFILE = Name.of("profile");
   private static final Name<Part.Socket> OUTLET_SOCKET = Name.of("outlet socket");
@@ -137,14 +138,10 @@ public final class Requirement {
     int number = 1;
     for (int i = 0; i < layouts.size(); i++) {
       ToolLine line = layout.lines().get(i);
-      int last = number + line.count() - 1;
-      String numbers = last == number
-          ? "line " + number
-          : "lines " + number + (last == number + 1 ? " and " : " to ") + last;
-      String way = numbers + ", " + line.tool();
+      String way = ToolLine.named(number, line.count(), line.tool());
       ways.add(
           new Requirement(told.with(line.told()).with(LAYOUT, layouts.get(i)).with(WAY, way)));
-      number = last + 1;
+      number += line.count();
     }
     return List.copyOf(ways);
   }
@@ -265,12 +262,24 @@ public final class Requirement {
     return told.find(WAY);
   }
 
+  /** Whether its layout was told as one, not only its reach. */
+  boolean isLayoutTold() {
+    return told.get(LAYOUT) != null;
+  }
+
+  /** The air that all tools take, with that of others behind the splitters of their lines. */
+  Range<FreeAirFlow> airOfLines() {
+    return layout.lines().isEmpty()
+        ? demandRange()
+        : Flows.sum(layout.lines().stream().flatMap(line -> line.drawn(line.count())));
+  }
+
   /** The air at the outlet while all work: that of the tools, and of others on the way. */
   Range<FreeAirFlow> airAtOutlet() {
     Stream<Range<FreeAirFlow>> others = layout.slots().stream()
         .flatMap(slot ->
             slot instanceof Slot.Splitter splitter ? splitter.others().stream() : Stream.empty());
-    return Flows.sum(Stream.concat(Stream.of(demandRange()), others));
+    return Flows.sum(Stream.concat(Stream.of(airOfLines()), others));
   }
 
   /**
@@ -719,6 +728,16 @@ public final class Requirement {
      * @return this builder
      */
     public Builder reach(Length least) {
+      return reach(Range.exactly(Objects.requireNonNull(least, "least")));
+    }
+
+    /**
+     * Tells how much hose is needed where that is not known exactly, as {@link #reach(Length)}.
+     *
+     * @param least between which lengths the least lies
+     * @return this builder
+     */
+    public Builder reach(Range<Length> least) {
       told = told.with(REACH, Objects.requireNonNull(least, "least"));
       return this;
     }
@@ -739,9 +758,10 @@ public final class Requirement {
      *
      * @param id its id
      * @return this builder
+     * @throws IllegalArgumentException if {@code id} is blank or holds a comma
      */
     public Builder profile(String id) {
-      told = told.with(PROFILE, Objects.requireNonNull(id, "id"));
+      told = told.with(PROFILE, Ids.require("profile", Objects.requireNonNull(id, "id")));
       return this;
     }
 

@@ -90,7 +90,8 @@ final class RuleSentences {
   }
 
   static RuleAnswer ends(Assembly a, UnitSystem units) {
-    String joints = a.joints().stream().map(Joint::inWords).collect(Collectors.joining("; ")) + ".";
+    String joints =
+        ByLine.joined(a, a.joints().stream().map(Joint::inWords).toList(), "; ") + ".";
     if (!a.joints().stream().allMatch(Joint::isSound)) {
       return RuleAnswer.unmet(joints);
     }
@@ -212,9 +213,11 @@ final class RuleSentences {
             delivered -> RuleAnswer.unmet("The tool has only "
                 + units.say(delivered.atToolGauge(), job.leastRange().least())
                 + (a.isExact() ? "" : " at best") + ", it needs " + wanted + ". "
-                + heldBack(job, delivered, units)),
+                + heldBack(job, delivered, units)
+                + GivenHoses.inWords(a, units)),
             starved -> RuleAnswer.unmet("The tool starves: " + starved.element()
-                + " does not let the air through, it needs " + wanted + "."));
+                + " does not let the air through, it needs " + wanted + "."
+                + GivenHoses.inWords(a, units)));
   }
 
   /** What holds the air back: a setting that is too low, or what narrows most. */
@@ -278,11 +281,31 @@ final class RuleSentences {
     if (a.hoses().isEmpty()) {
       return RuleAnswer.doesNotApply("There is no hose in this run.");
     }
-    String compared =
-        a.hoses().stream().map(hose -> reach(hose, units)).collect(Collectors.joining("; "));
-    return PartChecks.breaking(a, PartChecks::isTooShort).isEmpty()
+    String compared = ByLine.sentence(
+        a,
+        a.hoses().stream()
+            .map(hose -> a.line(hose.position()) + reach(hose, units))
+            .toList());
+    if (!PartChecks.breaking(a, PartChecks::isTooShort).isEmpty()) {
+      return RuleAnswer.unmet(compared + ": too short.");
+    }
+    List<Placed> doubtful = a.hoses().stream()
+        .filter(hose -> PartChecks.mayBeTooShort(a.requirement(), hose.position(), hose.part()))
+        .toList();
+    return doubtful.isEmpty()
         ? RuleAnswer.met(compared + ".")
-        : RuleAnswer.unmet(compared + ": too short.");
+        : RuleAnswer.open(compared + ". It turns at "
+            + doubtful.stream()
+                .map(hose -> turn(hose, a, units))
+                .distinct()
+                .collect(Collectors.joining(" and "))
+            + ": up to there it reaches. Measure how far it is.");
+  }
+
+  /** The length of a hose up to which it reaches; of several hoses with its name. */
+  private static String turn(Placed placed, Assembly a, UnitSystem units) {
+    return units.say(((Part.Hose) placed.part()).shortest())
+        + (a.hoses().size() == 1 ? "" : " (" + placed.position().name() + ")");
   }
 
   private static String reach(Placed placed, UnitSystem units) {
@@ -291,7 +314,10 @@ final class RuleSentences {
         + placed
             .position()
             .reach()
-            .map(reach -> ", " + units.say(reach) + " needed")
+            .map(reach -> ", "
+                + (reach.isExact() ? "" : units.say(reach.least()) + " to ")
+                + units.say(reach.most())
+                + " needed")
             .orElse("");
   }
 

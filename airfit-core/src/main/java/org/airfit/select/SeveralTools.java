@@ -38,6 +38,11 @@ final class SeveralTools {
 
   private SeveralTools() {}
 
+  /** Whether a rule is said of one tool, whatever is said of the others. */
+  static boolean isOfATool(Rule rule) {
+    return OF_EACH_WAY.contains(rule) && rule != Rule.AIR_KEPT_APART;
+  }
+
   /** What a rule answers, of several tools with the lines of which it is said. */
   static RuleAnswer judge(Rule rule, Assembly a, UnitSystem units) {
     return a.ways().isEmpty() || !OF_EACH_WAY.contains(rule)

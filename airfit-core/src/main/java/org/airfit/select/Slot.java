@@ -7,6 +7,7 @@ import org.airfit.line.ConduitRange;
 import org.airfit.plant.SupplyRange;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.PressureUnit;
@@ -113,14 +114,44 @@ public sealed interface Slot {
    * A hose.
    *
    * @param name what it is called, such as "hose"
-   * @param reach how long it must be at least
+   * @param reachRange between which lengths the one lies that it must have at least
    * @param isWhip whether it is a short whip hose, that keeps what follows it from the shaking of a tool
+   * @param bore the bore that its name must say; empty if any will do
    * @param hose the hose that is there; empty if one is to be chosen
    */
-  record Hose(String name, Length reach, boolean isWhip, Optional<Part.Hose> hose) implements Slot {
+  record Hose(
+      String name,
+      Range<Length> reachRange,
+      boolean isWhip,
+      Optional<HoseBore> bore,
+      Optional<Part.Hose> hose)
+      implements Slot {
 
     /**
      * Checks the components.
+     *
+     * @param name what it is called, such as "hose"
+     * @param reachRange between which lengths the one lies that it must have at least
+     * @param isWhip whether it is a short whip hose
+     * @param bore the bore that its name must say; empty if any will do
+     * @param hose the hose that is there; empty if one is to be chosen
+     * @throws IllegalArgumentException if {@code name} is blank, or {@code bore} is told of a hose that is there
+     */
+    public Hose {
+      requireName(name);
+      Objects.requireNonNull(reachRange, "reachRange");
+      Objects.requireNonNull(bore, "bore");
+      Objects.requireNonNull(hose, "hose");
+      if (bore.isPresent() && hose.isPresent()) {
+        throw new IllegalArgumentException("bore of " + name
+            + " must not be told beside the hose that is there, was "
+            + bore.get().label()
+            + "; leave out one of the two");
+      }
+    }
+
+    /**
+     * Obtains a hose of any bore whose reach is known.
      *
      * @param name what it is called, such as "hose"
      * @param reach how long it must be at least
@@ -128,28 +159,70 @@ public sealed interface Slot {
      * @param hose the hose that is there; empty if one is to be chosen
      * @throws IllegalArgumentException if {@code name} is blank
      */
-    public Hose {
-      requireName(name);
-      Objects.requireNonNull(reach, "reach");
-      Objects.requireNonNull(hose, "hose");
+    public Hose(String name, Length reach, boolean isWhip, Optional<Part.Hose> hose) {
+      this(
+          name,
+          Range.exactly(Objects.requireNonNull(reach, "reach")),
+          isWhip,
+          Optional.empty(),
+          hose);
+    }
+
+    /** {@return how long it must be at least, the most of it where that is not known exactly} */
+    public Length reach() {
+      return reachRange.most();
     }
 
     /** {@return the slot in words, such as "hose: hose of at least 10 m"} */
     @Override
     public String toString() {
-      return name + ": " + (isWhip ? "whip hose" : "hose") + " of at least "
-          + reach.format(LengthUnit.METRE)
+      return name + ": " + (isWhip ? "whip hose" : "hose")
+          + bore.map(said -> " of " + said.label() + " bore and").orElse("") + " of at least "
+          + (reachRange.isExact() ? "" : reachRange.least().format(LengthUnit.METRE) + " to ")
+          + reach().format(LengthUnit.METRE)
           + hose.map(there -> ", it is " + there.name()).orElse("");
     }
 
     /**
-     * Obtains this with the hose that is there and stays.
+     * Obtains this with the hose that is there and stays, whatever its bore.
      *
      * @param there the hose
      * @return this with the hose
      */
     public Hose with(Part.Hose there) {
-      return new Hose(name, reach, isWhip, Optional.of(Objects.requireNonNull(there, "there")));
+      return new Hose(
+          name,
+          reachRange,
+          isWhip,
+          Optional.empty(),
+          Optional.of(Objects.requireNonNull(there, "there")));
+    }
+
+    /**
+     * Obtains this with another length.
+     *
+     * @param range between which lengths the one lies that it must have at least
+     * @return this with the length
+     */
+    public Hose reaching(Range<Length> range) {
+      return new Hose(name, range, isWhip, bore, hose);
+    }
+
+    /**
+     * Obtains this for hoses of one bore.
+     *
+     * @param said the bore that its name must say
+     * @return this with the bore
+     * @throws IllegalArgumentException if the hose is there
+     */
+    public Hose ofBore(HoseBore said) {
+      return new Hose(
+          name, reachRange, isWhip, Optional.of(Objects.requireNonNull(said, "said")), hose);
+    }
+
+    /** Whether a hose may stand here by its bore. */
+    boolean takes(Part.Hose chosen) {
+      return bore.isEmpty() || bore.get().nominal().equals(chosen.bore().nominal());
     }
   }
 
@@ -416,6 +489,23 @@ public sealed interface Slot {
    */
   static Hose hose(String name, Length reach) {
     return new Hose(name, reach, false, Optional.empty());
+  }
+
+  /**
+   * Obtains a hose to be chosen, of which it is not known exactly how long it must be.
+   *
+   * @param name what it is called, such as "hose"
+   * @param reach between which lengths the one lies that it must have at least
+   * @return the slot
+   * @throws IllegalArgumentException if {@code name} is blank
+   */
+  static Hose hose(String name, Range<Length> reach) {
+    return new Hose(
+        name,
+        Objects.requireNonNull(reach, "reach"),
+        /* isWhip= */ false,
+        Optional.empty(),
+        Optional.empty());
   }
 
   /**

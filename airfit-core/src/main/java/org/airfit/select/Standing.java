@@ -1,7 +1,7 @@
 package org.airfit.select;
 
-import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -16,7 +16,7 @@ import org.airfit.safety.Caution;
  * @param shown the best proposal, or of none that fits the nearest miss; empty where there is neither
  * @param isFitting whether it breaks no rule
  * @param parts the ids of its parts in the order the air goes
- * @param told the rules that are broken, open, or met by a regulator only
+ * @param told the rules that are broken, open, or met by a regulator only; of several tools those about a tool for each
  * @param asksForPlace whether it is open where it will be used, whatever else of the material is
  * @param warnings the titles of its warnings
  * @param missing why there is no proposal at all
@@ -25,10 +25,18 @@ record Standing(
     Optional<Proposal> shown,
     boolean isFitting,
     List<String> parts,
-    Map<Rule, RuleOutcome> told,
+    Map<Point, RuleOutcome> told,
     boolean asksForPlace,
     Set<String> warnings,
     List<String> missing) {
+
+  /**
+   * A rule, and of which of several tools it is said.
+   *
+   * @param rule the rule
+   * @param way the way to the tool; blank where it is said of the whole
+   */
+  record Point(Rule rule, String way) {}
 
   /** The rules that are there for safety first. */
   private static final Set<Rule> SAFETY = EnumSet.of(
@@ -53,12 +61,7 @@ record Standing(
   }
 
   private static Standing of(Proposal shown, boolean isFitting) {
-    Map<Rule, RuleOutcome> told = new EnumMap<>(Rule.class);
-    for (Finding finding : shown.findings()) {
-      if (finding.outcome() != RuleOutcome.MET && finding.outcome() != RuleOutcome.DOES_NOT_APPLY) {
-        told.put(finding.rule(), finding.outcome());
-      }
-    }
+    Map<Point, RuleOutcome> told = told(shown);
     Set<String> warnings = new LinkedHashSet<>();
     for (Caution caution : shown.cautions()) {
       warnings.add(caution.title());
@@ -68,10 +71,40 @@ record Standing(
         isFitting,
         shown.parts().stream().map(Part::id).toList(),
         told,
-        told.get(Rule.MATERIAL_SUITS) == RuleOutcome.OPEN
-            && shown.requirement().environment().isEmpty(),
+        isMaterialOpen(told) && shown.requirement().environment().isEmpty(),
         warnings,
         List.of());
+  }
+
+  private static Map<Point, RuleOutcome> told(Proposal shown) {
+    Map<Point, RuleOutcome> told = new LinkedHashMap<>();
+    for (Finding finding : shown.findings()) {
+      if (shown.requirement().isOfSeveralTools() && SeveralTools.isOfATool(finding.rule())) {
+        for (Proposal way : shown.toEachTool()) {
+          put(told, way.requirement().way().orElse(""), way.of(finding.rule()));
+        }
+      } else {
+        put(told, "", finding);
+      }
+    }
+    return told;
+  }
+
+  private static void put(Map<Point, RuleOutcome> told, String way, Finding finding) {
+    if (finding.outcome() != RuleOutcome.MET && finding.outcome() != RuleOutcome.DOES_NOT_APPLY) {
+      told.put(new Point(finding.rule(), way), finding.outcome());
+    }
+  }
+
+  private static boolean isMaterialOpen(Map<Point, RuleOutcome> told) {
+    return told.entrySet().stream()
+        .anyMatch(each ->
+            each.getKey().rule() == Rule.MATERIAL_SUITS && each.getValue() == RuleOutcome.OPEN);
+  }
+
+  /** Whether it is open of what the parts must be made. */
+  boolean isMaterialOpen() {
+    return isMaterialOpen(told);
   }
 
   /** Whether a customer would notice no difference. */
@@ -87,7 +120,7 @@ record Standing(
   /** How many rules are open here and not there. */
   int settledBy(Standing after) {
     int settled = 0;
-    for (Map.Entry<Rule, RuleOutcome> each : told.entrySet()) {
+    for (Map.Entry<Point, RuleOutcome> each : told.entrySet()) {
       if (each.getValue() == RuleOutcome.OPEN
           && after.told.get(each.getKey()) != RuleOutcome.OPEN) {
         settled++;
@@ -99,8 +132,9 @@ record Standing(
   /** Whether a rule of safety is broken there and not here, or nothing can be said any more. */
   boolean isForbiddenBy(Standing after) {
     return (after.shown.isEmpty() && shown.isPresent())
-        || SAFETY.stream()
-            .anyMatch(rule ->
-                after.told.get(rule) == RuleOutcome.UNMET && told.get(rule) != RuleOutcome.UNMET);
+        || after.told.entrySet().stream()
+            .anyMatch(each -> each.getValue() == RuleOutcome.UNMET
+                && SAFETY.contains(each.getKey().rule())
+                && told.get(each.getKey()) != RuleOutcome.UNMET);
   }
 }

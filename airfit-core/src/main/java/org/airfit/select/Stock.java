@@ -10,7 +10,6 @@ import org.airfit.flow.FlowElement;
 import org.airfit.joint.End;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
-import org.airfit.quantity.Length;
 import org.airfit.quantity.Range;
 import org.jspecify.annotations.Nullable;
 
@@ -60,7 +59,7 @@ final class Stock {
       legs.add(leg(own, tool(job), Position.SHARED, /* count= */ 1, /* isLast= */ true));
       return;
     }
-    Drawn all = new Drawn(job.demandRange());
+    Drawn all = new Drawn(job.airOfLines());
     legs.add(leg(all, null, Position.SHARED, /* count= */ 1, /* isLast= */ false));
     for (int i = 0; i < lines.size(); i++) {
       Requirement way = job.toEachTool().get(i);
@@ -108,7 +107,10 @@ final class Stock {
       return position.isSocket() ? sockets(coupling, catalogue) : plugs(coupling, catalogue);
     }
     if (position.slot() instanceof Slot.Hose hose) {
-      return hose.hose().map(List::of).orElseGet(() -> catalogue.all(Part.Hose.class));
+      return hose.hose()
+          .map(List::of)
+          .orElseGet(
+              () -> catalogue.all(Part.Hose.class).stream().filter(hose::takes).toList());
     }
     if (position.slot() instanceof Slot.Regulated regulated) {
       return regulated
@@ -254,7 +256,7 @@ final class Stock {
 
   /** How much of the reach a hose lacks, in billionths, at least one. */
   private static long shortBy(Position position, Part part) {
-    double reach = position.reach().map(Length::metres).orElse(0.0);
+    double reach = position.reach().map(range -> range.least().metres()).orElse(0.0);
     double lacking = reach - ((Part.Hose) part).shortest().metres();
     return Math.max(1L, Math.round(Choice.WHOLE_MISS * lacking / reach));
   }
@@ -349,9 +351,11 @@ final class Stock {
     if (inRow.stream().anyMatch(row -> row.place().isCoupling() && row.kept().isEmpty())) {
       missing.add("The catalogue has no socket and plug for every coupling: add them.");
     }
-    if (inRow.stream().anyMatch(row -> row.place().isHose() && row.kept().isEmpty())) {
-      missing.add("The catalogue has no hose: add one.");
-    }
+    inRow.stream()
+        .filter(row -> row.place().isHose() && row.kept().isEmpty())
+        .map(row -> noHose(row.place()))
+        .distinct()
+        .forEach(missing::add);
     if (inRow.stream().anyMatch(row -> row.place().isRegulator() && row.kept().isEmpty())) {
       missing.add("The catalogue has no regulator: add one.");
     }
@@ -370,6 +374,13 @@ final class Stock {
       }
     }
     return missing;
+  }
+
+  private static String noHose(Position position) {
+    String bore = position.slot() instanceof Slot.Hose hose
+        ? hose.bore().map(said -> " of " + said.label() + " bore").orElse("")
+        : "";
+    return "The catalogue has no hose" + bore + ": add one.";
   }
 
   /** The parts that were chosen, adapters among them, with the joints they make. */

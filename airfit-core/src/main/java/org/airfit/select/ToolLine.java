@@ -77,11 +77,7 @@ public final class ToolLine {
           "tool of a line must say which it is, was \"" + tool + "\"");
     }
     Objects.requireNonNull(inlet, "inlet");
-    List<Slot> inRow = List.copyOf(Objects.requireNonNull(slots, "slots"));
-    if (inRow.isEmpty()) {
-      throw new IllegalArgumentException("slots of the line to " + tool
-          + " must be at least one, were none; say Slot.coupling(…), Slot.hose(…)");
-    }
+    List<Slot> inRow = requireSlots(tool, Objects.requireNonNull(slots, "slots"));
     return new ToolLine(tool, 1, inRow, ToolTold.of(demand, least).with(ToolTold.INLET, inlet));
   }
 
@@ -99,6 +95,27 @@ public final class ToolLine {
           "number of lines to " + tool + " must be at least 1, was " + number);
     }
     return new ToolLine(tool, number, slots, told);
+  }
+
+  /**
+   * Obtains this with other slots.
+   *
+   * @param others what stands between the splitter and the tool, in the order the air goes, at least one
+   * @return the line to the same tool
+   * @throws IllegalArgumentException if there is no slot
+   */
+  public ToolLine with(List<? extends Slot> others) {
+    return new ToolLine(
+        tool, count, requireSlots(tool, Objects.requireNonNull(others, "others")), told);
+  }
+
+  private static List<Slot> requireSlots(String tool, List<? extends Slot> slots) {
+    List<Slot> inRow = List.copyOf(slots);
+    if (inRow.isEmpty()) {
+      throw new IllegalArgumentException("slots of the line to " + tool
+          + " must be at least one, were none; say Slot.coupling(…), Slot.hose(…)");
+    }
+    return inRow;
   }
 
   /**
@@ -153,6 +170,23 @@ public final class ToolLine {
     return with(told.with(ToolTold.PAINTING));
   }
 
+  /**
+   * Names lines as a {@link Requirement#way} is named.
+   *
+   * @param number which line of the layout it is, counted from 1; of lines that are alike the first
+   * @param count how many are alike
+   * @param tool what their tool is called
+   * @return such as "line 3, ratchet" or "lines 1 and 2, sander"
+   */
+  public static String named(int number, int count, String tool) {
+    Objects.requireNonNull(tool, "tool");
+    int last = number + count - 1;
+    return (count == 1
+            ? "line " + number
+            : "lines " + number + (count == 2 ? " and " : " to ") + last)
+        + ", " + tool;
+  }
+
   /** {@return what the tool is called} */
   public String tool() {
     return tool;
@@ -173,9 +207,18 @@ public final class ToolLine {
     return Objects.requireNonNull(told.get(ToolTold.DEMAND));
   }
 
-  /** The air that so many of its tools take, each once. */
+  /** The air that so many of its tools take, each once, whatever others take beside them. */
   Stream<Range<FreeAirFlow>> demands(int tools) {
     return Collections.nCopies(tools, demandRange()).stream();
+  }
+
+  /** What so many of its lines draw: each tool, and others behind a splitter on the way to it. */
+  Stream<Range<FreeAirFlow>> drawn(int lines) {
+    Stream<Range<FreeAirFlow>> others = slots.stream()
+        .flatMap(slot ->
+            slot instanceof Slot.Splitter splitter ? splitter.others().stream() : Stream.empty());
+    Range<FreeAirFlow> one = Flows.sum(Stream.concat(Stream.of(demandRange()), others));
+    return Collections.nCopies(lines, one).stream();
   }
 
   /** {@return how the tool begins} */

@@ -68,10 +68,7 @@ final class Turns {
       }
       default -> {}
     }
-    Domain domain = domain(topic, job);
-    return turns.stream()
-        .filter(turn -> turn > domain.least() && turn < domain.most())
-        .toList();
+    return List.copyOf(turns);
   }
 
   private static double length(Part.Hose hose) {
@@ -81,7 +78,7 @@ final class Turns {
   /** The parts there are: of the catalogue, and those of the layout that stay. */
   private static Stream<Part> parts(Requirement job, Catalogue catalogue) {
     List<Part> parts = new ArrayList<>(catalogue.parts());
-    for (Slot slot : job.layout().slots()) {
+    for (Slot slot : job.layout().allSlots()) {
       parts.addAll(there(slot));
     }
     return parts.stream();
@@ -98,6 +95,8 @@ final class Turns {
       regulated.regulator().ifPresent(there::add);
     } else if (slot instanceof Slot.InLine line) {
       line.device().ifPresent(there::add);
+    } else if (slot instanceof Slot.Splitter splitter) {
+      splitter.splitter().ifPresent(there::add);
     }
     return there;
   }
@@ -113,13 +112,16 @@ final class Turns {
           rules.forEach(
               rule -> rule.pressureLimit(rating).map(GaugePressure::pascals).ifPresent(turns::add));
         });
-    for (Slot slot : job.layout().slots()) {
+    for (Slot slot : job.layout().allSlots()) {
       if (slot instanceof Slot.Regulated regulated) {
         turns.add(regulated.set().pascals());
         regulated.ifFails().map(GaugePressure::pascals).ifPresent(turns::add);
       }
     }
-    job.toolRating().map(GaugePressure::pascals).ifPresent(turns::add);
+    job.toEachTool().stream()
+        .flatMap(way -> way.toolRating().stream())
+        .map(GaugePressure::pascals)
+        .forEach(turns::add);
     limits(job).forEach(turns::add);
   }
 
@@ -147,8 +149,20 @@ final class Turns {
    * it, and one value of every gap.
    */
   static List<Span> spans(Topic topic, Requirement job, Catalogue catalogue) {
-    List<Double> turns = of(topic, job, catalogue);
-    Domain domain = domain(topic, job);
+    return spans(topic, of(topic, job, catalogue), domain(topic, job));
+  }
+
+  /** The same of how far a hose must reach, which lies between two lengths. */
+  static List<Span> spans(Slot.Hose hose, Requirement job, Catalogue catalogue) {
+    Domain domain =
+        new Domain(hose.reachRange().least().metres(), hose.reachRange().most().metres());
+    return spans(Topic.REACH, of(Topic.REACH, job, catalogue), domain);
+  }
+
+  private static List<Span> spans(Topic topic, List<Double> all, Domain domain) {
+    List<Double> turns = all.stream()
+        .filter(turn -> turn > domain.least() && turn < domain.most())
+        .toList();
     List<Span> spans = new ArrayList<>();
     double from = domain.least();
     // what must be above 0 has no value at 0; of a temperature nothing is tried at absolute zero

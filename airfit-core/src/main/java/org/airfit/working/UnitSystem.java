@@ -89,6 +89,9 @@ public enum UnitSystem {
   /** From here on a pressure in bar or psi has no decimals to tell; no air has so much. */
   private static final double LARGEST_SAID = 1.0e9;
 
+  /** A difference of pressures [Pa] that is no more than what the sums behind it round off; our choice. */
+  private static final double ROUNDING = 1.0e-3;
+
   /** From so many feet on a length is told with a digit more. */
   private static final double LONG_FEET = 1000.0;
 
@@ -203,12 +206,17 @@ public enum UnitSystem {
   }
 
   /**
-   * Writes a difference of pressures.
+   * Writes a difference of pressures. One that is lost among the digits is told as less than the last of them, so that
+   * only what loses nothing is told as 0.
    *
    * @param drop the difference
-   * @return such as "0.34 bar", or "4.9 psi"
+   * @return such as "0.34 bar", "4.9 psi", or "< 0.1 psi"
    */
   public String say(PressureDrop drop) {
+    boolean isLost = Double.parseDouble(Digits.fixed(drop.in(pressureUnit()), decimals())) == 0.0;
+    if (isLost && drop.pascals() > ROUNDING) {
+      return either("< 0.01 bar", "< 0.1 psi");
+    }
     return this == SI
         ? drop.format(PressureUnit.BAR, decimals())
         : shortened(drop.in(PressureUnit.PSI), decimals()) + " psi";

@@ -115,9 +115,14 @@ class PitchReadingsTest {
     assertThatThrownBy(() -> new PitchCount(five, 51, five))
         .hasMessage("pitches counted must be in [1, 50], was 51");
     assertThatThrownBy(() -> new PitchCount(nothing, 5, five))
-        .hasMessageContaining("length over the pitches must be above 0 mm");
+        .hasMessageContaining("length over the pitches must be in [0.001, 10000] mm, was 0 mm");
     assertThatThrownBy(() -> new PitchCount(five, 5, nothing))
-        .hasMessageContaining("uncertainty of the length over the pitches must be above 0 mm");
+        .hasMessage("uncertainty of the length over the pitches must be at least 1e-9 mm, was 0 mm;"
+            + " no reading is perfect");
+    assertThatThrownBy(() -> new PitchCount(five, 5, mm(0.99e-9)))
+        .hasMessageContaining("must be at least 1e-9 mm");
+    assertThat(new PitchCount(five, 5, mm(1.0e-9)).deviation(mm(1.0), Integer.MIN_VALUE))
+        .isFinite();
     assertThat(new PitchCount(five, 50, five).pitches()).isEqualTo(50);
     assertThat(new PitchCount(five, 1, five).pitches()).isEqualTo(1);
   }

@@ -338,4 +338,42 @@ class ReceiverUseTest {
         .isThrownBy(() -> of(litres(1.0), Optional.empty(), 60, 60))
         .withMessage("time from draw to draw must be longer than the draw of 60 s, was 60 s");
   }
+
+  /** A filling that ends, of a compressor so small that what a draw takes is never brought back. */
+  @Test
+  void what_no_time_brings_back_is_told() {
+    ReceiverUse use = new ReceiverUse(
+        Volume.ofCubicMetres(1.0e-3),
+        GaugePressure.ofBar(7.0),
+        GaugePressure.ofBar(6.0),
+        AbsolutePressure.ofBar(1.0),
+        Temperature.ofCelsius(20.0),
+        Range.exactly(FreeAirFlow.ofAnrLitresPerSecond(10.0)),
+        Optional.of(Range.exactly(FreeAirFlow.ofAnrLitresPerSecond(1.0e-18))),
+        Duration.ofSeconds(1000),
+        Duration.ofHours(1));
+    assertThat(use.filling()).isPresent();
+    assertThat(use.bringingBack()).isEmpty();
+    assertThat(use.inWords(UnitSystem.SI).get(1))
+        .contains(
+            "; what one draw takes it does not bring back in any time, and from draw to draw");
+  }
+
+  /** Two pressures so near that no number tells the receiver between them. */
+  @Test
+  void a_draw_that_no_receiver_carries_is_refused() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new ReceiverUse(
+            Volume.ofLitres(500.0),
+            GaugePressure.ofBar(7.0),
+            GaugePressure.ofPascals(Math.nextDown(GaugePressure.ofBar(7.0).pascals())),
+            AbsolutePressure.ofBar(1.0),
+            Temperature.ofCelsius(20.0),
+            Range.exactly(FreeAirFlow.ofAnrLitresPerSecond(10.0)),
+            Optional.empty(),
+            Duration.ofSeconds(60),
+            Duration.ofHours(1)))
+        .withMessageStartingWith("draw must be one that a receiver of 1e9 m³ carries, was 60 s of ")
+        .withMessageEndingWith("check the units of the flow and of the two pressures");
+  }
 }

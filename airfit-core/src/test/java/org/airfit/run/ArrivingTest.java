@@ -74,6 +74,14 @@ class ArrivingTest {
     assertThat(holds.bottleneck().name()).isEqualTo("coupling");
     assertThat(holds.share("regulator").drop().bar()).isEqualTo(3.0, Offset.offset(1e-9));
     assertThat(holds.share("regulator").gain().bar()).isZero();
+    assertThat(holds.share("regulator").regulated().bar()).isEqualTo(3.0, Offset.offset(1e-9));
+    assertThat(holds.share("regulator").lost().bar()).isZero();
+    assertThat(holds.share("regulator").fraction()).isZero();
+    assertThat(holds.share("coupling").regulated().bar()).isZero();
+    assertThat(holds.share("coupling").fraction()).isEqualTo(1.0, Offset.offset(1e-12));
+    assertThat(holds.lost().pascals())
+        .isEqualTo(holds.share("coupling").lost().pascals(), Offset.offset(1e-6));
+    assertThat(holds.ranked()).extracting(ElementLoss::name).containsExactly("coupling", "regulator");
     assertThat(holds.share("coupling").gain().bar())
         .isEqualTo(3.5 * (1.0 - Math.sqrt(1.0 - 0.15 * 0.15)), Offset.offset(1e-3));
     assertThat(holds.cautions())
@@ -87,6 +95,17 @@ class ArrivingTest {
             .withDroop(PressureDrop.ofBar(0.6), demand));
     RunResult.Delivered less = delivered(droops.at(demand));
     assertThat(less.share("regulator").gain().bar()).isEqualTo(0.6, Offset.offset(1e-9));
+    assertThat(less.share("regulator").lost().bar()).isEqualTo(0.6, Offset.offset(1e-9));
+    assertThat(less.share("regulator").regulated().bar()).isEqualTo(3.0, Offset.offset(1e-9));
+    assertThat(less.share("regulator").fraction()).isEqualTo(1.0, Offset.offset(1e-12));
+    assertThat(less.lost().bar()).isEqualTo(0.6, Offset.offset(1e-9));
+
+    // set above what stands in front it regulates nothing: all that its valve takes is lost
+    RunResult.Delivered open = delivered(BARE.through(
+            "regulator", RegulatorElement.of(capacity(4.0), AbsolutePressure.ofBar(9.0)))
+        .at(demand));
+    assertThat(open.share("regulator").regulated().pascals()).isZero();
+    assertThat(open.share("regulator").lost()).isEqualTo(open.share("regulator").drop());
     assertThat(less.cautions())
         .extracting(Caution::title)
         .contains("More than a tenth of the pressure is lost");

@@ -1,6 +1,7 @@
 package org.airfit.run;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 import static org.assertj.core.api.Assertions.within;
 
@@ -115,6 +116,27 @@ class LongestHoseTest {
     assertThat(LongestHose.ofEverySize(narrow, "coupler", TAKEN, LEAST, UnitSystem.US))
         .isEmpty();
     assertThat(LongestHose.inWords(List.of(), UnitSystem.US)).isEmpty();
+  }
+
+  /** Of two tools on one hose the one that needs more allows less of every size. */
+  @Test
+  void for_all_tools_the_shortest_of_every_size_counts() {
+    List<LongestHose> easy = longest(UnitSystem.US);
+    List<LongestHose> hard =
+        LongestHose.ofEverySize(RUN, "hose", TAKEN, GaugePressure.ofPsi(95.0), UnitSystem.US);
+    List<LongestHose> both = LongestHose.forAll(List.of(easy, hard));
+    assertThat(LongestHose.forAll(List.of(hard, easy))).isEqualTo(both);
+    assertThat(both).isNotEqualTo(easy);
+    for (int i = 0; i < both.size(); i++) {
+      assertThat(both.get(i).length()).isEqualTo(hard.get(i).length());
+    }
+    assertThat(LongestHose.forAll(List.of())).isEmpty();
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> LongestHose.forAll(List.of(easy, longest(UnitSystem.SI))))
+        .withMessageContaining("obtain all of them in the same units");
+    assertThatNullPointerException()
+        .isThrownBy(() -> LongestHose.forAll(null))
+        .withMessage("ofEach");
   }
 
   @Test

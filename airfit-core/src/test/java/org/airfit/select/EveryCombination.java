@@ -139,6 +139,8 @@ final class EveryCombination {
     }
     if (slot instanceof Slot.Hose hose) {
       return hose.hose().map(List::of).orElse(all(Part.Hose.class)).stream()
+          .filter(each -> hose.bore().isEmpty()
+              || each.bore().nominal().metres() == hose.bore().get().nominal().metres())
           .map(List::<Part>of)
           .toList();
     }
@@ -418,7 +420,7 @@ final class EveryCombination {
     long missed = 0L;
     for (Slot slot : slots) {
       if (slot instanceof Slot.Hose hose) {
-        double wanted = hose.reach().metres();
+        double wanted = hose.reachRange().least().metres();
         double lacking =
             wanted - p.hose(slot.name()).conduitRange().most().length().metres();
         missed += lacking > 0.0 ? part(lacking, wanted) : 0L;

@@ -16,6 +16,7 @@ import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.Money;
+import org.airfit.quantity.Range;
 import org.airfit.quantity.Temperature;
 import org.airfit.quantity.Volume;
 import org.airfit.working.UnitSystem;
@@ -176,7 +177,7 @@ class InterviewTest {
                 AirState.of(GaugePressure.ofBar(7.0).absolute(around), Temperature.ofCelsius(20.0)),
                 around)
             .outlet(End.parse("3/8 NPT male"))
-            .reach(Length.ofMetres(10.0))
+            .reach(new Range<>(Length.parse("20 ft"), Length.ofMetres(10.0)))
             .build());
     assertThat(talk.answers()).containsEntry(Topic.REACH, "20 ft to 10 m");
     Requirement moving = talk.with(Topic.SUPPLY, "6 to 7 bar(g)").requirement().orElseThrow();

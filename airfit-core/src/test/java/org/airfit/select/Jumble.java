@@ -252,6 +252,34 @@ final class Jumble {
         .build();
   }
 
+  /** A job with the slots of another, that does not know how far its hoses must reach, and may ask for bores. */
+  Requirement inDoubtOfReach(Requirement job) {
+    List<ToolLine> lines = new ArrayList<>();
+    for (ToolLine line : job.layout().lines()) {
+      lines.add(line.with(inDoubt(line.slots())));
+    }
+    return job.toBuilder()
+        .layout(Layout.of(inDoubt(job.layout().slots()), lines))
+        .build();
+  }
+
+  private List<Slot> inDoubt(List<Slot> slots) {
+    List<Slot> all = new ArrayList<>();
+    for (Slot slot : slots) {
+      if (slot instanceof Slot.Hose hose) {
+        Slot.Hose doubtful = hose.reaching(new Range<>(
+            Length.ofMetres(one(1.0, 5.0, 6.0)), Length.ofMetres(one(9.0, 10.0, 20.0))));
+        all.add(
+            random.nextInt(4) == 0
+                ? doubtful.ofBore(HoseBore.of(Length.ofMillimetres(9.5)))
+                : doubtful);
+      } else {
+        all.add(slot);
+      }
+    }
+    return all;
+  }
+
   private Range<FreeAirFlow> demand() {
     double most = one(4.0, 8.0, 12.0, 12.0);
     double least = isRanged ? most * one(0.4, 0.9, 1.0) : most;

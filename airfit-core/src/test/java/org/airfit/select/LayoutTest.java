@@ -13,7 +13,9 @@ import org.airfit.joint.End;
 import org.airfit.line.Wall;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.Money;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.run.ElementLoss;
@@ -356,6 +358,58 @@ class LayoutTest {
     Layout named = Layout.ofHose(TEN_METRES);
     assertThat(named.slot("hose")).contains(Slot.hose("hose", TEN_METRES));
     assertThat(named.slot("reel")).isEqualTo(Optional.empty());
+  }
+
+  @Test
+  void a_slot_is_replaced_in_a_line_too_and_all_else_stays() {
+    Layout before = Layout.of(
+        List.of(Slot.hose("first", TEN_METRES), Slot.splitter("tee")),
+        List.of(ToolLine.to(
+                "sander",
+                Shelf.job().build().demand(),
+                Shelf.job().build().least(),
+                End.parse("1/4 NPT female"),
+                List.of(Slot.coupling("wall"), Slot.hose("second", TEN_METRES)))
+            .alike(2)));
+    Slot.Hose longer = Slot.hose("second", Length.ofMetres(12.0));
+    Layout after = before.replacing("second", longer);
+    assertThat(after.slot("second")).contains(longer);
+    assertThat(after.slot("first")).isEqualTo(before.slot("first"));
+    assertThat(after.lines().get(0).count()).isEqualTo(2);
+    assertThat(after.lines().get(0).slots().get(0)).isEqualTo(Slot.coupling("wall"));
+    assertThat(after.replacing("second", Slot.hose("second", TEN_METRES))).isEqualTo(before);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> before.replacing("third", longer))
+        .withMessage(
+            "name must be that of a slot of the layout (first, tee; 2 lines to sander: wall,"
+                + " second), was \"third\"");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> before.lines().get(0).with(List.of()))
+        .withMessageContaining("slots of the line to sander must be at least one");
+  }
+
+  @Test
+  void a_hose_of_one_bore_takes_none_of_another() {
+    Slot.Hose slot = Slot.hose("hose", TEN_METRES).ofBore(HoseBore.parse("9.5 mm"));
+    List<Part> parts = List.of(
+        Shelf.hose(Shelf.steel("cheap").withPrice(Money.parse("1 EUR")), 12.7, 10.0),
+        Shelf.hose(Shelf.steel("dear").withPrice(Money.parse("9 EUR")), 9.5, 10.0));
+    Requirement job = job(slot)
+        .outlet(End.parse("3/8 NPT female"))
+        .toolInlet(End.parse("3/8 NPT female"))
+        .build();
+    assertThat(best(job, parts).hose("hose").id()).isEqualTo("dear");
+    assertThat(slot).hasToString("hose: hose of 9.5 mm bore and of at least 10 m");
+    Selection none = Selection.of(job, Catalogue.of(parts.subList(0, 1)));
+    assertThat(none.<List<String>>fold(fits -> List.of(), Selection.NothingFits::toGive))
+        .containsExactly("The catalogue has no hose of 9.5 mm bore: add one.");
+    Slot.Hose there = slot.with((Part.Hose) parts.get(0));
+    assertThat(there.bore()).isEmpty();
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> there.ofBore(HoseBore.parse("9.5 mm")))
+        .withMessage(
+            "bore of hose must not be told beside the hose that is there, was 9.5 mm; leave"
+                + " out one of the two");
   }
 
   private static Part.Device lubricator() {

@@ -19,6 +19,8 @@ import org.airfit.quantity.SonicConductance;
 import org.airfit.source.Source;
 import org.airfit.working.UnitSystem;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What the rules on couplings, joints, ratings, air and reach say, compared whole, and why the best stands first. */
 class RulesInWordsTest {
@@ -412,6 +414,36 @@ class RulesInWordsTest {
             usual(),
             Rule.HOSE_REACHES))
         .isEqualTo(rule + "does not apply. There is no hose in this run.");
+  }
+
+  /** The hose has 10 m: it reaches whatever it is, or not, or it turns at the 10 m. */
+  @ParameterizedTest
+  @CsvSource(delimiter = '|', textBlock = """
+      8 to 10 m    | met. 10 m of hose, 8 m to 10 m needed.
+      8 to 10.01 m | ask. 10 m of hose, 8 m to 10.01 m needed. It turns at 10 m: up to there it reaches. Measure how far it is.
+      10 to 12 m   | ask. 10 m of hose, 10 m to 12 m needed. It turns at 10 m: up to there it reaches. Measure how far it is.
+      10.01 to 12 m | NOT MET. 10 m of hose, 10.01 m to 12 m needed: too short.
+      """)
+  void a_reach_that_is_a_range_is_met_broken_or_turns_at_the_length_of_the_hose(
+      String reach, String said) {
+    assertThat(
+            said(Shelf.job().reach(Range.parse(reach, Length::parse)), usual(), Rule.HOSE_REACHES))
+        .isEqualTo("Hose reaches: " + said);
+  }
+
+  @Test
+  void of_several_hoses_the_one_that_may_not_reach_is_named() {
+    assertThat(said(
+            laid(
+                    Slot.hose("inlet hose", Length.ofMetres(1.0)),
+                    Slot.hose("long hose", Range.parse("9 to 11 m", Length::parse)))
+                .outlet(End.parse("3/8 NPT female"))
+                .toolInlet(End.parse("3/8 NPT female")),
+            List.of(
+                Shelf.hose(Shelf.steel("hose"), 9.5, 10.0),
+                Shelf.adapter("nipple", "3/8 NPT female", "3/8 NPT female")),
+            Rule.HOSE_REACHES))
+        .endsWith(" It turns at 10 m (long hose): up to there it reaches. Measure how far it is.");
   }
 
   @Test

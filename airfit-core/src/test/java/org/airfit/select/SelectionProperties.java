@@ -70,6 +70,23 @@ class SelectionProperties {
     }
   }
 
+  @Property(tries = 150)
+  void the_list_is_that_of_every_combination_where_it_is_not_known_how_far_hoses_must_reach(
+      @ForAll long seed) {
+    Jumble jumble = new Jumble(seed);
+    Catalogue catalogue = Catalogue.of(jumble.parts());
+    Requirement job = jumble.inDoubtOfReach(jumble.jobOfAnyLayout());
+    Selection found = Selection.of(job, catalogue);
+    Assume.that(!listed(found).isEmpty());
+    EveryCombination every = new EveryCombination(job, catalogue);
+    Assume.that(every.isSmall());
+    List<Proposal> known = every.best();
+    assertThat(ids(listed(found))).as(job.layout().toString()).isEqualTo(ids(known));
+    for (int i = 0; i < known.size(); i++) {
+      assertThat(listed(found).get(i).findings()).isEqualTo(known.get(i).findings());
+    }
+  }
+
   /** Where only the best is asked for, one better choice is enough to drive out another. */
   @Property(tries = 200)
   void the_best_alone_is_the_first_of_the_list(@ForAll long seed) {

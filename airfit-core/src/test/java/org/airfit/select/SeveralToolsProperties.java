@@ -53,6 +53,13 @@ class SeveralToolsProperties {
     check(jumble.jobSharedWithOthers(), catalogue);
   }
 
+  @Property(tries = 60)
+  void the_list_is_that_of_every_combination_where_reaches_are_not_known(@ForAll long seed) {
+    Jumble jumble = new Jumble(seed);
+    Catalogue catalogue = Catalogue.of(jumble.partsWithSplitters());
+    check(jumble.inDoubtOfReach(jumble.jobOfSeveralTools()), catalogue);
+  }
+
   /** Every element a run of its own, the flows added up once more. */
   @Property(tries = 60)
   void every_tool_has_what_the_elements_leave_of_the_air_of_all_one_after_another(

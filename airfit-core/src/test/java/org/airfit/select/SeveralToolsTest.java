@@ -111,6 +111,71 @@ class SeveralToolsTest {
             within(1.0e-12));
   }
 
+  /**
+   * By hand: of the ratchet's line others take 3 L/s at a tee, so that the manifold carries 6 + 6 + 4 + 3 L/s and the tee
+   * 4 + 3 L/s.
+   */
+  @Test
+  void what_others_take_in_a_line_goes_through_all_that_stands_in_front_of_it() {
+    ToolLine shared = line("ratchet", 4.0, 5.0);
+    Slot.Splitter tee = Slot.splitter("tee")
+        .sharedWith(Range.exactly(FreeAirFlow.ofAnrLitresPerSecond(3.0)))
+        .with(manifold(2, 14.0));
+    Proposal p = best(
+        job(split(
+                line("sander", 6.0, 5.0).alike(2),
+                shared.with(List.of(tee, shared.slots().get(0)))))
+            .build(),
+        manifold(3, 14.0),
+        hose("hose", 9.5),
+        Shelf.adapter("nipple", "3/8 NPT male", "3/8 NPT male"));
+    AirState behind = Shelf.SUPPLY.at(GaugePressure.ofPascals(
+            pascals(Run.from(Shelf.SUPPLY, Shelf.ATMOSPHERE).through("manifold", WIDE), 19.0))
+        .absolute(Shelf.ATMOSPHERE));
+    Conduit bore = hose("hose", 9.5).conduit();
+    List<Proposal> ways = p.toEachTool();
+    Run sander = Run.from(behind, Shelf.ATMOSPHERE).through("hose", bore);
+    assertThat(Shelf.pascalsAtTool(ways.get(0))).isCloseTo(pascals(sander, 6.0), within(1.0e-3));
+    Run throughTee = Run.from(behind, Shelf.ATMOSPHERE).through("tee", WIDE);
+    for (Joint joint : ways.get(1).joints()) {
+      for (Part.Adapter adapter : joint.adapters()) {
+        assertThat(joint.where()).isEqualTo("line 3, ratchet: splitter to splitter");
+        throughTee = Run.from(behind, Shelf.ATMOSPHERE)
+            .through("nipple", adapter.conduit())
+            .through("tee", WIDE);
+      }
+    }
+    AirState behindTee = Shelf.SUPPLY.at(
+        GaugePressure.ofPascals(pascals(throughTee, 7.0)).absolute(Shelf.ATMOSPHERE));
+    Run ratchet = Run.from(behindTee, Shelf.ATMOSPHERE).through("hose", bore);
+    assertThat(Shelf.pascalsAtTool(ways.get(1))).isCloseTo(pascals(ratchet, 4.0), within(1.0e-3));
+    assertThat(p.requirement().demand().massFlow().kilogramsPerSecond())
+        .as("what the tools take, without the others")
+        .isCloseTo(
+            FreeAirFlow.ofAnrLitresPerSecond(16.0).massFlow().kilogramsPerSecond(),
+            within(1.0e-12));
+  }
+
+  /** What the sander lacks is due to the others in the line of the ratchet: the search must see it too. */
+  @Test
+  void what_others_take_in_a_line_may_starve_another_line() {
+    ToolLine shared = line("ratchet", 4.0, 3.0);
+    Slot.Splitter tee = Slot.splitter("tee").with(manifold(2, 14.0));
+    Part[] parts = {
+      manifold(2, 6.0), hose("hose", 9.5), Shelf.adapter("nipple", "3/8 NPT male", "3/8 NPT male")
+    };
+    for (double others : new double[] {0.1, 12.0}) {
+      Slot.Splitter taken = tee.sharedWith(Range.exactly(FreeAirFlow.ofAnrLitresPerSecond(others)));
+      Requirement job = job(split(
+              line("sander", 6.0, 6.5),
+              shared.with(List.of(taken, shared.slots().get(0)))))
+          .build();
+      Selection found = Selection.of(job, Catalogue.of(List.of(parts)));
+      assertThat(best(job, parts).fits()).isEqualTo(others < 1.0);
+      assertThat(found instanceof Selection.Proposals).isEqualTo(others < 1.0);
+    }
+  }
+
   @Test
   void words_name_the_lines_and_say_that_all_work_at_once() {
     Proposal p = best(
@@ -342,5 +407,41 @@ class SeveralToolsTest {
             GaugePressure.ofPascals(behindPipe).absolute(Shelf.ATMOSPHERE).pascals(),
             within(1.0e-3));
     assertThat(p.open().stream().map(Finding::rule)).doesNotContain(Rule.PARTS_RATED);
+  }
+
+  /** A line is named once in each list, however many of its joints or parts the list has. */
+  @Test
+  void a_list_names_each_line_once() {
+    Proposal p = best(
+        job(split(line("sander", 6.0, 5.0).alike(2), line("ratchet", 4.0, 5.0))).build(),
+        manifold(3, 14.0),
+        hose("hose", 9.5));
+    List<String> ways =
+        p.toEachTool().stream().map(way -> way.requirement().way().orElseThrow()).toList();
+    String ends = p.findings().stream()
+        .filter(finding -> finding.rule() == Rule.ENDS_MATE)
+        .findFirst()
+        .orElseThrow()
+        .reason();
+    String reaches = p.findings().stream()
+        .filter(finding -> finding.rule() == Rule.HOSE_REACHES)
+        .findFirst()
+        .orElseThrow()
+        .reason();
+    assertThat(ways).hasSize(2);
+    for (String list : List.of(ends, reaches)) {
+      for (String way : ways) {
+        String small = list.toLowerCase(java.util.Locale.ROOT);
+        assertThat(small).containsOnlyOnce(way + ": ");
+      }
+    }
+    assertThat(reaches)
+        .isEqualTo("Lines 1 and 2, sander: 10 m of hose, 8 m needed; line 3, ratchet: 10 m of hose,"
+            + " 8 m needed.");
+    for (BillLine line : BillOfMaterials.of(p, Catalogue.of(List.of())).lines()) {
+      for (String way : ways) {
+        assertThat(line.reason().split(way + ": ", -1).length).isLessThanOrEqualTo(2);
+      }
+    }
   }
 }

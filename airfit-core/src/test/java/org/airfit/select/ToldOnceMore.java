@@ -176,6 +176,13 @@ final class ToldOnceMore {
     if (OwnRules.ofPart(job, part).contains("?")) {
       asked.add(Rule.SAFETY_RULES_ALLOW);
     }
+    if (part instanceof Part.Hose hose && position.slot() instanceof Slot.Hose slot) {
+      double shortest = hose.conduitRange().most().length().metres();
+      if (shortest < slot.reachRange().most().metres()
+          && shortest >= slot.reachRange().least().metres()) {
+        asked.add(Rule.HOSE_REACHES);
+      }
+    }
     return asked;
   }
 
@@ -209,6 +216,12 @@ final class ToldOnceMore {
     for (Placed each : slotParts(p)) {
       said.asked.addAll(asked(each.position(), each.part()));
       said.broken.addAll(broken(each.position(), each.part()));
+      if (each.part() instanceof Part.Hose hose
+          && each.position().slot() instanceof Slot.Hose slot
+          && hose.conduitRange().most().length().metres()
+              < slot.reachRange().least().metres()) {
+        said.broken.add(Rule.HOSE_REACHES);
+      }
       each.part().facts().lubrication().ifPresent(here::add);
     }
     if (job.lubrication().isEmpty()) {

@@ -227,6 +227,18 @@ class ValuesTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Shelf.plug(Shelf.steel("plug"), " ", "1/4 NPT male"))
         .withMessage("profile of plug plug must not be blank, was \" \"");
+    for (String bad : List.of("", "finch, tern")) {
+      assertThatIllegalArgumentException()
+          .isThrownBy(() -> Shelf.socket(Shelf.steel("socket"), bad, "1/4 NPT male", 2.0))
+          .withMessageStartingWith("profile of socket socket must ");
+      assertThatIllegalArgumentException()
+          .isThrownBy(() -> Shelf.job().profile(bad))
+          .withMessageStartingWith("profile must ");
+    }
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Shelf.plug(Shelf.steel("plug"), "finch,", "1/4 NPT male"))
+        .withMessage("profile of plug plug must hold no comma, which parts the ids of a list, was"
+            + " \"finch,\"");
   }
 
   @ParameterizedTest

@@ -165,4 +165,21 @@ class UnitSystemTest {
     assertThat(UnitSystem.SI.say(c)).isEqualTo("8.6 dm³/(s·bar)");
     assertThat(UnitSystem.US.say(c)).isEqualTo("0.02094 ft³/(s·psi)");
   }
+
+  /** A coupling at a small flow loses less than a tenth of a psi, and a sheet that says 0 says something else. */
+  @Test
+  void a_loss_below_the_last_digit_is_told_as_less_than_that() {
+    assertThat(UnitSystem.US.say(PressureDrop.ofPsi(0.0))).isEqualTo("0 psi");
+    assertThat(UnitSystem.US.say(PressureDrop.ofPsi(0.01))).isEqualTo("< 0.1 psi");
+    assertThat(UnitSystem.US.say(PressureDrop.ofPsi(0.049))).isEqualTo("< 0.1 psi");
+    assertThat(UnitSystem.US.say(PressureDrop.ofPsi(0.051))).isEqualTo("0.1 psi");
+    assertThat(UnitSystem.SI.say(PressureDrop.ofBar(0.0))).isEqualTo("0.00 bar");
+    assertThat(UnitSystem.SI.say(PressureDrop.ofBar(0.0049))).isEqualTo("< 0.01 bar");
+    assertThat(UnitSystem.SI.say(PressureDrop.ofBar(0.0051))).isEqualTo("0.01 bar");
+    assertThat(UnitSystem.SI.sayBoth(PressureDrop.ofBar(0.004)))
+        .isEqualTo("< 0.01 bar (0.1 psi)");
+    assertThat(UnitSystem.SI.say(PressureDrop.ofPascals(1.0e-6)))
+        .as("what a difference of two sums rounds off is no loss")
+        .isEqualTo("0.00 bar");
+  }
 }

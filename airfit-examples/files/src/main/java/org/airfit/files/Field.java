@@ -306,9 +306,9 @@ final class Field {
         return choice;
       }
     }
-    throw wrong("was \"" + text + "\""
-        + Nearest.named(text, choices.stream().map(word).toList()) + "; accepted: "
-        + words(choices, word));
+    List<String> known = choices.stream().map(word).toList();
+    throw wrong("was \"" + text + "\"" + TradeWord.named(text, known) + Nearest.named(text, known)
+        + "; accepted: " + words(choices, word));
   }
 
   private static <T> String words(List<T> choices, Function<T, String> word) {

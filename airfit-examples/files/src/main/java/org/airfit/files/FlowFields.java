@@ -294,8 +294,11 @@ final class FlowFields {
   }
 
   private static double ratio(Field field) throws WrongFileException {
-    return field
-        .field("criticalPressureRatio", "b of ISO 6358, a number such as 0.3")
-        .number();
+    Field told = field.field("criticalPressureRatio", "b of ISO 6358, a number such as 0.3");
+    double ratio = told.number();
+    if (!(ratio >= 0.0 && ratio < 1.0)) {
+      throw told.wrong("critical pressure ratio must be in [0, 1), was " + ratio);
+    }
+    return ratio;
   }
 }

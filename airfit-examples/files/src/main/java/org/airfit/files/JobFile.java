@@ -9,14 +9,18 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.airfit.air.AirState;
 import org.airfit.run.Run;
 import org.airfit.safety.SafetyRules;
+import org.airfit.select.DeviceKind;
 import org.airfit.select.Extra;
 import org.airfit.select.Layout;
+import org.airfit.select.Lubrication;
 import org.airfit.select.Objective;
 import org.airfit.select.PlantYear;
 import org.airfit.select.Requirement;
+import org.airfit.select.Slot;
 
 /** What a job file says, and a job file from what a program knows; docs/job-file.md has the fields. */
 public final class JobFile {
@@ -137,6 +141,7 @@ public final class JobFile {
       requirement = Requirement.forTools(layout);
     }
     Optional<JobReceiver> receiver = JobReceiver.in(root, supplied, around, remarks);
+    UsualValues.askOfSupply(supplied.field("pressure", ""), JobSupply.pressure(supplied), remarks);
     JobSupply supply = JobSupply.tell(
         supplied, line.regulator(), receiver.flatMap(JobReceiver::to), requirement, around);
     line.tell(requirement);
@@ -144,6 +149,7 @@ public final class JobFile {
         root.find("conditions", "an object such as {\"place\": \"indoors\"}");
     if (conditions.isPresent()) {
       JobTool.conditions(conditions.get(), catalogue, requirement);
+      refuseDry(conditions.get(), layout);
     }
     rules(root, document, requirement);
     Optional<Field> ranking = root.find("rankedBy");
@@ -179,6 +185,23 @@ public final class JobFile {
         receiver,
         line.question(),
         remarks);
+  }
+
+  /** Where a lubricator stands in the line the air is not dry. */
+  private static void refuseDry(Field conditions, Layout layout) throws WrongFileException {
+    Optional<Field> air = conditions.find("air");
+    boolean isOiled =
+        Stream.concat(
+                layout.slots().stream(),
+                layout.lines().stream().flatMap(line -> line.slots().stream()))
+            .anyMatch(slot ->
+                slot instanceof Slot.InLine part && part.kind() == DeviceKind.LUBRICATOR);
+    if (isOiled
+        && air.isPresent()
+        && air.get().text().strip().equals(Lubrication.DRY.toString())) {
+      throw air.get()
+          .wrong("was dry, but a lubricator stands in the line; type lubricated, or leave the lubricator out");
+    }
   }
 
   /** What is wanted beside what the job needs. */

@@ -35,7 +35,7 @@ final class JobLine {
   private static final String REACH = "reach";
   private static final String BORE = "bore";
   private static final String ACCEPTED_REACH =
-      "how long it must be at least, such as \"10 m\" or \"25 ft\"; \"longest\" asks how long it may be";
+      "how long it must be at least, such as \"10 m\", \"25 ft\" or \"25 to 30 ft\"; \"longest\" asks how long it may be";
 
   /** The reach of a hose while it is asked how long it may be: every hose has that. */
   private static final Length ANY = Length.of(0.1, LengthUnit.METRE);
@@ -85,6 +85,7 @@ final class JobLine {
     this.placeOf = before.placeOf;
     this.where = " to " + tool;
     this.outlet = before.outlet;
+    this.question = before.question;
   }
 
   /** Reads the list. */
@@ -273,15 +274,15 @@ final class JobLine {
   private Slot hose(Field item, boolean isWhip, String name) throws WrongFileException {
     Optional<Part.Hose> there = parts.hose(item, PART, name, reachTold(item));
     boolean asks = asks(item, name, there.isPresent());
-    Length reach;
+    Range<Length> reach;
     if (there.isPresent() && item.find(REACH).isEmpty()) {
-      reach = there.get().shortest();
+      reach = Range.exactly(there.get().shortest());
     } else if (asks && question != null && question.asked() == HoseQuestion.Asked.LONGEST) {
-      reach = ANY;
+      reach = Range.exactly(ANY);
     } else {
-      reach = length(item.field(REACH, ACCEPTED_REACH));
+      reach = lengths(item.field(REACH, ACCEPTED_REACH));
     }
-    return new Slot.Hose(name, reach, isWhip, there);
+    return new Slot.Hose(name, reach, isWhip, Optional.empty(), there);
   }
 
   private Slot pipe(Field item, String name) throws WrongFileException {
@@ -299,11 +300,13 @@ final class JobLine {
         taken.isPresent() ? Optional.of(taken.get().range(FreeAirFlow::parse)) : Optional.empty();
     Optional<Field> told = item.find("lines", LINES);
     if (told.isPresent()) {
-      if (question != null) {
+      if (!where.isEmpty()) {
         throw told.get()
             .wrong(
-                "stands behind \"" + question.slot() + "\", of which something is asked, and that"
-                    + " is answered for one tool alone; give its reach, or make it a job of its own");
+                "stand behind a splitter in a line, and parts are chosen for one splitter with lines."
+                    + " Put these lines among those of the first splitter if each may have a hose from there;"
+                    + " else keep one of their tools, with \"othersTake\" and the air of the others in place of"
+                    + " \"lines\", and make a job of its own for each of the others");
       }
       for (Field line : told.get().items()) {
         lines.add(line(line));
@@ -323,14 +326,7 @@ final class JobLine {
         .items()) {
       behind.add(item);
     }
-    if (!behind.lines.isEmpty()) {
-      throw field.wrong("has a splitter with lines of its own; put all lines behind one splitter,"
-          + " or say what others take");
-    }
-    if (behind.question != null) {
-      throw field.wrong("asks something of \"" + behind.question.slot() + "\", and that is answered"
-          + " for one tool alone; give its reach, or make it a job of its own");
-    }
+    question = behind.question;
     Optional<Field> count = field.find("count", "how many lines are alike, such as 3");
     ToolLine line = JobTool.line(
         tool, count.isPresent() ? count.get().wholeNumber() : 1, behind.slots, around, remarks);
@@ -343,15 +339,15 @@ final class JobLine {
     Optional<Field> reach = item.find(REACH, ACCEPTED_REACH);
     return reach.isEmpty() || isLongest(reach.get())
         ? Optional.empty()
-        : Optional.of(length(reach.get()));
+        : Optional.of(lengths(reach.get()).most());
   }
 
-  /** A length; a word without a digit is most likely "longest", misspelt. */
-  private static Length length(Field reach) throws WrongFileException {
+  /** A length or a range of it; a word without a digit is most likely "longest", misspelt. */
+  private static Range<Length> lengths(Field reach) throws WrongFileException {
     if (reach.isText() && reach.text().chars().noneMatch(Character::isDigit)) {
       throw reach.wrong("\"" + reach.text() + "\" is no length; accepted: " + ACCEPTED_REACH);
     }
-    return reach.as(Length::parse);
+    return reach.range(Length::parse);
   }
 
   private static boolean isLongest(Field reach) throws WrongFileException {

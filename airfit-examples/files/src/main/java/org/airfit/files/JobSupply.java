@@ -93,7 +93,8 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
   private static void refuseAbove(Field item, GaugePressure most, String supply)
       throws WrongFileException {
     if (JobLine.set(item).compareTo(most) > 0) {
-      throw item.wrong("is set to " + item.field("set", Accepted.GAUGE).text().strip()
+      Field set = item.field("set", Accepted.GAUGE);
+      throw set.wrong("was " + set.text().strip()
           + ", above the supply of " + supply.strip()
           + "; supply.pressure is what stands in front of the regulator");
     }

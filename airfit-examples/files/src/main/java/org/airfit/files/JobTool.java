@@ -60,10 +60,11 @@ final class JobTool {
     Optional<MarkingField> marked = MarkingField.in(tool);
     Range<FreeAirFlow> air = AirField.of(tool, marked, around, remarks);
     Range<GaugePressure> pressure = MarkingField.pressure(tool, marked, remarks);
+    UsualValues.askOfTool(tool, air, pressure, remarks);
     Requirement.Builder requirement =
         pressureField(tool, marked).build(() -> Requirement.forTool(air, pressure));
     requirement.toolInlet(EndField.in(tool.field("inlet", Accepted.END), remarks));
-    return told(tool, marked, requirement, OF_A_JOB);
+    return told(tool, marked, pressure, requirement, OF_A_JOB, remarks);
   }
 
   /** A line to a tool, or several that are alike. */
@@ -74,10 +75,11 @@ final class JobTool {
     Optional<MarkingField> marked = MarkingField.in(tool);
     Range<FreeAirFlow> air = AirField.of(tool, marked, around, remarks);
     Range<GaugePressure> pressure = MarkingField.pressure(tool, marked, remarks);
+    UsualValues.askOfTool(tool, air, pressure, remarks);
     End inlet = EndField.in(tool.field("inlet", Accepted.END), remarks);
     ToolLine line = pressureField(tool, marked)
         .build(() -> ToolLine.to(name, air, pressure, inlet, slots).alike(count));
-    return told(tool, marked, line, OF_A_LINE);
+    return told(tool, marked, pressure, line, OF_A_LINE, remarks);
   }
 
   /** The field that tells the pressure, of which a complaint about it speaks. */
@@ -87,7 +89,13 @@ final class JobTool {
   }
 
   /** With what else the fields tell of the tool. */
-  private static <T> T told(Field tool, Optional<MarkingField> marked, T start, Words<T> words)
+  private static <T> T told(
+      Field tool,
+      Optional<MarkingField> marked,
+      Range<GaugePressure> needed,
+      T start,
+      Words<T> words,
+      List<String> remarks)
       throws WrongFileException {
     T fuller = start;
     Optional<Field> rating = tool.find("notAbove", Accepted.GAUGE);
@@ -96,6 +104,12 @@ final class JobTool {
         : marked.flatMap(MarkingField::allowed);
     if (allowed.isPresent()) {
       T before = fuller;
+      Field field = rating.or(() -> marked.map(MarkingField::field)).orElse(tool);
+      UsualValues.askOfRating(field, allowed.get(), remarks);
+      if (allowed.get().compareTo(needed.least()) < 0) {
+        remarks.add("The tool needs more than its maker allows, as " + field.place()
+            + " says: is one of the two wrong?");
+      }
       fuller = rating.orElse(tool).build(() -> words.rated().apply(before, allowed.get()));
     }
     for (Flag<T> flag : words.flags()) {

@@ -87,6 +87,7 @@ public final class NetworkFile {
   private final List<Field> leaving = new ArrayList<>();
   private final List<NetworkJob.Leak> leaks = new ArrayList<>();
   private @Nullable Head head;
+  private final Set<String> names = new HashSet<>();
   private @Nullable AirState first;
   private @Nullable GaugePressure highest;
   private @Nullable UnitSystem typed; // as the first pressure of a supply is
@@ -250,7 +251,7 @@ public final class NetworkFile {
   }
 
   private void pipe(Field row) throws WrongFileException {
-    String name = row.field("name", "what to call the pipe").text();
+    String name = name(row, "pipe");
     Conduit conduit = FlowFields.conduit(row);
     Optional<Field> serves = row.find("serves");
     PipeDuty duty = PipeDuty.DISTRIBUTION;
@@ -282,14 +283,14 @@ public final class NetworkFile {
   }
 
   private void part(Field row) throws WrongFileException {
-    String name = row.field("name", "what to call the part").text();
+    String name = name(row, "part");
     FlowCapacity capacity = FlowFields.ofRow(row);
     head(file).builder.part(name, from(row), to(row), capacity);
     branches.add(NetworkJob.Branch.ofPart(name, capacity));
   }
 
   private void checkValve(Field row) throws WrongFileException {
-    String name = row.field("name", "what to call the check valve").text();
+    String name = name(row, "check valve");
     FlowCapacity valve = FlowFields.ofRow(row);
     Optional<Field> cracking = row.find("cracking");
     if (cracking.isPresent()) {
@@ -301,7 +302,7 @@ public final class NetworkFile {
 
   private void regulator(Field row) throws WrongFileException {
     Head known = head(file);
-    String name = row.field("name", "what to call the regulator").text();
+    String name = name(row, "regulator");
     FlowCapacity valve = FlowFields.ofRow(row);
     GaugePressure set = row.field("set", Accepted.GAUGE).as(GaugePressure::parse);
     RegulatorElement regulator = RegulatorElement.of(valve, set.absolute(known.atmosphere));
@@ -328,7 +329,7 @@ public final class NetworkFile {
 
   private void drop(Field row) throws WrongFileException {
     Network.Builder builder = head(file).builder;
-    String name = row.field("name", "what to call the drop").text();
+    String name = name(row, "drop");
     Conduit conduit = FlowFields.conduit(row);
     String from = from(row);
     boolean coupled =
@@ -349,12 +350,30 @@ public final class NetworkFile {
     Optional<Field> follows = row.find("follows");
     boolean following = follows.isEmpty() || follows.get().yes();
     Optional<Field> share = row.find("use");
-    double use = share.isPresent() ? share.get().number() : 1.0;
+    double use = share.isPresent() ? share(share.get()) : 1.0;
     AbsolutePressure rated = needs.absolute(head(file).atmosphere);
     ToolDemand demand =
         following ? ToolDemand.following(tool, air, rated) : ToolDemand.fixed(tool, air);
     builder.tool(name, demand.withDuty(use), work(row));
     drops.add(new NetworkJob.Drop(name, tool, needs, use));
+  }
+
+  private static double share(Field use) throws WrongFileException {
+    double share = use.number();
+    if (!(share >= 0.0 && share <= 1.0)) {
+      throw use.wrong(
+          "must be in [0, 1], the share of the time that the tool runs, such as 0.5; was " + share);
+    }
+    return share;
+  }
+
+  /** What a branch is called; no two of a network are called alike. */
+  private String name(Field row, String what) throws WrongFileException {
+    Field name = row.field("name", "what to call the " + what);
+    if (!names.add(name.text().strip())) {
+      throw name.wrong("must differ from the others, was \"" + name.text().strip() + "\" again");
+    }
+    return name.text();
   }
 
   /** What the tool does, with the names that a job file has for it. */

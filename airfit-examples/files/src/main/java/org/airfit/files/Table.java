@@ -87,7 +87,8 @@ final class Table {
         throw new WrongFileException(
             file,
             "row " + number,
-            "\"" + column + "\" is no column here; accepted: " + String.join(", ", columns));
+            "\"" + column + "\" is no column here" + Nearest.named(column, columns) + "; accepted: "
+                + String.join(", ", columns));
       }
       if (!seen.add(column)) {
         throw new WrongFileException(

@@ -41,7 +41,6 @@ public record TypedUnits(Optional<UnitSystem> said, int us, int si) {
       "number",
       "date",
       "id",
-      "marking",
       "source",
       "text",
       "title",
@@ -71,7 +70,7 @@ public record TypedUnits(Optional<UnitSystem> said, int us, int si) {
    */
   public static TypedUnits of(Document document) {
     Map<UnitSystem, Integer> counts = new EnumMap<>(UnitSystem.class);
-    count(document.content(), counts);
+    count(document.content(), "", counts);
     return new TypedUnits(
         Optional.empty(),
         counts.getOrDefault(UnitSystem.US, 0),
@@ -90,21 +89,26 @@ public record TypedUnits(Optional<UnitSystem> said, int us, int si) {
             counted.si);
   }
 
-  private static void count(Object value, Map<UnitSystem, Integer> counts) {
+  private static void count(Object value, String name, Map<UnitSystem, Integer> counts) {
     if (value instanceof Map<?, ?> object) {
-      object.forEach((name, field) -> {
-        String key = String.valueOf(name);
+      object.forEach((part, field) -> {
+        String key = String.valueOf(part);
         if (!key.startsWith("//")
             && field != null
-            && !(field instanceof String && WORDS.contains(key))) {
-          count(field, counts);
+            && !(field instanceof String && isWords(name, key))) {
+          count(field, key, counts);
         }
       });
     } else if (value instanceof List<?> list) {
-      list.stream().filter(Objects::nonNull).forEach(item -> count(item, counts));
+      list.stream().filter(Objects::nonNull).forEach(item -> count(item, name, counts));
     } else if (value instanceof String text) {
       UnitWords.in(text).forEach(system -> counts.merge(system, 1, Integer::sum));
     }
+  }
+
+  /** What is printed on a tool has units; the marking of a shop's own is words. */
+  private static boolean isWords(String object, String field) {
+    return WORDS.contains(field) || (field.equals("marking") && !object.equals("tool"));
   }
 
   /** {@return the units in which to tell the answer} */

@@ -198,8 +198,8 @@ class NetworkFileTest {
             "network, supply, pipe, part, check valve, regulator, drop, leak"),
         Arguments.of("main,,,,", "mains,,,,", "row 4, column serves", "header, main, branch"),
         Arguments.of("no,0.5", "perhaps,0.5", "row 6, column follows", "yes, no"),
-        Arguments.of("no,0.5", "no,1.5", "row 6", "must be in [0, 1]"),
-        Arguments.of("part,filter", "part,main", "row 5", "must differ from the others"),
+        Arguments.of("no,0.5", "no,1.5", "row 6, column use", "must be in [0, 1]"),
+        Arguments.of("part,filter", "part,main", "row 5, column name", "must differ from the others"),
         Arguments.of("grinder", "", "row 6, column tool: is missing", "what stands at the drop"),
         Arguments.of(
             "2.0,main,,",
@@ -207,6 +207,7 @@ class NetworkFileTest {
             "row 4, column conductance: is no field",
             "accepted"),
         Arguments.of("use,pressure", "usage,pressure", "row 1: \"usage\" is no column", "use"),
+        Arguments.of("use,pressure", "us,pressure", "row 1: \"us\" is no column", "nearest: use;"),
         Arguments.of("supply,,,room,,,,,,,,,,,,,7 bar(g),,,\n", "", "has no supply", "add a row"),
         Arguments.of(
             "drop,bench,clean,,16 mm,3 m,0.01 mm,,,6 dm3/(s bar),0.3,grinder,15 scfm,6 bar(g),no,0.5,,,,\n",

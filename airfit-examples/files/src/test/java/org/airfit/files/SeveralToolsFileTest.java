@@ -89,6 +89,25 @@ class SeveralToolsFileTest {
     assertThat(splitter.others()).contains(Range.parse("5 to 8 scfm", FreeAirFlow::parse));
   }
 
+  /** A line behind a line is refused with both ways out; the second of them is read. */
+  @Test
+  void a_splitter_with_lines_in_a_line_is_refused_with_what_to_do() throws Exception {
+    String hose = "{\"kind\": \"hose\", \"name\": \"hose to the ratchet\", \"reach\": \"25 ft\"}";
+    assertRefused(
+        "line[5].lines[2].line[2].lines: stand behind a splitter in a line, and parts are chosen for one"
+            + " splitter with lines. Put these lines among those of the first splitter",
+        hose,
+        "{\"kind\": \"splitter\", \"lines\": [{\"tool\": {\"name\": \"a\", \"air\": \"3 scfm\","
+            + " \"pressure\": \"85 psig\", \"inlet\": \"1/4 NPT female\"}, \"line\": [" + hose
+            + "]}]}");
+    Requirement job = read(
+            hose,
+            hose + ", {\"kind\": \"splitter\", \"name\": \"tee\", \"othersTake\": \"5 scfm\"}")
+        .requirement();
+    assertThat(((Slot.Splitter) job.layout().slot("tee").orElseThrow()).others())
+        .contains(Range.parse("5 scfm", FreeAirFlow::parse));
+  }
+
   @Test
   void a_pipe_behind_the_outlet_has_ends() throws Exception {
     String regulator =

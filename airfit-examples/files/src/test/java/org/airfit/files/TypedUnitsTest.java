@@ -157,4 +157,19 @@ class TypedUnitsTest {
         .isThrownBy(() -> new TypedUnits(Optional.empty(), 0, -1))
         .withMessageContaining("were 0 and -1");
   }
+
+  @Test
+  void what_is_printed_on_a_tool_counts_and_the_marking_of_a_shop_does_not() {
+    assertThat(of(Map.of("tool", Map.of("marking", "6.3 bar 400 l/min"))))
+        .isEqualTo(new TypedUnits(Optional.empty(), 0, 2));
+    assertThat(of(Map.of("tool", Map.of("marking", "90 psi avg 4 CFM"))))
+        .isEqualTo(new TypedUnits(Optional.empty(), 2, 0));
+    assertThat(of(Map.of(
+            "line",
+            List.of(Map.of(
+                "lines", List.of(Map.of("tool", Map.of("marking", "max 6,3 bar / 400 Nl/min"))))))))
+        .isEqualTo(new TypedUnits(Optional.empty(), 0, 2));
+    assertThat(of(Map.of("conditions", Map.of("marking", "blue band, 2 in wide"))))
+        .isEqualTo(new TypedUnits(Optional.empty(), 0, 0));
+  }
 }

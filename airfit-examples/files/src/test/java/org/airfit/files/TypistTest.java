@@ -75,6 +75,34 @@ class TypistTest {
             "\"line\": {\"kind\": \"hose\"}, \"//\": [",
             "line: was an object",
             "a list in square brackets"),
+        // a misspelt dimension, and words of the trade that are others here
+        Arguments.of(
+            "\"tip length\"", "\"tip lenght\"", "atHand.readings: ", "nearest: tip length;"),
+        Arguments.of(
+            "\"outdoors\"", "\"outside\"", "conditions.place: ", "here it is called outdoors;"),
+        Arguments.of(
+            "\"air\": \"dry\"", "\"air\": \"oiled\"", "conditions.air: ", "here it is called lubricated;"),
+        Arguments.of(
+            "\"kind\": \"hose\"",
+            "\"kind\": \"oiler\"",
+            "line[5].kind: ",
+            "here it is called lubricator;"),
+        // two things that cannot both be so
+        Arguments.of(
+            "{\"kind\": \"hose\", \"reach\": \"10 m\"},",
+            "{\"kind\": \"lubricator\"}, {\"kind\": \"hose\", \"reach\": \"10 m\"},",
+            "conditions.air: was dry, but a lubricator stands in the line",
+            "type lubricated"),
+        Arguments.of(
+            "\"7.4 bar(g)\"",
+            "\"74 bar(g)\"",
+            "line[1].set: was 74 bar(g), above the supply of 8.5 bar(g)",
+            "in front of the regulator"),
+        Arguments.of(
+            "\"criticalPressureRatio\": 0.25}},\n    {\"name\": \"old",
+            "\"criticalPressureRatio\": 2.5}},\n    {\"name\": \"old",
+            "now[0].capacity.criticalPressureRatio: ",
+            "must be in [0, 1), was 2.5"),
         // an unknown id
         Arguments.of(
             "\"reach\": \"10 m\"",

@@ -21,8 +21,10 @@ final class Amounts {
     return "1e" + (int) Math.ceil(Math.log10(Math.max(value, 1.0e-15)));
   }
 
+  /** A part of a whole in percent; what is not nothing is never told as 0 %. */
   static String share(double fraction) {
-    return fixed(100.0 * fraction, 0) + " %";
+    String percent = fixed(100.0 * fraction, 0);
+    return percent.equals("0") && fraction > 1.0e-9 ? "< 1 %" : percent + " %";
   }
 
   /** A number with so many decimals, halves rounded to even as the library does. */

@@ -6,6 +6,7 @@ import org.airfit.quantity.Money;
 import org.airfit.select.BillLine;
 import org.airfit.select.BillOfMaterials;
 import org.airfit.select.Proposal;
+import org.airfit.working.UnitSystem;
 
 /** The bill of materials as a table of a page. */
 final class BillPage {
@@ -14,7 +15,11 @@ final class BillPage {
 
   /** Writes what to buy, where each goes and what it costs. */
   static void handOver(
-      StringBuilder out, BillOfMaterials bill, Proposal proposal, Optional<Shop> shop) {
+      StringBuilder out,
+      BillOfMaterials bill,
+      Proposal proposal,
+      Optional<Shop> shop,
+      UnitSystem units) {
     boolean priced = bill.total().isPresent();
     Optional<String> currency = currency(bill, shop);
     String unit = currency.map(letters -> ", " + letters).orElse("");
@@ -27,7 +32,7 @@ final class BillPage {
     }
     out.append("</tr></thead>\n<tbody>\n");
     for (BillLine line : bill.lines()) {
-      String place = BillPlaces.of(line, proposal);
+      String place = BillPlaces.of(line, proposal, units);
       out.append("<tr><td>")
           .append(line.existing() ? "there" : Integer.toString(line.quantity()))
           .append("</td><td class=\"id\">")

@@ -11,21 +11,33 @@ import org.airfit.select.Layout;
 import org.airfit.select.Part;
 import org.airfit.select.Proposal;
 import org.airfit.select.Slot;
+import org.airfit.working.UnitSystem;
 
 /** Where the lines of a bill go, in a few words: at which coupling, or between which ends. */
 final class BillPlaces {
 
+  /** What a hose is called that the job gives no name: that its part is a hose needs no saying. */
+  private static final Set<String> UNNAMED = Set.of("hose", "whip hose");
+
   private BillPlaces() {}
 
   /** The place of a line; empty where its name says all. */
-  static String of(BillLine line, Proposal proposal) {
+  static String of(BillLine line, Proposal proposal, UnitSystem units) {
     Set<String> places = new LinkedHashSet<>();
     if (line.kind() == BillLine.Kind.PART) {
-      for (Slot slot : slots(proposal.requirement().layout())) {
+      List<Slot> slots = slots(proposal.requirement().layout());
+      boolean manyHoses = slots.stream().filter(Slot.Hose.class::isInstance).count() > 1;
+      for (Slot slot : slots) {
         if (slot instanceof Slot.Coupling coupling && isIn(line, proposal, coupling)) {
           places.add(coupling.name());
+        } else if (slot instanceof Slot.Hose hose
+            && manyHoses
+            && isOf(line, proposal.hose(hose.name()))
+            && !UNNAMED.contains(hose.name())) {
+          places.add(hose.name());
         }
       }
+      places.addAll(settings(line, proposal, units));
     } else if (line.kind() == BillLine.Kind.ADAPTER) {
       for (Joint joint : proposal.joints()) {
         if (joint.adapters().stream().anyMatch(adapter -> isOf(line, adapter))) {
@@ -34,6 +46,23 @@ final class BillPlaces {
       }
     }
     return places.isEmpty() ? otherwise(line) : String.join("; ", places);
+  }
+
+  /** To what regulators are set, each with its name where it has one of its own. */
+  private static Set<String> settings(BillLine line, Proposal proposal, UnitSystem units) {
+    Set<String> settings = new LinkedHashSet<>();
+    for (Proposal way : proposal.toEachTool()) {
+      List<Part> regulators =
+          way.parts().stream().filter(Part.Regulator.class::isInstance).toList();
+      int next = 0;
+      for (Slot slot : way.requirement().layout().slots()) {
+        if (slot instanceof Slot.Regulated regulated && isOf(line, regulators.get(next++))) {
+          settings.add((slot.name().equals("regulator") ? "" : slot.name() + ", ") + "set to "
+              + units.say(regulated.set()));
+        }
+      }
+    }
+    return settings;
   }
 
   /** The slots of all lines, those that lead to several tools first. */
@@ -54,10 +83,16 @@ final class BillPlaces {
 
   /** What a joint joins, each side with its end, the one towards the supply first. */
   static String between(Joint joint) {
-    List<String> sides = new ArrayList<>(List.of(joint.where().split(" to ", 2)));
+    return between(joint, "");
+  }
+
+  /** The same without the line it belongs to, where that is told already. */
+  static String between(Joint joint, String line) {
+    String where = line.isEmpty() ? joint.where() : joint.where().substring(line.length() + 2);
+    List<String> sides = new ArrayList<>(List.of(where.split(" to ", 2)));
     return sides.size() == 2
         ? side(sides.get(0), joint.upstream()) + " to " + side(sides.get(1), joint.downstream())
-        : joint.where() + ": " + joint.upstream().label() + " to "
+        : where + ": " + joint.upstream().label() + " to "
             + joint.downstream().label();
   }
 

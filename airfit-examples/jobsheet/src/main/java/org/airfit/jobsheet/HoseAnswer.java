@@ -9,12 +9,10 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.airfit.files.HoseQuestion;
 import org.airfit.files.HoseQuestion.Asked;
-import org.airfit.quantity.Length;
+import org.airfit.quantity.Range;
 import org.airfit.run.LongestHose;
-import org.airfit.run.Run;
 import org.airfit.run.WiderHose;
 import org.airfit.select.Catalogue;
-import org.airfit.select.Layout;
 import org.airfit.select.Part;
 import org.airfit.select.Proposal;
 import org.airfit.select.Requirement;
@@ -68,7 +66,7 @@ public record HoseAnswer(HoseQuestion question, Requirement requirement, Selecti
                 .map(Part.Hose::shortest)
                 .sorted(Comparator.reverseOrder())
                 .distinct()
-                .map(length -> reaching(question, job, length))
+                .map(length -> with(slot(question, job).reaching(Range.exactly(length)), job))
                 .map(reaching ->
                     new HoseAnswer(question, reaching, Selection.of(reaching, catalogue))),
             anyLength)
@@ -88,42 +86,29 @@ public record HoseAnswer(HoseQuestion question, Requirement requirement, Selecti
     return mayDo == null ? otherwise : mayDo;
   }
 
-  private static Requirement reaching(HoseQuestion question, Requirement job, Length length) {
-    List<Slot> slots = new ArrayList<>();
-    for (Slot slot : job.layout().slots()) {
-      slots.add(
-          slot instanceof Slot.Hose hose && hose.name().equals(question.slot())
-              ? new Slot.Hose(hose.name(), length, hose.isWhip(), hose.hose())
-              : slot);
-    }
-    return job.toBuilder().layout(Layout.of(slots)).build();
+  private static Slot.Hose slot(HoseQuestion question, Requirement job) {
+    return (Slot.Hose) job.layout().slot(question.slot()).orElseThrow();
+  }
+
+  private static Requirement with(Slot.Hose hose, Requirement job) {
+    return job.toBuilder().layout(job.layout().replacing(hose.name(), hose)).build();
   }
 
   private static HoseAnswer narrowest(HoseQuestion question, Requirement job, Catalogue catalogue) {
-    Slot.Hose slot = (Slot.Hose) job.layout().slot(question.slot()).orElseThrow();
+    Slot.Hose slot = slot(question, job);
     return first(
         hoses(catalogue).stream()
             .filter(hose -> reaches(hose, slot))
-            .map(hose -> hose.bore().nominal())
+            .map(Part.Hose::bore)
             .sorted()
             .distinct()
-            .map(bore ->
-                new HoseAnswer(question, job, Selection.of(job, ofBore(bore, slot, catalogue)))),
+            .map(bore -> with(slot.ofBore(bore), job))
+            .map(asked -> new HoseAnswer(question, asked, Selection.of(asked, catalogue))),
         new HoseAnswer(question, job, Selection.of(job, catalogue)));
   }
 
-  /** Of the hoses that reach only those of a bore. */
-  private static Catalogue ofBore(Length bore, Slot.Hose slot, Catalogue catalogue) {
-    List<Part> kept = catalogue.parts().stream()
-        .filter(part -> !(part instanceof Part.Hose hose)
-            || !reaches(hose, slot)
-            || hose.bore().nominal().equals(bore))
-        .toList();
-    return Catalogue.of(kept, catalogue.accessories());
-  }
-
   private static boolean reaches(Part.Hose hose, Slot.Hose slot) {
-    return hose.shortest().compareTo(slot.reach()) >= 0;
+    return hose.shortest().compareTo(slot.reachRange().least()) >= 0;
   }
 
   private boolean fits() {
@@ -134,16 +119,18 @@ public record HoseAnswer(HoseQuestion question, Requirement requirement, Selecti
     return selection.fold(fitting -> Optional.of(fitting.best()), nothing -> Optional.empty());
   }
 
-  /** Whether what is not known decides if the tool has its pressure. */
+  /** Whether what is not known decides if the tools have their pressure, or if the hose reaches. */
   private boolean depends() {
     return best().stream()
         .flatMap(proposal -> proposal.open().stream())
-        .anyMatch(finding -> finding.rule() == Rule.AIR_AT_TOOL);
+        .anyMatch(
+            finding -> finding.rule() == Rule.AIR_AT_TOOL || finding.rule() == Rule.HOSE_REACHES);
   }
 
-  /** The heading of the answer on a sheet. */
+  /** The heading of the answer on a sheet; of several hoses with the name of the one. */
   String title() {
-    return question.asked() == Asked.LONGEST ? "Longest hose" : "Least bore";
+    String title = question.asked() == Asked.LONGEST ? "Longest hose" : "Least bore";
+    return title + (requirement.isOfSeveralTools() ? " (" + question.slot() + ")" : "");
   }
 
   /** The answer in sentences: the hose of the catalogue, then the sizes that exist. */
@@ -155,56 +142,75 @@ public record HoseAnswer(HoseQuestion question, Requirement requirement, Selecti
           + ": see what would have to change below.");
     }
     Proposal proposal = best.get();
-    Part.Hose hose = proposal.hose(question.slot());
+    boolean isSeveral = requirement.isOfSeveralTools();
     List<String> sentences = new ArrayList<>();
     sentences.add("The " + (question.asked() == Asked.LONGEST ? "longest" : "narrowest")
         + " hose of the catalogue that "
-        + (depends()
-            ? "may leave the tool its pressure, which depends on what is not known, is "
-            : "leaves the tool its pressure is ")
-        + hose.name() + ".");
+        + (depends() ? "may leave " : "leaves ")
+        + (isSeveral ? "every tool" : "the tool")
+        + " its pressure"
+        + (isSeveral ? " while all work" : "")
+        + (depends() ? ", which depends on what is not known, is " : " is ")
+        + proposal.hose(question.slot()).name()
+        + inEach() + ".");
     bySize(proposal, units).ifPresent(sentences::add);
     return List.copyOf(sentences);
   }
 
-  /** What hoses of the sizes that exist would bring between the same other parts. */
-  private Optional<String> bySize(Proposal proposal, UnitSystem units) {
-    Run run = proposal.run();
-    Optional<String> element = element(proposal);
-    if (element.isEmpty()) {
-      return Optional.empty();
-    }
-    if (question.asked() == Asked.LONGEST) {
-      String longest = LongestHose.inWords(
-          LongestHose.ofEverySize(
-              run, element.get(), proposal.result().massFlow(), requirement.least(), units),
-          units);
-      return Optional.of(
-          "By the bore that its name says, between the other parts proposed: " + longest);
-    }
-    String tried = WiderHose.inWords(
-        WiderHose.triedFromNarrowest(
-            run, element.get(), proposal.result().massFlow(), requirement.least(), units),
-        units);
-    return Optional.of(
-        "Every size between the other parts proposed, with the length of that hose: " + tried);
+  /** Where lines are alike, that each of them has such a hose. */
+  private String inEach() {
+    return requirement.layout().lines().stream()
+        .filter(line -> line.count() > 1
+            && line.slots().stream().anyMatch(slot -> slot.name().equals(question.slot())))
+        .map(line -> ", one in each of the " + line.count() + " lines to " + line.tool())
+        .findFirst()
+        .orElse("");
   }
 
-  /** What the hose is called in the run: a second hose of one name has a number behind it. */
-  private Optional<String> element(Proposal proposal) {
-    String name = proposal.hose(question.slot()).name();
-    int before = 0;
-    for (Slot slot : requirement.layout().slots()) {
-      if (slot.name().equals(question.slot())) {
-        break;
-      }
-      if (slot instanceof Slot.Hose && proposal.hose(slot.name()).name().equals(name)) {
-        before++;
-      }
+  /** What hoses of the sizes that exist would bring between the same other parts. */
+  private Optional<String> bySize(Proposal proposal, UnitSystem units) {
+    List<Proposal> ways = proposal.toEachTool().stream()
+        .filter(way -> way.element(question.slot()).isPresent())
+        .toList();
+    String forAll = ways.size() > 1 ? ", for every tool behind it" : "";
+    if (question.asked() == Asked.LONGEST) {
+      List<LongestHose> longest =
+          LongestHose.forAll(ways.stream().map(way -> longest(way, units)).toList());
+      return Optional.of("By the bore that its name says, between the other parts proposed" + forAll
+          + ": " + LongestHose.inWords(longest, units));
     }
-    return proposal.run().names().stream()
-        .filter(each -> each.equals(name) || each.startsWith(name + " ("))
-        .skip(before)
-        .findFirst();
+    // a size that is too narrow for one tool is too narrow: the tool with which most are tried
+    // decides
+    return ways.stream()
+        .map(way -> new Tried(way, tried(way, units)))
+        .max(Comparator.comparingInt((Tried each) -> each.sizes().size())
+            .thenComparing(each -> !each.sizes().get(each.sizes().size() - 1).isEnough()))
+        .map(each -> "Every size between the other parts proposed, with the length of that hose"
+            + (ways.size() > 1
+                ? ", for the tool that needs the widest ("
+                    + each.way().requirement().way().orElse("") + ")"
+                : "")
+            + ": " + WiderHose.inWords(each.sizes(), units));
+  }
+
+  /** The sizes tried on the way to a tool. */
+  private record Tried(Proposal way, List<WiderHose> sizes) {}
+
+  private List<LongestHose> longest(Proposal way, UnitSystem units) {
+    return LongestHose.ofEverySize(
+        way.run(),
+        way.element(question.slot()).orElseThrow(),
+        way.result().massFlow(),
+        way.requirement().least(),
+        units);
+  }
+
+  private List<WiderHose> tried(Proposal way, UnitSystem units) {
+    return WiderHose.triedFromNarrowest(
+        way.run(),
+        way.element(question.slot()).orElseThrow(),
+        way.result().massFlow(),
+        way.requirement().least(),
+        units);
   }
 }

@@ -12,10 +12,12 @@ import org.airfit.plug.Identification;
 import org.airfit.plug.PlugVerdict;
 import org.airfit.plug.ProfileCandidate;
 import org.airfit.plug.ReadingSlip;
+import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.MassFlow;
+import org.airfit.run.ElementLoss;
 import org.airfit.run.Run;
 import org.airfit.run.RunResult;
 import org.airfit.run.WiderHose;
@@ -25,6 +27,7 @@ import org.airfit.select.BillOfMaterials;
 import org.airfit.select.Finding;
 import org.airfit.select.JobFindings;
 import org.airfit.select.Offer;
+import org.airfit.select.Part;
 import org.airfit.select.Proposal;
 import org.airfit.select.Requirement;
 import org.airfit.select.Rule;
@@ -151,6 +154,18 @@ final class InWords {
     return BillOfMaterials.of(proposal, sheet.job().catalogue().parts(), sheet.units());
   }
 
+  /**
+   * What the words of a sheet in US units are called in the trade there, once, where the parts are first named; empty
+   * in SI units, and where no coupling is among the parts. The words are common practice, no source.
+   */
+  static Optional<String> tradeWords(JobSheet sheet, Proposal proposal) {
+    boolean isCoupled = proposal.parts().stream().anyMatch(Part.Socket.class::isInstance);
+    return sheet.units() == UnitSystem.US && isCoupled
+        ? Optional.of("A socket here is what US trade calls a quick coupler or coupler; the plug goes into it."
+            + " The profile is what it calls the interchange: both halves must have the same.")
+        : Optional.empty();
+  }
+
   /** What a bill sums to, and what the parts in the way of the air cost alone, by which they were chosen. */
   static Optional<String> together(BillOfMaterials bill, Proposal proposal) {
     return bill.totalInWords()
@@ -230,6 +245,17 @@ final class InWords {
         delivered -> Optional.empty(),
         starved -> Optional.of("The table tells what is lost in front of " + starved.element()
             + ", which lets too little through."));
+  }
+
+  /** What a regulator takes down to what it is set to: wanted, and apart from what it loses; empty of all else. */
+  static Optional<String> regulated(ElementLoss share, JobSheet sheet) {
+    UnitSystem units = sheet.units();
+    AbsolutePressure set =
+        AbsolutePressure.ofPascals(share.inlet().pascals() - share.regulated().pascals());
+    return share.regulated().pascals() > 0.0
+        ? Optional.of("takes " + units.say(share.regulated()) + " down to what it is set to, "
+            + units.say(GaugePressure.of(set, sheet.job().atmosphere())) + "; that is no loss")
+        : Optional.empty();
   }
 
   /** The same of each tool of a proposal, while all others work. */

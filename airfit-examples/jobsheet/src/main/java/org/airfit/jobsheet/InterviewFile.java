@@ -3,6 +3,7 @@ package org.airfit.jobsheet;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -18,6 +19,8 @@ import org.airfit.plug.Identification;
 import org.airfit.plug.PlugProfile;
 import org.airfit.quantity.Temperature;
 import org.airfit.select.Interview;
+import org.airfit.select.Subject;
+import org.airfit.select.ToolLine;
 import org.airfit.select.Topic;
 import org.airfit.working.UnitSystem;
 
@@ -35,6 +38,16 @@ final class InterviewFile {
       "sprays paint", "paints",
       "blasts", "blasts",
       "feeds fasteners", "feedsFasteners");
+
+  /** What each of several tools tells by itself. */
+  private static final Set<Topic> OF_A_TOOL = EnumSet.of(
+      Topic.AIR_NEEDED,
+      Topic.PRESSURE_NEEDED,
+      Topic.TOOL_INLET,
+      Topic.USE,
+      Topic.WHIP_HOSE,
+      Topic.BLOCKED_NOZZLE,
+      Topic.TOOL_RATING);
 
   private static final String NO = "no";
   private static final String TO = " to ";
@@ -56,8 +69,77 @@ final class InterviewFile {
     fields.putIfAbsent("customer", "the customer at the counter");
     fields.put("catalogue", catalogue);
     InterviewFile file = new InterviewFile(fields, new EnumMap<>(Topic.class));
-    file.object("tool").putIfAbsent("name", "the tool");
+    if (file.lines().isEmpty()) {
+      file.object("tool").putIfAbsent("name", "the tool");
+    }
     return file;
+  }
+
+  /** A line to one of several tools. */
+  private record Line(String way, Map<String, Object> fields) {
+
+    Map<String, Object> tool() {
+      return into(fields.get("tool"));
+    }
+  }
+
+  /** The lines behind a splitter, each by the name that questions give it; none where there is one tool. */
+  private List<Line> lines() {
+    List<Line> lines = new ArrayList<>();
+    int number = 1;
+    for (Map<String, Object> item : items()) {
+      if (item.get("lines") instanceof List<?> told) {
+        for (Object each : told) {
+          if (each instanceof Map) {
+            Map<String, Object> line = into(each);
+            if (!(line.get("tool") instanceof Map)) {
+              line.put("tool", new LinkedHashMap<String, Object>());
+            }
+            Map<String, Object> tool = into(line.get("tool"));
+            tool.putIfAbsent("name", "tool " + number);
+            int count = line.get("count") instanceof Number many ? many.intValue() : 1;
+            lines.add(new Line(
+                ToolLine.named(number, count, String.valueOf(tool.get("name")).strip()), line));
+            number += count;
+          }
+        }
+      }
+    }
+    return lines;
+  }
+
+  /** Whether it has lines to several tools, and lacks something without which nothing can be chosen. */
+  boolean lacksOfLines() {
+    return !lines().isEmpty() && !isWhole();
+  }
+
+  /** What is missing without which nothing can be chosen. */
+  List<Subject> missing() {
+    List<Subject> missing = new ArrayList<>(missingOfLines());
+    for (Topic topic : Topic.values()) {
+      if (topic.isNecessary() && !isOfATool(topic) && told(topic).isEmpty()) {
+        missing.add(Subject.ofJob(topic));
+      }
+    }
+    return missing;
+  }
+
+  private List<Subject> missingOfLines() {
+    List<Subject> missing = new ArrayList<>();
+    for (Line line : lines()) {
+      Map<String, Object> tool = line.tool();
+      boolean isMarked = tool.containsKey("marking");
+      if (!isMarked && !tool.containsKey("air")) {
+        missing.add(Subject.of(Topic.AIR_NEEDED, line.way()));
+      }
+      if (!isMarked && !tool.containsKey("pressure")) {
+        missing.add(Subject.of(Topic.PRESSURE_NEEDED, line.way()));
+      }
+      if (!tool.containsKey("inlet")) {
+        missing.add(Subject.of(Topic.TOOL_INLET, line.way()));
+      }
+    }
+    return missing;
   }
 
   private static Map<String, Object> copy(Map<?, ?> object) {
@@ -94,11 +176,12 @@ final class InterviewFile {
   }
 
   /** The talk that these fields leave to be had. */
-  Interview talk(Path place, Interview begun, Set<Topic> notKnown) throws WrongFileException {
+  Interview talk(Path place, Interview begun, Set<Subject> notKnown) throws WrongFileException {
     Interview talk = begun;
     for (Topic topic : Topic.values()) {
-      Optional<String> told =
-          topic == Topic.MEDIUM || topic.isNecessary() ? told(topic) : Optional.empty();
+      Optional<String> told = topic == Topic.MEDIUM || (topic.isNecessary() && !isOfATool(topic))
+          ? told(topic)
+          : Optional.empty();
       if (told.isPresent()) {
         talk = talk.with(topic, told.get());
       }
@@ -108,9 +191,20 @@ final class InterviewFile {
       talk = Interview.of(job.requirement(), job.catalogue().parts());
       for (Topic topic : List.of(
           Topic.MEDIUM, Topic.USE, Topic.WHIP_HOSE, Topic.DROPPED, Topic.DRAGGED, Topic.VENTED)) {
-        Optional<String> told = told(topic);
+        Optional<String> told = isOfATool(topic) ? Optional.empty() : told(topic);
         if (told.isPresent()) {
           talk = talk.with(topic, told.get());
+        }
+      }
+      for (Line line : lines()) {
+        Optional<String> use = use(line.tool());
+        if (use.isPresent()) {
+          talk = talk.with(Subject.of(Topic.USE, line.way()), use.get());
+        }
+        if (line.tool().containsKey("whipHose")) {
+          talk = talk.with(
+              Subject.of(Topic.WHIP_HOSE, line.way()),
+              yesOrNo(String.valueOf(line.tool().get("whipHose"))));
         }
       }
       Optional<String> profile = job.plug().flatMap(Identification::profile).map(PlugProfile::id);
@@ -124,17 +218,20 @@ final class InterviewFile {
         talk = talk.with(each.getKey(), each.getValue());
       }
     }
-    for (Topic topic : notKnown) {
-      talk = talk.withUnknown(topic);
+    for (Subject subject : notKnown) {
+      talk = talk.withUnknown(subject);
     }
     return talk;
   }
 
+  /** Whether a topic is told by the lines of several tools, and not by the job. */
+  private boolean isOfATool(Topic topic) {
+    return OF_A_TOOL.contains(topic) && !lines().isEmpty();
+  }
+
   /** Whether all that a job file must have is told. */
   boolean isWhole() {
-    return List.of(Topic.values()).stream()
-        .filter(Topic::isNecessary)
-        .allMatch(topic -> told(topic).isPresent());
+    return missing().isEmpty();
   }
 
   /** What the fields say of a topic. */
@@ -147,7 +244,7 @@ final class InterviewFile {
       case SUPPLY -> text("supply", "pressure");
       case OUTLET -> outlet().map(item -> String.valueOf(item.get("end")));
       case REACH -> reach();
-      case USE -> use();
+      case USE -> use(object("tool"));
       case WHIP_HOSE -> text("tool", "whipHose").map(InterviewFile::yesOrNo);
       case DROPPED -> text("conditions", "dropped").map(InterviewFile::yesOrNo);
       case DRAGGED -> text("conditions", "dragged").map(InterviewFile::yesOrNo);
@@ -160,12 +257,11 @@ final class InterviewFile {
     return flag.equals("true") ? "yes" : NO;
   }
 
-  private Optional<String> use() {
+  private static Optional<String> use(Map<String, Object> tool) {
     boolean isAsked = false;
-    for (Map.Entry<String, String> use : USES.entrySet()) {
-      Optional<String> flag = text("tool", use.getValue());
-      isAsked |= flag.isPresent();
-      if (flag.filter("true"::equals).isPresent()) {
+    for (String field : USES.values()) {
+      isAsked |= tool.get(field) != null;
+      if (Boolean.TRUE.equals(tool.get(field))) {
         return Optional.empty(); // the job tells it
       }
     }
@@ -190,28 +286,71 @@ final class InterviewFile {
   }
 
   /** This with an answer. */
-  InterviewFile with(Topic topic, String answer) {
+  InterviewFile with(Subject subject, String answer) {
     InterviewFile fuller = new InterviewFile(copy(fields), new EnumMap<>(Topic.class));
     fuller.beside.putAll(beside);
-    fuller.tell(topic, answer.strip());
+    String told = answer.strip();
+    if (subject.of().isEmpty()) {
+      fuller.tell(subject.topic(), told);
+    } else if (subject.topic() == Topic.REACH) {
+      fuller.tellReach(subject.of().get(), told);
+    } else {
+      fuller.lines().stream()
+          .filter(line -> line.way().equals(subject.of().get()))
+          .forEach(line -> tell(line.tool(), subject.topic(), told));
+    }
     return fuller;
+  }
+
+  /** Tells a hose how far it must reach, by its name. */
+  private void tellReach(String hose, String reach) {
+    Map<String, Map<String, Object>> byName = new LinkedHashMap<>();
+    List<Line> behind = lines();
+    for (Map<String, Object> item : items()) {
+      put(byName, item, "");
+      if (item.get("lines") instanceof List) {
+        for (Line line : behind) {
+          items(line.fields().get("line"))
+              .forEach(each -> put(byName, each, " to " + line.tool().get("name")));
+        }
+      }
+    }
+    byName.getOrDefault(hose, new LinkedHashMap<>()).put("reach", reach);
+  }
+
+  /** Puts an item under the name that it has, or that the reader of the file gives it. */
+  private static void put(
+      Map<String, Map<String, Object>> byName, Map<String, Object> item, String where) {
+    String kind = item.get("kind") + where;
+    String name = String.valueOf(item.getOrDefault("name", kind)).strip();
+    for (int number = 2; byName.containsKey(name); number++) {
+      name = kind + " " + number;
+    }
+    byName.put(name, item);
+  }
+
+  /** Tells a tool what was answered of it. */
+  private static void tell(Map<String, Object> tool, Topic topic, String answer) {
+    switch (topic) {
+      case AIR_NEEDED -> tool.put("air", higher(answer));
+      case PRESSURE_NEEDED -> tool.put("pressure", higher(answer));
+      case TOOL_INLET -> tool.put("inlet", answer);
+      case USE -> USES.forEach((use, field) -> tool.put(field, use.equalsIgnoreCase(answer)));
+      case WHIP_HOSE -> tool.put("whipHose", answer.equalsIgnoreCase("yes"));
+      case BLOCKED_NOZZLE -> tool.put("atBlockedNozzle", higher(answer));
+      default -> tool.put("notAbove", lower(answer));
+    }
   }
 
   private void tell(Topic topic, String answer) {
     boolean isYes = answer.equalsIgnoreCase("yes");
     switch (topic) {
       case MEDIUM -> object("conditions").put("medium", answer);
-      case AIR_NEEDED -> object("tool").put("air", higher(answer));
-      case PRESSURE_NEEDED -> object("tool").put("pressure", higher(answer));
-      case TOOL_INLET -> object("tool").put("inlet", answer);
+      case AIR_NEEDED, PRESSURE_NEEDED, TOOL_INLET, USE, WHIP_HOSE, BLOCKED_NOZZLE, TOOL_RATING ->
+        tell(object("tool"), topic, answer);
       case SUPPLY -> object("supply").put("pressure", answer);
       case OUTLET -> tellOutlet(answer);
-      case REACH -> tellReach(higher(answer));
-      case USE ->
-        USES.forEach((use, field) -> object("tool").put(field, use.equalsIgnoreCase(answer)));
-      case WHIP_HOSE -> object("tool").put("whipHose", isYes);
-      case BLOCKED_NOZZLE -> object("tool").put("atBlockedNozzle", higher(answer));
-      case TOOL_RATING -> object("tool").put("notAbove", lower(answer));
+      case REACH -> tellReach(answer);
       case HIGHEST -> object("supply").put("highest", higher(answer));
       case REGULATOR -> {
         if (isYes) {
@@ -275,7 +414,9 @@ final class InterviewFile {
           .put("where", "the customer's; its profile is none of those of the catalogue");
       return;
     }
-    for (Map<String, Object> item : items()) {
+    List<Map<String, Object>> all = new ArrayList<>(items());
+    lines().forEach(line -> all.addAll(items(line.fields().get("line"))));
+    for (Map<String, Object> item : all) {
       if ("coupling".equals(item.get("kind"))) {
         item.put("profile", id);
       }
@@ -353,8 +494,12 @@ final class InterviewFile {
   }
 
   private List<Map<String, Object>> items() {
+    return items(fields.get("line"));
+  }
+
+  private static List<Map<String, Object>> items(Object told) {
     List<Map<String, Object>> items = new ArrayList<>();
-    if (fields.get("line") instanceof List<?> line) {
+    if (told instanceof List<?> line) {
       for (Object item : line) {
         if (item instanceof Map) {
           items.add(into(item));

@@ -18,6 +18,7 @@ import org.airfit.files.Printable;
 import org.airfit.files.ShopCatalogue;
 import org.airfit.files.WrongFileException;
 import org.airfit.select.Interview;
+import org.airfit.select.Subject;
 import org.airfit.select.Topic;
 
 /** Asks what a job file leaves open, one question at a time, and writes the job file with the answers. */
@@ -78,7 +79,7 @@ final class InterviewProgram {
       lines.wrapped("", talk.refusal().get());
     } else if (!known.file().isWhole()) {
       lines.wrapped("", "Nothing can be chosen before this is known:");
-      talk.missing().forEach(topic -> lines.wrapped("  - ", topic.question()));
+      known.file().missing().forEach(subject -> lines.wrapped("  - ", subject.question()));
     } else {
       lines.wrapped(
           "",
@@ -99,11 +100,17 @@ final class InterviewProgram {
   }
 
   private static void notKnown(Lines lines, Interview talk) {
-    List<Topic> open =
-        talk.notKnown().stream().filter(topic -> !topic.isNecessary()).toList();
+    List<Subject> open = talk.subjectsNotKnown().stream()
+        .filter(subject -> !subject.topic().isNecessary() || isReach(subject))
+        .toList();
     if (!open.isEmpty()) {
       lines.wrapped("", "Not known, and better asked before anything is connected:");
-      open.forEach(topic -> lines.wrapped("  - ", topic.question()));
+      open.forEach(subject -> lines.wrapped("  - ", subject.question()));
     }
+  }
+
+  /** How far one hose must reach, where a range of it is known. */
+  private static boolean isReach(Subject subject) {
+    return subject.topic() == Topic.REACH && subject.of().isPresent();
   }
 }

@@ -7,18 +7,18 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Deque;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import org.airfit.files.ShopCatalogue;
 import org.airfit.files.WrongFileException;
 import org.airfit.plug.PlugProfile;
 import org.airfit.select.Interview;
 import org.airfit.select.PossibleAnswer;
 import org.airfit.select.Question;
+import org.airfit.select.Subject;
 import org.airfit.select.Topic;
-import org.airfit.working.UnitSystem;
 import org.jspecify.annotations.Nullable;
 
 /** Asks at a terminal, one question at a time, until nothing can change the proposal or the input ends. */
@@ -33,18 +33,52 @@ final class InterviewTalk {
   private final PrintStream out;
 
   /** What is known at a question. */
-  record Known(InterviewFile file, Set<Topic> notKnown) {
+  record Known(InterviewFile file, Set<Subject> notKnown) {
 
     Known with(InterviewFile fuller) {
       return new Known(fuller, notKnown);
     }
 
-    Known withUnknown(Topic topic) {
-      Set<Topic> more = EnumSet.noneOf(Topic.class);
-      more.addAll(notKnown);
-      more.add(topic);
+    Known withUnknown(Subject subject) {
+      Set<Subject> more = new TreeSet<>(notKnown);
+      more.add(subject);
       return new Known(file, more);
     }
+  }
+
+  /** A question as it is asked: what nothing can be chosen without has no answers to choose from. */
+  private record Asked(Subject subject, String why, List<PossibleAnswer> answers) {
+
+    static Asked of(Question question) {
+      return new Asked(question.subject(), question.why(), question.answers());
+    }
+
+    static Asked of(Subject missing) {
+      String why = missing.topic().why();
+      return new Asked(
+          missing,
+          Character.toUpperCase(why.charAt(0)) + why.substring(1) + " ["
+              + missing.topic().source() + "].",
+          List.of());
+    }
+
+    Topic topic() {
+      return subject.topic();
+    }
+  }
+
+  /** The next question; of several tools first what the lines lack without which nothing can be chosen. */
+  private Optional<Asked> next(Known known) throws WrongFileException {
+    Interview talk = interview(known);
+    List<Question> open = talk.questions(known.file().units());
+    boolean isMedium = !open.isEmpty() && open.get(0).topic() == Topic.MEDIUM;
+    if (isMedium || talk.refusal().isPresent() || !known.file().lacksOfLines()) {
+      return open.stream().findFirst().map(Asked::of);
+    }
+    return known.file().missing().stream()
+        .filter(subject -> !known.notKnown().contains(subject))
+        .findFirst()
+        .map(Asked::of);
   }
 
   InterviewTalk(ShopCatalogue shop, Path place, BufferedReader in, PrintStream out) {
@@ -68,14 +102,13 @@ final class InterviewTalk {
             + " \"<\" goes back, an empty line is \"I don't know\".");
     out.print(hint);
     Deque<Known> before = new ArrayDeque<>();
-    Known known = new Known(start, EnumSet.noneOf(Topic.class));
+    Known known = new Known(start, Set.of());
     while (true) {
-      UnitSystem units = known.file().units();
-      Optional<Question> next = interview(known).next(units);
+      Optional<Asked> next = next(known);
       if (next.isEmpty()) {
         return known;
       }
-      Question question = next.get();
+      Asked question = next.get();
       ask(question, before.size() + 1);
       Optional<Known> after = Optional.empty();
       boolean isBack = false;
@@ -96,10 +129,10 @@ final class InterviewTalk {
     }
   }
 
-  private void ask(Question question, int number) {
+  private void ask(Asked question, int number) {
     Lines lines = new Lines();
     lines.line("");
-    lines.wrapped(number + ". ", question.inWords());
+    lines.wrapped(number + ". ", question.subject().question());
     boolean isMedium = question.topic() == Topic.MEDIUM;
     int count = 0;
     for (PossibleAnswer answer : question.answers()) {
@@ -122,7 +155,7 @@ final class InterviewTalk {
   }
 
   /** The next line that is no question back; null at the end of the input. */
-  private @Nullable String heard(Question question) {
+  private @Nullable String heard(Asked question) {
     while (true) {
       String typed = prompted("> ");
       if (typed == null || !typed.equals(WHY)) {
@@ -150,16 +183,18 @@ final class InterviewTalk {
   }
 
   /** What is known with the answer; empty where it cannot be used, which is told. */
-  private Optional<Known> answered(Known known, Question question, String typed) {
+  private Optional<Known> answered(Known known, Asked question, String typed) {
     Topic topic = question.topic();
     if (typed.isEmpty()) {
-      return topic == Topic.PROFILE ? measured(known) : Optional.of(known.withUnknown(topic));
+      return topic == Topic.PROFILE
+          ? measured(known)
+          : Optional.of(known.withUnknown(question.subject()));
     }
     try {
       String answer =
           topic == Topic.PROFILE ? profile(chosen(question, typed)) : chosen(question, typed);
       Interview.begin(shop.parts()).with(topic, answer);
-      Known after = known.with(known.file().with(topic, answer));
+      Known after = known.with(known.file().with(question.subject(), answer));
       interview(after);
       return Optional.of(after);
     } catch (IllegalArgumentException | WrongFileException refused) {
@@ -169,7 +204,7 @@ final class InterviewTalk {
   }
 
   /** The words of an answer that was told by its number; of an amount a number alone is no answer. */
-  private static String chosen(Question question, String typed) {
+  private static String chosen(Asked question, String typed) {
     List<PossibleAnswer> answers = question.answers();
     if (!question.topic().isAmount() && !answers.isEmpty()) {
       for (int i = 0; i < answers.size(); i++) {
@@ -209,10 +244,10 @@ final class InterviewTalk {
   private Optional<Known> measured(Known known) {
     try {
       InterviewFile read = new PlugTalk(place, out, this::prompted).read(known.file());
-      return Optional.of(known.with(read).withUnknown(Topic.PROFILE));
+      return Optional.of(known.with(read).withUnknown(Subject.ofJob(Topic.PROFILE)));
     } catch (WrongFileException refused) {
       say(String.valueOf(refused.getMessage()));
-      return Optional.of(known.withUnknown(Topic.PROFILE));
+      return Optional.of(known.withUnknown(Subject.ofJob(Topic.PROFILE)));
     }
   }
 

@@ -121,7 +121,10 @@ final class PageFound {
           .forEach(finding -> open.add(finding.reason()));
       open.addAll(InWords.bill(sheet, proposal).questions());
     });
-    int remarks = InWords.readOtherwise(sheet).size();
+    List<String> read = new ArrayList<>();
+    InWords.readOtherwise(sheet).forEach(line -> read.add(line.answer()));
+    read.stream().filter(remark -> remark.endsWith("?")).forEach(open::add);
+    long remarks = read.stream().filter(remark -> !remark.endsWith("?")).count();
     if (remarks > 0) {
       open.add("Was the job read as it is meant? What it rests on has " + remarks
           + (remarks == 1 ? " remark" : " remarks") + " on that.");

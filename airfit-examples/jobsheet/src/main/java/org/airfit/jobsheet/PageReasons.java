@@ -196,7 +196,7 @@ public final class PageReasons {
           starved -> starved);
       InWords.widerHose(sheet, now).ifPresent(wider -> element("p", wider));
       chart(sheet, "Now", now);
-      shares(now, sheet.units());
+      shares(now, sheet);
     });
   }
 
@@ -217,11 +217,19 @@ public final class PageReasons {
         sheet.job().atmosphere(),
         sheet.requirement().least(),
         scale));
-    element("figcaption", title + ": the pressure from the supply down to the tool.");
+    boolean isRegulated = PressureChart.shares(result).stream()
+        .anyMatch(share -> share.regulated().pascals() > 0.0);
+    element(
+        "figcaption",
+        title + ": the pressure from the supply down to the tool."
+            + (isRegulated
+                ? " A thin stroke is what a regulator takes down to what it is set to, which is no loss."
+                : ""));
     out.append("</figure>\n");
   }
 
-  private void shares(RunResult result, UnitSystem units) {
+  private void shares(RunResult result, JobSheet sheet) {
+    UnitSystem units = sheet.units();
     List<ElementLoss> shares = result.fold(RunResult.Delivered::shares, RunResult.Starved::before);
     if (shares.isEmpty()) {
       return;
@@ -233,12 +241,13 @@ public final class PageReasons {
         .append("<th scope=\"col\" class=\"n\">gain<br>without it</th></tr></thead>\n<tbody>\n");
     for (ElementLoss share : shares) {
       out.append("<tr><th scope=\"row\">").append(Html.shown(share.name()));
-      share
-          .warnings(units)
-          .forEach(warning -> out.append("<br><span class=\"soft\">")
-              .append(Html.shown(warning))
-              .append("</span>"));
-      out.append("</th><td class=\"n\">").append(units.say(share.drop()));
+      List<String> notes = new ArrayList<>();
+      InWords.regulated(share, sheet).ifPresent(notes::add);
+      notes.addAll(share.warnings(units));
+      notes.forEach(note -> out.append("<br><span class=\"soft\">")
+          .append(Html.shown(note))
+          .append("</span>"));
+      out.append("</th><td class=\"n\">").append(units.say(share.lost()));
       out.append("</td><td class=\"n\">").append(Amounts.share(share.fraction()));
       out.append("</td><td class=\"n\">").append(units.say(share.gain())).append("</td></tr>\n");
     }
@@ -276,7 +285,7 @@ public final class PageReasons {
     for (Proposal way : proposal.toEachTool()) {
       String to = way.requirement().way().map(name -> ", " + name).orElse("");
       chart(sheet, "With these parts" + to, way.result());
-      shares(way.result(), sheet.units());
+      shares(way.result(), sheet);
     }
     joints(proposal);
     element("h3", "Rule by rule");
@@ -319,7 +328,15 @@ public final class PageReasons {
     element("h3", "The joints, from the outlet to the tool");
     out.append("<table>\n<thead><tr><th scope=\"col\">joint</th><th scope=\"col\">between</th>")
         .append("<th scope=\"col\">kept tight by</th></tr></thead>\n<tbody>\n");
+    String line = "";
     for (Joint joint : proposal.joints()) {
+      String of = lineOf(joint, proposal);
+      if (!of.equals(line)) {
+        line = of;
+        out.append("</tbody>\n<tbody>\n<tr><th scope=\"rowgroup\" colspan=\"3\">")
+            .append(Html.shown(InWords.capital(line)))
+            .append("</th></tr>\n");
+      }
       String between =
           joint.adapters().stream().map(Part.Adapter::name).collect(Collectors.joining(", "));
       String seals = joint.isSound()
@@ -329,11 +346,20 @@ public final class PageReasons {
               .distinct()
               .collect(Collectors.joining(", "))
           : "they do not go together";
-      out.append("<tr><th scope=\"row\">").append(Html.shown(BillPlaces.between(joint)));
+      out.append("<tr><th scope=\"row\">").append(Html.shown(BillPlaces.between(joint, line)));
       out.append("</th><td>").append(Html.shown(between.isEmpty() ? "nothing" : between));
       out.append("</td><td>").append(Html.shown(seals)).append("</td></tr>\n");
     }
     out.append("</tbody>\n</table>\n");
+  }
+
+  /** The line of several that a joint belongs to; nothing in front of them and where there is one tool. */
+  private static String lineOf(Joint joint, Proposal proposal) {
+    return proposal.toEachTool().stream()
+        .flatMap(way -> way.requirement().way().stream())
+        .filter(name -> joint.where().startsWith(name + ": "))
+        .findFirst()
+        .orElse("");
   }
 
   /** Every caution whole, with what it rests on. */

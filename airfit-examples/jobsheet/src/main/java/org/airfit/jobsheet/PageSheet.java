@@ -58,7 +58,7 @@ public final class PageSheet {
         th, td { padding-top: .35mm; padding-bottom: .35mm; }
         p, ul, table { margin-bottom: .8mm; }
         li { margin-bottom: .4mm; }
-        .care { padding: 1.4mm 3mm 1mm; margin: 2.2mm 0 2mm; border-width: 1pt; break-inside: auto; }
+        .care { padding: 1.4mm 3mm 1mm; margin: 2.2mm 0 2mm; border-width: 1pt; break-inside: avoid; }
         .care ul { columns: 2; column-gap: 6mm; margin-bottom: .8mm; }
         .care li { break-inside: avoid; }
         .fill { margin-top: 1.5mm; gap: 0 8mm; break-inside: avoid; }
@@ -196,7 +196,9 @@ public final class PageSheet {
       BillOfMaterials bill = InWords.bill(sheet, proposal);
       out.append("<section>\n");
       element("h2", "Recommended parts");
-      BillPage.handOver(out, bill, proposal, head.shop());
+      InWords.tradeWords(sheet, proposal)
+          .ifPresent(words -> element("p class=\"soft\"", words));
+      BillPage.handOver(out, bill, proposal, head.shop(), sheet.units());
       sheet.offers().ifPresent(this::offers);
       out.append("</section>\n");
     });

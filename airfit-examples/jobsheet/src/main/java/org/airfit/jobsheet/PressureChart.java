@@ -12,9 +12,10 @@ import org.airfit.working.UnitSystem;
  * The pressure along a run as an SVG element: one row for each element from the supply down to the tool, the pressure
  * to the right.
  *
- * <p>A thick stroke is the pressure loss of the element; the line steps down to the next. The dashed upright is what
- * the tool needs. It is drawn twice, the names beside the pressures for a wide screen and for paper, and above them for
- * a telephone, so that letters are never smaller than 11 px; the page shows one of the two.
+ * <p>A thick stroke is the pressure loss of the element, a thin one what a regulator takes down to what it is set to;
+ * the line steps down to the next. The dashed upright is what the tool needs. It is drawn twice, the names beside the
+ * pressures for a wide screen and for paper, and above them for a telephone, so that letters are never smaller than
+ * 11 px; the page shows one of the two.
  */
 final class PressureChart {
 
@@ -77,7 +78,8 @@ final class PressureChart {
         + "</div>\n";
   }
 
-  private static List<ElementLoss> shares(RunResult result) {
+  /** The elements that are drawn. */
+  static List<ElementLoss> shares(RunResult result) {
     return result.fold(RunResult.Delivered::shares, RunResult.Starved::before);
   }
 
@@ -158,9 +160,10 @@ final class PressureChart {
       double end = above(share.outlet(), atmosphere, scale.units());
       way.add(n(x(in)) + "," + n(y));
       way.add(n(x(end)) + "," + n(y));
-      out.append("<line class=\"bar\" x1=\"" + n(x(in)) + "\" y1=\"" + n(y) + "\" x2=\"" + n(x(end))
+      double set = in - scale.units().pressureUnit().fromSi(share.regulated().pascals());
+      out.append("<line class=\"bar\" x1=\"" + n(x(set)) + "\" y1=\"" + n(y) + "\" x2=\"" + n(x(end))
           + "\" y2=\"" + n(y) + "\" stroke-width=\"9\"/>\n");
-      text(x(in) + 6.0, y + 4.0, "start", "−" + scale.units().say(share.drop()), "soft");
+      text(x(in) + 6.0, y + 4.0, "start", lost(share), "soft");
       now = end;
     }
     y = rows.get(rows.size() - 1).y();
@@ -185,6 +188,12 @@ final class PressureChart {
         + "\" font-family=\"Arial, Helvetica, DejaVu Sans Condensed, sans-serif\" font-size=\""
         + n(TEXT)
         + "\">\n" + out + "</svg>\n";
+  }
+
+  /** What an element loses, with a minus; of less than the last digit its own sign tells enough. */
+  private String lost(ElementLoss share) {
+    String told = scale.units().say(share.lost());
+    return told.startsWith("<") ? told : "−" + told;
   }
 
   private static final String STOPS = "stops here: no such flow";

@@ -123,12 +123,13 @@ public final class TextSheet {
       heading("The air now");
       wrapped("", InWords.arrives(now, sheet));
       sheet.job().now().ifPresent(run -> wrapped("", InWords.carries(sheet, run)));
-      shares(now, sheet.units());
+      shares(now, sheet);
       InWords.widerHose(sheet, now).ifPresent(wider -> wrapped("  ", wider));
     });
   }
 
-  private void shares(RunResult result, UnitSystem units) {
+  private void shares(RunResult result, JobSheet sheet) {
+    UnitSystem units = sheet.units();
     List<ElementLoss> shares = result.fold(RunResult.Delivered::shares, RunResult.Starved::before);
     if (shares.isEmpty()) {
       return;
@@ -141,9 +142,10 @@ public final class TextSheet {
       if (!fits) {
         line("  " + share.name());
       }
-      line("  " + padded(fits ? share.name() : "", NAME) + right(units.say(share.drop()), 20)
+      line("  " + padded(fits ? share.name() : "", NAME) + right(units.say(share.lost()), 20)
           + right(Amounts.share(share.fraction()), 13)
           + right(units.say(share.gain()), 20));
+      InWords.regulated(share, sheet).ifPresent(set -> wrapped("      note: ", set));
       share.warnings(units).forEach(warning -> wrapped("      note: ", warning));
     }
     result.fold(
@@ -182,12 +184,13 @@ public final class TextSheet {
   }
 
   private void proposal(JobSheet sheet, Proposal proposal) {
+    InWords.tradeWords(sheet, proposal).ifPresent(words -> wrapped("", words));
     BillText.write(out, InWords.bill(sheet, proposal), proposal);
     wrapped("", InWords.arrives(proposal, sheet));
     wrapped("", InWords.carries(sheet, proposal));
     for (Proposal way : proposal.toEachTool()) {
       way.requirement().way().ifPresent(name -> wrapped("", "To the tool of " + name + ":"));
-      shares(way.result(), sheet.units());
+      shares(way.result(), sheet);
     }
     line("  rules");
     for (Finding finding : proposal.findings(sheet.units())) {

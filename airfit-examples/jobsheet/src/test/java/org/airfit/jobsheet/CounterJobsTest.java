@@ -129,6 +129,10 @@ class CounterJobsTest {
     assertThat(arrives(best)).isBetween(40.0, 55.0);
     assertThat(outcome(best, Rule.TOOL_RATED)).isEqualTo(RuleOutcome.MET_WHILE_REGULATED);
     assertThat(cautions(sheet)).contains("Oil in a paint line");
+    assertThat(TextSheet.of(sheet).replaceAll("\\s+", " "))
+        .contains("first filter to second filter", "second filter to third filter")
+        .doesNotContain("filter to filter")
+        .contains("takes 64.4 psi down to what it is set to, 55 psig; that is no loss");
   }
 
   /**
@@ -167,7 +171,20 @@ class CounterJobsTest {
         .contains("3 × H38-25")
         .contains("while the others work");
     assertThat(PageReasons.of(sheet)).contains("With these parts, lines 1 and 2, sander");
-    assertThat(PageSheet.of(sheet)).contains("coupling at a sander", "coupling of the third line");
+    assertThat(PageSheet.of(sheet))
+        .contains("coupling at a sander", "coupling of the third line")
+        .contains("hose to a sander; hose to the ratchet")
+        .contains("Regulator 1/2 NPT<span class=\"soft\">, set to 110 psig</span>");
+    assertThat(PageReasons.of(sheet))
+        .contains("<th scope=\"rowgroup\" colspan=\"3\">Lines 1 and 2, sander</th>")
+        .contains("takes 8.4 psi down to what it is set to, 110 psig; that is no loss")
+        .contains("A thin stroke is what a regulator takes down")
+        .doesNotContain("−10.7 psi", ">0 %<");
+    String text = TextSheet.of(sheet).replaceAll("\\s+", " ");
+    assertThat(text)
+        .contains("regulator in the line, set to 110 psig, pressure loss 2.2 psi")
+        .contains("lines 1 and 2, sander: splitter to socket, plug to hose, hose to socket, plug to tool;")
+        .doesNotContain("loss 0 psi");
   }
 
   /** The cheapest hose of that length is kept for oiled air: paint never gets it. */

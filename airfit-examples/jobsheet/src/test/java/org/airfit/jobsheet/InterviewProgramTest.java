@@ -25,6 +25,7 @@ import org.airfit.quantity.Temperature;
 import org.airfit.select.Environment;
 import org.airfit.select.Interview;
 import org.airfit.select.Requirement;
+import org.airfit.select.Subject;
 import org.airfit.select.Topic;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -199,22 +200,22 @@ class InterviewProgramTest {
     assertThat(interviewFrom(whole, "1\n")).isZero();
     InterviewFile file = InterviewFile.of(
         Disk.fields(job(), new ArrayList<>()), CATALOGUE.toAbsolutePath().toString());
-    file = file.with(Topic.HIGHEST, "8 to 8.5 bar(g)")
-        .with(Topic.REGULATOR, "yes")
-        .with(Topic.REGULATOR_FAILED, "8 bar(g)")
-        .with(Topic.TOOL_RATING, "100 to 120 psig")
-        .with(Topic.USE, "cleans with air")
-        .with(Topic.BLOCKED_NOZZLE, "28 psig")
-        .with(Topic.WHIP_HOSE, "yes")
-        .with(Topic.PLACE, "wash down")
-        .with(Topic.CLEANER, "caustic")
-        .with(Topic.AIR, "lubricated")
-        .with(Topic.DROPPED, "yes")
-        .with(Topic.DRAGGED, "no")
-        .with(Topic.VENTED, "yes")
-        .with(Topic.PROFILES_IN_USE, "gannet, tern")
-        .with(Topic.PROFILE, "gannet")
-        .with(Topic.COLDEST, "-10 °C");
+    file = file.with(Subject.ofJob(Topic.HIGHEST), "8 to 8.5 bar(g)")
+        .with(Subject.ofJob(Topic.REGULATOR), "yes")
+        .with(Subject.ofJob(Topic.REGULATOR_FAILED), "8 bar(g)")
+        .with(Subject.ofJob(Topic.TOOL_RATING), "100 to 120 psig")
+        .with(Subject.ofJob(Topic.USE), "cleans with air")
+        .with(Subject.ofJob(Topic.BLOCKED_NOZZLE), "28 psig")
+        .with(Subject.ofJob(Topic.WHIP_HOSE), "yes")
+        .with(Subject.ofJob(Topic.PLACE), "wash down")
+        .with(Subject.ofJob(Topic.CLEANER), "caustic")
+        .with(Subject.ofJob(Topic.AIR), "lubricated")
+        .with(Subject.ofJob(Topic.DROPPED), "yes")
+        .with(Subject.ofJob(Topic.DRAGGED), "no")
+        .with(Subject.ofJob(Topic.VENTED), "yes")
+        .with(Subject.ofJob(Topic.PROFILES_IN_USE), "gannet, tern")
+        .with(Subject.ofJob(Topic.PROFILE), "gannet")
+        .with(Subject.ofJob(Topic.COLDEST), "-10 °C");
     Requirement job = file.job(job()).requirement();
     assertThat(job.pressures().usual().bar()).isEqualTo(7.4);
     assertThat(job.highest()).isEqualTo(GaugePressure.ofBar(8.0));
@@ -241,8 +242,8 @@ class InterviewProgramTest {
     assertThat(asked().pressures().lowest()).isEqualTo(GaugePressure.ofPsi(100.0));
     InterviewFile file = InterviewFile.of(
             Disk.fields(job(), new ArrayList<>()), CATALOGUE.toAbsolutePath().toString())
-        .with(Topic.HIGHEST, "125 psig")
-        .with(Topic.REGULATOR, "yes");
+        .with(Subject.ofJob(Topic.HIGHEST), "125 psig")
+        .with(Subject.ofJob(Topic.REGULATOR), "yes");
     Requirement job = file.job(job()).requirement();
     assertThat(job.pressures().lowest()).isEqualTo(GaugePressure.ofPsi(100.0));
     assertThat(job.pressures().whileRegulated().orElseThrow().psi()).isCloseTo(105.0, within(1e-9));

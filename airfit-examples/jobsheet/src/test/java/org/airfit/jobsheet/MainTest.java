@@ -469,12 +469,12 @@ class MainTest {
         Arguments.of(
             "\"pressure\": \"8.5 bar(g)\"",
             "\"pressure\": \"5 bar(g)\"",
-            "line[1]: is set to 7.4 bar(g), above the supply of 5 bar(g)",
+            "line[1].set: was 7.4 bar(g), above the supply of 5 bar(g)",
             "what stands in front of the regulator"),
         Arguments.of(
             "\"pressure\": \"8.5 bar(g)\"",
             "\"pressure\": \"60 to 72.5 psig\"",
-            "line[1]: is set to 7.4 bar(g), above the supply of 60 to 72.5 psig;",
+            "line[1].set: was 7.4 bar(g), above the supply of 60 to 72.5 psig;",
             "what stands in front of the regulator"),
         Arguments.of(
             "\"temperature\": \"15 °C\"",
@@ -547,7 +547,7 @@ class MainTest {
         Arguments.of(
             "\"criticalPressureRatio\": 0.27",
             "\"criticalPressureRatio\": 1.27",
-            "parts[3].capacity: critical pressure ratio must be in [0, 1), was 1.27"),
+            "parts[3].capacity.criticalPressureRatio: critical pressure ratio must be in [0, 1), was 1.27"),
         Arguments.of(
             "\"8.4 dm³/(s·bar)\"", "\"8.4 Cv\"", "parts[1].capacity.conductance: \"8.4 Cv\""),
         Arguments.of(

@@ -1,0 +1,101 @@
+package org.airfit.files;
+
+import java.util.List;
+import java.util.Optional;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Range;
+import org.airfit.quantity.ReferenceState;
+import org.airfit.working.UnitSystem;
+
+/**
+ * What a tool and its supply have as a rule. A value outside is asked about among the remarks, as it is most likely a
+ * slip of the decimal point or the unit; it is judged as it was typed, and nothing is refused.
+ *
+ * <p>The limits are this project's choice, wide of what is known: a table of the air that tools take at 90 psig (a
+ * handbook of a trade institute, from memory) goes from 7 to 95 cfm, and most tools need 70 psig at least (training
+ * notes of a US Industrial Training and Assessment Center).
+ */
+final class UsualValues {
+
+  /** What pressures are usual [bar], and how that is said. */
+  private record Pressures(double least, double most, String inWords) {}
+
+  private static final Pressures NEEDED =
+      new Pressures(1.0, 10.5, "a tool needs 1 to 10 bar(g) (15 to 150 psig)");
+
+  private static final Pressures ALLOWED =
+      new Pressures(2.0, 16.5, "a tool is made for 2 to 16 bar(g) (30 to 230 psig) at most");
+
+  private static final Pressures SUPPLIED =
+      new Pressures(3.0, 16.5, "a supply stands at 3 to 16 bar(g) (45 to 230 psig)");
+
+  /** How much air is usual [scfm], and how that is said. */
+  private record Flows(double least, double most, String inWords) {}
+
+  private static final Flows TAKEN =
+      new Flows(2.0, 120.0, "a tool takes 2 to 120 scfm (57 to 3400 L/min) of free air");
+
+  private static final Flows BLASTING =
+      new Flows(2.0, 700.0, "blasting takes 2 to 700 scfm (57 to 20 000 L/min) of free air");
+
+  private UsualValues() {}
+
+  /** Asks about the air and the pressure of a tool, where they are no usual values. */
+  static void askOfTool(
+      Field tool, Range<FreeAirFlow> air, Range<GaugePressure> pressure, List<String> remarks)
+      throws WrongFileException {
+    ask(told(tool, "pressure"), NEEDED, pressure, remarks);
+    Flows usual = tool.flag("blasts") ? BLASTING : TAKEN;
+    double least = scfm(air.least());
+    double most = scfm(air.most());
+    if (most < usual.least() || least > usual.most()) {
+      double factor = most < usual.least() ? 10.0 : 0.1;
+      FreeAirFlow meant = FreeAirFlow.from(air.least().massFlow().times(factor), air.least().reference());
+      boolean isSlip = scfm(meant) >= usual.least() && scfm(meant) <= usual.most();
+      remarks.add(typed(told(tool, "air")) + ": " + usual.inWords() + " as a rule. "
+          + (isSlip ? "Is " + UnitSystem.SI.sayBoth(meant) + " meant, or another unit?" : "Is its unit right?"));
+    }
+  }
+
+  /** Asks about the highest pressure that the maker of a tool allows. */
+  static void askOfRating(Field field, GaugePressure allowed, List<String> remarks)
+      throws WrongFileException {
+    ask(field, ALLOWED, Range.exactly(allowed), remarks);
+  }
+
+  /** Asks about the pressure of a supply. */
+  static void askOfSupply(Field field, Range<GaugePressure> pressure, List<String> remarks)
+      throws WrongFileException {
+    ask(field, SUPPLIED, pressure, remarks);
+  }
+
+  private static void ask(
+      Field field, Pressures usual, Range<GaugePressure> told, List<String> remarks)
+      throws WrongFileException {
+    boolean isLow = told.most().bar() < usual.least();
+    if (!isLow && told.least().bar() <= usual.most()) {
+      return;
+    }
+    GaugePressure meant = GaugePressure.ofBar(
+        isLow ? 10.0 * told.least().bar() : 0.1 * told.least().bar());
+    boolean isSlip = meant.bar() >= usual.least() && meant.bar() <= usual.most();
+    remarks.add(typed(field) + ": " + usual.inWords() + " as a rule. "
+        + (isSlip ? "Is " + UnitSystem.SI.sayBoth(meant) + " meant, or another unit?" : "Is its unit right?"));
+  }
+
+  /** The field that tells something of a tool: its own, or the marking. */
+  private static Field told(Field tool, String what) throws WrongFileException {
+    Optional<Field> marking = tool.find("marking");
+    return tool.find(what).or(() -> marking).orElse(tool);
+  }
+
+  private static double scfm(FreeAirFlow flow) {
+    return flow.at(ReferenceState.SCFM_60F).cubicFeetPerMinute();
+  }
+
+  private static String typed(Field field) throws WrongFileException {
+    return (field.isText() ? "\"" + Printable.line(field.text().strip()) + "\" in " : "")
+        + field.place();
+  }
+}
