@@ -27,9 +27,9 @@ class GlossaryTest {
   private static List<String> words() throws IOException {
     return Files.readAllLines(ROOT.resolve("docs/glossary.md")).stream()
         .filter(line -> line.startsWith("| "))
-        .map(line -> line.split("\\|")[1].strip())
+        .map(line -> line.split("\\|", -1)[1].strip())
         .filter(word -> !word.equals("word"))
-        .flatMap(words -> Arrays.stream(words.split(", ")))
+        .flatMap(words -> Arrays.stream(words.split(", ", -1)))
         .toList();
   }
 
@@ -91,9 +91,8 @@ class GlossaryTest {
   @Test
   void technical_words_of_the_lessons_and_the_documents_are_explained() throws IOException {
     String lessons = text();
-    Set<String> words = words().stream()
-        .map(word -> word.toLowerCase(Locale.ROOT))
-        .collect(Collectors.toSet());
+    Set<String> words =
+        words().stream().map(word -> word.toLowerCase(Locale.ROOT)).collect(Collectors.toSet());
     Set<String> unexplained = new TreeSet<>();
     for (String word : TECHNICAL) {
       if (lessons.contains(word.toLowerCase(Locale.ROOT))
@@ -113,7 +112,8 @@ class GlossaryTest {
       try (Stream<Path> files = Files.list(ROOT.resolve(folder))) {
         for (Path file : files
             .filter(file -> !file.endsWith("glossary.md"))
-            .filter(file -> file.toString().endsWith(".ipynb") || file.toString().endsWith(".md"))
+            .filter(
+                file -> file.toString().endsWith(".ipynb") || file.toString().endsWith(".md"))
             .toList()) {
           all.append(Files.readString(file).toLowerCase(Locale.ROOT));
         }
@@ -123,7 +123,8 @@ class GlossaryTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"ANR", "Mach number", "Reynolds number", "misfit", "dew point", "set pressure"})
+  @ValueSource(
+      strings = {"ANR", "Mach number", "Reynolds number", "misfit", "dew point", "set pressure"})
   void a_word_that_was_missing_stands_there(String word) throws IOException {
     assertThat(words()).contains(word);
   }

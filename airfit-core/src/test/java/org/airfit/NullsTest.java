@@ -50,6 +50,8 @@ class NullsTest {
       "select.Part$Splitter",
       "select.Requirement.forTools",
       "select.Selection.of",
+      "select.Slot$Hose",
+      "select.Slot.hose",
       "working.Formula.of",
       "working.Formula.solvedFor");
 

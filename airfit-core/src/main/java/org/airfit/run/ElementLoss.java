@@ -40,8 +40,8 @@ public final class ElementLoss implements Worked {
       boolean chokes,
       boolean unsettled,
       Element.Explanation explanation) {
-    this.values = new Values(
-        name, inlet, outlet, regulated, fraction, gain, chokes, unsettled, explanation);
+    this.values =
+        new Values(name, inlet, outlet, regulated, fraction, gain, chokes, unsettled, explanation);
   }
 
   /** {@return the element} */
@@ -76,8 +76,7 @@ public final class ElementLoss implements Worked {
 
   /** {@return the pressure it loses, be it a regulator by its droop or by its valve} */
   public PressureDrop lost() {
-    return PressureDrop.ofPascals(
-        Math.max(0.0, drop().pascals() - values.regulated.pascals()));
+    return PressureDrop.ofPascals(Math.max(0.0, drop().pascals() - values.regulated.pascals()));
   }
 
   /** {@return its part of all that is lost on the way [-]; 0 where nothing is lost} */

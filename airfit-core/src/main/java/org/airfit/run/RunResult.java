@@ -184,8 +184,9 @@ public sealed interface RunResult extends Worked {
 
     /** {@return all that is lost between supply and tool, without what regulators take down to what they are set to} */
     public PressureDrop lost() {
-      double regulated =
-          arrival.shares.stream().mapToDouble(share -> share.regulated().pascals()).sum();
+      double regulated = arrival.shares.stream()
+          .mapToDouble(share -> share.regulated().pascals())
+          .sum();
       return PressureDrop.ofPascals(
           Math.max(0.0, arrival.atSupply.dropTo(arrival.atTool).pascals() - regulated));
     }

@@ -101,9 +101,7 @@ final class BillJoints {
         count.getOrDefault(adapter, 0),
         ByLine.joined(
                 a,
-                joints.stream()
-                    .map(joint -> ByLine.saying(a, "joins", joint))
-                    .toList(),
+                joints.stream().map(joint -> ByLine.saying(a, "joins", joint)).toList(),
                 "; ")
             + "; the catalogue has none, and its pressure loss is not reckoned",
         StandardAdapter.SOURCE)));

@@ -24,9 +24,7 @@ final class ByLine {
     ofLine.put("", new ArrayList<>());
     for (String each : said) {
       String line = line(a, each);
-      ofLine
-          .computeIfAbsent(line, any -> new ArrayList<>())
-          .add(each.substring(line.length()));
+      ofLine.computeIfAbsent(line, any -> new ArrayList<>()).add(each.substring(line.length()));
     }
     List<String> lists = new ArrayList<>();
     ofLine.forEach((line, things) -> {

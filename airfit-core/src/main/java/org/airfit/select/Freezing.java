@@ -11,9 +11,10 @@ final class Freezing {
 
   private static final double FREEZES = 273.15;
 
-  private static final Source SOURCE = Source.handbook("training notes of a US Industrial Training and Assessment Center,"
-      + " and MIL-HDBK-1191 p 9-37: refrigerated dryers reach a pressure dew point of 35 to 40 degF; that water left in"
-      + " the air freezes below 32 degF: common practice");
+  private static final Source SOURCE =
+      Source.handbook("training notes of a US Industrial Training and Assessment Center,"
+          + " and MIL-HDBK-1191 p 9-37: refrigerated dryers reach a pressure dew point of 35 to 40 degF; that water left in"
+          + " the air freezes below 32 degF: common practice");
 
   private Freezing() {}
 
@@ -31,7 +32,8 @@ final class Freezing {
       return Optional.empty();
     }
     String why = "It may be " + units.say(coldest) + " there, and water in the air freezes below "
-        + units.say(Temperature.ofKelvins(FREEZES)) + ": it blocks drains, pipes, regulators and tools. ";
+        + units.say(Temperature.ofKelvins(FREEZES))
+        + ": it blocks drains, pipes, regulators and tools. ";
     String refrigerated = "a refrigerated dryer leaves water down to "
         + units.either("2 to 4 °C", "35 to 40 °F") + ", which is not enough.";
     boolean isDried = job.isDried().orElse(false);

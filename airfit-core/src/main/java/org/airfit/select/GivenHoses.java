@@ -7,8 +7,8 @@ import org.airfit.run.WiderHose;
 import org.airfit.working.UnitSystem;
 
 /**
- * Whether a hose that is there and stays is what starves a tool: with one of the next sizes in its place, and all else as
- * proposed, the tool has its pressure at worst. Each size is solved as a run of its own.
+ * Whether a hose that is there and stays is what starves a tool: with one of the next sizes in its place, and all
+ * else as proposed, the tool has its pressure at worst. Each size is solved as a run of its own.
  */
 final class GivenHoses {
 

@@ -32,8 +32,8 @@ import org.jspecify.annotations.Nullable;
  * which a rule can turn: at most about a hundred times. A choice takes some milliseconds in a catalogue of tens of
  * parts.
  *
- * <p>Of several tools, what a tool does and what its maker allows is asked of each, by the name of its line, and of a hose
- * whose reach is a range how far it is, by its name. Each rule about a tool counts for each of them by itself.
+ * <p>Of several tools, what a tool does and what its maker allows is asked of each, by the name of its line, and of a
+ * hose whose reach is a range how far it is, by its name. Each rule about a tool counts for each of them by itself.
  *
  * <p>What is not asked here: what is there already and stays, the pipes, the atmosphere (the standard one unless the job
  * tells it), the air's temperature (20 °C unless told), the rules of the place, and by what the proposals are put in order.
@@ -109,8 +109,8 @@ public final class Interview {
    * @param subject what was asked
    * @param answer what the customer says, as {@link #with(Topic, String)}
    * @return the talk with the answer
-   * @throws IllegalArgumentException if {@code answer} cannot be read, or is at odds with what was told before, or the job
-   *     has no such tool or hose
+   * @throws IllegalArgumentException if {@code answer} cannot be read, or is at odds with what was told before, or the
+   *     job has no such tool or hose
    */
   public Interview with(Subject subject, String answer) {
     AnswerText.check(
@@ -253,7 +253,7 @@ public final class Interview {
     return open;
   }
 
-  /** The hoses of which it is not known exactly how far they must reach; what the customer answered is all that is known. */
+  /** The hoses of which it is not known exactly how far they must reach, unless the customer was asked already. */
   private List<Slot.Hose> hosesInDoubt(Requirement job) {
     return told.isAsked(Subject.ofJob(Topic.REACH))
         ? List.of()

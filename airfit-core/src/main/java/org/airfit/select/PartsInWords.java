@@ -126,9 +126,7 @@ final class PartsInWords {
             != a.placed().get(index).position().line();
     boolean isAtTool = isLast
         && (a.ways().isEmpty() || a.placed().get(index).position().line() != Position.SHARED);
-    return isAtTool
-        ? "at the tool"
-        : "on the " + nouns.get(index + 1);
+    return isAtTool ? "at the tool" : "on the " + nouns.get(index + 1);
   }
 
   private static boolean mates(Part.Socket socket, Part.Plug plug) {

@@ -162,7 +162,7 @@ public final class Proposal implements Worked {
 
   /** What one rule says. */
   Finding of(Rule rule) {
-    return findings.get(rule.ordinal());
+    return findings.stream().filter(each -> each.rule() == rule).findFirst().orElseThrow();
   }
 
   /** {@return the findings that are not met} */

@@ -90,8 +90,7 @@ final class RuleSentences {
   }
 
   static RuleAnswer ends(Assembly a, UnitSystem units) {
-    String joints =
-        ByLine.joined(a, a.joints().stream().map(Joint::inWords).toList(), "; ") + ".";
+    String joints = ByLine.joined(a, a.joints().stream().map(Joint::inWords).toList(), "; ") + ".";
     if (!a.joints().stream().allMatch(Joint::isSound)) {
       return RuleAnswer.unmet(joints);
     }

@@ -15,8 +15,8 @@ import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What is known of a job while a customer is asked: a job told before, if there is one, the answers by subject, and what
- * the customer does not know. Immutable, and equal by value.
+ * What is known of a job while a customer is asked: a job told before, if there is one, the answers by subject, and
+ * what the customer does not know. Immutable, and equal by value.
  */
 final class ToldSoFar {
 

@@ -81,7 +81,9 @@ class ArrivingTest {
     assertThat(holds.share("coupling").fraction()).isEqualTo(1.0, Offset.offset(1e-12));
     assertThat(holds.lost().pascals())
         .isEqualTo(holds.share("coupling").lost().pascals(), Offset.offset(1e-6));
-    assertThat(holds.ranked()).extracting(ElementLoss::name).containsExactly("coupling", "regulator");
+    assertThat(holds.ranked())
+        .extracting(ElementLoss::name)
+        .containsExactly("coupling", "regulator");
     assertThat(holds.share("coupling").gain().bar())
         .isEqualTo(3.5 * (1.0 - Math.sqrt(1.0 - 0.15 * 0.15)), Offset.offset(1e-3));
     assertThat(holds.cautions())
@@ -101,9 +103,9 @@ class ArrivingTest {
     assertThat(less.lost().bar()).isEqualTo(0.6, Offset.offset(1e-9));
 
     // set above what stands in front it regulates nothing: all that its valve takes is lost
-    RunResult.Delivered open = delivered(BARE.through(
-            "regulator", RegulatorElement.of(capacity(4.0), AbsolutePressure.ofBar(9.0)))
-        .at(demand));
+    RunResult.Delivered open = delivered(
+        BARE.through("regulator", RegulatorElement.of(capacity(4.0), AbsolutePressure.ofBar(9.0)))
+            .at(demand));
     assertThat(open.share("regulator").regulated().pascals()).isZero();
     assertThat(open.share("regulator").lost()).isEqualTo(open.share("regulator").drop());
     assertThat(less.cautions())

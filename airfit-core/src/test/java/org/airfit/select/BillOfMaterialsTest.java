@@ -430,7 +430,8 @@ class BillOfMaterialsTest {
     assertThat(restraint.quantity()).isEqualTo(3);
     assertThat(restraint.price()).contains(Money.parse("24 EUR"));
     assertThat(restraint.reason())
-        .contains("parts: outlet to first hose, first hose to second hose, second hose to tool; its bore");
+        .contains(
+            "parts: outlet to first hose, first hose to second hose, second hose to tool; its bore");
   }
 
   private static Requirement.Builder slots(Slot... slots) {

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** What is said of a customer's own hose that starves the tool; the judge is the same job with each size in its place. */
+/** What is said of a hose that stays and starves the tool; the judge is the same job with each size in its place. */
 class GivenHosesTest {
 
   private static Requirement job(double litresPerSecond, double bar, Part.Hose... hoses) {

@@ -3,6 +3,7 @@ package org.airfit.select;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -17,6 +18,7 @@ import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.Money;
 import org.airfit.quantity.PressureDrop;
+import org.airfit.quantity.Range;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.run.ElementLoss;
 import org.airfit.run.RunResult;
@@ -386,6 +388,35 @@ class LayoutTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> before.lines().get(0).with(List.of()))
         .withMessageContaining("slots of the line to sander must be at least one");
+  }
+
+  @Test
+  @SuppressWarnings("NullAway") // that is the point
+  void a_hose_without_a_name_or_with_null_is_refused() {
+    Range<Length> reach = Range.exactly(TEN_METRES);
+    Optional<HoseBore> bore = Optional.empty();
+    Optional<Part.Hose> there = Optional.empty();
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Slot.hose(" ", reach))
+        .withMessage("name of a slot must say which it is, was \" \"");
+    assertThatNullPointerException()
+        .isThrownBy(() -> Slot.hose("hose", (Range<Length>) null))
+        .withMessage("reach");
+    assertThatNullPointerException()
+        .isThrownBy(() -> new Slot.Hose(null, reach, false, bore, there))
+        .withMessage("name");
+    assertThatNullPointerException()
+        .isThrownBy(() -> new Slot.Hose("hose", null, false, bore, there))
+        .withMessage("reachRange");
+    assertThatNullPointerException()
+        .isThrownBy(() -> new Slot.Hose("hose", reach, false, null, there))
+        .withMessage("bore");
+    assertThatNullPointerException()
+        .isThrownBy(() -> new Slot.Hose("hose", reach, false, bore, null))
+        .withMessage("hose");
+    assertThatNullPointerException()
+        .isThrownBy(() -> Slot.hose("hose", reach).ofBore(null))
+        .withMessage("said");
   }
 
   @Test

@@ -112,8 +112,8 @@ class SeveralToolsTest {
   }
 
   /**
-   * By hand: of the ratchet's line others take 3 L/s at a tee, so that the manifold carries 6 + 6 + 4 + 3 L/s and the tee
-   * 4 + 3 L/s.
+   * By hand: of the ratchet's line others take 3 L/s at a tee, so that the manifold carries 6 + 6 + 4 + 3 L/s and the
+   * tee 4 + 3 L/s.
    */
   @Test
   void what_others_take_in_a_line_goes_through_all_that_stands_in_front_of_it() {
@@ -416,8 +416,9 @@ class SeveralToolsTest {
         job(split(line("sander", 6.0, 5.0).alike(2), line("ratchet", 4.0, 5.0))).build(),
         manifold(3, 14.0),
         hose("hose", 9.5));
-    List<String> ways =
-        p.toEachTool().stream().map(way -> way.requirement().way().orElseThrow()).toList();
+    List<String> ways = p.toEachTool().stream()
+        .map(way -> way.requirement().way().orElseThrow())
+        .toList();
     String ends = p.findings().stream()
         .filter(finding -> finding.rule() == Rule.ENDS_MATE)
         .findFirst()

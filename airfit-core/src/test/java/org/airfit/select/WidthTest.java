@@ -29,10 +29,7 @@ class WidthTest {
 
   private static FlowCapacity capacity(double c, double b, double index, double cracking) {
     return FlowCapacity.of(new FlowCoefficients(
-        SonicConductance.ofCubicDecimetresPerSecondBar(c),
-        b,
-        index,
-        PressureDrop.ofBar(cracking)));
+        SonicConductance.ofCubicDecimetresPerSecondBar(c), b, index, PressureDrop.ofBar(cracking)));
   }
 
   private static Conduit bore(double bore, double metres, double roughness, double k) {
@@ -106,10 +103,10 @@ class WidthTest {
       assertThat(Width.isAsWide(exact.get(i), above.get(i))).isFalse();
     }
     Part.Hose known = hose(ConduitRange.exactly(bore(10.0, 10.0, 0.01, 1.0)));
-    Part.Hose narrower = hose(new ConduitRange(
-        bore(9.0, 10.0, 0.01, 1.0), bore(10.0, 10.0, 0.01, 1.0), INVENTED));
-    Part.Hose wider = hose(new ConduitRange(
-        bore(10.0, 10.0, 0.01, 1.0), bore(11.0, 10.0, 0.01, 1.0), INVENTED));
+    Part.Hose narrower =
+        hose(new ConduitRange(bore(9.0, 10.0, 0.01, 1.0), bore(10.0, 10.0, 0.01, 1.0), INVENTED));
+    Part.Hose wider =
+        hose(new ConduitRange(bore(10.0, 10.0, 0.01, 1.0), bore(11.0, 10.0, 0.01, 1.0), INVENTED));
     assertThat(Width.isAsWide(known, narrower)).isTrue();
     assertThat(Width.isAsWide(narrower, known)).isFalse();
     assertThat(Width.isAsWide(wider, known)).isTrue();
@@ -133,8 +130,7 @@ class WidthTest {
       double mm, double metres, double roughness, double k, boolean isAsWide) {
     Conduit usual = bore(10.0, 10.0, 0.01, 1.0);
     Conduit other = bore(mm, metres, roughness, k);
-    assertThat(Width.isAsWide(
-            hose(ConduitRange.exactly(other)), hose(ConduitRange.exactly(usual))))
+    assertThat(Width.isAsWide(hose(ConduitRange.exactly(other)), hose(ConduitRange.exactly(usual))))
         .isEqualTo(isAsWide);
     assertThat(Width.isAsWide(
             new Part.Adapter(Shelf.steel("one"), MALE, FEMALE, other),
@@ -155,8 +151,7 @@ class WidthTest {
   @Test
   void plugs_are_all_as_wide_and_kinds_are_not_mixed() {
     Part plug = Shelf.plug(Shelf.steel("plug"), "finch", "1/4 NPT male");
-    List<Part> through =
-        lettingThrough(CapacityRange.exactly(capacity(4.0, 0.3, 0.5, 0.0)));
+    List<Part> through = lettingThrough(CapacityRange.exactly(capacity(4.0, 0.3, 0.5, 0.0)));
     assertThat(Width.isAsWide(plug, Shelf.plug(Shelf.steel("other"), "tern", "1/4 NPT male")))
         .isTrue();
     for (Part part : through) {

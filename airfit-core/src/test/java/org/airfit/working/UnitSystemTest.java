@@ -176,8 +176,7 @@ class UnitSystemTest {
     assertThat(UnitSystem.SI.say(PressureDrop.ofBar(0.0))).isEqualTo("0.00 bar");
     assertThat(UnitSystem.SI.say(PressureDrop.ofBar(0.0049))).isEqualTo("< 0.01 bar");
     assertThat(UnitSystem.SI.say(PressureDrop.ofBar(0.0051))).isEqualTo("0.01 bar");
-    assertThat(UnitSystem.SI.sayBoth(PressureDrop.ofBar(0.004)))
-        .isEqualTo("< 0.01 bar (0.1 psi)");
+    assertThat(UnitSystem.SI.sayBoth(PressureDrop.ofBar(0.004))).isEqualTo("< 0.01 bar (0.1 psi)");
     assertThat(UnitSystem.SI.say(PressureDrop.ofPascals(1.0e-6)))
         .as("what a difference of two sums rounds off is no loss")
         .isEqualTo("0.00 bar");

@@ -190,17 +190,13 @@ public final class JobFile {
   /** Where a lubricator stands in the line the air is not dry. */
   private static void refuseDry(Field conditions, Layout layout) throws WrongFileException {
     Optional<Field> air = conditions.find("air");
-    boolean isOiled =
-        Stream.concat(
-                layout.slots().stream(),
-                layout.lines().stream().flatMap(line -> line.slots().stream()))
-            .anyMatch(slot ->
-                slot instanceof Slot.InLine part && part.kind() == DeviceKind.LUBRICATOR);
-    if (isOiled
-        && air.isPresent()
-        && air.get().text().strip().equals(Lubrication.DRY.toString())) {
+    boolean isOiled = Stream.concat(
+            layout.slots().stream(), layout.lines().stream().flatMap(line -> line.slots().stream()))
+        .anyMatch(slot -> slot instanceof Slot.InLine part && part.kind() == DeviceKind.LUBRICATOR);
+    if (isOiled && air.isPresent() && air.get().text().strip().equals(Lubrication.DRY.toString())) {
       throw air.get()
-          .wrong("was dry, but a lubricator stands in the line; type lubricated, or leave the lubricator out");
+          .wrong(
+              "was dry, but a lubricator stands in the line; type lubricated, or leave the lubricator out");
     }
   }
 

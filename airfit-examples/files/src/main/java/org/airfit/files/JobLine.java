@@ -11,6 +11,7 @@ import org.airfit.joint.End;
 import org.airfit.line.ConduitRange;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.PressureUnit;
@@ -35,7 +36,11 @@ final class JobLine {
   private static final String REACH = "reach";
   private static final String BORE = "bore";
   private static final String ACCEPTED_REACH =
-      "how long it must be at least, such as \"10 m\", \"25 ft\" or \"25 to 30 ft\"; \"longest\" asks how long it may be";
+      "how long it must be at least, such as \"10 m\", \"25 ft\" or \"25 to 30 ft\"; \"longest\" asks how long it may"
+          + " be";
+
+  private static final String ACCEPTED_BORE =
+      "the bore that it is named by, such as \"3/8 in\"; \"least\" asks for the least that does";
 
   /** The reach of a hose while it is asked how long it may be: every hose has that. */
   private static final Length ANY = Length.of(0.1, LengthUnit.METRE);
@@ -282,7 +287,7 @@ final class JobLine {
     } else {
       reach = lengths(item.field(REACH, ACCEPTED_REACH));
     }
-    return new Slot.Hose(name, reach, isWhip, Optional.empty(), there);
+    return new Slot.Hose(name, reach, isWhip, bore(item, there.isPresent()), there);
   }
 
   private Slot pipe(Field item, String name) throws WrongFileException {
@@ -359,10 +364,7 @@ final class JobLine {
   private boolean asks(Field item, String name, boolean isThere) throws WrongFileException {
     Optional<Field> reach = item.find(REACH, ACCEPTED_REACH);
     boolean asksLength = reach.isPresent() && isLongest(reach.get());
-    Optional<Field> bore = item.find(BORE, "the word least, which asks for the least bore");
-    if (bore.isPresent()) {
-      bore.get().oneOf(List.of(HoseQuestion.Asked.LEAST_BORE), HoseQuestion.Asked::toString);
-    }
+    Optional<Field> bore = asksLeast(item) ? item.find(BORE, ACCEPTED_BORE) : Optional.empty();
     if (!asksLength && bore.isEmpty()) {
       return false;
     }
@@ -382,6 +384,30 @@ final class JobLine {
     question = new HoseQuestion(
         name, asksLength ? HoseQuestion.Asked.LONGEST : HoseQuestion.Asked.LEAST_BORE);
     return true;
+  }
+
+  private static boolean asksLeast(Field item) throws WrongFileException {
+    Optional<Field> bore = item.find(BORE, ACCEPTED_BORE);
+    return bore.isPresent()
+        && bore.get().isText()
+        && bore.get().text().strip().equalsIgnoreCase(HoseQuestion.Asked.LEAST_BORE.toString());
+  }
+
+  /** The bore that a hose to be chosen must be named by, where it must. */
+  private static Optional<HoseBore> bore(Field item, boolean isThere) throws WrongFileException {
+    Optional<Field> bore = item.find(BORE, ACCEPTED_BORE);
+    if (bore.isEmpty() || asksLeast(item)) {
+      return Optional.empty();
+    }
+    if (isThere) {
+      throw bore.get()
+          .wrong("is asked of a hose that is there and stays; its bore stands in the data of its part");
+    }
+    if (bore.get().isText() && bore.get().text().chars().noneMatch(Character::isDigit)) {
+      throw bore.get()
+          .wrong("\"" + bore.get().text() + "\" is no bore; accepted: " + ACCEPTED_BORE);
+    }
+    return Optional.of(bore.get().as(HoseBore::parse));
   }
 
   private Slot regulated(Field item, String name) throws WrongFileException {

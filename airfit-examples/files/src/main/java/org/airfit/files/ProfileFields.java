@@ -130,9 +130,8 @@ final class ProfileFields {
     }
     List<String> labels =
         List.of(Dimension.values()).stream().map(Dimension::label).toList();
-    throw owner.wrong(
-        "\"" + label + "\" is no dimension of a plug" + Nearest.named(label, labels)
-            + "; accepted: " + String.join(", ", labels));
+    throw owner.wrong("\"" + label + "\" is no dimension of a plug" + Nearest.named(label, labels)
+        + "; accepted: " + String.join(", ", labels));
   }
 
   static PartSpread spread(Field field, Dimension dimension, PieceReadings kept)

@@ -51,10 +51,13 @@ final class UsualValues {
     double most = scfm(air.most());
     if (most < usual.least() || least > usual.most()) {
       double factor = most < usual.least() ? 10.0 : 0.1;
-      FreeAirFlow meant = FreeAirFlow.from(air.least().massFlow().times(factor), air.least().reference());
+      FreeAirFlow meant =
+          FreeAirFlow.from(air.least().massFlow().times(factor), air.least().reference());
       boolean isSlip = scfm(meant) >= usual.least() && scfm(meant) <= usual.most();
       remarks.add(typed(told(tool, "air")) + ": " + usual.inWords() + " as a rule. "
-          + (isSlip ? "Is " + UnitSystem.SI.sayBoth(meant) + " meant, or another unit?" : "Is its unit right?"));
+          + (isSlip
+              ? "Is " + UnitSystem.SI.sayBoth(meant) + " meant, or another unit?"
+              : "Is its unit right?"));
     }
   }
 
@@ -81,7 +84,9 @@ final class UsualValues {
         isLow ? 10.0 * told.least().bar() : 0.1 * told.least().bar());
     boolean isSlip = meant.bar() >= usual.least() && meant.bar() <= usual.most();
     remarks.add(typed(field) + ": " + usual.inWords() + " as a rule. "
-        + (isSlip ? "Is " + UnitSystem.SI.sayBoth(meant) + " meant, or another unit?" : "Is its unit right?"));
+        + (isSlip
+            ? "Is " + UnitSystem.SI.sayBoth(meant) + " meant, or another unit?"
+            : "Is its unit right?"));
   }
 
   /** The field that tells something of a tool: its own, or the marking. */

@@ -199,7 +199,8 @@ class NetworkFileTest {
         Arguments.of("main,,,,", "mains,,,,", "row 4, column serves", "header, main, branch"),
         Arguments.of("no,0.5", "perhaps,0.5", "row 6, column follows", "yes, no"),
         Arguments.of("no,0.5", "no,1.5", "row 6, column use", "must be in [0, 1]"),
-        Arguments.of("part,filter", "part,main", "row 5, column name", "must differ from the others"),
+        Arguments.of(
+            "part,filter", "part,main", "row 5, column name", "must differ from the others"),
         Arguments.of("grinder", "", "row 6, column tool: is missing", "what stands at the drop"),
         Arguments.of(
             "2.0,main,,",

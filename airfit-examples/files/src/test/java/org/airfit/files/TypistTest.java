@@ -81,7 +81,10 @@ class TypistTest {
         Arguments.of(
             "\"outdoors\"", "\"outside\"", "conditions.place: ", "here it is called outdoors;"),
         Arguments.of(
-            "\"air\": \"dry\"", "\"air\": \"oiled\"", "conditions.air: ", "here it is called lubricated;"),
+            "\"air\": \"dry\"",
+            "\"air\": \"oiled\"",
+            "conditions.air: ",
+            "here it is called lubricated;"),
         Arguments.of(
             "\"kind\": \"hose\"",
             "\"kind\": \"oiler\"",
@@ -101,7 +104,7 @@ class TypistTest {
         Arguments.of(
             "\"criticalPressureRatio\": 0.25}},\n    {\"name\": \"old",
             "\"criticalPressureRatio\": 2.5}},\n    {\"name\": \"old",
-            "now[0].capacity.criticalPressureRatio: ",
+            "now[1].capacity.criticalPressureRatio: ",
             "must be in [0, 1), was 2.5"),
         // an unknown id
         Arguments.of(
@@ -200,9 +203,14 @@ class TypistTest {
             "leave out bore"),
         Arguments.of(
             "\"reach\": \"10 m\"",
-            "\"reach\": \"10 m\", \"bore\": \"9.5 mm\"",
-            "line[5].bore: ",
-            "accepted: least"),
+            "\"reach\": \"10 m\", \"bore\": \"lest\"",
+            "line[5].bore: \"lest\" is no bore",
+            "accepted: the bore that it is named by, such as \"3/8 in\"; \"least\" asks"),
+        Arguments.of(
+            "\"reach\": \"10 m\"",
+            "\"reach\": \"10 m\", \"bore\": \"9.5 mm\", \"part\": \"H-38\"",
+            "line[5].bore: is asked of a hose that is there and stays",
+            "its bore stands in the data of its part"),
         Arguments.of(
             "\"reach\": \"10 m\"",
             "\"reach\": \"longest\", \"part\": \"H-38\"",

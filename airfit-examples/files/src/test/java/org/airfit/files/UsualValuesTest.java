@@ -22,7 +22,8 @@ class UsualValuesTest {
   Path folder;
 
   /** The questions about a job whose tool and supply are told so. */
-  private List<String> questions(String tool, String supply) throws IOException, WrongFileException {
+  private List<String> questions(String tool, String supply)
+      throws IOException, WrongFileException {
     Files.createDirectories(folder.resolve("jobs/x"));
     Path job = folder.resolve("jobs/x/job.json");
     String catalogue = JOBS.toAbsolutePath().normalize() + "/boatyard/catalogue.json";
@@ -33,7 +34,9 @@ class UsualValuesTest {
             + "\"supply\": {\"pressure\": \"" + supply + "\"},"
             + "\"line\": [{\"kind\": \"outlet\", \"end\": \"1/2 NPT female\"}, {\"kind\": \"coupling\"}],"
             + "\"tool\": {\"name\": \"z\", \"inlet\": \"1/4 NPT female\", " + tool + "}}");
-    return Disk.job(job).remarks().stream().filter(remark -> remark.endsWith("?")).toList();
+    return Disk.job(job).remarks().stream()
+        .filter(remark -> remark.endsWith("?"))
+        .toList();
   }
 
   private List<String> ofMarking(String marking) throws IOException, WrongFileException {
@@ -83,7 +86,8 @@ class UsualValuesTest {
   void the_supply_is_asked_about_outside_its_limits(String supply, int questions) throws Exception {
     List<String> asked = questions("\"air\": \"10 scfm\", \"pressure\": \"2 bar(g)\"", supply);
     assertThat(asked).hasSize(questions);
-    assertThat(asked).allMatch(remark -> remark.contains(" in supply.pressure: a supply stands at "));
+    assertThat(asked)
+        .allMatch(remark -> remark.contains(" in supply.pressure: a supply stands at "));
   }
 
   @Test
@@ -103,7 +107,8 @@ class UsualValuesTest {
     assertThat(questions(String.format(tool, "90 psig"), "110 psig")).isEmpty();
     Files.delete(folder.resolve("jobs/x/catalogue.json"));
     assertThat(questions(String.format(tool, "89 psig"), "110 psig"))
-        .containsExactly("The tool needs more than its maker allows, as tool.notAbove says: is one of the two wrong?");
+        .containsExactly(
+            "The tool needs more than its maker allows, as tool.notAbove says: is one of the two wrong?");
   }
 
   static Stream<Path> examples() throws IOException {

@@ -92,8 +92,7 @@ final class BillPlaces {
     List<String> sides = new ArrayList<>(List.of(where.split(" to ", 2)));
     return sides.size() == 2
         ? side(sides.get(0), joint.upstream()) + " to " + side(sides.get(1), joint.downstream())
-        : where + ": " + joint.upstream().label() + " to "
-            + joint.downstream().label();
+        : where + ": " + joint.upstream().label() + " to " + joint.downstream().label();
   }
 
   private static String side(String name, End end) {

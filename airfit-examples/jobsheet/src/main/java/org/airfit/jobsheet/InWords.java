@@ -161,8 +161,9 @@ final class InWords {
   static Optional<String> tradeWords(JobSheet sheet, Proposal proposal) {
     boolean isCoupled = proposal.parts().stream().anyMatch(Part.Socket.class::isInstance);
     return sheet.units() == UnitSystem.US && isCoupled
-        ? Optional.of("A socket here is what US trade calls a quick coupler or coupler; the plug goes into it."
-            + " The profile is what it calls the interchange: both halves must have the same.")
+        ? Optional.of(
+            "A socket here is what US trade calls a quick coupler or coupler; the plug goes into it."
+                + " The profile is what it calls the interchange: both halves must have the same.")
         : Optional.empty();
   }
 

@@ -10,30 +10,23 @@ import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.Velocity;
-import org.airfit.quantity.VolumeFlowUnit;
 import org.airfit.working.UnitSystem;
 
 /** Amounts as the sheet of a network shows them, in its units; of pressures the other system stands in brackets. */
 record NetworkAmounts(UnitSystem units) {
 
   String pressure(GaugePressure pressure) {
-    return units.either(
-        pressure.format(PressureUnit.BAR, 2) + " (" + pressure.format(PressureUnit.PSI, 1) + ")",
-        pressure.format(PressureUnit.PSI, 1) + " (" + pressure.format(PressureUnit.BAR, 2) + ")");
+    return units.sayBoth(pressure);
   }
 
   String loss(PressureDrop loss) {
-    return units.either(
-        loss.format(PressureUnit.BAR, 2) + " (" + loss.format(PressureUnit.PSI, 1) + ")",
-        loss.format(PressureUnit.PSI, 2) + " (" + loss.format(PressureUnit.BAR, 2) + ")");
+    return units.sayBoth(loss);
   }
 
   /** A mass of air as free air, at 20 °C, 1 bar and 65 % humidity, or at 60 °F and 14.7 psi, as "scfm" is typed. */
   String flow(MassFlow flow) {
-    return units.either(
-        FreeAirFlow.from(flow, ReferenceState.ANR).format(VolumeFlowUnit.LITRE_PER_SECOND, 1),
-        Amounts.fixed(FreeAirFlow.from(flow, ReferenceState.SCFM_60F).cubicFeetPerMinute(), 1)
-            + " scfm");
+    return units.say(
+        FreeAirFlow.from(flow, units.either(ReferenceState.ANR, ReferenceState.SCFM_60F)));
   }
 
   /** An absolute pressure such as that of the atmosphere. */

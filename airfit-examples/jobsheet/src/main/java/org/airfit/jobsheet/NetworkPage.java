@@ -8,8 +8,11 @@ import org.airfit.files.Printable;
 import org.airfit.line.PipeDuty;
 import org.airfit.line.PipeVelocity;
 import org.airfit.line.VelocityVerdict;
+import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.MassFlow;
+import org.airfit.quantity.PressureDrop;
 import org.airfit.safety.Caution;
+import org.airfit.working.UnitSystem;
 
 /** The sheet of a network as one HTML page; a ring of six drops fits on one side of A4 or Letter. */
 public final class NetworkPage {
@@ -112,36 +115,49 @@ public final class NetworkPage {
 
   private void drops(NetworkSheet sheet) {
     element("h2", "At the drops");
-    String flow = sheet.job().units().either("L/s ANR", "scfm");
+    UnitSystem units = sheet.job().units();
+    String flow = units.either("L/s ANR", "scfm");
+    String pressures = units.either("bar / psi (g)", "psi / bar (g)");
     wide("At the drops");
     out.append("<table>\n<thead><tr>");
     heading("drop", "");
     heading("tool", "");
-    heading("needs,<br>bar / psi (g)", "n");
-    heading("all running,<br>bar / psi (g)", "n");
+    heading("needs,<br>" + pressures, "n");
+    heading("all running,<br>" + pressures, "n");
     heading("that is", "");
     heading("gets / wants,<br>" + flow, "n");
-    heading("19 of 20 times<br>at least, bar / psi (g)", "n");
+    heading("19 of 20 times<br>at least, " + pressures, "n");
     out.append("</tr></thead>\n<tbody>\n");
     for (NetworkSheet.DropAnswer answer : sheet.drops()) {
       out.append(answer.isEnough() ? "<tr>" : "<tr class=\"unmet\">");
       rowHead(answer.drop().name());
       cell(answer.drop().tool(), false);
-      cell(both(answer.drop().needs().bar(), answer.drop().needs().psi()), true);
-      cell(both(answer.flow().atTool().bar(), answer.flow().atTool().psi()), true);
+      cell(both(answer.drop().needs(), units), true);
+      cell(both(answer.flow().atTool(), units), true);
       cell(answer.verdict(), false);
       cell(
           free(sheet, answer.flow().massFlow()) + " / "
               + free(sheet, answer.flow().wanted()),
           true);
-      cell(answer.usual().map(usual -> both(usual.bar(), usual.psi())).orElse("never runs"), true);
+      cell(answer.usual().map(usual -> both(usual, units)).orElse("never runs"), true);
       out.append("</tr>\n");
     }
     out.append("</tbody>\n</table>\n</div>\n");
   }
 
-  private static String both(double bar, double psi) {
-    return Amounts.fixed(bar, 2) + " / " + Amounts.fixed(psi, 0);
+  /** A pressure in both systems, that of the sheet first. */
+  private static String both(GaugePressure pressure, UnitSystem units) {
+    String bar = Amounts.fixed(pressure.bar(), 2);
+    String psi = Amounts.fixed(pressure.psi(), 0);
+    return units.either(bar + " / " + psi, psi + " / " + bar);
+  }
+
+  /** A loss in both systems without their units, that of the sheet first. */
+  private static String loss(PressureDrop loss, UnitSystem units) {
+    String first = units.say(loss).replace(" " + units.pressureUnit().symbol(), "");
+    String second =
+        units.other().say(loss).replace(" " + units.other().pressureUnit().symbol(), "");
+    return first + " / " + second;
   }
 
   private static String free(NetworkSheet sheet, MassFlow flow) {
@@ -176,7 +192,7 @@ public final class NetworkPage {
     heading("pipe or part", "");
     heading("towards", "");
     heading("air,<br>" + sheet.job().units().either("L/s ANR", "scfm"), "n");
-    heading("pressure loss,<br>bar / psi", "n");
+    heading("pressure loss,<br>" + sheet.job().units().either("bar / psi", "psi / bar"), "n");
     heading("velocity and rule,<br>" + sheet.job().units().either("m/s", "ft/s"), "n");
     out.append("</tr></thead>\n<tbody>\n");
     List<NetworkSheet.BranchAnswer> shown =
@@ -191,8 +207,8 @@ public final class NetworkPage {
       cell(branch.velocity().isPresent() && isMain(branch) ? branch.flow().to() : "", false);
       cell(free(sheet, branch.flow().massFlow()), true);
       cell(
-          Amounts.fixed(branch.flow().drop().bar(), 2) + " / "
-              + Amounts.fixed(branch.flow().drop().psi(), 1),
+          (branch.setsDown() ? "set down by " : "")
+              + loss(branch.flow().drop(), sheet.job().units()),
           true);
       cell(branch.velocity().map(velocity -> velocity(sheet, velocity)).orElse(""), true);
       out.append("</tr>\n");

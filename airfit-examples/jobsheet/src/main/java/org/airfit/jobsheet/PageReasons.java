@@ -244,12 +244,13 @@ public final class PageReasons {
       List<String> notes = new ArrayList<>();
       InWords.regulated(share, sheet).ifPresent(notes::add);
       notes.addAll(share.warnings(units));
-      notes.forEach(note -> out.append("<br><span class=\"soft\">")
-          .append(Html.shown(note))
-          .append("</span>"));
-      out.append("</th><td class=\"n\">").append(units.say(share.lost()));
-      out.append("</td><td class=\"n\">").append(Amounts.share(share.fraction()));
-      out.append("</td><td class=\"n\">").append(units.say(share.gain())).append("</td></tr>\n");
+      notes.forEach(note ->
+          out.append("<br><span class=\"soft\">").append(Html.shown(note)).append("</span>"));
+      out.append("</th><td class=\"n\">").append(Html.escaped(units.say(share.lost())));
+      out.append("</td><td class=\"n\">").append(Html.escaped(Amounts.share(share.fraction())));
+      out.append("</td><td class=\"n\">")
+          .append(Html.escaped(units.say(share.gain())))
+          .append("</td></tr>\n");
     }
     out.append("</tbody>\n</table>\n");
   }

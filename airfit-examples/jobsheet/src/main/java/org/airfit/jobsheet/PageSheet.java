@@ -196,8 +196,7 @@ public final class PageSheet {
       BillOfMaterials bill = InWords.bill(sheet, proposal);
       out.append("<section>\n");
       element("h2", "Recommended parts");
-      InWords.tradeWords(sheet, proposal)
-          .ifPresent(words -> element("p class=\"soft\"", words));
+      InWords.tradeWords(sheet, proposal).ifPresent(words -> element("p class=\"soft\"", words));
       BillPage.handOver(out, bill, proposal, head.shop(), sheet.units());
       sheet.offers().ifPresent(this::offers);
       out.append("</section>\n");

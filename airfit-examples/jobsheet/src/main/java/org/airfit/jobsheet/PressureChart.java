@@ -161,8 +161,8 @@ final class PressureChart {
       way.add(n(x(in)) + "," + n(y));
       way.add(n(x(end)) + "," + n(y));
       double set = in - scale.units().pressureUnit().fromSi(share.regulated().pascals());
-      out.append("<line class=\"bar\" x1=\"" + n(x(set)) + "\" y1=\"" + n(y) + "\" x2=\"" + n(x(end))
-          + "\" y2=\"" + n(y) + "\" stroke-width=\"9\"/>\n");
+      out.append("<line class=\"bar\" x1=\"" + n(x(set)) + "\" y1=\"" + n(y) + "\" x2=\""
+          + n(x(end)) + "\" y2=\"" + n(y) + "\" stroke-width=\"9\"/>\n");
       text(x(in) + 6.0, y + 4.0, "start", lost(share), "soft");
       now = end;
     }

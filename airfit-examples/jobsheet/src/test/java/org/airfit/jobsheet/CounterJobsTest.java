@@ -174,7 +174,8 @@ class CounterJobsTest {
     assertThat(PageSheet.of(sheet))
         .contains("coupling at a sander", "coupling of the third line")
         .contains("hose to a sander; hose to the ratchet")
-        .contains("Regulator 1/2 NPT<span class=\"soft\">, set to 110 psig</span>");
+        .contains(
+            "Regulator 1/2 NPT<span class=\"soft\">, regulator of the drop, set to 110 psig</span>");
     assertThat(PageReasons.of(sheet))
         .contains("<th scope=\"rowgroup\" colspan=\"3\">Lines 1 and 2, sander</th>")
         .contains("takes 8.4 psi down to what it is set to, 110 psig; that is no loss")
@@ -183,7 +184,8 @@ class CounterJobsTest {
     String text = TextSheet.of(sheet).replaceAll("\\s+", " ");
     assertThat(text)
         .contains("regulator in the line, set to 110 psig, pressure loss 2.2 psi")
-        .contains("lines 1 and 2, sander: splitter to socket, plug to hose, hose to socket, plug to tool;")
+        .contains(
+            "lines 1 and 2, sander: splitter to socket, plug to hose, hose to socket, plug to tool;")
         .doesNotContain("loss 0 psi");
   }
 

@@ -28,8 +28,8 @@ import org.airfit.working.UnitSystem;
 import org.junit.jupiter.api.Test;
 
 /**
- * What is asked of a hose beside lines to other tools. The judge is every hose of the catalogue, one after another as one
- * that is there, with all lines drawing.
+ * What is asked of a hose beside lines to other tools. The judge is every hose of the catalogue, one after another as
+ * one that is there, with all lines drawing.
  */
 class HoseQuestionsTest {
 
@@ -185,6 +185,26 @@ class HoseQuestionsTest {
         .contains("Least bore (hose to the ratchet): The narrowest hose of the catalogue that"
             + " leaves every tool its pressure while all work is "
             + best.hose("hose to the ratchet").name() + ".");
+  }
+
+  /** Of the hoses named 1/4 in the longest, and of no other, though wider ones are longer. */
+  @Test
+  void a_bore_that_is_told_binds_the_choice_and_the_longest_hose() throws Exception {
+    Job job = job(
+        RATCHET,
+        RATCHET.replace("25 ft", "longest") + ", \"bore\": \"1/4 in\"",
+        "\"16 scfm\"",
+        "\"8 scfm\"");
+    Part.Hose longest = doing(job, "hose to the ratchet").stream()
+        .filter(hose -> hose.bore().label().equals("1/4 in"))
+        .max(Comparator.comparing(Part.Hose::shortest))
+        .orElseThrow();
+    assertThat(best(answered(job)).hose("hose to the ratchet").shortest())
+        .isEqualTo(longest.shortest());
+    assertThat(best(answered(job)).hose("hose to the ratchet").bore().label()).isEqualTo("1/4 in");
+    Job of38 = job(RATCHET, RATCHET + ", \"bore\": \"3/8 in\"", "\"16 scfm\"", "\"4 scfm\"");
+    assertThat(best(answered(of38)).hose("hose to the ratchet").bore().label())
+        .isEqualTo("3/8 in");
   }
 
   @Test
