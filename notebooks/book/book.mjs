@@ -38,7 +38,8 @@ ${INVENTED}<ol class="lessons">
 ${items.join('')}</ol>
 <h2>To print</h2>
 <ul>
-<li><a href="book.html">The book</a>: all lessons and exercises, for the learner</li>
+<li><a href="book.html">The book</a>: all lessons and exercises, hints, form and glossary; the trainer’s guide and
+marking key at its end</li>
 <li><a href="measuring-form.html">The measuring form</a>: blank, with drawings of where the caliper goes</li>
 <li><a href="marking-key.html">The marking key</a>: all answers, for the trainer</li>
 <li><a href="variants.html">Further exercises</a>: the same kinds with other numbers, and their key; the
@@ -182,7 +183,7 @@ ${question(writer, lesson, id)}${writer.answer(lesson, id, false)}<p class="quie
       }: ${hints.map(told).join(' / ')}</p>
 </section>\n`,
     );
-    return `<section aria-label="lesson ${lesson.number}">
+    return `<section aria-label="key of lesson ${lesson.number}">
 <${h(2)} id="k${lesson.number}">${lesson.number} · ${escaped(lesson.title)}</${h(2)}>
 ${answers.join('')}</section>\n`;
   });

@@ -435,8 +435,7 @@ final class MeasuringVariants {
                 + " which standard deviation go into the set?",
             listed(six), found.get(0)),
         text("%s: %.3f mm and %.3f mm", found.get(1), average(kept), deviation(kept)),
-        text(
-            "%s. So %d pieces count. Write down what was found.", found.get(2), kept.length));
+        text("%s. So %d pieces count. Write down what was found.", found.get(2), kept.length));
   }
 
   private static String plain(double value) {

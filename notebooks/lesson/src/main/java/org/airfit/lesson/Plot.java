@@ -275,8 +275,8 @@ public final class Plot {
   private static String inWords(Place place, int decimals) {
     String three = digits(place.y());
     String exact = String.format(Locale.ROOT, "%." + decimals + "f", place.y());
-    return (exact.length() > three.length() && Math.abs(place.y()) >= 1.0 ? exact : three)
-        + " at " + digits(place.x());
+    return (exact.length() > three.length() && Math.abs(place.y()) >= 1.0 ? exact : three) + " at "
+        + digits(place.x());
   }
 
   private static String digits(double value) {

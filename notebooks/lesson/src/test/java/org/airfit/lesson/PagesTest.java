@@ -10,6 +10,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.airfit.plug.Dimension;
 import org.airfit.plug.PlugProfile;
 import org.junit.jupiter.api.Test;
@@ -61,6 +62,72 @@ class PagesTest {
         .orElseThrow();
     return Integer.parseInt(Files.readString(Path.of("..", file))
         .replaceFirst("(?s).*?\\*\\*Time:\\*\\* (\\d+) minutes.*", "$1"));
+  }
+
+  private static String page(String name) throws IOException {
+    return Files.readString(Path.of("../pages", name + ".html"));
+  }
+
+  /** What is read on a page, without code, drawings and the attributes of tags. */
+  private static String read(String page) {
+    return page.replaceAll(
+        "(?s)<style>.*?</style>|<svg.*?</svg>|<mjx-assistive.*?</mjx-assistive-mml>|<pre tabindex.*?</pre>"
+            + "|<code>.*?</code>|<(?!/?su[bp])[^>]*>",
+        " ");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "book",
+        "01-identify-a-plug",
+        "09-your-own-reference-set",
+        "marking-key",
+        "variants"
+      })
+  void a_subscript_is_set_as_one_and_a_power_of_ten_as_a_power(String name) throws IOException {
+    assertThat(read(page(name)))
+        .doesNotContainPattern("\\b[DLWd]_[a-z]\\b")
+        .doesNotContainPattern("\\b[pE][0-5]\\b")
+        .doesNotContainPattern("\\de-\\d");
+    assertThat(page("book")).contains("D<sub>t</sub>");
+  }
+
+  /** A side of Letter paper has room for 92 ex at 10 pt, and a wider formula would be printed smaller. */
+  @Test
+  void every_formula_of_the_book_fits_on_a_side() throws IOException {
+    List<Double> widths = Pattern.compile("<svg[^>]* width=\"([\\d.]+)ex\"")
+        .matcher(page("book"))
+        .results()
+        .map(width -> Double.parseDouble(width.group(1)))
+        .toList();
+    assertThat(widths)
+        .hasSizeGreaterThan(300)
+        .allSatisfy(width -> assertThat(width).isLessThan(92.0));
+  }
+
+  @Test
+  void the_book_ends_with_the_trainers_guide_and_the_marking_key() throws IOException {
+    String book = page("book");
+    assertThat(book.indexOf("id=\"glossary\"")).isBetween(0, book.indexOf("id=\"guide\""));
+    assertThat(book.indexOf("id=\"guide\"")).isLessThan(book.indexOf("id=\"key\""));
+    for (int lesson = 1; lesson <= 9; lesson++) {
+      for (String id : Exercises.of(lesson).ids()) {
+        assertThat(book).contains("id=\"k" + id + "\"");
+      }
+    }
+    assertThat(book).contains("Air supply", "Materials", "For the trainer");
+  }
+
+  /** What one table of lesson 8 adds up, it adds up of the numbers that it shows. */
+  @Test
+  void what_is_saved_adds_up() throws IOException {
+    String lesson = read(page("08-leaks-pressure-and-money")).replaceAll("\\s+", " ");
+    double[] saved = Stream.of("11.9 % of the leaks", "7.8 % of it", "both, of the leaks")
+        .mapToDouble(row -> Double.parseDouble(
+            lesson.replaceFirst(".*?" + Pattern.quote(row) + " (\\d+) .*", "$1")))
+        .toArray();
+    assertThat(saved[0] + saved[1]).isEqualTo(saved[2]);
   }
 
   @Test

@@ -102,8 +102,7 @@ class VariantsTest {
           .filter(profile -> {
             PartSpread spread = profile.spread(read).orElseThrow();
             double off = size.millimetres() - spread.nominal().millimetres();
-            return Math.abs(off)
-                <= 2.0 * Math.hypot(spread.standardDeviation().millimetres(), u);
+            return Math.abs(off) <= 2.0 * Math.hypot(spread.standardDeviation().millimetres(), u);
           })
           .map(PlugProfile::displayName)
           .toList();
@@ -131,7 +130,8 @@ class VariantsTest {
               Math.round(1000.0 * sample.mean().millimetres()) / 1000.0,
               Math.round(1000.0 * sample.sampleDeviation().millimetres()) / 1000.0);
       assertThat(kept)
-          .isEqualTo(one.question().contains("catalogue") || one.question().contains("nothing is wrong"));
+          .isEqualTo(
+              one.question().contains("catalogue") || one.question().contains("nothing is wrong"));
       said.add(one.answer().replaceFirst(":.*", ""));
     });
     assertThat(said).containsExactlyInAnyOrder("keep it", "leave it out");
