@@ -401,7 +401,8 @@ final class JobLine {
     }
     if (isThere) {
       throw bore.get()
-          .wrong("is asked of a hose that is there and stays; its bore stands in the data of its part");
+          .wrong(
+              "is asked of a hose that is there and stays; its bore stands in the data of its part");
     }
     if (bore.get().isText() && bore.get().text().chars().noneMatch(Character::isDigit)) {
       throw bore.get()

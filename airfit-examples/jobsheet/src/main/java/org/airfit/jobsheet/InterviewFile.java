@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.airfit.files.Disk;
@@ -23,6 +24,7 @@ import org.airfit.select.Subject;
 import org.airfit.select.ToolLine;
 import org.airfit.select.Topic;
 import org.airfit.working.UnitSystem;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The fields of a job file that answers fill, one after the other: the one place that knows which topic is which field.
@@ -469,8 +471,8 @@ final class InterviewFile {
   }
 
   @SuppressWarnings("unchecked") // copy() makes every object one with names
-  private static Map<String, Object> into(Object object) {
-    return (Map<String, Object>) object;
+  private static Map<String, Object> into(@Nullable Object object) {
+    return (Map<String, Object>) Objects.requireNonNull(object, "object");
   }
 
   private Optional<String> text(String object, String field) {
@@ -497,7 +499,7 @@ final class InterviewFile {
     return items(fields.get("line"));
   }
 
-  private static List<Map<String, Object>> items(Object told) {
+  private static List<Map<String, Object>> items(@Nullable Object told) {
     List<Map<String, Object>> items = new ArrayList<>();
     if (told instanceof List<?> line) {
       for (Object item : line) {

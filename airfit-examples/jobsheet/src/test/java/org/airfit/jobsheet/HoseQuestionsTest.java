@@ -203,8 +203,7 @@ class HoseQuestionsTest {
         .isEqualTo(longest.shortest());
     assertThat(best(answered(job)).hose("hose to the ratchet").bore().label()).isEqualTo("1/4 in");
     Job of38 = job(RATCHET, RATCHET + ", \"bore\": \"3/8 in\"", "\"16 scfm\"", "\"4 scfm\"");
-    assertThat(best(answered(of38)).hose("hose to the ratchet").bore().label())
-        .isEqualTo("3/8 in");
+    assertThat(best(answered(of38)).hose("hose to the ratchet").bore().label()).isEqualTo("3/8 in");
   }
 
   @Test
