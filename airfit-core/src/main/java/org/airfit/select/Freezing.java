@@ -9,7 +9,8 @@ import org.airfit.working.UnitSystem;
 /** The warning where the air or the parts of a job see frost: water that the air carries freezes in what it passes. */
 final class Freezing {
 
-  private static final double FREEZES = 273.15;
+  /** Where water begins to freeze [K]. */
+  static final double FREEZES = 273.15;
 
   private static final Source SOURCE =
       Source.handbook("training notes of a US Industrial Training and Assessment Center,"

@@ -60,6 +60,7 @@ final class Turns {
             .forEach(part -> turns.add(length((Part.Hose) part)));
       case COLDEST -> {
         turns.add(PartChecks.USUAL_LOWEST.kelvins());
+        turns.add(Freezing.FREEZES);
         temperatures(job, catalogue, PartFacts::coldest, turns);
       }
       case HOTTEST -> {

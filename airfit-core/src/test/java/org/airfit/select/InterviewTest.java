@@ -474,7 +474,7 @@ class InterviewTest {
         .doesNotContain(Topic.PROFILES_IN_USE);
   }
 
-  /** From 5 °C to 40 °C nobody is asked; the hose may have -20 °C to 60 °C, of the others nothing is known. */
+  /** From 5 °C to 40 °C nobody is asked, below 0 °C water freezes; the hose may have -20 °C to 60 °C, of the others nothing is known. */
   @Test
   void cold_and_heat_turn_where_a_shop_ends_and_at_what_the_makers_allow() {
     Interview talk = talk(
@@ -490,8 +490,11 @@ class InterviewTest {
                 10.0)));
     assertThat(answers(talk, Topic.COLDEST))
         .containsExactly(
-            "less than -20 °C: nothing in the catalogue fits, not met: Temperature suits the parts",
-            "-20 °C or more, less than 5 °C: still to be asked: Temperature suits the parts",
+            "less than -20 °C: nothing in the catalogue fits, not met: Temperature suits the parts;"
+                + " to heed: Frost",
+            "-20 °C or more, less than 0 °C: still to be asked: Temperature suits the parts;"
+                + " to heed: Frost",
+            "0 °C or more, less than 5 °C: still to be asked: Temperature suits the parts",
             "5 °C or more, up to 40 °C: nothing changes");
     assertThat(answers(talk, Topic.HOTTEST))
         .containsExactly(

@@ -269,7 +269,9 @@ class ThreadIdentificationTest {
     Length nothing = mm(0.0);
     refused(() -> ThreadReadings.ofMale(nothing), "first crest must be above 0 mm");
     refused(() -> ThreadReadings.ofFemale(nothing), "bore at the mouth must be above 0 mm");
-    refused(() -> readings.withPitches(nothing, 5), "length over the pitches must be above 0 mm");
+    refused(
+        () -> readings.withPitches(nothing, 5),
+        "length over the pitches must be in [0.001, 10000] mm, was 0 mm");
     refused(() -> readings.withLastCrest(nothing), "last crest must be above 0 mm");
     refused(() -> readings.withPitch(nothing, mm(0.1)), "pitch must be above 0 mm");
     refused(() -> readings.withPitch(mm(1.0), nothing), "uncertainty of the pitch must be above");
