@@ -98,6 +98,7 @@ public record HoseAnswer(HoseQuestion question, Requirement requirement, Selecti
     Slot.Hose slot = slot(question, job);
     return first(
         hoses(catalogue).stream()
+            .filter(hose -> slot.hose().isEmpty()) // what is there and stays has the bore it has
             .filter(hose -> reaches(hose, slot))
             .map(Part.Hose::bore)
             .sorted()
