@@ -210,7 +210,7 @@ public enum UnitSystem {
    * only what loses nothing is told as 0.
    *
    * @param drop the difference
-   * @return such as "0.34 bar", "4.9 psi", or "< 0.1 psi"
+   * @return such as "0.34 bar", "4.9 psi", or "{@literal <} 0.1 psi"
    */
   public String say(PressureDrop drop) {
     boolean isLost = Double.parseDouble(Digits.fixed(drop.in(pressureUnit()), decimals())) == 0.0;
