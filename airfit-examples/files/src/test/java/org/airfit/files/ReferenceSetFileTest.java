@@ -125,7 +125,8 @@ class ReferenceSetFileTest {
     List<PlugProfile> profiles = new ArrayList<>();
     for (int i = 0; i < 3; i++) {
       Provenance.Kind kind = any(random, List.of(Provenance.Kind.values()));
-      PlugProfile.Builder builder = PlugProfile.builder("p" + i + "," + word(random))
+      PlugProfile.Builder builder = PlugProfile.builder(
+              "p" + i + "-" + word(random).replace(',', ';')) // an id holds no comma
           .displayName(word(random))
           .from(
               new Provenance(
