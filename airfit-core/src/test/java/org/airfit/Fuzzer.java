@@ -280,8 +280,7 @@ final class Fuzzer {
       }
     }
     // what was put in may come out
-    if (!gave.isEmpty()
-        && !NO_NUMBER.matcher(print(arguments) + print(receiver)).find()) {
+    if (!gave.isEmpty() && !showsNoNumber(arguments) && !showsNoNumber(receiver)) {
       note(member, receiver, arguments, gave, null);
     }
   }
@@ -339,6 +338,18 @@ final class Fuzzer {
   private static String name(Executable member) {
     return member.getDeclaringClass().getName().replace("org.airfit.", "")
         + (member instanceof Constructor<?> ? "" : "." + member.getName());
+  }
+
+  /** Whether the whole text of a value shows what is no number, be it in a name. */
+  private static boolean showsNoNumber(@Nullable Object value) {
+    if (value instanceof Object[] many) {
+      return Stream.of(many).anyMatch(Fuzzer::showsNoNumber);
+    }
+    try {
+      return value != null && NO_NUMBER.matcher(value.toString()).find();
+    } catch (RuntimeException e) {
+      return false; // noted where the value came out
+    }
   }
 
   private static String print(@Nullable Object value) {

@@ -7,6 +7,7 @@ import org.airfit.internal.Digits;
 import org.airfit.internal.Seconds;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.MassFlow;
+import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.Temperature;
 import org.airfit.quantity.Volume;
 import org.airfit.source.Source;
@@ -51,6 +52,9 @@ public record BleedDown(
   private static final Symbol TIME = Symbol.of("t", ValueKind.SECONDS);
   private static final Symbol FLOW = Symbol.of("ṁ", ValueKind.MASS_FLOW);
 
+  /** No leak is larger, a choice of this project [kg/s]. */
+  private static final double MOST = 1.0e6;
+
   private static final Formula LEAK = Formula.of(
       "Leak",
       "⟨ṁ⟩ = [144] × ⟨V⟩ × (⟨p1⟩ − ⟨p2⟩) / (⟨R⟩ × ⟨T⟩ × ⟨t⟩)",
@@ -71,7 +75,7 @@ public record BleedDown(
    * @param end the pressure when it ends, at most {@code start}
    * @param time the time the fall took, above 0
    * @param temperature the temperature of the air in the system
-   * @throws IllegalArgumentException if an argument is out of range
+   * @throws IllegalArgumentException if an argument is out of range, or the leak is above 1e6 kg/s
    */
   public BleedDown {
     Objects.requireNonNull(volume, "volume");
@@ -91,13 +95,31 @@ public record BleedDown(
       throw new IllegalArgumentException("temperature must be above 0 K, was "
           + Digits.significant(temperature.kelvins(), 12) + " K");
     }
+    double leak = leak(
+        volume.cubicMetres(),
+        start.pascals() - end.pascals(),
+        temperature.kelvins(),
+        Seconds.of(time));
+    if (!(leak <= MOST)) {
+      throw new IllegalArgumentException("fall of pressure must be that of a leak of at most 1e6 kg/s,"
+          + " was from " + start.inFull(PressureUnit.BAR) + " to "
+              + end.inFull(PressureUnit.BAR) + " in " + Seconds.told(time)
+          + "; check the units of the volume, the pressures and the time");
+    }
   }
 
   /** {@return the mean leak over the fall} */
   public MassFlow leak() {
-    return MassFlow.ofKilogramsPerSecond(volume.cubicMetres()
-        * (start.pascals() - end.pascals())
-        / (AirState.GAS_CONSTANT * temperature.kelvins() * Seconds.of(time)));
+    return MassFlow.ofKilogramsPerSecond(leak(
+        volume.cubicMetres(),
+        start.pascals() - end.pascals(),
+        temperature.kelvins(),
+        Seconds.of(time)));
+  }
+
+  /** ṁ = V Δp / (R T t), in kg/s. */
+  private static double leak(double volume, double fall, double kelvins, double seconds) {
+    return volume * fall / (AirState.GAS_CONSTANT * kelvins * seconds);
   }
 
   @Override

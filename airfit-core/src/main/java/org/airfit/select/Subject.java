@@ -18,14 +18,19 @@ public record Subject(Topic topic, Optional<String> of) implements Comparable<Su
       Comparator.comparing(Subject::topic).thenComparing(subject -> subject.of.orElse(""));
 
   /**
-   * Refuses null.
+   * Refuses null and a blank name.
    *
    * @param topic the topic
    * @param of the way to the tool or the hose it is asked of; empty where it is asked of the job
+   * @throws IllegalArgumentException if the name in {@code of} is blank
    */
   public Subject {
     Objects.requireNonNull(topic, "topic");
     Objects.requireNonNull(of, "of");
+    if (of.filter(String::isBlank).isPresent()) {
+      throw new IllegalArgumentException("name of the line or hose of a subject must not be blank, was \""
+          + of.get() + "\"; leave it out for the job");
+    }
   }
 
   /**
@@ -44,6 +49,7 @@ public record Subject(Topic topic, Optional<String> of) implements Comparable<Su
    * @param topic the topic
    * @param name the way to the tool, such as "line 2, sander", or the hose by the name of its slot
    * @return the subject
+   * @throws IllegalArgumentException if {@code name} is blank
    */
   public static Subject of(Topic topic, String name) {
     return new Subject(topic, Optional.of(Objects.requireNonNull(name, "name")));

@@ -80,6 +80,16 @@ class LeakTestsTest {
         .isThrownBy(() ->
             new BleedDown(SYSTEM, HIGH, LOW, Duration.ofMinutes(1), Temperature.ofKelvins(0.0)))
         .withMessage("temperature must be above 0 K, was 0 K");
+    // 1 bar lost by a cubic metre at 1e-9 K in a second: 1e5/(287.05287e-9) kg/s
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new BleedDown(
+            Volume.ofCubicMetres(1.0),
+            AbsolutePressure.ofBar(8.0),
+            AbsolutePressure.ofBar(7.0),
+            Duration.ofSeconds(1),
+            Temperature.ofKelvins(1.0e-9)))
+        .withMessage("fall of pressure must be that of a leak of at most 1e6 kg/s, was from 8 bar(a)"
+            + " to 7 bar(a) in 1 s; check the units of the volume, the pressures and the time");
   }
 
   /** By hand: loaded 90 s of 600 s is 15 %, of 200 scfm is 30 scfm. */

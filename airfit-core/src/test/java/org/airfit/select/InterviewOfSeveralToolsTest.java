@@ -189,4 +189,15 @@ class InterviewOfSeveralToolsTest {
         .isThrownBy(() -> bothLines().with(Subject.of(Topic.PLACE, GRINDER), "outdoors"))
         .withMessageContaining("must be one of its tool, was place");
   }
+
+  @Test
+  void a_subject_names_its_line_or_is_of_the_job() {
+    for (String blank : new String[] {"", " "}) {
+      assertThatIllegalArgumentException()
+          .isThrownBy(() -> Subject.of(Topic.TOOL_INLET, blank))
+          .withMessage("name of the line or hose of a subject must not be blank, was \"" + blank
+              + "\"; leave it out for the job");
+    }
+    assertThat(Subject.ofJob(Topic.TOOL_INLET).question()).isEqualTo(Topic.TOOL_INLET.question());
+  }
 }

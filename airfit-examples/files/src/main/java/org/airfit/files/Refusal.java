@@ -20,6 +20,12 @@ import org.jspecify.annotations.Nullable;
 public record Refusal(String title, String customer, String reason) {
 
   private static final String MEDIUM = "medium";
+
+  /** By what a cylinder is marked. */
+  private static final Map<String, String> SYMBOLS = Map.of(
+      "n2", Medium.NITROGEN.toString(),
+      "o2", Medium.OXYGEN.toString(),
+      "h2o", Medium.WATER.toString());
   private static final int LONGEST_WORD = 60;
 
   /**
@@ -113,8 +119,10 @@ public record Refusal(String title, String customer, String reason) {
 
   /** A word that is no medium airfit knows is another medium, or compressed air misspelt. */
   private static Optional<String> reason(String word) {
+    String plain = word.replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
+    String named = SYMBOLS.getOrDefault(plain, plain);
     for (Medium medium : Medium.values()) {
-      if (medium.toString().equalsIgnoreCase(word)) {
+      if (medium.toString().equals(named)) {
         return medium.refusalInWords();
       }
     }

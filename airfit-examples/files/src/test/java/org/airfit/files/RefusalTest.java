@@ -1,0 +1,46 @@
+package org.airfit.files;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Map;
+import java.util.Optional;
+import org.airfit.safety.Medium;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class RefusalTest {
+
+  private static Optional<String> reason(String medium) {
+    return Refusal.of(Document.of("job.json", Map.of("conditions", Map.of("medium", medium))))
+        .map(Refusal::reason);
+  }
+
+  /** A cylinder is marked with the symbol; its own reason is told, not that of any other medium. */
+  @ParameterizedTest
+  @CsvSource({
+    "N2, NITROGEN",
+    "nitrogen, NITROGEN",
+    "o2, OXYGEN",
+    "H2O, WATER",
+    "breathing  air, BREATHING_AIR",
+    "' Welding gas ', WELDING_GAS"
+  })
+  void a_medium_is_refused_with_its_own_reason(String told, Medium medium) {
+    assertThat(reason(told)).isEqualTo(medium.refusalInWords()).isPresent();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"compressed air", "Compressed  Air", " compressed\tair "})
+  void compressed_air_is_compressed_air_however_it_is_spaced(String told) {
+    assertThat(reason(told)).isEmpty();
+  }
+
+  @Test
+  void any_other_word_is_told_back() {
+    assertThat(reason("argon").orElseThrow())
+        .startsWith("airfit advises on compressed air for tools only, not on \"argon\".")
+        .endsWith("If it is compressed air, type compressed air.");
+  }
+}
