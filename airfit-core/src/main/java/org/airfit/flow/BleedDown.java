@@ -101,10 +101,11 @@ public record BleedDown(
         temperature.kelvins(),
         Seconds.of(time));
     if (!(leak <= MOST)) {
-      throw new IllegalArgumentException("fall of pressure must be that of a leak of at most 1e6 kg/s,"
-          + " was from " + start.inFull(PressureUnit.BAR) + " to "
+      throw new IllegalArgumentException(
+          "fall of pressure must be that of a leak of at most 1e6 kg/s,"
+              + " was from " + start.inFull(PressureUnit.BAR) + " to "
               + end.inFull(PressureUnit.BAR) + " in " + Seconds.told(time)
-          + "; check the units of the volume, the pressures and the time");
+              + "; check the units of the volume, the pressures and the time");
     }
   }
 

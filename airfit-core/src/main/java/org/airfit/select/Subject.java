@@ -28,8 +28,9 @@ public record Subject(Topic topic, Optional<String> of) implements Comparable<Su
     Objects.requireNonNull(topic, "topic");
     Objects.requireNonNull(of, "of");
     if (of.filter(String::isBlank).isPresent()) {
-      throw new IllegalArgumentException("name of the line or hose of a subject must not be blank, was \""
-          + of.get() + "\"; leave it out for the job");
+      throw new IllegalArgumentException(
+          "name of the line or hose of a subject must not be blank, was \"" + of.get()
+              + "\"; leave it out for the job");
     }
   }
 

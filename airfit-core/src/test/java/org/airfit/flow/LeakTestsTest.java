@@ -88,8 +88,9 @@ class LeakTestsTest {
             AbsolutePressure.ofBar(7.0),
             Duration.ofSeconds(1),
             Temperature.ofKelvins(1.0e-9)))
-        .withMessage("fall of pressure must be that of a leak of at most 1e6 kg/s, was from 8 bar(a)"
-            + " to 7 bar(a) in 1 s; check the units of the volume, the pressures and the time");
+        .withMessage(
+            "fall of pressure must be that of a leak of at most 1e6 kg/s, was from 8 bar(a)"
+                + " to 7 bar(a) in 1 s; check the units of the volume, the pressures and the time");
   }
 
   /** By hand: loaded 90 s of 600 s is 15 %, of 200 scfm is 30 scfm. */

@@ -26,6 +26,7 @@ public record Refusal(String title, String customer, String reason) {
       "n2", Medium.NITROGEN.toString(),
       "o2", Medium.OXYGEN.toString(),
       "h2o", Medium.WATER.toString());
+
   private static final int LONGEST_WORD = 60;
 
   /**
