@@ -1,6 +1,7 @@
 package org.airfit.joint;
 
 import java.util.Optional;
+import org.airfit.internal.Capital;
 import org.airfit.source.Source;
 
 /** Judges any two ends. It does not matter which is named first. */
@@ -16,7 +17,7 @@ final class EndPairs {
         .or(() -> inOrder(other, one))
         .orElseGet(() -> new Pairing(
             MatingVerdict.DOES_NOT_FIT,
-            capital(Article.with(one.label())) + " and " + Article.with(other.label())
+            Capital.first(Article.with(one.label())) + " and " + Article.with(other.label())
                 + " have nothing to hold on to.",
             Source.commonPractice("ends of different kinds need an adapter")));
   }
@@ -70,9 +71,5 @@ final class EndPairs {
         && (other instanceof End.Formed second
             ? FormPairs.isSound(formed, second)
             : other instanceof End.Threaded pipe && FormPairs.isSound(formed, pipe));
-  }
-
-  private static String capital(String sentence) {
-    return Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1);
   }
 }

@@ -162,6 +162,7 @@ final class SolverBranch {
     }
   }
 
+  /** No line is drawn flatter, so that Newton's step stays finite: our choice, by trial. */
   private static double least(Scales scales) {
     return 1.0e-12 * scales.pressure() / scales.flow();
   }

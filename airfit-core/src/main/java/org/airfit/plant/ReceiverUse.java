@@ -69,7 +69,7 @@ import org.airfit.working.Working;
  * @param demand the flow taken while the user draws, as well as it is known
  * @param delivery the flow that the compressor delivers for it, as well as it is known; empty where it is not known at
  *     all, and the receiver then carries the draw alone
- * @param draw how long a draw lasts, above 0 s and no longer than a receiver of 1e9 m³ carries it
+ * @param draw how long a draw lasts, above 0 s and no longer than a receiver of 1e9 m³ carries it alone
  * @param every the time from the beginning of a draw to that of the next, longer than the draw
  */
 public record ReceiverUse(
@@ -194,7 +194,8 @@ public record ReceiverUse(
    *     at all
    * @param draw how long a draw lasts, above 0 s
    * @param every the time from the beginning of a draw to that of the next, longer than the draw
-   * @throws IllegalArgumentException if an argument is out of range, or no receiver of 1e9 m³ carries the draw
+   * @throws IllegalArgumentException if an argument is out of range, or a receiver of 1e9 m³ alone does not carry the
+   *     draw
    */
   public ReceiverUse {
     Objects.requireNonNull(receiver, "receiver");

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.airfit.internal.Capital;
 import org.airfit.internal.Digits;
 import org.airfit.quantity.Length;
 import org.airfit.safety.Caution;
@@ -340,7 +341,7 @@ public final class Identification implements Worked {
   }
 
   private static String sentence(String point) {
-    return " " + Character.toUpperCase(point.charAt(0)) + point.substring(1) + ".";
+    return " " + Capital.first(point) + ".";
   }
 
   private String ambiguous(UnitSystem units) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.airfit.internal.Capital;
 import org.airfit.internal.Digits;
 import org.airfit.measure.CaliperSlip;
 import org.airfit.quantity.Length;
@@ -124,7 +125,8 @@ public final class ReadingSlip {
     String what = "the " + reading.dimension();
     String start = agreeing == 0
         ? "Read " + what + " again: "
-        : capital(NUMBERS.get(agreeing)) + (agreeing == 1 ? " reading agrees" : " readings agree")
+        : Capital.first(NUMBERS.get(agreeing))
+            + (agreeing == 1 ? " reading agrees" : " readings agree")
             + " with " + profile.displayName() + "; read the " + PLACES.get(agreeing + 1)
             + " again, " + what + ": ";
     return start + why(reading, units) + ".";
@@ -165,10 +167,6 @@ public final class ReadingSlip {
 
   private static String number(Length length) {
     return Digits.significant(length.millimetres(), 4);
-  }
-
-  private static String capital(String word) {
-    return Character.toUpperCase(word.charAt(0)) + word.substring(1);
   }
 
   @Override

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import org.airfit.internal.Capital;
 import org.airfit.internal.Table;
 import org.airfit.safety.SafetyRule.Asks;
 import org.airfit.source.Basis;
@@ -149,7 +150,7 @@ final class RuleTable {
 
   private static String sentence(String text) {
     String end = text.endsWith(".") ? "" : ".";
-    return Character.toUpperCase(text.charAt(0)) + text.substring(1) + end;
+    return Capital.first(text) + end;
   }
 
   /** What a citation means by itself stands alone; that of another place is told with the place. */

@@ -2,6 +2,7 @@ package org.airfit.safety;
 
 import java.util.Objects;
 import java.util.Optional;
+import org.airfit.internal.Capital;
 import org.airfit.working.UnitSystem;
 
 /**
@@ -91,7 +92,6 @@ public final class Ruling {
    */
   @Override
   public String toString() {
-    return rule.title() + ": " + judgement + ". " + Character.toUpperCase(reason.charAt(0))
-        + reason.substring(1);
+    return rule.title() + ": " + judgement + ". " + Capital.first(reason);
   }
 }

@@ -356,17 +356,27 @@ record Assembly(
           .findFirst()
           .flatMap(way -> way.element(slot));
     }
-    int element = requirement.pipeNames().size();
-    for (Placed each : slotParts()) {
-      Slot here = each.position().slot();
-      if (!each.position().isPlug()) {
-        if (here != null && here.name().equals(slot)) {
-          return Optional.of(run.names().get(element));
-        }
-        element++;
+    List<Placed> parts = slotParts();
+    List<Optional<Integer>> elements = elements(parts);
+    for (int i = 0; i < parts.size(); i++) {
+      Slot here = parts.get(i).position().slot();
+      if (elements.get(i).isPresent() && here != null && here.name().equals(slot)) {
+        return elements.get(i).map(run.names()::get);
       }
     }
     return Optional.empty();
+  }
+
+  /** The number of each part among the elements of the run; none of a plug, which counts with its socket. */
+  private List<Optional<Integer>> elements(List<Placed> parts) {
+    List<Optional<Integer>> elements = new ArrayList<>();
+    int next = requirement.pipeNames().size();
+    for (Placed each : parts) {
+      boolean flows = !each.position().isPlug();
+      elements.add(flows ? Optional.of(next) : Optional.empty());
+      next += flows ? 1 : 0;
+    }
+    return elements;
   }
 
   /** The hoses in the order the air goes. */
@@ -396,15 +406,9 @@ record Assembly(
     }
     List<ElementLoss> losses =
         result.fold(delivered -> delivered.shares(), starved -> starved.before());
-    List<Optional<ElementLoss>> each = new ArrayList<>();
-    int element = requirement.pipeNames().size();
-    for (Placed part : slotParts()) {
-      boolean flows = !(part.part() instanceof Part.Plug);
-      each.add(
-          flows && element < losses.size() ? Optional.of(losses.get(element)) : Optional.empty());
-      element += flows ? 1 : 0;
-    }
-    return each;
+    return elements(slotParts()).stream()
+        .map(element -> element.filter(number -> number < losses.size()).map(losses::get))
+        .toList();
   }
 
   private List<Optional<ElementLoss>> lossesOfSeveral() {

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.airfit.internal.Capital;
 
 /** Words on the lines of a job of several tools, each of which begins with its line: a list names a line once. */
 final class ByLine {
@@ -38,7 +39,7 @@ final class ByLine {
   /** The same as the beginning of a sentence. */
   static String sentence(Assembly a, Collection<String> said) {
     String joined = joined(a, said, "; ");
-    return joined.isEmpty() ? "" : Character.toUpperCase(joined.charAt(0)) + joined.substring(1);
+    return joined.isEmpty() ? "" : Capital.first(joined);
   }
 
   /** Says of joints what is done to them: "joins" and "line 2, ratchet: plug to tool" is "line 2, ratchet: joins plug …". */

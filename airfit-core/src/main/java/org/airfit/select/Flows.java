@@ -1,5 +1,6 @@
 package org.airfit.select;
 
+import java.util.List;
 import java.util.stream.Stream;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.MassFlow;
@@ -15,6 +16,13 @@ final class Flows {
         MassFlow.ofKilogramsPerSecond(
             one.massFlow().kilogramsPerSecond() + other.massFlow().kilogramsPerSecond()),
         one.reference());
+  }
+
+  /** What others take behind the splitters among slots. */
+  static Stream<Range<FreeAirFlow>> ofOthers(List<Slot> slots) {
+    return slots.stream()
+        .flatMap(slot ->
+            slot instanceof Slot.Splitter splitter ? splitter.others().stream() : Stream.empty());
   }
 
   /** Between which flows the sum of some lies, one at least. */

@@ -9,8 +9,8 @@ import org.airfit.working.UnitSystem;
 /** The warning where the air or the parts of a job see frost: water that the air carries freezes in what it passes. */
 final class Freezing {
 
-  /** Where water begins to freeze [K]. */
-  static final double FREEZES = 273.15;
+  /** Where water begins to freeze. */
+  static final Temperature POINT = Temperature.ofCelsius(0.0);
 
   private static final Source SOURCE =
       Source.handbook("training notes of a US Industrial Training and Assessment Center,"
@@ -29,11 +29,11 @@ final class Freezing {
    */
   static Optional<Caution> of(Requirement job, UnitSystem units) {
     Temperature coldest = PartChecks.coldest(job);
-    if (!(coldest.kelvins() < FREEZES)) {
+    if (coldest.compareTo(POINT) >= 0) {
       return Optional.empty();
     }
     String why = "It may be " + units.say(coldest) + " there, and water in the air freezes below "
-        + units.say(Temperature.ofKelvins(FREEZES))
+        + units.say(POINT)
         + ": it blocks drains, pipes, regulators and tools. ";
     String refrigerated = "a refrigerated dryer leaves water down to "
         + units.either("2 to 4 °C", "35 to 40 °F") + ", which is not enough.";

@@ -2,7 +2,6 @@ package org.airfit.select;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -40,10 +39,6 @@ import org.jspecify.annotations.Nullable;
  * Tell those to a {@link Requirement} and begin with that. This class is immutable, thread-safe and value-based.
  */
 public final class Interview {
-
-  /** What is asked of the one tool of a job. */
-  private static final Set<Topic> OF_THE_TOOL =
-      EnumSet.of(Topic.USE, Topic.WHIP_HOSE, Topic.BLOCKED_NOZZLE, Topic.TOOL_RATING);
 
   /** What comes first of several questions. */
   private static final Comparator<Weighed> ORDER = Comparator.comparing(
@@ -239,7 +234,7 @@ public final class Interview {
     for (Topic topic : Topic.values()) {
       if (topic == Topic.REACH) {
         hosesInDoubt(job).forEach(hose -> open.add(new Asked(Subject.of(topic, hose.name()), job)));
-      } else if (job.isOfSeveralTools() && OF_THE_TOOL.contains(topic)) {
+      } else if (job.isOfSeveralTools() && topic.isOfTool()) {
         for (Requirement way : job.toEachTool()) {
           if (isUntold(topic, way)) {
             open.add(new Asked(Subject.of(topic, way.way().orElseThrow()), way));

@@ -191,8 +191,8 @@ public final class Layout {
     return Flows.sum(Stream.concat(splitter.others().stream(), tools));
   }
 
-  /** The slots of all lines too, one line after another. */
-  List<Slot> allSlots() {
+  /** {@return the slots, and behind them those of the lines to several tools, one line after another} */
+  public List<Slot> allSlots() {
     List<Slot> all = new ArrayList<>(slots);
     lines.forEach(line -> all.addAll(line.slots()));
     return all;
@@ -270,8 +270,8 @@ public final class Layout {
     return slots.get(slots.size() - 1) instanceof Slot.Hose hose && hose.isWhip();
   }
 
-  /** Whether a lubricator stands in the line. */
-  boolean hasLubricator() {
+  /** {@return whether a lubricator stands in it, or in one of its lines} */
+  public boolean hasLubricator() {
     return allSlots().stream().anyMatch(Layout::isLubricator);
   }
 

@@ -78,6 +78,17 @@ public final class Proposal implements Worked {
     return (Part.Hose) part(slot, "hose", Position::isHose);
   }
 
+  /**
+   * Finds a regulator.
+   *
+   * @param slot what the regulator is called in the {@link Layout}, such as "regulator"
+   * @return the regulator
+   * @throws IllegalArgumentException if no regulator is called so
+   */
+  public Part.Regulator regulator(String slot) {
+    return (Part.Regulator) part(slot, "regulator", Position::isRegulator);
+  }
+
   private Part part(String slot, String kind, Predicate<Position> wanted) {
     Objects.requireNonNull(slot, "slot");
     return assembly.placed().stream()

@@ -36,8 +36,7 @@ public final class Question {
 
   /** {@return why it matters, with what that rests on} */
   public String why() {
-    String why = topic().why();
-    return Character.toUpperCase(why.charAt(0)) + why.substring(1) + " [" + source() + "].";
+    return subject.why();
   }
 
   /** {@return what that rests on} */

@@ -276,10 +276,7 @@ public final class Requirement {
 
   /** The air at the outlet while all work: that of the tools, and of others on the way. */
   Range<FreeAirFlow> airAtOutlet() {
-    Stream<Range<FreeAirFlow>> others = layout.slots().stream()
-        .flatMap(slot ->
-            slot instanceof Slot.Splitter splitter ? splitter.others().stream() : Stream.empty());
-    return Flows.sum(Stream.concat(Stream.of(airOfLines()), others));
+    return Flows.sum(Stream.concat(Stream.of(airOfLines()), Flows.ofOthers(layout.slots())));
   }
 
   /**

@@ -3,12 +3,12 @@ package org.airfit.select;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.airfit.internal.Capital;
 import org.airfit.quantity.Temperature;
 import org.airfit.working.UnitSystem;
 
@@ -129,7 +129,7 @@ final class ServiceSentences {
   /** The beginning of a sentence, such as "Indoors it": only a place or a tool makes a part depend on something. */
   private static String dependsThere(Requirement job) {
     String where = where(job).trim();
-    return where.substring(0, 1).toUpperCase(Locale.ROOT) + where.substring(1) + " it";
+    return Capital.first(where) + " it";
   }
 
   private static String where(Requirement job) {

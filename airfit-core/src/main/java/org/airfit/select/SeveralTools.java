@@ -6,9 +6,9 @@ import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import org.airfit.internal.Capital;
 import org.airfit.working.UnitSystem;
 
 /**
@@ -103,11 +103,7 @@ final class SeveralTools {
     ofReason.forEach((reason, ways) -> sentences.add(
         ways.size() == answers.size() || ways.contains("")
             ? reason
-            : capital(String.join("; ", ways)) + ": " + reason));
+            : Capital.first(String.join("; ", ways)) + ": " + reason));
     return String.join(" ", sentences);
-  }
-
-  private static String capital(String words) {
-    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 }

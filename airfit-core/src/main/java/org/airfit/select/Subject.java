@@ -1,9 +1,9 @@
 package org.airfit.select;
 
 import java.util.Comparator;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import org.airfit.internal.Capital;
 
 /**
  * What a question is about: a topic of the job, or a topic of one of several tools or hoses.
@@ -58,11 +58,15 @@ public record Subject(Topic topic, Optional<String> of) implements Comparable<Su
 
   /** {@return the question in words that a customer understands, behind the name of the line or hose} */
   public String question() {
-    return of.map(name -> name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1) + ": ")
-            .orElse("")
+    return of.map(name -> Capital.first(name) + ": ").orElse("")
         + (topic == Topic.REACH && of.isPresent()
             ? "How long must it be at least, to reach?"
             : topic.question());
+  }
+
+  /** {@return why it matters, a sentence with what that rests on} */
+  public String why() {
+    return Capital.first(topic.why()) + " [" + topic.source() + "].";
   }
 
   /** By topic, then by name. */

@@ -214,10 +214,8 @@ public final class ToolLine {
 
   /** What so many of its lines draw: each tool, and others behind a splitter on the way to it. */
   Stream<Range<FreeAirFlow>> drawn(int lines) {
-    Stream<Range<FreeAirFlow>> others = slots.stream()
-        .flatMap(slot ->
-            slot instanceof Slot.Splitter splitter ? splitter.others().stream() : Stream.empty());
-    Range<FreeAirFlow> one = Flows.sum(Stream.concat(Stream.of(demandRange()), others));
+    Range<FreeAirFlow> one =
+        Flows.sum(Stream.concat(Stream.of(demandRange()), Flows.ofOthers(slots)));
     return Collections.nCopies(lines, one).stream();
   }
 

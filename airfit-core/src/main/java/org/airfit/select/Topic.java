@@ -215,6 +215,15 @@ public enum Topic {
     return compareTo(AIR_NEEDED) >= 0 && compareTo(REACH) <= 0;
   }
 
+  /** {@return whether each of several tools has an answer of its own} */
+  public boolean isOfTool() {
+    return switch (this) {
+      case AIR_NEEDED, PRESSURE_NEEDED, TOOL_INLET, USE, WHIP_HOSE, BLOCKED_NOZZLE, TOOL_RATING ->
+        true;
+      default -> false;
+    };
+  }
+
   /** {@return whether the answer is an amount with its unit, not a word} */
   public boolean isAmount() {
     return switch (this) {

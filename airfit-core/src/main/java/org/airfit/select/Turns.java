@@ -60,7 +60,7 @@ final class Turns {
             .forEach(part -> turns.add(length((Part.Hose) part)));
       case COLDEST -> {
         turns.add(PartChecks.USUAL_LOWEST.kelvins());
-        turns.add(Freezing.FREEZES);
+        turns.add(Freezing.POINT.kelvins());
         temperatures(job, catalogue, PartFacts::coldest, turns);
       }
       case HOTTEST -> {

@@ -66,6 +66,16 @@ class LeakTestsTest {
         .isZero();
   }
 
+  /** A cubic metre at 100 K that falls from 8 to 7 bar(a) in so many seconds. */
+  private static BleedDown losingABar(double seconds) {
+    return new BleedDown(
+        Volume.ofCubicMetres(1.0),
+        AbsolutePressure.ofBar(8.0),
+        AbsolutePressure.ofBar(7.0),
+        Duration.ofNanos(Math.round(1.0e9 * seconds)),
+        Temperature.ofKelvins(100.0));
+  }
+
   @Test
   void rising_pressure_no_time_and_absolute_zero_are_refused() {
     assertThatIllegalArgumentException()
@@ -80,6 +90,14 @@ class LeakTestsTest {
         .isThrownBy(() ->
             new BleedDown(SYSTEM, HIGH, LOW, Duration.ofMinutes(1), Temperature.ofKelvins(0.0)))
         .withMessage("temperature must be above 0 K, was 0 K");
+    // a cubic metre loses 1 bar at 100 K: 1e5/(287.05287 × 100 t) kg/s, which is 1e6 in 3.48 µs
+    double atTheBound = 1.0e5 / (287.05287 * 100.0 * 1.0e6);
+    assertThat(losingABar(1.000_1 * atTheBound).leak().kilogramsPerSecond())
+        .isBetween(0.999e6, 1.0e6);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> losingABar(0.999 * atTheBound))
+        .withMessageStartingWith(
+            "fall of pressure must be that of a leak of at most 1e6 kg/s, was ");
     // 1 bar lost by a cubic metre at 1e-9 K in a second: 1e5/(287.05287e-9) kg/s
     assertThatIllegalArgumentException()
         .isThrownBy(() -> new BleedDown(

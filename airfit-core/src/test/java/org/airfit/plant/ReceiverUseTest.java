@@ -13,6 +13,7 @@ import org.airfit.Rows;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.Range;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.Temperature;
@@ -357,6 +358,30 @@ class ReceiverUseTest {
     assertThat(use.inWords(UnitSystem.SI).get(1))
         .contains(
             "; what one draw takes it does not bring back in any time, and from draw to draw");
+  }
+
+  /** At 8 and 7 bar(a) a cubic metre gives p1 (1 − (p2/p1)^(1/1.4))/(R T), and 1e9 m³ so often as much. */
+  @Test
+  void a_draw_up_to_that_of_a_cubic_kilometre_is_judged() {
+    double bound = 1.0e9 * 8.0e5 * (1.0 - Math.pow(7.0 / 8.0, 1.0 / 1.4)) / (R * 293.15);
+    assertThat(drawing(bound * (1.0 - 1.0e-9)).verdict()).isEqualTo(ReceiverVerdict.TOO_SMALL);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> drawing(bound * (1.0 + 1.0e-9)))
+        .withMessageStartingWith("draw must be one that a receiver of 1e9 m³ carries, was 1 s of ");
+  }
+
+  private static ReceiverUse drawing(double kilograms) {
+    return new ReceiverUse(
+        Volume.ofCubicMetres(1.0),
+        GaugePressure.ofBar(7.0),
+        GaugePressure.ofBar(6.0),
+        AbsolutePressure.ofBar(1.0),
+        Temperature.ofCelsius(20.0),
+        Range.exactly(
+            FreeAirFlow.from(MassFlow.ofKilogramsPerSecond(kilograms), ReferenceState.ANR)),
+        Optional.empty(),
+        Duration.ofSeconds(1),
+        Duration.ofHours(1));
   }
 
   /** Two pressures so near that no number tells the receiver between them. */

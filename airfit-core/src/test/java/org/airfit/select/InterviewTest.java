@@ -579,6 +579,8 @@ class InterviewTest {
     }
     assertThat(Topic.TOOL_RATING.isAmount()).isTrue();
     assertThat(Topic.PLACE.isAmount()).isFalse();
+    assertThat(Topic.TOOL_RATING.isOfTool()).isTrue();
+    assertThat(Topic.REACH.isOfTool()).isFalse();
   }
 
   @Test

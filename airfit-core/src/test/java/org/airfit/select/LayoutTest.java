@@ -275,6 +275,11 @@ class LayoutTest {
         job.toolRating(GaugePressure.ofBar(6.7)).build(),
         parts(regulator("small", 2.5), regulator("large", 12.0), hose("wide hose", 10.0)));
     assertThat(proposal.parts()).extracting(Part::id).startsWith("large", "wide");
+    assertThat(proposal.regulator("regulator").id()).isEqualTo("large");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> proposal.regulator("hose"))
+        .withMessage("slot must name a regulator of the layout (regulator, outlet, hose, tool), was"
+            + " \"hose\"");
     Finding tool = of(proposal, Rule.TOOL_RATED);
     assertThat(tool.outcome()).isEqualTo(RuleOutcome.MET_WHILE_REGULATED);
     assertThat(tool.reason()).contains("6.70 bar(g) while the regulator holds and 8.50 bar(g)");

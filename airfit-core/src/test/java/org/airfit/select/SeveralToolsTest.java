@@ -244,6 +244,18 @@ class SeveralToolsTest {
   }
 
   @Test
+  void slots_of_lines_are_slots_of_the_layout_too() {
+    ToolLine sander = line("sander", 3.0, 5.0);
+    Layout layout = split(sander, line("ratchet", 3.0, 5.0));
+    assertThat(layout.allSlots().stream().map(Slot::name))
+        .containsExactly("manifold", "hose to sander", "hose to ratchet");
+    assertThat(layout.hasLubricator()).isFalse();
+    Slot oiler = Slot.inLine("oiler", DeviceKind.LUBRICATOR);
+    assertThat(split(sander.with(List.of(oiler)), line("ratchet", 3.0, 5.0)).hasLubricator())
+        .isTrue();
+  }
+
+  @Test
   void a_splitter_with_too_few_outlets_is_no_choice() {
     Requirement job = job(split(line("sander", 3.0, 5.0).alike(3))).build();
     Selection found =

@@ -9,18 +9,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.airfit.air.AirState;
 import org.airfit.run.Run;
 import org.airfit.safety.SafetyRules;
-import org.airfit.select.DeviceKind;
 import org.airfit.select.Extra;
 import org.airfit.select.Layout;
 import org.airfit.select.Lubrication;
 import org.airfit.select.Objective;
 import org.airfit.select.PlantYear;
 import org.airfit.select.Requirement;
-import org.airfit.select.Slot;
 
 /** What a job file says, and a job file from what a program knows; docs/job-file.md has the fields. */
 public final class JobFile {
@@ -190,10 +187,9 @@ public final class JobFile {
   /** Where a lubricator stands in the line the air is not dry. */
   private static void refuseDry(Field conditions, Layout layout) throws WrongFileException {
     Optional<Field> air = conditions.find("air");
-    boolean isOiled = Stream.concat(
-            layout.slots().stream(), layout.lines().stream().flatMap(line -> line.slots().stream()))
-        .anyMatch(slot -> slot instanceof Slot.InLine part && part.kind() == DeviceKind.LUBRICATOR);
-    if (isOiled && air.isPresent() && air.get().text().strip().equals(Lubrication.DRY.toString())) {
+    if (layout.hasLubricator()
+        && air.isPresent()
+        && air.get().text().strip().equals(Lubrication.DRY.toString())) {
       throw air.get()
           .wrong(
               "was dry, but a lubricator stands in the line; type lubricated, or leave the lubricator out");

@@ -54,10 +54,10 @@ final class UsualValues {
       FreeAirFlow meant =
           FreeAirFlow.from(air.least().massFlow().times(factor), air.least().reference());
       boolean isSlip = scfm(meant) >= usual.least() && scfm(meant) <= usual.most();
-      remarks.add(typed(told(tool, "air")) + ": " + usual.inWords() + " as a rule. "
-          + (isSlip
-              ? "Is " + UnitSystem.SI.sayBoth(meant) + " meant, or another unit?"
-              : "Is its unit right?"));
+      remarks.add(question(
+          told(tool, "air"),
+          usual.inWords(),
+          isSlip ? Optional.of(UnitSystem.SI.sayBoth(meant)) : Optional.empty()));
     }
   }
 
@@ -83,10 +83,19 @@ final class UsualValues {
     GaugePressure meant = GaugePressure.ofBar(
         isLow ? 10.0 * told.least().bar() : 0.1 * told.least().bar());
     boolean isSlip = meant.bar() >= usual.least() && meant.bar() <= usual.most();
-    remarks.add(typed(field) + ": " + usual.inWords() + " as a rule. "
-        + (isSlip
-            ? "Is " + UnitSystem.SI.sayBoth(meant) + " meant, or another unit?"
-            : "Is its unit right?"));
+    remarks.add(question(
+        field,
+        usual.inWords(),
+        isSlip ? Optional.of(UnitSystem.SI.sayBoth(meant)) : Optional.empty()));
+  }
+
+  /** What is asked of a field: whether a usual value was meant, where a slip of the decimal point gives one. */
+  private static String question(Field field, String usual, Optional<String> meant)
+      throws WrongFileException {
+    return typed(field) + ": " + usual + " as a rule. "
+        + meant
+            .map(value -> "Is " + value + " meant, or another unit?")
+            .orElse("Is its unit right?");
   }
 
   /** The field that tells something of a tool: its own, or the marking. */

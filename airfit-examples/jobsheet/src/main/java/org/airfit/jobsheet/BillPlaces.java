@@ -7,7 +7,6 @@ import java.util.Set;
 import org.airfit.joint.End;
 import org.airfit.select.BillLine;
 import org.airfit.select.Joint;
-import org.airfit.select.Layout;
 import org.airfit.select.Part;
 import org.airfit.select.Proposal;
 import org.airfit.select.Slot;
@@ -25,7 +24,7 @@ final class BillPlaces {
   static String of(BillLine line, Proposal proposal, UnitSystem units) {
     Set<String> places = new LinkedHashSet<>();
     if (line.kind() == BillLine.Kind.PART) {
-      List<Slot> slots = slots(proposal.requirement().layout());
+      List<Slot> slots = proposal.requirement().layout().allSlots();
       boolean manyHoses = slots.stream().filter(Slot.Hose.class::isInstance).count() > 1;
       for (Slot slot : slots) {
         if (slot instanceof Slot.Coupling coupling && isIn(line, proposal, coupling)) {
@@ -51,25 +50,14 @@ final class BillPlaces {
   /** To what regulators are set, each with its name where it has one of its own. */
   private static Set<String> settings(BillLine line, Proposal proposal, UnitSystem units) {
     Set<String> settings = new LinkedHashSet<>();
-    for (Proposal way : proposal.toEachTool()) {
-      List<Part> regulators =
-          way.parts().stream().filter(Part.Regulator.class::isInstance).toList();
-      int next = 0;
-      for (Slot slot : way.requirement().layout().slots()) {
-        if (slot instanceof Slot.Regulated regulated && isOf(line, regulators.get(next++))) {
-          settings.add((slot.name().equals("regulator") ? "" : slot.name() + ", ") + "set to "
-              + units.say(regulated.set()));
-        }
+    for (Slot slot : proposal.requirement().layout().allSlots()) {
+      if (slot instanceof Slot.Regulated regulated
+          && isOf(line, proposal.regulator(regulated.name()))) {
+        settings.add((slot.name().equals("regulator") ? "" : slot.name() + ", ") + "set to "
+            + units.say(regulated.set()));
       }
     }
     return settings;
-  }
-
-  /** The slots of all lines, those that lead to several tools first. */
-  private static List<Slot> slots(Layout layout) {
-    List<Slot> slots = new ArrayList<>(layout.slots());
-    layout.lines().forEach(line -> slots.addAll(line.slots()));
-    return slots;
   }
 
   private static boolean isIn(BillLine line, Proposal proposal, Slot.Coupling coupling) {

@@ -3,7 +3,6 @@ package org.airfit.jobsheet;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -40,16 +39,6 @@ final class InterviewFile {
       "sprays paint", "paints",
       "blasts", "blasts",
       "feeds fasteners", "feedsFasteners");
-
-  /** What each of several tools tells by itself. */
-  private static final Set<Topic> OF_A_TOOL = EnumSet.of(
-      Topic.AIR_NEEDED,
-      Topic.PRESSURE_NEEDED,
-      Topic.TOOL_INLET,
-      Topic.USE,
-      Topic.WHIP_HOSE,
-      Topic.BLOCKED_NOZZLE,
-      Topic.TOOL_RATING);
 
   private static final String NO = "no";
   private static final String TO = " to ";
@@ -94,11 +83,7 @@ final class InterviewFile {
         for (Object each : told) {
           if (each instanceof Map) {
             Map<String, Object> line = into(each);
-            if (!(line.get("tool") instanceof Map)) {
-              line.put("tool", new LinkedHashMap<String, Object>());
-            }
-            Map<String, Object> tool = into(line.get("tool"));
-            tool.putIfAbsent("name", "tool " + number);
+            Map<String, Object> tool = tool(line, number);
             int count = line.get("count") instanceof Number many ? many.intValue() : 1;
             lines.add(new Line(
                 ToolLine.named(number, count, String.valueOf(tool.get("name")).strip()), line));
@@ -108,6 +93,16 @@ final class InterviewFile {
       }
     }
     return lines;
+  }
+
+  /** The tool of a line, with a name: that of a line which tells none is told now. */
+  private static Map<String, Object> tool(Map<String, Object> line, int number) {
+    if (!(line.get("tool") instanceof Map)) {
+      line.put("tool", new LinkedHashMap<String, Object>());
+    }
+    Map<String, Object> tool = into(line.get("tool"));
+    tool.putIfAbsent("name", "tool " + number);
+    return tool;
   }
 
   /** Whether it has lines to several tools, and lacks something without which nothing can be chosen. */
@@ -228,7 +223,7 @@ final class InterviewFile {
 
   /** Whether a topic is told by the lines of several tools, and not by the job. */
   private boolean isOfATool(Topic topic) {
-    return OF_A_TOOL.contains(topic) && !lines().isEmpty();
+    return topic.isOfTool() && !lines().isEmpty();
   }
 
   /** Whether all that a job file must have is told. */

@@ -47,19 +47,14 @@ final class InterviewTalk {
   }
 
   /** A question as it is asked: what nothing can be chosen without has no answers to choose from. */
-  private record Asked(Subject subject, String why, List<PossibleAnswer> answers) {
+  private record Asked(Subject subject, List<PossibleAnswer> answers) {
 
     static Asked of(Question question) {
-      return new Asked(question.subject(), question.why(), question.answers());
+      return new Asked(question.subject(), question.answers());
     }
 
     static Asked of(Subject missing) {
-      String why = missing.topic().why();
-      return new Asked(
-          missing,
-          Character.toUpperCase(why.charAt(0)) + why.substring(1) + " ["
-              + missing.topic().source() + "].",
-          List.of());
+      return new Asked(missing, List.of());
     }
 
     Topic topic() {
@@ -162,7 +157,7 @@ final class InterviewTalk {
         return typed;
       }
       Lines why = new Lines();
-      why.wrapped("   ", question.why());
+      why.wrapped("   ", question.subject().why());
       out.print(why);
     }
   }

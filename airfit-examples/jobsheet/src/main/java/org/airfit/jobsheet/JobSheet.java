@@ -1,7 +1,6 @@
 package org.airfit.jobsheet;
 
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.airfit.files.AtHand;
 import org.airfit.files.Job;
 import org.airfit.files.Refusal;
@@ -104,9 +103,7 @@ public record JobSheet(
   /** Whether the couplings of a line need no plug to tell their profile: the first stays, or each has one told. */
   private static boolean isSettled(Requirement requirement) {
     return requirement.layout().firstSocket().isPresent()
-        || Stream.concat(
-                requirement.layout().slots().stream(),
-                requirement.layout().lines().stream().flatMap(line -> line.slots().stream()))
+        || requirement.layout().allSlots().stream()
             .allMatch(slot -> !(slot instanceof Slot.Coupling coupling)
                 || coupling.profile().isPresent()
                 || coupling.socket().isPresent()
