@@ -9,6 +9,7 @@ import org.airfit.joint.HoseSize;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.Range;
 import org.airfit.working.UnitSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -18,9 +19,16 @@ import org.junit.jupiter.params.provider.CsvSource;
 class GivenHosesTest {
 
   private static Requirement job(double litresPerSecond, double bar, Part.Hose... hoses) {
+    return job(
+        Range.exactly(FreeAirFlow.ofAnrLitresPerSecond(litresPerSecond)),
+        Range.exactly(GaugePressure.ofBar(bar)),
+        hoses);
+  }
+
+  private static Requirement job(
+      Range<FreeAirFlow> air, Range<GaugePressure> needed, Part.Hose... hoses) {
     Slot.Hose first = Slot.hose("first", Length.ofMetres(1.0)).with(hoses[0]);
-    return Requirement.forTool(
-            FreeAirFlow.ofAnrLitresPerSecond(litresPerSecond), GaugePressure.ofBar(bar))
+    return Requirement.forTool(air, needed)
         .toolInlet(End.parse("3/8 NPT female"))
         .toolRating(GaugePressure.ofBar(9.0))
         .supply(Shelf.SUPPLY, Shelf.ATMOSPHERE)
@@ -73,6 +81,29 @@ class GivenHosesTest {
     }
     assertThat(first).isPresent();
     assertThat(said).endsWith(": enough.");
+  }
+
+  /** Of what is known as a range the most air and the most pressure decide, not what would do at best. */
+  @Test
+  void the_size_that_is_told_does_at_worst() {
+    Part.Hose old = hose("old hose", 5.0, 20.0);
+    String atWorst = sizes(toGive(job(20.0, 6.0, old)));
+    assertThat(atWorst).isNotEqualTo(sizes(toGive(job(10.0, 5.5, old))));
+    assertThat(sizes(toGive(job(
+            new Range<>(
+                FreeAirFlow.ofAnrLitresPerSecond(10.0), FreeAirFlow.ofAnrLitresPerSecond(20.0)),
+            Range.exactly(GaugePressure.ofBar(6.0)),
+            old))))
+        .isEqualTo(atWorst);
+    assertThat(sizes(toGive(job(
+            Range.exactly(FreeAirFlow.ofAnrLitresPerSecond(20.0)),
+            new Range<>(GaugePressure.ofBar(5.5), GaugePressure.ofBar(6.0)),
+            old))))
+        .isEqualTo(atWorst);
+  }
+
+  private static String sizes(String said) {
+    return said.substring(said.indexOf(" With a "));
   }
 
   /** Either of two hoses alone does not do. */
