@@ -106,6 +106,17 @@ class FrictionJumpTest {
         .isCloseTo(4.0e5 - wanted, within(1.0e-8 * wanted));
   }
 
+  /** What a tool needs is kept at the jump only where the lower side keeps it. */
+  @Test
+  void a_pressure_between_the_sides_of_a_jump_is_not_kept() {
+    double middle = 0.5 * (laminar() + turbulent());
+    RunResult stands = run().balance(taking(JUMP, middle));
+    for (double needed : new double[] {turbulent() - 1.0, turbulent() + 1.0, middle - 1.0}) {
+      GaugePressure least = GaugePressure.of(AbsolutePressure.ofPascals(needed), ATMOSPHERE);
+      assertThat(run().keeps(least, stands)).isEqualTo(needed < turbulent());
+    }
+  }
+
   @Test
   void beside_the_jump_nothing_is_unsettled() {
     RunResult.Delivered before = delivered(run().balance(taking(JUMP, laminar() * 1.0001)));

@@ -87,17 +87,19 @@ class GivenHosesTest {
   @Test
   void the_size_that_is_told_does_at_worst() {
     Part.Hose old = hose("old hose", 5.0, 20.0);
-    String atWorst = sizes(toGive(job(20.0, 6.0, old)));
-    assertThat(atWorst).isNotEqualTo(sizes(toGive(job(10.0, 5.5, old))));
+    String atWorst = sizes(toGive(job(20.0, 6.5, old)));
+    assertThat(atWorst)
+        .isNotEqualTo(sizes(toGive(job(10.0, 6.5, old))))
+        .isNotEqualTo(sizes(toGive(job(20.0, 2.0, old))));
     assertThat(sizes(toGive(job(
             new Range<>(
                 FreeAirFlow.ofAnrLitresPerSecond(10.0), FreeAirFlow.ofAnrLitresPerSecond(20.0)),
-            Range.exactly(GaugePressure.ofBar(6.0)),
+            Range.exactly(GaugePressure.ofBar(6.5)),
             old))))
         .isEqualTo(atWorst);
     assertThat(sizes(toGive(job(
             Range.exactly(FreeAirFlow.ofAnrLitresPerSecond(20.0)),
-            new Range<>(GaugePressure.ofBar(5.5), GaugePressure.ofBar(6.0)),
+            new Range<>(GaugePressure.ofBar(2.0), GaugePressure.ofBar(6.5)),
             old))))
         .isEqualTo(atWorst);
   }

@@ -175,7 +175,8 @@ class CounterJobsTest {
         .contains("coupling at a sander", "coupling of the third line")
         .contains("hose to a sander; hose to the ratchet")
         .contains(
-            "Regulator 1/2 NPT<span class=\"soft\">, regulator of the drop, set to 110 psig</span>");
+            "Regulator 1/2 NPT<span class=\"soft\">, regulator of the drop, set to 110 psig</span>")
+        .containsOnlyOnce("set to 110 psig");
     assertThat(PageReasons.of(sheet))
         .contains("<th scope=\"rowgroup\" colspan=\"3\">Lines 1 and 2, sander</th>")
         .contains("takes 8.4 psi down to what it is set to, 110 psig; that is no loss")

@@ -17,6 +17,7 @@ import org.airfit.files.WrongFileException;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.run.LongestHose;
+import org.airfit.run.WiderHose;
 import org.airfit.select.Part;
 import org.airfit.select.Proposal;
 import org.airfit.select.Requirement;
@@ -185,6 +186,39 @@ class HoseQuestionsTest {
         .contains("Least bore (hose to the ratchet): The narrowest hose of the catalogue that"
             + " leaves every tool its pressure while all work is "
             + best.hose("hose to the ratchet").name() + ".");
+  }
+
+  /** In front of the splitter the sizes are told for the tool for which the first that does is widest. */
+  @Test
+  void the_sizes_in_front_of_the_splitter_are_those_of_the_tool_that_needs_the_widest()
+      throws Exception {
+    Job job = job(
+        MANIFOLD,
+        "\"kind\": \"other\", \"name\": \"nothing\", \"part\": {\"capacity\": \"Cv 50\", \"end\":"
+            + " \"1/2 NPT female\", \"otherEnd\": \"3/8 NPT female\", \"rated\": \"300 psig\"}},"
+            + " {\"kind\": \"hose\", \"name\": \"shared hose\", \"reach\": \"75 ft\", \"bore\":"
+            + " \"least\"}, {"
+            + MANIFOLD,
+        "\"air ratchet\", \"air\": \"16 scfm\", \"pressure\": \"85 psig\"",
+        "\"air ratchet\", \"air\": \"4 scfm\", \"pressure\": \"10 psig\"");
+    JobSheet sheet = answered(job);
+    List<Proposal> ways = best(sheet).toEachTool();
+    List<Integer> tried = ways.stream().map(way -> tried(way).size()).toList();
+    assertThat(tried.get(0)).as("sizes tried for each tool").isNotEqualTo(tried.get(1));
+    Proposal widest = ways.get(tried.get(0) > tried.get(1) ? 0 : 1);
+    assertThat(TextSheet.of(sheet).replaceAll("\\s+", " "))
+        .contains("for the tool that needs the widest ("
+            + widest.requirement().way().orElseThrow() + "): "
+            + WiderHose.inWords(tried(widest), UnitSystem.US));
+  }
+
+  private static List<WiderHose> tried(Proposal way) {
+    return WiderHose.triedFromNarrowest(
+        way.run(),
+        way.element("shared hose").orElseThrow(),
+        way.requirement().demand().massFlow(),
+        way.requirement().least(),
+        UnitSystem.US);
   }
 
   /** Of the hoses named 1/4 in the longest, and of no other, though wider ones are longer. */
