@@ -20,6 +20,9 @@ final class Plain {
 
   /** A value of JavaScript as maps, lists, texts, numbers and truth values. */
   static @Nullable Object of(@Nullable JSObject value) {
+    if (value == null) {
+      return null;
+    }
     return switch (kind(value)) {
       case "string" -> ((JSString) value).stringValue();
       case "number" -> number(((JSNumber) value).doubleValue());
