@@ -56,11 +56,10 @@ final class BillJoints {
 
   /** An outlet of a splitter that no line uses must be closed. */
   private void askForUnusedOutlets() {
-    int used =
-        a.requirement().layout().lines().stream().mapToInt(ToolLine::count).sum();
     for (Placed each : a.placed()) {
       if (each.part() instanceof Part.Splitter splitter
           && each.position().others().isEmpty()) {
+        int used = a.stretch(each.position()).outlets();
         List<End> outlets = splitter.outlets();
         int from = each.position().outlet();
         Set<String> open = new LinkedHashSet<>();

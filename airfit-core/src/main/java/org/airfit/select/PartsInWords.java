@@ -24,7 +24,7 @@ final class PartsInWords {
     this.a = a;
     this.units = units;
     this.losses = a.losses();
-    this.nouns = Nouns.of(a.placed());
+    this.nouns = Nouns.of(a.placed(), a.linesOfPlaced());
   }
 
   static List<BillLine> of(Assembly a, UnitSystem units) {
@@ -125,7 +125,7 @@ final class PartsInWords {
         || a.placed().get(index + 1).position().line()
             != a.placed().get(index).position().line();
     boolean isAtTool = isLast
-        && (a.ways().isEmpty() || a.placed().get(index).position().line() != Position.SHARED);
+        && (a.ways().isEmpty() || a.placed().get(index).position().line() != Stretch.SHARED);
     return isAtTool ? "at the tool" : "on the " + nouns.get(index + 1);
   }
 

@@ -135,9 +135,10 @@ public final class Requirement {
     }
     List<Requirement> ways = new ArrayList<>();
     List<Layout> layouts = layout.toEachTool();
+    List<ToolLine> lines = layout.toolLines();
     int number = 1;
     for (int i = 0; i < layouts.size(); i++) {
-      ToolLine line = layout.lines().get(i);
+      ToolLine line = lines.get(i);
       String way = ToolLine.named(number, line.count(), line.tool());
       ways.add(
           new Requirement(told.with(line.told()).with(LAYOUT, layouts.get(i)).with(WAY, way)));
@@ -241,7 +242,7 @@ public final class Requirement {
   public Range<FreeAirFlow> demandRange() {
     return toEachTool.isEmpty()
         ? required(ToolTold.DEMAND)
-        : Flows.sum(layout.lines().stream().flatMap(line -> line.demands(line.count())));
+        : Flows.sum(layout.toolLines().stream().flatMap(line -> line.demands(line.count())));
   }
 
   /**
@@ -260,6 +261,16 @@ public final class Requirement {
   /** {@return which line of a job of several tools this is the way along, such as "line 2, sander"; else empty} */
   public Optional<String> way() {
     return told.find(WAY);
+  }
+
+  /** What the line of a stretch is called in front of what is said of it; empty in front of all lines. */
+  String named(Stretch stretch) {
+    if (stretch.line() == Stretch.SHARED) {
+      return "";
+    }
+    return stretch.isToTool()
+        ? toEachTool.get(stretch.firstTool()).way().orElse("")
+        : ToolLine.namedTo(stretch.count(), stretch.last().name());
   }
 
   /** Whether its layout was told as one, not only its reach. */
