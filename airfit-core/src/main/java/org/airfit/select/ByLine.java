@@ -49,7 +49,7 @@ final class ByLine {
   }
 
   /** The line with which something begins; empty where it is said of none. */
-  private static String line(Assembly a, String said) {
+  static String line(Assembly a, String said) {
     return a.lines().stream()
         .filter(said::startsWith)
         .findFirst()

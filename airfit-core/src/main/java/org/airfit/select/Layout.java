@@ -87,7 +87,10 @@ public final class Layout {
           + (behind.isEmpty()
               ? ""
               : "and " + (stretches.size() - 1) + " lines behind them ")
-          + "with up to " + pieces);
+          + "with up to " + pieces
+          + (behind.isEmpty()
+              ? ""
+              : "; make a job of some of the lines, with what others take in place of the rest"));
     }
     return new Layout(inRow, behind);
   }

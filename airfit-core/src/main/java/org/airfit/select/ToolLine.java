@@ -119,7 +119,7 @@ public final class ToolLine {
     if (begun + (splitter.others().isPresent() ? 1 : 0) < 2) {
       throw new IllegalArgumentException("lines behind " + splitter.name()
           + " must be at least two, was "
-          + (lines.isEmpty() ? "none" : "one " + lines.get(0).goal())
+          + (lines.isEmpty() ? "none" : "one to " + lines.get(0).goal())
           + "; put its slots behind those of the layout, or say what others take");
     }
     int outlets = splitter.splitter().map(there -> there.outlets().size()).orElse(begun);
@@ -129,9 +129,9 @@ public final class ToolLine {
     }
   }
 
-  /** Where it leads, in words. */
-  private String goal() {
-    return "to " + (isToTool() ? tool : slots.get(slots.size() - 1).name());
+  /** {@return what it leads to: what its tool is called, or the splitter at its end} */
+  public String goal() {
+    return isToTool() ? tool : slots.get(slots.size() - 1).name();
   }
 
   /**
@@ -145,7 +145,7 @@ public final class ToolLine {
   public ToolLine alike(int number) {
     if (number < 1) {
       throw new IllegalArgumentException(
-          "number of lines " + goal() + " must be at least 1, was " + number);
+          "number of lines to " + goal() + " must be at least 1, was " + number);
     }
     return new ToolLine(tool, number, slots, lines, told);
   }
@@ -403,7 +403,7 @@ public final class ToolLine {
   /** {@return the line in words, such as "3 lines to sander: hose"; the lines behind it in brackets} */
   @Override
   public String toString() {
-    return (count == 1 ? "line " : count + " lines ") + goal() + ": "
+    return (count == 1 ? "line to " : count + " lines to ") + goal() + ": "
         + String.join(", ", slots.stream().map(Slot::name).toList())
         + (isToTool()
             ? ""
