@@ -291,7 +291,7 @@ public final class Layout {
     return slots.get(slots.size() - 1) instanceof Slot.Hose hose && hose.isWhip();
   }
 
-  /** {@return whether a lubricator stands in it, or in one of its lines} */
+  /** {@return whether a lubricator stands in it, or in one of its lines, alone or in one piece with a regulator} */
   public boolean hasLubricator() {
     return allSlots().stream().anyMatch(Layout::isLubricator);
   }
@@ -309,7 +309,8 @@ public final class Layout {
   }
 
   private static boolean isLubricator(Slot slot) {
-    return slot instanceof Slot.InLine line && line.kind() == DeviceKind.LUBRICATOR;
+    return (slot instanceof Slot.InLine line && line.kind() == DeviceKind.LUBRICATOR)
+        || (slot instanceof Slot.Regulated regulated && regulated.kind().isLubricator());
   }
 
   @Override

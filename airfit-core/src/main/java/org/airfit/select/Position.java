@@ -222,7 +222,7 @@ record Position(
       case HOSE -> "hose";
       case WHIP_HOSE -> "whip hose";
       case DEVICE -> slot instanceof Slot.InLine line ? line.kind().toString() : "part";
-      case REGULATOR -> "regulator";
+      case REGULATOR -> slot instanceof Slot.Regulated at ? at.kind().toString() : "regulator";
       case SPLITTER -> "splitter";
       case PIPE -> "pipe";
       case ADAPTER -> "adapter";

@@ -285,8 +285,22 @@ public final class Requirement {
         : Flows.sum(layout.lines().stream().flatMap(line -> line.drawn(line.count())));
   }
 
-  /** The air at the outlet while all work: that of the tools, and of others on the way. */
-  Range<FreeAirFlow> airAtOutlet() {
+  /**
+   * {@return what others take behind the splitters of the layout and of all its lines, as well as it is known; empty where
+   * nobody does}
+   */
+  public Optional<Range<FreeAirFlow>> airOfOthers() {
+    return layout.stretches().stream()
+        .flatMap(stretch -> Flows.ofOthers(stretch.slots())
+            .flatMap(air -> Collections.nCopies(stretch.count(), air).stream()))
+        .reduce(Flows::sum);
+  }
+
+  /**
+   * {@return the air at the outlet while all work, as well as it is known: that of the tool or of all tools, and of
+   * {@linkplain #airOfOthers() others}}
+   */
+  public Range<FreeAirFlow> airAtOutlet() {
     return Flows.sum(Stream.concat(Stream.of(airOfLines()), Flows.ofOthers(layout.slots())));
   }
 

@@ -123,7 +123,9 @@ final class Stock {
       return regulated
           .regulator()
           .map(List::of)
-          .orElseGet(() -> catalogue.all(Part.Regulator.class));
+          .orElseGet(() -> catalogue.all(Part.Regulator.class).stream()
+              .filter(each -> each.kind() == regulated.kind())
+              .toList());
     }
     if (position.slot() instanceof Slot.Splitter splitter) {
       return splitter.splitter().map(List::of).orElseGet(() -> catalogue.all(Part.Splitter.class));
@@ -363,9 +365,11 @@ final class Stock {
         .map(row -> noHose(row.place()))
         .distinct()
         .forEach(missing::add);
-    if (inRow.stream().anyMatch(row -> row.place().isRegulator() && row.kept().isEmpty())) {
-      missing.add("The catalogue has no regulator: add one.");
-    }
+    inRow.stream()
+        .filter(row -> row.place().isRegulator() && row.kept().isEmpty())
+        .map(row -> "The catalogue has no " + row.place().noun() + ": add one.")
+        .distinct()
+        .forEach(missing::add);
     for (Row row : inRow) {
       if (row.place().slot() instanceof Slot.Splitter splitter && row.kept().isEmpty()) {
         int outlets = Math.max(

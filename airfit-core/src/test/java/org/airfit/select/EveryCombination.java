@@ -162,6 +162,7 @@ final class EveryCombination {
     }
     if (slot instanceof Slot.Regulated regulated) {
       return regulated.regulator().map(List::of).orElse(all(Part.Regulator.class)).stream()
+          .filter(each -> each.kind() == regulated.kind())
           .map(List::<Part>of)
           .toList();
     }

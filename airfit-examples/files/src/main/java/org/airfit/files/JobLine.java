@@ -19,6 +19,7 @@ import org.airfit.quantity.Range;
 import org.airfit.select.DeviceKind;
 import org.airfit.select.Layout;
 import org.airfit.select.Part;
+import org.airfit.select.RegulatorKind;
 import org.airfit.select.Requirement;
 import org.airfit.select.Slot;
 import org.airfit.select.ToolLine;
@@ -29,6 +30,8 @@ final class JobLine {
 
   private static final String PIPE = "pipe";
   private static final String OUTLET = "outlet";
+  private static final String REGULATOR = "regulator";
+  private static final String FILTER_REGULATOR = "filter regulator";
   private static final String COUPLING = "coupling";
   private static final String WHIP_HOSE = "whip hose";
   private static final String NAME = "name";
@@ -117,7 +120,7 @@ final class JobLine {
   static List<String> kinds() {
     List<String> kinds =
         new ArrayList<>(List.of(PIPE, OUTLET, COUPLING, PartFields.HOSE, WHIP_HOSE));
-    kinds.add(PartFields.REGULATOR);
+    kinds.addAll(PartFields.regulators());
     kinds.add(PartFields.SPLITTER);
     for (DeviceKind device : DeviceKind.values()) {
       kinds.add(device.toString());
@@ -207,8 +210,11 @@ final class JobLine {
       case PartFields.SPLITTER -> slots.add(splitter(item, name));
       case COUPLING -> slots.add(coupling(item, name));
       case PartFields.HOSE, WHIP_HOSE -> slots.add(hose(item, kind.equals(WHIP_HOSE), name));
-      case PartFields.REGULATOR -> slots.add(regulated(item, name));
-      default -> slots.add(device(item, DeviceKind.parse(kind), name));
+      default ->
+        slots.add(
+            PartFields.regulators().contains(kind)
+                ? regulated(item, RegulatorKind.parse(kind), name)
+                : device(item, DeviceKind.parse(kind), name));
     }
     item.requireNothingElse();
   }
@@ -220,10 +226,10 @@ final class JobLine {
         outlet = EndField.in(item.field("end", Accepted.END), remarks);
         item.requireNothingElse();
       }
-      case PartFields.REGULATOR -> {
+      case REGULATOR, FILTER_REGULATOR -> {
         if (regulator != null || !pipes.isEmpty()) {
           throw item.wrong(
-              "is a regulator behind a pipe and in front of the outlet; it may stand first of all, or"
+              "is a " + kind + " behind a pipe and in front of the outlet; it may stand first of all, or"
                   + " behind {\"kind\": \"outlet\", \"end\": …}");
         }
         regulator = new Entry(item, name);
@@ -436,14 +442,15 @@ final class JobLine {
     return Optional.of(bore.get().as(HoseBore::parse));
   }
 
-  private Slot regulated(Field item, String name) throws WrongFileException {
+  private Slot regulated(Field item, RegulatorKind kind, String name)
+      throws WrongFileException {
     GaugePressure set = set(item);
     Optional<Part.Regulator> there =
-        parts.find(item, PART, Part.Regulator.class, PartFields.REGULATOR, name);
+        parts.find(item, PART, Part.Regulator.class, kind.toString(), name);
     Optional<Field> fails = item.find("ifFails", IF_FAILS);
     Optional<GaugePressure> failed =
         fails.isPresent() ? Optional.of(fails.get().as(GaugePressure::parse)) : Optional.empty();
-    return item.build(() -> new Slot.Regulated(name, set, failed, there));
+    return item.build(() -> new Slot.Regulated(name, kind, set, failed, there));
   }
 
   /** What a regulator is set to. */

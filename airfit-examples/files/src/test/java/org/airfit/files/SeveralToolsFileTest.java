@@ -44,7 +44,7 @@ class SeveralToolsFileTest {
     Job job = read();
     Layout layout = job.requirement().layout();
     assertThat(job.toolName()).isEqualTo("2 × sander, air ratchet");
-    assertThat(layout.slots()).hasSize(3);
+    assertThat(layout.slots()).hasSize(2);
     assertThat(layout.lines()).extracting(ToolLine::tool).containsExactly("sander", "air ratchet");
     assertThat(layout.lines()).extracting(ToolLine::count).containsExactly(2, 1);
     assertThat(job.requirement().toEachTool())
@@ -72,17 +72,17 @@ class SeveralToolsFileTest {
   @Test
   void what_is_wrong_in_a_line_is_told_by_its_place() {
     assertRefused(
-        "line[5].lines[1].line[2].reach: ", "\"reach\": \"25 ft\"", "\"raech\": \"25 ft\"");
-    assertRefused("line[5].lines[1].tool.air", "\"12 scfm\"", "\"12 scmf\"");
-    assertRefused("line[5].lines[1]", "\"count\": 2", "\"count\": 0");
-    assertRefused("line[5]", "\"lines\"", "\"linse\"");
+        "line[4].lines[1].line[2].reach: ", "\"reach\": \"25 ft\"", "\"raech\": \"25 ft\"");
+    assertRefused("line[4].lines[1].tool.air", "\"12 scfm\"", "\"12 scmf\"");
+    assertRefused("line[4].lines[1]", "\"count\": 2", "\"count\": 0");
+    assertRefused("line[4]", "\"lines\"", "\"linse\"");
   }
 
   @Test
   void others_take_air_from_a_splitter_on_the_way() throws Exception {
     Requirement job = read(
-            "\"name\": \"filter of the drop\"}",
-            "\"name\": \"filter of the drop\"},"
+            "of the drop\", \"set\": \"110 psig\"}",
+            "of the drop\", \"set\": \"110 psig\"},"
                 + " {\"kind\": \"splitter\", \"othersTake\": \"5 to 8 scfm\"}")
         .requirement();
     Slot.Splitter splitter = (Slot.Splitter) job.layout().slot("splitter").orElseThrow();
@@ -132,20 +132,20 @@ class SeveralToolsFileTest {
   void what_is_wrong_behind_the_second_splitter_is_told_by_its_place() throws Exception {
     String two = bench("\"count\": 2, ", "", NAMED);
     assertRefused(
-        "line[5].lines[1].line[2].lines[2].line[1].reach: ",
+        "line[4].lines[1].line[2].lines[2].line[1].reach: ",
         "\"lines\": [",
         two.replace("\"line\": [{\"kind\": \"hose\", \"reach\": \"6 ft\"}]}]",
             "\"line\": [{\"kind\": \"hose\", \"raech\": \"6 ft\"}]}]"));
     assertRefused(
-        "line[5].lines[1].tool: stands beside the lines of the splitter at the end of this line",
+        "line[4].lines[1].tool: stands beside the lines of the splitter at the end of this line",
         "\"lines\": [",
         bench("", tool("a") + ", ", NAMED));
     assertRefused(
-        "line[5].lines[1].tool: is missing",
+        "line[4].lines[1].tool: is missing",
         "\"lines\": [",
         "\"lines\": [{\"line\": [{\"kind\": \"hose\", \"reach\": \"30 ft\"}]},");
     assertRefused(
-        "line[5].lines[1].line[3]: stands behind a splitter with lines",
+        "line[4].lines[1].line[3]: stands behind a splitter with lines",
         "\"lines\": [",
         two.substring(0, two.length() - 3) + ", {\"kind\": \"hose\", \"reach\": \"6 ft\"}]},");
     Layout unnamed = read("\"lines\": [", bench("", "", "")).requirement().layout();
@@ -158,21 +158,22 @@ class SeveralToolsFileTest {
   void a_regulator_in_a_line_that_is_set_higher_than_one_in_front_of_it_is_told() throws Exception {
     Job job = read(HOSE, "{\"kind\": \"regulator\", \"set\": \"120 psig\"}, " + HOSE);
     assertThat(job.remarks())
-        .anyMatch(remark -> remark.startsWith("\"regulator to air ratchet\" in line[5].lines[2].line[2] is"
-            + " set higher than \"regulator of the drop\" in front of it"));
+        .anyMatch(remark -> remark.startsWith("\"regulator to air ratchet\" in line[4].lines[2].line[2] is"
+            + " set higher than \"filter-regulator of the drop\" in front of it"));
   }
 
   @Test
   void a_pipe_behind_the_outlet_has_ends() throws Exception {
     String regulator =
-        "{\"kind\": \"regulator\", \"name\": \"regulator of the drop\", \"set\": \"110 psig\"}";
+        "{\"kind\": \"filter regulator\", \"name\": \"filter-regulator of the drop\","
+            + " \"set\": \"110 psig\"}";
     String pipe = ", {\"kind\": \"pipe\", \"name\": \"to the booth\", \"bore\": \"0.82 in\","
         + " \"length\": \"20 ft\", \"wall\": \"galvanized\", \"end\": \"1/2 NPT male\"";
     Layout layout = read(regulator, regulator + pipe + "}").requirement().layout();
     Slot.Pipe slot = (Slot.Pipe) layout.slot("to the booth").orElseThrow();
     assertThat(slot.pipe().downstream()).isEqualTo(End.parse("1/2 NPT male"));
     assertRefused(
-        "line[5].end: is missing",
+        "line[4].end: is missing",
         regulator,
         regulator + pipe.replace(", \"end\": \"1/2 NPT male\"", "") + "}");
   }
