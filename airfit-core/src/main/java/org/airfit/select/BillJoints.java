@@ -69,11 +69,23 @@ final class BillJoints {
           }
         }
         if (!open.isEmpty()) {
-          questions.add("What closes the outlets of " + splitter.name() + " that no line uses, "
+          questions.add("What closes the outlets of " + called(each) + " that no line uses, "
               + String.join(", ", open) + "? A plug must go into each, or more lines onto them.");
         }
       }
     }
+  }
+
+  /** A splitter with how many there are of it; of several splitters with its place. */
+  private String called(Placed splitter) {
+    boolean isOnly = a.placed().stream()
+            .filter(each -> each.part() instanceof Part.Splitter)
+            .count()
+        == 1L;
+    int count = splitter.position().count();
+    return (count == 1 ? "" : "each of the " + count + " ")
+        + splitter.part().name()
+        + (isOnly ? "" : " (" + splitter.position().name() + ")");
   }
 
   /** The pieces that no part of the catalogue is, each by its standard shape. */

@@ -47,7 +47,7 @@ class FilterRegulatorTest {
 
   private static Catalogue catalogue(RegulatorKind... kinds) {
     List<Part> parts = new ArrayList<>();
-    parts.add(Shelf.hose("hose", 9.5, 10.0));
+    parts.add(Shelf.hose(Shelf.steel("hose"), 9.5, 10.0));
     Stream.of(kinds).map(kind -> regulator(kind.toString(), kind)).forEach(parts::add);
     return Catalogue.of(parts);
   }

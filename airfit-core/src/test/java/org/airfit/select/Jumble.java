@@ -196,6 +196,9 @@ final class Jumble {
     for (int i = random.nextInt(4); i > 0; i--) {
       parts.add(device());
     }
+    if (random.nextBoolean()) {
+      parts.add(regulator().as(RegulatorKind.FILTER_REGULATOR));
+    }
     return parts;
   }
 
@@ -231,7 +234,7 @@ final class Jumble {
     Slot.Regulated regulated = Slot.regulator("regulator", set);
     Slot.InLine filter = Slot.inLine("filter", DeviceKind.FILTER);
     Slot.Regulated failing = regulated.failingAt(GaugePressure.ofBar(one(6.5, 7.5, 12.0)));
-    List<Slot> slots = switch (random.nextInt(14)) {
+    List<Slot> slots = switch (random.nextInt(15)) {
       case 0 -> List.of(hose);
       case 1 -> List.of(outlet, hose);
       case 2 -> List.of(hose, tool.ofProfile(one("finch", "wren")));
@@ -246,6 +249,8 @@ final class Jumble {
       case 11 ->
         List.of(Slot.coupling("first"), hose, outlet.ofSameProfileAs("first").withPlug(plug()));
       case 12 -> List.of(failing, outlet, hose);
+      case 13 ->
+        List.of(Slot.regulator("filter regulator", RegulatorKind.FILTER_REGULATOR, set), hose);
       default -> List.of(outlet.withSocket(socket()), hose, whip);
     };
     Requirement.Builder job = job(true).layout(Layout.of(slots));
