@@ -55,8 +55,7 @@ record Assembly(
       Requirement requirement, List<Placed> placed, List<List<Part.Adapter>> adapters) {
     return requirement.isOfSeveralTools()
         ? ofSeveralTools(requirement, placed, adapters)
-        : ofOneTool(
-            requirement, placed, adapters, Collections.nCopies(placed.size() + 1, ""));
+        : ofOneTool(requirement, placed, adapters, Collections.nCopies(placed.size() + 1, ""));
   }
 
   /** Of one tool, or on the way to one of several: with the line of each part, and at the end that of the tool. */
@@ -79,17 +78,16 @@ record Assembly(
   private record Own(
       Stretch stretch, String line, List<Placed> placed, List<List<Part.Adapter>> adapters) {
 
-    static List<Own> of(
-        Requirement job, List<Placed> placed, List<List<Part.Adapter>> adapters) {
+    static List<Own> of(Requirement job, List<Placed> placed, List<List<Part.Adapter>> adapters) {
       List<Own> each = new ArrayList<>();
       int joint = 0;
       for (Stretch stretch : job.layout().stretches()) {
         List<Placed> parts = placed.stream()
             .filter(part -> part.position().line() == stretch.line())
             .toList();
-        int joints = (int)
-                parts.stream().filter(part -> !part.position().isPlug()).count()
-            + (stretch.isToTool() ? 1 : 0);
+        int joints =
+            (int) parts.stream().filter(part -> !part.position().isPlug()).count()
+                + (stretch.isToTool() ? 1 : 0);
         String name = job.named(stretch);
         each.add(new Own(
             stretch,
@@ -110,9 +108,8 @@ record Assembly(
     Map<Integer, List<Joint>> joints = new TreeMap<>();
     for (Requirement way : requirement.toEachTool()) {
       int tool = ways.size();
-      List<Own> there = stretches.stream()
-          .filter(each -> each.stretch.isOnTheWayTo(tool))
-          .toList();
+      List<Own> there =
+          stretches.stream().filter(each -> each.stretch.isOnTheWayTo(tool)).toList();
       List<Placed> parts = new ArrayList<>();
       List<List<Part.Adapter>> between = new ArrayList<>();
       List<String> lines = new ArrayList<>();
@@ -206,10 +203,7 @@ record Assembly(
   }
 
   private static List<Joint> joints(
-      Requirement job,
-      List<Placed> placed,
-      List<List<Part.Adapter>> adapters,
-      List<String> lines) {
+      Requirement job, List<Placed> placed, List<List<Part.Adapter>> adapters, List<String> lines) {
     List<Joint> joints = new ArrayList<>();
     List<String> nouns = Nouns.of(placed, lines.subList(0, placed.size()));
     String from = "outlet";

@@ -78,10 +78,8 @@ final class BillJoints {
 
   /** A splitter with how many there are of it; of several splitters with its place. */
   private String called(Placed splitter) {
-    boolean isOnly = a.placed().stream()
-            .filter(each -> each.part() instanceof Part.Splitter)
-            .count()
-        == 1L;
+    boolean isOnly =
+        a.placed().stream().filter(each -> each.part() instanceof Part.Splitter).count() == 1L;
     int count = splitter.position().count();
     return (count == 1 ? "" : "each of the " + count + " ")
         + splitter.part().name()

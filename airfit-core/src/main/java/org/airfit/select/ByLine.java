@@ -50,9 +50,6 @@ final class ByLine {
 
   /** The line with which something begins; empty where it is said of none. */
   static String line(Assembly a, String said) {
-    return a.lines().stream()
-        .filter(said::startsWith)
-        .findFirst()
-        .orElse("");
+    return a.lines().stream().filter(said::startsWith).findFirst().orElse("");
   }
 }

@@ -84,9 +84,7 @@ public final class Layout {
       throw new IllegalArgumentException("slots of a layout must hold at most "
           + Objective.MOST_PIECES + " pieces with " + Chain.MOST_ADAPTERS
           + " adapters at every joint, were " + inRow.size() + " slots "
-          + (behind.isEmpty()
-              ? ""
-              : "and " + (stretches.size() - 1) + " lines behind them ")
+          + (behind.isEmpty() ? "" : "and " + (stretches.size() - 1) + " lines behind them ")
           + "with up to " + pieces
           + (behind.isEmpty()
               ? ""

@@ -129,7 +129,8 @@ record OfferCandidate(
     double kelvins = still.temperature().kelvins();
     double viscosity = still.viscosity().pascalSeconds();
     double inFront = loss.inlet().pascals();
-    DoubleUnaryOperator lacking = pascals -> behind - valve.outlet(flow, pascals, kelvins, viscosity);
+    DoubleUnaryOperator lacking =
+        pascals -> behind - valve.outlet(flow, pascals, kelvins, viscosity);
     return lacking.applyAsDouble(inFront) > 0.0
         ? inFront - behind
         : RootFinder.find(lacking, inFront, behind, SearchAir.NOISE_PASCALS) - behind;

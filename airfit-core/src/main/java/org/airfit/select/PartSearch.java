@@ -275,8 +275,7 @@ final class PartSearch {
       private long withLines(Choice choice, long inLeg) {
         long sum = inLeg;
         for (Choice.Held held = choice.held; held != null; held = held.before()) {
-          sum = Math.min(
-              Ahead.NEVER, sum + aheadOf(held.leg()).cost(held.outlets(), held.next()));
+          sum = Math.min(Ahead.NEVER, sum + aheadOf(held.leg()).cost(held.outlets(), held.next()));
         }
         return sum;
       }
@@ -288,7 +287,8 @@ final class PartSearch {
           for (int line = held.next();
               held.leg() != number && line < held.outlets().size();
               line++) {
-            missed += aheadOf(held.leg()).shortByOfLine(line) + held.missedAhead().get(line);
+            missed +=
+                aheadOf(held.leg()).shortByOfLine(line) + held.missedAhead().get(line);
           }
         }
         return choice.key(missed, costAhead);

@@ -124,8 +124,8 @@ final class PartsInWords {
     boolean isLast = index == a.placed().size() - 1
         || a.placed().get(index + 1).position().line()
             != a.placed().get(index).position().line();
-    boolean isAtTool = isLast
-        && (a.ways().isEmpty() || a.placed().get(index).position().line() != Stretch.SHARED);
+    boolean isAtTool =
+        isLast && (a.ways().isEmpty() || a.placed().get(index).position().line() != Stretch.SHARED);
     return isAtTool ? "at the tool" : "on the " + nouns.get(index + 1);
   }
 

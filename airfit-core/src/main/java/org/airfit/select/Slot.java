@@ -317,8 +317,9 @@ public sealed interface Slot {
             + "; leave it out where its maker does not tell it");
       }
       if (regulator.isPresent() && regulator.get().kind() != kind) {
-        throw new IllegalArgumentException("regulator of " + name + " must be of the kind " + kind
-            + ", was " + regulator.get().name() + " of the kind " + regulator.get().kind());
+        throw new IllegalArgumentException(
+            "regulator of " + name + " must be of the kind " + kind + ", was "
+                + regulator.get().name() + " of the kind " + regulator.get().kind());
       }
     }
 
@@ -343,7 +344,8 @@ public sealed interface Slot {
     /** {@return the slot in words, such as "regulator: set to 6 bar(g)"} */
     @Override
     public String toString() {
-      return name + ": " + (kind == RegulatorKind.REGULATOR ? "" : kind + " ") + "set to " + set.format(PressureUnit.BAR)
+      return name + ": " + (kind == RegulatorKind.REGULATOR ? "" : kind + " ") + "set to "
+          + set.format(PressureUnit.BAR)
           + regulator.map(there -> ", it is " + there.name()).orElse("");
     }
 

@@ -49,7 +49,9 @@ final class Stock {
     addLegs();
     for (Stretch stretch : stretches) {
       adapters.add(candidates(
-          Position.adapter(stretch.line(), stretch.count()), catalogue.all(Part.Adapter.class), Set.of()));
+          Position.adapter(stretch.line(), stretch.count()),
+          catalogue.all(Part.Adapter.class),
+          Set.of()));
     }
   }
 
@@ -100,8 +102,7 @@ final class Stock {
   /** What is asked of the ways that a position is part of. */
   private List<Requirement> ways(Position position) {
     Stretch stretch = stretch(position);
-    return job.toEachTool()
-        .subList(stretch.firstTool(), stretch.firstTool() + stretch.tools());
+    return job.toEachTool().subList(stretch.firstTool(), stretch.firstTool() + stretch.tools());
   }
 
   private Stretch stretch(Position position) {

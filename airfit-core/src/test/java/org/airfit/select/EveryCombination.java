@@ -168,8 +168,8 @@ final class EveryCombination {
     }
     if (slot instanceof Slot.Splitter splitter) {
       return splitter.splitter().map(List::of).orElse(all(Part.Splitter.class)).stream()
-          .filter(each ->
-              leadsToAll(each, linesBehind(splitter, job.layout().slots(), job.layout().lines())))
+          .filter(each -> leadsToAll(
+              each, linesBehind(splitter, job.layout().slots(), job.layout().lines())))
           .map(List::<Part>of)
           .toList();
     }

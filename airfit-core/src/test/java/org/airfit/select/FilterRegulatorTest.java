@@ -74,13 +74,12 @@ class FilterRegulatorTest {
     assertThat(one.price()).contains(Money.parse("50 EUR"));
     assertThat(Shelf.pascalsAtTool(one)).isEqualTo(Shelf.pascalsAtTool(alone));
     assertThat(one.result()
-            .<Double>fold(
-                delivered -> delivered.shares().get(0).outlet().pascals(), starved -> 0.0)
+                .<Double>fold(
+                    delivered -> delivered.shares().get(0).outlet().pascals(), starved -> 0.0)
             - Shelf.ATMOSPHERE.pascals())
         .isBetween(5.8e5 - 1.0, 5.8e5 + 1.0);
     assertThat(one.joints().stream().map(Joint::where))
-        .containsExactly(
-            "outlet to filter regulator", "filter regulator to hose", "hose to tool");
+        .containsExactly("outlet to filter regulator", "filter regulator to hose", "hose to tool");
     assertThat(Shelf.lines(one).toString()).contains("filter regulator in the line, set to 6");
     assertThat(one.requirement().pressuresAtTool().whileRegulated()).contains(SIX);
   }
@@ -120,8 +119,9 @@ class FilterRegulatorTest {
     assertThat(there).hasToString("at the drop: filter regulator set to 6 bar(g), it is part fr");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> slot(RegulatorKind.REGULATOR).with(one))
-        .withMessage("regulator of at the drop must be of the kind regulator, was part fr of the kind"
-            + " filter regulator");
+        .withMessage(
+            "regulator of at the drop must be of the kind regulator, was part fr of the kind"
+                + " filter regulator");
     for (RegulatorKind kind : RegulatorKind.values()) {
       assertThat(RegulatorKind.parse(kind.toString())).isEqualTo(kind);
     }

@@ -413,8 +413,8 @@ final class Jumble {
       lines.add(random.nextInt(2), shortLine());
     }
     Layout layout = Layout.of(List.of(splitter), lines);
-    Requirement.Builder job = told(
-        Requirement.forTools(layout), /* hasLayout= */ true, /* isOfOneTool= */ false);
+    Requirement.Builder job =
+        told(Requirement.forTools(layout), /* hasLayout= */ true, /* isOfOneTool= */ false);
     return (layout.hasLubricator() ? job.lubrication(Lubrication.LUBRICATED) : job).build();
   }
 
@@ -450,8 +450,7 @@ final class Jumble {
       case 1 -> hose.with(hose());
       default -> hose;
     };
-    ToolLine line =
-        ToolLine.to("tool " + number, smallDemand(), least(), inlet(), List.of(slot));
+    ToolLine line = ToolLine.to("tool " + number, smallDemand(), least(), inlet(), List.of(slot));
     line = rarely() ? line.withImpactTool() : line;
     line = rarely() ? line.withToolRating(GaugePressure.ofBar(one(6.0, 7.0))) : line;
     return line.alike(one(1, 1, 2));

@@ -111,7 +111,8 @@ class NestedSplittersTest {
     Proposal p = best(job(layout(2)).build(), hose("hose", 9.5));
     Conduit bore = hose("hose", 9.5).conduit();
     AirState atFirst = behind(21.0, from(Shelf.SUPPLY).through("large", capacity(18.0)));
-    AirState atBench = behind(8.0, from(atFirst).through("trunk", bore).through("small", capacity(9.0)));
+    AirState atBench =
+        behind(8.0, from(atFirst).through("trunk", bore).through("small", capacity(9.0)));
     List<Proposal> ways = p.toEachTool();
     assertThat(ways).hasSize(3);
     assertThat(Shelf.pascalsAtTool(ways.get(0)))
@@ -124,7 +125,8 @@ class NestedSplittersTest {
   }
 
   private static double litresPerSecond(FreeAirFlow flow) {
-    return FreeAirFlow.from(flow.massFlow(), FreeAirFlow.ofAnrLitresPerSecond(1.0).reference())
+    return FreeAirFlow.from(
+            flow.massFlow(), FreeAirFlow.ofAnrLitresPerSecond(1.0).reference())
         .litresPerSecond();
   }
 
@@ -136,9 +138,7 @@ class NestedSplittersTest {
         List.of(Slot.hose("deep trunk", Length.ofMetres(9.0)), wye),
         List.of(line("pin", 2.0), line("nail", 1.0)));
     ToolLine middle = ToolLine.toSplitter(
-        List.of(
-            TRUNK,
-            BENCH.sharedWith(Range.exactly(FreeAirFlow.ofAnrLitresPerSecond(3.0)))),
+        List.of(TRUNK, BENCH.sharedWith(Range.exactly(FreeAirFlow.ofAnrLitresPerSecond(3.0)))),
         List.of(deepest));
     Layout layout = Layout.of(
         List.of(Slot.splitter("manifold").with(manifold("large", 4, 18.0))),
@@ -146,7 +146,8 @@ class NestedSplittersTest {
     Proposal p = best(job(layout).build(), hose("hose", 9.5));
     Conduit bore = hose("hose", 9.5).conduit();
     AirState first = behind(10.0, from(Shelf.SUPPLY).through("large", capacity(18.0)));
-    AirState second = behind(6.0, from(first).through("trunk", bore).through("small", capacity(9.0)));
+    AirState second =
+        behind(6.0, from(first).through("trunk", bore).through("small", capacity(9.0)));
     AirState third = behind(3.0, from(second).through("trunk", bore).through("wye", capacity(9.0)));
     assertThat(Shelf.pascalsAtTool(p.toEachTool().get(1)))
         .isCloseTo(pascals(from(third).through("hose", bore), 2.0), within(1.0e-3));
@@ -219,9 +220,7 @@ class NestedSplittersTest {
   @Test
   void a_regulator_on_the_way_to_the_second_splitter_spares_the_tools_behind_it_only() {
     ToolLine bench = ToolLine.toSplitter(
-        List.of(
-            Slot.regulator("regulator", GaugePressure.ofBar(5.0)).with(REGULATOR),
-            BENCH),
+        List.of(Slot.regulator("regulator", GaugePressure.ofBar(5.0)).with(REGULATOR), BENCH),
         List.of(
             line("sander", 3.0).withToolRating(GaugePressure.ofBar(6.0)),
             line("ratchet", 2.0).withToolRating(GaugePressure.ofBar(6.0))));
@@ -243,20 +242,23 @@ class NestedSplittersTest {
     assertThat(told.toEachTool().get(1).toolRating()).contains(GaugePressure.ofBar(7.0));
     assertThat(told.toEachTool().get(2).toolRating()).isEmpty();
     assertThat(told.layout().toolLines().stream().map(ToolLine::count)).containsExactly(4, 2, 1);
-    Requirement farther = talk.with(Subject.of(Topic.REACH, "trunk"), "7 to 12 m")
-        .requirement()
-        .orElseThrow();
-    assertThat(((Slot.Hose) farther.layout().slot("trunk").orElseThrow()).reachRange().most())
+    Requirement farther =
+        talk.with(Subject.of(Topic.REACH, "trunk"), "7 to 12 m").requirement().orElseThrow();
+    assertThat(((Slot.Hose) farther.layout().slot("trunk").orElseThrow())
+            .reachRange()
+            .most())
         .isEqualTo(Length.ofMetres(12.0));
   }
 
   @Test
   void nested_layouts_are_checked_at_the_door() {
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> ToolLine.toSplitter(List.of(TRUNK), List.of(line("pin", 1.0).alike(2))))
+        .isThrownBy(
+            () -> ToolLine.toSplitter(List.of(TRUNK), List.of(line("pin", 1.0).alike(2))))
         .withMessageContaining("must be a splitter, was trunk: hose");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> ToolLine.toSplitter(List.of(), List.of(line("pin", 1.0).alike(2))))
+        .isThrownBy(
+            () -> ToolLine.toSplitter(List.of(), List.of(line("pin", 1.0).alike(2))))
         .withMessageContaining("must be a splitter, was none");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> ToolLine.toSplitter(List.of(BENCH), List.of()))
@@ -265,7 +267,8 @@ class NestedSplittersTest {
         .isThrownBy(() -> ToolLine.toSplitter(List.of(BENCH), List.of(line("pin", 1.0))))
         .withMessageContaining("must be at least two, was one to pin");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> ToolLine.toSplitter(List.of(BENCH), List.of(line("pin", 1.0).alike(4))))
+        .isThrownBy(
+            () -> ToolLine.toSplitter(List.of(BENCH), List.of(line("pin", 1.0).alike(4))))
         .withMessageContaining("bench manifold must have at least 4 outlets, one for every line");
     ToolLine bench =
         ToolLine.toSplitter(List.of(BENCH), List.of(line("pin", 1.0), line("nail", 1.0)));
@@ -273,14 +276,17 @@ class NestedSplittersTest {
         .isThrownBy(() -> Layout.of(List.of(Slot.splitter("manifold")), List.of(bench)))
         .withMessageContaining("must be at least two, was one to bench manifold");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> Layout.of(List.of(Slot.splitter("bench manifold")), List.of(bench.alike(2))))
+        .isThrownBy(
+            () -> Layout.of(List.of(Slot.splitter("bench manifold")), List.of(bench.alike(2))))
         .withMessageContaining("\"bench manifold\" again");
     assertThatIllegalStateException().isThrownBy(bench::tool).withMessageContaining("lines()");
     assertThatIllegalStateException().isThrownBy(bench::inlet);
     assertThatIllegalStateException().isThrownBy(bench::demandRange);
     assertThatIllegalStateException().isThrownBy(bench::withImpactTool);
-    assertThat(bench.alike(2)).isNotEqualTo(bench).hasToString(
-        "2 lines to bench manifold: bench manifold (line to pin: hose to pin; line to nail: hose to nail)");
+    assertThat(bench.alike(2))
+        .isNotEqualTo(bench)
+        .hasToString(
+            "2 lines to bench manifold: bench manifold (line to pin: hose to pin; line to nail: hose to nail)");
     assertThat(bench.with(List.of(TRUNK, BENCH)).slots()).hasSize(2);
     assertThat(bench.with(List.of(TRUNK, BENCH)).lines()).isEqualTo(bench.lines());
   }

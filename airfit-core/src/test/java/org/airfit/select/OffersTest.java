@@ -13,21 +13,21 @@ import java.util.Random;
 import org.airfit.Pencil;
 import org.airfit.air.AirState;
 import org.airfit.air.Compression;
+import org.airfit.flow.FlowCapacity;
 import org.airfit.joint.End;
 import org.airfit.plant.AirPlant;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Length;
 import org.airfit.quantity.Money;
 import org.airfit.quantity.NominalThreadSize;
+import org.airfit.quantity.PressureDrop;
+import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
 import org.airfit.run.Run;
 import org.airfit.safety.Medium;
 import org.airfit.working.UnitSystem;
-import org.airfit.flow.FlowCapacity;
-import org.airfit.quantity.GaugePressure;
-import org.airfit.quantity.Length;
-import org.airfit.quantity.PressureDrop;
-import org.airfit.quantity.SonicConductance;
 import org.junit.jupiter.api.Test;
 
 /** Least money now, least money in a year, most margin: on jobs small enough to reckon by hand, and by brute force. */
@@ -185,8 +185,7 @@ class OffersTest {
             Slot.regulator("regulator", GaugePressure.ofBar(6.0)).with(regulator("r", c, droop)),
             Slot.hose("hose", Length.ofMetres(8.0))));
         Offer offer = inAYear(
-            Requirement.forTool(
-                    FreeAirFlow.ofAnrLitresPerSecond(DEMAND), GaugePressure.ofBar(3.0))
+            Requirement.forTool(FreeAirFlow.ofAnrLitresPerSecond(DEMAND), GaugePressure.ofBar(3.0))
                 .toolInlet(FEMALE),
             layout);
         double held = 7.0 - droop;

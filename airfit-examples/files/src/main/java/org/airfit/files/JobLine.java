@@ -161,8 +161,7 @@ final class JobLine {
     remarkOnSettings(inFront, slots, lines);
   }
 
-  private void remarkOnSettings(
-      Optional<Setting> before, List<Slot> inRow, List<ToolLine> behind) {
+  private void remarkOnSettings(Optional<Setting> before, List<Slot> inRow, List<ToolLine> behind) {
     Optional<Setting> inFront = before;
     for (Slot slot : inRow) {
       if (!(slot instanceof Slot.Regulated regulated)) {
@@ -228,9 +227,9 @@ final class JobLine {
       }
       case REGULATOR, FILTER_REGULATOR -> {
         if (regulator != null || !pipes.isEmpty()) {
-          throw item.wrong(
-              "is a " + kind + " behind a pipe and in front of the outlet; it may stand first of all, or"
-                  + " behind {\"kind\": \"outlet\", \"end\": …}");
+          throw item.wrong("is a " + kind
+              + " behind a pipe and in front of the outlet; it may stand first of all, or"
+              + " behind {\"kind\": \"outlet\", \"end\": …}");
         }
         regulator = new Entry(item, name);
       }
@@ -337,8 +336,9 @@ final class JobLine {
   /** A line to a tool, or to a splitter with lines of its own. */
   private ToolLine line(Field field) throws WrongFileException {
     Optional<Field> tool = field.find("tool", TOOL);
-    List<Field> items =
-        field.field("line", "a list of what stands from the splitter to the tool").items();
+    List<Field> items = field
+        .field("line", "a list of what stands from the splitter to the tool")
+        .items();
     JobLine behind = new JobLine(this, goal(tool, items));
     for (Field item : items) {
       behind.add(item);
@@ -352,8 +352,9 @@ final class JobLine {
     } else {
       if (tool.isPresent()) {
         throw tool.get()
-            .wrong("stands beside the lines of the splitter at the end of this line, each of which tells its"
-                + " tool; leave it out, or put it into one of those lines");
+            .wrong(
+                "stands beside the lines of the splitter at the end of this line, each of which tells its"
+                    + " tool; leave it out, or put it into one of those lines");
       }
       line = field.build(() -> ToolLine.toSplitter(behind.slots, behind.lines).alike(count));
     }
@@ -442,8 +443,7 @@ final class JobLine {
     return Optional.of(bore.get().as(HoseBore::parse));
   }
 
-  private Slot regulated(Field item, RegulatorKind kind, String name)
-      throws WrongFileException {
+  private Slot regulated(Field item, RegulatorKind kind, String name) throws WrongFileException {
     GaugePressure set = set(item);
     Optional<Part.Regulator> there =
         parts.find(item, PART, Part.Regulator.class, kind.toString(), name);

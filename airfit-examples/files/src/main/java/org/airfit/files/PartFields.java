@@ -152,7 +152,8 @@ final class PartFields {
     return new Part.Device(facts, kind, capacity(item), end, other);
   }
 
-  private Part regulator(Field item, RegulatorKind kind, PartFacts facts) throws WrongFileException {
+  private Part regulator(Field item, RegulatorKind kind, PartFacts facts)
+      throws WrongFileException {
     End end = end(item);
     End other = otherEnd(item, end);
     CapacityRange capacity = capacity(item);
@@ -163,8 +164,7 @@ final class PartFields {
     }
     Droop droop = told.orElse(Droop.NONE);
     return item.build(
-        () -> new Part.Regulator(
-            facts, kind, capacity, droop.by(), droop.atFlow(), end, other));
+        () -> new Part.Regulator(facts, kind, capacity, droop.by(), droop.atFlow(), end, other));
   }
 
   private Part splitter(Field item, PartFacts facts) throws WrongFileException {

@@ -104,7 +104,11 @@ final class PartsThere {
       return new Part.Regulator(
           facts,
           it.kind(),
-          it.capacityRange(), it.droop(), it.atFlow(), it.upstream(), it.downstream());
+          it.capacityRange(),
+          it.droop(),
+          it.atFlow(),
+          it.upstream(),
+          it.downstream());
     }
     if (part instanceof Part.Device it) {
       return new Part.Device(facts, it.kind(), it.capacityRange(), it.upstream(), it.downstream());

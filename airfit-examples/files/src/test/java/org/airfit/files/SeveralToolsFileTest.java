@@ -99,7 +99,8 @@ class SeveralToolsFileTest {
 
   /** A fourth line to a splitter with lines of its own, so many times. */
   private static String bench(String count, String beside, String name) {
-    return "\"lines\": [{" + count + beside + "\"line\": [{\"kind\": \"hose\", \"reach\": \"30 ft\"},"
+    return "\"lines\": [{" + count + beside
+        + "\"line\": [{\"kind\": \"hose\", \"reach\": \"30 ft\"},"
         + " {\"kind\": \"splitter\"" + name + ", \"lines\": [{\"count\": 2, " + tool("pin nailer")
         + ", \"line\": [{\"kind\": \"hose\", \"reach\": \"6 ft\"}]}, {" + tool("stapler")
         + ", \"line\": [{\"kind\": \"hose\", \"reach\": \"6 ft\"}]}]}]},";
@@ -134,7 +135,8 @@ class SeveralToolsFileTest {
     assertRefused(
         "line[4].lines[1].line[2].lines[2].line[1].reach: ",
         "\"lines\": [",
-        two.replace("\"line\": [{\"kind\": \"hose\", \"reach\": \"6 ft\"}]}]",
+        two.replace(
+            "\"line\": [{\"kind\": \"hose\", \"reach\": \"6 ft\"}]}]",
             "\"line\": [{\"kind\": \"hose\", \"raech\": \"6 ft\"}]}]"));
     assertRefused(
         "line[4].lines[1].tool: stands beside the lines of the splitter at the end of this line",
@@ -158,8 +160,9 @@ class SeveralToolsFileTest {
   void a_regulator_in_a_line_that_is_set_higher_than_one_in_front_of_it_is_told() throws Exception {
     Job job = read(HOSE, "{\"kind\": \"regulator\", \"set\": \"120 psig\"}, " + HOSE);
     assertThat(job.remarks())
-        .anyMatch(remark -> remark.startsWith("\"regulator to air ratchet\" in line[4].lines[2].line[2] is"
-            + " set higher than \"filter-regulator of the drop\" in front of it"));
+        .anyMatch(remark ->
+            remark.startsWith("\"regulator to air ratchet\" in line[4].lines[2].line[2] is"
+                + " set higher than \"filter-regulator of the drop\" in front of it"));
   }
 
   @Test

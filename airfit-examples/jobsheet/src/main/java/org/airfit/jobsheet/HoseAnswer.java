@@ -18,8 +18,8 @@ import org.airfit.select.Proposal;
 import org.airfit.select.Requirement;
 import org.airfit.select.Rule;
 import org.airfit.select.Selection;
-import org.airfit.select.ToolLine;
 import org.airfit.select.Slot;
+import org.airfit.select.ToolLine;
 import org.airfit.working.UnitSystem;
 
 /**

@@ -85,8 +85,7 @@ final class InterviewFile {
   }
 
   /** Adds the lines behind the splitter among items that are there so many times; returns the number of the next. */
-  private static int add(
-      List<Line> lines, List<Map<String, Object>> items, int times, int number) {
+  private static int add(List<Line> lines, List<Map<String, Object>> items, int times, int number) {
     int next = number;
     for (Map<String, Object> line : linesOf(items)) {
       int count = times * (line.get("count") instanceof Number many ? many.intValue() : 1);
@@ -108,9 +107,7 @@ final class InterviewFile {
     List<Map<String, Object>> lines = new ArrayList<>();
     for (Map<String, Object> item : items) {
       if (item.get("lines") instanceof List<?> told) {
-        told.stream()
-            .filter(Map.class::isInstance)
-            .forEach(line -> lines.add(into(line)));
+        told.stream().filter(Map.class::isInstance).forEach(line -> lines.add(into(line)));
       }
     }
     return lines;

@@ -86,9 +86,11 @@ public record ReceiverAnswer(
         .map(SupplyNeeded::neededGauge)
         .ifPresent(least -> sentences.add(neededInWords(least, units)));
     use.ifPresent(it -> sentences.addAll(it.inWords(units)));
-    others.filter(any -> use.isPresent())
+    others
+        .filter(any -> use.isPresent())
         .ifPresent(air -> sentences.add("The draw counts what others take of the line, "
-            + said(air, units) + ", as if they always took it while the tool runs. If they take air between two"
+            + said(air, units)
+            + ", as if they always took it while the tool runs. If they take air between two"
             + " draws too, tell receiver.compressor without it."));
     if (use.isEmpty() && needed.isEmpty()) {
       sentences.add("How far its pressure may fall depends on the parts, which are not chosen; tell"

@@ -156,7 +156,8 @@ class CounterJobsTest {
         }))
         .toList();
     assertThat(ways).hasSize(2);
-    double manifold = ways.get(0).share("Filter-regulator 1/2 NPT, 5 µm").outlet().psi() - 14.6;
+    double manifold =
+        ways.get(0).share("Filter-regulator 1/2 NPT, 5 µm").outlet().psi() - 14.6;
     assertThat(manifold).isCloseTo(110.0 - 8.0 * 30.0 / 80.0, within(0.01));
     double sander = manifold - ways.get(0).atToolGauge().psi();
     double ratchet = manifold - ways.get(1).atToolGauge().psi();
@@ -216,8 +217,9 @@ class CounterJobsTest {
         .contains("All 4 tools at work at once, which is the worst case, take 30 scfm.")
         .contains("2 lines to bench manifold: 25 ft of hose with 3/8 in of bore")
         .contains("2 × H38-25", "4 × H14-25")
-        .contains("What closes the outlets of each of the 2 Manifold 1/2 NPT with three outlets 3/8 NPT"
-            + " (bench manifold) that no line uses, 3/8 NPT female?");
+        .contains(
+            "What closes the outlets of each of the 2 Manifold 1/2 NPT with three outlets 3/8 NPT"
+                + " (bench manifold) that no line uses, 3/8 NPT female?");
     assertThat(PageReasons.of(sheet))
         .contains("<th scope=\"rowgroup\" colspan=\"3\">2 lines to bench manifold</th>")
         .contains("<th scope=\"rowgroup\" colspan=\"3\">Lines 3 and 4, air ratchet</th>");

@@ -119,7 +119,8 @@ class InterviewOfLinesTest {
   }
 
   /** The ratchet hangs on a manifold behind the splitter, and both are there twice: its lines are the third and fourth. */
-  private static final String BENCHES = START.replace(
+  private static final String BENCHES = START
+      .replace(
           "\"tool\": {\"name\": \"ratchet\"},",
           "\"count\": 2, \"line\": [{\"kind\": \"hose\", \"reach\": \"10 ft\"}, {\"kind\": \"splitter\", \"name\":"
               + " \"bench manifold\", \"othersTake\": \"2 scfm\", \"lines\": [{\"tool\": {\"name\": \"ratchet\"},")
