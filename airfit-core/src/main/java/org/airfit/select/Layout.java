@@ -56,9 +56,9 @@ public final class Layout {
    * @param lines the lines behind the splitter, which take its outlets in order, each to a tool or to a splitter with
    *     lines of its own; empty where the layout has one tool
    * @return the layout
-   * @throws IllegalArgumentException if there is no slot, if lines are told and the last is no splitter or is one with too
-   *     few outlets, if one would lead to one tool alone, if two slots bear one name, if a coupling shall have the profile
-   *     of one that does not stand before it on its way, or if they could hold more than 127 pieces
+   * @throws IllegalArgumentException if there is no slot, if lines are told and the last is no splitter or is one with
+   *     too few outlets, if one would lead to one tool alone, if two slots bear one name, if a coupling shall have the
+   *     profile of one that does not stand before it on its way, or if they could hold more than 127 pieces
    */
   public static Layout of(List<? extends Slot> slots, List<ToolLine> lines) {
     List<Slot> inRow = List.copyOf(Objects.requireNonNull(slots, "slots"));
@@ -154,8 +154,8 @@ public final class Layout {
   }
 
   /**
-   * {@return every line that ends at a tool, wherever it begins, as often as there are such lines in all: of two lines alike
-   * that end in a splitter with three lines to a sander, six. Empty where the layout has one tool}
+   * {@return every line that ends at a tool, wherever it begins, as often as there are such lines in all: of two lines
+   * alike that end in a splitter with three lines to a sander, six. Empty where the layout has one tool}
    */
   public List<ToolLine> toolLines() {
     List<ToolLine> all = new ArrayList<>();

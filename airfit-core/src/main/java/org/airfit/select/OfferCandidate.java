@@ -89,8 +89,8 @@ record OfferCandidate(
    * of the supply must be higher.
    *
    * <p>What a regulator takes down to what it is set to is wanted. By its droop it holds less at the same pressure in
-   * front: that asks for a higher set point at most, and no compressor works more for it. What it needs in front of it is
-   * what it holds and what it loses wide open, and that counts: a larger one needs less. That is this project's choice.
+   * front: that asks for a higher set point at most, and no compressor works more for it. In front of it must stand what
+   * it holds and what it loses wide open, and that counts: a larger one needs less. This is a choice of this project.
    */
   private static PressureDrop lost(Assembly a) {
     return PressureDrop.ofPascals(

@@ -14,10 +14,10 @@ import org.airfit.joint.Chain;
  * The best proposals of a catalogue, without building every combination.
  *
  * <p>It goes from the outlet to the tool, position by position; behind a splitter one line after another, each with all
- * that is behind it, and from the pressure at the splitter on. It does so with all choices that could still be listed: of those
- * that end alike, one goes only when as many others as are listed stand before it whatever follows, or one of the same
- * parts is as good ({@link Front}). Adapters are chosen in the same way. Nothing that could be listed is left out, so
- * that the list is that of all combinations, and an empty one proves that nothing fits.
+ * that is behind it, and from the pressure at the splitter on. It does so with all choices that could still be listed:
+ * of those that end alike, one goes only when as many others as are listed stand before it whatever follows, or one of
+ * the same parts is as good ({@link Front}). Adapters are chosen in the same way. Nothing that could be listed is left
+ * out, so that the list is that of all combinations, and an empty one proves that nothing fits.
  *
  * <p>It is gone several times: what cannot end before a {@link Horizon} with the best that is {@link Ahead} is not
  * followed, and of the rest that ends alike at first only some. As soon as as many as are listed end before the horizon,

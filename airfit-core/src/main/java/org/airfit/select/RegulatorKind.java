@@ -2,7 +2,7 @@ package org.airfit.select;
 
 import org.airfit.internal.Labels;
 
-/** What a regulator is in one piece with. Whatever it is, it has one inlet and one outlet, one set point and one droop. */
+/** What a regulator is in one piece with. The piece has one inlet, one outlet, one set point and one droop. */
 public enum RegulatorKind {
   /** A regulator alone. */
   REGULATOR,

@@ -286,8 +286,8 @@ public final class Requirement {
   }
 
   /**
-   * {@return what others take behind the splitters of the layout and of all its lines, as well as it is known; empty where
-   * nobody does}
+   * {@return what others take behind the splitters of the layout and of all its lines, as well as it is known; empty
+   * where nobody does}
    */
   public Optional<Range<FreeAirFlow>> airOfOthers() {
     return layout.stretches().stream()

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A stretch of a layout: what stands in front of all lines, or one line, to its tool or to its splitter. Each is followed
- * by the lines behind its splitter, one after another with all that is behind it.
+ * A stretch of a layout: what stands in front of all lines, or one line, to its tool or to its splitter. Each is
+ * followed by the lines behind its splitter, one after another with all that is behind it.
  *
  * @param line which line it is, counted from 0 in that order; {@link #SHARED} in front of all lines
  * @param before the line at whose splitter it begins; {@link #SHARED} at the one in front of all lines

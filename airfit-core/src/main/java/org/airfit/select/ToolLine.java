@@ -97,8 +97,8 @@ public final class ToolLine {
    *     the last is a splitter
    * @param lines the lines behind that splitter, which take its outlets in order
    * @return the line
-   * @throws IllegalArgumentException if there is no line, if the last slot is no splitter or is one with too few outlets,
-   *     or if it would lead to one tool alone
+   * @throws IllegalArgumentException if there is no line, if the last slot is no splitter or is one with too few
+   *     outlets, or if it would lead to one tool alone
    */
   public static ToolLine toSplitter(List<? extends Slot> slots, List<ToolLine> lines) {
     List<Slot> inRow = List.copyOf(Objects.requireNonNull(slots, "slots"));

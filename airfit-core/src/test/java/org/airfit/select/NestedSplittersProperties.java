@@ -9,7 +9,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.airfit.quantity.FreeAirFlow;
 
-/** Jobs with splitters behind splitters: the list is that of every combination, and every segment carries all behind it. */
+/** Jobs with splitters behind splitters: the list is that of every combination. */
 class NestedSplittersProperties {
 
   private static Requirement job(Jumble jumble) {

@@ -130,7 +130,7 @@ class NestedSplittersTest {
         .litresPerSecond();
   }
 
-  /** Three levels, and others at the second: 4 + 3 + 2 + 1 L/s at the first, 3 + 2 + 1 at the second, 2 + 1 at the third. */
+  /** Others take 3 L/s at the second: 4 + 3 + 2 + 1 L/s at the first, 3 + 2 + 1 at the second, 2 + 1 at the third. */
   @Test
   void segments_three_splitters_deep_carry_what_is_behind_them_and_what_others_take() {
     Slot.Splitter wye = Slot.splitter("wye").with(manifold("wye", 2, 9.0));

@@ -75,8 +75,8 @@ final class InterviewFile {
   }
 
   /**
-   * The lines to tools behind a splitter, and behind a splitter in one of its lines, each by the name that questions give
-   * it; none where there is one tool.
+   * The lines to tools behind a splitter, and behind a splitter in one of its lines, each by the name that questions
+   * give it; none where there is one tool.
    */
   private List<Line> lines() {
     List<Line> lines = new ArrayList<>();

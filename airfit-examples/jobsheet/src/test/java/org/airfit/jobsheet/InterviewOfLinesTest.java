@@ -118,15 +118,15 @@ class InterviewOfLinesTest {
     assertThat(ways(Disk.job(job())).get(1).toolRating()).contains(GaugePressure.parse("150 psig"));
   }
 
-  /** The ratchet hangs on a manifold behind the splitter, and both are there twice: its lines are the third and fourth. */
+  /** The ratchet hangs on a manifold behind the splitter, and both are there twice: its lines are 3 and 4. */
   private static final String BENCHES = START
       .replace(
           "\"tool\": {\"name\": \"ratchet\"},",
           "\"count\": 2, \"line\": [{\"kind\": \"hose\", \"reach\": \"10 ft\"}, {\"kind\": \"splitter\", \"name\":"
               + " \"bench manifold\", \"othersTake\": \"2 scfm\", \"lines\": [{\"tool\": {\"name\": \"ratchet\"},")
       .replace(
-          "{\"kind\": \"hose\", \"reach\": \"2 to 30 ft\"}\n                ]",
-          "{\"kind\": \"hose\", \"reach\": \"2 to 30 ft\"}\n                ]}]}]");
+          "{\"kind\": \"hose\", \"reach\": \"2 to 30 ft\"}\n        ]",
+          "{\"kind\": \"hose\", \"reach\": \"2 to 30 ft\"}\n        ]}]}]");
 
   @Test
   void a_tool_behind_a_second_splitter_is_asked_about_and_told_in_its_line() throws Exception {
