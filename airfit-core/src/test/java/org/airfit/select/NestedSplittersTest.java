@@ -3,6 +3,7 @@ package org.airfit.select;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
+import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Collections;
@@ -248,6 +249,16 @@ class NestedSplittersTest {
             .reachRange()
             .most())
         .isEqualTo(Length.ofMetres(12.0));
+  }
+
+  @Test
+  void a_line_to_a_splitter_names_the_argument_that_is_null() {
+    assertThatNullPointerException()
+        .isThrownBy(() -> ToolLine.toSplitter(null, List.of(line("pin", 1.0))))
+        .withMessage("slots");
+    assertThatNullPointerException()
+        .isThrownBy(() -> ToolLine.toSplitter(List.of(BENCH), null))
+        .withMessage("lines");
   }
 
   @Test
