@@ -13,12 +13,17 @@ import java.util.Random;
 import org.airfit.Pencil;
 import org.airfit.air.AirState;
 import org.airfit.air.Compression;
+import org.airfit.flow.FlowCapacity;
 import org.airfit.joint.End;
 import org.airfit.plant.AirPlant;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Length;
 import org.airfit.quantity.Money;
 import org.airfit.quantity.NominalThreadSize;
+import org.airfit.quantity.PressureDrop;
+import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
 import org.airfit.run.Run;
 import org.airfit.safety.Medium;
@@ -138,6 +143,103 @@ class OffersTest {
                 .startsWith(
                     "Reckoned with 4000 h in the year at 0.2 EUR per kWh, a mean flow of 10 L/s ANR that is"))
         .anySatisfy(remark -> assertThat(remark).startsWith("No offer for the most margin: "));
+  }
+
+  private static final double DEMAND = 10.0;
+  private static final End FEMALE = End.parse("3/8 NPT female");
+
+  private static Part.Regulator regulator(String id, double c, double droopBar) {
+    return new Part.Regulator(
+        priced(id, "50", ""),
+        FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(c), 0.3),
+        PressureDrop.ofBar(droopBar),
+        FreeAirFlow.ofAnrLitresPerSecond(DEMAND),
+        FEMALE,
+        FEMALE);
+  }
+
+  private static Offer inAYear(Requirement.Builder asked, Layout layout) {
+    Requirement job = asked
+        .supply(Shelf.SUPPLY, Shelf.ATMOSPHERE)
+        .outlet(End.parse("3/8 NPT male"))
+        .environment(Environment.INDOORS)
+        .lubrication(Lubrication.DRY)
+        .layout(layout)
+        .build();
+    return offer(Offers.of(job, catalogue(false), year(10.0, 0.0)), Offer.Aim.LEAST_IN_A_YEAR);
+  }
+
+  private static double pressureMoney(Offer offer) {
+    return offer.pressure().orElseThrow().money().amount().doubleValue();
+  }
+
+  /**
+   * By ISO 6358-3, q = C p1 √(1 − ((p2/p1 − b)/(1 − b))²) at 20 °C, solved for p1 by halving: so much must stand in front
+   * of the open valve. What the regulator takes down from 8 bar(a), and its droop, cost nothing.
+   */
+  @Test
+  void a_regulator_costs_in_a_year_what_its_open_valve_loses_and_no_droop() {
+    for (double c : new double[] {3.0, 9.0}) {
+      for (double droop : new double[] {0.0, 0.4}) {
+        Layout layout = Layout.of(List.of(
+            Slot.regulator("regulator", GaugePressure.ofBar(6.0)).with(regulator("r", c, droop)),
+            Slot.hose("hose", Length.ofMetres(8.0))));
+        Offer offer = inAYear(
+            Requirement.forTool(FreeAirFlow.ofAnrLitresPerSecond(DEMAND), GaugePressure.ofBar(3.0))
+                .toolInlet(FEMALE),
+            layout);
+        double held = 7.0 - droop;
+        double inHose = held - 1.0 - Shelf.pascalsAtTool(offer.proposal()) / 1.0e5;
+        double lost = wideOpen(c, held) + inHose;
+        double expected = money(kilograms(10.0), work(8.0) - work(8.0 - lost));
+        assertThat(pressureMoney(offer)).isCloseTo(expected, within(0.005 * expected));
+      }
+    }
+  }
+
+  /** Two lines side by side lose what the one that loses most does, and not the sum of both. */
+  @Test
+  void of_several_tools_the_way_counts_on_which_most_is_lost() {
+    Part.Splitter manifold = new Part.Splitter(
+        priced("manifold", "30", ""),
+        FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(14.0), 0.3),
+        FEMALE,
+        List.of(FEMALE, FEMALE, FEMALE));
+    List<ToolLine> lines = new ArrayList<>();
+    for (double flow : new double[] {2.0, 6.0}) {
+      lines.add(ToolLine.to(
+          "tool of " + flow,
+          FreeAirFlow.ofAnrLitresPerSecond(flow),
+          GaugePressure.ofBar(3.0),
+          FEMALE,
+          List.of(Slot.hose("hose of " + flow, Length.ofMetres(8.0)))));
+    }
+    Layout layout = Layout.of(List.of(Slot.splitter("manifold").with(manifold)), lines);
+    Offer offer = inAYear(Requirement.forTools(layout), layout);
+    double least = offer.proposal().toEachTool().stream()
+        .mapToDouble(Shelf::pascalsAtTool)
+        .min()
+        .orElseThrow();
+    double lost = 8.0 - 1.0 - least / 1.0e5;
+    double expected = money(kilograms(10.0), work(8.0) - work(8.0 - lost));
+    assertThat(pressureMoney(offer)).isCloseTo(expected, within(0.001 * expected));
+  }
+
+  /** By how much more than behind it must stand in front of an open valve [bar]. */
+  private static double wideOpen(double c, double behindBar) {
+    double low = behindBar;
+    double high = 10.0 * behindBar;
+    for (int i = 0; i < 60; i++) {
+      double middle = (low + high) / 2.0;
+      double ratio = (behindBar / middle - 0.3) / 0.7;
+      double passed = c * middle * Math.sqrt(1.0 - ratio * ratio);
+      if (passed < DEMAND) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return high - behindBar;
   }
 
   @Test

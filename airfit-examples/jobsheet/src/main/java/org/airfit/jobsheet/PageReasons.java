@@ -332,7 +332,7 @@ public final class PageReasons {
         .append("<th scope=\"col\">kept tight by</th></tr></thead>\n<tbody>\n");
     String line = "";
     for (Joint joint : proposal.joints()) {
-      String of = lineOf(joint, proposal);
+      String of = proposal.line(joint).orElse("");
       if (!of.equals(line)) {
         line = of;
         out.append("</tbody>\n<tbody>\n<tr><th scope=\"rowgroup\" colspan=\"3\">")
@@ -351,15 +351,6 @@ public final class PageReasons {
           .append("</td></tr>\n");
     }
     out.append("</tbody>\n</table>\n");
-  }
-
-  /** The line of several that a joint belongs to; nothing in front of them and where there is one tool. */
-  private static String lineOf(Joint joint, Proposal proposal) {
-    return proposal.toEachTool().stream()
-        .flatMap(way -> way.requirement().way().stream())
-        .filter(name -> joint.where().startsWith(name + ": "))
-        .findFirst()
-        .orElse("");
   }
 
   /** Every caution whole, with what it rests on. */
