@@ -273,7 +273,8 @@ export function prepare() {
   }
   // What is read in one piece lies on one side, unless it is so long that it leaves a side half empty.
   for (const whole of document.querySelectorAll('tr, figure, li, dd, .care p')) {
-    if (shown(whole) && !whole.ownerSVGElement && whole.getBoundingClientRect().height < 300) {
+    const high = whole.getBoundingClientRect().height;
+    if (shown(whole) && whole.textContent.trim() && high < 300) {
       const longest = [...whole.children].reduce(
         (most, cell) => (cell.textContent.length > most.textContent.length ? cell : most),
         whole.firstElementChild,

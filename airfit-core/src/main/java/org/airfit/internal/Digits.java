@@ -45,6 +45,23 @@ public final class Digits {
   }
 
   /**
+   * Rounds half-even to significant digits, those before the point too, as in a calculation with pencil and paper.
+   * What has more whole digits is printed with an exponent, so that no zero is taken for a digit: 117 560 with four
+   * digits is 1.176e5.
+   *
+   * @param value a finite value
+   * @param digits the number of significant digits, from 1 to 17
+   * @return the text, which {@link Double#parseDouble} reads
+   * @throws IllegalArgumentException if {@code value} is not finite or {@code digits} is out of range
+   */
+  public static String rounded(double value, int digits) {
+    String text = significant(value, digits);
+    BigDecimal rounded = exactly(value).round(new MathContext(digits, RoundingMode.HALF_EVEN));
+    boolean whole = value != 0.0 && rounded.precision() - rounded.scale() > digits;
+    return whole ? withExponent(rounded) : text;
+  }
+
+  /**
    * Rounds half-even to a fixed number of decimals, which are all printed.
    *
    * @param value a finite value

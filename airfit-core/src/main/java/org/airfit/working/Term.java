@@ -10,6 +10,8 @@ import org.airfit.internal.Digits;
  */
 public final class Term {
 
+  private static final String RAISED = "⁰¹²³⁴⁵⁶⁷⁸⁹";
+
   private final String symbol;
   private final String latex;
   private final String value;
@@ -31,7 +33,7 @@ public final class Term {
    * @throws IllegalArgumentException if {@code value} is not finite or {@code digits} is out of range
    */
   static Term of(String symbol, String latex, double value, String unit, int digits) {
-    return new Term(symbol, latex, Digits.significant(value, digits), unit);
+    return new Term(symbol, latex, Digits.rounded(value, digits), unit);
   }
 
   /** {@return the symbol in plain text, such as "ṁ"} */
@@ -44,7 +46,7 @@ public final class Term {
     return latex;
   }
 
-  /** {@return the value as printed, such as "0.002" or "1.813e-5"} */
+  /** {@return the value that is printed, as a program reads it, such as "0.002" or "1.813e-5"} */
   public String value() {
     return value;
   }
@@ -54,9 +56,22 @@ public final class Term {
     return unit;
   }
 
-  /** {@return the value with its unit, such as "0.002 kg/s"} */
+  /** {@return the value with its unit as it is read, such as "0.002 kg/s" or "1.813 × 10⁻⁵ Pa·s"} */
   public String quantity() {
-    return unit.isEmpty() ? value : value + " " + unit;
+    int exponent = value.indexOf('e');
+    String number = exponent < 0
+        ? value
+        : value.substring(0, exponent) + " × 10" + raised(value.substring(exponent + 1));
+    return unit.isEmpty() ? number : number + " " + unit;
+  }
+
+  private static String raised(String exponent) {
+    StringBuilder out = new StringBuilder();
+    for (int i = 0; i < exponent.length(); i++) {
+      char digit = exponent.charAt(i);
+      out.append(digit == '-' ? '⁻' : RAISED.charAt(digit - '0'));
+    }
+    return out.toString();
   }
 
   /** Whether the value needs no brackets inside a product or a power. */

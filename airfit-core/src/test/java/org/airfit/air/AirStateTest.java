@@ -155,7 +155,7 @@ class AirStateTest {
   void the_working_shows_both_equations_with_their_numbers() {
     assertThat(SHOP.working().toText())
         .contains(
-            "ρ = p / (R × T)", "(700000 Pa)", "8.3185 kg/m³", "c = √(γ × R × T)", "343.23 m/s");
+            "ρ = p / (R × T)", "(700000 Pa)", "8.319 kg/m³", "c = √(γ × R × T)", "343.2 m/s");
   }
 
   @ParameterizedTest

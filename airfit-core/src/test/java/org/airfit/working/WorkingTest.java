@@ -69,13 +69,13 @@ class WorkingTest {
           Area of the bore
             A = π/4 × D²
               = π/4 × (0.0095 m)²
-              = 7.0882e-5 m²
+              = 7.0882 × 10⁻⁵ m²
             [definition (handbook)]
           The bore is the measured one.
           Velocity in the bore
             Velocity
               w = ṁ / (ρ × A)
-                = (0.01 kg/s) / ((8 kg/m³) × (7.0882e-5 m²))
+                = (0.01 kg/s) / ((8 kg/m³) × (7.0882 × 10⁻⁵ m²))
                 = 17.635 m/s
               [definition (handbook)]
           Golden ratio

@@ -181,7 +181,7 @@ public final class NetworkPage {
 
   /** A pressure in both systems, that of the sheet first. */
   private static String both(GaugePressure pressure, UnitSystem units) {
-    String bar = Amounts.fixed(pressure.bar(), 2);
+    String bar = NetworkAmounts.number(UnitSystem.SI.say(pressure));
     String psi = Amounts.fixed(pressure.psi(), 0);
     return units.either(bar + " / " + psi, psi + " / " + bar);
   }

@@ -57,6 +57,10 @@ final class PageStyle {
       .narrow { display: none; }
       pre { font: 13px/1.45 "DejaVu Sans Mono", Menlo, Consolas, monospace; margin: 0 0 12px; white-space: pre-wrap;
         overflow-wrap: anywhere; }
+      .l, .step { display: block; }
+      .l { text-indent: -4ch; }
+      .l.h { break-after: avoid; }
+      .step { break-inside: avoid; }
       @media screen and (max-width: 700px) {
         dl.facts { grid-template-columns: 1fr; gap: 0; }
         dl.facts dd { margin-bottom: 6px; }

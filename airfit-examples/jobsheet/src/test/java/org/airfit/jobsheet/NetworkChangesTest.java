@@ -57,7 +57,7 @@ class NetworkChangesTest {
     NetworkSheet.Improvement first = sheet.improvements().get(0);
     assertThat(first.what())
         .startsWith("set: set to 5.0")
-        .endsWith("instead of 4.50 bar(g) (65.3 psig)");
+        .endsWith("instead of 4.5 bar(g) (65.3 psig)");
     double after = bench(job.network()
         .replacing(
             "set",
@@ -110,7 +110,7 @@ class NetworkChangesTest {
     String shown = us.substring(0, us.indexOf("BEFORE ANYONE")).replaceAll("\\s+", " ");
     assertThat(shown)
         .contains("main: 20.", " scfm, pressure loss ", "ft/s (", "rule: at most 30 ft/s")
-        .contains("needs 72.5 psig (5.00 bar(g))")
+        .contains("needs 72.5 psig (5 bar(g))")
         .contains("set: 20.", ", set down by ")
         .doesNotContain("m/s", "L/s", "mm");
     String page = NetworkPage.of(NetworkSheet.of(job("US", "4.5 bar(g)")));
