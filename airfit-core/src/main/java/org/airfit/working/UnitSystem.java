@@ -190,7 +190,7 @@ public enum UnitSystem {
     if (!(Math.abs(value) < LARGEST_SAID)) {
       return Digits.told(value) + either(" bar(g)", " psig");
     }
-    return worth(value, decimals) + either(" bar(g)", " psig");
+    return worth(value, decimals + 1, decimals) + either(" bar(g)", " psig");
   }
 
   /**
@@ -225,7 +225,7 @@ public enum UnitSystem {
     if (isLost && drop.pascals() > ROUNDING) {
       return either("< 0.01 bar", "< 0.1 psi");
     }
-    return worth(drop.in(pressureUnit()), decimals()) + either(" bar", " psi");
+    return worth(drop.in(pressureUnit()), decimals(), decimals()) + either(" bar", " psi");
   }
 
   /**
@@ -381,11 +381,11 @@ public enum UnitSystem {
   }
 
   /**
-   * A number that somebody typed as it was typed, with a decimal more at most; what was computed with all decimals that
-   * it is worth.
+   * A number that somebody typed as it was typed, with so many decimals at most; what was computed with all decimals
+   * that it is worth.
    */
-  private static String worth(double value, int decimals) {
-    for (int typed = 0; typed <= decimals + 1; typed++) {
+  private static String worth(double value, int most, int decimals) {
+    for (int typed = 0; typed <= most; typed++) {
       String text = Digits.fixed(value, typed);
       if (Math.abs(Double.parseDouble(text) - value) <= CONVERTED * Math.max(1.0, Math.abs(value))) {
         return text;
