@@ -270,6 +270,17 @@ class WorkingTest {
   }
 
   @Test
+  void the_index_of_a_symbol_is_set_low_in_a_sentence_of_markdown() {
+    Working working = Working.titled("The tip diameter (D_t), d_b and σ(W_g)", UnitSystem.SI)
+        .note("drop_12, a_b_c and part_x are names")
+        .answer("None.")
+        .build();
+    assertThat(working.toMarkdown())
+        .contains("The tip diameter ($D_t$), $d_b$ and σ($W_g$)")
+        .contains("drop\\_12, a\\_b\\_c and part\\_x are names");
+  }
+
+  @Test
   void a_sentence_does_not_become_a_list_in_markdown() {
     assertThat(titled("Notes")
             .note("- 5 bar")
