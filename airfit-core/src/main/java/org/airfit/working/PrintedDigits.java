@@ -39,6 +39,12 @@ final class PrintedDigits {
     return money && asked >= 1 ? Math.max(asked, whole(value)) : asked;
   }
 
+  /** So many digits of a number, with the zeros at its end where those do not tell it whole. */
+  static String text(double shown, int digits) {
+    String rounded = Digits.rounded(shown, digits);
+    return isShort(shown, digits) ? rounded : Digits.padded(shown, digits);
+  }
+
   /** Whether so many digits tell a number whole, but for what a change of units rounds off. */
   static boolean isShort(double value, int digits) {
     double printed = Double.parseDouble(Digits.rounded(value, digits));

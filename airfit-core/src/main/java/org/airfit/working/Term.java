@@ -10,8 +10,6 @@ import org.airfit.internal.Digits;
  */
 public final class Term {
 
-  private static final String RAISED = "⁰¹²³⁴⁵⁶⁷⁸⁹";
-
   private final String symbol;
   private final String latex;
   private final String value;
@@ -33,7 +31,7 @@ public final class Term {
    * @throws IllegalArgumentException if {@code value} is not finite or {@code digits} is out of range
    */
   static Term of(String symbol, String latex, double value, String unit, int digits) {
-    return new Term(symbol, latex, Digits.rounded(value, digits), unit);
+    return new Term(symbol, latex, PrintedDigits.text(value, digits), unit);
   }
 
   /** {@return the symbol in plain text, such as "ṁ"} */
@@ -58,20 +56,8 @@ public final class Term {
 
   /** {@return the value with its unit as it is read, such as "0.002 kg/s" or "1.813 × 10⁻⁵ Pa·s"} */
   public String quantity() {
-    int exponent = value.indexOf('e');
-    String number = exponent < 0
-        ? value
-        : value.substring(0, exponent) + " × 10" + raised(value.substring(exponent + 1));
+    String number = Digits.read(value);
     return unit.isEmpty() ? number : number + " " + unit;
-  }
-
-  private static String raised(String exponent) {
-    StringBuilder out = new StringBuilder();
-    for (int i = 0; i < exponent.length(); i++) {
-      char digit = exponent.charAt(i);
-      out.append(digit == '-' ? '⁻' : RAISED.charAt(digit - '0'));
-    }
-    return out.toString();
   }
 
   /** Whether the value needs no brackets inside a product or a power. */

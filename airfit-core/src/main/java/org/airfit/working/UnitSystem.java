@@ -387,7 +387,8 @@ public enum UnitSystem {
   private static String worth(double value, int most, int decimals) {
     for (int typed = 0; typed <= most; typed++) {
       String text = Digits.fixed(value, typed);
-      if (Math.abs(Double.parseDouble(text) - value) <= CONVERTED * Math.max(1.0, Math.abs(value))) {
+      if (Math.abs(Double.parseDouble(text) - value)
+          <= CONVERTED * Math.max(1.0, Math.abs(value))) {
         return text;
       }
     }

@@ -194,8 +194,7 @@ class RulesInWordsTest {
     String rule = "Parts are rated: ";
     Part.Socket weaker = socket(facts("socket").withRating(GaugePressure.ofBar(7.0)), "finch");
     assertThat(said(Shelf.job(), usualWith(weaker), Rule.PARTS_RATED))
-        .isEqualTo(
-            rule + "met. Up to 7 bar(g) can occur; the weakest part is rated for 7 bar(g).");
+        .isEqualTo(rule + "met. Up to 7 bar(g) can occur; the weakest part is rated for 7 bar(g).");
     Part.Socket weak = socket(facts("socket").withRating(GaugePressure.ofBar(6.9)), "finch");
     assertThat(said(Shelf.job(), usualWith(weak), Rule.PARTS_RATED))
         .isEqualTo(
@@ -312,7 +311,7 @@ class RulesInWordsTest {
     Proposal starved = shown(Shelf.job(), usualWith(Shelf.hose(facts("hose"), 2.0, 10.0)));
     assertThat(said(starved, Rule.AIR_AT_TOOL))
         .isEqualTo(
-            rule + "NOT MET. The tool starves: hose does not let the air through, it needs 6.2 "
+            rule + "NOT MET. The tool starves: hose does not let the air through, it needs 6.2"
                 + " bar(g) at 10 L/s ANR.");
   }
 

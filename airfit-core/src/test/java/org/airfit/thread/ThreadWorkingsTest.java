@@ -82,7 +82,7 @@ class ThreadWorkingsTest {
         .startsWith("1/4 NPSM, limits\n  1/4 NPT, basic dimensions\n")
         .contains("    e = E1 − a\n      = (0.4916264 in) − (0.0013 in)\n      = 0.490326 in\n")
         .contains("      = 0.526411 in\n")
-        .contains("      = 0.46757 in\n")
+        .contains("      = 0.467570 in\n")
         .endsWith("  Male: major 0.5174 to 0.5264 in, pitch 0.4859 to 0.4903 in. Female: minor"
             + " 0.4676 to 0.4806 in, pitch 0.4916 to 0.4974 in.\n");
     assertThat(NpsmThread.of(QUARTER).working(UnitSystem.SI).toText())

@@ -52,7 +52,14 @@ class CompleteWorkingTest {
   }
 
   private static String numbers(double x, int asked, int digits) {
-    return builder().given(X, x, asked).step(TWICE, 2.0 * x, digits).answer(Y).build().steps().get(0).inNumbers();
+    return builder()
+        .given(X, x, asked)
+        .step(TWICE, 2.0 * x, digits)
+        .answer(Y)
+        .build()
+        .steps()
+        .get(0)
+        .inNumbers();
   }
 
   /** Of the first number six digits may have been typed; of the others four are enough for a result of two. */
@@ -90,7 +97,11 @@ class CompleteWorkingTest {
   void money_is_printed_whole() {
     Symbol cost = Symbol.of("K", ValueKind.MONEY);
     Formula price = Formula.of("Price", "⟨K⟩ = 2 × ⟨x⟩", DEFINITION, cost, X);
-    Working working = builder().given(X, 61_728.394, 9).step(price, 123_456.788, 4).answer(cost).build();
+    Working working = builder()
+        .given(X, 61_728.394, 9)
+        .step(price, 123_456.788, 4)
+        .answer(cost)
+        .build();
     assertThat(working.toText()).contains("= 123457\n");
     Pencil.check(working);
   }

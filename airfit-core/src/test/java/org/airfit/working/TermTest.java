@@ -39,7 +39,9 @@ class TermTest {
   @CsvSource({
     "117560.4, 4, 1.176e5, 1.176 × 10⁵",
     "43231.15, 4, 4.323e4, 4.323 × 10⁴",
-    "9999.6, 4, 1e4, 1 × 10⁴",
+    "9999.6, 4, 1.000e4, 1.000 × 10⁴",
+    "45.9957, 4, 46.00, 46.00",
+    "46, 4, 46, 46",
     "4323.1, 4, 4323, 4323",
     "841300, 4, 8.413e5, 8.413 × 10⁵",
     "841300, 6, 841300, 841300",
@@ -56,8 +58,12 @@ class TermTest {
   @Test
   void terms_are_compared_by_what_is_printed() {
     assertThat(term(2.0, "m", 3))
+        .isEqualTo(term(2.0, "m", 4))
+        .hasSameHashCodeAs(term(2.0, "m", 4))
+        .isNotEqualTo(term(2.0001, "m", 3)); // printed 2.00
+    assertThat(term(2.0002, "m", 3))
         .isEqualTo(term(2.0001, "m", 3))
-        .hasSameHashCodeAs(term(2.0, "m", 4));
+        .hasSameHashCodeAs(term(2.0001, "m", 3));
     assertThat(term(2.0, "m", 3))
         .isNotEqualTo(term(2.01, "m", 3))
         .isNotEqualTo(term(2.0, "mm", 3))

@@ -89,9 +89,8 @@ public final class NetworkPage {
     element("h1", title);
     element("p", "Network sheet for " + sheet.job().customer());
     int lines = lines(sheet);
-    String full = lines > MOST_LINES
-        ? " class=\"long\""
-        : lines > MANY_LINES ? " class=\"full\"" : "";
+    String full =
+        lines > MOST_LINES ? " class=\"long\"" : lines > MANY_LINES ? " class=\"full\"" : "";
     out.append("</div>\n</header>\n<main").append(full).append(">\n");
     element("h2", "In short");
     out.append("<dl class=\"facts\">\n");
@@ -290,8 +289,7 @@ public final class NetworkPage {
       element("h2", "What else would help");
       out.append("<ul>\n");
       others.forEach(improvement -> element(
-          "li",
-          InWords.capital(NetworkWords.sentence(sheet, improvement, "the weakest drop"))));
+          "li", InWords.capital(NetworkWords.sentence(sheet, improvement, "the weakest drop"))));
       out.append("</ul>\n");
     }
     List<NetworkSheet.Closure> needed =

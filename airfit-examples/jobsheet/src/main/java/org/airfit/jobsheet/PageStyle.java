@@ -76,7 +76,9 @@ final class PageStyle {
         th, td { padding-top: .6mm; padding-bottom: .6mm; }
         figcaption, caption, .bottom { font-size: 8.5pt; }
         pre { font-size: 7.5pt; line-height: 1.35; }
+        sub { font-size: max(.85em, 7pt); }
         p { orphans: 2; widows: 2; }
+        table:not(:has(tbody tr:nth-child(9))) { break-inside: avoid; }
       }
       """;
 

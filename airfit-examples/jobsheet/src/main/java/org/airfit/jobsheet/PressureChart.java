@@ -232,7 +232,8 @@ final class PressureChart {
 
   private String told(double pressure) {
     UnitSystem units = scale.units();
-    GaugePressure above = units == UnitSystem.SI ? GaugePressure.ofBar(pressure) : GaugePressure.ofPsi(pressure);
+    GaugePressure above =
+        units == UnitSystem.SI ? GaugePressure.ofBar(pressure) : GaugePressure.ofPsi(pressure);
     return units.say(above).replaceFirst("\\(g\\)$|g$", "");
   }
 

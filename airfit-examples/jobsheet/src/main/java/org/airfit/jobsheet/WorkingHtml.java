@@ -62,12 +62,13 @@ final class WorkingHtml {
       String said = lines[i].strip();
       int indent = lines[i].length() - lines[i].stripLeading().length();
       boolean heads = i + 1 < lines.length && lines[i + 1].startsWith(" ".repeat(indent + 1));
-      parts.add("<span class=\"l" + (heads ? " h" : "") + "\" style=\"padding-left:" + (indent + HANGING)
-          + "ch\">" + said + "</span>");
+      parts.add("<span class=\"l" + (heads ? " h" : "") + "\" style=\"padding-left:"
+          + (indent + HANGING) + "ch\">" + said + "</span>");
       indents.add(indent);
       int first = said.startsWith("[") && said.endsWith("]") ? indents.lastIndexOf(indent - 2) : -1;
       if (first >= 0) {
-        String step = "<span class=\"step\">" + String.join("", parts.subList(first, parts.size())) + "</span>";
+        String step = "<span class=\"step\">" + String.join("", parts.subList(first, parts.size()))
+            + "</span>";
         parts.subList(first, parts.size()).clear();
         indents.subList(first, indents.size()).clear();
         parts.add(step);

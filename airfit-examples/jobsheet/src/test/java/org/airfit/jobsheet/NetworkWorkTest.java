@@ -52,10 +52,12 @@ class NetworkWorkTest {
 
   /** Where each rule is from is printed by the program; the side that is handed over has no room for it. */
   @Test
-  void the_page_tells_every_caution_without_its_source_and_codes_and_makers_last() throws IOException {
+  void the_page_tells_every_caution_without_its_source_and_codes_and_makers_last()
+      throws IOException {
     assertThat(sheet("paints", "", ",", "yes,")).contains("CFR");
     String page = Files.readString(folder.resolve("shed.html"));
-    String care = page.substring(page.indexOf("Before anyone works on it"), page.indexOf("<footer"));
+    String care =
+        page.substring(page.indexOf("Before anyone works on it"), page.indexOf("<footer"));
     assertThat(care)
         .contains("Energy isolation.", "Oil in a paint line")
         .doesNotContain("CFR", "from memory")

@@ -53,12 +53,15 @@ class PageSheetTest {
     String reasons = PageReasons.of(sheet("boatyard/weak-sander.json"));
     String working = reasons.substring(reasons.indexOf(">The working<"));
     assertThat(working)
-        .containsPattern("<span class=\"step\"><span class=\"l h\" style=\"padding-left:\\d+ch\">Reynolds number</span>"
-            + "<span class=\"l h\" [^>]*>Re = 4 × ṁ / [^<]*</span><span class=\"l\" [^>]*>= 4 × [^<]*</span>"
-            + "<span class=\"l\" [^>]*>= \\d[.]\\d+ × 10⁴</span><span class=\"l\" [^>]*>\\[definition")
+        .containsPattern(
+            "<span class=\"step\"><span class=\"l h\" style=\"padding-left:\\d+ch\">Reynolds number</span>"
+                + "<span class=\"l h\" [^>]*>Re = 4 × ṁ / [^<]*</span><span class=\"l\" [^>]*>= 4 × [^<]*</span>"
+                + "<span class=\"l\" [^>]*>= \\d[.]\\d+ × 10⁴</span><span class=\"l\" [^>]*>\\[definition")
         .doesNotContain("\n  ");
     int steps = working.split("class=\"step\"", -1).length - 1;
-    assertThat(working.split(">\\[[^<]*\\]</span></span>", -1).length - 1).isEqualTo(steps).isGreaterThan(20);
+    assertThat(working.split(">\\[[^<]*\\]</span></span>", -1).length - 1)
+        .isEqualTo(steps)
+        .isGreaterThan(20);
   }
 
   static Stream<String> jobs() {
