@@ -9,8 +9,8 @@ final class Markup {
   private static final Pattern MARKDOWN_SIGN = Pattern.compile("[\\\\`*_{}\\[\\]<>#$|~&]");
 
   /** One letter with one letter as its index, its line escaped: no word of a sentence looks so. */
-  private static final Pattern SYMBOL =
-      Pattern.compile("(?<![\\p{L}\\p{N}_\\\\])(\\p{L})\\\\_(\\p{L})(?![\\p{L}\\p{N}_\\\\])");
+  private static final Pattern SYMBOL = Pattern.compile(
+      "(^|[^A-Za-z0-9_\\\\])([A-Za-z])\\\\_([A-Za-z])(?![A-Za-z0-9_\\\\])");
 
   /** What makes a list or a rule out of a sentence that begins with it. */
   private static final Pattern LIST_MARK = Pattern.compile("^(\\d+(?=[.)]\\s)|(?=[-+]))");
@@ -97,7 +97,7 @@ final class Markup {
   static String markdown(String prose) {
     String escaped = MARKDOWN_SIGN.matcher(prose).replaceAll("\\\\$0");
     String marked = LIST_MARK.matcher(escaped).replaceFirst("$1\\\\");
-    return SYMBOL.matcher(marked).replaceAll("\\$$1_$2\\$");
+    return SYMBOL.matcher(marked).replaceAll("$1\\$$2_$3\\$");
   }
 
   /** A sentence that LaTeX prints as it stands. Letters of other languages are left to its input encoding. */

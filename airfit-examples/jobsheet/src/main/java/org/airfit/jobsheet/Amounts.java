@@ -20,9 +20,9 @@ final class Amounts {
   static String powerAbove(double value) {
     int power = (int) Math.ceil(Math.log10(Math.max(value, 1.0e-15)));
     StringBuilder out = new StringBuilder("10");
-    Integer.toString(power)
-        .chars()
-        .forEach(digit -> out.append(digit == '-' ? '⁻' : "⁰¹²³⁴⁵⁶⁷⁸⁹".charAt(digit - '0')));
+    for (char digit : Integer.toString(power).toCharArray()) {
+      out.append(digit == '-' ? '⁻' : "⁰¹²³⁴⁵⁶⁷⁸⁹".charAt(digit - '0'));
+    }
     return out.toString();
   }
 
