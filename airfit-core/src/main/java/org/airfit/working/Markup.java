@@ -9,8 +9,8 @@ final class Markup {
   private static final Pattern MARKDOWN_SIGN = Pattern.compile("[\\\\`*_{}\\[\\]<>#$|~&]");
 
   /** One letter with one letter as its index, its line escaped: no word of a sentence looks so. */
-  private static final Pattern SYMBOL = Pattern.compile(
-      "(^|[^A-Za-z0-9_\\\\])([A-Za-z])\\\\_([A-Za-z])(?![A-Za-z0-9_\\\\])");
+  private static final Pattern SYMBOL =
+      Pattern.compile("(^|[^A-Za-z0-9_\\\\])([A-Za-z])\\\\_([A-Za-z])(?![A-Za-z0-9_\\\\])");
 
   /** What makes a list or a rule out of a sentence that begins with it. */
   private static final Pattern LIST_MARK = Pattern.compile("^(\\d+(?=[.)]\\s)|(?=[-+]))");
