@@ -299,8 +299,8 @@ class SeveralToolsTest {
         .orElseThrow();
     assertThat(limit.outcome()).isEqualTo(RuleOutcome.OPEN);
     assertThat(limit.reason())
-        .startsWith("Line 1, sander: The dead-end pressure at the tool is 7.00 bar(g) while the"
-            + " regulator holds and 8.50 bar(g) if it fails, its maker allows 7.50 bar(g). A relief"
+        .startsWith("Line 1, sander: The dead-end pressure at the tool is 7 bar(g) while the"
+            + " regulator holds and 8.5 bar(g) if it fails, its maker allows 7.5 bar(g). A relief"
             + " valve behind the regulator")
         .contains(" Line 2, ratchet: Ask for the highest pressure");
     assertThat(air(p).reason())
