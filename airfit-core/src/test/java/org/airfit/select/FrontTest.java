@@ -184,6 +184,9 @@ class FrontTest {
     assertThat(ofSameParts(false, first, wide))
         .as("wider in front of a regulator: the name may decide")
         .containsExactly("hose last", "hose first");
+    assertThat(ofSameParts(true, first.asking(Rule.PARTS_RATED.bit()), last))
+        .as("a question may be settled by what follows, and then the name decides")
+        .containsExactly("hose last", "hose first");
     assertThat(ofSameParts(true, dear, wide)).as("both").containsExactly("hose last");
     Choice wideAndDear = dear.with(LAST, BAR_ABS + 1.0, BAR_ABS + 1.0);
     assertThat(ofSameParts(true, first, wideAndDear))
