@@ -269,4 +269,56 @@ class OpenQuestionsTest {
         .extracting(proposal -> of(proposal, Rule.AIR_AT_TOOL).outcome())
         .containsExactly(RuleOutcome.MET, RuleOutcome.OPEN);
   }
+
+  private static int questions(Requirement.Builder job, List<Part> parts) {
+    Selection answer = Selection.of(job.build(), Catalogue.of(parts));
+    return answer
+        .fold(fitting -> fitting.best(), nothing -> nothing.nearest().get(0))
+        .partQuestions();
+  }
+
+  private static List<Part> keptFor(Lubrication hose, Lubrication socket) {
+    List<Part> parts = insteadOfTheHose(
+        Shelf.hose(Shelf.steel("kept hose").withLubrication(hose), 12.7, 10.0));
+    parts.removeIf(part -> part instanceof Part.Socket);
+    parts.add(Shelf.socket(
+        Shelf.steel("kept").withLubrication(socket), "finch", "3/8 NPT female", 9.0));
+    return parts;
+  }
+
+  /** What the parts leave open counts rule by rule; a rule that is broken anyway leaves nothing to ask. */
+  @Test
+  void questions_are_counted_by_rule_and_not_where_their_rule_is_broken() {
+    assertThat(questions(Shelf.job(), Shelf.parts())).isZero();
+    assertThat(questions(Shelf.job(), insteadOfTheHose(UNMARKED_OLD_HOSE))).isEqualTo(1);
+    List<Part> weak = insteadOfTheHose(UNMARKED_OLD_HOSE);
+    weak.removeIf(part -> part instanceof Part.Socket);
+    weak.add(Shelf.socket(
+        Shelf.steel("weak").withRating(GaugePressure.ofBar(3.0)), "finch", "3/8 NPT female", 9.0));
+    assertThat(questions(Shelf.job(), weak)).as("another part breaks that rule").isZero();
+    Lubrication dry = Lubrication.DRY;
+    Lubrication oiled = Lubrication.LUBRICATED;
+    assertThat(questions(onAnUnknownLine(), keptFor(dry, dry))).isEqualTo(1);
+    assertThat(questions(onAnUnknownLine(), keptFor(oiled, oiled))).isEqualTo(1);
+    assertThat(questions(onAnUnknownLine(), keptFor(oiled, dry)))
+        .as("kept for both: broken on every line")
+        .isZero();
+    assertThat(questions(Shelf.job(), keptFor(dry, dry))).as("the line is dry").isZero();
+  }
+
+  @Test
+  void parts_kept_for_either_air_are_one_question_and_both_together_break_its_rule() {
+    int dry = Rule.AIR_KEPT_APART.bit();
+    int oiled = PartQuestions.KEPT_FOR_OILED;
+    int rated = Rule.PARTS_RATED.bit();
+    assertThat(PartQuestions.count(dry)).isEqualTo(1);
+    assertThat(PartQuestions.count(oiled)).isEqualTo(1);
+    assertThat(PartQuestions.count(oiled | rated)).isEqualTo(2);
+    assertThat(PartQuestions.count(dry | oiled | rated)).isEqualTo(1);
+    assertThat(PartQuestions.isBroken(dry)).isFalse();
+    assertThat(PartQuestions.isBroken(dry | oiled)).isTrue();
+    assertThat(PartQuestions.settledBy(dry)).isEqualTo(dry | oiled);
+    assertThat(PartQuestions.settledBy(rated)).isEqualTo(rated);
+    assertThat(PartQuestions.settledBy(0)).isZero();
+  }
 }

@@ -457,4 +457,71 @@ class SeveralToolsTest {
       }
     }
   }
+
+  /**
+   * The drill gets less pressure than the saw, but needs much less: the saw is worst off, and its run is told. By hand: the
+   * saw's hose of 9.5 mm leaves 6.9 of 7 bar(g) for its 6.6, the drill's takes much more air for its 4.
+   */
+  @Test
+  void the_tool_that_has_least_to_spare_is_told_not_the_one_with_the_least_pressure() {
+    Proposal p = best(
+        job(split(line("drill", 12.0, 4.0), line("saw", 3.0, 6.6))).build(),
+        manifold(2, 20.0),
+        hose("hose", 9.5));
+    double drill = Shelf.pascalsAtTool(p.toEachTool().get(0));
+    double saw = Shelf.pascalsAtTool(p.toEachTool().get(1));
+    assertThat(drill).isLessThan(saw);
+    assertThat(drill - 4.0e5).isGreaterThan(saw - 6.6e5);
+    assertThat(Shelf.pascalsAtTool(p)).isEqualTo(saw);
+    assertThat(p.assembly().spareAtWorst()).isEqualTo(saw - 6.6e5);
+  }
+
+  /** The manifold's loss is told once, though the air of every line goes through it; a plug counts with its socket. */
+  @Test
+  void of_several_tools_the_losses_of_shared_parts_are_told_once() {
+    ToolLine coupled = line("drill", 3.0, 4.0)
+        .with(List.of(
+            Slot.coupling("coupling"), Slot.hose("hose to drill", Length.ofMetres(8.0))));
+    Proposal p = best(
+        job(split(coupled, line("saw", 4.0, 4.0))).build(),
+        manifold(2, 20.0),
+        Shelf.socket(Shelf.steel("socket"), "finch", "3/8 NPT male", 9.0),
+        Shelf.plug(Shelf.steel("plug"), "finch", "3/8 NPT female"),
+        hose("hose", 9.5));
+    Assembly a = p.assembly();
+    assertThat(a.slotParts())
+        .extracting(each -> each.part().id())
+        .containsExactly("manifold 2", "socket", "plug", "hose", "hose");
+    assertThat(a.losses())
+        .extracting(loss -> loss.map(each -> each.name()).orElse("none"))
+        .containsExactly(
+            "part manifold 2", "coupling, part socket", "none", "part hose", "part hose");
+    double drill = a.losses().get(0).orElseThrow().drop().pascals()
+        + a.losses().get(1).orElseThrow().drop().pascals()
+        + a.losses().get(3).orElseThrow().drop().pascals();
+    assertThat(7.0e5 - drill)
+        .isCloseTo(Shelf.pascalsAtTool(p.toEachTool().get(0)), within(1.0e-3));
+  }
+
+  private static List<String> questions(Requirement job, Part.Splitter splitter) {
+    return BillOfMaterials.of(best(job, splitter, hose("hose", 9.5)), Catalogue.of(List.of()))
+        .questions();
+  }
+
+  @Test
+  void only_outlets_that_no_line_uses_and_no_other_takes_air_from_are_asked_for() {
+    Requirement two = job(split(line("drill", 3.0, 5.0), line("saw", 3.0, 5.0))).build();
+    assertThat(questions(two, manifold(2, 20.0))).isEmpty();
+    assertThat(questions(two, manifold(3, 20.0)))
+        .containsExactly(
+            "What closes the outlets of part manifold 3 that no line uses, 3/8 NPT female? A plug must go into"
+                + " each, or more lines onto them.");
+    Slot.Splitter shared = Slot.splitter("manifold")
+        .sharedWith(Range.exactly(FreeAirFlow.ofAnrLitresPerSecond(2.0)));
+    Layout others = Layout.of(
+        List.of(shared), List.of(line("drill", 3.0, 5.0), line("saw", 3.0, 5.0)));
+    assertThat(questions(job(others).build(), manifold(3, 20.0)))
+        .as("others take air there")
+        .isEmpty();
+  }
 }
