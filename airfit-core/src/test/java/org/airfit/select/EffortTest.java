@@ -341,6 +341,14 @@ class EffortTest {
         line("drill", 5.0, slot("one")),
         line("saw", 5.0, Slot.hose("two", Length.ofMetres(20.0))));
     assertThat(lookedForNearest(1, job, parts)).isEqualTo(1 + 2 + 2);
+    Requirement.Builder behindHose = told(Requirement.forTools(Layout.of(
+        List.of(Slot.hose("shared", Length.ofMetres(20.0)), Slot.splitter("manifold")),
+        List.of(
+            line("drill", 5.0, slot("one")),
+            line("saw", 5.0, Slot.hose("two", Length.ofMetres(20.0)))))));
+    assertThat(lookedForNearest(1, behindHose, parts))
+        .as("the hose in front of the manifold lacks a quarter too")
+        .isEqualTo(2 + 1 + 2 + 2);
   }
 
   /**
@@ -511,6 +519,57 @@ class EffortTest {
     assertThat(lookedForNearest(1, job, parts)).isEqualTo(withAir);
     assertThat(lookedForNearest(20, job, parts))
         .isEqualTo(withAir + withAir + (2 + 4) + (2 + 4));
+  }
+
+  /**
+   * By hand, for three of 55 hoses: with the regulator that for 10 is found up to 40 (55 + 1), that for 20 up to 50 (55 +
+   * 2); up to 60, which is twice as far, 48 for 22 and 5 for 30 are found too, of which only 48 are followed: 16, and 16
+   * more each time. The third costs 52, so that all are looked at once more up to 52 only: without the five for 30.
+   */
+  @Test
+  void once_enough_is_found_nothing_that_costs_more_is_looked_at_again() {
+    List<Part> parts = new ArrayList<>(
+        List.of(hose("cheap", 10, 10.0), hose("dearer", 20, 11.0), REGULATOR));
+    for (int i = 10; i < 58; i++) {
+      parts.add(hose("hose " + i, 22, 12.7 + 0.2 * i));
+    }
+    for (int i = 0; i < 5; i++) {
+      parts.add(hose("wide " + i, 30, 30.0 + i));
+    }
+    assertThat(looked(3, job(slot("one"), REGULATED), parts))
+        .isEqualTo((55 + 1) + (55 + 2) + (55 + 48) + (55 + 50));
+  }
+
+  /**
+   * By hand: of 24 hoses in front of the manifold the three widest go on, since no regulator stands in any line: with the
+   * manifold, and with the filter of each line.
+   */
+  @Test
+  void a_difference_of_pressure_stays_through_lines_without_a_regulator() {
+    List<Part> parts = new ArrayList<>(wider(24));
+    parts.add(manifold("manifold", 30, 20.0));
+    Requirement.Builder job = told(Requirement.forTools(Layout.of(
+        List.of(slot("one"), Slot.splitter("manifold")),
+        List.of(
+            line("drill", 5.0, Slot.inLine("two", filter("given", 10, 20.0))),
+            line("saw", 5.0, Slot.inLine("three", filter("other", 10, 20.0)))))));
+    assertThat(looked(3, job, parts)).isEqualTo(24 + 3 + 3 + 3);
+  }
+
+  /**
+   * By hand: of 20 m five hoses lack 1 to 5 tenths. Up to one tenth the longest is found, up to two the next, up to three
+   * the third, and then twice as far beyond the first, up to five tenths, the rest: four times five. Since fewer than
+   * are listed are found, it is looked for once more without asking for air.
+   */
+  @Test
+  void the_horizon_is_set_twice_as_far_in_what_is_missed_too() {
+    List<Part> parts = new ArrayList<>();
+    for (int metres = 18; metres >= 10; metres -= 2) {
+      parts.add(hose(metres + " m", 10, 19.0, metres, "3/8 NPT male"));
+    }
+    assertThat(lookedForNearest(
+            20, job(Slot.hose("one", Length.ofMetres(20.0))), parts))
+        .isEqualTo(2 * 4 * 5);
   }
 
   /**
