@@ -343,7 +343,6 @@ final class PartSearch {
             }
           }
         });
-        waiting.replaceAll((takes, choices) -> plug.followed(choices));
         AtEnds next = new AtEnds();
         plug.row().byProfile(isWhole).forEach((profile, plugs) -> {
           List<Choice> taking = new ArrayList<>();

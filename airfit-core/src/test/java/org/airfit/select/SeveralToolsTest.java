@@ -524,4 +524,30 @@ class SeveralToolsTest {
         .as("others take air there")
         .isEmpty();
   }
+
+  /** By hand: a manifold with 3 adapters, and to each tool a hose with 3 adapters at either end: 4 + 17 x 7 = 123 pieces. */
+  @Test
+  void so_many_lines_alike_as_hold_no_more_than_127_pieces() {
+    assertThat(split(line("sander", 0.1, 5.0).alike(17)).lines()).hasSize(1);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> split(line("sander", 0.1, 5.0).alike(18)))
+        .withMessageContaining("at most 127 pieces")
+        .withMessageContaining("up to 130");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> split(line("sander", 0.1, 5.0).alike(9), line("saw", 0.1, 5.0).alike(9)))
+        .withMessageContaining("up to 130");
+  }
+
+  @Test
+  void a_coupling_of_a_line_has_the_profile_of_one_on_its_way_only() {
+    Slot.Coupling first = Slot.coupling("first");
+    Slot.Coupling same = Slot.coupling("second").ofSameProfileAs("first");
+    ToolLine drill = line("drill", 3.0, 5.0);
+    ToolLine saw = line("saw", 3.0, 5.0).with(List.of(same));
+    assertThat(Layout.of(List.of(first, Slot.splitter("manifold")), List.of(drill, saw)).lines())
+        .hasSize(2);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> split(drill.with(List.of(first)), saw))
+        .withMessageContaining("must stand before it, was \"first\"");
+  }
 }
