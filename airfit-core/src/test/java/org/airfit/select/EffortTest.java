@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Set;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.joint.End;
 import org.airfit.line.Conduit;
@@ -62,7 +61,8 @@ class EffortTest {
     return Slot.hose(name, Length.ofMetres(10.0));
   }
 
-  private static Part.Adapter adapter(String id, double euros, double boreMm, String one, String other) {
+  private static Part.Adapter adapter(
+      String id, double euros, double boreMm, String one, String other) {
     return new Part.Adapter(
         priced(id, euros),
         End.parse(one),
@@ -116,8 +116,7 @@ class EffortTest {
   void what_costs_more_than_the_cheapest_whole_is_not_followed() {
     assertThat(looked(1, job(slot("one")), HOSES)).isEqualTo(3);
     assertThat(looked(1, job(slot("one"), slot("two")), HOSES)).isEqualTo(3 + 3);
-    assertThat(looked(1, job(slot("one"), slot("two"), slot("three")), HOSES))
-        .isEqualTo(3 + 3 + 3);
+    assertThat(looked(1, job(slot("one"), slot("two"), slot("three")), HOSES)).isEqualTo(3 + 3 + 3);
   }
 
   /**
@@ -132,9 +131,7 @@ class EffortTest {
     assertThat(looked(3, job(slot("one"), slot("two")), HOSES))
         .as("three are enough")
         .isEqualTo((3 + 3) + (3 + 6));
-    assertThat(looked(20, job(slot("one")), HOSES))
-        .as("10, 20 and 30")
-        .isEqualTo(3 + 3 + 3);
+    assertThat(looked(20, job(slot("one")), HOSES)).as("10, 20 and 30").isEqualTo(3 + 3 + 3);
   }
 
   /**
@@ -160,9 +157,7 @@ class EffortTest {
     Part direct = hose("direct", 20, 15.0);
     Requirement.Builder job = job(slot("one"));
     assertThat(looked(
-            1,
-            job,
-            List.of(cheap, direct, adapter("x", 15, 9.0, "G 1/2 female", "3/8 NPT male"))))
+            1, job, List.of(cheap, direct, adapter("x", 15, 9.0, "G 1/2 female", "3/8 NPT male"))))
         .isEqualTo(2);
     assertThat(looked(
             1, job, List.of(cheap, direct, adapter("x", 5, 9.0, "G 1/2 female", "3/8 NPT male"))))
@@ -215,8 +210,7 @@ class EffortTest {
       couplings.add(Shelf.plug(priced("plug " + id, 5), "finch", "G 1/2 male"));
     }
     couplings.add(adapter("x", 5, 9.0, "G 1/2 female", "3/8 NPT male"));
-    assertThat(looked(2, job(Slot.coupling("outlet")), couplings))
-        .isEqualTo(2 + 2 * 2 + 2);
+    assertThat(looked(2, job(Slot.coupling("outlet")), couplings)).isEqualTo(2 + 2 * 2 + 2);
   }
 
   /**
@@ -257,10 +251,8 @@ class EffortTest {
     assertThat(looked(20, job(REGULATED, slot("one")), wider(24)))
         .as("20 of the widest are more than 16")
         .isEqualTo((1 + 24) + (1 + 24));
-    assertThat(looked(3, job(slot("one"), REGULATED), wider(24)))
-        .isEqualTo((24 + 16) + (24 + 24));
-    assertThat(looked(20, job(slot("one"), REGULATED), wider(24)))
-        .isEqualTo((24 + 16) + (24 + 24));
+    assertThat(looked(3, job(slot("one"), REGULATED), wider(24))).isEqualTo((24 + 16) + (24 + 24));
+    assertThat(looked(20, job(slot("one"), REGULATED), wider(24))).isEqualTo((24 + 16) + (24 + 24));
   }
 
   /** And it changes what is listed: without a regulator the widest, in front of one the first by name. */
@@ -269,14 +261,19 @@ class EffortTest {
     assertThat(first(job(slot("one")), wider(24))).isEqualTo("hose x");
     assertThat(first(job(slot("one"), REGULATED), wider(24))).isEqualTo("hose a");
     Layout line = Layout.of(
-        List.of(slot("one"), Slot.splitter("manifold")), List.of(regulatedLine("drill"), regulatedLine("saw")));
+        List.of(slot("one"), Slot.splitter("manifold")),
+        List.of(regulatedLine("drill"), regulatedLine("saw")));
     List<Part> parts = new ArrayList<>(wider(3));
     parts.add(manifold("manifold", 30, 40.0));
     assertThat(first(told(Requirement.forTools(line)), parts)).isEqualTo("hose a");
   }
 
   private static String first(Requirement.Builder job, List<? extends Part> parts) {
-    return new PartSearch(job.build(), Catalogue.of(parts), 1).fitting().get(0).hose("one").id();
+    return new PartSearch(job.build(), Catalogue.of(parts), 1)
+        .fitting()
+        .get(0)
+        .hose("one")
+        .id();
   }
 
   private static ToolLine regulatedLine(String tool) {
@@ -306,8 +303,8 @@ class EffortTest {
   }
 
   private static Requirement.Builder ofTools(ToolLine... lines) {
-    return told(Requirement.forTools(
-        Layout.of(List.of(Slot.splitter("manifold")), List.of(lines))));
+    return told(
+        Requirement.forTools(Layout.of(List.of(Slot.splitter("manifold")), List.of(lines))));
   }
 
   /**
@@ -338,8 +335,7 @@ class EffortTest {
         hose("short", 10, 12.7, 8.0, "3/8 NPT male"),
         manifold("manifold", 30, 20.0));
     Requirement.Builder job = ofTools(
-        line("drill", 5.0, slot("one")),
-        line("saw", 5.0, Slot.hose("two", Length.ofMetres(20.0))));
+        line("drill", 5.0, slot("one")), line("saw", 5.0, Slot.hose("two", Length.ofMetres(20.0))));
     assertThat(lookedForNearest(1, job, parts)).isEqualTo(1 + 2 + 2);
     Requirement.Builder behindHose = told(Requirement.forTools(Layout.of(
         List.of(Slot.hose("shared", Length.ofMetres(20.0)), Slot.splitter("manifold")),
@@ -517,8 +513,7 @@ class EffortTest {
         job(filterSlot("one"), filterSlot("two")).toolRating(GaugePressure.ofBar(6.0));
     long withAir = 2 + (2 + 2) + (2 + 2);
     assertThat(lookedForNearest(1, job, parts)).isEqualTo(withAir);
-    assertThat(lookedForNearest(20, job, parts))
-        .isEqualTo(withAir + withAir + (2 + 4) + (2 + 4));
+    assertThat(lookedForNearest(20, job, parts)).isEqualTo(withAir + withAir + (2 + 4) + (2 + 4));
   }
 
   /**
@@ -528,8 +523,8 @@ class EffortTest {
    */
   @Test
   void once_enough_is_found_nothing_that_costs_more_is_looked_at_again() {
-    List<Part> parts = new ArrayList<>(
-        List.of(hose("cheap", 10, 10.0), hose("dearer", 20, 11.0), REGULATOR));
+    List<Part> parts =
+        new ArrayList<>(List.of(hose("cheap", 10, 10.0), hose("dearer", 20, 11.0), REGULATOR));
     for (int i = 10; i < 58; i++) {
       parts.add(hose("hose " + i, 22, 12.7 + 0.2 * i));
     }
@@ -567,8 +562,7 @@ class EffortTest {
     for (int metres = 18; metres >= 10; metres -= 2) {
       parts.add(hose(metres + " m", 10, 19.0, metres, "3/8 NPT male"));
     }
-    assertThat(lookedForNearest(
-            20, job(Slot.hose("one", Length.ofMetres(20.0))), parts))
+    assertThat(lookedForNearest(20, job(Slot.hose("one", Length.ofMetres(20.0))), parts))
         .isEqualTo(2 * 4 * 5);
   }
 

@@ -50,7 +50,8 @@ class MeetingTest {
     List<Meeting> all = of(outlet, upstream, "3/8 NPT male", "3/8 NPT female");
     assertThat(all).hasSizeGreaterThan(2);
     List<Meeting> lacking = all.subList(0, all.size() - 1);
-    assertThat(lacking).allMatch(each -> Mating.isSound(each.mating().one(), each.mating().other()));
+    assertThat(lacking)
+        .allMatch(each -> Mating.isSound(each.mating().one(), each.mating().other()));
     assertThat(lacking.get(0).mating().one()).isEqualTo(End.parse(outlet));
     assertThat(lacking.get(lacking.size() - 1).mating().other()).isEqualTo(End.parse(upstream));
     assertThat(lacking.get(0).upstream()).as("the outlet is no part").isNull();

@@ -412,9 +412,7 @@ class OffersTest {
         Duration.ofHours(4000L),
         Money.parse("0.20 EUR"));
     PlantYear year = new PlantYear(
-        booster,
-        FreeAirFlow.ofAnrLitresPerSecond(10.0),
-        FreeAirFlow.ofAnrLitresPerSecond(0.01));
+        booster, FreeAirFlow.ofAnrLitresPerSecond(10.0), FreeAirFlow.ofAnrLitresPerSecond(0.01));
     return Offers.of(Shelf.job().build(), catalogue(false), year)
         .offer(Offer.Aim.LEAST_IN_A_YEAR)
         .isPresent();
@@ -427,7 +425,8 @@ class OffersTest {
   private static List<Part> withWashers(int sockets) {
     List<Part> parts = new ArrayList<>();
     for (int i = 0; i < sockets; i++) {
-      parts.add(Shelf.socket(priced("s" + (char) ('a' + i), "10", ""), "finch", "G 3/8 female", 9.0));
+      parts.add(
+          Shelf.socket(priced("s" + (char) ('a' + i), "10", ""), "finch", "G 3/8 female", 9.0));
     }
     parts.add(Shelf.socket(priced("own end", "10.05", ""), "finch", "3/8 NPT female", 9.0));
     parts.add(Shelf.plug(priced("hose plug", "3", ""), "finch", "3/8 NPT female"));
@@ -481,11 +480,10 @@ class OffersTest {
   /** The plain socket costs 10. */
   @Test
   void it_is_said_where_a_piece_of_unknown_price_may_make_an_offer_cheaper() {
-    assertThat(remarksWith(
-            Shelf.socket(Shelf.steel("unpriced"), "finch", "3/8 NPT female", 9.0)))
+    assertThat(remarksWith(Shelf.socket(Shelf.steel("unpriced"), "finch", "3/8 NPT female", 9.0)))
         .contains(ASK_FOR_PRICE);
-    assertThat(remarksWith(
-            Shelf.socket(priced("dearer", "12", ""), "finch", "3/8 NPT female", 9.0)))
+    assertThat(
+            remarksWith(Shelf.socket(priced("dearer", "12", ""), "finch", "3/8 NPT female", 9.0)))
         .as("all prices are known")
         .doesNotContain(ASK_FOR_PRICE);
     List<Part> free = parts(false);

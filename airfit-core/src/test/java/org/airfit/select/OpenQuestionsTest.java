@@ -259,8 +259,8 @@ class OpenQuestionsTest {
         .lubrication(Lubrication.DRY)
         .objective(Objective.LOWEST_PRICE)
         .layout(Layout.of(List.of(Slot.regulator("regulator", GaugePressure.ofBar(6.0)))));
-    Selection.Proposals answer = select(
-        job, List.of(regulator("holding", "40", 10.0), regulator("doubtful", "30", 1.6)));
+    Selection.Proposals answer =
+        select(job, List.of(regulator("holding", "40", 10.0), regulator("doubtful", "30", 1.6)));
     assertThat(answer.proposals())
         .extracting(proposal -> proposal.parts().get(0).id())
         .as("the dearer one first, of which nothing must be asked")
@@ -278,11 +278,11 @@ class OpenQuestionsTest {
   }
 
   private static List<Part> keptFor(Lubrication hose, Lubrication socket) {
-    List<Part> parts = insteadOfTheHose(
-        Shelf.hose(Shelf.steel("kept hose").withLubrication(hose), 12.7, 10.0));
+    List<Part> parts =
+        insteadOfTheHose(Shelf.hose(Shelf.steel("kept hose").withLubrication(hose), 12.7, 10.0));
     parts.removeIf(part -> part instanceof Part.Socket);
-    parts.add(Shelf.socket(
-        Shelf.steel("kept").withLubrication(socket), "finch", "3/8 NPT female", 9.0));
+    parts.add(
+        Shelf.socket(Shelf.steel("kept").withLubrication(socket), "finch", "3/8 NPT female", 9.0));
     return parts;
   }
 

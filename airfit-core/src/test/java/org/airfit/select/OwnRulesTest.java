@@ -422,8 +422,7 @@ class OwnRulesTest {
           steel.conduit()));
       assertThat(of(shown(select(job(rule), parts))).outcome())
           .as(material.toString())
-          .isEqualTo(
-              material == Material.PLASTIC ? RuleOutcome.UNMET : RuleOutcome.DOES_NOT_APPLY);
+          .isEqualTo(material == Material.PLASTIC ? RuleOutcome.UNMET : RuleOutcome.DOES_NOT_APPLY);
     }
   }
 
@@ -446,8 +445,7 @@ class OwnRulesTest {
           .rules(own(",,,,forbids,plastic pipe,"));
       assertThat(of(shown(select(job, Shelf.parts()))).outcome())
           .as(wall.toString())
-          .isEqualTo(
-              wall == Wall.SMOOTH_PLASTIC ? RuleOutcome.UNMET : RuleOutcome.DOES_NOT_APPLY);
+          .isEqualTo(wall == Wall.SMOOTH_PLASTIC ? RuleOutcome.UNMET : RuleOutcome.DOES_NOT_APPLY);
     }
   }
 }

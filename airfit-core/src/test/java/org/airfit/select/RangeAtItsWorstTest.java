@@ -157,7 +157,8 @@ class RangeAtItsWorstTest {
         assertThat(Known.isExact(part)).as(part.getClass().getSimpleName()).isEqualTo(isExact);
       }
       assertThat(Known.isExact(Shelf.plug(facts, "finch", "3/8 NPT male"))).isTrue();
-      assertThat(Known.isExact(Shelf.adapter("x", "3/8 NPT male", "1/4 NPT male"))).isTrue();
+      assertThat(Known.isExact(Shelf.adapter("x", "3/8 NPT male", "1/4 NPT male")))
+          .isTrue();
     }
   }
 }

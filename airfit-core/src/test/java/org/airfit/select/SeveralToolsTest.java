@@ -480,8 +480,7 @@ class SeveralToolsTest {
   @Test
   void of_several_tools_the_losses_of_shared_parts_are_told_once() {
     ToolLine coupled = line("drill", 3.0, 4.0)
-        .with(List.of(
-            Slot.coupling("coupling"), Slot.hose("hose to drill", Length.ofMetres(8.0))));
+        .with(List.of(Slot.coupling("coupling"), Slot.hose("hose to drill", Length.ofMetres(8.0))));
     Proposal p = best(
         job(split(coupled, line("saw", 4.0, 4.0))).build(),
         manifold(2, 20.0),
@@ -499,8 +498,7 @@ class SeveralToolsTest {
     double drill = a.losses().get(0).orElseThrow().drop().pascals()
         + a.losses().get(1).orElseThrow().drop().pascals()
         + a.losses().get(3).orElseThrow().drop().pascals();
-    assertThat(7.0e5 - drill)
-        .isCloseTo(Shelf.pascalsAtTool(p.toEachTool().get(0)), within(1.0e-3));
+    assertThat(7.0e5 - drill).isCloseTo(Shelf.pascalsAtTool(p.toEachTool().get(0)), within(1.0e-3));
   }
 
   private static List<String> questions(Requirement job, Part.Splitter splitter) {
@@ -516,10 +514,10 @@ class SeveralToolsTest {
         .containsExactly(
             "What closes the outlets of part manifold 3 that no line uses, 3/8 NPT female? A plug must go into"
                 + " each, or more lines onto them.");
-    Slot.Splitter shared = Slot.splitter("manifold")
-        .sharedWith(Range.exactly(FreeAirFlow.ofAnrLitresPerSecond(2.0)));
-    Layout others = Layout.of(
-        List.of(shared), List.of(line("drill", 3.0, 5.0), line("saw", 3.0, 5.0)));
+    Slot.Splitter shared =
+        Slot.splitter("manifold").sharedWith(Range.exactly(FreeAirFlow.ofAnrLitresPerSecond(2.0)));
+    Layout others =
+        Layout.of(List.of(shared), List.of(line("drill", 3.0, 5.0), line("saw", 3.0, 5.0)));
     assertThat(questions(job(others).build(), manifold(3, 20.0)))
         .as("others take air there")
         .isEmpty();
@@ -534,7 +532,8 @@ class SeveralToolsTest {
         .withMessageContaining("at most 127 pieces")
         .withMessageContaining("up to 130");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> split(line("sander", 0.1, 5.0).alike(9), line("saw", 0.1, 5.0).alike(9)))
+        .isThrownBy(
+            () -> split(line("sander", 0.1, 5.0).alike(9), line("saw", 0.1, 5.0).alike(9)))
         .withMessageContaining("up to 130");
   }
 
@@ -544,7 +543,8 @@ class SeveralToolsTest {
     Slot.Coupling same = Slot.coupling("second").ofSameProfileAs("first");
     ToolLine drill = line("drill", 3.0, 5.0);
     ToolLine saw = line("saw", 3.0, 5.0).with(List.of(same));
-    assertThat(Layout.of(List.of(first, Slot.splitter("manifold")), List.of(drill, saw)).lines())
+    assertThat(Layout.of(List.of(first, Slot.splitter("manifold")), List.of(drill, saw))
+            .lines())
         .hasSize(2);
     assertThatIllegalArgumentException()
         .isThrownBy(() -> split(drill.with(List.of(first)), saw))

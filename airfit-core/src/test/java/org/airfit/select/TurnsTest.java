@@ -62,12 +62,12 @@ class TurnsTest {
     Slot.InLine filter = Slot.inLine("filter", DeviceKind.FILTER)
         .with(new Part.Device(rated("filter", 15.0), DeviceKind.FILTER, WIDE, FEMALE, MALE));
     Slot.Splitter splitter = Slot.splitter("manifold")
-        .with(new Part.Splitter(
-            rated("manifold", 16.0), WIDE, FEMALE, Collections.nCopies(2, MALE)));
+        .with(
+            new Part.Splitter(rated("manifold", 16.0), WIDE, FEMALE, Collections.nCopies(2, MALE)));
     ToolLine drill = line("drill").withToolRating(GaugePressure.ofBar(7.25));
     ToolLine saw = line("saw").withToolRating(GaugePressure.ofBar(7.75));
-    return Requirement.forTools(Layout.of(
-            List.of(coupling, hose, regulated, filter, splitter), List.of(drill, saw)))
+    return Requirement.forTools(
+            Layout.of(List.of(coupling, hose, regulated, filter, splitter), List.of(drill, saw)))
         .supply(Shelf.SUPPLY, Shelf.ATMOSPHERE)
         .outlet(MALE)
         .rules(OwnRulesTest.own("share of lowest rating,<=,60,percent of the rating,forbids,,"))
