@@ -68,7 +68,7 @@ final class Front {
     return false;
   }
 
-  /** Of the same parts: better in something that stays better, or with the first adapters by name. */
+  /** Of the same parts, so in the same joints: better in what stays better, or with the first adapters by name. */
   private static boolean hasBetterAdapters(Choice one, Choice other, boolean staysDifferent) {
     return one.cost < other.cost
         || one.missedAir < other.missedAir
