@@ -192,8 +192,8 @@ class AheadTest {
   }
 
   /**
-   * By hand: of 8 bar, the filter of C 2.4 and b 0.5 leaves 7.415, that of C 2.5 and b 0.2 only 7.186, and that of C 1.5
-   * still less; a second one of the same leaves 6.774, which is 5.774 of the 6.2 that the tool needs.
+   * By hand: of 8 bar, the filter of C 2.4 and b 0.5 leaves 7.415, that of C 2.5 and b 0.2 only 7.186, and that of C
+   * 1.5 still less; a second one of the same leaves 6.774, which is 5.774 of the 6.2 that the tool needs.
    */
   @Test
   void the_pressure_that_can_still_arrive_is_that_behind_the_widest_part_of_each_position() {
@@ -301,8 +301,8 @@ class AheadTest {
   }
 
   /**
-   * By hand: both drills get the cheap hose, which counts twice, and the saw needs 20 m where the longest has 15: it lacks
-   * a quarter.
+   * By hand: both drills get the cheap hose, which counts twice, and the saw needs 20 m where the longest has 15: it
+   * lacks a quarter.
    */
   @Test
   void behind_a_splitter_the_lines_are_counted_as_often_as_they_are_alike() {

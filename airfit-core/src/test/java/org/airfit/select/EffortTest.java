@@ -19,9 +19,9 @@ import org.airfit.source.Source;
 import org.junit.jupiter.api.Test;
 
 /**
- * At how many choices a search looks, reckoned by hand for catalogues of a few parts, each made so that one bound saves
- * something: how often one more part is put on what was chosen so far. A bound that is too low finds the same proposals,
- * later; and one that is too high loses some.
+ * At how many choices a search looks, reckoned by hand for catalogues of a few parts, each made so that one bound
+ * saves something: how often one more part is put on what was chosen so far. A bound that is too low finds the same
+ * proposals, later; and one that is too high loses some.
  */
 class EffortTest {
 
@@ -120,9 +120,9 @@ class EffortTest {
   }
 
   /**
-   * By hand, for the list of all nine pairs. Up to 20: behind a (3 + 3), one pair is found, the next costs 30. Up to 30:
-   * behind a and b (3 + 6), three are found, the next costs 40. Up to 40, which is twice as far beyond 20: behind a, b
-   * and c (3 + 9), six are found, the next costs 50. Up to 60, twice as far again: the same, and all are found.
+   * By hand, for the list of all nine pairs. Up to 20: behind a (3 + 3), one pair is found, the next costs 30. Up to
+   * 30: behind a and b (3 + 6), three are found, the next costs 40. Up to 40, which is twice as far beyond 20: behind
+   * a, b and c (3 + 9), six are found, the next costs 50. Up to 60, twice as far again: the same, and all are found.
    */
   @Test
   void the_horizon_is_set_twice_as_far_until_enough_is_found() {
@@ -135,8 +135,8 @@ class EffortTest {
   }
 
   /**
-   * By hand, of as many pieces: up to 10 + 10, where the second 10 is the least price, a and b are found; up to 10 + 2 x 10
-   * the rest. The filter that is free is no step.
+   * By hand, of as many pieces: up to 10 + 10, where the second 10 is the least price, a and b are found; up to 10 + 2
+   * x 10 the rest. The filter that is free is no step.
    */
   @Test
   void the_first_step_is_the_least_price_of_a_part() {
@@ -148,8 +148,9 @@ class EffortTest {
   }
 
   /**
-   * By hand: the cheap hose has an end that needs an adapter, and both cost more than the other hose: 10 + 15 > 20. The
-   * adapter is never put on. With one for 5 it is the cheapest: the adapter goes on, and the other hose is not followed.
+   * By hand: the cheap hose has an end that needs an adapter, and both cost more than the other hose: 10 + 15 > 20.
+   * The adapter is never put on. With one for 5 it is the cheapest: the adapter goes on, and the other hose is not
+   * followed.
    */
   @Test
   void the_cheapest_adapter_that_must_follow_counts_at_once() {
@@ -176,10 +177,10 @@ class EffortTest {
   }
 
   /**
-   * By hand: 6 bar(g) are needed of 7. Filters of C 2, 3.5 and 20 leave 6.52, 7.59 and 7.99 bar of 8; two of the middle
-   * leave 7.14, of which 7 are needed. The narrow one is given up as soon as it is put on, since even the wide one
-   * behind it leaves too little: up to 5 + 5 only it (3), up to 15 behind the middle one (3 + 3), which finds the two
-   * middle ones only up to 20.
+   * By hand: 6 bar(g) are needed of 7. Filters of C 2, 3.5 and 20 leave 6.77, 7.63 and 7.99 bar of 8; two of the
+   * middle leave 7.24, of which 7 are needed. The narrow one is given up as soon as it is put on, since even the wide
+   * one behind it leaves too little: up to 5 + 5 only it (3), up to 15 behind the middle one (3 + 3), which finds the
+   * two middle ones only up to 20.
    */
   @Test
   void what_can_no_longer_bring_the_air_is_given_up_at_once() {
@@ -189,7 +190,9 @@ class EffortTest {
         .isEqualTo(3 + (3 + 3) + (3 + 3));
   }
 
-  /** By hand: of two slots the second choices aa, ab, ba and bb cost the same; the two listed are the first by name. */
+  /**
+   * By hand: of two slots the second choices aa, ab, ba and bb cost the same; the two listed are the first by name.
+   */
   @Test
   void of_what_is_alike_only_as_many_go_on_as_are_listed() {
     List<Part> alike = List.of(hose("a", 10, 12.7), hose("b", 10, 12.7), hose("c", 10, 12.7));
@@ -241,9 +244,9 @@ class EffortTest {
   }
 
   /**
-   * By hand, of 24 hoses each wider than those named before it: with no regulator behind them the widest are listed, and
-   * only as many as are listed go on. With one behind, all leave the same, and the first by name are listed: any may be
-   * among them, 16 are followed at first, and then all.
+   * By hand, of 24 hoses each wider than those named before it: with no regulator behind them the widest are listed,
+   * and only as many as are listed go on. With one behind, all leave the same, and the first by name are listed: any
+   * may be among them, 16 are followed at first, and then all.
    */
   @Test
   void a_difference_of_pressure_counts_only_where_no_regulator_is_ahead() {
@@ -308,8 +311,8 @@ class EffortTest {
   }
 
   /**
-   * By hand: two manifolds, and behind the cheaper one three hoses in the first line, behind the cheapest of them three in
-   * the other.
+   * By hand: two manifolds, and behind the cheaper one three hoses in the first line, behind the cheapest of them
+   * three in the other.
    */
   @Test
   void what_the_lines_cost_that_are_still_to_be_begun_counts_at_once() {
@@ -325,8 +328,9 @@ class EffortTest {
   }
 
   /**
-   * By hand: in the first line one hose is long enough and the other lacks a fifth; in the second the one lacks a quarter
-   * and the other more. What the second will lack counts in the first, so that the short hose is not followed there.
+   * By hand: in the first line one hose is long enough and the other lacks a fifth; in the second the one lacks a
+   * quarter and the other more. What the second will lack counts in the first, so that the short hose is not followed
+   * there.
    */
   @Test
   void what_hoses_of_later_lines_will_lack_counts_at_once() {
@@ -348,8 +352,8 @@ class EffortTest {
   }
 
   /**
-   * By hand: of two hoses in a row 8 m of 10 lack a fifth and 8 m of 16 half; 4 m lack more. Up to seven tenths only the
-   * longer is followed.
+   * By hand: of two hoses in a row 8 m of 10 lack a fifth and 8 m of 16 half; 4 m lack more. Up to seven tenths only
+   * the longer is followed.
    */
   @Test
   void what_later_hoses_will_lack_counts_at_once() {
@@ -360,9 +364,9 @@ class EffortTest {
   }
 
   /**
-   * By hand: two sockets, and a plug on the cheaper. Where the parts break a whole rule, another whose air does not arrive
-   * may miss as little, so that it is looked for again, without asking for air. What the job breaks itself does not count
-   * here: nothing mends it.
+   * By hand: two sockets, and a plug on the cheaper. Where the parts break a whole rule, another whose air does not
+   * arrive may miss as little, so that it is looked for again, without asking for air. What the job breaks itself does
+   * not count here: nothing mends it.
    */
   @Test
   void what_every_choice_breaks_is_known_from_the_start() {
@@ -387,8 +391,8 @@ class EffortTest {
   }
 
   /**
-   * By hand: two hoses, each with the narrow or the wide of two adapters and then one more, in front of a regulator. Of
-   * the four the second hose with the narrow adapter is beaten by the first with the wide one: three go on.
+   * By hand: two hoses, each with the narrow or the wide of two adapters and then one more, in front of a regulator.
+   * Of the four the second hose with the narrow adapter is beaten by the first with the wide one: three go on.
    */
   @Test
   void between_adapters_what_is_beaten_is_left_out() {
@@ -403,8 +407,8 @@ class EffortTest {
   }
 
   /**
-   * By hand: one hose goes on as it is, the other for as much with an adapter, which is a piece more and takes pressure:
-   * where both have the same end the first beats it, and only one gets a filter.
+   * By hand: one hose goes on as it is, the other for as much with an adapter, which is a piece more and takes
+   * pressure: where both have the same end the first beats it, and only one gets a filter.
    */
   @Test
   void what_ends_alike_by_an_adapter_is_beaten_like_any_other() {
@@ -417,10 +421,10 @@ class EffortTest {
   }
 
   /**
-   * By hand: 12 hoses reach the tool as they are and 12 by an adapter. At the tool nothing follows, so that none is left
-   * aside, and all are found at once. In front of a filter 16 are followed at first and 22 then: before the k-th
-   * narrowest of those with an adapter, counted from 0, stand 12 - k as they are and 11 - k with the adapter, which are
-   * twenty or more for two of them.
+   * By hand: 12 hoses reach the tool as they are and 12 by an adapter. At the tool nothing follows, so that none is
+   * left aside, and all are found at once. In front of a filter 16 are followed at first and 22 then: before the k-th
+   * narrowest of those with an adapter, counted from 0, stand 12 - k as they are and 11 - k with the adapter, which
+   * are twenty or more for two of them.
    */
   @Test
   void at_the_tool_none_is_left_aside() {
@@ -438,8 +442,8 @@ class EffortTest {
   }
 
   /**
-   * By hand: in a line a narrower hose may be as good as a wider one, since another tool may have least to spare. All 24
-   * of the first line may count, 16 are followed at first, each with 24 of the second; and then all 24.
+   * By hand: in a line a narrower hose may be as good as a wider one, since another tool may have least to spare. All
+   * 24 of the first line may count, 16 are followed at first, each with 24 of the second; and then all 24.
    */
   @Test
   void in_a_line_more_pressure_is_not_better_for_sure() {
@@ -501,10 +505,10 @@ class EffortTest {
   }
 
   /**
-   * By hand, where the job breaks a rule itself. While air must arrive, the filter that chokes is never followed: up to
-   * 5 + 5 none (2), up to 35 the wide one and none behind it (2 + 2), up to 60 two wide ones (2 + 2). That is all for
-   * the best. For a list it is looked for once more without asking for air: the same three times, then with all that
-   * misses the air besides, up to 10 (2 + 4) and up to 35 (2 + 4).
+   * By hand, where the job breaks a rule itself. While air must arrive, the filter that chokes is never followed: up
+   * to 5 + 5 none (2), up to 35 the wide one and none behind it (2 + 2), up to 60 two wide ones (2 + 2). That is all
+   * for the best. For a list it is looked for once more without asking for air: the same three times, then with all
+   * that misses the air besides, up to 10 (2 + 4) and up to 35 (2 + 4).
    */
   @Test
   void what_lets_no_air_through_is_looked_at_last() {
@@ -517,9 +521,10 @@ class EffortTest {
   }
 
   /**
-   * By hand, for three of 55 hoses: with the regulator that for 10 is found up to 40 (55 + 1), that for 20 up to 50 (55 +
-   * 2); up to 60, which is twice as far, 48 for 22 and 5 for 30 are found too, of which only 48 are followed: 16, and 16
-   * more each time. The third costs 52, so that all are looked at once more up to 52 only: without the five for 30.
+   * By hand, for three of 55 hoses: with the regulator that for 10 is found up to 40 (55 + 1), that for 20 up to 50
+   * (55 + 2); up to 60, which is twice as far, 48 for 22 and 5 for 30 are found too, of which only 48 are followed:
+   * 16, and 16 more each time. The third costs 52, so that all are looked at once more up to 52 only: without the five
+   * for 30.
    */
   @Test
   void once_enough_is_found_nothing_that_costs_more_is_looked_at_again() {
@@ -536,8 +541,8 @@ class EffortTest {
   }
 
   /**
-   * By hand: of 24 hoses in front of the manifold the three widest go on, since no regulator stands in any line: with the
-   * manifold, and with the filter of each line.
+   * By hand: of 24 hoses in front of the manifold the three widest go on, since no regulator stands in any line: with
+   * the manifold, and with the filter of each line.
    */
   @Test
   void a_difference_of_pressure_stays_through_lines_without_a_regulator() {
@@ -552,9 +557,9 @@ class EffortTest {
   }
 
   /**
-   * By hand: of 20 m five hoses lack 1 to 5 tenths. Up to one tenth the longest is found, up to two the next, up to three
-   * the third, and then twice as far beyond the first, up to five tenths, the rest: four times five. Since fewer than
-   * are listed are found, it is looked for once more without asking for air.
+   * By hand: of 20 m five hoses lack 1 to 5 tenths. Up to one tenth the longest is found, up to two the next, up to
+   * three the third, and then twice as far beyond the first, up to five tenths, the rest: four times five. Since fewer
+   * than are listed are found, it is looked for once more without asking for air.
    */
   @Test
   void the_horizon_is_set_twice_as_far_in_what_is_missed_too() {
@@ -567,8 +572,8 @@ class EffortTest {
   }
 
   /**
-   * Ten of each in five positions make 10 + 100 + 1000 + 10,000 + 100,000 choices, the dearer always wider: the list of
-   * twenty looks at fewer than one in twenty of them (our own bar), and the best alone at fewer than the list.
+   * Ten of each in five positions make 10 + 100 + 1000 + 10,000 + 100,000 choices, the dearer always wider: the list
+   * of twenty looks at fewer than one in twenty of them (our own bar), and the best alone at fewer than the list.
    */
   @Test
   void most_of_a_large_catalogue_is_never_looked_at() {

@@ -21,8 +21,8 @@ import org.airfit.quantity.Temperature;
 import org.junit.jupiter.api.Test;
 
 /**
- * Which choices a search may leave out: those that as many others as are listed stand before whatever follows. One more
- * than these that is left out is lost to the customer; one less is only looked at in vain.
+ * Which choices a search may leave out: those that as many others as are listed stand before whatever follows. One
+ * more than these that is left out is lost to the customer; one less is only looked at in vain.
  */
 class FrontTest {
 
@@ -128,7 +128,9 @@ class FrontTest {
     }
   }
 
-  /** Of two that cost the same, the name decides in the end; only a difference of pressure that stays comes before it. */
+  /**
+   * Of two that cost the same, the name decides in the end; only a difference of pressure that stays comes before it.
+   */
   @Test
   void a_name_that_comes_later_is_left_out_only_if_more_pressure_cannot_make_up_for_it() {
     List<Candidate> each = hoses(hose("a", 10), hose("z", 10));
@@ -198,7 +200,9 @@ class FrontTest {
         .containsExactly("hose last");
   }
 
-  /** Each is better in one thing that may decide, and so stays, though the other is cheaper and keeps more pressure. */
+  /**
+   * Each is better in one thing that may decide, and so stays, though the other is cheaper and keeps more pressure.
+   */
   @Test
   void nothing_is_left_out_that_is_better_in_anything_that_counts() {
     List<Candidate> each = hoses(hose("a", 10), hose("b", 20));

@@ -459,8 +459,8 @@ class SeveralToolsTest {
   }
 
   /**
-   * The drill gets less pressure than the saw, but needs much less: the saw is worst off, and its run is told. By hand: the
-   * saw's hose of 9.5 mm leaves 6.9 of 7 bar(g) for its 6.6, the drill's takes much more air for its 4.
+   * The drill gets less pressure than the saw, but needs much less: the saw is worst off, and its run is told. By
+   * hand: the saw's hose of 9.5 mm leaves 6.9 of 7 bar(g) for its 6.6, the drill's takes much more air for its 4.
    */
   @Test
   void the_tool_that_has_least_to_spare_is_told_not_the_one_with_the_least_pressure() {
@@ -523,7 +523,10 @@ class SeveralToolsTest {
         .isEmpty();
   }
 
-  /** By hand: a manifold with 3 adapters, and to each tool a hose with 3 adapters at either end: 4 + 17 x 7 = 123 pieces. */
+  /**
+   * By hand: a manifold with 3 adapters, and to each tool a hose with 3 adapters at either end: 4 + 17 x 7 = 123
+   * pieces.
+   */
   @Test
   void so_many_lines_alike_as_hold_no_more_than_127_pieces() {
     assertThat(split(line("sander", 0.1, 5.0).alike(17)).lines()).hasSize(1);
