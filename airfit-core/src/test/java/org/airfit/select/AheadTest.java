@@ -192,7 +192,7 @@ class AheadTest {
   }
 
   /**
-   * By hand: of 8 bar, the filter of C 2.4 and b 0.5 leaves 7.415, that of C 2.5 and b 0.2 only 7.186, and that of C
+   * By hand: of 8 bar, the filter of C 2.4 and b 0.5 leaves 7.415, that of C 2.5 and b 0.2 only 7.143, and that of C
    * 1.5 still less; a second one of the same leaves 6.774, which is 5.774 of the 6.2 that the tool needs.
    */
   @Test

@@ -459,8 +459,8 @@ class SeveralToolsTest {
   }
 
   /**
-   * The drill gets less pressure than the saw, but needs much less: the saw is worst off, and its run is told. By
-   * hand: the saw's hose of 9.5 mm leaves 6.9 of 7 bar(g) for its 6.6, the drill's takes much more air for its 4.
+   * The drill takes four times the air of the saw through the same hose, and so gets less pressure. But it needs 2.6 bar
+   * less: the saw is worst off, and its run is told.
    */
   @Test
   void the_tool_that_has_least_to_spare_is_told_not_the_one_with_the_least_pressure() {
