@@ -194,10 +194,14 @@ class FrontTest {
     assertThat(ofSameParts(true, first, wideAndDear))
         .as("wider and dearer: each may turn out better")
         .containsExactly("hose first", "hose first last");
-    assertThat(ofSameParts(
-            false, first.atTool(0.0, 7L).atLine(false), last.atTool(0.0, 3L).atLine(false)))
+    assertThat(ofSameParts(false, behindTool(first, 7L), behindTool(last, 3L)))
         .as("the tool of the line before misses less")
         .containsExactly("hose last");
+  }
+
+  /** Once more at the splitter, behind a first line whose tool misses air. */
+  private static Choice behindTool(Choice choice, long missed) {
+    return choice.holding(List.of(0, 0), List.of(0L, 0L), /* leg= */ 0).atTool(0.0, missed).atLine();
   }
 
   /**
