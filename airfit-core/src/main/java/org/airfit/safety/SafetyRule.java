@@ -294,8 +294,8 @@ public final class SafetyRule {
     double against = share ? rating * bound / 100.0 : bound;
     boolean holds = operator.holds(value, against);
     String compared =
-        share ? ofRating(quantity, limit, limit.words(against, value), rating) : limit.printed();
-    String words = limit.words(value, against);
+        share ? ofRating(quantity, limit, limit.words(against, value), rating) : limit.printed(value);
+    String words = share ? limit.words(value, against) : limit.against(value);
     if (judging.asks.isAgainst()) {
       return new Answer(
           holds ? Judgement.ALLOWED : Judgement.NOT_ALLOWED,
