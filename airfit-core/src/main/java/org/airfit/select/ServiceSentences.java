@@ -46,7 +46,7 @@ final class ServiceSentences {
     if (!wrong.isEmpty()) {
       return RuleAnswer.unmet(supply + told + "; not allowed by their makers: "
           + wrong.stream()
-              .map(part -> allowed(part, units))
+              .map(part -> allowed(part, coldest, hottest, units))
               .distinct()
               .collect(Collectors.joining(", "))
           + ".");
@@ -62,13 +62,15 @@ final class ServiceSentences {
             supply + told + "; ask the makers whether they allow that of " + names(unknown) + ".");
   }
 
-  private static String allowed(Part part, UnitSystem units) {
+  private static String allowed(
+      Part part, Temperature coldest, Temperature hottest, UnitSystem units) {
     return part.name()
         + part.facts()
             .coldest()
             .flatMap(low -> part.facts()
                 .hottest()
-                .map(high -> " (" + units.say(low) + " to " + units.say(high) + ")"))
+                .map(high ->
+                    " (" + units.say(low, coldest) + " to " + units.say(high, hottest) + ")"))
             .orElse("");
   }
 
