@@ -84,7 +84,7 @@ final class ServiceSentences {
     List<String> wrong = told(a, MaterialFit.OUT);
     if (!wrong.isEmpty()) {
       return RuleAnswer.unmet(
-          "Not suited" + where(job) + ": " + String.join(", ", wrong) + "." + wanted(job));
+          "Not suited" + where(job) + ": " + String.join(", ", wrong) + "." + eaten(a) + wanted(job));
     }
     List<String> asked = told(a, MaterialFit.ASK);
     String depends = asked.isEmpty()
@@ -149,6 +149,17 @@ final class ServiceSentences {
     return place
         + (job.isImpactTool() ? " on a percussion tool" : "")
         + (job.isDropped() ? " with couplings dropped on concrete" : "");
+  }
+
+  /** What a caustic cleaner does, and how far that is known. */
+  private static String eaten(Assembly a) {
+    return a.requirement()
+                .environment()
+                .filter(Environment.WASH_DOWN_WITH_CAUSTIC::equals)
+                .isPresent()
+            && any(a, each -> isOf(each, Material.BRASS, Material.ALUMINIUM))
+        ? " A caustic cleaner eats plain brass and aluminium (from memory)."
+        : "";
   }
 
   /** What new parts must be of, for those who look for another. */
