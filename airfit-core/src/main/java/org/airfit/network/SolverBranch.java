@@ -144,7 +144,8 @@ final class SolverBranch {
     if (Double.isNaN(measured)) {
       double limit = limit(inlet);
       double atLimit = behind(limit, inlet);
-      // a higher pressure behind asks for less than the largest flow: a valve goes back along the chord; pipes and
+      // a higher pressure behind asks for less than the largest flow: a valve goes back along the
+      // chord; pipes and
       // parts come back by themselves, and on wide rings the chord leads them in circles (by trial)
       slope = oneWay && outlet > atLimit
           ? Math.max(least(scales), (none - atLimit) / limit)
@@ -171,9 +172,7 @@ final class SolverBranch {
    * is level and leads nowhere: the rest of the network finds its flow.
    */
   private boolean isBeyond(double q, double p1, double more, double straight, Scales scales) {
-    return more > 0.0
-        && straight > least(scales)
-        && Double.isNaN(behind(q + more / straight, p1));
+    return more > 0.0 && straight > least(scales) && Double.isNaN(behind(q + more / straight, p1));
   }
 
   /** No line is drawn flatter, so that Newton's step stays finite: our choice, by trial. */

@@ -203,12 +203,11 @@ final class RuleSentences {
   static RuleAnswer air(Assembly a, UnitSystem units) {
     Requirement job = a.requirement();
     GaugePressure[] arriving = arriving(a);
-    String wanted = (job.leastRange().isExact()
-            ? ""
-            : units.say(job.leastRange().least(), arriving) + " to ")
-        + units.say(job.least(), arriving) + " at "
-        + (job.demandRange().isExact() ? "" : units.say(job.demandRange().least()) + " to ")
-        + units.say(job.demand());
+    String wanted =
+        (job.leastRange().isExact() ? "" : units.say(job.leastRange().least(), arriving) + " to ")
+            + units.say(job.least(), arriving) + " at "
+            + (job.demandRange().isExact() ? "" : units.say(job.demandRange().least()) + " to ")
+            + units.say(job.demand());
     if (a.isAirOpen()) {
       return RuleAnswer.open("It depends: the tool has from " + has(a.result(), job, units) + " to "
           + has(a.atBest(), job, units) + ", it needs " + wanted + ". "

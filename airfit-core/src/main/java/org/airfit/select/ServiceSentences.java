@@ -83,8 +83,8 @@ final class ServiceSentences {
     }
     List<String> wrong = told(a, MaterialFit.OUT);
     if (!wrong.isEmpty()) {
-      return RuleAnswer.unmet(
-          "Not suited" + where(job) + ": " + String.join(", ", wrong) + "." + eaten(a) + wanted(job));
+      return RuleAnswer.unmet("Not suited" + where(job) + ": " + String.join(", ", wrong) + "."
+          + eaten(a) + wanted(job));
     }
     List<String> asked = told(a, MaterialFit.ASK);
     String depends = asked.isEmpty()

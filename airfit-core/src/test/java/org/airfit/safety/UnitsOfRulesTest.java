@@ -144,8 +144,8 @@ class UnitsOfRulesTest {
         .isEqualTo("8.274 bar(g) against at most 7 bar(g).");
   }
 
-  private static final Pattern COMPARED = Pattern.compile(
-      "([0-9.]+) [a-z()]+(?: \\(([0-9.]+) [a-z()]+\\))?"
+  private static final Pattern COMPARED =
+      Pattern.compile("([0-9.]+) [a-z()]+(?: \\(([0-9.]+) [a-z()]+\\))?"
           + "(?: at the tool, asked for above| against at most| against less than)"
           + " ([0-9.]+) [a-z()]+(?: \\(([0-9.]+) [a-z()]+\\))?[.]");
 
@@ -157,7 +157,8 @@ class UnitsOfRulesTest {
   @EnumSource(UnitSystem.class)
   void the_numbers_of_a_reason_say_what_the_judgement_says(UnitSystem units) {
     int told = 0;
-    for (String limit : List.of("<,30,psi", "<=,30,psi", "<=,2,bar", "<=,232,psi (16 bar)", "<=,16,bar (232 psi)")) {
+    for (String limit : List.of(
+        "<,30,psi", "<=,30,psi", "<=,2,bar", "<=,232,psi (16 bar)", "<=,16,bar (232 psi)")) {
       String[] cells = limit.split(",");
       SafetyRule rule = SafetyRules.ofTable(
               "jurisdiction,citation,text,quantity,operator,limit,unit,source,basis\n"
@@ -195,8 +196,7 @@ class UnitsOfRulesTest {
   @Test
   void a_limit_that_is_converted_has_as_many_digits_as_tell_it_from_the_value() {
     SafetyRule rule = SafetyRules.bundled().rule("29 CFR 1910.242(b)");
-    Situation just =
-        Situation.describe().cleaning(GaugePressure.ofBar(2.0684)).build();
+    Situation just = Situation.describe().cleaning(GaugePressure.ofBar(2.0684)).build();
     assertThat(Ruling.of(rule, just).toldIn(UnitSystem.SI).reason())
         .isEqualTo("2.0684 bar(g) against less than 2.06843 bar(g) (30 psig).");
     assertThat(Ruling.of(rule, just).toldIn(UnitSystem.US).reason())

@@ -48,7 +48,9 @@ class ComparedNumbersTest {
   void a_tool_is_over_pressured_by_what_is_printed(UnitSystem units) {
     for (double more : new double[] {1.0e-2, 1.0e-3, 1.0e-4, 1.0e-5}) {
       Finding finding = finding(
-          Shelf.job().highest(GaugePressure.ofBar(8.27371 + more)).toolRating(GaugePressure.ofBar(8.27371)),
+          Shelf.job()
+              .highest(GaugePressure.ofBar(8.27371 + more))
+              .toolRating(GaugePressure.ofBar(8.27371)),
           Rule.TOOL_RATED,
           units);
       assertThat(finding.outcome()).isEqualTo(RuleOutcome.UNMET);
@@ -66,7 +68,7 @@ class ComparedNumbersTest {
             .toolRating(GaugePressure.ofBar(8.27371))
             .regulated(),
         Rule.TOOL_RATED,
-          units);
+        units);
     assertThat(finding.outcome()).isEqualTo(RuleOutcome.MET_WHILE_REGULATED);
     double[] numbers = numbers(HELD, finding.reason());
     assertThat(numbers[0]).isLessThan(numbers[2]);
@@ -77,7 +79,8 @@ class ComparedNumbersTest {
   @EnumSource(UnitSystem.class)
   void a_hose_is_too_short_by_what_is_printed(UnitSystem units) {
     for (double more : new double[] {1.0e-2, 1.0e-3, 1.0e-4}) {
-      Finding finding = finding(Shelf.job().reach(Length.ofMetres(10.0 + more)), Rule.HOSE_REACHES, units);
+      Finding finding =
+          finding(Shelf.job().reach(Length.ofMetres(10.0 + more)), Rule.HOSE_REACHES, units);
       assertThat(finding.outcome()).isEqualTo(RuleOutcome.UNMET);
       double[] numbers = numbers(REACH, finding.reason());
       assertThat(numbers[0]).as(finding.reason()).isLessThan(numbers[1]);
