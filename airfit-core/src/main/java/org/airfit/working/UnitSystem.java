@@ -101,6 +101,12 @@ public enum UnitSystem {
   /** More decimals than a pressure in bar or psi is worth. */
   private static final int MOST_DECIMALS = 9;
 
+  /** More digits than a length or a temperature is worth. */
+  private static final int MOST_DIGITS = 12;
+
+  /** Two numbers that differ by less than this part are one: what a sum and a change of unit round, and no more [-]. */
+  private static final double SAME = 1.0e-12;
+
   /**
    * Chooses between the two forms of a unit, a symbol or a number of decimals.
    *
@@ -159,18 +165,21 @@ public enum UnitSystem {
   }
 
   /**
-   * Writes a gauge pressure with as many decimals more as show that it is not another.
+   * Writes a gauge pressure that is compared with others: with as many decimals more as tell it from each. Where each
+   * of two is written beside the other, the two numbers lie the same way round as the pressures.
    *
    * @param pressure the pressure
-   * @param other what it is compared with
+   * @param others what it is compared with
    * @return such as "6.2053 bar(g)" beside 6.2054 bar(g)
    */
-  public String say(GaugePressure pressure, GaugePressure other) {
+  public String say(GaugePressure pressure, GaugePressure... others) {
     int decimals = decimals();
-    while (decimals < MOST_DECIMALS
-        && !pressure.equals(other)
-        && isAlike(withDecimals(pressure, decimals), withDecimals(other, decimals))) {
-      decimals++;
+    for (GaugePressure other : Objects.requireNonNull(others, "others")) {
+      while (decimals < MOST_DECIMALS
+          && !isSame(pressure.pascals(), Objects.requireNonNull(other, "other").pascals())
+          && isAlike(withDecimals(pressure, decimals), withDecimals(other, decimals))) {
+        decimals++;
+      }
     }
     return withDecimals(pressure, decimals);
   }
@@ -179,6 +188,11 @@ public enum UnitSystem {
   private static boolean isAlike(String one, String other) {
     return Double.parseDouble(one.replaceFirst(" .*", ""))
         == Double.parseDouble(other.replaceFirst(" .*", ""));
+  }
+
+  /** Whether two numbers are one but for what a sum and a change of unit round. */
+  private static boolean isSame(double one, double other) {
+    return Math.abs(one - other) <= SAME * Math.max(Math.abs(one), Math.abs(other));
   }
 
   private int decimals() {
@@ -201,6 +215,17 @@ public enum UnitSystem {
    */
   public String sayBoth(GaugePressure pressure) {
     return say(pressure) + " (" + other().say(pressure) + ")";
+  }
+
+  /**
+   * Writes a gauge pressure that is compared with another, in these units, and in the other behind it.
+   *
+   * @param pressure the pressure
+   * @param other what it is compared with
+   * @return such as "6.2053 bar(g) (90.001 psig)" beside 6.2054 bar(g)
+   */
+  public String sayBoth(GaugePressure pressure, GaugePressure other) {
+    return say(pressure, other) + " (" + other().say(pressure, other) + ")";
   }
 
   /**
@@ -246,11 +271,33 @@ public enum UnitSystem {
    * @return such as "10 m", or "30 ft"
    */
   public String say(Length length) {
-    return this == SI
-        ? length.format(LengthUnit.METRE)
-        : Digits.significant(
-                length.in(LengthUnit.FOOT), length.in(LengthUnit.FOOT) < LONG_FEET ? 3 : 4)
-            + " ft";
+    return withDigits(length, digits(length));
+  }
+
+  /**
+   * Writes a length that is compared with another, with as many digits more as tell it from that.
+   *
+   * @param length the length
+   * @param other what it is compared with
+   * @return such as "9.998 ft" beside 10 ft
+   */
+  public String say(Length length, Length other) {
+    int digits = Math.max(digits(length), digits(other));
+    while (digits < MOST_DIGITS
+        && !isSame(length.metres(), other.metres())
+        && withDigits(length, digits).equals(withDigits(other, digits))) {
+      digits++;
+    }
+    return withDigits(length, digits);
+  }
+
+  private int digits(Length length) {
+    return this == SI || length.in(LengthUnit.FOOT) >= LONG_FEET ? 4 : 3;
+  }
+
+  private String withDigits(Length length, int digits) {
+    LengthUnit unit = either(LengthUnit.METRE, LengthUnit.FOOT);
+    return Digits.significant(length.in(unit), digits) + " " + unit.symbol();
   }
 
   /**
@@ -290,6 +337,25 @@ public enum UnitSystem {
    */
   public String say(Temperature temperature) {
     return temperature.format(either(TemperatureUnit.CELSIUS, TemperatureUnit.FAHRENHEIT));
+  }
+
+  /**
+   * Writes a temperature that is compared with another, with as many digits more as tell it from that.
+   *
+   * @param temperature the temperature
+   * @param other what it is compared with
+   * @return such as "60.001 °C" beside 60 °C
+   */
+  public String say(Temperature temperature, Temperature other) {
+    TemperatureUnit unit = either(TemperatureUnit.CELSIUS, TemperatureUnit.FAHRENHEIT);
+    int digits = 4;
+    while (digits < MOST_DIGITS
+        && !isSame(temperature.kelvins(), other.kelvins())
+        && Digits.significant(temperature.in(unit), digits)
+            .equals(Digits.significant(other.in(unit), digits))) {
+      digits++;
+    }
+    return Digits.significant(temperature.in(unit), digits) + " " + unit.symbol();
   }
 
   /**

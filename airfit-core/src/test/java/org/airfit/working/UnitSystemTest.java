@@ -76,6 +76,45 @@ class UnitSystemTest {
     assertThat(UnitSystem.US.say(hair, least)).isEqualTo("90 psig");
   }
 
+  /** Read back, the two numbers lie the same way round as what they stand for, and are one where that is one. */
+  @Test
+  void what_is_compared_is_told_in_the_order_it_has() {
+    int told = 0;
+    for (UnitSystem units : UnitSystem.values()) {
+      for (int exponent = 1; exponent <= 7; exponent++) {
+        for (double factor : new double[] {1.0, 2.06843, 6.2053, 10.3421, 16.0}) {
+          double more = factor * (1.0 + 0.37 * Math.pow(10.0, -exponent));
+          GaugePressure low = GaugePressure.ofBar(factor);
+          GaugePressure high = GaugePressure.ofBar(more);
+          assertThat(number(units.say(low, high))).isLessThan(number(units.say(high, low)));
+          assertThat(number(units.say(high, GaugePressure.ofBar(2.0 * more), low)))
+              .isGreaterThan(number(units.say(low, high)));
+          Length shorter = Length.ofMetres(factor);
+          Length longer = Length.ofMetres(more);
+          assertThat(number(units.say(shorter, longer)))
+              .isLessThan(number(units.say(longer, shorter)));
+          Temperature cold = Temperature.ofCelsius(10.0 * factor);
+          Temperature hot = Temperature.ofCelsius(10.0 * more);
+          assertThat(number(units.say(cold, hot))).isLessThan(number(units.say(hot, cold)));
+          told++;
+        }
+      }
+      Length ten = Length.parse("10 ft");
+      assertThat(units.say(ten, Length.ofMetres(Math.nextUp(ten.metres()))))
+          .isEqualTo(units.say(ten));
+      Temperature sixty = Temperature.parse("60 °C");
+      assertThat(units.say(sixty, sixty)).isEqualTo(units.say(sixty));
+      GaugePressure ninety = GaugePressure.parse("90 psig");
+      assertThat(units.sayBoth(ninety, GaugePressure.parse("89.996 psig")))
+          .isEqualTo(units.either("6.2053 bar(g) (90 psig)", "90 psig (6.2053 bar(g))"));
+    }
+    assertThat(told).isEqualTo(2 * 7 * 5);
+  }
+
+  private static double number(String told) {
+    return Double.parseDouble(told.substring(0, told.indexOf(' ')));
+  }
+
   @Test
   void other_pressures_are_said_in_each_system() {
     assertThat(UnitSystem.US.say(AbsolutePressure.parse("14.7 psia"))).isEqualTo("14.7 psia");
