@@ -459,8 +459,8 @@ class SeveralToolsTest {
   }
 
   /**
-   * The drill takes four times the air of the saw through the same hose, and so gets less pressure. But it needs 2.6 bar
-   * less: the saw is worst off, and its run is told.
+   * The drill takes four times the air of the saw through the same hose, and so gets less pressure. But it needs 2.6
+   * bar less: the saw is worst off, and its run is told.
    */
   @Test
   void the_tool_that_has_least_to_spare_is_told_not_the_one_with_the_least_pressure() {
