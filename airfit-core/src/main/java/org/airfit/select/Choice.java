@@ -52,8 +52,15 @@ final class Choice {
   }
 
   /** By name, in the order the air goes. */
-  private static final Comparator<Parts> BY_NAME =
-      (one, other) -> Arrays.compare(one.ranks, other.ranks);
+  private static final Comparator<Parts> BY_NAME = (one, other) -> {
+    int same = Math.min(one.ranks.length, other.ranks.length);
+    for (int i = 0; i < same; i++) {
+      if (one.ranks[i] != other.ranks[i]) {
+        return Integer.compare(one.ranks[i], other.ranks[i]);
+      }
+    }
+    return Integer.compare(one.ranks.length, other.ranks.length);
+  };
 
   /**
    * The order of proposals: least missed, then the fewest joints that nothing joins, then the fewest questions, then

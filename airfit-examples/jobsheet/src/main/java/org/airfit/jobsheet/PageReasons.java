@@ -1,6 +1,7 @@
 package org.airfit.jobsheet;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
@@ -340,16 +341,14 @@ public final class PageReasons {
       }
       String between =
           joint.adapters().stream().map(Part.Adapter::name).collect(Collectors.joining(", "));
-      String seals = joint.isSound()
-          ? joint.matings().stream()
-              .flatMap(mating -> mating.seal().stream())
-              .map(Seal::label)
-              .distinct()
-              .collect(Collectors.joining(", "))
-          : "they do not go together";
+      Set<String> seals = new LinkedHashSet<>();
+      joint.matings().forEach(mating -> mating.seal().map(Seal::label).ifPresent(seals::add));
       out.append("<tr><th scope=\"row\">").append(Html.shown(BillPlaces.between(joint, line)));
       out.append("</th><td>").append(Html.shown(between.isEmpty() ? "nothing" : between));
-      out.append("</td><td>").append(Html.shown(seals)).append("</td></tr>\n");
+      out.append("</td><td>")
+          .append(
+              joint.isSound() ? Html.shown(String.join(", ", seals)) : "they do not go together")
+          .append("</td></tr>\n");
     }
     out.append("</tbody>\n</table>\n");
   }

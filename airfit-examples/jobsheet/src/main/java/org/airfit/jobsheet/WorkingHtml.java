@@ -17,6 +17,13 @@ final class WorkingHtml {
   /** The index of a symbol in LaTeX: one sign, or several in braces. */
   private static final Pattern INDEX = Pattern.compile("_(?:\\{([^{}]*)\\}|(\\S))");
 
+  /** Letters and digits, raised and lowered ones and fractions too; a browser has no class of all of them. */
+  private static final String WORD =
+      "\\p{javaLetterOrDigit}_\\u00b2\\u00b3\\u00b9\\u00bc-\\u00be\\u2070-\\u2089";
+
+  /** What a symbol does not begin behind. */
+  private static final Pattern JOINED = Pattern.compile("[" + WORD + ".&/]");
+
   private WorkingHtml() {}
 
   static String of(Working working) {
@@ -35,10 +42,21 @@ final class WorkingHtml {
         .map(Pattern::quote)
         .collect(Collectors.joining("|"));
     // a symbol stands by itself: neither a letter, a digit nor a point goes before or behind it
-    return Pattern.compile("(?<![\\p{L}\\p{N}_.&/])(?:" + any + ")(?![\\p{L}\\p{N}_])")
-        .matcher(text)
-        .replaceAll(
-            found -> Matcher.quoteReplacement(symbols.getOrDefault(found.group(), found.group())));
+    return Html.replaced(
+        text,
+        Pattern.compile("(?:" + any + ")(?![" + WORD + "])"),
+        found -> standsApart(text, found.start())
+            ? symbols.getOrDefault(found.group(), found.group())
+            : found.group());
+  }
+
+  /** Whether neither a letter, a digit nor a point goes before; asked behind the match, for that is much faster. */
+  private static boolean standsApart(String text, int start) {
+    if (start == 0) {
+      return true;
+    }
+    char before = text.charAt(start - 1);
+    return !JOINED.matcher(String.valueOf(before)).matches();
   }
 
   /** Notes a symbol whose index its text has behind it, such as "p1" of the LaTeX p_1. */
