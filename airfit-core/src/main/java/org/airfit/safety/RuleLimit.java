@@ -84,17 +84,17 @@ record RuleLimit(
    */
   String against(double si) {
     String told = words(si, value);
-    boolean isBetween = besideUnit != null
-        && !RuleOperator.isSame(si, value)
+    Unit second = besideUnit;
+    boolean isBetween = !RuleOperator.isSame(si, value)
         && si >= Math.min(value, other) * (1.0 - 1.0e-13)
         && si <= Math.max(value, other) * (1.0 + 1.0e-13)
         && !RuleOperator.isSame(value, other);
-    if (!isBetween) {
+    if (second == null || !isBetween) {
       return told;
     }
     double shown = RuleOperator.isSame(si, other) ? other : si;
-    return told + " (" + telling(besideUnit.fromSi(shown), besideUnit.fromSi(other)) + " "
-        + symbol(besideUnit) + ")";
+    return told + " (" + telling(second.fromSi(shown), second.fromSi(other)) + " " + symbol(second)
+        + ")";
   }
 
   /** The limit that decides for an operator. */

@@ -159,7 +159,7 @@ class UnitsOfRulesTest {
     int told = 0;
     for (String limit : List.of(
         "<,30,psi", "<=,30,psi", "<=,2,bar", "<=,232,psi (16 bar)", "<=,16,bar (232 psi)")) {
-      String[] cells = limit.split(",");
+      String[] cells = limit.split(",", -1);
       SafetyRule rule = SafetyRules.ofTable(
               "jurisdiction,citation,text,quantity,operator,limit,unit,source,basis\n"
                   + "US,x,y,line pressure," + limit + ",z,read\n")

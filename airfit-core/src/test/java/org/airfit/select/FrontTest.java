@@ -201,7 +201,10 @@ class FrontTest {
 
   /** Once more at the splitter, behind a first line whose tool misses air. */
   private static Choice behindTool(Choice choice, long missed) {
-    return choice.holding(List.of(0, 0), List.of(0L, 0L), /* leg= */ 0).atTool(0.0, missed).atLine();
+    return choice
+        .holding(List.of(0, 0), List.of(0L, 0L), /* leg= */ 0)
+        .atTool(0.0, missed)
+        .atLine();
   }
 
   /**
