@@ -10,9 +10,12 @@ import com.tngtech.archunit.core.importer.ImportOption;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.function.Function;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -43,6 +46,11 @@ class BrowserCleanTest {
         .callMethod(Math.class, "fma", double.class, double.class, double.class)
         .check(CLASSES);
     noClasses().should().callMethod(String.class, "lines").check(CLASSES);
+    noClasses()
+        .should()
+        .callMethod(Arrays.class, "compare", int[].class, int[].class)
+        .check(CLASSES);
+    noClasses().should().callMethod(Matcher.class, "replaceAll", Function.class).check(CLASSES);
     noClasses()
         .should()
         .dependOnClassesThat()

@@ -52,6 +52,7 @@ class NullsTest {
       "select.Selection.of",
       "select.Slot$Hose",
       "select.Slot.hose",
+      "select.ToolLine.toSplitter",
       "working.Formula.of",
       "working.Formula.solvedFor");
 

@@ -108,8 +108,7 @@ final class AdapterSearch {
     if (adapter.one() instanceof End.Claw) {
       return OTHER_STANDARD;
     }
-    int sizes = Math.abs(
-        StandardShapes.size(adapter.one()).compareTo(StandardShapes.size(adapter.other())));
+    int sizes = StandardShapes.size(adapter.one()).stepsTo(StandardShapes.size(adapter.other()));
     if (adapter.one() instanceof End.Threaded a && adapter.other() instanceof End.Threaded b) {
       return sizes
           + (a.gender() == b.gender() ? 1 : 0)

@@ -180,7 +180,7 @@ final class StandardShapes {
   private static List<End> pipes(ThreadFamily family, NominalThreadSize middle, int steps) {
     List<End> ends = new ArrayList<>();
     for (NominalThreadSize size : family.sizes()) {
-      if (Math.abs(size.compareTo(middle)) <= steps) {
+      if (size.stepsTo(middle) <= steps) {
         ends.add(male(family, size));
         ends.add(female(family, size));
       }
@@ -210,7 +210,7 @@ final class StandardShapes {
   private static void betweenFamilies(List<Piece> all, ThreadFamily one, ThreadFamily other) {
     for (NominalThreadSize size : one.sizes()) {
       for (NominalThreadSize second : other.sizes()) {
-        if (Math.abs(size.compareTo(second)) <= REDUCES_BETWEEN_FAMILIES) {
+        if (size.stepsTo(second) <= REDUCES_BETWEEN_FAMILIES) {
           End male = male(one, size);
           End female = female(one, size);
           End farMale = male(other, second);

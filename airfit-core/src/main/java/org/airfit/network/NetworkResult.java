@@ -61,6 +61,9 @@ public sealed interface NetworkResult extends Worked {
    */
   final class Solved implements NetworkResult {
 
+    /** What laws are missed by below this is rounding, other on every machine; it is not told. */
+    private static final double ROUNDING = 1.0e-12;
+
     private static final Source BALANCE = Source.derived("balance of mass at a node");
 
     /** Below this part of all that the tools take, a flow is as small as what the solver leaves out of balance [-]. */
@@ -252,7 +255,8 @@ public sealed interface NetworkResult extends Worked {
           .note("Flows and pressures were found together by Newton's method in "
               + values.search.iterations
               + " steps. Evaluated at the answer, no branch misses its law and no node its balance by more than "
-              + Digits.significant(values.search.residual, 2) + " of the whole.");
+              + Digits.significant(Math.max(values.search.residual, ROUNDING), 2)
+              + " of the whole.");
       for (SupplyFlow supply : values.supplies) {
         if (supply.idle()) {
           working.note(supply.node() + " gives nothing: its node stands at "

@@ -1,6 +1,8 @@
 package org.airfit.quantity;
 
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * The name of a pipe thread size, such as 3/8.
@@ -56,6 +58,18 @@ public enum NominalThreadSize {
    */
   public static NominalThreadSize parse(String text) {
     return NAMES.parse(text);
+  }
+
+  /**
+   * {@return how many sizes lie between this and another, the other counted: 1 of two that follow one another, 0 of one}
+   *
+   * @param other the other size
+   */
+  public int stepsTo(NominalThreadSize other) {
+    Objects.requireNonNull(other, "other");
+    return compareTo(other) < 0
+        ? EnumSet.range(this, other).size() - 1
+        : EnumSet.range(other, this).size() - 1;
   }
 
   /** {@return the size as the trade writes it, such as "1-1/4"} */

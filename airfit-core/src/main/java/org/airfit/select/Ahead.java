@@ -11,8 +11,8 @@ import org.airfit.joint.Chain;
 
 /**
  * What the way that is left of a leg costs at least, and what it leaves of the pressure at most. Both are bounds: the
- * cheapest parts and the widest parts, whether they are the same or not. Where the leg ends at a splitter, what follows
- * it counts as well. Not thread-safe: it remembers.
+ * cheapest parts and the widest parts, whether they are the same or not. Where the leg ends at a splitter, all
+ * that follows it counts as well. Not thread-safe: it remembers.
  */
 final class Ahead {
 
@@ -95,6 +95,11 @@ final class Ahead {
     return shortBy[position];
   }
 
+  /** How much one of the lines behind the splitter at the end misses of what can be measured, at least. */
+  long shortByOfLine(int line) {
+    return lines.get(line).shortBy(0);
+  }
+
   /** The elements of which no other leaves at least as much behind. */
   private static List<FlowElement> widest(List<Candidate> candidates) {
     List<Candidate> kept = new ArrayList<>();
@@ -126,6 +131,11 @@ final class Ahead {
       missed += line.missedAir(0, left);
     }
     return missed;
+  }
+
+  /** The same for each of the lines behind the splitter at the end, from a pressure there [Pa]. */
+  List<Long> missedAirOfLines(double atSplitter) {
+    return lines.stream().map(line -> line.missedAir(0, atSplitter)).toList();
   }
 
   /** The most that can be left of a pressure in front of a position at the end of the leg [Pa]. */

@@ -1,12 +1,16 @@
 package org.airfit.select;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Function;
 import org.airfit.flow.CapacityRange;
 import org.airfit.flow.FlowElement;
@@ -51,12 +55,16 @@ record Assembly(
       Requirement requirement, List<Placed> placed, List<List<Part.Adapter>> adapters) {
     return requirement.isOfSeveralTools()
         ? ofSeveralTools(requirement, placed, adapters)
-        : ofOneTool(requirement, placed, adapters, placed.size());
+        : ofOneTool(requirement, placed, adapters, Collections.nCopies(placed.size() + 1, ""));
   }
 
+  /** Of one tool, or on the way to one of several: with the line of each part, and at the end that of the tool. */
   private static Assembly ofOneTool(
-      Requirement requirement, List<Placed> placed, List<List<Part.Adapter>> adapters, int shared) {
-    List<Joint> joints = joints(requirement, placed, adapters, shared);
+      Requirement requirement,
+      List<Placed> placed,
+      List<List<Part.Adapter>> adapters,
+      List<String> lines) {
+    List<Joint> joints = joints(requirement, placed, adapters, lines);
     Run run = run(requirement, placed, joints, Known.AT_WORST);
     RunResult result = run.at(requirement.demand());
     RunResult atBest = isExact(requirement, placed)
@@ -66,54 +74,70 @@ record Assembly(
     return new Assembly(requirement, List.copyOf(placed), joints, List.of(), run, result, atBest);
   }
 
-  /** The way to each tool shares what stands in front of the splitter, with its joints. */
+  /** What belongs to one stretch: its parts, with the adapters of the joints in front of each and at its tool. */
+  private record Own(
+      Stretch stretch, String line, List<Placed> placed, List<List<Part.Adapter>> adapters) {
+
+    static List<Own> of(Requirement job, List<Placed> placed, List<List<Part.Adapter>> adapters) {
+      List<Own> each = new ArrayList<>();
+      int joint = 0;
+      for (Stretch stretch : job.layout().stretches()) {
+        List<Placed> parts = placed.stream()
+            .filter(part -> part.position().line() == stretch.line())
+            .toList();
+        int joints =
+            (int) parts.stream().filter(part -> !part.position().isPlug()).count()
+                + (stretch.isToTool() ? 1 : 0);
+        String name = job.named(stretch);
+        each.add(new Own(
+            stretch,
+            name.isEmpty() ? "" : name + ": ",
+            parts,
+            adapters.subList(joint, joint + joints)));
+        joint += joints;
+      }
+      return each;
+    }
+  }
+
+  /** The way to each tool shares what stands in front of a splitter, with its joints. */
   private static Assembly ofSeveralTools(
       Requirement requirement, List<Placed> placed, List<List<Part.Adapter>> adapters) {
-    int shared = (int) placed.stream()
-        .filter(each -> each.position().line() == Position.SHARED)
-        .count();
-    int sharedJoints = joints(placed.subList(0, shared));
-    List<Joint> joints = new ArrayList<>();
+    List<Own> stretches = Own.of(requirement, placed, adapters);
     List<Assembly> ways = new ArrayList<>();
-    int part = shared;
-    int joint = sharedJoints;
+    Map<Integer, List<Joint>> joints = new TreeMap<>();
     for (Requirement way : requirement.toEachTool()) {
-      int line = ways.size();
-      int behind = part
-          + (int) placed.stream().filter(each -> each.position().line() == line).count();
-      int last = joint + joints(placed.subList(part, behind)) + 1;
-      Assembly one = ofOneTool(
-          way,
-          onTheWay(way, joined(placed.subList(0, shared), placed.subList(part, behind))),
-          joined(adapters.subList(0, sharedJoints), adapters.subList(joint, last)),
-          shared);
-      joints.addAll(
-          ways.isEmpty() ? one.joints : one.joints.subList(sharedJoints, one.joints.size()));
+      int tool = ways.size();
+      List<Own> there =
+          stretches.stream().filter(each -> each.stretch.isOnTheWayTo(tool)).toList();
+      List<Placed> parts = new ArrayList<>();
+      List<List<Part.Adapter>> between = new ArrayList<>();
+      List<String> lines = new ArrayList<>();
+      for (Own each : there) {
+        parts.addAll(each.placed);
+        between.addAll(each.adapters);
+        lines.addAll(Collections.nCopies(each.placed.size(), each.line));
+      }
+      lines.add(there.get(there.size() - 1).line);
+      Assembly one = ofOneTool(way, onTheWay(way, parts), between, lines);
+      int joint = 0;
+      for (Own each : there) {
+        int behind = joint + each.adapters.size();
+        joints.putIfAbsent(each.stretch.line(), one.joints.subList(joint, behind));
+        joint = behind;
+      }
       ways.add(one);
-      part = behind;
-      joint = last;
     }
     Assembly worst =
         ways.stream().min(Comparator.comparingDouble(Assembly::spareAtWorst)).orElseThrow();
     return new Assembly(
         requirement,
         List.copyOf(placed),
-        List.copyOf(joints),
+        joints.values().stream().flatMap(List::stream).toList(),
         List.copyOf(ways),
         worst.run,
         worst.result,
         worst.atBest);
-  }
-
-  /** How many joints are in front of parts. */
-  private static int joints(List<Placed> placed) {
-    return (int) placed.stream().filter(each -> !each.position().isPlug()).count();
-  }
-
-  private static <T> List<T> joined(List<T> one, List<T> other) {
-    List<T> all = new ArrayList<>(one);
-    all.addAll(other);
-    return all;
   }
 
   /** The same parts at the positions of one way. */
@@ -179,9 +203,9 @@ record Assembly(
   }
 
   private static List<Joint> joints(
-      Requirement job, List<Placed> placed, List<List<Part.Adapter>> adapters, int shared) {
+      Requirement job, List<Placed> placed, List<List<Part.Adapter>> adapters, List<String> lines) {
     List<Joint> joints = new ArrayList<>();
-    List<String> nouns = Nouns.of(placed, shared);
+    List<String> nouns = Nouns.of(placed, lines.subList(0, placed.size()));
     String from = "outlet";
     End open = job.outlet();
     for (int i = 0; i < placed.size(); i++) {
@@ -189,7 +213,7 @@ record Assembly(
       String noun = nouns.get(i);
       if (!each.position().isPlug()) {
         joints.add(Joint.of(
-            where(job, i >= shared, from + " to " + noun),
+            lines.get(i) + from + " to " + noun,
             open,
             Ends.upstream(each.part()),
             adapters.get(joints.size())));
@@ -198,23 +222,51 @@ record Assembly(
       open = Ends.downstream(each.position(), each.part());
     }
     joints.add(Joint.of(
-        where(job, placed.size() > shared, from + " to tool"),
+        lines.get(placed.size()) + from + " to tool",
         open,
         job.toolInlet(),
         adapters.get(joints.size())));
     return List.copyOf(joints);
   }
 
-  /** The line that a position belongs to, such as "line 2, sander: ", of several; else nothing. */
-  String line(Position position) {
-    return position.line() == Position.SHARED
-        ? ""
-        : ways.get(position.line()).requirement().way().orElse("") + ": ";
+  /** The stretches of the layout in order. */
+  List<Stretch> stretches() {
+    return requirement.layout().stretches();
   }
 
-  /** Which joint it is; behind the splitter of several tools with the line. */
-  private static String where(Requirement job, boolean isInLine, String where) {
-    return (isInLine ? job.way().map(way -> way + ": ").orElse("") : "") + where;
+  private Stretch stretch(int line) {
+    return stretches().get(line + 1);
+  }
+
+  /** The stretch that a position belongs to. */
+  Stretch stretch(Position position) {
+    return stretch(position.line());
+  }
+
+  /** How a line is named in front of what is said of it, such as "line 2, sander: ", of several; else nothing. */
+  String line(int line) {
+    String name = ways.isEmpty() ? "" : requirement.named(stretch(line));
+    return name.isEmpty() ? "" : name + ": ";
+  }
+
+  /** The same of the line that a position belongs to. */
+  String line(Position position) {
+    return line(position.line());
+  }
+
+  /** How all lines are named, those to a splitter too. */
+  List<String> lines() {
+    return ways.isEmpty()
+        ? List.of()
+        : stretches().stream()
+            .map(stretch -> line(stretch.line()))
+            .filter(name -> !name.isEmpty())
+            .toList();
+  }
+
+  /** The line of each part. */
+  List<Integer> linesOfPlaced() {
+    return placed.stream().map(each -> each.position().line()).toList();
   }
 
   private static Run through(Run run, Joint joint, Set<String> taken) {
@@ -272,18 +324,18 @@ record Assembly(
   /** The joints in their order, each with the parts around it. */
   List<Between> between() {
     List<Between> between = new ArrayList<>();
-    Placed splitter = null;
+    Map<Integer, Placed> last = new HashMap<>();
     Placed before = null;
     for (Placed each : placed) {
       Position position = each.position();
-      if (before != null && position.line() != before.position().line()) {
-        if (before.position().line() == Position.SHARED) {
-          splitter = before;
-        } else {
+      int line = position.line();
+      if (before != null && line != before.position().line()) {
+        if (stretch(before.position().line()).isToTool()) {
           between.add(atTool(between.size(), before));
-          before = splitter;
         }
+        before = last.get(stretch(line).before());
       }
+      last.put(line, each);
       if (!position.isPlug()) {
         between.add(new Between(
             joints.get(between.size()), before, each, position.line(), position.count()));
@@ -412,15 +464,24 @@ record Assembly(
   }
 
   private List<Optional<ElementLoss>> lossesOfSeveral() {
-    int shared = (int) slotParts().stream()
-        .filter(each -> each.position().line() == Position.SHARED)
-        .count();
-    List<Optional<ElementLoss>> each = new ArrayList<>();
-    for (Assembly way : ways) {
-      List<Optional<ElementLoss>> own = way.losses();
-      each.addAll(each.isEmpty() ? own : own.subList(shared, own.size()));
+    List<Placed> parts = slotParts();
+    Map<Integer, List<Optional<ElementLoss>>> losses = new TreeMap<>();
+    for (int i = 0; i < ways.size(); i++) {
+      int tool = i;
+      List<Optional<ElementLoss>> own = ways.get(i).losses();
+      int from = 0;
+      for (Stretch stretch : stretches()) {
+        if (stretch.isOnTheWayTo(tool)) {
+          int behind = from
+              + (int) parts.stream()
+                  .filter(each -> each.position().line() == stretch.line())
+                  .count();
+          losses.putIfAbsent(stretch.line(), own.subList(from, behind));
+          from = behind;
+        }
+      }
     }
-    return each;
+    return losses.values().stream().flatMap(List::stream).toList();
   }
 
   /** Whether all that bears on the air is known exactly. */

@@ -73,22 +73,18 @@ final class BillExtras {
   /** Both ends of every hose; where only a coupling stands between two hoses, one restraint spans it. */
   private List<HoseJoint> hoseJoints() {
     List<HoseJoint> joints = new ArrayList<>();
-    hoseJoints(
-        joints, Position.SHARED, /* count= */ 1, /* endsAtTool= */ a.ways().isEmpty());
-    for (int i = 0; i < a.ways().size(); i++) {
-      hoseJoints(joints, i, a.requirement().layout().lines().get(i).count(), true);
-    }
+    a.stretches().forEach(stretch -> hoseJoints(joints, stretch));
     return joints;
   }
 
-  /** Those of one line, as often as it is there. */
-  private void hoseJoints(List<HoseJoint> joints, int line, int count, boolean endsAtTool) {
-    String way =
-        line == Position.SHARED ? "" : a.ways().get(line).requirement().way().orElse("") + ": ";
+  /** Those of one stretch, as often as it is there. */
+  private void hoseJoints(List<HoseJoint> joints, Stretch stretch) {
+    int line = stretch.line();
+    String way = a.line(line);
     List<HoseJoint> own = new ArrayList<>();
-    String from = line == Position.SHARED ? "outlet" : "splitter";
+    String from = line == Stretch.SHARED ? "outlet" : "splitter";
     Part.Hose before = null;
-    List<String> nouns = Nouns.of(a.placed());
+    List<String> nouns = Nouns.of(a.placed(), a.linesOfPlaced());
     for (int i = 0; i < nouns.size(); i++) {
       Placed placed = a.placed().get(i);
       String noun = nouns.get(i);
@@ -109,10 +105,10 @@ final class BillExtras {
         from = noun;
       }
     }
-    if (before != null && endsAtTool) {
+    if (before != null && stretch.isToTool()) {
       own.add(new HoseJoint(way + from + " to tool", List.of(before)));
     }
-    for (int i = 0; i < count; i++) {
+    for (int i = 0; i < stretch.count(); i++) {
       joints.addAll(own);
     }
   }

@@ -56,11 +56,10 @@ final class BillJoints {
 
   /** An outlet of a splitter that no line uses must be closed. */
   private void askForUnusedOutlets() {
-    int used =
-        a.requirement().layout().lines().stream().mapToInt(ToolLine::count).sum();
     for (Placed each : a.placed()) {
       if (each.part() instanceof Part.Splitter splitter
           && each.position().others().isEmpty()) {
+        int used = a.stretch(each.position()).outlets();
         List<End> outlets = splitter.outlets();
         int from = each.position().outlet();
         Set<String> open = new LinkedHashSet<>();
@@ -70,11 +69,21 @@ final class BillJoints {
           }
         }
         if (!open.isEmpty()) {
-          questions.add("What closes the outlets of " + splitter.name() + " that no line uses, "
+          questions.add("What closes the outlets of " + called(each) + " that no line uses, "
               + String.join(", ", open) + "? A plug must go into each, or more lines onto them.");
         }
       }
     }
+  }
+
+  /** A splitter with how many there are of it; of several splitters with its place. */
+  private String called(Placed splitter) {
+    boolean isOnly =
+        a.placed().stream().filter(each -> each.part() instanceof Part.Splitter).count() == 1L;
+    int count = splitter.position().count();
+    return (count == 1 ? "" : "each of the " + count + " ")
+        + splitter.part().name()
+        + (isOnly ? "" : " (" + splitter.position().name() + ")");
   }
 
   /** The pieces that no part of the catalogue is, each by its standard shape. */

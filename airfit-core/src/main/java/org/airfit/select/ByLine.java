@@ -49,12 +49,7 @@ final class ByLine {
   }
 
   /** The line with which something begins; empty where it is said of none. */
-  private static String line(Assembly a, String said) {
-    return a.ways().stream()
-        .flatMap(way -> way.requirement().way().stream())
-        .map(name -> name + ": ")
-        .filter(said::startsWith)
-        .findFirst()
-        .orElse("");
+  static String line(Assembly a, String said) {
+    return a.lines().stream().filter(said::startsWith).findFirst().orElse("");
   }
 }

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -51,8 +52,15 @@ final class Choice {
   }
 
   /** By name, in the order the air goes. */
-  private static final Comparator<Parts> BY_NAME =
-      (one, other) -> Arrays.compare(one.ranks, other.ranks);
+  private static final Comparator<Parts> BY_NAME = (one, other) -> {
+    int same = Math.min(one.ranks.length, other.ranks.length);
+    for (int i = 0; i < same; i++) {
+      if (one.ranks[i] != other.ranks[i]) {
+        return Integer.compare(one.ranks[i], other.ranks[i]);
+      }
+    }
+    return Integer.compare(one.ranks.length, other.ranks.length);
+  };
 
   /**
    * The order of proposals: least missed, then the fewest joints that nothing joins, then the fewest questions, then
@@ -67,20 +75,43 @@ final class Choice {
       .thenComparing(Choice::byAdapters);
 
   /**
-   * What lines that are still to be chosen begin with, behind the splitter.
+   * What lines that are still to be begun begin with, behind a splitter.
    *
+   * @param leg the number of the leg that ends at the splitter
+   * @param next which of its lines is to be begun next, counted from 0
    * @param pascals the pressure there at worst [Pa]
    * @param atBest the pressure there at best [Pa]
    * @param outlets the end at which each line begins, by number
    * @param missedAhead the least that the air of each line will miss
+   * @param before the same of the splitter in front of this one of whose lines some are still to be begun; null of none
    */
-  record Held(double pascals, double atBest, List<Integer> outlets, List<Long> missedAhead) {
+  record Held(
+      int leg,
+      int next,
+      double pascals,
+      double atBest,
+      List<Integer> outlets,
+      List<Long> missedAhead,
+      @Nullable Held before) {
 
-    /** No line is still to be begun. */
-    static final Held NOTHING = new Held(0.0, 0.0, List.of(), List.of());
-
+    /** Of two that are at the same place of the layout. */
     private boolean isAsGoodAs(Held other) {
-      return outlets.equals(other.outlets) && pascals >= other.pascals && atBest >= other.atBest;
+      return outlets.equals(other.outlets)
+          && pascals >= other.pascals
+          && atBest >= other.atBest
+          && (before == null || other.before == null || before.isAsGoodAs(other.before));
+    }
+
+    /** The end at which the next line begins, by number. */
+    int outlet() {
+      return outlets.get(next);
+    }
+
+    /** With the next line begun; behind the last line what is held in front. */
+    private @Nullable Held begun() {
+      return next + 1 == outlets.size()
+          ? before
+          : new Held(leg, next + 1, pascals, atBest, outlets, missedAhead, before);
     }
   }
 
@@ -100,7 +131,8 @@ final class Choice {
   /** What the tools that were reached have at worst, the one that has least to spare [Pa]; infinite before the first. */
   final double spare;
 
-  final Held held;
+  /** Where the next line begins; null where none is to be begun any more. */
+  final @Nullable Held held;
 
   /** The profiles of couplings that later ones must have, by the name of the first of them. */
   private final Map<String, String> ties;
@@ -122,7 +154,7 @@ final class Choice {
       long missedAir,
       long cost,
       double spare,
-      Held held,
+      @Nullable Held held,
       Map<String, String> ties,
       double pascals,
       double atBest) {
@@ -156,7 +188,7 @@ final class Choice {
         0L,
         0L,
         Double.POSITIVE_INFINITY,
-        Held.NOTHING,
+        /* held= */ null,
         Map.of(),
         pascals,
         atBest);
@@ -229,14 +261,20 @@ final class Choice {
     return at(missedAir + missed, Math.min(spare, spareThere), held, pascals, atBest);
   }
 
-  /** Behind the splitter, from where lines begin. */
-  Choice holding(Held behindSplitter) {
-    return at(missedAir, spare, behindSplitter, pascals, atBest);
+  /** Behind a splitter, from where lines begin. */
+  Choice holding(List<Integer> outlets, List<Long> missedAhead, int leg) {
+    return at(
+        missedAir,
+        spare,
+        new Held(leg, 0, pascals, atBest, outlets, missedAhead, held),
+        pascals,
+        atBest);
   }
 
-  /** At the beginning of a line, once more at the splitter; behind the last line nothing is held any more. */
-  Choice atLine(boolean isLast) {
-    return at(missedAir, spare, isLast ? Held.NOTHING : held, held.pascals, held.atBest);
+  /** At the beginning of the next line, once more at its splitter. */
+  Choice atLine() {
+    Held from = Objects.requireNonNull(held);
+    return at(missedAir, spare, from.begun(), from.pascals, from.atBest);
   }
 
   /** As a whole, with what the tools have to spare as its pressure. */
@@ -251,7 +289,11 @@ final class Choice {
 
   /** The same parts and joints at another place. */
   private Choice at(
-      long missedThere, double spareThere, Held heldThere, double there, double thereAtBest) {
+      long missedThere,
+      double spareThere,
+      @Nullable Held heldThere,
+      double there,
+      double thereAtBest) {
     return new Choice(
         before,
         last,
@@ -294,7 +336,7 @@ final class Choice {
         && shortBy <= other.shortBy
         && missedAir <= other.missedAir
         && spare >= other.spare
-        && held.isAsGoodAs(other.held)
+        && (held == null || other.held == null || held.isAsGoodAs(other.held))
         && cost <= other.cost
         && ties.equals(other.ties)
         && pascals >= other.pascals

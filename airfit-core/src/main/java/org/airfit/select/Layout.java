@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.airfit.joint.Chain;
@@ -52,11 +53,12 @@ public final class Layout {
    * Obtains a layout of several tools on one outlet. All of them are taken to work at once.
    *
    * @param slots the slots that carry the air of all, in the order the air goes; the last is a splitter
-   * @param lines the lines behind the splitter, which take its outlets in order; empty where the layout has one tool
+   * @param lines the lines behind the splitter, which take its outlets in order, each to a tool or to a splitter with
+   *     lines of its own; empty where the layout has one tool
    * @return the layout
-   * @throws IllegalArgumentException if there is no slot, if lines are told and the last is no splitter or is one with too
-   *     few outlets, if it would lead to one tool alone, if two slots bear one name, if a coupling shall have the profile
-   *     of one that does not stand before it on its way, or if they could hold more than 127 pieces
+   * @throws IllegalArgumentException if there is no slot, if lines are told and the last is no splitter or is one with
+   *     too few outlets, if one would lead to one tool alone, if two slots bear one name, if a coupling shall have the
+   *     profile of one that does not stand before it on its way, or if they could hold more than 127 pieces
    */
   public static Layout of(List<? extends Slot> slots, List<ToolLine> lines) {
     List<Slot> inRow = List.copyOf(Objects.requireNonNull(slots, "slots"));
@@ -65,31 +67,34 @@ public final class Layout {
       throw new IllegalArgumentException(
           "slots of a layout must be at least one, were none; say Slot.coupling(…), Slot.hose(…)");
     }
-    Set<String> names = new HashSet<>();
-    requireNewNames(inRow, names);
-    behind.forEach(line -> requireNewNames(line.slots(), names));
-    requireCouplingsBefore(inRow);
-    for (ToolLine line : behind) {
-      requireCouplingsBefore(joined(inRow, line.slots()));
+    List<Stretch> stretches = Stretch.of(inRow, behind);
+    requireNewNames(stretches.stream().flatMap(each -> each.slots().stream()).toList());
+    for (int tool = 0; tool < stretches.get(0).tools(); tool++) {
+      requireCouplingsBefore(onTheWay(stretches, tool));
     }
-    if (!behind.isEmpty()) {
-      requireSplitter(inRow.get(inRow.size() - 1), behind);
+    for (Stretch each : stretches) {
+      if (!each.isToTool()) {
+        ToolLine.requireSplitter(each.slots(), each.lines());
+      }
     }
-    int pieces = mostPieces(inRow, behind.isEmpty());
-    for (ToolLine line : behind) {
-      pieces += line.count() * mostPieces(line.slots(), /* endsAtTool= */ true);
-    }
+    int pieces = stretches.stream()
+        .mapToInt(each -> each.count() * mostPieces(each.slots(), each.isToTool()))
+        .sum();
     if (pieces > Objective.MOST_PIECES) {
       throw new IllegalArgumentException("slots of a layout must hold at most "
           + Objective.MOST_PIECES + " pieces with " + Chain.MOST_ADAPTERS
           + " adapters at every joint, were " + inRow.size() + " slots "
-          + (behind.isEmpty() ? "" : "and " + behind.size() + " lines behind them ") + "with up to "
-          + pieces);
+          + (behind.isEmpty() ? "" : "and " + (stretches.size() - 1) + " lines behind them ")
+          + "with up to " + pieces
+          + (behind.isEmpty()
+              ? ""
+              : "; make a job of some of the lines, with what others take in place of the rest"));
     }
     return new Layout(inRow, behind);
   }
 
-  private static void requireNewNames(List<Slot> slots, Set<String> names) {
+  private static void requireNewNames(List<Slot> slots) {
+    Set<String> names = new HashSet<>();
     for (Slot slot : slots) {
       if (!names.add(slot.name())) {
         throw new IllegalArgumentException("names of slots must differ, was \"" + slot.name()
@@ -98,29 +103,12 @@ public final class Layout {
     }
   }
 
-  private static void requireSplitter(Slot last, List<ToolLine> lines) {
-    if (!(last instanceof Slot.Splitter splitter)) {
-      throw new IllegalArgumentException(
-          "last slot in front of several lines must be a splitter, was " + last
-              + "; say Slot.splitter(…)");
-    }
-    int tools = lines.stream().mapToInt(ToolLine::count).sum();
-    if (tools + (splitter.others().isPresent() ? 1 : 0) < 2) {
-      throw new IllegalArgumentException("lines behind " + splitter.name()
-          + " must be at least two, was one to " + lines.get(0).tool()
-          + "; put its slots behind those of the layout, or say what others take");
-    }
-    int outlets = splitter.splitter().map(there -> there.outlets().size()).orElse(tools);
-    if (outlets < splitter.outlet() + tools) {
-      throw new IllegalArgumentException("splitter " + splitter.name() + " must have at least "
-          + (splitter.outlet() + tools) + " outlets, one for every line, had " + outlets);
-    }
-  }
-
-  private static List<Slot> joined(List<Slot> one, List<Slot> other) {
-    List<Slot> all = new ArrayList<>(one);
-    all.addAll(other);
-    return List.copyOf(all);
+  /** The slots on the way to a tool. */
+  private static List<Slot> onTheWay(List<Stretch> stretches, int tool) {
+    return stretches.stream()
+        .filter(each -> each.isOnTheWayTo(tool))
+        .flatMap(each -> each.slots().stream())
+        .toList();
   }
 
   /** How many pieces slots hold at most, with all adapters there can be. */
@@ -165,36 +153,61 @@ public final class Layout {
     return lines;
   }
 
+  /**
+   * {@return every line that ends at a tool, wherever it begins, as often as there are such lines in all: of two lines
+   * alike that end in a splitter with three lines to a sander, six. Empty where the layout has one tool}
+   */
+  public List<ToolLine> toolLines() {
+    List<ToolLine> all = new ArrayList<>();
+    lines.forEach(line -> all.addAll(line.toolLines()));
+    return List.copyOf(all);
+  }
+
+  /** Its stretches in order, what stands in front of all lines first. */
+  List<Stretch> stretches() {
+    return Stretch.of(slots, lines);
+  }
+
   /** The layouts on the way to each tool, with the air of the others; itself where there is one tool. */
   List<Layout> toEachTool() {
     if (lines.isEmpty()) {
       return List.of(this);
     }
-    Slot.Splitter splitter = (Slot.Splitter) slots.get(slots.size() - 1);
+    List<Stretch> stretches = stretches();
     List<Layout> ways = new ArrayList<>();
-    int outlet = splitter.outlet();
-    for (int i = 0; i < lines.size(); i++) {
-      List<Slot> way = new ArrayList<>(slots.subList(0, slots.size() - 1));
-      way.add(splitter.onTheWay(others(splitter, i), outlet));
-      way.addAll(lines.get(i).slots());
-      ways.add(new Layout(List.copyOf(way), List.of()));
-      outlet += lines.get(i).count();
+    for (int tool = 0; tool < stretches.get(0).tools(); tool++) {
+      int to = tool;
+      List<Stretch> way =
+          stretches.stream().filter(each -> each.isOnTheWayTo(to)).toList();
+      List<Slot> all = new ArrayList<>();
+      for (int i = 0; i < way.size(); i++) {
+        Stretch each = way.get(i);
+        all.addAll(each.slots());
+        if (!each.isToTool()) {
+          all.set(all.size() - 1, onTheWay(each, way.get(i + 1).place()));
+        }
+      }
+      ways.add(new Layout(List.copyOf(all), List.of()));
     }
     return List.copyOf(ways);
   }
 
-  /** What all lines draw but one of a kind. */
-  private Range<FreeAirFlow> others(Slot.Splitter splitter, int line) {
-    Stream<Range<FreeAirFlow>> tools = IntStream.range(0, lines.size())
+  /** The splitter at the end of a stretch as it is on the way along one of its lines. */
+  private static Slot onTheWay(Stretch stretch, int along) {
+    Slot.Splitter splitter = (Slot.Splitter) stretch.last();
+    List<ToolLine> lines = stretch.lines();
+    Stream<Range<FreeAirFlow>> others = IntStream.range(0, lines.size())
         .boxed()
-        .flatMap(i -> lines.get(i).drawn(lines.get(i).count() - (i == line ? 1 : 0)));
-    return Flows.sum(Stream.concat(splitter.others().stream(), tools));
+        .flatMap(i -> lines.get(i).drawn(lines.get(i).count() - (i == along ? 1 : 0)));
+    return splitter.onTheWay(
+        Flows.sum(Stream.concat(splitter.others().stream(), others)),
+        splitter.outlet() + stretch.outlet(along));
   }
 
-  /** {@return the slots, and behind them those of the lines to several tools, one line after another} */
+  /** {@return the slots, and behind them those of the lines, one line after another with the lines behind it} */
   public List<Slot> allSlots() {
     List<Slot> all = new ArrayList<>(slots);
-    lines.forEach(line -> all.addAll(line.slots()));
+    lines.forEach(line -> all.addAll(line.allSlots()));
     return all;
   }
 
@@ -224,21 +237,27 @@ public final class Layout {
           "name must be that of a slot of the layout (" + this + "), was \"" + name + "\"");
     }
     return of(
-        replacing(slots, name, slot),
+        replaced(slots, name, slot),
         lines.stream()
-            .map(line -> line.with(replacing(line.slots(), name, slot)))
+            .map(line -> line.withSlots(each -> replaced(each, name, slot)))
             .toList());
   }
 
-  /** This with another line in place of one, counted from 0. */
-  Layout with(int line, ToolLine other) {
-    List<ToolLine> changed = new ArrayList<>(lines);
-    changed.set(line, other);
-    return of(slots, changed);
+  private static List<Slot> replaced(List<Slot> slots, String name, Slot other) {
+    return slots.stream().map(slot -> slot.name().equals(name) ? other : slot).toList();
   }
 
-  private static List<Slot> replacing(List<Slot> slots, String name, Slot other) {
-    return slots.stream().map(slot -> slot.name().equals(name) ? other : slot).toList();
+  /** This with something else told of the tool of one line, tools alike counted as one, from 0. */
+  Layout withTool(int tool, UnaryOperator<ToolLine> told) {
+    List<ToolLine> changed = new ArrayList<>();
+    int first = 0;
+    for (ToolLine line : lines) {
+      int tools = line.toolLines().size();
+      boolean isBehind = tool >= first && tool < first + tools;
+      changed.add(isBehind ? line.withTool(tool - first, told) : line);
+      first += tools;
+    }
+    return of(slots, changed);
   }
 
   /** {@return the socket of the first coupling, if it is there and stays} */
@@ -270,26 +289,26 @@ public final class Layout {
     return slots.get(slots.size() - 1) instanceof Slot.Hose hose && hose.isWhip();
   }
 
-  /** {@return whether a lubricator stands in it, or in one of its lines} */
+  /** {@return whether a lubricator stands in it, or in one of its lines, alone or in one piece with a regulator} */
   public boolean hasLubricator() {
     return allSlots().stream().anyMatch(Layout::isLubricator);
   }
 
   /** Whether the air in a slot is not oiled by a lubricator that stands elsewhere: behind it, or in another line. */
   boolean isBeforeLubricator(Slot slot) {
-    List<Slot> way = slots.contains(slot)
-        ? slots
-        : lines.stream()
-            .map(line -> joined(slots, line.slots()))
-            .filter(joined -> joined.contains(slot))
-            .findFirst()
-            .orElse(List.of());
+    List<Stretch> stretches = stretches();
+    List<Slot> way = IntStream.range(0, stretches.get(0).tools())
+        .mapToObj(tool -> onTheWay(stretches, tool))
+        .filter(slots -> slots.contains(slot))
+        .findFirst()
+        .orElse(List.of());
     return hasLubricator()
         && way.subList(0, way.indexOf(slot) + 1).stream().noneMatch(Layout::isLubricator);
   }
 
   private static boolean isLubricator(Slot slot) {
-    return slot instanceof Slot.InLine line && line.kind() == DeviceKind.LUBRICATOR;
+    return (slot instanceof Slot.InLine line && line.kind() == DeviceKind.LUBRICATOR)
+        || (slot instanceof Slot.Regulated regulated && regulated.kind().isLubricator());
   }
 
   @Override

@@ -4,23 +4,19 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A stretch of the way of the air: from the outlet to the tool, or where there are several tools from the outlet to the
- * splitter, and from there to each tool.
+ * A stretch of the way of the air with what could stand on it: from the outlet to the tool, or where there are several
+ * tools from the outlet to the first splitter, and from a splitter to the next or to a tool.
  *
+ * @param stretch the stretch
  * @param rows its positions in the order the air goes
- * @param tool the tool at its end; null where it ends at the splitter
- * @param isLast whether no other follows
- * @param line which line it is, counted from 0; {@link Position#SHARED} of the first leg
- * @param count how many lines are alike
+ * @param tool the tool at its end; null where it ends at a splitter
  * @param mostFlows the flow in front of each position and at the end [kg/s], where all tools take most
  * @param leastFlows the same where all tools take least
  */
 record Leg(
+    Stretch stretch,
     List<Row> rows,
     @Nullable Tool tool,
-    boolean isLast,
-    int line,
-    int count,
     List<Double> mostFlows,
     List<Double> leastFlows) {
 
@@ -40,9 +36,14 @@ record Leg(
     }
   }
 
-  /** Whether it is the first that begins at the splitter. */
-  boolean isFirstLine() {
-    return line == 0;
+  /** Whether it begins at a splitter. */
+  boolean isLine() {
+    return stretch.line() != Stretch.SHARED;
+  }
+
+  /** How many there are of it, alike in all. */
+  int count() {
+    return stretch.count();
   }
 
   int size() {

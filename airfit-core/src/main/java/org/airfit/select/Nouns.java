@@ -17,26 +17,21 @@ final class Nouns {
 
   private Nouns() {}
 
-  /** What parts are called, those of each line counted for themselves. */
-  static List<String> of(List<Placed> placed) {
-    return of(placed, placed.size());
-  }
-
   /**
-   * The same on the way to one of several tools, all of whose positions are of one line.
+   * What parts are called, those of each line counted for themselves.
    *
-   * @param placed the parts on the way
-   * @param shared how many of them stand in front of the line of the tool
+   * @param placed the parts
+   * @param lines the line of each
    */
-  static List<String> of(List<Placed> placed, int shared) {
+  static List<String> of(List<Placed> placed, List<?> lines) {
     Map<List<Object>, Integer> all = new HashMap<>();
     for (int i = 0; i < placed.size(); i++) {
-      all.merge(kind(placed, i, shared), 1, Integer::sum);
+      all.merge(kind(placed, i, lines), 1, Integer::sum);
     }
     Map<List<Object>, Integer> seen = new HashMap<>();
     List<String> nouns = new ArrayList<>();
     for (int i = 0; i < placed.size(); i++) {
-      List<Object> kind = kind(placed, i, shared);
+      List<Object> kind = kind(placed, i, lines);
       int nth = seen.merge(kind, 1, Integer::sum);
       boolean isOnly = all.getOrDefault(kind, 0) == 1;
       Position position = placed.get(i).position();
@@ -46,9 +41,8 @@ final class Nouns {
     return nouns;
   }
 
-  private static List<Object> kind(List<Placed> placed, int index, int shared) {
-    Position position = placed.get(index).position();
-    return List.of(position.line(), index >= shared, position.noun());
+  private static List<Object> kind(List<Placed> placed, int index, List<?> lines) {
+    return List.<Object>of(lines.get(index), placed.get(index).position().noun());
   }
 
   private static String ordinal(int nth) {

@@ -4,10 +4,16 @@ import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
+import org.airfit.air.AirState;
+import org.airfit.flow.FlowElement;
+import org.airfit.internal.RootFinder;
 import org.airfit.plant.YearlyCost;
+import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.Money;
 import org.airfit.quantity.PressureDrop;
+import org.airfit.quantity.Range;
 import org.airfit.run.ElementLoss;
 import org.jspecify.annotations.Nullable;
 
@@ -78,17 +84,56 @@ record OfferCandidate(
             MassFlow.ofKilogramsPerSecond(joints * each.kilogramsPerSecond()));
   }
 
-  /** What the parts lose from the outlet on, without what a regulator takes off. */
+  /**
+   * What the parts lose from the outlet on; of several tools on the way on which they lose most, by which the pressure
+   * of the supply must be higher.
+   *
+   * <p>What a regulator takes down to what it is set to is wanted. By its droop it holds less at the same pressure in
+   * front: that asks for a higher set point at most, and no compressor works more for it. In front of it must stand what
+   * it holds and what it loses wide open, and that counts: a larger one needs less. This is a choice of this project.
+   */
   private static PressureDrop lost(Assembly a) {
-    List<Placed> parts = a.slotParts();
-    List<Optional<ElementLoss>> losses = a.losses();
+    return PressureDrop.ofPascals(
+        a.toEachTool().stream().mapToDouble(OfferCandidate::lostOnTheWay).max().orElse(0.0));
+  }
+
+  private static double lostOnTheWay(Assembly way) {
+    List<Placed> parts = way.slotParts();
+    List<Optional<ElementLoss>> losses = way.losses();
+    double flow = kilogramsPerSecond(way.requirement().airAtOutlet());
     double pascals = 0.0;
     for (int i = 0; i < parts.size(); i++) {
-      if (!parts.get(i).position().isRegulator()) {
-        pascals += losses.get(i).map(loss -> loss.drop().pascals()).orElse(0.0);
-      }
+      Placed part = parts.get(i);
+      double through = flow;
+      pascals += losses.get(i).map(loss -> lost(part, loss, through, way)).orElse(0.0);
+      flow -= part.position().others().map(OfferCandidate::kilogramsPerSecond).orElse(0.0);
     }
-    return PressureDrop.ofPascals(pascals);
+    return pascals;
+  }
+
+  private static double kilogramsPerSecond(Range<FreeAirFlow> air) {
+    return air.most().massFlow().kilogramsPerSecond();
+  }
+
+  private static double lost(Placed placed, ElementLoss loss, double flow, Assembly way) {
+    return placed.part() instanceof Part.Regulator regulator
+        ? lostWideOpen(regulator, loss, flow, way.requirement().toOutlet().stillAir())
+        : loss.drop().pascals();
+  }
+
+  /** By how much the pressure in front of a regulator must be higher at least than what it holds at a flow [kg/s]. */
+  private static double lostWideOpen(
+      Part.Regulator regulator, ElementLoss loss, double flow, AirState still) {
+    FlowElement valve = regulator.capacity().element();
+    double behind = loss.outlet().pascals();
+    double kelvins = still.temperature().kelvins();
+    double viscosity = still.viscosity().pascalSeconds();
+    double inFront = loss.inlet().pascals();
+    DoubleUnaryOperator lacking =
+        pascals -> behind - valve.outlet(flow, pascals, kelvins, viscosity);
+    return lacking.applyAsDouble(inFront) > 0.0
+        ? inFront - behind
+        : RootFinder.find(lacking, inFront, behind, SearchAir.NOISE_PASCALS) - behind;
   }
 
   /** By what is paid now. */

@@ -27,7 +27,9 @@ import org.jspecify.annotations.Nullable;
  * <ul>
  *   <li><b>Least money now</b> is the least sum of a whole {@link BillOfMaterials}.
  *   <li><b>Least money in a year</b> adds what the {@link PlantYear} makes of the pressure lost between outlet and tool,
- *       without what a regulator takes off, and of a leak at every pair of ends and every coupling.
+ *       and of a leak at every pair of ends and every coupling. Of several tools the way on which most is lost counts. A
+ *       regulator counts with what it loses wide open, by which the pressure in front of it must be higher than what it
+ *       holds; what it takes down to its setting is wanted, and its droop asks for a higher setting at most.
  *   <li><b>Most margin</b> is the greatest sum of prices less costs to the shop, among the proposals that were looked at
  *       for the other two: where none of them has all costs told, it is not made.
  * </ul>

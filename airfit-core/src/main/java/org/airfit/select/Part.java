@@ -214,10 +214,12 @@ public sealed interface Part {
   }
 
   /**
-   * A regulator.
+   * A regulator, alone or in one piece with a filter, and a lubricator too: its capacity and its droop are then those of
+   * the whole piece.
    *
    * @param facts what it tells of itself
-   * @param capacityRange what its valve lets through when it stands wide open, as well as that is known
+   * @param kind what it is in one piece with
+   * @param capacityRange what it lets through when its valve stands wide open, as well as that is known
    * @param droop by how much less than at rest it holds at {@code atFlow}
    * @param atFlow the flow at which it droops so
    * @param upstream how it ends towards the supply
@@ -225,6 +227,7 @@ public sealed interface Part {
    */
   record Regulator(
       PartFacts facts,
+      RegulatorKind kind,
       CapacityRange capacityRange,
       PressureDrop droop,
       FreeAirFlow atFlow,
@@ -235,7 +238,8 @@ public sealed interface Part {
      * Checks the components.
      *
      * @param facts what it tells of itself
-     * @param capacityRange what its valve lets through when it stands wide open, as well as that is known
+     * @param kind what it is in one piece with
+     * @param capacityRange what it lets through when its valve stands wide open, as well as that is known
      * @param droop by how much less than at rest it holds at {@code atFlow}
      * @param atFlow the flow at which it droops so, above 0
      * @param upstream how it ends towards the supply
@@ -244,6 +248,7 @@ public sealed interface Part {
      */
     public Regulator {
       Objects.requireNonNull(facts, "facts");
+      Objects.requireNonNull(kind, "kind");
       Objects.requireNonNull(capacityRange, "capacityRange");
       Objects.requireNonNull(droop, "droop");
       Objects.requireNonNull(atFlow, "atFlow");
@@ -256,7 +261,28 @@ public sealed interface Part {
     }
 
     /**
-     * Obtains one whose capacity is known.
+     * Obtains a regulator alone.
+     *
+     * @param facts what it tells of itself
+     * @param capacityRange what its valve lets through when it stands wide open, as well as that is known
+     * @param droop by how much less than at rest it holds at {@code atFlow}
+     * @param atFlow the flow at which it droops so, above 0
+     * @param upstream how it ends towards the supply
+     * @param downstream how it ends towards the tool
+     * @throws IllegalArgumentException if {@code atFlow} is not above 0
+     */
+    public Regulator(
+        PartFacts facts,
+        CapacityRange capacityRange,
+        PressureDrop droop,
+        FreeAirFlow atFlow,
+        End upstream,
+        End downstream) {
+      this(facts, RegulatorKind.REGULATOR, capacityRange, droop, atFlow, upstream, downstream);
+    }
+
+    /**
+     * Obtains a regulator alone whose capacity is known.
      *
      * @param facts what it tells of itself
      * @param capacity what its valve lets through when it stands wide open
@@ -276,7 +302,17 @@ public sealed interface Part {
       this(facts, CapacityRange.exactly(capacity), droop, atFlow, upstream, downstream);
     }
 
-    /** {@return what its valve lets through at least when it stands wide open, by which it is judged} */
+    /**
+     * Obtains this in one piece with what else the kind says.
+     *
+     * @param other what it is in one piece with
+     * @return this of that kind
+     */
+    public Regulator as(RegulatorKind other) {
+      return new Regulator(facts, other, capacityRange, droop, atFlow, upstream, downstream);
+    }
+
+    /** {@return what it lets through at least when its valve stands wide open, by which it is judged} */
     public FlowCapacity capacity() {
       return capacityRange.least();
     }

@@ -2,20 +2,22 @@ package org.airfit.select;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.airfit.joint.Chain;
 
 /**
  * The best proposals of a catalogue, without building every combination.
  *
- * <p>It goes from the outlet to the tool, position by position; behind a splitter one line after another, each from the
- * pressure at the splitter on. It does so with all choices that could still be listed: of those
- * that end alike, one goes only when as many others as are listed stand before it whatever follows, or one of the same
- * parts is as good ({@link Front}). Adapters are chosen in the same way. Nothing that could be listed is left out, so
- * that the list is that of all combinations, and an empty one proves that nothing fits.
+ * <p>It goes from the outlet to the tool, position by position; behind a splitter one line after another, each with all
+ * that is behind it, and from the pressure at the splitter on. It does so with all choices that could still be listed:
+ * of those that end alike, one goes only when as many others as are listed stand before it whatever follows, or one of
+ * the same parts is as good ({@link Front}). Adapters are chosen in the same way. Nothing that could be listed is left
+ * out, so that the list is that of all combinations, and an empty one proves that nothing fits.
  *
  * <p>It is gone several times: what cannot end before a {@link Horizon} with the best that is {@link Ahead} is not
  * followed, and of the rest that ends alike at first only some. As soon as as many as are listed end before the horizon,
@@ -31,6 +33,7 @@ final class PartSearch {
   private final SearchAir airAtBest;
   private final int most;
   private final boolean isOfSeveralTools;
+  private long looked;
 
   PartSearch(Requirement job, Catalogue catalogue, int most) {
     this.air = new SearchAir(job, Known.AT_WORST);
@@ -43,6 +46,11 @@ final class PartSearch {
   /** {@return the kinds of part that the catalogue lacks, in words; empty where there is something to combine} */
   List<String> missing() {
     return stock.missing();
+  }
+
+  /** {@return at how many choices it looked: how often it put one more part or adapter on another choice} */
+  long looked() {
+    return looked;
   }
 
   /** {@return the best proposals that break no rule; none where none does} */
@@ -97,7 +105,7 @@ final class PartSearch {
 
     private final boolean isWhole;
     private final boolean airArrives;
-    private final List<Ahead> aheads = new ArrayList<>();
+    private final Map<Integer, Ahead> aheads = new HashMap<>();
     private final Front front;
     private final Horizon horizon;
     private int followed = SOME;
@@ -106,11 +114,7 @@ final class PartSearch {
     Level(Wanted wanted) {
       this.isWhole = wanted == Wanted.ALL;
       this.airArrives = wanted != Wanted.ANYTHING;
-      List<Leg> legs = stock.legs();
-      for (Leg line : legs.subList(1, legs.size())) {
-        aheads.add(ahead(line, List.of()));
-      }
-      aheads.add(0, ahead(legs.get(0), List.copyOf(aheads)));
+      ahead(0);
       this.front = new Front(most);
       Choice start = start();
       Place outlet = new Place(0, 0);
@@ -118,8 +122,24 @@ final class PartSearch {
           outlet.best(start, outlet.costAhead(start, stock.outlet())), stock.costStep());
     }
 
-    private Ahead ahead(Leg leg, List<Ahead> lines) {
-      return new Ahead(leg, stock.adapters(leg, isWhole), airAtBest, isWhole, lines);
+    /** Looks ahead from a leg, and from all that follow it. */
+    private Ahead ahead(int number) {
+      Leg leg = stock.legs().get(number);
+      List<Ahead> lines = new ArrayList<>();
+      for (int other = number + 1; other < stock.legs().size(); other++) {
+        Leg line = stock.legs().get(other);
+        if (line.isLine() && line.stretch().before() == leg.stretch().line()) {
+          lines.add(ahead(other));
+        }
+      }
+      Ahead ahead =
+          new Ahead(leg, stock.adapters(leg, isWhole), airAtBest, isWhole, List.copyOf(lines));
+      aheads.put(number, ahead);
+      return ahead;
+    }
+
+    private Ahead aheadOf(int number) {
+      return Objects.requireNonNull(aheads.get(number));
     }
 
     private Choice start() {
@@ -152,11 +172,9 @@ final class PartSearch {
       List<Choice> reached = List.of();
       for (int number = 0; number < stock.legs().size(); number++) {
         Leg leg = stock.legs().get(number);
-        if (leg.line() != Position.SHARED) {
-          open = atLine(leg.isFirstLine() ? open.all() : reached, number);
-        }
+        open = leg.isLine() ? atLine(reached, number) : open;
         open = through(open, number);
-        reached = atTool(open, number);
+        reached = leg.tool() == null ? open.all() : atTool(open, leg.tool(), number);
       }
       List<Choice> last = new ArrayList<>();
       reached.forEach(choice -> last.add(choice.whole()));
@@ -165,12 +183,11 @@ final class PartSearch {
       return best(last);
     }
 
-    /** The choices at the splitter once more, each at the outlet where a line begins. */
+    /** The choices at the splitter of the next line once more, each at the outlet where that begins. */
     private AtEnds atLine(List<Choice> choices, int number) {
-      Leg leg = stock.legs().get(number);
       AtEnds open = new AtEnds();
       for (Choice choice : choices) {
-        open.add(choice.held.outlets().get(leg.line()), choice.atLine(leg.isLast()));
+        open.add(Objects.requireNonNull(choice.held).outlet(), choice.atLine());
       }
       open.choices.replaceAll((end, alike) -> new Place(number, 0).followed(alike));
       return open;
@@ -191,17 +208,14 @@ final class PartSearch {
       return next;
     }
 
-    /** With what joins the end of a leg to its tool; none where it ends at the splitter. */
-    private List<Choice> atTool(AtEnds open, int number) {
+    /** With what joins the end of a leg to its tool. */
+    private List<Choice> atTool(AtEnds open, Leg.Tool tool, int number) {
       Leg leg = stock.legs().get(number);
-      Leg.Tool tool = leg.tool();
       List<Choice> reached = new ArrayList<>();
-      if (tool != null) {
-        new Place(number, leg.size())
-            .joined(open, Set.of(tool.inlet()))
-            .values()
-            .forEach(choices -> choices.forEach(choice -> reached.add(atTool(choice, leg, tool))));
-      }
+      new Place(number, leg.size())
+          .joined(open, Set.of(tool.inlet()))
+          .values()
+          .forEach(choices -> choices.forEach(choice -> reached.add(atTool(choice, leg, tool))));
       return reached;
     }
 
@@ -243,7 +257,7 @@ final class PartSearch {
         this.number = number;
         this.leg = stock.legs().get(number);
         this.position = position;
-        this.ahead = aheads.get(number);
+        this.ahead = aheadOf(number);
       }
 
       private Place next() {
@@ -263,17 +277,25 @@ final class PartSearch {
         return withLines(choice, ahead.cost(position, profiles));
       }
 
+      /** With what the lines cost that are still to be begun, at whichever splitter. */
       private long withLines(Choice choice, long inLeg) {
-        return Math.min(
-            Ahead.NEVER, inLeg + aheads.get(0).cost(choice.held.outlets(), leg.line() + 1));
+        long sum = inLeg;
+        for (Choice.Held held = choice.held; held != null; held = held.before()) {
+          sum = Math.min(Ahead.NEVER, sum + aheadOf(held.leg()).cost(held.outlets(), held.next()));
+        }
+        return sum;
       }
 
-      /** The best that can become of a choice here. */
+      /** The best that can become of a choice here. What is ahead of the leg counts the lines at its own end. */
       Key best(Choice choice, long costAhead) {
         long missed = ahead.shortBy(position) + ahead.missedAir(position, choice.atBest);
-        boolean isInLine = leg.line() != Position.SHARED;
-        for (int line = leg.line() + 1; isInLine && line < choice.held.outlets().size(); line++) {
-          missed += aheads.get(line + 1).shortBy(0) + choice.held.missedAhead().get(line);
+        for (Choice.Held held = choice.held; held != null; held = held.before()) {
+          for (int line = held.next();
+              held.leg() != number && line < held.outlets().size();
+              line++) {
+            missed +=
+                aheadOf(held.leg()).shortByOfLine(line) + held.missedAhead().get(line);
+          }
         }
         return choice.key(missed, costAhead);
       }
@@ -292,10 +314,9 @@ final class PartSearch {
        * so does it where no air arrives at worst. In one of several lines another tool may be what counts.
        */
       private boolean staysDifferent() {
-        boolean isInLine = leg.line() != Position.SHARED;
         return airArrives
             && stock.isExact()
-            && !isInLine
+            && !leg.isLine()
             && leg.rows().subList(position, leg.size()).stream()
                 .noneMatch(row -> row.place().isRegulator())
             && stock.legs().stream()
@@ -337,7 +358,6 @@ final class PartSearch {
             }
           }
         });
-        waiting.replaceAll((takes, choices) -> plug.followed(choices));
         AtEnds next = new AtEnds();
         plug.row().byProfile(isWhole).forEach((profile, plugs) -> {
           List<Choice> taking = new ArrayList<>();
@@ -376,20 +396,16 @@ final class PartSearch {
         }
       }
 
-      /** Behind the splitter in front of several lines, with what they begin with. */
+      /** Behind a splitter in front of several lines, with what they begin with. */
       private Choice split(Choice choice, Candidate part) {
         if (part.outlets().isEmpty()) {
           return choice;
         }
-        List<Long> missed = new ArrayList<>();
-        for (int line = 0; line < part.outlets().size(); line++) {
-          missed.add(aheads.get(line + 1).missedAir(0, choice.atBest));
-        }
-        return choice.holding(
-            new Choice.Held(choice.pascals, choice.atBest, part.outlets(), List.copyOf(missed)));
+        return choice.holding(part.outlets(), ahead.missedAirOfLines(choice.atBest), number);
       }
 
       private Choice with(Choice choice, Candidate part) {
+        looked++;
         double behind = air.behind(part.element(), leg.mostFlow(position), choice.pascals);
         return choice.with(
             part,
@@ -403,7 +419,7 @@ final class PartSearch {
       Map<Integer, List<Choice>> joined(AtEnds open, Set<Integer> goals) {
         AtEnds joined = new AtEnds();
         open.choices.forEach((from, choices) -> join(from, choices, goals, joined));
-        boolean isLast = position == leg.size() && leg.isLast();
+        boolean isLast = position == leg.size() && number == stock.legs().size() - 1;
         joined.choices.replaceAll(
             (any, choices) -> isLast ? front.of(choices, staysDifferent()) : followed(choices));
         return joined.choices;

@@ -24,7 +24,7 @@ final class PartsInWords {
     this.a = a;
     this.units = units;
     this.losses = a.losses();
-    this.nouns = Nouns.of(a.placed());
+    this.nouns = Nouns.of(a.placed(), a.linesOfPlaced());
   }
 
   static List<BillLine> of(Assembly a, UnitSystem units) {
@@ -124,8 +124,8 @@ final class PartsInWords {
     boolean isLast = index == a.placed().size() - 1
         || a.placed().get(index + 1).position().line()
             != a.placed().get(index).position().line();
-    boolean isAtTool = isLast
-        && (a.ways().isEmpty() || a.placed().get(index).position().line() != Position.SHARED);
+    boolean isAtTool =
+        isLast && (a.ways().isEmpty() || a.placed().get(index).position().line() != Stretch.SHARED);
     return isAtTool ? "at the tool" : "on the " + nouns.get(index + 1);
   }
 

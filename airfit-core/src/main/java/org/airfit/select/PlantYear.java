@@ -35,6 +35,8 @@ public record PlantYear(AirPlant plant, FreeAirFlow flow, FreeAirFlow leakPerJoi
         + plant.perKilowattHour() + " per kWh, a mean flow of " + units.say(flow)
         + " that is compressed higher by what the parts lose, and a leak of "
         + units.say(leakPerJoint)
-        + " at every joint. What the pipe in front of the outlet loses is the same for all and left out.";
+        + " at every joint. What the pipe in front of the outlet loses is the same for all and left out."
+        + " A regulator counts with what it loses wide open: what it takes down to its setting is wanted, and its"
+        + " droop asks for a higher setting at most, for which no compressor works more.";
   }
 }

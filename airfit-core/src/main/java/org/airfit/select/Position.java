@@ -1,7 +1,9 @@
 package org.airfit.select;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.flow.FlowElement;
@@ -22,7 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param isAtOutlet whether it is the first coupling of the run
  * @param isBehindHose whether a hose stands before it
  * @param pressures between which pressures it can stand in front of it; null of adapters, for which the supply's count
- * @param line which line of a job of several tools it belongs to, counted from 0; {@link #SHARED} in front of the lines
+ * @param line which line of a job of several tools it belongs to; {@link Stretch#SHARED} in front of the lines
  * @param count how many there are of it: a position of lines that are alike stands for one in each
  */
 record Position(
@@ -33,9 +35,6 @@ record Position(
     @Nullable SupplyRange pressures,
     int line,
     int count) {
-
-  /** The line of what stands in front of all lines, or where there are none. */
-  static final int SHARED = -1;
 
   /** What can stand in a run. */
   enum Kind {
@@ -56,7 +55,7 @@ record Position(
 
   /** Between two others, wherever it is needed. */
   static final Position ADAPTER =
-      new Position(Kind.ADAPTER, null, false, false, null, SHARED, /* count= */ 1);
+      new Position(Kind.ADAPTER, null, false, false, null, Stretch.SHARED, /* count= */ 1);
 
   /** An adapter in a line, or in each of those alike. */
   static Position adapter(int line, int count) {
@@ -65,13 +64,15 @@ record Position(
 
   /** The positions of a job in the order the air goes; of several tools, one line after another. */
   static List<Position> of(Requirement job) {
-    Walk shared = new Walk(job.pressures(), SHARED, /* count= */ 1);
-    job.layout().slots().forEach(shared::add);
-    List<Position> positions = new ArrayList<>(shared.positions);
-    List<ToolLine> lines = job.layout().lines();
-    for (int i = 0; i < lines.size(); i++) {
-      Walk walk = new Walk(shared, i, lines.get(i).count());
-      lines.get(i).slots().forEach(walk::add);
+    List<Position> positions = new ArrayList<>();
+    Map<Integer, Walk> walks = new HashMap<>();
+    for (Stretch stretch : job.layout().stretches()) {
+      Walk before = walks.get(stretch.before());
+      Walk walk = before == null
+          ? new Walk(job.pressures(), stretch.line(), stretch.count())
+          : new Walk(before, stretch.line(), stretch.count());
+      stretch.slots().forEach(walk::add);
+      walks.put(stretch.line(), walk);
       positions.addAll(walk.positions);
     }
     return positions;
@@ -221,7 +222,7 @@ record Position(
       case HOSE -> "hose";
       case WHIP_HOSE -> "whip hose";
       case DEVICE -> slot instanceof Slot.InLine line ? line.kind().toString() : "part";
-      case REGULATOR -> "regulator";
+      case REGULATOR -> slot instanceof Slot.Regulated at ? at.kind().toString() : "regulator";
       case SPLITTER -> "splitter";
       case PIPE -> "pipe";
       case ADAPTER -> "adapter";

@@ -115,6 +115,18 @@ public final class Proposal implements Worked {
   }
 
   /**
+   * Tells which line of a job of several tools a joint is in.
+   *
+   * @param joint one of the {@link #joints}
+   * @return the line as its joints name it, such as "line 2, sander" or "line to bench manifold"; empty in front of all
+   *     lines, and where there is one tool
+   */
+  public Optional<String> line(Joint joint) {
+    String line = ByLine.line(assembly, Objects.requireNonNull(joint, "joint").where());
+    return line.isEmpty() ? Optional.empty() : Optional.of(line.substring(0, line.length() - 2));
+  }
+
+  /**
    * {@return the way to each tool as a proposal of its own, with all that stands on it, what is asked of it and what
    * arrives. Of a job of one tool itself}
    */

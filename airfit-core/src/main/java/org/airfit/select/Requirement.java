@@ -135,9 +135,10 @@ public final class Requirement {
     }
     List<Requirement> ways = new ArrayList<>();
     List<Layout> layouts = layout.toEachTool();
+    List<ToolLine> lines = layout.toolLines();
     int number = 1;
     for (int i = 0; i < layouts.size(); i++) {
-      ToolLine line = layout.lines().get(i);
+      ToolLine line = lines.get(i);
       String way = ToolLine.named(number, line.count(), line.tool());
       ways.add(
           new Requirement(told.with(line.told()).with(LAYOUT, layouts.get(i)).with(WAY, way)));
@@ -241,7 +242,7 @@ public final class Requirement {
   public Range<FreeAirFlow> demandRange() {
     return toEachTool.isEmpty()
         ? required(ToolTold.DEMAND)
-        : Flows.sum(layout.lines().stream().flatMap(line -> line.demands(line.count())));
+        : Flows.sum(layout.toolLines().stream().flatMap(line -> line.demands(line.count())));
   }
 
   /**
@@ -262,6 +263,16 @@ public final class Requirement {
     return told.find(WAY);
   }
 
+  /** What the line of a stretch is called in front of what is said of it; empty in front of all lines. */
+  String named(Stretch stretch) {
+    if (stretch.line() == Stretch.SHARED) {
+      return "";
+    }
+    return stretch.isToTool()
+        ? toEachTool.get(stretch.firstTool()).way().orElse("")
+        : ToolLine.namedTo(stretch.count(), stretch.last().name());
+  }
+
   /** Whether its layout was told as one, not only its reach. */
   boolean isLayoutTold() {
     return told.get(LAYOUT) != null;
@@ -274,8 +285,22 @@ public final class Requirement {
         : Flows.sum(layout.lines().stream().flatMap(line -> line.drawn(line.count())));
   }
 
-  /** The air at the outlet while all work: that of the tools, and of others on the way. */
-  Range<FreeAirFlow> airAtOutlet() {
+  /**
+   * {@return what others take behind the splitters of the layout and of all its lines, as well as it is known; empty
+   * where nobody does}
+   */
+  public Optional<Range<FreeAirFlow>> airOfOthers() {
+    return layout.stretches().stream()
+        .flatMap(stretch -> Flows.ofOthers(stretch.slots())
+            .flatMap(air -> Collections.nCopies(stretch.count(), air).stream()))
+        .reduce(Flows::sum);
+  }
+
+  /**
+   * {@return the air at the outlet while all work, as well as it is known: that of the tool or of all tools, and of
+   * {@linkplain #airOfOthers() others}}
+   */
+  public Range<FreeAirFlow> airAtOutlet() {
     return Flows.sum(Stream.concat(Stream.of(airOfLines()), Flows.ofOthers(layout.slots())));
   }
 

@@ -84,7 +84,7 @@ final class SeveralTools {
   /** That all of them work at once. */
   private static String atOnce(Assembly a, UnitSystem units) {
     Requirement job = a.requirement();
-    int tools = job.layout().lines().stream().mapToInt(ToolLine::count).sum();
+    int tools = job.layout().toolLines().stream().mapToInt(ToolLine::count).sum();
     return (tools == 2 ? "Both" : "All " + tools)
         + " tools at work at once, which is the worst case, take "
         + (job.demandRange().isExact() ? "" : units.say(job.demandRange().least()) + " to ")

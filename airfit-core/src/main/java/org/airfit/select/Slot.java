@@ -272,9 +272,10 @@ public sealed interface Slot {
   }
 
   /**
-   * A regulator at a set point.
+   * A regulator at a set point, alone or in one piece with a filter, and a lubricator too.
    *
    * @param name what it is called, such as "regulator"
+   * @param kind what it is in one piece with
    * @param set what it is set to, above 0
    * @param ifFails what can stand behind it when it fails, as its maker tells; empty if that is not known: what is in
    *     front of it then counts
@@ -282,6 +283,7 @@ public sealed interface Slot {
    */
   record Regulated(
       String name,
+      RegulatorKind kind,
       GaugePressure set,
       Optional<GaugePressure> ifFails,
       Optional<Part.Regulator> regulator)
@@ -291,14 +293,16 @@ public sealed interface Slot {
      * Checks the components.
      *
      * @param name what it is called, such as "regulator"
+     * @param kind what it is in one piece with
      * @param set what it is set to, above 0
      * @param ifFails what can stand behind it when it fails, at least {@code set}; empty if that is not known
      * @param regulator the regulator that is there; empty if one is to be chosen
-     * @throws IllegalArgumentException if {@code name} is blank, {@code set} is not above 0 or {@code ifFails} is below
-     *     it
+     * @throws IllegalArgumentException if {@code name} is blank, {@code set} is not above 0, {@code ifFails} is below
+     *     it or {@code regulator} is of another kind
      */
     public Regulated {
       requireName(name);
+      Objects.requireNonNull(kind, "kind");
       Objects.requireNonNull(set, "set");
       Objects.requireNonNull(ifFails, "ifFails");
       Objects.requireNonNull(regulator, "regulator");
@@ -312,12 +316,36 @@ public sealed interface Slot {
             + " it is set to, was " + ifFails.get().inFull(PressureUnit.BAR)
             + "; leave it out where its maker does not tell it");
       }
+      if (regulator.isPresent() && regulator.get().kind() != kind) {
+        throw new IllegalArgumentException(
+            "regulator of " + name + " must be of the kind " + kind + ", was "
+                + regulator.get().name() + " of the kind " + regulator.get().kind());
+      }
+    }
+
+    /**
+     * Obtains one of a regulator alone.
+     *
+     * @param name what it is called, such as "regulator"
+     * @param set what it is set to, above 0
+     * @param ifFails what can stand behind it when it fails, at least {@code set}; empty if that is not known
+     * @param regulator the regulator that is there; empty if one is to be chosen
+     * @throws IllegalArgumentException if {@code name} is blank, {@code set} is not above 0, {@code ifFails} is below
+     *     it or {@code regulator} is of another kind
+     */
+    public Regulated(
+        String name,
+        GaugePressure set,
+        Optional<GaugePressure> ifFails,
+        Optional<Part.Regulator> regulator) {
+      this(name, RegulatorKind.REGULATOR, set, ifFails, regulator);
     }
 
     /** {@return the slot in words, such as "regulator: set to 6 bar(g)"} */
     @Override
     public String toString() {
-      return name + ": set to " + set.format(PressureUnit.BAR)
+      return name + ": " + (kind == RegulatorKind.REGULATOR ? "" : kind + " ") + "set to "
+          + set.format(PressureUnit.BAR)
           + regulator.map(there -> ", it is " + there.name()).orElse("");
     }
 
@@ -338,11 +366,13 @@ public sealed interface Slot {
     /**
      * Obtains this with the regulator that is there and stays.
      *
-     * @param there the regulator
+     * @param there the regulator, of the same kind
      * @return this with the regulator
+     * @throws IllegalArgumentException if {@code there} is of another kind
      */
     public Regulated with(Part.Regulator there) {
-      return new Regulated(name, set, ifFails, Optional.of(Objects.requireNonNull(there, "there")));
+      return new Regulated(
+          name, kind, set, ifFails, Optional.of(Objects.requireNonNull(there, "there")));
     }
 
     /**
@@ -354,7 +384,7 @@ public sealed interface Slot {
      */
     public Regulated failingAt(GaugePressure behind) {
       return new Regulated(
-          name, set, Optional.of(Objects.requireNonNull(behind, "behind")), regulator);
+          name, kind, set, Optional.of(Objects.requireNonNull(behind, "behind")), regulator);
     }
   }
 
@@ -529,7 +559,20 @@ public sealed interface Slot {
    * @throws IllegalArgumentException if {@code name} is blank or {@code set} is not above 0
    */
   static Regulated regulator(String name, GaugePressure set) {
-    return new Regulated(name, set, Optional.empty(), Optional.empty());
+    return regulator(name, RegulatorKind.REGULATOR, set);
+  }
+
+  /**
+   * Obtains a regulator to be chosen that is in one piece with a filter, or with a filter and a lubricator.
+   *
+   * @param name what it is called, such as "filter regulator"
+   * @param kind what it is in one piece with
+   * @param set what it is to be set to
+   * @return the slot
+   * @throws IllegalArgumentException if {@code name} is blank or {@code set} is not above 0
+   */
+  static Regulated regulator(String name, RegulatorKind kind, GaugePressure set) {
+    return new Regulated(name, kind, set, Optional.empty(), Optional.empty());
   }
 
   /**

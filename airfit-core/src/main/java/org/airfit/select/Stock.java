@@ -11,7 +11,6 @@ import org.airfit.joint.End;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.Range;
-import org.jspecify.annotations.Nullable;
 
 /** The positions of a job from the outlet to the tool, each with the parts of a catalogue that could stand there. */
 final class Stock {
@@ -23,6 +22,7 @@ final class Stock {
   private static final int MEASURED = Rule.HOSE_REACHES.bit();
 
   private final Requirement job;
+  private final List<Stretch> stretches;
   private final Map<String, String> ties;
   private final EndNumbers ends = new EndNumbers();
   private final List<Row> inRow = new ArrayList<>();
@@ -34,6 +34,7 @@ final class Stock {
   Stock(Requirement job, Catalogue catalogue, int most) {
     this.job = job;
     this.isExact = job.isExact();
+    this.stretches = job.layout().stretches();
     this.ties = ties(job.layout());
     Set<String> mating = Set.of();
     List<Position> positions = Position.of(job);
@@ -46,25 +47,17 @@ final class Stock {
       inRow.add(Row.of(position, candidates(position, parts(position, catalogue), mating), most));
     }
     addLegs();
-    for (Leg leg : legs) {
+    for (Stretch stretch : stretches) {
       adapters.add(candidates(
-          Position.adapter(leg.line(), leg.count()), catalogue.all(Part.Adapter.class), Set.of()));
+          Position.adapter(stretch.line(), stretch.count()),
+          catalogue.all(Part.Adapter.class),
+          Set.of()));
     }
   }
 
   private void addLegs() {
-    List<ToolLine> lines = job.layout().lines();
-    if (lines.isEmpty()) {
-      Drawn own = new Drawn(job.demandRange());
-      legs.add(leg(own, tool(job), Position.SHARED, /* count= */ 1, /* isLast= */ true));
-      return;
-    }
-    Drawn all = new Drawn(job.airOfLines());
-    legs.add(leg(all, null, Position.SHARED, /* count= */ 1, /* isLast= */ false));
-    for (int i = 0; i < lines.size(); i++) {
-      Requirement way = job.toEachTool().get(i);
-      Drawn own = new Drawn(way.demandRange());
-      legs.add(leg(own, tool(way), i, lines.get(i).count(), i == lines.size() - 1));
+    for (Stretch stretch : stretches) {
+      legs.add(leg(stretch));
     }
   }
 
@@ -75,16 +68,22 @@ final class Stock {
         way.leastRange().least().pascals());
   }
 
-  /** The flows at the end of a leg [kg/s]. */
+  /** The flows at the end of a leg [kg/s]: what its tool takes, or what all lines behind it draw. */
   private record Drawn(double most, double least) {
     Drawn(Range<FreeAirFlow> air) {
       this(air.most().massFlow().kilogramsPerSecond(), air.least().massFlow().kilogramsPerSecond());
     }
   }
 
-  /** The positions of a line with their flows: in front of a splitter also what others take behind it. */
-  private Leg leg(Drawn atEnd, Leg.@Nullable Tool tool, int line, int count, boolean isLast) {
-    List<Row> rows = inRow.stream().filter(row -> row.place().line() == line).toList();
+  /** The positions of a stretch with their flows: in front of a splitter also what others take behind it. */
+  private Leg leg(Stretch stretch) {
+    Requirement way = job.toEachTool().get(stretch.firstTool());
+    Drawn atEnd = new Drawn(
+        stretch.isToTool()
+            ? way.demandRange()
+            : Flows.sum(stretch.lines().stream().flatMap(line -> line.drawn(line.count()))));
+    List<Row> rows =
+        inRow.stream().filter(row -> row.place().line() == stretch.line()).toList();
     List<Double> most = new ArrayList<>(List.of(atEnd.most));
     List<Double> least = new ArrayList<>(List.of(atEnd.least));
     for (int i = rows.size() - 1; i >= 0; i--) {
@@ -92,13 +91,22 @@ final class Stock {
       most.add(0, most.get(0) + others.most);
       least.add(0, least.get(0) + others.least);
     }
-    return new Leg(rows, tool, isLast, line, count, List.copyOf(most), List.copyOf(least));
+    return new Leg(
+        stretch,
+        rows,
+        stretch.isToTool() ? tool(way) : null,
+        List.copyOf(most),
+        List.copyOf(least));
   }
 
   /** What is asked of the ways that a position is part of. */
   private List<Requirement> ways(Position position) {
-    List<Requirement> ways = job.toEachTool();
-    return position.line() == Position.SHARED ? ways : List.of(ways.get(position.line()));
+    Stretch stretch = stretch(position);
+    return job.toEachTool().subList(stretch.firstTool(), stretch.firstTool() + stretch.tools());
+  }
+
+  private Stretch stretch(Position position) {
+    return stretches.get(position.line() + 1);
   }
 
   /** What could stand at a position: what is there, or what the catalogue has. */
@@ -116,7 +124,9 @@ final class Stock {
       return regulated
           .regulator()
           .map(List::of)
-          .orElseGet(() -> catalogue.all(Part.Regulator.class));
+          .orElseGet(() -> catalogue.all(Part.Regulator.class).stream()
+              .filter(each -> each.kind() == regulated.kind())
+              .toList());
     }
     if (position.slot() instanceof Slot.Splitter splitter) {
       return splitter.splitter().map(List::of).orElseGet(() -> catalogue.all(Part.Splitter.class));
@@ -129,8 +139,8 @@ final class Stock {
 
   /** The lines that begin at a splitter: none where the way only goes on from it. */
   private List<ToolLine> linesBehind(Position position) {
-    List<Slot> slots = job.layout().slots();
-    return slots.get(slots.size() - 1).equals(position.slot()) ? job.layout().lines() : List.of();
+    Stretch stretch = stretch(position);
+    return stretch.last().equals(position.slot()) ? stretch.lines() : List.of();
   }
 
   /** Whether a splitter has an outlet for every line behind it, of one kind for those that are alike. */
@@ -303,7 +313,7 @@ final class Stock {
     return inRow;
   }
 
-  /** The legs: from the outlet, and where there are several tools the line of each. */
+  /** The legs: from the outlet, and where there are several tools those of all lines, as the stretches of the layout. */
   List<Leg> legs() {
     return legs;
   }
@@ -356,9 +366,11 @@ final class Stock {
         .map(row -> noHose(row.place()))
         .distinct()
         .forEach(missing::add);
-    if (inRow.stream().anyMatch(row -> row.place().isRegulator() && row.kept().isEmpty())) {
-      missing.add("The catalogue has no regulator: add one.");
-    }
+    inRow.stream()
+        .filter(row -> row.place().isRegulator() && row.kept().isEmpty())
+        .map(row -> "The catalogue has no " + row.place().noun() + ": add one.")
+        .distinct()
+        .forEach(missing::add);
     for (Row row : inRow) {
       if (row.place().slot() instanceof Slot.Splitter splitter && row.kept().isEmpty()) {
         int outlets = Math.max(
@@ -388,14 +400,14 @@ final class Stock {
     List<List<Part.Adapter>> between = new ArrayList<>();
     List<Placed> placed = new ArrayList<>();
     List<Part.Adapter> open = new ArrayList<>();
-    int line = Position.SHARED;
+    Stretch stretch = stretches.get(0);
     for (Candidate each : chosen) {
-      if (each.position().line() != line) {
-        if (line != Position.SHARED) {
+      if (each.position().line() != stretch.line()) {
+        if (stretch.isToTool()) {
           between.add(List.copyOf(open)); // at the tool of the line before
           open.clear();
         }
-        line = each.position().line();
+        stretch = stretch(each.position());
       }
       if (each.part() instanceof Part.Adapter adapter) {
         open.add(adapter);

@@ -149,9 +149,9 @@ final class ToldSoFar {
               .build()
           : job.toBuilder().reach(AnswerText.reach(text)).build();
     }
-    int line = way(job, of);
+    int tool = way(job, of);
     return job.toBuilder()
-        .layout(layout.with(line, AnswerText.told(layout.lines().get(line), topic, text)))
+        .layout(layout.withTool(tool, line -> AnswerText.told(line, topic, text)))
         .build();
   }
 

@@ -1,8 +1,10 @@
 package org.airfit.select;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.airfit.internal.NamedValues;
 import org.airfit.joint.End;
@@ -12,7 +14,8 @@ import org.airfit.quantity.Range;
 
 /**
  * A line behind a {@link Slot.Splitter} with the tool at its end, or several lines that are alike: each has the same
- * parts and the same tool.
+ * parts and the same tool. A line may end in a splitter with lines of its own instead, and each of these again: then it
+ * has no tool, but the lines behind it have.
  *
  * <p>This class is immutable, thread-safe and value-based; its methods return a fuller one.
  */
@@ -21,17 +24,22 @@ public final class ToolLine {
   private final String tool;
   private final int count;
   private final List<Slot> slots;
+  private final List<ToolLine> lines;
   private final NamedValues told;
 
-  private ToolLine(String tool, int count, List<Slot> slots, NamedValues told) {
+  /** The tool is blank where lines follow. */
+  private ToolLine(
+      String tool, int count, List<Slot> slots, List<ToolLine> lines, NamedValues told) {
     this.tool = tool;
     this.count = count;
     this.slots = slots;
+    this.lines = lines;
     this.told = told;
   }
 
   private ToolLine with(NamedValues fuller) {
-    return new ToolLine(tool, count, slots, fuller);
+    requireTool();
+    return new ToolLine(tool, count, slots, lines, fuller);
   }
 
   /**
@@ -78,7 +86,52 @@ public final class ToolLine {
     }
     Objects.requireNonNull(inlet, "inlet");
     List<Slot> inRow = requireSlots(tool, Objects.requireNonNull(slots, "slots"));
-    return new ToolLine(tool, 1, inRow, ToolTold.of(demand, least).with(ToolTold.INLET, inlet));
+    return new ToolLine(
+        tool, 1, inRow, List.of(), ToolTold.of(demand, least).with(ToolTold.INLET, inlet));
+  }
+
+  /**
+   * Obtains a line that ends in a splitter with lines of its own.
+   *
+   * @param slots what stands between the splitter where it begins and the one where it ends, in the order the air goes;
+   *     the last is a splitter
+   * @param lines the lines behind that splitter, which take its outlets in order
+   * @return the line
+   * @throws IllegalArgumentException if there is no line, if the last slot is no splitter or is one with too few
+   *     outlets, or if it would lead to one tool alone
+   */
+  public static ToolLine toSplitter(List<? extends Slot> slots, List<ToolLine> lines) {
+    List<Slot> inRow = List.copyOf(Objects.requireNonNull(slots, "slots"));
+    List<ToolLine> behind = List.copyOf(Objects.requireNonNull(lines, "lines"));
+    requireSplitter(inRow, behind);
+    return new ToolLine("", 1, inRow, behind, NamedValues.NONE);
+  }
+
+  /** Lines begin at a splitter with an outlet for each, and it leads to more than one. */
+  static void requireSplitter(List<Slot> slots, List<ToolLine> lines) {
+    if (slots.isEmpty() || !(slots.get(slots.size() - 1) instanceof Slot.Splitter splitter)) {
+      throw new IllegalArgumentException(
+          "last slot in front of several lines must be a splitter, was "
+              + (slots.isEmpty() ? "none" : slots.get(slots.size() - 1))
+              + "; say Slot.splitter(…)");
+    }
+    int begun = lines.stream().mapToInt(ToolLine::count).sum();
+    if (begun + (splitter.others().isPresent() ? 1 : 0) < 2) {
+      throw new IllegalArgumentException("lines behind " + splitter.name()
+          + " must be at least two, was "
+          + (lines.isEmpty() ? "none" : "one to " + lines.get(0).goal())
+          + "; put its slots behind those of the layout, or say what others take");
+    }
+    int outlets = splitter.splitter().map(there -> there.outlets().size()).orElse(begun);
+    if (splitter.splitter().isPresent() && outlets < splitter.outlet() + begun) {
+      throw new IllegalArgumentException("splitter " + splitter.name() + " must have at least "
+          + (splitter.outlet() + begun) + " outlets, one for every line, had " + outlets);
+    }
+  }
+
+  /** {@return what it leads to: what its tool is called, or the splitter at its end} */
+  public String goal() {
+    return isToTool() ? tool : slots.get(slots.size() - 1).name();
   }
 
   /**
@@ -92,21 +145,50 @@ public final class ToolLine {
   public ToolLine alike(int number) {
     if (number < 1) {
       throw new IllegalArgumentException(
-          "number of lines to " + tool + " must be at least 1, was " + number);
+          "number of lines to " + goal() + " must be at least 1, was " + number);
     }
-    return new ToolLine(tool, number, slots, told);
+    return new ToolLine(tool, number, slots, lines, told);
   }
 
   /**
    * Obtains this with other slots.
    *
    * @param others what stands between the splitter and the tool, in the order the air goes, at least one
-   * @return the line to the same tool
-   * @throws IllegalArgumentException if there is no slot
+   * @return the line to the same tool, or with the same lines behind it
+   * @throws IllegalArgumentException if there is no slot, or lines are behind it and the last is no splitter that has an
+   *     outlet for each
    */
   public ToolLine with(List<? extends Slot> others) {
-    return new ToolLine(
-        tool, count, requireSlots(tool, Objects.requireNonNull(others, "others")), told);
+    Objects.requireNonNull(others, "others");
+    return isToTool()
+        ? new ToolLine(tool, count, requireSlots(tool, others), lines, told)
+        : toSplitter(others, lines).alike(count);
+  }
+
+  /** This with its slots changed, and those of the lines behind it. */
+  ToolLine withSlots(UnaryOperator<List<Slot>> change) {
+    return isToTool()
+        ? with(change.apply(slots))
+        : toSplitter(
+                change.apply(slots),
+                lines.stream().map(line -> line.withSlots(change)).toList())
+            .alike(count);
+  }
+
+  /** This with something else told of one of its tools, tools alike counted as one, from 0. */
+  ToolLine withTool(int number, UnaryOperator<ToolLine> change) {
+    if (isToTool()) {
+      return change.apply(this);
+    }
+    List<ToolLine> changed = new ArrayList<>();
+    int first = 0;
+    for (ToolLine line : lines) {
+      int tools = line.toolLines().size();
+      boolean isBehind = number >= first && number < first + tools;
+      changed.add(isBehind ? line.withTool(number - first, change) : line);
+      first += tools;
+    }
+    return toSplitter(slots, changed).alike(count);
   }
 
   private static List<Slot> requireSlots(String tool, List<? extends Slot> slots) {
@@ -187,8 +269,56 @@ public final class ToolLine {
         + ", " + tool;
   }
 
-  /** {@return what the tool is called} */
+  /**
+   * Names lines that end in a splitter, as what is said of their parts names them.
+   *
+   * @param count how many are alike
+   * @param splitter what the splitter is called
+   * @return such as "line to bench manifold" or "2 lines to bench manifold"
+   */
+  static String namedTo(int count, String splitter) {
+    return (count == 1 ? "line to " : count + " lines to ") + splitter;
+  }
+
+  /** {@return whether it ends at a tool, and not in a splitter with lines of its own} */
+  public boolean isToTool() {
+    return lines.isEmpty();
+  }
+
+  /** {@return the lines behind the splitter at its end; empty where it ends at a tool} */
+  public List<ToolLine> lines() {
+    return lines;
+  }
+
+  /**
+   * {@return the lines that end at a tool, as often as there are such lines in all: itself, or of the lines behind it
+   * their own, as often as this is there}
+   */
+  public List<ToolLine> toolLines() {
+    if (isToTool()) {
+      return List.of(this);
+    }
+    List<ToolLine> all = new ArrayList<>();
+    for (ToolLine line : lines) {
+      line.toolLines().forEach(each -> all.add(each.alike(count * each.count)));
+    }
+    return List.copyOf(all);
+  }
+
+  private void requireTool() {
+    if (!isToTool()) {
+      throw new IllegalStateException(
+          "a line that ends in a splitter has no tool; ask or tell those of its lines()");
+    }
+  }
+
+  /**
+   * {@return what the tool is called}
+   *
+   * @throws IllegalStateException if it ends in a splitter: each line behind that tells its own
+   */
   public String tool() {
+    requireTool();
     return tool;
   }
 
@@ -197,13 +327,28 @@ public final class ToolLine {
     return count;
   }
 
-  /** {@return what stands between the splitter and the tool, in the order the air goes, never empty} */
+  /**
+   * {@return what stands between the splitter and the tool, or the splitter at its end with that, in the order the air
+   * goes, never empty}
+   */
   public List<Slot> slots() {
     return slots;
   }
 
-  /** {@return the air that one of its tools takes, as well as it is known} */
+  /** Its slots, and behind them those of the lines behind it. */
+  List<Slot> allSlots() {
+    List<Slot> all = new ArrayList<>(slots);
+    lines.forEach(line -> all.addAll(line.allSlots()));
+    return all;
+  }
+
+  /**
+   * {@return the air that one of its tools takes, as well as it is known}
+   *
+   * @throws IllegalStateException if it ends in a splitter: each line behind that tells its own
+   */
   public Range<FreeAirFlow> demandRange() {
+    requireTool();
     return Objects.requireNonNull(told.get(ToolTold.DEMAND));
   }
 
@@ -214,13 +359,24 @@ public final class ToolLine {
 
   /** What so many of its lines draw: each tool, and others behind a splitter on the way to it. */
   Stream<Range<FreeAirFlow>> drawn(int lines) {
-    Range<FreeAirFlow> one =
-        Flows.sum(Stream.concat(Stream.of(demandRange()), Flows.ofOthers(slots)));
+    Range<FreeAirFlow> one = Flows.sum(Stream.concat(atEnd(), Flows.ofOthers(slots)));
     return Collections.nCopies(lines, one).stream();
   }
 
-  /** {@return how the tool begins} */
+  /** What is drawn at its end: by its tool, or by the lines behind it. */
+  private Stream<Range<FreeAirFlow>> atEnd() {
+    return isToTool()
+        ? Stream.of(demandRange())
+        : lines.stream().flatMap(line -> line.drawn(line.count));
+  }
+
+  /**
+   * {@return how the tool begins}
+   *
+   * @throws IllegalStateException if it ends in a splitter: each line behind that tells its own
+   */
   public End inlet() {
+    requireTool();
     return Objects.requireNonNull(told.get(ToolTold.INLET));
   }
 
@@ -235,18 +391,22 @@ public final class ToolLine {
         && tool.equals(that.tool)
         && count == that.count
         && slots.equals(that.slots)
+        && lines.equals(that.lines)
         && told.equals(that.told);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(tool, count, slots, told);
+    return Objects.hash(tool, count, slots, lines, told);
   }
 
-  /** {@return the line in words, such as "3 lines to sander: hose"} */
+  /** {@return the line in words, such as "3 lines to sander: hose"; the lines behind it in brackets} */
   @Override
   public String toString() {
-    return (count == 1 ? "line" : count + " lines") + " to " + tool + ": "
-        + String.join(", ", slots.stream().map(Slot::name).toList());
+    return (count == 1 ? "line to " : count + " lines to ") + goal() + ": "
+        + String.join(", ", slots.stream().map(Slot::name).toList())
+        + (isToTool()
+            ? ""
+            : " (" + String.join("; ", lines.stream().map(ToolLine::toString).toList()) + ")");
   }
 }

@@ -92,6 +92,9 @@ public enum UnitSystem {
   /** A difference of pressures [Pa] that is no more than what the sums behind it round off; our choice. */
   private static final double ROUNDING = 1.0e-3;
 
+  /** What sums and changes of unit leave open of a number that was typed, as a part of it or of one. */
+  private static final double CONVERTED = 1.0e-10;
+
   /** From so many feet on a length is told with a digit more. */
   private static final double LONG_FEET = 1000.0;
 
@@ -151,10 +154,11 @@ public enum UnitSystem {
   }
 
   /**
-   * Writes a gauge pressure.
+   * Writes a gauge pressure: one that was typed with the digits it was typed with, such as 15 bar, one that was
+   * computed with two decimals in bar or one in psi, be they zeros.
    *
    * @param pressure the pressure
-   * @return such as "6.21 bar(g)", or "90 psig"
+   * @return such as "6.21 bar(g)", "15 bar(g)", or "90 psig"
    */
   public String say(GaugePressure pressure) {
     return withDecimals(pressure, decimals());
@@ -173,7 +177,8 @@ public enum UnitSystem {
     for (GaugePressure other : Objects.requireNonNull(others, "others")) {
       while (decimals < MOST_DECIMALS
           && !isSame(pressure.pascals(), Objects.requireNonNull(other, "other").pascals())
-          && withDecimals(pressure, decimals).equals(withDecimals(other, decimals))) {
+          && number(withDecimals(pressure, decimals)).compareTo(number(withDecimals(other, decimals)))
+              != pressure.compareTo(other)) {
         decimals++;
       }
     }
@@ -185,6 +190,11 @@ public enum UnitSystem {
     return Math.abs(one - other) <= SAME * Math.max(Math.abs(one), Math.abs(other));
   }
 
+  /** The number in front of a unit. */
+  private static Double number(String told) {
+    return Double.valueOf(told.substring(0, told.indexOf(' ')));
+  }
+
   private int decimals() {
     return either(2, 1);
   }
@@ -194,9 +204,7 @@ public enum UnitSystem {
     if (!(Math.abs(value) < LARGEST_SAID)) {
       return Digits.told(value) + either(" bar(g)", " psig");
     }
-    return this == SI
-        ? pressure.format(PressureUnit.BAR, decimals)
-        : shortened(pressure.in(PressureUnit.PSI), decimals) + " psig";
+    return worth(value, decimals + 1, decimals) + either(" bar(g)", " psig");
   }
 
   /**
@@ -242,9 +250,7 @@ public enum UnitSystem {
     if (isLost && drop.pascals() > ROUNDING) {
       return either("< 0.01 bar", "< 0.1 psi");
     }
-    return this == SI
-        ? drop.format(PressureUnit.BAR, decimals())
-        : shortened(drop.in(PressureUnit.PSI), decimals()) + " psi";
+    return worth(drop.in(pressureUnit()), decimals(), decimals()) + either(" bar", " psi");
   }
 
   /**
@@ -438,6 +444,21 @@ public enum UnitSystem {
   /** One decimal, and below ten three digits. */
   private static String flowNumber(double value) {
     return value < 10.0 ? Digits.significant(value, 3) : shortened(value, 1);
+  }
+
+  /**
+   * A number that somebody typed as it was typed, with so many decimals at most; what was computed with all decimals
+   * that it is worth.
+   */
+  private static String worth(double value, int most, int decimals) {
+    for (int typed = 0; typed <= most; typed++) {
+      String text = Digits.fixed(value, typed);
+      if (Math.abs(Double.parseDouble(text) - value)
+          <= CONVERTED * Math.max(1.0, Math.abs(value))) {
+        return text;
+      }
+    }
+    return Digits.fixed(value, decimals);
   }
 
   /** With so many decimals at most, and no zeros at their end. */

@@ -65,8 +65,24 @@ final class EveryCombination {
   /** The slots of all lines, one line after another. */
   private List<Slot> slots() {
     List<Slot> all = new ArrayList<>(job.layout().slots());
-    job.layout().lines().forEach(line -> all.addAll(line.slots()));
+    job.layout().lines().forEach(line -> addSlots(line, all));
     return all;
+  }
+
+  private static void addSlots(ToolLine line, List<Slot> all) {
+    all.addAll(line.slots());
+    line.lines().forEach(behind -> addSlots(behind, all));
+  }
+
+  /** The lines that begin at a splitter. */
+  private static List<ToolLine> linesBehind(
+      Slot.Splitter splitter, List<Slot> slots, List<ToolLine> lines) {
+    if (slots.contains(splitter)) {
+      return slots.get(slots.size() - 1).equals(splitter) ? lines : List.of();
+    }
+    return lines.stream()
+        .flatMap(line -> linesBehind(splitter, line.slots(), line.lines()).stream())
+        .toList();
   }
 
   /** The couplings that must be of one profile with the one of this name, itself among them. */
@@ -146,12 +162,14 @@ final class EveryCombination {
     }
     if (slot instanceof Slot.Regulated regulated) {
       return regulated.regulator().map(List::of).orElse(all(Part.Regulator.class)).stream()
+          .filter(each -> each.kind() == regulated.kind())
           .map(List::<Part>of)
           .toList();
     }
     if (slot instanceof Slot.Splitter splitter) {
       return splitter.splitter().map(List::of).orElse(all(Part.Splitter.class)).stream()
-          .filter(this::leadsToAll)
+          .filter(each -> leadsToAll(
+              each, linesBehind(splitter, job.layout().slots(), job.layout().lines())))
           .map(List::<Part>of)
           .toList();
     }
@@ -168,9 +186,9 @@ final class EveryCombination {
   }
 
   /** Whether every line has an outlet, and those that are alike have the same. */
-  private boolean leadsToAll(Part.Splitter splitter) {
+  private static boolean leadsToAll(Part.Splitter splitter, List<ToolLine> lines) {
     int next = 0;
-    for (ToolLine line : job.layout().lines()) {
+    for (ToolLine line : lines) {
       Set<End> ends = new HashSet<>();
       for (int i = 0; i < line.count(); i++) {
         if (next == splitter.outlets().size()) {
@@ -233,44 +251,59 @@ final class EveryCombination {
 
   /** The adapters that could go at each joint. */
   private List<List<List<Part.Adapter>>> joints(List<Part> parts) {
-    List<List<List<Part.Adapter>>> joints = new ArrayList<>();
-    List<Position> positions = Position.of(job);
-    List<End> outlets = List.of();
-    End open = job.outlet();
-    int next = 0;
-    int line = -1;
-    for (int i = 0; i < parts.size(); i++) {
-      Part part = parts.get(i);
-      if (positions.get(i).line() != line) {
-        if (line >= 0) {
-          joints.add(chains(open, job.layout().lines().get(line).inlet()));
+    Walk walk = new Walk(parts);
+    walk.from(
+        job.outlet(),
+        job.layout().slots(),
+        job.layout().lines(),
+        job.layout().lines().isEmpty() ? Optional.of(job.toolInlet()) : Optional.empty());
+    return walk.joints;
+  }
+
+  /** Goes from the outlet to every tool, line after line, each from the outlet of its splitter that it takes. */
+  private final class Walk {
+
+    private final List<List<List<Part.Adapter>>> joints = new ArrayList<>();
+    private final List<Part> parts;
+    private int next;
+
+    Walk(List<Part> parts) {
+      this.parts = parts;
+    }
+
+    void from(End first, List<Slot> slots, List<ToolLine> lines, Optional<End> inlet) {
+      End open = first;
+      List<End> outlets = List.of();
+      for (int i = 0; i < slots.size(); i++) {
+        Part part = parts.get(next++);
+        if (part instanceof Part.Socket socket) {
+          joints.add(chains(open, socket.end()));
+          open = ((Part.Plug) parts.get(next++)).end();
+        } else if (part instanceof Part.Hose hose) {
+          joints.add(chains(open, hose.upstream()));
+          open = hose.downstream();
+        } else if (part instanceof Part.Device device) {
+          joints.add(chains(open, device.upstream()));
+          open = device.downstream();
+        } else if (part instanceof Part.Regulator regulator) {
+          joints.add(chains(open, regulator.upstream()));
+          open = regulator.downstream();
+        } else if (part instanceof Part.Splitter splitter) {
+          joints.add(chains(open, splitter.upstream()));
+          outlets = splitter.outlets();
+          open = outlets.get(0);
         }
-        line = positions.get(i).line();
-        open = outlets.get(next);
-        next += job.layout().lines().get(line).count();
       }
-      if (part instanceof Part.Socket socket) {
-        joints.add(chains(open, socket.end()));
-      } else if (part instanceof Part.Hose hose) {
-        joints.add(chains(open, hose.upstream()));
-        open = hose.downstream();
-      } else if (part instanceof Part.Device device) {
-        joints.add(chains(open, device.upstream()));
-        open = device.downstream();
-      } else if (part instanceof Part.Regulator regulator) {
-        joints.add(chains(open, regulator.upstream()));
-        open = regulator.downstream();
-      } else if (part instanceof Part.Splitter splitter) {
-        joints.add(chains(open, splitter.upstream()));
-        outlets = splitter.outlets();
-        open = outlets.get(0);
-      } else if (part instanceof Part.Plug plug) {
-        open = plug.end();
+      if (inlet.isPresent()) {
+        joints.add(chains(open, inlet.get()));
+      }
+      int outlet = 0;
+      for (ToolLine line : lines) {
+        Optional<End> end = line.isToTool() ? Optional.of(line.inlet()) : Optional.empty();
+        from(outlets.get(outlet), line.slots(), line.lines(), end);
+        outlet += line.count();
       }
     }
-    joints.add(
-        chains(open, line < 0 ? job.toolInlet() : job.layout().lines().get(line).inlet()));
-    return joints;
   }
 
   /** Pairs that mate and are of the wanted profile; where there are none, every pair. */
@@ -403,17 +436,29 @@ final class EveryCombination {
     return missed;
   }
 
-  /** How many lines are alike with one; the only way counts once. */
-  private int count(int line) {
-    return job.layout().lines().isEmpty() ? 1 : job.layout().lines().get(line).count();
+  /** How often each line to a tool is there, counted through all lines alike; the only way counts once. */
+  private int count(int tool) {
+    List<Integer> counts = new ArrayList<>();
+    job.layout().lines().forEach(line -> addCounts(line, 1, counts));
+    return counts.isEmpty() ? 1 : counts.get(tool);
+  }
+
+  private static void addCounts(ToolLine line, int times, List<Integer> counts) {
+    if (line.lines().isEmpty()) {
+      counts.add(times * line.count());
+    }
+    line.lines().forEach(behind -> addCounts(behind, times * line.count(), counts));
   }
 
   private long shortHoses(Proposal p) {
-    long missed = shortHoses(p, job.layout().slots());
-    for (ToolLine line : job.layout().lines()) {
-      missed += line.count() * shortHoses(p, line.slots());
-    }
-    return missed;
+    return shortHoses(p, job.layout().slots())
+        + job.layout().lines().stream().mapToLong(line -> shortHoses(p, line)).sum();
+  }
+
+  private static long shortHoses(Proposal p, ToolLine line) {
+    return line.count()
+        * (shortHoses(p, line.slots())
+            + line.lines().stream().mapToLong(behind -> shortHoses(p, behind)).sum());
   }
 
   private static long shortHoses(Proposal p, List<Slot> slots) {

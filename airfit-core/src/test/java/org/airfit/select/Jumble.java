@@ -42,6 +42,7 @@ final class Jumble {
   private final boolean isSpoiled;
   private final boolean isRanged;
   private int made;
+  private int lines;
 
   Jumble(long seed) {
     this.random = new Random(seed);
@@ -195,6 +196,9 @@ final class Jumble {
     for (int i = random.nextInt(4); i > 0; i--) {
       parts.add(device());
     }
+    if (random.nextBoolean()) {
+      parts.add(regulator().as(RegulatorKind.FILTER_REGULATOR));
+    }
     return parts;
   }
 
@@ -230,7 +234,7 @@ final class Jumble {
     Slot.Regulated regulated = Slot.regulator("regulator", set);
     Slot.InLine filter = Slot.inLine("filter", DeviceKind.FILTER);
     Slot.Regulated failing = regulated.failingAt(GaugePressure.ofBar(one(6.5, 7.5, 12.0)));
-    List<Slot> slots = switch (random.nextInt(14)) {
+    List<Slot> slots = switch (random.nextInt(15)) {
       case 0 -> List.of(hose);
       case 1 -> List.of(outlet, hose);
       case 2 -> List.of(hose, tool.ofProfile(one("finch", "wren")));
@@ -245,6 +249,8 @@ final class Jumble {
       case 11 ->
         List.of(Slot.coupling("first"), hose, outlet.ofSameProfileAs("first").withPlug(plug()));
       case 12 -> List.of(failing, outlet, hose);
+      case 13 ->
+        List.of(Slot.regulator("filter regulator", RegulatorKind.FILTER_REGULATOR, set), hose);
       default -> List.of(outlet.withSocket(socket()), hose, whip);
     };
     Requirement.Builder job = job(true).layout(Layout.of(slots));
@@ -256,7 +262,7 @@ final class Jumble {
   Requirement inDoubtOfReach(Requirement job) {
     List<ToolLine> lines = new ArrayList<>();
     for (ToolLine line : job.layout().lines()) {
-      lines.add(line.with(inDoubt(line.slots())));
+      lines.add(line.withSlots(this::inDoubt));
     }
     return job.toBuilder()
         .layout(Layout.of(inDoubt(job.layout().slots()), lines))
@@ -270,7 +276,7 @@ final class Jumble {
         Slot.Hose doubtful = hose.reaching(new Range<>(
             Length.ofMetres(one(1.0, 5.0, 6.0)), Length.ofMetres(one(9.0, 10.0, 20.0))));
         all.add(
-            random.nextInt(4) == 0
+            random.nextInt(4) == 0 && hose.hose().isEmpty()
                 ? doubtful.ofBore(HoseBore.of(Length.ofMillimetres(9.5)))
                 : doubtful);
       } else {
@@ -395,6 +401,59 @@ final class Jumble {
     boolean isOiled = Layout.of(shared, lines).hasLubricator();
     job = told(job, /* hasLayout= */ true, /* isOfOneTool= */ false);
     return (isOiled ? job.lubrication(Lubrication.LUBRICATED) : job).build();
+  }
+
+  /** A job of several tools, some of them behind a second splitter, and now and then behind a third. */
+  Requirement jobOfNestedSplitters() {
+    Slot.Splitter splitter = Slot.splitter("splitter");
+    splitter = often() ? splitter.with(largeSplitter()) : splitter;
+    splitter = rarely() ? splitter.sharedWith(smallDemand()) : splitter;
+    List<ToolLine> lines = new ArrayList<>(List.of(nested(2)));
+    if (lines.get(0).count() == 1 || random.nextBoolean()) {
+      lines.add(random.nextInt(2), shortLine());
+    }
+    Layout layout = Layout.of(List.of(splitter), lines);
+    Requirement.Builder job =
+        told(Requirement.forTools(layout), /* hasLayout= */ true, /* isOfOneTool= */ false);
+    return (layout.hasLubricator() ? job.lubrication(Lubrication.LUBRICATED) : job).build();
+  }
+
+  /** A line to a splitter with lines to tools, or with one more that is like itself. */
+  private ToolLine nested(int number) {
+    Slot.Splitter open = Slot.splitter("splitter " + number);
+    Slot.Splitter splitter = random.nextBoolean() ? open : open.with(largeSplitter());
+    splitter = random.nextInt(4) == 0 ? splitter.sharedWith(smallDemand()) : splitter;
+    Slot.Regulated regulator =
+        Slot.regulator("regulator " + number, GaugePressure.ofBar(one(5.0, 6.0)));
+    List<Slot> slots = switch (random.nextInt(4)) {
+      case 0 -> List.of(Slot.inLine("device " + number, device()), splitter);
+      case 1 -> List.of(regulator.with(regulator()), splitter);
+      case 2 -> List.of(Slot.hose("hose " + number, Length.ofMetres(5.0)), splitter);
+      default -> List.of(splitter);
+    };
+    List<ToolLine> lines = new ArrayList<>(List.of(shortLine()));
+    if (number == 2 && random.nextInt(3) == 0) {
+      lines.add(random.nextInt(2), nested(3));
+      return ToolLine.toSplitter(slots, lines); // more of it would hold too many pieces
+    } else if (lines.get(0).count() == 1 || random.nextBoolean()) {
+      lines.add(shortLine());
+    }
+    return ToolLine.toSplitter(slots, lines).alike(one(1, 1, 2));
+  }
+
+  /** A line of one slot, most often with what is there. */
+  private ToolLine shortLine() {
+    int number = ++lines;
+    Slot.Hose hose = Slot.hose("own hose " + number, Length.ofMetres(one(5.0, 10.0)));
+    Slot slot = switch (random.nextInt(4)) {
+      case 0 -> Slot.inLine("own device " + number, device());
+      case 1 -> hose.with(hose());
+      default -> hose;
+    };
+    ToolLine line = ToolLine.to("tool " + number, smallDemand(), least(), inlet(), List.of(slot));
+    line = rarely() ? line.withImpactTool() : line;
+    line = rarely() ? line.withToolRating(GaugePressure.ofBar(one(6.0, 7.0))) : line;
+    return line.alike(one(1, 1, 2));
   }
 
   /** A job one of whose slots leads to others of whom only their air is known. */

@@ -13,12 +13,17 @@ import java.util.Random;
 import org.airfit.Pencil;
 import org.airfit.air.AirState;
 import org.airfit.air.Compression;
+import org.airfit.flow.FlowCapacity;
 import org.airfit.joint.End;
 import org.airfit.plant.AirPlant;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Length;
 import org.airfit.quantity.Money;
 import org.airfit.quantity.NominalThreadSize;
+import org.airfit.quantity.PressureDrop;
+import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
 import org.airfit.run.Run;
 import org.airfit.safety.Medium;
@@ -138,6 +143,103 @@ class OffersTest {
                 .startsWith(
                     "Reckoned with 4000 h in the year at 0.2 EUR per kWh, a mean flow of 10 L/s ANR that is"))
         .anySatisfy(remark -> assertThat(remark).startsWith("No offer for the most margin: "));
+  }
+
+  private static final double DEMAND = 10.0;
+  private static final End FEMALE = End.parse("3/8 NPT female");
+
+  private static Part.Regulator regulator(String id, double c, double droopBar) {
+    return new Part.Regulator(
+        priced(id, "50", ""),
+        FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(c), 0.3),
+        PressureDrop.ofBar(droopBar),
+        FreeAirFlow.ofAnrLitresPerSecond(DEMAND),
+        FEMALE,
+        FEMALE);
+  }
+
+  private static Offer inAYear(Requirement.Builder asked, Layout layout) {
+    Requirement job = asked
+        .supply(Shelf.SUPPLY, Shelf.ATMOSPHERE)
+        .outlet(End.parse("3/8 NPT male"))
+        .environment(Environment.INDOORS)
+        .lubrication(Lubrication.DRY)
+        .layout(layout)
+        .build();
+    return offer(Offers.of(job, catalogue(false), year(10.0, 0.0)), Offer.Aim.LEAST_IN_A_YEAR);
+  }
+
+  private static double pressureMoney(Offer offer) {
+    return offer.pressure().orElseThrow().money().amount().doubleValue();
+  }
+
+  /**
+   * By ISO 6358-3, q = C p1 √(1 − ((p2/p1 − b)/(1 − b))²) at 20 °C, solved for p1 by halving: so much must stand in front
+   * of the open valve. What the regulator takes down from 8 bar(a), and its droop, cost nothing.
+   */
+  @Test
+  void a_regulator_costs_in_a_year_what_its_open_valve_loses_and_no_droop() {
+    for (double c : new double[] {3.0, 9.0}) {
+      for (double droop : new double[] {0.0, 0.4}) {
+        Layout layout = Layout.of(List.of(
+            Slot.regulator("regulator", GaugePressure.ofBar(6.0)).with(regulator("r", c, droop)),
+            Slot.hose("hose", Length.ofMetres(8.0))));
+        Offer offer = inAYear(
+            Requirement.forTool(FreeAirFlow.ofAnrLitresPerSecond(DEMAND), GaugePressure.ofBar(3.0))
+                .toolInlet(FEMALE),
+            layout);
+        double held = 7.0 - droop;
+        double inHose = held - 1.0 - Shelf.pascalsAtTool(offer.proposal()) / 1.0e5;
+        double lost = wideOpen(c, held) + inHose;
+        double expected = money(kilograms(10.0), work(8.0) - work(8.0 - lost));
+        assertThat(pressureMoney(offer)).isCloseTo(expected, within(0.005 * expected));
+      }
+    }
+  }
+
+  /** Two lines side by side lose what the one that loses most does, and not the sum of both. */
+  @Test
+  void of_several_tools_the_way_counts_on_which_most_is_lost() {
+    Part.Splitter manifold = new Part.Splitter(
+        priced("manifold", "30", ""),
+        FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(14.0), 0.3),
+        FEMALE,
+        List.of(FEMALE, FEMALE, FEMALE));
+    List<ToolLine> lines = new ArrayList<>();
+    for (double flow : new double[] {2.0, 6.0}) {
+      lines.add(ToolLine.to(
+          "tool of " + flow,
+          FreeAirFlow.ofAnrLitresPerSecond(flow),
+          GaugePressure.ofBar(3.0),
+          FEMALE,
+          List.of(Slot.hose("hose of " + flow, Length.ofMetres(8.0)))));
+    }
+    Layout layout = Layout.of(List.of(Slot.splitter("manifold").with(manifold)), lines);
+    Offer offer = inAYear(Requirement.forTools(layout), layout);
+    double least = offer.proposal().toEachTool().stream()
+        .mapToDouble(Shelf::pascalsAtTool)
+        .min()
+        .orElseThrow();
+    double lost = 8.0 - 1.0 - least / 1.0e5;
+    double expected = money(kilograms(10.0), work(8.0) - work(8.0 - lost));
+    assertThat(pressureMoney(offer)).isCloseTo(expected, within(0.001 * expected));
+  }
+
+  /** By how much more than behind it must stand in front of an open valve [bar]. */
+  private static double wideOpen(double c, double behindBar) {
+    double low = behindBar;
+    double high = 10.0 * behindBar;
+    for (int i = 0; i < 60; i++) {
+      double middle = (low + high) / 2.0;
+      double ratio = (behindBar / middle - 0.3) / 0.7;
+      double passed = c * middle * Math.sqrt(1.0 - ratio * ratio);
+      if (passed < DEMAND) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return high - behindBar;
   }
 
   @Test
@@ -391,5 +493,114 @@ class OffersTest {
         .as("no adapter and so a joint less that leaks")
         .isEqualTo("own end");
     assertThat(offers.isProven()).isTrue();
+  }
+
+  /** A booster takes in what the tool needs at least, 6.2 bar(g), or less; with more it does not feed this supply. */
+  @Test
+  void a_plant_counts_from_what_its_supply_and_the_tool_need() {
+    assertThat(isReckoned(1.0, 8.0)).as("up to just the pressure of the supply").isTrue();
+    assertThat(isReckoned(1.0, 7.99)).as("less than the supply").isFalse();
+    assertThat(isReckoned(7.2, 8.0)).as("from just what the tool needs").isTrue();
+    assertThat(isReckoned(7.21, 8.0)).as("from more than the tool needs").isFalse();
+  }
+
+  private static boolean isReckoned(double intake, double discharge) {
+    AirPlant booster = new AirPlant(
+        Compression.adiabatic(
+            AirState.of(AbsolutePressure.ofBar(intake), Temperature.ofCelsius(20.0)),
+            AbsolutePressure.ofBar(discharge)),
+        COMPRESSOR,
+        MOTOR,
+        Duration.ofHours(4000L),
+        Money.parse("0.20 EUR"));
+    PlantYear year = new PlantYear(
+        booster, FreeAirFlow.ofAnrLitresPerSecond(10.0), FreeAirFlow.ofAnrLitresPerSecond(0.01));
+    return Offers.of(Shelf.job().build(), catalogue(false), year)
+        .offer(Offer.Aim.LEAST_IN_A_YEAR)
+        .isPresent();
+  }
+
+  /**
+   * Sockets with a thread of their own go on by an adapter that is free, and want a washer for 5; the one that goes on
+   * as it is costs 5 cents more. By hand: 2 x 10.05 + 3 + 2 + 25 + 1.50 = 51.60, and with washers 61.50 at least.
+   */
+  private static List<Part> withWashers(int sockets) {
+    List<Part> parts = new ArrayList<>();
+    for (int i = 0; i < sockets; i++) {
+      parts.add(
+          Shelf.socket(priced("s" + (char) ('a' + i), "10", ""), "finch", "G 3/8 female", 9.0));
+    }
+    parts.add(Shelf.socket(priced("own end", "10.05", ""), "finch", "3/8 NPT female", 9.0));
+    parts.add(Shelf.plug(priced("hose plug", "3", ""), "finch", "3/8 NPT female"));
+    parts.add(Shelf.plug(priced("tool plug", "2", ""), "finch", "1/4 NPT male"));
+    parts.add(Shelf.hose(priced("hose", "25", ""), 9.5, 10.0));
+    parts.add(new Part.Adapter(
+        priced("free", "0", ""),
+        End.parse("3/8 NPT female"),
+        End.parse("G 3/8 male"),
+        Shelf.adapter("x", "3/8 NPT female", "G 3/8 male").conduit()));
+    return parts;
+  }
+
+  private static Offers ofWashers(int sockets) {
+    Accessory washer = new Accessory.SealingWasher(priced("washer", "5", ""), "G 3/8");
+    return Offers.of(
+        Shelf.job().build(), Catalogue.of(withWashers(sockets), List.of(TAPE, washer)));
+  }
+
+  @Test
+  void the_cheapest_bill_is_found_behind_all_eighty_whose_parts_cost_less() {
+    Offers offers = ofWashers(8);
+    Offer now = offer(offers, Offer.Aim.LEAST_NOW);
+    assertThat(now.proposal().socket("outlet").id()).isEqualTo("own end");
+    assertThat(now.proposal().socket("tool").id()).isEqualTo("own end");
+    assertThat(now.now()).contains(Money.parse("51.60 EUR"));
+    assertThat(offers.isProven()).isTrue();
+  }
+
+  /** 18 x 18 = 324 pairs of sockets cost less than the one that is the cheapest with its washers. */
+  @Test
+  void where_too_many_parts_cost_less_the_best_of_those_looked_at_is_offered_and_it_is_said() {
+    Offers offers = ofWashers(18);
+    assertThat(offers.isProven()).isFalse();
+    assertThat(offer(offers, Offer.Aim.LEAST_NOW).now()).contains(Money.parse("61.50 EUR"));
+    assertThat(offers.remarks())
+        .anySatisfy(remark -> assertThat(remark).startsWith("Looked at the 320 proposals"));
+  }
+
+  private static final String ASK_FOR_PRICE =
+      "A proposal with a piece of unknown price comes behind one of which all prices are known, though it may cost"
+          + " less: ask for that price.";
+
+  private static List<String> remarksWith(Part socket) {
+    List<Part> parts = parts(false);
+    parts.removeIf(part -> part.id().equals("gilded"));
+    parts.add(socket);
+    return Offers.of(Shelf.job().build(), Catalogue.of(parts, List.of(TAPE))).remarks();
+  }
+
+  /** The plain socket costs 10. */
+  @Test
+  void it_is_said_where_a_piece_of_unknown_price_may_make_an_offer_cheaper() {
+    assertThat(remarksWith(Shelf.socket(Shelf.steel("unpriced"), "finch", "3/8 NPT female", 9.0)))
+        .contains(ASK_FOR_PRICE);
+    assertThat(
+            remarksWith(Shelf.socket(priced("dearer", "12", ""), "finch", "3/8 NPT female", 9.0)))
+        .as("all prices are known")
+        .doesNotContain(ASK_FOR_PRICE);
+    List<Part> free = parts(false);
+    free.removeIf(part -> part instanceof Part.Socket);
+    free.add(Shelf.socket(priced("free", "0", ""), "finch", "3/8 NPT female", 9.0));
+    free.add(Shelf.socket(Shelf.steel("unpriced"), "finch", "3/8 NPT female", 9.0));
+    assertThat(Offers.of(Shelf.job().build(), Catalogue.of(free, List.of(TAPE))).remarks())
+        .as("nothing costs less than what is free")
+        .doesNotContain(ASK_FOR_PRICE);
+    assertThat(remarksWith(Shelf.socket(
+            PartFacts.of("old", "old socket").asExisting().withMaterial(Material.HARDENED_STEEL),
+            "finch",
+            "3/8 NPT female",
+            9.0)))
+        .as("it is there already, but of unknown rating: it comes behind for that question")
+        .doesNotContain(ASK_FOR_PRICE);
   }
 }

@@ -24,7 +24,7 @@ class SeveralToolsProperties {
         .toList();
   }
 
-  private static void check(Requirement job, Catalogue catalogue) {
+  static void check(Requirement job, Catalogue catalogue) {
     Selection found = Selection.of(job, catalogue);
     Assume.that(!listed(found).isEmpty());
     EveryCombination every = new EveryCombination(job, catalogue);

@@ -132,7 +132,7 @@ public final class JobFile {
             .wrong("stands beside the lines of a splitter, each of which tells its tool;"
                 + " leave it out, or put it into one of the lines");
       }
-      toolName = line.lines().stream()
+      toolName = layout.toolLines().stream()
           .map(each -> (each.count() == 1 ? "" : each.count() + " × ") + each.tool())
           .collect(Collectors.joining(", "));
       requirement = Requirement.forTools(layout);

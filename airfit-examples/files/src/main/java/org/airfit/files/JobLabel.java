@@ -4,6 +4,8 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * What a shop files a job by.
@@ -12,6 +14,9 @@ import java.util.Optional;
  * @param date its day; empty where it was not told
  */
 public record JobLabel(Optional<String> number, Optional<LocalDate> date) {
+
+  private static final Pattern DAY = Pattern.compile("(\\d{4})-(\\d{2})-(\\d{2})");
+  private static final String WANTED = "must be a day as year-month-day such as 2026-11-28";
 
   /**
    * Refuses what is null.
@@ -33,11 +38,19 @@ public record JobLabel(Optional<String> number, Optional<LocalDate> date) {
         date.isPresent() ? Optional.of(date.get().as(JobLabel::day)) : Optional.empty());
   }
 
+  /** Read by hand: a parser of dates would bring every form of dates and all time zones into a web page. */
   private static LocalDate day(String text) {
+    Matcher day = DAY.matcher(text.strip());
     try {
-      return LocalDate.parse(text.strip());
+      if (day.matches()) {
+        return LocalDate.of(
+            Integer.parseInt(day.group(1)),
+            Integer.parseInt(day.group(2)),
+            Integer.parseInt(day.group(3)));
+      }
+      throw new IllegalArgumentException(WANTED);
     } catch (DateTimeException e) {
-      throw new IllegalArgumentException("must be a day as year-month-day such as 2026-11-28", e);
+      throw new IllegalArgumentException(WANTED, e);
     }
   }
 }

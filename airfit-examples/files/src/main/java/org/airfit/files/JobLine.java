@@ -19,6 +19,7 @@ import org.airfit.quantity.Range;
 import org.airfit.select.DeviceKind;
 import org.airfit.select.Layout;
 import org.airfit.select.Part;
+import org.airfit.select.RegulatorKind;
 import org.airfit.select.Requirement;
 import org.airfit.select.Slot;
 import org.airfit.select.ToolLine;
@@ -29,6 +30,8 @@ final class JobLine {
 
   private static final String PIPE = "pipe";
   private static final String OUTLET = "outlet";
+  private static final String REGULATOR = "regulator";
+  private static final String FILTER_REGULATOR = "filter regulator";
   private static final String COUPLING = "coupling";
   private static final String WHIP_HOSE = "whip hose";
   private static final String NAME = "name";
@@ -45,7 +48,9 @@ final class JobLine {
   /** The reach of a hose while it is asked how long it may be: every hose has that. */
   private static final Length ANY = Length.of(0.1, LengthUnit.METRE);
 
-  /** What is accepted as the lines behind a splitter. */
+  /** What is accepted as the tool of a line, and as the lines behind a splitter. */
+  private static final String TOOL = "an object with name, air, pressure and inlet";
+
   private static final String LINES =
       "a list such as [{\"count\": 3, \"tool\": {…}, \"line\": […]}]";
 
@@ -82,13 +87,13 @@ final class JobLine {
   }
 
   /** A line behind a splitter: names must differ from those of all others. */
-  private JobLine(JobLine before, String tool) {
+  private JobLine(JobLine before, Optional<Field> goal) throws WrongFileException {
     this.catalogue = before.catalogue;
     this.parts = before.parts;
     this.around = before.around;
     this.remarks = before.remarks;
     this.placeOf = before.placeOf;
-    this.where = " to " + tool;
+    this.where = goal.isPresent() ? " to " + goal.get().text().strip() : "";
     this.outlet = before.outlet;
     this.question = before.question;
   }
@@ -115,7 +120,7 @@ final class JobLine {
   static List<String> kinds() {
     List<String> kinds =
         new ArrayList<>(List.of(PIPE, OUTLET, COUPLING, PartFields.HOSE, WHIP_HOSE));
-    kinds.add(PartFields.REGULATOR);
+    kinds.addAll(PartFields.regulators());
     kinds.add(PartFields.SPLITTER);
     for (DeviceKind device : DeviceKind.values()) {
       kinds.add(device.toString());
@@ -145,24 +150,34 @@ final class JobLine {
     remarkOnSettings();
   }
 
+  /** A regulator with what it is called and what it is set to. */
+  private record Setting(String name, GaugePressure set) {}
+
   /** A regulator holds no more than one in front of it leaves: one that is set higher never regulates. */
   private void remarkOnSettings() throws WrongFileException {
-    Optional<GaugePressure> inFront =
-        regulator == null ? Optional.empty() : Optional.of(set(regulator.item()));
-    String name = regulator == null ? "" : regulator.name();
-    for (Slot slot : slots) {
+    Optional<Setting> inFront = regulator == null
+        ? Optional.empty()
+        : Optional.of(new Setting(regulator.name(), set(regulator.item())));
+    remarkOnSettings(inFront, slots, lines);
+  }
+
+  private void remarkOnSettings(Optional<Setting> before, List<Slot> inRow, List<ToolLine> behind) {
+    Optional<Setting> inFront = before;
+    for (Slot slot : inRow) {
       if (!(slot instanceof Slot.Regulated regulated)) {
         continue;
       }
-      if (inFront.isPresent() && regulated.set().compareTo(inFront.get()) > 0) {
+      if (inFront.isPresent() && regulated.set().compareTo(inFront.get().set()) > 0) {
         remarks.add("\"" + regulated.name() + "\" in " + placeOf.get(regulated.name())
-            + " is set higher than \"" + name
+            + " is set higher than \"" + inFront.get().name()
             + "\" in front of it: it never has so much to hold, and does nothing. Look whether the two are"
             + " exchanged.");
       } else {
-        inFront = Optional.of(regulated.set());
-        name = regulated.name();
+        inFront = Optional.of(new Setting(regulated.name(), regulated.set()));
       }
+    }
+    for (ToolLine line : behind) {
+      remarkOnSettings(inFront, line.slots(), line.lines());
     }
   }
 
@@ -194,8 +209,11 @@ final class JobLine {
       case PartFields.SPLITTER -> slots.add(splitter(item, name));
       case COUPLING -> slots.add(coupling(item, name));
       case PartFields.HOSE, WHIP_HOSE -> slots.add(hose(item, kind.equals(WHIP_HOSE), name));
-      case PartFields.REGULATOR -> slots.add(regulated(item, name));
-      default -> slots.add(device(item, DeviceKind.parse(kind), name));
+      default ->
+        slots.add(
+            PartFields.regulators().contains(kind)
+                ? regulated(item, RegulatorKind.parse(kind), name)
+                : device(item, DeviceKind.parse(kind), name));
     }
     item.requireNothingElse();
   }
@@ -207,11 +225,11 @@ final class JobLine {
         outlet = EndField.in(item.field("end", Accepted.END), remarks);
         item.requireNothingElse();
       }
-      case PartFields.REGULATOR -> {
+      case REGULATOR, FILTER_REGULATOR -> {
         if (regulator != null || !pipes.isEmpty()) {
-          throw item.wrong(
-              "is a regulator behind a pipe and in front of the outlet; it may stand first of all, or"
-                  + " behind {\"kind\": \"outlet\", \"end\": …}");
+          throw item.wrong("is a " + kind
+              + " behind a pipe and in front of the outlet; it may stand first of all, or"
+              + " behind {\"kind\": \"outlet\", \"end\": …}");
         }
         regulator = new Entry(item, name);
       }
@@ -305,14 +323,6 @@ final class JobLine {
         taken.isPresent() ? Optional.of(taken.get().range(FreeAirFlow::parse)) : Optional.empty();
     Optional<Field> told = item.find("lines", LINES);
     if (told.isPresent()) {
-      if (!where.isEmpty()) {
-        throw told.get()
-            .wrong(
-                "stand behind a splitter in a line, and parts are chosen for one splitter with lines."
-                    + " Put these lines among those of the first splitter if each may have a hose from there;"
-                    + " else keep one of their tools, with \"othersTake\" and the air of the others in place of"
-                    + " \"lines\", and make a job of its own for each of the others");
-      }
       for (Field line : told.get().items()) {
         lines.add(line(line));
       }
@@ -323,20 +333,42 @@ final class JobLine {
     return item.build(() -> new Slot.Splitter(name, others, 0, there));
   }
 
+  /** A line to a tool, or to a splitter with lines of its own. */
   private ToolLine line(Field field) throws WrongFileException {
-    Field tool = field.field("tool", "an object with name, air, pressure and inlet");
-    JobLine behind = new JobLine(this, tool.field(NAME, "what the tool is").text());
-    for (Field item : field
+    Optional<Field> tool = field.find("tool", TOOL);
+    List<Field> items = field
         .field("line", "a list of what stands from the splitter to the tool")
-        .items()) {
+        .items();
+    JobLine behind = new JobLine(this, goal(tool, items));
+    for (Field item : items) {
       behind.add(item);
     }
     question = behind.question;
-    Optional<Field> count = field.find("count", "how many lines are alike, such as 3");
-    ToolLine line = JobTool.line(
-        tool, count.isPresent() ? count.get().wholeNumber() : 1, behind.slots, around, remarks);
+    Optional<Field> told = field.find("count", "how many lines are alike, such as 3");
+    int count = told.isPresent() ? told.get().wholeNumber() : 1;
+    ToolLine line;
+    if (behind.lines.isEmpty()) {
+      line = JobTool.line(field.field("tool", TOOL), count, behind.slots, around, remarks);
+    } else {
+      if (tool.isPresent()) {
+        throw tool.get()
+            .wrong(
+                "stands beside the lines of the splitter at the end of this line, each of which tells its"
+                    + " tool; leave it out, or put it into one of those lines");
+      }
+      line = field.build(() -> ToolLine.toSplitter(behind.slots, behind.lines).alike(count));
+    }
     field.requireNothingElse();
     return line;
+  }
+
+  /** What a line leads to, as far as it is told: its tool, or the splitter at its end. */
+  private static Optional<Field> goal(Optional<Field> tool, List<Field> items)
+      throws WrongFileException {
+    if (tool.isPresent()) {
+      return Optional.of(tool.get().field(NAME, "what the tool is"));
+    }
+    return items.isEmpty() ? Optional.empty() : items.get(items.size() - 1).find(NAME);
   }
 
   /** How long a hose must be, where that is a length. */
@@ -411,14 +443,14 @@ final class JobLine {
     return Optional.of(bore.get().as(HoseBore::parse));
   }
 
-  private Slot regulated(Field item, String name) throws WrongFileException {
+  private Slot regulated(Field item, RegulatorKind kind, String name) throws WrongFileException {
     GaugePressure set = set(item);
     Optional<Part.Regulator> there =
-        parts.find(item, PART, Part.Regulator.class, PartFields.REGULATOR, name);
+        parts.find(item, PART, Part.Regulator.class, kind.toString(), name);
     Optional<Field> fails = item.find("ifFails", IF_FAILS);
     Optional<GaugePressure> failed =
         fails.isPresent() ? Optional.of(fails.get().as(GaugePressure::parse)) : Optional.empty();
-    return item.build(() -> new Slot.Regulated(name, set, failed, there));
+    return item.build(() -> new Slot.Regulated(name, kind, set, failed, there));
   }
 
   /** What a regulator is set to. */

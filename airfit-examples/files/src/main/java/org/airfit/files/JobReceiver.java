@@ -20,7 +20,7 @@ import org.airfit.select.Requirement;
  * @param to the least pressure that it may fall to; empty where that is what the tool needs through its line
  * @param draws how long a draw lasts
  * @param every the time from the beginning of a draw to that of the next
- * @param compressor what the compressor delivers for the tool; empty where that is not known
+ * @param compressor what the compressor delivers for the tool, without what others take; empty where that is not known
  */
 public record JobReceiver(
     Volume volume,
@@ -105,7 +105,8 @@ public record JobReceiver(
   }
 
   /**
-   * Judges the receiver.
+   * Judges the receiver. What others take behind a splitter of the line is drawn with what the tool takes, which is the
+   * worst case; what they take between two draws is not counted: {@link #compressor} is told without it.
    *
    * @param job what the tool needs
    * @param least the least pressure that the receiver may fall to, below {@link #from}
@@ -119,7 +120,7 @@ public record JobReceiver(
         least,
         job.toOutlet().atmosphere(),
         job.toOutlet().stillAir().temperature(),
-        job.demandRange(),
+        job.airAtOutlet(),
         compressor,
         draws,
         every);

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.airfit.flow.CapacityRange;
 import org.airfit.joint.End;
 import org.airfit.line.ConduitRange;
@@ -24,6 +25,7 @@ import org.airfit.select.Lubrication;
 import org.airfit.select.Material;
 import org.airfit.select.Part;
 import org.airfit.select.PartFacts;
+import org.airfit.select.RegulatorKind;
 
 /** The fields of a part, alike in a catalogue and in a job that tells of a part that is there. */
 final class PartFields {
@@ -32,7 +34,6 @@ final class PartFields {
   static final String PLUG = "plug";
   static final String HOSE = "hose";
   static final String ADAPTER = "adapter";
-  static final String REGULATOR = "regulator";
   static final String SPLITTER = "splitter";
 
   private static final String CAPACITY =
@@ -54,11 +55,18 @@ final class PartFields {
 
   /** The words for what a part can be. */
   static List<String> kinds() {
-    List<String> kinds = new ArrayList<>(List.of(SOCKET, PLUG, HOSE, ADAPTER, REGULATOR, SPLITTER));
+    List<String> kinds = new ArrayList<>(List.of(SOCKET, PLUG, HOSE, ADAPTER));
+    kinds.addAll(regulators());
+    kinds.add(SPLITTER);
     for (DeviceKind device : DeviceKind.values()) {
       kinds.add(device.toString());
     }
     return kinds;
+  }
+
+  /** The words for what a regulator can be in one piece with. */
+  static List<String> regulators() {
+    return Stream.of(RegulatorKind.values()).map(RegulatorKind::toString).toList();
   }
 
   /** A part of a catalogue. */
@@ -94,9 +102,11 @@ final class PartFields {
             facts, profileId(item.field("profile", "the id of a profile"), set), end(item));
       case HOSE -> hose(item, facts);
       case ADAPTER -> adapter(item, facts);
-      case REGULATOR -> regulator(item, facts);
       case SPLITTER -> splitter(item, facts);
-      default -> device(item, DeviceKind.parse(kind), facts);
+      default ->
+        regulators().contains(kind)
+            ? regulator(item, RegulatorKind.parse(kind), facts)
+            : device(item, DeviceKind.parse(kind), facts);
     };
   }
 
@@ -142,7 +152,8 @@ final class PartFields {
     return new Part.Device(facts, kind, capacity(item), end, other);
   }
 
-  private Part regulator(Field item, PartFacts facts) throws WrongFileException {
+  private Part regulator(Field item, RegulatorKind kind, PartFacts facts)
+      throws WrongFileException {
     End end = end(item);
     End other = otherEnd(item, end);
     CapacityRange capacity = capacity(item);
@@ -153,7 +164,7 @@ final class PartFields {
     }
     Droop droop = told.orElse(Droop.NONE);
     return item.build(
-        () -> new Part.Regulator(facts, capacity, droop.by(), droop.atFlow(), end, other));
+        () -> new Part.Regulator(facts, kind, capacity, droop.by(), droop.atFlow(), end, other));
   }
 
   private Part splitter(Field item, PartFacts facts) throws WrongFileException {

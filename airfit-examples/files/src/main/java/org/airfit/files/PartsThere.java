@@ -76,7 +76,10 @@ final class PartsThere {
     return type.isInstance(part)
         && !(part instanceof Part.Device device
             && type == Part.Device.class
-            && !device.kind().toString().equals(kind));
+            && !device.kind().toString().equals(kind))
+        && !(part instanceof Part.Regulator regulator
+            && type == Part.Regulator.class
+            && !regulator.kind().toString().equals(kind));
   }
 
   /** The ends of piping that is there. */
@@ -99,7 +102,13 @@ final class PartsThere {
     }
     if (part instanceof Part.Regulator it) {
       return new Part.Regulator(
-          facts, it.capacityRange(), it.droop(), it.atFlow(), it.upstream(), it.downstream());
+          facts,
+          it.kind(),
+          it.capacityRange(),
+          it.droop(),
+          it.atFlow(),
+          it.upstream(),
+          it.downstream());
     }
     if (part instanceof Part.Device it) {
       return new Part.Device(facts, it.kind(), it.capacityRange(), it.upstream(), it.downstream());

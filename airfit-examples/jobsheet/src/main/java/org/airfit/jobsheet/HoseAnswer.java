@@ -19,6 +19,7 @@ import org.airfit.select.Requirement;
 import org.airfit.select.Rule;
 import org.airfit.select.Selection;
 import org.airfit.select.Slot;
+import org.airfit.select.ToolLine;
 import org.airfit.working.UnitSystem;
 
 /**
@@ -160,12 +161,23 @@ public record HoseAnswer(HoseQuestion question, Requirement requirement, Selecti
 
   /** Where lines are alike, that each of them has such a hose. */
   private String inEach() {
-    return requirement.layout().lines().stream()
-        .filter(line -> line.count() > 1
-            && line.slots().stream().anyMatch(slot -> slot.name().equals(question.slot())))
-        .map(line -> ", one in each of the " + line.count() + " lines to " + line.tool())
-        .findFirst()
-        .orElse("");
+    return inEach(requirement.layout().lines(), 1);
+  }
+
+  /** The same of lines that are there so many times. */
+  private String inEach(List<ToolLine> lines, int times) {
+    for (ToolLine line : lines) {
+      int count = times * line.count();
+      boolean isThere = line.slots().stream().anyMatch(slot -> slot.name().equals(question.slot()));
+      String behind = isThere ? "" : inEach(line.lines(), count);
+      if (isThere && count > 1) {
+        return ", one in each of the " + count + " lines to " + line.goal();
+      }
+      if (!behind.isEmpty()) {
+        return behind;
+      }
+    }
+    return "";
   }
 
   /** What hoses of the sizes that exist would bring between the same other parts. */

@@ -1,6 +1,9 @@
 package org.airfit.jobsheet;
 
 import java.util.Arrays;
+import java.util.function.Function;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.airfit.files.Printable;
@@ -27,10 +30,22 @@ final class Html {
 
   /** A text as it is shown, the index of a symbol set low. */
   static String shown(String text) {
-    return SYMBOL.matcher(escaped(text)).replaceAll(symbol -> {
+    return replaced(escaped(text), SYMBOL, symbol -> {
       String found = symbol.group(1);
       return found.charAt(0) + "<sub>" + found.substring(2) + "</sub>";
     });
+  }
+
+  /** A text with other words for what is found in it; Matcher's own method is not there in a browser. */
+  static String replaced(String text, Pattern wanted, Function<MatchResult, String> other) {
+    Matcher found = wanted.matcher(text);
+    StringBuilder out = new StringBuilder();
+    int told = 0;
+    while (found.find()) {
+      out.append(text, told, found.start()).append(other.apply(found));
+      told = found.end();
+    }
+    return out.append(text, told, text.length()).toString();
   }
 
   /** Writes a text in an element; the tag may carry attributes. */

@@ -74,25 +74,50 @@ final class InterviewFile {
     }
   }
 
-  /** The lines behind a splitter, each by the name that questions give it; none where there is one tool. */
+  /**
+   * The lines to tools behind a splitter, and behind a splitter in one of its lines, each by the name that questions
+   * give it; none where there is one tool.
+   */
   private List<Line> lines() {
     List<Line> lines = new ArrayList<>();
-    int number = 1;
-    for (Map<String, Object> item : items()) {
+    add(lines, items(), /* times= */ 1, /* number= */ 1);
+    return lines;
+  }
+
+  /** Adds the lines behind the splitter among items that are there so many times; returns the number of the next. */
+  private static int add(List<Line> lines, List<Map<String, Object>> items, int times, int number) {
+    int next = number;
+    for (Map<String, Object> line : linesOf(items)) {
+      int count = times * (line.get("count") instanceof Number many ? many.intValue() : 1);
+      List<Map<String, Object>> own = items(line.get("line"));
+      if (!linesOf(own).isEmpty()) {
+        next = add(lines, own, count, next);
+      } else {
+        Map<String, Object> tool = tool(line, next);
+        lines.add(new Line(
+            ToolLine.named(next, count, String.valueOf(tool.get("name")).strip()), line));
+        next += count;
+      }
+    }
+    return next;
+  }
+
+  /** The lines that a splitter among items has. */
+  private static List<Map<String, Object>> linesOf(List<Map<String, Object>> items) {
+    List<Map<String, Object>> lines = new ArrayList<>();
+    for (Map<String, Object> item : items) {
       if (item.get("lines") instanceof List<?> told) {
-        for (Object each : told) {
-          if (each instanceof Map) {
-            Map<String, Object> line = into(each);
-            Map<String, Object> tool = tool(line, number);
-            int count = line.get("count") instanceof Number many ? many.intValue() : 1;
-            lines.add(new Line(
-                ToolLine.named(number, count, String.valueOf(tool.get("name")).strip()), line));
-            number += count;
-          }
-        }
+        told.stream().filter(Map.class::isInstance).forEach(line -> lines.add(into(line)));
       }
     }
     return lines;
+  }
+
+  /** The items of the line and of all lines behind it. */
+  private static List<Map<String, Object>> allItems(List<Map<String, Object>> items) {
+    List<Map<String, Object>> all = new ArrayList<>(items);
+    linesOf(items).forEach(line -> all.addAll(allItems(items(line.get("line")))));
+    return all;
   }
 
   /** The tool of a line, with a name: that of a line which tells none is told now. */
@@ -302,17 +327,23 @@ final class InterviewFile {
   /** Tells a hose how far it must reach, by its name. */
   private void tellReach(String hose, String reach) {
     Map<String, Map<String, Object>> byName = new LinkedHashMap<>();
-    List<Line> behind = lines();
-    for (Map<String, Object> item : items()) {
-      put(byName, item, "");
-      if (item.get("lines") instanceof List) {
-        for (Line line : behind) {
-          items(line.fields().get("line"))
-              .forEach(each -> put(byName, each, " to " + line.tool().get("name")));
-        }
+    put(byName, items(), "");
+    byName.getOrDefault(hose, new LinkedHashMap<>()).put("reach", reach);
+  }
+
+  /** Puts the items of a line and of all lines behind it. */
+  private static void put(
+      Map<String, Map<String, Object>> byName, List<Map<String, Object>> items, String where) {
+    for (Map<String, Object> item : items) {
+      put(byName, item, where);
+      for (Map<String, Object> line : linesOf(List.of(item))) {
+        List<Map<String, Object>> own = items(line.get("line"));
+        Object goal = linesOf(own).isEmpty()
+            ? into(line.get("tool")).get("name")
+            : own.get(own.size() - 1).get("name");
+        put(byName, own, goal == null ? "" : " to " + String.valueOf(goal).strip());
       }
     }
-    byName.getOrDefault(hose, new LinkedHashMap<>()).put("reach", reach);
   }
 
   /** Puts an item under the name that it has, or that the reader of the file gives it. */
@@ -411,9 +442,7 @@ final class InterviewFile {
           .put("where", "the customer's; its profile is none of those of the catalogue");
       return;
     }
-    List<Map<String, Object>> all = new ArrayList<>(items());
-    lines().forEach(line -> all.addAll(items(line.fields().get("line"))));
-    for (Map<String, Object> item : all) {
+    for (Map<String, Object> item : allItems(items())) {
       if ("coupling".equals(item.get("kind"))) {
         item.put("profile", id);
       }

@@ -1,6 +1,7 @@
 package org.airfit.jobsheet;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
@@ -331,7 +332,7 @@ public final class PageReasons {
         .append("<th scope=\"col\">kept tight by</th></tr></thead>\n<tbody>\n");
     String line = "";
     for (Joint joint : proposal.joints()) {
-      String of = lineOf(joint, proposal);
+      String of = proposal.line(joint).orElse("");
       if (!of.equals(line)) {
         line = of;
         out.append("</tbody>\n<tbody>\n<tr><th scope=\"rowgroup\" colspan=\"3\">")
@@ -340,27 +341,16 @@ public final class PageReasons {
       }
       String between =
           joint.adapters().stream().map(Part.Adapter::name).collect(Collectors.joining(", "));
-      String seals = joint.isSound()
-          ? joint.matings().stream()
-              .flatMap(mating -> mating.seal().stream())
-              .map(Seal::label)
-              .distinct()
-              .collect(Collectors.joining(", "))
-          : "they do not go together";
+      Set<String> seals = new LinkedHashSet<>();
+      joint.matings().forEach(mating -> mating.seal().map(Seal::label).ifPresent(seals::add));
       out.append("<tr><th scope=\"row\">").append(Html.shown(BillPlaces.between(joint, line)));
       out.append("</th><td>").append(Html.shown(between.isEmpty() ? "nothing" : between));
-      out.append("</td><td>").append(Html.shown(seals)).append("</td></tr>\n");
+      out.append("</td><td>")
+          .append(
+              joint.isSound() ? Html.shown(String.join(", ", seals)) : "they do not go together")
+          .append("</td></tr>\n");
     }
     out.append("</tbody>\n</table>\n");
-  }
-
-  /** The line of several that a joint belongs to; nothing in front of them and where there is one tool. */
-  private static String lineOf(Joint joint, Proposal proposal) {
-    return proposal.toEachTool().stream()
-        .flatMap(way -> way.requirement().way().stream())
-        .filter(name -> joint.where().startsWith(name + ": "))
-        .findFirst()
-        .orElse("");
   }
 
   /** Every caution whole, with what it rests on. */

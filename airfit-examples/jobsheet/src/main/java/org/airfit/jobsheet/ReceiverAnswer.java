@@ -7,7 +7,9 @@ import java.util.Objects;
 import java.util.Optional;
 import org.airfit.files.JobReceiver;
 import org.airfit.plant.ReceiverUse;
+import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Range;
 import org.airfit.run.SupplyNeeded;
 import org.airfit.run.ToolDemand;
 import org.airfit.select.Proposal;
@@ -22,9 +24,13 @@ import org.airfit.working.UnitSystem;
  * @param needed what the supply needs with the parts; empty where the job tells the least pressure, or no parts are
  *     chosen
  * @param use the judgement; empty where no least pressure below that at the start is known
+ * @param others what others take of the line, which is drawn too; empty where nobody does
  */
 public record ReceiverAnswer(
-    JobReceiver receiver, Optional<SupplyNeeded> needed, Optional<ReceiverUse> use) {
+    JobReceiver receiver,
+    Optional<SupplyNeeded> needed,
+    Optional<ReceiverUse> use,
+    Optional<Range<FreeAirFlow>> others) {
 
   /**
    * Refuses what is null.
@@ -32,11 +38,13 @@ public record ReceiverAnswer(
    * @param receiver what the job tells of it
    * @param needed what the supply needs with the parts
    * @param use the judgement
+   * @param others what others take of the line
    */
   public ReceiverAnswer {
     Objects.requireNonNull(receiver, "receiver");
     Objects.requireNonNull(needed, "needed");
     Objects.requireNonNull(use, "use");
+    Objects.requireNonNull(others, "others");
   }
 
   static ReceiverAnswer of(
@@ -45,14 +53,15 @@ public record ReceiverAnswer(
       return new ReceiverAnswer(
           receiver,
           Optional.empty(),
-          Optional.of(receiver.use(job, receiver.to().get())));
+          Optional.of(receiver.use(job, receiver.to().get())),
+          job.airOfOthers());
     }
     Optional<SupplyNeeded> needed = parts.flatMap(proposal -> needed(proposal, tool));
     Optional<ReceiverUse> use = needed
         .map(SupplyNeeded::neededGauge)
         .filter(least -> least.compareTo(receiver.from()) < 0)
         .map(least -> receiver.use(job, least));
-    return new ReceiverAnswer(receiver, needed, use);
+    return new ReceiverAnswer(receiver, needed, use, job.airOfOthers());
   }
 
   /** What the supply needs for the tool, of several tools for the one that needs most; empty where it cannot feed one. */
@@ -77,11 +86,21 @@ public record ReceiverAnswer(
         .map(SupplyNeeded::neededGauge)
         .ifPresent(least -> sentences.add(neededInWords(least, units)));
     use.ifPresent(it -> sentences.addAll(it.inWords(units)));
+    others
+        .filter(any -> use.isPresent())
+        .ifPresent(air -> sentences.add("The draw counts what others take of the line, "
+            + said(air, units)
+            + ", as if they always took it while the tool runs. If they take air between two"
+            + " draws too, tell receiver.compressor without it."));
     if (use.isEmpty() && needed.isEmpty()) {
       sentences.add("How far its pressure may fall depends on the parts, which are not chosen; tell"
           + " receiver.to, or see what is missing for them.");
     }
     return List.copyOf(sentences);
+  }
+
+  private static String said(Range<FreeAirFlow> air, UnitSystem units) {
+    return (air.isExact() ? "" : units.say(air.least()) + " to ") + units.say(air.most());
   }
 
   private String neededInWords(GaugePressure least, UnitSystem units) {

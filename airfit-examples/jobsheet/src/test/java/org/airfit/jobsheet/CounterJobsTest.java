@@ -136,16 +136,16 @@ class CounterJobsTest {
   }
 
   /**
-   * One filter and one regulator feed two sanders and a ratchet. By hand: at 30 scfm the regulator droops by 6 psi × 30 /
-   * 80 from its 110 psig. The sanders take twice the air of the ratchet through the same hose, and its loss goes with the
+   * One filter-regulator feeds two sanders and a ratchet. By hand: at 30 scfm it droops by 8 psi × 30 / 80 from its 110
+   * psig. The sanders take twice the air of the ratchet through the same hose, and its loss goes with the
    * square of the flow nearly, so that they lose between three and four times as much behind the manifold.
    */
   @Test
   void three_people_on_one_drop_all_have_their_air_at_once() throws Exception {
     JobSheet sheet = sheet("body-shop/three-on-one-drop.json");
     Proposal best = best(sheet);
-    assertThat(parts(best, Part.Device.class)).hasSize(1);
-    assertThat(parts(best, Part.Regulator.class)).hasSize(1);
+    assertThat(parts(best, Part.Device.class)).isEmpty();
+    assertThat(parts(best, Part.Regulator.class)).extracting(Part::id).containsExactly("FR-12");
     assertThat(parts(best, Part.Splitter.class)).extracting(Part::id).containsExactly("M-12-3");
     assertThat(parts(best, Part.Hose.class)).hasSize(3);
     assertThat(parts(best, Part.Socket.class)).hasSize(6);
@@ -156,8 +156,9 @@ class CounterJobsTest {
         }))
         .toList();
     assertThat(ways).hasSize(2);
-    double manifold = ways.get(0).share("Regulator 1/2 NPT").outlet().psi() - 14.6;
-    assertThat(manifold).isCloseTo(110.0 - 6.0 * 30.0 / 80.0, within(0.01));
+    double manifold =
+        ways.get(0).share("Filter-regulator 1/2 NPT, 5 µm").outlet().psi() - 14.6;
+    assertThat(manifold).isCloseTo(110.0 - 8.0 * 30.0 / 80.0, within(0.01));
     double sander = manifold - ways.get(0).atToolGauge().psi();
     double ratchet = manifold - ways.get(1).atToolGauge().psi();
     double splitter =
@@ -175,19 +176,78 @@ class CounterJobsTest {
         .contains("coupling at a sander", "coupling of the third line")
         .contains("hose to a sander; hose to the ratchet")
         .contains(
-            "Regulator 1/2 NPT<span class=\"soft\">, regulator of the drop, set to 110 psig</span>")
+            "Filter-regulator 1/2 NPT, 5 µm<span class=\"soft\">, filter-regulator of the drop, set to 110"
+                + " psig</span>")
         .containsOnlyOnce("set to 110 psig");
     assertThat(PageReasons.of(sheet))
         .contains("<th scope=\"rowgroup\" colspan=\"3\">Lines 1 and 2, sander</th>")
-        .contains("takes 8.4 psi down to what it is set to, 110 psig; that is no loss")
+        .contains("takes 9.7 psi down to what it is set to, 110 psig; that is no loss")
         .contains("A thin stroke is what a regulator takes down")
         .doesNotContain("−10.7 psi", ">0 %<");
     String text = TextSheet.of(sheet).replaceAll("\\s+", " ");
     assertThat(text)
-        .contains("regulator in the line, set to 110 psig, pressure loss 2.2 psi")
+        .contains("filter regulator in the line, set to 110 psig, pressure loss 3 psi")
         .contains(
             "lines 1 and 2, sander: splitter to socket, plug to hose, hose to socket, plug to tool;")
         .doesNotContain("loss 0 psi");
+  }
+
+  /**
+   * Two benches behind one drop, each with a manifold of its own. By hand: the drop carries 2 × (10 + 5) = 30 scfm, so
+   * that the filter-regulator holds 110 psig less 8 psi × 30 / 50, and each trunk carries 15 scfm.
+   */
+  @Test
+  void two_benches_with_manifolds_of_their_own_are_fed_from_one_drop() throws Exception {
+    JobSheet sheet = sheet("body-shop/two-benches.json");
+    Proposal best = best(sheet);
+    assertThat(sheet.job().toolName()).isEqualTo("2 × sander, 2 × air ratchet");
+    assertThat(parts(best, Part.Splitter.class))
+        .extracting(Part::id)
+        .containsExactly("Y-38-2", "M-12-3", "M-12-3");
+    assertThat(parts(best, Part.Hose.class)).hasSize(2 + 4);
+    RunResult.Delivered sander = best.toEachTool()
+        .get(0)
+        .result()
+        .<RunResult.Delivered>fold(delivered -> delivered, starved -> {
+          throw new AssertionError(starved.toString());
+        });
+    assertThat(sander.share("Filter-regulator 3/8 NPT, 5 µm").outlet().psi() - 14.6)
+        .isCloseTo(110.0 - 8.0 * 30.0 / 50.0, within(0.01));
+    assertThat(TextSheet.of(sheet).replaceAll("\\s+", " "))
+        .contains("All 4 tools at work at once, which is the worst case, take 30 scfm.")
+        .contains("2 lines to bench manifold: 25 ft of hose with 3/8 in of bore")
+        .contains("2 × H38-25", "4 × H14-25")
+        .contains(
+            "What closes the outlets of each of the 2 Manifold 1/2 NPT with three outlets 3/8 NPT"
+                + " (bench manifold) that no line uses, 3/8 NPT female?");
+    assertThat(PageReasons.of(sheet))
+        .contains("<th scope=\"rowgroup\" colspan=\"3\">2 lines to bench manifold</th>")
+        .contains("<th scope=\"rowgroup\" colspan=\"3\">Lines 3 and 4, air ratchet</th>");
+  }
+
+  /** What others take behind a splitter of the line is drawn from the receiver too. */
+  @Test
+  void a_receiver_carries_what_others_take_of_the_line_too() throws Exception {
+    String alone = Files.readString(JOBS.resolve("pier/receiver-for-blasting.json"));
+    String outlet = "{\"kind\": \"outlet\", \"end\": \"1/2 NPT female\"},";
+    assertThat(alone).contains(outlet);
+    String shared = alone.replace(
+        outlet,
+        outlet + " {\"kind\": \"splitter\", \"othersTake\": \"4 to 9 scfm\", \"part\": {\"end\":"
+            + " \"1/2 NPT male\", \"outlets\": [\"1/2 NPT female\", \"1/2 NPT female\"], \"rated\":"
+            + " \"200 psig\", \"capacity\": \"C 40 dm3/(s bar), b 0.4\"}},");
+    ReceiverUse use = receiverUse(shared);
+    assertThat(use.demand().least().cubicFeetPerMinute()).isCloseTo(49.0, within(1.0e-6));
+    assertThat(use.demand().most().cubicFeetPerMinute()).isCloseTo(54.0, within(1.0e-6));
+    assertThat(receiver(shared))
+        .contains("The draw counts what others take of the line, 4 scfm to 9 scfm");
+    assertThat(receiverUse(alone).demand().isExact()).isTrue();
+    assertThat(receiver(alone)).doesNotContain("others take of the line");
+  }
+
+  private static ReceiverUse receiverUse(String job) throws Exception {
+    String catalogue = Files.readString(JOBS.resolve("quay-street/catalogue.json"));
+    return sheet(job, catalogue).receiver().orElseThrow().use().orElseThrow();
   }
 
   /** The cheapest hose of that length is kept for oiled air: paint never gets it. */

@@ -42,6 +42,9 @@ class HoseQuestionsTest {
   /** A drop on which little pressure is left over, so that a hose decides. */
   private static Job job(String... changes) throws Exception {
     String job = Files.readString(JOBS.resolve("body-shop/three-on-one-drop.json"))
+        .replace(
+            "{\"kind\": \"filter regulator\", \"name\": \"filter-regulator of the drop\",",
+            "{\"kind\": \"filter\"}, {\"kind\": \"regulator\",")
         .replace("\"120 to 145 psig\"", "\"105 to 145 psig\"")
         .replace("\"6 scfm\"", "\"16 scfm\"");
     for (int i = 0; i < changes.length; i += 2) {

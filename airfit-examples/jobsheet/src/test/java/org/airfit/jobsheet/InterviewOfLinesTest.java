@@ -118,6 +118,32 @@ class InterviewOfLinesTest {
     assertThat(ways(Disk.job(job())).get(1).toolRating()).contains(GaugePressure.parse("150 psig"));
   }
 
+  /** The ratchet hangs on a manifold behind the splitter, and both are there twice: its lines are 3 and 4. */
+  private static final String BENCHES = START
+      .replace(
+          "\"tool\": {\"name\": \"ratchet\"},",
+          "\"count\": 2, \"line\": [{\"kind\": \"hose\", \"reach\": \"10 ft\"}, {\"kind\": \"splitter\", \"name\":"
+              + " \"bench manifold\", \"othersTake\": \"2 scfm\", \"lines\": [{\"tool\": {\"name\": \"ratchet\"},")
+      .replace(
+          "{\"kind\": \"hose\", \"reach\": \"2 to 30 ft\"}\n        ]",
+          "{\"kind\": \"hose\", \"reach\": \"2 to 30 ft\"}\n        ]}]}]");
+
+  @Test
+  void a_tool_behind_a_second_splitter_is_asked_about_and_told_in_its_line() throws Exception {
+    assertThat(BENCHES).contains("bench manifold", "]}]}]");
+    String talk = run("6 scfm\n85 psig\n1/4 NPT female\n200 psig\n150 psig\n", BENCHES);
+    assertThat(talk)
+        .contains("1. Lines 3 and 4, ratchet: How much air does the tool take?")
+        .contains("Lines 1 and 2, sander: What is the highest pressure that the maker")
+        .doesNotContain("bench manifold: How much air");
+    Job saved = Disk.job(job());
+    assertThat(ways(saved)).hasSize(2);
+    assertThat(ways(saved).get(1).least()).isEqualTo(GaugePressure.parse("85 psig"));
+    assertThat(saved.requirement().layout().lines().get(1).lines()).hasSize(1);
+    assertThat(saved.requirement().layout().slot("hose to bench manifold")).isPresent();
+    assertThat(saved.requirement().layout().slot("hose to ratchet 2")).isPresent();
+  }
+
   /** Two hoses of the third line have no name of their own: it is the second whose reach is not known. */
   @Test
   void how_far_a_hose_reaches_is_asked_and_told_to_that_hose() throws Exception {
