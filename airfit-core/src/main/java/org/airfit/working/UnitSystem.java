@@ -177,22 +177,22 @@ public enum UnitSystem {
     for (GaugePressure other : Objects.requireNonNull(others, "others")) {
       while (decimals < MOST_DECIMALS
           && !isSame(pressure.pascals(), Objects.requireNonNull(other, "other").pascals())
-          && isAlike(withDecimals(pressure, decimals), withDecimals(other, decimals))) {
+          && number(withDecimals(pressure, decimals)).compareTo(number(withDecimals(other, decimals)))
+              != pressure.compareTo(other)) {
         decimals++;
       }
     }
     return withDecimals(pressure, decimals);
   }
 
-  /** Whether two pressures in one unit are told by the same number, be it with zeros behind. */
-  private static boolean isAlike(String one, String other) {
-    return Double.parseDouble(one.replaceFirst(" .*", ""))
-        == Double.parseDouble(other.replaceFirst(" .*", ""));
-  }
-
   /** Whether two numbers are one but for what a sum and a change of unit round. */
   private static boolean isSame(double one, double other) {
     return Math.abs(one - other) <= SAME * Math.max(Math.abs(one), Math.abs(other));
+  }
+
+  /** The number in front of a unit. */
+  private static Double number(String told) {
+    return Double.valueOf(told.substring(0, told.indexOf(' ')));
   }
 
   private int decimals() {
