@@ -121,7 +121,7 @@ async function paper(page, add) {
       const { sides, count } = await print(page, papers ? { preferCSSPageSize: true } : { format: name });
       add(where, torn(parts, sides));
       if (count > 1 && (await page.evaluate(oneSide))) {
-        add(where, [{ element: 'table.parts', fault: `a sheet to hand over takes ${count} sides, not one` }]);
+        add(where, [{ element: 'table', fault: `a sheet to hand over takes ${count} sides, not one` }]);
       }
     }
     await page.evaluate(unlink);

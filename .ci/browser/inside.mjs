@@ -163,10 +163,11 @@ export function windowed() {
   return { papers, margins };
 }
 
-/** Whether the page is a sheet to hand over, of so few parts that it is to be one side of paper. */
+/** Whether the page is a sheet to hand over, of so few parts or so small a network that it is to be one side of paper. */
 export function oneSide() {
   const parts = document.querySelectorAll('table.parts tbody tr').length;
-  return parts > 0 && parts <= 12;
+  const network = document.title.startsWith('Network: ') ? document.querySelectorAll('tbody tr').length : 0;
+  return (parts > 0 && parts <= 12) || (network > 0 && network <= 18);
 }
 
 /** Drawings and rows that are higher than a side of paper. */
@@ -187,8 +188,8 @@ export function ends(height) {
 }
 
 /**
- * Marks where headings and code end and where what belongs to them begins, so that the print tells their sides.
- * Returns the pairs that must lie on one side.
+ * Marks where headings and code end and where what belongs to them begins, and both ends of rows, lines, cautions and
+ * figures, so that the print tells their sides. Returns the pairs that must lie on one side.
  */
 export function prepare() {
   const named = (element) => {
@@ -268,6 +269,25 @@ export function prepare() {
         first: mark(figure, true),
         second: name(drawing),
       });
+    }
+  }
+  // What is read in one piece lies on one side, unless it is so long that it leaves a side half empty.
+  for (const whole of document.querySelectorAll('tr, figure, li, dd, .care p')) {
+    const high = whole.getBoundingClientRect().height;
+    if (shown(whole) && whole.textContent.trim() && high < 300) {
+      const longest = [...whole.children].reduce(
+        (most, cell) => (cell.textContent.length > most.textContent.length ? cell : most),
+        whole.firstElementChild,
+      );
+      const last = whole.localName === 'tr' ? longest : whole;
+      if (last) {
+        pairs.push({
+          kind: 'broken across two sides',
+          element: named(whole),
+          first: mark(last, false),
+          second: mark(last, true),
+        });
+      }
     }
   }
   document.body.append(links);

@@ -170,5 +170,29 @@ finds(
     ${down(200)}${down(100)}<p>x</p>`),
   'letter',
   /takes 2 sides/,
-  /table\.parts/,
+  /table/,
+);
+finds(
+  'a caution broken across sides',
+  html(`${down(216)}<section class="care"><p id="torn" style="orphans:1;widows:1">${'Shut off. '.repeat(60)}</p></section>`),
+  'a4',
+  /broken across two sides/,
+  /p#torn/,
+);
+finds(
+  'a row broken across sides',
+  html(`${down(216)}<table><tr><td id="torn">${'Row. '.repeat(120)}</td></tr></table>`, 'tr{break-inside:auto}'),
+  'a4',
+  /broken across two sides/,
+  /tr "Row/,
+);
+finds(
+  'a network that takes two sides',
+  html(`<table><tbody><tr><td>a drop</td></tr></tbody></table>${down(200)}${down(100)}<p>x</p>`).replace(
+    '<title>Planted',
+    '<title>Network: planted',
+  ),
+  'letter',
+  /takes 2 sides/,
+  /table/,
 );

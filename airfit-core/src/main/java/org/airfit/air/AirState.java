@@ -305,8 +305,8 @@ public final class AirState implements Worked {
         .given(CONSTANT, GAS_CONSTANT, 8)
         .given(KELVINS, temperature.kelvins(), 7)
         .given(RATIO, HEAT_CAPACITY_RATIO, 2)
-        .step(DENSITY, density().kilogramsPerCubicMetre(), 5)
-        .step(SPEED_OF_SOUND, speedOfSound().metresPerSecond(), 5)
+        .step(DENSITY, density().kilogramsPerCubicMetre(), 4)
+        .step(SPEED_OF_SOUND, speedOfSound().metresPerSecond(), 4)
         .answer(DENSITY.result(), SPEED_OF_SOUND.result())
         .build();
   }

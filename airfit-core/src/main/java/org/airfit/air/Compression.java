@@ -189,12 +189,12 @@ public final class Compression implements Worked {
         .given(DISCHARGE, discharge.pascals(), 6)
         .given(INTAKE, intake.pressure().pascals(), 6);
     if (stages == 0) {
-      return working.step(ISOTHERMAL, joulesPerKilogram(), 6).answer(WORK).build();
+      return working.step(ISOTHERMAL, joulesPerKilogram(), 4).answer(WORK).build();
     }
     return working
         .given(STAGES, stages, 2)
         .given(RATIO, AirState.HEAT_CAPACITY_RATIO, 3)
-        .step(ADIABATIC, joulesPerKilogram(), 6)
+        .step(ADIABATIC, joulesPerKilogram(), 4)
         .answer(WORK)
         .build();
   }

@@ -119,7 +119,7 @@ public enum CoefficientRule {
           "Less than 0.53 of the pressure in front stands behind: it chokes, and p2 is 0.53 p1.");
     }
     if (units == UnitSystem.SI) {
-      working.step(siFactorFormula(), siFactor(), 5);
+      working.step(siFactorFormula(), siFactor(), 4);
     }
     return working
         .given(units.either(KV, CV), units.either(coefficient.kv(), coefficient.cv()), 8)

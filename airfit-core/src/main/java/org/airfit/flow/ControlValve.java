@@ -167,15 +167,15 @@ public record ControlValve(ValveCoefficient coefficient, double pressureRatioFac
     if (isChoked(inlet, outlet)) {
       working
           .note("The drop is at least xT of the pressure in front: it chokes, and x is xT.")
-          .step(CHOKED_SHARE, x, 5);
+          .step(CHOKED_SHARE, x, 4);
     } else {
-      working.given(OUTLET, outlet.pascals(), 9).step(DROP_SHARE, x, 5);
+      working.given(OUTLET, outlet.pascals(), 9).step(DROP_SHARE, x, 4);
     }
     return working
-        .step(EXPANSION, expansionFactor(inlet, outlet), 5)
+        .step(EXPANSION, expansionFactor(inlet, outlet), 4)
         .given(units.either(KV, CV), units.either(coefficient.kv(), coefficient.cv()), 8)
         .given(DENSITY, inlet.density().kilogramsPerCubicMetre(), 8)
-        .step(MASS_FLOW, flow(inlet, outlet).kilogramsPerSecond(), 5)
+        .step(MASS_FLOW, flow(inlet, outlet).kilogramsPerSecond(), 4)
         .answer(FLOW)
         .build();
   }

@@ -145,20 +145,20 @@ public final class OrificeFlow implements Worked {
     if (regime == FlowRegime.CHOKED) {
       working
           .note("p2/p1 is not above 0.528: the flow is choked.")
-          .step(CHOKED, GasKernels.CHOKED, 6);
+          .step(CHOKED, GasKernels.CHOKED, 4);
     } else {
       double ratio = outlet.pascals() / inlet.pressure().pascals();
       working
           .given(OUTLET, outlet.pascals(), 8)
-          .step(PRESSURE_RATIO, ratio, 6)
-          .step(SUBSONIC, GasKernels.massFlowFunction(GasKernels.machAtPressureRatio(ratio)), 6);
+          .step(PRESSURE_RATIO, ratio, 4)
+          .step(SUBSONIC, GasKernels.massFlowFunction(GasKernels.machAtPressureRatio(ratio)), 4);
     }
     return working
         .given(COEFFICIENT, dischargeCoefficient, 7)
         .given(DIAMETER, diameter.metres(), 8)
         .given(CONSTANT, AirState.GAS_CONSTANT, 8)
         .given(KELVINS, inlet.temperature().kelvins(), 8)
-        .step(THROUGH, massFlow.kilogramsPerSecond(), 5)
+        .step(THROUGH, massFlow.kilogramsPerSecond(), 4)
         .answer(FLOW)
         .build();
   }

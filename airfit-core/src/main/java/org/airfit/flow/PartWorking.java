@@ -135,7 +135,7 @@ final class PartWorking {
             .given(CRACKING, part.crackingPressure().pascals(), 7)
             .given(B, part.criticalPressureRatio(), 4)
             .given(M, part.subsonicIndex(), 4)
-            .step(SUBSONIC, flow.kilogramsPerSecond(), 5)
+            .step(SUBSONIC, flow.kilogramsPerSecond(), 4)
             .answer(FLOW)
             .build();
     };

@@ -17,6 +17,8 @@ public final class Digits {
   /** The digits that a sentence shows: a sum or two and a change of unit leave more than these right. */
   private static final int TOLD = 12;
 
+  private static final String RAISED = "⁰¹²³⁴⁵⁶⁷⁸⁹";
+
   private Digits() {}
 
   /**
@@ -42,6 +44,67 @@ public final class Digits {
     }
     int whole = exact.precision() - exact.scale();
     return trimmed(exact.setScale(Math.max(0, digits - whole), RoundingMode.HALF_EVEN));
+  }
+
+  /**
+   * Rounds half-even to significant digits, those before the point too, as in a calculation with pencil and paper.
+   * What has more whole digits is printed with an exponent, so that no zero is taken for a digit: 117 560 with four
+   * digits is 1.176e5.
+   *
+   * @param value a finite value
+   * @param digits the number of significant digits, from 1 to 17
+   * @return the text, which {@link Double#parseDouble} reads
+   * @throws IllegalArgumentException if {@code value} is not finite or {@code digits} is out of range
+   */
+  public static String rounded(double value, int digits) {
+    String text = significant(value, digits);
+    BigDecimal rounded = exactly(value).round(new MathContext(digits, RoundingMode.HALF_EVEN));
+    boolean whole = value != 0.0 && rounded.precision() - rounded.scale() > digits;
+    return whole ? withExponent(rounded) : text;
+  }
+
+  /**
+   * Rounds as {@link #rounded} does, and keeps the zeros at the end: they are digits of a number that was computed.
+   *
+   * @param value a finite value
+   * @param digits the number of significant digits, from 1 to 17
+   * @return the text, such as "46.00" for 45.9957 with four digits
+   * @throws IllegalArgumentException if {@code value} is not finite or {@code digits} is out of range
+   */
+  public static String padded(double value, int digits) {
+    String text = rounded(value, digits);
+    if (value == 0.0) {
+      return text;
+    }
+    int exponent = text.indexOf('e');
+    String number = exponent < 0 ? text : text.substring(0, exponent);
+    int there = number.replace("-", "").replace(".", "").replaceFirst("^0+", "").length();
+    if (there >= digits) {
+      return text;
+    }
+    return number
+        + (number.indexOf('.') < 0 ? "." : "")
+        + "0".repeat(digits - there)
+        + (exponent < 0 ? "" : text.substring(exponent));
+  }
+
+  /**
+   * Writes a printed number as it is read: a power of ten in place of an exponent.
+   *
+   * @param printed a number as {@link #significant} prints it
+   * @return the same, or such as "1.813 × 10⁻⁵" for "1.813e-5"
+   */
+  public static String read(String printed) {
+    int exponent = printed.indexOf('e');
+    if (exponent < 0) {
+      return printed;
+    }
+    StringBuilder out = new StringBuilder(printed.substring(0, exponent)).append(" × 10");
+    for (int i = exponent + 1; i < printed.length(); i++) {
+      char digit = printed.charAt(i);
+      out.append(digit == '-' ? '⁻' : RAISED.charAt(digit - '0'));
+    }
+    return out.toString();
   }
 
   /**

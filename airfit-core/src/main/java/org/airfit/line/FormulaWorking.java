@@ -108,7 +108,7 @@ final class FormulaWorking {
     for (Symbol symbol : formula.inputs(units)) {
       working.given(symbol, value(symbol, freeAir), 8);
     }
-    working.step(formula, wall, 6);
+    working.step(formula, wall, 4);
     fittingsIncluded();
     PipeWorking.pressureLost(working, loss);
     loss.warnings(units).forEach(working::note);

@@ -16,7 +16,7 @@ final class FrictionWorking {
   private static final String TURBULENT = "Friction factor (Darcy), turbulent";
 
   /** Digits of what comes between, of which more are printed where the friction factor needs them. */
-  private static final int DIGITS = 6;
+  private static final int DIGITS = 4;
 
   private static final Symbol A = Symbol.of("a", ValueKind.NUMBER);
   private static final Symbol B = Symbol.of("b", ValueKind.NUMBER);

@@ -391,7 +391,7 @@ public final class PipeFitting {
         working
             .given(BORE, bore.metres(), 7)
             .given(ROUGHNESS, STEEL.metres(), 4)
-            .step(TURBULENT.from(source), fullyTurbulentFriction(bore).darcy(), 5)
+            .step(TURBULENT.from(source), fullyTurbulentFriction(bore).darcy(), 4)
             .given(BORES, lengthOverBore, 6)
             .step(BY_LENGTH.from(source), k, 4)
             .answer(K);

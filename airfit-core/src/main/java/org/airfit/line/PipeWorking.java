@@ -241,7 +241,7 @@ final class PipeWorking {
   /** As many digits of the pressures as leave three of their difference. */
   static int digits(LineLoss.Flowing loss) {
     double share = loss.drop().pascals() / loss.inlet().pressure().pascals();
-    return Math.min(13, Math.max(6, 4 - (int) Math.floor(Math.log10(share))));
+    return Math.min(13, Math.max(4, 3 - (int) Math.floor(Math.log10(share))));
   }
 
   static Working of(
@@ -295,7 +295,7 @@ final class PipeWorking {
     return switch (equation) {
       case ISOTHERMAL ->
         choking(working, loss)
-            .step(ISOTHERMAL_CHOKING.from(source), loss.chokingPressure().pascals(), 5)
+            .step(ISOTHERMAL_CHOKING.from(source), loss.chokingPressure().pascals(), 4)
             .answer(OUTLET_PRESSURE)
             .note(
                 "The flow asked for is more than the largest, which was found by trial. Isothermal flow chokes at "
@@ -305,8 +305,8 @@ final class PipeWorking {
         choking(working, loss)
             .given(INLET_PRESSURE, loss.inlet().pressure().pascals(), 8)
             .given(RATIO, AirState.HEAT_CAPACITY_RATIO, 3)
-            .step(MACH_AT_LARGEST_FLOW.from(source), 5)
-            .step(ADIABATIC_CHOKING.from(source), loss.chokingPressure().pascals(), 5)
+            .step(MACH_AT_LARGEST_FLOW.from(source), 4)
+            .step(ADIABATIC_CHOKING.from(source), loss.chokingPressure().pascals(), 4)
             .answer(OUTLET_PRESSURE)
             .note(
                 "The flow asked for is more than the largest, which was found by trial. Adiabatic flow chokes at "
@@ -411,12 +411,12 @@ final class PipeWorking {
         .given(FLOW, flow, 8)
         .given(BORE, conduit.bore().metres(), 8)
         .given(VISCOSITY, loss.inlet().viscosity().pascalSeconds(), 8)
-        .step(REYNOLDS_NUMBER, loss.reynolds(), 6);
+        .step(REYNOLDS_NUMBER, loss.reynolds(), 4);
     FrictionWorking.add(working, law, loss.reynolds(), conduit.relativeRoughness(), darcy);
     working
         .given(LENGTH, conduit.length().metres(), 8)
         .given(FITTINGS, conduit.fittingLoss(), 8)
-        .step(TOTAL_RESISTANCE, resistance(conduit, darcy), 6);
+        .step(TOTAL_RESISTANCE, resistance(conduit, darcy), 4);
     int left = digitsNearChoking(units);
     if (left > 0) {
       pressureLost(
@@ -428,7 +428,7 @@ final class PipeWorking {
       return working.build();
     }
     working
-        .step(MASS_FLUX, flux(), 6)
+        .step(MASS_FLUX, flux(), 4)
         .given(INLET_PRESSURE, loss.inlet().pressure().pascals(), digits);
     switch (equation) {
       case ISOTHERMAL -> oneTemperature(working, ISOTHERMAL);
@@ -465,9 +465,9 @@ final class PipeWorking {
         .given(GAS_CONSTANT, AirState.GAS_CONSTANT, 9)
         .given(INLET_KELVINS, loss.inlet().temperature().kelvins(), 7)
         .given(RATIO, AirState.HEAT_CAPACITY_RATIO, 3)
-        .step(MACH_AT_INLET.from(source), loss.inletMach(), 6)
+        .step(MACH_AT_INLET.from(source), loss.inletMach(), 4)
         .step(MACH_AT_OUTLET.from(source), loss.outletMach(), digits)
-        .step(TEMPERATURE_AT_OUTLET.from(source), loss.outlet().temperature().kelvins(), 6);
+        .step(TEMPERATURE_AT_OUTLET.from(source), loss.outlet().temperature().kelvins(), 4);
     outletPressure(working, ADIABATIC);
   }
 

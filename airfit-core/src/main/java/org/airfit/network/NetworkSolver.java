@@ -25,6 +25,10 @@ final class NetworkSolver {
 
   private static final int STEPS = 100;
   private static final int WHOLE_STEPS = 20;
+  private static final int EVEN_STEPS = 50;
+
+  /** The parts of its multiples behind the point are spread most evenly [-]. */
+  private static final double GOLDEN = 0.5 * (Math.sqrt(5.0) - 1.0);
 
   /** Steps in which a flow may pass a jump, before it has to stop there. */
   private static final int STRAIGHT = 5;
@@ -89,9 +93,18 @@ final class NetworkSolver {
   }
 
   /**
-   * Newton's method from the flows and pressures as they are; false where it came to no end. Steps are whole at first,
-   * and then halved three times out of four.
+   * The part of a step that is taken: all at first, then a half three times out of four, and at last uneven parts, so
+   * that no circle of steps keeps in time with them.
    */
+  private static double damping(int step) {
+    if (step > EVEN_STEPS) {
+      double part = step * GOLDEN;
+      return 0.2 + 0.8 * (part - Math.floor(part));
+    }
+    return step > WHOLE_STEPS && step % 4 != 0 ? 0.5 : 1.0;
+  }
+
+  /** Newton's method from the flows and pressures as they are; false where it came to no end. */
   private boolean newton() {
     int accepted = 0;
     for (int step = 0; step < STEPS; step++) {
@@ -108,7 +121,7 @@ final class NetworkSolver {
         return false;
       }
       balance.solve();
-      double damping = step > WHOLE_STEPS && step % 4 != 0 ? 0.5 : 1.0;
+      double damping = damping(step);
       balance.damp(damping);
       balance.confine();
       balance.advance(damping, step >= STRAIGHT);

@@ -144,8 +144,13 @@ final class SolverBranch {
     if (Double.isNaN(measured)) {
       double limit = limit(inlet);
       double atLimit = behind(limit, inlet);
-      slope = STEEP * inlet / limit;
-      byInlet = 1.0 + slope * limit / inlet;
+      // a higher pressure behind asks for less than the largest flow: a valve goes back along the
+      // chord; pipes and
+      // parts come back by themselves, and on wide rings the chord leads them in circles (by trial)
+      slope = oneWay && outlet > atLimit
+          ? Math.max(least(scales), (none - atLimit) / limit)
+          : STEEP * inlet / limit;
+      byInlet = (atLimit + slope * limit) / inlet;
       left = atLimit - slope * (Math.max(q, small) - limit) - outlet;
     } else if (q < small) {
       slope = Math.max(least(scales), (none - measured) / small);
@@ -153,13 +158,21 @@ final class SolverBranch {
       left = none - outlet - slope * q;
     } else {
       double straight = straightSlope(q, inlet, measured);
-      boolean chokes = Double.isNaN(behind(q + (measured - outlet) / straight, inlet));
+      boolean chokes = isBeyond(q, inlet, measured - outlet, straight, scales);
       slope = Math.max(least(scales), chokes ? chord(q, inlet, measured, outlet) : straight);
       byInlet = chokes ? byInletAlike(q, inlet) : byInlet(q, inlet);
       // a drop below the last digit of the pressure counts still: only it stops what flows between
       // supplies alike
       left = !oneWay && measured == none ? none - outlet - straight * q : measured - outlet;
     }
+  }
+
+  /**
+   * Whether the way along the tangent leads to a larger flow than passes. That of a regulator which holds its pressure
+   * is level and leads nowhere: the rest of the network finds its flow.
+   */
+  private boolean isBeyond(double q, double p1, double more, double straight, Scales scales) {
+    return more > 0.0 && straight > least(scales) && Double.isNaN(behind(q + more / straight, p1));
   }
 
   /** No line is drawn flatter, so that Newton's step stays finite: our choice, by trial. */

@@ -264,7 +264,7 @@ public record AirPlant(
           .given(FLOW, flow.kilogramsPerSecond(), 5)
           .include(plant.compression.working(units), WORK_NOW)
           .include(without.working(units), WORK_WITHOUT)
-          .step(MORE_WORK, joulesPerKilogram(), 5);
+          .step(MORE_WORK, joulesPerKilogram(), 4);
     }
   }
 
@@ -290,7 +290,7 @@ public record AirPlant(
           .given(FLOW_NEEDED, flow.kilogramsPerSecond(), 5)
           .given(SET, set.pascals(), 6)
           .given(NEEDED, needed.pascals(), 6)
-          .step(MORE_AIR, kilogramsPerSecond(), 5);
+          .step(MORE_AIR, kilogramsPerSecond(), 4);
     }
   }
 }

@@ -305,7 +305,7 @@ public record Compressor(
           .given(FLOW_BEFORE, mass(before), 6)
           .given(FLOW_BEHIND, mass(behind), 6)
           .given(FLOW, taken, 6)
-          .step(SINKING, pascals, 5)
+          .step(SINKING, pascals, 4)
           .answer(PRESSURE)
           .build();
     }

@@ -229,14 +229,14 @@ public record PistonCompressor(int stages, double clearance) {
     Length sea = Length.ofMetres(0.0);
     return working
         .given(HEIGHT, height.metres(), 6)
-        .step(THIN_AIR, atmosphereAt(height).pascals(), 6)
+        .step(THIN_AIR, atmosphereAt(height).pascals(), 4)
         .given(CLEARANCE, clearance, 6)
         .given(GAUGE, discharge.pascals(), 6)
         .given(SEA_PRESSURE, atmosphereAt(sea).pascals(), 6)
         .given(RATIO, AirState.HEAT_CAPACITY_RATIO, 3)
         .given(STAGES, stages, 2)
-        .step(BY_THE_SEA, efficiencyAt(sea, discharge), 5)
-        .step(THERE, efficiencyAt(height, discharge), 5)
+        .step(BY_THE_SEA, efficiencyAt(sea, discharge), 4)
+        .step(THERE, efficiencyAt(height, discharge), 4)
         .step(OF_VOLUME, share, 4)
         .step(OF_MASS, massShareAt(height, discharge), 4)
         .answer(VOLUME_SHARE, MASS_SHARE)

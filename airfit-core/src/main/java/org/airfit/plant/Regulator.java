@@ -148,7 +148,7 @@ public record Regulator(
         .given(STATED, pressure.pascals(), 6)
         .given(FLOW, massFlow, 6)
         .given(STATED_FLOW, flow.massFlow().kilogramsPerSecond(), 6)
-        .step(DROOP, p, 6)
+        .step(DROOP, p, 4)
         .answer(HELD)
         .build();
   }

@@ -189,8 +189,8 @@ public final class Identification implements Worked {
    *   Σ over the profiles of Π (width in which 99 of 100 genuine plugs read) / (width of the size class)
    * </pre>
    *
-   * @return the chance; the width of the size class is guessed from the sizes of the set, from 2 to 10 mm, which is
-   *     this project's choice
+   * @return the chance; the width of the size class is guessed from the sizes of the set, up to 10 mm, and of fewer
+   *     than six profiles from 2 mm on, which is this project's choice
    */
   public double chanceOfCoincidence() {
     return evidence.coincidence();

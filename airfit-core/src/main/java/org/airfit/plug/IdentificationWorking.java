@@ -137,16 +137,16 @@ final class IdentificationWorking {
           "Near copies: of every profile most of whose sizes read agree, ∫ φ(e/c)/c Π (0.7 f + 0.3 g) de, with "
               + "g = exp(−|y − µ|/" + units.either("0.5 mm)/(1 mm)", "0.019685 in)/(0.03937 in)")
               + ", less the part with no size changed; prior together "
-              + Digits.significant(evidence.assumptions().nearCopyPrior(), DIGITS)
+              + Digits.read(Digits.significant(evidence.assumptions().nearCopyPrior(), DIGITS))
               + " (this project's choice). Together they weigh "
-              + Digits.significant(weight, DIGITS) + ".");
+              + Digits.read(Digits.significant(weight, DIGITS)) + ".");
       out.given(COPIES, weight, DIGITS);
       sum.append(" + ⟨copies⟩");
       symbols.add(COPIES);
     }
     if (left > 0) {
-      out.note("The profiles left out weigh together " + Digits.significant(leftOut * total, DIGITS)
-          + ".");
+      out.note("The profiles left out weigh together "
+          + Digits.read(Digits.significant(leftOut * total, DIGITS)) + ".");
       out.given(LEFT_OUT, leftOut * total, DIGITS);
       sum.append(" + ⟨rest⟩");
       symbols.add(LEFT_OUT);
@@ -167,7 +167,7 @@ final class IdentificationWorking {
     }
     if (unknownPrior > 0.0) {
       out.note("None of the set: what is left, "
-          + Digits.significant(evidence.unknownProbability(), 5) + ".");
+          + Digits.read(Digits.significant(evidence.unknownProbability(), 5)) + ".");
     }
     out.answer(chances.toArray(new Symbol[0]));
   }

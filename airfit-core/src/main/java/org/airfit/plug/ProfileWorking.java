@@ -131,7 +131,7 @@ final class ProfileWorking {
       number++;
       double chance = clue.chance(candidate.profile());
       out.note("Clue " + number + ", " + clue + ": a plug of this profile shows it with the chance "
-          + Digits.significant(chance, DIGITS) + ".");
+          + Digits.read(Digits.significant(chance, DIGITS)) + ".");
       Symbol log = Symbol.of("ln c" + number, "\\ln c_{" + number + "}", ValueKind.NUMBER);
       out.given(log, Math.log(chance), DIGITS);
       densities.add(log);
@@ -212,7 +212,7 @@ final class ProfileWorking {
     if (!(residual.spread() instanceof PartSpread.Normal)) {
       out.note(scatterInWords("σ", residual.spread(), expected.sigma()));
       out.note(nearest(expected) + "; the misfit from it is z = "
-          + Digits.significant(residual.sigmas(), DIGITS) + ".");
+          + Digits.read(Digits.significant(residual.sigmas(), DIGITS)) + ".");
       told(residual, expected, y, misfit, logDensity);
       return;
     }
@@ -229,7 +229,7 @@ final class ProfileWorking {
           residual.sigmas(),
           DIGITS);
       out.note(density(residual.spread(), true) + " ln f = "
-          + Digits.significant(expected.logDensity(y), DIGITS) + ".");
+          + Digits.read(Digits.significant(expected.logDensity(y), DIGITS)) + ".");
       out.given(logDensity, expected.logDensity(y), DIGITS);
       out.forget(S, U, SIGMA, Y, NEAREST);
       return;
@@ -256,7 +256,7 @@ final class ProfileWorking {
       Residual residual, ReadingDensity expected, double y, Symbol misfit, Symbol logDensity) {
     out.given(misfit, residual.sigmas(), DIGITS);
     out.note(density(residual.spread(), expected.wear() > 0.0) + " ln f = "
-        + Digits.significant(expected.logDensity(y), DIGITS) + ".");
+        + Digits.read(Digits.significant(expected.logDensity(y), DIGITS)) + ".");
     out.given(logDensity, expected.logDensity(y), DIGITS);
   }
 
@@ -273,7 +273,7 @@ final class ProfileWorking {
   private static String freedomInWords(PartSpread.Sample sample, double sigma) {
     double part = sigma / sample.standardDeviation().millimetres();
     return "Its density f is Student's t with (n − 1) × (σ/s)⁴ = "
-        + Digits.significant(sample.degreesOfFreedom() * part * part * part * part, 4)
+        + Digits.read(Digits.significant(sample.degreesOfFreedom() * part * part * part * part, 4))
         + " degrees of freedom, from n = " + sample.pieces()
         + " pieces; the misfit z is the normal score of the same tail.";
   }
@@ -487,7 +487,7 @@ final class ProfileWorking {
         Symbol misfit = misfit(residual.dimension().symbol());
         out.note("Less e, the " + residual.dimension() + " misses the nearest size allowed, from "
             + said(own.low()) + " to " + said(own.high()) + ", by z = "
-            + Digits.significant(z, DIGITS) + ".");
+            + Digits.read(Digits.significant(z, DIGITS)) + ".");
         out.given(misfit, z, DIGITS);
         misfits.add(misfit);
       }
@@ -496,7 +496,7 @@ final class ProfileWorking {
           "Density of these readings together, averaged over every error the caliper may have, "
               + "∫ φ(e/c)/c Π f(y − e) de, added up over e in small equal steps: " + ofErrors.text()
               + " = "
-              + Digits.significant(error.logLikelihood(), DIGITS) + ".");
+              + Digits.read(Digits.significant(error.logLikelihood(), DIGITS)) + ".");
       out.given(ofErrors, error.logLikelihood(), DIGITS);
       densities.add(ofErrors);
     }

@@ -459,7 +459,7 @@ final class Scores {
         double sigma2 = column[j].variance[k] + variance(j, k) + common[j] * common[j];
         double width = 2.0 * (column[j].half[k] + BAND_SIGMAS * Math.sqrt(sigma2))
             + (column[j].wearSign == 0 ? 0.0 : wear);
-        chance *= Math.min(1.0, width / column[j].classWidth);
+        chance *= width < column[j].classWidth ? width / column[j].classWidth : 1.0;
       }
     }
     return chance;

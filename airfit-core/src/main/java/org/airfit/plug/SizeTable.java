@@ -44,8 +44,11 @@ final class SizeTable {
   /** One dimension, profile by profile. */
   static final class Column {
 
-    /** A size class is hardly narrower; this project's choice, no source. */
+    /** A size class is hardly narrower, where few profiles tell how wide it is; this project's choice, no source. */
     private static final double NARROWEST_MM = 2.0;
+
+    /** So many profiles tell by themselves how wide their size class is; this project's choice, no source. */
+    private static final int MANY = 6;
 
     final int wearSign;
     final Kind[] kind;
@@ -62,7 +65,7 @@ final class SizeTable {
 
     /**
      * How wide the size class is: as wide as n evenly spread sizes make one expect, (n + 1)/(n − 1) times their range,
-     * from 2 mm to what an unknown plug is given.
+     * and at most what an unknown plug is given. Fewer than 6 profiles make it 2 mm at least.
      */
     final double classWidth;
 
@@ -93,7 +96,8 @@ final class SizeTable {
         }
       }
       double expected = known < 2 ? 0.0 : (high - low) * (known + 1.0) / (known - 1.0);
-      return Math.max(NARROWEST_MM, Math.min(Assumptions.UNKNOWN_WIDTH_MM, expected));
+      return Math.max(
+          known < MANY ? NARROWEST_MM : 0.0, Math.min(Assumptions.UNKNOWN_WIDTH_MM, expected));
     }
 
     private Kind fill(int k, PartSpread spread) {

@@ -274,7 +274,7 @@ public sealed interface RunResult extends Worked {
                   SUM,
                   symbols.toArray(Symbol[]::new)),
               arrival.atTool.pascals(),
-              5)
+              4)
           .answer(AT_TOOL)
           .note("A gauge there shows " + atToolGauge().format(units.pressureUnit()) + ".");
       arrival

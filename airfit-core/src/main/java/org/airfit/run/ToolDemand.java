@@ -364,16 +364,16 @@ public final class ToolDemand {
     double taken = flow(inlet.pascals(), atmosphere.pascals());
     working.given(LOAD, load, 4).given(RATED, ratedFlow, 6);
     if (ratedInlet.isEmpty()) {
-      return working.step(FIXED, taken, 5).answer(TAKEN).build();
+      return working.step(FIXED, taken, 4).answer(TAKEN).build();
     }
     working.given(PRESSURE, inlet.pascals(), 6).given(RATED_PRESSURE, ratedPascals, 6);
     if (beyondCritical(atmosphere.pascals() / inlet.pascals()) == 0.0) {
-      return working.step(PROPORTIONAL, taken, 5).answer(TAKEN).build();
+      return working.step(PROPORTIONAL, taken, 4).answer(TAKEN).build();
     }
     return working
         .given(ATMOSPHERE, atmosphere.pascals(), 6)
         .given(CRITICAL_RATIO, CRITICAL_PRESSURE_RATIO, 6)
-        .step(SUBSONIC, taken, 5)
+        .step(SUBSONIC, taken, 4)
         .answer(TAKEN)
         .build();
   }

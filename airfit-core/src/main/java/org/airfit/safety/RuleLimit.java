@@ -49,7 +49,7 @@ record RuleLimit(
       return new RuleLimit(own, beside, value, other, units.pressureUnit(), besideUnit, true);
     }
     if (besideUnit != null && UnitSystem.of(besideUnit).filter(units::equals).isPresent()) {
-      return new RuleLimit(beside, own, value, other, besideUnit, unit, false);
+      return new RuleLimit(beside, own, other, value, besideUnit, unit, false);
     }
     Unit here = unit instanceof LengthUnit ? units.smallLengthUnit() : units.pressureUnit();
     String converted = Digits.significant(here.fromSi(value), CONVERTED) + " " + symbol(here);
@@ -59,6 +59,42 @@ record RuleLimit(
   /** How it is printed. */
   String printed() {
     return beside.isEmpty() ? own : own + " (" + beside + ")";
+  }
+
+  /** How it is printed beside a value in SI: what was converted has as many digits as tell it from the value. */
+  String printed(double si) {
+    if (!isRounded()) {
+      return printed();
+    }
+    String told = telling(unit.fromSi(value), unit.fromSi(si)) + " " + symbol(unit);
+    return beside.isEmpty() ? told : told + " (" + beside + ")";
+  }
+
+  /** Whether its own number is printed with fewer digits than it has; what a law prints is exact. */
+  private boolean isRounded() {
+    return !isShare
+        && inInches(value, unit).isEmpty()
+        && !RuleOperator.isSame(
+            unit.toSi(Double.parseDouble(own.substring(0, own.indexOf(' ')))), value);
+  }
+
+  /**
+   * A value as it is told against it. Between the two numbers of a limit that is printed in two units it is told in
+   * both, as one of them alone would say the opposite of the judgement.
+   */
+  String against(double si) {
+    String told = words(si, value);
+    boolean isBetween = besideUnit != null
+        && !RuleOperator.isSame(si, value)
+        && si >= Math.min(value, other) * (1.0 - 1.0e-13)
+        && si <= Math.max(value, other) * (1.0 + 1.0e-13)
+        && !RuleOperator.isSame(value, other);
+    if (!isBetween) {
+      return told;
+    }
+    double shown = RuleOperator.isSame(si, other) ? other : si;
+    return told + " (" + telling(besideUnit.fromSi(shown), besideUnit.fromSi(other)) + " "
+        + symbol(besideUnit) + ")";
   }
 
   /** The limit that decides for an operator. */
@@ -184,7 +220,7 @@ record RuleLimit(
 
   /**
    * Four digits, or as many as tell the value from what it is compared with: "30 against less than 30" would be no
-   * reason.
+   * reason. Two numbers told beside each other have as many each, so that they are in the right order.
    */
   private static String telling(double value, double other) {
     for (int digits = 4; digits < 17; digits++) {

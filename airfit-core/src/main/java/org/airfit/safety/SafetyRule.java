@@ -293,9 +293,10 @@ public final class SafetyRule {
     // rating × 110 / 100, so that 100 % is the rating itself
     double against = share ? rating * bound / 100.0 : bound;
     boolean holds = operator.holds(value, against);
-    String compared =
-        share ? ofRating(quantity, limit, limit.words(against, value), rating) : limit.printed();
-    String words = limit.words(value, against);
+    String compared = share
+        ? ofRating(quantity, limit, limit.words(against, value), rating)
+        : limit.printed(value);
+    String words = share ? limit.words(value, against) : limit.against(value);
     if (judging.asks.isAgainst()) {
       return new Answer(
           holds ? Judgement.ALLOWED : Judgement.NOT_ALLOWED,

@@ -68,11 +68,9 @@ final class Front {
     return false;
   }
 
-  /** Of the same parts: better in something that stays better, or with the first adapters by name. */
+  /** Of the same parts, so in the same joints: better in what stays better, or with the first adapters by name. */
   private static boolean hasBetterAdapters(Choice one, Choice other, boolean staysDifferent) {
     return one.cost < other.cost
-        || one.unjoined < other.unjoined
-        || one.shortBy < other.shortBy
         || one.missedAir < other.missedAir
         || (staysDifferent && one.pascals > other.pascals)
         || Choice.byAdapters(one, other) <= 0;
@@ -90,11 +88,7 @@ final class Front {
   /** Those of candidates that may be part of what is listed; the parts of a position come in order of their names. */
   static List<Candidate> ofCandidates(List<Candidate> candidates, int most) {
     List<Candidate> sorted = new ArrayList<>(candidates);
-    sorted.sort(Comparator.comparingInt((Candidate each) -> Integer.bitCount(each.broken()))
-        .thenComparingLong(Candidate::shortBy)
-        .thenComparingInt(each -> Integer.bitCount(each.asked()))
-        .thenComparingLong(Candidate::cost)
-        .thenComparingInt(Candidate::rank));
+    sorted.sort(Comparator.comparingLong(Candidate::cost).thenComparingInt(Candidate::rank));
     List<Candidate> kept = new ArrayList<>();
     for (Candidate candidate : sorted) {
       int before = 0;

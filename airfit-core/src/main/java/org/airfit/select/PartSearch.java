@@ -33,6 +33,7 @@ final class PartSearch {
   private final SearchAir airAtBest;
   private final int most;
   private final boolean isOfSeveralTools;
+  private long looked;
 
   PartSearch(Requirement job, Catalogue catalogue, int most) {
     this.air = new SearchAir(job, Known.AT_WORST);
@@ -45,6 +46,11 @@ final class PartSearch {
   /** {@return the kinds of part that the catalogue lacks, in words; empty where there is something to combine} */
   List<String> missing() {
     return stock.missing();
+  }
+
+  /** {@return at how many choices it looked: how often it put one more part or adapter on another choice} */
+  long looked() {
+    return looked;
   }
 
   /** {@return the best proposals that break no rule; none where none does} */
@@ -352,7 +358,6 @@ final class PartSearch {
             }
           }
         });
-        waiting.replaceAll((takes, choices) -> plug.followed(choices));
         AtEnds next = new AtEnds();
         plug.row().byProfile(isWhole).forEach((profile, plugs) -> {
           List<Choice> taking = new ArrayList<>();
@@ -400,6 +405,7 @@ final class PartSearch {
       }
 
       private Choice with(Choice choice, Candidate part) {
+        looked++;
         double behind = air.behind(part.element(), leg.mostFlow(position), choice.pascals);
         return choice.with(
             part,

@@ -9,7 +9,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Length;
 import org.airfit.run.RunResult;
 import org.airfit.safety.Ruling;
 import org.airfit.working.UnitSystem;
@@ -126,11 +128,12 @@ final class RuleSentences {
   }
 
   static RuleAnswer toolRated(Requirement job, UnitSystem units) {
-    String highest = units.say(job.pressuresAtTool().highest());
+    GaugePressure[] limit = job.toolRating().stream().toArray(GaugePressure[]::new);
+    String highest = units.say(job.pressuresAtTool().highest(), limit);
     long regulators = regulators(job);
     String stands = job.pressuresAtTool()
         .whileRegulated()
-        .map(held -> "The dead-end pressure at the tool is " + units.say(held)
+        .map(held -> "The dead-end pressure at the tool is " + units.say(held, limit)
             + (regulators > 1
                 ? WHILE_THEY_HOLD + " and " + highest + " if they fail"
                 : " while the regulator holds and " + highest + " if it fails"))
@@ -139,7 +142,12 @@ final class RuleSentences {
       return RuleAnswer.open(
           "Ask for the highest pressure that the tool's maker allows. " + stands + ".");
     }
-    String allowed = units.say(job.toolRating().get());
+    String allowed = units.say(
+        job.toolRating().get(),
+        Stream.concat(
+                Stream.of(job.pressuresAtTool().highest()),
+                job.pressuresAtTool().whileRegulated().stream())
+            .toArray(GaugePressure[]::new));
     String compared = stands + ", its maker allows " + allowed;
     if (PartChecks.isToolOverPressured(job)) {
       return RuleAnswer.unmet(compared + ": a regulator in front of it must be set to at most "
@@ -194,23 +202,25 @@ final class RuleSentences {
 
   static RuleAnswer air(Assembly a, UnitSystem units) {
     Requirement job = a.requirement();
+    GaugePressure[] arriving = arriving(a);
     String wanted =
-        (job.leastRange().isExact() ? "" : units.say(job.leastRange().least()) + " to ")
-            + units.say(job.least()) + " at "
+        (job.leastRange().isExact() ? "" : units.say(job.leastRange().least(), arriving) + " to ")
+            + units.say(job.least(), arriving) + " at "
             + (job.demandRange().isExact() ? "" : units.say(job.demandRange().least()) + " to ")
             + units.say(job.demand());
     if (a.isAirOpen()) {
-      return RuleAnswer.open("It depends: the tool has from " + has(a.result(), units) + " to "
-          + has(a.atBest(), units) + ", it needs " + wanted + ". " + doubts(Doubts.of(a), units));
+      return RuleAnswer.open("It depends: the tool has from " + has(a.result(), job, units) + " to "
+          + has(a.atBest(), job, units) + ", it needs " + wanted + ". "
+          + doubts(Doubts.of(a), units));
     }
     if (Assembly.isAtLeast(a.result(), job.least())) {
       return RuleAnswer.met("The tool has " + (a.isExact() ? "" : "at least ")
-          + has(a.result(), units) + ", it needs " + wanted + ".");
+          + has(a.result(), job, units) + ", it needs " + wanted + ".");
     }
     return a.atBest()
         .fold(
             delivered -> RuleAnswer.unmet("The tool has only "
-                + units.say(delivered.atToolGauge(), job.leastRange().least())
+                + has(delivered, job, units)
                 + (a.isExact() ? "" : " at best") + ", it needs " + wanted + ". "
                 + heldBack(job, delivered, units)
                 + GivenHoses.inWords(a, units)),
@@ -248,8 +258,21 @@ final class RuleSentences {
             + String.join(", ", low) + ";";
   }
 
-  private static String has(RunResult result, UnitSystem units) {
-    return result.fold(delivered -> units.say(delivered.atToolGauge()), starved -> "no air at all");
+  private static String has(RunResult result, Requirement job, UnitSystem units) {
+    return result.fold(
+        delivered ->
+            units.say(delivered.atToolGauge(), job.least(), job.leastRange().least()),
+        starved -> "no air at all");
+  }
+
+  /** What arrives at worst and at best, as far as air arrives. */
+  private static GaugePressure[] arriving(Assembly a) {
+    return Stream.of(a.result(), a.atBest())
+        .map(result -> result.fold(
+            delivered -> Optional.of(delivered.atToolGauge()),
+            starved -> Optional.<GaugePressure>empty()))
+        .flatMap(Optional::stream)
+        .toArray(GaugePressure[]::new);
   }
 
   /** What is to be asked, the one first that settles most; what nobody can read off a part comes last. */
@@ -308,16 +331,19 @@ final class RuleSentences {
   }
 
   private static String reach(Placed placed, UnitSystem units) {
-    return units.say(((Part.Hose) placed.part()).shortest()) + " of "
-        + placed.position().noun()
-        + placed
-            .position()
-            .reach()
-            .map(reach -> ", "
-                + (reach.isExact() ? "" : units.say(reach.least()) + " to ")
-                + units.say(reach.most())
-                + " needed")
-            .orElse("");
+    Length length = ((Part.Hose) placed.part()).shortest();
+    String of = " of " + placed.position().noun();
+    return placed
+        .position()
+        .reach()
+        .map(reach -> {
+          // the one of the two that the length is short of, or else the longer
+          Length decides = length.compareTo(reach.least()) < 0 ? reach.least() : reach.most();
+          return units.say(length, decides) + of + ", "
+              + (reach.isExact() ? "" : units.say(reach.least(), length) + " to ")
+              + units.say(reach.most(), length) + " needed";
+        })
+        .orElseGet(() -> units.say(length) + of);
   }
 
   static RuleAnswer sleeve(Assembly a, UnitSystem units) {

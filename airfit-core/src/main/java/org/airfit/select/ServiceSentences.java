@@ -46,7 +46,7 @@ final class ServiceSentences {
     if (!wrong.isEmpty()) {
       return RuleAnswer.unmet(supply + told + "; not allowed by their makers: "
           + wrong.stream()
-              .map(part -> allowed(part, units))
+              .map(part -> allowed(part, coldest, hottest, units))
               .distinct()
               .collect(Collectors.joining(", "))
           + ".");
@@ -62,13 +62,15 @@ final class ServiceSentences {
             supply + told + "; ask the makers whether they allow that of " + names(unknown) + ".");
   }
 
-  private static String allowed(Part part, UnitSystem units) {
+  private static String allowed(
+      Part part, Temperature coldest, Temperature hottest, UnitSystem units) {
     return part.name()
         + part.facts()
             .coldest()
             .flatMap(low -> part.facts()
                 .hottest()
-                .map(high -> " (" + units.say(low) + " to " + units.say(high) + ")"))
+                .map(high ->
+                    " (" + units.say(low, coldest) + " to " + units.say(high, hottest) + ")"))
             .orElse("");
   }
 
@@ -81,8 +83,8 @@ final class ServiceSentences {
     }
     List<String> wrong = told(a, MaterialFit.OUT);
     if (!wrong.isEmpty()) {
-      return RuleAnswer.unmet(
-          "Not suited" + where(job) + ": " + String.join(", ", wrong) + "." + wanted(job));
+      return RuleAnswer.unmet("Not suited" + where(job) + ": " + String.join(", ", wrong) + "."
+          + eaten(a) + wanted(job));
     }
     List<String> asked = told(a, MaterialFit.ASK);
     String depends = asked.isEmpty()
@@ -147,6 +149,17 @@ final class ServiceSentences {
     return place
         + (job.isImpactTool() ? " on a percussion tool" : "")
         + (job.isDropped() ? " with couplings dropped on concrete" : "");
+  }
+
+  /** What a caustic cleaner does, and how far that is known. */
+  private static String eaten(Assembly a) {
+    return a.requirement()
+                .environment()
+                .filter(Environment.WASH_DOWN_WITH_CAUSTIC::equals)
+                .isPresent()
+            && any(a, each -> isOf(each, Material.BRASS, Material.ALUMINIUM))
+        ? " A caustic cleaner eats plain brass and aluminium (from memory)."
+        : "";
   }
 
   /** What new parts must be of, for those who look for another. */

@@ -18,6 +18,15 @@ final class CheckedStep {
    */
   private static final double SHARE_OF_INPUTS = 0.4;
 
+  /** A result of four digits is checked to so many; our choice. */
+  private static final int CHECKED_DIGITS = 6;
+
+  /** Below this a whole number is checked to one. */
+  private static final double WHOLE = 1.0e9;
+
+  private static final double IN_MICROMETRES = 1.0e6;
+  private static final double IN_INCHES = 0.0254;
+
   /** More than any double has. */
   static final int MOST_DIGITS = 17;
 
@@ -36,6 +45,7 @@ final class CheckedStep {
   private final double claimed;
   private final double claimedBase;
   private final double unit;
+  private final double drift;
 
   /** A step, and whether its numbers are too small to work it again. */
   record Made(Step step, boolean tooSmall) {}
@@ -53,6 +63,7 @@ final class CheckedStep {
     this.claimed = formula.result().kind().shown(claimed, units);
     this.claimedBase = claimed;
     this.unit = lastDigit(this.claimed, digits);
+    this.drift = Math.min(unit, drift(digits));
     shown.put(formula.result().text(), this.claimed);
   }
 
@@ -112,23 +123,35 @@ final class CheckedStep {
     return Math.max(Double.MIN_VALUE, kind.shown(Double.MIN_VALUE, units) - kind.shown(0.0, units));
   }
 
-  /** One unit of the last digit printed. Whole digits are printed whatever the number of digits. */
+  /** One unit of the last digit printed. */
   private static double lastDigit(double value, int digits) {
     if (value == 0.0) {
       return Math.pow(10.0, -digits);
     }
-    double magnitude = Math.abs(value);
-    int exponent = (int) Math.floor(Math.log10(magnitude)) - digits + 1;
-    return Math.pow(10.0, magnitude >= 1.0 && magnitude < 1.0e9 ? Math.min(0, exponent) : exponent);
+    return Math.pow(10.0, (int) Math.floor(Math.log10(Math.abs(value))) - digits + 1);
+  }
+
+  /**
+   * What the formula may be off by: a unit of the last digit printed, and of a whole number at most one. Where four are
+   * printed, as mostly, it is a unit of the sixth, unless the result is itself a number of few digits, as a standard
+   * rounds its sizes.
+   */
+  private double drift(int digits) {
+    boolean few = digits != PrintedDigits.MOST
+        || PrintedDigits.isShort(claimed, digits)
+        || PrintedDigits.isShort(claimedBase * IN_MICROMETRES, digits)
+        || PrintedDigits.isShort(claimedBase / IN_INCHES, digits);
+    double least = few ? unit : Math.min(unit, lastDigit(claimed, CHECKED_DIGITS));
+    return Math.abs(claimed) >= 1.0 && Math.abs(claimed) < WHOLE ? Math.min(1.0, least) : least;
   }
 
   private void requireNoDrift(List<Input> inputs) {
     double off = off();
     double noise = noise(inputs);
     // a noise that is no number: on the edge of a root or a logarithm nothing can be told
-    if (!(off <= unit + noise) && !Double.isNaN(noise)) {
+    if (!(off <= drift + noise) && !Double.isNaN(noise)) {
       throw new IllegalStateException("\"" + formula.what() + "\" must give what was computed, "
-          + formula.result() + " = " + Digits.told(claimed) + " to " + Digits.told(unit) + ", but "
+          + formula.result() + " = " + Digits.told(claimed) + " to " + Digits.told(drift) + ", but "
           + formula.toText(units)
           + (formula.isSolved()
               ? " has its root elsewhere, by " + Digits.told(off)

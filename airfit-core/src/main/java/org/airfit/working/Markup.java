@@ -8,6 +8,10 @@ final class Markup {
 
   private static final Pattern MARKDOWN_SIGN = Pattern.compile("[\\\\`*_{}\\[\\]<>#$|~&]");
 
+  /** One letter with one letter as its index, its line escaped: no word of a sentence looks so. */
+  private static final Pattern SYMBOL =
+      Pattern.compile("(^|[^A-Za-z0-9_\\\\])([A-Za-z])\\\\_([A-Za-z])(?![A-Za-z0-9_\\\\])");
+
   /** What makes a list or a rule out of a sentence that begins with it. */
   private static final Pattern LIST_MARK = Pattern.compile("^(\\d+(?=[.)]\\s)|(?=[-+]))");
 
@@ -32,7 +36,14 @@ final class Markup {
       entry('·', "$\\cdot$"),
       entry('²', "\\textsuperscript{2}"),
       entry('³', "\\textsuperscript{3}"),
+      entry('⁰', "\\textsuperscript{0}"),
+      entry('¹', "\\textsuperscript{1}"),
+      entry('⁴', "\\textsuperscript{4}"),
       entry('⁵', "\\textsuperscript{5}"),
+      entry('⁶', "\\textsuperscript{6}"),
+      entry('⁷', "\\textsuperscript{7}"),
+      entry('⁸', "\\textsuperscript{8}"),
+      entry('⁹', "\\textsuperscript{9}"),
       entry('⁻', "\\textsuperscript{-}"),
       entry('√', "$\\surd$"),
       entry('≤', "$\\le$"),
@@ -82,10 +93,11 @@ final class Markup {
     return Map.entry((int) sign, latex);
   }
 
-  /** A sentence that Markdown prints as it stands. */
+  /** A sentence that Markdown prints as it stands, but for the index of a symbol such as D_t, which is set low. */
   static String markdown(String prose) {
     String escaped = MARKDOWN_SIGN.matcher(prose).replaceAll("\\\\$0");
-    return LIST_MARK.matcher(escaped).replaceFirst("$1\\\\");
+    String marked = LIST_MARK.matcher(escaped).replaceFirst("$1\\\\");
+    return SYMBOL.matcher(marked).replaceAll("$1\\$$2_$3\\$");
   }
 
   /** A sentence that LaTeX prints as it stands. Letters of other languages are left to its input encoding. */

@@ -6,9 +6,6 @@ import java.util.Map;
 /** The symbols of a working that have a value, from where each is given or found to where it is forgotten. */
 final class Scope {
 
-  /** Digits that an input has above those its value was printed with as a result. */
-  private static final int MORE_DIGITS = 2;
-
   /** What a symbol is worth, and how many digits of it are printed. */
   record Value(Symbol symbol, double value, int digits) {}
 
@@ -51,12 +48,13 @@ final class Scope {
   }
 
   /** What is put into a step, with as many digits as are printed at least. */
-  CheckedStep.Input input(Symbol symbol, String step) {
+  CheckedStep.Input input(Symbol symbol, String step, UnitSystem units) {
     Binding binding = use(symbol, step);
+    double value = binding.value.value;
     int digits = binding.origin == Origin.GIVEN
-        ? binding.value.digits
-        : Math.min(CheckedStep.MOST_DIGITS, binding.value.digits + MORE_DIGITS);
-    return new CheckedStep.Input(symbol, binding.value.value, digits);
+        ? PrintedDigits.ofGiven(symbol.kind().shown(value, units), binding.value.digits)
+        : binding.value.digits;
+    return new CheckedStep.Input(symbol, value, digits);
   }
 
   /** What a symbol is worth that answers the working. */

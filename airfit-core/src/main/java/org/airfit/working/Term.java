@@ -31,7 +31,7 @@ public final class Term {
    * @throws IllegalArgumentException if {@code value} is not finite or {@code digits} is out of range
    */
   static Term of(String symbol, String latex, double value, String unit, int digits) {
-    return new Term(symbol, latex, Digits.significant(value, digits), unit);
+    return new Term(symbol, latex, PrintedDigits.text(value, digits), unit);
   }
 
   /** {@return the symbol in plain text, such as "ṁ"} */
@@ -44,7 +44,7 @@ public final class Term {
     return latex;
   }
 
-  /** {@return the value as printed, such as "0.002" or "1.813e-5"} */
+  /** {@return the value that is printed, as a program reads it, such as "0.002" or "1.813e-5"} */
   public String value() {
     return value;
   }
@@ -54,9 +54,10 @@ public final class Term {
     return unit;
   }
 
-  /** {@return the value with its unit, such as "0.002 kg/s"} */
+  /** {@return the value with its unit as it is read, such as "0.002 kg/s" or "1.813 × 10⁻⁵ Pa·s"} */
   public String quantity() {
-    return unit.isEmpty() ? value : value + " " + unit;
+    String number = Digits.read(value);
+    return unit.isEmpty() ? number : number + " " + unit;
   }
 
   /** Whether the value needs no brackets inside a product or a power. */

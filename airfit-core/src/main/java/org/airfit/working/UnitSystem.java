@@ -92,11 +92,20 @@ public enum UnitSystem {
   /** A difference of pressures [Pa] that is no more than what the sums behind it round off; our choice. */
   private static final double ROUNDING = 1.0e-3;
 
+  /** What sums and changes of unit leave open of a number that was typed, as a part of it or of one. */
+  private static final double CONVERTED = 1.0e-10;
+
   /** From so many feet on a length is told with a digit more. */
   private static final double LONG_FEET = 1000.0;
 
   /** More decimals than a pressure in bar or psi is worth. */
   private static final int MOST_DECIMALS = 9;
+
+  /** More digits than a length or a temperature is worth. */
+  private static final int MOST_DIGITS = 12;
+
+  /** Two numbers that differ by less than this part are one: what a sum and a change of unit round, and no more [-]. */
+  private static final double SAME = 1.0e-12;
 
   /**
    * Chooses between the two forms of a unit, a symbol or a number of decimals.
@@ -145,30 +154,45 @@ public enum UnitSystem {
   }
 
   /**
-   * Writes a gauge pressure.
+   * Writes a gauge pressure: one that was typed with the digits it was typed with, such as 15 bar, one that was
+   * computed with two decimals in bar or one in psi, be they zeros.
    *
    * @param pressure the pressure
-   * @return such as "6.21 bar(g)", or "90 psig"
+   * @return such as "6.21 bar(g)", "15 bar(g)", or "90 psig"
    */
   public String say(GaugePressure pressure) {
     return withDecimals(pressure, decimals());
   }
 
   /**
-   * Writes a gauge pressure with as many decimals more as show that it is not another.
+   * Writes a gauge pressure that is compared with others: with as many decimals more as tell it from each. Where each
+   * of two is written beside the other, the two numbers lie the same way round as the pressures.
    *
    * @param pressure the pressure
-   * @param other what it is compared with
+   * @param others what it is compared with
    * @return such as "6.2053 bar(g)" beside 6.2054 bar(g)
    */
-  public String say(GaugePressure pressure, GaugePressure other) {
+  public String say(GaugePressure pressure, GaugePressure... others) {
     int decimals = decimals();
-    while (decimals < MOST_DECIMALS
-        && !pressure.equals(other)
-        && withDecimals(pressure, decimals).equals(withDecimals(other, decimals))) {
-      decimals++;
+    for (GaugePressure other : Objects.requireNonNull(others, "others")) {
+      while (decimals < MOST_DECIMALS
+          && !isSame(pressure.pascals(), Objects.requireNonNull(other, "other").pascals())
+          && isAlike(withDecimals(pressure, decimals), withDecimals(other, decimals))) {
+        decimals++;
+      }
     }
     return withDecimals(pressure, decimals);
+  }
+
+  /** Whether two pressures in one unit are told by the same number, be it with zeros behind. */
+  private static boolean isAlike(String one, String other) {
+    return Double.parseDouble(one.replaceFirst(" .*", ""))
+        == Double.parseDouble(other.replaceFirst(" .*", ""));
+  }
+
+  /** Whether two numbers are one but for what a sum and a change of unit round. */
+  private static boolean isSame(double one, double other) {
+    return Math.abs(one - other) <= SAME * Math.max(Math.abs(one), Math.abs(other));
   }
 
   private int decimals() {
@@ -180,9 +204,7 @@ public enum UnitSystem {
     if (!(Math.abs(value) < LARGEST_SAID)) {
       return Digits.told(value) + either(" bar(g)", " psig");
     }
-    return this == SI
-        ? pressure.format(PressureUnit.BAR, decimals)
-        : shortened(pressure.in(PressureUnit.PSI), decimals) + " psig";
+    return worth(value, decimals + 1, decimals) + either(" bar(g)", " psig");
   }
 
   /**
@@ -193,6 +215,17 @@ public enum UnitSystem {
    */
   public String sayBoth(GaugePressure pressure) {
     return say(pressure) + " (" + other().say(pressure) + ")";
+  }
+
+  /**
+   * Writes a gauge pressure that is compared with another, in these units, and in the other behind it.
+   *
+   * @param pressure the pressure
+   * @param other what it is compared with
+   * @return such as "6.2053 bar(g) (90.001 psig)" beside 6.2054 bar(g)
+   */
+  public String sayBoth(GaugePressure pressure, GaugePressure other) {
+    return say(pressure, other) + " (" + other().say(pressure, other) + ")";
   }
 
   /**
@@ -217,9 +250,7 @@ public enum UnitSystem {
     if (isLost && drop.pascals() > ROUNDING) {
       return either("< 0.01 bar", "< 0.1 psi");
     }
-    return this == SI
-        ? drop.format(PressureUnit.BAR, decimals())
-        : shortened(drop.in(PressureUnit.PSI), decimals()) + " psi";
+    return worth(drop.in(pressureUnit()), decimals(), decimals()) + either(" bar", " psi");
   }
 
   /**
@@ -240,11 +271,33 @@ public enum UnitSystem {
    * @return such as "10 m", or "30 ft"
    */
   public String say(Length length) {
-    return this == SI
-        ? length.format(LengthUnit.METRE)
-        : Digits.significant(
-                length.in(LengthUnit.FOOT), length.in(LengthUnit.FOOT) < LONG_FEET ? 3 : 4)
-            + " ft";
+    return withDigits(length, digits(length));
+  }
+
+  /**
+   * Writes a length that is compared with another, with as many digits more as tell it from that.
+   *
+   * @param length the length
+   * @param other what it is compared with
+   * @return such as "9.998 ft" beside 10 ft
+   */
+  public String say(Length length, Length other) {
+    int digits = Math.max(digits(length), digits(other));
+    while (digits < MOST_DIGITS
+        && !isSame(length.metres(), other.metres())
+        && withDigits(length, digits).equals(withDigits(other, digits))) {
+      digits++;
+    }
+    return withDigits(length, digits);
+  }
+
+  private int digits(Length length) {
+    return this == SI || length.in(LengthUnit.FOOT) >= LONG_FEET ? 4 : 3;
+  }
+
+  private String withDigits(Length length, int digits) {
+    LengthUnit unit = either(LengthUnit.METRE, LengthUnit.FOOT);
+    return Digits.significant(length.in(unit), digits) + " " + unit.symbol();
   }
 
   /**
@@ -284,6 +337,25 @@ public enum UnitSystem {
    */
   public String say(Temperature temperature) {
     return temperature.format(either(TemperatureUnit.CELSIUS, TemperatureUnit.FAHRENHEIT));
+  }
+
+  /**
+   * Writes a temperature that is compared with another, with as many digits more as tell it from that.
+   *
+   * @param temperature the temperature
+   * @param other what it is compared with
+   * @return such as "60.001 °C" beside 60 °C
+   */
+  public String say(Temperature temperature, Temperature other) {
+    TemperatureUnit unit = either(TemperatureUnit.CELSIUS, TemperatureUnit.FAHRENHEIT);
+    int digits = 4;
+    while (digits < MOST_DIGITS
+        && !isSame(temperature.kelvins(), other.kelvins())
+        && Digits.significant(temperature.in(unit), digits)
+            .equals(Digits.significant(other.in(unit), digits))) {
+      digits++;
+    }
+    return Digits.significant(temperature.in(unit), digits) + " " + unit.symbol();
   }
 
   /**
@@ -372,6 +444,21 @@ public enum UnitSystem {
   /** One decimal, and below ten three digits. */
   private static String flowNumber(double value) {
     return value < 10.0 ? Digits.significant(value, 3) : shortened(value, 1);
+  }
+
+  /**
+   * A number that somebody typed as it was typed, with so many decimals at most; what was computed with all decimals
+   * that it is worth.
+   */
+  private static String worth(double value, int most, int decimals) {
+    for (int typed = 0; typed <= most; typed++) {
+      String text = Digits.fixed(value, typed);
+      if (Math.abs(Double.parseDouble(text) - value)
+          <= CONVERTED * Math.max(1.0, Math.abs(value))) {
+        return text;
+      }
+    }
+    return Digits.fixed(value, decimals);
   }
 
   /** With so many decimals at most, and no zeros at their end. */

@@ -212,7 +212,7 @@ public final class ValueKind {
    * @throws IllegalArgumentException if {@code value} is not finite or {@code digits} is out of range
    */
   public String format(double value, int digits, UnitSystem units) {
-    String number = Digits.significant(shown(value, units), digits);
+    String number = Digits.read(Digits.significant(shown(value, units), digits));
     return unit(units).isEmpty() ? number : number + " " + unit(units);
   }
 

@@ -11,7 +11,8 @@ import java.util.Objects;
  *
  * <p>A working is complete by construction: every symbol of a step
  * is given or was found before, whatever is given or found is used or is the answer, and each result is what its
- * formula gives. A step left out is missed. Where numbers are so small that a double keeps fewer digits of them
+ * formula gives. A step left out is missed. Results have the digits that were asked for, mostly four, and where a step
+ * below needs more of them they stand there with more. Where numbers are so small that a double keeps fewer digits of them
  * (below 2.2·10⁻³⁰⁸), the step stands there unchecked, and a sentence says so.
  *
  * <pre>{@code
@@ -200,7 +201,8 @@ public final class Working {
      *
      * @param symbol the symbol; a step may show it in another unit of the same quantity
      * @param value its value in the base of its kind, finite
-     * @param digits the number of significant digits printed at least; a step whose result needs more prints more
+     * @param digits the number of significant digits printed, but four at most: a number that six digits tell stands
+     *     there as it was typed, and a step whose result needs more prints more
      * @return this builder
      * @throws IllegalArgumentException if {@code value} is not finite or {@code digits} is not in [1, 17]
      * @throws IllegalStateException if the symbol has a value
@@ -229,8 +231,9 @@ public final class Working {
 
     private Builder step(Formula formula, double result, int digits, Scope.Origin origin) {
       List<CheckedStep.Input> inputs = inputs(formula);
-      CheckedStep.Made made = CheckedStep.of(formula, units, inputs, result, digits);
-      scope.bind(new Scope.Value(formula.result(), result, digits), origin);
+      int printed = PrintedDigits.ofResult(formula.result().kind(), result, digits);
+      CheckedStep.Made made = CheckedStep.of(formula, units, inputs, result, printed);
+      scope.bind(new Scope.Value(formula.result(), result, printed), origin);
       parts.add(new Claimed(formula, result, digits, made));
       return this;
     }
@@ -238,7 +241,7 @@ public final class Working {
     private List<CheckedStep.Input> inputs(Formula formula) {
       List<CheckedStep.Input> inputs = new ArrayList<>();
       for (Symbol symbol : formula.inputs(units)) {
-        inputs.add(scope.input(symbol, formula.what()));
+        inputs.add(scope.input(symbol, formula.what(), units));
       }
       return inputs;
     }

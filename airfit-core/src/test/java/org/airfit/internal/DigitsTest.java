@@ -12,6 +12,41 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class DigitsTest {
 
+  @ParameterizedTest
+  @CsvSource({"0.05, 0.05", "1.813e-5, 1.813 × 10⁻⁵", "-3e12, -3 × 10¹²", "1e-307, 1 × 10⁻³⁰⁷"})
+  void an_exponent_is_read_as_a_power_of_ten(String printed, String read) {
+    assertThat(Digits.read(printed)).isEqualTo(read);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "45.9957, 4, 46.00",
+    "-45.9957, 4, -46.00",
+    "9999.6, 4, 1.000e4",
+    "0.0500001, 3, 0.0500",
+    "1234.4, 4, 1234",
+    "99.96, 3, 100",
+    "1e-5, 2, 1.0e-5",
+    "0, 4, 0"
+  })
+  void the_zeros_of_a_number_that_was_computed_are_kept(double value, int digits, String text) {
+    assertThat(Digits.padded(value, digits)).isEqualTo(text);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "117560.4, 4, 1.176e5",
+    "99999.6, 5, 1e5",
+    "9999.4, 4, 9999",
+    "1234, 4, 1234",
+    "1234, 3, 1.23e3",
+    "0.0253564, 4, 0.02536",
+    "0, 3, 0"
+  })
+  void whole_digits_are_rounded_as_with_a_pencil(double value, int digits, String text) {
+    assertThat(Digits.rounded(value, digits)).isEqualTo(text);
+  }
+
   @ParameterizedTest(name = "{0} with {1} digits is {2}")
   @CsvSource({
     "0,4,0",

@@ -334,7 +334,7 @@ class LossModelTest {
     }
     LineLoss loss = LineFormula.HARRIS.loss(none, MassFlow.ofKilogramsPerSecond(1.0e204), air);
     assertThat(loss.working().toText())
-        .contains("A flow above 1e90 kg/s passes nowhere. This formula does not know choking");
+        .contains("A flow above 1 × 10⁹⁰ kg/s passes nowhere. This formula does not know choking");
   }
 
   /** Near a vacuum behind it p2 is the root of a small difference; what is printed must give it again all the same. */

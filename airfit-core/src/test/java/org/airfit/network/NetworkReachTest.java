@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * How many networks are solved, each held against all its laws by {@link NetworkLaws}. Two tubes side by side are solved
@@ -198,9 +199,21 @@ class NetworkReachTest {
     shops.requireReach(0.999);
     wild.requireReach(0.999);
     alike.requireReach(0.999);
-    // a network that is not solved says so; with valves that open and shut each other that happens
-    works.requireReach(0.99);
+    works.requireReach(0.999);
     assertThat(shops.leaning).as("leaning lines are needed").isPositive();
+  }
+
+  /**
+   * Where a regulator without droop stands in front of a hose that chokes, where one stands between holding and wide
+   * open, and where the highest supply gives nothing: of each 1,000 works six were not solved.
+   */
+  @ParameterizedTest
+  @ValueSource(
+      ints = {20, 352, 498, 601, 912, 986, 1035, 1101, 1514, 1726, 2323, 8305, 8966, 10697})
+  void works_are_solved_whatever_opens_and_shuts(int seed) {
+    NetworkLaws works = DrawnNetworks.works(seed);
+    NetworkResult.Solved solved = (NetworkResult.Solved) works.build().solve();
+    assertThat(works.miss(solved)).isLessThanOrEqualTo(1.0e-9);
   }
 
   @ParameterizedTest

@@ -279,10 +279,10 @@ class ReceiverUseTest {
     ReceiverUse use = of(litres(40.0), Optional.of(litres(10.0)), 30, 600);
     assertThat(use.inWords(UnitSystem.SI))
         .containsExactly(
-            "From 7.00 bar(g) down to 6.00 bar(g) the receiver of 1000 L carries a draw of 40 L/s ISO 1217 for"
+            "From 7 bar(g) down to 6 bar(g) the receiver of 1000 L carries a draw of 40 L/s ISO 1217 for"
                 + " 24.2 s to 33.3 s, with the compressor running; it is needed for 30 s. The shorter time is that"
                 + " of air that gets colder as it expands, the longer one that of air that the walls keep warm.",
-            "The compressor delivers 10 L/s ISO 1217 and fills it from 6.00 bar(g) to 7.00 bar(g) in 100 s; what"
+            "The compressor delivers 10 L/s ISO 1217 and fills it from 6 bar(g) to 7 bar(g) in 100 s; what"
                 + " one draw takes it brings back in 90 s, and from draw to draw there are 9.5 min.",
             "The receiver for this user: depends on what is not known. A receiver of 1300 L carries the draw in"
                 + " any case between these pressures.");

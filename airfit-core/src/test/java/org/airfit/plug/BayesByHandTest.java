@@ -261,6 +261,25 @@ class BayesByHandTest {
     assertThat(Identifier.of(alone).identify(List.of()).chanceOfCoincidence()).isEqualTo(1.0);
   }
 
+  /** Five sizes 0.3 mm apart leave the class at 2 mm; a sixth tells that it is 1.5 × 7/5 mm wide, and a narrower one so. */
+  @Test
+  void six_profiles_tell_how_narrow_their_class_is() {
+    List<PlugReading> taken = List.of(read(Dimension.TIP_DIAMETER, 10.0, 0.02));
+    double tip = 2.0 * 2.576 * Math.hypot(S_TIP, 0.02);
+    assertThat(chance(5, 0.3, taken)).isCloseTo(5.0 * tip / 2.0, within(1.0e-12));
+    assertThat(chance(6, 0.3, taken)).isCloseTo(6.0 * tip / 2.1, within(1.0e-12));
+    assertThat(chance(6, 0.25, taken)).isCloseTo(6.0 * tip / 1.75, within(1.0e-12));
+    assertThat(chance(6, 0.0, taken)).isEqualTo(1.0);
+  }
+
+  private static double chance(int profiles, double apart, List<PlugReading> taken) {
+    PlugProfile[] all = new PlugProfile[profiles];
+    for (int i = 0; i < profiles; i++) {
+      all[i] = both("P" + i, 10.0 + apart * i, 20.0);
+    }
+    return Identifier.of(set(all)).identify(taken).chanceOfCoincidence();
+  }
+
   /**
    * One profile, with an unknown plug nine times as likely before: 37 % for the profile, 31 % for a copy of it, 32 % for
    * elsewhere. The unknown is one case of 63 % and counts before the profile.

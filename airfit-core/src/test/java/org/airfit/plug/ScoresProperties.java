@@ -381,7 +381,8 @@ class ScoresProperties {
           double width = room
               + 2.0 * 2.576 * sigma(spread, mm(reading.standardUncertainty()))
               + (reading.dimension().wear().sign() == 0 ? 0.0 : wear);
-          chance *= Math.min(1.0, width / Math.max(2.0, Math.min(10.0, range)));
+          double of = Math.max(n < 6 ? 2.0 : 0.0, Math.min(10.0, range));
+          chance *= width < of ? width / of : 1.0;
         }
       }
       sum += chance;

@@ -288,7 +288,7 @@ class VerdictByHandTest {
       assertThat(text)
           .contains(note)
           .contains("The profiles left out weigh together "
-              + Digits.significant(weight, ProfileWorking.DIGITS) + ".");
+              + Digits.read(Digits.significant(weight, ProfileWorking.DIGITS)) + ".");
     }
   }
 

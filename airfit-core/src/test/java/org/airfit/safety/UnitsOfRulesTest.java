@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.airfit.UnitsInText;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
@@ -140,5 +142,74 @@ class UnitsOfRulesTest {
         .isEqualTo("120 psig against at most 101.5 psig (7 bar(g)).");
     assertThat(above.toldIn(UnitSystem.SI).reason())
         .isEqualTo("8.274 bar(g) against at most 7 bar(g).");
+  }
+
+  private static final Pattern COMPARED =
+      Pattern.compile("([0-9.]+) [a-z()]+(?: \\(([0-9.]+) [a-z()]+\\))?"
+          + "(?: at the tool, asked for above| against at most| against less than)"
+          + " ([0-9.]+) [a-z()]+(?: \\(([0-9.]+) [a-z()]+\\))?[.]");
+
+  /**
+   * The numbers of a reason, read as its reader does: the value lies on that side of the limit which the judgement says,
+   * in one of the units at least, and is another number than the limit where it is another pressure.
+   */
+  @ParameterizedTest
+  @EnumSource(UnitSystem.class)
+  void the_numbers_of_a_reason_say_what_the_judgement_says(UnitSystem units) {
+    int told = 0;
+    for (String limit : List.of(
+        "<,30,psi", "<=,30,psi", "<=,2,bar", "<=,232,psi (16 bar)", "<=,16,bar (232 psi)")) {
+      String[] cells = limit.split(",");
+      SafetyRule rule = SafetyRules.ofTable(
+              "jurisdiction,citation,text,quantity,operator,limit,unit,source,basis\n"
+                  + "US,x,y,line pressure," + limit + ",z,read\n")
+          .rules()
+          .get(0);
+      double bound = rule.pressureLimit().orElseThrow().pascals();
+      for (int exponent = 1; exponent <= 11; exponent++) {
+        for (double side : new double[] {-1.0, -0.4, 0.0, 0.3, 1.0}) {
+          double pascals = bound * (1.0 + side * Math.pow(10.0, -exponent));
+          Ruling ruling = Ruling.of(
+                  rule,
+                  Situation.describe()
+                      .ratedParts(GaugePressure.ofPascals(pascals), psi(9999))
+                      .build())
+              .toldIn(units);
+          Matcher numbers = COMPARED.matcher(ruling.reason());
+          assertThat(numbers.matches()).as(ruling.reason()).isTrue();
+          boolean strict = cells[0].equals("<");
+          boolean holds = keeps(numbers.group(1), numbers.group(3), strict)
+              || (numbers.group(2) != null && keeps(numbers.group(2), numbers.group(4), strict));
+          assertThat(holds).as(ruling.reason()).isEqualTo(ruling.judgement() == Judgement.ALLOWED);
+          told++;
+        }
+      }
+    }
+    assertThat(told).isEqualTo(5 * 11 * 5);
+  }
+
+  private static boolean keeps(String value, String limit, boolean strict) {
+    double over = Double.parseDouble(value) - Double.parseDouble(limit);
+    return over < 0.0 || (over == 0.0 && !strict);
+  }
+
+  @Test
+  void a_limit_that_is_converted_has_as_many_digits_as_tell_it_from_the_value() {
+    SafetyRule rule = SafetyRules.bundled().rule("29 CFR 1910.242(b)");
+    Situation just = Situation.describe().cleaning(GaugePressure.ofBar(2.0684)).build();
+    assertThat(Ruling.of(rule, just).toldIn(UnitSystem.SI).reason())
+        .isEqualTo("2.0684 bar(g) against less than 2.06843 bar(g) (30 psig).");
+    assertThat(Ruling.of(rule, just).toldIn(UnitSystem.US).reason())
+        .isEqualTo("29.9996 psig against less than 30 psig.");
+  }
+
+  @Test
+  void between_two_printed_limits_a_value_is_told_in_both_units() {
+    SafetyRule rule = SafetyRules.bundled().rule("A-A-59439 (supersedes MIL-C-4109F)");
+    Situation between = Situation.describe().couplerPressure(psi(232.03)).build();
+    assertThat(Ruling.of(rule, between).toldIn(UnitSystem.US).reason())
+        .isEqualTo("232.03 psig (15.998 bar(g)) against at most 232 psig (16 bar(g)).");
+    assertThat(Ruling.of(rule, between).toldIn(UnitSystem.SI).reason())
+        .isEqualTo("15.998 bar(g) (232.03 psig) against at most 16 bar(g) (232 psig).");
   }
 }

@@ -84,7 +84,7 @@ class BlowGunTest {
           cleaning(Shelf.job().blowGun().rules(SafetyRules.bundled().in(place)));
       assertThat(finding.outcome()).as(place).isEqualTo(RuleOutcome.OPEN);
       assertThat(finding.reason())
-          .isEqualTo("At a blocked nozzle stand up to 7.00 bar(g). None of the rules that it was"
+          .isEqualTo("At a blocked nozzle stand up to 7 bar(g). None of the rules that it was"
               + " judged by limits that: ask what holds at this place.");
     }
   }

@@ -619,4 +619,21 @@ class InterviewTest {
     assertThat(asked).isBetween(5, Topic.values().length);
     assertThat(talk.questions()).isEmpty();
   }
+
+  /** The shop has finch: beside it each other profile of the catalogue, one that is not in it, and all of them. */
+  @Test
+  void profiles_in_use_are_offered_one_by_one_and_all_together_where_there_are_several() {
+    Requirement job = Shelf.job().profile("finch").build();
+    Part wren = Shelf.plug(Shelf.steel("wren plug"), "wren", "3/8 NPT female");
+    Part owl = Shelf.plug(Shelf.steel("owl plug"), "owl", "3/8 NPT female");
+    List<Part> parts = new ArrayList<>(Shelf.parts());
+    parts.add(wren);
+    List<String> one = AnswerText.words(Topic.PROFILES_IN_USE, job, Catalogue.of(parts));
+    assertThat(one).hasSize(3).contains("finch, wren").doesNotHaveDuplicates();
+    parts.add(owl);
+    assertThat(AnswerText.words(Topic.PROFILES_IN_USE, job, Catalogue.of(parts)))
+        .hasSize(5)
+        .contains("finch, wren", "finch, owl", "finch, owl, wren")
+        .doesNotHaveDuplicates();
+  }
 }

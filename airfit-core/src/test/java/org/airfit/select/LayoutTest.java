@@ -195,8 +195,8 @@ class LayoutTest {
     List<Part> catalogue = parts(regulator("large", 12.0), hose("wide hose", 10.0));
     assertThat(best(two.regulated().build(), catalogue).findings())
         .extracting(Finding::reason)
-        .anyMatch(reason -> reason.startsWith("The dead-end pressure at the tool is 6.70 bar(g)"
-            + " while the regulators hold and 9.00 bar(g) if they fail,"))
+        .anyMatch(reason -> reason.startsWith("The dead-end pressure at the tool is 6.7 bar(g)"
+            + " while the regulators hold and 9 bar(g) if they fail,"))
         .anyMatch(reason -> reason.contains("A relief valve behind the last regulator,"));
     assertThat(best(two.regulated().build(), catalogue).findings())
         .extracting(Finding::toString)
@@ -231,7 +231,7 @@ class LayoutTest {
         Selection.of(job, Catalogue.of(parts(regulator("large", 12.0), nipple())));
     assertThat(of(none.nearest().get(0), Rule.AIR_AT_TOOL).reason())
         .contains("Each of these regulators is set too low, so that all must be set higher:"
-            + " in the bay 4.00 bar(g), at the bench 5.00 bar(g);");
+            + " in the bay 4 bar(g), at the bench 5 bar(g);");
   }
 
   @Test
@@ -282,7 +282,7 @@ class LayoutTest {
             + " \"hose\"");
     Finding tool = of(proposal, Rule.TOOL_RATED);
     assertThat(tool.outcome()).isEqualTo(RuleOutcome.MET_WHILE_REGULATED);
-    assertThat(tool.reason()).contains("6.70 bar(g) while the regulator holds and 8.50 bar(g)");
+    assertThat(tool.reason()).contains("6.7 bar(g) while the regulator holds and 8.5 bar(g)");
     assertThat(proposal.cautions()).extracting(Caution::title).contains("If the regulator fails");
     double behind =
         proposal.result().<Double>fold(fed -> fed.atToolGauge().bar(), starved -> Double.NaN);
@@ -290,12 +290,12 @@ class LayoutTest {
     assertThat(proposal.result().working().toText()).contains("It holds", "Droop");
     assertThat(of(proposal, Rule.PARTS_RATED).reason())
         .as("a regulator can fail open: parts behind it see what is in front")
-        .startsWith("Up to 8.50 bar(g) can occur");
+        .startsWith("Up to 8.5 bar(g) can occur");
     Selection weaker = Selection.of(
         job.toolRating(GaugePressure.ofBar(6.6)).build(),
         Catalogue.of(parts(regulator("large", 12.0), hose("wide hose", 10.0))));
     assertThat(weaker).isInstanceOf(Selection.NothingFits.class);
-    assertThat(weaker.toString()).contains("must be set to at most 6.60 bar(g)");
+    assertThat(weaker.toString()).contains("must be set to at most 6.6 bar(g)");
   }
 
   /** A regulator set above what feeds it lets the supply's highest through: that is what the tool sees while it holds. */

@@ -252,6 +252,7 @@ class NestedSplittersTest {
   }
 
   @Test
+  @SuppressWarnings("NullAway") // what a caller without null checks could pass
   void a_line_to_a_splitter_names_the_argument_that_is_null() {
     assertThatNullPointerException()
         .isThrownBy(() -> ToolLine.toSplitter(null, List.of(line("pin", 1.0))))

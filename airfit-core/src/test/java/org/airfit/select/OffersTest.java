@@ -494,4 +494,113 @@ class OffersTest {
         .isEqualTo("own end");
     assertThat(offers.isProven()).isTrue();
   }
+
+  /** A booster takes in what the tool needs at least, 6.2 bar(g), or less; with more it does not feed this supply. */
+  @Test
+  void a_plant_counts_from_what_its_supply_and_the_tool_need() {
+    assertThat(isReckoned(1.0, 8.0)).as("up to just the pressure of the supply").isTrue();
+    assertThat(isReckoned(1.0, 7.99)).as("less than the supply").isFalse();
+    assertThat(isReckoned(7.2, 8.0)).as("from just what the tool needs").isTrue();
+    assertThat(isReckoned(7.21, 8.0)).as("from more than the tool needs").isFalse();
+  }
+
+  private static boolean isReckoned(double intake, double discharge) {
+    AirPlant booster = new AirPlant(
+        Compression.adiabatic(
+            AirState.of(AbsolutePressure.ofBar(intake), Temperature.ofCelsius(20.0)),
+            AbsolutePressure.ofBar(discharge)),
+        COMPRESSOR,
+        MOTOR,
+        Duration.ofHours(4000L),
+        Money.parse("0.20 EUR"));
+    PlantYear year = new PlantYear(
+        booster, FreeAirFlow.ofAnrLitresPerSecond(10.0), FreeAirFlow.ofAnrLitresPerSecond(0.01));
+    return Offers.of(Shelf.job().build(), catalogue(false), year)
+        .offer(Offer.Aim.LEAST_IN_A_YEAR)
+        .isPresent();
+  }
+
+  /**
+   * Sockets with a thread of their own go on by an adapter that is free, and want a washer for 5; the one that goes on
+   * as it is costs 5 cents more. By hand: 2 x 10.05 + 3 + 2 + 25 + 1.50 = 51.60, and with washers 61.50 at least.
+   */
+  private static List<Part> withWashers(int sockets) {
+    List<Part> parts = new ArrayList<>();
+    for (int i = 0; i < sockets; i++) {
+      parts.add(
+          Shelf.socket(priced("s" + (char) ('a' + i), "10", ""), "finch", "G 3/8 female", 9.0));
+    }
+    parts.add(Shelf.socket(priced("own end", "10.05", ""), "finch", "3/8 NPT female", 9.0));
+    parts.add(Shelf.plug(priced("hose plug", "3", ""), "finch", "3/8 NPT female"));
+    parts.add(Shelf.plug(priced("tool plug", "2", ""), "finch", "1/4 NPT male"));
+    parts.add(Shelf.hose(priced("hose", "25", ""), 9.5, 10.0));
+    parts.add(new Part.Adapter(
+        priced("free", "0", ""),
+        End.parse("3/8 NPT female"),
+        End.parse("G 3/8 male"),
+        Shelf.adapter("x", "3/8 NPT female", "G 3/8 male").conduit()));
+    return parts;
+  }
+
+  private static Offers ofWashers(int sockets) {
+    Accessory washer = new Accessory.SealingWasher(priced("washer", "5", ""), "G 3/8");
+    return Offers.of(
+        Shelf.job().build(), Catalogue.of(withWashers(sockets), List.of(TAPE, washer)));
+  }
+
+  @Test
+  void the_cheapest_bill_is_found_behind_all_eighty_whose_parts_cost_less() {
+    Offers offers = ofWashers(8);
+    Offer now = offer(offers, Offer.Aim.LEAST_NOW);
+    assertThat(now.proposal().socket("outlet").id()).isEqualTo("own end");
+    assertThat(now.proposal().socket("tool").id()).isEqualTo("own end");
+    assertThat(now.now()).contains(Money.parse("51.60 EUR"));
+    assertThat(offers.isProven()).isTrue();
+  }
+
+  /** 18 x 18 = 324 pairs of sockets cost less than the one that is the cheapest with its washers. */
+  @Test
+  void where_too_many_parts_cost_less_the_best_of_those_looked_at_is_offered_and_it_is_said() {
+    Offers offers = ofWashers(18);
+    assertThat(offers.isProven()).isFalse();
+    assertThat(offer(offers, Offer.Aim.LEAST_NOW).now()).contains(Money.parse("61.50 EUR"));
+    assertThat(offers.remarks())
+        .anySatisfy(remark -> assertThat(remark).startsWith("Looked at the 320 proposals"));
+  }
+
+  private static final String ASK_FOR_PRICE =
+      "A proposal with a piece of unknown price comes behind one of which all prices are known, though it may cost"
+          + " less: ask for that price.";
+
+  private static List<String> remarksWith(Part socket) {
+    List<Part> parts = parts(false);
+    parts.removeIf(part -> part.id().equals("gilded"));
+    parts.add(socket);
+    return Offers.of(Shelf.job().build(), Catalogue.of(parts, List.of(TAPE))).remarks();
+  }
+
+  /** The plain socket costs 10. */
+  @Test
+  void it_is_said_where_a_piece_of_unknown_price_may_make_an_offer_cheaper() {
+    assertThat(remarksWith(Shelf.socket(Shelf.steel("unpriced"), "finch", "3/8 NPT female", 9.0)))
+        .contains(ASK_FOR_PRICE);
+    assertThat(
+            remarksWith(Shelf.socket(priced("dearer", "12", ""), "finch", "3/8 NPT female", 9.0)))
+        .as("all prices are known")
+        .doesNotContain(ASK_FOR_PRICE);
+    List<Part> free = parts(false);
+    free.removeIf(part -> part instanceof Part.Socket);
+    free.add(Shelf.socket(priced("free", "0", ""), "finch", "3/8 NPT female", 9.0));
+    free.add(Shelf.socket(Shelf.steel("unpriced"), "finch", "3/8 NPT female", 9.0));
+    assertThat(Offers.of(Shelf.job().build(), Catalogue.of(free, List.of(TAPE))).remarks())
+        .as("nothing costs less than what is free")
+        .doesNotContain(ASK_FOR_PRICE);
+    assertThat(remarksWith(Shelf.socket(
+            PartFacts.of("old", "old socket").asExisting().withMaterial(Material.HARDENED_STEEL),
+            "finch",
+            "3/8 NPT female",
+            9.0)))
+        .as("it is there already, but of unknown rating: it comes behind for that question")
+        .doesNotContain(ASK_FOR_PRICE);
+  }
 }

@@ -5,11 +5,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import org.airfit.air.AirState;
+import org.airfit.flow.CapacityRange;
+import org.airfit.flow.FlowCapacity;
 import org.airfit.joint.End;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.Money;
+import org.airfit.quantity.PressureDrop;
+import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
+import org.airfit.source.Source;
 import org.junit.jupiter.api.Test;
 
 /** What must still be asked stands below what is met, and the headline says so. */
@@ -223,5 +229,96 @@ class OpenQuestionsTest {
     assertThat(temperature(supplied(35.0), insteadOfTheHose(hoseTo(30.0))).outcome())
         .as("what a maker forbids is forbidden in usual air too")
         .isEqualTo(RuleOutcome.UNMET);
+  }
+
+  private static Part.Regulator regulator(String id, String euros, double leastC) {
+    FlowCapacity wide = capacity(20.0);
+    return new Part.Regulator(
+        Shelf.steel(id).withPrice(Money.parse(euros + " EUR")),
+        new CapacityRange(capacity(leastC), wide, Source.derived("invented for the test")),
+        PressureDrop.ofBar(0.0),
+        FreeAirFlow.ofAnrLitresPerSecond(10.0),
+        End.parse("3/8 NPT female"),
+        End.parse("3/8 NPT male"));
+  }
+
+  private static FlowCapacity capacity(double c) {
+    return FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(c), 0.3);
+  }
+
+  /** Set to 6 bar(g), of which the tool needs 6: nothing is open with the one that holds it whatever its C is. */
+  @Test
+  void a_regulator_that_holds_just_what_the_tool_needs_leaves_nothing_to_ask() {
+    Requirement.Builder job = Requirement.forTool(
+            FreeAirFlow.ofAnrLitresPerSecond(10.0), GaugePressure.ofBar(6.0))
+        .toolRating(GaugePressure.ofBar(7.5))
+        .toolInlet(End.parse("3/8 NPT female"))
+        .supply(Shelf.SUPPLY, Shelf.ATMOSPHERE)
+        .outlet(End.parse("3/8 NPT male"))
+        .environment(Environment.INDOORS)
+        .lubrication(Lubrication.DRY)
+        .objective(Objective.LOWEST_PRICE)
+        .layout(Layout.of(List.of(Slot.regulator("regulator", GaugePressure.ofBar(6.0)))));
+    Selection.Proposals answer =
+        select(job, List.of(regulator("holding", "40", 10.0), regulator("doubtful", "30", 1.6)));
+    assertThat(answer.proposals())
+        .extracting(proposal -> proposal.parts().get(0).id())
+        .as("the dearer one first, of which nothing must be asked")
+        .containsExactly("holding", "doubtful");
+    assertThat(answer.proposals())
+        .extracting(proposal -> of(proposal, Rule.AIR_AT_TOOL).outcome())
+        .containsExactly(RuleOutcome.MET, RuleOutcome.OPEN);
+  }
+
+  private static int questions(Requirement.Builder job, List<Part> parts) {
+    Selection answer = Selection.of(job.build(), Catalogue.of(parts));
+    return answer
+        .fold(fitting -> fitting.best(), nothing -> nothing.nearest().get(0))
+        .partQuestions();
+  }
+
+  private static List<Part> keptFor(Lubrication hose, Lubrication socket) {
+    List<Part> parts =
+        insteadOfTheHose(Shelf.hose(Shelf.steel("kept hose").withLubrication(hose), 12.7, 10.0));
+    parts.removeIf(part -> part instanceof Part.Socket);
+    parts.add(
+        Shelf.socket(Shelf.steel("kept").withLubrication(socket), "finch", "3/8 NPT female", 9.0));
+    return parts;
+  }
+
+  /** What the parts leave open counts rule by rule; a rule that is broken anyway leaves nothing to ask. */
+  @Test
+  void questions_are_counted_by_rule_and_not_where_their_rule_is_broken() {
+    assertThat(questions(Shelf.job(), Shelf.parts())).isZero();
+    assertThat(questions(Shelf.job(), insteadOfTheHose(UNMARKED_OLD_HOSE))).isEqualTo(1);
+    List<Part> weak = insteadOfTheHose(UNMARKED_OLD_HOSE);
+    weak.removeIf(part -> part instanceof Part.Socket);
+    weak.add(Shelf.socket(
+        Shelf.steel("weak").withRating(GaugePressure.ofBar(3.0)), "finch", "3/8 NPT female", 9.0));
+    assertThat(questions(Shelf.job(), weak)).as("another part breaks that rule").isZero();
+    Lubrication dry = Lubrication.DRY;
+    Lubrication oiled = Lubrication.LUBRICATED;
+    assertThat(questions(onAnUnknownLine(), keptFor(dry, dry))).isEqualTo(1);
+    assertThat(questions(onAnUnknownLine(), keptFor(oiled, oiled))).isEqualTo(1);
+    assertThat(questions(onAnUnknownLine(), keptFor(oiled, dry)))
+        .as("kept for both: broken on every line")
+        .isZero();
+    assertThat(questions(Shelf.job(), keptFor(dry, dry))).as("the line is dry").isZero();
+  }
+
+  @Test
+  void parts_kept_for_either_air_are_one_question_and_both_together_break_its_rule() {
+    int dry = Rule.AIR_KEPT_APART.bit();
+    int oiled = PartQuestions.KEPT_FOR_OILED;
+    int rated = Rule.PARTS_RATED.bit();
+    assertThat(PartQuestions.count(dry)).isEqualTo(1);
+    assertThat(PartQuestions.count(oiled)).isEqualTo(1);
+    assertThat(PartQuestions.count(oiled | rated)).isEqualTo(2);
+    assertThat(PartQuestions.count(dry | oiled | rated)).isEqualTo(1);
+    assertThat(PartQuestions.isBroken(dry)).isFalse();
+    assertThat(PartQuestions.isBroken(dry | oiled)).isTrue();
+    assertThat(PartQuestions.settledBy(dry)).isEqualTo(dry | oiled);
+    assertThat(PartQuestions.settledBy(rated)).isEqualTo(rated);
+    assertThat(PartQuestions.settledBy(0)).isZero();
   }
 }

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.airfit.joint.End;
 import org.airfit.line.Conduit;
+import org.airfit.line.ConduitRange;
 import org.airfit.line.Wall;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
@@ -399,5 +401,51 @@ class OwnRulesTest {
             .get(2)
             .outcome())
         .isEqualTo(RuleOutcome.UNMET);
+  }
+
+  /** The reducer at the tool is of plastic; of brass it is none, though of its wall nothing is told. */
+  @Test
+  void an_adapter_of_plastic_is_plastic_in_the_line() {
+    String rule = ",,,,forbids,plastic pipe,";
+    Part.Hose rubber =
+        Shelf.of(Wall.SMOOTH_RUBBER_HOSE, Shelf.hose(Shelf.steel("rubber"), 12.7, 10.0));
+    for (Material material : List.of(Material.PLASTIC, Material.STAINLESS_STEEL)) {
+      List<Part> parts = with(rubber);
+      parts.removeIf(part -> part.id().equals("10 mm hose") || part.id().equals("tool plug"));
+      Part.Adapter steel = Shelf.adapter("reducer", "3/8 NPT male", "1/4 NPT male");
+      parts.add(new Part.Adapter(
+          PartFacts.of("reducer", "reducer")
+              .withRating(GaugePressure.ofBar(16.0))
+              .withMaterial(material),
+          steel.one(),
+          steel.other(),
+          steel.conduit()));
+      assertThat(of(shown(select(job(rule), parts))).outcome())
+          .as(material.toString())
+          .isEqualTo(material == Material.PLASTIC ? RuleOutcome.UNMET : RuleOutcome.DOES_NOT_APPLY);
+    }
+  }
+
+  @Test
+  void piping_behind_the_outlet_is_plastic_as_told() {
+    for (Wall wall : List.of(Wall.SMOOTH_PLASTIC, Wall.SMOOTH_RUBBER_HOSE)) {
+      Conduit pipe = Conduit.of(Length.ofMillimetres(25.0), Length.ofMetres(9.0), wall);
+      Requirement.Builder job = Requirement.forTool(
+              Shelf.job().build().demand(), Shelf.job().build().least())
+          .supply(Shelf.SUPPLY, Shelf.ATMOSPHERE)
+          .toolInlet(End.parse("3/8 NPT female"))
+          .outlet(End.parse("3/8 NPT male"))
+          .environment(Environment.INDOORS)
+          .lubrication(Lubrication.DRY)
+          .layout(Layout.of(List.of(Slot.pipe(
+              "pipe",
+              ConduitRange.exactly(pipe),
+              End.parse("3/8 NPT female"),
+              End.parse("3/8 NPT male")))))
+          .rules(own(",,,,forbids,plastic pipe,"));
+      assertThat(of(shown(select(job, Shelf.parts()))).outcome())
+          .as(wall.toString())
+          .isEqualTo(wall == Wall.SMOOTH_PLASTIC ? RuleOutcome.UNMET : RuleOutcome.DOES_NOT_APPLY);
+    }
   }
 }

@@ -4,11 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import org.airfit.flow.CapacityRange;
+import org.airfit.flow.FlowCapacity;
 import org.airfit.joint.End;
 import org.airfit.line.Conduit;
 import org.airfit.line.ConduitRange;
+import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.PressureDrop;
+import org.airfit.quantity.SonicConductance;
 import org.airfit.safety.Caution;
 import org.airfit.safety.SafetyRules;
 import org.airfit.source.Source;
@@ -119,5 +125,40 @@ class RangeAtItsWorstTest {
     Part.Hose known = hose(12.0, 12.0, 10.0, 10.0);
     assertThat(known.widestBore()).isEqualTo(known.conduit().bore());
     assertThat(Optional.of(known.shortest())).contains(known.conduit().length());
+  }
+
+  /** Whatever lets air through and is known between two bounds only: what it is at best and at worst differs. */
+  @Test
+  void a_part_of_any_kind_is_known_exactly_or_it_is_not() {
+    FlowCapacity narrow = FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(4.0), 0.3);
+    FlowCapacity wide = FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(5.0), 0.3);
+    Source made = Source.derived("made up");
+    for (boolean isExact : List.of(true, false)) {
+      CapacityRange capacity =
+          isExact ? CapacityRange.exactly(narrow) : new CapacityRange(narrow, wide, made);
+      ConduitRange conduit = isExact
+          ? hose(10.0, 10.0, 5.0, 5.0).conduitRange()
+          : hose(10.0, 11.0, 5.0, 5.0).conduitRange();
+      End end = End.parse("3/8 NPT male");
+      PartFacts facts = Shelf.steel("part");
+      for (Part part : List.of(
+          new Part.Socket(facts, Set.of("finch"), end, capacity),
+          new Part.Device(facts, DeviceKind.FILTER, capacity, end, end),
+          new Part.Splitter(facts, capacity, end, List.of(end, end)),
+          new Part.Regulator(
+              facts,
+              capacity,
+              PressureDrop.ofBar(0.1),
+              FreeAirFlow.ofAnrLitresPerSecond(10.0),
+              end,
+              end),
+          new Part.Pipe(facts, conduit, end, end),
+          new Part.Hose(facts, HoseBore.of(Length.ofMillimetres(10.0)), conduit, end, end))) {
+        assertThat(Known.isExact(part)).as(part.getClass().getSimpleName()).isEqualTo(isExact);
+      }
+      assertThat(Known.isExact(Shelf.plug(facts, "finch", "3/8 NPT male"))).isTrue();
+      assertThat(Known.isExact(Shelf.adapter("x", "3/8 NPT male", "1/4 NPT male")))
+          .isTrue();
+    }
   }
 }

@@ -194,12 +194,11 @@ class RulesInWordsTest {
     String rule = "Parts are rated: ";
     Part.Socket weaker = socket(facts("socket").withRating(GaugePressure.ofBar(7.0)), "finch");
     assertThat(said(Shelf.job(), usualWith(weaker), Rule.PARTS_RATED))
-        .isEqualTo(
-            rule + "met. Up to 7.00 bar(g) can occur; the weakest part is rated for 7.00 bar(g).");
+        .isEqualTo(rule + "met. Up to 7 bar(g) can occur; the weakest part is rated for 7 bar(g).");
     Part.Socket weak = socket(facts("socket").withRating(GaugePressure.ofBar(6.9)), "finch");
     assertThat(said(Shelf.job(), usualWith(weak), Rule.PARTS_RATED))
         .isEqualTo(
-            rule + "NOT MET. Up to 7.00 bar(g) can occur; too weak: socket. Take parts of a higher"
+            rule + "NOT MET. Up to 7 bar(g) can occur; too weak: socket. Take parts of a higher"
                 + " rating, or see to it that less can occur.");
     assertThat(said(Shelf.job(), usualWith(socket(unmarked("socket"), "finch")), Rule.PARTS_RATED))
         .isEqualTo(
@@ -228,30 +227,30 @@ class RulesInWordsTest {
     String rule = "Tool is not over-pressured: ";
     assertThat(said(Shelf.job(), usual(), Rule.TOOL_RATED))
         .isEqualTo(
-            rule + "met. The dead-end pressure at the tool is up to 7.00 bar(g), its maker allows"
-                + " 7.50 bar(g).");
+            rule + "met. The dead-end pressure at the tool is up to 7 bar(g), its maker allows"
+                + " 7.5 bar(g).");
     assertThat(said(Shelf.job().highest(GaugePressure.ofBar(8.0)), usual(), Rule.TOOL_RATED))
         .isEqualTo(rule
-            + "NOT MET. The dead-end pressure at the tool is up to 8.00 bar(g), its maker allows"
-            + " 7.50 bar(g): a regulator in front of it must be set to at most 7.50 bar(g); couplings,"
+            + "NOT MET. The dead-end pressure at the tool is up to 8 bar(g), its maker allows"
+            + " 7.5 bar(g): a regulator in front of it must be set to at most 7.5 bar(g); couplings,"
             + " hoses and adapters do not change that.");
     Requirement.Builder regulated =
         Shelf.job().highest(GaugePressure.ofBar(8.0)).regulated();
     assertThat(said(regulated, usual(), Rule.TOOL_RATED))
         .isEqualTo(
-            rule + "met while the regulator holds. The dead-end pressure at the tool is 7.00 bar(g)"
-                + " while the regulator holds and 8.00 bar(g) if it fails, its maker allows 7.50 bar(g). A"
+            rule + "met while the regulator holds. The dead-end pressure at the tool is 7 bar(g)"
+                + " while the regulator holds and 8 bar(g) if it fails, its maker allows 7.5 bar(g). A"
                 + " relief valve behind the regulator, set to at most what the maker allows, guards the tool"
                 + " if the regulator fails.");
     assertThat(said(regulated.toolRating(GaugePressure.ofBar(8.0)), usual(), Rule.TOOL_RATED))
         .as("it stands the failure too")
         .isEqualTo(
-            rule + "met. The dead-end pressure at the tool is 7.00 bar(g) while the regulator holds"
-                + " and 8.00 bar(g) if it fails, its maker allows 8.00 bar(g).");
+            rule + "met. The dead-end pressure at the tool is 7 bar(g) while the regulator holds"
+                + " and 8 bar(g) if it fails, its maker allows 8 bar(g).");
     assertThat(said(untoldTool(), usual(), Rule.TOOL_RATED))
         .isEqualTo(
             rule + "ask. Ask for the highest pressure that the tool's maker allows. The dead-end"
-                + " pressure at the tool is up to 7.00 bar(g).");
+                + " pressure at the tool is up to 7 bar(g).");
   }
 
   private static Part.Regulator regulator(String id) {
@@ -275,12 +274,12 @@ class RulesInWordsTest {
         End.parse("3/8 NPT male"),
         Shelf.adapter("x", "3/8 NPT male", "3/8 NPT male").conduit());
     List<Part> parts = usualWith(nipple);
-    String stands = ". The dead-end pressure at the tool is 6.50 bar(g) while the regulator";
+    String stands = ". The dead-end pressure at the tool is 6.5 bar(g) while the regulator";
     String rule = "Tool is not over-pressured: met while the regulators hold" + stands;
     assertThat(said(
             laid(first, second, HOSE).toolRating(GaugePressure.ofBar(6.9)), parts, Rule.TOOL_RATED))
         .isEqualTo(rule
-            + "s hold and 7.00 bar(g) if they fail, its maker allows 6.90 bar(g). A relief valve"
+            + "s hold and 7 bar(g) if they fail, its maker allows 6.9 bar(g). A relief valve"
             + " behind the last regulator, set to at most what the maker allows, guards the tool if they"
             + " fail.");
     assertThat(said(
@@ -290,11 +289,11 @@ class RulesInWordsTest {
                 .toolRating(GaugePressure.ofBar(6.9)),
             parts,
             Rule.TOOL_RATED))
-        .startsWith(rule + "s hold and 7.20 bar(g) if they fail,");
+        .startsWith(rule + "s hold and 7.2 bar(g) if they fail,");
     assertThat(
             said(laid(second, HOSE).toolRating(GaugePressure.ofBar(6.9)), parts, Rule.TOOL_RATED))
         .startsWith("Tool is not over-pressured: met while the regulator holds" + stands
-            + " holds and 7.00 bar(g) if it fails,");
+            + " holds and 7 bar(g) if it fails,");
   }
 
   @Test
@@ -303,16 +302,16 @@ class RulesInWordsTest {
     Proposal met = shown(Shelf.job(), usual());
     assertThat(said(met, Rule.AIR_AT_TOOL))
         .isEqualTo(
-            rule + "met. The tool has " + atTool(met) + ", it needs 6.20 bar(g) at 10 L/s ANR.");
+            rule + "met. The tool has " + atTool(met) + ", it needs 6.2 bar(g) at 10 L/s ANR.");
     Part.Hose narrow = Shelf.hose(facts("hose"), 6.5, 10.0);
     Proposal weak = shown(Shelf.job(), usualWith(narrow));
     assertThat(said(weak, Rule.AIR_AT_TOOL))
         .isEqualTo(rule + "NOT MET. The tool has only " + atTool(weak)
-            + ", it needs 6.20 bar(g) at 10 L/s ANR. The biggest restriction is hose.");
+            + ", it needs 6.2 bar(g) at 10 L/s ANR. The biggest restriction is hose.");
     Proposal starved = shown(Shelf.job(), usualWith(Shelf.hose(facts("hose"), 2.0, 10.0)));
     assertThat(said(starved, Rule.AIR_AT_TOOL))
         .isEqualTo(
-            rule + "NOT MET. The tool starves: hose does not let the air through, it needs 6.20"
+            rule + "NOT MET. The tool starves: hose does not let the air through, it needs 6.2"
                 + " bar(g) at 10 L/s ANR.");
   }
 
@@ -331,7 +330,7 @@ class RulesInWordsTest {
           .startsWith("Air at the tool: NOT MET. The tool has only " + atTool(low))
           .endsWith(
               set < 5.0
-                  ? " The regulator holds only 4.90 bar(g): couplings, hoses and adapters do not"
+                  ? " The regulator holds only 4.9 bar(g): couplings, hoses and adapters do not"
                       + " change that."
                   : " The biggest restriction is hose.");
     }
@@ -350,7 +349,7 @@ class RulesInWordsTest {
     Proposal met = shown(Shelf.job(), usualWith(ranged(9.0, 12.0)));
     assertThat(said(met, Rule.AIR_AT_TOOL))
         .isEqualTo("Air at the tool: met. The tool has at least " + atTool(met)
-            + ", it needs 6.20 bar(g) at 10 L/s ANR.");
+            + ", it needs 6.2 bar(g) at 10 L/s ANR.");
     Requirement.Builder more = Requirement.forTool(
             new Range<>(
                 FreeAirFlow.ofAnrLitresPerSecond(20.0), FreeAirFlow.ofAnrLitresPerSecond(22.0)),
@@ -365,7 +364,7 @@ class RulesInWordsTest {
         .fold(delivered -> UnitSystem.SI.say(delivered.atToolGauge()), starved -> "none");
     assertThat(said(miss, Rule.AIR_AT_TOOL))
         .isEqualTo("Air at the tool: NOT MET. The tool has only " + best
-            + " at best, it needs 6.00 bar(g) to 6.20 bar(g) at 20 L/s ANR to 22 L/s ANR. The"
+            + " at best, it needs 6 bar(g) to 6.2 bar(g) at 20 L/s ANR to 22 L/s ANR. The"
             + " biggest restriction is hose.");
   }
 
@@ -384,7 +383,7 @@ class RulesInWordsTest {
     assertThat(said(open, Rule.AIR_AT_TOOL))
         .isEqualTo("Air at the tool: ask. It depends: the tool has from no air at all to "
             + atTool(shown(Shelf.job(), usual()))
-            + ", it needs 6.20 bar(g) at 10 L/s ANR. It is enough if the bore of hose is "
+            + ", it needs 6.2 bar(g) at 10 L/s ANR. It is enough if the bore of hose is "
             + open.doubts().get(0).enoughIf(UnitSystem.SI).orElseThrow()
             + " (2 to 9.5 mm told): ask for it.");
   }

@@ -299,8 +299,8 @@ class SeveralToolsTest {
         .orElseThrow();
     assertThat(limit.outcome()).isEqualTo(RuleOutcome.OPEN);
     assertThat(limit.reason())
-        .startsWith("Line 1, sander: The dead-end pressure at the tool is 7.00 bar(g) while the"
-            + " regulator holds and 8.50 bar(g) if it fails, its maker allows 7.50 bar(g). A relief"
+        .startsWith("Line 1, sander: The dead-end pressure at the tool is 7 bar(g) while the"
+            + " regulator holds and 8.5 bar(g) if it fails, its maker allows 7.5 bar(g). A relief"
             + " valve behind the regulator")
         .contains(" Line 2, ratchet: Ask for the highest pressure");
     assertThat(air(p).reason())
@@ -456,5 +456,101 @@ class SeveralToolsTest {
         assertThat(line.reason().split(way + ": ", -1).length).isLessThanOrEqualTo(2);
       }
     }
+  }
+
+  /**
+   * The drill takes four times the air of the saw through the same hose, and so gets less pressure. But it needs 2.6
+   * bar less: the saw is worst off, and its run is told.
+   */
+  @Test
+  void the_tool_that_has_least_to_spare_is_told_not_the_one_with_the_least_pressure() {
+    Proposal p = best(
+        job(split(line("drill", 12.0, 4.0), line("saw", 3.0, 6.6))).build(),
+        manifold(2, 20.0),
+        hose("hose", 9.5));
+    double drill = Shelf.pascalsAtTool(p.toEachTool().get(0));
+    double saw = Shelf.pascalsAtTool(p.toEachTool().get(1));
+    assertThat(drill).isLessThan(saw);
+    assertThat(drill - 4.0e5).isGreaterThan(saw - 6.6e5);
+    assertThat(Shelf.pascalsAtTool(p)).isEqualTo(saw);
+    assertThat(p.assembly().spareAtWorst()).isEqualTo(saw - 6.6e5);
+  }
+
+  /** The manifold's loss is told once, though the air of every line goes through it; a plug counts with its socket. */
+  @Test
+  void of_several_tools_the_losses_of_shared_parts_are_told_once() {
+    ToolLine coupled = line("drill", 3.0, 4.0)
+        .with(List.of(Slot.coupling("coupling"), Slot.hose("hose to drill", Length.ofMetres(8.0))));
+    Proposal p = best(
+        job(split(coupled, line("saw", 4.0, 4.0))).build(),
+        manifold(2, 20.0),
+        Shelf.socket(Shelf.steel("socket"), "finch", "3/8 NPT male", 9.0),
+        Shelf.plug(Shelf.steel("plug"), "finch", "3/8 NPT female"),
+        hose("hose", 9.5));
+    Assembly a = p.assembly();
+    assertThat(a.slotParts())
+        .extracting(each -> each.part().id())
+        .containsExactly("manifold 2", "socket", "plug", "hose", "hose");
+    assertThat(a.losses())
+        .extracting(loss -> loss.map(each -> each.name()).orElse("none"))
+        .containsExactly(
+            "part manifold 2", "coupling, part socket", "none", "part hose", "part hose");
+    double drill = a.losses().get(0).orElseThrow().drop().pascals()
+        + a.losses().get(1).orElseThrow().drop().pascals()
+        + a.losses().get(3).orElseThrow().drop().pascals();
+    assertThat(7.0e5 - drill).isCloseTo(Shelf.pascalsAtTool(p.toEachTool().get(0)), within(1.0e-3));
+  }
+
+  private static List<String> questions(Requirement job, Part.Splitter splitter) {
+    return BillOfMaterials.of(best(job, splitter, hose("hose", 9.5)), Catalogue.of(List.of()))
+        .questions();
+  }
+
+  @Test
+  void only_outlets_that_no_line_uses_and_no_other_takes_air_from_are_asked_for() {
+    Requirement two = job(split(line("drill", 3.0, 5.0), line("saw", 3.0, 5.0))).build();
+    assertThat(questions(two, manifold(2, 20.0))).isEmpty();
+    assertThat(questions(two, manifold(3, 20.0)))
+        .containsExactly(
+            "What closes the outlets of part manifold 3 that no line uses, 3/8 NPT female? A plug must go into"
+                + " each, or more lines onto them.");
+    Slot.Splitter shared =
+        Slot.splitter("manifold").sharedWith(Range.exactly(FreeAirFlow.ofAnrLitresPerSecond(2.0)));
+    Layout others =
+        Layout.of(List.of(shared), List.of(line("drill", 3.0, 5.0), line("saw", 3.0, 5.0)));
+    assertThat(questions(job(others).build(), manifold(3, 20.0)))
+        .as("others take air there")
+        .isEmpty();
+  }
+
+  /**
+   * By hand: a manifold with 3 adapters, and to each tool a hose with 3 adapters at either end: 4 + 17 x 7 = 123
+   * pieces.
+   */
+  @Test
+  void so_many_lines_alike_as_hold_no_more_than_127_pieces() {
+    assertThat(split(line("sander", 0.1, 5.0).alike(17)).lines()).hasSize(1);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> split(line("sander", 0.1, 5.0).alike(18)))
+        .withMessageContaining("at most 127 pieces")
+        .withMessageContaining("up to 130");
+    assertThatIllegalArgumentException()
+        .isThrownBy(
+            () -> split(line("sander", 0.1, 5.0).alike(9), line("saw", 0.1, 5.0).alike(9)))
+        .withMessageContaining("up to 130");
+  }
+
+  @Test
+  void a_coupling_of_a_line_has_the_profile_of_one_on_its_way_only() {
+    Slot.Coupling first = Slot.coupling("first");
+    Slot.Coupling same = Slot.coupling("second").ofSameProfileAs("first");
+    ToolLine drill = line("drill", 3.0, 5.0);
+    ToolLine saw = line("saw", 3.0, 5.0).with(List.of(same));
+    assertThat(Layout.of(List.of(first, Slot.splitter("manifold")), List.of(drill, saw))
+            .lines())
+        .hasSize(2);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> split(drill.with(List.of(first)), saw))
+        .withMessageContaining("must stand before it, was \"first\"");
   }
 }

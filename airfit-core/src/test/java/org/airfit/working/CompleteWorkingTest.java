@@ -51,6 +51,61 @@ class CompleteWorkingTest {
         .build();
   }
 
+  private static String numbers(double x, int asked, int digits) {
+    return builder()
+        .given(X, x, asked)
+        .step(TWICE, 2.0 * x, digits)
+        .answer(Y)
+        .build()
+        .steps()
+        .get(0)
+        .inNumbers();
+  }
+
+  /** Of the first number six digits may have been typed; of the others four are enough for a result of two. */
+  @Test
+  void a_number_given_is_printed_as_it_was_typed_and_another_with_four_digits() {
+    assertThat(numbers(1.23456, 8, 2)).isEqualTo("2 × 1.23456");
+    assertThat(numbers(841300.0, 8, 2)).isEqualTo("2 × 841300");
+    assertThat(numbers(0.1 + 0.2, 8, 2)).isEqualTo("2 × 0.3");
+    assertThat(numbers(1.2345678, 8, 2)).isEqualTo("2 × 1.235");
+    assertThat(numbers(1.2345678, 3, 2)).isEqualTo("2 × 1.23");
+    assertThat(numbers(841312.34, 8, 2)).isEqualTo("2 × (8.413 × 10⁵)");
+    assertThat(numbers(8.0e7, 8, 2)).isEqualTo("2 × (8 × 10⁷)");
+  }
+
+  /** Two to six digits: 2 × 1.23457 = 2.46914 is 2.469136 but for a hair, 2 × 1.2346 is not. */
+  @Test
+  void a_step_whose_result_needs_more_digits_prints_more() {
+    assertThat(numbers(1.2345678, 8, 4)).isEqualTo("2 × 1.2346");
+    assertThat(numbers(1.2345678, 8, 6)).isEqualTo("2 × 1.234568");
+  }
+
+  /** Four digits are printed, and the fifth and sixth must be right all the same. */
+  @Test
+  void a_result_of_four_digits_is_checked_to_six() {
+    builder().given(X, 1.2345678, 8).step(TWICE, 2.469140, 4);
+    assertThatIllegalStateException()
+        .isThrownBy(() -> builder().given(X, 1.2345678, 8).step(TWICE, 2.469155, 4))
+        .withMessageContaining("y = 2.469155 to 1.0E-5");
+    builder().given(X, 1.2345678, 8).step(TWICE, 2.469, 4); // a number that was rounded
+    builder().given(X, 1.2345678, 8).step(TWICE, 2.4687, 3);
+  }
+
+  /** Nobody pays in tens. */
+  @Test
+  void money_is_printed_whole() {
+    Symbol cost = Symbol.of("K", ValueKind.MONEY);
+    Formula price = Formula.of("Price", "⟨K⟩ = 2 × ⟨x⟩", DEFINITION, cost, X);
+    Working working = builder()
+        .given(X, 61_728.394, 9)
+        .step(price, 123_456.788, 4)
+        .answer(cost)
+        .build();
+    assertThat(working.toText()).contains("= 123457\n");
+    Pencil.check(working);
+  }
+
   @Test
   void values_are_given_once_and_found_by_their_symbols() {
     assertThat(velocity(UnitSystem.SI).toText()).isEqualTo("""
@@ -58,12 +113,12 @@ class CompleteWorkingTest {
           Area of the bore
             A = π/4 × D²
               = π/4 × (0.0095 m)²
-              = 7.0882e-5 m²
+              = 7.0882 × 10⁻⁵ m²
             [definition (handbook)]
           The bore is the measured one.
           Velocity
             w = ṁ / (ρ × A)
-              = (0.01 kg/s) / ((8 kg/m³) × (7.088218e-5 m²))
+              = (0.01 kg/s) / ((8 kg/m³) × (7.0882 × 10⁻⁵ m²))
               = 17.635 m/s
             [definition (handbook)]
         """);

@@ -67,7 +67,7 @@ class StepTest {
   void the_equation_is_shown_in_symbols_and_in_numbers() {
     assertThat(area().inSymbols()).isEqualTo("A = π/4 × D²");
     assertThat(area().inNumbers()).isEqualTo("π/4 × (0.0095 m)²");
-    assertThat(area().result().quantity()).isEqualTo("7.088218e-5 m²");
+    assertThat(area().result().quantity()).isEqualTo("7.088218 × 10⁻⁵ m²");
   }
 
   @Test
@@ -119,7 +119,7 @@ class StepTest {
     assertThat(square(3.0, ValueKind.NUMBER).inNumbers()).isEqualTo("3²");
     assertThat(square(3.0, ValueKind.LENGTH).inNumbers()).isEqualTo("(3 m)²");
     assertThat(square(-3.0, ValueKind.NUMBER).inNumbers()).isEqualTo("(-3)²");
-    assertThat(square(3.0e-6, ValueKind.NUMBER).inNumbers()).isEqualTo("(3e-6)²");
+    assertThat(square(3.0e-6, ValueKind.NUMBER).inNumbers()).isEqualTo("(3 × 10⁻⁶)²");
     assertThat(square(3.0e-6, ValueKind.NUMBER).latexInNumbers())
         .isEqualTo("{(3 \\times 10^{-6})}^2");
   }

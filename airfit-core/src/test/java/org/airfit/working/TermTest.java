@@ -31,14 +31,39 @@ class TermTest {
   void a_pure_number_has_no_unit_and_no_space_behind_it() {
     assertThat(
             Symbol.of("Re", ValueKind.NUMBER).term(147816.2, 4, UnitSystem.SI).quantity())
-        .isEqualTo("147816");
+        .isEqualTo("1.478 × 10⁵");
+  }
+
+  /** A Reynolds number with six or seven digits promises what a friction factor of three does not hold. */
+  @ParameterizedTest
+  @CsvSource({
+    "117560.4, 4, 1.176e5, 1.176 × 10⁵",
+    "43231.15, 4, 4.323e4, 4.323 × 10⁴",
+    "9999.6, 4, 1.000e4, 1.000 × 10⁴",
+    "45.9957, 4, 46.00, 46.00",
+    "46, 4, 46, 46",
+    "4323.1, 4, 4323, 4323",
+    "841300, 4, 8.413e5, 8.413 × 10⁵",
+    "841300, 6, 841300, 841300",
+    "-117560.4, 4, -1.176e5, -1.176 × 10⁵",
+    "1.813e-5, 4, 1.813e-5, 1.813 × 10⁻⁵",
+    "0.0253564, 4, 0.02536, 0.02536",
+    "0, 4, 0, 0"
+  })
+  void whole_digits_are_rounded_too(double value, int digits, String printed, String read) {
+    assertThat(term(value, "", digits).value()).isEqualTo(printed);
+    assertThat(term(value, "", digits).quantity()).isEqualTo(read);
   }
 
   @Test
   void terms_are_compared_by_what_is_printed() {
     assertThat(term(2.0, "m", 3))
+        .isEqualTo(term(2.0, "m", 4))
+        .hasSameHashCodeAs(term(2.0, "m", 4))
+        .isNotEqualTo(term(2.0001, "m", 3)); // printed 2.00
+    assertThat(term(2.0002, "m", 3))
         .isEqualTo(term(2.0001, "m", 3))
-        .hasSameHashCodeAs(term(2.0, "m", 4));
+        .hasSameHashCodeAs(term(2.0001, "m", 3));
     assertThat(term(2.0, "m", 3))
         .isNotEqualTo(term(2.01, "m", 3))
         .isNotEqualTo(term(2.0, "mm", 3))

@@ -69,13 +69,13 @@ class WorkingTest {
           Area of the bore
             A = π/4 × D²
               = π/4 × (0.0095 m)²
-              = 7.0882e-5 m²
+              = 7.0882 × 10⁻⁵ m²
             [definition (handbook)]
           The bore is the measured one.
           Velocity in the bore
             Velocity
               w = ṁ / (ρ × A)
-                = (0.01 kg/s) / ((8 kg/m³) × (7.0882e-5 m²))
+                = (0.01 kg/s) / ((8 kg/m³) × (7.0882 × 10⁻⁵ m²))
                 = 17.635 m/s
               [definition (handbook)]
           Golden ratio
@@ -267,6 +267,17 @@ class WorkingTest {
     String signs = "×γ²−ṁ³°Δ√·λρψπμσµηΣ±∞…χεταβδθκω∂⌀₂¼½¾⅛⅜⅝⅞⁄Φ∫φΠ∏§≤≥≈→⁵⁻";
     assertThat(titled(signs).answer(signs).build().toLatex().replaceAll("[\\x00-\\x7F±…¼½¾]", ""))
         .isEmpty();
+  }
+
+  @Test
+  void the_index_of_a_symbol_is_set_low_in_a_sentence_of_markdown() {
+    Working working = Working.titled("The tip diameter (D_t), d_b and σ(W_g)", UnitSystem.SI)
+        .note("drop_12, a_b_c and part_x are names")
+        .answer("None.")
+        .build();
+    assertThat(working.toMarkdown())
+        .contains("The tip diameter ($D_t$), $d_b$ and σ($W_g$)")
+        .contains("drop\\_12, a\\_b\\_c and part\\_x are names");
   }
 
   @Test

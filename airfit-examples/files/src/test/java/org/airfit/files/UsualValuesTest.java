@@ -47,8 +47,8 @@ class UsualValuesTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "63 bar 400 l/min | a tool needs 1 to 10 bar(g) (15 to 150 psig) as a rule. Is 6.30 bar(g) (91.4 psig) meant, or another unit?",
-        "0.63 bar 400 l/min | Is 6.30 bar(g) (91.4 psig) meant, or another unit?",
+        "63 bar 400 l/min | a tool needs 1 to 10 bar(g) (15 to 150 psig) as a rule. Is 6.3 bar(g) (91.4 psig) meant, or another unit?",
+        "0.63 bar 400 l/min | Is 6.3 bar(g) (91.4 psig) meant, or another unit?",
         "900 psi 4 CFM | Is 6.21 bar(g) (90 psig) meant, or another unit?",
         "6.3 psi 4 CFM | Is 4.34 bar(g) (63 psig) meant, or another unit?",
         "6.3 bar 40 l/min | a tool takes 2 to 120 scfm (57 to 3400 L/min) of free air as a rule. Is 6.",

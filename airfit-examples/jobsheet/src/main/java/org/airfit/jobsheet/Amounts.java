@@ -16,9 +16,14 @@ final class Amounts {
     return probability > 0.999 ? "> 99.9 %" : fixed(100.0 * probability, 1) + " %";
   }
 
-  /** The next power of ten above a number, such as 1e-12; 1e-15 for what is smaller, as a double has no more digits. */
+  /** The next power of ten above a number, such as 10⁻¹²; 10⁻¹⁵ for what is smaller, as a double has no more digits. */
   static String powerAbove(double value) {
-    return "1e" + (int) Math.ceil(Math.log10(Math.max(value, 1.0e-15)));
+    int power = (int) Math.ceil(Math.log10(Math.max(value, 1.0e-15)));
+    StringBuilder out = new StringBuilder("10");
+    for (char digit : Integer.toString(power).toCharArray()) {
+      out.append(digit == '-' ? '⁻' : "⁰¹²³⁴⁵⁶⁷⁸⁹".charAt(digit - '0'));
+    }
+    return out.toString();
   }
 
   /** A part of a whole in percent; what is not nothing is never told as 0 %. */

@@ -230,10 +230,8 @@ final class InWords {
     boolean isRange = !job.demandRange().isExact() || !job.leastRange().isExact();
     return (isRange && !isEnough ? "At the worst of what was told: " : "")
         + result.fold(
-            delivered -> "At the tool " + units.say(delivered.atToolGauge(), least) + " ("
-                + units.other().say(delivered.atToolGauge(), least) + "), needed "
-                + units.sayBoth(least)
-                + ": "
+            delivered -> "At the tool " + units.sayBoth(delivered.atToolGauge(), least)
+                + ", needed " + units.sayBoth(least, delivered.atToolGauge()) + ": "
                 + (delivered.atToolGauge().compareTo(least) >= 0 ? "enough." : "too little."),
             starved -> "The tool starves: " + starved.element()
                 + " does not let that air through. With the outlet wide open it" + " passes "

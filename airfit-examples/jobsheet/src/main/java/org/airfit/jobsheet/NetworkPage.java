@@ -3,7 +3,6 @@ package org.airfit.jobsheet;
 import static org.airfit.jobsheet.Html.escaped;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import org.airfit.files.Printable;
 import org.airfit.line.PipeDuty;
 import org.airfit.line.PipeVelocity;
@@ -29,7 +28,7 @@ public final class NetworkPage {
       .care { border: 1.5px solid var(--line); padding: 8px 14px 4px; margin-top: 16px; }
       .care h2 { margin-top: 0; }
       .first { font-size: 1.1em; font-weight: bold; }
-      .wide td.n + td { padding-left: 12px; }
+      .wide .n + :not(.n) { padding-left: 12px; }
       @media print {
         body { font-size: 8.4pt; line-height: 1.24; }
         .heading { padding-bottom: 1mm; margin-bottom: 2mm; border-bottom-width: 2pt; }
@@ -41,13 +40,27 @@ public final class NetworkPage {
         dl.facts { grid-template-columns: 24mm 1fr; gap: .3mm 3mm; }
         .wide { overflow: visible; }
         .wide table { min-width: 0; }
-        .care { padding: 1.2mm 3mm .4mm; margin-top: 2mm; border-width: 1pt; }
+        .care { padding: 1.2mm 3mm .4mm; margin-top: 2mm; border-width: 1pt; font-size: 8pt; line-height: 1.18; }
         .care .cautions { columns: 2; column-gap: 5mm; }
-        .care .cautions p { margin-bottom: .5mm; break-inside: avoid; }
-        .care { font-size: 8pt; line-height: 1.18; }
-        .bottom { font-size: 7.5pt; }
+        .care p { margin-bottom: .5mm; }
+        .bottom { font-size: 7.5pt; margin-top: 1.5mm; }
+        .full { font-size: 8.1pt; line-height: 1.18; }
+        .full h2 { margin: 1.5mm 0 .3mm; }
+        .full th, .full td { padding-top: .1mm; padding-bottom: .1mm; }
+        .full tbody tr:first-child > * { padding-top: .5mm; }
+        .full .care { font-size: 7.6pt; line-height: 1.14; padding: .8mm 3mm .2mm; margin-top: 1.5mm; }
+        .long .care { break-inside: auto; }
       }
       """;
+
+  /** Above about so many lines letters are smaller and lines stand closer, so that one side of Letter holds them; tried. */
+  private static final int MANY_LINES = 40;
+
+  /** Above so many they take several sides, and the letters are as large as ever; tried. */
+  private static final int MOST_LINES = 55;
+
+  /** About so many letters stand on a line. */
+  private static final double LETTERS = 120.0;
 
   private final StringBuilder out = new StringBuilder();
 
@@ -75,7 +88,10 @@ public final class NetworkPage {
     out.append("<header class=\"top\">\n<div class=\"heading\">\n");
     element("h1", title);
     element("p", "Network sheet for " + sheet.job().customer());
-    out.append("</div>\n</header>\n<main>\n");
+    int lines = lines(sheet);
+    String full =
+        lines > MOST_LINES ? " class=\"long\"" : lines > MANY_LINES ? " class=\"full\"" : "";
+    out.append("</div>\n</header>\n<main").append(full).append(">\n");
     element("h2", "In short");
     out.append("<dl class=\"facts\">\n");
     NetworkWords.inShort(sheet)
@@ -90,12 +106,12 @@ public final class NetworkPage {
     element(
         "p class=\"first\"", cautions.get(0).title() + ". " + cautions.get(0).text());
     out.append("<div class=\"cautions\">\n");
-    for (Caution caution : cautions.subList(1, cautions.size())) {
+    for (Caution caution : cautions.subList(1, cautions.size() - 1)) {
       out.append("<p><strong>").append(escaped(caution.title())).append(".</strong> ");
-      out.append(escaped(caution.text())).append(" <span class=\"soft\">");
-      out.append(escaped(caution.source().toString())).append("</span></p>\n");
+      out.append(escaped(caution.text())).append("</p>\n");
     }
     out.append("</div>\n");
+    element("p", cautions.get(cautions.size() - 1).text());
     out.append("</section>\n</main>\n");
     element(
         "footer class=\"bottom\"",
@@ -108,9 +124,26 @@ public final class NetworkPage {
                 .either("20 °C, 1 bar and 65 % humidity (ANR)", "60 °F, 14.7 psi, dry (scfm)")
             + ". Isothermal flow with Colebrook"
             + " friction;"
-            + " the program prints the working of every branch."
+            + " the program prints the working of every branch, and where each rule is from."
             + NetworkWords.checked(sheet).map(checked -> " " + checked).orElse(""));
     out.append("</body>\n</html>\n");
+  }
+
+  /** About how many lines the sheet has, by its letters; headings of tables are two. */
+  private static int lines(NetworkSheet sheet) {
+    double lines = 4.0 + sheet.drops().size();
+    for (Answer said : NetworkWords.inShort(sheet)) {
+      lines += Math.ceil(said.answer().length() / LETTERS);
+    }
+    lines += sheet.branches().stream().filter(NetworkPage::isShown).count();
+    lines += 2.0 * Math.max(0, Math.min(MOST_IMPROVEMENTS, sheet.improvements().size()) - 1);
+    for (NetworkSheet.Closure closure : sheet.closures()) {
+      lines += closure.serves() ? 0.0 : Math.ceil(closure.answer().length() / LETTERS);
+    }
+    for (Caution caution : sheet.cautions()) {
+      lines += (caution.title().length() + caution.text().length()) / LETTERS;
+    }
+    return (int) Math.ceil(lines);
   }
 
   private void drops(NetworkSheet sheet) {
@@ -147,7 +180,7 @@ public final class NetworkPage {
 
   /** A pressure in both systems, that of the sheet first. */
   private static String both(GaugePressure pressure, UnitSystem units) {
-    String bar = Amounts.fixed(pressure.bar(), 2);
+    String bar = NetworkAmounts.number(UnitSystem.SI.say(pressure));
     String psi = Amounts.fixed(pressure.psi(), 0);
     return units.either(bar + " / " + psi, psi + " / " + bar);
   }
@@ -248,30 +281,25 @@ public final class NetworkPage {
     return isMain(branch) || isMarked(branch) || branch.flow().drop().pascals() >= MUCH_PASCALS;
   }
 
+  /** What the first lines leave out: further changes, and what is left with a main closed that is needed. */
   private void lists(NetworkSheet sheet) {
-    element("h2", "What to change");
-    if (sheet.improvements().isEmpty()) {
-      element("p", NetworkWords.nothing(sheet));
-    } else {
-      out.append("<ol>\n");
-      sheet.improvements().stream()
-          .limit(MOST_IMPROVEMENTS)
-          .forEach(improvement ->
-              element("li", NetworkWords.sentence(sheet, improvement, "the weakest drop")));
-      out.append("</ol>\n");
+    List<NetworkSheet.Improvement> others =
+        sheet.improvements().stream().skip(1).limit(MOST_IMPROVEMENTS - 1).toList();
+    if (!others.isEmpty()) {
+      element("h2", "What else would help");
+      out.append("<ul>\n");
+      others.forEach(improvement -> element(
+          "li", InWords.capital(NetworkWords.sentence(sheet, improvement, "the weakest drop"))));
+      out.append("</ul>\n");
     }
-    element("h2", "One main closed for repair, all tools running");
-    out.append("<ul>\n");
-    String may = sheet.closures().stream()
-        .filter(NetworkSheet.Closure::serves)
-        .map(NetworkSheet.Closure::pipe)
-        .collect(Collectors.joining(", "));
-    if (!may.isEmpty()) {
-      element("li", "no drop falls short that did not before: " + may);
+    List<NetworkSheet.Closure> needed =
+        sheet.closures().stream().filter(closure -> !closure.serves()).toList();
+    if (!needed.isEmpty()) {
+      element("h2", "Mains that may not be closed with all tools running");
+      out.append("<ul>\n");
+      needed.forEach(
+          closure -> element("li", InWords.capital(closure.pipe() + ": " + closure.answer())));
+      out.append("</ul>\n");
     }
-    sheet.closures().stream()
-        .filter(closure -> !closure.serves())
-        .forEach(closure -> element("li", closure.pipe() + ": " + closure.answer()));
-    out.append("</ul>\n");
   }
 }

@@ -80,7 +80,7 @@ public final class PageSheet {
   private static final int MANY_LINES = 28;
 
   /** Above so many they are 9 pt, and lines stand closer; tried. */
-  private static final int MOST_LINES = 34;
+  private static final int MOST_LINES = 31;
 
   /** Above so many they are 8.7 pt; tried with twelve parts, every caution and every question at once. */
   private static final int BRIM_LINES = 41;

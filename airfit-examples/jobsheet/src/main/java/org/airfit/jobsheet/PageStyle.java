@@ -38,7 +38,9 @@ final class PageStyle {
       tr.unmet th, tr.unmet td { font-weight: bold; }
       tfoot th, tfoot td { font-weight: bold; border-bottom: 0; border-top: 1.5px solid var(--line); }
       td.n, th.n { text-align: right; white-space: nowrap; padding-left: 8px; padding-right: 0; }
-      tr, figure, .keep { break-inside: avoid; }
+      tr, figure, li, dd, .keep { break-inside: avoid; }
+      .care, .care p { break-inside: avoid; }
+      .care { box-decoration-break: clone; -webkit-box-decoration-break: clone; }
       dl.facts { display: grid; grid-template-columns: 9em 1fr; gap: 3px 14px; margin: 0 0 8px; }
       dl.facts dt { font-weight: bold; }
       dl.facts dd { margin: 0; }
@@ -55,6 +57,10 @@ final class PageStyle {
       .narrow { display: none; }
       pre { font: 13px/1.45 "DejaVu Sans Mono", Menlo, Consolas, monospace; margin: 0 0 12px; white-space: pre-wrap;
         overflow-wrap: anywhere; }
+      .l, .step { display: block; }
+      .l { text-indent: -4ch; }
+      .l.h { break-after: avoid; }
+      .step { break-inside: avoid; }
       @media screen and (max-width: 700px) {
         dl.facts { grid-template-columns: 1fr; gap: 0; }
         dl.facts dd { margin-bottom: 6px; }
@@ -63,14 +69,16 @@ final class PageStyle {
       @media print {
         .screen { display: none; }
         body { font-size: 9.5pt; line-height: 1.32; }
-        main, .top, .bottom { max-width: none; padding: 0; }
+        main, .top, .bottom { max-width: none; padding: 0 .3mm; }
         h1 { font-size: 15pt; } h2 { font-size: 11.5pt; margin: 4mm 0 1mm; }
         h3 { font-size: 10pt; margin: 2.5mm 0 .5mm; }
         p, ul, ol, dl.facts, table { margin-bottom: 1.5mm; }
         th, td { padding-top: .6mm; padding-bottom: .6mm; }
         figcaption, caption, .bottom { font-size: 8.5pt; }
         pre { font-size: 7.5pt; line-height: 1.35; }
+        sub { font-size: max(.85em, 7pt); }
         p { orphans: 2; widows: 2; }
+        table:not(:has(tbody tr:nth-child(9))) { break-inside: avoid; }
       }
       """;
 

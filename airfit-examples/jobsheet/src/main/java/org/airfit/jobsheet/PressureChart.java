@@ -231,8 +231,10 @@ final class PressureChart {
   }
 
   private String told(double pressure) {
-    return Amounts.fixed(pressure, scale.units().either(2, 1)).replaceFirst("\\.0$", "") + " "
-        + scale.units().pressureUnit().symbol();
+    UnitSystem units = scale.units();
+    GaugePressure above =
+        units == UnitSystem.SI ? GaugePressure.ofBar(pressure) : GaugePressure.ofPsi(pressure);
+    return units.say(above).replaceFirst("\\(g\\)$|g$", "");
   }
 
   private void dot(double pressure, double y) {

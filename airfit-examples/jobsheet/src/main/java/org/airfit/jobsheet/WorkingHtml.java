@@ -11,11 +11,20 @@ import org.airfit.working.Step;
 import org.airfit.working.Term;
 import org.airfit.working.Working;
 
-/** A working as lines of a page, the index of every symbol of its formulas set low. */
+/**
+ * A working as lines of a page, the index of every symbol of its formulas set low. What is longer than a line goes on
+ * under its beginning, and a step is not parted by the end of a side.
+ */
 final class WorkingHtml {
 
   /** The index of a symbol in LaTeX: one sign, or several in braces. */
   private static final Pattern INDEX = Pattern.compile("_(?:\\{([^{}]*)\\}|(\\S))");
+
+  /** So many letters in from its beginning goes on what is longer than a line. */
+  private static final int HANGING = 4;
+
+  /** Where a step stands already. */
+  private static final int SETTLED = -9;
 
   /** Letters and digits, raised and lowered ones and fractions too; a browser has no class of all of them. */
   private static final String WORD =
@@ -27,6 +36,10 @@ final class WorkingHtml {
   private WorkingHtml() {}
 
   static String of(Working working) {
+    return lines(symbols(working).split("\n"));
+  }
+
+  private static String symbols(Working working) {
     Map<String, String> symbols = new TreeMap<>();
     for (Step step : working.steps()) {
       List<Term> terms = new ArrayList<>(step.given());
@@ -57,6 +70,30 @@ final class WorkingHtml {
     }
     char before = text.charAt(start - 1);
     return !JOINED.matcher(String.valueOf(before)).matches();
+  }
+
+  /** Each line by itself, those of a step together: it ends with its source in square brackets. */
+  private static String lines(String[] lines) {
+    List<String> parts = new ArrayList<>();
+    List<Integer> indents = new ArrayList<>();
+    for (int i = 0; i < lines.length; i++) {
+      String said = lines[i].strip();
+      int indent = lines[i].length() - lines[i].stripLeading().length();
+      boolean heads = i + 1 < lines.length && lines[i + 1].startsWith(" ".repeat(indent + 1));
+      parts.add("<span class=\"l" + (heads ? " h" : "") + "\" style=\"padding-left:"
+          + (indent + HANGING) + "ch\">" + said + "</span>");
+      indents.add(indent);
+      int first = said.startsWith("[") && said.endsWith("]") ? indents.lastIndexOf(indent - 2) : -1;
+      if (first >= 0) {
+        String step = "<span class=\"step\">" + String.join("", parts.subList(first, parts.size()))
+            + "</span>";
+        parts.subList(first, parts.size()).clear();
+        indents.subList(first, indents.size()).clear();
+        parts.add(step);
+        indents.add(SETTLED);
+      }
+    }
+    return String.join("", parts);
   }
 
   /** Notes a symbol whose index its text has behind it, such as "p1" of the LaTeX p_1. */

@@ -129,7 +129,7 @@ class MainTest {
             "For the customer")
         .doesNotContain("<svg", "The working");
     assertThat(reasons)
-        .contains("the pressure falls from 7.40 bar at the supply to", "50 mm", "true scale")
+        .contains("the pressure falls from 7.4 bar at the supply to", "50 mm", "true scale")
         .containsSubsequence("The plug at hand", "The air now", "Rule by rule", "The working");
     assertThat(reasons.split("<svg", -1))
         .as("outline, chart now, chart with the new parts, each chart for wide and narrow")

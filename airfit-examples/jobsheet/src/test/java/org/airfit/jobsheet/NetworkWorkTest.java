@@ -50,6 +50,21 @@ class NetworkWorkTest {
     assertThat(sheet("paints,lubricated", ",", ",", "yes,")).doesNotContain("Not allowed");
   }
 
+  /** Where each rule is from is printed by the program; the side that is handed over has no room for it. */
+  @Test
+  void the_page_tells_every_caution_without_its_source_and_codes_and_makers_last()
+      throws IOException {
+    assertThat(sheet("paints", "", ",", "yes,")).contains("CFR");
+    String page = Files.readString(folder.resolve("shed.html"));
+    String care =
+        page.substring(page.indexOf("Before anyone works on it"), page.indexOf("<footer"));
+    assertThat(care)
+        .contains("Energy isolation.", "Oil in a paint line")
+        .doesNotContain("CFR", "from memory")
+        .containsPattern("(?s)</div>\\s*<p>This is a calculation, not an approval");
+    assertThat(page).contains("where each rule is from", "break-inside: avoid");
+  }
+
   @Test
   void a_rule_of_the_works_that_forbids_at_every_drop_names_none() throws IOException {
     Files.writeString(folder.resolve("own.csv"), """

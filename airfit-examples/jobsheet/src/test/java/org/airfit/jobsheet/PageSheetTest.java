@@ -47,6 +47,23 @@ class PageSheetTest {
     return page.replaceAll("(?s)<style>.*?</style>", "").replaceAll("<[^>]*>", " ");
   }
 
+  /** A step is one block that no end of a side parts; what is longer than a line goes on under its beginning. */
+  @Test
+  void the_steps_of_a_working_stand_together() throws WrongFileException {
+    String reasons = PageReasons.of(sheet("boatyard/weak-sander.json"));
+    String working = reasons.substring(reasons.indexOf(">The working<"));
+    assertThat(working)
+        .containsPattern(
+            "<span class=\"step\"><span class=\"l h\" style=\"padding-left:\\d+ch\">Reynolds number</span>"
+                + "<span class=\"l h\" [^>]*>Re = 4 × ṁ / [^<]*</span><span class=\"l\" [^>]*>= 4 × [^<]*</span>"
+                + "<span class=\"l\" [^>]*>= \\d[.]\\d+ × 10⁴</span><span class=\"l\" [^>]*>\\[definition")
+        .doesNotContain("\n  ");
+    int steps = working.split("class=\"step\"", -1).length - 1;
+    assertThat(working.split(">\\[[^<]*\\]</span></span>", -1).length - 1)
+        .isEqualTo(steps)
+        .isGreaterThan(20);
+  }
+
   static Stream<String> jobs() {
     return Stream.of(
         "boatyard/blow-gun.json",

@@ -1,9 +1,19 @@
 package org.airfit.lesson;
 
+import java.util.Arrays;
 import java.util.Locale;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** Lines of text in a notebook, the same in every country. */
 public final class Say {
+
+  /** One letter with one letter as its index, such as D_t. */
+  private static final Pattern SYMBOL =
+      Pattern.compile("(?<![\\p{L}\\p{N}_])(\\p{L})_(\\p{L})(?![\\p{L}\\p{N}_])");
+
+  /** Text of more lines may go on over the side of a page. */
+  private static final int SHORT = 25;
 
   private Say() {}
 
@@ -15,6 +25,24 @@ public final class Say {
    */
   public static void say(String format, Object... values) {
     System.out.println(values.length == 0 ? format : String.format(Locale.ROOT, format, values));
+  }
+
+  /**
+   * Sets lines with the indices of their symbols low, for a notebook to {@code render} as "text/html".
+   *
+   * @param lines one or more texts, such as "tip diameter (D_t) 11.92 mm"
+   * @return the lines as HTML
+   */
+  public static String typeset(Object... lines) {
+    String text = Arrays.stream(lines)
+        .map(line -> String.valueOf(line).strip())
+        .collect(Collectors.joining("\n"))
+        .replace("&", "&amp;")
+        .replace("<", "&lt;")
+        .replace(">", "&gt;");
+    String kind = text.split("\n").length > SHORT ? "said" : "said short";
+    return "<pre class=\"" + kind + "\" style=\"white-space: pre-wrap\">"
+        + SYMBOL.matcher(text).replaceAll("$1<sub>$2</sub>") + "</pre>";
   }
 
   /**
