@@ -177,8 +177,9 @@ public enum UnitSystem {
     for (GaugePressure other : Objects.requireNonNull(others, "others")) {
       while (decimals < MOST_DECIMALS
           && !isSame(pressure.pascals(), Objects.requireNonNull(other, "other").pascals())
-          && number(withDecimals(pressure, decimals)).compareTo(number(withDecimals(other, decimals)))
-              != pressure.compareTo(other)) {
+          && Math.signum(
+                  number(withDecimals(pressure, decimals)) - number(withDecimals(other, decimals)))
+              != Math.signum(pressure.pascals() - other.pascals())) {
         decimals++;
       }
     }
@@ -191,8 +192,8 @@ public enum UnitSystem {
   }
 
   /** The number in front of a unit. */
-  private static Double number(String told) {
-    return Double.valueOf(told.substring(0, told.indexOf(' ')));
+  private static double number(String told) {
+    return Double.parseDouble(told.substring(0, told.indexOf(' ')));
   }
 
   private int decimals() {
