@@ -12,8 +12,8 @@ import org.airfit.source.Source;
  * What two reference sets say of the same profiles.
  *
  * <pre>
- *   the nominals agree where  |x̄₁ − x̄₂| ≤ t √(u₁² + u₂²)
- *   u² = s²/n + d²/12 + MPE²/3 for measured pieces, s at least d/√12; 0 for sizes typed in
+ *   the nominals agree where  (x̄₁ − x̄₂)² ≤ t² Σ s²/n + z² Σ (d²/12 + MPE²/3), sums over measured pieces
+ *   s at least d/√12, and s² at least half of that of as many pieces or more of the other set; 0 for sizes typed in
  * </pre>
  *
  * <table class="striped">
@@ -24,14 +24,15 @@ import org.airfit.source.Source;
  * <tr><td>d</td><td>step of the caliper: the mean of rounded readings may be half of it off</td><td>m</td></tr>
  * <tr><td>MPE</td><td>limit of error of the caliper</td><td>m</td></tr>
  * <tr><td>t</td><td>Student's t, exceeded with the chance 0.0125/m, at the degrees of freedom of Welch and
- * Satterthwaite</td><td>-</td></tr>
+ * Satterthwaite for s²/n</td><td>-</td></tr>
+ * <tr><td>z</td><td>normal score, exceeded with the same chance</td><td>-</td></tr>
  * <tr><td>m</td><td>dimensions compared, of all profiles</td><td>-</td></tr>
  * </tbody>
  * </table>
  *
  * <p>Divided among all that is compared (Bonferroni), the risk that two honest sets are said to differ is 0.025 where
- * scatter is bell-shaped, and 0.05 at most; that risk is our choice. Half a hundredth of a millimetre is
- * always allowed: sizes are written down to two decimals.
+ * scatter is bell-shaped, and 0.05 at most; that risk, and the half above, are our choice. Half a hundredth of a
+ * millimetre is always allowed: sizes are written down to two decimals.
  * <b>Source:</b> B. L. Welch, <cite>The generalization of "Student's" problem …</cite>, Biometrika 34, 1947, 28–35; GUM
  * G.4.
  *

@@ -42,17 +42,21 @@ public record SizeDifference(
    */
   private static final double RISK = 0.025;
 
+  /** The square of s is taken to be at least so much of that of as many pieces or more of the other set: our choice. */
+  private static final double LEAST_SHARE = 0.5;
+
   /** Sizes are written down to two decimals of a millimetre. */
   private static final double WRITTEN = 0.005e-3 * (1.0 + 1.0e-9);
 
   private static final int DIGITS = 6;
   private static final Source GUM = Source.standard("JCGM 100:2008, 4.3.7, 5.1.2, F.2.2.1 and G.4");
   private static final Symbol D = Symbol.of("d", ValueKind.SMALL_LENGTH);
-  private static final Symbol MPE = Symbol.of("MPE", "\\mathit{MPE}", ValueKind.SMALL_LENGTH);
   private static final Symbol T = Symbol.of("t", ValueKind.NUMBER);
+  private static final Symbol Z = Symbol.of("z", ValueKind.NUMBER);
   private static final Symbol TAIL = Symbol.of("p", ValueKind.NUMBER);
   private static final Symbol COMPARED = Symbol.of("m", ValueKind.NUMBER);
-  private static final Symbol U = Symbol.of("u", ValueKind.SMALL_LENGTH);
+  private static final Symbol SCATTER = Symbol.of("us", "u_s", ValueKind.SMALL_LENGTH);
+  private static final Symbol READING = Symbol.of("uc", "u_c", ValueKind.SMALL_LENGTH);
   private static final Symbol ALLOWED = Symbol.of("a", ValueKind.SMALL_LENGTH);
   private static final Symbol MEAN_1 = Symbol.of("x̄1", "\\bar x_1", ValueKind.SMALL_LENGTH);
   private static final Symbol MEAN_2 = Symbol.of("x̄2", "\\bar x_2", ValueKind.SMALL_LENGTH);
@@ -63,8 +67,15 @@ public record SizeDifference(
       Source.handbook("Bonferroni's inequality"),
       TAIL,
       COMPARED);
-  private static final Formula LIMIT =
-      Formula.of("Difference allowed", "⟨a⟩ = ⟨t⟩ × ⟨u⟩", GUM, ALLOWED, T, U);
+  private static final Formula LIMIT = Formula.of(
+      "Difference allowed",
+      "⟨a⟩ = √((⟨t⟩ × ⟨us⟩)² + (⟨z⟩ × ⟨uc⟩)²)",
+      GUM,
+      ALLOWED,
+      T,
+      SCATTER,
+      Z,
+      READING);
   private static final Formula DIFFERENCE =
       Formula.of("Difference", "⟨Δ⟩ = ⟨x̄2⟩ − ⟨x̄1⟩", GUM, APART, MEAN_1, MEAN_2);
 
@@ -125,45 +136,72 @@ public record SizeDifference(
     return samples;
   }
 
+  /**
+   * The pieces of both sets are of one kind: few that lie close together by chance do not scatter much less than the
+   * more of the other set.
+   */
   private double deviation(PartSpread.Sample sample) {
-    return Math.max(
-        sample.sampleDeviation().metres(), instrument.step().metres() / Math.sqrt(12.0));
+    double least = instrument.step().metres() / Math.sqrt(12.0);
+    for (PartSpread.Sample each : samples()) {
+      if (each.pieces() >= sample.pieces()) {
+        least = Math.max(least, Math.sqrt(LEAST_SHARE) * each.sampleDeviation().metres());
+      }
+    }
+    return Math.max(sample.sampleDeviation().metres(), least);
   }
 
   private double limitOfError(PartSpread.Sample sample) {
     return instrument.limitOfError(dimension.access(), sample.mean()).metres();
   }
 
-  private double square(PartSpread.Sample sample) {
+  /** The square of the standard uncertainty of a mean that the scatter of the pieces leaves. */
+  private double ofScatter(PartSpread.Sample sample) {
     double s = deviation(sample);
+    return s * s / sample.pieces();
+  }
+
+  /** The square of the standard uncertainty of a mean that the caliper leaves. */
+  private double ofReading(PartSpread.Sample sample) {
     double d = instrument.step().metres();
     double mpe = limitOfError(sample);
-    return s * s / sample.pieces() + d * d / 12.0 + mpe * mpe / 3.0;
+    return d * d / 12.0 + mpe * mpe / 3.0;
   }
 
-  private double uncertainty() {
-    return Math.sqrt(samples().stream().mapToDouble(this::square).sum());
+  private double scatter() {
+    return Math.sqrt(samples().stream().mapToDouble(this::ofScatter).sum());
   }
 
-  /** Degrees of freedom of Welch and Satterthwaite; only the scatter of the pieces is known no better than by them. */
+  private double reading() {
+    return Math.sqrt(samples().stream().mapToDouble(this::ofReading).sum());
+  }
+
+  /**
+   * Degrees of freedom of Welch and Satterthwaite for the scatter alone: the error of the caliper is known, and would
+   * make a scatter that is small by chance look well known.
+   */
   private double freedom() {
     double square = 0.0;
     double over = 0.0;
     for (PartSpread.Sample sample : samples()) {
-      double s = deviation(sample);
-      double ofMean = s * s / sample.pieces();
-      square += square(sample);
+      double ofMean = ofScatter(sample);
+      square += ofMean;
       over += ofMean * ofMean / sample.degreesOfFreedom();
     }
     return square * square / over;
   }
 
+  private double tail() {
+    return 0.5 * RISK / compared;
+  }
+
   private double score() {
-    return Statistics.studentScore(0.5 * RISK / compared, freedom());
+    return Statistics.studentScore(tail(), freedom());
   }
 
   private double limit() {
-    return samples().isEmpty() ? 0.0 : score() * uncertainty();
+    return samples().isEmpty()
+        ? 0.0
+        : Math.hypot(score() * scatter(), Statistics.normalScore(tail()) * reading());
   }
 
   /** {@return how far the nominals may lie apart} */
@@ -199,52 +237,50 @@ public record SizeDifference(
           .answer(APART)
           .build();
     }
-    List<Symbol> parts = new ArrayList<>();
-    StringBuilder sum = new StringBuilder();
     out.given(D, instrument.step().metres(), DIGITS);
+    List<Symbol> scatter = new ArrayList<>(List.of(SCATTER));
+    List<Symbol> reading = new ArrayList<>(List.of(READING, D));
+    List<String> scatters = new ArrayList<>();
+    List<String> readings = new ArrayList<>();
     int number = 0;
     for (PartSpread spread : List.of(one, other)) {
       number++;
       if (spread instanceof PartSpread.Sample sample) {
         Symbol s = Symbol.of("s" + number, "s_" + number, ValueKind.SMALL_LENGTH);
         Symbol n = Symbol.of("n" + number, "n_" + number, ValueKind.NUMBER);
-        Symbol u = Symbol.of("u" + number, "u_" + number, ValueKind.SMALL_LENGTH);
+        Symbol mpe = Symbol.of("MPE" + number, "\\mathit{MPE}_" + number, ValueKind.SMALL_LENGTH);
         out.given(s, deviation(sample), DIGITS)
             .given(n, sample.pieces(), DIGITS)
-            .given(MPE, limitOfError(sample), DIGITS)
-            .step(
-                Formula.of(
-                    "Standard uncertainty of mean " + number,
-                    "⟨u" + number + "⟩ = √(⟨s" + number + "⟩²/⟨n" + number
-                        + "⟩ + ⟨d⟩²/12 + ⟨MPE⟩²/3)",
-                    GUM,
-                    u,
-                    s,
-                    n,
-                    D,
-                    MPE),
-                Math.sqrt(square(sample)),
-                DIGITS)
-            .forget(MPE);
-        parts.add(u);
-        sum.append(sum.length() == 0 ? "" : " + ").append("⟨u").append(number).append("⟩²");
+            .given(mpe, limitOfError(sample), DIGITS);
+        scatter.addAll(List.of(s, n));
+        reading.add(mpe);
+        scatters.add("⟨s" + number + "⟩²/⟨n" + number + "⟩");
+        readings.add("⟨d⟩²/12 + ⟨MPE" + number + "⟩²/3");
       }
     }
-    List<Symbol> all = new ArrayList<>(parts);
-    all.add(U);
     return out.step(
             Formula.of(
-                "Standard uncertainty of the difference",
-                "⟨u⟩ = √(" + sum + ")",
+                "Standard uncertainty of the difference by the scatter of the pieces",
+                "⟨us⟩ = √(" + String.join(" + ", scatters) + ")",
                 GUM,
-                all.toArray(new Symbol[0])),
-            uncertainty(),
+                scatter.toArray(new Symbol[0])),
+            scatter(),
+            DIGITS)
+        .step(
+            Formula.of(
+                "Standard uncertainty of the difference by the caliper",
+                "⟨uc⟩ = √(" + String.join(" + ", readings) + ")",
+                GUM,
+                reading.toArray(new Symbol[0])),
+            reading(),
             DIGITS)
         .given(COMPARED, compared, DIGITS)
-        .step(SHARE, 0.5 * RISK / compared, DIGITS)
-        .note("t is exceeded with the chance p at " + Digits.significant(freedom(), 3)
-            + " degrees of freedom, by Welch and Satterthwaite.")
+        .step(SHARE, tail(), DIGITS)
+        .note("Student's t is exceeded with the chance p at " + Digits.significant(freedom(), 3)
+            + " degrees of freedom, by Welch and Satterthwaite for the scatter; z of the normal distribution with the"
+            + " same chance.")
         .given(T, score(), DIGITS)
+        .given(Z, Statistics.normalScore(tail()), DIGITS)
         .step(LIMIT, limit(), DIGITS)
         .answer(APART, TAIL, ALLOWED)
         .build();

@@ -18,6 +18,7 @@ import org.airfit.measure.SampleSizeVerdict;
 import org.airfit.quantity.Length;
 import org.airfit.source.Source;
 import org.airfit.working.UnitSystem;
+import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.hipparchus.distribution.continuous.TDistribution;
 import org.junit.jupiter.api.Test;
 
@@ -121,41 +122,70 @@ class RecordByHandTest {
     return new SizeDifference("known", Dimension.TIP_DIAMETER, one, other, CALIPER, compared);
   }
 
-  /** B. L. Welch: u² = Σ s²/n + d²/12 + MPE²/3; only s²/n is known to few degrees of freedom. */
+  /** B. L. Welch: only Σ s²/n is known to few degrees of freedom; what the caliper leaves, d²/12 + MPE²/3, is known. */
+  private static double allowed(double tail, double scatter, double freedom, double reading) {
+    double z = -new NormalDistribution().inverseCumulativeProbability(tail);
+    return Math.hypot(student(tail, freedom) * Math.sqrt(scatter), z * Math.sqrt(reading));
+  }
+
   @Test
   void two_means_may_differ_by_student_s_t_times_their_uncertainty() {
     double mpe = CALIPER.limitOfError(Access.OUTSIDE, mm(12.0)).millimetres();
     double rest = 0.01 * 0.01 / 12.0 + mpe * mpe / 3.0;
-    double a = 0.02 * 0.02 / 5.0;
+    double a = 0.03 * 0.03 / 5.0;
     double b = 0.03 * 0.03 / 4.0;
-    double u2 = a + b + 2.0 * rest;
-    double t = student(0.0125 / 3.0, u2 * u2 / (a * a / 4.0 + b * b / 3.0));
-    SizeDifference both = difference(sample(5, 12.0, 0.02), sample(4, 12.06, 0.03), 3);
-    assertThat(both.allowed().millimetres()).isCloseTo(t * Math.sqrt(u2), within(1.0e-9));
+    double wanted =
+        allowed(0.0125 / 3.0, a + b, (a + b) * (a + b) / (a * a / 4.0 + b * b / 3.0), 2.0 * rest);
+    SizeDifference both = difference(sample(5, 12.0, 0.03), sample(4, 12.06, 0.03), 3);
+    assertThat(both.allowed().millimetres()).isCloseTo(wanted, within(1.0e-9));
     assertThat(both.millimetres()).isCloseTo(0.06, within(1.0e-12));
     assertThat(both.agrees()).isTrue();
     assertThat(both.inWords())
         .isEqualTo("known, " + Dimension.TIP_DIAMETER
-            + ": 12.000 mm and 12.060 mm, 0.060 mm apart, agree ("
-            + Digits.fixed(t * Math.sqrt(u2), 3) + " mm allowed)");
+            + ": 12.000 mm and 12.060 mm, 0.060 mm apart, agree (" + Digits.fixed(wanted, 3)
+            + " mm allowed)");
     Pencil.check(both);
 
-    double alone = a + rest;
-    double single = student(0.0125, alone * alone / (a * a / 4.0));
     SizeDifference typed =
-        difference(sample(5, 12.0, 0.02), PartSpread.normal(mm(12.5), mm(0.5)), 1);
-    assertThat(typed.allowed().millimetres()).isCloseTo(single * Math.sqrt(alone), within(1.0e-9));
+        difference(sample(5, 12.0, 0.03), PartSpread.normal(mm(12.5), mm(0.5)), 1);
+    assertThat(typed.allowed().millimetres())
+        .isCloseTo(allowed(0.0125, a, 4.0, rest), within(1.0e-9));
     assertThat(typed.agrees()).isFalse();
     assertThat(typed.inWords()).contains("0.500 mm apart, do not agree (");
     Pencil.check(typed);
     // pieces that read alike hide d/√12
     double hidden = 0.01 * 0.01 / 12.0 / 5.0;
-    double least = hidden + rest;
     SizeDifference alike =
         difference(PartSpread.normal(mm(12.0), mm(0.5)), sample(5, 12.0, 0.001), 1);
     assertThat(alike.allowed().millimetres())
+        .isCloseTo(allowed(0.0125, hidden, 4.0, rest), within(1.0e-9));
+  }
+
+  /** Four pieces that lie close together by chance scatter by half the variance of seven; the seven as they do. */
+  @Test
+  void few_pieces_scatter_not_much_less_than_more_of_the_other_set() {
+    double mpe = CALIPER.limitOfError(Access.OUTSIDE, mm(12.0)).millimetres();
+    double rest = 0.01 * 0.01 / 12.0 + mpe * mpe / 3.0;
+    double a = 0.5 * 0.04 * 0.04 / 4.0;
+    double b = 0.04 * 0.04 / 7.0;
+    double wanted =
+        allowed(0.0125, a + b, (a + b) * (a + b) / (a * a / 3.0 + b * b / 6.0), 2.0 * rest);
+    SizeDifference few = difference(sample(4, 12.0, 0.004), sample(7, 12.06, 0.04), 1);
+    assertThat(few.allowed().millimetres()).isCloseTo(wanted, within(1.0e-9));
+    Pencil.check(few);
+    assertThat(difference(sample(7, 12.06, 0.04), sample(4, 12.0, 0.004), 1)
+            .allowed()
+            .millimetres())
+        .as("whichever set is named first")
+        .isCloseTo(wanted, within(1.0e-9));
+    double c = 0.06 * 0.06 / 4.0;
+    double d = 0.01 * 0.01 / 7.0;
+    assertThat(difference(sample(4, 12.0, 0.06), sample(7, 12.06, 0.01), 1)
+            .allowed()
+            .millimetres())
+        .as("more pieces are believed beside fewer")
         .isCloseTo(
-            student(0.0125, least * least / (hidden * hidden / 4.0)) * Math.sqrt(least),
+            allowed(0.0125, c + d, (c + d) * (c + d) / (c * c / 3.0 + d * d / 6.0), 2.0 * rest),
             within(1.0e-9));
   }
 

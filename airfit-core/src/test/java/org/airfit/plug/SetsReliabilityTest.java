@@ -3,6 +3,7 @@ package org.airfit.plug;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
@@ -232,6 +233,50 @@ class SetsReliabilityTest {
       known.add(record.toProfile(BENCH).confirmUnusual().build());
     }
     return ReferenceSet.of(name, known);
+  }
+
+  /** A set of few pieces; where all of one kind read alike it is refused, and others are measured. */
+  private static ReferenceSet showingSpread(
+      Shop shop, String name, int profiles, int pieces, double[][] kinds) {
+    for (int tries = 0; tries < 50; tries++) {
+      try {
+        return set(shop, name, profiles, pieces, kinds);
+      } catch (IllegalArgumentException e) {
+        assertThat(e).hasMessageContaining("pieces that all read alike");
+      }
+    }
+    throw new IllegalStateException("no pieces that show a spread");
+  }
+
+  /** Of few pieces some lie close together by chance, and of many sizes some do so in one set alone. */
+  @Test
+  void clean_pairs_of_few_pieces_are_refused_in_one_of_twenty_at_most() {
+    List<List<String>> rows = new ArrayList<>();
+    for (int profiles : new int[] {1, 8}) {
+      for (int[] pieces : new int[][] {{3, 3}, {3, 8}, {3, 20}, {4, 4}, {5, 20}}) {
+        List<String> row = new ArrayList<>(List.of("" + profiles, pieces[0] + " and " + pieces[1]));
+        for (boolean even : new boolean[] {false, true}) {
+          SplittableRandom random = new SplittableRandom(47);
+          Shop shop = new Shop(random, Instrument.DIGITAL_CALIPER, 0.0866, even);
+          int pairs = 200 * TIMES;
+          int refused = 0;
+          for (int i = 0; i < pairs; i++) {
+            double[][] kinds = new double[profiles][];
+            Arrays.setAll(kinds, p -> anywhere(random));
+            ReferenceSet one = showingSpread(shop, "one", profiles, pieces[0], kinds);
+            ReferenceSet other = showingSpread(shop, "other", profiles, pieces[1], kinds);
+            refused += SetComparison.of(one, other, shop.instrument).agrees() ? 0 : 1;
+          }
+          row.add(percent(refused, pairs));
+          assertThat(refused / (double) pairs)
+              .as("%d profiles, %d and %d pieces, even %s", profiles, pieces[0], pieces[1], even)
+              .isLessThanOrEqualTo(0.05);
+        }
+        rows.add(row);
+      }
+    }
+    ReliabilityTable.write(
+        "setsFew", List.of("profiles", "pieces of each set", "bell-shaped", "even"), rows);
   }
 
   @Test
