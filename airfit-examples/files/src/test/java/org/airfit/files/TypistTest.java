@@ -148,7 +148,7 @@ class TypistTest {
             "\"8 to 9 bar(g)\""),
         // a range where one value is wanted
         Arguments.of(
-            "\"temperature\": \"18 °C\"",
+            "\"temperature\": \"15 °C\"",
             "\"temperature\": \"5 to 35 °C\"",
             "supply.temperature: was \"5 to 35 °C\"; one value is wanted here, no range",
             "the worst that it can be"),

@@ -49,7 +49,7 @@ class UsualValuesTest {
       value = {
         "63 bar 400 l/min | a tool needs 1 to 10 bar(g) (15 to 150 psig) as a rule. Is 6.3 bar(g) (91.4 psig) meant, or another unit?",
         "0.63 bar 400 l/min | Is 6.3 bar(g) (91.4 psig) meant, or another unit?",
-        "900 psi 4 CFM | a tool needs 15 to 150 psig (1 to 10 bar(g)) as a rule. Is 90 psig (6.21 bar(g)) meant, or another unit?",
+        "900 psi 4 CFM | needs 15 to 150 psig (1 to 10 bar(g)) as a rule. Is 90 psig (6.21 bar(g)) meant, or another unit?",
         "6.3 psi 4 CFM | Is 63 psig (4.34 bar(g)) meant, or another unit?",
         "6.3 bar 40 l/min | a tool takes 57 to 3400 L/min (2 to 120 scfm) of free air as a rule. Is 6.",
         "6.3 bar 40000 l/min | Is its unit right?",
