@@ -14,12 +14,12 @@ import org.airfit.quantity.Money;
 final class AccessoryShelf {
 
   /** What the customer has first, then what has a price, the cheapest first, then by name. */
-  private static final Comparator<Accessory> ORDER = Comparator.<Accessory, Boolean>comparing(
-          each -> !each.facts().isExisting())
-      .thenComparing(each -> each.facts().price().isEmpty())
-      .thenComparing(each -> each.facts().price().map(Money::amount).orElse(BigDecimal.ZERO))
-      .thenComparing(Accessory::name)
-      .thenComparing(Accessory::id);
+  static final Comparator<PartFacts> CHEAPEST = Comparator.<PartFacts, Boolean>comparing(
+          each -> !each.isExisting())
+      .thenComparing(each -> each.price().isEmpty())
+      .thenComparing(each -> each.price().map(Money::amount).orElse(BigDecimal.ZERO))
+      .thenComparing(PartFacts::name)
+      .thenComparing(PartFacts::id);
 
   private final Requirement job;
   private final List<Accessory> suited;
@@ -28,11 +28,12 @@ final class AccessoryShelf {
     this.job = job;
     this.suited = catalogue.accessories().stream()
         .filter(each -> stands(each.facts()))
-        .sorted(ORDER)
+        .sorted(Comparator.comparing(Accessory::facts, CHEAPEST))
         .toList();
   }
 
-  private boolean stands(PartFacts facts) {
+  /** Whether what its maker tells of a piece is enough for the job; what is not told is no bar. */
+  boolean stands(PartFacts facts) {
     return facts.rating().filter(job.pressures()::canExceed).isEmpty()
         && !PartChecks.isOutOfTemperature(job, facts);
   }

@@ -28,13 +28,18 @@ final class BillJoints {
 
   private final Assembly a;
   private final AccessoryShelf shelf;
+  private final List<Part.Adapter> stock;
   private final UnitSystem units;
   private final List<Meeting> meetings;
   private final List<String> questions = new ArrayList<>();
 
-  BillJoints(Assembly a, AccessoryShelf shelf, UnitSystem units) {
+  BillJoints(Assembly a, Catalogue catalogue, AccessoryShelf shelf, UnitSystem units) {
     this.a = a;
     this.shelf = shelf;
+    this.stock = catalogue.parts().stream()
+        .filter(Part.Adapter.class::isInstance)
+        .map(Part.Adapter.class::cast)
+        .toList();
     this.units = units;
     this.meetings = Meeting.of(a);
   }
@@ -86,7 +91,7 @@ final class BillJoints {
         + (isOnly ? "" : " (" + splitter.position().name() + ")");
   }
 
-  /** The pieces that no part of the catalogue is, each by its standard shape. */
+  /** The pieces that go between where no adapters of the catalogue do alone, each by its standard shape. */
   private List<BillLine> adapters() {
     Map<StandardAdapter, Set<String>> where = new LinkedHashMap<>();
     Map<StandardAdapter, Integer> count = new LinkedHashMap<>();
@@ -104,17 +109,40 @@ final class BillJoints {
       }
     }
     List<BillLine> lines = new ArrayList<>();
-    where.forEach((adapter, joints) -> lines.add(BillLine.lacking(
-        BillLine.Kind.ADAPTER,
-        adapter.name(),
-        count.getOrDefault(adapter, 0),
-        ByLine.joined(
-                a,
-                joints.stream().map(joint -> ByLine.saying(a, "joins", joint)).toList(),
-                "; ")
-            + "; the catalogue has none, and its pressure loss is not reckoned",
-        StandardAdapter.SOURCE)));
+    where.forEach((adapter, joints) -> {
+      int quantity = count.getOrDefault(adapter, 0);
+      String why = ByLine.joined(
+          a, joints.stream().map(joint -> ByLine.saying(a, "joins", joint)).toList(), "; ");
+      lines.add(stocked(adapter)
+          .map(facts -> BillLine.of(
+              BillLine.Kind.ADAPTER,
+              facts,
+              quantity,
+              why + "; its pressure loss is not reckoned",
+              StandardAdapter.SOURCE))
+          .orElseGet(() -> BillLine.lacking(
+              BillLine.Kind.ADAPTER,
+              adapter.name(),
+              quantity,
+              why + "; the catalogue has none, and its pressure loss is not reckoned",
+              StandardAdapter.SOURCE)));
+    });
     return lines;
+  }
+
+  /** The adapter of the catalogue with the same two ends that stands what the job asks of it, the cheapest first. */
+  private Optional<PartFacts> stocked(StandardAdapter adapter) {
+    Set<End> ends = Set.copyOf(List.of(adapter.one(), adapter.other()));
+    return stock.stream()
+        .filter(each -> Set.copyOf(List.of(each.one(), each.other())).equals(ends))
+        .filter(each -> !PartChecks.isUnmarkedToBuy(each))
+        .map(Part.Adapter::facts)
+        .filter(shelf::stands)
+        .filter(facts -> facts
+            .material()
+            .filter(of -> !MaterialFit.stands(a.requirement(), false, of))
+            .isEmpty())
+        .min(AccessoryShelf.CHEAPEST);
   }
 
   private List<Meeting> sealedBy(Seal seal) {

@@ -22,7 +22,8 @@ import org.airfit.working.Working;
  * <p>The parts come first, from the outlet to the tool. Then, for every joint as if it were made up new:
  *
  * <ul>
- *   <li>the adapters that the catalogue lacks, by their standard shape;
+ *   <li>the adapters without which two ends do not meet, by their standard shape, or that of the catalogue with the
+ *       same two ends;
  *   <li>a clamp or ferrule where a hose goes on a barb, by the outside diameter of the hose; where that was not told, a
  *       question;
  *   <li>sealant for taper threads, a washer where a G thread seals between faces, nothing for what seals by itself.
@@ -76,7 +77,7 @@ public final class BillOfMaterials implements Worked {
     Objects.requireNonNull(units, "units");
     Assembly a = proposal.assembly();
     AccessoryShelf shelf = new AccessoryShelf(a.requirement(), catalogue);
-    BillJoints joints = new BillJoints(a, shelf, units);
+    BillJoints joints = new BillJoints(a, catalogue, shelf, units);
     BillExtras extras = new BillExtras(a, shelf);
     List<BillLine> lines = new ArrayList<>(PartsInWords.of(a, units));
     lines.addAll(joints.lines());

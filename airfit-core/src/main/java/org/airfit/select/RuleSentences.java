@@ -229,14 +229,24 @@ final class RuleSentences {
                 + GivenHoses.inWords(a, units)));
   }
 
-  /** What holds the air back: a setting that is too low, or what narrows most. */
+  /** What holds the air back: a setting or a supply that is too low, or what narrows most. */
   private static String heldBack(Requirement job, RunResult.Delivered delivered, UnitSystem units) {
     return job.pressuresAtTool()
         .whileRegulated()
         .filter(held -> held.compareTo(job.leastRange().least()) < 0)
         .map(
             held -> tooLow(job, held, units) + " couplings, hoses and adapters do not change that.")
-        .orElseGet(() -> "The biggest restriction is " + delivered.bottleneck().name() + ".");
+        .orElseGet(() -> supplyTooLow(job, units)
+            .orElseGet(() -> "The biggest restriction is " + delivered.bottleneck().name() + "."));
+  }
+
+  /** A supply that stands below what the tool needs: no part brings it more. */
+  private static Optional<String> supplyTooLow(Requirement job, UnitSystem units) {
+    GaugePressure lowest = job.pressures().lowest();
+    return lowest.compareTo(job.leastRange().least()) < 0
+        ? Optional.of("The supply itself stands at only " + units.say(lowest)
+            + ": couplings, hoses and adapters do not change that.")
+        : Optional.empty();
   }
 
   /** The regulators that are set below what the tool needs, all of them: one that is raised alone helps nothing. */

@@ -143,6 +143,33 @@ class BillOfMaterialsTest {
     assertThat(only(bill, BillLine.Kind.SEALANT).reason()).startsWith("seals 5 taper threads");
   }
 
+  /** A nipple in the shop is the shop's, though no search found that it joins everything. */
+  @Test
+  void a_standard_adapter_that_the_catalogue_has_is_not_said_to_be_lacking() {
+    Requirement.Builder job = Shelf.job().outlet(End.parse("1/2 NPT female"));
+    Proposal miss = proposal(job, SOCKET, HOSE_PLUG, TOOL_PLUG, HOSE);
+    Part.Adapter dear = nipple("dear", "9 EUR", 20.0);
+    Part.Adapter cheap = nipple("cheap", "3 EUR", 20.0);
+    Part.Adapter weak = nipple("weak", "1 EUR", 5.0);
+    Part.Adapter other = Shelf.adapter("other", "1/4 NPT male", "1/2 NPT male");
+    BillLine adapter = only(
+        BillOfMaterials.of(miss, Catalogue.of(List.of(dear, weak, other, cheap))),
+        BillLine.Kind.ADAPTER);
+    assertThat(adapter.id()).contains("cheap");
+    assertThat(adapter.reason())
+        .isEqualTo("joins outlet to socket; its pressure loss is not reckoned");
+    assertThat(only(
+                BillOfMaterials.of(miss, Catalogue.of(List.of(weak, other))), BillLine.Kind.ADAPTER)
+            .isUnpriced())
+        .isTrue();
+  }
+
+  private static Part.Adapter nipple(String id, String price, double rated) {
+    Part.Adapter like = Shelf.adapter(id, "3/8 NPT male", "1/2 NPT male");
+    return new Part.Adapter(
+        priced(id, price).withRating(GaugePressure.ofBar(rated)), like.one(), like.other(), like.conduit());
+  }
+
   @Test
   void the_same_missing_adapter_at_both_ends_of_a_hose_is_two_pieces() {
     Part.Hose female = new Part.Hose(

@@ -315,6 +315,26 @@ class RulesInWordsTest {
                 + " bar(g) at 10 L/s ANR.");
   }
 
+  /** The supply stands at 8 bar(a), the atmosphere at 1 bar(a). */
+  @Test
+  void a_supply_below_what_the_tool_needs_is_what_holds_the_air_back() {
+    for (double needed : List.of(7.0, 7.1)) {
+      Requirement.Builder job = Requirement.forTool(
+              FreeAirFlow.ofAnrLitresPerSecond(10.0), GaugePressure.ofBar(needed))
+          .toolInlet(End.parse("1/4 NPT female"))
+          .supply(Shelf.SUPPLY, Shelf.ATMOSPHERE)
+          .outlet(End.parse("3/8 NPT male"))
+          .reach(Length.ofMetres(10.0));
+      assertThat(said(shown(job, usual()), Rule.AIR_AT_TOOL))
+          .startsWith("Air at the tool: NOT MET. The tool has only ")
+          .endsWith(
+              needed < 7.05
+                  ? " The biggest restriction is hose."
+                  : " The supply itself stands at only 7 bar(g): couplings, hoses and adapters do"
+                      + " not change that.");
+    }
+  }
+
   @Test
   void a_regulator_that_is_set_too_low_is_what_holds_the_air_back() {
     Part.Adapter nipple = new Part.Adapter(

@@ -239,7 +239,25 @@ final class Field {
           + "; a value goes in quotation marks, with its unit if it has one"
           + example());
     }
-    return parsed(text(), parser);
+    try {
+      return parsed(text(), parser);
+    } catch (WrongFileException e) {
+      if (isRange(text(), parser)) {
+        throw wrong("was \"" + text().strip()
+            + "\"; one value is wanted here, no range: give the worst that it can be");
+      }
+      throw e;
+    }
+  }
+
+  /** Whether what stands behind a "to" could be read alone: a range, where one value is wanted. */
+  private static <T> boolean isRange(String text, Function<String, T> parser) {
+    int to = text.indexOf(" to ");
+    try {
+      return to > 0 && parser.apply(text.substring(to + 4)) != null;
+    } catch (IllegalArgumentException e) {
+      return false;
+    }
   }
 
   /** A value, or the two between which it lies, such as "90 to 110 psig". */
@@ -250,7 +268,9 @@ final class Field {
           + text.replaceFirst("\\s*[-\u2013\u2014]\\s*", " to ") + "\"");
     }
     try {
-      return as(typed -> Range.parse(typed, parser));
+      return value instanceof Number
+          ? as(typed -> Range.parse(typed, parser))
+          : parsed(text(), typed -> Range.parse(typed, parser));
     } catch (WrongFileException e) {
       if (isTurned(text, parser)) {
         throw wrong("was \"" + text + "\"; the smaller value comes first");

@@ -138,7 +138,8 @@ public final class JobFile {
       requirement = Requirement.forTools(layout);
     }
     Optional<JobReceiver> receiver = JobReceiver.in(root, supplied, around, remarks);
-    UsualValues.askOfSupply(supplied.field("pressure", ""), JobSupply.pressure(supplied), remarks);
+    UsualValues.askOfSupply(
+        JobSupply.pressureField(supplied), JobSupply.pressure(supplied), remarks);
     JobSupply supply = JobSupply.tell(
         supplied, line.regulator(), receiver.flatMap(JobReceiver::to), requirement, around);
     line.tell(requirement);

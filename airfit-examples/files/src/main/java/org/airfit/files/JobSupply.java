@@ -85,7 +85,8 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
     return pressureField(supplied).range(GaugePressure::parse);
   }
 
-  private static Field pressureField(Field supplied) throws WrongFileException {
+  /** The field that tells the pressure of the supply. */
+  static Field pressureField(Field supplied) throws WrongFileException {
     return supplied.field("pressure", "\"90 to 110 psig\" or \"7.4 bar(g)\"");
   }
 

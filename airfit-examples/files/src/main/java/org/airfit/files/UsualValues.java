@@ -1,6 +1,7 @@
 package org.airfit.files;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
@@ -18,26 +19,31 @@ import org.airfit.working.UnitSystem;
  */
 final class UsualValues {
 
-  /** What pressures are usual [bar], and how that is said. */
-  private record Pressures(double least, double most, String inWords) {}
+  /** What pressures are usual [bar], and how that is said in SI and in US units. */
+  private record Pressures(double least, double most, String si, String us) {}
 
   private static final Pressures NEEDED =
-      new Pressures(1.0, 10.5, "a tool needs 1 to 10 bar(g) (15 to 150 psig)");
+      new Pressures(1.0, 10.5, "a tool needs 1 to 10 bar(g) (15 to 150 psig)",
+          "a tool needs 15 to 150 psig (1 to 10 bar(g))");
 
   private static final Pressures ALLOWED =
-      new Pressures(2.0, 16.5, "a tool is made for 2 to 16 bar(g) (30 to 230 psig) at most");
+      new Pressures(2.0, 16.5, "a tool is made for 2 to 16 bar(g) (30 to 230 psig) at most",
+          "a tool is made for 30 to 230 psig (2 to 16 bar(g)) at most");
 
   private static final Pressures SUPPLIED =
-      new Pressures(3.0, 16.5, "a supply stands at 3 to 16 bar(g) (45 to 230 psig)");
+      new Pressures(3.0, 16.5, "a supply stands at 3 to 16 bar(g) (45 to 230 psig)",
+          "a supply stands at 45 to 230 psig (3 to 16 bar(g))");
 
-  /** How much air is usual [scfm], and how that is said. */
-  private record Flows(double least, double most, String inWords) {}
+  /** How much air is usual [scfm], and how that is said in SI and in US units. */
+  private record Flows(double least, double most, String si, String us) {}
 
   private static final Flows TAKEN =
-      new Flows(2.0, 120.0, "a tool takes 2 to 120 scfm (57 to 3400 L/min) of free air");
+      new Flows(2.0, 120.0, "a tool takes 57 to 3400 L/min (2 to 120 scfm) of free air",
+          "a tool takes 2 to 120 scfm (57 to 3400 L/min) of free air");
 
   private static final Flows BLASTING =
-      new Flows(2.0, 700.0, "blasting takes 2 to 700 scfm (57 to 20 000 L/min) of free air");
+      new Flows(2.0, 700.0, "blasting takes 57 to 20 000 L/min (2 to 700 scfm) of free air",
+          "blasting takes 2 to 700 scfm (57 to 20 000 L/min) of free air");
 
   private UsualValues() {}
 
@@ -54,10 +60,12 @@ final class UsualValues {
       FreeAirFlow meant =
           FreeAirFlow.from(air.least().massFlow().times(factor), air.least().reference());
       boolean isSlip = scfm(meant) >= usual.least() && scfm(meant) <= usual.most();
+      Field field = told(tool, "air");
+      UnitSystem units = typedIn(field);
       remarks.add(question(
-          told(tool, "air"),
-          usual.inWords(),
-          isSlip ? Optional.of(UnitSystem.SI.sayBoth(meant)) : Optional.empty()));
+          field,
+          units == UnitSystem.US ? usual.us() : usual.si(),
+          isSlip ? Optional.of(units.sayBoth(meant)) : Optional.empty()));
     }
   }
 
@@ -83,10 +91,17 @@ final class UsualValues {
     GaugePressure meant = GaugePressure.ofBar(
         isLow ? 10.0 * told.least().bar() : 0.1 * told.least().bar());
     boolean isSlip = meant.bar() >= usual.least() && meant.bar() <= usual.most();
+    UnitSystem units = typedIn(field);
     remarks.add(question(
         field,
-        usual.inWords(),
-        isSlip ? Optional.of(UnitSystem.SI.sayBoth(meant)) : Optional.empty()));
+        units == UnitSystem.US ? usual.us() : usual.si(),
+        isSlip ? Optional.of(units.sayBoth(meant)) : Optional.empty()));
+  }
+
+  /** A value is asked about in the units in which it was typed. */
+  private static UnitSystem typedIn(Field field) throws WrongFileException {
+    String text = field.isText() ? field.text().toLowerCase(Locale.ROOT) : "";
+    return text.contains("psi") || text.contains("cfm") ? UnitSystem.US : UnitSystem.SI;
   }
 
   /** What is asked of a field: whether a usual value was meant, where a slip of the decimal point gives one. */

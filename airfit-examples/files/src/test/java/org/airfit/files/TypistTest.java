@@ -146,6 +146,18 @@ class TypistTest {
             "\"pressure\": \"8-9 bar(g)\"",
             "supply.pressure: ",
             "\"8 to 9 bar(g)\""),
+        // a range where one value is wanted
+        Arguments.of(
+            "\"temperature\": \"15 °C\"",
+            "\"temperature\": \"5 to 35 °C\"",
+            "supply.temperature: was \"5 to 35 °C\"; one value is wanted here, no range",
+            "the worst that it can be"),
+        // no pressure of the supply
+        Arguments.of(
+            "\"pressure\": \"8.5 bar(g)\"",
+            "\"//\": \"\"",
+            "supply.pressure: is missing; accepted: ",
+            "\"90 to 110 psig\""),
         // a marking that cannot be read, tells too little, or stands beside what it tells
         Arguments.of(
             "\"air\": \"22 scfm\",\n    \"pressure\": \"90 psig\"",

@@ -49,9 +49,9 @@ class UsualValuesTest {
       value = {
         "63 bar 400 l/min | a tool needs 1 to 10 bar(g) (15 to 150 psig) as a rule. Is 6.3 bar(g) (91.4 psig) meant, or another unit?",
         "0.63 bar 400 l/min | Is 6.3 bar(g) (91.4 psig) meant, or another unit?",
-        "900 psi 4 CFM | Is 6.21 bar(g) (90 psig) meant, or another unit?",
-        "6.3 psi 4 CFM | Is 4.34 bar(g) (63 psig) meant, or another unit?",
-        "6.3 bar 40 l/min | a tool takes 2 to 120 scfm (57 to 3400 L/min) of free air as a rule. Is 6.",
+        "900 psi 4 CFM | needs 15 to 150 psig (1 to 10 bar(g)) as a rule. Is 90 psig (6.21 bar(g)) meant, or another unit?",
+        "6.3 psi 4 CFM | Is 63 psig (4.34 bar(g)) meant, or another unit?",
+        "6.3 bar 40 l/min | a tool takes 57 to 3400 L/min (2 to 120 scfm) of free air as a rule. Is 6.",
         "6.3 bar 40000 l/min | Is its unit right?",
         "6.3 bar 6000 l/min | of free air as a rule. Is ",
         "max 63 bar, 400 l/min | a tool is made for 2 to 16 bar(g) (30 to 230 psig) at most as a rule.",
@@ -98,7 +98,7 @@ class UsualValuesTest {
     assertThat(questions(air, "110 psig"))
         .singleElement()
         .asString()
-        .startsWith("\"300 scfm\" in tool.air: a tool takes 2 to 120 scfm");
+        .startsWith("\"300 scfm\" in tool.air: a tool takes 2 to 120 scfm (57 to 3400 L/min)");
   }
 
   @Test
