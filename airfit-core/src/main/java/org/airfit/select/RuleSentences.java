@@ -237,7 +237,8 @@ final class RuleSentences {
         .map(
             held -> tooLow(job, held, units) + " couplings, hoses and adapters do not change that.")
         .orElseGet(() -> supplyTooLow(job, units)
-            .orElseGet(() -> "The biggest restriction is " + delivered.bottleneck().name() + "."));
+            .orElseGet(
+                () -> "The biggest restriction is " + delivered.bottleneck().name() + "."));
   }
 
   /** A supply that stands below what the tool needs: no part brings it more. */

@@ -167,7 +167,10 @@ class BillOfMaterialsTest {
   private static Part.Adapter nipple(String id, String price, double rated) {
     Part.Adapter like = Shelf.adapter(id, "3/8 NPT male", "1/2 NPT male");
     return new Part.Adapter(
-        priced(id, price).withRating(GaugePressure.ofBar(rated)), like.one(), like.other(), like.conduit());
+        priced(id, price).withRating(GaugePressure.ofBar(rated)),
+        like.one(),
+        like.other(),
+        like.conduit());
   }
 
   @Test

@@ -22,28 +22,38 @@ final class UsualValues {
   /** What pressures are usual [bar], and how that is said in SI and in US units. */
   private record Pressures(double least, double most, String si, String us) {}
 
-  private static final Pressures NEEDED =
-      new Pressures(1.0, 10.5, "a tool needs 1 to 10 bar(g) (15 to 150 psig)",
-          "a tool needs 15 to 150 psig (1 to 10 bar(g))");
+  private static final Pressures NEEDED = new Pressures(
+      1.0,
+      10.5,
+      "a tool needs 1 to 10 bar(g) (15 to 150 psig)",
+      "a tool needs 15 to 150 psig (1 to 10 bar(g))");
 
-  private static final Pressures ALLOWED =
-      new Pressures(2.0, 16.5, "a tool is made for 2 to 16 bar(g) (30 to 230 psig) at most",
-          "a tool is made for 30 to 230 psig (2 to 16 bar(g)) at most");
+  private static final Pressures ALLOWED = new Pressures(
+      2.0,
+      16.5,
+      "a tool is made for 2 to 16 bar(g) (30 to 230 psig) at most",
+      "a tool is made for 30 to 230 psig (2 to 16 bar(g)) at most");
 
-  private static final Pressures SUPPLIED =
-      new Pressures(3.0, 16.5, "a supply stands at 3 to 16 bar(g) (45 to 230 psig)",
-          "a supply stands at 45 to 230 psig (3 to 16 bar(g))");
+  private static final Pressures SUPPLIED = new Pressures(
+      3.0,
+      16.5,
+      "a supply stands at 3 to 16 bar(g) (45 to 230 psig)",
+      "a supply stands at 45 to 230 psig (3 to 16 bar(g))");
 
   /** How much air is usual [scfm], and how that is said in SI and in US units. */
   private record Flows(double least, double most, String si, String us) {}
 
-  private static final Flows TAKEN =
-      new Flows(2.0, 120.0, "a tool takes 57 to 3400 L/min (2 to 120 scfm) of free air",
-          "a tool takes 2 to 120 scfm (57 to 3400 L/min) of free air");
+  private static final Flows TAKEN = new Flows(
+      2.0,
+      120.0,
+      "a tool takes 57 to 3400 L/min (2 to 120 scfm) of free air",
+      "a tool takes 2 to 120 scfm (57 to 3400 L/min) of free air");
 
-  private static final Flows BLASTING =
-      new Flows(2.0, 700.0, "blasting takes 57 to 20 000 L/min (2 to 700 scfm) of free air",
-          "blasting takes 2 to 700 scfm (57 to 20 000 L/min) of free air");
+  private static final Flows BLASTING = new Flows(
+      2.0,
+      700.0,
+      "blasting takes 57 to 20 000 L/min (2 to 700 scfm) of free air",
+      "blasting takes 2 to 700 scfm (57 to 20 000 L/min) of free air");
 
   private UsualValues() {}
 
