@@ -6,12 +6,15 @@ import { tmpdir } from 'node:os';
 import { basename, join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { chromium } from 'playwright-core';
-import { ends, oneSide, overflow, prepare, small, unlink, windowed } from './inside.mjs';
+import { ends, fine, oneSide, overflow, prepare, small, unlink, windowed } from './inside.mjs';
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 /** Text of charts on a telephone is at least as large [CSS px]; half a pixel is the rounding of a layout. */
 const LEAST_TEXT = 11;
+
+/** Print is at least as large, indices too [pt]. */
+const LEAST_PRINT = 7;
 
 const PAPERS = { letter: [215.9, 279.4], a4: [210, 297] };
 
@@ -116,6 +119,7 @@ async function paper(page, add) {
       );
       await page.setViewportSize({ width: Math.floor(inner[0]), height: Math.floor(inner[1]) });
       add(where, await page.evaluate(overflow));
+      add(where, await page.evaluate(fine, LEAST_PRINT));
       add(where, await page.evaluate(ends, Math.ceil(inner[1])));
       await page.setViewportSize({ width: 1280, height: 900 });
       const { sides, count } = await print(page, papers ? { preferCSSPageSize: true } : { format: name });

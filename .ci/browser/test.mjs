@@ -134,6 +134,13 @@ finds(
   /x = 1/,
 );
 finds(
+  'fine print',
+  html('<table><tbody><tr><td>D<sub id="fine">t</sub> of a tip</td></tr></tbody></table>', 'table{font-size:7.5pt}'),
+  'letter',
+  /is 6\.\d pt, less than 7/,
+  /sub "t" in "D/,
+);
+finds(
   'what paper cuts off',
   html('<div id="cut" style="overflow:hidden;width:100%"><div style="width:900px">far</div></div>'),
   'letter',
