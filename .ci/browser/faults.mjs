@@ -6,7 +6,7 @@ import { tmpdir } from 'node:os';
 import { basename, join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { chromium } from 'playwright-core';
-import { ends, fine, oneSide, overflow, prepare, small, unlink, windowed } from './inside.mjs';
+import { blank, ends, fine, oneSide, overflow, prepare, small, unlink, windowed } from './inside.mjs';
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
@@ -34,6 +34,7 @@ export async function faults(browser, file) {
   const screen = await open(browser, url, { viewport: { width: 1280, height: 900 } }, add);
   add('1280 px', await axe(screen));
   add('1280 px', await screen.evaluate(overflow));
+  add('1280 px', await screen.evaluate(blank));
   await screen.emulateMedia({ colorScheme: 'dark' });
   add('1280 px, dark', await axe(screen, {}, ['color-contrast', 'link-in-text-block']));
   await screen.emulateMedia({ colorScheme: 'light' });

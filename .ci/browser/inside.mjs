@@ -84,6 +84,19 @@ export function overflow() {
   return found;
 }
 
+/** What a formula or drawing refers to and the page does not have: it stays blank. */
+export function blank() {
+  const found = new Map();
+  for (const use of document.querySelectorAll('svg use')) {
+    const target = (use.getAttribute('href') ?? use.getAttribute('xlink:href') ?? '').slice(1);
+    if (!document.getElementById(target)) {
+      const formula = use.closest('mjx-container')?.textContent.trim().replace(/\s+/g, ' ').slice(0, 50) ?? '';
+      found.set(target, `is not in the page, so that "${formula}" has a gap`);
+    }
+  }
+  return [...found].map(([target, fault]) => ({ element: `use "#${target}"`, fault }));
+}
+
 /** Words that are smaller on paper than they should be, indices too [pt]. */
 export function fine(least) {
   const found = new Map();
