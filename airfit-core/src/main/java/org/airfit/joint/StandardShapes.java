@@ -188,14 +188,17 @@ final class StandardShapes {
     return ends;
   }
 
+  private static boolean isReducible(NominalThreadSize large, NominalThreadSize small) {
+    return large.compareTo(small) > 0 && large.stepsTo(small) <= REDUCES;
+  }
+
   private static void ofOneFamily(List<Piece> all, ThreadFamily family) {
     for (NominalThreadSize large : family.sizes()) {
       all.add(new Piece(AdapterShape.NIPPLE, male(family, large), male(family, large)));
       all.add(
           new Piece(AdapterShape.FEMALE_COUPLING, female(family, large), female(family, large)));
       for (NominalThreadSize small : family.sizes()) {
-        int steps = large.compareTo(small);
-        if (steps >= 1 && steps <= REDUCES) {
+        if (isReducible(large, small)) {
           all.add(
               new Piece(AdapterShape.REDUCING_NIPPLE, male(family, large), male(family, small)));
           all.add(new Piece(
@@ -230,12 +233,11 @@ final class StandardShapes {
       End swivel = female(ThreadFamily.NPSM, size);
       all.add(new Piece(AdapterShape.FEMALE_COUPLING, swivel, swivel));
       for (NominalThreadSize second : ThreadFamily.NPT.sizes()) {
-        int steps = size.compareTo(second);
-        if (ThreadFamily.NPSM.sizes().contains(second) && steps >= 1 && steps <= REDUCES) {
+        if (ThreadFamily.NPSM.sizes().contains(second) && isReducible(size, second)) {
           all.add(
               new Piece(AdapterShape.REDUCING_COUPLING, swivel, female(ThreadFamily.NPSM, second)));
         }
-        if (Math.abs(steps) <= REDUCES_BETWEEN_FAMILIES) {
+        if (size.stepsTo(second) <= REDUCES_BETWEEN_FAMILIES) {
           for (Gender gender : Gender.values()) {
             all.add(new Piece(
                 AdapterShape.SWIVEL_ADAPTER,
@@ -255,7 +257,7 @@ final class StandardShapes {
       all.add(new Piece(AdapterShape.HOSE_LENGTH, new End.HoseEnd(bore), new End.HoseEnd(bore)));
       all.add(new Piece(AdapterShape.HOSE_JOINER, barb, barb));
       for (HoseBore small : bores) {
-        int steps = nearest(bore.nominal()).compareTo(nearest(small.nominal()));
+        int steps = nearest(bore.nominal()).stepsTo(nearest(small.nominal()));
         boolean one = StandardHose.of(bore).equals(StandardHose.of(small));
         if (!one && small.compareTo(bore) < 0 && steps <= REDUCES_FROM_HOSE) {
           all.add(new Piece(AdapterShape.REDUCING_HOSE_JOINER, barb, new End.Barb(small)));

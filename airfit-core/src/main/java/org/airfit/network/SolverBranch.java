@@ -145,8 +145,8 @@ final class SolverBranch {
       double limit = limit(inlet);
       double atLimit = behind(limit, inlet);
       // a higher pressure behind asks for less than the largest flow: a valve goes back along the
-      // chord; pipes and
-      // parts come back by themselves, and on wide rings the chord leads them in circles (by trial)
+      // chord; pipes and parts come back by themselves, and on wide rings the chord leads them in
+      // circles (by trial)
       slope = oneWay && outlet > atLimit
           ? Math.max(least(scales), (none - atLimit) / limit)
           : STEEP * inlet / limit;
