@@ -6,12 +6,15 @@ import { tmpdir } from 'node:os';
 import { basename, join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { chromium } from 'playwright-core';
-import { ends, oneSide, overflow, prepare, small, unlink, windowed } from './inside.mjs';
+import { blank, ends, fine, oneSide, overflow, prepare, small, unlink, windowed } from './inside.mjs';
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 /** Text of charts on a telephone is at least as large [CSS px]; half a pixel is the rounding of a layout. */
 const LEAST_TEXT = 11;
+
+/** Print is at least as large, indices too [pt]. */
+const LEAST_PRINT = 7;
 
 const PAPERS = { letter: [215.9, 279.4], a4: [210, 297] };
 
@@ -31,6 +34,7 @@ export async function faults(browser, file) {
   const screen = await open(browser, url, { viewport: { width: 1280, height: 900 } }, add);
   add('1280 px', await axe(screen));
   add('1280 px', await screen.evaluate(overflow));
+  add('1280 px', await screen.evaluate(blank));
   await screen.emulateMedia({ colorScheme: 'dark' });
   add('1280 px, dark', await axe(screen, {}, ['color-contrast', 'link-in-text-block']));
   await screen.emulateMedia({ colorScheme: 'light' });
@@ -116,6 +120,7 @@ async function paper(page, add) {
       );
       await page.setViewportSize({ width: Math.floor(inner[0]), height: Math.floor(inner[1]) });
       add(where, await page.evaluate(overflow));
+      add(where, await page.evaluate(fine, LEAST_PRINT));
       add(where, await page.evaluate(ends, Math.ceil(inner[1])));
       await page.setViewportSize({ width: 1280, height: 900 });
       const { sides, count } = await print(page, papers ? { preferCSSPageSize: true } : { format: name });

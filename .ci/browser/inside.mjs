@@ -84,6 +84,39 @@ export function overflow() {
   return found;
 }
 
+/** What a formula or drawing refers to and the page does not have: it stays blank. */
+export function blank() {
+  const found = new Map();
+  for (const use of document.querySelectorAll('svg use')) {
+    const target = (use.getAttribute('href') ?? use.getAttribute('xlink:href') ?? '').slice(1);
+    if (!document.getElementById(target)) {
+      const formula = use.closest('mjx-container')?.textContent.trim().replace(/\s+/g, ' ').slice(0, 50) ?? '';
+      found.set(target, `is not in the page, so that "${formula}" has a gap`);
+    }
+  }
+  return [...found].map(([target, fault]) => ({ element: `use "#${target}"`, fault }));
+}
+
+/** Words that are smaller on paper than they should be, indices too [pt]. */
+export function fine(least) {
+  const found = new Map();
+  const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+  for (let node = walker.nextNode(); node; node = walker.nextNode()) {
+    const element = node.parentElement;
+    const unseen = 'mjx-assistive-mml, desc, title, [data-print-ends], [data-print-mark]';
+    if (!node.textContent.trim() || !element.checkVisibility() || element.closest(unseen)) {
+      continue;
+    }
+    const drawn = element.closest('text')?.getScreenCTM();
+    const pt = 0.75 * parseFloat(getComputedStyle(element).fontSize) * (drawn ? Math.hypot(drawn.a, drawn.b) : 1);
+    if (pt && pt < least - 0.05) {
+      const around = element.parentElement.textContent.trim().replace(/\s+/g, ' ').slice(0, 50);
+      found.set(`${element.localName} "${node.textContent.trim().slice(0, 20)}" in "${around}"`, pt);
+    }
+  }
+  return [...found].map(([element, pt]) => ({ element, fault: `is ${pt.toFixed(1)} pt, less than ${least}` }));
+}
+
 /** Texts of drawings that are smaller than they should be; drawings inside img are read from their source. */
 export function small(least) {
   const found = [];

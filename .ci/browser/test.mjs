@@ -134,6 +134,20 @@ finds(
   /x = 1/,
 );
 finds(
+  'a formula with a glyph that the page lacks',
+  html('<mjx-container><svg aria-hidden="true" width="20" height="20"><use href="#X"></use></svg></mjx-container>'),
+  '1280 px',
+  /is not in the page/,
+  /#X/,
+);
+finds(
+  'fine print',
+  html('<table><tbody><tr><td>D<sub id="fine">t</sub> of a tip</td></tr></tbody></table>', 'table{font-size:7.5pt}'),
+  'letter',
+  /is 6\.\d pt, less than 7/,
+  /sub "t" in "D/,
+);
+finds(
   'what paper cuts off',
   html('<div id="cut" style="overflow:hidden;width:100%"><div style="width:900px">far</div></div>'),
   'letter',

@@ -102,7 +102,6 @@ ${writer.given(lesson, false)}${questions.join('')}</section>\n`;
   return page({
     title: 'Nine lessons on compressed-air connections: the book',
     style: numbered(lessons),
-    glyphs: writer.formulas.glyphs(),
     main: `<div class="front">
 <h1>Nine lessons on compressed-air connections</h1>
 <p>The book for learners, with the trainer’s part at its end.</p>
@@ -142,6 +141,7 @@ ${writer.markdown.html(guide, { level: 1, prefix: 'b-' })}</section>
 <section class="chapter key" id="key" aria-label="marking key">
 ${key(writer, lessons, 1)}</section>
 `,
+    glyphs: writer.formulas.glyphs(),
   });
 }
 

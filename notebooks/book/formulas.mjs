@@ -65,9 +65,13 @@ export class Formulas {
   #document = mathjax.document('', { InputJax: this.#tex, OutputJax: this.#svg });
   #now = '';
   #used = false;
+  #written = false;
 
   /** The HTML of a formula. */
   typeset(latex, display) {
+    if (this.#written) {
+      throw new Error(`The glyphs of the page are written already; they lack those of ${latex}`);
+    }
     this.#now = latex;
     this.#used = true;
     const html = this.#html(display ? this.#broken(latex) : latex, display);
@@ -125,8 +129,9 @@ export class Formulas {
     return lines;
   }
 
-  /** The glyphs that the formulas of the page refer to. */
+  /** The glyphs that the formulas of the page refer to: all of them, so no formula may follow. */
   glyphs() {
+    this.#written = true;
     if (!this.#used) {
       return '';
     }

@@ -40,7 +40,13 @@ record TaperSketch(
   record Plane(String name, double at, double pitchDiameter, boolean male, int row) {}
 
   /** A length the standard names. */
-  record Span(String name, double from, double to, int row) {}
+  record Span(String symbol, String words, double from, double to, int row) {
+
+    /** The symbol with the words that say what it is. */
+    String name() {
+      return symbol + " " + words;
+    }
+  }
 
   static TaperSketch of(NptThread thread) {
     double l1 = thread.handTightLength().millimetres();
@@ -65,12 +71,12 @@ record TaperSketch(
             new Plane("E_5", l5, thread.pitchDiameterAtFullCrests().millimetres(), true, 1),
             new Plane("E_2", l2, thread.pitchDiameterAtEffectiveEnd().millimetres(), true, 0)),
         List.of(
-            new Span("L_1 hand tight", 0.0, l1, 0),
-            new Span("L_5 full crests", 0.0, l5, 1),
-            new Span("L_2 effective", 0.0, l2, 2),
-            new Span("V vanish", l2, l4, 2),
-            new Span("L_4 whole", 0.0, l4, 3)),
-        List.of(new Span("L_3 wrench", -l3, 0.0, 0), new Span("L_1 hand tight", 0.0, l1, 0)));
+            new Span("L_1", "hand tight", 0.0, l1, 0),
+            new Span("L_5", "full crests", 0.0, l5, 1),
+            new Span("L_2", "effective", 0.0, l2, 2),
+            new Span("V", "vanish", l2, l4, 2),
+            new Span("L_4", "whole", 0.0, l4, 3)),
+        List.of(new Span("L_3", "wrench", -l3, 0.0, 0), new Span("L_1", "hand tight", 0.0, l1, 0)));
   }
 
   static TaperSketch of(BsptThread thread) {
@@ -96,10 +102,10 @@ record TaperSketch(
             new Plane("gauge plane d_2", a, thread.atGaugePlane().pitch().millimetres(), true, 0),
             new Plane("useful end", useful, large.pitch().millimetres(), true, 1)),
         List.of(
-            new Span("a gauge length", 0.0, a, 0),
-            new Span("f fitting allowance", a, useful, 0),
-            new Span("a + f useful thread", 0.0, useful, 1)),
-        List.of(new Span("t useful, at least", a - t, a, 0)));
+            new Span("a", "gauge length", 0.0, a, 0),
+            new Span("f", "fitting allowance", a, useful, 0),
+            new Span("a + f", "useful thread", 0.0, useful, 1)),
+        List.of(new Span("t", "useful, at least", a - t, a, 0)));
   }
 
   /** Where along the axis the outline bends, from {@code from} to {@code to}. */

@@ -402,7 +402,7 @@ public final class ThreadDrawing {
     sheet.line(x2, from, x2, edge, FINE, 0.15, "");
     sheet.measure(x1, x2, y, FINE);
     String value = " " + Digits.fixed(span.to() - span.from(), 3);
-    String symbol = span.name().substring(0, span.name().indexOf(' '));
+    String symbol = span.symbol();
     if (fits(span.name() + value, x2 - x1)) {
       sheet.label(0.5 * (x1 + x2), y - 1.4, "middle", TEXT, "", span.name() + value);
     } else if (fits(symbol + value, x2 - x1)) {

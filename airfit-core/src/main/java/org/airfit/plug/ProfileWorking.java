@@ -19,6 +19,9 @@ final class ProfileWorking {
   /** How many digits of a likelihood are printed. */
   static final int DIGITS = 4;
 
+  /** How many digits of a size are printed that a reading is compared with: micrometres up to 999 mm. */
+  private static final int SIZE_DIGITS = 6;
+
   static final Source BAYES = Source.handbook("Bayes' rule");
 
   private static final double METRES_PER_MM = 1.0e-3;
@@ -185,6 +188,11 @@ final class ProfileWorking {
     return ValueKind.SMALL_LENGTH.format(mm * METRES_PER_MM, DIGITS, units);
   }
 
+  /** A size from which a reading is taken: with the digits that the difference needs. */
+  private String size(double mm) {
+    return ValueKind.SMALL_LENGTH.format(mm * METRES_PER_MM, SIZE_DIGITS, units);
+  }
+
   /** ln f = −z²/2 − ln(σ√(2π)), per millimetre. */
   private static Formula density(Symbol result, Symbol misfit, Symbol sigma) {
     return Formula.of(
@@ -210,7 +218,7 @@ final class ProfileWorking {
     misfits.add(misfit);
     densities.add(logDensity);
     if (!(residual.spread() instanceof PartSpread.Normal)) {
-      out.note(scatterInWords("σ", residual.spread(), expected.sigma()));
+      out.note(scatterInWords("σ", residual, expected.sigma(), 0.0));
       out.note(nearest(expected) + "; the misfit from it is z = "
           + Digits.read(Digits.significant(residual.sigmas(), DIGITS)) + ".");
       told(residual, expected, y, misfit, logDensity);
@@ -260,13 +268,17 @@ final class ProfileWorking {
     out.given(logDensity, expected.logDensity(y), DIGITS);
   }
 
-  private String scatterInWords(String symbol, PartSpread spread, double sigma) {
+  /** The scatter without c, the part of the uncertainty that readings share; c is 0 where they share none [mm]. */
+  private String scatterInWords(String symbol, Residual residual, double sigma, double c) {
+    PartSpread spread = residual.spread();
+    String u = "u = " + said(residual.reading().standardUncertainty().millimetres());
     return spread instanceof PartSpread.Limits
         ? "Limits are no scatter: " + symbol + " is the uncertainty of the reading, " + said(sigma)
             + "."
-        : "Scatter expected of the reading, √(s² + u²) with s = "
-            + said(spread.standardDeviation().millimetres()) + ": " + symbol + " = " + said(sigma)
-            + ".";
+        : "Scatter expected of the reading, √(s² + u²" + (c > 0.0 ? " − c²" : "") + ") with s = "
+            + said(spread.standardDeviation().millimetres())
+            + ", " + u + (c > 0.0 ? ", c = " + said(c) : "") + ": " + symbol + " = "
+            + said(sigma) + ".";
   }
 
   /** The degrees of freedom of Welch and Satterthwaite, where only the part s of the scatter is known from pieces. */
@@ -279,8 +291,10 @@ final class ProfileWorking {
   }
 
   private String nearest(ReadingDensity expected) {
-    return "Nearest size allowed: from " + said(expected.low()) + " to " + said(expected.high())
-        + (expected.wear() > 0.0 ? ", wear of up to " + said(wear) + " included" : "");
+    return expected.low() == expected.high()
+        ? "Nominal size: " + size(expected.low())
+        : "Nearest size allowed: from " + size(expected.low()) + " to " + size(expected.high())
+            + (expected.wear() > 0.0 ? ", wear of up to " + said(wear) + " included" : "");
   }
 
   private static String density(PartSpread spread, boolean worn) {
@@ -471,8 +485,9 @@ final class ProfileWorking {
         out.note(residual.inWords(units) + ".");
         out.note(scatterInWords(
             sigma(residual).text() + ", without e,",
-            residual.spread(),
-            error.own(j).sigma()));
+            residual,
+            error.own(j).sigma(),
+            error.c()));
         if (residual.spread() instanceof PartSpread.Sample sample) {
           out.note(freedomInWords(sample, error.own(j).sigma()));
         }
@@ -485,8 +500,12 @@ final class ProfileWorking {
         ReadingDensity own = error.own(j);
         double z = own.misfit(residual.reading().length().millimetres() - error.best());
         Symbol misfit = misfit(residual.dimension().symbol());
-        out.note("Less e, the " + residual.dimension() + " misses the nearest size allowed, from "
-            + said(own.low()) + " to " + said(own.high()) + ", by z = "
+        String missed =
+            own.low() == own.high()
+                ? " misses the nominal size " + size(own.low())
+                : " misses the nearest size allowed, from " + size(own.low()) + " to "
+                    + size(own.high()) + ",";
+        out.note("Less e, the " + residual.dimension() + missed + " by z = "
             + Digits.read(Digits.significant(z, DIGITS)) + ".");
         out.given(misfit, z, DIGITS);
         misfits.add(misfit);

@@ -200,6 +200,8 @@ class ThreadDrawingTest {
             "⌀ 19.793",
             "a gauge length 8.200",
             "a + f useful thread 13.200");
+    assertThat(texts(ThreadDrawing.of(BsptThread.of(NominalThreadSize.ONE))))
+        .contains("a 10.400", "f 6.400", "a + f 16.800");
   }
 
   @ParameterizedTest

@@ -267,6 +267,15 @@ class CommonErrorTest {
         .working()
         .toText();
     List<Double> sigma = printed(working, "without e, = ([0-9.]+) mm");
+    List<Double> s = printed(working, "− c²\\) with s = ([0-9.]+) mm");
+    List<Double> u = printed(working, "mm, u = ([0-9.]+) mm");
+    List<Double> common = printed(working, "mm, c = ([0-9.]+) mm");
+    List<Double> size = printed(working, "misses the nominal size ([0-9.]+) mm");
+    assertThat(size).containsExactly(11.942, 16.296);
+    for (int j = 0; j < off.length; j++) {
+      assertThat(Math.sqrt(s.get(j) * s.get(j) + u.get(j) * u.get(j) - common.get(j) * common.get(j)))
+          .isCloseTo(sigma.get(j), within(1.0e-5));
+    }
     List<Double> freedom = printed(working, "\\(σ/s\\)⁴ = ([0-9.]+) degrees of freedom");
     double c = printed(working, "mm\\)/\\(([0-9.]+) mm\\)").get(0);
     assertThat(freedom).hasSize(2);
