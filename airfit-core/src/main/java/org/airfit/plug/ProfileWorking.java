@@ -484,10 +484,7 @@ final class ProfileWorking {
         Residual residual = residuals.get(j);
         out.note(residual.inWords(units) + ".");
         out.note(scatterInWords(
-            sigma(residual).text() + ", without e,",
-            residual,
-            error.own(j).sigma(),
-            error.c()));
+            sigma(residual).text() + ", without e,", residual, error.own(j).sigma(), error.c()));
         if (residual.spread() instanceof PartSpread.Sample sample) {
           out.note(freedomInWords(sample, error.own(j).sigma()));
         }
@@ -500,11 +497,10 @@ final class ProfileWorking {
         ReadingDensity own = error.own(j);
         double z = own.misfit(residual.reading().length().millimetres() - error.best());
         Symbol misfit = misfit(residual.dimension().symbol());
-        String missed =
-            own.low() == own.high()
-                ? " misses the nominal size " + size(own.low())
-                : " misses the nearest size allowed, from " + size(own.low()) + " to "
-                    + size(own.high()) + ",";
+        String missed = own.low() == own.high()
+            ? " misses the nominal size " + size(own.low())
+            : " misses the nearest size allowed, from " + size(own.low()) + " to "
+                + size(own.high()) + ",";
         out.note("Less e, the " + residual.dimension() + missed + " by z = "
             + Digits.read(Digits.significant(z, DIGITS)) + ".");
         out.given(misfit, z, DIGITS);

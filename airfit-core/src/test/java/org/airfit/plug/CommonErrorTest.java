@@ -273,7 +273,8 @@ class CommonErrorTest {
     List<Double> size = printed(working, "misses the nominal size ([0-9.]+) mm");
     assertThat(size).containsExactly(11.942, 16.296);
     for (int j = 0; j < off.length; j++) {
-      assertThat(Math.sqrt(s.get(j) * s.get(j) + u.get(j) * u.get(j) - common.get(j) * common.get(j)))
+      assertThat(
+              Math.sqrt(s.get(j) * s.get(j) + u.get(j) * u.get(j) - common.get(j) * common.get(j)))
           .isCloseTo(sigma.get(j), within(1.0e-5));
     }
     List<Double> freedom = printed(working, "\\(σ/s\\)⁴ = ([0-9.]+) degrees of freedom");
