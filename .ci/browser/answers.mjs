@@ -1,7 +1,7 @@
 #!/usr/bin/env node
 // Compares what the JavaScript answers with what the JVM answered: node answers.mjs
 // The JVM's answers are those that the tests of the modules of airfit-examples/browser left. In Node and in Chromium
-// every text must be the same, and every number within 1e-12, or 1e-11 behind parts that nearly choke.
+// every text must be the same, and every number within 1e-12, but for those that are listed with their cause.
 import { readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
@@ -16,8 +16,11 @@ const values = readFileSync(join(folder, 'probe/target/values.txt'), 'utf8');
 /** So far may a number be from the JVM's, relative to the larger; the functions of analysis are the browser's own. */
 const NEAR = 1e-12;
 
-/** Where a part in a run nearly chokes, the pressure behind it moves by many times what its flow does. */
-const NEAR_CHOKING = { group: 'run ', apart: 1e-11 };
+/**
+ * Numbers that may be further apart, and how far. In run 1918 a pipe nearly chokes: the pressure behind it, 1.2 of 10.3
+ * bar(a), moves 190 times as much as the flow does (measured), which either search finds to 1e-14 (RunPath).
+ */
+const LISTED = { 'run 1918': 2 * 190 * 1e-14 };
 
 /** Runs in Node and in a page: the texts that differ, and the first place where they do. */
 async function differing(source, asked) {
@@ -45,7 +48,7 @@ async function differing(source, asked) {
 }
 
 /** Runs in Node and in a page: how many values there are, and which differ. */
-async function valuesDiffering(source, theirs, near, choking) {
+async function valuesDiffering(source, theirs, near, listed) {
   const { values } = await import(source);
   const mine = values().split('\n');
   const wanted = theirs.split('\n');
@@ -58,7 +61,7 @@ async function valuesDiffering(source, theirs, near, choking) {
       const [x, y] = [Number(one[2]), Number(other[2])];
       const apart = Math.abs(x - y) / Math.max(Math.abs(x), Math.abs(y));
       worst = Math.max(worst, apart);
-      if (apart <= near || (line.startsWith(choking.group) && apart <= choking.apart)) return;
+      if (apart <= (listed[one[1]] ?? near)) return;
     }
     found.push(`${mine[i]?.slice(0, 300)} for ${line.slice(0, 300)}`);
   });
@@ -95,11 +98,11 @@ for (const [where, found] of Object.entries(await both(differing, page, sheets))
 }
 const count = values.trimEnd().split('\n').length;
 for (const [where, { found, worst }] of Object.entries(
-  await both(valuesDiffering, probe, values, NEAR, NEAR_CHOKING),
+  await both(valuesDiffering, probe, values, NEAR, LISTED),
 )) {
   tell(where, found);
   console.log(
-    `${where}: ${count} values of every package, ${found.length} differ; numbers within ${worst.toExponential(1)}`,
+    `${where}: ${count} values, ${found.length} differ; numbers within ${worst.toExponential(1)}`,
   );
 }
 await chromium.close();

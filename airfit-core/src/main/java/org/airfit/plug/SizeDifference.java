@@ -249,6 +249,10 @@ public record SizeDifference(
         Symbol s = Symbol.of("s" + number, "s_" + number, ValueKind.SMALL_LENGTH);
         Symbol n = Symbol.of("n" + number, "n_" + number, ValueKind.NUMBER);
         Symbol mpe = Symbol.of("MPE" + number, "\\mathit{MPE}_" + number, ValueKind.SMALL_LENGTH);
+        if (deviation(sample) > sample.sampleDeviation().metres()) {
+          out.note("The pieces of set " + number + " scatter less than s" + number
+              + ", which is the least that is taken: d/√12, or √½ of that of the other set.");
+        }
         out.given(s, deviation(sample), DIGITS)
             .given(n, sample.pieces(), DIGITS)
             .given(mpe, limitOfError(sample), DIGITS);

@@ -51,7 +51,7 @@ final class Choice {
     }
   }
 
-  /** By name, in the order the air goes. */
+  /** By name, in the order the air goes; Arrays.compare is not there in a browser. */
   private static final Comparator<Parts> BY_NAME = (one, other) -> {
     int same = Math.min(one.ranks.length, other.ranks.length);
     for (int i = 0; i < same; i++) {

@@ -249,15 +249,7 @@ public final class Layout {
 
   /** This with something else told of the tool of one line, tools alike counted as one, from 0. */
   Layout withTool(int tool, UnaryOperator<ToolLine> told) {
-    List<ToolLine> changed = new ArrayList<>();
-    int first = 0;
-    for (ToolLine line : lines) {
-      int tools = line.toolLines().size();
-      boolean isBehind = tool >= first && tool < first + tools;
-      changed.add(isBehind ? line.withTool(tool - first, told) : line);
-      first += tools;
-    }
-    return of(slots, changed);
+    return of(slots, ToolLine.withTool(lines, tool, told));
   }
 
   /** {@return the socket of the first coupling, if it is there and stays} */

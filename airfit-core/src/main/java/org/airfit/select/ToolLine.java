@@ -180,6 +180,11 @@ public final class ToolLine {
     if (isToTool()) {
       return change.apply(this);
     }
+    return toSplitter(slots, withTool(lines, number, change)).alike(count);
+  }
+
+  /** Lines with something else told of one of the tools behind them, counted through all of them. */
+  static List<ToolLine> withTool(List<ToolLine> lines, int number, UnaryOperator<ToolLine> change) {
     List<ToolLine> changed = new ArrayList<>();
     int first = 0;
     for (ToolLine line : lines) {
@@ -188,7 +193,7 @@ public final class ToolLine {
       changed.add(isBehind ? line.withTool(number - first, change) : line);
       first += tools;
     }
-    return toSplitter(slots, changed).alike(count);
+    return changed;
   }
 
   private static List<Slot> requireSlots(String tool, List<? extends Slot> slots) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.IntToDoubleFunction;
 import org.airfit.internal.Digits;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.AreaUnit;
@@ -175,20 +176,29 @@ public enum UnitSystem {
   public String say(GaugePressure pressure, GaugePressure... others) {
     int decimals = decimals();
     for (GaugePressure other : Objects.requireNonNull(others, "others")) {
-      while (decimals < MOST_DECIMALS
-          && !isSame(pressure.pascals(), Objects.requireNonNull(other, "other").pascals())
-          && Math.signum(
-                  number(withDecimals(pressure, decimals)) - number(withDecimals(other, decimals)))
-              != Math.signum(pressure.pascals() - other.pascals())) {
-        decimals++;
-      }
+      decimals = telling(
+          decimals,
+          MOST_DECIMALS,
+          pressure.pascals() - Objects.requireNonNull(other, "other").pascals(),
+          SAME * Math.max(Math.abs(pressure.pascals()), Math.abs(other.pascals())),
+          more -> number(withDecimals(pressure, more)) - number(withDecimals(other, more)));
     }
     return withDecimals(pressure, decimals);
   }
 
-  /** Whether two numbers are one but for what a sum and a change of unit round. */
-  private static boolean isSame(double one, double other) {
-    return Math.abs(one - other) <= SAME * Math.max(Math.abs(one), Math.abs(other));
+  /**
+   * With how many digits two values are told in the order in which they lie, from some on; with those where they differ
+   * by no more than what a sum and a change of unit round.
+   */
+  private static int telling(
+      int least, int most, double apart, double same, IntToDoubleFunction printed) {
+    int digits = least;
+    while (digits < most
+        && Math.abs(apart) > same
+        && Math.signum(printed.applyAsDouble(digits)) != Math.signum(apart)) {
+      digits++;
+    }
+    return digits;
   }
 
   /** The number in front of a unit. */
@@ -283,12 +293,12 @@ public enum UnitSystem {
    * @return such as "9.998 ft" beside 10 ft
    */
   public String say(Length length, Length other) {
-    int digits = Math.max(digits(length), digits(other));
-    while (digits < MOST_DIGITS
-        && !isSame(length.metres(), other.metres())
-        && withDigits(length, digits).equals(withDigits(other, digits))) {
-      digits++;
-    }
+    int digits = telling(
+        Math.max(digits(length), digits(other)),
+        MOST_DIGITS,
+        length.metres() - other.metres(),
+        SAME * Math.max(length.metres(), other.metres()),
+        more -> number(withDigits(length, more)) - number(withDigits(other, more)));
     return withDigits(length, digits);
   }
 
@@ -348,14 +358,17 @@ public enum UnitSystem {
    * @return such as "60.001 °C" beside 60 °C
    */
   public String say(Temperature temperature, Temperature other) {
+    int digits = telling(
+        /* least= */ 4,
+        MOST_DIGITS,
+        temperature.kelvins() - other.kelvins(),
+        SAME * Math.max(temperature.kelvins(), other.kelvins()),
+        more -> number(withDigits(temperature, more)) - number(withDigits(other, more)));
+    return withDigits(temperature, digits);
+  }
+
+  private String withDigits(Temperature temperature, int digits) {
     TemperatureUnit unit = either(TemperatureUnit.CELSIUS, TemperatureUnit.FAHRENHEIT);
-    int digits = 4;
-    while (digits < MOST_DIGITS
-        && !isSame(temperature.kelvins(), other.kelvins())
-        && Digits.significant(temperature.in(unit), digits)
-            .equals(Digits.significant(other.in(unit), digits))) {
-      digits++;
-    }
     return Digits.significant(temperature.in(unit), digits) + " " + unit.symbol();
   }
 

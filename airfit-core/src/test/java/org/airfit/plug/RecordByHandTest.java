@@ -173,6 +173,9 @@ class RecordByHandTest {
     SizeDifference few = difference(sample(4, 12.0, 0.004), sample(7, 12.06, 0.04), 1);
     assertThat(few.allowed().millimetres()).isCloseTo(wanted, within(1.0e-9));
     Pencil.check(few);
+    for (UnitSystem units : UnitSystem.values()) {
+      assertThat(few.working(units).toText()).contains("The pieces of set 1 scatter less than s1");
+    }
     assertThat(difference(sample(7, 12.06, 0.04), sample(4, 12.0, 0.004), 1)
             .allowed()
             .millimetres())

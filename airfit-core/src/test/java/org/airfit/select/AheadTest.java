@@ -35,18 +35,10 @@ class AheadTest {
     return Shelf.steel(id).withPrice(Money.parse(euros + " EUR"));
   }
 
-  private static Requirement.Builder told(Requirement.Builder job) {
-    return job.supply(Shelf.SUPPLY, Shelf.ATMOSPHERE)
-        .outlet(MALE)
-        .environment(Environment.INDOORS)
-        .lubrication(Lubrication.DRY)
-        .objective(Objective.LOWEST_PRICE);
-  }
-
   private static Requirement.Builder job(double bar, Slot... slots) {
-    return told(Requirement.forTool(
-                FreeAirFlow.ofAnrLitresPerSecond(10.0), GaugePressure.ofBar(bar))
-            .toolInlet(End.parse("1/4 NPT female")))
+    return Shelf.cheapest(
+            Requirement.forTool(FreeAirFlow.ofAnrLitresPerSecond(10.0), GaugePressure.ofBar(bar))
+                .toolInlet(End.parse("1/4 NPT female")))
         .layout(Layout.of(List.of(slots)));
   }
 
@@ -295,7 +287,7 @@ class AheadTest {
   }
 
   private static Requirement.Builder ofTools() {
-    return told(Requirement.forTools(Layout.of(
+    return Shelf.cheapest(Requirement.forTools(Layout.of(
         List.of(Slot.splitter("manifold")),
         List.of(line("drill", 5.0, 8.0).alike(2), line("saw", 6.0, 20.0)))));
   }

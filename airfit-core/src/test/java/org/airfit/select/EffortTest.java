@@ -32,18 +32,10 @@ class EffortTest {
     return Shelf.steel(id).withPrice(Money.parse(euros + " EUR"));
   }
 
-  private static Requirement.Builder told(Requirement.Builder job) {
-    return job.supply(Shelf.SUPPLY, Shelf.ATMOSPHERE)
-        .outlet(MALE)
-        .environment(Environment.INDOORS)
-        .lubrication(Lubrication.DRY)
-        .objective(Objective.LOWEST_PRICE);
-  }
-
   private static Requirement.Builder job(Slot... slots) {
-    return told(Requirement.forTool(
-                FreeAirFlow.ofAnrLitresPerSecond(10.0), GaugePressure.ofBar(6.0))
-            .toolInlet(FEMALE))
+    return Shelf.cheapest(
+            Requirement.forTool(FreeAirFlow.ofAnrLitresPerSecond(10.0), GaugePressure.ofBar(6.0))
+                .toolInlet(FEMALE))
         .layout(Layout.of(List.of(slots)));
   }
 
@@ -268,7 +260,7 @@ class EffortTest {
         List.of(regulatedLine("drill"), regulatedLine("saw")));
     List<Part> parts = new ArrayList<>(wider(3));
     parts.add(manifold("manifold", 30, 40.0));
-    assertThat(first(told(Requirement.forTools(line)), parts)).isEqualTo("hose a");
+    assertThat(first(Shelf.cheapest(Requirement.forTools(line)), parts)).isEqualTo("hose a");
   }
 
   private static String first(Requirement.Builder job, List<? extends Part> parts) {
@@ -306,7 +298,7 @@ class EffortTest {
   }
 
   private static Requirement.Builder ofTools(ToolLine... lines) {
-    return told(
+    return Shelf.cheapest(
         Requirement.forTools(Layout.of(List.of(Slot.splitter("manifold")), List.of(lines))));
   }
 
@@ -341,7 +333,7 @@ class EffortTest {
     Requirement.Builder job = ofTools(
         line("drill", 5.0, slot("one")), line("saw", 5.0, Slot.hose("two", Length.ofMetres(20.0))));
     assertThat(lookedForNearest(1, job, parts)).isEqualTo(1 + 2 + 2);
-    Requirement.Builder behindHose = told(Requirement.forTools(Layout.of(
+    Requirement.Builder behindHose = Shelf.cheapest(Requirement.forTools(Layout.of(
         List.of(Slot.hose("shared", Length.ofMetres(20.0)), Slot.splitter("manifold")),
         List.of(
             line("drill", 5.0, slot("one")),
@@ -548,7 +540,7 @@ class EffortTest {
   void a_difference_of_pressure_stays_through_lines_without_a_regulator() {
     List<Part> parts = new ArrayList<>(wider(24));
     parts.add(manifold("manifold", 30, 20.0));
-    Requirement.Builder job = told(Requirement.forTools(Layout.of(
+    Requirement.Builder job = Shelf.cheapest(Requirement.forTools(Layout.of(
         List.of(slot("one"), Slot.splitter("manifold")),
         List.of(
             line("drill", 5.0, Slot.inLine("two", filter("given", 10, 20.0))),

@@ -75,6 +75,15 @@ public final class Shelf {
             .withFittings(1.5));
   }
 
+  /** A job with what is there, the cheapest parts wanted. */
+  static Requirement.Builder cheapest(Requirement.Builder job) {
+    return job.supply(SUPPLY, ATMOSPHERE)
+        .outlet(End.parse("3/8 NPT male"))
+        .environment(Environment.INDOORS)
+        .lubrication(Lubrication.DRY)
+        .objective(Objective.LOWEST_PRICE);
+  }
+
   /** A job that {@link #parts()} solves without an adapter. */
   public static Requirement.Builder job() {
     return Requirement.forTool(FreeAirFlow.ofAnrLitresPerSecond(10.0), GaugePressure.ofBar(6.2))

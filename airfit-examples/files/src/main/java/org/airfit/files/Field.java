@@ -234,11 +234,7 @@ final class Field {
 
   /** A value with its unit, read by one of airfit's parsers; what the parser refuses is told with this place. */
   <T> T as(Function<String, T> parser) throws WrongFileException {
-    if (value instanceof Number) {
-      throw wrong("was " + Notation.kind(value)
-          + "; a value goes in quotation marks, with its unit if it has one"
-          + example());
-    }
+    refuseNumber();
     try {
       return parsed(text(), parser);
     } catch (WrongFileException e) {
@@ -247,6 +243,14 @@ final class Field {
             + "\"; one value is wanted here, no range: give the worst that it can be");
       }
       throw e;
+    }
+  }
+
+  private void refuseNumber() throws WrongFileException {
+    if (value instanceof Number) {
+      throw wrong("was " + Notation.kind(value)
+          + "; a value goes in quotation marks, with its unit if it has one"
+          + example());
     }
   }
 
@@ -267,10 +271,9 @@ final class Field {
       throw wrong("was \"" + text + "\"; a range has the word to: \""
           + text.replaceFirst("\\s*[-\u2013\u2014]\\s*", " to ") + "\"");
     }
+    refuseNumber();
     try {
-      return value instanceof Number
-          ? as(typed -> Range.parse(typed, parser))
-          : parsed(text(), typed -> Range.parse(typed, parser));
+      return parsed(text(), typed -> Range.parse(typed, parser));
     } catch (WrongFileException e) {
       if (isTurned(text, parser)) {
         throw wrong("was \"" + text + "\"; the smaller value comes first");

@@ -1,7 +1,6 @@
 package org.airfit.files;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
@@ -19,37 +18,39 @@ import org.airfit.working.UnitSystem;
  */
 final class UsualValues {
 
-  /** What pressures are usual [bar], and how that is said in SI and in US units. */
-  private record Pressures(double least, double most, String si, String us) {}
+  /** Which pressures [bar] or flows [scfm] are usual, and how that is said in SI and in US units. */
+  private record Usual(double least, double most, String si, String us) {
 
-  private static final Pressures NEEDED = new Pressures(
+    boolean holds(double value) {
+      return value >= least && value <= most;
+    }
+  }
+
+  private static final Usual NEEDED = new Usual(
       1.0,
       10.5,
       "a tool needs 1 to 10 bar(g) (15 to 150 psig)",
       "a tool needs 15 to 150 psig (1 to 10 bar(g))");
 
-  private static final Pressures ALLOWED = new Pressures(
+  private static final Usual ALLOWED = new Usual(
       2.0,
       16.5,
       "a tool is made for 2 to 16 bar(g) (30 to 230 psig) at most",
       "a tool is made for 30 to 230 psig (2 to 16 bar(g)) at most");
 
-  private static final Pressures SUPPLIED = new Pressures(
+  private static final Usual SUPPLIED = new Usual(
       3.0,
       16.5,
       "a supply stands at 3 to 16 bar(g) (45 to 230 psig)",
       "a supply stands at 45 to 230 psig (3 to 16 bar(g))");
 
-  /** How much air is usual [scfm], and how that is said in SI and in US units. */
-  private record Flows(double least, double most, String si, String us) {}
-
-  private static final Flows TAKEN = new Flows(
+  private static final Usual TAKEN = new Usual(
       2.0,
       120.0,
       "a tool takes 57 to 3400 L/min (2 to 120 scfm) of free air",
       "a tool takes 2 to 120 scfm (57 to 3400 L/min) of free air");
 
-  private static final Flows BLASTING = new Flows(
+  private static final Usual BLASTING = new Usual(
       2.0,
       700.0,
       "blasting takes 57 to 20 000 L/min (2 to 700 scfm) of free air",
@@ -62,19 +63,19 @@ final class UsualValues {
       Field tool, Range<FreeAirFlow> air, Range<GaugePressure> pressure, List<String> remarks)
       throws WrongFileException {
     ask(told(tool, "pressure"), NEEDED, pressure, remarks);
-    Flows usual = tool.flag("blasts") ? BLASTING : TAKEN;
+    Usual usual = tool.flag("blasts") ? BLASTING : TAKEN;
     double least = scfm(air.least());
     double most = scfm(air.most());
     if (most < usual.least() || least > usual.most()) {
       double factor = most < usual.least() ? 10.0 : 0.1;
       FreeAirFlow meant =
           FreeAirFlow.from(air.least().massFlow().times(factor), air.least().reference());
-      boolean isSlip = scfm(meant) >= usual.least() && scfm(meant) <= usual.most();
+      boolean isSlip = usual.holds(scfm(meant));
       Field field = told(tool, "air");
       UnitSystem units = typedIn(field);
       remarks.add(question(
           field,
-          units == UnitSystem.US ? usual.us() : usual.si(),
+          units.either(usual.si(), usual.us()),
           isSlip ? Optional.of(units.sayBoth(meant)) : Optional.empty()));
     }
   }
@@ -91,8 +92,7 @@ final class UsualValues {
     ask(field, SUPPLIED, pressure, remarks);
   }
 
-  private static void ask(
-      Field field, Pressures usual, Range<GaugePressure> told, List<String> remarks)
+  private static void ask(Field field, Usual usual, Range<GaugePressure> told, List<String> remarks)
       throws WrongFileException {
     boolean isLow = told.most().bar() < usual.least();
     if (!isLow && told.least().bar() <= usual.most()) {
@@ -100,18 +100,19 @@ final class UsualValues {
     }
     GaugePressure meant = GaugePressure.ofBar(
         isLow ? 10.0 * told.least().bar() : 0.1 * told.least().bar());
-    boolean isSlip = meant.bar() >= usual.least() && meant.bar() <= usual.most();
+    boolean isSlip = usual.holds(meant.bar());
     UnitSystem units = typedIn(field);
     remarks.add(question(
         field,
-        units == UnitSystem.US ? usual.us() : usual.si(),
+        units.either(usual.si(), usual.us()),
         isSlip ? Optional.of(units.sayBoth(meant)) : Optional.empty()));
   }
 
   /** A value is asked about in the units in which it was typed. */
   private static UnitSystem typedIn(Field field) throws WrongFileException {
-    String text = field.isText() ? field.text().toLowerCase(Locale.ROOT) : "";
-    return text.contains("psi") || text.contains("cfm") ? UnitSystem.US : UnitSystem.SI;
+    return field.isText() && UnitWords.in(field.text()).contains(UnitSystem.US)
+        ? UnitSystem.US
+        : UnitSystem.SI;
   }
 
   /** What is asked of a field: whether a usual value was meant, where a slip of the decimal point gives one. */

@@ -9,7 +9,7 @@ final class Draw {
     state = seed * 2 + 1;
   }
 
-  /** A number from 0 up to 1: two steps of a linear congruential generator with the factors of Knuth's MMIX, 32 bits. */
+  /** A number from 0 up to 1: two steps of a linear congruential generator modulo 2³² with the multiplier 1664525 (from memory). */
   double unit() {
     state = state * 1664525 + 1013904223;
     int high = state >>> 6;

@@ -2,7 +2,10 @@ package org.airfit.browser.probe;
 
 import org.teavm.jso.JSExport;
 
-/** More than a hundred thousand values of every package: on the JVM and in JavaScript they must be the same. */
+/**
+ * More than a hundred thousand values of quantities, parts, lines, runs, networks, ends and threads: on the JVM and in
+ * JavaScript they must be the same. Plugs, rules, supplies and the choice of parts are compared by the sheets of jobs.
+ */
 public final class Probe {
 
   private Probe() {}
