@@ -26,6 +26,9 @@ final class BillJoints {
   private static final Source BY_OUTSIDE =
       Source.commonPractice("clamps and ferrules are chosen by the outside diameter of the hose");
 
+  /** An adapter's material is judged alike in every line. */
+  private static final Position ANYWHERE = Position.adapter(Stretch.SHARED, /* count= */ 1);
+
   private final Assembly a;
   private final AccessoryShelf shelf;
   private final List<Part.Adapter> stock;
@@ -136,12 +139,9 @@ final class BillJoints {
     return stock.stream()
         .filter(each -> Set.copyOf(List.of(each.one(), each.other())).equals(ends))
         .filter(each -> !PartChecks.isUnmarkedToBuy(each))
+        .filter(each -> !PartChecks.isOfWrongMaterial(a.requirement(), ANYWHERE, each))
         .map(Part.Adapter::facts)
         .filter(shelf::stands)
-        .filter(facts -> facts
-            .material()
-            .filter(of -> !MaterialFit.stands(a.requirement(), false, of))
-            .isEmpty())
         .min(AccessoryShelf.CHEAPEST);
   }
 

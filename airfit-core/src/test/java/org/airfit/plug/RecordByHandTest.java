@@ -181,6 +181,15 @@ class RecordByHandTest {
             .millimetres())
         .as("whichever set is named first")
         .isCloseTo(wanted, within(1.0e-9));
+    double e = 0.5 * 0.04 * 0.04 / 5.0;
+    double f = 0.04 * 0.04 / 5.0;
+    assertThat(difference(sample(5, 12.0, 0.004), sample(5, 12.06, 0.04), 1)
+            .allowed()
+            .millimetres())
+        .as("as many of the other set are more than few")
+        .isCloseTo(
+            allowed(0.0125, e + f, (e + f) * (e + f) / (e * e / 4.0 + f * f / 4.0), 2.0 * rest),
+            within(1.0e-9));
     double c = 0.06 * 0.06 / 4.0;
     double d = 0.01 * 0.01 / 7.0;
     assertThat(difference(sample(4, 12.0, 0.06), sample(7, 12.06, 0.01), 1)

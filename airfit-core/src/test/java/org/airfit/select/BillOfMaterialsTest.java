@@ -164,6 +164,31 @@ class BillOfMaterialsTest {
         .isTrue();
   }
 
+  /** What bears no rating is not bought, and what a caustic cleaner eats does not go where it is used. */
+  @Test
+  void an_adapter_of_the_catalogue_that_is_unmarked_or_not_suited_stays_there() {
+    Part.Adapter like = nipple("steel", "9 EUR", 20.0);
+    Part.Adapter brass = of(like.facts().withMaterial(Material.BRASS), like);
+    Part.Adapter unmarked =
+        of(PartFacts.of("unmarked", "nipple").withMaterial(Material.HARDENED_STEEL), like);
+    Requirement.Builder job = Shelf.job().outlet(End.parse("1/2 NPT female"));
+    assertThat(adapterFrom(job, unmarked).isUnpriced()).isTrue();
+    assertThat(adapterFrom(job, brass).id()).as("indoors").contains("steel");
+    assertThat(adapterFrom(job.environment(Environment.WASH_DOWN_WITH_CAUSTIC), brass)
+            .id())
+        .as("where a caustic cleaner is used")
+        .isEmpty();
+  }
+
+  private static BillLine adapterFrom(Requirement.Builder job, Part.Adapter stocked) {
+    Proposal miss = proposal(job, SOCKET, HOSE_PLUG, TOOL_PLUG, HOSE);
+    return only(BillOfMaterials.of(miss, Catalogue.of(List.of(stocked))), BillLine.Kind.ADAPTER);
+  }
+
+  private static Part.Adapter of(PartFacts facts, Part.Adapter like) {
+    return new Part.Adapter(facts, like.one(), like.other(), like.conduit());
+  }
+
   private static Part.Adapter nipple(String id, String price, double rated) {
     Part.Adapter like = Shelf.adapter(id, "3/8 NPT male", "1/2 NPT male");
     return new Part.Adapter(

@@ -19,6 +19,7 @@ import org.airfit.quantity.Length;
 import org.airfit.quantity.Money;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Range;
+import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.run.Run;
 import org.junit.jupiter.api.Test;
@@ -128,6 +129,29 @@ class NestedSplittersTest {
   private static double litresPerSecond(FreeAirFlow flow) {
     return FreeAirFlow.from(
             flow.massFlow(), FreeAirFlow.ofAnrLitresPerSecond(1.0).reference())
+        .litresPerSecond();
+  }
+
+  /** Each of two benches has somebody who takes 1 L/s at its manifold, and one more does at the first manifold. */
+  @Test
+  void what_others_take_counts_as_often_as_its_line_is_there() {
+    Range<FreeAirFlow> one = Range.exactly(FreeAirFlow.ofAnrLitresPerSecond(1.0));
+    Layout plain = layout(2);
+    assertThat(job(plain).build().airOfOthers()).isEmpty();
+    Layout shared = plain.replacing("bench manifold", BENCH.sharedWith(one));
+    assertThat(litresOfOthers(shared)).isCloseTo(2.0, within(1.0e-9));
+    Slot.Splitter first = (Slot.Splitter) shared.slot("manifold").orElseThrow();
+    assertThat(litresOfOthers(shared.replacing("manifold", first.sharedWith(one))))
+        .isCloseTo(3.0, within(1.0e-9));
+  }
+
+  private static double litresOfOthers(Layout layout) {
+    return job(layout)
+        .build()
+        .airOfOthers()
+        .orElseThrow()
+        .most()
+        .at(ReferenceState.ANR)
         .litresPerSecond();
   }
 
