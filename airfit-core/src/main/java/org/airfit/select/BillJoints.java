@@ -26,9 +26,6 @@ final class BillJoints {
   private static final Source BY_OUTSIDE =
       Source.commonPractice("clamps and ferrules are chosen by the outside diameter of the hose");
 
-  /** An adapter's material is judged alike in every line. */
-  private static final Position ANYWHERE = Position.adapter(Stretch.SHARED, /* count= */ 1);
-
   private final Assembly a;
   private final AccessoryShelf shelf;
   private final List<Part.Adapter> stock;
@@ -139,7 +136,7 @@ final class BillJoints {
     return stock.stream()
         .filter(each -> Set.copyOf(List.of(each.one(), each.other())).equals(ends))
         .filter(each -> !PartChecks.isUnmarkedToBuy(each))
-        .filter(each -> !PartChecks.isOfWrongMaterial(a.requirement(), ANYWHERE, each))
+        .filter(each -> !PartChecks.isOfWrongMaterial(a.requirement(), Position.ADAPTER, each))
         .map(Part.Adapter::facts)
         .filter(shelf::stands)
         .min(AccessoryShelf.CHEAPEST);

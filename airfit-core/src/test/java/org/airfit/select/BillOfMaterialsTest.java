@@ -172,7 +172,7 @@ class BillOfMaterialsTest {
     Part.Adapter unmarked =
         of(PartFacts.of("unmarked", "nipple").withMaterial(Material.HARDENED_STEEL), like);
     Requirement.Builder job = Shelf.job().outlet(End.parse("1/2 NPT female"));
-    assertThat(adapterFrom(job, unmarked).isUnpriced()).isTrue();
+    assertThat(adapterFrom(job, unmarked).id()).isEmpty();
     assertThat(adapterFrom(job, brass).id()).as("indoors").contains("steel");
     assertThat(adapterFrom(job.environment(Environment.WASH_DOWN_WITH_CAUSTIC), brass)
             .id())
