@@ -28,6 +28,9 @@ final class PartSearch {
   /** How many choices that end alike are followed at first. */
   private static final int SOME = 16;
 
+  /** As many are followed as there are; once it is so, it stays so. */
+  private static final int ALL = Integer.MAX_VALUE;
+
   private final Stock stock;
   private final SearchAir air;
   private final SearchAir airAtBest;
@@ -153,13 +156,13 @@ final class PartSearch {
     List<Choice> search() {
       List<Choice> found = once();
       while (found.size() < most && (leftAside || !horizon.isAll())) {
-        followed = horizon.isAll() ? Integer.MAX_VALUE : followed + SOME;
+        followed = horizon.isAll() || followed == ALL ? ALL : followed + SOME;
         horizon.setFarther();
         found = once();
       }
       if (leftAside) {
         horizon.setTo(found.get(most - 1).key(0L, 0L));
-        followed = Integer.MAX_VALUE;
+        followed = ALL;
         found = once();
       }
       return found;
