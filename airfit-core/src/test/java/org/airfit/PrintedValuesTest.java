@@ -139,10 +139,12 @@ class PrintedValuesTest {
       entry(Volume.class, List.of(Volume.ofUsGallons(60))),
       entry(
           ToolAir.class,
-          List.of(ToolAir.parse("11 CFM"), ToolAir.parse("4 scfm avg"), ToolAir.parse("avg 400 l/min"))),
+          List.of(
+              ToolAir.parse("11 CFM"),
+              ToolAir.parse("4 scfm avg"),
+              ToolAir.parse("avg 400 l/min"))),
       entry(
-          TypedFlow.class,
-          List.of(TypedFlow.parse("11 to 14 cfm"), TypedFlow.parse("10 L/s ANR"))),
+          TypedFlow.class, List.of(TypedFlow.parse("11 to 14 cfm"), TypedFlow.parse("10 L/s ANR"))),
       entry(
           ToolMarking.class,
           List.of(

@@ -410,8 +410,8 @@ class RulesInWordsTest {
         (Selection.Proposals) Selection.of(Shelf.job().build(), Catalogue.of(usualWith(either)));
     assertThat(answer.whyBest())
         .as("it agrees with what the rule says")
-        .endsWith(
-            ", from no air at worst to " + atTool(shown(Shelf.job(), usual())) + " at best at the tool.");
+        .endsWith(", from no air at worst to " + atTool(shown(Shelf.job(), usual()))
+            + " at best at the tool.");
   }
 
   /** The federal rules allow 20 psig at a blocked nozzle; the advice of the works is 10. */

@@ -35,7 +35,6 @@ public final class NetworkFile {
   /** A bore is that of a hose by its size where they differ by less than this [mm]: a rounded inch. */
   private static final double SAME_HOSE_MM = 0.06;
 
-
   private static final List<String> COLUMNS = List.of(
       "record",
       "name",

@@ -23,32 +23,32 @@ class ClerksSlipsTest {
   Path folder;
 
   private Path job(String line, String tool) throws IOException {
-    Files.writeString(
-        folder.resolve("job.json"),
-        """
+    Files.writeString(folder.resolve("job.json"), """
         {
           "airfitJob": 2, "job": "slips", "customer": "invented", "catalogue": "catalogue.json",
           "supply": {"pressure": "100 to 125 psig"},
           "line": [{"kind": "outlet", "end": "1/2 NPT female"}, %s]%s
         }
-        """.formatted(line, tool.isEmpty() ? "" : ", \"tool\": " + tool));
+        """.formatted(
+            line, tool.isEmpty() ? "" : ", \"tool\": " + tool));
     Files.copy(YARD.resolve("catalogue.json"), folder.resolve("catalogue.json"));
     return folder.resolve("job.json");
   }
 
   private String refused(String line, String tool) throws IOException {
     Path job = job(line, tool);
-    WrongFileException wrong =
-        catchThrowableOfType(WrongFileException.class, () -> Disk.job(job));
+    WrongFileException wrong = catchThrowableOfType(WrongFileException.class, () -> Disk.job(job));
     assertThat(wrong).isNotNull();
     return wrong.getMessage();
   }
 
   @Test
   void a_splitter_with_one_line_is_refused_in_words_of_the_file() throws Exception {
-    String line = "{\"tool\": " + TOOL + ", \"line\": [{\"kind\": \"hose\", \"reach\": \"10 ft\"}]}";
+    String line =
+        "{\"tool\": " + TOOL + ", \"line\": [{\"kind\": \"hose\", \"reach\": \"10 ft\"}]}";
     assertThat(refused("{\"kind\": \"splitter\", \"lines\": [" + line + "]}", ""))
-        .startsWith("job.json: line[2].lines: holds one line only, to grinder: put what stands in that line")
+        .startsWith(
+            "job.json: line[2].lines: holds one line only, to grinder: put what stands in that line")
         .contains("\"tool\" of the job", "\"othersTake\"", "\"count\"")
         .doesNotContain("slots", "layout");
   }
@@ -61,9 +61,10 @@ class ClerksSlipsTest {
 
   @Test
   void one_line_with_what_others_take_is_enough() throws Exception {
-    String line = "{\"tool\": " + TOOL + ", \"line\": [{\"kind\": \"hose\", \"reach\": \"10 ft\"}]}";
-    Path job = job(
-        "{\"kind\": \"splitter\", \"othersTake\": \"10 scfm\", \"lines\": [" + line + "]}", "");
+    String line =
+        "{\"tool\": " + TOOL + ", \"line\": [{\"kind\": \"hose\", \"reach\": \"10 ft\"}]}";
+    Path job =
+        job("{\"kind\": \"splitter\", \"othersTake\": \"10 scfm\", \"lines\": [" + line + "]}", "");
     assertThat(Disk.job(job).requirement().layout().lines()).hasSize(1);
   }
 
@@ -87,7 +88,8 @@ class ClerksSlipsTest {
   })
   void a_limit_below_what_the_tool_needs_is_never_said_to_be_meant(
       String notAbove, String needed, boolean isNamed) throws Exception {
-    String tool = TOOL.replace("80 psig", needed).replace("}", ", \"notAbove\": \"" + notAbove + "\"}");
+    String tool =
+        TOOL.replace("80 psig", needed).replace("}", ", \"notAbove\": \"" + notAbove + "\"}");
     String remarks = Disk.job(job("{\"kind\": \"hose\", \"reach\": \"10 ft\"}", tool))
         .remarks()
         .toString();

@@ -13,6 +13,7 @@ import org.airfit.quantity.PressureDrop;
 final class NetworkWords {
 
   private static final PressureDrop HIGH = PressureDrop.ofPascals(1.0e5);
+
   private NetworkWords() {}
 
   /** The whole sheet in a few lines. */

@@ -192,13 +192,15 @@ class NetworkChangesTest {
     NetworkSheet pipe = NetworkSheet.of(onHose("0.622 in", "yes"));
     assertThat(pipe.branches().get(1).velocity()).isPresent();
     assertThat(pipe.job().branches().get(1).isHose()).isFalse();
-    assertThat(NetworkSheet.of(onHose("0.5 in", "no")).branches().get(1).velocity()).isPresent();
+    assertThat(NetworkSheet.of(onHose("0.5 in", "no")).branches().get(1).velocity())
+        .isPresent();
     assertThat(NetworkText.of(hose)).doesNotContain("0.500 in");
   }
 
   /** The main that loses little cures nothing and is not told; the hose does. */
   @Test
-  void only_a_change_that_cures_or_brings_a_quarter_of_what_is_short_is_told() throws WrongFileException {
+  void only_a_change_that_cures_or_brings_a_quarter_of_what_is_short_is_told()
+      throws WrongFileException {
     NetworkSheet sheet = NetworkSheet.of(onHose("0.5 in", "yes"));
     assertThat(sheet.improvements()).noneMatch(each -> each.what().startsWith("main"));
     assertThat(NetworkSheet.isWorth(40_000.0, 30_000.0)).isTrue();
