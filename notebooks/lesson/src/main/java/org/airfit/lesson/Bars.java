@@ -21,7 +21,8 @@ public final class Bars {
   private final List<Bar> bars = new ArrayList<>();
   private String shows = "";
 
-  private record Bar(String name, double amount) {}
+  /** A bar without length tells in words why it has none. */
+  private record Bar(String name, double amount, String instead) {}
 
   private Bars(String title, String unit, int digits) {
     this.title = title;
@@ -54,7 +55,19 @@ public final class Bars {
       throw new IllegalArgumentException(
           "amount must be in [0, infinity), was " + amount + " " + unit);
     }
-    bars.add(new Bar(name, amount));
+    bars.add(new Bar(name, amount, ""));
+    return this;
+  }
+
+  /**
+   * Adds a line without a bar below the others, for what has no amount.
+   *
+   * @param name what it is
+   * @param instead what is told instead of an amount, such as "choked"
+   * @return this
+   */
+  public Bars none(String name, String instead) {
+    bars.add(new Bar(name, 0.0, Objects.requireNonNull(instead, "instead")));
     return this;
   }
 
@@ -128,7 +141,9 @@ public final class Bars {
   }
 
   private String amount(Bar bar) {
-    return String.format(Locale.ROOT, "%." + digits + "f", bar.amount());
+    return bar.instead().isEmpty()
+        ? String.format(Locale.ROOT, "%." + digits + "f", bar.amount())
+        : bar.instead();
   }
 
   private String inWords() {

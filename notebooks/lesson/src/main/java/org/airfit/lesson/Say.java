@@ -2,15 +2,10 @@ package org.airfit.lesson;
 
 import java.util.Arrays;
 import java.util.Locale;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Lines of text in a notebook, the same in every country. */
 public final class Say {
-
-  /** One letter with one letter as its index, such as D_t. */
-  private static final Pattern SYMBOL =
-      Pattern.compile("(?<![\\p{L}\\p{N}_])(\\p{L})_(\\p{L})(?![\\p{L}\\p{N}_])");
 
   /** Text of more lines may go on over the side of a page. */
   private static final int SHORT = 25;
@@ -41,8 +36,31 @@ public final class Say {
         .replace("<", "&lt;")
         .replace(">", "&gt;");
     String kind = text.split("\n").length > SHORT ? "said" : "said short";
-    return "<pre class=\"" + kind + "\" style=\"white-space: pre-wrap\">"
-        + SYMBOL.matcher(text).replaceAll("$1<sub>$2</sub>") + "</pre>";
+    return "<pre class=\"" + kind + "\" style=\"white-space: pre-wrap\">" + lowered(text)
+        + "</pre>";
+  }
+
+  /** Sets an index low: one letter behind one letter, such as D_t. */
+  private static String lowered(String text) {
+    StringBuilder set = new StringBuilder();
+    for (int i = 0; i < text.length(); i++) {
+      if (i + 2 < text.length()
+          && Character.isLetter(text.charAt(i))
+          && text.charAt(i + 1) == '_'
+          && Character.isLetter(text.charAt(i + 2))
+          && (i == 0 || !isOfWord(text.charAt(i - 1)))
+          && (i + 3 == text.length() || !isOfWord(text.charAt(i + 3)))) {
+        set.append(text.charAt(i)).append("<sub>").append(text.charAt(i + 2)).append("</sub>");
+        i += 2;
+      } else {
+        set.append(text.charAt(i));
+      }
+    }
+    return set.toString();
+  }
+
+  private static boolean isOfWord(char letter) {
+    return Character.isLetterOrDigit(letter) || letter == '_';
   }
 
   /**
