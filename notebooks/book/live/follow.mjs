@@ -103,8 +103,9 @@ class Follower {
 
   /** Puts the fields above an output; the first time open, later folded. */
   #place(original, first) {
-    const form = element('form', { class: 'live', 'data-figure': this.#figure.id, 'aria-label': this.#figure.title });
     const number = this.#sums.length;
+    const label = number === 0 ? this.#figure.title : `${this.#figure.title} (${number + 1})`;
+    const form = element('form', { class: 'live', 'data-figure': this.#figure.id, 'aria-label': label });
     form.addEventListener('submit', (event) => event.preventDefault());
     const fields = element('div', { class: 'fields' });
     this.#figure.inputs.forEach((input, n) => fields.append(this.#field(input, n, number)));
@@ -183,6 +184,7 @@ class Follower {
         }
       }),
     );
+    this.#state('asked');
     cancelAnimationFrame(this.#asked);
     this.#asked = requestAnimationFrame(() => this.#follow());
   }
@@ -197,13 +199,34 @@ class Follower {
       (box.bottom > -NEAR && box.top < innerHeight + NEAR ? near : far).push(place);
     }
     if (this.#show(near.length > 0 ? near : far) && near.length > 0 && far.length > 0) {
-      this.#later = setTimeout(() => this.#show(far), PAUSE);
+      this.#later = setTimeout(() => {
+        this.#show(far);
+        this.#state('shown');
+      }, PAUSE);
+    } else {
+      this.#state('shown');
+    }
+  }
+
+  /** Whether all outputs show what the fields say. */
+  #state(state) {
+    this.#sums.forEach(({ form }) => {
+      form.dataset.state = state;
+    });
+  }
+
+  /** What the library answers; if it fails, a line that says so. */
+  #answered(places) {
+    try {
+      return rows(this.#answer(this.#figure.id, this.#texts, places));
+    } catch {
+      return [{ what: 'wrong', name: '', form: '', text: 'This cannot be computed. Try other numbers.' }];
     }
   }
 
   /** Asks for some places and shows them; false if the numbers cannot be used. */
   #show(places) {
-    const answered = rows(this.#answer(this.#figure.id, this.#texts, places));
+    const answered = this.#answered(places);
     const faults = new Map(answered.filter(({ what }) => what === 'wrong').map(({ name, text }) => [name, text]));
     const at = new Map(answered.filter(({ what }) => what === 'at').map(({ name, text }) => [name, text]));
     this.#figure.inputs.forEach((input, n) =>

@@ -2,7 +2,6 @@ package org.airfit.lesson;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.stream.Collectors;
 
@@ -142,7 +141,7 @@ public final class Bars {
 
   private String amount(Bar bar) {
     return bar.instead().isEmpty()
-        ? String.format(Locale.ROOT, "%." + digits + "f", bar.amount())
+        ? Printed.text("%." + digits + "f", bar.amount())
         : bar.instead();
   }
 

@@ -268,7 +268,7 @@ public final class Exercises {
   }
 
   private static String plain(double value) {
-    String text = String.format(Locale.ROOT, "%.6f", value);
+    String text = Printed.text("%.6f", value);
     return text.replaceAll("\\.?0+$", "");
   }
 

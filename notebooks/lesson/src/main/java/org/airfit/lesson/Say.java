@@ -73,6 +73,6 @@ public final class Say {
     if (chance < 0.001) {
       return "< 0.1 %";
     }
-    return chance > 0.999 ? "> 99.9 %" : String.format(Locale.ROOT, "%.1f %%", 100.0 * chance);
+    return chance > 0.999 ? "> 99.9 %" : Printed.text("%.1f %%", 100.0 * chance);
   }
 }

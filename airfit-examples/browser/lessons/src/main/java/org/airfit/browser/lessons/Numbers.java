@@ -2,15 +2,13 @@ package org.airfit.browser.lessons;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.util.Locale;
 import java.util.regex.Pattern;
+import org.airfit.lesson.Printed;
 
 /** Numbers as a lesson writes and reads them. */
 final class Numbers {
 
   private static final Pattern BARE = Pattern.compile("[+-]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)");
-
-  private static final String ASIDE = "\uE000";
 
   private Numbers() {}
 
@@ -49,8 +47,8 @@ final class Numbers {
     return BigDecimal.valueOf(value).round(new MathContext(digits)).doubleValue();
   }
 
-  /** The text with its numbers, the same in every country. In JavaScript %% would take a value away, so it is put aside. */
+  /** The text with its numbers, the same in every country. */
   static String form(String format, Object... values) {
-    return String.format(Locale.ROOT, format.replace("%%", ASIDE), values).replace(ASIDE, "%");
+    return Printed.text(format, values);
   }
 }

@@ -10,12 +10,8 @@ public final class Tables implements ResourcesPolicy {
   public String[] supplyResources(Collection<? extends String> classes) {
     return new String[] {
       "org/airfit/joint/hose_bores.csv",
-      "org/airfit/joint/port_passages.csv",
       "org/airfit/joint/tube_threads.csv",
-      "org/airfit/joint/tubes.csv",
       "org/airfit/lesson/exercises.txt",
-      "org/airfit/line/fittings.csv",
-      "org/airfit/plug/size_class_envelope.csv",
       "org/airfit/safety/rules.csv",
       "org/airfit/safety/rules_more.csv",
       "org/airfit/safety/rules_practice.csv"
