@@ -42,8 +42,13 @@ function lesson(number, look, options = {}) {
   return at(LESSONS[number - 1], options, look);
 }
 
+/** The open fields of a figure; there are folded ones too. */
+function open(page, figure) {
+  return page.locator(`form[data-figure="${figure}"]:has(> .title)`);
+}
+
 async function type(page, figure, fields) {
-  const form = page.locator(`form[data-figure="${figure}"]`).first();
+  const form = open(page, figure);
   for (const [label, text] of Object.entries(fields)) {
     await form.getByRole('textbox', { name: label, exact: true }).fill(text);
   }
@@ -247,7 +252,7 @@ test('lesson 9: another reading moves the mean as the pencil says', () =>
 
 test('a slider moves by the keyboard, the field beside it follows, and a button leads back', () =>
   lesson(6, async (page) => {
-    const form = page.locator('form[data-figure="6-run"]').first();
+    const form = open(page, '6-run');
     const slider = form.getByRole('slider', { name: 'bore of the hose' });
     await slider.focus();
     await page.keyboard.press('ArrowRight');

@@ -133,7 +133,8 @@ class Reader {
       } else if (/^\s+$/.test(token)) {
         this.#at++;
       } else {
-        parts.push(this.#atom(roman));
+        const sign = token === '-' && (parts.length === 0 || parts.at(-1).startsWith('<mo'));
+        parts.push(sign ? this.#minus() : this.#atom(roman));
       }
     }
     return parts.length === 1 ? parts[0] : `<mrow>${parts.join('')}</mrow>`;
@@ -145,6 +146,12 @@ class Reader {
 
   #peek() {
     return this.#tokens[this.#at];
+  }
+
+  /** The minus of a number stands close to it. */
+  #minus() {
+    this.#at++;
+    return '<mo form="prefix" lspace="0" rspace="0">−</mo>';
   }
 
   #script(base, sign, roman) {
@@ -368,7 +375,7 @@ function described(flat) {
     const now = figures.at(-1);
     const input = now?.inputs.at(-1);
     if (what === 'figure') {
-      figures.push({ id: name, title: form, inputs: [], places: new Map(), sum: '' });
+      figures.push({ id: name, title: form, heart: text, inputs: [], places: new Map(), sum: '' });
     } else if (what === 'input') {
       now.inputs.push({ id: name, label: form, text, choices: [] });
     } else if (what === 'choice') {
@@ -411,7 +418,7 @@ class Follower {
   #texts;
   #fields = [];
   #sums = [];
-  #extras;
+  #heart;
   #asked = 0;
   #later = 0;
   #shown = new Map();
@@ -426,14 +433,17 @@ class Follower {
         this.#shown.set(place, { original, text, copy: undefined });
       }
     }
-    let group;
-    for (const { original } of this.#shown.values()) {
+    const groups = new Map();
+    for (const [place, { original }] of this.#shown) {
       const before = this.#textBefore(original);
-      if (before !== group) {
-        this.#place(original, group === undefined);
-        group = before;
+      if (!groups.has(before)) {
+        groups.set(before, original);
+      }
+      if (place === figure.heart) {
+        this.#heart = groups.get(before);
       }
     }
+    groups.forEach((original) => this.#place(original, original === this.#heart));
     this.#extra();
   }
 
@@ -445,28 +455,28 @@ class Follower {
     return before;
   }
 
-  /** Puts the fields above an output; the first time open, later folded. */
-  #place(original, first) {
-    const form = element('form', { class: 'live', 'data-figure': this.#figure.id, 'aria-label': this.#figure.title });
+  /** Puts the fields above an output: open at the heart of the figure, folded elsewhere. */
+  #place(original, open) {
     const number = this.#sums.length;
+    const label = open ? this.#figure.title : `${this.#figure.title}, place ${number + 1}`;
+    const form = element('form', { class: 'live', 'data-figure': this.#figure.id, 'aria-label': label });
     form.addEventListener('submit', (event) => event.preventDefault());
     const fields = element('div', { class: 'fields' });
     this.#figure.inputs.forEach((input, n) => fields.append(this.#field(input, n, number)));
     const back = element('button', { type: 'button' }, 'Back to the lesson’s numbers');
     back.addEventListener('click', () => this.#change(this.#figure.inputs.map((input) => input.text)));
     const wrong = element('p', { class: 'wrong', role: 'status' });
-    const sum = element('p', { class: 'sum', ...(first ? { role: 'status' } : {}) });
+    const sum = element('p', { class: 'sum', ...(open ? { role: 'status' } : {}) });
     sum.textContent = this.#figure.sum;
-    this.#sums.push({ sum, wrong, form });
-    if (first) {
-      form.append(element('p', { class: 'title' }, this.#figure.title), fields, wrong, sum, back);
+    this.#sums.push({ sum, wrong, form, open });
+    if (open) {
+      form.append(element('p', { class: 'title' }, this.#figure.title), sum, wrong, fields, back);
       form.append(
         element('p', { class: 'quiet' }, 'The text of the lesson and the printed page keep the lesson’s own numbers.'),
       );
     } else {
       form.append(
-        element('details', {}, element('summary', {}, `${this.#figure.title} here too`), fields, wrong, back),
-        sum,
+        element('details', {}, element('summary', {}, this.#figure.title), sum, wrong, fields, back),
       );
     }
     original.before(form);
@@ -635,7 +645,7 @@ class Follower {
       if (place.startsWith('+') && this.#sums.length > 0) {
         const original = element('div', { class: 'live-extra', 'data-out': place });
         original.innerHTML = html(form, text, `live${place.replace('+', '-')}`);
-        this.#sums[0].form.after(original);
+        this.#sums.find(({ open }) => open).form.after(original);
         this.#shown.set(place, { original, text, copy: undefined });
       }
     }

@@ -30,7 +30,8 @@ class Reader {
       } else if (/^\s+$/.test(token)) {
         this.#at++;
       } else {
-        parts.push(this.#atom(roman));
+        const sign = token === '-' && (parts.length === 0 || parts.at(-1).startsWith('<mo'));
+        parts.push(sign ? this.#minus() : this.#atom(roman));
       }
     }
     return parts.length === 1 ? parts[0] : `<mrow>${parts.join('')}</mrow>`;
@@ -42,6 +43,12 @@ class Reader {
 
   #peek() {
     return this.#tokens[this.#at];
+  }
+
+  /** The minus of a number stands close to it. */
+  #minus() {
+    this.#at++;
+    return '<mo form="prefix" lspace="0" rspace="0">−</mo>';
   }
 
   #script(base, sign, roman) {

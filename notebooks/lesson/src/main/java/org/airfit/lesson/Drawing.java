@@ -54,34 +54,27 @@ final class Drawing {
   }
 
   static StringBuilder begin(double width, double height, String shows) {
-    return new StringBuilder(Printed.text("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%.0f\" height=\"%.0f\" viewBox=\"0 0 %.0f %.0f\""
+    return new StringBuilder(Printed.text(
+        "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%.0f\" height=\"%.0f\" viewBox=\"0 0 %.0f %.0f\""
             + " role=\"img\" aria-label=\"%s\" font-family=\"DejaVu Sans, Arial, sans-serif\""
             + " font-size=\"13\">\n"
             + "<rect width=\"100%%\" height=\"100%%\" fill=\"#ffffff\"/>\n",
-        width,
-        height,
-        width,
-        height,
-        escaped(shows).replace("\"", "&quot;")));
+        width, height, width, height, escaped(shows).replace("\"", "&quot;")));
   }
 
   static void text(
       StringBuilder svg, double x, double y, String anchor, String weight, String text) {
-    svg.append(Printed.text("<text x=\"%.1f\" y=\"%.1f\" text-anchor=\"%s\" font-weight=\"%s\" fill=\"#111111\">%s</text>\n",
-        x,
-        y,
-        anchor,
-        weight,
-        escaped(text)));
+    svg.append(Printed.text(
+        "<text x=\"%.1f\" y=\"%.1f\" text-anchor=\"%s\" font-weight=\"%s\" fill=\"#111111\">%s</text>\n",
+        x, y, anchor, weight, escaped(text)));
   }
 
   /** Text that stays readable where a line runs through it. */
   static void label(StringBuilder svg, double x, double y, String text) {
-    svg.append(Printed.text("<text x=\"%.1f\" y=\"%.1f\" fill=\"#111111\" stroke=\"#ffffff\" stroke-width=\"4\""
+    svg.append(Printed.text(
+        "<text x=\"%.1f\" y=\"%.1f\" fill=\"#111111\" stroke=\"#ffffff\" stroke-width=\"4\""
             + " paint-order=\"stroke\">%s</text>\n",
-        x,
-        y,
-        escaped(text)));
+        x, y, escaped(text)));
   }
 
   static void line(
@@ -93,29 +86,21 @@ final class Drawing {
       String ink,
       double width,
       String dash) {
-    svg.append(Printed.text("<line x1=\"%.1f\" y1=\"%.1f\" x2=\"%.1f\" y2=\"%.1f\" stroke=\"%s\" stroke-width=\"%.1f\"%s/>\n",
-        x1,
-        y1,
-        x2,
-        y2,
-        ink,
-        width,
-        dashed(dash)));
+    svg.append(Printed.text(
+        "<line x1=\"%.1f\" y1=\"%.1f\" x2=\"%.1f\" y2=\"%.1f\" stroke=\"%s\" stroke-width=\"%.1f\"%s/>\n",
+        x1, y1, x2, y2, ink, width, dashed(dash)));
   }
 
   static void path(StringBuilder svg, String path, String ink, String dash) {
-    svg.append(Printed.text("<path d=\"%s\" fill=\"none\" stroke=\"%s\" stroke-width=\"2\"%s/>\n",
-        path,
-        ink,
-        dashed(dash)));
+    svg.append(Printed.text(
+        "<path d=\"%s\" fill=\"none\" stroke=\"%s\" stroke-width=\"2\"%s/>\n",
+        path, ink, dashed(dash)));
   }
 
   static void box(StringBuilder svg, double x, double y, double width, double height) {
-    svg.append(Printed.text("<rect x=\"%.1f\" y=\"%.1f\" width=\"%.1f\" height=\"%.1f\" fill=\"#9db7d3\" stroke=\"#1b4f8a\"/>\n",
-        x,
-        y,
-        width,
-        height));
+    svg.append(Printed.text(
+        "<rect x=\"%.1f\" y=\"%.1f\" width=\"%.1f\" height=\"%.1f\" fill=\"#9db7d3\" stroke=\"#1b4f8a\"/>\n",
+        x, y, width, height));
   }
 
   /** Circle, square, triangle, diamond in turn. */
@@ -126,11 +111,9 @@ final class Drawing {
       case 2 -> "M0 -5.5 L5.5 4.5 H-5.5 Z";
       default -> "M0 -6 L6 0 L0 6 L-6 0 Z";
     };
-    svg.append(Printed.text("<path d=\"%s\" transform=\"translate(%.1f %.1f)\" fill=\"#ffffff\" stroke=\"%s\" stroke-width=\"2\"/>\n",
-        path,
-        x,
-        y,
-        ink));
+    svg.append(Printed.text(
+        "<path d=\"%s\" transform=\"translate(%.1f %.1f)\" fill=\"#ffffff\" stroke=\"%s\" stroke-width=\"2\"/>\n",
+        path, x, y, ink));
   }
 
   private static String dashed(String dash) {

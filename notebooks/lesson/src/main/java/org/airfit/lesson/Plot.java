@@ -208,7 +208,8 @@ public final class Plot {
     Drawing.line(svg, left, bottom, right, bottom, "#333333", 1.2, "");
     Drawing.line(svg, left, top, left, bottom, "#333333", 1.2, "");
     Drawing.text(svg, (left + right) / 2, bottom + 38, "middle", "normal", this.across);
-    svg.append(Printed.text("<g transform=\"translate(16 %.1f) rotate(-90)\">", (top + bottom) / 2));
+    svg.append(
+        Printed.text("<g transform=\"translate(16 %.1f) rotate(-90)\">", (top + bottom) / 2));
     Drawing.text(svg, 0, 0, "middle", "normal", up);
     svg.append("</g>\n");
     for (Mark mark : marks) {

@@ -63,8 +63,8 @@ public final class Printed {
       } else if ((kind == 's' || kind == 'd') && !signed && decimals < 0) {
         text.append(value);
       } else {
-        throw new IllegalArgumentException("format must hold %s, %d, %.2f, %+.2f or %%, was \""
-            + format + "\" for " + value);
+        throw new IllegalArgumentException(
+            "format must hold %s, %d, %.2f, %+.2f or %%, was \"" + format + "\" for " + value);
       }
     }
     return text.toString();

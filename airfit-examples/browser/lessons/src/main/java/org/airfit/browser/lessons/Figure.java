@@ -12,9 +12,11 @@ import java.util.function.Predicate;
  * @param lesson the number of the lesson
  * @param title what it asks the reader to do
  * @param inputs what can be changed
+ * @param heart the place above which the fields stand open; above its other outputs they are folded
  * @param follow what it shows
  */
-record Figure(String id, int lesson, String title, List<Input> inputs, Follow follow) {
+record Figure(
+    String id, int lesson, String title, List<Input> inputs, String heart, Follow follow) {
 
   /** Computes what is shown. */
   interface Follow {

@@ -28,6 +28,9 @@ final class Lesson1 {
   private static final ReferenceSet YARD = Boatyard.profiles();
   private static final Identifier IDENTIFIER = Identifier.of(YARD);
 
+  /** Above this chance the summary asks for no further reading; our choice. */
+  private static final double SURE = 0.95;
+
   private Lesson1() {}
 
   static List<Figure> figures() {
@@ -37,6 +40,7 @@ final class Lesson1 {
             1,
             "Change the reading",
             List.of(reading(Dimension.TIP_DIAMETER, "11.92 mm")),
+            "cell-09-0",
             Lesson1::first),
         new Figure(
             "1-readings",
@@ -52,6 +56,7 @@ final class Lesson1 {
                 reading(Dimension.GROOVE_DIAMETER, "").orNone(),
                 reading(Dimension.SHOULDER_DIAMETER, "").orNone(),
                 reading(Dimension.BORE, "").orNone()),
+            "cell-12-0",
             Lesson1::all));
   }
 
@@ -166,6 +171,9 @@ final class Lesson1 {
   private static String ranked(Identification answer) {
     ProfileCandidate best = answer.candidates().get(0);
     return "Most likely of the list: " + best.profile().displayName() + ", "
-        + Say.percent(best.probability()) + ". The answer: " + answer.verdict().label() + ".";
+        + Say.percent(best.probability()) + ". The answer: " + answer.verdict().label() + "."
+        + (best.probability() < SURE && !answer.nextReadings().isEmpty()
+            ? " Read next: " + answer.nextReadings().get(0).dimension().label() + "."
+            : "");
   }
 }

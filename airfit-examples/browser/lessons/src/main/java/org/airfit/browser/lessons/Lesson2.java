@@ -5,6 +5,7 @@ import static org.airfit.browser.lessons.Numbers.plain;
 
 import java.util.List;
 import org.airfit.lesson.Chances;
+import org.airfit.lesson.Say;
 import org.airfit.quantity.Length;
 import org.airfit.thread.ThreadIdentification;
 import org.airfit.thread.ThreadReadings;
@@ -12,6 +13,9 @@ import org.airfit.working.UnitSystem;
 
 /** Which thread is this: readings of a thread, the candidates, the working. */
 final class Lesson2 {
+
+  /** A thread below this chance is not named in the summary; our choice. */
+  private static final double UNLIKELY = 0.1;
 
   private Lesson2() {}
 
@@ -30,6 +34,7 @@ final class Lesson2 {
                     35,
                     0.05)
                 .typed(3, 120)),
+            "cell-06-0",
             Lesson2::hasty),
         new Figure(
             "2-male",
@@ -69,6 +74,7 @@ final class Lesson2 {
                         32,
                         0.5)
                     .orNone()),
+            "cell-09-0",
             Lesson2::male),
         new Figure(
             "2-outlet",
@@ -106,6 +112,7 @@ final class Lesson2 {
                     "60° ± 2°",
                     "",
                     "not read")),
+            "cell-outlet-0",
             Lesson2::outlet));
   }
 
@@ -117,12 +124,20 @@ final class Lesson2 {
     return table.rest("all others, and none of these").toMarkdown();
   }
 
+  private static String ranked(ThreadIdentification answer) {
+    if (answer.candidates().isEmpty() || answer.candidates().get(0).probability() < UNLIKELY) {
+      return "None of the known threads is likely.";
+    }
+    return "Most likely: " + answer.candidates().get(0).thread().label() + ", "
+        + Say.percent(answer.candidates().get(0).probability()) + ".";
+  }
+
   private static void hasty(Given given, Shown shown) {
     ThreadIdentification answer =
         ThreadIdentification.of(ThreadReadings.ofMale(given.length("crest")));
     shown.markdown("cell-06-0", () -> ranking(answer, 4));
     shown.said("cell-07-0", answer.inWords());
-    shown.sum(answer.inWords());
+    shown.sum(ranked(answer));
   }
 
   private static void male(Given given, Shown shown) {
@@ -144,7 +159,7 @@ final class Lesson2 {
     shown.markdown("cell-09-0", () -> ranking(answer, 3));
     shown.said("cell-10-0", pencil(given, answer, count));
     shown.markdown("cell-working-0", () -> answer.working(UnitSystem.SI).toMarkdown());
-    shown.sum(answer.inWords());
+    shown.sum(ranked(answer));
   }
 
   private static String[] pencil(Given given, ThreadIdentification answer, double count) {
@@ -177,6 +192,6 @@ final class Lesson2 {
     }
     ThreadIdentification answer = ThreadIdentification.of(readings);
     shown.markdown("cell-outlet-0", () -> ranking(answer, 3));
-    shown.sum(answer.inWords());
+    shown.sum(ranked(answer));
   }
 }

@@ -42,7 +42,8 @@ final class Lesson3 {
                 "lost", "new: pressure loss on its sheet", Kind.PSI_LOST, "10 psi", 1, 40, 0.5),
             Input.of("shelf", "shelf: C", Kind.CONDUCTANCE, "6.2 dm³/(s·bar)", 0.5, 20, 0.1),
             Input.of("shelfRatio", "shelf: b", Kind.NUMBER, "0.28", 0, 0.5, 0.01)),
-        Lesson3::show));
+        "cell-08-0",
+            Lesson3::show));
   }
 
   /** The part's pressure loss at the flow [psi], NaN if so much does not pass. */

@@ -47,7 +47,8 @@ final class Lesson5 {
             Input.of("bore", "bore of the hose", Kind.MILLIMETRES, "6.3 mm", 4, 20, 0.1),
             Input.of("length", "length of the hose", Kind.METRES, "30 m", 2, 100, 1),
             Input.of("inlet", "pressure where it begins", Kind.PSIG, "90 psig", 20, 200, 1)),
-        Lesson5::show));
+        "cell-06-0",
+            Lesson5::show));
   }
 
   /** The hose and the air that comes into it. */

@@ -65,7 +65,8 @@ final class Lesson6 {
                 0.1),
             Input.of("pipeBore", "bore of the pipe", Kind.MILLIMETRES, "20.9 mm", 8, 54, 0.1),
             Input.of("pipeLength", "length of the pipe", Kind.METRES, "38 m", 1, 300, 1)),
-        Lesson6::show));
+        "pencil-code-0",
+            Lesson6::show));
   }
 
   /** The parts of the run as they are. */

@@ -61,7 +61,8 @@ final class Lesson7 {
                 "are dragged and dropped",
                 "",
                 "lie still")),
-        Lesson7::show));
+        "cell-10-0",
+            Lesson7::show));
   }
 
   private static Requirement job(Given given) {

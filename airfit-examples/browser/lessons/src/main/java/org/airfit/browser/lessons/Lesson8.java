@@ -51,7 +51,7 @@ final class Lesson8 {
             Input.of("upper", "pressure that it holds", Kind.BAR_GAUGE, "7.4 bar(g)", 3, 13, 0.1),
             Input.of(
                 "lower",
-                "pressure after the test, and the lower setting",
+                "lower pressure",
                 Kind.BAR_GAUGE,
                 "6.4 bar(g)",
                 1,
@@ -63,7 +63,8 @@ final class Lesson8 {
             Input.of("price", "price of one kWh", Kind.MONEY, "0.12 EUR", 0.01, 1, 0.01),
             Input.of(
                 "hours", "hours under pressure in a year", Kind.HOURS, "8760 h", 100, 8760, 10)),
-        Lesson8::show));
+        "cell-06-0",
+            Lesson8::show));
   }
 
   private static Duration seconds(Given given, String id) {
@@ -158,6 +159,7 @@ final class Lesson8 {
         .bar("half of them repaired", now / 2)
         .bar("one sharp hole of 3 mm", yearly(plant, full, 3, 0.65));
     shown.svg("cell-16-0", () -> bars.svg());
+    shown.svg("+cost", () -> bars.svg());
     shown.sum(form(
         "The leaks: %.1f L/s, %.0f %s a year. With %s: %.0f %s saved.",
         leak, now, money, less, now - loweredCost, money));

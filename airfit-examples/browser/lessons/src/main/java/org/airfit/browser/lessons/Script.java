@@ -31,7 +31,7 @@ public final class Script {
    * Describes the figures of a lesson.
    *
    * @param lesson its number
-   * @return rows (figure, id, title, ""), behind each (place, id of an output, its form, the lesson's text), (input,
+   * @return rows (figure, id, title, the place of its fields), behind each (place, id of an output, its form, the lesson's text), (input,
    *     id, label, the lesson's text), (slider, low, high, step), (unit, its unit, digits, "optional" or ""), and for
    *     a choice (choice, id, value, text)
    */
@@ -45,7 +45,7 @@ public final class Script {
   }
 
   private static void describe(Figure figure, List<String> rows) {
-    add(rows, "figure", figure.id(), figure.title(), "");
+    add(rows, "figure", figure.id(), figure.title(), figure.heart());
     for (Input input : figure.inputs()) {
       add(rows, "input", input.id(), input.label(), input.text());
       for (int i = 0; i + 1 < input.choices().size(); i += 2) {
