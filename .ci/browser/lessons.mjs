@@ -83,22 +83,42 @@ function library() {
   return globalThis;
 }
 
+/** The figures of a lesson as the library describes them: id, inputs, places of outputs. */
+function asked(rows) {
+  const figures = [];
+  for (let i = 0; i < rows.length; i += 4) {
+    const [what, name, form, text] = [...rows].slice(i, i + 4);
+    if (what === 'figure') {
+      figures.push({ id: name, inputs: [], places: [] });
+    } else if (what === 'input') {
+      figures.at(-1).inputs.push({ text });
+    } else if (what === 'slider') {
+      Object.assign(figures.at(-1).inputs.at(-1), { low: name, high: form });
+    } else if (what === 'place' && !name.startsWith('+')) {
+      figures.at(-1).places.push(name);
+    }
+  }
+  return figures;
+}
+
 test('the script shows to the letter what the notebooks hold', () => {
-  const { figures } = library();
+  const { figures, answer } = library();
   let places = 0;
   for (const name of readdirSync(NOTEBOOKS).filter((file) => /^\d\d-.*\.ipynb$/.test(file))) {
     const held = new Map();
     for (const cell of JSON.parse(readFileSync(NOTEBOOKS + name, 'utf8')).cells) {
       (cell.outputs ?? []).forEach((output, n) => held.set(`${cell.id}-${n}`, output));
     }
-    const told = figures(Number(name.slice(0, 2)));
-    for (let i = 0; i < told.length; i += 4) {
-      const [what, place, form, text] = [...told].slice(i, i + 4);
-      if (what === 'place' && !place.startsWith('+')) {
-        const output = held.get(place);
-        const kept = [form === 'text/plain' ? output.text : output.data[form]].flat().join('');
-        assert.equal(text.trim(), kept.trim(), `${place} of ${name}`);
-        places++;
+    for (const { id, inputs } of asked(figures(Number(name.slice(0, 2))))) {
+      const told = [...answer(id, inputs.map((input) => input.text), [])];
+      for (let i = 0; i < told.length; i += 4) {
+        const [what, place, form, text] = told.slice(i, i + 4);
+        if (what === 'place' && !place.startsWith('+')) {
+          const output = held.get(place);
+          const kept = [form === 'text/plain' ? output.text : output.data[form]].flat().join('');
+          assert.equal(text.trim(), kept.trim(), `${place} of ${name}`);
+          places++;
+        }
       }
     }
   }
@@ -109,21 +129,7 @@ test('the workings at the ends of the sliders can be set', () => {
   const { figures, answer } = library();
   let formulas = 0;
   for (let number = 1; number <= 9; number++) {
-    const told = [...figures(number)];
-    const asked = [];
-    for (let i = 0; i < told.length; i += 4) {
-      const [what, name, form, text] = told.slice(i, i + 4);
-      if (what === 'figure') {
-        asked.push({ id: name, inputs: [], places: [] });
-      } else if (what === 'input') {
-        asked.at(-1).inputs.push({ text });
-      } else if (what === 'slider') {
-        Object.assign(asked.at(-1).inputs.at(-1), { low: name, high: form });
-      } else if (what === 'place' && form === 'text/markdown') {
-        asked.at(-1).places.push(name);
-      }
-    }
-    for (const { id, inputs, places } of asked) {
+    for (const { id, inputs, places } of asked(figures(number))) {
       for (let n = 0; n < inputs.length; n++) {
         const end = n % 2 === 0 ? 'low' : 'high';
         const texts = inputs.map((input, m) => (m === n ? (input[end] ?? input.text) : input.text));
@@ -322,6 +328,19 @@ test('without script the pages read as before', async () => {
       assert.equal(await page.locator('p.blank:visible').count(), await page.locator('p.blank').count());
     });
   }
+});
+
+test('with the library missing the pages read as before', async () => {
+  const context = await chromium.newContext();
+  const page = await context.newPage();
+  const errors = [];
+  page.on('pageerror', (error) => errors.push(error.message));
+  await page.route(/airfit-lessons\.js/, (route) => route.abort());
+  await page.goto(pathToFileURL(PAGES + LESSONS[3]).href);
+  assert.equal(await page.locator('form').count(), 0);
+  assert.equal(await page.locator('main .replaced').count(), 0);
+  assert.deepEqual(errors, []);
+  await context.close();
 });
 
 test('paper shows the lesson’s own numbers and no field', () =>

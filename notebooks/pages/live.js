@@ -419,6 +419,7 @@ class Follower {
   #fields = [];
   #sums = [];
   #heart;
+  #lesson;
   #asked = 0;
   #later = 0;
   #shown = new Map();
@@ -427,10 +428,10 @@ class Follower {
     this.#figure = figure;
     this.#answer = answer;
     this.#texts = figure.inputs.map((input) => input.text);
-    for (const [place, { text }] of figure.places) {
+    for (const place of figure.places.keys()) {
       const original = document.querySelector(`[data-out="${place}"]`);
       if (original) {
-        this.#shown.set(place, { original, text, copy: undefined });
+        this.#shown.set(place, { original, copy: undefined });
       }
     }
     const groups = new Map();
@@ -445,6 +446,7 @@ class Follower {
     }
     groups.forEach((original) => this.#place(original, original === this.#heart));
     this.#extra();
+    (globalThis.requestIdleCallback ?? setTimeout)(() => this.#ofLesson());
   }
 
   #textBefore(element) {
@@ -619,13 +621,26 @@ class Follower {
     return true;
   }
 
+  /** What the lesson's own numbers show, by place. */
+  #ofLesson() {
+    if (!this.#lesson) {
+      const texts = this.#figure.inputs.map((input) => input.text);
+      this.#lesson = new Map(
+        rows(this.#answer(this.#figure.id, texts, []))
+          .filter(({ what }) => what === 'place')
+          .map(({ name, text }) => [name, text]),
+      );
+    }
+    return this.#lesson;
+  }
+
   /** The page's own output where it says the same, else one made here; paper always shows the page's own. */
   #put(place, form, text) {
     const shown = this.#shown.get(place);
     if (!shown) {
       return;
     }
-    const same = text === shown.text;
+    const same = text === this.#ofLesson().get(place);
     shown.original.classList.toggle('replaced', !same);
     if (same) {
       shown.copy?.remove();
@@ -646,7 +661,7 @@ class Follower {
         const original = element('div', { class: 'live-extra', 'data-out': place });
         original.innerHTML = html(form, text, `live${place.replace('+', '-')}`);
         this.#sums.find(({ open }) => open).form.after(original);
-        this.#shown.set(place, { original, text, copy: undefined });
+        this.#shown.set(place, { original, copy: undefined });
       }
     }
   }

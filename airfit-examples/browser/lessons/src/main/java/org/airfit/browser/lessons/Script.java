@@ -31,9 +31,10 @@ public final class Script {
    * Describes the figures of a lesson.
    *
    * @param lesson its number
-   * @return rows (figure, id, title, the place of its fields), behind each (place, id of an output, its form, the lesson's text), (input,
-   *     id, label, the lesson's text), (slider, low, high, step), (unit, its unit, digits, "optional" or ""), and for
-   *     a choice (choice, id, value, text)
+   * @return rows (figure, id, title, the place of its fields), behind each (input, id, label, the lesson's text), for a
+   *     choice (choice, id, value, text), else (slider, low, high, step) and (unit, its unit, digits, "optional" or
+   *     ""); then (place, id of an output, "", ""), with form and text if it is only in the page, and (sum, "", "",
+   *     the sentence)
    */
   @JSExport
   public static String[] figures(int lesson) {
@@ -61,7 +62,9 @@ public final class Script {
             input.optional() ? "optional" : "");
       }
     }
-    Shown shown = figure.ofLesson();
+    Shown shown = figure.of(
+        figure.inputs().stream().map(Input::text).toList(), place -> place.startsWith("+"));
+    shown.left().forEach(place -> add(rows, "place", place, "", ""));
     for (Shown.Output output : shown.outputs()) {
       add(rows, "place", output.place(), output.form(), output.text());
     }

@@ -13,6 +13,7 @@ final class Shown {
 
   private final Predicate<String> wanted;
   private final List<Output> outputs = new ArrayList<>();
+  private final List<String> left = new ArrayList<>();
   private String summary = "";
 
   /** Takes only what stands in the places that are wanted; the rest is not computed. */
@@ -40,6 +41,8 @@ final class Shown {
   private void add(String place, String form, Supplier<String> text) {
     if (wanted.test(place)) {
       outputs.add(new Output(place, form, text.get()));
+    } else {
+      left.add(place);
     }
   }
 
@@ -50,6 +53,11 @@ final class Shown {
 
   String summary() {
     return summary;
+  }
+
+  /** The places that were not wanted. */
+  List<String> left() {
+    return List.copyOf(left);
   }
 
   List<Output> outputs() {
