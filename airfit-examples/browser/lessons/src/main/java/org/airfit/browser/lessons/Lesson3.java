@@ -39,6 +39,8 @@ final class Lesson3 {
             Input.of("oldRatio", "old: b", Kind.NUMBER, "0.25", 0, 0.5, 0.01),
             Input.of("rated", "new: flow on its sheet", Kind.SCFM, "22 scfm", 1, 100, 0.5),
             Input.of(
+                "ratedAt", "new: pressure on its sheet", Kind.PSIG, "100 psig", 45, 250, 1),
+            Input.of(
                 "lost", "new: pressure loss on its sheet", Kind.PSI_LOST, "10 psi", 1, 40, 0.5),
             Input.of("shelf", "shelf: C", Kind.CONDUCTANCE, "6.2 dm³/(s·bar)", 0.5, 20, 0.1),
             Input.of("shelfRatio", "shelf: b", Kind.NUMBER, "0.28", 0, 0.5, 0.01)),
@@ -68,7 +70,7 @@ final class Lesson3 {
     FlowCapacity shelf = FlowCapacity.of(given.conductance("shelf"), given.number("shelfRatio"));
     CapacityRange rated = CapacityRange.ofRatedFlow(
         given.flow("rated"),
-        GaugePressure.parse("100 psig").absolute(ATMOSPHERE),
+        given.gauge("ratedAt").absolute(ATMOSPHERE),
         PressureDrop.parse(given.text("lost")),
         Temperature.parse("20 °C"));
     double least = Math.min(c(rated.least()), c(rated.most()));

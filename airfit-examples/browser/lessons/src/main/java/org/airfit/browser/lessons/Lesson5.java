@@ -124,8 +124,8 @@ final class Lesson5 {
             .flowFor(hose.conduit(), hose.inlet(), ATMOSPHERE)
             .working(UnitSystem.US)
             .toMarkdown());
-    shown.sum("At " + flow + " the simple formula says " + hose.left(SIMPLE, wanted)
-        + ", the exact equation " + hose.left(EXACT, wanted)
+    shown.sum("At " + flow + " the simple formula says: " + hose.left(SIMPLE, wanted)
+        + "; the exact equation: " + hose.left(EXACT, wanted)
         + form(". With an open end %.1f scfm pass.", open));
   }
 
