@@ -1,6 +1,6 @@
 // Drives the live lessons in headless Chromium, from file: pages: node --test lessons.mjs
-// Wants notebooks/pages/airfit-lessons.js, as "notebooks/run pages" puts it there. The numbers that are wanted come from
-// the pencil, from the key of the exercises or from a printed table, not from the library.
+// Wants notebooks/pages/airfit-lessons.js, as "notebooks/run pages" puts it there. The numbers that are wanted come
+// from the pencil, from the key of the exercises or from a printed table, not from the library.
 import assert from 'node:assert/strict';
 import { readFileSync, readdirSync } from 'node:fs';
 import { createRequire } from 'node:module';
@@ -358,7 +358,7 @@ test('paper shows the lesson’s own numbers and no field', () =>
   }));
 
 for (const dark of [false, true]) {
-  test(`a telephone${dark ? ' in the dark' : ''}: nothing too wide, nothing for axe to say, after a change`, async () => {
+  test(`a telephone${dark ? ' in the dark' : ''}: nothing too wide or wrong for axe after a change`, async () => {
     const telephone = {
       viewport: { width: 390, height: 844 },
       isMobile: true,

@@ -129,9 +129,8 @@ export class Writer {
     const cells = lesson.exercises.get(id).filter((cell) => !/sheet\.check\(/.test(cell.source));
     const { unit } = lesson.key.get(id);
     const place = this.#live ? ` data-exercise="${id}" data-unit="${escaped(measured(unit))}"` : '';
-    return `<div class="keep">\n${this.#cells(cells, false)}<p class="blank"${place}>Answer: <span class="rule"></span>${
-      measured(unit) ? ` ${escaped(unit)}` : ''
-    }</p>\n</div>\n`;
+    const line = `Answer: <span class="rule"></span>${measured(unit) ? ` ${escaped(unit)}` : ''}`;
+    return `<div class="keep">\n${this.#cells(cells, false)}<p class="blank"${place}>${line}</p>\n</div>\n`;
   }
 
   /** The answer with its tolerance, and how it is reached. */

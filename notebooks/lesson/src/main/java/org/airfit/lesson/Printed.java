@@ -6,8 +6,8 @@ import java.math.RoundingMode;
 /**
  * Texts with numbers in them, printed the same in every country and in a browser.
  *
- * <p>They look as {@link String#format} makes them. It is not used because its JavaScript rounds halves differently, and
- * because it brings the names of days and currencies along.
+ * <p>They look as {@link String#format} makes them. It is not used because its JavaScript rounds halves differently,
+ * and because it brings the names of days and currencies along.
  */
 public final class Printed {
 
@@ -33,41 +33,56 @@ public final class Printed {
   public static String text(String format, Object... values) {
     StringBuilder text = new StringBuilder();
     int next = 0;
-    for (int at = 0; at < format.length(); at++) {
-      char letter = format.charAt(at);
-      if (letter != '%') {
-        text.append(letter);
-        continue;
+    int at = 0;
+    while (at < format.length()) {
+      int mark = format.indexOf('%', at);
+      if (mark < 0) {
+        text.append(format, at, format.length());
+        break;
       }
-      at++;
-      if (at < format.length() && format.charAt(at) == '%') {
+      text.append(format, at, mark);
+      int end = end(format, mark + 1);
+      String asked = format.substring(mark + 1, end);
+      if (asked.equals("%")) {
         text.append('%');
-        continue;
-      }
-      boolean signed = at < format.length() && format.charAt(at) == '+';
-      at += signed ? 1 : 0;
-      int decimals = -1;
-      if (at + 1 < format.length() && format.charAt(at) == '.') {
-        decimals = format.charAt(at + 1) - '0';
-        at += 2;
-      }
-      char kind = at < format.length() ? format.charAt(at) : ' ';
-      if (next == values.length) {
+      } else if (next < values.length) {
+        text.append(one(asked, values[next]));
+        next++;
+      } else {
         throw new IllegalArgumentException(
             "values must be more than " + values.length + " for \"" + format + "\"");
       }
-      Object value = values[next++];
-      if (kind == 'f' && decimals >= 0 && value instanceof Number number) {
-        String fixed = fixed(number.doubleValue(), decimals);
-        text.append(signed && !fixed.startsWith("-") ? "+" : "").append(fixed);
-      } else if ((kind == 's' || kind == 'd') && !signed && decimals < 0) {
-        text.append(value);
-      } else {
-        throw new IllegalArgumentException(
-            "format must hold %s, %d, %.2f, %+.2f or %%, was \"" + format + "\" for " + value);
-      }
+      at = end;
     }
     return text.toString();
+  }
+
+  /** Where a place ends that begins here: behind its letter, or its second percent sign. */
+  private static int end(String format, int from) {
+    int at = from;
+    while (at < format.length() - 1 && "+.0123456789".indexOf(format.charAt(at)) >= 0) {
+      at++;
+    }
+    return Math.min(at + 1, format.length());
+  }
+
+  /** One value as it is asked for, such as ".2f". */
+  private static String one(String asked, Object value) {
+    if (asked.equals("s") || asked.equals("d")) {
+      return String.valueOf(value);
+    }
+    boolean signed = asked.startsWith("+");
+    String digits = asked.substring(signed ? 1 : 0);
+    boolean fixed = digits.length() == 3
+        && digits.charAt(0) == '.'
+        && Character.isDigit(digits.charAt(1))
+        && digits.charAt(2) == 'f';
+    if (fixed && value instanceof Number number) {
+      String text = fixed(number.doubleValue(), digits.charAt(1) - '0');
+      return signed && !text.startsWith("-") ? "+" + text : text;
+    }
+    throw new IllegalArgumentException(
+        "format must hold %s, %d, %.2f, %+.2f or %%, was %" + asked + " for " + value);
   }
 
   /**

@@ -43,20 +43,26 @@ public final class Say {
   /** Sets an index low: one letter behind one letter, such as D_t. */
   private static String lowered(String text) {
     StringBuilder set = new StringBuilder();
-    for (int i = 0; i < text.length(); i++) {
-      if (i + 2 < text.length()
-          && Character.isLetter(text.charAt(i))
-          && text.charAt(i + 1) == '_'
-          && Character.isLetter(text.charAt(i + 2))
-          && (i == 0 || !isOfWord(text.charAt(i - 1)))
-          && (i + 3 == text.length() || !isOfWord(text.charAt(i + 3)))) {
-        set.append(text.charAt(i)).append("<sub>").append(text.charAt(i + 2)).append("</sub>");
-        i += 2;
+    int at = 0;
+    while (at < text.length()) {
+      if (isSymbol(text, at)) {
+        set.append(text.charAt(at)).append("<sub>").append(text.charAt(at + 2)).append("</sub>");
+        at += 3;
       } else {
-        set.append(text.charAt(i));
+        set.append(text.charAt(at));
+        at++;
       }
     }
     return set.toString();
+  }
+
+  private static boolean isSymbol(String text, int at) {
+    return at + 2 < text.length()
+        && Character.isLetter(text.charAt(at))
+        && text.charAt(at + 1) == '_'
+        && Character.isLetter(text.charAt(at + 2))
+        && (at == 0 || !isOfWord(text.charAt(at - 1)))
+        && (at + 3 == text.length() || !isOfWord(text.charAt(at + 3)));
   }
 
   private static boolean isOfWord(char letter) {

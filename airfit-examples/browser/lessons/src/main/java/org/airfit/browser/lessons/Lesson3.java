@@ -38,14 +38,13 @@ final class Lesson3 {
             Input.of("old", "old: C", Kind.CONDUCTANCE, "3.1 dm³/(s·bar)", 0.5, 20, 0.1),
             Input.of("oldRatio", "old: b", Kind.NUMBER, "0.25", 0, 0.5, 0.01),
             Input.of("rated", "new: flow on its sheet", Kind.SCFM, "22 scfm", 1, 100, 0.5),
-            Input.of(
-                "ratedAt", "new: pressure on its sheet", Kind.PSIG, "100 psig", 45, 250, 1),
+            Input.of("ratedAt", "new: pressure on its sheet", Kind.PSIG, "100 psig", 45, 250, 1),
             Input.of(
                 "lost", "new: pressure loss on its sheet", Kind.PSI_LOST, "10 psi", 1, 40, 0.5),
             Input.of("shelf", "shelf: C", Kind.CONDUCTANCE, "6.2 dm³/(s·bar)", 0.5, 20, 0.1),
             Input.of("shelfRatio", "shelf: b", Kind.NUMBER, "0.28", 0, 0.5, 0.01)),
         "cell-08-0",
-            Lesson3::show));
+        Lesson3::show));
   }
 
   /** The part's pressure loss at the flow [psi], NaN if so much does not pass. */

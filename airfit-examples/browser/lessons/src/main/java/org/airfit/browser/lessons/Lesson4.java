@@ -51,7 +51,7 @@ final class Lesson4 {
             Input.of("rough", "roughness", Kind.INCHES, "0.0018 in", 0.0001, 0.02, 0.0001),
             Input.of("inlet", "pressure at the inlet", Kind.PSIG, "100 psig", 30, 200, 1)),
         "cell-06-0",
-            Lesson4::show));
+        Lesson4::show));
   }
 
   /** The steps of the pencil, with the numbers that are written down. */

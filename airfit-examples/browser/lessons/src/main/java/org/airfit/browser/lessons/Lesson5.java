@@ -48,7 +48,7 @@ final class Lesson5 {
             Input.of("length", "length of the hose", Kind.METRES, "30 m", 2, 100, 1),
             Input.of("inlet", "pressure where it begins", Kind.PSIG, "90 psig", 20, 200, 1)),
         "cell-06-0",
-            Lesson5::show));
+        Lesson5::show));
   }
 
   /** The hose and the air that comes into it. */

@@ -66,7 +66,7 @@ final class Lesson6 {
             Input.of("pipeBore", "bore of the pipe", Kind.MILLIMETRES, "20.9 mm", 8, 54, 0.1),
             Input.of("pipeLength", "length of the pipe", Kind.METRES, "38 m", 1, 300, 1)),
         "pencil-code-0",
-            Lesson6::show));
+        Lesson6::show));
   }
 
   /** The parts of the run as they are. */

@@ -62,7 +62,7 @@ final class Lesson7 {
                 "",
                 "lie still")),
         "cell-10-0",
-            Lesson7::show));
+        Lesson7::show));
   }
 
   private static Requirement job(Given given) {

@@ -49,14 +49,7 @@ final class Lesson8 {
                 400,
                 1),
             Input.of("upper", "pressure that it holds", Kind.BAR_GAUGE, "7.4 bar(g)", 3, 13, 0.1),
-            Input.of(
-                "lower",
-                "lower pressure",
-                Kind.BAR_GAUGE,
-                "6.4 bar(g)",
-                1,
-                12.9,
-                0.1),
+            Input.of("lower", "lower pressure", Kind.BAR_GAUGE, "6.4 bar(g)", 1, 12.9, 0.1),
             Input.of(
                 "volume", "volume of receiver and pipes", Kind.LITRES, "1500 L", 50, 10000, 10),
             Input.of("fall", "time of the fall", Kind.SECONDS, "165 s", 5, 3600, 1),
@@ -64,7 +57,7 @@ final class Lesson8 {
             Input.of(
                 "hours", "hours under pressure in a year", Kind.HOURS, "8760 h", 100, 8760, 10)),
         "cell-06-0",
-            Lesson8::show));
+        Lesson8::show));
   }
 
   private static Duration seconds(Given given, String id) {

@@ -58,9 +58,13 @@ final class Lesson9 {
     }
     inputs.add(Input.choice(
         "out", "piece left out of the set", "G6", "G6", "G6: its tip is worn", "", "none"));
-    return List.of(
-        new Figure("9-pieces", 9, "Change the readings of the six Gannets", inputs, "cell-04-0",
-            Lesson9::show));
+    return List.of(new Figure(
+        "9-pieces",
+        9,
+        "Change the readings of the six Gannets",
+        inputs,
+        "cell-04-0",
+        Lesson9::show));
   }
 
   private static KnownPiece piece(String label, double tip, double length, double groove) {

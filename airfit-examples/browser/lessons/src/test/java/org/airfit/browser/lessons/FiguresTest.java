@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -71,8 +72,8 @@ class FiguresTest {
         continue;
       }
       places.add(output.place());
-      JsonObject of = held.get(output.place());
-      assertThat(of).as("%s of lesson %d", output.place(), figure.lesson()).isNotNull();
+      JsonObject of = Objects.requireNonNull(
+          held.get(output.place()), output.place() + " of lesson " + figure.lesson());
       JsonElement lines = output.form().equals("text/plain")
           ? of.get("text")
           : of.getAsJsonObject("data").get(output.form());
