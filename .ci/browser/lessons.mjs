@@ -7,6 +7,7 @@ import { createRequire } from 'node:module';
 import { after, before, test } from 'node:test';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import vm from 'node:vm';
+import { gzipSync } from 'node:zlib';
 import { browser } from './faults.mjs';
 import { overflow } from './inside.mjs';
 import { lines } from '../../notebooks/book/live/lines.mjs';
@@ -82,6 +83,11 @@ function library() {
   vm.runInThisContext(readFileSync(`${PAGES}airfit-lessons.js`, 'utf8'));
   return globalThis;
 }
+
+test('the script is not larger than it may be', () => {
+  const zipped = gzipSync(readFileSync(`${PAGES}airfit-lessons.js`), { level: 9 }).length;
+  assert.ok(zipped <= 500_000, `${zipped} bytes gzipped`);
+});
 
 /** The figures of a lesson as the library describes them: id, inputs, places of outputs. */
 function asked(rows) {
