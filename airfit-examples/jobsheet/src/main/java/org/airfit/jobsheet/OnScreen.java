@@ -300,6 +300,17 @@ public final class OnScreen {
   }
 
   /**
+   * Obtains the style of charts: rules for a style sheet, in which the custom properties {@code --ink}, {@code --soft},
+   * {@code --hair}, {@code --run}, {@code --warn} and {@code --paper} are colours that the page sets; a chart stands in a
+   * figure of class "chart".
+   *
+   * @return CSS
+   */
+  public static String chartStyle() {
+    return PageStyle.CHART;
+  }
+
+  /**
    * Writes the sheet of a file that is not for compressed air, as text.
    *
    * @param refusal the refusal
