@@ -165,6 +165,8 @@ export interface Goes {
   between: string[];
   /** The joints with it: one where they go together as they are. */
   joints: { sentence: string; sealing?: string }[];
+  /** What must be asked of what goes between. */
+  toAsk: string[];
   /** What is bought for the joints beside the parts; "nothing" too. "" where they cannot be joined. */
   toBuy: string;
   /** How to put it together; "" where there is nothing to say. */
@@ -283,7 +285,7 @@ export interface Proposed {
   open: string[];
   rules: Ruled[];
   /** The pressure from the supply to the tool, or to each tool. */
-  ways: { to: string; losses: Loss[]; picture: Chart; carries: string }[];
+  ways: { to: string; losses: Loss[]; picture: Chart }[];
   cautions: Caution[];
 }
 
@@ -337,12 +339,19 @@ export interface Sheet {
   reasons: string;
 }
 
+export interface SheetOptions {
+  /** The name of a letterhead file among the files; left out, the head has no shop. */
+  letterhead?: string;
+  /** The date of a sheet whose job tells none, such as "2026-11-28"; left out, a line to fill in. */
+  today?: string;
+}
+
 /**
  * Answers a job file of form 2 (docs/job-file.md), as the program jobsheet does.
  *
- * @param letterhead the name of a letterhead file among the files; left out, the head stays blank
+ * @param name the name of the job file among the files
  */
-export function sheet(name: string, files: Files, letterhead?: string): Sheet;
+export function sheet(name: string, files: Files, options?: SheetOptions): Sheet;
 
 // ------------------------------------------------------------------------- for a counter of one's own: more calls
 

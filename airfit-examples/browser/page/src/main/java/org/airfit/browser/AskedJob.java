@@ -27,9 +27,24 @@ final class AskedJob {
 
   private static final String CATALOGUE = "catalogue.json";
 
-  /** A catalogue with nothing in it but one invented profile, as a set has one at least. */
-  static final Map<String, Object> NO_CATALOGUE =
-      Map.of("catalogue", "none", "profiles", List.of(), "parts", List.of());
+  /** A catalogue without parts; a set has one profile at least, so this has an invented one that nothing asks for. */
+  private static final Map<String, Object> NO_CATALOGUE = Map.of(
+      "catalogue",
+      "none",
+      "profiles",
+      List.of(Map.of(
+          "id",
+          "none",
+          "name",
+          "none",
+          "from",
+          "invented",
+          "source",
+          "stands for no plug",
+          "dimensions",
+          Map.of("bore", Map.of("nominal", "8 mm", "deviation", "0.06 mm")))),
+      "parts",
+      List.of());
 
   private final Map<String, Object> fields = new LinkedHashMap<>();
   private final Map<String, String> places = new LinkedHashMap<>();
@@ -41,7 +56,7 @@ final class AskedJob {
 
   /** Begins with what a job must have. */
   static AskedJob begun() throws RefusedException {
-    AskedJob job = new AskedJob(Given.files(Map.of()));
+    AskedJob job = new AskedJob(Given.files(Map.of()).with(CATALOGUE, NO_CATALOGUE));
     job.fields.put("job", "asked");
     job.fields.put("customer", "none");
     job.fields.put("catalogue", CATALOGUE);

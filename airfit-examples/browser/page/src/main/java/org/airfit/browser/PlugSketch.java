@@ -53,7 +53,7 @@ final class PlugSketch {
     sketch.draw();
     String shows = chosen == null
         ? "A plug with its nine sizes, not to scale"
-        : "Where the caliper goes for the " + chosen + ", " + chosen.definition();
+        : "Where the caliper goes for the " + chosen.label() + ", " + chosen.definition();
     return "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 " + WIDTH + " " + HEIGHT
         + "\" role=\"group\" aria-label=\"" + shows
         + "\" font-family=\"Arial, Helvetica, sans-serif\" font-size=\"13\">\n" + sketch.out

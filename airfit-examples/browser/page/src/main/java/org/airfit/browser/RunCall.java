@@ -69,7 +69,7 @@ final class RunCall {
     job.put("supply", supply);
     job.put("now", elements);
     job.put("tool", AskedJob.tool(flow, needed.orElse(ANY_NEED)));
-    job.catalogue(catalogue.orElse(AskedJob.NO_CATALOGUE));
+    catalogue.ifPresent(job::catalogue);
     return answer(sheet(job.read()), needed.isPresent(), worked);
   }
 
