@@ -226,7 +226,7 @@ final class Spread {
         catalogues.add(Files.readString(path));
       }
     }
-    for (int i = 0; i < 90; i++) {
+    for (int i = 0; i < 40; i++) {
       String catalogue = catalogues.get(random.nextInt(catalogues.size()));
       ask(
           "select", "job", job(random), "files", of("catalogue.json", catalogue), "most", 2);
