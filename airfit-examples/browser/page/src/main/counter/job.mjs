@@ -1,0 +1,148 @@
+// The job as the project's job file, from the page to the file and back. The state holds the file's own object, so what
+// the page does not show goes through it untouched.
+import { at, isObject, withAt } from './paths.mjs';
+import { USUAL } from './line.mjs';
+
+/** A job of which nothing was told yet, with the line that most jobs have. */
+export function freshJob() {
+  return { airfitJob: 2, line: USUAL };
+}
+
+/** Whether nothing was told of a job yet. */
+export function isFresh(job) {
+  return JSON.stringify(job) === JSON.stringify(freshJob());
+}
+
+/** The text of a job file to keep: what a file must have stands in it, all else as it was told. */
+export function jobFile(job, catalogue) {
+  return `${JSON.stringify(job.catalogue === undefined ? { ...job, catalogue } : job, null, 2)}\n`;
+}
+
+/** The name of the file to save a job in, from what the job is about. */
+export function fileName(job, end = '.json') {
+  const words = String(job.job ?? '')
+    .normalize('NFKD')
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, '-')
+    .replace(/^-|-$/g, '')
+    .slice(0, 60);
+  return (words || 'job') + end;
+}
+
+/** What must be told before parts can be chosen, each with its field and its name on the page; none if all is there. */
+export function lacking(job) {
+  const wanted = [];
+  const need = (path, what) => {
+    if (at(job, path) === undefined) {
+      wanted.push({ field: path, what });
+    }
+  };
+  need('supply.pressure', 'the pressure of the supply');
+  const line = Array.isArray(job.line) ? job.line : [];
+  const outlet = line.findIndex((item) => item.kind === 'outlet');
+  if (outlet < 0) {
+    wanted.push({ field: 'line', what: 'an outlet in the run' });
+  } else {
+    need(`line.${outlet}.end`, 'the thread of the outlet');
+  }
+  line.forEach((item, i) => {
+    if (/hose$/.test(item.kind) && item.reach === undefined && item.part === undefined) {
+      wanted.push({ field: `line.${i}.reach`, what: 'how far the hose must reach' });
+    }
+  });
+  const hasLines = line.some((item) => Array.isArray(item.lines));
+  if (!hasLines) {
+    if (at(job, 'tool.marking') === undefined) {
+      need('tool.air', 'the air the tool takes');
+      need('tool.pressure', 'the pressure the tool needs');
+    }
+    need('tool.inlet', 'the thread at the tool');
+  }
+  return wanted;
+}
+
+/** Whether the line is to carry anything but compressed air. That is refused, whatever else was told. */
+export function isOtherMedium(job) {
+  const medium = at(job, 'conditions.medium');
+  return typeof medium === 'string' && medium.trim() !== '' && medium !== 'compressed air';
+}
+
+/** Whether anything was told of a plug: readings, or that there is only a socket. */
+export function hasPlug(job) {
+  return at(job, 'atHand.readings') !== undefined || at(job, 'atHand.socketOnly') === true;
+}
+
+/** Whether enough of a thread was read to ask what it is. */
+export function hasThread(job) {
+  const thread = at(job, 'atHand.thread') ?? {};
+  return (
+    thread.firstCrest !== undefined &&
+    ((thread.pitches !== undefined && thread.overPitches !== undefined) ||
+      thread.leafPerInch !== undefined ||
+      thread.leafPitch !== undefined)
+  );
+}
+
+/** The job as it is asked about: what the head of a sheet must have is filled in, unfinished parts are left out. */
+export function asked(job) {
+  let whole = {
+    ...job,
+    airfitJob: job.airfitJob ?? 2,
+    job: job.job ?? 'Job at the counter',
+    customer: job.customer ?? 'Customer not named',
+    catalogue: 'stock.json',
+  };
+  if (isObject(whole.atHand)) {
+    if (at(whole, 'atHand.thread') !== undefined && !hasThread(job)) {
+      whole = withAt(whole, 'atHand.thread', undefined);
+    }
+    if (!hasPlug(job) && at(whole, 'atHand.thread') === undefined) {
+      // A caliper alone is no plug at hand: then every coupling may have any profile.
+      const { atHand: _, ...rest } = whole;
+      whole = rest;
+    } else if (at(whole, 'atHand.where') === undefined) {
+      whole = withAt(whole, 'atHand.where', 'the counter');
+    }
+    if (at(whole, 'atHand.readings') !== undefined && at(whole, 'atHand.instrument') === undefined) {
+      whole = withAt(whole, 'atHand.instrument', 'digital caliper 0.01 mm');
+    }
+  }
+  return whole;
+}
+
+/**
+ * The files by name to ask about a job: its stock, with the reference set in place of the stock's own profiles if one
+ * is there, and what else was opened.
+ */
+export function filesFor(job, stock, set, others = {}) {
+  const files = { ...others, 'job.json': JSON.stringify(asked(job)) };
+  let catalogue = stock ?? { catalogue: 'No stock', parts: [] };
+  if (set) {
+    const { profiles: _, ...rest } = catalogue;
+    catalogue = { ...rest, profileSet: set.name };
+    files[set.name] = set.text;
+  } else if (catalogue.profiles === undefined && catalogue.profileSet === undefined) {
+    catalogue = { ...catalogue, profiles: [] };
+  }
+  files['stock.json'] = JSON.stringify(catalogue);
+  return files;
+}
+
+/** Whether a real plug can be named: a set is there, of the shop's own or in its stock. */
+export function hasSet(stock, set) {
+  return Boolean(set) || (Array.isArray(stock?.profiles) && stock.profiles.length > 0) || stock?.profileSet !== undefined;
+}
+
+/** The field of the page that a refusal of the library is about: {field, words}; its lists count from one. */
+export function placed(message) {
+  const found = /^(?:job\.json): ([^:]*?): (.*)$/s.exec(message);
+  if (!found) {
+    return { field: '', words: message.replace(/^(?:job|stock)\.json: /, '') };
+  }
+  return { field: fieldOf(found[1]), words: found[2] };
+}
+
+/** "line[2].reach" of a message as "line.1.reach" of the page. */
+export function fieldOf(place) {
+  return place.replace(/\[(\d+)\]/g, (_, n) => `.${Number(n) - 1}`);
+}
