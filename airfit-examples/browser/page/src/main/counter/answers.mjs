@@ -1,103 +1,153 @@
 // What follows from what was told, beside it.
 import { el, adopted } from './elements.mjs';
-import { chartUnder, reasonsOf } from './pages.mjs';
+import { drawn } from './pages.mjs';
 
 /** A part of the answers under its heading; nothing where nothing is to be said. */
 function part(id, title, ...children) {
   const said = children.flat().filter(Boolean);
-  return said.length === 0 ? null : el('section', { class: `answer ${id}`, 'aria-labelledby': `h-${id}` }, el('h3', { id: `h-${id}` }, title), ...said);
+  return said.length === 0
+    ? null
+    : el('section', { class: `answer ${id}`, 'aria-labelledby': `h-${id}` }, el('h3', { id: `h-${id}` }, title), said);
+}
+
+/** Sentences as a list; nothing where there are none. */
+function list(sentences, kind = '') {
+  return sentences?.length > 0 && el('ul', { class: kind }, sentences.map((each) => el('li', {}, words(each))));
+}
+
+/** A sentence with the index of a symbol, such as D_t, set low. */
+function words(sentence) {
+  return String(sentence).split(/\b([DLWd]_[a-z])\b/).map((piece, i) =>
+    i % 2 === 0 ? piece : el('span', {}, piece[0], el('sub', {}, piece[2])));
+}
+
+function folded(title, ...children) {
+  const said = children.flat().filter(Boolean);
+  return said.length > 0 && el('details', { 'data-fold': title }, el('summary', {}, title), said);
 }
 
 /** A refusal stands alone. */
-export function refusal(lines) {
-  return el('section', { class: 'answer refused', role: 'alert' }, el('h3', {}, 'Refused'), ...lines.map((line) => el('p', {}, line)));
+export function refusal(headline) {
+  return el('section', { class: 'answer refused', role: 'alert' }, el('h3', {}, 'Refused'), el('p', {}, headline),
+    el('p', {}, 'Nothing was computed and no part was chosen.'));
 }
 
-/** What the plug may be: chances as bars, what to read next, and what looks wrong. */
-export function plugPart(plug, { takeNext }) {
+/** What the plug may be: chances as bars, what to read next and why, and what looks like a slip. */
+export function plugPart(plug, hasReadings, { takeNext }) {
   if (!plug) {
     return null;
   }
+  const next = plug.next?.[0];
+  const first = plug.candidates?.[0];
   return part(
     'plug',
     'The plug',
-    el('p', { class: 'verdict' }, plug.words),
-    plug.slips?.map((slip) => el('p', { class: 'warn' }, slip)),
-    plug.candidates?.length > 0 && el('ol', { class: 'chances' }, plug.candidates.map((candidate) =>
-      el('li', {},
-        el('span', { class: 'name' }, candidate.name),
-        el('span', { class: 'chance' }, candidate.said ?? ''),
-        bar(candidate.chance)))),
-    plug.next && el('p', { class: 'next' }, el('strong', {}, 'Read next: '), plug.next.words, ' ',
-      plug.next.dimension && el('button', { type: 'button', onclick: () => takeNext(plug.next.dimension) }, `Show where: ${plug.next.dimension}`)),
-    plug.residuals?.length > 0 && el('details', {}, el('summary', {}, 'How the readings lie'), el('ul', {}, plug.residuals.map((line) => el('li', {}, line)))),
+    hasReadings && el('p', { class: 'verdict' }, words(plug.headline)),
+    plug.slips?.map((slip) => el('p', { class: 'warn' }, words(slip))),
+    hasReadings && plug.chances?.length > 0 && el('ol', { class: 'chances' }, shownChances(plug.chances).map(({ what, chance, probability }) =>
+      el('li', {}, el('span', { class: 'name' }, what), el('span', { class: 'chance' }, chance), bar(probability)))),
+    next && el('p', { class: 'next' }, el('strong', {}, hasReadings ? 'Read next: ' : 'Read first: '), words(next.text), ' ',
+      el('button', { type: 'button', class: 'link', onclick: () => takeNext(next.size) }, `Where the caliper goes: ${next.size}`)),
+    list(plug.waysOut),
+    hasReadings && list(plug.open),
+    folded('How the readings lie', list(first?.why), list(plug.takenForGranted), plug.picture && picture(plug.picture.svg)),
   );
 }
 
-function bar(chance) {
+/** The chances that are worth a line; the last is that of none of them. */
+function shownChances(chances) {
+  return chances.filter(({ probability }, i) => probability >= 0.0005 || i < 2 || i === chances.length - 1).slice(0, 8);
+}
+
+function bar(probability) {
   const inner = el('span', { class: 'fill' });
-  inner.style.width = `${Math.max(0.5, 100 * (chance ?? 0))}%`;
+  inner.style.width = `${Math.max(0.5, 100 * probability)}%`;
   return el('span', { class: 'bar', 'aria-hidden': 'true' }, inner);
 }
 
-export function setPart(hasSet, hasReadings) {
-  return hasSet || !hasReadings ? null : part('noset', 'The plug', el('p', { class: 'verdict' },
+export function setPart(isKnown, hasReadings) {
+  return isKnown || !hasReadings ? null : part('noset', 'The plug', el('p', { class: 'verdict' },
     'Without a reference set no real plug can be named: no table of plug sizes could be verified, so none is built in. '
     + 'Open the shop’s own set, or build one from plugs that you know.'));
 }
 
 export function threadPart(thread) {
-  return thread ? part('thread', 'Its thread', el('p', { class: 'verdict' }, thread.words), chances(thread.candidates)) : null;
-}
-
-function chances(candidates) {
-  return candidates?.length > 1 && el('ol', { class: 'chances' }, candidates.slice(0, 5).map((each) =>
-    el('li', {}, el('span', { class: 'name' }, each.name), el('span', { class: 'chance' }, each.said ?? ''), bar(each.chance))));
+  return thread ? part('thread', 'Its thread', el('p', { class: 'verdict' }, thread.sentence), el('p', { class: 'soft' }, thread.read)) : null;
 }
 
 /** What is still to be told before parts can be chosen. */
 export function wantedPart(wanted, { goTo }) {
-  return wanted.length === 0 ? null : part('wanted', 'To choose parts, tell also', el('ul', { class: 'wants' }, wanted.map(({ field, what }) =>
-    el('li', {}, el('button', { type: 'button', class: 'link', onclick: () => goTo(field) }, what)))));
+  return wanted.length === 0 ? null : part('wanted', 'To choose parts, tell also', el('ul', { class: 'wants' },
+    wanted.map(({ field, what }) => el('li', {}, el('button', { type: 'button', class: 'link', onclick: () => goTo(field) }, what)))));
 }
 
 /** A question that was refused, where no field is at fault. */
 export function faultPart(lines) {
-  return lines.length === 0 ? null : part('fault', 'Cannot be used so', ...lines.map((line) => el('p', { class: 'warn' }, line)));
+  return part('fault', 'This cannot be used', lines.map((line) => el('p', { class: 'warn' }, line)));
 }
 
-/** The sheet's own lines, tables and drawings. */
-export function sheetParts(sheet) {
-  const now = chartUnder(sheet.behind, 'The air now');
-  const then = chartUnder(sheet.behind, 'Why these parts');
-  const facts = sheet.facts ? [...sheet.facts.children].filter((each) => each.localName !== 'h2').map(adopted) : [];
-  facts.flatMap((each) => [...each.querySelectorAll('dt')]).filter((dt) => /^(Plug|Its thread)$/.test(dt.textContent))
-    .forEach((dt) => { dt.nextElementSibling?.remove(); dt.remove(); });
+/** What was found and chosen, with its reasons. */
+export function selectedParts(selected) {
+  const best = selected.proposals[0];
+  const fits = selected.kind === 'fits';
+  const now = selected.now;
   return [
-    part('air', 'The air', ...facts),
-    part('chart', 'Pressure along the run', then && adopted(then), now && el('details', { open: !then }, el('summary', {}, 'As it is now'), adopted(now))),
-    partsTable(sheet),
-    part('open', 'Still open', ...bodyOf(sheet.open)),
-    part('care', 'Before anyone connects this', ...bodyOf(sheet.care)),
+    part('wrong', 'Not right with it', list(selected.wrong)),
+    part('air', 'The air', el('dl', {}, selected.found
+      .filter(({ what }) => !/^(Plug|Its thread)$/.test(what))
+      .map(({ what, text }) => [el('dt', {}, what), el('dd', {}, words(text))])),
+      !fits && list(selected.toGive)),
+    part('chart', 'Pressure along the run',
+      fits && best?.ways.map((way) => [best.ways.length > 1 && el('h4', {}, way.to), chart(way.picture)]),
+      now && folded('As it is now', el('p', {}, now.sentence), chart(now.picture), list(now.helps))),
+    fits && best ? partsTable(best) : null,
+    !fits && best ? part('miss', 'The nearest miss, not to be sold', folded('What it is, and what it does not meet', list(best.parts.map(({ name }) => name)),
+      list(best.rules.filter(({ outcome }) => outcome === 'unmet').map(({ rule, sentence }) => `${rule}: ${sentence}`)))) : null,
+    part('open', 'Still open', list(selected.questions, 'ask')),
+    part('offers', 'Which offer?', list(selected.offers)),
+    cautionsPart(selected.cautions),
+    part('read', 'How it was read', folded('Values that may be meant otherwise, and what was taken for granted',
+      list(selected.remarks.map(({ what, text }) => (what ? `${what}: ${text}` : text))))),
+    fits && best ? part('rules', 'Rule by rule', folded('Each rule, and what it found', el('dl', {}, best.rules
+      .filter(({ outcome }) => outcome !== 'doesNotApply')
+      .map(({ rule, said, sentence }) => [el('dt', {}, `${rule}: ${said}`), el('dd', {}, sentence)])))) : null,
   ];
 }
 
-function bodyOf(section) {
-  return section ? [...section.children].filter((each) => each.localName !== 'h2').map(adopted) : [];
+function picture(svg) {
+  const drawing = drawn(svg);
+  return drawing && el('figure', { class: 'picture' }, adopted(drawing));
 }
 
-/** The parts with their prices, and under each why it was chosen. */
-function partsTable(sheet) {
-  const children = bodyOf(sheet.parts);
-  const why = reasonsOf(sheet.behind);
-  for (const row of children.flatMap((each) => [...each.querySelectorAll('tbody tr')])) {
-    const id = row.querySelector('td.id')?.textContent;
-    const reason = why.get(id);
-    const what = row.querySelector('th');
-    if (reason && what) {
-      what.querySelector('.soft')?.remove();
-      what.append(el('span', { class: 'why' }, reason));
-    }
+/** The column is narrow, so its drawing is the narrow one. */
+function chart({ narrow }) {
+  const drawing = drawn(narrow);
+  return drawing && el('figure', { class: 'chart' }, adopted(drawing));
+}
+
+/** The parts with their prices, and with each why it was chosen. */
+function partsTable(best) {
+  const isPriced = best.parts.some(({ price }) => price);
+  return part('parts', 'Recommended parts',
+    el('table', {},
+      el('thead', {}, el('tr', {}, el('th', { scope: 'col' }, 'pieces'), el('th', { scope: 'col' }, 'part, and why'),
+        isPriced && el('th', { scope: 'col', class: 'n' }, 'price'))),
+      el('tbody', {}, best.parts.map((line) => el('tr', {},
+        el('td', { class: 'count' }, line.quantity),
+        el('th', { scope: 'row' }, line.name, line.id && el('span', { class: 'id' }, ` ${line.id}`),
+          el('span', { class: 'why' }, line.existing ? 'is there already; ' : '', line.reason)),
+        isPriced && el('td', { class: 'n' }, line.price ?? ''))))),
+    best.price && el('p', { class: 'total' }, best.price));
+}
+
+export function cautionsPart(cautions) {
+  if (!cautions?.length) {
+    return null;
   }
-  return part('parts', 'Recommended parts', ...children);
+  const [first, ...rest] = cautions;
+  const last = rest.pop();
+  return part('care', 'Before anyone connects this',
+    el('p', { class: 'first' }, `${first.title}. ${first.text}`),
+    el('ul', {}, rest.map(({ title, text }) => el('li', {}, el('strong', {}, `${title}. `), text))),
+    last && el('p', { class: 'last' }, last.text));
 }

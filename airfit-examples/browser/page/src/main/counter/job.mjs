@@ -133,16 +133,54 @@ export function hasSet(stock, set) {
   return Boolean(set) || (Array.isArray(stock?.profiles) && stock.profiles.length > 0) || stock?.profileSet !== undefined;
 }
 
-/** The field of the page that a refusal of the library is about: {field, words}; its lists count from one. */
-export function placed(message) {
-  const found = /^(?:job\.json): ([^:]*?): (.*)$/s.exec(message);
-  if (!found) {
-    return { field: '', words: message.replace(/^(?:job|stock)\.json: /, '') };
+/**
+ * What is asked about the plug and its thread, whatever else of the job is known; null where nothing can be asked. The
+ * shop's own set comes first, then the profiles of its stock.
+ */
+export function handAsked(job, stock, set, others = {}) {
+  const profiles = set?.text ?? profilesOf(stock, others);
+  const hand = at(job, 'atHand') ?? {};
+  if (profiles === undefined || !isObject(hand)) {
+    return null;
   }
-  return { field: fieldOf(found[1]), words: found[2] };
+  const { instrument, readings, worn, noNearCopies, socketOnly, inUse } = hand;
+  const told = {
+    set: profiles,
+    readings,
+    caliper: instrument,
+    worn,
+    noNearCopies,
+    socketOnly,
+    profilesInUse: inUse,
+    thread: hasThread(job) ? hand.thread : undefined,
+    units: job.units,
+  };
+  return Object.fromEntries(Object.entries(told).filter(([, value]) => value !== undefined));
 }
 
-/** "line[2].reach" of a message as "line.1.reach" of the page. */
+function profilesOf(stock, others) {
+  if (Array.isArray(stock?.profiles) && stock.profiles.length > 0) {
+    return { set: String(stock.catalogue ?? 'stock'), profiles: stock.profiles };
+  }
+  return typeof stock?.profileSet === 'string' ? others[stock.profileSet.split('/').pop()] : undefined;
+}
+
+/**
+ * The field of the page that a refusal of the library is about, and its words: {field, words}. No field where a file is
+ * at fault. Lists count from one in a refusal.
+ */
+export function placed({ name, message, field = '', file = '' }, inside = '') {
+  const isJob = name === 'WrongField' || file === 'job.json' || /^job\.json: /.test(message);
+  const bare = message.replace(/^(?:job|stock)\.json: /, '');
+  const place = field || (isJob ? /^([A-Za-z][^:"]*?): /.exec(bare)?.[1] ?? '' : '');
+  if (!isJob || place === '') {
+    return { field: '', words: bare };
+  }
+  const words = bare.startsWith(`${place}: `) ? bare.slice(place.length + 2) : bare;
+  return { field: fieldOf((name === 'WrongField' ? inside : '') + place), words: words.replace(/^./, (sign) => sign.toUpperCase()) };
+}
+
+/** "line[2].reach" of a message as "line.1.reach" of the page; a caliper is the instrument of a job file. */
 export function fieldOf(place) {
-  return place.replace(/\[(\d+)\]/g, (_, n) => `.${Number(n) - 1}`);
+  return place.replace(/\[(\d+)\]/g, (_, n) => `.${Number(n) - 1}`).replace(/^atHand\.caliper$/, 'atHand.instrument');
 }

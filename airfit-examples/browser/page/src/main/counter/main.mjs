@@ -2,22 +2,21 @@
 import { at, withAt } from './paths.mjs';
 import { begun, changedTo, paused, canUndo, canRedo, undone, redone } from './history.mjs';
 import { added, moved, removed, placeFor, called } from './line.mjs';
-import { freshJob, isFresh, jobFile, fileName, filesFor, hasPlug, hasSet, hasThread, isOtherMedium, lacking, placed } from './job.mjs';
+import { freshJob, isFresh, jobFile, fileName, filesFor, hasPlug, hasSet, hasThread, handAsked, isOtherMedium, lacking, placed } from './job.mjs';
 import { WrongFile, requireSmall, recognised } from './bounds.mjs';
 import { setFile, isUsable, DIMENSIONS } from './set.mjs';
 import { FileStock } from './stock.mjs';
 import { Reckoner } from './reckoner.mjs';
-import { el } from './elements.mjs';
+import { el, adopted } from './elements.mjs';
 import { valueOf, showValues, showWrong, fieldAt } from './fields.mjs';
 import { showCards, kindOptions } from './cards.mjs';
 import { measuringDrawing, SIZES } from './measuring.mjs';
 import { trueSize } from './truesize.mjs';
 import { showBuilder } from './builder.mjs';
-import { takenApart } from './pages.mjs';
+import { takenApart, drawn } from './pages.mjs';
 import { layReady, takeAway } from './paper.mjs';
-import { refusal, plugPart, setPart, threadPart, wantedPart, faultPart, sheetParts } from './answers.mjs';
+import { refusal, plugPart, setPart, threadPart, wantedPart, faultPart, selectedParts, cautionsPart } from './answers.mjs';
 import { keptState, keepState, clearState } from './keep.mjs';
-import { plugAsked, plugAnswered, threadAsked, threadAnswered } from './questions.mjs';
 
 const $ = (id) => document.getElementById(id);
 const form = $('told');
@@ -27,10 +26,10 @@ const ENDS = ['1/4', '3/8', '1/2', '3/4'].flatMap((size) => [`${size} NPT female
 const WALLS = ['steel pipe', 'steel pipe, old', 'galvanized pipe', 'drawn copper or brass', 'drawn aluminium',
   'smooth plastic', 'stainless steel', 'smooth rubber hose', 'rubber hose'];
 
-const reckoner = new Reckoner($('library').textContent);
+const library = $('library').textContent;
+const reckoner = new Reckoner(library);
 let history = begun({ job: freshJob(), stock: null, set: null, built: {}, others: {} });
-let answer = { sheet: null, files: null };
-let wrong = [];
+let answer = null;
 
 // ---- the state, and what shows it
 
@@ -41,7 +40,6 @@ function change(next, typing = '') {
 
 /** Shows the state. While one types in a field only what depends on it is drawn. */
 function follow(isTyping) {
-  const { job } = history.now;
   if (!isTyping) {
     showAll();
   }
@@ -50,8 +48,13 @@ function follow(isTyping) {
   if ($('keep').checked) {
     keepState(history.now);
   }
-  document.title = job.job ? `${job.job} – airfit` : 'airfit: the counter page';
+  titled();
   soon();
+}
+
+function titled() {
+  const { job } = history.now.job;
+  document.title = job ? `${job} – airfit` : 'airfit: the counter page';
 }
 
 function showAll() {
@@ -314,110 +317,153 @@ async function ask() {
   const files = filesFor(job, stock, set, state.others);
   const isKnown = hasSet(stock, set);
   const wanted = lacking(job);
-  const calls = [];
-  const readers = [];
-  const put = (call, reader) => { calls.push(call); readers.push(reader); };
-  const told = { wrong: [], faults: [], plug: null, thread: null, sheet: null };
-  const refused = ({ message }) => {
-    const { field, words } = placed(message);
-    (field ? told.wrong : told.faults).push(field ? { field, words } : words);
-  };
-  if (!isOtherMedium(job)) {
-    if (isKnown && (hasPlug(job) || reckoner.calls?.includes('identify'))) {
-      plugAsked(reckoner.calls, job, files).forEach((call) => put(call, (got) => { told.plug = plugAnswered(got); }));
-    }
-    if (hasThread(job)) {
-      threadAsked(reckoner.calls, job, files).forEach((call) => put(call, (got) => { told.thread = threadAnswered(got); }));
-    }
-  }
-  const whole = isOtherMedium(job) || (wanted.length === 0 && stock !== null && isKnown);
-  if (whole) {
-    put({ call: 'sheet', args: ['job.json', files] }, (got) => { told.sheet = got; });
-  }
+  const isOther = isOtherMedium(job);
+  const hand = isOther ? null : handAsked(job, stock, set, state.others);
+  const whole = isOther || (wanted.length === 0 && stock !== null && isKnown);
+  const calls = [
+    hand && { call: 'identify', args: [hand], take: (got) => { told.plug = got; }, inside: 'atHand.' },
+    whole && { call: 'select', args: [{ job: 'job.json', files, most: 1 }], take: (got) => { told.selected = got; }, inside: '' },
+  ].filter(Boolean);
+  const told = { wrong: [], faults: [], plug: null, selected: null };
   document.body.classList.toggle('working', calls.length > 0);
   let got;
   try {
-    got = calls.length > 0 ? await reckoner.ask(calls) : { answers: [], ms: 0 };
+    got = calls.length > 0 ? await reckoner.ask(calls.map(({ call, args }) => ({ call, args }))) : { answers: [], ms: 0 };
   } catch (e) {
     say(`The library did not answer: ${e.message}`);
     return;
   }
-  if (!got) {
+  if (!got || state !== history.now) {
     return;
   }
   document.body.classList.remove('working');
-  got.answers.forEach((each, i) => (each.refused ? refused(each.refused) : readers[i](each.answer)));
   document.documentElement.dataset.ms = Math.round(got.ms);
+  got.answers.forEach((each, i) => {
+    if (each.refused) {
+      const { field, words } = placed(each.refused, calls[i].inside);
+      (field ? told.wrong : told.faults).push(field ? { field, words } : words);
+    } else {
+      calls[i].take(each.answer);
+    }
+  });
   if (!stock) {
     wanted.push({ field: 'stock', what: 'a stock to choose from' });
   }
   if (!isKnown) {
     wanted.push({ field: 'set', what: 'a reference set' });
   }
-  show(told, wanted, isKnown, files);
+  show(told, wanted, isKnown);
+  prepare(told, files, hand);
 }
 
-function show(told, wanted, isKnown, files) {
+function show(told, wanted, isKnown) {
   const { job } = history.now;
-  wrong = told.wrong;
+  const wrong = told.wrong.filter(({ field }, i) => told.wrong.findIndex((other) => other.field === field) === i);
   const placedAt = showWrong(form, wrong);
-  const faults = [...told.faults, ...wrong.filter((_, i) => !placedAt[i]).map(({ field, words }) => `${field}: ${words}`)];
-  const sheet = told.sheet ? takenApart(told.sheet) : null;
-  const nodes = sheet?.refused
-    ? [refusal(sheet.refused.map((line) => line.textContent))]
+  const faults = [...new Set([...told.faults, ...wrong.filter((_, i) => !placedAt[i]).map(({ field, words }) => `${field}: ${words}`)])];
+  const { selected, plug } = told;
+  const go = { goTo, takeNext: (size) => goTo(`atHand.readings.${size}`) };
+  const open = new Set([...$('shown').querySelectorAll('details[open]')].map((each) => each.dataset.fold));
+  const nodes = selected?.kind === 'refused'
+    ? [refusal(selected.headline)]
     : [
         faultPart(faults),
         setPart(isKnown, hasPlug(job)),
-        plugPart(told.plug, { takeNext: (size) => goTo(`atHand.readings.${size}`) }),
-        threadPart(told.thread),
-        ...(sheet ? sheetParts(sheet) : []),
-        sheet || isFresh(job) ? null : wantedPart(wanted, { goTo }),
-      ];
+        plug && (hasPlug(job) || isFresh(job)) && plugPart(plug, hasPlug(job), go),
+        threadPart(plug?.thread),
+        selected ? selectedParts(selected) : null,
+        !selected && plug && hasPlug(job) ? cautionsPart(plug.cautions) : null,
+        selected || isFresh(job) || wrong.length + faults.length > 0 ? null : wantedPart(wanted, go),
+      ].flat();
   const shown = nodes.filter(Boolean);
   if (shown.length === 0) {
-    shown.push(el('p', { class: 'empty' }, 'Nothing yet. Begin anywhere at the left, or try the example.'));
+    shown.push(el('p', { class: 'empty' }, wrong.length > 0
+      ? 'See what is said beside the field at the left.'
+      : 'Nothing yet. Begin anywhere at the left, or try the example.'));
   }
   $('shown').replaceChildren(...shown);
-  screen.outline(told.plug?.outline ?? null, told.plug?.outlineWords ?? '');
-  const summary = summed(told, sheet, wanted, faults);
+  $('shown').querySelectorAll('details').forEach((each) => { each.open = open.has(each.dataset.fold); });
+  const summary = summed(told, wrong.length + faults.length);
   if ($('said').textContent !== summary) {
     $('said').textContent = summary;
     $('jump').textContent = summary || 'What follows from it';
   }
-  answer = { sheet, files, pages: told.sheet };
-  if (sheet) {
-    layReady($('paper'), sheet);
-  } else {
-    takeAway($('paper'));
-  }
-  for (const id of ['print', 'sheet-save']) {
-    $(id).disabled = !sheet;
-  }
-  $('reasons-save').disabled = !sheet || Boolean(sheet.refused);
 }
 
-/** All of it in a line or two, for those who listen. */
-function summed(told, sheet, wanted, faults) {
-  if (sheet?.refused) {
+// ---- the sheet on paper, and the outline: a second worker makes them while nothing is typed
+
+const IDLE_MS = 500;
+let printer = null;
+let idle = 0;
+
+function prepare({ selected, plug }, files, hand) {
+  clearTimeout(idle);
+  answer = null;
+  takeAway($('paper'));
+  for (const id of ['print', 'sheet-save', 'reasons-save']) {
+    $(id).disabled = !selected;
+  }
+  const first = plug?.candidates?.[0]?.profile;
+  if (selected || first) {
+    const calls = [
+      selected && { call: 'sheet', args: ['job.json', files] },
+      first && $('true-size').open && { call: 'outline', args: [{ set: hand.set, profile: first }] },
+    ].filter(Boolean);
+    answer = { calls, name: plug?.candidates?.[0]?.name, got: null };
+    idle = setTimeout(() => made(), IDLE_MS);
+  } else {
+    screen.outline(null, '');
+  }
+}
+
+/** The sheet, made now if it was not yet; null where there is none. */
+async function made() {
+  clearTimeout(idle);
+  const mine = answer;
+  if (!mine || mine.calls.length === 0) {
+    return null;
+  }
+  printer ??= new Reckoner(library);
+  mine.got ??= printer.ask(mine.calls);
+  const got = await mine.got;
+  if (!got || mine !== answer) {
+    return null;
+  }
+  let sheet = null;
+  got.answers.forEach(({ answer: said }, i) => {
+    if (said && mine.calls[i].call === 'sheet') {
+      sheet = said;
+      mine.sheet = takenApart(said.page);
+      layReady($('paper'), mine.sheet);
+    } else if (mine.calls[i].call === 'outline') {
+      const drawing = said?.picture ? drawn(said.picture.svg) : null;
+      screen.outline(drawing && adopted(drawing), drawing ? `${mine.name}, as large as it is. Lay the plug on it.` : '');
+    }
+  });
+  return sheet;
+}
+
+/** All of it in a line or two, for those who listen, and for the foot of a telephone. */
+function summed({ selected, plug }, wrong) {
+  if (selected?.kind === 'refused') {
     return 'Refused.';
   }
-  const parts = [];
-  if (wrong.length + faults.length > 0) {
-    parts.push(`${many(wrong.length + faults.length, 'entry').replace('entrys', 'entries')} cannot be used so.`);
+  const said = [];
+  if (wrong > 0) {
+    said.push(wrong === 1 ? 'One entry cannot be used.' : `${wrong} entries cannot be used.`);
   }
-  if (told.plug?.short) {
-    parts.push(told.plug.short);
+  const first = plug?.chances?.[0];
+  if (first && hasPlug(history.now.job)) {
+    said.push(`${first.what} ${first.chance}.`);
   }
-  if (sheet) {
-    const rows = sheet.parts ? sheet.parts.querySelectorAll('tbody tr').length : 0;
-    const price = sheet.parts?.querySelector('tfoot td:last-child')?.textContent.trim();
-    parts.push(rows > 0 ? `${many(rows, 'part')}${price ? `, ${price} together` : ''}.` : 'No parts recommended.');
-    const open = sheet.open ? sheet.open.querySelectorAll('li').length : 0;
-    if (open > 0) {
-      parts.push(`${many(open, 'question')} open.`);
+  if (selected) {
+    const best = selected.kind === 'fits' ? selected.proposals[0] : null;
+    said.push(best ? `${many(best.parts.length, 'part')} recommended.` : selected.kind === 'nothingFits' ? 'Nothing in stock fits.' : 'No parts chosen yet.');
+    if (selected.questions.length > 0) {
+      said.push(`${many(selected.questions.length, 'question')} open.`);
     }
   }
-  return parts.join(' ');
+  return said.join(' ');
 }
 
 function goTo(path) {
@@ -435,12 +481,23 @@ function goTo(path) {
   }
 }
 
-$('print').addEventListener('click', () => window.print());
-window.addEventListener('beforeprint', () => { document.title = answer.sheet ? `Job sheet: ${answer.sheet.title}` : document.title; });
-window.addEventListener('afterprint', () => follow(true));
-$('sheet-save').addEventListener('click', () => download(fileName(history.now.job, '.html'), answer.pages.page, 'text/html'));
-$('reasons-save').addEventListener('click', () =>
-  download(fileName(history.now.job, '-reasons.html'), answer.pages.reasons, 'text/html'));
+$('print').addEventListener('click', async () => {
+  if (await made()) {
+    window.print();
+  }
+});
+window.addEventListener('beforeprint', () => { document.title = answer?.sheet?.title ?? document.title; });
+window.addEventListener('afterprint', titled);
+$('sheet-save').addEventListener('click', async () => saved(await made(), 'page', '.html'));
+$('reasons-save').addEventListener('click', async () => saved(await made(), 'reasons', '-reasons.html'));
+$('true-size').addEventListener('toggle', soon);
+
+function saved(sheet, what, end) {
+  if (sheet) {
+    download(fileName(history.now.job, end), sheet[what], 'text/html');
+  }
+}
+
 $('jump').addEventListener('click', (e) => {
   e.preventDefault();
   $('h-answers').focus();
