@@ -4,10 +4,10 @@ import { drawn } from './pages.mjs';
 
 /** A part of the answers under its heading; nothing where nothing is to be said. */
 function part(id, title, ...children) {
-  const said = children.flat().filter(Boolean);
+  const said = children.flat(Infinity).filter(Boolean);
   return said.length === 0
     ? null
-    : el('section', { class: `answer ${id}`, 'aria-labelledby': `h-${id}` }, el('h3', { id: `h-${id}` }, title), said);
+    : el('section', { class: `answer ${id}`, 'aria-labelledby': `a-${id}` }, el('h3', { id: `a-${id}` }, title), said);
 }
 
 /** Sentences as a list; nothing where there are none. */
@@ -22,7 +22,7 @@ function words(sentence) {
 }
 
 function folded(title, ...children) {
-  const said = children.flat().filter(Boolean);
+  const said = children.flat(Infinity).filter(Boolean);
   return said.length > 0 && el('details', { 'data-fold': title }, el('summary', {}, title), said);
 }
 

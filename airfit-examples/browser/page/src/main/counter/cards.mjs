@@ -22,7 +22,8 @@ const FIELDS = {
 };
 
 /** Fields that need no second look stand open; the others behind "more". */
-const OPEN = 2;
+const OPEN = { pipe: 4, coupling: 1 };
+const OPEN_ELSE = 2;
 
 /** Draws the cards of a job. `act` is called with what was pressed: move, remove. */
 export function showCards(list, job, act) {
@@ -38,14 +39,16 @@ export function showCards(list, job, act) {
 function card(item, place, count, act) {
   const name = isTyped(item.name) && item.name ? String(item.name) : called(item.kind);
   const heading = `${place + 1}. ${called(item.kind)}`;
-  const fields = fieldsOf(item).map((field) => cardField(item, field, place));
-  const open = item.kind === 'pipe' ? 4 : OPEN;
+  const open = OPEN[item.kind] ?? OPEN_ELSE;
+  // What was told stands open, whatever it is.
+  const isOpen = (field, i) => i < open || item[field] !== undefined;
+  const fields = fieldsOf(item);
   const kept = keptOf(item);
   const button = (words, sign, action, able, label) =>
     el('button', { type: 'button', class: 'sign', 'aria-label': `${words}: ${label}`, title: words, disabled: !able,
       'data-act': action, onclick: () => act(action, place) }, sign);
   const more = [
-    ...fields.slice(open),
+    ...fields.filter((field, i) => !isOpen(field, i)).map((field) => cardField(item, field, place)),
     el('p', { class: 'field' },
       el('label', { for: `card-${place}-name` }, 'Called'),
       el('input', { id: `card-${place}-name`, 'data-field': `line.${place}.name`, placeholder: called(item.kind).toLowerCase() })),
@@ -54,11 +57,12 @@ function card(item, place, count, act) {
     'li',
     { class: 'card', 'data-place': place, onkeydown: (e) => byKey(e, place, act) },
     el('div', { class: 'cardhead' },
-      el('h3', {}, heading, name === called(item.kind) ? null : el('span', { class: 'soft' }, ` ${name}`)),
+      el('h3', {}, heading),
       button('Move towards the supply', '←', 'before', place > 0, heading),
       button('Move towards the tool', '→', 'after', place < count - 1, heading),
-      button('Remove', '×', 'remove', true, heading)),
-    ...fields.slice(0, open),
+      button('Remove', '×', 'remove', true, heading),
+      name !== called(item.kind) && el('p', { class: 'soft' }, name)),
+    ...fields.filter(isOpen).map((field) => cardField(item, field, place)),
     el('details', { class: 'more', 'data-more': place }, el('summary', {}, 'More'), ...more),
     kept.length > 0 && el('p', { class: 'soft' }, `Kept as the file has it: ${kept.join(', ')}.`),
   );

@@ -19,7 +19,7 @@ import { refusal, plugPart, setPart, threadPart, wantedPart, faultPart, selected
 import { keptState, keepState, clearState } from './keep.mjs';
 
 const $ = (id) => document.getElementById(id);
-const form = $('told');
+const form = document.querySelector('main');
 const PAUSE_MS = 180;
 const ENDS = ['1/4', '3/8', '1/2', '3/4'].flatMap((size) => [`${size} NPT female`, `${size} NPT male`])
   .concat(['1/4', '3/8', '1/2'].flatMap((size) => [`G ${size} female`, `G ${size} male`, `R ${size} male`]));
@@ -72,9 +72,13 @@ function showAll() {
 const SHOWN = new Set(['airfitJob', 'job', 'customer', 'number', 'date', 'catalogue', 'units', 'atHand', 'supply', 'line',
   'tool', 'conditions', 'rankedBy']);
 
+const IN_WORDS = { now: 'what is connected now', year: 'the figures of a year', extras: 'extras', receiver: 'a receiver', rules: 'rules' };
+
 function showKept(job) {
   const kept = Object.keys(job).filter((name) => !SHOWN.has(name) && !name.startsWith('//'));
-  $('kept').textContent = kept.length > 0 ? `The file tells also: ${kept.join(', ')}. That counts, and is kept.` : '';
+  $('kept').textContent = kept.length > 0
+    ? `The file tells also: ${kept.map((name) => IN_WORDS[name] ?? name).join(', ')}. That counts, and is kept.`
+    : '';
 }
 
 function showSet(stock, set, built) {
@@ -125,7 +129,7 @@ form.addEventListener('input', ({ target }) => {
   }
 });
 form.addEventListener('focusout', () => { history = paused(history); });
-form.addEventListener('submit', (e) => e.preventDefault());
+$('told').addEventListener('submit', (e) => e.preventDefault());
 
 function act(action, place) {
   const line = history.now.job.line ?? [];

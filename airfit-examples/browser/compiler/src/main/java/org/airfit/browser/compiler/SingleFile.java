@@ -9,6 +9,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -80,7 +81,7 @@ public final class SingleFile {
     while (mark.find()) {
       out.append(template, told, mark.start());
       told = mark.end();
-      String[] names = mark.group(2).strip().split(" ");
+      String[] names = mark.group(2).strip().split(" ", -1);
       switch (mark.group(1)) {
         case "style" -> out.append(style(names[0]));
         case "script" -> out.append(script(names[0]));
@@ -111,7 +112,7 @@ public final class SingleFile {
 
   private String style(String name) throws IOException {
     String style = "\n" + read(name);
-    if (style.toLowerCase(java.util.Locale.ROOT).contains("</style")) {
+    if (style.toLowerCase(Locale.ROOT).contains("</style")) {
       throw new IOException(name + " would end its own element: it holds </style");
     }
     styleHashes.append(' ').append(hash(style));
@@ -150,8 +151,8 @@ public final class SingleFile {
       throw new IllegalStateException("the library exports nothing at its end");
     }
     StringBuilder fields = new StringBuilder();
-    for (String pair : exported.group(1).split(",")) {
-      String[] names = pair.strip().split("\\s+as\\s+");
+    for (String pair : exported.group(1).split(",", -1)) {
+      String[] names = pair.strip().split("\\s+as\\s+", -1);
       if (!names[0].isEmpty()) {
         fields.append(names[names.length - 1]).append(": ").append(names[0]).append(", ");
       }
@@ -190,7 +191,7 @@ public final class SingleFile {
 
   /** What would end its element or begin a comment cannot stand in a page. */
   private static String harmless(String name, String text) throws IOException {
-    String low = text.toLowerCase(java.util.Locale.ROOT);
+    String low = text.toLowerCase(Locale.ROOT);
     for (String sign : new String[] {"</script", "<script", "<!--"}) {
       int at = low.indexOf(sign);
       if (at >= 0) {
