@@ -22,7 +22,15 @@ export function typed(text, type) {
   if (type === 'truth') {
     return words === 'true';
   }
+  if (type === 'repeats' && words.includes(';')) {
+    return words.split(';').map((each) => each.trim()).filter(Boolean);
+  }
   return type === 'number' ? words : text;
+}
+
+/** A value as a field shows it; repeats of a reading stand behind one another. */
+export function shownAs(value, type) {
+  return type === 'repeats' && Array.isArray(value) ? value.join('; ') : value;
 }
 
 /** Shows the values of a job in the fields of a form. What cannot stand in a field is named and kept. */
@@ -32,7 +40,8 @@ export function showValues(form, job) {
   }
 }
 
-function showValue(field, value) {
+function showValue(field, told) {
+  const value = shownAs(told, field.dataset.type);
   const kept = value !== undefined && value !== null && typeof value === 'object';
   field.disabled = kept;
   if (field.type === 'checkbox') {
@@ -45,10 +54,13 @@ function showValue(field, value) {
       field.append(el('option', { value: text }, text));
     }
     field.value = text;
-  } else if (typed(field.value, field.dataset.type) !== value || kept) {
+  } else if (shownAs(typed(field.value, field.dataset.type), field.dataset.type) !== value || kept) {
     field.value = text;
     if (kept) {
+      field.dataset.example ??= field.placeholder;
       field.placeholder = 'kept as the file has it';
+    } else if (field.dataset.example !== undefined) {
+      field.placeholder = field.dataset.example;
     }
   }
 }

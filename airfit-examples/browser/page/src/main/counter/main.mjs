@@ -30,6 +30,8 @@ const library = $('library').textContent;
 const reckoner = new Reckoner(library);
 let history = begun({ job: freshJob(), stock: null, set: null, built: {}, others: {} });
 let answer = null;
+/** Whether the library told its words for the sizes of a plug. */
+let isTold = false;
 
 // ---- the state, and what shows it
 
@@ -158,11 +160,12 @@ $('add').addEventListener('click', () => {
 
 const measuring = measuringDrawing((size) => goTo(`atHand.readings.${size}`));
 $('measuring').append(measuring.figure);
-for (const [size, letter, how] of SIZES) {
+for (const [size, letter] of SIZES) {
   const id = `reading-${letter}`;
   $('readings').append(el('p', { class: 'field' },
     el('label', { for: id }, el('span', { class: 'letter', 'aria-hidden': 'true' }, letter), ` ${size}`),
-    el('input', { id, 'data-field': `atHand.readings.${size}`, title: how, onfocus: () => measuring.show(size) })));
+    el('input', { id, 'data-field': `atHand.readings.${size}`, 'data-type': 'repeats',
+      onfocus: () => measuring.show(size) })));
 }
 const screen = trueSize($('scale'), () => {});
 
@@ -325,6 +328,7 @@ async function ask() {
   const hand = isOther ? null : handAsked(job, stock, set, state.others);
   const whole = isOther || (wanted.length === 0 && stock !== null && isKnown);
   const calls = [
+    !isTold && { call: 'choices', args: [], take: (got) => { isTold = true; measuring.words(got.sizes); } },
     hand && { call: 'identify', args: [hand], take: (got) => { told.plug = got; }, inside: 'atHand.' },
     whole && { call: 'select', args: [{ job: 'job.json', files, most: 1 }], take: (got) => { told.selected = got; }, inside: '' },
   ].filter(Boolean);

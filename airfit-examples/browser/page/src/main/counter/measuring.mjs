@@ -5,24 +5,20 @@ import { el, svg } from './elements.mjs';
 const Y = 168;
 const TIP = 84;
 
-/** Each size: its letter, how to take it, and where it lies. Across: x, half of it. Along: from, to, height. */
+/** Each size: its letter, and where it lies. Across: x, half of it. Along: from, to, height, where the jaws touch. */
 export const SIZES = [
-  ['tip diameter', 'A', 'Outside jaws on the cylinder that goes in first; three readings around it, take the mean.',
-    { x: 122, half: 38 }],
-  ['collar diameter', 'B', 'Outside jaws on the thickest ring in front of the groove.', { x: 236, half: 58 }],
-  ['tip length', 'C', 'From the tip face to the rear edge of the collar, where the groove begins. Step or depth rod.',
-    { from: TIP, to: 262, y: 284, edge: 58 }],
-  ['insertion length', 'D', 'From the tip face to the face that stops against the socket. Step or depth rod.',
-    { from: TIP, to: 408, y: 316, edge: 84 }],
-  ['groove width', 'E', 'Blade jaws between the two walls of the groove, at their top.',
-    { from: 262, to: 312, y: 252, edge: 50, inside: true }],
-  ['groove diameter', 'F', 'Blade jaws on the ground of the groove.', { x: 287, half: 34 }],
-  ['tip to collar', 'G', 'From the tip face to where the cylinder ends and the collar begins.',
-    { from: TIP, to: 190, y: 252, edge: 38 }],
-  ['shoulder diameter', 'H', 'Outside jaws behind the groove.', { x: 360, half: 50 }],
-  ['bore', 'I', 'The smallest hole right through: inside jaws, or the shank of a drill that just passes.',
-    { x: TIP, half: 17, bore: true }],
+  ['tip diameter', 'A', { x: 122, half: 38 }],
+  ['collar diameter', 'B', { x: 236, half: 58 }],
+  ['tip length', 'C', { from: TIP, to: 262, y: 284, edge: 58, touch: [-1, 1], foot: [12, 40] }],
+  ['insertion length', 'D', { from: TIP, to: 408, y: 316, edge: 84, touch: [-1, -1], foot: [12, 56] }],
+  ['groove width', 'E', { from: 262, to: 312, y: 252, edge: 50, touch: [1, -1], foot: [38, 38] }],
+  ['groove diameter', 'F', { x: 287, half: 34 }],
+  ['tip to collar', 'G', { from: TIP, to: 190, y: 252, edge: 38, touch: [-1, -1], foot: [12, 40] }],
+  ['shoulder diameter', 'H', { x: 360, half: 50 }],
+  ['bore', 'I', { x: TIP, half: 17, bore: true }],
 ];
+
+const TAP = 'Tap a letter, or step into one of the fields below.';
 
 const OUTLINE = [
   [TIP, 38], [190, 38], [206, 58], [262, 58], [262, 34], [312, 34], [312, 50], [408, 50], [408, 84], [476, 84],
@@ -33,7 +29,7 @@ export function measuringDrawing(chosen) {
   const top = OUTLINE.map(([x, r]) => `${x} ${Y - r}`).join(' L');
   const low = [...OUTLINE].reverse().map(([x, r]) => `${x} ${Y + r}`).join(' L');
   const caliper = svg('g', { class: 'caliper' });
-  const marks = SIZES.map(([name, letter, , place]) => mark(name, letter, place, chosen));
+  const marks = SIZES.map(([name, letter, place]) => mark(name, letter, place, chosen));
   const picture = svg(
     'svg',
     { viewBox: '0 0 490 340', class: 'plug', role: 'img', 'aria-label': 'A plug from the side, its nine sizes by letters' },
@@ -44,7 +40,8 @@ export function measuringDrawing(chosen) {
     caliper,
     ...marks,
   );
-  const how = el('p', { class: 'how', id: 'how' }, 'Tap a letter, or step into one of the fields below.');
+  const how = el('p', { class: 'how', id: 'how' }, TAP);
+  let inWords = new Map();
   const figure = el('figure', { class: 'measuring' }, picture, el('figcaption', {}, how));
   return {
     figure,
@@ -52,10 +49,19 @@ export function measuringDrawing(chosen) {
     show(name) {
       const size = SIZES.find((each) => each[0] === name);
       marks.forEach((each) => each.classList.toggle('on', each.dataset.size === name));
-      caliper.replaceChildren(...(size ? jaws(size[3]) : []));
-      how.textContent = size ? `${size[1]}, ${name}. ${size[2]}` : 'Tap a letter, or step into one of the fields below.';
+      caliper.replaceChildren(...(size ? jaws(size[2]) : []));
+      const said = inWords.get(name);
+      how.textContent = size ? `${size[1]}, ${name}${said ? `: ${said.definition}. ${capital(said.how)}.` : '.'}` : TAP;
+    },
+    /** Takes the library's words for the sizes, [{size, definition, how}]. */
+    words(sizes) {
+      inWords = new Map(sizes.map((each) => [each.size, each]));
     },
   };
+}
+
+function capital(sentence) {
+  return sentence.charAt(0).toUpperCase() + sentence.slice(1);
 }
 
 function edges() {
@@ -94,20 +100,34 @@ function across({ x, half, bore }) {
   return { line: `M${x} 46 V${Y + half} M${x - 6} ${Y - half} H${x + 6} M${x - 6} ${Y + half} H${x + 6}`, at: [x, 28] };
 }
 
-/** Two jaws where they touch. */
+/** Two jaws where they touch: on a diameter from above and below, on a length side by side under their beam. */
 function jaws(place) {
-  const wedge = (x, y, dx, dy) =>
-    svg('path', { class: 'jaw', d: dx === 0
-      ? `M${x - 9} ${y} H${x + 9} L${x + 15} ${y + 46 * dy} H${x - 15} Z`
-      : `M${x} ${y - 9} V${y + 9} L${x + 46 * dx} ${y + 15} V${y - 15} Z` });
   if (place.bore) {
-    return [wedge(place.x + 26, Y - place.half, 0, 0.3), wedge(place.x + 26, Y + place.half, 0, -0.3)];
+    return [wedge(place.x + 26, Y - place.half, 0.3), wedge(place.x + 26, Y + place.half, -0.3)];
   }
   if (place.half !== undefined) {
-    return [wedge(place.x, Y - place.half, 0, -1), wedge(place.x, Y + place.half, 0, 1)];
+    return [wedge(place.x, Y - place.half, -1), wedge(place.x, Y + place.half, 1)];
   }
-  const y = Y - (place.inside ? 42 : place.edge - 9);
-  return place.inside
-    ? [wedge(place.from, y, 0.45, 0), wedge(place.to, y, -0.45, 0)]
-    : [wedge(place.from, Y - 24, -1, 0), wedge(place.to, y, 1, 0)];
+  const { from, to, touch, foot } = place;
+  const one = touch[0] < 0 ? from - BLADE : from;
+  const other = touch[1] < 0 ? to - BLADE : to;
+  const left = Math.min(one, other) - 8;
+  return [
+    svg('path', { class: 'jaw', d: `M${left} ${BEAM} H${Math.max(one, other) + BLADE + 8} v12 H${left} Z` }),
+    blade(one, foot[0]),
+    blade(other, foot[1]),
+  ];
+}
+
+const BLADE = 11;
+const BEAM = 62;
+
+/** A jaw on a surface; it widens upward if negative. */
+function wedge(x, y, up) {
+  return svg('path', { class: 'jaw', d: `M${x - 9} ${y} H${x + 9} L${x + 15} ${y + 46 * up} H${x - 15} Z` });
+}
+
+/** A blade from the beam down to so far above the axis. */
+function blade(x, foot) {
+  return svg('path', { class: 'jaw', d: `M${x} ${BEAM + 12} H${x + BLADE} V${Y - foot} H${x} Z` });
 }

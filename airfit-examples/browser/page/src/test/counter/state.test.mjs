@@ -12,7 +12,7 @@ import { recognised, requireSmall } from '../../main/counter/bounds.mjs';
 import { isUsable, readingsIn, setFile } from '../../main/counter/set.mjs';
 import { UNMEASURED, scaleOf } from '../../main/counter/scale.mjs';
 import { FileStock } from '../../main/counter/stock.mjs';
-import { typed } from '../../main/counter/fields.mjs';
+import { shownAs, typed } from '../../main/counter/fields.mjs';
 
 const JOBS = join(dirname(fileURLToPath(import.meta.url)), '../../../../../jobs');
 
@@ -244,6 +244,9 @@ test('numbers and truth values are typed as the job file has them', () => {
   assert.equal(typed('false', 'truth'), false);
   assert.equal(typed('  ', 'number'), undefined);
   assert.equal(typed('90 psig'), '90 psig');
+  assert.deepEqual(typed('11.92 mm; 11.94 mm', 'repeats'), ['11.92 mm', '11.94 mm']);
+  assert.equal(typed('1 1/2 in', 'repeats'), '1 1/2 in');
+  assert.equal(shownAs(['11.92 mm', '11.94 mm'], 'repeats'), '11.92 mm; 11.94 mm');
 });
 
 test('a file is named after its job', () => {
