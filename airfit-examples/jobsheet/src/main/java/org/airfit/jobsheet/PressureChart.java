@@ -2,6 +2,7 @@ package org.airfit.jobsheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.run.ElementLoss;
@@ -48,9 +49,10 @@ final class PressureChart {
         List<RunResult> results,
         AbsolutePressure supply,
         AbsolutePressure atmosphere,
-        GaugePressure need,
+        Optional<GaugePressure> need,
         UnitSystem units) {
-      double low = need.in(units.pressureUnit());
+      double low = need.map(least -> least.in(units.pressureUnit()))
+          .orElse(above(supply, atmosphere, units));
       for (RunResult result : results) {
         for (ElementLoss share : shares(result)) {
           low = Math.min(low, above(share.outlet(), atmosphere, units));
@@ -64,6 +66,17 @@ final class PressureChart {
     }
   }
 
+  /** One of the two drawings, without the element that shows it in its place. */
+  static String of(
+      String title,
+      RunResult result,
+      AbsolutePressure atmosphere,
+      Optional<GaugePressure> need,
+      Scale scale,
+      boolean isNarrow) {
+    return new PressureChart(scale, isNarrow).draw(title, result, atmosphere, need);
+  }
+
   /** Both drawings; what the picture shows is told once for each. */
   static String of(
       String title,
@@ -72,9 +85,9 @@ final class PressureChart {
       GaugePressure need,
       Scale scale) {
     return "<div class=\"roomy\">\n"
-        + new PressureChart(scale, false).draw(title, result, atmosphere, need)
+        + of(title, result, atmosphere, Optional.of(need), scale, false)
         + "</div>\n<div class=\"narrow\">\n"
-        + new PressureChart(scale, true).draw(title, result, atmosphere, need)
+        + of(title, result, atmosphere, Optional.of(need), scale, true)
         + "</div>\n";
   }
 
@@ -125,7 +138,10 @@ final class PressureChart {
   }
 
   private String draw(
-      String title, RunResult result, AbsolutePressure atmosphere, GaugePressure need) {
+      String title,
+      RunResult result,
+      AbsolutePressure atmosphere,
+      Optional<GaugePressure> need) {
     List<ElementLoss> shares = shares(result);
     boolean starves = result.fold(delivered -> false, starved -> true);
     List<Row> rows = new ArrayList<>();
@@ -141,7 +157,7 @@ final class PressureChart {
     double bottom = at + 4.0;
     double height = bottom + (isNarrow ? 62.0 : 40.0);
     axis(bottom);
-    needed(need, bottom);
+    need.ifPresent(least -> needed(least, bottom));
     List<String> way = new ArrayList<>();
     double now = above(
         shares.isEmpty()
@@ -200,8 +216,10 @@ final class PressureChart {
 
   /** What the picture shows, in a sentence for those who do not see it. */
   private String shows(
-      String title, RunResult result, double supply, double end, GaugePressure need) {
-    String needs = " The tool needs " + told(need.in(scale.units().pressureUnit())) + ".";
+      String title, RunResult result, double supply, double end, Optional<GaugePressure> need) {
+    String needs = need.map(
+            least -> " The tool needs " + told(least.in(scale.units().pressureUnit())) + ".")
+        .orElse("");
     return title + ": the pressure falls from " + told(supply) + " at the supply to " + told(end)
         + result.<String>fold(
             delivered ->
