@@ -200,7 +200,7 @@ test('a catalogue of ten thousand parts is answered, and no key waits for it', a
   const parts = [];
   for (let i = 0; parts.length < 10000; i++) {
     const part = stock.parts[i % stock.parts.length];
-    parts.push({ ...part, id: `${part.id}-${i}`, name: `${part.name}, shelf ${i}`, price: (Number(part.price) + i / 100).toFixed(2) });
+    parts.push({ ...part, id: `${part.id}-${i}`, name: `${part.name}, shelf ${i}`, ...(part.price ? { price: (Number(part.price) + i / 100).toFixed(2) } : {}) });
   }
   const { window, close } = await opened();
   await window.click('#example');
@@ -243,8 +243,10 @@ test('a broken file is refused in one line, and what was there stays', async () 
     assert.doesNotMatch(notice, /\n/);
     assert.equal(await window.inputValue('#job'), 'The orbital sander on slip 2 runs weak');
   }
-  await files(window, written('wrong-part.json', { catalogue: 'x', parts: [{ kind: 'hose' }], profiles: [] }));
+  const stock = JSON.parse(readFileSync(join(jobs, 'boatyard/catalogue.json'), 'utf8'));
+  await files(window, written('wrong-part.json', { ...stock, parts: [{ kind: 'hose', id: 'H' }] }));
   await window.waitForSelector('#shown .fault', WAIT);
+  assert.match(await window.textContent('#shown .fault'), /parts\[1\]/);
   await close();
 });
 
@@ -354,7 +356,7 @@ test('without a set no plug is named, and a set that is built here names one', a
   await window.locator('#build > summary').click();
   await window.click('#profile-add');
   const near = (mm) => [0, 0.01, -0.01, 0.02, 0].map((d) => (mm + d).toFixed(2)).join(' ') + ' mm';
-  await type(window, { Called: 'Ours' });
+  await window.fill('#profile-0-name', 'Ours');
   for (const [id, mm] of [['tip-diameter', 11.92], ['tip-length', 16.27], ['groove-width', 5.16], ['bore', 6.1]]) {
     await window.fill(`#profile-0-${id}`, near(mm));
   }

@@ -33,30 +33,38 @@ export function refusal(headline) {
 }
 
 /** What the plug may be: chances as bars, what to read next and why, and what looks like a slip. */
-export function plugPart(plug, hasReadings, { takeNext }) {
-  if (!plug) {
-    return null;
-  }
-  const next = plug.next?.[0];
-  const first = plug.candidates?.[0];
+export function plugPart(plug, hasReadings, isSelected, { takeNext }) {
+  const next = plug.kind === 'identified' ? undefined : plug.next.find(({ bits }) => bits >= WORTH_BITS);
+  const first = plug.candidates[0];
+  const said = new Set([plug.headline, next?.text]);
+  const isNew = (sentence) => !said.has(sentence) && !plug.headline.includes(sentence);
   return part(
     'plug',
     'The plug',
     hasReadings && el('p', { class: 'verdict' }, words(plug.headline)),
-    plug.slips?.map((slip) => el('p', { class: 'warn' }, words(slip))),
-    hasReadings && plug.chances?.length > 0 && el('ol', { class: 'chances' }, shownChances(plug.chances).map(({ what, chance, probability }) =>
+    plug.slips.filter(isNew).map((slip) => el('p', { class: 'warn' }, words(slip))),
+    hasReadings && plug.chances.length > 0 && el('ol', { class: 'chances' }, shownChances(plug.chances).map(({ what, chance, probability }) =>
       el('li', {}, el('span', { class: 'name' }, what), el('span', { class: 'chance' }, chance), bar(probability)))),
-    next && el('p', { class: 'next' }, el('strong', {}, hasReadings ? 'Read next: ' : 'Read first: '), words(next.text), ' ',
-      el('button', { type: 'button', class: 'link', onclick: () => takeNext(next.size) }, `Where the caliper goes: ${next.size}`)),
+    next && el('p', { class: 'next' }, el('strong', {}, hasReadings ? 'Read next: ' : 'Read first: '), words(next.text)),
+    next && el('p', {}, el('button', { type: 'button', class: 'link', onclick: () => takeNext(next.size) }, `Where the caliper goes: ${next.size}`)),
     list(plug.waysOut),
-    hasReadings && list(plug.open),
+    // With parts chosen, all that is open stands below.
+    hasReadings && !isSelected && list(plug.open.filter(isNew)),
     folded('How the readings lie', list(first?.why), list(plug.takenForGranted), plug.picture && picture(plug.picture.svg)),
   );
 }
 
-/** The chances that are worth a line; the last is that of none of them. */
+/** Below so much expected information a reading is not worth its time [bit]; our own choice, as in the interview. */
+const WORTH_BITS = 0.01;
+
+/** The chances that are worth a line, the largest first. */
 function shownChances(chances) {
-  return chances.filter(({ probability }, i) => probability >= 0.0005 || i < 2 || i === chances.length - 1).slice(0, 8);
+  return likeliest(chances).filter(({ probability }, i) => probability >= 0.0005 || i < 3).slice(0, 8);
+}
+
+/** Chances, the largest first. */
+export function likeliest(chances) {
+  return [...chances].sort((a, b) => b.probability - a.probability);
 }
 
 function bar(probability) {
@@ -96,7 +104,7 @@ export function selectedParts(selected) {
     part('air', 'The air', el('dl', {}, selected.found
       .filter(({ what }) => !/^(Plug|Its thread)$/.test(what))
       .map(({ what, text }) => [el('dt', {}, what), el('dd', {}, words(text))])),
-      !fits && list(selected.toGive)),
+      !fits && list(selected.toGive.filter((give) => !selected.found.some(({ text }) => text.includes(give))))),
     part('chart', 'Pressure along the run',
       fits && best?.ways.map((way) => [best.ways.length > 1 && el('h4', {}, way.to), chart(way.picture)]),
       now && folded('As it is now', el('p', {}, now.sentence), chart(now.picture), list(now.helps))),

@@ -115,17 +115,27 @@ export function asked(job) {
  * is there, and what else was opened.
  */
 export function filesFor(job, stock, set, others = {}) {
-  const files = { ...others, 'job.json': JSON.stringify(asked(job)) };
-  let catalogue = stock ?? { catalogue: 'No stock', parts: [] };
+  const files = { ...others, 'job.json': JSON.stringify(asked(job)), 'stock.json': stockText(stock ?? NO_STOCK, set?.name ?? '') };
   if (set) {
-    const { profiles: _, ...rest } = catalogue;
-    catalogue = { ...rest, profileSet: set.name };
     files[set.name] = set.text;
-  } else if (catalogue.profiles === undefined && catalogue.profileSet === undefined) {
-    catalogue = { ...catalogue, profiles: [] };
   }
-  files['stock.json'] = JSON.stringify(catalogue);
   return files;
+}
+
+const NO_STOCK = { catalogue: 'No stock', parts: [] };
+
+/** Texts of stocks, each made once: of ten thousand parts that takes longer than a key may wait. */
+const stockTexts = new WeakMap();
+
+function stockText(stock, set) {
+  const made = stockTexts.get(stock);
+  if (made?.set === set) {
+    return made.text;
+  }
+  const { profiles, ...rest } = stock;
+  const text = JSON.stringify(set ? { ...rest, profileSet: set } : rest.profileSet === undefined ? { ...rest, profiles: profiles ?? [] } : stock);
+  stockTexts.set(stock, { set, text });
+  return text;
 }
 
 /** Whether a real plug can be named: a set is there, of the shop's own or in its stock. */
@@ -160,7 +170,7 @@ export function handAsked(job, stock, set, others = {}) {
 
 function profilesOf(stock, others) {
   if (Array.isArray(stock?.profiles) && stock.profiles.length > 0) {
-    return { set: String(stock.catalogue ?? 'stock'), profiles: stock.profiles };
+    return { catalogue: String(stock.catalogue ?? 'stock'), profiles: stock.profiles, parts: [] };
   }
   return typeof stock?.profileSet === 'string' ? others[stock.profileSet.split('/').pop()] : undefined;
 }

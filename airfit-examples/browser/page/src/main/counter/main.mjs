@@ -15,7 +15,7 @@ import { trueSize } from './truesize.mjs';
 import { showBuilder } from './builder.mjs';
 import { takenApart, drawn } from './pages.mjs';
 import { layReady, takeAway } from './paper.mjs';
-import { refusal, plugPart, setPart, threadPart, wantedPart, faultPart, selectedParts, cautionsPart } from './answers.mjs';
+import { likeliest, refusal, plugPart, setPart, threadPart, wantedPart, faultPart, selectedParts, cautionsPart } from './answers.mjs';
 import { keptState, keepState, clearState } from './keep.mjs';
 
 const $ = (id) => document.getElementById(id);
@@ -30,6 +30,8 @@ const library = $('library').textContent;
 const reckoner = new Reckoner(library);
 let history = begun({ job: freshJob(), stock: null, set: null, built: {}, others: {} });
 let answer = null;
+/** The stock that the library has read, and what is wrong with it. */
+let checked = { stock: null, wrong: '' };
 /** Whether the library told its words for the sizes of a plug. */
 let isTold = false;
 
@@ -95,7 +97,13 @@ function showSet(stock, set, built) {
   $('set-away').hidden = !set;
 }
 
+let shownStock;
+
 function showStock(stock) {
+  if (stock === shownStock) {
+    return;
+  }
+  shownStock = stock;
   const parts = Array.isArray(stock?.content.parts) ? stock.content.parts : [];
   $('stock-state').textContent = stock
     ? `${stock.content.catalogue ?? stock.name}: ${many(parts.length, 'part')}, from ${stock.name}.`
@@ -237,11 +245,8 @@ $('example').addEventListener('click', () => {
   say('An invented job at an invented boatyard. Change anything, or press Undo to have your own back.');
 });
 $('stock-example').addEventListener('click', () => change(exampleStock()));
-$('set-example').addEventListener('click', () => {
-  const { content } = exampleStock().stock;
-  const text = JSON.stringify({ set: 'An invented set', profiles: content.profiles });
-  change({ set: { name: 'invented-set.json', text, title: 'An invented set, of no real plug' } });
-});
+$('set-example').addEventListener('click', () =>
+  change({ set: { name: 'workshop.csv', text: $('example-set').textContent.trim(), title: 'An invented set, of no real plug' } }));
 $('stock-away').addEventListener('click', () => change({ stock: null }));
 $('set-away').addEventListener('click', () => change({ set: null }));
 $('fresh').addEventListener('click', () => {
@@ -306,7 +311,11 @@ $('clear').addEventListener('click', () => {
 // ---- what follows
 
 let pause = 0;
+/** Whether something was told that is not answered yet. */
+let isDue = false;
+
 function soon() {
+  isDue = true;
   clearTimeout(pause);
   pause = setTimeout(ask, PAUSE_MS);
 }
@@ -329,6 +338,10 @@ async function ask() {
   const whole = isOther || (wanted.length === 0 && stock !== null && isKnown);
   const calls = [
     !isTold && { call: 'choices', args: [], take: (got) => { isTold = true; measuring.words(got.sizes); } },
+    stock && isKnown && !isOther && stock !== checked.stock && {
+      call: 'stock', args: [{ catalogue: 'stock.json', files }], take: () => { checked = { stock, wrong: '' }; },
+      refuse: (words) => { checked = { stock, wrong: words }; },
+    },
     hand && { call: 'identify', args: [hand], take: (got) => { told.plug = got; }, inside: 'atHand.' },
     whole && { call: 'select', args: [{ job: 'job.json', files, most: 1 }], take: (got) => { told.selected = got; }, inside: '' },
   ].filter(Boolean);
@@ -339,6 +352,7 @@ async function ask() {
     got = calls.length > 0 ? await reckoner.ask(calls.map(({ call, args }) => ({ call, args }))) : { answers: [], ms: 0 };
   } catch (e) {
     say(`The library did not answer: ${e.message}`);
+    isDue = false;
     return;
   }
   if (!got || state !== history.now) {
@@ -349,11 +363,16 @@ async function ask() {
   got.answers.forEach((each, i) => {
     if (each.refused) {
       const { field, words } = placed(each.refused, calls[i].inside);
+      calls[i].refuse?.(words);
       (field ? told.wrong : told.faults).push(field ? { field, words } : words);
     } else {
       calls[i].take(each.answer);
     }
   });
+  if (stock && checked.stock === stock && checked.wrong) {
+    told.faults.push(checked.wrong);
+  }
+  $('stock-state').classList.toggle('warn', stock !== null && checked.stock === stock && checked.wrong !== '');
   if (!stock) {
     wanted.push({ field: 'stock', what: 'a stock to choose from' });
   }
@@ -362,6 +381,7 @@ async function ask() {
   }
   show(told, wanted, isKnown);
   prepare(told, files, hand);
+  isDue = false;
 }
 
 function show(told, wanted, isKnown) {
@@ -377,9 +397,9 @@ function show(told, wanted, isKnown) {
     : [
         faultPart(faults),
         setPart(isKnown, hasPlug(job)),
-        plug && (hasPlug(job) || isFresh(job)) && plugPart(plug, hasPlug(job), go),
+        plug && (hasPlug(job) || isFresh(job)) && plugPart(plug, hasPlug(job), selected !== null, go),
         threadPart(plug?.thread),
-        selected ? selectedParts(selected) : null,
+        ...(selected ? selectedParts(selected) : []),
         !selected && plug && hasPlug(job) ? cautionsPart(plug.cautions) : null,
         selected || isFresh(job) || wrong.length + faults.length > 0 ? null : wantedPart(wanted, go),
       ].flat();
@@ -451,6 +471,20 @@ async function made() {
   return sheet;
 }
 
+/** The sheet of all that was told, once it is answered. */
+async function settled() {
+  for (;;) {
+    while (isDue) {
+      await new Promise((resolve) => setTimeout(resolve, 40));
+    }
+    const mine = answer;
+    const sheet = await made();
+    if (sheet || (mine === answer && !isDue)) {
+      return sheet;
+    }
+  }
+}
+
 /** All of it in a line or two, for those who listen, and for the foot of a telephone. */
 function summed({ selected, plug }, wrong) {
   if (selected?.kind === 'refused') {
@@ -460,7 +494,7 @@ function summed({ selected, plug }, wrong) {
   if (wrong > 0) {
     said.push(wrong === 1 ? 'One entry cannot be used.' : `${wrong} entries cannot be used.`);
   }
-  const first = plug?.chances?.[0];
+  const first = plug ? likeliest(plug.chances)[0] : undefined;
   if (first && hasPlug(history.now.job)) {
     said.push(`${first.what} ${first.chance}.`);
   }
@@ -490,14 +524,14 @@ function goTo(path) {
 }
 
 $('print').addEventListener('click', async () => {
-  if (await made()) {
+  if (await settled()) {
     window.print();
   }
 });
 window.addEventListener('beforeprint', () => { document.title = answer?.sheet?.title ?? document.title; });
 window.addEventListener('afterprint', titled);
-$('sheet-save').addEventListener('click', async () => saved(await made(), 'page', '.html'));
-$('reasons-save').addEventListener('click', async () => saved(await made(), 'reasons', '-reasons.html'));
+$('sheet-save').addEventListener('click', async () => saved(await settled(), 'page', '.html'));
+$('reasons-save').addEventListener('click', async () => saved(await settled(), 'reasons', '-reasons.html'));
 $('true-size').addEventListener('toggle', soon);
 
 function saved(sheet, what, end) {

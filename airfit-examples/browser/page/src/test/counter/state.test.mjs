@@ -162,7 +162,7 @@ test('a set that was opened stands in place of the profiles of the stock', () =>
   assert.equal(files['own.csv'], 'record,id');
   assert.deepEqual(JSON.parse(filesFor(freshJob(), stock, null)['stock.json']), stock);
   assert.equal(handAsked(freshJob(), stock, { name: 'own.csv', text: 'record,id' }).set, 'record,id');
-  assert.deepEqual(handAsked(freshJob(), stock, null).set, { set: 'Shop', profiles: [{ id: 'a' }] });
+  assert.deepEqual(handAsked(freshJob(), stock, null).set, { catalogue: 'Shop', profiles: [{ id: 'a' }], parts: [] });
   assert.equal(handAsked(freshJob(), { profileSet: 'sets/own.csv' }, null, { 'own.csv': 'x' }).set, 'x');
   assert.equal(handAsked(freshJob(), null, null), null);
 });

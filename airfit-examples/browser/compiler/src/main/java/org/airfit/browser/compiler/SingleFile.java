@@ -134,9 +134,11 @@ public final class SingleFile {
         text.append(sources.get(name) != null && EXPORTED.matcher(read(name)).find()
             ? library(read(name))
             : joined(name));
-      } else {
-        // In JSON these signs stand in texts alone.
+      } else if (name.endsWith(".json")) {
+        // There this sign stands in texts alone.
         text.append(read(name).replace("<", "\\u003c"));
+      } else {
+        text.append(read(name));
       }
       text.append('\n');
     }
