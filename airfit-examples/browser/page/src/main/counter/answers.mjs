@@ -21,9 +21,11 @@ function words(sentence) {
     i % 2 === 0 ? piece : el('span', {}, piece[0], el('sub', {}, piece[2])));
 }
 
-function folded(title, ...children) {
-  const said = children.flat(Infinity).filter(Boolean);
-  return said.length > 0 && el('details', { 'data-fold': title }, el('summary', {}, title), said);
+/** What is made only when it is unfolded: a key need not wait for it. */
+function folded(title, make) {
+  const details = el('details', { 'data-fold': title }, el('summary', {}, title));
+  details.addEventListener('toggle', () => details.append(...make().flat(Infinity).filter(Boolean)), { once: true });
+  return details;
 }
 
 /** A refusal stands alone. */
@@ -50,12 +52,12 @@ export function plugPart(plug, hasReadings, isSelected, { takeNext }) {
     list(plug.waysOut),
     // With parts chosen, all that is open stands below.
     hasReadings && !isSelected && list(plug.open.filter(isNew)),
-    folded('How the readings lie', list(first?.why), list(plug.takenForGranted), plug.picture && picture(plug.picture.svg)),
+    folded('How the readings lie', () => [list(first?.why), list(plug.takenForGranted), plug.picture && picture(plug.picture.svg)]),
   );
 }
 
-/** Below so much expected information a reading is not worth its time [bit]; our own choice, as in the interview. */
-const WORTH_BITS = 0.01;
+/** Below so much expected information a reading is not worth its time [bit]; our own choice. */
+const WORTH_BITS = 0.001;
 
 /** The chances that are worth a line, the largest first. */
 function shownChances(chances) {
@@ -94,8 +96,18 @@ export function faultPart(lines) {
   return part('fault', 'This cannot be used', lines.map((line) => el('p', { class: 'warn' }, line)));
 }
 
-/** What was found and chosen, with its reasons. */
+let last = { told: '', parts: [] };
+
+/** What was found and chosen, with its reasons; the very elements that stand there if nothing has changed. */
 export function selectedParts(selected) {
+  const told = JSON.stringify(selected);
+  if (told !== last.told) {
+    last = { told, parts: partsOf(selected).filter(Boolean) };
+  }
+  return last.parts;
+}
+
+function partsOf(selected) {
   const best = selected.proposals[0];
   const fits = selected.kind === 'fits';
   const now = selected.now;
@@ -107,18 +119,20 @@ export function selectedParts(selected) {
       !fits && list(selected.toGive.filter((give) => !selected.found.some(({ text }) => text.includes(give))))),
     part('chart', 'Pressure along the run',
       fits && best?.ways.map((way) => [best.ways.length > 1 && el('h4', {}, way.to), chart(way.picture)]),
-      now && folded('As it is now', el('p', {}, now.sentence), chart(now.picture), list(now.helps))),
+      now && folded('As it is now', () => [el('p', {}, now.sentence), chart(now.picture), list(now.helps)])),
     fits && best ? partsTable(best) : null,
-    !fits && best ? part('miss', 'The nearest miss, not to be sold', folded('What it is, and what it does not meet', list(best.parts.map(({ name }) => name)),
-      list(best.rules.filter(({ outcome }) => outcome === 'unmet').map(({ rule, sentence }) => `${rule}: ${sentence}`)))) : null,
+    !fits && best ? part('miss', 'The nearest miss, not to be sold', folded('What it is, and what it does not meet', () => [
+      list(best.parts.map(({ name }) => name)),
+      list(best.rules.filter(({ outcome }) => outcome === 'unmet').map(({ rule, sentence }) => `${rule}: ${sentence}`)),
+    ])) : null,
     part('open', 'Still open', list(selected.questions, 'ask')),
     part('offers', 'Which offer?', list(selected.offers)),
     cautionsPart(selected.cautions),
-    part('read', 'How it was read', folded('Values that may be meant otherwise, and what was taken for granted',
-      list(selected.remarks.map(({ what, text }) => (what ? `${what}: ${text}` : text))))),
-    fits && best ? part('rules', 'Rule by rule', folded('Each rule, and what it found', el('dl', {}, best.rules
+    selected.remarks.length > 0 ? part('read', 'How it was read', folded('What may be meant otherwise, and what was assumed', () =>
+      [list(selected.remarks.map(({ what, text }) => (what ? `${what}: ${text}` : text)))])) : null,
+    fits && best ? part('rules', 'Rule by rule', folded('Each rule, and what it found', () => [el('dl', {}, best.rules
       .filter(({ outcome }) => outcome !== 'doesNotApply')
-      .map(({ rule, said, sentence }) => [el('dt', {}, `${rule}: ${said}`), el('dd', {}, sentence)])))) : null,
+      .map(({ rule, said, sentence }) => [el('dt', {}, `${rule}: ${said}`), el('dd', {}, sentence)]))])) : null,
   ];
 }
 

@@ -14,7 +14,7 @@ import { measuringDrawing, SIZES } from './measuring.mjs';
 import { trueSize } from './truesize.mjs';
 import { showBuilder } from './builder.mjs';
 import { takenApart, drawn } from './pages.mjs';
-import { layReady, takeAway } from './paper.mjs';
+import { layOut, takeAway } from './paper.mjs';
 import { likeliest, refusal, plugPart, setPart, threadPart, wantedPart, faultPart, selectedParts, cautionsPart } from './answers.mjs';
 import { keptState, keepState, clearState } from './keep.mjs';
 
@@ -409,13 +409,24 @@ function show(told, wanted, isKnown) {
       ? 'See what is said beside the field at the left.'
       : 'Nothing yet. Begin anywhere at the left, or try the example.'));
   }
-  $('shown').replaceChildren(...shown);
+  replaceBy($('shown'), shown);
   $('shown').querySelectorAll('details').forEach((each) => { each.open = open.has(each.dataset.fold); });
   const summary = summed(told, wrong.length + faults.length);
   if ($('said').textContent !== summary) {
     $('said').textContent = summary;
     $('jump').textContent = summary || 'What follows from it';
   }
+}
+
+/** Puts elements in a place; those that stand there already stay, with what was unfolded or scrolled in them. */
+function replaceBy(place, elements) {
+  const wanted = new Set(elements);
+  [...place.children].filter((each) => !wanted.has(each)).forEach((each) => each.remove());
+  elements.forEach((each, i) => {
+    if (place.children[i] !== each) {
+      place.insertBefore(each, place.children[i] ?? null);
+    }
+  });
 }
 
 // ---- the sheet on paper, and the outline: a second worker makes them while nothing is typed
@@ -427,7 +438,7 @@ let idle = 0;
 function prepare({ selected, plug }, files, hand) {
   clearTimeout(idle);
   answer = null;
-  takeAway($('paper'));
+  document.body.classList.remove('ready');
   for (const id of ['print', 'sheet-save', 'reasons-save']) {
     $(id).disabled = !selected;
   }
@@ -461,8 +472,8 @@ async function made() {
   got.answers.forEach(({ answer: said }, i) => {
     if (said && mine.calls[i].call === 'sheet') {
       sheet = said;
-      mine.sheet = takenApart(said.page);
-      layReady($('paper'), mine.sheet);
+      mine.sheet = said;
+      document.body.classList.add('ready');
     } else if (mine.calls[i].call === 'outline') {
       const drawing = said?.picture ? drawn(said.picture.svg) : null;
       screen.outline(drawing && adopted(drawing), drawing ? `${mine.name}, as large as it is. Lay the plug on it.` : '');
@@ -528,8 +539,18 @@ $('print').addEventListener('click', async () => {
     window.print();
   }
 });
-window.addEventListener('beforeprint', () => { document.title = answer?.sheet?.title ?? document.title; });
-window.addEventListener('afterprint', titled);
+// Laid out only then: it is the printer's, and a key need not wait for it.
+window.addEventListener('beforeprint', () => {
+  if (answer?.sheet) {
+    const sheet = takenApart(answer.sheet.page);
+    document.title = sheet.title;
+    layOut($('paper'), sheet);
+  }
+});
+window.addEventListener('afterprint', () => {
+  takeAway($('paper'));
+  titled();
+});
 $('sheet-save').addEventListener('click', async () => saved(await settled(), 'page', '.html'));
 $('reasons-save').addEventListener('click', async () => saved(await settled(), 'reasons', '-reasons.html'));
 $('true-size').addEventListener('toggle', soon);
