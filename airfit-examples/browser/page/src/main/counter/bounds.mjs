@@ -21,7 +21,11 @@ export function requireSmall(name, bytes) {
 /** What a file is, by what stands in it: {kind, content}; kind is job, stock, set, letterhead or rules. */
 export function recognised(name, text) {
   if (/\.csv$/i.test(name)) {
-    const heading = text.slice(0, 2000).replace(/^\ufeff/, '').split(/\r?\n/, 1)[0].toLowerCase();
+    const heading = text
+      .slice(0, 2000)
+      .replace(/^\ufeff/, '')
+      .split(/\r?\n/, 1)[0]
+      .toLowerCase();
     const columns = heading.split(/[,;]/).map((cell) => cell.trim().replace(/^"|"$/g, ''));
     if (columns.includes('record') && columns.includes('id')) {
       return { kind: 'set', content: null };

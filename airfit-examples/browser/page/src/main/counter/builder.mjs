@@ -10,15 +10,34 @@ export function showBuilder(place, built, changed, save) {
   const putProfile = (i, next, typing) =>
     put((now) => ({ profiles: now.map((each, n) => (n === i ? { ...each, ...next(each) } : each)) }), typing);
   place.replaceChildren(
-    el('p', { class: 'field' }, el('label', { for: 'set-name' }, 'Name of the set'),
-      el('input', { id: 'set-name', value: built.name ?? '', placeholder: 'such as: our bench, May',
-        oninput: (e) => put(() => ({ name: e.target.value }), 'set-name') })),
-    ...profiles.map((profile, i) => profileFields(profile, i, putProfile, () =>
-      put((now) => ({ profiles: now.filter((_, n) => n !== i) }), ''))),
-    el('p', { class: 'row' },
-      el('button', { type: 'button', id: 'profile-add', onclick: () => put((now) => ({ profiles: [...now, { name: '', readings: {} }] }), '') },
-        'One more profile'),
-      el('button', { type: 'button', disabled: profiles.length === 0, onclick: save }, 'Save the set')),
+    el(
+      'p',
+      { class: 'field' },
+      el('label', { for: 'set-name' }, 'Name of the set'),
+      el('input', {
+        id: 'set-name',
+        value: built.name ?? '',
+        placeholder: 'such as: our bench, May',
+        oninput: (e) => put(() => ({ name: e.target.value }), 'set-name'),
+      }),
+    ),
+    ...profiles.map((profile, i) =>
+      profileFields(profile, i, putProfile, () => put((now) => ({ profiles: now.filter((_, n) => n !== i) }), '')),
+    ),
+    el(
+      'p',
+      { class: 'row' },
+      el(
+        'button',
+        {
+          type: 'button',
+          id: 'profile-add',
+          onclick: () => put((now) => ({ profiles: [...now, { name: '', readings: {} }] }), ''),
+        },
+        'One more profile',
+      ),
+      el('button', { type: 'button', disabled: profiles.length === 0, onclick: save }, 'Save the set'),
+    ),
   );
 }
 
@@ -31,22 +50,51 @@ function profileFields(profile, i, put, remove) {
     'fieldset',
     { class: 'grid' },
     el('legend', {}, `Profile ${i + 1}`),
-    el('p', { class: 'field' }, el('label', { for: `profile-${i}-name` }, 'Called'),
-      el('input', { id: `profile-${i}-name`, value: profile.name ?? '', placeholder: 'such as: ours, small',
-        oninput: (e) => put(i, () => ({ name: e.target.value }), `profile-${i}-name`) })),
-    el('p', { class: 'field' }, el('label', { for: `profile-${i}-source` }, 'Who measured, and when'),
-      el('input', { id: `profile-${i}-source`, value: profile.source ?? '', placeholder: 'such as: K., in May',
-        oninput: (e) => put(i, () => ({ source: e.target.value }), `profile-${i}-source`) })),
+    el(
+      'p',
+      { class: 'field' },
+      el('label', { for: `profile-${i}-name` }, 'Called'),
+      el('input', {
+        id: `profile-${i}-name`,
+        value: profile.name ?? '',
+        placeholder: 'such as: ours, small',
+        oninput: (e) => put(i, () => ({ name: e.target.value }), `profile-${i}-name`),
+      }),
+    ),
+    el(
+      'p',
+      { class: 'field' },
+      el('label', { for: `profile-${i}-source` }, 'Who measured, and when'),
+      el('input', {
+        id: `profile-${i}-source`,
+        value: profile.source ?? '',
+        placeholder: 'such as: K., in May',
+        oninput: (e) => put(i, () => ({ source: e.target.value }), `profile-${i}-source`),
+      }),
+    ),
     ...DIMENSIONS.map((dimension) => {
       const said = el('span', { class: 'soft' }, counts(profile.readings?.[dimension]));
       const id = `profile-${i}-${dimension.replace(/ /g, '-')}`;
-      return el('p', { class: 'field' }, el('label', { for: id }, dimension),
-        el('input', { id, value: profile.readings?.[dimension] ?? '', placeholder: 'readings behind one another',
+      return el(
+        'p',
+        { class: 'field' },
+        el('label', { for: id }, dimension),
+        el('input', {
+          id,
+          value: profile.readings?.[dimension] ?? '',
+          placeholder: 'readings behind one another',
           oninput: (e) => {
             said.textContent = counts(e.target.value);
             put(i, (now) => ({ readings: { ...now.readings, [dimension]: e.target.value } }), id);
-          } }), said);
+          },
+        }),
+        said,
+      );
     }),
-    el('p', { class: 'row' }, el('button', { type: 'button', onclick: remove, 'aria-label': `Remove profile ${i + 1}` }, 'Remove this profile')),
+    el(
+      'p',
+      { class: 'row' },
+      el('button', { type: 'button', onclick: remove, 'aria-label': `Remove profile ${i + 1}` }, 'Remove this profile'),
+    ),
   );
 }

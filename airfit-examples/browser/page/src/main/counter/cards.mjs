@@ -45,23 +45,44 @@ function card(item, place, count, act) {
   const fields = fieldsOf(item);
   const kept = keptOf(item);
   const button = (words, sign, action, able, label) =>
-    el('button', { type: 'button', class: 'sign', 'aria-label': `${words}: ${label}`, title: words, disabled: !able,
-      'data-act': action, onclick: () => act(action, place) }, sign);
+    el(
+      'button',
+      {
+        type: 'button',
+        class: 'sign',
+        'aria-label': `${words}: ${label}`,
+        title: words,
+        disabled: !able,
+        'data-act': action,
+        onclick: () => act(action, place),
+      },
+      sign,
+    );
   const more = [
     ...fields.filter((field, i) => !isOpen(field, i)).map((field) => cardField(item, field, place)),
-    el('p', { class: 'field' },
+    el(
+      'p',
+      { class: 'field' },
       el('label', { for: `card-${place}-name` }, 'Called'),
-      el('input', { id: `card-${place}-name`, 'data-field': `line.${place}.name`, placeholder: called(item.kind).toLowerCase() })),
+      el('input', {
+        id: `card-${place}-name`,
+        'data-field': `line.${place}.name`,
+        placeholder: called(item.kind).toLowerCase(),
+      }),
+    ),
   ];
   return el(
     'li',
     { class: 'card', 'data-place': place, onkeydown: (e) => byKey(e, place, act) },
-    el('div', { class: 'cardhead' },
+    el(
+      'div',
+      { class: 'cardhead' },
       el('h3', {}, heading),
       button('Move towards the supply', '←', 'before', place > 0, heading),
       button('Move towards the tool', '→', 'after', place < count - 1, heading),
       button('Remove', '×', 'remove', true, heading),
-      name !== called(item.kind) && el('p', { class: 'soft' }, name)),
+      name !== called(item.kind) && el('p', { class: 'soft' }, name),
+    ),
     ...fields.filter(isOpen).map((field) => cardField(item, field, place)),
     el('details', { class: 'more', 'data-more': place }, el('summary', {}, 'More'), ...more),
     kept.length > 0 && el('p', { class: 'soft' }, `Kept as the file has it: ${kept.join(', ')}.`),
@@ -71,10 +92,18 @@ function card(item, place, count, act) {
 function cardField(item, field, place) {
   const [label, example, list] = FIELDS[field];
   const id = `card-${place}-${field}`;
-  return el('p', { class: 'field' },
+  return el(
+    'p',
+    { class: 'field' },
     el('label', { for: id }, label),
-    el('input', { id, 'data-field': `line.${place}.${field}`, placeholder: example, list,
-      'data-type': field === 'fittings' ? 'number' : undefined }));
+    el('input', {
+      id,
+      'data-field': `line.${place}.${field}`,
+      placeholder: example,
+      list,
+      'data-type': field === 'fittings' ? 'number' : undefined,
+    }),
+  );
 }
 
 /** Alt with an arrow moves the card that one is in. */

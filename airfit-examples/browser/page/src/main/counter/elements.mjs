@@ -22,15 +22,62 @@ function filled(element, attributes, children) {
       element.setAttribute(name, value);
     }
   }
-  element.append(...children.flat(Infinity).filter((child) => child !== null && child !== undefined && child !== false));
+  element.append(
+    ...children.flat(Infinity).filter((child) => child !== null && child !== undefined && child !== false),
+  );
   return element;
 }
 
 const KEPT = new Set([
-  'a', 'article', 'br', 'caption', 'dd', 'div', 'dl', 'dt', 'em', 'figcaption', 'figure', 'footer', 'h1', 'h2', 'h3',
-  'header', 'li', 'main', 'ol', 'p', 'pre', 'section', 'span', 'strong', 'sub', 'sup', 'table', 'tbody', 'td', 'tfoot',
-  'th', 'thead', 'tr', 'ul', 'details', 'summary',
-  'svg', 'g', 'line', 'path', 'polyline', 'polygon', 'rect', 'circle', 'ellipse', 'text', 'tspan', 'title', 'desc',
+  'a',
+  'article',
+  'br',
+  'caption',
+  'dd',
+  'div',
+  'dl',
+  'dt',
+  'em',
+  'figcaption',
+  'figure',
+  'footer',
+  'h1',
+  'h2',
+  'h3',
+  'header',
+  'li',
+  'main',
+  'ol',
+  'p',
+  'pre',
+  'section',
+  'span',
+  'strong',
+  'sub',
+  'sup',
+  'table',
+  'tbody',
+  'td',
+  'tfoot',
+  'th',
+  'thead',
+  'tr',
+  'ul',
+  'details',
+  'summary',
+  'svg',
+  'g',
+  'line',
+  'path',
+  'polyline',
+  'polygon',
+  'rect',
+  'circle',
+  'ellipse',
+  'text',
+  'tspan',
+  'title',
+  'desc',
 ]);
 
 /** Elements of the library's own pages as elements of this one: known kinds alone, and nothing that runs or loads. */
@@ -43,7 +90,12 @@ export function adopted(node) {
       continue;
     }
     for (const { name, value } of [...element.attributes]) {
-      if (name.startsWith('on') || name === 'style' || name === 'id' || (/href|src/.test(name) && !value.startsWith('#'))) {
+      if (
+        name.startsWith('on') ||
+        name === 'style' ||
+        name === 'id' ||
+        (/href|src/.test(name) && !value.startsWith('#'))
+      ) {
         element.removeAttribute(name);
       }
     }

@@ -23,7 +23,10 @@ export function typed(text, type) {
     return words === 'true';
   }
   if (type === 'repeats' && words.includes(';')) {
-    return words.split(';').map((each) => each.trim()).filter(Boolean);
+    return words
+      .split(';')
+      .map((each) => each.trim())
+      .filter(Boolean);
   }
   return type === 'number' ? words : text;
 }
@@ -65,7 +68,10 @@ function showValue(field, told) {
   }
 }
 
-/** Says beside a field what is wrong with it, in one line; takes away what was said before. True if the field is here. */
+/**
+ * Says beside each field what is wrong with it, in one line, and takes away what was said before. Tells of each whether
+ * its field is here.
+ */
 export function showWrong(form, wrong) {
   for (const field of form.querySelectorAll('[aria-invalid]')) {
     field.removeAttribute('aria-invalid');

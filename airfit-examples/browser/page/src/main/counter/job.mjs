@@ -115,7 +115,11 @@ export function asked(job) {
  * is there, and what else was opened.
  */
 export function filesFor(job, stock, set, others = {}) {
-  const files = { ...others, 'job.json': JSON.stringify(asked(job)), 'stock.json': stockText(stock ?? NO_STOCK, set?.name ?? '') };
+  const files = {
+    ...others,
+    'job.json': JSON.stringify(asked(job)),
+    'stock.json': stockText(stock ?? NO_STOCK, set?.name ?? ''),
+  };
   if (set) {
     files[set.name] = set.text;
   }
@@ -133,27 +137,33 @@ function stockText(stock, set) {
     return made.text;
   }
   const { profiles, ...rest } = stock;
-  const text = JSON.stringify(set ? { ...rest, profileSet: set } : rest.profileSet === undefined ? { ...rest, profiles: profiles ?? [] } : stock);
+  const text = JSON.stringify(
+    set ? { ...rest, profileSet: set } : rest.profileSet === undefined ? { ...rest, profiles: profiles ?? [] } : stock,
+  );
   stockTexts.set(stock, { set, text });
   return text;
 }
 
 /** Whether a real plug can be named: a set is there, of the shop's own or in its stock. */
 export function hasSet(stock, set) {
-  return Boolean(set) || (Array.isArray(stock?.profiles) && stock.profiles.length > 0) || stock?.profileSet !== undefined;
+  return (
+    Boolean(set) || (Array.isArray(stock?.profiles) && stock.profiles.length > 0) || stock?.profileSet !== undefined
+  );
 }
 
 /**
  * What is asked about the plug and its thread, whatever else of the job is known; null where nothing can be asked. The
- * shop's own set comes first, then the profiles of its stock.
+ * shop's own set comes first, then the profiles of its stock; without any a set to ask with is given for the thread.
  */
-export function handAsked(job, stock, set, others = {}) {
-  const profiles = set?.text ?? profilesOf(stock, others);
+export function handAsked(job, stock, set, others = {}, forThread = undefined) {
+  const known = set?.text ?? profilesOf(stock, others);
+  // The thread of a plug needs no set of one's own.
+  const profiles = known ?? (hasThread(job) ? forThread : undefined);
   const hand = at(job, 'atHand') ?? {};
   if (profiles === undefined || !isObject(hand)) {
     return null;
   }
-  const { instrument, readings, worn, noNearCopies, socketOnly, inUse } = hand;
+  const { instrument, readings, worn, noNearCopies, socketOnly, inUse } = known === undefined ? {} : hand;
   const told = {
     set: profiles,
     readings,
@@ -182,12 +192,15 @@ function profilesOf(stock, others) {
 export function placed({ name, message, field = '', file = '' }, inside = '') {
   const isJob = name === 'WrongField' || file === 'job.json' || /^job\.json: /.test(message);
   const bare = message.replace(/^(?:job|stock)\.json: /, '');
-  const place = field || (isJob ? /^([A-Za-z][^:"]*?): /.exec(bare)?.[1] ?? '' : '');
+  const place = field || (isJob ? (/^([A-Za-z][^:"]*?): /.exec(bare)?.[1] ?? '') : '');
   if (!isJob || place === '') {
     return { field: '', words: bare };
   }
   const words = bare.startsWith(`${place}: `) ? bare.slice(place.length + 2) : bare;
-  return { field: fieldOf((name === 'WrongField' ? inside : '') + place), words: words.replace(/^./, (sign) => sign.toUpperCase()) };
+  return {
+    field: fieldOf((name === 'WrongField' ? inside : '') + place),
+    words: words.replace(/^./, (sign) => sign.toUpperCase()),
+  };
 }
 
 /** "line[2].reach" of a message as "line.1.reach" of the page; a caliper is the instrument of a job file. */

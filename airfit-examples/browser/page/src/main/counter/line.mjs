@@ -69,8 +69,13 @@ export function placeFor(line, kind) {
   if (kind === 'pipe') {
     return outlet < 0 ? line.length - 1 : outlet - 1;
   }
-  if (['regulator', 'filter', 'filter regulator', 'filter regulator lubricator', 'lubricator'].includes(kind) && outlet >= 0) {
-    const first = line.findIndex((item, i) => i > outlet && !['filter', 'regulator', 'filter regulator'].includes(item.kind));
+  if (
+    ['regulator', 'filter', 'filter regulator', 'filter regulator lubricator', 'lubricator'].includes(kind) &&
+    outlet >= 0
+  ) {
+    const first = line.findIndex(
+      (item, i) => i > outlet && !['filter', 'regulator', 'filter regulator'].includes(item.kind),
+    );
     return (first < 0 ? line.length : first) - 1;
   }
   const last = line[line.length - 1];

@@ -21,18 +21,35 @@ export const SIZES = [
 const TAP = 'Tap a letter, or step into one of the fields below.';
 
 const OUTLINE = [
-  [TIP, 38], [190, 38], [206, 58], [262, 58], [262, 34], [312, 34], [312, 50], [408, 50], [408, 84], [476, 84],
+  [TIP, 38],
+  [190, 38],
+  [206, 58],
+  [262, 58],
+  [262, 34],
+  [312, 34],
+  [312, 50],
+  [408, 50],
+  [408, 84],
+  [476, 84],
 ];
 
 /** The drawing. `chosen` is called with the name of a size that was tapped. */
 export function measuringDrawing(chosen) {
   const top = OUTLINE.map(([x, r]) => `${x} ${Y - r}`).join(' L');
-  const low = [...OUTLINE].reverse().map(([x, r]) => `${x} ${Y + r}`).join(' L');
+  const low = [...OUTLINE]
+    .reverse()
+    .map(([x, r]) => `${x} ${Y + r}`)
+    .join(' L');
   const caliper = svg('g', { class: 'caliper' });
   const marks = SIZES.map(([name, letter, place]) => mark(name, letter, place, chosen));
   const picture = svg(
     'svg',
-    { viewBox: '0 0 490 340', class: 'plug', role: 'img', 'aria-label': 'A plug from the side, its nine sizes by letters' },
+    {
+      viewBox: '0 0 490 340',
+      class: 'plug',
+      role: 'img',
+      'aria-label': 'A plug from the side, its nine sizes by letters',
+    },
     svg('path', { class: 'body', d: `M${top} L${low} Z` }),
     svg('path', { class: 'hidden', d: `M${TIP} ${Y - 17} H476 M${TIP} ${Y + 17} H476` }),
     svg('path', { class: 'edge', d: edges() }),
@@ -42,11 +59,13 @@ export function measuringDrawing(chosen) {
   );
   const how = el('p', { class: 'how', id: 'how' }, TAP);
   let inWords = new Map();
+  let shown = '';
   const figure = el('figure', { class: 'measuring' }, picture, el('figcaption', {}, how));
   return {
     figure,
     /** Shows where the caliper goes for a size. */
     show(name) {
+      shown = name;
       const size = SIZES.find((each) => each[0] === name);
       marks.forEach((each) => each.classList.toggle('on', each.dataset.size === name));
       caliper.replaceChildren(...(size ? jaws(size[2]) : []));
@@ -56,6 +75,7 @@ export function measuringDrawing(chosen) {
     /** Takes the library's words for the sizes, [{size, definition, how}]. */
     words(sizes) {
       inWords = new Map(sizes.map((each) => [each.size, each]));
+      this.show(shown);
     },
   };
 }
@@ -65,12 +85,22 @@ function capital(sentence) {
 }
 
 function edges() {
-  return [[190, 38], [206, 58], [262, 58], [312, 50], [408, 84]].map(([x, r]) => `M${x} ${Y - r} V${Y + r}`).join(' ');
+  return [
+    [190, 38],
+    [206, 58],
+    [262, 58],
+    [312, 50],
+    [408, 84],
+  ]
+    .map(([x, r]) => `M${x} ${Y - r} V${Y + r}`)
+    .join(' ');
 }
 
 function mark(name, letter, place, chosen) {
   const { line, at } = place.half === undefined ? along(place) : across(place);
-  const group = svg('g', { class: 'size', 'data-size': name, onclick: () => chosen(name) },
+  const group = svg(
+    'g',
+    { class: 'size', 'data-size': name, onclick: () => chosen(name) },
     svg('path', { d: line }),
     svg('rect', { x: at[0] - 26, y: at[1] - 24, width: 52, height: 48, class: 'touch' }),
     svg('circle', { cx: at[0], cy: at[1], r: 16 }),
@@ -83,8 +113,9 @@ function mark(name, letter, place, chosen) {
 function along({ from, to, y, edge }) {
   const ends = [from, to].map((x) => `M${x} ${Y + (x === TIP ? 38 : edge) + 4} V${y + 6}`).join(' ');
   return {
-    line: `${ends} M${from} ${y} H${to} M${from + 7} ${y - 4} L${from} ${y} L${from + 7} ${y + 4} `
-      + `M${to - 7} ${y - 4} L${to} ${y} L${to - 7} ${y + 4}`,
+    line:
+      `${ends} M${from} ${y} H${to} M${from + 7} ${y - 4} L${from} ${y} L${from + 7} ${y + 4} ` +
+      `M${to - 7} ${y - 4} L${to} ${y} L${to - 7} ${y + 4}`,
     at: [to - from > 60 ? (from + to) / 2 : to + 24, y],
   };
 }

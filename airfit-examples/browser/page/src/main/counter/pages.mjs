@@ -1,5 +1,5 @@
-// The sheet that is handed over, as the library's own page: one renderer for the printer, the job-sheet program and this
-// page.
+// The sheet that is handed over, as the library's own page: one renderer for the printer, the job-sheet program and
+// this page.
 
 /** The page in parts: what it is called, its style, its elements. Nothing of it runs: it is parsed, not loaded. */
 export function takenApart(page) {

@@ -25,8 +25,12 @@ function changed(object, [name, ...rest], value) {
   }
   if (fresh !== undefined) {
     // A field of any name stays a field of its own, "__proto__" too.
-    return Object.fromEntries([...Object.entries(object).filter(([key]) => key !== name || old !== undefined)
-      .map(([key, each]) => [key, key === name ? fresh : each]), ...(old === undefined ? [[name, fresh]] : [])]);
+    return Object.fromEntries([
+      ...Object.entries(object)
+        .filter(([key]) => key !== name || old !== undefined)
+        .map(([key, each]) => [key, key === name ? fresh : each]),
+      ...(old === undefined ? [[name, fresh]] : []),
+    ]);
   }
   const left = Object.entries(object).filter(([key]) => key !== name);
   return left.length === 0 ? undefined : Object.fromEntries(left);

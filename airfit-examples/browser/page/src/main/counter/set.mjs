@@ -21,14 +21,17 @@ export function readingsIn(text) {
   const found = [...text.matchAll(/(\d+(?:[.,]\d+)?(?:\s*\/\s*\d+)?)\s*(mm|in|")?/gi)];
   const last = [...found].reverse().find((each) => each[2])?.[2];
   return found.map((each) => {
-    const unit = each[2] ?? last;
-    return `${each[1].replace(',', '.').replace(/\s/g, '')}${unit ? ` ${unit === '"' ? 'in' : unit.toLowerCase()}` : ''}`;
+    const unit = (each[2] ?? last ?? '').toLowerCase().replace('"', 'in');
+    const number = each[1].replace(',', '.').replace(/\s/g, '');
+    return unit ? `${number} ${unit}` : number;
   });
 }
 
 /** The file of a set that is being built; profiles with no dimension that can be used are left out. */
 export function setFile(built) {
-  const profiles = (built.profiles ?? []).map(profileOf).filter((profile) => Object.keys(profile.dimensions).length > 0);
+  const profiles = (built.profiles ?? [])
+    .map(profileOf)
+    .filter((profile) => Object.keys(profile.dimensions).length > 0);
   return { set: built.name?.trim() || 'Set built here', profiles };
 }
 
@@ -56,7 +59,12 @@ function profileOf(typed, i) {
 }
 
 function idOf(name, i) {
-  return name.toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '') || `profile-${i + 1}`;
+  return (
+    name
+      .toLowerCase()
+      .replace(/[^a-z0-9]+/g, '-')
+      .replace(/^-|-$/g, '') || `profile-${i + 1}`
+  );
 }
 
 /** Whether anything that can be used was typed. */

@@ -2,25 +2,56 @@
 import { el } from './elements.mjs';
 import { THINGS, UNMEASURED, scaleOf } from './scale.mjs';
 
-/** Draws the measuring of the screen; `changed` is called with pixels per millimetre. */
-export function trueSize(place, changed) {
+/** Draws the measuring of the screen. */
+export function trueSize(place) {
   let thing = 'card';
   let scale = UNMEASURED;
   const shape = el('div', { class: 'thing' });
   const said = el('p', { class: 'soft', role: 'status' });
-  const slider = el('input', { type: 'range', id: 'stretch', min: 2, max: 14, step: 0.01, value: UNMEASURED,
-    oninput: () => set(Number(slider.value)) });
+  const slider = el('input', {
+    type: 'range',
+    id: 'stretch',
+    min: 2,
+    max: 14,
+    step: 0.01,
+    value: UNMEASURED,
+    oninput: () => set(Number(slider.value)),
+  });
   const choice = Object.entries(THINGS).map(([id, { name }]) =>
-    el('label', {}, el('input', { type: 'radio', name: 'thing', value: id, checked: id === thing,
-      onchange: () => { thing = id; draw(); } }), ` ${name}`));
+    el(
+      'label',
+      {},
+      el('input', {
+        type: 'radio',
+        name: 'thing',
+        value: id,
+        checked: id === thing,
+        onchange: () => {
+          thing = id;
+          draw();
+        },
+      }),
+      ` ${name}`,
+    ),
+  );
   const step = (sign, by, words) =>
     el('button', { type: 'button', class: 'sign', 'aria-label': words, onclick: () => set(scale + by) }, sign);
   place.append(
-    el('p', {}, 'Hold a bank card to the frame, or a steel rule to its edge, and stretch it until it matches. The outline '
-      + 'of the most likely profile is then as large as the plug.'),
+    el(
+      'p',
+      {},
+      'Hold a bank card to the frame, or a steel rule to its edge, and stretch it until it matches. The outline ' +
+        'of the most likely profile is then as large as the plug.',
+    ),
     el('p', { class: 'row' }, ...choice),
-    el('p', { class: 'row' }, el('label', { for: 'stretch' }, 'Stretch'), step('−', -0.01, 'A little smaller'), slider,
-      step('+', 0.01, 'A little larger')),
+    el(
+      'p',
+      { class: 'row' },
+      el('label', { for: 'stretch' }, 'Stretch'),
+      step('−', -0.01, 'A little smaller'),
+      slider,
+      step('+', 0.01, 'A little larger'),
+    ),
     shape,
     said,
     el('div', { id: 'outline', class: 'outline', tabindex: '0', role: 'group', 'aria-label': 'Outline to true size' }),
@@ -29,14 +60,18 @@ export function trueSize(place, changed) {
     scale = scaleOf(px, 1);
     slider.value = scale;
     draw();
-    changed(scale);
   }
   function draw() {
     const { long, short, name } = THINGS[thing];
     const room = place.clientWidth || 400;
     const upright = short > 0 && long * scale > room;
-    shape.replaceChildren(short > 0 ? card(upright ? short : long, upright ? long : short) : rule(Math.min(long, 10 * Math.floor(room / scale / 10))));
-    said.textContent = `One millimetre is ${scale.toFixed(2)} px here: the ${name} matches when its edges meet the frame.`;
+    shape.replaceChildren(
+      short > 0
+        ? card(upright ? short : long, upright ? long : short)
+        : rule(Math.min(long, 10 * Math.floor(room / scale / 10))),
+    );
+    const px = scale.toFixed(2);
+    said.textContent = `One millimetre is ${px} px here: the ${name} matches when its edges meet the frame.`;
   }
   function card(wide, high) {
     return el('div', { class: 'card-shape' }, sized(wide, high));
@@ -64,7 +99,9 @@ export function trueSize(place, changed) {
     outline(drawing, words) {
       const where = place.querySelector('#outline');
       if (!drawing) {
-        where.replaceChildren(el('p', { class: 'soft' }, 'No outline yet: it comes with the first readings and a set.'));
+        where.replaceChildren(
+          el('p', { class: 'soft' }, 'No outline yet: it comes with the first readings and a set.'),
+        );
         return;
       }
       const [, , wide, high] = (drawing.getAttribute('viewBox') ?? '0 0 1 1').split(' ').map(Number);

@@ -7,7 +7,18 @@ import { fileURLToPath } from 'node:url';
 import { at, withAt } from '../../main/counter/paths.mjs';
 import { begun, canRedo, canUndo, changedTo, paused, redone, undone } from '../../main/counter/history.mjs';
 import { USUAL, added, fieldsOf, keptOf, moved, placeFor, removed } from '../../main/counter/line.mjs';
-import { asked, fieldOf, fileName, filesFor, freshJob, handAsked, isOtherMedium, jobFile, lacking, placed } from '../../main/counter/job.mjs';
+import {
+  asked,
+  fieldOf,
+  fileName,
+  filesFor,
+  freshJob,
+  handAsked,
+  isOtherMedium,
+  jobFile,
+  lacking,
+  placed,
+} from '../../main/counter/job.mjs';
 import { recognised, requireSmall } from '../../main/counter/bounds.mjs';
 import { isUsable, readingsIn, setFile } from '../../main/counter/set.mjs';
 import { UNMEASURED, scaleOf } from '../../main/counter/scale.mjs';
@@ -40,7 +51,9 @@ test('a value that was set is found there, and nothing else has changed', () => 
 test('a field that was emptied is gone, and so is what holds nothing then', () => {
   assert.deepEqual(withAt({ supply: { pressure: '90 psig' }, x: 1 }, 'supply.pressure', undefined), { x: 1 });
   assert.deepEqual(withAt({ x: 1 }, 'atHand.thread.pitches', undefined), { x: 1 });
-  assert.deepEqual(withAt({ line: [{ kind: 'hose', reach: '1 m' }] }, 'line.0.reach', undefined), { line: [{ kind: 'hose' }] });
+  assert.deepEqual(withAt({ line: [{ kind: 'hose', reach: '1 m' }] }, 'line.0.reach', undefined), {
+    line: [{ kind: 'hose' }],
+  });
 });
 
 test('names of the language itself are fields like any other', () => {
@@ -129,10 +142,14 @@ test('a card names what it keeps without showing it', () => {
 });
 
 test('what is lacking is told field by field, and nothing of a whole job', () => {
-  assert.deepEqual(lacking(freshJob()).map(({ field }) => field),
-    ['supply.pressure', 'line.0.end', 'line.2.reach', 'tool.air', 'tool.pressure', 'tool.inlet']);
-  assert.deepEqual(lacking({ ...freshJob(), tool: { marking: '6.3 bar 400 l/min', inlet: 'G 1/4 female' } }).map(({ field }) => field),
-    ['supply.pressure', 'line.0.end', 'line.2.reach']);
+  assert.deepEqual(
+    lacking(freshJob()).map(({ field }) => field),
+    ['supply.pressure', 'line.0.end', 'line.2.reach', 'tool.air', 'tool.pressure', 'tool.inlet'],
+  );
+  assert.deepEqual(
+    lacking({ ...freshJob(), tool: { marking: '6.3 bar 400 l/min', inlet: 'G 1/4 female' } }).map(({ field }) => field),
+    ['supply.pressure', 'line.0.end', 'line.2.reach'],
+  );
   for (const { name, content } of everyJob.filter(({ content }) => !isOtherMedium(content))) {
     assert.deepEqual(lacking(content), [], name);
   }
@@ -149,7 +166,11 @@ test('what a file must have is filled in only to ask, and a caliper alone is no 
   assert.equal(asked(job).atHand, undefined);
   assert.equal(asked(job).job, 'Job at the counter');
   const read = { ...freshJob(), atHand: { readings: { bore: '5 mm' }, thread: { lastCrest: '13 mm' } } };
-  assert.deepEqual(asked(read).atHand, { readings: { bore: '5 mm' }, where: 'the counter', instrument: 'digital caliper 0.01 mm' });
+  assert.deepEqual(asked(read).atHand, {
+    readings: { bore: '5 mm' },
+    where: 'the counter',
+    instrument: 'digital caliper 0.01 mm',
+  });
   assert.equal(jobFile(job, 'shop.json').includes('Job at the counter'), false);
   assert.equal(JSON.parse(jobFile(job, 'shop.json')).catalogue, 'shop.json');
   assert.equal(JSON.parse(jobFile({ ...job, catalogue: '../a.json' }, 'shop.json')).catalogue, '../a.json');
@@ -168,13 +189,25 @@ test('a set that was opened stands in place of the profiles of the stock', () =>
 });
 
 test('a refusal finds its field', () => {
-  assert.deepEqual(placed({ name: 'WrongFile', message: 'job.json: tool.air: was "22"; a flow is wanted' }),
-    { field: 'tool.air', words: 'Was "22"; a flow is wanted' });
-  assert.deepEqual(placed({ name: 'WrongFile', message: 'job.json: line[3].reach: is missing: a length' }).field, 'line.2.reach');
-  assert.deepEqual(placed({ name: 'WrongField', field: 'readings.tip diameter', message: 'readings.tip diameter: was "x"' }, 'atHand.'),
-    { field: 'atHand.readings.tip diameter', words: 'Was "x"' });
-  assert.deepEqual(placed({ name: 'WrongFile', message: 'stock.json: parts[2].end: was "x"' }),
-    { field: '', words: 'parts[2].end: was "x"' });
+  assert.deepEqual(placed({ name: 'WrongFile', message: 'job.json: tool.air: was "22"; a flow is wanted' }), {
+    field: 'tool.air',
+    words: 'Was "22"; a flow is wanted',
+  });
+  assert.deepEqual(
+    placed({ name: 'WrongFile', message: 'job.json: line[3].reach: is missing: a length' }).field,
+    'line.2.reach',
+  );
+  assert.deepEqual(
+    placed(
+      { name: 'WrongField', field: 'readings.tip diameter', message: 'readings.tip diameter: was "x"' },
+      'atHand.',
+    ),
+    { field: 'atHand.readings.tip diameter', words: 'Was "x"' },
+  );
+  assert.deepEqual(placed({ name: 'WrongFile', message: 'stock.json: parts[2].end: was "x"' }), {
+    field: '',
+    words: 'parts[2].end: was "x"',
+  });
   assert.equal(fieldOf('line[12].part.bore'), 'line.11.part.bore');
 });
 
@@ -194,7 +227,11 @@ test('files are bounded and known by what stands in them', () => {
 
 test('a broken file is refused in one line', () => {
   for (const text of ['{"a": ', '', '[]', 'null', '3', '{}', '<html>']) {
-    assert.throws(() => recognised('b.json', text), (e) => e.name === 'WrongFile' && !e.message.includes('\n') && e.message.startsWith('b.json: '), text);
+    assert.throws(
+      () => recognised('b.json', text),
+      (e) => e.name === 'WrongFile' && !e.message.includes('\n') && e.message.startsWith('b.json: '),
+      text,
+    );
   }
   assert.throws(() => recognised('b.csv', 'a,b\n1,2'), /neither/);
 });
@@ -208,10 +245,13 @@ test('repeated readings behind one another are read, the unit from the last', ()
 });
 
 test('a built set is the project’s file, and leaves out what one reading tells', () => {
-  const built = { name: 'Ours', profiles: [
-    { name: 'Small & red', readings: { bore: '5.1 5.2 mm', 'tip length': '16 mm' } },
-    { name: 'Nothing', readings: {} },
-  ] };
+  const built = {
+    name: 'Ours',
+    profiles: [
+      { name: 'Small & red', readings: { bore: '5.1 5.2 mm', 'tip length': '16 mm' } },
+      { name: 'Nothing', readings: {} },
+    ],
+  };
   assert.equal(isUsable(built), true);
   assert.equal(isUsable({}), false);
   const { set, profiles } = setFile(built);
